@@ -1,0 +1,28 @@
+import { readFacts } from './facts/index.ts';
+import { clausesOf } from './facts/clauses.ts';
+import { hear } from './hearing/index.ts';
+import { readQuantities } from './quantities/index.ts';
+import { readTimes } from './times/index.ts';
+import { builtIn } from './trade/index.ts';
+import { mentionsIn } from './trade/mentions.ts';
+import type { NoteReading, ReadOptions } from './types.ts';
+
+export type * from './types.ts';
+
+/**
+ * Reads one note: talk in, facts out.
+ *
+ * @param text the note as said, dictated or typed, any length; never changed
+ * @param options when it was said, the job's areas, the words that the firm uses
+ * @returns facts in the order of their words, and what each floor found on the way. Never throws on any text.
+ */
+export function readNote(text: string, options: ReadOptions): NoteReading {
+  const vocabulary = options.vocabulary ?? builtIn();
+  const heard = hear(text, vocabulary);
+  const { quantities, notQuantities } = readQuantities(heard.tokens, text);
+  const times = readTimes(heard.tokens, text, { now: options.saidAt, quantities });
+  const terms = mentionsIn(heard.tokens, text, vocabulary);
+  const reading = { heard, quantities, notQuantities, times, terms };
+  const clauses = clausesOf(reading, options.areas ?? []);
+  return { ...reading, clauses, facts: readFacts({ ...reading, clauses }) };
+}
