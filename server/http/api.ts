@@ -1,0 +1,94 @@
+/**
+ * The shapes that travel between the page and the server. Everything is JSON; ids are made by the phone.
+ *
+ * | call | body | answer |
+ * |---|---|---|
+ * | GET /healthz | | `{ok, mode}` |
+ * | GET /api/jobs | | `JobBrief[]` |
+ * | PUT /api/jobs/:id | `NewJob` | 201/200 `JobBrief` |
+ * | GET /api/jobs/:id | | `JobView` |
+ * | PUT /api/jobs/:id/notes/:noteId | `NewNote` | 201 first time, 200 for a repeat, 409 same id with other words: `Reply` |
+ * | GET /api/jobs/:id/notes | | `Talk[]`, oldest first |
+ * | PUT /api/jobs/:id/entries/:entryId | `NewEntry` | 201/200 `JobView` |
+ * | GET /api/jobs/:id/summary?day= | | `SummaryView` |
+ * | POST /api/jobs/:id/summary/send | `{day}` | `{sent: 'smtp', to} or {sent: 'file', path}` |
+ * | PUT /api/jobs/:id/recordings/:recordingId | raw audio | 201/200 |
+ * | GET /api/jobs/:id/recordings/:recordingId | | the sound |
+ * | PUT /api/jobs/:id/photos/:photoId | image/jpeg | 201/200 |
+ * | GET /api/jobs/:id/photos/:photoId | | the picture |
+ *
+ * Every error is `ApiProblem` with the status of its code.
+ */
+import type { Fact } from '../../parser/types.ts';
+import type { EntryBody, Job, JobState } from '../jobs/types.ts';
+
+export type JobBrief = Job & { open: number; toBuy: number; lastNoteAt: string | null };
+export type NewJob = Pick<Job, 'name' | 'zone' | 'start' | 'areas' | 'builtYear' | 'mailTo' | 'mailAt'>;
+
+export interface JobView {
+  job: Job;
+  state: JobState;
+  /** Today at the job. */
+  today: string;
+}
+
+export interface NewNote {
+  /** Local wall time, ISO without zone. */
+  saidAt: string;
+  text: string;
+  by?: string | null;
+  /** Sound kept with the note (uploaded on its own). */
+  recordingId?: string | null;
+  photoIds?: string[];
+}
+
+/** What the note changed, in words short enough to read on a ladder. */
+export interface Reply {
+  noteId: string;
+  /** Facts with offsets into the note, for underlining. */
+  facts: Fact[];
+  /** One short line each: opened, closed, changed, to buy, check, caution. */
+  lines: {
+    kind: 'opened' | 'closed' | 'changed' | 'buy' | 'check' | 'caution' | 'answer';
+    text: string;
+    item: number | null;
+  }[];
+  /** The one question, or null. */
+  ask: string | null;
+  /** True where reading threw: stored, shown as unread, read again later. */
+  unread: boolean;
+}
+
+/** A note with its reply. */
+export interface Talk {
+  id: string;
+  saidAt: string;
+  by: string | null;
+  text: string;
+  recordingId: string | null;
+  photoIds: string[];
+  reply: Reply;
+}
+
+export interface NewEntry {
+  at: string;
+  by?: string | null;
+  what: Exclude<EntryBody, { kind: 'noteRead' }>;
+}
+
+export interface SummaryView {
+  day: string;
+  subject: string;
+  html: string;
+  text: string;
+  /** How it would go out, and when. */
+  delivery: { way: 'smtp' | 'file'; to: string[]; at: string; note: string };
+}
+
+/** What went wrong and what to do about it. */
+export interface ApiProblem {
+  code: string;
+  message: string;
+  /** May the phone try the same again by itself? */
+  retry: boolean;
+}
