@@ -10,10 +10,10 @@ export interface Span {
   end: number;
 }
 
-/** Positions in the token list, `from` inclusive, `to` exclusive. */
+/** Positions in the token list, `from` inclusive, `until` exclusive. */
 export interface TokenRange {
   from: number;
-  to: number;
+  until: number;
 }
 
 export type TokenKind =
@@ -312,6 +312,6 @@ export interface ReadOptions {
 export interface Vocabulary {
   terms: readonly Term[];
   /** Longest mention that starts at `index` among the words, or null. */
-  match(tokens: readonly Token[], index: number): { term: Term; to: number } | null;
+  match(tokens: readonly Token[], index: number): { term: Term; until: number } | null;
   has(word: string): boolean;
 }
