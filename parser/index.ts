@@ -1,5 +1,5 @@
+import { clausesIn, talkOf } from './facts/clauses.ts';
 import { readFacts } from './facts/index.ts';
-import { clausesOf } from './facts/clauses.ts';
 import { hear } from './hearing/index.ts';
 import { readQuantities } from './quantities/index.ts';
 import { readTimes } from './times/index.ts';
@@ -23,6 +23,6 @@ export function readNote(text: string, options: ReadOptions): NoteReading {
   const times = readTimes(heard.tokens, text, { now: options.saidAt, quantities });
   const terms = mentionsIn(heard.tokens, text, vocabulary);
   const reading = { heard, quantities, notQuantities, times, terms };
-  const clauses = clausesOf(reading, options.areas ?? []);
-  return { ...reading, clauses, facts: readFacts({ ...reading, clauses }) };
+  const talk = talkOf(text, reading, options.areas ?? []);
+  return { ...reading, clauses: clausesIn(talk), facts: readFacts(talk) };
 }

@@ -1,0 +1,118 @@
+import type { NotQuantity, Quantity, Reading, Term, TimeMention, Token, TokenRange } from '../types.ts';
+import { type Verb, verbOf } from './verbs.ts';
+import { COPULAS, DETERMINERS, MODALS, PREPOSITIONS, SUBJECT_PRONOUNS } from './words.ts';
+
+/** The smallest piece that the fact rules look at: a quantity, a time, a trade word, or one other word or mark. */
+export interface Chunk extends TokenRange {
+  kind: 'quantity' | 'time' | 'number' | 'term' | 'word' | 'mark' | 'break';
+  /** Lower case, as meant; several tokens joined by blanks. */
+  word: string;
+  start: number;
+  end: number;
+  quantity?: Quantity;
+  time?: TimeMention;
+  notQuantity?: NotQuantity;
+  term?: Term;
+  verb?: Verb;
+  /** A noun with "'s" that may stand for "is": `drain's`. */
+  owner?: string;
+}
+
+type Piece = { range: TokenRange; make: (chunk: Chunk) => Chunk };
+
+/** Readings that claim token ranges, strongest first: a time over a quantity over a number over a trade word. */
+function pieces(reading: Omit<Reading, 'clauses'>): Piece[] {
+  return [
+    ...reading.times.map((time) => ({ range: time, make: (c: Chunk) => ({ ...c, kind: 'time' as const, time }) })),
+    ...reading.terms
+      .filter((m) => /^\d/.test(m.term.name))
+      .map(({ term, from, until }) => ({
+        range: { from, until },
+        make: (c: Chunk) => ({ ...c, kind: 'term' as const, term }),
+      })),
+    ...reading.quantities.map((quantity) => ({
+      range: quantity,
+      make: (c: Chunk) => ({ ...c, kind: 'quantity' as const, quantity }),
+    })),
+    ...reading.notQuantities.map((notQuantity) => ({
+      range: notQuantity,
+      make: (c: Chunk) => ({ ...c, kind: 'number' as const, notQuantity }),
+    })),
+    ...reading.terms.map(({ term, from, until }) => ({
+      range: { from, until },
+      make: (c: Chunk) => ({
+        ...c,
+        kind: 'term' as const,
+        term,
+        verb: until - from === 1 ? verbOf(c.word) : undefined,
+      }),
+    })),
+  ];
+}
+
+/** Cuts the heard note into chunks; skipped tokens (fillers, what was taken back) are left out. */
+export function chunksOf(reading: Omit<Reading, 'clauses'>): Chunk[] {
+  const { tokens } = reading.heard;
+  const owner: (Piece | undefined)[] = new Array(tokens.length);
+  for (const piece of pieces(reading)) {
+    const { from, until } = piece.range;
+    let free = true;
+    for (let i = from; i < until; i++) if (owner[i]) free = false;
+    if (free) for (let i = from; i < until; i++) owner[i] = piece;
+  }
+  const chunks: Chunk[] = [];
+  for (let i = 0; i < tokens.length; ) {
+    const piece = owner[i];
+    const until = piece ? piece.range.until : i + 1;
+    const first = tokens[i]!;
+    const last = tokens[until - 1]!;
+    if (!piece && first.skip) {
+      i++;
+      continue;
+    }
+    const word = joined(tokens, i, until);
+    const plain: Chunk = {
+      kind: first.kind === 'mark' || first.kind === 'break' ? first.kind : 'word',
+      word,
+      start: first.start,
+      end: last.end,
+      from: i,
+      until,
+    };
+    const chunk = piece ? piece.make(plain) : { ...plain, verb: verbOf(word) };
+    if (chunk.kind !== 'quantity' && chunk.kind !== 'time' && /[^s]'s$|s'$/.test(word) && !SUBJECT_PRONOUNS.has(word)) {
+      chunk.owner = word.replace(/'s?$/, '');
+      chunk.verb = undefined;
+    }
+    chunks.push(chunk);
+    i = until;
+  }
+  return chunks;
+}
+
+function joined(tokens: readonly Token[], from: number, until: number): string {
+  if (until - from === 1) return tokens[from]!.word;
+  let out = '';
+  for (let i = from; i < until; i++) {
+    const token = tokens[i]!;
+    if (token.skip) continue;
+    out += out && token.spaced ? ` ${token.word}` : token.word;
+  }
+  return out;
+}
+
+/** Is, was, sits: or a noun's "'s" followed by what it is said to be. */
+export const isCopula = (chunk: Chunk | undefined) => chunk !== undefined && COPULAS.has(chunk.word);
+export const isModal = (chunk: Chunk | undefined) => chunk !== undefined && MODALS.has(chunk.word);
+export const isPreposition = (chunk: Chunk | undefined) => chunk?.kind === 'word' && PREPOSITIONS.has(chunk.word);
+export const isDeterminer = (chunk: Chunk | undefined) => chunk?.kind === 'word' && DETERMINERS.has(chunk.word);
+export const isSubjectPronoun = (chunk: Chunk | undefined) =>
+  chunk?.kind === 'word' && SUBJECT_PRONOUNS.has(chunk.word);
+export const isNounTerm = (chunk: Chunk | undefined) =>
+  chunk?.kind === 'term' &&
+  chunk.term!.kind !== 'task' &&
+  chunk.term!.kind !== 'defect' &&
+  chunk.term!.kind !== 'finish';
+export const isGoods = (chunk: Chunk | undefined) =>
+  chunk?.kind === 'term' &&
+  (chunk.term!.kind === 'material' || chunk.term!.kind === 'part' || chunk.term!.kind === 'fixture');

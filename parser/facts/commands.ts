@@ -1,0 +1,113 @@
+import type { Command } from '../types.ts';
+import { base } from './make.ts';
+import type { Talk } from './talk.ts';
+
+type Rule = { verb: Command['verb']; pattern: RegExp; question?: Command['question'] };
+
+const N = '(?:(?:number|no\\.?|item|#)\\s*)?';
+const COUNT =
+  '(\\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty)';
+
+/** Sentences spoken to the list itself. Each pattern is matched against one whole clause, lower case. */
+const RULES: readonly Rule[] = [
+  {
+    verb: 'done',
+    pattern: new RegExp(
+      `^(?:mark )?(?:number|no\\.?|item|#)\\s*${COUNT}(?: is|'s)? (?:all )?(?:done|finished|complete)$`,
+    ),
+  },
+  {
+    verb: 'done',
+    pattern: new RegExp(`^(?:mark |tick |check off )?${COUNT} (?:is |as )?(?:all )?(?:done|off|finished)$`),
+  },
+  { verb: 'reopen', pattern: new RegExp(`^(?:reopen|open up|bring back) ${N}${COUNT}(?: again)?$`) },
+  { verb: 'drop', pattern: new RegExp(`^(?:drop|forget|cancel|scratch|delete|remove) ${N}${COUNT}$`) },
+  {
+    verb: 'move',
+    pattern: new RegExp(`^(?:move|put) (?:${N}${COUNT}|(it|that|that one)) (?:to|in|under|over to) (?:the )?(.+)$`),
+  },
+  {
+    verb: 'undo',
+    pattern:
+      /^(?:scratch that|undo(?: that| it| the last (?:one|thing))?|take that (?:back|off)|never ?mind that last one|delete that)$/,
+  },
+  {
+    verb: 'change',
+    pattern:
+      /^(?:make (?:it|that|them)|change (?:it|that) to|should be|that should be|it should be|correction,?) (.+)$/,
+  },
+  {
+    verb: 'ask',
+    question: 'order',
+    pattern:
+      /^what(?:'s| is| do| all do)?(?: it)? ?(?:i|we|you)? ?(?:need|to buy|left to buy|on the order|have to (?:buy|get|pick up))(?: (?:from|at|for) (?:the )?(.+))?\??$/,
+  },
+  {
+    verb: 'ask',
+    question: 'waiting',
+    pattern: /^what(?:'s| is| are we)? (?:still )?waiting(?: on| for)?(?: (?:in|at) (?:the )?(.+))?\??$/,
+  },
+  {
+    verb: 'ask',
+    question: 'ready',
+    pattern: /^what(?:'s| is| can i| can we) (?:ready|work on|do next|next)(?: (?:in|at) (?:the )?(.+))?\??$/,
+  },
+  {
+    verb: 'ask',
+    question: 'left',
+    pattern:
+      /^what(?:'s| is| all is|s)? (?:still )?(?:left|open|to do)(?: to do)?(?: (?:in|at|for|on) (?:the )?(.+))?\??$/,
+  },
+  {
+    verb: 'ask',
+    question: 'list',
+    pattern: /^(?:read|show|give|send) me (?:back )?(?:the |my )?(?:whole )?(?:punch )?list$/,
+  },
+  { verb: 'ask', question: 'order', pattern: /^(?:read|show|give|send) me (?:the |my )?(?:order|shopping list)$/ },
+  {
+    verb: 'ask',
+    question: 'measurements',
+    pattern:
+      /^(?:what(?:'s| was| are| were)|read me|show me) (?:the |my )?measurements?(?: (?:for|of|in|on) (?:the )?(.+))?\??$/,
+  },
+];
+
+const WORDS =
+  'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty'.split(
+    ' ',
+  );
+const numberOf = (said: string | undefined) =>
+  said === undefined ? null : /^\d+$/.test(said) ? Number(said) : WORDS.indexOf(said) > 0 ? WORDS.indexOf(said) : null;
+
+/** Instructions to the list and questions about it. A rule must cover the whole clause. */
+export function readCommands(talk: Talk): Command[] {
+  return talk.frames.flatMap((frame): Command[] => {
+    const said = talk.text
+      .slice(frame.start, frame.end)
+      .toLowerCase()
+      .replaceAll('’', "'")
+      .replace(/[.!?]+$/, '')
+      .trim();
+    for (const rule of RULES) {
+      const match = rule.pattern.exec(said);
+      if (!match) continue;
+      // "Make that two more" inside a note corrects its own words; alone it corrects the list.
+      if (rule.verb === 'change' && talk.frames.length > 1) continue;
+      const groups = match.slice(1).filter((g) => g !== undefined);
+      const number = numberOf(groups.find((g) => numberOf(g) !== null));
+      const words = groups.filter((g) => numberOf(g) === null && !/^(it|that|that one)$/.test(g));
+      return [
+        {
+          ...base(talk, frame, `command/${rule.verb}`),
+          kind: 'command',
+          verb: rule.verb,
+          number: rule.verb === 'change' ? null : number,
+          about: rule.verb === 'ask' ? (words[0] ?? null) : null,
+          to: rule.verb === 'move' || rule.verb === 'change' ? (match.at(-1) ?? null) : null,
+          question: rule.question ?? null,
+        },
+      ];
+    }
+    return [];
+  });
+}

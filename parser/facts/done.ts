@@ -1,0 +1,153 @@
+import type { Done, Problem } from '../types.ts';
+import { type Chunk, isNounTerm } from './chunks.ts';
+import type { Frame } from './frames.ts';
+import { base } from './make.ts';
+import { antecedent, isPerson, isPointer, phrase, type Talk, thingIn } from './talk.ts';
+import { verbOf } from './verbs.ts';
+import { IN_PLACE } from './words.ts';
+
+/** Work that the note says is finished. */
+export function readDone(talk: Talk, problems: readonly Problem[]): Done[] {
+  const out: Done[] = [];
+  talk.frames.forEach((frame, at) => {
+    const task = doneTask(talk, frame, at);
+    if (!task?.trim().includes(' ')) return;
+    // "The flange is cracked", "runs left on the sills": the flaw has said it.
+    if (
+      problems.some(
+        (p) => p.start <= frame.start && frame.end <= p.end && p.state === 'open' && !PAST_WORK.test(frame.lemma ?? ''),
+      )
+    )
+      return;
+    out.push({ ...base(talk, frame, `done/${frame.predicate}`), kind: 'done', task, who: roleIn(frame.subject) });
+  });
+  return out;
+}
+
+const PAST_WORK =
+  /^(replace|swap|patch|tape|shim|adjust|tighten|torque|plane|pull|install|hang|set|lay|cut|paint|prime|caulk|grout|tile|fix|repair|clear|straighten)$/;
+
+export const roleIn = (chunks: readonly Chunk[]): string | null =>
+  chunks.find((c) => c.term?.kind === 'role')?.word.replace(/'s$/, '') ?? null;
+
+const NOT_WORK = new Set(
+  'be have get say tell think figure reckon guess mention swear claim want need know like love hope go come leave arrive meet buy order purchase use take see look notice find show happen try work run sit read measure give cost pay spend owe forget lose miss remember stop start keep stay wait turn hold feel seem charge ask'.split(
+    ' ',
+  ),
+);
+
+function doneTask(talk: Talk, frame: Frame, at: number): string | null {
+  const { chunks, predicate, lemma } = frame;
+  const said = chunks.map((c) => c.word).join(' ');
+  if (
+    frame.negative ||
+    /\b(?:almost|half|nearly|partly|not|still|if|unless|gonna|will|should|before|until|till)\b/.test(said) ||
+    /\?$/.test(talk.text.slice(frame.start, frame.end + 1))
+  )
+    return null;
+  if (predicate === 'past') {
+    if (lemma === 'get') return gotIn(talk, frame, at);
+    if (lemma === 'finish' || lemma === 'complete' || lemma === 'wrap') return object(talk, frame, at, 'finish');
+    if (lemma === 'check' || lemma === 'test' || lemma === 'verify' || lemma === 'clean')
+      return object(talk, frame, at, lemma);
+    if (!lemma || NOT_WORK.has(lemma) || frame.use === 'say' || frame.use === 'buy' || frame.use === 'return')
+      return null;
+    if (frame.use !== 'work' && !/^(put|throw|drop|bring|move|haul|send)$/.test(lemma)) return null;
+    if (frame.subject.length && !isPerson(frame.subject)) {
+      // "Walls got tiled", "fence line staked": the thing is the object.
+      if (frame.verbAt < chunks.length - 1 && isNounTerm(chunks[frame.verbAt + 1])) return null;
+      return `${lemma} ${phrase(frame.subject)}`;
+    }
+    return object(talk, frame, at, lemma);
+  }
+  if (predicate === 'copula' || predicate === 'none') {
+    const tail = predicate === 'copula' ? frame.rest : chunks;
+    const subject = predicate === 'copula' ? frame.subject : [];
+    const participle = tail.find(
+      (c) =>
+        c.verb &&
+        (c.verb.forms.has('participle') || c.verb.forms.has('past')) &&
+        (!c.verb.forms.has('base') || predicate === 'copula') &&
+        c.verb.use === 'work' &&
+        c.term?.kind !== 'defect' &&
+        !(isNounTerm(c) && predicate === 'none'),
+    );
+    const last = tail
+      .filter(
+        (c) =>
+          c.kind !== 'time' &&
+          c.kind !== 'mark' &&
+          !/^(now|too|already|today|finally|all|around|way|the|good|and|both|sides)$/.test(c.word),
+      )
+      .at(-1);
+    const inPlace = tail.find((c) => IN_PLACE.has(c.word) && !/^(good|through|over|out|off)$/.test(c.word));
+    const done = tail.find((c) => /^(done|finished|finish|complete|completed|laid|hung|handled)$/.test(c.word));
+    if (predicate === 'copula') {
+      if (!subject.length || isPerson(subject)) {
+        if (isPerson(subject) && done)
+          return object(talk, { ...frame, rest: tail.slice(tail.indexOf(done) + 1) }, at, 'finish');
+        return null;
+      }
+      const thing = isPointer(subject) ? phrase(antecedent(talk, at, 2)) : phrase(subject);
+      if (!thing || (isPointer(subject) && (done || inPlace))) return null;
+      if (tail.some((c) => c.term?.kind === 'defect' || c.quantity)) if (!done && !participle) return null;
+      if (tail.some((c) => c.verb?.forms.has('ing'))) return null;
+      if (participle) return `${participle.verb!.lemma} ${thing}`;
+      if (done) return `finish ${thing}`;
+      if (
+        inPlace &&
+        (last === inPlace || tail.indexOf(inPlace) <= 1) &&
+        !/^(at|by|from)$/.test(tail[tail.indexOf(inPlace) + 1]?.word ?? '')
+      )
+        return tail[tail.indexOf(inPlace) + 1]?.quantity ? null : `install ${thing}`;
+      return null;
+    }
+    if (done && chunks.indexOf(done) > 0) return `finish ${phrase(chunks.filter((c) => c !== done))}`;
+    const coat = /\b(?:first|second|third|1st|2nd|3rd|final|finish|skim|last|prime|base|top) coats?\b/.test(said);
+    if (
+      last &&
+      IN_PLACE.has(last.word) &&
+      chunks.indexOf(last) > 0 &&
+      chunks.some(isNounTerm) &&
+      !/^(over|through|off|good|set|out|up)$/.test(last.word)
+    )
+      return `install ${phrase(chunks.filter((c) => c !== last && !c.quantity))}`;
+    if (coat && chunks.some((c) => c.word === 'on')) return `apply ${phrase(chunks)}`;
+    if (
+      participle &&
+      chunks.indexOf(participle) > 0 &&
+      chunks.slice(0, chunks.indexOf(participle)).some(isNounTerm) &&
+      participle === last
+    )
+      return `${participle.verb!.lemma} ${phrase(chunks.filter((c) => c !== participle))}`;
+  }
+  return null;
+}
+
+function gotIn(talk: Talk, frame: Frame, at: number): string | null {
+  const { rest } = frame;
+  const part = rest.findIndex(
+    (c, k) =>
+      k > 0 && ((c.verb?.forms.has('participle') && c.verb.use === 'work' && !isNounTerm(c)) || IN_PLACE.has(c.word)),
+  );
+  if (part < 1) return null;
+  const thing = rest.slice(0, part);
+  if (!thing.some((c) => isNounTerm(c) || c.kind === 'word')) return null;
+  const verb = rest[part]!.verb?.lemma ?? (/^(done|finished|complete)$/.test(rest[part]!.word) ? 'finish' : 'install');
+  const named = phrase(isPointer(thing) ? antecedent(talk, at) : thing);
+  return named ? `${verb} ${named}` : null;
+}
+
+/** Verb first, then what it was done to; "it" is looked up. */
+function object(talk: Talk, frame: Frame, at: number, verb: string): string | null {
+  const rest = frame.rest.filter((c) => c.kind !== 'time');
+  const words = phrase(rest);
+  const points =
+    rest.length === 0 ||
+    (rest.some((c) => /^(it|them|that|those|'em|em|one|this)$/.test(c.word)) &&
+      !rest.some((c) => isNounTerm(c) && c.term!.kind !== 'area'));
+  if (!points) return words ? `${verb} ${words}` : null;
+  const thing = phrase(antecedent(talk, at));
+  const named = thingIn(rest).length ? words : [thing, words].filter(Boolean).join(' ');
+  return named && verbOf(verb) ? `${verb} ${named}` : named ? `${verb} ${named}` : null;
+}

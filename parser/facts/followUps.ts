@@ -1,0 +1,386 @@
+import type { Done, FollowUp, TimeMention } from '../types.ts';
+import { type Chunk, isDeterminer, isGoods, isNounTerm } from './chunks.ts';
+import { roleIn } from './done.ts';
+import { type Frame, isHaveDo } from './frames.ts';
+import { base } from './make.ts';
+import { antecedent, isPerson, isPointer, phrase, type Talk, thingIn } from './talk.ts';
+
+/** What still has to be done, asked or checked, by whom and when. */
+export function readFollowUps(talk: Talk, done: readonly Done[]): FollowUp[] {
+  const out: FollowUp[] = [];
+  talk.frames.forEach((frame, at) => {
+    const plan = planOf(talk, frame, at, done);
+    if (!plan) return;
+    const wait = waitBefore(talk, frame, at);
+    const { due, notBefore } = datesOf(talk, frame, at, plan, wait);
+    const start = wait ? Math.min(wait.start, frame.start) : frame.start;
+    const end = trailingDate(talk, at)?.end ?? frame.end;
+    out.push({
+      ...base(talk, frame, `follow-up/${frame.predicate}`, { start, end: Math.max(frame.end, end) }, plan.confidence),
+      kind: 'followUp',
+      task: plan.task,
+      who: plan.who,
+      due,
+      notBefore,
+      waitingFor: wait ? wait.quote : null,
+      condition: conditionOf(frame),
+    });
+  });
+  return merged(out);
+}
+
+interface Plan {
+  task: string;
+  who: string | null;
+  confidence: number;
+  held?: boolean;
+}
+
+const BUYS = /^(get|grab|buy|order|bring|purchase|pick)$/;
+const IDLE = new Set(
+  'be have let know think guess say tell figure want need like love hope see try work happen cost take go come mean remember wait worry care believe mind swear feel seem sound trust forget stay stop sit'.split(
+    ' ',
+  ),
+);
+
+function planOf(talk: Talk, frame: Frame, at: number, done: readonly Done[]): Plan | null {
+  const { chunks, predicate, lemma } = frame;
+  const said = chunks.map((c) => c.word).join(' ');
+  if (
+    /^(?:let's see|let me see|let me|you know|i mean|i guess|take it easy|have a|never mind|do not worry|don't worry)\b/.test(
+      said,
+    )
+  )
+    return null;
+  if (predicate === 'imperative') {
+    if (/^(don't|dont|do)$/.test(chunks[frame.verbAt]!.word)) return heldBack(talk, frame, at, done);
+    if (chunks[frame.verbAt]!.word === 'let') return letPlan(talk, frame, at);
+    if (isHaveDo(chunks, frame.verbAt)) return haveDo(talk, frame, at, done);
+    if (BUYS.test(lemma ?? '') && isPurchase(frame)) return null;
+    if (lemma === 'make' && /^make (?:it|that|them)\b/.test(said) && frame.rest.some((c) => c.quantity)) return null;
+    if (lemma === 'keep' || lemma === 'leave')
+      return frame.chunks.some((c) => c.time)
+        ? { task: verbPhrase(talk, frame, at, done), who: null, confidence: 0.55 }
+        : null;
+    if (lemma === 'make' && frame.rest[0]?.word === 'sure')
+      return { task: `make sure ${phrase(frame.rest.slice(1))}`, who: null, confidence: 0.75 };
+    if (
+      /^(let|know|think|say|hear|see|guess|mind|like|love|trust|figure|wait|give|need|want|be|go|take|hold|thank|sleep|eat|drive)$/.test(
+        lemma ?? '',
+      ) &&
+      !/^(take (?:it|that|them|those|the|out|off|down|back)|go (?:back|over|get)|give .* (?:call|ring)|hold off)/.test(
+        said,
+      )
+    )
+      return null;
+    return { task: verbPhrase(talk, frame, at, done), who: null, confidence: 0.85 };
+  }
+  if (predicate === 'owed') {
+    if (/\b(?:don't|doesn't|didn't|dont|no) (?:need|have|want)\b/.test(said)) return null;
+    return owedPlan(talk, frame, at, done);
+  }
+  if (predicate === 'modal') {
+    if (
+      frame.negative ||
+      (/\b(?:could|can|would|should've|do|does|did|may|might)\b/.test(said) && !/\bshould\b/.test(said))
+    ) {
+      if (
+        /\bthen (?:i|we) can\b|^(?:i|we|you) can\b/.test(said) &&
+        lemma &&
+        !IDLE.has(lemma) &&
+        waitBefore(talk, frame, at)
+      )
+        return { task: verbPhrase(talk, frame, at, done), who: null, confidence: 0.65 };
+      return null;
+    }
+    if (!lemma || (IDLE.has(lemma) && !/^(go|come|take)$/.test(lemma)) || (BUYS.test(lemma) && isPurchase(frame)))
+      return null;
+    if (
+      frame.subject.length &&
+      !isPerson(frame.subject) &&
+      !/\b(?:gonna|going to) (?:be|get|need)\b|\bshould be\b/.test(said)
+    )
+      return null;
+    return { task: verbPhrase(talk, frame, at, done), who: personIn(frame.subject), confidence: 0.75 };
+  }
+  if (predicate === 'present') return presentPlan(talk, frame, at, done, said);
+  if (predicate === 'none' || predicate === 'copula') return barePlan(talk, frame, at, done, said);
+  return null;
+}
+
+/** "He wants photos", "owner is getting the sign", "sealer crew comes monday to seal it", "sawcuts go in tomorrow". */
+function presentPlan(talk: Talk, frame: Frame, at: number, done: readonly Done[], said: string): Plan | null {
+  const { lemma, chunks } = frame;
+  if (frame.negative) return null;
+  const dated = chunks.some((c) => c.time && !c.time.past);
+  if (lemma === 'come' || lemma === 'go') {
+    const to = chunks.findIndex((c, k) => k > frame.verbAt && c.word === 'to' && chunks[k + 1]?.verb);
+    if (to > 0 && dated)
+      return {
+        task: `${chunks[to + 1]!.verb!.lemma} ${phrase(resolve(talk, chunks.slice(to + 2), at, done))}`,
+        who: personIn(frame.subject),
+        confidence: 0.75,
+      };
+    if (dated && frame.subject.length && !isPerson(frame.subject) && /\b(?:in|on|up|down|back|off)\b/.test(said))
+      return { task: `install ${phrase(frame.subject)}`, who: null, confidence: 0.7 };
+    return dated && isPerson(frame.subject) && /\b(?:back)\b/.test(said)
+      ? { task: phrase(chunks.slice(frame.verbAt)), who: personIn(frame.subject), confidence: 0.7 }
+      : null;
+  }
+  if (chunks[frame.verbAt]?.verb?.forms.has('ing') && (dated || personIn(frame.subject)) && lemma && !IDLE.has(lemma))
+    return { task: verbPhrase(talk, frame, at, done), who: personIn(frame.subject), confidence: 0.7 };
+  if (dated && lemma && frame.use === 'work' && isPerson(frame.subject))
+    return { task: verbPhrase(talk, frame, at, done), who: personIn(frame.subject), confidence: 0.7 };
+  if (dated && lemma === 'rent')
+    return { task: verbPhrase(talk, frame, at, done), who: personIn(frame.subject), confidence: 0.7 };
+  return null;
+}
+
+/** Clauses with no verb that still owe something: "replace", "pickup 10:30", "adjust closer", "touch up behind bar". */
+function barePlan(talk: Talk, frame: Frame, at: number, done: readonly Done[], said: string): Plan | null {
+  if (/\bnot to \w+|\bno \w+ (?:until|till|til|before)\b/.test(said) && frame.chunks.some((c) => c.time)) {
+    const to = frame.chunks.findIndex((c) => c.word === 'to' || c.word === 'no');
+    const verb = frame.chunks[to + 1];
+    if (verb)
+      return {
+        task: `${verb.verb?.lemma ?? verb.word} ${phrase(resolve(talk, frame.chunks.slice(to + 2), at, done))}`.trim(),
+        who: personIn(frame.chunks),
+        confidence: 0.7,
+        held: true,
+      };
+  }
+  const verb = frame.chunks[0];
+  if (
+    frame.predicate === 'none' &&
+    verb?.verb?.forms.has('base') &&
+    !verb.verb.forms.has('past') &&
+    !isNounTerm(verb) &&
+    frame.chunks.length === 1 &&
+    !IDLE.has(verb.verb.lemma)
+  )
+    return { task: `${verb.verb.lemma} ${phrase(antecedent(talk, at))}`, who: null, confidence: 0.7 };
+  return null;
+}
+
+/** "Don't caulk till monday": held back, not forbidden, when a day or a wait ends it. */
+function heldBack(talk: Talk, frame: Frame, at: number, done: readonly Done[]): Plan | null {
+  const verbAt = frame.chunks.findIndex((c, k) => k > frame.verbAt && c.verb);
+  if (verbAt < 0) return null;
+  const until =
+    frame.chunks.some((c) => c.time) ||
+    /\b(?:till|til|until|before|b4)\b/.test(frame.chunks.map((c) => c.word).join(' '));
+  if (!until) return null;
+  const verb = frame.chunks[verbAt]!.verb!;
+  return IDLE.has(verb.lemma)
+    ? null
+    : {
+        task: `${verb.lemma} ${phrase(cutAtTime(resolve(talk, frame.chunks.slice(verbAt + 1), at, done)))}`,
+        who: personIn(frame.subject),
+        confidence: 0.75,
+        held: true,
+      };
+}
+
+/** "Let it cure 24 hours" is a wait, and a task only where nothing follows it; "let the plumber look at it" is a task. */
+function letPlan(talk: Talk, frame: Frame, at: number): Plan | null {
+  const rest = frame.rest;
+  const verb = rest.findIndex((c) => c.verb?.forms.has('base'));
+  if (verb < 1) return null;
+  const who = personIn(rest.slice(0, verb));
+  return who && rest[verb]!.verb!.lemma !== 'know'
+    ? {
+        task: `${rest[verb]!.verb!.lemma} ${phrase(resolve(talk, rest.slice(verb + 1), at, []))}`,
+        who,
+        confidence: 0.7,
+      }
+    : null;
+}
+
+function haveDo(talk: Talk, frame: Frame, at: number, done: readonly Done[]): Plan | null {
+  const from = frame.verbAt + 1;
+  const verb = frame.chunks.findIndex(
+    (c, k) => k > from && c.verb?.forms.has('base') && !(isNounTerm(c) && k === from),
+  );
+  if (verb < 0) return null;
+  const lemma = frame.chunks[verb]!.verb!.lemma;
+  return {
+    task: `${lemma} ${phrase(cutAtTime(resolve(talk, frame.chunks.slice(verb + 1), at, done)))}`,
+    who: personIn(frame.chunks.slice(from, verb)) ?? phrase(frame.chunks.slice(from, verb)),
+    confidence: 0.85,
+  };
+}
+
+function owedPlan(talk: Talk, frame: Frame, at: number, done: readonly Done[]): Plan | null {
+  const { chunks, verbAt } = frame;
+  const verb = chunks[verbAt]?.verb;
+  if (!verb) return null;
+  if (frame.use === 'need' || verb.lemma === 'want' || verb.lemma === 'need') return needsPlan(talk, frame, at, done);
+  if (BUYS.test(verb.lemma) && isPurchase(frame)) return null;
+  if (IDLE.has(verb.lemma) && !/^(go|come|take|tell|stop)$/.test(verb.lemma)) return null;
+  const who = personIn(frame.subject);
+  const passive = verb.forms.has('participle') && !isPerson(frame.subject) && frame.subject.length > 0;
+  const rest = cutAtTime(resolve(talk, frame.rest, at, done));
+  if (passive || (frame.subject.length && !isPerson(frame.subject))) {
+    const thing = isPointer(frame.subject) ? phrase(antecedent(talk, at)) : phrase(frame.subject);
+    return { task: `${verb.lemma} ${thing} ${phrase(rest)}`.trim(), who: null, confidence: 0.8 };
+  }
+  return { task: `${verb.lemma} ${phrase(rest)}`.trim(), who, confidence: 0.8 };
+}
+
+/** "Two of them still need ends", "the sill needs paint", "he wants photos by friday". */
+function needsPlan(talk: Talk, frame: Frame, at: number, done: readonly Done[]): Plan | null {
+  const { chunks, verbAt } = frame;
+  const object = chunks.slice(verbAt + 1);
+  const ing = object.findIndex((c) => c.verb?.forms.has('ing'));
+  const thing = isPointer(frame.subject) ? phrase(antecedent(talk, at)) : phrase(frame.subject);
+  if (ing >= 0 && ing <= 1)
+    return thing
+      ? {
+          task: `${object[ing]!.verb!.lemma} ${thing} ${phrase(cutAtTime(object.slice(ing + 1)))}`.trim(),
+          who: null,
+          confidence: 0.8,
+        }
+      : null;
+  if (isPerson(frame.subject) || frame.subject.length === 0) {
+    const role = personIn(frame.subject);
+    if (role && chunks[verbAt]!.verb!.lemma === 'want' && object.length && !object.some(isGoods))
+      return { task: `${phrase(cutAtTime(object))} for ${role}`, who: null, confidence: 0.6 };
+    return null;
+  }
+  if (!object.length || object.some((c) => c.quantity && c.quantity.unitKind === 'length')) return null;
+  return thing
+    ? { task: `${phrase(cutAtTime(resolve(talk, object, at, done)))} ${thing}`, who: null, confidence: 0.6 }
+    : null;
+}
+
+function verbPhrase(talk: Talk, frame: Frame, at: number, done: readonly Done[]): string {
+  return `${frame.lemma ?? phrase([frame.chunks[frame.verbAt]!])} ${phrase(cutAtTime(resolve(talk, frame.rest, at, done)))}`.trim();
+}
+
+/** Puts the named thing where "it" stands: what was last finished for the step after a wait, else the last thing named. */
+function resolve(talk: Talk, chunks: readonly Chunk[], at: number, done: readonly Done[]): Chunk[] {
+  const k = chunks.findIndex((c) => /^(it|them|that|those|these|'em|em|this|one)$/.test(c.word));
+  if (k < 0 || chunks.some((c, j) => isNounTerm(c) && c.term!.kind !== 'area' && c.term!.kind !== 'role' && j <= k + 1))
+    return [...chunks];
+  const frame = talk.frames[at]!;
+  const made = waitBefore(talk, frame, at) ? done.filter((d) => d.end <= frame.start).at(-1) : undefined;
+  const named = made ? (talk.frames.find((f) => f.start === made.start) ?? frame) : null;
+  const thing = named ? thingIn(named.chunks) : antecedent(talk, at);
+  return [...chunks.slice(0, k), ...thing, ...chunks.slice(k + 1)];
+}
+
+/** A task's words end where its condition or its date begins. */
+function cutAtTime(chunks: readonly Chunk[]): Chunk[] {
+  const end = chunks.findIndex(
+    (c, k) => k > 0 && /^(before|until|till|til|when|if|so|because|b4|once|after|since|unless)$/.test(c.word),
+  );
+  return (end > 0 ? chunks.slice(0, end) : chunks).filter((c) => c.kind !== 'time' && !/^(by|on)$/.test(c.word));
+}
+
+/** "Get two tubes", "pick up a box": goods, so it belongs to the order. */
+const isPurchase = (frame: Frame) => frame.rest.some((c) => isGoods(c) || c.quantity) || frame.rest.length <= 2;
+
+function personIn(chunks: readonly Chunk[]): string | null {
+  const role = roleIn(chunks);
+  if (role) return role;
+  return null;
+}
+
+/** The wait that this step comes after: "let it cure 24 hours, then grout", "has to dry overnight before we sand". */
+function waitBefore(talk: Talk, frame: Frame, at: number): TimeMention | null {
+  const own = frame.chunks.find((c) => c.time?.hours !== undefined || c.time?.relation === 'notBefore');
+  if (own) return own.time!;
+  if (
+    !frame.openers.includes('then') &&
+    !frame.openers.includes('before') &&
+    !/^(and|word|comma|run-on)$/.test(frame.joinedBy)
+  )
+    return null;
+  for (let k = at - 1; k >= 0 && k >= at - 2; k--) {
+    const earlier = talk.frames[k]!;
+    const time = earlier.chunks.find((c) => c.time?.hours !== undefined || c.time?.relation === 'notBefore');
+    if (time) return isWaitFrame(earlier) ? time.time! : null;
+    if (earlier.predicate === 'imperative' && earlier.chunks[earlier.verbAt]?.word !== 'let') return null;
+  }
+  const next = talk.frames[at + 1];
+  const after = next?.chunks.find((c) => c.time?.hours !== undefined);
+  return next &&
+    after &&
+    isWaitFrame(next) &&
+    (next.joinedBy === 'word' || next.joinedBy === 'run-on') &&
+    next.openers.some((o) => o === 'but' || o === 'once')
+    ? after.time!
+    : null;
+}
+
+const isWaitFrame = (frame: Frame) =>
+  /\b(let|cure|cures|dry|dries|set|sit|sits|wait|give|leave|rest|hour|hours|hrs|overnight|days?|keep)\b/.test(
+    frame.chunks.map((c) => c.word).join(' '),
+  );
+
+function datesOf(
+  talk: Talk,
+  frame: Frame,
+  at: number,
+  plan: Plan,
+  wait: TimeMention | null,
+): { due: string | null; notBefore: string | null } {
+  const own = frame.chunks.flatMap((c) => (c.time && !c.time.past ? [c.time] : []));
+  const lead = leadingDate(talk, at);
+  const trail = trailingDate(talk, at);
+  let due: string | null = null;
+  let notBefore: string | null = wait ? wait.date : null;
+  for (const time of [...own, ...(trail ? [trail] : []), ...(lead ? [lead] : [])]) {
+    if (plan.held || time.relation === 'notBefore' || time.relation === 'after' || time.hours !== undefined)
+      notBefore ??= time.date;
+    else due ??= time.to ?? time.date;
+  }
+  return { due, notBefore };
+}
+
+/** A bare date clause before ("friday, call the yard") or after ("do that tomorrow"). */
+function trailingDate(talk: Talk, at: number): TimeMention | null {
+  const next = talk.frames[at + 1];
+  if (!next) return null;
+  const words = next.chunks.map((c) => c.word).join(' ');
+  const time = next.chunks.find((c) => c.time && !c.time.past)?.time;
+  if (!time) return null;
+  const only = next.chunks.every(
+    (c) => c.time || c.kind === 'mark' || /^(by|on|before|first|thing|sometime|that|do|it|so)$/.test(c.word),
+  );
+  return (only && next.joinedBy !== 'stop') || /^do (?:that|it|this)\b/.test(words) ? time : null;
+}
+
+function leadingDate(talk: Talk, at: number): TimeMention | null {
+  const before = talk.frames[at - 1];
+  if (!before) return null;
+  return before.chunks.every((c) => c.time || c.kind === 'mark' || isDeterminer(c) || /^(on|for|come)$/.test(c.word)) &&
+    before.joinedBy !== 'word'
+    ? (before.chunks.find((c) => c.time && !c.time.past)?.time ?? null)
+    : null;
+}
+
+function conditionOf(frame: Frame): string | null {
+  const k = frame.chunks.findIndex((c) => c.word === 'if' || c.word === 'unless');
+  return k < 0
+    ? null
+    : frame.chunks
+        .slice(k)
+        .map((c) => c.word)
+        .join(' ');
+}
+
+/** One job told twice in a note is one; "do that tomorrow" only dates the job before it. */
+function merged(plans: readonly FollowUp[]): FollowUp[] {
+  const out: FollowUp[] = [];
+  for (const plan of plans) {
+    if (/^do (?:that|it|this)?\b/.test(plan.task) && plan.task.split(' ').length <= 2) continue;
+    const twin = out.find((p) => p.task === plan.task && p.area === plan.area);
+    if (!twin) out.push(plan);
+    else {
+      twin.due ??= plan.due;
+      twin.notBefore ??= plan.notBefore;
+    }
+  }
+  return out.filter((p) => p.task.includes(' '));
+}

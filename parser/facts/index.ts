@@ -1,0 +1,35 @@
+import type { Fact } from '../types.ts';
+import { readCommands } from './commands.ts';
+import { readDecisions } from './decisions.ts';
+import { readDone } from './done.ts';
+import { readFollowUps } from './followUps.ts';
+import { readMaterials } from './materials.ts';
+import { readMeasurements } from './measurements.ts';
+import { readProblems } from './problems.ts';
+import { readSpending } from './spending.ts';
+import type { Talk } from './talk.ts';
+
+/** Every fact of a note, in the order of their words. A note that is a command to the list gives nothing else. */
+export function readFacts(talk: Talk): Fact[] {
+  const commands = readCommands(talk);
+  const spoken = {
+    ...talk,
+    frames: talk.frames.filter((f) => !commands.some((c) => c.start <= f.start && f.end <= c.end)),
+  };
+  const materials = readMaterials(spoken);
+  const measurements = readMeasurements(spoken, materials.used);
+  const problems = readProblems(spoken);
+  const done = readDone(spoken, problems);
+  const followUps = readFollowUps(spoken, done);
+  const facts: Fact[] = [
+    ...commands,
+    ...materials.facts,
+    ...measurements,
+    ...problems,
+    ...done,
+    ...followUps,
+    ...readDecisions(spoken),
+    ...readSpending(spoken),
+  ];
+  return facts.sort((a, b) => a.start - b.start || a.end - b.end);
+}

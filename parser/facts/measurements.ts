@@ -1,0 +1,132 @@
+import type { Measurement, Quantity } from '../types.ts';
+import { type Chunk, isGoods, isNounTerm, isPreposition } from './chunks.ts';
+import type { Frame } from './frames.ts';
+import { base } from './make.ts';
+import { antecedent, isPerson, isPointer, nounPhraseFrom, phrase, type Talk, thingIn } from './talk.ts';
+
+const MEASURABLE = new Set([
+  'length',
+  'area',
+  'temperature',
+  'percent',
+  'pressure',
+  'voltage',
+  'current',
+  'power',
+  'angle',
+  'slope',
+  'torque',
+  'speed',
+  'flow',
+  'weight',
+  'other',
+]);
+const DIMENSIONS =
+  /^(wide|width|tall|high|height|long|length|deep|depth|thick|thickness|across|diameter|apart|square|clear|gap|reveal|showing|exposure|short|shy|over|proud|low|off)$/;
+const READS =
+  /^(read|sit|be|come|hit|measure|stand|stick|show|run|want|need|average|draw|hold|spec|say|start|end|go|pull|get|put)$/;
+
+/** Sizes, gaps, levels and readings that somebody took or must hold to; `taken` are the goods' own counts and sizes. */
+export function readMeasurements(talk: Talk, taken: ReadonlySet<Quantity>): Measurement[] {
+  return talk.frames.flatMap((frame, at) => {
+    const out: Measurement[] = [];
+    frame.chunks.forEach((chunk, k) => {
+      const q = chunk.quantity;
+      if (!q || taken.has(q) || !isMeasurement(frame, k, q)) return;
+      out.push(measurementOf(talk, frame, at, k, q));
+    });
+    return out;
+  });
+}
+
+function isMeasurement(frame: Frame, k: number, q: Quantity): boolean {
+  const next = frame.chunks[k + 1];
+  if (q.unitKind && MEASURABLE.has(q.unitKind) && q.unitFrom !== 'none') {
+    if (q.unit === 'grit') return false;
+    if (q.unitKind === 'other' && !q.unit) return false;
+    // A size in front of goods that nobody counted ("the half inch drywall") is the goods' own.
+    return !(isSizeOfGoods(frame.chunks, k) && !DIMENSIONS.test(next?.word ?? ''));
+  }
+  if (q.unit !== null && q.unit !== undefined) return false;
+  // A bare number is a reading where the clause says that something sits at, reads, or must come to it.
+  if (q.group?.kind === 'pair' && q.group.size >= 2) return !isSizeOfGoods(frame.chunks, k);
+  const before = frame.chunks[k - 1];
+  const lead = before?.word ?? '';
+  if (
+    next &&
+    (isNounTerm(next) || (next.kind === 'word' && /^(of|more|left|times|coats?|guys|people)$/.test(next.word)))
+  )
+    return false;
+  if (frame.verbAt < 0 || k <= frame.verbAt - 1) return false;
+  if (isPerson(frame.subject) && !/^(at|to|reads?|reading)$/.test(lead)) return false;
+  return (
+    /^(at|to|reads?|reading|about|around|under|over|says?|wants?|needs?|said|min|minimum|max)$/.test(lead) &&
+    READS.test(frame.lemma ?? 'be')
+  );
+}
+
+function isSizeOfGoods(chunks: readonly Chunk[], k: number): boolean {
+  const end = nounPhraseFrom(chunks, k + 1);
+  const head = chunks.slice(k + 1, end).findLast((c) => isNounTerm(c) || c.kind === 'word');
+  return (
+    head !== undefined &&
+    isGoods(head) &&
+    !/^(gap|hole|crack|opening|joint|reveal|leg|legs|bead|piece|section)$/.test(head.word)
+  );
+}
+
+function measurementOf(talk: Talk, frame: Frame, at: number, k: number, q: Quantity): Measurement {
+  const { chunks } = frame;
+  const after = chunks.slice(k + 1, nounPhraseFrom(chunks, k + 1)).filter((c) => c.kind !== 'quantity');
+  const dimension = after.find((c) => DIMENSIONS.test(c.word))?.word;
+  const noun = after.filter(
+    (c) => isNounTerm(c) || (c.kind === 'word' && !DIMENSIONS.test(c.word) && !isPreposition(c)),
+  );
+  const subject = frame.subject.filter((c) => c.kind !== 'quantity');
+  let named: Chunk[] = [];
+  if (subject.length && !isPointer(subject) && !isPerson(subject)) named = subject;
+  else if (frame.predicate === 'none') named = chunks.slice(0, k).filter((c) => c.kind !== 'quantity');
+  else if (frame.verbAt >= 0 && frame.verbAt < k) named = thingIn(chunks.slice(frame.verbAt + 1, k));
+  if (!named.length || isPointer(named)) named = noun.some((c) => isNounTerm(c)) ? [] : thingIn(chunks.slice(k + 1));
+  if (!named.length && !noun.length) named = antecedent(talk, at);
+  const of =
+    [phrase(named), phrase(noun)].filter(Boolean).join(' ') ||
+    phrase(antecedent(talk, at)) ||
+    phrase(thingIn(chunks)) ||
+    (frame.area ?? 'measurement');
+  const wanted =
+    frame.predicate === 'owed' ||
+    frame.predicate === 'imperative' ||
+    /\b(min|minimum|max|maximum|spec|must|should|needs?|wants?|has to|supposed|till it reads|under|at least|at most)\b/.test(
+      talk.text.slice(frame.start, frame.end).toLowerCase(),
+    );
+  const start = named.length && named[0]!.start < q.start && named[0]!.start >= frame.start ? named[0]!.start : q.start;
+  const last = after.length && after[0]!.start >= q.end ? chunks[k + after.length]! : chunks[k]!;
+  return {
+    ...base(
+      talk,
+      frame,
+      `measurement/${wanted ? 'wanted' : 'found'}`,
+      { start: Math.min(start, q.takenBackFrom ?? start), end: Math.max(q.end, last.end) },
+      q.unitFrom === 'none' ? 0.6 : 0.85,
+    ),
+    kind: 'measurement',
+    of: dimension && !of.includes(dimension) ? `${of} ${dimension}` : of,
+    value: q.value.valueOf(),
+    exact: q.value.toFraction(),
+    unit: q.unit ?? impliedUnit(of, q),
+    role: wanted ? 'wanted' : 'found',
+    ...(q.bound && { bound: q.bound }),
+    ...(q.tolerance && { tolerance: q.tolerance }),
+    ...(q.doubt && { ask: q.doubt }),
+  };
+}
+
+/** What a bare reading is in, by what was read: common practice, no source. */
+function impliedUnit(of: string, q: Quantity): string {
+  if (/\b(temp|temperature|thermostat|water heater|air)\b/.test(of)) return 'F';
+  if (/\b(moisture|humidity|rh)\b/.test(of)) return '%';
+  if (/\b(pressure|gauge)\b/.test(of)) return 'psi';
+  if (/\b(tub|shower|faucet|hot water|water)\b/.test(of) && q.value.valueOf() >= 90) return 'F';
+  return 'in';
+}

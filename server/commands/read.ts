@@ -1,0 +1,36 @@
+import { createInterface } from 'node:readline';
+import { z } from 'zod';
+import { readNote } from '../../parser/index.ts';
+import { factsLine } from './factsLine.ts';
+
+/** Reads notes from standard input, one JSON a line, and prints what each says, one JSON a line, in the same order. */
+const NoteLine = z.object({
+  id: z.string(),
+  saidAt: z.string().regex(/^\d{4}-\d\d-\d\dT\d\d:\d\d/, 'saidAt: local wall time as 2026-05-12T15:20:00'),
+  text: z.string(),
+  areas: z.array(z.string()).optional(),
+});
+
+let failed = false;
+for await (const line of createInterface({ input: process.stdin })) {
+  if (!line.trim()) continue;
+  process.stdout.write(`${JSON.stringify(answer(line))}\n`);
+}
+process.exitCode = failed ? 1 : 0;
+
+function answer(line: string): object {
+  let id: unknown = null;
+  try {
+    const given: unknown = JSON.parse(line);
+    id = typeof given === 'object' && given !== null && 'id' in given ? given.id : null;
+    const note = NoteLine.parse(given);
+    return factsLine(note.id, readNote(note.text, { saidAt: note.saidAt, areas: note.areas }));
+  } catch (error) {
+    failed = true;
+    const why =
+      error instanceof z.ZodError
+        ? error.issues.map((i) => `${i.path.join('.')}: ${i.message}`).join('; ')
+        : String(error);
+    return { id, error: `not a note: ${why}` };
+  }
+}
