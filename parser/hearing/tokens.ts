@@ -1,7 +1,8 @@
 import type { Token, TokenKind } from '../types.ts';
 
 // One token a match: line end, word (apostrophes inside), number (fractions, decimals, joined by x or hyphen stay apart), mark.
-const PIECE = /(\r\n?|\n)|((?<=[\d"'″′”’½¼¾])[xX×](?=\d)|\p{L}[\p{L}\p{M}\p{N}]*(?:['’]\p{L}+)*)|(\d+(?:,\d{3})*(?:\.\d+)?|\.\d+|[¼½¾⅐-⅞])|([^\s])/gu;
+const PIECE =
+  /(\r\n?|\n)|((?<=[\d"'″′”’½¼¾])[xX×](?=\d)|\p{L}[\p{L}\p{M}\p{N}]*(?:['’]\p{L}+)*)|(\d+(?:,\d{3})*(?:\.\d+)?|\.\d+|[¼½¾⅐-⅞])|([^\s])/gu;
 
 const KINDS: readonly TokenKind[] = ['break', 'word', 'number', 'mark'];
 

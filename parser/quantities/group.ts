@@ -23,10 +23,18 @@ export function group(tokens: readonly Token[], drafts: Draft[]): Draft[] {
 }
 
 function between(tokens: readonly Token[], a: Draft, b: Draft): string {
-  return tokens.slice(a.until, b.from).filter((t) => !t.skip).map((t) => t.word).join(' ');
+  return tokens
+    .slice(a.until, b.from)
+    .filter((t) => !t.skip)
+    .map((t) => t.word)
+    .join(' ');
 }
 
-function chainFrom(tokens: readonly Token[], drafts: readonly Draft[], i: number): { kind: 'pair' | 'range'; size: number } | null {
+function chainFrom(
+  tokens: readonly Token[],
+  drafts: readonly Draft[],
+  i: number,
+): { kind: 'pair' | 'range'; size: number } | null {
   const a = drafts[i]!;
   const b = drafts[i + 1];
   if (!b) return null;
@@ -35,7 +43,13 @@ function chainFrom(tokens: readonly Token[], drafts: readonly Draft[], i: number
     const c = drafts[i + 2];
     return { kind: 'pair', size: c && /^(?:by|x|×)$/.test(between(tokens, b, c)) ? 3 : 2 };
   }
-  if (/^(?:to|-|–|or|maybe|through|till)$/.test(joint) && sameKind(a, b) && a.n / a.d < b.n / b.d && (joint !== '-' || !tokens[a.until]!.spaced)) return { kind: 'range', size: 2 };
+  if (
+    /^(?:to|-|–|or|maybe|through|till)$/.test(joint) &&
+    sameKind(a, b) &&
+    a.n / a.d < b.n / b.d &&
+    (joint !== '-' || !tokens[a.until]!.spaced)
+  )
+    return { kind: 'range', size: 2 };
   if (joint === 'and' && tokens[a.from - 1]?.word === 'between' && sameKind(a, b)) return { kind: 'range', size: 2 };
   return null;
 }
@@ -44,7 +58,8 @@ const sameKind = (a: Draft, b: Draft) => a.unit === null || b.unit === null || a
 
 /** One unit said last, or first, covers the group. Feet first and a bare number after stay apart. */
 function share(members: readonly Draft[]): void {
-  const said = (members.findLast((m) => m.unitFrom === 'said') ?? members.find((m) => m.unitFrom === 'implied'))?.unit ?? null;
+  const said =
+    (members.findLast((m) => m.unitFrom === 'said') ?? members.find((m) => m.unitFrom === 'implied'))?.unit ?? null;
   if (!said) return;
   const last = members.at(-1)!;
   for (const m of members) {
@@ -75,14 +90,26 @@ const BEFORE: readonly [RegExp, Quantity['bound']][] = [
 ];
 
 function hedge(tokens: readonly Token[], draft: Draft): void {
-  const lead = tokens.slice(Math.max(0, draft.from - 3), draft.from).filter((t) => t.kind === 'word' && !t.skip).map((t) => t.word).join(' ');
+  const lead = tokens
+    .slice(Math.max(0, draft.from - 3), draft.from)
+    .filter((t) => t.kind === 'word' && !t.skip)
+    .map((t) => t.word)
+    .join(' ');
   for (const [pattern, bound] of BEFORE) if (pattern.test(lead)) draft.bound ??= bound;
-  if (/(?:plus or minus|plus minus|\+\/-|give or take)(?: an?| one)?$/.test(lead) || tokens[draft.from - 1]?.text === '±') draft.group ??= { kind: 'plusMinus', id: 20_000 + draft.from, index: 0, size: 1 };
+  if (
+    /(?:plus or minus|plus minus|\+\/-|give or take)(?: an?| one)?$/.test(lead) ||
+    tokens[draft.from - 1]?.text === '±'
+  )
+    draft.group ??= { kind: 'plusMinus', id: 20_000 + draft.from, index: 0, size: 1 };
   const next = tokens[draft.until]?.word ?? '';
   if (/^(?:strong|heavy|full|plus)$/.test(next) || /(?:strong|heavy|full)$/.test(lead)) draft.tolerance = 'over';
-  else if (/^(?:shy|light|scant|minus)$/.test(next) || /(?:hair under|shy|scant)$/.test(lead)) draft.tolerance = 'under';
+  else if (/^(?:shy|light|scant|minus)$/.test(next) || /(?:hair under|shy|scant)$/.test(lead))
+    draft.tolerance = 'under';
   else if (/hair over$/.test(lead)) draft.tolerance = 'over';
-  const after = tokens.slice(draft.until, draft.until + 2).map((t) => t.word).join(' ');
+  const after = tokens
+    .slice(draft.until, draft.until + 2)
+    .map((t) => t.word)
+    .join(' ');
   if (/^(?:on center|on centre|on centers|oc|o c|o\.c)/.test(after)) {
     draft.onCenter = true;
     if (!draft.unit) {
@@ -98,7 +125,12 @@ function rates(tokens: readonly Token[], drafts: readonly Draft[]): Draft[] {
     const [a, b, c] = [tokens[draft.until], tokens[draft.until + 1], tokens[draft.until + 2]];
     let at = -1;
     if (/^(?:per|\/|an?)$/.test(a?.word ?? '') && b?.kind === 'word') at = draft.until + 1;
-    else if ((a?.word === 'to' || a?.word === 'in' || a?.word === 'on') && /^(?:the|a)$/.test(b?.word ?? '') && c?.kind === 'word') at = draft.until + 2;
+    else if (
+      (a?.word === 'to' || a?.word === 'in' || a?.word === 'on') &&
+      /^(?:the|a)$/.test(b?.word ?? '') &&
+      c?.kind === 'word'
+    )
+      at = draft.until + 2;
     if (at < 0 || !draft.unit) return draft;
     const per = unitNamed(tokens[at]!.word);
     if (!per || per.close) return draft;
@@ -106,6 +138,8 @@ function rates(tokens: readonly Token[], drafts: readonly Draft[]): Draft[] {
       const slope: Unit = { unit: 'in/ft', kind: 'slope', close: false };
       return { ...draft, unit: slope, until: at + 1, rule: 'quantity/slope' };
     }
-    return per.kind === 'pack' || per.kind === 'count' || per.kind === 'volume' || per.kind === 'length' ? { ...draft, per: per.unit } : draft;
+    return per.kind === 'pack' || per.kind === 'count' || per.kind === 'volume' || per.kind === 'length'
+      ? { ...draft, per: per.unit }
+      : draft;
   });
 }

@@ -30,7 +30,10 @@ export interface Draft {
  * Every quantity of a note, exact, with the span of its own words, and the numbers that are none.
  * A number that cannot be read for sure is left out: no reading rather than a wrong one.
  */
-export function readQuantities(tokens: readonly Token[], text: string): { quantities: Quantity[]; notQuantities: NotQuantity[] } {
+export function readQuantities(
+  tokens: readonly Token[],
+  text: string,
+): { quantities: Quantity[]; notQuantities: NotQuantity[] } {
   const notQuantities = notQuantitiesIn(tokens, text);
   const claimed = new Uint8Array(tokens.length);
   for (const other of notQuantities) claimed.fill(1, other.from, other.until);
@@ -52,7 +55,17 @@ function draftAt(tokens: readonly Token[], i: number, claimed: Uint8Array): Draf
   const number = numberAt(tokens, i);
   if (!number || (number.until > i + 1 && claimed.subarray(i, number.until).some(Boolean))) return null;
   if (isPartOfCode(tokens, i, number)) return null;
-  const draft: Draft = { n: number.n, d: number.d, from: i, until: number.until, unit: null, unitFrom: 'none', shape: number.shape, inWords: number.inWords, rule: `quantity/${number.shape}` };
+  const draft: Draft = {
+    n: number.n,
+    d: number.d,
+    from: i,
+    until: number.until,
+    unit: null,
+    unitFrom: 'none',
+    shape: number.shape,
+    inWords: number.inWords,
+    rule: `quantity/${number.shape}`,
+  };
   const unit = unitAt(tokens, number.until, number);
   if (unit) {
     draft.unit = unit.unit;
@@ -61,13 +74,22 @@ function draftAt(tokens: readonly Token[], i: number, claimed: Uint8Array): Draf
   } else if (number.article) return null;
   else if (number.shape === 'fraction' || (number.shape === 'mixed' && !isCountable(tokens, number))) {
     // A part of one with nothing named is a tape reading: common practice, no source.
-    if (number.d === 2 && number.inWords && number.shape === 'fraction' && !/^(?:by|inch|off|over|under|up|down|high|low|wide|deep|thick|out|proud|shy)$/.test(tokens[number.until]?.word ?? '')) return halfOf(tokens, draft);
+    if (
+      number.d === 2 &&
+      number.inWords &&
+      number.shape === 'fraction' &&
+      !/^(?:by|inch|off|over|under|up|down|high|low|wide|deep|thick|out|proud|shy)$/.test(
+        tokens[number.until]?.word ?? '',
+      )
+    )
+      return halfOf(tokens, draft);
     if (number.d === 3 || number.d === 5) return number.shape === 'fraction' ? null : draft;
     draft.unit = unitNamed('in');
     draft.unitFrom = 'implied';
   }
   feetAndInches(tokens, draft, claimed);
-  if (draft.unit?.unit === 'each' || (draft.unit === null && parenthesised(tokens, draft))) draft.unit ??= unitNamed('each');
+  if (draft.unit?.unit === 'each' || (draft.unit === null && parenthesised(tokens, draft)))
+    draft.unit ??= unitNamed('each');
   return draft;
 }
 
@@ -78,17 +100,34 @@ function halfOf(tokens: readonly Token[], draft: Draft): Draft | null {
 }
 
 /** "Two and a half bags" has its unit; "two and a half sheets of it"; else a mixed number alone is inches. */
-const isCountable = (tokens: readonly Token[], number: SaidNumber) => /^(?:of|more|left)$/.test(tokens[number.until]?.word ?? '');
+const isCountable = (tokens: readonly Token[], number: SaidNumber) =>
+  /^(?:of|more|left)$/.test(tokens[number.until]?.word ?? '');
 
 /** x4, ×4, qty 6, (4), 6 of x. */
 function timesCount(tokens: readonly Token[], i: number): Draft | null {
   const token = tokens[i]!;
   const before = tokens[i - 1];
-  const value = (k: number) => (tokens[k]?.kind === 'number' && /^\d+$/.test(tokens[k]!.text) ? Number(tokens[k]!.text) : null);
-  const each = (n: number, until: number, rule: string): Draft => ({ n, d: 1, from: i, until, unit: unitNamed('each'), unitFrom: 'said', shape: 'whole', inWords: false, rule });
+  const value = (k: number) =>
+    tokens[k]?.kind === 'number' && /^\d+$/.test(tokens[k]!.text) ? Number(tokens[k]!.text) : null;
+  const each = (n: number, until: number, rule: string): Draft => ({
+    n,
+    d: 1,
+    from: i,
+    until,
+    unit: unitNamed('each'),
+    unitFrom: 'said',
+    shape: 'whole',
+    inWords: false,
+    rule,
+  });
   if (/^[x×]$/.test(token.word) && (before === undefined || before.kind !== 'number' || token.spaced)) {
     const n = value(i + 1);
-    if (n !== null && !tokens[i + 1]!.spaced && !(before?.kind === 'number' && tokens[i + 1]?.spaced) && !/^["'′″x×]$/.test(tokens[i + 2]?.text ?? '')) {
+    if (
+      n !== null &&
+      !tokens[i + 1]!.spaced &&
+      !(before?.kind === 'number' && tokens[i + 1]?.spaced) &&
+      !/^["'′″x×]$/.test(tokens[i + 2]?.text ?? '')
+    ) {
       if (before?.kind === 'mark' && /["'′″”’]/.test(before.text) && !token.spaced) return null;
       if (!unitAt(tokens, i + 2, null)) return each(n, i + 2, 'quantity/times');
     }
@@ -104,29 +143,53 @@ function timesCount(tokens: readonly Token[], i: number): Draft | null {
   if (token.text === '(' && value(i + 1) !== null && tokens[i + 2]?.text === ')') {
     const unit = unitAt(tokens, i + 3, null);
     const pack = unit && (unit.unit.kind === 'pack' || unit.unit.kind === 'count') ? unit : null;
-    return { ...each(value(i + 1)!, pack ? pack.until : i + 3, 'quantity/parenthesis'), ...(pack && { unit: pack.unit }) };
+    return {
+      ...each(value(i + 1)!, pack ? pack.until : i + 3, 'quantity/parenthesis'),
+      ...(pack && { unit: pack.unit }),
+    };
   }
   return null;
 }
 
-const parenthesised = (tokens: readonly Token[], draft: Draft) => tokens[draft.from - 1]?.text === '(' && tokens[draft.until]?.text === ')' && draft.d === 1;
+const parenthesised = (tokens: readonly Token[], draft: Draft) =>
+  tokens[draft.from - 1]?.text === '(' && tokens[draft.until]?.text === ')' && draft.d === 1;
 
 /** "An inch and a quarter", "inch and five eighths", "a foot and a half": the unit first, the part after. */
 function unitFirst(tokens: readonly Token[], i: number): Draft | null {
   let k = i;
   if (/^(?:a|an|one)$/.test(tokens[k]!.word)) k++;
   const unit = tokens[k]?.kind === 'word' ? unitNamed(tokens[k]!.word) : null;
-  if (!unit || (unit.kind !== 'length' && unit.kind !== 'pack' && unit.kind !== 'volume' && unit.kind !== 'time') || tokens[k + 1]?.word !== 'and' || !/[a-z]{2}/.test(tokens[k]!.word)) return null;
+  if (
+    !unit ||
+    (unit.kind !== 'length' && unit.kind !== 'pack' && unit.kind !== 'volume' && unit.kind !== 'time') ||
+    tokens[k + 1]?.word !== 'and' ||
+    !/[a-z]{2}/.test(tokens[k]!.word)
+  )
+    return null;
   if (k === i && unit.kind !== 'length') return null;
   const part = numberAt(tokens, k + 2);
   const half = tokens[k + 2]?.word === 'a' ? numberAt(tokens, k + 3) : part;
   const tail = half && half.shape === 'fraction' ? half : part;
-  if (!tail || tail.shape !== 'fraction' || (unitAt(tokens, tail.until, null) && unit.kind !== 'length')) return null;
-  return { n: tail.d + tail.n, d: tail.d, from: i, until: tail.until, unit, unitFrom: 'said', shape: 'mixed', inWords: true, rule: 'quantity/unit-first' };
+  if (tail?.shape !== 'fraction' || (unitAt(tokens, tail.until, null) && unit.kind !== 'length')) return null;
+  return {
+    n: tail.d + tail.n,
+    d: tail.d,
+    from: i,
+    until: tail.until,
+    unit,
+    unitFrom: 'said',
+    shape: 'mixed',
+    inWords: true,
+    rule: 'quantity/unit-first',
+  };
 }
 
 /** The unit directly after a number, up to three words ("linear feet", "cubic inch"), with "of an", "-" and "." allowed. */
-export function unitAt(tokens: readonly Token[], at: number, number: SaidNumber | null): { unit: Unit; until: number } | null {
+export function unitAt(
+  tokens: readonly Token[],
+  at: number,
+  number: SaidNumber | null,
+): { unit: Unit; until: number } | null {
   let k = at;
   while (tokens[k]?.skip) k++;
   if (tokens[k]?.text === '-' && !tokens[k]!.spaced && tokens[k + 1]?.kind === 'word') k++;
@@ -135,35 +198,101 @@ export function unitAt(tokens: readonly Token[], at: number, number: SaidNumber 
   for (let words = 3; words >= 1; words--) {
     const part = tokens.slice(k, k + words);
     if (part.length < words || part.some((t) => t.kind === 'break' || t.kind === 'number' || t.skip)) continue;
-    const name = part.map((t, j) => (j > 0 && (t.kind === 'word' ? part[j - 1]!.text !== '-' : false) ? ` ${t.word}` : j > 0 && t.text === '-' ? ' ' : t.word)).join('').replaceAll('  ', ' ');
+    const name = part
+      .map((t, j) =>
+        j > 0 && (t.kind === 'word' ? part[j - 1]!.text !== '-' : false)
+          ? ` ${t.word}`
+          : j > 0 && t.text === '-'
+            ? ' '
+            : t.word,
+      )
+      .join('')
+      .replaceAll('  ', ' ');
     const unit = unitNamed(name);
     if (!unit) continue;
     if (!unitFits(tokens, k, k + words, name, unit, number)) continue;
     // "4 in. legs": the abbreviation's own stop belongs to it, unless the sentence ends there.
     const stop = tokens[k + words];
-    const dotted = stop?.text === '.' && !stop.spaced && /^(?:in|ft|sq ft|lb|lbs|gal|oz|ea|pc|pcs|yd|deg)$/.test(name) && tokens[k + words + 1]?.kind === 'word' && /^[a-z]/.test(tokens[k + words + 1]!.text);
+    const dotted =
+      stop?.text === '.' &&
+      !stop.spaced &&
+      /^(?:in|ft|sq ft|lb|lbs|gal|oz|ea|pc|pcs|yd|deg)$/.test(name) &&
+      tokens[k + words + 1]?.kind === 'word' &&
+      /^[a-z]/.test(tokens[k + words + 1]!.text);
     return { unit, until: k + words + (dotted ? 1 : 0) };
   }
   return null;
 }
 
 /** Words that are units only in the right place: "in", "a", "f", "can", "set", a lone quote mark. */
-function unitFits(tokens: readonly Token[], from: number, until: number, name: string, unit: Unit, number: SaidNumber | null): boolean {
+function unitFits(
+  tokens: readonly Token[],
+  from: number,
+  until: number,
+  name: string,
+  unit: Unit,
+  number: SaidNumber | null,
+): boolean {
   const token = tokens[from]!;
   const next = tokens[until];
-  if (name === 'in') return !token.spaced || (!number?.inWords && !(next?.kind === 'word' && /^(?:the|a|an|my|our|his|her|this|that|there|here|each|hall|kitchen|bedroom|living|master|all|back|front|some|both|it|place|place|total|unit|room|stock|closet|garage|basement|br|lr|waiting)$/.test(next.word)));
-  if (/^[mlvwfc]$/.test(name) && number && !number.inWords && !number.article && token.spaced) return next?.text !== "'" && (/^[ml]$/.test(name) || /^[A-Z]/.test(token.text));
-  if (name === 'min' && /^(?:wants?|needs?|spec|code|is|was|minimum|at)$/.test(tokens[from - 2]?.word ?? '')) return false;
+  if (name === 'in')
+    return (
+      !token.spaced ||
+      (!number?.inWords &&
+        !(
+          next?.kind === 'word' &&
+          /^(?:the|a|an|my|our|his|her|this|that|there|here|each|hall|kitchen|bedroom|living|master|all|back|front|some|both|it|place|place|total|unit|room|stock|closet|garage|basement|br|lr|waiting)$/.test(
+            next.word,
+          )
+        ))
+    );
+  if (/^[mlvwfc]$/.test(name) && number && !number.inWords && !number.article && token.spaced)
+    return next?.text !== "'" && (/^[ml]$/.test(name) || /^[A-Z]/.test(token.text));
+  if (name === 'min' && /^(?:wants?|needs?|spec|code|is|was|minimum|at)$/.test(tokens[from - 2]?.word ?? ''))
+    return false;
   // "1-1/4 coil nails", "3/8 box": packs are not counted in eighths.
   if (unit.kind === 'pack' && number && number.d > 2 && (!number.inWords || number.d > 4)) return false;
-  if (name === 'a' || name === 'v' || name === 'w' || name === 'f' || name === 'c' || name === 'h' || name === 'm' || name === 'l' || name === 'ma' || name === 'ga' || name === 'nm' || name === 'sh' || name === 'pt' || name === 'sq' || name === 'cs' || name === 'tb' || name === 'ph') return !token.spaced || (/^[A-Z]/.test(token.text) && !number?.inWords && name !== 'a');
+  if (
+    name === 'a' ||
+    name === 'v' ||
+    name === 'w' ||
+    name === 'f' ||
+    name === 'c' ||
+    name === 'h' ||
+    name === 'm' ||
+    name === 'l' ||
+    name === 'ma' ||
+    name === 'ga' ||
+    name === 'nm' ||
+    name === 'sh' ||
+    name === 'pt' ||
+    name === 'sq' ||
+    name === 'cs' ||
+    name === 'tb' ||
+    name === 'ph'
+  )
+    return !token.spaced || (/^[A-Z]/.test(token.text) && !number?.inWords && name !== 'a');
   if (name === "'" || name === '’' || name === '"' || name === '”') return !token.spaced;
   if (name === 'degree' || name === 'degrees') return true;
   if (name === 'ft' || name === 'yd' || name === 'mil' || name === 'mils') return true;
-  if (name === 'minute' || name === 'second' || name === 'seconds') return !(number?.article && /^(?:ago|to)$/.test(next?.word ?? ''));
+  if (name === 'minute' || name === 'second' || name === 'seconds')
+    return !(number?.article && /^(?:ago|to)$/.test(next?.word ?? ''));
   if (number?.article && unit.close) return next?.word === 'of';
-  if (number?.article && unit.unit === 'box' && next?.kind === 'word' && /^(?:is|was|in|at|behind|there|on|for|that)$/.test(next.word)) return false;
-  if (unit.close && unit.kind === 'pack' && next?.kind === 'word' && /^(?:screws?|lights?|trap|opener|bolts?|drain|spout|surround)$/.test(next.word) && name !== 'tin') return false;
+  if (
+    number?.article &&
+    unit.unit === 'box' &&
+    next?.kind === 'word' &&
+    /^(?:is|was|in|at|behind|there|on|for|that)$/.test(next.word)
+  )
+    return false;
+  if (
+    unit.close &&
+    unit.kind === 'pack' &&
+    next?.kind === 'word' &&
+    /^(?:screws?|lights?|trap|opener|bolts?|drain|spout|surround)$/.test(next.word) &&
+    name !== 'tin'
+  )
+    return false;
   if (name === 'square' || name === 'squares') return true;
   return true;
 }
@@ -190,7 +319,11 @@ function feetAndInches(tokens: readonly Token[], draft: Draft, claimed: Uint8Arr
 }
 
 const standsAlone = (token: Token | undefined) =>
-  token === undefined || token.kind !== 'word' || /^(?:by|x|and|wide|long|tall|high|deep|thick|to|off|from|at|on|in|with|up|down|is|but|so|for|of|or|the|which|across|not|apart|clear|out|behind|above|below|between|times|then|w|over|under|inside|outside|total|each|strong|shy|even)$/.test(token.word);
+  token === undefined ||
+  token.kind !== 'word' ||
+  /^(?:by|x|and|wide|long|tall|high|deep|thick|to|off|from|at|on|in|with|up|down|is|but|so|for|of|or|the|which|across|not|apart|clear|out|behind|above|below|between|times|then|w|over|under|inside|outside|total|each|strong|shy|even)$/.test(
+    token.word,
+  );
 
 /** 12/2 cable, 6/12 pitch, 2868, dates: digits tied to other digits are not read. */
 function isPartOfCode(tokens: readonly Token[], i: number, number: SaidNumber): boolean {
@@ -198,9 +331,23 @@ function isPartOfCode(tokens: readonly Token[], i: number, number: SaidNumber): 
   const token = tokens[i]!;
   const after = tokens[number.until];
   if (token.kind !== 'number') return false;
-  if (!token.spaced && before && (before.text === '/' || before.text === '#' || (before.text === ':' && tokens[i - 2]?.kind === 'number')) && tokens[i - 2]?.kind === 'number') return true;
-  if (after?.text === '/' && !after.spaced && tokens[number.until + 1]?.kind === 'number' && !tokens[number.until + 1]!.spaced && number.shape === 'whole') return true;
-  if (after?.kind === 'word' && !after.spaced && !unitAt(tokens, number.until, number) && !/^[x×]$/.test(after.word)) return true;
+  if (
+    !token.spaced &&
+    before &&
+    (before.text === '/' || before.text === '#' || (before.text === ':' && tokens[i - 2]?.kind === 'number')) &&
+    tokens[i - 2]?.kind === 'number'
+  )
+    return true;
+  if (
+    after?.text === '/' &&
+    !after.spaced &&
+    tokens[number.until + 1]?.kind === 'number' &&
+    !tokens[number.until + 1]!.spaced &&
+    number.shape === 'whole'
+  )
+    return true;
+  if (after?.kind === 'word' && !after.spaced && !unitAt(tokens, number.until, number) && !/^[x×]$/.test(after.word))
+    return true;
   return !token.spaced && before?.kind === 'word' && !/^[x×]$/.test(before.word) && !/[x×]$/.test(before.word);
 }
 
@@ -214,7 +361,13 @@ function correct(tokens: readonly Token[], drafts: readonly Draft[]): Draft[] {
       const close = draft.from - back.until <= 9;
       if (close && sameSort(back, draft)) {
         out.pop();
-        out.push({ ...draft, unit: draft.unitFrom === 'said' ? draft.unit : (back.unitFrom === 'said' ? back.unit : draft.unit), unitFrom: draft.unitFrom === 'said' ? 'said' : back.unitFrom === 'said' ? 'shared' : draft.unitFrom, takenBackFrom: tokens[back.from]!.start, rule: `${draft.rule}+taken-back` });
+        out.push({
+          ...draft,
+          unit: draft.unitFrom === 'said' ? draft.unit : back.unitFrom === 'said' ? back.unit : draft.unit,
+          unitFrom: draft.unitFrom === 'said' ? 'said' : back.unitFrom === 'said' ? 'shared' : draft.unitFrom,
+          takenBackFrom: tokens[back.from]!.start,
+          rule: `${draft.rule}+taken-back`,
+        });
         continue;
       }
     }
@@ -229,7 +382,20 @@ function markerBetween(tokens: readonly Token[], from: number, until: number): n
   for (let k = from; k < until; k++) {
     const marker = takeBackAt(tokens, k);
     // Nothing but "two more" padding may stand between the marker and the number that replaces.
-    if (marker && marker.scope === 'number' && marker.until <= until && tokens.slice(marker.until, until).every((t) => t.kind === 'mark' || t.skip || /^(?:that|it|get|like|about|make|more|to|be|i|mean|it's|need|a)$/.test(t.word))) return k;
+    if (
+      marker &&
+      marker.scope === 'number' &&
+      marker.until <= until &&
+      tokens
+        .slice(marker.until, until)
+        .every(
+          (t) =>
+            t.kind === 'mark' ||
+            t.skip ||
+            /^(?:that|it|get|like|about|make|more|to|be|i|mean|it's|need|a)$/.test(t.word),
+        )
+    )
+      return k;
   }
   return null;
 }
@@ -238,5 +404,13 @@ function finish(draft: Draft, tokens: readonly Token[], text: string): Quantity 
   const { n, d, unit, shape: _shape, inWords: _words, ...rest } = draft;
   const start = tokens[draft.from]!.start;
   const end = tokens[draft.until - 1]!.end;
-  return { ...rest, start, end, quote: text.slice(start, end), value: new Fraction(n, d), unit: unit?.unit ?? null, unitKind: unit?.kind ?? null };
+  return {
+    ...rest,
+    start,
+    end,
+    quote: text.slice(start, end),
+    value: new Fraction(n, d),
+    unit: unit?.unit ?? null,
+    unitKind: unit?.kind ?? null,
+  };
 }

@@ -14,20 +14,98 @@ export interface SaidNumber {
 }
 
 const ONES: Record<string, number> = {
-  zero: 0, one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, eleven: 11, twelve: 12,
-  thirteen: 13, fourteen: 14, fifteen: 15, sixteen: 16, seventeen: 17, eighteen: 18, nineteen: 19,
-  un: 1, uno: 1, una: 1, dos: 2, tres: 3, cuatro: 4, cinco: 5, seis: 6, siete: 7, ocho: 8, nueve: 9, diez: 10,
+  zero: 0,
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
+  eleven: 11,
+  twelve: 12,
+  thirteen: 13,
+  fourteen: 14,
+  fifteen: 15,
+  sixteen: 16,
+  seventeen: 17,
+  eighteen: 18,
+  nineteen: 19,
+  un: 1,
+  uno: 1,
+  una: 1,
+  dos: 2,
+  tres: 3,
+  cuatro: 4,
+  cinco: 5,
+  seis: 6,
+  siete: 7,
+  ocho: 8,
+  nueve: 9,
+  diez: 10,
 };
-const TENS: Record<string, number> = { twenty: 20, thirty: 30, forty: 40, fourty: 40, fifty: 50, sixty: 60, seventy: 70, eighty: 80, ninety: 90 };
+const TENS: Record<string, number> = {
+  twenty: 20,
+  thirty: 30,
+  forty: 40,
+  fourty: 40,
+  fifty: 50,
+  sixty: 60,
+  seventy: 70,
+  eighty: 80,
+  ninety: 90,
+};
 const PARTS: Record<string, number> = {
-  half: 2, halves: 2, third: 3, thirds: 3, quarter: 4, quarters: 4, fourth: 4, fourths: 4, fifth: 5, fifths: 5, eighth: 8, eighths: 8, eight: 8, eights: 8, tenth: 10, tenths: 10,
-  sixteenth: 16, sixteenths: 16, sixteen: 16, medio: 2, media: 2, cuarto: 4, cuartos: 4, octavo: 8, octavos: 8,
+  half: 2,
+  halves: 2,
+  third: 3,
+  thirds: 3,
+  quarter: 4,
+  quarters: 4,
+  fourth: 4,
+  fourths: 4,
+  fifth: 5,
+  fifths: 5,
+  eighth: 8,
+  eighths: 8,
+  eight: 8,
+  eights: 8,
+  tenth: 10,
+  tenths: 10,
+  sixteenth: 16,
+  sixteenths: 16,
+  sixteen: 16,
+  medio: 2,
+  media: 2,
+  cuarto: 4,
+  cuartos: 4,
+  octavo: 8,
+  octavos: 8,
 };
 // "eight" and "sixteen" stand for their parts only behind "and three", as dictation clips them; see `partAt`.
 const CLIPPED = new Set(['eight', 'eights', 'sixteen']);
 const GLYPHS: Record<string, [number, number]> = {
-  '¼': [1, 4], '½': [1, 2], '¾': [3, 4], '⅐': [1, 7], '⅑': [1, 9], '⅒': [1, 10], '⅓': [1, 3], '⅔': [2, 3], '⅕': [1, 5], '⅖': [2, 5], '⅗': [3, 5],
-  '⅘': [4, 5], '⅙': [1, 6], '⅚': [5, 6], '⅛': [1, 8], '⅜': [3, 8], '⅝': [5, 8], '⅞': [7, 8],
+  '¼': [1, 4],
+  '½': [1, 2],
+  '¾': [3, 4],
+  '⅐': [1, 7],
+  '⅑': [1, 9],
+  '⅒': [1, 10],
+  '⅓': [1, 3],
+  '⅔': [2, 3],
+  '⅕': [1, 5],
+  '⅖': [2, 5],
+  '⅗': [3, 5],
+  '⅘': [4, 5],
+  '⅙': [1, 6],
+  '⅚': [5, 6],
+  '⅛': [1, 8],
+  '⅜': [3, 8],
+  '⅝': [5, 8],
+  '⅞': [7, 8],
 };
 const TAPE_PARTS = new Set([2, 3, 4, 5, 6, 8, 10, 16, 32, 64]);
 
@@ -50,7 +128,13 @@ function digitsAt(tokens: readonly Token[], i: number): SaidNumber | null {
   if (glyph) return { n: glyph[0], d: glyph[1], until: i + 1, shape: 'fraction', inWords: false };
   if (token.text.includes('.')) {
     const places = token.text.length - token.text.indexOf('.') - 1;
-    return { n: Number(token.text.replace(/[.,]/g, '')), d: 10 ** places, until: i + 1, shape: 'decimal', inWords: false };
+    return {
+      n: Number(token.text.replace(/[.,]/g, '')),
+      d: 10 ** places,
+      until: i + 1,
+      shape: 'decimal',
+      inWords: false,
+    };
   }
   const whole = Number(token.text.replaceAll(',', ''));
   if (!Number.isSafeInteger(whole)) return null;
@@ -62,11 +146,31 @@ function digitsAt(tokens: readonly Token[], i: number): SaidNumber | null {
   if (joint?.kind === 'mark' && /^[-–]$/.test(joint.text) && !joint.spaced) k++;
   else if (joint?.word === 'and' || joint?.word === '&') k = live(tokens, k + 1);
   const after = tokens[k];
-  const tail = after?.kind === 'number' ? (GLYPHS[after.text] ? { n: GLYPHS[after.text]![0], d: GLYPHS[after.text]![1], until: k + 1 } : slashAt(tokens, k)) : joint?.word === 'and' ? partAt(tokens, k) : null;
-  if (tail && tail.n < tail.d) return { n: whole * tail.d + tail.n, d: tail.d, until: tail.until, shape: 'mixed', inWords: after?.kind !== 'number' };
+  const tail =
+    after?.kind === 'number'
+      ? GLYPHS[after.text]
+        ? { n: GLYPHS[after.text]![0], d: GLYPHS[after.text]![1], until: k + 1 }
+        : slashAt(tokens, k)
+      : joint?.word === 'and'
+        ? partAt(tokens, k)
+        : null;
+  if (tail && tail.n < tail.d)
+    return {
+      n: whole * tail.d + tail.n,
+      d: tail.d,
+      until: tail.until,
+      shape: 'mixed',
+      inWords: after?.kind !== 'number',
+    };
   if (tokens[i + 1]?.word === 'point' && tokens[i + 2]?.kind === 'number') {
     const places = tokens[i + 2]!.text.length;
-    return { n: whole * 10 ** places + Number(tokens[i + 2]!.text), d: 10 ** places, until: i + 3, shape: 'decimal', inWords: true };
+    return {
+      n: whole * 10 ** places + Number(tokens[i + 2]!.text),
+      d: 10 ** places,
+      until: i + 3,
+      shape: 'decimal',
+      inWords: true,
+    };
   }
   return { n: whole, d: 1, until: i + 1, shape: 'whole', inWords: false };
 }
@@ -76,7 +180,8 @@ function slashAt(tokens: readonly Token[], i: number): { n: number; d: number; u
   const [a, slash, b, tail] = [tokens[i], tokens[i + 1], tokens[i + 2], tokens[i + 3]];
   if (a?.kind !== 'number' || slash?.text !== '/' || slash.spaced || b?.kind !== 'number' || b.spaced) return null;
   const [n, d] = [Number(a.text), Number(b.text)];
-  if (!Number.isInteger(n) || !Number.isInteger(d) || !TAPE_PARTS.has(d) || n >= d || tokens[i + 3]?.text === '/') return null;
+  if (!Number.isInteger(n) || !Number.isInteger(d) || !TAPE_PARTS.has(d) || n >= d || tokens[i + 3]?.text === '/')
+    return null;
   return { n, d, until: tail && !tail.spaced && /^(?:ths|th|nds|rds|nd)$/.test(tail.word) ? i + 4 : i + 3 };
 }
 
@@ -84,13 +189,17 @@ function slashAt(tokens: readonly Token[], i: number): { n: number; d: number; u
 function partAt(tokens: readonly Token[], i: number, clipped = true): { n: number; d: number; until: number } | null {
   let k = live(tokens, i);
   const first = tokens[k];
-  if (!first || first.kind !== 'word') return null;
+  if (first?.kind !== 'word') return null;
   let n = 1;
   let counted = false;
   if (first.word === 'a' || first.word === 'an' || first.word === 'one') {
     k = live(tokens, k + 1);
     counted = first.word === 'one';
-  } else if (ONES[first.word] !== undefined && ONES[first.word]! > 0 && PARTS[tokens[k + 1]?.word ?? ''] !== undefined) {
+  } else if (
+    ONES[first.word] !== undefined &&
+    ONES[first.word]! > 0 &&
+    PARTS[tokens[k + 1]?.word ?? ''] !== undefined
+  ) {
     n = ONES[first.word]!;
     counted = true;
     k = live(tokens, k + 1);
@@ -116,7 +225,9 @@ function wordsAt(tokens: readonly Token[], i: number): SaidNumber | null {
     let until = part.until;
     if (/^(?:a|an)$/.test(tokens[until]?.word ?? '') && part.d === 2 && part.until === i + 1) until++;
     const dozen = tokens[until]?.word === 'dozen';
-    return dozen ? { n: 6, d: 1, until: until + 1, shape: 'whole', inWords: true } : { n: part.n, d: part.d, until, shape: 'fraction', inWords: true };
+    return dozen
+      ? { n: 6, d: 1, until: until + 1, shape: 'whole', inWords: true }
+      : { n: part.n, d: part.d, until, shape: 'fraction', inWords: true };
   }
   if (/^(?:couple|dozen)$/.test(word) || (word === 'a' && /^(?:couple|dozen)$/.test(tokens[i + 1]?.word ?? ''))) {
     const k = word === 'a' ? i + 1 : i;
@@ -124,7 +235,10 @@ function wordsAt(tokens: readonly Token[], i: number): SaidNumber | null {
     return { n: tokens[k]!.word === 'dozen' ? 12 : 2, d: 1, until, shape: 'whole', inWords: true };
   }
   const whole = cardinalAt(tokens, i);
-  if (!whole) return word === 'a' || word === 'an' ? { n: 1, d: 1, until: i + 1, shape: 'whole', inWords: true, article: true } : null;
+  if (!whole)
+    return word === 'a' || word === 'an'
+      ? { n: 1, d: 1, until: i + 1, shape: 'whole', inWords: true, article: true }
+      : null;
   const k = whole.until;
   const next = tokens[live(tokens, k)]?.word;
   if (next === 'and') {
@@ -136,18 +250,38 @@ function wordsAt(tokens: readonly Token[], i: number): SaidNumber | null {
     let at = live(tokens, k) + 1;
     while (tokens[at]) {
       const t = tokens[at]!;
-      const digit = t.kind === 'number' && /^\d+$/.test(t.text) ? t.text : t.word === 'oh' || t.word === 'zero' ? '0' : ONES[t.word] !== undefined && ONES[t.word]! < 10 ? String(ONES[t.word]) : null;
+      const digit =
+        t.kind === 'number' && /^\d+$/.test(t.text)
+          ? t.text
+          : t.word === 'oh' || t.word === 'zero'
+            ? '0'
+            : ONES[t.word] !== undefined && ONES[t.word]! < 10
+              ? String(ONES[t.word])
+              : null;
       if (digit === null) break;
       digits.push(digit);
       at++;
     }
     const tail = digits.join('');
-    if (tail) return { n: whole.n * 10 ** tail.length + Number(tail), d: 10 ** tail.length, until: at, shape: 'decimal', inWords: true };
+    if (tail)
+      return {
+        n: whole.n * 10 ** tail.length + Number(tail),
+        d: 10 ** tail.length,
+        until: at,
+        shape: 'decimal',
+        inWords: true,
+      };
   } else {
     // "twelve three eighths": the "and" swallowed. Only where the part is counted.
     const at = live(tokens, k);
-    const tail = tokens[at]?.kind === 'number' ? slashAt(tokens, at) : ONES[tokens[at]?.word ?? ''] !== undefined ? partAt(tokens, at, false) : null;
-    if (tail && tail.d > 2) return { n: whole.n * tail.d + tail.n, d: tail.d, until: tail.until, shape: 'mixed', inWords: true };
+    const tail =
+      tokens[at]?.kind === 'number'
+        ? slashAt(tokens, at)
+        : ONES[tokens[at]?.word ?? ''] !== undefined
+          ? partAt(tokens, at, false)
+          : null;
+    if (tail && tail.d > 2)
+      return { n: whole.n * tail.d + tail.n, d: tail.d, until: tail.until, shape: 'mixed', inWords: true };
   }
   return { n: whole.n, d: 1, until: k, shape: 'whole', inWords: true };
 }
@@ -175,7 +309,15 @@ function cardinalAt(tokens: readonly Token[], i: number): { n: number; until: nu
     if (one !== undefined && token.kind === 'word') {
       // "one" then "twenty": spoken hundreds; "two" then "three" are two numbers.
       if (last === 'one' || (last === 'ten' && one > 9)) break;
-      if (last === 'ten' && partAt(tokens, k, false) && tokens[k + 1] && PARTS[tokens[k + 1]!.word] && PARTS[tokens[k + 1]!.word] !== undefined && !CLIPPED.has(tokens[k + 1]!.word)) break;
+      if (
+        last === 'ten' &&
+        partAt(tokens, k, false) &&
+        tokens[k + 1] &&
+        PARTS[tokens[k + 1]!.word] &&
+        PARTS[tokens[k + 1]!.word] !== undefined &&
+        !CLIPPED.has(tokens[k + 1]!.word)
+      )
+        break;
       group += one;
       last = one > 9 ? 'ten' : 'one';
       if (one > 9) last = 'one';
@@ -196,7 +338,12 @@ function cardinalAt(tokens: readonly Token[], i: number): { n: number; until: nu
     } else if (word === 'a' && k === i && /^(?:hundred|thousand)$/.test(tokens[k + 1]?.word ?? '')) {
       k++;
       continue;
-    } else if (word === 'and' && (last === 'hundred' || last === 'thousand') && (ONES[tokens[k + 1]?.word ?? ''] !== undefined || TENS[tokens[k + 1]?.word ?? ''] !== undefined) && PARTS[tokens[k + 2]?.word ?? ''] === undefined) {
+    } else if (
+      word === 'and' &&
+      (last === 'hundred' || last === 'thousand') &&
+      (ONES[tokens[k + 1]?.word ?? ''] !== undefined || TENS[tokens[k + 1]?.word ?? ''] !== undefined) &&
+      PARTS[tokens[k + 2]?.word ?? ''] === undefined
+    ) {
       k++;
       continue;
     } else break;
@@ -206,6 +353,16 @@ function cardinalAt(tokens: readonly Token[], i: number): { n: number; until: nu
   if (until < 0) return null;
   // "One eighteen", "two fifteen": a small number and a teen are spoken hundreds where both stand alone.
   const teen = ONES[tokens[until]?.word ?? ''];
-  if (until === i + 1 && total === 0 && group > 0 && group < 10 && teen !== undefined && teen > 9 && tokens[i]!.kind === 'word' && !tokens[until]!.skip) return { n: group * 100 + teen, until: until + 1 };
+  if (
+    until === i + 1 &&
+    total === 0 &&
+    group > 0 &&
+    group < 10 &&
+    teen !== undefined &&
+    teen > 9 &&
+    tokens[i]!.kind === 'word' &&
+    !tokens[until]!.skip
+  )
+    return { n: group * 100 + teen, until: until + 1 };
   return { n: total + group, until };
 }

@@ -20,16 +20,22 @@ export function withTerms(base: Vocabulary, extra: readonly Term[]): Vocabulary 
 export function terms(): Term[] {
   const out: Term[] = [];
   for (const sections of Object.values(GOODS)) {
-    for (const { kind, counter, lines } of sections) for (const line of lines.split('\n')) out.push({ ...parse(line), kind, counter });
+    for (const { kind, counter, lines } of sections)
+      for (const line of lines.split('\n')) out.push({ ...parse(line), kind, counter });
   }
-  for (const [kind, lines] of Object.entries(SITE)) for (const line of lines.split('\n')) out.push({ ...parse(line), kind: kind as Term['kind'] });
+  for (const [kind, lines] of Object.entries(SITE))
+    for (const line of lines.split('\n')) out.push({ ...parse(line), kind: kind as Term['kind'] });
   return out;
 }
 
 /** `name; other, other; ~misheard, ~misheard; @unit, unit` */
 function parse(line: string): Omit<Term, 'kind'> {
   const [name = '', ...parts] = line.split(';').map((part) => part.trim());
-  const list = (part: string) => part.split(',').map((word) => word.trim()).filter(Boolean);
+  const list = (part: string) =>
+    part
+      .split(',')
+      .map((word) => word.trim())
+      .filter(Boolean);
   const also: string[] = [];
   const misheard: string[] = [];
   const soldBy: string[] = [];

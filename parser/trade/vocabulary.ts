@@ -43,9 +43,14 @@ export function vocabularyOf(terms: readonly Term[]): Vocabulary {
 }
 
 /** The tokeniser parts "2x4" at its x and "12/2" at its slash; the index must too. */
-const splitDigits = (word: string): string[] => (/^\d/.test(word) ? (word.match(/\d+|[a-z&]+|[^\da-z]/g) ?? [word]) : [word]);
+const splitDigits = (word: string): string[] =>
+  /^\d/.test(word) ? (word.match(/\d+|[a-z&]+|[^\da-z]/g) ?? [word]) : [word];
 
-function longest(ways: readonly Way[] | undefined, tokens: readonly Token[], index: number): { term: Term; until: number } | null {
+function longest(
+  ways: readonly Way[] | undefined,
+  tokens: readonly Token[],
+  index: number,
+): { term: Term; until: number } | null {
   for (const way of ways ?? []) {
     let k = index;
     let ok = true;

@@ -1,0 +1,29 @@
+/** Everyday words of five letters and more that no repair by sound may touch. The writer's own list, from memory. */
+export const COMMON: ReadonlySet<string> = new Set(
+  `about above across actual actually after again against ahead almost alone along already alright although always among amount angle another answer anybody anymore anyone anything anyway anyways apart appear
+around arrive aside asked asking aware away badly based basic basically because become before begin behind being believe below bench beside better between beyond black blame blank board boards bottom bought brand break breaks
+bring broken brother brought brown brush building built business buyer cable called calling cannot careful carefully carry catch caught cause center certain chance change changed charge cheap check checked choice choose circle
+clean clear clearly clock close closed closer cloth coffee colder color colour coming common company complete completely corner correct could couldn't count couple course cover covered covers crazy cross crowd current cutting daily
+damage dance daughter dealing decent decide decided deeper degree delay deliver describe didn't different difficult dinner direct dirty doesn't doing dollar dollars double doubt draft drawing dream dress drink drive driver driving during early
+easier easily either eleven email empty engine enjoy enough entire equal especially estimate evening event every everybody everyone everything exact exactly except excited expect expensive explain extra facing factor fairly
+family fancy faster father favor fellow field fifteen fifty fight figure figured final finally finding fine finger finish finished first fixed floor flush follow following force forever forget forgot forty forward found fourteen fourth
+freeze fresh friday friend friends front frozen funny future garden gather getting given giving glass going gonna gotta grand great green ground group guess guessing handle hanging happen happened happens happy hardly hasn't
+haven't having headed heading health heard heart heavy hello helped helping hidden higher history holding holiday honest honestly horse hotel hours house houses however huge hundred hungry ideal important inches include inside instead interest isn't
+issue itself january judge jumped keeping kicked killed kinda kitchen knife knock known large largest later latest laugh layer leader learn least leave leaving length lesson letter level light lights likely limit listen little lived living
+local longer looked looking looks loose lower lucky lunch machine major makes making manager march market master match matter maybe meant measure measured meeting member mental message metal middle might minute minutes missed
+mistake mixed mixture moment monday money month months morning mostly mother mountain mouth moved moving music myself names narrow natural nearly needed needs neither never newer night nobody noise normal normally north nothing notice
+number numbers obvious obviously offer office often older opening order ordered other others otherwise ought outside owner owners paper parent parking partly party passed patient people perfect perfectly perhaps person phone photo
+photos picked picking picture pictures piece pieces place placed plain plan planned plans plastic player please plenty point pointed points police position possible pound pounds power pretty price primary probably problem problems
+process proper properly protect proud pulled pulling purple pushed putting quality quarter question questions quick quickly quiet quite rained raise ranch range rather reach reached reading ready really reason reasonable recent regular
+remember remind repair repeat reply report request respect result return right rights rolled rough round running safety saturday saved saying school season second seconds seems selling sending sense series serious service seven seventeen seventy
+several shape sharp shift shipped short should shouldn't shoulder showed showing shown sides signed silent simple simply since single sister sitting sixteen sixty skill sleep slightly slowly small smaller smart smell smooth somebody someone something
+sometime sometimes somewhere sooner sorry sound source south space speak special specific speed spend spent split sports spring square staff stage stand standard standing stands start started starting starts state stays steady stick still stock stone stood stop
+store storm story straight strange street stretch strong stuck student stuff stupid style sudden suddenly summer sunday super supper supply support suppose supposed surely surprise sweet system table taken takes taking talked talking taller teach tenth
+thank thanks their theirs them themselves there these they'll they're thick thing things think thinking third thirty those though thought thousand three through throw throws thrown thursday ticket tight tighter times tired today together tomorrow tonight total totally
+touch tough toward towards tower track trade traffic train travel treat trick tried truck trucks truly trust truth trying tuesday turned turning twelve twenty twice under understand unless until upper upset upstairs usual usually value various very visit
+voice waited waiting walked walking wants warmer warning washed wasn't waste watch watched water wearing weather wednesday weeks weight weird welcome weren't where whether which while white whole whose wider window winter within without
+woman women wonder won't words worked worker workers working works world worried worry worse worst worth would wouldn't writing written wrong wrote years yellow yesterday younger yours yourself rolling stairs stars pounds horse coarse flower flour route
+brick brakes plumb pipes types caps notes noted leave leaves leaf loads lords coats boats goats ports sorts parts hearts routes roots roofs proofs beans beams lines signs minds kinds finds means names games times rhymes crimes grains brains trains`.split(
+    /\s+/,
+  ),
+);
