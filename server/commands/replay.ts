@@ -1,0 +1,99 @@
+import { readFileSync } from 'node:fs';
+import { z } from 'zod';
+import { readNote } from '../../parser/index.ts';
+import { lengthText } from '../../parser/quantities/format.ts';
+import { type Entry, fold } from '../jobs/index.ts';
+
+/** Plays a job's notes in order of time and prints what they add up to: `replay job.json`. */
+const JobFile = z.object({
+  id: z.string(),
+  start: z.string(),
+  rooms: z.array(z.string()).default([]),
+  builtYear: z.number().nullish(),
+  notes: z.array(z.object({ saidAt: z.string(), text: z.string(), by: z.string().nullish() })),
+  end: z.object({ asOf: z.string() }).optional(),
+  asOf: z.string().optional(),
+});
+
+try {
+  const path = process.argv[2];
+  if (!path) throw new Error('say which job: npm run --silent replay -- job.json');
+  process.stdout.write(`${JSON.stringify(replay(JobFile.parse(JSON.parse(readFileSync(path, 'utf8')))), null, 1)}\n`);
+} catch (error) {
+  process.stderr.write(
+    `replay: ${error instanceof z.ZodError ? error.issues.map((i) => `${i.path.join('.')}: ${i.message}`).join('; ') : error instanceof Error ? error.message : String(error)}\n`,
+  );
+  process.exitCode = 1;
+}
+
+function replay(job: z.infer<typeof JobFile>): object {
+  const asOf = job.end?.asOf ?? job.asOf ?? job.notes.at(-1)?.saidAt ?? `${job.start}T23:59:59`;
+  const entries = job.notes.map((note, k): Entry => {
+    const noteId = `${job.id}-${String(k).padStart(4, '0')}`;
+    const facts = readNote(note.text, { saidAt: note.saidAt, areas: job.rooms }).facts;
+    return {
+      id: noteId,
+      jobId: job.id,
+      at: note.saidAt,
+      by: note.by ?? null,
+      source: { noteId, start: 0, end: note.text.length },
+      what: { kind: 'noteRead', facts, text: note.text, parser: '1' },
+    };
+  });
+  const state = fold({ areas: job.rooms, builtYear: job.builtYear ?? null }, entries, asOf);
+  const live = state.items.filter((i) => i.state === 'open' || i.state === 'waiting');
+  const number = (text: string | null) =>
+    text === null
+      ? null
+      : text
+          .split('/')
+          .map(Number)
+          .reduce((a, b) => a / b);
+  return {
+    id: job.id,
+    asOf,
+    open: live.map(({ number: n, task, problem, area, state: s, readyOn, due, who, waitingFor }) => ({
+      number: n,
+      task,
+      problem,
+      area,
+      state: s,
+      readyOn,
+      due,
+      who,
+      waitingFor,
+    })),
+    closed: state.items
+      .filter((i) => !live.includes(i))
+      .map(({ number: n, task, problem, area, closedOn, state: s }) => ({
+        number: n,
+        task,
+        problem,
+        area,
+        closedOn,
+        state: s,
+      })),
+    order: state.order
+      .filter((l) => l.state === 'to buy')
+      .map(({ item, size, quantity, unit, because, specs }) => ({
+        item,
+        size,
+        specs,
+        quantity: number(quantity),
+        unit,
+        because,
+      })),
+    onHand: state.onHand.map((h) => ({ ...h, quantity: number(h.quantity) })),
+    measurements: state.measurements.map(({ of, area, value, exact, unit, on }) => ({
+      of,
+      area,
+      value,
+      text: lengthText(exact, unit),
+      unit,
+      on,
+    })),
+    checks: state.checks,
+    cautions: state.cautions.map((c) => `${c.hazard}: ${c.text}`),
+    questions: state.questions,
+  };
+}

@@ -1,0 +1,318 @@
+import type { Command, Fact, Measurement } from '../../parser/types.ts';
+import { compute } from '../takeoff/index.ts';
+import type { NoteFacts } from '../takeoff/types.ts';
+import {
+  type Board,
+  event,
+  findItem,
+  meetDone,
+  meetFollowUp,
+  meetProblem,
+  newBoard,
+  type Standing,
+  setState,
+} from './items.ts';
+import { keyWords, likeness, sameArea } from './likeness.ts';
+import { meetMaterial, type Position, positionOf, settle } from './materials.ts';
+import type { Entry, Item, Job, JobState, Measured } from './types.ts';
+
+/** Everything that stands while a history is being folded. */
+interface Ledger {
+  board: Board;
+  positions: Position[];
+  measurements: Measured[];
+  notes: NoteFacts[];
+  decisions: JobState['decisions'];
+  spending: JobState['spending'];
+  days: Map<string, JobState['days'][number]>;
+  questions: JobState['questions'];
+}
+
+/**
+ * What a job's history adds up to at `asOf` (local wall time). Pure: the same entries give the same list whatever
+ * order or how often they were delivered.
+ */
+export function fold(job: Pick<Job, 'areas' | 'builtYear'>, entries: readonly Entry[], asOf: string): JobState {
+  const ledger: Ledger = {
+    board: newBoard(),
+    positions: [],
+    measurements: [],
+    notes: [],
+    decisions: [],
+    spending: [],
+    days: new Map(),
+    questions: [],
+  };
+  const history = standing(entries, asOf);
+  const corrections = correctionsIn(history);
+  for (const entry of history) apply(ledger, job, entry, corrections);
+  return stateOf(ledger, job, asOf);
+}
+
+/** The entries that count, in the order in which things were said: each once, up to `asOf`, those undone left out. */
+export function standing(entries: readonly Entry[], asOf: string): Entry[] {
+  const byId = new Map<string, Entry>();
+  for (const entry of entries) if (entry.at <= asOf) byId.set(entry.id, entry);
+  const history = [...byId.values()].sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : a.id < b.id ? -1 : 1));
+  const undone = new Set<string>();
+  for (let k = history.length - 1; k >= 0; k--) {
+    const { id, what } = history[k]!;
+    if (what.kind === 'undo' && !undone.has(id)) undone.add(what.entry);
+  }
+  return history.filter((entry) => entry.what.kind !== 'undo' && !undone.has(entry.id));
+}
+
+type Corrections = Map<string, Map<number, Fact | null>>;
+
+function correctionsIn(history: readonly Entry[]): Corrections {
+  const out: Corrections = new Map();
+  for (const { what } of history) {
+    if (what.kind !== 'correctFact') continue;
+    const facts = out.get(what.noteId) ?? new Map<number, Fact | null>();
+    facts.set(what.index, what.fact);
+    out.set(what.noteId, facts);
+  }
+  return out;
+}
+
+function apply(ledger: Ledger, job: Pick<Job, 'areas' | 'builtYear'>, entry: Entry, corrections: Corrections): void {
+  const { what } = entry;
+  const { board } = ledger;
+  const item = 'item' in what ? board.byKey.get(what.item) : undefined;
+  switch (what.kind) {
+    case 'noteRead': {
+      const noteId = entry.source?.noteId ?? entry.id;
+      const changed = corrections.get(noteId);
+      const facts = what.facts.map((fact, k) => (changed?.has(k) ? changed.get(k)! : fact));
+      meetNote(ledger, job, entry, noteId, what.text, facts);
+      break;
+    }
+    case 'setState':
+      if (item) setState(item, entry, what.state, null);
+      break;
+    case 'editItem':
+      if (item) {
+        Object.assign(item, what.change);
+        if (what.change.task) item.words = keyWords(what.change.task);
+        item.history.push(event(entry, 'put right by hand', null));
+      }
+      break;
+    case 'sameAs': {
+      const other = board.byKey.get(what.as);
+      if (item && other && item !== other) {
+        for (const word of item.words) other.words.add(word);
+        other.history.push(...item.history, event(entry, `same as no. ${item.number}`, null));
+        board.items = board.items.filter((i) => i !== item);
+        board.byKey.set(item.key, other);
+      }
+      break;
+    }
+    case 'setOrder': {
+      const position = ledger.positions.find((p) => p.key === what.line);
+      if (position) {
+        position.handState = what.state ?? position.handState;
+        position.history.push(event(entry, what.state ?? 'put right by hand', null));
+      }
+      break;
+    }
+    case 'split':
+    case 'correctFact':
+    case 'undo':
+      break;
+  }
+}
+
+function meetNote(
+  ledger: Ledger,
+  job: Pick<Job, 'areas' | 'builtYear'>,
+  entry: Entry,
+  noteId: string,
+  text: string,
+  facts: readonly (Fact | null)[],
+): void {
+  const day = dayOf(ledger, entry.at.slice(0, 10));
+  day.notes++;
+  const kept = facts.filter((fact): fact is Fact => fact !== null);
+  ledger.notes.push({ noteId, saidAt: entry.at, text, facts: kept });
+  const met: Standing[] = [];
+  facts.forEach((fact, k) => {
+    if (!fact) return;
+    const key = `${noteId}/${k}`;
+    for (const [j, area] of areasOf(fact, job.areas).entries()) {
+      const own = { ...fact, area } as Fact;
+      meetFact(ledger, entry, own, j === 0 ? key : `${key}.${j}`, noteId, met, day);
+    }
+  });
+  const asked = kept.find((fact) => fact.ask);
+  if (asked?.ask) ledger.questions.push({ noteId, ask: asked.ask, item: met.at(-1)?.number ?? null });
+}
+
+/** "Both rooms", "hall and BR3": work that is told once of two rooms is an item in each. */
+function areasOf(fact: Fact, areas: readonly string[]): (string | null)[] {
+  if (
+    (fact.kind === 'followUp' || fact.kind === 'done') &&
+    areas.length === 2 &&
+    /\bboth (?:rooms|sides|areas|of them)\b/.test(fact.quote.toLowerCase())
+  )
+    return [...areas];
+  if (fact.kind === 'followUp' || fact.kind === 'done') {
+    const named = areas.filter((a) => fact.quote.toLowerCase().includes(a.toLowerCase()));
+    if (named.length >= 2) return named;
+  }
+  return [fact.area];
+}
+
+function dayOf(ledger: Ledger, day: string): JobState['days'][number] {
+  const known = ledger.days.get(day);
+  if (known) return known;
+  const made = { day, notes: 0, done: [], found: [], bought: [], spent: 0 };
+  ledger.days.set(day, made);
+  return made;
+}
+
+function meetFact(
+  ledger: Ledger,
+  entry: Entry,
+  fact: Fact,
+  key: string,
+  noteId: string,
+  met: Standing[],
+  day: JobState['days'][number],
+): void {
+  const { board } = ledger;
+  switch (fact.kind) {
+    case 'problem': {
+      const item = meetProblem(board, entry, fact, key);
+      met.push(item);
+      day.found.push(item.task);
+      break;
+    }
+    case 'followUp':
+      met.push(meetFollowUp(board, entry, fact, key, [...board.items.slice(-12), ...met]));
+      break;
+    case 'done': {
+      const item = meetDone(board, entry, fact, key);
+      day.done.push(item.task);
+      break;
+    }
+    case 'material':
+      meetMaterial(positionOf(ledger.positions, fact, key), fact, entry);
+      if (fact.status === 'bought') day.bought.push(`${fact.quantity ?? ''} ${fact.item}`.trim());
+      break;
+    case 'measurement':
+      measure(ledger, entry, fact, key, noteId);
+      break;
+    case 'decision':
+      ledger.decisions.push({ what: fact.what, on: entry.at.slice(0, 10), noteId });
+      if (fact.drops) drop(ledger, entry, fact.drops, fact.area, fact.quote);
+      break;
+    case 'spending':
+      ledger.spending.push({
+        amount: fact.amount,
+        currency: fact.currency,
+        on: entry.at.slice(0, 10),
+        for: fact.on,
+        noteId,
+      });
+      day.spent += fact.amount;
+      break;
+    case 'command':
+      obey(ledger, entry, fact);
+      break;
+  }
+}
+
+function drop(ledger: Ledger, entry: Entry, what: string, area: string | null, quote: string): void {
+  const words = keyWords(what);
+  const item = findItem(ledger.board, words, area, true, 0.6);
+  if (item) setState(item, entry, 'dropped', quote);
+  for (const position of ledger.positions) {
+    if (likeness(words, position.words) < 0.75) continue;
+    position.dropped = true;
+    position.history.push(event(entry, 'dropped', quote));
+  }
+}
+
+/** A sentence to the list: by number, or to the item last spoken of. */
+function obey(ledger: Ledger, entry: Entry, command: Command): void {
+  const { items } = ledger.board;
+  const item = command.number !== null ? items.find((i) => i.number === command.number) : items.at(-1);
+  if (!item) return;
+  if (command.verb === 'done') setState(item, entry, 'done', command.quote);
+  else if (command.verb === 'reopen') setState(item, entry, 'open', command.quote);
+  else if (command.verb === 'drop') setState(item, entry, 'dropped', command.quote);
+  else if (command.verb === 'move' && command.to) {
+    item.area = command.to;
+    item.history.push(event(entry, `moved to ${command.to}`, command.quote));
+  }
+}
+
+function measure(ledger: Ledger, entry: Entry, fact: Measurement, key: string, noteId: string): void {
+  const words = keyWords(fact.of);
+  const now: Measured = {
+    key,
+    of: fact.of,
+    area: fact.area,
+    value: fact.value,
+    exact: fact.exact,
+    unit: fact.unit,
+    role: fact.role,
+    on: entry.at.slice(0, 10),
+    noteId,
+    earlier: [],
+  };
+  const before = ledger.measurements.findLast(
+    (m) =>
+      m.noteId !== noteId &&
+      m.role === fact.role &&
+      m.unit === fact.unit &&
+      sameArea(m.area, fact.area) &&
+      likeness(words, keyWords(m.of)) >= 0.99 &&
+      words.size === keyWords(m.of).size,
+  );
+  if (before && before.value !== now.value) {
+    now.earlier = [...before.earlier, { value: before.value, exact: before.exact, unit: before.unit, on: before.on }];
+    ledger.measurements.splice(ledger.measurements.indexOf(before), 1);
+  }
+  ledger.measurements.push(now);
+}
+
+function stateOf(ledger: Ledger, job: Pick<Job, 'areas' | 'builtYear'>, asOf: string): JobState {
+  const computed = compute(ledger.notes, job);
+  const today = asOf.slice(0, 10);
+  for (const wait of computed.waits) {
+    const item = findItem(ledger.board, keyWords(wait.task), wait.area, true, 0.5);
+    if (item && (!item.readyOn || !item.waitingFor)) {
+      item.readyOn = wait.readyOn;
+      item.waitingFor = wait.waitingFor;
+    }
+  }
+  const items = ledger.board.items.map(({ words: _words, thingWords: _thing, ...item }): Item => {
+    const waits = item.waitingFor !== null && item.readyOn !== null;
+    if (item.state === 'open' && waits && item.readyOn! > today) return { ...item, state: 'waiting' };
+    return item.state === 'waiting' && (!item.readyOn || item.readyOn <= today) ? { ...item, state: 'open' } : item;
+  });
+  const { order, onHand } = settle(ledger.positions, computed.lines);
+  const noteOf = (item: Item) => new Set(item.history.map((h) => h.noteId));
+  return {
+    items,
+    order,
+    onHand,
+    measurements: ledger.measurements,
+    checks: computed.checks.map(({ noteId, area: _area, ...check }) => ({
+      ...check,
+      item: items.find((i) => noteOf(i).has(noteId))?.number ?? null,
+    })),
+    cautions: computed.cautions.map(({ noteIds, ...caution }) => ({
+      ...caution,
+      items: items
+        .filter((i) => (i.state === 'open' || i.state === 'waiting') && noteIds.some((id) => noteOf(i).has(id)))
+        .map((i) => i.number),
+    })),
+    decisions: ledger.decisions,
+    spending: ledger.spending,
+    days: [...ledger.days.values()],
+    questions: [...computed.questions.map((q) => ({ ...q, item: null })), ...ledger.questions].reverse(),
+    asOf,
+  };
+}

@@ -1,0 +1,2 @@
+export { fold, standing } from './fold.ts';
+export type * from './types.ts';

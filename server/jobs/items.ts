@@ -1,0 +1,218 @@
+import type { Done, FollowUp, Problem } from '../../parser/types.ts';
+import { keyWords, likeness, sameArea } from './likeness.ts';
+import type { Entry, Event, Item, ItemState } from './types.ts';
+
+/** An item while the history is being folded: with the words that it is known by. */
+export interface Standing extends Item {
+  words: Set<string>;
+  thingWords: Set<string>;
+}
+
+/** The punch list while it is being folded. */
+export interface Board {
+  items: Standing[];
+  byKey: Map<string, Standing>;
+  /** Pairs that a hand has parted or joined. */
+  joined: Map<string, string>;
+  nextNumber: number;
+}
+
+export const newBoard = (): Board => ({ items: [], byKey: new Map(), joined: new Map(), nextNumber: 1 });
+
+/** Surely the same at and above `JOIN`. A wrong join loses work and a wrong split only repeats it, so the bar is high. */
+const JOIN = 0.6;
+
+const isLive = (item: Item) => item.state === 'open' || item.state === 'waiting';
+
+/** The best-matching item for some words in an area, newest first among equals; null under the bar. */
+export function findItem(
+  board: Board,
+  words: ReadonlySet<string>,
+  area: string | null,
+  live: boolean,
+  bar = JOIN,
+  thing?: ReadonlySet<string>,
+): Standing | null {
+  let best: Standing | null = null;
+  let score = bar - 1e-9;
+  for (let k = board.items.length - 1; k >= 0; k--) {
+    const item = board.items[k]!;
+    if (live && !isLive(item)) continue;
+    if (!sameArea(item.area, area)) continue;
+    const same = Math.max(
+      likeness(words, item.words),
+      thing?.size && item.thingWords.size ? 0.9 * likeness(thing, item.thingWords) : 0,
+    );
+    const scored = same + (item.area && area ? 0.05 : 0);
+    if (scored > score) {
+      best = item;
+      score = scored;
+    }
+  }
+  return best;
+}
+
+export function event(entry: Entry, what: string, words: string | null): Event {
+  return { at: entry.at, by: entry.by, entry: entry.id, what, words, noteId: entry.source?.noteId ?? null };
+}
+
+interface Opening {
+  key: string;
+  task: string;
+  problem: string | null;
+  thing: string | null;
+  area: string | null;
+  who: string | null;
+  due: string | null;
+  readyOn: string | null;
+  waitingFor: string | null;
+  doubtful: boolean;
+}
+
+export function open(board: Board, entry: Entry, from: Opening, quote: string | null): Standing {
+  const item: Standing = {
+    ...from,
+    number: board.nextNumber++,
+    state: from.readyOn && from.readyOn > entry.at.slice(0, 10) && from.waitingFor ? 'waiting' : 'open',
+    openedOn: entry.at.slice(0, 10),
+    closedOn: null,
+    history: [event(entry, 'opened', quote)],
+    words: keyWords(`${from.task} ${from.problem ?? ''}`),
+    thingWords: keyWords(from.thing ?? ''),
+  };
+  board.items.push(item);
+  board.byKey.set(item.key, item);
+  return item;
+}
+
+export function setState(item: Standing, entry: Entry, state: ItemState, quote: string | null): void {
+  if (item.state === state) return;
+  item.history.push(event(entry, state, quote));
+  item.state = state;
+  item.closedOn = state === 'done' || state === 'dropped' || state === 'signed off' ? entry.at.slice(0, 10) : null;
+}
+
+const phraseOf = (thing: string, defect: string) =>
+  defect.includes(thing) || thing.includes(defect) ? `${thing}` : `${thing}: ${defect}`;
+
+/** A problem opens an item, joins one that stands, or closes what was put right. */
+export function meetProblem(board: Board, entry: Entry, fact: Problem, key: string): Standing {
+  const words = keyWords(`${fact.thing} ${fact.defect}`);
+  const thing = keyWords(fact.thing);
+  const known = findItem(board, words, fact.area, false, 0.75, undefined);
+  if (known && (isLive(known) || fact.state === 'fixed' || /\bstill\b|\bagain\b/.test(fact.quote))) {
+    known.problem ??= fact.defect;
+    if (fact.state === 'fixed') setState(known, entry, 'done', fact.quote);
+    else if (!isLive(known)) setState(known, entry, 'open', fact.quote);
+    else known.history.push(event(entry, 'said again', fact.quote));
+    return known;
+  }
+  const item = open(
+    board,
+    entry,
+    {
+      key,
+      task: `${phraseOf(fact.thing, fact.defect)}`,
+      problem: fact.defect,
+      thing: fact.thing,
+      area: fact.area,
+      who: null,
+      due: null,
+      readyOn: null,
+      waitingFor: null,
+      doubtful: fact.confidence < 0.5 || fact.suspected,
+    },
+    fact.quote,
+  );
+  item.thingWords = thing;
+  if (fact.state === 'fixed') setState(item, entry, 'done', fact.quote);
+  return item;
+}
+
+/** A follow-up joins the problem it repairs, the item it repeats, or opens its own. */
+export function meetFollowUp(
+  board: Board,
+  entry: Entry,
+  fact: FollowUp,
+  key: string,
+  near: readonly Standing[],
+): Standing {
+  const words = keyWords(fact.task);
+  const problem = near.findLast(
+    (item) =>
+      isLive(item) &&
+      item.problem &&
+      item.thingWords.size > 0 &&
+      sameArea(item.area, fact.area) &&
+      likeness(item.thingWords, words) >= 0.5 &&
+      item.task.includes(':'),
+  );
+  const known = problem ?? findItem(board, words, fact.area, true, 0.66);
+  const readyOn = readyDay(fact);
+  if (known) {
+    if (problem) {
+      known.task = fact.task;
+      for (const w of words) known.words.add(w);
+    }
+    known.who = fact.who ?? known.who;
+    known.due = fact.due ?? known.due;
+    known.readyOn = readyOn ?? known.readyOn;
+    known.waitingFor = fact.waitingFor ?? known.waitingFor;
+    known.state = fact.waitingFor && readyOn && readyOn > entry.at.slice(0, 10) ? 'waiting' : known.state;
+    known.history.push(event(entry, problem ? 'repair named' : 'said again', fact.quote));
+    return known;
+  }
+  return open(
+    board,
+    entry,
+    {
+      key,
+      task: fact.task,
+      problem: null,
+      thing: null,
+      area: fact.area,
+      who: fact.who,
+      due: fact.due,
+      readyOn,
+      waitingFor: fact.waitingFor,
+      doubtful: fact.confidence < 0.5,
+    },
+    fact.quote,
+  );
+}
+
+const readyDay = (fact: FollowUp) =>
+  fact.notBefore && fact.due ? Math.max(fact.due, fact.notBefore) : (fact.notBefore ?? fact.due);
+
+/** Finished work closes the item that it answers, and only that; else it stands in the day log as its own closed line. */
+export function meetDone(board: Board, entry: Entry, fact: Done, key: string): Standing {
+  const words = keyWords(fact.task);
+  const known =
+    findItem(board, words, fact.area, true, 0.6) ?? findItem(board, objectWords(fact.task), fact.area, true, 0.75);
+  if (known) {
+    setState(known, entry, 'done', fact.quote);
+    return known;
+  }
+  const item = open(
+    board,
+    entry,
+    {
+      key,
+      task: fact.task,
+      problem: null,
+      thing: null,
+      area: fact.area,
+      who: fact.who,
+      due: null,
+      readyOn: null,
+      waitingFor: null,
+      doubtful: false,
+    },
+    fact.quote,
+  );
+  setState(item, entry, 'done', fact.quote);
+  return item;
+}
+
+/** A task without its verb: what the work was done to. */
+const objectWords = (task: string) => keyWords(task.split(' ').slice(1).join(' '));
