@@ -1,0 +1,113 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { JobView, SummaryView } from '../../../http/api.ts';
+import { sendSummaryCall, summaryCall } from '../kit/calls.ts';
+import { dayWords, shortDay } from '../kit/clock.ts';
+import { say } from '../kit/model.ts';
+
+/** What a day brought, and the e-mail that tells of it. */
+export function DayScreen({ view }: { view: JobView }) {
+  const logged = view.state.days.map((d) => d.day);
+  const days = [...new Set([view.today, ...logged])].sort().reverse();
+  const [day, setDay] = useState(view.today);
+  const log = view.state.days.find((d) => d.day === day);
+  const decided = view.state.decisions.filter((d) => d.on === day).map((d) => d.what);
+  return (
+    <div class="day">
+      <div class="title-row">
+        <h1>Day</h1>
+        <label>
+          <span class="hidden">Which day</span>
+          <select value={day} onChange={(e) => setDay(e.currentTarget.value)}>
+            {days.map((d) => (
+              <option key={d} value={d}>
+                {shortDay(d)}
+                {d === view.today ? ', today' : ''}
+              </option>
+            ))}
+          </select>
+        </label>
+      </div>
+      {!log && <p class="empty">Nothing was said {dayWords(day, view.today)}.</p>}
+      {log && (
+        <>
+          <p>
+            {log.notes} {log.notes === 1 ? 'note' : 'notes'}
+            {log.spent > 0 && `, ${log.spent} spent`}
+          </p>
+          <Told title="Done" lines={log.done} />
+          <Told title="Found" lines={log.found} />
+          <Told title="Bought" lines={log.bought} />
+          <Told title="Decided" lines={decided} />
+        </>
+      )}
+      <Letter key={day} jobId={view.job.id} day={day} asOf={view.state.asOf} />
+    </div>
+  );
+}
+
+function Told({ title, lines }: { title: string; lines: readonly string[] }) {
+  if (!lines.length) return null;
+  return (
+    <section class="area">
+      <h2>{title}</h2>
+      <ul class="plain-list">
+        {[...new Set(lines)].map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** The e-mail as it would go out. Only the server can write it, so it is not there without signal. */
+function Letter({ jobId, day, asOf }: { jobId: string; day: string; asOf: string }) {
+  const [summary, setSummary] = useState<SummaryView | null>(null);
+  const [trouble, setTrouble] = useState(false);
+  const [sending, setSending] = useState(false);
+  useEffect(() => {
+    let current = true;
+    summaryCall(jobId, day).then(
+      (s) => current && setSummary(s),
+      () => current && setTrouble(true),
+    );
+    return () => {
+      current = false;
+    };
+  }, [jobId, day, asOf]);
+
+  const send = async () => {
+    setSending(true);
+    try {
+      const sent = await sendSummaryCall(jobId, day);
+      say(sent.sent === 'smtp' ? `Sent to ${sent.to.join(', ')}.` : `No mail server is set: written to ${sent.path}.`);
+    } catch (error) {
+      say(`Not sent. ${error instanceof Error ? error.message : ''}`);
+    }
+    setSending(false);
+  };
+
+  if (!summary)
+    return (
+      <p class="empty">
+        {trouble ? 'The e-mail is written by the server, which does not answer now.' : 'Writing the e-mail…'}
+      </p>
+    );
+  return (
+    <section class="letter area">
+      <h2>E-mail</h2>
+      <p>
+        <b>{summary.subject}</b>
+      </p>
+      <p>
+        {summary.delivery.to.length
+          ? `To ${summary.delivery.to.join(', ')}, ${summary.delivery.at}. `
+          : 'Nobody gets it yet: name someone in set-up. '}
+        {summary.delivery.note}
+      </p>
+      <pre class="letter-text">{summary.text}</pre>
+      <button type="button" class="primary" disabled={sending} onClick={() => void send()}>
+        {summary.delivery.way === 'smtp' ? 'Send it now' : 'Write it to a file now'}
+      </button>
+    </section>
+  );
+}

@@ -1,0 +1,126 @@
+import { DayScreen } from './day/DayScreen.tsx';
+import { type Screen, useScreen, useShown } from './kit/hooks.ts';
+import { change, chooseJob, release, say } from './kit/model.ts';
+import { withPending } from './kit/pending.ts';
+import type { Parcel } from './kit/phoneStore.ts';
+import { isLive } from './kit/words.ts';
+import { ListScreen } from './list/ListScreen.tsx';
+import { OrderScreen } from './order/OrderScreen.tsx';
+import { FirstJob, SetupScreen } from './setup/SetupScreen.tsx';
+import { TalkScreen } from './talk/TalkScreen.tsx';
+import { TripScreen } from './trip/TripScreen.tsx';
+
+const tabs: { screen: Screen; name: string }[] = [
+  { screen: 'talk', name: 'Talk' },
+  { screen: 'list', name: 'List' },
+  { screen: 'order', name: 'Order' },
+  { screen: 'trip', name: 'Next trip' },
+  { screen: 'day', name: 'Day' },
+];
+
+/** Header, the screen in front, the status line and the tabs under the thumb. */
+export function Frame() {
+  const shown = useShown();
+  const screen = useScreen();
+  const view = shown.view && withPending(shown.view, shown.parcels);
+  if (!shown.started) return <main class="blank" />;
+  return (
+    <div class={`frame on-${screen}`}>
+      <header class="head">
+        <label class="job-pick">
+          <span class="hidden">Job</span>
+          <select value={shown.settings.jobId ?? ''} onChange={(e) => void chooseJob(e.currentTarget.value)}>
+            {!shown.jobs.length && <option value="">No job yet</option>}
+            {shown.jobs.map((job) => (
+              <option key={job.id} value={job.id}>
+                {job.name}
+              </option>
+            ))}
+          </select>
+        </label>
+        <a class="setup-link" href="#setup" aria-current={screen === 'setup' ? 'page' : undefined}>
+          Set-up
+        </a>
+      </header>
+      <Unsent parcels={shown.parcels} reached={shown.reached} trouble={shown.trouble} />
+      <main class="screen" id="screen">
+        {!view &&
+          screen !== 'setup' &&
+          (shown.reached ? (
+            <FirstJob />
+          ) : (
+            <p class="empty">
+              No job has been opened on this phone yet, and the server does not answer. Try again where there is signal.
+            </p>
+          ))}
+        {view && screen === 'talk' && <TalkScreen view={view} />}
+        {view && screen === 'list' && <ListScreen view={view} />}
+        {view && screen === 'order' && <OrderScreen view={view} />}
+        {view && screen === 'trip' && <TripScreen view={view} />}
+        {view && screen === 'day' && <DayScreen view={view} />}
+        {screen === 'setup' && <SetupScreen view={view} />}
+      </main>
+      <div class="status">
+        <p role="status">{shown.said?.text}</p>
+        {shown.said?.undo && (
+          <button type="button" class="plain" onClick={() => void undo(shown.said!.undo!)}>
+            Undo
+          </button>
+        )}
+      </div>
+      <nav class="tabs" aria-label="Screens">
+        {tabs.map((tab) => (
+          <a key={tab.screen} href={`#${tab.screen}`} aria-current={screen === tab.screen ? 'page' : undefined}>
+            {tab.name}
+            {tab.screen === 'list' && view && <b>{view.state.items.filter(isLive).length}</b>}
+            {tab.screen === 'order' && view && <b>{view.state.order.filter((l) => l.state === 'to buy').length}</b>}
+          </a>
+        ))}
+      </nav>
+    </div>
+  );
+}
+
+async function undo(entry: string): Promise<void> {
+  await change({ kind: 'undo', entry }, 'Taken back.');
+  say('Taken back.');
+}
+
+/** Always in sight: how much is only on this phone, and what the server would not take. */
+function Unsent({
+  parcels,
+  reached,
+  trouble,
+}: {
+  parcels: readonly Parcel[];
+  reached: boolean;
+  trouble: string | null;
+}) {
+  const parked = parcels.filter((p) => p.parked !== null);
+  const waiting = parcels.length - parked.length;
+  return (
+    <div class="unsent" data-unsent={parcels.length}>
+      {(waiting > 0 || !reached) && (
+        <p>
+          <strong>{waiting ? `${waiting} not sent` : 'All sent'}</strong>
+          {reached ? ', sending.' : '. No signal to the server: kept here, sent by itself later.'}
+        </p>
+      )}
+      {trouble && <p class="trouble">{trouble}</p>}
+      {parked.map((parcel) => (
+        <div key={parcel.id} class="parked">
+          <p>
+            <strong>Not taken:</strong> {parcel.kind === 'note' ? `“${parcel.note.text}”` : parcel.kind}.{' '}
+            {parcel.parked}
+          </p>
+          <button type="button" class="plain" onClick={() => void release(parcel.id, 'again')}>
+            Try again
+          </button>
+          <button type="button" class="plain" onClick={() => void release(parcel.id, 'away')}>
+            Throw away
+          </button>
+        </div>
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,54 @@
+import type { ApiProblem, JobBrief, JobView, NewJob, SummaryView, Talk } from '../../../http/api.ts';
+
+/** The server answered, and said no. */
+export class Refused extends Error {
+  constructor(
+    readonly status: number,
+    message: string,
+    /** May the same be tried again by itself? */
+    readonly retry: boolean,
+  ) {
+    super(message);
+  }
+}
+
+/**
+ * One call to the server.
+ * @throws {Refused} for an answer that is no success; whatever `fetch` throws where there is no answer at all.
+ */
+export async function call<T>(method: string, path: string, body?: Blob | object): Promise<T> {
+  const raw = body instanceof Blob;
+  const answer = await fetch(`/api/${path}`, {
+    method,
+    ...(body && {
+      headers: { 'content-type': raw ? body.type.split(';')[0] || 'application/octet-stream' : 'application/json' },
+      body: raw ? body : JSON.stringify(body),
+    }),
+  });
+  const text = await answer.text();
+  if (answer.ok) return (text ? parsed(text) : null) as T;
+  const problem = parsed(text) as Partial<ApiProblem> | null;
+  const retry = problem?.retry ?? (answer.status >= 500 || answer.status === 408 || answer.status === 429);
+  throw new Refused(answer.status, problem?.message ?? `The server answered ${answer.status}.`, retry);
+}
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return null;
+  }
+}
+
+const at = (id: string) => encodeURIComponent(id);
+
+export const jobsCall = () => call<JobBrief[]>('GET', 'jobs');
+export const saveJobCall = (id: string, job: NewJob) => call<JobBrief>('PUT', `jobs/${at(id)}`, job);
+export const viewCall = (id: string) => call<JobView>('GET', `jobs/${at(id)}`);
+export const talksCall = (id: string) => call<Talk[]>('GET', `jobs/${at(id)}/notes`);
+export const summaryCall = (id: string, day: string) => call<SummaryView>('GET', `jobs/${at(id)}/summary?day=${day}`);
+export const sendSummaryCall = (id: string, day: string) =>
+  call<{ sent: 'smtp'; to: string[] } | { sent: 'file'; path: string }>('POST', `jobs/${at(id)}/summary/send`, { day });
+
+export const photoPath = (jobId: string, id: string) => `/api/jobs/${at(jobId)}/photos/${at(id)}`;
+export const recordingPath = (jobId: string, id: string) => `/api/jobs/${at(jobId)}/recordings/${at(id)}`;

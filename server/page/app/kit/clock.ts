@@ -1,0 +1,37 @@
+/** Wall time now in `zone`, ISO without zone: `2026-05-12T15:20:00`. */
+export function wallTime(zone: string): string {
+  const parts = new Intl.DateTimeFormat('en-CA', {
+    timeZone: zone,
+    hourCycle: 'h23',
+    year: 'numeric',
+    month: '2-digit',
+    day: '2-digit',
+    hour: '2-digit',
+    minute: '2-digit',
+    second: '2-digit',
+  }).formatToParts(new Date());
+  const part = (type: Intl.DateTimeFormatPartTypes) => parts.find((p) => p.type === type)?.value ?? '00';
+  return `${part('year')}-${part('month')}-${part('day')}T${part('hour')}:${part('minute')}:${part('second')}`;
+}
+
+const utcDay = (day: string) => Date.parse(`${day.slice(0, 10)}T00:00:00Z`);
+
+/** Whole days from `a` to `b`, negative when `b` lies before. */
+export const daysBetween = (a: string, b: string) => Math.round((utcDay(b) - utcDay(a)) / 86_400_000);
+
+export const dayAfter = (day: string, days: number) =>
+  new Date(utcDay(day) + days * 86_400_000).toISOString().slice(0, 10);
+
+/** `Tue 12 May`, or today / tomorrow / yesterday. */
+export function dayWords(day: string, today: string): string {
+  const near: Record<number, string> = { [-1]: 'yesterday', 0: 'today', 1: 'tomorrow' };
+  return near[daysBetween(today, day)] ?? shortDay(day);
+}
+
+export function shortDay(day: string): string {
+  return new Intl.DateTimeFormat('en-GB', { weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' }).format(
+    utcDay(day),
+  );
+}
+
+export const clockOf = (local: string) => local.slice(11, 16);

@@ -1,0 +1,32 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { now, type Shown, watch } from './model.ts';
+
+/** What the screens show, drawn again at each change. */
+export function useShown(): Shown {
+  const [, draw] = useState(0);
+  useEffect(() => watch(() => draw((n) => n + 1)), []);
+  return now();
+}
+
+const screens = ['talk', 'list', 'order', 'trip', 'day', 'setup'] as const;
+export type Screen = (typeof screens)[number];
+
+const screenOf = (hash: string): Screen => screens.find((s) => `#${s}` === hash) ?? 'talk';
+
+/** The screen named in the address, so that the phone's own back key works. */
+export function useScreen(): Screen {
+  const [screen, setScreen] = useState(screenOf(location.hash));
+  useEffect(() => {
+    const follow = () => setScreen(screenOf(location.hash));
+    addEventListener('hashchange', follow);
+    return () => removeEventListener('hashchange', follow);
+  }, []);
+  return screen;
+}
+
+/** Opens a modal dialog as it appears; the browser keeps the focus inside and gives it back. */
+export function useModal() {
+  const ref = useRef<HTMLDialogElement>(null);
+  useEffect(() => ref.current?.showModal(), []);
+  return ref;
+}

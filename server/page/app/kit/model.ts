@@ -1,0 +1,236 @@
+import { v7 as newId } from 'uuid';
+import type { Fact } from '../../../../parser/types.ts';
+import type { JobBrief, JobView, NewEntry, NewJob, Talk } from '../../../http/api.ts';
+import { jobsCall, Refused, saveJobCall, talksCall, viewCall } from './calls.ts';
+import { wallTime } from './clock.ts';
+import { type Delivered, discard, flush, keep, waiting } from './outbox.ts';
+import { type Parcel, phoneStore, plainSettings, type Settings } from './phoneStore.ts';
+
+/** Everything that the screens show. Replaced whole at each change, never changed in place. */
+export interface Shown {
+  started: boolean;
+  jobs: JobBrief[];
+  view: JobView | null;
+  talks: Talk[];
+  parcels: Parcel[];
+  /** The phone's own reading of notes that wait, by note. */
+  readings: ReadonlyMap<string, Fact[]>;
+  settings: Settings;
+  /** Did the server answer the last time? */
+  reached: boolean;
+  /** What the server said against us, in its own words. */
+  trouble: string | null;
+  /** Short words for the status line; `undo` is the entry that a tap takes back. */
+  said: { text: string; undo: string | null } | null;
+}
+
+let shown: Shown = {
+  started: false,
+  jobs: [],
+  view: null,
+  talks: [],
+  parcels: [],
+  readings: new Map(),
+  settings: plainSettings,
+  reached: true,
+  trouble: null,
+  said: null,
+};
+const watchers = new Set<() => void>();
+
+export const now = () => shown;
+
+export function watch(watcher: () => void): () => void {
+  watchers.add(watcher);
+  return () => watchers.delete(watcher);
+}
+
+function show(change: Partial<Shown>): void {
+  shown = { ...shown, ...change };
+  for (const watcher of watchers) watcher();
+}
+
+/** Opens what the phone kept, shows it, and only then asks the server. */
+export async function start(): Promise<void> {
+  const db = await phoneStore();
+  const settings = { ...plainSettings, ...(await db.get('settings', 'phone')) };
+  show({ settings, jobs: await db.getAll('jobs'), parcels: await waiting() });
+  if (settings.jobId) await showKept(settings.jobId);
+  await gatherCutRecordings();
+  show({ started: true });
+  for (const parcel of shown.parcels)
+    if (parcel.kind === 'note') void readHere(parcel.id, parcel.note.text, parcel.note.saidAt);
+  addEventListener('online', () => void sync());
+  document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && void sync());
+  setInterval(() => shown.parcels.length > 0 && void sync(), 15_000);
+  await sync();
+}
+
+async function showKept(jobId: string): Promise<void> {
+  const db = await phoneStore();
+  show({ view: (await db.get('views', jobId)) ?? null, talks: (await db.get('talks', jobId))?.talks ?? [] });
+}
+
+let syncing: Promise<void> | null = null;
+let again = false;
+
+/** Sends what waits, then fetches what stands. Calls made meanwhile are one more round, not one more at a time. */
+export function sync(): Promise<void> {
+  if (syncing) {
+    again = true;
+    return syncing;
+  }
+  syncing = round().finally(() => {
+    syncing = null;
+    if (!again) return;
+    again = false;
+    void sync();
+  });
+  return syncing;
+}
+
+async function round(): Promise<void> {
+  try {
+    await flush(delivered);
+    show({ parcels: await waiting() });
+    const db = await phoneStore();
+    const jobs = await jobsCall();
+    await db.clear('jobs');
+    for (const job of jobs) await db.put('jobs', job);
+    show({ jobs, reached: true, trouble: null });
+    const jobId = jobs.find((j) => j.id === shown.settings.jobId)?.id ?? jobs[0]?.id;
+    if (!jobId) return;
+    if (jobId !== shown.settings.jobId) await settle({ jobId });
+    const [view, talks] = await Promise.all([viewCall(jobId), talksCall(jobId)]);
+    await db.put('views', { ...view, id: jobId });
+    await db.put('talks', { id: jobId, talks });
+    if (shown.settings.jobId === jobId) show({ view, talks });
+  } catch (error) {
+    show({ reached: error instanceof Refused, trouble: error instanceof Refused ? error.message : null });
+  }
+}
+
+async function delivered({ parcel, reply, view }: Delivered): Promise<void> {
+  if (view && view.job.id === shown.settings.jobId) show({ view });
+  if (parcel.kind !== 'note' || !reply || parcel.jobId !== shown.settings.jobId) return;
+  const { saidAt, text, by, recordingId, photoIds } = parcel.note;
+  const talk = {
+    id: parcel.id,
+    saidAt,
+    text,
+    by: by ?? null,
+    recordingId: recordingId ?? null,
+    photoIds: photoIds ?? [],
+    reply,
+  };
+  show({
+    talks: [...shown.talks.filter((t) => t.id !== talk.id), talk],
+    parcels: shown.parcels.filter((p) => p.id !== talk.id),
+  });
+}
+
+async function post(parcel: Parcel): Promise<void> {
+  await keep(parcel);
+  show({ parcels: await waiting() });
+}
+
+export async function settle(change: Partial<Settings>): Promise<void> {
+  const settings = { ...shown.settings, ...change };
+  show({ settings });
+  await (await phoneStore()).put('settings', settings, 'phone');
+}
+
+export async function chooseJob(jobId: string): Promise<void> {
+  await settle({ jobId, area: '' });
+  await showKept(jobId);
+  await sync();
+}
+
+/** Keeps a note on the phone with the time it was said, reads it here, and sends it as soon as that can be done. */
+export async function sendNote(
+  text: string,
+  photos: readonly Blob[] = [],
+  sound: { id: string; data: Blob } | null = null,
+): Promise<void> {
+  const { settings } = shown;
+  if (!settings.jobId) return;
+  const jobId = settings.jobId;
+  const id = newId();
+  const saidAt = wallTime(zoneOf(jobId));
+  const photoIds: string[] = [];
+  for (const data of photos) {
+    const photoId = newId();
+    photoIds.push(photoId);
+    await keep({ id: photoId, jobId, kind: 'photo', data, parked: null });
+  }
+  if (sound) await keep({ id: sound.id, jobId, kind: 'recording', data: sound.data, parked: null });
+  const said = settings.area ? `${settings.area}: ${text}` : text;
+  const note = { saidAt, text: said, by: settings.by || null, recordingId: sound?.id ?? null, photoIds };
+  await post({ id, jobId, kind: 'note', note, parked: null });
+  say('Kept on this phone.');
+  void readHere(id, said, saidAt);
+  await sync();
+  if (!shown.parcels.some((p) => p.id === id)) say('Sent.');
+}
+
+/** A change made by hand. Shown at once, sent like a note, and taken back by one tap. */
+export async function change(what: NewEntry['what'], words: string): Promise<void> {
+  const { jobId, by } = shown.settings;
+  if (!jobId) return;
+  const id = newId();
+  const entry: NewEntry = { at: wallTime(zoneOf(jobId)), by: by || null, what };
+  await post({ id, jobId, kind: 'entry', entry, parked: null });
+  say(words, id);
+  await sync();
+}
+
+export function say(text: string, undo: string | null = null): void {
+  show({ said: { text, undo } });
+}
+
+export async function saveJob(id: string, job: NewJob): Promise<void> {
+  await saveJobCall(id, job);
+  await chooseJob(id);
+}
+
+/** A parcel that the server refused: tried again, or thrown away by the person and nobody else. */
+export async function release(id: string, how: 'again' | 'away'): Promise<void> {
+  const parcel = shown.parcels.find((p) => p.id === id);
+  if (how === 'away') await discard(id);
+  else if (parcel) await keep({ ...parcel, parked: null });
+  show({ parcels: await waiting() });
+  await sync();
+}
+
+/** The job's zone; before the job has been seen, the phone's own. */
+export function zoneOf(jobId: string): string {
+  const job = shown.jobs.find((j) => j.id === jobId);
+  return job?.zone ?? Intl.DateTimeFormat().resolvedOptions().timeZone;
+}
+
+async function readHere(id: string, text: string, saidAt: string): Promise<void> {
+  const { readNote } = await import('../../../../parser/index.ts');
+  const { facts } = readNote(text, { saidAt, areas: shown.view?.job.areas ?? [] });
+  show({ readings: new Map(shown.readings).set(id, facts) });
+}
+
+/** A recording that a dead battery or a closed page cut short is kept like any other. */
+async function gatherCutRecordings(): Promise<void> {
+  const db = await phoneStore();
+  const pieces = await db.getAll('sound');
+  for (const recordingId of new Set(pieces.map((p) => p.recordingId))) {
+    const mine = pieces.filter((p) => p.recordingId === recordingId);
+    const jobId = mine[0]!.jobId;
+    const data = new Blob(
+      mine.map((p) => p.piece),
+      { type: mine[0]!.piece.type },
+    );
+    await keep({ id: recordingId, jobId, kind: 'recording', data, parked: null });
+    const note = { saidAt: wallTime(zoneOf(jobId)), text: unheardText, by: shown.settings.by || null, recordingId };
+    await post({ id: newId(), jobId, kind: 'note', note, parked: null });
+    for (const { n } of mine) await db.delete('sound', [recordingId, n]);
+  }
+}
+
+/** Stands for the words of a recording that nobody has typed yet. */
+export const unheardText = 'Recording, not typed yet.';

@@ -1,0 +1,59 @@
+import type { JobView, Reply } from '../../../http/api.ts';
+import { call, Refused } from './calls.ts';
+import { type Parcel, phoneStore } from './phoneStore.ts';
+
+/** What came back for a parcel that the server took. */
+export type Delivered = { parcel: Parcel; reply?: Reply; view?: JobView };
+
+/** Words first: sound and pictures are big, and a note must not wait behind them. */
+const rank = (parcel: Parcel) => (parcel.kind === 'photo' || parcel.kind === 'recording' ? 1 : 0);
+
+export async function waiting(): Promise<Parcel[]> {
+  const all = await (await phoneStore()).getAll('outbox');
+  return all.sort((a, b) => rank(a) - rank(b) || (a.id < b.id ? -1 : 1));
+}
+
+export async function keep(parcel: Parcel): Promise<void> {
+  await (await phoneStore()).put('outbox', parcel);
+}
+
+export async function discard(id: string): Promise<void> {
+  await (await phoneStore()).delete('outbox', id);
+}
+
+/**
+ * Sends what waits, in order, and stops at the first parcel that finds no server. A parcel leaves the phone only when
+ * the server says that it has it; one that the server refuses is parked with the reason. Two open tabs take turns.
+ */
+export async function flush(onDelivered: (delivered: Delivered) => Promise<void>): Promise<void> {
+  // Only secure pages have Web Locks; without them ids that the server knows again keep a double send harmless.
+  if (navigator.locks)
+    await navigator.locks.request('outbox', { ifAvailable: true }, (lock) => (lock ? send() : undefined));
+  else await send();
+
+  async function send(): Promise<void> {
+    for (const parcel of await waiting()) {
+      if (parcel.parked !== null) continue;
+      try {
+        await onDelivered(await deliver(parcel));
+        await discard(parcel.id);
+      } catch (error) {
+        if (!(error instanceof Refused) || error.retry) return;
+        await keep({ ...parcel, parked: error.message });
+      }
+    }
+  }
+}
+
+async function deliver(parcel: Parcel): Promise<Delivered> {
+  const job = `jobs/${encodeURIComponent(parcel.jobId)}`;
+  switch (parcel.kind) {
+    case 'note':
+      return { parcel, reply: await call<Reply>('PUT', `${job}/notes/${parcel.id}`, parcel.note) };
+    case 'entry':
+      return { parcel, view: await call<JobView>('PUT', `${job}/entries/${parcel.id}`, parcel.entry) };
+    default:
+      await call('PUT', `${job}/${parcel.kind}s/${parcel.id}`, parcel.data);
+      return { parcel };
+  }
+}

@@ -1,0 +1,55 @@
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type { JobBrief, JobView, NewEntry, NewNote, Talk } from '../../../http/api.ts';
+
+/** Something that waits to go to the server. `id` is made once, on the phone, before the first write. */
+export type Parcel = {
+  id: string;
+  jobId: string;
+  /** Why the server will not take it as it is; it then waits for the person, in sight. */
+  parked: string | null;
+} & (
+  | { kind: 'note'; note: NewNote }
+  | { kind: 'entry'; entry: NewEntry }
+  | { kind: 'photo' | 'recording'; data: Blob }
+);
+
+/** Choices that belong to this phone and not to the job. */
+export interface Settings {
+  jobId: string | null;
+  /** Whose notes this phone writes. */
+  by: string;
+  area: string;
+  /** Live recognition by the browser; its maker may hear the words. */
+  liveWords: boolean;
+  /** Text and draft that was not sent yet. */
+  draft: string;
+}
+
+export const plainSettings: Settings = { jobId: null, by: '', area: '', liveWords: false, draft: '' };
+
+interface Phone extends DBSchema {
+  outbox: { key: string; value: Parcel };
+  jobs: { key: string; value: JobBrief };
+  views: { key: string; value: JobView & { id: string } };
+  talks: { key: string; value: { id: string; talks: Talk[] } };
+  settings: { key: string; value: Settings };
+  /** Pieces of a recording as they come; a recording cut short by a dead battery is put together from them. */
+  sound: { key: [string, number]; value: { recordingId: string; n: number; jobId: string; piece: Blob } };
+}
+
+let opened: Promise<IDBPDatabase<Phone>> | null = null;
+
+/** The phone's own store. A buffer, not an archive: what is sent is taken out of the outbox. */
+export function phoneStore(): Promise<IDBPDatabase<Phone>> {
+  opened ??= openDB<Phone>('scratchcoat', 1, {
+    upgrade(db) {
+      db.createObjectStore('outbox', { keyPath: 'id' });
+      db.createObjectStore('jobs', { keyPath: 'id' });
+      db.createObjectStore('views', { keyPath: 'id' });
+      db.createObjectStore('talks', { keyPath: 'id' });
+      db.createObjectStore('settings');
+      db.createObjectStore('sound', { keyPath: ['recordingId', 'n'] });
+    },
+  });
+  return opened;
+}

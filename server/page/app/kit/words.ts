@@ -1,0 +1,119 @@
+import type { Fact } from '../../../../parser/types.ts';
+import type { Item, OrderLine } from '../../../jobs/types.ts';
+import { dayWords } from './clock.ts';
+
+/** `11/8` as a tape reads it: `1 3/8`. Denominators that no tape has are given as decimals. */
+export function fractionWords(exact: string): string {
+  const [top = 0, bottom = 1] = exact.split('/').map(Number);
+  if (bottom === 1) return String(top);
+  if (![2, 3, 4, 8, 16, 32, 64].includes(bottom)) return String(Math.round((top / bottom) * 1000) / 1000);
+  const whole = Math.trunc(top / bottom);
+  const rest = `${Math.abs(top % bottom)}/${bottom}`;
+  return whole ? `${whole} ${rest}` : `${top < 0 ? '-' : ''}${rest}`;
+}
+
+const bareUnit = new Set(['each', '']);
+const withUnit = (amount: string, unit: string | null) => (bareUnit.has(unit ?? '') ? amount : `${amount} ${unit}`);
+
+/** One word for the kind of fact, shown on its chip. */
+export function kindWord(fact: Fact): string {
+  switch (fact.kind) {
+    case 'material':
+      return {
+        need: 'to buy',
+        have: 'on hand',
+        used: 'used',
+        bought: 'bought',
+        returned: 'returned',
+        ordered: 'ordered',
+        mentioned: 'named',
+      }[fact.status];
+    case 'measurement':
+      return fact.role === 'wanted' ? 'cut to' : 'size';
+    case 'problem':
+      return fact.state === 'fixed' ? 'fixed' : 'problem';
+    case 'followUp':
+      return 'to do';
+    case 'done':
+      return 'done';
+    case 'decision':
+      return 'decided';
+    case 'spending':
+      return 'spent';
+    case 'command':
+      return 'list';
+  }
+}
+
+/** What the fact says, without its kind. */
+export function factWords(fact: Fact, today: string): string {
+  switch (fact.kind) {
+    case 'material': {
+      const amount = fact.exact === null ? '' : withUnit(fractionWords(fact.exact), fact.unit);
+      return [amount, fact.item, fact.size && !fact.item.includes(fact.size) ? fact.size : '', ...fact.specs]
+        .filter(Boolean)
+        .join(' ');
+    }
+    case 'measurement':
+      return `${fact.of} ${withUnit(fractionWords(fact.exact), fact.unit)}`;
+    case 'problem':
+      return `${fact.thing}: ${fact.defect}`;
+    case 'followUp': {
+      const day = fact.notBefore
+        ? `from ${dayWords(fact.notBefore, today)}`
+        : fact.due
+          ? `by ${dayWords(fact.due, today)}`
+          : '';
+      return [fact.task, fact.who ? `(${fact.who})` : '', day].filter(Boolean).join(' ');
+    }
+    case 'done':
+      return fact.task;
+    case 'decision':
+      return fact.what;
+    case 'spending':
+      return `${fact.amount} ${fact.currency}${fact.on ? `, ${fact.on}` : ''}`;
+    case 'command':
+      return fact.verb === 'ask'
+        ? `asked: ${fact.question ?? 'list'}`
+        : [fact.verb, fact.number && `no. ${fact.number}`, fact.to && `to ${fact.to}`].filter(Boolean).join(' ');
+  }
+}
+
+export function amountWords(line: Pick<OrderLine, 'quantity' | 'unit'>): string {
+  return line.quantity === null ? 'how many?' : withUnit(fractionWords(line.quantity), line.unit);
+}
+
+export const lineWords = (line: OrderLine) =>
+  [amountWords(line), line.item, line.size && !line.item.includes(line.size) ? line.size : '', line.specs.join(', ')]
+    .filter(Boolean)
+    .join(' ');
+
+/** What stands under an item's task: whose, when, what it waits for. */
+export function itemNotes(item: Item, today: string): string[] {
+  const notes: string[] = [];
+  if (item.who) notes.push(item.who);
+  if (item.waitingFor) notes.push(`waits for ${item.waitingFor}`);
+  if (item.readyOn && item.readyOn > today) notes.push(`ready ${dayWords(item.readyOn, today)}`);
+  if (item.due) notes.push(`${item.due < today && isLive(item) ? 'was due' : 'due'} ${dayWords(item.due, today)}`);
+  return notes;
+}
+
+export const isLive = (item: Item) => item.state === 'open' || item.state === 'waiting';
+
+/** Ready first, then by when it can be worked on, then by number. */
+export function readyFirst(a: Item, b: Item): number {
+  const rank = (item: Item) => (item.state === 'open' ? 0 : item.state === 'waiting' ? 1 : 2);
+  return (
+    rank(a) - rank(b) || (a.readyOn ?? a.due ?? '9').localeCompare(b.readyOn ?? b.due ?? '9') || a.number - b.number
+  );
+}
+
+/** Lines in the order in which their groups were first met. */
+export function groupBy<T>(lines: readonly T[], nameOf: (line: T) => string): [string, T[]][] {
+  const groups = new Map<string, T[]>();
+  for (const line of lines) {
+    const name = nameOf(line);
+    groups.set(name, [...(groups.get(name) ?? []), line]);
+  }
+  return [...groups];
+}

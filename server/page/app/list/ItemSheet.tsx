@@ -1,0 +1,151 @@
+import type { JobView } from '../../../http/api.ts';
+import type { Item, ItemState } from '../../../jobs/types.ts';
+import { clockOf, dayWords } from '../kit/clock.ts';
+import { useModal } from '../kit/hooks.ts';
+import { change } from '../kit/model.ts';
+import { isLive, itemNotes } from '../kit/words.ts';
+
+/** One item: its history with the words, and everything that a hand may change about it. */
+export function ItemSheet({ item, view, onClose }: { item: Item; view: JobView; onClose: () => void }) {
+  const dialog = useModal();
+  const { today } = view;
+  const setState = (state: ItemState) => {
+    void change({ kind: 'setState', item: item.key, state }, `No. ${item.number} ${state}.`);
+    dialog.current?.close();
+  };
+  const edit = (form: FormData) => {
+    const text = (name: string) => String(form.get(name) ?? '').trim() || null;
+    const wanted = {
+      task: text('task') ?? item.task,
+      area: text('area'),
+      who: text('who'),
+      due: text('due'),
+      readyOn: text('readyOn'),
+    };
+    const changed = Object.fromEntries(
+      Object.entries(wanted).filter(([name, value]) => item[name as keyof typeof wanted] !== value),
+    );
+    if (Object.keys(changed).length)
+      void change({ kind: 'editItem', item: item.key, change: changed }, `No. ${item.number} changed.`);
+    const as = text('as');
+    if (as) void change({ kind: 'sameAs', item: item.key, as }, `No. ${item.number} joined to another.`);
+    dialog.current?.close();
+  };
+  return (
+    <dialog ref={dialog} class="sheet" aria-labelledby="item-title" onClose={onClose}>
+      <h2 id="item-title">
+        {item.number}. {item.task}
+      </h2>
+      <p class="task-notes">
+        <i>{item.state}</i>
+        {[item.area ?? 'no area', ...itemNotes(item, today)].map((note) => (
+          <span key={note}>{note}</span>
+        ))}
+      </p>
+      {item.problem && <p class="problem">Found: {item.problem}</p>}
+      <div class="row">
+        {isLive(item) ? (
+          <>
+            <button type="button" class="primary" onClick={() => setState('done')}>
+              Done
+            </button>
+            <button type="button" class="plain warn" onClick={() => setState('dropped')}>
+              Drop it
+            </button>
+          </>
+        ) : (
+          <>
+            {item.state === 'done' && (
+              <button type="button" class="primary" onClick={() => setState('signed off')}>
+                Sign off
+              </button>
+            )}
+            <button type="button" class="plain" onClick={() => setState('open')}>
+              Open again
+            </button>
+          </>
+        )}
+      </div>
+      <h3>How it came about</h3>
+      <ol class="history">
+        {item.history.map((event) => (
+          <li key={`${event.entry}-${event.what}`}>
+            <span>
+              {dayWords(event.at, today)} {clockOf(event.at)}
+              {event.by && `, ${event.by}`}: {event.what}
+            </span>
+            {event.words && <q>{event.words}</q>}
+            {event.noteId === null && (
+              <button
+                type="button"
+                class="plain"
+                onClick={() => {
+                  void change({ kind: 'undo', entry: event.entry }, 'Taken back.');
+                  dialog.current?.close();
+                }}
+              >
+                Take this back
+              </button>
+            )}
+          </li>
+        ))}
+      </ol>
+      <form
+        onSubmit={(e) => {
+          e.preventDefault();
+          edit(new FormData(e.currentTarget));
+        }}
+      >
+        <h3>Put it right</h3>
+        <label>
+          To do
+          <input name="task" defaultValue={item.task} />
+        </label>
+        <label>
+          Area
+          <input name="area" list="item-areas" defaultValue={item.area ?? ''} />
+        </label>
+        <datalist id="item-areas">
+          {view.job.areas.map((area) => (
+            <option key={area} value={area} />
+          ))}
+        </datalist>
+        <label>
+          Who (empty: me)
+          <input name="who" defaultValue={item.who ?? ''} />
+        </label>
+        <div class="row">
+          <label>
+            Due
+            <input type="date" name="due" defaultValue={item.due ?? ''} />
+          </label>
+          <label>
+            Ready from
+            <input type="date" name="readyOn" defaultValue={item.readyOn ?? ''} />
+          </label>
+        </div>
+        <label>
+          Same as
+          <select name="as">
+            <option value="">nothing else</option>
+            {view.state.items
+              .filter((other) => other.key !== item.key)
+              .map((other) => (
+                <option key={other.key} value={other.key}>
+                  no. {other.number}, {other.task}
+                </option>
+              ))}
+          </select>
+        </label>
+        <div class="row">
+          <button type="submit" class="primary">
+            Keep
+          </button>
+          <button type="button" class="plain" onClick={() => dialog.current?.close()}>
+            Close
+          </button>
+        </div>
+      </form>
+    </dialog>
+  );
+}

@@ -1,0 +1,117 @@
+import { useState } from 'preact/hooks';
+import type { JobView } from '../../../http/api.ts';
+import type { Item } from '../../../jobs/types.ts';
+import { canSpeak } from '../kit/aloud.ts';
+import { daysBetween, shortDay } from '../kit/clock.ts';
+import { change } from '../kit/model.ts';
+import { groupBy, isLive, itemNotes, readyFirst } from '../kit/words.ts';
+import { ItemSheet } from './ItemSheet.tsx';
+import { Progress } from './pictures.tsx';
+import { ReadThrough } from './ReadThrough.tsx';
+
+const filters = [
+  { name: 'Left', keeps: isLive },
+  { name: 'Ready', keeps: (item: Item) => item.state === 'open' },
+  { name: 'Waiting', keeps: (item: Item) => item.state === 'waiting' },
+  { name: 'Closed', keeps: (item: Item) => !isLive(item) },
+  { name: 'All', keeps: () => true },
+] as const;
+
+/** The punch list by area, what can be worked on first. */
+export function ListScreen({ view }: { view: JobView }) {
+  const [filter, setFilter] = useState(0);
+  const [openKey, setOpenKey] = useState<string | null>(null);
+  const [reading, setReading] = useState(false);
+  const { items } = view.state;
+  const kept = items.filter(filters[filter]!.keeps).sort(readyFirst);
+  const opened = items.find((item) => item.key === openKey);
+  return (
+    <div class="list">
+      <div class="title-row">
+        <h1>Punch list</h1>
+        <Progress items={items} />
+      </div>
+      <p class="paper-only">
+        {view.job.name}. Walk-through on {shortDay(view.today)}
+      </p>
+      <fieldset class="filters">
+        <legend class="hidden">Show</legend>
+        {filters.map(({ name, keeps }, k) => (
+          <button key={name} type="button" aria-pressed={k === filter} onClick={() => setFilter(k)}>
+            {name} <b>{items.filter(keeps).length}</b>
+          </button>
+        ))}
+      </fieldset>
+      {!kept.length && (
+        <p class="empty">
+          {items.length ? 'Nothing here.' : 'Nothing on the list yet. What you say under Talk opens it.'}
+        </p>
+      )}
+      {groupBy(kept, (item) => item.area ?? 'No area').map(([area, here]) => (
+        <section key={area} class="area">
+          <h2>{area}</h2>
+          <ul class="items">
+            {here.map((item) => (
+              <ItemLine key={item.key} item={item} today={view.today} onOpen={() => setOpenKey(item.key)} />
+            ))}
+          </ul>
+        </section>
+      ))}
+      <div class="row screen-only">
+        {canSpeak() && (
+          <button type="button" class="plain" onClick={() => setReading(true)}>
+            Go through aloud
+          </button>
+        )}
+        <button type="button" class="plain" onClick={() => print()}>
+          Print walk-through
+        </button>
+      </div>
+      <p class="signature paper-only">Walked through and accepted. Signed</p>
+      {opened && <ItemSheet item={opened} view={view} onClose={() => setOpenKey(null)} />}
+      {reading && (
+        <ReadThrough
+          items={items.filter(isLive).sort(readyFirst)}
+          today={view.today}
+          onClose={() => setReading(false)}
+        />
+      )}
+    </div>
+  );
+}
+
+function ItemLine({ item, today, onOpen }: { item: Item; today: string; onOpen: () => void }) {
+  const live = isLive(item);
+  const age = daysBetween(item.openedOn, today);
+  const tick = () =>
+    change(
+      { kind: 'setState', item: item.key, state: live ? 'done' : 'open' },
+      live ? `No. ${item.number} done.` : `No. ${item.number} open again.`,
+    );
+  return (
+    <li class={`item s-${item.state.replace(' ', '-')}`}>
+      <button type="button" class="tick" aria-pressed={!live} onClick={() => void tick()}>
+        <svg viewBox="0 0 24 24" aria-hidden="true">
+          <rect x="2" y="2" width="20" height="20" />
+          {!live && <path d={item.state === 'dropped' ? 'M6 12H18' : 'M6 12.5L10.5 17L18 7'} />}
+        </svg>
+        <span class="hidden">
+          {live ? 'Done' : 'Open again'}: no. {item.number} {item.task}
+        </span>
+      </button>
+      <button type="button" class="task" onClick={onOpen}>
+        <span class="task-words">
+          <b>{item.number}</b> {item.task}
+          {item.doubtful && <em> (is that right?)</em>}
+        </span>
+        <span class="task-notes">
+          <i>{item.state}</i>
+          {itemNotes(item, today).map((note) => (
+            <span key={note}>{note}</span>
+          ))}
+          {live && age > 1 && <span>{age} days old</span>}
+        </span>
+      </button>
+    </li>
+  );
+}

@@ -1,0 +1,151 @@
+import type { JobView } from '../../../http/api.ts';
+import type { OrderLine, OrderState } from '../../../jobs/types.ts';
+import { shortDay } from '../kit/clock.ts';
+import { change, say } from '../kit/model.ts';
+import { amountWords, fractionWords, groupBy, lineWords } from '../kit/words.ts';
+import { exactOf } from '../talk/typedNumber.ts';
+
+/** What has still to be got, by the counter that sells it. */
+export function OrderScreen({ view }: { view: JobView }) {
+  const { order, onHand } = view.state;
+  const toBuy = order.filter((line) => line.state === 'to buy');
+  return (
+    <div class="order">
+      <div class="title-row">
+        <h1>Order</h1>
+      </div>
+      <p class="paper-only">
+        {view.job.name}. Shopping list of {shortDay(view.today)}
+      </p>
+      {!order.length && <p class="empty">Nothing to buy. What you say you need lands here.</p>}
+      {groupBy(order, (line) => line.counter).map(([counter, lines]) => (
+        <section key={counter} class="area">
+          <h2>{counter}</h2>
+          <ul class="items">
+            {lines.map((line) => (
+              <Line key={line.key} line={line} />
+            ))}
+          </ul>
+        </section>
+      ))}
+      {onHand.length > 0 && (
+        <section class="area">
+          <h2>On hand</h2>
+          <ul class="plain-list">
+            {onHand.map((thing) => (
+              <li key={`${thing.item} ${thing.size}`}>
+                {[fractionWords(thing.quantity), thing.unit === 'each' ? '' : thing.unit, thing.item, thing.size]
+                  .filter(Boolean)
+                  .join(' ')}
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      {toBuy.length > 0 && (
+        <div class="row screen-only">
+          <button type="button" class="plain" onClick={() => void share(view.job.name, toBuy)}>
+            Share as text
+          </button>
+          <button type="button" class="plain" onClick={() => print()}>
+            Print list
+          </button>
+        </div>
+      )}
+    </div>
+  );
+}
+
+function Line({ line }: { line: OrderLine }) {
+  const set = (state: OrderState) => change({ kind: 'setOrder', line: line.key, state }, `${line.item}: ${state}.`);
+  const got = line.state === 'bought';
+  return (
+    <li class={`item s-${line.state.replace(' ', '-')}`}>
+      <button type="button" class="tick" aria-pressed={got} onClick={() => void set(got ? 'to buy' : 'bought')}>
+        <svg viewBox="0 0 24 24" aria-hidden="true">
+          <rect x="2" y="2" width="20" height="20" />
+          {got && <path d="M6 12.5L10.5 17L18 7" />}
+        </svg>
+        <span class="hidden">
+          {got ? 'Not bought after all' : 'Bought'}: {line.item}
+        </span>
+      </button>
+      <details class="line">
+        <summary>
+          <span class="task-words">
+            <b class="amount">{amountWords(line)}</b> {line.item}
+            {line.size && !line.item.includes(line.size) && `, ${line.size}`}
+            {line.specs.length > 0 && `, ${line.specs.join(', ')}`}
+          </span>
+          <span class="task-notes">
+            {line.state !== 'to buy' && <i>{line.state}</i>}
+            <span class="because">{line.because}</span>
+          </span>
+        </summary>
+        <form
+          class="row"
+          onSubmit={(e) => {
+            e.preventDefault();
+            const quantity = exactOf(String(new FormData(e.currentTarget).get('quantity')));
+            if (quantity === null) say('Type a number, such as 3 or 2 1/2.');
+            else
+              void change({ kind: 'setOrder', line: line.key, quantity }, `${line.item}: ${fractionWords(quantity)}.`);
+          }}
+        >
+          <label>
+            How many
+            <input name="quantity" defaultValue={line.quantity === null ? '' : fractionWords(line.quantity)} />
+          </label>
+          <button type="submit" class="plain">
+            Set
+          </button>
+          {line.state !== 'ordered' && (
+            <button type="button" class="plain" onClick={() => void set('ordered')}>
+              Ordered
+            </button>
+          )}
+          {line.state !== 'to buy' && (
+            <button type="button" class="plain" onClick={() => void set('to buy')}>
+              To buy again
+            </button>
+          )}
+        </form>
+        {line.history.length > 0 && (
+          <ol class="history">
+            {line.history.map((event) => (
+              <li key={`${event.entry}-${event.what}`}>
+                <span>
+                  {shortDay(event.at)}
+                  {event.by && `, ${event.by}`}: {event.what}
+                </span>
+                {event.words && <q>{event.words}</q>}
+              </li>
+            ))}
+          </ol>
+        )}
+      </details>
+    </li>
+  );
+}
+
+/** Hands the list to whatever the phone shares with; else to the clipboard; else says how. */
+async function share(jobName: string, lines: readonly OrderLine[]): Promise<void> {
+  const text = [
+    jobName,
+    ...groupBy(lines, (line) => line.counter).flatMap(([counter, some]) => [
+      '',
+      counter,
+      ...some.map((line) => `- ${lineWords(line)}`),
+    ]),
+  ].join('\n');
+  try {
+    if (navigator.share) await navigator.share({ title: `Order, ${jobName}`, text });
+    else {
+      await navigator.clipboard.writeText(text);
+      say('Copied as text.');
+    }
+  } catch (error) {
+    const given = error instanceof DOMException && error.name === 'AbortError';
+    if (!given) say('This phone would not share it. Print the list instead.');
+  }
+}

@@ -1,0 +1,213 @@
+import type { Fact, MaterialStatus } from '../../../../parser/types.ts';
+import type { JobView } from '../../../http/api.ts';
+import { useModal } from '../kit/hooks.ts';
+import { change } from '../kit/model.ts';
+import { fractionWords, kindWord } from '../kit/words.ts';
+import { decimalOf, exactOf } from './typedNumber.ts';
+
+const statuses: [MaterialStatus, string][] = [
+  ['need', 'to buy'],
+  ['have', 'on hand'],
+  ['used', 'used'],
+  ['bought', 'bought'],
+  ['ordered', 'ordered'],
+  ['returned', 'returned'],
+];
+
+/** Puts one reading right: what was read can be changed, or said to be nothing. */
+export function FactSheet({
+  noteId,
+  index,
+  fact,
+  view,
+  onClose,
+}: {
+  noteId: string;
+  index: number;
+  fact: Fact;
+  view: JobView;
+  onClose: () => void;
+}) {
+  const dialog = useModal();
+  const correct = (put: Fact | null) => {
+    void change({ kind: 'correctFact', noteId, index, fact: put }, put ? 'Put right.' : 'Left out.');
+    dialog.current?.close();
+  };
+  return (
+    <dialog ref={dialog} class="sheet" aria-labelledby="fact-title" onClose={onClose}>
+      <form
+        onSubmit={(e) => {
+          e.preventDefault();
+          correct(readForm(fact, new FormData(e.currentTarget)));
+        }}
+      >
+        <h2 id="fact-title">
+          Read as <i>{kindWord(fact)}</i>
+        </h2>
+        <p class="quote">“{fact.quote}”</p>
+        <Fields fact={fact} />
+        <label>
+          Area
+          <input name="area" list="areas" defaultValue={fact.area ?? ''} />
+        </label>
+        <datalist id="areas">
+          {view.job.areas.map((area) => (
+            <option key={area} value={area} />
+          ))}
+        </datalist>
+        <p class="why">Why: rule “{fact.rule}”.</p>
+        <div class="row">
+          <button type="submit" class="primary">
+            Put right
+          </button>
+          <button type="button" class="plain" onClick={() => dialog.current?.close()}>
+            Leave it
+          </button>
+        </div>
+        <button type="button" class="plain warn" onClick={() => correct(null)}>
+          Not this
+        </button>
+      </form>
+    </dialog>
+  );
+}
+
+function Fields({ fact }: { fact: Fact }) {
+  switch (fact.kind) {
+    case 'material':
+      return (
+        <>
+          <Text name="item" label="Thing" value={fact.item} />
+          <Amount exact={fact.exact} unit={fact.unit} />
+          <Text name="size" label="Size" value={fact.size} />
+          <label>
+            It is
+            <select name="status" defaultValue={fact.status}>
+              {statuses.map(([status, word]) => (
+                <option key={status} value={status} selected={status === fact.status}>
+                  {word}
+                </option>
+              ))}
+            </select>
+          </label>
+        </>
+      );
+    case 'measurement':
+      return (
+        <>
+          <Text name="of" label="What was measured" value={fact.of} />
+          <Amount exact={fact.exact} unit={fact.unit} />
+        </>
+      );
+    case 'problem':
+      return (
+        <>
+          <Text name="thing" label="Thing" value={fact.thing} />
+          <Text name="defect" label="What is wrong" value={fact.defect} />
+        </>
+      );
+    case 'followUp':
+      return (
+        <>
+          <Text name="task" label="To do" value={fact.task} />
+          <Text name="who" label="Who (empty: me)" value={fact.who} />
+          <Day name="due" label="Due" value={fact.due} />
+          <Day name="notBefore" label="Not before" value={fact.notBefore} />
+        </>
+      );
+    case 'done':
+      return <Text name="task" label="Done" value={fact.task} />;
+    case 'decision':
+      return <Text name="what" label="Decided" value={fact.what} />;
+    case 'spending':
+      return <Text name="amount" label={`Amount, ${fact.currency}`} value={String(fact.amount)} />;
+    case 'command':
+      return null;
+  }
+}
+
+function Text({ name, label, value }: { name: string; label: string; value: string | null }) {
+  return (
+    <label>
+      {label}
+      <input name={name} defaultValue={value ?? ''} />
+    </label>
+  );
+}
+
+function Day({ name, label, value }: { name: string; label: string; value: string | null }) {
+  return (
+    <label>
+      {label}
+      <input type="date" name={name} defaultValue={value ?? ''} />
+    </label>
+  );
+}
+
+function Amount({ exact, unit }: { exact: string | null; unit: string | null }) {
+  return (
+    <div class="row">
+      <label>
+        How many, how much
+        <input
+          name="amount"
+          defaultValue={exact === null ? '' : fractionWords(exact)}
+          inputMode="text"
+          pattern="\s*-?(\d+\s+\d+/\d+|\d+/\d+|\d*\.?\d+)\s*"
+          title="A number: 3, 2.5 or 1 3/8"
+        />
+      </label>
+      <label>
+        Unit
+        <input name="unit" defaultValue={unit ?? ''} />
+      </label>
+    </div>
+  );
+}
+
+/** The fact with what the form says in place of what was read. Empty means that nothing is known. */
+function readForm(fact: Fact, form: FormData): Fact {
+  const text = (name: string) => String(form.get(name) ?? '').trim() || null;
+  const kept = (name: string, before: string) => text(name) ?? before;
+  const base = { area: text('area'), confidence: 1 };
+  switch (fact.kind) {
+    case 'material': {
+      const exact = exactOf(text('amount') ?? '');
+      const status = kept('status', fact.status) as MaterialStatus;
+      return {
+        ...fact,
+        ...base,
+        item: kept('item', fact.item),
+        size: text('size'),
+        unit: text('unit'),
+        status,
+        exact,
+        quantity: exact === null ? null : decimalOf(exact),
+        atLeast: null,
+      };
+    }
+    case 'measurement': {
+      const exact = exactOf(text('amount') ?? '') ?? fact.exact;
+      return { ...fact, ...base, of: kept('of', fact.of), unit: text('unit'), exact, value: decimalOf(exact) };
+    }
+    case 'problem':
+      return { ...fact, ...base, thing: kept('thing', fact.thing), defect: kept('defect', fact.defect) };
+    case 'followUp':
+      return {
+        ...fact,
+        ...base,
+        task: kept('task', fact.task),
+        who: text('who'),
+        due: text('due'),
+        notBefore: text('notBefore'),
+      };
+    case 'done':
+      return { ...fact, ...base, task: kept('task', fact.task) };
+    case 'decision':
+      return { ...fact, ...base, what: kept('what', fact.what) };
+    case 'spending':
+      return { ...fact, ...base, amount: Number(text('amount')) || fact.amount };
+    case 'command':
+      return { ...fact, ...base };
+  }
+}

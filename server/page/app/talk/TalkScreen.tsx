@@ -1,0 +1,52 @@
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { JobView } from '../../../http/api.ts';
+import { dayWords } from '../kit/clock.ts';
+import { useShown } from '../kit/hooks.ts';
+import { talksShown } from '../kit/pending.ts';
+import { groupBy } from '../kit/words.ts';
+import { Composer } from './Composer.tsx';
+import { FactSheet } from './FactSheet.tsx';
+import { Slip } from './Slip.tsx';
+
+/** The conversation: slips of what was said, what was understood, and the box to say more. */
+export function TalkScreen({ view }: { view: JobView }) {
+  const { talks, parcels, readings } = useShown();
+  const [fact, setFact] = useState<{ noteId: string; index: number } | null>(null);
+  const end = useRef<HTMLDivElement>(null);
+  // History is there before the region goes live, so that only what is new is announced.
+  const [live, setLive] = useState(false);
+  const slips = useMemo(
+    () => talksShown(talks, parcels, view.job.id, readings),
+    [talks, parcels, readings, view.job.id],
+  );
+  useEffect(() => end.current?.scrollIntoView({ block: 'end' }), [slips.length]);
+  useEffect(() => setLive(true), []);
+  const opened = fact && slips.find((s) => s.id === fact.noteId);
+  const chosen = opened?.reply.facts[fact!.index];
+  return (
+    <div class="talk">
+      <h1 class="hidden">Talk</h1>
+      <div class="slips" role="log" aria-live={live ? 'polite' : 'off'} aria-label="Notes and replies">
+        {!slips.length && (
+          <p class="empty">
+            Say what you did, what you found and what you need, the way you would tell a partner. One note at the end of
+            a task is enough.
+          </p>
+        )}
+        {groupBy(slips, (slip) => slip.saidAt.slice(0, 10)).map(([day, said]) => (
+          <section key={day}>
+            <h2 class="day-rule">{dayWords(day, view.today)}</h2>
+            {said.map((slip) => (
+              <Slip key={slip.id} slip={slip} view={view} onFact={(index) => setFact({ noteId: slip.id, index })} />
+            ))}
+          </section>
+        ))}
+        <div ref={end} />
+      </div>
+      <Composer view={view} />
+      {fact && chosen && (
+        <FactSheet noteId={fact.noteId} index={fact.index} fact={chosen} view={view} onClose={() => setFact(null)} />
+      )}
+    </div>
+  );
+}
