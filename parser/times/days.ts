@@ -33,9 +33,13 @@ export function addHours(local: string, hours: number): string {
   return new Date(ms).toISOString().slice(0, 16);
 }
 
-/** The wall time in an IANA zone at a UTC moment: `2026-05-12T15:20:00`. Throws RangeError for an unknown zone. */
-export function localTime(utc: Date, zone: string): string {
-  const parts = new Intl.DateTimeFormat('en-CA', {
+const formats = new Map<string, Intl.DateTimeFormat>();
+
+/** Making a format costs far more than using it, so each zone's is kept. */
+function formatFor(zone: string): Intl.DateTimeFormat {
+  const known = formats.get(zone);
+  if (known) return known;
+  const format = new Intl.DateTimeFormat('en-CA', {
     timeZone: zone,
     hourCycle: 'h23',
     year: 'numeric',
@@ -44,7 +48,14 @@ export function localTime(utc: Date, zone: string): string {
     hour: '2-digit',
     minute: '2-digit',
     second: '2-digit',
-  }).formatToParts(utc);
+  });
+  formats.set(zone, format);
+  return format;
+}
+
+/** The wall time in an IANA zone at a UTC moment: `2026-05-12T15:20:00`. Throws RangeError for an unknown zone. */
+export function localTime(utc: Date, zone: string): string {
+  const parts = formatFor(zone).formatToParts(utc);
   const get = (type: string) => parts.find((p) => p.type === type)?.value ?? '00';
   return `${get('year')}-${get('month')}-${get('day')}T${get('hour')}:${get('minute')}:${get('second')}`;
 }

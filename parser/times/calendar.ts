@@ -1,0 +1,149 @@
+import { addDays, addMonths } from './days.ts';
+import type { Found, Rule, Talk } from './talk.ts';
+
+const MONTHS = new Map<string, number>(
+  [
+    'january jan enero',
+    'february feb febrero',
+    'march mar marzo',
+    'april apr abril',
+    'may mayo',
+    'june jun junio',
+    'july jul julio',
+    'august aug agosto',
+    'september sept sep septiembre',
+    'october oct octubre',
+    'november nov noviembre',
+    'december dec diciembre',
+  ].flatMap((names, month) => names.split(' ').map((name) => [name, month + 1] as const)),
+);
+
+const ORDINALS =
+  'first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth fifteenth sixteenth seventeenth eighteenth nineteenth twentieth'.split(
+    ' ',
+  );
+
+const two = (n: number) => String(n).padStart(2, '0');
+
+/** The day in this year, or the next where it lies behind; null where the month has no such day. */
+function dateIn(talk: Talk, month: number, day: number, year?: number): string | null {
+  const this_ = Number(talk.today.slice(0, 4));
+  const at = (y: number) => `${y}-${two(month)}-${two(day)}`;
+  const date = year ? at(year) : at(this_) >= talk.today ? at(this_) : at(this_ + 1);
+  const last = new Date(Date.UTC(Number(date.slice(0, 4)), month, 0)).getUTCDate();
+  return month >= 1 && month <= 12 && day >= 1 && day <= last ? date : null;
+}
+
+/** The coming day of that number, in this month or a later one that has it. */
+function coming(talk: Talk, day: number): string {
+  for (let ahead = 0; ; ahead++) {
+    const first = addMonths(`${talk.today.slice(0, 8)}01`, ahead);
+    const date = `${first.slice(0, 8)}${two(day)}`;
+    const last = new Date(Date.UTC(Number(first.slice(0, 4)), Number(first.slice(5, 7)), 0)).getUTCDate();
+    if (date > talk.today && day <= last) return date;
+  }
+}
+
+/** `14th`, `fourteenth`, `twenty first`: the number and where its words end. */
+function ordinalAt(talk: Talk, i: number): { day: number; until: number; digits: boolean } | null {
+  const word = talk.word(i);
+  if (/^\d{1,2}$/.test(word) && /^(?:st|nd|rd|th)$/.test(talk.word(i + 1)) && !talk.tokens[i + 1]!.spaced)
+    return within({ day: Number(word), until: i + 2, digits: true });
+  if (word === 'twenty' || word === 'thirty') {
+    const at = talk.word(i + 1) === '-' ? i + 2 : i + 1;
+    const unit = ORDINALS.indexOf(talk.word(at));
+    if (unit >= 0 && unit < 9)
+      return within({ day: (word === 'twenty' ? 20 : 30) + unit + 1, until: at + 1, digits: false });
+  }
+  if (word === 'thirtieth') return { day: 30, until: i + 1, digits: false };
+  const at = ORDINALS.indexOf(word);
+  return at >= 0 ? { day: at + 1, until: i + 1, digits: false } : null;
+}
+
+const within = <T extends { day: number }>(found: T) => (found.day >= 1 && found.day <= 31 ? found : null);
+
+/** The ordinal at `i` as the coming day of the month; whether it is meant as one is the caller's to say. */
+export function theOrdinal(talk: Talk, i: number): Found | null {
+  const ordinal = ordinalAt(talk, i);
+  return ordinal && { until: ordinal.until, date: coming(talk, ordinal.day), rule: 'time/day-of-month' };
+}
+
+const DAY_CUE = /^(?:by|on|before|b4|until|till|til|due|after|starting|through|thru)$/;
+const SUBJECT = /^(?:we|they|he|she|i|he's|she's|they're|we're|i'm)$/;
+/** What happens on a day rather than to a numbered thing: "tops land the fourteenth", "push it to the 28th". */
+const DATED_VERB =
+  /\b(?:lands?|comes?|coming|ships?|delivers?|delivery|starts?|opens?|closes?|closing|move|push|bump|slide|reschedule|moved|pushed|bumped|inspection|final|deadline|has|arrives?|here|booked|scheduled|gone|back|leaves?|due)\b/;
+
+/** "The fourteenth", "by the 1st", "the 30th of april", "the week of the 25th". */
+export const dayOfMonth: Rule = (talk, i) => {
+  if (talk.word(i - 1) !== 'the') return null;
+  const ordinal = ordinalAt(talk, i);
+  if (!ordinal) return null;
+  const { day, until, digits } = ordinal;
+  if (talk.word(until) === 'of') {
+    const month = MONTHS.get(talk.word(until + 1));
+    const date = month ? dateIn(talk, month, day) : null;
+    if (date) return { from: i - 1, until: until + 2, date, rule: 'time/day-of-month' };
+    if (talk.says(until, ['of', 'the', 'month']))
+      return { from: i - 1, until: until + 3, date: coming(talk, day), rule: 'time/day-of-month' };
+  }
+  if (!talk.ends(until)) return null;
+  const weekOf = talk.says(i - 3, ['week', 'of', 'the']);
+  const cue = DAY_CUE.test(talk.word(i - 2)) || SUBJECT.test(talk.word(until)) || DATED_VERB.test(talk.lead(i - 1));
+  // A bare high number counts days; a bare low one counts windows, coats and steps.
+  if (!weekOf && !cue && day < 13) return null;
+  if (!weekOf && !digits && day < 4 && !DAY_CUE.test(talk.word(i - 2))) return null;
+  const date = coming(talk, day);
+  if (!weekOf) return { from: i - 1, until, date, rule: 'time/day-of-month' };
+  const from = talk.word(i - 4) === 'the' ? i - 4 : i - 3;
+  return { from, until, date, to: addDays(date, 6), relation: 'during', rule: 'time/week-of' };
+};
+
+/** "Aug 14", "14 August", "june third", "may 4th 2027". A month without a day is no date: "may need", "march the layout". */
+export const monthDay: Rule = (talk, i) => {
+  const month = MONTHS.get(talk.word(i));
+  if (month === undefined) return null;
+  const at = talk.word(i + 1) === '.' ? i + 2 : i + 1;
+  const after = ordinalAt(talk, at) ?? (plainDay(talk, at) ? { day: Number(talk.word(at)), until: at + 1 } : null);
+  const day = after?.day ?? (plainDay(talk, i - 1) ? Number(talk.word(i - 1)) : null);
+  if (!day) return null;
+  let until = after?.until ?? i + 1;
+  const yearAt = talk.word(until) === ',' ? until + 1 : until;
+  const year = /^20\d\d$/.test(talk.word(yearAt)) ? Number(talk.word(yearAt)) : undefined;
+  if (year) until = yearAt + 1;
+  const date = dateIn(talk, month, day, year);
+  return date ? { from: after ? i : i - 1, until, date, rule: 'time/month-day' } : null;
+};
+
+/** A day's number that is not the start of a measure: `May 4`, never `may 4"` or `may 4 1/2`. */
+const plainDay = (talk: Talk, i: number) =>
+  /^\d{1,2}$/.test(talk.word(i)) &&
+  !/^["'%/″′”’]$/.test(talk.word(i + 1)) &&
+  talk.word(i - 1) !== '/' &&
+  !/^(?:inch|inches|feet|foot|ft|in|more|of|x|boxes|bags)$/.test(talk.word(i + 1));
+
+const STRONG_CUE =
+  /^(?:by|due|until|till|til|lands?|arrives?|ships?|date|dated|starting|delivers?|thru|comes?|closes?)$/;
+const WEAK_CUE = /^(?:on|before|b4|after|is|for|up|in|to|from)$/;
+
+/** `6/1`, `9/3/26`: a slash is a fraction first, so a date needs a cue before it, or a year. */
+export const slashDate: Rule = (talk, i) => {
+  const [a, mark, b] = [talk.tokens[i], talk.tokens[i + 1], talk.tokens[i + 2]];
+  if (a?.kind !== 'number' || mark?.text !== '/' || b?.kind !== 'number') return null;
+  if (!/^\d{1,2}$/.test(a.text) || !/^\d{1,2}$/.test(b.text)) return null;
+  const yearAt = talk.tokens[i + 4];
+  const year =
+    talk.word(i + 3) === '/' && yearAt && /^(?:20)?\d\d$/.test(yearAt.text)
+      ? 2000 + (Number(yearAt.text) % 100)
+      : undefined;
+  const until = year ? i + 5 : i + 3;
+  if (!year) {
+    const fraction = /^(?:2|4|8|16|32|64)$/.test(b.text) || (b.text === '3' && /^1[024]$/.test(a.text));
+    const strong = STRONG_CUE.test(talk.word(i - 1)) || /\b(?:due|shows? up|lands?)\b/.test(talk.lead(i));
+    const dated = DATED_VERB.test(talk.lead(i));
+    if (!strong && !(WEAK_CUE.test(talk.word(i - 1)) && (dated || !fraction))) return null;
+    if (!talk.ends(until)) return null;
+  }
+  const date = dateIn(talk, Number(a.text), Number(b.text), year);
+  return date ? { until, date, rule: 'time/slash' } : null;
+};

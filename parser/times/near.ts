@@ -1,0 +1,156 @@
+import { addDays, addMonths, lastWeekday, nextWeekday, weekdayOf } from './days.ts';
+import type { Rule, Talk } from './talk.ts';
+
+/** Phrases for one day near the note: words, days on, whether what is told lies behind. */
+const NEAR: readonly (readonly [words: readonly string[], days: number, past?: true])[] = (
+  [
+    ['the day after tomorrow', 2],
+    ['day after tomorrow', 2],
+    ['pasado mañana', 2],
+    ['tomorrow', 1],
+    ['tmrw', 1],
+    ['tmw', 1],
+    ['tmrow', 1],
+    ['tomorow', 1],
+    ['tommorow', 1],
+    ['tommorrow', 1],
+    ['2moro', 1],
+    ['mañana', 1],
+    ['manana', 1],
+    ['later today', 0],
+    ['today', 0],
+    ['tonight', 0],
+    ['tonite', 0],
+    ['hoy', 0],
+    ['esta tarde', 0],
+    ['this afternoon', 0],
+    ['this aft', 0],
+    ['this arvo', 0],
+    ['this evening', 0],
+    ['this morning', 0, true],
+    ['yesterday', -1, true],
+    ['the day before yesterday', -2, true],
+    ['day before yesterday', -2, true],
+    ['last night', -1, true],
+    ['ayer', -1, true],
+  ] as const
+).map(([words, days, past]) => [words.split(' '), days, past] as const);
+
+const PART = /^(?:morning|afternoon|night|evening|am|pm|aft|noon|midday|eod)$/;
+
+/** Tomorrow, tonight, yesterday, "first thing tomorrow", "tmrw AM", "in the morning". */
+export const nearDay: Rule = (talk, i) => {
+  if (talk.says(i, ['in', 'the', 'morning'])) return inTheMorning(talk, i);
+  for (const [words, days, past] of NEAR) {
+    if (!talk.says(i, words)) continue;
+    let until = i + words.length;
+    if (days !== 0 && PART.test(talk.word(until))) until++;
+    return { until, date: addDays(talk.today, days), ...(past && { past }), rule: `time/${words.join('-')}` };
+  }
+  return null;
+};
+
+/** Tomorrow's, unless it is told of the past, of a habit, or said before the day has begun. */
+function inTheMorning(talk: Talk, i: number) {
+  const lead = talk.lead(i);
+  if (/\b(?:every|always|usually|each|early)\b/.test(lead) || talk.toldOfPast(i)) return null;
+  // Behind another day it only says which part of it: "tomorrow at seven in the morning".
+  if (/\b(?:tomorrow|tmrw|monday|tuesday|wednesday|thursday|friday|saturday|sunday)\b/.test(lead)) return null;
+  const early = Number(talk.now.slice(11, 13)) < 5;
+  return { until: i + 3, date: addDays(talk.today, early ? 0 : 1), rule: 'time/in-the-morning' };
+}
+
+const DAY_ENDS = ['end of the day', 'end of day', 'eod', 'cob', 'close of business'].map((s) => s.split(' '));
+
+/** "Eod", "by end of day": today, unless a day follows it, which the reader of that day then takes. */
+export const endOfDay: Rule = (talk, i) => {
+  const words = DAY_ENDS.find((list) => talk.says(i, list));
+  if (!words || talk.lead(i).endsWith('at the')) return null;
+  return { until: i + words.length, date: talk.today, relation: 'by', rule: 'time/end-of-day' };
+};
+
+interface Reach {
+  date: string;
+  to?: string;
+  by?: true;
+}
+
+const friday = (talk: Talk) => (weekdayOf(talk.today) === 5 ? talk.today : nextWeekday(talk.today, 5));
+const monday = (talk: Talk) => nextWeekday(talk.today, 1);
+const endOfWeek = (talk: Talk): Reach => ({ date: friday(talk), by: true });
+const endOfNextWeek = (talk: Talk): Reach => ({ date: addDays(monday(talk), 4), by: true });
+const endOfMonth = (talk: Talk): Reach => ({ date: addDays(firstOfNextMonth(talk), -1), by: true });
+const nextWeek = (talk: Talk): Reach => ({ date: monday(talk), to: addDays(monday(talk), 6) });
+const firstOfNextMonth = (talk: Talk) => `${addMonths(talk.today, 1).slice(0, 8)}01`;
+
+/** Stretches of days; longer phrases first. */
+const STRETCHES = (
+  [
+    ['the end of next week', endOfNextWeek],
+    ['end of next week', endOfNextWeek],
+    ['the end of the week', endOfWeek],
+    ['the end of this week', endOfWeek],
+    ['end of the week', endOfWeek],
+    ['end of this week', endOfWeek],
+    ['end of week', endOfWeek],
+    ['eow', endOfWeek],
+    ['the end of the month', endOfMonth],
+    ['end of the month', endOfMonth],
+    ['end of month', endOfMonth],
+    ['eom', endOfMonth],
+    ['the week after next', (talk) => ({ date: addDays(monday(talk), 7), to: addDays(monday(talk), 13) })],
+    ['week after next', (talk) => ({ date: addDays(monday(talk), 7), to: addDays(monday(talk), 13) })],
+    ['early next week', nextWeek],
+    ['late next week', nextWeek],
+    ['later next week', nextWeek],
+    ['sometime next week', nextWeek],
+    ['next week', nextWeek],
+    ['la próxima semana', nextWeek],
+    ['later this week', (talk) => ({ date: talk.today, to: friday(talk) })],
+    ['sometime this week', (talk) => ({ date: talk.today, to: friday(talk) })],
+    ['this week', (talk) => ({ date: talk.today, to: friday(talk) })],
+    ['next month', (talk) => ({ date: firstOfNextMonth(talk), to: addDays(addMonths(firstOfNextMonth(talk), 1), -1) })],
+  ] as [string, (talk: Talk) => Reach][]
+).map(([phrase, reach]) => [phrase.split(' '), reach] as const);
+
+/** End of the week, next week, end of the month, and weekends. */
+export const stretch: Rule = (talk, i) => {
+  for (const [words, reach] of STRETCHES) {
+    if (!talk.says(i, words)) continue;
+    const { by, ...days } = reach(talk);
+    return { until: i + words.length, ...days, relation: by ? 'by' : 'during', rule: `time/${words.join('-')}` };
+  }
+  return weekend(talk, i);
+};
+
+const BEFORE_WEEKEND = /^(?:over|on|for|by|before|after|until|till|til|through|thru|of|during|all)$/;
+
+/** "This weekend", "over the weekend": the one behind where it is told of, else the coming one. */
+const weekend: Rule = (talk, i) => {
+  if (talk.word(i) !== 'weekend') return null;
+  const lead = talk.word(i - 1);
+  if (!/^(?:this|the|last|next|all)$/.test(lead)) return null;
+  const over = talk.word(i - 2) === 'over' && lead === 'the';
+  if (lead === 'the' && !BEFORE_WEEKEND.test(talk.word(i - 2)) && !talk.ends(i + 1)) return null;
+  const from = over ? i - 2 : i - 1;
+  const past = lead === 'last' || (over && isPast(talk, from));
+  const saturday = past ? lastWeekday(talk.today, 6) : nextWeekday(addDays(talk.today, -1), 6);
+  const date = lead === 'next' ? addDays(saturday, 7) : saturday;
+  return {
+    from,
+    until: i + 1,
+    date,
+    to: addDays(date, 1),
+    relation: 'during',
+    ...(past && { past }),
+    rule: 'time/weekend',
+  };
+};
+
+/** A verb in the past before "over the weekend", or the week still young. */
+function isPast(talk: Talk, i: number): boolean {
+  const lead = talk.lead(i);
+  if (/\b(?:will|gonna|going|to|can|let|leave|need|needs|should|have|let's)\b|'ll\b/.test(lead)) return false;
+  const early = weekdayOf(talk.today) >= 1 && weekdayOf(talk.today) <= 2;
+  return early || talk.toldOfPast(i) || /\w(?:ed|ung|ug|ent|ame|ook)\b/.test(lead);
+}

@@ -1,0 +1,89 @@
+import type { Quantity } from '../types.ts';
+import { addDays, addHours, addMonths, dayOf } from './days.ts';
+import type { Found, Rule, Talk } from './talk.ts';
+
+/** Words before a length of time that make it a wait, and words after it that do. */
+const WAIT_BEFORE =
+  /\b(?:cure|cures|cured|curing|dry|dries|drying|set|sets|sit|sits|wait|waits|give|gets?|leave|rest|let|keep|stay|stays|before|then|fans?|heaters?|dehu|off it|off of it|acclimate|cool|harden|till|until|traffic|needs?|not|don't|dont|for|soak|water|closed|espere|esperar)\b/;
+const WAIT_AFTER = /^(?:before|then|till|until|and then|to (?:cure|dry|set|harden|cool)|, ?then|dry|cure|first)\b/;
+/** A length of a test or of work done is no wait. */
+const SPENT =
+  /\b(?:held|hold|tested|test|took|takes|worked|spent|been|last|every|each|per|about an?|charged?|ran|runs|labor|lasted|drive)\b/;
+const SURE_WAIT = /\b(?:cure|cures|dry|set|sit|wait|let|acclimate|leave|keep|stay|stays|off)\b/;
+const HOURS: Record<string, number> = { hr: 1, day: 24, week: 168, month: 720 };
+/** Shorter lengths set no day. */
+const LEAST_HOURS = 2;
+/** "In two hours" is a clock time, not a day. */
+const LEAST_HOURS_ON = 20;
+
+const NIGHT = [['overnight'], ['overnite'], ['over', 'night'], ['all', 'night'], ['through', 'the', 'night']];
+/** From evening to morning. Common practice, no source. */
+const NIGHT_HOURS = 12;
+
+/** "Overnight": until the next day. Told of the past, or of shipping, it is no wait. */
+export const overnight: Rule = (talk, i) => {
+  const words = NIGHT.find((list) => talk.says(i, list));
+  if (!words || /^(?:shipping|ship|delivery|bag|crew|it|guy)$/.test(talk.word(i + words.length))) return null;
+  if (talk.toldOfPast(i) && !SURE_WAIT.test(talk.lead(i))) return null;
+  return {
+    until: i + words.length,
+    date: addDays(talk.today, 1),
+    relation: 'notBefore',
+    hours: NIGHT_HOURS,
+    rule: 'time/overnight',
+  };
+};
+
+/** The day on which a length of time from now ends: hours by the clock, the rest by the calendar. */
+function endOf(talk: Talk, quantity: Quantity, sign = 1): string {
+  const count = quantity.value.valueOf() * sign;
+  if (quantity.unit === 'month') return addMonths(talk.today, Math.round(count));
+  if (quantity.unit === 'week') return addDays(talk.today, Math.round(count * 7));
+  if (quantity.unit === 'day') return addDays(talk.today, Math.ceil(count));
+  return dayOf(addHours(talk.now, count));
+}
+
+/** "Cure 24 hours", "in a couple days", "two weeks out", "three days ago": a wait, or a day so far on or back. */
+export const lengthOfTime: Rule = (talk, i) => {
+  const at = talk.quantityAt(i);
+  if (at?.quantity.unitKind !== 'time') return null;
+  const { quantity, until } = at;
+  // Of a range the longer end counts: to be safe with a cure is to wait it out.
+  if (quantity.group?.kind === 'range' && quantity.group.index === 0) return null;
+  const hours = quantity.value.valueOf() * (HOURS[quantity.unit ?? ''] ?? 0);
+  if (hours <= 0 || hours > 24 * 400) return null;
+  return (
+    ago(talk, quantity, until, hours) ?? ahead(talk, i, quantity, until, hours) ?? wait(talk, i, quantity, until, hours)
+  );
+};
+
+function ago(talk: Talk, quantity: Quantity, until: number, hours: number): Found | null {
+  if (!/^(?:ago|back)$/.test(talk.word(until)) || hours < LEAST_HOURS_ON) return null;
+  return { until: until + 1, date: endOf(talk, quantity, -1), past: true, rule: 'time/ago' };
+}
+
+function ahead(talk: Talk, i: number, quantity: Quantity, until: number, hours: number): Found | null {
+  const before = talk.word(i - 1);
+  const within = before === 'within' || talk.says(i - 2, ['in', 'the']);
+  const out = talk.word(until) === 'out' ? 1 : /^from (?:now|today)$/.test(talk.join(until, until + 2)) ? 2 : 0;
+  if (hours < LEAST_HOURS_ON || !(before === 'in' || within || out)) return null;
+  if (talk.says(until, ['in', 'a', 'row'])) return null;
+  return {
+    from: before === 'in' || before === 'within' ? i - 1 : i,
+    until: until + out,
+    date: endOf(talk, quantity),
+    relation: within ? 'by' : 'on',
+    rule: 'time/in-days',
+  };
+}
+
+function wait(talk: Talk, i: number, quantity: Quantity, until: number, hours: number): Found | null {
+  if (hours < LEAST_HOURS || talk.word(until) === 'from') return null;
+  const lead = talk.lead(i);
+  const follow = talk.join(until, until + 3);
+  if (/\b(?:in a row|business|work|working|lead)\b/.test(follow) || /^(?:of|a (?:day|week|night))\b/.test(follow))
+    return null;
+  if (SPENT.test(lead) && !SURE_WAIT.test(lead)) return null;
+  if (!WAIT_BEFORE.test(lead) && !WAIT_AFTER.test(follow)) return null;
+  return { until, date: endOf(talk, quantity), relation: 'notBefore', hours, rule: 'time/wait' };
+}

@@ -1,0 +1,73 @@
+import { monthDay, theOrdinal } from './calendar.ts';
+import { addDays, lastWeekday, nextWeekday, weekdayOf } from './days.ts';
+import type { Found, Rule, Talk } from './talk.ts';
+
+const WEEKDAYS = new Map<string, number>(
+  [
+    'sunday sun domingo',
+    'monday mon lunes',
+    'tuesday tue tues martes',
+    'wednesday wed weds miercoles miércoles wensday wednsday',
+    'thursday thu thur thurs jueves',
+    'friday fri viernes',
+    'saturday sat sabado sábado',
+  ].flatMap((names, day) => names.split(' ').map((name) => [name, day] as const)),
+);
+
+/** Short names that are also other words: "sat in the garage", "the sun side", "wed the two pieces". */
+const DOUBTFUL = new Set(['sun', 'sat', 'wed', 'mon']);
+const CUE =
+  /^(?:by|on|this|next|last|until|till|til|before|b4|due|thru|through|or|and|to|late|early|come|comes|coming|for|since)$/;
+const PART = /^(?:morning|afternoon|night|evening|am|pm|aft|noon|midday|lunchtime|eod)$/;
+
+/** Weekdays: "friday", "next tuesday", "last friday", "a week from monday", "monday week", "friday the 14th". */
+export const weekday: Rule = (talk, i) => {
+  const day = WEEKDAYS.get(talk.bare(i));
+  if (day === undefined || !isMeant(talk, i)) return null;
+  const until = PART.test(talk.word(i + 1)) ? i + 2 : i + 1;
+  const before = talk.word(i - 1);
+  const next = nextWeekday(talk.today, day);
+  if (before === 'every' || before === 'each') return null;
+  const dated = namedDay(talk, until);
+  if (dated) return dated;
+  if (before === 'last' || before === 'past')
+    return { from: i - 1, until, date: lastWeekday(talk.today, day), past: true, rule: 'time/last-weekday' };
+  const far = weeksFrom(talk, i);
+  if (far) return { from: far.from, until, date: addDays(next, 7 * far.weeks), rule: 'time/weeks-from-weekday' };
+  if (talk.word(i + 1) === 'week' && !talk.says(i + 1, ['week', 'of']))
+    return { until: i + 2, date: addDays(next, 7), rule: 'time/weekday-week' };
+  if (before === 'next') {
+    // Said on a wednesday, "next friday" is the one of next week; said on a friday, "next monday" is the coming one.
+    const today = weekdayOf(talk.today);
+    const sameWeek = today !== 0 && (day === 0 ? 7 : day) > today;
+    return { from: i - 1, until, date: sameWeek ? addDays(next, 7) : next, rule: 'time/next-weekday' };
+  }
+  if (before === 'this') return { from: i - 1, until, date: next, rule: 'time/this-weekday' };
+  if (before === 'since' || ((before === 'on' || before === 'back') && talk.toldOfPast(i - 1)))
+    return { until, date: lastWeekday(talk.today, day), past: true, rule: 'time/weekday-past' };
+  return { until, date: next, rule: 'time/weekday' };
+};
+
+function isMeant(talk: Talk, i: number): boolean {
+  const word = talk.word(i);
+  if (!DOUBTFUL.has(word)) return true;
+  if (CUE.test(talk.word(i - 1)) || PART.test(talk.word(i + 1))) return true;
+  if (word === 'sat' || word === 'sun') return WEEKDAYS.has(talk.word(i + 2)) && /^(?:or|and)$/.test(talk.word(i + 1));
+  return !/^(?:the|it|them|two|these|those|both|that)$/.test(talk.word(i + 1));
+}
+
+/** "Friday the 14th", "monday, Aug 14": the named day wins over the coming weekday. */
+function namedDay(talk: Talk, until: number): Found | null {
+  const at = talk.word(until) === ',' ? until + 1 : until;
+  const ordinal = talk.word(at) === 'the' ? theOrdinal(talk, at + 1) : null;
+  const found = ordinal && talk.ends(ordinal.until) ? ordinal : monthDay(talk, at);
+  return found && (found.from ?? at) >= until - 1 ? { ...found, from: until - 1 } : null;
+}
+
+/** "A week from", "two weeks after" before a weekday. */
+function weeksFrom(talk: Talk, i: number): { from: number; weeks: number } | null {
+  if (!/^(?:from|after)$/.test(talk.word(i - 1))) return null;
+  const span = talk.quantityEndingAt(i - 1);
+  if (span?.quantity.unit === 'week') return { from: span.from, weeks: Math.round(span.quantity.value.valueOf()) };
+  return talk.word(i - 2) === 'week' ? { from: i - 2, weeks: 1 } : null;
+}
