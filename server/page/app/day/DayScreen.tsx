@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { JobView, SummaryView } from '../../../http/api.ts';
-import { sendSummaryCall, summaryCall } from '../kit/calls.ts';
+import { letterPath, sendSummaryCall, summaryCall } from '../kit/calls.ts';
 import { dayWords, shortDay } from '../kit/clock.ts';
 import { say } from '../kit/model.ts';
 
@@ -104,7 +104,7 @@ function Letter({ jobId, day, asOf }: { jobId: string; day: string; asOf: string
           : 'Nobody gets it yet: name someone in set-up. '}
         {summary.delivery.note}
       </p>
-      <pre class="letter-text">{summary.text}</pre>
+      <iframe class="letter-text" title="The e-mail" sandbox="" src={letterPath(jobId, day)} key={asOf} />
       <button type="button" class="primary" disabled={sending} onClick={() => void send()}>
         {summary.delivery.way === 'smtp' ? 'Send it now' : 'Write it to a file now'}
       </button>

@@ -52,3 +52,4 @@ export const sendSummaryCall = (id: string, day: string) =>
 
 export const photoPath = (jobId: string, id: string) => `/api/jobs/${at(jobId)}/photos/${at(id)}`;
 export const recordingPath = (jobId: string, id: string) => `/api/jobs/${at(jobId)}/recordings/${at(id)}`;
+export const letterPath = (jobId: string, day: string) => `/api/jobs/${at(jobId)}/summary.html?day=${day}`;

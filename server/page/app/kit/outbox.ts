@@ -39,7 +39,9 @@ export async function flush(onDelivered: (delivered: Delivered) => Promise<void>
         await discard(parcel.id);
       } catch (error) {
         if (!(error instanceof Refused) || error.retry) return;
-        await keep({ ...parcel, parked: error.message });
+        // The server has this id with other words and keeps these too, as a note of their own.
+        if (error.status === 409) await discard(parcel.id);
+        else await keep({ ...parcel, parked: error.message });
       }
     }
   }

@@ -1,5 +1,6 @@
 import type { Fact } from '../../../../parser/types.ts';
 import type { JobView, NewEntry, Talk } from '../../../http/api.ts';
+import type { Item, OrderLine } from '../../../jobs/types.ts';
 import type { Parcel } from './phoneStore.ts';
 
 type Change = NewEntry['what'];
@@ -13,26 +14,22 @@ export function withPending(view: JobView, parcels: readonly Parcel[]): JobView 
     ...view,
     state: {
       ...state,
-      items: state.items.map((item) => {
-        const mine = changes.filter((c) => 'item' in c && c.item === item.key);
-        return mine.reduce((now, change) => {
-          if (change.kind === 'setState') return { ...now, state: change.state };
-          if (change.kind === 'editItem') return { ...now, ...change.change };
-          return now;
-        }, item);
-      }),
-      order: state.order.map((line) => {
-        const mine = changes.filter((c) => c.kind === 'setOrder' && c.line === line.key);
-        return mine.reduce(
-          (now, change) =>
-            change.kind === 'setOrder'
-              ? { ...now, state: change.state ?? now.state, quantity: change.quantity ?? now.quantity }
-              : now,
-          line,
-        );
-      }),
+      items: state.items.map((item): Item => Object.assign({}, item, ...changes.map((change) => onItem(item, change)))),
+      order: state.order.map(
+        (line): OrderLine => Object.assign({}, line, ...changes.map((change) => onLine(line, change))),
+      ),
     },
   };
+}
+
+function onItem(item: Item, change: Change): Partial<Item> {
+  if (change.kind === 'setState' && change.item === item.key) return { state: change.state };
+  return change.kind === 'editItem' && change.item === item.key ? change.change : {};
+}
+
+function onLine(line: OrderLine, change: Change): Partial<OrderLine> {
+  if (change.kind !== 'setOrder' || change.line !== line.key) return {};
+  return { state: change.state ?? line.state, quantity: change.quantity ?? line.quantity };
 }
 
 function pendingChanges(parcels: readonly Parcel[], jobId: string): Change[] {

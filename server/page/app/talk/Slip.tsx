@@ -48,7 +48,6 @@ export function Slip({ slip, view, onFact }: { slip: ShownTalk; view: JobView; o
       {reply.facts.length > 0 && (
         <ul class="facts" aria-label="Understood">
           {reply.facts.map((fact, index) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: a fact is known by its place in the note
             <li key={index}>
               <button
                 type="button"
