@@ -1,7 +1,9 @@
 import { JaroWinklerDistance } from 'natural/lib/natural/distance/index.js';
 import { DoubleMetaphone } from 'natural/lib/natural/phonetics/index.js';
+import { singular } from '../trade/vocabulary.ts';
 import type { Repair, Term, Token, Vocabulary } from '../types.ts';
 import { COMMON } from './common.ts';
+import { relatedTo, tradeNear } from './support.ts';
 
 interface Mishearing {
   words: string[];
@@ -9,75 +11,91 @@ interface Mishearing {
   term: Term;
 }
 
+interface Spelling {
+  word: string;
+  term: Term;
+}
+
 interface Index {
   byFirst: Map<string, Mishearing[]>;
-  bySound: Map<string, { word: string; term: Term }[]>;
+  bySound: Map<string, Spelling[]>;
+  /** Words asked about before, and the spelling that each sounds like. */
+  known: Map<string, Spelling | null>;
+}
+
+/** One stretch of words put right. */
+interface Found {
+  until: number;
+  meant: string;
+  because: string;
 }
 
 const indexes = new WeakMap<Vocabulary, Index>();
 const metaphone = new DoubleMetaphone();
-const soundOf = (word: string) => metaphone.process(word)[0] ?? '';
+
+/** Both codes of a word: Double Metaphone gives a second where English and its loans differ. */
+const soundsOf = (word: string): Set<string> => new Set(metaphone.process(word));
+
+/** A spelling this like the one heard is the same word; below it, only the sound agrees by chance. */
+const LIKE = 0.9;
+/** Shorter words have too many neighbours by sound. */
+const SHORTEST = 5;
+const MOST_KNOWN = 5000;
+const BY_SOUND = new Set(['material', 'part', 'fixture', 'tool', 'surface', 'defect', 'finish']);
 
 function indexOf(vocabulary: Vocabulary): Index {
-  const known = indexes.get(vocabulary);
-  if (known) return known;
-  const index: Index = { byFirst: new Map(), bySound: new Map() };
+  const built = indexes.get(vocabulary);
+  if (built) return built;
+  const index: Index = { byFirst: new Map(), bySound: new Map(), known: new Map() };
   for (const term of vocabulary.terms) {
     for (const heard of term.misheard ?? []) {
       const words = heard.toLowerCase().split(/[\s-]+/);
-      const list = index.byFirst.get(words[0]!) ?? [];
-      list.push({ words, meant: meantBy(heard, term), term });
-      list.sort((a, b) => b.words.length - a.words.length);
-      index.byFirst.set(words[0]!, list);
+      push(index.byFirst, words[0]!, { words, meant: meantBy(heard, term), term });
     }
-    if (GOODS.has(term.kind)) {
-      for (const way of [term.name, ...(term.also ?? [])]) {
-        if (way.length < 6 || /[^a-z]/.test(way)) continue;
-        const list = index.bySound.get(soundOf(way)) ?? [];
-        list.push({ word: way, term });
-        index.bySound.set(soundOf(way), list);
-      }
+    if (!BY_SOUND.has(term.kind)) continue;
+    for (const word of [term.name, ...(term.also ?? [])]) {
+      if (word.length < SHORTEST || /[^a-z]/.test(word)) continue;
+      for (const sound of soundsOf(word)) push(index.bySound, sound, { word, term });
     }
   }
+  for (const list of index.byFirst.values()) list.sort((a, b) => b.words.length - a.words.length);
   indexes.set(vocabulary, index);
   return index;
 }
 
-const GOODS = new Set(['material', 'part', 'fixture', 'tool']);
+function push<T>(map: Map<string, T[]>, key: string, value: T): void {
+  const list = map.get(key);
+  if (list) list.push(value);
+  else map.set(key, [value]);
+}
 
 /** The form of the term that sounds most like what was heard: "pecks elbows" is `pex elbows`, not `elbow`. */
 function meantBy(heard: string, term: Term): string {
   const ways = [term.name, ...(term.also ?? [])];
   const count = heard.split(/[\s-]+/).length;
-  const same = ways.filter((w) => w.split(/[\s-]+/).length === count);
+  const same = ways.filter((way) => way.split(/[\s-]+/).length === count);
   return (same.length ? same : ways).reduce((best, way) =>
     JaroWinklerDistance(way, heard) > JaroWinklerDistance(best, heard) ? way : best,
   );
 }
 
-const SUPPORT_WORDS = new Set(
-  'bag bags box boxes tube tubes roll rolls tub bead gallon piece pieces sheet sheets inch half install installed set grouted pulled hang hung cut need bought used under sink toilet leak leaking crimp fitting joint seal wall floor tile plumber electrician order bottom top paint primer drain ring new two three four solder bathroom kitchen shower tub valve pipe around along behind bucket bags, sanded unsanded white clear paintable gray drop sanitary spread mixed mix'.split(
-    ' ',
-  ),
-);
-
-/** Something within six words that belongs to the trade: what lets a word be put right. Never the word itself. */
-function supported(tokens: readonly Token[], from: number, until: number, vocabulary: Vocabulary): string | null {
-  for (let d = 1; d <= 6; d++) {
-    for (const k of [from - d, until - 1 + d]) {
-      const token = tokens[k];
-      if (token?.kind !== 'word') continue;
-      if (SUPPORT_WORDS.has(token.word)) return token.word;
-      const term = vocabulary.match(tokens, k)?.term;
-      if (term && term.kind !== 'area' && term.kind !== 'role') return token.word;
-    }
-  }
-  return null;
+/** Everyday English, inflections included: never a trade word by its sound alone. */
+function everyday(word: string): boolean {
+  const bare = word.replace(/'s$/, '');
+  if (COMMON.has(bare)) return true;
+  const stem = /^(.{3,}?)(?:s|es|ed|d|ing|er|ers|ly|r|rs|y)$/.exec(bare)?.[1];
+  const longer = /^(.{3,})(?:es|ed|ing|ers?|ly)$/.exec(bare)?.[1];
+  return [stem, longer].some(
+    (base) => base && (COMMON.has(base) || COMMON.has(`${base}e`) || COMMON.has(base.replace(/(.)\1$/, '$1'))),
+  );
 }
 
 /**
  * Puts misheard trade words right: by the vocabulary's own lists of mishearings, then by sound for words that are
- * neither English nor trade. Both need a neighbour that supports the repair.
+ * neither English nor trade. Both need a neighbour that supports the repair, and what was heard as plain English needs
+ * one of the same counter.
+ *
+ * @returns the tokens as meant, and each repair with what was heard and what supported it
  */
 export function repair(
   tokens: readonly Token[],
@@ -101,50 +119,81 @@ export function repair(
     const [start, end] = [token.start, tokens[found.until - 1]!.end];
     const heard = text.slice(start, end);
     repairs.push({ start, end, heard, meant: found.meant, because: found.because });
-    // The meant words share the heard span; the last one carries a plural or possessive as heard.
-    const words = found.meant.split(/[\s-]+/);
-    words.forEach((word, k) => {
-      const own = words.length === found.until - i ? tokens[i + k]! : null;
-      out.push({
-        kind: 'word',
-        text: own?.text ?? heard,
-        word: k === words.length - 1 ? withEnding(word, heard) : word,
-        start: own?.start ?? start,
-        end: own?.end ?? end,
-        spaced: own?.spaced ?? (k === 0 ? token.spaced : true),
-      });
-    });
+    out.push(...meantTokens(tokens.slice(i, found.until), found.meant, heard));
     i = found.until;
   }
   return { tokens: out, repairs };
 }
 
-const withEnding = (word: string, heard: string) => (/'s$/i.test(heard) && !word.endsWith("'s") ? `${word}'s` : word);
+/** The meant words in the places of the heard ones; where their counts differ they share the whole span. */
+function meantTokens(heardTokens: readonly Token[], meant: string, heard: string): Token[] {
+  const words = meant.split(/[\s-]+/);
+  const [first, last] = [heardTokens[0]!, heardTokens.at(-1)!];
+  return words.map((word, k) => {
+    const ending = k === words.length - 1 && /'s$/i.test(heard) && !word.endsWith("'s") ? "'s" : '';
+    const own = words.length === heardTokens.length ? heardTokens[k]! : null;
+    return {
+      kind: 'word',
+      text: own?.text ?? heard,
+      word: word + ending,
+      start: own?.start ?? first.start,
+      end: own?.end ?? last.end,
+      spaced: own?.spaced ?? (k === 0 ? first.spaced : true),
+    };
+  });
+}
 
-function listed(tokens: readonly Token[], i: number, index: Index, vocabulary: Vocabulary) {
-  const word = tokens[i]!.word.replace(/'s$/, '');
-  for (const way of index.byFirst.get(word) ?? []) {
-    if (
-      !way.words.every(
-        (w, k) =>
-          tokens[i + k]?.word === w || (k === way.words.length - 1 && tokens[i + k]?.word.replace(/'s$|s$/, '') === w),
-      )
-    )
-      continue;
+const bareWord = (token: Token | undefined) => (token ? singular(token.word.replace(/'s$/, '')) : '');
+
+function listed(tokens: readonly Token[], i: number, index: Index, vocabulary: Vocabulary): Found | null {
+  const ways = index.byFirst.get(tokens[i]!.word) ?? index.byFirst.get(bareWord(tokens[i]));
+  for (const way of ways ?? []) {
     const until = i + way.words.length;
-    const because = supported(tokens, i, until, vocabulary);
+    const said = way.words.every((word, k) => {
+      const token = tokens[i + k];
+      return token?.word === word || (k === way.words.length - 1 && bareWord(token) === word);
+    });
+    if (!said) continue;
+    const english = way.words.every((word) => word.length < 3 || everyday(word));
+    const because = english
+      ? relatedTo(way.term, tokens, i, until, vocabulary)
+      : (relatedTo(way.term, tokens, i, until, vocabulary) ?? tradeNear(tokens, i, until, vocabulary));
     if (because) return { until, meant: way.meant, because };
   }
   return null;
 }
 
-function bySound(tokens: readonly Token[], i: number, index: Index, vocabulary: Vocabulary) {
+function bySound(tokens: readonly Token[], i: number, index: Index, vocabulary: Vocabulary): Found | null {
   const { word } = tokens[i]!;
-  if (word.length < 5 || COMMON.has(word) || vocabulary.has(word) || /[^a-z]/.test(word)) return null;
-  const near = (index.bySound.get(soundOf(word)) ?? [])
-    .filter((c) => JaroWinklerDistance(c.word, word) > 0.86)
-    .sort((a, b) => JaroWinklerDistance(b.word, word) - JaroWinklerDistance(a.word, word))[0];
-  if (!near || near.word === word || near.word === `${word}s` || `${near.word}s` === word) return null;
-  const because = supported(tokens, i, i + 1, vocabulary);
+  if (word.length < SHORTEST || /[^a-z]/.test(word) || isName(tokens, i)) return null;
+  let near = index.known.get(word);
+  if (near === undefined) {
+    near = soundsLike(word, index, vocabulary);
+    if (index.known.size >= MOST_KNOWN) index.known.clear();
+    index.known.set(word, near);
+  }
+  if (!near) return null;
+  const because = relatedTo(near.term, tokens, i, i + 1, vocabulary) ?? tradeNear(tokens, i, i + 1, vocabulary);
   return because ? { until: i + 1, meant: near.word, because } : null;
+}
+
+/** A capital inside a sentence is somebody's name. */
+const isName = (tokens: readonly Token[], i: number) =>
+  /^\p{Lu}\p{Ll}/u.test(tokens[i]!.text) && i > 0 && !/^[.!?\n]$/.test(tokens[i - 1]!.word);
+
+/** The trade's spelling that a word of no language sounds like, singular tried where the plural has none. */
+function soundsLike(word: string, index: Index, vocabulary: Vocabulary): Spelling | null {
+  if (vocabulary.has(word) || everyday(word)) return null;
+  for (const way of new Set([word, singular(word)])) {
+    let best: Spelling | null = null;
+    let likeness = LIKE;
+    for (const sound of soundsOf(way)) {
+      for (const candidate of index.bySound.get(sound) ?? []) {
+        const like = JaroWinklerDistance(candidate.word, way);
+        if (like > likeness) [best, likeness] = [candidate, like];
+      }
+    }
+    if (best && best.word !== way) return best;
+  }
+  return null;
 }
