@@ -182,7 +182,10 @@ export function meetFollowUp(
 }
 
 const readyDay = (fact: FollowUp) =>
-  fact.notBefore && fact.due ? Math.max(fact.due, fact.notBefore) : (fact.notBefore ?? fact.due);
+  [fact.due, fact.notBefore]
+    .filter((day): day is string => day !== null)
+    .sort()
+    .at(-1) ?? null;
 
 /** Finished work closes the item that it answers, and only that; else it stands in the day log as its own closed line. */
 export function meetDone(board: Board, entry: Entry, fact: Done, key: string): Standing {

@@ -1,0 +1,175 @@
+import { v7 as uuid } from 'uuid';
+import { readNote } from '../parser/index.ts';
+import { localTime } from '../parser/times/days.ts';
+import type { NewEntry, NewNote, Reply, SummaryView, Talk } from './http/api.ts';
+import { type Entry, fold, type Job, type JobState, type Note } from './jobs/index.ts';
+import { attempt, due, type MailSettings, mailRow, type Sent, summaryOf } from './mail/index.ts';
+import type { Store } from './store/index.ts';
+import { replyTo } from './talk/index.ts';
+
+export interface SiteParts {
+  store: Store;
+  now: () => Date;
+  mail: MailSettings;
+  /** Reads a note; handed in so that a test can make reading fail. */
+  read?: typeof readNote;
+}
+
+const PARSER = '1';
+
+export type Taken = { taken: 'new' | 'same'; reply: Reply } | { taken: 'other'; keptAs: string; reply: Reply };
+
+/** What the product does with a job, whoever asks: the rooms put together. */
+export class Site {
+  readonly #store: Store;
+  readonly #now: () => Date;
+  readonly #mail: MailSettings;
+  readonly #read: typeof readNote;
+
+  constructor({ store, now, mail, read = readNote }: SiteParts) {
+    this.#store = store;
+    this.#now = now;
+    this.#mail = mail;
+    this.#read = read;
+  }
+
+  get store(): Store {
+    return this.#store;
+  }
+
+  today(job: Job): string {
+    return localTime(this.#now(), job.zone).slice(0, 10);
+  }
+
+  /** The list as it stands at the end of a day, today where none is given. */
+  async state(job: Job, day = this.today(job)): Promise<JobState> {
+    return fold(job, await this.#store.entries(job.id), `${day}T23:59:59`);
+  }
+
+  /** Keeps a note, then reads it. The same id again changes nothing; the same id with other words keeps both. */
+  async take(job: Job, noteId: string, given: NewNote): Promise<Taken> {
+    const note: Note = {
+      id: noteId,
+      jobId: job.id,
+      saidAt: given.saidAt,
+      storedAt: this.#now().toISOString(),
+      by: given.by ?? null,
+      text: given.text,
+      state: 'unread',
+    };
+    const taken = await this.#store.putNote(note);
+    if (taken === 'same') return { taken, reply: await this.#replyOf(job, noteId) };
+    if (taken === 'other') {
+      const keptAs = uuid();
+      const second = await this.take(job, keptAs, given);
+      return { taken, keptAs, reply: second.reply };
+    }
+    return { taken, reply: await this.#readNow(job, note) };
+  }
+
+  async #replyOf(job: Job, noteId: string): Promise<Reply> {
+    const note = await this.#store.note(noteId);
+    if (note?.reply) return JSON.parse(note.reply) as Reply;
+    return note ? this.#readNow(job, note) : unreadReply(noteId);
+  }
+
+  async #readNow(job: Job, note: Note): Promise<Reply> {
+    try {
+      const facts = this.#read(note.text, { saidAt: note.saidAt, areas: job.areas }).facts;
+      const entry: Entry = {
+        id: note.id,
+        jobId: job.id,
+        at: note.saidAt,
+        by: note.by,
+        source: { noteId: note.id, start: 0, end: note.text.length },
+        what: { kind: 'noteRead', facts, text: note.text, parser: PARSER },
+      };
+      const entries = await this.#store.entries(job.id);
+      const until = `${[this.today(job), note.saidAt.slice(0, 10)].sort().at(-1)}T23:59:59`;
+      const reply = replyTo(fold(job, entries, until), fold(job, [...entries, entry], until), note.id, facts);
+      const undo = facts.find((f) => f.kind === 'command' && f.verb === 'undo');
+      await this.#store.readNote(note.id, entry, JSON.stringify(reply));
+      const last = entries.filter((e) => e.at <= note.saidAt).at(-1);
+      if (undo && last)
+        await this.#store.putEntry({
+          id: uuid(),
+          jobId: job.id,
+          at: note.saidAt,
+          by: note.by,
+          source: null,
+          what: { kind: 'undo', entry: last.id },
+        });
+      return reply;
+    } catch {
+      // The note stands; it is read again at the next start or the next note.
+      return unreadReply(note.id);
+    }
+  }
+
+  /** Reads what could not be read before. */
+  async readUnread(): Promise<void> {
+    for (const note of await this.#store.unread()) {
+      const job = await this.#store.job(note.jobId);
+      if (job) await this.#readNow(job, note);
+    }
+  }
+
+  async talk(job: Job): Promise<Talk[]> {
+    const notes = await this.#store.notes(job.id);
+    return notes.map((n) => ({
+      id: n.id,
+      saidAt: n.saidAt,
+      by: n.by,
+      text: n.text,
+      recordingId: null,
+      photoIds: [],
+      reply: n.reply ? (JSON.parse(n.reply) as Reply) : unreadReply(n.id),
+    }));
+  }
+
+  /** A tick or correction by hand; a repeat of the same id changes nothing. */
+  async put(job: Job, entryId: string, given: NewEntry): Promise<boolean> {
+    return this.#store.putEntry({
+      id: entryId,
+      jobId: job.id,
+      at: given.at,
+      by: given.by ?? null,
+      source: null,
+      what: given.what,
+    });
+  }
+
+  async summary(job: Job, day: string): Promise<SummaryView> {
+    const summary = summaryOf(job, await this.state(job, day), day);
+    const way = this.#mail.smtpUrl ? 'smtp' : 'file';
+    const note =
+      way === 'smtp'
+        ? 'Goes out through your mail server.'
+        : `No mail server is set (SMTP_URL): the mail is written as an .eml file in ${this.#mail.folder}.`;
+    return { day, ...summary, delivery: { way, to: job.mailTo, at: job.mailAt, note } };
+  }
+
+  /** Sends a day's summary now. A summary already sent for that day goes out again with what stands now. */
+  async send(job: Job, day: string): Promise<Sent | { failed: string }> {
+    const now = this.#now();
+    const row = mailRow(job, day, summaryOf(job, await this.state(job, day), day), now);
+    await this.#store.putMail(row);
+    return attempt(this.#store, row, this.#mail, now);
+  }
+
+  /** One tick of the clock: makes the rows that are due, then tries every row that waits. */
+  async mailTick(): Promise<void> {
+    const now = this.#now();
+    for (const { job, day } of due(await this.#store.jobs(), now))
+      await this.#store.putMail(mailRow(job, day, summaryOf(job, await this.state(job, day), day), now));
+    for (const row of await this.#store.dueMail(now.toISOString())) await attempt(this.#store, row, this.#mail, now);
+  }
+}
+
+const unreadReply = (noteId: string): Reply => ({
+  noteId,
+  facts: [],
+  lines: [{ kind: 'answer', text: 'Kept, but not read yet. It is read again later; nothing is lost.', item: null }],
+  ask: null,
+  unread: true,
+});

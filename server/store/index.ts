@@ -1,0 +1,274 @@
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import knexOf, { type Knex } from 'knex';
+import type { Entry, Job, Note } from '../jobs/types.ts';
+import { migrationSource } from './migrations.ts';
+
+export interface MailRow {
+  id: string;
+  jobId: string;
+  day: string;
+  recipients: string[];
+  messageId: string;
+  subject: string;
+  html: string;
+  text: string;
+  state: 'due' | 'sent' | 'dead';
+  attempts: number;
+  /** UTC ISO moment before which it is not tried again. */
+  nextAt: string;
+  sentAs: string | null;
+  failure: string | null;
+}
+
+/** What is kept, and nothing of what it means. Every call is one short transaction. */
+export interface Store {
+  putJob(job: Job): Promise<void>;
+  job(id: string): Promise<Job | null>;
+  jobs(): Promise<Job[]>;
+  /** Keeps a note once: `new`, `same` for a repeat, `other` where the id already holds other words. */
+  putNote(note: Note): Promise<'new' | 'same' | 'other'>;
+  note(id: string): Promise<(Note & { reply: string | null }) | null>;
+  notes(jobId: string): Promise<(Note & { reply: string | null })[]>;
+  unread(): Promise<Note[]>;
+  /** Appends what a note said and marks it read, both or neither. */
+  readNote(noteId: string, entry: Entry, reply: string): Promise<void>;
+  /** Appends an entry once; false for a repeat of the same id. */
+  putEntry(entry: Entry): Promise<boolean>;
+  entries(jobId: string): Promise<Entry[]>;
+  /** One mail a job, day and set of recipients; false where it stands already. */
+  putMail(mail: MailRow): Promise<boolean>;
+  mail(id: string): Promise<MailRow | null>;
+  dueMail(now: string): Promise<MailRow[]>;
+  setMail(
+    id: string,
+    change: Partial<Pick<MailRow, 'state' | 'attempts' | 'nextAt' | 'sentAs' | 'failure'>>,
+  ): Promise<void>;
+  close(): Promise<void>;
+}
+
+/**
+ * Opens the SQLite file in a data folder, made where missing, and migrates it.
+ *
+ * @param folder where the product keeps everything
+ * @throws where the folder cannot be written; nothing is changed then
+ */
+export async function openStore(folder: string): Promise<Store> {
+  mkdirSync(folder, { recursive: true });
+  const knex = knexOf({
+    client: 'sqlite3',
+    connection: { filename: join(folder, 'scratchcoat.sqlite') },
+    useNullAsDefault: true,
+    // One connection: two requests' statements can never interleave in one transaction.
+    pool: {
+      min: 1,
+      max: 1,
+      // biome-ignore lint/suspicious/noExplicitAny: knex hands over the driver's own handle, untyped.
+      afterCreate: (handle: any, done: (error: Error | null, handle: unknown) => void) => {
+        handle.exec(
+          'PRAGMA journal_mode=WAL; PRAGMA foreign_keys=ON; PRAGMA synchronous=FULL; PRAGMA busy_timeout=5000;',
+          (error: Error | null) => done(error, handle),
+        );
+      },
+    },
+    acquireConnectionTimeout: 15_000,
+  });
+  await knex.migrate.latest({ migrationSource });
+  return storeOn(knex);
+}
+
+interface NoteRow {
+  id: string;
+  job_id: string;
+  said_at: string;
+  stored_at: string;
+  by: string | null;
+  text: string;
+  state: Note['state'];
+  reply: string | null;
+}
+
+const noteOf = (r: NoteRow) => ({
+  id: r.id,
+  jobId: r.job_id,
+  saidAt: r.said_at,
+  storedAt: r.stored_at,
+  by: r.by,
+  text: r.text,
+  state: r.state,
+  reply: r.reply,
+});
+
+interface JobRow {
+  id: string;
+  name: string;
+  zone: string;
+  start: string;
+  areas: string;
+  built_year: number | null;
+  mail_to: string;
+  mail_at: string;
+}
+
+const jobOf = (r: JobRow): Job => ({
+  id: r.id,
+  name: r.name,
+  zone: r.zone,
+  start: r.start,
+  areas: JSON.parse(r.areas),
+  builtYear: r.built_year,
+  mailTo: JSON.parse(r.mail_to),
+  mailAt: r.mail_at,
+});
+const jobRow = (j: Job): JobRow => ({
+  id: j.id,
+  name: j.name,
+  zone: j.zone,
+  start: j.start,
+  areas: JSON.stringify(j.areas),
+  built_year: j.builtYear,
+  mail_to: JSON.stringify(j.mailTo),
+  mail_at: j.mailAt,
+});
+
+interface EntryRow {
+  id: string;
+  job_id: string;
+  note_id: string | null;
+  at: string;
+  by: string | null;
+  source: string | null;
+  what: string;
+}
+
+const entryOf = (r: EntryRow): Entry => ({
+  id: r.id,
+  jobId: r.job_id,
+  at: r.at,
+  by: r.by,
+  source: r.source ? JSON.parse(r.source) : null,
+  what: JSON.parse(r.what),
+});
+const entryRow = (e: Entry): EntryRow => ({
+  id: e.id,
+  job_id: e.jobId,
+  note_id: e.source?.noteId ?? null,
+  at: e.at,
+  by: e.by,
+  source: e.source ? JSON.stringify(e.source) : null,
+  what: JSON.stringify(e.what),
+});
+
+interface MailRecord extends Omit<MailRow, 'jobId' | 'recipients' | 'messageId' | 'nextAt' | 'sentAs'> {
+  job_id: string;
+  recipients: string;
+  message_id: string;
+  next_at: string;
+  sent_as: string | null;
+}
+
+const mailOf = ({ job_id, recipients, message_id, next_at, sent_as, ...r }: MailRecord): MailRow => ({
+  ...r,
+  jobId: job_id,
+  recipients: JSON.parse(recipients),
+  messageId: message_id,
+  nextAt: next_at,
+  sentAs: sent_as,
+});
+const mailRecord = ({ jobId, recipients, messageId, nextAt, sentAs, ...r }: MailRow): MailRecord => ({
+  ...r,
+  job_id: jobId,
+  recipients: JSON.stringify(recipients),
+  message_id: messageId,
+  next_at: nextAt,
+  sent_as: sentAs,
+});
+
+function storeOn(knex: Knex): Store {
+  return {
+    async putJob(job) {
+      await knex('job').insert(jobRow(job)).onConflict('id').merge();
+    },
+    async job(id) {
+      const row = await knex<JobRow>('job').where({ id }).first();
+      return row ? jobOf(row) : null;
+    },
+    async jobs() {
+      return (await knex<JobRow>('job').orderBy('start', 'desc')).map(jobOf);
+    },
+    async putNote(note) {
+      return knex.transaction(async (trx) => {
+        const row: NoteRow = {
+          id: note.id,
+          job_id: note.jobId,
+          said_at: note.saidAt,
+          stored_at: note.storedAt,
+          by: note.by,
+          text: note.text,
+          state: note.state,
+          reply: null,
+        };
+        const [inserted] = await trx('note').insert(row).onConflict('id').ignore().returning('id');
+        if (inserted) return 'new';
+        const known = await trx<NoteRow>('note').where({ id: note.id }).first();
+        return known?.text === note.text && known.job_id === note.jobId ? 'same' : 'other';
+      });
+    },
+    async note(id) {
+      const row = await knex<NoteRow>('note').where({ id }).first();
+      return row ? noteOf(row) : null;
+    },
+    async notes(jobId) {
+      return (
+        await knex<NoteRow>('note')
+          .where({ job_id: jobId })
+          .orderBy([{ column: 'said_at' }, { column: 'id' }])
+      ).map(noteOf);
+    },
+    async unread() {
+      return (await knex<NoteRow>('note').where({ state: 'unread' }).orderBy('said_at')).map(noteOf);
+    },
+    async readNote(noteId, entry, reply) {
+      await knex.transaction(async (trx) => {
+        await trx('entry').insert(entryRow(entry)).onConflict('id').ignore();
+        await trx('note').where({ id: noteId }).update({ state: 'read', reply });
+      });
+    },
+    async putEntry(entry) {
+      const [inserted] = await knex('entry').insert(entryRow(entry)).onConflict('id').ignore().returning('id');
+      return Boolean(inserted);
+    },
+    async entries(jobId) {
+      return (
+        await knex<EntryRow>('entry')
+          .where({ job_id: jobId })
+          .orderBy([{ column: 'at' }, { column: 'id' }])
+      ).map(entryOf);
+    },
+    async putMail(mail) {
+      const [inserted] = await knex('mail')
+        .insert(mailRecord(mail))
+        .onConflict(['job_id', 'day', 'recipients'])
+        .ignore()
+        .returning('id');
+      return Boolean(inserted);
+    },
+    async mail(id) {
+      const row = await knex<MailRecord>('mail').where({ id }).first();
+      return row ? mailOf(row) : null;
+    },
+    async dueMail(now) {
+      return (await knex<MailRecord>('mail').where({ state: 'due' }).andWhere('next_at', '<=', now)).map(mailOf);
+    },
+    async setMail(id, { nextAt, sentAs, ...rest }) {
+      await knex('mail')
+        .where({ id })
+        .update({
+          ...rest,
+          ...(nextAt !== undefined && { next_at: nextAt }),
+          ...(sentAs !== undefined && { sent_as: sentAs }),
+        });
+    },
+    close: () => knex.destroy(),
+  };
+}
