@@ -71,6 +71,9 @@ function spokenMarks(tokens: Token[]): void {
     ) {
       Object.assign(token, { kind: 'mark', word: '.' });
       if (token.text.toLowerCase() === 'full') next!.skip = 'spokenMark';
+    } else if (token.word === 'question' && next?.word === 'mark') {
+      Object.assign(token, { kind: 'mark', word: '?' });
+      next.skip = 'spokenMark';
     } else if (
       token.word === 'new' &&
       /^(?:line|paragraph)$/.test(next?.word ?? '') &&
@@ -82,45 +85,71 @@ function spokenMarks(tokens: Token[]): void {
   });
 }
 
+/** Hesitation, phrases that fill, and words said twice running, which are heard once. */
 function fillers(tokens: Token[]): void {
   for (let i = 0; i < tokens.length; i++) {
     const token = tokens[i]!;
-    if (FILLERS.has(token.word)) token.skip = 'filler';
+    if (FILLERS.has(token.word) || isFillingLike(tokens, i)) token.skip = 'filler';
     const phrase = FILLER_PHRASES.find((words) => words.every((w, k) => tokens[i + k]?.word === w));
-    if (
-      phrase &&
-      !(phrase[0] === 'you' && /^(?:do|if|let|so)$/.test(tokens[i - 1]?.word ?? '')) &&
-      !(phrase[1] === 'of' && /^(?:a|the|what|this|that|some|any)$/.test(tokens[i - 1]?.word ?? ''))
-    )
+    if (phrase && !MEANT_BEFORE[phrase[1]!]?.test(tokens[i - 1]?.word ?? ''))
       for (let k = 0; k < phrase.length; k++) tokens[i + k]!.skip ??= 'filler';
-    const next = tokens[i + 1];
-    if (
-      next &&
-      token.kind === 'word' &&
-      next.kind === 'word' &&
-      token.word === next.word &&
-      !token.skip &&
-      !DOUBLED.has(token.word) &&
-      token.start !== next.start
-    )
+    if (token.skip) continue;
+    if (isTwice(tokens, i, 1)) token.skip = 'repeat';
+    else if (isTwice(tokens, i, 2)) {
       token.skip = 'repeat';
+      tokens[i + 1]!.skip ??= 'repeat';
+    }
   }
 }
+
+/** "Do you know", "what kind of grout": the same words, but meant. */
+const MEANT_BEFORE: Readonly<Record<string, RegExp>> = {
+  know: /^(?:do|if|let|so|did)$/,
+  of: /^(?:a|the|what|this|that|some|any|which|every|each|one|two|new|same|other)$/,
+};
+
+/** "And like the door": only between a joint and the start of a new phrase, since "looks like" and "like new" mean it. */
+const isFillingLike = (tokens: readonly Token[], i: number) =>
+  tokens[i]!.word === 'like' &&
+  /^(?:and|but|so|just|um|uh|,)$/.test(tokens[i - 1]?.word ?? '') &&
+  /^(?:the|a|an|i|we|he|they|you|um|uh|,)$/.test(tokens[i + 1]?.word ?? '');
+
+/** The same one or two words again at once ("the the", "in the in the"), and not said twice on purpose. */
+function isTwice(tokens: readonly Token[], i: number, count: number): boolean {
+  for (let k = 0; k < count; k++) {
+    const [one, again] = [tokens[i + k], tokens[i + k + count]];
+    if (one?.kind !== 'word' || again?.kind !== 'word' || one.word !== again.word) return false;
+    if (DOUBLED.has(one.word) || one.start === again.start) return false;
+  }
+  return true;
+}
+
 /** Words that are said twice on purpose: "that that", "had had", numbers ("fifty fifty"), "no no". */
 const DOUBLED = new Set(
-  'that had very so really no fifty two one three four five six seven eight nine ten twenty bye'.split(' '),
+  'that had very so really no fifty oh zero two one three four five six seven eight nine ten eleven twelve twenty thirty forty sixty bye'.split(
+    ' ',
+  ),
 );
+
+/** First words of the phrases that do: asking at every word would be half the cost of hearing. */
+const TAKES_CLAUSE_BACK = new Set('scratch strike never nevermind forget delete disregard ignore'.split(' '));
+
+/** In a run-on without marks no more than this many words are taken back. */
+const LONGEST_CLAUSE = 16;
 
 /** "Scratch that" takes back the clause before it, to the last mark or joint. */
 function takeBackClauses(tokens: Token[]): void {
   for (let i = 1; i < tokens.length; i++) {
+    if (!TAKES_CLAUSE_BACK.has(tokens[i]!.word)) continue;
     const back = takeBackAt(tokens, i);
     if (back?.scope !== 'clause') continue;
     let from = i - 1;
     while (from >= 0 && tokens[from]!.kind === 'mark' && from > i - 3) from--;
     while (
       from >= 0 &&
+      from > i - LONGEST_CLAUSE &&
       tokens[from]!.kind !== 'break' &&
+      tokens[from]!.skip !== 'takenBack' &&
       !(tokens[from]!.kind === 'mark' && /^[.;!?,]$/.test(tokens[from]!.text)) &&
       !/^(?:and|but|then|so|also)$/.test(tokens[from]!.word)
     )

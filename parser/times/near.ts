@@ -1,47 +1,58 @@
 import { addDays, addMonths, lastWeekday, nextWeekday, weekdayOf } from './days.ts';
 import type { Rule, Talk } from './talk.ts';
 
+/** Phrase tables are asked at every word of every note: only those that open with it are compared. */
+function byFirstWord<Row extends readonly [words: readonly string[], ...rest: unknown[]]>(
+  rows: readonly Row[],
+): ReadonlyMap<string, readonly Row[]> {
+  const map = new Map<string, Row[]>();
+  for (const row of rows) map.set(row[0][0]!, [...(map.get(row[0][0]!) ?? []), row]);
+  return map;
+}
+
 /** Phrases for one day near the note: words, days on, whether what is told lies behind. */
-const NEAR: readonly (readonly [words: readonly string[], days: number, past?: true])[] = (
-  [
-    ['the day after tomorrow', 2],
-    ['day after tomorrow', 2],
-    ['pasado mañana', 2],
-    ['tomorrow', 1],
-    ['tmrw', 1],
-    ['tmw', 1],
-    ['tmrow', 1],
-    ['tomorow', 1],
-    ['tommorow', 1],
-    ['tommorrow', 1],
-    ['2moro', 1],
-    ['mañana', 1],
-    ['manana', 1],
-    ['later today', 0],
-    ['today', 0],
-    ['tonight', 0],
-    ['tonite', 0],
-    ['hoy', 0],
-    ['esta tarde', 0],
-    ['this afternoon', 0],
-    ['this aft', 0],
-    ['this arvo', 0],
-    ['this evening', 0],
-    ['this morning', 0, true],
-    ['yesterday', -1, true],
-    ['the day before yesterday', -2, true],
-    ['day before yesterday', -2, true],
-    ['last night', -1, true],
-    ['ayer', -1, true],
-  ] as const
-).map(([words, days, past]) => [words.split(' '), days, past] as const);
+const NEAR = byFirstWord<readonly [words: readonly string[], days: number, past?: true]>(
+  (
+    [
+      ['the day after tomorrow', 2],
+      ['day after tomorrow', 2],
+      ['pasado mañana', 2],
+      ['tomorrow', 1],
+      ['tmrw', 1],
+      ['tmw', 1],
+      ['tmrow', 1],
+      ['tomorow', 1],
+      ['tommorow', 1],
+      ['tommorrow', 1],
+      ['2moro', 1],
+      ['mañana', 1],
+      ['manana', 1],
+      ['later today', 0],
+      ['today', 0],
+      ['tonight', 0],
+      ['tonite', 0],
+      ['hoy', 0],
+      ['esta tarde', 0],
+      ['this afternoon', 0],
+      ['this aft', 0],
+      ['this arvo', 0],
+      ['this evening', 0],
+      ['this morning', 0, true],
+      ['yesterday', -1, true],
+      ['the day before yesterday', -2, true],
+      ['day before yesterday', -2, true],
+      ['last night', -1, true],
+      ['ayer', -1, true],
+    ] as const
+  ).map(([words, days, past]) => [words.split(' '), days, past] as const),
+);
 
 const PART = /^(?:morning|afternoon|night|evening|am|pm|aft|noon|midday|eod)$/;
 
 /** Tomorrow, tonight, yesterday, "first thing tomorrow", "tmrw AM", "in the morning". */
 export const nearDay: Rule = (talk, i) => {
   if (talk.says(i, ['in', 'the', 'morning'])) return inTheMorning(talk, i);
-  for (const [words, days, past] of NEAR) {
+  for (const [words, days, past] of NEAR.get(talk.word(i)) ?? []) {
     if (!talk.says(i, words)) continue;
     let until = i + words.length;
     if (days !== 0 && PART.test(talk.word(until))) until++;
@@ -84,38 +95,43 @@ const nextWeek = (talk: Talk): Reach => ({ date: monday(talk), to: addDays(monda
 const firstOfNextMonth = (talk: Talk) => `${addMonths(talk.today, 1).slice(0, 8)}01`;
 
 /** Stretches of days; longer phrases first. */
-const STRETCHES = (
-  [
-    ['the end of next week', endOfNextWeek],
-    ['end of next week', endOfNextWeek],
-    ['the end of the week', endOfWeek],
-    ['the end of this week', endOfWeek],
-    ['end of the week', endOfWeek],
-    ['end of this week', endOfWeek],
-    ['end of week', endOfWeek],
-    ['eow', endOfWeek],
-    ['the end of the month', endOfMonth],
-    ['end of the month', endOfMonth],
-    ['end of month', endOfMonth],
-    ['eom', endOfMonth],
-    ['the week after next', (talk) => ({ date: addDays(monday(talk), 7), to: addDays(monday(talk), 13) })],
-    ['week after next', (talk) => ({ date: addDays(monday(talk), 7), to: addDays(monday(talk), 13) })],
-    ['early next week', nextWeek],
-    ['late next week', nextWeek],
-    ['later next week', nextWeek],
-    ['sometime next week', nextWeek],
-    ['next week', nextWeek],
-    ['la próxima semana', nextWeek],
-    ['later this week', (talk) => ({ date: talk.today, to: friday(talk) })],
-    ['sometime this week', (talk) => ({ date: talk.today, to: friday(talk) })],
-    ['this week', (talk) => ({ date: talk.today, to: friday(talk) })],
-    ['next month', (talk) => ({ date: firstOfNextMonth(talk), to: addDays(addMonths(firstOfNextMonth(talk), 1), -1) })],
-  ] as [string, (talk: Talk) => Reach][]
-).map(([phrase, reach]) => [phrase.split(' '), reach] as const);
+const STRETCHES = byFirstWord(
+  (
+    [
+      ['the end of next week', endOfNextWeek],
+      ['end of next week', endOfNextWeek],
+      ['the end of the week', endOfWeek],
+      ['the end of this week', endOfWeek],
+      ['end of the week', endOfWeek],
+      ['end of this week', endOfWeek],
+      ['end of week', endOfWeek],
+      ['eow', endOfWeek],
+      ['the end of the month', endOfMonth],
+      ['end of the month', endOfMonth],
+      ['end of month', endOfMonth],
+      ['eom', endOfMonth],
+      ['the week after next', (talk) => ({ date: addDays(monday(talk), 7), to: addDays(monday(talk), 13) })],
+      ['week after next', (talk) => ({ date: addDays(monday(talk), 7), to: addDays(monday(talk), 13) })],
+      ['early next week', nextWeek],
+      ['late next week', nextWeek],
+      ['later next week', nextWeek],
+      ['sometime next week', nextWeek],
+      ['next week', nextWeek],
+      ['la próxima semana', nextWeek],
+      ['later this week', (talk) => ({ date: talk.today, to: friday(talk) })],
+      ['sometime this week', (talk) => ({ date: talk.today, to: friday(talk) })],
+      ['this week', (talk) => ({ date: talk.today, to: friday(talk) })],
+      [
+        'next month',
+        (talk) => ({ date: firstOfNextMonth(talk), to: addDays(addMonths(firstOfNextMonth(talk), 1), -1) }),
+      ],
+    ] as [string, (talk: Talk) => Reach][]
+  ).map(([phrase, reach]) => [phrase.split(' '), reach] as const),
+);
 
 /** End of the week, next week, end of the month, and weekends. */
 export const stretch: Rule = (talk, i) => {
-  for (const [words, reach] of STRETCHES) {
+  for (const [words, reach] of STRETCHES.get(talk.word(i)) ?? []) {
     if (!talk.says(i, words)) continue;
     const { by, ...days } = reach(talk);
     return { until: i + words.length, ...days, relation: by ? 'by' : 'during', rule: `time/${words.join('-')}` };
