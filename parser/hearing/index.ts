@@ -34,6 +34,13 @@ function shorthand(tokens: readonly Token[], text: string): Token[] {
       out.push({ ...token, word: 'bedroom' }, { ...token, kind: 'word', word: room[1]!, spaced: true });
       continue;
     }
+    // "R&R" says its two verbs in the places of its letters.
+    if (token.word === 'r' && tokens[i + 1]?.text === '&' && tokens[i + 2]?.word === 'r') {
+      out.push({ ...token, word: 'remove' }, { ...tokens[i + 1]!, kind: 'word', word: 'and' });
+      out.push({ ...tokens[i + 2]!, word: 'replace' });
+      i += 2;
+      continue;
+    }
     // "w/" and "w/o" are one word with their slash.
     if (token.word === 'w' && tokens[i + 1]?.text === '/' && !tokens[i + 1]!.spaced) {
       const without = tokens[i + 2]?.word === 'o' && !tokens[i + 2]!.spaced;

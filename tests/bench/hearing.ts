@@ -1,0 +1,42 @@
+/**
+ * Misheard trade words put right, and plain English wrongly turned into trade words.
+ *
+ *   npx tsx tests/bench/hearing.ts [folder of .json or .txt files of ordinary English]
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { hear } from '../../parser/hearing/index.ts';
+import { builtIn } from '../../parser/trade/index.ts';
+
+const squeezed = (text: string) => text.toLowerCase().replace(/[^a-z]/g, '');
+const vocabulary = builtIn();
+
+for (const name of ['seen', 'unseen']) {
+  const lines = readFileSync(new URL(`../../fixtures/hearing/${name}.jsonl`, import.meta.url), 'utf8')
+    .trim()
+    .split('\n');
+  const missed = lines
+    .map((line) => JSON.parse(line) as { text: string; heard: string; meant: string })
+    .filter(({ text, meant }) => {
+      const { tokens } = hear(text, vocabulary);
+      return !squeezed(tokens.map((t) => (t.skip ? '' : t.word)).join(' ')).includes(squeezed(meant));
+    });
+  console.log(`Put right, ${name}: ${lines.length - missed.length} of ${lines.length}`);
+  for (const { heard, meant } of missed) console.log(`  missed: ${heard} for ${meant}`);
+}
+
+const folder = process.argv[2];
+if (folder) {
+  let words = 0;
+  let repairs = 0;
+  for (const file of readdirSync(folder)) {
+    const raw = readFileSync(join(folder, file), 'utf8');
+    const texts: unknown[] = file.endsWith('.json') ? [JSON.parse(raw)].flat() : [raw];
+    for (const text of texts) {
+      if (typeof text !== 'string') continue;
+      words += text.split(/\s+/).length;
+      repairs += hear(text, vocabulary).repairs.length;
+    }
+  }
+  console.log(`False repairs: ${repairs} in ${words} words, ${((5000 * repairs) / words).toFixed(2)} per 5,000`);
+}

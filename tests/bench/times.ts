@@ -1,0 +1,87 @@
+/**
+ * Days read from talk, beside a general date library (chrono-node, with `forwardDate`), in one run.
+ *
+ *   npx tsx tests/bench/times.ts
+ *
+ * A reading counts where its day is the wanted one (or within the wanted span) and its words meet the wanted words.
+ */
+
+import { readFileSync } from 'node:fs';
+import * as chrono from 'chrono-node/en';
+import { tokenise } from '../../parser/hearing/tokens.ts';
+import { readQuantities } from '../../parser/quantities/index.ts';
+import { readTimes } from '../../parser/times/index.ts';
+
+interface Phrase {
+  now: string;
+  text: string;
+  gold: { date: string; to?: string; accept?: string[]; quote: string }[];
+}
+
+interface Reading {
+  date: string;
+  start: number;
+  end: number;
+}
+
+type Reader = (text: string, now: string) => Reading[];
+
+const ours: Reader = (text, now) => {
+  const tokens = tokenise(text);
+  return readTimes(tokens, text, { now, quantities: readQuantities(tokens, text).quantities });
+};
+
+const general: Reader = (text, now) =>
+  chrono.parse(text, new Date(now), { forwardDate: true }).map(({ index, text: words, start }) => ({
+    start: index,
+    end: index + words.length,
+    date: [start.get('year'), start.get('month'), start.get('day')].map((n) => String(n).padStart(2, '0')).join('-'),
+  }));
+
+const phrasesIn = (name: string): Phrase[] =>
+  readFileSync(new URL(`../../fixtures/dates/${name}.jsonl`, import.meta.url), 'utf8')
+    .trim()
+    .split('\n')
+    .map((line) => JSON.parse(line) as Phrase);
+
+const percent = (part: number, whole: number) => `${((100 * part) / whole).toFixed(1)} %`;
+
+function measure(reader: Reader, phrases: readonly Phrase[]) {
+  const count = { wanted: 0, read: 0, right: 0, undated: 0, alarms: 0 };
+  for (const { text, now, gold } of phrases) {
+    const left = reader(text, now);
+    count.wanted += gold.length;
+    count.read += left.length;
+    if (gold.length === 0) {
+      count.undated++;
+      if (left.length) count.alarms++;
+    }
+    for (const want of gold) {
+      const from = text.indexOf(want.quote);
+      const at = left.findIndex(
+        ({ date, start, end }) =>
+          start < from + want.quote.length &&
+          end > from &&
+          ([want.date, ...(want.accept ?? [])].includes(date) || (want.to && date >= want.date && date <= want.to)),
+      );
+      if (at < 0) continue;
+      left.splice(at, 1);
+      count.right++;
+    }
+  }
+  const from = performance.now();
+  let read = 0;
+  for (; performance.now() - from < 500; read++) reader(phrases[read % phrases.length]!.text, phrases[0]!.now);
+  return {
+    recall: percent(count.right, count.wanted),
+    precision: percent(count.right, count.read),
+    alarms: `${count.alarms} of ${count.undated}`,
+    'phrases/s': Math.round((1000 * read) / (performance.now() - from)),
+  };
+}
+
+for (const name of ['seen', 'unseen']) {
+  const phrases = phrasesIn(name);
+  console.log(`Days, ${name} (${phrases.length} phrases)`);
+  console.table({ ours: measure(ours, phrases), 'chrono-node': measure(general, phrases) });
+}

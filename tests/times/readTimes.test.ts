@@ -1,0 +1,152 @@
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { tokenise } from '../../parser/hearing/tokens.ts';
+import { readQuantities } from '../../parser/quantities/index.ts';
+import { readTimes } from '../../parser/times/index.ts';
+
+/** A wednesday afternoon. */
+const NOW = '2026-04-15T15:20:00';
+
+function timesOf(text: string, now = NOW) {
+  const tokens = tokenise(text);
+  return readTimes(tokens, text, { now, quantities: readQuantities(tokens, text).quantities });
+}
+
+describe('a day, and how it bounds the work', () => {
+  it.each([
+    ['by friday', '2026-04-17', 'by'],
+    ['redo it before the phone guy comes thursday', '2026-04-16', 'before'],
+    ['tarp stays on till saturday', '2026-04-18', 'notBefore'],
+    ['painter not to start b4 tues', '2026-04-21', 'notBefore'],
+    ['no stain until monday', '2026-04-20', 'notBefore'],
+    ['pour it on thursday', '2026-04-16', 'on'],
+    ['wednesday the tile guy is back', '2026-04-22', 'on'],
+    ['first thing tomorrow', '2026-04-16', 'on'],
+    ['by the end of the week', '2026-04-17', 'by'],
+    ['eod', '2026-04-15', 'by'],
+    ['end of day monday', '2026-04-20', 'by'],
+    ['within three days', '2026-04-18', 'by'],
+    ['next week', '2026-04-20', 'during'],
+    ['over the weekend they primed', '2026-04-18', 'during'],
+  ])('%s', (text, date, relation) => {
+    expect(timesOf(text)).toMatchObject([{ date, relation }]);
+  });
+});
+
+describe('a wait ends on a day and knows its hours', () => {
+  it.each([
+    ['let it cure 24 hours then grout', '2026-04-16', 24],
+    ['let the mud dry overnight', '2026-04-16', 12],
+    ['fans on 48 hrs', '2026-04-17', 48],
+    ['keep cars off it for a week', '2026-04-22', 168],
+    ['has to sit three days before tile', '2026-04-18', 72],
+    ['let it set 24 to 48 hours', '2026-04-17', 48],
+    ['wait eight hours then recoat', '2026-04-15', 8],
+    ['wait nine hours then recoat', '2026-04-16', 9],
+  ])('%s', (text, date, hours) => {
+    expect(timesOf(text)).toMatchObject([{ date, hours, relation: 'notBefore' }]);
+  });
+});
+
+describe('what is told of the past stays there', () => {
+  it.each([
+    ['it was dry yesterday', '2026-04-14'],
+    ['last friday he poured', '2026-04-10'],
+    ["it's been damp since monday", '2026-04-13'],
+    ['two days ago', '2026-04-13'],
+    ['I checked it this morning', '2026-04-15'],
+  ])('%s', (text, date) => {
+    expect(timesOf(text)).toMatchObject([{ date, past: true }]);
+  });
+});
+
+describe('a time of day is kept with its day', () => {
+  it.each([
+    ['recheck it tomorrow around seven thirty', '07:30'],
+    ['thursday noon', '12:00'],
+    ['friday at 2', '14:00'],
+    ['monday by 8 am', '08:00'],
+  ])('%s', (text, clock) => {
+    expect(timesOf(text)).toMatchObject([{ clock }]);
+  });
+
+  it('takes no size for an hour', () => {
+    expect(timesOf('tomorrow at 4 corners')[0]?.clock).toBeUndefined();
+  });
+});
+
+describe('words that only look like a day', () => {
+  it.each([
+    'the door sat in the garage',
+    'the sun side of the house',
+    'we may need another sheet',
+    'march the layout across',
+    'the second coat is on',
+    'that took two seconds',
+    'a half inch gap, 1/2 to be exact',
+    'hang it on 5/8 board',
+    'pull it on 12/2 wire',
+    'held 60 psi for twenty minutes',
+    'eight hours of labor in that',
+    'two hour fire door',
+    'it is the holiday weekend',
+    'the first floor bath',
+    'closed every monday',
+    'overnight shipping on the faucet',
+  ])('%s', (text) => {
+    expect(timesOf(text)).toEqual([]);
+  });
+});
+
+it('reads the days of any month: a month without the day is passed over', () => {
+  expect(timesOf('due on the 31st', '2026-04-15T08:00:00')[0]?.date).toBe('2026-05-31');
+  expect(timesOf('due on the 30th', '2027-01-31T08:00:00')[0]?.date).toBe('2027-03-30');
+  expect(timesOf('on feb 30')).toEqual([]);
+});
+
+it('steps over fillers and keeps the words of the talk in its quote', () => {
+  const text = 'a week from uh monday';
+  const tokens = tokenise(text).map((t) => (t.word === 'uh' ? { ...t, skip: 'filler' as const } : t));
+  const [time] = readTimes(tokens, text, { now: NOW, quantities: readQuantities(tokens, text).quantities });
+  expect(time).toMatchObject({ date: '2026-04-27', quote: text, from: 0, until: 5 });
+});
+
+interface Phrase {
+  id: string;
+  now: string;
+  text: string;
+  gold: { date: string; to?: string; accept?: string[]; quote: string }[];
+}
+
+const phrases: Phrase[] = readFileSync(new URL('../../fixtures/dates/seen.jsonl', import.meta.url), 'utf8')
+  .trim()
+  .split('\n')
+  .map((line) => JSON.parse(line) as Phrase);
+
+it.each(phrases)('$text', ({ text, now, gold }) => {
+  const found = timesOf(text, now);
+  expect(found).toHaveLength(gold.length);
+  for (const [k, want] of gold.entries()) expect([want.date, ...(want.accept ?? [])]).toContain(found[k]?.date);
+});
+
+const PIECES =
+  'monday friday the 14th fourteenth 6 / 1 in a couple days week from next last overnight 24 hours may sat , . of by before end tomorrow morning eod weekend ago out — ½ \n'.split(
+    ' ',
+  );
+
+it('points inside the text, in order, without overlap, whatever is said', () => {
+  fc.assert(
+    fc.property(fc.array(fc.oneof(fc.constantFrom(...PIECES), fc.string()), { maxLength: 30 }), (pieces) => {
+      const text = pieces.join(' ');
+      let last = 0;
+      for (const time of timesOf(text)) {
+        expect(text.slice(time.start, time.end)).toBe(time.quote);
+        expect(time.start).toBeGreaterThanOrEqual(last);
+        expect(time.date).toMatch(/^\d{4}-\d\d-\d\d$/);
+        last = time.end;
+      }
+    }),
+    { numRuns: 500 },
+  );
+});
