@@ -1,0 +1,116 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import type { AddressInfo } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { simpleParser } from 'mailparser';
+import { SMTPServer } from 'smtp-server';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { due } from '../../server/mail/index.ts';
+import { Site } from '../../server/site.ts';
+import { openStore, type Store } from '../../server/store/index.ts';
+
+const JOB = {
+  id: 'job-mail-0001',
+  name: 'Barn loft',
+  zone: 'America/Chicago',
+  start: '2026-05-11',
+  areas: ['loft'],
+  builtYear: 1950,
+  mailTo: ['office@example.org'],
+  mailAt: '17:30',
+};
+
+let folder: string;
+let store: Store;
+let smtp: SMTPServer;
+let received: string[];
+let refuse: number | null;
+let now: Date;
+let site: Site;
+
+beforeEach(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'mail-test-'));
+  store = await openStore(folder);
+  received = [];
+  refuse = null;
+  smtp = new SMTPServer({
+    authOptional: true,
+    disabledCommands: ['STARTTLS'],
+    onData(stream, _session, done) {
+      const parts: Buffer[] = [];
+      stream.on('data', (part: Buffer) => parts.push(part));
+      stream.on('end', () => {
+        if (refuse) return done(Object.assign(new Error('refused'), { responseCode: refuse }));
+        received.push(Buffer.concat(parts).toString('utf8'));
+        done();
+      });
+    },
+  });
+  await new Promise<void>((resolve) => smtp.listen(0, '127.0.0.1', () => resolve()));
+  const { port } = smtp.server.address() as AddressInfo;
+  now = new Date('2026-05-13T22:31:00Z');
+  site = new Site({
+    store,
+    now: () => now,
+    mail: { smtpUrl: `smtp://127.0.0.1:${port}`, from: 'crew@example.org', folder },
+  });
+  await store.putJob(JOB);
+  await site.take(JOB, 'note-0001', {
+    saidAt: '2026-05-13T10:00:00',
+    text: 'Loft window is cracked <b>. Need 2 bags of mortar.',
+  });
+});
+
+afterEach(async () => {
+  await new Promise<void>((resolve) => smtp.close(() => resolve()));
+  await store.close();
+  rmSync(folder, { recursive: true });
+});
+
+describe('the outbox', () => {
+  it('sends one mail a day, as text and HTML, with nothing of a note run as HTML', async () => {
+    await site.mailTick();
+    await site.mailTick();
+    expect(received).toHaveLength(1);
+    const mail = await simpleParser(received[0]!);
+    expect(mail.subject).toBe('Barn loft, 2026-05-13: 0 done, 1 open, 1 to buy');
+    expect(mail.text).toContain('2 bags mortar');
+    expect(mail.html).not.toContain('<b>');
+    expect(mail.headers.get('auto-submitted')).toBe('auto-generated');
+    for (const line of (mail.text ?? '').split('\n')) expect(line.length).toBeLessThanOrEqual(76);
+  });
+
+  it('tries again later after a 451, with the same Message-ID', async () => {
+    refuse = 451;
+    await site.mailTick();
+    expect(received).toHaveLength(0);
+    refuse = null;
+    await site.mailTick();
+    expect(received).toHaveLength(0);
+    now = new Date(now.getTime() + 2 * 60_000);
+    await site.mailTick();
+    expect(received).toHaveLength(1);
+    const mail = await simpleParser(received[0]!);
+    expect(await store.mail(mail.messageId!.slice(1).split('@')[0]!)).toMatchObject({ state: 'sent', attempts: 2 });
+  });
+
+  it('gives up at once on a 552 and keeps the reason', async () => {
+    refuse = 552;
+    await site.mailTick();
+    now = new Date(now.getTime() + 24 * 60 * 60_000);
+    expect(await store.dueMail(now.toISOString())).toEqual([]);
+  });
+});
+
+describe('when a summary is due', () => {
+  it.each([
+    ['before its time', '2026-05-13T22:29:00Z', 0],
+    ['at its time', '2026-05-13T22:30:00Z', 1],
+    ['over six hours late', '2026-05-14T04:31:00Z', 0],
+    ['under six hours late', '2026-05-14T04:29:00Z', 1],
+    ['in winter time', '2026-12-13T23:30:00Z', 1],
+    ['an hour too early in winter', '2026-12-13T22:30:00Z', 0],
+  ])('%s', (_name, at, count) => {
+    expect(due([JOB], new Date(at))).toHaveLength(count);
+  });
+});
