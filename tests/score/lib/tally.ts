@@ -76,7 +76,10 @@ function judge<L extends ListName>(list: L, note: Note, facts: readonly Fact[], 
     if (g.optional) return;
     tally.gold++;
     const p = pairs.has(i) ? got[pairs.get(i)!]! : null;
-    if (!p) return miss('missed', g, null);
+    if (!p) {
+      miss('missed', g, null);
+      return;
+    }
     tally.got++;
     tally.found++;
     if (rule.strict(g, p)) tally.strict++;
