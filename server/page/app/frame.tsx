@@ -44,15 +44,7 @@ export function Frame() {
       </header>
       <Unsent parcels={shown.parcels} reached={shown.reached} trouble={shown.trouble} />
       <main class="screen" id="screen">
-        {!view &&
-          screen !== 'setup' &&
-          (shown.reached ? (
-            <FirstJob />
-          ) : (
-            <p class="empty">
-              No job has been opened on this phone yet, and the server does not answer. Try again where there is signal.
-            </p>
-          ))}
+        {!view && screen !== 'setup' && shown.asked && <NoJob reached={shown.reached} />}
         {view && screen === 'talk' && <TalkScreen view={view} />}
         {view && screen === 'list' && <ListScreen view={view} />}
         {view && screen === 'order' && <OrderScreen view={view} />}
@@ -78,6 +70,15 @@ export function Frame() {
         ))}
       </nav>
     </div>
+  );
+}
+
+function NoJob({ reached }: { reached: boolean }) {
+  if (reached) return <FirstJob />;
+  return (
+    <p class="empty">
+      No job has been opened on this phone yet, and the server does not answer. Try again where there is signal.
+    </p>
   );
 }
 

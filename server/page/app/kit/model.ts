@@ -16,6 +16,8 @@ export interface Shown {
   /** The phone's own reading of notes that wait, by note. */
   readings: ReadonlyMap<string, Fact[]>;
   settings: Settings;
+  /** Has the server been asked yet, since the page was opened? */
+  asked: boolean;
   /** Did the server answer the last time? */
   reached: boolean;
   /** What the server said against us, in its own words. */
@@ -32,6 +34,7 @@ let shown: Shown = {
   parcels: [],
   readings: new Map(),
   settings: plainSettings,
+  asked: false,
   reached: true,
   trouble: null,
   said: null,
@@ -107,6 +110,8 @@ async function round(): Promise<void> {
     if (shown.settings.jobId === jobId) show({ view, talks });
   } catch (error) {
     show({ reached: error instanceof Refused, trouble: error instanceof Refused ? error.message : null });
+  } finally {
+    show({ asked: true });
   }
 }
 

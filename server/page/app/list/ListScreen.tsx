@@ -14,7 +14,6 @@ const filters = [
   { name: 'Ready', keeps: (item: Item) => item.state === 'open' },
   { name: 'Waiting', keeps: (item: Item) => item.state === 'waiting' },
   { name: 'Closed', keeps: (item: Item) => !isLive(item) },
-  { name: 'All', keeps: () => true },
 ] as const;
 
 /** The punch list by area, what can be worked on first. */

@@ -6,15 +6,9 @@ import { clockOf } from '../kit/clock.ts';
 import type { ShownTalk } from '../kit/pending.ts';
 import { factWords, kindWord } from '../kit/words.ts';
 
-const lineWord = {
-  opened: 'new',
-  closed: 'closed',
-  changed: 'changed',
-  buy: 'order',
-  check: 'check',
-  caution: 'care',
-  answer: '',
-} as const;
+/** The other lines begin with a word of their own. */
+const lineWord = { check: 'Check:', caution: 'Mind:' } as const;
+const wordFor = (kind: string) => (kind in lineWord ? lineWord[kind as keyof typeof lineWord] : null);
 
 /** One note as it was said, and under it what was understood. */
 export function Slip({ slip, view, onFact }: { slip: ShownTalk; view: JobView; onFact: (index: number) => void }) {
@@ -69,7 +63,7 @@ export function Slip({ slip, view, onFact }: { slip: ShownTalk; view: JobView; o
         <ul class="reply">
           {reply.lines.map((line) => (
             <li key={line.text} class={`l-${line.kind}`}>
-              {lineWord[line.kind] && <i>{lineWord[line.kind]}</i>}
+              {wordFor(line.kind) && <i>{wordFor(line.kind)}</i>}
               {line.text}
             </li>
           ))}

@@ -1,0 +1,144 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { gzipSync } from 'node:zlib';
+import type { Result } from 'axe-core';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type House, JOB, NOW, openBrowser, openHouse, PHONE } from './house.ts';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const screens = ['talk', 'list', 'order', 'trip', 'day', 'setup'];
+
+let browser: Browser;
+let full: House;
+let bare: House;
+
+beforeAll(async () => {
+  [browser, full, bare] = await Promise.all([openBrowser(), openHouse(), openHouse({ notes: false })]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await Promise.all([full?.stop(), bare?.stop()]);
+});
+
+/** One page a house and scheme; a test turns it to the screen that it looks at. */
+async function onPhone<T>(house: House, screen: string, look: (page: Page) => Promise<T>, dark = false): Promise<T> {
+  const page = await pageOf(house, dark);
+  await page.setViewportSize(PHONE);
+  await page.evaluate((hash) => {
+    location.hash = hash;
+  }, screen);
+  await page.waitForSelector(screen === 'day' ? '.letter iframe' : `.${screen} h1`, { state: 'attached' });
+  return look(page);
+}
+
+const pages = new Map<string, Promise<Page>>();
+
+function pageOf(house: House, dark: boolean): Promise<Page> {
+  const name = `${house.url} ${dark}`;
+  const known = pages.get(name);
+  if (known) return known;
+  const made = (async () => {
+    const context = await browser.newContext({
+      timezoneId: JOB.zone,
+      colorScheme: dark ? 'dark' : 'light',
+      reducedMotion: 'reduce',
+      // axe is put into the page from outside, which the page's own policy rightly forbids.
+      bypassCSP: true,
+    });
+    await context.clock.setFixedTime(NOW);
+    const page = await context.newPage();
+    await page.goto(house.url);
+    await page.waitForLoadState('networkidle');
+    return page;
+  })();
+  pages.set(name, made);
+  return made;
+}
+
+async function faults(page: Page): Promise<string[]> {
+  await page.evaluate(axe);
+  const found = await page.evaluate(async () => {
+    const { axe: tool } = globalThis as unknown as { axe: typeof import('axe-core') };
+    const tags = ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice'];
+    const { violations } = await tool.run(document, {
+      runOnly: tags,
+      rules: { 'color-contrast-enhanced': { enabled: true } },
+      iframes: false,
+    });
+    return violations;
+  });
+  return found.map((v: Result) => `${v.id} (${v.impact}): ${v.nodes.map((n) => n.html.slice(0, 90)).join(' | ')}`);
+}
+
+describe.each(screens)('%s', (screen) => {
+  it.each([
+    ['light', false],
+    ['dark', true],
+  ])('has no fault that axe finds, contrast of 7:1 included, in %s', async (_name, dark) => {
+    expect(await onPhone(full, screen, faults, dark)).toEqual([]);
+  });
+
+  it('fits 320 and 360 px without sideways scrolling, empty or full, as at 200 % zoom', async () => {
+    for (const house of [full, bare])
+      await onPhone(house, screen, async (page) => {
+        for (const width of [320, 360]) {
+          await page.setViewportSize({ ...PHONE, width });
+          const wide = await page.evaluate(() => [
+            document.documentElement.scrollWidth,
+            document.querySelector('main')!.scrollWidth,
+          ]);
+          expect(Math.max(...wide)).toBeLessThanOrEqual(width);
+        }
+      });
+  });
+
+  it('has nothing to tap that is under 48 px', async () => {
+    const small = await onPhone(full, screen, (page) =>
+      page.evaluate(() =>
+        [
+          ...document.querySelectorAll(
+            'button, a, select, summary, textarea, label:has(input[type=checkbox]), input:not([type=checkbox], [type=file])',
+          ),
+        ]
+          .map((el) => ({ name: el.outerHTML.slice(0, 80), box: el.getBoundingClientRect() }))
+          .filter(({ box }) => box.width > 0 && (box.height < 47.5 || box.width < 44))
+          .map(({ name, box }) => `${name} ${box.width}x${box.height}`),
+      ),
+    );
+    expect(small).toEqual([]);
+  });
+});
+
+it('has main buttons of 60 px within the thumb’s arc', async () => {
+  const box = await onPhone(full, 'talk', (page) => page.locator('.composer .primary').boundingBox());
+  expect(box!.height).toBeGreaterThanOrEqual(60);
+  expect(box!.y).toBeGreaterThan(PHONE.height * 0.6);
+});
+
+it('opens a sheet that axe finds no fault in, and gives the focus back', async () => {
+  await onPhone(full, 'list', async (page) => {
+    await page.locator('.task').first().focus();
+    await page.keyboard.press('Enter');
+    await page.waitForSelector('dialog[open]');
+    expect(await faults(page)).toEqual([]);
+    await page.keyboard.press('Escape');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.className)).toBe('task');
+  });
+});
+
+it('loads under 200 KB compressed before the vocabulary, from its own host alone', async () => {
+  const sizes: number[] = [];
+  const hosts = new Set<string>();
+  await onPhone(bare, 'talk', async (page) => {
+    page.on('request', (request) => hosts.add(new URL(request.url()).host));
+    page.on('response', async (answer) => {
+      if (!answer.url().includes('/api/')) sizes.push(gzipSync(await answer.body()).length);
+    });
+    await page.reload();
+    await page.waitForLoadState('networkidle');
+  });
+  expect([...hosts]).toEqual([new URL(bare.url).host]);
+  expect(sizes.length).toBeGreaterThanOrEqual(3);
+  expect(sizes.reduce((a, b) => a + b, 0)).toBeLessThan(200_000);
+});
