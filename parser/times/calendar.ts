@@ -112,7 +112,10 @@ export const monthDay: Rule = (talk, i) => {
   const year = /^20\d\d$/.test(talk.word(yearAt)) ? Number(talk.word(yearAt)) : undefined;
   if (year) until = yearAt + 1;
   const date = dateIn(talk, month, day, year);
-  return date ? { from: after ? i : i - 1, until, date, rule: 'time/month-day' } : null;
+  if (!date) return null;
+  const from = after ? i : i - 1;
+  if (!talk.says(from - 2, ['week', 'of'])) return { from, until, date, rule: 'time/month-day' };
+  return { from: from - 2, until, date, to: addDays(date, 6), relation: 'during', rule: 'time/week-of' };
 };
 
 /** A day's number that is not the start of a measure: `May 4`, never `may 4"` or `may 4 1/2`. */

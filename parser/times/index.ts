@@ -1,6 +1,7 @@
 import type { Quantity, TimeMention, Token } from '../types.ts';
 import { dayOfMonth, monthDay, slashDate } from './calendar.ts';
 import { clockAfter } from './clock.ts';
+import { holiday } from './holidays.ts';
 import { endOfDay, nearDay, stretch } from './near.ts';
 import { relationBefore } from './relation.ts';
 import { type Found, type Rule, Talk } from './talk.ts';
@@ -18,6 +19,7 @@ const RULES: readonly Rule[] = [
   weekday,
   dayOfMonth,
   slashDate,
+  holiday,
 ];
 
 /**

@@ -63,13 +63,15 @@ function ago(talk: Talk, quantity: Quantity, until: number, hours: number): Foun
 }
 
 function ahead(talk: Talk, i: number, quantity: Quantity, until: number, hours: number): Found | null {
-  const before = talk.word(i - 1);
-  const within = before === 'within' || talk.says(i - 2, ['in', 'the']);
+  // "In about two weeks": the hedge stands between.
+  const lead = /^(?:about|around|maybe|roughly|like)$/.test(talk.word(i - 1)) ? i - 1 : i;
+  const before = talk.word(lead - 1);
+  const within = before === 'within' || talk.says(lead - 2, ['in', 'the']);
   const out = talk.word(until) === 'out' ? 1 : /^from (?:now|today)$/.test(talk.join(until, until + 2)) ? 2 : 0;
   if (hours < LEAST_HOURS_ON || !(before === 'in' || within || out)) return null;
   if (talk.says(until, ['in', 'a', 'row'])) return null;
   return {
-    from: before === 'in' || before === 'within' ? i - 1 : i,
+    from: before === 'in' || before === 'within' ? lead - 1 : i,
     until: until + out,
     date: endOf(talk, quantity),
     relation: within ? 'by' : 'on',

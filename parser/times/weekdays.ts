@@ -32,8 +32,12 @@ export const weekday: Rule = (talk, i) => {
   if (dated) return dated;
   if (before === 'last' || before === 'past')
     return { from: i - 1, until, date: lastWeekday(talk.today, day), past: true, rule: 'time/last-weekday' };
-  const far = weeksFrom(talk, i);
-  if (far) return { from: far.from, until, date: addDays(next, 7 * far.weeks), rule: 'time/weeks-from-weekday' };
+  const far = lengthFrom(talk, i);
+  if (far) return { from: far.from, until, date: addDays(next, far.days), rule: 'time/length-from-weekday' };
+  if (talk.says(i + 1, ['after', 'next'])) {
+    const following = addDays(nextWeekday(talk.today, 1), 7);
+    return { until: i + 3, date: addDays(following, (day + 6) % 7), rule: 'time/weekday-after-next' };
+  }
   if (talk.word(i + 1) === 'week' && !talk.says(i + 1, ['week', 'of']))
     return { until: i + 2, date: addDays(next, 7), rule: 'time/weekday-week' };
   if (before === 'next') {
@@ -42,7 +46,10 @@ export const weekday: Rule = (talk, i) => {
     const sameWeek = today !== 0 && (day === 0 ? 7 : day) > today;
     return { from: i - 1, until, date: sameWeek ? addDays(next, 7) : next, rule: 'time/next-weekday' };
   }
-  if (before === 'this') return { from: i - 1, until, date: next, rule: 'time/this-weekday' };
+  if (before === 'this' || before === 'coming') {
+    const from = talk.says(i - 2, ['this', 'coming']) ? i - 2 : i - 1;
+    return { from, until, date: next, rule: 'time/this-weekday' };
+  }
   if (before === 'since' || ((before === 'on' || before === 'back') && talk.toldOfPast(i - 1)))
     return { until, date: lastWeekday(talk.today, day), past: true, rule: 'time/weekday-past' };
   return { until, date: next, rule: 'time/weekday' };
@@ -64,10 +71,11 @@ function namedDay(talk: Talk, until: number): Found | null {
   return found && (found.from ?? at) >= until - 1 ? { ...found, from: until - 1 } : null;
 }
 
-/** "A week from", "two weeks after" before a weekday. */
-function weeksFrom(talk: Talk, i: number): { from: number; weeks: number } | null {
+/** "A week from", "two days after" before a weekday: how many days on from it. */
+function lengthFrom(talk: Talk, i: number): { from: number; days: number } | null {
   if (!/^(?:from|after)$/.test(talk.word(i - 1))) return null;
   const span = talk.quantityEndingAt(i - 1);
-  if (span?.quantity.unit === 'week') return { from: span.from, weeks: Math.round(span.quantity.value.valueOf()) };
-  return talk.word(i - 2) === 'week' ? { from: i - 2, weeks: 1 } : null;
+  const days = span?.quantity.unit === 'week' ? 7 : span?.quantity.unit === 'day' ? 1 : 0;
+  if (span && days) return { from: span.from, days: Math.round(span.quantity.value.valueOf() * days) };
+  return talk.word(i - 2) === 'week' ? { from: i - 2, days: 7 } : null;
 }

@@ -99,6 +99,27 @@ describe('words that only look like a day', () => {
   });
 });
 
+describe('days counted from another, and days that crews plan around', () => {
+  it.each([
+    ['two days after monday', '2026-04-22'],
+    ['a week from tuesday', '2026-04-28'],
+    ['this coming friday', '2026-04-17'],
+    ['monday after next', '2026-04-27'],
+    ['in about two weeks', '2026-04-29'],
+    ['week of june 8th', '2026-06-08'],
+    ['done by memorial day', '2026-05-25'],
+    ['before labor day', '2026-09-07'],
+    ['by thanksgiving', '2026-11-26'],
+    ["not until after new year's", '2027-01-01'],
+  ])('%s', (text, date) => {
+    expect(timesOf(text)).toMatchObject([{ date }]);
+  });
+
+  it('leaves a holiday alone that is only a word', () => {
+    expect(timesOf('string of christmas lights for christmas lights')).toEqual([]);
+  });
+});
+
 it('reads the days of any month: a month without the day is passed over', () => {
   expect(timesOf('due on the 31st', '2026-04-15T08:00:00')[0]?.date).toBe('2026-05-31');
   expect(timesOf('due on the 30th', '2027-01-31T08:00:00')[0]?.date).toBe('2027-03-30');

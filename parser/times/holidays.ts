@@ -1,0 +1,44 @@
+import { addDays, weekdayOf } from './days.ts';
+import type { Rule } from './talk.ts';
+
+const first = (year: number, month: number) => `${year}-${String(month).padStart(2, '0')}-01`;
+
+/** The nth such weekday of a month, counted from 1. */
+function nth(year: number, month: number, weekday: number, n: number): string {
+  const start = first(year, month);
+  return addDays(start, ((weekday - weekdayOf(start) + 7) % 7) + 7 * (n - 1));
+}
+
+/** Days that crews plan around. The moving ones after 5 U.S.C. 6103(a). */
+const HOLIDAYS: readonly (readonly [words: string, on: (year: number) => string])[] = [
+  ['thanksgiving', (year) => nth(year, 11, 4, 4)],
+  ['christmas eve', (year) => `${year}-12-24`],
+  ['christmas', (year) => `${year}-12-25`],
+  ["new year's eve", (year) => `${year}-12-31`],
+  ["new year's", newYear],
+  ['new years', newYear],
+  ['labor day', (year) => nth(year, 9, 1, 1)],
+  ['memorial day', (year) => addDays(nth(year, 6, 1, 1), -7)],
+  ['the fourth of july', (year) => `${year}-07-04`],
+  ['halloween', (year) => `${year}-10-31`],
+];
+
+function newYear(year: number): string {
+  return first(year, 1);
+}
+
+const ROWS = HOLIDAYS.map(([words, on]) => ({ words: words.split(' '), on }));
+const OPENING = new Set(ROWS.map(({ words }) => words[0]));
+
+/** "By thanksgiving", "before christmas": the coming one. Without such a lead it may be a light or a paint. */
+export const holiday: Rule = (talk, i) => {
+  if (!OPENING.has(talk.word(i)) || !/^(?:by|before|b4|until|till|til|after|on|for|come)$/.test(talk.word(i - 1)))
+    return null;
+  const found = ROWS.find(({ words }) => talk.says(i, words));
+  if (!found) return null;
+  const until = i + found.words.length;
+  if (!talk.ends(until)) return null;
+  const year = Number(talk.today.slice(0, 4));
+  const date = found.on(year) >= talk.today ? found.on(year) : found.on(year + 1);
+  return { until, date, rule: 'time/holiday' };
+};
