@@ -68,6 +68,8 @@ export interface Talk {
   recordingId: string | null;
   photoIds: string[];
   reply: Reply;
+  /** Facts put right by hand, by their place in `reply.facts`; null: this was no fact. */
+  corrected?: { index: number; fact: Fact | null }[];
 }
 
 export interface NewEntry {

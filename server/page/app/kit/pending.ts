@@ -32,6 +32,14 @@ function onLine(line: OrderLine, change: Change): Partial<OrderLine> {
   return { state: change.state ?? line.state, quantity: change.quantity ?? line.quantity };
 }
 
+function factsNow(talk: Talk, changes: readonly Change[]): (Fact | null)[] {
+  const facts: (Fact | null)[] = [...talk.reply.facts];
+  for (const { index, fact } of talk.corrected ?? []) facts[index] = fact;
+  for (const change of changes)
+    if (change.kind === 'correctFact' && change.noteId === talk.id) facts[change.index] = change.fact;
+  return facts;
+}
+
 function pendingChanges(parcels: readonly Parcel[], jobId: string): Change[] {
   const entries = parcels.filter((p) => p.kind === 'entry' && p.jobId === jobId && p.parked === null);
   const undone = new Set(
@@ -44,6 +52,8 @@ function pendingChanges(parcels: readonly Parcel[], jobId: string): Change[] {
 export interface ShownTalk extends Talk {
   /** Still on the phone: waiting, or refused with a reason. */
   unsent: 'waiting' | { refused: string } | null;
+  /** What was understood as it stands now, each at its first place; null where a hand said that it was no fact. */
+  facts: (Fact | null)[];
 }
 
 /** What was said, oldest first: the server's notes, then those that wait here with the phone's own reading. */
@@ -65,11 +75,13 @@ export function talksShown(
         text: note.text,
         recordingId: note.recordingId ?? null,
         photoIds: note.photoIds ?? [],
-        reply: { noteId: parcel.id, facts: readings.get(parcel.id) ?? [], lines: [], ask: null, unread: false },
+        reply: { noteId: parcel.id, facts: [], lines: [], ask: null, unread: false },
         unsent: parcel.parked === null ? 'waiting' : { refused: parcel.parked },
+        facts: readings.get(parcel.id) ?? [],
       },
     ];
   });
-  const all = [...talks.map((talk): ShownTalk => ({ ...talk, unsent: null })), ...mine];
+  const changes = pendingChanges(parcels, jobId);
+  const all = [...talks.map((talk): ShownTalk => ({ ...talk, unsent: null, facts: factsNow(talk, changes) })), ...mine];
   return all.sort((a, b) => (a.saidAt < b.saidAt ? -1 : a.saidAt > b.saidAt ? 1 : 0));
 }

@@ -93,6 +93,8 @@ export function itemNotes(item: Item, today: string): string[] {
   const notes: string[] = [];
   if (item.who) notes.push(item.who);
   if (item.waitingFor) notes.push(`waits for ${item.waitingFor}`);
+  if (item.readyOn && item.readyOn === item.due && item.due >= today)
+    return [...notes, `set for ${dayWords(item.due, today)}`];
   if (item.readyOn && item.readyOn > today) notes.push(`ready ${dayWords(item.readyOn, today)}`);
   if (item.due) notes.push(`${item.due < today && isLive(item) ? 'was due' : 'due'} ${dayWords(item.due, today)}`);
   return notes;

@@ -1,14 +1,17 @@
 import type { JobView } from '../../../http/api.ts';
 import type { Item, ItemState } from '../../../jobs/types.ts';
 import { clockOf, dayWords } from '../kit/clock.ts';
-import { useModal } from '../kit/hooks.ts';
+import { useModal, useShown } from '../kit/hooks.ts';
 import { change } from '../kit/model.ts';
 import { isLive, itemNotes } from '../kit/words.ts';
+import { Enclosures } from '../talk/Enclosures.tsx';
 
 /** One item: its history with the words, and everything that a hand may change about it. */
 export function ItemSheet({ item, view, onClose }: { item: Item; view: JobView; onClose: () => void }) {
   const dialog = useModal();
   const { today } = view;
+  const { talks, parcels } = useShown();
+  const photoIds = talks.filter((t) => item.history.some((h) => h.noteId === t.id)).flatMap((t) => t.photoIds);
   const setState = (state: ItemState) => {
     void change({ kind: 'setState', item: item.key, state }, `No. ${item.number} ${state}.`);
     dialog.current?.close();
@@ -42,6 +45,7 @@ export function ItemSheet({ item, view, onClose }: { item: Item; view: JobView; 
           <span key={note}>{note}</span>
         ))}
       </p>
+      <Enclosures jobId={view.job.id} photoIds={photoIds} recordingId={null} parcels={parcels} />
       {item.problem && <p class="problem">Found: {item.problem}</p>}
       <div class="row">
         {isLive(item) ? (

@@ -45,7 +45,7 @@ export function WeekPlan({ items, today }: { items: readonly Item[]; today: stri
     return column < 0 ? [] : [{ item, column, due: from === item.due && !item.readyOn }];
   });
   if (!planned.length) return null;
-  const wide = 50;
+  const wide = 42;
   const tall = 26;
   const height = 34 + planned.length * tall;
   const told = planned

@@ -1,18 +1,29 @@
 import type { Fact } from '../../../../parser/types.ts';
-import type { JobView } from '../../../http/api.ts';
+import type { JobView, Reply } from '../../../http/api.ts';
 import { canSpeak, readAloud } from '../kit/aloud.ts';
-import { photoPath, recordingPath } from '../kit/calls.ts';
 import { clockOf } from '../kit/clock.ts';
 import type { ShownTalk } from '../kit/pending.ts';
+import type { Parcel } from '../kit/phoneStore.ts';
 import { factWords, kindWord } from '../kit/words.ts';
+import { Enclosures } from './Enclosures.tsx';
+
+type ReplyLine = Reply['lines'][number];
 
 /** The other lines begin with a word of their own. */
-const lineWord = { check: 'Check:', caution: 'Mind:' } as const;
-const wordFor = (kind: string) => (kind in lineWord ? lineWord[kind as keyof typeof lineWord] : null);
+const lineWord: Partial<Record<ReplyLine['kind'], string>> = { check: 'Check:', caution: 'Mind:' };
+
+interface Props {
+  slip: ShownTalk;
+  view: JobView;
+  parcels: readonly Parcel[];
+  /** A fact was tapped: its place in the note. */
+  onFact: (index: number) => void;
+}
 
 /** One note as it was said, and under it what was understood. */
-export function Slip({ slip, view, onFact }: { slip: ShownTalk; view: JobView; onFact: (index: number) => void }) {
+export function Slip({ slip, view, parcels, onFact }: Props) {
   const { reply } = slip;
+  const facts = slip.facts.flatMap((fact, index) => (fact ? [{ fact, index }] : []));
   const spoken = [...reply.lines.map((line) => line.text), ...(reply.ask ? [reply.ask] : [])];
   return (
     <article class="slip" data-note={slip.id}>
@@ -21,17 +32,9 @@ export function Slip({ slip, view, onFact }: { slip: ShownTalk; view: JobView; o
       </p>
       <div class="said">
         <p class="words">
-          <Underlined text={slip.text} facts={reply.facts} />
+          <Underlined text={slip.text} facts={facts.map(({ fact }) => fact)} />
         </p>
-        {slip.photoIds.map((id) => (
-          <a key={id} class="photo" href={photoPath(view.job.id, id)} target="_blank" rel="noopener">
-            <img src={photoPath(view.job.id, id)} alt="Taken with this note" loading="lazy" />
-          </a>
-        ))}
-        {slip.recordingId && !slip.unsent && (
-          // biome-ignore lint/a11y/useMediaCaption: the note's words stand beside the sound
-          <audio controls preload="none" src={recordingPath(view.job.id, slip.recordingId)} />
-        )}
+        <Enclosures jobId={view.job.id} photoIds={slip.photoIds} recordingId={slip.recordingId} parcels={parcels} />
       </div>
       {slip.unsent && (
         <p class="not-sent">
@@ -39,9 +42,9 @@ export function Slip({ slip, view, onFact }: { slip: ShownTalk; view: JobView; o
         </p>
       )}
       {reply.unread && <p class="not-sent">Kept, but it could not be read. It will be read again later.</p>}
-      {reply.facts.length > 0 && (
+      {facts.length > 0 && (
         <ul class="facts" aria-label="Understood">
-          {reply.facts.map((fact, index) => (
+          {facts.map(({ fact, index }) => (
             <li key={index}>
               <button
                 type="button"
@@ -63,7 +66,7 @@ export function Slip({ slip, view, onFact }: { slip: ShownTalk; view: JobView; o
         <ul class="reply">
           {reply.lines.map((line) => (
             <li key={line.text} class={`l-${line.kind}`}>
-              {wordFor(line.kind) && <i>{wordFor(line.kind)}</i>}
+              {lineWord[line.kind] && <i>{lineWord[line.kind]}</i>}
               {line.text}
             </li>
           ))}

@@ -22,7 +22,7 @@ export function TalkScreen({ view }: { view: JobView }) {
   useEffect(() => end.current?.scrollIntoView({ block: 'end' }), [slips.length]);
   useEffect(() => setLive(true), []);
   const opened = fact && slips.find((s) => s.id === fact.noteId);
-  const chosen = opened?.reply.facts[fact!.index];
+  const chosen = opened?.facts[fact!.index];
   return (
     <div class="talk">
       <h1 class="hidden">Talk</h1>
@@ -37,7 +37,13 @@ export function TalkScreen({ view }: { view: JobView }) {
           <section key={day}>
             <h2 class="day-rule">{dayWords(day, view.today)}</h2>
             {said.map((slip) => (
-              <Slip key={slip.id} slip={slip} view={view} onFact={(index) => setFact({ noteId: slip.id, index })} />
+              <Slip
+                key={slip.id}
+                slip={slip}
+                view={view}
+                parcels={parcels}
+                onFact={(index) => setFact({ noteId: slip.id, index })}
+              />
             ))}
           </section>
         ))}
