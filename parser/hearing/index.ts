@@ -55,7 +55,7 @@ function shorthand(tokens: readonly Token[], text: string): Token[] {
       continue;
     }
     const long =
-      token.kind === 'word' && (token.word.length > 1 || /^[wn]$/.test(token.word)) && !touchesDigit(tokens, i)
+      token.kind === 'word' && (token.word.length > 1 || /^[wn]$/.test(token.text)) && !touchesDigit(tokens, i)
         ? SHORTHAND[token.word]
         : undefined;
     if (!long) out.push(token);

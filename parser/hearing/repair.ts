@@ -16,11 +16,16 @@ interface Spelling {
   term: Term;
 }
 
+/** The spelling that a heard word sounds like, and how like it is (Jaro-Winkler, 0 to 1). */
+interface Likely extends Spelling {
+  like: number;
+}
+
 interface Index {
   byFirst: Map<string, Mishearing[]>;
   bySound: Map<string, Spelling[]>;
   /** Words asked about before, and the spelling that each sounds like. */
-  known: Map<string, Spelling | null>;
+  known: Map<string, Likely | null>;
 }
 
 /** One stretch of words put right. */
@@ -33,11 +38,17 @@ interface Found {
 const indexes = new WeakMap<Vocabulary, Index>();
 const metaphone = new DoubleMetaphone();
 
-/** Both codes of a word: Double Metaphone gives a second where English and its loans differ. */
-const soundsOf = (word: string): Set<string> => new Set(metaphone.process(word));
+/**
+ * Both codes of a word: Double Metaphone gives a second where English and its loans differ. Hissing sounds are left out:
+ * the package drops some of them (`joist` is JT, `joice` JS), and the spelling is compared next anyway.
+ */
+const soundsOf = (word: string): Set<string> =>
+  new Set(metaphone.process(word).map((code) => code.replace(/[SX]/g, '')));
 
 /** A spelling this like the one heard is the same word; below it, only the sound agrees by chance. */
-const LIKE = 0.9;
+const LIKE = 0.89;
+/** Enough beside a word of the same counter. */
+const LIKE_RELATED = 0.85;
 /** Shorter words have too many neighbours by sound. */
 const SHORTEST = 5;
 const MOST_KNOWN = 5000;
@@ -53,9 +64,12 @@ function indexOf(vocabulary: Vocabulary): Index {
       push(index.byFirst, words[0]!, { words, meant: meantBy(heard, term), term });
     }
     if (!BY_SOUND.has(term.kind)) continue;
-    for (const word of [term.name, ...(term.also ?? [])]) {
-      if (word.length < SHORTEST || /[^a-z]/.test(word)) continue;
-      for (const sound of soundsOf(word)) push(index.bySound, sound, { word, term });
+    for (const way of [term.name, ...(term.also ?? [])]) {
+      // "Joint compownd": each long word of a longer name is listened for too.
+      for (const word of way.split(/[\s-]+/)) {
+        if (word.length < SHORTEST || /[^a-z]/.test(word)) continue;
+        for (const sound of soundsOf(word)) push(index.bySound, sound, { word, term });
+      }
     }
   }
   for (const list of index.byFirst.values()) list.sort((a, b) => b.words.length - a.words.length);
@@ -79,15 +93,19 @@ function meantBy(heard: string, term: Term): string {
   );
 }
 
+const ENDINGS = ['s', 'es', 'ed', 'd', 'ing', 'ings', 'er', 'ers', 'r', 'rs', 'est', 'ly'];
+
 /** Everyday English, inflections included: never a trade word by its sound alone. */
 function everyday(word: string): boolean {
   const bare = word.replace(/'s$/, '');
   if (COMMON.has(bare)) return true;
-  const stem = /^(.{3,}?)(?:s|es|ed|d|ing|er|ers|ly|r|rs|y)$/.exec(bare)?.[1];
-  const longer = /^(.{3,})(?:es|ed|ing|ers?|ly)$/.exec(bare)?.[1];
-  return [stem, longer].some(
-    (base) => base && (COMMON.has(base) || COMMON.has(`${base}e`) || COMMON.has(base.replace(/(.)\1$/, '$1'))),
-  );
+  return ENDINGS.some((ending) => {
+    if (!bare.endsWith(ending)) return false;
+    const base = bare.slice(0, -ending.length);
+    if (base.length < 3) return false;
+    const doubled = base.replace(/(.)\1$/, '$1');
+    return (base.length > 4 && COMMON.has(base)) || COMMON.has(`${base}e`) || (doubled !== base && COMMON.has(doubled));
+  });
 }
 
 /**
@@ -165,16 +183,32 @@ function listed(tokens: readonly Token[], i: number, index: Index, vocabulary: V
 
 function bySound(tokens: readonly Token[], i: number, index: Index, vocabulary: Vocabulary): Found | null {
   const { word } = tokens[i]!;
-  if (word.length < SHORTEST || /[^a-z]/.test(word) || isName(tokens, i)) return null;
+  if (/[^a-z]/.test(word) || isName(tokens, i)) return null;
+  const whole = word.length < SHORTEST ? null : alike(word, index, vocabulary);
+  if (whole) {
+    const because =
+      relatedTo(whole.term, tokens, i, i + 1, vocabulary) ??
+      (whole.like > LIKE ? tradeNear(tokens, i, i + 1, vocabulary) : null);
+    if (because) return { until: i + 1, meant: whole.word, because };
+  }
+  // One word heard as two, the first of them no English: "plie wood".
+  const next = tokens[i + 1];
+  if (next?.kind !== 'word' || next.skip || everyday(word) || word.length < 3 || vocabulary.has(word)) return null;
+  const joined = alike(word + next.word, index, vocabulary);
+  if (!joined || joined.like < LIKE) return null;
+  const because = relatedTo(joined.term, tokens, i, i + 2, vocabulary);
+  return because ? { until: i + 2, meant: joined.word, because } : null;
+}
+
+/** What a word sounds like, remembered: notes say the same words again and again. */
+function alike(word: string, index: Index, vocabulary: Vocabulary): Likely | null {
   let near = index.known.get(word);
   if (near === undefined) {
     near = soundsLike(word, index, vocabulary);
     if (index.known.size >= MOST_KNOWN) index.known.clear();
     index.known.set(word, near);
   }
-  if (!near) return null;
-  const because = relatedTo(near.term, tokens, i, i + 1, vocabulary) ?? tradeNear(tokens, i, i + 1, vocabulary);
-  return because ? { until: i + 1, meant: near.word, because } : null;
+  return near;
 }
 
 /** A capital inside a sentence is somebody's name. */
@@ -182,15 +216,14 @@ const isName = (tokens: readonly Token[], i: number) =>
   /^\p{Lu}\p{Ll}/u.test(tokens[i]!.text) && i > 0 && !/^[.!?\n]$/.test(tokens[i - 1]!.word);
 
 /** The trade's spelling that a word of no language sounds like, singular tried where the plural has none. */
-function soundsLike(word: string, index: Index, vocabulary: Vocabulary): Spelling | null {
+function soundsLike(word: string, index: Index, vocabulary: Vocabulary): Likely | null {
   if (vocabulary.has(word) || everyday(word)) return null;
   for (const way of new Set([word, singular(word)])) {
-    let best: Spelling | null = null;
-    let likeness = LIKE;
+    let best: Likely | null = null;
     for (const sound of soundsOf(way)) {
       for (const candidate of index.bySound.get(sound) ?? []) {
         const like = JaroWinklerDistance(candidate.word, way);
-        if (like > likeness) [best, likeness] = [candidate, like];
+        if (like > (best?.like ?? LIKE_RELATED)) best = { ...candidate, like };
       }
     }
     if (best && best.word !== way) return best;

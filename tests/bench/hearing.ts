@@ -11,7 +11,7 @@ import { builtIn } from '../../parser/trade/index.ts';
 const squeezed = (text: string) => text.toLowerCase().replace(/[^a-z]/g, '');
 const vocabulary = builtIn();
 
-for (const name of ['seen', 'unseen']) {
+for (const name of ['seen', 'unseen', 'fresh']) {
   const lines = readFileSync(new URL(`../../fixtures/hearing/${name}.jsonl`, import.meta.url), 'utf8')
     .trim()
     .split('\n');
