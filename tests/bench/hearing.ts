@@ -1,6 +1,8 @@
 /**
  * Misheard trade words put right, and plain English wrongly turned into trade words.
  *
+ * The phrases: `seen` while the rules were written, `unseen` before the sounds were tuned, `fresh` after it.
+ *
  *   npx tsx tests/bench/hearing.ts [folder of .json or .txt files of ordinary English]
  */
 import { readdirSync, readFileSync } from 'node:fs';
