@@ -1,6 +1,7 @@
 import type { Fact } from '../../../../parser/types.ts';
 import type { Item, OrderLine } from '../../../jobs/types.ts';
 import { dayWords } from './clock.ts';
+import { decimalOf } from './typedNumber.ts';
 
 /** `11/8` as a tape reads it: `1 3/8`. Denominators that no tape has are given as decimals. */
 export function fractionWords(exact: string): string {
@@ -12,8 +13,29 @@ export function fractionWords(exact: string): string {
   return whole ? `${whole} ${rest}` : `${top < 0 ? '-' : ''}${rest}`;
 }
 
-const bareUnit = new Set(['each', '']);
-const withUnit = (amount: string, unit: string | null) => (bareUnit.has(unit ?? '') ? amount : `${amount} ${unit}`);
+/** Containers take an s when there is more than one; measures and their abbreviations never do. */
+const containers = new Set([
+  'bag',
+  'box',
+  'bucket',
+  'bundle',
+  'can',
+  'case',
+  'pack',
+  'pail',
+  'roll',
+  'sheet',
+  'stick',
+  'tube',
+]);
+
+/** `2 bags`, `1 box`, `41 5/8 in`; a count of single things has no unit. */
+export function quantityWords(exact: string, unit: string | null): string {
+  const amount = fractionWords(exact);
+  if (unit === null || unit === 'each') return amount;
+  const many = containers.has(unit) && decimalOf(exact) > 1;
+  return `${amount} ${unit}${many ? (unit === 'box' ? 'es' : 's') : ''}`;
+}
 
 /** One word for the kind of fact, shown on its chip. */
 export function kindWord(fact: Fact): string {
@@ -49,13 +71,13 @@ export function kindWord(fact: Fact): string {
 export function factWords(fact: Fact, today: string): string {
   switch (fact.kind) {
     case 'material': {
-      const amount = fact.exact === null ? '' : withUnit(fractionWords(fact.exact), fact.unit);
+      const amount = fact.exact === null ? '' : quantityWords(fact.exact, fact.unit);
       return [amount, fact.item, fact.size && !fact.item.includes(fact.size) ? fact.size : '', ...fact.specs]
         .filter(Boolean)
         .join(' ');
     }
     case 'measurement':
-      return `${fact.of} ${withUnit(fractionWords(fact.exact), fact.unit)}`;
+      return `${fact.of} ${quantityWords(fact.exact, fact.unit)}`;
     case 'problem':
       return `${fact.thing}: ${fact.defect}`;
     case 'followUp': {
@@ -80,7 +102,7 @@ export function factWords(fact: Fact, today: string): string {
 }
 
 export function amountWords(line: Pick<OrderLine, 'quantity' | 'unit'>): string {
-  return line.quantity === null ? 'how many?' : withUnit(fractionWords(line.quantity), line.unit);
+  return line.quantity === null ? 'how many?' : quantityWords(line.quantity, line.unit);
 }
 
 export const lineWords = (line: OrderLine) =>
@@ -92,7 +114,7 @@ export const lineWords = (line: OrderLine) =>
 export function itemNotes(item: Item, today: string): string[] {
   const notes: string[] = [];
   if (item.who) notes.push(item.who);
-  if (item.waitingFor) notes.push(`waits for ${item.waitingFor}`);
+  if (item.state === 'waiting' && item.waitingFor) notes.push(`waits for ${item.waitingFor}`);
   if (item.readyOn && item.readyOn === item.due && item.due >= today)
     return [...notes, `set for ${dayWords(item.due, today)}`];
   if (item.readyOn && item.readyOn > today) notes.push(`ready ${dayWords(item.readyOn, today)}`);

@@ -77,7 +77,8 @@ export function WeekPlan({ items, today }: { items: readonly Item[]; today: stri
               height={tall - 6}
             />
             <text x={column * wide + wide / 2} y={y + 16} class={due ? 'week-no due' : 'week-no'}>
-              {due ? 'due' : 'no.'} {item.number}
+              {due && 'due '}
+              {item.number}
             </text>
           </g>
         );

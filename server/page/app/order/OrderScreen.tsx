@@ -2,8 +2,8 @@ import type { JobView } from '../../../http/api.ts';
 import type { OrderLine, OrderState } from '../../../jobs/types.ts';
 import { shortDay } from '../kit/clock.ts';
 import { change, say } from '../kit/model.ts';
-import { amountWords, fractionWords, groupBy, lineWords } from '../kit/words.ts';
-import { exactOf } from '../talk/typedNumber.ts';
+import { exactOf } from '../kit/typedNumber.ts';
+import { amountWords, fractionWords, groupBy, lineWords, quantityWords } from '../kit/words.ts';
 
 /** What has still to be got, by the counter that sells it. */
 export function OrderScreen({ view }: { view: JobView }) {
@@ -34,9 +34,7 @@ export function OrderScreen({ view }: { view: JobView }) {
           <ul class="plain-list">
             {onHand.map((thing) => (
               <li key={`${thing.item} ${thing.size}`}>
-                {[fractionWords(thing.quantity), thing.unit === 'each' ? '' : thing.unit, thing.item, thing.size]
-                  .filter(Boolean)
-                  .join(' ')}
+                {[quantityWords(thing.quantity, thing.unit), thing.item, thing.size].filter(Boolean).join(' ')}
               </li>
             ))}
           </ul>

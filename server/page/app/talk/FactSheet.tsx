@@ -2,8 +2,8 @@ import type { Fact, MaterialStatus } from '../../../../parser/types.ts';
 import type { JobView } from '../../../http/api.ts';
 import { useModal } from '../kit/hooks.ts';
 import { change } from '../kit/model.ts';
+import { decimalOf, exactOf } from '../kit/typedNumber.ts';
 import { fractionWords, kindWord } from '../kit/words.ts';
-import { decimalOf, exactOf } from './typedNumber.ts';
 
 const statuses: [MaterialStatus, string][] = [
   ['need', 'to buy'],

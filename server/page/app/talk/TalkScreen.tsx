@@ -8,32 +8,44 @@ import { Composer } from './Composer.tsx';
 import { FactSheet } from './FactSheet.tsx';
 import { Slip } from './Slip.tsx';
 
+/** An old phone draws this many slips in a blink; earlier ones are a tap away. */
+const atFirst = 12;
+
 /** The conversation: slips of what was said, what was understood, and the box to say more. */
 export function TalkScreen({ view }: { view: JobView }) {
   const { talks, parcels, readings } = useShown();
   const [fact, setFact] = useState<{ noteId: string; index: number } | null>(null);
-  const end = useRef<HTMLDivElement>(null);
+  const log = useRef<HTMLDivElement>(null);
+  const [most, setMost] = useState(atFirst);
   // History is there before the region goes live, so that only what is new is announced.
   const [live, setLive] = useState(false);
   const slips = useMemo(
     () => talksShown(talks, parcels, view.job.id, readings),
     [talks, parcels, readings, view.job.id],
   );
-  useEffect(() => end.current?.scrollIntoView({ block: 'end' }), [slips.length]);
+  const last = slips.at(-1);
+  useEffect(() => {
+    log.current!.scrollTop = log.current!.scrollHeight;
+  }, [last?.id, last?.facts.length, last?.reply.lines.length]);
   useEffect(() => setLive(true), []);
   const opened = fact && slips.find((s) => s.id === fact.noteId);
   const chosen = opened?.facts[fact!.index];
   return (
     <div class="talk">
       <h1 class="hidden">Talk</h1>
-      <div class="slips" role="log" aria-live={live ? 'polite' : 'off'} aria-label="Notes and replies">
+      <div class="slips" ref={log} role="log" aria-live={live ? 'polite' : 'off'} aria-label="Notes and replies">
         {!slips.length && (
           <p class="empty">
             Say what you did, what you found and what you need, the way you would tell a partner. One note at the end of
             a task is enough.
           </p>
         )}
-        {groupBy(slips, (slip) => slip.saidAt.slice(0, 10)).map(([day, said]) => (
+        {slips.length > most && (
+          <button type="button" class="plain earlier" onClick={() => setMost(most * 4)}>
+            Earlier notes
+          </button>
+        )}
+        {groupBy(slips.slice(-most), (slip) => slip.saidAt.slice(0, 10)).map(([day, said]) => (
           <section key={day}>
             <h2 class="day-rule">{dayWords(day, view.today)}</h2>
             {said.map((slip) => (
@@ -47,7 +59,6 @@ export function TalkScreen({ view }: { view: JobView }) {
             ))}
           </section>
         ))}
-        <div ref={end} />
       </div>
       <Composer view={view} />
       {fact && chosen && (

@@ -2,7 +2,7 @@ import type { JobView } from '../../../http/api.ts';
 import type { Item, Measured } from '../../../jobs/types.ts';
 import { canSpeak, readAloud } from '../kit/aloud.ts';
 import { dayWords } from '../kit/clock.ts';
-import { fractionWords, groupBy, itemNotes, lineWords, readyFirst } from '../kit/words.ts';
+import { fractionWords, groupBy, itemNotes, lineWords, quantityWords, readyFirst } from '../kit/words.ts';
 import { WeekPlan } from '../list/pictures.tsx';
 
 /** Before driving out: what can be done, what to bring, what to cut, what to mind. */
@@ -118,7 +118,7 @@ function Lines({ items, today }: { items: readonly Item[]; today: string }) {
   );
 }
 
-const measuredWords = (m: Measured) => `${m.of} ${fractionWords(m.exact)} ${m.unit ?? ''}`.trim();
+const measuredWords = (m: Measured) => `${m.of} ${quantityWords(m.exact, m.unit)}`;
 
 function Sizes({ title, sizes, today }: { title: string; sizes: readonly Measured[]; today: string }) {
   if (!sizes.length) return null;
@@ -134,9 +134,7 @@ function Sizes({ title, sizes, today }: { title: string; sizes: readonly Measure
                 {m.area && <small>{m.area}</small>}
               </th>
               <td>
-                <b>
-                  {fractionWords(m.exact)} {m.unit}
-                </b>
+                <b>{quantityWords(m.exact, m.unit)}</b>
                 {m.earlier.length > 0 && <small>was {m.earlier.map((e) => fractionWords(e.exact)).join(', ')}</small>}
               </td>
               <td>{dayWords(m.on, today)}</td>
