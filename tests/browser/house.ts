@@ -113,7 +113,16 @@ export function openBrowser(): Promise<Browser> {
   ].find((path) => path && existsSync(path));
   return chromium.launch({
     executablePath,
-    args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking'],
+    args: [
+      '--no-sandbox',
+      '--disable-gpu',
+      '--disable-quic',
+      '--no-first-run',
+      '--disable-background-networking',
+      // A microphone that hums, and no question whether it may.
+      '--use-fake-device-for-media-stream',
+      '--use-fake-ui-for-media-stream',
+    ],
   });
 }
 

@@ -1,5 +1,6 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { iconPng } from '../../server/page/icons.ts';
 import { type House, JOB, NOW, openBrowser, openHouse, PHONE } from './house.ts';
 
 let browser: Browser;
@@ -175,6 +176,33 @@ describe('no signal', () => {
     await page.evaluate(() => dispatchEvent(new Event('online')));
     await soon(unsent).toBe('0');
     expect((await house.store.notes(JOB.id)).filter((n) => n.text.includes('mortar'))).toHaveLength(1);
+  });
+
+  it('keeps sound and picture on the phone, each sent on its own, and shows them from there', async () => {
+    await open('talk');
+    await house.away();
+    await page.getByRole('button', { name: 'Record' }).click();
+    await page.getByRole('button', { name: 'Stop and send' }).waitFor();
+    await page.setInputFiles('input[type=file]', { name: 'wall.png', mimeType: 'image/png', buffer: iconPng(64) });
+    await page.waitForSelector('.file:has-text("(1)")');
+    await page.waitForTimeout(1200);
+    await page.getByRole('button', { name: 'Stop and send' }).click();
+    await soon(unsent).toBe('3');
+    const slip = page.locator('.slip').last();
+    expect(await slip.locator('audio').getAttribute('src')).toMatch(/^blob:/);
+    await soon(() => slip.locator('img').evaluate((img: HTMLImageElement) => img.naturalWidth)).toBe(64);
+    const kept = await page.evaluate(async () => {
+      const db = await new Promise<IDBDatabase>((done) => {
+        const asked = indexedDB.open('scratchcoat');
+        asked.onsuccess = () => done(asked.result);
+      });
+      const all = await new Promise<{ kind: string; data?: Blob }[]>((done) => {
+        const asked = db.transaction('outbox').objectStore('outbox').getAll();
+        asked.onsuccess = () => done(asked.result);
+      });
+      return Object.fromEntries(all.map((p) => [p.kind, [p.data?.type.split(';')[0], (p.data?.size ?? 0) > 100]]));
+    });
+    expect(kept).toMatchObject({ recording: ['audio/webm', true], photo: ['image/jpeg', true] });
   });
 
   it('keeps a tick made without signal and sends it later', async () => {

@@ -43,7 +43,7 @@ export function Frame() {
         </a>
       </header>
       <Unsent parcels={shown.parcels} reached={shown.reached} trouble={shown.trouble} />
-      <main class="screen" id="screen">
+      <main key={screen} class="screen">
         {!view && screen !== 'setup' && shown.asked && <NoJob reached={shown.reached} />}
         {view && screen === 'talk' && <TalkScreen view={view} />}
         {view && screen === 'list' && <ListScreen view={view} />}

@@ -17,7 +17,10 @@ const screenOf = (hash: string): Screen => screens.find((s) => `#${s}` === hash)
 export function useScreen(): Screen {
   const [screen, setScreen] = useState(screenOf(location.hash));
   useEffect(() => {
-    const follow = () => setScreen(screenOf(location.hash));
+    const follow = () => {
+      scrollTo(0, 0);
+      setScreen(screenOf(location.hash));
+    };
     addEventListener('hashchange', follow);
     return () => removeEventListener('hashchange', follow);
   }, []);

@@ -26,6 +26,8 @@ export function TalkScreen({ view }: { view: JobView }) {
   const last = slips.at(-1);
   useEffect(() => {
     log.current!.scrollTop = log.current!.scrollHeight;
+    // On its side or zoomed in, the whole page scrolls instead.
+    scrollTo(0, document.body.scrollHeight);
   }, [last?.id, last?.facts.length, last?.reply.lines.length]);
   useEffect(() => setLive(true), []);
   const opened = fact && slips.find((s) => s.id === fact.noteId);
