@@ -67,7 +67,8 @@ export async function openHouse({ notes = true } = {}): Promise<House> {
   await buildPage(page);
   const store = await openStore(join(folder, 'data'));
   const mail = { smtpUrl: null, from: 'test@example.org', folder: join(folder, 'mail') };
-  const site = new Site({ store, now: () => NOW, mail });
+  const asked = new Set<Promise<unknown>>();
+  const site = new Site({ store: counted(store, asked), now: () => NOW, mail });
   await store.putJob(JOB);
   if (notes)
     for (const [k, [saidAt, by, text]] of WEEK.entries())
@@ -84,10 +85,25 @@ export async function openHouse({ notes = true } = {}): Promise<House> {
     },
     async stop() {
       await closed(server);
+      // A page that was closed leaves its last request half way through the store.
+      while (asked.size) await Promise.allSettled(asked);
       await store.close();
       rmSync(folder, { recursive: true, force: true });
     },
   };
+}
+
+/** The same store; what has been asked of it and not answered yet is in `asked`. */
+function counted(store: Store, asked: Set<Promise<unknown>>): Store {
+  return new Proxy(store, {
+    get(target, name: keyof Store) {
+      return (...given: never[]) => {
+        const answer = (target[name] as (...args: never[]) => Promise<unknown>)(...given);
+        asked.add(answer);
+        return answer.finally(() => asked.delete(answer));
+      };
+    },
+  });
 }
 
 function listening(app: ReturnType<typeof makeApp>, port: number): Promise<Server> {

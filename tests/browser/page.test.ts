@@ -44,7 +44,7 @@ describe('talk', () => {
   it('answers a note with each fact under its own words', async () => {
     await open('talk');
     await write('Gap at the sill is 1-3/8". Need two tubes of caulk. The storm door closer is broken.');
-    const slip = page.locator('.slip').last();
+    const slip = page.locator('.slip', { hasText: 'caulk' });
     await slip.locator('.reply li').first().waitFor();
     expect(await slip.locator('.words').textContent()).toContain('Need two tubes of caulk');
     expect(await slip.locator('u.k-material').allTextContents()).toEqual([
@@ -188,7 +188,7 @@ describe('no signal', () => {
     await page.waitForTimeout(1200);
     await page.getByRole('button', { name: 'Stop and send' }).click();
     await soon(unsent).toBe('3');
-    const slip = page.locator('.slip').last();
+    const slip = page.locator('.slip', { has: page.locator('.not-sent') });
     expect(await slip.locator('audio').getAttribute('src')).toMatch(/^blob:/);
     await soon(() => slip.locator('img').evaluate((img: HTMLImageElement) => img.naturalWidth)).toBe(64);
     const kept = await page.evaluate(async () => {

@@ -213,9 +213,11 @@ export function zoneOf(jobId: string): string {
   return job?.zone ?? Intl.DateTimeFormat().resolvedOptions().timeZone;
 }
 
+/** Reads a note on the phone. Without the reader at hand the note waits plain: the server reads it in any case. */
 async function readHere(id: string, text: string, saidAt: string): Promise<void> {
-  const { readNote } = await import('../../../../parser/index.ts');
-  const { facts } = readNote(text, { saidAt, areas: shown.view?.job.areas ?? [] });
+  const reader = await import('../../../../parser/index.ts').catch(() => null);
+  if (!reader) return;
+  const { facts } = reader.readNote(text, { saidAt, areas: shown.view?.job.areas ?? [] });
   show({ readings: new Map(shown.readings).set(id, facts) });
 }
 
