@@ -1,26 +1,21 @@
-import type { Command, Fact, Measurement } from '../../parser/types.ts';
+import type { Fact } from '../../parser/types.ts';
 import { compute } from '../takeoff/index.ts';
 import type { NoteFacts } from '../takeoff/types.ts';
-import {
-  type Board,
-  event,
-  findItem,
-  meetDone,
-  meetFollowUp,
-  meetProblem,
-  newBoard,
-  type Standing,
-  setState,
-} from './items.ts';
-import { keyWords, likeness, sameArea } from './likeness.ts';
+import { type Board, enter, findItem, isLive, leave, newBoard, reword, type Standing } from './board.ts';
+import { obey, takesBack } from './commands.ts';
+import { event, meetDone, meetFollowUp, meetProblem, setState } from './items.ts';
+import { keyWords, likeness } from './likeness.ts';
 import { meetMaterial, type Position, positionOf, settle } from './materials.ts';
-import type { Entry, Item, Job, JobState, Measured } from './types.ts';
+import { type Measurements, measure } from './measurements.ts';
+import type { Entry, EntryBody, Item, Job, JobState } from './types.ts';
 
 /** Everything that stands while a history is being folded. */
 interface Ledger {
   board: Board;
   positions: Position[];
-  measurements: Measured[];
+  measurements: Measurements;
+  /** What a hand set on an order line, said or reckoned, by the line's key. */
+  handOrder: Map<string, Extract<EntryBody, { kind: 'setOrder' }>>;
   notes: NoteFacts[];
   decisions: JobState['decisions'];
   spending: JobState['spending'];
@@ -36,7 +31,8 @@ export function fold(job: Pick<Job, 'areas' | 'builtYear'>, entries: readonly En
   const ledger: Ledger = {
     board: newBoard(),
     positions: [],
-    measurements: [],
+    measurements: new Map(),
+    handOrder: new Map(),
     notes: [],
     decisions: [],
     spending: [],
@@ -58,6 +54,13 @@ export function standing(entries: readonly Entry[], asOf: string): Entry[] {
   for (let k = history.length - 1; k >= 0; k--) {
     const { id, what } = history[k]!;
     if (what.kind === 'undo' && !undone.has(id)) undone.add(what.entry);
+  }
+  const latest: string[] = [];
+  for (const { id, what } of history) {
+    if (undone.has(id)) continue;
+    const taken = what.kind === 'noteRead' && takesBack(what.facts) ? latest.pop() : undefined;
+    if (taken) undone.add(taken);
+    else if (what.kind !== 'undo') latest.push(id);
   }
   return history.filter((entry) => entry.what.kind !== 'undo' && !undone.has(entry.id));
 }
@@ -88,19 +91,22 @@ function apply(ledger: Ledger, job: Pick<Job, 'areas' | 'builtYear'>, entry: Ent
       break;
     }
     case 'setState':
-      if (item) setState(item, entry, what.state, null);
+      if (item) setState(board, item, entry, what.state, null);
       break;
     case 'editItem':
       if (item) {
         Object.assign(item, what.change);
-        if (what.change.task) item.words = keyWords(what.change.task);
+        if (what.change.task) reword(board, item, what.change.task);
         item.history.push(event(entry, 'put right by hand', null));
       }
       break;
     case 'sameAs': {
       const other = board.byKey.get(what.as);
       if (item && other && item !== other) {
+        leave(board, item);
         for (const word of item.words) other.words.add(word);
+        enter(board, other);
+        board.byNumber.set(item.number, other);
         other.history.push(...item.history, event(entry, `same as no. ${item.number}`, null));
         board.items = board.items.filter((i) => i !== item);
         board.byKey.set(item.key, other);
@@ -108,9 +114,9 @@ function apply(ledger: Ledger, job: Pick<Job, 'areas' | 'builtYear'>, entry: Ent
       break;
     }
     case 'setOrder': {
+      ledger.handOrder.set(what.line, { ...ledger.handOrder.get(what.line), ...what });
       const position = ledger.positions.find((p) => p.key === what.line);
       if (position) {
-        position.handState = what.state ?? position.handState;
         position.history.push(event(entry, what.state ?? 'put right by hand', null));
       }
       break;
@@ -200,7 +206,7 @@ function meetFact(
       if (fact.status === 'bought') day.bought.push(`${fact.quantity ?? ''} ${fact.item}`.trim());
       break;
     case 'measurement':
-      measure(ledger, entry, fact, key, noteId);
+      measure(ledger.measurements, entry, fact, key, noteId);
       break;
     case 'decision':
       ledger.decisions.push({ what: fact.what, on: entry.at.slice(0, 10), noteId });
@@ -217,7 +223,7 @@ function meetFact(
       day.spent += fact.amount;
       break;
     case 'command':
-      obey(ledger, entry, fact);
+      obey(ledger.board, entry, fact);
       break;
   }
 }
@@ -225,56 +231,12 @@ function meetFact(
 function drop(ledger: Ledger, entry: Entry, what: string, area: string | null, quote: string): void {
   const words = keyWords(what);
   const item = findItem(ledger.board, words, area, true, 0.6);
-  if (item) setState(item, entry, 'dropped', quote);
+  if (item) setState(ledger.board, item, entry, 'dropped', quote);
   for (const position of ledger.positions) {
     if (likeness(words, position.words) < 0.75) continue;
     position.dropped = true;
     position.history.push(event(entry, 'dropped', quote));
   }
-}
-
-/** A sentence to the list: by number, or to the item last spoken of. */
-function obey(ledger: Ledger, entry: Entry, command: Command): void {
-  const { items } = ledger.board;
-  const item = command.number !== null ? items.find((i) => i.number === command.number) : items.at(-1);
-  if (!item) return;
-  if (command.verb === 'done') setState(item, entry, 'done', command.quote);
-  else if (command.verb === 'reopen') setState(item, entry, 'open', command.quote);
-  else if (command.verb === 'drop') setState(item, entry, 'dropped', command.quote);
-  else if (command.verb === 'move' && command.to) {
-    item.area = command.to;
-    item.history.push(event(entry, `moved to ${command.to}`, command.quote));
-  }
-}
-
-function measure(ledger: Ledger, entry: Entry, fact: Measurement, key: string, noteId: string): void {
-  const words = keyWords(fact.of);
-  const now: Measured = {
-    key,
-    of: fact.of,
-    area: fact.area,
-    value: fact.value,
-    exact: fact.exact,
-    unit: fact.unit,
-    role: fact.role,
-    on: entry.at.slice(0, 10),
-    noteId,
-    earlier: [],
-  };
-  const before = ledger.measurements.findLast(
-    (m) =>
-      m.noteId !== noteId &&
-      m.role === fact.role &&
-      m.unit === fact.unit &&
-      sameArea(m.area, fact.area) &&
-      likeness(words, keyWords(m.of)) >= 0.99 &&
-      words.size === keyWords(m.of).size,
-  );
-  if (before && before.value !== now.value) {
-    now.earlier = [...before.earlier, { value: before.value, exact: before.exact, unit: before.unit, on: before.on }];
-    ledger.measurements.splice(ledger.measurements.indexOf(before), 1);
-  }
-  ledger.measurements.push(now);
 }
 
 function stateOf(ledger: Ledger, job: Pick<Job, 'areas' | 'builtYear'>, asOf: string): JobState {
@@ -293,21 +255,30 @@ function stateOf(ledger: Ledger, job: Pick<Job, 'areas' | 'builtYear'>, asOf: st
     return item.state === 'waiting' && (!item.readyOn || item.readyOn <= today) ? { ...item, state: 'open' } : item;
   });
   const { order, onHand } = settle(ledger.positions, computed.lines);
-  const noteOf = (item: Item) => new Set(item.history.map((h) => h.noteId));
+  const ofNote = new Map<string, number[]>();
+  for (const item of items)
+    for (const noteId of new Set(item.history.map((h) => h.noteId)))
+      if (noteId) ofNote.set(noteId, [...(ofNote.get(noteId) ?? []), item.number]);
+  const live = new Set(items.filter(isLive).map((i) => i.number));
   return {
     items,
-    order,
+    order: order.map((line) => {
+      const { state = line.state, quantity = line.quantity, unit = line.unit } = ledger.handOrder.get(line.key) ?? {};
+      return { ...line, state, quantity, unit };
+    }),
     onHand,
-    measurements: ledger.measurements,
+    measurements: [...ledger.measurements.values()]
+      .flat()
+      .sort((x, y) => (x.on < y.on ? -1 : x.on > y.on ? 1 : x.key < y.key ? -1 : 1)),
     checks: computed.checks.map(({ noteId, area: _area, ...check }) => ({
       ...check,
-      item: items.find((i) => noteOf(i).has(noteId))?.number ?? null,
+      item: ofNote.get(noteId)?.[0] ?? null,
     })),
     cautions: computed.cautions.map(({ noteIds, ...caution }) => ({
       ...caution,
-      items: items
-        .filter((i) => (i.state === 'open' || i.state === 'waiting') && noteIds.some((id) => noteOf(i).has(id)))
-        .map((i) => i.number),
+      items: [...new Set(noteIds.flatMap((id) => ofNote.get(id) ?? []))]
+        .filter((n) => live.has(n))
+        .sort((x, y) => x - y),
     })),
     decisions: ledger.decisions,
     spending: ledger.spending,

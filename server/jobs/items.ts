@@ -1,56 +1,7 @@
 import type { Done, FollowUp, Problem } from '../../parser/types.ts';
+import { type Board, enter, findItem, isLive, leave, type Standing } from './board.ts';
 import { keyWords, likeness, sameArea } from './likeness.ts';
-import type { Entry, Event, Item, ItemState } from './types.ts';
-
-/** An item while the history is being folded: with the words that it is known by. */
-export interface Standing extends Item {
-  words: Set<string>;
-  thingWords: Set<string>;
-}
-
-/** The punch list while it is being folded. */
-export interface Board {
-  items: Standing[];
-  byKey: Map<string, Standing>;
-  /** Pairs that a hand has parted or joined. */
-  joined: Map<string, string>;
-  nextNumber: number;
-}
-
-export const newBoard = (): Board => ({ items: [], byKey: new Map(), joined: new Map(), nextNumber: 1 });
-
-/** Surely the same at and above `JOIN`. A wrong join loses work and a wrong split only repeats it, so the bar is high. */
-const JOIN = 0.6;
-
-const isLive = (item: Item) => item.state === 'open' || item.state === 'waiting';
-
-/** The best-matching item for some words in an area, newest first among equals; null under the bar. */
-export function findItem(
-  board: Board,
-  words: ReadonlySet<string>,
-  area: string | null,
-  live: boolean,
-  bar = JOIN,
-  thing?: ReadonlySet<string>,
-): Standing | null {
-  let best: Standing | null = null;
-  let score = bar - 1e-9;
-  for (let k = board.items.length - 1; k >= 0; k--) {
-    const item = board.items[k]!;
-    if (live && !isLive(item)) continue;
-    if (!sameArea(item.area, area)) continue;
-    const same = Math.max(
-      likeness(words, item.words),
-      thing?.size && item.thingWords.size ? 0.9 * likeness(thing, item.thingWords) : 0,
-    );
-    const scored = same + (item.area && area ? 0.05 : 0);
-    if (scored > score) {
-      best = item;
-      score = scored;
-    }
-  }
-  return best;
-}
+import type { Entry, Event, ItemState } from './types.ts';
 
 export function event(entry: Entry, what: string, words: string | null): Event {
   return { at: entry.at, by: entry.by, entry: entry.id, what, words, noteId: entry.source?.noteId ?? null };
@@ -82,13 +33,16 @@ export function open(board: Board, entry: Entry, from: Opening, quote: string | 
   };
   board.items.push(item);
   board.byKey.set(item.key, item);
+  enter(board, item);
   return item;
 }
 
-export function setState(item: Standing, entry: Entry, state: ItemState, quote: string | null): void {
+export function setState(board: Board, item: Standing, entry: Entry, state: ItemState, quote: string | null): void {
   if (item.state === state) return;
   item.history.push(event(entry, state, quote));
+  leave(board, item);
   item.state = state;
+  enter(board, item);
   item.closedOn = state === 'done' || state === 'dropped' || state === 'signed off' ? entry.at.slice(0, 10) : null;
 }
 
@@ -99,11 +53,11 @@ const phraseOf = (thing: string, defect: string) =>
 export function meetProblem(board: Board, entry: Entry, fact: Problem, key: string): Standing {
   const words = keyWords(`${fact.thing} ${fact.defect}`);
   const thing = keyWords(fact.thing);
-  const known = findItem(board, words, fact.area, false, 0.75, undefined);
+  const known = findItem(board, words, fact.area, false, 0.75);
   if (known && (isLive(known) || fact.state === 'fixed' || /\bstill\b|\bagain\b/.test(fact.quote))) {
     known.problem ??= fact.defect;
-    if (fact.state === 'fixed') setState(known, entry, 'done', fact.quote);
-    else if (!isLive(known)) setState(known, entry, 'open', fact.quote);
+    if (fact.state === 'fixed') setState(board, known, entry, 'done', fact.quote);
+    else if (!isLive(known)) setState(board, known, entry, 'open', fact.quote);
     else known.history.push(event(entry, 'said again', fact.quote));
     return known;
   }
@@ -125,7 +79,8 @@ export function meetProblem(board: Board, entry: Entry, fact: Problem, key: stri
     fact.quote,
   );
   item.thingWords = thing;
-  if (fact.state === 'fixed') setState(item, entry, 'done', fact.quote);
+  enter(board, item);
+  if (fact.state === 'fixed') setState(board, item, entry, 'done', fact.quote);
   return item;
 }
 
@@ -153,6 +108,7 @@ export function meetFollowUp(
     if (problem) {
       known.task = fact.task;
       for (const w of words) known.words.add(w);
+      enter(board, known);
     }
     known.who = fact.who ?? known.who;
     known.due = fact.due ?? known.due;
@@ -193,7 +149,7 @@ export function meetDone(board: Board, entry: Entry, fact: Done, key: string): S
   const known =
     findItem(board, words, fact.area, true, 0.6) ?? findItem(board, objectWords(fact.task), fact.area, true, 0.75);
   if (known) {
-    setState(known, entry, 'done', fact.quote);
+    setState(board, known, entry, 'done', fact.quote);
     return known;
   }
   const item = open(
@@ -213,7 +169,7 @@ export function meetDone(board: Board, entry: Entry, fact: Done, key: string): S
     },
     fact.quote,
   );
-  setState(item, entry, 'done', fact.quote);
+  setState(board, item, entry, 'done', fact.quote);
   return item;
 }
 

@@ -62,10 +62,9 @@ const SAME: Readonly<Record<string, string>> = {
   hose: 'hose',
 };
 
-export function stem(word: string): string {
-  let w = word.toLowerCase().replace(/['’]s?$/, '');
-  const whole = SAME[w];
-  if (whole) return whole;
+/** A word without its ending. */
+function bare(word: string): string {
+  let w = word;
   if (w.length > 5 && w.endsWith('ing')) w = w.slice(0, -3);
   else if (w.length > 4 && w.endsWith('ied')) w = `${w.slice(0, -3)}y`;
   else if (w.length > 4 && w.endsWith('ed')) w = w.slice(0, -2);
@@ -73,8 +72,28 @@ export function stem(word: string): string {
   else if (w.length > 3 && w.endsWith('s') && !/(?:ss|us)$/.test(w)) w = w.slice(0, -1);
   if (w.length > 3 && /([^ls])\1$/.test(w)) w = w.slice(0, -1);
   if (w.length > 3 && w.endsWith('e')) w = w.slice(0, -1);
-  return SAME[w] ?? SAME[`${w}e`] ?? w;
+  return w;
 }
+
+/** A word and its double names come out alike: `swapped`, `replaces` and `change` are one. */
+export const stem = remembered((word) => {
+  const whole = word.toLowerCase().replace(/['’]s?$/, '');
+  const cut = bare(whole);
+  return bare(SAME[whole] ?? SAME[cut] ?? SAME[`${cut}e`] ?? cut);
+});
+
+/** The same answer again without the work; starts over before it grows large. */
+function remembered<T>(reckon: (text: string) => T): (text: string) => T {
+  const known = new Map<string, T>();
+  return (text) => {
+    const answer = known.get(text) ?? reckon(text);
+    if (known.size > 5000) known.clear();
+    known.set(text, answer);
+    return answer;
+  };
+}
+
+const areaWords = remembered(keyWords);
 
 /** The words that carry the meaning, stemmed, each once. */
 export function keyWords(text: string): Set<string> {
@@ -96,6 +115,6 @@ export function likeness(a: ReadonlySet<string>, b: ReadonlySet<string>): number
 
 /** True where two areas are the same room, or one was not said. */
 export function sameArea(a: string | null, b: string | null): boolean {
-  if (!a || !b) return true;
-  return likeness(keyWords(a), keyWords(b)) >= 0.99;
+  if (!a || !b || a === b) return true;
+  return likeness(areaWords(a), areaWords(b)) >= 0.99;
 }

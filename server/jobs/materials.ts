@@ -3,7 +3,7 @@ import type { Material } from '../../parser/types.ts';
 import type { ComputedLine } from '../takeoff/types.ts';
 import { event } from './items.ts';
 import { keyWords, likeness } from './likeness.ts';
-import type { Entry, Event, OnHand, OrderLine, OrderState } from './types.ts';
+import type { Entry, Event, OnHand, OrderLine } from './types.ts';
 
 /** Everything said of one kind of goods, in its own purchase unit. */
 export interface Position {
@@ -25,8 +25,6 @@ export interface Position {
   needUncounted: boolean;
   dropped: boolean;
   reasons: string[];
-  /** What a hand has set: outlives every reading. */
-  handState: OrderState | null;
   history: Event[];
 }
 
@@ -73,7 +71,6 @@ export function positionOf(
     needUncounted: false,
     dropped: false,
     reasons: [],
-    handState: null,
     history: [],
   };
   positions.push(made);
@@ -185,7 +182,7 @@ export function settle(
       specs: line.specs,
       quantity: left.toFraction(),
       unit: line.pack?.unit ?? line.unit,
-      state: position?.handState ?? 'to buy',
+      state: 'to buy',
       because: `${line.working}${stock.compare(0) > 0 ? `; less ${stock.toFraction(true)} on hand` : ''}`,
       counter: position?.counter ?? 'general',
       history: position?.history ?? [],
@@ -209,7 +206,7 @@ export function settle(
       specs: p.specs,
       quantity: buy?.toFraction() ?? null,
       unit: p.unit,
-      state: p.handState ?? 'to buy',
+      state: 'to buy',
       because: p.reasons.join('; '),
       counter: p.counter,
       history: p.history,
