@@ -1,4 +1,4 @@
-import { keyWords, likeness, sameArea } from './likeness.ts';
+import { keyWords, sameArea } from './likeness.ts';
 import type { Item } from './types.ts';
 
 /** An item while the history is being folded: with the words that it is known by. */
@@ -43,7 +43,8 @@ export function enter(board: Board, item: Standing): void {
   for (const word of [...item.words, ...item.thingWords]) {
     const filed = shelf.get(word) ?? new Set();
     shelf.set(word, filed.add(item));
-    if (shelf === board.closed && filed.size > FRESH) for (const oldest of [...filed].slice(0, 1)) filed.delete(oldest);
+    const oldest = filed.values().next().value;
+    if (shelf === board.closed && filed.size > FRESH && oldest) filed.delete(oldest);
   }
 }
 
@@ -61,16 +62,16 @@ export function findItem(
   live: boolean,
   bar = JOIN,
 ): Standing | null {
-  const candidates = new Set<Standing>();
+  const shared = new Map<Standing, number>();
   for (const word of words)
     for (const shelf of live ? [board.live] : [board.live, board.closed])
-      for (const item of shelf.get(word) ?? []) candidates.add(item);
+      for (const item of shelf.get(word) ?? []) if (item.words.has(word)) shared.set(item, (shared.get(item) ?? 0) + 1);
   let best: Standing | null = null;
   let score = bar;
-  for (const item of candidates) {
-    if (!sameArea(item.area, area)) continue;
-    const scored = likeness(words, item.words) + (item.area && area ? 0.05 : 0);
-    if (scored > score || (scored === score && item.number > (best?.number ?? 0))) {
+  for (const [item, count] of shared) {
+    const scored = count / Math.min(words.size, item.words.size) + (item.area && area ? 0.05 : 0);
+    if (scored < score || !sameArea(item.area, area)) continue;
+    if (scored > score || item.number > (best?.number ?? 0)) {
       best = item;
       score = scored;
     }
