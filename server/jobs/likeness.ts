@@ -60,6 +60,8 @@ const SAME: Readonly<Record<string, string>> = {
   set: 'lay',
   put: 'lay',
   hose: 'hose',
+  shelve: 'shelf',
+  shelving: 'shelf',
 };
 
 /** A word without its ending. */
