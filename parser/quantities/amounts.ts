@@ -1,0 +1,232 @@
+import type { Draft } from './draft.ts';
+import type { Line } from './line.ts';
+import type { SaidNumber } from './numbers.ts';
+import { endsPhrase, unitAt } from './unitAt.ts';
+import { unitNamed } from './units.ts';
+import { wordSet } from './words.ts';
+
+const INCH = unitNamed('in')!;
+const EACH = unitNamed('each')!;
+
+/** One number with its unit: the reading that starts at `i`, or null where none can be made for sure. */
+export function amountAt(line: Line, i: number): Draft | null {
+  const counted = timesAt(line, i) ?? quantityAt(line, i) ?? parenthesisAt(line, i) ?? unitFirstAt(line, i);
+  if (counted) return counted;
+  const number = line.number(i);
+  if (!number || isTied(line, i, number)) return null;
+  const draft: Draft = {
+    ...draftOf(number, i),
+    ...(number.doubt && { doubt: number.doubt }),
+  };
+  const unit = number.doubt ? null : unitAt(line, number.until, number);
+  if (unit) {
+    if (isPlaceInRow(line, number, unit.unit.kind)) return null;
+    draft.unit = unit.unit;
+    draft.until = unit.until;
+    draft.unitFrom = 'said';
+    belowZero(line, draft);
+    return partBehind(line, inchesBehind(line, draft));
+  }
+  if (number.article) return null;
+  if (number.pieces) return { ...draft, unit: EACH, unitFrom: 'said' };
+  return number.shape === 'fraction' || number.shape === 'mixed' ? onTape(line, draft, number) : draft;
+}
+
+const draftOf = (number: SaidNumber, from: number): Draft => ({
+  n: number.n,
+  d: number.d,
+  from,
+  until: number.until,
+  unit: null,
+  unitFrom: 'none',
+  shape: number.shape,
+  inWords: number.inWords,
+  rule: `quantity/${number.shape}`,
+});
+
+/** "A third bag", "a fifth box": a place in a row. "A third of a bag" is a part. */
+const isPlaceInRow = (line: Line, number: SaidNumber, kind: string) =>
+  number.shape === 'fraction' &&
+  number.n === 1 &&
+  number.d !== 2 &&
+  number.d !== 4 &&
+  kind !== 'length' &&
+  line.word(number.until) !== 'of';
+
+const SHARE_OF_WORK = wordSet('done full finished empty way open closed of the through complete bath baths');
+
+/** A part with no unit is a tape reading in inches: common practice, no source. A share of something is not. */
+function onTape(line: Line, draft: Draft, number: SaidNumber): Draft | null {
+  const next = line.word(draft.until);
+  if (number.shape === 'mixed') {
+    const counts = next === 'of' || next === 'more' || next === 'left' || number.d === 3 || number.d === 5;
+    return counts ? draft : { ...draft, unit: INCH, unitFrom: 'implied' };
+  }
+  if (number.d === 3 || number.d === 5 || SHARE_OF_WORK.has(next)) return null;
+  if (number.d === 2 && number.inWords && !isTapeHalf(line, draft)) return null;
+  return { ...draft, unit: INCH, unitFrom: 'implied' };
+}
+
+/** "Shave a half off", "a fat half": a tape's half; "half the crew", "half decent" count nothing. */
+function isTapeHalf(line: Line, draft: Draft): boolean {
+  const before = line.word(draft.from - 1);
+  return /^(?:a|one|an)$/.test(line.word(draft.from))
+    ? endsPhrase(line, draft.until)
+    : /^(?:strong|fat|full|heavy|light|scant|shy)$/.test(before) ||
+        /^(?:by|strong|shy|heavy|scant)$/.test(line.word(draft.until));
+}
+
+const isTimes = (line: Line, i: number) => /^[x×]$/.test(line.word(i));
+
+/** "x4", "×4", "x 24" at the end of what is counted. Between sizes it is "by". */
+function timesAt(line: Line, i: number): Draft | null {
+  const token = line.tokens[i]!;
+  const joined = /^[x×](\d{1,4})$/.exec(token.word);
+  const sized = !token.spaced || line.tokens[i - 1]?.kind === 'number';
+  if (joined && !(sized && !token.spaced)) return countOf(Number(joined[1]), i, i + 1, 'quantity/times');
+  if (!isTimes(line, i)) return null;
+  const next = line.tokens[i + 1];
+  if (next?.kind !== 'number' || !/^\d{1,4}$/.test(next.text) || (next.spaced !== token.spaced && next.spaced))
+    return null;
+  const before = line.tokens[i - 1];
+  const measures = before !== undefined && (before.kind === 'number' || /^["'”’″′]$/.test(before.text)) && next.spaced;
+  const after = line.tokens[i + 2];
+  if (!token.spaced || measures || (before?.kind === 'number' && next.spaced)) return null;
+  if (after && !after.spaced && after.kind !== 'break' && !/^[,.;)]$/.test(after.text)) return null;
+  return unitAt(line, i + 2, null) || (isUnitWord(line, i - 1) && next.spaced)
+    ? null
+    : countOf(Number(next.text), i, i + 2, 'quantity/times');
+}
+
+const isUnitWord = (line: Line, i: number) => unitNamed(line.word(i))?.kind === 'length';
+
+/** "Qty 6", "qty: 12". */
+function quantityAt(line: Line, i: number): Draft | null {
+  if (!/^(?:qty|quantity)$/.test(line.word(i))) return null;
+  const k = /^[:.=]$/.test(line.tokens[i + 1]?.text ?? '') ? i + 2 : i + 1;
+  const number = line.number(k);
+  return number && !number.article && number.d === 1 ? countOf(number.n, i, number.until, 'quantity/qty') : null;
+}
+
+/** "(4) ea", "(6)", "(8) can lights". */
+function parenthesisAt(line: Line, i: number): Draft | null {
+  const number = line.tokens[i]!.text === '(' ? line.number(i + 1) : null;
+  if (!number || number.inWords || number.d !== 1 || line.tokens[number.until]?.text !== ')') return null;
+  const unit = unitAt(line, number.until + 1, number);
+  const packed = unit && (unit.unit.kind === 'pack' || unit.unit.kind === 'count') ? unit : null;
+  const draft = countOf(number.n, i, packed?.until ?? number.until + 1, 'quantity/parenthesis');
+  return packed ? { ...draft, unit: packed.unit } : draft;
+}
+
+const countOf = (n: number, from: number, until: number, rule: string): Draft => ({
+  n,
+  d: 1,
+  from,
+  until,
+  unit: EACH,
+  unitFrom: 'said',
+  shape: 'whole',
+  inWords: false,
+  rule,
+});
+
+/** "An inch and a quarter", "inch and five eighths", "a foot and a half", "an hour and a half": the unit first. */
+function unitFirstAt(line: Line, i: number): Draft | null {
+  const k = /^(?:a|an|one)$/.test(line.word(i)) ? i + 1 : i;
+  if (line.word(k + 1) !== 'and' || line.tokens[k]!.kind !== 'word' || line.word(k).length < 3) return null;
+  const unit = unitNamed(line.word(k));
+  if (!unit || !/^(?:length|pack|volume|time|weight)$/.test(unit.kind) || (k === i && unit.unit !== 'in')) return null;
+  if (k === i && line.number(i - 1)) return null;
+  const part = line.number(k + 2);
+  if (part?.shape !== 'fraction' || (part.n === 1 && !/^(?:a|an|one|\d.*)$/.test(line.word(k + 2)))) return null;
+  const own = unitAt(line, part.until, part);
+  if (own && (unit.kind !== 'length' || own.unit !== unit)) return null;
+  const until = own?.until ?? part.until;
+  return {
+    ...draftOf({ ...part, n: part.d + part.n, until, shape: 'mixed' }, i),
+    unit,
+    unitFrom: 'said',
+    rule: 'quantity/unit-first',
+  };
+}
+
+/** "Two foot and a half", "two gallons and a half": a part behind the unit. */
+function partBehind(line: Line, draft: Draft): Draft {
+  if (draft.d !== 1 || line.word(draft.until) !== 'and' || !draft.unit || draft.unit.kind === 'pressure') return draft;
+  const part = line.number(draft.until + 1);
+  if (part?.shape !== 'fraction' || !part.inWords || unitAt(line, part.until, part) || !endsPhrase(line, part.until))
+    return draft;
+  if (part.d > 2 && draft.unit.unit !== 'in') return draft;
+  if (part.n === 1 && !/^(?:a|one)$/.test(line.word(draft.until + 1))) return draft;
+  return { ...draft, n: draft.n * part.d + part.n, d: part.d, until: part.until, shape: 'mixed' };
+}
+
+/** `6'-8 1/2"`, "twelve foot four and a half", `8 ft 4`: a number behind feet is inches and is added to them. */
+function inchesBehind(line: Line, draft: Draft): Draft {
+  if (draft.unit?.unit !== 'ft' || draft.d !== 1 || draft.n < 1) return draft;
+  const joint = line.tokens[draft.until];
+  const dash = joint !== undefined && /^[-–]$/.test(joint.text) && line.tight(draft.until + 1);
+  const named = joint?.text === ',' || joint?.word === 'and';
+  const k = dash || named ? draft.until + 1 : draft.until;
+  const inches = line.number(k);
+  if (!inches || inches.article || inches.n >= 12 * inches.d || (inches.n === 0 && inches.inWords)) return draft;
+  const own = unitAt(line, inches.until, inches);
+  if (own ? own.unit !== INCH : named || !areInches(line, inches)) return draft;
+  return {
+    ...draft,
+    n: draft.n * 12 * inches.d + inches.n,
+    d: inches.d,
+    until: own?.until ?? inches.until,
+    unit: INCH,
+    shape: 'mixed',
+    rule: 'quantity/feet-inches',
+  };
+}
+
+const LUMBER = wordSet('two four six eight ten twelve fours sixes eights tens twelves 2 3 4 6 8 10 12');
+
+/** "Six foot eight header" but "eight foot two brackets", "twelve foot two by fours". */
+function areInches(line: Line, inches: SaidNumber): boolean {
+  const next = line.tokens[inches.until];
+  if (/^(?:by|x|×)$/.test(next?.word ?? '')) {
+    const nominal = inches.d === 1 && /^(?:one|two|four|six|1|2|4|6)$/.test(line.word(inches.until - 1));
+    const other = line.number(inches.until + 1);
+    return !(nominal && LUMBER.has(line.word(inches.until + 1)) && !(other && unitAt(line, other.until, other)));
+  }
+  if (next && !next.spaced && /^[/'’]$/.test(next.text)) return false;
+  return inches.d > 1 || endsPhrase(line, inches.until) || !/[^s]s$/.test(next?.word ?? '');
+}
+
+/** "Minus ten degrees", "-5 C": only of temperatures; elsewhere a hyphen joins and never negates. */
+function belowZero(line: Line, draft: Draft): void {
+  const sign = line.tokens[draft.from - 1];
+  const degrees = draft.unit?.kind === 'temperature' || (draft.unit?.unit === 'deg' && sign?.word === 'minus');
+  if (
+    !degrees ||
+    !(
+      sign?.word === 'minus' ||
+      sign?.word === 'negative' ||
+      (sign?.text === '-' && sign.spaced && line.tight(draft.from))
+    )
+  )
+    return;
+  if (line.word(draft.from - 2) === 'or' || line.tokens[draft.from - 2]?.kind === 'number') return;
+  draft.n = -draft.n;
+  draft.from--;
+}
+
+/** `12/2`, `2868-A`, `4B`: digits tied to letters or to other digits are read by nobody. */
+function isTied(line: Line, i: number, number: SaidNumber): boolean {
+  if (line.tokens[i]!.kind !== 'number') return false;
+  const [before, after] = [line.tokens[i - 1], line.tokens[number.until]];
+  const bound = line.tight(i) && before !== undefined;
+  if (bound && /^[/#:]$/.test(before.text) && !/^ft|in$/.test(line.word(i - 2)))
+    return line.tokens[i - 2]?.kind === 'number' || before.text === '#';
+  if (bound && before.kind === 'word' && !isTimes(line, i - 1) && !/\dx$/.test(before.word)) return true;
+  if (!after || after.spaced) return false;
+  if (after.text === '/' && line.tokens[number.until + 1]?.kind === 'number' && line.tight(number.until + 1))
+    return number.shape === 'whole';
+  if (after.text === '°') return unitAt(line, number.until, number) === null;
+  if (after.kind !== 'word' || isTimes(line, number.until) || unitAt(line, number.until, number)) return false;
+  return !(after.word === 's' && /^(?:x|by|×)$/.test(line.word(i - 1)));
+}

@@ -1,0 +1,91 @@
+import type { Line } from './line.ts';
+import { ONES, PARTS, TENS, wordSet } from './words.ts';
+
+export interface Whole {
+  n: number;
+  until: number;
+}
+
+const small = (line: Line, i: number) => ONES.get(line.word(i)) ?? null;
+
+/** "Sixty two", "a hundred and four", "one twenty" (120), "two oh eight" (208), "three thousand". */
+export function cardinalAt(line: Line, i: number): Whole | null {
+  const k = line.word(i) === 'a' && SCALES.has(line.word(i + 1)) ? i + 1 : i;
+  let total = 0;
+  let at = k;
+  let below = belowThousand(line, at);
+  if (!below && !SCALES.has(line.word(at))) return null;
+  if (line.word(below?.until ?? at) === 'thousand') {
+    total = (below?.n ?? 1) * 1000;
+    at = (below?.until ?? at) + 1;
+    below = belowThousand(line, skipAnd(line, at));
+  }
+  return below ? { n: total + below.n, until: below.until } : { n: total, until: at };
+}
+
+const SCALES = wordSet('hundred thousand');
+
+/** "And" inside a number, "a hundred and four", but not before a part: "a hundred and three quarters". */
+function skipAnd(line: Line, at: number): number {
+  const joins = line.word(at) === 'and' && (ONES.has(line.word(at + 1)) || TENS.has(line.word(at + 1)));
+  return joins && !PARTS.has(line.word(at + 2)) && !isThirtySecond(line, at + 2) ? at + 1 : at;
+}
+
+function belowThousand(line: Line, i: number): Whole | null {
+  const first = belowHundred(line, i);
+  const at = first?.until ?? i;
+  if (line.word(at) === 'hundred' && (first === null || first.n < 100)) {
+    const rest = belowHundred(line, skipAnd(line, at + 1));
+    const hundreds = (first?.n ?? 1) * 100;
+    return rest ? { n: hundreds + rest.n, until: rest.until } : { n: hundreds, until: at + 1 };
+  }
+  return first && (spokenHundreds(line, i, first) ?? first);
+}
+
+function belowHundred(line: Line, i: number): Whole | null {
+  const ten = TENS.get(line.word(i));
+  if (ten === undefined) {
+    const one = small(line, i);
+    return one === null ? null : { n: one, until: i + 1 };
+  }
+  const at = line.tokens[i + 1]?.text === '-' && line.tight(i + 1) ? i + 2 : i + 1;
+  const one = small(line, at);
+  // "Twenty three eighths" is twenty and three eighths, not twenty three.
+  const startsPart = PARTS.has(line.word(at + 1)) || isThirtySecond(line, at + 1);
+  return one !== null && one > 0 && one < 10 && !startsPart
+    ? { n: ten + one, until: at + 1 }
+    : { n: ten, until: i + 1 };
+}
+
+const isThirtySecond = (line: Line, i: number) =>
+  (line.word(i) === 'thirty' && (line.word(i + 1) === 'second' || line.word(i + 1) === 'seconds')) ||
+  (line.word(i) === 'sixty' && (line.word(i + 1) === 'fourth' || line.word(i + 1) === 'fourths'));
+
+/** Units said in front of what they describe: "two fifty pound bags" are two, "one twenty amp breaker" is one. */
+const DESCRIBING = wordSet(
+  'foot footer footers inch pound amp watt gallon quart pint yard grit gauge minute hour penny litre kilo piece pack ton',
+);
+/** Words after which a measured unit ends its phrase: "one twenty foot long" is 120. */
+export const STANDS_APART = wordSet(
+  'by x and wide long tall high deep thick to off from at on in with up down is but so for of or the which across not apart ' +
+    'clear out behind above below between times then over under inside outside total each strong shy even heavy light full ' +
+    'plus minus center centre oc per a an it that i we they he she if because when where whole left right low max min was ' +
+    'will would should can could has have had need needs got get wants want there here too also away back now max tops',
+);
+
+/** "One twenty", "two fifteen", "two oh eight": hundreds with the word swallowed, unless a count and a size stand there. */
+function spokenHundreds(line: Line, i: number, first: Whole): Whole | null {
+  if (first.until !== i + 1 || first.n < 1 || first.n > 9) return null;
+  if (line.word(i + 1) === 'oh' || line.word(i + 1) === 'o') {
+    const one = small(line, i + 2);
+    return one !== null && one > 0 && one < 10 ? { n: first.n * 100 + one, until: i + 3 } : null;
+  }
+  const rest = belowHundred(line, i + 1);
+  if (!rest || rest.n < 10 || isThirtySecond(line, i + 1)) return null;
+  if (PARTS.has(line.word(rest.until))) return null;
+  const unit = line.word(rest.until);
+  const next = line.tokens[rest.until + 1];
+  if (/^footers?$/.test(unit)) return null;
+  if (DESCRIBING.has(unit) && next?.kind === 'word' && !STANDS_APART.has(next.word)) return null;
+  return { n: first.n * 100 + rest.n, until: rest.until };
+}

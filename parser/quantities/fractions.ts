@@ -1,0 +1,87 @@
+import type { Line } from './line.ts';
+import { CLIPPED_PARTS, GLYPHS, ONES, ORDINAL_PARTS, PARTS } from './words.ts';
+
+/** A part of one: `n` of `d`, tokens up to `until`. */
+export interface Part {
+  n: number;
+  d: number;
+  until: number;
+}
+
+const TAPE = new Set([2, 3, 4, 5, 6, 8, 10, 16, 32, 64]);
+
+/** A part in digits: `3/8`, `5/16ths`, `⅝`. */
+export function digitPartAt(line: Line, i: number): Part | null {
+  const glyph = GLYPHS.get(line.tokens[i]?.text ?? '');
+  return glyph ? { n: glyph[0], d: glyph[1], until: i + 1 } : slashAt(line, i);
+}
+
+/** A slash with no blanks and a tape's denominator. `12/2` is cable, `6/12` a pitch, `2/8` a door: not here. */
+function slashAt(line: Line, i: number): Part | null {
+  const [a, slash, b] = [line.tokens[i], line.tokens[i + 1], line.tokens[i + 2]];
+  if (a?.kind !== 'number' || slash?.text !== '/' || slash.spaced || b?.kind !== 'number' || b.spaced) return null;
+  const [n, d] = [Number(a.text), Number(b.text)];
+  if (!Number.isInteger(n) || n < 1 || !TAPE.has(d) || n >= d || line.tokens[i + 3]?.text === '/') return null;
+  const ended = line.tight(i + 3) && /^(?:ths?|nds?|rds?)$/.test(line.word(i + 3));
+  if (n % 2 === 0 && d % 2 === 0 && !ended && !/^(?:"|in|inch|inches|″|”|of)$/.test(line.word(i + 3))) return null;
+  return { n, d, until: ended ? i + 4 : i + 3 };
+}
+
+/**
+ * A part in words: "a half", "three eighths", "quarter", "five thirty seconds", "half a sixteenth", "3 quarters".
+ *
+ * @param afterAnd it follows "and": there "three eight" is heard as three eighths
+ */
+export function wordPartAt(line: Line, i: number, afterAnd: boolean): Part | null {
+  const first = line.word(i);
+  const counted = countAt(line, i);
+  const article = first === 'a' || first === 'an';
+  let k = counted !== null || article ? i + 1 : i;
+  if (k > i && line.tokens[k]?.text === '-') k++;
+  const n = counted ?? 1;
+  const d = divisorAt(line, k, counted !== null || article);
+  if (d) {
+    // "Two quarter inch bits" are two; "quarters" alone, and "three half inch bolts", name no part.
+    const uncounted = counted === null && (d.plural || !(article || standsBare(line, k, afterAnd)));
+    const unreduced = n > 1 && n % 2 === 0 && d.d % 2 === 0 && !d.plural;
+    return n >= d.d || uncounted || unreduced ? null : halved(line, { n, d: d.d, until: d.until });
+  }
+  const clipped = CLIPPED_PARTS.get(line.word(k));
+  const plural = line.word(k).endsWith('s');
+  return clipped && counted !== null && counted > 1 && counted % 2 === 1 && counted < clipped && (afterAnd || plural)
+    ? isMeasured(line, k + 1)
+      ? { n, d: clipped, until: k + 1 }
+      : null
+    : null;
+}
+
+/** A count of parts, in words or digits, 1 to 63. */
+function countAt(line: Line, i: number): number | null {
+  const token = line.tokens[i];
+  if (token?.kind === 'number')
+    return /^\d{1,2}$/.test(token.text) && Number(token.text) > 0 ? Number(token.text) : null;
+  const n = ONES.get(line.word(i));
+  return n === undefined || n < 1 ? null : n;
+}
+
+function divisorAt(line: Line, k: number, counted: boolean): { d: number; until: number; plural: boolean } | null {
+  const [word, next] = [line.word(k), line.word(k + 1)];
+  if (counted && word === 'thirty' && /^seconds?$/.test(next)) return { d: 32, until: k + 2, plural: true };
+  if (counted && word === 'sixty' && /^fourths?$/.test(next)) return { d: 64, until: k + 2, plural: true };
+  const d = PARTS.get(word);
+  return d === undefined ? null : { d, until: k + 1, plural: word.endsWith('s') || word === 'halves' };
+}
+
+/** "Quarter inch", "and half": no count said. A place in a row ("third bay") needs its unit behind it. */
+const standsBare = (line: Line, k: number, afterAnd: boolean) =>
+  !ORDINAL_PARTS.has(line.word(k)) || (!afterAnd && /^(?:inch|inches|")$/.test(line.word(k + 1)));
+
+/** "Half a sixteenth". */
+function halved(line: Line, part: Part): Part {
+  if (part.d !== 2 || part.n !== 1 || !/^an?$/.test(line.word(part.until))) return part;
+  const d = PARTS.get(line.word(part.until + 1));
+  return d && d > 4 ? { n: 1, d: 2 * d, until: part.until + 2 } : part;
+}
+
+/** What follows a clipped part must leave it a length: "ten and seven eight foot studs" are ten and seven. */
+const isMeasured = (line: Line, k: number) => !/^(?:foot|feet|ft|by|x|hundred)$/.test(line.word(k));

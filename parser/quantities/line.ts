@@ -1,0 +1,51 @@
+import type { Token } from '../types.ts';
+import { numberAt, type SaidNumber } from './numbers.ts';
+
+const NOTHING = '';
+
+/** The note as the readers of numbers see it: only the tokens that count, and the number that starts at each. */
+export class Line {
+  /** Without fillers, repeats and what was taken back. */
+  readonly tokens: readonly Token[];
+  readonly #numbers: (SaidNumber | null | undefined)[] = [];
+  /** Place of each of `tokens` in the list that the line was made from. */
+  readonly #places: number[] = [];
+
+  constructor(all: readonly Token[]) {
+    const counting: Token[] = [];
+    all.forEach((token, i) => {
+      if (token.skip && !isMetric(token, all[i - 1])) return;
+      counting.push(token);
+      this.#places.push(i);
+    });
+    this.tokens = counting;
+  }
+
+  /** Lower-case word at `i`, empty outside the line. */
+  word(i: number): string {
+    return this.tokens[i]?.word ?? NOTHING;
+  }
+
+  /** True where no white space stands before token `i`. */
+  tight(i: number): boolean {
+    return this.tokens[i] !== undefined && !this.tokens[i]!.spaced;
+  }
+
+  /** The number that starts at `i`, worked out once. */
+  number(i: number): SaidNumber | null {
+    if (i < 0 || i >= this.tokens.length) return null;
+    let number = this.#numbers[i];
+    if (number === undefined) {
+      number = numberAt(this, i);
+      this.#numbers[i] = number;
+    }
+    return number;
+  }
+
+  place(i: number): number {
+    return this.#places[i]!;
+  }
+}
+
+/** "Mm" is a hesitation, but millimetres behind a digit. */
+const isMetric = (token: Token, before: Token | undefined) => token.word === 'mm' && before?.kind === 'number';

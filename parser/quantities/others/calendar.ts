@@ -1,0 +1,59 @@
+import { unitAt } from '../unitAt.ts';
+import { TENS, wordSet } from '../words.ts';
+import { type ClaimRule, isDigits } from './claim.ts';
+
+const PLACES = wordSet('first second third fourth fifth sixth seventh eighth ninth');
+
+/** 1st, 22nd, "twenty third". */
+export const ordinal: ClaimRule = (line, i) => {
+  if (isDigits(line, i) && line.tight(i + 1) && /^(?:st|nd|rd|th)$/.test(line.word(i + 1)))
+    return { until: i + 2, kind: 'ordinal' };
+  if (!TENS.has(line.word(i))) return null;
+  const at = line.tokens[i + 1]?.text === '-' ? i + 2 : i + 1;
+  return PLACES.has(line.word(at)) && line.word(i - 1) !== 'a' && !line.number(i - 1)
+    ? { until: at + 1, kind: 'ordinal' }
+    : null;
+};
+
+const MONTHS = wordSet(
+  'january february april june july august september october november december jan feb apr jun jul aug sept sep oct nov dec',
+);
+const DUE = wordSet('due dated by until till before starting since lands arrives delivered ships');
+
+/** "May 5", "june 3", 4/12/2026, "due 6/1", "by 3/4". A slash pair is a fraction unless something says that it is a day. */
+export const date: ClaimRule = (line, i) => {
+  if (!isDigits(line, i)) return null;
+  const n = Number(line.tokens[i]!.text);
+  const month = MONTHS.has(line.word(i - 1)) || /^(?:May|March|Mar)$/.test(line.tokens[i - 1]?.text ?? '');
+  if (month && n >= 1 && n <= 31) return unitAt(line, i + 1, line.number(i)) ? null : { until: i + 1, kind: 'date' };
+  const slash = (k: number) =>
+    line.tokens[k]?.text === '/' && line.tight(k) && isDigits(line, k + 1) && line.tight(k + 1);
+  if (!slash(i + 1) || n < 1 || n > 31) return null;
+  if (slash(i + 3)) return { until: i + 5, kind: 'date' };
+  const day = Number(line.tokens[i + 2]!.text);
+  const cue = DUE.has(line.word(i - 1)) || (line.word(i - 1) === 'on' && line.tokens[i + 3]?.kind !== 'word');
+  return cue && day >= 1 && day <= 31 && !unitAt(line, i + 3, line.number(i)) ? { until: i + 3, kind: 'date' } : null;
+};
+
+const CENTURIES = wordSet('nineteen eighteen twenty');
+const SINCE = wordSet('in since from of built is circa about around was before after the late early mid');
+
+/** A year that something was built in: 1978, "nineteen twenty six", "the nineteen fifties", '62. */
+export const year: ClaimRule = (line, i) => {
+  if (!SINCE.has(line.word(i - 1)) && line.tokens[i - 1]?.kind !== 'mark') return null;
+  if (isDigits(line, i)) {
+    const text = line.tokens[i]!.text;
+    const whole = /^(?:1[89]|20)\d\d$/.test(text) && !line.tokens[i + 1]?.text.match(/^["'”’x×%/]$/);
+    const built =
+      /^[’']$/.test(line.tokens[i - 1]!.text) && text.length === 2 && line.tight(i) && line.tokens[i - 1]!.spaced;
+    return (whole && !unitAt(line, i + 1, line.number(i))) || built ? { until: i + 1, kind: 'year' } : null;
+  }
+  if (!CENTURIES.has(line.word(i))) return null;
+  if (/^(?:twenties|thirties|forties|fifties|sixties|seventies|eighties|nineties|hundreds)$/.test(line.word(i + 1)))
+    return { until: i + 2, kind: 'year' };
+  const tail = line.number(i + 1);
+  const late = tail?.d === 1 && tail.n >= 10 && tail.n < 100 && !tail.article;
+  return late && !unitAt(line, tail.until, tail) && line.word(i - 1) !== 'about'
+    ? { until: tail.until, kind: 'year' }
+    : null;
+};

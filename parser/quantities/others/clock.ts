@@ -1,0 +1,88 @@
+import type { Line } from '../line.ts';
+import { endsPhrase, unitAt } from '../unitAt.ts';
+import { wordSet } from '../words.ts';
+import { type Claim, type ClaimRule, isDigits } from './claim.ts';
+
+const HOURS = wordSet('one two three four five six seven eight nine ten eleven twelve 1 2 3 4 5 6 7 8 9 10 11 12');
+const MINUTES = wordSet('fifteen thirty twenty forty forty-five ten oh fifty five');
+const MERIDIEM = wordSet("am pm o'clock oclock");
+/** Words that only a time can follow. */
+const CUES = wordSet('after before until till til past by since');
+/** Words that a time or a place can follow. */
+const LOOSE_CUES = wordSet('at around about between');
+const DAY_PARTS = wordSet(
+  'tomorrow today tonight sharp this monday tuesday wednesday thursday friday saturday sunday noon',
+);
+const MEETING = wordSet(
+  'meet meeting here there show shows showed come comes coming came start starts started call inspector inspection open opens close closes ' +
+    'back leave leaves left quit lunch delivery arrive arrives done finished home knock gone alarm swing swung done plumber driver crew',
+);
+
+const claim = (until: number): Claim => ({ until, kind: 'clock' });
+
+/** 10:30, 4pm, "half past three", "quarter to eight", "by seven thirty", "around ten tomorrow". */
+export const clock: ClaimRule = (line, i) => {
+  if (
+    isDigits(line, i) &&
+    line.tokens[i + 1]?.text === ':' &&
+    line.tight(i + 2) &&
+    /^\d\d$/.test(line.tokens[i + 2]?.text ?? '')
+  )
+    return claim(withMeridiem(line, i + 3));
+  return pastHour(line, i) ?? onHour(line, i);
+};
+
+function withMeridiem(line: Line, at: number): number {
+  if (MERIDIEM.has(line.word(at))) return at + 1;
+  const spelled = /^[ap]$/.test(line.word(at)) && line.word(at + 1) === '.' && line.word(at + 2) === 'm';
+  return spelled ? at + 3 : at;
+}
+
+/** "Half past ten", "a quarter to eight", "ten to five", "twenty past". */
+function pastHour(line: Line, i: number): Claim | null {
+  const k = line.word(i) === 'a' ? i + 1 : i;
+  const word = line.word(k);
+  const side = line.word(k + 1);
+  if (!/^(?:past|to|after|till|of)$/.test(side)) return null;
+  const part = word === 'quarter' || (word === 'half' && side === 'past');
+  const minutes = /^(?:five|ten|twenty)$/.test(word) && side !== 'of' && k === i;
+  if ((!part && !minutes) || !HOURS.has(line.word(k + 2)) || (minutes && side === 'to' && !isTimely(line, i, k + 3)))
+    return null;
+  return unitAt(line, k + 3, line.number(k + 2)) ? null : claim(withMeridiem(line, k + 3));
+}
+
+function onHour(line: Line, i: number): Claim | null {
+  if (!HOURS.has(line.word(i))) return null;
+  const minutes = MINUTES.has(line.word(i + 1)) && line.tokens[i]!.kind === 'word';
+  const number = line.number(i);
+  if (number?.d !== 1) return null;
+  let until = minutes ? Math.max(i + 2, number.until) : i + 1;
+  if (minutes && line.word(i + 1) === 'oh') until = Math.max(until, i + 3);
+  if (MERIDIEM.has(line.word(until)) || withMeridiem(line, until) > until) return claim(withMeridiem(line, until));
+  if (line.word(until) === 'ish' || line.word(until) === 'noon') return claim(until + 1);
+  if (!minutes && number.until > until) return null;
+  return isTimely(line, i, until) ? claim(until) : null;
+}
+
+/** "After nine", "by seven thirty in the morning", "meet at ten": not "after two coats", "at four inches". */
+function isTimely(line: Line, i: number, until: number): boolean {
+  const before = line.word(i - 1);
+  const cue = CUES.has(before);
+  const loose = LOOSE_CUES.has(before) || (before === 'and' && line.word(i - 3) === 'between');
+  if (unitAt(line, until, line.number(i))) return false;
+  const next = line.tokens[until];
+  if (next?.kind === 'mark' && /^["'/%\-–x×½¼¾#]$/.test(next.text)) return false;
+  const daily =
+    DAY_PARTS.has(line.word(until)) ||
+    (/^in$/.test(line.word(until)) && /^(?:morning|afternoon|evening)$/.test(line.word(until + 2)));
+  if (daily && (cue || loose || /^(?:for|til|say)$/.test(before))) return true;
+  if (/^(?:by|x)$/.test(line.word(until)) || (!cue && !loose)) {
+    // "Between one and three": the first hour has its cue before it, the second behind.
+    return false;
+  }
+  if (before === 'by' && line.number(i - 2)) return false;
+  const met = [2, 3, 4, 5].some((back) => MEETING.has(line.word(i - back)));
+  const halfHour = until > i + 1 && /^(?:fifteen|thirty|five)$/.test(line.word(until - 1));
+  if (loose) return (met || halfHour) && endsPhrase(line, until);
+  return endsPhrase(line, until) && (before !== 'by' || met || until > i + 1);
+}

@@ -1,0 +1,112 @@
+import type { Line } from '../line.ts';
+import { unitAt } from '../unitAt.ts';
+import { wordSet } from '../words.ts';
+import { type Claim, type ClaimRule, isDigits } from './claim.ts';
+
+/** Words that give the number behind them as a name. */
+const NAMED = wordSet(
+  'number unit suite apt apartment circuit ckt lot page revision rev order invoice permit po wo job ticket model cat category type grade schedule sch ' +
+    'route rt zip highway hwy exit chapter version phase class breaker stage code extension ext combo pin gate plan item',
+);
+/** The same, unless a size follows: "window three", but "window 36 x 48". */
+const NAMED_UNLESS_SIZED = wordSet(
+  'room bedroom bath bathroom floor door window drop bay line zone day week sheet drawing detail section level building bldg house truck crew part row ' +
+    'lane step station light panel area wall stair',
+);
+const SIZED = wordSet('by x × wide high tall deep long thick and or to of is are at more');
+/** What a number describes without counting: "a two story house", "three way switch", "one man job". */
+const DESCRIBED = wordSet(
+  'story storey man person car way part pole prong gang tab star hole bedroom bath point speed stage panel lite year-old step tone ply',
+);
+
+const claim = (until: number, kind: Claim['kind'] = 'label'): Claim => ({ until, kind });
+
+/** "Unit two", "#4", "drop number three", "day three", "cat six", "three way", "five quarter". */
+export const label: ClaimRule = (line, i) => {
+  const number = line.number(i);
+  if (!number || number.article || number.until > line.tokens.length) return null;
+  const next = line.word(number.until);
+  const dash = line.tokens[number.until]?.text === '-' ? 1 : 0;
+  const described =
+    DESCRIBED.has(line.word(number.until + dash)) && number.n < 12 * number.d && !/^(?:by|x|×)$/.test(line.word(i - 1));
+  if (described && (number.d === 1 || line.word(number.until) === 'bath')) return claim(number.until + dash + 1);
+  if (
+    /^(?:four|five|six|eight|[4568])$/.test(line.word(i)) &&
+    line.word(i + 1) === 'quarter' &&
+    !/^inch/.test(line.word(i + 2))
+  )
+    return claim(i + 2);
+  if (number.d !== 1) return null;
+  const before = line.word(i - 1);
+  if (before === '#' && line.tight(i)) return claim(number.until);
+  if ((before === '.' && line.word(i - 2) === 'no' && line.tight(i - 1)) || (before === 'r' && isDigits(line, i)))
+    return claim(number.until);
+  const named = NAMED.has(before) || (before === 'is' && /^(?:code|combo|pin|zip|number)$/.test(line.word(i - 2)));
+  if (!named && !NAMED_UNLESS_SIZED.has(before)) return null;
+  const mark = line.tokens[number.until];
+  if (unitAt(line, number.until, number) || (mark?.kind === 'mark' && !mark.spaced && /^["'/%”’]$/.test(mark.text)))
+    return null;
+  if (named) return next === 'by' || next === 'x' ? null : claim(number.until);
+  const ends = mark === undefined || mark.kind !== 'word' || !SIZED.has(next);
+  return number.n > 0 &&
+    number.n < 40 &&
+    (ends || /^(?:is|are|and|of)$/.test(next)) &&
+    next !== 'x' &&
+    mark?.kind !== 'number'
+    ? claim(number.until)
+    : null;
+};
+
+/** W-3614, 2868, 12-2, 4B, long numbers bare of any unit. */
+export const code: ClaimRule = (line, i) => {
+  if (!isDigits(line, i)) return null;
+  const { text } = line.tokens[i]!;
+  const [joint, before] = [line.tokens[i - 1], line.tokens[i - 2]];
+  const lettered =
+    joint?.text === '-' &&
+    line.tight(i) &&
+    line.tight(i - 1) &&
+    before?.kind === 'word' &&
+    /^[A-Z]{1,4}\d*$/.test(before.text);
+  if (lettered) return claim(i + 1, 'code');
+  const dash = line.tokens[i + 1];
+  // Cable by its gauge and wires: 12-2, 14/3; a range goes up.
+  if (
+    /^(?:6|8|10|12|14|16)$/.test(text) &&
+    dash &&
+    /^[-/]$/.test(dash.text) &&
+    !dash.spaced &&
+    line.tight(i + 2) &&
+    /^[234]$/.test(line.word(i + 2))
+  )
+    return line.tight(i + 3) && /^["'/]$/.test(line.word(i + 3)) ? null : claim(i + 3, 'code');
+  const sized = /^[x×/"'”’.%-]$/.test(dash?.text ?? '') && !dash!.spaced;
+  const bare = !sized && line.word(i + 1) !== 'x' && line.word(i + 1) !== 'by' && !unitAt(line, i + 1, line.number(i));
+  const door =
+    /^[1-4]\d[67]8$/.test(text) && /^(?:door|doors|slab|slabs|prehung|left|right|lh|rh)$/.test(line.word(i + 1));
+  const joined = line.word(i - 1) === 'x' || line.word(i - 1) === 'by';
+  return !joined && bare && (door || text.length > 4 || (text.length > 1 && text.startsWith('0')))
+    ? claim(i + 1, 'code')
+    : null;
+};
+
+const STREETS = wordSet(
+  'street st avenue ave road rd lane ln drive dr court ct place pl way boulevard blvd terrace close crescent highway',
+);
+
+/** House numbers: "418 Larch Street", "1440 NE Poplar Ave", "at 418 Larch". */
+export const address: ClaimRule = (line, i) => {
+  if (!isDigits(line, i) || line.tokens[i]!.text.length < 2) return null;
+  for (let k = i + 2; k <= i + 4; k++) {
+    const named = line.tokens[k - 1]?.kind === 'word' || k - 1 > i + 1;
+    if (named && STREETS.has(line.word(k)) && isName(line, i + 1) && !unitAt(line, i + 1, line.number(i)))
+      return claim(k + 1, 'address');
+  }
+  const named = /^[A-Z][a-z]+$/.test(line.tokens[i + 1]?.text ?? '') && line.tokens[i]!.text.length >= 3;
+  return line.word(i - 1) === 'at' && named ? claim(i + 2, 'address') : null;
+};
+
+/** Capitalised, or at least no word that stands between sizes and goods. */
+const isName = (line: Line, i: number) =>
+  /^[A-Z]/.test(line.tokens[i]?.text ?? '') ||
+  (Number(line.tokens[i - 1]?.text) >= 100 && line.tokens[i]?.kind === 'word' && !SIZED.has(line.word(i)));

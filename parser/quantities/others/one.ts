@@ -1,0 +1,30 @@
+import type { Line } from '../line.ts';
+import { unitAt } from '../unitAt.ts';
+import { wordSet } from '../words.ts';
+import type { ClaimRule } from './claim.ts';
+
+const POINTING = wordSet(
+  'that this which no every each the some any another old new big small other right left wrong same good bad first second third last next back front ' +
+    'bottom top long short dead middle',
+);
+const DETERMINERS = wordSet('a an the that this my his her our their your another any some each every which no');
+const BEHIND = wordSet('who that thing day is was s time way');
+const PEOPLE = wordSet('the those these them us you my our his her their');
+
+/** "That one", "the one behind the toilet", "one of the guys", "a taller one": a pronoun, nobody counts anything. */
+export const one: ClaimRule = (line, i) => {
+  if (line.word(i) !== 'one' || line.number(i)?.until !== i + 1) return null;
+  if (unitAt(line, i + 1, line.number(i)) || line.number(i + 1)) return null;
+  const [before, next] = [line.word(i - 1), line.word(i + 1)];
+  const claimed = { until: i + 1, kind: 'idiom' } as const;
+  if (POINTING.has(before) || isDescribed(line, i)) return claimed;
+  if (next === 'of') return PEOPLE.has(line.word(i + 2)) && before !== 'each' ? claimed : null;
+  if (next === 'at' && line.word(i + 2) === 'a') return claimed;
+  return BEHIND.has(next) ? claimed : null;
+};
+
+/** "A bigger one", "the kitchen one". */
+const isDescribed = (line: Line, i: number) =>
+  line.tokens[i - 1]?.kind === 'word' &&
+  DETERMINERS.has(line.word(i - 2)) &&
+  !/^(?:of|and|plus|or|least|just|only|about|need|half)$/.test(line.word(i - 1));

@@ -1,0 +1,161 @@
+import { STANDS_APART } from './cardinals.ts';
+import type { Line } from './line.ts';
+import type { SaidNumber } from './numbers.ts';
+import { type Unit, unitNamed } from './units.ts';
+import { wordSet } from './words.ts';
+
+export interface SaidUnit {
+  unit: Unit;
+  until: number;
+}
+
+/** The unit directly behind a number, up to three words ("pounds per square inch"), "of an", "-" and "." allowed. */
+export function unitAt(line: Line, at: number, number: SaidNumber | null): SaidUnit | null {
+  const k = unitStart(line, at, number);
+  if (line.tokens[k] === undefined || line.tokens[k]!.kind === 'number') return null;
+  let name = '';
+  let found: SaidUnit | null = null;
+  let words = 0;
+  for (let end = k; words < 4 && end < k + 6; end++) {
+    const token = line.tokens[end];
+    if (token === undefined || token.kind === 'break' || token.kind === 'number') break;
+    if (token.text === '-' && words > 0 && !token.spaced) continue;
+    if (token.text === '.' && words > 0 && !token.spaced) {
+      if (endsAbbreviation(line, end)) found = dotted(found, end + 1);
+      continue;
+    }
+    const joined = !token.spaced && (token.kind === 'mark' || line.tokens[end - 1]!.text === '°');
+    name = words === 0 || joined ? name + token.word : `${name} ${token.word}`;
+    words++;
+    const unit = unitNamed(name);
+    if (unit && fits(line, k, end + 1, name, unit, number))
+      found = { unit: meant(line, k, end + 1, unit, number), until: end + 1 };
+    if (unit === null && joined && words > 1) break;
+  }
+  return found;
+}
+
+const dotted = (said: SaidUnit | null, until: number) => said && { unit: said.unit, until };
+
+function unitStart(line: Line, at: number, number: SaidNumber | null): number {
+  let k = at;
+  if (line.tokens[k]?.text === '-' && line.tight(k) && line.tokens[k + 1]?.kind === 'word') k++;
+  if (number?.shape !== 'fraction') return k;
+  if (line.word(k) === 'of' && /^an?$/.test(line.word(k + 1))) return k + 2;
+  return number.d === 2 && /^an?$/.test(line.word(k)) ? k + 1 : k;
+}
+
+const ABBREVIATED = wordSet('in ft sq yd lb lbs gal qt oz ea pc pcs deg cu o');
+
+/** "4 in. legs": the stop belongs to the abbreviation unless the sentence ends there. */
+function endsAbbreviation(line: Line, stop: number): boolean {
+  const next = line.tokens[stop + 1];
+  return ABBREVIATED.has(line.word(stop - 1)) && next?.kind === 'word' && /^[a-z]/.test(next.text);
+}
+
+/** Abbreviations that are everyday letters: joined to their digits, or a capital behind them. */
+const LETTERS = wordSet('a v w f c h m l g');
+/** Abbreviations that are everyday words or other shorthand, read only behind digits. */
+const AFTER_DIGITS = wordSet('ma ga nm sh sq cs tb ph pr pk rl bg hp bar ml min sec');
+/** "2 in the hall", "30 in stock": a preposition. */
+const IN_PLACE = wordSet(
+  'the a an my our his her their this that there here each every some any both all it total stock hall kitchen bath bathroom bedroom ' +
+    'living dining master back front unit room closet garage basement attic place case between front and good bad one two',
+);
+const NOT_PACKED = wordSet(
+  'light lights trap opener bolt bolts drain spout spouts surround beam beams nails screws spring cutter saw bay bays store house end',
+);
+const GETTING = wordSet('need needs get grab bring buy order another got have has want wants took take used use left');
+
+const THIN_SHEET = wordSet('poly plastic sheeting vapor vapour liner barrier bag bags film wear lvp vinyl');
+const LOOSE = wordSet(
+  'concrete mix gravel sand dirt soil topsoil mulch stone fill base rock crush mud ready-mix cement',
+);
+const WARMTH = wordSet(
+  'temp temperature hot cold cool warm heat heater heating water tank thermostat outside tonight overnight morning slab freezing froze air ' +
+    'room garage house dry cure kept keep stays weather oven here',
+);
+const ANGLES = wordSet(
+  'miter mitre bevel elbow elbows ell bend angle fitting cut saw corner street turn slope pitch roof',
+);
+
+/** "Degrees", "mil" and "yards" mean one thing of heat, poly and concrete, another of elbows, ply and cloth: common practice, no source. */
+function meant(line: Line, from: number, until: number, unit: Unit, number: SaidNumber | null): Unit {
+  const said = line.word(from);
+  if (said === 'mil' && THIN_SHEET.has(line.word(until))) return unitNamed('mils')!;
+  if (
+    unit.unit === 'yd' &&
+    line.word(until) === 'of' &&
+    (LOOSE.has(line.word(until + 1)) || LOOSE.has(line.word(until + 2)))
+  )
+    return unitNamed('cu yd')!;
+  if (unit.unit !== 'deg' || number === null) return unit;
+  let warm = false;
+  for (let k = Math.max(0, from - 8); k < until + 4; k++) {
+    if (ANGLES.has(line.word(k))) return unit;
+    warm ||= WARMTH.has(line.word(k));
+  }
+  return warm ? unitNamed('f')! : unit;
+}
+
+/** Whether a word that can name a unit does so here. */
+function fits(line: Line, from: number, until: number, name: string, unit: Unit, number: SaidNumber | null): boolean {
+  const token = line.tokens[from]!;
+  const next = line.word(until);
+  const tight = !token.spaced;
+  const digits = number !== null && !number.inWords;
+  if (number?.article && !articleFits(line, from, next, unit, name)) return false;
+  if (name.length === 1 && /["'’”′″]/.test(name))
+    return tight && !(line.tight(until) && (next === 's' || next === 't')) && !isQuoted(line, from);
+  if (name === 'in') return number === null || tight || (number.d > 1 && digits) || (digits && !IN_PLACE.has(next));
+  if (LETTERS.has(name))
+    return (
+      (tight && digits) || (digits && (name === 'm' || name === 'l' || name === 'g' || /^[VWFCL]$/.test(token.text)))
+    );
+  if (AFTER_DIGITS.has(name) && !digits) return false;
+  if (name === 'pt') return digits && (tight || next === 'of');
+  if (name === 'footer' || name === 'footers') return number !== null && number.d === 1 && number.n >= 6;
+  if (name === 'square') return number !== null && (number.n === 1 || next === 'of');
+  if (name === 'each') return next !== 'of' && number?.d === 1;
+  if (unit.kind === 'count') return number === null || number.d === 1;
+  if (unit.kind === 'pack') {
+    // "1-1/4 coil nails", "3/8 box": nothing is packed in eighths; "four can lights": a light, not a can.
+    if (number && number.d > 4 && !number.inWords && number.shape !== 'decimal') return false;
+    return !(NOT_PACKED.has(next) && token.word === unit.unit);
+  }
+  return true;
+}
+
+/** "A bag", "an hour": one of them. "A box", "a set" only of something, or where somebody gets it. */
+function articleFits(line: Line, from: number, next: string, unit: Unit, name: string): boolean {
+  if (name.length < 3 && name !== 'qt') return false;
+  switch (unit.kind) {
+    case 'pack':
+    case 'count':
+      return (
+        unit.unit !== 'each' &&
+        (next === 'of' || (!unit.close && (unit.unit !== 'box' || GETTING.has(line.word(from - 2)))))
+      );
+    case 'length':
+      return unit.unit !== 'yd' || next === 'of';
+    case 'area':
+      return unit.unit !== 'square' || next === 'of';
+    case 'time':
+      return !/^(?:ago|off|or|to)$/.test(next) && !/^(?:once|twice|times|per|half)$/.test(line.word(from - 2));
+    case 'volume':
+    case 'weight':
+      return true;
+    default:
+      return false;
+  }
+}
+
+/** A number between quotation marks is a name, not inches. */
+const isQuoted = (line: Line, mark: number) =>
+  line.tokens[mark - 2]?.text === line.tokens[mark]!.text && !line.tight(mark - 2) && line.tight(mark - 1);
+
+/** Words that show a measured unit to end its phrase; anything else behind a bare number is what is counted. */
+export const endsPhrase = (line: Line, at: number) => {
+  const token = line.tokens[at];
+  return token === undefined || token.kind !== 'word' || STANDS_APART.has(token.word);
+};
