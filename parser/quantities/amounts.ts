@@ -152,12 +152,12 @@ function unitFirstAt(line: Line, i: number): Draft | null {
 
 /** "Two foot and a half", "two gallons and a half": a part behind the unit. */
 function partBehind(line: Line, draft: Draft): Draft {
-  if (draft.d !== 1 || line.word(draft.until) !== 'and' || !draft.unit || draft.unit.kind === 'pressure') return draft;
+  if (draft.d !== 1 || !/^(?:and|y)$/.test(line.word(draft.until)) || draft.unit?.kind === 'pressure') return draft;
   const part = line.number(draft.until + 1);
   if (part?.shape !== 'fraction' || !part.inWords || unitAt(line, part.until, part) || !endsPhrase(line, part.until))
     return draft;
   if (part.d > 2 && draft.unit.unit !== 'in') return draft;
-  if (part.n === 1 && !/^(?:a|one)$/.test(line.word(draft.until + 1))) return draft;
+  if (part.n === 1 && !/^(?:a|one|medio|media)$/.test(line.word(draft.until + 1))) return draft;
   return { ...draft, n: draft.n * part.d + part.n, d: part.d, until: part.until, shape: 'mixed' };
 }
 

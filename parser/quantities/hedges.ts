@@ -28,7 +28,13 @@ const BOUNDS: readonly [string, NonNullable<Draft['bound']>][] = [
   ['above', 'over'],
   ['close to', 'about'],
 ];
-const BOUND_WORDS = BOUNDS.map(([words, bound]) => ({ words: words.split(' '), bound }));
+/** By their last word, so that one look tells most words apart. */
+const BY_LAST = new Map<string, { words: string[]; bound: Draft['bound'] }[]>();
+for (const [phrase, bound] of BOUNDS) {
+  const words = phrase.split(' ');
+  const last = words.at(-1)!;
+  BY_LAST.set(last, [...(BY_LAST.get(last) ?? []), { words, bound }]);
+}
 const ENDINGS: ReadonlyMap<string, Draft['bound']> = new Map([
   ['max', 'atMost'],
   ['maximum', 'atMost'],
@@ -51,7 +57,8 @@ function boundBefore(line: Line, from: number): Draft['bound'] {
   let at = from;
   if (/^(?:a|an|the|of)$/.test(line.word(at - 1))) at--;
   if (ABOUT.has(line.word(at - 1)) || (line.word(at - 2) === 'call' && line.word(at - 1) === 'it')) return 'about';
-  return BOUND_WORDS.find(({ words }) => words.every((w, k) => line.word(at - words.length + k) === w))?.bound;
+  const ending = BY_LAST.get(line.word(at - 1));
+  return ending?.find(({ words }) => words.every((w, k) => line.word(at - words.length + k) === w))?.bound;
 }
 
 function boundAfter(line: Line, until: number): Draft['bound'] {

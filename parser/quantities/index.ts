@@ -6,7 +6,7 @@ import type { Draft } from './draft.ts';
 import { doubtTeens, shareUnits, tie } from './group.ts';
 import { hedge } from './hedges.ts';
 import { Line } from './line.ts';
-import { claimsIn } from './others/index.ts';
+import { claimsIn, type PlacedClaim } from './others/index.ts';
 
 /**
  * Every quantity of a note, exact, with the span of its own words, and the numbers that are none.
@@ -26,28 +26,16 @@ export function readQuantities(
   shareUnits(standing);
   doubtTeens(line, standing);
   for (const draft of standing) hedge(line, draft);
-  const spanOf = (from: number, until: number) => {
-    const span = { start: line.tokens[from]!.start, end: line.tokens[until - 1]!.end };
-    const range = { from: line.place(from), until: line.place(until - 1) + 1 };
-    return { ...span, ...range, quote: text.slice(span.start, span.end) };
-  };
   return {
-    quantities: standing.map((draft, i) => ({
-      ...readingOf(draft, tokens, standing, i),
-      ...spanOf(draft.from, draft.until),
-    })),
-    notQuantities: claims.map(({ kind, from, until, value }) => ({
-      kind,
-      ...spanOf(from, until),
-      ...(value && { value }),
-    })),
+    quantities: standing.map((draft, i) => readingOf(draft, line, tokens, text, placeIn(standing, i))),
+    notQuantities: claims.map((claim) => setAside(claim, line, text)),
   };
 }
 
 function draftsIn(line: Line, claimed: Uint8Array): Draft[] {
   const drafts: Draft[] = [];
   for (let i = 0; i < line.tokens.length; ) {
-    const draft = claimed[i] ? null : amountAt(line, i);
+    const draft = claimed[i] || !line.mayCount(i) ? null : amountAt(line, i);
     const free = draft !== null && !claimed.subarray(i, draft.until).includes(1);
     if (free) drafts.push(draft);
     i = free ? draft.until : i + 1;
@@ -55,25 +43,54 @@ function draftsIn(line: Line, claimed: Uint8Array): Draft[] {
   return drafts;
 }
 
-type Reading = Omit<Quantity, 'start' | 'end' | 'from' | 'until' | 'quote'>;
-
-function readingOf(draft: Draft, tokens: readonly Token[], drafts: readonly Draft[], i: number): Reading {
-  const { n, d, unit, unitFrom, rule, bound, tolerance, onCenter, per, doubt, instead } = draft;
-  const group = placeIn(drafts, i);
-  return {
-    value: new Fraction(n, d),
-    unit: unit?.unit ?? null,
-    unitKind: unit?.kind ?? null,
-    unitFrom,
-    rule,
-    ...(group && { group }),
-    ...(tolerance && { tolerance }),
-    ...(bound && { bound }),
-    ...(onCenter && { onCenter }),
-    ...(per && { per }),
-    ...(instead && { takenBackFrom: tokens[instead[0]!.from]!.start, replaces: instead }),
-    ...(doubt && { doubt }),
+// Built field by field: a note has many readings, and each optional field spread in would cost an object.
+function readingOf(
+  draft: Draft,
+  line: Line,
+  all: readonly Token[],
+  text: string,
+  group: Quantity['group'] | null,
+): Quantity {
+  const { start } = line.tokens[draft.from]!;
+  const { end } = line.tokens[draft.until - 1]!;
+  const reading: Quantity = {
+    start,
+    end,
+    from: line.place(draft.from),
+    until: line.place(draft.until - 1) + 1,
+    quote: text.slice(start, end),
+    value: new Fraction(draft.n, draft.d),
+    unit: draft.unit?.unit ?? null,
+    unitKind: draft.unit?.kind ?? null,
+    unitFrom: draft.unitFrom,
+    rule: draft.rule,
   };
+  if (group) reading.group = group;
+  if (draft.tolerance) reading.tolerance = draft.tolerance;
+  if (draft.bound) reading.bound = draft.bound;
+  if (draft.onCenter) reading.onCenter = true;
+  if (draft.per) reading.per = draft.per;
+  if (draft.doubt) reading.doubt = draft.doubt;
+  if (draft.instead) {
+    reading.takenBackFrom = all[draft.instead[0]!.from]!.start;
+    reading.replaces = draft.instead;
+  }
+  return reading;
+}
+
+function setAside(claim: PlacedClaim, line: Line, text: string): NotQuantity {
+  const { start } = line.tokens[claim.from]!;
+  const { end } = line.tokens[claim.until - 1]!;
+  const aside: NotQuantity = {
+    start,
+    end,
+    from: line.place(claim.from),
+    until: line.place(claim.until - 1) + 1,
+    kind: claim.kind,
+    quote: text.slice(start, end),
+  };
+  if (claim.value) aside.value = claim.value;
+  return aside;
 }
 
 /** Groups are runs of neighbours, so a member's place is its distance to the run's ends. */

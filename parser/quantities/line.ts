@@ -1,7 +1,14 @@
 import type { Token } from '../types.ts';
 import { numberAt, type SaidNumber } from './numbers.ts';
+import { ONES, PARTS, PLURALS, TENS, wordSet } from './words.ts';
 
 const NOTHING = '';
+
+/** Every word that a number, a count or a unit said first can start with; at most others no rule need be asked. */
+const STARTS: ReadonlySet<string> = new Set([
+  ...[ONES, TENS, PARTS, PLURALS].flatMap((words) => [...words.keys()]),
+  ...wordSet('a an un una couple dozen hundred thousand x × qty quantity inch ( $ £ €'),
+]);
 
 /** The note as the readers of numbers see it: only the tokens that count, and the number that starts at each. */
 export class Line {
@@ -31,6 +38,12 @@ export class Line {
     return this.tokens[i] !== undefined && !this.tokens[i]!.spaced;
   }
 
+  /** Whether anything with a number in it can start at `i`. */
+  mayCount(i: number): boolean {
+    const token = this.tokens[i]!;
+    return token.kind === 'number' || STARTS.has(token.word) || TIMES.test(token.word);
+  }
+
   /** The number that starts at `i`, worked out once. */
   number(i: number): SaidNumber | null {
     if (i < 0 || i >= this.tokens.length) return null;
@@ -46,6 +59,9 @@ export class Line {
     return this.#places[i]!;
   }
 }
+
+/** "x4" in one word. */
+const TIMES = /^[x×]\d/;
 
 /** "Mm" is a hesitation, but millimetres behind a digit. */
 const isMetric = (token: Token, before: Token | undefined) => token.word === 'mm' && before?.kind === 'number';

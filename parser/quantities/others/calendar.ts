@@ -1,3 +1,4 @@
+import type { Line } from '../line.ts';
 import { unitAt } from '../unitAt.ts';
 import { TENS, wordSet } from '../words.ts';
 import { type ClaimRule, isDigits } from './claim.ts';
@@ -26,29 +27,30 @@ export const date: ClaimRule = (line, i) => {
   const n = Number(line.tokens[i]!.text);
   const month = MONTHS.has(line.word(i - 1)) || /^(?:May|March|Mar)$/.test(line.tokens[i - 1]?.text ?? '');
   if (month && n >= 1 && n <= 31) return unitAt(line, i + 1, line.number(i)) ? null : { until: i + 1, kind: 'date' };
-  const slash = (k: number) =>
-    line.tokens[k]?.text === '/' && line.tight(k) && isDigits(line, k + 1) && line.tight(k + 1);
-  if (!slash(i + 1) || n < 1 || n > 31) return null;
-  if (slash(i + 3)) return { until: i + 5, kind: 'date' };
+  if (!slashed(line, i + 1) || n < 1 || n > 31) return null;
+  if (slashed(line, i + 3)) return { until: i + 5, kind: 'date' };
   const day = Number(line.tokens[i + 2]!.text);
   const cue = DUE.has(line.word(i - 1)) || (line.word(i - 1) === 'on' && line.tokens[i + 3]?.kind !== 'word');
   return cue && day >= 1 && day <= 31 && !unitAt(line, i + 3, line.number(i)) ? { until: i + 3, kind: 'date' } : null;
 };
+
+const slashed = (line: Line, k: number) =>
+  line.tokens[k]?.text === '/' && line.tight(k) && isDigits(line, k + 1) && line.tight(k + 1);
 
 const CENTURIES = wordSet('nineteen eighteen twenty');
 const SINCE = wordSet('in since from of built is circa about around was before after the late early mid');
 
 /** A year that something was built in: 1978, "nineteen twenty six", "the nineteen fifties", '62. */
 export const year: ClaimRule = (line, i) => {
-  if (!SINCE.has(line.word(i - 1)) && line.tokens[i - 1]?.kind !== 'mark') return null;
-  if (isDigits(line, i)) {
+  const since = SINCE.has(line.word(i - 1));
+  if (isDigits(line, i) && (since || (line.tokens[i - 1]?.kind === 'mark' && line.tokens[i + 1]?.kind !== 'word'))) {
     const text = line.tokens[i]!.text;
     const whole = /^(?:1[89]|20)\d\d$/.test(text) && !line.tokens[i + 1]?.text.match(/^["'”’x×%/]$/);
     const built =
       /^[’']$/.test(line.tokens[i - 1]!.text) && text.length === 2 && line.tight(i) && line.tokens[i - 1]!.spaced;
     return (whole && !unitAt(line, i + 1, line.number(i))) || built ? { until: i + 1, kind: 'year' } : null;
   }
-  if (!CENTURIES.has(line.word(i))) return null;
+  if (!since || !CENTURIES.has(line.word(i))) return null;
   if (/^(?:twenties|thirties|forties|fifties|sixties|seventies|eighties|nineties|hundreds)$/.test(line.word(i + 1)))
     return { until: i + 2, kind: 'year' };
   const tail = line.number(i + 1);

@@ -8,12 +8,16 @@ import { money } from './money.ts';
 import { one } from './one.ts';
 import { phone } from './phone.ts';
 
-/** Asked in this order; the first that claims the words has them. */
-const RULES: readonly ClaimRule[] = [phone, idiom, one, money, clock, address, ordinal, date, year, code, label];
+/** Asked in this order wherever a number can start, behind the set phrases; the first that claims the words has them. */
+const RULES: readonly ClaimRule[] = [phone, one, money, clock, address, ordinal, date, year, code, label];
+
+export interface PlacedClaim extends Claim {
+  from: number;
+}
 
 /** What looks like a number and counts nothing. Claimed before any quantity is read. */
-export function claimsIn(line: Line): (Claim & { from: number })[] {
-  const claims: (Claim & { from: number })[] = [];
+export function claimsIn(line: Line): PlacedClaim[] {
+  const claims: PlacedClaim[] = [];
   for (let i = 0; i < line.tokens.length; ) {
     const claim = claimAt(line, i);
     if (claim) claims.push({ from: i, ...claim });
@@ -23,7 +27,8 @@ export function claimsIn(line: Line): (Claim & { from: number })[] {
 }
 
 function claimAt(line: Line, i: number): Claim | null {
-  if (line.tokens[i]!.kind === 'break') return null;
+  const phrase = idiom(line, i);
+  if (phrase || !line.mayCount(i)) return phrase;
   for (const rule of RULES) {
     const claim = rule(line, i);
     if (claim) return claim;

@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js';
+import type { SaidNumber } from '../numbers.ts';
 import { unitAt } from '../unitAt.ts';
 import { wordSet } from '../words.ts';
 import type { Claim, ClaimRule } from './claim.ts';
@@ -13,17 +14,23 @@ export const money: ClaimRule = (line, i) => {
   const number = line.number(signed ? i + 1 : i);
   if (!number || number.article) return null;
   const next = line.word(number.until);
-  const grand = THOUSANDS.has(next) && (next === 'grand' || line.tight(number.until)) ? 1000 : 1;
-  const claim = (until: number): Claim => ({ until, kind: 'money', value: new Fraction(number.n * grand, number.d) });
-  if (signed) return claim(grand > 1 ? number.until + 1 : number.until);
-  if (CURRENCY.has(next)) return claim(number.until + 1);
-  if (grand > 1 && number.shape !== 'fraction') return claim(number.until + 1);
-  const paid = [i - 1, i - 2, i - 3].some((k) => PAYING.has(line.word(k)));
-  if (!paid) return null;
+  const thousands =
+    THOUSANDS.has(next) && number.shape !== 'fraction' && (next === 'grand' || line.tight(number.until));
+  if (signed) return sum(number, number.until, thousands);
+  if (CURRENCY.has(next) || thousands) return sum(number, number.until + 1, thousands);
+  if (!PAYING.has(line.word(i - 1)) && !PAYING.has(line.word(i - 2)) && !PAYING.has(line.word(i - 3))) return null;
   // "Eighty pounds on it" is a load; pounds are money only where somebody paid them.
-  if (next === 'pounds' || next === 'pound') return claim(number.until + 1);
-  const counted = unitAt(line, number.until, number) !== null || number.shape === 'fraction';
-  const noun =
-    line.tokens[number.until]?.kind === 'word' && !/^(?:for|in|on|to|and|so|but|the|at|total|each|apiece)$/.test(next);
-  return counted || noun ? null : claim(number.until);
+  if (next === 'pounds' || next === 'pound') return sum(number, number.until + 1, false);
+  if (number.shape === 'fraction' || (line.tokens[number.until]?.kind === 'word' && !NO_GOODS.has(next))) return null;
+  return unitAt(line, number.until, number) ? null : sum(number, number.until, false);
 };
+
+const NO_GOODS = wordSet('for in on to and so but the at total each apiece');
+
+function sum(number: SaidNumber, until: number, thousands: boolean): Claim {
+  return {
+    until: thousands ? Math.max(until, number.until + 1) : until,
+    kind: 'money',
+    value: new Fraction(number.n * (thousands ? 1000 : 1), number.d),
+  };
+}

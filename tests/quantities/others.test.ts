@@ -1,0 +1,53 @@
+import { describe, expect, it } from 'vitest';
+import { read } from './read.ts';
+
+describe('numbers that are no quantity', () => {
+  it.each([
+    ['phone', 'call 503-555-0188', '503-555-0188'],
+    ['phone', 'his cell is (503) 555-0123', '(503) 555-0123'],
+    ['phone', 'it is five five five oh one four two', 'five five five oh one four two'],
+    ['phone', 'ring 07700 900123', '07700 900123'],
+    ['address', 'the house at 418 Larch Street', '418 Larch Street'],
+    ['clock', 'meet me at 10:30', '10:30'],
+    ['clock', 'half past ten', 'half past ten'],
+    ['clock', 'be there by seven thirty in the morning', 'seven thirty'],
+    ['clock', 'she is here after nine', 'nine'],
+    ['money', 'paid $385 for it', '$385'],
+    ['money', 'sixty two bucks', 'sixty two bucks'],
+    ['code', 'WX-4420 is gone', '4420'],
+    ['code', 'run 12-2 to it', '12-2'],
+    ['label', 'the fan is on circuit 14', '14'],
+    ['label', 'a two story house', 'two story'],
+    ['label', 'five quarter decking', 'five quarter'],
+    ['ordinal', 'the 2nd floor', '2nd'],
+    ['ordinal', 'on the twenty third', 'twenty third'],
+    ['year', 'built in nineteen twenty six', 'nineteen twenty six'],
+    ['year', 'house is from 1978', '1978'],
+    ['date', 'lands 6/1', '6/1'],
+    ['date', 'on june 3 at last', '3'],
+    ['idiom', 'one of those days', 'one of those'],
+    ['idiom', 'give me two seconds', 'two seconds'],
+    ['idiom', 'the one behind the toilet', 'one'],
+    ['idiom', 'a bigger one', 'one'],
+  ])('%s: %s', (kind, text, quote) => {
+    const { quantities, notQuantities } = read(text);
+    expect(notQuantities.map((other) => [other.kind, other.quote])).toEqual([[kind, quote]]);
+    expect(quantities).toEqual([]);
+  });
+
+  it.each([
+    ['$1,250.50', 1250.5],
+    ['two grand', 2000],
+    ['$3k', 3000],
+    ['the fee was one fifty', 150],
+  ])('money keeps its sum: %s', (text, value) => {
+    expect(read(text).notQuantities[0]?.value?.valueOf()).toBe(value);
+  });
+
+  it.each(['need one sink', 'one left', 'put one in the hall', 'window 36 by 48', 'at four inches', 'after two coats'])(
+    'and this is one: %s',
+    (text) => {
+      expect(read(text).quantities.length).toBeGreaterThan(0);
+    },
+  );
+});

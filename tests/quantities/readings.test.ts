@@ -1,0 +1,164 @@
+import { describe, expect, it } from 'vitest';
+import { read, said } from './read.ts';
+
+// What is said, then every reading in it: exact value, unit, words.
+const TABLE: Record<string, [string, ...string[]][]> = {
+  'fractions in words': [
+    ['it sits five sixteenths proud', '5/16 in "five sixteenths"'],
+    ['an inch and a quarter pipe', '1 1/4 in "an inch and a quarter"'],
+    ['inch and five eighths screws', '1 5/8 in "inch and five eighths"'],
+    ['a foot and a half of it', '1 1/2 ft "a foot and a half"'],
+    ['thirteen thirty seconds', '13/32 in "thirteen thirty seconds"'],
+    ['half a sixteenth', '1/32 in "half a sixteenth"'],
+    ['three quarters of an inch', '3/4 in "three quarters of an inch"'],
+    ['ninety eight and a half tall', '98 1/2 in "ninety eight and a half"'],
+    ['a hundred and three quarters', '100 3/4 in "a hundred and three quarters"'],
+    ['dos pulgadas y media', '2 1/2 in "dos pulgadas y media"'],
+  ],
+  'fractions in digits': [
+    ['1-3/8" door', '1 3/8 in "1-3/8""'],
+    ['2 1/2in screws', '2 1/2 in "2 1/2in"'],
+    ['5/16ths off', '5/16 in "5/16ths"'],
+    ['25-1/2 inches', '25 1/2 in "25-1/2 inches"'],
+    ['1½" and ⅝"', '1 1/2 in "1½""', '5/8 in "⅝""'],
+    ['3 quarter inch ply', '3/4 in "3 quarter inch"'],
+    ['.125 in', '1/8 in ".125 in"'],
+    ['two point five inches', '2 1/2 in "two point five inches"'],
+  ],
+  'feet and inches': [
+    ['six foot eight header', '80 in "six foot eight"'],
+    [`6'-8 1/2" tall`, `80 1/2 in "6'-8 1/2""`],
+    [`3'0" slab`, `36 in "3'0""`],
+    ['22 feet 6 inches', '270 in "22 feet 6 inches"'],
+    ['twelve foot four and a half', '148 1/2 in "twelve foot four and a half"'],
+    ['eight foot two by fours', '8 ft "eight foot"', '2 - "two"', '4 - "fours"'],
+    ['eight foot two brackets', '8 ft "eight foot"', '2 - "two"'],
+  ],
+  'pairs and triples': [
+    ['60 by 32 inches', '60 in "60"', '32 in "32 inches"'],
+    ['60x32x20', '60 - "60"', '32 - "32"', '20 - "20"'],
+    ['2x4x8 x6', '2 - "2"', '4 - "4"', '8 - "8"', '6 each "x6"'],
+    ['45 x 90 mm', '45 mm "45"', '90 mm "90 mm"'],
+    ['a two-by-four', '2 - "two"', '4 - "four"'],
+  ],
+  counts: [
+    ['two and a half bags', '2 1/2 bag "two and a half bags"'],
+    ['a couple of tubes', '2 tube "a couple of tubes"'],
+    ['half a dozen hinges', '6 each "half a dozen"'],
+    ['half a box', '1/2 box "half a box"'],
+    ['(4) ea brackets', '4 each "(4) ea"'],
+    ['plates qty: 6', '6 each "qty: 6"'],
+    ['clips x4', '4 each "x4"'],
+    ['6 bx', '6 box "6 bx"'],
+    ['four eight foot studs', '4 - "four"', '8 ft "eight foot"'],
+    ['two fifty pound bags', '2 - "two"', '50 lb "fifty pound"'],
+    ['one twenty amp breaker', '1 - "one"', '20 A "twenty amp"'],
+    ['two three quarter inch elbows', '2 - "two"', '3/4 in "three quarter inch"'],
+    ['one 4 inch cap', '1 - "one"', '4 in "4 inch"'],
+    ['four can lights', '4 - "four"'],
+  ],
+  'units of every kind': [
+    ['one twenty volts', '120 V "one twenty volts"'],
+    ['two oh eight volts', '208 V "two oh eight volts"'],
+    ['20A', '20 A "20A"'],
+    ['12 gauge', '12 gauge "12 gauge"'],
+    ['eighty pounds on it', '80 lb "eighty pounds"'],
+    ['eight pounds per square inch', '8 psi "eight pounds per square inch"'],
+    ['35 in-lb', '35 in-lb "35 in-lb"'],
+    ['10 °C', '10 C "10 °C"'],
+    ['minus ten degrees outside', '-10 F "minus ten degrees"'],
+    ['45 degree elbow', '45 deg "45 degree"'],
+    ['68 degrees in the garage', '68 F "68 degrees"'],
+    ['6 mil poly', '6 mil "6 mil"'],
+    ['18 mil ply', '18 mm "18 mil"'],
+    ['3 yards of concrete', '3 cu yd "3 yards"'],
+    ['92 sq. ft. floor', '92 sq ft "92 sq. ft."'],
+    ['12 m2', '12 sq m "12 m2"'],
+    ['10mm gap', '10 mm "10mm"'],
+    ['24 hours', '24 hr "24 hours"'],
+    ['220 grit', '220 grit "220 grit"'],
+  ],
+  'ranges, tolerances, rates': [
+    ['twenty four to 26 inches', '24 in "twenty four"', '26 in "26 inches"'],
+    ['three or four bags', '3 bag "three"', '4 bag "four bags"'],
+    ['36 plus or minus an eighth', '36 in "36"', '1/8 in "an eighth"'],
+    ['quarter inch per foot', '1/4 in/ft "quarter inch per foot"'],
+    ['a quarter inch to the foot', '1/4 in/ft "a quarter inch to the foot"'],
+    ['sixteen on center', '16 in "sixteen"'],
+  ],
+  'taken back': [
+    ['two, no, three bags', '3 bag "three bags"'],
+    ['six cans of foam, no wait, five', '5 can "five"'],
+    ['four no hang on four and a half', '4 1/2 in "four and a half"'],
+    ['thirty no thirty one sorry thirty two inches', '32 in "thirty two inches"'],
+    ['12 by 24 no make that 12 by 18', '12 - "12"', '18 - "18"'],
+    ['60 by 32 no 34 inches', '60 in "60"', '34 in "34 inches"'],
+    ['ten studs, no wait for me outside', '10 - "ten"'],
+    ['two boxes of nails and actually three tubes', '2 box "two boxes"', '3 tube "three tubes"'],
+  ],
+  'no reading rather than a wrong one': [
+    ['2/8 door'],
+    ['unit 4B'],
+    ['two thirds done'],
+    ['half the crew'],
+    ['a fifth box'],
+    ['12/2 to the panel'],
+    ['cut four to thirty six inches', '4 - "four"', '36 in "thirty six inches"'],
+    ['30 in stock', '30 - "30"'],
+    ['two in the hall', '2 - "two"'],
+    ['4 square box', '4 - "4"'],
+  ],
+};
+
+for (const [title, rows] of Object.entries(TABLE))
+  describe(title, () => {
+    it.each(rows)('%s', (text, ...readings) => {
+      expect(said(text)).toEqual(readings);
+    });
+  });
+
+describe('what goes with a reading', () => {
+  it.each([
+    ['five eighths strong', { tolerance: 'over' }],
+    ['a hair under five feet', { tolerance: 'under' }],
+    ['twelve inches shy', { tolerance: 'under' }],
+    ['about three inches', { bound: 'about' }],
+    ['no more than 3/16 in', { bound: 'atMost' }],
+    ['at least four inches', { bound: 'atLeast' }],
+    ['16 on center', { onCenter: true, unitFrom: 'implied' }],
+    ['11.5 square feet to the box', { per: 'box' }],
+    ['three eighths', { unitFrom: 'implied' }],
+    ['twelve', { unitFrom: 'none', unit: null, unitKind: null }],
+    ['six feet', { unitFrom: 'said', unitKind: 'length' }],
+  ])('%s', (text, wanted) => {
+    expect(read(text).quantities[0]).toMatchObject(wanted);
+  });
+
+  it.each([
+    ['two on each of the four windows', 'eachOf', 2],
+    ['one for each of the five bedrooms', 'eachOf', 2],
+    ['8 by 10 by 12', 'pair', 3],
+    ['from 36 to 38 inches', 'range', 2],
+    ['12" ± 1/16"', 'plusMinus', 2],
+  ])('%s is tied', (text, kind, size) => {
+    const { quantities } = read(text);
+    expect(quantities.map((q) => q.group?.index)).toEqual([...Array(size).keys()]);
+    for (const { group } of quantities) expect(group).toMatchObject({ kind, size });
+  });
+
+  it('shares a unit that was said once', () => {
+    expect(read('60 by 32 inches').quantities.map((q) => q.unitFrom)).toEqual(['shared', 'said']);
+  });
+
+  it('points at what was taken back', () => {
+    const text = 'get six cans of foam, no wait, five';
+    const { takenBackFrom, replaces } = read(text).quantities[0]!;
+    expect(text.slice(takenBackFrom)).toBe('six cans of foam, no wait, five');
+    expect(replaces).toHaveLength(2);
+  });
+
+  it('asks where the trade itself would', () => {
+    expect(read('it was thirty two and three').quantities[0]?.doubt).toContain('32-3/8 or 32-3/16');
+    expect(read('fifteen feet maybe fifty').quantities.map((q) => q.doubt)).toEqual(['15 or 50?', '15 or 50?']);
+  });
+});
