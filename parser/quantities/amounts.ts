@@ -156,7 +156,7 @@ function partBehind(line: Line, draft: Draft): Draft {
   const part = line.number(draft.until + 1);
   if (part?.shape !== 'fraction' || !part.inWords || unitAt(line, part.until, part) || !endsPhrase(line, part.until))
     return draft;
-  if (part.d > 2 && draft.unit.unit !== 'in') return draft;
+  if (part.d > 2 && draft.unit?.unit !== 'in') return draft;
   if (part.n === 1 && !/^(?:a|one|medio|media)$/.test(line.word(draft.until + 1))) return draft;
   return { ...draft, n: draft.n * part.d + part.n, d: part.d, until: part.until, shape: 'mixed' };
 }

@@ -4,6 +4,9 @@ import type { SaidNumber } from './numbers.ts';
 import { type Unit, unitNamed } from './units.ts';
 import { wordSet } from './words.ts';
 
+/** "Two full bags": the unit is behind. "Three more boxes" is left to whoever asks what the "more" adds to. */
+const ADDING = wordSet('full whole fresh new big small large');
+
 export interface SaidUnit {
   unit: Unit;
   until: number;
@@ -12,6 +15,8 @@ export interface SaidUnit {
 /** The unit directly behind a number, up to three words ("pounds per square inch"), "of an", "-" and "." allowed. */
 export function unitAt(line: Line, at: number, number: SaidNumber | null): SaidUnit | null {
   const k = unitStart(line, at, number);
+  const added = ADDING.has(line.word(k)) && number?.d === 1 ? unitAt(line, k + 1, null) : null;
+  if (added && (added.unit.kind === 'pack' || added.unit.kind === 'volume')) return added;
   if (line.tokens[k] === undefined || line.tokens[k]!.kind === 'number') return null;
   let name = '';
   let found: SaidUnit | null = null;
@@ -62,6 +67,8 @@ const IN_PLACE = wordSet(
   'the a an my our his her their this that there here each every some any both all it total stock hall kitchen bath bathroom bedroom ' +
     'living dining master back front unit room closet garage basement attic place case between front and good bad one two',
 );
+/** "In a bag on the sill": a place. */
+const PLACING = wordSet('in on inside into behind under off through from onto beside');
 const NOT_PACKED = wordSet(
   'light lights trap opener bolt bolts drain spout spouts surround beam beams nails screws spring cutter saw bay bays store house end',
 );
@@ -132,6 +139,7 @@ function articleFits(line: Line, from: number, next: string, unit: Unit, name: s
   switch (unit.kind) {
     case 'pack':
     case 'count':
+      if (PLACING.has(line.word(from - 2)) && next !== 'of') return false;
       return (
         unit.unit !== 'each' &&
         (next === 'of' || (!unit.close && (unit.unit !== 'box' || GETTING.has(line.word(from - 2)))))

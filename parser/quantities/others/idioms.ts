@@ -99,6 +99,8 @@ const PHRASES = [
   'nine times out of ten',
   'five star',
   'a day off',
+  'what a day',
+  'what a week',
   'a day late',
   'a day or two ago',
   'third party',

@@ -4,12 +4,13 @@ import type { Claim, ClaimRule } from './claim.ts';
 import { clock } from './clock.ts';
 import { idiom } from './idioms.ts';
 import { address, code, label } from './labels.ts';
+import { heading, listNumbers } from './lists.ts';
 import { money } from './money.ts';
 import { one } from './one.ts';
 import { phone } from './phone.ts';
 
 /** Asked in this order wherever a number can start, behind the set phrases; the first that claims the words has them. */
-const RULES: readonly ClaimRule[] = [phone, one, money, clock, address, ordinal, date, year, code, label];
+const RULES: readonly ClaimRule[] = [phone, one, money, clock, address, ordinal, date, year, code, heading, label];
 
 export interface PlacedClaim extends Claim {
   from: number;
@@ -18,8 +19,9 @@ export interface PlacedClaim extends Claim {
 /** What looks like a number and counts nothing. Claimed before any quantity is read. */
 export function claimsIn(line: Line): PlacedClaim[] {
   const claims: PlacedClaim[] = [];
+  const listed = listNumbers(line);
   for (let i = 0; i < line.tokens.length; ) {
-    const claim = claimAt(line, i);
+    const claim: Claim | null = listed.has(i) ? { until: i + 1, kind: 'label' } : claimAt(line, i);
     if (claim) claims.push({ from: i, ...claim });
     i = claim ? claim.until : i + 1;
   }

@@ -6,12 +6,12 @@ import { type Claim, type ClaimRule, isDigits } from './claim.ts';
 /** Words that give the number behind them as a name. */
 const NAMED = wordSet(
   'number unit suite apt apartment circuit ckt lot page revision rev order invoice permit po wo job ticket model cat category type grade schedule sch ' +
-    'route rt zip highway hwy exit chapter version phase class breaker stage code extension ext combo pin gate plan item',
+    'route rt rm zip highway hwy exit chapter version phase class breaker stage code extension ext combo pin gate plan item',
 );
 /** The same, unless a size follows: "window three", but "window 36 x 48". */
 const NAMED_UNLESS_SIZED = wordSet(
   'room bedroom bath bathroom floor door window drop bay line zone day week sheet drawing detail section level building bldg house truck crew part row ' +
-    'lane step station light panel area wall stair',
+    'lane step station loop stair',
 );
 const SIZED = wordSet('by x × wide high tall deep long thick and or to of is are at more');
 /** What a number describes without counting: "a two story house", "three way switch", "one man job". */
@@ -36,17 +36,18 @@ export const label: ClaimRule = (line, i) => {
     !/^inch/.test(line.word(i + 2))
   )
     return claim(i + 2);
+  if (isHyphened(line, number.until)) return claim(number.until + 2);
   if (number.d !== 1) return null;
   const before = line.word(i - 1);
   if (before === '#' && line.tight(i)) return claim(number.until);
-  if ((before === '.' && line.word(i - 2) === 'no' && line.tight(i - 1)) || (before === 'r' && isDigits(line, i)))
-    return claim(number.until);
+  if ((before === '.' && line.word(i - 2) === 'no' && line.tight(i - 1)) || before === 'r') return claim(number.until);
   const named = NAMED.has(before) || (before === 'is' && /^(?:code|combo|pin|zip|number)$/.test(line.word(i - 2)));
   if (!named && !NAMED_UNLESS_SIZED.has(before)) return null;
   const mark = line.tokens[number.until];
   if (unitAt(line, number.until, number) || (mark?.kind === 'mark' && !mark.spaced && /^["'/%”’]$/.test(mark.text)))
     return null;
   if (named) return next === 'by' || next === 'x' ? null : claim(number.until);
+  if (isPlural(next)) return null;
   const ends = mark === undefined || mark.kind !== 'word' || !SIZED.has(next);
   return number.n > 0 &&
     number.n < 40 &&
@@ -56,6 +57,18 @@ export const label: ClaimRule = (line, i) => {
     ? claim(number.until)
     : null;
 };
+
+/** "48-port", "30-lite": what a thing is, not how many. */
+const isHyphened = (line: Line, at: number) =>
+  line.tokens[at]?.text === '-' &&
+  line.tight(at) &&
+  line.tight(at + 1) &&
+  line.tokens[at + 1]?.kind === 'word' &&
+  !/^(?:by|x|and|to|or|no|ish)$/.test(line.word(at + 1)) &&
+  !unitAt(line, at, null);
+
+/** "Drop two treads": they are counted. */
+const isPlural = (word: string) => /[^s']s$/.test(word) && word.length > 3;
 
 /** W-3614, 2868, 12-2, 4B, long numbers bare of any unit. */
 export const code: ClaimRule = (line, i) => {

@@ -4,8 +4,7 @@ import { wordSet } from '../words.ts';
 import type { ClaimRule } from './claim.ts';
 
 const POINTING = wordSet(
-  'that this which no every each the some any another old new big small other right left wrong same good bad first second third last next back front ' +
-    'bottom top long short dead middle',
+  'that this which no every each the some any another old new big small other wrong same good bad first second third last next',
 );
 const DETERMINERS = wordSet('a an the that this my his her our their your another any some each every which no');
 const BEHIND = wordSet('who that thing day is was s time way');
