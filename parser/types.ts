@@ -103,6 +103,10 @@ export interface Quantity extends Span, TokenRange {
   per?: string;
   /** "six cans, no wait, five": where the taken-back wording started, so that a quote can show both. */
   takenBackFrom?: number;
+  /** "Three more boxes": the words say that it adds to what was said before. */
+  more?: true;
+  /** Tokens that no longer count: the number taken back, and the words that took it back. */
+  replaces?: TokenRange[];
   /** What is doubtful about it, as a question to the speaker. */
   doubt?: string;
   /** The rule that read it. */

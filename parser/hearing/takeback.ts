@@ -1,45 +1,51 @@
 import type { Token } from '../types.ts';
 
-const NUMBER_SCOPE = [
+/** Taking back a number: another one follows and stands instead. */
+const OF_NUMBERS = byFirstWord([
   'no wait make that',
   'no wait make it',
   'no make that',
   'no make it',
-  'wait make that',
-  'make that',
   'no wait',
-  'wait no',
-  'no hang on',
-  'hang on',
   'no sorry',
-  'sorry',
-  'scratch that make it',
-  'scratch that',
-  'or rather',
-  'i mean',
-  'correction',
-  'no no',
+  'no hang on',
+  'no hold on',
   'no i mean',
   'no actually',
+  'no it was',
+  "no it's",
+  'no its',
+  'no call it',
+  "no let's say",
+  'no lets say',
+  'no get',
+  'no no',
+  'wait make that',
+  'wait no',
+  'wait',
+  'make that',
+  'hang on',
+  'hold on',
+  'sorry',
+  'not sorry',
+  'scratch that make it',
+  'scratch that',
+  'strike that',
+  'or rather',
+  'rather',
+  'i mean',
+  'correction',
   'actually no',
   'actually',
-  'no it was',
-  'no call it',
   'call it',
-  'rather',
   'excuse me',
-  'no its',
-  "no it's",
-  'strike that',
-  'no lets say',
-  "no let's say",
-  'wait',
-  'no get',
   'better make it',
   'better make that',
-  'not sorry',
-].map((s) => s.split(' '));
-const CLAUSE_SCOPE = [
+  'well',
+]);
+
+/** Taking back what was just said, whole. */
+const OF_CLAUSES = byFirstWord([
   'scratch that last bit',
   'scratch that',
   'strike that',
@@ -50,28 +56,43 @@ const CLAUSE_SCOPE = [
   'delete that',
   'disregard that',
   'ignore that',
-].map((s) => s.split(' '));
+]);
 
-const longest = (tokens: readonly Token[], index: number, list: readonly string[][]): number => {
-  let best = 0;
-  for (const words of list) {
-    let k = index;
-    let ok = true;
-    for (const w of words) {
-      while (tokens[k]?.kind === 'mark' && tokens[k]!.text === ',' && k > index) k++;
-      if (tokens[k]?.word !== w) {
-        ok = false;
-        break;
-      }
+type Phrases = ReadonlyMap<string, readonly (readonly string[])[]>;
+
+/** Longest first under each first word, so that the first that fits is the one meant. */
+function byFirstWord(phrases: readonly string[]): Phrases {
+  const index = new Map<string, string[][]>();
+  for (const words of phrases.map((phrase) => phrase.split(' ')))
+    index.set(
+      words[0]!,
+      [...(index.get(words[0]!) ?? []), words].sort((a, b) => b.length - a.length),
+    );
+  return index;
+}
+
+/** First token after the longest of the phrases that starts at `at`, commas stepped over; 0 where none does. */
+function endOf(tokens: readonly Token[], at: number, phrases: Phrases): number {
+  for (const words of phrases.get(tokens[at]?.word ?? '') ?? []) {
+    let k = at;
+    for (const word of words) {
+      while (k > at && tokens[k]?.text === ',') k++;
+      if (tokens[k]?.word !== word) break;
       k++;
+      if (word === words.at(-1) && k - at >= words.length) return k;
     }
-    if (ok && k > best) best = k;
   }
-  return best;
-};
+  return 0;
+}
 
 const STARTS_NUMBER =
-  /^(?:\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|a|an|half|quarter)/;
+  /^(?:[.\d½¼¾⅛⅜⅝⅞]|(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|an?|half|quarter)$)/;
+
+const pastMarks = (tokens: readonly Token[], at: number) => {
+  let k = at;
+  while (tokens[k]?.kind === 'mark' && /^[,.…]$/.test(tokens[k]!.text)) k++;
+  return k;
+};
 
 /**
  * A taking-back phrase at `index`: "no wait", "make that", "scratch that". `until` is the first token after it.
@@ -81,18 +102,16 @@ export function takeBackAt(
   tokens: readonly Token[],
   index: number,
 ): { until: number; scope: 'number' | 'clause' } | null {
-  const number = longest(tokens, index, NUMBER_SCOPE);
-  const clause = longest(tokens, index, CLAUSE_SCOPE);
-  let after = Math.max(number, clause);
-  while (tokens[after]?.kind === 'mark' && /^[,.…]$/.test(tokens[after]!.text)) after++;
-  if (number && tokens[after] && STARTS_NUMBER.test(tokens[after]!.word)) return { until: after, scope: 'number' };
-  if (clause) return { until: after, scope: 'clause' };
+  const number = endOf(tokens, index, OF_NUMBERS);
+  const clause = endOf(tokens, index, OF_CLAUSES);
+  const until = pastMarks(tokens, Math.max(number, clause));
+  const numbered = STARTS_NUMBER.test(tokens[until]?.word ?? '');
+  if (number && numbered) return { until, scope: 'number' };
+  if (clause) return { until, scope: 'clause' };
+  if (number) return { until, scope: 'number' };
   // A bare "no" between two numbers: "two, no, three bags".
-  let k = index;
-  if (tokens[k]?.word !== 'no') return number ? { until: after, scope: 'number' } : null;
-  k++;
-  while (tokens[k]?.kind === 'mark' && /^[,.…]$/.test(tokens[k]!.text)) k++;
-  return tokens[k] && STARTS_NUMBER.test(tokens[k]!.word) && !/^an?$/.test(tokens[k]!.word)
-    ? { until: k, scope: 'number' }
-    : null;
+  if (tokens[index]?.word !== 'no') return null;
+  const after = pastMarks(tokens, index + 1);
+  const said = tokens[after]?.word ?? '';
+  return STARTS_NUMBER.test(said) && !/^an?$/.test(said) ? { until: after, scope: 'number' } : null;
 }

@@ -24,6 +24,7 @@ export function amountAt(line: Line, i: number): Draft | null {
     draft.unit = unit.unit;
     draft.until = unit.until;
     draft.unitFrom = 'said';
+    if (unit.more) draft.more = true;
     belowZero(line, draft);
     return partBehind(line, inchesBehind(line, draft));
   }

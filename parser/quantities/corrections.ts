@@ -6,6 +6,8 @@ import { wordSet } from './words.ts';
 
 /** As many words may stand between a number and the words that take it back: "six cans of the grey foam, no wait, five". */
 const REACH = 10;
+/** "Two cans, well three": "well" takes back only what was said just now. */
+const NEAR = 5;
 /** Words between the taking-back and the new number that say nothing of their own. */
 const PADDING = wordSet(
   "that it get like about make more to be i mean it's its that's is need a an the of at say call , . …",
@@ -58,6 +60,7 @@ function markerBetween(line: Line, all: readonly Token[], back: Draft, next: Dra
   for (let k = line.place(back.until - 1) + 1; k < end; k++) {
     if (JOINTS.has(all[k]!.word) || all[k]!.kind === 'break') return null;
     const marker = takeBackAt(all, k);
+    if (all[k]!.word === 'well' && k > line.place(back.until - 1) + NEAR) return null;
     if (marker?.scope !== 'number' || marker.until > end) continue;
     if (all.slice(marker.until, end).every((t) => t.skip || PADDING.has(t.word)))
       return all[k - 1]!.text === ',' ? k - 1 : k;

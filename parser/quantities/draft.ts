@@ -17,6 +17,7 @@ export interface Draft {
   tolerance?: Quantity['tolerance'];
   onCenter?: boolean;
   per?: string;
+  more?: true;
   group?: { kind: NonNullable<Quantity['group']>['kind']; id: number };
   /** The readings that this one took the place of. */
   instead?: { from: number; until: number }[];

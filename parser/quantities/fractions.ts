@@ -66,8 +66,10 @@ function countAt(line: Line, i: number): number | null {
 
 function divisorAt(line: Line, k: number, counted: boolean): { d: number; until: number; plural: boolean } | null {
   const [word, next] = [line.word(k), line.word(k + 1)];
-  if (counted && word === 'thirty' && /^seconds?$/.test(next)) return { d: 32, until: k + 2, plural: true };
-  if (counted && word === 'sixty' && /^fourths?$/.test(next)) return { d: 64, until: k + 2, plural: true };
+  if (counted && word === 'thirty' && /^seconds?$/.test(next))
+    return { d: 32, until: k + 2, plural: next === 'seconds' };
+  if (counted && word === 'sixty' && /^fourths?$/.test(next))
+    return { d: 64, until: k + 2, plural: next === 'fourths' };
   const d = PARTS.get(word);
   return d === undefined ? null : { d, until: k + 1, plural: word.endsWith('s') || word === 'halves' };
 }

@@ -70,6 +70,7 @@ function readingOf(
   if (draft.bound) reading.bound = draft.bound;
   if (draft.onCenter) reading.onCenter = true;
   if (draft.per) reading.per = draft.per;
+  if (draft.more) reading.more = true;
   if (draft.doubt) reading.doubt = draft.doubt;
   if (draft.instead) {
     reading.takenBackFrom = all[draft.instead[0]!.from]!.start;

@@ -7,7 +7,7 @@ const NOTHING = '';
 /** Every word that a number, a count or a unit said first can start with; at most others no rule need be asked. */
 const STARTS: ReadonlySet<string> = new Set([
   ...[ONES, TENS, PARTS, PLURALS].flatMap((words) => [...words.keys()]),
-  ...wordSet('a an un una couple dozen hundred thousand x × qty quantity inch ( $ £ €'),
+  ...wordSet('a an un una couple dozen hundred thousand x × qty quantity inch point ( $ £ €'),
 ]);
 
 /** The note as the readers of numbers see it: only the tokens that count, and the number that starts at each. */

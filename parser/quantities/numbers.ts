@@ -73,6 +73,8 @@ function wordsAt(line: Line, i: number): SaidNumber | null {
     return { n: 2, d: 1, until: line.word(k) === 'of' ? k + 1 : k, shape: 'whole', inWords: true };
   }
   if (word === 'dozen') return { n: 1, d: 1, until: i, shape: 'whole', inWords: true };
+  if (word === 'point')
+    return /^(?:this|that|the|at|some|which|to|a)$/.test(line.word(i - 1)) ? null : measuredPoint(line, i);
   const whole = cardinalAt(line, i) ?? pluralAt(line, i);
   if (!whole) {
     const article = word === 'a' || word === 'an' || word === 'un' || word === 'una';
@@ -132,6 +134,14 @@ function pointAt(line: Line, at: number, whole: number): SaidNumber | null {
   if (!digits) return null;
   const d = 10 ** digits.length;
   return { n: whole * d + Number(digits), d, until: k, shape: 'decimal', inWords: true };
+}
+
+/** "Point two five inches": only where an inch, a percent or the like follows. */
+function measuredPoint(line: Line, i: number): SaidNumber | null {
+  const number = pointAt(line, i, 0);
+  return number && /^(?:in|inch|inches|percent|feet|foot|mm|%|"|bar|ohms?)$/.test(line.word(number.until))
+    ? number
+    : null;
 }
 
 /** "Two dozen", "half a dozen", "2 doz": twelves. */

@@ -4,19 +4,24 @@ import type { SaidNumber } from './numbers.ts';
 import { type Unit, unitNamed } from './units.ts';
 import { wordSet } from './words.ts';
 
-/** "Two full bags": the unit is behind. "Three more boxes" is left to whoever asks what the "more" adds to. */
-const ADDING = wordSet('full whole fresh new big small large');
+/** "Three more boxes", "two full bags": the unit is behind. */
+const MORE = wordSet('more extra additional other');
+const WHOLE = wordSet('full whole fresh new big small large');
 
 export interface SaidUnit {
   unit: Unit;
   until: number;
+  /** "More" stands before it. */
+  more?: true;
 }
 
 /** The unit directly behind a number, up to three words ("pounds per square inch"), "of an", "-" and "." allowed. */
 export function unitAt(line: Line, at: number, number: SaidNumber | null): SaidUnit | null {
   const k = unitStart(line, at, number);
-  const added = ADDING.has(line.word(k)) && number?.d === 1 ? unitAt(line, k + 1, null) : null;
-  if (added && (added.unit.kind === 'pack' || added.unit.kind === 'volume')) return added;
+  const more = MORE.has(line.word(k));
+  const behind = (more || WHOLE.has(line.word(k))) && number?.d === 1 ? unitAt(line, k + 1, null) : null;
+  if (behind && (behind.unit.kind === 'pack' || behind.unit.kind === 'volume'))
+    return more ? { ...behind, more } : behind;
   if (line.tokens[k] === undefined || line.tokens[k]!.kind === 'number') return null;
   let name = '';
   let found: SaidUnit | null = null;
@@ -114,7 +119,13 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
   if (number?.article && !articleFits(line, from, next, unit, name)) return false;
   if (name.length === 1 && /["'’”′″]/.test(name))
     return tight && !(line.tight(until) && (next === 's' || next === 't')) && !isQuoted(line, from);
-  if (name === 'in') return number === null || tight || (number.d > 1 && digits) || (digits && !IN_PLACE.has(next));
+  if (name === 'in')
+    return (
+      number === null ||
+      tight ||
+      (number.d > 1 && digits) ||
+      (digits && !IN_PLACE.has(next) && line.tokens[until]?.kind !== 'number')
+    );
   if (LETTERS.has(name))
     return (
       (tight && digits) || (digits && (name === 'm' || name === 'l' || name === 'g' || /^[VWFCL]$/.test(token.text)))

@@ -127,6 +127,7 @@ describe('what goes with a reading', () => {
     ['at least four inches', { bound: 'atLeast' }],
     ['16 on center', { onCenter: true, unitFrom: 'implied' }],
     ['11.5 square feet to the box', { per: 'box' }],
+    ['three more boxes', { unit: 'box', more: true }],
     ['three eighths', { unitFrom: 'implied' }],
     ['twelve', { unitFrom: 'none', unit: null, unitKind: null }],
     ['six feet', { unitFrom: 'said', unitKind: 'length' }],

@@ -72,7 +72,7 @@ const isPlural = (word: string) => /[^s']s$/.test(word) && word.length > 3;
 
 /** W-3614, 2868, 12-2, 4B, long numbers bare of any unit. */
 export const code: ClaimRule = (line, i) => {
-  if (!isDigits(line, i)) return null;
+  if (!isDigits(line, i)) return spokenCode(line, i);
   const { text } = line.tokens[i]!;
   const [joint, before] = [line.tokens[i - 1], line.tokens[i - 2]];
   const lettered =
@@ -93,6 +93,16 @@ export const code: ClaimRule = (line, i) => {
     /^[234]$/.test(line.word(i + 2))
   )
     return line.tight(i + 3) && /^["'/]$/.test(line.word(i + 3)) ? null : claim(i + 3, 'code');
+  // `8-6`, `10-2`: feet and inches or cable, nobody can say; a range goes up.
+  const down =
+    dash && /^[-–]$/.test(dash.text) && !dash.spaced && line.tight(i + 2) && Number(line.word(i + 2)) <= Number(text);
+  if (
+    down &&
+    line.number(i)?.until === i + 1 &&
+    line.number(i + 2)?.shape === 'whole' &&
+    !unitAt(line, i + 3, line.number(i + 2))
+  )
+    return claim(i + 3, 'code');
   const sized = /^[x×/"'”’.%-]$/.test(dash?.text ?? '') && !dash!.spaced;
   const bare = !sized && line.word(i + 1) !== 'x' && line.word(i + 1) !== 'by' && !unitAt(line, i + 1, line.number(i));
   const door =
@@ -102,6 +112,23 @@ export const code: ClaimRule = (line, i) => {
     ? claim(i + 1, 'code')
     : null;
 };
+
+const GAUGES = wordSet('six eight ten twelve fourteen');
+const DOORS = wordSet('door doors slab slabs prehung opening');
+
+/** "Twelve two to the box" is cable, "two eight door" and "twenty eight sixty eight door" doors: two numbers side by side. */
+function spokenCode(line: Line, i: number): Claim | null {
+  const first = line.number(i);
+  const second = first?.shape === 'whole' && !first.article && first.until > i ? line.number(first.until) : null;
+  if (second?.shape !== 'whole' || second.article || !second.inWords) return null;
+  if (DOORS.has(line.word(second.until))) return claim(second.until, 'code');
+  const wires = /^(?:two|three)$/.test(line.word(first!.until)) && second.until === first!.until + 1;
+  const apart =
+    !unitAt(line, second.until, second) &&
+    !/^(?:by|x)$/.test(line.word(second.until)) &&
+    !isPlural(line.word(second.until));
+  return GAUGES.has(line.word(i)) && wires && apart ? claim(second.until, 'code') : null;
+}
 
 const STREETS = wordSet(
   'street st avenue ave road rd lane ln drive dr court ct place pl way boulevard blvd terrace close crescent highway',

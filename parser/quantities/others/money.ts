@@ -10,6 +10,9 @@ const PAYING = wordSet('paid pay cost costs spent charged charging charges fee p
 
 /** $385, "sixty two bucks", "the fee was one fifty", "cost me eighty five". */
 export const money: ClaimRule = (line, i) => {
+  // "A buck fifty" is 150 of something or 1.50: kept aside, with no sum.
+  if (line.word(i) === 'a' && line.word(i + 1) === 'buck' && line.number(i + 2))
+    return { until: line.number(i + 2)!.until, kind: 'money' };
   const signed = /^[$£€]$/.test(line.tokens[i]!.text);
   const number = line.number(signed ? i + 1 : i);
   if (!number || number.article) return null;
