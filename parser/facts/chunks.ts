@@ -54,10 +54,13 @@ function pieces(reading: Omit<Reading, 'clauses'>): Piece[] {
 export function chunksOf(reading: Omit<Reading, 'clauses'>): Chunk[] {
   const { tokens } = reading.heard;
   const owner: (Piece | undefined)[] = new Array(tokens.length);
+  const gone = new Set<number>();
+  for (const quantity of reading.quantities)
+    for (const { from, until } of quantity.replaces ?? []) for (let i = from; i < until; i++) gone.add(i);
   for (const piece of pieces(reading)) {
     const { from, until } = piece.range;
     let free = true;
-    for (let i = from; i < until; i++) if (owner[i]) free = false;
+    for (let i = from; i < until; i++) if (owner[i] || gone.has(i)) free = false;
     if (free) for (let i = from; i < until; i++) owner[i] = piece;
   }
   const chunks: Chunk[] = [];
@@ -66,7 +69,7 @@ export function chunksOf(reading: Omit<Reading, 'clauses'>): Chunk[] {
     const until = piece ? piece.range.until : i + 1;
     const first = tokens[i]!;
     const last = tokens[until - 1]!;
-    if (!piece && first.skip) {
+    if (gone.has(i) || (!piece && first.skip)) {
       i++;
       continue;
     }

@@ -51,7 +51,7 @@ const USES: Record<VerbUse, string> = {
   measure: 'measure read sit stick stand come hit show hold weigh draw average',
   move: 'go come leave arrive show stop start keep head finish meet',
   other:
-    'be do get take bring send pick give let try know like love hope work fail help wait stay happen turn put kick throw lose break crack leak drip rot stain rub slam flicker trip buzz hum squeak smell sound feel seem swell bubble peel warp rust bind sag sweat weep clog overflow short wobble rattle settle pop blow freeze cup bow crown gap curl delaminate fade chip dent scratch tear bend kink quit die vary differ match charge cost pay spend run owe walk talk eat drive sign approve pass haul rent hire bid quote send drop cure sleep supply receive ship miss forget remember cancel skip scratch change plan own decide choose choose pick prefer swap expect miscut mismeasure set',
+    'be do get take bring send pick give let try know like love hope work fail help wait stay happen turn put kick throw lose break crack leak drip rot stain rub slam flicker trip buzz hum squeak smell sound feel seem swell bubble peel warp rust bind sag sweat weep clog overflow wobble rattle settle pop blow freeze cup bow crown gap curl delaminate fade chip dent scratch tear bend kink quit die vary differ match charge cost pay spend run owe walk talk eat drive sign approve pass haul rent hire bid quote send drop cure sleep supply receive ship miss forget remember cancel skip scratch change plan own decide choose choose pick prefer swap expect miscut mismeasure set',
 };
 
 const IRREGULAR: Record<string, [past: string, participle: string]> = {
@@ -201,7 +201,23 @@ function build(): Map<string, Verb> {
 
 const VERBS = build();
 
+const NOT_PAST =
+  /^(?:need|speed|shed|bed|red|seed|weed|feed|reed|indeed|hundred|wed|led|fed|embed|exceed|supposed|tired|kids?bed|united|hundreds?ed|mudbed|ahead|used)$/;
+
+/** A verb that the tables lack, known by its ending: "brazed", "hot-mopped", "ducted". */
+function madeUp(word: string): Verb | undefined {
+  if (word.length < 5 || !/[a-z]{3}ed$/.test(word) || NOT_PAST.test(word)) return undefined;
+  const stem = word.slice(0, -2);
+  const lemma =
+    /(.)\1$/.test(stem) && !/(?:ss|ll)$/.test(stem)
+      ? stem.slice(0, -1)
+      : /(?:[^aeiou][uzsvc]|[aeiou][zsvcg]|at|ir|ur|or)$/.test(stem)
+        ? `${stem}e`
+        : stem;
+  return { lemma, use: 'work', forms: new Set<VerbForm>(['past', 'participle']) };
+}
+
 /** The verb that a word may be, or undefined. Being also a noun ("paint", "drain") is for the caller to weigh. */
 export function verbOf(word: string): Verb | undefined {
-  return VERBS.get(word);
+  return VERBS.get(word) ?? madeUp(word);
 }
