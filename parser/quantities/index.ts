@@ -19,7 +19,10 @@ export function readQuantities(
   const line = new Line(tokens);
   const claims = claimsIn(line);
   const claimed = new Uint8Array(line.tokens.length);
-  for (const claim of claims) claimed.fill(1, claim.from, claim.until);
+  for (const claim of claims) {
+    claimed.fill(1, claim.from, claim.until);
+    line.setAside(claim.from, claim.until);
+  }
   const drafts = draftsIn(line, claimed);
   tie(line, drafts);
   const standing = correct(line, tokens, drafts);

@@ -55,6 +55,11 @@ export class Line {
     return number;
   }
 
+  /** What a claim has taken is no number to the readers after it. */
+  setAside(from: number, until: number): void {
+    for (let i = from; i < until; i++) this.#numbers[i] = null;
+  }
+
   place(i: number): number {
     return this.#places[i]!;
   }

@@ -128,7 +128,9 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
     );
   if (LETTERS.has(name))
     return (
-      (tight && digits) || (digits && (name === 'm' || name === 'l' || name === 'g' || /^[VWFCL]$/.test(token.text)))
+      (tight && digits) ||
+      (digits &&
+        (name === 'm' || name === 'l' || name === 'g' || name === 'f' || name === 'v' || /^[VWFCL]$/.test(token.text)))
     );
   if (AFTER_DIGITS.has(name) && !digits) return false;
   if (name === 'pt') return digits && (tight || next === 'of');

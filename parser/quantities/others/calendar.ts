@@ -7,7 +7,7 @@ const PLACES = wordSet('first second third fourth fifth sixth seventh eighth nin
 
 /** 1st, 22nd, "twenty third". */
 export const ordinal: ClaimRule = (line, i) => {
-  if (isDigits(line, i) && line.tight(i + 1) && /^(?:st|nd|rd|th)$/.test(line.word(i + 1)))
+  if (isDigits(line, i) && line.word(i - 1) !== '/' && line.tight(i + 1) && /^(?:st|nd|rd|th)$/.test(line.word(i + 1)))
     return { until: i + 2, kind: 'ordinal' };
   if (!TENS.has(line.word(i))) return null;
   const at = line.tokens[i + 1]?.text === '-' ? i + 2 : i + 1;

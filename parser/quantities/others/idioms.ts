@@ -1,3 +1,4 @@
+import { unitAt } from '../unitAt.ts';
 import type { ClaimRule } from './claim.ts';
 
 /** Set phrases with a number in them. Common practice, no source. */
@@ -87,7 +88,6 @@ const PHRASES = [
   'one heck',
   'one at a time',
   'one by one',
-  'two by two',
   'two at a time',
   'second to none',
   'cloud nine',
@@ -139,5 +139,9 @@ for (const phrase of PHRASES) {
 
 export const idiom: ClaimRule = (line, i) => {
   const words = BY_FIRST.get(line.word(i))?.find((phrase) => phrase.every((word, k) => line.word(i + k) === word));
-  return words ? { until: i + words.length, kind: 'idiom' } : null;
+  if (!words) return null;
+  // "One by one inch" is a size: the last number has a unit of its own.
+  const until = i + words.length;
+  const last = line.number(until - 1);
+  return last?.until === until && unitAt(line, until, last) ? null : { until, kind: 'idiom' };
 };

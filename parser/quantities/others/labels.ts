@@ -44,6 +44,8 @@ export const label: ClaimRule = (line, i) => {
   const named = NAMED.has(before) || (before === 'is' && /^(?:code|combo|pin|zip|number)$/.test(line.word(i - 2)));
   if (!named && !NAMED_UNLESS_SIZED.has(before)) return null;
   const mark = line.tokens[number.until];
+  // "Apartment 12C": the letter is part of the name.
+  if (named && mark && !mark.spaced && /^[A-Z]$/.test(mark.text)) return claim(number.until + 1);
   if (unitAt(line, number.until, number) || (mark?.kind === 'mark' && !mark.spaced && /^["'/%”’]$/.test(mark.text)))
     return null;
   if (named) return next === 'by' || next === 'x' ? null : claim(number.until);
