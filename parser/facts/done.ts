@@ -132,7 +132,7 @@ function gotIn(talk: Talk, frame: Frame, at: number): string | null {
   );
   if (part < 1) return null;
   const thing = rest.slice(0, part);
-  if (!thing.some((c) => isNounTerm(c) || c.kind === 'word')) return null;
+  if (!thing.some((c) => isNounTerm(c) || c.kind === 'quantity')) return null;
   const verb = rest[part]!.verb?.lemma ?? (/^(done|finished|complete)$/.test(rest[part]!.word) ? 'finish' : 'install');
   const named = phrase(isPointer(thing) ? antecedent(talk, at) : thing);
   return named ? `${verb} ${named}` : null;

@@ -303,10 +303,13 @@ const NOUNS_TOO = new Set(
 /** "Have the plumber drop the tee", "get him to look at it". */
 export function isHaveDo(chunks: readonly Chunk[], at: number): boolean {
   if (chunks[at]?.word !== 'have' && chunks[at]?.word !== 'get') return false;
+  if (chunks[at + 1]?.word === 'to') return false;
   for (let k = at + 1; k <= at + 5 && k < chunks.length; k++) {
     const chunk = chunks[k]!;
     if (chunk.kind === 'quantity') return false;
-    if (k > at + 1 && chunk.verb?.forms.has('base') && !isNounTerm(chunk)) return true;
+    const person =
+      chunks[k - 1]?.term?.kind === 'role' || /^(?:him|her|them|somebody|someone)$/.test(chunks[k - 1]?.word ?? '');
+    if (k > at + 1 && chunk.verb?.forms.has('base') && (person || !isNounTerm(chunk))) return true;
   }
   return false;
 }

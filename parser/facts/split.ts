@@ -76,7 +76,7 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
   const next = chunks[i + 1];
   const word = chunk.word;
   const linked =
-    isPreposition(before) ||
+    (isPreposition(before) && !(isSubjectPronoun(chunk) && PARTICLES.test(before.word))) ||
     SUBORDINATORS.has(before.word) ||
     CONJUNCTIONS.has(before.word) ||
     isModal(before) ||
@@ -108,7 +108,14 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
   }
   if (word === "that's" || (word === 'that' && isCopula(next))) return hasSaid ? { by: 'run-on', back: 0 } : null;
   if (isHaveDo(chunks, i) && !isSubjectPronoun(before)) return { by: 'run-on', back: 0 };
-  if (hasSaid && chunk.verb && !isSubjectPronoun(before) && !isDeterminer(before) && isOrder(chunks, i))
+  if (
+    hasSaid &&
+    chunk.verb &&
+    !isSubjectPronoun(before) &&
+    !isDeterminer(before) &&
+    !awaitsVerb(current) &&
+    isOrder(chunks, i)
+  )
     return { by: 'run-on', back: before.kind === 'time' && opensWithTime(current) ? 1 : 0 };
   // A new subject whose verb is met here: "... gas is on | fridge is in too".
   const predicateHere =
@@ -142,10 +149,24 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
   return null;
 }
 
+/** Small words that close a verb ("clipped down") as often as they open a phrase. */
+const PARTICLES = /^(?:in|on|up|down|off|out|over|around|back|through)$/;
+
 /** "I think that", "she says", "he wants": what follows is said, not a new clause. */
 const saysThat = (chunk: Chunk) => chunk.verb?.use === 'say' || chunk.word === 'that' || chunk.word === 'like';
 
 const opensWithTime = (current: readonly Chunk[]) => current.length > 1 && current.at(-1)!.kind === 'time';
+
+/** "Have the carpenter ...": the coming verb is his, not a new order. */
+function awaitsVerb(current: readonly Chunk[]): boolean {
+  const have = current.findLastIndex((c) => c.word === 'have' || c.word === 'get');
+  return (
+    have >= 0 &&
+    have >= current.length - 4 &&
+    current.slice(have + 1).some((c) => c.term?.kind === 'role') &&
+    !current.slice(have + 1).some((c) => c.verb?.forms.has('base') && !isNounTerm(c))
+  );
+}
 
 function isOrder(chunks: readonly Chunk[], i: number): boolean {
   const before = chunks[i - 1]!;

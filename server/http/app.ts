@@ -148,13 +148,11 @@ export function makeApp(site: Site, pageFolder: string, callsAMinute = 600): Exp
     checkText(note.text);
     const taken = await site.take(job, Id.parse(req.params.noteId), note);
     if (taken.taken === 'other') {
-      res
-        .status(409)
-        .json({
-          ...problemOf(new Refused('note-other-words', `kept as ${taken.keptAs}`)),
-          keptAs: taken.keptAs,
-          reply: taken.reply,
-        });
+      res.status(409).json({
+        ...problemOf(new Refused('note-other-words', `kept as ${taken.keptAs}`)),
+        keptAs: taken.keptAs,
+        reply: taken.reply,
+      });
       return;
     }
     res.status(taken.taken === 'new' ? 201 : 200).json(taken.reply);

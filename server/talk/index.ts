@@ -118,13 +118,11 @@ function answer(state: JobState, asked: Command): Line[] {
         'Nothing is ready.',
       );
     case 'measurements':
-      return state.measurements
-        .slice(-12)
-        .map((m) => ({
-          kind: 'answer',
-          text: `${m.of}: ${plain(new Fraction(m.exact))} ${m.unit ?? ''}`.trim(),
-          item: null,
-        }));
+      return state.measurements.slice(-12).map((m) => ({
+        kind: 'answer',
+        text: `${m.of}: ${plain(new Fraction(m.exact))} ${m.unit ?? ''}`.trim(),
+        item: null,
+      }));
     default:
       return items(
         state.items.filter((i) => live(i) && within(i)),

@@ -1,0 +1,5 @@
+/** Every benchmark in one run: `npm run bench`. Each may also be run alone; each says what it measures. */
+import './quantities.ts';
+import './times.ts';
+import './hearing.ts';
+import './fold.ts';

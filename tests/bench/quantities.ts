@@ -1,0 +1,209 @@
+/**
+ * Quantities read from talk, beside general libraries, in one run.
+ *
+ *   npx tsx tests/bench/quantities.ts [--misses]
+ *
+ * A reading counts where its value is the wanted one and its words meet the wanted words; it is used once. Silent wrong:
+ * a wanted quantity was met by a reading of another value. The general readers get our table of units behind their
+ * numbers, since their own know few. `seen` was there while the rules were written. `unseen` was written before and first
+ * scored when they stood: recall 98.9 %, precision 98.2 %, value and unit 98.7 %, exact words 98.7 %, one silent wrong,
+ * 1 alarm in 65. What it missed was then put right, so from there on it is seen too.
+ */
+import { readFileSync } from 'node:fs';
+import * as chrono from 'chrono-node/en';
+import nlp from 'compromise/three';
+import two from 'compromise/two';
+import Fraction from 'fraction.js';
+import Qty from 'js-quantities';
+import { hear } from '../../parser/hearing/index.ts';
+import { readQuantities } from '../../parser/quantities/index.ts';
+import { convert, unitNamed } from '../../parser/quantities/units.ts';
+import { builtIn } from '../../parser/trade/index.ts';
+
+interface Wanted {
+  value: number;
+  unit: string | null;
+  implied?: string;
+  alt?: { value?: number; unit?: string | null }[];
+  quote: string;
+  start?: number;
+}
+
+interface Phrase {
+  id: string;
+  class: string;
+  text: string;
+  gold: Wanted[];
+}
+
+interface Reading {
+  value: number;
+  unit: string | null;
+  start: number;
+  end: number;
+}
+
+type Reader = (text: string) => Reading[];
+
+const vocabulary = builtIn();
+const ours: Reader = (text) =>
+  readQuantities(hear(text, vocabulary).tokens, text).quantities.map((q) => ({ ...q, value: q.value.valueOf() }));
+
+/** The unit that our table finds in the one or two words behind a number. */
+function unitBehind(text: string, at: number): string | null {
+  const words = text.slice(at).match(/^[\s-]*(?:of an? )?(["']|[a-z%]+)(?: ([a-z]+))?/i);
+  if (!words) return null;
+  const [one, pair] = [words[1]!.toLowerCase(), `${words[1]} ${words[2]}`.toLowerCase()];
+  return (unitNamed(pair) ?? unitNamed(one))?.unit ?? null;
+}
+
+const compromise: Reader = (text) =>
+  (
+    nlp(text).numbers().json({ offset: true }) as {
+      offset: { start: number; length: number };
+      number: { num: number | null };
+    }[]
+  )
+    .filter(({ number }) => number.num !== null)
+    .map(({ offset: { start, length }, number }) => {
+      const unit = unitBehind(text, start + length);
+      return { value: number.num!, unit, start, end: start + length };
+    });
+
+/** The longest windows of words that js-quantities takes for an amount. */
+const unitLibrary: Reader = (text) => {
+  const words = [...text.matchAll(/\S+/g)];
+  const readings: Reading[] = [];
+  for (let i = 0; i < words.length; i++)
+    for (let length = 3; length > 0; length--) {
+      const part = words.slice(i, i + length);
+      const said = part
+        .map(([word]) => word)
+        .join(' ')
+        .replace(/[.,;]$/, '');
+      const amount = part.length === length && /\d/.test(part[0]![0]) ? Qty.parse(said) : null;
+      if (!amount) continue;
+      const last = part.at(-1)!;
+      const unit = unitNamed(amount.units())?.unit ?? null;
+      readings.push({ value: amount.scalar, unit, start: part[0]!.index, end: last.index + last[0].length });
+      i += length - 1;
+      break;
+    }
+  return readings;
+};
+
+const near = (a: number, b: number) => Math.abs(a - b) <= 1e-9 + 2e-3 * Math.abs(b);
+const bare = (unit: string | null) => unit === null || unit === 'each';
+const GAUGES = /^(?:gauge|AWG)$/;
+
+function fits(want: { value: number; unit: string | null; implied?: string }, got: Reading): 0 | 1 | 2 {
+  const unit = want.unit === null ? null : (unitNamed(want.unit.toLowerCase())?.unit ?? want.unit);
+  const same =
+    unit === got.unit ||
+    (bare(unit) && bare(got.unit)) ||
+    (unit === null && got.unit === want.implied) ||
+    (GAUGES.test(unit ?? '') && GAUGES.test(got.unit ?? ''));
+  if (near(got.value, want.value)) return same ? 2 : 1;
+  if (unit === null || got.unit === null) return 0;
+  const converted = convert(new Fraction(String(got.value)), got.unit, unit);
+  return converted && near(converted.valueOf(), want.value) ? 2 : 0;
+}
+
+function measure(reader: Reader, phrases: readonly Phrase[], misses: boolean) {
+  const count = { wanted: 0, read: 0, value: 0, unit: 0, exact: 0, wrong: 0, alarms: 0, plain: 0 };
+  for (const { id, text, gold } of phrases) {
+    const left = reader(text);
+    count.wanted += gold.length;
+    count.read += left.length;
+    if (gold.length === 0) {
+      count.plain++;
+      if (left.length) count.alarms++;
+    }
+    const missed: Wanted[] = [];
+    for (const want of gold) {
+      const from = want.start ?? text.indexOf(want.quote);
+      const end = from + want.quote.length;
+      const forms = [want, ...(want.alt ?? []).map((other) => ({ ...want, ...other }))];
+      const scored = left.map((got) =>
+        got.start < end && got.end > from ? Math.max(...forms.map((form) => fits(form, got))) : 0,
+      );
+      const best = Math.max(0, ...scored);
+      if (best === 0) missed.push(want);
+      else {
+        const [got] = left.splice(scored.indexOf(best), 1);
+        count.value++;
+        if (best === 2) count.unit++;
+        if (got!.start === from && got!.end === end) count.exact++;
+      }
+      if (misses && best < 2) console.log(`  ${id} "${text}": wanted ${want.value} ${want.unit} "${want.quote}"`);
+    }
+    for (const { quote, start } of missed) {
+      const from = start ?? text.indexOf(quote);
+      if (left.some((got) => got.start < from + quote.length && got.end > from)) count.wrong++;
+    }
+  }
+  const percent = (part: number, whole: number) => `${whole ? ((100 * part) / whole).toFixed(1) : '0.0'} %`;
+  return {
+    recall: percent(count.value, count.wanted),
+    precision: percent(count.value, count.read),
+    'value+unit': percent(count.unit, count.wanted),
+    'exact words': percent(count.exact, count.value),
+    'silent wrong': count.wrong,
+    alarms: `${count.alarms} of ${count.plain}`,
+  };
+}
+
+const jsonLines = <T>(path: string): T[] =>
+  readFileSync(new URL(path, import.meta.url), 'utf8')
+    .trim()
+    .split('\n')
+    .map((line) => JSON.parse(line) as T);
+
+const misses = process.argv.includes('--misses');
+for (const name of ['seen', 'unseen']) {
+  const phrases = jsonLines<Phrase>(`../../fixtures/phrases/${name}.jsonl`);
+  console.log(`Quantities, ${name} (${phrases.length} phrases)`);
+  console.table({
+    ours: measure(ours, phrases, misses),
+    'compromise/three + our units': measure(compromise, phrases, false),
+    'js-quantities, longest window': measure(unitLibrary, phrases, false),
+  });
+  const dated = phrases.filter(({ text, gold }) => gold.length > 0 && chrono.parse(text).length > 0).length;
+  console.log(
+    `chrono-node sees a date in ${dated} of the ${phrases.filter(({ gold }) => gold.length).length} phrases that have a quantity\n`,
+  );
+}
+
+function perSecond(read: (text: string) => unknown, texts: readonly string[]): number {
+  for (const text of texts) read(text);
+  const from = performance.now();
+  let done = 0;
+  while (performance.now() - from < 1000) read(texts[done++ % texts.length]!);
+  return Math.round((1000 * done) / (performance.now() - from));
+}
+
+/** Sixty words of dictation, each line of its own. */
+const notes = jsonLines<{ text: string }>('../../fixtures/notes/seen/batch-1.jsonl')
+  .map(({ text }) => text?.split(/\s+/) ?? [])
+  .filter((words) => words.length >= 30)
+  .map((words) => [...words, ...words].slice(0, 60).join(' '));
+const heard = new Map(notes.map((text) => [text, hear(text, vocabulary).tokens]));
+console.log('Notes of 60 words a second, one core');
+console.table({
+  'our quantities alone': perSecond((text) => readQuantities(heard.get(text)!, text), notes),
+  'our hearing and quantities': perSecond(ours, notes),
+  'compromise/two': perSecond((text) => two(text), notes),
+  'compromise/three, numbers': perSecond(compromise, notes),
+  'chrono-node': perSecond((text) => chrono.parse(text), notes),
+});
+
+console.log('Milliseconds as the text grows');
+console.table(
+  [1, 10, 100, 1000].map((kilobytes) => {
+    const text = `${notes[0]}. `.repeat(Math.ceil((kilobytes * 1024) / notes[0]!.length));
+    const { tokens } = hear(text, vocabulary);
+    const from = performance.now();
+    readQuantities(tokens, text);
+    return { kilobytes, 'our quantities': Number((performance.now() - from).toFixed(1)) };
+  }),
+);
