@@ -63,7 +63,7 @@ const isThirtySecond = (line: Line, i: number) =>
 
 /** Units said in front of what they describe: "two fifty pound bags" are two, "one twenty amp breaker" is one. */
 const DESCRIBING = wordSet(
-  'foot footer footers inch pound amp watt gallon quart pint yard grit gauge minute hour penny litre kilo piece pack ton',
+  'foot footer footers inch pound ounce amp watt gallon quart pint yard grit gauge minute hour penny litre kilo piece pack ton metre meter',
 );
 /** Words after which a measured unit ends its phrase: "one twenty foot long" is 120. */
 export const STANDS_APART = wordSet(
@@ -72,6 +72,9 @@ export const STANDS_APART = wordSet(
     'plus minus center centre oc per a an it that i we they he she if because when where whole left right low max min was ' +
     'will would should can could has have had need needs got get wants want there here too also away back now max tops',
 );
+
+/** "Two fifty inch pounds": one unit of two words. */
+const TORQUE = wordSet('pounds lbs lb');
 
 /** "One twenty", "two fifteen", "two oh eight": hundreds with the word swallowed, unless a count and a size stand there. */
 function spokenHundreds(line: Line, i: number, first: Whole): Whole | null {
@@ -86,6 +89,7 @@ function spokenHundreds(line: Line, i: number, first: Whole): Whole | null {
   const unit = line.word(rest.until);
   const next = line.tokens[rest.until + 1];
   if (/^footers?$/.test(unit)) return null;
-  if (DESCRIBING.has(unit) && next?.kind === 'word' && !STANDS_APART.has(next.word)) return null;
+  if (DESCRIBING.has(unit) && next?.kind === 'word' && !STANDS_APART.has(next.word) && !TORQUE.has(next.word))
+    return null;
   return { n: first.n * 100 + rest.n, until: rest.until };
 }

@@ -83,6 +83,8 @@ function share(members: readonly Draft[]): void {
   if (!unit) return;
   // "Eight foot by two": feet said first do not reach over to a bare number.
   const backwards = members.at(-1)!.unitFrom === 'said' || unit.unit !== 'ft';
+  // `2x10x14'`: a board's section is nominal, only its length is in feet.
+  if (members.length > 2 && unit.unit === 'ft' && members.filter((m) => m.unitFrom === 'said').length === 1) return;
   for (const m of members) {
     if (m.unitFrom === 'said' || (m.unitFrom === 'none' && !backwards)) continue;
     if (m.unitFrom === 'implied' && unit.kind !== 'length') continue;

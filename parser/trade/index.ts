@@ -1,7 +1,34 @@
 import type { Term, Vocabulary } from '../types.ts';
-import { GOODS } from './data/goods.ts';
-import { SITE } from './data/site.ts';
+import { APPLIANCES } from './data/appliances.ts';
+import { AREAS } from './data/areas.ts';
+import { CONCRETE } from './data/concrete.ts';
+import { DEEDS } from './data/deeds.ts';
+import { DEFECTS } from './data/defects.ts';
+import { DOORS } from './data/doors.ts';
+import { DRYWALL } from './data/drywall.ts';
+import { ELECTRICAL } from './data/electrical.ts';
+import { FINISHES } from './data/finishes.ts';
+import { FLOORING } from './data/flooring.ts';
+import { HARDWARE } from './data/hardware.ts';
+import { HVAC } from './data/hvac.ts';
+import { LANDSCAPE } from './data/landscape.ts';
+import { LOW_VOLTAGE } from './data/lowVoltage.ts';
+import { LUMBER } from './data/lumber.ts';
+import { PAINT } from './data/paint.ts';
+import { PLUMBING } from './data/plumbing.ts';
+import { ROLES } from './data/roles.ts';
+import { ROOFING } from './data/roofing.ts';
+import { SURFACES } from './data/surfaces.ts';
+import { TASKS } from './data/tasks.ts';
+import { TILE } from './data/tile.ts';
+import { TOOLS } from './data/tools.ts';
+import { termsOf } from './sheet.ts';
 import { vocabularyOf } from './vocabulary.ts';
+
+const SHEETS = [
+  ...[TILE, PAINT, DRYWALL, LUMBER, HARDWARE, FLOORING, ELECTRICAL, LOW_VOLTAGE, PLUMBING, HVAC, APPLIANCES],
+  ...[ROOFING, CONCRETE, DOORS, LANDSCAPE, TOOLS, SURFACES, AREAS, ROLES, FINISHES, DEFECTS, TASKS, DEEDS],
+].flat();
 
 let built: Vocabulary | undefined;
 
@@ -16,33 +43,7 @@ export function withTerms(base: Vocabulary, extra: readonly Term[]): Vocabulary 
   return vocabularyOf([...base.terms, ...extra]);
 }
 
-/** Every built-in term, from the data tables. */
+/** Every built-in term, from the data sheets. */
 export function terms(): Term[] {
-  const out: Term[] = [];
-  for (const sections of Object.values(GOODS)) {
-    for (const { kind, counter, lines } of sections)
-      for (const line of lines.split('\n')) out.push({ ...parse(line), kind, counter });
-  }
-  for (const [kind, lines] of Object.entries(SITE))
-    for (const line of lines.split('\n')) out.push({ ...parse(line), kind: kind as Term['kind'] });
-  return out;
-}
-
-/** `name; other, other; ~misheard, ~misheard; @unit, unit` */
-function parse(line: string): Omit<Term, 'kind'> {
-  const [name = '', ...parts] = line.split(';').map((part) => part.trim());
-  const list = (part: string) =>
-    part
-      .split(',')
-      .map((word) => word.trim())
-      .filter(Boolean);
-  const also: string[] = [];
-  const misheard: string[] = [];
-  const soldBy: string[] = [];
-  for (const part of parts) {
-    if (part.startsWith('~')) misheard.push(...list(part.slice(1)));
-    else if (part.startsWith('@')) soldBy.push(...list(part.slice(1)));
-    else also.push(...list(part));
-  }
-  return { name, ...(also.length && { also }), ...(misheard.length && { misheard }), ...(soldBy.length && { soldBy }) };
+  return SHEETS.flatMap(termsOf);
 }

@@ -7,7 +7,8 @@
  * a wanted quantity was met by a reading of another value. The general readers get our table of units behind their
  * numbers, since their own know few. `seen` was there while the rules were written. `unseen` was written before and first
  * scored when they stood: recall 98.9 %, precision 98.2 %, value and unit 98.7 %, exact words 98.7 %, one silent wrong,
- * 1 alarm in 65. What it missed was then put right, so from there on it is seen too.
+ * 1 alarm in 65. `fresh` came after: recall 97.3 %, precision 89.2 %, value and unit 94.5 %, three silent wrong, 9 alarms in 19.
+ * What both missed was then put right, so what is printed of them now is of phrases that the rules have seen.
  */
 import { readFileSync } from 'node:fs';
 import * as chrono from 'chrono-node/en';
@@ -160,7 +161,7 @@ const jsonLines = <T>(path: string): T[] =>
     .map((line) => JSON.parse(line) as T);
 
 const misses = process.argv.includes('--misses');
-for (const name of ['seen', 'unseen']) {
+for (const name of ['seen', 'unseen', 'fresh']) {
   const phrases = jsonLines<Phrase>(`../../fixtures/phrases/${name}.jsonl`);
   console.log(`Quantities, ${name} (${phrases.length} phrases)`);
   console.table({

@@ -17,6 +17,7 @@ describe('numbers that are no quantity', () => {
     ['code', 'WX-4420 is gone', '4420'],
     ['code', 'run 12-2 to it', '12-2'],
     ['label', 'the fan is on circuit 14', '14'],
+    ['label', 'room 214 again', '214'],
     ['label', 'a two story house', 'two story'],
     ['label', 'five quarter decking', 'five quarter'],
     ['ordinal', 'the 2nd floor', '2nd'],

@@ -59,6 +59,7 @@ function onHour(line: Line, i: number): Claim | null {
   let until = minutes ? Math.max(i + 2, number.until) : i + 1;
   if (minutes && line.word(i + 1) === 'oh') until = Math.max(until, i + 3);
   if (MERIDIEM.has(line.word(until)) || withMeridiem(line, until) > until) return claim(withMeridiem(line, until));
+  if (line.word(until) === 'sharp' && !unitAt(line, until, number)) return claim(until + 1);
   if (line.word(until) === 'ish' || line.word(until) === 'noon') return claim(until + 1);
   if (!minutes && number.until > until) return null;
   return isTimely(line, i, until) ? claim(until) : null;

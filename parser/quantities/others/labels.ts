@@ -6,7 +6,7 @@ import { type Claim, type ClaimRule, isDigits } from './claim.ts';
 /** Words that give the number behind them as a name. */
 const NAMED = wordSet(
   'number unit suite apt apartment circuit ckt lot page revision rev order invoice permit po wo job ticket model cat category type grade schedule sch ' +
-    'route rt rm zip highway hwy exit chapter version phase class breaker stage code extension ext combo pin gate plan item',
+    'route rt rm zip highway hwy exit chapter version phase class breaker stage code extension ext combo pin gate plan item note',
 );
 /** The same, unless a size follows: "window three", but "window 36 x 48". */
 const NAMED_UNLESS_SIZED = wordSet(
@@ -16,7 +16,7 @@ const NAMED_UNLESS_SIZED = wordSet(
 const SIZED = wordSet('by x × wide high tall deep long thick and or to of is are at more');
 /** What a number describes without counting: "a two story house", "three way switch", "one man job". */
 const DESCRIBED = wordSet(
-  'story storey man person car way part pole prong gang tab star hole bedroom bath point speed stage panel lite year-old step tone ply',
+  'story storey man person car way part pole prong gang tab star go hole bedroom bath point speed stage panel lite year-old step tone ply',
 );
 
 const claim = (until: number, kind: Claim['kind'] = 'label'): Claim => ({ until, kind });
@@ -51,8 +51,10 @@ export const label: ClaimRule = (line, i) => {
   if (named) return next === 'by' || next === 'x' ? null : claim(number.until);
   if (isPlural(next)) return null;
   const ends = mark === undefined || mark.kind !== 'word' || !SIZED.has(next);
+  // Rooms and sections are numbered by the hundred.
+  const highest = /^(?:room|section|detail|sheet|building|bldg)$/.test(before) ? 1000 : 40;
   return number.n > 0 &&
-    number.n < 40 &&
+    number.n < highest &&
     (ends || /^(?:is|are|and|of)$/.test(next)) &&
     next !== 'x' &&
     mark?.kind !== 'number'

@@ -6,7 +6,9 @@ import type { Claim, ClaimRule } from './claim.ts';
 
 const CURRENCY = wordSet('dollar dollars buck bucks cent cents quid euro euros usd peso pesos grand');
 const THOUSANDS = wordSet('k grand');
-const PAYING = wordSet('paid pay cost costs spent charged charging charges fee price bill invoice budget quoted ran');
+const PAYING = wordSet(
+  'paid pay cost costs spent charged charging charges billed fee price bill invoice budget quoted ran',
+);
 
 /** $385, "sixty two bucks", "the fee was one fifty", "cost me eighty five". */
 export const money: ClaimRule = (line, i) => {

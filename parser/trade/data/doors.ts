@@ -1,0 +1,84 @@
+import type { Sheet } from '../sheet.ts';
+
+/** Doors, windows, glass, cabinets. */
+export const DOORS: Sheet[] = [
+  {
+    kind: 'fixture',
+    counter: 'doors',
+    lines: `door; puerta, door leaf; @each
+interior door; passage door, six panel door, hollow core door; @each
+exterior door; entry door, front door, back door, side door; @each
+solid core door; @each
+prehung door; prehung, pre hung door, pre-hung; ~pre hung up, pretty hung; @each
+slab door; door slab; @each
+french door; @each
+double door; @each
+bifold; bifold door, bi-fold; ~by fold, buy fold; @each
+bypass door; sliding closet door; @each
+pocket door; pocket door kit; ~pocketed door; @each
+barn door; @each
+dutch door; stable door; @each
+storm door; @each
+screen door; @each
+patio door; sliding door, slider, sliding glass door; @each
+closet door; @each
+cabinet door; @each
+fire door; fire rated door; @each
+hollow metal door; steel door; @each
+cased opening; @each
+garage door; overhead door, roller door, up and over door; @each
+side light; sidelight, sidelite; @each
+transom; transom window; ~tran some, transome; @each
+attic stair; attic ladder, loft ladder, pull down stairs; @each
+pet door; dog door, cat flap; @each
+window; ventana, window unit; @each
+double hung; double hung window, single hung; @each
+casement; casement window; ~case mint, casemate; @each
+awning window; hopper window, awning; @each
+slider window; sliding window; @each
+picture window; fixed window; @each
+bay window; bow window; @each
+egress window; ~aggress window, egrets window; @each
+replacement window; insert window, pocket window; @each
+basement window; @each
+garden window; @each
+storm window; secondary glazing; @each
+sash; window sash; @each
+window screen; screen, insect screen, flyscreen, bug screen; @each
+shutter; plantation shutter, storm shutter; @each
+blind; shade, roller blind, roller shade; @each
+curtain rod; drapery rod, curtain; @each
+cabinet; gabinete, cupboard, carcass, cabinet box, casework; ~cabin it, cab net, cabinette; @each
+base cabinet; lowers, drawer base; @each
+wall cabinet; upper cabinet, uppers; @each
+sink base; @each
+pantry cabinet; tall cabinet, tall unit; @each
+island cabinet; @each
+corner cabinet; blind corner; @each
+built in; builtin; @each
+bench seat; window seat, banquette; @each
+locker; mudroom locker, cubby; @each
+filler strip; cabinet filler, scribe molding, scribe strip; @each
+toe kick; toekick, kickboard, plinth; ~toll kick, tow kick, token kick; @each
+end panel; cabinet side panel, finished end; @each
+face frame; @each
+drawer; drawer box; ~draw box; @each
+drawer front; @each
+jamb; door jamb, door frame; ~jam, jams; @each
+jamb extension; extension jamb; @each
+mullion; mull post, muntin, grid; ~muting; @each
+sill; window sill, stool, window stool, door sill, cill; ~seal board; @each
+door threshold; @each
+glass; glazing, pane, vidrio, window pane; @each
+insulated glass unit; igu, double glazing, glass unit, sealed unit; @each
+tempered glass; safety glass, laminated glass; @each
+acrylic sheet; polycarbonate, acrylic panel; @sheet
+glass shelf; @each
+glazing bead; glazing strip, setting block; @ft
+access panel; access door, hatch, access hatch; @each
+window film; frosted film; @roll
+column wrap; @each
+mantel; mantle, mantelpiece, mantel shelf; @each
+stair part; volute, gooseneck; @each`,
+  },
+];

@@ -1,0 +1,42 @@
+import type { Sheet } from '../sheet.ts';
+
+/** The flooring counter. */
+export const FLOORING: Sheet[] = [
+  {
+    kind: 'material',
+    counter: 'flooring',
+    lines: `vinyl plank; lvp, luxury vinyl, lvt, vinyl plank flooring, plank, luxury vinyl plank, luxury vinyl tile; ~final plank, vinyl plan, l v p; @box
+laminate; laminate flooring, laminate floor; ~lemon it, lamb in it; @box
+hardwood; hardwood flooring, hardwood floor, oak flooring, engineered hardwood, engineered flooring, wood floor, piso, floorboard, strip flooring, wood flooring; ~hard would; @box, sq ft
+parquet; herringbone floor, wood block floor; ~par k, parkay; @box, sq ft
+bamboo flooring; bamboo; @box
+cork flooring; cork tile; @box
+sheet vinyl; vinyl sheet, linoleum, lino, vinyl flooring, vinyl; ~lie no; @sq ft, roll
+rubber flooring; gym flooring; @roll, sq ft
+carpet; carpeting, alfombra; ~car pit; @sq yd, box
+carpet tile; @box
+stair runner; carpet runner; @ft
+carpet pad; pad, padding, underlay, carpet underlay; ~carpet path; @roll
+tack strip; tackless strip, gripper rod, gripper, carpet gripper; ~tax trip, tax strip, tact strip; @box
+seam iron tape; carpet seam tape; @roll
+underlayment; underlay foam, floor underlayment, foam underlayment, cork underlayment, acoustic underlay; ~under lamb int, underlainment; @roll
+moisture barrier underlay; floor moisture barrier; @roll
+floor glue; flooring adhesive, vct adhesive, mastic, wood floor adhesive, urethane adhesive; ~floor blue; @bucket
+moisture test kit; calcium chloride test; @kit
+floor patch; feather finish, patching compound, floor patching compound, skim patch; @bag
+vct; vinyl composition tile; ~v c t; @box
+rubber base; cove base, vinyl base, wall base; ~rubber bass; @roll, box
+cove base adhesive; base adhesive; @tube
+stair nose; stair nosing, nosing; ~stair knows, stair noise; @each
+end cap molding; square nose, end molding; @each
+floor register flush; flush mount vent; @each
+floor protection; floor paper, rosin paper, floor protection board, floor protection paper; ~roseland paper; @roll
+floor finish; floor poly, floor varnish, sealer coat; @gal
+floor wax; floor polish; @gal
+floor filler; trowel filler, floor crack filler; @tub
+flooring cleat; flooring nail, flooring staple; @box
+seam sealer; seam weld; @kit
+transition track; reducer track; @each
+entry mat; walk off mat; @each`,
+  },
+];

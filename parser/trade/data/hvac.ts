@@ -1,0 +1,94 @@
+import type { Sheet } from '../sheet.ts';
+
+/** Heating, cooling and ventilation. */
+export const HVAC: Sheet[] = [
+  {
+    kind: 'material',
+    counter: 'hvac',
+    lines: `duct sealant; duct mastic, water based mastic; ~duck sealant; @tub
+duct insulation; duct wrap, duct liner; @roll
+refrigerant; 410a, r410a, r32, r22; ~refrigerate, refrigerator ant; @lb
+sheet metal; galvanized sheet; @sheet
+line set cover; lineset cover, line hide; @each
+coil cleaner; condenser cleaner; @can
+nitrogen; nitrogen tank; @each
+brazing rod; silver solder, phos copper; ~braising rod; @each`,
+  },
+  {
+    kind: 'part',
+    counter: 'hvac',
+    lines: `register; floor register, supply register, vent cover, air vent, wall register; ~red jester; @each
+diffuser; ceiling diffuser, linear diffuser, slot diffuser; ~the fuser; @each
+grille; return grille, grill, return air grille, louver, louvre; @each
+egg crate grille; @each
+duct; duct work, ductwork, sheet metal duct; ~duck work; @each, ft
+flex duct; flexible duct, insulated flex; ~flex duck; @each, ft
+round duct; spiral duct, snap lock pipe, round pipe; @each
+trunk line; trunk duct, main trunk; ~trump line; @ft
+duct elbow; adjustable elbow; @each
+takeoff; take-off, duct takeoff, start collar, starting collar; @each
+duct boot; boot, register boot, ceiling boot; @each
+plenum; supply plenum, return plenum; ~plenham, plen um, plenty um; @each
+return drop; return box; @each
+duct transition; offset duct; @each
+damper; balancing damper, backdraft damper, zone damper; ~dampener, dampher; @each
+fire damper; smoke damper, fire smoke damper; @each
+air filter; filter, furnace filter, media filter; @each
+filter rack; filter base; @each
+furnace; gas furnace; ~furness; @each
+air handler; fan coil, ahu; ~air hand layer; @each
+blower; blower motor, blower wheel, squirrel cage; @each
+inducer; inducer motor, draft inducer; ~in do sir; @each
+ignitor; ~ignite her; @each
+control board; circuit board, furnace board; @each
+limit switch; pressure switch furnace, rollout switch; @each
+heat exchanger; @each
+condenser; condensing unit, outdoor unit, ac unit, air conditioner; ~condense her, condensor; @each
+compressor; ac compressor; @each
+condenser pad; equipment pad; @each
+condenser fan; condenser fan motor; @each
+heat pump; heat pump unit; ~heap pump, heat bump; @each
+mini split; ductless unit, indoor head, split system; ~mini spit; @each
+rooftop unit; rtu, package unit, roof top unit; @each
+window unit ac; portable ac; @each
+evaporator coil; coil, a coil, evap coil; ~evaporate her coil; @each
+expansion valve; txv, metering device; @each
+lineset; line set, suction line, refrigerant line, liquid line; ~line said, lions set; @each
+filter drier; drier; @each
+service valve; schrader core; @each
+condensate line; condensate drain; ~condense it line; @ft, each
+drain pan; condensate pan, secondary pan; @each
+float switch; wet switch, pan switch; @each
+dryer vent; dryer duct, dryer vent cover; ~drier vent, tire vent; @each
+dryer box; dryer vent box; @each
+vent hood; wall cap, vent cap, roof cap, soffit vent cap; @each
+vent; combustion vent, intake vent; @each
+range hood; hood, hood fan, extractor hood, cooker hood; @each
+range hood vent; hood duct; @each
+makeup air; make up air unit, makeup air damper; @each
+hrv; erv, heat recovery ventilator, energy recovery ventilator; @each
+radiator; convector, panel radiator; ~radiate her; @each
+radiator valve; trv, thermostatic radiator valve; @each
+bleed valve; air bleeder, auto vent; @each
+hydronic baseboard; fin tube, baseboard radiator; @ft
+zone valve; heating zone valve; @each
+zone panel; zone controller; @each
+radiant tubing; pex radiant; @roll
+oil tank; fuel tank; @each
+oil filter; oil nozzle; @each
+capacitor; run capacitor, start capacitor, dual capacitor; ~capacity her, compassitor; @each
+flue; flue pipe, b vent, type b vent; ~flu; @each
+vent connector; single wall vent, draft hood; @each
+chimney liner; flue liner; @each
+concentric vent; @each
+dehumidifier; @each
+humidifier; whole house humidifier; @each
+air mover; air scrubber, negative air machine; @each
+uv light; air purifier; @each
+curb adapter; roof curb; @each
+flex connector duct; canvas connector; @each
+turning vane; @each
+hanger strap duct; duct strap; @roll
+gauge port; manometer port; @each`,
+  },
+];

@@ -1,0 +1,67 @@
+import type { Sheet } from '../sheet.ts';
+
+/** Roofing and rainwater goods. */
+export const ROOFING: Sheet[] = [
+  {
+    kind: 'material',
+    counter: 'roofing',
+    lines: `shingle; architectural shingle, roof shingle, teja, tejas, asphalt shingle, three tab; ~jingle, shingled; @bundle
+starter strip; starter, starter course, starter shingle; ~starter trip; @bundle
+ridge cap; ridge shingle, hip and ridge, cap shingle; ~rich cap, bridge cap; @bundle
+ridge vent; ~rich vent; @each, roll
+roof underlayment; roofing felt, synthetic underlayment, synthetic felt; ~roof under lamb int; @roll
+ice and water shield; ice and water, ice shield, ice barrier; ~icing water, ice in water; @roll
+drip edge; ~trip edge, drip hedge; @stick, each
+flashing; sheet metal flashing, metal flashing; ~flash in; @each, ft
+step flashing; ~steps flashing; @each
+counterflashing; counter flashing, cover flashing; @each
+valley flashing; valley metal, valley tin; @each
+kick out flashing; kickout flashing, kickout; @each
+z flashing; z bar; @stick
+apron flashing; @each
+headwall flashing; sidewall flashing; @stick
+pan flashing; door pan; @each
+chimney flashing; chimney saddle, cricket flashing; @kit
+lead flashing; lead sheet; @roll
+coil stock; trim coil, aluminum coil; ~coal stock; @roll
+roofing cement; roof cement, tar, flashing cement, roof sealant, wet patch; @tube, can
+roof coating; silicone roof coating, elastomeric roof coating; @bucket
+fibered coating; aluminum coating; @bucket
+roof vent; box vent, turtle vent, static vent; @each
+turbine vent; whirlybird; @each
+gable vent; louver vent; @each
+soffit vent; eave vent, strip vent; ~sofa vent; @each
+gutter; canal, canaleta, eavestrough, guttering; ~gut her; @stick, ft
+downspout; leader, gutter pipe, rainwater pipe, downpipe; ~down spot, down spout's, town spout; @stick, each
+downspout elbow; gutter elbow; @each
+gutter guard; leaf guard, gutter screen; @each
+gutter hanger; hidden hanger, gutter bracket; @each
+gutter end cap; gutter outlet, gutter corner; @each
+splash block; @each
+gutter sealant; gutter seal; @tube
+conductor head; leader head; @each
+roof sheathing; roof decking, roof deck, decking sheet; @sheet
+h clip; plywood clip; @box
+roof tile; concrete tile, concrete roof tile, clay tile, clay roof tile; @each
+slate; roof slate; @each
+metal roofing; metal panel, standing seam, roof panel, corrugated metal, corrugated panel; @each
+metal roof trim; ridge metal, gable trim; @stick
+closure strip; foam closure; @each
+epdm; rubber roof, roofing membrane, rubber membrane; ~e p d m; @roll
+tpo; tpo membrane; ~t p o; @roll
+modified bitumen; mod bit, torch down, cap sheet, rolled roofing, roll roofing; ~mod bid; @roll
+seam primer; bonding adhesive, lap sealant; @can
+termination bar; term bar; @stick
+skylight; roof window, sun tunnel, tubular skylight; ~sky like; @each
+skylight flashing kit; @kit
+chimney cap; rain cap, chimney pot; @each
+chimney; @each
+reglet; ~regret; @ft
+gravel stop; @stick
+roof jack; toe board, roof bracket; @each
+snow guard; snow stop; @each
+roof hatch; @each
+parapet cap; coping, coping cap; @ft
+fall protection kit; roof anchor; @each`,
+  },
+];

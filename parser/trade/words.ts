@@ -1,0 +1,38 @@
+/** As the index keeps it: lower case, without the apostrophe of "plumber's" and "doesn't", which dictation leaves out. */
+export const plain = (word: string): string =>
+  word.includes("'") ? word.toLowerCase().replace(/'(?=s\b|t\b|$)/g, '') : word.toLowerCase();
+
+/** Singular as they stand. */
+const NOT_PLURAL = /(?:ss|us|sis)$/;
+const ALIKE = new Set([
+  'always',
+  'axis',
+  'brass',
+  'canvas',
+  'lens',
+  'perhaps',
+  'series',
+  'texas',
+  'this',
+  'trellis',
+  'yes',
+]);
+const IRREGULAR: Record<string, string> = {
+  feet: 'foot',
+  halves: 'half',
+  knives: 'knife',
+  leaves: 'leaf',
+  niches: 'niche',
+  shelves: 'shelf',
+  ties: 'tie',
+};
+
+/** The singular of a plural noun by rule, and of the few that follow none. Any other word comes back as it was. */
+export function singular(word: string): string {
+  const odd = IRREGULAR[word];
+  if (odd) return odd;
+  if (word.length < 4 || !word.endsWith('s') || NOT_PLURAL.test(word) || ALIKE.has(word)) return word;
+  if (word.endsWith('ies')) return `${word.slice(0, -3)}y`;
+  if (/(?:ches|shes|xes|sses)$/.test(word)) return word.slice(0, -2);
+  return word.slice(0, -1);
+}
