@@ -1,8 +1,9 @@
 import type { Done, FollowUp, TimeMention } from '../types.ts';
 import { type Chunk, isDeterminer, isGoods, isNounTerm } from './chunks.ts';
 import { roleIn } from './done.ts';
-import { type Frame, isHaveDo } from './frames.ts';
+import type { Frame } from './frames.ts';
 import { base } from './make.ts';
+import { isHaveDo } from './predicate.ts';
 import { antecedent, isPerson, isPointer, phrase, type Talk, thingIn } from './talk.ts';
 
 /** What still has to be done, asked or checked, by whom and when. */
@@ -57,6 +58,7 @@ function planOf(talk: Talk, frame: Frame, at: number, done: readonly Done[]): Pl
     if (chunks[frame.verbAt]!.word === 'let') return letPlan(talk, frame, at);
     if (isHaveDo(chunks, frame.verbAt)) return haveDo(talk, frame, at, done);
     if (BUYS.test(lemma ?? '') && isPurchase(frame)) return null;
+    if (lemma === 'order' && frame.rest[0]?.word === 'number') return null;
     if (lemma === 'make' && /^make (?:it|that|them)\b/.test(said) && frame.rest.some((c) => c.quantity)) return null;
     if (lemma === 'keep' || lemma === 'leave')
       return frame.chunks.some((c) => c.time)

@@ -1,6 +1,6 @@
 import { type Chunk, isCopula, isDeterminer, isModal, isNounTerm, isPreposition, isSubjectPronoun } from './chunks.ts';
-import { isHaveDo, isImperativeAt, isPredicative, predicateOf } from './frames.ts';
-import { CONJUNCTIONS, SUBORDINATORS } from './words.ts';
+import { isHaveDo, isImperativeAt, isPredicative, predicateOf } from './predicate.ts';
+import { CONJUNCTIONS, HAVES, SUBORDINATORS } from './words.ts';
 
 /** A stretch of talk with one thing to say, before its grammar is laid open. */
 export interface Stretch {
@@ -103,6 +103,7 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
   const hasSaid =
     current.length > 1 || current[0]?.verb !== undefined ? predicateOf(current).predicate !== 'none' : false;
   if (isSubjectPronoun(chunk) && next && word !== 'that' && !saysThat(before)) {
+    if (word === 'there' && !isCopula(next)) return null;
     if (verbish(chunks, i + 1) || /'|^(its|thats|theres|ive|ill|hes|shes|theyre|weve|there)$/.test(word))
       return hasSaid || current.length > 2 ? { by: 'run-on', back: 0 } : null;
   }
@@ -117,6 +118,22 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
     isOrder(chunks, i)
   )
     return { by: 'run-on', back: before.kind === 'time' && opensWithTime(current) ? 1 : 0 };
+  // "... fine with it | used half a tub", "... three quarters | need one sheet".
+  const goodsVerb =
+    (chunk.verb?.use === 'use' && word !== 'use') ||
+    /^(?:bought|picked|grabbed|ordered)$/.test(word) ||
+    (word === 'need' && !isNounTerm(before) && next !== undefined && next.word !== 'to');
+  if (
+    hasSaid &&
+    goodsVerb &&
+    !isSubjectPronoun(before) &&
+    !isCopula(before) &&
+    !HAVES.has(before.word) &&
+    !isDeterminer(before) &&
+    chunk.kind === 'word' &&
+    !/^(?:and|already|just|also|only|still|never)$/.test(before.word)
+  )
+    return { by: 'run-on', back: 0 };
   // A new subject whose verb is met here: "... gas is on | fridge is in too".
   const predicateHere =
     (isCopula(chunk) && !/^(got|get|gets|getting|come|comes|came|been|be|being|looks|feels)$/.test(word)) ||
@@ -144,7 +161,8 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
     )
       return { by: 'run-on', back };
     if (chunk.owner !== undefined && hasSaid && back === 0 && !isDeterminer(before)) return { by: 'run-on', back: 0 };
-    if (chunk.owner !== undefined && hasSaid && isDeterminer(before)) return { by: 'run-on', back: 1 };
+    if (chunk.owner !== undefined && hasSaid && isDeterminer(before) && !SUBORDINATORS.has(chunks[i - 2]?.word ?? ''))
+      return { by: 'run-on', back: 1 };
   }
   return null;
 }
@@ -153,7 +171,7 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
 const PARTICLES = /^(?:in|on|up|down|off|out|over|around|back|through)$/;
 
 /** "I think that", "she says", "he wants": what follows is said, not a new clause. */
-const saysThat = (chunk: Chunk) => chunk.verb?.use === 'say' || chunk.word === 'that' || chunk.word === 'like';
+const saysThat = (chunk: Chunk) => chunk.verb?.use === 'say' || chunk.word === 'like';
 
 const opensWithTime = (current: readonly Chunk[]) => current.length > 1 && current.at(-1)!.kind === 'time';
 
@@ -174,6 +192,10 @@ function isOrder(chunks: readonly Chunk[], i: number): boolean {
   // "went to check the...", "helped move the..." are no orders.
   return (
     before.word !== 'to' &&
+    !/^(?:not|never|no|just|always|also|is|are|was|were|be|been|it's|that's|too|so|very|still|all|really|pretty|nobody|somebody|someone|who)$/.test(
+      before.word,
+    ) &&
+    !(isNounTerm(chunks[i]) && (isNounTerm(before) || before.term?.kind === 'finish')) &&
     !isModal(before) &&
     !(before.verb && !before.verb.forms.has('past') && before.kind === 'word')
   );
@@ -196,6 +218,8 @@ function subjectBefore(current: readonly Chunk[]): number {
   let sawNoun = false;
   for (let k = current.length - 1; k >= 0; k--) {
     const chunk = current[k]!;
+    if (chunk.term?.kind === 'area' && n > 0 && !isDeterminer(current[k - 1]) && !isPreposition(current[k - 1]))
+      return current.length - k;
     if (isDeterminer(chunk)) {
       n = current.length - k;
       const before = current[k - 1];
@@ -242,9 +266,12 @@ const STRANDED = new Set(
 );
 
 /** Does a new clause begin at `i` (after "and")? It does where a verb of its own stands before the next division. */
-function startsClause(chunks: readonly Chunk[], i: number): boolean {
+function startsClause(chunks: readonly Chunk[], at: number): boolean {
+  let i = at;
+  while (chunks[i] && /^(?:now|then|so|just|also|still|only|maybe|probably|finally)$/.test(chunks[i]!.word)) i++;
   const first = chunks[i];
   if (!first) return false;
+  if (first.word === 'that' && chunks[i + 1]?.verb?.forms.has('past')) return true;
   if (isSubjectPronoun(first) && verbish(chunks, i + 1)) return true;
   if (isSubjectPronoun(first) && /'/.test(first.word)) return true;
   if (isImperativeAt(chunks, i) || isHaveDo(chunks, i)) return true;
