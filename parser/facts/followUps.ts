@@ -1,5 +1,5 @@
-import type { Done, FollowUp, TimeMention } from '../types.ts';
-import { type Chunk, isDeterminer, isGoods, isNounTerm } from './chunks.ts';
+import type { Done, FollowUp, Problem, TimeMention } from '../types.ts';
+import { type Chunk, isDeterminer, isGoods, isNounTerm, isSubjectPronoun } from './chunks.ts';
 import { roleIn } from './done.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
@@ -7,10 +7,10 @@ import { isHaveDo } from './predicate.ts';
 import { antecedent, isPerson, isPointer, phrase, type Talk, thingIn } from './talk.ts';
 
 /** What still has to be done, asked or checked, by whom and when. */
-export function readFollowUps(talk: Talk, done: readonly Done[]): FollowUp[] {
+export function readFollowUps(talk: Talk, done: readonly Done[], problems: readonly Problem[]): FollowUp[] {
   const out: FollowUp[] = [];
   talk.frames.forEach((frame, at) => {
-    const plan = planOf(talk, frame, at, done);
+    const plan = planOf({ ...talk, problems }, frame, at, done);
     if (!plan) return;
     const wait = waitBefore(talk, frame, at);
     const { due, notBefore } = datesOf(talk, frame, at, plan, wait);
@@ -30,6 +30,9 @@ export function readFollowUps(talk: Talk, done: readonly Done[]): FollowUp[] {
   return merged(out);
 }
 
+/** The talk with the flaws already found: a repair speaks of one. */
+type Told = Talk & { problems: readonly Problem[] };
+
 interface Plan {
   task: string;
   who: string | null;
@@ -44,7 +47,7 @@ const IDLE = new Set(
   ),
 );
 
-function planOf(talk: Talk, frame: Frame, at: number, done: readonly Done[]): Plan | null {
+function planOf(talk: Told, frame: Frame, at: number, done: readonly Done[]): Plan | null {
   const { chunks, predicate, lemma } = frame;
   const said = chunks.map((c) => c.word).join(' ');
   if (
@@ -59,6 +62,7 @@ function planOf(talk: Talk, frame: Frame, at: number, done: readonly Done[]): Pl
     if (isHaveDo(chunks, frame.verbAt)) return haveDo(talk, frame, at, done);
     if (BUYS.test(lemma ?? '') && isPurchase(frame)) return null;
     if (lemma === 'order' && frame.rest[0]?.word === 'number') return null;
+    if (lemma === 'hold' && frame.rest.length <= 1) return null;
     if (lemma === 'make' && /^make (?:it|that|them)\b/.test(said) && frame.rest.some((c) => c.quantity)) return null;
     if (lemma === 'keep' || lemma === 'leave')
       return frame.chunks.some((c) => c.time)
@@ -93,9 +97,22 @@ function planOf(talk: Talk, frame: Frame, at: number, done: readonly Done[]): Pl
         waitBefore(talk, frame, at)
       )
         return { task: verbPhrase(talk, frame, at, done), who: null, confidence: 0.65 };
+      if (
+        !frame.negative &&
+        lemma &&
+        personIn(frame.subject) &&
+        chunks.some((c) => c.time && !c.time.past) &&
+        (!IDLE.has(lemma) || lemma === 'start')
+      )
+        return { task: verbPhrase(talk, frame, at, done), who: personIn(frame.subject), confidence: 0.65 };
       return null;
     }
-    if (!lemma || (IDLE.has(lemma) && !/^(go|come|take)$/.test(lemma)) || (BUYS.test(lemma) && isPurchase(frame)))
+    if (
+      !lemma ||
+      !chunks[frame.verbAt]?.verb ||
+      (IDLE.has(lemma) && !/^(go|come|take)$/.test(lemma)) ||
+      (BUYS.test(lemma) && isPurchase(frame))
+    )
       return null;
     if (
       frame.subject.length &&
@@ -111,7 +128,7 @@ function planOf(talk: Talk, frame: Frame, at: number, done: readonly Done[]): Pl
 }
 
 /** "He wants photos", "owner is getting the sign", "sealer crew comes monday to seal it", "sawcuts go in tomorrow". */
-function presentPlan(talk: Talk, frame: Frame, at: number, done: readonly Done[], said: string): Plan | null {
+function presentPlan(talk: Told, frame: Frame, at: number, done: readonly Done[], said: string): Plan | null {
   const { lemma, chunks } = frame;
   if (frame.negative) return null;
   const dated = chunks.some((c) => c.time && !c.time.past);
@@ -131,7 +148,19 @@ function presentPlan(talk: Talk, frame: Frame, at: number, done: readonly Done[]
   }
   if (chunks[frame.verbAt]?.verb?.forms.has('ing') && (dated || personIn(frame.subject)) && lemma && !IDLE.has(lemma))
     return { task: verbPhrase(talk, frame, at, done), who: personIn(frame.subject), confidence: 0.7 };
-  if (dated && lemma && frame.use === 'work' && isPerson(frame.subject))
+  if (
+    /^(?:somebody|someone)$/.test(frame.subject[0]?.word ?? '') &&
+    lemma &&
+    (frame.use === 'work' || frame.use === 'see') &&
+    !chunks[frame.verbAt]!.verb!.forms.has('s')
+  )
+    return { task: verbPhrase(talk, frame, at, done), who: null, confidence: 0.7 };
+  if (
+    dated &&
+    lemma &&
+    (frame.use === 'work' || /^(?:start|finish|do|look|check)$/.test(lemma)) &&
+    isPerson(frame.subject)
+  )
     return { task: verbPhrase(talk, frame, at, done), who: personIn(frame.subject), confidence: 0.7 };
   if (dated && lemma === 'rent')
     return { task: verbPhrase(talk, frame, at, done), who: personIn(frame.subject), confidence: 0.7 };
@@ -139,7 +168,7 @@ function presentPlan(talk: Talk, frame: Frame, at: number, done: readonly Done[]
 }
 
 /** Clauses with no verb that still owe something: "replace", "pickup 10:30", "adjust closer", "touch up behind bar". */
-function barePlan(talk: Talk, frame: Frame, at: number, done: readonly Done[], said: string): Plan | null {
+function barePlan(talk: Told, frame: Frame, at: number, done: readonly Done[], said: string): Plan | null {
   if (/\bnot to \w+|\bno \w+ (?:until|till|til|before)\b/.test(said) && frame.chunks.some((c) => c.time)) {
     const to = frame.chunks.findIndex((c) => c.word === 'to' || c.word === 'no');
     const verb = frame.chunks[to + 1];
@@ -151,6 +180,22 @@ function barePlan(talk: Talk, frame: Frame, at: number, done: readonly Done[], s
         held: true,
       };
   }
+  const role = personIn(frame.subject);
+  const doing = frame.predicate === 'copula' ? frame.rest.find((c) => /ing$/.test(c.word) && c.verb) : undefined;
+  if (doing?.verb && role && !IDLE.has(doing.verb.lemma))
+    return {
+      task: `${doing.verb.lemma} ${phrase(cutAtTime(resolve(talk, frame.rest.slice(frame.rest.indexOf(doing) + 1), at, done)))}`.trim(),
+      who: role,
+      confidence: 0.75,
+    };
+  if (/\b(?:going|goes|go) back\b/.test(said) && !isPerson(frame.subject))
+    return {
+      task: `send back ${isPointer(frame.subject) ? meant(talk, at) : phrase(frame.subject)}`,
+      who: null,
+      confidence: 0.7,
+    };
+  const dated = datedEntry(frame);
+  if (dated) return dated;
   const verb = frame.chunks[0];
   if (
     frame.predicate === 'none' &&
@@ -160,12 +205,32 @@ function barePlan(talk: Talk, frame: Frame, at: number, done: readonly Done[], s
     frame.chunks.length === 1 &&
     !IDLE.has(verb.verb.lemma)
   )
-    return { task: `${verb.verb.lemma} ${phrase(antecedent(talk, at))}`, who: null, confidence: 0.7 };
+    return { task: `${verb.verb.lemma} ${meant(talk, at)}`, who: null, confidence: 0.7 };
   return null;
 }
 
+/** A plan with no verb: "2nd coat wed", "texture thurs", "paint fri (painter)". */
+function datedEntry(frame: Frame): Plan | null {
+  const time = frame.chunks.find((c) => c.time && !c.time.past && c.time.hours === undefined);
+  if (
+    frame.predicate !== 'none' ||
+    !time ||
+    frame.chunks.length > 7 ||
+    frame.chunks.some((c) => c.term?.kind === 'defect' || c.quantity)
+  )
+    return null;
+  const work = frame.chunks.filter((c) => c.kind === 'term' || c.kind === 'word');
+  const named =
+    work.some((c) => isNounTerm(c) && c.term!.kind !== 'area' && c.term!.kind !== 'role') ||
+    work.some((c) => c.verb?.forms.has('base') || c.term?.kind === 'work');
+  const task = phrase(work.filter((c) => c.term?.kind !== 'role' && !/^(?:by|on|for|due)$/.test(c.word)));
+  return named && task
+    ? { task: task.includes(' ') ? task : `do ${task}`, who: personIn(frame.chunks), confidence: 0.6 }
+    : null;
+}
+
 /** "Don't caulk till monday": held back, not forbidden, when a day or a wait ends it. */
-function heldBack(talk: Talk, frame: Frame, at: number, done: readonly Done[]): Plan | null {
+function heldBack(talk: Told, frame: Frame, at: number, done: readonly Done[]): Plan | null {
   const verbAt = frame.chunks.findIndex((c, k) => k > frame.verbAt && c.verb);
   if (verbAt < 0) return null;
   const until =
@@ -176,7 +241,7 @@ function heldBack(talk: Talk, frame: Frame, at: number, done: readonly Done[]): 
   return IDLE.has(verb.lemma)
     ? null
     : {
-        task: `${verb.lemma} ${phrase(cutAtTime(resolve(talk, frame.chunks.slice(verbAt + 1), at, done)))}`,
+        task: `${verb.lemma} ${phrase(cutAtTime(resolve(talk, frame.chunks.slice(verbAt + 1), at, done))) || meant(talk, at)}`,
         who: personIn(frame.subject),
         confidence: 0.75,
         held: true,
@@ -184,11 +249,19 @@ function heldBack(talk: Talk, frame: Frame, at: number, done: readonly Done[]): 
 }
 
 /** "Let it cure 24 hours" is a wait, and a task only where nothing follows it; "let the plumber look at it" is a task. */
-function letPlan(talk: Talk, frame: Frame, at: number): Plan | null {
+function letPlan(talk: Told, frame: Frame, at: number): Plan | null {
   const rest = frame.rest;
   const verb = rest.findIndex((c) => c.verb?.forms.has('base'));
   if (verb < 1) return null;
   const who = personIn(rest.slice(0, verb));
+  const next = rest.findIndex((c, k) => k > verb && (c.word === 'before' || c.word === 'then'));
+  const step = next < 0 ? -1 : rest.findIndex((c, k) => k > next && c.verb && !isSubjectPronoun(c));
+  if (step > 0 && rest[step]!.verb!.lemma !== 'be')
+    return {
+      task: `${rest[step]!.verb!.lemma} ${phrase(rest.slice(step + 1)) || meant(talk, at)}`,
+      who: null,
+      confidence: 0.75,
+    };
   return who && rest[verb]!.verb!.lemma !== 'know'
     ? {
         task: `${rest[verb]!.verb!.lemma} ${phrase(resolve(talk, rest.slice(verb + 1), at, []))}`,
@@ -198,7 +271,7 @@ function letPlan(talk: Talk, frame: Frame, at: number): Plan | null {
     : null;
 }
 
-function haveDo(talk: Talk, frame: Frame, at: number, done: readonly Done[]): Plan | null {
+function haveDo(talk: Told, frame: Frame, at: number, done: readonly Done[]): Plan | null {
   const from = frame.verbAt + 1;
   const verb = frame.chunks.findIndex(
     (c, k) => k > from && c.verb?.forms.has('base') && !(isNounTerm(c) && k === from),
@@ -212,29 +285,42 @@ function haveDo(talk: Talk, frame: Frame, at: number, done: readonly Done[]): Pl
   };
 }
 
-function owedPlan(talk: Talk, frame: Frame, at: number, done: readonly Done[]): Plan | null {
+function owedPlan(talk: Told, frame: Frame, at: number, done: readonly Done[]): Plan | null {
   const { chunks, verbAt } = frame;
   const verb = chunks[verbAt]?.verb;
   if (!verb) return null;
   if (frame.use === 'need' || verb.lemma === 'want' || verb.lemma === 'need') return needsPlan(talk, frame, at, done);
   if (BUYS.test(verb.lemma) && isPurchase(frame)) return null;
   if (IDLE.has(verb.lemma) && !/^(go|come|take|tell|stop)$/.test(verb.lemma)) return null;
+  if (
+    /^(?:dry|cure|set|sit|acclimate|harden|cool|run|hold)$/.test(verb.lemma) &&
+    !isPerson(frame.subject) &&
+    !verb.forms.has('participle')
+  )
+    return null;
+  if (/\bhad to\b|\bwould have to\b|'d have to\b/.test(chunks.map((c) => c.word).join(' '))) return null;
+  if (verb.lemma === 'go' && frame.rest[0]?.word === 'back')
+    return {
+      task: `send back ${isPointer(frame.subject) ? meant(talk, at) : phrase(frame.subject)}`,
+      who: null,
+      confidence: 0.75,
+    };
   const who = personIn(frame.subject);
   const passive = verb.forms.has('participle') && !isPerson(frame.subject) && frame.subject.length > 0;
   const rest = cutAtTime(resolve(talk, frame.rest, at, done));
   if (passive || (frame.subject.length && !isPerson(frame.subject))) {
-    const thing = isPointer(frame.subject) ? phrase(antecedent(talk, at)) : phrase(frame.subject);
+    const thing = isPointer(frame.subject) ? meant(talk, at) : phrase(frame.subject);
     return { task: `${verb.lemma} ${thing} ${phrase(rest)}`.trim(), who: null, confidence: 0.8 };
   }
   return { task: `${verb.lemma} ${phrase(rest)}`.trim(), who, confidence: 0.8 };
 }
 
 /** "Two of them still need ends", "the sill needs paint", "he wants photos by friday". */
-function needsPlan(talk: Talk, frame: Frame, at: number, done: readonly Done[]): Plan | null {
+function needsPlan(talk: Told, frame: Frame, at: number, done: readonly Done[]): Plan | null {
   const { chunks, verbAt } = frame;
   const object = chunks.slice(verbAt + 1);
   const ing = object.findIndex((c) => c.verb?.forms.has('ing'));
-  const thing = isPointer(frame.subject) ? phrase(antecedent(talk, at)) : phrase(frame.subject);
+  const thing = isPointer(frame.subject) ? meant(talk, at) : phrase(frame.subject);
   if (ing >= 0 && ing <= 1)
     return thing
       ? {
@@ -249,34 +335,52 @@ function needsPlan(talk: Talk, frame: Frame, at: number, done: readonly Done[]):
       return { task: `${phrase(cutAtTime(object))} for ${role}`, who: null, confidence: 0.6 };
     return null;
   }
-  if (!object.length || object.some((c) => c.quantity && c.quantity.unitKind === 'length')) return null;
+  if (!object.length || object.some((c) => c.quantity || isGoods(c))) return null;
   return thing
     ? { task: `${phrase(cutAtTime(resolve(talk, object, at, done)))} ${thing}`, who: null, confidence: 0.6 }
     : null;
 }
 
-function verbPhrase(talk: Talk, frame: Frame, at: number, done: readonly Done[]): string {
+function verbPhrase(talk: Told, frame: Frame, at: number, done: readonly Done[]): string {
+  if (frame.rest.every((c) => c.time || c.kind === 'mark'))
+    return `${frame.lemma} ${waitBefore(talk, frame, at) ? lastMade(talk, frame, done) || meant(talk, at) : meant(talk, at)}`;
   return `${frame.lemma ?? phrase([frame.chunks[frame.verbAt]!])} ${phrase(cutAtTime(resolve(talk, frame.rest, at, done)))}`.trim();
 }
 
 /** Puts the named thing where "it" stands: what was last finished for the step after a wait, else the last thing named. */
-function resolve(talk: Talk, chunks: readonly Chunk[], at: number, done: readonly Done[]): Chunk[] {
+function resolve(talk: Told, chunks: readonly Chunk[], at: number, done: readonly Done[]): Chunk[] {
   const k = chunks.findIndex((c) => /^(it|them|that|those|these|'em|em|this|one)$/.test(c.word));
   if (k < 0 || chunks.some((c, j) => isNounTerm(c) && c.term!.kind !== 'area' && c.term!.kind !== 'role' && j <= k + 1))
     return [...chunks];
   const frame = talk.frames[at]!;
   const made = waitBefore(talk, frame, at) ? done.filter((d) => d.end <= frame.start).at(-1) : undefined;
   const named = made ? (talk.frames.find((f) => f.start === made.start) ?? frame) : null;
-  const thing = named ? thingIn(named.chunks) : antecedent(talk, at);
+  const thing = named ? thingIn(named.chunks) : [{ ...chunks[k]!, kind: 'word' as const, word: meant(talk, at) }];
   return [...chunks.slice(0, k), ...thing, ...chunks.slice(k + 1)];
+}
+
+/** What was last finished before this clause. */
+function lastMade(talk: Talk, frame: Frame, done: readonly Done[]): string {
+  const made = done.filter((d) => d.end <= frame.start).at(-1);
+  const told = made && talk.frames.find((f) => f.start === made.start);
+  return told ? phrase(thingIn(told.chunks)) : '';
+}
+
+/** What "it" is, in words: the flaw found just before, for a repair; else the thing last named. */
+function meant(talk: Told, at: number): string {
+  const from = talk.frames[Math.max(0, at - 3)]!.start;
+  const flaw = talk.problems
+    .filter((p) => p.start >= from && p.start < talk.frames[at]!.start && p.thing !== 'something')
+    .at(-1);
+  return flaw ? flaw.thing : phrase(antecedent(talk, at));
 }
 
 /** A task's words end where its condition or its date begins. */
 function cutAtTime(chunks: readonly Chunk[]): Chunk[] {
-  const end = chunks.findIndex(
-    (c, k) => k > 0 && /^(before|until|till|til|when|if|so|because|b4|once|after|since|unless)$/.test(c.word),
+  const end = chunks.findIndex((c) =>
+    /^(before|until|till|til|when|if|so|because|b4|once|after|since|unless)$/.test(c.word),
   );
-  return (end > 0 ? chunks.slice(0, end) : chunks).filter((c) => c.kind !== 'time' && !/^(by|on)$/.test(c.word));
+  return (end >= 0 ? chunks.slice(0, end) : chunks).filter((c) => c.kind !== 'time' && !/^(by|on)$/.test(c.word));
 }
 
 /** "Get two tubes", "pick up a box": goods, so it belongs to the order. */

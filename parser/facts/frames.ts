@@ -44,7 +44,7 @@ function frameOf(stretch: Stretch): Frame | null {
   }
   while (chunks.length && chunks.at(-1)!.kind === 'mark') chunks = chunks.slice(0, -1);
   if (!chunks.length) return null;
-  const said = predicateOf(chunks);
+  const said = afterThen(chunks, openers) ?? predicateOf(chunks);
   return {
     chunks,
     openers,
@@ -60,6 +60,13 @@ function frameOf(stretch: Stretch): Frame | null {
     negative: chunks.some((c) => (c.kind === 'word' || c.kind === 'term') && isNegative(c.word)),
     area: null,
   };
+}
+
+/** "Let it cure, then grout": behind "then" even a word that is mostly a noun is an order. */
+function afterThen(chunks: readonly Chunk[], openers: readonly string[]): ReturnType<typeof predicateOf> | null {
+  const verb = chunks[0]?.verb;
+  if (!openers.includes('then') || !verb?.forms.has('base') || chunks[0]!.owner) return null;
+  return { predicate: 'imperative', verbAt: 0, subjectEnd: 0, lemma: verb.lemma, use: verb.use };
 }
 
 function opens(chunks: readonly Chunk[]): boolean {

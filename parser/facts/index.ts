@@ -20,7 +20,7 @@ export function readFacts(talk: Talk): Fact[] {
   const measurements = readMeasurements(spoken, materials.used);
   const problems = readProblems(spoken);
   const done = readDone(spoken, problems);
-  const followUps = readFollowUps(spoken, done);
+  const followUps = readFollowUps(spoken, done, problems);
   const facts: Fact[] = [
     ...commands,
     ...materials.facts,

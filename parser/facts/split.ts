@@ -98,6 +98,7 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
     !isCopula(before)
   )
     return { by: 'word', back: 0 };
+  if (word === 'only' && next?.word === 'thing') return { by: 'run-on', back: 0 };
   if (linked) return null;
 
   const hasSaid =
@@ -140,6 +141,7 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
     (chunk.owner !== undefined && isPredicative(chunks, i + 1)) ||
     (isModal(chunk) && !/'/.test(word.replace(/n't$/, ''))) ||
     /^(needs|has|have|had|gotta|wants)$/.test(word) ||
+    (word === 'need' && (isNounTerm(before) || before.word === 'them' || before.word === 'still')) ||
     (chunk.verb !== undefined &&
       !chunk.verb.forms.has('base') &&
       chunk.verb.forms.has('past') &&
@@ -218,6 +220,14 @@ function subjectBefore(current: readonly Chunk[]): number {
   let sawNoun = false;
   for (let k = current.length - 1; k >= 0; k--) {
     const chunk = current[k]!;
+    // "two of them still need ends"
+    if (/^(?:them|those|still)$/.test(chunk.word) && (current[k - 1]?.word === 'of' || chunk.word === 'still')) {
+      if (chunk.word === 'still') {
+        n = current.length - k;
+        continue;
+      }
+      return current[k - 2]?.quantity ? current.length - k + 2 : 0;
+    }
     if (chunk.term?.kind === 'area' && n > 0 && !isDeterminer(current[k - 1]) && !isPreposition(current[k - 1]))
       return current.length - k;
     if (isDeterminer(chunk)) {
