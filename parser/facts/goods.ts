@@ -22,6 +22,7 @@ export function goodsStatus(talk: Talk, frame: Frame, at: number): MaterialStatu
     if (/\b(?:need|needs|could use|falta|short|shy)\b/.test(said)) return needOf(frame, said);
   }
   if (/\b(?:went through|used up|burned through|burnt through|go through|goes through)\b/.test(said)) return 'used';
+  if (/\bran me\b/.test(said)) return 'bought';
   if (/\bon order\b/.test(said)) return 'ordered';
   if (/\b(?:on hand|down to|left over|leftover)\b/.test(said)) return 'have';
   if (
@@ -58,7 +59,7 @@ export function goodsStatus(talk: Talk, frame: Frame, at: number): MaterialStatu
   if (
     predicate === 'copula' &&
     /^(in|on|up|set|hung|installed|down)$/.test(frame.rest.at(-1)?.word ?? '') &&
-    frame.subject.some((c) => c.quantity)
+    frame.subject.some((c) => c.quantity || isGoods(c))
   )
     return 'used';
   if (predicate === 'none') {

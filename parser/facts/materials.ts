@@ -1,4 +1,5 @@
 import type Fraction from 'fraction.js';
+import { singular } from '../trade/vocabulary.ts';
 import type { Material, MaterialStatus, Quantity } from '../types.ts';
 import { type Chunk, isDeterminer, isGoods, isNounTerm, isPreposition } from './chunks.ts';
 import type { Frame } from './frames.ts';
@@ -52,15 +53,46 @@ export function readMaterials(talk: Talk): { facts: Material[]; used: Set<Quanti
     for (const lot of lots) {
       for (const q of lot.sizes) used.add(q);
       const fate: MaterialStatus | null = fateOf(frame, lot, status);
-      if (fate === null || fate === 'mentioned') continue;
+      if (fate === null || fate === 'mentioned' || !speaksOf(frame, lot, fate)) continue;
       for (const q of [lot.amount, lot.each, lot.upper]) if (q) used.add(q);
       const fact = materialOf(talk, frame, lot, fate);
-      if (fact) facts.push(fact);
+      if (fact) keep(facts, fact, lot);
     }
-    if (lots.length && own) carried = { status: own, sentence: frame.sentence };
+    if (own) carried = { status: own, sentence: frame.sentence };
     else if (frame.predicate !== 'none') carried = null;
   });
   return { facts, used };
+}
+
+/** Goods that the verb speaks of: behind it, counted or by article; not its subject, nor where a thing is ("under the sink"). */
+function speaksOf(frame: Frame, lot: Lot, fate: MaterialStatus): boolean {
+  const counted = lot.amount !== null || lot.article;
+  const inSubject =
+    frame.verbAt >= 0 && lot.until <= frame.verbAt && frame.predicate !== 'copula' && frame.predicate !== 'none';
+  if (inSubject && !(lot.amount && /^(?:left|gone|short)$/.test(frame.chunks[lot.until]?.word ?? ''))) return false;
+  if (counted) return true;
+  if (fate === 'used' || fate === 'have') return false;
+  const before = frame.chunks[lot.from - 1];
+  return !(isPreposition(before) && before!.word !== 'of' && before!.word !== 'up');
+}
+
+/** Adds a fact; a count behind its goods ("levelling compound, two bags") completes the fact before it. */
+function keep(facts: Material[], fact: Material, lot: Lot): void {
+  const before = facts.findLast((f) => f.item === fact.item);
+  if (lot.carried && before) {
+    if (fact.unit === 'each' && before.unit && lot.amount?.unit !== 'each') fact.unit = before.unit;
+    if (before.quantity === null && before.status === fact.status) {
+      Object.assign(before, {
+        quantity: fact.quantity,
+        exact: fact.exact,
+        atLeast: fact.atLeast,
+        unit: fact.unit,
+        size: before.size ?? fact.size,
+      });
+      return;
+    }
+  }
+  facts.push(fact);
 }
 
 /** "1 roll left", "2 short", "x4 missing" decide for their own lot, whatever the clause's verb says. */
@@ -69,6 +101,7 @@ function fateOf(frame: Frame, lot: Lot, status: MaterialStatus | null): Material
   const before = frame.chunks[lot.from - 1]?.word;
   if (after === 'left' || after === 'leftover' || (after === 'on' && frame.chunks[lot.until + 1]?.word === 'hand'))
     return 'have';
+  if (after === 'gone') return 'used';
   if (after === 'short' && lot.amount && isCount(lot.amount)) return 'need';
   if (before === 'short' || before === 'shy') return 'need';
   return status;
@@ -90,7 +123,8 @@ function lotsIn(talk: Talk, frame: Frame, at: number, bare: boolean): Lot[] {
 function lotAt(talk: Talk, chunks: readonly Chunk[], k: number, at: number, bare: boolean): Lot | null {
   const chunk = chunks[k]!;
   const q = chunk.quantity;
-  if (q && (isPack(q) || isBulk(q) || isCount(q))) return countedLot(talk, chunks, k, at, q);
+  if (q?.group?.kind === 'eachOf') return q.group.index === 0 ? spreadLot(talk, chunks, k, at, q) : null;
+  if (q && (isPack(q) || isBulk(q) || isCount(q))) return countedLot(talk, chunks, k, at, q, bare);
   if (q && isSize(chunk)) return namedLot(chunks, k, bare);
   if (isDeterminer(chunk) && /^(a|an|another|some|any|the|no)$/.test(chunk.word)) {
     const end = nounPhraseFrom(chunks, k + 1);
@@ -104,7 +138,14 @@ function lotAt(talk: Talk, chunks: readonly Chunk[], k: number, at: number, bare
 }
 
 /** "Two and a half bags of thinset", "(1) 20A breaker", "ten more jacks", "one bag of those", "x3". */
-function countedLot(talk: Talk, chunks: readonly Chunk[], k: number, at: number, amount: Quantity): Lot | null {
+function countedLot(
+  talk: Talk,
+  chunks: readonly Chunk[],
+  k: number,
+  at: number,
+  amount: Quantity,
+  known: boolean,
+): Lot | null {
   let i = k + 1;
   let upper: Quantity | null = null;
   let each: Quantity | null = null;
@@ -147,7 +188,9 @@ function countedLot(talk: Talk, chunks: readonly Chunk[], k: number, at: number,
     (pack && phraseChunks.some((c) => c.kind === 'word' && /^[a-z]{3,}/.test(c.word)));
   if (!named) {
     const following = chunks[i];
-    const pointing = following && /^(those|them|these|that|left|more|short|of)$/.test(following.word);
+    const pointing =
+      (following && /^(those|them|these|that|left|gone|more|short|of)$/.test(following.word)) ||
+      (known && isCount(amount) && (following === undefined || following.kind === 'mark' || following.kind === 'time'));
     if (!pack && !more && !pointing && !(isCount(amount) && /^(x|qty|\()/.test(amount.quote))) return null;
     if (isBulk(amount) && !pack && !pointing) return null;
     const past = lastGoods(talk, at, amount.start);
@@ -169,6 +212,33 @@ function countedLot(talk: Talk, chunks: readonly Chunk[], k: number, at: number,
   const { item, sizes, until } = nameAndSizes(chunks, i);
   if (amount.group?.kind === 'eachOf') each = null;
   return { item, sizes, amount, upper, each, article: false, more, from: k, until, carried: false };
+}
+
+/** "Sash locks are on, two on each of the four windows": eight of what was just named. */
+function spreadLot(talk: Talk, chunks: readonly Chunk[], k: number, at: number, each: Quantity): Lot | null {
+  const times = chunks.findIndex((c, i) => i > k && c.quantity?.group?.id === each.group!.id);
+  if (times < 0) return null;
+  const next = chunks[k + 1];
+  const own = next && isGoods(next) ? chunks.slice(k + 1, nounPhraseFrom(chunks, k + 1)) : [];
+  const item = own.length ? own : lastGoods(talk, at, each.start);
+  if (!item.length) return null;
+  const amount: Quantity = {
+    ...each,
+    value: each.value.mul(chunks[times]!.quantity!.value),
+    unit: each.unit ?? 'each',
+  };
+  return {
+    item: item.filter((c) => c.kind !== 'quantity'),
+    sizes: [],
+    amount,
+    upper: null,
+    each: null,
+    article: false,
+    more: false,
+    from: k,
+    until: nounPhraseFrom(chunks, times + 1),
+    carried: !own.length,
+  };
 }
 
 /** Goods without a count before them: `9" roller covers x3`, "light gray grout", "220 grit sponges qty 6". */
@@ -222,7 +292,7 @@ function nameAndSizes(chunks: readonly Chunk[], at: number): { item: Chunk[]; si
 
 function materialOf(talk: Talk, frame: Frame, lot: Lot, status: MaterialStatus): Material | null {
   const goods = lot.item.filter((c) => !(c.kind === 'word' && isPreposition(c)));
-  const item = phrase(goods);
+  const item = named(phrase(goods));
   if (!item) return null;
   const unit = lot.upper?.unit ?? lot.amount?.unit ?? null;
   const value: Fraction | null = lot.upper?.value ?? lot.amount?.value ?? null;
@@ -256,6 +326,9 @@ function materialOf(talk: Talk, frame: Frame, lot: Lot, status: MaterialStatus):
         : 'plain',
   };
 }
+
+/** The item's name in the singular, as it stands on an order. */
+const named = (words: string) => words.replace(/[a-z]+$/, singular);
 
 /** Sizes as the trade writes them: `12x24`, `1-1/2 in`, `20 A`, `3-1/4 in x 12 ft`. */
 function sizeText(sizes: readonly Quantity[]): string {
