@@ -54,6 +54,7 @@ export function goodsStatus(talk: Talk, frame: Frame, at: number): MaterialStatu
     if (INSTALLS.test(lemma ?? '') && !negative) return 'used';
     return null;
   }
+  if (predicate === 'present' && use === 'use' && !negative && isPerson(frame.subject)) return 'used';
   if (use === 'have' && !negative && (isPerson(frame.subject) || frame.subject.length === 0)) return 'have';
   if (/\b(?:have|has|got|there's|theres|there is|there are)\b/.test(said) && /\bleft\b/.test(said)) return 'have';
   if (

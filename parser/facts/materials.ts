@@ -15,7 +15,8 @@ interface Lot {
   amount: Quantity | null;
   /** "a new ring": one, said by the article. */
   article: boolean;
-  each: Quantity | null;
+  /** Cable by its code, `12/2`. */
+  code?: string;
   upper: Quantity | null;
   more: boolean;
   from: number;
@@ -54,12 +55,12 @@ export function readMaterials(talk: Talk): { facts: Material[]; used: Set<Quanti
       for (const q of lot.sizes) used.add(q);
       const fate: MaterialStatus | null = fateOf(frame, lot, status);
       if (fate === null || fate === 'mentioned' || !speaksOf(frame, lot, fate)) continue;
-      for (const q of [lot.amount, lot.each, lot.upper]) if (q) used.add(q);
+      for (const q of [lot.amount, lot.upper]) if (q) used.add(q);
       const fact = materialOf(talk, frame, lot, fate);
       if (fact) keep(facts, fact, lot);
     }
     if (own) carried = { status: own, sentence: frame.sentence };
-    else if (frame.predicate !== 'none') carried = null;
+    else if (frame.predicate !== 'none' && !/^that's$/.test(frame.chunks[0]!.word)) carried = null;
   });
   return { facts, used };
 }
@@ -148,7 +149,6 @@ function countedLot(
 ): Lot | null {
   let i = k + 1;
   let upper: Quantity | null = null;
-  let each: Quantity | null = null;
   // "three or four bags", "two by two": the range's second end, which carries the unit.
   if (chunks[i]?.quantity?.group && amount.group && chunks[i]!.quantity!.group!.id === amount.group.id)
     upper = chunks[i++]!.quantity!;
@@ -180,12 +180,31 @@ function countedLot(
   const phraseChunks = chunks.slice(i, end);
   const goods = phraseChunks.some(isGoods);
   const pack = isPack(upper ?? amount);
+  const words = phraseChunks.some((c) => c.kind === 'word' && /^[a-z]{3,}/.test(c.word) && !NOT_GOODS.test(c.word));
   const named =
     goods ||
-    (phraseChunks.some((c) => c.kind === 'word' || isNounTerm(c)) &&
-      (pack || isBulk(amount)) &&
-      chunks[i - 1]?.word === 'of') ||
-    (pack && phraseChunks.some((c) => c.kind === 'word' && /^[a-z]{3,}/.test(c.word)));
+    (words && pack) ||
+    (words && isBulk(amount) && chunks[i - 1]?.word === 'of') ||
+    // Goods that the vocabulary lacks, where the clause says what became of them: "need 5 rotors".
+    (words &&
+      known &&
+      isCount(upper ?? amount) &&
+      phraseChunks.length <= 3 &&
+      !phraseChunks.some((c) => c.term?.kind === 'area' || c.term?.kind === 'role'));
+  const code = chunks[i]?.notQuantity?.kind === 'code' && /^\d+[-/]\d$/.test(chunks[i]!.word) ? chunks[i]! : null;
+  if (code)
+    return {
+      item: [{ ...code, kind: 'word', word: 'cable' }],
+      sizes: [],
+      code: code.word,
+      amount,
+      upper,
+      article: false,
+      more,
+      from: k,
+      until: i + 1,
+      carried: false,
+    };
   if (!named) {
     const following = chunks[i];
     const pointing =
@@ -200,7 +219,6 @@ function countedLot(
       sizes: past.flatMap((c) => (c.quantity ? [c.quantity] : [])),
       amount,
       upper,
-      each,
       article: false,
       more,
       from: k,
@@ -210,9 +228,11 @@ function countedLot(
   }
   if (isBulk(amount) && !pack && !goods && chunks[i - 1]?.word !== 'of') return null;
   const { item, sizes, until } = nameAndSizes(chunks, i);
-  if (amount.group?.kind === 'eachOf') each = null;
-  return { item, sizes, amount, upper, each, article: false, more, from: k, until, carried: false };
+  return { item, sizes, amount, upper, article: false, more, from: k, until, carried: false };
 }
+
+const NOT_GOODS =
+  /^(?:guys?|people|men|women|times?|trips?|hours?|days?|weeks?|coats?|more|other|others|left|weeks|things?|kids?|rooms?|spots?|places?|way|ways|side|sides|feet|each|total|percent|years?|drops?)$/;
 
 /** "Sash locks are on, two on each of the four windows": eight of what was just named. */
 function spreadLot(talk: Talk, chunks: readonly Chunk[], k: number, at: number, each: Quantity): Lot | null {
@@ -232,7 +252,7 @@ function spreadLot(talk: Talk, chunks: readonly Chunk[], k: number, at: number, 
     sizes: [],
     amount,
     upper: null,
-    each: null,
+
     article: false,
     more: false,
     from: k,
@@ -258,7 +278,7 @@ function namedLot(chunks: readonly Chunk[], k: number, bare: boolean): Lot | nul
     sizes,
     amount,
     upper: null,
-    each: null,
+
     article: false,
     more: false,
     from: k,
@@ -312,7 +332,7 @@ function materialOf(talk: Talk, frame: Frame, lot: Lot, status: MaterialStatus):
     ),
     kind: 'material',
     item,
-    size: lot.sizes.length ? sizeText(lot.sizes) : nominal,
+    size: lot.code ?? (lot.sizes.length ? sizeText(lot.sizes) : nominal),
     specs: goods.filter((c) => c.kind === 'term' && c.term!.kind === 'finish').map((c) => c.word),
     quantity,
     exact: value ? value.toFraction() : lot.article ? '1' : null,

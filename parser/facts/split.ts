@@ -123,7 +123,8 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
   const goodsVerb =
     (chunk.verb?.use === 'use' && word !== 'use') ||
     /^(?:bought|picked|grabbed|ordered)$/.test(word) ||
-    (word === 'need' && !isNounTerm(before) && next !== undefined && next.word !== 'to');
+    (word === 'need' && !isNounTerm(before) && next !== undefined && next.word !== 'to') ||
+    (word === 'got' && next?.kind === 'quantity');
   if (
     hasSaid &&
     goodsVerb &&
