@@ -21,6 +21,8 @@ const MEASURABLE = new Set([
   'weight',
   'other',
 ]);
+/** Units in which goods are sold, hardly ever a reading. */
+const NEVER_MEASURED = /^(?:yd|ton|gal|qt|pt|kg|L|ml|oz|cu yd|penny|grit)$/;
 const DIMENSIONS =
   /^(wide|width|tall|high|height|long|length|deep|depth|thick|thickness|across|diameter|apart|square|clear|gap|reveal|showing|exposure|short|shy|over|proud|low|off)$/;
 const READS =
@@ -43,7 +45,7 @@ function isMeasurement(frame: Frame, k: number, q: Quantity): boolean {
   const next = frame.chunks[k + 1];
   if (q.unitKind && MEASURABLE.has(q.unitKind) && q.unitFrom !== 'none') {
     if (q.unit === 'grit') return false;
-    if (q.unitKind === 'other' && !q.unit) return false;
+    if (NEVER_MEASURED.test(q.unit ?? '')) return false;
     // A size in front of goods that nobody counted ("the half inch drywall") is the goods' own.
     return !(isSizeOfGoods(frame.chunks, k) && !DIMENSIONS.test(next?.word ?? ''));
   }
@@ -80,7 +82,13 @@ function measurementOf(talk: Talk, frame: Frame, at: number, k: number, q: Quant
   const after = chunks.slice(k + 1, nounPhraseFrom(chunks, k + 1)).filter((c) => c.kind !== 'quantity');
   const dimension = after.find((c) => DIMENSIONS.test(c.word))?.word;
   const noun = after.filter(
-    (c) => isNounTerm(c) || (c.kind === 'word' && !DIMENSIONS.test(c.word) && !isPreposition(c)),
+    (c) =>
+      isNounTerm(c) ||
+      (c.kind === 'word' &&
+        !DIMENSIONS.test(c.word) &&
+        !isPreposition(c) &&
+        c.word.length > 1 &&
+        !/^(?:by|too|used|away|each)$/.test(c.word)),
   );
   const subject = frame.subject.filter((c) => c.kind !== 'quantity');
   let named: Chunk[] = [];
@@ -111,10 +119,10 @@ function measurementOf(talk: Talk, frame: Frame, at: number, k: number, q: Quant
       q.unitFrom === 'none' ? 0.6 : 0.85,
     ),
     kind: 'measurement',
-    of: dimension && !of.includes(dimension) ? `${of} ${dimension}` : of,
+    of: withKind(of, dimension, q),
     value: q.value.valueOf(),
     exact: q.value.toFraction(),
-    unit: q.unit ?? impliedUnit(of, q),
+    unit: unitOf(talk, frame, of, q),
     role: wanted ? 'wanted' : 'found',
     ...(q.bound && { bound: q.bound }),
     ...(q.tolerance && { tolerance: q.tolerance }),
@@ -122,9 +130,50 @@ function measurementOf(talk: Talk, frame: Frame, at: number, k: number, q: Quant
   };
 }
 
+const DIMENSION_NAMES: Readonly<Record<string, string>> = {
+  wide: 'width',
+  tall: 'height',
+  high: 'height',
+  long: 'length',
+  deep: 'depth',
+  thick: 'thickness',
+  showing: 'exposure',
+};
+const KIND_NAMES: Readonly<Record<string, string>> = {
+  temperature: 'temperature',
+  pressure: 'pressure',
+  voltage: 'voltage',
+  slope: 'slope',
+  torque: 'torque',
+  area: 'area',
+};
+
+/** The thing with what of it was measured: `opening width`, `can temperature`, `sawcut spacing`. */
+function withKind(of: string, dimension: string | undefined, q: Quantity): string {
+  const part = dimension
+    ? (DIMENSION_NAMES[dimension] ?? dimension)
+    : q.onCenter
+      ? 'spacing'
+      : KIND_NAMES[q.unitKind ?? ''];
+  return part && !of.includes(part) ? `${of} ${part}` : of;
+}
+
+/** "Put eighty pounds on it" tests a pipe in psi; a bare pair in a metric note is in its metres or millimetres. */
+function unitOf(talk: Talk, frame: Frame, of: string, q: Quantity): string {
+  if (
+    q.unit === 'lb' &&
+    /\b(?:put|held|test|tested|air|pressure|pumped|charged)\b/.test(frame.chunks.map((c) => c.word).join(' '))
+  )
+    return 'psi';
+  if (q.unit) return q.unit;
+  const metric = talk.reading.quantities.some((other) => /^(?:mm|cm|m)$/.test(other.unit ?? ''));
+  if (metric && q.group?.kind === 'pair') return q.value.valueOf() < 20 ? 'm' : 'mm';
+  return impliedUnit(of, q);
+}
+
 /** What a bare reading is in, by what was read: common practice, no source. */
 function impliedUnit(of: string, q: Quantity): string {
-  if (/\b(temp|temperature|thermostat|water heater|air)\b/.test(of)) return 'F';
+  if (/\b(temp|temps|temperature|thermostat|water heater|air)\b/.test(of)) return 'F';
   if (/\b(moisture|humidity|rh)\b/.test(of)) return '%';
   if (/\b(pressure|gauge)\b/.test(of)) return 'psi';
   if (/\b(tub|shower|faucet|hot water|water)\b/.test(of) && q.value.valueOf() >= 90) return 'F';

@@ -173,6 +173,8 @@ function inchesBehind(line: Line, draft: Draft): Draft {
   if (!inches || inches.article || inches.n >= 12 * inches.d || (inches.n === 0 && inches.inWords)) return draft;
   const own = unitAt(line, inches.until, inches);
   if (own ? own.unit !== INCH : named || !areInches(line, inches)) return draft;
+  // "Sixteen foot, four inch thick" are two sizes.
+  if (joint?.text === ',' && own && /^(?:thick|deep|wide|tall|high|long)$/.test(line.word(own.until))) return draft;
   return {
     ...draft,
     n: draft.n * 12 * inches.d + inches.n,

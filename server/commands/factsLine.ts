@@ -12,7 +12,11 @@ export function factsLine(id: string, reading: NoteReading): object {
       .filter((t) => !t.skip && t.kind !== 'break')
       .map((t) => t.word)
       .join(' '),
-    measurements: pick(facts, 'measurement'),
+    // Named with its room here, since the line has no field for it.
+    measurements: pick(facts, 'measurement').map((m) => ({
+      ...m,
+      of: m.area && !m.of.includes(m.area) ? `${m.area} ${m.of}` : m.of,
+    })),
     materials: pick(facts, 'material').map((m) => ({ ...m, status: m.status === 'ordered' ? 'bought' : m.status })),
     problems: pick(facts, 'problem'),
     followUps: pick(facts, 'followUp'),

@@ -85,6 +85,7 @@ function isTimely(line: Line, i: number, until: number): boolean {
   const met = [2, 3, 4, 5].some((back) => MEETING.has(line.word(i - back)));
   const halfHour = until > i + 1 && /^(?:fifteen|thirty|five)$/.test(line.word(until - 1));
   if (before === 'at' && DAY_PARTS.has(line.word(i - 2))) return endsPhrase(line, until);
+  if (loose && halfHour && /^(?:it's|its)$/.test(line.word(i - 2))) return true;
   if (loose) return (met || halfHour) && endsPhrase(line, until);
   return endsPhrase(line, until) && (before !== 'by' || met || until > i + 1);
 }

@@ -12,7 +12,11 @@ const PEOPLE = wordSet('the those these them us you my our his her their');
 
 /** "That one", "the one behind the toilet", "one of the guys", "a taller one": a pronoun, nobody counts anything. */
 export const one: ClaimRule = (line, i) => {
-  if (line.word(i) !== 'one' || line.number(i)?.until !== i + 1) return null;
+  if (line.word(i) !== 'one') return null;
+  // "Cut a new one thirty three and a half": the pronoun, then the size.
+  if (POINTING.has(line.word(i - 1)) && DETERMINERS.has(line.word(i - 2)) && line.number(i + 1))
+    return { until: i + 1, kind: 'idiom' };
+  if (line.number(i)?.until !== i + 1) return null;
   if (unitAt(line, i + 1, line.number(i)) || line.number(i + 1)) return null;
   const [before, next] = [line.word(i - 1), line.word(i + 1)];
   const claimed = { until: i + 1, kind: 'idiom' } as const;
