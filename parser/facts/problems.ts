@@ -166,7 +166,7 @@ function absence(frame: Frame): Flaw | null {
       confidence: 0.8,
     };
   }
-  if (k < 0 || frame.predicate === 'imperative') return null;
+  if (k < 0 || frame.predicate === 'imperative' || chunks.some((c) => c.time && !c.time.past)) return null;
   const what = chunks[k + 1]!;
   const noun = chunks.slice(k + 1, nounPhraseFrom(chunks, k + 1));
   if (
@@ -226,8 +226,18 @@ function defects(talk: Talk, frame: Frame, at: number): Flaw[] {
     const noun = chunks.slice(k + 1, nounPhraseFrom(chunks, k + 1));
     return [{ thing: [...noun, ...place], defect: defect.word, span, rule: 'problem/defect-before', confidence: conf }];
   }
-  const before = subjectWords(chunks.slice(0, k));
-  if (before.some(isNounTerm) && !isPerson(frame.subject))
+  if (frame.verbAt === k && isPerson(frame.subject)) {
+    const object = thingIn(frame.rest);
+    if (object.length) return [{ thing: object, defect: defect.word, span, rule: 'problem/did', confidence: conf }];
+  }
+  const subject =
+    frame.verbAt >= 0 && frame.verbAt < k && frame.subject.some(isNounTerm) ? frame.subject : chunks.slice(0, k);
+  const before = subjectWords(subject);
+  if (
+    before.some((c) => isNounTerm(c) || (c.kind === 'word' && !c.verb && /^[a-z]{4,}/.test(c.word))) &&
+    !isPointer(before) &&
+    !isPerson(frame.subject)
+  )
     return [
       {
         thing: before,
@@ -237,7 +247,8 @@ function defects(talk: Talk, frame: Frame, at: number): Flaw[] {
         confidence: conf,
       },
     ];
-  if (place.length) return [{ thing: place, defect: defect.word, span, rule: 'problem/defect-in', confidence: conf }];
+  if (place.length)
+    return [{ thing: [...place, defect], defect: defect.word, span, rule: 'problem/defect-in', confidence: conf }];
   const named = thingOf(talk, frame, at);
   if (!named.length && !before.length) return [];
   return [
@@ -257,9 +268,10 @@ function placeAfter(chunks: readonly Chunk[], k: number): Chunk[] {
     (c, i) => i > k && i <= k + 4 && /^(in|on|at|under|behind|around|along|by|of|near|to|between)$/.test(c.word),
   );
   if (prep < 0) return [];
-  return chunks
-    .slice(prep + 1, nounPhraseFrom(chunks, skipDeterminer(chunks, prep + 1)))
-    .filter((c) => !isDeterminer(c) && !c.quantity);
+  let end = nounPhraseFrom(chunks, skipDeterminer(chunks, prep + 1));
+  // "On the back of the paneling": a side is named by what it is the side of.
+  if (chunks[end]?.word === 'of') end = nounPhraseFrom(chunks, skipDeterminer(chunks, end + 1));
+  return chunks.slice(prep + 1, end).filter((c) => !isDeterminer(c) && !c.quantity);
 }
 
 const skipDeterminer = (chunks: readonly Chunk[], i: number) => (isDeterminer(chunks[i]) ? i + 1 : i);
@@ -270,7 +282,7 @@ function subjectWords(chunks: readonly Chunk[]): Chunk[] {
       !c.quantity &&
       c.kind !== 'mark' &&
       !isNegative(c.word) &&
-      !/^(is|are|was|were|has|have|had|been|looks|a|the|there's|got|gets|it's|they|their|i|we|that|there|some|where)$/.test(
+      !/^(is|are|was|were|has|have|had|been|looks|a|the|there's|got|gets|it's|they|their|i|we|that|there|some|where|still|only|just|now|one|of|also|some)$/.test(
         c.word,
       ),
   );
@@ -302,7 +314,7 @@ function thingOf(talk: Talk, frame: Frame, at: number): Chunk[] {
 }
 
 const GOOD_NOW =
-  /\b(?:good now|ok now|okay now|fine now|dry now|works now|working now|tight now|level now|all set|good to go|took care of (?:it|that)|taken care of|handled|sorted|that's fixed|fixed (?:it|that)|problem solved|solved|now it's (?:dry|good|fine|working|tight|level)|it's (?:good|fine|dry|tight|working|making) ?|that one's fine|is ok now|no more|back on)\b/;
+  /\b(?:all set|good to go|took care of (?:it|that)|taken care of|handled|sorted|that's fixed|fixed (?:it|that)|problem solved|solved|no more|back on|it does now|no leaks?|no drips?)\b|\b(?:good|ok|okay|fine|dry|tight|level|solid|flat|flush|straight|plumb|square|quiet|clear|working|works|closes|latches|drains|holding|holds) (?:enough )?(?:now|again)\b|\bnow (?:it's|its) \w+|\bit's (?:good|fine|dry|tight|working|making)\b|^(?:ok|okay|works|runs|good|fine|solid|dry|all good|holding|now)(?: now| ok)?$|\bthat one's fine|\bis ok now\b|\b\d+ ?v now\b/;
 const REPAIRS =
   /^(fix|repair|replace|swap|patch|tape|shim|straighten|adjust|tighten|torque|cut|redo|plane|reset|resecure|refasten|reattach|rework|re-?cut|reseal|caulk|solder|clear|unclog|sand|change|splice|reroute|plug|seal|glue|trim|level|rehang|butter|reground|reconnect|clean|snake|pull)$/;
 
@@ -312,11 +324,17 @@ function fixIn(talk: Talk, frame: Frame, at: number): { end: number } | null {
     const later = talk.frames[k]!;
     const said = later.chunks.map((c) => c.word).join(' ');
     if (k > at && later.joinedBy === 'stop' && k > at + 1 && later.sentence > frame.sentence + 1) return null;
-    if (GOOD_NOW.test(said) && !later.negative) return { end: later.end };
+    if (GOOD_NOW.test(said) && (!later.negative || /\bno (?:more )?(?:leaks?|drips?)\b/.test(said)))
+      return { end: later.end };
+    if (k > at && later.predicate === 'owed' && /\bhad to\b/.test(said)) continue;
     if (k === at) continue;
     if (
-      later.predicate === 'past' &&
-      REPAIRS.test(later.lemma ?? '') &&
+      (later.predicate === 'past' || later.predicate === 'present') &&
+      (REPAIRS.test(later.lemma ?? '') ||
+        (later.use === 'work' &&
+          later.predicate === 'past' &&
+          !/^(?:install|hang|run|lay|pour)$/.test(later.lemma ?? '')) ||
+        (later.predicate === 'past' && /\bnew\b/.test(said))) &&
       !later.negative &&
       (isPerson(later.subject) || later.subject.length === 0)
     ) {
