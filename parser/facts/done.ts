@@ -1,5 +1,5 @@
 import type { Done, Problem } from '../types.ts';
-import { type Chunk, isNounTerm } from './chunks.ts';
+import { type Chunk, isGoods, isNounTerm, isPreposition } from './chunks.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
 import { antecedent, isPerson, isPointer, phrase, type Talk, thingIn } from './talk.ts';
@@ -19,10 +19,22 @@ export function readDone(talk: Talk, problems: readonly Problem[]): Done[] {
       )
     )
       return;
+    // "... so I cut it out" is how the flaw was put right, told with it.
+    if (
+      problems.some((p) => p.state === 'fixed' && p.start < frame.start && frame.start < p.end) &&
+      pointsAtFlaw(frame)
+    )
+      return;
     out.push({ ...base(talk, frame, `done/${frame.predicate}`), kind: 'done', task, who: roleIn(frame.subject) });
   });
   return out;
 }
+
+/** Nothing of its own is named: "taped it", "retested", "pulled it straight". */
+const pointsAtFlaw = (frame: Frame) =>
+  frame.predicate === 'past' &&
+  !frame.rest.some((c) => isNounTerm(c) && c.term!.kind !== 'area') &&
+  !/\bnew\b/.test(frame.rest.map((c) => c.word).join(' '));
 
 const PAST_WORK =
   /^(replace|swap|patch|tape|shim|adjust|tighten|torque|plane|pull|install|hang|set|lay|cut|paint|prime|caulk|grout|tile|fix|repair|clear|straighten)$/;
@@ -46,6 +58,11 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
   )
     return null;
   if (predicate === 'past') {
+    if (chunks[frame.verbAt]?.term?.kind === 'defect' || (lemma === 'send' && /^they/.test(chunks[0]!.word)))
+      return null;
+    if (lemma === 'run' && frame.rest.some(isGoods)) return object(talk, frame, at, 'run');
+    if (lemma === 'take' && /^(?:down|out|off|apart|up)$/.test(frame.rest[0]?.word ?? ''))
+      return object(talk, frame, at, 'take');
     if (lemma === 'get') return gotIn(talk, frame, at);
     if (lemma === 'finish' || lemma === 'complete' || lemma === 'wrap') return object(talk, frame, at, 'finish');
     if (lemma === 'check' || lemma === 'test' || lemma === 'verify' || lemma === 'clean')
@@ -66,7 +83,8 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
     const participle = tail.find(
       (c) =>
         c.verb &&
-        (c.verb.forms.has('participle') || c.verb.forms.has('past')) &&
+        // "Patio is pour already": a first language without participles leaves the base form.
+        (c.verb.forms.has('participle') || c.verb.forms.has('past') || (predicate === 'copula' && c === tail[0])) &&
         (!c.verb.forms.has('base') || predicate === 'copula') &&
         c.verb.use === 'work' &&
         c.term?.kind !== 'defect' &&
@@ -109,7 +127,7 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
       IN_PLACE.has(last.word) &&
       chunks.indexOf(last) > 0 &&
       chunks.some(isNounTerm) &&
-      !/^(over|through|off|good|set|out|up)$/.test(last.word)
+      !/^(over|through|off|good|set|out)$/.test(last.word)
     )
       return `install ${phrase(chunks.filter((c) => c !== last && !c.quantity))}`;
     if (coat && chunks.some((c) => c.word === 'on')) return `apply ${phrase(chunks)}`;
@@ -144,6 +162,7 @@ function object(talk: Talk, frame: Frame, at: number, verb: string): string | nu
   const words = phrase(rest);
   const points =
     rest.length === 0 ||
+    !rest.some((c) => isNounTerm(c) || (c.kind === 'word' && !isPreposition(c))) ||
     (rest.some((c) => /^(it|them|that|those|'em|em|one|this)$/.test(c.word)) &&
       !rest.some((c) => isNounTerm(c) && c.term!.kind !== 'area'));
   if (!points) return words ? `${verb} ${words}` : null;

@@ -160,7 +160,7 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
       predicateOf(rest).predicate !== 'none' &&
       !isPreposition(rest.at(-1)) &&
       !saysThat(rest.at(-1)!) &&
-      !SUBORDINATORS.has(rest.at(-1)!.word)
+      (!SUBORDINATORS.has(rest.at(-1)!.word) || (rest.at(-1)!.word === 'that' && isPreposition(rest.at(-2))))
     )
       return { by: 'run-on', back };
     if (chunk.owner !== undefined && hasSaid && back === 0 && !isDeterminer(before)) return { by: 'run-on', back: 0 };
