@@ -1,3 +1,4 @@
+import { addDays } from '../times/days.ts';
 import type { Done, FollowUp, Problem, TimeMention } from '../types.ts';
 import { type Chunk, isDeterminer, isGoods, isNounTerm, isSubjectPronoun } from './chunks.ts';
 import { roleIn } from './done.ts';
@@ -13,7 +14,10 @@ export function readFollowUps(talk: Talk, done: readonly Done[], problems: reado
     const plan = planOf({ ...talk, problems }, frame, at, done);
     if (!plan) return;
     const wait = waitBefore(talk, frame, at);
-    const { due, notBefore } = datesOf(talk, frame, at, plan, wait);
+    const { due, notBefore: said } = datesOf(talk, frame, at, plan, wait);
+    // "Float it friday, then let that cure three days": the wait begins on the friday.
+    const begins = wait?.hours !== undefined && out.at(-1)?.due;
+    const notBefore = begins && said && said === wait?.date ? addDays(begins, Math.ceil(wait.hours! / 24)) : said;
     const start = wait ? Math.min(wait.start, frame.start) : frame.start;
     const end = trailingDate(talk, at)?.end ?? frame.end;
     out.push({
@@ -222,8 +226,13 @@ function datedEntry(frame: Frame): Plan | null {
   const work = frame.chunks.filter((c) => c.kind === 'term' || c.kind === 'word');
   const named =
     work.some((c) => isNounTerm(c) && c.term!.kind !== 'area' && c.term!.kind !== 'role') ||
-    work.some((c) => c.verb?.forms.has('base') || c.term?.kind === 'work');
-  const task = phrase(work.filter((c) => c.term?.kind !== 'role' && !/^(?:by|on|for|due)$/.test(c.word)));
+    work.some((c) => c.verb?.forms.has('base') || c.verb?.forms.has('ing') || c.term?.kind === 'work');
+  const doing = frame.chunks[0]!.verb?.forms.has('ing') ? frame.chunks[0]! : undefined;
+  const task = phrase(
+    work
+      .map((c) => (c === doing ? { ...c, word: c.verb!.lemma } : c))
+      .filter((c) => c.term?.kind !== 'role' && !/^(?:by|on|for|due)$/.test(c.word)),
+  );
   return named && task
     ? { task: task.includes(' ') ? task : `do ${task}`, who: personIn(frame.chunks), confidence: 0.6 }
     : null;
@@ -353,15 +362,24 @@ function resolve(talk: Told, chunks: readonly Chunk[], at: number, done: readonl
   if (k < 0 || chunks.some((c, j) => isNounTerm(c) && c.term!.kind !== 'area' && c.term!.kind !== 'role' && j <= k + 1))
     return [...chunks];
   const frame = talk.frames[at]!;
-  const made = waitBefore(talk, frame, at) ? done.filter((d) => d.end <= frame.start).at(-1) : undefined;
-  const named = made ? (talk.frames.find((f) => f.start === made.start) ?? frame) : null;
-  const thing = named ? thingIn(named.chunks) : [{ ...chunks[k]!, kind: 'word' as const, word: meant(talk, at) }];
-  return [...chunks.slice(0, k), ...thing, ...chunks.slice(k + 1)];
+  const word = (waitBefore(talk, frame, at) && lastMade(talk, frame, done)) || meant(talk, at);
+  return [...chunks.slice(0, k), { ...chunks[k]!, kind: 'word', word }, ...chunks.slice(k + 1)];
 }
+
+/** What a step comes after, where talk leaves it at "it": common practice, no source. */
+const COMES_AFTER: Readonly<Record<string, RegExp>> = {
+  grout: /^(?:tile|lay|set|install|finish)\b/,
+  sand: /^(?:mud|tape|coat|patch|skim|apply|prime)\b|\b(?:mud|coat|patch)\b/,
+  prime: /^(?:sand|patch|tape|skim|float)\b/,
+  paint: /^(?:prime|sand|caulk)\b/,
+  seal: /^(?:grout|pour|stain|caulk)\b/,
+};
 
 /** What was last finished before this clause. */
 function lastMade(talk: Talk, frame: Frame, done: readonly Done[]): string {
-  const made = done.filter((d) => d.end <= frame.start).at(-1);
+  const before = done.filter((d) => d.end <= frame.start);
+  const suits = COMES_AFTER[frame.lemma ?? ''];
+  const made = (suits && before.findLast((d) => suits.test(d.task))) ?? before.at(-1);
   const told = made && talk.frames.find((f) => f.start === made.start);
   return told ? phrase(thingIn(told.chunks)) : '';
 }
@@ -441,7 +459,23 @@ function datesOf(
       notBefore ??= time.date;
     else due ??= time.to ?? time.date;
   }
+  if (!due && plan.who) due = arrivalAfter(talk, at);
   return { due, notBefore };
+}
+
+/** "The plumber's gotta change it, he said he can be here tuesday": his day is the job's. */
+function arrivalAfter(talk: Talk, at: number): string | null {
+  for (const frame of talk.frames.slice(at + 1, at + 3)) {
+    const time = frame.chunks.find((c) => c.time && !c.time.past)?.time;
+    if (
+      time &&
+      /^(?:he|she|they)\b|\b(?:be here|be by|come|coming|comes|be out)\b/.test(
+        frame.chunks.map((c) => c.word).join(' '),
+      )
+    )
+      return time.date;
+  }
+  return null;
 }
 
 /** A bare date clause before ("friday, call the yard") or after ("do that tomorrow"). */
@@ -488,5 +522,5 @@ function merged(plans: readonly FollowUp[]): FollowUp[] {
       twin.notBefore ??= plan.notBefore;
     }
   }
-  return out.filter((p) => p.task.includes(' '));
+  return out.filter((p) => p.task.includes(' ') || ((p.due ?? p.notBefore) !== null && p.task));
 }

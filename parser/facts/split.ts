@@ -38,7 +38,11 @@ export function splitClauses(chunks: readonly Chunk[]): Stretch[] {
     ) {
       // "BR3 closet: R13 batts", "closer slams - adjusted"; a hyphen without blanks joins.
       const spaced = chunks[i + 1] !== undefined && chunks[i + 1]!.start > chunk.end;
-      if (chunk.word === ':' || (spaced && (i === 0 || chunks[i - 1]!.end < chunk.start)) || chunk.word === '—') {
+      if (
+        (chunk.word === ':' && chunks[i - 1]?.word !== 're') ||
+        (spaced && (i === 0 || chunks[i - 1]!.end < chunk.start)) ||
+        chunk.word === '—'
+      ) {
         close(chunk.word === ':' ? 'stop' : 'comma');
         continue;
       }
@@ -152,7 +156,7 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
       chunk.kind === 'word') ||
     (chunk.verb?.forms.has('s') && !isNounTerm(chunk) && isNounTerm(before));
   if (predicateHere) {
-    const back = subjectBefore(current) + 0;
+    const back = subjectBefore(current);
     const rest = current.slice(0, current.length - back);
     if (
       back > 0 &&
@@ -163,6 +167,17 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
       (!SUBORDINATORS.has(rest.at(-1)!.word) || (rest.at(-1)!.word === 'that' && isPreposition(rest.at(-2))))
     )
       return { by: 'run-on', back };
+    // "... are dry | didn't need the tube"
+    if (
+      back === 0 &&
+      hasSaid &&
+      isModal(chunk) &&
+      !isSubjectPronoun(before) &&
+      !isNounTerm(before) &&
+      before.kind === 'word' &&
+      !/^(?:that|which|who|it|they|this|one)$/.test(before.word)
+    )
+      return { by: 'run-on', back: 0 };
     if (chunk.owner !== undefined && hasSaid && back === 0 && !isDeterminer(before)) return { by: 'run-on', back: 0 };
     if (chunk.owner !== undefined && hasSaid && isDeterminer(before) && !SUBORDINATORS.has(chunks[i - 2]?.word ?? ''))
       return { by: 'run-on', back: 1 };
@@ -191,7 +206,7 @@ function awaitsVerb(current: readonly Chunk[]): boolean {
 
 function isOrder(chunks: readonly Chunk[], i: number): boolean {
   const before = chunks[i - 1]!;
-  if (!isImperativeAt(chunks, i)) return false;
+  if (!isImperativeAt(chunks, i) || before.owner !== undefined) return false;
   // "went to check the...", "helped move the..." are no orders.
   return (
     before.word !== 'to' &&
@@ -294,7 +309,8 @@ function startsClause(chunks: readonly Chunk[], at: number): boolean {
       chunk.kind === 'break' ||
       chunk.kind === 'mark' ||
       (k > i && CONJUNCTIONS.has(chunk.word)) ||
-      SUBORDINATORS.has(chunk.word)
+      SUBORDINATORS.has(chunk.word) ||
+      (k > i && chunk.kind === 'time' && !isImperativeAt(chunks, k + 1))
     )
       return false;
     if (k > i && (isCopula(chunk) || isModal(chunk) || /^(needs|need|has|have|had|gotta|wants)$/.test(chunk.word)))
