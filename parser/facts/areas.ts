@@ -17,13 +17,20 @@ export function setAreas(frames: readonly Frame[], text: string, areas: readonly
     const named =
       known
         .filter(({ words }) => words.test(said) || words.test(meant))
-        .sort((a, b) => b.name.length - a.name.length)[0]?.name ?? areaTerm(frame.chunks);
+        .sort((a, b) => b.name.length - a.name.length)[0]?.name ?? knownAs(areaTerm(frame.chunks), areas);
     inForce = named ?? inForce;
     frame.area = inForce;
   }
 }
 
 const literally = (s: string) => s.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+
+/** The job's own name for a room: "laundry" is its `laundry room`, where only one fits. */
+function knownAs(area: string | null, areas: readonly string[]): string | null {
+  if (!area) return null;
+  const fits = areas.filter((name) => ` ${name.toLowerCase()} `.includes(` ${area} `));
+  return fits.length === 1 ? fits[0]! : area;
+}
 
 function areaTerm(chunks: readonly Chunk[]): string | null {
   const found = chunks.find((c) => c.kind === 'term' && c.term!.kind === 'area');

@@ -19,7 +19,10 @@ export function readFollowUps(talk: Talk, done: readonly Done[], problems: reado
     const begins = wait?.hours !== undefined && out.at(-1)?.due;
     const notBefore = begins && said && said === wait?.date ? addDays(begins, Math.ceil(wait.hours! / 24)) : said;
     const start = wait ? Math.min(wait.start, frame.start) : frame.start;
-    const end = trailingDate(talk, at)?.end ?? frame.end;
+    const where = talk.frames[at + 1];
+    const both =
+      where && /^both (?:rooms|sides|areas)$/.test(where.chunks.map((c) => c.word).join(' ')) ? where.end : frame.end;
+    const end = Math.max(trailingDate(talk, at)?.end ?? frame.end, both);
     out.push({
       ...base(talk, frame, `follow-up/${frame.predicate}`, { start, end: Math.max(frame.end, end) }, plan.confidence),
       kind: 'followUp',
@@ -67,7 +70,7 @@ function planOf(talk: Told, frame: Frame, at: number, done: readonly Done[]): Pl
     if (BUYS.test(lemma ?? '') && isPurchase(frame)) return null;
     if (lemma === 'order' && frame.rest[0]?.word === 'number') return null;
     if (lemma === 'hold' && frame.rest.length <= 1) return null;
-    if (lemma === 'make' && /^make (?:it|that|them)\b/.test(said) && frame.rest.some((c) => c.quantity)) return null;
+    if (lemma === 'make' && frame.rest.some((c) => c.quantity)) return null;
     if (lemma === 'keep' || lemma === 'leave')
       return frame.chunks.some((c) => c.time)
         ? { task: verbPhrase(talk, frame, at, done), who: null, confidence: 0.55 }
@@ -126,6 +129,15 @@ function planOf(talk: Told, frame: Frame, at: number, done: readonly Done[]): Pl
       return null;
     return { task: verbPhrase(talk, frame, at, done), who: personIn(frame.subject), confidence: 0.75 };
   }
+  if (
+    predicate === 'past' &&
+    lemma === 'ask' &&
+    frame.rest[0]?.word === 'for' &&
+    frame.rest.some(isGoods) &&
+    isPerson(frame.subject) &&
+    !/^(?:i|we)$/.test(chunks[0]!.word)
+  )
+    return { task: `install ${phrase(cutAtTime(frame.rest.slice(1)))}`, who: null, confidence: 0.6 };
   if (predicate === 'present') return presentPlan(talk, frame, at, done, said);
   if (predicate === 'none' || predicate === 'copula') return barePlan(talk, frame, at, done, said);
   return null;
@@ -144,7 +156,8 @@ function presentPlan(talk: Told, frame: Frame, at: number, done: readonly Done[]
         who: personIn(frame.subject),
         confidence: 0.75,
       };
-    if (dated && frame.subject.length && !isPerson(frame.subject) && /\b(?:in|on|up|down|back|off)\b/.test(said))
+    const later = dated || /\b(?:after|once|when)\b/.test(said);
+    if (later && frame.subject.length && !isPerson(frame.subject) && /\b(?:in|on|up|down|back|off)\b/.test(said))
       return { task: `install ${phrase(frame.subject)}`, who: null, confidence: 0.7 };
     return dated && isPerson(frame.subject) && /\b(?:back)\b/.test(said)
       ? { task: phrase(chunks.slice(frame.verbAt)), who: personIn(frame.subject), confidence: 0.7 }
@@ -198,7 +211,7 @@ function barePlan(talk: Told, frame: Frame, at: number, done: readonly Done[], s
       who: null,
       confidence: 0.7,
     };
-  const dated = datedEntry(frame);
+  const dated = datedEntry(frame) ?? datedSubject(talk, frame, at);
   if (dated) return dated;
   const verb = frame.chunks[0];
   if (
@@ -211,6 +224,25 @@ function barePlan(talk: Told, frame: Frame, at: number, done: readonly Done[], s
   )
     return { task: `${verb.verb.lemma} ${meant(talk, at)}`, who: null, confidence: 0.7 };
   return null;
+}
+
+/** "Sand and prime is monday": the work stands where a thing would. */
+function datedSubject(talk: Told, frame: Frame, at: number): Plan | null {
+  const [head] = frame.subject;
+  if (
+    frame.predicate !== 'copula' ||
+    !head?.verb?.forms.has('base') ||
+    !frame.rest.length ||
+    !frame.rest.every((c) => c.time && !c.time.past)
+  )
+    return null;
+  const before = talk.frames[at - 1];
+  const joined =
+    frame.joinedBy === 'and' && before?.chunks.length === 1 && before.chunks[0]!.verb
+      ? `${before.chunks[0]!.verb.lemma} and `
+      : '';
+  const object = phrase(frame.subject.slice(1)) || meant(talk, at);
+  return { task: `${joined}${head.verb.lemma} ${object}`.trim(), who: null, confidence: 0.7 };
 }
 
 /** A plan with no verb: "2nd coat wed", "texture thurs", "paint fri (painter)". */
@@ -303,7 +335,7 @@ function owedPlan(talk: Told, frame: Frame, at: number, done: readonly Done[]): 
   if (IDLE.has(verb.lemma) && !/^(go|come|take|tell|stop)$/.test(verb.lemma)) return null;
   if (
     /^(?:dry|cure|set|sit|acclimate|harden|cool|run|hold)$/.test(verb.lemma) &&
-    !isPerson(frame.subject) &&
+    (!isPerson(frame.subject) || /^(?:it|they)\b/.test(chunks[0]!.word)) &&
     !verb.forms.has('participle')
   )
     return null;
@@ -351,6 +383,7 @@ function needsPlan(talk: Told, frame: Frame, at: number, done: readonly Done[]):
 }
 
 function verbPhrase(talk: Told, frame: Frame, at: number, done: readonly Done[]): string {
+  if (frame.rest.length && frame.rest.every((c) => c.time) && !waitBefore(talk, frame, at)) return frame.lemma ?? '';
   if (frame.rest.every((c) => c.time || c.kind === 'mark'))
     return `${frame.lemma} ${waitBefore(talk, frame, at) ? lastMade(talk, frame, done) || meant(talk, at) : meant(talk, at)}`;
   return `${frame.lemma ?? phrase([frame.chunks[frame.verbAt]!])} ${phrase(cutAtTime(resolve(talk, frame.rest, at, done)))}`.trim();

@@ -30,9 +30,39 @@ export interface Frame {
 
 /** Lays open every clause of a note. */
 export function framesOf(chunks: readonly Chunk[]): Frame[] {
-  return splitClauses(chunks)
+  const frames = splitClauses(chunks)
     .map(frameOf)
     .filter((frame): frame is Frame => frame !== null);
+  return frames.map((frame, k) => toldInPast(frame, frames[k - 1], frames[k + 1]));
+}
+
+const PAST_LIKE_BASE = /^(?:put|set|cut|hit|fit|shut|split|spread|hurt)$/;
+
+/** "... it's done, shut the breaker off, used up the box": a base that is also a past, told among past things. */
+function toldInPast(frame: Frame, before: Frame | undefined, after: Frame | undefined): Frame {
+  const head = frame.chunks[0]!;
+  if (
+    (frame.predicate !== 'imperative' && frame.predicate !== 'none') ||
+    !PAST_LIKE_BASE.test(head.word) ||
+    !head.verb ||
+    frame.openers.includes('so') ||
+    frame.openers.includes('then')
+  )
+    return frame;
+  const near = (other: Frame | undefined, joint: Frame['joinedBy']) =>
+    other?.sentence === frame.sentence &&
+    (joint === 'comma' || joint === 'and') &&
+    (other.predicate === 'past' || other.rest.some((c) => c.word === 'done'));
+  if (!near(before, frame.joinedBy) && !(after && near(after, after.joinedBy))) return frame;
+  return {
+    ...frame,
+    predicate: 'past',
+    verbAt: 0,
+    lemma: head.verb.lemma,
+    use: head.verb.use,
+    subject: [],
+    rest: frame.chunks.slice(1),
+  };
 }
 
 function frameOf(stretch: Stretch): Frame | null {

@@ -22,6 +22,10 @@ export function goodsStatus(talk: Talk, frame: Frame, at: number): MaterialStatu
     if (/\b(?:need|needs|could use|falta|short|shy)\b/.test(said)) return needOf(frame, said);
   }
   if (/\b(?:went through|used up|burned through|burnt through|go through|goes through)\b/.test(said)) return 'used';
+  if (/\bgets? (?:a|an|one|two|new)\b/.test(said) && predicate !== 'imperative' && !isPerson(frame.subject))
+    return 'need';
+  if (predicate === 'imperative' && lemma === 'make' && frame.rest.some(isGoods) && frame.rest.some((c) => c.quantity))
+    return 'need';
   if (/\bran me\b/.test(said)) return 'bought';
   if (/\bon order\b/.test(said)) return 'ordered';
   if (/\b(?:on hand|down to|left over|leftover)\b/.test(said)) return 'have';
@@ -32,7 +36,8 @@ export function goodsStatus(talk: Talk, frame: Frame, at: number): MaterialStatu
     return lemma && /^(get|grab|pick|bring|order|buy|purchase)$/.test(lemma) ? 'need' : null;
   if (predicate === 'imperative' || predicate === 'owed' || predicate === 'modal') {
     if (negative) return 'mentioned';
-    if (use === 'buy' || use === 'need') return 'need';
+    if (use === 'buy' || use === 'need' || (predicate === 'owed' && /^(?:swap|replace|change)$/.test(lemma ?? '')))
+      return 'need';
     if (lemma === 'use' || use === 'use') return null;
     return null;
   }

@@ -53,7 +53,11 @@ export function readMaterials(talk: Talk): { facts: Material[]; used: Set<Quanti
     const lots = lotsIn(talk, frame, at, status !== null && frame.predicate !== 'copula');
     for (const lot of lots) {
       for (const q of lot.sizes) used.add(q);
-      const fate: MaterialStatus | null = fateOf(frame, lot, status);
+      const again =
+        lot.carried &&
+        status === null &&
+        /\b(?:altogether|in all|total)\b/.test(talk.text.slice(frame.start, frame.end));
+      const fate: MaterialStatus | null = again ? (facts.at(-1)?.status ?? null) : fateOf(frame, lot, status);
       if (fate === null || fate === 'mentioned' || !speaksOf(frame, lot, fate)) continue;
       for (const q of [lot.amount, lot.upper]) if (q) used.add(q);
       const fact = materialOf(talk, frame, lot, fate);
@@ -124,6 +128,8 @@ function lotsIn(talk: Talk, frame: Frame, at: number, bare: boolean): Lot[] {
 function lotAt(talk: Talk, chunks: readonly Chunk[], k: number, at: number, bare: boolean): Lot | null {
   const chunk = chunks[k]!;
   const q = chunk.quantity;
+  // "Make it 3, not 2": the figure that no longer holds.
+  if (q && chunks[k - 1]?.word === 'not') return null;
   if (q?.group?.kind === 'eachOf') return q.group.index === 0 ? spreadLot(talk, chunks, k, at, q) : null;
   if (q && (isPack(q) || isBulk(q) || isCount(q))) return countedLot(talk, chunks, k, at, q, bare);
   if (q && isSize(chunk)) return namedLot(chunks, k, bare);
@@ -341,7 +347,8 @@ function materialOf(talk: Talk, frame: Frame, lot: Lot, status: MaterialStatus):
     status,
     counts: lot.more
       ? 'more'
-      : /\b(altogether|total|in all|make (?:it|that))\b/.test(talk.text.slice(frame.start, frame.end))
+      : (frame.lemma === 'make' && frame.predicate === 'imperative') ||
+          /\b(altogether|total|in all|make (?:it|that))\b/.test(talk.text.slice(frame.start, frame.end))
         ? 'total'
         : 'plain',
   };

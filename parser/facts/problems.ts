@@ -247,7 +247,7 @@ function defects(talk: Talk, frame: Frame, at: number): Flaw[] {
         confidence: conf,
       },
     ];
-  if (place.length)
+  if (place.length && !(frame.predicate === 'copula' && /^(?:it's|its|they're|it|they)$/.test(chunks[0]!.word)))
     return [{ thing: [...place, defect], defect: defect.word, span, rule: 'problem/defect-in', confidence: conf }];
   const named = thingOf(talk, frame, at);
   if (!named.length && !before.length) return [];

@@ -98,7 +98,8 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
     chunk.kind === 'word' &&
     word === 'so' &&
     next &&
-    !/^(much|many|far|that|bad|hard|hot|tight|loose|it'll)$/.test(next.word) &&
+    !(next.word === 'that' && !/^(?:wants|gets|needs|is|one|has|goes)$/.test(chunks[i + 2]?.word ?? '')) &&
+    !/^(much|many|far|bad|hard|hot|tight|loose|it'll)$/.test(next.word) &&
     !isCopula(before)
   )
     return { by: 'word', back: 0 };

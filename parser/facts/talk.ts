@@ -83,6 +83,8 @@ export const isPerson = (chunks: readonly Chunk[]) =>
 export function antecedent(talk: Talk, at: number, reach = 4): Chunk[] {
   for (let k = at - 1; k >= 0 && k >= at - reach; k--) {
     const frame = talk.frames[k]!;
+    // "Not the washer one, the sink one": which of them, not what.
+    if (frame.predicate === 'none' && frame.chunks.some((c) => c.word === 'one')) continue;
     const subject = thingIn(frame.subject);
     if (subject.length && !isPerson(frame.subject)) return subject;
     const object = thingIn(frame.rest);

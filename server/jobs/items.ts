@@ -1,6 +1,6 @@
 import type { Done, FollowUp, Problem } from '../../parser/types.ts';
 import { type Board, enter, findItem, isLive, leave, type Standing } from './board.ts';
-import { keyWords, likeness, sameArea } from './likeness.ts';
+import { keyWords, likeness, sameArea, stem } from './likeness.ts';
 import type { Entry, Event, ItemState } from './types.ts';
 
 export function event(entry: Entry, what: string, words: string | null): Event {
@@ -147,7 +147,9 @@ const readyDay = (fact: FollowUp) =>
 export function meetDone(board: Board, entry: Entry, fact: Done, key: string): Standing {
   const words = keyWords(fact.task);
   const known =
-    findItem(board, words, fact.area, true, 0.6) ?? findItem(board, objectWords(fact.task), fact.area, true, 0.75);
+    findItem(board, words, fact.area, true, 0.6) ??
+    findItem(board, objectWords(fact.task), fact.area, true, 0.75) ??
+    replacedBy(board, fact);
   if (known) {
     setState(board, known, entry, 'done', fact.quote);
     return known;
@@ -172,6 +174,27 @@ export function meetDone(board: Board, entry: Entry, fact: Done, key: string): S
   setState(board, item, entry, 'done', fact.quote);
   return item;
 }
+
+/** "Put the stop valve in" answers the one open flaw whose thing is a stop valve. */
+function replacedBy(board: Board, fact: Done): Standing | null {
+  const closing = /^finish\b/.test(fact.task) && fact.area !== null;
+  if (!closing && !/^(?:install|put|replace|swap|change|fit)\b/.test(fact.task)) return null;
+  const object = objectWords(fact.task);
+  const fits = board.items.filter(
+    (item) =>
+      isLive(item) && item.problem && item.thing && sameArea(item.area, fact.area) && object.has(headOf(item.thing)),
+  );
+  return fits.length === 1 ? fits[0]! : null;
+}
+
+/** The word that says what a thing is: "toilet shutoff in half bath" is a shutoff. */
+const headOf = (thing: string) =>
+  stem(
+    thing
+      .split(/ (?:in|on|at|by|under|behind|of|near|with) /)[0]!
+      .split(' ')
+      .at(-1)!,
+  );
 
 /** A task without its verb: what the work was done to. */
 const objectWords = (task: string) => keyWords(task.split(' ').slice(1).join(' '));

@@ -121,6 +121,6 @@ function packOf(quantities: readonly Quantity[]): Surface['pack'] {
 }
 
 function goodsIn(note: NoteFacts): Surface['goods'] {
-  const found = mentionsIn(tokenise(note.text), note.text, builtIn()).find((m) => COVERS.test(m.term.name));
+  const found = mentionsIn(tokenise(note.text), note.text, builtIn()).findLast((m) => COVERS.test(m.term.name));
   return found ? { item: found.term.name, size: null } : null;
 }
