@@ -58,7 +58,7 @@ describe('talk', () => {
 
   it('puts a wrong number right by a tap, and takes that back by another', async () => {
     await open('talk');
-    await page.locator('.fact', { hasText: 'deck screws' }).click();
+    await page.locator('.fact', { hasText: 'deck screw' }).click();
     await page.fill('dialog [name=amount]', '2 1/2');
     await page.click('dialog [type=submit]');
     await page.waitForSelector('.status button');
