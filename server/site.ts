@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { v7 as uuid } from 'uuid';
 import { readNote } from '../parser/index.ts';
 import { localTime } from '../parser/times/days.ts';
@@ -25,6 +26,7 @@ export class Site {
   readonly #now: () => Date;
   readonly #mail: MailSettings;
   readonly #read: typeof readNote;
+  #ticking: Promise<void> | null = null;
 
   constructor({ store, now, mail, read = readNote }: SiteParts) {
     this.#store = store;
@@ -60,11 +62,14 @@ export class Site {
     const taken = await this.#store.putNote(note);
     if (taken === 'same') return { taken, reply: await this.#replyOf(job, noteId) };
     if (taken === 'other') {
-      const keptAs = uuid();
+      // Made from the words, so that sending them again keeps no third copy.
+      const keptAs = `${noteId.slice(0, 40)}-${createHash('sha256').update(given.text).digest('hex').slice(0, 16)}`;
       const second = await this.take(job, keptAs, given);
       return { taken, keptAs, reply: second.reply };
     }
-    return { taken, reply: await this.#readNow(job, note) };
+    const reply = await this.#readNow(job, note);
+    if (!reply.unread) await this.readUnread();
+    return { taken, reply };
   }
 
   async #replyOf(job: Job, noteId: string): Promise<Reply> {
@@ -157,8 +162,15 @@ export class Site {
     return attempt(this.#store, row, this.#mail, now);
   }
 
-  /** One tick of the clock: makes the rows that are due, then tries every row that waits. */
-  async mailTick(): Promise<void> {
+  /** One tick of the clock: makes the rows that are due, then tries every row that waits. A tick under way is not begun again. */
+  mailTick(): Promise<void> {
+    this.#ticking ??= this.#tick().finally(() => {
+      this.#ticking = null;
+    });
+    return this.#ticking;
+  }
+
+  async #tick(): Promise<void> {
     const now = this.#now();
     for (const { job, day } of due(await this.#store.jobs(), now))
       await this.#store.putMail(mailRow(job, day, summaryOf(job, await this.state(job, day), day), now));

@@ -5,12 +5,24 @@ import { z } from 'zod';
 import type { Job } from '../jobs/types.ts';
 import type { Site } from '../site.ts';
 import { PROBLEMS, problemOf, Refused } from './errors.ts';
+import { FactShape } from './factShape.ts';
 
 const BODY_LIMIT = '768kb';
 const NOTE_LIMIT = 256_000;
 
-const Local = z.string().regex(/^\d{4}-\d\d-\d\dT\d\d:\d\d(:\d\d)?$/, 'local time as 2026-05-12T15:20:00');
-const Day = z.string().regex(/^\d{4}-\d\d-\d\d$/, 'day as 2026-05-12');
+/** A day that the calendar has: `2026-02-30` is refused. */
+const realDay = (text: string) => {
+  const at = Date.parse(`${text.slice(0, 10)}T00:00:00Z`);
+  return !Number.isNaN(at) && new Date(at).toISOString().startsWith(text.slice(0, 10));
+};
+const Local = z
+  .string()
+  .regex(/^\d{4}-\d\d-\d\dT([01]\d|2[0-3]):[0-5]\d(:[0-5]\d)?$/, 'local time as 2026-05-12T15:20:00')
+  .refine(realDay, 'a day that the calendar has');
+const Day = z
+  .string()
+  .regex(/^\d{4}-\d\d-\d\d$/, 'day as 2026-05-12')
+  .refine(realDay, 'a day that the calendar has');
 const Id = z
   .string()
   .min(8)
@@ -68,14 +80,11 @@ const NewEntry = z.object({
       quantity: z.string().optional(),
       unit: z.string().optional(),
     }),
-    // A corrected fact comes back in the parser's own shape; the fold reads only what it knows.
     z.object({
       kind: z.literal('correctFact'),
       noteId: z.string(),
       index: z.number().int().min(0),
-      fact: z
-        .custom<import('../../parser/types.ts').Fact>((f) => f === null || (typeof f === 'object' && 'kind' in f))
-        .nullable(),
+      fact: FactShape.nullable(),
     }),
     z.object({ kind: z.literal('undo'), entry: z.string() }),
   ]),
@@ -223,7 +232,11 @@ const sameSite: RequestHandler = (req, _res, next) => {
   if (req.method === 'GET' || req.method === 'HEAD') return next();
   const site = req.get('Sec-Fetch-Site');
   const origin = req.get('Origin');
-  if (site ? site !== 'same-origin' : origin !== undefined && new URL(origin).host !== req.get('Host'))
+  if (
+    site
+      ? site !== 'same-origin'
+      : origin !== undefined && (!URL.canParse(origin) || new URL(origin).host !== req.get('Host'))
+  )
     throw new Refused('other-site');
   next();
 };

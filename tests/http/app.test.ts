@@ -98,6 +98,12 @@ describe('a note', () => {
     ]);
   });
 
+  it('with a used id is kept once, however often it is sent again', async () => {
+    await call('PUT', notes('note-0001'), NOTE);
+    for (let k = 0; k < 3; k++) await call('PUT', notes('note-0001'), { ...NOTE, text: 'Loft ladder is loose.' });
+    expect((await call('GET', `/api/jobs/${ID}/notes`)).body).toHaveLength(2);
+  });
+
   it('that cannot be read is kept, and read later', async () => {
     failing = true;
     const { status, body } = await call('PUT', notes('note-0001'), NOTE);
@@ -115,6 +121,7 @@ describe('a note', () => {
     ['binary', { ...NOTE, text: 'PK\u0003\u0004\u0000' }, 400, 'note-not-text'],
     ['that is no JSON', '{"text":', 400, 'body-not-json'],
     ['without a time', { text: 'hello' }, 400, 'body-wrong'],
+    ['on a day that no calendar has', { ...NOTE, saidAt: '2026-02-30T10:00:00' }, 400, 'body-wrong'],
   ])('%s is refused with what to do', async (_name, body, status, code) => {
     const answer = await call('PUT', notes('note-0002'), body);
     expect(answer).toMatchObject({ status, body: { code, retry: false } });
@@ -157,6 +164,22 @@ describe('a tick by hand', () => {
       what: { kind: 'undo', entry: 'entry-0001' },
     });
     expect(undone.body.state.items[0].state).toBe('open');
+  });
+});
+
+describe('a correction by hand', () => {
+  it('that is no whole fact is refused, and the job stays', async () => {
+    await call('PUT', notes('note-0001'), NOTE);
+    const partial = await call('PUT', `/api/jobs/${ID}/entries/entry-0001`, {
+      at: '2026-05-13T11:00:00',
+      what: { kind: 'correctFact', noteId: 'note-0001', index: 1, fact: { kind: 'material' } },
+    });
+    expect(partial).toMatchObject({ status: 400, body: { code: 'body-wrong' } });
+    expect((await call('GET', `/api/jobs/${ID}`)).status).toBe(200);
+  });
+
+  it('from an origin that is no address is refused as another site', async () => {
+    expect((await call('PUT', notes('note-0001'), NOTE, { Origin: 'null' })).body.code).toBe('other-site');
   });
 });
 
