@@ -7,6 +7,7 @@ import { makeApp } from './http/app.ts';
 import { buildPage } from './page/build.ts';
 import { Site } from './site.ts';
 import { openStore } from './store/index.ts';
+import { Enclosures } from './voice/enclosures.ts';
 
 const MAIL_TICK_MS = 60_000;
 
@@ -20,6 +21,7 @@ async function main(config: Config): Promise<void> {
   const site = new Site({
     store,
     now: () => new Date(),
+    enclosures: new Enclosures(join(config.dataFolder, 'enclosures')),
     mail: { smtpUrl: config.smtpUrl, from: config.mailFrom, folder: mailFolder(config) },
   });
   if ((await store.jobs()).length === 0) await loadDemo(site, new Date());

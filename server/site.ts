@@ -3,15 +3,17 @@ import { v7 as uuid } from 'uuid';
 import { readNote } from '../parser/index.ts';
 import { localTime } from '../parser/times/days.ts';
 import type { NewEntry, NewNote, Reply, SummaryView, Talk } from './http/api.ts';
-import { type Entry, fold, type Job, type JobState, type Note } from './jobs/index.ts';
+import { type Entry, fold, type Job, type JobState, type Note, standing } from './jobs/index.ts';
 import { attempt, due, type MailSettings, mailRow, type Sent, summaryOf } from './mail/index.ts';
 import type { Store } from './store/index.ts';
 import { replyTo } from './talk/index.ts';
+import type { Enclosures } from './voice/enclosures.ts';
 
 export interface SiteParts {
   store: Store;
   now: () => Date;
   mail: MailSettings;
+  enclosures: Enclosures;
   /** Reads a note; handed in so that a test can make reading fail. */
   read?: typeof readNote;
 }
@@ -26,9 +28,12 @@ export class Site {
   readonly #now: () => Date;
   readonly #mail: MailSettings;
   readonly #read: typeof readNote;
+  /** Recordings and photos, kept as they came. */
+  readonly enclosures: Enclosures;
   #ticking: Promise<void> | null = null;
 
-  constructor({ store, now, mail, read = readNote }: SiteParts) {
+  constructor({ store, now, mail, enclosures, read = readNote }: SiteParts) {
+    this.enclosures = enclosures;
     this.#store = store;
     this.#now = now;
     this.#mail = mail;
@@ -57,6 +62,8 @@ export class Site {
       storedAt: this.#now().toISOString(),
       by: given.by ?? null,
       text: given.text,
+      recordingId: given.recordingId ?? null,
+      photoIds: given.photoIds ?? [],
       state: 'unread',
     };
     const taken = await this.#store.putNote(note);
@@ -121,15 +128,28 @@ export class Site {
 
   async talk(job: Job): Promise<Talk[]> {
     const notes = await this.#store.notes(job.id);
+    const corrected = await this.#corrected(job);
     return notes.map((n) => ({
       id: n.id,
       saidAt: n.saidAt,
       by: n.by,
       text: n.text,
-      recordingId: null,
-      photoIds: [],
+      recordingId: n.recordingId,
+      photoIds: n.photoIds,
+      ...(corrected.has(n.id) && { corrected: corrected.get(n.id)! }),
       reply: n.reply ? (JSON.parse(n.reply) as Reply) : unreadReply(n.id),
     }));
+  }
+
+  /** What a hand has put right in each note, undone corrections left out. */
+  async #corrected(job: Job): Promise<Map<string, NonNullable<Talk['corrected']>>> {
+    const out = new Map<string, NonNullable<Talk['corrected']>>();
+    for (const { what } of standing(await this.#store.entries(job.id), '9999')) {
+      if (what.kind !== 'correctFact') continue;
+      const others = (out.get(what.noteId) ?? []).filter((c) => c.index !== what.index);
+      out.set(what.noteId, [...others, { index: what.index, fact: what.fact }]);
+    }
+    return out;
   }
 
   /** A tick or correction by hand; a repeat of the same id changes nothing. */

@@ -4,11 +4,13 @@ import helmet from 'helmet';
 import { z } from 'zod';
 import type { Job } from '../jobs/types.ts';
 import type { Site } from '../site.ts';
+import { takes } from '../voice/enclosures.ts';
 import { PROBLEMS, problemOf, Refused } from './errors.ts';
 import { FactShape } from './factShape.ts';
 
 const BODY_LIMIT = '768kb';
 const NOTE_LIMIT = 256_000;
+const ENCLOSURE_LIMIT = 40_000_000;
 
 /** A day that the calendar has: `2026-02-30` is refused. */
 const realDay = (text: string) => {
@@ -128,6 +130,26 @@ export function makeApp(site: Site, pageFolder: string, callsAMinute = 600): Exp
     }),
   );
   app.use('/api', sameSite);
+  for (const kind of ['recordings', 'photos'] as const) {
+    const path = `/api/jobs/:id/${kind}/:enclosureId`;
+    app.put(path, express.raw({ type: () => true, limit: ENCLOSURE_LIMIT }), async (req, res) => {
+      const job = await jobOf(site, req);
+      const type = req.get('Content-Type') ?? '';
+      if (!takes(kind, type) || !Buffer.isBuffer(req.body) || req.body.length === 0)
+        throw new Refused('enclosure-kind', type);
+      const fresh = await site.enclosures.put(job.id, kind, Id.parse(req.params.enclosureId), {
+        type,
+        bytes: req.body,
+      });
+      res.status(fresh ? 201 : 200).json({ ok: true });
+    });
+    app.get(path, async (req, res) => {
+      const job = await jobOf(site, req);
+      const kept = await site.enclosures.get(job.id, kind, Id.parse(req.params.enclosureId));
+      if (!kept) throw new Refused('not-found');
+      res.type(kept.type).set('X-Content-Type-Options', 'nosniff').send(kept.bytes);
+    });
+  }
   app.use(express.json({ limit: BODY_LIMIT, type: 'application/json' }));
 
   app.get('/healthz', (_req, res) => {
@@ -254,7 +276,9 @@ function refusedOf(error: unknown): Refused {
       error.issues.map((i) => `${i.path.join('.') || 'value'}: ${i.message}`).join('; '),
     );
   const type = typeof error === 'object' && error !== null && 'type' in error ? String(error.type) : '';
-  if (type === 'entity.too.large') return new Refused('note-too-long');
+  const limit = typeof error === 'object' && error !== null && 'limit' in error ? Number(error.limit) : 0;
+  if (type === 'entity.too.large')
+    return new Refused(limit === ENCLOSURE_LIMIT ? 'enclosure-too-big' : 'note-too-long');
   if (type.startsWith('entity.') || type.startsWith('encoding.') || type.startsWith('charset.'))
     return new Refused('body-not-json');
   console.error(error);

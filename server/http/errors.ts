@@ -15,6 +15,17 @@ export const PROBLEMS = {
     message: 'That is not text. Send words; a recording goes up as a recording.',
   },
   'note-other-words': { status: 409, retry: false, message: 'That note id already holds other words. Both are kept.' },
+  'enclosure-kind': {
+    status: 415,
+    retry: false,
+    message:
+      'That kind of file is not taken. Photos as JPEG or PNG, sound as WebM, MP4, Ogg or WAV. It stays on your phone.',
+  },
+  'enclosure-too-big': {
+    status: 413,
+    retry: false,
+    message: 'The file is over 40 MB. It stays on your phone: send a shorter recording or a smaller photo.',
+  },
   'body-not-json': {
     status: 400,
     retry: false,

@@ -29,6 +29,9 @@ export interface Note {
   storedAt: string;
   by: string | null;
   text: string;
+  /** Sound kept with the note. */
+  recordingId: string | null;
+  photoIds: string[];
   /** Unread: stored, but reading it threw; it is read again later. */
   state: 'unread' | 'read';
 }

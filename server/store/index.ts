@@ -86,6 +86,8 @@ interface NoteRow {
   text: string;
   state: Note['state'];
   reply: string | null;
+  recording_id: string | null;
+  photo_ids: string;
 }
 
 const noteOf = (r: NoteRow) => ({
@@ -97,6 +99,8 @@ const noteOf = (r: NoteRow) => ({
   text: r.text,
   state: r.state,
   reply: r.reply,
+  recordingId: r.recording_id,
+  photoIds: JSON.parse(r.photo_ids) as string[],
 });
 
 interface JobRow {
@@ -207,6 +211,8 @@ function storeOn(knex: Knex): Store {
           text: note.text,
           state: note.state,
           reply: null,
+          recording_id: note.recordingId,
+          photo_ids: JSON.stringify(note.photoIds),
         };
         const [inserted] = await trx('note').insert(row).onConflict('id').ignore().returning('id');
         if (inserted) return 'new';

@@ -59,6 +59,15 @@ const MIGRATIONS: readonly Migration[] = [
       });
     },
   },
+  {
+    name: '002-enclosures',
+    async up(knex) {
+      await knex.schema.alterTable('note', (t) => {
+        t.text('recording_id');
+        t.text('photo_ids').notNullable().defaultTo('[]');
+      });
+    },
+  },
 ];
 
 /** Hands the list to knex; nothing is read from disk, so a bundled server migrates too. */

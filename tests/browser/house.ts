@@ -8,6 +8,7 @@ import { makeApp } from '../../server/http/app.ts';
 import { buildPage } from '../../server/page/build.ts';
 import { Site } from '../../server/site.ts';
 import { openStore, type Store } from '../../server/store/index.ts';
+import { Enclosures } from '../../server/voice/enclosures.ts';
 
 /** The moment at which the tests stand: a Wednesday afternoon in Chicago. */
 export const NOW = new Date('2026-05-13T20:30:00Z');

@@ -8,6 +8,7 @@ import { readNote } from '../../parser/index.ts';
 import { makeApp } from '../../server/http/app.ts';
 import { Site } from '../../server/site.ts';
 import { openStore, type Store } from '../../server/store/index.ts';
+import { Enclosures } from '../../server/voice/enclosures.ts';
 
 const NOW = new Date('2026-05-13T20:30:00Z');
 const JOB = {
@@ -42,6 +43,7 @@ beforeEach(async () => {
   };
   const site = new Site({
     store,
+    enclosures: new Enclosures(join(folder, 'enclosures')),
     now: () => NOW,
     mail: { smtpUrl: null, from: 'test@example.org', folder: join(folder, 'mail') },
     read,
@@ -164,6 +166,29 @@ describe('a tick by hand', () => {
       what: { kind: 'undo', entry: 'entry-0001' },
     });
     expect(undone.body.state.items[0].state).toBe('open');
+  });
+});
+
+describe('a recording and a photo', () => {
+  const send = (path: string, type: string, bytes: string) =>
+    fetch(url + path, { method: 'PUT', headers: { 'Content-Type': type }, body: bytes });
+
+  it('are kept once, as they came, and named by their note', async () => {
+    const path = `/api/jobs/${ID}/recordings/sound-0001`;
+    expect((await send(path, 'audio/webm;codecs=opus', 'first')).status).toBe(201);
+    expect((await send(path, 'audio/webm;codecs=opus', 'second')).status).toBe(200);
+    expect(await (await fetch(url + path)).text()).toBe('first');
+    await call('PUT', notes('note-0001'), { ...NOTE, recordingId: 'sound-0001', photoIds: ['photo-0001'] });
+    expect((await call('GET', `/api/jobs/${ID}/notes`)).body[0]).toMatchObject({
+      recordingId: 'sound-0001',
+      photoIds: ['photo-0001'],
+    });
+  });
+
+  it('of another kind are refused', async () => {
+    const answer = await send(`/api/jobs/${ID}/photos/photo-0002`, 'image/svg+xml', '<svg/>');
+    expect(answer.status).toBe(415);
+    expect((await answer.json()).code).toBe('enclosure-kind');
   });
 });
 

@@ -8,6 +8,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { due } from '../../server/mail/index.ts';
 import { Site } from '../../server/site.ts';
 import { openStore, type Store } from '../../server/store/index.ts';
+import { Enclosures } from '../../server/voice/enclosures.ts';
 
 const JOB = {
   id: 'job-mail-0001',
@@ -51,6 +52,7 @@ beforeEach(async () => {
   now = new Date('2026-05-13T22:31:00Z');
   site = new Site({
     store,
+    enclosures: new Enclosures(folder),
     now: () => now,
     mail: { smtpUrl: `smtp://127.0.0.1:${port}`, from: 'crew@example.org', folder },
   });
