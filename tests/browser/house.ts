@@ -69,7 +69,8 @@ export async function openHouse({ notes = true } = {}): Promise<House> {
   const store = await openStore(join(folder, 'data'));
   const mail = { smtpUrl: null, from: 'test@example.org', folder: join(folder, 'mail') };
   const asked = new Set<Promise<unknown>>();
-  const site = new Site({ store: counted(store, asked), now: () => NOW, mail });
+  const enclosures = new Enclosures(join(folder, 'enclosures'));
+  const site = new Site({ store: counted(store, asked), now: () => NOW, enclosures, mail });
   await store.putJob(JOB);
   if (notes)
     for (const [k, [saidAt, by, text]] of WEEK.entries())
