@@ -30,6 +30,9 @@ export function readDone(talk: Talk, problems: readonly Problem[]): Done[] {
   return out;
 }
 
+const ADJECTIVE_TOO =
+  /^(?:dry|level|open|clear|clean|close|empty|square|secure|smooth|plumb|tight|loose|set|cut|rough|wet|set|run)$/;
+
 /** Nothing of its own is named: "taped it", "retested", "pulled it straight". */
 const pointsAtFlaw = (frame: Frame) =>
   frame.predicate === 'past' &&
@@ -84,7 +87,9 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
       (c) =>
         c.verb &&
         // "Patio is pour already": a first language without participles leaves the base form.
-        (c.verb.forms.has('participle') || c.verb.forms.has('past') || (predicate === 'copula' && c === tail[0])) &&
+        (c.verb.forms.has('participle') ||
+          c.verb.forms.has('past') ||
+          (predicate === 'copula' && c === tail[0] && !ADJECTIVE_TOO.test(c.word))) &&
         (!c.verb.forms.has('base') || predicate === 'copula') &&
         c.verb.use === 'work' &&
         c.term?.kind !== 'defect' &&
@@ -110,6 +115,14 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
       if (!thing || (isPointer(subject) && (done || inPlace))) return null;
       if (tail.some((c) => c.term?.kind === 'defect' || c.quantity)) if (!done && !participle) return null;
       if (tail.some((c) => c.verb?.forms.has('ing'))) return null;
+      if (/\b(?:has|have|needs?|gotta|got) (?:to|be)\b|\bneeds\b/.test(said)) return null;
+      if (
+        /^(?:the )?(?:gas|water|power|heat|lights?|breaker|ac|fan|fans|heaters?)(?:'s)?$/.test(
+          subject.map((c) => c.word).join(' '),
+        ) &&
+        !done
+      )
+        return null;
       if (participle) return `${participle.verb!.lemma} ${thing}`;
       if (done) return `finish ${thing}`;
       if (

@@ -112,6 +112,8 @@ function planOf(talk: Told, frame: Frame, at: number, done: readonly Done[]): Pl
         (!IDLE.has(lemma) || lemma === 'start')
       )
         return { task: verbPhrase(talk, frame, at, done), who: personIn(frame.subject), confidence: 0.65 };
+      if (!frame.negative && frame.openers.includes('then') && /\bcan\b/.test(said) && lemma && !IDLE.has(lemma))
+        return { task: verbPhrase(talk, frame, at, done), who: null, confidence: 0.65, held: true };
       return null;
     }
     if (
@@ -138,6 +140,9 @@ function planOf(talk: Told, frame: Frame, at: number, done: readonly Done[]): Pl
     !/^(?:i|we)$/.test(chunks[0]!.word)
   )
     return { task: `install ${phrase(cutAtTime(frame.rest.slice(1)))}`, who: null, confidence: 0.6 };
+  const getting = predicate === 'past' && chunks[frame.verbAt]?.word === 'getting' && personIn(frame.subject);
+  if (getting && chunks.some((c) => c.time && !c.time.past))
+    return { task: `get ${phrase(cutAtTime(frame.rest))}`, who: getting, confidence: 0.7 };
   if (predicate === 'present') return presentPlan(talk, frame, at, done, said);
   if (predicate === 'none' || predicate === 'copula') return barePlan(talk, frame, at, done, said);
   return null;
@@ -211,6 +216,8 @@ function barePlan(talk: Told, frame: Frame, at: number, done: readonly Done[], s
       who: null,
       confidence: 0.7,
     };
+  const owed = owedInside(frame);
+  if (owed) return owed;
   const dated = datedEntry(frame) ?? datedSubject(talk, frame, at);
   if (dated) return dated;
   const verb = frame.chunks[0];
@@ -224,6 +231,22 @@ function barePlan(talk: Told, frame: Frame, at: number, done: readonly Done[], s
   )
     return { task: `${verb.verb.lemma} ${meant(talk, at)}`, who: null, confidence: 0.7 };
   return null;
+}
+
+/** "There's a cold joint at the drain that has to be ground": owed in a clause of its own. */
+function owedInside(frame: Frame): Plan | null {
+  const k = frame.chunks.findIndex(
+    (c, i) => c.word === 'that' && /^(?:has|have|needs|gotta)$/.test(frame.chunks[i + 1]?.word ?? ''),
+  );
+  const verb =
+    k < 0 ? -1 : frame.chunks.findIndex((c, i) => i > k + 1 && c.verb && c.verb.lemma !== 'be' && c.word !== 'to');
+  const thing =
+    k < 0
+      ? ''
+      : phrase(
+          frame.chunks.slice(0, k).filter((c) => !c.quantity && !/^(?:there's|there|is|long|wide|deep)$/.test(c.word)),
+        );
+  return verb > 0 && thing ? { task: `${frame.chunks[verb]!.verb!.lemma} ${thing}`, who: null, confidence: 0.7 } : null;
 }
 
 /** "Sand and prime is monday": the work stands where a thing would. */
@@ -350,10 +373,13 @@ function owedPlan(talk: Told, frame: Frame, at: number, done: readonly Done[]): 
   const passive = verb.forms.has('participle') && !isPerson(frame.subject) && frame.subject.length > 0;
   const rest = cutAtTime(resolve(talk, frame.rest, at, done));
   if (passive || (frame.subject.length && !isPerson(frame.subject))) {
-    const thing = isPointer(frame.subject) ? meant(talk, at) : phrase(frame.subject);
+    const vague =
+      isPointer(frame.subject) ||
+      /\b(?:pieces?|one|ones|both|all of them)\b/.test(frame.subject.map((c) => c.word).join(' '));
+    const thing = vague ? meant(talk, at) || phrase(frame.subject) : phrase(frame.subject);
     return { task: `${verb.lemma} ${thing} ${phrase(rest)}`.trim(), who: null, confidence: 0.8 };
   }
-  return { task: `${verb.lemma} ${phrase(rest)}`.trim(), who, confidence: 0.8 };
+  return { task: `${verb.lemma} ${phrase(rest) || meant(talk, at)}`.trim(), who, confidence: 0.8 };
 }
 
 /** "Two of them still need ends", "the sill needs paint", "he wants photos by friday". */
@@ -386,6 +412,16 @@ function verbPhrase(talk: Told, frame: Frame, at: number, done: readonly Done[])
   if (frame.rest.length && frame.rest.every((c) => c.time) && !waitBefore(talk, frame, at)) return frame.lemma ?? '';
   if (frame.rest.every((c) => c.time || c.kind === 'mark'))
     return `${frame.lemma} ${waitBefore(talk, frame, at) ? lastMade(talk, frame, done) || meant(talk, at) : meant(talk, at)}`;
+  if (
+    /^(?:ask|tell|call|text|email|remind|show)$/.test(frame.lemma ?? '') &&
+    /^(?:him|her|them)$/.test(frame.rest[0]?.word ?? '')
+  ) {
+    const whom = talk.frames
+      .slice(0, at + 1)
+      .flatMap((f) => f.chunks)
+      .findLast((c) => c.term?.kind === 'role' && c.start < frame.start);
+    if (whom) return `${frame.lemma} ${whom.word.replace(/'s$/, '')} ${phrase(cutAtTime(frame.rest.slice(1)))}`.trim();
+  }
   return `${frame.lemma ?? phrase([frame.chunks[frame.verbAt]!])} ${phrase(cutAtTime(resolve(talk, frame.rest, at, done)))}`.trim();
 }
 
@@ -428,8 +464,10 @@ function meant(talk: Told, at: number): string {
 
 /** A task's words end where its condition or its date begins. */
 function cutAtTime(chunks: readonly Chunk[]): Chunk[] {
-  const end = chunks.findIndex((c) =>
-    /^(before|until|till|til|when|if|so|because|b4|once|after|since|unless)$/.test(c.word),
+  const end = chunks.findIndex(
+    (c, k) =>
+      !(c.word === 'if' && k <= 1) &&
+      /^(before|until|till|til|when|if|so|because|b4|once|after|since|unless)$/.test(c.word),
   );
   return (end >= 0 ? chunks.slice(0, end) : chunks).filter((c) => c.kind !== 'time' && !/^(by|on)$/.test(c.word));
 }
@@ -492,6 +530,11 @@ function datesOf(
       notBefore ??= time.date;
     else due ??= time.to ?? time.date;
   }
+  if (
+    due &&
+    /^(?:no|not|never) (?:before|sooner|earlier)$/.test(talk.frames[at + 1]?.chunks.map((c) => c.word).join(' ') ?? '')
+  )
+    notBefore ??= due;
   if (!due && plan.who) due = arrivalAfter(talk, at);
   return { due, notBefore };
 }
@@ -527,6 +570,15 @@ function trailingDate(talk: Talk, at: number): TimeMention | null {
 function leadingDate(talk: Talk, at: number): TimeMention | null {
   const before = talk.frames[at - 1];
   if (!before) return null;
+  const frame = talk.frames[at]!;
+  const dated = before.chunks.find((c) => c.time && !c.time.past && c.time.hours === undefined)?.time;
+  // "Pick one up tomorrow and try it", "he can be here tuesday and then I can finish": the day holds on.
+  if (
+    dated &&
+    before.sentence === frame.sentence &&
+    ((frame.joinedBy === 'and' && before.predicate === 'imperative') || frame.openers.includes('then'))
+  )
+    return dated;
   return before.chunks.every((c) => c.time || c.kind === 'mark' || isDeterminer(c) || /^(on|for|come)$/.test(c.word)) &&
     before.joinedBy !== 'word'
     ? (before.chunks.find((c) => c.time && !c.time.past)?.time ?? null)

@@ -22,13 +22,16 @@ export function goodsStatus(talk: Talk, frame: Frame, at: number): MaterialStatu
     if (/\b(?:need|needs|could use|falta|short|shy)\b/.test(said)) return needOf(frame, said);
   }
   if (/\b(?:went through|used up|burned through|burnt through|go through|goes through)\b/.test(said)) return 'used';
+  if (/\bdown to\b/.test(said) && (isPerson(frame.subject) || frame.rest.some(isGoods)) && predicate !== 'owed')
+    return 'have';
+  if (predicate === 'imperative' && lemma === 'figure') return 'need';
   if (/\bgets? (?:a|an|one|two|new)\b/.test(said) && predicate !== 'imperative' && !isPerson(frame.subject))
     return 'need';
   if (predicate === 'imperative' && lemma === 'make' && frame.rest.some(isGoods) && frame.rest.some((c) => c.quantity))
     return 'need';
   if (/\bran me\b/.test(said)) return 'bought';
   if (/\bon order\b/.test(said)) return 'ordered';
-  if (/\b(?:on hand|down to|left over|leftover)\b/.test(said)) return 'have';
+  if (/\b(?:on hand|left over|leftover)\b/.test(said)) return 'have';
   if (
     /\b(?:pick(?:ing)? up|grab|bring|get)\b/.test(said) &&
     (predicate === 'imperative' || predicate === 'owed' || predicate === 'modal')
@@ -54,7 +57,7 @@ export function goodsStatus(talk: Talk, frame: Frame, at: number): MaterialStatu
           ? 'have'
           : null;
     if (lemma === 'take' && !negative) return 'used';
-    if (lemma === 'leave') return 'have';
+    if (lemma === 'leave') return frame.rest[0]?.quantity ? 'have' : null;
     if (lemma === 'bring') return 'have';
     if (INSTALLS.test(lemma ?? '') && !negative) return 'used';
     return null;
@@ -96,6 +99,11 @@ function needOf(frame: Frame, said: string): MaterialStatus | null {
     return verb && /^(get|grab|pick|buy|order|bring|purchase)$/.test(verb) ? 'need' : null;
   }
   if (after[0]?.verb?.forms.has('ing') && !isGoods(after[0])) return null;
+  // "The hole needs thirty", "stat wire is 2 ft short": a size, not goods.
+  const sized =
+    frame.chunks.some((c) => c.quantity && (c.quantity.unitKind === 'length' || c.quantity.unit === null)) &&
+    !after.some(isGoods);
+  if (sized && frame.subject.length > 0 && !isPerson(frame.subject) && !/\bmore\b/.test(said)) return null;
   return after.length > 0 || /\bshort\b/.test(said) ? 'need' : null;
 }
 

@@ -74,7 +74,9 @@ function speaksOf(frame: Frame, lot: Lot, fate: MaterialStatus): boolean {
   const counted = lot.amount !== null || lot.article;
   const inSubject =
     frame.verbAt >= 0 && lot.until <= frame.verbAt && frame.predicate !== 'copula' && frame.predicate !== 'none';
-  if (inSubject && !(lot.amount && /^(?:left|gone|short)$/.test(frame.chunks[lot.until]?.word ?? ''))) return false;
+  const paid = fate === 'bought' && lot.amount !== null && frame.chunks[frame.verbAt + 1]?.word === 'me';
+  if (inSubject && !paid && !(lot.amount && /^(?:left|gone|short)$/.test(frame.chunks[lot.until]?.word ?? '')))
+    return false;
   if (counted) return true;
   if (fate === 'used' || fate === 'have') return false;
   const before = frame.chunks[lot.from - 1];
@@ -83,6 +85,10 @@ function speaksOf(frame: Frame, lot: Lot, fate: MaterialStatus): boolean {
 
 /** Adds a fact; a count behind its goods ("levelling compound, two bags") completes the fact before it. */
 function keep(facts: Material[], fact: Material, lot: Lot): void {
+  // "Three or four bags more" are of what came by the bag, not of what was named last.
+  const packed =
+    lot.carried && lot.amount?.unitKind === 'pack' ? facts.findLast((f) => f.unit === fact.unit) : undefined;
+  if (packed) Object.assign(fact, { item: packed.item, size: packed.size, specs: packed.specs });
   const before = facts.findLast((f) => f.item === fact.item);
   if (lot.carried && before) {
     if (fact.unit === 'each' && before.unit && lot.amount?.unit !== 'each') fact.unit = before.unit;

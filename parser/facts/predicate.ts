@@ -49,6 +49,7 @@ export function predicateOf(chunks: readonly Chunk[]): Said {
   const head = chunks[i];
   if (!head) return none;
   if (isImperativeAt(chunks, i)) return said('imperative', chunks, i, i);
+  if (isTerseOrder(chunks, i)) return said('imperative', chunks, i, i);
   if (head.word === 'got' && isOwed(chunks, i)) return verbAfter('owed', chunks, i, i);
   if (
     head.verb &&
@@ -103,6 +104,9 @@ export function predicateOf(chunks: readonly Chunk[]): Said {
         if (next?.verb?.forms.has('participle') && chunk.word !== 'got') return said('owed', chunks, at + 1, at);
         return said('past', chunks, at, at);
       }
+      // "Sealer crew comes monday to seal it" moves; "came in at five" and "come broken" say how a thing is.
+      if (/^(?:come|comes)$/.test(chunk.word) && (next?.time || /^(?:to|by|back|over|in|out)$/.test(next?.word ?? '')))
+        return said('present', chunks, at, at);
       return { ...said('copula', chunks, at, at), lemma: 'be', use: 'other' };
     }
     if (isCopula(chunk) && at === i && !chunk.verb?.forms.has('past')) return said('copula', chunks, at, at);
@@ -215,6 +219,33 @@ export function isImperativeAt(chunks: readonly Chunk[], at: number): boolean {
     isPreposition(next) ||
     next.kind === 'word' ||
     next.kind === 'mark'
+  );
+}
+
+const TERSE = new Set(
+  'pull drop hang patch plane sand prime caulk grout seal paint stain tape mud wire shim trim cut lock level run fill clean mount frame tile'.split(
+    ' ',
+  ),
+);
+
+/** "Pull batts back", "paint trim": typed orders whose verb is also a noun. "Tile saw broken" and a bare "paint tray" are none. */
+function isTerseOrder(chunks: readonly Chunk[], at: number): boolean {
+  const [verb, next] = [chunks[at]!, chunks[at + 1]];
+  if (!TERSE.has(verb.word) || !verb.verb?.forms.has('base') || verb.owner || !next || !isNounTerm(next)) return false;
+  const rest = chunks.slice(at + 2);
+  if (
+    rest.length === 0 &&
+    verb.term?.kind === 'material' &&
+    next.term!.kind !== 'surface' &&
+    next.term!.kind !== 'area'
+  )
+    return false;
+  return !rest.some(
+    (c) =>
+      isCopula(c) ||
+      c.term?.kind === 'defect' ||
+      (c.verb?.forms.has('past') && !c.verb.forms.has('base')) ||
+      /^(?:is|done|on|in|left|needed)$/.test(c.word),
   );
 }
 

@@ -25,7 +25,7 @@ export function readProblems(talk: Talk): Problem[] {
       out.push({
         ...base(talk, frame, flaw.rule, { start: flaw.span.start, end }, flaw.confidence),
         kind: 'problem',
-        thing: phrase(flaw.thing) || 'something',
+        thing: nameOf(talk, flaw, at) || 'something',
         defect: flaw.defect,
         state: fixedBy ? 'fixed' : 'open',
         suspected: /\b(might|maybe|could be|may be|think|looks like|looks|probably|suspect|not sure|seems?)\b/.test(
@@ -34,7 +34,23 @@ export function readProblems(talk: Talk): Problem[] {
       });
     }
   });
-  return merged(out);
+  return merged(out.filter((p) => p.thing !== 'something'));
+}
+
+/** The thing's name: a bare number takes the thing before it, a room that stood alone before it comes first. */
+function nameOf(talk: Talk, flaw: Flaw, at: number): string {
+  const name = phrase(flaw.thing);
+  if (/^\d+$/.test(name)) return `${phrase(antecedent(talk, at))} ${name}`.trim();
+  const before = talk.frames[at - 1];
+  const room =
+    before &&
+    before.sentence === talk.frames[at]!.sentence &&
+    before.chunks.length <= 2 &&
+    before.predicate === 'none' &&
+    before.chunks[0]!.term?.kind === 'area'
+      ? phrase(before.chunks)
+      : '';
+  return name && room && !name.includes(room) ? `${room} ${name}` : name;
 }
 
 /** The same flaw told twice in a note is one. */
@@ -44,6 +60,9 @@ function merged(problems: readonly Problem[]): Problem[] {
     const twin = out.find(
       (p) =>
         (p.start < problem.end && problem.start < p.end && p.thing === problem.thing) ||
+        (p.area === problem.area &&
+          p.end + 40 > problem.start &&
+          (` ${p.thing} `.includes(` ${problem.thing} `) || ` ${problem.thing} `.includes(` ${p.thing} `))) ||
         (p.thing === problem.thing &&
           p.area === problem.area &&
           (p.defect === problem.defect || p.end + 40 > problem.start)),
@@ -203,7 +222,8 @@ function absence(frame: Frame): Flaw | null {
 function defects(talk: Talk, frame: Frame, at: number): Flaw[] {
   const { chunks } = frame;
   const k = chunks.findIndex(
-    (c, i) => c.term?.kind === 'defect' && !isNegativeBefore(chunks, i) && !isDeedNoun(chunks, i),
+    (c, i) =>
+      (c.term?.kind === 'defect' || isFlawNoun(chunks, i)) && !isNegativeBefore(chunks, i) && !isDeedNoun(chunks, i),
   );
   if (k < 0) return [];
   if (frame.predicate === 'owed' || (frame.predicate === 'modal' && !frame.negative && k > frame.verbAt)) return [];
@@ -262,6 +282,19 @@ function defects(talk: Talk, frame: Frame, at: number): Flaw[] {
   ];
 }
 
+/** "That stain on the ceiling", "has a hole in the wall": a mark or an opening where none should be. */
+function isFlawNoun(chunks: readonly Chunk[], k: number): boolean {
+  if (!/^(?:stains?|holes?|spots?|marks?|dents?|humps?|bumps?|bulges?|rocks?)$/.test(chunks[k]!.word)) return false;
+  const before = chunks
+    .slice(Math.max(0, k - 3), k)
+    .map((c) => c.word)
+    .join(' ');
+  return (
+    /^(?:in|on|behind|by|under|at)$/.test(chunks[k + 1]?.word ?? '') &&
+    /\b(?:that|a|some|big|has|have|got|there's|is|is big)\b/.test(before)
+  );
+}
+
 /** "Crack in the step", "runs on two window sills". */
 function placeAfter(chunks: readonly Chunk[], k: number): Chunk[] {
   const prep = chunks.findIndex(
@@ -298,9 +331,14 @@ function isNegativeBefore(chunks: readonly Chunk[], k: number): boolean {
 
 /** "Leak test", "crack filler", "short list": the word is part of a name or a deed. */
 const isDeedNoun = (chunks: readonly Chunk[], k: number) =>
-  /^(test|tests|tested|filler|isolation|repair|detector|kit)$/.test(chunks[k + 1]?.word ?? '');
+  /^(weekend|test|tests|tested|filler|isolation|repair|detector|kit)$/.test(chunks[k + 1]?.word ?? '');
 
 function thingOf(talk: Talk, frame: Frame, at: number): Chunk[] {
+  // "Nail pops: 3 in hall ceiling": the place follows the colon.
+  if (frame.chunks.length === 1 && talk.text[frame.end] === ':') {
+    const place = thingIn(talk.frames[at + 1]?.chunks ?? []);
+    if (place.length) return place;
+  }
   const subject = frame.subject.filter((c) => !c.quantity || c.quantity.unit === null);
   if (subject.length && !isPointer(subject) && !isPerson(subject)) return subject;
   if (frame.predicate === 'none') {

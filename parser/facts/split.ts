@@ -133,7 +133,7 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
   if (
     hasSaid &&
     goodsVerb &&
-    !isSubjectPronoun(before) &&
+    (!isSubjectPronoun(before) || isPreposition(chunks[i - 2])) &&
     !isCopula(before) &&
     !HAVES.has(before.word) &&
     !isDeterminer(before) &&
@@ -147,6 +147,7 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
     (chunk.owner !== undefined && isPredicative(chunks, i + 1)) ||
     (isModal(chunk) && !/'/.test(word.replace(/n't$/, ''))) ||
     /^(needs|has|have|had|gotta|wants)$/.test(word) ||
+    (/^(?:go|goes|comes?)$/.test(word) && isNounTerm(before)) ||
     (word === 'need' && (isNounTerm(before) || before.word === 'them' || before.word === 'still')) ||
     (chunk.verb !== undefined &&
       !chunk.verb.forms.has('base') &&
@@ -208,6 +209,7 @@ function awaitsVerb(current: readonly Chunk[]): boolean {
 function isOrder(chunks: readonly Chunk[], i: number): boolean {
   const before = chunks[i - 1]!;
   if (!isImperativeAt(chunks, i) || before.owner !== undefined) return false;
+  if (/^(?:go|come)$/.test(chunks[i]!.word) && isNounTerm(before)) return false;
   // "went to check the...", "helped move the..." are no orders.
   return (
     before.word !== 'to' &&

@@ -201,6 +201,14 @@ function build(): Map<string, Verb> {
 
 const VERBS = build();
 
+/** "Retape", "rerun": done once more. */
+function again(word: string): Verb | undefined {
+  const once = /^re[a-z]{3,}/.test(word) ? VERBS.get(word.slice(2)) : undefined;
+  return once?.use === 'work' || once?.use === 'measure'
+    ? { ...once, lemma: `re${once.lemma}`, use: 'work' }
+    : undefined;
+}
+
 const NOT_PAST =
   /^(?:need|speed|shed|bed|red|seed|weed|feed|reed|indeed|hundred|wed|led|fed|embed|exceed|supposed|tired|kids?bed|united|hundreds?ed|mudbed|ahead|used)$/;
 
@@ -219,5 +227,5 @@ function madeUp(word: string): Verb | undefined {
 
 /** The verb that a word may be, or undefined. Being also a noun ("paint", "drain") is for the caller to weigh. */
 export function verbOf(word: string): Verb | undefined {
-  return VERBS.get(word) ?? madeUp(word);
+  return VERBS.get(word) ?? again(word) ?? madeUp(word);
 }

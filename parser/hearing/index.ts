@@ -41,6 +41,13 @@ function shorthand(tokens: readonly Token[], text: string): Token[] {
       i += 2;
       continue;
     }
+    // "re-read", "re-tape": one verb with its hyphen.
+    const [dash, again] = [tokens[i + 1], tokens[i + 2]];
+    if (token.word === 're' && dash?.text === '-' && !dash.spaced && again?.kind === 'word' && !again.spaced) {
+      out.push({ ...token, end: again.end, text: text.slice(token.start, again.end), word: `re${again.word}` });
+      i += 2;
+      continue;
+    }
     // "w/" and "w/o" are one word with their slash.
     if (token.word === 'w' && tokens[i + 1]?.text === '/' && !tokens[i + 1]!.spaced) {
       const without = tokens[i + 2]?.word === 'o' && !tokens[i + 2]!.spaced;

@@ -140,6 +140,8 @@ export const slashDate: Rule = (talk, i) => {
       ? 2000 + (Number(yearAt.text) % 100)
       : undefined;
   const until = year ? i + 5 : i + 3;
+  // "Pitch is 6/12": a roof's rise, never June.
+  if (/\b(?:pitch|slope|rise)\b/.test(talk.lead(i))) return null;
   if (!year) {
     const fraction = /^(?:2|4|8|16|32|64)$/.test(b.text) || (b.text === '3' && /^1[024]$/.test(a.text));
     const strong = STRONG_CUE.test(talk.word(i - 1)) || /\b(?:due|shows? up|lands?)\b/.test(talk.lead(i));
