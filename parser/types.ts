@@ -203,6 +203,9 @@ export interface FactBase extends Span {
   rule: string;
   /** The one question to ask about it, or undefined where nothing is in doubt. */
   ask?: string;
+  /** From a timed transcript: the second of the recording at which its words begin, and who said them where known. */
+  at?: number;
+  speaker?: string;
 }
 
 export interface Measurement extends FactBase {
