@@ -27,6 +27,6 @@ function readTalk(text: string, options: ReadOptions): NoteReading {
   const times = readTimes(heard.tokens, text, { now: options.saidAt, quantities });
   const terms = mentionsIn(heard.tokens, text, vocabulary);
   const reading = { heard, quantities, notQuantities, times, terms };
-  const talk = talkOf(text, reading, options.areas ?? []);
+  const talk = talkOf(text, reading, options.areas ?? [], options.wordClass);
   return { ...reading, clauses: clausesIn(talk), facts: readFacts(talk) };
 }

@@ -4,6 +4,7 @@ import { createInterface } from 'node:readline';
 import { z } from 'zod';
 import { readNote } from '../../parser/index.ts';
 import { localTime } from '../../parser/times/days.ts';
+import { loadWordClass } from '../words/wordClass.ts';
 import { factsLine } from './factsLine.ts';
 
 /**
@@ -17,6 +18,7 @@ const NoteLine = z.object({
   areas: z.array(z.string()).optional(),
 });
 
+const wordClass = await loadWordClass();
 let failed = false;
 const file = process.argv[2];
 if (file) process.stdout.write(`${JSON.stringify(transcript(file))}\n`);
@@ -33,7 +35,7 @@ function transcript(path: string): object {
   try {
     const saved = statSync(path).mtime;
     const saidAt = localTime(saved, Intl.DateTimeFormat().resolvedOptions().timeZone);
-    return factsLine(id, readNote(readFileSync(path, 'utf8'), { saidAt }));
+    return factsLine(id, readNote(readFileSync(path, 'utf8'), { saidAt, wordClass }));
   } catch (error) {
     failed = true;
     return { id, error: `cannot be read: ${error instanceof Error ? error.message : String(error)}` };
@@ -46,7 +48,7 @@ function answer(line: string): object {
     const given: unknown = JSON.parse(line);
     id = typeof given === 'object' && given !== null && 'id' in given ? given.id : null;
     const note = NoteLine.parse(given);
-    return factsLine(note.id, readNote(note.text, { saidAt: note.saidAt, areas: note.areas }));
+    return factsLine(note.id, readNote(note.text, { saidAt: note.saidAt, areas: note.areas, wordClass }));
   } catch (error) {
     failed = true;
     const why =
