@@ -6,13 +6,13 @@ import { merged } from './merge.ts';
 import { passagesOf } from './passages.ts';
 import { placed } from './place.ts';
 import { isStamped, stampedIn } from './stamped.ts';
-import { worthKeeping } from './weigh.ts';
+import { chatterIn, worthKeeping } from './weigh.ts';
 
 /** True for WebVTT, SubRip, and plain lines that begin with `[m:ss]`. */
 export const isTranscript = (text: string): boolean => isCaptions(text) || isStamped(text);
 
 /** An area named by one speaker holds for what is said after it, for this many seconds. */
-const AREA_HOLDS = 300;
+const AREA_HOLDS = 120;
 
 /**
  * Reads a timed transcript of up to hours: its cues are joined into talk, each passage is read as a note, and what
@@ -43,9 +43,12 @@ export function readTranscript(
   };
   let group = 0;
   let area: { name: string; until: number } | null = null;
-  for (const passage of passagesOf(cues)) {
-    const reading = read(passage.text, options);
-    const facts = worthKeeping(reading);
+  const passages = passagesOf(cues);
+  const readings = passages.map((passage) => read(passage.text, options));
+  const chatter = chatterIn(readings);
+  for (const [at, passage] of passages.entries()) {
+    const reading = readings[at]!;
+    const facts = worthKeeping(reading, chatter[at]!);
     const carried: string | null = area && passage.at - area.until <= AREA_HOLDS ? area.name : null;
     const named = reading.clauses.findLast((c) => c.area)?.area;
     if (facts.length && (named ?? carried)) area = { name: (named ?? carried)!, until: passage.until };

@@ -4,22 +4,47 @@ import type { Done, Fact, FollowUp, Material, Measurement, Problem } from '../ty
 /** Wordings that share this much of the shorter one speak of the same thing. */
 const SAME = 0.75;
 
+/** So many facts of the same kind and word are looked back upon, that a long talk is read in time with its length. */
+const LOOK_BACK = 40;
+
 /** One list out of a talk in which things are said twice: a fact told again is the first one, brought up to date. */
 export function merged(facts: readonly Fact[]): Fact[] {
   const kept: Fact[] = [];
+  const byWord = new Map<string, number[]>();
   for (const fact of facts) {
-    const at = kept.findLastIndex((earlier) => isSame(earlier, fact));
-    if (at < 0) kept.push(fact);
-    else {
-      const one = joined(kept[at]!, fact);
-      if (one.start === kept[at]!.start) kept[at] = one;
-      else {
-        kept.splice(at, 1);
-        kept.push(one);
-      }
+    const words = [...keyWords(namedIn(fact))];
+    const near = words.flatMap((word) => byWord.get(word)?.slice(-LOOK_BACK) ?? []).sort((a, b) => b - a);
+    const at = near.find((k) => isSame(kept[k]!, fact));
+    const place = at ?? kept.length;
+    kept[place] = at === undefined ? fact : joined(kept[at]!, fact);
+    for (const word of words) {
+      const places = byWord.get(word);
+      if (!places) byWord.set(word, [place]);
+      else if (!places.includes(place, -LOOK_BACK)) places.push(place);
     }
   }
   return kept.sort((a, b) => a.start - b.start || a.end - b.end);
+}
+
+/** The words by which a fact is known again. */
+function namedIn(fact: Fact): string {
+  switch (fact.kind) {
+    case 'material':
+      return fact.item;
+    case 'measurement':
+      return fact.of;
+    case 'problem':
+      return fact.thing;
+    case 'followUp':
+    case 'done':
+      return fact.task;
+    case 'decision':
+      return fact.what;
+    case 'spending':
+      return `${fact.currency} ${fact.amount}`;
+    default:
+      return '';
+  }
 }
 
 function isSame(a: Fact, b: Fact): boolean {
@@ -69,7 +94,7 @@ function joined(a: Fact, b: Fact): Fact {
   if (a.kind === 'material' && b.kind === 'material') {
     if (b.quantity === null) return { ...a, size: a.size ?? b.size, area: a.area ?? b.area, confidence: sure };
     const told = { ...b, size: b.size ?? a.size, area: b.area ?? a.area };
-    if (a.quantity === null || a.quantity === b.quantity) return { ...told, at: a.at, confidence: sure };
+    if (a.quantity === null || a.quantity === b.quantity) return { ...told, confidence: sure };
     if (b.counts === 'total') return told;
     return { ...told, confidence: 0.45, ask: `${a.exact} or ${b.exact} of ${b.item}?` };
   }

@@ -9,6 +9,8 @@ const base = {
   confidence: z.number().min(0).max(1),
   rule: z.string().max(80),
   ask: z.string().max(300).optional(),
+  at: z.number().min(0).optional(),
+  speaker: z.string().max(80).optional(),
 };
 const exact = z.string().regex(/^-?\d+(\/[1-9]\d*)?$/, 'a whole number or a fraction, as 11/8');
 const words = z.string().max(300);
