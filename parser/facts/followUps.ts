@@ -1,6 +1,6 @@
 import { addDays } from '../times/days.ts';
 import type { Done, FollowUp, Problem, TimeMention } from '../types.ts';
-import { type Chunk, isDeterminer, isGoods, isNounTerm, isSubjectPronoun } from './chunks.ts';
+import { type Chunk, isDeterminer, isGoods, isModal, isNounTerm, isSubjectPronoun } from './chunks.ts';
 import { roleIn } from './done.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
@@ -93,6 +93,7 @@ function planOf(talk: Told, frame: Frame, at: number, done: readonly Done[]): Pl
     return owedPlan(talk, frame, at, done);
   }
   if (predicate === 'modal') {
+    if (isModal(chunks[frame.verbAt])) return null;
     if (
       frame.negative ||
       (/\b(?:could|can|would|should've|do|does|did|may|might)\b/.test(said) && !/\bshould\b/.test(said))
@@ -112,6 +113,20 @@ function planOf(talk: Told, frame: Frame, at: number, done: readonly Done[]): Pl
         (!IDLE.has(lemma) || lemma === 'start')
       )
         return { task: verbPhrase(talk, frame, at, done), who: personIn(frame.subject), confidence: 0.65 };
+      const held =
+        frame.negative &&
+        frame.subject.length > 0 &&
+        !isPerson(frame.subject) &&
+        chunks.some((c) => c.time?.relation === 'notBefore');
+      if (held)
+        return {
+          task: /^(?:go|happen|start)$/.test(lemma ?? '')
+            ? `do ${phrase(frame.subject)}`
+            : `${lemma} ${phrase(frame.subject)}`,
+          who: null,
+          confidence: 0.65,
+          held: true,
+        };
       if (!frame.negative && frame.openers.includes('then') && /\bcan\b/.test(said) && lemma && !IDLE.has(lemma))
         return { task: verbPhrase(talk, frame, at, done), who: null, confidence: 0.65, held: true };
       return null;
@@ -325,6 +340,15 @@ function letPlan(talk: Told, frame: Frame, at: number): Plan | null {
       task: `${rest[step]!.verb!.lemma} ${phrase(rest.slice(step + 1)) || meant(talk, at)}`,
       who: null,
       confidence: 0.75,
+    };
+  if (rest[verb]!.verb!.lemma === 'know' && !/^(?:me|us)$/.test(rest[0]!.word))
+    return {
+      task: `let ${rest
+        .slice(0, verb)
+        .map((c) => c.word)
+        .join(' ')} know`,
+      who: null,
+      confidence: 0.7,
     };
   return who && rest[verb]!.verb!.lemma !== 'know'
     ? {

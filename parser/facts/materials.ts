@@ -78,6 +78,17 @@ function speaksOf(frame: Frame, lot: Lot, fate: MaterialStatus): boolean {
   if (inSubject && !paid && !(lot.amount && /^(?:left|gone|short)$/.test(frame.chunks[lot.until]?.word ?? '')))
     return false;
   if (counted) return true;
+  // "Thermostat wire too short", "filters changed": said of the goods, not of buying them.
+  if (
+    lot.item.some(
+      (c) =>
+        c.term?.kind === 'defect' ||
+        c.word === 'too' ||
+        c.word === 'all' ||
+        (c.verb && !c.verb.forms.has('base') && !isNounTerm(c)),
+    )
+  )
+    return false;
   if (fate === 'used' || fate === 'have') return false;
   const before = frame.chunks[lot.from - 1];
   return !(isPreposition(before) && before!.word !== 'of' && before!.word !== 'up');

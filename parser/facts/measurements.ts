@@ -59,6 +59,14 @@ function isMeasurement(frame: Frame, k: number, q: Quantity): boolean {
     (isNounTerm(next) || (next.kind === 'word' && /^(of|more|left|times|coats?|guys|people)$/.test(next.word)))
   )
     return false;
+  // "Top at 82", "screed temp 21": a label and its figure, with no verb.
+  if (
+    frame.predicate === 'none' &&
+    k === frame.chunks.length - 1 &&
+    (lead === 'at' || /^(?:temp|moisture|flow|pressure|voltage|static|humidity|reading)$/.test(lead)) &&
+    frame.chunks.some(isNounTerm)
+  )
+    return true;
   if (frame.verbAt < 0 || k <= frame.verbAt - 1) return false;
   if (isPerson(frame.subject) && !/^(at|to|reads?|reading)$/.test(lead)) return false;
   return (
@@ -174,6 +182,7 @@ function unitOf(talk: Talk, frame: Frame, of: string, q: Quantity): string {
 /** What a bare reading is in, by what was read: common practice, no source. */
 function impliedUnit(of: string, q: Quantity): string {
   if (/\b(temp|temps|temperature|thermostat|water heater|air)\b/.test(of)) return 'F';
+  if (/\bstatic\b/.test(of) && q.value.valueOf() < 5) return 'in wc';
   if (/\b(moisture|humidity|rh)\b/.test(of)) return '%';
   if (/\b(pressure|gauge)\b/.test(of)) return 'psi';
   if (/\b(tub|shower|faucet|hot water|water)\b/.test(of) && q.value.valueOf() >= 90) return 'F';

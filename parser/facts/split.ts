@@ -80,7 +80,7 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
   const next = chunks[i + 1];
   const word = chunk.word;
   const linked =
-    (isPreposition(before) && !(isSubjectPronoun(chunk) && PARTICLES.test(before.word))) ||
+    (isPreposition(before) && !((isSubjectPronoun(chunk) || chunk.verb) && PARTICLES.test(before.word))) ||
     SUBORDINATORS.has(before.word) ||
     CONJUNCTIONS.has(before.word) ||
     isModal(before) ||
