@@ -120,10 +120,12 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
       }
       const thing = isPointer(subject) ? phrase(antecedent(talk, at, 2)) : phrase(subject);
       if (!thing || (isPointer(subject) && (done || inPlace))) return null;
+      const standing = tail[0]?.word === 'in' && subject.some(isGoods) && !tail.some((c) => c.term?.kind === 'defect');
+      if (standing && tail[1]?.word === 'at') return `install ${thing}`;
       if (tail.some((c) => c.term?.kind === 'defect' || c.quantity)) if (!done && !participle) return null;
       if (tail.some((c) => c.verb?.forms.has('ing'))) return null;
       if (/\b(?:has|have|needs?|gotta|got) (?:to|be)\b|\bneeds\b/.test(said)) return null;
-      if (SUPPLIES.test(subject.at(-1)!.word) && subject.length <= 2 && !done) return null;
+      if (SUPPLIES.test(subject.at(-1)!.word) && subject.length <= 2 && !done && !participle) return null;
       if (participle) return `${participle.verb!.lemma} ${thing}`;
       if (done) return `finish ${thing}`;
       if (
@@ -136,6 +138,7 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
       return null;
     }
     if (done && chunks.indexOf(done) > 0) return `finish ${phrase(chunks.filter((c) => c !== done))}`;
+    if (chunks.some((c) => c.time && !c.time.past && c.time.hours === undefined)) return null;
     const measured = chunks.some(
       (c) => c.quantity && c.quantity.unit !== null && !/^(?:count|pack)$/.test(c.quantity.unitKind ?? ''),
     );
@@ -153,7 +156,9 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
     if (
       participle &&
       chunks.indexOf(participle) > 0 &&
-      chunks.slice(0, chunks.indexOf(participle)).some(isNounTerm) &&
+      chunks
+        .slice(0, chunks.indexOf(participle))
+        .some((c) => isNounTerm(c) || (c.kind === 'word' && /^[a-z]{4,}$/.test(c.word))) &&
       participle === last
     )
       return `${participle.verb!.lemma} ${phrase(chunks.filter((c) => c !== participle))}`;

@@ -135,7 +135,7 @@ function planOf(talk: Told, frame: Frame, at: number, done: readonly Done[]): Pl
       !lemma ||
       !chunks[frame.verbAt]?.verb ||
       (IDLE.has(lemma) && !/^(go|come|take)$/.test(lemma)) ||
-      (BUYS.test(lemma) && isPurchase(frame))
+      (BUYS.test(lemma) && isPurchase(frame) && !(lemma === 'bring' && chunks.some((c) => c.time)))
     )
       return null;
     if (
@@ -155,6 +155,20 @@ function planOf(talk: Told, frame: Frame, at: number, done: readonly Done[]): Pl
     !/^(?:i|we)$/.test(chunks[0]!.word)
   )
     return { task: `install ${phrase(cutAtTime(frame.rest.slice(1)))}`, who: null, confidence: 0.6 };
+  if (frame.use === 'say' && personIn(frame.subject)) {
+    const will = chunks.findIndex(
+      (c, k) => k > frame.verbAt && (/'(?:ll|d)$/.test(c.word) || /^(?:will|gonna|can)$/.test(c.word)),
+    );
+    const doing = will < 0 ? -1 : chunks.findIndex((c, k) => k > will && c.verb);
+    const verb = chunks[doing]?.verb;
+    return verb && !IDLE.has(verb.lemma)
+      ? {
+          task: `${verb.lemma} ${phrase(cutAtTime(resolve(talk, chunks.slice(doing + 1), at, done)))}`.trim(),
+          who: personIn(frame.subject),
+          confidence: 0.7,
+        }
+      : null;
+  }
   const getting = predicate === 'past' && chunks[frame.verbAt]?.word === 'getting' && personIn(frame.subject);
   if (getting && chunks.some((c) => c.time && !c.time.past))
     return { task: `get ${phrase(cutAtTime(frame.rest))}`, who: getting, confidence: 0.7 };
@@ -178,7 +192,11 @@ function presentPlan(talk: Told, frame: Frame, at: number, done: readonly Done[]
       };
     const later = dated || /\b(?:after|once|when)\b/.test(said);
     if (later && frame.subject.length && !isPerson(frame.subject) && /\b(?:in|on|up|down|back|off)\b/.test(said))
-      return { task: `install ${phrase(frame.subject)}`, who: null, confidence: 0.7 };
+      return {
+        task: `install ${isPointer(frame.subject) ? meant(talk, at) : phrase(frame.subject)}`,
+        who: null,
+        confidence: 0.7,
+      };
     return dated && isPerson(frame.subject) && /\b(?:back)\b/.test(said)
       ? { task: phrase(chunks.slice(frame.verbAt)), who: personIn(frame.subject), confidence: 0.7 }
       : null;
@@ -218,6 +236,8 @@ function barePlan(talk: Told, frame: Frame, at: number, done: readonly Done[], s
       };
   }
   const role = personIn(frame.subject);
+  const told = toldTo(talk, frame, at, done);
+  if (told) return told;
   const doing = frame.predicate === 'copula' ? frame.rest.find((c) => /ing$/.test(c.word) && c.verb) : undefined;
   if (doing?.verb && role && !IDLE.has(doing.verb.lemma))
     return {
@@ -246,6 +266,25 @@ function barePlan(talk: Told, frame: Frame, at: number, done: readonly Done[], s
   )
     return { task: `${verb.verb.lemma} ${meant(talk, at)}`, who: null, confidence: 0.7 };
   return null;
+}
+
+/** "Flooring sub to reglue by friday", "needs the roofer to look at it", "plumber's coming thursday to look": somebody, "to", and the work. */
+function toldTo(talk: Told, frame: Frame, at: number, done: readonly Done[]): Plan | null {
+  const { chunks } = frame;
+  const to = chunks.findIndex((c, k) => c.word === 'to' && chunks[k + 1]?.verb?.forms.has('base'));
+  const who = to > 0 ? chunks.slice(0, to).findLast((c) => c.term?.kind === 'role') : undefined;
+  if (!who) return null;
+  const near = to - chunks.indexOf(who);
+  const coming = chunks.slice(0, to).some((c) => /^(?:coming|comes|be here|here)$/.test(c.word));
+  if (near > 1 && !coming) return null;
+  const verb = chunks[to + 1]!.verb!;
+  if (IDLE.has(verb.lemma) || frame.negative) return null;
+  const object = phrase(cutAtTime(resolve(talk, chunks.slice(to + 2), at, done)));
+  return {
+    task: `${verb.lemma} ${object || meant(talk, at)}`.trim(),
+    who: who.word.replace(/'s$/, ''),
+    confidence: 0.75,
+  };
 }
 
 /** "There's a cold joint at the drain that has to be ground": owed in a clause of its own. */
@@ -285,6 +324,13 @@ function datedSubject(talk: Told, frame: Frame, at: number): Plan | null {
 
 /** A plan with no verb: "2nd coat wed", "texture thurs", "paint fri (painter)". */
 function datedEntry(frame: Frame): Plan | null {
+  // "Boards land wednesday", "shingles show up": goods on their way are nobody's work.
+  if (
+    frame.chunks.some((c) =>
+      /^(?:show|shows|land|lands|arrive|arrives|come|comes|deliver|delivers|here|due|eta|no)$/.test(c.word),
+    )
+  )
+    return null;
   const time = frame.chunks.find((c) => c.time && !c.time.past && c.time.hours === undefined);
   if (
     frame.predicate !== 'none' ||
@@ -412,6 +458,8 @@ function needsPlan(talk: Told, frame: Frame, at: number, done: readonly Done[]):
   const object = chunks.slice(verbAt + 1);
   const ing = object.findIndex((c) => c.verb?.forms.has('ing'));
   const thing = isPointer(frame.subject) ? meant(talk, at) : phrase(frame.subject);
+  const asked = toldTo(talk, frame, at, done);
+  if (asked) return asked;
   if (ing >= 0 && ing <= 1)
     return thing
       ? {
@@ -436,6 +484,12 @@ function verbPhrase(talk: Told, frame: Frame, at: number, done: readonly Done[])
   if (frame.rest.length && frame.rest.every((c) => c.time) && !waitBefore(talk, frame, at)) return frame.lemma ?? '';
   if (frame.rest.every((c) => c.time || c.kind === 'mark'))
     return `${frame.lemma} ${waitBefore(talk, frame, at) ? lastMade(talk, frame, done) || meant(talk, at) : meant(talk, at)}`;
+  // "Swap for rigid", "move to the left": what is swapped was told before.
+  if (
+    /^(?:for|to)$/.test(frame.rest[0]?.word ?? '') &&
+    /^(?:swap|change|exchange|move|switch|replace)$/.test(frame.lemma ?? '')
+  )
+    return `${frame.lemma} ${meant(talk, at)} ${phrase(cutAtTime(frame.rest))}`;
   if (
     /^(?:ask|tell|call|text|email|remind|show)$/.test(frame.lemma ?? '') &&
     /^(?:him|her|them)$/.test(frame.rest[0]?.word ?? '')

@@ -123,7 +123,8 @@ function fateOf(frame: Frame, lot: Lot, status: MaterialStatus | null): Material
   const before = frame.chunks[lot.from - 1]?.word;
   if (after === 'left' || after === 'leftover' || (after === 'on' && frame.chunks[lot.until + 1]?.word === 'hand'))
     return 'have';
-  if (after === 'gone') return 'used';
+  if (after === 'gone' || after === 'used') return 'used';
+  if (after === 'extra') return 'have';
   if (after === 'short' && lot.amount && isCount(lot.amount)) return 'need';
   if (before === 'short' || before === 'shy') return 'need';
   return status;
@@ -203,11 +204,15 @@ function countedLot(
   const phraseChunks = chunks.slice(i, end);
   const goods = phraseChunks.some(isGoods);
   const pack = isPack(upper ?? amount);
-  const words = phraseChunks.some((c) => c.kind === 'word' && /^[a-z]{3,}/.test(c.word) && !NOT_GOODS.test(c.word));
+  const words = phraseChunks.some(
+    (c) =>
+      (c.kind === 'word' && /^[a-z]{3,}/.test(c.word) && !NOT_GOODS.test(c.word)) ||
+      (c.kind === 'term' && !/^(?:area|role|task|defect)$/.test(c.term!.kind)),
+  );
   const named =
     goods ||
     (words && pack) ||
-    (words && isBulk(amount) && chunks[i - 1]?.word === 'of') ||
+    (words && isBulk(amount) && (chunks[i - 1]?.word === 'of' || (known && amount.unitKind !== 'length'))) ||
     // Goods that the vocabulary lacks, where the clause says what became of them: "need 5 rotors".
     (words &&
       known &&
@@ -231,7 +236,7 @@ function countedLot(
   if (!named) {
     const following = chunks[i];
     const pointing =
-      (following && /^(those|them|these|that|left|gone|more|short|of)$/.test(following.word)) ||
+      (following && /^(those|them|these|that|left|gone|used|more|short|of|extra|back)$/.test(following.word)) ||
       (known && isCount(amount) && (following === undefined || following.kind === 'mark' || following.kind === 'time'));
     if (!pack && !more && !pointing && !(isCount(amount) && /^(x|qty|\()/.test(amount.quote))) return null;
     if (isBulk(amount) && !pack && !pointing) return null;

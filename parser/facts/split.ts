@@ -27,6 +27,12 @@ export function splitClauses(chunks: readonly Chunk[]): Stretch[] {
   };
   for (let i = 0; i < chunks.length; i++) {
     const chunk = chunks[i]!;
+    if (
+      chunk.word === '.' &&
+      /^(?:mrs?|ms|dr|st|approx|no)$/.test(chunks[i - 1]?.word ?? '') &&
+      chunks[i + 1]?.kind === 'word'
+    )
+      continue;
     if (chunk.kind === 'break' || (chunk.kind === 'mark' && STOPS.has(chunk.word))) {
       close('stop');
       sentence++;
@@ -86,6 +92,8 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
     isModal(before) ||
     before.word === 'to';
 
+  // "two or three tubes"
+  if (word === 'or' && before.quantity && next?.quantity) return null;
   if (chunk.kind === 'word' && /^(and|plus|&|\+|or|then)$/.test(word))
     return startsClause(chunks, i + 1) ? { by: 'and', back: 0 } : null;
   if (chunk.kind === 'mark' && (word === '&' || word === '+'))

@@ -48,7 +48,9 @@ export function nounPhraseFrom(chunks: readonly Chunk[], at: number): number {
     if (isNounTerm(c) || c.kind === 'quantity') continue;
     if (isPreposition(c) || isSubjectPronoun(c) || isNegative(c.word)) break;
     if (c.kind === 'word' && STOPPERS.has(c.word)) break;
-    if (c.verb && !c.verb.forms.has('participle') && k > at && !NOUNISH.test(c.word)) break;
+    // "Color match caulk": a verb between words of a name.
+    const inName = c.verb?.forms.has('base') && isGoods(chunks[k + 1]) && chunks[k - 1]?.kind !== 'quantity';
+    if (c.verb && !c.verb.forms.has('participle') && k > at && !NOUNISH.test(c.word) && !inName) break;
     if (c.owner) {
       k++;
       break;
@@ -59,7 +61,7 @@ export function nounPhraseFrom(chunks: readonly Chunk[], at: number): number {
 const NOUNISH =
   /^(trim|stain|drain|seal|stop|tape|board|line|cap|vent|pipe|box|plate|strap|lock|plug|tile|patch|paint|touch|cover|base|block|brace|hook|mount|wire|work|return|drop|closer|level)$/;
 const STOPPERS = new Set(
-  'and or but so then is are was were has have had be been will would can could should to that which who if when while because cause cuz no not too also now again already left gone fitted more short here there each apiece & + plus it them him her us me they i we you he she anyway just still'.split(
+  'and or but so then is are was were has have had be been will would can could should to that which who if when while because cause cuz no not too also now again already left gone used wanted needed extra fitted more short here there each apiece & + plus it them him her us me they i we you he she anyway just still'.split(
     ' ',
   ),
 );

@@ -204,9 +204,7 @@ const VERBS = build();
 /** "Retape", "rerun": done once more. */
 function again(word: string): Verb | undefined {
   const once = /^re[a-z]{3,}/.test(word) ? VERBS.get(word.slice(2)) : undefined;
-  return once?.use === 'work' || once?.use === 'measure'
-    ? { ...once, lemma: `re${once.lemma}`, use: 'work' }
-    : undefined;
+  return once && { ...once, lemma: `re${once.lemma}`, use: once.use === 'buy' ? 'buy' : 'work' };
 }
 
 const NOT_PAST =
