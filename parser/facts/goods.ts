@@ -25,6 +25,8 @@ export function goodsStatus(talk: Talk, frame: Frame, at: number): MaterialStatu
   if (/\b(?:sent|took|brought|taken)\b.*\bback\b/.test(said) && predicate === 'past') return 'returned';
   if (/\b(?:wanted|needed)\b/.test(said) && !negative && frame.chunks.some((c) => c.quantity)) return 'need';
   if (/\b(?:out of|ran out)\b/.test(said) && isPerson(frame.subject)) return 'need';
+  if (lemma === 'want' && frame.subject.some((c) => c.term?.kind === 'role') && !frame.chunks.some((c) => c.quantity))
+    return null;
   if (/\bdown to\b/.test(said) && (isPerson(frame.subject) || frame.rest.some(isGoods)) && predicate !== 'owed')
     return 'have';
   if (predicate === 'imperative' && lemma === 'figure') return 'need';

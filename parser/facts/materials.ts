@@ -254,7 +254,6 @@ function countedLot(
       carried: true,
     };
   }
-  if (isBulk(amount) && !pack && !goods && chunks[i - 1]?.word !== 'of') return null;
   const { item, sizes, until } = nameAndSizes(chunks, i);
   return { item, sizes, amount, upper, article: false, more, from: k, until, carried: false };
 }
@@ -365,7 +364,7 @@ function materialOf(talk: Talk, frame: Frame, lot: Lot, status: MaterialStatus):
     quantity,
     exact: value ? value.toFraction() : lot.article ? '1' : null,
     atLeast: lot.upper && lot.amount ? lot.amount.value.valueOf() : null,
-    unit: quantity === null ? null : (unit ?? 'each'),
+    unit: quantity === null ? null : asSaid(unit, talk.text.slice(first.start, last.end)),
     status,
     counts: lot.more
       ? 'more'
@@ -375,6 +374,10 @@ function materialOf(talk: Talk, frame: Frame, lot: Lot, status: MaterialStatus):
         : 'plain',
   };
 }
+
+/** Yards of gravel are cubic, but stand on the order as they were said. */
+const asSaid = (unit: string | null, said: string) =>
+  unit === 'cu yd' && !/\bcu/i.test(said) ? 'yd' : (unit ?? 'each');
 
 /** The item's name in the singular, as it stands on an order. */
 const named = (words: string) => words.replace(/[a-z]+$/, singular);

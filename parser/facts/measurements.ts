@@ -67,6 +67,8 @@ function isMeasurement(frame: Frame, k: number, q: Quantity): boolean {
     frame.chunks.some(isNounTerm)
   )
     return true;
+  if (/^(?:wide|tall|high|long|deep|thick)$/.test(next?.word ?? '')) return true;
+  if (before?.owner && k === frame.verbAt + 1 && !isPerson(frame.subject)) return true;
   if (frame.verbAt < 0 || k <= frame.verbAt - 1) return false;
   if (isPerson(frame.subject) && !/^(at|to|reads?|reading)$/.test(lead)) return false;
   return (
@@ -158,11 +160,15 @@ const KIND_NAMES: Readonly<Record<string, string>> = {
 
 /** The thing with what of it was measured: `opening width`, `can temperature`, `sawcut spacing`. */
 function withKind(of: string, dimension: string | undefined, q: Quantity): string {
+  const damp =
+    q.unitKind === 'percent' && !/\b(?:humidity|moisture|waste|slope|charge|relative)\b/.test(of)
+      ? 'moisture'
+      : undefined;
   const part = dimension
     ? (DIMENSION_NAMES[dimension] ?? dimension)
     : q.onCenter
       ? 'spacing'
-      : KIND_NAMES[q.unitKind ?? ''];
+      : (damp ?? KIND_NAMES[q.unitKind ?? '']);
   return part && !of.includes(part) ? `${of} ${part}` : of;
 }
 

@@ -93,7 +93,7 @@ function flawsIn(talk: Talk, frame: Frame, at: number): Flaw[] {
   const absent = absence(frame);
   if (absent) return [absent];
   const misfit =
-    /\b(?:too (?:big|small|long|short|wide|narrow|tall|high|low|tight|loose|thick|thin|hot|cold|wet|deep|shallow|close|far|dark|light|heavy|warm|weak|soft|slow)|(?:not|isn't|ain't|aren't|wasn't) (?:level|plumb|square|flush|straight|even|right|working|centered|centred|grounded|secured?|tight|up to code|to code|sealed|getting|lining up|working|closing|draining|holding|latching|turning|reaching|seating|sitting right|running|firing|heating|cooling|charging|opening))\b/.exec(
+    /\b(?:too (?:big|small|long|short|wide|narrow|tall|high|low|tight|loose|thick|thin|hot|cold|wet|deep|shallow|close|far|dark|light|heavy|warm|weak|soft|slow)|(?:not|isn't|ain't|aren't|wasn't) (?:level|plumb|square|flush|straight|even|right|working|centered|centred|grounded|secured?|tight|up to code|to code|sealed|getting|lining up|working|closing|draining|holding|latching|turning|reaching|seating|sitting right|running|firing|painted|straight|equal|caulked|grouted|trimmed|installed|finished|heating|cooling|charging|opening))\b/.exec(
       said,
     );
   if (misfit && !/^not /.test(misfit[0].replace(/^(?:isn't|ain't|aren't|wasn't)/, 'x')))
@@ -372,6 +372,8 @@ const REPAIRS =
 function fixIn(talk: Talk, frame: Frame, at: number): { end: number } | null {
   for (let k = at; k < Math.min(talk.frames.length, at + 5); k++) {
     const later = talk.frames[k]!;
+    // The next line of a list is another matter.
+    if (talk.text.slice(frame.end, later.start).includes('\n')) return null;
     const said = later.chunks.map((c) => c.word).join(' ');
     if (k > at && later.joinedBy === 'stop' && k > at + 1 && later.sentence > frame.sentence + 1) return null;
     if (GOOD_NOW.test(said) && (!later.negative || /\bno (?:more )?(?:leaks?|drips?)\b/.test(said)))
