@@ -170,7 +170,9 @@ function gotIn(talk: Talk, frame: Frame, at: number): string | null {
   const { rest } = frame;
   const part = rest.findIndex(
     (c, k) =>
-      k > 0 && ((c.verb?.forms.has('participle') && c.verb.use === 'work' && !isNounTerm(c)) || IN_PLACE.has(c.word)),
+      k > 0 &&
+      ((c.verb?.forms.has('participle') && c.verb.use === 'work' && !isNounTerm(c)) ||
+        (IN_PLACE.has(c.word) && (rest[k + 1] === undefined || rest[k + 1]!.kind === 'time'))),
   );
   if (part < 1) return null;
   const thing = rest.slice(0, part);

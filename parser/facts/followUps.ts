@@ -68,6 +68,16 @@ function planOf(talk: Told, frame: Frame, at: number, done: readonly Done[]): Pl
     if (chunks[frame.verbAt]!.word === 'let') return letPlan(talk, frame, at);
     if (isHaveDo(chunks, frame.verbAt)) return haveDo(talk, frame, at, done);
     if (BUYS.test(lemma ?? '') && isPurchase(frame)) return null;
+    if (lemma === 'remind') {
+      const to = chunks.findIndex((c, k) => c.word === 'to' && chunks[k + 1]?.verb);
+      return to < 0
+        ? null
+        : {
+            task: `${chunks[to + 1]!.verb!.lemma} ${phrase(cutAtTime(resolve(talk, chunks.slice(to + 2), at, done)))}`.trim(),
+            who: null,
+            confidence: 0.8,
+          };
+    }
     if (lemma === 'order' && frame.rest[0]?.word === 'number') return null;
     if (lemma === 'hold' && frame.rest.length <= 1) return null;
     if (lemma === 'make' && frame.rest.some((c) => c.quantity)) return null;
@@ -229,7 +239,7 @@ function barePlan(talk: Told, frame: Frame, at: number, done: readonly Done[], s
     const verb = frame.chunks[to + 1];
     if (verb)
       return {
-        task: `${verb.verb?.lemma ?? verb.word} ${phrase(resolve(talk, frame.chunks.slice(to + 2), at, done))}`.trim(),
+        task: `${verb.verb?.lemma ?? verb.word} ${phrase(cutAtTime(resolve(talk, frame.chunks.slice(to + 2), at, done))) || meant(talk, at)}`.trim(),
         who: personIn(frame.chunks),
         confidence: 0.7,
         held: true,
@@ -324,6 +334,12 @@ function datedSubject(talk: Told, frame: Frame, at: number): Plan | null {
 
 /** A plan with no verb: "2nd coat wed", "texture thurs", "paint fri (painter)". */
 function datedEntry(frame: Frame): Plan | null {
+  // "Dry till tomorrow" is a state of the work, not work.
+  if (
+    /^(?:dry|drying|wet|cure|curing|set|setting|closed|off|home|back)$/.test(frame.chunks[0]!.word) &&
+    frame.chunks[0]!.kind === 'word'
+  )
+    return null;
   // "Boards land wednesday", "shingles show up": goods on their way are nobody's work.
   if (
     frame.chunks.some((c) =>

@@ -279,7 +279,6 @@ function spreadLot(talk: Talk, chunks: readonly Chunk[], k: number, at: number, 
     sizes: [],
     amount,
     upper: null,
-
     article: false,
     more: false,
     from: k,
@@ -296,8 +295,8 @@ function namedLot(chunks: readonly Chunk[], k: number, bare: boolean): Lot | nul
   let amount: Quantity | null = null;
   while (chunks[i] && /^(,|\(|qty|:)$/.test(chunks[i]!.word)) i++;
   const trailing = chunks[i]?.quantity;
-  if (trailing && isCount(trailing) && (/^(x|qty|\(|×)/i.test(trailing.quote) || trailing.unit === 'each'))
-    amount = trailing;
+  const counts = trailing && isCount(trailing) && (/^(x|qty|\(|×)/i.test(trailing.quote) || trailing.unit === 'each');
+  if (trailing && (counts || trailing.takenBackFrom !== undefined)) amount = trailing;
   else i = until;
   if (!amount && !bare) return null;
   return {
@@ -321,10 +320,19 @@ function nameAndSizes(chunks: readonly Chunk[], at: number): { item: Chunk[]; si
   if (chunks[end]?.word === 'of' && end > at && isGoods(chunks[end + 1])) end = nounPhraseFrom(chunks, end + 1);
   const inner = chunks.slice(at, end);
   // A count inside ("two flappers three washers") begins the next lot.
-  const cut = inner.findIndex(
-    (c, k) =>
-      k > 0 && c.quantity && !isSize(c) && !/^(x|qty|\()/i.test(c.quantity.quote) && inner.slice(0, k).some(isGoods),
-  );
+  // "A gallon of primer, no wait, two gallons": the figure that now holds is its count.
+  const restated = inner.findIndex((c, k) => k > 0 && c.quantity?.takenBackFrom !== undefined);
+  const cut =
+    restated > 0
+      ? restated
+      : inner.findIndex(
+          (c, k) =>
+            k > 0 &&
+            c.quantity &&
+            !isSize(c) &&
+            !/^(x|qty|\()/i.test(c.quantity.quote) &&
+            inner.slice(0, k).some(isGoods),
+        );
   const own = cut > 0 ? inner.slice(0, cut) : inner;
   const lastNoun = own.findLastIndex((c) => isGoods(c) || isNounTerm(c));
   const until = at + own.length;

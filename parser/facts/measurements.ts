@@ -45,7 +45,8 @@ function isMeasurement(frame: Frame, k: number, q: Quantity): boolean {
   const next = frame.chunks[k + 1];
   if (q.unitKind && MEASURABLE.has(q.unitKind) && q.unitFrom !== 'none') {
     if (q.unit === 'grit') return false;
-    if (NEVER_MEASURED.test(q.unit ?? '')) return false;
+    if (NEVER_MEASURED.test(q.unit ?? '') || q.per !== undefined) return false;
+    if (q.unitKind === 'percent' && /^(?:waste|extra|over)$/.test(next?.word ?? '')) return false;
     // A size in front of goods that nobody counted ("the half inch drywall") is the goods' own.
     return !(isSizeOfGoods(frame.chunks, k) && !DIMENSIONS.test(next?.word ?? ''));
   }

@@ -11,7 +11,7 @@ export interface Talk {
 }
 
 const EMPTY = new Set(
-  "the a an this that these those my our your his her its their some any and or of uh um just now already still too also really very pretty all up there here please so then got gonna gotta i we he she they you it i'm we're about around almost maybe probably well again it's that's whole little bit me him them us em \"em kind sort figured".split(
+  "the a an this that these those my our your his her its their some any and or of uh um just now already still too also really very pretty all up there here please so then got gonna gotta i we he she they you it i'm we're almost maybe probably well again it's that's whole little bit me him them us em \"em kind sort figured".split(
     ' ',
   ),
 );
@@ -19,6 +19,7 @@ const EMPTY = new Set(
 /** A phrase as the list writes it: articles, pronouns and padding off, trade spelling on. */
 export function phrase(chunks: readonly Chunk[], keep: ReadonlySet<string> = new Set()): string {
   return chunks
+    .filter((c, k) => !(/^(?:about|around)$/.test(c.word) && (chunks[k + 1]?.quantity || !chunks[k + 1])))
     .filter((c) => c.kind !== 'mark' && c.kind !== 'break' && c.kind !== 'time')
     .map((c) =>
       c.kind === 'quantity'
