@@ -5,24 +5,28 @@ import { readQuantities } from './quantities/index.ts';
 import { readTimes } from './times/index.ts';
 import { builtIn } from './trade/index.ts';
 import { mentionsIn } from './trade/mentions.ts';
+import { isTranscript, readTranscript } from './transcript/index.ts';
 import type { NoteReading, ReadOptions } from './types.ts';
 
 export type * from './types.ts';
 
 /**
- * Reads one note: talk in, facts out.
+ * Reads one note: talk in, facts out. A timed transcript is read passage by passage, and its facts carry their second.
  *
  * @param text the note as said, dictated or typed, any length; never changed
  * @param options when it was said, the job's areas, the words that the firm uses
  * @returns facts in the order of their words, and what each floor found on the way. Never throws on any text.
  */
-export function readNote(text: string, options: ReadOptions): NoteReading {
+export const readNote = (text: string, options: ReadOptions): NoteReading =>
+  isTranscript(text) ? readTranscript(text, options, readTalk) : readTalk(text, options);
+
+function readTalk(text: string, options: ReadOptions): NoteReading {
   const vocabulary = options.vocabulary ?? builtIn();
   const heard = hear(text, vocabulary);
   const { quantities, notQuantities } = readQuantities(heard.tokens, text);
   const times = readTimes(heard.tokens, text, { now: options.saidAt, quantities });
   const terms = mentionsIn(heard.tokens, text, vocabulary);
   const reading = { heard, quantities, notQuantities, times, terms };
-  const talk = talkOf(text, reading, options.areas ?? []);
+  const talk = talkOf(text, reading, options.areas ?? [], options.wordClass);
   return { ...reading, clauses: clausesIn(talk), facts: readFacts(talk) };
 }

@@ -203,6 +203,9 @@ export interface FactBase extends Span {
   rule: string;
   /** The one question to ask about it, or undefined where nothing is in doubt. */
   ask?: string;
+  /** From a timed transcript: the second of the recording at which its words begin, and who said them where known. */
+  at?: number;
+  speaker?: string;
 }
 
 export interface Measurement extends FactBase {
@@ -310,7 +313,15 @@ export interface ReadOptions {
   /** Areas that the job is known to have. */
   areas?: readonly string[];
   vocabulary?: Vocabulary;
+  /** Asked about words that neither the vocabulary nor the table of verbs holds. */
+  wordClass?: WordClassOf;
 }
+
+/** What a word is in its sentence, as a general tagger sees it. */
+export type WordClass = { class: 'noun' } | { class: 'verb'; lemma: string; form: 'base' | 's' | 'past' | 'ing' };
+
+/** Words in lower case; `before` and `after` are the neighbours, empty at the edge of the talk. Null: neither, or unknown. */
+export type WordClassOf = (word: string, before: string, after: string) => WordClass | null;
 
 /** Built once from terms, then shared (`parser/trade/vocabulary.ts`). */
 export interface Vocabulary {

@@ -1,6 +1,7 @@
 import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { readNote } from '../parser/index.ts';
 import { type Config, configFrom, mailFolder } from './config.ts';
 import { loadDemo } from './demo.ts';
 import { makeApp } from './http/app.ts';
@@ -8,6 +9,7 @@ import { buildPage } from './page/build.ts';
 import { Site } from './site.ts';
 import { openStore } from './store/index.ts';
 import { Enclosures } from './voice/enclosures.ts';
+import { loadWordClass } from './words/wordClass.ts';
 
 const MAIL_TICK_MS = 60_000;
 
@@ -18,8 +20,10 @@ async function main(config: Config): Promise<void> {
       `The data folder ${config.dataFolder} cannot be written (${why(error)}). Make it writable, or name another with DATA=/path/to/folder.`,
     );
   });
+  const wordClass = await loadWordClass();
   const site = new Site({
     store,
+    read: (text, options) => readNote(text, { ...options, wordClass }),
     now: () => new Date(),
     enclosures: new Enclosures(join(config.dataFolder, 'enclosures')),
     mail: { smtpUrl: config.smtpUrl, from: config.mailFrom, folder: mailFolder(config) },

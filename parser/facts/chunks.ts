@@ -1,6 +1,6 @@
-import type { NotQuantity, Quantity, Reading, Term, TimeMention, Token, TokenRange } from '../types.ts';
+import type { NotQuantity, Quantity, Reading, Term, TimeMention, Token, TokenRange, WordClassOf } from '../types.ts';
 import { type Verb, verbOf } from './verbs.ts';
-import { COPULAS, DETERMINERS, MODALS, PREPOSITIONS, SUBJECT_PRONOUNS } from './words.ts';
+import { COPULAS, DETERMINERS, isSmall, MODALS, PREPOSITIONS, SUBJECT_PRONOUNS } from './words.ts';
 
 /** The smallest piece that the fact rules look at: a quantity, a time, a trade word, or one other word or mark. */
 export interface Chunk extends TokenRange {
@@ -51,7 +51,7 @@ function pieces(reading: Omit<Reading, 'clauses'>): Piece[] {
 }
 
 /** Cuts the heard note into chunks; skipped tokens (fillers, what was taken back) are left out. */
-export function chunksOf(reading: Omit<Reading, 'clauses'>): Chunk[] {
+export function chunksOf(reading: Omit<Reading, 'clauses'>, wordClass?: WordClassOf): Chunk[] {
   const { tokens } = reading.heard;
   const owner: (Piece | undefined)[] = new Array(tokens.length);
   const gone = new Set<number>();
@@ -82,7 +82,7 @@ export function chunksOf(reading: Omit<Reading, 'clauses'>): Chunk[] {
       from: i,
       until,
     };
-    const chunk = piece ? piece.make(plain) : { ...plain, verb: verbOf(word) };
+    const chunk = piece ? piece.make(plain) : { ...plain, verb: verbOf(word) ?? askedFor(plain, tokens, wordClass) };
     if (chunk.kind !== 'quantity' && chunk.kind !== 'time' && /[^s]'s$|s'$/.test(word) && !SUBJECT_PRONOUNS.has(word)) {
       chunk.owner = word.replace(/'s?$/, '');
       chunk.verb = undefined;
@@ -91,6 +91,24 @@ export function chunksOf(reading: Omit<Reading, 'clauses'>): Chunk[] {
     i = until;
   }
   return chunks;
+}
+
+const BEFORE_BASE = /^(?:to|gonna|gotta|will|must|should|please|then|and)$/;
+const AFTER_VERB = /^(?:off|out|up|down|back|away|over|the|a|an|all|it|them|that|those|these|my|our|his|her|their|em)$/;
+
+/**
+ * An order or plan whose verb only a general tagger knows ("burnish the reveal"). It is asked nowhere else: elsewhere
+ * it takes too many of the trade's nouns for verbs, and verbs of the past that it adds are seldom work.
+ */
+function askedFor(chunk: Chunk, tokens: readonly Token[], wordClass: WordClassOf | undefined): Verb | undefined {
+  if (!wordClass || chunk.kind !== 'word' || !/^[a-z]{4,}$/.test(chunk.word) || isSmall(chunk.word)) return undefined;
+  const [before, after] = [tokens[chunk.from - 1], tokens[chunk.until]];
+  const opens = !before || before.kind === 'break' || (before.kind === 'mark' && /^[.,;:!?]$/.test(before.text));
+  if (!(opens || BEFORE_BASE.test(before.word)) || !AFTER_VERB.test(after?.word ?? '')) return undefined;
+  const told = wordClass(chunk.word, opens ? '' : before.word, after!.word);
+  return told?.class === 'verb' && told.form === 'base'
+    ? { lemma: told.lemma, use: 'work', forms: new Set(['base']) }
+    : undefined;
 }
 
 function joined(tokens: readonly Token[], from: number, until: number): string {

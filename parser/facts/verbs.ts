@@ -161,7 +161,7 @@ const NO_DOUBLE = new Set([
 ]);
 
 function regular(lemma: string): { s: string; past: string; ing: string } {
-  const s = /(?:s|x|z|ch|sh)$/.test(lemma)
+  const s = /(?:s|x|z|ch|sh|o)$/.test(lemma)
     ? `${lemma}es`
     : /[^aeiou]y$/.test(lemma)
       ? `${lemma.slice(0, -1)}ies`

@@ -40,3 +40,8 @@ export const IN_PLACE = set(
 );
 
 export const isNegative = (word: string) => NEGATIONS.has(word) || word.endsWith("n't");
+
+const SMALL = [SUBJECT_PRONOUNS, OBJECT_PRONOUNS, DETERMINERS, COPULAS, HAVES, MODALS, NEGATIONS, CONJUNCTIONS];
+const SMALL_TOO = [SUBORDINATORS, PREPOSITIONS, ADVERBS, OPENERS, IN_PLACE];
+/** True for a word of the closed classes, which no tagger need be asked about. */
+export const isSmall = (word: string) => [...SMALL, ...SMALL_TOO].some((words) => words.has(word));

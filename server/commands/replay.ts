@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { readNote } from '../../parser/index.ts';
 import { lengthText } from '../../parser/quantities/format.ts';
 import { type Entry, fold } from '../jobs/index.ts';
+import { loadWordClass } from '../words/wordClass.ts';
 
 /** Plays a job's notes in order of time and prints what they add up to: `replay job.json`. */
 const JobFile = z.object({
@@ -14,6 +15,8 @@ const JobFile = z.object({
   end: z.object({ asOf: z.string() }).optional(),
   asOf: z.string().optional(),
 });
+
+const wordClass = await loadWordClass();
 
 try {
   const path = process.argv[2];
@@ -30,7 +33,7 @@ function replay(job: z.infer<typeof JobFile>): object {
   const asOf = job.end?.asOf ?? job.asOf ?? job.notes.at(-1)?.saidAt ?? `${job.start}T23:59:59`;
   const entries = job.notes.map((note, k): Entry => {
     const noteId = `${job.id}-${String(k).padStart(4, '0')}`;
-    const facts = readNote(note.text, { saidAt: note.saidAt, areas: job.rooms }).facts;
+    const facts = readNote(note.text, { saidAt: note.saidAt, areas: job.rooms, wordClass }).facts;
     return {
       id: noteId,
       jobId: job.id,

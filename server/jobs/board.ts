@@ -1,4 +1,4 @@
-import { keyWords, sameArea } from './likeness.ts';
+import { keyWords, sameArea } from '../../parser/trade/likeness.ts';
 import type { Item } from './types.ts';
 
 /** An item while the history is being folded: with the words that it is known by. */

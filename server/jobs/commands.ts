@@ -1,7 +1,7 @@
+import { keyWords } from '../../parser/trade/likeness.ts';
 import type { Command, Fact } from '../../parser/types.ts';
 import { type Board, findItem, type Standing } from './board.ts';
 import { event, setState } from './items.ts';
-import { keyWords } from './likeness.ts';
 import type { Entry } from './types.ts';
 
 /** A sentence to the list: by number, by its words, or to the item last opened. */

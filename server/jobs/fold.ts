@@ -1,10 +1,10 @@
+import { keyWords, likeness } from '../../parser/trade/likeness.ts';
 import type { Fact } from '../../parser/types.ts';
 import { compute } from '../takeoff/index.ts';
 import type { NoteFacts } from '../takeoff/types.ts';
 import { type Board, enter, findItem, isLive, leave, newBoard, reword, type Standing } from './board.ts';
 import { obey, takesBack } from './commands.ts';
 import { event, meetDone, meetFollowUp, meetProblem, setState } from './items.ts';
-import { keyWords, likeness } from './likeness.ts';
 import { meetMaterial, type Position, positionOf, settle } from './materials.ts';
 import { type Measurements, measure } from './measurements.ts';
 import type { Entry, EntryBody, Item, Job, JobState } from './types.ts';

@@ -1,6 +1,6 @@
+import { keyWords, likeness, sameArea, stem } from '../../parser/trade/likeness.ts';
 import type { Done, FollowUp, Problem } from '../../parser/types.ts';
 import { type Board, enter, findItem, isLive, leave, type Standing } from './board.ts';
-import { keyWords, likeness, sameArea, stem } from './likeness.ts';
 import type { Entry, Event, ItemState } from './types.ts';
 
 export function event(entry: Entry, what: string, words: string | null): Event {

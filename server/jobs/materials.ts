@@ -1,8 +1,8 @@
 import Fraction from 'fraction.js';
+import { keyWords, likeness } from '../../parser/trade/likeness.ts';
 import type { Material } from '../../parser/types.ts';
 import type { ComputedLine } from '../takeoff/types.ts';
 import { event } from './items.ts';
-import { keyWords, likeness } from './likeness.ts';
 import type { Entry, Event, OnHand, OrderLine } from './types.ts';
 
 /** Everything said of one kind of goods, in its own purchase unit. */

@@ -1,5 +1,5 @@
+import { keyWords, sameArea } from '../../parser/trade/likeness.ts';
 import type { Measurement } from '../../parser/types.ts';
-import { keyWords, sameArea } from './likeness.ts';
 import type { Entry, Measured } from './types.ts';
 
 /** What was measured, latest of each, filed under its words. */
