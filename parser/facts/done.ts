@@ -30,6 +30,8 @@ export function readDone(talk: Talk, problems: readonly Problem[]): Done[] {
   return out;
 }
 
+/** What is switched on, not put in. */
+const SUPPLIES = /^(?:gas|water|power|heat|lights?|breaker|ac|fans?|heaters?|dehus?|dehumidifiers?)(?:'s)?$/;
 const ADJECTIVE_TOO =
   /^(?:dry|level|open|clear|clean|close|empty|square|secure|smooth|plumb|tight|loose|set|cut|rough|wet|set|run)$/;
 
@@ -56,13 +58,16 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
   const said = chunks.map((c) => c.word).join(' ');
   if (
     frame.negative ||
-    /\b(?:almost|half|nearly|partly|not|still|if|unless|gonna|will|should|before|until|till)\b/.test(said) ||
+    /\b(?:almost|half|nearly|partly|not|still|unless|gonna|will|should|before|until|till)\b/.test(said) ||
+    /^(?:\S+ ){0,3}if\b/.test(said) ||
     /\?$/.test(talk.text.slice(frame.start, frame.end + 1))
   )
     return null;
   if (predicate === 'past') {
     if (chunks[frame.verbAt]?.term?.kind === 'defect' || (lemma === 'send' && /^they/.test(chunks[0]!.word)))
       return null;
+    // "I put eighty pounds on it" loads it to test it.
+    if (frame.rest[0]?.quantity && /^(?:weight|pressure)$/.test(frame.rest[0].quantity.unitKind ?? '')) return null;
     if (lemma === 'run' && frame.rest.some(isGoods)) return object(talk, frame, at, 'run');
     if (lemma === 'take' && /^(?:down|out|off|apart|up)$/.test(frame.rest[0]?.word ?? ''))
       return object(talk, frame, at, 'take');
@@ -75,7 +80,7 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
     if (frame.use !== 'work' && !/^(put|throw|drop|bring|move|haul|send)$/.test(lemma)) return null;
     if (frame.subject.length && !isPerson(frame.subject)) {
       // "Walls got tiled", "fence line staked": the thing is the object.
-      if (frame.verbAt < chunks.length - 1 && isNounTerm(chunks[frame.verbAt + 1])) return null;
+      if (frame.rest.some((c) => isNounTerm(c) && c.term!.kind !== 'area')) return null;
       return `${lemma} ${phrase(frame.subject)}`;
     }
     return object(talk, frame, at, lemma);
@@ -90,7 +95,9 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
         (c.verb.forms.has('participle') ||
           c.verb.forms.has('past') ||
           (predicate === 'copula' && c === tail[0] && !ADJECTIVE_TOO.test(c.word))) &&
-        (!c.verb.forms.has('base') || predicate === 'copula') &&
+        (!c.verb.forms.has('base') ||
+          predicate === 'copula' ||
+          (c === tail.at(-1) && tail.length > 1 && /^(?:set|cut|put|hung|run|shut)$/.test(c.word))) &&
         c.verb.use === 'work' &&
         c.term?.kind !== 'defect' &&
         !(isNounTerm(c) && predicate === 'none'),
@@ -113,27 +120,29 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
       }
       const thing = isPointer(subject) ? phrase(antecedent(talk, at, 2)) : phrase(subject);
       if (!thing || (isPointer(subject) && (done || inPlace))) return null;
+      const standing = tail[0]?.word === 'in' && subject.some(isGoods) && !tail.some((c) => c.term?.kind === 'defect');
+      if (standing && tail[1]?.word === 'at') return `install ${thing}`;
       if (tail.some((c) => c.term?.kind === 'defect' || c.quantity)) if (!done && !participle) return null;
       if (tail.some((c) => c.verb?.forms.has('ing'))) return null;
       if (/\b(?:has|have|needs?|gotta|got) (?:to|be)\b|\bneeds\b/.test(said)) return null;
-      if (
-        /^(?:the )?(?:gas|water|power|heat|lights?|breaker|ac|fan|fans|heaters?)(?:'s)?$/.test(
-          subject.map((c) => c.word).join(' '),
-        ) &&
-        !done
-      )
-        return null;
+      if (SUPPLIES.test(subject.at(-1)!.word) && subject.length <= 2 && !done && !participle) return null;
       if (participle) return `${participle.verb!.lemma} ${thing}`;
       if (done) return `finish ${thing}`;
       if (
         inPlace &&
         (last === inPlace || tail.indexOf(inPlace) <= 1) &&
+        (subject.some(isNounTerm) || tail.at(-1) === inPlace) &&
         !/^(at|by|from)$/.test(tail[tail.indexOf(inPlace) + 1]?.word ?? '')
       )
         return tail[tail.indexOf(inPlace) + 1]?.quantity ? null : `install ${thing}`;
       return null;
     }
     if (done && chunks.indexOf(done) > 0) return `finish ${phrase(chunks.filter((c) => c !== done))}`;
+    if (chunks.some((c) => c.time && !c.time.past && c.time.hours === undefined)) return null;
+    const measured = chunks.some(
+      (c) => c.quantity && c.quantity.unit !== null && !/^(?:count|pack)$/.test(c.quantity.unitKind ?? ''),
+    );
+    if (SUPPLIES.test(chunks[0]!.word) || (measured && !participle)) return null;
     const coat = /\b(?:first|second|third|1st|2nd|3rd|final|finish|skim|last|prime|base|top) coats?\b/.test(said);
     if (
       last &&
@@ -147,7 +156,9 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
     if (
       participle &&
       chunks.indexOf(participle) > 0 &&
-      chunks.slice(0, chunks.indexOf(participle)).some(isNounTerm) &&
+      chunks
+        .slice(0, chunks.indexOf(participle))
+        .some((c) => isNounTerm(c) || (c.kind === 'word' && /^[a-z]{4,}$/.test(c.word))) &&
       participle === last
     )
       return `${participle.verb!.lemma} ${phrase(chunks.filter((c) => c !== participle))}`;
@@ -159,7 +170,9 @@ function gotIn(talk: Talk, frame: Frame, at: number): string | null {
   const { rest } = frame;
   const part = rest.findIndex(
     (c, k) =>
-      k > 0 && ((c.verb?.forms.has('participle') && c.verb.use === 'work' && !isNounTerm(c)) || IN_PLACE.has(c.word)),
+      k > 0 &&
+      ((c.verb?.forms.has('participle') && c.verb.use === 'work' && !isNounTerm(c)) ||
+        (IN_PLACE.has(c.word) && (rest[k + 1] === undefined || rest[k + 1]!.kind === 'time'))),
   );
   if (part < 1) return null;
   const thing = rest.slice(0, part);

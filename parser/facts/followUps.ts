@@ -1,6 +1,6 @@
 import { addDays } from '../times/days.ts';
 import type { Done, FollowUp, Problem, TimeMention } from '../types.ts';
-import { type Chunk, isDeterminer, isGoods, isNounTerm, isSubjectPronoun } from './chunks.ts';
+import { type Chunk, isDeterminer, isGoods, isModal, isNounTerm, isSubjectPronoun } from './chunks.ts';
 import { roleIn } from './done.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
@@ -68,6 +68,16 @@ function planOf(talk: Told, frame: Frame, at: number, done: readonly Done[]): Pl
     if (chunks[frame.verbAt]!.word === 'let') return letPlan(talk, frame, at);
     if (isHaveDo(chunks, frame.verbAt)) return haveDo(talk, frame, at, done);
     if (BUYS.test(lemma ?? '') && isPurchase(frame)) return null;
+    if (lemma === 'remind') {
+      const to = chunks.findIndex((c, k) => c.word === 'to' && chunks[k + 1]?.verb);
+      return to < 0
+        ? null
+        : {
+            task: `${chunks[to + 1]!.verb!.lemma} ${phrase(cutAtTime(resolve(talk, chunks.slice(to + 2), at, done)))}`.trim(),
+            who: null,
+            confidence: 0.8,
+          };
+    }
     if (lemma === 'order' && frame.rest[0]?.word === 'number') return null;
     if (lemma === 'hold' && frame.rest.length <= 1) return null;
     if (lemma === 'make' && frame.rest.some((c) => c.quantity)) return null;
@@ -93,6 +103,7 @@ function planOf(talk: Told, frame: Frame, at: number, done: readonly Done[]): Pl
     return owedPlan(talk, frame, at, done);
   }
   if (predicate === 'modal') {
+    if (isModal(chunks[frame.verbAt])) return null;
     if (
       frame.negative ||
       (/\b(?:could|can|would|should've|do|does|did|may|might)\b/.test(said) && !/\bshould\b/.test(said))
@@ -112,6 +123,20 @@ function planOf(talk: Told, frame: Frame, at: number, done: readonly Done[]): Pl
         (!IDLE.has(lemma) || lemma === 'start')
       )
         return { task: verbPhrase(talk, frame, at, done), who: personIn(frame.subject), confidence: 0.65 };
+      const held =
+        frame.negative &&
+        frame.subject.length > 0 &&
+        !isPerson(frame.subject) &&
+        chunks.some((c) => c.time?.relation === 'notBefore');
+      if (held)
+        return {
+          task: /^(?:go|happen|start)$/.test(lemma ?? '')
+            ? `do ${phrase(frame.subject)}`
+            : `${lemma} ${phrase(frame.subject)}`,
+          who: null,
+          confidence: 0.65,
+          held: true,
+        };
       if (!frame.negative && frame.openers.includes('then') && /\bcan\b/.test(said) && lemma && !IDLE.has(lemma))
         return { task: verbPhrase(talk, frame, at, done), who: null, confidence: 0.65, held: true };
       return null;
@@ -120,7 +145,7 @@ function planOf(talk: Told, frame: Frame, at: number, done: readonly Done[]): Pl
       !lemma ||
       !chunks[frame.verbAt]?.verb ||
       (IDLE.has(lemma) && !/^(go|come|take)$/.test(lemma)) ||
-      (BUYS.test(lemma) && isPurchase(frame))
+      (BUYS.test(lemma) && isPurchase(frame) && !(lemma === 'bring' && chunks.some((c) => c.time)))
     )
       return null;
     if (
@@ -140,6 +165,20 @@ function planOf(talk: Told, frame: Frame, at: number, done: readonly Done[]): Pl
     !/^(?:i|we)$/.test(chunks[0]!.word)
   )
     return { task: `install ${phrase(cutAtTime(frame.rest.slice(1)))}`, who: null, confidence: 0.6 };
+  if (frame.use === 'say' && personIn(frame.subject)) {
+    const will = chunks.findIndex(
+      (c, k) => k > frame.verbAt && (/'(?:ll|d)$/.test(c.word) || /^(?:will|gonna|can)$/.test(c.word)),
+    );
+    const doing = will < 0 ? -1 : chunks.findIndex((c, k) => k > will && c.verb);
+    const verb = chunks[doing]?.verb;
+    return verb && !IDLE.has(verb.lemma)
+      ? {
+          task: `${verb.lemma} ${phrase(cutAtTime(resolve(talk, chunks.slice(doing + 1), at, done)))}`.trim(),
+          who: personIn(frame.subject),
+          confidence: 0.7,
+        }
+      : null;
+  }
   const getting = predicate === 'past' && chunks[frame.verbAt]?.word === 'getting' && personIn(frame.subject);
   if (getting && chunks.some((c) => c.time && !c.time.past))
     return { task: `get ${phrase(cutAtTime(frame.rest))}`, who: getting, confidence: 0.7 };
@@ -163,7 +202,11 @@ function presentPlan(talk: Told, frame: Frame, at: number, done: readonly Done[]
       };
     const later = dated || /\b(?:after|once|when)\b/.test(said);
     if (later && frame.subject.length && !isPerson(frame.subject) && /\b(?:in|on|up|down|back|off)\b/.test(said))
-      return { task: `install ${phrase(frame.subject)}`, who: null, confidence: 0.7 };
+      return {
+        task: `install ${isPointer(frame.subject) ? meant(talk, at) : phrase(frame.subject)}`,
+        who: null,
+        confidence: 0.7,
+      };
     return dated && isPerson(frame.subject) && /\b(?:back)\b/.test(said)
       ? { task: phrase(chunks.slice(frame.verbAt)), who: personIn(frame.subject), confidence: 0.7 }
       : null;
@@ -196,13 +239,15 @@ function barePlan(talk: Told, frame: Frame, at: number, done: readonly Done[], s
     const verb = frame.chunks[to + 1];
     if (verb)
       return {
-        task: `${verb.verb?.lemma ?? verb.word} ${phrase(resolve(talk, frame.chunks.slice(to + 2), at, done))}`.trim(),
+        task: `${verb.verb?.lemma ?? verb.word} ${phrase(cutAtTime(resolve(talk, frame.chunks.slice(to + 2), at, done))) || meant(talk, at)}`.trim(),
         who: personIn(frame.chunks),
         confidence: 0.7,
         held: true,
       };
   }
   const role = personIn(frame.subject);
+  const told = toldTo(talk, frame, at, done);
+  if (told) return told;
   const doing = frame.predicate === 'copula' ? frame.rest.find((c) => /ing$/.test(c.word) && c.verb) : undefined;
   if (doing?.verb && role && !IDLE.has(doing.verb.lemma))
     return {
@@ -231,6 +276,25 @@ function barePlan(talk: Told, frame: Frame, at: number, done: readonly Done[], s
   )
     return { task: `${verb.verb.lemma} ${meant(talk, at)}`, who: null, confidence: 0.7 };
   return null;
+}
+
+/** "Flooring sub to reglue by friday", "needs the roofer to look at it", "plumber's coming thursday to look": somebody, "to", and the work. */
+function toldTo(talk: Told, frame: Frame, at: number, done: readonly Done[]): Plan | null {
+  const { chunks } = frame;
+  const to = chunks.findIndex((c, k) => c.word === 'to' && chunks[k + 1]?.verb?.forms.has('base'));
+  const who = to > 0 ? chunks.slice(0, to).findLast((c) => c.term?.kind === 'role') : undefined;
+  if (!who) return null;
+  const near = to - chunks.indexOf(who);
+  const coming = chunks.slice(0, to).some((c) => /^(?:coming|comes|be here|here)$/.test(c.word));
+  if (near > 1 && !coming) return null;
+  const verb = chunks[to + 1]!.verb!;
+  if (IDLE.has(verb.lemma) || frame.negative) return null;
+  const object = phrase(cutAtTime(resolve(talk, chunks.slice(to + 2), at, done)));
+  return {
+    task: `${verb.lemma} ${object || meant(talk, at)}`.trim(),
+    who: who.word.replace(/'s$/, ''),
+    confidence: 0.75,
+  };
 }
 
 /** "There's a cold joint at the drain that has to be ground": owed in a clause of its own. */
@@ -270,6 +334,19 @@ function datedSubject(talk: Told, frame: Frame, at: number): Plan | null {
 
 /** A plan with no verb: "2nd coat wed", "texture thurs", "paint fri (painter)". */
 function datedEntry(frame: Frame): Plan | null {
+  // "Dry till tomorrow" is a state of the work, not work.
+  if (
+    /^(?:dry|drying|wet|cure|curing|set|setting|closed|off|home|back)$/.test(frame.chunks[0]!.word) &&
+    frame.chunks[0]!.kind === 'word'
+  )
+    return null;
+  // "Boards land wednesday", "shingles show up": goods on their way are nobody's work.
+  if (
+    frame.chunks.some((c) =>
+      /^(?:show|shows|land|lands|arrive|arrives|come|comes|deliver|delivers|here|due|eta|no)$/.test(c.word),
+    )
+  )
+    return null;
   const time = frame.chunks.find((c) => c.time && !c.time.past && c.time.hours === undefined);
   if (
     frame.predicate !== 'none' ||
@@ -325,6 +402,15 @@ function letPlan(talk: Told, frame: Frame, at: number): Plan | null {
       task: `${rest[step]!.verb!.lemma} ${phrase(rest.slice(step + 1)) || meant(talk, at)}`,
       who: null,
       confidence: 0.75,
+    };
+  if (rest[verb]!.verb!.lemma === 'know' && !/^(?:me|us)$/.test(rest[0]!.word))
+    return {
+      task: `let ${rest
+        .slice(0, verb)
+        .map((c) => c.word)
+        .join(' ')} know`,
+      who: null,
+      confidence: 0.7,
     };
   return who && rest[verb]!.verb!.lemma !== 'know'
     ? {
@@ -388,6 +474,8 @@ function needsPlan(talk: Told, frame: Frame, at: number, done: readonly Done[]):
   const object = chunks.slice(verbAt + 1);
   const ing = object.findIndex((c) => c.verb?.forms.has('ing'));
   const thing = isPointer(frame.subject) ? meant(talk, at) : phrase(frame.subject);
+  const asked = toldTo(talk, frame, at, done);
+  if (asked) return asked;
   if (ing >= 0 && ing <= 1)
     return thing
       ? {
@@ -412,6 +500,12 @@ function verbPhrase(talk: Told, frame: Frame, at: number, done: readonly Done[])
   if (frame.rest.length && frame.rest.every((c) => c.time) && !waitBefore(talk, frame, at)) return frame.lemma ?? '';
   if (frame.rest.every((c) => c.time || c.kind === 'mark'))
     return `${frame.lemma} ${waitBefore(talk, frame, at) ? lastMade(talk, frame, done) || meant(talk, at) : meant(talk, at)}`;
+  // "Swap for rigid", "move to the left": what is swapped was told before.
+  if (
+    /^(?:for|to)$/.test(frame.rest[0]?.word ?? '') &&
+    /^(?:swap|change|exchange|move|switch|replace)$/.test(frame.lemma ?? '')
+  )
+    return `${frame.lemma} ${meant(talk, at)} ${phrase(cutAtTime(frame.rest))}`;
   if (
     /^(?:ask|tell|call|text|email|remind|show)$/.test(frame.lemma ?? '') &&
     /^(?:him|her|them)$/.test(frame.rest[0]?.word ?? '')

@@ -22,6 +22,11 @@ export function goodsStatus(talk: Talk, frame: Frame, at: number): MaterialStatu
     if (/\b(?:need|needs|could use|falta|short|shy)\b/.test(said)) return needOf(frame, said);
   }
   if (/\b(?:went through|used up|burned through|burnt through|go through|goes through)\b/.test(said)) return 'used';
+  if (/\b(?:sent|took|brought|taken)\b.*\bback\b/.test(said) && predicate === 'past') return 'returned';
+  if (/\b(?:wanted|needed)\b/.test(said) && !negative && frame.chunks.some((c) => c.quantity)) return 'need';
+  if (/\b(?:out of|ran out)\b/.test(said) && isPerson(frame.subject)) return 'need';
+  if (lemma === 'want' && frame.subject.some((c) => c.term?.kind === 'role') && !frame.chunks.some((c) => c.quantity))
+    return null;
   if (/\bdown to\b/.test(said) && (isPerson(frame.subject) || frame.rest.some(isGoods)) && predicate !== 'owed')
     return 'have';
   if (predicate === 'imperative' && lemma === 'figure') return 'need';
@@ -62,7 +67,8 @@ export function goodsStatus(talk: Talk, frame: Frame, at: number): MaterialStatu
     if (INSTALLS.test(lemma ?? '') && !negative) return 'used';
     return null;
   }
-  if (predicate === 'present' && use === 'use' && !negative && isPerson(frame.subject)) return 'used';
+  if (predicate === 'present' && (use === 'use' || lemma === 'take') && !negative && isPerson(frame.subject))
+    return 'used';
   if (use === 'have' && !negative && (isPerson(frame.subject) || frame.subject.length === 0)) return 'have';
   if (/\b(?:have|has|got|there's|theres|there is|there are)\b/.test(said) && /\bleft\b/.test(said)) return 'have';
   if (

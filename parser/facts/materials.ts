@@ -78,6 +78,17 @@ function speaksOf(frame: Frame, lot: Lot, fate: MaterialStatus): boolean {
   if (inSubject && !paid && !(lot.amount && /^(?:left|gone|short)$/.test(frame.chunks[lot.until]?.word ?? '')))
     return false;
   if (counted) return true;
+  // "Thermostat wire too short", "filters changed": said of the goods, not of buying them.
+  if (
+    lot.item.some(
+      (c) =>
+        c.term?.kind === 'defect' ||
+        c.word === 'too' ||
+        c.word === 'all' ||
+        (c.verb && !c.verb.forms.has('base') && !isNounTerm(c)),
+    )
+  )
+    return false;
   if (fate === 'used' || fate === 'have') return false;
   const before = frame.chunks[lot.from - 1];
   return !(isPreposition(before) && before!.word !== 'of' && before!.word !== 'up');
@@ -112,7 +123,8 @@ function fateOf(frame: Frame, lot: Lot, status: MaterialStatus | null): Material
   const before = frame.chunks[lot.from - 1]?.word;
   if (after === 'left' || after === 'leftover' || (after === 'on' && frame.chunks[lot.until + 1]?.word === 'hand'))
     return 'have';
-  if (after === 'gone') return 'used';
+  if (after === 'gone' || after === 'used') return 'used';
+  if (after === 'extra') return 'have';
   if (after === 'short' && lot.amount && isCount(lot.amount)) return 'need';
   if (before === 'short' || before === 'shy') return 'need';
   return status;
@@ -192,11 +204,15 @@ function countedLot(
   const phraseChunks = chunks.slice(i, end);
   const goods = phraseChunks.some(isGoods);
   const pack = isPack(upper ?? amount);
-  const words = phraseChunks.some((c) => c.kind === 'word' && /^[a-z]{3,}/.test(c.word) && !NOT_GOODS.test(c.word));
+  const words = phraseChunks.some(
+    (c) =>
+      (c.kind === 'word' && /^[a-z]{3,}/.test(c.word) && !NOT_GOODS.test(c.word)) ||
+      (c.kind === 'term' && !/^(?:area|role|task|defect)$/.test(c.term!.kind)),
+  );
   const named =
     goods ||
     (words && pack) ||
-    (words && isBulk(amount) && chunks[i - 1]?.word === 'of') ||
+    (words && isBulk(amount) && (chunks[i - 1]?.word === 'of' || (known && amount.unitKind !== 'length'))) ||
     // Goods that the vocabulary lacks, where the clause says what became of them: "need 5 rotors".
     (words &&
       known &&
@@ -220,7 +236,7 @@ function countedLot(
   if (!named) {
     const following = chunks[i];
     const pointing =
-      (following && /^(those|them|these|that|left|gone|more|short|of)$/.test(following.word)) ||
+      (following && /^(those|them|these|that|left|gone|used|more|short|of|extra|back)$/.test(following.word)) ||
       (known && isCount(amount) && (following === undefined || following.kind === 'mark' || following.kind === 'time'));
     if (!pack && !more && !pointing && !(isCount(amount) && /^(x|qty|\()/.test(amount.quote))) return null;
     if (isBulk(amount) && !pack && !pointing) return null;
@@ -238,7 +254,6 @@ function countedLot(
       carried: true,
     };
   }
-  if (isBulk(amount) && !pack && !goods && chunks[i - 1]?.word !== 'of') return null;
   const { item, sizes, until } = nameAndSizes(chunks, i);
   return { item, sizes, amount, upper, article: false, more, from: k, until, carried: false };
 }
@@ -264,7 +279,6 @@ function spreadLot(talk: Talk, chunks: readonly Chunk[], k: number, at: number, 
     sizes: [],
     amount,
     upper: null,
-
     article: false,
     more: false,
     from: k,
@@ -281,8 +295,8 @@ function namedLot(chunks: readonly Chunk[], k: number, bare: boolean): Lot | nul
   let amount: Quantity | null = null;
   while (chunks[i] && /^(,|\(|qty|:)$/.test(chunks[i]!.word)) i++;
   const trailing = chunks[i]?.quantity;
-  if (trailing && isCount(trailing) && (/^(x|qty|\(|×)/i.test(trailing.quote) || trailing.unit === 'each'))
-    amount = trailing;
+  const counts = trailing && isCount(trailing) && (/^(x|qty|\(|×)/i.test(trailing.quote) || trailing.unit === 'each');
+  if (trailing && (counts || trailing.takenBackFrom !== undefined)) amount = trailing;
   else i = until;
   if (!amount && !bare) return null;
   return {
@@ -306,10 +320,19 @@ function nameAndSizes(chunks: readonly Chunk[], at: number): { item: Chunk[]; si
   if (chunks[end]?.word === 'of' && end > at && isGoods(chunks[end + 1])) end = nounPhraseFrom(chunks, end + 1);
   const inner = chunks.slice(at, end);
   // A count inside ("two flappers three washers") begins the next lot.
-  const cut = inner.findIndex(
-    (c, k) =>
-      k > 0 && c.quantity && !isSize(c) && !/^(x|qty|\()/i.test(c.quantity.quote) && inner.slice(0, k).some(isGoods),
-  );
+  // "A gallon of primer, no wait, two gallons": the figure that now holds is its count.
+  const restated = inner.findIndex((c, k) => k > 0 && c.quantity?.takenBackFrom !== undefined);
+  const cut =
+    restated > 0
+      ? restated
+      : inner.findIndex(
+          (c, k) =>
+            k > 0 &&
+            c.quantity &&
+            !isSize(c) &&
+            !/^(x|qty|\()/i.test(c.quantity.quote) &&
+            inner.slice(0, k).some(isGoods),
+        );
   const own = cut > 0 ? inner.slice(0, cut) : inner;
   const lastNoun = own.findLastIndex((c) => isGoods(c) || isNounTerm(c));
   const until = at + own.length;
@@ -349,7 +372,7 @@ function materialOf(talk: Talk, frame: Frame, lot: Lot, status: MaterialStatus):
     quantity,
     exact: value ? value.toFraction() : lot.article ? '1' : null,
     atLeast: lot.upper && lot.amount ? lot.amount.value.valueOf() : null,
-    unit: quantity === null ? null : (unit ?? 'each'),
+    unit: quantity === null ? null : asSaid(unit, talk.text.slice(first.start, last.end)),
     status,
     counts: lot.more
       ? 'more'
@@ -359,6 +382,10 @@ function materialOf(talk: Talk, frame: Frame, lot: Lot, status: MaterialStatus):
         : 'plain',
   };
 }
+
+/** Yards of gravel are cubic, but stand on the order as they were said. */
+const asSaid = (unit: string | null, said: string) =>
+  unit === 'cu yd' && !/\bcu/i.test(said) ? 'yd' : (unit ?? 'each');
 
 /** The item's name in the singular, as it stands on an order. */
 const named = (words: string) => words.replace(/[a-z]+$/, singular);

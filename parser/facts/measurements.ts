@@ -45,7 +45,8 @@ function isMeasurement(frame: Frame, k: number, q: Quantity): boolean {
   const next = frame.chunks[k + 1];
   if (q.unitKind && MEASURABLE.has(q.unitKind) && q.unitFrom !== 'none') {
     if (q.unit === 'grit') return false;
-    if (NEVER_MEASURED.test(q.unit ?? '')) return false;
+    if (NEVER_MEASURED.test(q.unit ?? '') || q.per !== undefined) return false;
+    if (q.unitKind === 'percent' && /^(?:waste|extra|over)$/.test(next?.word ?? '')) return false;
     // A size in front of goods that nobody counted ("the half inch drywall") is the goods' own.
     return !(isSizeOfGoods(frame.chunks, k) && !DIMENSIONS.test(next?.word ?? ''));
   }
@@ -59,6 +60,16 @@ function isMeasurement(frame: Frame, k: number, q: Quantity): boolean {
     (isNounTerm(next) || (next.kind === 'word' && /^(of|more|left|times|coats?|guys|people)$/.test(next.word)))
   )
     return false;
+  // "Top at 82", "screed temp 21": a label and its figure, with no verb.
+  if (
+    frame.predicate === 'none' &&
+    k === frame.chunks.length - 1 &&
+    (lead === 'at' || /^(?:temp|moisture|flow|pressure|voltage|static|humidity|reading)$/.test(lead)) &&
+    frame.chunks.some(isNounTerm)
+  )
+    return true;
+  if (/^(?:wide|tall|high|long|deep|thick)$/.test(next?.word ?? '')) return true;
+  if (before?.owner && k === frame.verbAt + 1 && !isPerson(frame.subject)) return true;
   if (frame.verbAt < 0 || k <= frame.verbAt - 1) return false;
   if (isPerson(frame.subject) && !/^(at|to|reads?|reading)$/.test(lead)) return false;
   return (
@@ -150,11 +161,15 @@ const KIND_NAMES: Readonly<Record<string, string>> = {
 
 /** The thing with what of it was measured: `opening width`, `can temperature`, `sawcut spacing`. */
 function withKind(of: string, dimension: string | undefined, q: Quantity): string {
+  const damp =
+    q.unitKind === 'percent' && !/\b(?:humidity|moisture|waste|slope|charge|relative)\b/.test(of)
+      ? 'moisture'
+      : undefined;
   const part = dimension
     ? (DIMENSION_NAMES[dimension] ?? dimension)
     : q.onCenter
       ? 'spacing'
-      : KIND_NAMES[q.unitKind ?? ''];
+      : (damp ?? KIND_NAMES[q.unitKind ?? '']);
   return part && !of.includes(part) ? `${of} ${part}` : of;
 }
 
@@ -174,6 +189,7 @@ function unitOf(talk: Talk, frame: Frame, of: string, q: Quantity): string {
 /** What a bare reading is in, by what was read: common practice, no source. */
 function impliedUnit(of: string, q: Quantity): string {
   if (/\b(temp|temps|temperature|thermostat|water heater|air)\b/.test(of)) return 'F';
+  if (/\bstatic\b/.test(of) && q.value.valueOf() < 5) return 'in wc';
   if (/\b(moisture|humidity|rh)\b/.test(of)) return '%';
   if (/\b(pressure|gauge)\b/.test(of)) return 'psi';
   if (/\b(tub|shower|faucet|hot water|water)\b/.test(of) && q.value.valueOf() >= 90) return 'F';

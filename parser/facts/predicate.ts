@@ -198,10 +198,24 @@ export function isImperativeAt(chunks: readonly Chunk[], at: number): boolean {
   const next = chunks[at + 1];
   if (/^(don't|dont|do)$/.test(chunk.word) && next?.verb?.forms.has('base')) return true;
   if (chunk.word === 'let' || chunk.word === "let's") return true;
-  if (!chunk.verb?.forms.has('base') || chunk.owner || chunk.term?.kind === 'defect' || next?.word === 'of')
+  if (
+    !chunk.verb?.forms.has('base') ||
+    chunk.owner ||
+    chunk.term?.kind === 'defect' ||
+    /^(?:of|than|and|or)$/.test(next?.word ?? '')
+  )
     return false;
   if (chunk.word === 'need' || chunk.word === 'want' || chunk.word === 'have' || chunk.word === 'got')
     return chunk.word === 'have' && isHaveDo(chunks, at);
+  // "Trench box is in", "head hung", "supply temp 54": a name, and what is said of it.
+  const saidOf =
+    next &&
+    !isDeterminer(next) &&
+    (isNounTerm(next) || next.kind === 'word') &&
+    chunks
+      .slice(at + 1, at + 5)
+      .some((c) => isCopula(c) || (c.kind === 'word' && c.verb?.forms.has('past') && !c.verb.forms.has('base')));
+  if (saidOf && !/^(?:call|check|ask|tell|make|see|find|text|remind)$/.test(chunk.word)) return false;
   const ambiguous = isNounTerm(chunk) || NOUNS_TOO.has(chunk.word) || ADJECTIVES_TOO.has(chunk.word);
   if (!next) return !ambiguous;
   if (isCopula(next) && next.word !== 'got') return false;
@@ -253,7 +267,7 @@ function isTerseOrder(chunks: readonly Chunk[], at: number): boolean {
 const PAST_LIKE_BASE = new Set(['put', 'set', 'cut', 'hit', 'fit', 'read', 'cost', 'quit', 'shut', 'split', 'spread']);
 /** Base forms that are more often nouns on site, so that they need an object to be orders. */
 const NOUNS_TOO = new Set(
-  'run cut drop need paint stain tape seal trim drain frame nail screw shim mud hole plug cap plate form pin pitch pipe tap box level line lock file fan block bolt brace tile stone rod seat stub saw sand coat strap stop support vent wire work charge mix lag felt clip leak crack drip plan pass mark pack dust jet joint butt cope ease hinge lap screen sheath side sod slurry tent top truss dish bead rough rub match core free wet loose tight bag bar batch bucket short'.split(
+  'run cut drop need paint stain tape seal trim drain frame nail screw shim mud hole plug cap plate form pin pitch pipe tap box level line lock file fan block bolt brace tile stone rod seat stub saw sand coat strap stop support vent wire work charge mix lag felt clip leak crack drip plan pass mark pack mount oil head supply return trench notch dust jet joint butt cope ease hinge lap screen sheath side sod slurry tent top truss dish bead rough rub match core free wet loose tight bag bar batch bucket short'.split(
     ' ',
   ),
 );

@@ -77,15 +77,13 @@ function flawsIn(talk: Talk, frame: Frame, at: number): Flaw[] {
   const { chunks } = frame;
   if (frame.predicate === 'imperative' && !/^(somebody|someone)$/.test(chunks[0]!.word)) return [];
   const said = chunks.map((c) => c.word).join(' ');
+  // "My knees are shot": the speaker's own affair.
+  if (chunks[0]!.word === 'my') return [];
   if (/\b(if|unless|in case)\b/.test(said.split(' ').slice(0, 3).join(' ')) || frame.openers.includes('if')) return [];
   const whole = { start: frame.start, end: frame.end };
   const outOf =
     /\bout of (level|plumb|square|round|whack|true|line|spec)\b/.exec(said) ??
-    /\bout (?:by )?(?:about |almost |nearly )?\S+/.exec(
-      frame.verbAt >= 0 && chunks.some((c, k) => c.word === 'out' && chunks.slice(k + 1, k + 3).some((n) => n.quantity))
-        ? said
-        : '',
-    );
+    (frame.lemma !== 'come' && frame.verbAt >= 0 ? outBy(chunks) : null);
   if (outOf && !frame.negative)
     return [
       { thing: thingOf(talk, frame, at), defect: outOf[0], span: whole, rule: 'problem/out-of-true', confidence: 0.85 },
@@ -95,7 +93,7 @@ function flawsIn(talk: Talk, frame: Frame, at: number): Flaw[] {
   const absent = absence(frame);
   if (absent) return [absent];
   const misfit =
-    /\b(?:too (?:big|small|long|short|wide|narrow|tall|high|low|tight|loose|thick|thin|hot|cold|wet|deep|shallow|close|far|dark|light|heavy|warm|weak|soft|slow)|(?:not|isn't|ain't|aren't|wasn't) (?:level|plumb|square|flush|straight|even|right|working|centered|centred|grounded|secured?|tight|up to code|to code|sealed))\b/.exec(
+    /\b(?:too (?:big|small|long|short|wide|narrow|tall|high|low|tight|loose|thick|thin|hot|cold|wet|deep|shallow|close|far|dark|light|heavy|warm|weak|soft|slow)|(?:not|isn't|ain't|aren't|wasn't) (?:level|plumb|square|flush|straight|even|right|working|centered|centred|grounded|secured?|tight|up to code|to code|sealed|getting|lining up|working|closing|draining|holding|latching|turning|reaching|seating|sitting right|running|firing|painted|straight|equal|caulked|grouted|trimmed|installed|finished|heating|cooling|charging|opening))\b/.exec(
       said,
     );
   if (misfit && !/^not /.test(misfit[0].replace(/^(?:isn't|ain't|aren't|wasn't)/, 'x')))
@@ -112,7 +110,10 @@ function flawsIn(talk: Talk, frame: Frame, at: number): Flaw[] {
       chunks[k - 1]?.quantity &&
       chunks[k - 1]!.quantity!.unitKind === 'length',
   );
-  if (short >= 0 && frame.predicate === 'copula')
+  if (
+    short >= 0 &&
+    (frame.predicate === 'copula' || (chunks[short]!.word === 'short' && chunks.slice(0, short - 1).some(isNounTerm)))
+  )
     return [
       {
         thing: thingOf(talk, frame, at),
@@ -140,13 +141,24 @@ function flawsIn(talk: Talk, frame: Frame, at: number): Flaw[] {
   return defects(talk, frame, at);
 }
 
+/** "Out almost half an inch": but "out of three eighths lags" has run short of them. */
+function outBy(chunks: readonly Chunk[]): [string] | null {
+  const k = chunks.findIndex(
+    (c, i) =>
+      c.word === 'out' &&
+      chunks[i + 1]?.word !== 'of' &&
+      chunks.slice(i + 1, i + 3).some((n) => n.quantity?.unitKind === 'length'),
+  );
+  return k < 0 ? null : [phrase(chunks.slice(k, k + 3))];
+}
+
 const REFUSES =
   /\b(?:won't|wont|wouldn't|will not|can't|cannot|cant|couldn't|doesn't|doesnt|does not|don't|dont|didn't|did not|not|never|no)\b (?:even |ever |really |quite |want to )?(close|latch|lock|open|drain|reset|hold|fit|line up|turn|shut|sit|seat|work|start|stay|stick|match|reach|light|flush|fire|budge|move|come|spin|slide|catch|read|clear|meet|swing|cool|heat|kick on|stop|set|cure|adhere|bond|pass|test|charge|connect|ring|respond|power)\b/;
 
 /** "The door won't latch", "holes don't line up": the thing refuses. A person's "don't" is an order. */
 function refusal(talk: Talk, frame: Frame, at: number, said: string): Flaw | null {
   const match = REFUSES.exec(said);
-  if (!match) return null;
+  if (!match || (/^no\b/.test(match[0]) && frame.chunks.some((c) => c.time))) return null;
   if (/^(?:i|we|you|he|she|they|nobody|somebody)\b/.test(said) && isPerson(frame.subject)) return null;
   if (
     /^(?:not|no|never)\b/.test(match[0]) &&
@@ -360,6 +372,8 @@ const REPAIRS =
 function fixIn(talk: Talk, frame: Frame, at: number): { end: number } | null {
   for (let k = at; k < Math.min(talk.frames.length, at + 5); k++) {
     const later = talk.frames[k]!;
+    // The next line of a list is another matter.
+    if (talk.text.slice(frame.end, later.start).includes('\n')) return null;
     const said = later.chunks.map((c) => c.word).join(' ');
     if (k > at && later.joinedBy === 'stop' && k > at + 1 && later.sentence > frame.sentence + 1) return null;
     if (GOOD_NOW.test(said) && (!later.negative || /\bno (?:more )?(?:leaks?|drips?)\b/.test(said)))

@@ -27,6 +27,12 @@ export function splitClauses(chunks: readonly Chunk[]): Stretch[] {
   };
   for (let i = 0; i < chunks.length; i++) {
     const chunk = chunks[i]!;
+    if (
+      chunk.word === '.' &&
+      /^(?:mrs?|ms|dr|st|approx|no)$/.test(chunks[i - 1]?.word ?? '') &&
+      chunks[i + 1]?.kind === 'word'
+    )
+      continue;
     if (chunk.kind === 'break' || (chunk.kind === 'mark' && STOPS.has(chunk.word))) {
       close('stop');
       sentence++;
@@ -80,12 +86,17 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
   const next = chunks[i + 1];
   const word = chunk.word;
   const linked =
-    (isPreposition(before) && !(isSubjectPronoun(chunk) && PARTICLES.test(before.word))) ||
+    (isPreposition(before) &&
+      !((isSubjectPronoun(chunk) || chunk.verb) && PARTICLES.test(before.word)) &&
+      // "... where it was coming from | I bent it back": these never follow a preposition.
+      !(/^(?:i|we|he|she|they)(?:'\w+)?$/.test(chunk.word) && !/^(?:than|like|as)$/.test(before.word))) ||
     SUBORDINATORS.has(before.word) ||
     CONJUNCTIONS.has(before.word) ||
     isModal(before) ||
     before.word === 'to';
 
+  // "two or three tubes"
+  if (word === 'or' && before.quantity && next?.quantity) return null;
   if (chunk.kind === 'word' && /^(and|plus|&|\+|or|then)$/.test(word))
     return startsClause(chunks, i + 1) ? { by: 'and', back: 0 } : null;
   if (chunk.kind === 'mark' && (word === '&' || word === '+'))
@@ -147,7 +158,7 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
     (chunk.owner !== undefined && isPredicative(chunks, i + 1)) ||
     (isModal(chunk) && !/'/.test(word.replace(/n't$/, ''))) ||
     /^(needs|has|have|had|gotta|wants)$/.test(word) ||
-    (/^(?:go|goes|comes?)$/.test(word) && isNounTerm(before)) ||
+    (/^(?:go|goes|comes?|came)$/.test(word) && isNounTerm(before)) ||
     (word === 'need' && (isNounTerm(before) || before.word === 'them' || before.word === 'still')) ||
     (chunk.verb !== undefined &&
       !chunk.verb.forms.has('base') &&
@@ -197,11 +208,11 @@ const opensWithTime = (current: readonly Chunk[]) => current.length > 1 && curre
 
 /** "Have the carpenter ...": the coming verb is his, not a new order. */
 function awaitsVerb(current: readonly Chunk[]): boolean {
-  const have = current.findLastIndex((c) => c.word === 'have' || c.word === 'get');
+  const have = current.findLastIndex((c) => c.word === 'have' || c.word === 'get' || c.word === 'let');
   return (
     have >= 0 &&
     have >= current.length - 4 &&
-    current.slice(have + 1).some((c) => c.term?.kind === 'role') &&
+    (current[have]!.word === 'let' || current.slice(have + 1).some((c) => c.term?.kind === 'role')) &&
     !current.slice(have + 1).some((c) => c.verb?.forms.has('base') && !isNounTerm(c))
   );
 }
@@ -249,6 +260,11 @@ function subjectBefore(current: readonly Chunk[]): number {
     }
     if (chunk.term?.kind === 'area' && n > 0 && !isDeterminer(current[k - 1]) && !isPreposition(current[k - 1]))
       return current.length - k;
+    if (/^(?:it|them|that)$/.test(chunk.word) && isPreposition(current[k - 1]) && k > 1) {
+      n = current.length - k + 1;
+      k--;
+      continue;
+    }
     if (isDeterminer(chunk)) {
       n = current.length - k;
       const before = current[k - 1];

@@ -11,7 +11,7 @@ export interface Talk {
 }
 
 const EMPTY = new Set(
-  "the a an this that these those my our your his her its their some any and or of uh um just now already still too also really very pretty all up there here please so then got gonna gotta i we he she they you it i'm we're about around almost maybe probably well again it's that's whole little bit me him them us em \"em kind sort figured".split(
+  "the a an this that these those my our your his her its their some any and or of uh um just now already still too also really very pretty all up there here please so then got gonna gotta i we he she they you it i'm we're almost maybe probably well again it's that's whole little bit me him them us em \"em kind sort figured".split(
     ' ',
   ),
 );
@@ -19,6 +19,7 @@ const EMPTY = new Set(
 /** A phrase as the list writes it: articles, pronouns and padding off, trade spelling on. */
 export function phrase(chunks: readonly Chunk[], keep: ReadonlySet<string> = new Set()): string {
   return chunks
+    .filter((c, k) => !(/^(?:about|around)$/.test(c.word) && (chunks[k + 1]?.quantity || !chunks[k + 1])))
     .filter((c) => c.kind !== 'mark' && c.kind !== 'break' && c.kind !== 'time')
     .map((c) =>
       c.kind === 'quantity'
@@ -48,7 +49,9 @@ export function nounPhraseFrom(chunks: readonly Chunk[], at: number): number {
     if (isNounTerm(c) || c.kind === 'quantity') continue;
     if (isPreposition(c) || isSubjectPronoun(c) || isNegative(c.word)) break;
     if (c.kind === 'word' && STOPPERS.has(c.word)) break;
-    if (c.verb && !c.verb.forms.has('participle') && k > at && !NOUNISH.test(c.word)) break;
+    // "Color match caulk": a verb between words of a name.
+    const inName = c.verb?.forms.has('base') && isGoods(chunks[k + 1]) && chunks[k - 1]?.kind !== 'quantity';
+    if (c.verb && !c.verb.forms.has('participle') && k > at && !NOUNISH.test(c.word) && !inName) break;
     if (c.owner) {
       k++;
       break;
@@ -59,7 +62,7 @@ export function nounPhraseFrom(chunks: readonly Chunk[], at: number): number {
 const NOUNISH =
   /^(trim|stain|drain|seal|stop|tape|board|line|cap|vent|pipe|box|plate|strap|lock|plug|tile|patch|paint|touch|cover|base|block|brace|hook|mount|wire|work|return|drop|closer|level)$/;
 const STOPPERS = new Set(
-  'and or but so then is are was were has have had be been will would can could should to that which who if when while because cause cuz no not too also now again already left gone fitted more short here there each apiece & + plus it them him her us me they i we you he she anyway just still'.split(
+  'and or but so then is are was were has have had be been will would can could should to that which who if when while because cause cuz no not too also now again already left gone used wanted needed extra fitted more short here there each apiece & + plus it them him her us me they i we you he she anyway just still'.split(
     ' ',
   ),
 );

@@ -51,7 +51,7 @@ const USES: Record<VerbUse, string> = {
   measure: 'measure read sit stick stand come hit show hold weigh draw average',
   move: 'go come leave arrive show stop start keep head finish meet',
   other:
-    'be do get take bring send pick give let try know like love hope work fail help wait stay happen turn put kick throw lose break crack leak drip rot stain rub slam flicker trip buzz hum squeak smell sound feel seem swell bubble peel warp rust bind sag sweat weep clog overflow wobble rattle settle pop blow freeze cup bow crown gap curl delaminate fade chip dent scratch tear bend kink quit die vary differ match charge cost pay spend run owe walk talk eat drive sign approve pass haul rent hire bid quote send drop cure sleep supply receive ship miss forget remember cancel skip scratch change plan own decide choose choose pick prefer swap expect miscut mismeasure set',
+    'be do get take bring send pick give let try know like love hope work fail help wait stay happen turn put kick throw lose break crack leak drip rot stain rub slam flicker trip buzz hum squeak smell sound feel seem swell bubble peel warp rust bind sag sweat weep clog overflow wobble rattle settle pop blow freeze latch stick cup bow crown gap curl delaminate fade chip dent scratch tear bend kink quit die vary differ match charge cost pay spend run owe walk talk eat drive sign approve pass haul rent hire bid quote send drop cure sleep supply receive ship miss forget remember cancel skip scratch change plan own decide choose choose pick prefer swap expect miscut mismeasure set',
 };
 
 const IRREGULAR: Record<string, [past: string, participle: string]> = {
@@ -204,9 +204,7 @@ const VERBS = build();
 /** "Retape", "rerun": done once more. */
 function again(word: string): Verb | undefined {
   const once = /^re[a-z]{3,}/.test(word) ? VERBS.get(word.slice(2)) : undefined;
-  return once?.use === 'work' || once?.use === 'measure'
-    ? { ...once, lemma: `re${once.lemma}`, use: 'work' }
-    : undefined;
+  return once && { ...once, lemma: `re${once.lemma}`, use: once.use === 'buy' ? 'buy' : 'work' };
 }
 
 const NOT_PAST =
