@@ -1,9 +1,19 @@
 import { cautionsIn } from './cautions.ts';
+import { cutLines } from './cutlist/index.ts';
 import { floorLines } from './flooring.ts';
+import { layOut } from './reading/said.ts';
 import type { Computed, NoteFacts, SiteFacts } from './types.ts';
 
 /** What the notes of a job let the trade reckon: goods by area, waits, checks and cautions. Pure. */
 export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed {
-  const { lines, questions } = floorLines(notes, site);
-  return { lines, checks: [], waits: [], cautions: cautionsIn(notes, site), questions };
+  const said = layOut(notes, site);
+  const floors = floorLines(notes, site);
+  const cuts = cutLines(said);
+  return {
+    lines: [...floors.lines, ...cuts.lines],
+    checks: [],
+    waits: [],
+    cautions: cautionsIn(notes, site),
+    questions: [...floors.questions, ...cuts.questions],
+  };
 }
