@@ -29,10 +29,18 @@ export function readQuantities(
   shareUnits(standing);
   doubtTeens(line, standing);
   for (const draft of standing) hedge(line, draft);
+  const kept = apart(standing);
   return {
-    quantities: standing.map((draft, i) => readingOf(draft, line, tokens, text, placeIn(standing, i))),
+    quantities: kept.map((draft, i) => readingOf(draft, line, tokens, text, placeIn(kept, i))),
     notQuantities: claims.map((claim) => setAside(claim, line, text)),
   };
+}
+
+/** "Quarter a foot" is one slope: the foot that it reached over is no reading of its own. */
+function apart(drafts: readonly Draft[]): Draft[] {
+  const out: Draft[] = [];
+  for (const draft of drafts) if (draft.from >= (out.at(-1)?.until ?? 0)) out.push(draft);
+  return out;
 }
 
 function draftsIn(line: Line, claimed: Uint8Array): Draft[] {

@@ -91,6 +91,7 @@ const TABLE: Record<string, [string, ...string[]][]> = {
     ['three or four bags', '3 bag "three"', '4 bag "four bags"'],
     ['36 plus or minus an eighth', '36 in "36"', '1/8 in "an eighth"'],
     ['quarter inch per foot', '1/4 in/ft "quarter inch per foot"'],
+    ['fall a quarter a foot', '1/4 in/ft "a quarter a foot"'],
     ['a quarter inch to the foot', '1/4 in/ft "a quarter inch to the foot"'],
     ['sixteen on center', '16 in "sixteen"'],
   ],
