@@ -196,6 +196,8 @@ function areInches(line: Line, inches: SaidNumber): boolean {
     const other = line.number(inches.until + 1);
     return !(nominal && LUMBER.has(line.word(inches.until + 1)) && !(other && unitAt(line, other.until, other)));
   }
+  // "Eighty four feet, one straight run": the one counts the run.
+  if (line.word(inches.until - 1) === 'one' && inches.d === 1 && !endsPhrase(line, inches.until)) return false;
   if (next && !next.spaced && /^[/'’]$/.test(next.text)) return false;
   return inches.d > 1 || endsPhrase(line, inches.until) || !/[^s]s$/.test(next?.word ?? '');
 }

@@ -1,7 +1,7 @@
-import { keyWords, likeness } from '../../parser/trade/likeness.ts';
+import { keyWords, likeness, sameArea, stem } from '../../parser/trade/likeness.ts';
 import type { Fact } from '../../parser/types.ts';
 import { compute } from '../takeoff/index.ts';
-import type { NoteFacts } from '../takeoff/types.ts';
+import type { ComputedWait, NoteFacts } from '../takeoff/types.ts';
 import { type Board, enter, findItem, isLive, leave, newBoard, reword, type Standing } from './board.ts';
 import { obey, takesBack } from './commands.ts';
 import { event, meetDone, meetFollowUp, meetProblem, setState } from './items.ts';
@@ -239,21 +239,56 @@ function drop(ledger: Ledger, entry: Entry, what: string, area: string | null, q
   }
 }
 
+/**
+ * Puts a reckoned wait on the item of its next step. Where the notes named the step ("grout is next") and no item
+ * stands for it, open or done, it opens one.
+ */
+function heldItem(ledger: Ledger, wait: ComputedWait, k: number): Item[] {
+  // The step's own verb must be in it: a flaw of the same floor waits for nothing.
+  const verb = stem(wait.task.split(' ')[0]!);
+  const words = keyWords(wait.task);
+  const same = ledger.board.items.filter(
+    (i) => i.words.has(verb) && sameArea(i.area, wait.area) && likeness(words, i.words) >= 0.5,
+  );
+  const item = same.findLast((i) => i.state === 'open' || i.state === 'waiting');
+  if (item) {
+    if (!item.readyOn || !item.waitingFor || wait.source.startsWith('label'))
+      Object.assign(item, { readyOn: wait.readyOn, waitingFor: wait.waitingFor });
+    return [];
+  }
+  if (same.length) return [];
+  const note = ledger.notes.find((n) => n.noteId === wait.noteId);
+  return [
+    {
+      key: `${wait.noteId}/wait${k}`,
+      number: ledger.board.nextNumber + k,
+      task: wait.task,
+      problem: null,
+      thing: null,
+      area: wait.area,
+      who: null,
+      state: 'open',
+      due: null,
+      readyOn: wait.readyOn,
+      waitingFor: wait.waitingFor,
+      openedOn: note?.saidAt.slice(0, 10) ?? wait.readyOn,
+      closedOn: null,
+      doubtful: false,
+      history: [],
+    },
+  ];
+}
+
 function stateOf(ledger: Ledger, job: Pick<Job, 'areas' | 'builtYear'>, asOf: string): JobState {
   const computed = compute(ledger.notes, job);
   const today = asOf.slice(0, 10);
-  for (const wait of computed.waits) {
-    const item = findItem(ledger.board, keyWords(wait.task), wait.area, true, 0.5);
-    if (item && (!item.readyOn || !item.waitingFor)) {
-      item.readyOn = wait.readyOn;
-      item.waitingFor = wait.waitingFor;
-    }
-  }
+  const opened = computed.waits.flatMap((wait, k) => heldItem(ledger, wait, k));
   const items = ledger.board.items.map(({ words: _words, thingWords: _thing, ...item }): Item => {
     const waits = item.waitingFor !== null && item.readyOn !== null;
     if (item.state === 'open' && waits && item.readyOn! > today) return { ...item, state: 'waiting' };
     return item.state === 'waiting' && (!item.readyOn || item.readyOn <= today) ? { ...item, state: 'open' } : item;
   });
+  items.push(...opened.map((item): Item => (item.readyOn! > today ? { ...item, state: 'waiting' } : item)));
   const { order, onHand } = settle(ledger.positions, computed.lines);
   const ofNote = new Map<string, number[]>();
   for (const item of items)

@@ -1,8 +1,10 @@
 import { cautionsIn } from './cautions.ts';
+import { checksIn } from './checks/index.ts';
 import { cutLines } from './cutlist/index.ts';
 import { floorLines } from './flooring.ts';
 import { layOut } from './reading/said.ts';
 import type { Computed, NoteFacts, SiteFacts } from './types.ts';
+import { waitsIn } from './waits.ts';
 
 /** What the notes of a job let the trade reckon: goods by area, waits, checks and cautions. Pure. */
 export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed {
@@ -11,8 +13,8 @@ export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed 
   const cuts = cutLines(said);
   return {
     lines: [...floors.lines, ...cuts.lines],
-    checks: [],
-    waits: [],
+    checks: checksIn(said),
+    waits: waitsIn(said),
     cautions: cautionsIn(notes, site),
     questions: [...floors.questions, ...cuts.questions],
   };
