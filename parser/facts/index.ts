@@ -3,7 +3,7 @@ import { readCommands } from './commands.ts';
 import { readDecisions } from './decisions.ts';
 import { readDone } from './done.ts';
 import { readFollowUps } from './followUps.ts';
-import { readMaterials } from './materials.ts';
+import { readMaterials } from './goods/index.ts';
 import { readMeasurements } from './measurements.ts';
 import { readProblems } from './problems.ts';
 import { readSpending } from './spending.ts';

@@ -1,4 +1,13 @@
-import { type Chunk, isCopula, isDeterminer, isModal, isNounTerm, isPreposition, isSubjectPronoun } from './chunks.ts';
+import {
+  type Chunk,
+  isCopula,
+  isDeterminer,
+  isGoods,
+  isModal,
+  isNounTerm,
+  isPreposition,
+  isSubjectPronoun,
+} from './chunks.ts';
 import { isHaveDo, isImperativeAt, isPredicative, predicateOf } from './predicate.ts';
 import { CONJUNCTIONS, HAVES, SUBORDINATORS } from './words.ts';
 
@@ -59,7 +68,7 @@ export function splitClauses(chunks: readonly Chunk[]): Stretch[] {
     }
     if (chunk.kind === 'mark' && (chunk.word === '"' || chunk.word === '“' || chunk.word === '”')) continue;
     if (current.length) {
-      const cut = cutBefore(chunks, i, current);
+      const cut = cutBefore(chunks, i, current, joinedBy);
       if (cut) {
         if (cut.back) {
           const moved = current.splice(current.length - cut.back);
@@ -80,7 +89,12 @@ interface Cut {
   back: number;
 }
 
-function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[]): Cut | null {
+function cutBefore(
+  chunks: readonly Chunk[],
+  i: number,
+  current: readonly Chunk[],
+  joinedBy: Stretch['joinedBy'],
+): Cut | null {
   const chunk = chunks[i]!;
   const before = chunks[i - 1]!;
   const next = chunks[i + 1];
@@ -174,7 +188,7 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
     if (
       back > 0 &&
       rest.length &&
-      predicateOf(rest).predicate !== 'none' &&
+      (predicateOf(rest).predicate !== 'none' || (joinedBy === 'and' && isLot(rest, current[rest.length]!))) &&
       !isPreposition(rest.at(-1)) &&
       !saysThat(rest.at(-1)!) &&
       (!SUBORDINATORS.has(rest.at(-1)!.word) || (rest.at(-1)!.word === 'that' && isPreposition(rest.at(-2))))
@@ -196,6 +210,18 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
       return { by: 'run-on', back: 1 };
   }
   return null;
+}
+
+/** "... and a roll of tape | the ridge is sagging": goods that end a list, before a subject with its own article. */
+function isLot(clause: readonly Chunk[], subject: Chunk): boolean {
+  const rest = CONJUNCTIONS.has(clause[0]!.word) ? clause.slice(1) : clause;
+  return (
+    rest.length > 0 &&
+    (rest[0]!.quantity !== undefined || /^(?:a|an|another|some)$/.test(rest[0]!.word)) &&
+    isDeterminer(subject) &&
+    rest.some(isGoods) &&
+    !rest.some((c) => c.verb && c.kind === 'word')
+  );
 }
 
 /** Small words that close a verb ("clipped down") as often as they open a phrase. */
