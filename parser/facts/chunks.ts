@@ -27,7 +27,7 @@ function pieces(reading: Omit<Reading, 'clauses'>): Piece[] {
     ...reading.terms
       .filter((m) => /^\d/.test(m.term.name))
       .map(({ term, from, until }) => ({
-        range: { from, until },
+        range: { from, until: lumberUntil(reading, from) ?? until },
         make: (c: Chunk) => ({ ...c, kind: 'term' as const, term }),
       })),
     ...reading.quantities.map((quantity) => ({
@@ -48,6 +48,13 @@ function pieces(reading: Omit<Reading, 'clauses'>): Piece[] {
       }),
     })),
   ];
+}
+
+/** Lumber with its length (`2x10x12`) is one name: where the three figures end. */
+function lumberUntil(reading: Omit<Reading, 'clauses'>, from: number): number | null {
+  const first = reading.quantities.find((q) => q.from === from);
+  if (first?.group?.kind !== 'pair' || first.group.size !== 3) return null;
+  return reading.quantities.findLast((q) => q.group?.id === first.group!.id)!.until;
 }
 
 /** Cuts the heard note into chunks; skipped tokens (fillers, what was taken back) are left out. */

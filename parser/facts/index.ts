@@ -4,7 +4,7 @@ import { readDecisions } from './decisions.ts';
 import { readDone } from './done.ts';
 import { readFollowUps } from './followUps.ts';
 import { readMaterials } from './goods/index.ts';
-import { readMeasurements } from './measurements.ts';
+import { readMeasurements } from './measurements/index.ts';
 import { readProblems } from './problems.ts';
 import { readSpending } from './spending.ts';
 import type { Talk } from './talk.ts';

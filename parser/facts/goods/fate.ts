@@ -9,10 +9,20 @@ const words = (frame: Frame) => frame.chunks.map((c) => c.word).join(' ');
 const AT_STORE =
   /\b(store|supply house|supply|yard|counter|shop|depot|merchant|merchants|picked up|ran me|bucks|receipt|paid)\b/;
 
+/** Crews' Spanish: we need, we have, we used, we bought. */
+const SPANISH: [RegExp, MaterialStatus][] = [
+  [/\b(?:necesito|necesitamos|ocupo|ocupamos|falta|faltan)\b/, 'need'],
+  [/\b(?:tengo|tenemos|quedan?)\b/, 'have'],
+  [/\b(?:us[eé]|usamos|gastamos)\b/, 'used'],
+  [/\b(?:compr[eé]|compramos)\b/, 'bought'],
+];
+
 /** What the clause's verb says became of the goods in it; null where it says nothing of goods. */
 export function goodsStatus(talk: Talk, frame: Frame, at: number): MaterialStatus | null {
   const said = words(frame);
   const { predicate, lemma, use, negative } = frame;
+  const spanish = SPANISH.find(([pattern]) => pattern.test(said));
+  if (spanish && frame.chunks[0]!.word !== 'use') return spanish[1];
   if (/\b(?:don't|dont|didn't|do not|no longer) need\b|\bneeded$/.test(said) && negative) return 'mentioned';
   if (
     /\b(?:out of|ran out|all out|need|needs|needed|could use|short|shy|falta|missing|gonna want|want me to get|go get)\b/.test(
@@ -22,7 +32,11 @@ export function goodsStatus(talk: Talk, frame: Frame, at: number): MaterialStatu
   ) {
     if (/\b(?:need|needs|could use|falta|short|shy)\b/.test(said)) return needOf(frame, said);
   }
-  if (/\b(?:went through|used up|burned through|burnt through|go through|goes through)\b/.test(said)) return 'used';
+  if (
+    /\b(?:went through|used up|burned through|burnt through|go through|goes through)\b/.test(said) &&
+    (isPerson(frame.subject) || frame.subject.length === 0 || frame.subject.every((c) => c.word !== 'a'))
+  )
+    return 'used';
   if (/\b(?:sent|took|brought|taken)\b.*\bback\b/.test(said) && predicate === 'past') return 'returned';
   if (/\b(?:wanted|needed)\b/.test(said) && !negative && frame.chunks.some((c) => c.quantity)) return 'need';
   if (/\b(?:out of|ran out)\b/.test(said) && isPerson(frame.subject)) return 'need';
@@ -49,6 +63,13 @@ export function goodsStatus(talk: Talk, frame: Frame, at: number): MaterialStatu
     return lemma && /^(get|grab|pick|bring|order|buy|purchase)$/.test(lemma) ? 'need' : null;
   if (predicate === 'imperative' || predicate === 'owed' || predicate === 'modal') {
     if (negative) return 'mentioned';
+    // "I'll pop back tomorrow with the trap and a tube of sealant".
+    if (
+      /^(?:pop|come|swing|be|return|stop|go|show)$/.test(lemma ?? '') &&
+      /\bwith\b/.test(said) &&
+      isPerson(frame.subject)
+    )
+      return 'need';
     if (use === 'buy' || use === 'need' || (predicate === 'owed' && /^(?:swap|replace|change)$/.test(lemma ?? '')))
       return 'need';
     if (lemma === 'use' || use === 'use') return null;
@@ -70,6 +91,9 @@ export function goodsStatus(talk: Talk, frame: Frame, at: number): MaterialStatu
     if (lemma === 'leave') return frame.rest[0]?.quantity ? 'have' : null;
     if (lemma === 'bring') return 'have';
     if (INSTALLS.test(lemma ?? '') && !negative) return 'used';
+    // "Floated it with a bag of self leveler", "foamed it with two kits".
+    const by = frame.rest.findIndex((c) => c.word === 'with');
+    if (by >= 0 && !negative && use === 'work' && frame.rest[by + 1]?.quantity) return 'used';
     // "Pulled 250 ft of cable" runs it; "pulled the toilet" takes it out.
     if (
       /^(?:pull|fish|feed|snake)$/.test(lemma ?? '') &&
@@ -85,7 +109,8 @@ export function goodsStatus(talk: Talk, frame: Frame, at: number): MaterialStatu
   if (/\b(?:have|has|got|there's|theres|there is|there are)\b/.test(said) && /\bleft\b/.test(said)) return 'have';
   if (
     predicate === 'copula' &&
-    /^(in|on|up|set|hung|installed|down)$/.test(frame.rest.at(-1)?.word ?? '') &&
+    !negative &&
+    (IN_PLACE.test(frame.rest.at(-1)?.word ?? '') || IN_PLACE.test(frame.rest[0]?.word ?? '')) &&
     frame.subject.some((c) => c.quantity || isGoods(c)) &&
     !frame.rest.some((c) => c.term?.kind === 'defect')
   )
@@ -104,6 +129,8 @@ export function goodsStatus(talk: Talk, frame: Frame, at: number): MaterialStatu
   return null;
 }
 
+/** "Skirting's on", "rods are in", "sod is down". */
+const IN_PLACE = /^(?:in|on|up|down|set|hung|installed|laid|fitted)$/;
 const INSTALLS =
   /^(install|put|hang|set|lay|mount|swap|replace|nail|screw|glue|use|run|pour|stick|place|change|spread|apply|hook|add)$/;
 
@@ -117,6 +144,8 @@ function needOf(frame: Frame, said: string): MaterialStatus | null {
     const verb = after[1]?.verb?.lemma ?? after[2]?.verb?.lemma;
     return verb && /^(get|grab|pick|buy|order|bring|purchase)$/.test(verb) ? 'need' : null;
   }
+  // "Need the designer to decide": a person's turn.
+  if (after.some((c, k) => c.term?.kind === 'role' && after[k + 1]?.word === 'to')) return null;
   // "Needs 48 hours before we hang panels": a wait.
   if (after[0]?.kind === 'time') return null;
   if (after[0]?.verb?.forms.has('ing') && !isGoods(after[0])) return null;

@@ -1,12 +1,13 @@
 import type Fraction from 'fraction.js';
 import { singular } from '../../trade/vocabulary.ts';
 import type { Material, MaterialStatus, Quantity } from '../../types.ts';
-import { isGoods } from '../chunks.ts';
+import { type Chunk, isGoods } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import { base } from '../make.ts';
 import { phrase, type Talk } from '../talk.ts';
 import { fateOf, goodsStatus, speaksOf } from './fate.ts';
 import { type Lot, lotsIn, nameOf } from './lots.ts';
+import type { Told } from './meant.ts';
 
 /**
  * What is needed, on hand, used, bought or gone back. Also answers which quantities were goods' counts and sizes,
@@ -15,22 +16,28 @@ import { type Lot, lotsIn, nameOf } from './lots.ts';
 export function readMaterials(talk: Talk): { facts: Material[]; used: Set<Quantity> } {
   const used = new Set<Quantity>();
   const facts: Material[] = [];
+  const told: Told[] = [];
   let list: OpenList | null = null;
   talk.frames.forEach((frame, at) => {
     const own = goodsStatus(talk, frame, at);
     const status: MaterialStatus | null = own ?? (list && continues(talk, list, frame, at) ? list.status : null);
-    const lots = lotsIn(talk, frame, at, status !== null, list?.heading === true);
+    const lots = lotsIn(talk, frame, at, status !== null, list?.heading === true, told);
     for (const lot of lots) {
-      for (const q of lot.sizes) used.add(q);
+      // A size in front of goods is theirs even where nobody counts them: "the half inch drywall".
+      for (const q of lot.sizes) if (lot.item[0] && q.start < lot.item[0].start) used.add(q);
       const again =
         lot.carried &&
         status === null &&
         /\b(?:altogether|in all|total)\b/.test(talk.text.slice(frame.start, frame.end));
       const fate: MaterialStatus | null = again ? (facts.at(-1)?.status ?? null) : fateOf(frame, lot, status);
       if (fate === null || fate === 'mentioned' || !speaksOf(frame, lot, fate)) continue;
-      for (const q of [lot.amount, lot.upper]) if (q) used.add(q);
+      for (const q of [lot.amount, lot.upper, ...lot.sizes]) if (q) used.add(q);
       const fact = materialOf(talk, frame, lot, fate);
-      if (fact) keep(facts, fact, lot);
+      if (fact && isSizeAlone(fact) && addsSize(facts, fact, frame, talk)) continue;
+      if (fact) {
+        keep(facts, fact, lot);
+        told.push({ item: lot.item, at, unit: fact.unit });
+      }
     }
     list = listAfter(talk, frame, at, own, status, list);
   });
@@ -93,6 +100,19 @@ const opensWithGoods = (frame: Frame) => {
   return head !== undefined && (head.kind === 'quantity' || isGoods(head) || head.term?.kind === 'finish');
 };
 
+/** A lot that is nothing but a size: the `2x6` of "need 40 more, 2x6". */
+const isSizeAlone = (fact: Material) =>
+  fact.quantity === null && fact.size !== null && fact.item.replaceAll(' by ', 'x') === fact.size;
+
+/** Gives the goods told just before, in the same sentence, their size. */
+function addsSize(facts: readonly Material[], fact: Material, frame: Frame, talk: Talk): boolean {
+  const before = facts.at(-1);
+  if (!before || before.size !== null || before.quantity === null || frame.joinedBy !== 'comma') return false;
+  if (/[.;!?\n]/.test(talk.text.slice(before.end, fact.start))) return false;
+  before.size = fact.size;
+  return true;
+}
+
 /** Adds a fact; a count behind its goods ("levelling compound, two bags") completes the fact before it. */
 function keep(facts: Material[], fact: Material, lot: Lot): void {
   // "Three or four bags more" are of what came by the bag, not of what was named last.
@@ -113,6 +133,9 @@ function keep(facts: Material[], fact: Material, lot: Lot): void {
       return;
     }
   }
+  // "Lock sticks, needs graphite. ... Need a tube of graphite": the count makes the bare mention whole.
+  const bare = facts.findIndex((f) => f.item === fact.item && f.status === fact.status && f.quantity === null);
+  if (bare >= 0 && fact.quantity !== null && fact.status === 'need') facts.splice(bare, 1);
   facts.push(fact);
 }
 
@@ -126,8 +149,7 @@ function materialOf(talk: Talk, frame: Frame, lot: Lot, status: MaterialStatus):
   const last = frame.chunks[Math.max(lot.until - 1, lot.from)]!;
   const from = lot.amount?.takenBackFrom ?? first.start;
   const quantity = value ? value.valueOf() : lot.article ? 1 : null;
-  const term = goods.findLast(isGoods)?.term;
-  const nominal = term && /^\d/.test(term.name) ? term.name : null;
+  const nominal = nominalOf(talk, goods.findLast(isGoods));
   return {
     ...base(
       talk,
@@ -152,6 +174,13 @@ function materialOf(talk: Talk, frame: Frame, lot: Lot, status: MaterialStatus):
         ? 'total'
         : 'plain',
   };
+}
+
+/** Goods whose name is their size: `2x6`, or `2x10x12` with the length. */
+function nominalOf(talk: Talk, chunk: Chunk | undefined): string | null {
+  if (!chunk || !/^\d/.test(chunk.term!.name)) return null;
+  const figures = talk.reading.quantities.filter((q) => q.start >= chunk.start && q.end <= chunk.end);
+  return figures.length === 3 ? figures.map((q) => q.value.toFraction()).join('x') : chunk.term!.name;
 }
 
 /** Yards of gravel are cubic, but stand on the order as they were said. */

@@ -2,7 +2,7 @@ import type { Quantity } from '../../types.ts';
 import { type Chunk, isGoods, isNounTerm, isPreposition } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import { isSize, nounPhraseFrom, type Talk } from '../talk.ts';
-import { goodsMeant } from './meant.ts';
+import { goodsMeant, type Told } from './meant.ts';
 
 /** Goods named in one place, before anyone asks what became of them. */
 export interface Lot {
@@ -48,12 +48,21 @@ interface Ground {
   bare: boolean;
   /** A list under its heading, where every line is goods. */
   listed: boolean;
+  /** Goods told before in this note. */
+  told: readonly Told[];
 }
 
 /** Every lot of goods that a clause names. */
-export function lotsIn(talk: Talk, frame: Frame, at: number, known: boolean, listed: boolean): Lot[] {
+export function lotsIn(
+  talk: Talk,
+  frame: Frame,
+  at: number,
+  known: boolean,
+  listed: boolean,
+  told: readonly Told[],
+): Lot[] {
   const { chunks } = frame;
-  const ground: Ground = { talk, chunks, at, known, bare: known && frame.predicate !== 'copula', listed };
+  const ground: Ground = { talk, chunks, at, known, bare: known && frame.predicate !== 'copula', listed, told };
   const lots: Lot[] = [];
   for (let k = 0; k < chunks.length; ) {
     const lot = lotAt(ground, k);
@@ -71,6 +80,13 @@ function lotAt(ground: Ground, k: number): Lot | null {
   const q = chunk.quantity;
   // "Make it 3, not 2": the figure that no longer holds.
   if (q && chunks[k - 1]?.word === 'not') return null;
+  // "Holder at 650", "ties every sixteen": where, not how many.
+  if (
+    q &&
+    isCount(q) &&
+    /^(?:at|to|from|by|every|than|over|under|unit|apt|lot|room|number)$/.test(chunks[k - 1]?.word ?? '')
+  )
+    return null;
   // "9 kg out of the 15", "22 of 30 posts": the whole, of which the count before was part.
   if (
     q &&
@@ -88,11 +104,13 @@ function lotAt(ground: Ground, k: number): Lot | null {
     if (isContained(chunks, k + 1)) return containerLot(ground, k, k + 1, null);
     const end = nounPhraseFrom(chunks, k + 1);
     const inner = chunks.slice(k + 1, end);
-    if (!inner.some(isGoods) || (inner[0]?.quantity && !isSize(inner[0]))) return null;
+    if (!inner.some((c) => isGoods(c) || c.term?.kind === 'tool') || (inner[0]?.quantity && !isSize(inner[0])))
+      return null;
     const lot = namedLot(ground, k + 1);
     return lot && { ...lot, from: k, article: isOne(chunks, k), more: chunk.word === 'another' };
   }
-  if (isGoods(chunk) || (chunk.kind === 'term' && chunk.term!.kind === 'finish')) return namedLot(ground, k);
+  if (isGoods(chunk) || (chunk.kind === 'term' && /^(?:finish|tool)$/.test(chunk.term!.kind)))
+    return namedLot(ground, k);
   return null;
 }
 
@@ -116,7 +134,7 @@ function containerLot(ground: Ground, from: number, measure: number, amount: Qua
   while (/^(?:of|the|that|this|our)$/.test(chunks[k]?.word ?? '')) k++;
   const own = nameAndSizes(chunks, k);
   const named = own.item.some((c) => isNounTerm(c) || c.kind === 'word');
-  const meant = named ? null : goodsMeant(talk, at, chunks[from]!.start, null);
+  const meant = named ? null : goodsMeant(talk, at, chunks[from]!.start, null, ground.told);
   return {
     item: meant ? [...own.item, ...meant.filter((c) => c.kind !== 'quantity')] : own.item,
     sizes: [chunks[measure]!.quantity!, ...own.sizes],
@@ -133,11 +151,11 @@ function containerLot(ground: Ground, from: number, measure: number, amount: Qua
 
 /** Words between a count and its goods that name nothing. */
 const PADDING =
-  /^(more|extra|additional|other|of|the|a|an|new|full|good|whole|them|these|those|that|my|our|big|small|little|spare|partial|like|them)$/;
-const POINTERS = /^(those|them|these|that|each)$/;
+  /^(more|extra|additional|other|of|the|a|an|new|full|good|whole|them|these|those|that|my|our|big|small|little|spare|partial|like|em|'em|it|number)$/;
+const POINTERS = /^(those|them|these|that|each|em|'em|it)$/;
 /** What may stand behind a count whose goods were named before: "1 left", "20 back", "two short". */
 const STANDS_ALONE =
-  /^(those|them|these|that|left|gone|used|more|short|of|extra|back|spare|over|wanted|needed|installed|fitted|total|altogether|here|there|still|each|apiece)$/;
+  /^(those|them|these|that|em|'em|it|left|gone|used|more|short|of|extra|back|spare|over|wanted|needed|installed|fitted|total|altogether|here|there|still|each|apiece)$/;
 
 /** "Two and a half bags of thinset", "(1) 20A breaker", "ten more jacks", "one bag of those", "x3". */
 function countedLot(ground: Ground, k: number, amount: Quantity): Lot | null {
@@ -179,7 +197,7 @@ function countedLot(ground: Ground, k: number, amount: Quantity): Lot | null {
   const { item, sizes, until } = nameAndSizes(chunks, i);
   // "Two box of the two inch stainless": a finish is no name; it tells which of what was named.
   if (!item.some((c) => isNounTerm(c) || (c.kind === 'word' && !/^(?:single|double)$/.test(c.word)))) {
-    const meant = goodsMeant(talk, at, amount.start, upper ?? amount);
+    const meant = goodsMeant(talk, at, amount.start, upper ?? amount, ground.told);
     if (meant)
       return {
         item: [...item, ...meant.filter((c) => c.kind !== 'quantity')],
@@ -243,6 +261,7 @@ function unnamedLot(
   const following = chunks[i];
   const ends =
     following === undefined ||
+    sizeBehind(chunks, i, amount) ||
     /^(?:mark|time)$/.test(following.kind) ||
     (following.kind === 'term' && following.term!.kind === 'defect' && !isCount(amount));
   const pointing =
@@ -250,7 +269,7 @@ function unnamedLot(
     STANDS_ALONE.test(following?.word ?? '') ||
     (following !== undefined && isDone(following)) ||
     // "Left one in the closet": the verb speaks of the count.
-    (known && chunks[k - 1]?.verb !== undefined && isPreposition(following)) ||
+    (known && speaksOfCount(chunks, k) && isPreposition(following)) ||
     (known && ends && (isCount(amount) || isPack(amount) || amount.unitFrom === 'said'));
   // "Code wants 12": a figure that a thing must come to.
   if (isCount(amount) && !more && /^wants?$/.test(chunks[k - 1]?.word ?? '')) return null;
@@ -266,20 +285,34 @@ function unnamedLot(
     return null;
   const asked = upper ?? amount;
   const kit = asked.unit === 'kit' ? asPacked(chunks[i - 1]!, asked) : null;
-  const meant = kit ?? goodsMeant(talk, at, amount.start, asked) ?? asPacked(chunks[i - 1]!, asked);
+  const meant = kit ?? goodsMeant(talk, at, amount.start, asked, ground.told) ?? asPacked(chunks[i - 1]!, asked);
   if (!meant) return null;
   const told = bySize(chunks, k, i);
   return {
     item: meant.filter((c) => c.kind !== 'quantity'),
-    sizes: told.length ? told : meant.flatMap((c) => (c.quantity ? [c.quantity] : [])),
+    sizes: told.length
+      ? told
+      : sizeBehind(chunks, i, asked)
+        ? [chunks[i]!.quantity!]
+        : meant.flatMap((c) => (c.quantity ? [c.quantity] : [])),
     amount,
     upper,
     article: false,
     more,
     from: k,
-    until: told.length ? endOfSize(chunks, i) : i + (following && POINTERS.test(following.word) ? 1 : 0),
+    until:
+      told.length || sizeBehind(chunks, i, asked)
+        ? endOfSize(chunks, i)
+        : i + (following && POINTERS.test(following.word) ? 1 : 0),
     carried: true,
   };
+}
+
+/** "Left one in the closet", "got maybe eighty on the ground": the verb stands right before the count. */
+function speaksOfCount(chunks: readonly Chunk[], k: number): boolean {
+  let j = k - 1;
+  while (/^(?:maybe|about|only|like|just|probably|around|another|still)$/.test(chunks[j]?.word ?? '')) j--;
+  return chunks[j]?.verb !== undefined;
 }
 
 /** "Fifty foot of the 160", "eleven boxes of the three by six": goods told by their size alone. */
@@ -287,6 +320,10 @@ const bySize = (chunks: readonly Chunk[], k: number, i: number): Quantity[] =>
   chunks.slice(k + 1, i).some((c) => c.word === 'of')
     ? chunks.slice(i, endOfSize(chunks, i)).flatMap((c) => (c.quantity ? [c.quantity] : []))
     : [];
+
+/** "Get 3 rolls 1 1/2": a length right behind the packs is the goods' width. */
+const sizeBehind = (chunks: readonly Chunk[], i: number, amount: Quantity): boolean =>
+  amount.unitKind === 'pack' && chunks[i]?.quantity !== undefined && isSize(chunks[i]!);
 
 /** Where a size such as `three by six` ends. */
 function endOfSize(chunks: readonly Chunk[], i: number): number {
@@ -309,7 +346,7 @@ function spreadLot(ground: Ground, k: number, each: Quantity): Lot | null {
   if (times < 0) return null;
   const next = chunks[k + 1];
   const own = next && isGoods(next) ? chunks.slice(k + 1, nounPhraseFrom(chunks, k + 1)) : null;
-  const item = own ?? goodsMeant(talk, at, each.start, each);
+  const item = own ?? goodsMeant(talk, at, each.start, each, ground.told);
   if (!item) return null;
   const amount: Quantity = {
     ...each,
@@ -340,7 +377,10 @@ function namedLot(ground: Ground, k: number): Lot | null {
   const counts = trailing && isCount(trailing) && (/^(x|qty|\(|×)/i.test(trailing.quote) || trailing.unit === 'each');
   if (trailing && (counts || trailing.takenBackFrom !== undefined)) amount = trailing;
   else i = until;
-  if (!item.some(isGoods) && !(listed && amount && item.some((c) => c.kind === 'word' && c.word.length > 2)))
+  if (
+    !item.some((c) => isGoods(c) || (bare && c.term?.kind === 'tool')) &&
+    !(listed && amount && item.some((c) => c.kind === 'word' && c.word.length > 2))
+  )
     return null;
   if (!amount && !bare) return null;
   return {
@@ -373,17 +413,19 @@ function nameAndSizes(chunks: readonly Chunk[], at: number): { item: Chunk[]; si
             k > 0 &&
             c.quantity &&
             !isSize(c) &&
+            c.quantity.group?.kind !== 'pair' &&
             !/^(x|qty|\()/i.test(c.quantity.quote) &&
             inner.slice(0, k).some(isGoods),
         );
   const own = cut > 0 ? inner.slice(0, cut) : inner;
   const lastNoun = own.findLastIndex((c) => isGoods(c) || isNounTerm(c));
   const until = at + own.length;
-  const trimmed = own.filter((c, k) => !(c.quantity && !isSize(c)) || k < lastNoun);
-  const countAfter = own.findIndex((c, k) => k > lastNoun && lastNoun >= 0 && c.quantity && !isSize(c));
+  const sized = (c: Chunk) => isSize(c) || c.quantity?.group?.kind === 'pair';
+  const trimmed = own.filter((c, k) => !(c.quantity && !sized(c)) || k < lastNoun);
+  const countAfter = own.findIndex((c, k) => k > lastNoun && lastNoun >= 0 && c.quantity && !sized(c));
   return {
     item: trimmed.filter((c) => c.kind !== 'quantity'),
-    sizes: trimmed.flatMap((c) => (c.quantity && isSize(c) ? [c.quantity] : [])),
+    sizes: trimmed.flatMap((c) => (c.quantity && sized(c) ? [c.quantity] : [])),
     until: countAfter >= 0 ? at + countAfter : until,
   };
 }

@@ -1,11 +1,18 @@
 import type { Quantity } from '../../types.ts';
-import { type Chunk, isDeterminer, isGoods, isNounTerm, isPreposition, isSubjectPronoun } from '../chunks.ts';
+import { type Chunk, isDeterminer, isGoods, isModal, isNounTerm, isPreposition, isSubjectPronoun } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import { isPerson, isSize, nounPhraseFrom, type Talk } from '../talk.ts';
 import { isNegative } from '../words.ts';
 
 /** How far back, in clauses, a count may point. */
 const REACH = 6;
+
+/** Goods already told in this note, with the clause and the unit that they were told in. */
+export interface Told {
+  item: Chunk[];
+  at: number;
+  unit: string | null;
+}
 
 /** Goods that a count may be of, and how likely. */
 interface Candidate {
@@ -18,8 +25,19 @@ interface Candidate {
  * before is a candidate; what was nearer, stood as a heading ("clips - used 8"), was counted in the same unit, or is a
  * stuff that comes that way, weighs more. Null where nothing fits.
  */
-export function goodsMeant(talk: Talk, at: number, before: number, amount: Quantity | null): Chunk[] | null {
+export function goodsMeant(
+  talk: Talk,
+  at: number,
+  before: number,
+  amount: Quantity | null,
+  told: readonly Told[] = [],
+): Chunk[] | null {
   let best: Candidate | null = null;
+  const last = told.at(-1);
+  if (last && last.at >= at - REACH) {
+    const sameUnit = amount?.unit && last.unit === amount.unit ? 2 : 0;
+    best = { chunks: last.item, score: nearness(talk, last.at, at) + 0.5 + sameUnit };
+  }
   for (let k = at; k >= 0 && k >= at - REACH; k--) {
     for (const candidate of candidatesIn(talk, k, at, before, amount))
       if (!best || candidate.score > best.score) best = candidate;
@@ -27,21 +45,32 @@ export function goodsMeant(talk: Talk, at: number, before: number, amount: Quant
   return best && best.score > 0 ? best.chunks : null;
 }
 
+/** Clauses, sentences and rooms between what was named and what points at it. */
+function nearness(talk: Talk, k: number, at: number): number {
+  const [frame, here] = [talk.frames[k]!, talk.frames[at]!];
+  return REACH - (at - k) - (frame.sentence === here.sentence ? 0 : 2) - (frame.area === here.area ? 0 : 1);
+}
+
+/** "Then I can grout": a trade word that is the verb there. */
+const isVerbHere = (chunks: readonly Chunk[], j: number) =>
+  chunks[j]!.verb !== undefined &&
+  (isModal(chunks[j - 1]) || chunks[j - 1]?.word === 'to' || isPerson(chunks.slice(j - 1, j)));
+
 function candidatesIn(talk: Talk, k: number, at: number, before: number, amount: Quantity | null): Candidate[] {
   const frame = talk.frames[k]!;
-  const here = talk.frames[at]!;
   const out: Candidate[] = [];
-  const near = 6 - (at - k) - (frame.sentence === here.sentence ? 0 : 2) - (frame.area === here.area ? 0 : 1);
+  const near = nearness(talk, k, at);
   frame.chunks.forEach((c, j) => {
     if (c.start >= before) return;
-    if (isGoods(c)) {
+    if ((isGoods(c) || c.term?.kind === 'tool') && !isVerbHere(frame.chunks, j)) {
       if (isGoods(frame.chunks[j + 1])) return;
       let from = j;
       while (from > 0 && (describes(frame.chunks[from - 1]!) || isSize(frame.chunks[from - 1]!))) from--;
       const chunks = frame.chunks.slice(from, j + 1);
       // Later in the same clause is nearer; what hangs on a preposition ("next to the sink") is where, not what.
       const place = isPreposition(frame.chunks[from - 1]) && frame.chunks[from - 1]!.word !== 'of' ? -2 : 0;
-      out.push({ chunks, score: near + j / 20 + place + suits(c, frame, from, amount) });
+      const subject = k < at && frame.subject.includes(c) ? 1 : 0;
+      out.push({ chunks, score: near + j / 20 + place + subject + suits(c, frame, from, amount) });
     } else if (isCounted(frame.chunks, j)) out.push({ chunks: [c], score: near + j / 20 });
   });
   const heading = headingOf(frame, k < at ? talk.frames[k + 1]! : null);
