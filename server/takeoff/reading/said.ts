@@ -1,0 +1,206 @@
+import Fraction from 'fraction.js';
+import { hear } from '../../../parser/hearing/index.ts';
+import { readQuantities } from '../../../parser/quantities/index.ts';
+import { builtIn } from '../../../parser/trade/index.ts';
+import { mentionsIn } from '../../../parser/trade/mentions.ts';
+import type { NotQuantity, Quantity, TermMention, Token, UnitKind } from '../../../parser/types.ts';
+import type { NoteFacts, SiteFacts } from '../types.ts';
+
+/** A figure of a note, as the take-off reads it. */
+export interface Figure {
+  value: Fraction;
+  unit: string | null;
+  kind: UnitKind | null;
+  /** The unit was said with it or with its pair, not filled in by habit. */
+  sure: boolean;
+  per: string | null;
+  onCenter: boolean;
+  doubt: string | null;
+  quote: string;
+}
+
+/**
+ * A note laid out for reading by rules: words in lower case, misheard ones put right, each figure a token `{L3}` whose
+ * letter tells its kind and whose number finds it in `figures`. Rules are then written for the way people talk, not
+ * for the ways to say a number.
+ */
+export interface Said {
+  noteId: string;
+  saidAt: string;
+  words: string;
+  figures: readonly Figure[];
+  area: string | null;
+  /** Trade words named, in order. */
+  terms: readonly TermMention[];
+}
+
+/** Letters of figures: Length, Area, Volume, Weight, pacK, Time, Percent, Count, Degrees, Electric, Number, eXtra. */
+const LETTERS: Partial<Record<UnitKind, string>> = {
+  length: 'L',
+  area: 'A',
+  volume: 'V',
+  weight: 'W',
+  pack: 'K',
+  time: 'T',
+  percent: 'P',
+  count: 'C',
+  temperature: 'D',
+  current: 'E',
+};
+
+/** A pattern for a figure of these kinds, its number captured. */
+const fig = (letters: string): string => `\\{[${letters}](\\d+)\\}`;
+/** The same, not captured. */
+const anyFig = '\\{[A-Z]\\d+\\}';
+
+/** Builds a pattern in which `<LN>` stands for a captured figure of those kinds and `<>` for any figure. */
+export const saying = (pattern: string, flags = ''): RegExp =>
+  new RegExp(pattern.replace(/<([A-Z]+)>/g, (_, letters: string) => fig(letters)).replaceAll('<>', anyFig), flags);
+
+/** Shorthand of hurried typing. */
+const SHORT: Readonly<Record<string, string>> = {
+  n: 'and',
+  '&': 'and',
+  '+': 'and',
+  '@': 'at',
+  '×': 'x',
+  ea: 'each',
+  w: 'with',
+  gnd: 'ground',
+  thru: 'through',
+  "'em": 'them',
+  em: 'them',
+};
+
+interface Piece {
+  start: number;
+  end: number;
+  figure: Figure;
+}
+
+type Reading = Pick<Said, 'words' | 'figures' | 'terms'>;
+
+const known = new Map<string, Reading>();
+const MOST_KNOWN = 4000;
+
+/** The same text reads the same: a job's old notes are not read again with each new one. */
+function readingOf(text: string): Reading {
+  const reading = known.get(text) ?? read(text);
+  if (known.size >= MOST_KNOWN) known.clear();
+  known.set(text, reading);
+  return reading;
+}
+
+function read(text: string): Reading {
+  const vocabulary = builtIn();
+  const { tokens } = hear(text, vocabulary);
+  const { quantities, notQuantities } = readQuantities(tokens, text);
+  const pieces = figuresIn(text, quantities, notQuantities);
+  const figures: Figure[] = [];
+  let words = '';
+  let next = 0;
+  for (const token of tokens) {
+    const piece = pieces[next];
+    if (piece && token.end > piece.start && token.start < piece.end) {
+      if (token.end < piece.end) continue;
+      words += ` {${letterOf(piece.figure)}${figures.push(piece.figure) - 1}}`;
+      next++;
+      continue;
+    }
+    words += wordOf(token, words);
+  }
+  words = words
+    .replace(/\s+/g, ' ')
+    .replace(/ with \/ ?/g, ' with ')
+    .trim();
+  return { words: pointFigures(words, figures), figures, terms: mentionsIn(tokens, text, vocabulary) };
+}
+
+function wordOf(token: Token, before: string): string {
+  if (token.skip) return '';
+  if (token.kind === 'break') return ' . ';
+  const word = SHORT[token.word] ?? token.word;
+  const glued = !token.spaced && before !== '' && !/[a-z]/.test(token.text[0]!.toLowerCase());
+  return glued && !/^[@&+×]$/.test(token.text) ? word : ` ${word}`;
+}
+
+const letterOf = (figure: Figure) => (figure.unit === null ? 'N' : ((figure.kind && LETTERS[figure.kind]) ?? 'X'));
+
+/** Quantities, and `8-4` beside a size, which is feet and inches. */
+function figuresIn(text: string, quantities: readonly Quantity[], others: readonly NotQuantity[]): Piece[] {
+  const pieces: Piece[] = quantities.map((q) => ({
+    start: q.start,
+    end: q.end,
+    figure: {
+      value: q.value,
+      unit: q.unit,
+      kind: q.unitKind,
+      sure: q.unitFrom === 'said' || q.unitFrom === 'shared',
+      per: q.per ?? null,
+      onCenter: q.onCenter ?? false,
+      doubt: q.doubt ?? null,
+      quote: q.quote,
+    },
+  }));
+  for (const other of others) {
+    const [, feet, inches] = /^(\d{1,2})-(\d{1,2})$/.exec(other.quote) ?? [];
+    if (!feet || Number(inches) > 11) continue;
+    const near = /(?:\bx|\bby|\bat|\bis)\s*$/.test(text.slice(0, other.start).toLowerCase());
+    const on = /^\s*(?:x|by|long|wide|tall|high|deep)\b/.test(text.slice(other.end).toLowerCase());
+    if (!near && !on) continue;
+    const figure = { ...plainFigure(new Fraction(feet).mul(12).add(Number(inches))), unit: 'in', quote: other.quote };
+    pieces.push({ start: other.start, end: other.end, figure: { ...figure, kind: 'length', sure: true } });
+  }
+  return pieces.sort((a, b) => a.start - b.start);
+}
+
+const plainFigure = (value: Fraction): Figure => ({
+  value,
+  unit: null,
+  kind: null,
+  sure: false,
+  per: null,
+  onCenter: false,
+  doubt: null,
+  quote: '',
+});
+
+/** "Point six", "point four five": the words say a decimal. */
+function pointFigures(words: string, figures: Figure[]): string {
+  return words.replace(/\bpoint ((?:\{[NCVA]\d+\} ?)+)/g, (all, list: string) => {
+    const ids = [...list.matchAll(/\{([A-Z])(\d+)\}/g)];
+    const digits = ids.map(([, , id]) => figures[Number(id)]!);
+    if (!digits.every((f) => f.value.d === 1n && f.value.compare(100) < 0)) return all;
+    const last = digits.at(-1)!;
+    const value = new Fraction(`0.${digits.map((f) => f.value.toFraction()).join('')}`);
+    figures[Number(ids.at(-1)![2])] = { ...last, value };
+    return `{${ids.at(-1)![1]}${ids.at(-1)![2]}} `;
+  });
+}
+
+/** The area that the note names, longest name first; a short form of a name counts ("laundry" for "laundry room"). */
+function areaIn(note: NoteFacts, site: SiteFacts): string | null {
+  const text = note.text.toLowerCase();
+  const named = [...site.areas]
+    .sort((a, b) => b.length - a.length)
+    .find((area) => text.includes(area.toLowerCase()) || firstWordNames(area.toLowerCase(), text, site));
+  return named ?? note.facts.find((f) => f.area)?.area ?? null;
+}
+
+function firstWordNames(area: string, text: string, site: SiteFacts): boolean {
+  const first = area.split(' ')[0]!;
+  const alone = site.areas.filter((a) => a.toLowerCase().startsWith(first)).length === 1;
+  return alone && first.length > 3 && new RegExp(`\\b${first.replace(/[^a-z]/g, '')}\\b`).test(text);
+}
+
+/** All notes laid out, the area carried from note to note until another is named. */
+export function layOut(notes: readonly NoteFacts[], site: SiteFacts): Said[] {
+  let area: string | null = site.areas.length === 1 ? site.areas[0]! : null;
+  return notes.map((note) => {
+    area = areaIn(note, site) ?? area;
+    return { noteId: note.noteId, saidAt: note.saidAt, area, ...readingOf(note.text) };
+  });
+}
+
+/** The figure that a match caught in its n-th group. */
+export const figureAt = (said: Said, id: string | undefined): Figure => said.figures[Number(id)]!;
