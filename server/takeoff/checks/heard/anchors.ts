@@ -32,6 +32,5 @@ export const anchors: Reader = (said) => {
 /** A `2x4` that lies flat is 1-1/2 in thick, a `1x4` 3/4 (PS 20). */
 function flatLumber(said: Said): Fraction | null {
   const named = lumberIn(said);
-  if (named?.thick === 2) return new Fraction('1.5');
-  return named?.thick === 1 ? new Fraction('0.75') : null;
+  return named && new Fraction(named.thick === 2 ? '1.5' : '0.75');
 }

@@ -11,6 +11,7 @@ const FROM_CENTER = [
     'g',
   ),
   saying(`<LN> (?:to|from|off) (?:the )?(?:finished |side |left |right )?${SIDE}\\b`, 'g'),
+  saying(`<LN> (?:from|off) (?:the )?cent(?:er|re)(?:line)?[^.{]{0,20}\\bto\\b[^.{]{0,12}${SIDE}\\b`, 'g'),
 ];
 const BACK = /\b(?:back wall|behind|rear|rough(?:ed)?[- ]?in|rough)\b/;
 const FRONT = [
@@ -18,6 +19,8 @@ const FRONT = [
   saying(
     '<LN>(?: of)?(?: clear(?:ance)?| open| free)?(?: floor| space)? in front(?! of the (?:sink|vanity|lav|shower|tub))',
   ),
+  // "21 1/2 in front": the "in" was taken for inches.
+  saying('<L> front\\b(?! of the (?:sink|vanity|lav|shower|tub))'),
   saying('\\bfront (?:clearance|space)\\b[^.{]{0,12}<LN>'),
   saying('\\b(?:bowl|toilet) to (?:the )?(?:door|vanity|tub|wall)\\b[^.{]{0,12}<LN>'),
 ];

@@ -52,12 +52,14 @@ export const clausesOf = (words: string): string[] =>
 export const least = (values: readonly Fraction[]): Fraction | null =>
   values.reduce<Fraction | null>((low, v) => (low === null || v.compare(low) < 0 ? v : low), null);
 
-/** Nominal lumber named in the words, `2x4` or "two by four": thickness and depth as named. */
-export function lumberIn(said: Said, words = said.words): { thick: number; deep: Fraction } | null {
-  const match = LUMBER.exec(words);
-  if (!match) return null;
-  const [thick, deep] = [match[1], match[2]].map((id) => said.figures[Number(id)]!.value);
-  return { thick: thick!.valueOf(), deep: deep! };
+/** Nominal lumber named in the words, `2x4` or "one by four": thickness and depth as named. */
+export function lumberIn(said: Said): { thick: 1 | 2; deep: Fraction } | null {
+  for (const [, figure, word, deep] of said.words.matchAll(LUMBER)) {
+    const thick = word ? COUNTS[word] : said.figures[Number(figure)]!.value.valueOf();
+    const named = said.figures[Number(deep)]!.value;
+    if ((thick === 1 || thick === 2) && named.d === 1n && named.compare(12) <= 0) return { thick, deep: named };
+  }
+  return null;
 }
 
-const LUMBER = saying("<NL> ?(?:x|by) ?<NL>(?:'?s)?");
+const LUMBER = saying('(?:<NL>|\\b(one|two)) ?(?:x|by) ?<NL>', 'g');

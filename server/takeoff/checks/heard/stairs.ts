@@ -5,7 +5,7 @@ import type { Verdict } from '../verdict.ts';
 import { inchesOf, matched, type Reader } from './reader.ts';
 
 const HEIGHT = saying(
-  '\\b(?:rail|railing|guard|guardrail)\\b[^.{]{0,30}<LN>|<LN>(?: inch)?(?: high| tall)? (?:railing|guardrail|guard)\\b',
+  '(?<!\\bcut (?:the |that |a )?)\\b(?:rail|railing|guard|guardrail)\\b[^.{]{0,30}<LN>|<LN>(?: inch)?(?: high| tall)? (?:railing|guardrail|guard)\\b',
 );
 const HANDRAIL = saying('\\bhand ?rail\\b[^.{]{0,24}<LN>|<LN>(?: inch)?(?: high)? hand ?rail\\b');
 const DROP = saying(
