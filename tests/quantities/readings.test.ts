@@ -25,6 +25,7 @@ const TABLE: Record<string, [string, ...string[]][]> = {
     ['1½" and ⅝"', '1 1/2 in "1½""', '5/8 in "⅝""'],
     ['3 quarter inch ply', '3/4 in "3 quarter inch"'],
     ['.125 in', '1/8 in ".125 in"'],
+    ['drill a 3/8 hole', '3/8 in "3/8"'],
     ['two point five inches', '2 1/2 in "two point five inches"'],
   ],
   'feet and inches': [

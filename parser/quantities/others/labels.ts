@@ -26,6 +26,8 @@ const claim = (until: number, kind: Claim['kind'] = 'label'): Claim => ({ until,
 export const label: ClaimRule = (line, i) => {
   const number = line.number(i);
   if (!number || number.article || number.until > line.tokens.length) return null;
+  // "3/8 hole": the 8 belongs to the fraction.
+  if (line.tokens[i - 1]?.text === '/' && line.tight(i)) return null;
   const next = line.word(number.until);
   const dash = line.tokens[number.until]?.text === '-' ? 1 : 0;
   const described =
