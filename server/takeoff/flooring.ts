@@ -5,6 +5,7 @@ import { convert } from '../../parser/quantities/units.ts';
 import { builtIn } from '../../parser/trade/index.ts';
 import { mentionsIn } from '../../parser/trade/mentions.ts';
 import type { Quantity } from '../../parser/types.ts';
+import { remembered } from './reading/remembered.ts';
 import type { ComputedLine, NoteFacts, SiteFacts } from './types.ts';
 
 /** What notes have told so far of one area's surface to be covered. */
@@ -34,8 +35,7 @@ export function floorLines(
   const surfaces: Surface[] = [];
   const questions: { noteId: string; ask: string }[] = [];
   for (const note of notes) {
-    const { quantities } = readQuantities(tokenise(note.text), note.text);
-    const size = rectangle(quantities);
+    const { size, waste, pack, goods } = toldOf(note.text);
     const area =
       note.facts.find((f) => f.area)?.area ?? site.areas.find((a) => note.text.toLowerCase().includes(a)) ?? null;
     if (size && unsure(note.text)) {
@@ -43,7 +43,7 @@ export function floorLines(
       continue;
     }
     const known = surfaces.find((s) => s.area === area);
-    if (size && (known || packOf(quantities))) {
+    if (size && (known || pack)) {
       const surface = known ?? {
         area,
         length: size[0],
@@ -60,9 +60,9 @@ export function floorLines(
     }
     const target = surfaces.find((s) => s.area === area);
     if (!target || (!size && !known)) continue;
-    target.goods = goodsIn(note) ?? target.goods;
-    target.waste = wasteOf(quantities) ?? target.waste;
-    target.pack = packOf(quantities) ?? target.pack;
+    target.goods = goods ?? target.goods;
+    target.waste = waste ?? target.waste;
+    target.pack = pack ?? target.pack;
   }
   return { lines: surfaces.flatMap(lineOf), questions };
 }
@@ -120,7 +120,13 @@ function packOf(quantities: readonly Quantity[]): Surface['pack'] {
   return holds ? { unit: holds.per!, holds: holds.value } : null;
 }
 
-function goodsIn(note: NoteFacts): Surface['goods'] {
-  const found = mentionsIn(tokenise(note.text), note.text, builtIn()).findLast((m) => COVERS.test(m.term.name));
+/** What one note tells of a floor, whichever floor that is. */
+const toldOf = remembered((text) => {
+  const { quantities } = readQuantities(tokenise(text), text);
+  return { size: rectangle(quantities), waste: wasteOf(quantities), pack: packOf(quantities), goods: goodsIn(text) };
+});
+
+function goodsIn(text: string): Surface['goods'] {
+  const found = mentionsIn(tokenise(text), text, builtIn()).findLast((m) => COVERS.test(m.term.name));
   return found ? { item: found.term.name, size: null } : null;
 }

@@ -1,5 +1,6 @@
 import Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
+import { remembered } from '../reading/remembered.ts';
 import type { Figure, Said } from '../reading/said.ts';
 import { saying } from '../reading/said.ts';
 import type { Computed } from '../types.ts';
@@ -192,15 +193,25 @@ const breakers: Reader = (said) => {
 
 const READERS: readonly Reader[] = [boxes, breakers, flanges, guards, stairs, water, dryers, drains];
 
+/** Words without which no reader finds anything. */
+const speaks = remembered((words) =>
+  /\b(?:box|breaker|flange|rail|railing|guard|guardrail|handrail|balusters?|pickets?|spindles?|stairs?|steps?|risers?|treads?|pressure|hose bib|static|incoming|tub|shower|tap|faucet|hot water|sink|dryer|drain|waste|sewer|trap arm)\b/.test(
+    words,
+  ),
+);
+
 /** Fit checks that the notes give enough for, each against its limit; the latest of a kind in an area stands. */
 export function checksIn(notes: readonly Said[]): Computed['checks'] {
   const standing = new Map<string, Computed['checks'][number]>();
-  notes.forEach((said, k) => {
-    const before = notes.slice(0, k).filter((n) => n.area === said.area);
-    for (const reader of READERS) {
+  const ofArea = new Map<string | null, Said[]>();
+  for (const said of notes) {
+    const before = ofArea.get(said.area) ?? [];
+    for (const reader of speaks(said.words) ? READERS : []) {
       for (const verdict of reader(said, before))
         standing.set(`${verdict.of}/${said.area ?? ''}`, { ...verdict, noteId: said.noteId, area: said.area });
     }
-  });
+    before.push(said);
+    ofArea.set(said.area, before);
+  }
   return [...standing.values()];
 }
