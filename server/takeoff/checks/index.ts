@@ -34,12 +34,15 @@ const READERS: readonly Reader[] = [
 /** Fit checks that the notes give enough for, each against its limit; the latest of a kind in an area stands. */
 export function checksIn(notes: readonly Said[]): Computed['checks'] {
   const standing = new Map<string, Computed['checks'][number]>();
-  notes.forEach((said, k) => {
-    const before = notes.slice(0, k).filter((n) => n.area === said.area);
+  const ofArea = new Map<string | null, Said[]>();
+  for (const said of notes) {
+    const before = ofArea.get(said.area) ?? [];
     for (const reader of READERS) {
       for (const verdict of reader(said, before))
         standing.set(`${verdict.of}/${said.area ?? ''}`, { ...verdict, noteId: said.noteId, area: said.area });
     }
-  });
+    before.push(said);
+    ofArea.set(said.area, before);
+  }
   return [...standing.values()];
 }
