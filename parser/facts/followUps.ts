@@ -4,6 +4,7 @@ import { isGoods, isModal } from './chunks.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
 import { barePlan, presentPlan } from './plans/coming.ts';
+import { datedPlan } from './plans/dated.ts';
 import { conditionOf, datesOf, trailingDate, waitBefore } from './plans/dates.ts';
 import { haveDo, heldBack, letPlan } from './plans/orders.ts';
 import { owedPlan } from './plans/owed.ts';
@@ -25,7 +26,8 @@ import { isPerson, phrase, type Talk } from './talk.ts';
 export function readFollowUps(talk: Talk, done: readonly Done[], problems: readonly Problem[]): FollowUp[] {
   const out: FollowUp[] = [];
   talk.frames.forEach((frame, at) => {
-    const plan = planOf({ ...talk, problems, done }, frame, at);
+    const told = { ...talk, problems, done };
+    const plan = planOf(told, frame, at) ?? datedPlan(told, frame, at);
     if (!plan) return;
     const wait = waitBefore(talk, frame, at);
     const { due, notBefore: said } = datesOf(talk, frame, at, plan, wait);
@@ -188,7 +190,7 @@ function planOf(talk: Told, frame: Frame, at: number): Plan | null {
 function merged(plans: readonly FollowUp[]): FollowUp[] {
   const out: FollowUp[] = [];
   for (const plan of plans) {
-    if (/^do (?:that|it|this)?\b/.test(plan.task) && plan.task.split(' ').length <= 2) continue;
+    if (/^do(?: (?:that|it|this))?$/.test(plan.task)) continue;
     const twin = out.find((p) => p.task === plan.task && p.area === plan.area);
     if (!twin) out.push(plan);
     else {

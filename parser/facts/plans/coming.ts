@@ -1,6 +1,7 @@
 import { isNounTerm } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import { isPerson, isPointer, phrase } from '../talk.ts';
+import { datedEntry, datedSubject } from './dated.ts';
 import { owedInside, toldTo } from './owed.ts';
 import { cutAtTime, IDLE, meant, type Plan, personIn, resolve, type Told, verbPhrase } from './told.ts';
 
@@ -93,61 +94,4 @@ export function barePlan(talk: Told, frame: Frame, at: number, said: string): Pl
   )
     return { task: `${verb.verb.lemma} ${meant(talk, at)}`, who: null, confidence: 0.7 };
   return null;
-}
-
-/** "Sand and prime is monday": the work stands where a thing would. */
-function datedSubject(talk: Told, frame: Frame, at: number): Plan | null {
-  const [head] = frame.subject;
-  if (
-    frame.predicate !== 'copula' ||
-    !head?.verb?.forms.has('base') ||
-    !frame.rest.length ||
-    !frame.rest.every((c) => c.time && !c.time.past)
-  )
-    return null;
-  const before = talk.frames[at - 1];
-  const joined =
-    frame.joinedBy === 'and' && before?.chunks.length === 1 && before.chunks[0]!.verb
-      ? `${before.chunks[0]!.verb.lemma} and `
-      : '';
-  const object = phrase(frame.subject.slice(1)) || meant(talk, at);
-  return { task: `${joined}${head.verb.lemma} ${object}`.trim(), who: null, confidence: 0.7 };
-}
-
-/** A plan with no verb: "2nd coat wed", "texture thurs", "paint fri (painter)". */
-function datedEntry(frame: Frame): Plan | null {
-  // "Dry till tomorrow" is a state of the work, not work.
-  if (
-    /^(?:dry|drying|wet|cure|curing|set|setting|closed|off|home|back)$/.test(frame.chunks[0]!.word) &&
-    frame.chunks[0]!.kind === 'word'
-  )
-    return null;
-  // "Boards land wednesday", "shingles show up": goods on their way are nobody's work.
-  if (
-    frame.chunks.some((c) =>
-      /^(?:show|shows|land|lands|arrive|arrives|come|comes|deliver|delivers|here|due|eta|no)$/.test(c.word),
-    )
-  )
-    return null;
-  const time = frame.chunks.find((c) => c.time && !c.time.past && c.time.hours === undefined);
-  if (
-    frame.predicate !== 'none' ||
-    !time ||
-    frame.chunks.length > 7 ||
-    frame.chunks.some((c) => c.term?.kind === 'defect' || c.quantity)
-  )
-    return null;
-  const work = frame.chunks.filter((c) => c.kind === 'term' || c.kind === 'word');
-  const named =
-    work.some((c) => isNounTerm(c) && c.term!.kind !== 'area' && c.term!.kind !== 'role') ||
-    work.some((c) => c.verb?.forms.has('base') || c.verb?.forms.has('ing') || c.term?.kind === 'work');
-  const doing = frame.chunks[0]!.verb?.forms.has('ing') ? frame.chunks[0]! : undefined;
-  const task = phrase(
-    work
-      .map((c) => (c === doing ? { ...c, word: c.verb!.lemma } : c))
-      .filter((c) => c.term?.kind !== 'role' && !/^(?:by|on|for|due)$/.test(c.word)),
-  );
-  return named && task
-    ? { task: task.includes(' ') ? task : `do ${task}`, who: personIn(frame.chunks), confidence: 0.6 }
-    : null;
 }
