@@ -11,9 +11,16 @@ interface Mishearing {
   term: Term;
 }
 
+interface Beside {
+  before: string[];
+  after: string[];
+}
+
 interface Spelling {
   word: string;
   term: Term;
+  /** Of a longer name: its words before and after this one, all of which must be heard too. */
+  beside?: Beside;
 }
 
 /** The spelling that a heard word sounds like, and how like it is (Jaro-Winkler, 0 to 1). */
@@ -21,11 +28,13 @@ interface Likely extends Spelling {
   like: number;
 }
 
+const NONE: readonly Likely[] = [];
+
 interface Index {
   byFirst: Map<string, Mishearing[]>;
   bySound: Map<string, Spelling[]>;
-  /** Words asked about before, and the spelling that each sounds like. */
-  known: Map<string, Likely | null>;
+  /** Words asked about before, and the spellings that each sounds like, likest first. */
+  known: Map<string, readonly Likely[]>;
 }
 
 /** One stretch of words put right. */
@@ -51,6 +60,8 @@ const LIKE = 0.89;
 const LIKE_RELATED = 0.85;
 /** Shorter words have too many neighbours by sound. */
 const SHORTEST = 5;
+/** No half of a word heard as two. */
+const LINKS = new Set(['the', 'and', 'was', 'are', 'for', 'has', 'that', 'this']);
 const MOST_KNOWN = 5000;
 const BY_SOUND = new Set(['material', 'part', 'fixture', 'tool', 'surface', 'defect', 'finish']);
 
@@ -65,11 +76,13 @@ function indexOf(vocabulary: Vocabulary): Index {
     }
     if (!BY_SOUND.has(term.kind)) continue;
     for (const way of [term.name, ...(term.also ?? [])]) {
-      // "Joint compownd": each long word of a longer name is listened for too.
-      for (const word of way.split(/[\s-]+/)) {
-        if (word.length < SHORTEST || /[^a-z]/.test(word)) continue;
-        for (const sound of soundsOf(word)) push(index.bySound, sound, { word, term });
-      }
+      // "Joint compownd": each long word of a longer name is listened for too, beside the rest of that name.
+      const words = way.split(/[\s-]+/);
+      words.forEach((word, k) => {
+        if (word.length < SHORTEST || /[^a-z]/.test(word)) return;
+        const beside = words.length > 1 ? { before: words.slice(0, k), after: words.slice(k + 1) } : undefined;
+        for (const sound of soundsOf(word)) push(index.bySound, sound, { word, term, ...(beside && { beside }) });
+      });
     }
   }
   for (const list of index.byFirst.values()) list.sort((a, b) => b.words.length - a.words.length);
@@ -184,24 +197,40 @@ function listed(tokens: readonly Token[], i: number, index: Index, vocabulary: V
 function bySound(tokens: readonly Token[], i: number, index: Index, vocabulary: Vocabulary): Found | null {
   const { word } = tokens[i]!;
   if (/[^a-z]/.test(word) || isName(tokens, i)) return null;
-  const whole = word.length < SHORTEST ? null : alike(word, index, vocabulary);
-  if (whole) {
-    const because =
-      relatedTo(whole.term, tokens, i, i + 1, vocabulary) ??
-      (whole.like > LIKE ? tradeNear(tokens, i, i + 1, vocabulary) : null);
-    if (because) return { until: i + 1, meant: whole.word, because };
+  for (const way of word.length < SHORTEST ? NONE : alike(word, index, vocabulary)) {
+    const because = way.beside
+      ? completed(way.beside, tokens, i)
+      : (relatedTo(way.term, tokens, i, i + 1, vocabulary) ??
+        (way.like > LIKE ? tradeNear(tokens, i, i + 1, vocabulary) : null));
+    if (because) return { until: i + 1, meant: way.word, because };
   }
   // One word heard as two, the first of them no English: "plie wood".
   const next = tokens[i + 1];
-  if (next?.kind !== 'word' || next.skip || everyday(word) || word.length < 3 || vocabulary.has(word)) return null;
-  const joined = alike(word + next.word, index, vocabulary);
+  if (
+    next?.kind !== 'word' ||
+    next.skip ||
+    LINKS.has(next.word) ||
+    everyday(word) ||
+    word.length < 3 ||
+    vocabulary.has(word)
+  )
+    return null;
+  const joined = alike(word + next.word, index, vocabulary).find(({ beside }) => !beside);
   if (!joined || joined.like < LIKE) return null;
   const because = relatedTo(joined.term, tokens, i, i + 2, vocabulary);
   return because ? { until: i + 2, meant: joined.word, because } : null;
 }
 
+/** The word beside which the rest of a longer name stands: "compownd" after "joint". */
+function completed({ before, after }: Beside, tokens: readonly Token[], i: number): string | null {
+  const heard = (word: string, at: number) => tokens[at]?.word === word || bareWord(tokens[at]) === word;
+  const all =
+    before.every((word, k) => heard(word, i - before.length + k)) && after.every((word, k) => heard(word, i + 1 + k));
+  return all ? (before.at(-1) ?? after[0]!) : null;
+}
+
 /** What a word sounds like, remembered: notes say the same words again and again. */
-function alike(word: string, index: Index, vocabulary: Vocabulary): Likely | null {
+function alike(word: string, index: Index, vocabulary: Vocabulary): readonly Likely[] {
   let near = index.known.get(word);
   if (near === undefined) {
     near = soundsLike(word, index, vocabulary);
@@ -215,18 +244,18 @@ function alike(word: string, index: Index, vocabulary: Vocabulary): Likely | nul
 const isName = (tokens: readonly Token[], i: number) =>
   /^\p{Lu}\p{Ll}/u.test(tokens[i]!.text) && i > 0 && !/^[.!?\n]$/.test(tokens[i - 1]!.word);
 
-/** The trade's spelling that a word of no language sounds like, singular tried where the plural has none. */
-function soundsLike(word: string, index: Index, vocabulary: Vocabulary): Likely | null {
-  if (vocabulary.has(word) || everyday(word)) return null;
+/** The trade's spellings that a word of no language sounds like, singular tried where the plural has none. */
+function soundsLike(word: string, index: Index, vocabulary: Vocabulary): readonly Likely[] {
+  if (vocabulary.has(word) || everyday(word)) return NONE;
   for (const way of new Set([word, singular(word)])) {
-    let best: Likely | null = null;
+    const found: Likely[] = [];
     for (const sound of soundsOf(way)) {
       for (const candidate of index.bySound.get(sound) ?? []) {
         const like = JaroWinklerDistance(candidate.word, way);
-        if (like > (best?.like ?? LIKE_RELATED)) best = { ...candidate, like };
+        if (like > LIKE_RELATED && candidate.word !== way) found.push({ ...candidate, like });
       }
     }
-    if (best && best.word !== way) return best;
+    if (found.length) return found.sort((a, b) => b.like - a.like);
   }
-  return null;
+  return NONE;
 }

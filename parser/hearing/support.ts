@@ -1,4 +1,4 @@
-import type { Term, Token, Vocabulary } from '../types.ts';
+import type { Term, TermKind, Token, Vocabulary } from '../types.ts';
 
 /** How far a neighbour may stand and still support a repair. */
 const REACH = 6;
@@ -63,7 +63,10 @@ export function relatedTo(
   });
 }
 
-/** Any neighbour of the trade: enough where what was heard is no English at all. */
+/** Words that everyday talk has too: a colour or a flaw beside it makes no word one of the trade. */
+const EVERYDAY = new Set<TermKind>(['area', 'role', 'finish', 'defect']);
+
+/** A thing of the trade as neighbour: enough where what was heard is no English at all. */
 export function tradeNear(
   tokens: readonly Token[],
   from: number,
@@ -72,6 +75,6 @@ export function tradeNear(
 ): string | null {
   return near(tokens, from, until, (_, at) => {
     const term = vocabulary.match(tokens, at)?.term;
-    return term !== undefined && term.kind !== 'area' && term.kind !== 'role';
+    return term !== undefined && !EVERYDAY.has(term.kind);
   });
 }
