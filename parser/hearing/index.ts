@@ -1,6 +1,7 @@
 import type { Heard, Token, Vocabulary } from '../types.ts';
 import { repair } from './repair.ts';
 import { ROOM_NUMBER, SHORTHAND } from './shorthand.ts';
+import { slipOf } from './slips.ts';
 import { takeBackAt } from './takeback.ts';
 import { tokenise } from './tokens.ts';
 
@@ -18,14 +19,14 @@ const FILLER_PHRASES = [
  */
 export function hear(text: string, vocabulary: Vocabulary): Heard {
   const { tokens, repairs } = repair(tokenise(text), text, vocabulary);
-  const heard = shorthand(tokens, text);
+  const heard = shorthand(tokens, text, vocabulary);
   spokenMarks(heard);
   fillers(heard);
   takeBackClauses(heard);
   return { text, tokens: heard, repairs };
 }
 
-function shorthand(tokens: readonly Token[], text: string): Token[] {
+function shorthand(tokens: readonly Token[], text: string, vocabulary: Vocabulary): Token[] {
   const out: Token[] = [];
   for (let i = 0; i < tokens.length; i++) {
     const token = tokens[i]!;
@@ -63,7 +64,7 @@ function shorthand(tokens: readonly Token[], text: string): Token[] {
     }
     const long =
       token.kind === 'word' && (token.word.length > 1 || /^[wn]$/.test(token.text)) && !touchesDigit(tokens, i)
-        ? SHORTHAND[token.word]
+        ? (SHORTHAND[token.word] ?? (vocabulary.has(token.word) ? undefined : slipOf(token.word)))
         : undefined;
     if (!long) out.push(token);
     else for (const word of long.split(' ')) out.push({ ...token, word });

@@ -47,6 +47,11 @@ export const SHORTHAND: Readonly<Record<string, string>> = {
   dw: 'drywall',
   sht: 'sheet',
   scrws: 'screws',
+  ahalf: 'a half',
+  andahalf: 'and a half',
+  alot: 'a lot',
+  bages: 'bags',
+  peices: 'pieces',
 };
 
 /** `BR2`, `BR3`: the room and its number, written together. */
