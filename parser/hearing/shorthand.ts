@@ -48,6 +48,7 @@ export const SHORTHAND: Readonly<Record<string, string>> = {
   sht: 'sheet',
   scrws: 'screws',
   ahalf: 'a half',
+  coupla: 'couple',
   andahalf: 'and a half',
   alot: 'a lot',
   bages: 'bags',

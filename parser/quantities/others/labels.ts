@@ -85,7 +85,7 @@ function isPaintCode(line: Line, i: number): boolean {
   const text = line.tokens[i]!.text;
   if (!/^\d{3,4}$/.test(text)) return false;
   const before = line.tokens[i - 1];
-  if (!before || before.kind !== 'word') return false;
+  if (before?.kind !== 'word') return false;
   if (/^colou?r$/.test(before.word)) return true;
   const around = [line.tokens[i - 2], line.tokens[i + 1]].some((t) => t?.kind === 'word' && /^[a-z]{2,}$/.test(t.text));
   return WRITTEN_CODES.test(before.text) && around;
