@@ -2,7 +2,9 @@ import { JaroWinklerDistance } from 'natural/lib/natural/distance/index.js';
 import { DoubleMetaphone } from 'natural/lib/natural/phonetics/index.js';
 import { singular } from '../trade/vocabulary.ts';
 import type { Repair, Term, Token, Vocabulary } from '../types.ts';
-import { COMMON } from './common.ts';
+import { everyday } from './everyday.ts';
+import { heardAs } from './heardAs.ts';
+import { SHORTHAND } from './shorthand.ts';
 import { relatedTo, tradeNear } from './support.ts';
 
 interface Mishearing {
@@ -99,26 +101,12 @@ function push<T>(map: Map<string, T[]>, key: string, value: T): void {
 /** The form of the term that sounds most like what was heard: "pecks elbows" is `pex elbows`, not `elbow`. */
 function meantBy(heard: string, term: Term): string {
   const ways = [term.name, ...(term.also ?? [])];
+  const like = (way: string) => JaroWinklerDistance(way.replace(/[\s-]/g, ''), heard.replace(/[\s-]/g, ''));
+  const best = (some: readonly string[]) => some.reduce((a, b) => (like(b) > like(a) ? b : a));
   const count = heard.split(/[\s-]+/).length;
   const same = ways.filter((way) => way.split(/[\s-]+/).length === count);
-  return (same.length ? same : ways).reduce((best, way) =>
-    JaroWinklerDistance(way, heard) > JaroWinklerDistance(best, heard) ? way : best,
-  );
-}
-
-const ENDINGS = ['s', 'es', 'ed', 'd', 'ing', 'ings', 'er', 'ers', 'r', 'rs', 'est', 'ly'];
-
-/** Everyday English, inflections included: never a trade word by its sound alone. */
-function everyday(word: string): boolean {
-  const bare = word.replace(/'s$/, '');
-  if (COMMON.has(bare)) return true;
-  return ENDINGS.some((ending) => {
-    if (!bare.endsWith(ending)) return false;
-    const base = bare.slice(0, -ending.length);
-    if (base.length < 3) return false;
-    const doubled = base.replace(/(.)\1$/, '$1');
-    return (base.length > 4 && COMMON.has(base)) || COMMON.has(`${base}e`) || (doubled !== base && COMMON.has(doubled));
-  });
+  const likest = best(ways);
+  return like(likest) > LIKE || !same.length ? likest : best(same);
 }
 
 /**
@@ -140,7 +128,9 @@ export function repair(
     const token = tokens[i]!;
     const found =
       token.kind === 'word' && !token.skip
-        ? (listed(tokens, i, index, vocabulary) ?? bySound(tokens, i, index, vocabulary))
+        ? (listed(tokens, i, index, vocabulary) ??
+          bySound(tokens, i, index, vocabulary) ??
+          (isName(tokens, i) ? null : heardAs(tokens, i, vocabulary)))
         : null;
     if (!found) {
       out.push(token);
@@ -184,7 +174,8 @@ function listed(tokens: readonly Token[], i: number, index: Index, vocabulary: V
       const token = tokens[i + k];
       return token?.word === word || (k === way.words.length - 1 && bareWord(token) === word);
     });
-    if (!said) continue;
+    // "The chalk line broke": a name of the trade as it stands.
+    if (!said || (vocabulary.match(tokens, i)?.until ?? 0) > until) continue;
     const english = way.words.every((word) => word.length < 3 || everyday(word));
     const because = english
       ? relatedTo(way.term, tokens, i, until, vocabulary)
@@ -246,7 +237,7 @@ const isName = (tokens: readonly Token[], i: number) =>
 
 /** The trade's spellings that a word of no language sounds like, singular tried where the plural has none. */
 function soundsLike(word: string, index: Index, vocabulary: Vocabulary): readonly Likely[] {
-  if (vocabulary.has(word) || everyday(word)) return NONE;
+  if (vocabulary.has(word) || everyday(word) || SHORTHAND[word]) return NONE;
   for (const way of new Set([word, singular(word)])) {
     const found: Likely[] = [];
     for (const sound of soundsOf(way)) {

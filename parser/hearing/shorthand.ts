@@ -47,6 +47,7 @@ export const SHORTHAND: Readonly<Record<string, string>> = {
   dw: 'drywall',
   sht: 'sheet',
   scrws: 'screws',
+  approx: 'approximately',
   ahalf: 'a half',
   coupla: 'couple',
   andahalf: 'and a half',

@@ -29,6 +29,8 @@ const CUES: Readonly<Record<string, ReadonlySet<string>>> = Object.fromEntries(
   }).map(([counter, words]) => [counter, new Set(words.split(' '))]),
 );
 
+const FEET = ['ft', 'feet', 'foot'];
+
 /** The nearest word within reach for which `test` holds; never one of the words in question. */
 function near(
   tokens: readonly Token[],
@@ -54,7 +56,9 @@ export function relatedTo(
   vocabulary: Vocabulary,
 ): string | null {
   const cues = CUES[term.counter ?? ''];
-  const units = new Set((term.soldBy ?? []).filter((u) => u !== 'each').flatMap((u) => [u, `${u}s`, `${u}es`]));
+  const units = new Set(
+    (term.soldBy ?? []).filter((u) => u !== 'each').flatMap((u) => (u === 'ft' ? FEET : [u, `${u}s`, `${u}es`])),
+  );
   return near(tokens, from, until, (token, at) => {
     if (cues?.has(token.word) || (at < from && at >= from - UNIT_REACH && units.has(token.word))) return true;
     const other = vocabulary.match(tokens, at)?.term;
@@ -78,3 +82,7 @@ export function tradeNear(
     return term !== undefined && !EVERYDAY.has(term.kind);
   });
 }
+
+/** Any word of the trade as neighbour, flaws and colours too: for what sounds the very same and is no English. */
+export const anyNear = (tokens: readonly Token[], from: number, until: number, vocabulary: Vocabulary): string | null =>
+  near(tokens, from, until, (_, at) => vocabulary.match(tokens, at) !== null);

@@ -28,7 +28,7 @@ pressure treated lumber; treated lumber, pt lumber, pt wood, treated timber, tan
 engineered lumber; lsl, psl, engineered beam; @each
 stud; king stud, wall stud, precut stud, trimmer stud, cripple; ~stut; @each
 jack stud; trimmer; @each
-joist; floor joist, ceiling joist, deck joist; ~joyce, joyces, choice, joisted, joy's, juiced, joust; @each
+joist; floor joist, ceiling joist, deck joist; ~joice, joyce, joyces, choice, joisted, joy's, juiced, joust; @each
 i-joist; engineered joist; ~eye joist; @each
 rim joist; rim board, band joist, rim; ~rim choice; @each
 rafter; roof rafter, hip rafter, jack rafter; ~raft her, rapture; @each
@@ -93,7 +93,7 @@ lintel; angle iron lintel, steel lintel, concrete lintel; @each
 steel beam; i beam, flitch plate, rsj; ~eye beam; @each
 ledger; ledger board; ~leisure board, letter board, ledge her; @each
 sill plate stock; mudsill stock; @each
-fascia; fascia board; ~fasha, facia, fashion board, fay sha, fache; @each, ft
+fascia; fascia board; ~fascist board, fasha, facia, fashion board, fay sha, fache; @each, ft
 soffit; soffit panel, soffit board, vented soffit; ~sofa, saw fit, soft it, sofit, sofet, softed; @each
 frieze board; frieze; ~freeze board; @each
 rake board; rake trim; @each

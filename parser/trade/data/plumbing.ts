@@ -217,7 +217,7 @@ pedestal sink; pedestal; @each
 laundry sink; utility sink, slop sink, laundry tub; @each
 mop sink; prep sink, janitor sink, floor sink; @each
 bar sink; @each
-faucet; tap, mixer tap, mixer, grifo, lav faucet, sink faucet, bath faucet; ~fossett, faucett, forcet, fosset, fauset; @each
+faucet; tap, mixer tap, mixer, grifo, lav faucet, sink faucet, bath faucet; ~fossil, fossett, faucett, forcet, fosset, fauset; @each
 kitchen faucet; pull down faucet, kitchen tap; @each
 tub filler; roman tub faucet, bath filler; @each
 pot filler; @each
