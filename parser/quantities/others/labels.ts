@@ -1,3 +1,4 @@
+import { feetDashInches } from '../amounts.ts';
 import type { Line } from '../line.ts';
 import { unitAt } from '../unitAt.ts';
 import { wordSet } from '../words.ts';
@@ -25,6 +26,8 @@ const claim = (until: number, kind: Claim['kind'] = 'label'): Claim => ({ until,
 export const label: ClaimRule = (line, i) => {
   const number = line.number(i);
   if (!number || number.article || number.until > line.tokens.length) return null;
+  // "3/8 hole": the 8 belongs to the fraction.
+  if (line.tokens[i - 1]?.text === '/' && line.tight(i)) return null;
   const next = line.word(number.until);
   const dash = line.tokens[number.until]?.text === '-' ? 1 : 0;
   const described =
@@ -96,6 +99,7 @@ export const code: ClaimRule = (line, i) => {
   // A paragraph of the code book: "section 310.16", "table 250.66".
   if (PARAGRAPHS.has(line.word(i - 1)) && /^\d+\.\d+$/.test(line.word(i))) return claim(i + 1, 'code');
   if (!isDigits(line, i)) return spokenCode(line, i);
+  if (feetDashInches(line, i)) return null;
   const { text } = line.tokens[i]!;
   const [joint, before] = [line.tokens[i - 1], line.tokens[i - 2]];
   const lettered =
