@@ -13,7 +13,6 @@ export interface HeardAs {
 
 interface Way {
   words: string;
-  sounds: string;
   term: Term;
 }
 
@@ -56,13 +55,19 @@ const MOST_SPOKEN = 20_000;
 function said(word: string): { sounds: string; bones: string } {
   let known = spoken.get(word);
   if (!known) {
-    const sounds = soundsOfSpelling(word.replace(/[^a-z]/g, ''));
-    known = { sounds, bones: skeletonOf(sounds) };
+    const letters = word.replace(/[^a-z]/g, '');
+    known = { sounds: soundsOfSpelling(letters), bones: skeletonOf(letters) };
     if (spoken.size >= MOST_SPOKEN) spoken.clear();
     spoken.set(word, known);
   }
   return known;
 }
+
+const soundsOf = (words: string) =>
+  words
+    .split(/[ -]/)
+    .map((word) => said(word).sounds)
+    .join('');
 
 /** The bones of words run together: a consonant that ends one and starts the next is heard once. */
 function joined(bones: string, next: string): string {
@@ -81,15 +86,10 @@ function indexOf(vocabulary: Vocabulary): Index {
       lettersOf(words, way, term, index);
       if (words.length > MOST_WORDS || way.length < SHORTEST) continue;
       let bones = '';
-      let sounds = '';
-      for (const word of words) {
-        const one = said(word);
-        bones = joined(bones, one.bones);
-        sounds += one.sounds;
-      }
+      for (const word of words) bones = joined(bones, skeletonOf(word));
       if (bones.length < 2) continue;
       const list = index.byBones.get(bones);
-      const entry = { words: way, sounds, term };
+      const entry = { words: way, term };
       if (list) list.push(entry);
       else index.byBones.set(bones, [entry]);
     }
@@ -180,7 +180,7 @@ function likest(
   let best: { way: Way; alike: number } | null = null;
   const weigh = (ways: readonly Way[] | undefined) => {
     for (const way of ways ?? []) {
-      const alike = soundAlike(sounds, way.sounds);
+      const alike = soundAlike(sounds, soundsOf(way.words));
       if (alike >= least && alike > (best?.alike ?? 0)) best = { way, alike };
     }
   };

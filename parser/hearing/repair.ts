@@ -9,7 +9,7 @@ import { relatedTo, tradeNear } from './support.ts';
 
 interface Mishearing {
   words: string[];
-  meant: string;
+  heard: string;
   term: Term;
 }
 
@@ -71,10 +71,17 @@ function indexOf(vocabulary: Vocabulary): Index {
   const built = indexes.get(vocabulary);
   if (built) return built;
   const index: Index = { byFirst: new Map(), bySound: new Map(), known: new Map() };
+  // Each word of the trade stands in many names: its sounds are worked out once.
+  const sounds = new Map<string, ReadonlySet<string>>();
+  const soundsOnce = (word: string) => {
+    const known = sounds.get(word) ?? soundsOf(word);
+    sounds.set(word, known);
+    return known;
+  };
   for (const term of vocabulary.terms) {
     for (const heard of term.misheard ?? []) {
       const words = heard.toLowerCase().split(/[\s-]+/);
-      push(index.byFirst, words[0]!, { words, meant: meantBy(heard, term), term });
+      push(index.byFirst, words[0]!, { words, heard, term });
     }
     if (!BY_SOUND.has(term.kind)) continue;
     for (const way of [term.name, ...(term.also ?? [])]) {
@@ -83,7 +90,8 @@ function indexOf(vocabulary: Vocabulary): Index {
       words.forEach((word, k) => {
         if (word.length < SHORTEST || /[^a-z]/.test(word)) return;
         const beside = words.length > 1 ? { before: words.slice(0, k), after: words.slice(k + 1) } : undefined;
-        for (const sound of soundsOf(word)) push(index.bySound, sound, { word, term, ...(beside && { beside }) });
+        for (const sound of soundsOnce(word))
+          push(index.bySound, sound, beside ? { word, term, beside } : { word, term });
       });
     }
   }
@@ -180,7 +188,7 @@ function listed(tokens: readonly Token[], i: number, index: Index, vocabulary: V
     const because = english
       ? relatedTo(way.term, tokens, i, until, vocabulary)
       : (relatedTo(way.term, tokens, i, until, vocabulary) ?? tradeNear(tokens, i, until, vocabulary));
-    if (because) return { until, meant: way.meant, because };
+    if (because) return { until, meant: meantBy(way.heard, way.term), because };
   }
   return null;
 }

@@ -46,19 +46,37 @@ export function soundsOfSpelling(word: string): string {
   return out;
 }
 
-const VOICED: Readonly<Record<string, string>> = { d: 't', b: 'p', g: 'k', v: 'f', J: 'C', n: 'm' };
-const VOWEL = /[aeiouyAIYOUhw]/;
+/** Consonants by letter, voice left out; vowels, h and w are no bones. */
+const BONES: Readonly<Record<string, string>> = Object.fromEntries(
+  'b:p d:t f:f j:C k:k l:l m:m n:m p:p q:k r:r s:s t:t v:f x:ks z:s'.split(' ').map((pair) => pair.split(':')),
+);
+const SOFT = new Set(['e', 'i', 'y']);
 
-/** Its consonants alone, voice left out: what stays when a word is half heard. */
-export function skeletonOf(sounds: string): string {
+/** Its consonants alone, voice left out: what stays when a word is half heard. Many words are asked, so letter by letter. */
+export function skeletonOf(word: string): string {
   let out = '';
-  for (const sound of sounds) {
-    if (VOWEL.test(sound)) continue;
-    const plain = VOICED[sound] ?? sound;
-    if (!out.endsWith(plain)) out += plain;
+  for (let i = 0; i < word.length; i++) {
+    const letter = word[i]!;
+    const next = word[i + 1] ?? '';
+    let bone = BONES[letter] ?? '';
+    if (letter === 'c') {
+      bone = next === 'h' ? 'C' : SOFT.has(next) ? 's' : 'k';
+      if (next === 'h') i++;
+    } else if (letter === 'g') {
+      if (next === 'h') bone = i === 0 ? 'k' : '';
+      else if (next === 'n' && i === 0) bone = '';
+      else bone = SOFT.has(next) ? 'C' : 'k';
+    } else if (next === 'h' && (letter === 't' || letter === 's' || letter === 'p')) {
+      bone = { t: '0', s: 'S', p: 'f' }[letter];
+      i++;
+    } else if (i === 0 && letter === 'k' && next === 'n') bone = '';
+    else if (letter === 'b' && !next && word[i - 1] === 'm') bone = '';
+    if (bone && !out.endsWith(bone)) out += bone;
   }
   return out;
 }
+
+const VOWEL = /[aeiouyAIYOUhw]/;
 
 const CLOSE = new Set(['td', 'pb', 'kg', 'fv', 'CJ', 'mn', 'sS', 'f0', 't0', 'd0', 'SC']);
 const isClose = (a: string, b: string) => CLOSE.has(a + b) || CLOSE.has(b + a);
