@@ -123,22 +123,25 @@ function soundedOut(tokens: readonly Token[], i: number, index: Index, vocabular
   if (!isPlain(tokens[i]) || OUTSIDE.has(tokens[i]!.word)) return null;
   let bones = '';
   let sounds = '';
-  const known: string[] = [];
   let best: (HeardAs & { alike: number }) | null = null;
   for (let count = 1; count <= MOST_WORDS; count++) {
     const token = tokens[i + count - 1];
     if (!isPlain(token) || token!.word.length < 2 || (count > 1 && !token!.spaced)) break;
-    if (isKnown(tokens, i + count - 1, vocabulary)) known.push(token!.word);
-    if (known.length === count && count > 1) break;
     const one = said(token!.word);
     bones = joined(bones, one.bones);
     sounds += one.sounds;
-    if (bones.length < 2 || OUTSIDE.has(token!.word) || known.length === count) continue;
-    if ((vocabulary.match(tokens, i)?.until ?? 0) >= i + count) continue;
-    const foreign = count === 1 && isForeign(token!.word, vocabulary);
-    if (count === 1 && !foreign && !mayBeHomophone(tokens, i, vocabulary)) continue;
-    const found = likest(bones, sounds, count > 1 ? ALIKE : foreign ? SURE : 1, count, index);
+    if (bones.length < 2 || OUTSIDE.has(token!.word)) continue;
+    // What costs little is asked first: few stretches sound like anything.
+    const found = likest(bones, sounds, count > 1 ? ALIKE : SURE, count, index);
     if (!found || found.alike <= (best?.alike ?? 0)) continue;
+    const foreign = count === 1 && isForeign(token!.word, vocabulary);
+    if (count === 1 && !foreign && (found.alike < 1 || !mayBeHomophone(tokens, i, vocabulary))) continue;
+    if ((vocabulary.match(tokens, i)?.until ?? 0) >= i + count) continue;
+    const known = tokens
+      .slice(i, i + count)
+      .filter((_, k) => isKnown(tokens, i + k, vocabulary))
+      .map(({ word }) => word);
+    if (known.length === count) continue;
     const words = tokens.slice(i, i + count).map(({ word }) => word);
     // "One fill valve": a count is heard as nothing else, unless the name starts with it.
     if (COUNTS.test(words[0]!) && !found.way.words.startsWith(words[0]!)) continue;
