@@ -1,7 +1,8 @@
 import type { Heard, Token, Vocabulary } from '../types.ts';
 import { repair } from './repair.ts';
 import { ROOM_NUMBER, SHORTHAND } from './shorthand.ts';
-import { takeBackAt } from './takeback.ts';
+import { slipOf } from './slips.ts';
+import { STARTS_NUMBER, takeBackAt } from './takeback.ts';
 import { tokenise } from './tokens.ts';
 
 const FILLERS = new Set(['uh', 'um', 'er', 'erm', 'hmm', 'mm', 'mhm', 'uhh', 'umm', 'eh', 'ah']);
@@ -18,14 +19,14 @@ const FILLER_PHRASES = [
  */
 export function hear(text: string, vocabulary: Vocabulary): Heard {
   const { tokens, repairs } = repair(tokenise(text), text, vocabulary);
-  const heard = shorthand(tokens, text);
+  const heard = shorthand(tokens, text, vocabulary);
   spokenMarks(heard);
   fillers(heard);
   takeBackClauses(heard);
   return { text, tokens: heard, repairs };
 }
 
-function shorthand(tokens: readonly Token[], text: string): Token[] {
+function shorthand(tokens: readonly Token[], text: string, vocabulary: Vocabulary): Token[] {
   const out: Token[] = [];
   for (let i = 0; i < tokens.length; i++) {
     const token = tokens[i]!;
@@ -63,7 +64,7 @@ function shorthand(tokens: readonly Token[], text: string): Token[] {
     }
     const long =
       token.kind === 'word' && (token.word.length > 1 || /^[wn]$/.test(token.text)) && !touchesDigit(tokens, i)
-        ? SHORTHAND[token.word]
+        ? (SHORTHAND[token.word] ?? (vocabulary.has(token.word) ? undefined : slipOf(token.word)))
         : undefined;
     if (!long) out.push(token);
     else for (const word of long.split(' ')) out.push({ ...token, word });
@@ -103,7 +104,7 @@ function spokenMarks(tokens: Token[]): void {
 function fillers(tokens: Token[]): void {
   for (let i = 0; i < tokens.length; i++) {
     const token = tokens[i]!;
-    if (FILLERS.has(token.word) || isFillingLike(tokens, i)) token.skip = 'filler';
+    if ((FILLERS.has(token.word) && !isMillimetres(tokens, i)) || isFillingLike(tokens, i)) token.skip = 'filler';
     const phrase = FILLER_PHRASES.find((words) => words.every((w, k) => tokens[i + k]?.word === w));
     if (phrase && !MEANT_BEFORE[phrase[1]!]?.test(tokens[i - 1]?.word ?? ''))
       for (let k = 0; k < phrase.length; k++) tokens[i + k]!.skip ??= 'filler';
@@ -115,6 +116,10 @@ function fillers(tokens: Token[]): void {
     }
   }
 }
+
+/** "Mm" is a hesitation, but millimetres behind a number. */
+const isMillimetres = (tokens: readonly Token[], i: number) =>
+  tokens[i]!.word === 'mm' && (tokens[i - 1]?.kind === 'number' || STARTS_NUMBER.test(tokens[i - 1]?.word ?? ''));
 
 /** "Do you know", "what kind of grout": the same words, but meant. */
 const MEANT_BEFORE: Readonly<Record<string, RegExp>> = {
@@ -146,7 +151,9 @@ const DOUBLED = new Set(
 );
 
 /** First words of the phrases that do: asking at every word would be half the cost of hearing. */
-const TAKES_CLAUSE_BACK = new Set('scratch strike never nevermind forget delete disregard ignore'.split(' '));
+const TAKES_CLAUSE_BACK = new Set(
+  'scratch scrap scrub cancel strike never nevermind forget delete disregard ignore'.split(' '),
+);
 
 /** In a run-on without marks no more than this many words are taken back. */
 const LONGEST_CLAUSE = 16;

@@ -2,18 +2,27 @@ import { JaroWinklerDistance } from 'natural/lib/natural/distance/index.js';
 import { DoubleMetaphone } from 'natural/lib/natural/phonetics/index.js';
 import { singular } from '../trade/vocabulary.ts';
 import type { Repair, Term, Token, Vocabulary } from '../types.ts';
-import { COMMON } from './common.ts';
+import { everyday } from './everyday.ts';
+import { heardAs } from './heardAs.ts';
+import { SHORTHAND } from './shorthand.ts';
 import { relatedTo, tradeNear } from './support.ts';
 
 interface Mishearing {
   words: string[];
-  meant: string;
+  heard: string;
   term: Term;
+}
+
+interface Beside {
+  before: string[];
+  after: string[];
 }
 
 interface Spelling {
   word: string;
   term: Term;
+  /** Of a longer name: its words before and after this one, all of which must be heard too. */
+  beside?: Beside;
 }
 
 /** The spelling that a heard word sounds like, and how like it is (Jaro-Winkler, 0 to 1). */
@@ -21,11 +30,13 @@ interface Likely extends Spelling {
   like: number;
 }
 
+const NONE: readonly Likely[] = [];
+
 interface Index {
   byFirst: Map<string, Mishearing[]>;
   bySound: Map<string, Spelling[]>;
-  /** Words asked about before, and the spelling that each sounds like. */
-  known: Map<string, Likely | null>;
+  /** Words asked about before, and the spellings that each sounds like, likest first. */
+  known: Map<string, readonly Likely[]>;
 }
 
 /** One stretch of words put right. */
@@ -51,6 +62,8 @@ const LIKE = 0.89;
 const LIKE_RELATED = 0.85;
 /** Shorter words have too many neighbours by sound. */
 const SHORTEST = 5;
+/** No half of a word heard as two. */
+const LINKS = new Set(['the', 'and', 'was', 'are', 'for', 'has', 'that', 'this']);
 const MOST_KNOWN = 5000;
 const BY_SOUND = new Set(['material', 'part', 'fixture', 'tool', 'surface', 'defect', 'finish']);
 
@@ -58,18 +71,28 @@ function indexOf(vocabulary: Vocabulary): Index {
   const built = indexes.get(vocabulary);
   if (built) return built;
   const index: Index = { byFirst: new Map(), bySound: new Map(), known: new Map() };
+  // Each word of the trade stands in many names: its sounds are worked out once.
+  const sounds = new Map<string, ReadonlySet<string>>();
+  const soundsOnce = (word: string) => {
+    const known = sounds.get(word) ?? soundsOf(word);
+    sounds.set(word, known);
+    return known;
+  };
   for (const term of vocabulary.terms) {
     for (const heard of term.misheard ?? []) {
       const words = heard.toLowerCase().split(/[\s-]+/);
-      push(index.byFirst, words[0]!, { words, meant: meantBy(heard, term), term });
+      push(index.byFirst, words[0]!, { words, heard, term });
     }
     if (!BY_SOUND.has(term.kind)) continue;
     for (const way of [term.name, ...(term.also ?? [])]) {
-      // "Joint compownd": each long word of a longer name is listened for too.
-      for (const word of way.split(/[\s-]+/)) {
-        if (word.length < SHORTEST || /[^a-z]/.test(word)) continue;
-        for (const sound of soundsOf(word)) push(index.bySound, sound, { word, term });
-      }
+      // "Joint compownd": each long word of a longer name is listened for too, beside the rest of that name.
+      const words = way.split(/[\s-]+/);
+      words.forEach((word, k) => {
+        if (word.length < SHORTEST || /[^a-z]/.test(word)) return;
+        const beside = words.length > 1 ? { before: words.slice(0, k), after: words.slice(k + 1) } : undefined;
+        for (const sound of soundsOnce(word))
+          push(index.bySound, sound, beside ? { word, term, beside } : { word, term });
+      });
     }
   }
   for (const list of index.byFirst.values()) list.sort((a, b) => b.words.length - a.words.length);
@@ -86,26 +109,12 @@ function push<T>(map: Map<string, T[]>, key: string, value: T): void {
 /** The form of the term that sounds most like what was heard: "pecks elbows" is `pex elbows`, not `elbow`. */
 function meantBy(heard: string, term: Term): string {
   const ways = [term.name, ...(term.also ?? [])];
+  const like = (way: string) => JaroWinklerDistance(way.replace(/[\s-]/g, ''), heard.replace(/[\s-]/g, ''));
+  const best = (some: readonly string[]) => some.reduce((a, b) => (like(b) > like(a) ? b : a));
   const count = heard.split(/[\s-]+/).length;
   const same = ways.filter((way) => way.split(/[\s-]+/).length === count);
-  return (same.length ? same : ways).reduce((best, way) =>
-    JaroWinklerDistance(way, heard) > JaroWinklerDistance(best, heard) ? way : best,
-  );
-}
-
-const ENDINGS = ['s', 'es', 'ed', 'd', 'ing', 'ings', 'er', 'ers', 'r', 'rs', 'est', 'ly'];
-
-/** Everyday English, inflections included: never a trade word by its sound alone. */
-function everyday(word: string): boolean {
-  const bare = word.replace(/'s$/, '');
-  if (COMMON.has(bare)) return true;
-  return ENDINGS.some((ending) => {
-    if (!bare.endsWith(ending)) return false;
-    const base = bare.slice(0, -ending.length);
-    if (base.length < 3) return false;
-    const doubled = base.replace(/(.)\1$/, '$1');
-    return (base.length > 4 && COMMON.has(base)) || COMMON.has(`${base}e`) || (doubled !== base && COMMON.has(doubled));
-  });
+  const likest = best(ways);
+  return like(likest) > LIKE || !same.length ? likest : best(same);
 }
 
 /**
@@ -127,7 +136,9 @@ export function repair(
     const token = tokens[i]!;
     const found =
       token.kind === 'word' && !token.skip
-        ? (listed(tokens, i, index, vocabulary) ?? bySound(tokens, i, index, vocabulary))
+        ? (listed(tokens, i, index, vocabulary) ??
+          bySound(tokens, i, index, vocabulary) ??
+          (isName(tokens, i) ? null : heardAs(tokens, i, vocabulary)))
         : null;
     if (!found) {
       out.push(token);
@@ -171,12 +182,13 @@ function listed(tokens: readonly Token[], i: number, index: Index, vocabulary: V
       const token = tokens[i + k];
       return token?.word === word || (k === way.words.length - 1 && bareWord(token) === word);
     });
-    if (!said) continue;
+    // "The chalk line broke": a name of the trade as it stands.
+    if (!said || (vocabulary.match(tokens, i)?.until ?? 0) > until) continue;
     const english = way.words.every((word) => word.length < 3 || everyday(word));
     const because = english
       ? relatedTo(way.term, tokens, i, until, vocabulary)
       : (relatedTo(way.term, tokens, i, until, vocabulary) ?? tradeNear(tokens, i, until, vocabulary));
-    if (because) return { until, meant: way.meant, because };
+    if (because) return { until, meant: meantBy(way.heard, way.term), because };
   }
   return null;
 }
@@ -184,24 +196,40 @@ function listed(tokens: readonly Token[], i: number, index: Index, vocabulary: V
 function bySound(tokens: readonly Token[], i: number, index: Index, vocabulary: Vocabulary): Found | null {
   const { word } = tokens[i]!;
   if (/[^a-z]/.test(word) || isName(tokens, i)) return null;
-  const whole = word.length < SHORTEST ? null : alike(word, index, vocabulary);
-  if (whole) {
-    const because =
-      relatedTo(whole.term, tokens, i, i + 1, vocabulary) ??
-      (whole.like > LIKE ? tradeNear(tokens, i, i + 1, vocabulary) : null);
-    if (because) return { until: i + 1, meant: whole.word, because };
+  for (const way of word.length < SHORTEST ? NONE : alike(word, index, vocabulary)) {
+    const because = way.beside
+      ? completed(way.beside, tokens, i)
+      : (relatedTo(way.term, tokens, i, i + 1, vocabulary) ??
+        (way.like > LIKE ? tradeNear(tokens, i, i + 1, vocabulary) : null));
+    if (because) return { until: i + 1, meant: way.word, because };
   }
   // One word heard as two, the first of them no English: "plie wood".
   const next = tokens[i + 1];
-  if (next?.kind !== 'word' || next.skip || everyday(word) || word.length < 3 || vocabulary.has(word)) return null;
-  const joined = alike(word + next.word, index, vocabulary);
+  if (
+    next?.kind !== 'word' ||
+    next.skip ||
+    LINKS.has(next.word) ||
+    everyday(word) ||
+    word.length < 3 ||
+    vocabulary.has(word)
+  )
+    return null;
+  const joined = alike(word + next.word, index, vocabulary).find(({ beside }) => !beside);
   if (!joined || joined.like < LIKE) return null;
   const because = relatedTo(joined.term, tokens, i, i + 2, vocabulary);
   return because ? { until: i + 2, meant: joined.word, because } : null;
 }
 
+/** The word beside which the rest of a longer name stands: "compownd" after "joint". */
+function completed({ before, after }: Beside, tokens: readonly Token[], i: number): string | null {
+  const heard = (word: string, at: number) => tokens[at]?.word === word || bareWord(tokens[at]) === word;
+  const all =
+    before.every((word, k) => heard(word, i - before.length + k)) && after.every((word, k) => heard(word, i + 1 + k));
+  return all ? (before.at(-1) ?? after[0]!) : null;
+}
+
 /** What a word sounds like, remembered: notes say the same words again and again. */
-function alike(word: string, index: Index, vocabulary: Vocabulary): Likely | null {
+function alike(word: string, index: Index, vocabulary: Vocabulary): readonly Likely[] {
   let near = index.known.get(word);
   if (near === undefined) {
     near = soundsLike(word, index, vocabulary);
@@ -215,18 +243,18 @@ function alike(word: string, index: Index, vocabulary: Vocabulary): Likely | nul
 const isName = (tokens: readonly Token[], i: number) =>
   /^\p{Lu}\p{Ll}/u.test(tokens[i]!.text) && i > 0 && !/^[.!?\n]$/.test(tokens[i - 1]!.word);
 
-/** The trade's spelling that a word of no language sounds like, singular tried where the plural has none. */
-function soundsLike(word: string, index: Index, vocabulary: Vocabulary): Likely | null {
-  if (vocabulary.has(word) || everyday(word)) return null;
+/** The trade's spellings that a word of no language sounds like, singular tried where the plural has none. */
+function soundsLike(word: string, index: Index, vocabulary: Vocabulary): readonly Likely[] {
+  if (vocabulary.has(word) || everyday(word) || SHORTHAND[word]) return NONE;
   for (const way of new Set([word, singular(word)])) {
-    let best: Likely | null = null;
+    const found: Likely[] = [];
     for (const sound of soundsOf(way)) {
       for (const candidate of index.bySound.get(sound) ?? []) {
         const like = JaroWinklerDistance(candidate.word, way);
-        if (like > (best?.like ?? LIKE_RELATED)) best = { ...candidate, like };
+        if (like > LIKE_RELATED && candidate.word !== way) found.push({ ...candidate, like });
       }
     }
-    if (best && best.word !== way) return best;
+    if (found.length) return found.sort((a, b) => b.like - a.like);
   }
-  return null;
+  return NONE;
 }

@@ -47,6 +47,13 @@ export const SHORTHAND: Readonly<Record<string, string>> = {
   dw: 'drywall',
   sht: 'sheet',
   scrws: 'screws',
+  approx: 'approximately',
+  ahalf: 'a half',
+  coupla: 'couple',
+  andahalf: 'and a half',
+  alot: 'a lot',
+  bages: 'bags',
+  peices: 'pieces',
 };
 
 /** `BR2`, `BR3`: the room and its number, written together. */

@@ -1,4 +1,4 @@
-import type { Term, Token, Vocabulary } from '../types.ts';
+import type { Term, TermKind, Token, Vocabulary } from '../types.ts';
 
 /** How far a neighbour may stand and still support a repair. */
 const REACH = 6;
@@ -29,6 +29,8 @@ const CUES: Readonly<Record<string, ReadonlySet<string>>> = Object.fromEntries(
   }).map(([counter, words]) => [counter, new Set(words.split(' '))]),
 );
 
+const FEET = ['ft', 'feet', 'foot'];
+
 /** The nearest word within reach for which `test` holds; never one of the words in question. */
 function near(
   tokens: readonly Token[],
@@ -54,7 +56,9 @@ export function relatedTo(
   vocabulary: Vocabulary,
 ): string | null {
   const cues = CUES[term.counter ?? ''];
-  const units = new Set((term.soldBy ?? []).filter((u) => u !== 'each').flatMap((u) => [u, `${u}s`, `${u}es`]));
+  const units = new Set(
+    (term.soldBy ?? []).filter((u) => u !== 'each').flatMap((u) => (u === 'ft' ? FEET : [u, `${u}s`, `${u}es`])),
+  );
   return near(tokens, from, until, (token, at) => {
     if (cues?.has(token.word) || (at < from && at >= from - UNIT_REACH && units.has(token.word))) return true;
     const other = vocabulary.match(tokens, at)?.term;
@@ -63,7 +67,10 @@ export function relatedTo(
   });
 }
 
-/** Any neighbour of the trade: enough where what was heard is no English at all. */
+/** Words that everyday talk has too: a colour or a flaw beside it makes no word one of the trade. */
+const EVERYDAY = new Set<TermKind>(['area', 'role', 'finish', 'defect']);
+
+/** A thing of the trade as neighbour: enough where what was heard is no English at all. */
 export function tradeNear(
   tokens: readonly Token[],
   from: number,
@@ -72,6 +79,10 @@ export function tradeNear(
 ): string | null {
   return near(tokens, from, until, (_, at) => {
     const term = vocabulary.match(tokens, at)?.term;
-    return term !== undefined && term.kind !== 'area' && term.kind !== 'role';
+    return term !== undefined && !EVERYDAY.has(term.kind);
   });
 }
+
+/** Any word of the trade as neighbour, flaws and colours too: for what sounds the very same and is no English. */
+export const anyNear = (tokens: readonly Token[], from: number, until: number, vocabulary: Vocabulary): string | null =>
+  near(tokens, from, until, (_, at) => vocabulary.match(tokens, at) !== null);

@@ -20,6 +20,38 @@ const OF_NUMBERS = byFirstWord([
   'no lets say',
   'no get',
   'no no',
+  'no scratch that',
+  'no strike that',
+  'no let me correct that',
+  'no i meant',
+  'no better make it',
+  'check that',
+  'oops',
+  'whoops',
+  'my bad',
+  'my mistake',
+  'let me correct that',
+  'correct that',
+  'correct that to',
+  'change that to',
+  'change it to',
+  'change that',
+  'i meant',
+  'i tell a lie',
+  'tell a lie',
+  'actually make it',
+  'actually make that',
+  'sorry make it',
+  'sorry make that',
+  'sorry i mean',
+  'sorry i meant',
+  'strike that make it',
+  'scrap that',
+  'scrub that',
+  'take that back',
+  'i take that back',
+  'wait no make it',
+  'wait no make that',
   'wait make that',
   'wait no',
   'wait',
@@ -49,6 +81,9 @@ const OF_CLAUSES = byFirstWord([
   'scratch that last bit',
   'scratch that',
   'strike that',
+  'scrap that',
+  'scrub that',
+  'cancel that',
   'never mind that',
   'nevermind that',
   'forget that',
@@ -85,7 +120,8 @@ function endOf(tokens: readonly Token[], at: number, phrases: Phrases): number {
   return 0;
 }
 
-const STARTS_NUMBER =
+/** A word that a number starts with. */
+export const STARTS_NUMBER =
   /^(?:[.\d½¼¾⅛⅜⅝⅞]|(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|an?|half|quarter)$)/;
 
 const pastMarks = (tokens: readonly Token[], at: number) => {

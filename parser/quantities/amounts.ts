@@ -34,6 +34,8 @@ export function amountAt(line: Line, i: number): Draft | null {
     return partBehind(line, inchesBehind(line, draft));
   }
   if (number.article) return null;
+  const tall = feetUnsaid(line, draft, number);
+  if (tall) return tall;
   if (number.pieces) return { ...draft, unit: EACH, unitFrom: 'said' };
   return number.shape === 'fraction' || number.shape === 'mixed' ? onTape(line, draft, number) : draft;
 }
@@ -163,7 +165,7 @@ function partBehind(line: Line, draft: Draft): Draft {
   if (part?.shape !== 'fraction' || !part.inWords || unitAt(line, part.until, part) || !endsPhrase(line, part.until))
     return draft;
   if (part.d > 2 && draft.unit?.unit !== 'in') return draft;
-  if (part.n === 1 && !/^(?:a|one|medio|media)$/.test(line.word(draft.until + 1))) return draft;
+  if (part.n === 1 && !/^(?:a|one|half|medio|media)$/.test(line.word(draft.until + 1))) return draft;
   return { ...draft, n: draft.n * part.d + part.n, d: part.d, until: part.until, shape: 'mixed' };
 }
 
@@ -176,7 +178,9 @@ function inchesBehind(line: Line, draft: Draft): Draft {
   const k = dash || named ? draft.until + 1 : draft.until;
   const inches = line.number(k);
   if (!inches || inches.article || inches.n >= 12 * inches.d || (inches.n === 0 && inches.inWords)) return draft;
-  const own = unitAt(line, inches.until, inches);
+  const behind = unitAt(line, inches.until, inches);
+  // "5-ft 6-1/2 tub": behind feet and a part of an inch stands the thing itself, nothing that is packed by the tub.
+  const own = behind?.unit.kind === 'pack' && inches.d > 1 ? null : behind;
   if (own ? own.unit !== INCH : named || !areInches(line, inches)) return draft;
   // "Sixteen foot, four inch thick" are two sizes.
   if (joint?.text === ',' && own && /^(?:thick|deep|wide|tall|high|long)$/.test(line.word(own.until))) return draft;
@@ -188,6 +192,26 @@ function inchesBehind(line: Line, draft: Draft): Draft {
     unit: INCH,
     shape: 'mixed',
     rule: 'quantity/feet-inches',
+  };
+}
+
+/** "Eight three and a half": feet with the word swallowed, which nobody can know for sure. */
+function feetUnsaid(line: Line, draft: Draft, feet: SaidNumber): Draft | null {
+  if (feet.shape !== 'whole' || !feet.inWords || feet.pieces || feet.n < 5 || feet.n > 20) return null;
+  const inches = line.number(feet.until);
+  if (inches?.shape !== 'mixed' || !inches.inWords || inches.n >= 12 * inches.d) return null;
+  if (line.word(feet.until - 1) !== line.word(draft.from) || !endsPhrase(line, inches.until)) return null;
+  const rest = `${Math.floor(inches.n / inches.d)}-${inches.n % inches.d}/${inches.d}`;
+  return {
+    ...draft,
+    n: feet.n * 12 * inches.d + inches.n,
+    d: inches.d,
+    until: inches.until,
+    unit: INCH,
+    unitFrom: 'implied',
+    shape: 'mixed',
+    rule: 'quantity/feet-inches',
+    doubt: `${feet.n} ft ${rest} in, or ${feet.n} of ${rest} in?`,
   };
 }
 

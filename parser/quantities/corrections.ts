@@ -55,7 +55,7 @@ const sameSort = (a: Draft, b: Draft) =>
 
 /** Where in all the note's tokens the taking-back starts, its comma with it. */
 function markerBetween(line: Line, all: readonly Token[], back: Draft, next: Draft): number | null {
-  if (next.from - back.until > REACH || next.from <= back.until) return null;
+  if (next.from - back.until > REACH || next.from < back.until) return null;
   const end = line.place(next.from);
   for (let k = line.place(back.until - 1) + 1; k < end; k++) {
     if (JOINTS.has(all[k]!.word) || all[k]!.kind === 'break') return null;

@@ -21,7 +21,7 @@ export class Line {
   constructor(all: readonly Token[]) {
     const counting: Token[] = [];
     all.forEach((token, i) => {
-      if (token.skip && !isMetric(token, all[i - 1])) return;
+      if (token.skip) return;
       counting.push(token);
       this.#places.push(i);
     });
@@ -67,6 +67,3 @@ export class Line {
 
 /** "x4" in one word. */
 const TIMES = /^[x×]\d/;
-
-/** "Mm" is a hesitation, but millimetres behind a digit. */
-const isMetric = (token: Token, before: Token | undefined) => token.word === 'mm' && before?.kind === 'number';

@@ -64,7 +64,7 @@ function endsAbbreviation(line: Line, stop: number): boolean {
 }
 
 /** Abbreviations that are everyday letters: joined to their digits, or a capital behind them. */
-const LETTERS = wordSet('a v w f c h m l g');
+const LETTERS = wordSet('a v w f c h m l g t');
 /** Abbreviations that are everyday words or other shorthand, read only behind digits. */
 const AFTER_DIGITS = wordSet('ma ga nm sh sq cs tb ph pr pk rl bg hp bar ml min sec');
 /** "2 in the hall", "30 in stock": a preposition. */
@@ -126,6 +126,11 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
       (number.d > 1 && digits) ||
       (digits && !IN_PLACE.has(next) && line.tokens[until]?.kind !== 'number')
     );
+  // "2 t sand", "50# bag".
+  if (name === 't') return digits && (LOOSE.has(next) || (next === 'of' && LOOSE.has(line.word(until + 1))));
+  if (name === '#') return tight && digits && line.tokens[until]?.kind !== 'number';
+  // "Ask in 4C": a door's number; degrees stand after words of warmth.
+  if (name === 'c' && /^(?:in|at|unit|from|for)$/.test(line.word(from - 2)) && !tempered(line, from)) return false;
   if (LETTERS.has(name))
     return (
       (tight && digits) ||
@@ -145,6 +150,9 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
   }
   return true;
 }
+
+const tempered = (line: Line, at: number) =>
+  [-8, -7, -6, -5, -4, -3, 1, 2, 3].some((d) => WARMTH.has(line.word(at + d)));
 
 /** "A bag", "an hour": one of them. "A box", "a set" only of something, or where somebody gets it. */
 function articleFits(line: Line, from: number, next: string, unit: Unit, name: string): boolean {

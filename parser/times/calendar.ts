@@ -1,7 +1,7 @@
 import { addDays, addMonths } from './days.ts';
 import type { Found, Rule, Talk } from './talk.ts';
 
-const MONTHS = new Map<string, number>(
+export const MONTHS = new Map<string, number>(
   [
     'january jan enero',
     'february feb febrero',
@@ -26,10 +26,11 @@ const ORDINALS =
 const two = (n: number) => String(n).padStart(2, '0');
 
 /** The day in this year, or the next where it lies behind; null where the month has no such day. */
-function dateIn(talk: Talk, month: number, day: number, year?: number): string | null {
+function dateIn(talk: Talk, month: number, day: number, year?: number, past = false): string | null {
   const this_ = Number(talk.today.slice(0, 4));
   const at = (y: number) => `${y}-${two(month)}-${two(day)}`;
-  const date = year ? at(year) : at(this_) >= talk.today ? at(this_) : at(this_ + 1);
+  const ahead = at(this_) >= talk.today;
+  const date = year ? at(year) : past ? at(ahead ? this_ - 1 : this_) : at(ahead ? this_ : this_ + 1);
   const last = new Date(Date.UTC(Number(date.slice(0, 4)), month, 0)).getUTCDate();
   return month >= 1 && month <= 12 && day >= 1 && day <= last ? date : null;
 }
@@ -43,6 +44,19 @@ function coming(talk: Talk, day: number): string {
     if (date > talk.today && day <= last) return date;
   }
 }
+
+/** The last day of that number behind today. */
+function behind(talk: Talk, day: number): string {
+  for (let back = 0; ; back--) {
+    const date = `${addMonths(`${talk.today.slice(0, 8)}01`, back).slice(0, 8)}${two(day)}`;
+    const last = new Date(Date.UTC(Number(date.slice(0, 4)), Number(date.slice(5, 7)), 0)).getUTCDate();
+    if (date < talk.today && day <= last) return date;
+  }
+}
+
+/** "Since the 10th", "back on april 3rd", "it went in on the 9th". */
+const isTold = (talk: Talk, at: number) =>
+  talk.word(at) === 'since' || (talk.word(at) === 'on' && (talk.word(at - 1) === 'back' || talk.toldOfPast(at)));
 
 /** `14th`, `fourteenth`, `twenty first`: the number and where its words end. */
 function ordinalAt(talk: Talk, i: number): { day: number; until: number; digits: boolean } | null {
@@ -89,10 +103,13 @@ export const dayOfMonth: Rule = (talk, i) => {
   }
   if (!talk.ends(until)) return null;
   const weekOf = talk.says(i - 3, ['week', 'of', 'the']);
-  const cue = DAY_CUE.test(talk.word(i - 2)) || SUBJECT.test(talk.word(until)) || DATED_VERB.test(talk.lead(i - 1));
+  const told = isTold(talk, i - 2);
+  const cue =
+    told || DAY_CUE.test(talk.word(i - 2)) || SUBJECT.test(talk.word(until)) || DATED_VERB.test(talk.lead(i - 1));
   // A bare high number counts days; a bare low one counts windows, coats and steps.
   if (!weekOf && !cue && day < 13) return null;
-  if (!weekOf && !digits && day < 4 && !DAY_CUE.test(talk.word(i - 2))) return null;
+  if (!weekOf && !told && !digits && day < 4 && !DAY_CUE.test(talk.word(i - 2))) return null;
+  if (told) return { from: i - 1, until, date: behind(talk, day), past: true, rule: 'time/day-of-month' };
   const date = coming(talk, day);
   if (!weekOf) return { from: i - 1, until, date, rule: 'time/day-of-month' };
   const from = talk.word(i - 4) === 'the' ? i - 4 : i - 3;
@@ -111,9 +128,11 @@ export const monthDay: Rule = (talk, i) => {
   const yearAt = talk.word(until) === ',' ? until + 1 : until;
   const year = /^20\d\d$/.test(talk.word(yearAt)) ? Number(talk.word(yearAt)) : undefined;
   if (year) until = yearAt + 1;
-  const date = dateIn(talk, month, day, year);
-  if (!date) return null;
   const from = after ? i : i - 1;
+  const past = !year && isTold(talk, from - 1);
+  const date = dateIn(talk, month, day, year, past);
+  if (!date) return null;
+  if (past) return { from, until, date, past, rule: 'time/month-day' };
   if (!talk.says(from - 2, ['week', 'of'])) return { from, until, date, rule: 'time/month-day' };
   return { from: from - 2, until, date, to: addDays(date, 6), relation: 'during', rule: 'time/week-of' };
 };

@@ -10,6 +10,16 @@ export const addDays = (day: string, days: number) => fromUtc(toUtc(day) + days 
 export const weekdayOf = (day: string) => new Date(toUtc(day)).getUTCDay();
 export const daysBetween = (from: string, to: string) => Math.round((toUtc(to) - toUtc(from)) / DAY_MS);
 
+/** So many days on, weekends not counted. */
+export function addWorkingDays(day: string, days: number): string {
+  let at = day;
+  for (let left = days; left > 0; ) {
+    at = addDays(at, 1);
+    if (weekdayOf(at) % 6 !== 0) left--;
+  }
+  return at;
+}
+
 /** Same day of the month that many months on; the month's last day where it has no such day. */
 export function addMonths(day: string, months: number): string {
   const at = new Date(toUtc(day));

@@ -20,7 +20,18 @@ const HOLIDAYS: readonly (readonly [words: string, on: (year: number) => string]
   ['labor day', (year) => nth(year, 9, 1, 1)],
   ['memorial day', (year) => addDays(nth(year, 6, 1, 1), -7)],
   ['the fourth of july', (year) => `${year}-07-04`],
+  ['fourth of july', (year) => `${year}-07-04`],
   ['halloween', (year) => `${year}-10-31`],
+  ['presidents day', (year) => nth(year, 2, 1, 3)],
+  ["president's day", (year) => nth(year, 2, 1, 3)],
+  ['mlk day', (year) => nth(year, 1, 1, 3)],
+  ['columbus day', (year) => nth(year, 10, 1, 2)],
+  ['veterans day', (year) => `${year}-11-11`],
+  ['juneteenth', (year) => `${year}-06-19`],
+  ['canada day', (year) => `${year}-07-01`],
+  ['anzac day', (year) => `${year}-04-25`],
+  ['australia day', (year) => `${year}-01-26`],
+  ['boxing day', (year) => `${year}-12-26`],
 ];
 
 function newYear(year: number): string {
@@ -32,10 +43,11 @@ const OPENING = new Set(ROWS.map(({ words }) => words[0]));
 
 /** "By thanksgiving", "before christmas": the coming one. Without such a lead it may be a light or a paint. */
 export const holiday: Rule = (talk, i) => {
-  if (!OPENING.has(talk.word(i)) || !/^(?:by|before|b4|until|till|til|after|on|for|come)$/.test(talk.word(i - 1)))
-    return null;
+  if (!OPENING.has(talk.word(i))) return null;
   const found = ROWS.find(({ words }) => talk.says(i, words));
-  if (!found) return null;
+  // A holiday called a day is nothing else: "crew's off presidents day".
+  const cue = /^(?:by|before|b4|until|till|til|after|on|for|come|off)$/.test(talk.word(i - 1));
+  if (!found || !(cue || found.words.at(-1) === 'day')) return null;
   const until = i + found.words.length;
   if (!talk.ends(until)) return null;
   const year = Number(talk.today.slice(0, 4));

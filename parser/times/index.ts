@@ -1,11 +1,13 @@
 import type { Quantity, TimeMention, Token } from '../types.ts';
 import { dayOfMonth, monthDay, slashDate } from './calendar.ts';
 import { clockAfter } from './clock.ts';
+import { addDays } from './days.ts';
 import { holiday } from './holidays.ts';
+import { monthPart } from './months.ts';
 import { endOfDay, nearDay, stretch } from './near.ts';
 import { relationBefore } from './relation.ts';
 import { type Found, type Rule, Talk } from './talk.ts';
-import { lengthOfTime, overnight } from './waits.ts';
+import { dayOrTwo, lengthOfTime, overnight, workingDays } from './waits.ts';
 import { weekday } from './weekdays.ts';
 
 /** In the order in which they are asked; the first that answers wins. */
@@ -14,7 +16,10 @@ const RULES: readonly Rule[] = [
   endOfDay,
   stretch,
   overnight,
+  dayOrTwo,
+  workingDays,
   lengthOfTime,
+  monthPart,
   monthDay,
   weekday,
   dayOfMonth,
@@ -48,6 +53,10 @@ export function readTimes(
     const from = withOpening(talk, Math.max(joined.from ?? i, claimed), claimed);
     const [start, end] = [talk.tokens[from]!.start, talk.tokens[joined.until - 1]!.end];
     const clock = clockAfter(talk, joined.until);
+    // "Monday through wednesday": the second follows the first.
+    const opened = out.at(-1);
+    if (joined.rule === 'time/weekday' && opened && isThrough(talk, i, claimed) && joined.date < opened.date)
+      joined.date = addDays(joined.date, 7);
     out.push({
       from: places[from]!,
       until: places[joined.until - 1]! + 1,
@@ -67,6 +76,9 @@ export function readTimes(
   }
   return out;
 }
+
+const isThrough = (talk: Talk, i: number, claimed: number) =>
+  claimed === i - 1 && /^(?:to|through|thru|till|until|-|–)$/.test(talk.word(i - 1));
 
 function firstOf(talk: Talk, i: number): Found | null {
   for (const rule of RULES) {

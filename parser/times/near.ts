@@ -1,5 +1,6 @@
 import { addDays, addMonths, lastWeekday, nextWeekday, weekdayOf } from './days.ts';
-import type { Rule, Talk } from './talk.ts';
+import type { Found, Rule, Talk } from './talk.ts';
+import { WEEKDAYS } from './weekdays.ts';
 
 /** Phrase tables are asked at every word of every note: only those that open with it are compared. */
 function byFirstWord<Row extends readonly [words: readonly string[], ...rest: unknown[]]>(
@@ -92,6 +93,9 @@ const endOfWeek = (talk: Talk): Reach => ({ date: friday(talk), by: true });
 const endOfNextWeek = (talk: Talk): Reach => ({ date: addDays(monday(talk), 4), by: true });
 const endOfMonth = (talk: Talk): Reach => ({ date: addDays(firstOfNextMonth(talk), -1), by: true });
 const nextWeek = (talk: Talk): Reach => ({ date: monday(talk), to: addDays(monday(talk), 6) });
+const midNextWeek = (talk: Talk): Reach => ({ date: addDays(monday(talk), 2) });
+const startOfNextWeek = (talk: Talk): Reach => ({ date: monday(talk), to: addDays(monday(talk), 1) });
+const midweek = (talk: Talk): Reach => ({ date: nextWeekday(addDays(talk.today, -1), 3) });
 const firstOfNextMonth = (talk: Talk) => `${addMonths(talk.today, 1).slice(0, 8)}01`;
 
 /** Stretches of days; longer phrases first. */
@@ -112,6 +116,19 @@ const STRETCHES = byFirstWord(
       ['eom', endOfMonth],
       ['the week after next', (talk) => ({ date: addDays(monday(talk), 7), to: addDays(monday(talk), 13) })],
       ['week after next', (talk) => ({ date: addDays(monday(talk), 7), to: addDays(monday(talk), 13) })],
+      ['mid next week', midNextWeek],
+      ['middle of next week', midNextWeek],
+      ['the middle of next week', midNextWeek],
+      ['first of next week', startOfNextWeek],
+      ['start of next week', startOfNextWeek],
+      ['beginning of next week', startOfNextWeek],
+      ['the beginning of next week', startOfNextWeek],
+      ['middle of the week', midweek],
+      ['the middle of the week', midweek],
+      ['mid week next week', nextWeek],
+      ['midweek next week', nextWeek],
+      ['mid week', midweek],
+      ['midweek', midweek],
       ['early next week', nextWeek],
       ['late next week', nextWeek],
       ['later next week', nextWeek],
@@ -133,11 +150,24 @@ const STRETCHES = byFirstWord(
 export const stretch: Rule = (talk, i) => {
   for (const [words, reach] of STRETCHES.get(talk.word(i)) ?? []) {
     if (!talk.says(i, words)) continue;
+    if (words.length === 2 && words[1] === 'week' && words[0] === 'next') {
+      const day = dayBehind(talk, i + 2);
+      if (day) return day;
+    }
     const { by, ...days } = reach(talk);
     return { until: i + words.length, ...days, relation: by ? 'by' : 'during', rule: `time/${words.join('-')}` };
   }
   return weekend(talk, i);
 };
+
+/** "Next week on monday": the day is the one meant. */
+function dayBehind(talk: Talk, at: number): Found | null {
+  const k = talk.word(at) === 'on' || talk.word(at) === ',' ? at + 1 : at;
+  const day = WEEKDAYS.get(talk.word(k));
+  return day === undefined || talk.word(k).length < 4
+    ? null
+    : { until: k + 1, date: addDays(monday(talk), (day + 6) % 7), rule: 'time/weekday-next-week' };
+}
 
 const BEFORE_WEEKEND = /^(?:over|on|for|by|before|after|until|till|til|through|thru|of|during|all)$/;
 
@@ -145,7 +175,14 @@ const BEFORE_WEEKEND = /^(?:over|on|for|by|before|after|until|till|til|through|t
 const weekend: Rule = (talk, i) => {
   if (talk.word(i) !== 'weekend') return null;
   const lead = talk.word(i - 1);
-  if (!/^(?:this|the|last|next|all)$/.test(lead)) return null;
+  const later = talk.says(i + 1, ['after', 'next']) || talk.says(i + 1, ['after', 'this', 'one']) ? 1 : 0;
+  if (later) {
+    const saturday = addDays(nextWeekday(addDays(talk.today, -1), 6), 7);
+    const until = i + (talk.word(i + 2) === 'next' ? 3 : 4);
+    const from = lead === 'the' ? i - 1 : i;
+    return { from, until, date: saturday, to: addDays(saturday, 1), relation: 'during', rule: 'time/weekend' };
+  }
+  if (!/^(?:this|the|last|next|all|coming)$/.test(lead)) return null;
   const over = talk.word(i - 2) === 'over' && lead === 'the';
   if (lead === 'the' && !BEFORE_WEEKEND.test(talk.word(i - 2)) && !talk.ends(i + 1)) return null;
   const from = over ? i - 2 : i - 1;

@@ -1,6 +1,7 @@
 import type { Quantity } from '../types.ts';
-import { addDays, addHours, addMonths, dayOf } from './days.ts';
+import { addDays, addHours, addMonths, addWorkingDays, dayOf } from './days.ts';
 import type { Found, Rule, Talk } from './talk.ts';
+import { WEEKDAYS } from './weekdays.ts';
 
 /** Words before a length of time that make it a wait, and words after it that do. */
 const WAIT_BEFORE =
@@ -10,7 +11,7 @@ const WAIT_AFTER = /^(?:before|then|till|until|and then|to (?:cure|dry|set|harde
 const SPENT =
   /\b(?:held|hold|tested|test|took|takes|worked|spent|been|last|every|each|per|about an?|charged?|ran|runs|labor|lasted|drive)\b/;
 const SURE_WAIT = /\b(?:cure|cures|dry|set|sit|wait|let|acclimate|leave|keep|stay|stays|off)\b/;
-const HOURS: Record<string, number> = { hr: 1, day: 24, week: 168, month: 720 };
+const HOURS: Record<string, number> = { hr: 1, day: 24, week: 168, month: 720, year: 8760 };
 /** Shorter lengths set no day. */
 const LEAST_HOURS = 2;
 /** "In two hours" is a clock time, not a day. */
@@ -37,11 +38,54 @@ export const overnight: Rule = (talk, i) => {
 /** The day on which a length of time from now ends: hours by the clock, the rest by the calendar. */
 function endOf(talk: Talk, quantity: Quantity, sign = 1): string {
   const count = quantity.value.valueOf() * sign;
+  if (quantity.unit === 'year') return addMonths(talk.today, Math.round(12 * count));
   if (quantity.unit === 'month') return addMonths(talk.today, Math.round(count));
   if (quantity.unit === 'week') return addDays(talk.today, Math.round(count * 7));
   if (quantity.unit === 'day') return addDays(talk.today, Math.ceil(count));
   return dayOf(addHours(talk.now, count));
 }
+
+/** "Ten business days", "in five working days". */
+export const workingDays: Rule = (talk, i) => {
+  const at = talk.quantityAt(i);
+  if (
+    !at ||
+    at.quantity.unit ||
+    !/^(?:business|working|work)$/.test(talk.word(at.until)) ||
+    talk.word(at.until + 1) !== 'days'
+  )
+    return null;
+  const days = at.quantity.value.valueOf();
+  if (!Number.isInteger(days) || days < 1 || days > 120 || SPENT.test(talk.lead(i))) return null;
+  const before = talk.word(i - 1);
+  return {
+    from: before === 'in' || before === 'within' ? i - 1 : i,
+    until: at.until + 2,
+    date: addWorkingDays(talk.today, days),
+    relation: before === 'within' ? 'by' : 'on',
+    rule: 'time/working-days',
+  };
+};
+
+/** "In a day or two", "give it a day or so". */
+export const dayOrTwo: Rule = (talk, i) => {
+  if (!/^an?$/.test(talk.word(i)) || talk.word(i + 2) !== 'or' || !/^(?:two|three|so)$/.test(talk.word(i + 3)))
+    return null;
+  const unit = { day: 1, week: 7 }[talk.word(i + 1)];
+  const inDays = talk.word(i - 1) === 'in';
+  if (!unit || !(inDays || SURE_WAIT.test(talk.lead(i)) || /\bgive\b/.test(talk.lead(i)))) return null;
+  const most = { two: 2, three: 3 }[talk.word(i + 3)] ?? 1;
+  if (!inDays)
+    return {
+      until: i + 4,
+      date: addDays(talk.today, unit * most),
+      relation: 'notBefore',
+      hours: 24 * unit * most,
+      rule: 'time/wait',
+    };
+  const to = most > 1 ? { to: addDays(talk.today, unit * most) } : {};
+  return { from: i - 1, until: i + 4, date: addDays(talk.today, unit), ...to, rule: 'time/in-days' };
+};
 
 /** "Cure 24 hours", "in a couple days", "two weeks out", "three days ago": a wait, or a day so far on or back. */
 export const lengthOfTime: Rule = (talk, i) => {
@@ -59,21 +103,28 @@ export const lengthOfTime: Rule = (talk, i) => {
 
 function ago(talk: Talk, quantity: Quantity, until: number, hours: number): Found | null {
   if (!/^(?:ago|back)$/.test(talk.word(until)) || hours < LEAST_HOURS_ON) return null;
+  // "Two weeks ago monday" is that monday's.
+  if (WEEKDAYS.has(talk.word(until + 1))) return null;
   return { until: until + 1, date: endOf(talk, quantity, -1), past: true, rule: 'time/ago' };
 }
 
 function ahead(talk: Talk, i: number, quantity: Quantity, until: number, hours: number): Found | null {
+  // "In 4 to 6 weeks": its first number stands before.
+  const first = quantity.group?.kind === 'range' ? talk.quantityEndingAt(i - 1) : undefined;
+  const start = first?.from ?? i;
   // "In about two weeks": the hedge stands between.
-  const lead = /^(?:about|around|maybe|roughly|like)$/.test(talk.word(i - 1)) ? i - 1 : i;
+  let lead = /^(?:about|around|maybe|roughly|like)$/.test(talk.word(start - 1)) ? start - 1 : start;
+  if (talk.word(lead - 1) === 'next' && talk.says(lead - 3, ['within', 'the'])) lead -= 2;
   const before = talk.word(lead - 1);
   const within = before === 'within' || talk.says(lead - 2, ['in', 'the']);
   const out = talk.word(until) === 'out' ? 1 : /^from (?:now|today)$/.test(talk.join(until, until + 2)) ? 2 : 0;
   if (hours < LEAST_HOURS_ON || !(before === 'in' || within || out)) return null;
   if (talk.says(until, ['in', 'a', 'row'])) return null;
   return {
-    from: before === 'in' || before === 'within' ? lead - 1 : i,
+    from: before === 'in' || before === 'within' ? lead - 1 : start,
     until: until + out,
-    date: endOf(talk, quantity),
+    date: endOf(talk, first ? { ...quantity, value: first.quantity.value } : quantity),
+    ...(first && { to: endOf(talk, quantity) }),
     relation: within ? 'by' : 'on',
     rule: 'time/in-days',
   };

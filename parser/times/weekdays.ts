@@ -2,7 +2,7 @@ import { monthDay, theOrdinal } from './calendar.ts';
 import { addDays, lastWeekday, nextWeekday, weekdayOf } from './days.ts';
 import type { Found, Rule, Talk } from './talk.ts';
 
-const WEEKDAYS = new Map<string, number>(
+export const WEEKDAYS = new Map<string, number>(
   [
     'sunday sun domingo',
     'monday mon lunes',
@@ -22,7 +22,9 @@ const PART = /^(?:morning|afternoon|night|evening|am|pm|aft|noon|midday|lunchtim
 
 /** Weekdays: "friday", "next tuesday", "last friday", "a week from monday", "monday week", "friday the 14th". */
 export const weekday: Rule = (talk, i) => {
-  const day = WEEKDAYS.get(talk.bare(i));
+  const day =
+    WEEKDAYS.get(talk.bare(i)) ??
+    (talk.word(i + 1) === 'ago' ? WEEKDAYS.get(talk.word(i).replace(/s$/, '')) : undefined);
   if (day === undefined || !isMeant(talk, i)) return null;
   const until = PART.test(talk.word(i + 1)) ? i + 2 : i + 1;
   const before = talk.word(i - 1);
@@ -32,11 +34,21 @@ export const weekday: Rule = (talk, i) => {
   if (dated) return dated;
   if (before === 'last' || before === 'past')
     return { from: i - 1, until, date: lastWeekday(talk.today, day), past: true, rule: 'time/last-weekday' };
+  const ago = weeksAgo(talk, i);
+  if (ago) {
+    const date = addDays(lastWeekday(talk.today, day), -7 * ago.weeks);
+    return { from: ago.from, until: ago.until ?? until, date, past: true, rule: 'time/weekday-ago' };
+  }
   const far = lengthFrom(talk, i);
   if (far) return { from: far.from, until, date: addDays(next, far.days), rule: 'time/length-from-weekday' };
   if (talk.says(i + 1, ['after', 'next'])) {
     const following = addDays(nextWeekday(talk.today, 1), 7);
     return { until: i + 3, date: addDays(following, (day + 6) % 7), rule: 'time/weekday-after-next' };
+  }
+  const week = talk.word(i + 1) === 'of' ? i + 2 : i + 1;
+  if (talk.says(week, ['next', 'week'])) {
+    const monday = nextWeekday(talk.today, 1);
+    return { until: week + 2, date: addDays(monday, (day + 6) % 7), rule: 'time/weekday-next-week' };
   }
   if (talk.word(i + 1) === 'week' && !talk.says(i + 1, ['week', 'of']))
     return { until: i + 2, date: addDays(next, 7), rule: 'time/weekday-week' };
@@ -50,10 +62,27 @@ export const weekday: Rule = (talk, i) => {
     const from = talk.says(i - 2, ['this', 'coming']) ? i - 2 : i - 1;
     return { from, until, date: next, rule: 'time/this-weekday' };
   }
-  if (before === 'since' || ((before === 'on' || before === 'back') && talk.toldOfPast(i - 1)))
+  if (before === 'since' || WASTED.test(before) || ((before === 'on' || before === 'back') && talk.toldOfPast(i - 1)))
     return { until, date: lastWeekday(talk.today, day), past: true, rule: 'time/weekday-past' };
   return { until, date: next, rule: 'time/weekday' };
 };
+
+/** "A week ago thursday", "two weeks ago monday", "two mondays ago": how many weeks before the last one. */
+function weeksAgo(talk: Talk, i: number): { from: number; until?: number; weeks: number } | null {
+  if (talk.word(i + 1) === 'ago') {
+    const count = talk.quantityEndingAt(i);
+    return count?.quantity.unit === null
+      ? { from: count.from, until: i + 2, weeks: Math.round(count.quantity.value.valueOf()) - 1 }
+      : null;
+  }
+  if (talk.word(i - 1) !== 'ago') return null;
+  if (talk.says(i - 3, ['a', 'week'])) return { from: i - 3, weeks: 1 };
+  const span = talk.quantityEndingAt(i - 1);
+  return span?.quantity.unit === 'week' ? { from: span.from, weeks: Math.round(span.quantity.value.valueOf()) } : null;
+}
+
+/** "We lost monday to the rain". */
+const WASTED = /^(?:lost|missed|skipped|wasted|worked)$/;
 
 function isMeant(talk: Talk, i: number): boolean {
   const word = talk.word(i);

@@ -7,6 +7,7 @@ import { DEFECTS } from './data/defects.ts';
 import { DOORS } from './data/doors.ts';
 import { DRYWALL } from './data/drywall.ts';
 import { ELECTRICAL } from './data/electrical.ts';
+import { FAILINGS } from './data/failings.ts';
 import { FINISHES } from './data/finishes.ts';
 import { FLOORING } from './data/flooring.ts';
 import { HARDWARE } from './data/hardware.ts';
@@ -18,6 +19,7 @@ import { PAINT } from './data/paint.ts';
 import { PLUMBING } from './data/plumbing.ts';
 import { ROLES } from './data/roles.ts';
 import { ROOFING } from './data/roofing.ts';
+import { SPANISH } from './data/spanish.ts';
 import { SURFACES } from './data/surfaces.ts';
 import { TASKS } from './data/tasks.ts';
 import { TILE } from './data/tile.ts';
@@ -27,7 +29,22 @@ import { vocabularyOf } from './vocabulary.ts';
 
 const SHEETS = [
   ...[TILE, PAINT, DRYWALL, LUMBER, HARDWARE, FLOORING, ELECTRICAL, LOW_VOLTAGE, PLUMBING, HVAC, APPLIANCES],
-  ...[ROOFING, CONCRETE, DOORS, LANDSCAPE, TOOLS, SURFACES, AREAS, ROLES, FINISHES, DEFECTS, TASKS, DEEDS],
+  ...[
+    ROOFING,
+    CONCRETE,
+    DOORS,
+    LANDSCAPE,
+    TOOLS,
+    SURFACES,
+    AREAS,
+    ROLES,
+    FINISHES,
+    DEFECTS,
+    FAILINGS,
+    TASKS,
+    DEEDS,
+    SPANISH,
+  ],
 ].flat();
 
 let built: Vocabulary | undefined;

@@ -2,4 +2,5 @@
 import './quantities.ts';
 import './times.ts';
 import './hearing.ts';
+import './load.ts';
 import './fold.ts';

@@ -1,7 +1,9 @@
 /**
  * Misheard trade words put right, and plain English wrongly turned into trade words.
  *
- * The phrases: `seen` while the rules were written, `unseen` before the sounds were tuned, `fresh` after it.
+ * The phrases: `seen` while the rules were written, `unseen` before the sounds were tuned, `fresh` after it. Then 58 more,
+ * most of them plain English in the place of the trade's words: 19 were put right at first sight. Half of them were then
+ * `opened` and their causes mended, half stay `sealed`: their misses are never printed.
  *
  *   npx tsx tests/bench/hearing.ts [folder of .json or .txt files of ordinary English]
  */
@@ -13,7 +15,7 @@ import { builtIn } from '../../parser/trade/index.ts';
 const squeezed = (text: string) => text.toLowerCase().replace(/[^a-z]/g, '');
 const vocabulary = builtIn();
 
-for (const name of ['seen', 'unseen', 'fresh']) {
+for (const name of ['seen', 'unseen', 'fresh', 'opened', 'sealed']) {
   const lines = readFileSync(new URL(`../../fixtures/hearing/${name}.jsonl`, import.meta.url), 'utf8')
     .trim()
     .split('\n');
@@ -24,6 +26,7 @@ for (const name of ['seen', 'unseen', 'fresh']) {
       return !squeezed(tokens.map((t) => (t.skip ? '' : t.word)).join(' ')).includes(squeezed(meant));
     });
   console.log(`Put right, ${name}: ${lines.length - missed.length} of ${lines.length}`);
+  if (name === 'sealed') continue;
   for (const { heard, meant } of missed) console.log(`  missed: ${heard} for ${meant}`);
 }
 

@@ -3,6 +3,9 @@
  *
  *   npx tsx tests/bench/times.ts
  *
+ * `opened` and `sealed` are the halves of 60 phrases written later: recall 74.5 %, precision 84.4 %, 1 alarm in 12 at
+ * first sight. Causes of misses were mended from the first half alone; a few of its wanted days are arguable and stay.
+ *
  * A reading counts where its day is the wanted one (or within the wanted span) and its words meet the wanted words.
  */
 
@@ -80,7 +83,7 @@ function measure(reader: Reader, phrases: readonly Phrase[]) {
   };
 }
 
-for (const name of ['seen', 'unseen']) {
+for (const name of ['seen', 'unseen', 'opened', 'sealed']) {
   const phrases = phrasesIn(name);
   console.log(`Days, ${name} (${phrases.length} phrases)`);
   console.table({ ours: measure(ours, phrases), 'chrono-node': measure(general, phrases) });

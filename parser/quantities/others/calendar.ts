@@ -50,6 +50,12 @@ export const year: ClaimRule = (line, i) => {
       /^[’']$/.test(line.tokens[i - 1]!.text) && text.length === 2 && line.tight(i) && line.tokens[i - 1]!.spaced;
     return (whole && !unitAt(line, i + 1, line.number(i))) || built ? { until: i + 1, kind: 'year' } : null;
   }
+  // "The twenty twenty four code".
+  if (line.word(i) === 'twenty' && line.word(i + 1) === 'twenty' && line.number(i + 1)) {
+    const tail = line.number(i + 1)!;
+    if (tail.n > 20 && /^(?:code|edition|model|nec|irc|ibc)$/.test(line.word(tail.until)))
+      return { until: tail.until, kind: 'year' };
+  }
   if (!since || !CENTURIES.has(line.word(i))) return null;
   if (/^(?:twenties|thirties|forties|fifties|sixties|seventies|eighties|nineties|hundreds)$/.test(line.word(i + 1)))
     return { until: i + 2, kind: 'year' };

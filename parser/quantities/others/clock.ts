@@ -43,6 +43,9 @@ function pastHour(line: Line, i: number): Claim | null {
   const k = line.word(i) === 'a' ? i + 1 : i;
   const word = line.word(k);
   const side = line.word(k + 1);
+  // "Around half five", as the British say half past.
+  if (word === 'half' && k === i && HOURS.has(side) && hasCue(line, i - 1) && endsPhrase(line, i + 2))
+    return claim(i + 2);
   if (!/^(?:past|to|after|till|of)$/.test(side)) return null;
   const part = word === 'quarter' || (word === 'half' && side === 'past');
   const minutes = /^(?:five|ten|twenty)$/.test(word) && side !== 'of' && k === i;
@@ -62,8 +65,15 @@ function onHour(line: Line, i: number): Claim | null {
   if (line.word(until) === 'sharp' && !unitAt(line, until, number)) return claim(until + 1);
   if (line.word(until) === 'ish' || line.word(until) === 'noon') return claim(until + 1);
   if (!minutes && number.until > until) return null;
+  // "By seven, seven thirty at the latest", "between seven and seven thirty": the hour again, more closely.
+  const between = line.word(i - 1) === 'between' && line.word(i + 1) === 'and' && HOURS.has(line.word(i + 2));
+  if (between && !minutes && MINUTES.has(line.word(i + 3)) && endsPhrase(line, i + 4)) return claim(until);
+  if (minutes && /^(?:,|or|and)$/.test(line.word(i - 1)) && HOURS.has(line.word(i - 2)) && hasCue(line, i - 3))
+    return claim(until);
   return isTimely(line, i, until) ? claim(until) : null;
 }
+
+const hasCue = (line: Line, at: number) => CUES.has(line.word(at)) || LOOSE_CUES.has(line.word(at));
 
 /** "After nine", "by seven thirty in the morning", "meet at ten": not "after two coats", "at four inches". */
 function isTimely(line: Line, i: number, until: number): boolean {

@@ -1,4 +1,7 @@
+import type { Line } from '../line.ts';
 import { unitAt } from '../unitAt.ts';
+import { unitNamed } from '../units.ts';
+import { ONES, TENS } from '../words.ts';
 import type { ClaimRule } from './claim.ts';
 
 /** Set phrases with a number in them. Common practice, no source. */
@@ -85,6 +88,32 @@ const PHRASES = [
   'six pack',
   'six ways',
   'six of one',
+  'six of one and half a dozen of the other',
+  'six of one half a dozen of the other',
+  'half a dozen of the other',
+  'one or the other',
+  'the two of us',
+  'the two of them',
+  'the three of us',
+  'the three of them',
+  'one horse town',
+  'zero tolerance',
+  'three times the charm',
+  'five will get you ten',
+  'one less thing',
+  'the big three',
+  'back in ten',
+  'back in five',
+  'back in twenty',
+  'there in ten',
+  'there in five',
+  'there in twenty',
+  'here in ten',
+  'one guy',
+  'hundred percent',
+  'a million times',
+  'ten to one',
+  'three ring circus',
   'two birds',
   'two birds one stone',
   'a dozen times',
@@ -141,9 +170,18 @@ for (const phrase of PHRASES) {
   );
 }
 
+/** "Sixty one and a half wall to wall", "twenty gallons a minute": what stands before it has the words. */
+function isPartOfMore(line: Line, i: number, first: string): boolean {
+  if (first === 'a' && unitNamed(line.word(i - 1))?.kind === 'volume') return true;
+  if (first !== 'half' && first !== 'quarter') return false;
+  const and = line.word(i - 1) === 'a' ? i - 2 : i - 1;
+  const whole = line.word(and - 1);
+  return line.word(and) === 'and' && (ONES.has(whole) || TENS.has(whole) || line.tokens[and - 1]?.kind === 'number');
+}
+
 export const idiom: ClaimRule = (line, i) => {
   const words = BY_FIRST.get(line.word(i))?.find((phrase) => phrase.every((word, k) => line.word(i + k) === word));
-  if (!words) return null;
+  if (!words || isPartOfMore(line, i, words[0]!)) return null;
   // "One by one inch" is a size: the last number has a unit of its own.
   const until = i + words.length;
   const last = line.number(until - 1);

@@ -6,12 +6,12 @@ import { type Claim, type ClaimRule, isDigits } from './claim.ts';
 
 /** Words that give the number behind them as a name. */
 const NAMED = wordSet(
-  'number unit suite apt apartment circuit ckt lot page revision rev order invoice permit po wo job ticket model cat category type grade schedule sch ' +
+  'option alternate keynote mark number unit suite apt apartment circuit ckt lot interstate marker license serial page revision rev order invoice permit po wo job ticket model cat category type grade schedule sch ' +
     'route rt rm zip highway hwy exit chapter version phase class breaker stage code extension ext combo pin gate plan item note',
 );
 /** The same, unless a size follows: "window three", but "window 36 x 48". */
 const NAMED_UNLESS_SIZED = wordSet(
-  'room bedroom bath bathroom floor door window drop bay line zone day week sheet drawing detail section level building bldg house truck crew part row ' +
+  'room bedroom block column footing bath bathroom floor door window drop bay line zone day week sheet drawing detail section level building bldg house truck crew part row ' +
     'lane step station loop stair',
 );
 const SIZED = wordSet('by x × wide high tall deep long thick and or to of is are at more');
@@ -41,14 +41,17 @@ export const label: ClaimRule = (line, i) => {
     return claim(i + 2);
   if (isHyphened(line, number.until)) return claim(number.until + 2);
   if (number.d !== 1) return null;
-  const before = line.word(i - 1);
+  const before = line.word(i - 1).replace(/'s$/, '');
   if (before === '#' && line.tight(i)) return claim(number.until);
   if ((before === '.' && line.word(i - 2) === 'no' && line.tight(i - 1)) || before === 'r') return claim(number.until);
-  const named = NAMED.has(before) || (before === 'is' && /^(?:code|combo|pin|zip|number)$/.test(line.word(i - 2)));
+  const named =
+    NAMED.has(before) ||
+    (before === 'is' && /^(?:code|combo|pin|zip|number|extension|lockbox|password)$/.test(line.word(i - 2)));
   if (!named && !NAMED_UNLESS_SIZED.has(before)) return null;
   const mark = line.tokens[number.until];
   // "Apartment 12C": the letter is part of the name.
-  if (named && mark && !mark.spaced && /^[A-Z]$/.test(mark.text)) return claim(number.until + 1);
+  if (mark && !mark.spaced && /^[A-Z]$/.test(mark.text) && (named || /^(?:door|room|window|stair)$/.test(before)))
+    return claim(number.until + 1);
   if (unitAt(line, number.until, number) || (mark?.kind === 'mark' && !mark.spaced && /^["'/%”’]$/.test(mark.text)))
     return null;
   if (named) return next === 'by' || next === 'x' ? null : claim(number.until);
@@ -77,8 +80,24 @@ const isHyphened = (line: Line, at: number) =>
 /** "Drop two treads": they are counted. */
 const isPlural = (word: string) => /[^s']s$/.test(word) && word.length > 3;
 
+const PARAGRAPHS = wordSet('section table article chapter figure paragraph');
+const WRITTEN_CODES = /^[A-Z]{2,4}$/;
+
+/** "SW 7008", "RAL 9010", "HC 172", "color 7008": a name in capitals and its number, in a note that is not all capitals. */
+function isPaintCode(line: Line, i: number): boolean {
+  const text = line.tokens[i]!.text;
+  if (!/^\d{3,4}$/.test(text)) return false;
+  const before = line.tokens[i - 1];
+  if (before?.kind !== 'word') return false;
+  if (/^colou?r$/.test(before.word)) return true;
+  const around = [line.tokens[i - 2], line.tokens[i + 1]].some((t) => t?.kind === 'word' && /^[a-z]{2,}$/.test(t.text));
+  return WRITTEN_CODES.test(before.text) && around;
+}
+
 /** W-3614, 2868, 12-2, 4B, long numbers bare of any unit. */
 export const code: ClaimRule = (line, i) => {
+  // A paragraph of the code book: "section 310.16", "table 250.66".
+  if (PARAGRAPHS.has(line.word(i - 1)) && /^\d+\.\d+$/.test(line.word(i))) return claim(i + 1, 'code');
   if (!isDigits(line, i)) return spokenCode(line, i);
   if (feetDashInches(line, i)) return null;
   const { text } = line.tokens[i]!;
@@ -109,6 +128,17 @@ export const code: ClaimRule = (line, i) => {
     line.number(i)?.until === i + 1 &&
     line.number(i + 2)?.shape === 'whole' &&
     !unitAt(line, i + 3, line.number(i + 2))
+  )
+    return claim(i + 3, 'code');
+  if (isPaintCode(line, i) && !unitAt(line, i + 1, line.number(i))) return claim(i + 1, 'code');
+  // "P.O. 44-1932": two long numbers and a hyphen.
+  if (
+    dash &&
+    /^[-–]$/.test(dash.text) &&
+    !dash.spaced &&
+    line.tight(i + 2) &&
+    /^\d{4,}$/.test(line.word(i + 2)) &&
+    /^\d{2,}$/.test(text)
   )
     return claim(i + 3, 'code');
   const sized = /^[x×/"'”’.%-]$/.test(dash?.text ?? '') && !dash!.spaced;

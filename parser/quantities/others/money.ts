@@ -15,6 +15,16 @@ export const money: ClaimRule = (line, i) => {
   // "A buck fifty" is 150 of something or 1.50: kept aside, with no sum.
   if (line.word(i) === 'a' && line.word(i + 1) === 'buck' && line.number(i + 2))
     return { until: line.number(i + 2)!.until, kind: 'money' };
+  // "A grand and a half", "a couple hundred bucks": so much that no sum is certain.
+  if (line.word(i) === 'a' && line.word(i + 1) === 'grand' && line.word(i + 2) === 'and' && line.number(i + 3))
+    return { until: line.number(i + 3)!.until, kind: 'money' };
+  const couple = line.word(i + 1) === 'couple' ? i + 2 : line.word(i) === 'couple' ? i + 1 : 0;
+  if (couple) {
+    const k = line.word(couple) === 'of' ? couple + 1 : couple;
+    const scale = /^(?:hundred|thousand|grand)$/.test(line.word(k)) ? k + 1 : k;
+    if (CURRENCY.has(line.word(scale))) return { until: scale + 1, kind: 'money' };
+    if (line.word(k) === 'grand') return { until: k + 1, kind: 'money' };
+  }
   const signed = /^[$£€]$/.test(line.tokens[i]!.text);
   const number = line.number(signed ? i + 1 : i);
   if (!number || number.article) return null;
@@ -23,6 +33,13 @@ export const money: ClaimRule = (line, i) => {
     THOUSANDS.has(next) && number.shape !== 'fraction' && (next === 'grand' || line.tight(number.until));
   if (signed) return sum(number, number.until, thousands);
   if (CURRENCY.has(next) || thousands) return sum(number, number.until + 1, thousands);
+  // "He wants 40 an hour": a wage, or a pace; either way nobody counts it.
+  if (
+    /^(?:a|an|per)$/.test(next) &&
+    /^(?:hour|hr|day|week)$/.test(line.word(number.until + 1)) &&
+    number.n >= 10 * number.d
+  )
+    return sum(number, number.until + 2, false);
   if (!PAYING.has(line.word(i - 1)) && !PAYING.has(line.word(i - 2)) && !PAYING.has(line.word(i - 3))) return null;
   // "Eighty pounds on it" is a load; pounds are money only where somebody paid them.
   if (next === 'pounds' || next === 'pound') return sum(number, number.until + 1, false);

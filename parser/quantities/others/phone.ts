@@ -6,6 +6,8 @@ const SPOKEN = new Set('oh zero one two three four five six seven eight nine'.sp
 export const phone: ClaimRule = (line, i) => {
   const opened = line.tokens[i]!.text === '(';
   if (!opened && !isDigits(line, i)) return spoken(line, i);
+  if (isDigits(line, i) && line.tokens[i]!.text.length === 3 && CALLED.test(line.word(i + 1)))
+    return { until: i + 1, kind: 'phone' };
   const lengths: number[] = [];
   let marks = 0;
   let until = i;
@@ -24,8 +26,11 @@ export const phone: ClaimRule = (line, i) => {
   return usual || trunk ? { until, kind: 'phone' } : null;
 };
 
+/** "The 415 number", "the four one five line". */
+const CALLED = /^(?:number|line|area|cell|extension)$/;
+
 const spoken: ClaimRule = (line, i) => {
   let k = i;
   while (k < i + 12 && SPOKEN.has(line.word(k))) k++;
-  return k - i >= 7 ? { until: k, kind: 'phone' } : null;
+  return k - i >= 7 || (k - i === 3 && CALLED.test(line.word(k))) ? { until: k, kind: 'phone' } : null;
 };

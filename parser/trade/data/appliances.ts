@@ -28,6 +28,16 @@ pool heater; pool pump, pool filter; @each
 elevator; dumbwaiter, stair lift; @each
 range filter; hood filter; @each
 anti tip bracket; anti-tip; @each
-appliance pull; panel ready front; @each`,
+appliance pull; panel ready front; @each
+appliance; kitchen appliance; @each
+rangetop; coffee machine; @each
+wine cooler; wine chiller, kegerator; @each
+ice machine; water dispenser; @each
+instant hot; hot water dispenser, instant hot tap; @each
+gas log; gas logs, gas insert, gas fire, wood burner, log burner, fireplace unit; @each
+treadmill; exercise machine; @each
+piano; upright piano; @each
+fryer; prep table, steam table, hood system; @each
+vending machine; smoker; @each`,
   },
 ];

@@ -117,6 +117,76 @@ church hall; fellowship hall
 trailer office; job trailer, site office
 new addition; the addition
 bump out
-staging area; laydown area`,
+staging area; laydown area
+bath one; bath two, bath three, bath 1, bath 2, bath 3, bathroom one, bathroom two, bathroom 1, bathroom 2
+bedroom one; bedroom two, bedroom three, bedroom four, bedroom 1, bedroom 2, bedroom 3, bedroom 4, bed one, bed two, bed three, bed 1, bed 2, bed 3, br1, br2, br3
+boys room; girls room, son's room, daughter's room, baby's room, baby room, teen room
+guest suite; owner's suite, main suite
+box room; attic room, bonus room, flex room, flex space
+living area; living space, family area
+formal living; formal dining, formal living room, formal dining room
+den room; snug, drawing room, reception room, hearth room, keeping room
+rumpus room; rumpus, tv room, movie room, piano room, hobby room
+man cave; mancave, billiard room, pool room
+dressing area; sitting area, reading room
+kitchen area; coffee station
+laundry area; utility area
+electric room; panel room, comms room, riser room, pump room, elevator room, generator room, data room, av room, telecom room
+trash room; bin store, recycling room
+coat room; storage area, storage unit
+entrance; main entrance, front entrance, back entrance, rear entrance, side entrance
+entry area; foyer area, lobby area
+portico; airlock
+stair one; stair two, stair a, stair b
+walk in closet area; reach in, walk in robe
+suite a; suite b, suite one, suite two, suite 100, suite 200, suite 101
+office one; office two, office 1, office 2, office suite
+cubicle; cubicles, phone booth
+training room; huddle room, wellness room, mothers room
+cafeteria; canteen, staff area
+mail room; mailroom, print room, file room, records room
+front counter; cash wrap, sales area, retail area, retail space, shopfront
+receiving area; loading area
+warehouse; production area
+machine room; tool room, tool crib, workroom, work room, spray booth, paint booth, clean room
+bay one; bay three, bay 1, bay 2, bay 3
+drive thru; drive through
+walkout; cold room
+undercroft; under the house, vault
+porte cochere; motor court, parking area, parking stall
+attic space; loft space, roof void, ceiling space, ceiling void, kneewall space
+screen room; three season room, four season room, florida room
+outdoor area; alfresco, outdoor living, bbq area, patio area
+lawn area; planting area, planting bed, garden area
+paddock; pasture, orchard, tack room, hayloft, stall, chicken coop, coop, kennel
+bath house; cabana, boathouse, jetty
+curbside; verge, nature strip
+alleyway; laneway, back lane, side passage, passageway
+turnaround; cul de sac
+job site; jobsite, building site
+building a; building b, building one, building two, building 1, building 2
+main house; front house, rear house, back house, main building, carriage house, coach house, guest cottage
+unit a; unit b, unit one, unit two, unit three, unit 1, unit 2, unit 3
+apartment; apartment a, apartment b, apartment one, apartment two, apt 1, apt 2
+upper unit; lower unit, upstairs unit, downstairs unit, front unit, rear unit, end unit
+condo; townhouse, cottage, cabin, tiny house, casita
+clubhouse; community room, rec center
+chapel; sanctuary, nave, narthex, altar, steeple, bell tower
+gymnasium; auditorium, stage, backstage, green room
+daycare; nursery area, toddler room, infant room
+clinic; x ray room, sterilization room, lab room, nurses station, patient room, therapy room, massage room, pharmacy
+salon; spa room, sauna room
+restaurant; cafe, bakery, brewery, tap room, taproom, dish room
+cooler room; freezer room, walk in box
+hotel room; ballroom, banquet room
+museum; gallery, exhibit area
+level one; level two, level three, level 1, level 2, level 3, upper level, main level, ground level, mid level, roof level
+second story; third story, top story, first storey, second storey, upper storey
+whole house; entire house
+north wing; south wing, east wing, west wing, new wing, old wing
+extension; rear extension, side extension, annex, annexe
+garden room; summer house, summerhouse, outhouse
+loft conversion; garage conversion
+shower area; sink area, fireplace area, niche area`,
   },
 ];

@@ -72,6 +72,62 @@ window well; window well cover; @each
 bollard; steel bollard, wheel stop; @each
 steel column; lally column, jack post, adjustable post; ~lolly column; @each
 helical pile; helical pier; @each
-threshold ramp; @each`,
+threshold ramp; @each
+eighty pounder; @bag
+rapid set; sand mix, topping mix, fiber mix, pump mix, grout mix, crack resistant mix; @bag
+flowable fill; slurry fill, lean mix; @yd
+core fill; cell fill; @yd
+shotcrete; gunite; @yd
+stamped overlay; @bag
+patch mix; vinyl concrete patcher; @bag
+crack injection; polyurethane injection, injection epoxy; @kit
+mortar color; mortar dye; @bag
+plasticizer; plasticiser, frost proofer, retarding agent; @bottle
+ballast mix; all in ballast; @ton
+base course; base material, 3/4 minus, three quarter minus, crush and run, bank run, road crush, type one, crusher dust, blue metal, stone screening; @yd, ton
+number 57; fifty sevens, 57s, 57 stone; @ton
+structural fill; clean fill, engineered fill, select fill, fill material, backfill material; @yd
+bedding; pipe bedding; @yd
+cobble; cobblestone, cobbles, sett, setts; @ton
+rebar mat; stirrups, rebar stirrup; @each
+welded wire fabric; wwf, wwm, a393, a142; @sheet, roll
+joint reinforcement; ladder wire; @each
+dobie; dobies, chairs; @bag
+form pin; form pins, form stake, steel stake; @each
+waler; walers, whaler, kicker, kickers; @each
+icf; insulated form; @each
+footing tube; cardboard tube; @each
+keyway; wedge tie; @each
+embed; embeds, baseplate, embed plate; @each
+cmus; thermal block; @each
+soldier course; brick course, rowlock, header course, brick ledge; @each
+lintel angle; loose lintel; @each
+cavity tie; mortar net; @box
+airbrick; air brick; @each
+damp course; dpc roll; @roll
+sandstone; indian sandstone, yorkstone; @sq ft
+flagging; @sq ft
+curbing; kerbstone, edge restraint, granite cobble; @ft
+paver spike; landscape spike; @box
+stone facing; hearthstone, hearth stone; @each
+fire clay; clay liner; @each
+stucco mix; stucco patch, stucco bag; @bag
+stucco paper; grade d paper; @roll
+casing bead; stucco bead, corner aid; @stick
+pebbledash; pebble dash, roughcast, monocouche, acrylic finish; @bag
+render mix; render board; @bag
+concrete blanket; frost blanket, burlap, wet burlap, hessian; @each
+cure compound; cure spray, densifier, color hardener; @bucket
+stamp mat; stamp release; @each
+polyurea; foam expansion, fiber expansion; @tube
+dimple mat; foundation drain board; @roll
+bitumen coating; bentonite; @bucket
+parge mix; parging mix; @bag
+hot mix; asphalt mix, millings, asphalt millings, sealcoat, crack fill, pothole patch; @ton
+steel lally; acrow prop, telepost, post shore; @each
+screw pile; micropile; @each
+ramp; concrete ramp; @each
+well liner; area well; @each
+speed bump; parking stop; @each`,
   },
 ];

@@ -79,6 +79,32 @@ access panel; access door, hatch, access hatch; @each
 window film; frosted film; @roll
 column wrap; @each
 mantel; mantle, mantelpiece, mantel shelf; @each
-stair part; volute, gooseneck; @each`,
+stair part; volute, gooseneck; @each
+door unit; prehung unit; @each
+storefront; storefront glass; @each
+door lite; glass lite, glass insert, lite kit; @each
+door stile; stile, stiles, lock stile, door core; @each
+clerestory; fixed lite, jalousie, tilt and turn; @each
+double glazed unit; sealed glass unit, double glazed units; @each
+nailing fin; nail fin, nailing flange; @each
+jamb liner; window liner; @each
+sill nose; sill horn, sill extension; @each
+window weep; weep hole; @each
+plexiglass; plexi, acrylic glass; @sheet
+door buck; window buck, buck; @each
+base unit; kitchen unit, sink unit, drawer unit, oven housing, oven tower, larder unit, larder; @each
+drawer bank; drawer stack; @each
+linen tower; linen cabinet; @each
+cabinet run; run of cabinets; @each
+bookcase; bookshelf, entertainment center, media cabinet; @each
+window bench; mudroom bench; @each
+hutch; buffet; @each
+desk; built in desk, reception desk; @each
+bunk bed; murphy bed, wall bed; @each
+display case; workstation, bar back; @each
+carcase; cabinet back, cabinet bottom, cabinet end; @each
+beam wrap; coffer, coffered ceiling, ceiling medallion, medallion; @each
+built in robe; wardrobe unit, robe; @each
+window box; flower box; @each`,
   },
 ];

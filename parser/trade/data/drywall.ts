@@ -67,6 +67,30 @@ framing screw; self drilling screw, lath screw, wafer head screw; @box
 frp panel; frp, fiberglass reinforced panel, wall cladding panel; @sheet
 frp trim; division bar, frp adhesive; @stick
 air sealing foam gasket; sill gasket, sill seal; ~seal seal; @roll
-acoustic putty; acoustic mat, mass loaded vinyl; @roll`,
+acoustic putty; acoustic mat, mass loaded vinyl; @roll
+rock; half inch rock, five eighths rock, sheets of rock; @sheet
+five eighths board; 5/8 board, ceiling board, gib, gib board, stretch board, four by eight sheet, twelve foot board, ten foot board; @sheet
+mold resistant board; mold board, mould resistant board, wet area board, paperless board; @sheet
+sound deadening board; resilient board; @sheet
+fibre cement sheet; fc sheet; @sheet
+drywall scrap; drywall scraps; @each
+ready mixed compound; green top, blue top, skim coat compound, base coat compound, top coat compound, bedding compound; @bucket
+level five; level five compound; @bucket
+fiber tape; sticky tape, metal tape, fire tape; @roll
+reveal bead; shadow bead, arch bead, archway bead, square bead, flexible bead, z bead, render bead; @stick
+fine thread; coarse thread, fine threads, coarse threads; @box
+bonding; hardwall, plaster of paris, dot and dab, pva; @bag
+plaster bead; plasterers bead; @stick
+carrying channel; cold rolled channel, black iron channel; @stick
+deflection clip; deflection track clip; @box
+loft roll; pink stuff; @roll
+foil wrap; radiant barrier, bubble foil, sarking foil; @roll
+closed cell; open cell; @kit
+dense pack; dense pack cellulose, blown fiberglass, vermiculite, perlite; @bag
+foam sheet; foil board, phenolic board; @sheet
+air barrier; smart membrane; @roll
+attic dam; insulation dam; @each
+can light cover; insulation cover, insulation blanket; @each
+shower board; wall protection; @sheet`,
   },
 ];

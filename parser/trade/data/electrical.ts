@@ -39,7 +39,17 @@ warning tape; underground tape; @roll
 wire label; panel label, label tape, wire marker; @each
 heat shrink; shrink tube; @pack
 fish paper; insulator bushing; @each
-heat trace cable; roof heat cable, pipe heat cable, deicing cable; @each`,
+heat trace cable; roof heat cable, pipe heat cable, deicing cable; @each
+nm; nmb, nm-b, house wire; @roll, ft
+6/3; 8/3, 6/2, 8/2, 14/4, six three, eight three, ten three, ten two, six gauge wire; @ft, roll
+three core flex; tps, tps cable, two point five twin and earth; @roll
+grounding electrode; grounding electrode conductor, gec, ufer ground, ufer, bare ground; @ft
+rigid pipe; rmc, imc, ent; @stick, roll
+metal flex; flex tube, flex, fmc, metallic flex, greenfield; @roll, ft
+wire loom; split loom, cable wrap, spiral wrap; @ft
+cable lube; wire pulling lube; @bottle
+colored tape; vinyl tape, rubber tape, splicing tape; @roll
+fire barrier foam; fire foam, red foam; @can`,
   },
   {
     kind: 'part',
@@ -137,6 +147,49 @@ power supply; @each
 ev charger; car charger, charge point; @each
 generator inlet box; inlet box; @each
 baseboard heater; wall heater, electric heater; @each
-towel warmer; heated towel rail; @each`,
+towel warmer; heated towel rail; @each
+spur; fused spur, fcu, switched spur; @each
+shaver point; shaver socket, cooker point, light point; @each
+ceiling rose; batten holder, pendant holder; @each
+bulb holder; light socket, lamp base; @each
+metal box; plastic box, handy box, nail up box, blue box, four inch square, deep box, quad box, octo box, 1900 box; @each
+pancake; pan cake box; @each
+fixture box; light box; @each
+extender ring; @each
+pull box; splice box, handhole, hand hole, pull point; @each
+wireway; wire trough, wiring trough, gutter box; @each
+drip loop; service conductor, service drop; @each
+main board; distribution board, db board; @each
+panel schedule; panel directory, circuit directory, panel legend; @each
+surge arrester; surge device, surge strip; @each
+ground bus; neutral bus, busbar; @each
+intersystem bond; intersystem bonding; @each
+dimmer pack; led dimmer pack; @each
+light fitting; @each
+semi flush; semi flush light; @each
+wall pack; vapor tight, vapor tight light; @each
+gimbal; gimbal trim, eyeball trim; @each
+spotlight; spots, gu10, spot light; @each
+downrod; fan downrod, fan remote; @each
+fixture canopy; fan canopy; @each
+globe; glass globe, light globe, light lens, light cover, diffuser lens; @each
+fan housing; bath exhaust, fan light combo; @each
+smoke co combo; combination detector, heat alarm; @each
+bell; buzzer, bell push; @each
+sensor; light sensor, daylight sensor, leak sensor, temperature sensor, remote sensor, outdoor sensor, rain sensor, alarm sensor, safety sensor; @each
+controls; lighting control, lighting controls; @each
+strain relief; cord grip, cord connector; @each
+knockout seal; ko seal; @each
+conduit hub; weathertight hub; @each
+trapeze; trapeze hanger; @each
+disconnect box; ac disconnect box; @each
+transfer panel; ats, automatic transfer switch, interlock; @each
+inverter; solar inverter, combiner box, optimizer, rapid shutdown; @each
+solar module; solar panel, solar array; @each
+car charging outlet; level two charger, nema 14-50, fourteen fifty, six fifty; @each
+charger; battery charger; @each
+motor; condenser motor, draft motor, ecm motor, shade motor, garage door motor; @each
+variable speed drive; vfd; @each
+time clock; astronomic timer; @each`,
   },
 ];

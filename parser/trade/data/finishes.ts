@@ -81,6 +81,48 @@ cherry; alder
 hickory
 warm white; soft white, 2700k, twenty seven hundred k
 daylight; cool white, 5000k
-dimmable; non dimmable`,
+dimmable; non dimmable
+greige; taupe, khaki
+gunmetal; pewter
+gold; rose gold, brushed gold, matte gold, champagne
+mill finish; anodized, clear anodized
+powder coated; powder coat
+wrought iron; raw steel
+purple; pink, maroon, burgundy, teal, turquoise, sage, olive
+two tone; multi color
+blanca; negra, roja
+glossy; low sheen, high sheen, mirror finish
+rough sawn; hand scraped, wire brushed, distressed
+leathered; flamed, tumbled, bush hammered
+unpainted; factory painted
+knotty; quarter sawn, rift cut, flat sawn
+medium duty; light duty
+fire retardant; ground contact
+impact rated; hurricane rated
+low e; argon filled
+obscure; translucent
+single glazed; double glazed, triple pane
+acoustic; soundproof
+energy efficient; high efficiency
+low voc; zero voc
+mildew resistant; stain resistant
+uv resistant; uv rated
+lead free
+hardwired; hard wired, battery operated
+motorized; cordless
+surface mount; surface mounted, wall mounted, floor mounted, ceiling mounted
+double sided; single sided
+keyed alike; self locking, lockable
+lhr; rhr, reverse bevel
+shaker; shaker style, full overlay, half overlay, partial overlay, inset, frameless
+beech; larch, cypress, sapele, basswood, rosewood
+jarrah; spotted gum, iroko
+roble; pino, cedro, caoba, nogal
+aluminum; aluminium, fiberglass, zinc plated, galvanized steel
+wood grain; wood look, stone look, marble look
+chrome plated; nickel plated, brass plated
+cold rolled; hot rolled, corten
+3000k; 3500k, 4000k
+single phase; three phase`,
   },
 ];

@@ -37,6 +37,19 @@ floor filler; trowel filler, floor crack filler; @tub
 flooring cleat; flooring nail, flooring staple; @box
 seam sealer; seam weld; @kit
 transition track; reducer track; @each
-entry mat; walk off mat; @each`,
+entry mat; walk off mat; @each
+rigid core; spc, wpc, loose lay; @box
+vinyl roll; rubber roll; @roll
+laminate boards; hardwood boards, reclaimed flooring, herringbone flooring, chevron flooring, block flooring, engineered; @box
+cork floor; @box
+epoxy flake; floor flake; @box
+rubber mat; area rug, rug; @each
+broadloom; berber; @sq yd
+stair carpet; carpet remnant, carpet squares; @each
+carpet tacks; carpet cushion, rebond; @roll
+sheet goods; safety flooring; @sq ft
+moisture barrier; underlayment roll, floor liner; @roll
+moisture mitigation; epoxy moisture barrier; @kit
+threshold strip; door strip, seam binder, seam strip, scotia bead, beading; @each`,
   },
 ];

@@ -107,7 +107,41 @@ plastic bucket; bucket, pail; @each
 marker; pencil, carpenter pencil, chalk refill; @each
 battery; nine volt battery, aa battery; @pack
 padlock; @each
-lockbox; key box, lock box; ~locks box; @each`,
+lockbox; key box, lock box; ~locks box; @each
+16d; 8d, 10d, 6d, 16 penny, 8 penny, 10 penny, 6 penny, sixteens; @box
+ring shank; ring shanks; @box
+pins; micro pins, 23 gauge pins; @box
+molly bolt; molly, lag shield; @each
+fixing; frame fixing, hammer fixing; @box
+anchoring resin; resin, chem set; @tube
+cotter pin; hitch pin, clevis pin, hinge pin; @each
+spring; extension spring; @each
+post stirrup; stirrup; @each
+steel angle; l angle, aluminum angle, steel tube, square tube, steel channel, strap iron, flat bar steel; @each
+hot melt; glue stick; @pack
+dry lube; spray lube, silicone lube, graphite lube, garage door lube, cutting oil; @can
+tape; clear tape, vapor tape, poly tape, red tape, hazard tape, grip tape, non slip tape, foam tape, glazing tape, stretch tape; @roll
+flashing roll; roll flashing; @roll
+door seal; brush seal, bulb seal, compression seal, threshold seal, brush strip, garage door seal, door gasket; @each
+rain deflector; drip strip; @each
+astragal; door astragal; @each
+bags; demo bags, rubble bags, heavy duty bags, leaf bag, dust bag, vacuum bag; @box
+diamond wheel; diamond cup, flap wheel, wire wheel; @each
+grinder disc; cutting disk, sanding disk; @pack
+countersink; countersink bit, nut setter, bit holder, bit set; @each
+shoe covers; booties, shoe cover; @box
+coveralls; coverall, disposable suit, face shield; @each
+carpet film; carpet protection, sticky film, floor protection roll; @roll
+cardboard; plywood protection; @sheet
+moving blanket; furniture blanket; @each
+plastic wrap; stretch wrap, shrink wrap, bubble wrap, plastic roll; @roll
+polythene sheet; six mil poly; @roll
+string; mason string, nylon string, pink string; @roll
+blue chalk; red chalk, line chalk; @bottle
+marking paint; marking spray, spray chalk; @can
+lumber crayon; crayon, keel; @each
+marking flags; pin flags, survey flags; @bundle
+nine volt; button battery, coin battery; @pack`,
   },
   {
     kind: 'part',
@@ -175,6 +209,38 @@ spline; screen spline; ~spleen; @roll
 stair bracket; stair rod; @each
 furniture leg; vanity leg, leveling foot, leveler foot; @each
 gas strut; lid stay, lid support; @each
-key; spare key; @each`,
+key; spare key; @each
+lever on rose; knob set; @each
+casement stay; peg stay; @each
+thumb turn; thumbturn, latchbolt, latch set, deadlatch; @each
+hasp; padlock hasp, hasp and staple; @each
+mortise box; dust box, door reinforcer; @each
+drawer insert; drawer divider, drawer dividers, drawer organizer, drawer liner, tray divider; @each
+shelf support; shelf supports, standards, pilaster; @each
+rod cup; rod cups, pole socket; @pair
+trash pullout; pull out trash, spice pull out, corner pull out, pull outs; @each
+hardware; door hardware, cabinet hardware, barn door hardware, pocket door hardware, bypass hardware, closet hardware, gate hardware, window hardware, bath hardware, deck hardware, shower hardware, fence hardware, ironmongery; @kit, each
+bath accessories; bathroom accessories; @each
+pivot; top pivot, bottom pivot, pivot pin; @each
+door guide; roller guide, top guide, barn door guide; @each
+soft close mechanism; soft close damper; @each
+door holder; overhead holder, hold open, magnetic hold open; @each
+door silencer; door mute, door saver; @bag
+closer arm; panic hardware; @each
+glass clip; glass clamp; @each
+shower seal; shower door seal, shower sweep; @each
+glass channel; u channel, shower channel, mirror channel; @stick
+tissue holder; soap holder, toothbrush holder, recessed holder, toilet brush holder; @each
+shower caddy; shower basket; @each
+changing table; baby changing station; @each
+peg rail; pegs, magnetic strip; @each
+drapes; valance clip; @each
+z clip; z clips, picture hook; @pack
+gate stop; gate wheel, gate spring; @each
+safety eye; garage door sensor, wall button, wall control; @each
+door glide; glides, furniture glides, chair glide, adjustable feet, plinth clips; @pack
+nameplate; plaque, address plaque, door number; @each
+mail slot; letter plate; @each
+flagpole; flag pole; @each`,
   },
 ];

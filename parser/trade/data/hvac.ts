@@ -12,7 +12,13 @@ sheet metal; galvanized sheet; @sheet
 line set cover; lineset cover, line hide; @each
 coil cleaner; condenser cleaner; @can
 nitrogen; nitrogen tank; @each
-brazing rod; silver solder, phos copper; ~braising rod; @each`,
+brazing rod; silver solder, phos copper; ~braising rod; @each
+duct board; ductboard, fiberboard duct; @sheet
+foil mastic tape; ul tape, hvac tape, silver tape; @roll
+rubber pipe insulation; line set insulation; @each
+refrigerant oil; leak dye; @bottle
+neutralizer media; condensate neutralizer; @each
+pan treatment; pan tablets; @each`,
   },
   {
     kind: 'part',
@@ -89,6 +95,36 @@ curb adapter; roof curb; @each
 flex connector duct; canvas connector; @each
 turning vane; @each
 hanger strap duct; duct strap; @roll
-gauge port; manometer port; @each`,
+gauge port; manometer port; @each
+return air; cold air return, return run, return duct, return vent; @each
+supply air; supply run, supply duct, supply vent; @each
+stack head; stackhead, register box, wall stack; @each
+duct run; duct collar, takeoff collar; @ft, each
+blower assembly; fan belt, belt, blower belt; @each
+burner; burner assembly, gas burner; @each
+zone board; defrost board, defrost control; @each
+accumulator; suction accumulator; @each
+hard start kit; hard start; @each
+unit stand; snow stand, heat pump stand, condenser bracket; @each
+indoor unit; cassette, ceiling cassette, wall head, wall unit, branch box, ducted unit, indoor cassette; @each
+ptac; through wall unit; @each
+window ac; ac, air con, aircon, a c; @each
+swamp cooler; evaporative cooler; @each
+split unit; dual fuel, condensor unit; @each
+heat strip; heat kit, strip heater; @each
+aquastat; low water cutoff; @each
+air separator; air scoop, air vent valve; @each
+baseboard cover; radiator cover, convector cover; @ft, each
+air intake; fresh air intake, outside air intake, combustion air, fresh air; @each
+vent terminal; vent termination, termination kit; @each
+roof exhaust; roof exhaust vent; @each
+stovepipe; stove pipe, storm collar, flue collar; @each
+thimble; wall thimble; @each
+filter media; filter box, filter cabinet; @each
+hood insert; hood liner, kitchen exhaust; @each
+downdraft; downdraft vent; @each
+chiller; cooling tower, vrf; @each
+vav box; vav, economizer; @each
+damper motor; smoke damper motor; @each`,
   },
 ];

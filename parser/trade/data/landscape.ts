@@ -51,6 +51,46 @@ stepping stone; @each
 mailbox post; @each
 solar light; @each
 fire pit; @each
-rain barrel; water butt; @each`,
+rain barrel; water butt; @each
+loam; screened loam, planting mix, garden mix, veggie mix, bank fill; @yd
+clay; subsoil; @yd
+bark dust; barkdust, pine straw; @yd
+hydroseed; hydro seed, clover seed, seed; @bag
+grass; turf roll; @sq ft
+weed mat; weed fabric, weed cloth, weedmat, garden fabric; @roll
+fabric pins; fabric staples; @box
+boxwood; arborvitae, hydrangea, juniper, privet, laurel, crepe myrtle; @each
+ornamental grass; groundcover, annuals, roses; @each
+vine; ivy; @each
+stump; tree stump, root ball, tree root; @each
+branches; brush pile, tree limb, limbs; @each
+tree stake; tree tie, tree grate; @each
+irrigation; irrigation system, drip system, drip irrigation, irrigation zone, sprinkler zone, irrigation head; @each
+dripper; drip tube; @each
+rotor; nozzle, sprinkler nozzle; @each
+solenoid; valve solenoid; @each
+hose splitter; hose end; @each
+pipe sock; drain fabric; @roll
+drainage; land drainage; @ft
+drain inlet; yard inlet, catch basin grate; @each
+drain pit; silt pit, stormwater pit; @each
+infiltrator; bubbler pot; @each
+swale; berm, bioswale, headwall, outfall; @ft
+erosion control; erosion fabric, jute netting, wattles, filter sock, silt sock, inlet protection; @roll
+gabion; gabion basket, rockery; @each
+tieback; deadman, dead man; @each
+decorative rock; beach pebble; @ton
+fence tie; fence ties, brace band, post spike, post support; @bag
+privacy slats; fence topper; @each
+shade sail; shade structure, patio cover; @each
+garden bed; raised garden bed; @each
+pond; pond liner, fountain, water feature; @each
+playset; swing set, sandbox; @each
+clothesline; washing line; @each
+deck box; dog run; @each
+landscape lighting; uplight, uplights; @each
+pool cover; pool liner, hot tub cover; @each
+skimmer; pool skimmer, salt cell, chlorinator; @each
+basketball hoop; hoop; @each`,
   },
 ];

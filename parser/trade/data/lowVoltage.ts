@@ -16,7 +16,12 @@ bell wire; doorbell wire; @roll
 low voltage wire; landscape wire, alarm cable, fire alarm cable, security wire; @roll, ft
 hdmi cable; hdmi; @each
 hook and loop tape; hook and loop strap; @roll
-plenum cable; riser cable; @box`,
+plenum cable; riser cable; @box
+fiber; fibre, single mode fiber, multimode fiber; @ft
+shielded cable; utp, stp, rg59, quad shield; @box, ft
+18/2; 16/2, 16/4, 22/4, 22/2, 18/8, eighteen two, sixteen two, sixteen four, twenty two four; @roll, ft
+innerduct; orange flex; @roll
+cable label; cable labels, wire tie, wire ties, cable management, wire management; @pack`,
   },
   {
     kind: 'part',
@@ -51,6 +56,25 @@ projector; projector screen; @each
 intercom; door station, video doorbell; ~inter come; @each
 volume control; @each
 media panel; structured wiring panel, media box; @each
-battery pack; backup battery; @each`,
+battery pack; backup battery; @each
+data point; data port, ethernet port, network port, phone point; @each
+tv point; tv box, recessed tv box; @each
+antenna; aerial, tv aerial, satellite dish; @each
+crimp end; cat6 end, mod ends, crimp ends, compression end, bnc, balun; @bag
+splitter; coax splitter, cable splitter; @each
+poe injector; power injector, media converter, sfp; @each
+mesh unit; wifi extender, extender, repeater, wireless bridge, wifi, wifi ap; @each
+demarc; demarc box, cable box, ont, modem box; @each
+cctv; camera mount; @each
+door phone; video door phone, intercom station; @each
+request to exit; exit button, key fob, fob, fob reader, proximity reader, keypad reader, access control; @each
+loop detector; magnetic contact, glass break, glass break sensor, motion detector, panic button; @each
+alarm system; fire alarm, fire alarm device, annunciator, horn, smoke head; @each
+end of line resistor; resistor; @bag
+soundbar; amp, audio amp; @each
+tv; television, monitor; @each
+remote; remote control; @each
+smart hub; touchscreen; @each
+vac inlet; central vac inlet; @each`,
   },
 ];

@@ -28,7 +28,7 @@ pressure treated lumber; treated lumber, pt lumber, pt wood, treated timber, tan
 engineered lumber; lsl, psl, engineered beam; @each
 stud; king stud, wall stud, precut stud, trimmer stud, cripple; ~stut; @each
 jack stud; trimmer; @each
-joist; floor joist, ceiling joist, deck joist; ~joyce, joyces, choice, joisted, joy's, juiced, joust; @each
+joist; floor joist, ceiling joist, deck joist; ~joice, joyce, joyces, choice, joisted, joy's, juiced, joust; @each
 i-joist; engineered joist; ~eye joist; @each
 rim joist; rim board, band joist, rim; ~rim choice; @each
 rafter; roof rafter, hip rafter, jack rafter; ~raft her, rapture; @each
@@ -93,7 +93,7 @@ lintel; angle iron lintel, steel lintel, concrete lintel; @each
 steel beam; i beam, flitch plate, rsj; ~eye beam; @each
 ledger; ledger board; ~leisure board, letter board, ledge her; @each
 sill plate stock; mudsill stock; @each
-fascia; fascia board; ~fasha, facia, fashion board, fay sha, fache; @each, ft
+fascia; fascia board; ~fascist board, fasha, facia, fashion board, fay sha, fache; @each, ft
 soffit; soffit panel, soffit board, vented soffit; ~sofa, saw fit, soft it, sofit, sofet, softed; @each
 frieze board; frieze; ~freeze board; @each
 rake board; rake trim; @each
@@ -119,6 +119,48 @@ plywood strip; ripping, rip strip; @each
 veneer; wood veneer; ~vineer, the near; @sheet
 stakes; wood stake, grade stake, hub stake; @bundle
 railroad tie; landscape timber, sleeper timber; @each
-pallet; skid; @each`,
+pallet; skid; @each
+channel molding; f channel, h channel, joiner channel, soffit channel, receiver channel; @stick
+housewrap tape; house wrap tape, wrap tape, sheathing tape, seam wrap tape; @roll
+drainage wrap; drain wrap, weather barrier, weather resistive barrier, wrb, fluid applied barrier; @roll
+insect strip; bug screen strip, insect screen strip, rain screen mat; @roll
+skirt board; band board, belly band, water table; @each
+corbel; knee brace, decorative bracket; @each
+porch flooring; porch floor board; @each
+precut; precuts; @each
+plate stock; plate material, bottom plate stock; @each
+1x; one bys, 1x material; @each
+2x; two bys, 2x material, two by material; @each
+2x14; 2x14s, 3x3, 8x8, three by three, eight by eight; @each
+five quarter; five quarter by six, 5/4 by 6, five quarter board; @each
+scaffold board; staging board; @each
+web stiffener; squash block; @each
+outrigger; lookout, rafter tail; @each
+fireblocking; fire block, fire blocking, draft stop; @each
+bridging; cross bridging, strongback, strong back; @each
+formply; form ply; @sheet
+particleboard flooring; flooring grade chipboard; @sheet
+hdf; mdf board, laminated board; @sheet
+pvc sheet; panel board; @sheet
+flat stock; s4s, casing stock, flat trim; @stick, ft
+backband; back band; @stick
+window stop; parting bead, parting stop; @stick
+light valance; light rail, valance; @stick
+toe kick skin; cabinet skin, toe skin; @each
+ogee; dentil, dentil molding; @stick
+stair skirt; skirtboard, winder, rail fitting; @each
+balustrade; cable rail, cable railing; @ft
+post wrap; post sleeve kit; @each
+picture frame board; breaker board; @each
+starter clip; start clip, hidden clip; @box
+fence slat; slat, feather edge board, gravel board; @each
+stone top; marble top, concrete top, soapstone, solid surface, tile counter, post form top; @each
+remnant; stone remnant; @each
+top support; countertop support; @each
+door lining; door liner, lining set; @each
+intumescent strip; fire strip; @stick
+structural graded timber; cls, c16, c24, carcassing; @each
+pine board; meranti, merbau; @each
+wood bung; bung, wood plug; @bag`,
   },
 ];

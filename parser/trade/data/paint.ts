@@ -74,6 +74,37 @@ anti slip additive; grit additive, deck grit; @bag
 epoxy coating; floor coating, garage floor epoxy; @kit
 elastomeric coating; elastomeric, elastomeric paint; @bucket
 spray tip; sprayer tip, tip guard; @each
-putty knife filler; body filler; @can`,
+putty knife filler; body filler; @can
+flat latex; interior latex, exterior latex, acrylic latex; @gal
+alkyd; cabinet coating; @gal
+vinyl silk; magnolia; @gal
+limewash; lime wash, whitewash; @gal
+stain killer; damp seal, knotting, knotting solution; @can
+cold galvanizing; zinc spray, galv spray; @can
+clear finish; clear coat finish; @gal
+wax; paste wax, beeswax; @can
+cutting board oil; butcher block oil, mineral oil, decking oil, deck oil; @bottle
+wood brightener; deck brightener; @gal
+stain pen; touch up pen, putty stick, wax stick, fill stick, filler stick; @each
+bleach; wood bleach, oxalic acid; @bottle
+builders bog; bog, crack patch; @tub
+sealing strip; caulk strip; @roll
+butyl; ms polymer; @tube
+intumescent; fire collar, firestop collar; @each
+green tape; tape roll; @roll
+rosin; red rosin, builders paper, contractor paper, kraft paper, brown paper, masker paper; @roll
+sticky mat; tack mat; @each
+zipper; door zipper; @each
+nine inch cover; nine inch sleeve, roller set; @pack
+120 grit; 220 grit, 150 grit, 80 grit, one twenty grit, two twenty grit, eighty grit, one fifty grit; @pack
+abrasive; sanding sheet, wet and dry paper, drum paper; @pack
+stripper; adhesive remover, caulk remover, silicone remover, rust remover, rust converter, graffiti remover, efflorescence remover; @bottle
+disinfectant; vinegar, ammonia, dish soap; @bottle
+rubbing alcohol; isopropyl, alcohol, methylated spirits, meths; @bottle
+solvent; naphtha; @can
+paper towels; shop towels, towels, microfiber, microfiber cloth, cheesecloth; @box
+wipes; wet wipes; @pack
+paint can; paint lid; @each
+wallpaper border; grasscloth, liner paper; @roll`,
   },
 ];

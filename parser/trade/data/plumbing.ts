@@ -31,7 +31,17 @@ drain cleaner; enzyme cleaner; @bottle
 leak detector fluid; leak detection fluid; @bottle
 pipe sleeve; sleeve; @each
 refrigerant tubing; ice maker tubing; @roll
-waste hose; corrugated hose; @ft`,
+waste hose; corrugated hose; @ft
+sewer pipe; sdr 35, sdr pipe, thin wall pvc; @stick
+corrugated gas tubing; corrugated stainless tubing, yellow gas flex, yellow gas tubing; @roll
+water service tubing; service tubing, plastic tubing, barrier pipe, blue poly; @roll, ft
+condensate tubing; overflow tubing, vinyl tubing, clear tubing; @ft
+pipe repair tape; self fusing tape, rescue tape, gas tape, yellow tape, pipe wrap tape; @roll
+descaler; scale remover, drain maintainer; @bottle
+boiler inhibitor; inhibitor, system cleaner; @bottle
+antifreeze; glycol, propylene glycol; @gal
+softener salt; water softener salt; @bag
+faucet grease; silicone grease, plumber's grease; @tube`,
   },
   {
     kind: 'part',
@@ -145,7 +155,53 @@ roof drain; scupper; @each
 septic tank; septic, leach field; @each
 grease trap; grease interceptor; @each
 tub stopper; toe touch drain; @each
-toilet tank part; toilet repair kit; @kit`,
+toilet tank part; toilet repair kit; @kit
+fitting; pipe fitting, copper fitting, pvc fitting, brass fitting, press fitting, solder fitting, plastic fitting, barb fitting, barbed fitting; @each, bag
+closet bend; toilet bend; @each
+drain cock; drain off cock; @each
+backwater valve; backwater flap, non return flap; @each
+pressure relief; thermal expansion relief; @each
+balance spool; pressure balance spool; @each
+monobloc; monobloc tap; @each
+cistern; toilet cistern, concealed cistern; @each
+flush button; dual flush button, flush plate; @each
+toilet shim; bowl wax; @each
+sink clip; undermount clip, sink mounting clip; @pack
+sprayer head; side sprayer, pull out sprayer; @each
+hole cover; sink hole cover; @each
+slide bar; shower holder, shower slide; @each
+valve body; shower body, rough in body; @each
+sink waste; basin waste, shower waste, floor waste, pop up waste, click clack waste, continuous waste, center outlet waste, end outlet waste, waste kit, waste arm; @each
+j bend; wall bend, trap bend; @each
+standpipe; laundry standpipe, washer standpipe, stand pipe; @each
+vent cowl; cowl, flue cowl; @each
+manhole; manhole cover, inspection chamber; @each
+gully grate; floor sink grate, basin grate, channel grate, atrium grate; @each
+saddle fitting; saddle clip, boss strap; @each
+split ring; split ring hanger, bell hanger; @each
+pipe insulator clip; pipe isolator; @each
+strainer basket; sink basket; @each
+ejector; sewage ejector, macerator, grinder pump; @each
+pump float; sump float; @each
+pit lid; sump lid, pit cover; @each
+expansion vessel; pressure vessel, bladder tank; @each
+heater stand; water heater stand; @each
+dip tube; heater dip tube; @each
+gas control; gas control valve; @each
+pilot; pilot assembly, pilot light; @each
+immersion heater; immersion, immersion element; @each
+plate exchanger; plate heat exchanger; @each
+lockshield; lockshield valve, radiator tail; @each
+trv head; rad valve head; @each
+filling loop; boiler filling loop; @each
+actuator; valve actuator, zone actuator, damper actuator; @each
+gas bayonet; bayonet fitting; @each
+gas bottle; gas cylinder, propane tank, lp tank; @each
+meter box; meter pit, water meter box; @each
+anti siphon; anti siphon valve; @each
+hydrant; yard hydrant, wall hydrant; @each
+meter key; curb key, stop cock key; @each
+wall plate elbow; stub out elbow; @each`,
   },
   {
     kind: 'fixture',
@@ -161,7 +217,7 @@ pedestal sink; pedestal; @each
 laundry sink; utility sink, slop sink, laundry tub; @each
 mop sink; prep sink, janitor sink, floor sink; @each
 bar sink; @each
-faucet; tap, mixer tap, mixer, grifo, lav faucet, sink faucet, bath faucet; ~fossett, faucett, forcet, fosset, fauset; @each
+faucet; tap, mixer tap, mixer, grifo, lav faucet, sink faucet, bath faucet; ~fossil, fossett, faucett, forcet, fosset, fauset; @each
 kitchen faucet; pull down faucet, kitchen tap; @each
 tub filler; roman tub faucet, bath filler; @each
 pot filler; @each
@@ -183,6 +239,12 @@ boiler; combi boiler, boiler unit; @each
 disposal; garbage disposal, disposer, waste disposal; ~this posal, the sposal, disposed all; @each
 urinal; @each
 drinking fountain; water cooler, bottle filler; @each
-eye wash; eyewash station; @each`,
+eye wash; eyewash station; @each
+rad; towel rad, heated rad; @each
+hot water unit; hot water system; @each
+laundry trough; trough sink; @each
+shower system; shower cubicle, shower kit; @each
+tub shower combo; tub shower, shower over bath; @each
+water filtration system; water treatment system, filtration system; @each`,
   },
 ];

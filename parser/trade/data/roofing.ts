@@ -62,6 +62,27 @@ roof jack; toe board, roof bracket; @each
 snow guard; snow stop; @each
 roof hatch; @each
 parapet cap; coping, coping cap; @ft
-fall protection kit; roof anchor; @each`,
+fall protection kit; roof anchor; @each
+felt; roof felt, thirty pound felt, fifteen pound felt, 30 pound felt, 15 pound felt, number thirty felt, thirty felt; @roll
+base sheet; ply sheet; @roll
+leak barrier; ice dam membrane; @roll
+edge metal; rake metal, eave metal, perimeter metal, rake edge metal; @stick
+pitch pocket; pitch pan; @each
+pipe collar; pipe jack; @each
+torch on membrane; torch on, sbs, grp; @roll
+cover tape; cover strip, seam cover strip; @roll
+cover board; roof board, recovery board; @sheet
+shake; hand split shake; @bundle
+ribbed metal; five v, exposed fastener panel, corrugated iron, box profile; @each
+ridge roll; ridge tile; @each
+dry verge; verge tile; @each
+pantile; plain tile, interlocking tile; @each
+bargeboard; barge board, verge board; @each
+valley board; valley tray; @each
+gutter spike; gutter run, spike and ferrule; @each
+outside miter; inside miter, gutter miter; @each
+downspout extension; flip up extension; @each
+hopper head; rainwater hopper, rainwater shoe; @each
+parapet metal; coping metal; @ft`,
   },
 ];

@@ -123,6 +123,52 @@ easement; right of way
 clearance; headroom
 deck stair; deck stairs
 deck framing
-guard`,
+guard
+firewall; demising wall, shear wall
+parapet; parapet wall
+ceiling patch; ceiling height
+floor level; floor height, floor area
+caisson; concrete walk, approach
+underside; top edge, bottom edge, back edge, top end, left end, right end, far end, backside
+inside face; outside face, front face
+centerline; center line
+pass through; pass thru, passthrough, scuttle
+trench; ditch, excavation, pit
+weld; miter, miters
+rabbet; dado, groove, bevel, chamfer, roundover, kerf, mortise, counterbore
+void; voids
+point load; bearing point
+roofline; roof line, roof plane, roof surface, roof area, chimney top
+cricket; roof saddle
+shaft; light shaft
+service; electrical service, service feed, underground service, overhead service, subpanel feed
+hots; grounds, neutral conductor, switch loop, multi wire branch
+gas run; sprinkler pipe run
+plumbing; under slab plumbing, groundwork, groundworks
+sewer lateral; lateral
+stub up; stub ups
+toilet base; bowl rim
+wet area; splash zone
+counter area; bar top, bartop, island top, desk top
+deflection; bounce
+subgrade; elevation, contour
+bank; hillside, embankment
+sheen; color match, paint job, paint finish
+texture match; wear layer
+drywall repair; ceiling repair
+nail heads; screw heads, nailing pattern, screw pattern
+flow rate; water flow
+static test; superheat, subcooling, delta t
+moisture level; moisture content, moisture reading, humidity level
+amp load; co level, signal strength
+rpm; torque setting
+gridline; grid line, story pole, property pins, setback
+footprint; floor plan
+drawing; blueprint, shop drawing, cut sheet, door schedule, finish schedule, submittal, rfi, as built
+permit card; inspection card, red tag
+warranty card; operating manual
+beam pocket; floor system, joist end
+egress path; access route, path of travel
+debris; construction debris, demo debris, dirt pile, spoils, stockpile`,
   },
 ];

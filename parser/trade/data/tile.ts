@@ -68,6 +68,28 @@ floor sensor; floor heating sensor; @each
 soap dish; corner shelf tile, shower shelf; @each
 shower bench; foam bench, shower seat; @each
 linear drain; line drain, trench shower drain; ~linear train; @each
-tile drain grate; square drain grate; @each`,
+tile drain grate; square drain grate; @each
+border; tile border; @each
+pebble; pebble tile; @sheet
+hex; hexes, hexagons; @box
+herringbone; chevron, arabesque; @box
+zellige; handmade tile; @box
+onyx; quartzite; @box
+split face; splitface, stacked stone; @box
+jolly; jolly edge; @each
+fast set; fast set thinset, rapid set thinset, medium bed, thick bed; @bag
+latex admix; admix, liquid additive; @gal
+grout release; grout refresh; @bottle
+stone enhancer; enhancer, impregnator, color enhancer; @bottle
+tile board; cement sheet, waterproof board; @sheet
+reinforcing fabric; membrane fabric, fleece; @roll
+preslope; pre slope; @each
+drain body; drain extension, drain extender; @each
+sound mat; crack mat, decoupling mat; @roll
+self leveling; self levelling; @bag
+wedges; tile clips, leveling system, tile leveling system, clips and wedges; @bag
+tile profile; edge strip, edging strip, tile edging strip, metal strip; @stick
+heating mat; ufh, ufh mat; @kit
+footrest; foot rest, corner caddy, corner bench, floating bench; @each`,
   },
 ];

@@ -188,6 +188,85 @@ heat shield; flame cloth, fire blanket
 radio; two way radio
 label maker; labeler
 tool box; tool bag, gang box tool, job box
-truck; work truck, pickup truck, ute`,
+truck; work truck, pickup truck, ute
+trim puller; nail puller
+dead blow hammer; dead blow
+side cutters; diagonal cutters, dikes, cable cutters
+cartridge puller; handle puller
+flaring tool; flare tool, swaging tool
+reamer; deburring tool
+tap and die; thread chaser, threader
+propane bottle; propane
+striker; flint striker
+solder gun; plasma cutter
+vise; pipe vise, bench vise, tri stand
+jig; hinge jig, pocket hole jig, pocket jig, shelf pin jig, drill guide
+third hand; support pole, t brace
+circle cutter; rotary tool, cutout tool
+miter box; mitre box
+nibbler; hand seamer, siding brake
+rivet gun; pop riveter, riveter
+shingle remover; shingle stripper, roof ripper, roofing hatchet
+roofing gun; siding gun, framing gun, finish gun, trim gun, brad gun, flooring gun, powder gun, pinner
+air chuck; blow gun
+dust collector; dust shroud, dust extraction
+sanding pole; drywall stilts, stilts
+jointer; router table
+work table; drywall bench
+seam setter; vacuum cups
+power buggy; concrete buggy
+hod; mortar box
+hand float; wood float, sponge float, fresno
+brick jointer; joint raker
+flat box; angle head, corner flusher, taping tools
+spreader; glue spreader
+steam stripper; spray gun, airless gun, hvlp
+brush spinner; paint pole
+sausage gun; glue gun, hot glue gun
+grout tool; grout removal tool
+knee boards; kneeboards
+seam iron; seaming iron, carpet awl
+vinyl cutter; laminate cutter, floor shear
+hygrometer; thermometer, infrared thermometer, temp gun, thermal imager
+gauges; refrigerant scale, refrigerant gauges, vacuum gauge, test gauge, air gauge
+leak detector; sniffer, anemometer
+coil comb; fin comb
+wire tracer; wire puller, cable puller, tugger, fish stick
+cable reel; wire caddy
+hand bender; conduit reamer, knockout tool, knockout set
+tone and probe; fusion splicer, label printer
+rebar scanner; wall scanner, metal detector, stud detector
+drain machine; drain bladder
+digital level; box level, water level
+tripod; measuring wheel, story stick
+steel tape; long tape, folding rule, ruler
+sliding bevel; contour gauge, profile gauge, marking gauge, try square
+awl; bolster, brick set, files
+sharpener; whetstone
+blowing machine; insulation machine, foam rig
+hop up; ladder stabilizer, scaffold tower
+fall protection; lifeline, rope grab
+safety net; debris net, netting
+traffic cones; cones, barricades, barricade
+temp pole; light stand
+lute; hoe, mortar hoe, garden hoe
+axe; hatchet, machete, loppers, pruners
+weed whacker; strimmer, lawn mower, hedge trimmer
+log splitter; tiller, sod cutter, seed spreader
+post pounder; post puller, fence stretcher
+rammer; trench rammer, wacker
+bulldozer; dozer, grader machine
+boring machine; hydrovac, vac truck
+flatbed; van, work van, box truck
+manlift; man lift, gantry, block and tackle
+slings; shackles, rigging, cribbing
+scarifier; shot blaster, sandblaster
+dump bag; trash can, garbage can
+porta potty; porta john, portaloo
+storage container; shipping container, sea can
+tool chest; tool belt, pouch
+wash station; water jug
+walkie talkie; drone
+hand tools; power tools`,
   },
 ];

@@ -1,0 +1,17 @@
+import { COMMON } from './common.ts';
+
+const ENDINGS = ['s', 'es', 'ed', 'd', 'ing', 'ings', 'er', 'ers', 'r', 'rs', 'est', 'ly'];
+
+/** Everyday English, inflections included: never a trade word by its sound alone. */
+export function everyday(word: string): boolean {
+  const bare = word.replace(/'s$/, '');
+  // "Sittin": the g is dropped.
+  if (COMMON.has(bare) || (bare.endsWith('in') && COMMON.has(`${bare}g`))) return true;
+  return ENDINGS.some((ending) => {
+    if (!bare.endsWith(ending)) return false;
+    const base = bare.slice(0, -ending.length);
+    if (base.length < 3) return false;
+    const doubled = base.replace(/(.)\1$/, '$1');
+    return (base.length > 3 && COMMON.has(base)) || COMMON.has(`${base}e`) || (doubled !== base && COMMON.has(doubled));
+  });
+}

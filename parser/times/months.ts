@@ -1,0 +1,72 @@
+import { MONTHS } from './calendar.ts';
+import { addDays, addMonths } from './days.ts';
+import type { Found, Rule, Talk } from './talk.ts';
+
+const WEEKS = new Map<string, number>(
+  ['first 1st', 'second 2nd', 'third 3rd', 'fourth 4th'].flatMap((names, k) =>
+    names.split(' ').map((name) => [name, k] as const),
+  ),
+);
+/** First and last day of a part of the month; day 0 is its last. */
+const PARTS = new Map<string, readonly [first: number, last: number]>([
+  ['early', [1, 10]],
+  ['beginning', [1, 10]],
+  ['start', [1, 10]],
+  ['mid', [11, 20]],
+  ['middle', [11, 20]],
+  ['late', [21, 0]],
+  ['end', [0, 0]],
+]);
+
+/** "Early june", "end of april", "the second week of march", "the last week of july", "sometime in october". */
+export const monthPart: Rule = (talk, i) => {
+  const word = talk.word(i);
+  const week = weekOf(talk, i, word);
+  if (week) return week;
+  const part = PARTS.get(word);
+  if (part) {
+    const of = talk.word(i + 1) === 'of' || talk.word(i + 1) === '-' ? i + 2 : i + 1;
+    if (of === i + 1 && !/^(?:early|mid|late)$/.test(word)) return null;
+    const month = monthAt(talk, of);
+    return month && within(talk, i, month.until, month.start, part[0], part[1]);
+  }
+  if (word !== 'in' && word !== 'during') return null;
+  const month = MONTHS.has(talk.word(i + 1)) ? monthAt(talk, i + 1) : null;
+  return month && talk.ends(month.until) ? { ...whole(month.start), from: i, until: month.until } : null;
+};
+
+function weekOf(talk: Talk, i: number, word: string): Found | null {
+  const digits = /^[1-4]$/.test(word) && /^(?:st|nd|rd|th)$/.test(talk.word(i + 1)) && !talk.tokens[i + 1]!.spaced;
+  const at = digits ? i + 2 : i + 1;
+  const n = digits ? Number(word) - 1 : WEEKS.get(word);
+  if ((n === undefined && word !== 'last') || talk.word(at) !== 'week' || !/^(?:of|in)$/.test(talk.word(at + 1)))
+    return null;
+  const month = monthAt(talk, at + 2);
+  if (!month) return null;
+  return n === undefined
+    ? within(talk, i, month.until, month.start, -6, 0)
+    : within(talk, i, month.until, month.start, 7 * n + 1, 7 * n + 7);
+}
+
+/** The month named at `k`, this year's or the next that comes; "next month" too. */
+function monthAt(talk: Talk, k: number): { start: string; until: number } | null {
+  const first = `${talk.today.slice(0, 8)}01`;
+  if (talk.says(k, ['next', 'month'])) return { start: addMonths(first, 1), until: k + 2 };
+  const month = MONTHS.get(talk.word(k));
+  if (!month) return null;
+  const now = Number(talk.today.slice(5, 7));
+  return { start: addMonths(first, (month - now + 12) % 12), until: k + 1 };
+}
+
+const lastOf = (start: string) => addDays(addMonths(start, 1), -1);
+const dayIn = (start: string, day: number) => (day > 0 ? addDays(start, day - 1) : addDays(lastOf(start), day));
+
+function within(talk: Talk, i: number, until: number, start: string, first: number, last: number): Found {
+  const [date, to] = [dayIn(start, first), dayIn(start, last)];
+  const from = talk.word(i - 1) === 'the' ? i - 1 : i;
+  return date === to
+    ? { from, until, date, relation: 'by', rule: 'time/end-of-a-month' }
+    : { from, until, date, to, relation: 'during', rule: 'time/part-of-a-month' };
+}
+
+const whole = (start: string) => ({ date: start, to: lastOf(start), relation: 'during', rule: 'time/month' }) as const;
