@@ -1,8 +1,9 @@
 import type { Done, Problem } from '../types.ts';
+import { antecedent } from './antecedent.ts';
 import { type Chunk, isGoods, isNounTerm, isPreposition } from './chunks.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
-import { antecedent, isPerson, isPointer, phrase, type Talk, thingIn } from './talk.ts';
+import { isPerson, isPointer, phrase, type Talk, thingIn } from './talk.ts';
 import { verbOf } from './verbs.ts';
 import { IN_PLACE } from './words.ts';
 

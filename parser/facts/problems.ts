@@ -1,8 +1,9 @@
 import type { Problem } from '../types.ts';
+import { antecedent } from './antecedent.ts';
 import { type Chunk, isDeterminer, isNounTerm } from './chunks.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
-import { antecedent, isPerson, isPointer, nounPhraseFrom, phrase, type Talk, thingIn } from './talk.ts';
+import { isPerson, isPointer, nounPhraseFrom, phrase, type Talk, thingIn } from './talk.ts';
 import { isNegative } from './words.ts';
 
 /** One flaw found in one clause. */

@@ -163,7 +163,7 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
     (chunk.owner !== undefined && isPredicative(chunks, i + 1)) ||
     (isModal(chunk) && !/'/.test(word.replace(/n't$/, ''))) ||
     /^(needs|has|have|had|gotta|wants)$/.test(word) ||
-    (/^(?:go|goes|comes?|came)$/.test(word) && isNounTerm(before)) ||
+    (/^(?:go|goes|comes?|came)$/.test(word) && isNounTerm(before) && !awaitsVerb(current)) ||
     (word === 'need' && (isNounTerm(before) || before.word === 'them' || before.word === 'still')) ||
     (chunk.verb !== undefined &&
       !chunk.verb.forms.has('base') &&

@@ -1,7 +1,8 @@
 import type { Reading } from '../types.ts';
 import { type Chunk, isDeterminer, isGoods, isNounTerm, isPreposition, isSubjectPronoun } from './chunks.ts';
 import type { Frame } from './frames.ts';
-import { isNegative, OBJECT_PRONOUNS } from './words.ts';
+import { isPredicative } from './predicate.ts';
+import { isNegative, OBJECT_PRONOUNS, SUBORDINATORS } from './words.ts';
 
 /** What the fact rules read from: the note's clauses in order, and what was being talked about at each. */
 export interface Talk {
@@ -46,9 +47,10 @@ export function nounPhraseFrom(chunks: readonly Chunk[], at: number): number {
   for (; k < chunks.length; k++) {
     const c = chunks[k]!;
     if (c.kind === 'mark' || c.kind === 'break' || c.kind === 'time') break;
+    if (isNounTerm(c) && c.owner && isPredicative(chunks, k + 1)) return k + 1;
     if (isNounTerm(c) || c.kind === 'quantity') continue;
     if (isPreposition(c) || isSubjectPronoun(c) || isNegative(c.word)) break;
-    if (c.kind === 'word' && STOPPERS.has(c.word)) break;
+    if (c.kind === 'word' && (STOPPERS.has(c.word) || SUBORDINATORS.has(c.word) || /[a-z]{3}ly$/.test(c.word))) break;
     // "Color match caulk": a verb between words of a name.
     const inName = c.verb?.forms.has('base') && isGoods(chunks[k + 1]) && chunks[k - 1]?.kind !== 'quantity';
     if (c.verb && !c.verb.forms.has('participle') && k > at && !NOUNISH.test(c.word) && !inName) break;
@@ -62,7 +64,7 @@ export function nounPhraseFrom(chunks: readonly Chunk[], at: number): number {
 const NOUNISH =
   /^(trim|stain|drain|seal|stop|tape|board|line|cap|vent|pipe|box|plate|strap|lock|plug|tile|patch|paint|touch|cover|base|block|brace|hook|mount|wire|work|return|drop|closer|level)$/;
 const STOPPERS = new Set(
-  'and or but so then is are was were has have had be been will would can could should to that which who if when while because cause cuz no not too also now again already left gone used wanted needed extra fitted more short here there each apiece & + plus it them him her us me they i we you he she anyway just still'.split(
+  'and or but so then is are was were has have had be been will would can could should to that which who if when while because cause cuz no not too also now again already left gone used wanted needed extra fitted more short right here there each apiece & + plus it them him her us me they i we you he she anyway just still'.split(
     ' ',
   ),
 );
@@ -82,22 +84,6 @@ export const isPerson = (chunks: readonly Chunk[]) =>
   chunks.some((c) => PEOPLE.has(c.word) || (c.kind === 'term' && c.term!.kind === 'role')) ||
   /^(somebody|someone|nobody|everybody|guys|boss|boys|crew|helper)$/.test(chunks.at(-1)?.word ?? '');
 
-/** Looks back for the thing that "it" means: the nearest earlier named thing, subjects before other nouns. */
-export function antecedent(talk: Talk, at: number, reach = 4): Chunk[] {
-  for (let k = at - 1; k >= 0 && k >= at - reach; k--) {
-    const frame = talk.frames[k]!;
-    // "Not the washer one, the sink one": which of them, not what.
-    if (frame.predicate === 'none' && frame.chunks.some((c) => c.word === 'one')) continue;
-    const subject = thingIn(frame.subject);
-    if (subject.length && !isPerson(frame.subject)) return subject;
-    const object = thingIn(frame.rest);
-    if (object.length) return object;
-    const all = thingIn(frame.chunks);
-    if (all.length) return all;
-  }
-  return [];
-}
-
 /** The first noun phrase in a stretch that holds a trade noun. */
 export function thingIn(chunks: readonly Chunk[]): Chunk[] {
   const first = chunks.findIndex((c) => isNounTerm(c) && c.term!.kind !== 'role' && c.term!.kind !== 'area');
@@ -109,7 +95,7 @@ export function thingIn(chunks: readonly Chunk[]): Chunk[] {
   return chunks.slice(from, end).filter((c) => c.kind !== 'quantity' || c.quantity!.unit !== null);
 }
 
-const isModifier = (c: Chunk) =>
+export const isModifier = (c: Chunk) =>
   isNounTerm(c) ||
   (c.kind === 'term' && c.term!.kind === 'finish') ||
   (c.kind === 'word' &&

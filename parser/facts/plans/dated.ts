@@ -75,7 +75,12 @@ export function datedPlan(talk: Told, frame: Frame, at: number): Plan | null {
   const day = chunks.find((c) => c.time && !c.time.past && c.time.hours === undefined);
   const said = chunks.map((c) => c.word).join(' ');
   if (!day || frame.negative || NO_WORK.test(said) || /^(?:if|when|once|unless|before|after)\b/.test(said)) return null;
-  if (/^(?:past|imperative|owed)$/.test(frame.predicate) || frame.use === 'buy' || chunks.some((c) => c.term?.kind === 'defect')) return null;
+  if (
+    /^(?:past|imperative|owed)$/.test(frame.predicate) ||
+    frame.use === 'buy' ||
+    chunks.some((c) => c.term?.kind === 'defect')
+  )
+    return null;
   const who = personIn(chunks.slice(0, Math.max(frame.verbAt, 1) + 1));
   const body = cutAtTime(chunks).filter((c) => c.kind !== 'mark' && c.word.replace(/'s$/, '') !== who);
   const to = body.findIndex((c, k) => c.word === 'to' && body[k + 1]?.verb?.forms.has('base'));
@@ -89,7 +94,12 @@ export function datedPlan(talk: Told, frame: Frame, at: number): Plan | null {
   const goes = body.find((c) => c.verb && GOES.test(c.verb.lemma))?.verb?.lemma;
   const thing = phrase(frame.subject.filter((c) => c.term?.kind !== 'role'));
   if (goes === 'start' || goes === 'begin') return { task: `start ${thing || meant(talk, at)}`, who, confidence: 0.65 };
-  if (who && !/inspector|permit/.test(said) && (goes === 'come' || /\b(?:back|coming|here)\b/.test(said)) && !conditionOf(frame)) {
+  if (
+    who &&
+    !/inspector|permit/.test(said) &&
+    (goes === 'come' || /\b(?:back|coming|here)\b/.test(said)) &&
+    !conditionOf(frame)
+  ) {
     const what = meant(talk, at);
     return what ? { task: `come${/\bback\b/.test(said) ? ' back' : ''} for ${what}`, who, confidence: 0.6 } : null;
   }

@@ -1,8 +1,9 @@
 import type { Done, Problem } from '../../types.ts';
+import { antecedent } from '../antecedent.ts';
 import { type Chunk, isGoods, isNounTerm } from '../chunks.ts';
 import { roleIn } from '../done.ts';
 import type { Frame } from '../frames.ts';
-import { antecedent, phrase, type Talk, thingIn } from '../talk.ts';
+import { phrase, type Talk, thingIn } from '../talk.ts';
 import { waitBefore } from './dates.ts';
 
 /** The talk with what was already found: a repair speaks of a flaw, a next step of what was last made. */
