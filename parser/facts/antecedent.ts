@@ -83,7 +83,9 @@ function thingAt(chunks: readonly Chunk[], k: number, verbAt: number): number {
   let end = Math.max(nounPhraseFrom(chunks, from), isNounTerm(start) ? from + 1 : from);
   // "Hall bath floor grouted": what was done to it is no part of its name.
   const lastNoun = chunks.findLastIndex((c, i) => i < end && i >= from && isNounTerm(c));
-  const said = chunks.findIndex((c, i) => i > lastNoun && i < end && (c.verb || /^(?:only|wide|deep|long|high|tall)$/.test(c.word)));
+  const said = chunks.findIndex(
+    (c, i) => i > lastNoun && i < end && (c.verb || /^(?:only|wide|deep|long|high|tall)$/.test(c.word)),
+  );
   if (lastNoun >= from && said > 0) end = said;
   const own = chunks.slice(from, end);
   if (!own.length) return 0;

@@ -1,0 +1,91 @@
+import { type Chunk, isCopula, isNounTerm } from '../chunks.ts';
+import type { Frame } from '../frames.ts';
+import { isPerson, nounPhraseFrom, phrase, type Talk } from '../talk.ts';
+import { type Flaw, isNegativeBefore, thingOf } from './flaw.ts';
+
+/** Not as it has to be: out of true, too big, short, wrong, unlike what was asked for. */
+export function amiss(talk: Talk, frame: Frame, at: number): Flaw | null {
+  const said = frame.chunks.map((c) => c.word).join(' ');
+  const found = outOfTrue(frame, said) ?? notSo(said) ?? shortBy(frame);
+  if (found)
+    return {
+      thing: thingOf(talk, frame, at),
+      defect: found,
+      span: { start: frame.start, end: frame.end },
+      rule: 'problem/amiss',
+      confidence: 0.8,
+    };
+  return wrongOne(talk, frame, at, said);
+}
+
+function outOfTrue(frame: Frame, said: string): string | null {
+  if (frame.negative) return null;
+  const outOf = /\bout of (?:level|plumb|square|round|whack|true|line|spec)\b/.exec(said);
+  return outOf ? outOf[0] : outBy(frame);
+}
+
+/** "Out almost half an inch": but "out of three eighths lags" has run short, and "came out twelve wide" only measures. */
+function outBy({ chunks, subject, verbAt }: Frame): string | null {
+  if (verbAt < 0 || isPerson(subject)) return null;
+  const k = chunks.findIndex(
+    (c, i) =>
+      c.word === 'out' &&
+      chunks[i + 1]?.word !== 'of' &&
+      !/^(?:come|comes|came|measured?|works?|worked|figured)$/.test(chunks[i - 1]?.word ?? '') &&
+      chunks.slice(i + 1, i + 3).some((n) => n.quantity?.unitKind === 'length'),
+  );
+  return k < 0 ? null : phrase(chunks.slice(k, k + 3));
+}
+
+const TOO =
+  /\btoo (?:big|small|long|short|wide|narrow|tall|high|low|tight|loose|thick|thin|hot|cold|wet|deep|shallow|close|far|dark|light|heavy|warm|weak|soft|slow|fast|steep|flat|stiff|rough|bright|loud)\b(?! to (?:paint|pour|work|grout|lay|set|caulk|seal|stain|roof))/;
+const NOT_SO =
+  /\b(?:not|isn't|ain't|aren't|wasn't|no) (?:level|plumb|square|flush|straight|even|right|working|centered|centred|grounded|secured?|tight|up to code|to code|sealed|getting|lining up|closing|draining|holding|latching|turning|reaching|seating|sitting right|running|firing|painted|equal|caulked|grouted|trimmed|heating|cooling|charging|opening|fastened|anchored|supported|attached|bonded|vented|flashed|insulated|nailed|glued|strapped|blocked|rated|straight|parallel|aligned|stuck)\b/;
+
+/** "Too big", "isn't fastened": said of the thing. */
+const notSo = (said: string): string | null => (TOO.exec(said) ?? NOT_SO.exec(said))?.[0] ?? null;
+
+/** "Four inches short", "short by 5/8", "off 3/16", "came up a quarter inch high": but "60 inches off the floor" is where it is. */
+function shortBy({ chunks, predicate }: Frame): string | null {
+  for (const [k, c] of chunks.entries()) {
+    if (c.kind !== 'word' && c.kind !== 'term') continue;
+    const before = chunks[k - 1]?.quantity?.unitKind === 'length' ? chunks[k - 1]! : null;
+    const next = chunks[k + 1]?.word === 'by' ? chunks[k + 2] : chunks[k + 1];
+    const after = next?.quantity?.unitKind === 'length' && !isNounTerm(chunks[chunks.indexOf(next) + 1]) ? next : null;
+    const place = /^(?:the|of|on|each|from|a|my)$/.test(chunks[k + 1]?.word ?? '');
+    const isSaid = predicate === 'copula' || chunks.slice(0, k).some(isNounTerm);
+    if (before && /^(?:short|shy|low|proud|over|tight)$/.test(c.word) && isSaid && !(place && c.word === 'over'))
+      return phrase(chunks.slice(k - 1, k + 1));
+    if (before && c.word === 'off' && !place && isSaid) return phrase(chunks.slice(k - 1, k + 1));
+    if (
+      before &&
+      c.word === 'high' &&
+      chunks.slice(0, k).some((b) => /^(?:up|proud|in)$/.test(b.word) && isCopula(chunks[chunks.indexOf(b) - 1]))
+    )
+      return phrase(chunks.slice(k - 1, k + 1));
+    if (
+      after &&
+      /^(?:short|off|shy|low)$/.test(c.word) &&
+      isSaid &&
+      (isCopula(chunks[k - 1]) || chunks[k + 1]?.word === 'by')
+    )
+      return phrase(chunks.slice(k, chunks.indexOf(after) + 1));
+  }
+  return null;
+}
+
+/** "They sent the wrong valve", "the hot was on the wrong terminal". */
+function wrongOne(talk: Talk, frame: Frame, at: number, said: string): Flaw | null {
+  const { chunks } = frame;
+  const wrong = chunks.findIndex((c) => c.word === 'wrong');
+  if (wrong < 0 || isNegativeBefore(chunks, wrong) || /nothing wrong/.test(said)) return null;
+  const noun: Chunk[] = chunks.slice(wrong + 1, nounPhraseFrom(chunks, wrong + 1));
+  const subject = thingOf(talk, frame, at);
+  return {
+    thing: subject.length && !isPerson(frame.subject) && frame.subject.length ? subject : noun.length ? noun : subject,
+    defect: phrase(chunks.slice(wrong, wrong + 1 + noun.length)),
+    span: { start: frame.start, end: frame.end },
+    rule: 'problem/wrong',
+    confidence: 0.75,
+  };
+}
