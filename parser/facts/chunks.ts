@@ -92,7 +92,35 @@ export function chunksOf(reading: Omit<Reading, 'clauses'>, wordClass?: WordClas
     chunks.push(chunk);
     i = until;
   }
-  return chunks;
+  return chunks.map((c, k) => (c.kind === 'word' ? { ...c, word: apostrophe(c.word, chunks[k + 1]) } : c));
+}
+
+const SHORT_FOR: Readonly<Record<string, string>> = {
+  thats: "that's",
+  theres: "there's",
+  heres: "here's",
+  hes: "he's",
+  shes: "she's",
+  theyre: "they're",
+  im: "i'm",
+  ive: "i've",
+  weve: "we've",
+  theyve: "they've",
+};
+
+/** Dictation drops apostrophes: "its cracked" is "it's", but "its damper" is not. */
+function apostrophe(word: string, next: Chunk | undefined): string {
+  if (word !== 'its') return SHORT_FOR[word] ?? word;
+  const said =
+    next &&
+    (next.kind === 'quantity' ||
+      next.kind === 'time' ||
+      next.term?.kind === 'defect' ||
+      (next.verb && !next.verb.forms.has('base') && !isNounTerm(next)) ||
+      /^(?:not|a|an|the|all|in|on|at|off|out|up|down|over|under|like|too|about|almost|still|just|now|only|already|been|gonna|gotta|got|good|fine|ok|okay|bad|tight|loose|short|long|high|low|dry|wet|hot|cold|dead|done|ready|set|cut|so|pretty|really|way|probably|supposed|going|where|what|open|closed|live|level|plumb|square|flush|straight|flat|solid|there|here|ours|his|theirs)$/.test(
+        next.word,
+      ));
+  return said ? "it's" : word;
 }
 
 const DOERS = /^(?:i|we|they|he|she)$/;

@@ -1,4 +1,4 @@
-import { type Chunk, isSubjectPronoun } from './chunks.ts';
+import { type Chunk, isDeterminer, isModal, isNounTerm, isSubjectPronoun } from './chunks.ts';
 import { type Predicate, predicateOf } from './predicate.ts';
 import { type Stretch, splitClauses } from './split.ts';
 import { isNegative, OPENERS } from './words.ts';
@@ -74,6 +74,7 @@ function frameOf(stretch: Stretch): Frame | null {
   }
   while (chunks.length && chunks.at(-1)!.kind === 'mark') chunks = chunks.slice(0, -1);
   if (!chunks.length) return null;
+  chunks = chunks.slice(reported(chunks));
   const said = afterThen(chunks, openers) ?? predicateOf(chunks);
   return {
     chunks,
@@ -90,6 +91,25 @@ function frameOf(stretch: Stretch): Frame | null {
     negative: chunks.some((c) => (c.kind === 'word' || c.kind === 'term') && isNegative(c.word)),
     area: null,
   };
+}
+
+/** "Luis says the landing is not level", "I think that the pump is dead": what is told stands behind who tells it. */
+function reported(chunks: readonly Chunk[]): number {
+  const says = chunks.findIndex((c) => c.verb?.use === 'say' && !c.verb.forms.has('ing'));
+  if (
+    says < 1 ||
+    says > 3 ||
+    !/^(?:say|tell|think|figure|reckon|guess|mention|swear|claim)$/.test(chunks[says]!.verb!.lemma)
+  )
+    return 0;
+  if (chunks.slice(0, says).some((c) => isModal(c) || c.word === 'to' || isNegative(c.word))) return 0;
+  let from = says + 1;
+  if (/^(?:me|us)$/.test(chunks[from]?.word ?? '')) from++;
+  if (chunks[from]?.word === 'that') from++;
+  const inner = chunks.slice(from);
+  const opens = inner[0];
+  if (inner.length < 3 || !opens || !(isDeterminer(opens) || isNounTerm(opens))) return 0;
+  return /^(?:copula|modal|present)$/.test(predicateOf(inner).predicate) ? from : 0;
 }
 
 /** "Let it cure, then grout": behind "then" even a word that is mostly a noun is an order. */

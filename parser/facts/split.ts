@@ -139,7 +139,7 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
     !awaitsVerb(current) &&
     isOrder(chunks, i)
   )
-    return { by: 'run-on', back: before.kind === 'time' && opensWithTime(current) ? 1 : 0 };
+    return { by: 'run-on', back: before.kind === 'time' && opensWithTime(current) && !isPlan(current) ? 1 : 0 };
   // "... fine with it | used half a tub", "... three quarters | need one sheet".
   const goodsVerb =
     (chunk.verb?.use === 'use' && word !== 'use') ||
@@ -162,6 +162,7 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
     (isCopula(chunk) && !/^(got|get|gets|getting|come|comes|came|been|be|being|looks|feels)$/.test(word)) ||
     (chunk.owner !== undefined && isPredicative(chunks, i + 1)) ||
     (isModal(chunk) && !/'/.test(word.replace(/n't$/, ''))) ||
+    refuses(chunk) ||
     /^(needs|has|have|had|gotta|wants)$/.test(word) ||
     (/^(?:go|goes|comes?|came)$/.test(word) && isNounTerm(before) && !awaitsVerb(current)) ||
     (word === 'need' && (isNounTerm(before) || before.word === 'them' || before.word === 'still')) ||
@@ -172,7 +173,9 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
       !isNounTerm(next) &&
       isNounTerm(before) &&
       chunk.kind === 'word') ||
-    (chunk.verb?.forms.has('s') && !isNounTerm(chunk) && isNounTerm(before));
+    (chunk.verb?.forms.has('s') &&
+      !isNounTerm(chunk) &&
+      (isNounTerm(before) || (before.kind === 'word' && isDeterminer(chunks[i - 2]) && chunk.verb.use === 'say')));
   if (predicateHere) {
     const back = subjectBefore(current);
     const rest = current.slice(0, current.length - back);
@@ -180,7 +183,7 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
       back > 0 &&
       rest.length &&
       (predicateOf(rest).predicate !== 'none' || isListed(rest, current[rest.length]!)) &&
-      !isPreposition(rest.at(-1)) &&
+      (!isPreposition(rest.at(-1)) || (isCopula(rest.at(-2)) && PARTICLES.test(rest.at(-1)!.word))) &&
       !saysThat(rest.at(-1)!) &&
       (!SUBORDINATORS.has(rest.at(-1)!.word) || (rest.at(-1)!.word === 'that' && isPreposition(rest.at(-2))))
     )
@@ -196,7 +199,13 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
       !/^(?:that|which|who|it|they|this|one)$/.test(before.word)
     )
       return { by: 'run-on', back: 0 };
-    if (chunk.owner !== undefined && hasSaid && back === 0 && !isDeterminer(before)) return { by: 'run-on', back: 0 };
+    if (
+      chunk.owner !== undefined &&
+      hasSaid &&
+      (back === 0 || (isPreposition(rest.at(-1)) && isNounTerm(before))) &&
+      !isDeterminer(before)
+    )
+      return { by: 'run-on', back: 0 };
     if (chunk.owner !== undefined && hasSaid && isDeterminer(before) && !SUBORDINATORS.has(chunks[i - 2]?.word ?? ''))
       return { by: 'run-on', back: 1 };
   }
@@ -237,6 +246,15 @@ const PARTICLES = /^(?:in|on|up|down|off|out|over|around|back|through)$/;
 const saysThat = (chunk: Chunk) => chunk.verb?.use === 'say' || chunk.word === 'like';
 
 const opensWithTime = (current: readonly Chunk[]) => current.length > 1 && current.at(-1)!.kind === 'time';
+
+/** "Call the city today | figure ten yards": the day is the plan's; "it's set | tomorrow call him" the next one's. */
+const isPlan = (current: readonly Chunk[]) =>
+  /^(?:imperative|modal|owed)$/.test(predicateOf(current).predicate) &&
+  !current.slice(0, -1).some((c) => c.kind === 'time');
+
+/** "Won't shut off", "doesn't latch": a flaw that is said as a verb is. */
+const refuses = (chunk: Chunk) =>
+  chunk.term?.kind === 'defect' && /^(?:won't|wont|doesn't|doesnt|don't|dont|isn't|not) /.test(chunk.word);
 
 /** "Have the carpenter ...": the coming verb is his, not a new order. */
 function awaitsVerb(current: readonly Chunk[]): boolean {
@@ -303,7 +321,7 @@ function subjectBefore(current: readonly Chunk[]): number {
       // "the drain in the wall": go on past a preposition to the noun that it hangs on.
       if (
         isPreposition(before) &&
-        !/^(out|up|down|off|over)$/.test(before!.word) &&
+        !/^(out|up|down|off)$/.test(before!.word) &&
         (isNounTerm(current[k - 2]) || (current[k - 2]?.kind === 'word' && isDeterminer(current[k - 3])))
       ) {
         k--;
@@ -375,7 +393,7 @@ function startsClause(chunks: readonly Chunk[], at: number): boolean {
       isNounTerm(chunks[k - 1])
     )
       return true;
-    if (k > i && chunk.kind === 'time' && isImperativeAt(chunks, k + 1)) return true;
+    if (k > i && ((chunk.kind === 'time' && isImperativeAt(chunks, k + 1)) || refuses(chunk))) return true;
   }
   return false;
 }

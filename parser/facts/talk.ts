@@ -72,7 +72,17 @@ const STOPPERS = new Set(
 /** True where a phrase only points at something named elsewhere. */
 export const isPointer = (chunks: readonly Chunk[]) =>
   chunks.length === 0 ||
-  chunks.every((c) => OBJECT_PRONOUNS.has(c.word) || isSubjectPronoun(c) || isDeterminer(c) || c.word === 'there');
+  chunks.every(
+    (c) =>
+      OBJECT_PRONOUNS.has(c.word) ||
+      isSubjectPronoun(c) ||
+      isDeterminer(c) ||
+      WHICH.test(c.word.replace(/'s$/, '')) ||
+      (c.kind === 'quantity' && c.quantity!.unit === null),
+  );
+/** "The last one", "half of 'em": which of them, not what. */
+const WHICH =
+  /^(?:there|one|ones|last|first|second|third|other|others|old|new|half|couple|few|most|rest|of|left|right|two|three|four|'|em|'em|here)$/;
 
 const PEOPLE = new Set(
   "i we you he she they i'm we're he's she's they're i've we've i'll we'll he'll she'll you're you'll they'll ive ill weve".split(

@@ -19,7 +19,11 @@ export function defects(talk: Talk, frame: Frame, at: number): Flaw[] {
   if (frame.predicate === 'owed' || (frame.predicate === 'modal' && !frame.negative && k > frame.verbAt)) return [];
   // "The wet insulation is bagged": told to say which, in talk of what was done with it.
   const doneWith = frame.predicate === 'past' || frame.predicate === 'copula' ? frame.rest[0]?.verb : undefined;
-  if (k < frame.verbAt && isNounTerm(chunks[k + 1]) && (frame.predicate === 'past' || doneWith?.forms.has('participle')))
+  if (
+    k < frame.verbAt &&
+    isNounTerm(chunks[k + 1]) &&
+    (frame.predicate === 'past' || doneWith?.forms.has('participle'))
+  )
     return [];
   const defect = chunks[k]!;
   const next = chunks[k + 1];
