@@ -105,7 +105,7 @@ function reported(chunks: readonly Chunk[]): number {
   if (chunks.slice(0, says).some((c) => isModal(c) || c.word === 'to' || isNegative(c.word))) return 0;
   let from = says + 1;
   if (/^(?:me|us)$/.test(chunks[from]?.word ?? '')) from++;
-  if (chunks[from]?.word === 'that') from++;
+  if (chunks[from]?.word === 'that' && isDeterminer(chunks[from + 1])) from++;
   const inner = chunks.slice(from);
   const opens = inner[0];
   if (inner.length < 3 || !opens || !(isDeterminer(opens) || isNounTerm(opens))) return 0;

@@ -3,7 +3,7 @@ import { antecedent } from './antecedent.ts';
 import { amiss } from './flaws/amiss.ts';
 import { fixIn } from './flaws/fixed.ts';
 import type { Flaw } from './flaws/flaw.ts';
-import { absence, refusal } from './flaws/lacking.ts';
+import { absence, leftUndone, refusal } from './flaws/lacking.ts';
 import { defects } from './flaws/named.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
@@ -75,6 +75,6 @@ function flawsIn(talk: Talk, frame: Frame, at: number): Flaw[] {
   // "My knees are shot": the speaker's own affair.
   if (chunks[0]!.word === 'my') return [];
   if (/\b(if|unless|in case)\b/.test(said.split(' ').slice(0, 3).join(' ')) || frame.openers.includes('if')) return [];
-  const flaw = refusal(talk, frame, at, said) ?? absence(frame) ?? amiss(talk, frame, at);
+  const flaw = refusal(talk, frame, at) ?? leftUndone(frame) ?? absence(frame) ?? amiss(talk, frame, at);
   return flaw ? [flaw] : defects(talk, frame, at);
 }

@@ -1,34 +1,83 @@
-import { isNounTerm } from '../chunks.ts';
+import { type Chunk, isNounTerm } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import { isPerson, nounPhraseFrom, phrase, type Talk, thingIn } from '../talk.ts';
 import { type Flaw, isNegativeBefore, subjectWords, thingOf } from './flaw.ts';
 
+const NOT = /^(?:won't|wont|wouldn't|can't|cannot|cant|couldn't|doesn't|doesnt|don't|dont|didn't|didnt|never|not|no)$/;
+/** Verbs that say nothing of a thing when denied: "it doesn't matter". */
+const NO_REFUSAL =
+  /^(?:be|matter|need|have|want|cost|include|count|apply|mind|hurt|look|get|know|think|care|like|leak|drip|budge|say|require|crack|hurry|change|worry|do|seem|mean|bother)$/;
+/** Without a verb of its own, or in a first language that denies by "no": these alone are refusals. */
 const REFUSES =
-  /\b(?:won't|wont|wouldn't|will not|can't|cannot|cant|couldn't|doesn't|doesnt|does not|don't|dont|didn't|did not|not|never|no)\b (?:even |ever |really |quite |want to )?(close|latch|lock|open|drain|reset|hold|fit|line up|turn|shut|sit|seat|work|start|stay|stick|match|reach|light|flush|fire|budge|move|come|spin|slide|catch|read|clear|meet|swing|cool|heat|kick on|stop|set|cure|adhere|bond|pass|test|charge|connect|ring|respond|power)\b/;
+  /^(?:close|latch|lock|open|drain|reset|hold|fit|line|turn|shut|sit|seat|work|start|stay|stick|match|reach|light|flush|fire|move|come|spin|slide|catch|clear|meet|swing|cool|heat|stop|adhere|bond|pass|charge|connect|ring|respond)$/;
 
 /** "The door won't latch", "holes don't line up": the thing refuses. A person's "don't" is an order. */
-export function refusal(talk: Talk, frame: Frame, at: number, said: string): Flaw | null {
-  const match = REFUSES.exec(said);
-  if (!match || (/^no\b/.test(match[0]) && frame.chunks.some((c) => c.time))) return null;
-  if (/^(?:i|we|you|he|she|they|nobody|somebody)\b/.test(said) && isPerson(frame.subject)) return null;
+export function refusal(talk: Talk, frame: Frame, at: number): Flaw | null {
+  const { chunks, predicate } = frame;
+  const k = chunks.findIndex((c, i) => NOT.test(c.word) && verbBehind(chunks, i) > 0);
+  const said = chunks.map((c) => c.word).join(' ');
+  if (k < 0 || predicate === 'imperative' || /\b(?:until|till|til|before|yet|anymore|any more)\b/.test(said))
+    return null;
+  if (isPerson(frame.subject) || /^(?:i|we|you|he|she|they|nobody|somebody)\b/.test(said)) return null;
+  const verb = chunks[verbBehind(chunks, k)]!;
+  const lemma = verb.verb?.lemma ?? verb.word;
+  const bare = /^(?:no|not|never)$/.test(chunks[k]!.word);
   if (
-    /^(?:not|no|never)\b/.test(match[0]) &&
-    frame.predicate !== 'none' &&
-    frame.predicate !== 'copula' &&
-    frame.predicate !== 'present'
+    bare
+      ? !REFUSES.test(lemma) || chunks.some((c) => c.time) || /^(?:past|modal|owed)$/.test(predicate)
+      : NO_REFUSAL.test(lemma)
   )
     return null;
-  if (/\b(budge|leak|drip)\b/.test(match[1]!)) return null;
-  if (frame.predicate === 'imperative') return null;
+  // "Didn't pull the permit", without who: the speaker's own.
+  if (/^didn/.test(chunks[k]!.word) && k === 0) return null;
   const thing = thingOf(talk, frame, at);
   if (!thing.length) return null;
-  const from = said.slice(match.index).split(' ').slice(0, 5).join(' ');
   return {
     thing,
-    defect: from,
+    defect: chunks
+      .slice(k, verbBehind(chunks, k) + 2)
+      .map((c) => c.word)
+      .join(' '),
     span: { start: frame.start, end: frame.end },
     rule: 'problem/refuses',
     confidence: 0.8,
+  };
+}
+
+/** The verb that "won't" or "not" denies, at most three words on; 0 where there is none. */
+function verbBehind(chunks: readonly Chunk[], k: number): number {
+  for (let i = k + 1; i <= k + 3 && i < chunks.length; i++) {
+    const c = chunks[i]!;
+    if (c.verb?.forms.has('base')) return i;
+    if (!/^(?:even|ever|really|quite|want|to|fully|all|always)$/.test(c.word)) return 0;
+  }
+  return 0;
+}
+
+const OTHERS = /^(?:they|he|she|nobody|somebody|someone|whoever|no)$/;
+const SAYS_ONLY =
+  /^(?:say|know|tell|call|show|come|want|answer|care|like|think|see|ask|mind|get|have|need|be|do|go|pay|charge|notice)$/;
+
+/** "They never flashed the window", "nobody caulked the tub", "framer forgot the blocking": others left it undone. */
+export function leftUndone(frame: Frame): Flaw | null {
+  const { chunks, subject, verbAt } = frame;
+  const head = subject.find((c) => c.kind !== 'mark')?.word ?? '';
+  const other = OTHERS.test(head) || subject.some((c) => c.term?.kind === 'role');
+  if (!other || verbAt < 0) return null;
+  const forgot = chunks.findIndex((c) => /^(?:forgot|forgets|missed|skipped|omitted)$/.test(c.word));
+  const undone =
+    /^nobody$/.test(head) || chunks.slice(0, verbAt + 1).some((c) => /^(?:never|didn't|didnt)$/.test(c.word));
+  if (forgot < 0 && !(undone && frame.lemma && !SAYS_ONLY.test(frame.lemma))) return null;
+  if (/\b(?:until|till|til|before|yet|should|will|can|must)\b/.test(chunks.map((c) => c.word).join(' '))) return null;
+  const rest = chunks.slice((forgot >= 0 ? forgot : verbAt) + 1);
+  const thing = thingIn(rest);
+  if (!thing.length) return null;
+  return {
+    thing,
+    defect: forgot >= 0 ? 'missing' : `not ${chunks[verbAt]!.word}`,
+    span: { start: frame.start, end: frame.end },
+    rule: 'problem/left-undone',
+    confidence: 0.7,
   };
 }
 
@@ -60,7 +109,13 @@ export function absence(frame: Frame): Flaw | null {
     chunks.some((c) => c.word === 'needed')
   )
     return null;
+  // "There's no bond on the gas line": said outright, a word outside the trade will do.
+  const outright =
+    noun.length > 0 &&
+    /^(?:there's|there|is|has|have|got|with|w)$/.test(chunks[k - 1]?.word ?? '') &&
+    !isPerson(frame.subject);
   if (
+    !outright &&
     !noun.some(isNounTerm) &&
     !/^(power|water|heat|gas|blocking|ground|vent|flow|pressure|insulation|flashing|backing|clearance|access|signal|hot|cold|light|seal|slope|air)$/.test(
       what.word,

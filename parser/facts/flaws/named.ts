@@ -3,6 +3,7 @@ import type { Frame } from '../frames.ts';
 import { isPerson, isPointer, nounPhraseFrom, phrase, type Talk, thingIn } from '../talk.ts';
 import { isSmall } from '../words.ts';
 import { type Flaw, isNegativeBefore, placeAfter, subjectWords, thingOf } from './flaw.ts';
+import { ails, malfunctionOf } from './words.ts';
 
 /** A defect word of the vocabulary, said of a thing. */
 export function defects(talk: Talk, frame: Frame, at: number): Flaw[] {
@@ -13,7 +14,7 @@ export function defects(talk: Talk, frame: Frame, at: number): Flaw[] {
       !isNegativeBefore(chunks, i) &&
       !isDeedNoun(chunks, i),
   );
-  if (k < 0) return [];
+  if (k < 0) return unwell(talk, frame, at);
   // "I split the difference", "burned through two bags": what somebody did, unless it harmed a thing.
   if (frame.verbAt === k && isPerson(frame.subject) && !harms(frame)) return [];
   if (frame.predicate === 'owed' || (frame.predicate === 'modal' && !frame.negative && k > frame.verbAt)) return [];
@@ -78,6 +79,34 @@ export function defects(talk: Talk, frame: Frame, at: number): Flaw[] {
       confidence: 0.7,
     },
   ];
+}
+
+const SMALL_TALK =
+  /^(?:traffic|weather|day|days|week|morning|coffee|wife|kids?|truck|van|phone|game|lunch|back|head|knees?|drive|news|life|line|guys?|crew|wind|sun|rain|music|radio)$/;
+
+/** Everyday words of malfunction and ailment, said of a thing: "the gate droops", "outlet's wonky", "drywall by the tub spongy". */
+function unwell(talk: Talk, frame: Frame, at: number): Flaw[] {
+  const { chunks, predicate, verbAt, subject } = frame;
+  if (frame.negative || isPerson(subject) || /^(?:imperative|owed|modal)$/.test(predicate)) return [];
+  const k = chunks.findIndex((c, i) => {
+    if (i === 0 || isNounTerm(c)) return false;
+    if (malfunctionOf(c))
+      return (
+        i === verbAt ||
+        (i > verbAt && predicate === 'copula' && /(?:ing|ed)$/.test(c.word)) ||
+        (predicate === 'none' && /(?:s|ed|ing)$/.test(c.word))
+      );
+    return (
+      ails(c) &&
+      ((predicate === 'copula' && i > verbAt && i <= verbAt + 4) ||
+        (predicate === 'none' && i === chunks.length - 1 && !isDeterminer(chunks[i - 1])))
+    );
+  });
+  if (k < 0) return [];
+  const thing = thingOf(talk, frame, at);
+  if (!thing.length || thing.some((c) => SMALL_TALK.test(c.word.replace(/'s$/, '')))) return [];
+  const span = { start: frame.start, end: frame.end };
+  return [{ thing, defect: phrase(chunks.slice(k, k + 3)), span, rule: 'problem/unwell', confidence: 0.65 }];
 }
 
 /** "Three rotted sheets": what the flaw's adjective stands before, though the vocabulary lacks it. */
