@@ -3,7 +3,7 @@ import { antecedent } from './antecedent.ts';
 import { amiss } from './flaws/amiss.ts';
 import { fixIn } from './flaws/fixed.ts';
 import type { Flaw } from './flaws/flaw.ts';
-import { absence, leftUndone, refusal } from './flaws/lacking.ts';
+import { absence, harmedBy, leftUndone, refusal } from './flaws/lacking.ts';
 import { defects } from './flaws/named.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
@@ -12,9 +12,10 @@ import { phrase, type Talk } from './talk.ts';
 /** Things found wrong, missing, damaged, out of true or not fitting; fixed where the talk goes on to say so. */
 export function readProblems(talk: Talk): Problem[] {
   const out: Problem[] = [];
+  const found = talk.frames.map((frame, at) => flawsIn(talk, frame, at));
   talk.frames.forEach((frame, at) => {
-    for (const flaw of flawsIn(talk, frame, at)) {
-      const fixedBy = fixIn(talk, frame, at);
+    for (const flaw of found[at]!) {
+      const fixedBy = fixIn(talk, frame, at, (k) => found[k]!.length > 0);
       const said = talk.text.slice(frame.start, frame.end).toLowerCase();
       const end = fixedBy ? Math.max(flaw.span.end, fixedBy.end) : flaw.span.end;
       out.push({
@@ -75,6 +76,7 @@ function flawsIn(talk: Talk, frame: Frame, at: number): Flaw[] {
   // "My knees are shot": the speaker's own affair.
   if (chunks[0]!.word === 'my') return [];
   if (/\b(if|unless|in case)\b/.test(said.split(' ').slice(0, 3).join(' ')) || frame.openers.includes('if')) return [];
-  const flaw = refusal(talk, frame, at) ?? leftUndone(frame) ?? absence(frame) ?? amiss(talk, frame, at);
+  const flaw =
+    refusal(talk, frame, at) ?? leftUndone(frame) ?? harmedBy(frame) ?? absence(frame) ?? amiss(talk, frame, at);
   return flaw ? [flaw] : defects(talk, frame, at);
 }

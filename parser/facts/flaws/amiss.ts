@@ -6,7 +6,8 @@ import { type Flaw, isNegativeBefore, thingOf } from './flaw.ts';
 /** Not as it has to be: out of true, too big, short, wrong, unlike what was asked for. */
 export function amiss(talk: Talk, frame: Frame, at: number): Flaw | null {
   const said = frame.chunks.map((c) => c.word).join(' ');
-  const found = outOfTrue(frame, said) ?? notSo(said) ?? shortBy(frame);
+  const found =
+    outOfTrue(frame, said) ?? notSo(said) ?? shortBy(frame) ?? unlike(frame, said) ?? offSpec(talk, frame, at);
   if (found)
     return {
       thing: thingOf(talk, frame, at),
@@ -73,6 +74,50 @@ function shortBy({ chunks, predicate }: Frame): string | null {
   }
   return null;
 }
+
+/** "Hangs an inch lower than the other two", "doesn't match", "sounds like a truck", "in the way". */
+function unlike(frame: Frame, said: string): string | null {
+  if (isPerson(frame.subject) || /^(?:imperative|owed)$/.test(frame.predicate)) return null;
+  return (
+    /\b(?:lower|higher|longer|shorter|wider|narrower|darker|lighter|thicker|thinner) than (?:the|all|its|what)\b|\b(?:jumps?|jumped|off) (?:the|its) track\b|\boff track\b|\bsounds? like a\b|\b(?:in|blocking) the way\b|\bcame back\b(?! to)|\bpulls? (?:away|off|out)\b|\bnever (?:kicks?|comes?|turns?|shuts?|drains?|lights?|latche?s?|closes?|stops?)\b|\bsticks? out\b|\bpast (?:its )?date\b/.exec(
+      said,
+    )?.[0] ?? null
+  );
+}
+
+const ASKED =
+  /\b(?:supposed to|should be|should have|has to be|have to be|needs? to be|must be|spec|specs|print|prints|drawing|drawings|plan|plans|sheet|code|manual|instructions|rated|calls? for|called for|wants?|allows?|required|requires|min|minimum|max|maximum|others?)\b/;
+
+/** "Only ten inches, the drawing shows twelve": a size found, and then another that was asked for. */
+function offSpec(talk: Talk, frame: Frame, at: number): string | null {
+  const found = sizeIn(frame);
+  const named = frame.chunks
+    .slice(
+      0,
+      frame.chunks.findIndex((c) => c.quantity === found),
+    )
+    .some(isNounTerm);
+  if (!found?.unitKind || !named || ASKED.test(words(frame)) || /^(?:imperative|owed|modal)$/.test(frame.predicate))
+    return null;
+  for (const later of talk.frames.slice(at + 1, at + 3)) {
+    if (later.sentence > frame.sentence + 1 || /^(?:imperative)$/.test(later.predicate)) return null;
+    const asked = sizeIn(later);
+    if (!asked) continue;
+    if (
+      !ASKED.test(words(later)) ||
+      (asked.unitKind ?? found.unitKind) !== found.unitKind ||
+      asked.value.equals(found.value)
+    )
+      return null;
+    if (later.subject.some(isNounTerm) && !ASKED.test(later.subject.map((c) => c.word).join(' '))) return null;
+    return `${found.quote}, ${later.chunks.map((c) => c.word).join(' ')}`;
+  }
+  return null;
+}
+
+const words = (frame: Frame) => frame.chunks.map((c) => c.word).join(' ');
+const sizeIn = (frame: Frame) =>
+  frame.chunks.find((c) => c.quantity && !/^(?:count|pack|time)$/.test(c.quantity.unitKind ?? ''))?.quantity;
 
 /** "They sent the wrong valve", "the hot was on the wrong terminal". */
 function wrongOne(talk: Talk, frame: Frame, at: number, said: string): Flaw | null {

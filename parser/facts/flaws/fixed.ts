@@ -12,7 +12,7 @@ const NO_REPAIR =
   /^(?:install|hang|run|lay|pour|step|look|check|test|meter|mark|tag|note|photograph|flag|report|try|find|tell|call|cover|tarp|bag|leave|open|scope|probe|draw|start|push|bring|move|finish|stop|show|expose|demo)$/;
 
 /** The clause, this one or one of the next three, that says that it was put right. */
-export function fixIn(talk: Talk, frame: Frame, at: number): { end: number } | null {
+export function fixIn(talk: Talk, frame: Frame, at: number, isFlaw: (at: number) => boolean): { end: number } | null {
   for (let k = at; k < Math.min(talk.frames.length, at + 5); k++) {
     const later = talk.frames[k]!;
     // The next line of a list is another matter.
@@ -22,7 +22,8 @@ export function fixIn(talk: Talk, frame: Frame, at: number): { end: number } | n
     if (GOOD_NOW.test(said) && (!later.negative || /\bno (?:more )?(?:leaks?|drips?)\b/.test(said)))
       return { end: later.end };
     // What will be done has not been done; another thing wrong has a repair of its own.
-    if (k > at && (later.chunks.some((c) => c.time && !c.time.past) || isOtherFlaw(later, frame))) return null;
+    if (k > at && (later.chunks.some((c) => c.time && !c.time.past) || (isFlaw(k) && isOther(later, frame))))
+      return null;
     if (k > at && later.predicate === 'owed' && /\bhad to\b/.test(said)) continue;
     if (k === at) continue;
     if (
@@ -38,7 +39,9 @@ export function fixIn(talk: Talk, frame: Frame, at: number): { end: number } | n
       const first = phrase(named).split(' ').at(-1);
       const same =
         first !== undefined && first !== '' && talk.text.slice(frame.start, frame.end).toLowerCase().includes(first);
-      if (!named.length || object.some((c) => /^(it|them|that|those|'em|em)$/.test(c.word)) || same) {
+      // "... so I shimmed the last two boxes": what was done because of it.
+      const because = later.openers.includes('so') && k === at + 1 && later.predicate === 'past';
+      if (because || !named.length || object.some((c) => /^(it|them|that|those|'em|em)$/.test(c.word)) || same) {
         return /\bstill\b/.test(talk.frames[k + 1]?.chunks.map((c) => c.word).join(' ') ?? '')
           ? null
           : { end: later.end };
@@ -51,10 +54,8 @@ export function fixIn(talk: Talk, frame: Frame, at: number): { end: number } | n
   return null;
 }
 
-/** Another thing, named, with its own flaw: "tub stopper missing, both doors off track, I put the doors back". */
-const isOtherFlaw = (later: Frame, first: Frame) =>
-  later.chunks.some((c) => c.term?.kind === 'defect') &&
-  !later.negative &&
+/** Another thing, named: "tub stopper missing, both doors off track, I put the doors back". */
+const isOther = (later: Frame, first: Frame) =>
   later.predicate !== 'past' &&
   later.chunks.some(
     (c) => isNounTerm(c) && c.term!.kind !== 'role' && !first.chunks.some((f) => f.term?.name === c.term!.name),

@@ -16,7 +16,10 @@ export interface Flaw {
 /** "Crack in the step", "runs on two window sills". */
 export function placeAfter(chunks: readonly Chunk[], k: number): Chunk[] {
   const prep = chunks.findIndex(
-    (c, i) => i > k && i <= k + 4 && /^(in|on|at|under|behind|around|along|by|of|near|to|between)$/.test(c.word),
+    (c, i) =>
+      i > k &&
+      i <= k + 4 &&
+      /^(in|on|at|under|behind|around|along|by|of|near|to|between|through|above|from|over)$/.test(c.word),
   );
   if (prep < 0) return [];
   let end = nounPhraseFrom(chunks, skipDeterminer(chunks, prep + 1));

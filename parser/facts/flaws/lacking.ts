@@ -58,6 +58,35 @@ const OTHERS = /^(?:they|he|she|nobody|somebody|someone|whoever|no)$/;
 const SAYS_ONLY =
   /^(?:say|know|tell|call|show|come|want|answer|care|like|think|see|ask|mind|get|have|need|be|do|go|pay|charge|notice)$/;
 
+const STRUCK =
+  /^(?:drill|cut|notch|nail|screw|hit|nick|bury|cover|bust|smash|back|run|bore|saw|paint|drywall|tile|leave|step|spill|drip|track|scrape|gouge|plaster|cover)$/;
+
+/** "The plumber drilled right through the beam", "somebody painted over the vent", "tile guy left thinset all over the tub": harm by others. */
+export function harmedBy(frame: Frame): Flaw | null {
+  const { chunks, subject, verbAt, lemma } = frame;
+  const head = subject.find((c) => c.kind !== 'mark')?.word ?? '';
+  const other = /^(?:they|somebody|someone|whoever|some)$/.test(head) || subject.some((c) => c.term?.kind === 'role');
+  if (!other || frame.predicate !== 'past' || !STRUCK.test(lemma ?? '') || frame.negative) return null;
+  const how = chunks.findIndex(
+    (c, i) => i > verbAt && i <= verbAt + 5 && /^(?:through|over|up|into|in|all|behind)$/.test(c.word),
+  );
+  if (
+    how < 0 ||
+    (/^(?:up|in)$/.test(chunks[how]!.word) && !/^(?:cover|step)$/.test(lemma!)) ||
+    (chunks[how]!.word === 'all' && chunks[how + 1]?.word !== 'over')
+  )
+    return null;
+  const thing = thingIn(chunks.slice(how + 1));
+  if (!thing.length) return null;
+  return {
+    thing,
+    defect: `${chunks[verbAt]!.word} ${chunks[how]!.word}`,
+    span: { start: frame.start, end: frame.end },
+    rule: 'problem/harmed-by',
+    confidence: 0.65,
+  };
+}
+
 /** "They never flashed the window", "nobody caulked the tub", "framer forgot the blocking": others left it undone. */
 export function leftUndone(frame: Frame): Flaw | null {
   const { chunks, subject, verbAt } = frame;

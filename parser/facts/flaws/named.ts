@@ -1,7 +1,7 @@
 import { type Chunk, isDeterminer, isNounTerm } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import { isPerson, isPointer, nounPhraseFrom, phrase, type Talk, thingIn } from '../talk.ts';
-import { isSmall } from '../words.ts';
+import { isNegative, isSmall } from '../words.ts';
 import { type Flaw, isNegativeBefore, placeAfter, subjectWords, thingOf } from './flaw.ts';
 import { ails, malfunctionOf } from './words.ts';
 
@@ -14,7 +14,10 @@ export function defects(talk: Talk, frame: Frame, at: number): Flaw[] {
       !isNegativeBefore(chunks, i) &&
       !isDeedNoun(chunks, i),
   );
-  if (k < 0) return unwell(talk, frame, at);
+  if (k < 0) {
+    const unsaid = unwell(talk, frame, at);
+    return unsaid.length ? unsaid : comesIn(frame);
+  }
   // "I split the difference", "burned through two bags": what somebody did, unless it harmed a thing.
   if (frame.verbAt === k && isPerson(frame.subject) && !harms(frame)) return [];
   if (frame.predicate === 'owed' || (frame.predicate === 'modal' && !frame.negative && k > frame.verbAt)) return [];
@@ -83,6 +86,29 @@ export function defects(talk: Talk, frame: Frame, at: number): Flaw[] {
 
 const SMALL_TALK =
   /^(?:traffic|weather|day|days|week|morning|coffee|wife|kids?|truck|van|phone|game|lunch|back|head|knees?|drive|news|life|line|guys?|crew|wind|sun|rain|music|radio)$/;
+
+/** "Water's coming in around the chimney", "daylight under the door": what should stay out. */
+function comesIn(frame: Frame): Flaw[] {
+  const { chunks } = frame;
+  const what = chunks.findIndex((c) =>
+    /^(?:water|rain|daylight|air|wind|light|bugs|mice|sewage|smoke)(?:'s)?$/.test(c.word),
+  );
+  const how = chunks.findIndex(
+    (c, i) =>
+      i > what &&
+      (/^(?:getting|coming|comes|came|gets|got|blowing|running|pouring|leaking|dripping|backing)$/.test(c.word) ||
+        (/^(?:daylight|sewage)/.test(chunks[what]?.word ?? '') && i === what + 1)) &&
+      !isNegative(c.word),
+  );
+  const prep = chunks.findIndex(
+    (c, i) => i >= how && /^(?:around|under|through|behind|at|by|from|above|between|into|past)$/.test(c.word),
+  );
+  if (what < 0 || how < 0 || prep < 0 || frame.negative || isPerson(frame.subject)) return [];
+  const place = placeAfter(chunks, prep - 1);
+  if (!place.length) return [];
+  const span = { start: frame.start, end: frame.end };
+  return [{ thing: place, defect: phrase(chunks.slice(what, prep)), span, rule: 'problem/comes-in', confidence: 0.65 }];
+}
 
 /** Everyday words of malfunction and ailment, said of a thing: "the gate droops", "outlet's wonky", "drywall by the tub spongy". */
 function unwell(talk: Talk, frame: Frame, at: number): Flaw[] {
