@@ -3,6 +3,7 @@ import type { Done, FollowUp, Problem } from '../types.ts';
 import { isGoods, isModal } from './chunks.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
+import { askedPlan } from './plans/asked.ts';
 import { barePlan, presentPlan } from './plans/coming.ts';
 import { datedPlan } from './plans/dated.ts';
 import { conditionOf, datesOf, trailingDate, waitBefore } from './plans/dates.ts';
@@ -27,7 +28,7 @@ export function readFollowUps(talk: Talk, done: readonly Done[], problems: reado
   const out: FollowUp[] = [];
   talk.frames.forEach((frame, at) => {
     const told = { ...talk, problems, done };
-    const plan = planOf(told, frame, at) ?? datedPlan(told, frame, at);
+    const plan = planOf(told, frame, at) ?? askedPlan(told, frame, at) ?? datedPlan(told, frame, at);
     if (!plan) return;
     const wait = waitBefore(talk, frame, at);
     const { due, notBefore: said } = datesOf(talk, frame, at, plan, wait);
@@ -111,7 +112,7 @@ function planOf(talk: Told, frame: Frame, at: number): Plan | null {
         /\bthen (?:i|we) can\b|^(?:i|we|you) can\b/.test(said) &&
         lemma &&
         !IDLE.has(lemma) &&
-        waitBefore(talk, frame, at)
+        (waitBefore(talk, frame, at) || isWhen(talk.frames[at - 1], frame))
       )
         return { task: verbPhrase(talk, frame, at), who: null, confidence: 0.65 };
       if (
@@ -185,6 +186,13 @@ function planOf(talk: Told, frame: Frame, at: number): Plan | null {
   if (predicate === 'none' || predicate === 'copula') return barePlan(talk, frame, at, said);
   return null;
 }
+
+/** "When the glue dries | we can sand". */
+const isWhen = (before: Frame | undefined, frame: Frame) =>
+  before !== undefined &&
+  before.sentence === frame.sentence &&
+  /^(?:when|once|after)$/.test(before.chunks[0]!.word) &&
+  !frame.negative;
 
 /** One job told twice in a note is one; "do that tomorrow" only dates the job before it. */
 function merged(plans: readonly FollowUp[]): FollowUp[] {

@@ -84,10 +84,11 @@ export function predicateOf(chunks: readonly Chunk[]): Said {
       )
         return said('past', chunks, at + 1, at + 1);
       if (next && isOwed(chunks, at + 1)) return verbAfter('owed', chunks, at + 1, at + 1);
+      if (next?.word === 'gonna' || isGoingTo(chunks, at + 1)) return verbAfter('modal', chunks, at + 1, at + 1);
       return said('copula', chunks, at, at + 1);
     }
     if (/^(i|we|he|she|they|you)('m|'re)$/.test(chunk.word)) {
-      if (next?.word === 'gonna') return verbAfter('modal', chunks, at + 1, at + 1);
+      if (next?.word === 'gonna' || isGoingTo(chunks, at + 1)) return verbAfter('modal', chunks, at + 1, at + 1);
       if (next?.verb?.forms.has('ing')) return said('present', chunks, at + 1, at + 1);
       return said('copula', chunks, at, at + 1);
     }
@@ -99,6 +100,9 @@ export function predicateOf(chunks: readonly Chunk[]): Said {
     }
     if (/^(i|we|he|she|they|you)'(ll|d)$/.test(chunk.word)) return verbAfter('modal', chunks, at, at + 1);
     if ((isCopula(chunk) || chunk.word === 'get') && at > i) {
+      // "Tyler is gonna wrap the garage side".
+      if (/^(?:is|are)$/.test(chunk.word) && (next?.word === 'gonna' || isGoingTo(chunks, at + 1)))
+        return verbAfter('modal', chunks, at + 1, at);
       if (/^(got|gets?|getting)$/.test(chunk.word)) {
         if (chunk.word === 'got' && next?.word === 'to') return verbAfter('owed', chunks, at, at);
         if (next?.verb?.forms.has('participle') && chunk.word !== 'got') return said('owed', chunks, at + 1, at);
@@ -171,6 +175,10 @@ function isOwed(chunks: readonly Chunk[], at: number): boolean {
   if (chunk.word === 'supposed' && next?.word === 'to') return true;
   return OWED_WORDS.has(chunk.word) && !(chunk.word === 'wants' && at === 0 ? false : chunk.kind === 'quantity');
 }
+
+/** "Going to run the last one": but "going to the yard" goes there. */
+const isGoingTo = (chunks: readonly Chunk[], at: number) =>
+  chunks[at]?.word === 'going' && chunks[at + 1]?.word === 'to' && chunks[at + 2]?.verb?.forms.has('base') === true;
 
 /** The verb that an owed or modal word governs: "has to be cut", "needs replacing", "gotta come down". */
 function verbAfter(predicate: Predicate, chunks: readonly Chunk[], at: number, subjectEnd: number): Said {

@@ -243,7 +243,7 @@ function leadsOn(chunks: readonly Chunk[], at: number): boolean {
 const PARTICLES = /^(?:in|on|up|down|off|out|over|around|back|through)$/;
 
 /** "I think that", "she says", "he wants": what follows is said, not a new clause. */
-const saysThat = (chunk: Chunk) => chunk.verb?.use === 'say' || chunk.word === 'like';
+const saysThat = (chunk: Chunk) => chunk.verb?.use === 'say' || /^(?:like|sure)$/.test(chunk.word);
 
 const opensWithTime = (current: readonly Chunk[]) => current.length > 1 && current.at(-1)!.kind === 'time';
 

@@ -92,7 +92,7 @@ const PEOPLE = new Set(
 /** A subject that is a person: the speaker, a role, "he". */
 export const isPerson = (chunks: readonly Chunk[]) =>
   chunks.some((c) => PEOPLE.has(c.word) || (c.kind === 'term' && c.term!.kind === 'role')) ||
-  /^(somebody|someone|nobody|everybody|guys|boss|boys|crew|helper)$/.test(chunks.at(-1)?.word ?? '');
+  /^(somebody|someone|nobody|everybody|guys|boss|boys|crew|helper)(?:'s)?$/.test(chunks.at(-1)?.word ?? '');
 
 /** The first noun phrase in a stretch that holds a trade noun. */
 export function thingIn(chunks: readonly Chunk[]): Chunk[] {

@@ -10,6 +10,9 @@ export function presentPlan(talk: Told, frame: Frame, at: number, said: string):
   const { lemma, chunks } = frame;
   if (frame.negative) return null;
   const dated = chunks.some((c) => c.time && !c.time.past);
+  // "I owe her a price on the outlets".
+  if (lemma === 'owe' && /^(?:i|we)$/.test(chunks[0]!.word) && frame.rest.length > 1)
+    return { task: `send ${phrase(cutAtTime(frame.rest))}`, who: null, confidence: 0.6 };
   if (lemma === 'come' || lemma === 'go') {
     const to = chunks.findIndex((c, k) => k > frame.verbAt && c.word === 'to' && chunks[k + 1]?.verb);
     if (to > 0 && dated)

@@ -1,6 +1,7 @@
 import { type Chunk, isCopula, isModal, isNounTerm } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import { isPointer, phrase } from '../talk.ts';
+import { isSmall } from '../words.ts';
 import { conditionOf } from './dates.ts';
 import { cutAtTime, IDLE, meant, type Plan, personIn, resolve, type Told } from './told.ts';
 
@@ -75,8 +76,9 @@ export function datedPlan(talk: Told, frame: Frame, at: number): Plan | null {
   const day = chunks.find((c) => c.time && !c.time.past && c.time.hours === undefined);
   const said = chunks.map((c) => c.word).join(' ');
   if (!day || frame.negative || NO_WORK.test(said) || /^(?:if|when|once|unless|before|after)\b/.test(said)) return null;
+  const booked = /\b(?:scheduled|booked|slated|set|lined up|on the calendar) (?:for|on)\b/.test(said);
   if (
-    /^(?:past|imperative|owed)$/.test(frame.predicate) ||
+    (/^(?:past|imperative|owed)$/.test(frame.predicate) && !booked) ||
     frame.use === 'buy' ||
     chunks.some((c) => c.term?.kind === 'defect')
   )
@@ -93,6 +95,7 @@ export function datedPlan(talk: Told, frame: Frame, at: number): Plan | null {
   }
   const goes = body.find((c) => c.verb && GOES.test(c.verb.lemma))?.verb?.lemma;
   const thing = phrase(frame.subject.filter((c) => c.term?.kind !== 'role'));
+  if (booked && thing) return { task: thing.includes(' ') ? thing : `do ${thing}`, who, confidence: 0.65 };
   if (goes === 'start' || goes === 'begin') return { task: `start ${thing || meant(talk, at)}`, who, confidence: 0.65 };
   if (
     who &&
@@ -102,6 +105,26 @@ export function datedPlan(talk: Told, frame: Frame, at: number): Plan | null {
   ) {
     const what = meant(talk, at);
     return what ? { task: `come${/\bback\b/.test(said) ? ' back' : ''} for ${what}`, who, confidence: 0.6 } : null;
+  }
+  // "Counter guy templates tuesday": behind who does it, a word that no table holds is what he does.
+  const after = who
+    ? body[body.findIndex((c) => c.start > (frame.chunks.find((r) => r.term?.kind === 'role')?.start ?? 0))]
+    : undefined;
+  if (who && after?.kind === 'word' && !isSmall(after.word) && /^[a-z]{4,}$/.test(after.word) && !after.verb)
+    return {
+      task: `${after.word.replace(/s$/, '')} ${phrase(body.slice(body.indexOf(after) + 1)) || meant(talk, at)}`.trim(),
+      who,
+      confidence: 0.6,
+    };
+  // "Inspection's thursday", "thursday is the second coat": work spoken of as a thing.
+  const named = chunks.some(
+    (c) =>
+      c.term?.kind === 'work' ||
+      /^(?:coat|inspection|walkthrough|pour|demo|delivery|final|punch)$/.test(c.word.replace(/'s$/, '')),
+  );
+  if (frame.predicate === 'copula' && named) {
+    const deed = phrase(body.filter((c) => !isCopula(c)));
+    return { task: deed.includes(' ') ? deed : `do ${deed}`, who, confidence: 0.6 };
   }
   if (goes && thing && /\b(?:in|on|up|down)\b/.test(said) && !isPointer(frame.subject))
     return { task: `install ${thing}`, who, confidence: 0.65 };
