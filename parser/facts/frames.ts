@@ -33,7 +33,21 @@ export function framesOf(chunks: readonly Chunk[]): Frame[] {
   const frames = splitClauses(chunks)
     .map(frameOf)
     .filter((frame): frame is Frame => frame !== null);
-  return frames.map((frame, k) => toldInPast(frame, frames[k - 1], frames[k + 1]));
+  return frames
+    .map((frame, k) => toldInPast(frame, frames[k - 1], frames[k + 1]))
+    .map((frame, k) => stillOwed(frame, frames[k - 1]));
+}
+
+/** "Has to be ground and patched": what follows by "and" is owed as well. */
+function stillOwed(frame: Frame, before: Frame | undefined): Frame {
+  const owes =
+    before &&
+    frame.joinedBy === 'and' &&
+    frame.predicate === 'past' &&
+    frame.verbAt === 0 &&
+    before.sentence === frame.sentence &&
+    /\b(?:to|must|should|gotta|will|gonna|needs?) (?:be|get)\b/.test(before.chunks.map((c) => c.word).join(' '));
+  return owes ? { ...frame, predicate: 'owed' } : frame;
 }
 
 const PAST_LIKE_BASE = /^(?:put|set|cut|hit|fit|shut|split|spread|hurt)$/;

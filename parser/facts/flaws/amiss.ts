@@ -10,13 +10,20 @@ export function amiss(talk: Talk, frame: Frame, at: number): Flaw | null {
     outOfTrue(frame, said) ?? notSo(said) ?? shortBy(frame) ?? unlike(frame, said) ?? offSpec(talk, frame, at);
   if (found)
     return {
-      thing: thingOf(talk, frame, at),
+      thing: thingOf(talk, frame, at, startOf(frame, found)),
       defect: found,
       span: { start: frame.start, end: frame.end },
       rule: 'problem/amiss',
       confidence: 0.8,
     };
   return wrongOne(talk, frame, at, said);
+}
+
+/** Where in the clause the words of a flaw begin. */
+function startOf({ chunks }: Frame, flaw: string): number {
+  const first = flaw.split(' ')[0]!;
+  const k = chunks.findIndex((c) => c.word === first || c.word.startsWith(`${first} `) || c.word === flaw);
+  return k < 0 ? chunks.length : k;
 }
 
 function outOfTrue(frame: Frame, said: string): string | null {

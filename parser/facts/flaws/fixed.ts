@@ -9,7 +9,7 @@ const REPAIRS =
 
 /** Looked at, noted or made safe, but not put right. */
 const NO_REPAIR =
-  /^(?:install|hang|run|lay|pour|step|look|check|test|meter|mark|tag|note|photograph|flag|report|try|find|tell|call|cover|tarp|bag|leave|open|scope|probe|draw|start|push|bring|move|finish|stop|show|expose|demo)$/;
+  /^(?:install|hang|run|lay|pour|step|look|check|test|meter|mark|tag|note|photograph|flag|report|try|find|tell|call|cover|tarp|bag|leave|open|scope|probe|draw|start|push|bring|move|finish|stop|show|expose|demo|put)$/;
 
 /** The clause, this one or one of the next three, that says that it was put right. */
 export function fixIn(talk: Talk, frame: Frame, at: number, isFlaw: (at: number) => boolean): { end: number } | null {
@@ -30,7 +30,8 @@ export function fixIn(talk: Talk, frame: Frame, at: number, isFlaw: (at: number)
       (later.predicate === 'past' || later.predicate === 'present') &&
       (REPAIRS.test(later.lemma ?? '') ||
         (later.use === 'work' && later.predicate === 'past' && !NO_REPAIR.test(later.lemma ?? '')) ||
-        (later.predicate === 'past' && /\bnew\b/.test(said))) &&
+        (later.predicate === 'past' && /\bnew\b/.test(said)) ||
+        /\b(?:it|them|that)\b.* already\b/.test(said)) &&
       !later.negative &&
       (isPerson(later.subject) || later.subject.length === 0)
     ) {
@@ -41,7 +42,15 @@ export function fixIn(talk: Talk, frame: Frame, at: number, isFlaw: (at: number)
         first !== undefined && first !== '' && talk.text.slice(frame.start, frame.end).toLowerCase().includes(first);
       // "... so I shimmed the last two boxes": what was done because of it.
       const because = later.openers.includes('so') && k === at + 1 && later.predicate === 'past';
-      if (because || !named.length || object.some((c) => /^(it|them|that|those|'em|em)$/.test(c.word)) || same) {
+      const renewed =
+        /\bnew\b/.test(said) && k === at + 1 && later.sentence === frame.sentence && later.predicate === 'past';
+      if (
+        because ||
+        renewed ||
+        !named.length ||
+        object.some((c) => /^(it|them|that|those|'em|em)$/.test(c.word)) ||
+        same
+      ) {
         return /\bstill\b/.test(talk.frames[k + 1]?.chunks.map((c) => c.word).join(' ') ?? '')
           ? null
           : { end: later.end };

@@ -1,8 +1,8 @@
 import { antecedent } from '../antecedent.ts';
-import { type Chunk, isDeterminer, isPreposition } from '../chunks.ts';
+import { type Chunk, isDeterminer, isNounTerm, isPreposition } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import { isPerson, isPointer, nounPhraseFrom, type Talk, thingIn } from '../talk.ts';
-import { isNegative } from '../words.ts';
+import { isNegative, isSmall } from '../words.ts';
 
 /** One flaw found in one clause. */
 export interface Flaw {
@@ -19,7 +19,7 @@ export function placeAfter(chunks: readonly Chunk[], k: number): Chunk[] {
     (c, i) =>
       i > k &&
       i <= k + 4 &&
-      /^(in|on|at|under|behind|around|along|by|of|near|to|between|through|above|from|over)$/.test(c.word),
+      /^(in|on|at|under|behind|around|along|by|of|near|to|between|through|above|over)$/.test(c.word),
   );
   if (prep < 0) return [];
   let end = nounPhraseFrom(chunks, skipDeterminer(chunks, prep + 1));
@@ -50,7 +50,12 @@ export function isNegativeBefore(chunks: readonly Chunk[], k: number): boolean {
   return false;
 }
 
-export function thingOf(talk: Talk, frame: Frame, at: number): Chunk[] {
+/**
+ * What is spoken of as amiss: the clause's subject, else what stands before the flaw in it, else what "it" means.
+ *
+ * @param flawAt where the words of the flaw begin
+ */
+export function thingOf(talk: Talk, frame: Frame, at: number, flawAt?: number): Chunk[] {
   // "Nail pops: 3 in hall ceiling": the place follows the colon.
   if (frame.chunks.length === 1 && talk.text[frame.end] === ':') {
     const place = thingIn(talk.frames[at + 1]?.chunks ?? []);
@@ -61,6 +66,11 @@ export function thingOf(talk: Talk, frame: Frame, at: number): Chunk[] {
   // "One sheet came wet": the unit is the thing.
   const counted = frame.subject.find((c) => c.quantity?.unitKind === 'pack' || c.quantity?.unitKind === 'count');
   if (counted?.quantity?.unit && counted.quantity.unit !== 'each') return [counted];
+  if (flawAt !== undefined && frame.subject.length === 0 && !isPerson(frame.chunks.slice(0, 1))) {
+    const before = subjectWords(frame.chunks.slice(0, flawAt));
+    if (before.some((c) => isNounTerm(c) || (c.kind === 'word' && !c.verb && !isSmall(c.word))) && !isPointer(before))
+      return before;
+  }
   if (frame.predicate === 'none') {
     const nouns = thingIn(frame.chunks);
     if (nouns.length) return nouns;

@@ -155,9 +155,10 @@ export function absence(frame: Frame): Flaw | null {
     frame.predicate === 'copula' || frame.use === 'have' || frame.predicate === 'none' || frame.lemma === 'get';
   if (!given || (isPerson(frame.subject) && noun.some((c) => c.term?.kind === 'material'))) return null;
   const place = chunks.slice(k + 1 + noun.length);
-  const subject = thingIn(frame.subject);
+  const before = frame.predicate === 'none' ? subjectWords(chunks.slice(0, k)) : [];
+  const subject = before.some(isNounTerm) ? before : thingIn(frame.subject);
   return {
-    thing: subject.length && !isPerson(frame.subject) ? subject : [...thingIn(place), ...noun],
+    thing: subject.length && !isPerson(frame.subject) ? [...subject, ...thingIn(place)] : [...thingIn(place), ...noun],
     defect: `no ${phrase(noun)}`,
     span: { start: frame.start, end: frame.end },
     rule: 'problem/absent',
