@@ -1,6 +1,6 @@
 import type { Done, Problem } from '../types.ts';
 import { antecedent } from './antecedent.ts';
-import { type Chunk, isGoods, isNounTerm, isPreposition } from './chunks.ts';
+import { type Chunk, isDeterminer, isGoods, isNounTerm, isPreposition } from './chunks.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
 import { isPerson, isPointer, phrase, type Talk, thingIn } from './talk.ts';
@@ -26,9 +26,29 @@ export function readDone(talk: Talk, problems: readonly Problem[]): Done[] {
       pointsAtFlaw(frame)
     )
       return;
+    const before = out.at(-1);
+    if (before && goesOn(talk, frame, at, before)) {
+      before.end = frame.end;
+      before.quote = talk.text.slice(before.start, frame.end);
+      return;
+    }
     out.push({ ...base(talk, frame, `done/${frame.predicate}`), kind: 'done', task, who: roleIn(frame.subject) });
   });
   return out;
+}
+
+/** "The ceiling's hung, taped": more of the same work on the same thing, told without naming it. */
+function goesOn(talk: Talk, frame: Frame, at: number, before: Done): boolean {
+  const first = talk.frames.findIndex((f) => f.start === before.start);
+  return (
+    first >= 0 &&
+    frame.predicate === 'past' &&
+    frame.verbAt === 0 &&
+    /^(?:and|comma)$/.test(frame.joinedBy) &&
+    frame.sentence === talk.frames[first]!.sentence &&
+    talk.frames.slice(first + 1, at).every((f) => f.predicate === 'none' || f.end <= before.end) &&
+    !frame.rest.some((c) => isNounTerm(c) || isDeterminer(c) || c.kind === 'quantity')
+  );
 }
 
 /** What is switched on, not put in. */

@@ -19,11 +19,11 @@ export function fixIn(talk: Talk, frame: Frame, at: number, isFlaw: (at: number)
     if (talk.text.slice(frame.end, later.start).includes('\n')) return null;
     const said = later.chunks.map((c) => c.word).join(' ');
     if (k > at && later.joinedBy === 'stop' && k > at + 1 && later.sentence > frame.sentence + 1) return null;
-    if (GOOD_NOW.test(said) && (!later.negative || /\bno (?:more )?(?:leaks?|drips?)\b/.test(said)))
-      return { end: later.end };
     // What will be done has not been done; another thing wrong has a repair of its own.
     if (k > at && (later.chunks.some((c) => c.time && !c.time.past) || (isFlaw(k) && isOther(later, frame))))
       return null;
+    if (GOOD_NOW.test(said) && (!later.negative || /\bno (?:more )?(?:leaks?|drips?)\b/.test(said)))
+      return { end: later.end };
     if (k > at && later.predicate === 'owed' && /\bhad to\b/.test(said)) continue;
     if (k === at) continue;
     if (
