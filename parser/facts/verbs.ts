@@ -24,7 +24,7 @@ export interface Verb {
 
 const USES: Record<VerbUse, string> = {
   work: `add adjust align anchor apply assemble attach backfill balance bend bleed block bolt box brace bracket brush bury butter
-    calibrate cap catch caulk charge chisel clamp clean clear clip close coat compact conceal configure connect core correct cover
+    calibrate cap catch change caulk charge chisel clamp clean clear clip close coat compact conceal configure connect core correct cover
     crimp cut deliver demo demolish detach dig disassemble disconnect drain draw dress drill drop drywall dry dump elevate empty enclose
     epoxy excavate extend fabricate fasten feather feed fence file fill find finish fish fit fix flash flatten float flood flush foam
     form frame furnish fur glaze glue grade grind grout gut hang haul hook inspect install insulate inject join kill knock label

@@ -2,6 +2,7 @@ import { type Chunk, isDeterminer, isNounTerm } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import { isPerson, isPointer, nounPhraseFrom, phrase, type Talk, thingIn } from '../talk.ts';
 import { isNegative, isSmall } from '../words.ts';
+import { isWorkOn } from '../workNotHarm.ts';
 import { type Flaw, isNegativeBefore, placeAfter, subjectWords, thingOf } from './flaw.ts';
 import { ails, malfunctionOf } from './words.ts';
 
@@ -12,7 +13,8 @@ export function defects(talk: Talk, frame: Frame, at: number): Flaw[] {
     (c, i) =>
       (c.term?.kind === 'defect' || isFlawNoun(chunks, i) || isHarmed(frame, i) || isBad(chunks, i)) &&
       !isNegativeBefore(chunks, i) &&
-      !isDeedNoun(chunks, i),
+      !isDeedNoun(chunks, i) &&
+      !isWorkOn(chunks, i),
   );
   if (k < 0) {
     const unsaid = unwell(talk, frame, at);
