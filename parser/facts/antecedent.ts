@@ -40,13 +40,20 @@ export function antecedent(talk: Talk, at: number, reach = 4): Chunk[] {
     // "Not the washer one, the sink one": which of them, not what.
     if (frame.predicate === 'none' && frame.chunks.some((c) => c.word === 'one')) continue;
     const far = WEIGHTS.clauseBack * (at - k - 1) + WEIGHTS.sentenceBack * (here.sentence - frame.sentence);
-    for (const named of thingsIn(frame)) {
+    // "It's loose and there's no button on it": what "it" was there, it is here.
+    const carried = k > 0 && reach > 1 && saysIt(frame) ? antecedent(talk, k, reach - 1) : [];
+    const names = thingsIn(frame);
+    if (carried.length) names.push({ chunks: carried, score: WEIGHTS.subject });
+    for (const named of names) {
       const score = named.score + far;
       if (!best || score > best.score) best = { chunks: named.chunks, score };
     }
   }
   return best?.chunks ?? [];
 }
+
+const saysIt = (frame: Frame) =>
+  frame.subject.length === 1 && /^(?:it|it's|they|they're|that|that's)$/.test(frame.subject[0]!.word);
 
 /** Every thing that a clause names, weighed by its place in it. */
 function thingsIn(frame: Frame): Named[] {

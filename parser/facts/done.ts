@@ -54,6 +54,12 @@ function goesOn(talk: Talk, frame: Frame, at: number, before: Done): boolean {
   );
 }
 
+/** "On the west side", "in the two front rooms": where it went, but both rooms are two entries of the list. */
+const whereIn = (chunks: readonly Chunk[]) =>
+  chunks.some((c) => /^(?:both|all|every)$/.test(c.word))
+    ? ''
+    : phrase(chunks.filter((c) => c.quantity?.unitKind !== 'length'));
+
 const STORED =
   /\b(?:bag|bags|box|boxes|truck|van|garage|shed|basement|trailer|car|shop|dumpster|driveway|yard|stock|way|storage|bucket|pile|middle)\b/;
 
@@ -198,11 +204,12 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
         inPlace &&
         (last === inPlace || tail.indexOf(inPlace) <= 1) &&
         (subject.some(isNounTerm) || tail.at(-1) === inPlace) &&
-        !/^(at|by|from)$/.test(tail[tail.indexOf(inPlace) + 1]?.word ?? '')
+        !/^(at|by|from)$/.test(tail[tail.indexOf(inPlace) + 1]?.word ?? '') &&
+        !(tail[tail.indexOf(inPlace) + 1]?.word === 'to' && tail[tail.indexOf(inPlace) + 2]?.quantity)
       )
         return sized && tail[tail.indexOf(inPlace) + 1]?.quantity?.unitKind === 'length'
           ? null
-          : `install ${thing} ${phrase(tail.slice(tail.indexOf(inPlace) + 1).filter((c) => c.quantity?.unitKind !== 'length'))}`.trim();
+          : `install ${thing} ${whereIn(tail.slice(tail.indexOf(inPlace) + 1))}`.trim();
       return null;
     }
     if (done && chunks.indexOf(done) > 0) return `finish ${phrase(chunks.filter((c) => c !== done))}`;

@@ -80,6 +80,9 @@ function planOf(talk: Told, frame: Frame, at: number): Plan | null {
     }
     if (lemma === 'order' && frame.rest[0]?.word === 'number') return null;
     if (lemma === 'hold' && frame.rest.length <= 1) return null;
+    // "Call it two sheets": an estimate.
+    if (lemma === 'call' && /^(?:it|that)$/.test(frame.rest[0]?.word ?? '') && frame.rest.some((c) => c.quantity))
+      return null;
     if (lemma === 'make' && frame.rest.some((c) => c.quantity)) return null;
     if (lemma === 'keep' || lemma === 'leave')
       return frame.chunks.some((c) => c.time)

@@ -77,6 +77,10 @@ function flawsIn(talk: Talk, frame: Frame, at: number): Flaw[] {
   if (chunks[0]!.word === 'my') return [];
   if (/\b(if|unless|in case)\b/.test(said.split(' ').slice(0, 3).join(' ')) || frame.openers.includes('if')) return [];
   const flaw =
-    refusal(talk, frame, at) ?? leftUndone(frame) ?? harmedBy(frame) ?? absence(frame) ?? amiss(talk, frame, at);
+    refusal(talk, frame, at) ??
+    leftUndone(frame) ??
+    harmedBy(frame) ??
+    absence(talk, frame, at) ??
+    amiss(talk, frame, at);
   return flaw ? [flaw] : defects(talk, frame, at);
 }

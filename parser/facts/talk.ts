@@ -29,12 +29,14 @@ export function phrase(chunks: readonly Chunk[], keep: ReadonlySet<string> = new
           ? c.owner
           : c.kind === 'term' && c.owner
             ? c.owner
-            : c.word,
+            : (ORDINALS[c.word] ?? c.word),
     )
     .filter((w) => keep.has(w) || !EMPTY.has(w))
     .join(' ')
     .trim();
 }
+
+const ORDINALS: Readonly<Record<string, string>> = { '1st': 'first', '2nd': 'second', '3rd': 'third' };
 
 export const spanOf = (chunks: readonly Chunk[]): { start: number; end: number } => ({
   start: chunks[0]!.start,

@@ -1,3 +1,4 @@
+import { antecedent } from '../antecedent.ts';
 import { type Chunk, isNounTerm } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import { isPerson, nounPhraseFrom, phrase, type Talk, thingIn } from '../talk.ts';
@@ -111,7 +112,7 @@ export function leftUndone(frame: Frame): Flaw | null {
 }
 
 /** "No power at the outlet", "there's no blocking", "missing a screw": but "no leaks" is good news. */
-export function absence(frame: Frame): Flaw | null {
+export function absence(talk: Talk, frame: Frame, at: number): Flaw | null {
   const { chunks } = frame;
   const k = chunks.findIndex((c, i) => c.word === 'no' && chunks[i + 1] !== undefined);
   const missing = chunks.findIndex((c) => /^(missing|lacking|lacks)$/.test(c.word));
@@ -155,10 +156,14 @@ export function absence(frame: Frame): Flaw | null {
     frame.predicate === 'copula' || frame.use === 'have' || frame.predicate === 'none' || frame.lemma === 'get';
   if (!given || (isPerson(frame.subject) && noun.some((c) => c.term?.kind === 'material'))) return null;
   const place = chunks.slice(k + 1 + noun.length);
+  const pointed = /^(?:it|them|that|there)$/.test(place.at(-1)?.word ?? '') ? antecedent(talk, at) : [];
   const before = frame.predicate === 'none' ? subjectWords(chunks.slice(0, k)) : [];
   const subject = before.some(isNounTerm) ? before : thingIn(frame.subject);
   return {
-    thing: subject.length && !isPerson(frame.subject) ? [...subject, ...thingIn(place)] : [...thingIn(place), ...noun],
+    thing:
+      subject.length && !isPerson(frame.subject)
+        ? [...subject, ...thingIn(place)]
+        : [...(pointed.length ? pointed : thingIn(place)), ...noun],
     defect: `no ${phrase(noun)}`,
     span: { start: frame.start, end: frame.end },
     rule: 'problem/absent',

@@ -23,7 +23,7 @@ const AILMENTS = set(
   lumpy bumpy wavy choppy brittle crumbly flimsy rickety shaky leaky creaky squeaky rusty greasy grimy scummy stained scratched
   chipped dented gouged busted shot toast junk garbage trash ruined wrecked trashed torn frayed kinked pinched crushed clogged
   plugged blocked frozen seized stuck stripped rounded worn gone-bad rotten rotted split warped bowed cupped twisted swollen
-  wrinkled blank full smashed pitted crazed matted sagging leaning sinking missing dead fried burnt scorched melted cracked broken bent`,
+  wrinkled blank smashed pitted crazed matted sagging leaning sinking missing dead fried burnt scorched melted cracked broken bent`,
 );
 
 const stems = (word: string): string[] => {

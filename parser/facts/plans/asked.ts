@@ -142,6 +142,9 @@ function afterWait(talk: Told, frame: Frame, at: number): Plan | null {
   );
   if (verbAt < 0) return null;
   const object = phrase(cutAtTime(resolve(talk, chunks.slice(verbAt + 1), at)));
+  // "24 hours then 2nd coat"
+  const ordinal = chunks[verbAt - 1]?.notQuantity?.kind === 'ordinal' ? phrase([chunks[verbAt - 1]!]) : '';
+  if (ordinal) return { task: `${ordinal} ${chunks[verbAt]!.word} ${object}`.trim(), who: null, confidence: 0.65 };
   return { task: `${chunks[verbAt]!.verb!.lemma} ${object || meant(talk, at)}`.trim(), who: null, confidence: 0.65 };
 }
 
