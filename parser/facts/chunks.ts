@@ -130,7 +130,9 @@ const BETWEEN = /^(?:just|already|also|still|then|only|finally|even|never|always
 
 /** "We burnished it", "he'll regib the beam": behind who does it, or behind "will", an unknown word is what is done. */
 function verbByPlace(chunk: Chunk, before: readonly Chunk[]): Verb | undefined {
-  if (chunk.kind !== 'word' || !/^[a-z]{3,}$/.test(chunk.word) || isSmall(chunk.word)) return undefined;
+  if (chunk.kind !== 'word' || !/^[a-z]{3,}$/.test(chunk.word)) return undefined;
+  // "Sort of" pads; "can sort that" works.
+  if (isSmall(chunk.word) && chunk.word !== 'sort') return undefined;
   let k = before.length - 1;
   while (k >= 0 && BETWEEN.test(before[k]!.word)) k--;
   const word = before[k]?.word ?? '';

@@ -89,7 +89,7 @@ function frameOf(stretch: Stretch): Frame | null {
   while (chunks.length && chunks.at(-1)!.kind === 'mark') chunks = chunks.slice(0, -1);
   if (!chunks.length) return null;
   chunks = chunks.slice(reported(chunks));
-  const said = afterThen(chunks, openers) ?? predicateOf(chunks);
+  const said = afterThen(chunks, openers) ?? predicateOf(mainOf(chunks));
   return {
     chunks,
     openers,
@@ -107,6 +107,12 @@ function frameOf(stretch: Stretch): Frame | null {
   };
 }
 
+/** What stands before a condition that trails: "paving thursday if it's dry" says nothing of being dry. */
+function mainOf(chunks: readonly Chunk[]): readonly Chunk[] {
+  const k = chunks.findIndex((c, i) => i > 0 && /^(?:if|unless|once|because|cause|cuz)$/.test(c.word));
+  return k > 0 ? chunks.slice(0, k) : chunks;
+}
+
 /** "Luis says the landing is not level", "I think that the pump is dead": what is told stands behind who tells it. */
 function reported(chunks: readonly Chunk[]): number {
   const says = chunks.findIndex((c) => c.verb?.use === 'say' && !c.verb.forms.has('ing'));
@@ -122,6 +128,10 @@ function reported(chunks: readonly Chunk[]): number {
   if (chunks[from]?.word === 'that' && isDeterminer(chunks[from + 1])) from++;
   const inner = chunks.slice(from);
   const opens = inner[0];
+  // "I guess sand it all saturday"
+  const order =
+    /^(?:guess|think|figure)$/.test(chunks[says]!.verb!.lemma) && predicateOf(inner).predicate === 'imperative';
+  if (order && inner.length > 1) return from;
   if (inner.length < 3 || !opens || !(isDeterminer(opens) || isNounTerm(opens))) return 0;
   return /^(?:copula|modal|present)$/.test(predicateOf(inner).predicate) ? from : 0;
 }

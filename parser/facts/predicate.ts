@@ -144,7 +144,8 @@ function saysIt(chunks: readonly Chunk[], at: number): boolean {
     return true;
   if (forms.has('past') && !forms.has('base') && chunk.kind !== 'term') return true;
   if (forms.has('past') && !forms.has('base')) return !isNounTerm(chunks[at + 1]) || before.kind !== 'word';
-  if (forms.has('s') && !isNounTerm(chunk)) return isNounTerm(before) || before.kind === 'word';
+  if (forms.has('s') && !isNounTerm(chunk))
+    return isNounTerm(before) || before.kind === 'word' || before.kind === 'number';
   return false;
 }
 

@@ -8,7 +8,7 @@ import { BUYS, cutAtTime, IDLE, meant, type Plan, personIn, resolve, type Told }
 /** "Want to double check", "good to backfill", "left to do": what stands before "to" and a verb when work is meant. */
 const BEFORE_TO =
   /^(?:need|needs|want|wants|have|has|got|going|like|love|ought|remember|sure|plan|planning|aim|aiming|trying|hoping|hope|ready|good|left|remind|forget|back|coming|comes|by|over|free|able|still|due|set|scheduled|set)$/;
-const BARE = /^(?:gotta|gonna|wanna|must|should|will|(?:i|we|he|she|they)'ll)$/;
+const BARE = /^(?:gotta|gonna|wanna|must|should|will|(?:i|we|he|she|they)'(?:ll|d))$/;
 const REQUEST = /^(?:could|can|would|will) (?:you|ya|u|someone|somebody|you guys)\b/;
 /** Told of the past or of no one's work. */
 const OVER =
@@ -24,6 +24,7 @@ export function askedPlan(talk: Told, frame: Frame, at: number): Plan | null {
   if (OVER.test(said) || (frame.negative && !/^(?:don't|dont|do not) forget\b/.test(said))) return null;
   if (/^(?:if|when|once|unless)\b/.test(said)) return null;
   return (
+    goesBack(talk, frame, at, said) ??
     getDone(talk, frame, at) ??
     passive(talk, frame, at) ??
     ledTo(talk, frame, at, said) ??
@@ -40,13 +41,16 @@ function ledTo(talk: Told, frame: Frame, at: number, said: string): Plan | null 
   if (at0 < 0 || (frame.subject.length > 0 && !isPerson(frame.subject) && /^(?:owed|modal)$/.test(frame.predicate)))
     return null;
   const who = personIn(chunks.slice(0, at0));
+  const other = who !== null || chunks.slice(0, at0).some((c) => /^(?:he|she|they)(?:'|$)/.test(c.word));
+  const promised = other && chunks.some((c) => c.time && !c.time.past);
   let verbAt = at0;
   while (AUXILIARY.test(chunks[verbAt]?.word ?? '') && isDoing(chunks, verbAt + 1)) verbAt++;
   const verb = chunks[verbAt];
   if (!verb || !isDoing(chunks, verbAt)) return null;
   const lemma = verb.verb?.lemma ?? verb.word;
   const rest = chunks.slice(verbAt + 1);
-  if (IDLE.has(lemma) || (BUYS.test(lemma) && !who && rest.some((c) => isGoods(c) || c.quantity))) return null;
+  if (IDLE.has(lemma) && !(promised && /^(?:tell|let|give|get|send|know)$/.test(lemma))) return null;
+  if (BUYS.test(lemma) && !other && rest.some((c) => isGoods(c) || c.quantity)) return null;
   const object = phrase(cutAtTime(resolve(talk, rest, at)));
   const subject = frame.subject.some(isNounTerm) && !isPerson(frame.subject) ? phrase(frame.subject) : '';
   const task = `${lemma} ${object || subject || meant(talk, at)}`.trim();
@@ -71,6 +75,28 @@ function passive(talk: Told, frame: Frame, at: number): Plan | null {
 
 /** "Swing by and look", "go ahead and close it": the verb that matters comes after. */
 const AUXILIARY = /^(?:go|come|swing|run|just|also|and|please|ahead|try|first|probably|by|back|over|double)$/;
+
+/** "They're going back", "7 left going back to the yard", "3 gallons to take back": goods on their way out. */
+function goesBack(talk: Told, frame: Frame, at: number, said: string): Plan | null {
+  const { chunks, subject } = frame;
+  const who = subject.some((c) => c.term?.kind === 'role' || /^(?:i|we|he|she)\b/.test(c.word));
+  if (
+    /\b(?:going|goes|go|sending (?:it|them|that)) back\b/.test(said) &&
+    !who &&
+    !/\b(?:went|gone) back\b/.test(said)
+  ) {
+    const named = subject.some((c) => isNounTerm(c)) && !isPointer(subject) ? phrase(subject) : meant(talk, at);
+    return named ? { task: `send back ${named}`, who: null, confidence: 0.7 } : null;
+  }
+  const to = chunks.findIndex(
+    (c, k) =>
+      c.word === 'to' &&
+      /^(?:take|bring|send|return|go)$/.test(chunks[k + 1]?.word ?? '') &&
+      (chunks[k + 2]?.word === 'back' || chunks[k + 1]?.word === 'return'),
+  );
+  const goods = to > 0 ? chunks.slice(0, to).filter((c) => isNounTerm(c) || c.term?.kind === 'finish') : [];
+  return goods.length ? { task: `take back ${phrase(goods)}`, who: null, confidence: 0.7 } : null;
+}
 
 /** "Get the sub panel in by the weekend", "have it fixed by friday": not fetched, but brought to an end. */
 function getDone(talk: Told, frame: Frame, at: number): Plan | null {

@@ -64,7 +64,7 @@ export function datedEntry(frame: Frame): Plan | null {
 
 /** Weather, goods on their way, who is away, what is told of the day itself: dated, and nobody's work. */
 const NO_WORK =
-  /\b(?:rains?|raining|rainy|snow|freezes?|weather|hot|cold|closed|closes|opens?|off|away|vacation|holiday|land|lands|arrives?|arriving|delivers?|delivered|delivery|ships?|shipping|shows? up|due|eta|backordered|thanks?|see you|birthday|game|dries|dry|cures?|call it|meet|party|lunch|beer|push|bump|slide)\b/;
+  /\b(?:rains?|raining|rainy|snow|freezes?|weather|closed|closes|opens?|(?:is|are|be|i'm|he's|she's|day|they're) (?:off|away|out|dry|hot|cold)|vacation|holiday|land|lands|arrives?|arriving|delivers?|delivered|delivery|ships?|shipping|shows? up|due|eta|backordered|thanks?|see you|birthday|game|dries|cures?|call it|meet|party|lunch|beer|push|bump|slide)\b|^(?:dry|cure|set)\b/;
 const GOES = /^(?:go|come|be|start|begin|happen)$/;
 
 /**
@@ -74,7 +74,8 @@ const GOES = /^(?:go|come|be|start|begin|happen)$/;
 export function datedPlan(talk: Told, frame: Frame, at: number): Plan | null {
   const { chunks } = frame;
   const day = chunks.find((c) => c.time && !c.time.past && c.time.hours === undefined);
-  const said = chunks.map((c) => c.word).join(' ');
+  const trailing = chunks.findIndex((c, k) => k > 0 && /^(?:if|once|when|unless|after|before)$/.test(c.word));
+  const said = (trailing > 0 ? chunks.slice(0, trailing) : chunks).map((c) => c.word).join(' ');
   if (!day || frame.negative || NO_WORK.test(said) || /^(?:if|when|once|unless|before|after)\b/.test(said)) return null;
   const booked = /\b(?:scheduled|booked|slated|set|lined up|on the calendar) (?:for|on)\b/.test(said);
   if (
