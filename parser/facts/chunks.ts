@@ -44,7 +44,7 @@ function pieces(reading: Omit<Reading, 'clauses'>): Piece[] {
         ...c,
         kind: 'term' as const,
         term,
-        verb: until - from === 1 ? verbOf(c.word) : undefined,
+        verb: until - from === 1 ? verbOf(c.word) : term.kind === 'task' ? phrasal(c.word) : undefined,
       }),
     })),
   ];
@@ -121,6 +121,15 @@ function apostrophe(word: string, next: Chunk | undefined): string {
         next.word,
       ));
   return said ? "it's" : word;
+}
+
+/** "Touch up", "trimmed out": the verb is the first word, and what it means needs the second. */
+function phrasal(words: string): Verb | undefined {
+  const [first, ...rest] = words.split(' ');
+  const verb = verbOf(first ?? '');
+  return verb && /^(?:up|out|in|off|down|on|over|back)$/.test(rest.join(' '))
+    ? { ...verb, lemma: `${verb.lemma} ${rest.join(' ')}` }
+    : undefined;
 }
 
 const DOERS = /^(?:i|we|they|he|she)$/;

@@ -50,7 +50,8 @@ function goesOn(talk: Talk, frame: Frame, at: number, before: Done): boolean {
     /^(?:and|comma)$/.test(frame.joinedBy) &&
     frame.sentence === talk.frames[first]!.sentence &&
     talk.frames.slice(first + 1, at).every((f) => f.predicate === 'none' || f.end <= before.end) &&
-    !frame.rest.some((c) => isNounTerm(c) || isDeterminer(c) || c.kind === 'quantity')
+    (!frame.rest.some((c) => isNounTerm(c) || isDeterminer(c) || c.kind === 'quantity') ||
+      /^(?:to|with|from|against|around|at|along)$/.test(frame.rest[0]!.word))
   );
 }
 
@@ -104,6 +105,13 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
       return null;
     // "I put eighty pounds on it" loads it to test it.
     if (frame.rest[0]?.quantity && /^(?:weight|pressure)$/.test(frame.rest[0].quantity.unitKind ?? '')) return null;
+    // "Ran out of underlayment"
+    if (
+      lemma === 'run' &&
+      /^(?:out|low|short)$/.test(frame.rest[0]?.word ?? '') &&
+      /^(?:of|on)$/.test(frame.rest[1]?.word ?? '')
+    )
+      return null;
     if (lemma === 'run' && frame.rest.some(isGoods)) return object(talk, frame, at, 'run');
     if (lemma === 'take' && /^(?:down|out|off|apart|up)$/.test(frame.rest[0]?.word ?? ''))
       return object(talk, frame, at, 'take');
@@ -198,6 +206,8 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
         return `take out ${thing}`;
       if (/\b(?:has|have|needs?|gotta|got) (?:to|be)\b|\bneeds\b/.test(said)) return null;
       if (SUPPLIES.test(subject.at(-1)!.word) && subject.length <= 2 && !done && !participle) return null;
+      // "The valve was closed": how it was found.
+      if (participle && /^(?:close|open|empty)$/.test(participle.verb!.lemma)) return null;
       if (participle) return `${participle.verb!.lemma} ${thing}`;
       if (done) return `finish ${thing}`;
       if (

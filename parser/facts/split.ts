@@ -157,6 +157,29 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
     !/^(?:and|already|just|also|only|still|never)$/.test(before.word)
   )
     return { by: 'run-on', back: 0 };
+  // "Ripped out the vanity | found the shutoffs frozen", "... frozen | gonna have him swap both": whoever talks leaves "I" out.
+  if (
+    hasSaid &&
+    current.length > 1 &&
+    /^(?:gonna|gotta|wanna)$/.test(word) &&
+    !isSubjectPronoun(before) &&
+    !isCopula(before) &&
+    before.kind !== 'word' &&
+    before.term?.kind !== 'role'
+  )
+    return { by: 'run-on', back: 0 };
+  if (
+    hasSaid &&
+    chunk.kind === 'word' &&
+    chunk.verb?.forms.has('past') &&
+    !chunk.verb.forms.has('base') &&
+    isNounTerm(before) &&
+    before.term!.kind !== 'role' &&
+    next &&
+    (isDeterminer(next) || next.kind === 'quantity') &&
+    leavesOutI(current)
+  )
+    return { by: 'run-on', back: 0 };
   // A new subject whose verb is met here: "... gas is on | fridge is in too".
   const predicateHere =
     (isCopula(chunk) && !/^(got|get|gets|getting|come|comes|came|been|be|being|looks|feels)$/.test(word)) ||
@@ -185,6 +208,7 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
       (predicateOf(rest).predicate !== 'none' || isListed(rest, current[rest.length]!)) &&
       (!isPreposition(rest.at(-1)) || (isCopula(rest.at(-2)) && PARTICLES.test(rest.at(-1)!.word))) &&
       !saysThat(rest.at(-1)!) &&
+      !tellsOf(rest) &&
       (!SUBORDINATORS.has(rest.at(-1)!.word) || (rest.at(-1)!.word === 'that' && isPreposition(rest.at(-2))))
     )
       return { by: 'run-on', back };
@@ -211,6 +235,16 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
   }
   return null;
 }
+
+/** A clause of the past that names nobody. */
+function leavesOutI(current: readonly Chunk[]): boolean {
+  const said = predicateOf(current);
+  return said.predicate === 'past' && said.verbAt === 0;
+}
+
+/** "Tell dave | the tank is full" is one thing to say. */
+const tellsOf = (rest: readonly Chunk[]) =>
+  rest.length <= 3 && /^(?:tell|ask|remind|text|email|show)$/.test(rest.find((c) => c.kind !== 'time')?.word ?? '');
 
 /** "A roll of tape | the ridge is sagging": a thing named by itself, then another by article. */
 const isListed = (rest: readonly Chunk[], next: Chunk) =>

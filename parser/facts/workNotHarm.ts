@@ -20,6 +20,19 @@ const WORK_ON: Readonly<Record<string, RegExp>> = {
 
 /** "Walls stripped", "attic blown to fifteen", "broke forms": work, though the words are a flaw's elsewhere. */
 export function isWorkOn(chunks: readonly Chunk[], k: number): boolean {
+  // "Ripped out the old vanity", "tore the deck off".
+  if (
+    /^(?:ripped|tore|torn|broke|busted|stripped|kicked|knocked)(?: (?:out|up|off|down))?$/.test(chunks[k]!.word) &&
+    k <= 1
+  ) {
+    const [next, then] = [chunks[k + 1]?.word ?? '', chunks[k + 2]?.word ?? ''];
+    const off = / /.test(chunks[k]!.word) || /^(?:out|up|off|down)$/.test(next);
+    if (
+      off &&
+      /^(?:the|all|that|old|two|his|her|their|it|them|everything)$/.test(/ /.test(chunks[k]!.word) ? next : then)
+    )
+      return true;
+  }
   const on = WORK_ON[chunks[k]!.word];
   if (!on) return false;
   const near = [...chunks.slice(Math.max(0, k - 4), k), ...chunks.slice(k + 1, k + 4)];

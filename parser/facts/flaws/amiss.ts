@@ -50,8 +50,10 @@ const TOO =
 const NOT_SO =
   /\b(?:not|isn't|ain't|aren't|wasn't|no) (?:level|plumb|square|flush|straight|even|right|working|centered|centred|grounded|secured?|tight|up to code|to code|sealed|getting|lining up|closing|draining|holding|latching|turning|reaching|seating|sitting right|running|firing|painted|equal|caulked|grouted|trimmed|heating|cooling|charging|opening|fastened|anchored|supported|attached|bonded|vented|flashed|insulated|nailed|glued|strapped|blocked|rated|straight|parallel|aligned|stuck)\b/;
 
+const NEVER = /\bnever (?:got|was|were|been) [a-z]+(?:ed|en|t)\b/;
+
 /** "Too big", "isn't fastened": said of the thing. */
-const notSo = (said: string): string | null => (TOO.exec(said) ?? NOT_SO.exec(said))?.[0] ?? null;
+const notSo = (said: string): string | null => (TOO.exec(said) ?? NOT_SO.exec(said) ?? NEVER.exec(said))?.[0] ?? null;
 
 /** "Four inches short", "short by 5/8", "off 3/16", "came up a quarter inch high": but "60 inches off the floor" is where it is. */
 function shortBy({ chunks, predicate }: Frame): string | null {
@@ -63,6 +65,9 @@ function shortBy({ chunks, predicate }: Frame): string | null {
     const place = /^(?:the|of|on|each|from|a|my)$/.test(chunks[k + 1]?.word ?? '');
     const isSaid = predicate === 'copula' || chunks.slice(0, k).some(isNounTerm);
     if (before && /^(?:short|shy|low|proud|over|tight)$/.test(c.word) && isSaid && !(place && c.word === 'over'))
+      return phrase(chunks.slice(k - 1, k + 1));
+    // "Reads three high".
+    if (/^(?:high|low|off)$/.test(c.word) && chunks[k - 1]?.quantity && /^reads?$/.test(chunks[k - 2]?.word ?? ''))
       return phrase(chunks.slice(k - 1, k + 1));
     if (before && c.word === 'off' && !place && isSaid) return phrase(chunks.slice(k - 1, k + 1));
     if (
@@ -93,7 +98,7 @@ function unlike(frame: Frame, said: string): string | null {
 }
 
 const ASKED =
-  /\b(?:supposed to|should be|should have|has to be|have to be|needs? to be|must be|spec|specs|print|prints|drawing|drawings|plan|plans|sheet|code|manual|instructions|rated|calls? for|called for|wants?|allows?|required|requires|min|minimum|max|maximum|others?)\b/;
+  /\b(?:supposed to|ought to be|should be|should have|has to be|have to be|needs? to be|must be|spec|specs|print|prints|drawing|drawings|plan|plans|sheet|code|manual|instructions|rated|calls? for|called for|wants?|allows?|required|requires|min|minimum|max|maximum|others?)\b/;
 
 /** "Only ten inches, the drawing shows twelve": a size found, and then another that was asked for. */
 function offSpec(talk: Talk, frame: Frame, at: number): string | null {

@@ -150,7 +150,7 @@ const isNamed = (chunks: readonly Chunk[], k: number) => {
 };
 
 const HARM =
-  /^(?:crack|break|scratch|chip|dent|ding|tear|bend|gouge|crush|nick|miscut|damage|puncture|snap|shatter|scuff|kink|mar|split|strip|overtighten|spill|drop)$/;
+  /^(?:crack|break|scratch|chip|dent|ding|tear|bend|gouge|crush|nick|scuff|stain|mark|smear|bend|miscut|damage|puncture|snap|shatter|scuff|kink|mar|split|strip|overtighten|spill|drop)$/;
 
 /** "I cracked one", "he dinged the siding". */
 const harms = (frame: Frame) =>
@@ -175,6 +175,12 @@ function isHarmed(frame: Frame, k: number): boolean {
     word === 'out' &&
     /^(?:lights?|bulbs?|lamps?|pilot|power)$/.test(frame.subject.find(isNounTerm)?.word ?? '') &&
     k === chunks.length - 1
+  )
+    return true;
+  if (
+    word === 'running' &&
+    frame.predicate === 'copula' &&
+    frame.subject.some((c) => /^(?:toilet|toilets|urinal|commode|faucet|tap)(?:'s)?$/.test(c.word))
   )
     return true;
   if (word === 'low' && k === chunks.length - 1 && frame.predicate === 'none' && chunks.some(isNounTerm)) return true;
@@ -210,7 +216,7 @@ const isBad = (chunks: readonly Chunk[], k: number) =>
 /** "That stain on the ceiling", "the wall have hole", "the beam has a crown in it": a mark or shape where none should be. */
 function isFlawNoun(chunks: readonly Chunk[], k: number): boolean {
   if (
-    !/^(?:stains?|holes?|spots?|marks?|dents?|humps?|bumps?|bulges?|rocks?|gaps?|crowns?|dips?|twist|bow|belly|lumps?|voids?|bubbles?|lip|step|odor|smell|hum|draft|splice|rub)$/.test(
+    !/^(?:stains?|holes?|spots?|marks?|dents?|humps?|bumps?|bulges?|rocks?|gaps?|crowns?|dips?|twist|bow|belly|lumps?|voids?|bubbles?|lines?|streaks?|waves?|ripples?|ridges?|lip|step|odor|smell|hum|draft|splice|rub)$/.test(
       chunks[k]!.word,
     )
   )
@@ -225,7 +231,7 @@ function isFlawNoun(chunks: readonly Chunk[], k: number): boolean {
     !/\bto\b/.test(before)
   )
     return (
-      /^(?:holes?|gaps?|stains?|dents?|humps?|bumps?|bulges?|crowns?|dips?|twist|bow|belly|lumps?|voids?|bubbles?|lip|odor|draft|marks?)$/.test(
+      /^(?:holes?|gaps?|stains?|dents?|humps?|bumps?|bulges?|crowns?|dips?|twist|bow|belly|lumps?|voids?|bubbles?|streaks?|waves?|ripples?|ridges?|lip|odor|draft|marks?)$/.test(
         chunks[k]!.word,
       ) || /^(?:in|on|behind|by|under|at)$/.test(chunks[k + 1]?.word ?? '')
     );

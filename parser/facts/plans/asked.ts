@@ -25,6 +25,7 @@ export function askedPlan(talk: Told, frame: Frame, at: number): Plan | null {
   if (/^(?:if|when|once|unless)\b/.test(said)) return null;
   return (
     goesBack(talk, frame, at, said) ??
+    haveSomebody(talk, frame, at) ??
     getDone(talk, frame, at) ??
     passive(talk, frame, at) ??
     ledTo(talk, frame, at, said) ??
@@ -96,6 +97,32 @@ function goesBack(talk: Told, frame: Frame, at: number, said: string): Plan | nu
   );
   const goods = to > 0 ? chunks.slice(0, to).filter((c) => isNounTerm(c) || c.term?.kind === 'finish') : [];
   return goods.length ? { task: `take back ${phrase(goods)}`, who: null, confidence: 0.7 } : null;
+}
+
+/** "Gonna have the plumber swap both", "need him to look at it": whose work it is. */
+function haveSomebody(talk: Told, frame: Frame, at: number): Plan | null {
+  const { chunks } = frame;
+  if (frame.predicate === 'past') return null;
+  const have = chunks.findIndex((c) => /^(?:have|get|need|want)$/.test(c.word));
+  const who =
+    have < 0
+      ? -1
+      : chunks.findIndex(
+          (c, k) =>
+            k > have &&
+            k <= have + 3 &&
+            (c.term?.kind === 'role' || /^(?:him|her|them|somebody|someone)$/.test(c.word)),
+        );
+  const verbAt =
+    who < 0
+      ? -1
+      : chunks.findIndex(
+          (c, k) => k > who && k <= who + 3 && c.verb?.forms.has('base') && !/^(?:come|go)$/.test(c.word),
+        );
+  const verb = chunks[verbAt]?.verb;
+  if (!verb || IDLE.has(verb.lemma)) return null;
+  const object = phrase(cutAtTime(resolve(talk, chunks.slice(verbAt + 1), at)));
+  return { task: `${verb.lemma} ${object || meant(talk, at)}`.trim(), who: personIn([chunks[who]!]), confidence: 0.7 };
 }
 
 /** "Get the sub panel in by the weekend", "have it fixed by friday": not fetched, but brought to an end. */
