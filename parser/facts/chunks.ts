@@ -89,6 +89,17 @@ export function chunksOf(reading: Omit<Reading, 'clauses'>, wordClass?: WordClas
       chunk.owner = word.replace(/'s?$/, '');
       chunk.verb = undefined;
     }
+    // "Still have to touch up the hall": said as an order or behind "to", the name of a job is its verb.
+    const doing = chunk.term && /^(?:surface|work)$/.test(chunk.term.kind) ? phrasal(word) : undefined;
+    const before = chunks.at(-1);
+    if (
+      doing?.forms.has('base') &&
+      (!before ||
+        before.kind === 'mark' ||
+        before.kind === 'break' ||
+        /^(?:to|and|then|will|gonna|gotta|should|must|please)$|'ll$/.test(before.word))
+    )
+      Object.assign(chunk, { kind: 'word', term: undefined, verb: doing });
     chunks.push(chunk);
     i = until;
   }

@@ -48,6 +48,9 @@ export function predicateOf(chunks: readonly Chunk[]): Said {
     i++;
   const head = chunks[i];
   if (!head) return none;
+  // "Touch up behind reception done": a job by its name, and that it is over.
+  const over = chunks.length > 2 && /^(?:done|finished|complete|completed)$/.test(chunks.at(-1)!.word);
+  if (over && head.verb?.forms.has('base') && chunks[i + 1]?.word !== 'to') return none;
   if (isImperativeAt(chunks, i)) return said('imperative', chunks, i, i);
   if (isTerseOrder(chunks, i)) return said('imperative', chunks, i, i);
   if (head.word === 'got' && isOwed(chunks, i)) return verbAfter('owed', chunks, i, i);

@@ -12,7 +12,7 @@ export interface Talk {
 }
 
 const EMPTY = new Set(
-  "the a an this that these those my our your his her its their some any and or of uh um just now already still too also really very pretty all up there here please so then got gonna gotta i we he she they you it i'm we're almost maybe probably well again it's that's whole little bit me him them us em \"em kind sort figured".split(
+  "the a an this that these those my our your his her its their some any and or of uh um just now already still too also really very pretty all up there here please so then got gonna gotta i we he she they you it i'm we're almost maybe probably well again it's that's whole little bit me him them us em \"em kind sort figured never".split(
     ' ',
   ),
 );

@@ -215,7 +215,7 @@ function madeUp(word: string): Verb | undefined {
   if (word.length < 5 || !/[a-z]{3}ed$/.test(word) || NOT_PAST.test(word)) return undefined;
   const stem = word.slice(0, -2);
   const lemma =
-    /(.)\1$/.test(stem) && !/(?:ss|ll)$/.test(stem)
+    /(.)\1$/.test(stem) && !/(?:ss|ll|ff|zz)$/.test(stem)
       ? stem.slice(0, -1)
       : /(?:[^aeiou][uzsvc]|[aeiou][zsvcg]|at|ir|ur|or)$/.test(stem)
         ? `${stem}e`

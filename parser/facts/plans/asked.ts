@@ -86,7 +86,7 @@ function goesBack(talk: Told, frame: Frame, at: number, said: string): Plan | nu
     !who &&
     !/\b(?:went|gone) back\b/.test(said)
   ) {
-    const named = subject.some((c) => isNounTerm(c)) && !isPointer(subject) ? phrase(subject) : meant(talk, at);
+    const named = isPointer(subject) ? meant(talk, at) : phrase(subject);
     return named ? { task: `send back ${named}`, who: null, confidence: 0.7 } : null;
   }
   const to = chunks.findIndex(
