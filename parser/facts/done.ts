@@ -19,7 +19,9 @@ export function readDone(talk: Talk, problems: readonly Problem[]): Done[] {
       problems.some(
         (p) =>
           (p.start <= frame.start && frame.end <= p.end && p.state === 'open' && !PAST_WORK.test(frame.lemma ?? '')) ||
-          (p.start === frame.start && frame.predicate === 'copula'),
+          (p.start === frame.start &&
+            (frame.predicate === 'copula' ||
+              (p.state === 'open' && frame.subject.length > 0 && !/^(?:i|we)\b/.test(frame.subject[0]!.word)))),
       )
     )
       return;
@@ -62,7 +64,7 @@ const whereIn = (chunks: readonly Chunk[]) =>
     : phrase(chunks.filter((c) => c.quantity?.unitKind !== 'length'));
 
 const STORED =
-  /\b(?:bag|bags|box|boxes|truck|van|garage|shed|basement|trailer|car|shop|dumpster|driveway|yard|stock|way|storage|bucket|pile|middle)\b/;
+  /\b(?:bag|bags|box|boxes|truck|van|garage|shed|basement|trailer|car|shop|dumpster|driveway|yard|stock|way|backorder|order|hold|storage|bucket|pile|middle)\b/;
 
 /** What is switched on, not put in. */
 const SUPPLIES = /^(?:gas|water|power|heat|lights?|breaker|ac|fans?|heaters?|dehus?|dehumidifiers?)(?:'s)?$/;
@@ -82,7 +84,7 @@ export const roleIn = (chunks: readonly Chunk[]): string | null =>
   chunks.find((c) => c.term?.kind === 'role')?.word.replace(/'s$/, '') ?? null;
 
 const NOT_WORK = new Set(
-  'be have get say tell think figure reckon guess mention swear claim want need know like love hope go come leave arrive meet buy order purchase use take see look notice find show happen try work run sit read measure give cost pay spend owe forget lose miss remember deliver backorder account ship schedule plan step meter lean mark begin stop start keep stay wait turn hold feel seem charge ask'.split(
+  'be have get say tell think figure reckon guess mention swear claim want need know like love hope go come leave arrive meet buy order purchase use take see look notice find show happen try work run sit read measure give cost pay spend owe forget lose miss remember bump drop spill crack scratch deliver backorder account ship schedule plan step meter lean mark center locate space begin stop start keep stay wait turn hold feel seem charge ask'.split(
     ' ',
   ),
 );
@@ -129,7 +131,9 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
       return null;
     if (frame.subject.length && !isPerson(frame.subject)) {
       // "Walls got tiled", "fence line staked": the thing is the object.
-      if (frame.rest.some((c) => isNounTerm(c) && c.term!.kind !== 'area')) return null;
+      const told = frame.rest[0];
+      const more = isPreposition(told) || told?.kind === 'number' || told?.kind === 'quantity' || told?.kind === 'time';
+      if (!more && frame.rest.some((c) => isNounTerm(c) && c.term!.kind !== 'area')) return null;
       return `${lemma} ${phrase(frame.subject)}`;
     }
     return object(talk, frame, at, lemma);

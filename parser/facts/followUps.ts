@@ -67,6 +67,8 @@ function planOf(talk: Told, frame: Frame, at: number): Plan | null {
     if (/^(don't|dont|do)$/.test(chunks[frame.verbAt]!.word)) return heldBack(talk, frame, at);
     if (chunks[frame.verbAt]!.word === 'let') return letPlan(talk, frame, at);
     if (isHaveDo(chunks, frame.verbAt)) return haveDo(talk, frame, at);
+    // "Open: the hall light": a heading.
+    if (chunks.length === 1 && talk.text[frame.end] === ':') return null;
     if (BUYS.test(lemma ?? '') && isPurchase(frame)) return null;
     if (lemma === 'remind') {
       const to = chunks.findIndex((c, k) => c.word === 'to' && chunks[k + 1]?.verb);

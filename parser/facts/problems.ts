@@ -3,7 +3,7 @@ import { antecedent } from './antecedent.ts';
 import { amiss } from './flaws/amiss.ts';
 import { fixIn } from './flaws/fixed.ts';
 import type { Flaw } from './flaws/flaw.ts';
-import { absence, harmedBy, leftUndone, refusal } from './flaws/lacking.ts';
+import { absence, harmedBy, inTheWay, leftUndone, refusal } from './flaws/lacking.ts';
 import { defects } from './flaws/named.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
@@ -80,6 +80,7 @@ function flawsIn(talk: Talk, frame: Frame, at: number): Flaw[] {
     refusal(talk, frame, at) ??
     leftUndone(frame) ??
     harmedBy(frame) ??
+    inTheWay(frame) ??
     absence(talk, frame, at) ??
     amiss(talk, frame, at);
   return flaw ? [flaw] : defects(talk, frame, at);

@@ -91,7 +91,7 @@ function shortBy({ chunks, predicate }: Frame): string | null {
 function unlike(frame: Frame, said: string): string | null {
   if (isPerson(frame.subject) || /^(?:imperative|owed)$/.test(frame.predicate)) return null;
   return (
-    /\b(?:lower|higher|longer|shorter|wider|narrower|darker|lighter|thicker|thinner) than (?:the|all|its|what)\b|\b(?:jumps?|jumped|off) (?:the|its) track\b|\boff track\b|\bsounds? like a\b|\b(?:in|blocking) the way\b|\bcame back\b(?! to)|\bpulls? (?:away|off|out)\b|\bnever (?:kicks?|comes?|turns?|shuts?|drains?|lights?|latche?s?|closes?|stops?)\b|\bsticks? out\b|\bpast (?:its )?date\b/.exec(
+    /\b(?:lower|higher|taller|deeper|bigger|smaller|longer|shorter|wider|narrower|darker|lighter|thicker|thinner) than (?:the|all|its|what)\b|\b(?:jumps?|jumped|off) (?:the|its) track\b|\boff track\b|\bsounds? like a\b|\b(?:in|blocking) the way\b|\bcame back\b(?! to)|\bpulls? (?:away|off|out)\b|\b(?:pulled|popped|came|fell|broke|worked|torn) (?:out of|away|loose|apart)\b|\b(?:isn't|aren't|ain't|wasn't|not) (?!going|coming|being|gonna|leaking|dripping|doing|having|saying|worth|looking|needing|waiting|happening|missing|anything|nothing|during)[a-z]{3,}ing\b|\bnever (?:kicks?|comes?|turns?|shuts?|drains?|lights?|latche?s?|closes?|stops?)\b|\bsticks? out\b|\bpast (?:its )?date\b/.exec(
       said,
     )?.[0] ?? null
   );

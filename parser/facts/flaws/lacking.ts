@@ -88,6 +88,21 @@ export function harmedBy(frame: Frame): Flaw | null {
   };
 }
 
+/** "They put the return right where the shelf goes": in the way of something else. */
+export function inTheWay(frame: Frame): Flaw | null {
+  const k = frame.chunks.findIndex((c, i) => c.word === 'right' && frame.chunks[i + 1]?.word === 'where');
+  const thing =
+    k < 1 ? [] : thingIn(frame.verbAt >= 0 && isPerson(frame.subject) ? frame.rest : frame.chunks.slice(0, k));
+  if (!thing.length || frame.predicate === 'imperative') return null;
+  return {
+    thing,
+    defect: 'in the way',
+    span: { start: frame.start, end: frame.end },
+    rule: 'problem/in-the-way',
+    confidence: 0.6,
+  };
+}
+
 /** "They never flashed the window", "nobody caulked the tub", "framer forgot the blocking": others left it undone. */
 export function leftUndone(frame: Frame): Flaw | null {
   const { chunks, subject, verbAt } = frame;

@@ -50,7 +50,8 @@ export function defects(talk: Talk, frame: Frame, at: number): Flaw[] {
     const noun = chunks.slice(k + 1, nounPhraseFrom(chunks, k + 1));
     return [{ thing: [...noun, ...place], defect: defect.word, span, rule: 'problem/defect-before', confidence: conf }];
   }
-  if (frame.verbAt === k && isPerson(frame.subject)) {
+  const spoken = isPerson(frame.subject) || (frame.subject.length === 0 && isDeterminer(frame.rest[0]));
+  if (frame.verbAt === k && spoken) {
     const object = thingIn(frame.rest);
     if (object.length) return [{ thing: object, defect: defect.word, span, rule: 'problem/did', confidence: conf }];
   }
@@ -122,7 +123,7 @@ function unwell(talk: Talk, frame: Frame, at: number): Flaw[] {
       return (
         i === verbAt ||
         (i > verbAt && predicate === 'copula' && /(?:ing|ed)$/.test(c.word)) ||
-        (predicate === 'none' && /(?:s|ed|ing)$/.test(c.word))
+        (predicate === 'none' && /(?:s|ed|ing|ank|unk|oze|ound|ook|uck)$/.test(c.word))
       );
     return (
       ails(c) &&

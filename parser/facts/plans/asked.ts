@@ -120,6 +120,9 @@ function haveSomebody(talk: Told, frame: Frame, at: number): Plan | null {
           (c, k) => k > who && k <= who + 3 && c.verb?.forms.has('base') && !/^(?:come|go)$/.test(c.word),
         );
   const verb = chunks[verbAt]?.verb;
+  // "I want the fabricator back out here before friday".
+  if (!verb && who > 0 && personIn([chunks[who]!]) && /^(?:back|out|here|in|over)$/.test(chunks[who + 1]?.word ?? ''))
+    return { task: `get ${personIn([chunks[who]!])} back`, who: null, confidence: 0.65 };
   if (!verb || IDLE.has(verb.lemma)) return null;
   const object = phrase(cutAtTime(resolve(talk, chunks.slice(verbAt + 1), at)));
   return { task: `${verb.lemma} ${object || meant(talk, at)}`.trim(), who: personIn([chunks[who]!]), confidence: 0.7 };

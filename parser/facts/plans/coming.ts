@@ -3,7 +3,7 @@ import type { Frame } from '../frames.ts';
 import { isPerson, isPointer, phrase } from '../talk.ts';
 import { datedEntry, datedSubject } from './dated.ts';
 import { owedInside, toldTo } from './owed.ts';
-import { cutAtTime, IDLE, meant, type Plan, personIn, resolve, type Told, verbPhrase } from './told.ts';
+import { BUYS, cutAtTime, IDLE, meant, type Plan, personIn, resolve, type Told, verbPhrase } from './told.ts';
 
 /** "He wants photos", "owner is getting the sign", "sealer crew comes monday to seal it", "sawcuts go in tomorrow". */
 export function presentPlan(talk: Told, frame: Frame, at: number, said: string): Plan | null {
@@ -32,6 +32,7 @@ export function presentPlan(talk: Told, frame: Frame, at: number, said: string):
       ? { task: phrase(chunks.slice(frame.verbAt)), who: personIn(frame.subject), confidence: 0.7 }
       : null;
   }
+  if (BUYS.test(lemma ?? '') && !personIn(frame.subject)) return null;
   if (chunks[frame.verbAt]?.verb?.forms.has('ing') && (dated || personIn(frame.subject)) && lemma && !IDLE.has(lemma))
     return { task: verbPhrase(talk, frame, at), who: personIn(frame.subject), confidence: 0.7 };
   if (

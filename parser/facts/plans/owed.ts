@@ -59,7 +59,9 @@ export function needsPlan(talk: Told, frame: Frame, at: number): Plan | null {
     return null;
   }
   // "Needs one more pass", "another coat".
-  const deed = object.find((c) => /^(?:pass|coat|wipe|cleaning|look|touch-up|wash|sanding|rinse)$/.test(c.word));
+  const deed = object.find((c) =>
+    /^(?:pass|coat|wipe|cleaning|look|touch-up|wash|sanding|rinse|skim|round)$/.test(c.word),
+  );
   if (deed && thing) return { task: `${deed.word} ${thing}`, who: null, confidence: 0.65 };
   if (!object.length || object.some((c) => c.quantity || isGoods(c))) return null;
   return thing

@@ -87,7 +87,7 @@ export function meant(talk: Told, at: number): string {
 export function cutAtTime(chunks: readonly Chunk[]): Chunk[] {
   const end = chunks.findIndex(
     (c, k) =>
-      !(c.word === 'if' && k <= 1) &&
+      !(c.word === 'if' && k <= 1 && chunks[0]!.kind !== 'time') &&
       /^(before|until|till|til|when|if|so|because|b4|once|after|since|unless)$/.test(c.word),
   );
   return (end >= 0 ? chunks.slice(0, end) : chunks).filter((c) => c.kind !== 'time' && !/^(by|on)$/.test(c.word));
