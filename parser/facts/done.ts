@@ -84,7 +84,7 @@ export const roleIn = (chunks: readonly Chunk[]): string | null =>
   chunks.find((c) => c.term?.kind === 'role')?.word.replace(/'s$/, '') ?? null;
 
 const NOT_WORK = new Set(
-  'be have get say tell think figure reckon guess mention swear claim want need know like love hope go come leave arrive meet buy order purchase use take see look notice find show happen try work run sit read measure give cost pay spend owe forget lose miss remember bump drop spill crack scratch deliver backorder account ship schedule plan step meter lean mark center locate space begin stop start keep stay wait turn hold feel seem charge ask'.split(
+  'be have get say tell think figure reckon guess mention swear claim want need know like love hope go come leave arrive meet buy order purchase use take see look notice find show happen try work run sit read measure give cost pay spend owe forget lose miss remember bump spill crack scratch deliver backorder account ship schedule plan step meter lean mark center locate space begin stop start keep stay wait turn hold feel seem charge ask'.split(
     ' ',
   ),
 );

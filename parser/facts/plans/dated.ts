@@ -64,7 +64,7 @@ export function datedEntry(frame: Frame): Plan | null {
 
 /** Weather, goods on their way, who is away, what is told of the day itself: dated, and nobody's work. */
 const NO_WORK =
-  /\b(?:rains?|raining|rainy|snow|freezes?|weather|closed|closes|opens?|(?:is|are|be|i'm|he's|she's|day|they're) (?:off|away|out|dry|hot|cold)|vacation|holiday|land|lands|arrives?|arriving|delivers?|delivered|delivery|ships?|shipping|shows? up|due|eta|backordered|thanks?|see you|birthday|game|dries|cures?|call it|meet|party|lunch|beer|push|bump|slide)\b|^(?:dry|cure|set)\b/;
+  /\b(?:rains?|raining|rainy|snow|freezes?|weather|closed|closes|opens?|(?:is|are|be|i'm|he's|she's|that's|it's|day|they're) (?:off|away|out|dry|hot|cold|good)|vacation|holiday|land|lands|arrives?|arriving|delivers?|delivered|delivery|ships?|shipping|shows? up|due|eta|backordered|thanks?|see you|birthday|game|dries|cures?|call it|meet|party|lunch|beer|push|bump|slide)\b|^(?:dry|cure|set)\b/;
 const GOES = /^(?:go|come|be|start|begin|happen)$/;
 
 /**
