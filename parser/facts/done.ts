@@ -21,7 +21,7 @@ export function readDone(talk: Talk, problems: readonly Problem[]): Done[] {
           (p.start <= frame.start && frame.end <= p.end && p.state === 'open' && !PAST_WORK.test(frame.lemma ?? '')) ||
           (p.start === frame.start &&
             (frame.predicate === 'copula' ||
-              (p.state === 'open' && frame.subject.length > 0 && !/^(?:i|we)\b/.test(frame.subject[0]!.word)))),
+              (frame.subject.length > 0 && !/^(?:i|we)\b/.test(frame.subject[0]!.word)))),
       )
     )
       return;

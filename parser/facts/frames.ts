@@ -57,7 +57,7 @@ function toldInPast(frame: Frame, before: Frame | undefined, after: Frame | unde
   const head = frame.chunks[0]!;
   if (
     (frame.predicate !== 'imperative' && frame.predicate !== 'none') ||
-    !PAST_LIKE_BASE.test(head.word) ||
+    !PAST_LIKE_BASE.test(head.word.split(' ')[0]!) ||
     !head.verb ||
     frame.openers.includes('so') ||
     frame.openers.includes('then')

@@ -3,7 +3,7 @@ import type { Frame } from '../frames.ts';
 import { isPerson, phrase, type Talk, thingIn } from '../talk.ts';
 
 const GOOD_NOW =
-  /\b(?:all set|good to go|took care of (?:it|that)|taken care of|handled|sorted|that's fixed|fixed (?:it|that)|problem solved|solved|no more|back on|it does now|no leaks?|no drips?)\b|\b(?:good|ok|okay|fine|dry|tight|level|solid|flat|flush|straight|plumb|square|quiet|clear|working|works|closes|latches|drains|holding|holds) (?:enough )?(?:now|again)\b|\bnow (?:it's|its) \w+|\bit's (?:good|fine|dry|tight|working|making)\b|^(?:ok|okay|works|runs|good|fine|solid|dry|all good|holding|now)(?: now| ok)?$|\bthat one's fine|\bis ok now\b|\b\d+ ?v now\b/;
+  /\b(?:all set|good to go|took care of (?:it|that)|taken care of|handled|sorted|that's fixed|fixed (?:it|that)|problem solved|solved|no more|back on|it does now|no leaks?|no drips?|new \w+ (?:in|on|installed)$|it (?:quit|stopped)|(?:quit|stopped) (?:leaking|dripping|running))\b|\b(?:good|ok|okay|fine|dry|tight|level|solid|flat|flush|straight|plumb|square|quiet|clear|working|works|closes|latches|drains|holding|holds) (?:enough )?(?:now|again)\b|\bnow (?:it's|its) \w+|\bit's (?:good|fine|dry|tight|working|making|holding)\b|^(?:ok|okay|works|runs|good|fine|solid|dry|all good|holding|now)(?: now| ok)?$|\bthat one's fine|\bis ok now\b|\b\d+ ?v now\b/;
 const REPAIRS =
   /^(fix|repair|replace|swap|patch|tape|shim|straighten|adjust|tighten|torque|cut|redo|plane|reset|resecure|refasten|reattach|rework|re-?cut|reseal|caulk|solder|clear|unclog|sand|change|splice|reroute|plug|seal|glue|trim|level|rehang|butter|reground|reconnect|clean|snake|pull)$/;
 
@@ -41,9 +41,19 @@ export function fixIn(talk: Talk, frame: Frame, at: number, isFlaw: (at: number)
       const same =
         first !== undefined && first !== '' && talk.text.slice(frame.start, frame.end).toLowerCase().includes(first);
       // "... so I shimmed the last two boxes": what was done because of it.
-      const because = later.openers.includes('so') && k === at + 1 && later.predicate === 'past';
+      const because =
+        k === at + 1 &&
+        later.predicate === 'past' &&
+        later.use !== 'buy' &&
+        (later.openers.includes('so') ||
+          // "Window won't lock, adjusted the keeper".
+          (later.sentence === frame.sentence && REPAIRS.test(later.lemma ?? '')));
       const renewed =
-        /\bnew\b/.test(said) && k === at + 1 && later.sentence === frame.sentence && later.predicate === 'past';
+        /\bnew\b/.test(said) &&
+        later.use !== 'buy' &&
+        k === at + 1 &&
+        later.sentence === frame.sentence &&
+        later.predicate === 'past';
       if (
         because ||
         renewed ||
@@ -51,7 +61,7 @@ export function fixIn(talk: Talk, frame: Frame, at: number, isFlaw: (at: number)
         object.some((c) => /^(it|them|that|those|'em|em)$/.test(c.word)) ||
         same
       ) {
-        return /\bstill\b/.test(talk.frames[k + 1]?.chunks.map((c) => c.word).join(' ') ?? '')
+        return /\b(?:still|again)\b/.test(talk.frames[k + 1]?.chunks.map((c) => c.word).join(' ') ?? '')
           ? null
           : { end: later.end };
       }

@@ -1,4 +1,4 @@
-import { type Chunk, isDeterminer, isNounTerm } from '../chunks.ts';
+import { type Chunk, isCopula, isDeterminer, isNounTerm } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import { isPerson, isPointer, nounPhraseFrom, phrase, type Talk, thingIn } from '../talk.ts';
 import { isNegative, isSmall } from '../words.ts';
@@ -11,7 +11,11 @@ export function defects(talk: Talk, frame: Frame, at: number): Flaw[] {
   const { chunks } = frame;
   const k = chunks.findIndex(
     (c, i) =>
-      (c.term?.kind === 'defect' || isFlawNoun(chunks, i) || isHarmed(frame, i) || isBad(chunks, i)) &&
+      (c.term?.kind === 'defect' ||
+        isFlawNoun(chunks, i) ||
+        isMark(frame, i) ||
+        isHarmed(frame, i) ||
+        isBad(chunks, i)) &&
       !isNegativeBefore(chunks, i) &&
       !isDeedNoun(chunks, i) &&
       !isWorkOn(chunks, i),
@@ -50,7 +54,11 @@ export function defects(talk: Talk, frame: Frame, at: number): Flaw[] {
     const noun = chunks.slice(k + 1, nounPhraseFrom(chunks, k + 1));
     return [{ thing: [...noun, ...place], defect: defect.word, span, rule: 'problem/defect-before', confidence: conf }];
   }
-  const spoken = isPerson(frame.subject) || (frame.subject.length === 0 && isDeterminer(frame.rest[0]));
+  const spoken =
+    isPerson(frame.subject) ||
+    (frame.subject.length === 0 &&
+      isDeterminer(frame.rest[0]) &&
+      /^(?:crack|break|scratch|chip|ding|dent|gouge|nick|tear|snap|shatter)$/.test(frame.lemma ?? ''));
   if (frame.verbAt === k && spoken) {
     const object = thingIn(frame.rest);
     if (object.length) return [{ thing: object, defect: defect.word, span, rule: 'problem/did', confidence: conf }];
@@ -184,6 +192,19 @@ function isHarmed(frame: Frame, k: number): boolean {
     frame.subject.some((c) => /^(?:toilet|toilets|urinal|commode|faucet|tap)(?:'s)?$/.test(c.word))
   )
     return true;
+  if (
+    word === 'off' &&
+    isCopula(chunks[k - 1]) &&
+    k === chunks.length - 1 &&
+    frame.predicate === 'copula' &&
+    subject &&
+    !frame.subject.some((c) =>
+      /^(?:gas|water|power|heat|breakers?|main|lights?|fans?|pump|furnace|ac|heater|it|that|everything)(?:'s)?$/.test(
+        c.word,
+      ),
+    )
+  )
+    return true;
   if (word === 'low' && k === chunks.length - 1 && frame.predicate === 'none' && chunks.some(isNounTerm)) return true;
   if (
     /^(?:way|right)$/.test(word) &&
@@ -213,6 +234,17 @@ const isBad = (chunks: readonly Chunk[], k: number) =>
     (chunks[k + 1]?.kind === 'word' && /^(?:a|some|no|the)$/.test(chunks[k - 1]?.word ?? ''))) &&
   !/^(?:day|days|news|weather|idea|shape|luck|back|traffic|guy|time|mood|for)$/.test(chunks[k + 1]?.word ?? '') &&
   !/^(?:so|too|not|half)$/.test(chunks[k - 1]?.word ?? '');
+
+/** "Ceiling stain in the hall", "gap at the tray": an entry of a list that names a mark and its place. */
+function isMark({ chunks, predicate }: Frame, k: number): boolean {
+  if (predicate !== 'none' || !/^(?:in|on|at|by|behind|under|along|around|near)$/.test(chunks[k + 1]?.word ?? ''))
+    return false;
+  const word = chunks[k]!.word;
+  if (/^stains?$/.test(word)) return /^(?:ceiling|wall|water|floor|carpet|rust)$/.test(chunks[k - 1]?.word ?? '');
+  return (
+    /^(?:holes?|gaps?|marks?|dents?|bumps?|humps?|scratch|scratches|gouges?)$/.test(word) && !chunks.some((c) => c.time)
+  );
+}
 
 /** "That stain on the ceiling", "the wall have hole", "the beam has a crown in it": a mark or shape where none should be. */
 function isFlawNoun(chunks: readonly Chunk[], k: number): boolean {
