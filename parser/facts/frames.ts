@@ -1,4 +1,4 @@
-import { type Chunk, isDeterminer, isModal, isNounTerm, isSubjectPronoun } from './chunks.ts';
+import { type Chunk, isCopula, isDeterminer, isModal, isNounTerm, isSubjectPronoun } from './chunks.ts';
 import { type Predicate, predicateOf } from './predicate.ts';
 import { type Stretch, splitClauses } from './split.ts';
 import { isNegative, OPENERS } from './words.ts';
@@ -147,6 +147,9 @@ function opens(chunks: readonly Chunk[]): boolean {
   const [first, second] = chunks;
   if (!first) return false;
   if (first.kind === 'mark') return first.word !== '#' && first.word !== '(';
+  // "Boss, the outside unit ...": spoken to.
+  if (first.term?.kind === 'role' && /^(?:boss|chief|jefe|hey boss|hi boss|hello boss)$/.test(first.word))
+    return !isCopula(second) && !second?.verb;
   if (first.kind !== 'word' || !OPENERS.has(first.word)) return false;
   // "still drips", "just the one", "only two left" keep their word unless a subject follows.
   if (first.word === 'still' || first.word === 'only' || first.word === 'just') return isSubjectPronoun(second);

@@ -228,6 +228,8 @@ export function isImperativeAt(chunks: readonly Chunk[], at: number): boolean {
       .slice(at + 1, at + 5)
       .some((c) => isCopula(c) || (c.kind === 'word' && c.verb?.forms.has('past') && !c.verb.forms.has('base')));
   if (saidOf && !/^(?:call|check|ask|tell|make|see|find|text|remind)$/.test(chunk.word)) return false;
+  // "Balance shot": a thing and its flaw.
+  if (next?.term?.kind === 'defect' && at + 2 >= chunks.length) return false;
   const ambiguous = isNounTerm(chunk) || NOUNS_TOO.has(chunk.word) || ADJECTIVES_TOO.has(chunk.word);
   if (!next) return !ambiguous;
   if (isCopula(next) && next.word !== 'got') return false;
@@ -257,13 +259,21 @@ const TERSE = new Set(
 /** "Pull batts back", "paint trim": typed orders whose verb is also a noun. "Tile saw broken" and a bare "paint tray" are none. */
 function isTerseOrder(chunks: readonly Chunk[], at: number): boolean {
   const [verb, next] = [chunks[at]!, chunks[at + 1]];
-  if (!TERSE.has(verb.word) || !verb.verb?.forms.has('base') || verb.owner || !next || !isNounTerm(next)) return false;
-  const rest = chunks.slice(at + 2);
+  if (!TERSE.has(verb.word) || !verb.verb?.forms.has('base') || verb.owner || !next) return false;
+  // "Paint n wall": a word or two may stand before what it is done to.
+  const noun = chunks.findIndex((c, k) => k > at && k <= at + 3 && isNounTerm(c));
+  if (
+    noun < 0 ||
+    !chunks
+      .slice(at + 1, noun)
+      .every((c) => c.kind === 'word' && !c.verb && /^[a-z]+$/.test(c.word) && !isPreposition(c))
+  )
+    return false;
+  const rest = chunks.slice(noun + 1);
   if (
     rest.length === 0 &&
     verb.term?.kind === 'material' &&
-    next.term!.kind !== 'surface' &&
-    next.term!.kind !== 'area'
+    !/^(?:surface|area|fixture)$/.test(chunks[noun]!.term!.kind)
   )
     return false;
   return !rest.some(

@@ -57,6 +57,15 @@ export function splitClauses(chunks: readonly Chunk[]): Stretch[] {
       close('comma');
       continue;
     }
+    // "Off track (rehung)": what was done about it, in brackets.
+    if (
+      chunk.word === '(' &&
+      chunks[i + 1]?.verb?.forms.has('past') &&
+      chunks.slice(i + 2, i + 5).some((c) => c.word === ')')
+    ) {
+      close('comma');
+      continue;
+    }
     if (chunk.kind === 'mark' && (chunk.word === '"' || chunk.word === '“' || chunk.word === '”')) continue;
     if (current.length) {
       const cut = cutBefore(chunks, i, current);

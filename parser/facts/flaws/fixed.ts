@@ -3,9 +3,12 @@ import type { Frame } from '../frames.ts';
 import { isPerson, phrase, type Talk, thingIn } from '../talk.ts';
 
 const GOOD_NOW =
-  /\b(?:all set|good to go|took care of (?:it|that)|taken care of|handled|sorted|that's fixed|fixed (?:it|that)|problem solved|solved|no more|back on|it does now|no leaks?|no drips?|new \w+ (?:in|on|installed)$|it (?:quit|stopped)|(?:quit|stopped) (?:leaking|dripping|running))\b|\b(?:good|ok|okay|fine|dry|tight|level|solid|flat|flush|straight|plumb|square|quiet|clear|working|works|closes|latches|drains|holding|holds) (?:enough )?(?:now|again)\b|\bnow (?:it's|its) \w+|\bit's (?:good|fine|dry|tight|working|making|holding)\b|^(?:ok|okay|works|runs|good|fine|solid|dry|all good|holding|now)(?: now| ok)?$|\bthat one's fine|\bis ok now\b|\b\d+ ?v now\b/;
+  /\b(?:all set|good to go|took care of (?:it|that)|taken care of|handled|sorted|that's fixed|fixed (?:it|that)|problem solved|solved|no more|back on|it does now|no leaks?|no drips?|new \w+ (?:in|on|installed)$|it (?:quit|stopped)|(?:quit|stopped) (?:leaking|dripping|running))\b|\b(?:good|ok|okay|fine|dry|tight|level|solid|flat|flush|straight|plumb|square|quiet|clear|working|works|closes|latches|drains|holding|holds) (?:enough )?(?:now|again)\b|\bnow (?:it's|its) \w+|\bnow is (?:good|ok|okay|fine|dry)\b|\bit's (?:good|fine|dry|tight|working|making|holding)\b|^(?:ok|okay|works|runs|good|fine|solid|dry|all good|holding|now)(?: now| ok)?$|\bthat one's fine|\bis ok now\b|\b\d+ ?v now\b/;
 const REPAIRS =
   /^(fix|repair|replace|swap|patch|tape|shim|straighten|adjust|tighten|torque|cut|redo|plane|reset|resecure|refasten|reattach|rework|re-?cut|reseal|caulk|solder|clear|unclog|sand|change|splice|reroute|plug|seal|glue|trim|level|rehang|butter|reground|reconnect|clean|snake|pull)$/;
+
+const MENDS =
+  /^(?:fix|repair|patch|seal|plug|fill|caulk|clear|correct|resolve|address|replace|swap|change|stop|straighten|tighten)$/;
 
 /** Looked at, noted or made safe, but not put right. */
 const NO_REPAIR =
@@ -25,6 +28,14 @@ export function fixIn(talk: Talk, frame: Frame, at: number, isFlaw: (at: number)
     if (GOOD_NOW.test(said) && (!later.negative || /\bno (?:more )?(?:leaks?|drips?)\b/.test(said)))
       return { end: later.end };
     if (k > at && later.predicate === 'owed' && /\bhad to\b/.test(said)) continue;
+    // "Fixed the squeak in the hall": told by its repair.
+    if (
+      k === at &&
+      frame.predicate === 'past' &&
+      MENDS.test(frame.lemma ?? '') &&
+      (isPerson(frame.subject) || !frame.subject.length)
+    )
+      return { end: frame.end };
     if (k === at) continue;
     if (
       (later.predicate === 'past' || later.predicate === 'present') &&

@@ -193,6 +193,13 @@ function isHarmed(frame: Frame, k: number): boolean {
   )
     return true;
   if (
+    word === 'out' &&
+    frame.predicate === 'none' &&
+    k === chunks.length - 1 &&
+    chunks.slice(0, k).some((c) => /\b(?:lights?|bulbs?|lamps?|pilot)\b/.test(c.word))
+  )
+    return true;
+  if (
     word === 'off' &&
     isCopula(chunks[k - 1]) &&
     k === chunks.length - 1 &&
