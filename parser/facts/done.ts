@@ -63,6 +63,10 @@ const whereIn = (chunks: readonly Chunk[]) =>
     ? ''
     : phrase(chunks.filter((c) => c.quantity?.unitKind !== 'length'));
 
+/** "Blown to fifteen inches", "cut at 24", "sealed first coat": how far, where or which time. */
+const goesWith = (c: Chunk | undefined) =>
+  isPreposition(c) || c?.kind === 'quantity' || c?.kind === 'number' || c?.kind === 'time';
+
 const STORED =
   /\b(?:bag|bags|box|boxes|truck|van|garage|shed|basement|trailer|car|shop|dumpster|driveway|yard|stock|way|backorder|order|hold|storage|bucket|pile|middle)\b/;
 
@@ -204,7 +208,7 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
       if (
         tail[0]?.word === 'out' &&
         tail.length <= 2 &&
-        subject.some((c) => isGoods(c) || c.term?.kind === 'surface') &&
+        subject.some((c) => isGoods(c) || c.term?.kind === 'surface' || c.term?.kind === 'area') &&
         !/lights?|bulb|lamp|pilot/.test(thing)
       )
         return `take out ${thing}`;
@@ -248,7 +252,7 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
       chunks
         .slice(0, chunks.indexOf(participle))
         .some((c) => isNounTerm(c) || (c.kind === 'word' && /^[a-z]{4,}$/.test(c.word))) &&
-      participle === last
+      (participle === last || goesWith(chunks[chunks.indexOf(participle) + 1]))
     )
       return `${participle.verb!.lemma} ${phrase(chunks.filter((c) => c !== participle))}`;
   }

@@ -29,7 +29,7 @@ const USES: Record<VerbUse, string> = {
     epoxy excavate extend fabricate fasten feather feed fence file fill find finish fish fit fix flash flatten float flood flush foam
     form frame furnish fur glaze glue grade grind grout gut hang haul hook inspect install insulate inject join kill knock label
     lacquer lag land lay level lift line lock loosen lower lube mark mask mix modify mortar mount move mow mud mulch nail notch oil open orient
-    paint parge patch pin pipe pitch place plane plant plaster plug plumb polish pour power pressure-test prime program prop protect prune
+    paint parge patch pave pin pipe pitch place plane plant plaster plug plumb polish pour power pressure-test prime program prop protect prune
     pull pump purge putty raise ream rebuild recaulk recess recoat reconnect redo refasten refill refinish reframe refit regrout rehang reinforce
     reinstall reload remove repair repaint repipe replace replumb repoint reprogram reroute reseal reset resand restain restore restretch retape retrim rewire
     rip roll rout route rub run rake sand saw scab scarify scrape screed screw scribe seal seat secure service set shave shim shingle shut shingle

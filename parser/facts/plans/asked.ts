@@ -70,7 +70,8 @@ function passive(talk: Told, frame: Frame, at: number): Plan | null {
   const done =
     be < 0 ? undefined : chunks.slice(be + 1, be + 3).find((c) => c.verb?.forms.has('participle') && !isNounTerm(c));
   if (!done?.verb || isPerson(subject) || IDLE.has(done.verb.lemma)) return null;
-  const thing = isPointer(subject) || subject.some((c) => c.word === 'piece') ? meant(talk, at) : phrase(subject);
+  const vague = isPointer(subject) || subject.some((c) => c.word === 'piece');
+  const thing = (vague && meant(talk, at)) || (isPointer(subject) ? '' : phrase(subject));
   return thing ? { task: `${done.verb.lemma} ${thing}`, who: null, confidence: 0.7 } : null;
 }
 

@@ -47,7 +47,7 @@ export function datedEntry(frame: Frame): Plan | null {
     frame.chunks.some((c) => c.term?.kind === 'defect' || c.quantity)
   )
     return null;
-  const work = frame.chunks.filter((c) => c.kind === 'term' || c.kind === 'word');
+  const work = cutAtTime(frame.chunks).filter((c) => c.kind === 'term' || c.kind === 'word');
   const named =
     work.some((c) => isNounTerm(c) && c.term!.kind !== 'area' && c.term!.kind !== 'role') ||
     work.some((c) => c.verb?.forms.has('base') || c.verb?.forms.has('ing') || c.term?.kind === 'work');
