@@ -85,7 +85,7 @@ export function barePlan(talk: Told, frame: Frame, at: number, said: string): Pl
     };
   const owed = owedInside(frame);
   if (owed) return owed;
-  const dated = datedEntry(frame) ?? datedSubject(talk, frame, at);
+  const dated = datedEntry(talk, frame, at) ?? datedSubject(talk, frame, at);
   if (dated) return dated;
   const verb = frame.chunks[0];
   if (

@@ -25,7 +25,7 @@ export function datedSubject(talk: Told, frame: Frame, at: number): Plan | null 
 }
 
 /** A plan with no verb: "2nd coat wed", "texture thurs", "paint fri (painter)". */
-export function datedEntry(frame: Frame): Plan | null {
+export function datedEntry(talk: Told, frame: Frame, at: number): Plan | null {
   // "Dry till tomorrow" is a state of the work, not work.
   if (
     /^(?:dry|drying|wet|cure|curing|set|setting|closed|off|home|back)$/.test(frame.chunks[0]!.word) &&
@@ -57,9 +57,12 @@ export function datedEntry(frame: Frame): Plan | null {
       .map((c) => (c === doing ? { ...c, word: c.verb!.lemma } : c))
       .filter((c) => c.term?.kind !== 'role' && !/^(?:by|on|for|due)$/.test(c.word)),
   );
-  return named && task
-    ? { task: task.includes(' ') ? task : `do ${task}`, who: personIn(frame.chunks), confidence: 0.6 }
-    : null;
+  if (!named || !task) return null;
+  // "Grouting friday": the work by itself, done to what was last spoken of.
+  const alone = !task.includes(' ');
+  const verb = alone && (doing ?? work.find((c) => c.verb?.forms.has('base') && !isNounTerm(c)));
+  const said = verb ? `${verb.verb!.lemma} ${meant(talk, at)}`.trim() : alone ? `do ${task}` : task;
+  return { task: said, who: personIn(frame.chunks), confidence: 0.6 };
 }
 
 /** Weather, goods on their way, who is away, what is told of the day itself: dated, and nobody's work. */
