@@ -58,11 +58,13 @@ function planOf(talk: Told, frame: Frame, at: number): Plan | null {
   const { chunks, predicate, lemma } = frame;
   const said = chunks.map((c) => c.word).join(' ');
   if (
-    /^(?:let's see|let me see|let me|you know|i mean|i guess|take it easy|have a|never mind|do not worry|don't worry)\b/.test(
+    /^(?:let's see|let me see|let me|you know|i mean|i guess|take it easy|have a|hope|call (?:me|us) back|never mind|do not worry|don't worry)\b/.test(
       said,
     )
   )
     return null;
+  // Greetings passed on.
+  if (/\b(?:happy birthday|congrats|congratulations|hello|hi|thanks|regards)\b/.test(said)) return null;
   if (predicate === 'imperative') {
     if (/^(don't|dont|do)$/.test(chunks[frame.verbAt]!.word)) return heldBack(talk, frame, at);
     if (chunks[frame.verbAt]!.word === 'let') return letPlan(talk, frame, at);
