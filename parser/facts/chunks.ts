@@ -44,7 +44,7 @@ function pieces(reading: Omit<Reading, 'clauses'>): Piece[] {
         ...c,
         kind: 'term' as const,
         term,
-        verb: until - from === 1 ? verbOf(c.word) : undefined,
+        verb: until - from === 1 ? verbOf(c.word) : term.kind === 'task' ? phrasal(c.word) : undefined,
       }),
     })),
   ];
@@ -96,10 +96,58 @@ export function chunksOf(reading: Omit<Reading, 'clauses'>, wordClass?: WordClas
       chunk.owner = word.replace(/'s?$/, '');
       chunk.verb = undefined;
     }
+    // "Still have to touch up the hall": said as an order or behind "to", the name of a job is its verb.
+    const doing = chunk.term && /^(?:surface|work)$/.test(chunk.term.kind) ? phrasal(word) : undefined;
+    const before = chunks.at(-1);
+    if (
+      doing?.forms.has('base') &&
+      (!before ||
+        before.kind === 'mark' ||
+        before.kind === 'break' ||
+        /^(?:to|and|then|will|gonna|gotta|should|must|please)$|'ll$/.test(before.word))
+    )
+      Object.assign(chunk, { kind: 'word', term: undefined, verb: doing });
     chunks.push(chunk);
     i = until;
   }
-  return chunks;
+  return chunks.map((c, k) => (c.kind === 'word' ? { ...c, word: apostrophe(c.word, chunks[k + 1]) } : c));
+}
+
+const SHORT_FOR: Readonly<Record<string, string>> = {
+  thats: "that's",
+  theres: "there's",
+  heres: "here's",
+  hes: "he's",
+  shes: "she's",
+  theyre: "they're",
+  im: "i'm",
+  ive: "i've",
+  weve: "we've",
+  theyve: "they've",
+};
+
+/** Dictation drops apostrophes: "its cracked" is "it's", but "its damper" is not. */
+function apostrophe(word: string, next: Chunk | undefined): string {
+  if (word !== 'its') return SHORT_FOR[word] ?? word;
+  const said =
+    next &&
+    (next.kind === 'quantity' ||
+      next.kind === 'time' ||
+      next.term?.kind === 'defect' ||
+      (next.verb && !next.verb.forms.has('base') && !isNounTerm(next)) ||
+      /^(?:not|a|an|the|all|in|on|at|off|out|up|down|over|under|like|too|about|almost|still|just|now|only|already|been|gonna|gotta|got|good|fine|ok|okay|bad|tight|loose|short|long|high|low|dry|wet|hot|cold|dead|done|ready|set|cut|so|pretty|really|way|probably|supposed|going|where|what|open|closed|live|level|plumb|square|flush|straight|flat|solid|there|here|ours|his|theirs)$/.test(
+        next.word,
+      ));
+  return said ? "it's" : word;
+}
+
+/** "Touch up", "trimmed out": the verb is the first word, and what it means needs the second. */
+function phrasal(words: string): Verb | undefined {
+  const [first, ...rest] = words.split(' ');
+  const verb = verbOf(first ?? '');
+  return verb && /^(?:up|out|in|off|down|on|over|back)$/.test(rest.join(' '))
+    ? { ...verb, lemma: `${verb.lemma} ${rest.join(' ')}` }
+    : undefined;
 }
 
 const DOERS = /^(?:i|we|they|he|she)$/;
@@ -109,7 +157,9 @@ const BETWEEN = /^(?:just|already|also|still|then|only|finally|even|never|always
 
 /** "We burnished it", "he'll regib the beam": behind who does it, or behind "will", an unknown word is what is done. */
 function verbByPlace(chunk: Chunk, before: readonly Chunk[]): Verb | undefined {
-  if (chunk.kind !== 'word' || !/^[a-z]{3,}$/.test(chunk.word) || isSmall(chunk.word)) return undefined;
+  if (chunk.kind !== 'word' || !/^[a-z]{3,}$/.test(chunk.word)) return undefined;
+  // "Sort of" pads; "can sort that" works.
+  if (isSmall(chunk.word) && chunk.word !== 'sort') return undefined;
   let k = before.length - 1;
   while (k >= 0 && BETWEEN.test(before[k]!.word)) k--;
   const word = before[k]?.word ?? '';

@@ -1,7 +1,8 @@
 import type { Decision } from '../types.ts';
+import { antecedent } from './antecedent.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
-import { antecedent, isPerson, phrase, type Talk, thingIn } from './talk.ts';
+import { isPerson, phrase, type Talk, thingIn } from './talk.ts';
 
 const DROPS =
   /\b(forget|forget about|scrap|skip|never mind|nevermind|no longer|don't want|doesn't want|changed (?:her|his|their) mind|cancel|cancelled|canceled|leave as is|ok(?:ay)? w(?:ith|\/) it|lose the|forget it)\b/;

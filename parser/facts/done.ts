@@ -1,10 +1,12 @@
 import type { Done, Problem } from '../types.ts';
-import { type Chunk, isGoods, isNounTerm, isPreposition } from './chunks.ts';
+import { antecedent } from './antecedent.ts';
+import { type Chunk, isDeterminer, isGoods, isNounTerm, isPreposition } from './chunks.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
-import { antecedent, isPerson, isPointer, phrase, type Talk, thingIn } from './talk.ts';
+import { isPerson, isPointer, phrase, type Talk, thingIn } from './talk.ts';
 import { verbOf } from './verbs.ts';
 import { IN_PLACE } from './words.ts';
+import { isWorkOn } from './workNotHarm.ts';
 
 /** Work that the note says is finished. */
 export function readDone(talk: Talk, problems: readonly Problem[]): Done[] {
@@ -15,7 +17,11 @@ export function readDone(talk: Talk, problems: readonly Problem[]): Done[] {
     // "The flange is cracked", "runs left on the sills": the flaw has said it.
     if (
       problems.some(
-        (p) => p.start <= frame.start && frame.end <= p.end && p.state === 'open' && !PAST_WORK.test(frame.lemma ?? ''),
+        (p) =>
+          (p.start <= frame.start && frame.end <= p.end && p.state === 'open' && !PAST_WORK.test(frame.lemma ?? '')) ||
+          (p.start === frame.start &&
+            (frame.predicate === 'copula' ||
+              (frame.subject.length > 0 && !/^(?:i|we)\b/.test(frame.subject[0]!.word)))),
       )
     )
       return;
@@ -25,10 +31,44 @@ export function readDone(talk: Talk, problems: readonly Problem[]): Done[] {
       pointsAtFlaw(frame)
     )
       return;
+    const before = out.at(-1);
+    if (before && goesOn(talk, frame, at, before)) {
+      before.end = frame.end;
+      before.quote = talk.text.slice(before.start, frame.end);
+      return;
+    }
     out.push({ ...base(talk, frame, `done/${frame.predicate}`), kind: 'done', task, who: roleIn(frame.subject) });
   });
   return out;
 }
+
+/** "The ceiling's hung, taped": more of the same work on the same thing, told without naming it. */
+function goesOn(talk: Talk, frame: Frame, at: number, before: Done): boolean {
+  const first = talk.frames.findIndex((f) => f.start === before.start);
+  return (
+    first >= 0 &&
+    frame.predicate === 'past' &&
+    frame.verbAt === 0 &&
+    /^(?:and|comma)$/.test(frame.joinedBy) &&
+    frame.sentence === talk.frames[first]!.sentence &&
+    talk.frames.slice(first + 1, at).every((f) => f.predicate === 'none' || f.end <= before.end) &&
+    (!frame.rest.some((c) => isNounTerm(c) || isDeterminer(c) || c.kind === 'quantity') ||
+      /^(?:to|with|from|against|around|at|along)$/.test(frame.rest[0]!.word))
+  );
+}
+
+/** "On the west side", "in the two front rooms": where it went, but both rooms are two entries of the list. */
+const whereIn = (chunks: readonly Chunk[]) =>
+  chunks.some((c) => /^(?:both|all|every)$/.test(c.word))
+    ? ''
+    : phrase(chunks.filter((c) => c.quantity?.unitKind !== 'length'));
+
+/** "Blown to fifteen inches", "cut at 24", "sealed first coat": how far, where or which time. */
+const goesWith = (c: Chunk | undefined) =>
+  isPreposition(c) || c?.kind === 'quantity' || c?.kind === 'number' || c?.kind === 'time';
+
+const STORED =
+  /\b(?:bag|bags|box|boxes|truck|van|garage|shed|basement|trailer|car|shop|dumpster|driveway|yard|stock|way|backorder|order|hold|storage|bucket|pile|middle)\b/;
 
 /** What is switched on, not put in. */
 const SUPPLIES = /^(?:gas|water|power|heat|lights?|breaker|ac|fans?|heaters?|dehus?|dehumidifiers?)(?:'s)?$/;
@@ -48,7 +88,7 @@ export const roleIn = (chunks: readonly Chunk[]): string | null =>
   chunks.find((c) => c.term?.kind === 'role')?.word.replace(/'s$/, '') ?? null;
 
 const NOT_WORK = new Set(
-  'be have get say tell think figure reckon guess mention swear claim want need know like love hope go come leave arrive meet buy order purchase use take see look notice find show happen try work run sit read measure give cost pay spend owe forget lose miss remember stop start keep stay wait turn hold feel seem charge ask'.split(
+  'be have get say tell think figure reckon guess mention swear claim want need know like love hope go come leave arrive meet buy order purchase use take see look notice find show happen try work run sit read measure give cost pay spend owe forget lose miss remember bump spill crack scratch deliver backorder account ship schedule plan step meter lean mark center locate space begin stop start keep stay wait turn hold feel seem charge ask'.split(
     ' ',
   ),
 );
@@ -64,10 +104,20 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
   )
     return null;
   if (predicate === 'past') {
-    if (chunks[frame.verbAt]?.term?.kind === 'defect' || (lemma === 'send' && /^they/.test(chunks[0]!.word)))
+    if (
+      (chunks[frame.verbAt]?.term?.kind === 'defect' && !isWorkOn(chunks, frame.verbAt)) ||
+      (lemma === 'send' && /^they/.test(chunks[0]!.word))
+    )
       return null;
     // "I put eighty pounds on it" loads it to test it.
     if (frame.rest[0]?.quantity && /^(?:weight|pressure)$/.test(frame.rest[0].quantity.unitKind ?? '')) return null;
+    // "Ran out of underlayment"
+    if (
+      lemma === 'run' &&
+      /^(?:out|low|short)$/.test(frame.rest[0]?.word ?? '') &&
+      /^(?:of|on)$/.test(frame.rest[1]?.word ?? '')
+    )
+      return null;
     if (lemma === 'run' && frame.rest.some(isGoods)) return object(talk, frame, at, 'run');
     if (lemma === 'take' && /^(?:down|out|off|apart|up)$/.test(frame.rest[0]?.word ?? ''))
       return object(talk, frame, at, 'take');
@@ -77,14 +127,29 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
       return object(talk, frame, at, lemma);
     if (!lemma || NOT_WORK.has(lemma) || frame.use === 'say' || frame.use === 'buy' || frame.use === 'return')
       return null;
-    if (frame.use !== 'work' && !/^(put|throw|drop|bring|move|haul|send)$/.test(lemma)) return null;
+    if (
+      frame.use !== 'work' &&
+      !/^(put|throw|drop|bring|move|haul|send)$/.test(lemma) &&
+      !isWorkOn(chunks, frame.verbAt)
+    )
+      return null;
     if (frame.subject.length && !isPerson(frame.subject)) {
       // "Walls got tiled", "fence line staked": the thing is the object.
-      if (frame.rest.some((c) => isNounTerm(c) && c.term!.kind !== 'area')) return null;
+      const told = frame.rest[0];
+      const more = isPreposition(told) || told?.kind === 'number' || told?.kind === 'quantity' || told?.kind === 'time';
+      if (!more && frame.rest.some((c) => isNounTerm(c) && c.term!.kind !== 'area')) return null;
       return `${lemma} ${phrase(frame.subject)}`;
     }
     return object(talk, frame, at, lemma);
   }
+  // "We finish to tape all": a first language whose past is like its present.
+  const after = frame.rest[0]?.word === 'to' ? frame.rest[1]?.verb : undefined;
+  if (predicate === 'present' && lemma === 'finish' && after && isPerson(frame.subject))
+    return object(talk, { ...frame, rest: frame.rest.slice(2) }, at, after.lemma);
+  // "All the drawer fronts have one coat".
+  const coats = frame.rest.findIndex((c) => /^coats?$/.test(c.word) || /coats?$/.test(c.quantity?.quote ?? ''));
+  if (predicate === 'present' && lemma === 'have' && coats >= 0 && coats <= 2 && frame.subject.some(isNounTerm))
+    return `coat ${phrase(frame.subject)}`;
   if (predicate === 'copula' || predicate === 'none') {
     const tail = predicate === 'copula' ? frame.rest : chunks;
     const subject = predicate === 'copula' ? frame.subject : [];
@@ -98,8 +163,8 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
         (!c.verb.forms.has('base') ||
           predicate === 'copula' ||
           (c === tail.at(-1) && tail.length > 1 && /^(?:set|cut|put|hung|run|shut)$/.test(c.word))) &&
-        c.verb.use === 'work' &&
-        c.term?.kind !== 'defect' &&
+        (c.verb.use === 'work' || isWorkOn(chunks, chunks.indexOf(c))) &&
+        (c.term?.kind !== 'defect' || isWorkOn(chunks, chunks.indexOf(c))) &&
         !(isNounTerm(c) && predicate === 'none'),
     );
     const last = tail
@@ -112,6 +177,7 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
       .at(-1);
     const inPlace = tail.find((c) => IN_PLACE.has(c.word) && !/^(good|through|over|out|off)$/.test(c.word));
     const done = tail.find((c) => /^(done|finished|finish|complete|completed|laid|hung|handled)$/.test(c.word));
+    const inPlaceFirst = predicate === 'copula' && tail[0] === inPlace && inPlace !== undefined;
     if (predicate === 'copula') {
       if (!subject.length || isPerson(subject)) {
         if (isPerson(subject) && done)
@@ -122,19 +188,46 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
       if (!thing || (isPointer(subject) && (done || inPlace))) return null;
       const standing = tail[0]?.word === 'in' && subject.some(isGoods) && !tail.some((c) => c.term?.kind === 'defect');
       if (standing && tail[1]?.word === 'at') return `install ${thing}`;
-      if (tail.some((c) => c.term?.kind === 'defect' || c.quantity)) if (!done && !participle) return null;
-      if (tail.some((c) => c.verb?.forms.has('ing'))) return null;
+      const sized = tail.some((c) => c.quantity && !/^(?:count|pack)$/.test(c.quantity.unitKind ?? 'count'));
+      if ((tail.some((c) => c.term?.kind === 'defect') || sized) && !done && !participle && !inPlaceFirst) return null;
+      // "Is running" works; "is charged and running" was charged.
+      const doing = tail.findIndex((c) => c.verb?.forms.has('ing') && !isNounTerm(c));
+      if (doing >= 0 && !inPlaceFirst && !(participle && tail.indexOf(participle) < doing)) return null;
+      // "In a bag on the sill", "in the garage": where they lie.
+      if (
+        inPlaceFirst &&
+        STORED.test(
+          tail
+            .slice(1, 4)
+            .map((c) => c.word)
+            .join(' '),
+        )
+      )
+        return null;
+      // "The bath's out": taken out; but a light that is out is dead.
+      if (
+        tail[0]?.word === 'out' &&
+        tail.length <= 2 &&
+        subject.some((c) => isGoods(c) || c.term?.kind === 'surface' || c.term?.kind === 'area') &&
+        !/lights?|bulb|lamp|pilot/.test(thing)
+      )
+        return `take out ${thing}`;
       if (/\b(?:has|have|needs?|gotta|got) (?:to|be)\b|\bneeds\b/.test(said)) return null;
       if (SUPPLIES.test(subject.at(-1)!.word) && subject.length <= 2 && !done && !participle) return null;
+      // "The valve was closed": how it was found.
+      if (participle && /^(?:close|open|empty)$/.test(participle.verb!.lemma)) return null;
       if (participle) return `${participle.verb!.lemma} ${thing}`;
       if (done) return `finish ${thing}`;
       if (
         inPlace &&
         (last === inPlace || tail.indexOf(inPlace) <= 1) &&
         (subject.some(isNounTerm) || tail.at(-1) === inPlace) &&
-        !/^(at|by|from)$/.test(tail[tail.indexOf(inPlace) + 1]?.word ?? '')
+        !/^(at|by|from)$/.test(tail[tail.indexOf(inPlace) + 1]?.word ?? '') &&
+        !(tail[tail.indexOf(inPlace) + 1]?.word === 'to' && tail[tail.indexOf(inPlace) + 2]?.quantity)
       )
-        return tail[tail.indexOf(inPlace) + 1]?.quantity ? null : `install ${thing}`;
+        return sized && tail[tail.indexOf(inPlace) + 1]?.quantity?.unitKind === 'length'
+          ? null
+          : `install ${thing} ${whereIn(tail.slice(tail.indexOf(inPlace) + 1))}`.trim();
       return null;
     }
     if (done && chunks.indexOf(done) > 0) return `finish ${phrase(chunks.filter((c) => c !== done))}`;
@@ -159,7 +252,7 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
       chunks
         .slice(0, chunks.indexOf(participle))
         .some((c) => isNounTerm(c) || (c.kind === 'word' && /^[a-z]{4,}$/.test(c.word))) &&
-      participle === last
+      (participle === last || goesWith(chunks[chunks.indexOf(participle) + 1]))
     )
       return `${participle.verb!.lemma} ${phrase(chunks.filter((c) => c !== participle))}`;
   }

@@ -3,6 +3,7 @@ import type { Done, FollowUp, Problem } from '../types.ts';
 import { isGoods, isModal } from './chunks.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
+import { askedPlan } from './plans/asked.ts';
 import { barePlan, presentPlan } from './plans/coming.ts';
 import { datedPlan } from './plans/dated.ts';
 import { conditionOf, datesOf, trailingDate, waitBefore } from './plans/dates.ts';
@@ -27,7 +28,7 @@ export function readFollowUps(talk: Talk, done: readonly Done[], problems: reado
   const out: FollowUp[] = [];
   talk.frames.forEach((frame, at) => {
     const told = { ...talk, problems, done };
-    const plan = planOf(told, frame, at) ?? datedPlan(told, frame, at);
+    const plan = planOf(told, frame, at) ?? askedPlan(told, frame, at) ?? datedPlan(told, frame, at);
     if (!plan) return;
     const wait = waitBefore(talk, frame, at);
     const { due, notBefore: said } = datesOf(talk, frame, at, plan, wait);
@@ -57,15 +58,19 @@ function planOf(talk: Told, frame: Frame, at: number): Plan | null {
   const { chunks, predicate, lemma } = frame;
   const said = chunks.map((c) => c.word).join(' ');
   if (
-    /^(?:let's see|let me see|let me|you know|i mean|i guess|take it easy|have a|never mind|do not worry|don't worry)\b/.test(
+    /^(?:let's see|let me see|let me|you know|i mean|i guess|take it easy|have a|hope|call (?:me|us) back|never mind|do not worry|don't worry)\b/.test(
       said,
     )
   )
     return null;
+  // Greetings passed on.
+  if (/\b(?:happy birthday|congrats|congratulations|hello|hi|thanks|regards)\b/.test(said)) return null;
   if (predicate === 'imperative') {
     if (/^(don't|dont|do)$/.test(chunks[frame.verbAt]!.word)) return heldBack(talk, frame, at);
     if (chunks[frame.verbAt]!.word === 'let') return letPlan(talk, frame, at);
     if (isHaveDo(chunks, frame.verbAt)) return haveDo(talk, frame, at);
+    // "Open: the hall light": a heading.
+    if (chunks.length === 1 && talk.text[frame.end] === ':') return null;
     if (BUYS.test(lemma ?? '') && isPurchase(frame)) return null;
     if (lemma === 'remind') {
       const to = chunks.findIndex((c, k) => c.word === 'to' && chunks[k + 1]?.verb);
@@ -79,6 +84,9 @@ function planOf(talk: Told, frame: Frame, at: number): Plan | null {
     }
     if (lemma === 'order' && frame.rest[0]?.word === 'number') return null;
     if (lemma === 'hold' && frame.rest.length <= 1) return null;
+    // "Call it two sheets": an estimate.
+    if (lemma === 'call' && /^(?:it|that)$/.test(frame.rest[0]?.word ?? '') && frame.rest.some((c) => c.quantity))
+      return null;
     if (lemma === 'make' && frame.rest.some((c) => c.quantity)) return null;
     if (lemma === 'keep' || lemma === 'leave')
       return frame.chunks.some((c) => c.time)
@@ -111,7 +119,7 @@ function planOf(talk: Told, frame: Frame, at: number): Plan | null {
         /\bthen (?:i|we) can\b|^(?:i|we|you) can\b/.test(said) &&
         lemma &&
         !IDLE.has(lemma) &&
-        waitBefore(talk, frame, at)
+        (waitBefore(talk, frame, at) || isWhen(talk.frames[at - 1], frame))
       )
         return { task: verbPhrase(talk, frame, at), who: null, confidence: 0.65 };
       if (
@@ -185,6 +193,13 @@ function planOf(talk: Told, frame: Frame, at: number): Plan | null {
   if (predicate === 'none' || predicate === 'copula') return barePlan(talk, frame, at, said);
   return null;
 }
+
+/** "When the glue dries | we can sand". */
+const isWhen = (before: Frame | undefined, frame: Frame) =>
+  before !== undefined &&
+  before.sentence === frame.sentence &&
+  /^(?:when|once|after)$/.test(before.chunks[0]!.word) &&
+  !frame.negative;
 
 /** One job told twice in a note is one; "do that tomorrow" only dates the job before it. */
 function merged(plans: readonly FollowUp[]): FollowUp[] {

@@ -1,4 +1,4 @@
-import { type Chunk, isSubjectPronoun } from './chunks.ts';
+import { type Chunk, isCopula, isDeterminer, isModal, isNounTerm, isSubjectPronoun } from './chunks.ts';
 import { type Predicate, predicateOf } from './predicate.ts';
 import { type Stretch, splitClauses } from './split.ts';
 import { isNegative, OPENERS } from './words.ts';
@@ -33,7 +33,21 @@ export function framesOf(chunks: readonly Chunk[]): Frame[] {
   const frames = splitClauses(chunks)
     .map(frameOf)
     .filter((frame): frame is Frame => frame !== null);
-  return frames.map((frame, k) => toldInPast(frame, frames[k - 1], frames[k + 1]));
+  return frames
+    .map((frame, k) => toldInPast(frame, frames[k - 1], frames[k + 1]))
+    .map((frame, k) => stillOwed(frame, frames[k - 1]));
+}
+
+/** "Has to be ground and patched": what follows by "and" is owed as well. */
+function stillOwed(frame: Frame, before: Frame | undefined): Frame {
+  const owes =
+    before &&
+    frame.joinedBy === 'and' &&
+    frame.predicate === 'past' &&
+    frame.verbAt === 0 &&
+    before.sentence === frame.sentence &&
+    /\b(?:to|must|should|gotta|will|gonna|needs?) (?:be|get)\b/.test(before.chunks.map((c) => c.word).join(' '));
+  return owes ? { ...frame, predicate: 'owed' } : frame;
 }
 
 const PAST_LIKE_BASE = /^(?:put|set|cut|hit|fit|shut|split|spread|hurt)$/;
@@ -43,7 +57,7 @@ function toldInPast(frame: Frame, before: Frame | undefined, after: Frame | unde
   const head = frame.chunks[0]!;
   if (
     (frame.predicate !== 'imperative' && frame.predicate !== 'none') ||
-    !PAST_LIKE_BASE.test(head.word) ||
+    !PAST_LIKE_BASE.test(head.word.split(' ')[0]!) ||
     !head.verb ||
     frame.openers.includes('so') ||
     frame.openers.includes('then')
@@ -74,7 +88,8 @@ function frameOf(stretch: Stretch): Frame | null {
   }
   while (chunks.length && chunks.at(-1)!.kind === 'mark') chunks = chunks.slice(0, -1);
   if (!chunks.length) return null;
-  const said = afterThen(chunks, openers) ?? predicateOf(chunks);
+  chunks = chunks.slice(reported(chunks));
+  const said = afterThen(chunks, openers) ?? predicateOf(mainOf(chunks));
   return {
     chunks,
     openers,
@@ -92,6 +107,35 @@ function frameOf(stretch: Stretch): Frame | null {
   };
 }
 
+/** What stands before a condition that trails: "paving thursday if it's dry" says nothing of being dry. */
+function mainOf(chunks: readonly Chunk[]): readonly Chunk[] {
+  const k = chunks.findIndex((c, i) => i > 0 && /^(?:if|unless|once|because|cause|cuz)$/.test(c.word));
+  return k > 0 ? chunks.slice(0, k) : chunks;
+}
+
+/** "Luis says the landing is not level", "I think that the pump is dead": what is told stands behind who tells it. */
+function reported(chunks: readonly Chunk[]): number {
+  const says = chunks.findIndex((c) => c.verb?.use === 'say' && !c.verb.forms.has('ing'));
+  if (
+    says < 1 ||
+    says > 3 ||
+    !/^(?:say|tell|think|figure|reckon|guess|mention|swear|claim)$/.test(chunks[says]!.verb!.lemma)
+  )
+    return 0;
+  if (chunks.slice(0, says).some((c) => isModal(c) || c.word === 'to' || isNegative(c.word))) return 0;
+  let from = says + 1;
+  if (/^(?:me|us)$/.test(chunks[from]?.word ?? '')) from++;
+  if (chunks[from]?.word === 'that' && isDeterminer(chunks[from + 1])) from++;
+  const inner = chunks.slice(from);
+  const opens = inner[0];
+  // "I guess sand it all saturday"
+  const order =
+    /^(?:guess|think|figure)$/.test(chunks[says]!.verb!.lemma) && predicateOf(inner).predicate === 'imperative';
+  if (order && inner.length > 1) return from;
+  if (inner.length < 3 || !opens || !(isDeterminer(opens) || isNounTerm(opens))) return 0;
+  return /^(?:copula|modal|present)$/.test(predicateOf(inner).predicate) ? from : 0;
+}
+
 /** "Let it cure, then grout": behind "then" even a word that is mostly a noun is an order. */
 function afterThen(chunks: readonly Chunk[], openers: readonly string[]): ReturnType<typeof predicateOf> | null {
   const verb = chunks[0]?.verb;
@@ -103,6 +147,9 @@ function opens(chunks: readonly Chunk[]): boolean {
   const [first, second] = chunks;
   if (!first) return false;
   if (first.kind === 'mark') return first.word !== '#' && first.word !== '(';
+  // "Boss, the outside unit ...": spoken to.
+  if (first.term?.kind === 'role' && /^(?:boss|chief|jefe|hey boss|hi boss|hello boss)$/.test(first.word))
+    return !isCopula(second) && !second?.verb;
   if (first.kind !== 'word' || !OPENERS.has(first.word)) return false;
   // "still drips", "just the one", "only two left" keep their word unless a subject follows.
   if (first.word === 'still' || first.word === 'only' || first.word === 'just') return isSubjectPronoun(second);

@@ -48,6 +48,9 @@ export function predicateOf(chunks: readonly Chunk[]): Said {
     i++;
   const head = chunks[i];
   if (!head) return none;
+  // "Touch up behind reception done": a job by its name, and that it is over.
+  const over = chunks.length > 2 && /^(?:done|finished|complete|completed)$/.test(chunks.at(-1)!.word);
+  if (over && head.verb?.forms.has('base') && chunks[i + 1]?.word !== 'to') return none;
   if (isImperativeAt(chunks, i)) return said('imperative', chunks, i, i);
   if (isTerseOrder(chunks, i)) return said('imperative', chunks, i, i);
   if (head.word === 'got' && isOwed(chunks, i)) return verbAfter('owed', chunks, i, i);
@@ -84,10 +87,11 @@ export function predicateOf(chunks: readonly Chunk[]): Said {
       )
         return said('past', chunks, at + 1, at + 1);
       if (next && isOwed(chunks, at + 1)) return verbAfter('owed', chunks, at + 1, at + 1);
+      if (next?.word === 'gonna' || isGoingTo(chunks, at + 1)) return verbAfter('modal', chunks, at + 1, at + 1);
       return said('copula', chunks, at, at + 1);
     }
     if (/^(i|we|he|she|they|you)('m|'re)$/.test(chunk.word)) {
-      if (next?.word === 'gonna') return verbAfter('modal', chunks, at + 1, at + 1);
+      if (next?.word === 'gonna' || isGoingTo(chunks, at + 1)) return verbAfter('modal', chunks, at + 1, at + 1);
       if (next?.verb?.forms.has('ing')) return said('present', chunks, at + 1, at + 1);
       return said('copula', chunks, at, at + 1);
     }
@@ -99,6 +103,9 @@ export function predicateOf(chunks: readonly Chunk[]): Said {
     }
     if (/^(i|we|he|she|they|you)'(ll|d)$/.test(chunk.word)) return verbAfter('modal', chunks, at, at + 1);
     if ((isCopula(chunk) || chunk.word === 'get') && at > i) {
+      // "Tyler is gonna wrap the garage side".
+      if (/^(?:is|are)$/.test(chunk.word) && (next?.word === 'gonna' || isGoingTo(chunks, at + 1)))
+        return verbAfter('modal', chunks, at + 1, at);
       if (/^(got|gets?|getting)$/.test(chunk.word)) {
         if (chunk.word === 'got' && next?.word === 'to') return verbAfter('owed', chunks, at, at);
         if (next?.verb?.forms.has('participle') && chunk.word !== 'got') return said('owed', chunks, at + 1, at);
@@ -140,7 +147,8 @@ function saysIt(chunks: readonly Chunk[], at: number): boolean {
     return true;
   if (forms.has('past') && !forms.has('base') && chunk.kind !== 'term') return true;
   if (forms.has('past') && !forms.has('base')) return !isNounTerm(chunks[at + 1]) || before.kind !== 'word';
-  if (forms.has('s') && !isNounTerm(chunk)) return isNounTerm(before) || before.kind === 'word';
+  if (forms.has('s') && !isNounTerm(chunk))
+    return isNounTerm(before) || before.kind === 'word' || before.kind === 'number';
   return false;
 }
 
@@ -171,6 +179,10 @@ function isOwed(chunks: readonly Chunk[], at: number): boolean {
   if (chunk.word === 'supposed' && next?.word === 'to') return true;
   return OWED_WORDS.has(chunk.word) && !(chunk.word === 'wants' && at === 0 ? false : chunk.kind === 'quantity');
 }
+
+/** "Going to run the last one": but "going to the yard" goes there. */
+const isGoingTo = (chunks: readonly Chunk[], at: number) =>
+  chunks[at]?.word === 'going' && chunks[at + 1]?.word === 'to' && chunks[at + 2]?.verb?.forms.has('base') === true;
 
 /** The verb that an owed or modal word governs: "has to be cut", "needs replacing", "gotta come down". */
 function verbAfter(predicate: Predicate, chunks: readonly Chunk[], at: number, subjectEnd: number): Said {
@@ -216,6 +228,8 @@ export function isImperativeAt(chunks: readonly Chunk[], at: number): boolean {
       .slice(at + 1, at + 5)
       .some((c) => isCopula(c) || (c.kind === 'word' && c.verb?.forms.has('past') && !c.verb.forms.has('base')));
   if (saidOf && !/^(?:call|check|ask|tell|make|see|find|text|remind)$/.test(chunk.word)) return false;
+  // "Balance shot": a thing and its flaw.
+  if (next?.term?.kind === 'defect' && at + 2 >= chunks.length) return false;
   const ambiguous = isNounTerm(chunk) || NOUNS_TOO.has(chunk.word) || ADJECTIVES_TOO.has(chunk.word);
   if (!next) return !ambiguous;
   if (isCopula(next) && next.word !== 'got') return false;
@@ -245,13 +259,21 @@ const TERSE = new Set(
 /** "Pull batts back", "paint trim": typed orders whose verb is also a noun. "Tile saw broken" and a bare "paint tray" are none. */
 function isTerseOrder(chunks: readonly Chunk[], at: number): boolean {
   const [verb, next] = [chunks[at]!, chunks[at + 1]];
-  if (!TERSE.has(verb.word) || !verb.verb?.forms.has('base') || verb.owner || !next || !isNounTerm(next)) return false;
-  const rest = chunks.slice(at + 2);
+  if (!TERSE.has(verb.word) || !verb.verb?.forms.has('base') || verb.owner || !next) return false;
+  // "Paint n wall": a word or two may stand before what it is done to.
+  const noun = chunks.findIndex((c, k) => k > at && k <= at + 3 && isNounTerm(c));
+  if (
+    noun < 0 ||
+    !chunks
+      .slice(at + 1, noun)
+      .every((c) => c.kind === 'word' && !c.verb && /^[a-z]+$/.test(c.word) && !isPreposition(c))
+  )
+    return false;
+  const rest = chunks.slice(noun + 1);
   if (
     rest.length === 0 &&
     verb.term?.kind === 'material' &&
-    next.term!.kind !== 'surface' &&
-    next.term!.kind !== 'area'
+    !/^(?:surface|area|fixture)$/.test(chunks[noun]!.term!.kind)
   )
     return false;
   return !rest.some(

@@ -1,7 +1,8 @@
 import type { Reading } from '../types.ts';
 import { type Chunk, isDeterminer, isGoods, isNounTerm, isPreposition, isSubjectPronoun } from './chunks.ts';
 import type { Frame } from './frames.ts';
-import { isNegative, OBJECT_PRONOUNS } from './words.ts';
+import { isPredicative } from './predicate.ts';
+import { isNegative, OBJECT_PRONOUNS, SUBORDINATORS } from './words.ts';
 
 /** What the fact rules read from: the note's clauses in order, and what was being talked about at each. */
 export interface Talk {
@@ -11,7 +12,7 @@ export interface Talk {
 }
 
 const EMPTY = new Set(
-  "the a an this that these those my our your his her its their some any and or of uh um just now already still too also really very pretty all up there here please so then got gonna gotta i we he she they you it i'm we're almost maybe probably well again it's that's whole little bit me him them us em \"em kind sort figured".split(
+  "the a an this that these those my our your his her its their some any and or of uh um just now already still too also really very pretty all up there here please so then got gonna gotta i we he she they you it i'm we're almost maybe probably well again it's that's whole little bit me him them us em \"em kind sort figured never".split(
     ' ',
   ),
 );
@@ -28,12 +29,14 @@ export function phrase(chunks: readonly Chunk[], keep: ReadonlySet<string> = new
           ? c.owner
           : c.kind === 'term' && c.owner
             ? c.owner
-            : c.word,
+            : (ORDINALS[c.word] ?? c.word),
     )
     .filter((w) => keep.has(w) || !EMPTY.has(w))
     .join(' ')
     .trim();
 }
+
+const ORDINALS: Readonly<Record<string, string>> = { '1st': 'first', '2nd': 'second', '3rd': 'third' };
 
 export const spanOf = (chunks: readonly Chunk[]): { start: number; end: number } => ({
   start: chunks[0]!.start,
@@ -46,9 +49,10 @@ export function nounPhraseFrom(chunks: readonly Chunk[], at: number): number {
   for (; k < chunks.length; k++) {
     const c = chunks[k]!;
     if (c.kind === 'mark' || c.kind === 'break' || c.kind === 'time') break;
+    if (isNounTerm(c) && c.owner && isPredicative(chunks, k + 1)) return k + 1;
     if (isNounTerm(c) || c.kind === 'quantity') continue;
     if (isPreposition(c) || isSubjectPronoun(c) || isNegative(c.word)) break;
-    if (c.kind === 'word' && STOPPERS.has(c.word)) break;
+    if (c.kind === 'word' && (STOPPERS.has(c.word) || SUBORDINATORS.has(c.word) || /[a-z]{3}ly$/.test(c.word))) break;
     // "Color match caulk": a verb between words of a name.
     const inName = c.verb?.forms.has('base') && isGoods(chunks[k + 1]) && chunks[k - 1]?.kind !== 'quantity';
     if (c.verb && !c.verb.forms.has('participle') && k > at && !NOUNISH.test(c.word) && !inName) break;
@@ -62,7 +66,7 @@ export function nounPhraseFrom(chunks: readonly Chunk[], at: number): number {
 const NOUNISH =
   /^(trim|stain|drain|seal|stop|tape|board|line|cap|vent|pipe|box|plate|strap|lock|plug|tile|patch|paint|touch|cover|base|block|brace|hook|mount|wire|work|return|drop|closer|level)$/;
 const STOPPERS = new Set(
-  'and or but so then is are was were has have had be been will would can could should to that which who if when while because cause cuz no not too also now again already left gone used wanted needed need needs wants bought ordered grabbed picked extra fitted more short here there each apiece & + plus it them him her us me they i we you he she anyway just still'.split(
+  'and or but so then is are was were has have had be been will would can could should to that which who if when while because cause cuz no not too also now again already left gone used wanted needed need needs wants bought ordered grabbed picked extra fitted more short right here there each apiece & + plus it them him her us me they i we you he she anyway just still'.split(
     ' ',
   ),
 );
@@ -70,7 +74,17 @@ const STOPPERS = new Set(
 /** True where a phrase only points at something named elsewhere. */
 export const isPointer = (chunks: readonly Chunk[]) =>
   chunks.length === 0 ||
-  chunks.every((c) => OBJECT_PRONOUNS.has(c.word) || isSubjectPronoun(c) || isDeterminer(c) || c.word === 'there');
+  chunks.every(
+    (c) =>
+      OBJECT_PRONOUNS.has(c.word) ||
+      isSubjectPronoun(c) ||
+      isDeterminer(c) ||
+      WHICH.test(c.word.replace(/'s$/, '')) ||
+      (c.kind === 'quantity' && c.quantity!.unit === null),
+  );
+/** "The last one", "half of 'em": which of them, not what. */
+const WHICH =
+  /^(?:there|one|ones|last|first|second|third|other|others|old|new|half|couple|few|most|rest|of|left|right|two|three|four|'|em|'em|here)$/;
 
 const PEOPLE = new Set(
   "i we you he she they i'm we're he's she's they're i've we've i'll we'll he'll she'll you're you'll they'll ive ill weve".split(
@@ -80,23 +94,7 @@ const PEOPLE = new Set(
 /** A subject that is a person: the speaker, a role, "he". */
 export const isPerson = (chunks: readonly Chunk[]) =>
   chunks.some((c) => PEOPLE.has(c.word) || (c.kind === 'term' && c.term!.kind === 'role')) ||
-  /^(somebody|someone|nobody|everybody|guys|boss|boys|crew|helper)$/.test(chunks.at(-1)?.word ?? '');
-
-/** Looks back for the thing that "it" means: the nearest earlier named thing, subjects before other nouns. */
-export function antecedent(talk: Talk, at: number, reach = 4): Chunk[] {
-  for (let k = at - 1; k >= 0 && k >= at - reach; k--) {
-    const frame = talk.frames[k]!;
-    // "Not the washer one, the sink one": which of them, not what.
-    if (frame.predicate === 'none' && frame.chunks.some((c) => c.word === 'one')) continue;
-    const subject = thingIn(frame.subject);
-    if (subject.length && !isPerson(frame.subject)) return subject;
-    const object = thingIn(frame.rest);
-    if (object.length) return object;
-    const all = thingIn(frame.chunks);
-    if (all.length) return all;
-  }
-  return [];
-}
+  /^(somebody|someone|nobody|everybody|guys|boss|boys|crew|helper)(?:'s)?$/.test(chunks.at(-1)?.word ?? '');
 
 /** The first noun phrase in a stretch that holds a trade noun. */
 export function thingIn(chunks: readonly Chunk[]): Chunk[] {
@@ -109,7 +107,7 @@ export function thingIn(chunks: readonly Chunk[]): Chunk[] {
   return chunks.slice(from, end).filter((c) => c.kind !== 'quantity' || c.quantity!.unit !== null);
 }
 
-const isModifier = (c: Chunk) =>
+export const isModifier = (c: Chunk) =>
   isNounTerm(c) ||
   (c.kind === 'term' && c.term!.kind === 'finish') ||
   (c.kind === 'word' &&

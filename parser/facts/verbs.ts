@@ -24,12 +24,12 @@ export interface Verb {
 
 const USES: Record<VerbUse, string> = {
   work: `add adjust align anchor apply assemble attach backfill balance bend bleed block bolt box brace bracket brush bury butter
-    calibrate cap catch caulk charge chisel clamp clean clear clip close coat compact conceal configure connect core correct cover
+    calibrate cap catch change caulk charge chisel clamp clean clear clip close coat compact conceal configure connect core correct cover
     crimp cut deliver demo demolish detach dig disassemble disconnect drain draw dress drill drop drywall dry dump elevate empty enclose
     epoxy excavate extend fabricate fasten feather feed fence file fill find finish fish fit fix flash flatten float flood flush foam
     form frame furnish fur glaze glue grade grind grout gut hang haul hook inspect install insulate inject join kill knock label
     lacquer lag land lay level lift line lock loosen lower lube mark mask mix modify mortar mount move mow mud mulch nail notch oil open orient
-    paint parge patch pin pipe pitch place plane plant plaster plug plumb polish pour power pressure-test prime program prop protect prune
+    paint parge patch pave pin pipe pitch place plane plant plaster plug plumb polish pour power pressure-test prime program prop protect prune
     pull pump purge putty raise ream rebuild recaulk recess recoat reconnect redo refasten refill refinish reframe refit regrout rehang reinforce
     reinstall reload remove repair repaint repipe replace replumb repoint reprogram reroute reseal reset resand restain restore restretch retape retrim rewire
     rip roll rout route rub run rake sand saw scab scarify scrape screed screw scribe seal seat secure service set shave shim shingle shut shingle
@@ -215,7 +215,7 @@ function madeUp(word: string): Verb | undefined {
   if (word.length < 5 || !/[a-z]{3}ed$/.test(word) || NOT_PAST.test(word)) return undefined;
   const stem = word.slice(0, -2);
   const lemma =
-    /(.)\1$/.test(stem) && !/(?:ss|ll)$/.test(stem)
+    /(.)\1$/.test(stem) && !/(?:ss|ll|ff|zz)$/.test(stem)
       ? stem.slice(0, -1)
       : /(?:[^aeiou][uzsvc]|[aeiou][zsvcg]|at|ir|ur|or)$/.test(stem)
         ? `${stem}e`

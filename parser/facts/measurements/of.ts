@@ -1,7 +1,8 @@
 import type { Measurement, Quantity } from '../../types.ts';
+import { antecedent } from '../antecedent.ts';
 import { type Chunk, isDeterminer, isNounTerm, isPreposition } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
-import { antecedent, isPerson, isPointer, nounPhraseFrom, phrase, type Talk, thingIn } from '../talk.ts';
+import { isPerson, isPointer, nounPhraseFrom, phrase, type Talk, thingIn } from '../talk.ts';
 import { DIMENSIONS } from './readings.ts';
 
 /** What a figure is the measure of. */

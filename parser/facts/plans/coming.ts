@@ -3,13 +3,16 @@ import type { Frame } from '../frames.ts';
 import { isPerson, isPointer, phrase } from '../talk.ts';
 import { datedEntry, datedSubject } from './dated.ts';
 import { owedInside, toldTo } from './owed.ts';
-import { cutAtTime, IDLE, meant, type Plan, personIn, resolve, type Told, verbPhrase } from './told.ts';
+import { BUYS, cutAtTime, IDLE, meant, type Plan, personIn, resolve, type Told, verbPhrase } from './told.ts';
 
 /** "He wants photos", "owner is getting the sign", "sealer crew comes monday to seal it", "sawcuts go in tomorrow". */
 export function presentPlan(talk: Told, frame: Frame, at: number, said: string): Plan | null {
   const { lemma, chunks } = frame;
   if (frame.negative) return null;
   const dated = chunks.some((c) => c.time && !c.time.past);
+  // "I owe her a price on the outlets".
+  if (lemma === 'owe' && /^(?:i|we)$/.test(chunks[0]!.word) && frame.rest.length > 1)
+    return { task: `send ${phrase(cutAtTime(frame.rest))}`, who: null, confidence: 0.6 };
   if (lemma === 'come' || lemma === 'go') {
     const to = chunks.findIndex((c, k) => k > frame.verbAt && c.word === 'to' && chunks[k + 1]?.verb);
     if (to > 0 && dated)
@@ -29,6 +32,7 @@ export function presentPlan(talk: Told, frame: Frame, at: number, said: string):
       ? { task: phrase(chunks.slice(frame.verbAt)), who: personIn(frame.subject), confidence: 0.7 }
       : null;
   }
+  if (BUYS.test(lemma ?? '') && !personIn(frame.subject)) return null;
   if (chunks[frame.verbAt]?.verb?.forms.has('ing') && (dated || personIn(frame.subject)) && lemma && !IDLE.has(lemma))
     return { task: verbPhrase(talk, frame, at), who: personIn(frame.subject), confidence: 0.7 };
   if (
@@ -81,7 +85,7 @@ export function barePlan(talk: Told, frame: Frame, at: number, said: string): Pl
     };
   const owed = owedInside(frame);
   if (owed) return owed;
-  const dated = datedEntry(frame) ?? datedSubject(talk, frame, at);
+  const dated = datedEntry(talk, frame, at) ?? datedSubject(talk, frame, at);
   if (dated) return dated;
   const verb = frame.chunks[0];
   if (

@@ -1,6 +1,7 @@
 import { type Chunk, isCopula, isModal, isNounTerm } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import { isPointer, phrase } from '../talk.ts';
+import { isSmall } from '../words.ts';
 import { conditionOf } from './dates.ts';
 import { cutAtTime, IDLE, meant, type Plan, personIn, resolve, type Told } from './told.ts';
 
@@ -24,7 +25,7 @@ export function datedSubject(talk: Told, frame: Frame, at: number): Plan | null 
 }
 
 /** A plan with no verb: "2nd coat wed", "texture thurs", "paint fri (painter)". */
-export function datedEntry(frame: Frame): Plan | null {
+export function datedEntry(talk: Told, frame: Frame, at: number): Plan | null {
   // "Dry till tomorrow" is a state of the work, not work.
   if (
     /^(?:dry|drying|wet|cure|curing|set|setting|closed|off|home|back)$/.test(frame.chunks[0]!.word) &&
@@ -46,7 +47,7 @@ export function datedEntry(frame: Frame): Plan | null {
     frame.chunks.some((c) => c.term?.kind === 'defect' || c.quantity)
   )
     return null;
-  const work = frame.chunks.filter((c) => c.kind === 'term' || c.kind === 'word');
+  const work = cutAtTime(frame.chunks).filter((c) => c.kind === 'term' || c.kind === 'word');
   const named =
     work.some((c) => isNounTerm(c) && c.term!.kind !== 'area' && c.term!.kind !== 'role') ||
     work.some((c) => c.verb?.forms.has('base') || c.verb?.forms.has('ing') || c.term?.kind === 'work');
@@ -56,14 +57,17 @@ export function datedEntry(frame: Frame): Plan | null {
       .map((c) => (c === doing ? { ...c, word: c.verb!.lemma } : c))
       .filter((c) => c.term?.kind !== 'role' && !/^(?:by|on|for|due)$/.test(c.word)),
   );
-  return named && task
-    ? { task: task.includes(' ') ? task : `do ${task}`, who: personIn(frame.chunks), confidence: 0.6 }
-    : null;
+  if (!named || !task) return null;
+  // "Grouting friday": the work by itself, done to what was last spoken of.
+  const alone = !task.includes(' ');
+  const verb = alone && (doing ?? work.find((c) => c.verb?.forms.has('base') && !isNounTerm(c)));
+  const said = verb ? `${verb.verb!.lemma} ${meant(talk, at)}`.trim() : alone ? `do ${task}` : task;
+  return { task: said, who: personIn(frame.chunks), confidence: 0.6 };
 }
 
 /** Weather, goods on their way, who is away, what is told of the day itself: dated, and nobody's work. */
 const NO_WORK =
-  /\b(?:rains?|raining|rainy|snow|freezes?|weather|hot|cold|closed|closes|opens?|off|away|vacation|holiday|land|lands|arrives?|arriving|delivers?|delivered|delivery|ships?|shipping|shows? up|due|eta|backordered|thanks?|see you|birthday|game|dries|dry|cures?|call it|meet|party|lunch|beer|push|bump|slide)\b/;
+  /\b(?:rains?|raining|rainy|snow|freezes?|weather|closed|closes|opens?|(?:is|are|be|i'm|he's|she's|that's|it's|day|they're) (?:off|away|out|dry|hot|cold|good)|vacation|holiday|land|lands|arrives?|arriving|delivers?|delivered|delivery|ships?|shipping|shows? up|due|eta|backordered|thanks?|see you|birthday|game|dries|cures?|call it|meet|party|lunch|beer|push|bump|slide)\b|^(?:dry|cure|set)\b/;
 const GOES = /^(?:go|come|be|start|begin|happen)$/;
 
 /**
@@ -73,10 +77,12 @@ const GOES = /^(?:go|come|be|start|begin|happen)$/;
 export function datedPlan(talk: Told, frame: Frame, at: number): Plan | null {
   const { chunks } = frame;
   const day = chunks.find((c) => c.time && !c.time.past && c.time.hours === undefined);
-  const said = chunks.map((c) => c.word).join(' ');
+  const trailing = chunks.findIndex((c, k) => k > 0 && /^(?:if|once|when|unless|after|before)$/.test(c.word));
+  const said = (trailing > 0 ? chunks.slice(0, trailing) : chunks).map((c) => c.word).join(' ');
   if (!day || frame.negative || NO_WORK.test(said) || /^(?:if|when|once|unless|before|after)\b/.test(said)) return null;
+  const booked = /\b(?:scheduled|booked|slated|set|lined up|on the calendar) (?:for|on)\b/.test(said);
   if (
-    /^(?:past|imperative|owed)$/.test(frame.predicate) ||
+    (/^(?:past|imperative|owed)$/.test(frame.predicate) && !booked) ||
     frame.use === 'buy' ||
     chunks.some((c) => c.term?.kind === 'defect')
   )
@@ -93,6 +99,7 @@ export function datedPlan(talk: Told, frame: Frame, at: number): Plan | null {
   }
   const goes = body.find((c) => c.verb && GOES.test(c.verb.lemma))?.verb?.lemma;
   const thing = phrase(frame.subject.filter((c) => c.term?.kind !== 'role'));
+  if (booked && thing) return { task: thing.includes(' ') ? thing : `do ${thing}`, who, confidence: 0.65 };
   if (goes === 'start' || goes === 'begin') return { task: `start ${thing || meant(talk, at)}`, who, confidence: 0.65 };
   if (
     who &&
@@ -102,6 +109,26 @@ export function datedPlan(talk: Told, frame: Frame, at: number): Plan | null {
   ) {
     const what = meant(talk, at);
     return what ? { task: `come${/\bback\b/.test(said) ? ' back' : ''} for ${what}`, who, confidence: 0.6 } : null;
+  }
+  // "Counter guy templates tuesday": behind who does it, a word that no table holds is what he does.
+  const after = who
+    ? body[body.findIndex((c) => c.start > (frame.chunks.find((r) => r.term?.kind === 'role')?.start ?? 0))]
+    : undefined;
+  if (who && after?.kind === 'word' && !isSmall(after.word) && /^[a-z]{4,}$/.test(after.word) && !after.verb)
+    return {
+      task: `${after.word.replace(/s$/, '')} ${phrase(body.slice(body.indexOf(after) + 1)) || meant(talk, at)}`.trim(),
+      who,
+      confidence: 0.6,
+    };
+  // "Inspection's thursday", "thursday is the second coat": work spoken of as a thing.
+  const named = chunks.some(
+    (c) =>
+      c.term?.kind === 'work' ||
+      /^(?:coat|inspection|walkthrough|pour|demo|delivery|final|punch)$/.test(c.word.replace(/'s$/, '')),
+  );
+  if (frame.predicate === 'copula' && named) {
+    const deed = phrase(body.filter((c) => !isCopula(c)));
+    return { task: deed.includes(' ') ? deed : `do ${deed}`, who, confidence: 0.6 };
   }
   if (goes && thing && /\b(?:in|on|up|down)\b/.test(said) && !isPointer(frame.subject))
     return { task: `install ${thing}`, who, confidence: 0.65 };

@@ -99,7 +99,10 @@ function leadingDate(talk: Talk, at: number): TimeMention | null {
   if (
     dated &&
     before.sentence === frame.sentence &&
-    ((frame.joinedBy === 'and' && before.predicate === 'imperative') || frame.openers.includes('then'))
+    ((frame.joinedBy === 'and' && /^(?:imperative|modal|owed)$/.test(before.predicate)) ||
+      frame.openers.includes('then') ||
+      // "If it's still wet monday, cut it out".
+      (before.chunks[0]!.word === 'if' && frame.predicate === 'imperative'))
   )
     return dated;
   return before.chunks.every((c) => c.time || c.kind === 'mark' || isDeterminer(c) || /^(on|for|come)$/.test(c.word)) &&

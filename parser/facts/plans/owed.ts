@@ -58,6 +58,11 @@ export function needsPlan(talk: Told, frame: Frame, at: number): Plan | null {
       return { task: `${phrase(cutAtTime(object))} for ${role}`, who: null, confidence: 0.6 };
     return null;
   }
+  // "Needs one more pass", "another coat".
+  const deed = object.find((c) =>
+    /^(?:pass|coat|wipe|cleaning|look|touch-up|wash|sanding|rinse|skim|round)$/.test(c.word),
+  );
+  if (deed && thing) return { task: `${deed.word} ${thing}`, who: null, confidence: 0.65 };
   if (!object.length || object.some((c) => c.quantity || isGoods(c))) return null;
   return thing
     ? { task: `${phrase(cutAtTime(resolve(talk, object, at)))} ${thing}`, who: null, confidence: 0.6 }
@@ -68,7 +73,12 @@ export function needsPlan(talk: Told, frame: Frame, at: number): Plan | null {
 export function toldTo(talk: Told, frame: Frame, at: number): Plan | null {
   const { chunks } = frame;
   const to = chunks.findIndex((c, k) => c.word === 'to' && chunks[k + 1]?.verb?.forms.has('base'));
-  const who = to > 0 ? chunks.slice(0, to).findLast((c) => c.term?.kind === 'role') : undefined;
+  const trade =
+    to === 1 &&
+    /^(?:hvac|electrical|plumbing|framing|roofing|drywall|painting|tile|flooring|sparky|sub|gc|ec|pc)$/.test(
+      chunks[0]!.word,
+    );
+  const who = trade ? chunks[0] : to > 0 ? chunks.slice(0, to).findLast((c) => c.term?.kind === 'role') : undefined;
   if (!who) return null;
   const near = to - chunks.indexOf(who);
   const coming = chunks.slice(0, to).some((c) => /^(?:coming|comes|be here|here)$/.test(c.word));

@@ -1,8 +1,9 @@
 import type { Done, Problem } from '../../types.ts';
+import { antecedent } from '../antecedent.ts';
 import { type Chunk, isGoods, isNounTerm } from '../chunks.ts';
 import { roleIn } from '../done.ts';
 import type { Frame } from '../frames.ts';
-import { antecedent, phrase, type Talk, thingIn } from '../talk.ts';
+import { phrase, type Talk, thingIn } from '../talk.ts';
 import { waitBefore } from './dates.ts';
 
 /** The talk with what was already found: a repair speaks of a flaw, a next step of what was last made. */
@@ -86,7 +87,7 @@ export function meant(talk: Told, at: number): string {
 export function cutAtTime(chunks: readonly Chunk[]): Chunk[] {
   const end = chunks.findIndex(
     (c, k) =>
-      !(c.word === 'if' && k <= 1) &&
+      !(c.word === 'if' && k <= 1 && chunks[0]!.kind !== 'time') &&
       /^(before|until|till|til|when|if|so|because|b4|once|after|since|unless)$/.test(c.word),
   );
   return (end >= 0 ? chunks.slice(0, end) : chunks).filter((c) => c.kind !== 'time' && !/^(by|on)$/.test(c.word));
