@@ -7,7 +7,7 @@ import { chain } from './chain.ts';
 import { USUAL_PACK } from './defaults.ts';
 import { type Goods, goodsFigures, goodsIn } from './goods.ts';
 import { type Ratio, type Terms, termsIn } from './ratios.ts';
-import { figureAt, type Said, saying } from './said.ts';
+import { figureAt, type Said, saying, without } from './said.ts';
 import { type Extent, extentIn, sizeText } from './shapes.ts';
 
 /** What the notes have told so far of one kind of goods in one area. */
@@ -40,9 +40,9 @@ const ASKS = /\bhow (?:many|much)\b|\b(?:figure|work out|add up|reckon) (?:out )
  * Goods by extent: what covers, runs or fills, in packs. Reckoned where a note names the goods and how they are sold,
  * wasted or how many coats; a mere size is no order. Sizes said again for the same place replace the earlier ones.
  */
-export function reckonGoods(notes: readonly Said[]): Reckoning {
+export function reckonGoods(notes: readonly Said[], claimed: ReadonlyMap<string, ReadonlySet<number>>): Reckoning {
   const works: Work[] = [];
-  for (const said of notes) meet(works, said);
+  for (const said of notes) meet(works, without(said, claimed.get(said.noteId)));
   const out: Reckoning = { lines: [], questions: [] };
   for (const work of works) settle(work, works, out);
   return out;

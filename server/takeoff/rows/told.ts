@@ -1,0 +1,394 @@
+import Fraction from 'fraction.js';
+import { type Figure, figureAt, lengthIn, type Said, saying } from '../reading/said.ts';
+
+/** Pieces that stand in a row, and how their row is told. */
+interface Kind {
+  item: string;
+  named: RegExp;
+  /** Section of a piece by nominal size, where the trade has a usual one. */
+  usual?: { spacing?: number; size?: string };
+}
+
+export const KINDS: readonly Kind[] = [
+  { item: 'baluster', named: /\b(?:balusters?|spindles?)\b/ },
+  { item: 'picket', named: /\bpickets?\b|\bfence boards?\b/ },
+  { item: 'deck board', named: /\bdeck(?:ing)? boards?\b|\bdecking\b|\bboards\b(?=.*\bgap\b)/ },
+  { item: 'slat', named: /\bslats?\b/ },
+  { item: 'joist', named: /\b(?:joists?)\b(?! hangers?)/, usual: { spacing: 16 } },
+  { item: 'rafter', named: /\brafters?\b/, usual: { spacing: 16 } },
+  { item: 'truss', named: /\btruss(?:es)?\b/, usual: { spacing: 24 } },
+  { item: 'stud', named: /\b(?<!stair )studs?\b(?! (?:finder|wall|bay))/, usual: { spacing: 16 } },
+  { item: 'fence post', named: /\b(?:fence|line|corner|gate|rail)? ?posts?\b/ },
+  { item: 'furring strip', named: /\b(?:furring|strapping)(?: strips?)?\b/, usual: { spacing: 16 } },
+  { item: 'purlin', named: /\bpurlins?\b/ },
+  { item: 'sleeper', named: /\bsleepers?\b/ },
+  { item: 'batten', named: /\bbattens?\b/ },
+  { item: 'bracket', named: /\b(?:brackets?|hooks?)\b/ },
+  { item: 'anchor bolt', named: /\banchor bolts?\b|\banchors?\b/ },
+  { item: 'strap', named: /\b(?:pipe |cable )?(?:straps?|clips?|staples?)\b/ },
+  { item: 'rebar', named: /\brebar\b/ },
+];
+
+/** What one note tells of a row; lengths in inches, null where it says nothing of it. */
+export interface RowTold {
+  item: string;
+  spacing: Fraction | null;
+  runs: Fraction[];
+  /** Rows alike: both sides of a roof, three walls of one length. */
+  times: number | null;
+  /** Nominal section: `2x4`. */
+  section: string | null;
+  /** Length of a piece, inches. */
+  piece: Fraction | null;
+  width: Fraction | null;
+  gap: { width: Fraction; most: boolean } | null;
+  extra: number | null;
+  /** The ends of the row stand already: no piece there. */
+  noEnds: boolean | null;
+  /** Runs meet at corners and share the post there. */
+  corners: boolean | null;
+  /** Hangers a piece. */
+  hangers: number | null;
+  /** Rails a bay. */
+  rails: number | null;
+  /** Plates along each wall. */
+  plates: number | null;
+  hole: { diameter: Fraction; depth: Fraction } | null;
+  /** The post stands in the concrete and is taken out of it. */
+  lessPost: boolean | null;
+  /** Bags are counted up hole by hole. */
+  eachHole: boolean | null;
+  /** Holes, where they were counted. */
+  holes: number | null;
+  /** Figures that are spoken for. */
+  used: Set<number>;
+}
+
+const NUMBER = '(?:<NC>|\\b(a|one|an|single))';
+const numberOf = (said: Said, id: string | undefined, word: string | undefined): number =>
+  word ? 1 : figureAt(said, id).value.valueOf();
+
+/** A length that is neither spacing nor size of a piece, by what stands behind it. */
+const NOT_A_RUN =
+  /^ ?(?:on center|o\.?c\b|apart|centers?|spacing|gap|high|tall|deep|wide boards?|thick|square|long (?:studs?|posts?|boards?|joists?|rafters?|pickets?)|footers?|studs?\b|posts?\b|joists?\b|rafters?\b|pickets?\b|boards?\b|sticks?\b|way\b|lengths?\b|gate|x |by \{)/;
+
+/** Reads every row that a note tells of. `standing`: kinds that earlier notes told of in the same area. */
+export function rowsIn(said: Said, standing: readonly string[]): RowTold[] {
+  const { words } = said;
+  const named = KINDS.filter((k) => k.named.test(words)).map((k) => k.item);
+  const kinds = named.length > 0 ? named : standing.slice(-1);
+  const own = kinds.filter(
+    (item) => !(item === 'fence post' && /\b(?:between|clear)\b[^.]{0,20}\bposts?\b/.test(words)),
+  );
+  return own.map((item) => rowIn(said, item, own));
+}
+
+function rowIn(said: Said, item: string, kinds: readonly string[]): RowTold {
+  const { words } = said;
+  const told: RowTold = {
+    item,
+    spacing: null,
+    runs: [],
+    times: null,
+    section: null,
+    piece: null,
+    width: null,
+    gap: null,
+    extra: null,
+    noEnds:
+      /\bnot? (?:one )?(?:at|on) (?:the |either |each )?ends?\b|\bends? (?:is|are) (?:there|in|up) already\b/.test(
+        words,
+      ) || null,
+    corners: /\bcorners?\b|\bl[- ]shaped?\b/.test(words) || null,
+    hangers: null,
+    rails: null,
+    plates: null,
+    hole: null,
+    lessPost: null,
+    eachHole:
+      /\b(?:hole by hole|per hole|each hole|every hole|full bags? (?:in|per|a) )/.test(
+        words.replace(/\bnot (?:hole by hole|per hole|each hole)/g, ''),
+      ) || null,
+    holes: null,
+    used: new Set(),
+  };
+  sectionIn(said, told);
+  holesIn(said, told);
+  gapsIn(said, told);
+  spacingIn(said, told, kinds);
+  companionsIn(said, told);
+  runsIn(said, told);
+  return told;
+}
+
+function claim(told: RowTold, ...ids: (string | undefined)[]): void {
+  for (const id of ids) if (id) told.used.add(Number(id));
+}
+
+const free = (told: RowTold, id: string | undefined) => id !== undefined && !told.used.has(Number(id));
+
+/** "Holes 10 in across and 30 deep", "12 inch holes 3 foot deep", "six footings". */
+function holesIn(said: Said, told: RowTold): void {
+  const { words } = said;
+  if (!/\b(?:holes?|footings?|piers?|tubes?|dig)\b/.test(words)) return;
+  const wide =
+    saying(
+      '\\b(?:holes?|footings?|piers?|tubes?)(?: (?:are|is|at|of|dug|will be))* (?:about )?<LN>(?: (?:across|wide|around|round|diameter|dia))?',
+    ).exec(words) ??
+    saying('<LN>(?: (?:inch|in|round|diameter|wide|dia))* (?:holes?|footings?|piers?|tubes?|sonotubes?)').exec(words) ??
+    saying('<LN>(?: in)? (?:across|diameter|dia|round)\\b').exec(words);
+  const deep =
+    saying('<LN>(?: (?:inches|inch|in|feet|foot|ft))? (?:deep|down)\\b').exec(words) ??
+    saying('depth(?: of| is)? <LN>').exec(words);
+  if (!wide || !deep) return;
+  const [w, d] = [figureAt(said, wide[1]), figureAt(said, deep[1])];
+  const diameter = lengthIn(w, 'in', 'in');
+  // "10 in across and 30 deep": a bare depth is in the unit of the width, or feet where it is small.
+  const depth = lengthIn(d, 'in', d.value.compare(6) <= 0 ? 'ft' : 'in');
+  if (!diameter || !depth) return;
+  claim(told, wide[1], deep[1]);
+  told.hole = { diameter, depth };
+  const counted = saying('(?<!x )<N>(?: [a-z]+){0,2} (?:holes|footings|piers|tubes|posts)\\b').exec(words);
+  if (counted && free(told, counted[1]) && figureAt(said, counted[1]).value.d === 1n) {
+    told.holes = figureAt(said, counted[1]).value.valueOf();
+    claim(told, counted[1]);
+  }
+  if (/\b(?:take|less|minus|deduct|subtract|knock|pull)\b/.test(words)) {
+    const refused =
+      /\b(?:don't|do not|dont|not|no need to|without|never mind|ignore)\b[^.;]{0,20}\b(?:tak(?:e|ing)|deduct(?:ing)?|subtract(?:ing)?|less|post)\b/.test(
+        words,
+      );
+    const asked = saying(
+      '\\b(?:take|less|minus|deduct|subtract|knock)\\b[^.;]{0,16}(?:\\bposts?\\b|<N> ?(?:x|by) ?<N>)[^.;]{0,12}(?:\\bout\\b|\\boff\\b|$|[.,;])',
+    ).exec(words);
+    told.lessPost = asked !== null && !refused;
+    claim(told, asked?.[1], asked?.[2]);
+  }
+}
+
+/** "2x4x8", "two by four eight footers", "4x4 posts", "2x8s, 12 ft long". */
+function sectionIn(said: Said, told: RowTold): void {
+  const { words } = said;
+  for (const m of words.matchAll(saying('<N> ?(?:x|by) ?<N>(?: ?s\\b)?(?:(?: ?(?:x|by) ?|,? )<LN>)?', 'g'))) {
+    const [a, b] = [figureAt(said, m[1]).value, figureAt(said, m[2]).value];
+    if (!nominal(a, b) || [m[1], m[2]].some((id) => !free(told, id))) continue;
+    told.section = `${a.toString()}x${b.toString()}`;
+    claim(told, m[1], m[2]);
+    const third = m[3] ? figureAt(said, m[3]) : null;
+    if (third && !third.onCenter && stickLength(third)) {
+      told.piece = stickLength(third);
+      claim(told, m[3]);
+    }
+    break;
+  }
+  const long =
+    saying(
+      '<L>(?: long)?,? (?:studs?|posts?|joists?|rafters?|pickets?|boards?|sticks?|lengths?|balusters?|lumber)\\b',
+    ).exec(words) ??
+    saying(
+      '\\b(?:studs?|posts?|joists?|rafters?|pickets?|boards?|balusters?|sticks?)(?: (?:are|is|come in|at|all))* <L>(?: long)(?! (?:wall|run|fence))',
+    ).exec(words);
+  if (!told.piece && long && free(told, long[1])) {
+    told.piece = stickLength(figureAt(said, long[1]));
+    if (told.piece) claim(told, long[1]);
+  }
+  said.figures.forEach((figure, id) => {
+    if (told.piece || told.used.has(id) || !/foot ?ers?|footer/.test(figure.quote.toLowerCase())) return;
+    told.piece = lengthIn(figure, 'in');
+    told.used.add(id);
+  });
+  const plural = /\b(?:in|come in|comes in) (?:the )?(8|10|12|14|16|20) ?s\b/.exec(words);
+  const spelt = /\b(?:in|come in|comes in) (eights|tens|twelves|fourteens|sixteens|twenties)\b/.exec(words);
+  const feet = plural ? Number(plural[1]) : spelt ? SPELT[spelt[1]!]! : null;
+  if (!told.piece && feet) told.piece = new Fraction(feet * 12);
+}
+
+const SPELT: Readonly<Record<string, number>> = {
+  eights: 8,
+  tens: 10,
+  twelves: 12,
+  fourteens: 14,
+  sixteens: 16,
+  twenties: 20,
+};
+
+/** Yards cut lumber to these feet; 92-5/8 in studs too. Common practice, no source. */
+function stickLength(figure: Figure): Fraction | null {
+  const inches = lengthIn(figure, 'in', 'ft');
+  return inches && inches.compare(24) >= 0 && inches.compare(300) <= 0 ? inches : null;
+}
+
+const THICK = ['1', '1.25', '2', '4', '6', '8'];
+const nominal = (a: Fraction, b: Fraction) =>
+  THICK.includes(a.toString()) && [2, 3, 4, 6, 8, 10, 12].includes(b.valueOf()) && a.compare(b) <= 0;
+
+/** "3-1/2 in pickets with a 2 in gap", "5-1/2 wide boards, 1/8 gap", "gap can't be over 4". */
+function gapsIn(said: Said, told: RowTold): void {
+  const { words } = said;
+  const most =
+    saying(
+      "\\b(?:gaps?|spac(?:e|ing|es)|openings?)(?: (?:can't|cannot|can not|not|no|has to|must|should|to))* (?:be )?(?:over|more than|bigger than|under|less than|max(?:imum)?|past)(?: of)? <LN>",
+    ).exec(words) ??
+    saying(
+      '\\b(?:no more than|not over|not more than|max(?:imum)?(?: of)?|under|less than|at most)(?: a)? <LN>(?: (?:clear|inch|in|max))* ?(?:gaps?|between|apart|clear|spac)',
+    ).exec(words) ??
+    saying('<LN> (?:max|maximum)(?: gap| space| between| clear)').exec(words);
+  const plain =
+    saying('<LN>(?: (?:inch|in|of a|clear))* (?:gaps?|space|spaced|between|reveal)\\b').exec(words) ??
+    saying('\\bgaps?(?: (?:is|are|of|at|between|them))* (?:a )?<LN>').exec(words);
+  const gap = most ?? plain;
+  if (gap && free(told, gap[1])) {
+    const width = lengthIn(figureAt(said, gap[1]), 'in', 'in');
+    if (width && width.compare(8) <= 0) {
+      told.gap = { width, most: most !== null };
+      claim(told, gap[1]);
+    }
+  }
+  const wide =
+    saying(
+      '<LN>(?: (?:inch|in|wide|square))*,? (?:wide )?(?:boards?|pickets?|balusters?|spindles?|slats?|decking)\\b',
+    ).exec(words) ??
+    saying(
+      "\\b(?:boards?|pickets?|balusters?|spindles?|slats?)(?: (?:are|is|at|measure|all|they're|actual))*,? <LN>(?: (?:inches|inch|in))?(?: (?:wide|square|actual|across)|,| with|\\.|$| and)",
+    ).exec(words);
+  if (wide && free(told, wide[1]) && told.item !== 'stud') {
+    const width = lengthIn(figureAt(said, wide[1]), 'in', 'in');
+    if (width && width.compare(12) <= 0) {
+      told.width = width;
+      claim(told, wide[1]);
+    }
+  }
+}
+
+/** "Sixteen on center", "a post every 8 ft", "2 ft apart". */
+function spacingIn(said: Said, told: RowTold, kinds: readonly string[]): void {
+  const { words } = said;
+  const found: { at: number; id: number; length: Fraction }[] = [];
+  const add = (at: number, id: number, bare: string) => {
+    const length = lengthIn(said.figures[id]!, 'in', bare);
+    if (length) found.push({ at, id, length });
+  };
+  said.figures.forEach((figure, id) => {
+    if (figure.onCenter) add(words.search(new RegExp(`\\{[A-Z]${id}\\}`)), id, 'in');
+  });
+  for (const pattern of [
+    '\\b(?:every|each|spaced(?: at| out)?|spacing(?: of| is| at)?|centers (?:at|of)|no more than|at most)(?: about)? <LN>(?! ?(?:x|by|gap|between|clear|max gap))',
+    '<LN>(?: (?:inch|in|foot|ft))? (?:apart|centers|spacing|oc|o\\.c\\.|on centers?)\\b',
+  ])
+    for (const m of words.matchAll(saying(pattern, 'g'))) {
+      const figure = figureAt(said, m[1]);
+      if (free(told, m[1])) add(m.index, Number(m[1]), figure.value.compare(10) <= 0 ? 'ft' : 'in');
+    }
+  if (found.length === 0) return;
+  // Of several spacings each kind takes the one said nearest behind its name.
+  const named = KINDS.find((k) => k.item === told.item)!.named.exec(words)?.index ?? 0;
+  const nearest =
+    kinds.length < 2 ? found[0]! : [...found].sort((a, b) => Math.abs(a.at - named) - Math.abs(b.at - named))[0]!;
+  told.spacing = nearest.length;
+  for (const { id } of found) told.used.add(id);
+}
+
+/** Hangers, rails, plates and spare pieces. */
+function companionsIn(said: Said, told: RowTold): void {
+  const { words } = said;
+  if (/\bhangers?\b/.test(words) && told.item === 'joist')
+    told.hangers =
+      /\b(?:each|both|either) ends?\b|\bends? of (?:each|every)\b|\btwo (?:hangers )?(?:a|per|each) joist/.test(
+        words,
+      ) || saying('<N>(?: hangers)? (?:a|per|each|to a) joist').test(words)
+        ? 2
+        : 1;
+  const rails = saying('<N>(?: [a-z]+)? rails?(?: (?:a|per|each|every|to a|between|in each)\\b|,|\\.|$| and)').exec(
+    words,
+  );
+  if (rails && free(told, rails[1]) && told.item === 'fence post') {
+    told.rails = figureAt(said, rails[1]).value.valueOf();
+    claim(told, rails[1]);
+  }
+  if (/\bplates?\b/.test(words) && told.item === 'stud') told.plates = /\b(?:single|one) top\b/.test(words) ? 2 : 3;
+  for (const pattern of [
+    `(?:plus|and|add|get|with|throw in|order|,) ?(?:on )?${NUMBER} (?:[a-z]+ )?(?:extra|spare|spares|more)\\b`,
+    `${NUMBER} (?:extra|spare|more)\\b`,
+    `\\b(?:extra|plus|add)(?: on)? ${NUMBER}(?! ?(?:percent|%|pct|ft|in|x|rails?|plates?))`,
+  ]) {
+    const m = saying(pattern).exec(words);
+    if (!m || (m[1] && !free(told, m[1]))) continue;
+    const count = numberOf(said, m[1], m[2]);
+    if (!Number.isInteger(count) || count > 200) continue;
+    told.extra = count;
+    claim(told, m[1]);
+    break;
+  }
+}
+
+/** What the row runs along: lengths that nothing else has claimed. */
+function runsIn(said: Said, told: RowTold): void {
+  const { words } = said;
+  const least = told.spacing ?? told.width ?? new Fraction(12);
+  const pair = saying('<LN>(?: (?:foot|feet|ft|long|wide|deep))* ?(?:x|by) ?<LN>').exec(words);
+  if (pair && free(told, pair[1]) && free(told, pair[2])) {
+    const sides = [pair[1], pair[2]].map((id) => lengthIn(figureAt(said, id), 'in', 'ft'));
+    if (sides[0] && sides[1]) {
+      claim(told, pair[1], pair[2]);
+      const [long, short] = sides[0].compare(sides[1]) >= 0 ? [sides[0], sides[1]] : [sides[1], sides[0]];
+      if (told.item === 'stud' && /\b(?:walls|room|around|perimeter|all four)\b/.test(words))
+        told.runs = [long, short, long, short];
+      // Pieces reach the short way, so that their row runs the long way; boards lie along the long side.
+      else told.runs = told.item === 'deck board' ? [acrossOf(said, told, short, long)] : [long];
+      return;
+    }
+  }
+  const across = acrossIn(said, told);
+  if (across) {
+    told.runs = [across];
+    return;
+  }
+  for (const m of words.matchAll(
+    saying(
+      `(?:${NUMBER} (?:walls?|sides?|runs?|sections?|rows?|stretch(?:es)?|bays|rails?|flights?)(?: (?:at|of|each|are|is|both))* )?<LN>`,
+      'g',
+    ),
+  )) {
+    const id = m[3];
+    const figure = figureAt(said, id);
+    const rest = words.slice(m.index + m[0].length);
+    if (!free(told, id) || NOT_A_RUN.test(rest) || figure.per) continue;
+    if (!figure.sure && !(figure.unit === null && listed(words, m.index + m[0].lastIndexOf('{')))) continue;
+    const length = lengthIn(figure, 'in', 'ft');
+    if (!length || length.compare(least) < 0) continue;
+    const count = m[1] || m[2] ? numberOf(said, m[1], m[2]) : 1;
+    told.runs.push(...Array<Fraction>(Math.min(20, Math.max(1, count))).fill(length));
+    claim(told, id, m[1]);
+  }
+  const both = /\b(?:both|each|two|either) (?:side|slope|end|gable|way)s?\b/.test(
+    words.replace(/\b(?:at|on) (?:both|each|either) ends?\b|\bends? of each\b/g, ''),
+  );
+  const sides = saying('<N> (?:sides|slopes|walls alike|gables|rows)\\b').exec(words);
+  if (sides && free(told, sides[1])) {
+    told.times = figureAt(said, sides[1]).value.valueOf();
+    claim(told, sides[1]);
+  } else if (both && told.runs.length === 1 && /rafter|truss|baluster|purlin|batten/.test(told.item)) told.times = 2;
+}
+
+/** A bare figure between commas of a list of lengths: "9, 12 and 14 foot". */
+const listed = (words: string, at: number) =>
+  /(?:, |and )$/.test(words.slice(0, at)) || /^\{[A-Z]\d+\}(?:,| and)/.test(words.slice(at));
+
+/** "Deck's 12 ft out from the house", "12 ft across the boards". */
+function acrossIn(said: Said, told: RowTold): Fraction | null {
+  if (told.item !== 'deck board') return null;
+  const way = saying('\\b(?:run|runs|running|go|goes|going|laid|lay)(?: (?:the|along|with))* <LN>').exec(said.words);
+  const out = saying('<LN>(?: (?:foot|feet|ft))? (?:out|deep|wide|across|the other way|to the house)').exec(said.words);
+  if (way && free(told, way[1])) claim(told, way[1]);
+  if (!out || !free(told, out[1])) return null;
+  claim(told, out[1]);
+  return lengthIn(figureAt(said, out[1]), 'in', 'ft');
+}
+
+/** Boards of a deck told by two sides lie along the side that was said, else the long one. */
+function acrossOf(said: Said, told: RowTold, short: Fraction, long: Fraction): Fraction {
+  const way = saying('\\b(?:run|runs|running|go|goes|laid|lay)(?: (?:the|along|with))* <LN>').exec(said.words);
+  const along = way ? lengthIn(figureAt(said, way[1]), 'in', 'ft') : null;
+  if (way) claim(told, way[1]);
+  return along?.equals(short) || /\b(?:the short way|short direction)\b/.test(said.words) ? long : short;
+}
