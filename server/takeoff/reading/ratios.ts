@@ -9,6 +9,8 @@ export interface Ratio {
   per: string;
   /** Where in the words it stands. */
   at: number;
+  /** How it came about, for the working, where it was reckoned. */
+  note?: string;
 }
 
 /** What a note says about how goods are sold. */
@@ -16,7 +18,7 @@ export interface Terms {
   ratios: Ratio[];
   /** `0.1`; null where none was said. */
   waste: Fraction | null;
-  coats: number | null;
+  coats: { value: number; at: number }[];
   /** `60 lb`, `2.5 L`: the pack's own size, where it names the goods. */
   packSize: string | null;
   /** Figures that are spoken for. */
@@ -49,20 +51,19 @@ const areaUnit = (word: string): string => {
 const unitOf = (figure: Figure) => (figure.sure ? figure.unit : null);
 
 /** Reads packs, coverage, waste and coats out of a note. */
-export function termsIn(said: Said): Terms {
-  const out: Terms = { ratios: [], waste: null, coats: null, packSize: null, used: new Set() };
+export function termsIn(said: Said, used = new Set<number>()): Terms {
+  const out: Terms = { ratios: [], waste: null, coats: [], packSize: null, used };
   packsOf(said, out);
   coverageOf(said, out);
   out.waste = wasteIn(said, out.used);
-  const coats = saying('<C>').exec(said.words);
   for (const match of said.words.matchAll(saying('<C>', 'g'))) {
     const figure = figureAt(said, match[1]);
-    if (figure.unit === 'coat') {
-      out.coats = figure.value.valueOf();
-      out.used.add(Number(match[1]));
-    }
+    if (figure.unit !== 'coat') continue;
+    out.coats.push({ value: figure.value.valueOf(), at: match.index });
+    out.used.add(Number(match[1]));
   }
-  if (!coats && /\b(?:single|one) coat\b/.test(said.words)) out.coats = 1;
+  const single = /\b(?:single|one) coat\b/.exec(said.words);
+  if (single) out.coats.push({ value: 1, at: single.index });
   return out;
 }
 
@@ -94,7 +95,7 @@ function packsOf(said: Said, out: Terms): void {
         add(m, figure.value, bare ? 'cu ft' : figure.unit, packUnit(m[2]!), [yields[1]]);
     }
   }
-  for (const m of words.matchAll(saying(`<AVL>[- ](?:of )?(${PACKS})\\b`, 'g'))) {
+  for (const m of words.matchAll(saying(`<AVL>[- ](?:of )?(${PACKS})\\b(?! to\\b)`, 'g'))) {
     if (out.used.has(Number(m[1]))) continue;
     const figure = figureAt(said, m[1]);
     const per = packUnit(m[2]!);
@@ -171,6 +172,14 @@ function coverageOf(said: Said, out: Terms): void {
     if (!figure.per || out.used.has(id) || figure.kind === 'slope') return;
     add(words.indexOf(`${id}}`), figure.value, unitOf(figure), packUnit(figure.per), String(id));
   });
+  // "400 ft per thousand sq ft", "one for every two square feet".
+  for (const m of words.matchAll(
+    saying('<NLKVWC>(?: of (?:it|tape|mud|compound|them))? (?:per|to the|to|for every|for each|every|for) <A>', 'g'),
+  )) {
+    const [what, over] = [figureAt(said, m[1]), figureAt(said, m[2])];
+    if (free(m[1]) && free(m[2]) && over.value.compare(0) > 0 && !what.per)
+      add(m.index, what.value.div(over.value), unitOf(what) ?? what.unit ?? 'each', over.unit!, m[1], m[2]);
+  }
   // "8 to the sq ft", "ten to a box", "350 a gallon", "6 boards to the box".
   for (const m of words.matchAll(
     saying(
