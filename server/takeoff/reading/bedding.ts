@@ -58,9 +58,11 @@ export function beddingIn(said: Said, used: Set<number>): Bedding {
     saying('(?:joints?|grout lines?|spacers?)(?: (?:is|are|of|at|wide))*,? (?:a |an )?<LN>(?! ?(?:x|by))').exec(words);
   out.joint = inches(joint?.[1], 1);
   if (out.joint) claim(joint?.[1]);
-  const thick =
-    saying('<LN>(?: (?:in|inch))* (?:thick|deep joint)').exec(words) ??
-    saying('thick(?:ness)?(?: (?:is|of|at))* <LN>').exec(words);
+  const third = saying('<LN> ?(?:x|by) ?<LN> ?(?:x|by) ?<LN>(?: [a-z]+){0,2}? tiles?').exec(words);
+  const thick = third
+    ? [third[0], third[3]]
+    : (saying('<LN>(?: (?:in|inch))* (?:thick|deep joint)').exec(words) ??
+      saying('thick(?:ness)?(?: (?:is|of|at))* <LN>').exec(words));
   out.thickness = inches(thick?.[1], 1);
   if (out.thickness) claim(thick?.[1]);
   return out;

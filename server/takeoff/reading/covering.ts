@@ -3,7 +3,7 @@ import { convert } from '../../../parser/quantities/units.ts';
 import { cover } from '../calculators/cover.ts';
 import { show } from '../calculators/reckoned.ts';
 import type { ComputedLine } from '../types.ts';
-import { chain } from './chain.ts';
+import { type Chain, chain } from './chain.ts';
 import { extentOf } from './extents.ts';
 import { type Habit, habitOf, usualWaste } from './habits.ts';
 import type { Ratio } from './ratios.ts';
@@ -48,7 +48,7 @@ function settle(work: Work, all: readonly Work[]): ComputedLine | string | null 
   if (typeof gross === 'string') return gross;
   const sold = soldBy(work, gross.unit);
   if (typeof sold === 'string') return work.asked || work.wanted ? `${work.goods.item}: ${sold}` : null;
-  const steps = chain(gross.unit, sold.ratios);
+  const steps = chain(gross.unit, sold.ratios) ?? ownMeasure(work, gross.unit);
   if (!steps)
     return work.asked
       ? `How is the ${work.goods.item} sold, and what does one cover? It comes to ${show(gross.value)} ${gross.unit}.`
@@ -74,6 +74,12 @@ function settle(work: Work, all: readonly Work[]): ComputedLine | string | null 
     ...(sold.source && { source: sold.source }),
   });
   return answer.ok ? lineOf(work, answer, onHandIn(work, steps)) : `${work.goods.item}: ${answer.why}`;
+}
+
+/** Goods sold by what they are measured in, or reckoned with waste though nobody said how they are sold. */
+function ownMeasure(work: Work, unit: string): Chain | null {
+  const meant = work.byMeasure === unit || (work.waste !== null && unit !== 'cu ft');
+  return meant ? { through: [], unit, pack: null, bought: true } : null;
 }
 
 /** Stock of the goods in the amount's own unit; what is in another unit cannot be taken off. */

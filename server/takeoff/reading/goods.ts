@@ -26,6 +26,8 @@ export function goodsIn(said: Said): Goods[] {
     if (!same) found.push(goods);
     else {
       same.mentions.push(goods.at);
+      // "12/3, no, that's 6/3": the code said later.
+      if (same.by === 'length' && goods.size) same.size = goods.size;
       if (same.size === null) Object.assign(same, { size: goods.size, sides: goods.sides });
     }
   };
@@ -150,7 +152,7 @@ function sizeOf(said: Said, at: number, quote: string): Pick<Goods, 'size' | 'si
   const after = said.words.slice(at + quote.length, at + quote.length + 30);
   const gap = '(?: (?!is|are|by|long|wide|high)[a-z]+){0,3}';
   const pair =
-    saying(`<LN> ?(?:x|by) ?<LN>(?! ?x)${gap} $`).exec(before) ??
+    saying(`<LN> ?(?:x|by) ?<LN>(?: ?x ?<LN>)?${gap} $`).exec(before) ??
     (TILE.test(quote) ? saying('^(?: is| are|,)?(?: the)? <LN> ?(?:x|by) ?<LN>').exec(after) : null);
   if (pair) {
     const [a, b] = [figureAt(said, pair[1]), figureAt(said, pair[2])];

@@ -22,7 +22,7 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
   },
   {
     named:
-      /\b(?:romex|nm cable|(?:[468]|10|12|14|six|eight|ten|twelve|fourteen) ?[-/ ] ?(?:2|3|two|three)(?: (?:wire|cable|romex|nm))?)(?= (?:for|to|in|from|on|w|with|home|is|run|and)\b|,|\.|:|$)/,
+      /\b(?:romex|nm cable|(?:[468]|10|12|14|six|eight|ten|twelve|fourteen) ?[-/ ] ?(?:2|3|two|three)(?: (?:wire|cable|romex|nm))?)(?= (?:for|to|in|from|on|w|with|home|is|run|and|no|it)\b|,|\.|:|$)/,
     item: 'cable',
     by: 'length',
   },

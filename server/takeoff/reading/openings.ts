@@ -66,6 +66,20 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
     if (area) out.lessArea = out.lessArea.add(area.mul(each));
     for (const id of [m[1], m[2]]) if (id) used.add(Number(id));
   }
+  // "Take off 20 for the door and 15 for each window".
+  for (const m of words.matchAll(
+    saying(
+      `<NA>(?: (?:sq ft|feet|square))? (?:for|per|a|an) (?:(the|a|one|each|every|per) )?(door|window|opening)s?\\b`,
+      'g',
+    ),
+  )) {
+    const figure = figureAt(said, m[1]);
+    if (used.has(Number(m[1])) || figure.value.compare(4) < 0) continue;
+    const counted = saying(`<N> (?:[a-z]+ )?${m[3]}s?\\b`).exec(words);
+    const each = counted && /each|every|per/.test(m[0]) ? figureAt(said, counted[1]).value : new Fraction(1);
+    out.lessArea = out.lessArea.add((convert(figure.value, figure.unit ?? 'sq ft', 'sq ft') ?? figure.value).mul(each));
+    for (const id of [m[1], counted?.[1]]) if (id) used.add(Number(id));
+  }
   // "Less two three-foot doors", "minus a 32 inch doorway": width only, for runs.
   for (const m of words.matchAll(
     saying(

@@ -21,6 +21,8 @@ export interface Terms {
   coats: { value: number; at: number }[];
   /** `60 lb`, `2.5 L`: the pack's own size, where it names the goods. */
   packSize: string | null;
+  /** Sold by its own measure: "by the foot", "by the square foot". */
+  byMeasure: 'ft' | 'sq ft' | null;
   /** Figures that are spoken for. */
   used: Set<number>;
 }
@@ -52,7 +54,7 @@ const unitOf = (figure: Figure) => (figure.sure ? figure.unit : null);
 
 /** Reads packs, coverage, waste and coats out of a note. */
 export function termsIn(said: Said, used = new Set<number>()): Terms {
-  const out: Terms = { ratios: [], waste: null, coats: [], packSize: null, used };
+  const out: Terms = { ratios: [], waste: null, coats: [], packSize: null, byMeasure: measureIn(said.words), used };
   packsOf(said, out);
   coverageOf(said, out);
   out.waste = wasteIn(said, out.used);
@@ -65,6 +67,14 @@ export function termsIn(said: Said, used = new Set<number>()): Terms {
   const single = /\b(?:single|one) coat\b/.exec(said.words);
   if (single) out.coats.push({ value: 1, at: single.index });
   return out;
+}
+
+/** "Sold by the foot", "they price it by the square foot". */
+function measureIn(words: string): Terms['byMeasure'] {
+  const m = /\bby the (?:(sq(?:uare)?\.? ?(?:ft|foot|feet)|sqft)|(?:linear |lineal |running )?(?:foot|ft))\b/.exec(
+    words,
+  );
+  return m ? (m[1] ? 'sq ft' : 'ft') : null;
 }
 
 /** "Fifty foot rolls", "2.5 L tins", "60 lb bags, .45 cu ft each", "4x8 sheets", "in sixteens". */
@@ -98,15 +108,16 @@ function packsOf(said: Said, out: Terms): void {
   for (const m of words.matchAll(saying(`<AVL>[- ](?:of )?(${PACKS})\\b(?! to\\b)`, 'g'))) {
     if (out.used.has(Number(m[1]))) continue;
     const figure = figureAt(said, m[1]);
-    const per = packUnit(m[2]!);
+    // Ten foot pieces are sticks.
+    const per = figure.kind === 'length' && /^pieces?$|^pcs?$/.test(m[2]!) ? 'stick' : packUnit(m[2]!);
     if (per === figure.unit || per === 'square' || per === 'each') continue;
     if (!figure.sure) continue;
     add(m, figure.value, figure.unit, per, [m[1]]);
     if (figure.kind === 'volume') out.packSize ??= `${figure.value.toString()} ${figure.unit}`;
   }
-  for (const m of words.matchAll(saying('<LN> ?(?:x|by) ?<LNK>(?: (sheets?|panels?|boards?|s)\\b)?', 'g'))) {
+  for (const m of words.matchAll(saying('<LNK> ?(?:x|by) ?<LNK>(?: (sheets?|panels?|boards|s)\\b)?(?! ?x)', 'g'))) {
     const [a, b] = [figureAt(said, m[1]), figureAt(said, m[2])];
-    const sheets = b.unit === 'sheet' || /^(?:sheet|panel|s$)/.test(m[3] ?? '') || (m[3] && a.value.valueOf() <= 4);
+    const sheets = b.unit === 'sheet' || /^(?:sheet|panel)/.test(m[3] ?? '') || (m[3] && a.value.compare(3) >= 0);
     const feet = (f: Figure) => (f.unit === 'in' && f.sure ? f.value.div(12) : f.value);
     const [w, l] = [feet(a), feet(b)];
     const stocked = /^(?:2|3|4|4\.5|5)x(?:4|5|6|8|9|10|12|14|16)$/.test(`${w.toString()}x${l.toString()}`);
@@ -137,7 +148,7 @@ function coverageOf(said: Said, out: Terms): void {
     for (const id of ids) if (id) out.used.add(Number(id));
   };
   const per =
-    '(?:a|an|per|to a|to the|to each|to one|in a|in the|in each|each|every|for a|for each|for every|from a|out of a|\\/)';
+    '(?:a|an|per|to a|to the|to each|to one|in a|in the|in each|each|every|for a|for each|for every|from a|out of a|\\/)(?: (?:double|single|full|whole|big|small))?';
   // Counted packs for a measure: "three bundles to the square", "a bag for every 40 square feet".
   for (const m of words.matchAll(
     saying(`<KC> (?:to|per|a|for|every|does|do|covers|cover)(?: the| a| each| every| about)? (${AREA_WORDS})\\b`, 'g'),

@@ -109,6 +109,13 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
     `(?:<N>(?:${COUNTED})?(?: (?:at|of|each|are|is|about|x))* )?((?:\\{N\\d+\\},? (?:and |then )?)*)<L>((?:,? (?:and |then )?\\{N\\d+\\}(?! ?(?:x|by|to|per|of|at|percent|%|[a-z]+s\\b)))*)`,
     'g',
   );
+  // "Two at 32 in and one at 60": a bare length takes the unit of the one before.
+  const before = said.figures.find((f) => f.sure && f.kind === 'length')?.unit ?? unit;
+  for (const m of words.matchAll(saying('<N> (?:at|of) <N>(?! ?(?:x|by|percent|%|to|per))', 'g'))) {
+    if (used.has(Number(m[1])) || used.has(Number(m[2])) || figureAt(said, m[1]).value.d !== 1n) continue;
+    const length = convert(figureAt(said, m[2]).value, before, 'ft');
+    if (length) push(length, figureAt(said, m[1]).value.valueOf(), Number(m[1]), Number(m[2]));
+  }
   for (const m of words.matchAll(list)) {
     const id = Number(m[3]);
     const figure = said.figures[id]!;

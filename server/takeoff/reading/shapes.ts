@@ -61,7 +61,8 @@ export function extentIn(said: Said, by: Measure, used: Set<number>): Extent {
   rectanglesIn(said, by, used, out);
   heightIn(said, used, out);
   areasIn(said, used, out);
-  if (out.shapes.length === 0 && by !== 'area') runsIn(said, used, out);
+  if (out.depth === null && by === 'volume') thirdDepth(said, used, out);
+  if (out.shapes.length === 0 && (by !== 'area' || out.height)) runsIn(said, used, out);
   if (out.shapes.length === 0 && by === 'area') perimeterIn(said, used, out);
   return out;
 }
@@ -114,6 +115,14 @@ function depthIn(said: Said, by: Measure, used: Set<number>, out: Extent): void 
   const figure = figureAt(said, m[1]);
   out.depth = figure.sure ? convert(figure.value, figure.unit!, 'ft') : figure.value.div(12);
   used.add(Number(m[1]));
+}
+
+/** "40 ft by 10, four inches": inches that nothing else claims are a fill's thickness. */
+function thirdDepth(said: Said, used: Set<number>, out: Extent): void {
+  const id = said.figures.findIndex((f, k) => !used.has(k) && f.unit === 'in' && f.sure && f.value.compare(36) <= 0);
+  if (id < 0 || out.shapes.length === 0) return;
+  out.depth = said.figures[id]!.value.div(12);
+  used.add(id);
 }
 
 /** Pairs by "x" or "by", with how many of them; a third figure is a fill's thickness. */

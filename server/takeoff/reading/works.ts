@@ -15,6 +15,8 @@ export interface Work {
   extent: Extent | null;
   ratios: Ratio[];
   packSize: string | null;
+  /** Sold by its own measure. */
+  byMeasure: Terms['byMeasure'];
   waste: Fraction | null;
   coats: number | null;
   bedding: Bedding;
@@ -71,10 +73,12 @@ function meet(works: Work[], said: Said): void {
     if (standing && tells && goods.length === 0 && !isDone(said.words)) update(standing, note, terms, standing.goods);
     return;
   }
-  const someOwn = goods.length > 1 && goods.some((_, k) => ownTerms(terms, goods, k).ratios.length > 0);
+  const someOwn =
+    goods.length > 1 &&
+    goods.some((g, k) => !WITH_OTHERS.test(g.item) && ownTerms(said, terms, goods, k).ratios.length > 0);
   for (const one of wantedGoods) {
     const index = goods.indexOf(one);
-    const own = goods.length > 1 ? ownTerms(terms, goods, index) : terms;
+    const own = goods.length > 1 ? ownTerms(said, terms, goods, index) : terms;
     const work = works.find((w) => stands(w, one, said));
     if (work) update(work, note, own, one);
     else if (starts(note, one, index, own, someOwn)) {
@@ -96,8 +100,8 @@ function readNote(said: Said, works: readonly Work[], standing: Work | undefined
   const used = new Set<number>();
   const makeUp = by === 'length' ? makeUpIn(said, used) : [];
   const terms = termsIn(said, used);
-  for (const id of goodsFigures(said, [...goods, ...works.map((w) => w.goods)])) used.add(id);
   const bedding = beddingIn(said, used);
+  for (const id of goodsFigures(said, [...goods, ...works.map((w) => w.goods)])) used.add(id);
   const stock = stockIn(said, used);
   const known = new Map<Measure, Extent>();
   const extentFor = (measure: Measure): Extent => {
@@ -138,6 +142,7 @@ const newWork = (said: Said, goods: Goods, works: readonly Work[], others: reado
   extent: null,
   ratios: [],
   packSize: null,
+  byMeasure: null,
   waste: null,
   coats: null,
   bedding: NO_BEDDING,
@@ -174,6 +179,7 @@ function update(work: Work, note: Note, terms: Terms, goods: Goods): void {
   work.ratios = [...terms.ratios, ...work.ratios.filter((r) => !replaced.has(r.per))];
   work.waste = terms.waste ?? work.waste;
   work.coats = terms.coats.at(-1)?.value ?? work.coats;
+  work.byMeasure = terms.byMeasure ?? work.byMeasure;
   work.packSize = terms.packSize ?? work.packSize;
   work.bedding = {
     joint: note.bedding.joint ?? work.bedding.joint,
@@ -231,14 +237,17 @@ function putRight(shapes: Extent['shapes'], fresh: Extent['shapes'][number]): Ex
 }
 
 /** Of several goods in a note each keeps the packs and coats said beside it; waste serves them all. */
-function ownTerms(terms: Terms, goods: readonly Goods[], k: number): Terms {
+function ownTerms(said: Said, terms: Terms, goods: readonly Goods[], k: number): Terms {
   const owner = ({ at, per, unit }: { at: number; per?: string; unit?: string | null }) => {
-    const fits = goods.filter((g) => (per && PACK_OF[per]?.test(g.item)) || (unit && MADE_OF[unit]?.test(g.item)));
+    const fits = goods.filter(
+      (g) => (per && !SMALL.test(g.item) && PACK_OF[per]?.test(g.item)) || (unit && MADE_OF[unit]?.test(g.item)),
+    );
     const among = fits.length > 0 ? fits : goods;
     const before = [...among].sort((a, b) => nearest(b, at) - nearest(a, at))[0]!;
     return goods.indexOf(nearest(before, at) < 0 ? among[0]! : before);
   };
-  const nearest = (g: Goods, at: number) => g.mentions.findLast((m) => m <= at + OF) ?? -1;
+  const nearest = (g: Goods, at: number) =>
+    g.mentions.findLast((m) => m <= at || (m <= at + OF && / of (?:the |that )?$/.test(said.words.slice(at, m)))) ?? -1;
   const ratios = terms.ratios.filter((r) => owner(r) === k);
   const sized = terms.packSize === null || ratios.length > 0 || k === packOwner(terms.packSize, goods);
   return {
@@ -250,7 +259,10 @@ function ownTerms(terms: Terms, goods: readonly Goods[], k: number): Terms {
 }
 
 /** "Two coats of white", "a bucket of mud": the goods named this close behind own the figure. */
-const OF = 14;
+const OF = 24;
+
+/** Board is in their name, but they come in no sheets. */
+const SMALL = /screw|compound/;
 
 /** Packs that only some goods come in. */
 const PACK_OF: Readonly<Record<string, RegExp>> = {

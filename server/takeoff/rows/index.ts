@@ -74,6 +74,7 @@ function tells(told: RowTold, standing: boolean): boolean {
     (told.gap !== null && told.width !== null) ||
     (told.gap !== null && told.item === 'baluster');
   const holes = told.hole !== null && told.holes !== null;
+  if (told.item === 'pier') return holes;
   return (spaced && told.runs.length > 0) || holes;
 }
 
@@ -97,7 +98,7 @@ function settle(row: Row): Answer {
   const waste = row.terms.waste ?? new Fraction(0);
   const silly = absurdWaste(waste);
   if (silly) return refused(silly.why);
-  const posts = row.runs.length > 0 ? countRow(row) : null;
+  const posts = row.runs.length > 0 && row.item !== 'pier' ? countRow(row) : null;
   if (posts && !posts.ok) return refused(posts.why);
   if (posts) {
     const cut = waste.compare(0) > 0 ? new Fraction(posts.count).mul(waste.add(1)).ceil().valueOf() : posts.count;

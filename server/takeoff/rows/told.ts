@@ -27,6 +27,7 @@ export const KINDS: readonly Kind[] = [
   { item: 'anchor bolt', named: /\banchor bolts?\b|\banchors?\b/ },
   { item: 'strap', named: /\b(?:pipe |cable )?(?:straps?|clips?|staples?)\b/ },
   { item: 'rebar', named: /\brebar\b/ },
+  { item: 'pier', named: /\b(?:footings?|piers?|sonotubes?|tubes?|holes?)\b/ },
 ];
 
 /** What one note tells of a row; lengths in inches, null where it says nothing of it. */
@@ -76,7 +77,8 @@ const NOT_A_RUN =
 export function rowsIn(said: Said, standing: readonly string[]): RowTold[] {
   const { words } = said;
   const named = KINDS.filter((k) => k.named.test(words)).map((k) => k.item);
-  const kinds = named.length > 0 ? named : standing.slice(-1);
+  // Holes are dug for the posts of the note, if it has any.
+  const kinds = named.length === 0 ? standing.slice(-1) : named.length > 1 ? named.filter((k) => k !== 'pier') : named;
   const own = kinds.filter(
     (item) => !(item === 'fence post' && /\b(?:between|clear)\b[^.]{0,20}\bposts?\b/.test(words)),
   );
@@ -183,7 +185,7 @@ function sectionIn(said: Said, told: RowTold): void {
   }
   const long =
     saying(
-      '<L>(?: long)?,? (?:studs?|posts?|joists?|rafters?|pickets?|boards?|sticks?|lengths?|balusters?|lumber)\\b',
+      '<L>(?: long)? (?:studs?|posts?|joists?|rafters?|pickets?|boards?|sticks?|lengths?|balusters?|lumber)\\b',
     ).exec(words) ??
     saying(
       '\\b(?:studs?|posts?|joists?|rafters?|pickets?|boards?|balusters?|sticks?)(?: (?:are|is|come in|at|all))* <L>(?: long)(?! (?:wall|run|fence))',
@@ -236,6 +238,8 @@ function gapsIn(said: Said, told: RowTold): void {
   const plain =
     saying('<LN>(?: (?:inch|in|of a|clear))* (?:gaps?|space|spaced|between|reveal)\\b').exec(words) ??
     saying('\\bgaps?(?: (?:is|are|of|at|between|them))* (?:a )?<LN>').exec(words);
+  if (/\b(?:no|without a|zero) gaps?\b|\b(?:tight|butted|touching)\b/.test(words))
+    told.gap = { width: new Fraction(0), most: false };
   const gap = most ?? plain;
   if (gap && free(told, gap[1])) {
     const width = lengthIn(figureAt(said, gap[1]), 'in', 'in');
