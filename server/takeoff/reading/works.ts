@@ -249,12 +249,13 @@ function ownTerms(said: Said, terms: Terms, goods: readonly Goods[], k: number):
   const nearest = (g: Goods, at: number) =>
     g.mentions.findLast((m) => m <= at || (m <= at + OF && / of (?:the |that )?$/.test(said.words.slice(at, m)))) ?? -1;
   const ratios = terms.ratios.filter((r) => owner(r) === k);
-  const sized = terms.packSize === null || ratios.length > 0 || k === packOwner(terms.packSize, goods);
+  const size = terms.packSize;
+  const sized = size !== null && k === packOwner(size, goods, ratios.length > 0 ? k : 0);
   return {
     ...terms,
     ratios,
     coats: terms.coats.filter((c) => owner(c) === k),
-    packSize: sized ? terms.packSize : null,
+    packSize: sized ? size : null,
   };
 }
 
@@ -275,9 +276,12 @@ const PACK_OF: Readonly<Record<string, RegExp>> = {
 /** What only some goods are counted in. */
 const MADE_OF: Readonly<Record<string, RegExp>> = { screw: /screw/ };
 
-/** A bag named by its pounds holds what comes in bags. */
-const packOwner = (size: string, goods: readonly Goods[]) =>
-  / lb$/.test(size) ? goods.findIndex((g) => PACK_OF.bag!.test(g.item)) : 0;
+/** Whose pack a size is: sheets by their sides, bags by their pounds, tubes by their ounces; else `other`. */
+function packOwner(size: string, goods: readonly Goods[], other: number): number {
+  const pack = size.includes('x') ? 'sheet' : / lb$/.test(size) ? 'bag' : / oz$/.test(size) ? 'tube' : null;
+  const owner = pack ? goods.findIndex((g) => !SMALL.test(g.item) && PACK_OF[pack]!.test(g.item)) : -1;
+  return owner < 0 ? other : owner;
+}
 
 /** Goods that a note of stock speaks of: by name, by size, or "the same". */
 function ownerOf(works: readonly Work[], said: Said, goods: readonly Goods[]): Work | undefined {

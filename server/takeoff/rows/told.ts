@@ -135,9 +135,9 @@ function holesIn(said: Said, told: RowTold): void {
   if (!/\b(?:holes?|footings?|piers?|tubes?|dig)\b/.test(words)) return;
   const wide =
     saying(
-      '\\b(?:holes?|footings?|piers?|tubes?)(?: (?:are|is|at|of|dug|will be))* (?:about )?<LN>(?: (?:across|wide|around|round|diameter|dia))?',
+      '\\b(?:holes?|footings?|piers?|tubes?),?(?: (?:are|is|at|of|dug|will be|all|each))* (?:about )?<LN>(?: (?:across|wide|around|round|diameter|dia))?',
     ).exec(words) ??
-    saying('<LN>(?: (?:inch|in|round|diameter|wide|dia))* (?:holes?|footings?|piers?|tubes?|sonotubes?)').exec(words) ??
+    saying('<L>(?: (?:inch|in|round|diameter|wide|dia))* (?:holes?|footings?|piers?|tubes?|sonotubes?)').exec(words) ??
     saying('<LN>(?: in)? (?:across|diameter|dia|round)\\b').exec(words);
   const deep =
     saying('<LN>(?: (?:inches|inch|in|feet|foot|ft))? (?:deep|down)\\b').exec(words) ??
@@ -171,15 +171,15 @@ function holesIn(said: Said, told: RowTold): void {
 /** "2x4x8", "two by four eight footers", "4x4 posts", "2x8s, 12 ft long". */
 function sectionIn(said: Said, told: RowTold): void {
   const { words } = said;
-  for (const m of words.matchAll(saying('<N> ?(?:x|by) ?<N>(?: ?s\\b)?(?:(?: ?(?:x|by) ?|,? )<LN>)?', 'g'))) {
+  for (const m of words.matchAll(saying('<N> ?(?:x|by) ?<N>(?: ?s\\b)?(?: ?(?:x|by) ?<LN>|,? <L>)?', 'g'))) {
     const [a, b] = [figureAt(said, m[1]).value, figureAt(said, m[2]).value];
     if (!nominal(a, b) || [m[1], m[2]].some((id) => !free(told, id))) continue;
     told.section = `${a.toString()}x${b.toString()}`;
     claim(told, m[1], m[2]);
-    const third = m[3] ? figureAt(said, m[3]) : null;
+    const third = m[3] || m[4] ? figureAt(said, m[3] ?? m[4]) : null;
     if (third && !third.onCenter && stickLength(third)) {
       told.piece = stickLength(third);
-      claim(told, m[3]);
+      claim(told, m[3] ?? m[4]);
     }
     break;
   }
