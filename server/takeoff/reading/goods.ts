@@ -1,4 +1,5 @@
 import type Fraction from 'fraction.js';
+import { convert } from '../../../parser/quantities/units.ts';
 import { COLOURS, COVERS, FILLS, RUNS, SHORT_NAMES } from './goodsWords.ts';
 import { figureAt, type Said, saying } from './said.ts';
 
@@ -156,6 +157,10 @@ function sizeOf(said: Said, at: number, quote: string): Pick<Goods, 'size' | 'si
     (TILE.test(quote) ? saying('^(?: is| are|,)?(?: the)? <LN> ?(?:x|by) ?<LN>').exec(after) : null);
   if (pair) {
     const [a, b] = [figureAt(said, pair[1]), figureAt(said, pair[2])];
+    const metric = [a, b].every((f) => f.unit === 'mm' || f.unit === 'cm');
+    const [wide, high] = metric ? [convert(a.value, a.unit!, 'in'), convert(b.value, b.unit!, 'in')] : [null, null];
+    if (wide && high && TILE.test(quote) && wide.compare(60) <= 0 && high.compare(60) <= 0)
+      return { size: `${a.value.toString()}x${b.value.toString()}`, sides: [wide, high] };
     const small = a.unit !== 'ft' && b.unit !== 'ft' && a.unit !== 'm' && b.unit !== 'm';
     if (small && TILE.test(quote) && a.value.compare(60) <= 0 && b.value.compare(60) <= 0)
       return { size: `${a.value.toString()}x${b.value.toString()}`, sides: [a.value, b.value] };

@@ -32,7 +32,7 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
   const named = new RegExp(`\\b(?:${OPENING})\\b`);
   for (const m of words.matchAll(
     saying(
-      `(?:<N> )?(?:[a-z]+ ){0,2}(?:${OPENING})(?: (?:is|are|at|of|each|that's|that are|being|'s|measuring|all|{N\\d+}|one)|,|:)* <LN>${SIDE} ?(?:x|by) ?<LN>`,
+      `(?:<N> )?(?:(?!less|minus|take|for|out|by|the)[a-z]+ ){0,2}(?:${OPENING})(?: (?:is|are|at|of|each|that's|that are|being|'s|measuring|all|{N\\d+}|one)|,|:)* <LN>${SIDE} ?(?:x|by) ?<LN>`,
       'g',
     ),
   ))

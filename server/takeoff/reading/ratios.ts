@@ -22,7 +22,7 @@ export interface Terms {
   /** `60 lb`, `2.5 L`: the pack's own size, where it names the goods. */
   packSize: string | null;
   /** Sold by its own measure: "by the foot", "by the square foot". */
-  byMeasure: 'ft' | 'sq ft' | null;
+  byMeasure: 'ft' | 'sq ft' | 'cu yd' | null;
   /** Figures that are spoken for. */
   used: Set<number>;
 }
@@ -74,7 +74,8 @@ function measureIn(words: string): Terms['byMeasure'] {
   const m = /\bby the (?:(sq(?:uare)?\.? ?(?:ft|foot|feet)|sqft)|(?:linear |lineal |running )?(?:foot|ft))\b/.exec(
     words,
   );
-  return m ? (m[1] ? 'sq ft' : 'ft') : null;
+  if (!m) return /\bby the (?:cubic )?yard\b/.test(words) ? 'cu yd' : null;
+  return m[1] ? 'sq ft' : 'ft';
 }
 
 /** "Fifty foot rolls", "2.5 L tins", "60 lb bags, .45 cu ft each", "4x8 sheets", "in sixteens". */
@@ -125,6 +126,23 @@ function packsOf(said: Said, out: Terms): void {
     add(m, w.mul(l), 'sq ft', 'sheet', [m[1], m[2]]);
     out.packSize = `${w.toString()}x${l.toString()}`;
   }
+  // "9x100 rolls", in feet.
+  for (const m of words.matchAll(saying('<LN> ?(?:x|by) ?<LN>(?: (?:foot|ft))? (rolls?)\\b', 'g'))) {
+    const [a, b] = [figureAt(said, m[1]), figureAt(said, m[2])];
+    const feet = (f: Figure) => (f.unit === 'in' && f.sure ? f.value.div(12) : f.value);
+    if (!out.used.has(Number(m[1]))) add(m, feet(a).mul(feet(b)), 'sq ft', 'roll', [m[1], m[2]]);
+  }
+  // "Eight footers".
+  said.figures.forEach((figure, id) => {
+    if (!/foot ?ers?$/.test(figure.quote.toLowerCase()) || figure.unit !== 'ft' || out.used.has(id)) return;
+    out.ratios.push({
+      value: figure.value,
+      unit: 'ft',
+      per: 'stick',
+      at: words.search(new RegExp(`\\{[A-Z]${id}\\}`)),
+    });
+    out.used.add(id);
+  });
   const plural =
     /\b(?:in|come in|comes in|of|by) (?:the )?(8 ?s|10 ?s|12 ?s|14 ?s|16 ?s|20 ?s|eights|tens|twelves|fourteens|sixteens|twenties)\b/.exec(
       words,
@@ -206,10 +224,11 @@ function coverageOf(said: Said, out: Terms): void {
     else if (packUnit(word) !== 'each') add(m.index, figure.value, unitOf(figure), packUnit(word), m[1]);
   }
   // "350 a gallon", where the parser took "a gallon" for one gallon.
-  for (const m of words.matchAll(saying('<NAL> <VK>', 'g'))) {
+  for (const m of words.matchAll(saying('<NAL> <VKA>', 'g'))) {
     const [measure, pack] = [figureAt(said, m[1]), figureAt(said, m[2])];
     if (!free(m[1]) || !free(m[2]) || !/^(?:an?|per|each) /i.test(pack.quote)) continue;
-    add(m.index, measure.value, unitOf(measure), packUnit(pack.unit!), m[1], m[2]);
+    const pieces = pack.kind === 'area' ? 'each' : null;
+    add(m.index, measure.value, unitOf(measure) ?? pieces, packUnit(pack.unit!), m[1], m[2]);
   }
   // "Covers 20 sq ft", the pack named elsewhere.
   const pack = new RegExp(`\\b(${PACKS})\\b`).exec(words);

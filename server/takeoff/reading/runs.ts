@@ -119,7 +119,17 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
   for (const m of words.matchAll(list)) {
     const id = Number(m[3]);
     const figure = said.figures[id]!;
-    const length = figure.sure && !figure.onCenter && !figure.per ? feet(said, figure, null) : null;
+    // "22 ft, 8 ft and 11 and a half": a bare one of the list is in its unit.
+    const listed =
+      !figure.sure && out.shapes.some((s) => s.kind === 'run') && /(?:, |and )$/.test(words.slice(0, m.index));
+    const length =
+      figure.onCenter || figure.per
+        ? null
+        : figure.sure
+          ? feet(said, figure, null)
+          : listed
+            ? convert(figure.value, unit, 'ft')
+            : null;
     const rest = words.slice(m.index + m[0].length);
     if (used.has(id) || !length || length.compare(1) < 0 || NO_RUN.test(rest)) continue;
     // "Two at 12": a count. "Nine, twelve and 14 foot": lengths of one list.

@@ -3,7 +3,7 @@ import { type Bedding, beddingIn, NO_BEDDING } from './bedding.ts';
 import { type Goods, goodsFigures, goodsIn, type Measure, sameGoods } from './goods.ts';
 import { type Ratio, type Terms, termsIn } from './ratios.ts';
 import { makeUpIn } from './runs.ts';
-import { type Said, saying } from './said.ts';
+import { figureAt, type Said, saying } from './said.ts';
 import { type Extent, extentIn } from './shapes.ts';
 import { type Stock, stockIn } from './stock.ts';
 import { ASKS, isDone, sentenceAt, wants } from './wanted.ts';
@@ -130,6 +130,7 @@ function starts(note: Note, goods: Goods, index: number, own: Terms, someOwn: bo
   const asked = sentences.some((s) => ASKS.test(s)) || (index === 0 && ASKS.test(words));
   const wanted = sentences.some(wants);
   if (own.ratios.length > 0 || own.coats.length > 0) return true;
+  if (index === 0 && own.byMeasure !== null && note.told) return true;
   if (asked && note.told) return true;
   if (wanted && (note.told || own.waste !== null)) return true;
   if (index > 0) return WITH_OTHERS.test(goods.item) && wanted;
@@ -172,7 +173,7 @@ function update(work: Work, note: Note, terms: Terms, goods: Goods): void {
   work.noteIds.push(noteId);
   work.words = `${work.words} ${words}`;
   if (goods.size && goods !== work.goods) work.goods = { ...work.goods, size: goods.size, sides: goods.sides };
-  work.tile = goods.sides ?? note.goods.find((g) => g.sides)?.sides ?? work.tile;
+  work.tile = goods.sides ?? note.goods.find((g) => g.sides)?.sides ?? work.tile ?? tileFloor(note.said);
   const extent = note.extentFor(goods.by);
   if (told(extent) || work.extent) work.extent = meetExtent(work.extent, extent, told(extent), words);
   const replaced = new Set(terms.ratios.map((r) => r.per));
@@ -204,6 +205,13 @@ function update(work: Work, note: Note, terms: Terms, goods: Goods): void {
     /\b(?:all the way (?:a)?round|all (?:a)?round|around (?:the|it)|perimeter|round the (?:room|outside)|the whole room)\b/.test(
       words,
     );
+}
+
+/** "Grout for 60 sq ft of 12x12 floor": a pair of bare figures of one hand's size is the tile. */
+function tileFloor(said: Said): Work['tile'] {
+  const m = saying('<N> ?(?:x|by) ?<N>(?: [a-z]+)? (?:tiles?|floor|wall|porcelain|ceramic|field)\\b').exec(said.words);
+  const sides = m ? [figureAt(said, m[1]).value, figureAt(said, m[2]).value] : null;
+  return sides?.every((s) => s.compare(48) <= 0) && /\{A\d+\}/.test(said.words) ? [sides[0]!, sides[1]!] : null;
 }
 
 /** Sizes meet what stands: added where the words add, one place put right where they name it, else in its stead. */

@@ -119,6 +119,8 @@ function rowIn(said: Said, item: string, kinds: readonly string[]): RowTold {
   gapsIn(said, told);
   spacingIn(said, told, kinds);
   companionsIn(said, told);
+  // Pieces side by side have no spacing: it is their posts' or joists'.
+  if (told.width && /picket|board|slat/.test(item)) told.spacing = null;
   runsIn(said, told);
   return told;
 }
@@ -183,13 +185,10 @@ function sectionIn(said: Said, told: RowTold): void {
     }
     break;
   }
+  const noun = KINDS.find((k) => k.item === told.item)!.named.source;
   const long =
-    saying(
-      '<L>(?: long)? (?:studs?|posts?|joists?|rafters?|pickets?|boards?|sticks?|lengths?|balusters?|lumber)\\b',
-    ).exec(words) ??
-    saying(
-      '\\b(?:studs?|posts?|joists?|rafters?|pickets?|boards?|balusters?|sticks?)(?: (?:are|is|come in|at|all))* <L>(?: long)(?! (?:wall|run|fence))',
-    ).exec(words);
+    saying(`<L>(?: long)? (?:[a-z]+ )?(?:${noun}|sticks?\\b|lengths?\\b|lumber\\b)`).exec(words) ??
+    saying(`(?:${noun})(?: (?:are|is|come in|at|all))* <L>(?: long)(?! (?:wall|run|fence))`).exec(words);
   if (!told.piece && long && free(told, long[1])) {
     told.piece = stickLength(figureAt(said, long[1]));
     if (told.piece) claim(told, long[1]);
