@@ -10,9 +10,10 @@ import { waitsIn } from './waits.ts';
 /** What the notes of a job let the trade reckon: goods by extent, cut lists, waits, checks and cautions. Pure. */
 export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed {
   const said = layOut(notes, site);
-  const rows = rowLines(said);
-  const goods = reckonGoods(said, rows.claimed);
   const cuts = cutLines(said);
+  const left = said.filter((note) => !cuts.claimed.has(note.noteId));
+  const rows = rowLines(left);
+  const goods = reckonGoods(left, rows.claimed);
   return {
     lines: [...rows.lines, ...goods.lines, ...cuts.lines],
     checks: checksIn(said),

@@ -46,10 +46,14 @@ const HELD_FULL = saying(
   'g',
 );
 
-/** Cut lists told in notes: what to buy, stock on hand first. A later note adds to the list, changes it or tells of stock. */
+/**
+ * Cut lists told in notes: what to buy, stock on hand first. A later note adds to the list, changes it or tells of
+ * stock. `claimed`: the notes that are about a cut list, which no other take-off reads.
+ */
 export function cutLines(notes: readonly Said[]): {
   lines: ComputedLine[];
   questions: { noteId: string; ask: string }[];
+  claimed: ReadonlySet<string>;
 } {
   const lists: List[] = [];
   for (const note of notes) {
@@ -65,7 +69,11 @@ export function cutLines(notes: readonly Said[]): {
     take(list, note, clauses, pieces);
   }
   const answers = lists.map(linesOf);
-  return { lines: answers.flatMap((a) => a.lines), questions: answers.flatMap((a) => a.questions) };
+  return {
+    lines: answers.flatMap((a) => a.lines),
+    questions: answers.flatMap((a) => a.questions),
+    claimed: new Set(lists.flatMap((l) => l.noteIds)),
+  };
 }
 
 const newList = (area: string | null): List => ({

@@ -1,4 +1,4 @@
-import type Fraction from 'fraction.js';
+import Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
 import { COLOURS, COVERS, FILLS, RUNS, SHORT_NAMES } from './goodsWords.ts';
 import { figureAt, type Said, saying } from './said.ts';
@@ -162,7 +162,8 @@ function sizeOf(said: Said, at: number, quote: string): Pick<Goods, 'size' | 'si
     if (wide && high && TILE.test(quote) && wide.compare(60) <= 0 && high.compare(60) <= 0)
       return { size: `${a.value.toString()}x${b.value.toString()}`, sides: [wide, high] };
     const small = a.unit !== 'ft' && b.unit !== 'ft' && a.unit !== 'm' && b.unit !== 'm';
-    if (small && TILE.test(quote) && a.value.compare(60) <= 0 && b.value.compare(60) <= 0)
+    const whole = [a, b].every((f) => f.value.compare(new Fraction(3, 4)) >= 0);
+    if (small && whole && TILE.test(quote) && a.value.compare(60) <= 0 && b.value.compare(60) <= 0)
       return { size: `${a.value.toString()}x${b.value.toString()}`, sides: [a.value, b.value] };
   }
   return { size: null, sides: null };

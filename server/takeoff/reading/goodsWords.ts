@@ -27,6 +27,11 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
     by: 'length',
   },
   {
+    named: /\b(?:slab|pad|footings?|pour)\b(?=.*(?:\{W\d+\} bags?|\byards?\b))/,
+    item: 'concrete mix',
+    by: 'volume',
+  },
+  {
     named:
       /(?<=\{C\d+\} of (?:the |that |a )?)(?!primer|paint|stain|poly|varnish|sealer)[a-z]+(?: (?:paint|matte?|satin|eggshell|gloss))?/,
     item: null,

@@ -41,7 +41,10 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
     )
       take(m[1], m[2], m[3], m[0]);
   for (const m of words.matchAll(
-    saying(`(?:<N> )?<LN>${SIDE} ?(?:x|by) ?<LN>(?: [a-z]+){0,2}? (?:${OPENING})\\b`, 'g'),
+    saying(
+      `(?:<N> )?<LN>${SIDE} ?(?:x|by) ?<LN>(?: (?!less|minus|take|for|out|by|and|with|the)[a-z]+){0,2}? (?:${OPENING})\\b`,
+      'g',
+    ),
   ))
     take(m[1], m[2], m[3], m[0]);
   for (const m of words.matchAll(

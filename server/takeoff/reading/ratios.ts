@@ -127,10 +127,11 @@ function packsOf(said: Said, out: Terms): void {
     out.packSize = `${w.toString()}x${l.toString()}`;
   }
   // "9x100 rolls", in feet.
-  for (const m of words.matchAll(saying('<LN> ?(?:x|by) ?<LN>(?: (?:foot|ft))? (rolls?)\\b', 'g'))) {
+  for (const m of words.matchAll(saying('<LNK> ?(?:x|by) ?<LNK>(?: (?:foot|ft))?( rolls?\\b)?', 'g'))) {
     const [a, b] = [figureAt(said, m[1]), figureAt(said, m[2])];
     const feet = (f: Figure) => (f.unit === 'in' && f.sure ? f.value.div(12) : f.value);
-    if (!out.used.has(Number(m[1]))) add(m, feet(a).mul(feet(b)), 'sq ft', 'roll', [m[1], m[2]]);
+    if ((m[3] || b.unit === 'roll') && !out.used.has(Number(m[1])))
+      add(m, feet(a).mul(feet(b)), 'sq ft', 'roll', [m[1], m[2]]);
   }
   // "Eight footers".
   said.figures.forEach((figure, id) => {

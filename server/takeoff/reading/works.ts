@@ -41,6 +41,7 @@ interface Note {
   goods: Goods[];
   terms: Terms;
   bedding: Bedding;
+  tile: Work['tile'];
   /** Sizes of places, as goods of each measure take them. */
   extentFor: (by: Measure) => Extent;
   told: boolean;
@@ -102,6 +103,7 @@ function readNote(said: Said, works: readonly Work[], standing: Work | undefined
   const terms = termsIn(said, used);
   const bedding = beddingIn(said, used);
   for (const id of goodsFigures(said, [...goods, ...works.map((w) => w.goods)])) used.add(id);
+  const tile = tileFloor(said, used);
   const stock = stockIn(said, used);
   const known = new Map<Measure, Extent>();
   const extentFor = (measure: Measure): Extent => {
@@ -109,7 +111,7 @@ function readNote(said: Said, works: readonly Work[], standing: Work | undefined
     known.set(measure, extent);
     return extent;
   };
-  return { said, goods, terms, bedding, extentFor, told: told(extentFor(by)), stock };
+  return { said, goods, terms, bedding, tile, extentFor, told: told(extentFor(by)), stock };
 }
 
 const told = (extent: Extent) => extent.shapes.length > 0 || extent.doubt !== null;
@@ -173,7 +175,7 @@ function update(work: Work, note: Note, terms: Terms, goods: Goods): void {
   work.noteIds.push(noteId);
   work.words = `${work.words} ${words}`;
   if (goods.size && goods !== work.goods) work.goods = { ...work.goods, size: goods.size, sides: goods.sides };
-  work.tile = goods.sides ?? note.goods.find((g) => g.sides)?.sides ?? work.tile ?? tileFloor(note.said);
+  work.tile = goods.sides ?? note.goods.find((g) => g.sides)?.sides ?? work.tile ?? note.tile;
   const extent = note.extentFor(goods.by);
   if (told(extent) || work.extent) work.extent = meetExtent(work.extent, extent, told(extent), words);
   const replaced = new Set(terms.ratios.map((r) => r.per));
@@ -208,10 +210,13 @@ function update(work: Work, note: Note, terms: Terms, goods: Goods): void {
 }
 
 /** "Grout for 60 sq ft of 12x12 floor": a pair of bare figures of one hand's size is the tile. */
-function tileFloor(said: Said): Work['tile'] {
+function tileFloor(said: Said, used: Set<number>): Work['tile'] {
   const m = saying('<N> ?(?:x|by) ?<N>(?: [a-z]+)? (?:tiles?|floor|wall|porcelain|ceramic|field)\\b').exec(said.words);
-  const sides = m ? [figureAt(said, m[1]).value, figureAt(said, m[2]).value] : null;
-  return sides?.every((s) => s.compare(48) <= 0) && /\{A\d+\}/.test(said.words) ? [sides[0]!, sides[1]!] : null;
+  if (!m || !/\{A\d+\}/.test(said.words)) return null;
+  const sides: Work['tile'] = [figureAt(said, m[1]).value, figureAt(said, m[2]).value];
+  if (sides.some((side) => side.compare(48) > 0)) return null;
+  for (const id of [m[1], m[2]]) used.add(Number(id));
+  return sides;
 }
 
 /** Sizes meet what stands: added where the words add, one place put right where they name it, else in its stead. */

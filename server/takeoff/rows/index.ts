@@ -116,7 +116,7 @@ function settle(row: Row): Answer {
   return out;
 }
 
-const called = (row: Row) => (row.item === 'deck board' ? 'deck board' : row.item);
+const called = (row: Row) => row.called ?? row.item;
 
 type CountedRow = Counted & { assumptions: string[] };
 

@@ -33,6 +33,8 @@ export const KINDS: readonly Kind[] = [
 /** What one note tells of a row; lengths in inches, null where it says nothing of it. */
 export interface RowTold {
   item: string;
+  /** The word said for it, where the trade has two: `spindle`. */
+  called: string | null;
   spacing: Fraction | null;
   runs: Fraction[];
   /** Rows alike: both sides of a roof, three walls of one length. */
@@ -89,6 +91,7 @@ function rowIn(said: Said, item: string, kinds: readonly string[]): RowTold {
   const { words } = said;
   const told: RowTold = {
     item,
+    called: /\bspindles?\b/.test(words) && item === 'baluster' ? 'spindle' : null,
     spacing: null,
     runs: [],
     times: null,
@@ -247,28 +250,35 @@ function gapsIn(said: Said, told: RowTold): void {
       claim(told, gap[1]);
     }
   }
-  const wide =
-    saying(
-      '<LN>(?: (?:inch|in|wide|square))*,? (?:wide )?(?:boards?|pickets?|balusters?|spindles?|slats?|decking)\\b',
-    ).exec(words) ??
-    saying(
-      "\\b(?:boards?|pickets?|balusters?|spindles?|slats?)(?: (?:are|is|at|measure|all|they're|actual))*,? <LN>(?: (?:inches|inch|in))?(?: (?:wide|square|actual|across)|,| with|\\.|$| and)",
-    ).exec(words);
-  if (wide && free(told, wide[1]) && told.item !== 'stud') {
-    const width = lengthIn(figureAt(said, wide[1]), 'in', 'in');
-    if (width && width.compare(12) <= 0) {
+  for (const pattern of WIDTHS)
+    for (const m of words.matchAll(pattern)) {
+      const width = free(told, m[1]) && told.item !== 'stud' ? lengthIn(figureAt(said, m[1]), 'in', 'in') : null;
+      if (told.width || !width || width.compare(12) > 0) continue;
       told.width = width;
-      claim(told, wide[1]);
+      claim(told, m[1]);
     }
-  }
 }
+
+const WIDTHS = [
+  saying(
+    '<LN>(?: (?:inch|in|wide|square))*,? (?:wide )?(?:boards?|pickets?|balusters?|spindles?|slats?|decking)\\b',
+    'g',
+  ),
+  saying(
+    "\\b(?:boards?|pickets?|balusters?|spindles?|slats?)(?: (?:are|is|at|measure|all|they're|actual))*,? <LN>(?: (?:inches|inch|in))?(?: (?:wide|square|actual|across|no|tight)|,| with|\\.|$| and)",
+    'g',
+  ),
+];
 
 /** "Sixteen on center", "a post every 8 ft", "2 ft apart". */
 function spacingIn(said: Said, told: RowTold, kinds: readonly string[]): void {
   const { words } = said;
   const found: { at: number; id: number; length: Fraction }[] = [];
   const add = (at: number, id: number, bare: string) => {
-    const length = lengthIn(said.figures[id]!, 'in', bare);
+    const figure = said.figures[id]!;
+    // Centers of 16 are inches, whatever unit stood beside them.
+    const inches = figure.onCenter && figure.unit === 'ft' && figure.value.compare(10) > 0;
+    const length = inches ? figure.value : lengthIn(figure, 'in', bare);
     if (length) found.push({ at, id, length });
   };
   said.figures.forEach((figure, id) => {
@@ -356,7 +366,8 @@ function runsIn(said: Said, told: RowTold): void {
     const figure = figureAt(said, id);
     const rest = words.slice(m.index + m[0].length);
     if (!free(told, id) || NOT_A_RUN.test(rest) || figure.per) continue;
-    if (!figure.sure && !(figure.unit === null && listed(words, m.index + m[0].lastIndexOf('{')))) continue;
+    const bare = figure.unit === null && /^(?:,|\.| and\b| then\b|$)/.test(rest);
+    if (!figure.sure && !(bare && listed(words, m.index + m[0].lastIndexOf('{')))) continue;
     const length = lengthIn(figure, 'in', 'ft');
     if (!length || length.compare(least) < 0) continue;
     const count = m[1] || m[2] ? numberOf(said, m[1], m[2]) : 1;
