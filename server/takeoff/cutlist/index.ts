@@ -19,7 +19,7 @@ interface List {
 const USUAL_KERF = new Fraction(1, 8);
 
 const CALLS =
-  /\bcut ?lists?\b|\bkerf\b|\bblade\b|\bfewest (?:sticks|boards|pieces|lengths)\b|\bcuts? (?:out of|from)\b|\bcut me\b|\bpieces to cut\b|\b(?:for|per) (?:each|every|the|a) (?:saw )?cut\b|\b(?:how many|least) (?:sticks|boards|lengths)\b/;
+  /\bcut ?lists?\b|\bkerf\b|\bblade\b|\bfewest (?:sticks|boards|pieces|lengths)\b|\bcuts? (?:out of|from)\b|\bcut me\b|\bpieces to cut\b|\b(?:for|per) (?:each|every|the|a) (?:(?:saw )?cut|saw)\b|\b(?:how many|least) (?:sticks|boards|lengths)\b/;
 const HAVE =
   /\b(?:got|have|had|there's|theres|there is|there are|found|on hand|left ?over|left|drops?|off ?cuts?|scraps?|on the truck|in the (?:van|truck|shop|rack))\b/;
 const NOT_HAVE = /\b(?:got to|have to|had to|gotta|need|buy|left to)\b/;
@@ -40,6 +40,8 @@ const STOCK = [
 /** "In 8s", "10s": lengths in feet, as the yard calls them. */
 const FEET_PLURAL =
   /\b(?:in|come in|buy|out of|from|only) (?:full )?(8|10|12|14|16|20) ?s\b(?: (?:or|and) (8|10|12|14|16|20) ?s\b)?/;
+const SPELT = ['eights', 'tens', 'twelves', 'fourteens', 'sixteens'];
+const SPELT_PLURAL = new RegExp(`\\b(?:in|come in|buy|out of|from|only) (?:full )?(${SPELT.join('|')})\\b`);
 const HELD = saying('(?:<NC>|\\b(a|an|one|another))(?: more)?(?: [a-z]+){0,2} (?:at )?<L>', 'g');
 const HELD_FULL = saying(
   '(?:<NC>|\\b(a|an|one|another)) (?:full|whole|uncut|new) (?:sticks?|ones?|lengths?|boards?|{)',
@@ -144,6 +146,11 @@ function stockIn(note: Said, clause: string): List['stock'] {
     const more = /or (8|10|12|14|16|20) ?s\b/.exec(clause)?.[1];
     const feet = [...footers.map((f) => f.value), ...(more ? [new Fraction(more)] : [])];
     return feet.map((f) => ({ length: f.mul(12), called: `${tape(f)} ft` }));
+  }
+  const spelt = SPELT_PLURAL.exec(clause)?.[1];
+  if (spelt) {
+    const feet = SPELT.indexOf(spelt) * 2 + 8;
+    return [{ length: new Fraction(feet * 12), called: `${feet} ft` }];
   }
   const plural = FEET_PLURAL.exec(clause);
   if (plural)

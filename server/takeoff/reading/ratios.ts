@@ -112,7 +112,8 @@ function packsOf(said: Said, out: Terms): void {
     // Ten foot pieces are sticks.
     const per = figure.kind === 'length' && /^pieces?$|^pcs?$/.test(m[2]!) ? 'stick' : packUnit(m[2]!);
     if (per === figure.unit || per === 'square' || per === 'each') continue;
-    if (!figure.sure) continue;
+    // "Two twelve foot pieces" are counted: that is an order, not how they are sold.
+    if (!figure.sure || /(?:\{[NC]\d+\}|\banother|\bone) $/.test(words.slice(0, m.index))) continue;
     add(m, figure.value, figure.unit, per, [m[1]]);
     if (figure.kind === 'volume') out.packSize ??= `${figure.value.toString()} ${figure.unit}`;
   }
@@ -177,7 +178,7 @@ function coverageOf(said: Said, out: Terms): void {
   }
   for (const m of words.matchAll(
     saying(
-      `(?:<K>|\\b(?:a|one|each|every|per) (${PACKS})) (?:will |should )?(?:to|per|for|every|for every|does|do|covers?|is good for|good for|goes|makes?|yields?|holds?|has|gets you|gets|is|spreads?)(?: the| a| each| every| about| around)? <ALVNC>(?! (?:each|coats?))`,
+      `(?:<K>|\\b(?:a|one|each|every|per) (${PACKS})) (?:will |should )?(?:to|per|for|every|for every|does|do|covers?|is good for|good for|goes|runs?|makes?|yields?|holds?|has|gets you|gets|is|spreads?)(?: the| a| each| every| about| around)? <ALVNC>(?! (?:each|coats?))`,
       'g',
     ),
   )) {

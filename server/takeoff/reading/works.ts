@@ -260,10 +260,14 @@ function ownTerms(said: Said, terms: Terms, goods: readonly Goods[], k: number):
     return goods.indexOf(nearest(before, at) < 0 ? among[0]! : before);
   };
   const nearest = (g: Goods, at: number) =>
-    g.mentions.findLast((m) => m <= at || (m <= at + OF && / of (?:the |that )?$/.test(said.words.slice(at, m)))) ?? -1;
+    g.mentions.findLast(
+      (m) => m <= at || (m <= at + OF && /^[^.,;]* of (?:the |that )?$/.test(said.words.slice(at, m))),
+    ) ?? -1;
   const ratios = terms.ratios.filter((r) => owner(r) === k);
   const size = terms.packSize;
-  const sized = size !== null && k === packOwner(size, goods, ratios.length > 0 ? k : 0);
+  const filled = / (?:gal|L|qt)$/.test(size ?? '');
+  const own = filled ? ratios.some((r) => `${r.value.toString()} ${r.unit}` === size) : ratios.length > 0;
+  const sized = size !== null && k === packOwner(size, goods, own ? k : filled ? -1 : 0);
   return {
     ...terms,
     ratios,
