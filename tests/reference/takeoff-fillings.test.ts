@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
 import { describe, expect, it } from 'vitest';
-import { BAG_YIELD, holeVolume, slabVolume } from '../../server/takeoff/calculators/concrete.ts';
+import { BAG_YIELD, holeVolume } from '../../server/takeoff/calculators/concrete.ts';
 import { COMPOUND_GALLONS, SCREWS, TAPE_FEET } from '../../server/takeoff/calculators/drywall.ts';
 import { groutPerFoot } from '../../server/takeoff/calculators/grout.ts';
 import { mortarCoverage, usualNotch } from '../../server/takeoff/calculators/mortar.ts';
@@ -114,14 +114,6 @@ describe('concrete', () => {
     [80, 45],
   ])('%d lb bags: %d to the cubic yard', (pounds, bags) => {
     expect(f(27).div(BAG_YIELD[pounds]!).valueOf()).toBe(bags);
-  });
-  it.each<[number, number, number, number]>([
-    // Arithmetic: 4 x 4 ft x 4 in = 5.33 cu ft: 9 bags of 80 lb; 10 x 10 ft x 4 in = 33.3 cu ft: 56 bags.
-    [4, 4, 4, 9],
-    [10, 10, 4, 56],
-  ])('slab %d x %d ft, %d in: %d bags of 80 lb', (length, width, thickness, bags) => {
-    const slab = slabVolume({ length: f(length), width: f(width), thickness: f(thickness) });
-    expect(slab.ok && slab.cubicFeet.div(BAG_YIELD[80]!).ceil().valueOf()).toBe(bags);
   });
   it.each<[number, number, number | undefined]>([
     [0, 36, undefined],

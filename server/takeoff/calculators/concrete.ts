@@ -38,20 +38,4 @@ export function holeVolume(hole: { diameter: Fraction; depth: Fraction; inside?:
   };
 }
 
-/** A slab, footing or bed. Feet, feet, inches. */
-export function slabVolume(slab: { length: Fraction; width: Fraction; thickness: Fraction }): Volume | Refusal {
-  const { length, width, thickness } = slab;
-  const silly =
-    absurdLength(length, 'a length') ??
-    absurdLength(width, 'a width') ??
-    absurdLength(thickness.div(12), 'a thickness');
-  if (silly) return silly;
-  const cubicFeet = length.mul(width).mul(thickness).div(12);
-  return {
-    ok: true,
-    cubicFeet,
-    working: `${show(length)} ft x ${show(width)} ft x ${show(thickness)} in / 12 = ${show(cubicFeet)} cu ft`,
-  };
-}
-
 const thousandths = (value: Fraction) => String(Math.round(value.valueOf() * 1000) / 1000);

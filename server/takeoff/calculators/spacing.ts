@@ -1,5 +1,5 @@
 import type Fraction from 'fraction.js';
-import { absurdLength, type Refusal, refuse, show } from './reckoned.ts';
+import { absurdLength, fraction, type Refusal, refuse, show } from './reckoned.ts';
 
 /** A whole number of pieces with its arithmetic. Lengths are inches. */
 export interface Counted {
@@ -10,6 +10,8 @@ export interface Counted {
 
 /** More pieces than this in one row is a slip. Common practice, no source. */
 const MOST = 2000;
+/** Feet: a fence may run along a whole lot. Common practice, no source. */
+const LONGEST_RUN = fraction(2000);
 
 function counted(count: number, working: string): Counted | Refusal {
   return count > MOST ? refuse(`${count} pieces in one row: is that right?`) : { ok: true, count, working };
@@ -17,7 +19,7 @@ function counted(count: number, working: string): Counted | Refusal {
 
 function absurdRow(run: Fraction, step: Fraction): Refusal | null {
   if (step.compare(0) <= 0) return refuse('a spacing must be more than 0');
-  return absurdLength(run.div(12), 'a run');
+  return absurdLength(run.div(12), 'a run', LONGEST_RUN);
 }
 
 /** Bays between members no further apart than `spacing`: the run over the spacing, up. */

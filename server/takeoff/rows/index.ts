@@ -7,7 +7,8 @@ import { type Terms, termsIn } from '../reading/ratios.ts';
 import type { Said } from '../reading/said.ts';
 import { asks, isDone, wants } from '../reading/wanted.ts';
 import type { ComputedLine } from '../types.ts';
-import { KINDS, type RowTold, rowsIn } from './told.ts';
+import { KINDS, type RowTold } from './row.ts';
+import { rowsIn } from './told.ts';
 
 /** What the notes have told so far of one row. */
 interface Row extends RowTold {

@@ -1,79 +1,7 @@
 import Fraction from 'fraction.js';
 import { type Figure, figureAt, lengthIn, type Said, saying } from '../reading/said.ts';
-
-/** Pieces that stand in a row, and how their row is told. */
-interface Kind {
-  item: string;
-  named: RegExp;
-  /** Section of a piece by nominal size, where the trade has a usual one. */
-  usual?: { spacing?: number; size?: string };
-}
-
-export const KINDS: readonly Kind[] = [
-  { item: 'baluster', named: /\b(?:balusters?|spindles?)\b/ },
-  { item: 'picket', named: /\bpickets?\b|\bfence boards?\b/ },
-  { item: 'deck board', named: /\bdeck(?:ing)? boards?\b|\bdecking\b|\bboards\b(?=.*\bgap\b)/ },
-  { item: 'slat', named: /\bslats?\b/ },
-  { item: 'joist', named: /\b(?:joists?)\b(?! hangers?)/, usual: { spacing: 16 } },
-  { item: 'rafter', named: /\brafters?\b/, usual: { spacing: 16 } },
-  { item: 'truss', named: /\btruss(?:es)?\b/, usual: { spacing: 24 } },
-  { item: 'stud', named: /\b(?<!stair )studs?\b(?! (?:finder|wall|bay))/, usual: { spacing: 16 } },
-  { item: 'fence post', named: /\b(?:fence|line|corner|gate|rail)? ?posts?\b/ },
-  { item: 'furring strip', named: /\b(?:furring|strapping)(?: strips?)?\b/, usual: { spacing: 16 } },
-  { item: 'purlin', named: /\bpurlins?\b/ },
-  { item: 'sleeper', named: /\bsleepers?\b/ },
-  { item: 'batten', named: /\bbattens?\b/ },
-  { item: 'bracket', named: /\b(?:brackets?|hooks?)\b/ },
-  { item: 'anchor bolt', named: /\banchor bolts?\b|\banchors?\b/ },
-  { item: 'strap', named: /\b(?:pipe |cable )?(?:straps?|clips?|staples?)\b/ },
-  { item: 'rebar', named: /\brebar\b/ },
-  { item: 'pier', named: /\b(?:footings?|piers?|sonotubes?|tubes?|holes?)\b/ },
-];
-
-/** What one note tells of a row; lengths in inches, null where it says nothing of it. */
-export interface RowTold {
-  item: string;
-  /** The word said for it, where the trade has two: `spindle`. */
-  called: string | null;
-  spacing: Fraction | null;
-  runs: Fraction[];
-  /** Rows alike: both sides of a roof, three walls of one length. */
-  times: number | null;
-  /** Nominal section: `2x4`. */
-  section: string | null;
-  /** Length of a piece, inches. */
-  piece: Fraction | null;
-  width: Fraction | null;
-  gap: { width: Fraction; most: boolean } | null;
-  extra: number | null;
-  /** The ends of the row stand already: no piece there. */
-  noEnds: boolean | null;
-  /** Runs meet at corners and share the post there. */
-  corners: boolean | null;
-  /** Hangers a piece. */
-  hangers: number | null;
-  /** Rails a bay. */
-  rails: number | null;
-  /** Plates along each wall. */
-  plates: number | null;
-  hole: { diameter: Fraction; depth: Fraction } | null;
-  /** The post stands in the concrete and is taken out of it. */
-  lessPost: boolean | null;
-  /** Bags are counted up hole by hole. */
-  eachHole: boolean | null;
-  /** Holes, where they were counted. */
-  holes: number | null;
-  /** Figures that are spoken for. */
-  used: Set<number>;
-}
-
-const NUMBER = '(?:<NC>|\\b(a|one|an|single))';
-const numberOf = (said: Said, id: string | undefined, word: string | undefined): number =>
-  word ? 1 : figureAt(said, id).value.valueOf();
-
-/** A length that is neither spacing nor size of a piece, by what stands behind it. */
-const NOT_A_RUN =
-  /^ ?(?:on center|o\.?c\b|apart|centers?|spacing|gap|high|tall|deep|wide boards?|thick|square|long (?:studs?|posts?|boards?|joists?|rafters?|pickets?)|footers?|studs?\b|posts?\b|joists?\b|rafters?\b|pickets?\b|boards?\b|sticks?\b|way\b|lengths?\b|gate|x |by \{)/;
+import { runsIn } from './along.ts';
+import { claim, free, KINDS, NUMBER, numberOf, type RowTold } from './row.ts';
 
 /** Reads every row that a note tells of. `standing`: kinds that earlier notes told of in the same area. */
 export function rowsIn(said: Said, standing: readonly string[]): RowTold[] {
@@ -127,12 +55,6 @@ function rowIn(said: Said, item: string, kinds: readonly string[]): RowTold {
   runsIn(said, told);
   return told;
 }
-
-function claim(told: RowTold, ...ids: (string | undefined)[]): void {
-  for (const id of ids) if (id) told.used.add(Number(id));
-}
-
-const free = (told: RowTold, id: string | undefined) => id !== undefined && !told.used.has(Number(id));
 
 /** "Holes 10 in across and 30 deep", "12 inch holes 3 foot deep", "six footings". */
 function holesIn(said: Said, told: RowTold): void {
@@ -332,77 +254,4 @@ function companionsIn(said: Said, told: RowTold): void {
     claim(told, m[1]);
     break;
   }
-}
-
-/** What the row runs along: lengths that nothing else has claimed. */
-function runsIn(said: Said, told: RowTold): void {
-  const { words } = said;
-  const least = told.spacing ?? told.width ?? new Fraction(12);
-  const pair = saying('<LN>(?: (?:foot|feet|ft|long|wide|deep))* ?(?:x|by) ?<LN>').exec(words);
-  if (pair && free(told, pair[1]) && free(told, pair[2])) {
-    const sides = [pair[1], pair[2]].map((id) => lengthIn(figureAt(said, id), 'in', 'ft'));
-    if (sides[0] && sides[1]) {
-      claim(told, pair[1], pair[2]);
-      const [long, short] = sides[0].compare(sides[1]) >= 0 ? [sides[0], sides[1]] : [sides[1], sides[0]];
-      if (told.item === 'stud' && /\b(?:walls|room|around|perimeter|all four)\b/.test(words))
-        told.runs = [long, short, long, short];
-      // Pieces reach the short way, so that their row runs the long way; boards lie along the long side.
-      else told.runs = told.item === 'deck board' ? [acrossOf(said, told, short, long)] : [long];
-      return;
-    }
-  }
-  const across = acrossIn(said, told);
-  if (across) {
-    told.runs = [across];
-    return;
-  }
-  for (const m of words.matchAll(
-    saying(
-      `(?:${NUMBER} (?:walls?|sides?|runs?|sections?|rows?|stretch(?:es)?|bays|rails?|flights?)(?: (?:at|of|each|are|is|both))* )?<LN>`,
-      'g',
-    ),
-  )) {
-    const id = m[3];
-    const figure = figureAt(said, id);
-    const rest = words.slice(m.index + m[0].length);
-    if (!free(told, id) || NOT_A_RUN.test(rest) || figure.per) continue;
-    const bare = figure.unit === null && /^(?:,|\.| and\b| then\b|$)/.test(rest);
-    if (!figure.sure && !(bare && listed(words, m.index + m[0].lastIndexOf('{')))) continue;
-    const length = lengthIn(figure, 'in', 'ft');
-    if (!length || length.compare(least) < 0) continue;
-    const count = m[1] || m[2] ? numberOf(said, m[1], m[2]) : 1;
-    told.runs.push(...Array<Fraction>(Math.min(20, Math.max(1, count))).fill(length));
-    claim(told, id, m[1]);
-  }
-  const both = /\b(?:both|each|two|either) (?:side|slope|end|gable|way)s?\b/.test(
-    words.replace(/\b(?:at|on) (?:both|each|either) ends?\b|\bends? of each\b/g, ''),
-  );
-  const sides = saying('<N> (?:sides|slopes|walls alike|gables|rows)\\b').exec(words);
-  if (sides && free(told, sides[1])) {
-    told.times = figureAt(said, sides[1]).value.valueOf();
-    claim(told, sides[1]);
-  } else if (both && told.runs.length === 1 && /rafter|truss|baluster|purlin|batten/.test(told.item)) told.times = 2;
-}
-
-/** A bare figure between commas of a list of lengths: "9, 12 and 14 foot". */
-const listed = (words: string, at: number) =>
-  /(?:, |and )$/.test(words.slice(0, at)) || /^\{[A-Z]\d+\}(?:,| and)/.test(words.slice(at));
-
-/** "Deck's 12 ft out from the house", "12 ft across the boards". */
-function acrossIn(said: Said, told: RowTold): Fraction | null {
-  if (told.item !== 'deck board') return null;
-  const way = saying('\\b(?:run|runs|running|go|goes|going|laid|lay)(?: (?:the|along|with))* <LN>').exec(said.words);
-  const out = saying('<LN>(?: (?:foot|feet|ft))? (?:out|deep|wide|across|the other way|to the house)').exec(said.words);
-  if (way && free(told, way[1])) claim(told, way[1]);
-  if (!out || !free(told, out[1])) return null;
-  claim(told, out[1]);
-  return lengthIn(figureAt(said, out[1]), 'in', 'ft');
-}
-
-/** Boards of a deck told by two sides lie along the side that was said, else the long one. */
-function acrossOf(said: Said, told: RowTold, short: Fraction, long: Fraction): Fraction {
-  const way = saying('\\b(?:run|runs|running|go|goes|laid|lay)(?: (?:the|along|with))* <LN>').exec(said.words);
-  const along = way ? lengthIn(figureAt(said, way[1]), 'in', 'ft') : null;
-  if (way) claim(told, way[1]);
-  return along?.equals(short) || /\b(?:the short way|short direction)\b/.test(said.words) ? long : short;
 }
