@@ -167,6 +167,8 @@ export function settle(
       (p) => likeness(words, p.words) >= 0.75 && (!p.size || !line.size || sizeKey(p.size) === sizeKey(line.size)),
     );
     if (position) reckoned.add(position);
+    // "Studs, 2x4 eight footers": the section is the reckoned line's own size, no goods beside it.
+    for (const p of positions) if (p.need === null && line.size?.split(' ').includes(p.item)) reckoned.add(p);
     if (position?.dropped) continue;
     const stock = position && !line.stockUsed ? stockIn(position, line) : zero();
     const net = line.amount.sub(stock);

@@ -22,7 +22,7 @@ describe('goods that cover, run or fill', () => {
     [
       ['yard'],
       ['pad by the back door 8x4 4 in thick, concrete, 80 lb bags .6 cu ft each, add 5 pct'],
-      ['concrete 80 lb: 19 bag'],
+      ['concrete mix 80 lb: 19 bag'],
     ],
     [['yard'], ['the bed is 20 by 12 foot, mulch three inches deep, two cubic foot bags'], ['mulch 2 cu ft: 30 bag']],
     [

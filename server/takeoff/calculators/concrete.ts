@@ -1,10 +1,41 @@
 import type Fraction from 'fraction.js';
-import { fraction } from './reckoned.ts';
+import { absurdLength, fraction, PI, type Refusal, refuse, show } from './reckoned.ts';
 
-/** Cubic feet a bag yields, by its pounds (bag yield pages: 40 lb 0.30, 60 lb 0.45, 80 lb 0.60). */
+/** Cubic feet a bag yields, by its pounds (bag yield pages: 40 lb 0.30, 60 lb 0.45, 80 lb 0.60; 50 lb by proportion). */
 export const BAG_YIELD: Readonly<Record<number, Fraction>> = {
   40: fraction('0.3'),
   50: fraction('0.375'),
   60: fraction('0.45'),
   80: fraction('0.6'),
 };
+
+export interface Volume {
+  ok: true;
+  cubicFeet: Fraction;
+  working: string;
+}
+
+const CUBIC_INCHES = 1728;
+
+/** A round hole or tube, with what stands in it (a post's section, square inches) taken out. Lengths in inches. */
+export function holeVolume(hole: { diameter: Fraction; depth: Fraction; inside?: Fraction }): Volume | Refusal {
+  const { diameter, depth, inside } = hole;
+  const silly = absurdLength(diameter.div(12), 'a hole') ?? absurdLength(depth.div(12), 'a depth');
+  if (silly) return silly;
+  if (diameter.compare(48) > 0) return refuse(`a hole ${show(diameter)} in across: is that right?`);
+  if (depth.compare(120) > 0) return refuse(`a hole ${show(depth)} in deep: is that right?`);
+  const radius = diameter.div(2);
+  const round = PI.mul(radius).mul(radius);
+  const section = inside ? round.sub(inside) : round;
+  if (section.compare(0) <= 0) return refuse('the post does not fit the hole');
+  const cubicFeet = section.mul(depth).div(CUBIC_INCHES);
+  const less = inside ? ` - ${show(inside)}` : '';
+  const area = `pi x ${show(radius)} x ${show(radius)}`;
+  return {
+    ok: true,
+    cubicFeet,
+    working: `${inside ? `(${area}${less})` : area} x ${show(depth)} in / 1,728 = ${thousandths(cubicFeet)} cu ft`,
+  };
+}
+
+const thousandths = (value: Fraction) => String(Math.round(value.valueOf() * 1000) / 1000);

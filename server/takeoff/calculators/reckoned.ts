@@ -41,9 +41,9 @@ const MOST_WASTE = new Fraction(1, 2);
 const LONGEST = new Fraction(300);
 
 /** Null where the figure can be built with, else why not. */
-export function absurdLength(feet: Fraction, what: string): Refusal | null {
+export function absurdLength(feet: Fraction, what: string, most: Fraction = LONGEST): Refusal | null {
   if (feet.compare(0) <= 0) return refuse(`${what} must be more than 0`);
-  return feet.compare(LONGEST) > 0 ? refuse(`${what} of ${show(feet)} ft: is that right?`) : null;
+  return feet.compare(most) > 0 ? refuse(`${what} of ${show(feet)} ft: is that right?`) : null;
 }
 
 export function absurdWaste(waste: Fraction): Refusal | null {

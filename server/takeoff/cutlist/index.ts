@@ -20,7 +20,7 @@ interface List {
 const USUAL_KERF = new Fraction(1, 8);
 
 const CALLS =
-  /\bcut ?lists?\b|\bkerf\b|\bblade\b|\bfewest (?:sticks|boards|pieces|lengths)\b|\bcuts? (?:out of|from)\b|\bcut me\b|\bpieces to cut\b|\b(?:for|per) (?:each|every|the|a) (?:saw )?cut\b|\b(?:how many|least) (?:sticks|boards|lengths)\b/;
+  /\bcut ?lists?\b|\bkerf\b|\bblade\b|\bfewest (?:sticks|boards|pieces|lengths)\b|\bcuts? (?:out of|from)\b|\bcut me\b|\bpieces to cut\b|\b(?:for|per) (?:each|every|the|a) (?:(?:saw )?cut|saw)\b|\b(?:how many|least) (?:sticks|boards|lengths)\b/;
 const callsFor = remembered((words) => CALLS.test(words));
 const HAVE =
   /\b(?:got|have|had|there's|theres|there is|there are|found|on hand|left ?over|left|drops?|off ?cuts?|scraps?|on the truck|in the (?:van|truck|shop|rack))\b/;
@@ -42,16 +42,22 @@ const STOCK = [
 /** "In 8s", "10s": lengths in feet, as the yard calls them. */
 const FEET_PLURAL =
   /\b(?:in|come in|buy|out of|from|only) (?:full )?(8|10|12|14|16|20) ?s\b(?: (?:or|and) (8|10|12|14|16|20) ?s\b)?/;
+const SPELT = ['eights', 'tens', 'twelves', 'fourteens', 'sixteens'];
+const SPELT_PLURAL = new RegExp(`\\b(?:in|come in|buy|out of|from|only) (?:full )?(${SPELT.join('|')})\\b`);
 const HELD = saying('(?:<NC>|\\b(a|an|one|another))(?: more)?(?: [a-z]+){0,2} (?:at )?<L>', 'g');
 const HELD_FULL = saying(
   '(?:<NC>|\\b(a|an|one|another)) (?:full|whole|uncut|new) (?:sticks?|ones?|lengths?|boards?|{)',
   'g',
 );
 
-/** Cut lists told in notes: what to buy, stock on hand first. A later note adds to the list, changes it or tells of stock. */
+/**
+ * Cut lists told in notes: what to buy, stock on hand first. A later note adds to the list, changes it or tells of
+ * stock. `claimed`: the notes that are about a cut list, which no other take-off reads.
+ */
 export function cutLines(notes: readonly Said[]): {
   lines: ComputedLine[];
   questions: { noteId: string; ask: string }[];
+  claimed: ReadonlySet<string>;
 } {
   const lists: List[] = [];
   for (const note of notes) {
@@ -68,7 +74,11 @@ export function cutLines(notes: readonly Said[]): {
     take(list, note, clauses, pieces);
   }
   const answers = lists.map(linesOf);
-  return { lines: answers.flatMap((a) => a.lines), questions: answers.flatMap((a) => a.questions) };
+  return {
+    lines: answers.flatMap((a) => a.lines),
+    questions: answers.flatMap((a) => a.questions),
+    claimed: new Set(lists.flatMap((l) => l.noteIds)),
+  };
 }
 
 const newList = (area: string | null): List => ({
@@ -139,6 +149,11 @@ function stockIn(note: Said, clause: string): List['stock'] {
     const more = /or (8|10|12|14|16|20) ?s\b/.exec(clause)?.[1];
     const feet = [...footers.map((f) => f.value), ...(more ? [new Fraction(more)] : [])];
     return feet.map((f) => ({ length: f.mul(12), called: `${tape(f)} ft` }));
+  }
+  const spelt = SPELT_PLURAL.exec(clause)?.[1];
+  if (spelt) {
+    const feet = SPELT.indexOf(spelt) * 2 + 8;
+    return [{ length: new Fraction(feet * 12), called: `${feet} ft` }];
   }
   const plural = FEET_PLURAL.exec(clause);
   if (plural)

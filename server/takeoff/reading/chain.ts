@@ -82,7 +82,7 @@ function turn(unit: string, ratio: Ratio): { silent: Step | null; step: Step; ho
     const step = {
       to: ratio.per,
       factor: ratio.value.inverse(),
-      said: `${show(ratio.value)} ${measured} a ${ratio.per}`,
+      said: ratio.note ?? `${show(ratio.value)} ${measured} a ${ratio.per}`,
       silent: false,
     };
     return { silent: same(unit, measured) ? null : conversion(measured, into), step, holds: ratio.value };
@@ -92,7 +92,7 @@ function turn(unit: string, ratio: Ratio): { silent: Step | null; step: Step; ho
   const step = {
     to: measured,
     factor: ratio.value,
-    said: `${show(ratio.value)} ${measured === 'each' ? '' : measured} a ${ratio.per}`.replace('  ', ' '),
+    said: ratio.note ?? `${show(ratio.value)} ${measured === 'each' ? '' : measured} a ${ratio.per}`.replace('  ', ' '),
     silent: false,
   };
   return { silent: same(unit, ratio.per) ? null : conversion(ratio.per, out), step, holds: null };

@@ -1,4 +1,6 @@
 import Fraction from 'fraction.js';
+import { convert } from '../../../parser/quantities/units.ts';
+import { COLOURS, COVERS, FILLS, RUNS, SHORT_NAMES } from './goodsWords.ts';
 import { figureAt, type Said, saying } from './said.ts';
 
 /** What a kind of goods is reckoned from. */
@@ -9,68 +11,98 @@ export interface Goods {
   size: string | null;
   specs: string[];
   by: Measure;
-  /** Face of one piece in square inches, where the size tells it. */
-  face: Fraction | null;
-  /** Where in the words it is named. */
+  /** Sides of one piece in inches, where the size tells them. */
+  sides: [Fraction, Fraction] | null;
+  /** Where in the words it is named, first and again. */
   at: number;
+  mentions: number[];
 }
-
-/** Goods bought by the length of what they run along. */
-const RUNS =
-  /\b(?:base ?boards?|base(?= (?:mold|trim|all|around|for|in))|skirting|trim|casing|crown|quarter round|shoe(?: mold(?:ing)?)?|chair rail|molding|moulding|gutters?|down ?spouts?|drip edge|flashing|corner bead|edge trim|edge profile|bull ?nose|pipe|pex|conduit|emt|pvc|copper|hose|tubing|handrail|fascia|soffit vent|caulk|silicone|sealant|backer rod|weather ?strip|heat(?:ing)? (?:cable|tape)|fence|fencing|railing|j[- ]?channel|starter strip|ridge (?:cap|vent)|sill seal|rebar|plates?|furring|strapping|track|channel)\b/;
-/** Goods bought by volume. */
-const FILLS =
-  /\b(?:concrete|gravel|mulch|top ?soil|fill dirt|dirt|sand|crushed stone|stone dust|pea stone|pea gravel|road base|base rock|river rock|compost|self[- ]?level(?:er|ler|ing)|leveler|leveller|deck mud|dry pack|mud bed|mortar bed)\b/;
-/** Goods that cover, not all in the vocabulary. */
-const COVERS =
-  /\b(?:mosaic|subway|porcelain|ceramic|hex|penny|slate|travertine|marble|granite|quarry|floor|wall|field|ceiling|carpet|vinyl|cork|peel and stick)? ?(?:tiles?)\b|\b(?:subway|porcelain|vinyl plank|luxury vinyl|lvp|lvt|laminate|engineered(?: hardwood| oak| wood)?|hardwood|oak flooring|bamboo|plank flooring|flooring|sheet vinyl|linoleum|carpet(?:ing)?|underlay(?:ment)?|drywall|sheet ?rock|(?<!river |base |lava )rock\b(?! base)|plasterboard|moisture board|green ?board|gypsum board|blue ?board|backer(?: board)?|cement board|plywood|osb|sheathing|subfloor|shingles?|roofing felt|felt|ice and water(?: shield)?|underlayment|house ?wrap|siding|shiplap|bead ?board|wainscot(?:ing)?|panell?ing|wall ?paper|insulation|batts?|foam board|rigid foam|vapou?r barrier|landscape fabric|weed barrier|sod|turf|pavers?|brick|block|stone veneer|stucco|plaster|thin ?set|grout|mortar|membrane|waterproofing|primer|paint|stain|sealer|varnish|polyurethane|epoxy|deck(?:ing| boards?)|joint compound|mud|radiant mat|heat(?:ing)? mat|screen|lath|metal roofing|roof panels?|slates?|decking|acoustic tile|rubber flooring|texture)\b/;
-
-/** Words before the goods that belong to its name. */
-const COLOURS =
-  /\b(?:white|black|gr[ae]y|light|dark|off|beige|blue|green|red|brown|clear|matt|matte|flat|gloss|semi|satin|eggshell|natural|cedar|oak|pine|maple|walnut|bamboo|porcelain|ceramic|marble|slate|glass|primed|treated|pressure treated|moisture|fiberglass|mineral wool|engineered|luxury|vinyl|architectural|exterior|interior|ceiling|trim|deck)\b/;
 
 /** Every kind of goods that the note names, in order; one named twice stands once. */
 export function goodsIn(said: Said): Goods[] {
-  const found = new Map<string, Goods>();
+  const found: Goods[] = [];
+  const taken: { from: number; until: number }[] = [];
+  const meet = (goods: Goods, quote: string) => {
+    const same = found.find((g) => g.item === goods.item || overlaps(g, goods, quote));
+    if (!same) found.push(goods);
+    else {
+      same.mentions.push(goods.at);
+      // "12/3, no, that's 6/3": the code said later.
+      if (same.by === 'length' && goods.size) same.size = goods.size;
+      if (same.size === null) Object.assign(same, { size: goods.size, sides: goods.sides });
+    }
+  };
+  for (const { named, item, by } of SHORT_NAMES)
+    for (const match of said.words.matchAll(new RegExp(named.source, 'g'))) {
+      const [quote, at] = [match[0], match.index];
+      if (isPlace(said.words, at, quote) || taken.some((t) => at < t.until && at + quote.length > t.from)) continue;
+      taken.push({ from: at, until: at + quote.length });
+      meet(shortNamed(quote, at, item, by), quote);
+    }
   for (const [pattern, by] of [
     [COVERS, 'area'],
     [RUNS, 'length'],
     [FILLS, 'volume'],
-  ] as const) {
+  ] as const)
     for (const match of said.words.matchAll(new RegExp(pattern.source, 'g'))) {
       const quote = match[0].trim();
       const at = match.index + match[0].indexOf(quote);
-      if (isPlace(said.words, at, quote)) continue;
-      const goods = nameOf(said, quote, at, by);
-      const same = [...found.values()].find((g) => g.item === goods.item || overlaps(g, goods, quote));
-      if (!same) found.set(goods.item, goods);
-      else if (same.size === null && goods.size) found.set(same.item, { ...same, size: goods.size, face: goods.face });
+      if (isPlace(said.words, at, quote) || taken.some((t) => at < t.until && at + quote.length > t.from)) continue;
+      meet(nameOf(said, quote, at, by), quote);
     }
-  }
   for (const term of said.terms) {
     if (term.term.kind !== 'material' || !COUNTERS.has(term.term.counter ?? '')) continue;
     const quote = term.quote.toLowerCase();
     const at = said.words.indexOf(quote);
     if (at < 0 || isPlace(said.words, at, quote)) continue;
     const goods = nameOf(said, quote, at, 'area');
-    const same = [...found.values()].find((g) => overlaps(g, goods, quote));
-    if (same && same.item.length < goods.item.length && same.by === 'area') {
-      found.delete(same.item);
-      found.set(goods.item, { ...goods, at: same.at, size: same.size ?? goods.size, face: same.face ?? goods.face });
-    } else if (!same && [...found.values()].length === 0) found.set(goods.item, goods);
+    const same = found.find((g) => overlaps(g, goods, quote));
+    if (same && same.item.length < goods.item.length && same.by === 'area')
+      Object.assign(same, { item: goods.item, size: same.size ?? goods.size, sides: same.sides ?? goods.sides });
+    else if (!same && found.length === 0) found.push(goods);
   }
-  return [...found.values()].sort((a, b) => a.at - b.at);
+  return found.sort((a, b) => a.at - b.at);
+}
+
+const WIRES: Readonly<Record<string, string>> = {
+  six: '6',
+  eight: '8',
+  ten: '10',
+  twelve: '12',
+  fourteen: '14',
+  two: '2',
+  three: '3',
+};
+
+/** Goods under their full name; cable with its code, paint by its sheen or colour. */
+function shortNamed(quote: string, at: number, item: string | null, by: Measure): Goods {
+  const [, gauge, wires] = /^([a-z]+|\d+) ?[-/ ] ?([a-z]+|\d)/.exec(quote) ?? [];
+  const size = item === 'cable' && gauge && wires ? `${WIRES[gauge] ?? gauge}/${WIRES[wires] ?? wires}` : null;
+  const coded = size && /^\d+\/\d$/.test(size) ? size : null;
+  const name = item ?? (/\bpaint\b/.test(quote) ? quote : `${quote} paint`);
+  return { item: name, size: coded, specs: [], by, sides: null, at, mentions: [at] };
 }
 
 /** Counters whose goods cover. */
 const COUNTERS = new Set(['tile', 'paint', 'drywall', 'flooring', 'roofing']);
 
-/** "Tile" after "subway tile" is the same goods: one name holds the other. */
-function overlaps(a: Goods, b: Goods, quote: string): boolean {
-  const words = (g: Goods) => g.item.split(' ');
-  const [short, long] = words(a).length <= words(b).length ? [words(a), words(b)] : [words(b), words(a)];
-  return short.every((w) => long.includes(w)) || (a.at <= b.at && b.at < a.at + quote.length);
+/** Goods of their own, whatever they are for: drywall screws are no drywall. */
+const OWN = /\b(?:screw|tape|compound|adhesive|primer|sealer|sealant|mortar|grout|trim|nail)\b/;
+
+/** "Tile" after "subway tile" is the same goods: one name holds the other, and neither is something for the other. */
+function sameName(a: string, b: string): boolean {
+  if (OWN.exec(a)?.[0] !== OWN.exec(b)?.[0]) return false;
+  const [x, y] = [a.split(' '), b.split(' ')];
+  const [short, long] = x.length <= y.length ? [x, y] : [y, x];
+  return short.every((w) => long.includes(w));
 }
+
+/** Two goods are one where one name holds the other and their sizes do not differ. */
+export const sameGoods = (a: Goods, b: Goods): boolean =>
+  !(a.size && b.size && a.size !== b.size) && sameName(a.item, b.item);
+
+const overlaps = (a: Goods, b: Goods, quote: string): boolean =>
+  sameName(a.item, b.item) || (a.at <= b.at && b.at < a.at + quote.length);
 
 /** "On the tile", "wall between", "over the old tile", "behind the drywall": where, not what. */
 function isPlace(words: string, at: number, quote: string): boolean {
@@ -93,7 +125,7 @@ function nameOf(said: Said, quote: string, at: number, by: Measure): Goods {
   })?.term.name;
   const lead = said.words.slice(0, at).split(' ').filter(Boolean);
   const specs: string[] = [];
-  while (lead.length && COLOURS.test(lead.at(-1)!) && !lead.at(-1)!.includes('{')) specs.unshift(lead.pop()!);
+  while (lead.length && COLOURS.test(lead.at(-1)!) && !/[{']/.test(lead.at(-1)!)) specs.unshift(lead.pop()!);
   const spoken = [...specs, ...quote.split(' ')];
   const base = term?.split(' ').some((w) => spoken.includes(w)) ? term.split(' ') : null;
   const names = base
@@ -104,7 +136,7 @@ function nameOf(said: Said, quote: string, at: number, by: Measure): Goods {
   const whole = headLast([...new Set(names)])
     .join(' ')
     .replace(/s$/, (s) => (/(?:ss|us|glass)$/.test(names.at(-1)!) ? s : ''));
-  return { item: whole, specs: [], by, at, ...sizeOf(said, at, quote) };
+  return { item: whole, specs: [], by, at, mentions: [at], ...sizeOf(said, at, quote) };
 }
 
 /** "White paint matt" is said "white matt paint": the thing itself comes last. */
@@ -116,20 +148,25 @@ const headLast = (names: string[]) => {
 const TILE = /tile|subway|porcelain|ceramic|mosaic|slate|paver|carpet tile|travertine|marble|plank|lvp|brick|block/;
 
 /** "3x6 subway", "24x48 porcelain", "half inch drywall", "1x6 cedar". */
-function sizeOf(said: Said, at: number, quote: string): Pick<Goods, 'size' | 'face'> {
+function sizeOf(said: Said, at: number, quote: string): Pick<Goods, 'size' | 'sides'> {
   const before = said.words.slice(Math.max(0, at - 60), at);
   const after = said.words.slice(at + quote.length, at + quote.length + 30);
   const gap = '(?: (?!is|are|by|long|wide|high)[a-z]+){0,3}';
   const pair =
-    saying(`<LN> ?(?:x|by) ?<LN>(?! ?x)${gap} $`).exec(before) ??
+    saying(`<LN> ?(?:x|by) ?<LN>(?: ?x ?<LN>)?${gap} $`).exec(before) ??
     (TILE.test(quote) ? saying('^(?: is| are|,)?(?: the)? <LN> ?(?:x|by) ?<LN>').exec(after) : null);
   if (pair) {
     const [a, b] = [figureAt(said, pair[1]), figureAt(said, pair[2])];
+    const metric = [a, b].every((f) => f.unit === 'mm' || f.unit === 'cm');
+    const [wide, high] = metric ? [convert(a.value, a.unit!, 'in'), convert(b.value, b.unit!, 'in')] : [null, null];
+    if (wide && high && TILE.test(quote) && wide.compare(60) <= 0 && high.compare(60) <= 0)
+      return { size: `${a.value.toString()}x${b.value.toString()}`, sides: [wide, high] };
     const small = a.unit !== 'ft' && b.unit !== 'ft' && a.unit !== 'm' && b.unit !== 'm';
-    if (small && TILE.test(quote) && a.value.compare(60) <= 0 && b.value.compare(60) <= 0)
-      return { size: `${a.value.toString()}x${b.value.toString()}`, face: a.value.mul(b.value) };
+    const whole = [a, b].every((f) => f.value.compare(new Fraction(3, 4)) >= 0);
+    if (small && whole && TILE.test(quote) && a.value.compare(60) <= 0 && b.value.compare(60) <= 0)
+      return { size: `${a.value.toString()}x${b.value.toString()}`, sides: [a.value, b.value] };
   }
-  return { size: null, face: null };
+  return { size: null, sides: null };
 }
 
 /** The pair of figures that is a size of goods, not of a place: they are spoken for. */
@@ -156,5 +193,3 @@ function lumber(said: Said, match: RegExpMatchArray): boolean {
     (a.value.valueOf() <= 2 || b.value.valueOf() <= 6)
   );
 }
-
-export const zero = (): Fraction => new Fraction(0);

@@ -9,6 +9,8 @@ export interface Ratio {
   per: string;
   /** Where in the words it stands. */
   at: number;
+  /** How it came about, for the working, where it was reckoned. */
+  note?: string;
 }
 
 /** What a note says about how goods are sold. */
@@ -16,9 +18,11 @@ export interface Terms {
   ratios: Ratio[];
   /** `0.1`; null where none was said. */
   waste: Fraction | null;
-  coats: number | null;
+  coats: { value: number; at: number }[];
   /** `60 lb`, `2.5 L`: the pack's own size, where it names the goods. */
   packSize: string | null;
+  /** Sold by its own measure: "by the foot", "by the square foot". */
+  byMeasure: 'ft' | 'sq ft' | 'cu yd' | null;
   /** Figures that are spoken for. */
   used: Set<number>;
 }
@@ -49,21 +53,29 @@ const areaUnit = (word: string): string => {
 const unitOf = (figure: Figure) => (figure.sure ? figure.unit : null);
 
 /** Reads packs, coverage, waste and coats out of a note. */
-export function termsIn(said: Said): Terms {
-  const out: Terms = { ratios: [], waste: null, coats: null, packSize: null, used: new Set() };
+export function termsIn(said: Said, used = new Set<number>()): Terms {
+  const out: Terms = { ratios: [], waste: null, coats: [], packSize: null, byMeasure: measureIn(said.words), used };
   packsOf(said, out);
   coverageOf(said, out);
   out.waste = wasteIn(said, out.used);
-  const coats = saying('<C>').exec(said.words);
   for (const match of said.words.matchAll(saying('<C>', 'g'))) {
     const figure = figureAt(said, match[1]);
-    if (figure.unit === 'coat') {
-      out.coats = figure.value.valueOf();
-      out.used.add(Number(match[1]));
-    }
+    if (figure.unit !== 'coat') continue;
+    out.coats.push({ value: figure.value.valueOf(), at: match.index });
+    out.used.add(Number(match[1]));
   }
-  if (!coats && /\b(?:single|one) coat\b/.test(said.words)) out.coats = 1;
+  const single = /\b(?:single|one) coat\b/.exec(said.words);
+  if (single) out.coats.push({ value: 1, at: single.index });
   return out;
+}
+
+/** "Sold by the foot", "they price it by the square foot". */
+function measureIn(words: string): Terms['byMeasure'] {
+  const m = /\bby the (?:(sq(?:uare)?\.? ?(?:ft|foot|feet)|sqft)|(?:linear |lineal |running )?(?:foot|ft))\b/.exec(
+    words,
+  );
+  if (!m) return /\bby the (?:cubic )?yard\b/.test(words) ? 'cu yd' : null;
+  return m[1] ? 'sq ft' : 'ft';
 }
 
 /** "Fifty foot rolls", "2.5 L tins", "60 lb bags, .45 cu ft each", "4x8 sheets", "in sixteens". */
@@ -94,18 +106,20 @@ function packsOf(said: Said, out: Terms): void {
         add(m, figure.value, bare ? 'cu ft' : figure.unit, packUnit(m[2]!), [yields[1]]);
     }
   }
-  for (const m of words.matchAll(saying(`<AVL>[- ](?:of )?(${PACKS})\\b`, 'g'))) {
+  for (const m of words.matchAll(saying(`<AVL>[- ](?:of )?(${PACKS})\\b(?! to\\b)`, 'g'))) {
     if (out.used.has(Number(m[1]))) continue;
     const figure = figureAt(said, m[1]);
-    const per = packUnit(m[2]!);
+    // Ten foot pieces are sticks.
+    const per = figure.kind === 'length' && /^pieces?$|^pcs?$/.test(m[2]!) ? 'stick' : packUnit(m[2]!);
     if (per === figure.unit || per === 'square' || per === 'each') continue;
-    if (!figure.sure) continue;
+    // "Two twelve foot pieces" are counted: that is an order, not how they are sold.
+    if (!figure.sure || /(?:\{[NC]\d+\}|\banother|\bone) $/.test(words.slice(0, m.index))) continue;
     add(m, figure.value, figure.unit, per, [m[1]]);
     if (figure.kind === 'volume') out.packSize ??= `${figure.value.toString()} ${figure.unit}`;
   }
-  for (const m of words.matchAll(saying('<LN> ?(?:x|by) ?<LNK>(?: (sheets?|panels?|boards?|s)\\b)?', 'g'))) {
+  for (const m of words.matchAll(saying('<LNK> ?(?:x|by) ?<LNK>(?: (sheets?|panels?|boards|s)\\b)?(?! ?x)', 'g'))) {
     const [a, b] = [figureAt(said, m[1]), figureAt(said, m[2])];
-    const sheets = b.unit === 'sheet' || /^(?:sheet|panel|s$)/.test(m[3] ?? '') || (m[3] && a.value.valueOf() <= 4);
+    const sheets = b.unit === 'sheet' || /^(?:sheet|panel)/.test(m[3] ?? '') || (m[3] && a.value.compare(3) >= 0);
     const feet = (f: Figure) => (f.unit === 'in' && f.sure ? f.value.div(12) : f.value);
     const [w, l] = [feet(a), feet(b)];
     const stocked = /^(?:2|3|4|4\.5|5)x(?:4|5|6|8|9|10|12|14|16)$/.test(`${w.toString()}x${l.toString()}`);
@@ -113,6 +127,24 @@ function packsOf(said: Said, out: Terms): void {
     add(m, w.mul(l), 'sq ft', 'sheet', [m[1], m[2]]);
     out.packSize = `${w.toString()}x${l.toString()}`;
   }
+  // "9x100 rolls", in feet.
+  for (const m of words.matchAll(saying('<LNK> ?(?:x|by) ?<LNK>(?: (?:foot|ft))?( rolls?\\b)?', 'g'))) {
+    const [a, b] = [figureAt(said, m[1]), figureAt(said, m[2])];
+    const feet = (f: Figure) => (f.unit === 'in' && f.sure ? f.value.div(12) : f.value);
+    if ((m[3] || b.unit === 'roll') && !out.used.has(Number(m[1])))
+      add(m, feet(a).mul(feet(b)), 'sq ft', 'roll', [m[1], m[2]]);
+  }
+  // "Eight footers".
+  said.figures.forEach((figure, id) => {
+    if (!/foot ?ers?$/.test(figure.quote.toLowerCase()) || figure.unit !== 'ft' || out.used.has(id)) return;
+    out.ratios.push({
+      value: figure.value,
+      unit: 'ft',
+      per: 'stick',
+      at: words.search(new RegExp(`\\{[A-Z]${id}\\}`)),
+    });
+    out.used.add(id);
+  });
   const plural =
     /\b(?:in|come in|comes in|of|by) (?:the )?(8 ?s|10 ?s|12 ?s|14 ?s|16 ?s|20 ?s|eights|tens|twelves|fourteens|sixteens|twenties)\b/.exec(
       words,
@@ -136,7 +168,7 @@ function coverageOf(said: Said, out: Terms): void {
     for (const id of ids) if (id) out.used.add(Number(id));
   };
   const per =
-    '(?:a|an|per|to a|to the|to each|to one|in a|in the|in each|each|every|for a|for each|for every|from a|out of a|\\/)';
+    '(?:a|an|per|to a|to the|to each|to one|in a|in the|in each|each|every|for a|for each|for every|from a|out of a|\\/)(?: (?:double|single|full|whole|big|small))?';
   // Counted packs for a measure: "three bundles to the square", "a bag for every 40 square feet".
   for (const m of words.matchAll(
     saying(`<KC> (?:to|per|a|for|every|does|do|covers|cover)(?: the| a| each| every| about)? (${AREA_WORDS})\\b`, 'g'),
@@ -146,7 +178,7 @@ function coverageOf(said: Said, out: Terms): void {
   }
   for (const m of words.matchAll(
     saying(
-      `(?:<K>|\\b(?:a|one|each|every|per) (${PACKS})) (?:will |should )?(?:to|per|for|every|for every|does|do|covers?|is good for|good for|goes|makes?|yields?|holds?|has|gets you|gets|is|spreads?)(?: the| a| each| every| about| around)? <ALVNC>(?! (?:each|coats?))`,
+      `(?:<K>|\\b(?:a|one|each|every|per) (${PACKS})) (?:will |should )?(?:to|per|for|every|for every|does|do|covers?|is good for|good for|goes|runs?|makes?|yields?|holds?|has|gets you|gets|is|spreads?)(?: the| a| each| every| about| around)? <ALVNC>(?! (?:each|coats?))`,
       'g',
     ),
   )) {
@@ -171,6 +203,14 @@ function coverageOf(said: Said, out: Terms): void {
     if (!figure.per || out.used.has(id) || figure.kind === 'slope') return;
     add(words.indexOf(`${id}}`), figure.value, unitOf(figure), packUnit(figure.per), String(id));
   });
+  // "400 ft per thousand sq ft", "one for every two square feet".
+  for (const m of words.matchAll(
+    saying('<NLKVWC>(?: of (?:it|tape|mud|compound|them))? (?:per|to the|to|for every|for each|every|for) <A>', 'g'),
+  )) {
+    const [what, over] = [figureAt(said, m[1]), figureAt(said, m[2])];
+    if (free(m[1]) && free(m[2]) && over.value.compare(0) > 0 && !what.per)
+      add(m.index, what.value.div(over.value), unitOf(what) ?? what.unit ?? 'each', over.unit!, m[1], m[2]);
+  }
   // "8 to the sq ft", "ten to a box", "350 a gallon", "6 boards to the box".
   for (const m of words.matchAll(
     saying(
@@ -186,10 +226,11 @@ function coverageOf(said: Said, out: Terms): void {
     else if (packUnit(word) !== 'each') add(m.index, figure.value, unitOf(figure), packUnit(word), m[1]);
   }
   // "350 a gallon", where the parser took "a gallon" for one gallon.
-  for (const m of words.matchAll(saying('<NAL> <VK>', 'g'))) {
+  for (const m of words.matchAll(saying('<NAL> <VKA>', 'g'))) {
     const [measure, pack] = [figureAt(said, m[1]), figureAt(said, m[2])];
     if (!free(m[1]) || !free(m[2]) || !/^(?:an?|per|each) /i.test(pack.quote)) continue;
-    add(m.index, measure.value, unitOf(measure), packUnit(pack.unit!), m[1], m[2]);
+    const pieces = pack.kind === 'area' ? 'each' : null;
+    add(m.index, measure.value, unitOf(measure) ?? pieces, packUnit(pack.unit!), m[1], m[2]);
   }
   // "Covers 20 sq ft", the pack named elsewhere.
   const pack = new RegExp(`\\b(${PACKS})\\b`).exec(words);

@@ -97,6 +97,7 @@ function read(text: string): Reading {
     if (piece && token.end > piece.start && token.start < piece.end) {
       if (token.end < piece.end) continue;
       words += ` {${letterOf(piece.figure)}${figures.push(piece.figure) - 1}}`;
+      if (endsSentence(text, piece.end)) words += '.';
       next++;
       continue;
     }
@@ -106,7 +107,11 @@ function read(text: string): Reading {
     .replace(/\s+/g, ' ')
     .replace(/ with \/ ?/g, ' with ')
     .trim();
-  return { words: pointFigures(words, figures), figures, terms: mentionsIn(tokens, text, vocabulary) };
+  return {
+    words: poundFigures(halfSquare(pointFigures(words, figures), figures), figures),
+    figures,
+    terms: mentionsIn(tokens, text, vocabulary),
+  };
 }
 
 function wordOf(token: Token, before: string): string {
@@ -136,6 +141,12 @@ function figuresIn(text: string, quantities: readonly Quantity[], others: readon
     },
   }));
   for (const other of others) {
+    const [, over, under] = /^(\d{1,2})\/(2|4|8|16|32)$/.exec(other.quote) ?? [];
+    if (over && Number(over) < Number(under)) {
+      const figure = { ...plainFigure(new Fraction(`${over}/${under}`)), unit: 'in', quote: other.quote };
+      pieces.push({ start: other.start, end: other.end, figure: { ...figure, kind: 'length' } });
+      continue;
+    }
     const [, feet, inches] = /^(\d{1,2})-(\d{1,2})$/.exec(other.quote) ?? [];
     if (!feet || Number(inches) > 11) continue;
     const near = /(?:\bx|\bby|\bat|\bis)\s*$/.test(text.slice(0, other.start).toLowerCase());
@@ -157,6 +168,31 @@ const plainFigure = (value: Fraction): Figure => ({
   doubt: null,
   quote: '',
 });
+
+/** "120 sq ft. Add ten": the unit took the full stop with it. "9 in. wide" goes on. */
+const endsSentence = (text: string, end: number): boolean =>
+  text[end - 1] === '.' &&
+  !/^\s*(?:[,;:)\d"']|(?:x|by|wide|long|high|deep|tall|thick|across|on|o\.?c|of|and|or|to|in|at|from|apart|each|ea|a|per|bags?|rolls?|boxes|box|tubes?|cans?|tins?|sheets?|sticks?|joint|gap|bead|notch|base|floor|walls?)\b)/i.test(
+    text.slice(end),
+  );
+
+/** "80# bags": pounds. */
+function poundFigures(words: string, figures: Figure[]): string {
+  return words.replace(/\{N(\d+)\} ?#(?= |$)/g, (_, id: string) => {
+    figures[Number(id)] = { ...figures[Number(id)]!, unit: 'lb', kind: 'weight', sure: true };
+    return `{W${id}}`;
+  });
+}
+
+/** "Inch and a half square": a section, not half a roofing square. */
+function halfSquare(words: string, figures: Figure[]): string {
+  return words.replace(/\b(?:an? |one )?inch and \{A(\d+)\}/g, (all, id: string) => {
+    const figure = figures[Number(id)]!;
+    if (figure.unit !== 'square' || figure.value.compare(1) >= 0) return all;
+    figures[Number(id)] = { ...figure, value: figure.value.add(1), unit: 'in', kind: 'length', sure: true };
+    return `{L${id}} square`;
+  });
+}
 
 /** "Point six", "point four five": the words say a decimal. */
 function pointFigures(words: string, figures: Figure[]): string {
@@ -215,6 +251,15 @@ export const sentencesOf = (words: string): string[] =>
     .split(/(?:\. |\.$|;|\? |\?$|! )/)
     .map((s) => s.trim())
     .filter(Boolean);
+
+/** The note without the sentences whose figures another reader took. */
+export function without(said: Said, claimed: ReadonlySet<number> | undefined): Said {
+  if (!claimed || claimed.size === 0) return said;
+  const left = sentencesOf(said.words).filter(
+    (sentence) => ![...sentence.matchAll(/\{[A-Z](\d+)\}/g)].some(([, id]) => claimed.has(Number(id))),
+  );
+  return { ...said, words: left.join('. ') };
+}
 
 /** Whole number said as a word or figure before goods: "a", "one", "two" (already a figure). */
 export const COUNT = '(?:<N>|(a|an|one|single))';

@@ -1,7 +1,10 @@
 import Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
 import type { Measure } from './goods.ts';
-import { type Figure, figureAt, type Said, saying } from './said.ts';
+import { feet, feetText } from './lengths.ts';
+import { openingsIn } from './openings.ts';
+import { type MakeUp, roundOpenings, runsIn } from './runs.ts';
+import { figureAt, type Said, saying } from './said.ts';
 
 /** A piece of floor, wall, run or hole as told, in feet. */
 export interface Shape {
@@ -11,6 +14,8 @@ export interface Shape {
   /** Square or cubic feet of a shape told by its area or volume. */
   amount: Fraction | null;
   count: number;
+  /** The place that it was said of: `closet`. */
+  label?: string | null;
   working: string;
 }
 
@@ -21,18 +26,18 @@ export interface Extent {
   /** Feet: thickness of a fill. */
   depth: Fraction | null;
   /** Doors and windows, each in feet. */
-  openings: { width: Fraction; height: Fraction | null; count: number }[];
+  openings: { width: Fraction; height: Fraction | null; count: number; door: boolean }[];
   /** Square feet told to come off. */
   lessArea: Fraction;
   /** Feet told to come off a run. */
   lessLength: Fraction;
+  /** Slack at ends and boxes that a run needs beside its length. */
+  makeUp: MakeUp[];
   /** Two figures were said and nobody knows which. */
   doubt: string | null;
 }
 
-const OPENING =
-  'door|doors|doorway|doorways|window|windows|opening|openings|slider|sliders|patio door|garage door|archway|arch|skylight|skylights|vent|hole|island|cabinets?|hearth|tub|closet opening|cased opening';
-const SIDE = '(?: (?:wide|long|tall|high|deep|across|in length|in width|length|width|run))?';
+export const SIDE = '(?: (?:wide|long|tall|high|deep|across|in length|in width|length|width|run))?';
 const SURFACES =
   '(?:walls?|sides?|panels?|sections?|bays?|rooms?|runs?|slopes?|ceilings?|spots?|areas?|closets?|pieces|floors?|bedrooms?|legs?|faces?|gables?|stretch(?:es)?|rows?|beds?|slabs?|pads?|strips?|patch(?:es)?)';
 
@@ -45,19 +50,27 @@ export function extentIn(said: Said, by: Measure, used: Set<number>): Extent {
     openings: [],
     lessArea: zero(),
     lessLength: zero(),
+    makeUp: [],
     doubt: null,
   };
   out.doubt = doubtIn(said, used);
   contradicted(said, used);
   openingsIn(said, used, out);
+  if (by === 'length' && goesRound(said.words)) roundOpenings(out);
   depthIn(said, by, used, out);
   rectanglesIn(said, by, used, out);
   heightIn(said, used, out);
   areasIn(said, used, out);
-  if (out.shapes.length === 0 && by !== 'area') runsIn(said, used, out);
+  if (out.depth === null && by === 'volume') thirdDepth(said, used, out);
+  if (out.shapes.length === 0 && (by !== 'area' || out.height)) runsIn(said, used, out);
   if (out.shapes.length === 0 && by === 'area') perimeterIn(said, used, out);
   return out;
 }
+
+/** Trim and beads that go round openings, where nothing is said to come off. */
+const goesRound = (words: string) =>
+  /\b(?:cas(?:e|ing)|trim|round|around|caulk|sealant|silicone|seal|foam|weather ?strip|flash)/.test(words) &&
+  !/\b(?:less|minus|take (?:off|out)|deduct|subtract|come off|comes off|come out|base ?boards?|base)\b/.test(words);
 
 const zero = () => new Fraction(0);
 
@@ -92,107 +105,6 @@ function doubtIn(said: Said, used: Set<number>): string | null {
   return unsure ? unsure[0] : null;
 }
 
-/** A length in feet; a bare one takes the note's own unit, or another bare-equal figure's. */
-function feet(said: Said, figure: Figure, mate: Figure | null): Fraction | null {
-  if (figure.sure && figure.unit) return convert(figure.value, figure.unit, 'ft');
-  if (figure.unit !== null && figure.kind !== 'length') return null;
-  // "11-6 x 18 in, the short one 4 ft x 18": the same figure was said with its unit; a small one may be a thickness.
-  const twin = said.figures.find(
-    (f) => f !== figure && f.sure && f.kind === 'length' && f.value.equals(figure.value) && f.value.compare(12) >= 0,
-  );
-  const metric = said.figures.find((f) => f.sure && (f.unit === 'm' || f.unit === 'mm' || f.unit === 'cm'))?.unit;
-  const from = twin?.unit ?? (mate?.sure && mate.kind === 'length' ? mate.unit : null) ?? metric ?? 'ft';
-  return convert(figure.value, from!, 'ft');
-}
-
-function openingsIn(said: Said, used: Set<number>, out: Extent): void {
-  const { words } = said;
-  if (
-    /\b(?:don't|do not|not|no need to) (?:take|deduct|subtract|count|bother)[a-z ]* (?:out|off|openings|doors|windows|them)\b/.test(
-      words,
-    )
-  ) {
-    for (const m of words.matchAll(saying(`\\b(?:${OPENING})(?: (?:is|are|at|each))* <LN>(?: ?(?:x|by) ?<LN>)?`, 'g')))
-      for (const id of [m[1], m[2]]) if (id) used.add(Number(id));
-    return;
-  }
-  const take = (count: string | undefined, a: string | undefined, b: string | undefined) => {
-    if (used.has(Number(a)) || (b && used.has(Number(b)))) return;
-    const first = figureAt(said, a);
-    const second = b ? figureAt(said, b) : null;
-    const width = feet(said, first, second);
-    const height = second ? feet(said, second, first) : null;
-    if (!width || (second && !height)) return;
-    out.openings.push({ width, height, count: count ? figureAt(said, count).value.valueOf() : 1 });
-    for (const id of [count, a, b]) if (id) used.add(Number(id));
-  };
-  const named = new RegExp(`\\b(?:${OPENING})\\b`);
-  for (const m of words.matchAll(
-    saying(
-      `(?:<N> )?(?:[a-z]+ ){0,2}(?:${OPENING})(?: (?:is|are|at|of|each|that's|that are|being|'s|measuring)|,|:)* <LN>${SIDE} ?(?:x|by) ?<LN>`,
-      'g',
-    ),
-  ))
-    if (
-      !/\b(?:by|near|behind|at|outside|beside|from|to) the [a-z ]*$/.test(words.slice(0, m.index + m[0].indexOf('{')))
-    )
-      take(m[1], m[2], m[3]);
-  for (const m of words.matchAll(
-    saying(`(?:<N> )?<LN>${SIDE} ?(?:x|by) ?<LN>(?: [a-z]+){0,2}? (?:${OPENING})\\b`, 'g'),
-  ))
-    take(m[1], m[2], m[3]);
-  for (const m of words.matchAll(
-    saying(
-      `(?:less|minus|take (?:off|out)|deduct|subtract|knock off|not counting|except(?: for)?|skip)[^.;]{0,30}?<A>`,
-      'g',
-    ),
-  )) {
-    const area = convert(figureAt(said, m[1]).value, figureAt(said, m[1]).unit!, 'sq ft');
-    if (area && !used.has(Number(m[1]))) out.lessArea = out.lessArea.add(area);
-    used.add(Number(m[1]));
-  }
-  for (const m of words.matchAll(
-    saying(
-      `(?:<N> )?(?:[a-z]+ )?(?:${OPENING})(?: (?:is|are|at|of|come to|total|totaling|each|that's))* <A>( each)?`,
-      'g',
-    ),
-  )) {
-    if (used.has(Number(m[2]))) continue;
-    const area = convert(figureAt(said, m[2]).value, figureAt(said, m[2]).unit!, 'sq ft');
-    const each = m[1] && !/come to|total/.test(m[0]) ? figureAt(said, m[1]).value : new Fraction(1);
-    if (area) out.lessArea = out.lessArea.add(area.mul(each));
-    for (const id of [m[1], m[2]]) if (id) used.add(Number(id));
-  }
-  // "Less two three-foot doors", "minus a 32 inch doorway": width only, for runs.
-  for (const m of words.matchAll(
-    saying(
-      `(?:<N> |\\ba |\\bone |\\bthe )?<LN> (?:wide |foot |cased |closet |entry |bifold |sliding |front |back )*(?:${OPENING})\\b`,
-      'g',
-    ),
-  )) {
-    if (
-      !/\b(?:less|minus|off|out|deduct|subtract|except|skip|not counting|without|no base|for the)\b/.test(words) ||
-      !named.test(m[0])
-    )
-      continue;
-    take(m[1], m[2], undefined);
-  }
-  for (const m of words.matchAll(
-    saying(
-      `(?:less|minus|take (?:off|out)|deduct|subtract|knock off|off) (?:<N> )?(?:for |the |a |an |one |that )*(?:[a-z]+ )?(?:${OPENING})(?: (?:at|of|is|are|each))* <LN>`,
-      'g',
-    ),
-  ))
-    take(m[1], m[2], undefined);
-  for (const m of words.matchAll(
-    saying('(?:less|minus|take (?:off|out)|deduct|subtract|knock off) (?:about )?<L>(?! ?(?:x|by))', 'g'),
-  )) {
-    const length = feet(said, figureAt(said, m[1]), null);
-    if (length && !used.has(Number(m[1]))) out.lessLength = out.lessLength.add(length);
-    used.add(Number(m[1]));
-  }
-}
-
 /** "Four inches thick", "3 deep" for fills. */
 function depthIn(said: Said, by: Measure, used: Set<number>, out: Extent): void {
   if (by !== 'volume') return;
@@ -203,6 +115,14 @@ function depthIn(said: Said, by: Measure, used: Set<number>, out: Extent): void 
   const figure = figureAt(said, m[1]);
   out.depth = figure.sure ? convert(figure.value, figure.unit!, 'ft') : figure.value.div(12);
   used.add(Number(m[1]));
+}
+
+/** "40 ft by 10, four inches": inches that nothing else claims are a fill's thickness. */
+function thirdDepth(said: Said, used: Set<number>, out: Extent): void {
+  const id = said.figures.findIndex((f, k) => !used.has(k) && f.unit === 'in' && f.sure && f.value.compare(36) <= 0);
+  if (id < 0 || out.shapes.length === 0) return;
+  out.depth = said.figures[id]!.value.div(12);
+  used.add(id);
 }
 
 /** Pairs by "x" or "by", with how many of them; a third figure is a fill's thickness. */
@@ -231,6 +151,7 @@ function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Extent): 
       sides: [one, two],
       amount: null,
       count,
+      label: labelBefore(said.words, m.index),
       working: `${count > 1 ? `${count} x ` : ''}${feetText(one)} x ${feetText(two)}`,
     });
   }
@@ -253,6 +174,18 @@ function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Extent): 
     working: `${feetText(one)} x ${feetText(two)}`,
   });
 }
+
+const LABELS =
+  /\b(closet|nook|pantry|hall(?:way)?|alcove|landing|bay|bump ?out|niche|short|long|main|big|small|north|south|east|west|front|back|left|right|first|second|third|other|island|office|den|bedroom|entry|kitchen|stairs?)\b/g;
+
+/** The place that a size was said of: the last such word before it in its sentence. */
+const labelBefore = (words: string, at: number): string | null =>
+  words
+    .slice(0, at)
+    .split(/[.;]|\}/)
+    .at(-1)!
+    .match(LABELS)
+    ?.at(-1) ?? null;
 
 /** How many of a shape: "two sides, each one's", "3 walls at", "both slopes are". */
 function countBefore(said: Said, at: number, used: Set<number>): number {
@@ -326,57 +259,4 @@ function areasIn(said: Said, used: Set<number>, out: Extent): void {
       working: `${figure.value.toString()} ${figure.unit}`,
     });
   }
-}
-
-/** Lengths that are run along, each with how many: "two at 12 and one at 14", "84 feet of it", "12, 9, 14 and 8 foot". */
-function runsIn(said: Said, used: Set<number>, out: Extent): void {
-  const { words } = said;
-  for (const m of words.matchAll(saying('(?:<N>(?: [a-z]+){0,2} (?:at |of )?|\\b)<L>', 'g'))) {
-    const figure = figureAt(said, m[2]);
-    if (used.has(Number(m[2])) || !figure.sure || figure.onCenter) continue;
-    const length = feet(said, figure, null);
-    if (!length || length.compare(1) < 0) continue;
-    const around = words.slice(m.index + m[0].length, m.index + m[0].length + 28);
-    if (/^ (?:on center|o\.?c|apart|spacing|max|wide|thick|deep|joint|bead|gap|high|tall)/.test(around)) continue;
-    const counted =
-      m[1] &&
-      !used.has(Number(m[1])) &&
-      / (?:at|of|walls?|runs?|sides?|pieces|windows?|doors?|tubs?|seams?|joints?|lengths?)[a-z ]*$/.test(
-        m[0].slice(0, m[0].lastIndexOf('{')),
-      );
-    const count = counted ? figureAt(said, m[1]).value.valueOf() : 1;
-    // Bare figures right before share the run's unit: "9, 12, 8 and 14 foot".
-    const listed = /((?:\{N\d+\},? (?:and )?)+)$/.exec(words.slice(0, m.index + m[0].lastIndexOf('{')));
-    const bare = counted
-      ? []
-      : [...(listed?.[1] ?? '').matchAll(/\{N(\d+)\}/g)].map((x) => x[1]!).filter((id) => !used.has(Number(id)));
-    for (const id of [...bare, m[2]!, ...(counted ? [m[1]!] : [])]) used.add(Number(id));
-    for (const id of bare) {
-      const run = convert(figureAt(said, id).value, figure.unit!, 'ft');
-      if (run) out.shapes.push({ kind: 'run', sides: [run], amount: null, count: 1, working: feetText(run) });
-    }
-    out.shapes.push({
-      kind: 'run',
-      sides: [length],
-      amount: null,
-      count,
-      working: `${count > 1 ? `${count} x ` : ''}${feetText(length)}`,
-    });
-  }
-}
-
-/** A length in the note's own measure: `8 ft 4 in`, or metres where it spoke in metres. */
-export function sizeText(feet: Fraction, metric: boolean): string {
-  const metres = metric ? convert(feet, 'ft', 'm') : null;
-  return metres ? `${Math.round(metres.valueOf() * 1000) / 1000} m` : feetText(feet);
-}
-
-/** `8 ft 4 in`. */
-function feetText(value: Fraction): string {
-  const whole = value.floor();
-  const inches = value.sub(whole).mul(12);
-  if (inches.equals(0)) return `${whole.toFraction()} ft`;
-  if (16 % Number(inches.d) !== 0) return `${Math.round(value.valueOf() * 1000) / 1000} ft`;
-  const rest = inches.toFraction(true).replace(' ', '-');
-  return whole.equals(0) ? `${rest} in` : `${whole.toFraction()} ft ${rest} in`;
 }

@@ -1,0 +1,69 @@
+import type Fraction from 'fraction.js';
+import { figureAt, lengthIn, type Said, saying } from './said.ts';
+
+/** Sizes that tell how much of a filling goods take: joint, notch and bead, inches; null where nothing was said. */
+export interface Bedding {
+  joint: Fraction | null;
+  thickness: Fraction | null;
+  notch: [Fraction, Fraction] | null;
+  buttered: boolean;
+  bead: { width: Fraction; depth: Fraction } | { leg: Fraction } | null;
+}
+
+export const NO_BEDDING: Bedding = { joint: null, thickness: null, notch: null, buttered: false, bead: null };
+
+/** Reads joints, tile thickness, trowel notch and bead; claims their figures. */
+export function beddingIn(said: Said, used: Set<number>): Bedding {
+  const { words } = said;
+  const inches = (id: string | undefined, most: number): Fraction | null => {
+    if (id === undefined || used.has(Number(id))) return null;
+    const length = lengthIn(figureAt(said, id), 'in', 'in');
+    return length && length.compare(most) <= 0 ? length : null;
+  };
+  const claim = (...ids: (string | undefined)[]) => {
+    for (const id of ids) if (id) used.add(Number(id));
+  };
+  const out: Bedding = { ...NO_BEDDING, buttered: /\bback ?-? ?butter/.test(words) };
+  const notch =
+    saying('<LN>(?: in(?:ch)?)? ?(?:x|by) ?<LN>(?: [a-z]+){0,2}? (?:notch|trowel|square notch|u notch)').exec(words) ??
+    saying('(?:notch|trowel)(?: is|,| of| at)? (?:a |the )?<LN>(?: in(?:ch)?)? ?(?:x|by) ?<LN>').exec(words);
+  const [deep, wide] = [inches(notch?.[1], 1), inches(notch?.[2], 1)];
+  if (notch && deep && wide) {
+    out.notch = [deep, wide];
+    claim(notch[1], notch[2]);
+  }
+  const single = notch ? null : saying('<LN>(?: (?:in|inch|square))* (?:notch|notched)').exec(words);
+  const side = inches(single?.[1], 1);
+  if (single && side) {
+    out.notch = [side, side];
+    claim(single[1]);
+  }
+  const bead =
+    saying('<LN>(?: (?:in|inch|wide))* ?(?:x|by) ?<LN>(?: (?:deep|bead|joint|gap))').exec(words) ??
+    saying('(?:bead|joint|gap)s?(?: (?:is|are|of|at))* <LN>(?: (?:in|inch|wide))* ?(?:x|by) ?<LN>').exec(words);
+  const [width, depth] = [inches(bead?.[1], 2), inches(bead?.[2], 2)];
+  const fillet =
+    saying('<LN>(?: (?:in|inch))* (?:fillet|cove|bead|triangle)').exec(words) ??
+    saying('(?:fillet|bead)(?: (?:is|of|at))* (?:a )?<LN>').exec(words);
+  const leg = inches(fillet?.[1], 2);
+  if (bead && width && depth) {
+    out.bead = { width, depth };
+    claim(bead[1], bead[2]);
+  } else if (fillet && leg) {
+    out.bead = { leg };
+    claim(fillet[1]);
+  }
+  const joint =
+    saying('<LN>(?: (?:in|inch|wide))* (?:grout )?(?:joints?|grout lines?|spacers?|spacing)').exec(words) ??
+    saying('(?:joints?|grout lines?|spacers?)(?: (?:is|are|of|at|wide))*,? (?:a |an )?<LN>(?! ?(?:x|by))').exec(words);
+  out.joint = inches(joint?.[1], 1);
+  if (out.joint) claim(joint?.[1]);
+  const third = saying('<LN> ?(?:x|by) ?<LN> ?(?:x|by) ?<LN>(?: [a-z]+){0,2}? tiles?').exec(words);
+  const thick = third
+    ? [third[0], third[3]]
+    : (saying('<LN>(?: (?:in|inch))* (?:thick|deep joint)').exec(words) ??
+      saying('thick(?:ness)?(?: (?:is|of|at))* <LN>').exec(words));
+  out.thickness = inches(thick?.[1], 1);
+  if (out.thickness) claim(thick?.[1]);
+  return out;
+}

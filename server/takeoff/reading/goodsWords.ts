@@ -1,0 +1,55 @@
+import type { Measure } from './goods.ts';
+
+/** Goods that the trade calls by a word too short to stand alone, under their full name. */
+export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Measure }[] = [
+  { named: /\b(?:cement board|backer(?: board)?) screws?\b/, item: 'backer board screw', by: 'area' },
+  {
+    named: /\b(?:drywall |board |sheet ?rock )?screws?\b(?=.*(?:square|sq|\{A|board|drywall|sheet|box|pound))/,
+    item: 'drywall screw',
+    by: 'area',
+  },
+  {
+    named:
+      /\b(?:drywall|joint|paper|mesh|fiberglass|seam) tape\b|(?<![a-z] )\btape\b(?! measure)|(?<=\b(?:need|and|get|plus|order|the|of|some) )tape\b(?! measure)/,
+    item: 'drywall tape',
+    by: 'area',
+  },
+  {
+    named:
+      /\b(?:joint compound|(?:drywall |topping |all ?purpose )?mud|topping)\b(?! ?(?:room|bed|ring|sill|set))(?<!deck mud)/,
+    item: 'joint compound',
+    by: 'area',
+  },
+  {
+    named:
+      /\b(?:romex|nm cable|(?:[468]|10|12|14|six|eight|ten|twelve|fourteen) ?[-/ ] ?(?:2|3|two|three)(?: (?:wire|cable|romex|nm))?)(?= (?:for|to|in|from|on|w|with|home|is|run|and|no|it)\b|,|\.|:|$)/,
+    item: 'cable',
+    by: 'length',
+  },
+  {
+    named: /\b(?:slab|pad|footings?|pour)\b(?=.*(?:\{W\d+\} bags?|\byards?\b))/,
+    item: 'concrete mix',
+    by: 'volume',
+  },
+  {
+    named:
+      /(?<=\{C\d+\} of (?:the |that |a )?)(?!primer|paint|stain|poly|varnish|sealer)[a-z]+(?: (?:paint|matte?|satin|eggshell|gloss))?/,
+    item: null,
+    by: 'area',
+  },
+  { named: /\b(?:eggshell|satin|semi[- ]?gloss)\b(?= *(?:,|\.|\{|at|for|on|two|paint|$))/, item: null, by: 'area' },
+];
+
+/** Goods bought by the length of what they run along. */
+export const RUNS =
+  /\b(?:base ?boards?|(?<!paver |gravel |road |stone |tile |post |cabinet |vanity )base(?= (?:mold|trim|all|around|for|in)\b|[.,:])|skirting|trim|casing|crown|quarter round|shoe(?: mold(?:ing)?)?|chair rail|molding|moulding|gutters?|down ?spouts?|drip edge|flashing|corner bead|edge trim|edge profile|bull ?nose|pipe|pex|conduit|emt|pvc|copper|hose|tubing|handrail|fascia|soffit vent|caulk|silicone|sealant|backer rod|weather ?strip|heat(?:ing)? (?:cable|tape)|fence|fencing|railing|j[- ]?channel|starter strip|ridge (?:cap|vent)|sill seal|rebar|plates?|furring|strapping|track|channel|romex)\b/;
+/** Goods bought by volume. */
+export const FILLS =
+  /\b(?:concrete|gravel|mulch|top ?soil|fill dirt|dirt|sand|crushed stone|stone dust|pea stone|pea gravel|road base|base rock|river rock|compost|self[- ]?level(?:er|ler|ing)|leveler|leveller|deck mud|dry pack|mud bed|mortar bed)\b/;
+/** Goods that cover, not all in the vocabulary. */
+export const COVERS =
+  /\b(?:mosaic|subway|porcelain|ceramic|hex|penny|slate|travertine|marble|granite|quarry|floor|wall|field|ceiling|carpet|vinyl|cork|peel and stick)? ?(?:tiles?)\b|\b(?:subway|porcelain|vinyl plank|luxury vinyl|lvp|lvt|laminate|engineered(?: hardwood| oak| wood)?|hardwood|oak flooring|bamboo|plank flooring|flooring|sheet vinyl|linoleum|carpet(?:ing)?|underlay(?:ment)?|drywall|sheet ?rock|(?<!river |base |lava )rock\b(?! base)|plasterboard|moisture board|green ?board|gypsum board|blue ?board|backer(?: board)?|cement board|plywood|osb|sheathing|subfloor|shingles?|roofing felt|felt|ice and water(?: shield)?|underlayment|house ?wrap|siding|shiplap|bead ?board|wainscot(?:ing)?|panell?ing|wall ?paper|insulation|batts?|foam board|rigid foam|vapou?r barrier|landscape fabric|weed barrier|sod|turf|pavers?|brick|block|stone veneer|stucco|plaster|thin ?set|grout|mortar|membrane|waterproofing|primer|paint|stain|sealer|varnish|polyurethane|epoxy|deck(?:ing| boards?)|radiant mat|heat(?:ing)? mat|screen|lath|metal roofing|roof panels?|slates?|decking|acoustic tile|rubber flooring|texture)\b/;
+
+/** Words before the goods that belong to its name. */
+export const COLOURS =
+  /\b(?:white|black|gr[ae]y|light|dark|off|beige|blue|green|red|brown|clear|matt|matte|flat|gloss|semi|satin|eggshell|natural|cedar|oak|pine|maple|walnut|bamboo|porcelain|ceramic|marble|slate|glass|primed|treated|pressure treated|moisture|fiberglass|mineral wool|engineered|luxury|vinyl|architectural|exterior|interior|ceiling|trim|deck)\b/;

@@ -1,0 +1,32 @@
+import type Fraction from 'fraction.js';
+import { convert } from '../../../parser/quantities/units.ts';
+import type { Figure, Said } from './said.ts';
+
+/** A length in feet; a bare one takes the note's own unit, or another bare-equal figure's. */
+export function feet(said: Said, figure: Figure, mate: Figure | null): Fraction | null {
+  if (figure.sure && figure.unit) return convert(figure.value, figure.unit, 'ft');
+  if (figure.unit !== null && figure.kind !== 'length') return null;
+  // "11-6 x 18 in, the short one 4 ft x 18": the same figure was said with its unit; a small one may be a thickness.
+  const twin = said.figures.find(
+    (f) => f !== figure && f.sure && f.kind === 'length' && f.value.equals(figure.value) && f.value.compare(12) >= 0,
+  );
+  const metric = said.figures.find((f) => f.sure && (f.unit === 'm' || f.unit === 'mm' || f.unit === 'cm'))?.unit;
+  const from = twin?.unit ?? (mate?.sure && mate.kind === 'length' ? mate.unit : null) ?? metric ?? 'ft';
+  return convert(figure.value, from!, 'ft');
+}
+
+/** A length in the note's own measure: `8 ft 4 in`, or metres where it spoke in metres. */
+export function sizeText(feet: Fraction, metric: boolean): string {
+  const metres = metric ? convert(feet, 'ft', 'm') : null;
+  return metres ? `${Math.round(metres.valueOf() * 1000) / 1000} m` : feetText(feet);
+}
+
+/** `8 ft 4 in`. */
+export function feetText(value: Fraction): string {
+  const whole = value.floor();
+  const inches = value.sub(whole).mul(12);
+  if (inches.equals(0)) return `${whole.toFraction()} ft`;
+  if (16 % Number(inches.d) !== 0) return `${Math.round(value.valueOf() * 1000) / 1000} ft`;
+  const rest = inches.toFraction(true).replace(' ', '-');
+  return whole.equals(0) ? `${rest} in` : `${whole.toFraction()} ft ${rest} in`;
+}

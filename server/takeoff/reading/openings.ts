@@ -1,0 +1,114 @@
+import Fraction from 'fraction.js';
+import { convert } from '../../../parser/quantities/units.ts';
+import { feet } from './lengths.ts';
+import { figureAt, type Said, saying } from './said.ts';
+import { type Extent, SIDE } from './shapes.ts';
+
+const OPENING =
+  'door|doors|doorway|doorways|window|windows|opening|openings|slider|sliders|patio door|garage door|archway|arch|skylight|skylights|vent|hole|island|cabinets?|hearth|tub|closet opening|cased opening';
+
+export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
+  const { words } = said;
+  if (
+    /\b(?:don't|do not|not|no need to) (?:take|deduct|subtract|count|bother)[a-z ]* (?:out|off|openings|doors|windows|them)\b/.test(
+      words,
+    )
+  ) {
+    for (const m of words.matchAll(saying(`\\b(?:${OPENING})(?: (?:is|are|at|each))* <LN>(?: ?(?:x|by) ?<LN>)?`, 'g')))
+      for (const id of [m[1], m[2]]) if (id) used.add(Number(id));
+    return;
+  }
+  const take = (count: string | undefined, a: string | undefined, b: string | undefined, quote: string) => {
+    if (used.has(Number(a)) || (b && used.has(Number(b)))) return;
+    const first = figureAt(said, a);
+    const second = b ? figureAt(said, b) : null;
+    const width = feet(said, first, second);
+    const height = second ? feet(said, second, first) : null;
+    if (!width || (second && !height)) return;
+    const times = count ? figureAt(said, count).value.valueOf() : 1;
+    out.openings.push({ width, height, count: times, door: /door|arch|slider/.test(quote) });
+    for (const id of [count, a, b]) if (id) used.add(Number(id));
+  };
+  const named = new RegExp(`\\b(?:${OPENING})\\b`);
+  for (const m of words.matchAll(
+    saying(
+      `(?:<N> )?(?:(?!less|minus|take|for|out|by|the)[a-z]+ ){0,2}(?:${OPENING})(?: (?:is|are|at|of|each|that's|that are|being|'s|measuring|all|{N\\d+}|one)|,|:)* <LN>${SIDE} ?(?:x|by) ?<LN>`,
+      'g',
+    ),
+  ))
+    if (
+      !/\b(?:by|near|behind|at|outside|beside|from|to) the [a-z ]*$/.test(words.slice(0, m.index + m[0].indexOf('{')))
+    )
+      take(m[1], m[2], m[3], m[0]);
+  for (const m of words.matchAll(
+    saying(
+      `(?:<N> )?<LN>${SIDE} ?(?:x|by) ?<LN>(?: (?!less|minus|take|for|out|by|and|with|the)[a-z]+){0,2}? (?:${OPENING})\\b`,
+      'g',
+    ),
+  ))
+    take(m[1], m[2], m[3], m[0]);
+  for (const m of words.matchAll(
+    saying(
+      `(?:less|minus|take (?:off|out)|deduct|subtract|knock off|not counting|except(?: for)?|skip)[^.;]{0,30}?<A>`,
+      'g',
+    ),
+  )) {
+    const area = convert(figureAt(said, m[1]).value, figureAt(said, m[1]).unit!, 'sq ft');
+    if (area && !used.has(Number(m[1]))) out.lessArea = out.lessArea.add(area);
+    used.add(Number(m[1]));
+  }
+  for (const m of words.matchAll(
+    saying(
+      `(?:<N> )?(?:[a-z]+ )?(?:${OPENING})(?: (?:is|are|at|of|come to|total|totaling|each|that's))* <A>( each)?`,
+      'g',
+    ),
+  )) {
+    if (used.has(Number(m[2]))) continue;
+    const area = convert(figureAt(said, m[2]).value, figureAt(said, m[2]).unit!, 'sq ft');
+    const each = m[1] && !/come to|total/.test(m[0]) ? figureAt(said, m[1]).value : new Fraction(1);
+    if (area) out.lessArea = out.lessArea.add(area.mul(each));
+    for (const id of [m[1], m[2]]) if (id) used.add(Number(id));
+  }
+  // "Take off 20 for the door and 15 for each window".
+  for (const m of words.matchAll(
+    saying(
+      `<NA>(?: (?:sq ft|feet|square))? (?:for|per|a|an) (?:(the|a|one|each|every|per) )?(door|window|opening)s?\\b`,
+      'g',
+    ),
+  )) {
+    const figure = figureAt(said, m[1]);
+    if (used.has(Number(m[1])) || figure.value.compare(4) < 0) continue;
+    const counted = saying(`<N> (?:[a-z]+ )?${m[3]}s?\\b`).exec(words);
+    const each = counted && /each|every|per/.test(m[0]) ? figureAt(said, counted[1]).value : new Fraction(1);
+    out.lessArea = out.lessArea.add((convert(figure.value, figure.unit ?? 'sq ft', 'sq ft') ?? figure.value).mul(each));
+    for (const id of [m[1], counted?.[1]]) if (id) used.add(Number(id));
+  }
+  // "Less two three-foot doors", "minus a 32 inch doorway": width only, for runs.
+  for (const m of words.matchAll(
+    saying(
+      `(?:<N> |\\ba |\\bone |\\bthe )?<LN> (?:wide |foot |cased |closet |entry |bifold |sliding |front |back )*(?:${OPENING})\\b`,
+      'g',
+    ),
+  )) {
+    if (
+      !/\b(?:less|minus|off|out|deduct|subtract|except|skip|not counting|without|no base|for the)\b/.test(words) ||
+      !named.test(m[0])
+    )
+      continue;
+    take(m[1], m[2], undefined, m[0]);
+  }
+  for (const m of words.matchAll(
+    saying(
+      `(?:less|minus|take (?:off|out)|deduct|subtract|knock off|off) (?:<N> )?(?:for |the |a |an |one |that )*(?:[a-z]+ )?(?:${OPENING})(?: (?:at|of|is|are|each))* <LN>`,
+      'g',
+    ),
+  ))
+    take(m[1], m[2], undefined, m[0]);
+  for (const m of words.matchAll(
+    saying('(?:less|minus|take (?:off|out)|deduct|subtract|knock off) (?:about )?<L>(?! ?(?:x|by))', 'g'),
+  )) {
+    const length = feet(said, figureAt(said, m[1]), null);
+    if (length && !used.has(Number(m[1]))) out.lessLength = out.lessLength.add(length);
+    used.add(Number(m[1]));
+  }
+}

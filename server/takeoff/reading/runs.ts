@@ -1,0 +1,171 @@
+import type Fraction from 'fraction.js';
+import { convert } from '../../../parser/quantities/units.ts';
+import { feet, feetText } from './lengths.ts';
+import { figureAt, type Said, saying } from './said.ts';
+import type { Extent, Shape } from './shapes.ts';
+
+/** Slack left at each end, box or fitting, or once at the panel. */
+export interface MakeUp {
+  /** Feet. */
+  length: Fraction;
+  at: 'end' | 'box' | 'fitting' | 'once';
+  /** How many boxes or fittings, where that was said. */
+  count: number | null;
+}
+
+const PLACE =
+  '((?:cable |wire |pipe )?ends?|box(?:es)?|devices?|outlets?|switch(?:es)?|drops?|cans?|lights?|fixtures?|openings?|connections?|joints?|fittings?|couplings?|elbows?|turns?|panel|service|breaker box|equipment|unit|appliance)';
+
+/** "A foot at every cable end in a box and three foot at the panel", "8 in a box". Claims its figures. */
+export function makeUpIn(said: Said, used: Set<number>): MakeUp[] {
+  const out: MakeUp[] = [];
+  const pattern = saying(
+    `<L>(?: of)?(?: (?:slack|extra|wire|cable|make ?up|tail|spare|more))*(?: (?:at|in|on|for|per|a|to|of|into))? (?:(?:each|every|the|all|both|a|per|one) )*${PLACE}\\b`,
+    'g',
+  );
+  for (const m of said.words.matchAll(pattern)) {
+    const length = feet(said, figureAt(said, m[1]), null);
+    if (!length || length.compare(15) > 0 || used.has(Number(m[1])) || / to (?:the )?$/.test(m[0])) continue;
+    const place = m[2]!;
+    const once = /^(?:panel|service|breaker box|equipment|unit|appliance)/.test(place);
+    const at = once
+      ? 'once'
+      : /ends?$/.test(place)
+        ? 'end'
+        : /joint|fitting|coupling|elbow|turn|connection/.test(place)
+          ? 'fitting'
+          : 'box';
+    if (!once && !/\b(?:each|every|per|all|both|a)\b/.test(m[0].slice(m[0].indexOf('}')))) continue;
+    out.push({ length, at, count: at === 'end' || once ? null : countOf(said, place, used) });
+    used.add(Number(m[1]));
+  }
+  return out;
+}
+
+/** "So five boxes", "six fittings". */
+function countOf(said: Said, place: string, used: Set<number>): number | null {
+  const stem = place.replace(/(?<=x|ch)es$|s$/, '');
+  const m = saying(`<NCK>(?: (?:device|outlet|switch|junction|plastic|metal|of them))* ?(?:${stem}(?:e?s)?)?`, 'g');
+  for (const found of said.words.matchAll(m)) {
+    const figure = figureAt(said, found[1]);
+    if (used.has(Number(found[1])) || !(figure.unit === stem || found[0].includes(stem)) || figure.value.d !== 1n)
+      continue;
+    used.add(Number(found[1]));
+    return figure.value.valueOf();
+  }
+  return null;
+}
+
+/** What make-up comes to over so many runs, as shapes of their own: a run from a panel has one end in a box. */
+export function makeUpShapes(makeUp: readonly MakeUp[], runs: number): Shape[] {
+  const panel = makeUp.some((m) => m.at === 'once');
+  return makeUp.map(({ length, at, count }) => {
+    const times =
+      at === 'once'
+        ? 1
+        : (count ?? (at === 'end' ? 2 * runs - (panel ? 1 : 0) : at === 'box' ? runs : Math.max(1, runs - 1)));
+    const of = at === 'once' ? 'at the panel' : `${times} ${at}${at === 'box' ? 'es' : 's'}`;
+    return {
+      kind: 'run',
+      sides: [length],
+      amount: null,
+      count: times,
+      working: at === 'once' ? `${feetText(length)} ${of}` : `${of} x ${feetText(length)}`,
+    };
+  });
+}
+
+const NO_RUN =
+  /^ ?(?:on center|o\.?c\b|apart|spacing|max|wide|thick|deep|joint|bead|gap|high|tall|rolls?|coils?|sticks?|spools?|lengths?\b|footers|diameter|pex|pipe\b|conduit|emt|copper|pvc|x |by \{)/;
+const COUNTED =
+  ' (?:runs?|sides?|walls?|legs?|lines?|pieces|windows?|doors?|tubs?|seams?|joints?|lengths?|stretch(?:es)?|drops?|circuits?|eaves?|rakes?|hips?|corners?|beams?|edges?)';
+
+/**
+ * Lengths that are run along, each with how many: "two at 12 and one at 14", "84 feet of it", "12, 9, 14 and 8 foot",
+ * "home run 30 then 11 and 9", "38 foot each, hot and cold".
+ */
+export function runsIn(said: Said, used: Set<number>, out: Extent): void {
+  const { words } = said;
+  const unit =
+    said.figures.find((f) => f.sure && f.kind === 'length' && (f.unit === 'ft' || f.unit === 'm'))?.unit ?? 'ft';
+  const push = (length: Fraction, count: number, ...ids: number[]) => {
+    for (const id of ids) used.add(id);
+    out.shapes.push({
+      kind: 'run',
+      sides: [length],
+      amount: null,
+      count,
+      working: `${count > 1 ? `${count} x ` : ''}${feetText(length)}`,
+    });
+  };
+  const bare = (id: number): Fraction | null => {
+    const figure = said.figures[id]!;
+    return used.has(id) || figure.unit !== null ? null : convert(figure.value, unit, 'ft');
+  };
+  const home = saying("home ?runs?(?: (?:is|of|at|about)|'s|:)? (?:about )?<N>").exec(words);
+  const first = home ? bare(Number(home[1])) : null;
+  if (home && first) push(first, 1, Number(home[1]));
+  const list = saying(
+    `(?:<N>(?:${COUNTED})?(?: (?:at|of|each|are|is|about|x))* )?((?:\\{N\\d+\\},? (?:and |then )?)*)<L>((?:,? (?:and |then )?\\{N\\d+\\}(?! ?(?:x|by|to|per|of|at|percent|%|[a-z]+s\\b)))*)`,
+    'g',
+  );
+  // "Two at 32 in and one at 60": a bare length takes the unit of the one before.
+  const before = said.figures.find((f) => f.sure && f.kind === 'length')?.unit ?? unit;
+  for (const m of words.matchAll(saying('<N> (?:at|of) <N>(?! ?(?:x|by|percent|%|to|per))', 'g'))) {
+    if (used.has(Number(m[1])) || used.has(Number(m[2])) || figureAt(said, m[1]).value.d !== 1n) continue;
+    const length = convert(figureAt(said, m[2]).value, before, 'ft');
+    if (length) push(length, figureAt(said, m[1]).value.valueOf(), Number(m[1]), Number(m[2]));
+  }
+  for (const m of words.matchAll(list)) {
+    const id = Number(m[3]);
+    const figure = said.figures[id]!;
+    // "22 ft, 8 ft and 11 and a half": a bare one of the list is in its unit.
+    const listed =
+      !figure.sure && out.shapes.some((s) => s.kind === 'run') && /(?:, |and )$/.test(words.slice(0, m.index));
+    const length =
+      figure.onCenter || figure.per
+        ? null
+        : figure.sure
+          ? feet(said, figure, null)
+          : listed
+            ? convert(figure.value, unit, 'ft')
+            : null;
+    const rest = words.slice(m.index + m[0].length);
+    if (used.has(id) || !length || length.compare(1) < 0 || NO_RUN.test(rest)) continue;
+    // "Two at 12": a count. "Nine, twelve and 14 foot": lengths of one list.
+    const head = m[1] === undefined ? null : Number(m[1]);
+    const counts = head !== null && !used.has(head) && said.figures[head]!.value.d === 1n;
+    const ids = [...`${m[2]} ${m[4]}`.matchAll(/\{N(\d+)\}/g)].map((x) => Number(x[1]));
+    for (const other of ids) {
+      const also = bare(other);
+      if (also) push(also, 1, other);
+    }
+    const count = counts ? said.figures[head]!.value.valueOf() : twice(words, rest) ? 2 : 1;
+    push(length, count, id, ...(counts ? [head] : []));
+  }
+}
+
+/** "Hot and cold both, 38 foot each", "both sides are 24 ft". */
+const twice = (words: string, rest: string) =>
+  (/^ (?:each|apiece|a side)\b/.test(rest) &&
+    /\b(?:hot and cold|both|two|pair|supply and return|either side)\b/.test(words)) ||
+  (/\bhot and cold\b/.test(words) && /\b(?:both|each)\b/.test(words));
+
+/** "9 windows, each 3 ft x 4 ft 6 all the way round": beads and trim go round openings; a door has no bottom side. */
+export function roundOpenings(out: Extent): void {
+  for (const { width, height, count, door } of out.openings) {
+    if (!height) continue;
+    const round = door ? width.add(height.mul(2)) : width.add(height).mul(2);
+    const sides = door
+      ? `${feetText(width)} + 2 x ${feetText(height)}`
+      : `2 x (${feetText(width)} + ${feetText(height)})`;
+    out.shapes.push({
+      kind: 'run',
+      sides: [round],
+      amount: null,
+      count,
+      working: count > 1 ? `${count} x (${sides})` : sides,
+    });
+  }
+  out.openings = [];
+}

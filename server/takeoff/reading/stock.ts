@@ -1,0 +1,37 @@
+import type Fraction from 'fraction.js';
+import { figureAt, type Said, saying } from './said.ts';
+
+/** On hand, in its own unit. */
+export interface Stock {
+  value: Fraction;
+  unit: string;
+}
+
+const HAVE =
+  "(?:found|have|has|got|already have|we got|i got|there's|theres|there is|there are|still have|still got|still|left|leftover)";
+
+const PATTERNS = [
+  saying(
+    `\\b${HAVE} (?:about |already |still |a |another )?<NCKVAL>(?: [a-z]+| <[LN]> x <[LN]>){0,7}? (?:left|left over|leftover|on hand|in the (?:van|truck|shop|shed|garage|basement)|already|of the same|from (?:the )?last|to use)`,
+    'g',
+  ),
+  saying(
+    '<NCKVAL>(?: of)?(?: [a-z]+){0,5} (?:left|left over|leftover|on hand|already here|in the (?:van|truck|shop|shed|garage))\\b',
+    'g',
+  ),
+  saying('\\b(?:less|minus|take off) (?:the )?<NCK>(?: [a-z]+){0,4} (?:we have|i have|on hand|left|already)', 'g'),
+];
+
+/** "Found 40 of the same", "2 litres of it left": stock for goods that are reckoned. Claims its figures. */
+export function stockIn(said: Said, used: Set<number>): Stock[] {
+  const out: Stock[] = [];
+  for (const pattern of PATTERNS)
+    for (const m of said.words.matchAll(pattern)) {
+      const figure = figureAt(said, m[1]);
+      if (used.has(Number(m[1])) || figure.per || /(?:x|by) $/.test(said.words.slice(0, m.index))) continue;
+      used.add(Number(m[1]));
+      for (const id of m[0].matchAll(/\{[LN](\d+)\}/g)) used.add(Number(id[1]));
+      out.push({ value: figure.value, unit: figure.unit ?? 'each' });
+    }
+  return out;
+}

@@ -1,0 +1,309 @@
+import type Fraction from 'fraction.js';
+import { type Bedding, beddingIn, NO_BEDDING } from './bedding.ts';
+import { type Goods, goodsFigures, goodsIn, type Measure, sameGoods } from './goods.ts';
+import { type Ratio, type Terms, termsIn } from './ratios.ts';
+import { makeUpIn } from './runs.ts';
+import { figureAt, type Said, saying } from './said.ts';
+import { type Extent, extentIn } from './shapes.ts';
+import { type Stock, stockIn } from './stock.ts';
+import { ASKS, isDone, sentenceAt, wants } from './wanted.ts';
+
+/** What the notes have told so far of one kind of goods in one area. */
+export interface Work {
+  area: string | null;
+  goods: Goods;
+  extent: Extent | null;
+  ratios: Ratio[];
+  packSize: string | null;
+  /** Sold by its own measure. */
+  byMeasure: Terms['byMeasure'];
+  waste: Fraction | null;
+  coats: number | null;
+  bedding: Bedding;
+  /** Sides of the tile that joints or mortar are reckoned for, inches. */
+  tile: [Fraction, Fraction] | null;
+  stock: Stock[];
+  /** Words that ask for a number. */
+  asked: boolean;
+  /** Words that ask for the goods. */
+  wanted: boolean;
+  metric: boolean;
+  /** Which parts of a room are meant. */
+  parts: { walls: boolean; ceiling: boolean; around: boolean };
+  /** All that was said of it, for the layout. */
+  words: string;
+  noteIds: string[];
+}
+
+/** What one note tells, before it is known which goods it is about. */
+interface Note {
+  said: Said;
+  goods: Goods[];
+  terms: Terms;
+  bedding: Bedding;
+  tile: Work['tile'];
+  /** Sizes of places, as goods of each measure take them. */
+  extentFor: (by: Measure) => Extent;
+  told: boolean;
+  stock: Stock[];
+}
+
+/** Notes in order, gathered by goods and area; a size said again for the same place replaces the earlier one. */
+export function worksOf(notes: readonly Said[]): Work[] {
+  const works: Work[] = [];
+  for (const said of notes) meet(works, said);
+  return works;
+}
+
+function meet(works: Work[], said: Said): void {
+  const standing = works.findLast((w) => w.area === said.area) ?? (said.area === null ? works.at(-1) : undefined);
+  const note = readNote(said, works, standing);
+  const { goods, terms, stock } = note;
+  if (stock.length > 0 && !note.told) {
+    const owner = ownerOf(works, said, goods);
+    if (!owner) return;
+    owner.stock.push(...stock);
+    owner.noteIds.push(said.noteId);
+    return;
+  }
+  const wantedGoods = goods.filter((g) => isWanted(said, g) || works.some((w) => stands(w, g, said)));
+  if (wantedGoods.length === 0) {
+    const tells =
+      note.told || terms.waste || terms.ratios.length > 0 || note.extentFor('area').height || terms.coats.length > 0;
+    // Goods that were laid or used tell nothing of what is still to buy.
+    if (standing && tells && goods.length === 0 && !isDone(said.words)) update(standing, note, terms, standing.goods);
+    return;
+  }
+  const someOwn =
+    goods.length > 1 &&
+    goods.some((g, k) => !WITH_OTHERS.test(g.item) && ownTerms(said, terms, goods, k).ratios.length > 0);
+  for (const one of wantedGoods) {
+    const index = goods.indexOf(one);
+    const own = goods.length > 1 ? ownTerms(said, terms, goods, index) : terms;
+    const work = works.find((w) => stands(w, one, said));
+    if (work) update(work, note, own, one);
+    else if (starts(note, one, index, own, someOwn)) {
+      const fresh = newWork(said, one, works, goods);
+      update(fresh, note, own, one);
+      works.push(fresh);
+    }
+  }
+  const first = works.find((w) => stands(w, wantedGoods[0]!, said));
+  if (stock.length > 0) (first ?? works.at(-1))?.stock.push(...stock);
+  const apart = standing && !goods.some((g) => sameGoods(g, standing.goods));
+  if (apart && note.told && terms.ratios.length === 0 && restates(said.words))
+    update(standing, note, terms, standing.goods);
+}
+
+function readNote(said: Said, works: readonly Work[], standing: Work | undefined): Note {
+  const goods = goodsIn(said);
+  const by = goods[0]?.by ?? standing?.goods.by ?? 'area';
+  const used = new Set<number>();
+  const makeUp = by === 'length' ? makeUpIn(said, used) : [];
+  const terms = termsIn(said, used);
+  const bedding = beddingIn(said, used);
+  for (const id of goodsFigures(said, [...goods, ...works.map((w) => w.goods)])) used.add(id);
+  const tile = tileFloor(said, used);
+  const stock = stockIn(said, used);
+  const known = new Map<Measure, Extent>();
+  const extentFor = (measure: Measure): Extent => {
+    const extent = known.get(measure) ?? { ...extentIn(said, measure, new Set(used)), makeUp };
+    known.set(measure, extent);
+    return extent;
+  };
+  return { said, goods, terms, bedding, tile, extentFor, told: told(extentFor(by)), stock };
+}
+
+const told = (extent: Extent) => extent.shapes.length > 0 || extent.doubt !== null;
+
+const stands = (work: Work, goods: Goods, said: Said) =>
+  sameGoods(work.goods, goods) && (work.area === said.area || said.area === null);
+
+/** Goods of a sentence that tells of work done are not wanted; goods that are to be had are. */
+const isWanted = (said: Said, goods: Goods) => goods.mentions.some((at) => !isDone(sentenceAt(said.words, at)));
+
+/** Small goods that go with others and are ordered where they are named. */
+const WITH_OTHERS = /screw|tape|compound|grout|thinset|mortar|primer|caulk|sealant|silicone/;
+
+/** A note starts a take-off where it says how goods are sold, wasted or coated, or asks for them by a size. */
+function starts(note: Note, goods: Goods, index: number, own: Terms, someOwn: boolean): boolean {
+  const { words } = note.said;
+  const sentences = goods.mentions.map((at) => sentenceAt(words, at));
+  const asked = sentences.some((s) => ASKS.test(s)) || (index === 0 && ASKS.test(words));
+  const wanted = sentences.some(wants);
+  if (own.ratios.length > 0 || own.coats.length > 0) return true;
+  if (index === 0 && own.byMeasure !== null && note.told) return true;
+  if (asked && note.told) return true;
+  if (wanted && (note.told || own.waste !== null)) return true;
+  if (index > 0) return WITH_OTHERS.test(goods.item) && wanted;
+  return !someOwn && (own.waste !== null || own.packSize !== null);
+}
+
+const newWork = (said: Said, goods: Goods, works: readonly Work[], others: readonly Goods[]): Work => ({
+  area: said.area,
+  goods,
+  extent: null,
+  ratios: [],
+  packSize: null,
+  byMeasure: null,
+  waste: null,
+  coats: null,
+  bedding: NO_BEDDING,
+  tile:
+    goods.sides ??
+    others.find((g) => g.sides)?.sides ??
+    works.findLast((w) => w.area === said.area && w.tile)?.tile ??
+    null,
+  stock: [],
+  asked: false,
+  wanted: false,
+  metric: false,
+  parts: { walls: false, ceiling: false, around: false },
+  words: '',
+  noteIds: [],
+});
+
+const restates = (words: string) =>
+  /\b(?:not|actually|remeasured|measured (?:it )?again|wrong|misread|correction|instead|really|should be|make (?:that|it|the)|came out|cut down|changed)\b/.test(
+    words,
+  );
+const adds = (words: string) =>
+  /\b(?:also|another|as well|too)\b|\bplus (?!\{P)|\badd (?!\{[PN]|on\b|for\b|extra)/.test(words);
+
+function update(work: Work, note: Note, terms: Terms, goods: Goods): void {
+  const { words, figures, noteId } = note.said;
+  work.noteIds.push(noteId);
+  work.words = `${work.words} ${words}`;
+  if (goods.size && goods !== work.goods) work.goods = { ...work.goods, size: goods.size, sides: goods.sides };
+  work.tile = goods.sides ?? note.goods.find((g) => g.sides)?.sides ?? work.tile ?? note.tile;
+  const extent = note.extentFor(goods.by);
+  if (told(extent) || work.extent) work.extent = meetExtent(work.extent, extent, told(extent), words);
+  const replaced = new Set(terms.ratios.map((r) => r.per));
+  work.ratios = [...terms.ratios, ...work.ratios.filter((r) => !replaced.has(r.per))];
+  work.waste = terms.waste ?? work.waste;
+  work.coats = terms.coats.at(-1)?.value ?? work.coats;
+  work.byMeasure = terms.byMeasure ?? work.byMeasure;
+  work.packSize = terms.packSize ?? work.packSize;
+  work.bedding = {
+    joint: note.bedding.joint ?? work.bedding.joint,
+    thickness: note.bedding.thickness ?? work.bedding.thickness,
+    notch: note.bedding.notch ?? work.bedding.notch,
+    buttered: note.bedding.buttered || work.bedding.buttered,
+    bead: note.bedding.bead ?? work.bedding.bead,
+  };
+  work.asked ||= ASKS.test(words);
+  work.wanted ||= wants(words);
+  work.metric ||= figures.some((f) => f.sure && f.unit === 'm');
+  work.parts.walls ||= /\bwalls?\b/.test(words);
+  work.parts.ceiling ||= /\b(?:ceilings?|lids?)\b/.test(
+    words
+      .replace(saying('<LN>(?: ?foot)? (?:ceilings?|lids?)', 'g'), '')
+      .replace(
+        /\b(?:not|no|skip|leave) (?:the )?(?:ceilings?|lids?)\b|\b(?:ceilings?|lids?) (?:is|are|at|height)\b/g,
+        '',
+      ),
+  );
+  work.parts.around ||=
+    /\b(?:all the way (?:a)?round|all (?:a)?round|around (?:the|it)|perimeter|round the (?:room|outside)|the whole room)\b/.test(
+      words,
+    );
+}
+
+/** "Grout for 60 sq ft of 12x12 floor": a pair of bare figures of one hand's size is the tile. */
+function tileFloor(said: Said, used: Set<number>): Work['tile'] {
+  const m = saying('<N> ?(?:x|by) ?<N>(?: [a-z]+)? (?:tiles?|floor|wall|porcelain|ceramic|field)\\b').exec(said.words);
+  if (!m || !/\{A\d+\}/.test(said.words)) return null;
+  const sides: Work['tile'] = [figureAt(said, m[1]).value, figureAt(said, m[2]).value];
+  if (sides.some((side) => side.compare(48) > 0)) return null;
+  for (const id of [m[1], m[2]]) used.add(Number(id));
+  return sides;
+}
+
+/** Sizes meet what stands: added where the words add, one place put right where they name it, else in its stead. */
+function meetExtent(old: Extent | null, fresh: Extent, again: boolean, words: string): Extent {
+  if (!old) return fresh;
+  const merged: Extent = {
+    ...old,
+    height: fresh.height ?? old.height,
+    depth: fresh.depth ?? old.depth,
+    openings: fresh.openings.length ? fresh.openings : old.openings,
+    makeUp: fresh.makeUp.length ? fresh.makeUp : old.makeUp,
+    lessArea: fresh.lessArea.compare(0) > 0 ? fresh.lessArea : old.lessArea,
+    lessLength: fresh.lessLength.compare(0) > 0 ? fresh.lessLength : old.lessLength,
+  };
+  if (!again) return merged;
+  const shapes =
+    adds(words) && !restates(words) && fresh.shapes.length > 0
+      ? [...old.shapes, ...fresh.shapes]
+      : fresh.shapes.length < old.shapes.length
+        ? fresh.shapes.reduce(putRight, old.shapes)
+        : fresh.shapes;
+  return { ...merged, shapes, doubt: fresh.doubt };
+}
+
+/** One of several places said again: the one of its name, else the one that shares a side, else all of them. */
+function putRight(shapes: Extent['shapes'], fresh: Extent['shapes'][number]): Extent['shapes'] {
+  const named = shapes.findIndex((s) => s.label !== null && s.label === fresh.label);
+  const shared = shapes.findIndex((s) => s.sides.some((side) => fresh.sides.some((f) => f.equals(side))));
+  const at = named >= 0 ? named : shared;
+  return at < 0 ? [fresh] : shapes.map((s, k) => (k === at ? fresh : s));
+}
+
+/** Of several goods in a note each keeps the packs and coats said beside it; waste serves them all. */
+function ownTerms(said: Said, terms: Terms, goods: readonly Goods[], k: number): Terms {
+  const owner = ({ at, per, unit }: { at: number; per?: string; unit?: string | null }) => {
+    const fits = goods.filter(
+      (g) => (per && !SMALL.test(g.item) && PACK_OF[per]?.test(g.item)) || (unit && MADE_OF[unit]?.test(g.item)),
+    );
+    const among = fits.length > 0 ? fits : goods;
+    const before = [...among].sort((a, b) => nearest(b, at) - nearest(a, at))[0]!;
+    return goods.indexOf(nearest(before, at) < 0 ? among[0]! : before);
+  };
+  const nearest = (g: Goods, at: number) =>
+    g.mentions.findLast(
+      (m) => m <= at || (m <= at + OF && /^[^.,;]* of (?:the |that )?$/.test(said.words.slice(at, m))),
+    ) ?? -1;
+  const ratios = terms.ratios.filter((r) => owner(r) === k);
+  const size = terms.packSize;
+  const filled = / (?:gal|L|qt)$/.test(size ?? '');
+  const own = filled ? ratios.some((r) => `${r.value.toString()} ${r.unit}` === size) : ratios.length > 0;
+  const sized = size !== null && k === packOwner(size, goods, own ? k : filled ? -1 : 0);
+  return {
+    ...terms,
+    ratios,
+    coats: terms.coats.filter((c) => owner(c) === k),
+    packSize: sized ? size : null,
+  };
+}
+
+/** "Two coats of white", "a bucket of mud": the goods named this close behind own the figure. */
+const OF = 24;
+
+/** Board is in their name, but they come in no sheets. */
+const SMALL = /screw|compound/;
+
+/** Packs that only some goods come in. */
+const PACK_OF: Readonly<Record<string, RegExp>> = {
+  sheet: /board|drywall|plywood|osb|sheath|panel|underlayment|backer/,
+  gal: /paint|primer|stain|sealer|varnish/,
+  tube: /caulk|silicone|sealant/,
+  bag: /thinset|grout|concrete|mortar|leveler|insulation|plaster|mulch/,
+  roll: /tape|paper|felt|wrap|fabric|membrane|cable|barrier|insulation|batt|carpet|underlay/,
+};
+/** What only some goods are counted in. */
+const MADE_OF: Readonly<Record<string, RegExp>> = { screw: /screw/ };
+
+/** Whose pack a size is: sheets by their sides, bags by their pounds, tubes by their ounces; else `other`. */
+function packOwner(size: string, goods: readonly Goods[], other: number): number {
+  const pack = size.includes('x') ? 'sheet' : / lb$/.test(size) ? 'bag' : / oz$/.test(size) ? 'tube' : null;
+  const owner = pack ? goods.findIndex((g) => !SMALL.test(g.item) && PACK_OF[pack]!.test(g.item)) : -1;
+  return owner < 0 ? other : owner;
+}
+
+/** Goods that a note of stock speaks of: by name, by size, or "the same". */
+function ownerOf(works: readonly Work[], said: Said, goods: readonly Goods[]): Work | undefined {
+  const named = works.findLast((w) => goods.some((g) => sameGoods(w.goods, g)));
+  const sized = works.findLast((w) => w.goods.size !== null && goodsFigures(said, [w.goods]).size > 0);
+  const meant = goods.length === 0 && /\b(?:same|that|those|it|them)\b/.test(said.words);
+  return named ?? sized ?? (meant ? works.at(-1) : undefined);
+}

@@ -1,0 +1,80 @@
+import Fraction from 'fraction.js';
+import { figureAt, lengthIn, type Said, saying } from '../reading/said.ts';
+import { claim, free, NUMBER, numberOf, type RowTold } from './row.ts';
+
+/** A length that is neither spacing nor size of a piece, by what stands behind it. */
+const NOT_A_RUN =
+  /^ ?(?:on center|o\.?c\b|apart|centers?|spacing|gap|high|tall|deep|wide boards?|thick|square|long (?:studs?|posts?|boards?|joists?|rafters?|pickets?)|footers?|studs?\b|posts?\b|joists?\b|rafters?\b|pickets?\b|boards?\b|sticks?\b|way\b|lengths?\b|gate|x |by \{)/;
+
+/** What the row runs along: lengths that nothing else has claimed. */
+export function runsIn(said: Said, told: RowTold): void {
+  const { words } = said;
+  const least = told.spacing ?? told.width ?? new Fraction(12);
+  const pair = saying('<LN>(?: (?:foot|feet|ft|long|wide|deep))* ?(?:x|by) ?<LN>').exec(words);
+  if (pair && free(told, pair[1]) && free(told, pair[2])) {
+    const sides = [pair[1], pair[2]].map((id) => lengthIn(figureAt(said, id), 'in', 'ft'));
+    if (sides[0] && sides[1]) {
+      claim(told, pair[1], pair[2]);
+      const [long, short] = sides[0].compare(sides[1]) >= 0 ? [sides[0], sides[1]] : [sides[1], sides[0]];
+      if (told.item === 'stud' && /\b(?:walls|room|around|perimeter|all four)\b/.test(words))
+        told.runs = [long, short, long, short];
+      // Pieces reach the short way, so that their row runs the long way; boards lie along the long side.
+      else told.runs = told.item === 'deck board' ? [acrossOf(said, told, short, long)] : [long];
+      return;
+    }
+  }
+  const across = acrossIn(said, told);
+  if (across) {
+    told.runs = [across];
+    return;
+  }
+  for (const m of words.matchAll(
+    saying(
+      `(?:${NUMBER} (?:walls?|sides?|runs?|sections?|rows?|stretch(?:es)?|bays|rails?|flights?)(?: (?:at|of|each|are|is|both))* )?<LN>`,
+      'g',
+    ),
+  )) {
+    const id = m[3];
+    const figure = figureAt(said, id);
+    const rest = words.slice(m.index + m[0].length);
+    if (!free(told, id) || NOT_A_RUN.test(rest) || figure.per) continue;
+    const bare = figure.unit === null && /^(?:,|\.| and\b| then\b|$)/.test(rest);
+    if (!figure.sure && !(bare && listed(words, m.index + m[0].lastIndexOf('{')))) continue;
+    const length = lengthIn(figure, 'in', 'ft');
+    if (!length || length.compare(least) < 0) continue;
+    const count = m[1] || m[2] ? numberOf(said, m[1], m[2]) : 1;
+    told.runs.push(...Array<Fraction>(Math.min(20, Math.max(1, count))).fill(length));
+    claim(told, id, m[1]);
+  }
+  const both = /\b(?:both|each|two|either) (?:side|slope|end|gable|way)s?\b/.test(
+    words.replace(/\b(?:at|on) (?:both|each|either) ends?\b|\bends? of each\b/g, ''),
+  );
+  const sides = saying('<N> (?:sides|slopes|walls alike|gables|rows)\\b').exec(words);
+  if (sides && free(told, sides[1])) {
+    told.times = figureAt(said, sides[1]).value.valueOf();
+    claim(told, sides[1]);
+  } else if (both && told.runs.length === 1 && /rafter|truss|baluster|purlin|batten/.test(told.item)) told.times = 2;
+}
+
+/** A bare figure between commas of a list of lengths: "9, 12 and 14 foot". */
+const listed = (words: string, at: number) =>
+  /(?:, |and )$/.test(words.slice(0, at)) || /^\{[A-Z]\d+\}(?:,| and)/.test(words.slice(at));
+
+/** "Deck's 12 ft out from the house", "12 ft across the boards". */
+function acrossIn(said: Said, told: RowTold): Fraction | null {
+  if (told.item !== 'deck board') return null;
+  const way = saying('\\b(?:run|runs|running|go|goes|going|laid|lay)(?: (?:the|along|with))* <LN>').exec(said.words);
+  const out = saying('<LN>(?: (?:foot|feet|ft))? (?:out|deep|wide|across|the other way|to the house)').exec(said.words);
+  if (way && free(told, way[1])) claim(told, way[1]);
+  if (!out || !free(told, out[1])) return null;
+  claim(told, out[1]);
+  return lengthIn(figureAt(said, out[1]), 'in', 'ft');
+}
+
+/** Boards of a deck told by two sides lie along the side that was said, else the long one. */
+function acrossOf(said: Said, told: RowTold, short: Fraction, long: Fraction): Fraction {
+  const way = saying('\\b(?:run|runs|running|go|goes|laid|lay)(?: (?:the|along|with))* <LN>').exec(said.words);
+  const along = way ? lengthIn(figureAt(said, way[1]), 'in', 'ft') : null;
+  if (way) claim(told, way[1]);
+  return along?.equals(short) || /\b(?:the short way|short direction)\b/.test(said.words) ? long : short;
+}

@@ -1,0 +1,266 @@
+import Fraction from 'fraction.js';
+import { BAG_YIELD, holeVolume } from '../calculators/concrete.ts';
+import { actualSide } from '../calculators/lumber.ts';
+import { absurdWaste, show } from '../calculators/reckoned.ts';
+import { atSpacing, bays, type Counted, gapsUnder, sideBySide } from '../calculators/spacing.ts';
+import { type Terms, termsIn } from '../reading/ratios.ts';
+import type { Said } from '../reading/said.ts';
+import { asks, isDone, wants } from '../reading/wanted.ts';
+import type { ComputedLine } from '../types.ts';
+import { KINDS, type RowTold } from './row.ts';
+import { rowsIn } from './told.ts';
+
+/** What the notes have told so far of one row. */
+interface Row extends RowTold {
+  area: string | null;
+  terms: Terms;
+  wanted: boolean;
+  asked: boolean;
+  noteIds: string[];
+}
+
+interface Answer {
+  lines: ComputedLine[];
+  questions: { noteId: string; ask: string }[];
+}
+
+/**
+ * Pieces counted along a run: studs, joists and posts at a spacing, boards and pickets side by side, balusters under a
+ * gap; with hangers, rails, plates and the concrete of post holes. `claimed` gives the figures read, note by note, so
+ * that no other take-off reads them again.
+ */
+export function rowLines(notes: readonly Said[]): Answer & { claimed: Map<string, Set<number>> } {
+  const rows: Row[] = [];
+  const claimed = new Map<string, Set<number>>();
+  for (const said of notes) {
+    const here = rows.filter((r) => r.area === said.area);
+    for (const told of rowsIn(
+      said,
+      here.map((r) => r.item),
+    )) {
+      const standing = here.find((r) => r.item === told.item);
+      if (!tells(told, standing !== undefined) || (isDone(said.words) && !standing)) continue;
+      const terms = termsIn(said);
+      const row = standing ?? newRow(said, told, terms);
+      if (standing) update(standing, told, terms);
+      else rows.push(row);
+      row.noteIds.push(said.noteId);
+      row.wanted ||= wants(said.words) || terms.waste !== null || terms.packSize !== null;
+      row.asked ||= asks(said);
+      claimed.set(said.noteId, new Set([...(claimed.get(said.noteId) ?? []), ...told.used, ...terms.used]));
+    }
+  }
+  const answers = rows.map(settle);
+  return {
+    lines: answers.flatMap((a) => a.lines),
+    questions: answers.flatMap((a) => a.questions),
+    claimed,
+  };
+}
+
+const newRow = (said: Said, told: RowTold, terms: Terms): Row => ({
+  ...told,
+  area: said.area,
+  terms,
+  wanted: false,
+  asked: false,
+  noteIds: [],
+});
+
+/** A note tells of a row where it gives its spacing, its gap or its holes; a later note may give any part. */
+function tells(told: RowTold, standing: boolean): boolean {
+  if (standing) return told.runs.length > 0 || told.spacing !== null || told.hole !== null || told.extra !== null;
+  const spaced =
+    told.spacing !== null ||
+    (told.gap !== null && told.width !== null) ||
+    (told.gap !== null && told.item === 'baluster');
+  const holes = told.hole !== null && told.holes !== null;
+  if (told.item === 'pier') return holes;
+  return (spaced && told.runs.length > 0) || holes;
+}
+
+/** What is said later stands in place of what was said before; what it leaves out stays. */
+function update(row: Row, told: RowTold, terms: Terms): void {
+  for (const [key, value] of Object.entries(told))
+    if (value !== null && !(Array.isArray(value) && value.length === 0) && !(value instanceof Set))
+      Object.assign(row, { [key]: value });
+  row.terms = {
+    ...row.terms,
+    ratios: terms.ratios.length ? terms.ratios : row.terms.ratios,
+    waste: terms.waste ?? row.terms.waste,
+    packSize: terms.packSize ?? row.terms.packSize,
+  };
+}
+
+function settle(row: Row): Answer {
+  const out: Answer = { lines: [], questions: [] };
+  const noteId = row.noteIds.at(-1)!;
+  const refused = (why: string): Answer => ({ lines: [], questions: [{ noteId, ask: `${called(row)}: ${why}` }] });
+  const waste = row.terms.waste ?? new Fraction(0);
+  const silly = absurdWaste(waste);
+  if (silly) return refused(silly.why);
+  const posts = row.runs.length > 0 && row.item !== 'pier' ? countRow(row) : null;
+  if (posts && !posts.ok) return refused(posts.why);
+  if (posts) {
+    const cut = waste.compare(0) > 0 ? new Fraction(posts.count).mul(waste.add(1)).ceil().valueOf() : posts.count;
+    const steps = [posts.working];
+    if (cut !== posts.count) steps.push(`+ ${show(waste.mul(100))} % = ${cut}`);
+    if (row.extra) steps.push(`+ ${row.extra} = ${cut + row.extra}`);
+    out.lines.push(line(row, called(row), sizeOf(row), cut + (row.extra ?? 0), steps.join('; '), posts.assumptions));
+    out.lines.push(...companions(row, posts.count));
+  }
+  if (row.hole) {
+    const concrete = holeConcrete(row, row.holes ?? posts?.count ?? 0);
+    if (typeof concrete === 'string') return refused(concrete);
+    out.lines.push(concrete);
+  }
+  return out;
+}
+
+const called = (row: Row) => row.called ?? row.item;
+
+type CountedRow = Counted & { assumptions: string[] };
+
+/** All the runs of a row; runs that meet at corners share the piece there. */
+function countRow(row: Row): CountedRow | { ok: false; why: string } {
+  const assumptions: string[] = [];
+  const usual = KINDS.find((k) => k.item === row.item)?.usual?.spacing;
+  let count = 0;
+  const steps: string[] = [];
+  for (const run of row.runs) {
+    const one = countRun(row, run, usual, assumptions);
+    if (!one.ok) return one;
+    count += one.count;
+    steps.push(one.working);
+  }
+  if (row.corners && row.runs.length > 1 && row.item === 'fence post') {
+    count -= row.runs.length - 1;
+    steps.push(`less ${row.runs.length - 1} shared at the corners = ${count}`);
+  } else if (row.runs.length > 1) steps.push(`together ${count}`);
+  if (row.times && row.times > 1) {
+    count *= row.times;
+    steps.push(`x ${row.times} = ${count}`);
+  }
+  return { ok: true, count, working: steps.join('; '), assumptions: [...new Set(assumptions)] };
+}
+
+/** Actual width where a nominal section was said. */
+function widthOf(row: Row): Fraction | null {
+  const wide = row.section?.split('x')[row.item === 'baluster' ? 0 : 1];
+  return row.width ?? (wide ? actualSide(new Fraction(wide)) : null);
+}
+
+/** Between deck boards where nobody said: common practice, no source. */
+const DECK_GAP = new Fraction(1, 8);
+/** A sphere of 4 in must not pass: IRC R312.1.3. */
+const BALUSTER_GAP = new Fraction(4);
+
+function countRun(row: Row, run: Fraction, usual: number | undefined, assumptions: string[]) {
+  const width = widthOf(row);
+  if (row.item === 'baluster' && !row.spacing) {
+    if (!width) return { ok: false as const, why: 'how wide is one baluster?' };
+    if (!row.gap) assumptions.push('no gap over 4 in (IRC R312.1.3)');
+    return gapsUnder(run, width, row.gap?.width ?? BALUSTER_GAP);
+  }
+  if (!row.spacing && width && /board|picket|slat/.test(row.item)) {
+    if (!row.gap && row.item === 'deck board') assumptions.push('1/8 in between boards, common practice');
+    const gap = row.gap?.width ?? (row.item === 'deck board' ? DECK_GAP : new Fraction(0));
+    return sideBySide(run, width, gap);
+  }
+  const spacing = row.spacing ?? (usual ? new Fraction(usual) : null);
+  if (!spacing) return { ok: false as const, why: 'how far apart?' };
+  if (!row.spacing) assumptions.push(`${usual} in on center, common practice`);
+  return atSpacing(run, spacing, !row.noEnds);
+}
+
+/** `2x4 8 ft`. */
+function sizeOf(row: Row): string | null {
+  const feet = row.piece?.div(12);
+  return (
+    [row.section, feet && (feet.d === 1n ? `${feet.toString()} ft` : `${show(row.piece!)} in`)]
+      .filter(Boolean)
+      .join(' ') || null
+  );
+}
+
+function line(
+  row: Row,
+  item: string,
+  size: string | null,
+  count: number,
+  working: string,
+  assumptions: string[] = [],
+): ComputedLine {
+  return {
+    item,
+    size,
+    specs: [],
+    area: row.area,
+    amount: new Fraction(count),
+    unit: 'each',
+    pack: null,
+    stockUsed: false,
+    working,
+    assumptions,
+    source: 'a piece at each spacing and one at the end: arithmetic from what was said',
+    noteIds: row.noteIds,
+  };
+}
+
+/** Hangers, rails and plates that were asked for beside the row. */
+function companions(row: Row, count: number): ComputedLine[] {
+  const out: ComputedLine[] = [];
+  if (row.hangers)
+    out.push(line(row, 'joist hanger', row.section, count * row.hangers, `${count} joists x ${row.hangers}`));
+  const run = row.runs.reduce((sum, r) => sum.add(r), new Fraction(0)).mul(row.times ?? 1);
+  if (row.rails && row.spacing) {
+    const sections = row.runs.reduce((sum, r) => sum + bays(r, row.spacing!), 0);
+    out.push(line(row, 'fence rail', null, sections * row.rails, `${sections} sections x ${row.rails} rails`));
+  }
+  if (row.plates) {
+    const stick = row.piece ?? new Fraction(96);
+    const feet = run.mul(row.plates);
+    out.push(
+      line(
+        row,
+        'plate',
+        sizeOf({ ...row, piece: stick }),
+        feet.div(stick).ceil().valueOf(),
+        `${row.plates} plates x ${show(run.div(12))} ft = ${show(feet.div(12))} ft; in ${show(stick.div(12))} ft sticks ${show(feet.div(stick))}, up`,
+        row.plates === 3 ? ['one bottom and two top plates, common practice'] : [],
+      ),
+    );
+  }
+  return out;
+}
+
+/** Pounds of the bag where nobody said. */
+const USUAL_BAG = 80;
+
+/** Concrete of the post holes, in bags; a string is what stands in the way. */
+function holeConcrete(row: Row, holes: number): ComputedLine | string {
+  if (holes <= 0) return 'how many holes?';
+  const sides = row.section?.split('x').map((s) => actualSide(new Fraction(s)));
+  const inside = row.lessPost && sides ? sides[0]!.mul(sides[1]!) : undefined;
+  const one = holeVolume({ ...row.hole!, ...(inside && { inside }) });
+  if (!one.ok) return one.why;
+  const said = row.terms.ratios.find((r) => r.per === 'bag' && (r.unit === 'cu ft' || r.unit === null));
+  const pounds = Number.parseInt(row.terms.packSize ?? '', 10);
+  const holds = said?.value ?? BAG_YIELD[pounds] ?? BAG_YIELD[USUAL_BAG]!;
+  const assumptions: string[] = [];
+  if (!said) assumptions.push(`${show(holds)} cu ft a bag of ${pounds || USUAL_BAG} lb (published yield)`);
+  if (!row.lessPost && row.item === 'fence post') assumptions.push('the post is not taken out of the concrete');
+  const total = one.cubicFeet.mul(holes);
+  const whole = one.cubicFeet.div(holds).ceil().mul(holes);
+  const waste = row.terms.waste;
+  const amount = row.eachHole ? whole.mul(holds) : total.mul(waste ? waste.add(1) : 1);
+  const packs = amount.div(holds);
+  const working = `${one.working}; x ${holes} holes = ${show(total)} cu ft${waste && !row.eachHole ? `; + ${show(waste.mul(100))} % = ${show(amount)}` : ''}; ${show(holds)} cu ft a bag: ${row.eachHole ? `${show(one.cubicFeet.div(holds))} a hole, so ${packs.toString()}` : `${show(packs)}, so ${packs.ceil().toString()}`}`;
+  return {
+    ...line(row, 'concrete mix', row.terms.packSize ?? `${USUAL_BAG} lb`, 0, working, assumptions),
+    amount,
+    unit: 'cu ft',
+    pack: { unit: 'bag', holds },
+    source: said ? 'arithmetic from what was said' : 'bag yield pages: 40 lb 0.30, 60 lb 0.45, 80 lb 0.60 cu ft',
+  };
+}

@@ -1,0 +1,78 @@
+import type Fraction from 'fraction.js';
+import { figureAt, type Said } from '../reading/said.ts';
+
+/** Pieces that stand in a row, and how their row is told. */
+interface Kind {
+  item: string;
+  named: RegExp;
+  /** Section of a piece by nominal size, where the trade has a usual one. */
+  usual?: { spacing?: number; size?: string };
+}
+
+export const KINDS: readonly Kind[] = [
+  { item: 'baluster', named: /\b(?:balusters?|spindles?)\b/ },
+  { item: 'picket', named: /\bpickets?\b|\bfence boards?\b/ },
+  { item: 'deck board', named: /\bdeck(?:ing)? boards?\b|\bdecking\b|\bboards\b(?=.*\bgap\b)/ },
+  { item: 'slat', named: /\bslats?\b/ },
+  { item: 'joist', named: /\b(?:joists?)\b(?! hangers?)/, usual: { spacing: 16 } },
+  { item: 'rafter', named: /\brafters?\b/, usual: { spacing: 16 } },
+  { item: 'truss', named: /\btruss(?:es)?\b/, usual: { spacing: 24 } },
+  { item: 'stud', named: /\b(?<!stair )studs?\b(?! (?:finder|wall|bay))/, usual: { spacing: 16 } },
+  { item: 'fence post', named: /\b(?:fence|line|corner|gate|rail)? ?posts?\b/ },
+  { item: 'furring strip', named: /\b(?:furring|strapping)(?: strips?)?\b/, usual: { spacing: 16 } },
+  { item: 'purlin', named: /\bpurlins?\b/ },
+  { item: 'sleeper', named: /\bsleepers?\b/ },
+  { item: 'batten', named: /\bbattens?\b/ },
+  { item: 'bracket', named: /\b(?:brackets?|hooks?)\b/ },
+  { item: 'anchor bolt', named: /\banchor bolts?\b|\banchors?\b/ },
+  { item: 'strap', named: /\b(?:pipe |cable )?(?:straps?|clips?|staples?)\b/ },
+  { item: 'rebar', named: /\brebar\b/ },
+  { item: 'pier', named: /\b(?:footings?|piers?|sonotubes?|tubes?|holes?)\b/ },
+];
+
+/** What one note tells of a row; lengths in inches, null where it says nothing of it. */
+export interface RowTold {
+  item: string;
+  /** The word said for it, where the trade has two: `spindle`. */
+  called: string | null;
+  spacing: Fraction | null;
+  runs: Fraction[];
+  /** Rows alike: both sides of a roof, three walls of one length. */
+  times: number | null;
+  /** Nominal section: `2x4`. */
+  section: string | null;
+  /** Length of a piece, inches. */
+  piece: Fraction | null;
+  width: Fraction | null;
+  gap: { width: Fraction; most: boolean } | null;
+  extra: number | null;
+  /** The ends of the row stand already: no piece there. */
+  noEnds: boolean | null;
+  /** Runs meet at corners and share the post there. */
+  corners: boolean | null;
+  /** Hangers a piece. */
+  hangers: number | null;
+  /** Rails a bay. */
+  rails: number | null;
+  /** Plates along each wall. */
+  plates: number | null;
+  hole: { diameter: Fraction; depth: Fraction } | null;
+  /** The post stands in the concrete and is taken out of it. */
+  lessPost: boolean | null;
+  /** Bags are counted up hole by hole. */
+  eachHole: boolean | null;
+  /** Holes, where they were counted. */
+  holes: number | null;
+  /** Figures that are spoken for. */
+  used: Set<number>;
+}
+
+export const NUMBER = '(?:<NC>|\\b(a|one|an|single))';
+export const numberOf = (said: Said, id: string | undefined, word: string | undefined): number =>
+  word ? 1 : figureAt(said, id).value.valueOf();
+
+export function claim(told: RowTold, ...ids: (string | undefined)[]): void {
+  for (const id of ids) if (id) told.used.add(Number(id));
+}
+
+export const free = (told: RowTold, id: string | undefined) => id !== undefined && !told.used.has(Number(id));

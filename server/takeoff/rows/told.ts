@@ -1,0 +1,257 @@
+import Fraction from 'fraction.js';
+import { type Figure, figureAt, lengthIn, type Said, saying } from '../reading/said.ts';
+import { runsIn } from './along.ts';
+import { claim, free, KINDS, NUMBER, numberOf, type RowTold } from './row.ts';
+
+/** Reads every row that a note tells of. `standing`: kinds that earlier notes told of in the same area. */
+export function rowsIn(said: Said, standing: readonly string[]): RowTold[] {
+  const { words } = said;
+  const named = KINDS.filter((k) => k.named.test(words)).map((k) => k.item);
+  // Holes are dug for the posts of the note, if it has any.
+  const kinds = named.length === 0 ? standing.slice(-1) : named.length > 1 ? named.filter((k) => k !== 'pier') : named;
+  const own = kinds.filter(
+    (item) => !(item === 'fence post' && /\b(?:between|clear)\b[^.]{0,20}\bposts?\b/.test(words)),
+  );
+  return own.map((item) => rowIn(said, item, own));
+}
+
+function rowIn(said: Said, item: string, kinds: readonly string[]): RowTold {
+  const { words } = said;
+  const told: RowTold = {
+    item,
+    called: /\bspindles?\b/.test(words) && item === 'baluster' ? 'spindle' : null,
+    spacing: null,
+    runs: [],
+    times: null,
+    section: null,
+    piece: null,
+    width: null,
+    gap: null,
+    extra: null,
+    noEnds:
+      /\bnot? (?:one )?(?:at|on) (?:the |either |each )?ends?\b|\bends? (?:is|are) (?:there|in|up) already\b/.test(
+        words,
+      ) || null,
+    corners: /\bcorners?\b|\bl[- ]shaped?\b/.test(words) || null,
+    hangers: null,
+    rails: null,
+    plates: null,
+    hole: null,
+    lessPost: null,
+    eachHole:
+      /\b(?:hole by hole|per hole|each hole|every hole|full bags? (?:in|per|a) )/.test(
+        words.replace(/\bnot (?:hole by hole|per hole|each hole)/g, ''),
+      ) || null,
+    holes: null,
+    used: new Set(),
+  };
+  sectionIn(said, told);
+  holesIn(said, told);
+  gapsIn(said, told);
+  spacingIn(said, told, kinds);
+  companionsIn(said, told);
+  // Pieces side by side have no spacing: it is their posts' or joists'.
+  if (told.width && /picket|board|slat/.test(item)) told.spacing = null;
+  runsIn(said, told);
+  return told;
+}
+
+/** "Holes 10 in across and 30 deep", "12 inch holes 3 foot deep", "six footings". */
+function holesIn(said: Said, told: RowTold): void {
+  const { words } = said;
+  if (!/\b(?:holes?|footings?|piers?|tubes?|dig)\b/.test(words)) return;
+  const wide =
+    saying(
+      '\\b(?:holes?|footings?|piers?|tubes?),?(?: (?:are|is|at|of|dug|will be|all|each))* (?:about )?<LN>(?: (?:across|wide|around|round|diameter|dia))?',
+    ).exec(words) ??
+    saying('<L>(?: (?:inch|in|round|diameter|wide|dia))* (?:holes?|footings?|piers?|tubes?|sonotubes?)').exec(words) ??
+    saying('<LN>(?: in)? (?:across|diameter|dia|round)\\b').exec(words);
+  const deep =
+    saying('<LN>(?: (?:inches|inch|in|feet|foot|ft))? (?:deep|down)\\b').exec(words) ??
+    saying('depth(?: of| is)? <LN>').exec(words);
+  if (!wide || !deep) return;
+  const [w, d] = [figureAt(said, wide[1]), figureAt(said, deep[1])];
+  const diameter = lengthIn(w, 'in', 'in');
+  // "10 in across and 30 deep": a bare depth is in the unit of the width, or feet where it is small.
+  const depth = lengthIn(d, 'in', d.value.compare(6) <= 0 ? 'ft' : 'in');
+  if (!diameter || !depth) return;
+  claim(told, wide[1], deep[1]);
+  told.hole = { diameter, depth };
+  const counted = saying('(?<!x )<N>(?: [a-z]+){0,2} (?:holes|footings|piers|tubes|posts)\\b').exec(words);
+  if (counted && free(told, counted[1]) && figureAt(said, counted[1]).value.d === 1n) {
+    told.holes = figureAt(said, counted[1]).value.valueOf();
+    claim(told, counted[1]);
+  }
+  if (/\b(?:take|less|minus|deduct|subtract|knock|pull)\b/.test(words)) {
+    const refused =
+      /\b(?:don't|do not|dont|not|no need to|without|never mind|ignore)\b[^.;]{0,20}\b(?:tak(?:e|ing)|deduct(?:ing)?|subtract(?:ing)?|less|post)\b/.test(
+        words,
+      );
+    const asked = saying(
+      '\\b(?:take|less|minus|deduct|subtract|knock)\\b[^.;]{0,16}(?:\\bposts?\\b|<N> ?(?:x|by) ?<N>)[^.;]{0,12}(?:\\bout\\b|\\boff\\b|$|[.,;])',
+    ).exec(words);
+    told.lessPost = asked !== null && !refused;
+    claim(told, asked?.[1], asked?.[2]);
+  }
+}
+
+/** "2x4x8", "two by four eight footers", "4x4 posts", "2x8s, 12 ft long". */
+function sectionIn(said: Said, told: RowTold): void {
+  const { words } = said;
+  for (const m of words.matchAll(saying('<N> ?(?:x|by) ?<N>(?: ?s\\b)?(?: ?(?:x|by) ?<LN>|,? <L>)?', 'g'))) {
+    const [a, b] = [figureAt(said, m[1]).value, figureAt(said, m[2]).value];
+    if (!nominal(a, b) || [m[1], m[2]].some((id) => !free(told, id))) continue;
+    told.section = `${a.toString()}x${b.toString()}`;
+    claim(told, m[1], m[2]);
+    const third = m[3] || m[4] ? figureAt(said, m[3] ?? m[4]) : null;
+    if (third && !third.onCenter && stickLength(third)) {
+      told.piece = stickLength(third);
+      claim(told, m[3] ?? m[4]);
+    }
+    break;
+  }
+  const noun = KINDS.find((k) => k.item === told.item)!.named.source;
+  const long =
+    saying(`<L>(?: long)? (?:[a-z]+ )?(?:${noun}|sticks?\\b|lengths?\\b|lumber\\b)`).exec(words) ??
+    saying(`(?:${noun})(?: (?:are|is|come in|at|all))* <L>(?: long)(?! (?:wall|run|fence))`).exec(words);
+  if (!told.piece && long && free(told, long[1])) {
+    told.piece = stickLength(figureAt(said, long[1]));
+    if (told.piece) claim(told, long[1]);
+  }
+  said.figures.forEach((figure, id) => {
+    if (told.piece || told.used.has(id) || !/foot ?ers?|footer/.test(figure.quote.toLowerCase())) return;
+    told.piece = lengthIn(figure, 'in');
+    told.used.add(id);
+  });
+  const plural = /\b(?:in|come in|comes in) (?:the )?(8|10|12|14|16|20) ?s\b/.exec(words);
+  const spelt = /\b(?:in|come in|comes in) (eights|tens|twelves|fourteens|sixteens|twenties)\b/.exec(words);
+  const feet = plural ? Number(plural[1]) : spelt ? SPELT[spelt[1]!]! : null;
+  if (!told.piece && feet) told.piece = new Fraction(feet * 12);
+}
+
+const SPELT: Readonly<Record<string, number>> = {
+  eights: 8,
+  tens: 10,
+  twelves: 12,
+  fourteens: 14,
+  sixteens: 16,
+  twenties: 20,
+};
+
+/** Yards cut lumber to these feet; 92-5/8 in studs too. Common practice, no source. */
+function stickLength(figure: Figure): Fraction | null {
+  const inches = lengthIn(figure, 'in', 'ft');
+  return inches && inches.compare(24) >= 0 && inches.compare(300) <= 0 ? inches : null;
+}
+
+const THICK = ['1', '1.25', '2', '4', '6', '8'];
+const nominal = (a: Fraction, b: Fraction) =>
+  THICK.includes(a.toString()) && [2, 3, 4, 6, 8, 10, 12].includes(b.valueOf()) && a.compare(b) <= 0;
+
+/** "3-1/2 in pickets with a 2 in gap", "5-1/2 wide boards, 1/8 gap", "gap can't be over 4". */
+function gapsIn(said: Said, told: RowTold): void {
+  const { words } = said;
+  const most =
+    saying(
+      "\\b(?:gaps?|spac(?:e|ing|es)|openings?)(?: (?:can't|cannot|can not|not|no|has to|must|should|to))* (?:be )?(?:over|more than|bigger than|under|less than|max(?:imum)?|past)(?: of)? <LN>",
+    ).exec(words) ??
+    saying(
+      '\\b(?:no more than|not over|not more than|max(?:imum)?(?: of)?|under|less than|at most)(?: a)? <LN>(?: (?:clear|inch|in|max))* ?(?:gaps?|between|apart|clear|spac)',
+    ).exec(words) ??
+    saying('<LN> (?:max|maximum)(?: gap| space| between| clear)').exec(words);
+  const plain =
+    saying('<LN>(?: (?:inch|in|of a|clear))* (?:gaps?|space|spaced|between|reveal)\\b').exec(words) ??
+    saying('\\bgaps?(?: (?:is|are|of|at|between|them))* (?:a )?<LN>').exec(words);
+  if (/\b(?:no|without a|zero) gaps?\b|\b(?:tight|butted|touching)\b/.test(words))
+    told.gap = { width: new Fraction(0), most: false };
+  const gap = most ?? plain;
+  if (gap && free(told, gap[1])) {
+    const width = lengthIn(figureAt(said, gap[1]), 'in', 'in');
+    if (width && width.compare(8) <= 0) {
+      told.gap = { width, most: most !== null };
+      claim(told, gap[1]);
+    }
+  }
+  for (const pattern of WIDTHS)
+    for (const m of words.matchAll(pattern)) {
+      const width = free(told, m[1]) && told.item !== 'stud' ? lengthIn(figureAt(said, m[1]), 'in', 'in') : null;
+      if (told.width || !width || width.compare(12) > 0) continue;
+      told.width = width;
+      claim(told, m[1]);
+    }
+}
+
+const WIDTHS = [
+  saying(
+    '<LN>(?: (?:inch|in|wide|square))*,? (?:wide )?(?:boards?|pickets?|balusters?|spindles?|slats?|decking)\\b',
+    'g',
+  ),
+  saying(
+    "\\b(?:boards?|pickets?|balusters?|spindles?|slats?)(?: (?:are|is|at|measure|all|they're|actual))*,? <LN>(?: (?:inches|inch|in))?(?: (?:wide|square|actual|across|no|tight)|,| with|\\.|$| and)",
+    'g',
+  ),
+];
+
+/** "Sixteen on center", "a post every 8 ft", "2 ft apart". */
+function spacingIn(said: Said, told: RowTold, kinds: readonly string[]): void {
+  const { words } = said;
+  const found: { at: number; id: number; length: Fraction }[] = [];
+  const add = (at: number, id: number, bare: string) => {
+    const figure = said.figures[id]!;
+    // Centers of 16 are inches, whatever unit stood beside them.
+    const inches = figure.onCenter && figure.unit === 'ft' && figure.value.compare(10) > 0;
+    const length = inches ? figure.value : lengthIn(figure, 'in', bare);
+    if (length) found.push({ at, id, length });
+  };
+  said.figures.forEach((figure, id) => {
+    if (figure.onCenter) add(words.search(new RegExp(`\\{[A-Z]${id}\\}`)), id, 'in');
+  });
+  for (const pattern of [
+    '\\b(?:every|each|spaced(?: at| out)?|spacing(?: of| is| at)?|centers (?:at|of)|no more than|at most)(?: about)? <LN>(?! ?(?:x|by|gap|between|clear|max gap))',
+    '<LN>(?: (?:inch|in|foot|ft))? (?:apart|centers|spacing|oc|o\\.c\\.|on centers?)\\b',
+  ])
+    for (const m of words.matchAll(saying(pattern, 'g'))) {
+      const figure = figureAt(said, m[1]);
+      if (free(told, m[1])) add(m.index, Number(m[1]), figure.value.compare(10) <= 0 ? 'ft' : 'in');
+    }
+  if (found.length === 0) return;
+  // Of several spacings each kind takes the one said nearest behind its name.
+  const named = KINDS.find((k) => k.item === told.item)!.named.exec(words)?.index ?? 0;
+  const nearest =
+    kinds.length < 2 ? found[0]! : [...found].sort((a, b) => Math.abs(a.at - named) - Math.abs(b.at - named))[0]!;
+  told.spacing = nearest.length;
+  for (const { id } of found) told.used.add(id);
+}
+
+/** Hangers, rails, plates and spare pieces. */
+function companionsIn(said: Said, told: RowTold): void {
+  const { words } = said;
+  if (/\bhangers?\b/.test(words) && told.item === 'joist')
+    told.hangers =
+      /\b(?:each|both|either) ends?\b|\bends? of (?:each|every)\b|\btwo (?:hangers )?(?:a|per|each) joist/.test(
+        words,
+      ) || saying('<N>(?: hangers)? (?:a|per|each|to a) joist').test(words)
+        ? 2
+        : 1;
+  const rails = saying('<N>(?: [a-z]+)? rails?(?: (?:a|per|each|every|to a|between|in each)\\b|,|\\.|$| and)').exec(
+    words,
+  );
+  if (rails && free(told, rails[1]) && told.item === 'fence post') {
+    told.rails = figureAt(said, rails[1]).value.valueOf();
+    claim(told, rails[1]);
+  }
+  if (/\bplates?\b/.test(words) && told.item === 'stud') told.plates = /\b(?:single|one) top\b/.test(words) ? 2 : 3;
+  for (const pattern of [
+    `(?:plus|and|add|get|with|throw in|order|,) ?(?:on )?${NUMBER} (?:[a-z]+ )?(?:extra|spare|spares|more)\\b`,
+    `${NUMBER} (?:extra|spare|more)\\b`,
+    `\\b(?:extra|plus|add)(?: on)? ${NUMBER}(?! ?(?:percent|%|pct|ft|in|x|rails?|plates?))`,
+  ]) {
+    const m = saying(pattern).exec(words);
+    if (!m || (m[1] && !free(told, m[1]))) continue;
+    const count = numberOf(said, m[1], m[2]);
+    if (!Number.isInteger(count) || count > 200) continue;
+    told.extra = count;
+    claim(told, m[1]);
+    break;
+  }
+}
