@@ -4,6 +4,7 @@ import { compute } from '../takeoff/index.ts';
 import type { ComputedWait, NoteFacts } from '../takeoff/types.ts';
 import { type Board, enter, findItem, isLive, leave, newBoard, reword, type Standing } from './board.ts';
 import { obey, takesBack } from './commands.ts';
+import { earlyPlans } from './early.ts';
 import { event, meetDone, meetFollowUp, meetProblem, setState } from './items.ts';
 import { meetMaterial, type Position, positionOf, settle } from './materials.ts';
 import { type Measurements, measure } from './measurements.ts';
@@ -247,9 +248,8 @@ function heldItem(ledger: Ledger, wait: ComputedWait, k: number): Item[] {
   // The step's own verb must be in it: a flaw of the same floor waits for nothing.
   const verb = stem(wait.task.split(' ')[0]!);
   const words = keyWords(wait.task);
-  const same = ledger.board.items.filter(
-    (i) => i.words.has(verb) && sameArea(i.area, wait.area) && likeness(words, i.words) >= 0.5,
-  );
+  const named = (i: Standing) => likeness(words, i.words) >= 0.5 || i.history.some((h) => h.noteId === wait.namedIn);
+  const same = ledger.board.items.filter((i) => i.words.has(verb) && sameArea(i.area, wait.area) && named(i));
   const item = same.findLast((i) => i.state === 'open' || i.state === 'waiting');
   if (item) {
     if (!item.readyOn || !item.waitingFor || wait.source.startsWith('label'))
@@ -315,6 +315,7 @@ function stateOf(ledger: Ledger, job: Pick<Job, 'areas' | 'builtYear'>, asOf: st
         .filter((n) => live.has(n))
         .sort((x, y) => x - y),
     })),
+    early: earlyPlans(items, computed.waits),
     decisions: ledger.decisions,
     spending: ledger.spending,
     days: [...ledger.days.values()],

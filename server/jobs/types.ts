@@ -162,6 +162,15 @@ export interface Caution {
   items: number[];
 }
 
+/** Work planned for a day on which something still sets, cures or is under way. */
+export interface EarlyPlan {
+  task: string;
+  plannedOn: string;
+  readyOn: string;
+  waitingFor: string;
+  item: number | null;
+}
+
 /** What the history adds up to. */
 export interface JobState {
   items: Item[];
@@ -170,6 +179,7 @@ export interface JobState {
   measurements: Measured[];
   checks: Check[];
   cautions: Caution[];
+  early: EarlyPlan[];
   decisions: { what: string; on: string; noteId: string }[];
   spending: { amount: number; currency: string; on: string; for: string | null; noteId: string }[];
   /** One line a day: what was done, found, bought. */

@@ -4,7 +4,7 @@ import { cutLines } from './cutlist/index.ts';
 import { floorLines } from './flooring.ts';
 import { layOut } from './reading/said.ts';
 import type { Computed, NoteFacts, SiteFacts } from './types.ts';
-import { waitsIn } from './waits.ts';
+import { waitsIn } from './waits/index.ts';
 
 /** What the notes of a job let the trade reckon: goods by area, waits, checks and cautions. Pure. */
 export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed {

@@ -47,6 +47,10 @@ export interface ComputedWait {
   waitingFor: string;
   source: string;
   noteId: string;
+  /** The note that named the step. */
+  namedIn: string;
+  /** Day for which the notes plan it, where they name one. */
+  plannedOn: string | null;
 }
 
 export interface Computed {

@@ -55,6 +55,13 @@ function changes(before: JobState, after: JobState, facts: readonly Fact[]): Lin
       text: `${check.of}: ${check.result}. ${check.figure} against ${check.limit} (${check.source})`,
       item: check.item,
     });
+  for (const plan of after.early)
+    if (!before.early.some((e) => e.task === plan.task && e.plannedOn === plan.plannedOn && e.readyOn === plan.readyOn))
+      out.push({
+        kind: 'caution',
+        text: `Too early: ${plan.task} on ${plan.plannedOn}. It waits for ${plan.waitingFor}: ready ${plan.readyOn}.`,
+        item: plan.item,
+      });
   for (const caution of after.cautions)
     if (!before.cautions.some((c) => c.hazard === caution.hazard))
       out.push({ kind: 'caution', text: caution.text, item: caution.items[0] ?? null });

@@ -1,0 +1,147 @@
+import { tokenise } from '../../../parser/hearing/tokens.ts';
+import { addHours } from '../../../parser/times/days.ts';
+import { readTimes } from '../../../parser/times/index.ts';
+import { type Said, saying, sentencesOf } from '../reading/said.ts';
+import type { ComputedWait } from '../types.ts';
+import { inTheCold, roomTemperature } from './cold.ts';
+import { type Product, type Step, WORKS, type Work } from './works.ts';
+
+const LABEL_TIME = saying(
+  '\\b(?:says?|label|bag|tub|can|bucket|box|wants?|needs?|gotta|has to)\\b[^.{]{0,24}{T(\\d+)}|{T(\\d+)} before',
+);
+const CORRECTS = /\b(?:wrong (?:bag|tub|can|one|bucket)|that was the|it was the|not the)\b/;
+const SURFACE = /\b(?:floor|walls?|shower|backsplash|ceiling|tub|patio|slab|pad|counter|footings?|deck|trim|stairs?)\b/;
+const HOURS: Readonly<Record<string, number>> = { hr: 1, day: 24, week: 168, min: 1 / 60 };
+/** Still to be done, so nothing sets yet. */
+const AHEAD =
+  /\b(?:gonna|going to|will|'ll|need to|needs to|have to|gotta|should|want to|to be|before (?:we|i))\b[^.]*$/;
+
+/** A tile with an edge of 15 in or more waits longer under it, where it was set in plain modified mortar. */
+const LARGE = { hours: 72, source: 'under large dense tile 48 to 72 h (trade habit; common practice, no source)' };
+
+/** A step that a note named, and the day planned for it. */
+interface Named {
+  plannedOn: string | null;
+  noteId: string;
+}
+
+interface Laid {
+  work: Work;
+  product: Product;
+  /** Said on the label; null where nobody said. */
+  label: number | null;
+  from: string;
+  surface: string;
+  area: string | null;
+  steps: Map<Step, Named>;
+  degrees: number | null;
+  noteId: string;
+}
+
+/** Next steps that the notes name and that something must set for: from the label time said, else the published range. */
+export function waitsIn(notes: readonly Said[]): ComputedWait[] {
+  const laid = new Map<string, Laid>();
+  for (const said of notes) {
+    for (const [k, work] of WORKS.entries()) {
+      const key = `${k}/${said.area ?? ''}`;
+      const known = laid.get(key);
+      const product = work.products.find((p) => p.named.test(said.words));
+      const label = labelHours(said);
+      const corrects = known && (CORRECTS.test(said.words) || label !== null) && (product || label !== null);
+      if (corrects) {
+        known.product = product ?? known.product;
+        known.label = label ?? (product ? null : known.label);
+        known.noteId = said.noteId;
+      } else if (product && isDone(said.words, work)) laid.set(key, layDown(said, work, product, label));
+      const now = laid.get(key);
+      if (now) takeNote(now, said);
+    }
+  }
+  return [...laid.values()].flatMap((l) => [...l.steps].map(([step, named]) => waitFor(l, step, named)));
+}
+
+const isDone = (words: string, { done }: Work): boolean =>
+  sentencesOf(words).some((sentence) => {
+    const match = done.exec(sentence);
+    return match !== null && !AHEAD.test(sentence.slice(0, match.index));
+  });
+
+function layDown(said: Said, work: Work, product: Product, label: number | null): Laid {
+  return {
+    work,
+    product: large(said) && product.name === 'thinset' ? { ...product, ...LARGE } : product,
+    label,
+    from: startOf(said),
+    surface: SURFACE.exec(said.words)?.[0] ?? '',
+    area: said.area,
+    steps: new Map(),
+    degrees: null,
+    noteId: said.noteId,
+  };
+}
+
+/** Steps, plans and temperatures that a note of the same area tells of. */
+function takeNote(laid: Laid, said: Said): void {
+  const degrees = roomTemperature(said);
+  if (degrees !== null) laid.degrees = Math.min(laid.degrees ?? degrees, degrees);
+  for (const step of laid.work.steps)
+    for (const sentence of sentencesOf(said.words)) {
+      const match = step.said.exec(sentence);
+      if (!match) continue;
+      const plannedOn = plannedDay(sentence.slice(match.index), said.saidAt) ?? laid.steps.get(step)?.plannedOn ?? null;
+      laid.steps.set(step, { plannedOn, noteId: said.noteId });
+    }
+}
+
+function waitFor(laid: Laid, step: Step, named: Named): ComputedWait {
+  const { product, label, work } = laid;
+  const usual = inTheCold(step.hours ?? product.hours, work.cold, laid.degrees);
+  const hours = label ?? usual.hours;
+  const area = laid.area && !laid.surface.includes(laid.area) ? laid.area : null;
+  return {
+    task: `${step.verb} the ${[area, laid.surface].filter(Boolean).join(' ')}`.trim(),
+    area: laid.area,
+    readyOn: addHours(laid.from, hours).slice(0, 10),
+    waitingFor: `${product.name}, ${hours} h${label === null ? usual.said : ' on the label'}`,
+    source: label === null ? product.source : 'label time, as said',
+    noteId: laid.noteId,
+    namedIn: named.noteId,
+    plannedOn: named.plannedOn,
+  };
+}
+
+function labelHours(said: Said): number | null {
+  const match = LABEL_TIME.exec(said.words);
+  const figure = match && said.figures[Number(match[1] ?? match[2])];
+  return figure ? figure.value.valueOf() * (HOURS[figure.unit ?? ''] ?? 0) || null : null;
+}
+
+/** Day on which the words plan a step: "tonight", "tomorrow", "friday"; null where they name none. */
+function plannedDay(words: string, saidAt: string): string | null {
+  const plain = words.replace(/\{[A-Z]\d+\}/g, 'some');
+  const [day] = readTimes(tokenise(plain), plain, { now: saidAt, quantities: [] });
+  if (day && !day.past && day.relation !== 'notBefore') return day.date;
+  return /\b(?:today|tonight|this (?:aft|afternoon|evening|morning)|right (?:now|away)|later)\b/.test(words)
+    ? saidAt.slice(0, 10)
+    : null;
+}
+
+const NUMBERS = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
+const CLOCK = new RegExp(
+  `\\b(?:at|around|about|by) (\\d{1,2}|${NUMBERS.join('|')})\\b(?! ?(?:inch|foot|feet|of|by|x)\\b)`,
+);
+
+/** When it was done: the last time before the note with the hour it names, "last tile at 11", else when it was told. */
+function startOf(said: Said): string {
+  const match = CLOCK.exec(said.words.replace(/\{N(\d+)\}/g, (_, id) => said.figures[Number(id)]!.value.toFraction()));
+  const hour = match ? Number(match[1]) || NUMBERS.indexOf(match[1]!) + 1 : 0;
+  const told = Number(said.saidAt.slice(11, 13));
+  const at = [hour + 12, hour].find((h) => hour > 0 && h <= told && h < 24 && told - h <= 12);
+  return at === undefined ? said.saidAt : `${said.saidAt.slice(0, 11)}${String(at).padStart(2, '0')}:00`;
+}
+
+/** A tile with an edge of 15 in or more, the trade's large tile (ANSI A108.02). */
+const large = (said: Said): boolean =>
+  said.figures.some(
+    (f) => (f.unit === null || f.unit === 'in') && f.value.compare(15) >= 0 && f.value.compare(60) <= 0,
+  ) && /\b(?:porcelain|tile|stone|slab|planks?)\b/.test(said.words);
