@@ -1,6 +1,6 @@
 import { keyWords, likeness, sameArea, stem } from '../../parser/trade/likeness.ts';
 import type { Fact } from '../../parser/types.ts';
-import { compute } from '../takeoff/index.ts';
+import { compute, concerns } from '../takeoff/index.ts';
 import type { ComputedWait, NoteFacts } from '../takeoff/types.ts';
 import { type Board, enter, findItem, isLive, leave, newBoard, reword, type Standing } from './board.ts';
 import { obey, takesBack } from './commands.ts';
@@ -279,6 +279,12 @@ function heldItem(ledger: Ledger, wait: ComputedWait, k: number): Item[] {
   ];
 }
 
+/** Everything said of an item: its task, its flaw, and the words of its history. */
+function wordsOf(items: readonly Item[], number: number): string {
+  const item = items.find((i) => i.number === number)!;
+  return [item.task, item.problem, ...item.history.map((h) => h.words)].filter(Boolean).join('. ');
+}
+
 function stateOf(ledger: Ledger, job: Pick<Job, 'areas' | 'builtYear'>, asOf: string): JobState {
   const computed = compute(ledger.notes, job);
   const today = asOf.slice(0, 10);
@@ -312,7 +318,7 @@ function stateOf(ledger: Ledger, job: Pick<Job, 'areas' | 'builtYear'>, asOf: st
     cautions: computed.cautions.map(({ noteIds, ...caution }) => ({
       ...caution,
       items: [...new Set(noteIds.flatMap((id) => ofNote.get(id) ?? []))]
-        .filter((n) => live.has(n))
+        .filter((n) => live.has(n) && concerns(caution.hazard, wordsOf(items, n)))
         .sort((x, y) => x - y),
     })),
     early: earlyPlans(items, computed.waits),

@@ -1,10 +1,12 @@
-import { cautionsIn } from './cautions.ts';
+import { cautionsIn, concerns } from './cautions/index.ts';
 import { checksIn } from './checks/index.ts';
 import { cutLines } from './cutlist/index.ts';
 import { floorLines } from './flooring.ts';
 import { layOut } from './reading/said.ts';
 import type { Computed, NoteFacts, SiteFacts } from './types.ts';
 import { waitsIn } from './waits/index.ts';
+
+export { concerns };
 
 /** What the notes of a job let the trade reckon: goods by area, waits, checks and cautions. Pure. */
 export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed {
