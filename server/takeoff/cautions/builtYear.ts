@@ -1,3 +1,4 @@
+import { remembered } from '../reading/remembered.ts';
 import type { NoteFacts } from '../types.ts';
 
 const HOUSE =
@@ -20,18 +21,22 @@ const DECADE = new RegExp(
 /** The year that a note says the house was built; of a decade the first year, the safe end. Null where none says. */
 export function builtIn(notes: readonly NoteFacts[]): number | null {
   for (const { text } of notes) {
-    const said = text.toLowerCase();
-    const digits = DIGITS.exec(said);
-    if (digits) return Number(digits[1] ?? digits[2]);
-    const spoken = SPOKEN.exec(said);
-    if (spoken) {
-      const [century, tens, ones] = spoken[2] ? spoken.slice(1, 4) : spoken.slice(4, 7);
-      return (
-        (century === 'eighteen' ? 1800 : 1900) + (TENS.indexOf(tens!) + 1) * 10 + (ones ? ONES.indexOf(ones) + 1 : 0)
-      );
-    }
-    const decade = DECADE.exec(said);
-    if (decade) return 1900 + (decade[1] ? DECADES.indexOf(decade[1]) + 1 : Number(decade[2])) * 10;
+    const year = yearIn(text);
+    if (year !== null) return year;
   }
   return null;
 }
+
+const yearIn = remembered((text): number | null => {
+  const said = text.toLowerCase();
+  const digits = DIGITS.exec(said);
+  if (digits) return Number(digits[1] ?? digits[2]);
+  const spoken = SPOKEN.exec(said);
+  if (spoken) {
+    const [century, tens, ones] = spoken[2] ? spoken.slice(1, 4) : spoken.slice(4, 7);
+    const past = (TENS.indexOf(tens!) + 1) * 10 + (ones ? ONES.indexOf(ones) + 1 : 0);
+    return (century === 'eighteen' ? 1800 : 1900) + past;
+  }
+  const decade = DECADE.exec(said);
+  return decade && 1900 + (decade[1] ? DECADES.indexOf(decade[1]) + 1 : Number(decade[2])) * 10;
+});

@@ -1,4 +1,5 @@
 import type { Fact } from '../../../parser/types.ts';
+import { remembered } from '../reading/remembered.ts';
 import type { Computed, NoteFacts, SiteFacts } from '../types.ts';
 import { builtIn } from './builtYear.ts';
 import { HAZARDS, type Hazard } from './hazards.ts';
@@ -13,11 +14,32 @@ const DENIED = /\b(?:no|not|isn't|wasn't|without|never|negative for|free of)(?: 
 /** Cautions that the job's own words call for, each once, with the notes that named the work. */
 export function cautionsIn(notes: readonly NoteFacts[], site: SiteFacts): Caution[] {
   const built = site.builtYear ?? builtIn(notes);
+  const calling = new Map<Hazard, string[]>();
+  for (const note of notes)
+    for (const [hazard, places] of namedIn(note.text)) {
+      if (!oldEnough(hazard, built, note) || !(hazard.stays || places.some((at) => isOpen(note, at)))) continue;
+      const noteIds = calling.get(hazard) ?? [];
+      noteIds.push(note.noteId);
+      calling.set(hazard, noteIds);
+    }
   return HAZARDS.flatMap((h) => {
-    const noteIds = notes.filter((n) => oldEnough(h, built, n) && calls(h, n)).map((n) => n.noteId);
-    return noteIds.length ? [{ hazard: h.hazard, text: h.text, source: h.source, noteIds }] : [];
+    const noteIds = calling.get(h);
+    return noteIds ? [{ hazard: h.hazard, text: h.text, source: h.source, noteIds }] : [];
   });
 }
+
+type Place = readonly [start: number, end: number];
+
+/** Hazards whose work a text names, and where; what is denied ("no mold back there") is not named. */
+const namedIn = remembered((text): [Hazard, Place[]][] => {
+  const said = text.toLowerCase();
+  return HAZARDS.flatMap((hazard): [Hazard, Place[]][] => {
+    const places = [...said.matchAll(new RegExp(hazard.when.source, 'g'))]
+      .filter((match) => !DENIED.test(said.slice(0, match.index)))
+      .map((match): Place => [match.index, match.index + match[0].length]);
+    return places.length ? [[hazard, places]] : [];
+  });
+});
 
 /** Do an item's own words name the work that a hazard is about. */
 export const concerns = (hazard: string, words: string): boolean =>
@@ -26,18 +48,8 @@ export const concerns = (hazard: string, words: string): boolean =>
 const oldEnough = ({ before }: Hazard, built: number | null, { text }: NoteFacts): boolean =>
   before === undefined || (built === null ? OLD.test(text.toLowerCase()) : built < before);
 
-/** Does a note call for it: somewhere it names the work, and does not only tell of it as done, bought or absent. */
-function calls(hazard: Hazard, note: NoteFacts): boolean {
-  const text = note.text.toLowerCase();
-  for (const match of text.matchAll(new RegExp(hazard.when.source, 'g'))) {
-    if (DENIED.test(text.slice(0, match.index))) continue;
-    if (hazard.stays || isOpen(note, match.index, match.index + match[0].length)) return true;
-  }
-  return false;
-}
-
 /** Words told only as done, or only as goods, are no work to come; words that no reader took are, to be safe. */
-function isOpen({ text, facts }: NoteFacts, start: number, end: number): boolean {
+function isOpen({ text, facts }: NoteFacts, [start, end]: Place): boolean {
   const over = facts.filter((f) => f.start < end && f.end > start);
   const told = over.length
     ? over

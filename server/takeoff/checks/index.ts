@@ -9,12 +9,13 @@ import { drains, dryers, flanges, trapArms, water } from './heard/plumbing.ts';
 import type { Reader } from './heard/reader.ts';
 import { guards, stairs } from './heard/stairs.ts';
 import { tiles } from './heard/tile.ts';
+import type { Verdict } from './verdict.ts';
 
-const READERS: readonly Reader[] = [
+/** These look at one note alone, and its area. */
+const ALONE: readonly Reader[] = [
   boxes,
   breakers,
   receptacles,
-  flanges,
   toilets,
   showersAndSinks,
   drains,
@@ -31,15 +32,33 @@ const READERS: readonly Reader[] = [
   tiles,
 ];
 
+const known = new WeakMap<Said['figures'], Map<string | null, readonly Verdict[]>>();
+
+/** A note's own verdicts; the same words in the same area give the same ones, so they are reckoned once. */
+function ownVerdicts(said: Said): readonly Verdict[] {
+  const byArea = known.get(said.figures) ?? new Map<string | null, readonly Verdict[]>();
+  known.set(said.figures, byArea);
+  const verdicts = byArea.get(said.area) ?? ALONE.flatMap((reader) => reader(said, []));
+  byArea.set(said.area, verdicts);
+  return verdicts;
+}
+
 /** Fit checks that the notes give enough for, each against its limit; the latest of a kind in an area stands. */
 export function checksIn(notes: readonly Said[]): Computed['checks'] {
   const standing = new Map<string, Computed['checks'][number]>();
-  notes.forEach((said, k) => {
-    const before = notes.slice(0, k).filter((n) => n.area === said.area);
-    for (const reader of READERS) {
-      for (const verdict of reader(said, before))
-        standing.set(`${verdict.of}/${said.area ?? ''}`, { ...verdict, noteId: said.noteId, area: said.area });
-    }
-  });
+  const keep = (said: Said, verdicts: readonly Verdict[]) => {
+    for (const verdict of verdicts)
+      standing.set(`${verdict.of}/${said.area ?? ''}`, { ...verdict, noteId: said.noteId, area: said.area });
+  };
+  const flanged = notes.some(({ words }) => words.includes('flange'));
+  const ofArea = new Map<string | null, Said[]>();
+  for (const said of notes) {
+    keep(said, ownVerdicts(said));
+    if (!flanged) continue;
+    const before = ofArea.get(said.area) ?? [];
+    keep(said, flanges(said, before));
+    before.push(said);
+    ofArea.set(said.area, before);
+  }
   return [...standing.values()];
 }

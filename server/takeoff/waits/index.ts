@@ -38,30 +38,70 @@ interface Laid {
   noteId: string;
 }
 
+/** What one note tells of waits, whichever area it is in. */
+interface Told {
+  label: number | null;
+  corrects: boolean;
+  degrees: number | null;
+  /** The product named, and whether it is told as laid, by kind of work. */
+  works: readonly { product: Product | undefined; done: boolean }[];
+}
+
+const known = new WeakMap<Said['figures'], Told | null>();
+
+/** Null where a note speaks of no work done, label or cold; the same words tell the same, so they are read once. */
+function toldIn(said: Said): Told | null {
+  const before = known.get(said.figures);
+  if (before !== undefined) return before;
+  const sentences = sentencesOf(said.words);
+  const told: Told = {
+    label: labelHours(said),
+    corrects: CORRECTS.test(said.words),
+    degrees: roomTemperature(said),
+    works: WORKS.map((work) => ({
+      product: work.products.find((p) => p.named.test(said.words)),
+      done: isDone(sentences, work),
+    })),
+  };
+  const silent = told.label === null && !told.corrects && told.degrees === null && !told.works.some((w) => w.done);
+  known.set(said.figures, silent ? null : told);
+  return silent ? null : told;
+}
+
 /** Next steps that the notes name and that something must set for: from the label time said, else the published range. */
 export function waitsIn(notes: readonly Said[]): ComputedWait[] {
   const laid = new Map<string, Laid>();
   for (const said of notes) {
+    const told = toldIn(said);
     for (const [k, work] of WORKS.entries()) {
       const key = `${k}/${said.area ?? ''}`;
-      const known = laid.get(key);
-      const product = work.products.find((p) => p.named.test(said.words));
-      const label = labelHours(said);
-      const corrects = known && (CORRECTS.test(said.words) || label !== null) && (product || label !== null);
-      if (corrects) {
-        known.product = product ?? known.product;
-        known.label = label ?? (product ? null : known.label);
-        known.noteId = said.noteId;
-      } else if (product && isDone(said.words, work)) laid.set(key, layDown(said, work, product, label));
+      if (told) hear(laid, key, said, told, told.works[k]!, work);
       const now = laid.get(key);
-      if (now) takeNote(now, said);
+      if (now) takeNote(now, said, told?.degrees ?? null);
     }
   }
   return [...laid.values()].flatMap((l) => [...l.steps].map(([step, named]) => waitFor(l, step, named)));
 }
 
-const isDone = (words: string, { done }: Work): boolean =>
-  sentencesOf(words).some((sentence) => {
+/** Lays a work down, or puts its product and label time right. */
+function hear(
+  laid: Map<string, Laid>,
+  key: string,
+  said: Said,
+  told: Told,
+  { product, done }: Told['works'][number],
+  work: Work,
+): void {
+  const stands = laid.get(key);
+  if (stands && (told.corrects || told.label !== null) && (product || told.label !== null)) {
+    stands.product = product ?? stands.product;
+    stands.label = told.label ?? (product ? null : stands.label);
+    stands.noteId = said.noteId;
+  } else if (product && done) laid.set(key, layDown(said, work, product, told.label));
+}
+
+const isDone = (sentences: readonly string[], { done }: Work): boolean =>
+  sentences.some((sentence) => {
     const match = done.exec(sentence);
     return match !== null && !AHEAD.test(sentence.slice(0, match.index));
   });
@@ -80,29 +120,36 @@ function layDown(said: Said, work: Work, product: Product, label: number | null)
   };
 }
 
-/** Steps, plans and temperatures that a note of the same area tells of. */
-function takeNote(laid: Laid, said: Said): void {
-  const degrees = roomTemperature(said);
+/** Steps, plans and temperatures that a note of the same area tells of while the work still sets. */
+function takeNote(laid: Laid, said: Said, degrees: number | null): void {
   if (degrees !== null) laid.degrees = Math.min(laid.degrees ?? degrees, degrees);
-  for (const step of laid.work.steps)
+  for (const step of laid.work.steps) {
+    if (said.saidAt >= addHours(laid.from, hoursOf(laid, step).hours)) continue;
     for (const sentence of sentencesOf(said.words)) {
       const match = step.said.exec(sentence);
       if (!match) continue;
       const plannedOn = plannedDay(sentence.slice(match.index), said.saidAt) ?? laid.steps.get(step)?.plannedOn ?? null;
       laid.steps.set(step, { plannedOn, noteId: said.noteId });
     }
+  }
+}
+
+/** The label's hours, else the range's, longer in the cold; with what is said of them. */
+function hoursOf({ product, label, work, degrees }: Laid, step: Step): { hours: number; said: string } {
+  return label === null
+    ? inTheCold(step.hours ?? product.hours, work.cold, degrees)
+    : { hours: label, said: ' on the label' };
 }
 
 function waitFor(laid: Laid, step: Step, named: Named): ComputedWait {
-  const { product, label, work } = laid;
-  const usual = inTheCold(step.hours ?? product.hours, work.cold, laid.degrees);
-  const hours = label ?? usual.hours;
+  const { product, label } = laid;
+  const { hours, said } = hoursOf(laid, step);
   const area = laid.area && !laid.surface.includes(laid.area) ? laid.area : null;
   return {
     task: `${step.verb} the ${[area, laid.surface].filter(Boolean).join(' ')}`.trim(),
     area: laid.area,
     readyOn: addHours(laid.from, hours).slice(0, 10),
-    waitingFor: `${product.name}, ${hours} h${label === null ? usual.said : ' on the label'}`,
+    waitingFor: `${product.name}, ${hours} h${said}`,
     source: label === null ? product.source : 'label time, as said',
     noteId: laid.noteId,
     namedIn: named.noteId,
