@@ -1,3 +1,4 @@
+import { feetDashInches } from '../amounts.ts';
 import type { Line } from '../line.ts';
 import { unitAt } from '../unitAt.ts';
 import { wordSet } from '../words.ts';
@@ -79,6 +80,7 @@ const isPlural = (word: string) => /[^s']s$/.test(word) && word.length > 3;
 /** W-3614, 2868, 12-2, 4B, long numbers bare of any unit. */
 export const code: ClaimRule = (line, i) => {
   if (!isDigits(line, i)) return spokenCode(line, i);
+  if (feetDashInches(line, i)) return null;
   const { text } = line.tokens[i]!;
   const [joint, before] = [line.tokens[i - 1], line.tokens[i - 2]];
   const lettered =
