@@ -122,6 +122,8 @@ export interface OrderLine {
   because: string;
   counter: string;
   history: Event[];
+  /** Of a reckoned line: what the whole packs are bought for, and what one pack holds, both in `unit`. */
+  needs?: { exact: string; unit: string; holds: string };
 }
 
 export interface OnHand {

@@ -1,6 +1,7 @@
 import { cautionsIn, concerns } from './cautions/index.ts';
 import { checksIn } from './checks/index.ts';
 import { cutLines } from './cutlist/index.ts';
+import { inOwnPacks } from './ownPacks.ts';
 import { reckonGoods } from './reading/covering.ts';
 import { layOut } from './reading/said.ts';
 import type { Computed, NoteFacts, SiteFacts } from './types.ts';
@@ -14,7 +15,7 @@ export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed 
   const goods = reckonGoods(said);
   const cuts = cutLines(said);
   return {
-    lines: [...goods.lines, ...cuts.lines],
+    lines: inOwnPacks([...goods.lines, ...cuts.lines], site),
     checks: checksIn(said),
     waits: waitsIn(said),
     cautions: cautionsIn(notes, site),

@@ -292,6 +292,7 @@ function settle(work: Work, all: readonly Work[], out: Reckoning): void {
     unit: steps.unit,
     // A stick is bought as one piece of its length.
     pack: sticks ? { ...sticks, unit: 'each' } : steps.pack,
+    packAssumed: work.ratios.length === 0,
     stockUsed: onHand.compare(0) > 0,
     working:
       onHand.compare(0) > 0
