@@ -187,8 +187,16 @@ function startOf(said: Said): string {
   return at === undefined ? said.saidAt : `${said.saidAt.slice(0, 11)}${String(at).padStart(2, '0')}:00`;
 }
 
+const SIZE = /\{[NLC](\d+)\} ?(?:x|by) ?\{[NLC](\d+)\}/;
+
 /** A tile with an edge of 15 in or more, the trade's large tile (ANSI A108.02). */
-const large = (said: Said): boolean =>
-  said.figures.some(
-    (f) => (f.unit === null || f.unit === 'in') && f.value.compare(15) >= 0 && f.value.compare(60) <= 0,
-  ) && /\b(?:porcelain|tile|stone|slab|planks?)\b/.test(said.words);
+function large({ words, figures }: Said): boolean {
+  if (!/\b(?:porcelain|tiles?|stone|slab|slate|marble|granite|travertine|limestone|planks?)\b/.test(words))
+    return false;
+  const pair =
+    SIZE.exec(words)
+      ?.slice(1)
+      .map((id) => figures[Number(id)]!) ?? [];
+  const plain = figures.filter((f) => f.unit === null || f.unit === 'in');
+  return [...plain, ...pair].some((f) => f.value.compare(15) >= 0 && f.value.compare(60) <= 0);
+}

@@ -1,8 +1,9 @@
+import type Fraction from 'fraction.js';
 import { saying } from '../../reading/said.ts';
 import { balusterGap, guardHeight, handrailHeight } from '../guard.ts';
 import { risers, stairHeadroom, stairWidth, treads } from '../stairs.ts';
 import type { Verdict } from '../verdict.ts';
-import { inchesOf, matched, type Reader } from './reader.ts';
+import { allMatched, inchesOf, matched, type Reader } from './reader.ts';
 
 const HEIGHT = saying(
   '(?<!\\bcut (?:the |that |a )?)\\b(?:rail|railing|guard|guardrail)\\b[^.{]{0,30}<LN>|<LN>(?: inch)?(?: high| tall)? (?:railing|guardrail|guard)\\b',
@@ -12,7 +13,7 @@ const DROP = saying(
   "\\b(?:deck|porch|landing|balcony|platform|stoop|floor|loft)(?:'s| is| sits)?[^.{]{0,20}<LN> (?:off|above|up|over|from)\\b",
 );
 const GAP = saying(
-  '\\b(?:balusters?|pickets?|spindles?)\\b[^.{]{0,30}<LN> (?:clear|apart|between|gap|gaps|space)|<LN>(?: inch)? (?:gaps?|between|spaces?)[^.{]{0,16}\\b(?:balusters?|pickets?|spindles?)\\b',
+  '\\b(?:balusters?|pickets?|spindles?)\\b[^.{]{0,30}<LN> (?:clear|apart|between|gap|gaps|space)|\\b(?:gaps?|spaces?|clear)\\b[^.{]{0,12}\\b(?:balusters?|pickets?|spindles?)\\b[^.{]{0,16}<LN>|<LN>(?: inch)? (?:gaps?|between|spaces?)[^.{]{0,16}\\b(?:balusters?|pickets?|spindles?)\\b',
 );
 const ON_STAIR = /\b(?:stairs?|steps|nosings?|treads?)\b/;
 
@@ -45,10 +46,14 @@ const TREAD = saying(
   `\\btreads?\\b[^.{]{0,20}${LIST('rise|risers?|high')}|{[LN](\\d+)} (?:inch )?(?:deep )?(?:treads?|run)\\b`,
   'g',
 );
+const RUN = saying('\\brun\\b[^.{]{0,12}<LN>', 'g');
 const TOTAL = saying('\\btotal rise\\b[^.{]{0,15}<LN>|<LN> (?:of )?total rise\\b');
 const STEPS = saying('<N> (?:risers|rises|steps)\\b');
 const WIDTH = saying('\\bstairs?\\b[^.{]{0,20}<LN> wide\\b|<LN> wide stairs?\\b');
 const HEADROOM = saying('<LN>(?: of)? head ?room\\b|\\bhead ?room\\b[^.{]{0,14}<LN>');
+
+/** Inches that a step can have. */
+const plausible = (v: Fraction) => v.compare(3) > 0 && v.compare(16) < 0;
 
 export const stairs: Reader = (said) => {
   if (!/\b(?:stairs?|steps?|risers?|treads?|stringers?)\b/.test(said.words)) return [];
@@ -56,7 +61,9 @@ export const stairs: Reader = (said) => {
     [...said.words.matchAll(pattern)]
       .flatMap((m) => (m[1] ? [...m[1].matchAll(/\d+(?=\})/g)].map(([id]) => id) : [m[2]!]))
       .flatMap((id) => inchesOf(said.figures[Number(id)]) ?? [])
-      .filter((v) => v.compare(3) > 0 && v.compare(16) < 0);
+      .filter(plausible);
+  // "Rise seven and a half, run ten": a run beside a rise is a tread's.
+  const rise = /\brises?\b/.test(said.words);
   const total = matched(said, TOTAL);
   const steps = total && STEPS.exec(said.words);
   const reckoned = total && steps ? [total.div(said.figures[Number(steps[1])]!.value)] : [];
@@ -64,7 +71,7 @@ export const stairs: Reader = (said) => {
   const headroom = matched(said, HEADROOM);
   return [
     ...risers(reckoned.length ? reckoned : all(RISE)),
-    ...treads(all(TREAD)),
+    ...treads([...all(TREAD), ...(rise ? allMatched(said, RUN).filter(plausible) : [])]),
     ...(width ? [stairWidth(width)] : []),
     ...(headroom ? [stairHeadroom(headroom)] : []),
   ];
