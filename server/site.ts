@@ -20,7 +20,7 @@ import type {
 } from './http/api.ts';
 import { bringOf } from './jobs/bring.ts';
 import { type Entry, fold, type Job, type JobState, type Note, standing } from './jobs/index.ts';
-import { attempt, due, type MailSettings, mailRow, type Sent, summaryOf } from './mail/index.ts';
+import { attempt, due, type MailSettings, mailRow, type Sent, type Summary, summaryOf } from './mail/index.ts';
 import type { Store } from './store/index.ts';
 import { replyTo } from './talk/index.ts';
 import type { Enclosures } from './voice/enclosures.ts';
@@ -264,7 +264,7 @@ export class Site {
   }
 
   async summary(job: Job, day: string): Promise<SummaryView> {
-    const summary = summaryOf(job, await this.state(job, day), day);
+    const summary = await this.#summaryOf(job, day);
     const way = this.#mail.smtpUrl ? 'smtp' : 'file';
     const note =
       way === 'smtp'
@@ -273,10 +273,15 @@ export class Site {
     return { day, ...summary, delivery: { way, to: job.mailTo, at: job.mailAt, note } };
   }
 
+  async #summaryOf(job: Job, day: string): Promise<Summary> {
+    const state = await this.state(job, day);
+    return summaryOf(job, state, day, bringOf(state, await this.#vocabularyOf(job)));
+  }
+
   /** Sends a day's summary now. A summary already sent for that day goes out again with what stands now. */
   async send(job: Job, day: string): Promise<Sent | { failed: string }> {
     const now = this.#now();
-    const row = mailRow(job, day, summaryOf(job, await this.state(job, day), day), now);
+    const row = mailRow(job, day, await this.#summaryOf(job, day), now);
     await this.#store.putMail(row);
     return attempt(this.#store, row, this.#mail, now);
   }
@@ -292,7 +297,7 @@ export class Site {
   async #tick(): Promise<void> {
     const now = this.#now();
     for (const { job, day } of due(await this.#store.jobs(), now))
-      await this.#store.putMail(mailRow(job, day, summaryOf(job, await this.state(job, day), day), now));
+      await this.#store.putMail(mailRow(job, day, await this.#summaryOf(job, day), now));
     for (const row of await this.#store.dueMail(now.toISOString())) await attempt(this.#store, row, this.#mail, now);
   }
 }

@@ -24,7 +24,7 @@ export function PriceList() {
       <h2>Price list</h2>
       <p>
         {kept?.rows
-          ? `${kept.rows} lines from ${kept.suppliers.join(', ')}.`
+          ? `${kept.rows} ${kept.rows === 1 ? 'line' : 'lines'} from ${kept.suppliers.join(', ')}.`
           : 'None yet. With one, the order shows what it costs and is counted in your own packs.'}{' '}
         {kept?.rows ? <a href="/api/catalogue/file.csv">Get it back as a file</a> : null}
       </p>
