@@ -24,6 +24,7 @@ describe('work that calls for a caution', () => {
     ['sand the stair railing down to wood', ['lead paint'], 1977],
     ['sand the stair railing down to wood', [], 1978],
     ['sand the stair railing down to wood', []],
+    ['paint on the casing is all bubbled, that needs scraping and repainting', ['lead paint'], 1968],
     ['the sash has about ten coats of paint on it, strip it', ['lead paint']],
     ['found nine by nine tile with black mastic under the carpet', ['asbestos']],
     ['pulled up the old sheet vinyl already', ['asbestos']],

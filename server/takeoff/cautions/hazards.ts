@@ -51,7 +51,7 @@ export const HAZARDS: readonly Hazard[] = [
     hazard: 'lead paint',
     text: `House from before 1978: take painted surfaces as lead paint until a test says otherwise. Contain the dust, wet methods, HEPA vacuum, no dry sanding or torch; certified renovator rules apply over 6 sq ft a room inside, 20 sq ft outside, and to any window. ${DEFER}`,
     source: '40 CFR 745.83 and Subpart E (EPA renovation, repair and painting rule)',
-    when: /\b(?:scrap(?:e|ed|ing)\b[^.]{0,40}\b(?:paint|trim|ceiling|siding|porch|sill|window|door|flak)|(?:scrap(?:e|ing)|paint|trim)\b[^.]{0,30}\bflak\w*|sand(?:ed|ing)?\b[^.]{0,30}\b(?:paint|trim|casing|doors?|sills?|rail(?:ing)?|balusters?|stairs?|windows?|siding|cabinets?|wood)|old paint|coats of paint|(?:paint|ceiling|trim|siding|sills?|windows?|doors?|porch|sash)\b[^.]{0,24}\b(?:peeling|flaking)|(?:peeling|flaking)\b[^.]{0,16}\bpaint|(?:old|existing|painted|original) (?:windows?|sash|trim|casing|doors?|siding|plaster|baseboard)|sash|window frames?|demo\w*|gut(?:ting|ted)?\b[^.]{0,20}\b(?:bath|kitchen|room|walls?|house)|strip(?:ping)?\b[^.]{0,20}\b(?:paint|trim|door|railing)|replac\w+\b[^.]{0,20}\b(?:windows?|casing|trim)|cut(?:ting)? (?:into |out |open )?(?:the )?(?:plaster|painted)|heat gun|lead paint)\b/,
+    when: /\b(?:scrap(?:e|ed|ing)\b[^.]{0,40}\b(?:paint|trim|ceiling|siding|porch|sill|window|door|flak)|(?:scrap(?:e|ing)|paint|trim)\b[^.]{0,30}\bflak\w*|sand(?:ed|ing)?\b[^.]{0,30}\b(?:paint|trim|casing|doors?|sills?|rail(?:ing)?|balusters?|stairs?|windows?|siding|cabinets?|wood)|(?:paint|trim|casing|sill)\b[^.]{0,50}\bscrap(?:e|ed|ing)|paint(?:'s| is)?(?: all)? (?:bubbl|blister|chipp|crack|alligator)\w*|old paint|coats of paint|(?:paint|ceiling|trim|siding|sills?|windows?|doors?|porch|sash)\b[^.]{0,24}\b(?:peeling|flaking)|(?:peeling|flaking)\b[^.]{0,16}\bpaint|(?:old|existing|painted|original) (?:windows?|sash|trim|casing|doors?|siding|plaster|baseboard)|sash|window frames?|demo\w*|gut(?:ting|ted)?\b[^.]{0,20}\b(?:bath|kitchen|room|walls?|house)|strip(?:ping)?\b[^.]{0,20}\b(?:paint|trim|door|railing)|replac\w+\b[^.]{0,20}\b(?:windows?|casing|trim)|cut(?:ting)? (?:into |out |open )?(?:the )?(?:plaster|painted)|heat gun|lead paint)\b/,
     before: 1978,
   },
   {
@@ -79,7 +79,7 @@ export const HAZARDS: readonly Hazard[] = [
     hazard: 'sewer gas',
     text: `An open drain lets sewer gas in: plug or cap it, keep traps wet, air the room, no flame. ${DEFER}`,
     source: 'IPC 1002 (traps); common practice',
-    when: /\b(?:open (?:drain|waste|stub)|(?:toilet|john|bowl)(?:'s| is)? (?:off|out|pulled)|pull(?:ed|ing)? the (?:toilet|john|bowl)|drain(?:'s| is) open|(?:swap|replace|pull|remove) (?:the )?(?:toilet|closet flange)|sewer (?:smell|gas)|sewage smell|clean ?out (?:cap|plug)|dry trap|cap the (?:drain|waste|stack))\b/,
+    when: /\b(?:open (?:drain|waste|stub)|(?:toilet|john|bowl)(?:'s| is)? (?:off|out|pulled)|pull(?:ed|ing)? the (?:toilet|john|bowl)|drain(?:'s| is) open|(?:swap|replace|pull|remove) (?:the )?(?:toilet|closet flange)|sewer (?:smell|gas)|sewage smell|(?:sewer|waste|drain|stack) clean ?out|dry trap|cap the (?:drain|waste|stack))\b/,
     stays: true,
   },
   {

@@ -1,9 +1,11 @@
+import { remembered } from '../reading/remembered.ts';
 import type { Said } from '../reading/said.ts';
 import type { Computed } from '../types.ts';
 import { anchors } from './heard/anchors.ts';
 import { boxes, breakers, receptacles } from './heard/electrical.ts';
 import { showersAndSinks, toilets } from './heard/fixtures.ts';
 import { framing, parts } from './heard/framing.ts';
+import { moistures } from './heard/moisture.ts';
 import { doors, egress } from './heard/openings.ts';
 import { drains, dryers, flanges, trapArms, water } from './heard/plumbing.ts';
 import type { Reader } from './heard/reader.ts';
@@ -32,6 +34,22 @@ const ALONE: readonly Reader[] = [
   tiles,
 ];
 
+/** These take the notes of the same area before it along, those that speak of the matter. */
+const BEFORE: readonly { reader: Reader; speaks: (words: string) => boolean }[] = [
+  {
+    reader: flanges,
+    speaks: remembered((words) => /\b(?:flange|subfloor|build ?up|built up|floor build)\b/.test(words)),
+  },
+  {
+    reader: moistures,
+    speaks: remembered((words) =>
+      /\b(?:under|below|less than) \{|\{P|\b(?:plates?|studs?|subfloor|framing|slab|joists?|sheathing|meter|moisture)\b[^.]{0,24}\{/.test(
+        words,
+      ),
+    ),
+  },
+];
+
 const known = new WeakMap<Said['figures'], Map<string | null, readonly Verdict[]>>();
 
 /** A note's own verdicts; the same words in the same area give the same ones, so they are reckoned once. */
@@ -50,15 +68,15 @@ export function checksIn(notes: readonly Said[]): Computed['checks'] {
     for (const verdict of verdicts)
       standing.set(`${verdict.of}/${said.area ?? ''}`, { ...verdict, noteId: said.noteId, area: said.area });
   };
-  const flanged = notes.some(({ words }) => words.includes('flange'));
-  const ofArea = new Map<string | null, Said[]>();
+  const before = BEFORE.map(() => new Map<string | null, Said[]>());
   for (const said of notes) {
     keep(said, ownVerdicts(said));
-    if (!flanged) continue;
-    const before = ofArea.get(said.area) ?? [];
-    keep(said, flanges(said, before));
-    before.push(said);
-    ofArea.set(said.area, before);
+    for (const [k, { reader, speaks }] of BEFORE.entries()) {
+      if (!speaks(said.words)) continue;
+      const ofArea = before[k]!.get(said.area) ?? [];
+      keep(said, reader(said, ofArea));
+      before[k]!.set(said.area, [...ofArea, said]);
+    }
   }
   return [...standing.values()];
 }

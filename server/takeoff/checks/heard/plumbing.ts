@@ -82,10 +82,14 @@ function fortyFives(said: Said): number {
   return angle === 45 ? (countOf(said, match[2], match[3]) ?? 0) : 0;
 }
 
+/** Feet of duct, but not feet still to buy. */
+const DUCT = saying('(?<!\\b(?:need|buy|get|bring|grab|want|order) (?:another |about )?)<L>');
+
 export const dryers: Reader = (said) => {
   if (!/\bdryer\b/.test(said.words) || !/\b(?:vent|duct|run)\b/.test(said.words)) return [];
-  const run = said.figures.find((f) => f.unit === 'ft');
-  if (!run) return [];
+  const match = DUCT.exec(said.words);
+  const run = match && said.figures[Number(match[1])]!;
+  if (run?.unit !== 'ft') return [];
   const bends = NINETIES.exec(said.words);
   const fives = fortyFives(said);
   const nineties = bends ? countOf(said, bends[1], bends[2]) : null;
