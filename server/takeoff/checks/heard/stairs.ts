@@ -42,13 +42,15 @@ export const guards: Reader = (said) => {
 
 /** One figure, or several told in a row; a figure that belongs to the other kind is left to it. */
 const LIST = (other: string) => `((?:\\{[LN]\\d+\\}(?! ?(?:inch )?(?:${other}))(?:,? (?:and |then |to |or )?|$)?)+)`;
+const MEASURE =
+  "(?:'s|:|,)?(?: (?:are|is|was|were|at|be|comes?|came|out|to|measures?|measured|of|heights?|depths?|all|now|a|an|about|only|runs?|goes|going|each|on|the|this|these|top|bottom|stairs?|here))*";
 // "Twelve treads" are counted; "twelve inch treads" and "a nine tread" are measured.
 const RISE = saying(
-  `\\b(?:rises?|risers?)\\b[^.{]{0,20}${LIST('run|treads?|wide|deep')}|{L(\\d+)} (?:inch )?(?:high )?risers\\b|{[LN](\\d+)} (?:inch )?(?:rise|riser)\\b`,
+  `\\b(?:rises?|risers?)\\b${MEASURE} ${LIST('run|treads?|wide|deep')}|{L(\\d+)} (?:inch )?(?:high )?risers\\b|{[LN](\\d+)} (?:inch )?(?:rise|riser)\\b`,
   'g',
 );
 const TREAD = saying(
-  `\\btreads?\\b[^.{]{0,20}${LIST('rise|risers?|high')}|{L(\\d+)} (?:inch )?(?:deep )?treads\\b|{[LN](\\d+)} (?:inch )?(?:deep )?(?:tread|run)\\b`,
+  `\\btreads?\\b${MEASURE} ${LIST('rise|risers?|high')}|{L(\\d+)} (?:inch )?(?:deep )?treads\\b|{[LN](\\d+)} (?:inch )?(?:deep )?(?:tread|run)\\b`,
   'g',
 );
 const RUN = saying('\\brun\\b[^.{]{0,12}<LN>', 'g');
