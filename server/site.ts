@@ -108,10 +108,17 @@ export class Site {
   }
 
   #catalogueNow(): Promise<Catalogue> {
-    this.#catalogue ??= this.#store.catalogue().then((kept) => {
-      const read = kept ? readCatalogue(kept.text) : null;
-      return catalogueOf(read?.ok ? read.rows : []);
-    });
+    this.#catalogue ??= this.#store.catalogue().then(
+      (kept) => {
+        const read = kept ? readCatalogue(kept.text) : null;
+        return catalogueOf(read?.ok ? read.rows : []);
+      },
+      (error: unknown) => {
+        // Not remembered: the store is asked again the next time.
+        this.#catalogue = null;
+        throw error;
+      },
+    );
     return this.#catalogue;
   }
 

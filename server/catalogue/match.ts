@@ -8,16 +8,33 @@ export type Goods = Pick<OrderLine, 'item' | 'size'> & { specs?: readonly string
 /** Less alike than this is another thing. */
 const LEAST = 0.6;
 
-/** A catalogue made ready for looking up. */
-export interface Catalogue {
-  rows: readonly CatalogueRow[];
-  words: readonly ReadonlySet<string>[];
+/** A row with what it is looked up by. */
+interface Shelved {
+  row: CatalogueRow;
+  words: ReadonlySet<string>;
+  size: string | null;
+  name: string;
 }
 
-export const catalogueOf = (rows: readonly CatalogueRow[]): Catalogue => ({
-  rows,
-  words: rows.map((row) => keyWords(row.item)),
-});
+/** A catalogue made ready for looking up: rows under each of their words. */
+export interface Catalogue {
+  rows: readonly CatalogueRow[];
+  byWord: ReadonlyMap<string, readonly Shelved[]>;
+}
+
+export function catalogueOf(rows: readonly CatalogueRow[]): Catalogue {
+  const byWord = new Map<string, Shelved[]>();
+  for (const row of rows) {
+    const words = keyWords(row.item);
+    const shelved = { row, words, size: row.size && sizeKey(row.size), name: sizeKey(row.item) };
+    for (const word of words) {
+      const shelf = byWord.get(word) ?? [];
+      shelf.push(shelved);
+      byWord.set(word, shelf);
+    }
+  }
+  return { rows, byWord };
+}
 
 export interface Match {
   row: CatalogueRow;
@@ -26,11 +43,13 @@ export interface Match {
 }
 
 /** Rows that are the goods, most alike first; of equals the cheaper, then the earlier line. */
-export function matchesOf({ rows, words }: Catalogue, goods: Goods): Match[] {
+export function matchesOf({ byWord }: Catalogue, goods: Goods): Match[] {
   const wanted = keyWords(goods.item);
   const asked = new Set([...wanted, ...(goods.specs ?? []).flatMap((spec) => [...keyWords(spec)])]);
-  return rows
-    .map((row, k): Match => ({ row, score: scoreOf(wanted, asked, words[k]!, goods.size, row) }))
+  const size = goods.size === null ? null : sizeKey(goods.size);
+  const near = new Set([...wanted].flatMap((word) => byWord.get(word) ?? []));
+  return [...near]
+    .map((shelved): Match => ({ row: shelved.row, score: scoreOf(wanted, asked, size, shelved) }))
     .filter(({ score }) => score >= LEAST)
     .sort(
       (a, b) =>
@@ -47,16 +66,18 @@ export function matchesOf({ rows, words }: Catalogue, goods: Goods): Match[] {
 function scoreOf(
   wanted: ReadonlySet<string>,
   asked: ReadonlySet<string>,
-  named: ReadonlySet<string>,
   size: string | null,
-  row: CatalogueRow,
+  { words, size: own, name }: Shelved,
 ): number {
-  const inName = size !== null && sizeKey(row.item).includes(sizeKey(size));
-  if (size && row.size && sizeKey(size) !== sizeKey(row.size)) return 0;
-  const shared = [...asked].filter((word) => named.has(word)).length;
-  const both = (2 * shared) / (asked.size + named.size);
-  const sized = size === null && row.size === null ? 1 : (size && row.size) || inName ? 1.05 : 0.9;
-  return Math.min(1, Math.round((0.7 * likeness(wanted, named) + 0.3 * Math.min(1, both)) * sized * 100) / 100);
+  if (size && own && size !== own) return 0;
+  const alike = likeness(wanted, words);
+  // Nothing that either says more could bring it up to the least.
+  if (0.7 * alike + 0.3 < LEAST) return 0;
+  let shared = 0;
+  for (const word of asked) if (words.has(word)) shared++;
+  const both = Math.min(1, (2 * shared) / (asked.size + words.size));
+  const sized = size === null && own === null ? 1 : (size && own) || (size && name.includes(size)) ? 1.05 : 0.9;
+  return Math.min(1, Math.round((0.7 * alike + 0.3 * both) * sized * 100) / 100);
 }
 
 /** `12" x 24"`, `12 × 24 in` and `12x24` are one size. */

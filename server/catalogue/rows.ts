@@ -2,6 +2,7 @@ import { parse } from 'csv-parse/sync';
 import Fraction from 'fraction.js';
 import { tokenise } from '../../parser/hearing/tokens.ts';
 import { readQuantities } from '../../parser/quantities/index.ts';
+import { remembered } from '../takeoff/reading/remembered.ts';
 
 /** One line of a firm's price list. */
 export interface CatalogueRow {
@@ -142,17 +143,17 @@ function priceOf(text: string): Fraction | null | undefined {
 }
 
 /** Null where a row has no pack, undefined where the words are no amount. */
-function packOf(text: string): CatalogueRow['pack'] | undefined {
+const packOf = remembered((text): CatalogueRow['pack'] | undefined => {
   if (!text) return null;
   const [amount] = readQuantities(tokenise(text), text).quantities;
   if (!amount || amount.value.compare(0) <= 0) return undefined;
   const unit = amount.unit ?? 'each';
   return amount.value.compare(1) === 0 && unit === 'each' ? null : { holds: amount.value, unit };
-}
+});
 
 /** `Boxes`, `bx` and `box` are one unit, spelt as the parser spells it. */
-function unitOf(text: string): string {
+const unitOf = remembered((text): string => {
   if (!text) return 'each';
   const said = `1 ${text.toLowerCase()}`;
   return readQuantities(tokenise(said), said).quantities[0]?.unit ?? text.toLowerCase();
-}
+});
