@@ -2,7 +2,7 @@ import Fraction from 'fraction.js';
 import { plain } from '../../parser/quantities/format.ts';
 import type { BringList } from '../jobs/bring.ts';
 import type { Item, Job, JobState } from '../jobs/types.ts';
-import { itemText, orderText } from '../talk/index.ts';
+import { checkText, itemText, orderText } from '../talk/index.ts';
 
 /** A day's mail: subject, HTML and plain text made from the same sections. */
 export interface Summary {
@@ -52,7 +52,7 @@ export function summaryOf(job: Job, state: JobState, day: string, bring?: BringL
     },
     {
       title: 'Fit checks',
-      lines: state.checks.map((c) => `${c.of}: ${c.result} (${c.figure} against ${c.limit}; ${c.source})`),
+      lines: state.checks.map(checkText),
     },
     { title: 'Questions', lines: state.questions.slice(0, 5).map((q) => q.ask) },
     { title: 'Take care', lines: state.cautions.map((c) => c.text), under: state.cautions.map((c) => c.source) },

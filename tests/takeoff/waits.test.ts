@@ -58,3 +58,8 @@ it('the wait sits on its item as a ready day', () => {
     { task: expect.stringMatching(/^sand/), state: 'waiting', readyOn: '2026-06-10' },
   ]);
 });
+
+it('a step told after the wait is over opens nothing', () => {
+  const { state } = play(at('01T09:00', 'grouted the shower floor'), at('09T09:00', 'they can use the shower now'));
+  expect(state.items.filter((i) => /grout, \d+ h/.test(i.waitingFor ?? ''))).toEqual([]);
+});
