@@ -24,6 +24,7 @@ const ELECTRIC = [
   'sconces?',
   'splices?',
   'junction box(?:es)?',
+  "panel(?:'s| is)? (?:buzz|humm|hot|spark|warm)\\w*",
   'knob and tube',
   '(?:neutral|hot) (?:lug|wire|is)',
   'circuits?',

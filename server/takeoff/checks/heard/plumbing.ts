@@ -105,7 +105,9 @@ const RUN = [
     '(?:<LN> )?(?:drain|waste|sewer)\\b[^.{]{0,24}\\b(?:drops?|falls?|dropped|fall|fall of)\\b[^.{]{0,8}<LN> (?:in|over|across|on)\\b[^.{]{0,8}<L>',
   ),
 ];
-const PIPE = saying('<LN>(?: inch)? (?:pipe|pvc|abs|drain|waste|line)\\b');
+const PIPE = saying(
+  '<LN>(?: inch)? (?:pipe|pvc|abs|drain|waste|line)\\b|\\b(?:drain|waste|line|sewer)\\b,? (?:is |of )?<L>(?:,| runs)',
+);
 
 export const drains: Reader = (said) => {
   if (!/\b(?:drain|waste|sewer|trap arm)\b/.test(said.words)) return [];
