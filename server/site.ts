@@ -4,9 +4,23 @@ import { readNote } from '../parser/index.ts';
 import { localTime } from '../parser/times/days.ts';
 import { builtIn, withTerms } from '../parser/trade/index.ts';
 import type { Vocabulary } from '../parser/types.ts';
-import type { NewEntry, NewNote, NewWord, Reply, SummaryView, Talk, TaughtWord } from './http/api.ts';
+import { type Catalogue, catalogueOf } from './catalogue/match.ts';
+import { packsOf, pricesOf } from './catalogue/prices.ts';
+import { readCatalogue } from './catalogue/rows.ts';
+import type {
+  CatalogueView,
+  JobView,
+  NewEntry,
+  NewNote,
+  NewWord,
+  Reply,
+  SummaryView,
+  Talk,
+  TaughtWord,
+} from './http/api.ts';
+import { bringOf } from './jobs/bring.ts';
 import { type Entry, fold, type Job, type JobState, type Note, standing } from './jobs/index.ts';
-import { attempt, due, type MailSettings, mailRow, type Sent, summaryOf } from './mail/index.ts';
+import { attempt, due, type MailSettings, mailRow, type Sent, type Summary, summaryOf } from './mail/index.ts';
 import type { Store } from './store/index.ts';
 import { replyTo } from './talk/index.ts';
 import type { Enclosures } from './voice/enclosures.ts';
@@ -36,6 +50,8 @@ export class Site {
   #ticking: Promise<void> | null = null;
   /** Built when a note is read, and again only when a word was taught or a name came. */
   #vocabulary: { of: string; words: Vocabulary } | null = null;
+  /** Read from the store once, and again only when a list was sent. */
+  #catalogue: Promise<Catalogue> | null = null;
 
   constructor({ store, now, mail, enclosures, read = readNote }: SiteParts) {
     this.enclosures = enclosures;
@@ -55,8 +71,61 @@ export class Site {
 
   /** The list as it stands at the end of a day, today where none is given. */
   async state(job: Job, day = this.today(job)): Promise<JobState> {
-    const state = fold(job, await this.#store.entries(job.id), `${day}T23:59:59`);
+    const state = fold(await this.#atPacks(job), await this.#store.entries(job.id), `${day}T23:59:59`);
     return { ...state, order: atCounters(state.order, await this.#vocabularyOf(job)) };
+  }
+
+  /** A job as the page shows it: the list, what to bring, and what the order costs by the firm's list. */
+  async view(job: Job): Promise<JobView> {
+    const state = await this.state(job);
+    const catalogue = await this.#catalogueNow();
+    return {
+      job,
+      state,
+      today: this.today(job),
+      bring: bringOf(state, await this.#vocabularyOf(job)),
+      prices: catalogue.rows.length ? pricesOf(state.order, catalogue) : null,
+    };
+  }
+
+  /** Keeps a price list in place of the one before, or says which lines are wrong and keeps the one before. */
+  async keepCatalogue(text: string): Promise<CatalogueView | { wrong: string[] }> {
+    const read = readCatalogue(text);
+    if (!read.ok) return { wrong: read.wrong };
+    await this.#store.putCatalogue(text, this.#now().toISOString());
+    this.#catalogue = null;
+    return this.catalogueView();
+  }
+
+  async catalogueView(): Promise<CatalogueView> {
+    const { rows } = await this.#catalogueNow();
+    const kept = await this.#store.catalogue();
+    return {
+      rows: rows.length,
+      suppliers: [...new Set(rows.map((r) => r.supplier))].sort(),
+      keptAt: kept?.keptAt ?? null,
+    };
+  }
+
+  #catalogueNow(): Promise<Catalogue> {
+    this.#catalogue ??= this.#store.catalogue().then(
+      (kept) => {
+        const read = kept ? readCatalogue(kept.text) : null;
+        return catalogueOf(read?.ok ? read.rows : []);
+      },
+      (error: unknown) => {
+        // Not remembered: the store is asked again the next time.
+        this.#catalogue = null;
+        throw error;
+      },
+    );
+    return this.#catalogue;
+  }
+
+  /** The job with the packs in which the firm's own list sells. */
+  async #atPacks(job: Job) {
+    const catalogue = await this.#catalogueNow();
+    return catalogue.rows.length ? { ...job, packFor: packsOf(catalogue) } : job;
   }
 
   /** Keeps a note, then reads it. The same id again changes nothing; the same id with other words keeps both. */
@@ -111,7 +180,8 @@ export class Site {
       };
       const entries = await this.#store.entries(job.id);
       const until = `${[this.today(job), note.saidAt.slice(0, 10)].sort().at(-1)}T23:59:59`;
-      const reply = replyTo(fold(job, entries, until), fold(job, [...entries, entry], until), note.id, facts);
+      const at = await this.#atPacks(job);
+      const reply = replyTo(fold(at, entries, until), fold(at, [...entries, entry], until), note.id, facts);
       const undo = facts.find((f) => f.kind === 'command' && f.verb === 'undo');
       await this.#store.readNote(note.id, entry, JSON.stringify(reply));
       const last = entries.filter((e) => e.at <= note.saidAt).at(-1);
@@ -201,7 +271,7 @@ export class Site {
   }
 
   async summary(job: Job, day: string): Promise<SummaryView> {
-    const summary = summaryOf(job, await this.state(job, day), day);
+    const summary = await this.#summaryOf(job, day);
     const way = this.#mail.smtpUrl ? 'smtp' : 'file';
     const note =
       way === 'smtp'
@@ -210,10 +280,15 @@ export class Site {
     return { day, ...summary, delivery: { way, to: job.mailTo, at: job.mailAt, note } };
   }
 
+  async #summaryOf(job: Job, day: string): Promise<Summary> {
+    const state = await this.state(job, day);
+    return summaryOf(job, state, day, bringOf(state, await this.#vocabularyOf(job)));
+  }
+
   /** Sends a day's summary now. A summary already sent for that day goes out again with what stands now. */
   async send(job: Job, day: string): Promise<Sent | { failed: string }> {
     const now = this.#now();
-    const row = mailRow(job, day, summaryOf(job, await this.state(job, day), day), now);
+    const row = mailRow(job, day, await this.#summaryOf(job, day), now);
     await this.#store.putMail(row);
     return attempt(this.#store, row, this.#mail, now);
   }
@@ -229,7 +304,7 @@ export class Site {
   async #tick(): Promise<void> {
     const now = this.#now();
     for (const { job, day } of due(await this.#store.jobs(), now))
-      await this.#store.putMail(mailRow(job, day, summaryOf(job, await this.state(job, day), day), now));
+      await this.#store.putMail(mailRow(job, day, await this.#summaryOf(job, day), now));
     for (const row of await this.#store.dueMail(now.toISOString())) await attempt(this.#store, row, this.#mail, now);
   }
 }

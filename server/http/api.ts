@@ -12,6 +12,9 @@
  * | PUT /api/jobs/:id/entries/:entryId | `NewEntry` | 201/200 `JobView` |
  * | GET /api/jobs/:id/walk-through.pdf | | the list to walk through and sign, on paper |
  * | GET /api/jobs/:id/shopping.pdf | | the order, on paper |
+ * | PUT /api/catalogue | a price list as a CSV file | `CatalogueView`, 422 naming the lines that are wrong |
+ * | GET /api/catalogue | | `CatalogueView` |
+ * | GET /api/catalogue/file.csv | | the price list as it was sent |
  * | GET /api/words | | `TaughtWord[]` |
  * | PUT /api/words/:wordId | `NewWord` | 201/200 `TaughtWord[]` |
  * | DELETE /api/words/:wordId | | `TaughtWord[]` |
@@ -25,6 +28,8 @@
  * Every error is `ApiProblem` with the status of its code.
  */
 import type { Fact, Term } from '../../parser/types.ts';
+import type { Prices } from '../catalogue/prices.ts';
+import type { BringList } from '../jobs/bring.ts';
 import type { EntryBody, Job, JobState } from '../jobs/types.ts';
 
 export type JobBrief = Job & { open: number; toBuy: number; lastNoteAt: string | null };
@@ -35,6 +40,17 @@ export interface JobView {
   state: JobState;
   /** Today at the job. */
   today: string;
+  bring: BringList;
+  /** What is still to be bought, by the firm's price list; null while there is none. */
+  prices: Prices | null;
+}
+
+/** The firm's price list: columns item, size, unit, pack, price, supplier, in any order; item, price and supplier must be there. */
+export interface CatalogueView {
+  rows: number;
+  suppliers: string[];
+  /** UTC moment at which it was sent; null where there is none. */
+  keptAt: string | null;
 }
 
 export interface NewNote {

@@ -5,6 +5,7 @@ import { z } from 'zod';
 import type { Job } from '../jobs/types.ts';
 import type { Site } from '../site.ts';
 import { takes } from '../voice/enclosures.ts';
+import { CATALOGUE_LIMIT, catalogueRoutes } from './catalogueRoutes.ts';
 import { PROBLEMS, problemOf, Refused } from './errors.ts';
 import { FactShape } from './factShape.ts';
 import { Day, Id, Local } from './shapes.ts';
@@ -135,6 +136,7 @@ export function makeApp(site: Site, pageFolder: string, callsAMinute = 600): Exp
       res.type(kept.type).set('X-Content-Type-Options', 'nosniff').send(kept.bytes);
     });
   }
+  app.use('/api/catalogue', catalogueRoutes(site));
   app.use(express.json({ limit: BODY_LIMIT, type: 'application/json' }));
 
   app.get('/healthz', (_req, res) => {
@@ -155,7 +157,7 @@ export function makeApp(site: Site, pageFolder: string, callsAMinute = 600): Exp
   });
   app.get('/api/jobs/:id', async (req, res) => {
     const job = await jobOf(site, req);
-    res.json({ job, state: await site.state(job), today: site.today(job) });
+    res.json(await site.view(job));
   });
   app.get('/api/jobs/:id/notes', async (req, res) => {
     res.json(await site.talk(await jobOf(site, req)));
@@ -178,7 +180,7 @@ export function makeApp(site: Site, pageFolder: string, callsAMinute = 600): Exp
   app.put('/api/jobs/:id/entries/:entryId', async (req, res) => {
     const job = await jobOf(site, req);
     const fresh = await site.put(job, Id.parse(req.params.entryId), NewEntry.parse(req.body));
-    res.status(fresh ? 201 : 200).json({ job, state: await site.state(job), today: site.today(job) });
+    res.status(fresh ? 201 : 200).json(await site.view(job));
   });
   app.get('/api/jobs/:id/summary', async (req, res) => {
     const job = await jobOf(site, req);
@@ -265,7 +267,13 @@ function refusedOf(error: unknown): Refused {
   const type = typeof error === 'object' && error !== null && 'type' in error ? String(error.type) : '';
   const limit = typeof error === 'object' && error !== null && 'limit' in error ? Number(error.limit) : 0;
   if (type === 'entity.too.large')
-    return new Refused(limit === ENCLOSURE_LIMIT ? 'enclosure-too-big' : 'note-too-long');
+    return new Refused(
+      limit === ENCLOSURE_LIMIT
+        ? 'enclosure-too-big'
+        : limit === CATALOGUE_LIMIT
+          ? 'catalogue-too-big'
+          : 'note-too-long',
+    );
   if (type.startsWith('entity.') || type.startsWith('encoding.') || type.startsWith('charset.'))
     return new Refused('body-not-json');
   console.error(error);

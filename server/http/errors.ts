@@ -26,6 +26,17 @@ export const PROBLEMS = {
     retry: false,
     message: 'The file is over 40 MB. It stays on your phone: send a shorter recording or a smaller photo.',
   },
+  'catalogue-wrong': {
+    status: 422,
+    retry: false,
+    message:
+      'The price list was not taken, and the one from before still stands. Put this right in the file and send it again.',
+  },
+  'catalogue-too-big': {
+    status: 413,
+    retry: false,
+    message: 'The price list is over 4 MB, and the one from before still stands. Send only the lines that you buy.',
+  },
   'body-not-json': {
     status: 400,
     retry: false,

@@ -1,13 +1,18 @@
 import { keyWords, likeness, sameArea, stem } from '../../parser/trade/likeness.ts';
 import type { Fact } from '../../parser/types.ts';
-import { compute } from '../takeoff/index.ts';
-import type { ComputedWait, NoteFacts } from '../takeoff/types.ts';
+import { compute, concerns } from '../takeoff/index.ts';
+import type { ComputedWait, NoteFacts, SiteFacts } from '../takeoff/types.ts';
 import { type Board, enter, findItem, isLive, leave, newBoard, reword, type Standing } from './board.ts';
 import { obey, takesBack } from './commands.ts';
+import { earlyPlans } from './early.ts';
 import { event, meetDone, meetFollowUp, meetProblem, setState } from './items.ts';
+import { leftOvers } from './leftOvers.ts';
 import { meetMaterial, type Position, positionOf, settle } from './materials.ts';
 import { type Measurements, measure } from './measurements.ts';
 import type { Entry, EntryBody, Item, Job, JobState } from './types.ts';
+
+/** What the fold must know of a job; with a price list, how its goods are sold. */
+type Site = Pick<Job, 'areas' | 'builtYear'> & Pick<SiteFacts, 'packFor'>;
 
 /** Everything that stands while a history is being folded. */
 interface Ledger {
@@ -27,7 +32,7 @@ interface Ledger {
  * What a job's history adds up to at `asOf` (local wall time). Pure: the same entries give the same list whatever
  * order or how often they were delivered.
  */
-export function fold(job: Pick<Job, 'areas' | 'builtYear'>, entries: readonly Entry[], asOf: string): JobState {
+export function fold(job: Site, entries: readonly Entry[], asOf: string): JobState {
   const ledger: Ledger = {
     board: newBoard(),
     positions: [],
@@ -247,9 +252,8 @@ function heldItem(ledger: Ledger, wait: ComputedWait, k: number): Item[] {
   // The step's own verb must be in it: a flaw of the same floor waits for nothing.
   const verb = stem(wait.task.split(' ')[0]!);
   const words = keyWords(wait.task);
-  const same = ledger.board.items.filter(
-    (i) => i.words.has(verb) && sameArea(i.area, wait.area) && likeness(words, i.words) >= 0.5,
-  );
+  const named = (i: Standing) => likeness(words, i.words) >= 0.5 || i.history.some((h) => h.noteId === wait.namedIn);
+  const same = ledger.board.items.filter((i) => i.words.has(verb) && sameArea(i.area, wait.area) && named(i));
   const item = same.findLast((i) => i.state === 'open' || i.state === 'waiting');
   if (item) {
     if (!item.readyOn || !item.waitingFor || wait.source.startsWith('label'))
@@ -279,7 +283,13 @@ function heldItem(ledger: Ledger, wait: ComputedWait, k: number): Item[] {
   ];
 }
 
-function stateOf(ledger: Ledger, job: Pick<Job, 'areas' | 'builtYear'>, asOf: string): JobState {
+/** Everything said of an item: its task, its flaw, and the words of its history. */
+function wordsOf(items: readonly Item[], number: number): string {
+  const item = items.find((i) => i.number === number)!;
+  return [item.task, item.problem, ...item.history.map((h) => h.words)].filter(Boolean).join('. ');
+}
+
+function stateOf(ledger: Ledger, job: Site, asOf: string): JobState {
   const computed = compute(ledger.notes, job);
   const today = asOf.slice(0, 10);
   const opened = computed.waits.flatMap((wait, k) => heldItem(ledger, wait, k));
@@ -301,7 +311,7 @@ function stateOf(ledger: Ledger, job: Pick<Job, 'areas' | 'builtYear'>, asOf: st
       const { state = line.state, quantity = line.quantity, unit = line.unit } = ledger.handOrder.get(line.key) ?? {};
       return { ...line, state, quantity, unit };
     }),
-    onHand,
+    onHand: [...onHand, ...leftOvers(order, ledger.handOrder)],
     measurements: [...ledger.measurements.values()]
       .flat()
       .sort((x, y) => (x.on < y.on ? -1 : x.on > y.on ? 1 : x.key < y.key ? -1 : 1)),
@@ -312,9 +322,10 @@ function stateOf(ledger: Ledger, job: Pick<Job, 'areas' | 'builtYear'>, asOf: st
     cautions: computed.cautions.map(({ noteIds, ...caution }) => ({
       ...caution,
       items: [...new Set(noteIds.flatMap((id) => ofNote.get(id) ?? []))]
-        .filter((n) => live.has(n))
+        .filter((n) => live.has(n) && concerns(caution.hazard, wordsOf(items, n)))
         .sort((x, y) => x - y),
     })),
+    early: earlyPlans(items, computed.waits),
     decisions: ledger.decisions,
     spending: ledger.spending,
     days: [...ledger.days.values()],

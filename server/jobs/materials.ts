@@ -188,6 +188,11 @@ export function settle(
       because: `${line.working}${stock.compare(0) > 0 ? `; less ${stock.toFraction(true)} on hand` : ''}`,
       counter: position?.counter ?? 'general',
       history: position?.history ?? [],
+      needs: {
+        exact: net.sub(line.pack ? bought.mul(line.pack.holds) : bought).toFraction(),
+        unit: line.unit,
+        holds: (line.pack?.holds ?? new Fraction(1)).toFraction(),
+      },
     });
   }
   for (const p of positions) {

@@ -122,6 +122,8 @@ export interface OrderLine {
   because: string;
   counter: string;
   history: Event[];
+  /** Of a reckoned line: what the whole packs are bought for, and what one pack holds, both in `unit`. */
+  needs?: { exact: string; unit: string; holds: string };
 }
 
 export interface OnHand {
@@ -166,6 +168,15 @@ export interface Caution {
   items: number[];
 }
 
+/** Work planned for a day on which something still sets, cures or is under way. */
+export interface EarlyPlan {
+  task: string;
+  plannedOn: string;
+  readyOn: string;
+  waitingFor: string;
+  item: number | null;
+}
+
 /** What the history adds up to. */
 export interface JobState {
   items: Item[];
@@ -174,6 +185,7 @@ export interface JobState {
   measurements: Measured[];
   checks: Check[];
   cautions: Caution[];
+  early: EarlyPlan[];
   decisions: { what: string; on: string; noteId: string }[];
   spending: { amount: number; currency: string; on: string; for: string | null; noteId: string }[];
   /** One line a day: what was done, found, bought. */

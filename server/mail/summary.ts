@@ -1,7 +1,8 @@
 import Fraction from 'fraction.js';
 import { plain } from '../../parser/quantities/format.ts';
+import type { BringList } from '../jobs/bring.ts';
 import type { Item, Job, JobState } from '../jobs/types.ts';
-import { itemText, orderText } from '../talk/index.ts';
+import { checkText, itemText, orderText } from '../talk/index.ts';
 
 /** A day's mail: subject, HTML and plain text made from the same sections. */
 export interface Summary {
@@ -20,7 +21,7 @@ interface Section {
 const live = (item: Item) => item.state === 'open' || item.state === 'waiting';
 
 /** What happened on a day and what comes next, counts first, so that the first line on a locked phone says enough. */
-export function summaryOf(job: Job, state: JobState, day: string): Summary {
+export function summaryOf(job: Job, state: JobState, day: string, bring?: BringList): Summary {
   const log = state.days.find((d) => d.day === day);
   const open = state.items.filter(live);
   const ready = open.filter((i) => i.state === 'open');
@@ -35,6 +36,10 @@ export function summaryOf(job: Job, state: JobState, day: string): Summary {
     { title: 'To buy', lines: buy.map(orderText), under: buy.map((l) => l.because || null) },
     { title: 'Ready to work on', lines: ready.map((i) => `${i.number}. ${itemText(i)}`) },
     {
+      title: 'Bring',
+      lines: [loadWords('Tools', bring?.tools), loadWords('Small parts', bring?.parts)].filter((l) => l !== ''),
+    },
+    {
       title: 'Waiting',
       lines: waiting.map((i) => `${i.number}. ${i.task}${i.area ? ` (${i.area})` : ''}, ready ${i.readyOn}`),
       under: waiting.map((i) => (i.waitingFor ? `waits for: ${i.waitingFor}` : null)),
@@ -47,7 +52,7 @@ export function summaryOf(job: Job, state: JobState, day: string): Summary {
     },
     {
       title: 'Fit checks',
-      lines: state.checks.map((c) => `${c.of}: ${c.result} (${c.figure} against ${c.limit}; ${c.source})`),
+      lines: state.checks.map(checkText),
     },
     { title: 'Questions', lines: state.questions.slice(0, 5).map((q) => q.ask) },
     { title: 'Take care', lines: state.cautions.map((c) => c.text), under: state.cautions.map((c) => c.source) },
@@ -59,6 +64,10 @@ export function summaryOf(job: Job, state: JobState, day: string): Summary {
     text: text(job, day, counts, sections),
   };
 }
+
+/** `Tools: caulk gun (no. 1, 4), utility knife (no. 2)`; empty where there are none. */
+const loadWords = (title: string, things: BringList['tools'] = []): string =>
+  things.length ? `${title}: ${things.map(({ what, items }) => `${what} (no. ${items.join(', ')})`).join(', ')}` : '';
 
 const COLUMNS = 72;
 

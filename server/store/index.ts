@@ -42,6 +42,9 @@ export interface Store {
   /** Keeps a word, or keeps it otherwise; false where it stood already. */
   putWord(id: string, term: Term): Promise<boolean>;
   dropWord(id: string): Promise<void>;
+  /** The firm's price list as it was sent, in place of the one before. */
+  putCatalogue(text: string, keptAt: string): Promise<void>;
+  catalogue(): Promise<{ text: string; keptAt: string } | null>;
   /** One mail a job, day and set of recipients; false where it stands already. */
   putMail(mail: MailRow): Promise<boolean>;
   mail(id: string): Promise<MailRow | null>;
@@ -279,6 +282,13 @@ function storeOn(knex: Knex): Store {
     },
     async dropWord(id) {
       await knex('word').where({ id }).delete();
+    },
+    async putCatalogue(text, keptAt) {
+      await knex('catalogue').insert({ id: 'firm', text, kept_at: keptAt }).onConflict('id').merge();
+    },
+    async catalogue() {
+      const row = await knex<{ id: string; text: string; kept_at: string }>('catalogue').where({ id: 'firm' }).first();
+      return row ? { text: row.text, keptAt: row.kept_at } : null;
     },
     async putMail(mail) {
       const [inserted] = await knex('mail')

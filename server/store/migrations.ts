@@ -83,6 +83,16 @@ const MIGRATIONS: readonly Migration[] = [
       });
     },
   },
+  {
+    name: '004-catalogue',
+    async up(knex) {
+      await knex.schema.createTable('catalogue', (t) => {
+        t.text('id').primary();
+        t.text('text').notNullable();
+        t.text('kept_at').notNullable();
+      });
+    },
+  },
 ];
 
 /** Hands the list to knex; nothing is read from disk, so a bundled server migrates too. */

@@ -1,11 +1,14 @@
-import { cautionsIn } from './cautions.ts';
+import { cautionsIn, concerns } from './cautions/index.ts';
 import { checksIn } from './checks/index.ts';
 import { cutLines } from './cutlist/index.ts';
+import { inOwnPacks } from './ownPacks.ts';
 import { reckonGoods } from './reading/covering.ts';
 import { layOut } from './reading/said.ts';
 import { rowLines } from './rows/index.ts';
 import type { Computed, NoteFacts, SiteFacts } from './types.ts';
-import { waitsIn } from './waits.ts';
+import { waitsIn } from './waits/index.ts';
+
+export { concerns };
 
 /** What the notes of a job let the trade reckon: goods by extent, cut lists, waits, checks and cautions. Pure. */
 export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed {
@@ -15,7 +18,7 @@ export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed 
   const rows = rowLines(left);
   const goods = reckonGoods(left, rows.claimed);
   return {
-    lines: [...rows.lines, ...goods.lines, ...cuts.lines],
+    lines: inOwnPacks([...rows.lines, ...goods.lines, ...cuts.lines], site),
     checks: checksIn(said),
     waits: waitsIn(said),
     cautions: cautionsIn(notes, site),

@@ -16,6 +16,12 @@ export interface SiteFacts {
   areas: readonly string[];
   /** Year built, where known (from the job, or said in a note). */
   builtYear: number | null;
+  /** How the firm's own price list sells goods that are reckoned in `unit`; null where it does not have them. */
+  packFor?: (
+    item: string,
+    size: string | null,
+    unit: string,
+  ) => { unit: string; holds: Fraction; supplier: string } | null;
 }
 
 /** Something to buy that was reckoned, before what is on hand comes off. */
@@ -29,6 +35,8 @@ export interface ComputedLine {
   unit: string;
   /** How it is sold: `{unit: 'box', holds: 11.5}` in `unit`; null when `unit` is the purchase unit. */
   pack: { unit: string; holds: Fraction } | null;
+  /** True where nobody said how it is sold: the usual pack was taken. */
+  packAssumed?: boolean;
   /** True where stock on hand was already used in the reckoning (cut lists). */
   stockUsed: boolean;
   /** The working: `8 ft x 11 ft 6 in = 92 sq ft, + 10 % = 101.2`. */
@@ -47,6 +55,10 @@ export interface ComputedWait {
   waitingFor: string;
   source: string;
   noteId: string;
+  /** The note that named the step. */
+  namedIn: string;
+  /** Day for which the notes plan it, where they name one. */
+  plannedOn: string | null;
 }
 
 export interface Computed {

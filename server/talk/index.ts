@@ -2,7 +2,7 @@ import Fraction from 'fraction.js';
 import { plain } from '../../parser/quantities/format.ts';
 import type { Command, Fact } from '../../parser/types.ts';
 import type { Reply } from '../http/api.ts';
-import type { Item, JobState, OrderLine } from '../jobs/types.ts';
+import type { Check, Item, JobState, OrderLine } from '../jobs/types.ts';
 
 type Line = Reply['lines'][number];
 
@@ -49,12 +49,16 @@ function changes(before: JobState, after: JobState, facts: readonly Fact[]): Lin
   for (const line of before.order)
     if (!after.order.some((l) => l.key === line.key))
       out.push({ kind: 'buy', text: `Off the order: ${line.item}`, item: null });
-  for (const check of after.checks.slice(before.checks.length))
-    out.push({
-      kind: 'check',
-      text: `${check.of}: ${check.result}. ${check.figure} against ${check.limit} (${check.source})`,
-      item: check.item,
-    });
+  const told = new Set(before.checks.map(checkText));
+  for (const check of after.checks)
+    if (!told.has(checkText(check))) out.push({ kind: 'check', text: checkText(check), item: check.item });
+  for (const plan of after.early)
+    if (!before.early.some((e) => e.task === plan.task && e.plannedOn === plan.plannedOn && e.readyOn === plan.readyOn))
+      out.push({
+        kind: 'caution',
+        text: `Too early: ${plan.task} on ${plan.plannedOn}. It waits for ${plan.waitingFor}: ready ${plan.readyOn}.`,
+        item: plan.item,
+      });
   for (const caution of after.cautions)
     if (!before.cautions.some((c) => c.hazard === caution.hazard))
       out.push({ kind: 'caution', text: caution.text, item: caution.items[0] ?? null });
@@ -71,6 +75,12 @@ function changes(before: JobState, after: JobState, facts: readonly Fact[]): Lin
     ? [...out.slice(0, MOST), { kind: 'answer', text: `and ${out.length - MOST} more on the list`, item: null }]
     : out;
 }
+
+/** `guard height: does not fit. 34 in against 36 in (IRC R312.1.2)`; what must be known where it cannot be said. */
+export const checkText = ({ of, result, figure, limit, source, missing }: Check): string =>
+  result === 'cannot say'
+    ? `${of}: cannot say without ${missing}${figure && ` (${figure} so far${limit && `, limit ${limit}`})`} (${source})`
+    : `${of}: ${result}. ${figure} against ${limit} (${source})`;
 
 export const itemText = (item: Item) =>
   `${item.task}${item.area ? ` (${item.area})` : ''}${item.who ? `, ${item.who}` : ''}${item.readyOn ? `, ready ${item.readyOn}` : item.due ? `, by ${item.due}` : ''}`;

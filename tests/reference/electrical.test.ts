@@ -107,7 +107,9 @@ describe('conductor and breaker', () => {
     ['240.4(D)(6)', { gauge: 10, breaker: 25, metal: 'aluminum' }, 'fits', '25 A'],
     // NEC Table 310.16, 60 C column, as at wiresizes.com/guides/nec-table-310-16.
     ['310.16', { gauge: 8, breaker: 40 }, 'fits', '40 A'],
-    ['310.16', { gauge: 6, breaker: 60 }, 'does not fit', '55 A'],
+    ['310.16, between the columns', { gauge: 6, breaker: 60 }, 'cannot say', '55 A'],
+    ['310.16', { gauge: 6, breaker: 70 }, 'does not fit', '55 A'],
+    ['310.16', { gauge: 8, breaker: 60 }, 'does not fit', '40 A'],
   ])('%s %j', (_, circuit, result, limit) => {
     expect(breaker(circuit)).toMatchObject({ result, limit });
   });

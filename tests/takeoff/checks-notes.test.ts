@@ -138,6 +138,7 @@ describe('checks read off notes', () => {
     ['stringers: 7 1/2 rise, 10 run', ['riser height: fits: 7.5 in', 'tread depth: fits: 10 in']],
     ['total rise is 107 inches on the cellar stair, 14 risers', ['riser height: fits: 7.6429 in']],
     ['deck is 5 feet off the grass, railing is 34 high', ['guard height: does not fit: 34 in']],
+    ['deck handrail is 1 m high all round. one of the steps is cupped', ['guard height: fits: 39.37 in']],
     ['stair handrail is 39 above the nosing', ['handrail height: does not fit: 39 in']],
     ['pickets on the porch are 4 apart', ['baluster gap: does not fit: 4 in']],
     ['only 6 foot 6 of headroom on the stairs', ['stair headroom: does not fit: 78 in']],
@@ -158,8 +159,30 @@ describe('checks read off notes', () => {
     'stairs get 3 coats, treads first',
     'bought 4 windows, 36 by 48 each',
     'cut the rail at 34 and a quarter',
+    'stairs are capped, twelve treads and fourteen risers used',
+    'need 10 ft of dryer duct and 2 elbows',
   ])('no check where none was called for: %s', (text) => {
     expect(words(text)).toEqual([]);
+  });
+
+  it.each<[string, string[], string[]]>([
+    [
+      'the limit said first',
+      [
+        'sole plate is reading thirty percent, it has to be under sixteen',
+        'sole plate is down to nineteen',
+        'plate is at 14 percent now',
+      ],
+      ['moisture: fits: 14 %'],
+    ],
+    [
+      'over it yet',
+      ['subfloor reads 21 percent, must be under 12 before the plank goes down'],
+      ['moisture: does not fit: 21 %'],
+    ],
+    ['no limit said', ['studs are at 19 percent'], []],
+  ])('moisture, %s', (_, texts, expected) => {
+    expect(words(...texts)).toEqual(expected);
   });
 
   it('the latest measure of a kind in an area stands', () => {

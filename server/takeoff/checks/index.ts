@@ -1,20 +1,23 @@
+import { remembered } from '../reading/remembered.ts';
 import type { Said } from '../reading/said.ts';
 import type { Computed } from '../types.ts';
 import { anchors } from './heard/anchors.ts';
 import { boxes, breakers, receptacles } from './heard/electrical.ts';
 import { showersAndSinks, toilets } from './heard/fixtures.ts';
 import { framing, parts } from './heard/framing.ts';
+import { moistures } from './heard/moisture.ts';
 import { doors, egress } from './heard/openings.ts';
 import { drains, dryers, flanges, trapArms, water } from './heard/plumbing.ts';
 import type { Reader } from './heard/reader.ts';
 import { guards, stairs } from './heard/stairs.ts';
 import { tiles } from './heard/tile.ts';
+import type { Verdict } from './verdict.ts';
 
-const READERS: readonly Reader[] = [
+/** These look at one note alone, and its area. */
+const ALONE: readonly Reader[] = [
   boxes,
   breakers,
   receptacles,
-  flanges,
   toilets,
   showersAndSinks,
   drains,
@@ -31,18 +34,49 @@ const READERS: readonly Reader[] = [
   tiles,
 ];
 
+/** These take the notes of the same area before it along, those that speak of the matter. */
+const BEFORE: readonly { reader: Reader; speaks: (words: string) => boolean }[] = [
+  {
+    reader: flanges,
+    speaks: remembered((words) => /\b(?:flange|subfloor|build ?up|built up|floor build)\b/.test(words)),
+  },
+  {
+    reader: moistures,
+    speaks: remembered((words) =>
+      /\b(?:under|below|less than) \{|\{P|\b(?:plates?|studs?|subfloor|framing|slab|joists?|sheathing|meter|moisture)\b[^.]{0,24}\{/.test(
+        words,
+      ),
+    ),
+  },
+];
+
+const known = new WeakMap<Said['figures'], Map<string | null, readonly Verdict[]>>();
+
+/** A note's own verdicts; the same words in the same area give the same ones, so they are reckoned once. */
+function ownVerdicts(said: Said): readonly Verdict[] {
+  const byArea = known.get(said.figures) ?? new Map<string | null, readonly Verdict[]>();
+  known.set(said.figures, byArea);
+  const verdicts = byArea.get(said.area) ?? ALONE.flatMap((reader) => reader(said, []));
+  byArea.set(said.area, verdicts);
+  return verdicts;
+}
+
 /** Fit checks that the notes give enough for, each against its limit; the latest of a kind in an area stands. */
 export function checksIn(notes: readonly Said[]): Computed['checks'] {
   const standing = new Map<string, Computed['checks'][number]>();
-  const ofArea = new Map<string | null, Said[]>();
+  const keep = (said: Said, verdicts: readonly Verdict[]) => {
+    for (const verdict of verdicts)
+      standing.set(`${verdict.of}/${said.area ?? ''}`, { ...verdict, noteId: said.noteId, area: said.area });
+  };
+  const before = BEFORE.map(() => new Map<string | null, Said[]>());
   for (const said of notes) {
-    const before = ofArea.get(said.area) ?? [];
-    for (const reader of READERS) {
-      for (const verdict of reader(said, before))
-        standing.set(`${verdict.of}/${said.area ?? ''}`, { ...verdict, noteId: said.noteId, area: said.area });
+    keep(said, ownVerdicts(said));
+    for (const [k, { reader, speaks }] of BEFORE.entries()) {
+      if (!speaks(said.words)) continue;
+      const ofArea = before[k]!.get(said.area) ?? [];
+      keep(said, reader(said, ofArea));
+      before[k]!.set(said.area, [...ofArea, said]);
     }
-    before.push(said);
-    ofArea.set(said.area, before);
   }
   return [...standing.values()];
 }

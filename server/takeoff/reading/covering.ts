@@ -116,6 +116,7 @@ function lineOf(
     unit,
     // A stick is bought as one piece of its length.
     pack: stick ? { ...stick, unit: 'each' } : pack,
+    packAssumed: work.ratios.length === 0,
     stockUsed: used,
     working: used
       ? `${answer.working}; less ${show(onHand)} on hand = ${show(left)} ${unit}, so ${packs.ceil().toFraction()}`

@@ -1,5 +1,6 @@
 import type {
   ApiProblem,
+  CatalogueView,
   JobBrief,
   JobView,
   NewJob,
@@ -53,6 +54,9 @@ const at = (id: string) => encodeURIComponent(id);
 
 export const jobsCall = () => call<JobBrief[]>('GET', 'jobs');
 export const saveJobCall = (id: string, job: NewJob) => call<JobBrief>('PUT', `jobs/${at(id)}`, job);
+export const catalogueCall = () => call<CatalogueView>('GET', 'catalogue');
+export const sendCatalogueCall = (file: Blob) =>
+  call<CatalogueView>('PUT', 'catalogue', new Blob([file], { type: 'text/csv' }));
 export const viewCall = (id: string) => call<JobView>('GET', `jobs/${at(id)}`);
 export const talksCall = (id: string) => call<Talk[]>('GET', `jobs/${at(id)}/notes`);
 export const wordsCall = () => call<TaughtWord[]>('GET', 'words');

@@ -4,6 +4,7 @@ import { shortDay } from '../kit/clock.ts';
 import { change, say } from '../kit/model.ts';
 import { exactOf } from '../kit/typedNumber.ts';
 import { amountWords, fractionWords, groupBy, lineWords, quantityWords } from '../kit/words.ts';
+import { OrderPrices } from './Prices.tsx';
 
 /** What has still to be got, by the counter that sells it. */
 export function OrderScreen({ view }: { view: JobView }) {
@@ -28,6 +29,7 @@ export function OrderScreen({ view }: { view: JobView }) {
           </ul>
         </section>
       ))}
+      <OrderPrices prices={view.prices} />
       {onHand.length > 0 && (
         <section class="area">
           <h2>On hand</h2>

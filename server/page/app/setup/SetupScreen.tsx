@@ -5,6 +5,7 @@ import { useShown } from '../kit/hooks.ts';
 import { saveJob, say, settle } from '../kit/model.ts';
 import { canListen } from '../talk/liveWords.ts';
 import { canRecord } from '../talk/recorder.ts';
+import { PriceList } from './PriceList.tsx';
 
 /** The job's particulars, and the choices of this phone. */
 export function SetupScreen({ view }: { view: JobView | null }) {
@@ -48,6 +49,7 @@ export function SetupScreen({ view }: { view: JobView | null }) {
         {!canRecord() && <p>This browser cannot record sound. The keyboard’s own dictation works in the box.</p>}
       </section>
       {view && <JobForm key={view.job.id} id={view.job.id} job={view.job} title="This job" />}
+      <PriceList />
       <details>
         <summary class="plain">Another job</summary>
         <JobForm id={null} job={null} title="New job" />

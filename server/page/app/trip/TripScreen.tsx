@@ -4,6 +4,7 @@ import { canSpeak, readAloud } from '../kit/aloud.ts';
 import { dayWords } from '../kit/clock.ts';
 import { fractionWords, groupBy, itemNotes, lineWords, quantityWords, readyFirst } from '../kit/words.ts';
 import { WeekPlan } from '../list/pictures.tsx';
+import { Bring } from './Bring.tsx';
 
 /** Before driving out: what can be done, what to bring, what to cut, what to mind. */
 export function TripScreen({ view }: { view: JobView }) {
@@ -13,10 +14,13 @@ export function TripScreen({ view }: { view: JobView }) {
   const cuts = state.measurements.filter((m) => m.role === 'wanted');
   const found = state.measurements.filter((m) => m.role === 'found');
   const bring = state.order.filter((line) => line.state !== 'bought');
+  // A view kept by an older page has no such list.
+  const load = view.bring ? [...view.bring.tools, ...view.bring.parts] : [];
   const aloud = [
     `${ready.length} ready.`,
     ...ready.map((item) => `${item.number}. ${item.task}${item.area ? `, ${item.area}` : ''}`),
     ...(bring.length ? ['To bring.', ...bring.map(lineWords)] : []),
+    ...(load.length ? ['Tools and small parts.', ...load.map(({ what }) => what)] : []),
     ...(cuts.length ? ['To cut.', ...cuts.map(measuredWords)] : []),
     ...state.cautions.map((caution) => caution.text),
   ];
@@ -72,6 +76,7 @@ export function TripScreen({ view }: { view: JobView }) {
           </ul>
         </section>
       )}
+      <Bring bring={view.bring} />
       <Sizes title="Cut and set to" sizes={cuts} today={today} />
       {state.checks.length > 0 && (
         <section class="area">

@@ -11,6 +11,7 @@ const FROM_CENTER = [
     'g',
   ),
   saying(`<LN> (?:to|from|off) (?:the )?(?:finished |side |left |right )?${SIDE}\\b`, 'g'),
+  saying(`\\b${SIDE} to (?:the )?(?:toilet |bowl )?cent(?:er|re)(?:line)?[^.{]{0,14}<LN>`, 'g'),
   saying(`<LN> (?:from|off) (?:the )?cent(?:er|re)(?:line)?[^.{]{0,20}\\bto\\b[^.{]{0,12}${SIDE}\\b`, 'g'),
 ];
 const BACK = /\b(?:back wall|behind|rear|rough(?:ed)?[- ]?in|rough)\b/;
@@ -19,6 +20,7 @@ const FRONT = [
   saying(
     '<LN>(?: of)?(?: clear(?:ance)?| open| free)?(?: floor| space)? in front(?! of the (?:sink|vanity|lav|shower|tub))',
   ),
+  saying('<LN>(?: clear)? to (?:the )?[a-z]+ in front\\b'),
   // "21 1/2 in front": the "in" was taken for inches.
   saying('<L> front\\b(?! of the (?:sink|vanity|lav|shower|tub))'),
   saying('\\bfront (?:clearance|space)\\b[^.{]{0,12}<LN>'),

@@ -13,12 +13,12 @@ import {
   pipeThroughPipe,
 } from '../pipe.ts';
 import type { Verdict } from '../verdict.ts';
-import { inchesOf, lumberIn, matched, type Reader } from './reader.ts';
+import { inchesOf, lumberIn, matched, type Reader, withoutLumber } from './reader.ts';
 
 const HOLE = saying(
   '<LN>(?: inch)?(?: diameter)? (?:holes?|bore|bores)\\b|\\bholes?\\b(?: (?:is|are|of|at|was|through|in|for|the|sink|deck|counter|top|drilled))*[^.,{]{0,14}<L>|\\b(?:bored?|drill(?:ed)?)(?: it| them)?(?: at| out to| to)? <L>',
 );
-const NOTCH = saying('<LN>(?: inch)?(?: deep)? notch(?:es)?\\b|\\bnotch(?:ed|es|ing)?\\b[^.{]{0,30}<LN>');
+const NOTCH = saying('<LN>(?: inch)?(?: deep)? notch(?:es)?\\b|\\bnotch(?:ed|es|ing)?\\b[^.{]{0,60}<LN>');
 const KINDS: Readonly<Record<string, PipeKind>> = {
   pvc: 'pvc',
   abs: 'pvc',
@@ -56,10 +56,14 @@ export const framing: Reader = (said) => {
         ? 'stud'
         : null;
   if (!member) return [];
-  const notch = matched(said, NOTCH);
-  const pipe = /\b(?:through|thru|across|bored?|drill(?:ed)?|run)\b/.test(words) ? pipesIn(said)[0] : undefined;
-  const hole = /\bnotch/.test(words) ? null : (matched(said, HOLE) ?? (pipe ? outsideOf(pipe) : null));
-  const working = pipe && !matched(said, HOLE) && hole ? `${nameOf(pipe)} is ${hole.toString()} in outside` : undefined;
+  const told = withoutLumber(words);
+  const notch = matched(said, NOTCH, told);
+  const pipe = /\b(?:through|thru|across|bor(?:e|ed|ing)|drill(?:ed|ing)?|run(?:ning)?)\b/.test(words)
+    ? pipesIn(said)[0]
+    : undefined;
+  const hole = /\bnotch/.test(words) ? null : (matched(said, HOLE, told) ?? (pipe ? outsideOf(pipe) : null));
+  const working =
+    pipe && !matched(said, HOLE, told) && hole ? `${nameOf(pipe)} is ${hole.toString()} in outside` : undefined;
   if (member === 'engineered')
     return notch ? [engineeredMember('notch in joist', notch)] : hole ? [engineeredMember('hole in joist', hole)] : [];
   const named = lumberIn(said);

@@ -41,7 +41,7 @@ function gradeFloorIn(words: string): boolean | null {
 }
 
 const OPENING = saying(
-  "\\b(?:rough opening|ro|r\\.o\\.|opening)(?:'s)?\\b[^.{]{0,15}<LN>(?:(?: wide)?,? (?:x|by|and) <LN>)?",
+  "\\b(?:rough opening|ro|r\\.o\\.|opening|framing|framed)(?:'s)?\\b[^.{]{0,30}<LN>(?:(?: wide)?,? (?:x|by|and) <LN>)?",
 );
 const SLAB = saying(
   "\\b([2-3])/(\\d{1,2})\\b(?:,? ([67])/([68]))?|{N(\\d+)} (?:door|prehung|slab)|<L>(?: inch)?(?: [a-z]+)? (?:door|prehung|slab)\\b|\\b(?:door|slab)(?: is|'s) (?:a )?<L>",

@@ -9,8 +9,8 @@ import { fahrenheit, hotWater, staticPressure } from '../water.ts';
 import { countOf, HOW_MANY, inchesOf, matched, type Reader } from './reader.ts';
 
 const FINISHED = '(?:the )?(?:finished |finish |new )?(?:floor|tile|flooring)';
-const BELOW = saying(`<LN> (?:below|under|lower than|down from|shy of) ${FINISHED}`);
-const ABOVE = saying(`<LN> (?:above|over|proud of|higher than|up from|off) ${FINISHED}`);
+const BELOW = saying(`<LN> (?:below|under|lower than|low of|down from|shy of) ${FINISHED}`);
+const ABOVE = saying(`<LN> (?:above|over|proud of|higher than|high of|up from|off) ${FINISHED}`);
 const ON_SUBFLOOR = saying('<LN> (?:above|over|proud of|off) (?:the )?(?:bare )?subfloor');
 
 /** Closet flange against the floor: as it sits on the finished floor, else from the layers laid over the subfloor. */
@@ -57,7 +57,12 @@ export const water: Reader = (said) => {
   // "Seventy five pounds" of water pressure are pounds a square inch.
   const psi = said.figures.find((f) => f.unit === 'psi' || (supply && f.unit === 'lb'));
   if (psi && supply) out.push(staticPressure(psi.value));
-  const hot = said.figures.find((f) => f.kind === 'temperature');
+  const hot =
+    said.figures.find((f) => f.kind === 'temperature') ??
+    // "Running 138" at a faucet: bare degrees.
+    (/\b(?:hot|water)\b/.test(said.words)
+      ? said.figures.find((f) => f.unit === null && f.value.compare(100) > 0 && f.value.compare(200) < 0)
+      : undefined);
   if (hot && /\b(?:tub|shower|tap|faucet|hot water|sink|lav)\b/.test(said.words) && !/\bheater\b/.test(said.words))
     out.push(hotWater(hot.unit === 'C' ? fahrenheit(hot.value) : hot.value));
   return out;
@@ -77,10 +82,14 @@ function fortyFives(said: Said): number {
   return angle === 45 ? (countOf(said, match[2], match[3]) ?? 0) : 0;
 }
 
+/** Feet of duct, but not feet still to buy. */
+const DUCT = saying('(?<!\\b(?:need|buy|get|bring|grab|want|order) (?:another |about )?)<L>');
+
 export const dryers: Reader = (said) => {
   if (!/\bdryer\b/.test(said.words) || !/\b(?:vent|duct|run)\b/.test(said.words)) return [];
-  const run = said.figures.find((f) => f.unit === 'ft');
-  if (!run) return [];
+  const match = DUCT.exec(said.words);
+  const run = match && said.figures[Number(match[1])]!;
+  if (run?.unit !== 'ft') return [];
   const bends = NINETIES.exec(said.words);
   const fives = fortyFives(said);
   const nineties = bends ? countOf(said, bends[1], bends[2]) : null;
@@ -96,7 +105,9 @@ const RUN = [
     '(?:<LN> )?(?:drain|waste|sewer)\\b[^.{]{0,24}\\b(?:drops?|falls?|dropped|fall|fall of)\\b[^.{]{0,8}<LN> (?:in|over|across|on)\\b[^.{]{0,8}<L>',
   ),
 ];
-const PIPE = saying('<LN>(?: inch)? (?:pipe|pvc|abs|drain|waste|line)\\b');
+const PIPE = saying(
+  '<LN>(?: inch)? (?:pipe|pvc|abs|drain|waste|line)\\b|\\b(?:drain|waste|line|sewer)\\b,? (?:is |of )?<L>(?:,| runs)',
+);
 
 export const drains: Reader = (said) => {
   if (!/\b(?:drain|waste|sewer|trap arm)\b/.test(said.words)) return [];

@@ -62,4 +62,7 @@ export function lumberIn(said: Said): { thick: 1 | 2; deep: Fraction } | null {
   return null;
 }
 
+/** The words with the sizes of lumber left out, so that they are not taken for what is measured. */
+export const withoutLumber = (words: string): string => words.replace(LUMBER, 'lumber');
+
 const LUMBER = saying('(?:<NL>|\\b(one|two)) ?(?:x|by) ?<NL>', 'g');

@@ -1,8 +1,9 @@
-import { saying } from '../../reading/said.ts';
+import type Fraction from 'fraction.js';
+import { saying, sentencesOf } from '../../reading/said.ts';
 import { balusterGap, guardHeight, handrailHeight } from '../guard.ts';
 import { risers, stairHeadroom, stairWidth, treads } from '../stairs.ts';
 import type { Verdict } from '../verdict.ts';
-import { inchesOf, matched, type Reader } from './reader.ts';
+import { allMatched, inchesOf, matched, type Reader } from './reader.ts';
 
 const HEIGHT = saying(
   '(?<!\\bcut (?:the |that |a )?)\\b(?:rail|railing|guard|guardrail)\\b[^.{]{0,30}<LN>|<LN>(?: inch)?(?: high| tall)? (?:railing|guardrail|guard)\\b',
@@ -12,9 +13,15 @@ const DROP = saying(
   "\\b(?:deck|porch|landing|balcony|platform|stoop|floor|loft)(?:'s| is| sits)?[^.{]{0,20}<LN> (?:off|above|up|over|from)\\b",
 );
 const GAP = saying(
-  '\\b(?:balusters?|pickets?|spindles?)\\b[^.{]{0,30}<LN> (?:clear|apart|between|gap|gaps|space)|<LN>(?: inch)? (?:gaps?|between|spaces?)[^.{]{0,16}\\b(?:balusters?|pickets?|spindles?)\\b',
+  '\\b(?:balusters?|pickets?|spindles?)\\b[^.{]{0,30}<LN> (?:clear|apart|between|gap|gaps|space)|\\b(?:gaps?|spaces?|clear)\\b[^.{]{0,12}\\b(?:balusters?|pickets?|spindles?)\\b[^.{]{0,16}<LN>|<LN>(?: inch)? (?:gaps?|between|spaces?)[^.{]{0,16}\\b(?:balusters?|pickets?|spindles?)\\b',
 );
 const ON_STAIR = /\b(?:stairs?|steps|nosings?|treads?)\b/;
+
+/** A handrail is a stair's where its own sentence says so, or where no deck is spoken of. */
+function gripsStair(words: string): boolean {
+  const sentence = sentencesOf(words).find((s) => /\bhand ?rail\b/.test(s)) ?? words;
+  return ON_STAIR.test(sentence) || (ON_STAIR.test(words) && !/\b(?:deck|porch|balcony)\b/.test(words));
+}
 
 export const guards: Reader = (said) => {
   const { words } = said;
@@ -23,9 +30,7 @@ export const guards: Reader = (said) => {
   const grip = matched(said, HANDRAIL);
   if (grip && grip.compare(20) > 0 && grip.compare(60) < 0)
     out.push(
-      ON_STAIR.test(words)
-        ? handrailHeight(grip)
-        : guardHeight({ drop: matched(said, DROP), height: grip, on: 'floor' }),
+      gripsStair(words) ? handrailHeight(grip) : guardHeight({ drop: matched(said, DROP), height: grip, on: 'floor' }),
     );
   const height = matched(said, HEIGHT);
   if (height && height.compare(20) > 0 && height.compare(60) < 0)
@@ -37,26 +42,37 @@ export const guards: Reader = (said) => {
 
 /** One figure, or several told in a row; a figure that belongs to the other kind is left to it. */
 const LIST = (other: string) => `((?:\\{[LN]\\d+\\}(?! ?(?:inch )?(?:${other}))(?:,? (?:and |then |to |or )?|$)?)+)`;
+const MEASURE =
+  "(?:'s|:|,)?(?: (?:are|is|was|were|at|be|comes?|came|out|to|measures?|measured|of|heights?|depths?|all|now|a|an|about|only|runs?|goes|going|each|on|the|this|these|top|bottom|stairs?|here))*";
+// "Twelve treads" are counted; "twelve inch treads" and "a nine tread" are measured.
 const RISE = saying(
-  `\\b(?:rises?|risers?)\\b[^.{]{0,20}${LIST('run|treads?|wide|deep')}|{[LN](\\d+)} (?:inch )?(?:rise|risers?|high risers)\\b`,
+  `\\b(?:rises?|risers?)\\b${MEASURE} ${LIST('run|treads?|wide|deep')}|{L(\\d+)} (?:inch )?(?:high )?risers\\b|{[LN](\\d+)} (?:inch )?(?:rise|riser)\\b`,
   'g',
 );
 const TREAD = saying(
-  `\\btreads?\\b[^.{]{0,20}${LIST('rise|risers?|high')}|{[LN](\\d+)} (?:inch )?(?:deep )?(?:treads?|run)\\b`,
+  `\\btreads?\\b${MEASURE} ${LIST('rise|risers?|high')}|{L(\\d+)} (?:inch )?(?:deep )?treads\\b|{[LN](\\d+)} (?:inch )?(?:deep )?(?:tread|run)\\b`,
   'g',
 );
+const RUN = saying('\\brun\\b[^.{]{0,12}<LN>', 'g');
 const TOTAL = saying('\\btotal rise\\b[^.{]{0,15}<LN>|<LN> (?:of )?total rise\\b');
 const STEPS = saying('<N> (?:risers|rises|steps)\\b');
 const WIDTH = saying('\\bstairs?\\b[^.{]{0,20}<LN> wide\\b|<LN> wide stairs?\\b');
-const HEADROOM = saying('<LN>(?: of)? head ?room\\b|\\bhead ?room\\b[^.{]{0,14}<LN>');
+const HEADROOM = saying('<LN>(?: of)? head ?room\\b|\\bhead ?room\\b[^.{]{0,30}<LN>');
+
+/** Inches that a step can have. */
+const plausible = (v: Fraction) => v.compare(3) > 0 && v.compare(16) < 0;
 
 export const stairs: Reader = (said) => {
   if (!/\b(?:stairs?|steps?|risers?|treads?|stringers?)\b/.test(said.words)) return [];
   const all = (pattern: RegExp) =>
     [...said.words.matchAll(pattern)]
-      .flatMap((m) => (m[1] ? [...m[1].matchAll(/\d+(?=\})/g)].map(([id]) => id) : [m[2]!]))
+      .flatMap((m) =>
+        m[1] ? [...m[1].matchAll(/\d+(?=\})/g)].map(([id]) => id) : [m.slice(2).find((id) => id !== undefined)!],
+      )
       .flatMap((id) => inchesOf(said.figures[Number(id)]) ?? [])
-      .filter((v) => v.compare(3) > 0 && v.compare(16) < 0);
+      .filter(plausible);
+  // "Rise seven and a half, run ten": a run beside a rise is a tread's.
+  const rise = /\brises?\b/.test(said.words);
   const total = matched(said, TOTAL);
   const steps = total && STEPS.exec(said.words);
   const reckoned = total && steps ? [total.div(said.figures[Number(steps[1])]!.value)] : [];
@@ -64,7 +80,7 @@ export const stairs: Reader = (said) => {
   const headroom = matched(said, HEADROOM);
   return [
     ...risers(reckoned.length ? reckoned : all(RISE)),
-    ...treads(all(TREAD)),
+    ...treads([...all(TREAD), ...(rise ? allMatched(said, RUN).filter(plausible) : [])]),
     ...(width ? [stairWidth(width)] : []),
     ...(headroom ? [stairHeadroom(headroom)] : []),
   ];

@@ -1,0 +1,81 @@
+import type { Fact } from '../../../parser/types.ts';
+import { remembered } from '../reading/remembered.ts';
+import type { Computed, NoteFacts, SiteFacts } from '../types.ts';
+import { builtIn } from './builtYear.ts';
+import { HAZARDS, type Hazard } from './hazards.ts';
+
+type Caution = Computed['cautions'][number];
+
+/** Words that only an old house has, where nobody said when it was built. */
+const OLD =
+  /\b(?:lead (?:based )?paint|lath|knob and tube|horsehair|coats of (?:old )?paint|balloon fram\w*|plaster and lath)\b/;
+const DENIED = /\b(?:no|not|isn't|wasn't|without|never|negative for|free of)(?: \w+){0,2} $/;
+
+/** Cautions that the job's own words call for, each once, with the notes that named the work. */
+export function cautionsIn(notes: readonly NoteFacts[], site: SiteFacts): Caution[] {
+  const built = site.builtYear ?? builtIn(notes);
+  const calling = new Map<Hazard, string[]>();
+  for (const note of notes)
+    for (const [hazard, places] of namedIn(note.text)) {
+      if (!oldEnough(hazard, built, note) || !(hazard.stays || places.some((at) => isOpen(note, at)))) continue;
+      const noteIds = calling.get(hazard) ?? [];
+      noteIds.push(note.noteId);
+      calling.set(hazard, noteIds);
+    }
+  return HAZARDS.flatMap((h) => {
+    const noteIds = calling.get(h);
+    return noteIds ? [{ hazard: h.hazard, text: h.text, source: h.source, noteIds }] : [];
+  });
+}
+
+type Place = readonly [start: number, end: number];
+
+/** Hazards whose work a text names, and where; what is denied ("no mold back there") is not named. */
+const namedIn = remembered((text): [Hazard, Place[]][] => {
+  const said = text.toLowerCase();
+  return HAZARDS.flatMap((hazard): [Hazard, Place[]][] => {
+    const places = [...said.matchAll(new RegExp(hazard.when.source, 'g'))]
+      .filter((match) => !DENIED.test(said.slice(0, match.index)))
+      .map((match): Place => [match.index, match.index + match[0].length]);
+    return places.length ? [[hazard, places]] : [];
+  });
+});
+
+/** Do an item's own words name the work that a hazard is about. */
+export const concerns = (hazard: string, words: string): boolean =>
+  HAZARDS.some((h) => h.hazard === hazard && h.when.test(words.toLowerCase()));
+
+const oldEnough = ({ before }: Hazard, built: number | null, { text }: NoteFacts): boolean =>
+  before === undefined || (built === null ? OLD.test(text.toLowerCase()) : built < before);
+
+/** Words told only as done, or only as goods, are no work to come; words that no reader took are, to be safe. */
+function isOpen({ text, facts }: NoteFacts, [start, end]: Place): boolean {
+  const over = facts.filter((f) => f.start < end && f.end > start);
+  const told = over.length
+    ? over
+    : facts.filter((f) => f.start < sentenceEnd(text, end) && f.end > sentenceStart(text, start));
+  return (
+    told.some((f) => isToCome(f) || facts.some((g) => isToCome(g) && g.start >= f.end && g.start - f.end <= RUNS_ON)) ||
+    !told.some((f) => f.kind === 'done' || f.kind === 'material')
+  );
+}
+
+/** "The joist is notched, that's gotta be sistered": the work to come follows on within so many characters. */
+const RUNS_ON = 8;
+
+/** "Get sistered" is still to be done, whatever it was read as. */
+const STILL_TO_DO = /\b(?:gets?|needs?|gotta|got to|ha(?:s|ve) to|must|should|will) (?:be )?\w+(?:ed|en)\b/;
+
+const isToCome = (fact: Fact): boolean =>
+  (fact.kind === 'done' && STILL_TO_DO.test(fact.quote.toLowerCase())) ||
+  fact.kind === 'followUp' ||
+  fact.kind === 'decision' ||
+  (fact.kind === 'problem' && fact.state === 'open');
+
+const sentenceStart = (text: string, at: number): number =>
+  Math.max(...['. ', '\n', '; ', '! ', '? '].map((m) => text.lastIndexOf(m, at - 1))) + 1;
+
+function sentenceEnd(text: string, at: number): number {
+  const ends = ['. ', '\n', '; ', '! ', '? '].map((m) => text.indexOf(m, at)).filter((k) => k >= 0);
+  return Math.min(text.length, ...ends);
+}

@@ -1,0 +1,33 @@
+import Fraction from 'fraction.js';
+import { fahrenheit } from '../checks/water.ts';
+import type { Said } from '../reading/said.ts';
+import type { Work } from './works.ts';
+
+const WARM = 70;
+/** Cement takes twice as long for each so many degrees F under 70 (8 C; trade magazine on winter tiling). */
+const DOUBLES = 14.4;
+const LEAST = 50;
+
+/** Words that make plain degrees those of the air. */
+const AIR =
+  /(?:\bdegrees?|\{X\d+\}) (?:out|outside|in here|inside|overnight|today|this morning)\b|\b(?:cold|chilly|freezing|warm|hot)\b/;
+
+/** Air or room temperature told in a note, F; null where none was, or where it is the water's or the heater's. */
+export function roomTemperature({ words, figures }: Said): number | null {
+  const degrees = figures.find((f) => f.kind === 'temperature' || (f.unit === 'deg' && AIR.test(words)));
+  if (!degrees || /\b(?:water|tap|heater|oven|freezer|duct|supply air|boiler)\b/.test(words)) return null;
+  const value = degrees.unit === 'C' ? fahrenheit(degrees.value) : degrees.value;
+  return value.valueOf();
+}
+
+/** Hours in the cold, and what to say of it. Never fewer than in the warm. */
+export function inTheCold(hours: number, cold: Work['cold'], degrees: number | null): { hours: number; said: string } {
+  if (degrees === null || !cold) return { hours, said: cold ? ' at 70 F' : '' };
+  const at = ` at ${new Fraction(degrees).round(1).toString()} F`;
+  const tooCold = degrees < LEAST ? `${at}, under ${LEAST} F it may not set at all` : at;
+  if (cold === 'cement')
+    return { hours: Math.ceil(hours * 2 ** (Math.max(0, WARM - degrees) / DOUBLES)), said: tooCold };
+  // Drying table for compound at 50 % humidity (from memory): 60 F takes 24 h, 50 F takes 36.
+  if (cold === 'compound') return { hours: degrees < 60 ? Math.max(hours, 36) : hours, said: tooCold };
+  return { hours, said: tooCold };
+}

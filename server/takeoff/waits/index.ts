@@ -1,0 +1,202 @@
+import { tokenise } from '../../../parser/hearing/tokens.ts';
+import { addHours } from '../../../parser/times/days.ts';
+import { readTimes } from '../../../parser/times/index.ts';
+import { type Said, saying, sentencesOf } from '../reading/said.ts';
+import type { ComputedWait } from '../types.ts';
+import { inTheCold, roomTemperature } from './cold.ts';
+import { type Product, type Step, WORKS, type Work } from './works.ts';
+
+const LABEL_TIME = saying(
+  '\\b(?:says?|label|bag|tub|can|bucket|box|wants?|needs?|gotta|has to)\\b[^.{]{0,24}{T(\\d+)}|{T(\\d+)} before',
+);
+const CORRECTS = /\b(?:wrong (?:bag|tub|can|one|bucket)|that was the|it was the|not the)\b/;
+const SURFACE = /\b(?:floor|walls?|shower|backsplash|ceiling|tub|patio|slab|pad|counter|footings?|deck|trim|stairs?)\b/;
+const HOURS: Readonly<Record<string, number>> = { hr: 1, day: 24, week: 168, min: 1 / 60 };
+/** Still to be done, so nothing sets yet. */
+const AHEAD =
+  /\b(?:gonna|going to|will|'ll|need to|needs to|have to|gotta|should|want to|to be|before (?:we|i))\b[^.]*$/;
+
+/** A tile with an edge of 15 in or more waits longer under it, where it was set in plain modified mortar. */
+const LARGE = { hours: 72, source: 'under large dense tile 48 to 72 h (trade habit; common practice, no source)' };
+
+/** A step that a note named, and the day planned for it. */
+interface Named {
+  plannedOn: string | null;
+  noteId: string;
+}
+
+interface Laid {
+  work: Work;
+  product: Product;
+  /** Said on the label; null where nobody said. */
+  label: number | null;
+  from: string;
+  surface: string;
+  area: string | null;
+  steps: Map<Step, Named>;
+  degrees: number | null;
+  noteId: string;
+}
+
+/** What one note tells of waits, whichever area it is in. */
+interface Told {
+  label: number | null;
+  corrects: boolean;
+  degrees: number | null;
+  /** The product named, and whether it is told as laid, by kind of work. */
+  works: readonly { product: Product | undefined; done: boolean }[];
+}
+
+const known = new WeakMap<Said['figures'], Told | null>();
+
+/** Null where a note speaks of no work done, label or cold; the same words tell the same, so they are read once. */
+function toldIn(said: Said): Told | null {
+  const before = known.get(said.figures);
+  if (before !== undefined) return before;
+  const sentences = sentencesOf(said.words);
+  const told: Told = {
+    label: labelHours(said),
+    corrects: CORRECTS.test(said.words),
+    degrees: roomTemperature(said),
+    works: WORKS.map((work) => ({
+      product: work.products.find((p) => p.named.test(said.words)),
+      done: isDone(sentences, work),
+    })),
+  };
+  const silent = told.label === null && !told.corrects && told.degrees === null && !told.works.some((w) => w.done);
+  known.set(said.figures, silent ? null : told);
+  return silent ? null : told;
+}
+
+/** Next steps that the notes name and that something must set for: from the label time said, else the published range. */
+export function waitsIn(notes: readonly Said[]): ComputedWait[] {
+  const laid = new Map<string, Laid>();
+  for (const said of notes) {
+    const told = toldIn(said);
+    for (const [k, work] of WORKS.entries()) {
+      const key = `${k}/${said.area ?? ''}`;
+      if (told) hear(laid, key, said, told, told.works[k]!, work);
+      const now = laid.get(key);
+      if (now) takeNote(now, said, told?.degrees ?? null);
+    }
+  }
+  return [...laid.values()].flatMap((l) => [...l.steps].map(([step, named]) => waitFor(l, step, named)));
+}
+
+/** Lays a work down, or puts its product and label time right. */
+function hear(
+  laid: Map<string, Laid>,
+  key: string,
+  said: Said,
+  told: Told,
+  { product, done }: Told['works'][number],
+  work: Work,
+): void {
+  const stands = laid.get(key);
+  if (stands && (told.corrects || told.label !== null) && (product || told.label !== null)) {
+    stands.product = product ?? stands.product;
+    stands.label = told.label ?? (product ? null : stands.label);
+    stands.noteId = said.noteId;
+  } else if (product && done) laid.set(key, layDown(said, work, product, told.label));
+}
+
+const isDone = (sentences: readonly string[], { done }: Work): boolean =>
+  sentences.some((sentence) => {
+    const match = done.exec(sentence);
+    return match !== null && !AHEAD.test(sentence.slice(0, match.index));
+  });
+
+function layDown(said: Said, work: Work, product: Product, label: number | null): Laid {
+  return {
+    work,
+    product: large(said) && product.name === 'thinset' ? { ...product, ...LARGE } : product,
+    label,
+    from: startOf(said),
+    surface: SURFACE.exec(said.words)?.[0] ?? '',
+    area: said.area,
+    steps: new Map(),
+    degrees: null,
+    noteId: said.noteId,
+  };
+}
+
+/** Steps, plans and temperatures that a note of the same area tells of while the work still sets. */
+function takeNote(laid: Laid, said: Said, degrees: number | null): void {
+  if (degrees !== null) laid.degrees = Math.min(laid.degrees ?? degrees, degrees);
+  for (const step of laid.work.steps) {
+    if (said.saidAt >= addHours(laid.from, hoursOf(laid, step).hours)) continue;
+    for (const sentence of sentencesOf(said.words)) {
+      const match = step.said.exec(sentence);
+      if (!match) continue;
+      const plannedOn = plannedDay(sentence.slice(match.index), said.saidAt) ?? laid.steps.get(step)?.plannedOn ?? null;
+      laid.steps.set(step, { plannedOn, noteId: said.noteId });
+    }
+  }
+}
+
+/** The label's hours, else the range's, longer in the cold; with what is said of them. */
+function hoursOf({ product, label, work, degrees }: Laid, step: Step): { hours: number; said: string } {
+  return label === null
+    ? inTheCold(step.hours ?? product.hours, work.cold, degrees)
+    : { hours: label, said: ' on the label' };
+}
+
+function waitFor(laid: Laid, step: Step, named: Named): ComputedWait {
+  const { product, label } = laid;
+  const { hours, said } = hoursOf(laid, step);
+  const area = laid.area && !laid.surface.includes(laid.area) ? laid.area : null;
+  return {
+    task: `${step.verb} the ${[area, laid.surface].filter(Boolean).join(' ')}`.trim(),
+    area: laid.area,
+    readyOn: addHours(laid.from, hours).slice(0, 10),
+    waitingFor: `${product.name}, ${hours} h${said}`,
+    source: label === null ? product.source : 'label time, as said',
+    noteId: laid.noteId,
+    namedIn: named.noteId,
+    plannedOn: named.plannedOn,
+  };
+}
+
+function labelHours(said: Said): number | null {
+  const match = LABEL_TIME.exec(said.words);
+  const figure = match && said.figures[Number(match[1] ?? match[2])];
+  return figure ? figure.value.valueOf() * (HOURS[figure.unit ?? ''] ?? 0) || null : null;
+}
+
+/** Day on which the words plan a step: "tonight", "tomorrow", "friday"; null where they name none. */
+function plannedDay(words: string, saidAt: string): string | null {
+  const plain = words.replace(/\{[A-Z]\d+\}/g, 'some');
+  const [day] = readTimes(tokenise(plain), plain, { now: saidAt, quantities: [] });
+  if (day && !day.past && day.relation !== 'notBefore') return day.date;
+  return /\b(?:today|tonight|this (?:aft|afternoon|evening|morning)|right (?:now|away)|later)\b/.test(words)
+    ? saidAt.slice(0, 10)
+    : null;
+}
+
+const NUMBERS = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
+const CLOCK = new RegExp(
+  `\\b(?:at|around|about|by) (\\d{1,2}|${NUMBERS.join('|')})\\b(?! ?(?:inch|foot|feet|of|by|x)\\b)`,
+);
+
+/** When it was done: the last time before the note with the hour it names, "last tile at 11", else when it was told. */
+function startOf(said: Said): string {
+  const match = CLOCK.exec(said.words.replace(/\{N(\d+)\}/g, (_, id) => said.figures[Number(id)]!.value.toFraction()));
+  const hour = match ? Number(match[1]) || NUMBERS.indexOf(match[1]!) + 1 : 0;
+  const told = Number(said.saidAt.slice(11, 13));
+  const at = [hour + 12, hour].find((h) => hour > 0 && h <= told && h < 24 && told - h <= 12);
+  return at === undefined ? said.saidAt : `${said.saidAt.slice(0, 11)}${String(at).padStart(2, '0')}:00`;
+}
+
+const SIZE = /\{[NLC](\d+)\} ?(?:x|by) ?\{[NLC](\d+)\}/;
+
+/** A tile with an edge of 15 in or more, the trade's large tile (ANSI A108.02). */
+function large({ words, figures }: Said): boolean {
+  if (!/\b(?:porcelain|tiles?|stone|slab|slate|marble|granite|travertine|limestone|planks?)\b/.test(words))
+    return false;
+  const pair =
+    SIZE.exec(words)
+      ?.slice(1)
+      .map((id) => figures[Number(id)]!) ?? [];
+  const plain = figures.filter((f) => f.unit === null || f.unit === 'in');
+  return [...plain, ...pair].some((f) => f.value.compare(15) >= 0 && f.value.compare(60) <= 0);
+}

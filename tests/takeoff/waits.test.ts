@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest';
+import { played } from './told.ts';
+
+const at = (time: string, text: string) => ({ saidAt: `2026-06-${time}:00`, text });
+const play = (...notes: ReturnType<typeof at>[]) =>
+  played({ id: 'w', rooms: ['shed'], notes, asOf: '2026-06-09T20:00:00' });
+const early = (lines: readonly string[]) => lines.filter((l) => l.startsWith('Too early'));
+
+describe('work planned before it is ready', () => {
+  it.each([
+    [
+      'tonight',
+      at('09T14:00', 'set the shed floor tile with modified, done at 2. gonna grout tonight'),
+      /grout .*2026-06-09.*thinset, 24 h.*ready 2026-06-10/,
+    ],
+    [
+      'tomorrow, by somebody else',
+      at('09T14:00', 'grouted the shower floor, owner wants to use the shower tomorrow'),
+      /2026-06-10.*grout, 72 h.*ready 2026-06-12/,
+    ],
+    [
+      'a weekday',
+      at('09T08:00', 'poured the footings at 8. posts are next, set posts tomorrow'),
+      /2026-06-10.*concrete, 72 h.*ready 2026-06-12/,
+    ],
+  ])('%s: the reply warns', (_, note, warning) => {
+    const { lines } = play(note);
+    expect(early(lines)).toEqual([expect.stringMatching(warning)]);
+  });
+
+  it('a later note plans it', () => {
+    const first = at('09T09:00', 'thinset is down and the floor tile is set, then grout');
+    expect(early(play(first).lines)).toEqual([]);
+    expect(early(play(first, at('09T13:00', 'grout it this afternoon')).lines)).toHaveLength(1);
+  });
+
+  it('says it once, and not of a day that is late enough', () => {
+    const first = at('09T09:00', 'floor tile is set with thinset, grout tonight');
+    expect(early(play(first, at('09T11:00', 'two boxes of screws left')).lines)).toEqual([]);
+    expect(early(play(at('09T09:00', 'floor tile is set with thinset, grout it friday')).lines)).toEqual([]);
+  });
+});
+
+describe('no wait where nothing was laid yet', () => {
+  it.each([
+    'gonna set the floor tile tomorrow then grout',
+    'need to get the slab poured before framing',
+    'grout comes in on thursday',
+    'the tile guy is setting up his saw',
+  ])('%s', (text) => {
+    expect(play(at('09T09:00', text)).state.items.filter((i) => /, \d+ h/.test(i.waitingFor ?? ''))).toEqual([]);
+  });
+});
+
+it('the wait sits on its item as a ready day', () => {
+  const { state } = play(at('09T09:00', 'second coat of mud on the shed ceiling, sand it next'));
+  expect(state.items.filter((i) => i.state !== 'done')).toMatchObject([
+    { task: expect.stringMatching(/^sand/), state: 'waiting', readyOn: '2026-06-10' },
+  ]);
+});
+
+it('a step told after the wait is over opens nothing', () => {
+  const { state } = play(at('01T09:00', 'grouted the shower floor'), at('09T09:00', 'they can use the shower now'));
+  expect(state.items.filter((i) => /grout, \d+ h/.test(i.waitingFor ?? ''))).toEqual([]);
+});
