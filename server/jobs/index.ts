@@ -1,2 +1,3 @@
-export { fold, standing } from './fold.ts';
+export { fold, foldFrom, type Snapshot } from './fold.ts';
+export { standing } from './history.ts';
 export type * from './types.ts';

@@ -84,7 +84,6 @@ const ON_SUBFLOOR = saying('<LN> (?:above|over|proud of) (?:the )?(?:bare )?subf
 
 const flanges: Reader = (said, before) => {
   const notes = [...before, said];
-  if (!/\bflange\b/.test(said.words)) return [];
   const direct = matched(said, BELOW);
   if (direct) return [flangeHeight(direct)];
   const above = matched(said, ABOVE);
@@ -191,27 +190,45 @@ const breakers: Reader = (said) => {
   ];
 };
 
-const READERS: readonly Reader[] = [boxes, breakers, flanges, guards, stairs, water, dryers, drains];
+/** These look at one note alone. */
+const ALONE: readonly Reader[] = [boxes, breakers, guards, stairs, water, dryers, drains];
 
 /** Words without which no reader finds anything. */
 const speaks = remembered((words) =>
-  /\b(?:box|breaker|flange|rail|railing|guard|guardrail|handrail|balusters?|pickets?|spindles?|stairs?|steps?|risers?|treads?|pressure|hose bib|static|incoming|tub|shower|tap|faucet|hot water|sink|dryer|drain|waste|sewer|trap arm)\b/.test(
+  /\b(?:box|breaker|rail|railing|guard|guardrail|handrail|balusters?|pickets?|spindles?|stairs?|steps?|risers?|treads?|pressure|hose bib|static|incoming|tub|shower|tap|faucet|hot water|sink|dryer|drain|waste|sewer|trap arm)\b/.test(
     words,
   ),
 );
 
+const known = new WeakMap<Said['figures'], readonly Verdict[]>();
+
+/** A note's own verdicts; the same reading gives the same ones, so they are reckoned once. */
+function ownVerdicts(said: Said): readonly Verdict[] {
+  const before = known.get(said.figures);
+  if (before) return before;
+  const verdicts = speaks(said.words) ? ALONE.flatMap((reader) => reader(said, [])) : [];
+  known.set(said.figures, verdicts);
+  return verdicts;
+}
+
 /** Fit checks that the notes give enough for, each against its limit; the latest of a kind in an area stands. */
 export function checksIn(notes: readonly Said[]): Computed['checks'] {
   const standing = new Map<string, Computed['checks'][number]>();
+  const keep = (said: Said, verdicts: readonly Verdict[]) => {
+    for (const verdict of verdicts)
+      standing.set(`${verdict.of}/${said.area ?? ''}`, { ...verdict, noteId: said.noteId, area: said.area });
+  };
+  const flanged = notes.some(({ words }) => namesFlange(words));
   const ofArea = new Map<string | null, Said[]>();
   for (const said of notes) {
+    keep(said, ownVerdicts(said));
+    if (!flanged) continue;
     const before = ofArea.get(said.area) ?? [];
-    for (const reader of speaks(said.words) ? READERS : []) {
-      for (const verdict of reader(said, before))
-        standing.set(`${verdict.of}/${said.area ?? ''}`, { ...verdict, noteId: said.noteId, area: said.area });
-    }
+    if (namesFlange(said.words)) keep(said, flanges(said, before));
     before.push(said);
     ofArea.set(said.area, before);
   }
   return [...standing.values()];
 }
+
+const namesFlange = remembered((words) => /\bflange\b/.test(words));

@@ -1,0 +1,120 @@
+import { sameArea, wordsOf } from '../../parser/trade/likeness.ts';
+import { type Board, isWork, type Standing, sharing } from './board.ts';
+
+/** What is looked for on the list. */
+export interface Sought {
+  words: ReadonlySet<string>;
+  area: string | null;
+  /** The words as said: where a thing is ("by the sink") tells it from its like. */
+  quote: string;
+}
+
+/** `sure`: the same. `close`: perhaps, worth a question. Neither: new. */
+export interface Match {
+  item: Standing;
+  sure: boolean;
+  score: number;
+}
+
+/** A wrong join loses work and a wrong split only repeats it, so the upper bar is high. */
+const SURE = 0.7;
+const CLOSE = 0.5;
+/** Two candidates nearer to one another than this cannot be told apart by words. */
+const MARGIN = 0.08;
+/** A verb, or a flaw that anything may have, tells less than the name of a thing. */
+const LIGHT = 0.4;
+/** A word told besides counts for less than one of the name. */
+const BESIDES = 0.7;
+
+const weight = (word: string) => (isWork(word) ? LIGHT : 1);
+const weighed = (words: ReadonlySet<string>) => {
+  let sum = 0;
+  for (const word of words) sum += weight(word);
+  return sum;
+};
+
+/** 0 to 1: how far the words, the area, the place and the numbers agree. */
+export function scoreOf(sought: Sought, item: Standing): number {
+  if (!sought.words.size || !sameArea(sought.area, item.area) || numbersClash(sought.words, item.words)) return 0;
+  let shared = 0;
+  let things = 0;
+  for (const word of sought.words) {
+    if (item.words.has(word)) {
+      shared += weight(word);
+      if (!isWork(word)) things++;
+    } else if (item.told.has(word)) shared += weight(word) * BESIDES;
+  }
+  if (!shared || (!things && [...item.words].some((word) => !isWork(word)))) return 0;
+  const score = Math.min(1, shared / Math.min(weighed(sought.words), weighed(item.words)));
+  if (score < CLOSE) return 0;
+  const bonus = item.area && sought.area ? 0.02 : 0;
+  return (placesClash(sought, item) ? score * 0.7 : score) + bonus;
+}
+
+const digits = (words: ReadonlySet<string>) => [...words].filter((word) => /^\d/.test(word));
+
+/** "Outlet 3" is not "outlet 4". */
+function numbersClash(a: ReadonlySet<string>, b: ReadonlySet<string>): boolean {
+  const mine = digits(a);
+  if (!mine.length) return false;
+  const theirs = digits(b);
+  return theirs.length > 0 && !mine.some((word) => theirs.includes(word));
+}
+
+const PLACE =
+  /\b(?:by|behind|beside|near|under|above|over|next to|left of|right of|outside|inside|at|in) (?:the |my |our |that )?([a-z]+(?: [a-z]+)?)/g;
+const SIDES = /\b(left|right|front|back|rear|north|south|east|west|upper|lower|top|bottom|first|second|third|other)\b/g;
+
+const placesIn = (text: string): ReadonlySet<string> => wordsOf([...text.matchAll(PLACE)].map((m) => m[1]!).join(' '));
+const sidesIn = (text: string): string[] => [...text.matchAll(SIDES)].map((m) => m[1]!);
+
+/** Both say where, and they say different places. */
+function placesClash(sought: Sought, item: Standing): boolean {
+  const mine = sought.quote.toLowerCase();
+  const theirs = `${item.task} ${item.history[0]?.words ?? ''}`.toLowerCase();
+  const sides = sidesIn(mine);
+  const others = sidesIn(theirs);
+  if (sides.length && others.length && !sides.some((side) => others.includes(side))) return true;
+  const places = placesIn(mine);
+  if (!places.size) return false;
+  const known = placesIn(theirs);
+  if (!known.size) return false;
+  const all = wordsOf(theirs);
+  return (
+    ![...places].some((word) => all.has(word) || item.told.has(word)) && ![...known].some((w) => wordsOf(mine).has(w))
+  );
+}
+
+/**
+ * The item that is meant, newest first among equals; null where nothing comes near. Two that cannot be told apart are
+ * close, not sure, unless either may be meant (`anyOf`).
+ */
+export function find(
+  board: Board,
+  sought: Sought,
+  { where = ['live'], sure = SURE, anyOf = true, fits = () => true }: Options = {},
+): Match | null {
+  let best: Standing | null = null;
+  let score = 0;
+  let second = 0;
+  for (const shelf of where)
+    for (const item of sharing(board, sought.words, shelf)) {
+      if (!fits(item)) continue;
+      const scored = scoreOf(sought, item);
+      if (scored < CLOSE) continue;
+      if (scored > score || (scored === score && item.number > best!.number)) {
+        second = score;
+        best = item;
+        score = scored;
+      } else if (scored > second) second = scored;
+    }
+  if (!best) return null;
+  return { item: best, score, sure: score >= sure && (anyOf || score - second >= MARGIN) };
+}
+
+interface Options {
+  where?: readonly ('live' | 'closed')[];
+  sure?: number;
+  anyOf?: boolean;
+  fits?: (item: Standing) => boolean;
+}
