@@ -6,7 +6,7 @@ import { readTimes } from './times/index.ts';
 import { builtIn } from './trade/index.ts';
 import { mentionsIn } from './trade/mentions.ts';
 import { isTranscript, readTranscript } from './transcript/index.ts';
-import type { NoteReading, ReadOptions } from './types.ts';
+import type { Fact, NoteReading, ReadOptions } from './types.ts';
 
 export type * from './types.ts';
 
@@ -28,5 +28,9 @@ function readTalk(text: string, options: ReadOptions): NoteReading {
   const terms = mentionsIn(heard.tokens, text, vocabulary);
   const reading = { heard, quantities, notQuantities, times, terms };
   const talk = talkOf(text, reading, options.areas ?? [], options.wordClass);
-  return { ...reading, clauses: clausesIn(talk), facts: readFacts(talk) };
+  return { ...reading, clauses: clausesIn(talk), facts: standingIn(options.area ?? null, readFacts(talk)) };
 }
+
+/** An instruction to the list is about the whole job unless it names a room itself. */
+const standingIn = (area: string | null, facts: Fact[]): Fact[] =>
+  area ? facts.map((f) => (f.area === null && f.kind !== 'command' ? { ...f, area } : f)) : facts;

@@ -313,6 +313,8 @@ export interface ReadOptions {
   saidAt: string;
   /** Areas that the job is known to have. */
   areas?: readonly string[];
+  /** Where the speaker stands: the area of whatever the words place nowhere else. */
+  area?: string | null;
   vocabulary?: Vocabulary;
   /** Asked about words that neither the vocabulary nor the table of verbs holds. */
   wordClass?: WordClassOf;

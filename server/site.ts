@@ -2,12 +2,15 @@ import { createHash } from 'node:crypto';
 import { v7 as uuid } from 'uuid';
 import { readNote } from '../parser/index.ts';
 import { localTime } from '../parser/times/days.ts';
-import type { NewEntry, NewNote, Reply, SummaryView, Talk } from './http/api.ts';
+import { builtIn, withTerms } from '../parser/trade/index.ts';
+import type { Vocabulary } from '../parser/types.ts';
+import type { NewEntry, NewNote, NewWord, Reply, SummaryView, Talk, TaughtWord } from './http/api.ts';
 import { type Entry, fold, type Job, type JobState, type Note, standing } from './jobs/index.ts';
 import { attempt, due, type MailSettings, mailRow, type Sent, summaryOf } from './mail/index.ts';
 import type { Store } from './store/index.ts';
 import { replyTo } from './talk/index.ts';
 import type { Enclosures } from './voice/enclosures.ts';
+import { atCounters, inOwnNames, ownTerms } from './words/own.ts';
 
 export interface SiteParts {
   store: Store;
@@ -31,6 +34,8 @@ export class Site {
   /** Recordings and photos, kept as they came. */
   readonly enclosures: Enclosures;
   #ticking: Promise<void> | null = null;
+  /** Built when a note is read, and again only when a word was taught or a name came. */
+  #vocabulary: { of: string; words: Vocabulary } | null = null;
 
   constructor({ store, now, mail, enclosures, read = readNote }: SiteParts) {
     this.enclosures = enclosures;
@@ -50,7 +55,8 @@ export class Site {
 
   /** The list as it stands at the end of a day, today where none is given. */
   async state(job: Job, day = this.today(job)): Promise<JobState> {
-    return fold(job, await this.#store.entries(job.id), `${day}T23:59:59`);
+    const state = fold(job, await this.#store.entries(job.id), `${day}T23:59:59`);
+    return { ...state, order: atCounters(state.order, await this.#vocabularyOf(job)) };
   }
 
   /** Keeps a note, then reads it. The same id again changes nothing; the same id with other words keeps both. */
@@ -62,6 +68,7 @@ export class Site {
       storedAt: this.#now().toISOString(),
       by: given.by ?? null,
       text: given.text,
+      area: given.area ?? null,
       recordingId: given.recordingId ?? null,
       photoIds: given.photoIds ?? [],
       state: 'unread',
@@ -87,7 +94,13 @@ export class Site {
 
   async #readNow(job: Job, note: Note): Promise<Reply> {
     try {
-      const facts = this.#read(note.text, { saidAt: note.saidAt, areas: job.areas }).facts;
+      const read = this.#read(note.text, {
+        saidAt: note.saidAt,
+        areas: job.areas,
+        area: note.area ?? null,
+        vocabulary: await this.#vocabularyOf(job),
+      });
+      const facts = inOwnNames(read.facts, await this.#store.words(), job.crew ?? []);
       const entry: Entry = {
         id: note.id,
         jobId: job.id,
@@ -126,6 +139,28 @@ export class Site {
     }
   }
 
+  words(): Promise<TaughtWord[]> {
+    return this.#store.words();
+  }
+
+  /** Teaches a word, or teaches it otherwise; false where it was known. Notes read before stay as they were read. */
+  teach(id: string, word: NewWord): Promise<boolean> {
+    return this.#store.putWord(id, word);
+  }
+
+  forget(id: string): Promise<void> {
+    return this.#store.dropWord(id);
+  }
+
+  /** The trade's words, the firm's own, and the names of the crew, to whom work is given. */
+  async #vocabularyOf(job: Job): Promise<Vocabulary> {
+    const own = ownTerms(await this.#store.words(), job.crew ?? []);
+    const of = JSON.stringify(own);
+    if (this.#vocabulary?.of !== of)
+      this.#vocabulary = { of, words: own.length ? withTerms(builtIn(), own) : builtIn() };
+    return this.#vocabulary.words;
+  }
+
   async talk(job: Job): Promise<Talk[]> {
     const notes = await this.#store.notes(job.id);
     const corrected = await this.#corrected(job);
@@ -134,6 +169,7 @@ export class Site {
       saidAt: n.saidAt,
       by: n.by,
       text: n.text,
+      area: n.area ?? null,
       recordingId: n.recordingId,
       photoIds: n.photoIds,
       ...(corrected.has(n.id) && { corrected: corrected.get(n.id)! }),

@@ -10,6 +10,11 @@
  * | PUT /api/jobs/:id/notes/:noteId | `NewNote` | 201 first time, 200 for a repeat, 409 same id with other words: `Reply` |
  * | GET /api/jobs/:id/notes | | `Talk[]`, oldest first |
  * | PUT /api/jobs/:id/entries/:entryId | `NewEntry` | 201/200 `JobView` |
+ * | GET /api/jobs/:id/walk-through.pdf | | the list to walk through and sign, on paper |
+ * | GET /api/jobs/:id/shopping.pdf | | the order, on paper |
+ * | GET /api/words | | `TaughtWord[]` |
+ * | PUT /api/words/:wordId | `NewWord` | 201/200 `TaughtWord[]` |
+ * | DELETE /api/words/:wordId | | `TaughtWord[]` |
  * | GET /api/jobs/:id/summary?day= | | `SummaryView` |
  * | POST /api/jobs/:id/summary/send | `{day}` | `{sent: 'smtp', to} or {sent: 'file', path}` |
  * | PUT /api/jobs/:id/recordings/:recordingId | raw audio | 201/200 |
@@ -19,11 +24,11 @@
  *
  * Every error is `ApiProblem` with the status of its code.
  */
-import type { Fact } from '../../parser/types.ts';
+import type { Fact, Term } from '../../parser/types.ts';
 import type { EntryBody, Job, JobState } from '../jobs/types.ts';
 
 export type JobBrief = Job & { open: number; toBuy: number; lastNoteAt: string | null };
-export type NewJob = Pick<Job, 'name' | 'zone' | 'start' | 'areas' | 'builtYear' | 'mailTo' | 'mailAt'>;
+export type NewJob = Pick<Job, 'name' | 'zone' | 'start' | 'areas' | 'crew' | 'builtYear' | 'mailTo' | 'mailAt'>;
 
 export interface JobView {
   job: Job;
@@ -37,6 +42,8 @@ export interface NewNote {
   saidAt: string;
   text: string;
   by?: string | null;
+  /** Where the speaker stood, as chosen on the phone; what the words themselves place stays there. */
+  area?: string | null;
   /** Sound kept with the note (uploaded on its own). */
   recordingId?: string | null;
   photoIds?: string[];
@@ -65,6 +72,7 @@ export interface Talk {
   saidAt: string;
   by: string | null;
   text: string;
+  area?: string | null;
   recordingId: string | null;
   photoIds: string[];
   reply: Reply;
@@ -77,6 +85,10 @@ export interface NewEntry {
   by?: string | null;
   what: Exclude<EntryBody, { kind: 'noteRead' }>;
 }
+
+/** A word of the firm's own, read from the next note on like those that ship with the product. */
+export type NewWord = Pick<Term, 'name' | 'kind' | 'also' | 'counter' | 'soldBy'>;
+export type TaughtWord = NewWord & { id: string };
 
 export interface SummaryView {
   day: string;

@@ -7,29 +7,12 @@ import type { Site } from '../site.ts';
 import { takes } from '../voice/enclosures.ts';
 import { PROBLEMS, problemOf, Refused } from './errors.ts';
 import { FactShape } from './factShape.ts';
+import { Day, Id, Local } from './shapes.ts';
+import { wordsRoutes } from './words.ts';
 
 const BODY_LIMIT = '768kb';
 const NOTE_LIMIT = 256_000;
 const ENCLOSURE_LIMIT = 40_000_000;
-
-/** A day that the calendar has: `2026-02-30` is refused. */
-const realDay = (text: string) => {
-  const at = Date.parse(`${text.slice(0, 10)}T00:00:00Z`);
-  return !Number.isNaN(at) && new Date(at).toISOString().startsWith(text.slice(0, 10));
-};
-const Local = z
-  .string()
-  .regex(/^\d{4}-\d\d-\d\dT([01]\d|2[0-3]):[0-5]\d(:[0-5]\d)?$/, 'local time as 2026-05-12T15:20:00')
-  .refine(realDay, 'a day that the calendar has');
-const Day = z
-  .string()
-  .regex(/^\d{4}-\d\d-\d\d$/, 'day as 2026-05-12')
-  .refine(realDay, 'a day that the calendar has');
-const Id = z
-  .string()
-  .min(8)
-  .max(64)
-  .regex(/^[\w-]+$/);
 
 const zoneKnown = (zone: string) => {
   try {
@@ -45,6 +28,7 @@ const NewJob = z.object({
   zone: z.string().refine(zoneKnown, 'an IANA time zone, as America/Chicago'),
   start: Day,
   areas: z.array(z.string().trim().min(1).max(60)).max(60),
+  crew: z.array(z.string().trim().min(1).max(60)).max(60).optional(),
   builtYear: z.number().int().min(1600).max(2100).nullable(),
   mailTo: z.array(z.email()).max(20),
   mailAt: z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'a time as 17:30'),
@@ -53,6 +37,7 @@ const NewNote = z.object({
   saidAt: Local,
   text: z.string(),
   by: z.string().max(60).nullish(),
+  area: z.string().max(60).nullish(),
   recordingId: z.string().nullish(),
   photoIds: z.array(z.string()).optional(),
 });
@@ -155,6 +140,7 @@ export function makeApp(site: Site, pageFolder: string, callsAMinute = 600): Exp
   app.get('/healthz', (_req, res) => {
     res.json({ ok: true, mode: 'local' });
   });
+  app.use('/api/words', wordsRoutes(site));
   app.get('/api/jobs', async (_req, res) => {
     const jobs = await site.store.jobs();
     res.json(await Promise.all(jobs.map((job) => brief(site, job))));
@@ -162,7 +148,8 @@ export function makeApp(site: Site, pageFolder: string, callsAMinute = 600): Exp
   app.put('/api/jobs/:id', async (req, res) => {
     const id = Id.parse(req.params.id);
     const known = await site.store.job(id);
-    const job = { id, ...NewJob.parse(req.body) };
+    const given = NewJob.parse(req.body);
+    const job = { id, ...given, crew: given.crew ?? known?.crew ?? [] };
     await site.store.putJob(job);
     res.status(known ? 200 : 201).json(await brief(site, job));
   });

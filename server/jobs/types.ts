@@ -12,6 +12,8 @@ export interface Job {
   /** First day on site. */
   start: string;
   areas: string[];
+  /** Who works here: names that a note may give work to. */
+  crew?: string[];
   /** Year the building was put up, where known: lead and asbestos cautions ask for it. */
   builtYear: number | null;
   /** Who gets the day's summary. */
@@ -29,6 +31,8 @@ export interface Note {
   storedAt: string;
   by: string | null;
   text: string;
+  /** Where the speaker stood; holds for whatever the words place nowhere else. */
+  area?: string | null;
   /** Sound kept with the note. */
   recordingId: string | null;
   photoIds: string[];

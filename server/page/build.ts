@@ -23,13 +23,13 @@ const manifest = {
 };
 
 /**
- * Builds the phone page into `outDir`: `index.html`, `app.js` and its lazy chunks, `app.css`, the service worker,
- * the manifest and the icons. The folder is emptied first. Throws what esbuild throws when the sources do not compile.
+ * Builds the phone page into `outDir`: `index.html`, `app.js`, `app.css`, the reader that works beside the page, the
+ * service worker, the manifest and the icons. The folder is emptied first. Throws what esbuild throws when the sources do not compile.
  */
 export async function buildPage(outDir: string): Promise<void> {
   await rm(outDir, { recursive: true, force: true });
   await mkdir(outDir, { recursive: true });
-  const common = { bundle: true, minify: true, target: 'es2020', logLevel: 'warning', outdir: outDir } as const;
+  const common = { bundle: true, minify: true, target: 'es2022', logLevel: 'warning', outdir: outDir } as const;
   const { metafile } = await build({
     ...common,
     entryPoints: [
@@ -37,18 +37,24 @@ export async function buildPage(outDir: string): Promise<void> {
       { in: join(here, 'styles/app.css'), out: 'app' },
     ],
     format: 'esm',
-    splitting: true,
-    chunkNames: 'chunk-[hash]',
     jsx: 'automatic',
     jsxImportSource: 'preact',
     metafile: true,
+  });
+  await build({
+    ...common,
+    entryPoints: [{ in: join(here, 'worker/reader.ts'), out: 'reader' }],
+    format: 'iife',
   });
   await writeFile(join(outDir, 'index.html'), await readFile(join(here, 'index.html')));
   await writeFile(join(outDir, 'manifest.webmanifest'), JSON.stringify(manifest));
   await writeFile(join(outDir, 'icon.svg'), iconSvg());
   for (const side of [180, 192, 512]) await writeFile(join(outDir, `icon-${side}.png`), iconPng(side));
 
-  const built = Object.keys(metafile.outputs).map((file) => `/${relative(outDir, file).replaceAll('\\', '/')}`);
+  const built = [
+    ...Object.keys(metafile.outputs).map((file) => `/${relative(outDir, file).replaceAll('\\', '/')}`),
+    '/reader.js',
+  ];
   const shell = ['/', ...built, '/manifest.webmanifest', '/icon.svg', '/icon-192.png'];
   await build({
     ...common,

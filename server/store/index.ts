@@ -1,6 +1,7 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import knexOf, { type Knex } from 'knex';
+import type { Term } from '../../parser/types.ts';
 import type { Entry, Job, Note } from '../jobs/types.ts';
 import { migrationSource } from './migrations.ts';
 
@@ -36,6 +37,11 @@ export interface Store {
   /** Appends an entry once; false for a repeat of the same id. */
   putEntry(entry: Entry): Promise<boolean>;
   entries(jobId: string): Promise<Entry[]>;
+  /** The firm's own words, by their ids. */
+  words(): Promise<(Term & { id: string })[]>;
+  /** Keeps a word, or keeps it otherwise; false where it stood already. */
+  putWord(id: string, term: Term): Promise<boolean>;
+  dropWord(id: string): Promise<void>;
   /** One mail a job, day and set of recipients; false where it stands already. */
   putMail(mail: MailRow): Promise<boolean>;
   mail(id: string): Promise<MailRow | null>;
@@ -84,6 +90,7 @@ interface NoteRow {
   stored_at: string;
   by: string | null;
   text: string;
+  area: string | null;
   state: Note['state'];
   reply: string | null;
   recording_id: string | null;
@@ -97,6 +104,7 @@ const noteOf = (r: NoteRow) => ({
   storedAt: r.stored_at,
   by: r.by,
   text: r.text,
+  area: r.area,
   state: r.state,
   reply: r.reply,
   recordingId: r.recording_id,
@@ -109,6 +117,7 @@ interface JobRow {
   zone: string;
   start: string;
   areas: string;
+  crew: string;
   built_year: number | null;
   mail_to: string;
   mail_at: string;
@@ -120,6 +129,7 @@ const jobOf = (r: JobRow): Job => ({
   zone: r.zone,
   start: r.start,
   areas: JSON.parse(r.areas),
+  crew: JSON.parse(r.crew),
   builtYear: r.built_year,
   mailTo: JSON.parse(r.mail_to),
   mailAt: r.mail_at,
@@ -130,6 +140,7 @@ const jobRow = (j: Job): JobRow => ({
   zone: j.zone,
   start: j.start,
   areas: JSON.stringify(j.areas),
+  crew: JSON.stringify(j.crew ?? []),
   built_year: j.builtYear,
   mail_to: JSON.stringify(j.mailTo),
   mail_at: j.mailAt,
@@ -209,6 +220,7 @@ function storeOn(knex: Knex): Store {
           stored_at: note.storedAt,
           by: note.by,
           text: note.text,
+          area: note.area ?? null,
           state: note.state,
           reply: null,
           recording_id: note.recordingId,
@@ -250,6 +262,23 @@ function storeOn(knex: Knex): Store {
           .where({ job_id: jobId })
           .orderBy([{ column: 'at' }, { column: 'id' }])
       ).map(entryOf);
+    },
+    async words() {
+      const rows = await knex<{ id: string; term: string }>('word').orderBy('id');
+      return rows.map((r) => ({ ...(JSON.parse(r.term) as Term), id: r.id }));
+    },
+    async putWord(id, term) {
+      return knex.transaction(async (trx) => {
+        const known = await trx('word').where({ id }).first();
+        await trx('word')
+          .insert({ id, term: JSON.stringify(term) })
+          .onConflict('id')
+          .merge();
+        return !known;
+      });
+    },
+    async dropWord(id) {
+      await knex('word').where({ id }).delete();
     },
     async putMail(mail) {
       const [inserted] = await knex('mail')

@@ -68,6 +68,21 @@ const MIGRATIONS: readonly Migration[] = [
       });
     },
   },
+  {
+    name: '003-areas-crew-words',
+    async up(knex) {
+      await knex.schema.alterTable('note', (t) => {
+        t.text('area');
+      });
+      await knex.schema.alterTable('job', (t) => {
+        t.text('crew').notNullable().defaultTo('[]');
+      });
+      await knex.schema.createTable('word', (t) => {
+        t.text('id').primary();
+        t.text('term').notNullable();
+      });
+    },
+  },
 ];
 
 /** Hands the list to knex; nothing is read from disk, so a bundled server migrates too. */

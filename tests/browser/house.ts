@@ -54,6 +54,8 @@ const WEEK: [string, string, string][] = [
 
 export interface House {
   url: string;
+  /** Where the built page lies. */
+  page: string;
   store: Store;
   stop(): Promise<void>;
   /** Takes the server away, and brings it back at the same address over the same store. */
@@ -80,6 +82,7 @@ export async function openHouse({ notes = true } = {}): Promise<House> {
   const { port } = server.address() as AddressInfo;
   return {
     url: `http://127.0.0.1:${port}`,
+    page,
     store,
     away: () => closed(server),
     async back() {
@@ -88,7 +91,11 @@ export async function openHouse({ notes = true } = {}): Promise<House> {
     async stop() {
       await closed(server);
       // A page that was closed leaves its last request half way through the store.
-      while (asked.size) await Promise.allSettled(asked);
+      while (asked.size) {
+        await Promise.allSettled(asked);
+        // One that was answered may ask for the next.
+        await new Promise((resolve) => setTimeout(resolve, 20));
+      }
       await store.close();
       rmSync(folder, { recursive: true, force: true });
     },

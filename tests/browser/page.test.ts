@@ -31,7 +31,7 @@ afterEach(async () => {
 
 const open = async (screen: string) => {
   await page.goto(`${house.url}/#${screen}`);
-  await page.waitForSelector(`main h1`, { state: 'attached' });
+  await page.waitForSelector(screen === 'talk' ? '.slip' : 'main h1', { state: 'attached' });
 };
 const write = async (text: string) => {
   await page.fill('#words', text);

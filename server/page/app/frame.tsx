@@ -23,14 +23,14 @@ export function Frame() {
   const shown = useShown();
   const screen = useScreen();
   const view = shown.view && withPending(shown.view, shown.parcels);
-  if (!shown.started) return <main class="blank" />;
+  const none = !view && shown.asked && screen !== 'setup';
   return (
     <div class={`frame on-${screen}`}>
       <header class="head">
         <label class="job-pick">
           <span class="hidden">Job</span>
           <select value={shown.settings.jobId ?? ''} onChange={(e) => void chooseJob(e.currentTarget.value)}>
-            {!shown.jobs.length && <option value="">No job yet</option>}
+            {!shown.jobs.length && <option value="">{shown.asked ? 'No job yet' : 'Job'}</option>}
             {shown.jobs.map((job) => (
               <option key={job.id} value={job.id}>
                 {job.name}
@@ -44,13 +44,13 @@ export function Frame() {
       </header>
       <Unsent parcels={shown.parcels} reached={shown.reached} trouble={shown.trouble} />
       <main key={screen} class="screen">
-        {!view && screen !== 'setup' && shown.asked && <NoJob reached={shown.reached} />}
-        {view && screen === 'talk' && <TalkScreen view={view} />}
+        {none && <NoJob reached={shown.reached} />}
+        {!none && screen === 'talk' && <TalkScreen view={view ?? null} />}
         {view && screen === 'list' && <ListScreen view={view} />}
         {view && screen === 'order' && <OrderScreen view={view} />}
         {view && screen === 'trip' && <TripScreen view={view} />}
         {view && screen === 'day' && <DayScreen view={view} />}
-        {screen === 'setup' && <SetupScreen view={view} />}
+        {shown.started && screen === 'setup' && <SetupScreen view={view} />}
       </main>
       <div class="status">
         <p role="status">{shown.said?.text}</p>

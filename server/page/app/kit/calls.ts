@@ -1,4 +1,13 @@
-import type { ApiProblem, JobBrief, JobView, NewJob, SummaryView, Talk } from '../../../http/api.ts';
+import type {
+  ApiProblem,
+  JobBrief,
+  JobView,
+  NewJob,
+  NewWord,
+  SummaryView,
+  Talk,
+  TaughtWord,
+} from '../../../http/api.ts';
 
 /** The server answered, and said no. */
 export class Refused extends Error {
@@ -46,10 +55,14 @@ export const jobsCall = () => call<JobBrief[]>('GET', 'jobs');
 export const saveJobCall = (id: string, job: NewJob) => call<JobBrief>('PUT', `jobs/${at(id)}`, job);
 export const viewCall = (id: string) => call<JobView>('GET', `jobs/${at(id)}`);
 export const talksCall = (id: string) => call<Talk[]>('GET', `jobs/${at(id)}/notes`);
+export const wordsCall = () => call<TaughtWord[]>('GET', 'words');
+export const teachCall = (id: string, word: NewWord) => call<TaughtWord[]>('PUT', `words/${at(id)}`, word);
+export const forgetCall = (id: string) => call<TaughtWord[]>('DELETE', `words/${at(id)}`);
 export const summaryCall = (id: string, day: string) => call<SummaryView>('GET', `jobs/${at(id)}/summary?day=${day}`);
 export const sendSummaryCall = (id: string, day: string) =>
   call<{ sent: 'smtp'; to: string[] } | { sent: 'file'; path: string }>('POST', `jobs/${at(id)}/summary/send`, { day });
 
 export const photoPath = (jobId: string, id: string) => `/api/jobs/${at(jobId)}/photos/${at(id)}`;
 export const recordingPath = (jobId: string, id: string) => `/api/jobs/${at(jobId)}/recordings/${at(id)}`;
+export const paperPath = (jobId: string, paper: 'walk-through' | 'shopping') => `/api/jobs/${at(jobId)}/${paper}.pdf`;
 export const letterPath = (jobId: string, day: string) => `/api/jobs/${at(jobId)}/summary.html?day=${day}`;

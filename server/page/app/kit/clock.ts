@@ -1,5 +1,5 @@
-/** Wall time now in `zone`, ISO without zone: `2026-05-12T15:20:00`. */
-export function wallTime(zone: string): string {
+/** Wall time in `zone`, now or at another moment, ISO without zone: `2026-05-12T15:20:00`. */
+export function wallTime(zone: string, at = new Date()): string {
   const parts = new Intl.DateTimeFormat('en-CA', {
     timeZone: zone,
     hourCycle: 'h23',
@@ -9,7 +9,7 @@ export function wallTime(zone: string): string {
     hour: '2-digit',
     minute: '2-digit',
     second: '2-digit',
-  }).formatToParts(new Date());
+  }).formatToParts(at);
   const part = (type: Intl.DateTimeFormatPartTypes) => parts.find((p) => p.type === type)?.value ?? '00';
   return `${part('year')}-${part('month')}-${part('day')}T${part('hour')}:${part('minute')}:${part('second')}`;
 }

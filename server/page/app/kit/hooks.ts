@@ -11,7 +11,7 @@ export function useShown(): Shown {
 const screens = ['talk', 'list', 'order', 'trip', 'day', 'setup'] as const;
 export type Screen = (typeof screens)[number];
 
-const screenOf = (hash: string): Screen => screens.find((s) => `#${s}` === hash) ?? 'talk';
+export const screenOf = (hash: string): Screen => screens.find((s) => `#${s}` === hash) ?? 'talk';
 
 /** The screen named in the address, so that the phone's own back key works. */
 export function useScreen(): Screen {

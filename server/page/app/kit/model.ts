@@ -1,10 +1,11 @@
 import { v7 as newId } from 'uuid';
 import type { Fact } from '../../../../parser/types.ts';
-import type { JobBrief, JobView, NewEntry, NewJob, Talk } from '../../../http/api.ts';
-import { jobsCall, Refused, saveJobCall, talksCall, viewCall } from './calls.ts';
+import type { JobBrief, JobView, NewEntry, NewJob, NewNote, NewWord, Talk, TaughtWord } from '../../../http/api.ts';
+import { forgetCall, jobsCall, Refused, saveJobCall, talksCall, teachCall, viewCall, wordsCall } from './calls.ts';
 import { wallTime } from './clock.ts';
 import { type Delivered, discard, flush, keep, waiting } from './outbox.ts';
 import { type Parcel, phoneStore, plainSettings, type Settings } from './phoneStore.ts';
+import { readOnPhone } from './reader.ts';
 
 /** Everything that the screens show. Replaced whole at each change, never changed in place. */
 export interface Shown {
@@ -16,6 +17,8 @@ export interface Shown {
   /** The phone's own reading of notes that wait, by note. */
   readings: ReadonlyMap<string, Fact[]>;
   settings: Settings;
+  /** The firm's own words. */
+  words: TaughtWord[];
   /** Has the server been asked yet, since the page was opened? */
   asked: boolean;
   /** Did the server answer the last time? */
@@ -34,6 +37,7 @@ let shown: Shown = {
   parcels: [],
   readings: new Map(),
   settings: plainSettings,
+  words: [],
   asked: false,
   reached: true,
   trouble: null,
@@ -57,12 +61,12 @@ function show(change: Partial<Shown>): void {
 export async function start(): Promise<void> {
   const db = await phoneStore();
   const settings = { ...plainSettings, ...(await db.get('settings', 'phone')) };
-  show({ settings, jobs: await db.getAll('jobs'), parcels: await waiting() });
+  show({ settings, jobs: await db.getAll('jobs'), words: await db.getAll('words'), parcels: await waiting() });
+  markBegun();
   if (settings.jobId) await showKept(settings.jobId);
   await gatherCutRecordings();
   show({ started: true });
-  for (const parcel of shown.parcels)
-    if (parcel.kind === 'note') void readHere(parcel.id, parcel.note.text, parcel.note.saidAt);
+  for (const parcel of shown.parcels) if (parcel.kind === 'note') void readHere(parcel.id, parcel.note);
   addEventListener('online', () => void sync());
   document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && void sync());
   setInterval(() => shown.parcels.length > 0 && void sync(), 15_000);
@@ -72,6 +76,19 @@ export async function start(): Promise<void> {
 async function showKept(jobId: string): Promise<void> {
   const db = await phoneStore();
   show({ view: (await db.get('views', jobId)) ?? null, talks: (await db.get('talks', jobId))?.talks ?? [] });
+}
+
+/** A choice made, or a note said, before the phone's store is open waits for it. */
+let markBegun: () => void;
+const begun = new Promise<void>((resolve) => {
+  markBegun = resolve;
+});
+
+/** The job that is talked about, or null. On a phone's first visit the server has to be asked. */
+export async function openJob(): Promise<string | null> {
+  await begun;
+  if (!shown.settings.jobId) await sync();
+  return shown.settings.jobId;
 }
 
 let syncing: Promise<void> | null = null;
@@ -104,7 +121,8 @@ async function round(): Promise<void> {
     const jobId = jobs.find((j) => j.id === shown.settings.jobId)?.id ?? jobs[0]?.id;
     if (!jobId) return;
     if (jobId !== shown.settings.jobId) await settle({ jobId });
-    const [view, talks] = await Promise.all([viewCall(jobId), talksCall(jobId)]);
+    const [view, talks, words] = await Promise.all([viewCall(jobId), talksCall(jobId), wordsCall()]);
+    await keepWords(words);
     await db.put('views', { ...view, id: jobId });
     await db.put('talks', { id: jobId, talks });
     if (shown.settings.jobId === jobId) show({ view, talks });
@@ -118,12 +136,13 @@ async function round(): Promise<void> {
 async function delivered({ parcel, reply, view }: Delivered): Promise<void> {
   if (view && view.job.id === shown.settings.jobId) show({ view });
   if (parcel.kind !== 'note' || !reply || parcel.jobId !== shown.settings.jobId) return;
-  const { saidAt, text, by, recordingId, photoIds } = parcel.note;
+  const { saidAt, text, by, area, recordingId, photoIds } = parcel.note;
   const talk = {
     id: parcel.id,
     saidAt,
     text,
     by: by ?? null,
+    area: area ?? null,
     recordingId: recordingId ?? null,
     photoIds: photoIds ?? [],
     reply,
@@ -140,6 +159,7 @@ async function post(parcel: Parcel): Promise<void> {
 }
 
 export async function settle(change: Partial<Settings>): Promise<void> {
+  await begun;
   const settings = { ...shown.settings, ...change };
   show({ settings });
   await (await phoneStore()).put('settings', settings, 'phone');
@@ -151,17 +171,20 @@ export async function chooseJob(jobId: string): Promise<void> {
   await sync();
 }
 
+/** What comes with the words of a note. */
+export interface With {
+  photos?: readonly Blob[];
+  sound?: { id: string; data: Blob } | null;
+  /** Local wall time, where it was said earlier than it is sent. */
+  saidAt?: string;
+}
+
 /** Keeps a note on the phone with the time it was said, reads it here, and sends it as soon as that can be done. */
-export async function sendNote(
-  text: string,
-  photos: readonly Blob[] = [],
-  sound: { id: string; data: Blob } | null = null,
-): Promise<void> {
+export async function sendNote(text: string, { photos = [], sound = null, saidAt }: With = {}): Promise<void> {
   const { settings } = shown;
   if (!settings.jobId) return;
   const jobId = settings.jobId;
   const id = newId();
-  const saidAt = wallTime(zoneOf(jobId));
   const photoIds: string[] = [];
   for (const data of photos) {
     const photoId = newId();
@@ -169,11 +192,17 @@ export async function sendNote(
     await keep({ id: photoId, jobId, kind: 'photo', data, parked: null });
   }
   if (sound) await keep({ id: sound.id, jobId, kind: 'recording', data: sound.data, parked: null });
-  const said = settings.area ? `${settings.area}: ${text}` : text;
-  const note = { saidAt, text: said, by: settings.by || null, recordingId: sound?.id ?? null, photoIds };
+  const note: NewNote = {
+    saidAt: saidAt ?? wallTime(zoneOf(jobId)),
+    text,
+    by: settings.by || null,
+    area: settings.area || null,
+    recordingId: sound?.id ?? null,
+    photoIds,
+  };
   await post({ id, jobId, kind: 'note', note, parked: null });
   say('Kept on this phone.');
-  void readHere(id, said, saidAt);
+  void readHere(id, note);
   await sync();
   if (!shown.parcels.some((p) => p.id === id)) say('Sent.');
 }
@@ -213,12 +242,28 @@ export function zoneOf(jobId: string): string {
   return job?.zone ?? Intl.DateTimeFormat().resolvedOptions().timeZone;
 }
 
-/** Reads a note on the phone. Without the reader at hand the note waits plain: the server reads it in any case. */
-async function readHere(id: string, text: string, saidAt: string): Promise<void> {
-  const reader = await import('../../../../parser/index.ts').catch(() => null);
-  if (!reader) return;
-  const { facts } = reader.readNote(text, { saidAt, areas: shown.view?.job.areas ?? [] });
-  show({ readings: new Map(shown.readings).set(id, facts) });
+/** Reads a note on the phone. Without the reader at hand the note waits plain. */
+async function readHere(id: string, { text, saidAt, area }: NewNote): Promise<void> {
+  const { areas = [], crew = [] } = shown.view?.job ?? {};
+  const options = { saidAt, areas, area: area ?? null };
+  const facts = await readOnPhone({ id, text, options, taught: shown.words, crew });
+  if (facts) show({ readings: new Map(shown.readings).set(id, facts) });
+}
+
+async function keepWords(words: TaughtWord[]): Promise<void> {
+  const db = await phoneStore();
+  await db.clear('words');
+  for (const word of words) await db.put('words', word);
+  show({ words });
+}
+
+/** Teaches the firm a word, or teaches it otherwise. Only the server can: throws what its call throws. */
+export async function teach(word: NewWord, id: string = newId()): Promise<void> {
+  await keepWords(await teachCall(id, word));
+}
+
+export async function forget(id: string): Promise<void> {
+  await keepWords(await forgetCall(id));
 }
 
 /** A recording that a dead battery or a closed page cut short is kept like any other. */

@@ -73,6 +73,7 @@ export function talksShown(
         saidAt: note.saidAt,
         by: note.by ?? null,
         text: note.text,
+        area: note.area ?? null,
         recordingId: note.recordingId ?? null,
         photoIds: note.photoIds ?? [],
         reply: { noteId: parcel.id, facts: [], lines: [], ask: null, unread: false },

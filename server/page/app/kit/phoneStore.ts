@@ -1,5 +1,5 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type { JobBrief, JobView, NewEntry, NewNote, Talk } from '../../../http/api.ts';
+import type { JobBrief, JobView, NewEntry, NewNote, Talk, TaughtWord } from '../../../http/api.ts';
 
 /** Something that waits to go to the server. `id` is made once, on the phone, before the first write. */
 export type Parcel = {
@@ -33,6 +33,7 @@ interface Phone extends DBSchema {
   views: { key: string; value: JobView & { id: string } };
   talks: { key: string; value: { id: string; talks: Talk[] } };
   settings: { key: string; value: Settings };
+  words: { key: string; value: TaughtWord };
   /** Pieces of a recording as they come; a recording cut short by a dead battery is put together from them. */
   sound: { key: [string, number]; value: { recordingId: string; n: number; jobId: string; piece: Blob } };
 }
@@ -41,8 +42,10 @@ let opened: Promise<IDBPDatabase<Phone>> | null = null;
 
 /** The phone's own store. A buffer, not an archive: what is sent is taken out of the outbox. */
 export function phoneStore(): Promise<IDBPDatabase<Phone>> {
-  opened ??= openDB<Phone>('scratchcoat', 1, {
-    upgrade(db) {
+  opened ??= openDB<Phone>('scratchcoat', 2, {
+    upgrade(db, before) {
+      if (before < 2) db.createObjectStore('words', { keyPath: 'id' });
+      if (before >= 1) return;
       db.createObjectStore('outbox', { keyPath: 'id' });
       db.createObjectStore('jobs', { keyPath: 'id' });
       db.createObjectStore('views', { keyPath: 'id' });

@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import type { Fact } from '../../../../parser/types.ts';
 import type { JobView, Reply } from '../../../http/api.ts';
 import { canSpeak, readAloud } from '../kit/aloud.ts';
@@ -6,6 +7,7 @@ import type { ShownTalk } from '../kit/pending.ts';
 import type { Parcel } from '../kit/phoneStore.ts';
 import { factWords, kindWord } from '../kit/words.ts';
 import { Enclosures } from './Enclosures.tsx';
+import { isTimed, secondWords } from './transcripts.ts';
 
 type ReplyLine = Reply['lines'][number];
 
@@ -20,10 +22,16 @@ interface Props {
   onFact: (index: number) => void;
 }
 
+/** A recorded talk brings more facts than a thumb can pass by; the others are a tap away. */
+const factsAtFirst = 12;
+/** Above this many characters, words are folded away under their first. */
+const longWords = 1200;
+
 /** One note as it was said, and under it what was understood. */
 export function Slip({ slip, view, parcels, onFact }: Props) {
   const { reply } = slip;
   const facts = slip.facts.flatMap((fact, index) => (fact ? [{ fact, index }] : []));
+  const [all, setAll] = useState(false);
   const spoken = [...reply.lines.map((line) => line.text), ...(reply.ask ? [reply.ask] : [])];
   return (
     <article class="slip" data-note={slip.id}>
@@ -31,9 +39,14 @@ export function Slip({ slip, view, parcels, onFact }: Props) {
         <span>{clockOf(slip.saidAt)}</span> <span>{slip.by}</span>
       </p>
       <div class="said">
-        <p class="words">
-          <Underlined text={slip.text} facts={facts.map(({ fact }) => fact)} />
-        </p>
+        {slip.area && <p class="stood">In: {slip.area}</p>}
+        {slip.text.length > longWords ? (
+          <Long text={slip.text} facts={facts.map(({ fact }) => fact)} />
+        ) : (
+          <p class="words">
+            <Underlined text={slip.text} facts={facts.map(({ fact }) => fact)} />
+          </p>
+        )}
         <Enclosures jobId={view.job.id} photoIds={slip.photoIds} recordingId={slip.recordingId} parcels={parcels} />
       </div>
       {slip.unsent && (
@@ -44,7 +57,7 @@ export function Slip({ slip, view, parcels, onFact }: Props) {
       {reply.unread && <p class="not-sent">Kept, but it could not be read. It will be read again later.</p>}
       {facts.length > 0 && (
         <ul class="facts" aria-label="Understood">
-          {facts.map(({ fact, index }) => (
+          {facts.slice(0, all ? facts.length : factsAtFirst).map(({ fact, index }) => (
             <li key={index}>
               <button
                 type="button"
@@ -55,12 +68,18 @@ export function Slip({ slip, view, parcels, onFact }: Props) {
                 <i>
                   {kindWord(fact)}
                   {fact.confidence < 0.5 && '?'}
+                  {fact.at !== undefined && ` at ${secondWords(fact.at)}`}
                 </i>
                 {factWords(fact, view.today)}
               </button>
             </li>
           ))}
         </ul>
+      )}
+      {!all && facts.length > factsAtFirst && (
+        <button type="button" class="plain more" onClick={() => setAll(true)}>
+          {facts.length - factsAtFirst} more understood
+        </button>
       )}
       {reply.lines.length > 0 && (
         <ul class="reply">
@@ -84,6 +103,23 @@ export function Slip({ slip, view, parcels, onFact }: Props) {
         </button>
       )}
     </article>
+  );
+}
+
+/** Long talk under its first words; the rest is drawn when it is asked for. */
+function Long({ text, facts }: { text: string; facts: readonly Fact[] }) {
+  const [open, setOpen] = useState(false);
+  return (
+    <details class="long" onToggle={(e) => setOpen(e.currentTarget.open)}>
+      <summary>
+        <b>{isTimed(text) ? 'Recorded talk' : 'Long note'}</b>, {text.trim().split('\n').length} lines
+      </summary>
+      {open && (
+        <p class="words">
+          <Underlined text={text} facts={facts} />
+        </p>
+      )}
+    </details>
   );
 }
 

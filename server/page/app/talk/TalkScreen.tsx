@@ -12,7 +12,7 @@ import { Slip } from './Slip.tsx';
 const atFirst = 12;
 
 /** The conversation: slips of what was said, what was understood, and the box to say more. */
-export function TalkScreen({ view }: { view: JobView }) {
+export function TalkScreen({ view }: { view: JobView | null }) {
   const { talks, parcels, readings } = useShown();
   const [fact, setFact] = useState<{ noteId: string; index: number } | null>(null);
   const log = useRef<HTMLDivElement>(null);
@@ -20,8 +20,8 @@ export function TalkScreen({ view }: { view: JobView }) {
   // History is there before the region goes live, so that only what is new is announced.
   const [live, setLive] = useState(false);
   const slips = useMemo(
-    () => talksShown(talks, parcels, view.job.id, readings),
-    [talks, parcels, readings, view.job.id],
+    () => (view ? talksShown(talks, parcels, view.job.id, readings) : []),
+    [talks, parcels, readings, view?.job.id],
   );
   const last = slips.at(-1);
   useEffect(() => {
@@ -36,7 +36,7 @@ export function TalkScreen({ view }: { view: JobView }) {
     <div class="talk">
       <h1 class="hidden">Talk</h1>
       <div class="slips" ref={log} role="log" aria-live={live ? 'polite' : 'off'} aria-label="Notes and replies">
-        {!slips.length && (
+        {view && !slips.length && (
           <p class="empty">
             Say what you did, what you found and what you need, the way you would tell a partner. One note at the end of
             a task is enough.
@@ -47,23 +47,24 @@ export function TalkScreen({ view }: { view: JobView }) {
             Earlier notes
           </button>
         )}
-        {groupBy(slips.slice(-most), (slip) => slip.saidAt.slice(0, 10)).map(([day, said]) => (
-          <section key={day}>
-            <h2 class="day-rule">{dayWords(day, view.today)}</h2>
-            {said.map((slip) => (
-              <Slip
-                key={slip.id}
-                slip={slip}
-                view={view}
-                parcels={parcels}
-                onFact={(index) => setFact({ noteId: slip.id, index })}
-              />
-            ))}
-          </section>
-        ))}
+        {view &&
+          groupBy(slips.slice(-most), (slip) => slip.saidAt.slice(0, 10)).map(([day, said]) => (
+            <section key={day}>
+              <h2 class="day-rule">{dayWords(day, view.today)}</h2>
+              {said.map((slip) => (
+                <Slip
+                  key={slip.id}
+                  slip={slip}
+                  view={view}
+                  parcels={parcels}
+                  onFact={(index) => setFact({ noteId: slip.id, index })}
+                />
+              ))}
+            </section>
+          ))}
       </div>
       <Composer view={view} />
-      {fact && chosen && (
+      {view && fact && chosen && (
         <FactSheet noteId={fact.noteId} index={fact.index} fact={chosen} view={view} onClose={() => setFact(null)} />
       )}
     </div>

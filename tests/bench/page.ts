@@ -1,0 +1,61 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { JOB, openBrowser, openHouse, PHONE } from '../browser/house.ts';
+
+/**
+ * The phone page's first load, nothing kept on the phone yet, on a processor slowed down four times: how soon the box
+ * takes words and Send answers, and when the notes are there; then the same with the shell kept. And what travels:
+ * `npx tsx tests/bench/page.ts`.
+ */
+const RUNS = 9;
+const SLOWER = 4;
+
+const browser = await openBrowser();
+const house = await openHouse();
+const times = { 'first load, box works': [] as number[], 'first load, notes shown': [] as number[] };
+const later = { 'later load, box works': [] as number[], 'later load, notes shown': [] as number[] };
+
+for (let k = 0; k < RUNS; k++) {
+  const context = await browser.newContext({ viewport: PHONE, timezoneId: JOB.zone });
+  const page = await context.newPage();
+  const devtools = await context.newCDPSession(page);
+  await devtools.send('Emulation.setCPUThrottlingRate', { rate: SLOWER });
+  const load = async () => {
+    await page.waitForSelector('.slip');
+    return page.evaluate(() => ({
+      works: performance.getEntriesByName('interactive')[0]!.startTime,
+      shown: performance.now(),
+    }));
+  };
+  await page.goto(house.url);
+  const first = await load();
+  times['first load, box works'].push(first.works);
+  times['first load, notes shown'].push(first.shown);
+  await page.evaluate(async () => (await navigator.serviceWorker.ready).active?.state);
+  await page.waitForTimeout(1500);
+  await page.reload();
+  const second = await load();
+  later['later load, box works'].push(second.works);
+  later['later load, notes shown'].push(second.shown);
+  await context.close();
+}
+for (const [name, all] of Object.entries({ ...times, ...later })) {
+  all.sort((a, b) => a - b);
+  const [median, worst] = [all[Math.floor(all.length / 2)]!, all.at(-1)!];
+  console.log(`${name}: median ${Math.round(median)} ms, worst of ${RUNS} ${Math.round(worst)} ms`);
+}
+
+const built = Object.fromEntries(
+  readdirSync(house.page).map((file) => [file, gzipSync(readFileSync(join(house.page, file))).length]),
+);
+const { 'reader.js': reader = 0, ...shell } = built;
+const whole = ['index.html', 'app.js', 'app.css', 'icon.svg', 'manifest.webmanifest'].reduce(
+  (sum, file) => sum + (shell[file] ?? 0),
+  0,
+);
+console.log(
+  `first load, compressed: ${(whole / 1000).toFixed(1)} KB; the reader with its vocabulary, later: ${(reader / 1000).toFixed(1)} KB`,
+);
+await browser.close();
+await house.stop();

@@ -1,0 +1,113 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import type { Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { Fact } from '../../parser/types.ts';
+import { makeApp } from '../../server/http/app.ts';
+import { Site } from '../../server/site.ts';
+import { openStore, type Store } from '../../server/store/index.ts';
+import { Enclosures } from '../../server/voice/enclosures.ts';
+
+const JOB = {
+  name: 'Barn loft',
+  zone: 'America/Chicago',
+  start: '2026-05-11',
+  areas: ['loft', 'stall'],
+  builtYear: 1950,
+  mailTo: [],
+  mailAt: '17:30',
+};
+const WORD = 'word-0000-0001';
+
+let folder: string;
+let store: Store;
+let server: Server;
+let url: string;
+
+beforeEach(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'words-test-'));
+  store = await openStore(join(folder, 'data'));
+  const site = new Site({
+    store,
+    enclosures: new Enclosures(join(folder, 'enclosures')),
+    now: () => new Date('2026-05-13T20:30:00Z'),
+    mail: { smtpUrl: null, from: 'test@example.org', folder: join(folder, 'mail') },
+  });
+  server = makeApp(site, folder, 10_000).listen(0, '127.0.0.1');
+  await new Promise((resolve) => server.once('listening', resolve));
+  url = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
+  await call('PUT', 'jobs/job-barn-0001', JOB);
+});
+afterEach(async () => {
+  await new Promise((resolve) => server.close(resolve));
+  await store.close();
+  rmSync(folder, { recursive: true });
+});
+
+async function call(method: string, path: string, body?: object) {
+  const answer = await fetch(`${url}/api/${path}`, {
+    method,
+    ...(body && { headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }),
+  });
+  return { status: answer.status, body: await answer.json() };
+}
+
+let notes = 0;
+async function factsOf(text: string, more: object = {}): Promise<Fact[]> {
+  const path = `jobs/job-barn-0001/notes/note-${String(notes++).padStart(8, '0')}`;
+  return (await call('PUT', path, { saidAt: '2026-05-13T10:00:00', text, ...more })).body.facts;
+}
+
+describe('words of the firm', () => {
+  const said = 'Need 2 of the green stuff.';
+
+  it('are read from the next note on, and no more once they are forgotten', async () => {
+    expect(await factsOf(said)).not.toContainEqual(expect.objectContaining({ item: 'zip panel' }));
+    const word = { name: 'Zip panel', kind: 'material', also: ['green stuff'], counter: 'lumber', soldBy: ['sheet'] };
+    const taught = await call('PUT', `words/${WORD}`, word);
+    expect(taught).toMatchObject({ status: 201, body: [{ id: WORD, name: 'zip panel' }] });
+    expect(await factsOf(said)).toContainEqual(expect.objectContaining({ kind: 'material', item: 'zip panel' }));
+    expect((await call('GET', 'jobs/job-barn-0001')).body.state.order).toContainEqual(
+      expect.objectContaining({ item: 'zip panel', counter: 'lumber' }),
+    );
+    expect((await call('PUT', `words/${WORD}`, { ...word, also: ['grey stuff'] })).status).toBe(200);
+    expect((await call('GET', 'words')).body).toHaveLength(1);
+    expect((await call('DELETE', `words/${WORD}`)).body).toEqual([]);
+    expect(await factsOf('Need 2 of the grey stuff.')).not.toContainEqual(
+      expect.objectContaining({ item: 'zip panel' }),
+    );
+  });
+
+  it.each([
+    ['no name', { name: ' ', kind: 'material' }],
+    ['marks of the vocabulary', { name: 'a; b', kind: 'material' }],
+    ['no such kind', { name: 'widget', kind: 'verb' }],
+  ])('are refused with %s', async (_what, word) => {
+    expect(await call('PUT', `words/${WORD}`, word)).toMatchObject({ status: 400, body: { code: 'body-wrong' } });
+  });
+});
+
+it('gives work to the crew by name, as the name is written; saving a job without a crew keeps it', async () => {
+  await call('PUT', 'jobs/job-barn-0001', { ...JOB, crew: ['Zebulon Marsh'] });
+  await call('PUT', 'jobs/job-barn-0001', JOB);
+  expect((await call('GET', 'jobs')).body[0].crew).toEqual(['Zebulon Marsh']);
+  expect(await factsOf('Zebulon will call the inspector tomorrow.')).toContainEqual(
+    expect.objectContaining({ kind: 'followUp', who: 'Zebulon Marsh' }),
+  );
+});
+
+describe('the area that a note was said in', () => {
+  it('holds for what the words place nowhere else, and leaves the words as they were said', async () => {
+    const text = 'Hinge is cracked. In the stall the latch is missing.';
+    const facts = await factsOf(text, { area: 'loft' });
+    expect(facts.map((f) => f.area)).toEqual(['loft', 'stall']);
+    expect((await call('GET', 'jobs/job-barn-0001/notes')).body).toMatchObject([{ text, area: 'loft' }]);
+    expect((await call('GET', 'jobs/job-barn-0001')).body.state.items[0].area).toBe('loft');
+  });
+
+  it('is not laid upon an instruction about the whole job', async () => {
+    expect(await factsOf("What's left?", { area: 'loft' })).toMatchObject([{ kind: 'command', area: null }]);
+  });
+});
