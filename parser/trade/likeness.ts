@@ -62,6 +62,11 @@ const SAME: Readonly<Record<string, string>> = {
   hose: 'hose',
   shelve: 'shelf',
   shelving: 'shelf',
+  punky: 'rot',
+  spongy: 'rot',
+  soft: 'rot',
+  rotted: 'rot',
+  rotten: 'rot',
 };
 
 /** A word without its ending. */

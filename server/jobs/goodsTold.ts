@@ -1,5 +1,6 @@
 import { likeness, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Fact, Material } from '../../parser/types.ts';
+import { numberOf } from './asSaid.ts';
 import { type Goods, onHandOf, openNeed, type Position, toBuy } from './materials.ts';
 
 /** What words without a count say of goods that stand on the list: only the list knows what "both tubes" are. */
@@ -19,16 +20,9 @@ const COMES =
 const GONE =
   /(?:^|[.;!?,\n]|\band\b)\s*(?:the |that |both |all the )?([a-z0-9][^.;!?,\n]{1,40}?)(?:'s| is| are|'re) (?:all )?gone\b/g;
 const USED_UP = /\bused (?:up )?(?:all (?:of )?|the (?:last|rest)(?: of)? )(?:the |that |those )?([^.;!?,\n]{2,40})/g;
-const MADE =
-  /\bmake (?:that |the |those |it )?([a-z][^.;!?,\n]{1,40}?) ([a-z]+|\d+)(?: [a-z]+)?,? (?:not|instead of) (?:[a-z]+|\d+)\b/g;
 /** Where the next clause of a list begins. */
 const CLAUSE =
   /^(?:i|we|he|she|they|it|that's|so|but|still|need|gonna|only|which|where|because|cause|if|when|then|him|put|is|was)\b/;
-
-const NUMBERS: Readonly<Record<string, number>> = Object.fromEntries(
-  'one two three four five six seven eight nine ten eleven twelve'.split(' ').map((word, k) => [word, k + 1]),
-);
-const numberOf = (word: string): number | null => NUMBERS[word] ?? (/^\d+$/.test(word) ? Number(word) : null);
 
 /** Goods of the list that a note tells of in words that point back: fetched, ordered, come, gone, counted anew. */
 export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: Goods): GoodsTold[] {
@@ -74,11 +68,6 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
       const position = meant(goods, wordsOf(match[1]!), (p) => onHandOf(p).compare(0) > 0);
       if (position) tell(position, 'used', match.index, match.index + match[0].length, onHandOf(position).valueOf());
     }
-  for (const match of said.matchAll(MADE)) {
-    const count = numberOf(match[2]!);
-    const position = meant(goods, wordsOf(match[1]!), () => true);
-    if (count !== null && position) tell(position, 'need', match.index, match.index + match[0].length, count, 'total');
-  }
   return out;
 }
 
@@ -96,6 +85,7 @@ function piecesOf(list: string, offset: number): Piece[] {
   for (const { 0: raw, index } of list.matchAll(pattern)) {
     const piece = raw.replace(/^\s*(?:and|plus)\b/, '').trim();
     if (!piece) continue;
+    if (/^that's (?:all|what)\b/.test(piece)) continue;
     if (CLAUSE.test(piece)) break;
     const [, count, name] =
       /^(?:(?:me|us|all|the|both|of|that|those|our|other|last|same|a|an|new|full|whole|just|only)\s+)*(\d+|[a-z]+)?\s*(.*)$/.exec(

@@ -2,7 +2,7 @@ import { sameArea, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Done, FollowUp, Problem } from '../../parser/types.ts';
 import { add, type Board, enter, isLive, isWork, leave, reword, type Standing, sharing } from './board.ts';
 import type { Question } from './ledger.ts';
-import { find, type Match } from './match.ts';
+import { find, headOf, type Match } from './match.ts';
 import type { Entry, Event, ItemState } from './types.ts';
 
 export function event(entry: Entry, what: string, words: string | null): Event {
@@ -19,6 +19,8 @@ export interface Telling {
   apart: boolean;
   /** Items that the same note has met so far. */
   met: readonly Standing[];
+  /** The words of its sentence up to it, from the last fact on. */
+  lead: string;
   /** Where a match that is close and not sure is asked about. */
   questions: Question[];
 }
@@ -29,7 +31,7 @@ function ask({ entry, questions }: Telling, question: string, item: Standing): v
   questions.push({ noteId: entry.source?.noteId ?? entry.id, ask: question, item, whileOpen: true });
 }
 
-export function open({ board, entry, key }: Telling, from: Opening, quote: string | null): Standing {
+export function open({ board, entry, key, lead }: Telling, from: Opening, quote: string | null): Standing {
   const day = entry.at.slice(0, 10);
   const item: Standing = {
     problem: null,
@@ -53,7 +55,7 @@ export function open({ board, entry, key }: Telling, from: Opening, quote: strin
           : `${from.task} ${from.problem} ${from.thing ?? ''}`,
       ),
     ),
-    told: new Set(wordsOf(quote ?? '')),
+    told: new Set([...wordsOf(quote ?? ''), ...wordsOf(lead)]),
     met: [key],
   };
   add(board, item);
@@ -96,11 +98,17 @@ const phraseOf = (thing: string, defect: string) =>
 /** A problem opens an item, joins one that stands, or closes what was put right. */
 export function meetProblem(telling: Telling, fact: Problem): Standing {
   const { board, entry, apart } = telling;
-  const sought = { words: wordsOf(`${fact.thing} ${fact.defect}`), area: fact.area, quote: fact.quote };
+  const sought = {
+    words: wordsOf(`${fact.thing} ${fact.defect}`),
+    area: fact.area,
+    quote: `${telling.lead} ${fact.quote}`,
+    head: headOf(fact.thing),
+  };
+  const fits = (item: Standing) => sameThing(item, fact.thing, sought.words);
   const again = /\b(?:still|again|back)\b/.test(fact.quote.toLowerCase());
-  const live = apart ? null : find(board, sought);
+  const live = apart ? null : find(board, sought, { fits });
   const closed =
-    apart || live?.sure || !(again || fact.state === 'fixed') ? null : find(board, sought, { where: ['closed'] });
+    apart || live?.sure || !(again || fact.state === 'fixed') ? null : find(board, sought, { where: ['closed'], fits });
   const match = live?.sure ? live : closed?.sure ? closed : live;
   if (match?.sure) {
     const { item } = match;
@@ -123,6 +131,12 @@ export function meetProblem(telling: Telling, fact: Problem): Standing {
   );
   if (fact.state === 'fixed') setState(board, item, entry, 'done', fact.quote);
   return wonder(telling, match, item);
+}
+
+/** Two flaws of one thing may be one; flaws of two things are two, whatever words they share. */
+function sameThing(item: Standing, thing: string, words: ReadonlySet<string>): boolean {
+  const mine = headOf(thing);
+  return item.thing === null ? item.words.has(mine) : item.words.has(mine) || words.has(headOf(item.thing));
 }
 
 /** A follow-up joins the problem it repairs, the item it repeats, or opens its own. */
@@ -209,8 +223,10 @@ const PUTS = stems(
 );
 /** Work that comes before a repair and does not end it. */
 const BEFORE = stems(
-  'pull remove cut dig demo tear strip probe check test look measure walk tarp cover bring drop haul shut open run buy order mark scrape expose',
+  'pull remove cut dig demo tear strip probe check test retest look measure walk tarp cover shut open buy order mark expose hose wash wait',
 );
+/** Getting a thing somewhere. */
+const CARRIES = stems('get take bring drop run deliver haul send return carry');
 /** Words that end whatever they are said of. */
 const ENDS = stems('finish complete wrap done handle close');
 
@@ -226,7 +242,7 @@ export function meetDone(telling: Telling, fact: Done): Standing {
   const object = objectWords(fact.task);
   const words = object.size ? wordsOf(fact.task) : wordsOf(`${fact.task} ${fact.quote}`);
   const fits = (item: Standing) => answers(item, fact.task);
-  const sought = { words, area: fact.area, quote: fact.quote };
+  const sought = { words, area: fact.area, quote: fact.quote, head: headOf(fact.task) };
   const whole = telling.apart ? null : find(board, sought, { fits, sure: 0.6, anyOf: false });
   const thing =
     whole?.sure || telling.apart || !object.size
@@ -250,7 +266,7 @@ export function meetDone(telling: Telling, fact: Done): Standing {
 function answers(item: Standing, done: string): boolean {
   const verb = stem(done.split(' ')[0]!);
   const owed = stem(item.task.split(' ')[0]!);
-  if (ENDS.has(verb) || verb === owed) return true;
+  if (ENDS.has(verb) || verb === owed || (CARRIES.has(verb) && CARRIES.has(owed))) return true;
   if (BEFORE.has(verb)) return false;
   if (item.task.includes(':') || !isWork(owed)) return true;
   return PUTS.has(verb) && PUTS.has(owed) ? true : item.problem !== null;
@@ -266,15 +282,6 @@ function replacedBy(board: Board, fact: Done): Standing | null {
   );
   return fits.length === 1 ? fits[0]! : null;
 }
-
-/** The word that says what a thing is: "toilet shutoff in half bath" is a shutoff. */
-const headOf = (thing: string) =>
-  stem(
-    thing
-      .split(/ (?:in|on|at|by|under|behind|of|near|with) /)[0]!
-      .split(' ')
-      .at(-1)!,
-  );
 
 /** A task without its verb: what the work was done to. */
 const objectWords = (task: string) => wordsOf(task.split(' ').slice(1).join(' '));

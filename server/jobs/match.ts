@@ -1,4 +1,4 @@
-import { sameArea, wordsOf } from '../../parser/trade/likeness.ts';
+import { sameArea, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import { type Board, isWork, type Standing, sharing } from './board.ts';
 
 /** What is looked for on the list. */
@@ -7,6 +7,8 @@ export interface Sought {
   area: string | null;
   /** The words as said: where a thing is ("by the sink") tells it from its like. */
   quote: string;
+  /** The word that says what the thing is, where it is known. */
+  head?: string | null;
 }
 
 /** `sure`: the same. `close`: perhaps, worth a question. Neither: new. */
@@ -27,25 +29,46 @@ const LIGHT = 0.4;
 const BESIDES = 0.7;
 
 const weight = (word: string) => (isWork(word) ? LIGHT : 1);
-const weighed = (words: ReadonlySet<string>) => {
+const weighed = (words: ReadonlySet<string>, room: ReadonlySet<string>) => {
   let sum = 0;
-  for (const word of words) sum += weight(word);
-  return sum;
+  for (const word of words) if (!room.has(word)) sum += weight(word);
+  return sum || 1;
 };
+const NONE: ReadonlySet<string> = new Set();
+
+/** The word that says what a thing is: "toilet shutoff in half bath" is a shutoff. */
+export const headOf = (thing: string): string =>
+  stem(
+    thing
+      .split(/ (?:in|on|at|by|under|behind|of|near|with|over|for|above|below|from|to|is|was)(?: |$)/)[0]!
+      .split(' ')
+      .at(-1)!,
+  );
+
+const headOfItem = (item: Standing) => headOf(item.thing ?? item.task);
 
 /** 0 to 1: how far the words, the area, the place and the numbers agree. */
 export function scoreOf(sought: Sought, item: Standing): number {
   if (!sought.words.size || !sameArea(sought.area, item.area) || numbersClash(sought.words, item.words)) return 0;
+  const place = item.area ?? sought.area;
+  const room = place === null ? NONE : wordsOf(place);
+  const mine = headOfItem(item);
   let shared = 0;
   let things = 0;
   for (const word of sought.words) {
+    // The room is no thing: "both living room windows" is not the living room casing.
+    if (room.has(word) && word !== mine) continue;
     if (item.words.has(word)) {
       shared += weight(word);
+      if (!isWork(word)) things += word === mine || word === sought.head ? 2 : 1;
+    } else if (item.told.has(word)) {
+      shared += weight(word) * BESIDES;
       if (!isWork(word)) things++;
-    } else if (item.told.has(word)) shared += weight(word) * BESIDES;
+    }
   }
-  if (!shared || (!things && [...item.words].some((word) => !isWork(word)))) return 0;
-  const score = Math.min(1, shared / Math.min(weighed(sought.words), weighed(item.words)));
+  // One word in common that names neither of the two things is chance.
+  if (!shared || (things < 2 && [...item.words].some((word) => !isWork(word)))) return 0;
+  const score = Math.min(1, shared / Math.min(weighed(sought.words, room), weighed(item.words, room)));
   if (score < CLOSE) return 0;
   const bonus = item.area && sought.area ? 0.02 : 0;
   return (placesClash(sought, item) ? score * 0.7 : score) + bonus;

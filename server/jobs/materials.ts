@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import { likeness, wordsOf } from '../../parser/trade/likeness.ts';
+import { likeness, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Material } from '../../parser/types.ts';
 import { event } from './items.ts';
 import type { Entry, Event } from './types.ts';
@@ -77,7 +77,10 @@ export function findGoods(goods: Goods, fact: Named): Position | null {
   const known = bestOf(goods, words, fact);
   // "Used one tube", said after shingles: what comes by the tube is meant.
   if (fact.status !== 'need' && known && fact.unit && !PIECES.has(fact.unit) && !sameUnit(known.unit, fact.unit)) {
-    const packed = goods.all.findLast((p) => p.unit === fact.unit && !p.dropped);
+    const pack = stem(fact.unit);
+    const packed =
+      goods.all.findLast((p) => p.words.has(pack) && openNeed(p)) ??
+      goods.all.findLast((p) => p.unit === fact.unit && !p.dropped);
     if (packed) return packed;
   }
   return known;

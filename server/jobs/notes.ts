@@ -1,6 +1,7 @@
 import Fraction from 'fraction.js';
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import type { Decision, Fact, FollowUp, Material } from '../../parser/types.ts';
+import { asSaid, isPackWord } from './asSaid.ts';
 import { isLive, type Standing } from './board.ts';
 import { obey } from './commands.ts';
 import { goodsTold } from './goodsTold.ts';
@@ -30,6 +31,8 @@ interface Meeting {
   noteId: string;
   text: string;
   met: Standing[];
+  /** Up to where its words have been met. */
+  told: number;
   rulings: Rulings;
 }
 
@@ -53,11 +56,12 @@ export function meetNote(
   const facts: Fact[] = [];
   for (const { fact } of told) if (fact) facts.push(fact);
   ledger.notes.push({ noteId, saidAt: entry.at, text, facts });
-  const meeting: Meeting = { ledger, entry, noteId, text, met: [], rulings };
+  const meeting: Meeting = { ledger, entry, noteId, text, met: [], told: 0, rulings };
   const steps: Step[] = [];
-  for (const { fact, place } of told) {
+  for (const { fact: read, place } of told) {
     const key = `${noteId}/${place}`;
-    if (!fact || rulings.isOut(key)) continue;
+    if (!read || rulings.isOut(key)) continue;
+    const fact = asSaid(read, text, facts, entry.at) ?? read;
     let j = 0;
     for (const area of areasOf(fact, job.areas)) {
       const own = area === fact.area ? fact : ({ ...fact, area } as Fact);
@@ -67,8 +71,10 @@ export function meetNote(
   const pointed = goodsTold(text, facts, ledger.goods);
   for (const { position, fact } of pointed) steps.push({ fact, key: `${noteId}/${fact.start}`, position });
   if (pointed.length) steps.sort((a, b) => a.fact.start - b.fact.start);
-  for (const { fact, key, position } of steps)
+  for (const { fact, key, position } of steps) {
     if (position ? takeGoods(meeting, position, fact as Material) : meetFact(meeting, fact, key)) return true;
+    meeting.told = Math.max(meeting.told, fact.end);
+  }
   for (const item of settledIn(ledger.board, text, meeting.met, entry.at))
     setState(ledger.board, item, entry, 'done', null);
   const asked = facts.find((fact) => fact.ask);
@@ -89,10 +95,10 @@ function areasOf(fact: Fact, areas: readonly string[]): readonly (string | null)
   return named.length >= 2 ? named : [fact.area];
 }
 
-/** The words of the same sentence before a place in the note. */
-const leadOf = (text: string, start: number) =>
+/** The words of the same sentence before a place in the note, from another place on. */
+const leadOf = (text: string, from: number, start: number) =>
   text
-    .slice(Math.max(0, start - 60), start)
+    .slice(Math.max(from, start - 60, 0), Math.max(from, start))
     .split(/[.;!?\n]/)
     .at(-1)!
     .toLowerCase();
@@ -107,11 +113,11 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
     key,
     apart: rulings.isApart(key),
     met,
+    lead: leadOf(text, Math.max(meeting.told, 0), fact.start),
     questions: ledger.questions,
   };
   switch (fact.kind) {
     case 'problem': {
-      if (leftOut(fact)) break;
       const item = meetProblem(telling, fact);
       met.push(item);
       day.found.push(item.task);
@@ -126,9 +132,11 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
       putIn(meeting, fact.task, fact.quote);
       break;
     }
-    case 'material':
-      takeGoods(meeting, positionOf(ledger.goods, fact, key), fact);
+    case 'material': {
+      const goods = isPackWord(fact.item) ? packsOf(meeting, fact) : fact;
+      if (goods && goods.status !== 'mentioned') takeGoods(meeting, positionOf(ledger.goods, goods, key), goods);
       break;
+    }
     case 'measurement':
       measure(ledger.measurements, entry, fact, key, noteId);
       break;
@@ -171,9 +179,24 @@ function meetPlan(meeting: Meeting, telling: Telling, fact: FollowUp): void {
   met.push(meetFollowUp(telling, fact));
 }
 
+/** "Two pieces", "a can and a half": of the goods that come so, else of the thing just spoken of. */
+function packsOf({ ledger, met }: Meeting, fact: Material): Material | null {
+  const known = ledger.goods.all.findLast((p) => p.unit === fact.unit && fact.unit !== 'each' && !p.dropped);
+  if (known) return { ...fact, item: known.item, size: fact.size ?? known.size };
+  const thing = met.at(-1)?.thing;
+  return thing && fact.status === 'need' ? { ...fact, item: stemless(thing, met.at(-1)!.area) } : null;
+}
+
+/** A thing without its room: `laundry baseboard` in the laundry room is `baseboard`. */
+const stemless = (thing: string, area: string | null) =>
+  thing
+    .split(' ')
+    .filter((word) => area === null || !area.toLowerCase().split(' ').includes(word.toLowerCase()))
+    .join(' ') || thing;
+
 function takeGoods({ ledger, entry, text, met }: Meeting, position: Position, fact: Material): boolean {
   const before = openNeed(position);
-  meetMaterial(position, fact, entry, leadOf(text, fact.start));
+  meetMaterial(position, fact, entry, leadOf(text, 0, fact.start));
   if (fact.status === 'bought' || (before && fact.status === 'have'))
     dayOf(ledger, entry.at.slice(0, 10)).bought.push(`${fact.quantity ?? ''} ${fact.item}`.trim());
   // "It has no ground so that gets a gfci": the part is tied to the flaw of the same sentence.

@@ -1,15 +1,14 @@
 import { stem, wordsOf } from '../../parser/trade/likeness.ts';
-import type { FollowUp, Problem } from '../../parser/types.ts';
+import type { FollowUp } from '../../parser/types.ts';
 import { type Board, isLive, type Standing } from './board.ts';
 import { findGoods, type Goods } from './materials.ts';
 
-/** "Scratch the gate", "skip it", "call it two sheets": said like work or a flaw, and neither. */
+/** "Call it two sheets", "leave it": said like work, and none. */
 const NO_WORK =
-  /^(?:yeah |ok |okay |so |and )*(?:scratch|skip|forget|never ?mind|cancel|lose|drop) (?:the|that|those|this|it|all|about)\b|^(?:so )?(?:call|leave|let) (?:it|that|them)\b|^(?:make|keep) (?:it|that|the|those)\b/;
+  /^(?:so )?(?:call|leave|let) (?:it|that|them)\b(?! (?:dry|cure|set|sit))|^(?:make|keep) (?:it|that|the|those)\b/;
 
 /** A fact that opens nothing, whatever it was read as. */
-export const leftOut = (fact: Problem | FollowUp) =>
-  NO_WORK.test(fact.quote.toLowerCase()) || (fact.kind === 'followUp' && /^(?:skip|scratch|forget)\b/.test(fact.task));
+export const leftOut = (fact: FollowUp) => NO_WORK.test(fact.quote.toLowerCase());
 
 const BUYS = /^(?:get|grab|buy|order|purchase|pick up|pick|bring|fetch|reorder|stop (?:by|at))\b/;
 /** Fetched things that are work: a permit, a sample, somebody. */
