@@ -44,14 +44,16 @@ const MOST = 400;
 
 /** Words of work, not of things: too many items share them to be looked for by them. */
 const WORK = keyWords(
-  'replace repair check clean finish test call paint sand prime install tighten reseal adjust remove cut pull hang lay run fasten secure seal caulk patch touch look see take make do need apply need open missing loose broken crack bad',
+  'replace repair check clean finish test call paint sand prime install tighten reseal adjust remove cut pull hang lay run fasten secure seal caulk patch touch look see take make do need apply need open missing loose broken bad',
 );
 
 export const isWork = (word: string) => WORK.has(word);
 
-const fileWords = (item: Standing): string[] => {
-  const things = [...item.words].filter((word) => !WORK.has(word));
-  return things.length ? things : [...item.words];
+const fileWords = (item: Standing): Set<string> => {
+  const things = new Set<string>();
+  for (const word of item.words) if (!WORK.has(word)) things.add(word);
+  for (const word of item.told) if (!WORK.has(word)) things.add(word);
+  return things.size ? things : item.words;
 };
 
 export const isLive = (item: Pick<Item, 'state'>) => item.state === 'open' || item.state === 'waiting';

@@ -132,13 +132,10 @@ function meant(goods: Goods, words: ReadonlySet<string>, fits: (p: Position) => 
 
 /** The goods named last before a place, in its own sentence or, failing that, in the one before. */
 function lastNamed(goods: Goods, own: string, before: string): Position | null {
-  for (const text of [
-    own,
-    before
-      .split(/[.;!?\n]/)
-      .filter((s) => s.trim())
-      .at(-1) ?? '',
-  ]) {
+  // Where the sentence names a thing of its own, that is what was ordered, on the list or not.
+  const names = [...wordsOf(own)].some((word) => !/^(?:none|any|stor|yard|supply|hous|suppl|out|had)/.test(word));
+  const sentence = before.split(/[.;!?\n]/).findLast((s) => s.trim()) ?? '';
+  for (const text of names ? [own] : [own, sentence]) {
     const words = [...wordsOf(text)];
     for (let k = words.length; k > 0; k--) {
       const filed = [...(goods.byWord.get(words[k - 1]!) ?? [])].filter((p) => !p.dropped && openNeed(p));

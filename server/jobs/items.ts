@@ -75,8 +75,15 @@ export function setState(board: Board, item: Standing, entry: Entry, state: Item
 function join({ board, entry, key }: Telling, item: Standing, what: string, quote: string): void {
   item.history.push(event(entry, what, quote));
   item.met.push(key);
-  for (const word of wordsOf(quote)) item.told.add(word);
+  tell(board, item, quote);
   board.joined = item;
+}
+
+/** Takes on more words that it is spoken of with. */
+export function tell(board: Board, item: Standing, text: string): void {
+  leave(board, item);
+  for (const word of wordsOf(text)) item.told.add(word);
+  enter(board, item);
 }
 
 const nameOf = (item: Standing) => `no. ${item.number} (${item.task}${item.area ? `, ${item.area}` : ''})`;
@@ -106,6 +113,12 @@ export function meetProblem(telling: Telling, fact: Problem): Standing {
   };
   const fits = (item: Standing) => sameThing(item, fact.thing, sought.words);
   const again = /\b(?:still|again|back)\b/.test(fact.quote.toLowerCase());
+  const same = apart ? null : sameBreath(telling, fact);
+  if (same) {
+    if (fact.state === 'fixed') setState(board, same, entry, 'done', fact.quote);
+    join(telling, same, 'said again', fact.quote);
+    return same;
+  }
   const live = apart ? null : find(board, sought, { fits });
   const closed =
     apart || live?.sure || !(again || fact.state === 'fixed') ? null : find(board, sought, { where: ['closed'], fits });
@@ -131,6 +144,24 @@ export function meetProblem(telling: Telling, fact: Problem): Standing {
   );
   if (fact.state === 'fixed') setState(board, item, entry, 'done', fact.quote);
   return wonder(telling, match, item);
+}
+
+/** "It's loose in the wall and there's no test button on it": both of the one thing just told of. */
+function sameBreath({ met, lead, board }: Telling, fact: Problem): Standing | null {
+  const said = fact.quote.toLowerCase();
+  const last = met.at(-1);
+  const points = /\b(?:on|in|of|to|from|behind|under) (?:it|them)\b|^(?:so |and )*(?:it's|its|it|they're|they)\b/.test(
+    said,
+  );
+  if (points && last && isLive(last) && last.problem && /^[\s,]*(?:and|so|plus|also|,)?[\s,]*$/.test(lead)) return last;
+  // "Left one split too": which of them, not what.
+  if (![...wordsOf(fact.thing)].every((word) => SIDES.has(word))) return null;
+  const defect = wordsOf(fact.defect);
+  return (
+    [...board.items.slice(-20)].findLast(
+      (item) => isLive(item) && item.problem && [...wordsOf(item.problem)].some((word) => defect.has(word)),
+    ) ?? null
+  );
 }
 
 /** Two flaws of one thing may be one; flaws of two things are two, whatever words they share. */
@@ -239,8 +270,11 @@ const readyDay = (fact: FollowUp) =>
 /** Finished work closes the item that it answers, and only that; else it stands in the day log as its own closed line. */
 export function meetDone(telling: Telling, fact: Done): Standing {
   const { board, entry } = telling;
-  const object = objectWords(fact.task);
-  const words = object.size ? wordsOf(fact.task) : wordsOf(`${fact.task} ${fact.quote}`);
+  const named = objectWords(fact.task);
+  // "New one's in": the thing stands in the words just before.
+  const points = ![...named].some((word) => !POINTERS.has(word));
+  const object = points ? objectWords(`x ${telling.lead} ${fact.quote}`) : named;
+  const words = points ? wordsOf(`${fact.task} ${telling.lead} ${fact.quote}`) : wordsOf(fact.task);
   const fits = (item: Standing) => answers(item, fact.task);
   const sought = { words, area: fact.area, quote: fact.quote, head: headOf(fact.task) };
   const whole = telling.apart ? null : find(board, sought, { fits, sure: 0.6, anyOf: false });
@@ -261,6 +295,11 @@ export function meetDone(telling: Telling, fact: Done): Standing {
     ask(telling, `Does that finish ${nameOf(match.item)}? Say "${match.item.number} is done".`, match.item);
   return item;
 }
+
+const SIDES = stems(
+  'left right front back other first second third last one it they them that upper lower top bottom same',
+);
+const POINTERS = stems('one ones new it them that those this everything all both other');
 
 /** May this work end that item: the same work, or a repair for a flaw; never what only comes before it. */
 function answers(item: Standing, done: string): boolean {

@@ -53,6 +53,7 @@ export function scoreOf(sought: Sought, item: Standing): number {
   const place = item.area ?? sought.area;
   const room = place === null ? NONE : wordsOf(place);
   const mine = headOfItem(item);
+  const flaw = item.problem === null ? NONE : wordsOf(item.problem);
   let shared = 0;
   let things = 0;
   for (const word of sought.words) {
@@ -60,7 +61,7 @@ export function scoreOf(sought: Sought, item: Standing): number {
     if (room.has(word) && word !== mine) continue;
     if (item.words.has(word)) {
       shared += weight(word);
-      if (!isWork(word)) things += word === mine || word === sought.head ? 2 : 1;
+      if (!isWork(word)) things += word === mine || word === sought.head || flaw.has(word) ? 2 : 1;
     } else if (item.told.has(word)) {
       shared += weight(word) * BESIDES;
       if (!isWork(word)) things++;

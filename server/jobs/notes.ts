@@ -5,10 +5,10 @@ import { asSaid, isPackWord } from './asSaid.ts';
 import { isLive, type Standing } from './board.ts';
 import { obey } from './commands.ts';
 import { goodsTold } from './goodsTold.ts';
-import { event, meetDone, meetFollowUp, meetProblem, setState, type Telling } from './items.ts';
+import { event, meetDone, meetFollowUp, meetProblem, setState, type Telling, tell } from './items.ts';
 import { dayOf, type Ledger } from './ledger.ts';
 import { find } from './match.ts';
-import { dropGoods, findGoods, meetMaterial, openNeed, type Position, positionOf } from './materials.ts';
+import { dropGoods, findGoods, meetMaterial, onHandOf, openNeed, type Position, positionOf } from './materials.ts';
 import { measure } from './measurements.ts';
 import type { Rulings } from './rulings.ts';
 import { fixedBy, isOthers, isPurchase, leftOut, settledIn } from './sieve.ts';
@@ -202,7 +202,7 @@ function takeGoods({ ledger, entry, text, met }: Meeting, position: Position, fa
   // "It has no ground so that gets a gfci": the part is tied to the flaw of the same sentence.
   const item = met.at(-1);
   if (fact.status === 'need' && item && isLive(item) && sameSentence(text, item, fact.start))
-    for (const word of wordsOf(fact.item)) item.told.add(word);
+    tell(ledger.board, item, fact.item);
   return false;
 }
 
@@ -220,9 +220,12 @@ function putIn({ ledger, entry }: Meeting, task: string, quote: string): void {
   if (!position || !openNeed(position) || position.bought.compare(0) > 0 || position.need === null) return;
   const count = Number(/\b(\d+)\b/.exec(quote)?.[1] ?? Number.NaN);
   const rest = position.need.sub(position.have);
+  const stock = onHandOf(position);
+  if (Number.isNaN(count) && stock.compare(0) > 0) return;
   const put = Number.isNaN(count) || rest.compare(count) < 0 ? rest : new Fraction(count);
-  position.have = position.have.add(put);
   position.used = position.used.add(put);
+  // What the stock does not hold was there all the same.
+  if (put.compare(stock) > 0) position.have = position.have.add(put.sub(stock));
   position.reasons.push(`put in ${entry.at.slice(0, 10)}`);
   position.history.push(event(entry, 'used', quote));
 }

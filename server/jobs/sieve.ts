@@ -66,9 +66,10 @@ export function settledIn(board: Board, text: string, met: readonly Standing[], 
         !met.includes(item) &&
         item.history[0]!.at < at,
     );
-    out.push(
-      ...fits.filter((item) => fits.length === 1 || (item.area !== null && said.includes(item.area.toLowerCase()))),
-    );
+    // A test that finds nothing clears every such flaw; a word in passing clears the room's, or the only one.
+    const tried = /\b(?:re-?tested|tested|ran|hosed?|turned|filled|flushed|checked)\b/.test(said);
+    const here = fits.filter((item) => item.area !== null && said.includes(item.area.toLowerCase()));
+    out.push(...(here.length ? here : tried || fits.length === 1 ? fits : []));
   }
   return [...new Set(out)];
 }
