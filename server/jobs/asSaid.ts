@@ -2,7 +2,7 @@ import { tokenise } from '../../parser/hearing/tokens.ts';
 import { readQuantities } from '../../parser/quantities/index.ts';
 import { readTimes } from '../../parser/times/index.ts';
 import { wordsOf } from '../../parser/trade/likeness.ts';
-import type { Decision, Done, Fact, FollowUp, Material } from '../../parser/types.ts';
+import type { Decision, Done, Fact, FollowUp, Material, Problem } from '../../parser/types.ts';
 
 const NUMBERS = 'zero one two three four five six seven eight nine ten eleven twelve'.split(' ');
 const NUMBER = `\\d+|${NUMBERS.slice(1).join('|')}`;
@@ -13,24 +13,45 @@ export const numberOf = (word: string): number | null =>
       ? NUMBERS.indexOf(word.toLowerCase())
       : null;
 
-/**
- * A fact as its whole note means it: what a clause alone cannot show. Null leaves it as it was; a fact that is another
- * kind of thing in the light of the note comes back as that.
- */
+/** A fact as its whole note means it, of another kind where need be; null where the note means no such thing. */
 export function asSaid(fact: Fact, text: string, facts: readonly Fact[], at: string): Fact | null {
   switch (fact.kind) {
     case 'material':
-      return goodsAsSaid(fact, text);
+      return goodsAsSaid(fact, text, facts) ?? fact;
     case 'done':
-      return appointment(fact, at);
+      return ARRIVES.test(fact.quote.toLowerCase()) ? null : (appointment(fact, at) ?? fact);
     case 'followUp':
-      return dropped(fact) ?? alreadyDone(fact, text, facts);
+      if (STAYS.test(fact.quote.toLowerCase())) return null;
+      return dropped(fact) ?? alreadyDone(fact, text, facts) ?? renewed(fact);
     case 'problem':
-      return dropped(fact);
+      if (ALL_RIGHT.test(fact.defect) && !/\b(?:not|too|n't|never)\b|n't\b/.test(fact.quote)) return null;
+      return dropped(fact) ?? putIn(fact) ?? found(fact);
     default:
-      return null;
+      return fact;
   }
 }
+
+/** "Screen came in" is goods that arrived. */
+const ARRIVES = /\b(?:came|comes|coming) in\b/;
+/** "Brace stays on till saturday": nothing to do. */
+const STAYS = /\b(?:stays?|remains?) (?:on|in|off|up|down|there|put|open|closed)\b/;
+const ALL_RIGHT = /\b(?:fine|good|great|perfect|okay|ok|quiet|smooth|right)$/;
+
+/** "Needs new too", "wants a new kit": what is renewed is replaced. */
+const renewed = (fact: FollowUp): FollowUp =>
+  /^new \w/.test(fact.task) ? { ...fact, task: `replace ${fact.task.slice(4)}` } : fact;
+
+/** "New baluster stained and in": in place, and no flaw. */
+const putIn = (fact: Problem): Done | null =>
+  /\b\w+ed (?:and|&|\+|n) (?:in|on|up|set|hung|done)$/.test(fact.quote.toLowerCase())
+    ? { ...spanOf(fact), kind: 'done', task: `install ${fact.thing}`, who: null }
+    : null;
+
+/** "Lock was just out of line": told of what is past, so it was put right. */
+const found = (fact: Problem): Problem =>
+  fact.state === 'open' && /\b(?:was|were) (?:just|only)\b/.test(fact.quote.toLowerCase())
+    ? { ...fact, state: 'fixed' }
+    : fact;
 
 const DROPS =
   /^(?:(?:yeah|ok|okay|so|and|then|oh|actually)[, ]+)*(?:scratch|skip|forget(?: about)?|never ?mind|cancel|scrap|lose|drop) (?:the|that|those|this|all the) ?(.+)$/;
@@ -89,7 +110,17 @@ const PACKS =
   /^(?:can|piece|roll|tube|box|bag|bundle|sheet|stick|length|case|pack|pail|bucket|gallon|tub|pc|one|carton|spool|coil)$/;
 
 /** Goods whose count or name stands beside the words that were read for them. */
-function goodsAsSaid(fact: Material, text: string): Material | null {
+function goodsAsSaid(fact: Material, text: string, facts: readonly Fact[]): Material | null {
+  if (isSizeOf(fact, facts)) return { ...fact, status: 'mentioned' };
+  if (
+    fact.unit &&
+    fact.unit !== 'each' &&
+    !PACKS.test(fact.unit) &&
+    fact.quote.endsWith(fact.unit) &&
+    !/\bof\b/.test(fact.quote) &&
+    !/^(?:ft|in|sq ft|lb|gal|qt|pt|yd|cu yd|oz|m|mm|cm|l|kg)$/.test(fact.unit)
+  )
+    return { ...fact, item: fact.unit, unit: 'each' };
   const said = text.toLowerCase();
   const before = said.slice(Math.max(0, fact.start - 40), fact.start);
   const after = said.slice(fact.end, fact.end + 60);
@@ -104,6 +135,20 @@ function goodsAsSaid(fact: Material, text: string): Material | null {
     ...(count && { quantity: count.count, exact: String(count.count), unit: count.unit ?? fact.unit ?? 'each' }),
   };
 }
+
+/** "One bottom seal, sixteen foot": a length told right behind counted goods is theirs. */
+const isSizeOf = (fact: Material, facts: readonly Fact[]): boolean =>
+  /^(?:ft|in)$/.test(fact.unit ?? '') &&
+  facts.some(
+    (f) =>
+      f.kind === 'material' &&
+      f !== fact &&
+      f.item === fact.item &&
+      f.status === fact.status &&
+      f.unit === 'each' &&
+      f.end <= fact.start &&
+      fact.start - f.end < 30,
+  );
 
 /** "One roll of twelve two": what is named right behind the count is what is counted, whatever was told before. */
 function renamed(fact: Material, after: string): string | null {
@@ -146,6 +191,12 @@ function countBeside(
     return PACKS.test(one) ? one : null;
   };
   if (made) return { count: numberOf(made[1]!)!, unit: unitOf(made[2]) ?? fact.unit };
+  if (
+    fact.status === 'need' &&
+    /\b(?:a|an|another) (?:[\w/-]+ ){0,3}$/.test(before) &&
+    !/\bof (?:[\w/-]+ )*$/.test(before)
+  )
+    return { count: 1, unit: 'each' };
   const pack = ARTICLE_PACK.exec(before);
   const unit = unitOf(pack?.[2]);
   if (!pack || !unit || !said) return null;

@@ -14,7 +14,8 @@ const MAY_TELL =
   /\b(?:got|picked|grabbed|bought|fetched|ordered|came|arrived|showed|here|gone|used|make|delivered|loaded|had|order)\b/;
 const LISTS =
   /\b(?<!(?:i|we|they|she|he|you)'ve )(?:got|picked up|grabbed|bought|fetched|came back with|loaded up)\b(?! (?:to|it|rid|a call|him|her|them|done|ready|going|started|started|back)\b)([^.;!?\n]*)/g;
-const ORDERS = /\b(?:ordered|have (?:it |them |those )?on order|is on order|are on order|on order)\b/g;
+const ORDERS =
+  /\b(?:ordered|(?:got|have) (?:it|that|them|those) coming|have (?:it |them |those )?on order|is on order|are on order|on order)\b/g;
 const COMES =
   /(?:^|[.;!?,\n]|\band\b)\s*(?:so |and |ok |okay )?((?:the |that |those |our |all |both |other |rest of |\d+ |[a-z]+ ){0,2}[a-z0-9][^.;!?,\n]{1,40}?)(?:'s|s')? (?:finally |just |all )?(?:showed up|came in|came|arrived|is here|are here|got here|(?:was|were|got) (?:delivered|dropped off))\b/g;
 const GONE =

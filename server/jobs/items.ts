@@ -55,7 +55,7 @@ export function open({ board, entry, key, lead }: Telling, from: Opening, quote:
           : `${from.task} ${from.problem} ${from.thing ?? ''}`,
       ),
     ),
-    told: new Set([...wordsOf(quote ?? ''), ...wordsOf(lead)]),
+    told: new Set([...wordsOf(quote ?? ''), ...(names(quote, from) ? [] : wordsOf(lead))]),
     met: [key],
   };
   add(board, item);
@@ -78,6 +78,9 @@ function join({ board, entry, key }: Telling, item: Standing, what: string, quot
   tell(board, item, quote);
   board.joined = item;
 }
+
+/** The words name the thing themselves; where they only point at it, the ones before them name it. */
+const names = (quote: string | null, { thing, task }: Opening) => wordsOf(quote ?? '').has(headOf(thing ?? task));
 
 /** Takes on more words that it is spoken of with. */
 export function tell(board: Board, item: Standing, text: string): void {
@@ -150,9 +153,9 @@ export function meetProblem(telling: Telling, fact: Problem): Standing {
 function sameBreath({ met, lead, board }: Telling, fact: Problem): Standing | null {
   const said = fact.quote.toLowerCase();
   const last = met.at(-1);
-  const points = /\b(?:on|in|of|to|from|behind|under) (?:it|them)\b|^(?:so |and )*(?:it's|its|it|they're|they)\b/.test(
-    said,
-  );
+  const points =
+    !wordsOf(fact.quote).has(headOf(fact.thing)) &&
+    /\b(?:on|in|of|to|from|behind|under) (?:it|them)\b|^(?:so |and )*(?:it's|its|it|they're|they)\b/.test(said);
   if (points && last && isLive(last) && last.problem && /^[\s,]*(?:and|so|plus|also|,)?[\s,]*$/.test(lead)) return last;
   // "Left one split too": which of them, not what.
   if (![...wordsOf(fact.thing)].every((word) => SIDES.has(word))) return null;
@@ -215,8 +218,8 @@ export function meetFollowUp(telling: Telling, fact: FollowUp): Standing {
 /** The flaw that a repair is for: of the same note or among the latest, its thing named in the repair. */
 function flawOf({ board, met }: Telling, fact: FollowUp, words: ReadonlySet<string>): Standing | undefined {
   if (LOOKS.test(fact.task) || !REPAIRS.test(fact.task)) {
-    const own = met.findLast((item) => isLive(item) && item.problem && item.thing);
-    if (!own || !words.has(headOf(own.thing!)) || LOOKS.test(fact.task)) return undefined;
+    // Other work, even a look at it, is for the flaw where the same note tells both.
+    return met.findLast((item) => isLive(item) && item.problem && item.thing && words.has(headOf(item.thing)));
   }
   return [...board.items.slice(-12), ...met].findLast(
     (item) =>

@@ -13,6 +13,7 @@ import { measure } from './measurements.ts';
 import type { Rulings } from './rulings.ts';
 import { fixedBy, isOthers, isPurchase, leftOut, settledIn } from './sieve.ts';
 import type { Entry, Job } from './types.ts';
+import { workTold } from './workTold.ts';
 
 /** What the fold must know of a job. */
 export type Site = Pick<Job, 'areas' | 'builtYear'>;
@@ -61,21 +62,23 @@ export function meetNote(
   for (const { fact: read, place } of told) {
     const key = `${noteId}/${place}`;
     if (!read || rulings.isOut(key)) continue;
-    const fact = asSaid(read, text, facts, entry.at) ?? read;
+    const fact = asSaid(read, text, facts, entry.at);
+    if (!fact) continue;
     let j = 0;
     for (const area of areasOf(fact, job.areas)) {
       const own = area === fact.area ? fact : ({ ...fact, area } as Fact);
       steps.push({ fact: own, key: j++ === 0 ? key : `${key}.${j - 1}` });
     }
   }
+  for (const fact of workTold(text, facts, ledger.board)) steps.push({ fact, key: `${noteId}/${fact.start}w` });
   const pointed = goodsTold(text, facts, ledger.goods);
   for (const { position, fact } of pointed) steps.push({ fact, key: `${noteId}/${fact.start}`, position });
-  if (pointed.length) steps.sort((a, b) => a.fact.start - b.fact.start);
+  if (steps.length > told.length) steps.sort((a, b) => a.fact.start - b.fact.start);
   for (const { fact, key, position } of steps) {
     if (position ? takeGoods(meeting, position, fact as Material) : meetFact(meeting, fact, key)) return true;
     meeting.told = Math.max(meeting.told, fact.end);
   }
-  for (const item of settledIn(ledger.board, text, meeting.met, entry.at))
+  for (const item of settledIn(ledger.board, text, meeting.met, entry.at, job.areas))
     setState(ledger.board, item, entry, 'done', null);
   const asked = facts.find((fact) => fact.ask);
   if (asked?.ask) ledger.questions.push({ noteId, ask: asked.ask, item: meeting.met.at(-1) ?? null, whileOpen: false });

@@ -50,10 +50,18 @@ const GONE_FLAW =
 const NOT_YET = /\b(?:if|until|till|unless|make sure|so far|hope|hopefully|should be|yesterday|was)\b/;
 
 /** Flaws that a note says are gone: "no more buzz", "no drips". Of the room just spoken of, or the only such flaw. */
-export function settledIn(board: Board, text: string, met: readonly Standing[], at: string): Standing[] {
+export function settledIn(
+  board: Board,
+  text: string,
+  met: readonly Standing[],
+  at: string,
+  areas: readonly string[],
+): Standing[] {
   const said = text.toLowerCase().replaceAll('’', "'");
   if (!/\b(?:no|stopped|quit|not|doesn't|don't|isn't)\b/.test(said)) return [];
   const out: Standing[] = [];
+  const rooms = areas.filter((area) => said.includes(area.toLowerCase()));
+  const elsewhere = (area: string) => rooms.length > 0 && !rooms.includes(area);
   for (const match of said.matchAll(GONE_FLAW)) {
     const sentence = said.slice(Math.max(0, said.lastIndexOf('.', match.index)), match.index);
     if (NOT_YET.test(sentence)) continue;
@@ -64,7 +72,8 @@ export function settledIn(board: Board, text: string, met: readonly Standing[], 
         item.problem &&
         wordsOf(item.problem).has(flaw) &&
         !met.includes(item) &&
-        item.history[0]!.at < at,
+        item.history[0]!.at < at &&
+        (item.area === null || !elsewhere(item.area)),
     );
     // A test that finds nothing clears every such flaw; a word in passing clears the room's, or the only one.
     const tried = /\b(?:re-?tested|tested|ran|hosed?|turned|filled|flushed|checked)\b/.test(said);
