@@ -122,7 +122,7 @@ export function meetProblem(telling: Telling, fact: Problem): Standing {
     join(telling, same, 'said again', fact.quote);
     return same;
   }
-  const live = apart ? null : find(board, sought, { fits });
+  const live = apart ? null : find(board, sought, { fits, sure: fact.state === 'fixed' ? 0.6 : undefined });
   const closed =
     apart || live?.sure || !(again || fact.state === 'fixed') ? null : find(board, sought, { where: ['closed'], fits });
   const match = live?.sure ? live : closed?.sure ? closed : live;

@@ -56,12 +56,15 @@ export function scoreOf(sought: Sought, item: Standing): number {
   const flaw = item.problem === null ? NONE : wordsOf(item.problem);
   let shared = 0;
   let things = 0;
+  let named = false;
   for (const word of sought.words) {
     // The room is no thing: "both living room windows" is not the living room casing.
     if (room.has(word) && word !== mine) continue;
     if (item.words.has(word)) {
       shared += weight(word);
-      if (!isWork(word)) things += word === mine || word === sought.head || flaw.has(word) ? 2 : 1;
+      const says = word === mine || word === sought.head;
+      if (!isWork(word)) things += says || flaw.has(word) ? 2 : 1;
+      named ||= says;
     } else if (item.told.has(word)) {
       shared += weight(word) * BESIDES;
       if (!isWork(word)) things++;
@@ -71,6 +74,8 @@ export function scoreOf(sought: Sought, item: Standing): number {
   if (!shared || (things < 2 && [...item.words].some((word) => !isWork(word)))) return 0;
   const score = Math.min(1, shared / Math.min(weighed(sought.words, room), weighed(item.words, room)));
   if (score < CLOSE) return 0;
+  // The same flaw alone may be any thing's: close, unless the room agrees.
+  if (!named && things <= 2 && !(item.area && sought.area)) return Math.min(score, 0.55);
   const bonus = item.area && sought.area ? 0.02 : 0;
   return (placesClash(sought, item) ? score * 0.7 : score) + bonus;
 }

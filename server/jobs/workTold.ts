@@ -8,7 +8,9 @@ const PUT_RIGHT = new RegExp(
   `^((?:the |that |those |both |all |new |my |our )*[a-z0-9][a-z0-9 '/-]{1,60}?)(?:'s|'re| is| are| got| has been| have been|)? (?:all |now |back |finally |just |already )*(${[
     'in|on|up|down|done|finished|complete|set|hung|fixed|replaced|swapped|changed|tightened|patched|repaired|sealed|resealed|caulked|recaulked|glued|secured|adjusted|cleaned|cleared|installed|mounted|fastened|reset|rehung|regrouted|shimmed|leveled|straightened|unclogged|painted|stained|filled|nailed|screwed|bolted|braced|sistered|reattached|refastened|touched up|taken care of',
     'quiet|flat|tight|solid|straight|level|plumb|dry|clear|good|fine|working|works(?: fine| good| now)?|runs (?:fine|good|clear|quiet)|drains (?:fine|good)|closes (?:fine|tight|good|right)|latches(?: fine| good| now)?|locks(?: fine| good| now)?|shuts (?:fine|good|right)|holds|holding',
-  ].join('|')})(?: now| again| today| up| in| back| out| down| off)*(?: (?:with|w|on|to|by|and|at|from|all)\\b.*)?$`,
+  ].join(
+    '|',
+  )})(?: now| again| today| up| in| back| out| down| off)*(?: (?:with|w|on|to|by|and|at|from|all|the|that|both|over)\\b.*)?$`,
 );
 /** Not yet, not so, or only asked for. */
 const NOT_SO =
