@@ -113,6 +113,8 @@ function planOf(talk: Told, frame: Frame, at: number): Plan | null {
       return null;
     return { task: verbPhrase(talk, frame, at), who: null, confidence: 0.85 };
   }
+  const wished = wishedFor(frame);
+  if (wished.length) return { task: `install ${phrase(cutAtTime(wished))}`, who: null, confidence: 0.6 };
   if (predicate === 'owed') {
     if (/\b(?:don't|doesn't|didn't|dont|no) (?:need|have|want)\b/.test(said)) return null;
     return owedPlan(talk, frame, at);
@@ -180,8 +182,6 @@ function planOf(talk: Told, frame: Frame, at: number): Plan | null {
     !/^(?:i|we)$/.test(chunks[0]!.word)
   )
     return { task: `install ${phrase(cutAtTime(frame.rest.slice(1)))}`, who: null, confidence: 0.6 };
-  const wished = wishedFor(frame);
-  if (wished.length) return { task: `install ${phrase(cutAtTime(wished))}`, who: null, confidence: 0.6 };
   if (frame.use === 'say' && personIn(frame.subject)) {
     const will = chunks.findIndex(
       (c, k) => k > frame.verbAt && (/'(?:ll|d)$/.test(c.word) || /^(?:will|gonna|can)$/.test(c.word)),

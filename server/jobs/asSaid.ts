@@ -121,6 +121,9 @@ function goodsAsSaid(fact: Material, text: string, facts: readonly Fact[]): Mate
     !/^(?:ft|in|sq ft|lb|gal|qt|pt|yd|cu yd|oz|m|mm|cm|l|kg)$/.test(fact.unit)
   )
     return { ...fact, item: fact.unit, unit: 'each' };
+  if (/\bfooters?$/.test(fact.quote) && fact.unit === 'ft')
+    return { ...fact, size: `${fact.quantity} ft`, quantity: null, exact: null, unit: null };
+  if (fact.unit === 'ft' && /\bof (?:them|those|these|em|'em)$/.test(fact.quote)) return { ...fact, unit: 'each' };
   const said = text.toLowerCase();
   const before = said.slice(Math.max(0, fact.start - 40), fact.start);
   const after = said.slice(fact.end, fact.end + 60);

@@ -93,7 +93,10 @@ function piecesOf(list: string, offset: number): Piece[] {
         piece,
       ) ?? [];
     const number = count ? numberOf(count) : null;
-    const words = new Set(wordsOf(number === null ? piece : (name ?? '')));
+    const called = (number === null ? piece : (name ?? ''))
+      .replace(/\b[a-z]+ of (?:the )?(?=[a-z])/, '')
+      .replace(BY, (_, a: string, b: string) => `${numberOf(a)}x${numberOf(b)}`);
+    const words = new Set(wordsOf(called));
     for (const small of ['both', 'all', 'other', 'of', 'same', 'last']) words.delete(stem(small));
     const start = offset + index + raw.indexOf(piece);
     if (words.size)
@@ -106,6 +109,9 @@ function piecesOf(list: string, offset: number): Piece[] {
   }
   return out;
 }
+
+/** "The two by eight" is a 2x8. */
+const BY = /\b(\d+|one|two|three|four|five|six) by (\d+|four|six|eight|ten|twelve)\b/;
 
 /** The goods that some words mean: by name, or by the pack that they come in ("both tubes"); the latest wanted first. */
 function meant(goods: Goods, words: ReadonlySet<string>, fits: (p: Position) => boolean): Position | null {

@@ -57,6 +57,7 @@ export function scoreOf(sought: Sought, item: Standing): number {
   let shared = 0;
   let things = 0;
   let named = false;
+  let byFlaw = false;
   for (const word of sought.words) {
     // The room is no thing: "both living room windows" is not the living room casing.
     if (room.has(word) && word !== mine) continue;
@@ -64,6 +65,7 @@ export function scoreOf(sought: Sought, item: Standing): number {
       shared += weight(word);
       const says = word === mine || word === sought.head;
       if (!isWork(word)) things += says || flaw.has(word) ? 2 : 1;
+      byFlaw ||= flaw.has(word) && !says;
       named ||= says;
     } else if (item.told.has(word)) {
       shared += weight(word) * BESIDES;
@@ -75,7 +77,7 @@ export function scoreOf(sought: Sought, item: Standing): number {
   const score = Math.min(1, shared / Math.min(weighed(sought.words, room), weighed(item.words, room)));
   if (score < CLOSE) return 0;
   // The same flaw alone may be any thing's: close, unless the room agrees.
-  if (!named && things <= 2 && !(item.area && sought.area)) return Math.min(score, 0.55);
+  if (byFlaw && !named && things <= 2 && !(item.area && sought.area)) return Math.min(score, 0.55);
   const bonus = item.area && sought.area ? 0.02 : 0;
   return (placesClash(sought, item) ? score * 0.7 : score) + bonus;
 }
