@@ -1,5 +1,6 @@
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import type { Done, Fact } from '../../parser/types.ts';
+import { remembered } from '../takeoff/reading/remembered.ts';
 import { type Board, isLive } from './board.ts';
 import { find } from './match.ts';
 
@@ -21,19 +22,10 @@ const NOT_SO =
  * "seal's on" is. A word of it that opens nothing by itself.
  */
 export function workTold(text: string, facts: readonly (Fact | null)[], board: Board): Done[] {
-  if (!board.live.size) return [];
   const out: Done[] = [];
-  const clause = /[^.,;!?\n]+/g;
-  for (const { 0: raw, index } of text.matchAll(clause)) {
-    const lead = /^\s*(?:(?:and|so|but|ok|okay|yeah|also|then|plus|alright)\s+)*/i.exec(raw)![0].length;
-    const said = raw.slice(lead).trim().toLowerCase().replaceAll('’', "'");
-    if (said.length > 90 || said.length < 6) continue;
-    const match = PUT_RIGHT.exec(said);
-    if (!match || NOT_SO.test(said)) continue;
-    const start = index + lead;
-    const end = start + said.length;
+  for (const { said, thing, start, end } of toldIn(text)) {
     if (facts.some((f) => f && READ.has(f.kind) && f.start < end && start < f.end)) continue;
-    const words = wordsOf(match[1]!);
+    const words = wordsOf(thing);
     const found = find(
       board,
       { words, area: null, quote: said },
@@ -52,7 +44,7 @@ export function workTold(text: string, facts: readonly (Fact | null)[], board: B
     const quote = text.slice(start, end);
     out.push({
       kind: 'done',
-      task: `finish ${match[1]}`,
+      task: `finish ${thing}`,
       who: null,
       quote,
       start,
@@ -64,6 +56,19 @@ export function workTold(text: string, facts: readonly (Fact | null)[], board: B
   }
   return out;
 }
+
+/** Clauses that say of a thing that it is all right, whichever thing that is. */
+const toldIn = remembered((text) => {
+  const out: { said: string; thing: string; start: number; end: number }[] = [];
+  for (const { 0: raw, index } of text.matchAll(/[^.,;!?\n]+/g)) {
+    const lead = /^\s*(?:(?:and|so|but|ok|okay|yeah|also|then|plus|alright)\s+)*/i.exec(raw)![0].length;
+    const said = raw.slice(lead).trim().toLowerCase().replaceAll('’', "'");
+    if (said.length > 90 || said.length < 6) continue;
+    const thing = PUT_RIGHT.exec(said)?.[1];
+    if (thing && !NOT_SO.test(said)) out.push({ said, thing, start: index + lead, end: index + lead + said.length });
+  }
+  return out;
+});
 
 /** Kinds of fact that already say what became of the work. */
 const READ: ReadonlySet<string> = new Set(['done', 'problem', 'followUp', 'command', 'decision']);

@@ -49,8 +49,10 @@ export function reckonGoods(notes: readonly Said[]): Reckoning {
 }
 
 function meet(works: Work[], said: Said): void {
-  const terms = termsIn(said);
-  const goods = goodsIn(said);
+  const { terms, goods } = toldIn(said);
+  const sold = terms.ratios.length > 0 || terms.waste !== null || terms.coats !== null;
+  // Where nothing is being reckoned yet, only goods with their terms, or a question, begin it.
+  if (!works.length && (!goods.length || !(sold || ASKS.test(said.words)))) return;
   const used = new Set([...terms.used, ...goodsFigures(said, [...goods, ...works.map((w) => w.goods)])]);
   const stock = stockIn(said, used);
   const main = goods[0] ?? null;
@@ -68,7 +70,6 @@ function meet(works: Work[], said: Said): void {
       update(lead, said, terms, extent, told, lead.goods);
     return;
   }
-  const sold = terms.ratios.length > 0 || terms.waste !== null || terms.coats !== null;
   for (const [k, one] of goods.entries()) {
     const standing = works.find((w) => sameGoods(w.goods, one) && (w.area === said.area || said.area === null));
     const own = goods.length > 1 ? ownTerms(terms, goods, k) : terms;
@@ -82,6 +83,17 @@ function meet(works: Work[], said: Said): void {
   }
   if (!sold && told && lead && !goods.some((g) => sameGoods(g, lead.goods)) && restates(said.words))
     update(lead, said, terms, extent, told, lead.goods);
+}
+
+const known = new WeakMap<Said['figures'], { terms: Terms; goods: Goods[] }>();
+
+/** What one note tells of goods and their terms; the same reading tells the same, so it is looked for once. */
+function toldIn(said: Said): { terms: Terms; goods: Goods[] } {
+  const before = known.get(said.figures);
+  if (before) return before;
+  const told = { terms: termsIn(said), goods: goodsIn(said) };
+  known.set(said.figures, told);
+  return told;
 }
 
 const newWork = (said: Said, goods: Goods): Work => ({
