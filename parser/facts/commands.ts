@@ -45,10 +45,6 @@ const RULES: readonly Rule[] = [
       `^(?:(?:that's|thats|that is|it's|that one's|this is|that one is|${N}${COUNT}(?:'s| is)) )?(?:the )?same (?:thing |one |item )?as ${N}${COUNT}$`,
     ),
   },
-  {
-    verb: 'same',
-    pattern: new RegExp(`^${N}${COUNT} and ${N}${COUNT} are (?:the same|one|one and the same)(?: thing| item)?$`),
-  },
   { verb: 'same', pattern: new RegExp(`^(?:join|merge|combine) ${N}${COUNT} (?:and|with|to|into) ${N}${COUNT}$`) },
   {
     verb: 'move',

@@ -49,7 +49,7 @@ function foldedAnew(job: Site, entries: readonly Entry[], asOf: string): Snapsho
     const ledger = newLedger();
     const ruled = new Rulings(rulings);
     const ruling = history.some((entry) => apply(ledger, job, entry, corrections, ruled));
-    if (!ruling) return { asOf, entries: onceEach(entries), ledger, last: history.at(-1) ?? null };
+    if (!ruling) return { asOf, entries: onceEach(entries), ledger, last: lastOf(entries, asOf) };
   }
 }
 
@@ -58,7 +58,9 @@ function foldedOn(job: Site, from: Snapshot, entries: readonly Entry[], asOf: st
   const delivered = onceEach(entries).filter((entry) => !known.has(entry.id));
   const held = from.entries.filter((entry) => entry.at > from.asOf);
   const fresh = [...held, ...delivered].filter((entry) => entry.at <= asOf).sort(inOrder);
-  if (fresh.some((entry) => reachesBack(entry, from))) return null;
+  const awaited = awaitedBy(from.entries);
+  if (fresh.some((entry) => awaited.has(entry.id) || awaited.has(noteOf(entry)) || reachesBack(entry, from)))
+    return null;
   const ledger = copyLedger(from.ledger);
   const ruled = new Rulings(new Map());
   for (const entry of fresh) if (apply(ledger, job, entry, new Map(), ruled)) return null;
@@ -70,6 +72,23 @@ function reachesBack(entry: Entry, { last, asOf }: Snapshot): boolean {
   const { what } = entry;
   if (what.kind === 'undo' || what.kind === 'correctFact' || what.kind === 'split') return true;
   return what.kind === 'noteRead' && (what.places !== undefined || rulesOnFacts(what.facts));
+}
+
+/** Entries and notes that an undo or a correction speaks of, delivered yet or not. */
+function awaitedBy(entries: readonly Entry[]): Set<string> {
+  const out = new Set<string>();
+  for (const { what } of entries) {
+    if (what.kind === 'undo') out.add(what.entry);
+    else if (what.kind === 'correctFact') out.add(what.noteId);
+  }
+  return out;
+}
+
+/** The last entry up to a moment, of whatever kind. */
+function lastOf(entries: readonly Entry[], asOf: string): Entry | null {
+  let last: Entry | null = null;
+  for (const entry of entries) if (entry.at <= asOf && (!last || inOrder(entry, last) > 0)) last = entry;
+  return last;
 }
 
 const onceEach = (entries: readonly Entry[]): Entry[] => {

@@ -79,7 +79,7 @@ export function scoreOf(sought: Sought, item: Standing): number {
   // The same flaw alone may be any thing's: close, unless the room agrees.
   if (byFlaw && !named && things <= 2 && !(item.area && sought.area)) return Math.min(score, 0.55);
   const bonus = item.area && sought.area ? 0.02 : 0;
-  return (placesClash(sought, item) ? score * 0.7 : score) + bonus;
+  return placesClash(sought, item) ? 0 : score + bonus;
 }
 
 const digits = (words: ReadonlySet<string>) => [...words].filter((word) => /^\d/.test(word));
@@ -102,7 +102,7 @@ const sidesIn = (text: string): string[] => [...text.matchAll(SIDES)].map((m) =>
 /** Both say where, and they say different places. */
 function placesClash(sought: Sought, item: Standing): boolean {
   const mine = sought.quote.toLowerCase();
-  const theirs = `${item.task} ${item.history[0]?.words ?? ''}`.toLowerCase();
+  const theirs = `${item.task}. ${item.history[0]?.words ?? ''}`.toLowerCase();
   const sides = sidesIn(mine);
   const others = sidesIn(theirs);
   if (sides.length && others.length && !sides.some((side) => others.includes(side))) return true;

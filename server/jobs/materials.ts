@@ -274,7 +274,9 @@ function needAfter(p: Position, amount: Fraction, fact: Material, still: boolean
   // All that was wanted is there: this is a new need. Some of it is there: all of it was said again, or still so many.
   if (left.compare(0) <= 0) return have.add(p.ordered).add(amount);
   if (have.compare(0) > 0) return amount.compare(before) === 0 ? before : have.add(amount);
-  return fresh ? most(before, amount) : amount;
+  if (fresh) return most(before, amount);
+  // Said again of one room among several: the others' needs stand.
+  return fact.area && p.areaNeeds.size > 1 ? [...p.areaNeeds.values()].reduce((sum, one) => sum.add(one)) : amount;
 }
 
 /** What stands in one place is dropped with it. */
