@@ -289,7 +289,8 @@ export interface Spending extends FactBase {
 /** A note that is an instruction to the list ("four is done", "what's left in the kitchen"). */
 export interface Command extends FactBase {
   kind: 'command';
-  verb: 'done' | 'undo' | 'drop' | 'move' | 'change' | 'reopen' | 'reschedule' | 'ask';
+  /** `split`: the fact that joined an item last stands on its own; `same`: it is one with the item whose number is in `to`. */
+  verb: 'done' | 'undo' | 'drop' | 'move' | 'change' | 'reopen' | 'reschedule' | 'split' | 'same' | 'ask';
   /** Number of the item on the punch list, where one was said. */
   number: number | null;
   /** What it is about, in words. */

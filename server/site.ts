@@ -1,5 +1,4 @@
 import { createHash } from 'node:crypto';
-import { v7 as uuid } from 'uuid';
 import { readNote } from '../parser/index.ts';
 import { localTime } from '../parser/times/days.ts';
 import { builtIn, withTerms } from '../parser/trade/index.ts';
@@ -182,18 +181,7 @@ export class Site {
       const until = `${[this.today(job), note.saidAt.slice(0, 10)].sort().at(-1)}T23:59:59`;
       const at = await this.#atPacks(job);
       const reply = replyTo(fold(at, entries, until), fold(at, [...entries, entry], until), note.id, facts);
-      const undo = facts.find((f) => f.kind === 'command' && f.verb === 'undo');
       await this.#store.readNote(note.id, entry, JSON.stringify(reply));
-      const last = entries.filter((e) => e.at <= note.saidAt).at(-1);
-      if (undo && last)
-        await this.#store.putEntry({
-          id: uuid(),
-          jobId: job.id,
-          at: note.saidAt,
-          by: note.by,
-          source: null,
-          what: { kind: 'undo', entry: last.id },
-        });
       return reply;
     } catch {
       // The note stands; it is read again at the next start or the next note.

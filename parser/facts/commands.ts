@@ -5,6 +5,7 @@ import type { Talk } from './talk.ts';
 type Rule = { verb: Command['verb']; pattern: RegExp; question?: Command['question'] };
 
 const N = '(?:(?:number|no\\.?|item|#)\\s*)?';
+const NUMBERED = '(?:number|no\\.?|item|#)\\s*';
 const COUNT =
   '(\\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty)';
 
@@ -22,6 +23,29 @@ const RULES: readonly Rule[] = [
   },
   { verb: 'reopen', pattern: new RegExp(`^(?:reopen|open up|bring back) ${N}${COUNT}(?: again)?$`) },
   { verb: 'drop', pattern: new RegExp(`^(?:drop|forget|cancel|scratch|delete|remove) ${N}${COUNT}$`) },
+  { verb: 'undo', pattern: new RegExp(`^undo ${N}${COUNT}$`) },
+  {
+    verb: 'split',
+    pattern: new RegExp(`^(?:split|separate|take apart|pull apart) ${N}${COUNT}(?: (?:up|off|apart|in two))?$`),
+  },
+  {
+    verb: 'split',
+    pattern: new RegExp(
+      `^${NUMBERED}${COUNT} (?:is|are) (?:really )?two (?:different |separate )?(?:things|items|ones|jobs)$`,
+    ),
+  },
+  {
+    verb: 'split',
+    pattern:
+      /^(?:no )?(?:those|these|they|that's|thats|that|it's)(?: are|'re| is)? (?:really |actually )?(?:two|2) (?:different |separate )?(?:things|items|ones|jobs|problems)$|^(?:those|these|they)(?: are|'re) (?:not the same(?: thing| one)?|different(?: things| ones)?|separate(?: things| items)?)$|^(?:that's|thats|it's) (?:a different one|not the same(?: one| thing)?|a separate one)$/,
+  },
+  {
+    verb: 'same',
+    pattern: new RegExp(
+      `^(?:(?:that's|thats|that is|it's|that one's|this is|that one is|${N}${COUNT}(?:'s| is)) )?(?:the )?same (?:thing |one |item )?as ${N}${COUNT}$`,
+    ),
+  },
+  { verb: 'same', pattern: new RegExp(`^(?:join|merge|combine) ${N}${COUNT} (?:and|with|to|into) ${N}${COUNT}$`) },
   {
     verb: 'move',
     pattern: new RegExp(`^(?:move|put) (?:${N}${COUNT}|(it|that|that one)) (?:to|in|under|over to) (?:the )?(.+)$`),
@@ -94,7 +118,9 @@ export function readCommands(talk: Talk): Command[] {
       // "Make that two more" inside a note corrects its own words; alone it corrects the list.
       if (rule.verb === 'change' && talk.frames.length > 1) continue;
       const groups = match.slice(1).filter((g) => g !== undefined);
-      const number = numberOf(groups.find((g) => numberOf(g) !== null));
+      const numbers = groups.filter((g) => numberOf(g) !== null);
+      const other = rule.verb === 'same' ? numbers.pop() : undefined;
+      const number = numberOf(numbers[0]);
       const words = groups.filter((g) => numberOf(g) === null && !/^(it|that|that one)$/.test(g));
       return [
         {
@@ -103,7 +129,12 @@ export function readCommands(talk: Talk): Command[] {
           verb: rule.verb,
           number: rule.verb === 'change' ? null : number,
           about: rule.verb === 'ask' ? (words[0] ?? null) : null,
-          to: rule.verb === 'move' || rule.verb === 'change' ? (match.at(-1) ?? null) : null,
+          to:
+            rule.verb === 'same'
+              ? String(numberOf(other))
+              : rule.verb === 'move' || rule.verb === 'change'
+                ? (match.at(-1) ?? null)
+                : null,
           question: rule.question ?? null,
         },
       ];

@@ -1,6 +1,6 @@
 import { addDays } from '../times/days.ts';
 import type { Done, FollowUp, Problem } from '../types.ts';
-import { isGoods, isModal } from './chunks.ts';
+import { type Chunk, isGoods, isModal, isNounTerm } from './chunks.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
 import { askedPlan } from './plans/asked.ts';
@@ -54,6 +54,22 @@ export function readFollowUps(talk: Talk, done: readonly Done[], problems: reado
   return merged(out);
 }
 
+/** "Owner wants a gate at the top", "she'd like three lights": goods that somebody else wants put in. */
+function wishedFor(frame: Frame): Chunk[] {
+  const { chunks } = frame;
+  const wish = chunks.findIndex((c) => /^(?:wants?|wanted|like)$/.test(c.word));
+  if (wish < 1 || wish > 4 || frame.negative) return [];
+  const asks = chunks.slice(0, wish);
+  const another =
+    isPerson(asks) &&
+    !/^(?:i|we|you|i'd|we'd|i'm)$/.test(chunks[0]!.word) &&
+    !/^(?:said|says|who)$/.test(asks.at(-1)!.word);
+  if (!another || (chunks[wish]!.word === 'like' && !/(?:'d|would)$/.test(asks.at(-1)!.word))) return [];
+  const thing = chunks.slice(wish + 1);
+  const counted = thing[0]?.quantity || /^(?:a|an|another|some|new)$/.test(thing[0]?.word ?? '');
+  return counted && thing.slice(0, 6).some((c) => isNounTerm(c) && c.term!.kind !== 'area') ? thing : [];
+}
+
 function planOf(talk: Told, frame: Frame, at: number): Plan | null {
   const { chunks, predicate, lemma } = frame;
   const said = chunks.map((c) => c.word).join(' ');
@@ -105,6 +121,8 @@ function planOf(talk: Told, frame: Frame, at: number): Plan | null {
       return null;
     return { task: verbPhrase(talk, frame, at), who: null, confidence: 0.85 };
   }
+  const wished = wishedFor(frame);
+  if (wished.length) return { task: `install ${phrase(cutAtTime(wished))}`, who: null, confidence: 0.6 };
   if (predicate === 'owed') {
     if (/\b(?:don't|doesn't|didn't|dont|no) (?:need|have|want)\b/.test(said)) return null;
     return owedPlan(talk, frame, at);

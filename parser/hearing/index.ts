@@ -63,7 +63,10 @@ function shorthand(tokens: readonly Token[], text: string, vocabulary: Vocabular
       continue;
     }
     const long =
-      token.kind === 'word' && (token.word.length > 1 || /^[wn]$/.test(token.text)) && !touchesDigit(tokens, i)
+      token.kind === 'word' &&
+      (token.word.length > 1 || /^[wn]$/.test(token.text)) &&
+      !touchesDigit(tokens, i) &&
+      !isSet(tokens, i)
         ? (SHORTHAND[token.word] ?? (vocabulary.has(token.word) ? undefined : slipOf(token.word)))
         : undefined;
     if (!long) out.push(token);
@@ -71,6 +74,12 @@ function shorthand(tokens: readonly Token[], text: string, vocabulary: Vocabular
   }
   return out;
 }
+
+/** "A gear kit", "two injection kits": goods, and no kitchen. */
+const isSet = (tokens: readonly Token[], i: number) =>
+  tokens[i]!.word === 'kit' &&
+  tokens[i - 1]?.kind === 'word' &&
+  !/^(?:in|the|for|to|at|from|of|into|and|on|by|over)$/.test(tokens[i - 1]!.word);
 
 const touchesDigit = (tokens: readonly Token[], i: number) => !tokens[i]!.spaced && tokens[i - 1]?.kind === 'number';
 

@@ -62,6 +62,11 @@ const SAME: Readonly<Record<string, string>> = {
   hose: 'hose',
   shelve: 'shelf',
   shelving: 'shelf',
+  punky: 'rot',
+  spongy: 'rot',
+  soft: 'rot',
+  rotted: 'rot',
+  rotten: 'rot',
 };
 
 /** A word without its ending. */
@@ -88,14 +93,17 @@ export const stem = remembered((word) => {
 function remembered<T>(reckon: (text: string) => T): (text: string) => T {
   const known = new Map<string, T>();
   return (text) => {
-    const answer = known.get(text) ?? reckon(text);
-    if (known.size > 5000) known.clear();
+    const before = known.get(text);
+    if (before !== undefined) return before;
+    const answer = reckon(text);
+    if (known.size > 50_000) known.clear();
     known.set(text, answer);
     return answer;
   };
 }
 
-const areaWords = remembered(keyWords);
+/** `keyWords` of a text met before, without the work; the set is shared and must not be changed. */
+export const wordsOf: (text: string) => ReadonlySet<string> = remembered(keyWords);
 
 /** The words that carry the meaning, stemmed, each once. */
 export function keyWords(text: string): Set<string> {
@@ -118,5 +126,5 @@ export function likeness(a: ReadonlySet<string>, b: ReadonlySet<string>): number
 /** True where two areas are the same room, or one was not said. */
 export function sameArea(a: string | null, b: string | null): boolean {
   if (!a || !b || a === b) return true;
-  return likeness(areaWords(a), areaWords(b)) >= 0.99;
+  return likeness(wordsOf(a), wordsOf(b)) >= 0.99;
 }

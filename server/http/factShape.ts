@@ -76,7 +76,7 @@ export const FactShape: z.ZodType<Fact> = z.discriminatedUnion('kind', [
   z.object({
     ...base,
     kind: z.literal('command'),
-    verb: z.enum(['done', 'undo', 'drop', 'move', 'change', 'reopen', 'reschedule', 'ask']),
+    verb: z.enum(['done', 'undo', 'drop', 'move', 'change', 'reopen', 'reschedule', 'split', 'same', 'ask']),
     number: z.number().int().nullable(),
     about: words.nullable(),
     to: words.nullable(),

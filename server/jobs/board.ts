@@ -1,10 +1,14 @@
-import { keyWords, sameArea } from '../../parser/trade/likeness.ts';
+import { keyWords } from '../../parser/trade/likeness.ts';
 import type { Item } from './types.ts';
 
 /** An item while the history is being folded: with the words that it is known by. */
 export interface Standing extends Item {
+  /** Of its task, its flaw and its thing. */
   words: Set<string>;
-  thingWords: Set<string>;
+  /** Said of it besides: where it is, what it wants. */
+  told: Set<string>;
+  /** Keys of the facts that met here, and ids of entries by hand, oldest first: what a split or an undo takes off again. */
+  met: string[];
 }
 
 /** The punch list while it is being folded; items are found by their words, so that a long history stays quick. */
@@ -12,12 +16,16 @@ export interface Board {
   items: Standing[];
   byKey: Map<string, Standing>;
   byNumber: Map<number, Standing>;
-  /** Items open or waiting, by each of their words. */
-  live: Map<string, Set<Standing>>;
-  /** Items closed, by each of their words, latest last. */
-  closed: Map<string, Set<Standing>>;
+  /** Items open or waiting, by each word that names a thing. */
+  live: Shelf;
+  /** Items closed, by the same words, latest last. */
+  closed: Shelf;
   nextNumber: number;
+  /** The item that a note joined last: "those are two different things". */
+  joined: Standing | null;
 }
+
+type Shelf = Map<string, Set<Standing>>;
 
 export const newBoard = (): Board => ({
   items: [],
@@ -26,62 +34,105 @@ export const newBoard = (): Board => ({
   live: new Map(),
   closed: new Map(),
   nextNumber: 1,
+  joined: null,
 });
-
-/** Surely the same at and above `JOIN`. A wrong join loses work and a wrong split only repeats it, so the bar is high. */
-const JOIN = 0.6;
 
 /** Closed work is spoken of again while it is fresh: so many of the latest with a word are looked at. */
 const FRESH = 40;
+/** Where more items than this share a word, the word tells nothing. */
+const MOST = 400;
+
+/** Words of work, not of things: too many items share them to be looked for by them. */
+const WORK = keyWords(
+  'replace repair check clean finish test call paint sand prime install tighten reseal adjust remove cut pull hang lay run fasten secure seal caulk patch touch look see take make do need apply need open missing loose broken bad',
+);
+
+export const isWork = (word: string) => WORK.has(word);
+
+const fileWords = (item: Standing): Set<string> => {
+  const things = new Set<string>();
+  for (const word of item.words) if (!WORK.has(word)) things.add(word);
+  for (const word of item.told) if (!WORK.has(word)) things.add(word);
+  return things.size ? things : item.words;
+};
 
 export const isLive = (item: Pick<Item, 'state'>) => item.state === 'open' || item.state === 'waiting';
 
 /** Files an item under its words; again after it took on more words or another state. */
 export function enter(board: Board, item: Standing): void {
-  board.byNumber.set(item.number, item);
   const shelf = isLive(item) ? board.live : board.closed;
-  for (const word of [...item.words, ...item.thingWords]) {
-    const filed = shelf.get(word) ?? new Set();
-    shelf.set(word, filed.add(item));
-    const oldest = filed.values().next().value;
-    if (shelf === board.closed && filed.size > FRESH && oldest) filed.delete(oldest);
+  for (const word of fileWords(item)) {
+    let filed = shelf.get(word);
+    if (!filed) {
+      filed = new Set();
+      shelf.set(word, filed);
+    }
+    filed.add(item);
+    if (shelf === board.closed && filed.size > FRESH) filed.delete(filed.values().next().value!);
   }
 }
 
 /** Takes an item from under its words, before its words or its state change. */
 export function leave(board: Board, item: Standing): void {
-  for (const shelf of [board.live, board.closed])
-    for (const word of [...item.words, ...item.thingWords]) shelf.get(word)?.delete(item);
+  for (const word of fileWords(item)) {
+    board.live.get(word)?.delete(item);
+    board.closed.get(word)?.delete(item);
+  }
 }
 
-/** The best-matching item for some words in an area, newest first among equals; null under the bar. */
-export function findItem(
-  board: Board,
-  words: ReadonlySet<string>,
-  area: string | null,
-  live: boolean,
-  bar = JOIN,
-): Standing | null {
-  const shared = new Map<Standing, number>();
-  for (const word of words)
-    for (const shelf of live ? [board.live] : [board.live, board.closed])
-      for (const item of shelf.get(word) ?? []) if (item.words.has(word)) shared.set(item, (shared.get(item) ?? 0) + 1);
-  let best: Standing | null = null;
-  let score = bar;
-  for (const [item, count] of shared) {
-    const scored = count / Math.min(words.size, item.words.size) + (item.area && area ? 0.05 : 0);
-    if (scored < score || !sameArea(item.area, area)) continue;
-    if (scored > score || item.number > (best?.number ?? 0)) {
-      best = item;
-      score = scored;
-    }
+/** Puts a new item on the board under the next number. */
+export function add(board: Board, item: Standing): void {
+  board.items.push(item);
+  board.byKey.set(item.key, item);
+  board.byNumber.set(item.number, item);
+  enter(board, item);
+}
+
+/** The item under a key or number, whatever it was joined into. */
+export const underNumber = (board: Board, number: number): Standing | null => board.byNumber.get(number) ?? null;
+
+/** Every item that shares a word that names a thing, in the order in which they were filed. */
+export function sharing(board: Board, words: ReadonlySet<string>, where: 'live' | 'closed'): Set<Standing> {
+  const shelf = board[where];
+  const things = [...words].filter((word) => !WORK.has(word));
+  const out = new Set<Standing>();
+  for (const word of things.length ? things : words) {
+    const filed = shelf.get(word);
+    if (filed && filed.size <= MOST) for (const item of filed) out.add(item);
   }
-  return best;
+  return out;
 }
 
 /** Goes by other words from now on. */
-export function reword(board: Board, item: Standing, task: string): void {
+export function reword(board: Board, item: Standing, words: ReadonlySet<string>): void {
   leave(board, item);
-  item.words = keyWords(task);
+  item.words = new Set(words);
   enter(board, item);
+}
+
+/** The same board again, so that folding on leaves the first one as it was. */
+export function copyBoard(board: Board): Board {
+  const twin = new Map(
+    board.items.map((item) => [
+      item,
+      {
+        ...item,
+        words: new Set(item.words),
+        told: new Set(item.told),
+        met: [...item.met],
+        history: [...item.history],
+      },
+    ]),
+  );
+  const shelf = (from: Shelf): Shelf =>
+    new Map([...from].map(([word, filed]) => [word, new Set([...filed].map((item) => twin.get(item)!))]));
+  return {
+    items: [...twin.values()],
+    byKey: new Map([...board.byKey].map(([key, item]) => [key, twin.get(item)!])),
+    byNumber: new Map([...board.byNumber].map(([number, item]) => [number, twin.get(item)!])),
+    live: shelf(board.live),
+    closed: shelf(board.closed),
+    nextNumber: board.nextNumber,
+    joined: board.joined && twin.get(board.joined)!,
+  };
 }

@@ -1,2 +1,4 @@
-export { fold, standing } from './fold.ts';
+export { fold, foldFrom, type Snapshot } from './fold.ts';
+export { standing } from './history.ts';
+export { type Rereading, reread } from './reread.ts';
 export type * from './types.ts';

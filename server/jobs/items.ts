@@ -1,141 +1,268 @@
-import { keyWords, likeness, sameArea, stem } from '../../parser/trade/likeness.ts';
+import { sameArea, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Done, FollowUp, Problem } from '../../parser/types.ts';
-import { type Board, enter, findItem, isLive, leave, type Standing } from './board.ts';
+import { add, type Board, enter, isLive, isWork, leave, reword, type Standing, sharing } from './board.ts';
+import type { Question } from './ledger.ts';
+import { find, headOf, type Match } from './match.ts';
 import type { Entry, Event, ItemState } from './types.ts';
 
 export function event(entry: Entry, what: string, words: string | null): Event {
   return { at: entry.at, by: entry.by, entry: entry.id, what, words, noteId: entry.source?.noteId ?? null };
 }
 
-interface Opening {
+/** Where a fact stands in its job: the entry that told it, its key, and what a hand has taken apart. */
+export interface Telling {
+  board: Board;
+  entry: Entry;
+  /** `noteId/index`. */
   key: string;
-  task: string;
-  problem: string | null;
-  thing: string | null;
-  area: string | null;
-  who: string | null;
-  due: string | null;
-  readyOn: string | null;
-  waitingFor: string | null;
-  doubtful: boolean;
+  /** True where a hand said that this fact is an item of its own. */
+  apart: boolean;
+  /** Items that the same note has met so far. */
+  met: readonly Standing[];
+  /** The words of its sentence up to it, from the last fact on. */
+  lead: string;
+  /** Where a match that is close and not sure is asked about. */
+  questions: Question[];
 }
 
-export function open(board: Board, entry: Entry, from: Opening, quote: string | null): Standing {
+type Opening = Pick<Standing, 'task' | 'area'> & Partial<Standing>;
+
+function ask({ entry, questions }: Telling, question: string, item: Standing): void {
+  questions.push({ noteId: entry.source?.noteId ?? entry.id, ask: question, item, whileOpen: true });
+}
+
+export function open({ board, entry, key, lead }: Telling, from: Opening, quote: string | null): Standing {
+  const day = entry.at.slice(0, 10);
   const item: Standing = {
+    problem: null,
+    thing: null,
+    who: null,
+    due: null,
+    readyOn: null,
+    waitingFor: null,
+    doubtful: false,
     ...from,
+    key,
     number: board.nextNumber++,
-    state: from.readyOn && from.readyOn > entry.at.slice(0, 10) && from.waitingFor ? 'waiting' : 'open',
-    openedOn: entry.at.slice(0, 10),
+    state: from.readyOn && from.readyOn > day && from.waitingFor ? 'waiting' : 'open',
+    openedOn: day,
     closedOn: null,
     history: [event(entry, 'opened', quote)],
-    words: keyWords(`${from.task} ${from.problem ?? ''}`),
-    thingWords: keyWords(from.thing ?? ''),
+    words: new Set(
+      wordsOf(
+        from.problem === null || from.problem === undefined
+          ? from.task
+          : `${from.task} ${from.problem} ${from.thing ?? ''}`,
+      ),
+    ),
+    told: new Set([...wordsOf(quote ?? ''), ...(names(quote, from) ? [] : wordsOf(lead))]),
+    met: [key],
   };
-  board.items.push(item);
-  board.byKey.set(item.key, item);
-  enter(board, item);
+  add(board, item);
   return item;
 }
 
 export function setState(board: Board, item: Standing, entry: Entry, state: ItemState, quote: string | null): void {
   if (item.state === state) return;
-  item.history.push(event(entry, state, quote));
+  item.history.push(event(entry, isLive(item) || state !== 'open' ? state : 'reopened', quote));
   leave(board, item);
   item.state = state;
+  item.closedOn = isLive(item) ? null : entry.at.slice(0, 10);
   enter(board, item);
-  item.closedOn = state === 'done' || state === 'dropped' || state === 'signed off' ? entry.at.slice(0, 10) : null;
+}
+
+/** Takes what a fact says into an item that stands. */
+function join({ board, entry, key }: Telling, item: Standing, what: string, quote: string): void {
+  item.history.push(event(entry, what, quote));
+  item.met.push(key);
+  tell(board, item, quote);
+  board.joined = item;
+}
+
+/** The words name the thing themselves; where they only point at it, the ones before them name it. */
+const names = (quote: string | null, { thing, task }: Opening) => wordsOf(quote ?? '').has(headOf(thing ?? task));
+
+/** Takes on more words that it is spoken of with. */
+export function tell(board: Board, item: Standing, text: string): void {
+  leave(board, item);
+  for (const word of wordsOf(text)) item.told.add(word);
+  enter(board, item);
+}
+
+const nameOf = (item: Standing) => `no. ${item.number} (${item.task}${item.area ? `, ${item.area}` : ''})`;
+
+/** A new item beside one that it may be: opened, and asked about. */
+function wonder(telling: Telling, match: Match | null, item: Standing): Standing {
+  if (match && !telling.apart)
+    ask(
+      telling,
+      `Is no. ${item.number} the same as ${nameOf(match.item)}? Say "${item.number} is the same as ${match.item.number}".`,
+      item,
+    );
+  return item;
 }
 
 const phraseOf = (thing: string, defect: string) =>
   defect.includes(thing) || thing.includes(defect) ? `${thing}` : `${thing}: ${defect}`;
 
 /** A problem opens an item, joins one that stands, or closes what was put right. */
-export function meetProblem(board: Board, entry: Entry, fact: Problem, key: string): Standing {
-  const words = keyWords(`${fact.thing} ${fact.defect}`);
-  const thing = keyWords(fact.thing);
-  const known = findItem(board, words, fact.area, false, 0.75);
-  if (known && (isLive(known) || fact.state === 'fixed' || /\bstill\b|\bagain\b/.test(fact.quote))) {
-    known.problem ??= fact.defect;
-    if (fact.state === 'fixed') setState(board, known, entry, 'done', fact.quote);
-    else if (!isLive(known)) setState(board, known, entry, 'open', fact.quote);
-    else known.history.push(event(entry, 'said again', fact.quote));
-    return known;
+export function meetProblem(telling: Telling, fact: Problem): Standing {
+  const { board, entry, apart } = telling;
+  const sought = {
+    words: wordsOf(`${fact.thing} ${fact.defect}`),
+    area: fact.area,
+    quote: `${telling.lead} ${fact.quote}`,
+    head: headOf(fact.thing),
+  };
+  const fits = (item: Standing) => sameThing(item, fact.thing, sought.words);
+  const again = /\b(?:still|again|back)\b/.test(fact.quote.toLowerCase());
+  const same = apart ? null : sameBreath(telling, fact);
+  if (same) {
+    if (fact.state === 'fixed') setState(board, same, entry, 'done', fact.quote);
+    join(telling, same, 'said again', fact.quote);
+    return same;
+  }
+  const live = apart ? null : find(board, sought, { fits, sure: fact.state === 'fixed' ? 0.6 : undefined });
+  const closed =
+    apart || live?.sure || !(again || fact.state === 'fixed') ? null : find(board, sought, { where: ['closed'], fits });
+  const match = live?.sure ? live : closed?.sure ? closed : live;
+  if (match?.sure) {
+    const { item } = match;
+    item.problem ??= fact.defect;
+    if (fact.state === 'fixed') setState(board, item, entry, 'done', fact.quote);
+    else if (!isLive(item)) setState(board, item, entry, 'open', fact.quote);
+    join(telling, item, 'said again', fact.quote);
+    return item;
   }
   const item = open(
-    board,
-    entry,
+    telling,
     {
-      key,
-      task: `${phraseOf(fact.thing, fact.defect)}`,
+      task: phraseOf(fact.thing, fact.defect),
       problem: fact.defect,
       thing: fact.thing,
       area: fact.area,
-      who: null,
-      due: null,
-      readyOn: null,
-      waitingFor: null,
       doubtful: fact.confidence < 0.5 || fact.suspected,
     },
     fact.quote,
   );
-  item.thingWords = thing;
-  enter(board, item);
   if (fact.state === 'fixed') setState(board, item, entry, 'done', fact.quote);
-  return item;
+  return wonder(telling, match, item);
+}
+
+/** "It's loose in the wall and there's no test button on it": both of the one thing just told of. */
+function sameBreath({ met, lead, board }: Telling, fact: Problem): Standing | null {
+  const said = fact.quote.toLowerCase();
+  const last = met.at(-1);
+  const points =
+    !wordsOf(fact.quote).has(headOf(fact.thing)) &&
+    /\b(?:on|in|of|to|from|behind|under) (?:it|them)\b|^(?:so |and )*(?:it's|its|it|they're|they)\b/.test(said);
+  if (points && last && isLive(last) && last.problem && /^[\s,]*(?:and|so|plus|also|,)?[\s,]*$/.test(lead)) return last;
+  // "Left one split too": which of them, not what.
+  if (![...wordsOf(fact.thing)].every((word) => SIDES.has(word))) return null;
+  const defect = wordsOf(fact.defect);
+  return (
+    [...board.items.slice(-20)].findLast(
+      (item) => isLive(item) && item.problem && [...wordsOf(item.problem)].some((word) => defect.has(word)),
+    ) ?? null
+  );
+}
+
+/** Two flaws of one thing may be one; flaws of two things are two, whatever words they share. */
+function sameThing(item: Standing, thing: string, words: ReadonlySet<string>): boolean {
+  const mine = headOf(thing);
+  return item.thing === null ? item.words.has(mine) : item.words.has(mine) || words.has(headOf(item.thing));
 }
 
 /** A follow-up joins the problem it repairs, the item it repeats, or opens its own. */
-export function meetFollowUp(
-  board: Board,
-  entry: Entry,
-  fact: FollowUp,
-  key: string,
-  near: readonly Standing[],
-): Standing {
-  const words = keyWords(fact.task);
-  const problem = near.findLast(
+export function meetFollowUp(telling: Telling, fact: FollowUp): Standing {
+  const { board, entry, apart } = telling;
+  const words = wordsOf(fact.task);
+  const sought = { words, area: fact.area, quote: fact.quote };
+  const flaw = apart ? null : (flawOf(telling, fact, words) ?? null);
+  const match = apart || flaw ? null : find(board, sought, { fits: (item) => sameWork(item, fact.task) });
+  const readyOn = readyDay(fact);
+  const known = flaw ?? (match?.sure ? match.item : null);
+  if (!known)
+    return wonder(
+      telling,
+      match,
+      open(
+        telling,
+        {
+          task: fact.task,
+          area: fact.area,
+          who: fact.who,
+          due: fact.due,
+          readyOn,
+          waitingFor: fact.waitingFor,
+          doubtful: fact.confidence < 0.5,
+        },
+        fact.quote,
+      ),
+    );
+  const first = flaw !== null && known.task.includes(':');
+  if (first) {
+    known.task = fact.task;
+    reword(board, known, new Set([...known.words, ...words]));
+  }
+  known.who = fact.who ?? known.who;
+  known.due = fact.due ?? known.due;
+  known.readyOn = readyOn ?? known.readyOn;
+  known.waitingFor = fact.waitingFor ?? known.waitingFor;
+  if (fact.waitingFor && readyOn && readyOn > entry.at.slice(0, 10))
+    setState(board, known, entry, 'waiting', fact.quote);
+  join(telling, known, first ? 'repair named' : 'said again', fact.quote);
+  return known;
+}
+
+/** The flaw that a repair is for: of the same note or among the latest, its thing named in the repair. */
+function flawOf({ board, met }: Telling, fact: FollowUp, words: ReadonlySet<string>): Standing | undefined {
+  if (LOOKS.test(fact.task) || !REPAIRS.test(fact.task)) {
+    // Other work, even a look at it, is for the flaw where the same note tells both.
+    return met.findLast((item) => isLive(item) && item.problem && item.thing && words.has(headOf(item.thing)));
+  }
+  return [...board.items.slice(-12), ...met].findLast(
     (item) =>
       isLive(item) &&
       item.problem &&
-      item.thingWords.size > 0 &&
+      item.thing &&
       sameArea(item.area, fact.area) &&
-      likeness(item.thingWords, words) >= 0.5 &&
-      item.task.includes(':'),
-  );
-  const known = problem ?? findItem(board, words, fact.area, true, 0.66);
-  const readyOn = readyDay(fact);
-  if (known) {
-    if (problem) {
-      known.task = fact.task;
-      for (const w of words) known.words.add(w);
-      enter(board, known);
-    }
-    known.who = fact.who ?? known.who;
-    known.due = fact.due ?? known.due;
-    known.readyOn = readyOn ?? known.readyOn;
-    known.waitingFor = fact.waitingFor ?? known.waitingFor;
-    known.state = fact.waitingFor && readyOn && readyOn > entry.at.slice(0, 10) ? 'waiting' : known.state;
-    known.history.push(event(entry, problem ? 'repair named' : 'said again', fact.quote));
-    return known;
-  }
-  return open(
-    board,
-    entry,
-    {
-      key,
-      task: fact.task,
-      problem: null,
-      thing: null,
-      area: fact.area,
-      who: fact.who,
-      due: fact.due,
-      readyOn,
-      waitingFor: fact.waitingFor,
-      doubtful: fact.confidence < 0.5,
-    },
-    fact.quote,
+      words.has(headOf(item.thing)) &&
+      shareOf(wordsOf(item.thing), words) >= 0.5,
   );
 }
+
+const shareOf = (of: ReadonlySet<string>, words: ReadonlySet<string>) => {
+  let shared = 0;
+  for (const word of of) if (words.has(word)) shared++;
+  return of.size ? shared / of.size : 0;
+};
+
+const LOOKS = /^(?:check|look|see|find|ask|call|measure|test|watch|inspect|photograph|send)\b/;
+const REPAIRS =
+  /^(?:replace|swap|change|repair|fix|re\w+|tighten|patch|seal|caulk|clean|clear|sister|cut|put|install|adjust|secure|fasten|new|scrape|sand|shim|plane|glue|straighten|level|plumb|unclog|snake|rehang)\b/;
+
+/** Follow-ups with different work in mind are not one: "paint the casing" is not "caulk the casing". */
+function sameWork(item: Standing, task: string): boolean {
+  const mine = stem(task.split(' ')[0]!);
+  const theirs = stem(item.task.split(' ')[0]!);
+  if (mine === theirs || item.task.includes(':')) return true;
+  return PUTS.has(mine) && PUTS.has(theirs);
+}
+
+const stems = (words: string) => new Set(words.split(' ').map(stem));
+/** Verbs for putting a thing right or in place: said one for another. */
+const PUTS = stems(
+  'replace swap change install put fit hang set lay mount repair fix new finish do wrap close complete get tighten secure reset rehang redo',
+);
+/** Work that comes before a repair and does not end it. */
+const BEFORE = stems(
+  'pull remove cut dig demo tear strip probe check test retest look measure walk tarp cover shut open buy order mark expose hose wash wait',
+);
+/** Getting a thing somewhere. */
+const CARRIES = stems('get take bring drop run deliver haul send return carry');
+/** Words that end whatever they are said of. */
+const ENDS = stems('finish complete wrap done handle close');
 
 const readyDay = (fact: FollowUp) =>
   [fact.due, fact.notBefore]
@@ -144,35 +271,47 @@ const readyDay = (fact: FollowUp) =>
     .at(-1) ?? null;
 
 /** Finished work closes the item that it answers, and only that; else it stands in the day log as its own closed line. */
-export function meetDone(board: Board, entry: Entry, fact: Done, key: string): Standing {
-  const words = keyWords(fact.task);
-  const known =
-    findItem(board, words, fact.area, true, 0.6) ??
-    findItem(board, objectWords(fact.task), fact.area, true, 0.75) ??
-    replacedBy(board, fact);
+export function meetDone(telling: Telling, fact: Done): Standing {
+  const { board, entry } = telling;
+  const named = objectWords(fact.task);
+  // "New one's in": the thing stands in the words just before.
+  const points = ![...named].some((word) => !POINTERS.has(word));
+  const object = points ? objectWords(`x ${telling.lead} ${fact.quote}`) : named;
+  const words = points ? wordsOf(`${fact.task} ${telling.lead} ${fact.quote}`) : wordsOf(fact.task);
+  const fits = (item: Standing) => answers(item, fact.task);
+  const sought = { words, area: fact.area, quote: fact.quote, head: headOf(fact.task) };
+  const whole = telling.apart ? null : find(board, sought, { fits, sure: 0.6, anyOf: false });
+  const thing =
+    whole?.sure || telling.apart || !object.size
+      ? null
+      : find(board, { ...sought, words: object }, { fits, sure: 0.75, anyOf: false });
+  const match = whole?.sure ? whole : thing?.sure ? thing : (whole ?? thing);
+  const known = match?.sure ? match.item : telling.apart ? null : replacedBy(board, fact);
   if (known) {
     setState(board, known, entry, 'done', fact.quote);
+    known.met.push(telling.key);
     return known;
   }
-  const item = open(
-    board,
-    entry,
-    {
-      key,
-      task: fact.task,
-      problem: null,
-      thing: null,
-      area: fact.area,
-      who: fact.who,
-      due: null,
-      readyOn: null,
-      waitingFor: null,
-      doubtful: false,
-    },
-    fact.quote,
-  );
+  const item = open(telling, { task: fact.task, area: fact.area, who: fact.who }, fact.quote);
   setState(board, item, entry, 'done', fact.quote);
+  if (match && !telling.apart)
+    ask(telling, `Does that finish ${nameOf(match.item)}? Say "${match.item.number} is done".`, match.item);
   return item;
+}
+
+const SIDES = stems(
+  'left right front back other first second third last one it they them that upper lower top bottom same',
+);
+const POINTERS = stems('one ones new it them that those this everything all both other');
+
+/** May this work end that item: the same work, or a repair for a flaw; never what only comes before it. */
+function answers(item: Standing, done: string): boolean {
+  const verb = stem(done.split(' ')[0]!);
+  const owed = stem(item.task.split(' ')[0]!);
+  if (ENDS.has(verb) || verb === owed || (CARRIES.has(verb) && CARRIES.has(owed))) return true;
+  if (BEFORE.has(verb)) return false;
+  if (item.task.includes(':') || !isWork(owed)) return true;
+  return PUTS.has(verb) && PUTS.has(owed) ? true : item.problem !== null;
 }
 
 /** "Put the stop valve in" answers the one open flaw whose thing is a stop valve. */
@@ -180,21 +319,11 @@ function replacedBy(board: Board, fact: Done): Standing | null {
   const closing = /^finish\b/.test(fact.task) && fact.area !== null;
   if (!closing && !/^(?:install|put|replace|swap|change|fit)\b/.test(fact.task)) return null;
   const object = objectWords(fact.task);
-  const fits = board.items.filter(
-    (item) =>
-      isLive(item) && item.problem && item.thing && sameArea(item.area, fact.area) && object.has(headOf(item.thing)),
+  const fits = [...sharing(board, object, 'live')].filter(
+    (item) => item.problem && item.thing && sameArea(item.area, fact.area) && object.has(headOf(item.thing)),
   );
   return fits.length === 1 ? fits[0]! : null;
 }
 
-/** The word that says what a thing is: "toilet shutoff in half bath" is a shutoff. */
-const headOf = (thing: string) =>
-  stem(
-    thing
-      .split(/ (?:in|on|at|by|under|behind|of|near|with) /)[0]!
-      .split(' ')
-      .at(-1)!,
-  );
-
 /** A task without its verb: what the work was done to. */
-const objectWords = (task: string) => keyWords(task.split(' ').slice(1).join(' '));
+const objectWords = (task: string) => wordsOf(task.split(' ').slice(1).join(' '));

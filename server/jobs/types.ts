@@ -65,7 +65,14 @@ export interface Entry {
 /** Kinds of entry. `by: hand` entries outlive a re-reading of the notes. */
 export type EntryBody =
   /** A note was read: its facts, in order. The fold decides what they open, join, close and change. */
-  | { kind: 'noteRead'; facts: Fact[]; text: string; parser: string }
+  | {
+      kind: 'noteRead';
+      facts: Fact[];
+      text: string;
+      parser: string;
+      /** Of a note read again: the place that each fact had in the first reading, so that keys and corrections hold. */
+      places?: number[];
+    }
   /** Corrections and ticks by hand, addressed to an item or order line by its stable key. */
   | { kind: 'setState'; item: string; state: ItemState }
   | { kind: 'editItem'; item: string; change: Partial<Pick<Item, 'task' | 'area' | 'who' | 'due' | 'readyOn'>> }

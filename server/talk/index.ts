@@ -37,7 +37,11 @@ function changes(before: JobState, after: JobState, facts: readonly Fact[]): Lin
       });
     else if (!live(old) && live(item)) out.push({ kind: 'opened', text: `Open again: ${text}`, item: item.number });
     else if (old.history.length !== item.history.length)
-      out.push({ kind: 'changed', text: `Added to no. ${item.number}: ${text}`, item: item.number });
+      out.push({
+        kind: 'changed',
+        text: `${item.history.at(-1)?.what === 'said again' ? 'The same as' : 'Added to'} no. ${item.number}: ${text}`,
+        item: item.number,
+      });
   }
   const had = new Map(before.order.map((l) => [l.key, l]));
   for (const line of after.order) {

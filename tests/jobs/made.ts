@@ -1,5 +1,5 @@
 /** Facts and entries made by hand, so that the list is tested whatever the parser reads. */
-import type { Done, Fact, FollowUp, Material, Measurement, Problem } from '../../parser/types.ts';
+import type { Command, Done, Fact, FollowUp, Material, Measurement, Problem } from '../../parser/types.ts';
 import type { Entry, EntryBody } from '../../server/jobs/types.ts';
 
 export const JOB = { areas: ['kitchen', 'hall'], builtYear: null };
@@ -84,4 +84,15 @@ export const hand = (id: string, at: string, what: EntryBody): Entry => ({
 export const note = (id: string, at: string, ...facts: Fact[]): Entry => ({
   ...hand(id, at, { kind: 'noteRead', facts, text: facts.map((f) => f.quote).join('. '), parser: '1' }),
   source: { noteId: id, start: 0, end: 0 },
+});
+
+export const command = (verb: Command['verb'], number: number | null, more: Partial<Command> = {}): Command => ({
+  ...base(`${verb} ${number ?? 'that'}`, null),
+  kind: 'command',
+  verb,
+  number,
+  about: null,
+  to: null,
+  question: null,
+  ...more,
 });

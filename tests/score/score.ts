@@ -5,6 +5,7 @@
  */
 import { under } from './lib/bars.ts';
 import { HALVES, LISTS, readHalf } from './lib/corpus.ts';
+import { scoreJobs } from './lib/jobs.ts';
 import { f1, type Miss, precision, recall, type Score, scoreNotes, type Tally } from './lib/tally.ts';
 
 const row = (name: string, t: Tally) =>
@@ -36,4 +37,19 @@ for (const half of HALVES) {
   const short = under(score);
   for (const line of short) console.error(line);
   if (short.length > 0) process.exitCode = 1;
+}
+
+/** Jobs played from their notes; bars of the unseen half, each share of what was worked out by hand. */
+const JOB_BAR = 0.9;
+for (const half of ['', 'unseen'] as const) {
+  const tally = scoreJobs(half);
+  console.log(`jobs, ${half || 'seen'}`);
+  for (const [name, [hit, of]] of tally) {
+    const share = of ? hit / of : 1;
+    console.log(`${name.padEnd(20)} ${`${hit}/${of}`.padStart(7)} ${share.toFixed(3).padStart(8)}`);
+    if (half !== 'unseen' || share >= JOB_BAR) continue;
+    console.error(`${name} ${share.toFixed(3)} is under ${JOB_BAR}`);
+    process.exitCode = 1;
+  }
+  console.log('');
 }

@@ -78,6 +78,9 @@ function listAfter(
   if (USED_UP.test(said) && colon) return { status: 'used', sentence: frame.sentence, heading: true };
   if (own) return { status: own, sentence: frame.sentence, heading: list?.heading === true && status === list.status };
   if (list?.heading && status === list.status) return list;
+  // "Both get swapped, two braided hoses": what a repair takes, told right behind it.
+  if (frame.predicate === 'owed' && !frame.negative)
+    return { status: 'need', sentence: frame.sentence, heading: false };
   return frame.predicate !== 'none' && !/^that's$/.test(frame.chunks[0]!.word) ? null : list;
 }
 

@@ -4,7 +4,7 @@ import type { Sheet } from '../sheet.ts';
 export const AREAS: Sheet[] = [
   {
     kind: 'area',
-    lines: `kitchen; cocina, galley, kit
+    lines: `kitchen; cocina, galley
 kitchenette; butler's pantry, scullery
 bathroom; bath, baño, washroom, bano
 restroom; toilet room, men's room, women's room, ladies room

@@ -1,0 +1,186 @@
+import { likeness, stem, wordsOf } from '../../parser/trade/likeness.ts';
+import type { Fact, Material } from '../../parser/types.ts';
+import { numberOf } from './asSaid.ts';
+import { type Goods, onHandOf, openNeed, type Position, toBuy } from './materials.ts';
+
+/** What words without a count say of goods that stand on the list: only the list knows what "both tubes" are. */
+export interface GoodsTold {
+  position: Position;
+  fact: Material;
+}
+
+/** Any of these words may tell of goods; without one the note is not looked at. */
+const MAY_TELL =
+  /\b(?:got|picked|grabbed|bought|fetched|ordered|came|arrived|showed|here|gone|used|make|delivered|loaded|had|order)\b/;
+const LISTS =
+  /\b(?<!(?:i|we|they|she|he|you)'ve )(?:got|picked up|grabbed|bought|fetched|came back with|loaded up)\b(?! (?:to|it|rid|a call|him|her|them|done|ready|going|started|started|back)\b)([^.;!?\n]*)/g;
+const ORDERS =
+  /\b(?:ordered|(?:got|have) (?:it|that|them|those) coming|have (?:it |them |those )?on order|is on order|are on order|on order)\b/g;
+const COMES =
+  /(?:^|[.;!?,\n]|\band\b)\s*(?:so |and |ok |okay )?((?:the |that |those |our |all |both |other |rest of |\d+ |[a-z]+ ){0,2}[a-z0-9][^.;!?,\n]{1,40}?)(?:'s|s')? (?:finally |just |all )?(?:showed up|came in|came|arrived|is here|are here|got here|(?:was|were|got) (?:delivered|dropped off))\b/g;
+const GONE =
+  /(?:^|[.;!?,\n]|\band\b)\s*(?:the |that |both |all the )?([a-z0-9][^.;!?,\n]{1,40}?)(?:'s| is| are|'re) (?:all )?gone\b/g;
+const USED_UP = /\bused (?:up )?(?:all (?:of )?|the (?:last|rest)(?: of)? )(?:the |that |those )?([^.;!?,\n]{2,40})/g;
+/** Where the next clause of a list begins. */
+const CLAUSE =
+  /^(?:i|we|he|she|they|it|that's|so|but|still|need|gonna|only|which|where|because|cause|if|when|then|him|put|is|was)\b/;
+
+/** Goods of the list that a note tells of in words that point back: fetched, ordered, come, gone, counted anew. */
+export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: Goods): GoodsTold[] {
+  if (!goods.all.length) return [];
+  const said = text.toLowerCase().replaceAll('’', "'");
+  if (!MAY_TELL.test(said)) return [];
+  const out: GoodsTold[] = [];
+  const taken = facts.filter((f): f is Material => f?.kind === 'material' && f.status !== 'mentioned');
+  const tell = (
+    position: Position,
+    status: Material['status'],
+    start: number,
+    end: number,
+    count: number | null,
+    counts: Material['counts'] = 'plain',
+  ) => {
+    const counted = taken.some((f) => f.start < end && start < f.end && (f.quantity !== null || count === null));
+    if (counted || out.some((o) => o.position === position && o.fact.status === status)) return;
+    out.push({ position, fact: factOf(position, status, text, start, end, count, counts) });
+  };
+  for (const match of said.matchAll(LISTS))
+    for (const piece of piecesOf(match[1]!, match.index + match[0].length - match[1]!.length)) {
+      const position = meant(goods, piece.words, (p) => openNeed(p) || p.ordered.compare(0) > 0);
+      if (position) tell(position, 'bought', piece.start, piece.end, piece.count);
+    }
+  for (const match of said.matchAll(ORDERS)) {
+    const from = Math.max(said.lastIndexOf('.', match.index), said.lastIndexOf('\n', match.index)) + 1;
+    const after = /^[^.;!?,\n]*/.exec(said.slice(match.index + match[0].length))![0];
+    const own = piecesOf(after, match.index + match[0].length).find((p) => meant(goods, p.words, openNeed));
+    const position = own
+      ? meant(goods, own.words, openNeed)
+      : lastNamed(goods, said.slice(from, match.index), said.slice(0, from));
+    if (position) tell(position, 'ordered', match.index, match.index + match[0].length, own?.count ?? null);
+  }
+  for (const match of said.matchAll(COMES)) {
+    const at = match.index + match[0].indexOf(match[1]!);
+    const [piece] = piecesOf(match[1]!, at);
+    const position = piece && meant(goods, piece.words, (p) => p.ordered.compare(0) > 0);
+    if (position) tell(position, 'bought', at, at + match[1]!.length, piece.count ?? position.ordered.valueOf());
+  }
+  for (const pattern of [GONE, USED_UP])
+    for (const match of said.matchAll(pattern)) {
+      const position = meant(goods, wordsOf(match[1]!), (p) => onHandOf(p).compare(0) > 0);
+      if (position) tell(position, 'used', match.index, match.index + match[0].length, onHandOf(position).valueOf());
+    }
+  return out;
+}
+
+interface Piece {
+  words: Set<string>;
+  count: number | null;
+  start: number;
+  end: number;
+}
+
+/** "The shingles, the boot, and both tubes": each with its count, where one was said; up to the next clause. */
+function piecesOf(list: string, offset: number): Piece[] {
+  const out: Piece[] = [];
+  const pattern = /[^,&+]+?(?=,|&|\+|\band\b|\bplus\b|$)/g;
+  for (const { 0: raw, index } of list.matchAll(pattern)) {
+    const piece = raw.replace(/^\s*(?:and|plus)\b/, '').trim();
+    if (!piece) continue;
+    if (/^that's (?:all|what)\b/.test(piece)) continue;
+    if (CLAUSE.test(piece)) break;
+    const [, count, name] =
+      /^(?:(?:me|us|all|the|both|of|that|those|our|other|last|same|a|an|new|full|whole|just|only)\s+)*(\d+|[a-z]+)?\s*(.*)$/.exec(
+        piece,
+      ) ?? [];
+    const number = count ? numberOf(count) : null;
+    const called = (number === null ? piece : (name ?? ''))
+      .replace(/\b[a-z]+ of (?:the )?(?=[a-z])/, '')
+      .replace(BY, (_, a: string, b: string) => `${numberOf(a)}x${numberOf(b)}`);
+    const words = new Set(wordsOf(called));
+    for (const small of ['both', 'all', 'other', 'of', 'same', 'last']) words.delete(stem(small));
+    const start = offset + index + raw.indexOf(piece);
+    if (words.size)
+      out.push({
+        words,
+        count: number ?? (/^(?:both)\b/.test(piece) ? 2 : /^(?:a|an)\b/.test(piece) ? 1 : null),
+        start,
+        end: start + piece.length,
+      });
+  }
+  return out;
+}
+
+/** "The two by eight" is a 2x8. */
+const BY = /\b(\d+|one|two|three|four|five|six) by (\d+|four|six|eight|ten|twelve)\b/;
+
+/** The goods that some words mean: by name, or by the pack that they come in ("both tubes"); the latest wanted first. */
+function meant(goods: Goods, words: ReadonlySet<string>, fits: (p: Position) => boolean): Position | null {
+  if (!words.size) return null;
+  const named = new Set<Position>();
+  for (const word of words) for (const p of goods.byWord.get(word) ?? []) named.add(p);
+  let best: Position | null = null;
+  let score = 0.74;
+  for (const p of named) {
+    if (p.dropped || !fits(p)) continue;
+    const like = likeness(words, p.words);
+    if (like >= score) {
+      best = p;
+      score = like;
+    }
+  }
+  if (best) return best;
+  const only = words.size === 1 ? [...words][0]! : null;
+  return (
+    goods.all.findLast(
+      (p) => !p.dropped && fits(p) && only !== null && ((p.unit !== null && stem(p.unit) === only) || p.size === only),
+    ) ?? null
+  );
+}
+
+/** The goods named last before a place, in its own sentence or, failing that, in the one before. */
+function lastNamed(goods: Goods, own: string, before: string): Position | null {
+  // Where the sentence names a thing of its own, that is what was ordered, on the list or not.
+  const names = [...wordsOf(own)].some((word) => !/^(?:none|any|stor|yard|supply|hous|suppl|out|had)/.test(word));
+  const sentence = before.split(/[.;!?\n]/).findLast((s) => s.trim()) ?? '';
+  for (const text of names ? [own] : [own, sentence]) {
+    const words = [...wordsOf(text)];
+    for (let k = words.length; k > 0; k--) {
+      const filed = [...(goods.byWord.get(words[k - 1]!) ?? [])].filter((p) => !p.dropped && openNeed(p));
+      const fits = filed.filter((p) => likeness(new Set(words), p.words) >= 0.5);
+      if (fits.length) return fits.at(-1)!;
+    }
+  }
+  return null;
+}
+
+function factOf(
+  position: Position,
+  status: Material['status'],
+  text: string,
+  start: number,
+  end: number,
+  count: number | null,
+  counts: Material['counts'],
+): Material {
+  const due = toBuy(position);
+  const whole = count === null && status === 'bought' && due !== null && due.compare(0) > 0 ? due : null;
+  const exact = whole?.toFraction() ?? (count === null ? null : String(count));
+  return {
+    kind: 'material',
+    item: position.item,
+    size: position.size,
+    specs: [],
+    quantity: whole?.valueOf() ?? count,
+    exact,
+    atLeast: null,
+    unit: position.unit,
+    status,
+    counts,
+    quote: text.slice(start, end),
+    start,
+    end,
+    area: null,
+    confidence: 0.8,
+    rule: `list/${status}`,
+  };
+}

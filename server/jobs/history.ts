@@ -1,0 +1,67 @@
+import type { Fact } from '../../parser/types.ts';
+import { takesBack } from './commands.ts';
+import type { Entry } from './types.ts';
+
+/** The order in which things were said; ties by id, so that two phones agree. */
+export const inOrder = (a: Pick<Entry, 'at' | 'id'>, b: Pick<Entry, 'at' | 'id'>): number =>
+  a.at < b.at ? -1 : a.at > b.at ? 1 : a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
+
+/** The entries that count, in the order in which things were said: each once, up to `asOf`, those undone left out. */
+export function standing(entries: readonly Entry[], asOf: string): Entry[] {
+  const byId = new Map<string, Entry>();
+  for (const entry of entries) if (entry.at <= asOf && !byId.has(entry.id)) byId.set(entry.id, entry);
+  const history = latestReadings(sorted([...byId.values()]));
+  const undone = new Set<string>();
+  for (let k = history.length - 1; k >= 0; k--) {
+    const { id, what } = history[k]!;
+    if (what.kind === 'undo' && !undone.has(id)) undone.add(what.entry);
+  }
+  const latest: string[] = [];
+  for (const { id, what } of history) {
+    if (undone.has(id)) continue;
+    const taken = what.kind === 'noteRead' && takesBack(what.facts) ? latest.pop() : undefined;
+    if (taken) undone.add(taken);
+    else if (what.kind !== 'undo') latest.push(id);
+  }
+  return history.filter((entry) => entry.what.kind !== 'undo' && !undone.has(entry.id));
+}
+
+/** In order of time; most histories come in it. */
+const sorted = (entries: Entry[]): Entry[] =>
+  entries.every((entry, k) => k === 0 || inOrder(entries[k - 1]!, entry) < 0) ? entries : entries.sort(inOrder);
+
+export const noteOf = (entry: Entry): string => entry.source?.noteId ?? entry.id;
+
+/** A note read again stands as it was read last; it keeps the id and the place of its first reading. */
+function latestReadings(history: Entry[]): Entry[] {
+  const again = new Map<string, Entry>();
+  for (const entry of history) {
+    if (entry.what.kind !== 'noteRead' || !entry.what.places) continue;
+    const known = again.get(noteOf(entry));
+    if (!known || isLater(entry, known)) again.set(noteOf(entry), entry);
+  }
+  if (!again.size) return history;
+  return history.flatMap((entry) => {
+    if (entry.what.kind !== 'noteRead') return [entry];
+    if (entry.what.places) return [];
+    const later = again.get(noteOf(entry));
+    return [later ? { ...entry, what: later.what } : entry];
+  });
+}
+
+const versionOf = (entry: Entry) => (entry.what.kind === 'noteRead' ? Number.parseFloat(entry.what.parser) || 0 : 0);
+const isLater = (a: Entry, b: Entry) => versionOf(a) > versionOf(b) || (versionOf(a) === versionOf(b) && a.id > b.id);
+
+/** Facts put right by hand, by note and place. */
+export type Corrections = Map<string, Map<number, Fact | null>>;
+
+export function correctionsIn(history: readonly Entry[]): Corrections {
+  const out: Corrections = new Map();
+  for (const { what } of history) {
+    if (what.kind !== 'correctFact') continue;
+    const facts = out.get(what.noteId) ?? new Map<number, Fact | null>();
+    facts.set(what.index, what.fact);
+    out.set(what.noteId, facts);
+  }
+  return out;
+}

@@ -1,0 +1,151 @@
+import { sameArea, stem, wordsOf } from '../../parser/trade/likeness.ts';
+import { type Board, isWork, type Standing, sharing } from './board.ts';
+
+/** What is looked for on the list. */
+export interface Sought {
+  words: ReadonlySet<string>;
+  area: string | null;
+  /** The words as said: where a thing is ("by the sink") tells it from its like. */
+  quote: string;
+  /** The word that says what the thing is, where it is known. */
+  head?: string | null;
+}
+
+/** `sure`: the same. `close`: perhaps, worth a question. Neither: new. */
+export interface Match {
+  item: Standing;
+  sure: boolean;
+  score: number;
+}
+
+/** A wrong join loses work and a wrong split only repeats it, so the upper bar is high. */
+const SURE = 0.7;
+const CLOSE = 0.5;
+/** Two candidates nearer to one another than this cannot be told apart by words. */
+const MARGIN = 0.08;
+/** A verb, or a flaw that anything may have, tells less than the name of a thing. */
+const LIGHT = 0.4;
+/** A word told besides counts for less than one of the name. */
+const BESIDES = 0.7;
+
+const weight = (word: string) => (isWork(word) ? LIGHT : 1);
+const weighed = (words: ReadonlySet<string>, room: ReadonlySet<string>) => {
+  let sum = 0;
+  for (const word of words) if (!room.has(word)) sum += weight(word);
+  return sum || 1;
+};
+const NONE: ReadonlySet<string> = new Set();
+
+/** The word that says what a thing is: "toilet shutoff in half bath" is a shutoff. */
+export const headOf = (thing: string): string =>
+  stem(
+    thing
+      .split(/ (?:in|on|at|by|under|behind|of|near|with|over|for|above|below|from|to|is|was)(?: |$)/)[0]!
+      .split(' ')
+      .at(-1)!,
+  );
+
+const headOfItem = (item: Standing) => headOf(item.thing ?? item.task);
+
+/** 0 to 1: how far the words, the area, the place and the numbers agree. */
+export function scoreOf(sought: Sought, item: Standing): number {
+  if (!sought.words.size || !sameArea(sought.area, item.area) || numbersClash(sought.words, item.words)) return 0;
+  const place = item.area ?? sought.area;
+  const room = place === null ? NONE : wordsOf(place);
+  const mine = headOfItem(item);
+  const flaw = item.problem === null ? NONE : wordsOf(item.problem);
+  let shared = 0;
+  let things = 0;
+  let named = false;
+  let byFlaw = false;
+  for (const word of sought.words) {
+    // The room is no thing: "both living room windows" is not the living room casing.
+    if (room.has(word) && word !== mine) continue;
+    if (item.words.has(word)) {
+      shared += weight(word);
+      const says = word === mine || word === sought.head;
+      if (!isWork(word)) things += says || flaw.has(word) ? 2 : 1;
+      byFlaw ||= flaw.has(word) && !says;
+      named ||= says;
+    } else if (item.told.has(word)) {
+      shared += weight(word) * BESIDES;
+      if (!isWork(word)) things++;
+    }
+  }
+  // One word in common that names neither of the two things is chance.
+  if (!shared || (things < 2 && [...item.words].some((word) => !isWork(word)))) return 0;
+  const score = Math.min(1, shared / Math.min(weighed(sought.words, room), weighed(item.words, room)));
+  if (score < CLOSE) return 0;
+  // The same flaw alone may be any thing's: close, unless the room agrees.
+  if (byFlaw && !named && things <= 2 && !(item.area && sought.area)) return Math.min(score, 0.55);
+  const bonus = item.area && sought.area ? 0.02 : 0;
+  return placesClash(sought, item) ? 0 : score + bonus;
+}
+
+const digits = (words: ReadonlySet<string>) => [...words].filter((word) => /^\d/.test(word));
+
+/** "Outlet 3" is not "outlet 4". */
+function numbersClash(a: ReadonlySet<string>, b: ReadonlySet<string>): boolean {
+  const mine = digits(a);
+  if (!mine.length) return false;
+  const theirs = digits(b);
+  return theirs.length > 0 && !mine.some((word) => theirs.includes(word));
+}
+
+const PLACE =
+  /\b(?:by|behind|beside|near|under|above|over|next to|left of|right of|outside|inside|at|in) (?:the |my |our |that )?([a-z]+(?: [a-z]+)?)/g;
+const SIDES = /\b(left|right|front|back|rear|north|south|east|west|upper|lower|top|bottom|first|second|third|other)\b/g;
+
+const placesIn = (text: string): ReadonlySet<string> => wordsOf([...text.matchAll(PLACE)].map((m) => m[1]!).join(' '));
+const sidesIn = (text: string): string[] => [...text.matchAll(SIDES)].map((m) => m[1]!);
+
+/** Both say where, and they say different places. */
+function placesClash(sought: Sought, item: Standing): boolean {
+  const mine = sought.quote.toLowerCase();
+  const theirs = `${item.task}. ${item.history[0]?.words ?? ''}`.toLowerCase();
+  const sides = sidesIn(mine);
+  const others = sidesIn(theirs);
+  if (sides.length && others.length && !sides.some((side) => others.includes(side))) return true;
+  const places = placesIn(mine);
+  if (!places.size) return false;
+  const known = placesIn(theirs);
+  if (!known.size) return false;
+  const all = wordsOf(theirs);
+  return (
+    ![...places].some((word) => all.has(word) || item.told.has(word)) && ![...known].some((w) => wordsOf(mine).has(w))
+  );
+}
+
+/**
+ * The item that is meant, newest first among equals; null where nothing comes near. Two that cannot be told apart are
+ * close, not sure, unless either may be meant (`anyOf`).
+ */
+export function find(
+  board: Board,
+  sought: Sought,
+  { where = ['live'], sure = SURE, anyOf = true, fits = () => true }: Options = {},
+): Match | null {
+  let best: Standing | null = null;
+  let score = 0;
+  let second = 0;
+  for (const shelf of where)
+    for (const item of sharing(board, sought.words, shelf)) {
+      if (!fits(item)) continue;
+      const scored = scoreOf(sought, item);
+      if (scored < CLOSE) continue;
+      if (scored > score || (scored === score && item.number > best!.number)) {
+        second = score;
+        best = item;
+        score = scored;
+      } else if (scored > second) second = scored;
+    }
+  if (!best) return null;
+  return { item: best, score, sure: score >= sure && (anyOf || score - second >= MARGIN) };
+}
+
+interface Options {
+  where?: readonly ('live' | 'closed')[];
+  sure?: number;
+  anyOf?: boolean;
+  fits?: (item: Standing) => boolean;
+}

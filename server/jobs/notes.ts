@@ -1,0 +1,267 @@
+import Fraction from 'fraction.js';
+import { wordsOf } from '../../parser/trade/likeness.ts';
+import type { Decision, Fact, FollowUp, Material } from '../../parser/types.ts';
+import type { SiteFacts } from '../takeoff/types.ts';
+import { asSaid, isPackWord } from './asSaid.ts';
+import { isLive, type Standing } from './board.ts';
+import { obey } from './commands.ts';
+import { goodsTold } from './goodsTold.ts';
+import { event, meetDone, meetFollowUp, meetProblem, setState, type Telling, tell } from './items.ts';
+import { dayOf, type Ledger } from './ledger.ts';
+import { find } from './match.ts';
+import { dropGoods, findGoods, meetMaterial, onHandOf, openNeed, type Position, positionOf } from './materials.ts';
+import { measure } from './measurements.ts';
+import type { Rulings } from './rulings.ts';
+import { fixedBy, isOthers, isPurchase, leftOut, settledIn } from './sieve.ts';
+import type { Entry, Job } from './types.ts';
+import { workTold } from './workTold.ts';
+
+/** What the fold must know of a job; with a price list, how its goods are sold. */
+export type Site = Pick<Job, 'areas' | 'builtYear'> & Pick<SiteFacts, 'packFor'>;
+
+/** What a note told, each fact with the place that it had when the note was first read. */
+export interface Told {
+  noteId: string;
+  text: string;
+  told: readonly { place: number; fact: Fact | null }[];
+}
+
+/** A note while it is met: what it has touched so far. */
+interface Meeting {
+  ledger: Ledger;
+  entry: Entry;
+  noteId: string;
+  text: string;
+  met: Standing[];
+  /** Up to where its words have been met. */
+  told: number;
+  rulings: Rulings;
+}
+
+/** One fact to be met; `position` where only the list could tell which goods were meant. */
+interface Step {
+  fact: Fact;
+  key: string;
+  position?: Position;
+}
+
+/** Takes a note's facts into the ledger, in the order of their words. True where it rules on an earlier fact. */
+export function meetNote(
+  ledger: Ledger,
+  job: Site,
+  entry: Entry,
+  { noteId, text, told }: Told,
+  rulings: Rulings,
+): boolean {
+  const day = dayOf(ledger, entry.at.slice(0, 10));
+  day.notes++;
+  const facts: Fact[] = [];
+  for (const { fact } of told) if (fact) facts.push(fact);
+  ledger.notes.push({ noteId, saidAt: entry.at, text, facts });
+  const meeting: Meeting = { ledger, entry, noteId, text, met: [], told: 0, rulings };
+  const steps: Step[] = [];
+  for (const { fact: read, place } of told) {
+    const key = `${noteId}/${place}`;
+    if (!read || rulings.isOut(key)) continue;
+    const fact = asSaid(read, text, facts, entry.at);
+    if (!fact) continue;
+    let j = 0;
+    for (const area of areasOf(fact, job.areas)) {
+      const own = area === fact.area ? fact : ({ ...fact, area } as Fact);
+      steps.push({ fact: own, key: j++ === 0 ? key : `${key}.${j - 1}` });
+    }
+  }
+  for (const fact of workTold(text, facts, ledger.board)) steps.push({ fact, key: `${noteId}/${fact.start}w` });
+  const pointed = goodsTold(text, facts, ledger.goods);
+  for (const { position, fact } of pointed) steps.push({ fact, key: `${noteId}/${fact.start}`, position });
+  if (steps.length > told.length) steps.sort((a, b) => a.fact.start - b.fact.start);
+  for (const { fact, key, position } of steps) {
+    if (position ? takeGoods(meeting, position, fact as Material) : meetFact(meeting, fact, key)) return true;
+    meeting.told = Math.max(meeting.told, fact.end);
+  }
+  for (const item of settledIn(ledger.board, text, meeting.met, entry.at, job.areas))
+    setState(ledger.board, item, entry, 'done', null);
+  const asked = facts.find((fact) => fact.ask);
+  if (asked?.ask) ledger.questions.push({ noteId, ask: asked.ask, item: meeting.met.at(-1) ?? null, whileOpen: false });
+  return false;
+}
+
+const lowered = new WeakMap<readonly string[], readonly string[]>();
+
+/** "Both rooms", "hall and BR3": work that is told once of two rooms is an item in each. */
+function areasOf(fact: Fact, areas: readonly string[]): readonly (string | null)[] {
+  if ((fact.kind !== 'followUp' && fact.kind !== 'done') || areas.length < 2) return [fact.area];
+  const quote = fact.quote.toLowerCase();
+  if (areas.length === 2 && /\bboth (?:rooms|sides|areas|of them)\b/.test(quote)) return areas;
+  const names = lowered.get(areas) ?? areas.map((area) => area.toLowerCase());
+  lowered.set(areas, names);
+  const named = areas.filter((_, k) => quote.includes(names[k]!));
+  return named.length >= 2 ? named : [fact.area];
+}
+
+/** The words of the same sentence before a place in the note, from another place on. */
+const leadOf = (text: string, from: number, start: number) =>
+  text
+    .slice(Math.max(from, start - 60, 0), Math.max(from, start))
+    .split(/[.;!?\n]/)
+    .at(-1)!
+    .toLowerCase();
+
+function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
+  const { ledger, entry, noteId, text, met, rulings } = meeting;
+  const { board } = ledger;
+  const day = dayOf(ledger, entry.at.slice(0, 10));
+  const telling: Telling = {
+    board,
+    entry,
+    key,
+    apart: rulings.isApart(key),
+    met,
+    lead: leadOf(text, Math.max(meeting.told, 0), fact.start),
+    questions: ledger.questions,
+  };
+  switch (fact.kind) {
+    case 'problem': {
+      const item = meetProblem(telling, fact);
+      met.push(item);
+      day.found.push(item.task);
+      break;
+    }
+    case 'followUp':
+      meetPlan(meeting, telling, fact);
+      break;
+    case 'done': {
+      const item = meetDone(telling, fact);
+      day.done.push(item.task);
+      putIn(meeting, fact.task, fact.quote);
+      break;
+    }
+    case 'material': {
+      const goods = isPackWord(fact.item) ? packsOf(meeting, fact) : fact;
+      if (goods && goods.status !== 'mentioned') takeGoods(meeting, positionOf(ledger.goods, goods, key), goods);
+      break;
+    }
+    case 'measurement':
+      measure(ledger.measurements, entry, fact, key, noteId);
+      break;
+    case 'decision':
+      ledger.decisions.push({ what: fact.what, on: entry.at.slice(0, 10), noteId });
+      if (fact.drops) drop(meeting, fact);
+      break;
+    case 'spending': {
+      const { amount, currency } = fact;
+      ledger.spending.push({ amount, currency, on: entry.at.slice(0, 10), for: fact.on, noteId });
+      day.spent += amount;
+      break;
+    }
+    case 'command':
+      return rulings.rules(key, obey(board, entry, fact)) || made(ledger, entry, fact.to, text);
+  }
+  return false;
+}
+
+/** A step still to do: unless it is buying, which lives in the order, or another's business. */
+function meetPlan(meeting: Meeting, telling: Telling, fact: FollowUp): void {
+  const { ledger, entry, met } = meeting;
+  if (leftOut(fact)) return;
+  if (isPurchase(fact, ledger.goods)) return;
+  const sent = isOthers(fact);
+  if (sent === 'not ours') return;
+  if (sent === 'comes to us') {
+    // Goods that another sends: the work that wants them waits for the day.
+    const words = wordsOf(fact.task);
+    const waiting = met.at(-1) ?? find(ledger.board, { words, area: fact.area, quote: fact.quote })?.item;
+    if (waiting && isLive(waiting)) {
+      waiting.readyOn = fact.due ?? fact.notBefore ?? waiting.readyOn;
+      waiting.waitingFor = fact.quote;
+      waiting.history.push(event(entry, 'waits for a part', fact.quote));
+      if (waiting.readyOn && waiting.readyOn > entry.at.slice(0, 10))
+        setState(ledger.board, waiting, entry, 'waiting', null);
+    }
+    return;
+  }
+  met.push(meetFollowUp(telling, fact));
+}
+
+/** "Two pieces", "a can and a half": of the goods that come so, else of the thing just spoken of. */
+function packsOf({ ledger, met }: Meeting, fact: Material): Material | null {
+  const known = ledger.goods.all.findLast((p) => p.unit === fact.unit && fact.unit !== 'each' && !p.dropped);
+  if (known) return { ...fact, item: known.item, size: fact.size ?? known.size };
+  const thing = met.at(-1)?.thing;
+  return thing && fact.status === 'need' ? { ...fact, item: stemless(thing, met.at(-1)!.area) } : null;
+}
+
+/** A thing without its room: `laundry baseboard` in the laundry room is `baseboard`. */
+const stemless = (thing: string, area: string | null) =>
+  thing
+    .split(' ')
+    .filter((word) => area === null || !area.toLowerCase().split(' ').includes(word.toLowerCase()))
+    .join(' ') || thing;
+
+function takeGoods({ ledger, entry, text, met }: Meeting, position: Position, fact: Material): boolean {
+  const before = openNeed(position);
+  meetMaterial(position, fact, entry, leadOf(text, 0, fact.start));
+  if (fact.status === 'bought' || (before && fact.status === 'have'))
+    dayOf(ledger, entry.at.slice(0, 10)).bought.push(`${fact.quantity ?? ''} ${fact.item}`.trim());
+  // "It has no ground so that gets a gfci": the part is tied to the flaw of the same sentence.
+  const item = met.at(-1);
+  if (fact.status === 'need' && item && isLive(item) && sameSentence(text, item, fact.start))
+    tell(ledger.board, item, fact.item);
+  return false;
+}
+
+function sameSentence(text: string, item: Standing, start: number): boolean {
+  const quote = item.history.at(-1)?.words;
+  const at = quote ? text.indexOf(quote) : -1;
+  return at >= 0 && at <= start && !/[.;!?\n]\s/.test(text.slice(at, start));
+}
+
+/** "Dimmer's in", with no buying told: what was put in was there, so it is not to buy. */
+function putIn({ ledger, entry }: Meeting, task: string, quote: string): void {
+  const goods = fixedBy(task);
+  if (!goods) return;
+  const position = findGoods(ledger.goods, { item: goods, size: null, specs: [], unit: null, status: 'used' });
+  if (!position || !openNeed(position) || position.bought.compare(0) > 0 || position.need === null) return;
+  const count = Number(/\b(\d+)\b/.exec(quote)?.[1] ?? Number.NaN);
+  const rest = position.need.sub(position.have);
+  const stock = onHandOf(position);
+  if (Number.isNaN(count) && stock.compare(0) > 0) return;
+  const put = Number.isNaN(count) || rest.compare(count) < 0 ? rest : new Fraction(count);
+  position.used = position.used.add(put);
+  // What the stock does not hold was there all the same.
+  if (put.compare(stock) > 0) position.have = position.have.add(put.sub(stock));
+  position.reasons.push(`put in ${entry.at.slice(0, 10)}`);
+  position.history.push(event(entry, 'used', quote));
+}
+
+/** What the owner or the crew dropped: the item and its goods. */
+function drop({ ledger, entry, noteId }: Meeting, fact: Decision): void {
+  const words = wordsOf(fact.drops!.replace(DROPPING, ''));
+  if (!words.size) return;
+  const match = find(ledger.board, { words, area: fact.area, quote: fact.quote }, { sure: 0.6 });
+  const goods = dropGoods(ledger.goods, words, entry, fact.quote);
+  if (match?.sure) setState(ledger.board, match.item, entry, 'dropped', fact.quote);
+  else if (match && !goods)
+    ledger.questions.push({
+      noteId,
+      ask: `Is no. ${match.item.number} (${match.item.task}) dropped? Say "drop ${match.item.number}".`,
+      item: match.item,
+      whileOpen: true,
+    });
+}
+
+const DROPPING = /^(?:skip|scratch|forget|scrap|lose|cancel|drop|never mind|nevermind)\b(?: about)?(?: the| that)?/;
+
+/** "Make it three", a note of its own: the count of the goods named last. */
+function made(ledger: Ledger, entry: Entry, to: string | null, text: string): boolean {
+  const count = /^make (?:it|that|them)\b/i.test(text.trim()) ? /^(\d+|[a-z]+)\b/i.exec(to ?? '')?.[1] : undefined;
+  const number = count === undefined ? -1 : /^\d+$/.test(count) ? Number(count) : COUNTS.indexOf(count.toLowerCase());
+  const position = ledger.goods.all.findLast((p) => p.need !== null && !p.dropped);
+  if (number < 1 || !position) return false;
+  position.reasons.push(`${position.need!.toFraction(true)} made ${number} ${entry.at.slice(0, 10)}`);
+  position.need = new Fraction(number);
+  position.history.push(event(entry, 'need', text));
+  return false;
+}
+
+const COUNTS = 'zero one two three four five six seven eight nine ten eleven twelve'.split(' ');

@@ -1,0 +1,83 @@
+import Fraction from 'fraction.js';
+import { likeness, wordsOf } from '../../parser/trade/likeness.ts';
+import type { ComputedLine } from '../takeoff/types.ts';
+import { onHandOf, openNeed, type Position, sizeKey, toBuy } from './materials.ts';
+import type { OnHand, OrderLine } from './types.ts';
+
+const zero = () => new Fraction(0);
+
+/** The order and the stock, from what was said and what was reckoned; a reckoned line stands before a said one. */
+export function settle(
+  positions: readonly Position[],
+  computed: readonly ComputedLine[],
+): { order: OrderLine[]; onHand: OnHand[] } {
+  const order: OrderLine[] = [];
+  const reckoned = new Set<Position>();
+  for (const line of computed) {
+    const words = wordsOf(line.item);
+    const position = positions.find(
+      (p) => likeness(words, p.words) >= 0.75 && (!p.size || !line.size || sizeKey(p.size) === sizeKey(line.size)),
+    );
+    if (position) reckoned.add(position);
+    // "Studs, 2x4 eight footers": the section is the reckoned line's own size, no goods beside it.
+    for (const p of positions) if (p.need === null && line.size?.split(' ').includes(p.item)) reckoned.add(p);
+    if (position?.dropped || position?.met) continue;
+    const stock = position && !line.stockUsed ? stockIn(position, line) : zero();
+    const net = line.amount.sub(stock);
+    if (net.compare(0) <= 0) continue;
+    const packs = (line.pack ? net.div(line.pack.holds) : net).ceil();
+    const [bought, onOrder] =
+      position && (!line.pack || position.unit === line.pack.unit)
+        ? [position.bought, position.ordered]
+        : [zero(), zero()];
+    const left = packs.sub(bought).sub(onOrder);
+    if (left.compare(0) <= 0) continue;
+    order.push({
+      key: `reckoned:${line.item}:${line.size ?? ''}:${line.area ?? ''}`,
+      item: line.item,
+      size: line.size,
+      specs: line.specs,
+      quantity: left.toFraction(),
+      unit: line.pack?.unit ?? line.unit,
+      state: 'to buy',
+      because: `${line.working}${less(stock, 'on hand')}${less(bought, 'bought')}${less(onOrder, 'on order')}`,
+      counter: position?.counter ?? 'general',
+      history: position?.history ?? [],
+      needs: {
+        exact: net.sub(line.pack ? bought.mul(line.pack.holds) : bought).toFraction(),
+        unit: line.unit,
+        holds: (line.pack?.holds ?? new Fraction(1)).toFraction(),
+      },
+    });
+  }
+  for (const p of positions) {
+    if (reckoned.has(p) || !openNeed(p)) continue;
+    order.push({
+      key: p.key,
+      item: p.item,
+      size: p.size,
+      specs: p.specs,
+      quantity: toBuy(p)?.toFraction() ?? null,
+      unit: p.unit,
+      state: 'to buy',
+      because: p.reasons.join('; '),
+      counter: p.counter,
+      history: p.history,
+    });
+  }
+  const onHand = positions
+    .filter((p) => onHandOf(p).compare(0) > 0)
+    .map((p) => ({ item: p.item, size: p.size, quantity: onHandOf(p).toFraction(), unit: p.unit }));
+  return { order, onHand };
+}
+
+const less = (amount: Fraction, what: string) =>
+  amount.compare(0) > 0 ? `; less ${amount.toFraction(true)} ${what}` : '';
+
+/** Stock in the line's own unit: the pack's, or the amount's. */
+function stockIn(p: Position, line: ComputedLine): Fraction {
+  const stock = p.have.sub(p.returned);
+  if (stock.compare(0) <= 0) return zero();
+  if (line.pack && p.unit === line.pack.unit) return stock.mul(line.pack.holds);
+  return p.unit === line.unit || p.unit === null || (p.unit === 'each' && !line.pack) ? stock : zero();
+}

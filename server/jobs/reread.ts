@@ -1,0 +1,84 @@
+import type { Fact } from '../../parser/types.ts';
+import { fold } from './fold.ts';
+import { noteOf, standing } from './history.ts';
+import type { Site } from './notes.ts';
+import type { Entry, JobState } from './types.ts';
+
+/** What reading all notes again would change, and the entries that make it so. Nothing is kept until they are appended. */
+export interface Rereading {
+  entries: Entry[];
+  /** One line each, `+` for what would be on the list or the order, `-` for what would not. */
+  difference: string[];
+}
+
+/**
+ * Reads a job's notes again, as after a change of the parser. Every correction by hand holds: a fact keeps the place of
+ * the one that it reads anew, and one that a hand has touched stays even where the new reading lacks it.
+ *
+ * @param read the new reading of a note's words
+ * @param parser the new reading's version, a number that is higher than before
+ */
+export function reread(
+  job: Site,
+  entries: readonly Entry[],
+  read: (text: string, saidAt: string) => Fact[],
+  parser: string,
+  asOf: string,
+): Rereading {
+  const touched = touchedByHand(entries);
+  const again = standing(entries, asOf).flatMap((entry): Entry[] => {
+    if (entry.what.kind !== 'noteRead') return [];
+    const { what } = entry;
+    const [facts, places] = placed(
+      read(what.text, entry.at),
+      what.facts.map((fact, k) => ({ fact, place: what.places?.[k] ?? k })),
+      touched.get(noteOf(entry)) ?? new Set(),
+    );
+    if (JSON.stringify(facts) === JSON.stringify(what.facts)) return [];
+    return [{ ...entry, id: `${noteOf(entry)}@${parser}`, what: { ...what, facts, places, parser } }];
+  });
+  return { entries: again, difference: between(fold(job, entries, asOf), fold(job, [...entries, ...again], asOf)) };
+}
+
+/** Places of facts that a hand has corrected, ticked, split or joined, by note. */
+function touchedByHand(entries: readonly Entry[]): Map<string, Set<number>> {
+  const out = new Map<string, Set<number>>();
+  const touch = (noteId: string, place: number) => out.set(noteId, (out.get(noteId) ?? new Set()).add(place));
+  for (const { what } of entries) {
+    if (what.kind === 'correctFact') touch(what.noteId, what.index);
+    const keys = 'item' in what ? [what.item, ...('as' in what ? [what.as] : [])] : 'line' in what ? [what.line] : [];
+    for (const key of keys) {
+      const [, noteId, place] = /^(.*)\/(\d+)(?:\.\d+)?$/.exec(key) ?? [];
+      if (noteId) touch(noteId, Number(place));
+    }
+  }
+  return out;
+}
+
+type Placed = { fact: Fact; place: number };
+
+/** New facts at the places of the old ones that they read anew, in the order of their words. */
+function placed(fresh: readonly Fact[], old: readonly Placed[], touched: ReadonlySet<number>): [Fact[], number[]] {
+  const left = new Set(old);
+  let next = Math.max(-1, ...old.map((o) => o.place)) + 1;
+  const out: Placed[] = fresh.map((fact) => {
+    const same = [...left].find((o) => o.fact.kind === fact.kind && o.fact.start < fact.end && fact.start < o.fact.end);
+    if (same) left.delete(same);
+    return { fact, place: same?.place ?? next++ };
+  });
+  for (const lost of left) if (touched.has(lost.place)) out.push(lost);
+  out.sort((a, b) => a.fact.start - b.fact.start || a.place - b.place);
+  return [out.map((o) => o.fact), out.map((o) => o.place)];
+}
+
+function between(before: JobState, after: JobState): string[] {
+  const lines = (state: JobState) => [
+    ...state.items.map((i) => `${i.task}${i.area ? ` (${i.area})` : ''}: ${i.state}`),
+    ...state.order.map((l) => `to buy: ${l.quantity ?? 'some'} ${l.unit ?? ''} ${l.item}`.replace(/ +/g, ' ')),
+  ];
+  const [was, is] = [lines(before), lines(after)];
+  return [
+    ...was.filter((line) => !is.includes(line)).map((line) => `- ${line}`),
+    ...is.filter((line) => !was.includes(line)).map((line) => `+ ${line}`),
+  ];
+}

@@ -1,0 +1,84 @@
+import { stem, wordsOf } from '../../parser/trade/likeness.ts';
+import type { FollowUp } from '../../parser/types.ts';
+import { type Board, isLive, type Standing } from './board.ts';
+import { findGoods, type Goods } from './materials.ts';
+
+/** "Call it two sheets", "leave it": said like work, and none. */
+const NO_WORK =
+  /^(?:so )?(?:call|leave|let) (?:it|that|them)\b(?! (?:dry|cure|set|sit))|^(?:make|keep) (?:it|that|the|those)\b/;
+
+/** A fact that opens nothing, whatever it was read as. */
+export const leftOut = (fact: FollowUp) => NO_WORK.test(fact.quote.toLowerCase());
+
+const BUYS = /^(?:get|grab|buy|order|purchase|pick up|pick|bring|fetch|reorder|stop (?:by|at))\b/;
+/** Fetched things that are work: a permit, a sample, somebody. */
+const NO_GOODS =
+  /\b(?:permit|sample|inspector|inspection|quote|bid|price|key|keys|approval|answer|signature|measurements?|photos?)\b/;
+
+/** Buying is no item: it lives in the order. */
+export function isPurchase(fact: FollowUp, goods: Goods): boolean {
+  const verb = BUYS.exec(fact.task)?.[0];
+  if (!verb || fact.who || NO_GOODS.test(fact.task)) return false;
+  if (/^(?:buy|order|purchase|reorder|grab|pick)/.test(verb)) return true;
+  const thing = fact.task.slice(verb.length).trim();
+  if (/\b(?:in|on|off|out|done|over|back|down|up|going|ready)$/.test(thing)) return false;
+  return findGoods(goods, { item: thing, size: null, specs: [], unit: null, status: 'need' }) !== null;
+}
+
+const OTHERS =
+  /^(?:so |and |but |cause |because )*(?:they're|they|they'll|owner|owner's|customer|homeowner|(?:her|his|their|the owner's|my) (?:brother|nephew|son|dad|father|husband|wife|cousin|neighbor|friend|uncle|buddy)(?:'s| is)?|she's|she'll|he'll)\b/;
+const SENDS = /^(?:send|ship|deliver|bring|drop|mail|replace|exchange|come|arrive)\b/;
+
+/** Whether a plan is another's: a supplier's delivery comes to us; what the owner sees to himself is not ours. */
+export function isOthers(fact: FollowUp): 'comes to us' | 'not ours' | null {
+  const said = fact.quote.toLowerCase();
+  if (fact.who && !/^(?:owner|customer|homeowner|client)$/.test(fact.who))
+    return SENDS.test(fact.task) && /^(?:supplier|supply house|store|yard|shop)$/.test(fact.who) ? 'comes to us' : null;
+  if (!OTHERS.test(said) || /\b(?:wants?|asked|needs?|likes?|would like|'d like)\b/.test(said)) return null;
+  return SENDS.test(fact.task) ? 'comes to us' : 'not ours';
+}
+
+/** Goods that finished work put in place: "install new pipe boot" is a pipe boot. */
+export function fixedBy(task: string): string | null {
+  const match = /^(?:install|put|replace|swap|change|hang|set|fit|lay|mount|apply|use)\b (?:new )?(.+)$/.exec(task);
+  return match ? match[1]!.replace(/\b(?:in|on|up|down|back)\b.*$/, '').trim() || null : null;
+}
+
+const GONE_FLAW =
+  /\b(?:no (?:more )?|stopped |not |doesn't |don't |isn't |quit )(drips?|dripping|leaks?|leaking|seep|seeping|buzz|buzzing|squeak|squeaks|squeaking|rattle|rattles|rattling|rubbing|rub|wobble|wobbling|stick|sticking|smell|tripping)\b/g;
+/** A look that finds nothing yet, or a wish, ends nothing. */
+const NOT_YET = /\b(?:if|until|till|unless|make sure|so far|hope|hopefully|should be|yesterday|was)\b/;
+
+/** Flaws that a note says are gone: "no more buzz", "no drips". Of the room just spoken of, or the only such flaw. */
+export function settledIn(
+  board: Board,
+  text: string,
+  met: readonly Standing[],
+  at: string,
+  areas: readonly string[],
+): Standing[] {
+  const said = text.toLowerCase().replaceAll('’', "'");
+  if (!/\b(?:no|stopped|quit|not|doesn't|don't|isn't)\b/.test(said)) return [];
+  const out: Standing[] = [];
+  const rooms = areas.filter((area) => said.includes(area.toLowerCase()));
+  const elsewhere = (area: string) => rooms.length > 0 && !rooms.includes(area);
+  for (const match of said.matchAll(GONE_FLAW)) {
+    const sentence = said.slice(Math.max(0, said.lastIndexOf('.', match.index)), match.index);
+    if (NOT_YET.test(sentence)) continue;
+    const flaw = stem(match[1]!);
+    const fits = [...(board.live.get(flaw) ?? [])].filter(
+      (item) =>
+        isLive(item) &&
+        item.problem &&
+        wordsOf(item.problem).has(flaw) &&
+        !met.includes(item) &&
+        item.history[0]!.at < at &&
+        (item.area === null || !elsewhere(item.area)),
+    );
+    // A test that finds nothing clears every such flaw; a word in passing clears the room's, or the only one.
+    const tried = /\b(?:re-?tested|tested|ran|hosed?|turned|filled|flushed|checked)\b/.test(said);
+    const here = fits.filter((item) => item.area !== null && said.includes(item.area.toLowerCase()));
+    out.push(...(here.length ? here : tried || fits.length === 1 ? fits : []));
+  }
+  return [...new Set(out)];
+}

@@ -1,0 +1,129 @@
+import { likeness, sameArea, stem, wordsOf } from '../../parser/trade/likeness.ts';
+import { compute, concerns } from '../takeoff/index.ts';
+import type { ComputedWait } from '../takeoff/types.ts';
+import { isLive, type Standing } from './board.ts';
+import { earlyPlans } from './early.ts';
+import type { Ledger } from './ledger.ts';
+import { leftOvers } from './leftOvers.ts';
+import type { Site } from './notes.ts';
+import { settle } from './order.ts';
+import type { Item, JobState } from './types.ts';
+
+/** What a ledger shows at a moment: the list, the order, the measurements, and what the trade reckons from the notes. */
+export function stateOf(ledger: Ledger, job: Site, asOf: string): JobState {
+  const computed = compute(ledger.notes, job);
+  const today = asOf.slice(0, 10);
+  const held = new Map<string, Pick<Item, 'readyOn' | 'waitingFor'>>();
+  const opened = computed.waits.flatMap((wait, k) => heldItem(ledger, wait, k, held));
+  const items = ledger.board.items.map(({ words: _words, told: _told, met: _met, ...own }): Item => {
+    const item = { ...own, ...held.get(own.key), history: [...own.history] };
+    const waits = item.waitingFor !== null && item.readyOn !== null;
+    if (item.state === 'open' && waits && item.readyOn! > today) return { ...item, state: 'waiting' };
+    return item.state === 'waiting' && (!item.readyOn || item.readyOn <= today) ? { ...item, state: 'open' } : item;
+  });
+  items.push(...opened.map((item): Item => (item.readyOn! > today ? { ...item, state: 'waiting' } : item)));
+  const { order, onHand } = settle(ledger.goods.all, computed.lines);
+  const ofNote = new Map<string, number[]>();
+  for (const item of items)
+    for (const noteId of new Set(item.history.map((h) => h.noteId)))
+      if (noteId) {
+        const known = ofNote.get(noteId);
+        if (known) known.push(item.number);
+        else ofNote.set(noteId, [item.number]);
+      }
+  const live = new Set(items.filter(isLive).map((i) => i.number));
+  return {
+    items,
+    order: order.map((line) => {
+      const { state = line.state, quantity = line.quantity, unit = line.unit } = ledger.handOrder.get(line.key) ?? {};
+      return { ...line, state, quantity, unit, history: [...line.history] };
+    }),
+    onHand: [...onHand, ...leftOvers(order, ledger.handOrder)],
+    measurements: [...ledger.measurements.values()]
+      .flat()
+      .sort((x, y) => (x.on < y.on ? -1 : x.on > y.on ? 1 : x.key < y.key ? -1 : 1)),
+    checks: computed.checks.map(({ noteId, area: _area, ...check }) => ({
+      ...check,
+      item: ofNote.get(noteId)?.[0] ?? null,
+    })),
+    cautions: computed.cautions.map(({ noteIds, ...caution }) => ({
+      ...caution,
+      items: [...new Set(noteIds.flatMap((id) => ofNote.get(id) ?? []))]
+        .filter((n) => live.has(n) && concerns(caution.hazard, saidOf(items, n)))
+        .sort((x, y) => x - y),
+    })),
+    early: earlyPlans(items, computed.waits),
+    decisions: [...ledger.decisions],
+    spending: [...ledger.spending],
+    days: [...ledger.days.values()].map((d) => ({
+      ...d,
+      done: [...d.done],
+      found: [...d.found],
+      bought: [...d.bought],
+    })),
+    questions: questionsOf(ledger, computed.questions),
+    asOf,
+  };
+}
+
+/** Everything said of an item: its task, its flaw, and the words of its history. */
+function saidOf(items: readonly Item[], number: number): string {
+  const item = items.find((i) => i.number === number)!;
+  return [item.task, item.problem, ...item.history.map((h) => h.words)].filter(Boolean).join('. ');
+}
+
+/** Newest first, one a note; what was settled since is asked no more. */
+function questionsOf(ledger: Ledger, reckoned: readonly { noteId: string; ask: string }[]): JobState['questions'] {
+  const out = new Map<string, JobState['questions'][number]>();
+  for (const { noteId, ask, item, whileOpen } of ledger.questions) {
+    const settled = whileOpen && item && (!isLive(item) || ledger.board.byKey.get(item.key) !== item);
+    if (!settled && !out.has(noteId)) out.set(noteId, { noteId, ask, item: item?.number ?? null });
+  }
+  for (const { noteId, ask } of reckoned) if (!out.has(noteId)) out.set(noteId, { noteId, ask, item: null });
+  const at = new Map(ledger.notes.map((note, k) => [note.noteId, k]));
+  return [...out.values()].sort((a, b) => (at.get(b.noteId) ?? 0) - (at.get(a.noteId) ?? 0));
+}
+
+/**
+ * Puts a reckoned wait on the item of its next step. Where the notes named the step ("grout is next") and no item
+ * stands for it, open or done, it opens one.
+ */
+function heldItem(
+  ledger: Ledger,
+  wait: ComputedWait,
+  k: number,
+  held: Map<string, Pick<Item, 'readyOn' | 'waitingFor'>>,
+): Item[] {
+  // The step's own verb must be in it: a flaw of the same floor waits for nothing.
+  const verb = stem(wait.task.split(' ')[0]!);
+  const words = wordsOf(wait.task);
+  const named = (i: Standing) => likeness(words, i.words) >= 0.5 || i.history.some((h) => h.noteId === wait.namedIn);
+  const same = ledger.board.items.filter((i) => i.words.has(verb) && sameArea(i.area, wait.area) && named(i));
+  const item = same.findLast(isLive);
+  if (item) {
+    if (!item.readyOn || !item.waitingFor || wait.source.startsWith('label'))
+      held.set(item.key, { readyOn: wait.readyOn, waitingFor: wait.waitingFor });
+    return [];
+  }
+  if (same.length) return [];
+  const note = ledger.notes.find((n) => n.noteId === wait.noteId);
+  return [
+    {
+      key: `${wait.noteId}/wait${k}`,
+      number: ledger.board.nextNumber + k,
+      task: wait.task,
+      problem: null,
+      thing: null,
+      area: wait.area,
+      who: null,
+      state: 'open',
+      due: null,
+      readyOn: wait.readyOn,
+      waitingFor: wait.waitingFor,
+      openedOn: note?.saidAt.slice(0, 10) ?? wait.readyOn,
+      closedOn: null,
+      doubtful: false,
+      history: [],
+    },
+  ];
+}

@@ -1,0 +1,49 @@
+import { expect, it } from 'vitest';
+import { fold, reread } from '../../server/jobs/index.ts';
+import { followUp, hand, JOB, note } from './made.ts';
+
+const END = '2026-03-31T18:00:00';
+const at = (day: number) => `2026-03-${String(day).padStart(2, '0')}T08:00:00`;
+const door = followUp('fix door', 'hall', { start: 0, end: 8 });
+const shelf = followUp('hang shelf', 'kitchen', { start: 10, end: 20 });
+const told = note('a', at(1), door, shelf);
+/** The better reading: finds a window first, and reads the door in other words; the shelf is lost. */
+const better = () => [
+  followUp('wash window', 'hall', { start: 30, end: 40 }),
+  followUp('plane door', 'hall', { start: 0, end: 8 }),
+];
+const list = (entries: Parameters<typeof fold>[1]) => fold(JOB, entries, END).items.map((i) => [i.task, i.state]);
+
+it('shows what would change before anything does', () => {
+  const { entries, difference } = reread(JOB, [told], better, '2', END);
+  expect(difference).toEqual([
+    '- fix door (hall): open',
+    '- hang shelf (kitchen): open',
+    '+ plane door (hall): open',
+    '+ wash window (hall): open',
+  ]);
+  expect(list([told, ...entries])).toEqual([
+    ['plane door', 'open'],
+    ['wash window', 'open'],
+  ]);
+});
+
+it('keeps every correction by hand, by tick and by fact', () => {
+  const tick = hand('h', at(2), { kind: 'setState', item: 'a/0', state: 'signed off' });
+  const put = hand('c', at(3), {
+    kind: 'correctFact',
+    noteId: 'a',
+    index: 1,
+    fact: followUp('hang two shelves', 'kitchen'),
+  });
+  const { entries } = reread(JOB, [told, tick, put], better, '2', END);
+  expect(list([told, tick, put, ...entries])).toEqual([
+    ['plane door', 'signed off'],
+    ['hang two shelves', 'open'],
+    ['wash window', 'open'],
+  ]);
+});
+
+it('changes nothing where the reading is the same', () => {
+  expect(reread(JOB, [told], () => [door, shelf], '2', END)).toEqual({ entries: [], difference: [] });
+});
