@@ -5,7 +5,7 @@ import { forgetCall, jobsCall, Refused, saveJobCall, talksCall, teachCall, viewC
 import { wallTime } from './clock.ts';
 import { type Delivered, discard, flush, keep, waiting } from './outbox.ts';
 import { type Parcel, phoneStore, plainSettings, type Settings } from './phoneStore.ts';
-import { readOnPhone } from './reader.ts';
+import { askReader } from './reader.ts';
 
 /** Everything that the screens show. Replaced whole at each change, never changed in place. */
 export interface Shown {
@@ -27,6 +27,8 @@ export interface Shown {
   trouble: string | null;
   /** Short words for the status line; `undo` is the entry that a tap takes back. */
   said: { text: string; undo: string | null } | null;
+  /** A word that the firm may want to teach, after a correction. */
+  offer: NewWord | null;
 }
 
 let shown: Shown = {
@@ -42,6 +44,7 @@ let shown: Shown = {
   reached: true,
   trouble: null,
   said: null,
+  offer: null,
 };
 const watchers = new Set<() => void>();
 
@@ -246,9 +249,19 @@ export function zoneOf(jobId: string): string {
 async function readHere(id: string, { text, saidAt, area }: NewNote): Promise<void> {
   const { areas = [], crew = [] } = shown.view?.job ?? {};
   const options = { saidAt, areas, area: area ?? null };
-  const facts = await readOnPhone({ id, text, options, taught: shown.words, crew });
-  if (facts) show({ readings: new Map(shown.readings).set(id, facts) });
+  const answer = await askReader({ id, ask: 'facts', text, options, taught: shown.words, crew });
+  if (answer?.ask === 'facts') show({ readings: new Map(shown.readings).set(id, answer.facts) });
 }
+
+/** A word that was put right and that the vocabulary does not hold is offered for teaching. */
+export async function offerToTeach(said: string, word: NewWord): Promise<void> {
+  const crew = shown.view?.job.crew ?? [];
+  const answer = await askReader({ id: newId(), ask: 'known', word: said, taught: shown.words, crew });
+  if (answer?.ask === 'known' && !answer.known) show({ offer: { ...word, also: [said] } });
+}
+
+/** The word on offer is looked at, or let go. */
+export const dropOffer = () => show({ offer: null });
 
 async function keepWords(words: TaughtWord[]): Promise<void> {
   const db = await phoneStore();

@@ -1,5 +1,6 @@
 import type { JobView } from '../../../http/api.ts';
 import type { OrderLine, OrderState } from '../../../jobs/types.ts';
+import { paperPath } from '../kit/calls.ts';
 import { shortDay } from '../kit/clock.ts';
 import { change, say } from '../kit/model.ts';
 import { exactOf } from '../kit/typedNumber.ts';
@@ -48,6 +49,9 @@ export function OrderScreen({ view }: { view: JobView }) {
           <button type="button" class="plain" onClick={() => print()}>
             Print list
           </button>
+          <a class="plain" href={paperPath(view.job.id, 'shopping')} target="_blank" rel="noopener">
+            List as PDF
+          </a>
         </div>
       )}
     </div>
