@@ -72,7 +72,11 @@ export async function start(): Promise<void> {
   for (const parcel of shown.parcels) if (parcel.kind === 'note') void readHere(parcel.id, parcel.note);
   addEventListener('online', () => void sync());
   document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && void sync());
-  setInterval(() => shown.parcels.length > 0 && void sync(), 15_000);
+  let ticks = 0;
+  // What waits goes out soon; what another phone changed is fetched every minute while somebody looks.
+  setInterval(() => {
+    if (shown.parcels.length || (++ticks % 4 === 0 && document.visibilityState === 'visible')) void sync();
+  }, 15_000);
   await sync();
 }
 
