@@ -151,5 +151,8 @@ export function openBrowser(): Promise<Browser> {
   });
 }
 
+/** A tablet held upright. */
+export const TABLET = { width: 820, height: 1180 };
+
 /** An old phone's width. */
 export const PHONE = { width: 360, height: 740 };

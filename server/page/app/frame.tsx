@@ -118,10 +118,15 @@ function Unsent({
   const waiting = parcels.length - parked.length;
   return (
     <div class="unsent" data-unsent={parcels.length}>
-      {(waiting > 0 || !reached) && (
+      {waiting > 0 && (
         <p>
-          <strong>{waiting ? `${waiting} not sent` : 'All sent'}</strong>
+          <strong>{waiting} not sent</strong>
           {reached ? ', sending.' : '. No signal to the server: kept here, sent by itself later.'}
+        </p>
+      )}
+      {!waiting && !reached && (
+        <p>
+          <strong>No signal to the server.</strong> This is how things stood; what you say is kept here and sent later.
         </p>
       )}
       {trouble && <p class="trouble">{trouble}</p>}

@@ -211,7 +211,9 @@ export async function sendNote(text: string, { photos = [], sound = null, saidAt
   say('Kept on this phone.');
   void readHere(id, note);
   await sync();
-  if (!shown.parcels.some((p) => p.id === id)) say('Sent.');
+  const kept = shown.parcels.find((p) => p.id === id);
+  if (!kept) say('Sent.');
+  else if (kept.parked !== null) say('Not taken; it is kept here.');
 }
 
 /** A change made by hand. Shown at once, sent like a note, and taken back by one tap. */

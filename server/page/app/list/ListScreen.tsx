@@ -57,19 +57,21 @@ export function ListScreen({ view }: { view: JobView }) {
           </ul>
         </section>
       ))}
-      <div class="row screen-only">
-        {canSpeak() && (
-          <button type="button" class="plain" onClick={() => setReading(true)}>
-            Go through aloud
+      {items.length > 0 && (
+        <div class="row screen-only">
+          {canSpeak() && (
+            <button type="button" class="plain" onClick={() => setReading(true)}>
+              Go through aloud
+            </button>
+          )}
+          <button type="button" class="plain" onClick={() => print()}>
+            Print walk-through
           </button>
-        )}
-        <button type="button" class="plain" onClick={() => print()}>
-          Print walk-through
-        </button>
-        <a class="plain" href={paperPath(view.job.id, 'walk-through')} target="_blank" rel="noopener">
-          Walk-through as PDF
-        </a>
-      </div>
+          <a class="plain" href={paperPath(view.job.id, 'walk-through')} target="_blank" rel="noopener">
+            Walk-through as PDF
+          </a>
+        </div>
+      )}
       <p class="signature paper-only">Walked through and accepted. Signed</p>
       {opened && <ItemSheet item={opened} view={view} onClose={() => setOpenKey(null)} />}
       {reading && (

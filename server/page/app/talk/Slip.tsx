@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Fact } from '../../../../parser/types.ts';
 import type { JobView, Reply } from '../../../http/api.ts';
 import { canSpeak, readAloud } from '../kit/aloud.ts';
-import { clockOf } from '../kit/clock.ts';
+import { clockOf, daysSpelt } from '../kit/clock.ts';
 import type { ShownTalk } from '../kit/pending.ts';
 import type { Parcel } from '../kit/phoneStore.ts';
 import { factWords, kindWord } from '../kit/words.ts';
@@ -32,7 +32,7 @@ export function Slip({ slip, view, parcels, onFact }: Props) {
   const { reply } = slip;
   const facts = slip.facts.flatMap((fact, index) => (fact ? [{ fact, index }] : []));
   const [all, setAll] = useState(false);
-  const spoken = [...reply.lines.map((line) => line.text), ...(reply.ask ? [reply.ask] : [])];
+  const spoken = [...reply.lines.map((line) => daysSpelt(line.text, view.today)), ...(reply.ask ? [reply.ask] : [])];
   return (
     <article class="slip" data-note={slip.id}>
       <p class="margin">
@@ -86,7 +86,7 @@ export function Slip({ slip, view, parcels, onFact }: Props) {
           {reply.lines.map((line) => (
             <li key={line.text} class={`l-${line.kind}`}>
               {lineWord[line.kind] && <i>{lineWord[line.kind]}</i>}
-              {line.text}
+              {daysSpelt(line.text, view.today)}
             </li>
           ))}
         </ul>
