@@ -4,7 +4,7 @@ import type { JobBrief, JobView, NewEntry, NewJob, NewNote, NewWord, Talk, Taugh
 import { forgetCall, jobsCall, Refused, saveJobCall, talksCall, teachCall, viewCall, wordsCall } from './calls.ts';
 import { wallTime } from './clock.ts';
 import { type Delivered, discard, flush, keep, waiting } from './outbox.ts';
-import { type Parcel, phoneStore, plainSettings, type Settings } from './phoneStore.ts';
+import { keepAll, type Parcel, phoneStore, plainSettings, type Settings } from './phoneStore.ts';
 import { askReader } from './reader.ts';
 
 /** Everything that the screens show. Replaced whole at each change, never changed in place. */
@@ -120,19 +120,24 @@ async function round(): Promise<void> {
   try {
     await flush(delivered);
     show({ parcels: await waiting() });
-    const db = await phoneStore();
     const jobs = await jobsCall();
-    await db.clear('jobs');
-    for (const job of jobs) await db.put('jobs', job);
-    show({ jobs, reached: true, trouble: null });
     const jobId = jobs.find((j) => j.id === shown.settings.jobId)?.id ?? jobs[0]?.id;
-    if (!jobId) return;
-    if (jobId !== shown.settings.jobId) await settle({ jobId });
-    const [view, talks, words] = await Promise.all([viewCall(jobId), talksCall(jobId), wordsCall()]);
-    await keepWords(words);
+    const asked = jobId ? Promise.all([viewCall(jobId), talksCall(jobId), wordsCall()]) : null;
+    show({ jobs, reached: true, trouble: null });
+    if (jobId && jobId !== shown.settings.jobId) await settle({ jobId });
+    const answered = await asked;
+    // Shown first and kept then: a thumb waits for the one and not for the other.
+    if (answered && shown.settings.jobId === jobId) {
+      const [view, talks, words] = answered;
+      show({ view, talks, words });
+    }
+    await keepAll('jobs', jobs);
+    if (!jobId || !answered) return;
+    const [view, talks, words] = answered;
+    const db = await phoneStore();
     await db.put('views', { ...view, id: jobId });
     await db.put('talks', { id: jobId, talks });
-    if (shown.settings.jobId === jobId) show({ view, talks });
+    await keepAll('words', words);
   } catch (error) {
     show({ reached: error instanceof Refused, trouble: error instanceof Refused ? error.message : null });
   } finally {
@@ -269,20 +274,18 @@ export async function offerToTeach(said: string, word: NewWord): Promise<void> {
 /** The word on offer is looked at, or let go. */
 export const dropOffer = () => show({ offer: null });
 
-async function keepWords(words: TaughtWord[]): Promise<void> {
-  const db = await phoneStore();
-  await db.clear('words');
-  for (const word of words) await db.put('words', word);
-  show({ words });
-}
-
 /** Teaches the firm a word, or teaches it otherwise. Only the server can: throws what its call throws. */
 export async function teach(word: NewWord, id: string = newId()): Promise<void> {
-  await keepWords(await teachCall(id, word));
+  await changeWords(await teachCall(id, word));
 }
 
 export async function forget(id: string): Promise<void> {
-  await keepWords(await forgetCall(id));
+  await changeWords(await forgetCall(id));
+}
+
+async function changeWords(words: TaughtWord[]): Promise<void> {
+  show({ words });
+  await keepAll('words', words);
 }
 
 /** A recording that a dead battery or a closed page cut short is kept like any other. */
