@@ -187,12 +187,15 @@ export async function chooseJob(jobId: string): Promise<void> {
 export interface With {
   photos?: readonly Blob[];
   sound?: { id: string; data: Blob } | null;
+  /** A recording that was sent before, whose words are typed only now. */
+  recordingId?: string | null;
   /** Local wall time, where it was said earlier than it is sent. */
   saidAt?: string;
 }
 
 /** Keeps a note on the phone with the time it was said, reads it here, and sends it as soon as that can be done. */
-export async function sendNote(text: string, { photos = [], sound = null, saidAt }: With = {}): Promise<void> {
+export async function sendNote(text: string, given: With = {}): Promise<void> {
+  const { photos = [], sound = null, recordingId = null, saidAt } = given;
   const { settings } = shown;
   if (!settings.jobId) return;
   const jobId = settings.jobId;
@@ -209,7 +212,7 @@ export async function sendNote(text: string, { photos = [], sound = null, saidAt
     text,
     by: settings.by || null,
     area: settings.area || null,
-    recordingId: sound?.id ?? null,
+    recordingId: sound?.id ?? recordingId,
     photoIds,
   };
   await post({ id, jobId, kind: 'note', note, parked: null });

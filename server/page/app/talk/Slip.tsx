@@ -3,6 +3,7 @@ import type { Fact } from '../../../../parser/types.ts';
 import type { JobView, Reply } from '../../../http/api.ts';
 import { canSpeak, readAloud } from '../kit/aloud.ts';
 import { clockOf, daysSpelt } from '../kit/clock.ts';
+import { sendNote, unheardText } from '../kit/model.ts';
 import type { ShownTalk } from '../kit/pending.ts';
 import type { Parcel } from '../kit/phoneStore.ts';
 import { factWords, kindWord } from '../kit/words.ts';
@@ -49,6 +50,7 @@ export function Slip({ slip, view, parcels, onFact }: Props) {
         )}
         <Enclosures jobId={view.job.id} photoIds={slip.photoIds} recordingId={slip.recordingId} parcels={parcels} />
       </div>
+      {slip.recordingId && slip.text === unheardText && <TypeUp slip={slip} />}
       {slip.unsent && (
         <p class="not-sent">
           {slip.unsent === 'waiting' ? 'Not sent yet. Read by this phone:' : `Not taken: ${slip.unsent.refused}`}
@@ -103,6 +105,37 @@ export function Slip({ slip, view, parcels, onFact }: Props) {
         </button>
       )}
     </article>
+  );
+}
+
+/** A recording that nobody has typed: its words become a note of the moment at which they were spoken. */
+function TypeUp({ slip }: { slip: ShownTalk }) {
+  const [typing, setTyping] = useState(false);
+  if (!typing)
+    return (
+      <button type="button" class="plain more" onClick={() => setTyping(true)}>
+        Type what it says
+      </button>
+    );
+  return (
+    <form
+      class="type-up"
+      onSubmit={(e) => {
+        e.preventDefault();
+        const words = String(new FormData(e.currentTarget).get('words')).trim();
+        if (!words) return;
+        setTyping(false);
+        void sendNote(words, { recordingId: slip.recordingId, saidAt: slip.saidAt });
+      }}
+    >
+      <label>
+        What it says
+        <textarea name="words" rows={3} required />
+      </label>
+      <button type="submit" class="primary">
+        Send
+      </button>
+    </form>
   );
 }
 
