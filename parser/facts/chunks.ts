@@ -27,7 +27,7 @@ function pieces(reading: Omit<Reading, 'clauses'>): Piece[] {
     ...reading.terms
       .filter((m) => /^\d/.test(m.term.name))
       .map(({ term, from, until }) => ({
-        range: { from, until },
+        range: { from, until: lumberUntil(reading, from) ?? until },
         make: (c: Chunk) => ({ ...c, kind: 'term' as const, term }),
       })),
     ...reading.quantities.map((quantity) => ({
@@ -48,6 +48,13 @@ function pieces(reading: Omit<Reading, 'clauses'>): Piece[] {
       }),
     })),
   ];
+}
+
+/** Lumber with its length (`2x10x12`) is one name: where the three figures end. */
+function lumberUntil(reading: Omit<Reading, 'clauses'>, from: number): number | null {
+  const first = reading.quantities.find((q) => q.from === from);
+  if (first?.group?.kind !== 'pair' || first.group.size !== 3) return null;
+  return reading.quantities.findLast((q) => q.group?.id === first.group!.id)!.until;
 }
 
 /** Cuts the heard note into chunks; skipped tokens (fillers, what was taken back) are left out. */
@@ -82,7 +89,9 @@ export function chunksOf(reading: Omit<Reading, 'clauses'>, wordClass?: WordClas
       from: i,
       until,
     };
-    const chunk = piece ? piece.make(plain) : { ...plain, verb: verbOf(word) ?? askedFor(plain, tokens, wordClass) };
+    const chunk = piece
+      ? piece.make(plain)
+      : { ...plain, verb: verbOf(word) ?? verbByPlace(plain, chunks) ?? askedFor(plain, tokens, wordClass) };
     if (chunk.kind !== 'quantity' && chunk.kind !== 'time' && /[^s]'s$|s'$/.test(word) && !SUBJECT_PRONOUNS.has(word)) {
       chunk.owner = word.replace(/'s?$/, '');
       chunk.verb = undefined;
@@ -91,6 +100,25 @@ export function chunksOf(reading: Omit<Reading, 'clauses'>, wordClass?: WordClas
     i = until;
   }
   return chunks;
+}
+
+const DOERS = /^(?:i|we|they|he|she)$/;
+const WILLS =
+  /^(?:will|won't|gonna|gotta|wanna|can|can't|cant|could|couldn't|should|must|let's|lets|(?:i|we|he|she|they)'(?:ll|d))$/;
+const BETWEEN = /^(?:just|already|also|still|then|only|finally|even|never|always|both|all|probably|really|went|and)$/;
+
+/** "We burnished it", "he'll regib the beam": behind who does it, or behind "will", an unknown word is what is done. */
+function verbByPlace(chunk: Chunk, before: readonly Chunk[]): Verb | undefined {
+  if (chunk.kind !== 'word' || !/^[a-z]{3,}$/.test(chunk.word) || isSmall(chunk.word)) return undefined;
+  let k = before.length - 1;
+  while (k >= 0 && BETWEEN.test(before[k]!.word)) k--;
+  const word = before[k]?.word ?? '';
+  if (WILLS.test(word)) return { lemma: chunk.word, use: 'work', forms: new Set(['base']) };
+  if (!DOERS.test(word) || /(?:ly|ing)$/.test(chunk.word)) return undefined;
+  const s = /^(?:he|she)$/.test(word) && /[^s]s$/.test(chunk.word);
+  return s
+    ? { lemma: chunk.word.slice(0, -1), use: 'other', forms: new Set(['s']) }
+    : { lemma: chunk.word, use: 'other', forms: new Set(['base']) };
 }
 
 const BEFORE_BASE = /^(?:to|gonna|gotta|will|must|should|please|then|and)$/;

@@ -18,7 +18,7 @@ export type Predicate =
   /** No verb: a list entry, a label, "nail pops x5". */
   | 'none';
 
-const OWED_WORDS = new Set(['gotta', 'needs', 'need', 'must', 'hasta', 'wants', 'falta']);
+const OWED_WORDS = new Set(['gotta', 'wanna', 'needs', 'need', 'must', 'hasta', 'wants', 'falta']);
 const PAST_SUBJECTLESS = new Set(['past', 'participle']);
 
 /** What a clause says, and where. */

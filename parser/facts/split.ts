@@ -89,14 +89,17 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
     (isPreposition(before) &&
       !((isSubjectPronoun(chunk) || chunk.verb) && PARTICLES.test(before.word)) &&
       // "... where it was coming from | I bent it back": these never follow a preposition.
-      !(/^(?:i|we|he|she|they)(?:'\w+)?$/.test(chunk.word) && !/^(?:than|like|as)$/.test(before.word))) ||
+      !(NOMINATIVE.test(word) && !/^(?:than|like|as)$/.test(before.word))) ||
     SUBORDINATORS.has(before.word) ||
     CONJUNCTIONS.has(before.word) ||
-    isModal(before) ||
+    (isModal(before) && !/^(?:i|we|he|she|they)'/.test(word)) ||
     before.word === 'to';
 
   // "two or three tubes"
   if (word === 'or' && before.quantity && next?.quantity) return null;
+  // "Let it dry then sand": behind "then" even a word that is mostly a noun is an order.
+  if (word === 'then' && next?.verb?.forms.has('base') && !next.owner && before.word !== 'and')
+    return { by: 'and', back: 0 };
   if (chunk.kind === 'word' && /^(and|plus|&|\+|or|then)$/.test(word))
     return startsClause(chunks, i + 1) ? { by: 'and', back: 0 } : null;
   if (chunk.kind === 'mark' && (word === '&' || word === '+'))
@@ -119,6 +122,8 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
 
   const hasSaid =
     current.length > 1 || current[0]?.verb !== undefined ? predicateOf(current).predicate !== 'none' : false;
+  if (hasSaid && /^(?:if|when|once|unless)$/.test(word) && chunk.kind === 'word' && leadsOn(chunks, i))
+    return { by: 'word', back: 0 };
   if (isSubjectPronoun(chunk) && next && word !== 'that' && !saysThat(before)) {
     if (word === 'there' && !isCopula(next)) return null;
     if (verbish(chunks, i + 1) || /'|^(its|thats|theres|ive|ill|hes|shes|theyre|weve|there)$/.test(word))
@@ -174,7 +179,7 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
     if (
       back > 0 &&
       rest.length &&
-      predicateOf(rest).predicate !== 'none' &&
+      (predicateOf(rest).predicate !== 'none' || isListed(rest, current[rest.length]!)) &&
       !isPreposition(rest.at(-1)) &&
       !saysThat(rest.at(-1)!) &&
       (!SUBORDINATORS.has(rest.at(-1)!.word) || (rest.at(-1)!.word === 'that' && isPreposition(rest.at(-2))))
@@ -196,6 +201,33 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
       return { by: 'run-on', back: 1 };
   }
   return null;
+}
+
+/** "A roll of tape | the ridge is sagging": a thing named by itself, then another by article. */
+const isListed = (rest: readonly Chunk[], next: Chunk) =>
+  isDeterminer(next) &&
+  next.word !== 'all' &&
+  rest.length > 1 &&
+  (isNounTerm(rest.at(-1)) || rest.at(-1)!.kind === 'time' || rest.at(-1)!.kind === 'quantity');
+
+/** Never behind a preposition or a helping verb. */
+const NOMINATIVE = /^(?:i|we|he|she|they)(?:'\w+)?$/;
+
+/** "... if it rains | we push it": the condition leads where a second doer follows it before any mark. */
+function leadsOn(chunks: readonly Chunk[], at: number): boolean {
+  let doers = 0;
+  for (let k = at + 1; k < Math.min(chunks.length, at + 12); k++) {
+    const c = chunks[k]!;
+    if (c.kind === 'mark' || c.kind === 'break' || /^(?:if|when|once|but|so)$/.test(c.word)) return false;
+    const doer =
+      isSubjectPronoun(c) &&
+      !isPreposition(chunks[k - 1]) &&
+      (k === at + 1 || verbish(chunks, k + 1) || /'/.test(c.word));
+    if (doer || (c.term?.kind === 'role' && (isModal(chunks[k + 1]) || isCopula(chunks[k + 1])))) doers++;
+    if (doers > 1 || (doers === 1 && k > at + 1 && !isSubjectPronoun(chunks[at + 1]) && isDeterminer(chunks[at + 1])))
+      return true;
+  }
+  return false;
 }
 
 /** Small words that close a verb ("clipped down") as often as they open a phrase. */

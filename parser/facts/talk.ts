@@ -62,7 +62,7 @@ export function nounPhraseFrom(chunks: readonly Chunk[], at: number): number {
 const NOUNISH =
   /^(trim|stain|drain|seal|stop|tape|board|line|cap|vent|pipe|box|plate|strap|lock|plug|tile|patch|paint|touch|cover|base|block|brace|hook|mount|wire|work|return|drop|closer|level)$/;
 const STOPPERS = new Set(
-  'and or but so then is are was were has have had be been will would can could should to that which who if when while because cause cuz no not too also now again already left gone used wanted needed extra fitted more short here there each apiece & + plus it them him her us me they i we you he she anyway just still'.split(
+  'and or but so then is are was were has have had be been will would can could should to that which who if when while because cause cuz no not too also now again already left gone used wanted needed need needs wants bought ordered grabbed picked extra fitted more short here there each apiece & + plus it them him her us me they i we you he she anyway just still'.split(
     ' ',
   ),
 );

@@ -13,7 +13,7 @@ export const COPULAS = set(
 );
 export const HAVES = set("has have had haven't hasn't hadn't i've we've they've you've ive weve");
 export const MODALS = set(
-  "will would can could should shall might may must gonna gotta won't wouldn't can't cant cannot couldn't shouldn't wont dont don't doesn't doesnt didn't didnt do does did i'll we'll he'll she'll they'll you'll it'll that'll i'd we'd he'd let's lets let",
+  "will would can could should shall might may must gonna gotta wanna won't wouldn't can't cant cannot couldn't shouldn't wont dont don't doesn't doesnt didn't didnt do does did i'll we'll he'll she'll they'll you'll it'll that'll i'd we'd he'd let's lets let",
 );
 export const NEGATIONS = set(
   "not no n't never none nothing isn't aren't wasn't weren't ain't don't dont doesn't doesnt didn't didnt won't wont can't cant cannot couldn't wouldn't shouldn't hasn't haven't without nobody neither nor",

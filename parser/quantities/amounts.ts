@@ -10,7 +10,12 @@ const EACH = unitNamed('each')!;
 
 /** One number with its unit: the reading that starts at `i`, or null where none can be made for sure. */
 export function amountAt(line: Line, i: number): Draft | null {
-  const counted = timesAt(line, i) ?? quantityAt(line, i) ?? parenthesisAt(line, i) ?? unitFirstAt(line, i);
+  const counted =
+    timesAt(line, i) ??
+    quantityAt(line, i) ??
+    parenthesisAt(line, i) ??
+    unitFirstAt(line, i) ??
+    feetDashInches(line, i);
   if (counted) return counted;
   const number = line.number(i);
   if (!number || isTied(line, i, number)) return null;
@@ -184,6 +189,19 @@ function inchesBehind(line: Line, draft: Draft): Draft {
     shape: 'mixed',
     rule: 'quantity/feet-inches',
   };
+}
+
+/** `7 ft x 8-4`: beside feet that were said, a dash joins feet and inches. Elsewhere `8-4` may be a range or a code. */
+export function feetDashInches(line: Line, i: number): Draft | null {
+  const [feet, inches] = [line.tokens[i], line.tokens[i + 2]];
+  const beside = /^(?:x|by|×)$/.test(line.word(i - 1)) && unitNamed(line.word(i - 2))?.unit === 'ft';
+  const dashed = line.tokens[i + 1]?.text === '-' && line.tight(i + 1) && line.tight(i + 2);
+  if (!beside || !dashed || !/^[1-9]\d?$/.test(feet?.text ?? '') || !/^(?:\d|1[01])$/.test(inches!.text)) return null;
+  if (unitAt(line, i + 3, null) || (line.tight(i + 3) && !/^[.,;)]$/.test(line.tokens[i + 3]?.text ?? '.')))
+    return null;
+  const n = Number(feet!.text) * 12 + Number(inches!.text);
+  const rule = 'quantity/feet-inches';
+  return { n, d: 1, from: i, until: i + 3, unit: INCH, unitFrom: 'said', shape: 'mixed', inWords: false, rule };
 }
 
 const LUMBER = wordSet('two four six eight ten twelve fours sixes eights tens twelves 2 3 4 6 8 10 12');

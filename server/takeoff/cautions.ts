@@ -1,3 +1,4 @@
+import { remembered } from './reading/remembered.ts';
 import type { Computed, NoteFacts, SiteFacts } from './types.ts';
 
 type Caution = Computed['cautions'][number];
@@ -82,11 +83,23 @@ const HAZARDS: readonly Hazard[] = [
 export function cautionsIn(notes: readonly NoteFacts[], site: SiteFacts): Caution[] {
   const built = site.builtYear ?? builtIn(notes);
   const old = (h: Hazard) => h.before === undefined || (built !== null && built < h.before);
+  const calling = new Map<Hazard, string[]>();
+  for (const { text, noteId } of notes)
+    for (const hazard of hazardsIn(text)) {
+      const known = calling.get(hazard);
+      if (known) known.push(noteId);
+      else calling.set(hazard, [noteId]);
+    }
   return HAZARDS.filter(old).flatMap((h) => {
-    const noteIds = notes.filter((n) => h.when.test(n.text.toLowerCase())).map((n) => n.noteId);
-    return noteIds.length ? [{ hazard: h.hazard, text: h.text, source: h.source, noteIds }] : [];
+    const noteIds = calling.get(h);
+    return noteIds ? [{ hazard: h.hazard, text: h.text, source: h.source, noteIds }] : [];
   });
 }
+
+const hazardsIn = remembered((text) => {
+  const said = text.toLowerCase();
+  return HAZARDS.filter((h) => h.when.test(said));
+});
 
 const DECADES: Readonly<Record<string, number>> = {
   ten: 10,
@@ -104,19 +117,25 @@ const UNITS = ['', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight
 /** The year that a note says the house was built: "built in fifty seven", "house is nineteen sixty eight". */
 export function builtIn(notes: readonly NoteFacts[]): number | null {
   for (const { text } of notes) {
-    const said = text.toLowerCase();
-    const digits = /\b(?:house|home|place|building|built)\b[^.]{0,30}?\b(1[89]\d\d|20[0-2]\d)\b/.exec(said);
-    if (digits) return Number(digits[1]);
-    const spoken =
-      /\b(?:house|home|place|building|built)\b[^.]{0,30}?\b(?:in|is|from|was)\s+(?:(nineteen|eighteen)[ -])?(ten|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -](one|two|three|four|five|six|seven|eight|nine))?\b/.exec(
-        said,
-      );
-    if (spoken)
-      return (
-        (spoken[1] === 'eighteen' ? 1800 : 1900) +
-        (DECADES[spoken[2]!] ?? 0) +
-        Math.max(0, UNITS.indexOf(spoken[3] ?? ''))
-      );
+    const year = yearIn(text);
+    if (year) return year;
   }
   return null;
 }
+
+const yearIn = remembered((text): number => {
+  const said = text.toLowerCase();
+  const digits = /\b(?:house|home|place|building|built)\b[^.]{0,30}?\b(1[89]\d\d|20[0-2]\d)\b/.exec(said);
+  if (digits) return Number(digits[1]);
+  const spoken =
+    /\b(?:house|home|place|building|built)\b[^.]{0,30}?\b(?:in|is|from|was)\s+(?:(nineteen|eighteen)[ -])?(ten|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[ -](one|two|three|four|five|six|seven|eight|nine))?\b/.exec(
+      said,
+    );
+  if (spoken)
+    return (
+      (spoken[1] === 'eighteen' ? 1800 : 1900) +
+      (DECADES[spoken[2]!] ?? 0) +
+      Math.max(0, UNITS.indexOf(spoken[3] ?? ''))
+    );
+  return 0;
+});

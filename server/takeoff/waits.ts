@@ -1,4 +1,5 @@
 import { addHours } from '../../parser/times/days.ts';
+import { remembered } from './reading/remembered.ts';
 import type { Said } from './reading/said.ts';
 import { saying } from './reading/said.ts';
 import type { ComputedWait } from './types.ts';
@@ -117,11 +118,19 @@ interface Laid {
   noteId: string;
 }
 
+/** Words without which no wait begins, ends or changes. */
+const speaks = remembered(
+  (words) =>
+    WORKS.some((work) => work.done.test(words) || work.next.test(words)) ||
+    CORRECTS.test(words) ||
+    LABEL_TIME.test(words),
+);
+
 /** Next steps that the notes name and that something must set for: from the label time said, else the published range. */
 export function waitsIn(notes: readonly Said[]): ComputedWait[] {
   const laid = new Map<string, Laid>();
   for (const said of notes) {
-    for (const work of WORKS) {
+    for (const work of speaks(said.words) ? WORKS : []) {
       const key = `${work.verb}/${said.area ?? ''}`;
       const known = laid.get(key);
       const product = work.products.find((p) => p.named.test(said.words));

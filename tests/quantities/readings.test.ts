@@ -25,6 +25,7 @@ const TABLE: Record<string, [string, ...string[]][]> = {
     ['1½" and ⅝"', '1 1/2 in "1½""', '5/8 in "⅝""'],
     ['3 quarter inch ply', '3/4 in "3 quarter inch"'],
     ['.125 in', '1/8 in ".125 in"'],
+    ['drill a 3/8 hole', '3/8 in "3/8"'],
     ['two point five inches', '2 1/2 in "two point five inches"'],
   ],
   'feet and inches': [
@@ -36,6 +37,8 @@ const TABLE: Record<string, [string, ...string[]][]> = {
     ['six foot two by two foot four', '74 in "six foot two"', '28 in "two foot four"'],
     ['ten sixteen foot two-bys', '10 - "ten"', '16 ft "sixteen foot"'],
     ['eight foot two by fours', '8 ft "eight foot"', '2 - "two"', '4 - "fours"'],
+    ['7 ft x 8-4 not 6', '7 ft "7 ft"', '100 in "8-4"', '6 - "6"'],
+    ["12' by 9-11", `12 ft "12'"`, '119 in "9-11"'],
     ['eight foot two brackets', '8 ft "eight foot"', '2 - "two"'],
   ],
   'pairs and triples': [

@@ -1,3 +1,4 @@
+import { feetDashInches } from '../amounts.ts';
 import type { Line } from '../line.ts';
 import { unitAt } from '../unitAt.ts';
 import { wordSet } from '../words.ts';
@@ -25,6 +26,8 @@ const claim = (until: number, kind: Claim['kind'] = 'label'): Claim => ({ until,
 export const label: ClaimRule = (line, i) => {
   const number = line.number(i);
   if (!number || number.article || number.until > line.tokens.length) return null;
+  // "3/8 hole": the 8 belongs to the fraction.
+  if (line.tokens[i - 1]?.text === '/' && line.tight(i)) return null;
   const next = line.word(number.until);
   const dash = line.tokens[number.until]?.text === '-' ? 1 : 0;
   const described =
@@ -77,6 +80,7 @@ const isPlural = (word: string) => /[^s']s$/.test(word) && word.length > 3;
 /** W-3614, 2868, 12-2, 4B, long numbers bare of any unit. */
 export const code: ClaimRule = (line, i) => {
   if (!isDigits(line, i)) return spokenCode(line, i);
+  if (feetDashInches(line, i)) return null;
   const { text } = line.tokens[i]!;
   const [joint, before] = [line.tokens[i - 1], line.tokens[i - 2]];
   const lettered =

@@ -1,8 +1,8 @@
 import Fraction from 'fraction.js';
 import { cannotSay, compare, type Verdict } from './verdict.ts';
 
-/** IRC M1502.4.6 and Table M1502.4.6.1, from memory: 35 ft of 4 in duct, 5 ft off for each 90 and 2-1/2 ft for each 45 elbow. */
-const SOURCE = 'IRC M1502.4.6 (from memory; the dryer maker may allow more)';
+/** 35 ft of 4 in duct, 5 ft off for each 90 and 2-1/2 ft for each 45 elbow; editions before 2009 said 25 ft. */
+const SOURCE = 'IRC M1502.4.6 (M1502.4.4 in older editions; the dryer maker may say otherwise)';
 
 /** Developed length of a dryer duct, feet, against 35. */
 export function dryerVent(run: Fraction | null, nineties: number | null, fortyFives: number): Verdict {

@@ -30,3 +30,9 @@ export function flangeHeight(below: Fraction | null, working?: string): Verdict 
   const way = above ? 'lower the flange or shim the bowl' : 'needs a flange extender or an extra-thick ring';
   return { ...verdict, working: [working, way].filter(Boolean).join('; ') };
 }
+
+/** With an extra-thick ring the regular ring's limit does not hold, and each maker prints its own. */
+export const thickRing = (regular: Verdict): Verdict =>
+  regular.result === 'fits'
+    ? regular
+    : { ...regular, result: 'cannot say', missing: 'how deep the extra-thick ring reaches: its box tells' };

@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import { cannotSay, compare, type Verdict } from './verdict.ts';
+import { cannotSay, compare, type Verdict, within } from './verdict.ts';
 
 const SOURCE = 'IRC R312.1';
 /** A guard is needed over a drop of more than this, inches (IRC R312.1.1). */
@@ -41,4 +41,16 @@ export const balusterGap = (gap: Fraction, at: keyof typeof SPHERE): Verdict =>
     must: 'be under',
     source: 'IRC R312.1.3',
     working: `a ${SPHERE[at].toString()} in ball must not pass`,
+  });
+
+/** A handrail on a stair, inches above the nosings (IRC R311.7.8.1). */
+export const handrailHeight = (height: Fraction): Verdict =>
+  within({
+    of: 'handrail height',
+    figure: height,
+    least: new Fraction(34),
+    most: new Fraction(38),
+    unit: 'in',
+    source: 'IRC R311.7.8.1',
+    working: 'between 34 and 38 in above the nosings',
   });

@@ -35,6 +35,28 @@ export function treads(depths: readonly Fraction[]): Verdict[] {
   return depths.length < 2 ? [depth] : [depth, variation('tread variation', most.sub(least))];
 }
 
+/** Clear width of a stair above the handrail, inches (IRC R311.7.1). */
+export const stairWidth = (width: Fraction): Verdict =>
+  compare({
+    of: 'stair width',
+    figure: width,
+    limit: new Fraction(36),
+    unit: 'in',
+    must: 'be at least',
+    source: 'IRC R311.7.1',
+  });
+
+/** Headroom over the nosings, inches (IRC R311.7.2, from memory). */
+export const stairHeadroom = (height: Fraction): Verdict =>
+  compare({
+    of: 'stair headroom',
+    figure: height,
+    limit: new Fraction(80),
+    unit: 'in',
+    must: 'be at least',
+    source: 'IRC R311.7.2 (from memory)',
+  });
+
 const variation = (of: string, figure: Fraction): Verdict =>
   compare({ of, figure, limit: VARIATION, unit: 'in', must: 'be at most', source: 'IRC R311.7.5' });
 

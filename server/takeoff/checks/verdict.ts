@@ -35,6 +35,24 @@ export function compare({ of, figure, limit, unit, must, source, working }: Comp
   };
 }
 
+/** A figure that must lie between two limits, shown against the one that it breaks, else against the lower. */
+export function within({
+  least,
+  most,
+  ...rest
+}: Omit<Comparison, 'limit' | 'must'> & { least: Fraction; most: Fraction }): Verdict {
+  const low = compare({ ...rest, limit: least, must: 'be at least' });
+  const high = compare({ ...rest, limit: most, must: 'be at most' });
+  return low.result === 'fits' && high.result !== 'fits' ? high : low;
+}
+
+/** Two readings of a rule disagree about the figure: it depends on what was not said. */
+export const dependsOn = (verdict: Verdict, missing: string): Verdict => ({
+  ...verdict,
+  result: 'cannot say',
+  missing,
+});
+
 /** Something that must be known was not said: no guess. */
 export const cannotSay = (of: string, missing: string, source: string, known: Partial<Verdict> = {}): Verdict => ({
   of,

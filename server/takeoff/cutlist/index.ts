@@ -1,5 +1,6 @@
 import Fraction from 'fraction.js';
 import { tape } from '../calculators/reckoned.ts';
+import { remembered } from '../reading/remembered.ts';
 import { type Figure, figureAt, lengthIn, type Said, saying, sentencesOf } from '../reading/said.ts';
 import type { ComputedLine } from '../types.ts';
 import { cutList } from './cutList.ts';
@@ -20,6 +21,7 @@ const USUAL_KERF = new Fraction(1, 8);
 
 const CALLS =
   /\bcut ?lists?\b|\bkerf\b|\bblade\b|\bfewest (?:sticks|boards|pieces|lengths)\b|\bcuts? (?:out of|from)\b|\bcut me\b|\bpieces to cut\b|\b(?:for|per) (?:each|every|the|a) (?:saw )?cut\b|\b(?:how many|least) (?:sticks|boards|lengths)\b/;
+const callsFor = remembered((words) => CALLS.test(words));
 const HAVE =
   /\b(?:got|have|had|there's|theres|there is|there are|found|on hand|left ?over|left|drops?|off ?cuts?|scraps?|on the truck|in the (?:van|truck|shop|rack))\b/;
 const NOT_HAVE = /\b(?:got to|have to|had to|gotta|need|buy|left to)\b/;
@@ -53,10 +55,11 @@ export function cutLines(notes: readonly Said[]): {
 } {
   const lists: List[] = [];
   for (const note of notes) {
-    const clauses = clausesOf(note.words);
+    const calls = callsFor(note.words);
+    if (!calls && !lists.length) continue;
     const stands = lists.findLast((l) => l.area === note.area) ?? (lists.length === 1 ? lists[0] : undefined);
-    const calls = CALLS.test(note.words);
     if (!calls && !(stands && about(note, stands))) continue;
+    const clauses = clausesOf(note.words);
     const pieces = piecesIn(note, clauses);
     const fresh = !stands || (calls && pieces.length > 1 && stands.item !== null && stands.item !== itemIn(note));
     if (fresh && pieces.length === 0) continue;

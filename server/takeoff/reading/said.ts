@@ -6,6 +6,7 @@ import { builtIn } from '../../../parser/trade/index.ts';
 import { mentionsIn } from '../../../parser/trade/mentions.ts';
 import type { NotQuantity, Quantity, TermMention, Token, UnitKind } from '../../../parser/types.ts';
 import type { NoteFacts, SiteFacts } from '../types.ts';
+import { remembered } from './remembered.ts';
 
 /** A figure of a note, as the take-off reads it. */
 export interface Figure {
@@ -81,16 +82,7 @@ interface Piece {
 
 type Reading = Pick<Said, 'words' | 'figures' | 'terms'>;
 
-const known = new Map<string, Reading>();
-const MOST_KNOWN = 4000;
-
-/** The same text reads the same: a job's old notes are not read again with each new one. */
-function readingOf(text: string): Reading {
-  const reading = known.get(text) ?? read(text);
-  if (known.size >= MOST_KNOWN) known.clear();
-  known.set(text, reading);
-  return reading;
-}
+const readingOf = remembered(read);
 
 function read(text: string): Reading {
   const vocabulary = builtIn();
@@ -179,27 +171,32 @@ function pointFigures(words: string, figures: Figure[]): string {
   });
 }
 
-/** The area that the note names, longest name first; a short form of a name counts ("laundry" for "laundry room"). */
-function areaIn(note: NoteFacts, site: SiteFacts): string | null {
-  const text = note.text.toLowerCase();
-  const named = [...site.areas]
+/** Which area a note names, longest name first; a short form of a name counts ("laundry" for "laundry room"). */
+function areaFinder(site: SiteFacts): (note: NoteFacts) => string | null {
+  const places = [...site.areas]
     .sort((a, b) => b.length - a.length)
-    .find((area) => text.includes(area.toLowerCase()) || firstWordNames(area.toLowerCase(), text, site));
-  return named ?? note.facts.find((f) => f.area)?.area ?? null;
+    .map((name) => ({ name, whole: name.toLowerCase(), short: shortName(name.toLowerCase(), site) }));
+  return (note) => {
+    const text = note.text.toLowerCase();
+    const named = places.find(({ whole, short }) => text.includes(whole) || short?.test(text));
+    return named?.name ?? note.facts.find((f) => f.area)?.area ?? null;
+  };
 }
 
-function firstWordNames(area: string, text: string, site: SiteFacts): boolean {
+function shortName(area: string, site: SiteFacts): RegExp | null {
   const first = area.split(' ')[0]!;
   const alone = site.areas.filter((a) => a.toLowerCase().startsWith(first)).length === 1;
-  return alone && first.length > 3 && new RegExp(`\\b${first.replace(/[^a-z]/g, '')}\\b`).test(text);
+  return alone && first.length > 3 ? new RegExp(`\\b${first.replace(/[^a-z]/g, '')}\\b`) : null;
 }
 
 /** All notes laid out, the area carried from note to note until another is named. */
 export function layOut(notes: readonly NoteFacts[], site: SiteFacts): Said[] {
+  const areaIn = areaFinder(site);
   let area: string | null = site.areas.length === 1 ? site.areas[0]! : null;
   return notes.map((note) => {
-    area = areaIn(note, site) ?? area;
-    return { noteId: note.noteId, saidAt: note.saidAt, area, ...readingOf(note.text) };
+    area = areaIn(note) ?? area;
+    const { words, figures, terms } = readingOf(note.text);
+    return { noteId: note.noteId, saidAt: note.saidAt, area, words, figures, terms };
   });
 }
 

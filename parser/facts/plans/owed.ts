@@ -1,0 +1,100 @@
+import { isGoods } from '../chunks.ts';
+import type { Frame } from '../frames.ts';
+import { isPerson, isPointer, phrase } from '../talk.ts';
+import { BUYS, cutAtTime, IDLE, isPurchase, meant, type Plan, personIn, resolve, type Told } from './told.ts';
+
+export function owedPlan(talk: Told, frame: Frame, at: number): Plan | null {
+  const { chunks, verbAt } = frame;
+  const verb = chunks[verbAt]?.verb;
+  if (!verb) return null;
+  if (frame.use === 'need' || verb.lemma === 'want' || verb.lemma === 'need') return needsPlan(talk, frame, at);
+  if (BUYS.test(verb.lemma) && isPurchase(frame)) return null;
+  if (IDLE.has(verb.lemma) && !/^(go|come|take|tell|stop)$/.test(verb.lemma)) return null;
+  if (
+    /^(?:dry|cure|set|sit|acclimate|harden|cool|run|hold)$/.test(verb.lemma) &&
+    (!isPerson(frame.subject) || /^(?:it|they)\b/.test(chunks[0]!.word)) &&
+    !verb.forms.has('participle')
+  )
+    return null;
+  if (/\bhad to\b|\bwould have to\b|'d have to\b/.test(chunks.map((c) => c.word).join(' '))) return null;
+  if (verb.lemma === 'go' && frame.rest[0]?.word === 'back')
+    return {
+      task: `send back ${isPointer(frame.subject) ? meant(talk, at) : phrase(frame.subject)}`,
+      who: null,
+      confidence: 0.75,
+    };
+  const who = personIn(frame.subject);
+  const passive = verb.forms.has('participle') && !isPerson(frame.subject) && frame.subject.length > 0;
+  const rest = cutAtTime(resolve(talk, frame.rest, at));
+  if (passive || (frame.subject.length && !isPerson(frame.subject))) {
+    const vague =
+      isPointer(frame.subject) ||
+      /\b(?:pieces?|one|ones|both|all of them)\b/.test(frame.subject.map((c) => c.word).join(' '));
+    const thing = vague ? meant(talk, at) || phrase(frame.subject) : phrase(frame.subject);
+    return { task: `${verb.lemma} ${thing} ${phrase(rest)}`.trim(), who: null, confidence: 0.8 };
+  }
+  return { task: `${verb.lemma} ${phrase(rest) || meant(talk, at)}`.trim(), who, confidence: 0.8 };
+}
+
+/** "Two of them still need ends", "the sill needs paint", "he wants photos by friday". */
+export function needsPlan(talk: Told, frame: Frame, at: number): Plan | null {
+  const { chunks, verbAt } = frame;
+  const object = chunks.slice(verbAt + 1);
+  const ing = object.findIndex((c) => c.verb?.forms.has('ing'));
+  const thing = isPointer(frame.subject) ? meant(talk, at) : phrase(frame.subject);
+  const asked = toldTo(talk, frame, at);
+  if (asked) return asked;
+  if (ing >= 0 && ing <= 1)
+    return thing
+      ? {
+          task: `${object[ing]!.verb!.lemma} ${thing} ${phrase(cutAtTime(object.slice(ing + 1)))}`.trim(),
+          who: null,
+          confidence: 0.8,
+        }
+      : null;
+  if (isPerson(frame.subject) || frame.subject.length === 0) {
+    const role = personIn(frame.subject);
+    if (role && chunks[verbAt]!.verb!.lemma === 'want' && object.length && !object.some(isGoods))
+      return { task: `${phrase(cutAtTime(object))} for ${role}`, who: null, confidence: 0.6 };
+    return null;
+  }
+  if (!object.length || object.some((c) => c.quantity || isGoods(c))) return null;
+  return thing
+    ? { task: `${phrase(cutAtTime(resolve(talk, object, at)))} ${thing}`, who: null, confidence: 0.6 }
+    : null;
+}
+
+/** "Flooring sub to reglue by friday", "needs the roofer to look at it", "plumber's coming thursday to look": somebody, "to", and the work. */
+export function toldTo(talk: Told, frame: Frame, at: number): Plan | null {
+  const { chunks } = frame;
+  const to = chunks.findIndex((c, k) => c.word === 'to' && chunks[k + 1]?.verb?.forms.has('base'));
+  const who = to > 0 ? chunks.slice(0, to).findLast((c) => c.term?.kind === 'role') : undefined;
+  if (!who) return null;
+  const near = to - chunks.indexOf(who);
+  const coming = chunks.slice(0, to).some((c) => /^(?:coming|comes|be here|here)$/.test(c.word));
+  if (near > 1 && !coming) return null;
+  const verb = chunks[to + 1]!.verb!;
+  if (IDLE.has(verb.lemma) || frame.negative) return null;
+  const object = phrase(cutAtTime(resolve(talk, chunks.slice(to + 2), at)));
+  return {
+    task: `${verb.lemma} ${object || meant(talk, at)}`.trim(),
+    who: who.word.replace(/'s$/, ''),
+    confidence: 0.75,
+  };
+}
+
+/** "There's a cold joint at the drain that has to be ground": owed in a clause of its own. */
+export function owedInside(frame: Frame): Plan | null {
+  const k = frame.chunks.findIndex(
+    (c, i) => c.word === 'that' && /^(?:has|have|needs|gotta)$/.test(frame.chunks[i + 1]?.word ?? ''),
+  );
+  const verb =
+    k < 0 ? -1 : frame.chunks.findIndex((c, i) => i > k + 1 && c.verb && c.verb.lemma !== 'be' && c.word !== 'to');
+  const thing =
+    k < 0
+      ? ''
+      : phrase(
+          frame.chunks.slice(0, k).filter((c) => !c.quantity && !/^(?:there's|there|is|long|wide|deep)$/.test(c.word)),
+        );
+  return verb > 0 && thing ? { task: `${frame.chunks[verb]!.verb!.lemma} ${thing}`, who: null, confidence: 0.7 } : null;
+}

@@ -1,0 +1,133 @@
+import type Fraction from 'fraction.js';
+import { type Said, saying } from '../../reading/said.ts';
+import { type BoxFill, boxFill, type Cable } from '../boxFill.ts';
+import { boxVolume } from '../boxVolume.ts';
+import { breaker } from '../breaker.ts';
+import { basinReceptacle, counterSpacing, unprotected } from '../receptacle.ts';
+import { clausesOf, countOf, HOW_MANY, inchesOf, matched, type Reader } from './reader.ts';
+
+const GAUGES: Readonly<Record<string, string>> = { fourteen: '14', twelve: '12', ten: '10', two: '2', three: '3' };
+
+/** "Fourteen two" as it is written, `14/2`, and "two fourteen twos", which was heard as the number 214. */
+function cablesWritten({ words, figures }: Said): string {
+  return words
+    .replace(
+      /\b(fourteen|twelve|ten)[ -](two|three)(?='?s?\b)/g,
+      (_, gauge, wires) => `${GAUGES[gauge]}/${GAUGES[wires]}`,
+    )
+    .replace(/\{N(\d+)\} (two|three)s\b/g, (all, id: string, wires: string) => {
+      const value = figures[Number(id)]!.value.valueOf();
+      const gauge = value % 100;
+      const count = Object.entries({ two: 2, three: 3, four: 4 }).find(([, n]) => n === Math.floor(value / 100))?.[0];
+      return count && [14, 12, 10].includes(gauge) ? `${count} ${gauge}/${GAUGES[wires]}` : all;
+    });
+}
+
+const CABLES = saying(`${HOW_MANY}?(?:runs? of |cables? of |pieces? of |lines? of )?\\b(14|12|10)[-/ ](2|3)\\b`, 'g');
+const DEVICES = saying(
+  `${HOW_MANY}?(?:(?:gfcis?|duplex(?:es)?|dimmer|single[- ]pole|three[- ]way)(?: (?:receptacles?|outlets?|switch(?:es)?))?|receptacles?|outlets?|switch(?:es)?|dimmers?|timers?)\\b(?! box)`,
+  'g',
+);
+const LOOSE = saying(`${HOW_MANY}(?:{X(\\d+)}|#?(14|12|10)(?: gauge)?)(?: \\w+)? (?:wires?|conductors?|thhn)\\b`, 'g');
+const STAMPED = saying(
+  '\\b(?:stamped|marked|rated|says?|stamp is)(?: at| for)? <N>(?! (?:hours?|amps?))|<N> (?:cube[rsd]?|cubics?|cu)\\b',
+);
+const ASKED =
+  /\b(?:fill|fit|fits|enough room|too (?:small|much|many|tight|full)|gonna work|going to work|big enough|ok\b|okay|legal|pass)\b|\?/;
+
+/** What a note puts into a box, against the box. */
+export const boxes: Reader = (said) => {
+  if (!/\b(?:box|gang)\b/.test(said.words)) return [];
+  const words = cablesWritten(said);
+  const cables: Cable[] = [...words.matchAll(CABLES)].map((match) => ({
+    count: countOf(said, match[1], match[2]) ?? 1,
+    gauge: Number(match[3]),
+    conductors: Number(match[4]),
+    // Cable of this kind carries a bare ground besides what its name counts.
+    ground: true,
+  }));
+  const loose = [...words.matchAll(LOOSE)].flatMap((match) => {
+    const gauge = match[3] !== undefined ? said.figures[Number(match[3])]!.value.valueOf() : Number(match[4]);
+    const count = countOf(said, match[1], match[2]);
+    return count === null || ![18, 16, 14, 12, 10, 8, 6].includes(gauge) ? [] : [{ gauge, count }];
+  });
+  const volume = volumeIn(said);
+  if ((!cables.length && !loose.length) || (!volume && !ASKED.test(words))) return [];
+  return [boxFill({ cables, loose, devices: devicesIn(said, words), clamps: clampsIn(words), volume })];
+};
+
+function volumeIn(said: Said): Fraction | null {
+  const stated = said.figures.find((f) => f.unit === 'cu in')?.value;
+  if (stated) return stated;
+  const stamped = matched(said, STAMPED);
+  return stamped && stamped.compare(5) >= 0 ? stamped : boxVolume(said.words, said.figures.map(inchesOf));
+}
+
+const devicesIn = (said: Said, words: string): BoxFill['devices'] =>
+  [...words.matchAll(DEVICES)].flatMap((match) =>
+    Array.from({ length: Math.min(countOf(said, match[1], match[2]) ?? 1, 6) }, () => ({ gauge: null })),
+  );
+
+function clampsIn(words: string): boolean | null {
+  if (/\b(?:no|without)(?: (?:internal|inside|cable|wire))* clamps?\b|\bclamps? (?:are |is )?outside\b/.test(words))
+    return false;
+  return /\bclamps?\b/.test(words) ? true : null;
+}
+
+const AMPS = saying('<E>|\\b(?:on|with|to|off)(?: a| the| an)? (?:breaker )?<N>(?: ?amp|(?: breaker)?(?:$|[ ,.?]))');
+const GAUGE = saying('{X(\\d+)}|#(14|12|10|8|6)\\b|\\b(14|12|10|8|6)[-/](?:2|3)\\b|\\b(?:number|no) (14|12|10|8|6)\\b');
+
+/** A wire and the breaker before it, told in one clause, or alone in the note. */
+export const breakers: Reader = (said) => {
+  const words = cablesWritten(said);
+  const found = clausesOf(words).flatMap((clause) => {
+    const gauge = gaugeIn(said, clause);
+    const amps = ampsIn(said, clause);
+    return gauge !== null && amps !== null ? [{ gauge, amps }] : [];
+  });
+  const gauge = gaugeIn(said, words);
+  const amps = said.figures.find((f) => f.unit === 'A')?.value.valueOf() ?? null;
+  if (!found.length && /\bbreaker\b/.test(words) && gauge !== null && amps !== null) found.push({ gauge, amps });
+  const metal = /\balumin(?:i)?um\b/.test(words) ? 'aluminum' : 'copper';
+  const verdicts = found.map((c) => breaker({ gauge: c.gauge, breaker: c.amps, metal }));
+  return verdicts.sort((a, b) => Number(a.result === 'does not fit') - Number(b.result === 'does not fit'));
+};
+
+function gaugeIn(said: Said, clause: string): number | null {
+  const match = GAUGE.exec(clause);
+  if (!match) return null;
+  const figure = match[1] === undefined ? null : said.figures[Number(match[1])]!;
+  if (figure && figure.kind !== 'gauge') return null;
+  return figure?.value.valueOf() ?? Number(match[2] ?? match[3] ?? match[4]);
+}
+
+function ampsIn(said: Said, clause: string): number | null {
+  const match = AMPS.exec(clause);
+  const amps = match && said.figures[Number(match[1] ?? match[2])]!.value.valueOf();
+  return amps && [15, 20, 25, 30, 35, 40, 45, 50, 60].includes(amps) ? amps : null;
+}
+
+const AWAY = saying(
+  '\\b(?:outlet|receptacle|plug|gfci)\\b[^.{]{0,24}<LN> (?:from|off|away|to)\\b[^.,]{0,20}\\b(sink|basin|lav|tub|shower)\\b|<LN> (?:from|off|away from)(?: the)?(?: edge of the)? (sink|basin|lav|tub|shower)\\b',
+);
+const APART = saying('\\bcounter\\b[^.{]{0,40}<LN> apart|<LN> (?:apart|between)[^.{]{0,20}\\bcounter\\b');
+
+export const receptacles: Reader = (said) => {
+  if (!/\b(?:outlets?|receptacles?|plugs?|gfcis?)\b/.test(said.words)) return [];
+  const out = [];
+  const away = AWAY.exec(said.words);
+  const figure = away && inchesOf(said.figures[Number(away[1] ?? away[3])]);
+  if (away && figure) {
+    const basin = /sink|basin|lav/.test(away[2] ?? away[4]!);
+    if (
+      /\b(?:not?|isn't|without|no)(?: a| on a)? gfcis?\b|\b(?:regular|standard|plain) (?:outlet|receptacle)\b/.test(
+        said.words,
+      )
+    )
+      out.push(unprotected(figure));
+    if (basin && /\b(?:bath|bathroom|powder|vanity|basin|lav)\b/.test(`${said.words} ${said.area ?? ''}`))
+      out.push(basinReceptacle(figure));
+  }
+  const apart = matched(said, APART);
+  return apart ? [...out, counterSpacing(apart)] : out;
+};

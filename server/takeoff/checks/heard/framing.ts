@@ -1,0 +1,131 @@
+import type Fraction from 'fraction.js';
+import { type Said, saying } from '../../reading/said.ts';
+import { actualDepth, engineeredMember, holeInJoist, holeInStud, notchInJoist, notchInStud } from '../boring.ts';
+import {
+  holeAsked,
+  insideOf,
+  nameOf,
+  outsideOf,
+  type Pipe,
+  type PipeKind,
+  partThroughHole,
+  pipeThroughHole,
+  pipeThroughPipe,
+} from '../pipe.ts';
+import type { Verdict } from '../verdict.ts';
+import { inchesOf, lumberIn, matched, type Reader } from './reader.ts';
+
+const HOLE = saying(
+  '<LN>(?: inch)?(?: diameter)? (?:holes?|bore|bores)\\b|\\bholes?\\b(?: (?:is|are|of|at|was|through|in|for|the|sink|deck|counter|top|drilled))*[^.,{]{0,14}<L>|\\b(?:bored?|drill(?:ed)?)(?: it| them)?(?: at| out to| to)? <L>',
+);
+const NOTCH = saying('<LN>(?: inch)?(?: deep)? notch(?:es)?\\b|\\bnotch(?:ed|es|ing)?\\b[^.{]{0,30}<LN>');
+const KINDS: Readonly<Record<string, PipeKind>> = {
+  pvc: 'pvc',
+  abs: 'pvc',
+  drain: 'pvc',
+  vent: 'pvc',
+  waste: 'pvc',
+  copper: 'copper',
+  pex: 'pex',
+  cpvc: 'cpvc',
+  galvanized: 'steel',
+  steel: 'steel',
+  'black iron': 'steel',
+  'black pipe': 'steel',
+};
+const PIPES = saying(
+  `<LN>(?: inch)?(?: schedule 40)? (${Object.keys(KINDS).join('|')})\\b|<LN>(?: inch)? (?:sleeve|conduit)\\b`,
+  'g',
+);
+
+function pipesIn(said: Said): Pipe[] {
+  return [...said.words.matchAll(PIPES)].flatMap((match) => {
+    const size = inchesOf(said.figures[Number(match[1] ?? match[3])]);
+    return size && match[2] ? [{ kind: KINDS[match[2]]!, size }] : [];
+  });
+}
+
+/** Holes and notches in studs and joists, as bored or as a pipe will need. */
+export const framing: Reader = (said) => {
+  const { words } = said;
+  const member = /\b(?:i-?joists?|i joists?|tji|truss(?:es)?|lvl|glulam|engineered)\b/.test(words)
+    ? 'engineered'
+    : /\bjoists?\b/.test(words)
+      ? 'joist'
+      : /\bstuds?\b/.test(words) || /\bbearing wall\b/.test(words)
+        ? 'stud'
+        : null;
+  if (!member) return [];
+  const notch = matched(said, NOTCH);
+  const pipe = /\b(?:through|thru|across|bored?|drill(?:ed)?|run)\b/.test(words) ? pipesIn(said)[0] : undefined;
+  const hole = /\bnotch/.test(words) ? null : (matched(said, HOLE) ?? (pipe ? outsideOf(pipe) : null));
+  const working = pipe && !matched(said, HOLE) && hole ? `${nameOf(pipe)} is ${hole.toString()} in outside` : undefined;
+  if (member === 'engineered')
+    return notch ? [engineeredMember('notch in joist', notch)] : hole ? [engineeredMember('hole in joist', hole)] : [];
+  const named = lumberIn(said);
+  const depth = named && named.thick === 2 ? actualDepth(named.deep) : null;
+  if (!depth) return [];
+  if (member === 'joist')
+    return [
+      ...(hole ? [holeInJoist(hole, depth, working)] : []),
+      ...(notch ? [notchInJoist(notch, depth, whereIn(words))] : []),
+    ];
+  const stud = {
+    width: depth,
+    bearing: bearingIn(words),
+    doubled: /\b(?:doubled|double studs?|sistered)\b/.test(words),
+  };
+  return [...(hole ? [holeInStud(hole, stud, working)] : []), ...(notch ? [notchInStud(notch, stud)] : [])];
+};
+
+function bearingIn(words: string): boolean | null {
+  if (/\b(?:non-? ?(?:load ?)?bearing|not (?:load ?)?bearing|isn't (?:load ?)?bearing|partition)\b/.test(words))
+    return false;
+  return /\b(?:bearing|exterior|outside wall)\b/.test(words) ? true : null;
+}
+
+const whereIn = (words: string): 'end' | 'middle' | 'outer' | null =>
+  /\b(?:mid(?:dle|span)?|mid-? ?span|center of the span|halfway)\b/.test(words)
+    ? 'middle'
+    : /\b(?:at the end|end of the|over the (?:plate|beam|sill)|bearing end|at the (?:plate|beam|sill))\b/.test(words)
+      ? 'end'
+      : /\b(?:outer third|near the end|foot from the (?:end|wall))\b/.test(words)
+        ? 'outer'
+        : null;
+
+const ASKS_HOLE = saying('\\b(?:needs?|calls? for|takes?|wants?|requires?) (?:a |an )?<L>(?: inch)? holes?\\b');
+const PART = saying(
+  '\\b(?:shank|stem|tailpiece|nipple|bolt|rod|connector|barrel|dowel|body|spout|valve|cable|wire|sprayer|lag)\\b(?: is| are| measures| on it is)*[^.,{]{0,14}<L>|<L>(?: inch)? (?:shank|stem|tailpiece|nipple|bolt|rod|connector|barrel|dowel|lag)\\b',
+);
+const MADE_HOLE = saying(
+  "\\bholes?\\b(?:'s| is| are|in|on|the|sink|deck|counter|top|was|drilled|there|at| )*<L>|<L>(?: inch)? holes?\\b",
+);
+
+/** A part against a hole, or a pipe inside another. */
+export const parts: Reader = (said) => {
+  const { words } = said;
+  if (
+    /\b(?:studs?|joists?|post|concrete|block|masonry|slab anchors?|tapcons?)\b/.test(words) &&
+    !/\bsleeve\b/.test(words)
+  )
+    return [];
+  const pipes = pipesIn(said);
+  if (pipes.length === 2 && /\b(?:sleeve|inside|through|into|slide|fits? in)\b/.test(words))
+    return pipeInPipe(pipes[0]!, pipes[1]!);
+  const asked = matched(said, ASKS_HOLE);
+  const rest = asked ? words.replace(ASKS_HOLE, ' ') : words;
+  const hole = matched(said, MADE_HOLE, rest);
+  if (!hole) return [];
+  if (asked) return [holeAsked(hole, asked)];
+  if (pipes.length === 1) return [pipeThroughHole(pipes[0]!, hole)];
+  const part = matched(said, PART, rest);
+  return part ? [partThroughHole(part, hole)] : [];
+};
+
+/** The smaller of two pipes goes through the other, whichever was named first. */
+function pipeInPipe(a: Pipe, b: Pipe): Verdict[] {
+  const [inner, outer] = wider(outsideOf(a), outsideOf(b)) ? [b, a] : [a, b];
+  return insideOf(outer) || outsideOf(inner) ? [pipeThroughPipe(inner, outer)] : [];
+}
+
+const wider = (a: Fraction | null, b: Fraction | null) => a !== null && b !== null && a.compare(b) > 0;

@@ -1,0 +1,128 @@
+import Fraction from 'fraction.js';
+import { type Said, saying } from '../../reading/said.ts';
+import { drainSlope } from '../drain.ts';
+import { dryerVent } from '../dryerVent.ts';
+import { flangeHeight, thickRing } from '../flange.ts';
+import { trapArm } from '../trapArm.ts';
+import type { Verdict } from '../verdict.ts';
+import { fahrenheit, hotWater, staticPressure } from '../water.ts';
+import { countOf, HOW_MANY, inchesOf, matched, type Reader } from './reader.ts';
+
+const FINISHED = '(?:the )?(?:finished |finish |new )?(?:floor|tile|flooring)';
+const BELOW = saying(`<LN> (?:below|under|lower than|down from|shy of) ${FINISHED}`);
+const ABOVE = saying(`<LN> (?:above|over|proud of|higher than|up from|off) ${FINISHED}`);
+const ON_SUBFLOOR = saying('<LN> (?:above|over|proud of|off) (?:the )?(?:bare )?subfloor');
+
+/** Closet flange against the floor: as it sits on the finished floor, else from the layers laid over the subfloor. */
+export const flanges: Reader = (said, before) => {
+  if (!/\bflange\b/.test(said.words)) return [];
+  const notes = [...before, said];
+  const sat = flangeBelow(said, notes);
+  if (sat === null) return [];
+  const verdict = flangeHeight(sat.below, sat.working);
+  return [
+    /\b(?:extra[- ]?(?:thick|tall)|jumbo|thick ring|extended ring)\b/.test(said.words) ? thickRing(verdict) : verdict,
+  ];
+};
+
+function flangeBelow(said: Said, notes: readonly Said[]): { below: Fraction | null; working?: string } | null {
+  const below = matched(said, BELOW);
+  if (below) return { below };
+  const above = matched(said, ABOVE);
+  if (above) return { below: above.neg() };
+  if (/\b(?:flush|level|even) with (?:the )?(?:finished floor|finish floor|tile|new floor)\b/.test(said.words))
+    return { below: new Fraction(0) };
+  const sits = notes
+    .map((n) =>
+      /\b(?:flush|level|even) with (?:the )?(?:bare )?subfloor\b/.test(n.words)
+        ? new Fraction(0)
+        : matched(n, ON_SUBFLOOR),
+    )
+    .find((v) => v !== null);
+  const build = notes.find((n) => /\b(?:build ?up|built up|floor build)\b/.test(n.words));
+  if (!sits || !build) return null;
+  const layers = build.figures.filter((f) => f.unit === 'in').map((f) => f.value);
+  if (!layers.length) return { below: null };
+  const floor = layers.reduce((sum, layer) => sum.add(layer), new Fraction(0));
+  const working = `${layers.map((l) => l.toFraction(true)).join(' + ')} = ${floor.toFraction(true)} in of floor over the subfloor, flange ${sits.toFraction(true)} in above it`;
+  return { below: floor.sub(sits), working };
+}
+
+const SUPPLY =
+  /\b(?:water pressure|hose bibb?|spigot|sillcock|static|house pressure|street pressure|pressure (?:at|on) the|incoming|at the meter|water main)\b/;
+
+export const water: Reader = (said) => {
+  const out: Verdict[] = [];
+  const supply = SUPPLY.test(said.words) && !/\b(?:test|tested|testing|air|gas|held|holding)\b/.test(said.words);
+  // "Seventy five pounds" of water pressure are pounds a square inch.
+  const psi = said.figures.find((f) => f.unit === 'psi' || (supply && f.unit === 'lb'));
+  if (psi && supply) out.push(staticPressure(psi.value));
+  const hot = said.figures.find((f) => f.kind === 'temperature');
+  if (hot && /\b(?:tub|shower|tap|faucet|hot water|sink|lav)\b/.test(said.words) && !/\bheater\b/.test(said.words))
+    out.push(hotWater(hot.unit === 'C' ? fahrenheit(hot.value) : hot.value));
+  return out;
+};
+
+const NINETIES = saying(`${HOW_MANY}(?:of )?(?:90 ?s|90 degree (?:elbows?|bends?)|nineties|elbows?|bends?|ells?)\\b`);
+const FORTY_FIVES = saying(
+  `<N> fives\\b|${HOW_MANY}(?:of )?(?:45 ?s\\b|{[NX](\\d+)}(?: (?:elbows?|bends?|degrees?))?|forty[- ]fives?)`,
+);
+
+/** Bends of 45 degrees: "two forty fives" is heard as the number 240 before "fives". */
+function fortyFives(said: Said): number {
+  const match = FORTY_FIVES.exec(said.words);
+  if (!match) return 0;
+  if (match[1] !== undefined) return Math.floor(said.figures[Number(match[1])]!.value.valueOf() / 100) || 1;
+  const angle = match[4] === undefined ? 45 : said.figures[Number(match[4])]!.value.valueOf();
+  return angle === 45 ? (countOf(said, match[2], match[3]) ?? 0) : 0;
+}
+
+export const dryers: Reader = (said) => {
+  if (!/\bdryer\b/.test(said.words) || !/\b(?:vent|duct|run)\b/.test(said.words)) return [];
+  const run = said.figures.find((f) => f.unit === 'ft');
+  if (!run) return [];
+  const bends = NINETIES.exec(said.words);
+  const fives = fortyFives(said);
+  const nineties = bends ? countOf(said, bends[1], bends[2]) : null;
+  const none = /\b(?:straight|no (?:elbows|bends|nineties))\b/.test(said.words);
+  return [dryerVent(run.value, nineties ?? (none || fives > 0 ? 0 : null), fives)];
+};
+
+const RUN = [
+  saying(
+    '(?:<LN> )?(?:drain|waste|sewer)\\b[^.]{0,30}?<L>[^.{]{0,30}?\\b(?:drops?|falls?|fall of|drop of|dropped)\\b[^.{]{0,12}<LN>',
+  ),
+  saying(
+    '(?:<LN> )?(?:drain|waste|sewer)\\b[^.{]{0,24}\\b(?:drops?|falls?|dropped|fall|fall of)\\b[^.{]{0,8}<LN> (?:in|over|across|on)\\b[^.{]{0,8}<L>',
+  ),
+];
+const PIPE = saying('<LN>(?: inch)? (?:pipe|pvc|abs|drain|waste|line)\\b');
+
+export const drains: Reader = (said) => {
+  if (!/\b(?:drain|waste|sewer|trap arm)\b/.test(said.words)) return [];
+  const [first, second] = RUN.map((pattern) => pattern.exec(said.words));
+  const size = (id: string | undefined) =>
+    id === undefined ? matched(said, PIPE) : inchesOf(said.figures[Number(id)]);
+  const feet = (id: string | undefined) => inchesOf(said.figures[Number(id)])?.div(12) ?? null;
+  const fall = (id: string | undefined) => inchesOf(said.figures[Number(id)]);
+  if (first) return [drainSlope({ size: size(first[1]), run: feet(first[2]), fall: fall(first[3]) })];
+  if (second) return [drainSlope({ size: size(second[1]), run: feet(second[3]), fall: fall(second[2]) })];
+  if (/\b(?:shower pan|pan|patio|slab|apron)\b/.test(said.words)) return [];
+  const slope = said.figures.find((f) => f.unit === 'in/ft');
+  if (slope) return [drainSlope({ size: matched(said, PIPE), run: null, fall: null, slope: slope.value })];
+  const asked =
+    /\b(?:pitch(?:ed)?|slope[ds]?|fall)\b/.test(said.words) &&
+    /\b(?:enough|ok|okay|right|is the|does the)\b/.test(said.words);
+  const run = said.figures.find((f) => f.unit === 'ft')?.value ?? null;
+  return asked ? [drainSlope({ size: matched(said, PIPE), run, fall: null })] : [];
+};
+
+const ARM = saying(
+  '\\btrap arm\\b[^.{]{0,30}{L(\\d+)}|\\bvent\\b[^.{]{0,16}{L(\\d+)} (?:from|off|past|down ?stream of)[^.{]{0,8}\\btrap\\b|{L(\\d+)}[^.{]{0,14}\\btrap to (?:the )?vent\\b|\\btrap to (?:the )?vent\\b[^.{]{0,10}{L(\\d+)}',
+);
+const ARM_PIPE = saying('<L>(?: of)? (?:inch )?(?:pipe|pvc|abs|trap arm|arm)\\b|\\bof <L>');
+
+export const trapArms: Reader = (said) => {
+  const length = matched(said, ARM);
+  return length && length.compare(12) >= 0 ? [trapArm(length.div(12), matched(said, ARM_PIPE))] : [];
+};

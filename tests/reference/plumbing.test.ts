@@ -1,0 +1,187 @@
+import Fraction from 'fraction.js';
+import { describe, expect, it } from 'vitest';
+import {
+  lavatoryFront,
+  showerFront,
+  showerInside,
+  toiletCenters,
+  toiletFront,
+  toiletSide,
+} from '../../server/takeoff/checks/clearance.ts';
+import { drainSlope } from '../../server/takeoff/checks/drain.ts';
+import { dryerVent } from '../../server/takeoff/checks/dryerVent.ts';
+import { flangeHeight, thickRing } from '../../server/takeoff/checks/flange.ts';
+import {
+  holeAsked,
+  insideOf,
+  outsideOf,
+  type PipeKind,
+  partThroughHole,
+  pipeThroughHole,
+  pipeThroughPipe,
+} from '../../server/takeoff/checks/pipe.ts';
+import { trapArm } from '../../server/takeoff/checks/trapArm.ts';
+import { fahrenheit, hotWater, staticPressure } from '../../server/takeoff/checks/water.ts';
+
+const f = (n: number | string) => new Fraction(n);
+const pipe = (kind: PipeKind, size: string) => ({ kind, size: f(size) });
+
+describe('pipe sizes', () => {
+  it.each<[PipeKind, string, number, number | null]>([
+    // ASTM D1785 / D2665 dimensions, as at sd-w.com/channel_flow/pipe_data.
+    ['pvc', '3/2', 1.9, 1.592],
+    ['pvc', '2', 2.375, 2.049],
+    ['pvc', '3', 3.5, 3.042],
+    ['pvc', '4', 4.5, 3.998],
+    // ASTM B88, as at engineeringtoolbox.com/astm-copper-tubes-d_779.html; inside of the thickest wall, K.
+    ['copper', '1/2', 0.625, 0.527],
+    ['copper', '3/4', 0.875, 0.745],
+    ['copper', '2', 2.125, 1.959],
+    // ASTM F876, data sheet at lfweb.sjgov.org doc/854370 p. 29.
+    ['pex', '1/2', 0.625, 0.485],
+    ['pex', '1', 1.125, 0.875],
+    // ASME B1.20.1 thread sizes, as at toolsnz.com.
+    ['steel', '1/2', 0.84, null],
+    ['steel', '3/4', 1.05, null],
+  ])('%s %s', (kind, size, outside, inside) => {
+    expect(outsideOf(pipe(kind, size))?.valueOf()).toBe(outside);
+    expect(insideOf(pipe(kind, size))?.valueOf() ?? null).toBe(inside);
+  });
+
+  it('goes through only what is wider than it', () => {
+    expect(pipeThroughPipe(pipe('pex', '1'), pipe('pvc', '3/2')).result).toBe('fits');
+    expect(pipeThroughPipe(pipe('pvc', '3/2'), pipe('pvc', '2'))).toMatchObject({ result: 'fits', figure: '1.9 in' });
+    expect(pipeThroughPipe(pipe('pvc', '2'), pipe('pvc', '2')).result).toBe('does not fit');
+    // A half inch copper tube is 5/8 in outside: a 5/8 hole binds it.
+    expect(pipeThroughHole(pipe('copper', '1/2'), f('5/8')).result).toBe('does not fit');
+    expect(pipeThroughHole(pipe('copper', '1/2'), f('3/4')).result).toBe('fits');
+    expect(partThroughHole(f('11/8'), f('5/4')).result).toBe('does not fit');
+    // Faucet hole 1-3/8 usual, 1-1/4 to 1-1/2 met: engineerfix.com, "standard sink faucet hole size".
+    expect(holeAsked(f('5/4'), f('11/8')).result).toBe('does not fit');
+    expect(holeAsked(f('11/8'), f('11/8')).result).toBe('fits');
+  });
+
+  it('a size that the table lacks is measured, not guessed', () => {
+    expect(pipeThroughHole(pipe('pex', '9'), f(12))).toMatchObject({
+      result: 'cannot say',
+      missing: expect.stringMatching(/measure it/),
+    });
+    expect(pipeThroughPipe(pipe('pex', '1/2'), pipe('steel', '1')).missing).toMatch(/inside of 1 in steel/);
+  });
+});
+
+describe('drain slope', () => {
+  it.each<[string, Parameters<typeof drainSlope>[0], string, string]>([
+    // IPC Table 704.1, Chicago copy 18-29-704.1 (codelibrary.amlegal.com): 1/4 up to 2-1/2, 1/8 from 3 to 6, 1/16 from 8.
+    ['2 in at 1/4: 10 ft falls 2-1/2', { size: f(2), run: f(10), fall: f('2.5') }, 'fits', '0.25 in/ft'],
+    [
+      '1-1/2 in, 14 ft 6 in falls 3-1/2: under 3-5/8',
+      { size: f('1.5'), run: f('14.5'), fall: f('3.5') },
+      'does not fit',
+      '0.25 in/ft',
+    ],
+    ['4 in at 1/8: 20 ft falls 2-1/2', { size: f(4), run: f(20), fall: f('2.5') }, 'fits', '0.125 in/ft'],
+    ['8 in at 1/16', { size: f(8), run: null, fall: null, slope: f('1/16') }, 'fits', '0.0625 in/ft'],
+  ])('%s', (_, drain, result, limit) => {
+    expect(drainSlope(drain)).toMatchObject({ result, limit });
+  });
+
+  it('names what is missing', () => {
+    expect(drainSlope({ size: f(2), run: f(9), fall: null }).missing).toMatch(/falls over the run/);
+    expect(drainSlope({ size: f(2), run: null, fall: null }).missing).toMatch(/the run and its fall/);
+    expect(drainSlope({ size: null, run: f(8), fall: f(1) })).toMatchObject({
+      result: 'cannot say',
+      missing: 'the pipe size',
+    });
+    expect(drainSlope({ size: null, run: f(8), fall: f(2) }).result).toBe('fits');
+  });
+});
+
+describe('closet flange', () => {
+  it.each<[string, string, string]>([
+    // hunker.com/12415887: a regular ring serves a flange from flush to 1/4 in below the finished floor.
+    ['0', 'fits', '0 in below the finished floor'],
+    ['3/16', 'fits', '0.1875 in below the finished floor'],
+    ['13/16', 'does not fit', '0.8125 in below the finished floor'],
+    // engineerfix.com, "maximum height of a toilet flange": over about 1/4 in above, the bowl rocks.
+    ['-1/4', 'fits', '0.25 in above the finished floor'],
+    ['-1/2', 'does not fit', '0.5 in above the finished floor'],
+  ])('%s in below', (below, result, figure) => {
+    expect(flangeHeight(f(below))).toMatchObject({ result, figure });
+  });
+
+  it('with an extra-thick ring its box tells; unknown height is unknown', () => {
+    expect(thickRing(flangeHeight(f('1/2'))).result).toBe('cannot say');
+    expect(thickRing(flangeHeight(f('1/8'))).result).toBe('fits');
+    expect(flangeHeight(null).missing).toMatch(/finished floor/);
+  });
+});
+
+describe('clearances at fixtures', () => {
+  it.each([
+    // IPC 405.3.1 and UPC 402.5 (eofficial.org/uniform-codes-spotlight-may-25-2023): 15 in from center, 30 in between centers.
+    [toiletSide(f('14.75')), 'does not fit'],
+    [toiletSide(f(15)), 'fits'],
+    [toiletCenters(f('29.5')), 'does not fit'],
+    [toiletCenters(f(30)), 'fits'],
+    // In front 21 in (IRC), 24 in (UPC): masterplumbers.com/forums/reply/16626.
+    [toiletFront(f(20)), 'does not fit'],
+    [toiletFront(f(22)), 'cannot say'],
+    [toiletFront(f(24)), 'fits'],
+    [lavatoryFront(f('20.5')), 'does not fit'],
+    // IRC R307.1, P2708.1: 30 x 30 in inside, 24 in before the opening (code copies at shopdownhouse.com).
+    [showerInside(f('29.5')), 'does not fit'],
+    [showerInside(f(30)), 'fits'],
+    [showerFront(f(23)), 'does not fit'],
+    [showerFront(f(24)), 'fits'],
+  ])('%o', (verdict, result) => {
+    expect(verdict.result).toBe(result);
+  });
+});
+
+describe('water', () => {
+  it.each([
+    // IPC 604.8, IRC P2903.3.1; Signal Hill 15.16.050 and Philadelphia P-1304.2 (codelibrary.amlegal.com): 80 psi.
+    [staticPressure(f(80)), 'fits'],
+    [staticPressure(f(92)), 'does not fit'],
+    // IPC 412.3, 412.5 and codeindex.ca/article/7.6.5.2: 120 F, 49 C.
+    [hotWater(f(120)), 'fits'],
+    [hotWater(f(132)), 'does not fit'],
+    [hotWater(fahrenheit(f(49))), 'does not fit'],
+    [hotWater(fahrenheit(f(48))), 'fits'],
+  ])('%o', (verdict, result) => {
+    expect(verdict.result).toBe(result);
+  });
+});
+
+describe('dryer duct', () => {
+  it.each<[string, number, number | null, number, string, string]>([
+    // jaspector.com, IRC 2018 M1502.4.4: two 90s and a 45 leave 22.5 ft, a run of 20 complies.
+    ['20 ft, two 90s, one 45', 20, 2, 1, 'fits', '32.5 ft'],
+    // The same page: three 90s leave 20 ft.
+    ['20 ft, three 90s', 20, 3, 0, 'fits', '35 ft'],
+    ['21 ft, three 90s', 21, 3, 0, 'does not fit', '36 ft'],
+  ])('%s', (_, run, nineties, fives, result, figure) => {
+    expect(dryerVent(f(run), nineties, fives)).toMatchObject({ result, figure });
+  });
+
+  it('bends nobody counted could make it too long', () => {
+    expect(dryerVent(f(20), null, 0)).toMatchObject({ result: 'cannot say', missing: 'how many elbows' });
+    expect(dryerVent(f(36), null, 0).result).toBe('does not fit');
+    expect(dryerVent(null, 1, 0).result).toBe('cannot say');
+  });
+});
+
+describe('trap to vent', () => {
+  it.each<[string, string, string | null, string]>([
+    // UPC Table 1002.2 (tonyajoy.com 2022/10): 1-1/4 in 2 ft 6 in, 1-1/2 in 3 ft 6 in; the longer IPC figures from memory.
+    ['within both', '2.5', '5/4', 'fits'],
+    ['within both', '3.5', '3/2', 'fits'],
+    ['only the other code', '5', '3/2', 'cannot say'],
+    ['past both', '7', '3/2', 'does not fit'],
+    ['size not said', '3', null, 'cannot say'],
+    ['a size without a row', '3', '7', 'cannot say'],
+  ])('%s: %s ft of %s', (_, length, size, result) => {
+    expect(trapArm(f(length), size === null ? null : f(size)).result).toBe(result);
+  });
+});

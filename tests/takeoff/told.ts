@@ -1,0 +1,78 @@
+/** Plays a case's notes as a job and tells what the list, its checks and its cautions come to. */
+import { readFileSync } from 'node:fs';
+import { readNote } from '../../parser/index.ts';
+import { type Entry, fold, type JobState } from '../../server/jobs/index.ts';
+import { replyTo } from '../../server/talk/index.ts';
+
+export interface Case {
+  id: string;
+  rooms: string[];
+  builtYear?: number;
+  notes: { saidAt: string; text: string }[];
+  asOf: string;
+  want: {
+    checks?: { of: string; result: string; figureNear?: number }[];
+    open?: { task: string; readyOn: string }[];
+    cautions?: string[];
+    noCautions?: string[];
+    /** The reply to the last note says that the work is planned too early. */
+    warns?: boolean;
+  };
+}
+
+export const casesIn = (path: string): Case[] =>
+  readFileSync(path, 'utf8')
+    .trim()
+    .split('\n')
+    .map((line) => JSON.parse(line) as Case);
+
+/** The job's state at its end, and the lines of the reply to its last note. */
+export function played({ id, rooms, builtYear, notes, asOf }: Omit<Case, 'want'>): {
+  state: JobState;
+  lines: string[];
+} {
+  const job = { areas: rooms, builtYear: builtYear ?? null };
+  const entries = notes.map((note, k): Entry => {
+    const noteId = `${id}-${k}`;
+    const { facts } = readNote(note.text, { saidAt: note.saidAt, areas: rooms });
+    return {
+      id: noteId,
+      jobId: id,
+      at: note.saidAt,
+      by: null,
+      source: { noteId, start: 0, end: note.text.length },
+      what: { kind: 'noteRead', facts, text: note.text, parser: '1' },
+    };
+  });
+  const state = fold(job, entries, asOf);
+  const last = entries.at(-1)!;
+  const facts = last.what.kind === 'noteRead' ? last.what.facts : [];
+  const reply = replyTo(fold(job, entries.slice(0, -1), asOf), state, last.id, facts);
+  return { state, lines: reply.lines.map((l) => l.text) };
+}
+
+/** What is missing or wrong against what a case wants, in words; empty where it is met. */
+export function missesOf(given: Case): string[] {
+  const { state, lines } = played(given);
+  const { checks = [], open = [], cautions = [], noCautions = [], warns } = given.want;
+  const hazards = state.cautions.map((c) => c.hazard);
+  return [
+    ...checks
+      .filter(
+        (w) =>
+          !state.checks.some(
+            (c) =>
+              c.of.includes(w.of) &&
+              c.result === w.result &&
+              (w.figureNear === undefined || Math.abs(Number.parseFloat(c.figure) - w.figureNear) < 0.02),
+          ),
+      )
+      .map((w) => `check ${w.of} ${w.result} ${w.figureNear ?? ''}: ${JSON.stringify(state.checks)}`),
+    ...open
+      .filter((w) => !state.items.some((i) => i.task.includes(w.task) && i.readyOn === w.readyOn))
+      .map((w) => `wait ${w.task} ${w.readyOn}: ${state.items.map((i) => `${i.task} ${i.readyOn}`).join(' | ')}`),
+    ...cautions.filter((w) => !hazards.some((h) => h.includes(w))).map((w) => `caution ${w}: ${hazards.join(', ')}`),
+    ...noCautions.filter((w) => hazards.some((h) => h.includes(w))).map((w) => `no caution ${w}`),
+    ...(warns && !lines.some((l) => /^Too early/.test(l)) ? [`warning: ${lines.join(' | ')}`] : []),
+  ];
+}
