@@ -96,16 +96,16 @@ describe('the chosen area', () => {
 describe('put it right', () => {
   it('offers a corrected word that nobody knows for teaching, and reads it from then on', async () => {
     await open('talk');
-    await write('Need 3 rolls of blue skin.');
-    await page.locator('.fact', { hasText: 'blue skin' }).click();
+    await write('Need 3 rolls of zipfelt.');
+    await page.locator('.fact', { hasText: 'zipfelt' }).click();
     await page.fill('dialog [name=item]', 'flashing tape');
     await page.click('dialog [type=submit]');
-    await page.getByRole('button', { name: 'Teach “blue skin”' }).click();
+    await page.getByRole('button', { name: 'Teach “zipfelt”' }).click();
     expect(await page.inputValue('dialog [name=name]')).toBe('flashing tape');
-    expect(await page.inputValue('dialog [name=also]')).toBe('blue skin');
+    expect(await page.inputValue('dialog [name=also]')).toBe('zipfelt');
     await page.click('dialog [type=submit]');
     await soon(async () => (await house.store.words()).map((w) => w.name)).toEqual(['flashing tape']);
-    await page.fill('#words', 'Need one more roll of blue skin.');
+    await page.fill('#words', 'Need one more roll of zipfelt.');
     await page.click('.composer .primary');
     await page.locator('.slip', { hasText: 'one more roll' }).locator('.fact', { hasText: 'flashing tape' }).waitFor();
   });

@@ -216,7 +216,7 @@ describe('no signal', () => {
     await page.getByRole('button', { name: 'Type what it says' }).click();
     await page.fill('.type-up textarea', 'Need one bag of mortar.');
     await page.click('.type-up [type=submit]');
-    await page.locator('.slip', { hasText: 'bag of mortar' }).locator('.fact').waitFor();
+    await soon(async () => (await house.store.notes(JOB.id)).length).toBe(7);
     const [spoken, typed] = (await house.store.notes(JOB.id)).slice(-2);
     expect(spoken!.recordingId).not.toBeNull();
     expect(typed).toMatchObject({ recordingId: spoken!.recordingId, saidAt: spoken!.saidAt });

@@ -191,6 +191,8 @@ export interface With {
   recordingId?: string | null;
   /** Local wall time, where it was said earlier than it is sent. */
   saidAt?: string;
+  /** Null for talk that names its own areas as it goes; left out, the one chosen on this phone. */
+  area?: null;
 }
 
 /** Keeps a note on the phone with the time it was said, reads it here, and sends it as soon as that can be done. */
@@ -211,7 +213,7 @@ export async function sendNote(text: string, given: With = {}): Promise<void> {
     saidAt: saidAt ?? wallTime(zoneOf(jobId)),
     text,
     by: settings.by || null,
-    area: settings.area || null,
+    area: given.area === null ? null : settings.area || null,
     recordingId: sound?.id ?? recordingId,
     photoIds,
   };

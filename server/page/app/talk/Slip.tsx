@@ -25,7 +25,7 @@ interface Props {
 
 /** A recorded talk brings more facts than a thumb can pass by; the others are a tap away. */
 const factsAtFirst = 12;
-/** Above this many characters, words are folded away under their first. */
+/** Above this many characters, words are folded away. */
 const longWords = 1200;
 
 /** One note as it was said, and under it what was understood. */
@@ -41,7 +41,7 @@ export function Slip({ slip, view, parcels, onFact }: Props) {
       </p>
       <div class="said">
         {slip.area && <p class="stood">In: {slip.area}</p>}
-        {slip.text.length > longWords ? (
+        {slip.text.length > longWords || isTimed(slip.text) ? (
           <Long text={slip.text} facts={facts.map(({ fact }) => fact)} />
         ) : (
           <p class="words">
@@ -139,7 +139,7 @@ function TypeUp({ slip }: { slip: ShownTalk }) {
   );
 }
 
-/** Long talk under its first words; the rest is drawn when it is asked for. */
+/** Long or timed talk, drawn when it is asked for. */
 function Long({ text, facts }: { text: string; facts: readonly Fact[] }) {
   const [open, setOpen] = useState(false);
   return (
