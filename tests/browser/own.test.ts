@@ -105,6 +105,7 @@ describe('put it right', () => {
     expect(await page.inputValue('dialog [name=also]')).toBe('zipfelt');
     await page.click('dialog [type=submit]');
     await soon(async () => (await house.store.words()).map((w) => w.name)).toEqual(['flashing tape']);
+    await page.waitForSelector('dialog', { state: 'detached' });
     await page.fill('#words', 'Need one more roll of zipfelt.');
     await page.click('.composer .primary');
     await page.locator('.slip', { hasText: 'one more roll' }).locator('.fact', { hasText: 'flashing tape' }).waitFor();
