@@ -68,7 +68,11 @@ describe('the walk-through on paper', () => {
   it('runs over several numbered pages, no line lost, none to sign on alone', async () => {
     const state = stateAfter('Loft bracket is loose, tighten it.');
     const [one] = state.items;
-    state.items = Array.from({ length: 90 }, (_, k) => ({ ...one!, number: k + 1, task: `tighten bracket ${k + 100}` }));
+    state.items = Array.from({ length: 90 }, (_, k) => ({
+      ...one!,
+      number: k + 1,
+      task: `tighten bracket ${k + 100}`,
+    }));
     const pages = await textOf(await walkThrough(JOB, state));
     expect(pages.length).toBeGreaterThan(2);
     const whole = pages.join(' ');
