@@ -3,6 +3,7 @@ import { rateLimit } from 'express-rate-limit';
 import helmet from 'helmet';
 import { z } from 'zod';
 import type { Job } from '../jobs/types.ts';
+import { shopping, walkThrough } from '../paper/index.ts';
 import type { Site } from '../site.ts';
 import { takes } from '../voice/enclosures.ts';
 import { CATALOGUE_LIMIT, catalogueRoutes } from './catalogueRoutes.ts';
@@ -182,6 +183,15 @@ export function makeApp(site: Site, pageFolder: string, callsAMinute = 600): Exp
     const fresh = await site.put(job, Id.parse(req.params.entryId), NewEntry.parse(req.body));
     res.status(fresh ? 201 : 200).json(await site.view(job));
   });
+  for (const [name, written] of Object.entries({ 'walk-through': walkThrough, shopping }))
+    app.get(`/api/jobs/:id/${name}.pdf`, async (req, res) => {
+      const job = await jobOf(site, req);
+      const file = `${name} ${site.today(job)}.pdf`;
+      res
+        .type('pdf')
+        .set('Content-Disposition', `inline; filename="${file}"`)
+        .send(await written(job, await site.state(job)));
+    });
   app.get('/api/jobs/:id/summary', async (req, res) => {
     const job = await jobOf(site, req);
     res.json(await site.summary(job, Day.parse(req.query.day ?? site.today(job))));

@@ -89,7 +89,8 @@ export const checkText = ({ of, result, figure, limit, source, missing }: Check)
 export const itemText = (item: Item) =>
   `${item.task}${item.area ? ` (${item.area})` : ''}${item.who ? `, ${item.who}` : ''}${item.readyOn ? `, ready ${item.readyOn}` : item.due ? `, by ${item.due}` : ''}`;
 
-const amount = (line: Pick<OrderLine, 'quantity' | 'unit'>) =>
+/** `2 bags`, `3`, `some` where nobody said how many. */
+export const amount = (line: Pick<OrderLine, 'quantity' | 'unit'>) =>
   line.quantity === null
     ? 'some'
     : `${plain(new Fraction(line.quantity))} ${line.unit === null || line.unit === 'each' ? '' : plural(line)}`.trim();

@@ -66,8 +66,7 @@ export interface House {
 /** The whole application over a folder of its own, with a job and the notes of its first three days. */
 export async function openHouse({ notes = true } = {}): Promise<House> {
   const folder = mkdtempSync(join(tmpdir(), 'page-test-'));
-  const page = join(folder, 'page');
-  await buildPage(page);
+  const page = await builtPage();
   const store = await openStore(join(folder, 'data'));
   const mail = { smtpUrl: null, from: 'test@example.org', folder: join(folder, 'mail') };
   const asked = new Set<Promise<unknown>>();
@@ -100,6 +99,19 @@ export async function openHouse({ notes = true } = {}): Promise<House> {
       rmSync(folder, { recursive: true, force: true });
     },
   };
+}
+
+let built: Promise<string> | null = null;
+
+/** The page is built once for all houses of a run. */
+function builtPage(): Promise<string> {
+  built ??= (async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'page-built-'));
+    process.once('exit', () => rmSync(folder, { recursive: true, force: true }));
+    await buildPage(folder);
+    return folder;
+  })();
+  return built;
 }
 
 /** The same store; what has been asked of it and not answered yet is in `asked`. */
@@ -150,6 +162,9 @@ export function openBrowser(): Promise<Browser> {
     ],
   });
 }
+
+/** A tablet held upright. */
+export const TABLET = { width: 820, height: 1180 };
 
 /** An old phone's width. */
 export const PHONE = { width: 360, height: 740 };

@@ -205,6 +205,23 @@ describe('no signal', () => {
     expect(kept).toMatchObject({ recording: ['audio/webm', true], photo: ['image/jpeg', true] });
   });
 
+  it('lets a recording be typed up later, as of the moment at which it was spoken', async () => {
+    await open('talk');
+    await page.getByRole('button', { name: 'Record' }).click();
+    await page.getByRole('button', { name: 'Stop and send' }).waitFor();
+    await page.waitForTimeout(1200);
+    await page.getByRole('button', { name: 'Stop and send' }).click();
+    await soon(unsent).toBe('0');
+    await context.clock.setFixedTime(new Date('2026-05-13T22:00:00Z'));
+    await page.getByRole('button', { name: 'Type what it says' }).click();
+    await page.fill('.type-up textarea', 'Need one bag of mortar.');
+    await page.click('.type-up [type=submit]');
+    await soon(async () => (await house.store.notes(JOB.id)).length).toBe(7);
+    const [spoken, typed] = (await house.store.notes(JOB.id)).slice(-2);
+    expect(spoken!.recordingId).not.toBeNull();
+    expect(typed).toMatchObject({ recordingId: spoken!.recordingId, saidAt: spoken!.saidAt });
+  });
+
   it('keeps a tick made without signal and sends it later', async () => {
     await open('list');
     await page.waitForSelector('.item');

@@ -4,7 +4,7 @@ import { gzipSync } from 'node:zlib';
 import type { Result } from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type House, JOB, NOW, openBrowser, openHouse, PHONE } from './house.ts';
+import { type House, JOB, NOW, openBrowser, openHouse, PHONE, TABLET } from './house.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const screens = ['talk', 'list', 'order', 'trip', 'day', 'setup'];
@@ -71,19 +71,28 @@ async function faults(page: Page): Promise<string[]> {
   return found.map((v: Result) => `${v.id} (${v.impact}): ${v.nodes.map((n) => n.html.slice(0, 90)).join(' | ')}`);
 }
 
+/** What is left of a screen at 200 % zoom. */
+const half = ({ width, height }: { width: number; height: number }) => ({ width: width / 2, height: height / 2 });
+
 describe.each(screens)('%s', (screen) => {
   it.each([
     ['light', false],
     ['dark', true],
   ])('has no fault that axe finds, contrast of 7:1 included, in %s', async (_name, dark) => {
     expect(await onPhone(full, screen, faults, dark)).toEqual([]);
+    const onTablet = async (page: Page) => {
+      await page.setViewportSize(TABLET);
+      return faults(page);
+    };
+    expect(await onPhone(full, screen, onTablet, dark)).toEqual([]);
+    expect(await onPhone(bare, screen, faults, dark)).toEqual([]);
   });
 
-  it('fits 360 px, and that at 200 % zoom, without sideways scrolling, empty or full', async () => {
+  it('fits phone and tablet, and both at 200 % zoom, without sideways scrolling, empty or full', async () => {
     for (const house of [full, bare])
       await onPhone(house, screen, async (page) => {
-        for (const width of [360, 180]) {
-          await page.setViewportSize({ ...PHONE, width });
+        for (const { width, height } of [PHONE, half(PHONE), TABLET, half(TABLET)]) {
+          await page.setViewportSize({ width, height });
           const wide = await page.evaluate(() => [
             document.documentElement.scrollWidth,
             document.querySelector('main')!.scrollWidth,
@@ -124,6 +133,38 @@ it('opens a sheet that axe finds no fault in, and gives the focus back', async (
     expect(await faults(page)).toEqual([]);
     await page.keyboard.press('Escape');
     await expect.poll(() => page.evaluate(() => document.activeElement?.className)).toBe('task');
+  });
+});
+
+it.each([
+  ['a fact', 'talk', '.fact'],
+  ['a word', 'setup', '.words-taught + button'],
+  ['going through aloud', 'list', '.list > .row button'],
+])('opens the sheet of %s, light and dark, without a fault that axe finds', async (_what, screen, opener) => {
+  for (const dark of [false, true])
+    await onPhone(
+      full,
+      screen,
+      async (page) => {
+        await page.locator(opener).first().click();
+        await page.waitForSelector('dialog[open]');
+        expect(await faults(page)).toEqual([]);
+        await page.keyboard.press('Escape');
+        await page.waitForSelector('dialog', { state: 'detached' });
+      },
+      dark,
+    );
+});
+
+it('tells its pictures in words', async () => {
+  await onPhone(full, 'trip', async (page) => {
+    const week = await page.locator('.week svg').getAttribute('aria-label');
+    expect(week).toContain('Thu 14 May, no. 5 lay vinyl plank');
+  });
+  await onPhone(full, 'day', async (page) => {
+    const soFar = await page.locator('.so-far svg').getAttribute('aria-label');
+    expect(soFar).toMatch(/Mon 11 May: \d+ new, \d+ done, \d+ left/);
+    expect(await page.locator('.day .progress svg').first().getAttribute('aria-label')).toMatch(/^\d+ of \d+ done$/);
   });
 });
 

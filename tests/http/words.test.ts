@@ -111,3 +111,15 @@ describe('the area that a note was said in', () => {
     expect(await factsOf("What's left?", { area: 'loft' })).toMatchObject([{ kind: 'command', area: null }]);
   });
 });
+
+it.each(['walk-through', 'shopping'])('gives the %s as a PDF to open or keep', async (paper) => {
+  const answer = await fetch(`${url}/api/jobs/job-barn-0001/${paper}.pdf`);
+  expect(answer.headers.get('content-type')).toBe('application/pdf');
+  expect(answer.headers.get('content-disposition')).toBe(`inline; filename="${paper} 2026-05-13.pdf"`);
+  expect(
+    Buffer.from(await answer.arrayBuffer())
+      .subarray(0, 5)
+      .toString(),
+  ).toBe('%PDF-');
+  expect((await fetch(`${url}/api/jobs/no-such-job/${paper}.pdf`)).status).toBe(404);
+});

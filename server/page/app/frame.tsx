@@ -1,12 +1,14 @@
+import { useState } from 'preact/hooks';
 import { DayScreen } from './day/DayScreen.tsx';
 import { type Screen, useScreen, useShown } from './kit/hooks.ts';
-import { change, chooseJob, release, say } from './kit/model.ts';
+import { change, chooseJob, dropOffer, release, say } from './kit/model.ts';
 import { withPending } from './kit/pending.ts';
 import type { Parcel } from './kit/phoneStore.ts';
 import { isLive } from './kit/words.ts';
 import { ListScreen } from './list/ListScreen.tsx';
 import { OrderScreen } from './order/OrderScreen.tsx';
 import { FirstJob, SetupScreen } from './setup/SetupScreen.tsx';
+import { WordSheet } from './setup/WordSheet.tsx';
 import { TalkScreen } from './talk/TalkScreen.tsx';
 import { TripScreen } from './trip/TripScreen.tsx';
 
@@ -22,6 +24,7 @@ const tabs: { screen: Screen; name: string }[] = [
 export function Frame() {
   const shown = useShown();
   const screen = useScreen();
+  const [teaching, setTeaching] = useState(false);
   const view = shown.view && withPending(shown.view, shown.parcels);
   const none = !view && shown.asked && screen !== 'setup';
   return (
@@ -59,7 +62,21 @@ export function Frame() {
             Undo
           </button>
         )}
+        {shown.offer && !teaching && (
+          <button type="button" class="plain" onClick={() => setTeaching(true)}>
+            Teach “{shown.offer.also?.[0]}”
+          </button>
+        )}
       </div>
+      {shown.offer && teaching && (
+        <WordSheet
+          word={shown.offer}
+          onClose={() => {
+            dropOffer();
+            setTeaching(false);
+          }}
+        />
+      )}
       <nav class="tabs" aria-label="Screens">
         {tabs.map((tab) => (
           <a key={tab.screen} href={`#${tab.screen}`} aria-current={screen === tab.screen ? 'page' : undefined}>
@@ -101,10 +118,15 @@ function Unsent({
   const waiting = parcels.length - parked.length;
   return (
     <div class="unsent" data-unsent={parcels.length}>
-      {(waiting > 0 || !reached) && (
+      {waiting > 0 && (
         <p>
-          <strong>{waiting ? `${waiting} not sent` : 'All sent'}</strong>
+          <strong>{waiting} not sent</strong>
           {reached ? ', sending.' : '. No signal to the server: kept here, sent by itself later.'}
+        </p>
+      )}
+      {!waiting && !reached && (
+        <p>
+          <strong>No signal to the server.</strong> This is how things stood; what you say is kept here and sent later.
         </p>
       )}
       {trouble && <p class="trouble">{trouble}</p>}

@@ -3,6 +3,8 @@ import type { JobView, SummaryView } from '../../../http/api.ts';
 import { letterPath, sendSummaryCall, summaryCall } from '../kit/calls.ts';
 import { dayWords, shortDay } from '../kit/clock.ts';
 import { say } from '../kit/model.ts';
+import { capital, groupBy } from '../kit/words.ts';
+import { JobSoFar, Progress } from '../list/pictures.tsx';
 
 /** What a day brought, and the e-mail that tells of it. */
 export function DayScreen({ view }: { view: JobView }) {
@@ -40,8 +42,29 @@ export function DayScreen({ view }: { view: JobView }) {
           <Told title="Decided" lines={decided} />
         </>
       )}
+      <HowFar view={view} />
       <Letter key={day} jobId={view.job.id} day={day} asOf={view.state.asOf} />
     </div>
+  );
+}
+
+/** The whole job and each of its areas, as pictures. */
+function HowFar({ view }: { view: JobView }) {
+  const { items } = view.state;
+  if (!items.length) return null;
+  return (
+    <section class="area">
+      <h2>How far the job is</h2>
+      <JobSoFar items={items} start={view.job.start} today={view.today} />
+      <ul class="plain-list">
+        {groupBy(items, (item) => item.area ?? 'no area').map(([area, here]) => (
+          <li key={area} class="title-row">
+            <span>{capital(area)}</span>
+            <Progress items={here} />
+          </li>
+        ))}
+      </ul>
+    </section>
   );
 }
 

@@ -34,4 +34,8 @@ export function shortDay(day: string): string {
   );
 }
 
+/** Words of the server's with its days as people say them. */
+export const daysSpelt = (words: string, today: string) =>
+  words.replace(/\b\d{4}-\d\d-\d\d\b/g, (day) => dayWords(day, today));
+
 export const clockOf = (local: string) => local.slice(11, 16);

@@ -4,8 +4,8 @@ import type { JobBrief, JobView, NewEntry, NewJob, NewNote, NewWord, Talk, Taugh
 import { forgetCall, jobsCall, Refused, saveJobCall, talksCall, teachCall, viewCall, wordsCall } from './calls.ts';
 import { wallTime } from './clock.ts';
 import { type Delivered, discard, flush, keep, waiting } from './outbox.ts';
-import { type Parcel, phoneStore, plainSettings, type Settings } from './phoneStore.ts';
-import { readOnPhone } from './reader.ts';
+import { keepAll, type Parcel, phoneStore, plainSettings, type Settings } from './phoneStore.ts';
+import { askReader } from './reader.ts';
 
 /** Everything that the screens show. Replaced whole at each change, never changed in place. */
 export interface Shown {
@@ -27,6 +27,8 @@ export interface Shown {
   trouble: string | null;
   /** Short words for the status line; `undo` is the entry that a tap takes back. */
   said: { text: string; undo: string | null } | null;
+  /** A word that the firm may want to teach, after a correction. */
+  offer: NewWord | null;
 }
 
 let shown: Shown = {
@@ -42,6 +44,7 @@ let shown: Shown = {
   reached: true,
   trouble: null,
   said: null,
+  offer: null,
 };
 const watchers = new Set<() => void>();
 
@@ -69,7 +72,11 @@ export async function start(): Promise<void> {
   for (const parcel of shown.parcels) if (parcel.kind === 'note') void readHere(parcel.id, parcel.note);
   addEventListener('online', () => void sync());
   document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && void sync());
-  setInterval(() => shown.parcels.length > 0 && void sync(), 15_000);
+  let ticks = 0;
+  // What waits goes out soon; what another phone changed is fetched every minute while somebody looks.
+  setInterval(() => {
+    if (shown.parcels.length || (++ticks % 4 === 0 && document.visibilityState === 'visible')) void sync();
+  }, 15_000);
   await sync();
 }
 
@@ -113,19 +120,24 @@ async function round(): Promise<void> {
   try {
     await flush(delivered);
     show({ parcels: await waiting() });
-    const db = await phoneStore();
     const jobs = await jobsCall();
-    await db.clear('jobs');
-    for (const job of jobs) await db.put('jobs', job);
-    show({ jobs, reached: true, trouble: null });
     const jobId = jobs.find((j) => j.id === shown.settings.jobId)?.id ?? jobs[0]?.id;
-    if (!jobId) return;
-    if (jobId !== shown.settings.jobId) await settle({ jobId });
-    const [view, talks, words] = await Promise.all([viewCall(jobId), talksCall(jobId), wordsCall()]);
-    await keepWords(words);
+    const asked = jobId ? Promise.all([viewCall(jobId), talksCall(jobId), wordsCall()]) : null;
+    show({ jobs, reached: true, trouble: null });
+    if (jobId && jobId !== shown.settings.jobId) await settle({ jobId });
+    const answered = await asked;
+    // Shown first and kept then: a thumb waits for the one and not for the other.
+    if (answered && shown.settings.jobId === jobId) {
+      const [view, talks, words] = answered;
+      show({ view, talks, words });
+    }
+    await keepAll('jobs', jobs);
+    if (!jobId || !answered) return;
+    const [view, talks, words] = answered;
+    const db = await phoneStore();
     await db.put('views', { ...view, id: jobId });
     await db.put('talks', { id: jobId, talks });
-    if (shown.settings.jobId === jobId) show({ view, talks });
+    await keepAll('words', words);
   } catch (error) {
     show({ reached: error instanceof Refused, trouble: error instanceof Refused ? error.message : null });
   } finally {
@@ -175,12 +187,17 @@ export async function chooseJob(jobId: string): Promise<void> {
 export interface With {
   photos?: readonly Blob[];
   sound?: { id: string; data: Blob } | null;
+  /** A recording that was sent before, whose words are typed only now. */
+  recordingId?: string | null;
   /** Local wall time, where it was said earlier than it is sent. */
   saidAt?: string;
+  /** Null for talk that names its own areas as it goes; left out, the one chosen on this phone. */
+  area?: null;
 }
 
 /** Keeps a note on the phone with the time it was said, reads it here, and sends it as soon as that can be done. */
-export async function sendNote(text: string, { photos = [], sound = null, saidAt }: With = {}): Promise<void> {
+export async function sendNote(text: string, given: With = {}): Promise<void> {
+  const { photos = [], sound = null, recordingId = null, saidAt } = given;
   const { settings } = shown;
   if (!settings.jobId) return;
   const jobId = settings.jobId;
@@ -196,15 +213,17 @@ export async function sendNote(text: string, { photos = [], sound = null, saidAt
     saidAt: saidAt ?? wallTime(zoneOf(jobId)),
     text,
     by: settings.by || null,
-    area: settings.area || null,
-    recordingId: sound?.id ?? null,
+    area: given.area === null ? null : settings.area || null,
+    recordingId: sound?.id ?? recordingId,
     photoIds,
   };
   await post({ id, jobId, kind: 'note', note, parked: null });
   say('Kept on this phone.');
   void readHere(id, note);
   await sync();
-  if (!shown.parcels.some((p) => p.id === id)) say('Sent.');
+  const kept = shown.parcels.find((p) => p.id === id);
+  if (!kept) say('Sent.');
+  else if (kept.parked !== null) say('Not taken; it is kept here.');
 }
 
 /** A change made by hand. Shown at once, sent like a note, and taken back by one tap. */
@@ -246,24 +265,32 @@ export function zoneOf(jobId: string): string {
 async function readHere(id: string, { text, saidAt, area }: NewNote): Promise<void> {
   const { areas = [], crew = [] } = shown.view?.job ?? {};
   const options = { saidAt, areas, area: area ?? null };
-  const facts = await readOnPhone({ id, text, options, taught: shown.words, crew });
-  if (facts) show({ readings: new Map(shown.readings).set(id, facts) });
+  const answer = await askReader({ id, ask: 'facts', text, options, taught: shown.words, crew });
+  if (answer?.ask === 'facts') show({ readings: new Map(shown.readings).set(id, answer.facts) });
 }
 
-async function keepWords(words: TaughtWord[]): Promise<void> {
-  const db = await phoneStore();
-  await db.clear('words');
-  for (const word of words) await db.put('words', word);
-  show({ words });
+/** A word that was put right and that the vocabulary does not hold is offered for teaching. */
+export async function offerToTeach(said: string, word: NewWord): Promise<void> {
+  const crew = shown.view?.job.crew ?? [];
+  const answer = await askReader({ id: newId(), ask: 'known', word: said, taught: shown.words, crew });
+  if (answer?.ask === 'known' && !answer.known) show({ offer: { ...word, also: [said] } });
 }
+
+/** The word on offer is looked at, or let go. */
+export const dropOffer = () => show({ offer: null });
 
 /** Teaches the firm a word, or teaches it otherwise. Only the server can: throws what its call throws. */
 export async function teach(word: NewWord, id: string = newId()): Promise<void> {
-  await keepWords(await teachCall(id, word));
+  await changeWords(await teachCall(id, word));
 }
 
 export async function forget(id: string): Promise<void> {
-  await keepWords(await forgetCall(id));
+  await changeWords(await forgetCall(id));
+}
+
+async function changeWords(words: TaughtWord[]): Promise<void> {
+  show({ words });
+  await keepAll('words', words);
 }
 
 /** A recording that a dead battery or a closed page cut short is kept like any other. */

@@ -56,3 +56,14 @@ export function phoneStore(): Promise<IDBPDatabase<Phone>> {
   });
   return opened;
 }
+
+/** Puts a whole list in the place of the one that was kept, or leaves that as it was. */
+export async function keepAll<Name extends 'jobs' | 'words'>(
+  name: Name,
+  all: readonly Phone[Name]['value'][],
+): Promise<void> {
+  const work = (await phoneStore()).transaction(name, 'readwrite');
+  void work.store.clear();
+  for (const one of all) void work.store.put(one);
+  await work.done;
+}

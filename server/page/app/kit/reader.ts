@@ -1,37 +1,31 @@
-import type { Fact } from '../../../../parser/types.ts';
-import type { ToRead } from '../../worker/reader.ts';
-
-type Answer = { id: string; facts: Fact[] };
+import type { Answered, Asked } from '../../worker/reader.ts';
 
 let worker: Worker | null = null;
-const asked = new Map<string, (facts: Fact[] | null) => void>();
+const waiting = new Map<string, (answer: Answered | null) => void>();
 
-/** The phone's own reading of a note. Null where the reader cannot be had: the server reads the note in any case. */
-export function readOnPhone(toRead: ToRead): Promise<Fact[] | null> {
+/** Asks the phone's own reader. Null where it cannot be had: the server reads every note in any case. */
+export function askReader(asked: Asked): Promise<Answered | null> {
   return new Promise((resolve) => {
-    asked.set(toRead.id, resolve);
-    readerAtWork()?.postMessage(toRead);
-    if (!worker) giveUp();
+    const at = readerAtWork();
+    if (!at) return resolve(null);
+    waiting.set(asked.id, resolve);
+    at.postMessage(asked);
   });
 }
 
-/** Started at the first note and not before: it brings the vocabulary with it. */
+/** Started when it is first asked and not before: it brings the vocabulary with it. */
 function readerAtWork(): Worker | null {
   if (worker || !('Worker' in globalThis)) return worker;
   worker = new Worker('/reader.js');
-  worker.onmessage = ({ data }: MessageEvent<Answer>) => {
-    asked.get(data.id)?.(data.facts);
-    asked.delete(data.id);
+  worker.onmessage = ({ data }: MessageEvent<Answered>) => {
+    waiting.get(data.id)?.(data);
+    waiting.delete(data.id);
   };
   worker.onerror = () => {
     worker?.terminate();
     worker = null;
-    giveUp();
+    for (const answer of waiting.values()) answer(null);
+    waiting.clear();
   };
   return worker;
-}
-
-function giveUp(): void {
-  for (const answer of asked.values()) answer(null);
-  asked.clear();
 }

@@ -124,6 +124,8 @@ export function itemNotes(item: Item, today: string): string[] {
 
 export const isLive = (item: Item) => item.state === 'open' || item.state === 'waiting';
 
+export const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
+
 /** Ready first, then by when it can be worked on, then by number. */
 export function readyFirst(a: Item, b: Item): number {
   const rank = (item: Item) => (item.state === 'open' ? 0 : item.state === 'waiting' ? 1 : 2);

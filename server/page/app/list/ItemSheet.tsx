@@ -5,6 +5,7 @@ import { useModal, useShown } from '../kit/hooks.ts';
 import { change } from '../kit/model.ts';
 import { isLive, itemNotes } from '../kit/words.ts';
 import { Enclosures } from '../talk/Enclosures.tsx';
+import { SameAs } from './SameAs.tsx';
 
 /** One item: its history with the words, and everything that a hand may change about it. */
 export function ItemSheet({ item, view, onClose }: { item: Item; view: JobView; onClose: () => void }) {
@@ -128,19 +129,7 @@ export function ItemSheet({ item, view, onClose }: { item: Item; view: JobView; 
             <input type="date" name="readyOn" defaultValue={item.readyOn ?? ''} />
           </label>
         </div>
-        <label>
-          Same as
-          <select name="as">
-            <option value="">nothing else</option>
-            {view.state.items
-              .filter((other) => other.key !== item.key)
-              .map((other) => (
-                <option key={other.key} value={other.key}>
-                  no. {other.number}, {other.task}
-                </option>
-              ))}
-          </select>
-        </label>
+        <SameAs item={item} items={view.state.items} />
         <div class="row">
           <button type="submit" class="primary">
             Keep

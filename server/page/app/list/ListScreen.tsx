@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { JobView } from '../../../http/api.ts';
 import type { Item } from '../../../jobs/types.ts';
 import { canSpeak } from '../kit/aloud.ts';
+import { paperPath } from '../kit/calls.ts';
 import { daysBetween, shortDay } from '../kit/clock.ts';
 import { change } from '../kit/model.ts';
 import { groupBy, isLive, itemNotes, readyFirst } from '../kit/words.ts';
@@ -56,16 +57,21 @@ export function ListScreen({ view }: { view: JobView }) {
           </ul>
         </section>
       ))}
-      <div class="row screen-only">
-        {canSpeak() && (
-          <button type="button" class="plain" onClick={() => setReading(true)}>
-            Go through aloud
+      {items.length > 0 && (
+        <div class="row screen-only">
+          {canSpeak() && (
+            <button type="button" class="plain" onClick={() => setReading(true)}>
+              Go through aloud
+            </button>
+          )}
+          <button type="button" class="plain" onClick={() => print()}>
+            Print walk-through
           </button>
-        )}
-        <button type="button" class="plain" onClick={() => print()}>
-          Print walk-through
-        </button>
-      </div>
+          <a class="plain" href={paperPath(view.job.id, 'walk-through')} target="_blank" rel="noopener">
+            Walk-through as PDF
+          </a>
+        </div>
+      )}
       <p class="signature paper-only">Walked through and accepted. Signed</p>
       {opened && <ItemSheet item={opened} view={view} onClose={() => setOpenKey(null)} />}
       {reading && (

@@ -21,17 +21,29 @@ export function ReadThrough({ items, today, onClose }: { items: readonly Item[];
     setAt(at + 1);
   };
 
+  const listens = settings.liveWords && canListen();
   useEffect(() => {
+    let stop = () => {};
+    let left = false;
     readAloud(
       item
         ? [`Number ${item.number}. ${[item.task, item.area, ...itemNotes(item, today)].filter(Boolean).join(', ')}`]
         : ['That was all.'],
+      // Not before, or it would hear the phone read "done" out of a task.
+      () => {
+        if (!item || left || !listens) return;
+        stop = listen((words) => {
+          const said = /\b(done|next|skip)\W*$/i.exec(words)?.[1]?.toLowerCase();
+          if (!said) return;
+          stop();
+          answer(said === 'done' ? 'done' : 'next');
+        });
+      },
     );
-    if (!item || !settings.liveWords || !canListen()) return;
-    return listen((words) => {
-      const said = /\b(done|next|skip)\W*$/i.exec(words)?.[1]?.toLowerCase();
-      if (said) answer(said === 'done' ? 'done' : 'next');
-    });
+    return () => {
+      left = true;
+      stop();
+    };
   }, [at]);
 
   return (
@@ -57,6 +69,9 @@ export function ReadThrough({ items, today, onClose }: { items: readonly Item[];
               <span key={note}>{note}</span>
             ))}
           </p>
+          {canListen() && (
+            <p>{listens ? 'Say “done”, “next” or “skip”.' : 'Answers by voice: switch on live words in set-up.'}</p>
+          )}
           <div class="row">
             <button type="button" class="primary" onClick={() => answer('done')}>
               Done

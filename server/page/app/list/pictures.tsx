@@ -1,5 +1,5 @@
 import type { Item } from '../../../jobs/types.ts';
-import { dayAfter, shortDay } from '../kit/clock.ts';
+import { dayAfter, daysBetween, shortDay } from '../kit/clock.ts';
 import { isLive } from '../kit/words.ts';
 
 /** How far the job is: closed against all, a stroke of the comb for each item. */
@@ -35,54 +35,141 @@ export function Progress({ items }: { items: readonly Item[] }) {
 }
 
 const columns = 7;
+const wide = 48;
+const tall = 40;
+const head = 36;
+/** Characters of a task that a row holds; the whole of it is told in words. */
+const room = 44;
+
+const short = (task: string) => (task.length > room ? `${task.slice(0, room - 1)}…` : task);
 
 /** The week from today: on which day each waiting or dated item can be worked on. */
 export function WeekPlan({ items, today }: { items: readonly Item[]; today: string }) {
   const days = Array.from({ length: columns }, (_, k) => dayAfter(today, k));
-  const planned = items.filter(isLive).flatMap((item) => {
-    const from = item.readyOn && item.readyOn > today ? item.readyOn : item.due && !item.readyOn ? item.due : null;
-    const column = from ? days.indexOf(from) : -1;
-    return column < 0 ? [] : [{ item, column, due: from === item.due && !item.readyOn }];
-  });
+  const planned = items
+    .filter(isLive)
+    .flatMap((item) => {
+      const from = item.readyOn && item.readyOn > today ? item.readyOn : item.due && !item.readyOn ? item.due : null;
+      const column = from ? days.indexOf(from) : -1;
+      return column < 0 ? [] : [{ item, column, due: from === item.due && !item.readyOn }];
+    })
+    .sort((a, b) => a.column - b.column || a.item.number - b.item.number);
   if (!planned.length) return null;
-  const wide = 42;
-  const tall = 26;
-  const height = 34 + planned.length * tall;
+  const height = head + planned.length * tall + 4;
   const told = planned
-    .map(({ item, column, due }) => `no. ${item.number} ${due ? 'due' : 'ready'} ${shortDay(days[column]!)}`)
-    .join(', ');
+    .map(
+      ({ item, column, due }) => `${shortDay(days[column]!)}, no. ${item.number} ${item.task}${due ? ' is due' : ''}`,
+    )
+    .join('; ');
   return (
-    <svg class="week" viewBox={`0 0 ${columns * wide} ${height}`} role="img" aria-label={`The week: ${told}`}>
-      {days.map((day, k) => (
-        <g key={day}>
-          <text x={k * wide + wide / 2} y={12} class="week-day">
-            {shortDay(day).slice(0, 3)}
-          </text>
-          <text x={k * wide + wide / 2} y={26} class="week-day">
-            {Number(day.slice(8))}
-          </text>
-          <line x1={k * wide} y1={0} x2={k * wide} y2={height} class="week-rule" />
-        </g>
-      ))}
-      {planned.map(({ item, column, due }, k) => {
-        const y = 34 + k * tall;
-        return (
-          <g key={item.key}>
-            {!due && <path class="week-wait" d={`M2 ${y + 12}H${column * wide}`} />}
-            <rect
-              class={due ? 'week-due' : 'week-ready'}
-              x={column * wide + 3}
-              y={y + 2}
-              width={wide - 6}
-              height={tall - 6}
-            />
-            <text x={column * wide + wide / 2} y={y + 16} class={due ? 'week-no due' : 'week-no'}>
-              {due && 'due '}
-              {item.number}
+    <figure class="week">
+      <figcaption>Becomes ready this week</figcaption>
+      <svg viewBox={`0 0 ${columns * wide} ${height}`} role="img" aria-label={`The week from today: ${told}`}>
+        {days.map((day, k) => (
+          <g key={day}>
+            <text x={k * wide + wide / 2} y={13} class="week-day">
+              {shortDay(day).slice(0, 3)}
+            </text>
+            <text x={k * wide + wide / 2} y={29} class="week-day">
+              {Number(day.slice(8))}
             </text>
           </g>
-        );
-      })}
-    </svg>
+        ))}
+        {planned.map(({ item, column, due }, k) => {
+          const y = head + k * tall;
+          return (
+            <g key={item.key}>
+              <line x1={0} y1={y} x2={columns * wide} y2={y} class="week-rule" />
+              <text x={4} y={y + 15} class="week-task">
+                {short(`${item.number} ${item.task}`)}
+              </text>
+              {days.slice(1).map((day, n) => (
+                <line key={day} x1={(n + 1) * wide} y1={y + 20} x2={(n + 1) * wide} y2={y + 36} class="week-rule" />
+              ))}
+              {!due && column > 0 && <path class="week-wait" d={`M4 ${y + 28}H${column * wide}`} />}
+              <rect
+                class={due ? 'week-due' : 'week-ready'}
+                x={column * wide + 2}
+                y={y + 20}
+                width={wide - 4}
+                height={16}
+              />
+              <text x={column * wide + wide / 2} y={y + 32} class={due ? 'week-no due' : 'week-no'}>
+                {due ? 'due' : 'ready'}
+              </text>
+            </g>
+          );
+        })}
+      </svg>
+    </figure>
+  );
+}
+
+/** Days that the picture of the job goes back. */
+const span = 14;
+
+/** The job day by day: what came onto the list, above the line, and what was closed, below it; and what was left. */
+export function JobSoFar({ items, start, today }: { items: readonly Item[]; start: string; today: string }) {
+  const counted = items.filter((item) => item.state !== 'dropped');
+  if (!counted.length) return null;
+  const began = Math.min(span - 1, Math.max(0, daysBetween(start, today)));
+  const days = Array.from({ length: began + 1 }, (_, k) => {
+    const day = dayAfter(today, k - began);
+    return {
+      day,
+      came: counted.filter((item) => item.openedOn === day).length,
+      closed: counted.filter((item) => item.closedOn === day).length,
+      left: counted.filter((item) => item.openedOn <= day && !(item.closedOn && item.closedOn <= day)).length,
+    };
+  });
+  const mostCame = Math.max(...days.map((d) => d.came));
+  const mostClosed = Math.max(...days.map((d) => d.closed));
+  const unit = Math.min(12, 44 / Math.max(mostCame, mostClosed, 1));
+  const line = 18 + mostCame * unit;
+  const height = line + mostClosed * unit + 54;
+  const step = 336 / days.length;
+  const bar = Math.min(26, step * 0.6);
+  const told = days
+    .filter((d) => d.came || d.closed)
+    .map((d) => `${shortDay(d.day)}: ${d.came} new, ${d.closed} done, ${d.left} left`)
+    .join('; ');
+  return (
+    <figure class="so-far">
+      <svg viewBox={`0 0 336 ${height}`} role="img" aria-label={`The job day by day. ${told}`}>
+        <line x1={0} y1={line} x2={336} y2={line} class="so-far-line" />
+        {days.map(({ day, came, closed, left }, k) => {
+          const x = (k + 0.5) * step;
+          return (
+            <g key={day}>
+              {came > 0 && (
+                <rect class="came" x={x - bar / 2} y={line - came * unit} width={bar} height={came * unit - 1} />
+              )}
+              {came > 0 && (
+                <text x={x} y={line - came * unit - 4}>
+                  {came}
+                </text>
+              )}
+              {closed > 0 && <rect class="closed" x={x - bar / 2} y={line + 1} width={bar} height={closed * unit} />}
+              {closed > 0 && (
+                <text x={x} y={line + closed * unit + 13}>
+                  {closed}
+                </text>
+              )}
+              {(k % Math.ceil(days.length / 7) === 0 || k === days.length - 1) && (
+                <>
+                  <text x={x} y={height - 20}>
+                    {shortDay(day).slice(0, 3)} {Number(day.slice(8))}
+                  </text>
+                  <text x={x} y={height - 5} class="faint">
+                    {left} left
+                  </text>
+                </>
+              )}
+            </g>
+          );
+        })}
+      </svg>
+      <figcaption>Outlined: came onto the list. Filled: done. Under each day, what was left.</figcaption>
+    </figure>
   );
 }

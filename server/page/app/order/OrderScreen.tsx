@@ -1,6 +1,7 @@
 import type { JobView } from '../../../http/api.ts';
 import type { OrderLine, OrderState } from '../../../jobs/types.ts';
-import { shortDay } from '../kit/clock.ts';
+import { paperPath } from '../kit/calls.ts';
+import { daysSpelt, shortDay } from '../kit/clock.ts';
 import { change, say } from '../kit/model.ts';
 import { exactOf } from '../kit/typedNumber.ts';
 import { amountWords, fractionWords, groupBy, lineWords, quantityWords } from '../kit/words.ts';
@@ -24,7 +25,7 @@ export function OrderScreen({ view }: { view: JobView }) {
           <h2>{counter}</h2>
           <ul class="items">
             {lines.map((line) => (
-              <Line key={line.key} line={line} />
+              <Line key={line.key} line={line} today={view.today} />
             ))}
           </ul>
         </section>
@@ -50,13 +51,16 @@ export function OrderScreen({ view }: { view: JobView }) {
           <button type="button" class="plain" onClick={() => print()}>
             Print list
           </button>
+          <a class="plain" href={paperPath(view.job.id, 'shopping')} target="_blank" rel="noopener">
+            List as PDF
+          </a>
         </div>
       )}
     </div>
   );
 }
 
-function Line({ line }: { line: OrderLine }) {
+function Line({ line, today }: { line: OrderLine; today: string }) {
   const set = (state: OrderState) => change({ kind: 'setOrder', line: line.key, state }, `${line.item}: ${state}.`);
   const got = line.state === 'bought';
   return (
@@ -79,7 +83,7 @@ function Line({ line }: { line: OrderLine }) {
           </span>
           <span class="task-notes">
             {line.state !== 'to buy' && <i>{line.state}</i>}
-            <span class="because">{line.because}</span>
+            <span class="because">{daysSpelt(line.because, today)}</span>
           </span>
         </summary>
         <form

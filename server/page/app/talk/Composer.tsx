@@ -95,10 +95,10 @@ export function Composer({ view }: { view: JobView | null }) {
         }}
       >
         <div class="extras">
-          <label class="area-pick">
+          <label class={settings.area ? 'area-pick chosen' : 'area-pick'}>
             <span class="hidden">Area of the next note</span>
             <select value={settings.area} onChange={(e) => void settle({ area: e.currentTarget.value })}>
-              <option value="">Any area</option>
+              <option value="">Area</option>
               {view?.job.areas.map((area) => (
                 <option key={area}>{area}</option>
               ))}

@@ -1,10 +1,19 @@
 import type { Fact, MaterialStatus } from '../../../../parser/types.ts';
 import type { JobView } from '../../../http/api.ts';
 import { useModal } from '../kit/hooks.ts';
-import { change } from '../kit/model.ts';
+import { change, offerToTeach } from '../kit/model.ts';
 import { decimalOf, exactOf } from '../kit/typedNumber.ts';
 import { fractionWords, kindWord } from '../kit/words.ts';
+import { SameAs } from '../list/SameAs.tsx';
 
+const problemStates = [
+  ['open', 'still so'],
+  ['fixed', 'fixed'],
+] as const;
+const roles = [
+  ['found', 'as found'],
+  ['wanted', 'as it has to be'],
+] as const;
 const statuses: [MaterialStatus, string][] = [
   ['need', 'to buy'],
   ['have', 'on hand'],
@@ -29,8 +38,12 @@ export function FactSheet({
   onClose: () => void;
 }) {
   const dialog = useModal();
+  const item = view.state.items.find((i) => i.key === `${noteId}/${index}`);
   const correct = (put: Fact | null) => {
     void change({ kind: 'correctFact', noteId, index, fact: put }, put ? 'Put right.' : 'Left out.');
+    const [before, after] = [nameIn(fact), put && nameIn(put)];
+    if (before && after && before !== after)
+      void offerToTeach(before, { name: after, kind: fact.kind === 'material' ? 'material' : 'part' });
     dialog.current?.close();
   };
   return (
@@ -38,7 +51,12 @@ export function FactSheet({
       <form
         onSubmit={(e) => {
           e.preventDefault();
-          correct(readForm(fact, new FormData(e.currentTarget)));
+          const form = new FormData(e.currentTarget);
+          const as = String(form.get('as') ?? '');
+          if (as && item) {
+            void change({ kind: 'sameAs', item: item.key, as }, `No. ${item.number} joined to another.`);
+            dialog.current?.close();
+          } else correct(readForm(fact, form));
         }}
       >
         <h2 id="fact-title">
@@ -55,6 +73,7 @@ export function FactSheet({
             <option key={area} value={area} />
           ))}
         </datalist>
+        {item && <SameAs item={item} items={view.state.items} />}
         <p class="why">Why: rule “{fact.rule}”.</p>
         <div class="row">
           <button type="submit" class="primary">
@@ -80,16 +99,7 @@ function Fields({ fact }: { fact: Fact }) {
           <Text name="item" label="Thing" value={fact.item} />
           <Amount exact={fact.exact} unit={fact.unit} />
           <Text name="size" label="Size" value={fact.size} />
-          <label>
-            It is
-            <select name="status" defaultValue={fact.status}>
-              {statuses.map(([status, word]) => (
-                <option key={status} value={status} selected={status === fact.status}>
-                  {word}
-                </option>
-              ))}
-            </select>
-          </label>
+          <Choice name="status" label="It is" value={fact.status} choices={statuses} />
         </>
       );
     case 'measurement':
@@ -97,6 +107,7 @@ function Fields({ fact }: { fact: Fact }) {
         <>
           <Text name="of" label="What was measured" value={fact.of} />
           <Amount exact={fact.exact} unit={fact.unit} />
+          <Choice name="role" label="It is" value={fact.role} choices={roles} />
         </>
       );
     case 'problem':
@@ -104,6 +115,7 @@ function Fields({ fact }: { fact: Fact }) {
         <>
           <Text name="thing" label="Thing" value={fact.thing} />
           <Text name="defect" label="What is wrong" value={fact.defect} />
+          <Choice name="state" label="It is" value={fact.state} choices={problemStates} />
         </>
       );
     case 'followUp':
@@ -131,6 +143,31 @@ function Text({ name, label, value }: { name: string; label: string; value: stri
     <label>
       {label}
       <input name={name} defaultValue={value ?? ''} />
+    </label>
+  );
+}
+
+function Choice({
+  name,
+  label,
+  value,
+  choices,
+}: {
+  name: string;
+  label: string;
+  value: string;
+  choices: readonly (readonly [string, string])[];
+}) {
+  return (
+    <label>
+      {label}
+      <select name={name}>
+        {choices.map(([choice, word]) => (
+          <option key={choice} value={choice} selected={choice === value}>
+            {word}
+          </option>
+        ))}
+      </select>
     </label>
   );
 }
@@ -165,6 +202,13 @@ function Amount({ exact, unit }: { exact: string | null; unit: string | null }) 
   );
 }
 
+/** The thing that a fact is about, as a word that can be taught. */
+function nameIn(fact: Fact): string | null {
+  if (fact.kind === 'material') return fact.item;
+  if (fact.kind === 'problem') return fact.thing;
+  return fact.kind === 'measurement' ? fact.of : null;
+}
+
 /** The fact with what the form says in place of what was read. Empty means that nothing is known. */
 function readForm(fact: Fact, form: FormData): Fact {
   const text = (name: string) => String(form.get(name) ?? '').trim() || null;
@@ -188,10 +232,24 @@ function readForm(fact: Fact, form: FormData): Fact {
     }
     case 'measurement': {
       const exact = exactOf(text('amount') ?? '') ?? fact.exact;
-      return { ...fact, ...base, of: kept('of', fact.of), unit: text('unit'), exact, value: decimalOf(exact) };
+      return {
+        ...fact,
+        ...base,
+        of: kept('of', fact.of),
+        unit: text('unit'),
+        exact,
+        value: decimalOf(exact),
+        role: text('role') === 'wanted' ? 'wanted' : 'found',
+      };
     }
     case 'problem':
-      return { ...fact, ...base, thing: kept('thing', fact.thing), defect: kept('defect', fact.defect) };
+      return {
+        ...fact,
+        ...base,
+        thing: kept('thing', fact.thing),
+        defect: kept('defect', fact.defect),
+        state: text('state') === 'fixed' ? 'fixed' : 'open',
+      };
     case 'followUp':
       return {
         ...fact,

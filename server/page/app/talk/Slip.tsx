@@ -2,7 +2,8 @@ import { useState } from 'preact/hooks';
 import type { Fact } from '../../../../parser/types.ts';
 import type { JobView, Reply } from '../../../http/api.ts';
 import { canSpeak, readAloud } from '../kit/aloud.ts';
-import { clockOf } from '../kit/clock.ts';
+import { clockOf, daysSpelt } from '../kit/clock.ts';
+import { sendNote, unheardText } from '../kit/model.ts';
 import type { ShownTalk } from '../kit/pending.ts';
 import type { Parcel } from '../kit/phoneStore.ts';
 import { factWords, kindWord } from '../kit/words.ts';
@@ -24,7 +25,7 @@ interface Props {
 
 /** A recorded talk brings more facts than a thumb can pass by; the others are a tap away. */
 const factsAtFirst = 12;
-/** Above this many characters, words are folded away under their first. */
+/** Above this many characters, words are folded away. */
 const longWords = 1200;
 
 /** One note as it was said, and under it what was understood. */
@@ -32,7 +33,7 @@ export function Slip({ slip, view, parcels, onFact }: Props) {
   const { reply } = slip;
   const facts = slip.facts.flatMap((fact, index) => (fact ? [{ fact, index }] : []));
   const [all, setAll] = useState(false);
-  const spoken = [...reply.lines.map((line) => line.text), ...(reply.ask ? [reply.ask] : [])];
+  const spoken = [...reply.lines.map((line) => daysSpelt(line.text, view.today)), ...(reply.ask ? [reply.ask] : [])];
   return (
     <article class="slip" data-note={slip.id}>
       <p class="margin">
@@ -40,7 +41,7 @@ export function Slip({ slip, view, parcels, onFact }: Props) {
       </p>
       <div class="said">
         {slip.area && <p class="stood">In: {slip.area}</p>}
-        {slip.text.length > longWords ? (
+        {slip.text.length > longWords || isTimed(slip.text) ? (
           <Long text={slip.text} facts={facts.map(({ fact }) => fact)} />
         ) : (
           <p class="words">
@@ -49,6 +50,7 @@ export function Slip({ slip, view, parcels, onFact }: Props) {
         )}
         <Enclosures jobId={view.job.id} photoIds={slip.photoIds} recordingId={slip.recordingId} parcels={parcels} />
       </div>
+      {slip.recordingId && slip.text === unheardText && <TypeUp slip={slip} />}
       {slip.unsent && (
         <p class="not-sent">
           {slip.unsent === 'waiting' ? 'Not sent yet. Read by this phone:' : `Not taken: ${slip.unsent.refused}`}
@@ -86,7 +88,7 @@ export function Slip({ slip, view, parcels, onFact }: Props) {
           {reply.lines.map((line) => (
             <li key={line.text} class={`l-${line.kind}`}>
               {lineWord[line.kind] && <i>{lineWord[line.kind]}</i>}
-              {line.text}
+              {daysSpelt(line.text, view.today)}
             </li>
           ))}
         </ul>
@@ -106,7 +108,38 @@ export function Slip({ slip, view, parcels, onFact }: Props) {
   );
 }
 
-/** Long talk under its first words; the rest is drawn when it is asked for. */
+/** A recording that nobody has typed: its words become a note of the moment at which they were spoken. */
+function TypeUp({ slip }: { slip: ShownTalk }) {
+  const [typing, setTyping] = useState(false);
+  if (!typing)
+    return (
+      <button type="button" class="plain more" onClick={() => setTyping(true)}>
+        Type what it says
+      </button>
+    );
+  return (
+    <form
+      class="type-up"
+      onSubmit={(e) => {
+        e.preventDefault();
+        const words = String(new FormData(e.currentTarget).get('words')).trim();
+        if (!words) return;
+        setTyping(false);
+        void sendNote(words, { recordingId: slip.recordingId, saidAt: slip.saidAt });
+      }}
+    >
+      <label>
+        What it says
+        <textarea name="words" rows={3} required />
+      </label>
+      <button type="submit" class="primary">
+        Send
+      </button>
+    </form>
+  );
+}
+
+/** Long or timed talk, drawn when it is asked for. */
 function Long({ text, facts }: { text: string; facts: readonly Fact[] }) {
   const [open, setOpen] = useState(false);
   return (

@@ -3,7 +3,7 @@ import type { JobView } from '../../../http/api.ts';
 import { dayWords } from '../kit/clock.ts';
 import { useShown } from '../kit/hooks.ts';
 import { talksShown } from '../kit/pending.ts';
-import { groupBy } from '../kit/words.ts';
+import { capital, groupBy } from '../kit/words.ts';
 import { Composer } from './Composer.tsx';
 import { FactSheet } from './FactSheet.tsx';
 import { Slip } from './Slip.tsx';
@@ -25,7 +25,10 @@ export function TalkScreen({ view }: { view: JobView | null }) {
   );
   const last = slips.at(-1);
   useEffect(() => {
-    log.current!.scrollTop = log.current!.scrollHeight;
+    const slip = log.current!.querySelector<HTMLElement>('section:last-of-type > :last-child');
+    // The latest slip from its first words; where it is short, with what came before it.
+    const top = slip ? slip.offsetTop : 0;
+    log.current!.scrollTop = Math.min(top, log.current!.scrollHeight);
     // On its side or zoomed in, the whole page scrolls instead.
     scrollTo(0, document.body.scrollHeight);
   }, [last?.id, last?.facts.length, last?.reply.lines.length]);
@@ -50,7 +53,7 @@ export function TalkScreen({ view }: { view: JobView | null }) {
         {view &&
           groupBy(slips.slice(-most), (slip) => slip.saidAt.slice(0, 10)).map(([day, said]) => (
             <section key={day}>
-              <h2 class="day-rule">{dayWords(day, view.today)}</h2>
+              <h2 class="day-rule">{capital(dayWords(day, view.today))}</h2>
               {said.map((slip) => (
                 <Slip
                   key={slip.id}

@@ -37,7 +37,8 @@ export function TranscriptSheet({
     const said = String(form.get('saidAt'));
     dialog.current?.close();
     onSent();
-    await sendNote(written.text, { saidAt: said.length === 16 ? `${said}:00` : said });
+    const saidAt = said.length === 16 ? `${said}:00` : said;
+    await sendNote(written.text, { saidAt, ...(isTimed(written.text) && { area: null }) });
   };
   return (
     <dialog ref={dialog} class="sheet" aria-labelledby="written-title" onClose={onClose}>

@@ -3,6 +3,8 @@ interface Recognition {
   continuous: boolean;
   interimResults: boolean;
   lang: string;
+  onend: (() => void) | null;
+  onerror: ((event: { error: string }) => void) | null;
   onresult: ((event: { results: ArrayLike<ArrayLike<{ transcript: string }>> }) => void) | null;
   start(): void;
   stop(): void;
@@ -24,7 +26,20 @@ export function listen(onWords: (words: string) => void): () => void {
   recognition.continuous = true;
   recognition.interimResults = true;
   recognition.lang = document.documentElement.lang;
+  let over = false;
+  // Phones end a silence by themselves; only a refusal ends the listening.
+  recognition.onend = () => {
+    if (!over) recognition.start();
+  };
+  recognition.onerror = ({ error }) => {
+    if (error === 'not-allowed' || error === 'service-not-allowed') over = true;
+  };
   recognition.onresult = ({ results }) => onWords(Array.from(results, (r) => r[0]?.transcript ?? '').join(' '));
   recognition.start();
-  return () => recognition.stop();
+  return () => {
+    over = true;
+    // What was heard comes once more, as final words, after the end.
+    recognition.onresult = null;
+    recognition.stop();
+  };
 }

@@ -1,7 +1,7 @@
 import type { JobView } from '../../../http/api.ts';
 import type { Item, Measured } from '../../../jobs/types.ts';
 import { canSpeak, readAloud } from '../kit/aloud.ts';
-import { dayWords } from '../kit/clock.ts';
+import { daysSpelt, dayWords } from '../kit/clock.ts';
 import { fractionWords, groupBy, itemNotes, lineWords, quantityWords, readyFirst } from '../kit/words.ts';
 import { WeekPlan } from '../list/pictures.tsx';
 import { Bring } from './Bring.tsx';
@@ -28,7 +28,7 @@ export function TripScreen({ view }: { view: JobView }) {
     <div class="trip">
       <div class="title-row">
         <h1>Going back</h1>
-        {canSpeak() && (
+        {canSpeak() && aloud.length > 1 && (
           <button type="button" class="plain" onClick={() => readAloud(aloud)}>
             Read aloud
           </button>
@@ -95,7 +95,7 @@ export function TripScreen({ view }: { view: JobView }) {
                   : `${check.figure} against ${check.limit}.`}{' '}
                 {check.item && `No. ${check.item}. `}
                 <small>{check.source}</small>
-                {check.working && <small class="because">{check.working}</small>}
+                {check.working && <small class="because">{daysSpelt(check.working, today)}</small>}
               </li>
             ))}
           </ul>

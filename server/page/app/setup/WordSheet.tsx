@@ -1,0 +1,109 @@
+import type { NewWord, TaughtWord } from '../../../http/api.ts';
+import { useModal } from '../kit/hooks.ts';
+import { forget, say, teach } from '../kit/model.ts';
+
+const kinds: readonly [NewWord['kind'], string][] = [
+  ['material', 'something to buy'],
+  ['part', 'a part of the building'],
+  ['fixture', 'a fixture'],
+  ['tool', 'a tool'],
+  ['area', 'a room or area'],
+  ['role', 'a trade or a person'],
+  ['defect', 'a flaw'],
+];
+const counters =
+  'tile paint drywall lumber hardware flooring electrical plumbing hvac roofing concrete doors landscape'.split(' ');
+
+/** Teaches the firm's own word, or teaches it otherwise. It is read from the next note on. */
+export function WordSheet({ word, onClose }: { word: NewWord | TaughtWord | null; onClose: () => void }) {
+  const dialog = useModal();
+  const id = word && 'id' in word ? word.id : null;
+  const tried = async (work: () => Promise<void>, done: string) => {
+    try {
+      await work();
+      say(done);
+      dialog.current?.close();
+    } catch (error) {
+      say(`Not kept. ${error instanceof Error ? error.message : 'Try again where there is signal.'}`);
+    }
+  };
+  const keep = (form: FormData) => {
+    const text = (name: string) => String(form.get(name) ?? '').trim();
+    const list = (name: string) =>
+      text(name)
+        .split(',')
+        .map((w) => w.trim())
+        .filter(Boolean);
+    const name = text('name');
+    const taught: NewWord = {
+      name,
+      kind: text('kind') as NewWord['kind'],
+      also: list('also'),
+      soldBy: list('soldBy'),
+      ...(text('counter') && { counter: text('counter') }),
+    };
+    return tried(() => teach(taught, id ?? undefined), `“${name}” is read from the next note on.`);
+  };
+  return (
+    <dialog ref={dialog} class="sheet" aria-labelledby="word-title" onClose={onClose}>
+      <form
+        onSubmit={(e) => {
+          e.preventDefault();
+          void keep(new FormData(e.currentTarget));
+        }}
+      >
+        <h2 id="word-title">{id ? 'A word of yours' : 'Teach a word'}</h2>
+        <label>
+          The word
+          <input name="name" required minLength={2} maxLength={60} defaultValue={word?.name ?? ''} />
+        </label>
+        <label>
+          Also said, commas between
+          <input name="also" defaultValue={word?.also?.join(', ') ?? ''} />
+        </label>
+        <label>
+          It is
+          <select name="kind">
+            {kinds.map(([kind, words]) => (
+              <option key={kind} value={kind} selected={kind === word?.kind}>
+                {words}
+              </option>
+            ))}
+          </select>
+        </label>
+        <div class="row">
+          <label>
+            Bought at
+            <input name="counter" list="counters" defaultValue={word?.counter ?? ''} />
+          </label>
+          <label>
+            By the
+            <input name="soldBy" placeholder="bag, box" defaultValue={word?.soldBy?.join(', ') ?? ''} />
+          </label>
+        </div>
+        <datalist id="counters">
+          {counters.map((counter) => (
+            <option key={counter} value={counter} />
+          ))}
+        </datalist>
+        <div class="row">
+          <button type="submit" class="primary">
+            Keep
+          </button>
+          <button type="button" class="plain" onClick={() => dialog.current?.close()}>
+            Leave it
+          </button>
+          {id && (
+            <button
+              type="button"
+              class="plain warn"
+              onClick={() => void tried(() => forget(id), `“${word!.name}” is forgotten.`)}
+            >
+              Forget it
+            </button>
+          )}
+        </div>
+      </form>
+    </dialog>
+  );
+}

@@ -1,0 +1,142 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest';
+import { type House, JOB, NOW, openBrowser, openHouse, PHONE } from './house.ts';
+
+/** What the page finds in place of the browser's own voice and ear: a test hears the one and speaks to the other. */
+interface Stub {
+  spoken: string[];
+  /** Ends the line that is being spoken. */
+  hush(): void;
+  /** Is it listening now? */
+  open: boolean;
+  hear(words: string): void;
+  fall(): void;
+}
+
+let browser: Browser;
+let house: House;
+let page: Page;
+
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(() => browser?.close());
+beforeEach(async () => {
+  house = await openHouse();
+  const context = await browser.newContext({ viewport: PHONE, timezoneId: JOB.zone, serviceWorkers: 'block' });
+  await context.clock.setFixedTime(NOW);
+  await context.addInitScript(() => {
+    type Line = { text: string; onend: (() => void) | null };
+    let queue: Line[] = [];
+    const stub: Stub = {
+      spoken: [],
+      open: false,
+      hush: () => queue.shift()?.onend?.(),
+      hear: () => {},
+      fall: () => {},
+    };
+    class SpeechSynthesisUtterance {
+      onend: (() => void) | null = null;
+      constructor(readonly text: string) {}
+    }
+    const speechSynthesis = {
+      cancel: () => {
+        queue = [];
+      },
+      speak: (line: Line) => {
+        stub.spoken.push(line.text);
+        queue.push(line);
+      },
+    };
+    class SpeechRecognition {
+      onresult: ((event: { results: { transcript: string }[][] }) => void) | null = null;
+      onend: (() => void) | null = null;
+      start() {
+        if (stub.open) throw new Error('listening already');
+        stub.open = true;
+        stub.hear = (transcript) => this.onresult?.({ results: [[{ transcript }]] });
+        stub.fall = () => {
+          stub.open = false;
+          this.onend?.();
+        };
+      }
+      stop() {
+        stub.open = false;
+        this.onend?.();
+      }
+    }
+    Object.assign(globalThis, { stub });
+    for (const [name, value] of Object.entries({ SpeechSynthesisUtterance, speechSynthesis, SpeechRecognition }))
+      Object.defineProperty(globalThis, name, { value, configurable: true });
+  });
+  page = await context.newPage();
+  return async () => {
+    await context.close();
+    await house.stop();
+  };
+});
+
+const stub = <T>(ask: (stub: Stub) => T) => page.evaluate(`(${ask.toString()})(stub)`) as Promise<T>;
+const soon = <T>(look: () => T) => expect.poll(look, { timeout: 8000 });
+const states = async () => {
+  const view = await (await fetch(`${house.url}/api/jobs/${JOB.id}`)).json();
+  return Object.fromEntries(view.state.items.map((i: { number: number; state: string }) => [i.number, i.state]));
+};
+
+it('goes through the list by ear and by voice: done, skip and next, each heard once', async () => {
+  await page.goto(`${house.url}/#setup`);
+  await page.getByLabel(/Live words/).check();
+  await page.click('a[href="#list"]');
+  await page.getByRole('button', { name: 'Go through aloud' }).click();
+  const number = async () => Number((await page.locator('dialog h2').textContent())!.split('.')[0]);
+  const first = await number();
+  await soon(() => stub((s) => s.spoken.at(-1))).toMatch(new RegExp(`^Number ${first}\\.`));
+  // While it speaks it does not listen, or it would hear itself.
+  expect(await stub((s) => s.open)).toBe(false);
+  await stub((s) => s.hush());
+  expect(await stub((s) => s.open)).toBe(true);
+  await stub((s) => s.hear('well that one is'));
+  await stub((s) => s.hear('well that one is done'));
+  await soon(number).not.toBe(first);
+  const second = await number();
+  // The final words of a listening that is over are no second answer.
+  await stub((s) => s.hear('well that one is done.'));
+  await stub((s) => s.hush());
+  // A phone that stops listening by itself begins again.
+  await stub((s) => s.fall());
+  expect(await stub((s) => s.open)).toBe(true);
+  await stub((s) => s.hear('Skip'));
+  await soon(number).not.toBe(second);
+  const third = await number();
+  await stub((s) => s.hush());
+  await stub((s) => s.hear('Next.'));
+  await soon(number).not.toBe(third);
+  await page.getByRole('button', { name: 'Stop' }).click();
+  await soon(() => stub((s) => s.open)).toBe(false);
+  await soon(states).toMatchObject({ [first]: 'done', [second]: 'open' });
+  expect((await house.store.entries(JOB.id)).filter((e) => e.what.kind === 'setState')).toHaveLength(1);
+});
+
+it('reads a reply, and the briefing before going back', async () => {
+  await page.goto(house.url);
+  await page.waitForSelector('.slip');
+  await page.locator('.slip .read').last().click();
+  expect(await stub((s) => s.spoken.length)).toBeGreaterThan(0);
+  expect((await stub((s) => s.spoken)).join(' ')).toMatch(/screw/);
+  await page.click('a[href="#trip"]');
+  await page.getByRole('button', { name: 'Read aloud' }).click();
+  const spoken = (await stub((s) => s.spoken)).join(' ');
+  expect(spoken).toMatch(/\d+ ready\./);
+  expect(spoken).toMatch(/To bring\./);
+});
+
+it('writes live words where they are switched on, and sends them', async () => {
+  await page.goto(`${house.url}/#setup`);
+  await page.getByLabel(/Live words/).check();
+  await page.click('a[href="#talk"]');
+  await page.getByRole('button', { name: 'Listen' }).click();
+  await stub((s) => s.hear('need four joist hangers'));
+  await soon(() => page.locator('.heard').textContent()).toBe('need four joist hangers');
+  await page.getByRole('button', { name: 'Stop and send' }).click();
+  await page.locator('.slip', { hasText: 'need four joist hangers' }).locator('.fact').first().waitFor();
+});
