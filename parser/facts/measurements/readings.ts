@@ -31,7 +31,7 @@ const SIZE_NOUN =
 const READS =
   /^(read|sit|be|come|hit|measure|stand|stick|show|run|want|need|average|draw|hold|spec|say|start|end|go|pull|get|put|set|bow|crown|drop|dip|fall|rise|sag|lean|rack|belly|cup|hump|stick|make|call|cut|land|center|centre|mount)$/;
 const LEADS =
-  /^(at|to|reads?|reading|about|around|under|over|says?|wants?|needs?|said|min|minimum|max|now|by|in|of|was|is|still|every|only|hit|measured)$/;
+  /^(at|to|reads?|reading|about|around|under|over|says?|wants?|needs?|said|min|minimum|max|now|by|in|of|was|is|still|every|only|hit|measured|out)$/;
 
 /** Whether a figure is a reading or a size that somebody took or must hold to. Weighs the signs for and against. */
 export function isMeasurement(frame: Frame, k: number, q: Quantity): boolean {
@@ -77,6 +77,9 @@ function weigh(frame: Frame, k: number, q: Quantity): number {
   if (frame.predicate === 'none' && k === chunks.length - 1 && chunks.some(isNounTerm) && isFine(q)) weight += 1;
   if (frame.predicate === 'none' && lead === 'at') weight += 1;
   if (lead === 'every') weight += 1;
+  if (/^(?:reads?|reading|measured)$/.test(lead)) weight += 1;
+  // "The hole needs thirty": an opening is not counted in pieces.
+  if (/^(?:needs?|wants?)$/.test(lead) && said.at(-1)?.term?.kind === 'surface') weight += 2;
   // Counting: "I need three", "used 8"; "there's 6"; "if it's still over 16".
   if (isPerson(said) && !/^(?:at|to|reads?)$/.test(lead) && !isFine(q)) weight -= 2;
   if (/^(?:needs?|used?|got|have|get|grab|falta|there's|theres)$/.test(lead) && !isFine(q))

@@ -21,7 +21,9 @@ export function unitOf(
   const metric = talk.reading.quantities.some((other) => /^(?:mm|cm|m|C|kPa|sq m)$/.test(other.unit ?? ''));
   if (q.unit === 'lb') {
     const said = `${wordsOf(talk.frames[at - 1])} ${wordsOf(frame)}`;
-    return /\b(?:held|hold|holds|holding|test|tested|air|pressure|pumped|charged|line|lines|gauge)\b/.test(said)
+    return /\b(?:held|hold|holds|holding|test|tested|air|pressure|pumped|charged|line|lines|gauge)\b|\bput\b.*\bon (?:it|them)\b/.test(
+      said,
+    )
       ? 'psi'
       : 'lb';
   }
