@@ -6,6 +6,7 @@ import { readFollowUps } from './followUps.ts';
 import { readMaterials } from './goods/index.ts';
 import { readMeasurements } from './measurements/index.ts';
 import { readProblems } from './problems.ts';
+import { withoutSmallTalk } from './smallTalk.ts';
 import { readSpending } from './spending.ts';
 import type { Talk } from './talk.ts';
 
@@ -31,5 +32,5 @@ export function readFacts(talk: Talk): Fact[] {
     ...readDecisions(spoken),
     ...readSpending(spoken),
   ];
-  return facts.sort((a, b) => a.start - b.start || a.end - b.end);
+  return withoutSmallTalk(spoken, facts).sort((a, b) => a.start - b.start || a.end - b.end);
 }
