@@ -1,5 +1,6 @@
 import { clausesIn, talkOf } from './facts/clauses.ts';
 import { readFacts } from './facts/index.ts';
+import type { Talk } from './facts/talk.ts';
 import { hear } from './hearing/index.ts';
 import { readQuantities } from './quantities/index.ts';
 import { readTimes } from './times/index.ts';
@@ -21,14 +22,19 @@ export const readNote = (text: string, options: ReadOptions): NoteReading =>
   isTranscript(text) ? readTranscript(text, options, readTalk) : readTalk(text, options);
 
 function readTalk(text: string, options: ReadOptions): NoteReading {
+  const talk = layOpen(text, options);
+  return { ...talk.reading, clauses: clausesIn(talk), facts: standingIn(options.area ?? null, readFacts(talk)) };
+}
+
+/** A note up to its clauses, before anybody asks for facts. */
+export function layOpen(text: string, options: ReadOptions): Talk {
   const vocabulary = options.vocabulary ?? builtIn();
   const heard = hear(text, vocabulary);
   const { quantities, notQuantities } = readQuantities(heard.tokens, text);
   const times = readTimes(heard.tokens, text, { now: options.saidAt, quantities });
   const terms = mentionsIn(heard.tokens, text, vocabulary);
   const reading = { heard, quantities, notQuantities, times, terms };
-  const talk = talkOf(text, reading, options.areas ?? [], options.wordClass);
-  return { ...reading, clauses: clausesIn(talk), facts: standingIn(options.area ?? null, readFacts(talk)) };
+  return talkOf(text, reading, options.areas ?? [], options.wordClass);
 }
 
 /** An instruction to the list is about the whole job unless it names a room itself. */

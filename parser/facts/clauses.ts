@@ -11,9 +11,16 @@ export function talkOf(
   areas: readonly string[],
   wordClass?: WordClassOf,
 ): Talk {
-  const frames = framesOf(chunksOf(reading, wordClass));
-  setAreas(frames, text, areas);
-  return { text, reading, frames };
+  return divided({ text, reading, areas, chunks: chunksOf(reading, wordClass) });
+}
+
+/** The same talk with clauses ended at these places as well (offsets into the text). */
+export const cutAt = (talk: Talk, places: ReadonlySet<number>): Talk => divided(talk, places);
+
+function divided(talk: Omit<Talk, 'frames'>, places?: ReadonlySet<number>): Talk {
+  const frames = framesOf(talk.chunks, places);
+  setAreas(frames, talk.text, talk.areas);
+  return { ...talk, frames };
 }
 
 /** The same division as plain spans. */

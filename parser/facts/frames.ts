@@ -28,9 +28,9 @@ export interface Frame {
   area: string | null;
 }
 
-/** Lays open every clause of a note. */
-export function framesOf(chunks: readonly Chunk[]): Frame[] {
-  const frames = splitClauses(chunks)
+/** Lays open every clause of a note; `places` are offsets at which one begins whatever the words say. */
+export function framesOf(chunks: readonly Chunk[], places?: ReadonlySet<number>): Frame[] {
+  const frames = splitClauses(chunks, places)
     .map(frameOf)
     .filter((frame): frame is Frame => frame !== null);
   return frames

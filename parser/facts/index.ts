@@ -7,11 +7,26 @@ import { readMaterials } from './goods/index.ts';
 import { readMeasurements } from './measurements/index.ts';
 import { readProblems } from './problems.ts';
 import { withoutSmallTalk } from './smallTalk.ts';
+import { weighed } from './spans/index.ts';
 import { readSpending } from './spending.ts';
 import type { Talk } from './talk.ts';
 
 /** Every fact of a note, in the order of their words. A note that is a command to the list gives nothing else. */
 export function readFacts(talk: Talk): Fact[] {
+  const { spoken, commands, ...told } = factsByRule(talk);
+  const facts: Fact[] = [
+    ...commands,
+    ...told.goods,
+    ...told.measurements,
+    ...weighed(spoken, told),
+    ...readDecisions(spoken),
+    ...readSpending(spoken),
+  ];
+  return withoutSmallTalk(spoken, facts).sort((a, b) => a.start - b.start || a.end - b.end);
+}
+
+/** What each reader makes of the talk by its own rules, before they are weighed against one another. */
+export function factsByRule(talk: Talk) {
   const commands = readCommands(talk);
   const spoken = {
     ...talk,
@@ -22,15 +37,5 @@ export function readFacts(talk: Talk): Fact[] {
   const problems = readProblems(spoken);
   const done = readDone(spoken, problems);
   const followUps = readFollowUps(spoken, done, problems);
-  const facts: Fact[] = [
-    ...commands,
-    ...materials.facts,
-    ...measurements,
-    ...problems,
-    ...done,
-    ...followUps,
-    ...readDecisions(spoken),
-    ...readSpending(spoken),
-  ];
-  return withoutSmallTalk(spoken, facts).sort((a, b) => a.start - b.start || a.end - b.end);
+  return { spoken, commands, goods: materials.facts, measurements, problems, done, followUps };
 }

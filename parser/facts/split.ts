@@ -32,7 +32,7 @@ const STOPS = new Set(['.', ';', '!', '?', '•', '*', '·', '|']);
  * Divides talk into clauses. Marks divide where they are; run-on dictation is divided where a new subject or a new
  * order begins after the clause has said its thing.
  */
-export function splitClauses(chunks: readonly Chunk[]): Stretch[] {
+export function splitClauses(chunks: readonly Chunk[], places?: ReadonlySet<number>): Stretch[] {
   const out: Stretch[] = [];
   let current: Chunk[] = [];
   let joinedBy: Stretch['joinedBy'] = 'start';
@@ -84,6 +84,7 @@ export function splitClauses(chunks: readonly Chunk[]): Stretch[] {
       continue;
     }
     if (chunk.kind === 'mark' && (chunk.word === '"' || chunk.word === '“' || chunk.word === '”')) continue;
+    if (places?.has(chunk.start)) close('run-on');
     if (current.length) {
       const cut = cutBefore(chunks, i, current);
       if (cut) {

@@ -8,7 +8,11 @@ import { isNegative, OBJECT_PRONOUNS, SUBORDINATORS } from './words.ts';
 export interface Talk {
   text: string;
   reading: Omit<Reading, 'clauses'>;
+  /** Every piece of it, what divides clauses included. */
+  chunks: readonly Chunk[];
   frames: readonly Frame[];
+  /** The rooms that the job is known to have. */
+  areas: readonly string[];
 }
 
 const EMPTY = new Set(

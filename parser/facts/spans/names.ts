@@ -1,0 +1,71 @@
+import type { Span } from '../../types.ts';
+import { type Chunk, isNounTerm } from '../chunks.ts';
+import { phrase, type Talk } from '../talk.ts';
+import { clauseAt, clauseFeatures, KINDS, type SpanKind, sortOf, wordOf } from './features.ts';
+import { NAMES } from './namesTable.ts';
+import { columns } from './weights.ts';
+
+/** A chunk of a span, and what speaks for its being part of the name of the thing or the work. */
+export interface NamePart {
+  chunk: Chunk;
+  features: string[];
+}
+
+/**
+ * The chunks of a span with what is known of each.
+ *
+ * @param byRule the name that the rules gave
+ */
+export function namePartsIn(cut: Talk, span: Span, byRule: string): NamePart[] {
+  const { chunks, frames } = cut;
+  const clauses = clauseAt(chunks, frames);
+  const ruled = new Set(byRule.split(' '));
+  const inside = chunks.flatMap((chunk, t) => (chunk.start >= span.start && chunk.end <= span.end ? [t] : []));
+  let nouns = 0;
+  return inside.map((t, k) => {
+    const chunk = chunks[t]!;
+    const [before, after] = [chunks[t - 1], chunks[t + 1]];
+    const sort = sortOf(chunk);
+    const isRuled = chunk.word.split(' ').some((word) => ruled.has(word));
+    const features = [
+      'any',
+      `w=${wordOf(chunk)}`,
+      `c=${sort}`,
+      `c-=${before ? sortOf(before) : '#'}|${sort}`,
+      `c+=${sort}|${after ? sortOf(after) : '#'}`,
+      `w-=${before ? wordOf(before) : '#'}`,
+      `w+=${after ? wordOf(after) : '#'}`,
+      `k=${Math.min(k, 8)}`,
+      `n=${Math.min(nouns, 3)}|${sort}`,
+      `rule=${isRuled}`,
+      `rule=${isRuled}|${sort}`,
+      `end=${inside.length - k < 3}`,
+      ...clauseFeatures(chunk, frames, clauses[t]!).filter((name) => !/^(?:pp|np|fn|fo|ft)/.test(name)),
+    ];
+    if (isNounTerm(chunk)) nouns++;
+    return { chunk, features };
+  });
+}
+
+/** A word too many reads badly, a word too few loses the thing: found by trying on annotated notes. */
+const LEAN = 0.4;
+
+let weights: Record<SpanKind, ReadonlyMap<string, number>> | undefined;
+
+/**
+ * The name of what a span is about: words of the span that learned weights take for its name, with what the rules named
+ * besides ("it" looked up, the verb of a task).
+ */
+export function nameIn(cut: Talk, span: Span, kind: SpanKind, byRule: string): string {
+  weights ??= columns(NAMES, KINDS);
+  const own = namePartsIn(cut, span, byRule)
+    .filter(({ features }) => features.reduce((sum, name) => sum + (weights![kind].get(name) ?? 0), LEAN) > 0)
+    .map(({ chunk }) => chunk);
+  const ruled = byRule.split(' ').filter(Boolean);
+  const found = phrase(own).split(' ').filter(Boolean);
+  // A task is led by its verb, which the rules have; a thing by what it is part of.
+  const more = found.filter((word) => !ruled.includes(word));
+  return kind === 'problem' && ruled.every((word) => found.includes(word))
+    ? found.join(' ')
+    : [...ruled, ...more].join(' ');
+}

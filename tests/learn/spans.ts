@@ -1,0 +1,112 @@
+/**
+ * Learns where problems, plans and finished work stand, from the annotated notes, and writes `parser/facts/spans/table.ts`.
+ * `npx tsx tests/learn/spans.ts` writes it; with `--folds` it only tells how well notes left out of the learning are read.
+ */
+import { KINDS, type SpanKind } from '../../parser/facts/spans/features.ts';
+import { PLACES, rangesOf } from '../../parser/facts/spans/tagger.ts';
+import { readTable } from '../../parser/facts/spans/weights.ts';
+import { type Lesson, lessons } from './corpus.ts';
+import { type Field, learn } from './field.ts';
+import { writeTable } from './table.ts';
+
+/** Weights under this are left out of the table: they decide nothing and make it long. */
+const LEAST = 0.04;
+
+const fieldsOf = (notes: readonly Lesson[]): Record<SpanKind, Field> =>
+  Object.fromEntries(
+    KINDS.map((kind) => [
+      kind,
+      learn(
+        notes.map((n) => ({ features: n.features, places: n.places[kind] })),
+        { rounds: 8, seenAtLeast: 4 },
+      ),
+    ]),
+  ) as Record<SpanKind, Field>;
+
+/** The table's text: `weights.ts` says how it is laid out. */
+function tableOf(fields: Record<SpanKind, Field>): string {
+  const names = new Set(KINDS.flatMap((kind) => [...fields[kind].ids.keys()]));
+  const lines: string[] = [];
+  for (const a of [0, 1, 2])
+    for (const b of [0, 1, 2])
+      lines.push(
+        [
+          `>${PLACES[a]}>${PLACES[b]}`,
+          ...KINDS.map((kind) => Math.round(100 * fields[kind].weights[fields[kind].ids.size * 3 + a * 3 + b]!)),
+        ].join('\t'),
+      );
+  for (const name of [...names].sort()) {
+    if (name.startsWith('fitted ')) continue;
+    const cells = KINDS.flatMap((kind) => {
+      const id = fields[kind].ids.get(name);
+      if (id === undefined) return ['', ''];
+      const [out, begin, goOn] = fields[kind].weights.slice(id * 3, id * 3 + 3);
+      return [begin! - out!, goOn! - out!].map((w) => (Math.abs(w) < LEAST ? '' : String(Math.round(100 * w))));
+    });
+    if (cells.some(Boolean)) lines.push([name, ...cells].join('\t').trimEnd());
+  }
+  return lines.join('\n');
+}
+
+/** Spans met, of those wanted and of those given: one meets another where they share half of the shorter. */
+function tally(notes: readonly Lesson[], table: string, lean: number) {
+  const weights = readTable(table);
+  return KINDS.map((kind) => {
+    const t = { wanted: 0, given: 0, met: 0 };
+    for (const note of notes) {
+      const given = rangesOf(note.features, weights[kind], lean);
+      const wanted = rangesIn(note.places[kind]);
+      t.wanted += wanted.length;
+      t.given += given.length;
+      for (const w of wanted) {
+        const hit = given.findIndex(
+          (g) =>
+            Math.min(g.until, w.until) - Math.max(g.from, w.from) >= 0.5 * Math.min(g.until - g.from, w.until - w.from),
+        );
+        if (hit < 0) continue;
+        t.met++;
+        given.splice(hit, 1);
+      }
+    }
+    return t;
+  });
+}
+
+function rangesIn(places: readonly number[]): { from: number; until: number }[] {
+  const out: { from: number; until: number }[] = [];
+  places.forEach((place, t) => {
+    if (place === 1) out.push({ from: t, until: t + 1 });
+    if (place === 2) out.at(-1)!.until = t + 1;
+  });
+  return out;
+}
+
+const notes = await lessons();
+if (process.argv.includes('--folds')) {
+  const FOLDS = 5;
+  for (const lean of [0, 0.3]) {
+    const sums = KINDS.map(() => ({ wanted: 0, given: 0, met: 0 }));
+    for (let k = 0; k < FOLDS; k++) {
+      const table = tableOf(fieldsOf(notes.filter((_, i) => i % FOLDS !== k)));
+      // Rules fitted to a note say nothing of how unseen ones are read.
+      const left = notes.filter((n, i) => i % FOLDS === k && !n.features[0]?.some((f) => f.startsWith('fitted ')));
+      tally(left, table, lean).forEach((t, j) => {
+        for (const key of ['wanted', 'given', 'met'] as const) sums[j]![key] += t[key];
+      });
+    }
+    KINDS.forEach((kind, j) => {
+      const { wanted, given, met } = sums[j]!;
+      const of = (a: number, b: number) => (b ? a / b : 1).toFixed(3);
+      console.log(
+        `lean ${lean} ${kind.padEnd(9)} F1 ${of(2 * met, wanted + given)} precision ${of(met, given)} recall ${of(met, wanted)}`,
+      );
+    });
+  }
+} else {
+  writeTable(
+    'table.ts',
+    'TABLE',
+    'Written by tests/learn/spans.ts: `weights.ts` says how it is laid out.',
+    tableOf(fieldsOf(notes)).split('\n'),
+  );
+}
