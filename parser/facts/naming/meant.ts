@@ -1,0 +1,24 @@
+import type { Chunk } from '../chunks.ts';
+import type { Talk } from '../talk.ts';
+import { nameAt } from './rank.ts';
+
+/** Words that point at a thing named elsewhere. */
+export const POINTS = /^(?:it|it's|it'll|that|that's|this|them|'em|em|they|they're|those|these|one|ones|both)$/;
+
+/** Where a clause points: at its pointing word, else where its verb lacks a name. */
+export function pointerIn(talk: Talk, at: number): number {
+  const { chunks, verbAt } = talk.frames[at]!;
+  const k = chunks.findIndex((c) => POINTS.test(c.word));
+  return k >= 0 ? k : Math.max(0, verbAt);
+}
+
+/**
+ * The thing that "it" means in clause `at`, or what its verb was done to where nothing is named: the likeliest of the
+ * things named before (`weights.ts`). Empty where none was named.
+ *
+ * @param k the chunk that points; found by itself where left out
+ */
+export function meantAt(talk: Talk, at: number, k: number = pointerIn(talk, at)): Chunk[] {
+  const name = nameAt(talk, { use: 'pointer', at, k });
+  return name ? [...(name.whole?.chunks ?? []), ...name.part.chunks] : [];
+}
