@@ -1,5 +1,6 @@
 import type { Problem } from '../types.ts';
-import { antecedent } from './antecedent.ts';
+import { amissAt } from './naming/meant.ts';
+import { wordsOfName } from './naming/rank.ts';
 import { amiss } from './flaws/amiss.ts';
 import { fixIn } from './flaws/fixed.ts';
 import type { Flaw } from './flaws/flaw.ts';
@@ -33,20 +34,10 @@ export function readProblems(talk: Talk): Problem[] {
   return merged(out.filter((p) => p.thing !== 'something'));
 }
 
-/** The thing's name: a bare number takes the thing before it, a room that stood alone before it comes first. */
+/** The thing's name by the weights of `naming/`; the words that gave the flaw away only where nothing else is named. */
 function nameOf(talk: Talk, flaw: Flaw, at: number): string {
-  const name = phrase(flaw.thing);
-  if (/^\d+$/.test(name)) return `${phrase(antecedent(talk, at))} ${name}`.trim();
-  const before = talk.frames[at - 1];
-  const room =
-    before &&
-    before.sentence === talk.frames[at]!.sentence &&
-    before.chunks.length <= 2 &&
-    before.predicate === 'none' &&
-    before.chunks[0]!.term?.kind === 'area'
-      ? phrase(before.chunks)
-      : '';
-  return name && room && !name.includes(room) ? `${room} ${name}` : name;
+  const name = amissAt(talk, at);
+  return name ? wordsOfName(name) : phrase(flaw.thing);
 }
 
 /** The same flaw told twice in a note is one. */

@@ -2,7 +2,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { talkOf } from '../../parser/facts/clauses.ts';
 import type { Frame } from '../../parser/facts/frames.ts';
 import type { Place } from '../../parser/facts/naming/features.ts';
-import { POINTS, pointerIn } from '../../parser/facts/naming/meant.ts';
+import { flawIn, POINTS, pointerIn } from '../../parser/facts/naming/meant.ts';
 import { possibleNames, wordsOfName } from '../../parser/facts/naming/rank.ts';
 import { kindOfMeasure } from '../../parser/facts/measurements/kinds.ts';
 import type { Talk } from '../../parser/facts/talk.ts';
@@ -26,6 +26,7 @@ interface Example extends Choice {
   fits: readonly boolean[];
 }
 
+const USES = ['figure', 'flaw', 'pointer'] as const;
 const wordClass = await loadWordClass();
 const files = process.argv.slice(2).filter((a) => !a.startsWith('--'));
 const notes = files
@@ -34,19 +35,19 @@ const notes = files
   .map((l): Note => JSON.parse(l));
 const examples = notes.flatMap((note, n) => {
   const talk = talkIn(note);
-  return [...figures(talk, note, n), ...pointers(talk, note, n)];
+  return [...figures(talk, note, n), ...flaws(talk, note, n), ...pointers(talk, note, n)];
 });
 if (process.argv.includes('--judge')) judge(8);
 else {
   const path = new URL('../../parser/facts/naming/table.ts', import.meta.url);
-  const tables = (['figure', 'pointer'] as const).map((use) => table(learn(examples.filter((e) => e.use === use))));
-  writeFileSync(path, `/** Written by \`tests/learn/naming.ts\`: a sign and its weight a line. */\nexport const FIGURE = \`${tables[0]}\`;\n\nexport const POINTER = \`${tables[1]}\`;\n`);
+  const tables = USES.map((use) => `export const ${use.toUpperCase()} = \`${table(learn(examples.filter((e) => e.use === use)))}\`;\n`);
+  writeFileSync(path, `/** Written by \`tests/learn/naming.ts\`: a sign and its weight a line. */\n${tables.join('\n')}`);
 }
 
 /** Signs and weights, two decimals, small ones left out. */
 function table(weights: ReadonlyMap<string, number>): string {
   return [...weights]
-    .filter(([, w]) => Math.abs(w) >= 0.08)
+    .filter(([, w]) => Math.abs(w) >= 0.1)
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([sign, w]) => `${sign}\t${w.toFixed(2)}`)
     .join('\n')
@@ -54,7 +55,7 @@ function table(weights: ReadonlyMap<string, number>): string {
 }
 
 function judge(folds: number): void {
-  for (const use of ['figure', 'pointer'] as const) {
+  for (const use of USES) {
     const all = examples.filter((e) => e.use === use);
     let right = 0;
     for (let k = 0; k < folds; k++) {
@@ -94,6 +95,16 @@ function figures(talk: Talk, note: Note, n: number): Example[] {
   });
 }
 
+/** Every problem, with the thing that is amiss. */
+function flaws(talk: Talk, note: Note, n: number): Example[] {
+  return note.gold.problems.flatMap(({ thing, quote }) => {
+    const start = note.text.indexOf(quote);
+    const within = [...talk.frames.entries()].filter(([, f]) => f.start < start + quote.length && start < f.end);
+    const [at] = within.find(([, f]) => f.chunks.some((c) => c.term?.kind === 'defect')) ?? within[0] ?? [-1];
+    return at < 0 ? [] : [example(talk, { use: 'flaw', at, k: flawIn(talk, at) }, n, thing, '')];
+  });
+}
+
 /** Every problem, next step and finished work whose thing is not in its own words. */
 function pointers(talk: Talk, note: Note, n: number): Example[] {
   const { problems, followUps, done } = note.gold;
@@ -121,7 +132,10 @@ function example(talk: Talk, place: Place, note: number, wanted: string, given: 
     const of = share(wanted, said);
     fits.push(whole);
     const even = own + of > 0 ? (2 * own * of) / (own + of) : 0;
-    return { signs: name.signs, worth: ((whole && own > 0 ? 0.3 : 0) + (whole && own >= 0.5 ? 0.3 : 0) + 0.4 * even) ** 2 };
+    // What "it" means must hold little else; a figure's name may.
+    const loose = place.use === 'figure' ? 0.3 : 0.15;
+    const worth = (whole && own > 0 ? loose : 0) + (whole && own >= 0.5 ? 0.6 - loose : 0) + 0.4 * even;
+    return { signs: name.signs, worth: worth ** 2 };
   });
   return { use: place.use, note, answers, fits };
 }

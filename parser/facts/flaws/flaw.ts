@@ -1,4 +1,4 @@
-import { antecedent } from '../antecedent.ts';
+import { meantAt } from '../naming/meant.ts';
 import { type Chunk, isDeterminer, isNounTerm, isPreposition } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import { isPerson, isPointer, nounPhraseFrom, type Talk, thingIn } from '../talk.ts';
@@ -77,6 +77,6 @@ export function thingOf(talk: Talk, frame: Frame, at: number, flawAt?: number): 
   }
   const object = thingIn(frame.rest);
   if (isPerson(frame.subject) && object.length) return object;
-  const back = antecedent(talk, at);
+  const back = meantAt(talk, at);
   return back.length ? back : object;
 }

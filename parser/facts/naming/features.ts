@@ -1,12 +1,11 @@
-import type { Quantity } from '../../types.ts';
 import { type Chunk, isDeterminer, isPreposition } from '../chunks.ts';
 import { isPerson, isPointer, type Talk } from '../talk.ts';
 import { type Candidate, isHeading } from './candidates.ts';
 
-/** Where a name is wanted: before a figure, or where talk only points. */
+/** Where a name is wanted: at a figure, at what is told to be amiss, or where talk only points. */
 export interface Place {
-  use: 'figure' | 'pointer';
-  /** The clause, and the chunk in it that is measured or points. */
+  use: 'figure' | 'flaw' | 'pointer';
+  /** The clause, and the chunk in it that is the figure, tells the flaw, or points. */
   at: number;
   k: number;
   /** Words that the figure before in the talk was given, lower case. */
@@ -65,7 +64,6 @@ export function signsOf(talk: Talk, place: Place, c: Candidate, rank: number): s
     `says ${own.predicate}`,
     `article ${article ? (/^an?$/.test(article) ? 'a' : article === 'the' ? 'the' : 'other') : 'none'}`,
     `size ${Math.min(c.chunks.length, 3)}`,
-    `head ${c.head.owner ?? c.head.word}`,
   ];
   if (sentences) out.push(`sentences ${Math.max(-2, Math.min(sentences, 1))}`, `sentences ${Math.max(-2, Math.min(sentences, 1))} ${part}`);
   if (prep) out.push(`prep ${prep}`, `prep ${where === 'here-after' || where === 'here-before' ? where : 'other'} ${prep}`);
@@ -79,29 +77,34 @@ export function signsOf(talk: Talk, place: Place, c: Candidate, rank: number): s
     const told = clauses < 0 || side === 'before' ? carried : false;
     out.push(told ? 'carried' : 'not-carried', `${told ? 'carried' : 'not-carried'} ${where} ${subjectOf(talk, place)}`);
   }
-  if (place.use === 'figure') figureSigns(talk, place, c, where, part, kind, out);
-  else pointerSigns(talk, place, c, where, part, kind, out);
+  if (place.use === 'pointer') pointerSigns(talk, place, c, where, part, kind, out);
+  else {
+    const after = behind(frame.chunks[place.k + 1]);
+    const q = frame.chunks[place.k]!.quantity;
+    out.push(`unit ${q?.unitKind ?? 'none'} ${kind}`, `behind ${after} ${where}`);
+    hereSigns(talk, place, c, where, part, out);
+    if (where === 'here-after') out.push(`after ${after} ${kind}`);
+  }
   return out;
 }
 
-function figureSigns(talk: Talk, place: Place, c: Candidate, where: string, part: string, kind: string, out: string[]): void {
+/** How a candidate stands to a figure or a flaw within their clause. */
+function hereSigns(talk: Talk, place: Place, c: Candidate, where: string, part: string, out: string[]): void {
   const frame = talk.frames[place.at]!;
-  const q = frame.chunks[place.k]!.quantity as Quantity;
-  const after = behind(frame.chunks[place.k + 1]);
   const lead = frame.chunks[place.k - 1];
-  const unit = q.unitKind ?? 'none';
-  out.push(`unit ${unit} ${kind}`, `behind ${after} ${where}`);
-  if (where === 'here-after') out.push(`after ${after} ${kind}`, c.from === place.k + 1 ? 'touches-after' : 'stands-off-after');
+  if (where === 'here-after') out.push(c.from === place.k + 1 ? 'touches-after' : 'stands-off-after');
   if (where === 'here-before') {
     if (c.until === place.k) out.push('touches-before');
     const between = frame.chunks.slice(c.until, place.k);
     if (between.some((x) => x.quantity)) out.push('figure-between');
     if (between.length <= 2) out.push(`between ${between.map((x) => (x.verb ? x.verb.lemma : x.word)).join(' ')}`);
   }
-  if (lead && where !== '+1') out.push(`lead ${isPreposition(lead) || isDeterminer(lead) ? lead.word : kindOf(lead)} ${where}`);
+  if (c.at === place.at && c.from <= place.k && place.k < c.until) out.push('is-flaw');
+  if (lead && where !== '+1')
+    out.push(`lead ${isPreposition(lead) || isDeterminer(lead) ? lead.word : kindOf(lead)} ${where}`);
   if (frame.lemma && where.startsWith('here')) out.push(`lemma ${frame.lemma} ${part}`);
   out.push(`frame ${frame.predicate} ${where}`, `subject ${subjectOf(talk, place)} ${where}`);
-  if (place.k === 0) out.push(`opens-with-figure ${where}`);
+  if (place.k === 0) out.push(`opens-with ${where}`);
 }
 
 function pointerSigns(talk: Talk, place: Place, c: Candidate, where: string, part: string, kind: string, out: string[]): void {

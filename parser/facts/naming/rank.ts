@@ -14,7 +14,7 @@ export interface Possible extends Name {
   signs: string[];
 }
 
-/** How many clauses back a name is looked for; for a figure also one clause on. */
+/** How many clauses back a name is looked for; and, but for what points, one clause on. */
 const BACK = 5;
 
 /** Every name that is possible at a place: each noun phrase around it alone, and each two of them joined. */
@@ -58,11 +58,12 @@ export function wordsOfName({ part, whole }: Name): string {
 
 /** The noun phrases around a place with their rank, the nearest first on each side. */
 function around(talk: Talk, place: Place): { candidate: Candidate; rank: number }[] {
-  const figure = place.use === 'figure';
-  const last = Math.min(figure ? place.at + 1 : place.at, talk.frames.length - 1);
+  const points = place.use === 'pointer';
+  const last = Math.min(points ? place.at : place.at + 1, talk.frames.length - 1);
   const all: Candidate[] = [];
   for (let at = Math.max(0, place.at - BACK); at <= last; at++) all.push(...candidatesIn(talk, at));
-  const before = all.filter((c) => c.at < place.at || (c.at === place.at && c.until <= place.k)).reverse();
-  const after = figure ? all.filter((c) => c.at > place.at || (c.at === place.at && c.from > place.k)) : [];
+  const isBefore = (c: Candidate) => c.at < place.at || (c.at === place.at && c.until <= place.k);
+  const before = all.filter(isBefore).reverse();
+  const after = points ? [] : all.filter((c) => !isBefore(c));
   return [before, after].flatMap((side) => side.map((candidate, rank) => ({ candidate, rank })));
 }

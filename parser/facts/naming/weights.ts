@@ -1,9 +1,10 @@
 import type { Place } from './features.ts';
-import { FIGURE, POINTER } from './table.ts';
+import { FIGURE, FLAW, POINTER } from './table.ts';
 
-/** What each sign weighs, for either use. */
+/** What each sign weighs, for each use. */
 export const WEIGHTS: Readonly<Record<Place['use'], ReadonlyMap<string, number>>> = {
   figure: read(FIGURE),
+  flaw: read(FLAW),
   pointer: read(POINTER),
 };
 
