@@ -1,7 +1,7 @@
 import type { Decision } from '../types.ts';
-import { meantAt } from './naming/meant.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
+import { meantAt } from './naming/meant.ts';
 import { isPerson, phrase, type Talk, thingIn } from './talk.ts';
 
 const DROPS =

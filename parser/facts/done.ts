@@ -1,8 +1,8 @@
 import type { Done, Problem } from '../types.ts';
-import { meantAt } from './naming/meant.ts';
 import { type Chunk, isDeterminer, isGoods, isNounTerm, isPreposition } from './chunks.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
+import { meantAt } from './naming/meant.ts';
 import { isPerson, isPointer, phrase, type Talk, thingIn } from './talk.ts';
 import { verbOf } from './verbs.ts';
 import { IN_PLACE } from './words.ts';

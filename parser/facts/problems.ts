@@ -1,6 +1,4 @@
 import type { Problem } from '../types.ts';
-import { amissAt } from './naming/meant.ts';
-import { wordsOfName } from './naming/rank.ts';
 import { amiss } from './flaws/amiss.ts';
 import { fixIn } from './flaws/fixed.ts';
 import type { Flaw } from './flaws/flaw.ts';
@@ -8,6 +6,8 @@ import { absence, harmedBy, inTheWay, leftUndone, refusal } from './flaws/lackin
 import { defects } from './flaws/named.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
+import { amissAt } from './naming/meant.ts';
+import { wordsOfName } from './naming/rank.ts';
 import { phrase, type Talk } from './talk.ts';
 
 /** Things found wrong, missing, damaged, out of true or not fitting; fixed where the talk goes on to say so. */

@@ -1,10 +1,10 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { talkOf } from '../../parser/facts/clauses.ts';
 import type { Frame } from '../../parser/facts/frames.ts';
+import { kindOfMeasure } from '../../parser/facts/measurements/kinds.ts';
 import type { Place } from '../../parser/facts/naming/features.ts';
 import { flawIn, POINTS, pointerIn } from '../../parser/facts/naming/meant.ts';
 import { possibleNames, wordsOfName } from '../../parser/facts/naming/rank.ts';
-import { kindOfMeasure } from '../../parser/facts/measurements/kinds.ts';
 import type { Talk } from '../../parser/facts/talk.ts';
 import { readNote } from '../../parser/index.ts';
 import { loadWordClass } from '../../server/words/wordClass.ts';
@@ -40,8 +40,13 @@ const examples = notes.flatMap((note, n) => {
 if (process.argv.includes('--judge')) judge(8);
 else {
   const path = new URL('../../parser/facts/naming/table.ts', import.meta.url);
-  const tables = USES.map((use) => `export const ${use.toUpperCase()} = \`${table(learn(examples.filter((e) => e.use === use)))}\`;\n`);
-  writeFileSync(path, `/** Written by \`tests/learn/naming.ts\`: a sign and its weight a line. */\n${tables.join('\n')}`);
+  const tables = USES.map(
+    (use) => `export const ${use.toUpperCase()} = \`${table(learn(examples.filter((e) => e.use === use)))}\`;\n`,
+  );
+  writeFileSync(
+    path,
+    `/** Written by \`tests/learn/naming.ts\`: a sign and its weight a line. */\n${tables.join('\n')}`,
+  );
 }
 
 /** Signs and weights, two decimals, small ones left out. */
@@ -80,7 +85,13 @@ function figures(talk: Talk, note: Note, n: number): Example[] {
     const end = start + gold.quote.length;
     for (const [at, frame] of talk.frames.entries())
       for (const [k, { quantity: q }] of frame.chunks.entries())
-        if (q && !taken.has(q.start) && q.start < end && start < q.end && sameAmount(gold.value, gold.unit, q.value.valueOf(), q.unit ?? gold.unit)) {
+        if (
+          q &&
+          !taken.has(q.start) &&
+          q.start < end &&
+          start < q.end &&
+          sameAmount(gold.value, gold.unit, q.value.valueOf(), q.unit ?? gold.unit)
+        ) {
           taken.add(q.start);
           return [{ of: gold.of, at, k, start: q.start }];
         }
@@ -91,7 +102,13 @@ function figures(talk: Talk, note: Note, n: number): Example[] {
     const before = found[i - 1];
     const carried = before && at - before.at <= 3 ? before.of.toLowerCase().split(/\s+/) : [];
     const frame = talk.frames[at]!;
-    return example(talk, { use: 'figure', at, k, carried }, n, of, `${frame.area ?? ''} ${kindOfMeasure(frame, k) ?? ''}`);
+    return example(
+      talk,
+      { use: 'figure', at, k, carried },
+      n,
+      of,
+      `${frame.area ?? ''} ${kindOfMeasure(frame, k) ?? ''}`,
+    );
   });
 }
 
@@ -110,13 +127,18 @@ function pointers(talk: Talk, note: Note, n: number): Example[] {
   const { problems, followUps, done } = note.gold;
   const all = [
     ...problems.map(({ thing, quote }) => ({ thing, quote })),
-    ...[...followUps, ...done].map(({ task, quote }) => ({ thing: task.replace(/^\S+ (?:(?:out|down|up|back|off|on|in) )?/, ''), quote })),
+    ...[...followUps, ...done].map(({ task, quote }) => ({
+      thing: task.replace(/^\S+ (?:(?:out|down|up|back|off|on|in) )?/, ''),
+      quote,
+    })),
   ];
   return all.flatMap(({ thing, quote }) => {
     if (!contentWords(thing).size || share(thing, quote) >= 0.5) return [];
     const start = note.text.indexOf(quote);
     const inQuote = (f: Frame) => f.start < start + quote.length && start < f.end;
-    const pointing = talk.frames.findIndex((f) => inQuote(f) && f.chunks.some((c) => c.start >= start && POINTS.test(c.word)));
+    const pointing = talk.frames.findIndex(
+      (f) => inQuote(f) && f.chunks.some((c) => c.start >= start && POINTS.test(c.word)),
+    );
     const at = pointing >= 0 ? pointing : talk.frames.findIndex(inQuote);
     return at < 0 ? [] : [example(talk, { use: 'pointer', at, k: pointerIn(talk, at) }, n, thing, '')];
   });

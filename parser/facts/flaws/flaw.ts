@@ -1,6 +1,6 @@
-import { meantAt } from '../naming/meant.ts';
 import { type Chunk, isDeterminer, isNounTerm, isPreposition } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
+import { meantAt } from '../naming/meant.ts';
 import { isPerson, isPointer, nounPhraseFrom, type Talk, thingIn } from '../talk.ts';
 import { isNegative, isSmall } from '../words.ts';
 

@@ -1,6 +1,6 @@
-import { meantAt } from '../naming/meant.ts';
 import { type Chunk, isNounTerm } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
+import { meantAt } from '../naming/meant.ts';
 import { isPerson, nounPhraseFrom, phrase, type Talk, thingIn } from '../talk.ts';
 import { type Flaw, isNegativeBefore, subjectWords, thingOf } from './flaw.ts';
 

@@ -30,7 +30,10 @@ export function kindOfMeasure(frame: Frame, k: number): string | null {
   if (q.onCenter) return 'spacing';
   // "Sixty above the floor", "30 off the slab".
   const from = chunks.slice(k + 1, k + 6);
-  const level = from.findIndex((c) => /\b(?:floor|slab|subfloor|tile|counter|countertop|deck|grade|ground|nosings?)\b/.test(c.word));
-  if (q.unitKind === 'length' && /^(?:above|off|up|from)$/.test(from[0]?.word ?? '') && level > 0 && level <= 4) return 'height';
+  const level = from.findIndex((c) =>
+    /\b(?:floor|slab|subfloor|tile|counter|countertop|deck|grade|ground|nosings?)\b/.test(c.word),
+  );
+  if (q.unitKind === 'length' && /^(?:above|off|up|from)$/.test(from[0]?.word ?? '') && level > 0 && level <= 4)
+    return 'height';
   return KIND_NAMES[q.unitKind ?? ''] ?? null;
 }

@@ -15,16 +15,27 @@ export interface Place {
 const bucket = (n: number) => (n <= 2 ? `${n}` : n <= 4 ? '3-4' : n <= 7 ? '5-7' : n <= 12 ? '8-12' : '13+');
 
 /** Nouns that name a size or a reading by themselves, and so want to be told what of. */
-const SIZE = /^(?:gap|width|height|depth|length|opening|clearance|reveal|overhang|slope|pitch|drop|rise|run|spacing|thickness|temp|temperature|moisture|pressure|voltage|reading|level|fall|span|setback|center|centers|centre|line|spec|distance|hole|diameter|flow|humidity|static|amps?|current)$/;
-const TELLS = /^(?:spec|code|plate|plan|plans|drawing|drawings|print|prints|tag|sticker|paper|label|book|manual|sheet|meter|gauge|tape|level|string|laser|stick)$/;
+const SIZE =
+  /^(?:gap|width|height|depth|length|opening|clearance|reveal|overhang|slope|pitch|drop|rise|run|spacing|thickness|temp|temperature|moisture|pressure|voltage|reading|level|fall|span|setback|center|centers|centre|line|spec|distance|hole|diameter|flow|humidity|static|amps?|current)$/;
+const TELLS =
+  /^(?:spec|code|plate|plan|plans|drawing|drawings|print|prints|tag|sticker|paper|label|book|manual|sheet|meter|gauge|tape|level|string|laser|stick)$/;
 
 const kindOf = (c: Chunk) =>
-  SIZE.test(c.word) ? 'size' : TELLS.test(c.word) ? 'tells' : c.kind === 'term' ? c.term!.kind : c.verb ? 'verbish' : c.kind;
+  SIZE.test(c.word)
+    ? 'size'
+    : TELLS.test(c.word)
+      ? 'tells'
+      : c.kind === 'term'
+        ? c.term!.kind
+        : c.verb
+          ? 'verbish'
+          : c.kind;
 
 /** How a candidate stands to its own clause. */
 function partIn(talk: Talk, c: Candidate): string {
   const { verbAt, predicate, subject } = talk.frames[c.at]!;
-  if (verbAt < 0 || predicate === 'none') return c.from === 0 || (c.from === 1 && isDeterminer(talk.frames[c.at]!.chunks[0])) ? 'opens' : 'bare';
+  if (verbAt < 0 || predicate === 'none')
+    return c.from === 0 || (c.from === 1 && isDeterminer(talk.frames[c.at]!.chunks[0])) ? 'opens' : 'bare';
   if (c.until <= Math.max(verbAt, subject.length)) return c.from <= 1 ? 'subject' : 'subject-late';
   return 'object';
 }
@@ -38,7 +49,14 @@ const leadOf = (chunks: readonly Chunk[], from: number) => {
 };
 
 /** What stands behind a figure, as far as it tells what is measured. */
-const behind = (c: Chunk | undefined) => (!c ? 'end' : isPreposition(c) ? c.word : /^(?:wide|tall|high|long|deep|thick|apart|out|off|low|short|square|center|centers)$/.test(c.word) ? c.word : c.kind);
+const behind = (c: Chunk | undefined) =>
+  !c
+    ? 'end'
+    : isPreposition(c)
+      ? c.word
+      : /^(?:wide|tall|high|long|deep|thick|apart|out|off|low|short|square|center|centers)$/.test(c.word)
+        ? c.word
+        : c.kind;
 
 /** What speaks for and against a candidate being meant at a place, each as one named sign. */
 export function signsOf(talk: Talk, place: Place, c: Candidate, rank: number): string[] {
@@ -48,7 +66,10 @@ export function signsOf(talk: Talk, place: Place, c: Candidate, rank: number): s
   const side = clauses < 0 || (clauses === 0 && c.from < place.k) ? 'before' : 'after';
   const sentences = own.sentence - frame.sentence;
   const where = clauses === 0 ? `here-${side}` : clauses < 0 ? `${Math.max(clauses, -4)}` : '+1';
-  const words = side === 'before' ? frame.chunks[place.k]!.from - c.chunks.at(-1)!.until : c.chunks[0]!.from - frame.chunks[place.k]!.until;
+  const words =
+    side === 'before'
+      ? frame.chunks[place.k]!.from - c.chunks.at(-1)!.until
+      : c.chunks[0]!.from - frame.chunks[place.k]!.until;
   const part = partIn(talk, c);
   const kind = kindOf(c.head);
   const { article, prep, before } = leadOf(own.chunks, c.from);
@@ -65,8 +86,13 @@ export function signsOf(talk: Talk, place: Place, c: Candidate, rank: number): s
     `article ${article ? (/^an?$/.test(article) ? 'a' : article === 'the' ? 'the' : 'other') : 'none'}`,
     `size ${Math.min(c.chunks.length, 3)}`,
   ];
-  if (sentences) out.push(`sentences ${Math.max(-2, Math.min(sentences, 1))}`, `sentences ${Math.max(-2, Math.min(sentences, 1))} ${part}`);
-  if (prep) out.push(`prep ${prep}`, `prep ${where === 'here-after' || where === 'here-before' ? where : 'other'} ${prep}`);
+  if (sentences)
+    out.push(
+      `sentences ${Math.max(-2, Math.min(sentences, 1))}`,
+      `sentences ${Math.max(-2, Math.min(sentences, 1))} ${part}`,
+    );
+  if (prep)
+    out.push(`prep ${prep}`, `prep ${where === 'here-after' || where === 'here-before' ? where : 'other'} ${prep}`);
   else if (before?.verb) out.push('behind-verb');
   if (before?.quantity) out.push(`counted ${before.quantity.unitKind ?? 'bare'}`);
   if (own.chunks.some((x) => x.term?.kind === 'defect') && kind !== 'defect') out.push('flawed');
@@ -75,7 +101,10 @@ export function signsOf(talk: Talk, place: Place, c: Candidate, rank: number): s
   if (place.carried?.length) {
     const carried = c.chunks.some((x) => (x.owner ?? x.word).split(' ').some((w) => place.carried!.includes(w)));
     const told = clauses < 0 || side === 'before' ? carried : false;
-    out.push(told ? 'carried' : 'not-carried', `${told ? 'carried' : 'not-carried'} ${where} ${subjectOf(talk, place)}`);
+    out.push(
+      told ? 'carried' : 'not-carried',
+      `${told ? 'carried' : 'not-carried'} ${where} ${subjectOf(talk, place)}`,
+    );
   }
   if (place.use === 'pointer') pointerSigns(talk, place, c, where, part, kind, out);
   else {
@@ -107,13 +136,26 @@ function hereSigns(talk: Talk, place: Place, c: Candidate, where: string, part: 
   if (place.k === 0) out.push(`opens-with ${where}`);
 }
 
-function pointerSigns(talk: Talk, place: Place, c: Candidate, where: string, part: string, kind: string, out: string[]): void {
+function pointerSigns(
+  talk: Talk,
+  place: Place,
+  c: Candidate,
+  where: string,
+  part: string,
+  kind: string,
+  out: string[],
+): void {
   const frame = talk.frames[place.at]!;
   const word = frame.chunks[place.k]!.word;
-  const pointer = /^(?:it|it's|that|that's|this|them|'em|em|they|they're|those|these|one|ones|both)/.exec(word)?.[0] ?? 'none';
+  const pointer =
+    /^(?:it|it's|that|that's|this|them|'em|em|they|they're|those|these|one|ones|both)/.exec(word)?.[0] ?? 'none';
   const many = /s$/.test(c.head.word) && !/ss$/.test(c.head.word);
   const plural = /^(?:them|'em|em|they|they're|those|these|ones|both)$/.test(pointer);
-  out.push(`points ${pointer} ${where}`, `points ${pointer} ${part}`, `number ${plural ? 'many' : pointer === 'none' ? 'none' : 'one'} ${many ? 'many' : 'one'}`);
+  out.push(
+    `points ${pointer} ${where}`,
+    `points ${pointer} ${part}`,
+    `number ${plural ? 'many' : pointer === 'none' ? 'none' : 'one'} ${many ? 'many' : 'one'}`,
+  );
   out.push(`frame ${frame.predicate} ${kind}`, `frame ${frame.predicate} ${where}`);
   if (frame.lemma) out.push(`does ${frame.lemma} ${kind}`);
 }
@@ -122,16 +164,43 @@ function pointerSigns(talk: Talk, place: Place, c: Candidate, where: string, par
 function subjectOf(talk: Talk, place: Place): string {
   const { subject } = talk.frames[place.at]!;
   if (!subject.length) return 'none';
-  return isPointer(subject) ? 'pointer' : isPerson(subject) ? 'person' : subject.some((c) => TELLS.test(c.owner ?? c.word)) ? 'tells' : 'own';
+  return isPointer(subject)
+    ? 'pointer'
+    : isPerson(subject)
+      ? 'person'
+      : subject.some((c) => TELLS.test(c.owner ?? c.word))
+        ? 'tells'
+        : 'own';
 }
 
 /** What speaks for and against joining a whole to a part: "niche" to "shelf". */
 export function joinSigns(talk: Talk, part: Candidate, whole: Candidate): string[] {
   const [a, b] = [kindOf(part.head), kindOf(whole.head)];
-  const near = whole.at === part.at ? (whole.from < part.from ? 'same-before' : 'same-after') : whole.at < part.at ? `${Math.max(whole.at - part.at, -3)}` : '+1';
-  const out = [`join`, `join ${near}`, `join ${a}+${b}`, `join ${a}`, `join ${near} ${b}`, `join size ${Math.min(part.chunks.length, 3)}`, `join sizes ${Math.min(part.chunks.length, 3)}+${Math.min(whole.chunks.length, 3)}`];
+  const near =
+    whole.at === part.at
+      ? whole.from < part.from
+        ? 'same-before'
+        : 'same-after'
+      : whole.at < part.at
+        ? `${Math.max(whole.at - part.at, -3)}`
+        : '+1';
+  const out = [
+    `join`,
+    `join ${near}`,
+    `join ${a}+${b}`,
+    `join ${a}`,
+    `join ${near} ${b}`,
+    `join size ${Math.min(part.chunks.length, 3)}`,
+    `join sizes ${Math.min(part.chunks.length, 3)}+${Math.min(whole.chunks.length, 3)}`,
+  ];
   const { chunks } = talk.frames[whole.at]!;
-  const link = (from: number, until: number) => chunks.slice(from, until).filter((x) => !isDeterminer(x)).map((x) => (x.verb ? 'verb' : isPreposition(x) ? x.word : x.kind)).slice(0, 3).join(' ');
+  const link = (from: number, until: number) =>
+    chunks
+      .slice(from, until)
+      .filter((x) => !isDeterminer(x))
+      .map((x) => (x.verb ? 'verb' : isPreposition(x) ? x.word : x.kind))
+      .slice(0, 3)
+      .join(' ');
   if (near === 'same-after') out.push(`join links ${link(part.until, whole.from)}`);
   if (near === 'same-before') out.push(`join leads ${link(whole.until, part.from)}`);
   if (isHeading(talk, talk.frames[whole.at]!)) out.push('join heading');

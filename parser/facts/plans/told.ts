@@ -1,8 +1,8 @@
 import type { Done, Problem } from '../../types.ts';
-import { meantAt } from '../naming/meant.ts';
 import { type Chunk, isGoods, isNounTerm } from '../chunks.ts';
 import { roleIn } from '../done.ts';
 import type { Frame } from '../frames.ts';
+import { meantAt } from '../naming/meant.ts';
 import { phrase, type Talk, thingIn } from '../talk.ts';
 import { waitBefore } from './dates.ts';
 
