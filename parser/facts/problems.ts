@@ -36,7 +36,7 @@ export function readProblems(talk: Talk): Problem[] {
 
 /** The thing's name by the weights of `naming/`; the words that gave the flaw away only where nothing else is named. */
 function nameOf(talk: Talk, flaw: Flaw, at: number): string {
-  const name = amissAt(talk, at);
+  const name = amissAt(talk, at, flaw.thing);
   return name ? wordsOfName(name) : phrase(flaw.thing);
 }
 
@@ -60,7 +60,8 @@ function merged(problems: readonly Problem[]): Problem[] {
   return out;
 }
 
-function flawsIn(talk: Talk, frame: Frame, at: number): Flaw[] {
+/** The flaws that the rules find in one clause. */
+export function flawsIn(talk: Talk, frame: Frame, at: number): Flaw[] {
   const { chunks } = frame;
   if (frame.predicate === 'imperative' && !/^(somebody|someone)$/.test(chunks[0]!.word)) return [];
   const said = chunks.map((c) => c.word).join(' ');

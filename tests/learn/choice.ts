@@ -14,7 +14,7 @@ export interface Settings {
   atLeast: number;
 }
 
-export const SETTINGS: Settings = { epochs: 10, rate: 0.2, shrink: 0.06, atLeast: 6 };
+export const SETTINGS: Settings = { epochs: 8, rate: 0.2, shrink: 0.06, atLeast: 6 };
 
 /** Weights of the signs that make the worth to be expected highest (softmax over the answers, AdaGrad). */
 export function learn(choices: readonly Choice[], settings: Settings = SETTINGS): Map<string, number> {

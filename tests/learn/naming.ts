@@ -5,6 +5,7 @@ import { kindOfMeasure } from '../../parser/facts/measurements/kinds.ts';
 import type { Place } from '../../parser/facts/naming/features.ts';
 import { flawIn, POINTS, pointerIn } from '../../parser/facts/naming/meant.ts';
 import { possibleNames, wordsOfName } from '../../parser/facts/naming/rank.ts';
+import { flawsIn } from '../../parser/facts/problems.ts';
 import type { Talk } from '../../parser/facts/talk.ts';
 import { readNote } from '../../parser/index.ts';
 import { loadWordClass } from '../../server/words/wordClass.ts';
@@ -117,8 +118,9 @@ function flaws(talk: Talk, note: Note, n: number): Example[] {
   return note.gold.problems.flatMap(({ thing, quote }) => {
     const start = note.text.indexOf(quote);
     const within = [...talk.frames.entries()].filter(([, f]) => f.start < start + quote.length && start < f.end);
-    const [at] = within.find(([, f]) => f.chunks.some((c) => c.term?.kind === 'defect')) ?? within[0] ?? [-1];
-    return at < 0 ? [] : [example(talk, { use: 'flaw', at, k: flawIn(talk, at) }, n, thing, '')];
+    const told = within.map(([at, f]) => [at, flawsIn(talk, f, at)[0]?.thing] as const).find(([, thing]) => thing);
+    const [at] = told ?? within.find(([, f]) => f.chunks.some((c) => c.term?.kind === 'defect')) ?? within[0] ?? [-1];
+    return at < 0 ? [] : [example(talk, { use: 'flaw', at, k: flawIn(talk, at), told: told?.[1] ?? [] }, n, thing, '')];
   });
 }
 

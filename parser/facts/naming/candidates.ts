@@ -39,8 +39,12 @@ export function candidatesIn(talk: Talk, at: number): Candidate[] {
 
 const FOUND = /(?:ed|en|wrong|bad|loose|bent|worn|dead|split|torn)$/;
 
+const NOUN_OF_FLAW = /^[a-z]+$(?<!ed|en|ing|wrong|bad|loose|bent|worn|dead|torn|s)/;
+
 /** A chunk that can stand in a name that began at `from`. */
 function belongs(chunks: readonly Chunk[], k: number, from: number, verbAt: number): boolean {
+  // "Door doesn't latch", "joint opening up": what is said of it ends the name; "wall crack" is one.
+  if (k > from && chunks[k]!.term?.kind === 'defect' && !NOUN_OF_FLAW.test(chunks[k]!.word)) return false;
   if (names(chunks, k, verbAt)) return true;
   const c = chunks[k]!;
   // "Door 4", "joist 12"; not "the gap 3/8 in".

@@ -10,6 +10,8 @@ export interface Place {
   k: number;
   /** Words that the figure before in the talk was given, lower case. */
   carried?: readonly string[];
+  /** What the rule that found the flaw took for the thing. */
+  told?: readonly Chunk[];
 }
 
 const bucket = (n: number) => (n <= 2 ? `${n}` : n <= 4 ? '3-4' : n <= 7 ? '5-7' : n <= 12 ? '8-12' : '13+');
@@ -105,6 +107,10 @@ export function signsOf(talk: Talk, place: Place, c: Candidate, rank: number): s
       told ? 'carried' : 'not-carried',
       `${told ? 'carried' : 'not-carried'} ${where} ${subjectOf(talk, place)}`,
     );
+  }
+  if (place.told?.length) {
+    const told = c.chunks.some((x) => place.told!.some((y) => y.start === x.start));
+    out.push(told ? `told ${where}` : 'not-told', told ? `told ${kind}` : `not-told ${where}`);
   }
   if (place.use === 'pointer') pointerSigns(talk, place, c, where, part, kind, out);
   else {

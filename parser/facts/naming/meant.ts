@@ -32,5 +32,10 @@ export function flawIn(talk: Talk, at: number): number {
   return Math.max(0, negated < 0 ? verbAt : negated);
 }
 
-/** The thing that clause `at` tells to be amiss, with what it belongs to; null where nothing near is named. */
-export const amissAt = (talk: Talk, at: number): Name | null => nameAt(talk, { use: 'flaw', at, k: flawIn(talk, at) });
+/**
+ * The thing that clause `at` tells to be amiss, with what it belongs to; null where nothing near is named.
+ *
+ * @param told what the rule that found the flaw took for the thing, where there was one
+ */
+export const amissAt = (talk: Talk, at: number, told: readonly Chunk[] = []): Name | null =>
+  nameAt(talk, { use: 'flaw', at, k: flawIn(talk, at), told });
