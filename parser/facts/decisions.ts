@@ -1,7 +1,7 @@
 import type { Decision } from '../types.ts';
-import { antecedent } from './antecedent.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
+import { meantAt } from './naming/meant.ts';
 import { isPerson, phrase, type Talk, thingIn } from './talk.ts';
 
 const DROPS =
@@ -36,6 +36,6 @@ export function readDecisions(talk: Talk): Decision[] {
 
 function dropped(talk: Talk, frame: Frame, at: number): string | null {
   const thing = thingIn(frame.chunks);
-  const named = thing.length ? thing : antecedent(talk, at);
+  const named = thing.length ? thing : meantAt(talk, at);
   return named.length ? phrase(named) : null;
 }

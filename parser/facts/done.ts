@@ -1,8 +1,8 @@
 import type { Done, Problem } from '../types.ts';
-import { antecedent } from './antecedent.ts';
 import { type Chunk, isDeterminer, isGoods, isNounTerm, isPreposition } from './chunks.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
+import { meantAt } from './naming/meant.ts';
 import { isPerson, isPointer, phrase, type Talk, thingIn } from './talk.ts';
 import { verbOf } from './verbs.ts';
 import { IN_PLACE } from './words.ts';
@@ -184,7 +184,7 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
           return object(talk, { ...frame, rest: tail.slice(tail.indexOf(done) + 1) }, at, 'finish');
         return null;
       }
-      const thing = isPointer(subject) ? phrase(antecedent(talk, at, 2)) : phrase(subject);
+      const thing = isPointer(subject) ? phrase(meantAt(talk, at)) : phrase(subject);
       if (!thing || (isPointer(subject) && (done || inPlace))) return null;
       const standing = tail[0]?.word === 'in' && subject.some(isGoods) && !tail.some((c) => c.term?.kind === 'defect');
       if (standing && tail[1]?.word === 'at') return `install ${thing}`;
@@ -271,7 +271,7 @@ function gotIn(talk: Talk, frame: Frame, at: number): string | null {
   const thing = rest.slice(0, part);
   if (!thing.some((c) => isNounTerm(c) || c.kind === 'quantity')) return null;
   const verb = rest[part]!.verb?.lemma ?? (/^(done|finished|complete)$/.test(rest[part]!.word) ? 'finish' : 'install');
-  const named = phrase(isPointer(thing) ? antecedent(talk, at) : thing);
+  const named = phrase(isPointer(thing) ? meantAt(talk, at) : thing);
   return named ? `${verb} ${named}` : null;
 }
 
@@ -285,7 +285,7 @@ function object(talk: Talk, frame: Frame, at: number, verb: string): string | nu
     (rest.some((c) => /^(it|them|that|those|'em|em|one|this)$/.test(c.word)) &&
       !rest.some((c) => isNounTerm(c) && c.term!.kind !== 'area'));
   if (!points) return words ? `${verb} ${words}` : null;
-  const thing = phrase(antecedent(talk, at));
+  const thing = phrase(meantAt(talk, at));
   const named = thingIn(rest).length ? words : [thing, words].filter(Boolean).join(' ');
   return named && verbOf(verb) ? `${verb} ${named}` : named ? `${verb} ${named}` : null;
 }

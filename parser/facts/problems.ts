@@ -1,5 +1,4 @@
 import type { Problem } from '../types.ts';
-import { antecedent } from './antecedent.ts';
 import { amiss } from './flaws/amiss.ts';
 import { fixIn } from './flaws/fixed.ts';
 import type { Flaw } from './flaws/flaw.ts';
@@ -7,6 +6,8 @@ import { absence, harmedBy, inTheWay, leftUndone, refusal } from './flaws/lackin
 import { defects } from './flaws/named.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
+import { amissAt } from './naming/meant.ts';
+import { wordsOfName } from './naming/rank.ts';
 import { phrase, type Talk } from './talk.ts';
 
 /** Things found wrong, missing, damaged, out of true or not fitting; fixed where the talk goes on to say so. */
@@ -33,20 +34,10 @@ export function readProblems(talk: Talk): Problem[] {
   return merged(out.filter((p) => p.thing !== 'something'));
 }
 
-/** The thing's name: a bare number takes the thing before it, a room that stood alone before it comes first. */
+/** The thing's name by the weights of `naming/`; the words that gave the flaw away only where nothing else is named. */
 function nameOf(talk: Talk, flaw: Flaw, at: number): string {
-  const name = phrase(flaw.thing);
-  if (/^\d+$/.test(name)) return `${phrase(antecedent(talk, at))} ${name}`.trim();
-  const before = talk.frames[at - 1];
-  const room =
-    before &&
-    before.sentence === talk.frames[at]!.sentence &&
-    before.chunks.length <= 2 &&
-    before.predicate === 'none' &&
-    before.chunks[0]!.term?.kind === 'area'
-      ? phrase(before.chunks)
-      : '';
-  return name && room && !name.includes(room) ? `${room} ${name}` : name;
+  const name = amissAt(talk, at, flaw.thing);
+  return name ? wordsOfName(name) : phrase(flaw.thing);
 }
 
 /** The same flaw told twice in a note is one. */
@@ -69,7 +60,8 @@ function merged(problems: readonly Problem[]): Problem[] {
   return out;
 }
 
-function flawsIn(talk: Talk, frame: Frame, at: number): Flaw[] {
+/** The flaws that the rules find in one clause. */
+export function flawsIn(talk: Talk, frame: Frame, at: number): Flaw[] {
   const { chunks } = frame;
   if (frame.predicate === 'imperative' && !/^(somebody|someone)$/.test(chunks[0]!.word)) return [];
   const said = chunks.map((c) => c.word).join(' ');

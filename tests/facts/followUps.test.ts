@@ -48,7 +48,7 @@ describe('work asked for', () => {
 
   it('waits where it is told to', () => {
     expect(planned('the tub has to sit full of water 24 hours before we caulk')[0]).toMatchObject({
-      task: 'caulk',
+      task: 'caulk tub',
       notBefore: '2026-05-13',
     });
     expect(planned('let it dry overnight then sand')[0]).toMatchObject({ notBefore: '2026-05-13' });

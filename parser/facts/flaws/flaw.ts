@@ -1,6 +1,6 @@
-import { antecedent } from '../antecedent.ts';
 import { type Chunk, isDeterminer, isNounTerm, isPreposition } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
+import { meantAt } from '../naming/meant.ts';
 import { isPerson, isPointer, nounPhraseFrom, type Talk, thingIn } from '../talk.ts';
 import { isNegative, isSmall } from '../words.ts';
 
@@ -77,6 +77,6 @@ export function thingOf(talk: Talk, frame: Frame, at: number, flawAt?: number): 
   }
   const object = thingIn(frame.rest);
   if (isPerson(frame.subject) && object.length) return object;
-  const back = antecedent(talk, at);
+  const back = meantAt(talk, at);
   return back.length ? back : object;
 }

@@ -1,6 +1,6 @@
-import { antecedent } from '../antecedent.ts';
 import { type Chunk, isNounTerm } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
+import { meantAt } from '../naming/meant.ts';
 import { isPerson, nounPhraseFrom, phrase, type Talk, thingIn } from '../talk.ts';
 import { type Flaw, isNegativeBefore, subjectWords, thingOf } from './flaw.ts';
 
@@ -171,7 +171,7 @@ export function absence(talk: Talk, frame: Frame, at: number): Flaw | null {
     frame.predicate === 'copula' || frame.use === 'have' || frame.predicate === 'none' || frame.lemma === 'get';
   if (!given || (isPerson(frame.subject) && noun.some((c) => c.term?.kind === 'material'))) return null;
   const place = chunks.slice(k + 1 + noun.length);
-  const pointed = /^(?:it|them|that|there)$/.test(place.at(-1)?.word ?? '') ? antecedent(talk, at) : [];
+  const pointed = /^(?:it|them|that|there)$/.test(place.at(-1)?.word ?? '') ? meantAt(talk, at) : [];
   const before = frame.predicate === 'none' ? subjectWords(chunks.slice(0, k)) : [];
   const subject = before.some(isNounTerm) ? before : thingIn(frame.subject);
   return {

@@ -1,8 +1,8 @@
 import type { Done, Problem } from '../../types.ts';
-import { antecedent } from '../antecedent.ts';
 import { type Chunk, isGoods, isNounTerm } from '../chunks.ts';
 import { roleIn } from '../done.ts';
 import type { Frame } from '../frames.ts';
+import { meantAt } from '../naming/meant.ts';
 import { phrase, type Talk, thingIn } from '../talk.ts';
 import { waitBefore } from './dates.ts';
 
@@ -80,7 +80,7 @@ export function meant(talk: Told, at: number): string {
   const flaw = talk.problems
     .filter((p) => p.start >= from && p.start < talk.frames[at]!.start && p.thing !== 'something')
     .at(-1);
-  return flaw ? flaw.thing : phrase(antecedent(talk, at));
+  return flaw ? flaw.thing : phrase(meantAt(talk, at));
 }
 
 /** A task's words end where its condition or its date begins. */

@@ -1,0 +1,93 @@
+/** One place where a choice is to be made: the signs of every answer that is possible, and how good each is, 0 to 1. */
+export interface Choice {
+  /** Which note it is from, so that a note is never learned from and judged at once. */
+  note: number;
+  answers: readonly { signs: readonly string[]; worth: number }[];
+}
+
+export interface Settings {
+  epochs: number;
+  rate: number;
+  /** Pull towards nought. */
+  shrink: number;
+  /** A sign must be met in this many places. */
+  atLeast: number;
+}
+
+export const SETTINGS: Settings = { epochs: 8, rate: 0.2, shrink: 0.06, atLeast: 6 };
+
+/** Weights of the signs that make the worth to be expected highest (softmax over the answers, AdaGrad). */
+export function learn(choices: readonly Choice[], settings: Settings = SETTINGS): Map<string, number> {
+  const ids = idsOf(choices, settings.atLeast);
+  const useful = choices
+    .filter((c) => c.answers.some((a) => a.worth > 0))
+    .map((c) => ({
+      worth: c.answers.map((a) => a.worth),
+      signs: c.answers.map((a) => Int32Array.from(a.signs.flatMap((s) => ids.get(s) ?? []))),
+    }));
+  const weights = new Float64Array(ids.size);
+  const squares = new Float64Array(ids.size).fill(1);
+  const slope = new Float64Array(ids.size);
+  const next = shuffler();
+  for (let epoch = 0; epoch < settings.epochs; epoch++) {
+    for (const { worth, signs } of next(useful)) {
+      const odds = softmax(signs.map((own) => own.reduce((sum, id) => sum + weights[id]!, 0)));
+      const expected = odds.reduce((sum, p, i) => sum + p * worth[i]!, 1e-9);
+      const touched = new Set<number>();
+      signs.forEach((own, i) => {
+        const pull = odds[i]! * (1 - worth[i]! / expected);
+        if (Math.abs(pull) < 1e-5) return;
+        for (const id of own) {
+          slope[id]! += pull;
+          touched.add(id);
+        }
+      });
+      for (const id of touched) {
+        const down = slope[id]! + settings.shrink * weights[id]!;
+        squares[id]! += down * down;
+        weights[id]! -= (settings.rate * down) / Math.sqrt(squares[id]!);
+        slope[id] = 0;
+      }
+    }
+  }
+  return new Map([...ids].map(([sign, id]) => [sign, weights[id]!]));
+}
+
+/** The answer with the highest weight, or -1 where there is none. */
+export function choose(choice: Choice, weights: ReadonlyMap<string, number>): number {
+  let best = -1;
+  let most = Number.NEGATIVE_INFINITY;
+  choice.answers.forEach(({ signs }, i) => {
+    const weight = signs.reduce((sum, s) => sum + (weights.get(s) ?? 0), 0);
+    if (weight > most) [best, most] = [i, weight];
+  });
+  return best;
+}
+
+function idsOf(choices: readonly Choice[], atLeast: number): Map<string, number> {
+  const met = new Map<string, number>();
+  for (const { answers } of choices)
+    for (const sign of new Set(answers.flatMap((a) => a.signs))) met.set(sign, (met.get(sign) ?? 0) + 1);
+  return new Map([...met].filter(([, n]) => n >= atLeast).map(([sign], id) => [sign, id]));
+}
+
+function softmax(scores: readonly number[]): number[] {
+  const top = Math.max(...scores);
+  const raised = scores.map((s) => Math.exp(s - top));
+  const sum = raised.reduce((a, b) => a + b, 0);
+  return raised.map((r) => r / sum);
+}
+
+/** The same order on every run. */
+function shuffler(): <T>(all: readonly T[]) => T[] {
+  let seed = 1;
+  const roll = () => {
+    seed = (seed * 1103515245 + 12345) % 2147483648;
+    return seed / 2147483648;
+  };
+  return (all) =>
+    all
+      .map((one) => [roll(), one] as const)
+      .sort((a, b) => a[0] - b[0])
+      .map(([, one]) => one);
+}
