@@ -53,7 +53,7 @@ export function learn(
           move(steps + ab, truly - double[t * PLACES * PLACES + ab]! - decay * weights[steps + ab]!);
         }
     }
-    if (round >= Math.floor(rounds / 2)) weights.forEach((w, i) => (sum[i]! += w));
+    if (round >= Math.floor(rounds / 2)) for (let i = 0; i < sum.length; i++) sum[i]! += weights[i]!;
   }
   return { ids, weights: sum.map((w) => w / Math.ceil(rounds / 2)) };
 }

@@ -1,5 +1,5 @@
 import type { Done, FollowUp, Problem, Span } from '../../types.ts';
-import { antecedent } from '../antecedent.ts';
+import { meantAt } from '../naming/meant.ts';
 import { roleIn } from '../done.ts';
 import { fixIn } from '../flaws/fixed.ts';
 import { thingOf } from '../flaws/flaw.ts';
@@ -12,7 +12,7 @@ import { isPerson, isPointer, phrase, type Talk, thingIn } from '../talk.ts';
 /** A flaw that no rule knows the words of: its thing as the clause has it, and all the rest for what is wrong. */
 export function problemIn(talk: Talk, at: number, span: Span): Problem | null {
   const frame = talk.frames[at]!;
-  const thing = phrase(thingOf(talk, frame, at)) || phrase(thingIn(frame.chunks)) || phrase(antecedent(talk, at));
+  const thing = phrase(thingOf(talk, frame, at)) || phrase(thingIn(frame.chunks)) || phrase(meantAt(talk, at));
   if (!thing) return null;
   const rest = phrase(frame.subject.length ? frame.rest : frame.chunks.filter((c) => !thing.includes(c.word)));
   return {
@@ -31,7 +31,7 @@ export function doneIn(talk: Talk, at: number, span: Span): Done | null {
     talk,
     at,
     (frame) => phrase(frame.rest),
-    () => phrase(antecedent(talk, at)),
+    () => phrase(meantAt(talk, at)),
   );
   return task
     ? {
