@@ -144,8 +144,8 @@ function soundedOut(tokens: readonly Token[], i: number, index: Index, vocabular
       .map(({ word }) => word);
     if (known.length === count) continue;
     const words = tokens.slice(i, i + count).map(({ word }) => word);
-    // "One fill valve": a count is heard as nothing else, unless the name starts with it.
-    if (COUNTS.test(words[0]!) && !found.way.words.startsWith(words[0]!)) continue;
+    // "One fill valve", "box of one": a count is heard as nothing else, unless the name holds it.
+    if (words.some((word) => COUNTS.test(word) && !found.way.words.includes(word))) continue;
     if (known.length && !differsBySound(words, found.way.words.split(/[ -]/), known)) continue;
     const sure = (foreign || count > 1) && found.alike >= SURE;
     const because =

@@ -1,5 +1,5 @@
 import type { Line } from '../line.ts';
-import { unitAt } from '../unitAt.ts';
+import { endsPhrase, unitAt } from '../unitAt.ts';
 import { TENS, wordSet } from '../words.ts';
 import { type ClaimRule, isDigits } from './claim.ts';
 
@@ -56,6 +56,7 @@ export const year: ClaimRule = (line, i) => {
     if (tail.n > 20 && /^(?:code|edition|model|nec|irc|ibc)$/.test(line.word(tail.until)))
       return { until: tail.until, kind: 'year' };
   }
+  if (isBackIn(line, i)) return { until: line.number(i)!.until, kind: 'year' };
   if (!since || !CENTURIES.has(line.word(i))) return null;
   if (/^(?:twenties|thirties|forties|fifties|sixties|seventies|eighties|nineties|hundreds)$/.test(line.word(i + 1)))
     return { until: i + 2, kind: 'year' };
@@ -65,3 +66,14 @@ export const year: ClaimRule = (line, i) => {
     ? { until: tail.until, kind: 'year' }
     : null;
 };
+
+/** "Back in seventy eight", "built in '62", "since eighty four": the century left out. */
+function isBackIn(line: Line, i: number): boolean {
+  const cued =
+    line.word(i - 1) === 'in'
+      ? /^(?:back|built|done|poured|put)$/.test(line.word(i - 2))
+      : line.word(i - 1) === 'since';
+  const number = cued ? line.number(i) : null;
+  if (number?.d !== 1 || number.n < 40 || number.n > 99 || number.article) return false;
+  return endsPhrase(line, number.until) && !unitAt(line, number.until, number);
+}

@@ -1,5 +1,6 @@
 import { feetDashInches } from '../amounts.ts';
 import type { Line } from '../line.ts';
+import type { SaidNumber } from '../numbers.ts';
 import { unitAt } from '../unitAt.ts';
 import { wordSet } from '../words.ts';
 import { type Claim, type ClaimRule, isDigits } from './claim.ts';
@@ -7,7 +8,7 @@ import { type Claim, type ClaimRule, isDigits } from './claim.ts';
 /** Words that give the number behind them as a name. */
 const NAMED = wordSet(
   'option alternate keynote mark number unit suite apt apartment circuit ckt lot interstate marker license serial page revision rev order invoice permit po wo job ticket model cat category type grade schedule sch ' +
-    'route rt rm zip highway hwy exit chapter version phase class breaker stage code extension ext combo pin gate plan item note',
+    'channel aisle slot locker extension bus track route rt rm zip highway hwy exit chapter version phase class breaker stage code ext combo pin gate plan item note',
 );
 /** The same, unless a size follows: "window three", but "window 36 x 48". */
 const NAMED_UNLESS_SIZED = wordSet(
@@ -45,7 +46,7 @@ export const label: ClaimRule = (line, i) => {
   if (before === '#' && line.tight(i)) return claim(number.until);
   if ((before === '.' && line.word(i - 2) === 'no' && line.tight(i - 1)) || before === 'r') return claim(number.until);
   const named =
-    NAMED.has(before) ||
+    (NAMED.has(before) && !isOrdered(line, i, number)) ||
     (before === 'is' && /^(?:code|combo|pin|zip|number|extension|lockbox|password)$/.test(line.word(i - 2)));
   if (!named && !NAMED_UNLESS_SIZED.has(before)) return null;
   const mark = line.tokens[number.until];
@@ -67,6 +68,22 @@ export const label: ClaimRule = (line, i) => {
     ? claim(number.until)
     : null;
 };
+
+const VERBS = wordSet('order stage mark plan note');
+const BEFORE_VERB = wordSet(
+  "to and then also please i we you they i'll we'll you'll let's lets gotta gonna must should can could will just",
+);
+
+/** "Order sixteen two by tens", "we stage four doors": the word is a verb there, and "order 60031" is no count. */
+function isOrdered(line: Line, i: number, number: SaidNumber): boolean {
+  const before = line.tokens[i - 2];
+  const verb =
+    VERBS.has(line.word(i - 1)) && (before === undefined || before.kind !== 'word' || BEFORE_VERB.has(before.word));
+  const goods = line.tokens[number.until];
+  return verb && number.n < 1000 && goods !== undefined && goods.kind !== 'mark' && !BEING.has(goods.word);
+}
+
+const BEING = wordSet('is was are were has had came comes should will');
 
 /** "48-port", "30-lite": what a thing is, not how many. */
 const isHyphened = (line: Line, at: number) =>

@@ -7,7 +7,7 @@ import type { Claim, ClaimRule } from './claim.ts';
 const CURRENCY = wordSet('dollar dollars buck bucks cent cents quid euro euros usd peso pesos grand');
 const THOUSANDS = wordSet('k grand');
 const PAYING = wordSet(
-  'paid pay cost costs spent charged charging charges billed fee price bill invoice budget quoted ran',
+  'paid pay cost costs spent charged charging charges billed fee price bill invoice budget quote quoted ran permit deposit rental rent fine toll owe owes owed',
 );
 
 /** $385, "sixty two bucks", "the fee was one fifty", "cost me eighty five". */
