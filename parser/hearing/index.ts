@@ -30,6 +30,11 @@ function shorthand(tokens: readonly Token[], text: string, vocabulary: Vocabular
   const out: Token[] = [];
   for (let i = 0; i < tokens.length; i++) {
     const token = tokens[i]!;
+    const count = countHeard(tokens, i);
+    if (count) {
+      out.push({ ...token, word: count });
+      continue;
+    }
     const room = ROOM_NUMBER.exec(token.word);
     if (room && token.kind === 'word') {
       out.push({ ...token, word: 'bedroom' }, { ...token, kind: 'word', word: room[1]!, spaced: true });
@@ -74,6 +79,23 @@ function shorthand(tokens: readonly Token[], text: string, vocabulary: Vocabular
   }
   return out;
 }
+
+/** "To by fours", "for by four": dictation's spelling of a count that stands before "by". */
+const countHeard = (tokens: readonly Token[], i: number) =>
+  tokens[i + 1]?.word === 'by' &&
+  /^(?:[2468]|10|12|two|four|six|eight|ten|twelve|twos|fours|sixes|eights|tens|twelves)$/.test(
+    tokens[i + 2]?.word ?? '',
+  )
+    ? HOMOPHONES.get(tokens[i]!.word)
+    : undefined;
+
+const HOMOPHONES: ReadonlyMap<string, string> = new Map([
+  ['to', 'two'],
+  ['too', 'two'],
+  ['for', 'four'],
+  ['fore', 'four'],
+  ['won', 'one'],
+]);
 
 /** "A gear kit", "two injection kits": goods, and no kitchen. */
 const isSet = (tokens: readonly Token[], i: number) =>

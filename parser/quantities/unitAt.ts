@@ -190,7 +190,9 @@ function articleFits(line: Line, from: number, next: string, unit: Unit, name: s
       if (PLACING.has(line.word(from - 2)) && next !== 'of') return false;
       return (
         unit.unit !== 'each' &&
-        (next === 'of' || (!unit.close && (unit.unit !== 'box' || GETTING.has(line.word(from - 2)))))
+        (next === 'of' ||
+          (next === 'or' && line.word(from + 2) === 'two') ||
+          (!unit.close && (unit.unit !== 'box' || GETTING.has(line.word(from - 2)))))
       );
     case 'length':
       return unit.unit !== 'yd' || next === 'of';
@@ -200,7 +202,7 @@ function articleFits(line: Line, from: number, next: string, unit: Unit, name: s
       return !/^(?:ago|off|or|to)$/.test(next) && !/^(?:once|twice|times|per|half)$/.test(line.word(from - 2));
     case 'volume':
     case 'weight':
-      return true;
+      return unit.unit !== 'cup' || next === 'of';
     default:
       return false;
   }

@@ -50,6 +50,15 @@ export const year: ClaimRule = (line, i) => {
       /^[’']$/.test(line.tokens[i - 1]!.text) && text.length === 2 && line.tight(i) && line.tokens[i - 1]!.spaced;
     return (whole && !unitAt(line, i + 1, line.number(i))) || built ? { until: i + 1, kind: 'year' } : null;
   }
+  if (isDecade(line, i)) return { until: i + 2, kind: 'year' };
+  const edition = line.number(i);
+  if (
+    edition?.d === 1 &&
+    edition.n >= 60 &&
+    EDITIONS.has(line.word(edition.until)) &&
+    !unitAt(line, edition.until, edition)
+  )
+    return { until: edition.until, kind: 'year' };
   // "The twenty twenty four code".
   if (line.word(i) === 'twenty' && line.word(i + 1) === 'twenty' && line.number(i + 1)) {
     const tail = line.number(i + 1)!;
@@ -66,6 +75,18 @@ export const year: ClaimRule = (line, i) => {
     ? { until: tail.until, kind: 'year' }
     : null;
 };
+
+/** "The 2018 code", "the ninety four edition". */
+const EDITIONS = wordSet('code edition nec irc ibc');
+
+/** "The 90's kitchen", "that 70s paneling". */
+const isDecade = (line: Line, i: number) =>
+  isDigits(line, i) &&
+  /^[3-9]0$/.test(line.word(i)) &&
+  /^(?:s|'s)$/.test(line.word(i + 1)) &&
+  line.tight(i + 1) &&
+  !/^(?:by|x)$/.test(line.word(i - 1)) &&
+  !/^(?:two|six|four|\d+)$/.test(line.word(i - 1));
 
 /** "Back in seventy eight", "built in '62", "since eighty four": the century left out. */
 function isBackIn(line: Line, i: number): boolean {

@@ -6,7 +6,7 @@ import type { ClaimRule } from './claim.ts';
 
 /** Set phrases with a number in them. Common practice, no source. */
 const PHRASES =
-  `one of those, one of these, fifty fifty, 50 50, 50 / 50, half and half, two seconds, two secs, two minutes of, five
+  `size of a quarter, thickness of a quarter, width of a quarter, thick as a quarter, big as a quarter, one in the same, one and the same, two doors down, three doors down, one of those, one of these, fifty fifty, 50 50, 50 / 50, half and half, two seconds, two secs, two minutes of, five
 minutes ago, ten minutes ago, one of them, a million, one in a million, a thousand times, a thousand and one, a
 hundred times, a ton of, a hundred percent, one hundred percent, 100 percent sure, 100 %, a hundred and ten percent,
 whole nine yards, square one, a minute, a second, a sec, one second, one sec, one minute, one more time, one more
@@ -31,7 +31,7 @@ wrongs, no two ways, two ways about it, two way street, two sides to every, two 
 together, takes two, three strikes, three's a crowd, three guesses, on all fours, six feet under, nine lives, top
 ten, top five, top three, hundred and one things, thousand and one, hundred and ten percent, a thousand words,
 million dollar, one too many, one and done, one fell swoop, one step at a time, one size fits all, one track, one on
-one, one to one, one foot in front of the other, in one breath, one of these days, one of those days, one fine day,
+one, one to one, one foot in front of the other, in one breath, one fine day,
 one big happy, one bite at a time, one for the road, one for the books, one for one, ninety percent of the time,
 ninety nine percent of the time, nine tenths of the law, eighty twenty, 90 percent of the time, 99 percent of the
 time, 99 times out of a hundred, forty winks, eighteen wheeler, eighteen wheelers, four wheel drive, ten gallon hat,

@@ -16,14 +16,18 @@ const KEYS = wordSet('pound star hash');
 export const keyed: ClaimRule = (line, i) => {
   if (!DIGIT.has(line.word(i))) return null;
   let count = 1;
+  let naught = false;
   let until = i + 1;
   for (;;) {
     const next = line.tokens[until]?.text === '-' ? until + 1 : until;
-    if (!DIGIT.has(line.word(next))) break;
+    if (!DIGIT.has(line.word(next).replace(/'s$/, ''))) break;
     count++;
+    naught ||= line.word(next) === 'oh';
     until = next + 1;
   }
-  if (count < ENOUGH_KEYED || (count < ENOUGH && !isKeyed(line, i))) return null;
+  // "The two six oh eight": nobody counts with an oh.
+  const said = count >= ENOUGH || (count === ENOUGH - 1 && naught);
+  if (count < ENOUGH_KEYED || (!said && !isKeyed(line, i))) return null;
   if (KEYS.has(line.word(until))) return { until: until + 1, kind: 'code' };
   return unitAt(line, until, line.number(until - 1)) ? null : { until, kind: 'code' };
 };

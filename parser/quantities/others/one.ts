@@ -4,7 +4,7 @@ import { wordSet } from '../words.ts';
 import type { ClaimRule } from './claim.ts';
 
 const POINTING = wordSet(
-  'that this which no every each the some any another old new big small other wrong same good bad first second third last next',
+  'either neither that this which no every each the some any another old new big small other wrong same good bad first second third last next',
 );
 const DETERMINERS = wordSet('a an the that this my his her our their your another any some each every which no');
 /** These point without a word before them. */
