@@ -1,7 +1,8 @@
 import type { Term, Token, Vocabulary } from '../types.ts';
 import { everyday } from './everyday.ts';
+import { bonesOf, hashOf, joined, MOST_WORDS, NAMED_KINDS, type Names, namesOf, soundOf, soundsOf } from './names.ts';
 import { SHORTHAND } from './shorthand.ts';
-import { letterHeard, skeletonOf, soundAlike, soundsOfSpelling } from './sounds.ts';
+import { letterHeard, soundAlike } from './sounds.ts';
 import { anyNear, relatedTo, tradeNear } from './support.ts';
 
 /** A stretch of words that sounds like one of the trade's names, with what supports it. */
@@ -11,21 +12,13 @@ export interface HeardAs {
   because: string;
 }
 
-interface Way {
+/** The name that some sounds are likest to, and how like (0 to 1). */
+interface Likest {
   words: string;
   term: Term;
+  alike: number;
 }
 
-interface Index {
-  /** By the consonants of the whole name. */
-  byBones: Map<string, Way[]>;
-  /** Names said letter by letter, or with a letter in them: "o s b", "j channel". */
-  byLetters: Map<string, { words: string; term: Term }>;
-}
-
-/** What is bought, carried and worked on; flaws and colours are everyday words. */
-const KINDS = new Set(['material', 'part', 'fixture', 'tool', 'surface']);
-const MOST_WORDS = 3;
 const SHORTEST = 4;
 /** Several plain words that sound this like a name were that name; one plain word must sound the very same. */
 const ALIKE = 0.9;
@@ -49,91 +42,32 @@ const BEFORE_NOUN = new Set(
   'the a an this that new old each every another bad broken cracked loose both two three four five'.split(' '),
 );
 
-const indexes = new WeakMap<Vocabulary, Index>();
-const spoken = new Map<string, { sounds: string; bones: string }>();
-const MOST_SPOKEN = 20_000;
-
-function said(word: string): { sounds: string; bones: string } {
-  let known = spoken.get(word);
-  if (!known) {
-    const letters = word.replace(/[^a-z]/g, '');
-    known = { sounds: soundsOfSpelling(letters), bones: skeletonOf(letters) };
-    if (spoken.size >= MOST_SPOKEN) spoken.clear();
-    spoken.set(word, known);
-  }
-  return known;
-}
-
-const soundsOf = (words: string) =>
-  words
-    .split(/[ -]/)
-    .map((word) => said(word).sounds)
-    .join('');
-
-/** The bones of words run together: a consonant that ends one and starts the next is heard once. */
-function joined(bones: string, next: string): string {
-  return bones.endsWith(next[0] ?? '-') ? bones + next.slice(1) : bones + next;
-}
-
-function indexOf(vocabulary: Vocabulary): Index {
-  const built = indexes.get(vocabulary);
-  if (built) return built;
-  const index: Index = { byBones: new Map(), byLetters: new Map() };
-  for (const term of vocabulary.terms) {
-    if (!KINDS.has(term.kind)) continue;
-    for (const way of [term.name, ...(term.also ?? [])]) {
-      const words = way.split(/[ -]/);
-      if (/[^a-z -]/.test(way)) continue;
-      lettersOf(words, way, term, index);
-      if (words.length > MOST_WORDS || way.length < SHORTEST) continue;
-      let bones = '';
-      for (const word of words) bones = joined(bones, skeletonOf(word));
-      if (bones.length < 2) continue;
-      const list = index.byBones.get(bones);
-      const entry = { words: way, term };
-      if (list) list.push(entry);
-      else index.byBones.set(bones, [entry]);
-    }
-  }
-  indexes.set(vocabulary, index);
-  return index;
-}
-
-function lettersOf(words: readonly string[], way: string, term: Term, index: Index): void {
-  const first = words[0]!;
-  const letters = /^[a-z]{2,4}$/.test(first) && !everyday(first) ? [...first, ...words.slice(1)] : words;
-  if (letters.some((w) => w.length === 1)) index.byLetters.set(letters.join(' '), { words: way, term });
-}
-
 /** Words that sound like a name of the trade beside words that go with it, or null. */
 export function heardAs(tokens: readonly Token[], i: number, vocabulary: Vocabulary): HeardAs | null {
-  const index = indexOf(vocabulary);
-  return spelledOut(tokens, i, index, vocabulary) ?? soundedOut(tokens, i, index, vocabulary);
+  const names = namesOf(vocabulary);
+  return spelledOut(tokens, i, names, vocabulary) ?? soundedOut(tokens, i, names, vocabulary);
 }
 
 const isPlain = (token: Token | undefined) => token?.kind === 'word' && !token.skip && !/[^a-z']/.test(token.word);
 
 /** A word that the trade has of its own says what it says: "the hall light" is no wall light. */
 const isKnown = (tokens: readonly Token[], at: number, vocabulary: Vocabulary) =>
-  NAMES.has(vocabulary.match(tokens, at)?.term.kind ?? 'task');
+  KNOWN.has(vocabulary.match(tokens, at)?.term.kind ?? 'task');
 
-const NAMES = new Set([...KINDS, 'area', 'role', 'work']);
+const KNOWN = new Set([...NAMED_KINDS, 'area', 'role', 'work']);
 const COUNTS = /^(?:one|two|three|four|five|six|seven|eight|nine|ten|\w+teen|\w+ty|half|quarter)$/;
 
-function soundedOut(tokens: readonly Token[], i: number, index: Index, vocabulary: Vocabulary): HeardAs | null {
+function soundedOut(tokens: readonly Token[], i: number, names: Names, vocabulary: Vocabulary): HeardAs | null {
   if (!isPlain(tokens[i]) || OUTSIDE.has(tokens[i]!.word)) return null;
   let bones = '';
-  let sounds = '';
   let best: (HeardAs & { alike: number }) | null = null;
   for (let count = 1; count <= MOST_WORDS; count++) {
     const token = tokens[i + count - 1];
     if (!isPlain(token) || token!.word.length < 2 || (count > 1 && !token!.spaced)) break;
-    const one = said(token!.word);
-    bones = joined(bones, one.bones);
-    sounds += one.sounds;
+    bones = joined(bones, bonesOf(token!.word));
     if (bones.length < 2 || OUTSIDE.has(token!.word)) continue;
     // What costs little is asked first: few stretches sound like anything.
-    const found = likest(bones, sounds, count > 1 ? ALIKE : SURE, count, index);
+    const found = likest(tokens, i, count, bones, names);
     if (!found || found.alike <= (best?.alike ?? 0)) continue;
     const foreign = count === 1 && isForeign(token!.word, vocabulary);
     if (count === 1 && !foreign && (found.alike < 1 || !mayBeHomophone(tokens, i, vocabulary))) continue;
@@ -145,13 +79,13 @@ function soundedOut(tokens: readonly Token[], i: number, index: Index, vocabular
     if (known.length === count) continue;
     const words = tokens.slice(i, i + count).map(({ word }) => word);
     // "One fill valve", "box of one": a count is heard as nothing else, unless the name holds it.
-    if (words.some((word) => COUNTS.test(word) && !found.way.words.includes(word))) continue;
-    if (known.length && !differsBySound(words, found.way.words.split(/[ -]/), known)) continue;
+    if (words.some((word) => COUNTS.test(word) && !found.words.includes(word))) continue;
+    if (known.length && !differsBySound(words, found.words.split(/[ -]/), known)) continue;
     const sure = (foreign || count > 1) && found.alike >= SURE;
     const because =
-      relatedTo(found.way.term, tokens, i, i + count, vocabulary) ??
+      relatedTo(found.term, tokens, i, i + count, vocabulary) ??
       (sure ? (foreign ? anyNear : tradeNear)(tokens, i, i + count, vocabulary) : null);
-    if (because) best = { until: i + count, meant: found.way.words, because, alike: found.alike };
+    if (because) best = { until: i + count, meant: found.words, because, alike: found.alike };
   }
   return best && { until: best.until, meant: best.meant, because: best.because };
 }
@@ -165,7 +99,7 @@ function differsBySound(heard: readonly string[], meant: readonly string[], know
   if (heard.length !== meant.length) return false;
   return heard.every((word, k) => {
     if (known.includes(word)) return meant[k] === word;
-    const [a, b] = [said(word).sounds, said(meant[k]!).sounds];
+    const [a, b] = [soundOf(word), soundOf(meant[k]!)];
     return a[0] === b[0] && soundAlike(a, b) >= BESIDE;
   });
 }
@@ -174,29 +108,33 @@ function differsBySound(heard: readonly string[], meant: readonly string[], know
 const mayBeHomophone = (tokens: readonly Token[], i: number, vocabulary: Vocabulary) =>
   BEFORE_NOUN.has(tokens[i - 1]?.word ?? '') && !vocabulary.has(tokens[i]!.word);
 
-function likest(
-  bones: string,
-  sounds: string,
-  least: number,
-  count: number,
-  index: Index,
-): { way: Way; alike: number } | null {
-  let best: { way: Way; alike: number } | null = null;
-  const weigh = (ways: readonly Way[] | undefined) => {
-    for (const way of ways ?? []) {
-      const alike = soundAlike(sounds, soundsOf(way.words));
-      if (alike >= least && alike > (best?.alike ?? 0)) best = { way, alike };
+/** The name that the stretch of `count` words sounds likest to; the sounds are worked out where any has its bones. */
+function likest(tokens: readonly Token[], i: number, count: number, bones: string, names: Names): Likest | null {
+  const least = count > 1 ? ALIKE : SURE;
+  let sounds: string | undefined;
+  let best: Likest | null = null;
+  const weigh = (hash: number) => {
+    for (let at = names.first(hash); at >= 0; at = names.next(at)) {
+      sounds ??= soundsHeard(tokens, i, count);
+      const way = names.ways[at]!;
+      const alike = soundAlike(sounds, soundsOf(way), Math.max(least, best?.alike ?? 0));
+      if (alike >= least && alike > (best?.alike ?? 0)) best = { words: way, term: names.terms[at]!, alike };
     }
   };
-  weigh(index.byBones.get(bones));
+  weigh(hashOf(bones));
   // One consonant heard too many: "drive wall".
-  if (!best && count > 1 && bones.length >= SHORT_BONES)
-    for (let k = 0; k < bones.length; k++) weigh(index.byBones.get(bones.slice(0, k) + bones.slice(k + 1)));
+  if (!best && count > 1 && bones.length >= SHORT_BONES) for (let k = 0; k < bones.length; k++) weigh(hashOf(bones, k));
   return best;
 }
 
+function soundsHeard(tokens: readonly Token[], i: number, count: number): string {
+  let sounds = '';
+  for (let k = i; k < i + count; k++) sounds += soundOf(tokens[k]!.word);
+  return sounds;
+}
+
 /** "You eff cable", "jay channel", "tea and pea valve". */
-function spelledOut(tokens: readonly Token[], i: number, index: Index, vocabulary: Vocabulary): HeardAs | null {
+function spelledOut(tokens: readonly Token[], i: number, names: Names, vocabulary: Vocabulary): HeardAs | null {
   if (!isPlain(tokens[i])) return null;
   const letters: string[] = [];
   let found: HeardAs | null = null;
@@ -207,7 +145,7 @@ function spelledOut(tokens: readonly Token[], i: number, index: Index, vocabular
     if (k === i && letter === undefined) return null;
     if (letter !== undefined && letter !== word) heard++;
     letters.push(letter ?? word);
-    const way = heard ? index.byLetters.get(letters.join(' ')) : undefined;
+    const way = heard ? names.spelled(letters.join(' ')) : undefined;
     if (!way) continue;
     // One letter among words: its name must be no word of its own ("you bolt it").
     if (heard < 2 && letters.some((l) => l.length > 1) && !LETTER_ONLY.has(tokens[i]!.word)) continue;

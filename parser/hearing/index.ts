@@ -72,12 +72,18 @@ function shorthand(tokens: readonly Token[], text: string, vocabulary: Vocabular
       (token.word.length > 1 || /^[wn]$/.test(token.text)) &&
       !touchesDigit(tokens, i) &&
       !isSet(tokens, i)
-        ? (SHORTHAND[token.word] ?? (vocabulary.has(token.word) ? undefined : slipOf(token.word)))
+        ? (SHORTHAND[token.word] ?? slip(token.word, vocabulary))
         : undefined;
     if (!long) out.push(token);
     else for (const word of long.split(' ')) out.push({ ...token, word });
   }
   return out;
+}
+
+/** A typing slip, unless the trade has the very word. */
+function slip(word: string, vocabulary: Vocabulary): string | undefined {
+  const meant = slipOf(word);
+  return meant && !vocabulary.has(word) ? meant : undefined;
 }
 
 /** "To by fours", "for by four": dictation's spelling of a count that stands before "by". */

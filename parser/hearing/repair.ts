@@ -34,7 +34,8 @@ const NONE: readonly Likely[] = [];
 
 interface Index {
   byFirst: Map<string, Mishearing[]>;
-  bySound: Map<string, Spelling[]>;
+  /** Laid out when a word that is neither English nor trade is first heard: many notes have none. */
+  bySound: () => Map<string, Spelling[]>;
   /** Words asked about before, and the spellings that each sounds like, likest first. */
   known: Map<string, readonly Likely[]>;
 }
@@ -70,7 +71,28 @@ const BY_SOUND = new Set(['material', 'part', 'fixture', 'tool', 'surface', 'def
 function indexOf(vocabulary: Vocabulary): Index {
   const built = indexes.get(vocabulary);
   if (built) return built;
-  const index: Index = { byFirst: new Map(), bySound: new Map(), known: new Map() };
+  let sounds: Map<string, Spelling[]> | undefined;
+  const index: Index = {
+    byFirst: new Map(),
+    bySound: () => {
+      sounds ??= spellingsBySound(vocabulary.terms);
+      return sounds;
+    },
+    known: new Map(),
+  };
+  for (const term of vocabulary.terms) {
+    for (const heard of term.misheard ?? []) {
+      const words = heard.toLowerCase().split(/[\s-]+/);
+      push(index.byFirst, words[0]!, { words, heard, term });
+    }
+  }
+  for (const list of index.byFirst.values()) list.sort((a, b) => b.words.length - a.words.length);
+  indexes.set(vocabulary, index);
+  return index;
+}
+
+function spellingsBySound(terms: readonly Term[]): Map<string, Spelling[]> {
+  const bySound = new Map<string, Spelling[]>();
   // Each word of the trade stands in many names: its sounds are worked out once.
   const sounds = new Map<string, ReadonlySet<string>>();
   const soundsOnce = (word: string) => {
@@ -78,11 +100,7 @@ function indexOf(vocabulary: Vocabulary): Index {
     sounds.set(word, known);
     return known;
   };
-  for (const term of vocabulary.terms) {
-    for (const heard of term.misheard ?? []) {
-      const words = heard.toLowerCase().split(/[\s-]+/);
-      push(index.byFirst, words[0]!, { words, heard, term });
-    }
+  for (const term of terms) {
     if (!BY_SOUND.has(term.kind)) continue;
     for (const way of [term.name, ...(term.also ?? [])]) {
       // "Joint compownd": each long word of a longer name is listened for too, beside the rest of that name.
@@ -90,14 +108,11 @@ function indexOf(vocabulary: Vocabulary): Index {
       words.forEach((word, k) => {
         if (word.length < SHORTEST || /[^a-z]/.test(word)) return;
         const beside = words.length > 1 ? { before: words.slice(0, k), after: words.slice(k + 1) } : undefined;
-        for (const sound of soundsOnce(word))
-          push(index.bySound, sound, beside ? { word, term, beside } : { word, term });
+        for (const sound of soundsOnce(word)) push(bySound, sound, beside ? { word, term, beside } : { word, term });
       });
     }
   }
-  for (const list of index.byFirst.values()) list.sort((a, b) => b.words.length - a.words.length);
-  indexes.set(vocabulary, index);
-  return index;
+  return bySound;
 }
 
 function push<T>(map: Map<string, T[]>, key: string, value: T): void {
@@ -245,11 +260,11 @@ const isName = (tokens: readonly Token[], i: number) =>
 
 /** The trade's spellings that a word of no language sounds like, singular tried where the plural has none. */
 function soundsLike(word: string, index: Index, vocabulary: Vocabulary): readonly Likely[] {
-  if (vocabulary.has(word) || everyday(word) || SHORTHAND[word]) return NONE;
+  if (everyday(word) || vocabulary.has(word) || SHORTHAND[word]) return NONE;
   for (const way of new Set([word, singular(word)])) {
     const found: Likely[] = [];
     for (const sound of soundsOf(way)) {
-      for (const candidate of index.bySound.get(sound) ?? []) {
+      for (const candidate of index.bySound().get(sound) ?? []) {
         const like = JaroWinklerDistance(candidate.word, way);
         if (like > LIKE_RELATED && candidate.word !== way) found.push({ ...candidate, like });
       }
