@@ -187,7 +187,8 @@ function meantTokens(heardTokens: readonly Token[], meant: string, heard: string
   });
 }
 
-const bareWord = (token: Token | undefined) => (token ? singular(token.word.replace(/'s$/, '')) : '');
+const bareWord = (token: Token | undefined) =>
+  token ? singular(token.word.endsWith("'s") ? token.word.slice(0, -2) : token.word) : '';
 
 function listed(tokens: readonly Token[], i: number, index: Index, vocabulary: Vocabulary): Found | null {
   const ways = index.byFirst.get(tokens[i]!.word) ?? index.byFirst.get(bareWord(tokens[i]));

@@ -25,6 +25,8 @@ export class Phrases {
   readonly #next: number[] = [];
   readonly #chains = new Map<string, { first: number; last: number }>();
   readonly #laidOut = new Set<string>();
+  /** Beginnings and lengths of the first words: what fits none is no name written as two words. */
+  readonly #shapes = new Set<number>();
   #words: Set<string> | undefined;
 
   constructor(terms: readonly Term[]) {
@@ -62,6 +64,7 @@ export class Phrases {
     const whole = this.#from(tokens, index + 1, plain(first.word));
     const second = tokens[index + 1];
     if (!second?.spaced || !isHalf(first) || !isHalf(second)) return whole;
+    if (!this.#shapes.has(shapeOf(first.word, first.word.length + second.word.length))) return whole;
     // "dry wall" for "drywall".
     const halves = this.#from(tokens, index + 2, first.word + plain(second.word));
     return halves && halves.until > (whole?.until ?? 0) ? halves : whole;
@@ -72,8 +75,10 @@ export class Phrases {
     let word = start;
     let until = after;
     let best: Found | null = null;
+    const one = singular(start);
+    if (!this.#chains.has(start) && (one === start || !this.#chains.has(one))) return null;
     this.#layOut(start);
-    this.#layOut(singular(start));
+    this.#layOut(one);
     for (;;) {
       const exact = this.#ways.get(before + word);
       const term = exact ?? this.#ways.get(before + singular(word));
@@ -102,8 +107,11 @@ export class Phrases {
     this.#terms.push(term);
     this.#next.push(-1);
     const chain = this.#chains.get(first);
-    if (!chain) this.#chains.set(first, { first: at, last: at });
-    else {
+    if (!chain) {
+      this.#chains.set(first, { first: at, last: at });
+      // A plural, or a possessive heard with its apostrophe, is longer by up to two.
+      for (let more = 0; more <= 3; more++) this.#shapes.add(shapeOf(first, first.length + more));
+    } else {
       this.#next[chain.last] = at;
       chain.last = at;
     }
@@ -127,6 +135,9 @@ export class Phrases {
     }
   }
 }
+
+/** A word's first two letters and a length, as one number. */
+const shapeOf = (word: string, length: number) => (word.charCodeAt(0) << 14) ^ (word.charCodeAt(1) << 6) ^ length;
 
 const PLAIN = /^[a-z ]*$/;
 const firstOf = (said: string) => (said.includes(' ') ? said.slice(0, said.indexOf(' ')) : said);
