@@ -1,4 +1,5 @@
 import { COMMON } from './common.ts';
+import { RARE } from './rare.ts';
 
 const ENDINGS = ['s', 'es', 'ed', 'd', 'ing', 'ings', 'er', 'ers', 'r', 'rs', 'est', 'ly'];
 
@@ -7,7 +8,7 @@ const MOST_KNOWN = 20_000;
 
 /** Everyday English, inflections included: never a trade word by its sound alone. */
 export function everyday(word: string): boolean {
-  if (COMMON.has(word)) return true;
+  if (COMMON.has(word) || RARE.has(word)) return true;
   let answer = known.get(word);
   if (answer === undefined) {
     answer = isInflected(word);
