@@ -72,7 +72,7 @@ function shorthand(tokens: readonly Token[], text: string, vocabulary: Vocabular
       (token.word.length > 1 || /^[wn]$/.test(token.text)) &&
       !touchesDigit(tokens, i) &&
       !isSet(tokens, i)
-        ? (SHORTHAND[token.word] ?? slip(token.word, vocabulary))
+        ? (SHORTHAND.get(token.word) ?? slip(token.word, vocabulary))
         : undefined;
     if (!long) out.push(token);
     else for (const word of long.split(' ')) out.push({ ...token, word });
@@ -82,7 +82,8 @@ function shorthand(tokens: readonly Token[], text: string, vocabulary: Vocabular
 
 /** A typing slip, unless the trade has the very word. */
 function slip(word: string, vocabulary: Vocabulary): string | undefined {
-  const meant = slipOf(word);
+  // "Moldin", "framin": the g is dropped.
+  const meant = slipOf(word) ?? (/[a-z]{3}in$/.test(word) && vocabulary.has(`${word}g`) ? `${word}g` : null);
   return meant && !vocabulary.has(word) ? meant : undefined;
 }
 

@@ -4,7 +4,9 @@ import { singular } from '../trade/vocabulary.ts';
 import type { Repair, Term, Token, Vocabulary } from '../types.ts';
 import { everyday } from './everyday.ts';
 import { heardAs } from './heardAs.ts';
+import { soundOf } from './names.ts';
 import { SHORTHAND } from './shorthand.ts';
+import { soundAlike } from './sounds.ts';
 import { relatedTo, tradeNear } from './support.ts';
 
 interface Mishearing {
@@ -162,8 +164,9 @@ export function repair(
     }
     const [start, end] = [token.start, tokens[found.until - 1]!.end];
     const heard = text.slice(start, end);
-    repairs.push({ start, end, heard, meant: found.meant, because: found.because });
-    out.push(...meantTokens(tokens.slice(i, found.until), found.meant, heard));
+    const meant = asMany(found.meant, tokens[found.until - 1]!.word);
+    repairs.push({ start, end, heard, meant, because: found.because });
+    out.push(...meantTokens(tokens.slice(i, found.until), meant, heard));
     i = found.until;
   }
   return { tokens: out, repairs };
@@ -171,8 +174,8 @@ export function repair(
 
 /** The meant words in the places of the heard ones; where their counts differ they share the whole span. */
 function meantTokens(heardTokens: readonly Token[], meant: string, heard: string): Token[] {
-  const words = meant.split(/[\s-]+/);
   const [first, last] = [heardTokens[0]!, heardTokens.at(-1)!];
+  const words = meant.split(/[\s-]+/);
   return words.map((word, k) => {
     const ending = k === words.length - 1 && /'s$/i.test(heard) && !word.endsWith("'s") ? "'s" : '';
     const own = words.length === heardTokens.length ? heardTokens[k]! : null;
@@ -185,6 +188,14 @@ function meantTokens(heardTokens: readonly Token[], meant: string, heard: string
       spaced: own?.spaced ?? (k === 0 ? first.spaced : true),
     };
   });
+}
+
+/** "Ballusters" were several: the meant word ends as the heard one sounds. */
+function asMany(meant: string, heard: string): string {
+  if (!/[^s']s$/.test(heard) || /[sx]$/.test(meant)) return meant;
+  const last = soundOf(meant.slice(meant.search(/[^\s-]+$/)));
+  const said = soundOf(heard);
+  return soundAlike(said, `${last}s`) > soundAlike(said, last) ? `${meant}s` : meant;
 }
 
 const bareWord = (token: Token | undefined) =>
@@ -261,7 +272,7 @@ const isName = (tokens: readonly Token[], i: number) =>
 
 /** The trade's spellings that a word of no language sounds like, singular tried where the plural has none. */
 function soundsLike(word: string, index: Index, vocabulary: Vocabulary): readonly Likely[] {
-  if (everyday(word) || vocabulary.has(word) || SHORTHAND[word]) return NONE;
+  if (everyday(word) || vocabulary.has(word) || SHORTHAND.has(word)) return NONE;
   for (const way of new Set([word, singular(word)])) {
     const found: Likely[] = [];
     for (const sound of soundsOf(way)) {

@@ -7,6 +7,10 @@ const SPELT: readonly (readonly [spelling: RegExp, sound: string])[] = [
   [/^wr/, 'r'],
   [/^wh/, 'w'],
   [/mb$/, 'm'],
+  [/oh(?![aeiou])/g, 'O'],
+  // "Ducked" ends as "duct" does, "felled" nearly as "felt".
+  [/([ckpsxf]|ch|sh)ed$/, '$1t'],
+  [/(?<=[aeiou].*[^aeioutd])ed$/, 'd'],
   [/eigh|aigh/g, 'A'],
   [/igh/g, 'Y'],
   [/ough|augh/g, 'o'],
@@ -25,6 +29,7 @@ const SPELT: readonly (readonly [spelling: RegExp, sound: string])[] = [
   [/a([^aeiouyAYI])e$/, 'A$1'],
   [/e([^aeiouyAYI])e$/, 'I$1'],
   [/i([^aeiouyAYI])e$/, 'Y$1'],
+  [/(?<=[^aeiou])y([^aeiouyAYI])e$/, 'Y$1'],
   [/o([^aeiouyAYI])e$/, 'O$1'],
   [/u([^aeiouyAYI])e$/, 'U$1'],
   [/ai|ay|ei|ey/g, 'A'],
@@ -148,7 +153,7 @@ export function soundAlike(a: string, b: string, least = 0): number {
   return 1 - row[b.length]! / most;
 }
 
-const LETTERS: Readonly<Record<string, string>> = Object.fromEntries(
+const LETTERS: ReadonlyMap<string, string> = new Map(
   (
     'a:ay,eh b:bee,be c:see,sea d:dee e:ee f:eff,ef g:gee,jee h:aitch i:eye j:jay k:kay,okay l:el,elle,ell m:em n:en,in ' +
     'o:oh,owe p:pea,pee q:cue,queue r:are,our s:ess,es t:tea,tee u:you,ewe v:vee x:ex y:why z:zee,zed'
@@ -156,9 +161,9 @@ const LETTERS: Readonly<Record<string, string>> = Object.fromEntries(
     .split(' ')
     .flatMap((row) => {
       const [letter, names] = row.split(':') as [string, string];
-      return names.split(',').map((name) => [name, letter]);
+      return names.split(',').map((name): [string, string] => [name, letter]);
     }),
 );
 
 /** The letter whose name a word is heard as: "jay" is j, "eff" is f. */
-export const letterHeard = (word: string): string | undefined => (word.length === 1 ? word : LETTERS[word]);
+export const letterHeard = (word: string): string | undefined => (word.length === 1 ? word : LETTERS.get(word));
