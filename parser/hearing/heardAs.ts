@@ -38,7 +38,7 @@ const OUTSIDE = new Set(
     'a an the this that these those my your our his their its it i we he she they you me him us them and or but so if of to in on at by for ' +
     'from with as is are was were be been am do did does has have had will can not no yes up out off over down there here then than when what who ' +
     'which just also too very all-right got get gets put puts go goes went need needs want wants about into ' +
-    'foot feet inch inches yard yards gallon gallons pound pounds hour hours minute minutes day days week weeks'
+    'monday tuesday wednesday thursday friday saturday sunday mon tue tues wed thu thurs fri sat sun foot feet inch inches yard yards gallon gallons pound pounds hour hours minute minutes day days week weeks'
   ).split(' '),
 );
 /** Before a noun: a plain word here may be one. */

@@ -20,8 +20,7 @@ export function unitAt(line: Line, at: number, number: SaidNumber | null): SaidU
   const k = unitStart(line, at, number);
   const more = MORE.has(line.word(k));
   const behind = (more || WHOLE.has(line.word(k))) && number?.d === 1 ? unitAt(line, k + 1, null) : null;
-  if (behind && (behind.unit.kind === 'pack' || behind.unit.kind === 'volume'))
-    return more ? { ...behind, more } : behind;
+  if (behind && /^(?:pack|volume|time)$/.test(behind.unit.kind)) return more ? { ...behind, more } : behind;
   if (line.tokens[k] === undefined || line.tokens[k]!.kind === 'number') return null;
   let name = '';
   let found: SaidUnit | null = null;

@@ -24,6 +24,7 @@ const DUE = wordSet('due dated by until till before starting since lands arrives
 /** "May 5", "june 3", 4/12/2026, "due 6/1", "by 3/4". A slash pair is a fraction unless something says that it is a day. */
 export const date: ClaimRule = (line, i) => {
   if (!isDigits(line, i)) return null;
+  if (/^\d{1,4}-\d{1,2}-\d{2,4}$/.test(dashedAt(line, i))) return { until: i + 5, kind: 'date' };
   const n = Number(line.tokens[i]!.text);
   const month = MONTHS.has(line.word(i - 1)) || /^(?:May|March|Mar)$/.test(line.tokens[i - 1]?.text ?? '');
   if (month && n >= 1 && n <= 31) return unitAt(line, i + 1, line.number(i)) ? null : { until: i + 1, kind: 'date' };
@@ -33,6 +34,12 @@ export const date: ClaimRule = (line, i) => {
   const cue = DUE.has(line.word(i - 1)) || (line.word(i - 1) === 'on' && line.tokens[i + 3]?.kind !== 'word');
   return cue && day >= 1 && day <= 31 && !unitAt(line, i + 3, line.number(i)) ? { until: i + 3, kind: 'date' } : null;
 };
+
+/** `2026-11-11`, `11-11-26`, as written; empty where they stand apart. */
+const dashedAt = (line: Line, i: number) =>
+  line.word(i + 1) === '-' && [1, 2, 3, 4].every((k) => line.tight(i + k)) && !line.tight(i + 5)
+    ? [0, 1, 2, 3, 4].map((k) => line.word(i + k)).join('')
+    : '';
 
 const slashed = (line: Line, k: number) =>
   line.tokens[k]?.text === '/' && line.tight(k) && isDigits(line, k + 1) && line.tight(k + 1);
