@@ -30,6 +30,11 @@ function shorthand(tokens: readonly Token[], text: string, vocabulary: Vocabular
   const out: Token[] = [];
   for (let i = 0; i < tokens.length; i++) {
     const token = tokens[i]!;
+    const count = countHeard(tokens, i);
+    if (count) {
+      out.push({ ...token, word: count });
+      continue;
+    }
     const room = ROOM_NUMBER.exec(token.word);
     if (room && token.kind === 'word') {
       out.push({ ...token, word: 'bedroom' }, { ...token, kind: 'word', word: room[1]!, spaced: true });
@@ -67,13 +72,37 @@ function shorthand(tokens: readonly Token[], text: string, vocabulary: Vocabular
       (token.word.length > 1 || /^[wn]$/.test(token.text)) &&
       !touchesDigit(tokens, i) &&
       !isSet(tokens, i)
-        ? (SHORTHAND[token.word] ?? (vocabulary.has(token.word) ? undefined : slipOf(token.word)))
+        ? (SHORTHAND.get(token.word) ?? slip(token.word, vocabulary))
         : undefined;
     if (!long) out.push(token);
     else for (const word of long.split(' ')) out.push({ ...token, word });
   }
   return out;
 }
+
+/** A typing slip, unless the trade has the very word. */
+function slip(word: string, vocabulary: Vocabulary): string | undefined {
+  // "Moldin", "framin": the g is dropped.
+  const meant = slipOf(word) ?? (/[a-z]{3}in$/.test(word) && vocabulary.has(`${word}g`) ? `${word}g` : null);
+  return meant && !vocabulary.has(word) ? meant : undefined;
+}
+
+/** "To by fours", "for by four": dictation's spelling of a count that stands before "by". */
+const countHeard = (tokens: readonly Token[], i: number) =>
+  tokens[i + 1]?.word === 'by' &&
+  /^(?:[2468]|10|12|two|four|six|eight|ten|twelve|twos|fours|sixes|eights|tens|twelves)$/.test(
+    tokens[i + 2]?.word ?? '',
+  )
+    ? HOMOPHONES.get(tokens[i]!.word)
+    : undefined;
+
+const HOMOPHONES: ReadonlyMap<string, string> = new Map([
+  ['to', 'two'],
+  ['too', 'two'],
+  ['for', 'four'],
+  ['fore', 'four'],
+  ['won', 'one'],
+]);
 
 /** "A gear kit", "two injection kits": goods, and no kitchen. */
 const isSet = (tokens: readonly Token[], i: number) =>

@@ -4,7 +4,9 @@ import { singular } from '../trade/vocabulary.ts';
 import type { Repair, Term, Token, Vocabulary } from '../types.ts';
 import { everyday } from './everyday.ts';
 import { heardAs } from './heardAs.ts';
+import { soundOf } from './names.ts';
 import { SHORTHAND } from './shorthand.ts';
+import { soundAlike } from './sounds.ts';
 import { relatedTo, tradeNear } from './support.ts';
 
 interface Mishearing {
@@ -34,7 +36,8 @@ const NONE: readonly Likely[] = [];
 
 interface Index {
   byFirst: Map<string, Mishearing[]>;
-  bySound: Map<string, Spelling[]>;
+  /** Laid out when a word that is neither English nor trade is first heard: many notes have none. */
+  bySound: () => Map<string, Spelling[]>;
   /** Words asked about before, and the spellings that each sounds like, likest first. */
   known: Map<string, readonly Likely[]>;
 }
@@ -70,7 +73,28 @@ const BY_SOUND = new Set(['material', 'part', 'fixture', 'tool', 'surface', 'def
 function indexOf(vocabulary: Vocabulary): Index {
   const built = indexes.get(vocabulary);
   if (built) return built;
-  const index: Index = { byFirst: new Map(), bySound: new Map(), known: new Map() };
+  let sounds: Map<string, Spelling[]> | undefined;
+  const index: Index = {
+    byFirst: new Map(),
+    bySound: () => {
+      sounds ??= spellingsBySound(vocabulary.terms);
+      return sounds;
+    },
+    known: new Map(),
+  };
+  for (const term of vocabulary.terms) {
+    for (const heard of term.misheard ?? []) {
+      const words = heard.toLowerCase().split(/[\s-]+/);
+      push(index.byFirst, words[0]!, { words, heard, term });
+    }
+  }
+  for (const list of index.byFirst.values()) list.sort((a, b) => b.words.length - a.words.length);
+  indexes.set(vocabulary, index);
+  return index;
+}
+
+function spellingsBySound(terms: readonly Term[]): Map<string, Spelling[]> {
+  const bySound = new Map<string, Spelling[]>();
   // Each word of the trade stands in many names: its sounds are worked out once.
   const sounds = new Map<string, ReadonlySet<string>>();
   const soundsOnce = (word: string) => {
@@ -78,11 +102,7 @@ function indexOf(vocabulary: Vocabulary): Index {
     sounds.set(word, known);
     return known;
   };
-  for (const term of vocabulary.terms) {
-    for (const heard of term.misheard ?? []) {
-      const words = heard.toLowerCase().split(/[\s-]+/);
-      push(index.byFirst, words[0]!, { words, heard, term });
-    }
+  for (const term of terms) {
     if (!BY_SOUND.has(term.kind)) continue;
     for (const way of [term.name, ...(term.also ?? [])]) {
       // "Joint compownd": each long word of a longer name is listened for too, beside the rest of that name.
@@ -90,14 +110,11 @@ function indexOf(vocabulary: Vocabulary): Index {
       words.forEach((word, k) => {
         if (word.length < SHORTEST || /[^a-z]/.test(word)) return;
         const beside = words.length > 1 ? { before: words.slice(0, k), after: words.slice(k + 1) } : undefined;
-        for (const sound of soundsOnce(word))
-          push(index.bySound, sound, beside ? { word, term, beside } : { word, term });
+        for (const sound of soundsOnce(word)) push(bySound, sound, beside ? { word, term, beside } : { word, term });
       });
     }
   }
-  for (const list of index.byFirst.values()) list.sort((a, b) => b.words.length - a.words.length);
-  indexes.set(vocabulary, index);
-  return index;
+  return bySound;
 }
 
 function push<T>(map: Map<string, T[]>, key: string, value: T): void {
@@ -147,8 +164,9 @@ export function repair(
     }
     const [start, end] = [token.start, tokens[found.until - 1]!.end];
     const heard = text.slice(start, end);
-    repairs.push({ start, end, heard, meant: found.meant, because: found.because });
-    out.push(...meantTokens(tokens.slice(i, found.until), found.meant, heard));
+    const meant = asMany(found.meant, tokens[found.until - 1]!.word);
+    repairs.push({ start, end, heard, meant, because: found.because });
+    out.push(...meantTokens(tokens.slice(i, found.until), meant, heard));
     i = found.until;
   }
   return { tokens: out, repairs };
@@ -156,8 +174,8 @@ export function repair(
 
 /** The meant words in the places of the heard ones; where their counts differ they share the whole span. */
 function meantTokens(heardTokens: readonly Token[], meant: string, heard: string): Token[] {
-  const words = meant.split(/[\s-]+/);
   const [first, last] = [heardTokens[0]!, heardTokens.at(-1)!];
+  const words = meant.split(/[\s-]+/);
   return words.map((word, k) => {
     const ending = k === words.length - 1 && /'s$/i.test(heard) && !word.endsWith("'s") ? "'s" : '';
     const own = words.length === heardTokens.length ? heardTokens[k]! : null;
@@ -172,7 +190,16 @@ function meantTokens(heardTokens: readonly Token[], meant: string, heard: string
   });
 }
 
-const bareWord = (token: Token | undefined) => (token ? singular(token.word.replace(/'s$/, '')) : '');
+/** "Ballusters" were several: the meant word ends as the heard one sounds. */
+function asMany(meant: string, heard: string): string {
+  if (!/[^s']s$/.test(heard) || /[sx]$/.test(meant)) return meant;
+  const last = soundOf(meant.slice(meant.search(/[^\s-]+$/)));
+  const said = soundOf(heard);
+  return soundAlike(said, `${last}s`) > soundAlike(said, last) ? `${meant}s` : meant;
+}
+
+const bareWord = (token: Token | undefined) =>
+  token ? singular(token.word.endsWith("'s") ? token.word.slice(0, -2) : token.word) : '';
 
 function listed(tokens: readonly Token[], i: number, index: Index, vocabulary: Vocabulary): Found | null {
   const ways = index.byFirst.get(tokens[i]!.word) ?? index.byFirst.get(bareWord(tokens[i]));
@@ -245,11 +272,11 @@ const isName = (tokens: readonly Token[], i: number) =>
 
 /** The trade's spellings that a word of no language sounds like, singular tried where the plural has none. */
 function soundsLike(word: string, index: Index, vocabulary: Vocabulary): readonly Likely[] {
-  if (vocabulary.has(word) || everyday(word) || SHORTHAND[word]) return NONE;
+  if (everyday(word) || vocabulary.has(word) || SHORTHAND.has(word)) return NONE;
   for (const way of new Set([word, singular(word)])) {
     const found: Likely[] = [];
     for (const sound of soundsOf(way)) {
-      for (const candidate of index.bySound.get(sound) ?? []) {
+      for (const candidate of index.bySound().get(sound) ?? []) {
         const like = JaroWinklerDistance(candidate.word, way);
         if (like > LIKE_RELATED && candidate.word !== way) found.push({ ...candidate, like });
       }

@@ -1,11 +1,11 @@
 import type { Draft } from './draft.ts';
+import { feetDashInches, feetUnsaid, INCH, inchesBehind } from './feet.ts';
 import type { Line } from './line.ts';
 import type { SaidNumber } from './numbers.ts';
 import { endsPhrase, unitAt } from './unitAt.ts';
 import { unitNamed } from './units.ts';
 import { wordSet } from './words.ts';
 
-const INCH = unitNamed('in')!;
 const EACH = unitNamed('each')!;
 
 /** One number with its unit: the reading that starts at `i`, or null where none can be made for sure. */
@@ -78,6 +78,9 @@ function onTape(line: Line, draft: Draft, number: SaidNumber): Draft | null {
 /** "Shave a half off", "a fat half": a tape's half; "half the crew", "half decent" count nothing. */
 function isTapeHalf(line: Line, draft: Draft): boolean {
   const before = line.word(draft.from - 1);
+  // "Three quarter by half reducer".
+  if (before === 'by' && /^(?:half|quarters?|eighths?|sixteenths?|inch|inches)$/.test(line.word(draft.from - 2)))
+    return true;
   return /^(?:a|one|an)$/.test(line.word(draft.from))
     ? endsPhrase(line, draft.until)
     : /^(?:strong|fat|full|heavy|light|scant|shy)$/.test(before) ||
@@ -143,9 +146,11 @@ function unitFirstAt(line: Line, i: number): Draft | null {
   const k = /^(?:a|an|one)$/.test(line.word(i)) ? i + 1 : i;
   if (line.word(k + 1) !== 'and' || line.tokens[k]!.kind !== 'word' || line.word(k).length < 3) return null;
   const unit = unitNamed(line.word(k));
-  if (!unit || !/^(?:length|pack|volume|time|weight)$/.test(unit.kind) || (k === i && unit.unit !== 'in')) return null;
+  if (!unit || !/^(?:length|pack|volume|time|weight)$/.test(unit.kind)) return null;
   if (k === i && line.number(i - 1)) return null;
   const part = line.number(k + 2);
+  // "Gallon and a half" with no article before it: only with one behind.
+  if (k === i && unit.unit !== 'in' && !(part?.d === 2 && line.word(k + 2) === 'a')) return null;
   if (part?.shape !== 'fraction' || (part.n === 1 && !/^(?:a|an|one|\d.*)$/.test(line.word(k + 2)))) return null;
   const own = unitAt(line, part.until, part);
   if (own && (unit.kind !== 'length' || own.unit !== unit)) return null;
@@ -167,81 +172,6 @@ function partBehind(line: Line, draft: Draft): Draft {
   if (part.d > 2 && draft.unit?.unit !== 'in') return draft;
   if (part.n === 1 && !/^(?:a|one|half|medio|media)$/.test(line.word(draft.until + 1))) return draft;
   return { ...draft, n: draft.n * part.d + part.n, d: part.d, until: part.until, shape: 'mixed' };
-}
-
-/** `6'-8 1/2"`, "twelve foot four and a half", `8 ft 4`: a number behind feet is inches and is added to them. */
-function inchesBehind(line: Line, draft: Draft): Draft {
-  if (draft.unit?.unit !== 'ft' || draft.d !== 1 || draft.n < 1) return draft;
-  const joint = line.tokens[draft.until];
-  const dash = joint !== undefined && /^[-–]$/.test(joint.text) && line.tight(draft.until + 1);
-  const named = joint?.text === ',' || joint?.word === 'and';
-  const k = dash || named ? draft.until + 1 : draft.until;
-  const inches = line.number(k);
-  if (!inches || inches.article || inches.n >= 12 * inches.d || (inches.n === 0 && inches.inWords)) return draft;
-  const behind = unitAt(line, inches.until, inches);
-  // "5-ft 6-1/2 tub": behind feet and a part of an inch stands the thing itself, nothing that is packed by the tub.
-  const own = behind?.unit.kind === 'pack' && inches.d > 1 ? null : behind;
-  if (own ? own.unit !== INCH : named || !areInches(line, inches)) return draft;
-  // "Sixteen foot, four inch thick" are two sizes.
-  if (joint?.text === ',' && own && /^(?:thick|deep|wide|tall|high|long)$/.test(line.word(own.until))) return draft;
-  return {
-    ...draft,
-    n: draft.n * 12 * inches.d + inches.n,
-    d: inches.d,
-    until: own?.until ?? inches.until,
-    unit: INCH,
-    shape: 'mixed',
-    rule: 'quantity/feet-inches',
-  };
-}
-
-/** "Eight three and a half": feet with the word swallowed, which nobody can know for sure. */
-function feetUnsaid(line: Line, draft: Draft, feet: SaidNumber): Draft | null {
-  if (feet.shape !== 'whole' || !feet.inWords || feet.pieces || feet.n < 5 || feet.n > 20) return null;
-  const inches = line.number(feet.until);
-  if (inches?.shape !== 'mixed' || !inches.inWords || inches.n >= 12 * inches.d) return null;
-  if (line.word(feet.until - 1) !== line.word(draft.from) || !endsPhrase(line, inches.until)) return null;
-  const rest = `${Math.floor(inches.n / inches.d)}-${inches.n % inches.d}/${inches.d}`;
-  return {
-    ...draft,
-    n: feet.n * 12 * inches.d + inches.n,
-    d: inches.d,
-    until: inches.until,
-    unit: INCH,
-    unitFrom: 'implied',
-    shape: 'mixed',
-    rule: 'quantity/feet-inches',
-    doubt: `${feet.n} ft ${rest} in, or ${feet.n} of ${rest} in?`,
-  };
-}
-
-/** `7 ft x 8-4`: beside feet that were said, a dash joins feet and inches. Elsewhere `8-4` may be a range or a code. */
-export function feetDashInches(line: Line, i: number): Draft | null {
-  const [feet, inches] = [line.tokens[i], line.tokens[i + 2]];
-  const beside = /^(?:x|by|×)$/.test(line.word(i - 1)) && unitNamed(line.word(i - 2))?.unit === 'ft';
-  const dashed = line.tokens[i + 1]?.text === '-' && line.tight(i + 1) && line.tight(i + 2);
-  if (!beside || !dashed || !/^[1-9]\d?$/.test(feet?.text ?? '') || !/^(?:\d|1[01])$/.test(inches!.text)) return null;
-  if (unitAt(line, i + 3, null) || (line.tight(i + 3) && !/^[.,;)]$/.test(line.tokens[i + 3]?.text ?? '.')))
-    return null;
-  const n = Number(feet!.text) * 12 + Number(inches!.text);
-  const rule = 'quantity/feet-inches';
-  return { n, d: 1, from: i, until: i + 3, unit: INCH, unitFrom: 'said', shape: 'mixed', inWords: false, rule };
-}
-
-const LUMBER = wordSet('two four six eight ten twelve fours sixes eights tens twelves 2 3 4 6 8 10 12');
-
-/** "Six foot eight header" but "eight foot two brackets", "twelve foot two by fours". */
-function areInches(line: Line, inches: SaidNumber): boolean {
-  const next = line.tokens[inches.until];
-  if (/^(?:by|x|×)$/.test(next?.word ?? '')) {
-    const nominal = inches.d === 1 && /^(?:one|two|four|six|1|2|4|6)$/.test(line.word(inches.until - 1));
-    const other = line.number(inches.until + 1);
-    return !(nominal && LUMBER.has(line.word(inches.until + 1)) && !(other && unitAt(line, other.until, other)));
-  }
-  // "Eighty four feet, one straight run": the one counts the run.
-  if (line.word(inches.until - 1) === 'one' && inches.d === 1 && !endsPhrase(line, inches.until)) return false;
-  if (next && !next.spaced && /^[/'’]$/.test(next.text)) return false;
-  return inches.d > 1 || endsPhrase(line, inches.until) || !/[^s]s$/.test(next?.word ?? '');
 }
 
 /** "Minus ten degrees", "-5 C": only of temperatures; elsewhere a hyphen joins and never negates. */

@@ -86,6 +86,10 @@ function spokenHundreds(line: Line, i: number, first: Whole): Whole | null {
   const rest = belowHundred(line, i + 1);
   if (!rest || rest.n < 10 || isThirtySecond(line, i + 1)) return null;
   if (PARTS.has(line.word(rest.until))) return null;
+  // "Five ten and a half": feet and inches, the words swallowed.
+  const part =
+    line.word(rest.until) === 'and' && (PARTS.has(line.word(rest.until + 2)) || PARTS.has(line.word(rest.until + 1)));
+  if (part && first.n >= 5 && rest.n < 12) return null;
   const unit = line.word(rest.until);
   const next = line.tokens[rest.until + 1];
   if (/^footers?$/.test(unit)) return null;

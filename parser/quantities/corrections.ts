@@ -22,7 +22,7 @@ export function correct(line: Line, all: readonly Token[], drafts: readonly Draf
     const next = drafts[i]!;
     const back = out.at(-1);
     const marker = back ? markerBetween(line, all, back, next) : null;
-    if (!back || marker === null || !sameSort(back, next)) {
+    if (!back || marker === null || !sameSort(back, next) || isOfGoods(line, back, next)) {
       out.push(next);
       continue;
     }
@@ -52,6 +52,13 @@ const tiedTo = (drafts: readonly Draft[], i: number, first: Draft) =>
 
 const sameSort = (a: Draft, b: Draft) =>
   a.unit === null || b.unit === null || a.unit.kind === b.unit.kind || b.unitFrom === 'implied';
+
+/** "An inch and a half, no, get two": a count of goods takes back no size. */
+const isOfGoods = (line: Line, back: Draft, next: Draft) =>
+  next.unit === null &&
+  /^(?:get|need|want|order|buy|bring|grab)$/.test(line.word(next.from - 1)) &&
+  back.unit !== null &&
+  !/^(?:pack|count)$/.test(back.unit.kind);
 
 /** Where in all the note's tokens the taking-back starts, its comma with it. */
 function markerBetween(line: Line, all: readonly Token[], back: Draft, next: Draft): number | null {

@@ -16,10 +16,10 @@ export function digitPartAt(line: Line, i: number): Part | null {
   return glyph ? { n: glyph[0], d: glyph[1], until: i + 1 } : slashAt(line, i);
 }
 
-/** A slash with no blanks and a tape's denominator. `12/2` is cable, `6/12` a pitch, `2/8` a door: not here. */
+/** A slash with no blanks, or one on both sides, and a tape's denominator. `12/2` is cable, `6/12` a pitch, `2/8` a door: not here. */
 function slashAt(line: Line, i: number): Part | null {
   const [a, slash, b] = [line.tokens[i], line.tokens[i + 1], line.tokens[i + 2]];
-  if (a?.kind !== 'number' || slash?.text !== '/' || slash.spaced || b?.kind !== 'number' || b.spaced) return null;
+  if (a?.kind !== 'number' || slash?.text !== '/' || b?.kind !== 'number' || slash.spaced !== b.spaced) return null;
   const [n, d] = [Number(a.text), Number(b.text)];
   if (!Number.isInteger(n) || n < 1 || !TAPE.has(d) || n >= d || line.tokens[i + 3]?.text === '/') return null;
   const ended = line.tight(i + 3) && /^(?:ths?|nds?|rds?)$/.test(line.word(i + 3));
@@ -76,7 +76,10 @@ function divisorAt(line: Line, k: number, counted: boolean): { d: number; until:
 
 /** "Quarter inch", "and half": no count said. A place in a row ("third bay") needs its unit behind it. */
 const standsBare = (line: Line, k: number, afterAnd: boolean) =>
-  !ORDINAL_PARTS.has(line.word(k)) || (!afterAnd && /^(?:inch|inches|")$/.test(line.word(k + 1)));
+  !ORDINAL_PARTS.has(line.word(k)) ||
+  (/^(?:full|fat|strong|heavy|light|scant|skinny)$/.test(line.word(k - 1)) &&
+    /^(?:eighth|sixteenth)$/.test(line.word(k))) ||
+  (!afterAnd && /^(?:inch|inches|")$/.test(line.word(k + 1)));
 
 /** "Half a sixteenth". */
 function halved(line: Line, part: Part): Part {

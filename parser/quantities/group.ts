@@ -1,5 +1,6 @@
 import type { Draft } from './draft.ts';
 import type { Line } from './line.ts';
+import { endsPhrase } from './unitAt.ts';
 import { wordSet } from './words.ts';
 
 /** Neighbouring readings that belong together, tied: `60 by 32`, `24 to 26`, `36 plus or minus 1/8`, "two on each of the four". */
@@ -62,9 +63,17 @@ function isRange(line: Line, a: Draft, b: Draft, joint: string): boolean {
   const ratio = (b.n * a.d) / (b.d * a.n);
   if (joint === ',') return a.unit === null && a.inWords && b.inWords && b.unit !== null && ratio > 1 && ratio <= 1.5;
   if (joint === '-' && line.tokens[a.until]!.spaced !== line.tokens[b.from]!.spaced) return false;
+  if (/^[-–]$/.test(joint) && countsLengths(line, a, b, ratio)) return false;
   const sameUnit = a.unit === b.unit || kind(a) === undefined || kind(b) === undefined;
   return a.n >= 0 && (!sameUnit || (ratio > 1 && (opened || ratio <= 4 || a.unitFrom !== 'none')));
 }
+
+/** "3 - 8 footers", "3-8' boards": so many boards, each so long. "2-3 inch gaps" is a range all the same. */
+const countsLengths = (line: Line, a: Draft, b: Draft, ratio: number) =>
+  a.unit === null &&
+  a.d === 1 &&
+  (/^footers?$/.test(line.word(b.until - 1)) ||
+    (ratio >= 2 && b.unit?.unit === 'ft' && /[^s']s$/.test(line.word(b.until)) && !endsPhrase(line, b.until)));
 
 /** One unit said last, or first, covers the group; a unit that is only implied gives way to it. */
 export function shareUnits(drafts: readonly Draft[]): void {

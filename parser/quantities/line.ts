@@ -8,6 +8,7 @@ const NOTHING = '';
 const STARTS: ReadonlySet<string> = new Set([
   ...[ONES, TENS, PARTS, PLURALS].flatMap((words) => [...words.keys()]),
   ...wordSet('a an un una couple dozen hundred thousand x × qty quantity inch point ( $ £ €'),
+  ...wordSet('foot yard gallon quart pound hour bag box tube sheet can case roll bucket pail'),
 ]);
 
 /** The note as the readers of numbers see it: only the tokens that count, and the number that starts at each. */
@@ -21,7 +22,7 @@ export class Line {
   constructor(all: readonly Token[]) {
     const counting: Token[] = [];
     all.forEach((token, i) => {
-      if (token.skip) return;
+      if (token.skip || joinsWords(all, i)) return;
       counting.push(token);
       this.#places.push(i);
     });
@@ -64,6 +65,13 @@ export class Line {
     return this.#places[i]!;
   }
 }
+
+/** The hyphens of "one-and-a-half-inch" say nothing. */
+const joinsWords = (all: readonly Token[], i: number) =>
+  all[i]!.text === '-' &&
+  !all[i]!.spaced &&
+  all[i + 1]?.spaced === false &&
+  (/^(?:and|a|an)$/.test(all[i + 1]!.word) || /^(?:and|a|an)$/.test(all[i - 1]?.word ?? ''));
 
 /** "x4" in one word. */
 const TIMES = /^[x×]\d/;

@@ -75,7 +75,9 @@ function wordsAt(line: Line, i: number): SaidNumber | null {
   if (word === 'dozen') return { n: 1, d: 1, until: i, shape: 'whole', inWords: true };
   if (word === 'point')
     return /^(?:this|that|the|at|some|which|to|a)$/.test(line.word(i - 1)) ? null : measuredPoint(line, i);
-  const whole = cardinalAt(line, i) ?? pluralAt(line, i);
+  const plural = pluralAt(line, i);
+  if (plural) return { ...plural, d: 1, shape: 'whole', inWords: true };
+  const whole = cardinalAt(line, i);
   if (!whole) {
     const article = word === 'a' || word === 'an' || word === 'un' || word === 'una';
     return article ? { n: 1, d: 1, until: i + 1, shape: 'whole', inWords: true, article: true } : null;

@@ -20,8 +20,7 @@ export function unitAt(line: Line, at: number, number: SaidNumber | null): SaidU
   const k = unitStart(line, at, number);
   const more = MORE.has(line.word(k));
   const behind = (more || WHOLE.has(line.word(k))) && number?.d === 1 ? unitAt(line, k + 1, null) : null;
-  if (behind && (behind.unit.kind === 'pack' || behind.unit.kind === 'volume'))
-    return more ? { ...behind, more } : behind;
+  if (behind && /^(?:pack|volume|time)$/.test(behind.unit.kind)) return more ? { ...behind, more } : behind;
   if (line.tokens[k] === undefined || line.tokens[k]!.kind === 'number') return null;
   let name = '';
   let found: SaidUnit | null = null;
@@ -74,6 +73,12 @@ const IN_PLACE = wordSet(
 );
 /** "In a bag on the sill": a place. */
 const PLACING = wordSet('in on inside into behind under off through from onto beside');
+/** Vessels whose name in the singular is more often half the name of a thing: "tub stopper", "can light". */
+const HALF_NAMES = wordSet('tub can tin drum sleeve');
+const IN_VESSELS = wordSet(
+  'of mud compound putty grout adhesive mastic glue paste grease wax spackle filler thinset paint primer foam stain sealer sealant varnish ' +
+    'solvent thinner cement lacquer lube spray pvc joint all-purpose all wood contact black white grey gray clear poly latex enamel caulk',
+);
 const NOT_PACKED = wordSet(
   'light lights trap opener bolt bolts drain spout spouts surround beam beams nails screws spring cutter saw bay bays store house end',
 );
@@ -140,16 +145,37 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
   if (AFTER_DIGITS.has(name) && !digits) return false;
   if (name === 'pt') return digits && (tight || next === 'of');
   if (name === 'footer' || name === 'footers') return number !== null && number.d === 1 && number.n >= 6;
-  if (name === 'square') return number !== null && (number.n === 1 || next === 'of');
+  if (name === 'square') return number !== null && (number.n === 1 || next === 'of' || isOfRoof(line, from, number));
   if (name === 'each') return next !== 'of' && number?.d === 1;
   if (unit.kind === 'count') return number === null || number.d === 1;
   if (unit.kind === 'pack') {
     // "1-1/4 coil nails", "3/8 box": nothing is packed in eighths; "four can lights": a light, not a can.
     if (number && number.d > 4 && !number.inWords && number.shape !== 'decimal') return false;
-    return !(NOT_PACKED.has(next) && token.word === unit.unit);
+    return !(token.word === unit.unit
+      ? isHalfName(line, until, unit.unit)
+      : name === 'cans' && areLights(line, from, next));
   }
   return true;
 }
+
+/** "Two tub stoppers", "four can lights": the thing's own name, not what it comes in. */
+const isHalfName = (line: Line, until: number, unit: string) =>
+  NOT_PACKED.has(line.word(until)) ||
+  (HALF_NAMES.has(unit) && !endsPhrase(line, until) && !IN_VESSELS.has(line.word(until)));
+
+const LIT = wordSet(
+  'light lights led leds dimmer dimmers watt watts lamp lamps recessed wired switch switched trim trims load',
+);
+
+/** "Eleven cans at 13 watts": lights let into the ceiling. */
+const areLights = (line: Line, at: number, next: string) =>
+  next !== 'of' && [-8, -7, -6, -5, -4, -3, -2, 1, 2, 3, 4, 5].some((d) => LIT.has(line.word(at + d)));
+
+const ROOFING = wordSet('roof roofing shingle shingles felt underlayment waste ridge ice tarp slate metal bundles');
+
+/** "Twenty eight and a third square with the waste": of roofing; a "twelve square" hole elsewhere is twelve inches. */
+const isOfRoof = (line: Line, from: number, number: SaidNumber) =>
+  number.d === 3 || [-9, -8, -7, -6, -5, -4, -3, -2, 1, 2, 3, 4, 5, 6].some((d) => ROOFING.has(line.word(from + d)));
 
 const tempered = (line: Line, at: number) =>
   [-8, -7, -6, -5, -4, -3, 1, 2, 3].some((d) => WARMTH.has(line.word(at + d)));
@@ -163,7 +189,9 @@ function articleFits(line: Line, from: number, next: string, unit: Unit, name: s
       if (PLACING.has(line.word(from - 2)) && next !== 'of') return false;
       return (
         unit.unit !== 'each' &&
-        (next === 'of' || (!unit.close && (unit.unit !== 'box' || GETTING.has(line.word(from - 2)))))
+        (next === 'of' ||
+          (next === 'or' && line.word(from + 2) === 'two') ||
+          (!unit.close && (unit.unit !== 'box' || GETTING.has(line.word(from - 2)))))
       );
     case 'length':
       return unit.unit !== 'yd' || next === 'of';
@@ -173,7 +201,7 @@ function articleFits(line: Line, from: number, next: string, unit: Unit, name: s
       return !/^(?:ago|off|or|to)$/.test(next) && !/^(?:once|twice|times|per|half)$/.test(line.word(from - 2));
     case 'volume':
     case 'weight':
-      return true;
+      return unit.unit !== 'cup' || next === 'of';
     default:
       return false;
   }

@@ -55,6 +55,7 @@ const ROWS: readonly UnitRow[] = [
   { unit: 'gal', kind: 'volume', factor: '231', names: 'gallon gallons gal gals' },
   { unit: 'qt', kind: 'volume', factor: '231/4', names: 'quart quarts qt qts' },
   { unit: 'pt', kind: 'volume', factor: '231/8', names: 'pint pints pt' },
+  { unit: 'cup', kind: 'volume', factor: '231/16', names: 'cup cups' },
   { unit: 'fl oz', kind: 'volume', factor: '231/128', names: 'fluid-ounce fluid-ounces fl-oz' },
   {
     unit: 'L',
@@ -80,6 +81,8 @@ const ROWS: readonly UnitRow[] = [
   { unit: 'mA', kind: 'current', names: 'milliamp milliamps ma' },
   { unit: 'V', kind: 'voltage', names: 'volt volts v vac voltios' },
   { unit: 'W', kind: 'power', names: 'watt watts w' },
+  { unit: 'Ah', kind: 'other', names: 'amp-hour amp-hours ah' },
+  { unit: 'kWh', kind: 'other', names: 'kilowatt-hour kilowatt-hours kwh' },
   { unit: 'kW', kind: 'power', names: 'kilowatt kilowatts kw' },
   { unit: 'hp', kind: 'power', names: 'hp horsepower' },
   { unit: 'BTU', kind: 'power', names: 'btu btus btuh' },

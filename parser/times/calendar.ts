@@ -121,7 +121,10 @@ export const monthDay: Rule = (talk, i) => {
   const month = MONTHS.get(talk.word(i));
   if (month === undefined) return null;
   const at = talk.word(i + 1) === '.' ? i + 2 : i + 1;
-  const after = ordinalAt(talk, at) ?? (plainDay(talk, at) ? { day: Number(talk.word(at)), until: at + 1 } : null);
+  // "November the first".
+  const after =
+    ordinalAt(talk, talk.word(at) === 'the' ? at + 1 : at) ??
+    (plainDay(talk, at) ? { day: Number(talk.word(at)), until: at + 1 } : null);
   const day = after?.day ?? (plainDay(talk, i - 1) ? Number(talk.word(i - 1)) : null);
   if (!day) return null;
   let until = after?.until ?? i + 1;
@@ -144,12 +147,26 @@ const plainDay = (talk: Talk, i: number) =>
   talk.word(i - 1) !== '/' &&
   !/^(?:inch|inches|feet|foot|ft|in|more|of|x|boxes|bags)$/.test(talk.word(i + 1));
 
+/** `2026-11-11`, `11-11-26`: three figures and two hyphens, the year with four digits or after a month and a day. */
+function dashDate(talk: Talk, i: number): Found | null {
+  const figures = [i, i + 2, i + 4].map((k) => talk.word(k));
+  if (talk.word(i + 1) !== '-' || talk.word(i + 3) !== '-' || talk.tokens[i + 1]!.spaced || talk.tokens[i + 3]!.spaced)
+    return null;
+  const iso = /^20\d\d \d\d \d\d$/.test(figures.join(' '));
+  if (!iso && !/^\d{1,2} \d{1,2} (?:20)?\d\d$/.test(figures.join(' '))) return null;
+  const [a, b, c] = figures.map(Number) as [number, number, number];
+  const date = iso ? dateIn(talk, b, c, a) : dateIn(talk, a, b, 2000 + (c % 100));
+  return date ? { until: i + 5, date, rule: 'time/dashed' } : null;
+}
+
 const STRONG_CUE =
   /^(?:by|due|until|till|til|lands?|arrives?|ships?|date|dated|starting|delivers?|thru|comes?|closes?)$/;
 const WEAK_CUE = /^(?:on|before|b4|after|is|for|up|in|to|from)$/;
 
 /** `6/1`, `9/3/26`: a slash is a fraction first, so a date needs a cue before it, or a year. */
 export const slashDate: Rule = (talk, i) => {
+  const dashed = dashDate(talk, i);
+  if (dashed) return dashed;
   const [a, mark, b] = [talk.tokens[i], talk.tokens[i + 1], talk.tokens[i + 2]];
   if (a?.kind !== 'number' || mark?.text !== '/' || b?.kind !== 'number') return null;
   if (!/^\d{1,2}$/.test(a.text) || !/^\d{1,2}$/.test(b.text)) return null;

@@ -1,7 +1,12 @@
 import type { Talk } from './talk.ts';
 
 const HOURS = 'one two three four five six seven eight nine ten eleven twelve'.split(' ');
-const MINUTES: Record<string, number> = { fifteen: 15, twenty: 20, thirty: 30, 'forty-five': 45 };
+const MINUTES: ReadonlyMap<string, number> = new Map([
+  ['fifteen', 15],
+  ['twenty', 20],
+  ['thirty', 30],
+  ['forty-five', 45],
+]);
 
 /** `HH:MM` where a time of day follows the day ("tomorrow around seven thirty", "friday at 8", "thursday noon"). */
 export function clockAfter(talk: Talk, until: number): string | undefined {
@@ -13,7 +18,7 @@ export function clockAfter(talk: Talk, until: number): string | undefined {
   let hour = /^\d{1,2}$/.test(said) ? Number(said) : HOURS.indexOf(said) + 1;
   if (hour < 1 || hour > 23) return undefined;
   let next = until + 2;
-  let minutes = MINUTES[talk.word(next)];
+  let minutes = MINUTES.get(talk.word(next));
   if (minutes !== undefined) next++;
   else if (talk.word(next) === ':' && /^\d\d$/.test(talk.word(next + 1))) {
     minutes = Number(talk.word(next + 1));

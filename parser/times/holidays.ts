@@ -1,5 +1,5 @@
 import { addDays, weekdayOf } from './days.ts';
-import type { Rule } from './talk.ts';
+import type { Found, Rule, Talk } from './talk.ts';
 
 const first = (year: number, month: number) => `${year}-${String(month).padStart(2, '0')}-01`;
 
@@ -21,6 +21,9 @@ const HOLIDAYS: readonly (readonly [words: string, on: (year: number) => string]
   ['memorial day', (year) => addDays(nth(year, 6, 1, 1), -7)],
   ['the fourth of july', (year) => `${year}-07-04`],
   ['fourth of july', (year) => `${year}-07-04`],
+  ['the new year', newYear],
+  ['black friday', (year) => addDays(nth(year, 11, 4, 4), 1)],
+  ['cinco de mayo', (year) => `${year}-05-05`],
   ['halloween', (year) => `${year}-10-31`],
   ['presidents day', (year) => nth(year, 2, 1, 3)],
   ["president's day", (year) => nth(year, 2, 1, 3)],
@@ -41,16 +44,38 @@ function newYear(year: number): string {
 const ROWS = HOLIDAYS.map(([words, on]) => ({ words: words.split(' '), on }));
 const OPENING = new Set(ROWS.map(({ words }) => words[0]));
 
-/** "By thanksgiving", "before christmas": the coming one. Without such a lead it may be a light or a paint. */
-export const holiday: Rule = (talk, i) => {
+/** The coming holiday that is named at `i`, whatever stands around it. */
+export function holidayAt(talk: Talk, i: number): Found | null {
   if (!OPENING.has(talk.word(i))) return null;
   const found = ROWS.find(({ words }) => talk.says(i, words));
-  // A holiday called a day is nothing else: "crew's off presidents day".
-  const cue = /^(?:by|before|b4|until|till|til|after|on|for|come|off)$/.test(talk.word(i - 1));
-  if (!found || !(cue || found.words.at(-1) === 'day')) return null;
-  const until = i + found.words.length;
-  if (!talk.ends(until)) return null;
+  if (!found) return null;
   const year = Number(talk.today.slice(0, 4));
   const date = found.on(year) >= talk.today ? found.on(year) : found.on(year + 1);
-  return { until, date, rule: 'time/holiday' };
+  return { until: i + found.words.length, date, rule: 'time/holiday' };
+}
+
+const WEEK_BESIDE: ReadonlyMap<string, number> = new Map([
+  ['of', 0],
+  ['before', -7],
+  ['after', 7],
+]);
+const LEADS = /^(?:by|before|b4|until|till|til|after|on|for|come|off|over|around)$/;
+
+/** "By thanksgiving", "before christmas": the coming one. Without such a lead it may be a light or a paint. */
+export const holiday: Rule = (talk, i) => {
+  const found = holidayAt(talk, i);
+  if (!found) return null;
+  const { date } = found;
+  // "Thanksgiving week", "the week of thanksgiving", "the week before": from its monday on.
+  const week = talk.word(found.until) === 'week';
+  const side = talk.word(i - 2) === 'week' ? WEEK_BESIDE.get(talk.word(i - 1)) : undefined;
+  if (week || side !== undefined) {
+    const from = week ? i : talk.word(i - 3) === 'the' ? i - 3 : i - 2;
+    const monday = addDays(date, (side ?? 0) - ((weekdayOf(date) + 6) % 7));
+    const until = week ? found.until + 1 : found.until;
+    return { from, until, date: monday, to: addDays(monday, 6), relation: 'during', rule: 'time/holiday-week' };
+  }
+  // A holiday called a day is nothing else: "crew's off presidents day".
+  const sure = LEADS.test(talk.word(i - 1)) || talk.word(found.until - 1) === 'day';
+  return sure && talk.ends(found.until) ? found : null;
 };

@@ -6,17 +6,20 @@ import { holiday } from './holidays.ts';
 import { monthPart } from './months.ts';
 import { endOfDay, nearDay, stretch } from './near.ts';
 import { relationBefore } from './relation.ts';
+import { shifted } from './shifts.ts';
 import { type Found, type Rule, Talk } from './talk.ts';
-import { dayOrTwo, lengthOfTime, overnight, workingDays } from './waits.ts';
+import { dayOrTwo, inSomeTime, lengthOfTime, overnight, workingDays } from './waits.ts';
 import { weekday } from './weekdays.ts';
 
 /** In the order in which they are asked; the first that answers wins. */
 const RULES: readonly Rule[] = [
+  shifted,
   nearDay,
   endOfDay,
   stretch,
   overnight,
   dayOrTwo,
+  inSomeTime,
   workingDays,
   lengthOfTime,
   monthPart,

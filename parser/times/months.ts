@@ -32,6 +32,8 @@ export const monthPart: Rule = (talk, i) => {
   }
   if (word !== 'in' && word !== 'during') return null;
   const month = MONTHS.has(talk.word(i + 1)) ? monthAt(talk, i + 1) : null;
+  if (month && talk.word(i - 1) === 'back' && talk.ends(month.until))
+    return { ...whole(addMonths(month.start, -12)), from: i, until: month.until, past: true };
   return month && talk.ends(month.until) ? { ...whole(month.start), from: i, until: month.until } : null;
 };
 

@@ -43,6 +43,8 @@ const NEAR = byFirstWord<readonly [words: readonly string[], days: number, past?
       ['the day before yesterday', -2, true],
       ['day before yesterday', -2, true],
       ['last night', -1, true],
+      ['the night before last', -2, true],
+      ['night before last', -2, true],
       ['ayer', -1, true],
     ] as const
   ).map(([words, days, past]) => [words.split(' '), days, past] as const),
@@ -85,6 +87,7 @@ interface Reach {
   date: string;
   to?: string;
   by?: true;
+  past?: true;
 }
 
 const friday = (talk: Talk) => (weekdayOf(talk.today) === 5 ? talk.today : nextWeekday(talk.today, 5));
@@ -96,6 +99,12 @@ const nextWeek = (talk: Talk): Reach => ({ date: monday(talk), to: addDays(monda
 const midNextWeek = (talk: Talk): Reach => ({ date: addDays(monday(talk), 2) });
 const startOfNextWeek = (talk: Talk): Reach => ({ date: monday(talk), to: addDays(monday(talk), 1) });
 const midweek = (talk: Talk): Reach => ({ date: nextWeekday(addDays(talk.today, -1), 3) });
+const endOfYear = (talk: Talk): Reach => ({ date: `${talk.today.slice(0, 4)}-12-31`, by: true });
+/** The fifteenth of this month, or of the next where it lies behind. */
+const midMonth = (talk: Talk): Reach => {
+  const own = `${talk.today.slice(0, 8)}15`;
+  return { date: own > talk.today ? own : addMonths(own, 1) };
+};
 const firstOfNextMonth = (talk: Talk) => `${addMonths(talk.today, 1).slice(0, 8)}01`;
 
 /** Stretches of days; longer phrases first. */
@@ -138,6 +147,14 @@ const STRETCHES = byFirstWord(
       ['later this week', (talk) => ({ date: talk.today, to: friday(talk) })],
       ['sometime this week', (talk) => ({ date: talk.today, to: friday(talk) })],
       ['this week', (talk) => ({ date: talk.today, to: friday(talk) })],
+      ['last week', (talk) => ({ date: addDays(monday(talk), -14), to: addDays(monday(talk), -8), past: true })],
+      ['first of the month', (talk) => ({ date: firstOfNextMonth(talk) })],
+      ['the end of the year', endOfYear],
+      ['end of the year', endOfYear],
+      ['end of year', endOfYear],
+      ['year end', endOfYear],
+      ['mid month', midMonth],
+      ['the middle of the month', midMonth],
       [
         'next month',
         (talk) => ({ date: firstOfNextMonth(talk), to: addDays(addMonths(firstOfNextMonth(talk), 1), -1) }),
@@ -185,6 +202,11 @@ const weekend: Rule = (talk, i) => {
   if (!/^(?:this|the|last|next|all|coming)$/.test(lead)) return null;
   const over = talk.word(i - 2) === 'over' && lead === 'the';
   if (lead === 'the' && !BEFORE_WEEKEND.test(talk.word(i - 2)) && !talk.ends(i + 1)) return null;
+  // "After the weekend": the monday.
+  if (lead === 'the' && talk.word(i - 2) === 'after') {
+    const date = addDays(nextWeekday(addDays(talk.today, -1), 6), 2);
+    return { from: i - 1, until: i + 1, date, relation: 'notBefore', rule: 'time/after-weekend' };
+  }
   const from = over ? i - 2 : i - 1;
   const past = lead === 'last' || (over && isPast(talk, from));
   const saturday = past ? lastWeekday(talk.today, 6) : nextWeekday(addDays(talk.today, -1), 6);

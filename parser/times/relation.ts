@@ -10,9 +10,16 @@ const BEFORE_EVENT =
 /** How the day bounds the work: by what stands in front of it. */
 export function relationBefore(talk: Talk, from: number): TimeRelation {
   let at = from - 1;
-  while (/^(?:on|the|noon|first|thing|end|of|day|sometime)$/.test(talk.word(at)) && at > from - 4) at--;
+  while (
+    /^(?:on|the|noon|first|thing|end|of|day|sometime|quitting|time|lunch|lunchtime|dark|close|than)$/.test(
+      talk.word(at),
+    ) &&
+    at > from - 4
+  )
+    at--;
   const before = talk.word(at);
   if (/^(?:by|due|thru|through)$/.test(before)) return 'by';
+  if (before === 'later' && talk.word(at - 1) === 'no') return 'by';
   if (/^(?:until|till|til|after|hasta)$/.test(before)) return 'notBefore';
   const lead = talk.lead(from);
   if (NEGATIVE.test(lead)) return 'notBefore';

@@ -67,11 +67,38 @@ export const workingDays: Rule = (talk, i) => {
   };
 };
 
+/** "Hold the backfill ten days", "hold off on it": work that waits, unless a test is held. */
+const isHeld = (lead: string) =>
+  /(?:^|\b(?:and|then|to|please|must|should|gotta|we'll|i'll) )hold (?:off|the|that|this|on|back)\b/.test(lead) &&
+  !/\b(?:psi|pressure|test|air|psig)\b/.test(lead);
+
+const DAYS_IN: ReadonlyMap<string, number> = new Map([
+  ['day', 1],
+  ['night', 1],
+  ['week', 7],
+]);
+const TIMED = new Map([
+  ["day's", 1],
+  ["week's", 7],
+  ["fortnight's", 14],
+]);
+
+/** "In a fortnight", "in a week's time", "give it another day". */
+export const inSomeTime: Rule = (talk, i) => {
+  if (talk.says(i, ['in', 'a', 'fortnight']))
+    return { until: i + 3, date: addDays(talk.today, 14), relation: 'on', rule: 'time/in-days' };
+  const days = talk.says(i, ['in', 'a']) && talk.word(i + 3) === 'time' ? TIMED.get(talk.word(i + 2)) : undefined;
+  if (days) return { until: i + 4, date: addDays(talk.today, days), relation: 'on', rule: 'time/in-days' };
+  const more = talk.word(i) === 'another' ? DAYS_IN.get(talk.word(i + 1)) : undefined;
+  if (!more || !(SURE_WAIT.test(talk.lead(i)) || /\b(?:give|needs?|for|wants?)\b/.test(talk.lead(i)))) return null;
+  return { until: i + 2, date: addDays(talk.today, more), relation: 'notBefore', hours: 24 * more, rule: 'time/wait' };
+};
+
 /** "In a day or two", "give it a day or so". */
 export const dayOrTwo: Rule = (talk, i) => {
   if (!/^an?$/.test(talk.word(i)) || talk.word(i + 2) !== 'or' || !/^(?:two|three|so)$/.test(talk.word(i + 3)))
     return null;
-  const unit = { day: 1, week: 7 }[talk.word(i + 1)];
+  const unit = talk.word(i + 1) === 'night' ? undefined : DAYS_IN.get(talk.word(i + 1));
   const inDays = talk.word(i - 1) === 'in';
   if (!unit || !(inDays || SURE_WAIT.test(talk.lead(i)) || /\bgive\b/.test(talk.lead(i)))) return null;
   const most = { two: 2, three: 3 }[talk.word(i + 3)] ?? 1;
@@ -115,9 +142,19 @@ function ahead(talk: Talk, i: number, quantity: Quantity, until: number, hours: 
   // "In about two weeks": the hedge stands between.
   let lead = /^(?:about|around|maybe|roughly|like)$/.test(talk.word(start - 1)) ? start - 1 : start;
   if (talk.word(lead - 1) === 'next' && talk.says(lead - 3, ['within', 'the'])) lead -= 2;
+  // "Inside of a week", "in under two weeks".
+  const inside = [['inside', 'of'], ['in', 'under'], ['in', 'less', 'than'], ['inside']].find((words) =>
+    talk.says(lead - words.length, words),
+  );
+  if (inside && hours >= LEAST_HOURS_ON)
+    return { from: lead - inside.length, until, date: endOf(talk, quantity), relation: 'by', rule: 'time/in-days' };
   const before = talk.word(lead - 1);
   const within = before === 'within' || talk.says(lead - 2, ['in', 'the']);
-  const out = talk.word(until) === 'out' ? 1 : /^from (?:now|today)$/.test(talk.join(until, until + 2)) ? 2 : 0;
+  const out = /^(?:out|away)$/.test(talk.word(until))
+    ? 1
+    : /^from (?:now|today)$/.test(talk.join(until, until + 2))
+      ? 2
+      : 0;
   if (hours < LEAST_HOURS_ON || !(before === 'in' || within || out)) return null;
   if (talk.says(until, ['in', 'a', 'row'])) return null;
   return {
@@ -136,7 +173,10 @@ function wait(talk: Talk, i: number, quantity: Quantity, until: number, hours: n
   const follow = talk.join(until, until + 3);
   if (/\b(?:in a row|business|work|working|lead)\b/.test(follow) || /^(?:of|a (?:day|week|night))\b/.test(follow))
     return null;
-  if (SPENT.test(lead) && !SURE_WAIT.test(lead)) return null;
+  if (SPENT.test(lead) && !SURE_WAIT.test(lead) && !isHeld(lead)) return null;
+  if (isHeld(lead)) return { until, date: endOf(talk, quantity), relation: 'notBefore', hours, rule: 'time/wait' };
+  if (talk.word(i - 1) === 'after' && !talk.toldOfPast(i))
+    return { until, date: endOf(talk, quantity), relation: 'notBefore', hours, rule: 'time/wait' };
   if (!WAIT_BEFORE.test(lead) && !WAIT_AFTER.test(follow)) return null;
   return { until, date: endOf(talk, quantity), relation: 'notBefore', hours, rule: 'time/wait' };
 }

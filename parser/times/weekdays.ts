@@ -29,11 +29,17 @@ export const weekday: Rule = (talk, i) => {
   const until = PART.test(talk.word(i + 1)) ? i + 2 : i + 1;
   const before = talk.word(i - 1);
   const next = nextWeekday(talk.today, day);
-  if (before === 'every' || before === 'each') return null;
+  if (before === 'every' || before === 'each' || NO_DAY.test(talk.word(i + 1))) return null;
   const dated = namedDay(talk, until);
   if (dated) return dated;
   if (before === 'last' || before === 'past')
-    return { from: i - 1, until, date: lastWeekday(talk.today, day), past: true, rule: 'time/last-weekday' };
+    return {
+      from: talk.says(i - 2, ['this', 'past']) ? i - 2 : i - 1,
+      until,
+      date: lastWeekday(talk.today, day),
+      past: true,
+      rule: 'time/last-weekday',
+    };
   const ago = weeksAgo(talk, i);
   if (ago) {
     const date = addDays(lastWeekday(talk.today, day), -7 * ago.weeks);
@@ -84,10 +90,23 @@ function weeksAgo(talk: Talk, i: number): { from: number; until?: number; weeks:
 /** "We lost monday to the rain". */
 const WASTED = /^(?:lost|missed|skipped|wasted|worked)$/;
 
+/** "Sunday best", "the monday crew": a name with a day in it. */
+const NO_DAY = /^(?:best|school|paper|papers|mug|crew|crowd|special|drivers?|football|funnies|blues)$/;
+const TO_COME = /\b(?:will|can|could|gonna|going|should|coming|comes?|do|start|starts|set|be|by|on)\b|'ll\b/;
+
 function isMeant(talk: Talk, i: number): boolean {
   const word = talk.word(i);
   if (!DOUBTFUL.has(word)) return true;
   if (CUE.test(talk.word(i - 1)) || PART.test(talk.word(i + 1))) return true;
+  // "He'll do the gas line sat": told last, of what is to come.
+  const last = talk.tokens[i + 1];
+  if (
+    (last === undefined || last.kind !== 'word') &&
+    !/^(?:i|we|he|she|it|they|the|who|that)$/.test(talk.word(i - 1)) &&
+    TO_COME.test(talk.lead(i))
+  )
+    return true;
+  if (/^(?:the|a)$/.test(talk.word(i - 1))) return false;
   if (word === 'sat' || word === 'sun') return WEEKDAYS.has(talk.word(i + 2)) && /^(?:or|and)$/.test(talk.word(i + 1));
   return !/^(?:the|it|them|two|these|those|both|that)$/.test(talk.word(i + 1));
 }
@@ -95,7 +114,8 @@ function isMeant(talk: Talk, i: number): boolean {
 /** "Friday the 14th", "monday, Aug 14": the named day wins over the coming weekday. */
 function namedDay(talk: Talk, until: number): Found | null {
   const at = talk.word(until) === ',' ? until + 1 : until;
-  const ordinal = talk.word(at) === 'the' ? theOrdinal(talk, at + 1) : null;
+  const ordinal =
+    talk.word(at) === 'the' ? theOrdinal(talk, at + 1) : /^\d{1,2}$/.test(talk.word(at)) ? theOrdinal(talk, at) : null;
   const found = ordinal && talk.ends(ordinal.until) ? ordinal : monthDay(talk, at);
   return found && (found.from ?? at) >= until - 1 ? { ...found, from: until - 1 } : null;
 }

@@ -19,7 +19,10 @@ import { PAINT } from './data/paint.ts';
 import { PLUMBING } from './data/plumbing.ts';
 import { ROLES } from './data/roles.ts';
 import { ROOFING } from './data/roofing.ts';
+import { SERVICES } from './data/services.ts';
+import { SHELL } from './data/shell.ts';
 import { SPANISH } from './data/spanish.ts';
+import { SUNDRIES } from './data/sundries.ts';
 import { SURFACES } from './data/surfaces.ts';
 import { TASKS } from './data/tasks.ts';
 import { TILE } from './data/tile.ts';
@@ -31,6 +34,9 @@ const SHEETS = [
   ...[TILE, PAINT, DRYWALL, LUMBER, HARDWARE, FLOORING, ELECTRICAL, LOW_VOLTAGE, PLUMBING, HVAC, APPLIANCES],
   ...[
     ROOFING,
+    SHELL,
+    SERVICES,
+    SUNDRIES,
     CONCRETE,
     DOORS,
     LANDSCAPE,

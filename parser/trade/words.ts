@@ -17,19 +17,21 @@ const ALIKE = new Set([
   'trellis',
   'yes',
 ]);
-const IRREGULAR: Record<string, string> = {
-  feet: 'foot',
-  halves: 'half',
-  knives: 'knife',
-  leaves: 'leaf',
-  niches: 'niche',
-  shelves: 'shelf',
-  ties: 'tie',
-};
+const IRREGULAR: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    feet: 'foot',
+    halves: 'half',
+    knives: 'knife',
+    leaves: 'leaf',
+    niches: 'niche',
+    shelves: 'shelf',
+    ties: 'tie',
+  }),
+);
 
 /** The singular of a plural noun by rule, and of the few that follow none. Any other word comes back as it was. */
 export function singular(word: string): string {
-  const odd = IRREGULAR[word];
+  const odd = IRREGULAR.get(word);
   if (odd) return odd;
   if (word.length < 4 || !word.endsWith('s') || NOT_PLURAL.test(word) || ALIKE.has(word)) return word;
   if (word.endsWith('ies')) return `${word.slice(0, -3)}y`;

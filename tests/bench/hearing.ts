@@ -4,6 +4,7 @@
  * The phrases: `seen` while the rules were written, `unseen` before the sounds were tuned, `fresh` after it. Then 58 more,
  * most of them plain English in the place of the trade's words: 19 were put right at first sight. Half of them were then
  * `opened` and their causes mended, half stay `sealed`: their misses are never printed.
+ * The halves of 60 more, `opened-2` and `sealed-2`: 16 of 30 and 18 of 30 put right at first sight.
  *
  *   npx tsx tests/bench/hearing.ts [folder of .json or .txt files of ordinary English]
  */
@@ -15,7 +16,7 @@ import { builtIn } from '../../parser/trade/index.ts';
 const squeezed = (text: string) => text.toLowerCase().replace(/[^a-z]/g, '');
 const vocabulary = builtIn();
 
-for (const name of ['seen', 'unseen', 'fresh', 'opened', 'sealed']) {
+for (const name of ['seen', 'unseen', 'fresh', 'opened', 'sealed', 'opened-2', 'sealed-2']) {
   const lines = readFileSync(new URL(`../../fixtures/hearing/${name}.jsonl`, import.meta.url), 'utf8')
     .trim()
     .split('\n');
@@ -26,7 +27,7 @@ for (const name of ['seen', 'unseen', 'fresh', 'opened', 'sealed']) {
       return !squeezed(tokens.map((t) => (t.skip ? '' : t.word)).join(' ')).includes(squeezed(meant));
     });
   console.log(`Put right, ${name}: ${lines.length - missed.length} of ${lines.length}`);
-  if (name === 'sealed') continue;
+  if (name.startsWith('sealed')) continue;
   for (const { heard, meant } of missed) console.log(`  missed: ${heard} for ${meant}`);
 }
 

@@ -11,6 +11,9 @@
  * What both missed was then put right, so what is printed of them now is of phrases that the rules have seen. `opened` and
  * `sealed` are the halves of 149 phrases written after that: recall 94.1 %, precision 87.3 %, value and unit 90.0 %, exact
  * words 93.2 %, eight silent wrong, 11 alarms in 45 at first sight. Causes were then mended from the first half alone.
+ * `opened-2` and `sealed-2` are the halves of 150 more, written when those causes were mended. At first sight: opened-2
+ * recall 97.1 %, precision 86.2 %, value and unit 96.1 %, exact words 95.0 %, two silent wrong, 13 alarms in 30; sealed-2
+ * recall 99.0 %, precision 86.2 %, value and unit 96.0 %, exact words 98.0 %, one silent wrong, 8 alarms in 30.
  */
 import { readFileSync } from 'node:fs';
 import * as chrono from 'chrono-node/en';
@@ -112,11 +115,11 @@ const jsonLines = <T>(path: string): T[] =>
     .map((line) => JSON.parse(line) as T);
 
 const misses = process.argv.includes('--misses');
-for (const name of ['seen', 'unseen', 'fresh', 'opened', 'sealed']) {
+for (const name of ['seen', 'unseen', 'fresh', 'opened', 'sealed', 'opened-2', 'sealed-2']) {
   const phrases = jsonLines<Phrase>(`../../fixtures/phrases/${name}.jsonl`);
   console.log(`Quantities, ${name} (${phrases.length} phrases)`);
   console.table({
-    ours: measure(ours, phrases, misses && name !== 'sealed'),
+    ours: measure(ours, phrases, misses && !name.startsWith('sealed')),
     'compromise/three + our units': measure(compromise, phrases, false),
     'recognizer suite + our units': measure(recognizers, phrases, false),
     'glue of number libraries': measure(glue, phrases, false),

@@ -30,6 +30,17 @@ describe('numbers that are no quantity', () => {
     ['idiom', 'give me two seconds', 'two seconds'],
     ['idiom', 'the one behind the toilet', 'one'],
     ['idiom', 'a bigger one', 'one'],
+    ['idiom', 'an extra hand or two', 'two'],
+    ['idiom', 'the first two are gone', 'two'],
+    ['idiom', 'checked it nine times', 'nine times'],
+    ['idiom', 'a scale of one to ten', 'one to ten'],
+    ['code', 'the lockbox is 0-4-1-7', '0-4-1-7'],
+    ['code', 'gate code is nine nine one four pound', 'nine nine one four pound'],
+    ['label', 'a four twelve roof', 'four twelve'],
+    ['year', 'done back in seventy eight', 'seventy eight'],
+    ['year', 'the ninety four code', 'ninety four'],
+    ['money', 'four bucks a foot', 'four bucks a foot'],
+    ['clock', 'at two we leave', 'two'],
   ])('%s: %s', (kind, text, quote) => {
     const { quantities, notQuantities } = read(text);
     expect(notQuantities.map((other) => [other.kind, other.quote])).toEqual([[kind, quote]]);

@@ -34,6 +34,42 @@ describe('a day, and how it bounds the work', () => {
   });
 });
 
+describe('a day told by another', () => {
+  it.each([
+    ['a week from this friday', '2026-04-24'],
+    ['two weeks from tomorrow', '2026-04-30'],
+    ['the day after labor day', '2026-09-08'],
+    ['two days before thanksgiving', '2026-11-24'],
+    ['the monday after labor day', '2026-09-14'],
+    ['the friday before christmas', '2026-12-18'],
+    ['a fortnight today', '2026-04-29'],
+    ['two weeks monday', '2026-05-04'],
+    ['tomorrow week', '2026-04-23'],
+    ['monday fortnight', '2026-05-04'],
+    ["in a week's time", '2026-04-22'],
+    ['six weeks away', '2026-05-27'],
+    ['inside of a week', '2026-04-22'],
+    ['give it another day', '2026-04-16'],
+    ['hold the backfill ten days', '2026-04-25'],
+    ['by the end of the year', '2026-12-31'],
+    ['the week of thanksgiving', '2026-11-23'],
+    ['the week before christmas', '2026-12-14'],
+    ['after the weekend', '2026-04-20'],
+    ['due 2026-05-11', '2026-05-11'],
+    ['thurs 16th', '2026-04-16'],
+    ['set the door sat', '2026-04-18'],
+  ])('%s', (text, date) => {
+    expect(timesOf(text)).toMatchObject([{ date }]);
+  });
+
+  it.each(['hold 60 psi for two hours', 'sunday best', 'the wed sign', 'where he sat', 'the monday crew'])(
+    'none in "%s"',
+    (text) => {
+      expect(timesOf(text)).toEqual([]);
+    },
+  );
+});
+
 describe('a wait ends on a day and knows its hours', () => {
   it.each([
     ['let it cure 24 hours then grout', '2026-04-16', 24],

@@ -1,5 +1,5 @@
 import type { Line } from '../line.ts';
-import { unitAt } from '../unitAt.ts';
+import { endsPhrase, unitAt } from '../unitAt.ts';
 import { TENS, wordSet } from '../words.ts';
 import { type ClaimRule, isDigits } from './claim.ts';
 
@@ -24,6 +24,7 @@ const DUE = wordSet('due dated by until till before starting since lands arrives
 /** "May 5", "june 3", 4/12/2026, "due 6/1", "by 3/4". A slash pair is a fraction unless something says that it is a day. */
 export const date: ClaimRule = (line, i) => {
   if (!isDigits(line, i)) return null;
+  if (/^\d{1,4}-\d{1,2}-\d{2,4}$/.test(dashedAt(line, i))) return { until: i + 5, kind: 'date' };
   const n = Number(line.tokens[i]!.text);
   const month = MONTHS.has(line.word(i - 1)) || /^(?:May|March|Mar)$/.test(line.tokens[i - 1]?.text ?? '');
   if (month && n >= 1 && n <= 31) return unitAt(line, i + 1, line.number(i)) ? null : { until: i + 1, kind: 'date' };
@@ -33,6 +34,12 @@ export const date: ClaimRule = (line, i) => {
   const cue = DUE.has(line.word(i - 1)) || (line.word(i - 1) === 'on' && line.tokens[i + 3]?.kind !== 'word');
   return cue && day >= 1 && day <= 31 && !unitAt(line, i + 3, line.number(i)) ? { until: i + 3, kind: 'date' } : null;
 };
+
+/** `2026-11-11`, `11-11-26`, as written; empty where they stand apart. */
+const dashedAt = (line: Line, i: number) =>
+  line.word(i + 1) === '-' && [1, 2, 3, 4].every((k) => line.tight(i + k)) && !line.tight(i + 5)
+    ? [0, 1, 2, 3, 4].map((k) => line.word(i + k)).join('')
+    : '';
 
 const slashed = (line: Line, k: number) =>
   line.tokens[k]?.text === '/' && line.tight(k) && isDigits(line, k + 1) && line.tight(k + 1);
@@ -50,12 +57,22 @@ export const year: ClaimRule = (line, i) => {
       /^[’']$/.test(line.tokens[i - 1]!.text) && text.length === 2 && line.tight(i) && line.tokens[i - 1]!.spaced;
     return (whole && !unitAt(line, i + 1, line.number(i))) || built ? { until: i + 1, kind: 'year' } : null;
   }
+  if (isDecade(line, i)) return { until: i + 2, kind: 'year' };
+  const edition = line.number(i);
+  if (
+    edition?.d === 1 &&
+    edition.n >= 60 &&
+    EDITIONS.has(line.word(edition.until)) &&
+    !unitAt(line, edition.until, edition)
+  )
+    return { until: edition.until, kind: 'year' };
   // "The twenty twenty four code".
   if (line.word(i) === 'twenty' && line.word(i + 1) === 'twenty' && line.number(i + 1)) {
     const tail = line.number(i + 1)!;
     if (tail.n > 20 && /^(?:code|edition|model|nec|irc|ibc)$/.test(line.word(tail.until)))
       return { until: tail.until, kind: 'year' };
   }
+  if (isBackIn(line, i)) return { until: line.number(i)!.until, kind: 'year' };
   if (!since || !CENTURIES.has(line.word(i))) return null;
   if (/^(?:twenties|thirties|forties|fifties|sixties|seventies|eighties|nineties|hundreds)$/.test(line.word(i + 1)))
     return { until: i + 2, kind: 'year' };
@@ -65,3 +82,26 @@ export const year: ClaimRule = (line, i) => {
     ? { until: tail.until, kind: 'year' }
     : null;
 };
+
+/** "The 2018 code", "the ninety four edition". */
+const EDITIONS = wordSet('code edition nec irc ibc');
+
+/** "The 90's kitchen", "that 70s paneling". */
+const isDecade = (line: Line, i: number) =>
+  isDigits(line, i) &&
+  /^[3-9]0$/.test(line.word(i)) &&
+  /^(?:s|'s)$/.test(line.word(i + 1)) &&
+  line.tight(i + 1) &&
+  !/^(?:by|x)$/.test(line.word(i - 1)) &&
+  !/^(?:two|six|four|\d+)$/.test(line.word(i - 1));
+
+/** "Back in seventy eight", "built in '62", "since eighty four": the century left out. */
+function isBackIn(line: Line, i: number): boolean {
+  const cued =
+    line.word(i - 1) === 'in'
+      ? /^(?:back|built|done|poured|put)$/.test(line.word(i - 2))
+      : line.word(i - 1) === 'since';
+  const number = cued ? line.number(i) : null;
+  if (number?.d !== 1 || number.n < 40 || number.n > 99 || number.article) return false;
+  return endsPhrase(line, number.until) && !unitAt(line, number.until, number);
+}

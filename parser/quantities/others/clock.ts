@@ -14,7 +14,7 @@ const DAY_PARTS = wordSet(
   'tomorrow today tonight sharp this monday tuesday wednesday thursday friday saturday sunday noon',
 );
 const MEETING = wordSet(
-  'meet meeting here there show shows showed come comes coming came start starts started call inspector inspection open opens close closes ' +
+  'see meet meeting here there show shows showed come comes coming came start starts started call inspector inspection open opens close closes ' +
     'back leave leaves left quit lunch delivery arrive arrives done finished home knock gone alarm swing swung done plumber driver crew',
 );
 
@@ -29,7 +29,7 @@ export const clock: ClaimRule = (line, i) => {
     /^\d\d$/.test(line.tokens[i + 2]?.text ?? '')
   )
     return claim(withMeridiem(line, i + 3));
-  return pastHour(line, i) ?? onHour(line, i);
+  return pastHour(line, i) ?? onHour(line, i) ?? toHour(line, i);
 };
 
 function withMeridiem(line: Line, at: number): number {
@@ -73,6 +73,16 @@ function onHour(line: Line, i: number): Claim | null {
   return isTimely(line, i, until) ? claim(until) : null;
 }
 
+/** "Two to four pm", "8 to 4:30": the hour that a span of the day starts with. */
+function toHour(line: Line, i: number): Claim | null {
+  if (!HOURS.has(line.word(i)) || !/^(?:to|till|until|-)$/.test(line.word(i + 1)) || !HOURS.has(line.word(i + 2)))
+    return null;
+  const minutes = line.tokens[i + 3]?.text === ':' && line.tight(i + 4);
+  return minutes || MERIDIEM.has(line.word(i + 3)) ? claim(i + 1) : null;
+}
+
+const SUBJECTS = wordSet("i i'm i'll we we're we'll he he's he'll she she's she'll they they're they'll");
+
 const hasCue = (line: Line, at: number) => CUES.has(line.word(at)) || LOOSE_CUES.has(line.word(at));
 
 /** "After nine", "by seven thirty in the morning", "meet at ten": not "after two coats", "at four inches". */
@@ -94,6 +104,13 @@ function isTimely(line: Line, i: number, until: number): boolean {
   if (before === 'by' && line.number(i - 2)) return false;
   const met = [2, 3, 4, 5].some((back) => MEETING.has(line.word(i - back)));
   const halfHour = until > i + 1 && /^(?:fifteen|thirty|five)$/.test(line.word(until - 1));
+  // "At two I'm leaving", "around three the truck comes", "eleven thirty works".
+  if (
+    loose &&
+    before !== 'about' &&
+    (SUBJECTS.has(line.word(until)) || (line.word(until) === 'the' && MEETING.has(line.word(until + 2))))
+  )
+    return true;
   if (before === 'at' && DAY_PARTS.has(line.word(i - 2))) return endsPhrase(line, until);
   if (loose && halfHour && /^(?:it's|its)$/.test(line.word(i - 2))) return true;
   if (loose) return (met || halfHour) && endsPhrase(line, until);

@@ -3,14 +3,18 @@ import { date, ordinal, year } from './calendar.ts';
 import type { Claim, ClaimRule } from './claim.ts';
 import { clock } from './clock.ts';
 import { idiom } from './idioms.ts';
+import { keyed } from './keyed.ts';
 import { address, code, label } from './labels.ts';
 import { heading, listNumbers } from './lists.ts';
 import { money } from './money.ts';
 import { one } from './one.ts';
 import { phone } from './phone.ts';
+import { ofTalk } from './talk.ts';
 
 /** Asked in this order wherever a number can start, behind the set phrases; the first that claims the words has them. */
-const RULES: readonly ClaimRule[] = [phone, one, money, clock, address, ordinal, date, year, code, heading, label];
+const RULES: readonly ClaimRule[] = [
+  ...[phone, keyed, one, money, clock, address, ordinal, date, year, code, heading, label, ofTalk],
+];
 
 export interface PlacedClaim extends Claim {
   from: number;

@@ -1,5 +1,6 @@
-import { feetDashInches } from '../amounts.ts';
+import { feetDashInches } from '../feet.ts';
 import type { Line } from '../line.ts';
+import type { SaidNumber } from '../numbers.ts';
 import { unitAt } from '../unitAt.ts';
 import { wordSet } from '../words.ts';
 import { type Claim, type ClaimRule, isDigits } from './claim.ts';
@@ -7,7 +8,7 @@ import { type Claim, type ClaimRule, isDigits } from './claim.ts';
 /** Words that give the number behind them as a name. */
 const NAMED = wordSet(
   'option alternate keynote mark number unit suite apt apartment circuit ckt lot interstate marker license serial page revision rev order invoice permit po wo job ticket model cat category type grade schedule sch ' +
-    'route rt rm zip highway hwy exit chapter version phase class breaker stage code extension ext combo pin gate plan item note',
+    'irc ibc nec upc nfpa chevy ford dodge ram iphone wd series channel aisle slot locker extension bus track route rt rm zip highway hwy exit chapter version phase class breaker stage code ext combo pin gate plan item note',
 );
 /** The same, unless a size follows: "window three", but "window 36 x 48". */
 const NAMED_UNLESS_SIZED = wordSet(
@@ -39,13 +40,15 @@ export const label: ClaimRule = (line, i) => {
     !/^inch/.test(line.word(i + 2))
   )
     return claim(i + 2);
+  // "The three fifty dually": a truck by its size.
+  if (number.d === 1 && /^(?:dually|diesel|pickup)$/.test(next)) return claim(number.until);
   if (isHyphened(line, number.until)) return claim(number.until + 2);
   if (number.d !== 1) return null;
   const before = line.word(i - 1).replace(/'s$/, '');
   if (before === '#' && line.tight(i)) return claim(number.until);
   if ((before === '.' && line.word(i - 2) === 'no' && line.tight(i - 1)) || before === 'r') return claim(number.until);
   const named =
-    NAMED.has(before) ||
+    (NAMED.has(before) && !isOrdered(line, i, number)) ||
     (before === 'is' && /^(?:code|combo|pin|zip|number|extension|lockbox|password)$/.test(line.word(i - 2)));
   if (!named && !NAMED_UNLESS_SIZED.has(before)) return null;
   const mark = line.tokens[number.until];
@@ -67,6 +70,22 @@ export const label: ClaimRule = (line, i) => {
     ? claim(number.until)
     : null;
 };
+
+const VERBS = wordSet('order stage mark plan note');
+const BEFORE_VERB = wordSet(
+  "to and then also please i we you they i'll we'll you'll let's lets gotta gonna must should can could will just",
+);
+
+/** "Order sixteen two by tens", "we stage four doors": the word is a verb there, and "order 60031" is no count. */
+function isOrdered(line: Line, i: number, number: SaidNumber): boolean {
+  const before = line.tokens[i - 2];
+  const verb =
+    VERBS.has(line.word(i - 1)) && (before === undefined || before.kind !== 'word' || BEFORE_VERB.has(before.word));
+  const goods = line.tokens[number.until];
+  return verb && number.n < 1000 && goods !== undefined && goods.kind !== 'mark' && !BEING.has(goods.word);
+}
+
+const BEING = wordSet('is was are were has had came comes should will');
 
 /** "48-port", "30-lite": what a thing is, not how many. */
 const isHyphened = (line: Line, at: number) =>
@@ -98,6 +117,8 @@ function isPaintCode(line: Line, i: number): boolean {
 export const code: ClaimRule = (line, i) => {
   // A paragraph of the code book: "section 310.16", "table 250.66".
   if (PARAGRAPHS.has(line.word(i - 1)) && /^\d+\.\d+$/.test(line.word(i))) return claim(i + 1, 'code');
+  const doors = doorCode(line, i);
+  if (doors) return doors;
   if (!isDigits(line, i)) return spokenCode(line, i);
   if (feetDashInches(line, i)) return null;
   const { text } = line.tokens[i]!;
@@ -151,6 +172,14 @@ export const code: ClaimRule = (line, i) => {
     : null;
 };
 
+/** "30 68 door", "2 0 6 8 door", "a three oh door": its feet and inches run together. */
+function doorCode(line: Line, i: number): Claim | null {
+  let k = i;
+  while (k < i + 4 && (/^\d{1,2}$/.test(line.word(k)) || DOOR_SIDES.has(line.word(k)))) k++;
+  return k - i > 1 && DOORS.has(line.word(k)) && !isPlural(line.word(k)) ? claim(k, 'code') : null;
+}
+
+const DOOR_SIDES = wordSet('oh one two three four six eight ten');
 const GAUGES = wordSet('six eight ten twelve fourteen');
 const DOORS = wordSet('door doors slab slabs prehung opening');
 

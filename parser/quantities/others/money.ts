@@ -1,13 +1,15 @@
 import Fraction from 'fraction.js';
+import type { Line } from '../line.ts';
 import type { SaidNumber } from '../numbers.ts';
 import { unitAt } from '../unitAt.ts';
+import { unitNamed } from '../units.ts';
 import { wordSet } from '../words.ts';
 import type { Claim, ClaimRule } from './claim.ts';
 
 const CURRENCY = wordSet('dollar dollars buck bucks cent cents quid euro euros usd peso pesos grand');
 const THOUSANDS = wordSet('k grand');
 const PAYING = wordSet(
-  'paid pay cost costs spent charged charging charges billed fee price bill invoice budget quoted ran',
+  'paid pay cost costs spent charged charging charges billed fee price bill invoice budget quote quoted ran permit deposit rental rent fine toll owe owes owed',
 );
 
 /** $385, "sixty two bucks", "the fee was one fifty", "cost me eighty five". */
@@ -31,8 +33,8 @@ export const money: ClaimRule = (line, i) => {
   const next = line.word(number.until);
   const thousands =
     THOUSANDS.has(next) && number.shape !== 'fraction' && (next === 'grand' || line.tight(number.until));
-  if (signed) return sum(number, number.until, thousands);
-  if (CURRENCY.has(next) || thousands) return sum(number, number.until + 1, thousands);
+  if (signed) return sum(number, pastRate(line, thousands ? number.until + 1 : number.until), thousands);
+  if (CURRENCY.has(next) || thousands) return sum(number, pastRate(line, number.until + 1), thousands);
   // "He wants 40 an hour": a wage, or a pace; either way nobody counts it.
   if (
     /^(?:a|an|per)$/.test(next) &&
@@ -46,6 +48,10 @@ export const money: ClaimRule = (line, i) => {
   if (number.shape === 'fraction' || (line.tokens[number.until]?.kind === 'word' && !NO_GOODS.has(next))) return null;
   return unitAt(line, number.until, number) ? null : sum(number, number.until, false);
 };
+
+/** "Four bucks a foot": the foot is no length. */
+const pastRate = (line: Line, at: number) =>
+  /^(?:a|an|per)$/.test(line.word(at)) && unitNamed(line.word(at + 1)) ? at + 2 : at;
 
 const NO_GOODS = wordSet('for in on to and so but the at total each apiece');
 

@@ -4,18 +4,20 @@ import { wordSet } from '../words.ts';
 import type { ClaimRule } from './claim.ts';
 
 const POINTING = wordSet(
-  'that this which no every each the some any another old new big small other wrong same good bad first second third last next',
+  'either neither that this which no every each the some any another old new big small other wrong same good bad first second third last next',
 );
 const DETERMINERS = wordSet('a an the that this my his her our their your another any some each every which no');
+/** These point without a word before them. */
+const ALONE = wordSet('each every this that another');
 const BEHIND = wordSet('who that thing day is was s time way');
 const PEOPLE = wordSet('the those these them us you my our his her their');
 
 /** "That one", "the one behind the toilet", "one of the guys", "a taller one": a pronoun, nobody counts anything. */
 export const one: ClaimRule = (line, i) => {
   if (line.word(i) !== 'one') return null;
-  // "Cut a new one thirty three and a half": the pronoun, then the size.
-  if (POINTING.has(line.word(i - 1)) && DETERMINERS.has(line.word(i - 2)) && line.number(i + 1))
-    return { until: i + 1, kind: 'idiom' };
+  // "Cut a new one thirty three and a half", "each one twenty four foot": the pronoun, then the size.
+  if (POINTING.has(line.word(i - 1)) && line.number(i + 1) && !isSpokenHundred(line, i))
+    return DETERMINERS.has(line.word(i - 2)) || ALONE.has(line.word(i - 1)) ? { until: i + 1, kind: 'idiom' } : null;
   if (line.number(i)?.until !== i + 1) return null;
   if (unitAt(line, i + 1, line.number(i)) || line.number(i + 1)) return null;
   const [before, next] = [line.word(i - 1), line.word(i + 1)];
@@ -24,6 +26,13 @@ export const one: ClaimRule = (line, i) => {
   if (next === 'of') return PEOPLE.has(line.word(i + 2)) && before !== 'each' ? claimed : null;
   if (next === 'at' && line.word(i + 2) === 'a') return claimed;
   return BEHIND.has(next) ? claimed : null;
+};
+
+/** "Each one hundred foot roll", "that one twenty volt line": one is part of the number. */
+const isSpokenHundred = (line: Line, i: number) => {
+  if (/^(?:hundred|thousand|and)$/.test(line.word(i + 1))) return true;
+  const number = line.number(i);
+  return number !== null && unitAt(line, number.until, number)?.unit.kind === 'voltage';
 };
 
 /** "A bigger one", "the kitchen one". */

@@ -1,0 +1,109 @@
+import type { Draft } from './draft.ts';
+import type { Line } from './line.ts';
+import type { SaidNumber } from './numbers.ts';
+import { endsPhrase, unitAt } from './unitAt.ts';
+import { unitNamed } from './units.ts';
+import { wordSet } from './words.ts';
+
+export const INCH = unitNamed('in')!;
+
+/** `6'-8 1/2"`, "twelve foot four and a half", `8 ft 4`: a number behind feet is inches and is added to them. */
+export function inchesBehind(line: Line, draft: Draft): Draft {
+  if (draft.unit?.unit !== 'ft' || draft.d !== 1 || draft.n < 1) return draft;
+  const joint = line.tokens[draft.until];
+  const dash = joint !== undefined && /^[-–]$/.test(joint.text) && line.tight(draft.until + 1);
+  const named = joint?.text === ',' || joint?.word === 'and';
+  const k = dash || named ? draft.until + 1 : draft.until;
+  const inches = line.number(k);
+  if (!inches || inches.article || inches.n >= 12 * inches.d || (inches.n === 0 && inches.inWords)) return draft;
+  const behind = unitAt(line, inches.until, inches);
+  // "5-ft 6-1/2 tub": behind feet and a part of an inch stands the thing itself, nothing that is packed by the tub.
+  const own = behind?.unit.kind === 'pack' && inches.d > 1 ? null : behind;
+  if (own ? own.unit !== INCH : named || !areInches(line, inches)) return draft;
+  // "Sixteen foot, four inch thick" are two sizes.
+  if (joint?.text === ',' && own && /^(?:thick|deep|wide|tall|high|long)$/.test(line.word(own.until))) return draft;
+  return {
+    ...draft,
+    n: draft.n * 12 * inches.d + inches.n,
+    d: inches.d,
+    until: own?.until ?? inches.until,
+    unit: INCH,
+    shape: 'mixed',
+    rule: 'quantity/feet-inches',
+  };
+}
+
+/** "Eight three and a half": feet with the word swallowed, which nobody can know for sure. */
+export function feetUnsaid(line: Line, draft: Draft, feet: SaidNumber): Draft | null {
+  if (feet.shape !== 'whole' || !feet.inWords || feet.pieces || feet.n < 5 || feet.n > 20) return null;
+  const inches = line.number(feet.until);
+  const shaped =
+    inches?.shape === 'mixed' || (inches?.shape === 'whole' && !inches.article && areFeetSaid(line, draft.from));
+  if (!inches || !shaped || !inches.inWords || inches.n >= 12 * inches.d) return null;
+  if (line.word(feet.until - 1) !== line.word(draft.from) || !endsPhrase(line, inches.until)) return null;
+  if (inches.shape === 'whole' && /^(?:by|x|×)$/.test(line.word(inches.until))) return null;
+  const whole = Math.floor(inches.n / inches.d);
+  const rest = inches.d > 1 ? `${whole}-${inches.n % inches.d}/${inches.d}` : `${whole}`;
+  return {
+    ...draft,
+    n: feet.n * 12 * inches.d + inches.n,
+    d: inches.d,
+    until: inches.until,
+    unit: INCH,
+    unitFrom: 'implied',
+    shape: 'mixed',
+    rule: 'quantity/feet-inches',
+    doubt: `${feet.n} ft ${rest} in, or ${feet.n} of ${rest} in?`,
+  };
+}
+
+/** How far back feet may have been said: "twelve foot to the ridge, eleven nine to the eave". */
+const FEET_REACH = 16;
+
+function areFeetSaid(line: Line, from: number): boolean {
+  for (let k = Math.max(0, from - FEET_REACH); k < from; k++) if (/^(?:foot|feet|ft)$/.test(line.word(k))) return true;
+  return false;
+}
+
+/** `7 ft x 8-4`, `2-6 x 6-8 door`: beside feet that were said, or in a pair, a dash joins feet and inches. Elsewhere `8-4` may be a range or a code. */
+export function feetDashInches(line: Line, i: number): Draft | null {
+  const [feet, inches] = [line.tokens[i], line.tokens[i + 2]];
+  const behind = /^(?:x|by|×)$/.test(line.word(i - 1));
+  const paired =
+    (behind && isDashed(line, i - 4) && isOpening(line, i + 3)) ||
+    (/^(?:x|by|×)$/.test(line.word(i + 3)) && isDashed(line, i + 4) && isOpening(line, i + 7));
+  const beside = paired || (behind && unitNamed(line.word(i - 2))?.unit === 'ft');
+  const dashed = line.tokens[i + 1]?.text === '-' && line.tight(i + 1) && line.tight(i + 2);
+  if (!beside || !dashed || !/^[1-9]\d?$/.test(feet?.text ?? '') || !/^(?:\d|1[01])$/.test(inches!.text)) return null;
+  if (unitAt(line, i + 3, null) || (line.tight(i + 3) && !/^[.,;)]$/.test(line.tokens[i + 3]?.text ?? '.')))
+    return null;
+  const n = Number(feet!.text) * 12 + Number(inches!.text);
+  const rule = 'quantity/feet-inches';
+  return { n, d: 1, from: i, until: i + 3, unit: INCH, unitFrom: 'said', shape: 'mixed', inWords: false, rule };
+}
+
+const isOpening = (line: Line, at: number) => /^(?:doors?|slabs?|windows?|openings?|prehungs?)$/.test(line.word(at));
+
+/** `6-8`: one figure, a dash, and less than twelve. */
+const isDashed = (line: Line, i: number) =>
+  /^[1-9]\d?$/.test(line.word(i)) &&
+  line.tokens[i + 1]?.text === '-' &&
+  line.tight(i + 1) &&
+  line.tight(i + 2) &&
+  /^(?:\d|1[01])$/.test(line.word(i + 2));
+
+const LUMBER = wordSet('two four six eight ten twelve fours sixes eights tens twelves 2 3 4 6 8 10 12');
+
+/** "Six foot eight header" but "eight foot two brackets", "twelve foot two by fours". */
+function areInches(line: Line, inches: SaidNumber): boolean {
+  const next = line.tokens[inches.until];
+  if (/^(?:by|x|×)$/.test(next?.word ?? '')) {
+    const nominal = inches.d === 1 && /^(?:one|two|four|six|1|2|4|6)$/.test(line.word(inches.until - 1));
+    const other = line.number(inches.until + 1);
+    return !(nominal && LUMBER.has(line.word(inches.until + 1)) && !(other && unitAt(line, other.until, other)));
+  }
+  // "Eighty four feet, one straight run": the one counts the run.
+  if (line.word(inches.until - 1) === 'one' && inches.d === 1 && !endsPhrase(line, inches.until)) return false;
+  if (next && !next.spaced && /^[/'’]$/.test(next.text)) return false;
+  return inches.d > 1 || endsPhrase(line, inches.until) || !/[^s]s$/.test(next?.word ?? '');
+}

@@ -1,0 +1,64 @@
+import type { Line } from '../line.ts';
+import { endsPhrase, unitAt } from '../unitAt.ts';
+import { wordSet } from '../words.ts';
+import type { ClaimRule } from './claim.ts';
+
+/** What talk counts and nobody buys, measures or mends. */
+const OF_TALK = wordSet('times ways wrongs thoughts minds cents reasons excuses favors favours opinions');
+const SMALL_HELP = wordSet(
+  'hand thing word trick laugh beer question issue favor favour reason way idea joke story opinion pointer tip',
+);
+const BEING = wordSet("are were is was aren't weren't look looked looks seem seemed sound sounded went go got get");
+const US = wordSet('us you');
+const WE = wordSet('i we you he she it they that this');
+const PEOPLE = wordSet('team party group family');
+const ODDS = wordSet('he she it they we you i that says against odds on');
+
+/** "Nine times", "two ways to look at it", "an extra hand or two", "the first two are his", "one of you", "six to one he forgets". */
+export const ofTalk: ClaimRule = (line, i) => {
+  const number = line.number(i);
+  if (number?.d !== 1 || number.article) return null;
+  const [next, after] = [line.word(number.until), line.word(number.until + 1)];
+  const [before, earlier] = [line.word(i - 1), line.word(i - 2)];
+  const claim = { until: number.until, kind: 'idiom' } as const;
+  if (OF_TALK.has(next) && !line.number(number.until + 1)) return { ...claim, until: number.until + 1 };
+  if (isOrTwo(line, i)) return claim;
+  if (/^(?:first|last)$/.test(before) && BEING.has(next)) return claim;
+  if (before === 'of' && PEOPLE.has(earlier) && !unitAt(line, number.until, number)) return claim;
+  if (before === 'for' && line.word(i) === 'one' && WE.has(next.replace(/'.*/, ''))) return claim;
+  // "It's 2 late".
+  if (line.word(i) === '2' && /^(?:much|many|late|early|bad)$/.test(next)) return claim;
+  if (next === 'of' && US.has(after)) return { ...claim, until: number.until + 2 };
+  if (next === 'to' && after === 'one' && ODDS.has(line.word(number.until + 2)))
+    return { ...claim, until: number.until + 2 };
+  return pitch(line, i) ?? onScale(line, i);
+};
+
+const STEEP = wordSet('two three four five six seven eight nine ten eleven twelve');
+const SLOPED = wordSet('pitch roof slope pitched');
+
+/** "A four twelve over the porch", "eight twelve pitch": rise and run of a roof, one number to most ears. */
+const pitch: ClaimRule = (line, i) => {
+  if (!STEEP.has(line.word(i)) || line.word(i + 1) !== 'twelve' || line.number(i)?.until !== i + 2) return null;
+  const sloped = SLOPED.has(line.word(i + 2)) || (line.word(i - 1) === 'a' && endsPhrase(line, i + 2));
+  return sloped ? { until: i + 2, kind: 'label' } : null;
+};
+
+/** "An extra hand or two". */
+const isOrTwo = (line: Line, i: number) =>
+  line.word(i) === 'two' &&
+  line.word(i - 1) === 'or' &&
+  SMALL_HELP.has(line.word(i - 2)) &&
+  endsPhrase(line, i + 1) &&
+  !unitAt(line, i + 1, line.number(i));
+
+/** "On a scale of one to ten it's a six", "a solid eight": marks given, nothing counted. */
+const onScale: ClaimRule = (line, i) => {
+  const number = line.number(i)!;
+  if (line.word(i - 1) === 'of' && line.word(i - 2) === 'scale' && line.word(number.until) === 'to') {
+    const top = line.number(number.until + 1);
+    return top && { until: top.until, kind: 'idiom' };
+  }
+  const mark = line.word(i - 2) === 'a' && line.word(i - 1) === 'solid' && number.n <= 10;
+  return mark && endsPhrase(line, number.until) ? { until: number.until, kind: 'idiom' } : null;
+};
