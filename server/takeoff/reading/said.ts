@@ -55,9 +55,24 @@ export const fig = (letters: string): string => `\\{[${letters}](\\d+)\\}`;
 /** The same, not captured. */
 export const anyFig = '\\{[A-Z]\\d+\\}';
 
-/** Builds a pattern in which `<LN>` stands for a captured figure of those kinds and `<>` for any figure. */
-export const saying = (pattern: string, flags = ''): RegExp =>
-  new RegExp(pattern.replace(/<([A-Z]+)>/g, (_, letters: string) => fig(letters)).replaceAll('<>', anyFig), flags);
+const sayings = new Map<string, RegExp>();
+
+/**
+ * A pattern in which `<LN>` stands for a captured figure of those kinds and `<>` for any figure. Each is built once, so
+ * one with `g` is for `matchAll` and `replace` only, which keep no place in it.
+ */
+export function saying(pattern: string, flags = ''): RegExp {
+  const key = `${flags}/${pattern}`;
+  let built = sayings.get(key);
+  if (!built) {
+    built = new RegExp(
+      pattern.replace(/<([A-Z]+)>/g, (_, letters: string) => fig(letters)).replaceAll('<>', anyFig),
+      flags,
+    );
+    sayings.set(key, built);
+  }
+  return built;
+}
 
 /** Shorthand of hurried typing. */
 const SHORT: Readonly<Record<string, string>> = {
