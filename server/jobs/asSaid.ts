@@ -13,20 +13,8 @@ export const numberOf = (word: string): number | null =>
       ? NUMBERS.indexOf(word.toLowerCase())
       : null;
 
-const known = new WeakMap<Fact, Fact | typeof NOTHING>();
-const NOTHING = 'nothing';
-
-/** A fact as its whole note means it; the same fact of the same note means the same, so it is looked at once. */
-export function asSaid(fact: Fact, text: string, facts: readonly Fact[], at: string): Fact | null {
-  const before = known.get(fact);
-  if (before) return before === NOTHING ? null : before;
-  const meant = meaningOf(fact, text, facts, at);
-  known.set(fact, meant ?? NOTHING);
-  return meant;
-}
-
 /** A fact as its whole note means it, of another kind where need be; null where the note means no such thing. */
-function meaningOf(fact: Fact, text: string, facts: readonly Fact[], at: string): Fact | null {
+export function asSaid(fact: Fact, text: string, facts: readonly Fact[], at: string): Fact | null {
   switch (fact.kind) {
     case 'material':
       return goodsAsSaid(fact, text, facts) ?? fact;

@@ -1,5 +1,6 @@
 import { likeness, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Fact, Material } from '../../parser/types.ts';
+import { remembered } from '../takeoff/reading/remembered.ts';
 import { numberOf } from './asSaid.ts';
 import { type Goods, onHandOf, openNeed, type Position, toBuy } from './materials.ts';
 
@@ -12,6 +13,7 @@ export interface GoodsTold {
 /** Any of these words may tell of goods; without one the note is not looked at. */
 const MAY_TELL =
   /\b(?:got|picked|grabbed|bought|fetched|ordered|came|arrived|showed|here|gone|used|make|delivered|loaded|had|order)\b/;
+const mayTell = remembered((text) => MAY_TELL.test(text.toLowerCase()));
 const LISTS =
   /\b(?<!(?:i|we|they|she|he|you)'ve )(?:got|picked up|grabbed|bought|fetched|came back with|loaded up)\b(?! (?:to|it|rid|a call|him|her|them|done|ready|going|started|started|back)\b)([^.;!?\n]*)/g;
 const ORDERS =
@@ -28,8 +30,8 @@ const CLAUSE =
 /** Goods of the list that a note tells of in words that point back: fetched, ordered, come, gone, counted anew. */
 export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: Goods): GoodsTold[] {
   if (!goods.all.length) return [];
+  if (!mayTell(text)) return [];
   const said = text.toLowerCase().replaceAll('’', "'");
-  if (!MAY_TELL.test(said)) return [];
   const out: GoodsTold[] = [];
   const taken = facts.filter((f): f is Material => f?.kind === 'material' && f.status !== 'mentioned');
   const tell = (

@@ -7,10 +7,19 @@ export const inOrder = (a: Pick<Entry, 'at' | 'id'>, b: Pick<Entry, 'at' | 'id'>
   a.at < b.at ? -1 : a.at > b.at ? 1 : a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
 
 /** The entries that count, in the order in which things were said: each once, up to `asOf`, those undone left out. */
-export function standing(entries: readonly Entry[], asOf: string): Entry[] {
-  const byId = new Map<string, Entry>();
-  for (const entry of entries) if (entry.at <= asOf && !byId.has(entry.id)) byId.set(entry.id, entry);
-  const history = latestReadings(sorted([...byId.values()]));
+export const standing = (entries: readonly Entry[], asOf: string): Entry[] => standingOf(onceEach(entries), asOf);
+
+/** Each entry once, however often it was delivered. */
+export function onceEach(entries: readonly Entry[]): readonly Entry[] {
+  const ids = new Set<string>();
+  for (const { id } of entries) ids.add(id);
+  if (ids.size === entries.length) return entries;
+  return entries.filter(({ id }) => ids.delete(id));
+}
+
+/** `standing` of entries that are each there once. */
+export function standingOf(entries: readonly Entry[], asOf: string): Entry[] {
+  const history = latestReadings(sorted(entries.filter((entry) => entry.at <= asOf)));
   const undone = new Set<string>();
   for (let k = history.length - 1; k >= 0; k--) {
     const { id, what } = history[k]!;

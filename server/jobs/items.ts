@@ -84,8 +84,10 @@ const names = (quote: string | null, { thing, task }: Opening) => wordsOf(quote 
 
 /** Takes on more words that it is spoken of with. */
 export function tell(board: Board, item: Standing, text: string): void {
+  const words = wordsOf(text);
+  if ([...words].every((word) => item.told.has(word))) return;
   leave(board, item);
-  for (const word of wordsOf(text)) item.told.add(word);
+  for (const word of words) item.told.add(word);
   enter(board, item);
 }
 

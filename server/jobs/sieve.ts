@@ -1,5 +1,6 @@
 import { stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { FollowUp } from '../../parser/types.ts';
+import { remembered } from '../takeoff/reading/remembered.ts';
 import { type Board, isLive, type Standing } from './board.ts';
 import { findGoods, type Goods } from './materials.ts';
 
@@ -49,6 +50,14 @@ const GONE_FLAW =
 /** A look that finds nothing yet, or a wish, ends nothing. */
 const NOT_YET = /\b(?:if|until|till|unless|make sure|so far|hope|hopefully|should be|yesterday|was)\b/;
 
+/** Flaws that words say are gone, whichever thing had them. */
+const goneIn = remembered((text) => {
+  const said = text.toLowerCase().replaceAll('’', "'");
+  return [...said.matchAll(GONE_FLAW)]
+    .filter(({ index }) => !NOT_YET.test(said.slice(Math.max(0, said.lastIndexOf('.', index)), index)))
+    .map((match) => stem(match[1]!));
+});
+
 /** Flaws that a note says are gone: "no more buzz", "no drips". Of the room just spoken of, or the only such flaw. */
 export function settledIn(
   board: Board,
@@ -57,15 +66,13 @@ export function settledIn(
   at: string,
   areas: readonly string[],
 ): Standing[] {
-  const said = text.toLowerCase().replaceAll('’', "'");
-  if (!/\b(?:no|stopped|quit|not|doesn't|don't|isn't)\b/.test(said)) return [];
+  const gone = goneIn(text);
+  if (!gone.length) return [];
+  const said = text.toLowerCase();
   const out: Standing[] = [];
   const rooms = areas.filter((area) => said.includes(area.toLowerCase()));
   const elsewhere = (area: string) => rooms.length > 0 && !rooms.includes(area);
-  for (const match of said.matchAll(GONE_FLAW)) {
-    const sentence = said.slice(Math.max(0, said.lastIndexOf('.', match.index)), match.index);
-    if (NOT_YET.test(sentence)) continue;
-    const flaw = stem(match[1]!);
+  for (const flaw of gone) {
     const fits = [...(board.live.get(flaw) ?? [])].filter(
       (item) =>
         isLive(item) &&

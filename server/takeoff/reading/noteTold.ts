@@ -38,6 +38,9 @@ function readingOf(said: Said): Reading {
   return reading;
 }
 
+/** Goods that the note names. */
+export const goodsNamed = (said: Said): readonly Goods[] => readingOf(said).goods;
+
 /**
  * @param under goods under way in the job: figures that are their size are no size of a place
  * @param standing measure of the goods under way in the note's area, for a note that names none

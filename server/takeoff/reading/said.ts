@@ -223,16 +223,17 @@ function pointFigures(words: string, figures: Figure[]): string {
 }
 
 /** Which area a note names, longest name first; a short form of a name counts ("laundry" for "laundry room"). */
-function areaFinder(site: SiteFacts): (note: NoteFacts) => string | null {
+function areaFinder(site: SiteFacts): (text: string) => string | null {
   const places = [...site.areas]
     .sort((a, b) => b.length - a.length)
     .map((name) => ({ name, whole: name.toLowerCase(), short: shortName(name.toLowerCase(), site) }));
-  return (note) => {
-    const text = note.text.toLowerCase();
-    const named = places.find(({ whole, short }) => text.includes(whole) || short?.test(text));
-    return named?.name ?? note.facts.find((f) => f.area)?.area ?? null;
-  };
+  return remembered((text) => {
+    const said = text.toLowerCase();
+    return places.find(({ whole, short }) => said.includes(whole) || short?.test(said))?.name ?? null;
+  });
 }
+
+const finders = new WeakMap<SiteFacts['areas'], (text: string) => string | null>();
 
 function shortName(area: string, site: SiteFacts): RegExp | null {
   const first = area.split(' ')[0]!;
@@ -240,14 +241,25 @@ function shortName(area: string, site: SiteFacts): RegExp | null {
   return alone && first.length > 3 ? new RegExp(`\\b${first.replace(/[^a-z]/g, '')}\\b`) : null;
 }
 
+const laid = new WeakMap<NoteFacts, Said>();
+
+function laidOut(note: NoteFacts, area: string | null): Said {
+  const before = laid.get(note);
+  if (before && before.area === area) return before;
+  const { words, figures, terms } = readingOf(note.text);
+  const said = { noteId: note.noteId, saidAt: note.saidAt, area, words, figures, terms };
+  laid.set(note, said);
+  return said;
+}
+
 /** All notes laid out, the area carried from note to note until another is named. */
 export function layOut(notes: readonly NoteFacts[], site: SiteFacts): Said[] {
-  const areaIn = areaFinder(site);
+  const named = finders.get(site.areas) ?? areaFinder(site);
+  finders.set(site.areas, named);
   let area: string | null = site.areas.length === 1 ? site.areas[0]! : null;
   return notes.map((note) => {
-    area = areaIn(note) ?? area;
-    const { words, figures, terms } = readingOf(note.text);
-    return { noteId: note.noteId, saidAt: note.saidAt, area, words, figures, terms };
+    area = named(note.text) ?? note.facts.find((f) => f.area)?.area ?? area;
+    return laidOut(note, area);
   });
 }
 

@@ -1,7 +1,7 @@
 import type Fraction from 'fraction.js';
 import { type Bedding, NO_BEDDING } from './bedding.ts';
 import { type Goods, pairsIn, sameGoods } from './goods.ts';
-import { type NoteTold, noteTold, tells } from './noteTold.ts';
+import { goodsNamed, type NoteTold, noteTold, tells } from './noteTold.ts';
 import type { Ratio, Terms } from './ratios.ts';
 import { type Said, saying } from './said.ts';
 import type { Extent } from './shapes.ts';
@@ -44,8 +44,11 @@ export function worksOf(notes: readonly Said[]): Work[] {
 
 function meet(works: Work[], said: Said): void {
   const standing = works.findLast((w) => w.area === said.area) ?? (said.area === null ? works.at(-1) : undefined);
+  const goods = goodsNamed(said);
+  // With nothing under way, a note that wants no goods tells nothing: its figures need not be read.
+  if (works.length === 0 && !goods.some((g) => isWanted(said, g))) return;
   const note = noteTold(said, works, standing?.goods.by);
-  const { goods, terms, stock } = note;
+  const { terms, stock } = note;
   if (stock.length > 0 && !note.told) {
     const owner = ownerOf(works, said, goods);
     if (!owner) return;
