@@ -26,13 +26,14 @@ export function standingOf(entries: readonly Entry[], asOf: string): Entry[] {
     if (what.kind === 'undo' && !undone.has(id)) undone.add(what.entry);
   }
   const latest: string[] = [];
-  for (const { id, what } of history) {
+  const takes = history.some(({ what }) => what.kind === 'noteRead' && takesBack(what.facts));
+  for (const { id, what } of takes ? history : []) {
     if (undone.has(id)) continue;
     const taken = what.kind === 'noteRead' && takesBack(what.facts) ? latest.pop() : undefined;
     if (taken) undone.add(taken);
     else if (what.kind !== 'undo') latest.push(id);
   }
-  return history.filter((entry) => entry.what.kind !== 'undo' && !undone.has(entry.id));
+  return undone.size ? history.filter((entry) => entry.what.kind !== 'undo' && !undone.has(entry.id)) : history;
 }
 
 /** In order of time; most histories come in it. */

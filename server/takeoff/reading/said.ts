@@ -222,8 +222,11 @@ function pointFigures(words: string, figures: Figure[]): string {
   });
 }
 
+/** The area that words name; null where they name none. */
+type NamedIn = (text: string) => string | null;
+
 /** Which area a note names, longest name first; a short form of a name counts ("laundry" for "laundry room"). */
-function areaFinder(site: SiteFacts): (text: string) => string | null {
+function areaFinder(site: SiteFacts): NamedIn {
   const places = [...site.areas]
     .sort((a, b) => b.length - a.length)
     .map((name) => ({ name, whole: name.toLowerCase(), short: shortName(name.toLowerCase(), site) }));
@@ -233,7 +236,7 @@ function areaFinder(site: SiteFacts): (text: string) => string | null {
   });
 }
 
-const finders = new WeakMap<SiteFacts['areas'], (text: string) => string | null>();
+const finders = new WeakMap<SiteFacts['areas'], NamedIn>();
 
 function shortName(area: string, site: SiteFacts): RegExp | null {
   const first = area.split(' ')[0]!;
@@ -241,25 +244,30 @@ function shortName(area: string, site: SiteFacts): RegExp | null {
   return alone && first.length > 3 ? new RegExp(`\\b${first.replace(/[^a-z]/g, '')}\\b`) : null;
 }
 
-const laid = new WeakMap<NoteFacts, Said>();
+const laid = new WeakMap<NoteFacts, { said: Said; own: string | null; namedIn: NamedIn }>();
 
-function laidOut(note: NoteFacts, area: string | null): Said {
+/** A note laid out, in the area that it names, else in the one carried to it. */
+function laidOut(note: NoteFacts, carried: string | null, namedIn: NamedIn): Said {
   const before = laid.get(note);
-  if (before && before.area === area) return before;
+  const known = before?.namedIn === namedIn ? before : null;
+  const own = known ? known.own : (namedIn(note.text) ?? note.facts.find((f) => f.area)?.area ?? null);
+  const area = own ?? carried;
+  if (known && known.said.area === area) return known.said;
   const { words, figures, terms } = readingOf(note.text);
   const said = { noteId: note.noteId, saidAt: note.saidAt, area, words, figures, terms };
-  laid.set(note, said);
+  laid.set(note, { said, own, namedIn });
   return said;
 }
 
 /** All notes laid out, the area carried from note to note until another is named. */
 export function layOut(notes: readonly NoteFacts[], site: SiteFacts): Said[] {
-  const named = finders.get(site.areas) ?? areaFinder(site);
-  finders.set(site.areas, named);
+  const namedIn = finders.get(site.areas) ?? areaFinder(site);
+  finders.set(site.areas, namedIn);
   let area: string | null = site.areas.length === 1 ? site.areas[0]! : null;
   return notes.map((note) => {
-    area = named(note.text) ?? note.facts.find((f) => f.area)?.area ?? area;
-    return laidOut(note, area);
+    const said = laidOut(note, area, namedIn);
+    area = said.area;
+    return said;
   });
 }
 
