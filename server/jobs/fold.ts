@@ -56,6 +56,7 @@ function foldedAnew(job: Site, entries: readonly Entry[], asOf: string): Snapsho
 }
 
 function foldedOn(job: Site, from: Snapshot, entries: readonly Entry[], asOf: string): Snapshot | null {
+  if (!entries.length && asOf === from.asOf) return from;
   const known = new Set(from.entries.map((entry) => entry.id));
   const delivered = onceEach(entries.filter((entry) => !known.has(entry.id)));
   const held = from.entries.filter((entry) => entry.at > from.asOf);

@@ -59,8 +59,9 @@ function latestReadings(history: Entry[]): Entry[] {
   });
 }
 
-const versionOf = (entry: Entry) => (entry.what.kind === 'noteRead' ? Number.parseFloat(entry.what.parser) || 0 : 0);
-const isLater = (a: Entry, b: Entry) => versionOf(a) > versionOf(b) || (versionOf(a) === versionOf(b) && a.id > b.id);
+export const versionOf = (parser: string): number => Number.parseFloat(parser) || 0;
+const readingOf = ({ what }: Entry) => (what.kind === 'noteRead' ? versionOf(what.parser) : 0);
+const isLater = (a: Entry, b: Entry) => readingOf(a) > readingOf(b) || (readingOf(a) === readingOf(b) && a.id > b.id);
 
 /** Facts put right by hand, by note and place. */
 export type Corrections = Map<string, Map<number, Fact | null>>;
