@@ -4,7 +4,10 @@ import { readTimes } from '../../parser/times/index.ts';
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import type { Decision, Done, Fact, FollowUp, Material, Problem } from '../../parser/types.ts';
 
-const NUMBERS = 'zero one two three four five six seven eight nine ten eleven twelve'.split(' ');
+const NUMBERS =
+  'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty'.split(
+    ' ',
+  );
 const NUMBER = `\\d+|${NUMBERS.slice(1).join('|')}`;
 export const numberOf = (word: string): number | null =>
   /^\d+$/.test(word)

@@ -67,7 +67,8 @@ export function setState(board: Board, item: Standing, entry: Entry, state: Item
   item.history.push(event(entry, isLive(item) || state !== 'open' ? state : 'reopened', quote));
   leave(board, item);
   item.state = state;
-  item.closedOn = isLive(item) ? null : entry.at.slice(0, 10);
+  // Work signed off was finished on the day it was done.
+  item.closedOn = isLive(item) ? null : (item.closedOn ?? entry.at.slice(0, 10));
   enter(board, item);
 }
 

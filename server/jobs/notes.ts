@@ -6,6 +6,7 @@ import { isPackWord } from './asSaid.ts';
 import { isLive, type Standing } from './board.ts';
 import { obey } from './commands.ts';
 import { goodsTold } from './goodsTold.ts';
+import { handOver } from './handedOver.ts';
 import { event, meetDone, meetFollowUp, meetProblem, setState, type Telling, tell } from './items.ts';
 import { dayOf, type Ledger } from './ledger.ts';
 import { find } from './match.ts';
@@ -14,11 +15,12 @@ import type { Meant, Step } from './meant.ts';
 import { measure } from './measurements.ts';
 import type { Rulings } from './rulings.ts';
 import { fixedBy, isOthers, isPurchase, leftOut, settledIn } from './sieve.ts';
+import { signOff } from './signedOff.ts';
 import type { Entry, Job } from './types.ts';
 import { workTold } from './workTold.ts';
 
 /** What the fold must know of a job; with a price list, how its goods are sold. */
-export type Site = Pick<Job, 'areas' | 'builtYear'> & Pick<SiteFacts, 'packFor'>;
+export type Site = Pick<Job, 'areas' | 'builtYear' | 'crew'> & Pick<SiteFacts, 'packFor'>;
 
 /** A note while it is met: what it has touched so far. */
 interface Meeting {
@@ -56,6 +58,8 @@ export function meetNote(
   }
   for (const item of settledIn(ledger.board, text, meeting.met, entry.at, job.areas))
     setState(ledger.board, item, entry, 'done', null);
+  signOff(ledger.board, entry, text, job.areas);
+  handOver({ board: ledger.board, entry, noteId, questions: ledger.questions }, text, job.crew ?? []);
   const asked = facts.find((fact) => fact.ask);
   if (asked?.ask) ledger.questions.push({ noteId, ask: asked.ask, item: meeting.met.at(-1) ?? null, whileOpen: false });
   return false;
