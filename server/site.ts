@@ -5,6 +5,7 @@ import { builtIn, withTerms } from '../parser/trade/index.ts';
 import type { Fact, Vocabulary } from '../parser/types.ts';
 import { KeptCatalogue } from './catalogue/kept.ts';
 import { packsOf, pricesOf } from './catalogue/prices.ts';
+import { type Desk, fileNote } from './filing.ts';
 import { Histories } from './histories.ts';
 import type {
   CatalogueView,
@@ -18,10 +19,9 @@ import type {
   TaughtWord,
 } from './http/api.ts';
 import { bringOf } from './jobs/bring.ts';
-import { type Entry, type Job, type JobState, type Note, type Rereading, reread, standing } from './jobs/index.ts';
+import { type Job, type JobState, type Note, type Rereading, reread, standing } from './jobs/index.ts';
 import { attempt, due, type MailSettings, mailRow, type Sent, type Summary, summaryOf } from './mail/index.ts';
 import type { Store } from './store/index.ts';
-import { replyTo } from './talk/index.ts';
 import type { Enclosures } from './voice/enclosures.ts';
 import { atCounters, inOwnNames, ownTerms } from './words/own.ts';
 
@@ -33,8 +33,6 @@ export interface SiteParts {
   /** Reads a note; handed in so that a test can make reading fail. */
   read?: typeof readNote;
 }
-
-const PARSER = '1';
 
 export type Taken = { taken: 'new' | 'same'; reply: Reply } | { taken: 'other'; keptAs: string; reply: Reply };
 
@@ -51,12 +49,20 @@ export class Site {
   #vocabulary: { of: string; words: Vocabulary } | null = null;
   readonly #catalogue: KeptCatalogue;
   readonly #histories: Histories;
+  readonly #desk: Desk;
 
   constructor({ store, now, mail, enclosures, read = readNote }: SiteParts) {
     this.enclosures = enclosures;
     this.#store = store;
     this.#catalogue = new KeptCatalogue(store);
     this.#histories = new Histories(store);
+    this.#desk = {
+      store,
+      histories: this.#histories,
+      readingOf: (job) => this.#readingOf(job),
+      atPacks: (job) => this.#atPacks(job),
+      today: (job) => this.today(job),
+    };
     this.#now = now;
     this.#mail = mail;
     this.#read = read;
@@ -138,19 +144,8 @@ export class Site {
 
   async #readNow(job: Job, note: Note): Promise<Reply> {
     try {
-      const facts = (await this.#readingOf(job))(note.text, note.saidAt, note.area ?? null);
-      const entry: Entry = {
-        id: note.id,
-        jobId: job.id,
-        at: note.saidAt,
-        by: note.by,
-        source: { noteId: note.id, start: 0, end: note.text.length },
-        what: { kind: 'noteRead', facts, text: note.text, parser: PARSER },
-      };
-      const until = `${[this.today(job), note.saidAt.slice(0, 10)].sort().at(-1)}T23:59:59`;
-      const { before, after } = await this.#histories.withMore(await this.#atPacks(job), [entry], until);
-      const reply = replyTo(before, after, note.id, facts);
-      await this.#store.readNote(note.id, [entry], JSON.stringify(reply));
+      const { entries, reply } = await fileNote(this.#desk, job, note);
+      await this.#store.readNote(note.id, entries, JSON.stringify(reply));
       return reply;
     } catch {
       // The note stands; it is read again at the next start or the next note.

@@ -2,7 +2,7 @@ import type { Fact } from '../../parser/types.ts';
 import { fold } from './fold.ts';
 import { noteOf, standing, versionOf } from './history.ts';
 import type { Site } from './notes.ts';
-import type { Entry, JobState } from './types.ts';
+import type { Entry, EntryBody, JobState } from './types.ts';
 
 /** A note to be read again. */
 export interface Told {
@@ -31,19 +31,30 @@ export function reread(job: Site, entries: readonly Entry[], read: (told: Told) 
   const again = standing(entries, asOf).flatMap((entry): Entry[] => {
     if (entry.what.kind !== 'noteRead') return [];
     const { what } = entry;
-    const [facts, places] = placed(
-      read({ noteId: noteOf(entry), text: what.text, saidAt: entry.at }),
-      what.facts.map((fact, k) => ({ fact, place: what.places?.[k] ?? k })),
-      touched.get(noteOf(entry)) ?? new Set(),
-    );
-    if (JSON.stringify(facts) === JSON.stringify(what.facts)) return [];
-    return [{ ...entry, id: `${entry.id}@${parser}`, what: { ...what, facts, places, parser } }];
+    const facts = read({ noteId: noteOf(entry), text: what.text, saidAt: entry.at });
+    const anew = readAnew(entry, what, { facts, text: what.text, parser }, touched.get(noteOf(entry)));
+    return anew ? [anew] : [];
   });
   return { entries: again, difference: between(fold(job, entries, asOf), fold(job, [...entries, ...again], asOf)) };
 }
 
+type NoteRead = Extract<EntryBody, { kind: 'noteRead' }>;
+
+/** The entry by which a note stands as read anew, each fact at the place of the one that it reads anew; null where nothing changes. */
+export function readAnew(
+  entry: Entry,
+  was: NoteRead,
+  { facts: fresh, text, parser }: Pick<NoteRead, 'facts' | 'text' | 'parser'>,
+  touched: ReadonlySet<number> = new Set(),
+): Entry | null {
+  const old = was.facts.map((fact, k) => ({ fact, place: was.places?.[k] ?? k }));
+  const [facts, places] = placed(fresh, old, touched);
+  if (JSON.stringify(facts) === JSON.stringify(was.facts) && text === was.text) return null;
+  return { ...entry, id: `${entry.id}@${parser}`, what: { ...was, facts, places, text, parser } };
+}
+
 /** A number higher than any reading's before, so that this one stands. */
-const nextReading = (entries: readonly Entry[]): string =>
+export const nextReading = (entries: readonly Entry[]): string =>
   String(
     1 + entries.reduce((most, { what }) => Math.max(most, what.kind === 'noteRead' ? versionOf(what.parser) : 0), 0),
   );
