@@ -88,16 +88,15 @@ function piecesOf(list: string, offset: number): Piece[] {
   for (const { 0: raw, index } of list.matchAll(pattern)) {
     const piece = raw.replace(/^\s*(?:and|plus)\b/, '').trim();
     if (!piece) continue;
+    const sized = piece.replace(BY, (_, a: string, b: string) => `${numberOf(a)}x${numberOf(b)}`);
     if (/^that's (?:all|what)\b/.test(piece)) continue;
     if (CLAUSE.test(piece)) break;
     const [, count, name] =
-      /^(?:(?:me|us|all|the|both|of|that|those|our|other|last|same|a|an|new|full|whole|just|only)\s+)*(\d+|[a-z]+)?\s*(.*)$/.exec(
-        piece,
+      /^(?:(?:me|us|all|the|both|of|that|those|our|other|last|same|a|an|new|full|whole|just|only)\s+)*(\d+(?![a-z\d])|[a-z]+)?\s*(.*)$/.exec(
+        sized,
       ) ?? [];
     const number = count ? numberOf(count) : null;
-    const called = (number === null ? piece : (name ?? ''))
-      .replace(/\b[a-z]+ of (?:the )?(?=[a-z])/, '')
-      .replace(BY, (_, a: string, b: string) => `${numberOf(a)}x${numberOf(b)}`);
+    const called = (number === null ? sized : (name ?? '')).replace(/\b[a-z]+ of (?:the )?(?=[a-z])/, '');
     const words = new Set(wordsOf(called));
     for (const small of ['both', 'all', 'other', 'of', 'same', 'last']) words.delete(stem(small));
     const start = offset + index + raw.indexOf(piece);

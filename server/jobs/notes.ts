@@ -4,10 +4,11 @@ import type { Decision, Fact, FollowUp, Material } from '../../parser/types.ts';
 import type { SiteFacts } from '../takeoff/types.ts';
 import { isPackWord } from './asSaid.ts';
 import { isLive, type Standing } from './board.ts';
+import { meetDone } from './closing.ts';
 import { obey } from './commands.ts';
 import { goodsTold } from './goodsTold.ts';
 import { handOver } from './handedOver.ts';
-import { event, meetDone, meetFollowUp, meetProblem, setState, type Telling, tell } from './items.ts';
+import { event, meetFollowUp, meetProblem, setState, type Telling, tell } from './items.ts';
 import { dayOf, type Ledger } from './ledger.ts';
 import { find } from './match.ts';
 import { dropGoods, findGoods, meetMaterial, onHandOf, openNeed, type Position, positionOf } from './materials.ts';
@@ -17,7 +18,7 @@ import type { Rulings } from './rulings.ts';
 import { fixedBy, isOthers, isPurchase, leftOut, settledIn } from './sieve.ts';
 import { signOff } from './signedOff.ts';
 import type { Entry, Job } from './types.ts';
-import { workTold } from './workTold.ts';
+import { dropsTold, workTold } from './workTold.ts';
 
 /** What the fold must know of a job; with a price list, how its goods are sold. */
 export type Site = Pick<Job, 'areas' | 'builtYear' | 'crew'> & Pick<SiteFacts, 'packFor'>;
@@ -48,6 +49,7 @@ export function meetNote(
   const meeting: Meeting = { ledger, entry, noteId, text, met: [], told: 0, rulings };
   const byList: Step[] = [];
   for (const fact of workTold(text, facts, ledger.board)) byList.push({ fact, key: `${noteId}/${fact.start}w` });
+  for (const fact of dropsTold(text)) byList.push({ fact, key: `${noteId}/${fact.start}d` });
   for (const { position, fact } of goodsTold(text, facts, ledger.goods))
     byList.push({ fact, key: `${noteId}/${fact.start}`, position });
   const steps = byList.length ? [...meant, ...byList].sort((a, b) => a.fact.start - b.fact.start) : meant;
@@ -133,7 +135,7 @@ function meetPlan(meeting: Meeting, telling: Telling, fact: FollowUp): void {
   const { ledger, entry, met } = meeting;
   if (leftOut(fact)) return;
   if (isPurchase(fact, ledger.goods)) return;
-  const sent = isOthers(fact);
+  const sent = isOthers(fact, telling.lead);
   if (sent === 'not ours') return;
   if (sent === 'comes to us') {
     // Goods that another sends: the work that wants them waits for the day.
