@@ -2,10 +2,11 @@ import { createHash } from 'node:crypto';
 import { readNote } from '../parser/index.ts';
 import { localTime } from '../parser/times/days.ts';
 import { builtIn, withTerms } from '../parser/trade/index.ts';
-import type { Vocabulary } from '../parser/types.ts';
-import { type Catalogue, catalogueOf } from './catalogue/match.ts';
+import type { Fact, Vocabulary } from '../parser/types.ts';
+import { KeptCatalogue } from './catalogue/kept.ts';
 import { packsOf, pricesOf } from './catalogue/prices.ts';
-import { readCatalogue } from './catalogue/rows.ts';
+import { type Desk, fileNote } from './filing.ts';
+import { Histories } from './histories.ts';
 import type {
   CatalogueView,
   JobView,
@@ -18,10 +19,9 @@ import type {
   TaughtWord,
 } from './http/api.ts';
 import { bringOf } from './jobs/bring.ts';
-import { type Entry, fold, type Job, type JobState, type Note, standing } from './jobs/index.ts';
+import { type Job, type JobState, type Note, type Rereading, reread, standing } from './jobs/index.ts';
 import { attempt, due, type MailSettings, mailRow, type Sent, type Summary, summaryOf } from './mail/index.ts';
 import type { Store } from './store/index.ts';
-import { replyTo } from './talk/index.ts';
 import type { Enclosures } from './voice/enclosures.ts';
 import { atCounters, inOwnNames, ownTerms } from './words/own.ts';
 
@@ -33,8 +33,6 @@ export interface SiteParts {
   /** Reads a note; handed in so that a test can make reading fail. */
   read?: typeof readNote;
 }
-
-const PARSER = '1';
 
 export type Taken = { taken: 'new' | 'same'; reply: Reply } | { taken: 'other'; keptAs: string; reply: Reply };
 
@@ -49,12 +47,22 @@ export class Site {
   #ticking: Promise<void> | null = null;
   /** Built when a note is read, and again only when a word was taught or a name came. */
   #vocabulary: { of: string; words: Vocabulary } | null = null;
-  /** Read from the store once, and again only when a list was sent. */
-  #catalogue: Promise<Catalogue> | null = null;
+  readonly #catalogue: KeptCatalogue;
+  readonly #histories: Histories;
+  readonly #desk: Desk;
 
   constructor({ store, now, mail, enclosures, read = readNote }: SiteParts) {
     this.enclosures = enclosures;
     this.#store = store;
+    this.#catalogue = new KeptCatalogue(store);
+    this.#histories = new Histories(store);
+    this.#desk = {
+      store,
+      histories: this.#histories,
+      readingOf: (job) => this.#readingOf(job),
+      atPacks: (job) => this.#atPacks(job),
+      today: (job) => this.today(job),
+    };
     this.#now = now;
     this.#mail = mail;
     this.#read = read;
@@ -70,14 +78,14 @@ export class Site {
 
   /** The list as it stands at the end of a day, today where none is given. */
   async state(job: Job, day = this.today(job)): Promise<JobState> {
-    const state = fold(await this.#atPacks(job), await this.#store.entries(job.id), `${day}T23:59:59`);
+    const state = await this.#histories.state(await this.#atPacks(job), `${day}T23:59:59`);
     return { ...state, order: atCounters(state.order, await this.#vocabularyOf(job)) };
   }
 
   /** A job as the page shows it: the list, what to bring, and what the order costs by the firm's list. */
   async view(job: Job): Promise<JobView> {
     const state = await this.state(job);
-    const catalogue = await this.#catalogueNow();
+    const catalogue = await this.#catalogue.now();
     return {
       job,
       state,
@@ -87,43 +95,17 @@ export class Site {
     };
   }
 
-  /** Keeps a price list in place of the one before, or says which lines are wrong and keeps the one before. */
-  async keepCatalogue(text: string): Promise<CatalogueView | { wrong: string[] }> {
-    const read = readCatalogue(text);
-    if (!read.ok) return { wrong: read.wrong };
-    await this.#store.putCatalogue(text, this.#now().toISOString());
-    this.#catalogue = null;
-    return this.catalogueView();
+  keepCatalogue(text: string): Promise<CatalogueView | { wrong: string[] }> {
+    return this.#catalogue.put(text, this.#now().toISOString());
   }
 
-  async catalogueView(): Promise<CatalogueView> {
-    const { rows } = await this.#catalogueNow();
-    const kept = await this.#store.catalogue();
-    return {
-      rows: rows.length,
-      suppliers: [...new Set(rows.map((r) => r.supplier))].sort(),
-      keptAt: kept?.keptAt ?? null,
-    };
-  }
-
-  #catalogueNow(): Promise<Catalogue> {
-    this.#catalogue ??= this.#store.catalogue().then(
-      (kept) => {
-        const read = kept ? readCatalogue(kept.text) : null;
-        return catalogueOf(read?.ok ? read.rows : []);
-      },
-      (error: unknown) => {
-        // Not remembered: the store is asked again the next time.
-        this.#catalogue = null;
-        throw error;
-      },
-    );
-    return this.#catalogue;
+  catalogueView(): Promise<CatalogueView> {
+    return this.#catalogue.view();
   }
 
   /** The job with the packs in which the firm's own list sells. */
   async #atPacks(job: Job) {
-    const catalogue = await this.#catalogueNow();
+    const catalogue = await this.#catalogue.now();
     return catalogue.rows.length ? { ...job, packFor: packsOf(catalogue) } : job;
   }
 
@@ -162,26 +144,8 @@ export class Site {
 
   async #readNow(job: Job, note: Note): Promise<Reply> {
     try {
-      const read = this.#read(note.text, {
-        saidAt: note.saidAt,
-        areas: job.areas,
-        area: note.area ?? null,
-        vocabulary: await this.#vocabularyOf(job),
-      });
-      const facts = inOwnNames(read.facts, await this.#store.words(), job.crew ?? []);
-      const entry: Entry = {
-        id: note.id,
-        jobId: job.id,
-        at: note.saidAt,
-        by: note.by,
-        source: { noteId: note.id, start: 0, end: note.text.length },
-        what: { kind: 'noteRead', facts, text: note.text, parser: PARSER },
-      };
-      const entries = await this.#store.entries(job.id);
-      const until = `${[this.today(job), note.saidAt.slice(0, 10)].sort().at(-1)}T23:59:59`;
-      const at = await this.#atPacks(job);
-      const reply = replyTo(fold(at, entries, until), fold(at, [...entries, entry], until), note.id, facts);
-      await this.#store.readNote(note.id, entry, JSON.stringify(reply));
+      const { entries, reply } = await fileNote(this.#desk, job, note);
+      await this.#store.readNote(note.id, entries, JSON.stringify(reply));
       return reply;
     } catch {
       // The note stands; it is read again at the next start or the next note.
@@ -219,6 +183,34 @@ export class Site {
     return this.#vocabulary.words;
   }
 
+  /** What reading every note of a job again would change, as after a new version; nothing is kept. */
+  async rereading(job: Job): Promise<Rereading> {
+    const areas = new Map((await this.#store.notes(job.id)).map((note) => [note.id, note.area ?? null]));
+    const reading = await this.#readingOf(job);
+    const entries = await this.#histories.entries(job);
+    return reread(
+      job,
+      entries,
+      ({ noteId, text, saidAt }) => reading(text, saidAt, areas.get(noteId) ?? null),
+      `${this.today(job)}T23:59:59`,
+    );
+  }
+
+  /** Reads every note of a job again and keeps it; what a hand put right stays. */
+  async readAgain(job: Job): Promise<Rereading> {
+    const rereading = await this.rereading(job);
+    for (const entry of rereading.entries) await this.#store.putEntry(entry);
+    return rereading;
+  }
+
+  /** Reads words as this job's notes are read: with its rooms and crew, the trade's words and the firm's own. */
+  async #readingOf(job: Job): Promise<(text: string, saidAt: string, area: string | null) => Fact[]> {
+    const vocabulary = await this.#vocabularyOf(job);
+    const own = await this.#store.words();
+    return (text, saidAt, area) =>
+      inOwnNames(this.#read(text, { saidAt, areas: job.areas, area, vocabulary }).facts, own, job.crew ?? []);
+  }
+
   async talk(job: Job): Promise<Talk[]> {
     const notes = await this.#store.notes(job.id);
     const corrected = await this.#corrected(job);
@@ -238,7 +230,7 @@ export class Site {
   /** What a hand has put right in each note, undone corrections left out. */
   async #corrected(job: Job): Promise<Map<string, NonNullable<Talk['corrected']>>> {
     const out = new Map<string, NonNullable<Talk['corrected']>>();
-    for (const { what } of standing(await this.#store.entries(job.id), '9999')) {
+    for (const { what } of standing(await this.#histories.entries(job), '9999')) {
       if (what.kind !== 'correctFact') continue;
       const others = (out.get(what.noteId) ?? []).filter((c) => c.index !== what.index);
       out.set(what.noteId, [...others, { index: what.index, fact: what.fact }]);

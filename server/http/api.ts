@@ -10,6 +10,8 @@
  * | PUT /api/jobs/:id/notes/:noteId | `NewNote` | 201 first time, 200 for a repeat, 409 same id with other words: `Reply` |
  * | GET /api/jobs/:id/notes | | `Talk[]`, oldest first |
  * | PUT /api/jobs/:id/entries/:entryId | `NewEntry` | 201/200 `JobView` |
+ * | GET /api/jobs/:id/rereading | | `{difference}`: a line for each thing that reading the notes again would change, `+` or `-` |
+ * | POST /api/jobs/:id/rereading | | the same, and it is changed; what a hand put right stays |
  * | GET /api/jobs/:id/walk-through.pdf | | the list to walk through and sign, on paper |
  * | GET /api/jobs/:id/shopping.pdf | | the order, on paper |
  * | PUT /api/catalogue | a price list as a CSV file | `CatalogueView`, 422 naming the lines that are wrong |

@@ -183,6 +183,14 @@ export function makeApp(site: Site, pageFolder: string, callsAMinute = 600): Exp
     const fresh = await site.put(job, Id.parse(req.params.entryId), NewEntry.parse(req.body));
     res.status(fresh ? 201 : 200).json(await site.view(job));
   });
+  app.get('/api/jobs/:id/rereading', async (req, res) => {
+    const { difference } = await site.rereading(await jobOf(site, req));
+    res.json({ difference });
+  });
+  app.post('/api/jobs/:id/rereading', async (req, res) => {
+    const { difference } = await site.readAgain(await jobOf(site, req));
+    res.json({ difference });
+  });
   for (const [name, written] of Object.entries({ 'walk-through': walkThrough, shopping }))
     app.get(`/api/jobs/:id/${name}.pdf`, async (req, res) => {
       const job = await jobOf(site, req);

@@ -4,7 +4,10 @@ import { readTimes } from '../../parser/times/index.ts';
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import type { Decision, Done, Fact, FollowUp, Material, Problem } from '../../parser/types.ts';
 
-const NUMBERS = 'zero one two three four five six seven eight nine ten eleven twelve'.split(' ');
+const NUMBERS =
+  'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty'.split(
+    ' ',
+  );
 const NUMBER = `\\d+|${NUMBERS.slice(1).join('|')}`;
 export const numberOf = (word: string): number | null =>
   /^\d+$/.test(word)
@@ -13,31 +16,21 @@ export const numberOf = (word: string): number | null =>
       ? NUMBERS.indexOf(word.toLowerCase())
       : null;
 
-const known = new WeakMap<Fact, Fact | typeof NOTHING>();
-const NOTHING = 'nothing';
-
-/** A fact as its whole note means it; the same fact of the same note means the same, so it is looked at once. */
-export function asSaid(fact: Fact, text: string, facts: readonly Fact[], at: string): Fact | null {
-  const before = known.get(fact);
-  if (before) return before === NOTHING ? null : before;
-  const meant = meaningOf(fact, text, facts, at);
-  known.set(fact, meant ?? NOTHING);
-  return meant;
-}
-
 /** A fact as its whole note means it, of another kind where need be; null where the note means no such thing. */
-function meaningOf(fact: Fact, text: string, facts: readonly Fact[], at: string): Fact | null {
+export function asSaid(fact: Fact, text: string, facts: readonly Fact[], at: string): Fact | null {
   switch (fact.kind) {
     case 'material':
       return goodsAsSaid(fact, text, facts) ?? fact;
     case 'done':
       return ARRIVES.test(fact.quote.toLowerCase()) ? null : (appointment(fact, at) ?? fact);
     case 'followUp':
-      if (STAYS.test(fact.quote.toLowerCase())) return null;
+      if (STAYS.test(fact.quote.toLowerCase()) || runsOn(fact, text, facts)) return null;
       return dropped(fact) ?? alreadyDone(fact, text, facts) ?? renewed(fact);
     case 'problem':
+      if (HOLDS.test(text.slice(fact.end).toLowerCase()) || (/^no\b/.test(fact.defect) && SOLD_OUT.test(fact.quote)))
+        return null;
       if (ALL_RIGHT.test(fact.defect) && !/\b(?:not|too|n't|never)\b|n't\b/.test(fact.quote)) return null;
-      return dropped(fact) ?? putIn(fact) ?? found(fact);
+      return dropped(fact) ?? putIn(fact) ?? takenOut(fact) ?? found(fact);
     default:
       return fact;
   }
@@ -58,6 +51,25 @@ const putIn = (fact: Problem): Done | null =>
   /\b\w+ed (?:and|&|\+|n) (?:in|on|up|set|hung|done)$/.test(fact.quote.toLowerCase())
     ? { ...spanOf(fact), kind: 'done', task: `install ${fact.thing}`, who: null }
     : null;
+
+/** "Stiff but it holds": told, and nothing to do about it. */
+const HOLDS = /^,? but (?:it |it's |its |they |that |still )*(?:holds?|works?|fine|ok|okay|good|usable|serviceable)\b/;
+/** What a store does not have is no flaw of the job. */
+const SOLD_OUT = /\b(?:on the shelf|in stock|at the (?:yard|store|supply house|counter)|carry|carries)\b/;
+
+const TAKEN_OUT = /\b(?:cut|busted|torn|tore|ripped|pulled|knocked|dug|chipped|scraped) (?:out|off|up|down)$/;
+
+/** "Wet boards cut out", "the slab's busted out": the flaw is what was done to it. */
+function takenOut(fact: Problem): Done | null {
+  if (fact.state !== 'open' || !TAKEN_OUT.test(fact.quote.toLowerCase().trim())) return null;
+  const thing = fact.thing.replace(TAKEN_OUT, '').trim();
+  return { ...spanOf(fact), kind: 'done', task: `remove ${thing || fact.thing}`, who: null };
+}
+
+/** A single word that goes straight on from another fact's is no work of its own: "a california patch". */
+const runsOn = (fact: FollowUp, text: string, facts: readonly Fact[]): boolean =>
+  !/\s/.test(fact.quote) &&
+  facts.some((f) => f !== fact && f.end <= fact.start && /^ ?$/.test(text.slice(f.end, fact.start)));
 
 /** "Lock was just out of line": told of what is past, so it was put right. */
 const found = (fact: Problem): Problem =>
@@ -124,6 +136,8 @@ const PACKS =
 /** Goods whose count or name stands beside the words that were read for them. */
 function goodsAsSaid(fact: Material, text: string, facts: readonly Fact[]): Material | null {
   if (isSizeOf(fact, facts)) return { ...fact, status: 'mentioned' };
+  if (facts.some((f) => f.kind === 'material' && f.quantity !== null && !namesItself(f) && isNamedBy(f, fact, text)))
+    return { ...fact, status: 'mentioned' };
   if (
     fact.unit &&
     fact.unit !== 'each' &&
@@ -140,7 +154,8 @@ function goodsAsSaid(fact: Material, text: string, facts: readonly Fact[]): Mate
   const before = said.slice(Math.max(0, fact.start - 40), fact.start);
   const after = said.slice(fact.end, fact.end + 60);
   if (/\b(?:instead of|rather than|not) (?:the |a |an )?$/.test(before)) return { ...fact, status: 'mentioned' };
-  const named = renamed(fact, after);
+  const next = fact.quantity === null || namesItself(fact) ? undefined : facts.find((f) => isNamedBy(fact, f, text));
+  const named = next?.kind === 'material' ? next.item : renamed(fact, after);
   const item = (named ?? fact.item).replace(/ (?:instead|too|also|though|anyway|either)$/, '');
   const count = fact.quantity === null ? countBeside(fact, before, after, said) : null;
   if (item === fact.item && !count) return null;
@@ -164,6 +179,20 @@ const isSizeOf = (fact: Material, facts: readonly Fact[]): boolean =>
       f.end <= fact.start &&
       fact.start - f.end < 30,
   );
+
+const namesItself = ({ item, quote }: Material): boolean => {
+  const quoted = wordsOf(quote);
+  return [...wordsOf(item)].some((word) => quoted.has(word));
+};
+
+/** "One sheet of three quarter t and g plywood": a count without goods, and right behind it goods without a count. */
+const isNamedBy = (fact: Material, name: Fact, text: string): boolean =>
+  name.kind === 'material' &&
+  name.quantity === null &&
+  name.status === fact.status &&
+  name.start >= fact.end &&
+  name.start - fact.end < 16 &&
+  !/[.,;\n]/.test(text.slice(fact.end, name.start));
 
 /** "One roll of twelve two": what is named right behind the count is what is counted, whatever was told before. */
 function renamed(fact: Material, after: string): string | null {

@@ -1,10 +1,11 @@
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import { reword } from './board.ts';
 import { joinItems, rulesOnFacts, splitOff } from './commands.ts';
-import { type Corrections, correctionsIn, inOrder, noteOf, standing } from './history.ts';
+import { type Corrections, correctionsIn, inOrder, noteOf, onceEach, standingOf } from './history.ts';
 import { event, setState } from './items.ts';
 import { copyLedger, type Ledger, newLedger } from './ledger.ts';
-import { meetNote, type Site, type Told } from './notes.ts';
+import { meantBy } from './meant.ts';
+import { meetNote, type Site } from './notes.ts';
 import { type Ruling, Rulings } from './rulings.ts';
 import { stateOf } from './state.ts';
 import type { Entry, JobState } from './types.ts';
@@ -37,25 +38,27 @@ export function foldFrom(
   asOf: string,
 ): { state: JobState; snapshot: Snapshot } {
   const on = snapshot && asOf >= snapshot.asOf ? foldedOn(job, snapshot, entries, asOf) : null;
-  const next = on ?? foldedAnew(job, [...(snapshot?.entries ?? []), ...entries], asOf);
+  const next = on ?? foldedAnew(job, snapshot ? [...snapshot.entries, ...entries] : entries, asOf);
   return { state: stateOf(next.ledger, job, asOf), snapshot: next };
 }
 
 function foldedAnew(job: Site, entries: readonly Entry[], asOf: string): Snapshot {
-  const history = standing(entries, asOf);
+  const once = onceEach(entries);
+  const history = standingOf(once, asOf);
   const corrections = correctionsIn(history);
   const rulings = new Map<string, Ruling>();
   for (;;) {
     const ledger = newLedger();
     const ruled = new Rulings(rulings);
     const ruling = history.some((entry) => apply(ledger, job, entry, corrections, ruled));
-    if (!ruling) return { asOf, entries: onceEach(entries), ledger, last: lastOf(entries, asOf) };
+    if (!ruling) return { asOf, entries: [...once], ledger, last: lastOf(once, asOf) };
   }
 }
 
 function foldedOn(job: Site, from: Snapshot, entries: readonly Entry[], asOf: string): Snapshot | null {
+  if (!entries.length && asOf === from.asOf) return from;
   const known = new Set(from.entries.map((entry) => entry.id));
-  const delivered = onceEach(entries).filter((entry) => !known.has(entry.id));
+  const delivered = onceEach(entries.filter((entry) => !known.has(entry.id)));
   const held = from.entries.filter((entry) => entry.at > from.asOf);
   const fresh = [...held, ...delivered].filter((entry) => entry.at <= asOf).sort(inOrder);
   const awaited = awaitedBy(from.entries);
@@ -91,12 +94,6 @@ function lastOf(entries: readonly Entry[], asOf: string): Entry | null {
   return last;
 }
 
-const onceEach = (entries: readonly Entry[]): Entry[] => {
-  const byId = new Map<string, Entry>();
-  for (const entry of entries) if (!byId.has(entry.id)) byId.set(entry.id, entry);
-  return [...byId.values()];
-};
-
 /** True where a ruling on an earlier fact was made: the fold begins again with it. */
 function apply(ledger: Ledger, job: Site, entry: Entry, corrections: Corrections, rulings: Rulings): boolean {
   const { what } = entry;
@@ -106,13 +103,7 @@ function apply(ledger: Ledger, job: Site, entry: Entry, corrections: Corrections
   switch (what.kind) {
     case 'noteRead': {
       const noteId = noteOf(entry);
-      const changed = corrections.get(noteId);
-      const told: Told['told'][number][] = [];
-      for (const [k, fact] of what.facts.entries()) {
-        const place = what.places?.[k] ?? k;
-        told.push({ place, fact: changed?.has(place) ? changed.get(place)! : fact });
-      }
-      return meetNote(ledger, job, entry, { noteId, text: what.text, told }, rulings);
+      return meetNote(ledger, job, entry, meantBy(entry, what, noteId, job.areas, corrections.get(noteId)), rulings);
     }
     case 'setState':
       if (item) {

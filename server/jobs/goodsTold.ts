@@ -1,5 +1,6 @@
 import { likeness, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Fact, Material } from '../../parser/types.ts';
+import { remembered } from '../takeoff/reading/remembered.ts';
 import { numberOf } from './asSaid.ts';
 import { type Goods, onHandOf, openNeed, type Position, toBuy } from './materials.ts';
 
@@ -12,6 +13,7 @@ export interface GoodsTold {
 /** Any of these words may tell of goods; without one the note is not looked at. */
 const MAY_TELL =
   /\b(?:got|picked|grabbed|bought|fetched|ordered|came|arrived|showed|here|gone|used|make|delivered|loaded|had|order)\b/;
+const mayTell = remembered((text) => MAY_TELL.test(text.toLowerCase()));
 const LISTS =
   /\b(?<!(?:i|we|they|she|he|you)'ve )(?:got|picked up|grabbed|bought|fetched|came back with|loaded up)\b(?! (?:to|it|rid|a call|him|her|them|done|ready|going|started|started|back)\b)([^.;!?\n]*)/g;
 const ORDERS =
@@ -28,8 +30,8 @@ const CLAUSE =
 /** Goods of the list that a note tells of in words that point back: fetched, ordered, come, gone, counted anew. */
 export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: Goods): GoodsTold[] {
   if (!goods.all.length) return [];
+  if (!mayTell(text)) return [];
   const said = text.toLowerCase().replaceAll('’', "'");
-  if (!MAY_TELL.test(said)) return [];
   const out: GoodsTold[] = [];
   const taken = facts.filter((f): f is Material => f?.kind === 'material' && f.status !== 'mentioned');
   const tell = (
@@ -86,16 +88,15 @@ function piecesOf(list: string, offset: number): Piece[] {
   for (const { 0: raw, index } of list.matchAll(pattern)) {
     const piece = raw.replace(/^\s*(?:and|plus)\b/, '').trim();
     if (!piece) continue;
+    const sized = piece.replace(BY, (_, a: string, b: string) => `${numberOf(a)}x${numberOf(b)}`);
     if (/^that's (?:all|what)\b/.test(piece)) continue;
     if (CLAUSE.test(piece)) break;
     const [, count, name] =
-      /^(?:(?:me|us|all|the|both|of|that|those|our|other|last|same|a|an|new|full|whole|just|only)\s+)*(\d+|[a-z]+)?\s*(.*)$/.exec(
-        piece,
+      /^(?:(?:me|us|all|the|both|of|that|those|our|other|last|same|a|an|new|full|whole|just|only)\s+)*(\d+(?![a-z\d])|[a-z]+)?\s*(.*)$/.exec(
+        sized,
       ) ?? [];
     const number = count ? numberOf(count) : null;
-    const called = (number === null ? piece : (name ?? ''))
-      .replace(/\b[a-z]+ of (?:the )?(?=[a-z])/, '')
-      .replace(BY, (_, a: string, b: string) => `${numberOf(a)}x${numberOf(b)}`);
+    const called = (number === null ? sized : (name ?? '')).replace(/\b[a-z]+ of (?:the )?(?=[a-z])/, '');
     const words = new Set(wordsOf(called));
     for (const small of ['both', 'all', 'other', 'of', 'same', 'last']) words.delete(stem(small));
     const start = offset + index + raw.indexOf(piece);

@@ -7,23 +7,33 @@ export const inOrder = (a: Pick<Entry, 'at' | 'id'>, b: Pick<Entry, 'at' | 'id'>
   a.at < b.at ? -1 : a.at > b.at ? 1 : a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
 
 /** The entries that count, in the order in which things were said: each once, up to `asOf`, those undone left out. */
-export function standing(entries: readonly Entry[], asOf: string): Entry[] {
-  const byId = new Map<string, Entry>();
-  for (const entry of entries) if (entry.at <= asOf && !byId.has(entry.id)) byId.set(entry.id, entry);
-  const history = latestReadings(sorted([...byId.values()]));
+export const standing = (entries: readonly Entry[], asOf: string): Entry[] => standingOf(onceEach(entries), asOf);
+
+/** Each entry once, however often it was delivered. */
+export function onceEach(entries: readonly Entry[]): readonly Entry[] {
+  const ids = new Set<string>();
+  for (const { id } of entries) ids.add(id);
+  if (ids.size === entries.length) return entries;
+  return entries.filter(({ id }) => ids.delete(id));
+}
+
+/** `standing` of entries that are each there once. */
+export function standingOf(entries: readonly Entry[], asOf: string): Entry[] {
+  const history = latestReadings(sorted(entries.filter((entry) => entry.at <= asOf)));
   const undone = new Set<string>();
   for (let k = history.length - 1; k >= 0; k--) {
     const { id, what } = history[k]!;
     if (what.kind === 'undo' && !undone.has(id)) undone.add(what.entry);
   }
   const latest: string[] = [];
-  for (const { id, what } of history) {
+  const takes = history.some(({ what }) => what.kind === 'noteRead' && takesBack(what.facts));
+  for (const { id, what } of takes ? history : []) {
     if (undone.has(id)) continue;
     const taken = what.kind === 'noteRead' && takesBack(what.facts) ? latest.pop() : undefined;
     if (taken) undone.add(taken);
     else if (what.kind !== 'undo') latest.push(id);
   }
-  return history.filter((entry) => entry.what.kind !== 'undo' && !undone.has(entry.id));
+  return undone.size ? history.filter((entry) => entry.what.kind !== 'undo' && !undone.has(entry.id)) : history;
 }
 
 /** In order of time; most histories come in it. */
@@ -49,8 +59,9 @@ function latestReadings(history: Entry[]): Entry[] {
   });
 }
 
-const versionOf = (entry: Entry) => (entry.what.kind === 'noteRead' ? Number.parseFloat(entry.what.parser) || 0 : 0);
-const isLater = (a: Entry, b: Entry) => versionOf(a) > versionOf(b) || (versionOf(a) === versionOf(b) && a.id > b.id);
+export const versionOf = (parser: string): number => Number.parseFloat(parser) || 0;
+const readingOf = ({ what }: Entry) => (what.kind === 'noteRead' ? versionOf(what.parser) : 0);
+const isLater = (a: Entry, b: Entry) => readingOf(a) > readingOf(b) || (readingOf(a) === readingOf(b) && a.id > b.id);
 
 /** Facts put right by hand, by note and place. */
 export type Corrections = Map<string, Map<number, Fact | null>>;

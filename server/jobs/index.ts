@@ -1,4 +1,5 @@
+export { blanked, filingOf, type Refiling, refilingIn } from './elsewhere.ts';
 export { fold, foldFrom, type Snapshot } from './fold.ts';
-export { standing } from './history.ts';
-export { type Rereading, reread } from './reread.ts';
+export { noteOf, standing } from './history.ts';
+export { nextReading, type Rereading, readAnew, reread } from './reread.ts';
 export type * from './types.ts';

@@ -1,9 +1,10 @@
 import { sameArea, stem, wordsOf } from '../../parser/trade/likeness.ts';
-import type { Done, FollowUp, Problem } from '../../parser/types.ts';
-import { add, type Board, enter, isLive, isWork, leave, reword, type Standing, sharing } from './board.ts';
+import type { FollowUp, Problem } from '../../parser/types.ts';
+import { add, type Board, enter, isLive, leave, reword, type Standing, sharing } from './board.ts';
 import type { Question } from './ledger.ts';
 import { find, headOf, type Match } from './match.ts';
 import type { Entry, Event, ItemState } from './types.ts';
+import { PUTS, stems } from './verbs.ts';
 
 export function event(entry: Entry, what: string, words: string | null): Event {
   return { at: entry.at, by: entry.by, entry: entry.id, what, words, noteId: entry.source?.noteId ?? null };
@@ -27,7 +28,7 @@ export interface Telling {
 
 type Opening = Pick<Standing, 'task' | 'area'> & Partial<Standing>;
 
-function ask({ entry, questions }: Telling, question: string, item: Standing): void {
+export function ask({ entry, questions }: Telling, question: string, item: Standing): void {
   questions.push({ noteId: entry.source?.noteId ?? entry.id, ask: question, item, whileOpen: true });
 }
 
@@ -67,7 +68,8 @@ export function setState(board: Board, item: Standing, entry: Entry, state: Item
   item.history.push(event(entry, isLive(item) || state !== 'open' ? state : 'reopened', quote));
   leave(board, item);
   item.state = state;
-  item.closedOn = isLive(item) ? null : entry.at.slice(0, 10);
+  // Work signed off was finished on the day it was done.
+  item.closedOn = isLive(item) ? null : (item.closedOn ?? entry.at.slice(0, 10));
   enter(board, item);
 }
 
@@ -84,12 +86,14 @@ const names = (quote: string | null, { thing, task }: Opening) => wordsOf(quote 
 
 /** Takes on more words that it is spoken of with. */
 export function tell(board: Board, item: Standing, text: string): void {
+  const words = wordsOf(text);
+  if ([...words].every((word) => item.told.has(word))) return;
   leave(board, item);
-  for (const word of wordsOf(text)) item.told.add(word);
+  for (const word of words) item.told.add(word);
   enter(board, item);
 }
 
-const nameOf = (item: Standing) => `no. ${item.number} (${item.task}${item.area ? `, ${item.area}` : ''})`;
+export const nameOf = (item: Standing) => `no. ${item.number} (${item.task}${item.area ? `, ${item.area}` : ''})`;
 
 /** A new item beside one that it may be: opened, and asked about. */
 function wonder(telling: Telling, match: Match | null, item: Standing): Standing {
@@ -126,8 +130,9 @@ export function meetProblem(telling: Telling, fact: Problem): Standing {
   const closed =
     apart || live?.sure || !(again || fact.state === 'fixed') ? null : find(board, sought, { where: ['closed'], fits });
   const match = live?.sure ? live : closed?.sure ? closed : live;
-  if (match?.sure) {
-    const { item } = match;
+  const known = match?.sure ? match.item : apart || fact.state !== 'fixed' ? null : soleFlaw(board, fact);
+  if (known) {
+    const item = known;
     item.problem ??= fact.defect;
     if (fact.state === 'fixed') setState(board, item, entry, 'done', fact.quote);
     else if (!isLive(item)) setState(board, item, entry, 'open', fact.quote);
@@ -149,14 +154,32 @@ export function meetProblem(telling: Telling, fact: Problem): Standing {
   return wonder(telling, match, item);
 }
 
+/** "Disposal was just jammed, freed it": what was put right is the one flaw that stands of that thing, or of that kind. */
+function soleFlaw(board: Board, { thing, defect, area }: Problem): Standing | null {
+  const flaws = (words: ReadonlySet<string>) =>
+    [...sharing(board, words, 'live')].filter((item) => item.problem && sameArea(item.area, area));
+  const head = headOf(thing);
+  const ofThing = flaws(new Set([head])).filter((item) => item.thing && headOf(item.thing) === head);
+  if (ofThing.length) return ofThing.length === 1 ? ofThing[0]! : null;
+  const kind = wordsOf(defect);
+  const ofKind = kind.size ? flaws(kind).filter((item) => [...kind].every((word) => item.words.has(word))) : [];
+  return ofKind.length === 1 ? ofKind[0]! : null;
+}
+
 /** "It's loose in the wall and there's no test button on it": both of the one thing just told of. */
 function sameBreath({ met, lead, board }: Telling, fact: Problem): Standing | null {
+  const { area } = fact;
   const said = fact.quote.toLowerCase();
   const last = met.at(-1);
   const points =
     !wordsOf(fact.quote).has(headOf(fact.thing)) &&
-    /\b(?:on|in|of|to|from|behind|under) (?:it|them)\b|^(?:so |and )*(?:it's|its|it|they're|they)\b/.test(said);
+    /\b(?:on|in|of|to|from|behind|under) (?:it|them)\b|\bthere$|^(?:so |and )*(?:it's|its|it|they're|they)\b/.test(
+      said,
+    );
   if (points && last && isLive(last) && last.problem && /^[\s,]*(?:and|so|plus|also|,)?[\s,]*$/.test(lead)) return last;
+  // "Window won't lock, the latch is bent": what it does, and why.
+  const symptom = /\b(?:won't|doesn't|can't|don't|not)\b/.test(last?.problem ?? '');
+  if (symptom && last && isLive(last) && /^, *$/.test(lead) && sameArea(last.area, area)) return last;
   // "Left one split too": which of them, not what.
   if (![...wordsOf(fact.thing)].every((word) => SIDES.has(word))) return null;
   const defect = wordsOf(fact.defect);
@@ -250,80 +273,12 @@ function sameWork(item: Standing, task: string): boolean {
   return PUTS.has(mine) && PUTS.has(theirs);
 }
 
-const stems = (words: string) => new Set(words.split(' ').map(stem));
-/** Verbs for putting a thing right or in place: said one for another. */
-const PUTS = stems(
-  'replace swap change install put fit hang set lay mount repair fix new finish do wrap close complete get tighten secure reset rehang redo',
-);
-/** Work that comes before a repair and does not end it. */
-const BEFORE = stems(
-  'pull remove cut dig demo tear strip probe check test retest look measure walk tarp cover shut open buy order mark expose hose wash wait',
-);
-/** Getting a thing somewhere. */
-const CARRIES = stems('get take bring drop run deliver haul send return carry');
-/** Words that end whatever they are said of. */
-const ENDS = stems('finish complete wrap done handle close');
-
 const readyDay = (fact: FollowUp) =>
   [fact.due, fact.notBefore]
     .filter((day): day is string => day !== null)
     .sort()
     .at(-1) ?? null;
 
-/** Finished work closes the item that it answers, and only that; else it stands in the day log as its own closed line. */
-export function meetDone(telling: Telling, fact: Done): Standing {
-  const { board, entry } = telling;
-  const named = objectWords(fact.task);
-  // "New one's in": the thing stands in the words just before.
-  const points = ![...named].some((word) => !POINTERS.has(word));
-  const object = points ? objectWords(`x ${telling.lead} ${fact.quote}`) : named;
-  const words = points ? wordsOf(`${fact.task} ${telling.lead} ${fact.quote}`) : wordsOf(fact.task);
-  const fits = (item: Standing) => answers(item, fact.task);
-  const sought = { words, area: fact.area, quote: fact.quote, head: headOf(fact.task) };
-  const whole = telling.apart ? null : find(board, sought, { fits, sure: 0.6, anyOf: false });
-  const thing =
-    whole?.sure || telling.apart || !object.size
-      ? null
-      : find(board, { ...sought, words: object }, { fits, sure: 0.75, anyOf: false });
-  const match = whole?.sure ? whole : thing?.sure ? thing : (whole ?? thing);
-  const known = match?.sure ? match.item : telling.apart ? null : replacedBy(board, fact);
-  if (known) {
-    setState(board, known, entry, 'done', fact.quote);
-    known.met.push(telling.key);
-    return known;
-  }
-  const item = open(telling, { task: fact.task, area: fact.area, who: fact.who }, fact.quote);
-  setState(board, item, entry, 'done', fact.quote);
-  if (match && !telling.apart)
-    ask(telling, `Does that finish ${nameOf(match.item)}? Say "${match.item.number} is done".`, match.item);
-  return item;
-}
-
 const SIDES = stems(
   'left right front back other first second third last one it they them that upper lower top bottom same',
 );
-const POINTERS = stems('one ones new it them that those this everything all both other');
-
-/** May this work end that item: the same work, or a repair for a flaw; never what only comes before it. */
-function answers(item: Standing, done: string): boolean {
-  const verb = stem(done.split(' ')[0]!);
-  const owed = stem(item.task.split(' ')[0]!);
-  if (ENDS.has(verb) || verb === owed || (CARRIES.has(verb) && CARRIES.has(owed))) return true;
-  if (BEFORE.has(verb)) return false;
-  if (item.task.includes(':') || !isWork(owed)) return true;
-  return PUTS.has(verb) && PUTS.has(owed) ? true : item.problem !== null;
-}
-
-/** "Put the stop valve in" answers the one open flaw whose thing is a stop valve. */
-function replacedBy(board: Board, fact: Done): Standing | null {
-  const closing = /^finish\b/.test(fact.task) && fact.area !== null;
-  if (!closing && !/^(?:install|put|replace|swap|change|fit)\b/.test(fact.task)) return null;
-  const object = objectWords(fact.task);
-  const fits = [...sharing(board, object, 'live')].filter(
-    (item) => item.problem && item.thing && sameArea(item.area, fact.area) && object.has(headOf(item.thing)),
-  );
-  return fits.length === 1 ? fits[0]! : null;
-}
-
-/** A task without its verb: what the work was done to. */
-const objectWords = (task: string) => wordsOf(task.split(' ').slice(1).join(' '));

@@ -1,5 +1,6 @@
 import { sameArea, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import { type Board, isWork, type Standing, sharing } from './board.ts';
+import { stems } from './verbs.ts';
 
 /** What is looked for on the list. */
 export interface Sought {
@@ -96,7 +97,15 @@ const PLACE =
   /\b(?:by|behind|beside|near|under|above|over|next to|left of|right of|outside|inside|at|in) (?:the |my |our |that )?([a-z]+(?: [a-z]+)?)/g;
 const SIDES = /\b(left|right|front|back|rear|north|south|east|west|upper|lower|top|bottom|first|second|third|other)\b/g;
 
-const placesIn = (text: string): ReadonlySet<string> => wordsOf([...text.matchAll(PLACE)].map((m) => m[1]!).join(' '));
+const MEASURES = stems(
+  'two three four five six seven eight nine ten eleven twelve inch inches foot feet ft deep wide long high oclock today',
+);
+/** How far or how many is no thing: "drilled the railing out two inches" is the railing. */
+export const unmeasured = (words: ReadonlySet<string>): ReadonlySet<string> =>
+  [...words].some((word) => MEASURES.has(word)) ? new Set([...words].filter((word) => !MEASURES.has(word))) : words;
+
+const placesIn = (text: string): ReadonlySet<string> =>
+  unmeasured(wordsOf([...text.matchAll(PLACE)].map((m) => m[1]!).join(' ')));
 const sidesIn = (text: string): string[] => [...text.matchAll(SIDES)].map((m) => m[1]!);
 
 /** Both say where, and they say different places. */

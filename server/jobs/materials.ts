@@ -60,9 +60,9 @@ export function copyGoods(goods: Goods): Goods {
   return { all: [...twin.values()], byWord };
 }
 
-const zero = () => new Fraction(0);
+const ZERO = new Fraction(0);
 const most = (a: Fraction, b: Fraction) => (a.compare(b) > 0 ? a : b);
-const positive = (f: Fraction) => most(f, zero());
+const positive = (f: Fraction) => most(f, ZERO);
 
 type Named = Pick<Material, 'item' | 'size' | 'specs' | 'unit' | 'status'>;
 
@@ -127,11 +127,11 @@ export function positionOf(goods: Goods, fact: Named, key: string): Position {
     words: new Set(wordsOf(fact.item)),
     need: null,
     areaNeeds: new Map(),
-    bought: zero(),
-    ordered: zero(),
-    used: zero(),
-    returned: zero(),
-    have: zero(),
+    bought: ZERO,
+    ordered: ZERO,
+    used: ZERO,
+    returned: ZERO,
+    have: ZERO,
     needUncounted: false,
     met: false,
     dropped: false,
@@ -161,7 +161,7 @@ export const onHandOf = (p: Position): Fraction => positive(p.have.add(p.bought)
 /** What has still to be bought of said needs, in whole purchase units; null where nobody said how many. */
 export function toBuy(p: Position): Fraction | null {
   if (p.need === null) return null;
-  if (p.met) return zero();
+  if (p.met) return ZERO;
   return positive(p.need.sub(covered(p)).sub(p.ordered)).ceil();
 }
 
@@ -215,8 +215,8 @@ export function meetMaterial(position: Position, fact: Material, entry: Entry, l
       if (known || position.need !== null) {
         position.bought = position.bought.add(known || amount === null ? count : (rest ?? count));
         position.ordered = position.need
-          ? most(zero(), least(position.ordered, position.need.sub(covered(position))))
-          : zero();
+          ? most(ZERO, least(position.ordered, position.need.sub(covered(position))))
+          : ZERO;
       } else position.met = true;
       because(`${amount ? shown(amount, fact.unit) : count.toFraction(true)} bought`);
       break;

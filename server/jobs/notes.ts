@@ -2,29 +2,26 @@ import Fraction from 'fraction.js';
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import type { Decision, Fact, FollowUp, Material } from '../../parser/types.ts';
 import type { SiteFacts } from '../takeoff/types.ts';
-import { asSaid, isPackWord } from './asSaid.ts';
+import { isPackWord } from './asSaid.ts';
 import { isLive, type Standing } from './board.ts';
+import { meetDone } from './closing.ts';
 import { obey } from './commands.ts';
 import { goodsTold } from './goodsTold.ts';
-import { event, meetDone, meetFollowUp, meetProblem, setState, type Telling, tell } from './items.ts';
+import { handOver } from './handedOver.ts';
+import { event, meetFollowUp, meetProblem, setState, type Telling, tell } from './items.ts';
 import { dayOf, type Ledger } from './ledger.ts';
 import { find } from './match.ts';
 import { dropGoods, findGoods, meetMaterial, onHandOf, openNeed, type Position, positionOf } from './materials.ts';
+import type { Meant, Step } from './meant.ts';
 import { measure } from './measurements.ts';
 import type { Rulings } from './rulings.ts';
 import { fixedBy, isOthers, isPurchase, leftOut, settledIn } from './sieve.ts';
+import { signOff } from './signedOff.ts';
 import type { Entry, Job } from './types.ts';
-import { workTold } from './workTold.ts';
+import { dropsTold, workTold } from './workTold.ts';
 
 /** What the fold must know of a job; with a price list, how its goods are sold. */
-export type Site = Pick<Job, 'areas' | 'builtYear'> & Pick<SiteFacts, 'packFor'>;
-
-/** What a note told, each fact with the place that it had when the note was first read. */
-export interface Told {
-  noteId: string;
-  text: string;
-  told: readonly { place: number; fact: Fact | null }[];
-}
+export type Site = Pick<Job, 'areas' | 'builtYear' | 'crew'> & Pick<SiteFacts, 'packFor'>;
 
 /** A note while it is met: what it has touched so far. */
 interface Meeting {
@@ -38,74 +35,47 @@ interface Meeting {
   rulings: Rulings;
 }
 
-/** One fact to be met; `position` where only the list could tell which goods were meant. */
-interface Step {
-  fact: Fact;
-  key: string;
-  position?: Position;
-}
-
 /** Takes a note's facts into the ledger, in the order of their words. True where it rules on an earlier fact. */
 export function meetNote(
   ledger: Ledger,
   job: Site,
   entry: Entry,
-  { noteId, text, told }: Told,
+  { note, steps: meant }: Meant,
   rulings: Rulings,
 ): boolean {
-  const day = dayOf(ledger, entry.at.slice(0, 10));
-  day.notes++;
-  const facts: Fact[] = [];
-  for (const { fact } of told) if (fact) facts.push(fact);
-  ledger.notes.push({ noteId, saidAt: entry.at, text, facts });
+  const { noteId, text, facts } = note;
+  dayOf(ledger, entry.at.slice(0, 10)).notes++;
+  ledger.notes.push(note);
   const meeting: Meeting = { ledger, entry, noteId, text, met: [], told: 0, rulings };
-  const steps: Step[] = [];
-  for (const { fact: read, place } of told) {
-    const key = `${noteId}/${place}`;
-    if (!read || rulings.isOut(key)) continue;
-    const fact = asSaid(read, text, facts, entry.at);
-    if (!fact) continue;
-    let j = 0;
-    for (const area of areasOf(fact, job.areas)) {
-      const own = area === fact.area ? fact : ({ ...fact, area } as Fact);
-      steps.push({ fact: own, key: j++ === 0 ? key : `${key}.${j - 1}` });
-    }
-  }
-  for (const fact of workTold(text, facts, ledger.board)) steps.push({ fact, key: `${noteId}/${fact.start}w` });
-  const pointed = goodsTold(text, facts, ledger.goods);
-  for (const { position, fact } of pointed) steps.push({ fact, key: `${noteId}/${fact.start}`, position });
-  if (steps.length > told.length) steps.sort((a, b) => a.fact.start - b.fact.start);
+  const byList: Step[] = [];
+  for (const fact of workTold(text, facts, ledger.board)) byList.push({ fact, key: `${noteId}/${fact.start}w` });
+  for (const fact of dropsTold(text)) byList.push({ fact, key: `${noteId}/${fact.start}d` });
+  for (const { position, fact } of goodsTold(text, facts, ledger.goods))
+    byList.push({ fact, key: `${noteId}/${fact.start}`, position });
+  const steps = byList.length ? [...meant, ...byList].sort((a, b) => a.fact.start - b.fact.start) : meant;
   for (const { fact, key, position } of steps) {
+    if (rulings.isOut(key)) continue;
     if (position ? takeGoods(meeting, position, fact as Material) : meetFact(meeting, fact, key)) return true;
     meeting.told = Math.max(meeting.told, fact.end);
   }
   for (const item of settledIn(ledger.board, text, meeting.met, entry.at, job.areas))
     setState(ledger.board, item, entry, 'done', null);
+  signOff(ledger.board, entry, text, job.areas);
+  handOver({ board: ledger.board, entry, noteId, questions: ledger.questions }, text, job.crew ?? []);
   const asked = facts.find((fact) => fact.ask);
   if (asked?.ask) ledger.questions.push({ noteId, ask: asked.ask, item: meeting.met.at(-1) ?? null, whileOpen: false });
   return false;
 }
 
-const lowered = new WeakMap<readonly string[], readonly string[]>();
-
-/** "Both rooms", "hall and BR3": work that is told once of two rooms is an item in each. */
-function areasOf(fact: Fact, areas: readonly string[]): readonly (string | null)[] {
-  if ((fact.kind !== 'followUp' && fact.kind !== 'done') || areas.length < 2) return [fact.area];
-  const quote = fact.quote.toLowerCase();
-  if (areas.length === 2 && /\bboth (?:rooms|sides|areas|of them)\b/.test(quote)) return areas;
-  const names = lowered.get(areas) ?? areas.map((area) => area.toLowerCase());
-  lowered.set(areas, names);
-  const named = areas.filter((_, k) => quote.includes(names[k]!));
-  return named.length >= 2 ? named : [fact.area];
-}
-
 /** The words of the same sentence before a place in the note, from another place on. */
 const leadOf = (text: string, from: number, start: number) =>
-  text
-    .slice(Math.max(from, start - 60, 0), Math.max(from, start))
-    .split(/[.;!?\n]/)
-    .at(-1)!
-    .toLowerCase();
+  start <= from
+    ? ''
+    : text
+        .slice(Math.max(from, start - 60), start)
+        .split(/[.;!?\n]/)
+        .at(-1)!
+        .toLowerCase();
 
 function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
   const { ledger, entry, noteId, text, met, rulings } = meeting;
@@ -117,7 +87,7 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
     key,
     apart: rulings.isApart(key),
     met,
-    lead: leadOf(text, Math.max(meeting.told, 0), fact.start),
+    lead: leadOf(text, meeting.told, fact.start),
     questions: ledger.questions,
   };
   switch (fact.kind) {
@@ -165,7 +135,7 @@ function meetPlan(meeting: Meeting, telling: Telling, fact: FollowUp): void {
   const { ledger, entry, met } = meeting;
   if (leftOut(fact)) return;
   if (isPurchase(fact, ledger.goods)) return;
-  const sent = isOthers(fact);
+  const sent = isOthers(fact, telling.lead);
   if (sent === 'not ours') return;
   if (sent === 'comes to us') {
     // Goods that another sends: the work that wants them waits for the day.

@@ -1,8 +1,16 @@
 import type { Fact } from '../../parser/types.ts';
 import { fold } from './fold.ts';
-import { noteOf, standing } from './history.ts';
+import { noteOf, standing, versionOf } from './history.ts';
 import type { Site } from './notes.ts';
-import type { Entry, JobState } from './types.ts';
+import type { Entry, EntryBody, JobState } from './types.ts';
+
+/** A note to be read again. */
+export interface Told {
+  noteId: string;
+  text: string;
+  /** Local wall time. */
+  saidAt: string;
+}
 
 /** What reading all notes again would change, and the entries that make it so. Nothing is kept until they are appended. */
 export interface Rereading {
@@ -15,30 +23,41 @@ export interface Rereading {
  * Reads a job's notes again, as after a change of the parser. Every correction by hand holds: a fact keeps the place of
  * the one that it reads anew, and one that a hand has touched stays even where the new reading lacks it.
  *
- * @param read the new reading of a note's words
- * @param parser the new reading's version, a number that is higher than before
+ * @param read the new reading of a note's words, which the entry holds
  */
-export function reread(
-  job: Site,
-  entries: readonly Entry[],
-  read: (text: string, saidAt: string) => Fact[],
-  parser: string,
-  asOf: string,
-): Rereading {
+export function reread(job: Site, entries: readonly Entry[], read: (told: Told) => Fact[], asOf: string): Rereading {
   const touched = touchedByHand(entries);
+  const parser = nextReading(entries);
   const again = standing(entries, asOf).flatMap((entry): Entry[] => {
     if (entry.what.kind !== 'noteRead') return [];
     const { what } = entry;
-    const [facts, places] = placed(
-      read(what.text, entry.at),
-      what.facts.map((fact, k) => ({ fact, place: what.places?.[k] ?? k })),
-      touched.get(noteOf(entry)) ?? new Set(),
-    );
-    if (JSON.stringify(facts) === JSON.stringify(what.facts)) return [];
-    return [{ ...entry, id: `${noteOf(entry)}@${parser}`, what: { ...what, facts, places, parser } }];
+    const facts = read({ noteId: noteOf(entry), text: what.text, saidAt: entry.at });
+    const anew = readAnew(entry, what, { facts, text: what.text, parser }, touched.get(noteOf(entry)));
+    return anew ? [anew] : [];
   });
   return { entries: again, difference: between(fold(job, entries, asOf), fold(job, [...entries, ...again], asOf)) };
 }
+
+type NoteRead = Extract<EntryBody, { kind: 'noteRead' }>;
+
+/** The entry by which a note stands as read anew, each fact at the place of the one that it reads anew; null where nothing changes. */
+export function readAnew(
+  entry: Entry,
+  was: NoteRead,
+  { facts: fresh, text, parser }: Pick<NoteRead, 'facts' | 'text' | 'parser'>,
+  touched: ReadonlySet<number> = new Set(),
+): Entry | null {
+  const old = was.facts.map((fact, k) => ({ fact, place: was.places?.[k] ?? k }));
+  const [facts, places] = placed(fresh, old, touched);
+  if (JSON.stringify(facts) === JSON.stringify(was.facts) && text === was.text) return null;
+  return { ...entry, id: `${entry.id}@${parser}`, what: { ...was, facts, places, text, parser } };
+}
+
+/** A number higher than any reading's before, so that this one stands. */
+export const nextReading = (entries: readonly Entry[]): string =>
+  String(
+    1 + entries.reduce((most, { what }) => Math.max(most, what.kind === 'noteRead' ? versionOf(what.parser) : 0), 0),
+  );
 
 /** Places of facts that a hand has corrected, ticked, split or joined, by note. */
 function touchedByHand(entries: readonly Entry[]): Map<string, Set<number>> {

@@ -23,15 +23,8 @@ export function stateOf(ledger: Ledger, job: Site, asOf: string): JobState {
   });
   items.push(...opened.map((item): Item => (item.readyOn! > today ? { ...item, state: 'waiting' } : item)));
   const { order, onHand } = settle(ledger.goods.all, computed.lines);
-  const ofNote = new Map<string, number[]>();
-  for (const item of items)
-    for (const noteId of new Set(item.history.map((h) => h.noteId)))
-      if (noteId) {
-        const known = ofNote.get(noteId);
-        if (known) known.push(item.number);
-        else ofNote.set(noteId, [item.number]);
-      }
-  const live = new Set(items.filter(isLive).map((i) => i.number));
+  const { checks, cautions } = computed;
+  const ofNote = itemsOf(items, new Set([...checks.map((c) => c.noteId), ...cautions.flatMap((c) => c.noteIds)]));
   return {
     items,
     order: order.map((line) => {
@@ -42,14 +35,15 @@ export function stateOf(ledger: Ledger, job: Site, asOf: string): JobState {
     measurements: [...ledger.measurements.values()]
       .flat()
       .sort((x, y) => (x.on < y.on ? -1 : x.on > y.on ? 1 : x.key < y.key ? -1 : 1)),
-    checks: computed.checks.map(({ noteId, area: _area, ...check }) => ({
+    checks: checks.map(({ noteId, area: _area, ...check }) => ({
       ...check,
-      item: ofNote.get(noteId)?.[0] ?? null,
+      item: ofNote.get(noteId)?.[0]?.number ?? null,
     })),
-    cautions: computed.cautions.map(({ noteIds, ...caution }) => ({
+    cautions: cautions.map(({ noteIds, ...caution }) => ({
       ...caution,
       items: [...new Set(noteIds.flatMap((id) => ofNote.get(id) ?? []))]
-        .filter((n) => live.has(n) && concerns(caution.hazard, saidOf(items, n)))
+        .filter((item) => isLive(item) && concerns(caution.hazard, saidOf(item)))
+        .map((item) => item.number)
         .sort((x, y) => x - y),
     })),
     early: earlyPlans(items, computed.waits),
@@ -67,9 +61,21 @@ export function stateOf(ledger: Ledger, job: Site, asOf: string): JobState {
 }
 
 /** Everything said of an item: its task, its flaw, and the words of its history. */
-function saidOf(items: readonly Item[], number: number): string {
-  const item = items.find((i) => i.number === number)!;
-  return [item.task, item.problem, ...item.history.map((h) => h.words)].filter(Boolean).join('. ');
+const saidOf = ({ task, problem, history }: Item): string =>
+  [task, problem, ...history.map((h) => h.words)].filter(Boolean).join('. ');
+
+/** Items in whose history each of these notes stands. */
+function itemsOf(items: readonly Item[], notes: ReadonlySet<string>): Map<string, Item[]> {
+  const out = new Map<string, Item[]>();
+  if (notes.size === 0) return out;
+  for (const item of items)
+    for (const { noteId } of item.history) {
+      if (noteId === null || !notes.has(noteId)) continue;
+      const known = out.get(noteId) ?? [];
+      if (known.at(-1) !== item) known.push(item);
+      out.set(noteId, known);
+    }
+  return out;
 }
 
 /** Newest first, one a note; what was settled since is asked no more. */
@@ -80,7 +86,8 @@ function questionsOf(ledger: Ledger, reckoned: readonly { noteId: string; ask: s
     if (!settled && !out.has(noteId)) out.set(noteId, { noteId, ask, item: item?.number ?? null });
   }
   for (const { noteId, ask } of reckoned) if (!out.has(noteId)) out.set(noteId, { noteId, ask, item: null });
-  const at = new Map(ledger.notes.map((note, k) => [note.noteId, k]));
+  const at = new Map<string, number>();
+  for (const [k, { noteId }] of ledger.notes.entries()) if (out.has(noteId)) at.set(noteId, k);
   return [...out.values()].sort((a, b) => (at.get(b.noteId) ?? 0) - (at.get(a.noteId) ?? 0));
 }
 

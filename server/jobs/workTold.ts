@@ -1,5 +1,5 @@
 import { wordsOf } from '../../parser/trade/likeness.ts';
-import type { Done, Fact } from '../../parser/types.ts';
+import type { Decision, Done, Fact } from '../../parser/types.ts';
 import { remembered } from '../takeoff/reading/remembered.ts';
 import { type Board, isLive } from './board.ts';
 import { find } from './match.ts';
@@ -15,7 +15,7 @@ const PUT_RIGHT = new RegExp(
 );
 /** Not yet, not so, or only asked for. */
 const NOT_SO =
-  /\b(?:not|no|never|isn't|aren't|won't|can't|doesn't|don't|didn't|wasn't|need|needs|needed|gotta|should|will|would|gonna|going to|has to|have to|gets|until|till|before|after|if|when|once|unless|almost|half|still|waiting|wants?|to be|coming|tomorrow|ordered|order|lets|let's|goes|says?|said|except|supposed)\b/;
+  /\b(?:not|no|never|isn't|aren't|won't|can't|doesn't|don't|didn't|wasn't|need|needs|needed|gotta|should|will|would|gonna|going to|has to|have to|gets|until|till|before|after|if|when|once|unless|almost|half|still|waits?|waiting|wants?|to be|coming|tomorrow|ordered|order|lets|let's|goes|says?|said|except|supposed)\b/;
 
 /**
  * Work that a note tells in words too short to be read alone, and that an open item answers to: the list knows what
@@ -57,14 +57,21 @@ export function workTold(text: string, facts: readonly (Fact | null)[], board: B
   return out;
 }
 
+const CAME =
+  /^((?:the |our |that |those )?[a-z0-9][a-z0-9 '/-]{1,40}?) (?:finally |just )?(?:showed up|came(?: in)?|arrived|(?:is|are|got) here)\b/;
+
 /** Clauses that say of a thing that it is all right, whichever thing that is. */
 const toldIn = remembered((text) => {
   const out: { said: string; thing: string; start: number; end: number }[] = [];
+  let before = '';
   for (const { 0: raw, index } of text.matchAll(/[^.,;!?\n]+/g)) {
     const lead = /^\s*(?:(?:and|so|but|ok|okay|yeah|also|then|plus|alright)\s+)*/i.exec(raw)![0].length;
     const said = raw.slice(lead).trim().toLowerCase().replaceAll('’', "'");
     if (said.length > 90 || said.length < 6) continue;
-    const thing = PUT_RIGHT.exec(said)?.[1];
+    const named = PUT_RIGHT.exec(said)?.[1];
+    // "The blind showed up, it's hung": what came.
+    const thing = named && /^(?:it|they|that|those|both)$/.test(named) ? CAME.exec(before)?.[1] : named;
+    before = said;
     if (thing && !NOT_SO.test(said)) out.push({ said, thing, start: index + lead, end: index + lead + said.length });
   }
   return out;
@@ -72,3 +79,21 @@ const toldIn = remembered((text) => {
 
 /** Kinds of fact that already say what became of the work. */
 const READ: ReadonlySet<string> = new Set(['done', 'problem', 'followUp', 'command', 'decision']);
+
+const LEAVES =
+  /\bleave (?:the |that |those )([a-z0-9][a-z0-9 '-]{2,40}?) out(?: of (?:it|this|the job))?(?=[,.;!?\n]|$)/g;
+
+/** "Leave the window latch out of it": dropped, whatever it was read as. */
+export const dropsTold = remembered((text): Decision[] =>
+  [...text.toLowerCase().matchAll(LEAVES)].map(({ 0: said, 1: drops, index }) => ({
+    kind: 'decision',
+    what: text.slice(index, index + said.length),
+    drops: drops!,
+    quote: text.slice(index, index + said.length),
+    start: index,
+    end: index + said.length,
+    area: null,
+    confidence: 0.7,
+    rule: 'list/left-out',
+  })),
+);

@@ -32,11 +32,13 @@ export interface Store {
   note(id: string): Promise<(Note & { reply: string | null }) | null>;
   notes(jobId: string): Promise<(Note & { reply: string | null })[]>;
   unread(): Promise<Note[]>;
-  /** Appends what a note said and marks it read, both or neither. */
-  readNote(noteId: string, entry: Entry, reply: string): Promise<void>;
+  /** Appends what a note said, in each job that it spoke of, and marks it read, all or nothing. */
+  readNote(noteId: string, entries: readonly Entry[], reply: string): Promise<void>;
   /** Appends an entry once; false for a repeat of the same id. */
   putEntry(entry: Entry): Promise<boolean>;
   entries(jobId: string): Promise<Entry[]>;
+  /** Entries kept after a place, 0 for all of them, in the order in which they were kept; and the place of the last. */
+  entriesAfter(jobId: string, place: number): Promise<{ entries: Entry[]; place: number }>;
   /** The firm's own words, by their ids. */
   words(): Promise<(Term & { id: string })[]>;
   /** Keeps a word, or keeps it otherwise; false where it stood already. */
@@ -249,9 +251,9 @@ function storeOn(knex: Knex): Store {
     async unread() {
       return (await knex<NoteRow>('note').where({ state: 'unread' }).orderBy('said_at')).map(noteOf);
     },
-    async readNote(noteId, entry, reply) {
+    async readNote(noteId, entries, reply) {
       await knex.transaction(async (trx) => {
-        await trx('entry').insert(entryRow(entry)).onConflict('id').ignore();
+        for (const entry of entries) await trx('entry').insert(entryRow(entry)).onConflict('id').ignore();
         await trx('note').where({ id: noteId }).update({ state: 'read', reply });
       });
     },
@@ -265,6 +267,15 @@ function storeOn(knex: Knex): Store {
           .where({ job_id: jobId })
           .orderBy([{ column: 'at' }, { column: 'id' }])
       ).map(entryOf);
+    },
+    async entriesAfter(jobId, place) {
+      // Entries are only ever appended, so SQLite's own row numbers tell what came since.
+      const rows = await knex<EntryRow & { rowid: number }>('entry')
+        .select('rowid', '*')
+        .where({ job_id: jobId })
+        .andWhere('rowid', '>', place)
+        .orderBy('rowid');
+      return { entries: rows.map(entryOf), place: rows.at(-1)?.rowid ?? place };
     },
     async words() {
       const rows = await knex<{ id: string; term: string }>('word').orderBy('id');

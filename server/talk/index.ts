@@ -17,6 +17,8 @@ export function replyTo(before: JobState, after: JobState, noteId: string, facts
   return { noteId, facts, lines, ask, unread: false };
 }
 
+const CLOSED: Partial<Record<Item['state'], string>> = { dropped: 'Dropped', 'signed off': 'Signed off' };
+
 function changes(before: JobState, after: JobState, facts: readonly Fact[]): Line[] {
   const was = new Map(before.items.map((i) => [i.key, i]));
   const out: Line[] = [];
@@ -32,10 +34,14 @@ function changes(before: JobState, after: JobState, facts: readonly Fact[]): Lin
     else if (live(old) && !live(item))
       out.push({
         kind: 'closed',
-        text: `${item.state === 'dropped' ? 'Dropped' : 'Done'}: ${text}`,
+        text: `${CLOSED[item.state] ?? 'Done'}: ${text}`,
         item: item.number,
       });
+    else if (old.state !== 'signed off' && item.state === 'signed off')
+      out.push({ kind: 'closed', text: `Signed off: ${text}`, item: item.number });
     else if (!live(old) && live(item)) out.push({ kind: 'opened', text: `Open again: ${text}`, item: item.number });
+    else if (old.who !== item.who && item.history.at(-1)?.what.startsWith('given to'))
+      out.push({ kind: 'changed', text: `Given to ${item.who}: no. ${item.number}: ${text}`, item: item.number });
     else if (old.history.length !== item.history.length)
       out.push({
         kind: 'changed',

@@ -13,9 +13,11 @@ const DENIED = /\b(?:no|not|isn't|wasn't|without|never|negative for|free of)(?: 
 
 /** Cautions that the job's own words call for, each once, with the notes that named the work. */
 export function cautionsIn(notes: readonly NoteFacts[], site: SiteFacts): Caution[] {
-  const built = site.builtYear ?? builtIn(notes);
+  const naming = notes.filter(({ text }) => namedIn(text).length > 0);
+  const byAge = naming.some(({ text }) => namedIn(text).some(([hazard]) => hazard.before !== undefined));
+  const built = byAge ? (site.builtYear ?? builtIn(notes)) : null;
   const calling = new Map<Hazard, string[]>();
-  for (const note of notes)
+  for (const note of naming)
     for (const [hazard, places] of namedIn(note.text)) {
       if (!oldEnough(hazard, built, note) || !(hazard.stays || places.some((at) => isOpen(note, at)))) continue;
       const noteIds = calling.get(hazard) ?? [];

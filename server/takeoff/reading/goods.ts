@@ -169,16 +169,20 @@ function sizeOf(said: Said, at: number, quote: string): Pick<Goods, 'size' | 'si
   return { size: null, sides: null };
 }
 
-/** The pair of figures that is a size of goods, not of a place: they are spoken for. */
-export function goodsFigures(said: Said, goods: readonly Goods[]): Set<number> {
-  const used = new Set<number>();
-  for (const match of said.words.matchAll(saying('<LN> ?(?:x|by) ?<LN>', 'g'))) {
-    const size = `${figureAt(said, match[1]).value.toString()}x${figureAt(said, match[2]).value.toString()}`;
-    const named = goods.some((g) => g.size === size) || lumber(said, match);
-    if (named) for (const id of [match[1], match[2]]) used.add(Number(id));
-  }
-  return used;
+/** Two figures by one another: the size of goods, lumber's nominal size, or of a place. */
+export interface Pair {
+  ids: readonly [number, number];
+  /** `12x24`. */
+  size: string;
+  lumber: boolean;
 }
+
+export const pairsIn = (said: Said): Pair[] =>
+  [...said.words.matchAll(saying('<LN> ?(?:x|by) ?<LN>', 'g'))].map((match) => ({
+    ids: [Number(match[1]), Number(match[2])],
+    size: `${figureAt(said, match[1]).value.toString()}x${figureAt(said, match[2]).value.toString()}`,
+    lumber: lumber(said, match),
+  }));
 
 /** `2x4`, `1x6`: lumber by its nominal size, both bare, the first 1 or 2. */
 function lumber(said: Said, match: RegExpMatchArray): boolean {

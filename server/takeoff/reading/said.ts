@@ -55,9 +55,24 @@ export const fig = (letters: string): string => `\\{[${letters}](\\d+)\\}`;
 /** The same, not captured. */
 export const anyFig = '\\{[A-Z]\\d+\\}';
 
-/** Builds a pattern in which `<LN>` stands for a captured figure of those kinds and `<>` for any figure. */
-export const saying = (pattern: string, flags = ''): RegExp =>
-  new RegExp(pattern.replace(/<([A-Z]+)>/g, (_, letters: string) => fig(letters)).replaceAll('<>', anyFig), flags);
+const sayings = new Map<string, RegExp>();
+
+/**
+ * A pattern in which `<LN>` stands for a captured figure of those kinds and `<>` for any figure. Each is built once, so
+ * one with `g` is for `matchAll` and `replace` only, which keep no place in it.
+ */
+export function saying(pattern: string, flags = ''): RegExp {
+  const key = `${flags}/${pattern}`;
+  let built = sayings.get(key);
+  if (!built) {
+    built = new RegExp(
+      pattern.replace(/<([A-Z]+)>/g, (_, letters: string) => fig(letters)).replaceAll('<>', anyFig),
+      flags,
+    );
+    sayings.set(key, built);
+  }
+  return built;
+}
 
 /** Shorthand of hurried typing. */
 const SHORT: Readonly<Record<string, string>> = {
@@ -207,17 +222,21 @@ function pointFigures(words: string, figures: Figure[]): string {
   });
 }
 
+/** The area that words name; null where they name none. */
+type NamedIn = (text: string) => string | null;
+
 /** Which area a note names, longest name first; a short form of a name counts ("laundry" for "laundry room"). */
-function areaFinder(site: SiteFacts): (note: NoteFacts) => string | null {
+function areaFinder(site: SiteFacts): NamedIn {
   const places = [...site.areas]
     .sort((a, b) => b.length - a.length)
     .map((name) => ({ name, whole: name.toLowerCase(), short: shortName(name.toLowerCase(), site) }));
-  return (note) => {
-    const text = note.text.toLowerCase();
-    const named = places.find(({ whole, short }) => text.includes(whole) || short?.test(text));
-    return named?.name ?? note.facts.find((f) => f.area)?.area ?? null;
-  };
+  return remembered((text) => {
+    const said = text.toLowerCase();
+    return places.find(({ whole, short }) => said.includes(whole) || short?.test(said))?.name ?? null;
+  });
 }
+
+const finders = new WeakMap<SiteFacts['areas'], NamedIn>();
 
 function shortName(area: string, site: SiteFacts): RegExp | null {
   const first = area.split(' ')[0]!;
@@ -225,14 +244,30 @@ function shortName(area: string, site: SiteFacts): RegExp | null {
   return alone && first.length > 3 ? new RegExp(`\\b${first.replace(/[^a-z]/g, '')}\\b`) : null;
 }
 
+const laid = new WeakMap<NoteFacts, { said: Said; own: string | null; namedIn: NamedIn }>();
+
+/** A note laid out, in the area that it names, else in the one carried to it. */
+function laidOut(note: NoteFacts, carried: string | null, namedIn: NamedIn): Said {
+  const before = laid.get(note);
+  const known = before?.namedIn === namedIn ? before : null;
+  const own = known ? known.own : (namedIn(note.text) ?? note.facts.find((f) => f.area)?.area ?? null);
+  const area = own ?? carried;
+  if (known && known.said.area === area) return known.said;
+  const { words, figures, terms } = readingOf(note.text);
+  const said = { noteId: note.noteId, saidAt: note.saidAt, area, words, figures, terms };
+  laid.set(note, { said, own, namedIn });
+  return said;
+}
+
 /** All notes laid out, the area carried from note to note until another is named. */
 export function layOut(notes: readonly NoteFacts[], site: SiteFacts): Said[] {
-  const areaIn = areaFinder(site);
+  const namedIn = finders.get(site.areas) ?? areaFinder(site);
+  finders.set(site.areas, namedIn);
   let area: string | null = site.areas.length === 1 ? site.areas[0]! : null;
   return notes.map((note) => {
-    area = areaIn(note) ?? area;
-    const { words, figures, terms } = readingOf(note.text);
-    return { noteId: note.noteId, saidAt: note.saidAt, area, words, figures, terms };
+    const said = laidOut(note, area, namedIn);
+    area = said.area;
+    return said;
   });
 }
 

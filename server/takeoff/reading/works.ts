@@ -1,11 +1,11 @@
 import type Fraction from 'fraction.js';
-import { type Bedding, beddingIn, NO_BEDDING } from './bedding.ts';
-import { type Goods, goodsFigures, goodsIn, type Measure, sameGoods } from './goods.ts';
-import { type Ratio, type Terms, termsIn } from './ratios.ts';
-import { makeUpIn } from './runs.ts';
-import { figureAt, type Said, saying } from './said.ts';
-import { type Extent, extentIn } from './shapes.ts';
-import { type Stock, stockIn } from './stock.ts';
+import { type Bedding, NO_BEDDING } from './bedding.ts';
+import { type Goods, pairsIn, sameGoods } from './goods.ts';
+import { goodsNamed, type NoteTold, noteTold, tells } from './noteTold.ts';
+import type { Ratio, Terms } from './ratios.ts';
+import { type Said, saying } from './said.ts';
+import type { Extent } from './shapes.ts';
+import type { Stock } from './stock.ts';
 import { ASKS, isDone, sentenceAt, wants } from './wanted.ts';
 
 /** What the notes have told so far of one kind of goods in one area. */
@@ -35,19 +35,6 @@ export interface Work {
   noteIds: string[];
 }
 
-/** What one note tells, before it is known which goods it is about. */
-interface Note {
-  said: Said;
-  goods: Goods[];
-  terms: Terms;
-  bedding: Bedding;
-  tile: Work['tile'];
-  /** Sizes of places, as goods of each measure take them. */
-  extentFor: (by: Measure) => Extent;
-  told: boolean;
-  stock: Stock[];
-}
-
 /** Notes in order, gathered by goods and area; a size said again for the same place replaces the earlier one. */
 export function worksOf(notes: readonly Said[]): Work[] {
   const works: Work[] = [];
@@ -57,8 +44,11 @@ export function worksOf(notes: readonly Said[]): Work[] {
 
 function meet(works: Work[], said: Said): void {
   const standing = works.findLast((w) => w.area === said.area) ?? (said.area === null ? works.at(-1) : undefined);
-  const note = readNote(said, works, standing);
-  const { goods, terms, stock } = note;
+  const goods = goodsNamed(said);
+  // With nothing under way, a note that wants no goods tells nothing: its figures need not be read.
+  if (works.length === 0 && !goods.some((g) => isWanted(said, g))) return;
+  const note = noteTold(said, works, standing?.goods.by);
+  const { terms, stock } = note;
   if (stock.length > 0 && !note.told) {
     const owner = ownerOf(works, said, goods);
     if (!owner) return;
@@ -68,10 +58,11 @@ function meet(works: Work[], said: Said): void {
   }
   const wantedGoods = goods.filter((g) => isWanted(said, g) || works.some((w) => stands(w, g, said)));
   if (wantedGoods.length === 0) {
-    const tells =
+    const told =
       note.told || terms.waste || terms.ratios.length > 0 || note.extentFor('area').height || terms.coats.length > 0;
     // Goods that were laid or used tell nothing of what is still to buy.
-    if (standing && tells && goods.length === 0 && !isDone(said.words)) update(standing, note, terms, standing.goods);
+    if (standing && told && goods.length === 0 && !isDone(said.words))
+      update(standing, said, note, terms, standing.goods);
     return;
   }
   const someOwn =
@@ -81,10 +72,10 @@ function meet(works: Work[], said: Said): void {
     const index = goods.indexOf(one);
     const own = goods.length > 1 ? ownTerms(said, terms, goods, index) : terms;
     const work = works.find((w) => stands(w, one, said));
-    if (work) update(work, note, own, one);
-    else if (starts(note, one, index, own, someOwn)) {
+    if (work) update(work, said, note, own, one);
+    else if (starts(said, note, one, index, own, someOwn)) {
       const fresh = newWork(said, one, works, goods);
-      update(fresh, note, own, one);
+      update(fresh, said, note, own, one);
       works.push(fresh);
     }
   }
@@ -92,29 +83,8 @@ function meet(works: Work[], said: Said): void {
   if (stock.length > 0) (first ?? works.at(-1))?.stock.push(...stock);
   const apart = standing && !goods.some((g) => sameGoods(g, standing.goods));
   if (apart && note.told && terms.ratios.length === 0 && restates(said.words))
-    update(standing, note, terms, standing.goods);
+    update(standing, said, note, terms, standing.goods);
 }
-
-function readNote(said: Said, works: readonly Work[], standing: Work | undefined): Note {
-  const goods = goodsIn(said);
-  const by = goods[0]?.by ?? standing?.goods.by ?? 'area';
-  const used = new Set<number>();
-  const makeUp = by === 'length' ? makeUpIn(said, used) : [];
-  const terms = termsIn(said, used);
-  const bedding = beddingIn(said, used);
-  for (const id of goodsFigures(said, [...goods, ...works.map((w) => w.goods)])) used.add(id);
-  const tile = tileFloor(said, used);
-  const stock = stockIn(said, used);
-  const known = new Map<Measure, Extent>();
-  const extentFor = (measure: Measure): Extent => {
-    const extent = known.get(measure) ?? { ...extentIn(said, measure, new Set(used)), makeUp };
-    known.set(measure, extent);
-    return extent;
-  };
-  return { said, goods, terms, bedding, tile, extentFor, told: told(extentFor(by)), stock };
-}
-
-const told = (extent: Extent) => extent.shapes.length > 0 || extent.doubt !== null;
 
 const stands = (work: Work, goods: Goods, said: Said) =>
   sameGoods(work.goods, goods) && (work.area === said.area || said.area === null);
@@ -126,8 +96,7 @@ const isWanted = (said: Said, goods: Goods) => goods.mentions.some((at) => !isDo
 const WITH_OTHERS = /screw|tape|compound|grout|thinset|mortar|primer|caulk|sealant|silicone/;
 
 /** A note starts a take-off where it says how goods are sold, wasted or coated, or asks for them by a size. */
-function starts(note: Note, goods: Goods, index: number, own: Terms, someOwn: boolean): boolean {
-  const { words } = note.said;
+function starts({ words }: Said, note: NoteTold, goods: Goods, index: number, own: Terms, someOwn: boolean): boolean {
   const sentences = goods.mentions.map((at) => sentenceAt(words, at));
   const asked = sentences.some((s) => ASKS.test(s)) || (index === 0 && ASKS.test(words));
   const wanted = sentences.some(wants);
@@ -170,14 +139,14 @@ const restates = (words: string) =>
 const adds = (words: string) =>
   /\b(?:also|another|as well|too)\b|\bplus (?!\{P)|\badd (?!\{[PN]|on\b|for\b|extra)/.test(words);
 
-function update(work: Work, note: Note, terms: Terms, goods: Goods): void {
-  const { words, figures, noteId } = note.said;
+function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goods): void {
+  const { words, figures, noteId } = said;
   work.noteIds.push(noteId);
   work.words = `${work.words} ${words}`;
   if (goods.size && goods !== work.goods) work.goods = { ...work.goods, size: goods.size, sides: goods.sides };
   work.tile = goods.sides ?? note.goods.find((g) => g.sides)?.sides ?? work.tile ?? note.tile;
   const extent = note.extentFor(goods.by);
-  if (told(extent) || work.extent) work.extent = meetExtent(work.extent, extent, told(extent), words);
+  if (tells(extent) || work.extent) work.extent = meetExtent(work.extent, extent, tells(extent), words);
   const replaced = new Set(terms.ratios.map((r) => r.per));
   work.ratios = [...terms.ratios, ...work.ratios.filter((r) => !replaced.has(r.per))];
   work.waste = terms.waste ?? work.waste;
@@ -207,16 +176,6 @@ function update(work: Work, note: Note, terms: Terms, goods: Goods): void {
     /\b(?:all the way (?:a)?round|all (?:a)?round|around (?:the|it)|perimeter|round the (?:room|outside)|the whole room)\b/.test(
       words,
     );
-}
-
-/** "Grout for 60 sq ft of 12x12 floor": a pair of bare figures of one hand's size is the tile. */
-function tileFloor(said: Said, used: Set<number>): Work['tile'] {
-  const m = saying('<N> ?(?:x|by) ?<N>(?: [a-z]+)? (?:tiles?|floor|wall|porcelain|ceramic|field)\\b').exec(said.words);
-  if (!m || !/\{A\d+\}/.test(said.words)) return null;
-  const sides: Work['tile'] = [figureAt(said, m[1]).value, figureAt(said, m[2]).value];
-  if (sides.some((side) => side.compare(48) > 0)) return null;
-  for (const id of [m[1], m[2]]) used.add(Number(id));
-  return sides;
 }
 
 /** Sizes meet what stands: added where the words add, one place put right where they name it, else in its stead. */
@@ -303,7 +262,9 @@ function packOwner(size: string, goods: readonly Goods[], other: number): number
 /** Goods that a note of stock speaks of: by name, by size, or "the same". */
 function ownerOf(works: readonly Work[], said: Said, goods: readonly Goods[]): Work | undefined {
   const named = works.findLast((w) => goods.some((g) => sameGoods(w.goods, g)));
-  const sized = works.findLast((w) => w.goods.size !== null && goodsFigures(said, [w.goods]).size > 0);
+  const sized = works.findLast(
+    (w) => w.goods.size !== null && pairsIn(said).some((pair) => pair.lumber || pair.size === w.goods.size),
+  );
   const meant = goods.length === 0 && /\b(?:same|that|those|it|them)\b/.test(said.words);
   return named ?? sized ?? (meant ? works.at(-1) : undefined);
 }

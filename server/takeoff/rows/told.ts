@@ -1,12 +1,15 @@
 import Fraction from 'fraction.js';
+import { remembered } from '../reading/remembered.ts';
 import { type Figure, figureAt, lengthIn, type Said, saying } from '../reading/said.ts';
 import { runsIn } from './along.ts';
 import { claim, free, KINDS, NUMBER, numberOf, type RowTold } from './row.ts';
 
+const kindsIn = remembered((words) => KINDS.filter((k) => k.named.test(words)).map((k) => k.item));
+
 /** Reads every row that a note tells of. `standing`: kinds that earlier notes told of in the same area. */
 export function rowsIn(said: Said, standing: readonly string[]): RowTold[] {
   const { words } = said;
-  const named = KINDS.filter((k) => k.named.test(words)).map((k) => k.item);
+  const named = kindsIn(words);
   // Holes are dug for the posts of the note, if it has any.
   const kinds = named.length === 0 ? standing.slice(-1) : named.length > 1 ? named.filter((k) => k !== 'pier') : named;
   const own = kinds.filter(

@@ -73,6 +73,7 @@ export function waitsIn(notes: readonly Said[]): ComputedWait[] {
   const laid = new Map<string, Laid>();
   for (const said of notes) {
     const told = toldIn(said);
+    if (!told && laid.size === 0) continue;
     for (const [k, work] of WORKS.entries()) {
       const key = `${k}/${said.area ?? ''}`;
       if (told) hear(laid, key, said, told, told.works[k]!, work);

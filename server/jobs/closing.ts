@@ -1,0 +1,101 @@
+import { sameArea, stem, wordsOf } from '../../parser/trade/likeness.ts';
+import type { Done } from '../../parser/types.ts';
+import { type Board, isLive, isWork, type Standing, sharing } from './board.ts';
+import { ask, nameOf, open, setState, type Telling } from './items.ts';
+import { find, headOf, unmeasured } from './match.ts';
+import { BEFORE, CARRIES, ENDS, PUTS, stems } from './verbs.ts';
+
+/** Finished work closes the item that it answers, and only that; else it stands in the day log as its own closed line. */
+export function meetDone(telling: Telling, fact: Done): Standing {
+  const { board, entry } = telling;
+  const named = objectWords(fact.task);
+  // "New one's in": the thing stands in the words just before.
+  const points = ![...named].some((word) => !POINTERS.has(word));
+  const object = points ? objectWords(`x ${telling.lead} ${fact.quote}`) : named;
+  const words = points ? wordsOf(`${fact.task} ${telling.lead} ${fact.quote}`) : wordsOf(fact.task);
+  const fits = (item: Standing) => answers(item, fact.task);
+  const sought = { words, area: fact.area, quote: fact.quote, head: headOf(fact.task) };
+  const whole = telling.apart ? null : find(board, sought, { fits, sure: 0.6, anyOf: false });
+  const byThing = (named: ReadonlySet<string>) =>
+    whole?.sure || telling.apart || !named.size
+      ? null
+      : find(board, { ...sought, words: named }, { fits, sure: 0.75, anyOf: false });
+  const said = byThing(object);
+  const thing = said?.sure ? said : (byThing(unmeasured(object)) ?? said);
+  const match = whole?.sure ? whole : thing?.sure ? thing : (whole ?? thing);
+  const known = match?.sure
+    ? match.item
+    : telling.apart
+      ? null
+      : (replacedBy(board, fact) ?? patchedUp(board, fact) ?? dueToday(board, fact, entry.at.slice(0, 10)));
+  if (known) {
+    setState(board, known, entry, 'done', fact.quote);
+    known.met.push(telling.key);
+    return known;
+  }
+  const item = open(telling, { task: fact.task, area: fact.area, who: fact.who }, fact.quote);
+  setState(board, item, entry, 'done', fact.quote);
+  if (match && !telling.apart)
+    ask(telling, `Does that finish ${nameOf(match.item)}? Say "${match.item.number} is done".`, match.item);
+  return item;
+}
+
+const POINTERS = stems('one ones new it them that those this everything all both other');
+
+/** May this work end that item: the same work, or a repair for a flaw; never what only comes before it. */
+function answers(item: Standing, done: string): boolean {
+  const verb = stem(done.split(' ')[0]!);
+  const owed = stem(item.task.split(' ')[0]!);
+  if (ENDS.has(verb) || verb === owed || `re${verb}` === owed || (CARRIES.has(verb) && CARRIES.has(owed))) return true;
+  if (BEFORE.has(verb)) return false;
+  if (item.task.includes(':') || !isWork(owed)) return true;
+  return PUTS.has(verb) && PUTS.has(owed) ? true : item.problem !== null;
+}
+
+/** "Put the stop valve in" answers the one open flaw whose thing is a stop valve. */
+function replacedBy(board: Board, fact: Done): Standing | null {
+  const closing = /^finish\b/.test(fact.task) && fact.area !== null;
+  if (!closing && !/^(?:install|put|replace|swap|change|fit)\b/.test(fact.task)) return null;
+  const object = objectWords(fact.task);
+  const fits = [...sharing(board, object, 'live')].filter(
+    (item) => item.problem && item.thing && sameArea(item.area, fact.area) && object.has(headOf(item.thing)),
+  );
+  return fits.length === 1 ? fits[0]! : null;
+}
+
+/** A task without its verb: what the work was done to. */
+const objectWords = (task: string) => wordsOf(task.split(' ').slice(1).join(' '));
+
+/** Flaws that are things to be worked on. */
+const FLAWS = stems('dip hole crack gap dent hump bubble stain squeak sag leak rot spot void tear scratch gouge');
+
+/** "Dip's filled": the flaw itself was worked on, and only one flaw there was told of as one. */
+function patchedUp(board: Board, fact: Done): Standing | null {
+  const verb = stem(fact.task.split(' ')[0]!);
+  if (BEFORE.has(verb)) return null;
+  const flaws = [...objectWords(fact.task)].filter((word) => FLAWS.has(word));
+  if (!flaws.length) return null;
+  const fits = [...sharing(board, new Set(flaws), 'live')].filter(
+    (item) =>
+      item.problem && sameArea(item.area, fact.area) && flaws.every((w) => item.words.has(w) || item.told.has(w)),
+  );
+  return fits.length === 1 ? fits[0]! : null;
+}
+
+/** "Sand it tomorrow", and the day after "patch is sanded": the same work on the day that it was due, if only one was. */
+function dueToday(board: Board, fact: Done, day: string): Standing | null {
+  const verb = stem(fact.task.split(' ')[0]!);
+  const object = objectWords(fact.task);
+  const fits = board.items
+    .slice(-40)
+    .filter(
+      (item) =>
+        isLive(item) &&
+        (item.due === day || item.readyOn === day) &&
+        stem(item.task.split(' ')[0]!) === verb &&
+        sameArea(item.area, fact.area) &&
+        ([...object].some((word) => item.words.has(word) || item.told.has(word)) ||
+          /\b(?:it|that|them|those)\b/.test(item.history[0]?.words ?? '')),
+    );
+  return fits.length === 1 ? fits[0]! : null;
+}

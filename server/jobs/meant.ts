@@ -1,0 +1,78 @@
+import type { Fact } from '../../parser/types.ts';
+import type { NoteFacts } from '../takeoff/types.ts';
+import { asSaid } from './asSaid.ts';
+import type { Position } from './materials.ts';
+import type { Entry, EntryBody } from './types.ts';
+
+/** One fact to be met; `position` where only the list could tell which goods were meant. */
+export interface Step {
+  fact: Fact;
+  /** `noteId/place`, `.1` and on for each further room that it was told of. */
+  key: string;
+  position?: Position;
+}
+
+/** A note as its words mean it, before the list is asked. */
+export interface Meant {
+  note: NoteFacts;
+  steps: readonly Step[];
+}
+
+type NoteRead = Extract<EntryBody, { kind: 'noteRead' }>;
+
+const known = new WeakMap<NoteRead, { meant: Meant; areas: readonly string[]; at: string }>();
+
+/**
+ * What a note means. The same reading means the same, so it is looked at once, however often the history is folded.
+ *
+ * @param changed facts put right by hand, by their place
+ */
+export function meantBy(
+  entry: Entry,
+  what: NoteRead,
+  noteId: string,
+  areas: readonly string[],
+  changed: ReadonlyMap<number, Fact | null> | undefined,
+): Meant {
+  if (changed) return meaningOf(entry, what, noteId, areas, changed);
+  const before = known.get(what);
+  if (before && before.areas === areas && before.at === entry.at && before.meant.note.noteId === noteId)
+    return before.meant;
+  const meant = meaningOf(entry, what, noteId, areas, new Map());
+  known.set(what, { meant, areas, at: entry.at });
+  return meant;
+}
+
+function meaningOf(
+  { at }: Entry,
+  { facts: read, places, text }: NoteRead,
+  noteId: string,
+  areas: readonly string[],
+  changed: ReadonlyMap<number, Fact | null>,
+): Meant {
+  const told: { place: number; fact: Fact }[] = [];
+  for (const [k, one] of read.entries()) {
+    const place = places?.[k] ?? k;
+    const fact = changed.has(place) ? changed.get(place)! : one;
+    if (fact) told.push({ place, fact });
+  }
+  const facts = told.map(({ fact }) => fact);
+  const steps = told.flatMap(({ place, fact }): Step[] => {
+    const meant = asSaid(fact, text, facts, at);
+    if (!meant) return [];
+    return areasOf(meant, areas).map((area, k) => ({
+      fact: area === meant.area ? meant : { ...meant, area },
+      key: k === 0 ? `${noteId}/${place}` : `${noteId}/${place}.${k}`,
+    }));
+  });
+  return { note: { noteId, saidAt: at, text, facts }, steps };
+}
+
+/** "Both rooms", "hall and BR3": work that is told once of two rooms is an item in each. */
+function areasOf(fact: Fact, areas: readonly string[]): readonly (string | null)[] {
+  if ((fact.kind !== 'followUp' && fact.kind !== 'done') || areas.length < 2) return [fact.area];
+  const quote = fact.quote.toLowerCase();
+  if (areas.length === 2 && /\bboth (?:rooms|sides|areas|of them)\b/.test(quote)) return areas;
+  const named = areas.filter((area) => quote.includes(area.toLowerCase()));
+  return named.length >= 2 ? named : [fact.area];
+}

@@ -1,0 +1,15 @@
+import { stem } from '../../parser/trade/likeness.ts';
+
+export const stems = (words: string) => new Set(words.split(' ').map(stem));
+/** Verbs for putting a thing right or in place: said one for another. */
+export const PUTS = stems(
+  'replace swap change install put fit hang set lay mount repair fix new finish do wrap close complete get tighten secure reset rehang redo',
+);
+/** Work that comes before a repair and does not end it. */
+export const BEFORE = stems(
+  'pull remove cut dig demo tear strip probe check test retest look measure walk tarp cover shut open buy order mark expose hose wash wait',
+);
+/** Getting a thing somewhere. */
+export const CARRIES = stems('get take bring drop run deliver haul send return carry');
+/** Words that end whatever they are said of. */
+export const ENDS = stems('finish complete wrap done handle close');

@@ -1,0 +1,88 @@
+import type Fraction from 'fraction.js';
+import { type Bedding, beddingIn } from './bedding.ts';
+import { type Goods, goodsIn, type Measure, type Pair, pairsIn } from './goods.ts';
+import { type Terms, termsIn } from './ratios.ts';
+import { makeUpIn } from './runs.ts';
+import { figureAt, type Said, saying } from './said.ts';
+import { type Extent, extentIn } from './shapes.ts';
+import { type Stock, stockIn } from './stock.ts';
+
+/** What one note tells of goods by extent, before it is known which of the goods under way it is about. */
+export interface NoteTold {
+  goods: readonly Goods[];
+  terms: Terms;
+  bedding: Bedding;
+  /** Sides of the tile, inches, where a pair of bare figures is one. */
+  tile: [Fraction, Fraction] | null;
+  /** Sizes of places, as goods of each measure take them. */
+  extentFor: (by: Measure) => Extent;
+  told: boolean;
+  stock: readonly Stock[];
+}
+
+/** What words alone tell, and what they tell beside goods under way, by their measure and the sizes that are theirs. */
+interface Reading {
+  goods: readonly Goods[];
+  pairs: readonly Pair[];
+  beside: Map<string, NoteTold>;
+}
+
+const known = new WeakMap<Said['figures'], Map<string, Reading>>();
+
+/** The words alone; the same words read the same, so a job's old notes are not read again with each new one. */
+function readingOf(said: Said): Reading {
+  const byWords = known.get(said.figures) ?? new Map<string, Reading>();
+  known.set(said.figures, byWords);
+  const reading = byWords.get(said.words) ?? { goods: goodsIn(said), pairs: pairsIn(said), beside: new Map() };
+  byWords.set(said.words, reading);
+  return reading;
+}
+
+/** Goods that the note names. */
+export const goodsNamed = (said: Said): readonly Goods[] => readingOf(said).goods;
+
+/**
+ * @param under goods under way in the job: figures that are their size are no size of a place
+ * @param standing measure of the goods under way in the note's area, for a note that names none
+ */
+export function noteTold(said: Said, under: readonly { goods: Goods }[], standing: Measure | undefined): NoteTold {
+  const { goods, pairs, beside } = readingOf(said);
+  const by = goods[0]?.by ?? standing ?? 'area';
+  const sizes = pairs.filter(
+    ({ size, lumber }) => lumber || goods.some((g) => g.size === size) || under.some((w) => w.goods.size === size),
+  );
+  const key = `${by} ${sizes.map(({ ids }) => ids.join()).join(' ')}`;
+  const told = beside.get(key) ?? read(said, goods, by, sizes);
+  beside.set(key, told);
+  return told;
+}
+
+function read(said: Said, goods: readonly Goods[], by: Measure, sizes: readonly Pair[]): NoteTold {
+  const used = new Set<number>();
+  const makeUp = by === 'length' ? makeUpIn(said, used) : [];
+  const terms = termsIn(said, used);
+  const bedding = beddingIn(said, used);
+  for (const { ids } of sizes) for (const id of ids) used.add(id);
+  const tile = tileFloor(said, used);
+  const stock = stockIn(said, used);
+  const extents = new Map<Measure, Extent>();
+  const extentFor = (measure: Measure): Extent => {
+    const extent = extents.get(measure) ?? { ...extentIn(said, measure, new Set(used)), makeUp };
+    extents.set(measure, extent);
+    return extent;
+  };
+  return { goods, terms, bedding, tile, extentFor, told: tells(extentFor(by)), stock };
+}
+
+/** A size of a place was told, or that it is not known. */
+export const tells = (extent: Extent) => extent.shapes.length > 0 || extent.doubt !== null;
+
+/** "Grout for 60 sq ft of 12x12 floor": a pair of bare figures of one hand's size is the tile. */
+function tileFloor(said: Said, used: Set<number>): NoteTold['tile'] {
+  const m = saying('<N> ?(?:x|by) ?<N>(?: [a-z]+)? (?:tiles?|floor|wall|porcelain|ceramic|field)\\b').exec(said.words);
+  if (!m || !/\{A\d+\}/.test(said.words)) return null;
+  const sides: NoteTold['tile'] = [figureAt(said, m[1]).value, figureAt(said, m[2]).value];
+  if (sides.some((side) => side.compare(48) > 0)) return null;
+  for (const id of [m[1], m[2]]) used.add(Number(id));
+  return sides;
+}
