@@ -22,7 +22,7 @@ export function stateOf(ledger: Ledger, job: Site, asOf: string): JobState {
     return item.state === 'waiting' && (!item.readyOn || item.readyOn <= today) ? { ...item, state: 'open' } : item;
   });
   items.push(...opened.map((item): Item => (item.readyOn! > today ? { ...item, state: 'waiting' } : item)));
-  const { order, onHand } = settle(ledger.goods.all, computed.lines);
+  const { order, onHand } = settle(ledger.goods.all, computed);
   const ofNote = new Map<string, number[]>();
   for (const item of items)
     for (const noteId of new Set(item.history.map((h) => h.noteId)))

@@ -34,7 +34,7 @@ describe('cut lists in notes', () => {
     [
       'millimetres',
       'battens, 38 x 63 timber in 2.4 m lengths. 8 at 750 mm, 6 at 1100, 3 mm kerf',
-      ['6 furring strip 2.4 m'],
+      ['6 38x63 2.4 m'],
     ],
   ])('%s', (_, text, buy) => {
     expect(told(text).buy).toEqual(buy);

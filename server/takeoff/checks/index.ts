@@ -5,7 +5,7 @@ import { anchors } from './heard/anchors.ts';
 import { boxes, breakers, receptacles } from './heard/electrical.ts';
 import { showersAndSinks, toilets } from './heard/fixtures.ts';
 import { framing, parts } from './heard/framing.ts';
-import { moistures } from './heard/moisture.ts';
+import { moistures, woodFloors } from './heard/moisture.ts';
 import { doors, egress } from './heard/openings.ts';
 import { drains, dryers, flanges, trapArms, water } from './heard/plumbing.ts';
 import type { Reader } from './heard/reader.ts';
@@ -47,6 +47,10 @@ const BEFORE: readonly { reader: Reader; speaks: (words: string) => boolean }[] 
         words,
       ),
     ),
+  },
+  {
+    reader: woodFloors,
+    speaks: remembered((words) => /\bsub ?floor\b|\b(?:strips?|planks?|flooring|oak|hardwood)\b/.test(words)),
   },
 ];
 

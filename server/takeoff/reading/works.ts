@@ -2,6 +2,7 @@ import type Fraction from 'fraction.js';
 import { type Bedding, beddingIn, NO_BEDDING } from './bedding.ts';
 import { type Goods, goodsFigures, goodsIn, type Measure, sameGoods } from './goods.ts';
 import { type Ratio, type Terms, termsIn } from './ratios.ts';
+import { meetExtent, restates } from './restated.ts';
 import { makeUpIn } from './runs.ts';
 import { figureAt, type Said, saying } from './said.ts';
 import { type Extent, extentIn } from './shapes.ts';
@@ -114,7 +115,7 @@ function readNote(said: Said, works: readonly Work[], standing: Work | undefined
   return { said, goods, terms, bedding, tile, extentFor, told: told(extentFor(by)), stock };
 }
 
-const told = (extent: Extent) => extent.shapes.length > 0 || extent.doubt !== null;
+const told = (extent: Extent) => extent.shapes.length > 0 || extent.corrected.length > 0 || extent.doubt !== null;
 
 const stands = (work: Work, goods: Goods, said: Said) =>
   sameGoods(work.goods, goods) && (work.area === said.area || said.area === null);
@@ -163,13 +164,6 @@ const newWork = (said: Said, goods: Goods, works: readonly Work[], others: reado
   noteIds: [],
 });
 
-const restates = (words: string) =>
-  /\b(?:not|actually|remeasured|measured (?:it )?again|wrong|misread|correction|instead|really|should be|make (?:that|it|the)|came out|cut down|changed)\b/.test(
-    words,
-  );
-const adds = (words: string) =>
-  /\b(?:also|another|as well|too)\b|\bplus (?!\{P)|\badd (?!\{[PN]|on\b|for\b|extra)/.test(words);
-
 function update(work: Work, note: Note, terms: Terms, goods: Goods): void {
   const { words, figures, noteId } = note.said;
   work.noteIds.push(noteId);
@@ -209,44 +203,16 @@ function update(work: Work, note: Note, terms: Terms, goods: Goods): void {
     );
 }
 
-/** "Grout for 60 sq ft of 12x12 floor": a pair of bare figures of one hand's size is the tile. */
+/** "Grout for 60 sq ft of 12x12 floor", "190 feet of 12x24": a pair of bare figures of one hand's size is the tile. */
 function tileFloor(said: Said, used: Set<number>): Work['tile'] {
-  const m = saying('<N> ?(?:x|by) ?<N>(?: [a-z]+)? (?:tiles?|floor|wall|porcelain|ceramic|field)\\b').exec(said.words);
+  const m =
+    saying('<N> ?(?:x|by) ?<N>(?: [a-z]+)? (?:tiles?|floor|wall|porcelain|ceramic|field)\\b').exec(said.words) ??
+    saying('(?<=\\{A\\d+\\} of (?:the )?)<N> ?(?:x|by) ?<N>').exec(said.words);
   if (!m || !/\{A\d+\}/.test(said.words)) return null;
   const sides: Work['tile'] = [figureAt(said, m[1]).value, figureAt(said, m[2]).value];
   if (sides.some((side) => side.compare(48) > 0)) return null;
   for (const id of [m[1], m[2]]) used.add(Number(id));
   return sides;
-}
-
-/** Sizes meet what stands: added where the words add, one place put right where they name it, else in its stead. */
-function meetExtent(old: Extent | null, fresh: Extent, again: boolean, words: string): Extent {
-  if (!old) return fresh;
-  const merged: Extent = {
-    ...old,
-    height: fresh.height ?? old.height,
-    depth: fresh.depth ?? old.depth,
-    openings: fresh.openings.length ? fresh.openings : old.openings,
-    makeUp: fresh.makeUp.length ? fresh.makeUp : old.makeUp,
-    lessArea: fresh.lessArea.compare(0) > 0 ? fresh.lessArea : old.lessArea,
-    lessLength: fresh.lessLength.compare(0) > 0 ? fresh.lessLength : old.lessLength,
-  };
-  if (!again) return merged;
-  const shapes =
-    adds(words) && !restates(words) && fresh.shapes.length > 0
-      ? [...old.shapes, ...fresh.shapes]
-      : fresh.shapes.length < old.shapes.length
-        ? fresh.shapes.reduce(putRight, old.shapes)
-        : fresh.shapes;
-  return { ...merged, shapes, doubt: fresh.doubt };
-}
-
-/** One of several places said again: the one of its name, else the one that shares a side, else all of them. */
-function putRight(shapes: Extent['shapes'], fresh: Extent['shapes'][number]): Extent['shapes'] {
-  const named = shapes.findIndex((s) => s.label !== null && s.label === fresh.label);
-  const shared = shapes.findIndex((s) => s.sides.some((side) => fresh.sides.some((f) => f.equals(side))));
-  const at = named >= 0 ? named : shared;
-  return at < 0 ? [fresh] : shapes.map((s, k) => (k === at ? fresh : s));
 }
 
 /** Of several goods in a note each keeps the packs and coats said beside it; waste serves them all. */

@@ -1,7 +1,8 @@
 import type Fraction from 'fraction.js';
 import { type Said, saying } from '../../reading/said.ts';
 import { compare } from '../verdict.ts';
-import type { Reader } from './reader.ts';
+import { woodMoisture } from '../woodMoisture.ts';
+import { matched, type Reader } from './reader.ts';
 
 const LIMIT = saying(
   "\\b(?:gotta|got to|has to|have to|must|needs? to|should|wants? to|can't be)(?: be| get| read| come)*(?: to)? (?:under|below|less than|over) {[PN](\\d+)}",
@@ -31,8 +32,36 @@ export const moistures: Reader = (said, before) => {
   ];
 };
 
+const WOOD = '(?:strips?|planks?|boards?|flooring|oak|maple|hickory|hardwood|bamboo)';
+const CONTENT = '(?:is|are|was|reads?|reading|at|now|about|still|down to|says|averag(?:es|ing)|comes? in at)';
+const readOn = (what: string) =>
+  saying(
+    `\\b${what}(?:'s)?(?: ${CONTENT})* {[PN](\\d+)}(?! ?(?:x|by|inch|ft|feet|wide|boxes|{))|{[PN](\\d+)}(?: percent)? (?:on|in|for) (?:the )?${what}\\b`,
+  );
+const ON_FLOORING = readOn(WOOD);
+const ON_SUBFLOOR = readOn('sub ?floor');
+const WIDE = saying('<LN>(?: (?:inch|in))?(?: wide)? (?:[a-z]+ )?(?:planks?|boards?|flooring|strip)\\b');
+
+/** Flooring against subfloor, by the latest reading of each: a floor measured again is judged by the new figure. */
+export const woodFloors: Reader = (said, before) => {
+  const notes = [...before, said];
+  if (!figureOf(said, ON_FLOORING) && !figureOf(said, ON_SUBFLOOR)) return [];
+  if (!notes.some((n) => /\b(?:moisture|meter|percent|pct)\b/.test(n.words) || n.figures.some((f) => f.unit === '%')))
+    return [];
+  const latest = (pattern: RegExp) => notes.map((n) => figureOf(n, pattern)).findLast((f) => f !== null);
+  const [floor, subfloor] = [latest(ON_FLOORING), latest(ON_SUBFLOOR)];
+  return floor && subfloor ? [woodMoisture(floor, subfloor, wideIn(notes))] : [];
+};
+
+function wideIn(notes: readonly Said[]): boolean | null {
+  const width = notes.map((n) => matched(n, WIDE)).findLast((w) => w !== null);
+  if (width) return width.compare(3) >= 0;
+  if (notes.some((n) => /\bplanks?\b/.test(n.words))) return true;
+  return notes.some((n) => /\bstrips?\b/.test(n.words)) ? false : null;
+}
+
 function figureOf(said: Said, pattern: RegExp): Fraction | null {
   const match = pattern.exec(said.words);
-  const value = match && said.figures[Number(match[1])]!.value;
+  const value = match && said.figures[Number(match[1] ?? match[2])]!.value;
   return value && value.compare(0) > 0 && value.compare(100) < 0 ? value : null;
 }
