@@ -97,7 +97,7 @@ function mortar(told: Told): Habit | string {
     feet,
     'sq ft',
     'bag',
-    `${text}${from}: ${show(feet)} sq ft a bag of ${show(pounds)} lb, the low end of charts (common practice)`,
+    `${text}${from}: ${show(feet)} sq ft a bag of ${show(pounds)} lb, the low end of published charts`,
   );
 }
 
