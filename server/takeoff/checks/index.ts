@@ -43,7 +43,7 @@ const BEFORE: readonly { reader: Reader; speaks: (words: string) => boolean }[] 
   {
     reader: moistures,
     speaks: remembered((words) =>
-      /\b(?:under|below|less than) \{|\{P|\b(?:plates?|studs?|subfloor|framing|slab|joists?|sheathing|meter|moisture)\b[^.]{0,24}\{/.test(
+      /\b(?:under|below|less than|over) \{|\{P|\b(?:plates?|studs?|subfloor|framing|slab|joists?|sheathing|meter|moisture)\b[^.]{0,24}\{/.test(
         words,
       ),
     ),
