@@ -38,8 +38,18 @@ const LITTLE =
 const single = (word: string) =>
   word === 'ties' ? 'tie' : word.replace(/(?<=x|sh|ch)es$/, '').replace(/(?<!s)s$/, '');
 
-/** Every "so many for each" of a note. */
-export function perThingIn(said: Said): PerThing[] {
+const read = new WeakMap<Said['figures'], readonly PerThing[]>();
+
+/** Every "so many for each" of a note; the same words are read once. */
+export function perThingIn(said: Said): readonly PerThing[] {
+  const before = read.get(said.figures);
+  if (before) return before;
+  const told = toldIn(said);
+  read.set(said.figures, told);
+  return told;
+}
+
+function toldIn(said: Said): PerThing[] {
   const out: PerThing[] = [];
   const keep = (goods: string, times: Fraction | null, thing: string, count: Fraction | null) => {
     const item = nameOf(said, goods);

@@ -11,6 +11,7 @@ interface SaidPack {
 
 const WORDS =
   'box|boxes|pack|packs|packet|packets|package|packages|bag|bags|card|cards|case|cases|carton|cartons|sleeve|sleeves|bucket|buckets|jar|jars|tub|tubs|bundle|bundles|pallet|pallets';
+const NAMED = new RegExp(`^(?:${WORDS})$`);
 const unitOf = (word: string) =>
   word
     .replace(/(?<=x)es$/, '')
@@ -30,15 +31,31 @@ const IN = saying(
   'g',
 );
 
-/** Packs that one note tells of, with the place of the words. */
-function packsIn(said: Said): { at: number; unit: string; holds: Fraction }[] {
-  const out: { at: number; unit: string; holds: Fraction }[] = [];
+interface PlacedPack {
+  at: number;
+  unit: string;
+  holds: Fraction;
+}
+
+const read = new WeakMap<Said['figures'], readonly PlacedPack[]>();
+
+/** Packs that one note tells of, with the place of the words; the same words are read once. */
+function packsOf(said: Said): readonly PlacedPack[] {
+  const before = read.get(said.figures);
+  if (before) return before;
+  const packs = packsIn(said);
+  read.set(said.figures, packs);
+  return packs;
+}
+
+function packsIn(said: Said): PlacedPack[] {
+  const out: PlacedPack[] = [];
   const keep = (at: number, word: string | undefined, pack: string | undefined, holds: string | undefined) => {
     const named = pack === undefined ? null : figureAt(said, pack);
     const unit = word ? unitOf(word) : named?.value.compare(1) === 0 ? named.unit : null;
     const figure = figureAt(said, holds);
     const whole = figure.value.d === 1n && figure.value.compare(1) > 0;
-    if (unit && whole && new RegExp(`^(?:${WORDS})$`).test(unit)) out.push({ at, unit, holds: figure.value });
+    if (unit && whole && NAMED.test(unit)) out.push({ at, unit, holds: figure.value });
   };
   for (const m of said.words.matchAll(OF))
     if (
@@ -51,14 +68,11 @@ function packsIn(said: Said): { at: number; unit: string; holds: Fraction }[] {
   return out;
 }
 
-/** Counted goods of a note, that packs may hold: what it names, and what was counted for it. */
-function countedIn(note: NoteFacts, lines: readonly ComputedLine[]): string[] {
-  const named = note.facts.flatMap((f) =>
+/** Goods that a note counts: a pack may be said of them in the same note or a later one. */
+const countedIn = ({ facts }: NoteFacts): string[] =>
+  facts.flatMap((f) =>
     f.kind === 'material' && f.status === 'need' && (f.unit === null || f.unit === 'each') ? [f.item] : [],
   );
-  const counted = lines.filter((l) => l.unit === 'each' && l.noteIds.includes(note.noteId)).map((l) => l.item);
-  return [...new Set([...named, ...counted])];
-}
 
 /** The counted goods that a pack is said of: named last before it, with no other goods nearer; else the first after. */
 function owner(said: Said, at: number, counted: readonly string[]): string | null {
@@ -89,11 +103,13 @@ function placesOf(words: string, item: string): number[] {
 /** How counted goods come by what the notes say, the latest first; null where they do not say. */
 export function packsSaid(notes: readonly NoteFacts[], said: readonly Said[], lines: readonly ComputedLine[]): PackFor {
   const known: SaidPack[] = [];
+  const counted = new Set(lines.filter((l) => l.unit === 'each').map((l) => l.item));
   for (const [k, note] of notes.entries()) {
-    const words = said[k]!.words;
-    if (!new RegExp(`\\b(?:${WORDS})\\b|\\{K`).test(words)) continue;
-    for (const { at, ...pack } of packsIn(said[k]!)) {
-      const item = owner(said[k]!, at, countedIn(note, lines));
+    for (const item of countedIn(note)) counted.add(item);
+    const packs = packsOf(said[k]!);
+    if (packs.length === 0) continue;
+    for (const { at, ...pack } of packs) {
+      const item = owner(said[k]!, at, [...counted]);
       if (item) known.unshift({ words: wordsOf(item), pack });
     }
   }
