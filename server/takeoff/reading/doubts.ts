@@ -36,3 +36,19 @@ export function doubtIn(said: Said, used: Set<number>): string | null {
     );
   return unsure ? unsure[0] : null;
 }
+
+/** The same word after both sides: "six smoots by four smoots". */
+const SIDES_IN = saying('<N> ([a-z]{3,}s) (?:x|by) <N> \\2\\b');
+/** A pack for a side: what was said was no measure, and was heard as the nearest word. */
+const SIDES_IN_PACKS = saying('<K> (?:x|by) <K>(?! ?(?:x|by))');
+/** Pieces may be counted along both sides. */
+const PIECES = /^(?:tiles|rows|boards|pieces|sheets|panels|blocks|bricks|pavers|planks|squares|studs|joists|times)$/;
+
+/** Words of a size whose unit is none that measures; null where all sizes are in feet, inches or metres. */
+export function unknownUnitIn(said: Said): string | null {
+  const named = SIDES_IN.exec(said.words);
+  if (named && !PIECES.test(named[2]!)) return `${figureAt(said, named[1]).value.toString()} ${named[2]}`;
+  const packs = SIDES_IN_PACKS.exec(said.words);
+  const quote = packs ? figureAt(said, packs[1]).quote.trim() : '';
+  return /[a-z]{3,}$/i.test(quote) && figureAt(said, packs![1]).unit !== 'sheet' ? quote : null;
+}

@@ -182,8 +182,10 @@ function sizeOf(said: Said, at: number, quote: string): Pick<Goods, 'size' | 'si
 export function goodsFigures(said: Said, goods: readonly Goods[]): Set<number> {
   const used = new Set<number>();
   for (const match of said.words.matchAll(saying('<LN> ?(?:x|by) ?<LN>', 'g'))) {
+    // "Floor is 12 ft by 24 ft" is no 12x24 tile.
+    const place = [match[1], match[2]].some((id) => /^(?:ft|m)$/.test(figureAt(said, id).unit ?? ''));
     const size = `${figureAt(said, match[1]).value.toString()}x${figureAt(said, match[2]).value.toString()}`;
-    const named = goods.some((g) => g.size === size) || lumber(said, match);
+    const named = (!place && goods.some((g) => g.size === size)) || lumber(said, match);
     if (named) for (const id of [match[1], match[2]]) used.add(Number(id));
   }
   return used;

@@ -125,13 +125,16 @@ function wordOf(token: Token, before: string): string {
 
 const letterOf = (figure: Figure) => (figure.unit === null ? 'N' : ((figure.kind && LETTERS[figure.kind]) ?? 'X'));
 
+/** "Room is -5 ft": a minus, not a dash, stands before the figure. */
+const BELOW_NOTHING = /(?:\b(?:is|are|of|at|x|by)|[:=]) ?[-−]$/i;
+
 /** Quantities, and `8-4` beside a size, which is feet and inches. */
 function figuresIn(text: string, quantities: readonly Quantity[], others: readonly NotQuantity[]): Piece[] {
   const pieces: Piece[] = quantities.map((q) => ({
     start: q.start,
     end: q.end,
     figure: {
-      value: q.value,
+      value: BELOW_NOTHING.test(text.slice(0, q.start)) ? q.value.neg() : q.value,
       unit: q.unit,
       kind: q.unitKind,
       sure: q.unitFrom === 'said' || q.unitFrom === 'shared',

@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
-import { contradicted, doubtIn } from './doubts.ts';
+import { contradicted, doubtIn, unknownUnitIn } from './doubts.ts';
 import type { Measure } from './goods.ts';
 import { feet, feetText } from './lengths.ts';
 import { openingsIn } from './openings.ts';
@@ -36,6 +36,8 @@ export interface Extent {
   makeUp: MakeUp[];
   /** One side said again: "24 long, not 22". Feet. */
   corrected: { from: Fraction; to: Fraction }[];
+  /** A size was told in what is no measure: "six cubits". */
+  unknownUnit: string | null;
   /** Two figures were said and nobody knows which. */
   doubt: string | null;
 }
@@ -55,9 +57,11 @@ export function extentIn(said: Said, by: Measure, used: Set<number>): Extent {
     lessLength: zero(),
     makeUp: [],
     corrected: [],
+    unknownUnit: null,
     doubt: null,
   };
   out.doubt = doubtIn(said, used);
+  out.unknownUnit = unknownUnitIn(said);
   contradicted(said, used, out);
   openingsIn(said, used, out);
   if (by === 'length' && goesRound(said.words)) roundOpenings(out);

@@ -116,7 +116,24 @@ const onCenters: Mend = (words, figures) =>
     },
   );
 
+/** "By minus 8 ft", "negative two": a figure below nothing, which every reckoning refuses. */
+const negatives: Mend = (words, figures) =>
+  words.replace(/(?:(?<=\b(?:x|by|is|are|of) )minus|\bnegative) (?=\{[A-Z](\d+)\})/g, (_, id: string) => {
+    figures[Number(id)] = { ...figures[Number(id)]!, value: figures[Number(id)]!.value.neg() };
+    return '';
+  });
+
 /** In the order in which they are put right. */
-const MENDS: readonly Mend[] = [points, halfSquare, pounds, footAndHalf, besideFeet, feetUnsaid, feetRunOn, onCenters];
+const MENDS: readonly Mend[] = [
+  negatives,
+  points,
+  halfSquare,
+  pounds,
+  footAndHalf,
+  besideFeet,
+  feetUnsaid,
+  feetRunOn,
+  onCenters,
+];
 
 export const puttingRight: Mend = (words, figures) => MENDS.reduce((said, mend) => mend(said, figures), words);

@@ -115,7 +115,8 @@ function readNote(said: Said, works: readonly Work[], standing: Work | undefined
   return { said, goods, terms, bedding, tile, extentFor, told: told(extentFor(by)), stock };
 }
 
-const told = (extent: Extent) => extent.shapes.length > 0 || extent.corrected.length > 0 || extent.doubt !== null;
+const told = (extent: Extent) =>
+  extent.shapes.length > 0 || extent.corrected.length > 0 || extent.doubt !== null || extent.unknownUnit !== null;
 
 const stands = (work: Work, goods: Goods, said: Said) =>
   sameGoods(work.goods, goods) && (work.area === said.area || said.area === null);
