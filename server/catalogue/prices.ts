@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
 import type { OrderLine } from '../jobs/types.ts';
-import type { SiteFacts } from '../takeoff/types.ts';
+import type { PackFor } from '../takeoff/types.ts';
 import { type Catalogue, type Match, matchesOf } from './match.ts';
 import type { CatalogueRow } from './rows.ts';
 
@@ -105,10 +105,18 @@ function unitsOf(line: Pick<OrderLine, 'quantity' | 'unit'>, row: CatalogueRow):
   return row.pack?.unit === unit ? quantity.div(row.pack.holds).ceil() : null;
 }
 
-/** The pack in which the firm's own list sells goods measured in `unit`: it stands before a usual one. */
+/** As sure as this a row must be the goods, before it changes what they are bought by. */
+const SURE = 0.8;
+
+/**
+ * How the firm's own list sells goods needed in `unit`: it stands before a usual pack. Goods that the list sells by
+ * that unit itself need no pack.
+ */
 export const packsOf =
-  (catalogue: Catalogue): NonNullable<SiteFacts['packFor']> =>
+  (catalogue: Catalogue): PackFor =>
   (item, size, unit) => {
-    const row = matchesOf(catalogue, { item, size }).find((m) => m.row.pack?.unit === unit)?.row;
+    const meets = ({ row, score }: Match) =>
+      score >= SURE && (row.pack?.unit === unit || (row.pack === null && row.unit === unit));
+    const row = matchesOf(catalogue, { item, size }).find(meets)?.row;
     return row?.pack ? { unit: row.unit, holds: row.pack.holds, supplier: row.supplier } : null;
   };

@@ -9,6 +9,7 @@ import { takes } from '../voice/enclosures.ts';
 import { CATALOGUE_LIMIT, catalogueRoutes } from './catalogueRoutes.ts';
 import { PROBLEMS, problemOf, Refused } from './errors.ts';
 import { FactShape } from './factShape.ts';
+import { reckonRoutes } from './reckonRoutes.ts';
 import { Day, Id, Local } from './shapes.ts';
 import { wordsRoutes } from './words.ts';
 
@@ -144,6 +145,7 @@ export function makeApp(site: Site, pageFolder: string, callsAMinute = 600): Exp
     res.json({ ok: true, mode: 'local' });
   });
   app.use('/api/words', wordsRoutes(site));
+  app.use('/api/reckon', reckonRoutes());
   app.get('/api/jobs', async (_req, res) => {
     const jobs = await site.store.jobs();
     res.json(await Promise.all(jobs.map((job) => brief(site, job))));

@@ -37,6 +37,7 @@ export const PROBLEMS = {
     retry: false,
     message: 'The price list is over 4 MB, and the one from before still stands. Send only the lines that you buy.',
   },
+  'cannot-reckon': { status: 422, retry: false, message: 'That cannot be reckoned.' },
   'body-not-json': {
     status: 400,
     retry: false,

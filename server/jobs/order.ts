@@ -1,6 +1,7 @@
 import Fraction from 'fraction.js';
 import { likeness, wordsOf } from '../../parser/trade/likeness.ts';
-import type { ComputedLine } from '../takeoff/types.ts';
+import { packText } from '../takeoff/packs/index.ts';
+import type { Computed, ComputedLine } from '../takeoff/types.ts';
 import { onHandOf, openNeed, type Position, sizeKey, toBuy } from './materials.ts';
 import type { OnHand, OrderLine } from './types.ts';
 
@@ -9,7 +10,7 @@ const zero = () => new Fraction(0);
 /** The order and the stock, from what was said and what was reckoned; a reckoned line stands before a said one. */
 export function settle(
   positions: readonly Position[],
-  computed: readonly ComputedLine[],
+  { lines: computed, packFor }: Pick<Computed, 'lines' | 'packFor'>,
 ): { order: OrderLine[]; onHand: OnHand[] } {
   const order: OrderLine[] = [];
   const reckoned = new Set<Position>();
@@ -52,17 +53,23 @@ export function settle(
   }
   for (const p of positions) {
     if (reckoned.has(p) || !openNeed(p)) continue;
+    const pieces = toBuy(p);
+    const pack = pieces && packFor(p.item, p.size, p.unit ?? 'each');
+    const packs = pack ? pieces.div(pack.holds).ceil() : pieces;
     order.push({
       key: p.key,
       item: p.item,
       size: p.size,
       specs: p.specs,
-      quantity: toBuy(p)?.toFraction() ?? null,
-      unit: p.unit,
+      quantity: packs?.toFraction() ?? null,
+      unit: pack ? pack.unit : p.unit,
       state: 'to buy',
-      because: p.reasons.join('; '),
+      because: [...p.reasons, ...(pack ? [packText(pack, p.unit ?? 'each')] : [])].join('; '),
       counter: p.counter,
       history: p.history,
+      ...(pack && {
+        needs: { exact: pieces.toFraction(), unit: p.unit ?? 'each', holds: pack.holds.toFraction() },
+      }),
     });
   }
   const onHand = positions

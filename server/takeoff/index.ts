@@ -1,7 +1,10 @@
+import { battLines } from './batts/index.ts';
 import { cautionsIn, concerns } from './cautions/index.ts';
 import { checksIn } from './checks/index.ts';
 import { cutLines } from './cutlist/index.ts';
-import { inOwnPacks } from './ownPacks.ts';
+import { fittingLines } from './each/fittings.ts';
+import { perThingLines } from './each/index.ts';
+import { firstOf, inPacks, packsSaid } from './packs/index.ts';
 import { reckonGoods } from './reading/covering.ts';
 import { layOut } from './reading/said.ts';
 import { rowLines } from './rows/index.ts';
@@ -14,14 +17,25 @@ export { concerns };
 export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed {
   const said = layOut(notes, site);
   const cuts = cutLines(said);
-  const left = said.filter((note) => !cuts.claimed.has(note.noteId));
+  const batts = battLines(said);
+  const left = said.filter((note) => !cuts.claimed.has(note.noteId) && !batts.claimed.has(note.noteId));
   const rows = rowLines(left);
   const goods = reckonGoods(left, rows.claimed);
+  const reckoned = [...rows.lines, ...goods.lines, ...cuts.lines, ...batts.lines];
+  const small = perThingLines(said, reckoned);
+  // What was said for each thing stands before what an area would take.
+  const lines = [
+    ...reckoned.filter((l) => !small.lines.some((s) => s.item === l.item && s.area === l.area)),
+    ...small.lines,
+    ...fittingLines(notes, said, reckoned),
+  ];
+  const packFor = firstOf(packsSaid(notes, said, lines), site.packFor);
   return {
-    lines: inOwnPacks([...rows.lines, ...goods.lines, ...cuts.lines], site),
+    lines: inPacks(lines, packFor),
+    packFor,
     checks: checksIn(said),
     waits: waitsIn(said),
     cautions: cautionsIn(notes, site),
-    questions: [...rows.questions, ...goods.questions, ...cuts.questions],
+    questions: [...rows.questions, ...goods.questions, ...cuts.questions, ...batts.questions, ...small.questions],
   };
 }

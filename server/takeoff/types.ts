@@ -16,13 +16,19 @@ export interface SiteFacts {
   areas: readonly string[];
   /** Year built, where known (from the job, or said in a note). */
   builtYear: number | null;
-  /** How the firm's own price list sells goods that are reckoned in `unit`; null where it does not have them. */
-  packFor?: (
-    item: string,
-    size: string | null,
-    unit: string,
-  ) => { unit: string; holds: Fraction; supplier: string } | null;
+  /** How the firm's own price list sells goods. */
+  packFor?: PackFor;
 }
+
+/**
+ * The pack in which goods that are needed in `unit` are sold, and what it holds in that unit; null where it is not
+ * known or they are sold by that unit. `supplier` null: a note said it.
+ */
+export type PackFor = (
+  item: string,
+  size: string | null,
+  unit: string,
+) => { unit: string; holds: Fraction; supplier: string | null } | null;
 
 /** Something to buy that was reckoned, before what is on hand comes off. */
 export interface ComputedLine {
@@ -63,6 +69,8 @@ export interface ComputedWait {
 
 export interface Computed {
   lines: ComputedLine[];
+  /** How goods are sold that were counted by hand, by the notes and then by the price list. */
+  packFor: PackFor;
   checks: (Omit<Check, 'item'> & { noteId: string; area: string | null })[];
   waits: ComputedWait[];
   /** `items` empty: the list fills in the numbers of the items whose words call for it. */

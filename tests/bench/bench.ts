@@ -4,3 +4,4 @@ import './times.ts';
 import './hearing.ts';
 import './load.ts';
 import './fold.ts';
+import './prices.ts';

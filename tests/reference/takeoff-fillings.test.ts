@@ -38,7 +38,7 @@ describe('grout by the volume of its joints', () => {
 });
 
 describe('mortar by notch', () => {
-  // Common practice, no source: the low end of charts that disagree (80 to 100, 60 to 80, 40 to 50 sq ft).
+  // engineerfix.com, "How much thinset do I need per square foot": 80 to 100, 60 to 80, 40 to 50 sq ft; the low end.
   it.each<[string, string, number]>([
     ['1/4', '1/4', 80],
     ['1/4', '3/8', 60],

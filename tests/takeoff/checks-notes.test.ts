@@ -181,6 +181,37 @@ describe('checks read off notes', () => {
       ['moisture: does not fit: 21 %'],
     ],
     ['no limit said', ['studs are at 19 percent'], []],
+    [
+      'the wettest of several places',
+      ['framing has to be under 15 percent. studs at 13, plates 18'],
+      ['moisture: does not fit: 18 %'],
+    ],
+    [
+      'each place by its latest reading',
+      ['has to get under 15 percent, studs at 19, plates 22', 'studs 12 percent', 'plates 14 percent'],
+      ['moisture: fits: 14 %'],
+    ],
+    [
+      'one place measured again, the other not yet',
+      ['has to get under 15 percent, studs at 19, plates 22', 'studs 12 percent'],
+      ['moisture: does not fit: 22 %'],
+    ],
+    [
+      'measured again without naming the place',
+      ['studs at 19, moisture has to be under 15', "fans ran all night, we're down to 13 percent"],
+      ['moisture: fits: 13 %'],
+    ],
+    ['the limit said last', ['studs at 19 percent', 'has to be under 15'], ['moisture: does not fit: 19 %']],
+    [
+      'a floor against its subfloor, each by its latest reading',
+      ['2-1/4 oak strip reads 8 percent, subfloor 13', 'subfloor 11 percent'],
+      ['wood floor moisture: fits: 3 points'],
+    ],
+    [
+      'planks of no width',
+      ['hickory flooring reads 7 percent and 10 on the subfloor'],
+      ['wood floor moisture: cannot say: how wide the boards are: 4 points under 3 in, else 2'],
+    ],
   ])('moisture, %s', (_, texts, expected) => {
     expect(words(...texts)).toEqual(expected);
   });

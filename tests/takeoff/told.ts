@@ -1,5 +1,6 @@
 /** Plays a case's notes as a job and tells what the list, its checks and its cautions come to. */
 import { readFileSync } from 'node:fs';
+import Fraction from 'fraction.js';
 import { readNote } from '../../parser/index.ts';
 import { type Entry, fold, type JobState } from '../../server/jobs/index.ts';
 import { replyTo } from '../../server/talk/index.ts';
@@ -7,11 +8,17 @@ import { replyTo } from '../../server/talk/index.ts';
 export interface Case {
   id: string;
   rooms: string[];
+  /** How the answers came about. */
+  because?: string;
   builtYear?: number;
   notes: { saidAt: string; text: string }[];
   asOf: string;
   want: {
+    order?: { item: string; quantity: number }[];
+    noOrder?: string[];
     checks?: { of: string; result: string; figureNear?: number }[];
+    /** Results that must not stand, such as one from a reading since taken again. */
+    noChecks?: { of: string; result: string }[];
     open?: { task: string; readyOn: string }[];
     cautions?: string[];
     noCautions?: string[];
@@ -51,12 +58,40 @@ export function played({ id, rooms, builtYear, notes, asOf }: Omit<Case, 'want'>
   return { state, lines: reply.lines.map((l) => l.text) };
 }
 
+/** The word that a line of the order must hold: `tile` of `subway tiles`. */
+const headOf = (item: string) => item.split(' ').at(-1)!.replace(/s$/, '');
+
 /** What is missing or wrong against what a case wants, in words; empty where it is met. */
 export function missesOf(given: Case): string[] {
   const { state, lines } = played(given);
-  const { checks = [], open = [], cautions = [], noCautions = [], warns } = given.want;
+  const {
+    order = [],
+    noOrder = [],
+    checks = [],
+    noChecks = [],
+    open = [],
+    cautions = [],
+    noCautions = [],
+    warns,
+  } = given.want;
   const hazards = state.cautions.map((c) => c.hazard);
+  const bought = state.order.map((l) => ({
+    name: `${l.item} ${l.size ?? ''}`,
+    amount: l.quantity === null ? null : Number(new Fraction(l.quantity)),
+  }));
   return [
+    ...order
+      .filter((w) => !bought.some((l) => l.name.includes(headOf(w.item)) && l.amount === w.quantity))
+      .map(
+        (w) =>
+          `order ${w.quantity} ${w.item}: ${state.order.map((l) => `${l.item} ${l.size ?? ''} ${l.quantity} ${l.unit}`).join(' | ')}`,
+      ),
+    ...noOrder
+      .filter((w) => bought.some((l) => l.name.includes(w)))
+      .map((w) => `no order of ${w}: ${JSON.stringify(bought)}`),
+    ...noChecks
+      .filter((w) => state.checks.some((c) => c.of.includes(w.of) && c.result === w.result))
+      .map((w) => `no check ${w.of} ${w.result}`),
     ...checks
       .filter(
         (w) =>

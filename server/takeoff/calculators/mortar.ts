@@ -2,8 +2,8 @@ import type Fraction from 'fraction.js';
 import { fraction } from './reckoned.ts';
 
 /**
- * Square feet of a 50 lb bag by the trowel's square notch: the low end of what charts print (80 to 100, 60 to 80, 40
- * to 50). Charts disagree, so the label goes first. Common practice, no source.
+ * Square feet of a 50 lb bag by the trowel's square notch: the low end of 80 to 100, 60 to 80 and 40 to 50
+ * (engineerfix.com, "How much thinset do I need per square foot"). Other charts print more, so the label goes first.
  */
 const COVERAGE: readonly { deep: Fraction; wide: Fraction; feet: number }[] = [
   { deep: fraction('1/4'), wide: fraction('1/4'), feet: 80 },

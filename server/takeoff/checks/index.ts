@@ -5,7 +5,7 @@ import { anchors } from './heard/anchors.ts';
 import { boxes, breakers, receptacles } from './heard/electrical.ts';
 import { showersAndSinks, toilets } from './heard/fixtures.ts';
 import { framing, parts } from './heard/framing.ts';
-import { moistures } from './heard/moisture.ts';
+import { moistures, woodFloors } from './heard/moisture.ts';
 import { doors, egress } from './heard/openings.ts';
 import { drains, dryers, flanges, trapArms, water } from './heard/plumbing.ts';
 import type { Reader } from './heard/reader.ts';
@@ -43,10 +43,14 @@ const BEFORE: readonly { reader: Reader; speaks: (words: string) => boolean }[] 
   {
     reader: moistures,
     speaks: remembered((words) =>
-      /\b(?:under|below|less than) \{|\{P|\b(?:plates?|studs?|subfloor|framing|slab|joists?|sheathing|meter|moisture)\b[^.]{0,24}\{/.test(
+      /\b(?:under|below|less than|over) \{|\{P|\b(?:plates?|studs?|subfloor|framing|slab|joists?|sheathing|meter|moisture)\b[^.]{0,24}\{/.test(
         words,
       ),
     ),
+  },
+  {
+    reader: woodFloors,
+    speaks: remembered((words) => /\bsub ?floor\b|\b(?:strips?|planks?|flooring|oak|hardwood)\b/.test(words)),
   },
 ];
 

@@ -21,6 +21,8 @@ interface Comparison {
  * rounded one never seems to pass.
  */
 export function compare({ of, figure, limit, unit, must, source, working }: Comparison): Verdict {
+  // No size is below nothing: what was read is not what was meant, and would pass every upper limit.
+  if (figure.compare(0) < 0) return cannotSay(of, 'a figure that is not below 0', source);
   const least = must === 'be at least';
   const way = figure.compare(limit);
   const fits = least ? way >= 0 : must === 'be under' ? way < 0 : way <= 0;

@@ -39,11 +39,13 @@ const STOCK = [
   saying("(?:in|come in|comes in|sold in|buy|out of|from|only|stock is|stock's|sticks are) (?:full )?<L>(?: or <L>)?"),
   saying('<L> (?:sticks?|stock|boards?|lengths?|studs?|pieces of stock)'),
 ];
+/** What stands before lengths in the plural: "in 8s", "1x4 eights". */
+const BEFORE_PLURAL =
+  '(?:\\b(?:in|come in|buy|out of|from|only) (?:full )?|(?:\\{N\\d+\\}|\\d) ?(?:x|by) ?(?:\\{N\\d+\\}|\\d) )';
 /** "In 8s", "10s": lengths in feet, as the yard calls them. */
-const FEET_PLURAL =
-  /\b(?:in|come in|buy|out of|from|only) (?:full )?(8|10|12|14|16|20) ?s\b(?: (?:or|and) (8|10|12|14|16|20) ?s\b)?/;
+const FEET_PLURAL = new RegExp(`${BEFORE_PLURAL}(8|10|12|14|16|20) ?s\\b(?: (?:or|and) (8|10|12|14|16|20) ?s\\b)?`);
 const SPELT = ['eights', 'tens', 'twelves', 'fourteens', 'sixteens'];
-const SPELT_PLURAL = new RegExp(`\\b(?:in|come in|buy|out of|from|only) (?:full )?(${SPELT.join('|')})\\b`);
+const SPELT_PLURAL = new RegExp(`${BEFORE_PLURAL}(${SPELT.join('|')})\\b`);
 const HELD = saying('(?:<NC>|\\b(a|an|one|another))(?: more)?(?: [a-z]+){0,2} (?:at )?<L>', 'g');
 const HELD_FULL = saying(
   '(?:<NC>|\\b(a|an|one|another)) (?:full|whole|uncut|new) (?:sticks?|ones?|lengths?|boards?|{)',
@@ -202,7 +204,9 @@ function itemIn(note: Said): string | null {
       size[1] ? figureAt(note, size[1]).value : size[2],
       size[3] ? figureAt(note, size[3]).value : size[4],
     ];
-    if (Number(thick?.valueOf()) <= 8 && Number(wide?.valueOf()) <= 12) return `${thick}x${wide}`;
+    const [a, b] = [Number(thick?.valueOf()), Number(wide?.valueOf())];
+    // Nominal inches, or millimetres as planed timber is called: 38x89.
+    if ((a <= 8 && b <= 12) || (a >= 12 && a <= 100 && b >= 25 && b <= 300)) return `${a}x${b}`;
   }
   return note.terms.find((t) => t.term.kind === 'material' && !/blade|saw/.test(t.term.name))?.term.name ?? null;
 }

@@ -36,10 +36,12 @@ function settle(work: Work, all: readonly Work[]): ComputedLine | string | null 
   const extent =
     work.extent ?? all.find((w) => w.area === work.area && w.extent && w.goods.by === work.goods.by)?.extent;
   const place = work.area ? `the ${work.area}` : 'it';
-  if (!extent || (extent.shapes.length === 0 && !extent.doubt)) {
+  if (!extent || (extent.shapes.length === 0 && !extent.doubt && !extent.unknownUnit)) {
     const open = work.asked && work.ratios.length > 0 && work.stock.length === 0;
     return open ? `What size is ${place} for the ${work.goods.item}?` : null;
   }
+  if (extent.unknownUnit)
+    return `"${extent.unknownUnit}" for the ${work.goods.item}: say it in feet, inches or metres.`;
   if (extent.doubt)
     return / or /.test(extent.doubt)
       ? `Is ${place} ${extent.doubt.replace(/ ft$/, ' ft long')}? Nothing ordered until it is known.`

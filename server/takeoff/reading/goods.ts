@@ -1,7 +1,8 @@
 import Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
 import { COLOURS, COVERS, FILLS, RUNS, SHORT_NAMES } from './goodsWords.ts';
-import { figureAt, type Said, saying } from './said.ts';
+import { rValueIn } from './rValue.ts';
+import { type Figure, figureAt, type Said, saying } from './said.ts';
 
 /** What a kind of goods is reckoned from. */
 export type Measure = 'area' | 'length' | 'volume';
@@ -54,13 +55,17 @@ export function goodsIn(said: Said): Goods[] {
     if (term.term.kind !== 'material' || !COUNTERS.has(term.term.counter ?? '')) continue;
     const quote = term.quote.toLowerCase();
     const at = said.words.indexOf(quote);
-    if (at < 0 || isPlace(said.words, at, quote)) continue;
+    // A short name has it under its full one.
+    const short = taken.some((t) => at < t.until && at + quote.length > t.from);
+    if (at < 0 || short || isPlace(said.words, at, quote)) continue;
     const goods = nameOf(said, quote, at, 'area');
     const same = found.find((g) => overlaps(g, goods, quote));
     if (same && same.item.length < goods.item.length && same.by === 'area')
       Object.assign(same, { item: goods.item, size: same.size ?? goods.size, sides: same.sides ?? goods.sides });
     else if (!same && found.length === 0) found.push(goods);
   }
+  const rated = rValueIn(said);
+  for (const goods of found) if (/insulation|batt|foam/.test(goods.item)) goods.size ??= rated;
   return found.sort((a, b) => a.at - b.at);
 }
 
@@ -157,8 +162,12 @@ function sizeOf(said: Said, at: number, quote: string): Pick<Goods, 'size' | 'si
     (TILE.test(quote) ? saying('^(?: is| are|,)?(?: the)? <LN> ?(?:x|by) ?<LN>').exec(after) : null);
   if (pair) {
     const [a, b] = [figureAt(said, pair[1]), figureAt(said, pair[2])];
-    const metric = [a, b].every((f) => f.unit === 'mm' || f.unit === 'cm');
-    const [wide, high] = metric ? [convert(a.value, a.unit!, 'in'), convert(b.value, b.unit!, 'in')] : [null, null];
+    // Bare sides of a hundred and more are millimetres: no tile is that many inches.
+    const unitOf = (f: Figure) => f.unit ?? (f.value.compare(100) >= 0 ? 'mm' : null);
+    const metric = [a, b].every((f) => unitOf(f) === 'mm' || unitOf(f) === 'cm');
+    const [wide, high] = metric
+      ? [convert(a.value, unitOf(a)!, 'in'), convert(b.value, unitOf(b)!, 'in')]
+      : [null, null];
     if (wide && high && TILE.test(quote) && wide.compare(60) <= 0 && high.compare(60) <= 0)
       return { size: `${a.value.toString()}x${b.value.toString()}`, sides: [wide, high] };
     const small = a.unit !== 'ft' && b.unit !== 'ft' && a.unit !== 'm' && b.unit !== 'm';
@@ -175,6 +184,8 @@ export interface Pair {
   /** `12x24`. */
   size: string;
   lumber: boolean;
+  /** A side in feet or metres: a place, no size of goods. */
+  place: boolean;
 }
 
 export const pairsIn = (said: Said): Pair[] =>
@@ -182,6 +193,8 @@ export const pairsIn = (said: Said): Pair[] =>
     ids: [Number(match[1]), Number(match[2])],
     size: `${figureAt(said, match[1]).value.toString()}x${figureAt(said, match[2]).value.toString()}`,
     lumber: lumber(said, match),
+    // "Floor is 12 ft by 24 ft" is no 12x24 tile.
+    place: [match[1], match[2]].some((id) => /^(?:ft|m)$/.test(figureAt(said, id).unit ?? '')),
   }));
 
 /** `2x4`, `1x6`: lumber by its nominal size, both bare, the first 1 or 2. */

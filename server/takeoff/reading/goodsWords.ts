@@ -37,6 +37,12 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
     item: null,
     by: 'area',
   },
+  {
+    named:
+      /\br[- ]?(?:\d{2}|eleven|thirteen|fifteen|nineteen|twenty[- ]one|thirty(?:[- ]eight)?)\b(?! (?:\w+ )?(?:batts?|insulation|foam))/,
+    item: 'insulation',
+    by: 'area',
+  },
   { named: /\b(?:eggshell|satin|semi[- ]?gloss)\b(?= *(?:,|\.|\{|at|for|on|two|paint|$))/, item: null, by: 'area' },
 ];
 

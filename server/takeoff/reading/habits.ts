@@ -1,6 +1,7 @@
 import Fraction from 'fraction.js';
 import { BAG_YIELD } from '../calculators/concrete.ts';
 import { COMPOUND_GALLONS, DRYWALL_SOURCE, SCREWS, TAPE_FEET } from '../calculators/drywall.ts';
+import { screwsOfSheet } from '../calculators/fasteners.ts';
 import { groutPerFoot } from '../calculators/grout.ts';
 import { mortarCoverage, usualNotch } from '../calculators/mortar.ts';
 import { show, tape } from '../calculators/reckoned.ts';
@@ -96,7 +97,7 @@ function mortar(told: Told): Habit | string {
     feet,
     'sq ft',
     'bag',
-    `${text}${from}: ${show(feet)} sq ft a bag of ${show(pounds)} lb, the low end of charts (common practice)`,
+    `${text}${from}: ${show(feet)} sq ft a bag of ${show(pounds)} lb, the low end of published charts`,
   );
 }
 
@@ -112,6 +113,23 @@ function sealant(told: Told): Habit | string {
       ...(said ? [] : [`${tape(CARTRIDGE)} oz tubes`]),
     ],
     source: 'volume of the bead; 231/128 cu in a fluid ounce',
+  };
+}
+
+/** Trade tip on tile substrate (wconline.com/articles/84477): 8 in apart; a floor takes it both ways, a wall on studs fewer. */
+const BACKER = {
+  sheet: [new Fraction(36), new Fraction(60)],
+  spacing: new Fraction(8),
+  feet: new Fraction(15),
+} as const;
+
+function backerScrews(): Habit | string {
+  const found = screwsOfSheet(BACKER.sheet, [BACKER.spacing, BACKER.spacing]);
+  if (!found.ok) return found.why;
+  return {
+    ratios: [ratio(new Fraction(found.count).div(BACKER.feet), 'each', 'sq ft', `${found.working} of 3x5`)],
+    assumptions: ['screws 8 in apart both ways, edges too; a wall on studs 16 in apart takes fewer'],
+    source: 'trade tip on tile substrate, wconline.com/articles/84477',
   };
 }
 
@@ -140,6 +158,7 @@ const RULES: readonly Rule[] = [
         '5 gal for 1,000 sq ft (labels ask up to 10), 4-1/2 gal buckets',
       ),
   },
+  { goods: /backer board screw/, give: backerScrews },
   { goods: /grout/, give: grout },
   { goods: /thinset|tile mortar|^mortar/, give: mortar },
   { goods: /caulk|silicone|sealant/, give: sealant },

@@ -12,7 +12,8 @@ export function feet(said: Said, figure: Figure, mate: Figure | null): Fraction 
   );
   const metric = said.figures.find((f) => f.sure && (f.unit === 'm' || f.unit === 'mm' || f.unit === 'cm'))?.unit;
   const from = twin?.unit ?? (mate?.sure && mate.kind === 'length' ? mate.unit : null) ?? metric ?? 'ft';
-  return convert(figure.value, from!, 'ft');
+  // "2.7 m by 1850": nobody builds a hundred metres of floor, and tiles are told in millimetres.
+  return convert(figure.value, from === 'm' && figure.value.compare(100) >= 0 ? 'mm' : from!, 'ft');
 }
 
 /** A length in the note's own measure: `8 ft 4 in`, or metres where it spoke in metres. */

@@ -49,7 +49,8 @@ export function noteTold(said: Said, under: readonly { goods: Goods }[], standin
   const { goods, pairs, beside } = readingOf(said);
   const by = goods[0]?.by ?? standing ?? 'area';
   const sizes = pairs.filter(
-    ({ size, lumber }) => lumber || goods.some((g) => g.size === size) || under.some((w) => w.goods.size === size),
+    ({ size, lumber, place }) =>
+      lumber || (!place && (goods.some((g) => g.size === size) || under.some((w) => w.goods.size === size))),
   );
   const key = `${by} ${sizes.map(({ ids }) => ids.join()).join(' ')}`;
   const told = beside.get(key) ?? read(said, goods, by, sizes);
@@ -75,11 +76,14 @@ function read(said: Said, goods: readonly Goods[], by: Measure, sizes: readonly 
 }
 
 /** A size of a place was told, or that it is not known. */
-export const tells = (extent: Extent) => extent.shapes.length > 0 || extent.doubt !== null;
+export const tells = (extent: Extent) => 
+  extent.shapes.length > 0 || extent.corrected.length > 0 || extent.doubt !== null || extent.unknownUnit !== null;
 
-/** "Grout for 60 sq ft of 12x12 floor": a pair of bare figures of one hand's size is the tile. */
+/** "Grout for 60 sq ft of 12x12 floor", "190 feet of 12x24": a pair of bare figures of one hand's size is the tile. */
 function tileFloor(said: Said, used: Set<number>): NoteTold['tile'] {
-  const m = saying('<N> ?(?:x|by) ?<N>(?: [a-z]+)? (?:tiles?|floor|wall|porcelain|ceramic|field)\\b').exec(said.words);
+  const m =
+    saying('<N> ?(?:x|by) ?<N>(?: [a-z]+)? (?:tiles?|floor|wall|porcelain|ceramic|field)\\b').exec(said.words) ??
+    saying('(?<=\\{A\\d+\\} of (?:the )?)<N> ?(?:x|by) ?<N>').exec(said.words);
   if (!m || !/\{A\d+\}/.test(said.words)) return null;
   const sides: NoteTold['tile'] = [figureAt(said, m[1]).value, figureAt(said, m[2]).value];
   if (sides.some((side) => side.compare(48) > 0)) return null;

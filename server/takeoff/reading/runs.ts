@@ -80,6 +80,10 @@ const NO_RUN =
 const COUNTED =
   ' (?:runs?|sides?|walls?|legs?|lines?|pieces|windows?|doors?|tubs?|seams?|joints?|lengths?|stretch(?:es)?|drops?|circuits?|eaves?|rakes?|hips?|corners?|beams?|edges?)';
 
+/** "Hot's 31 ft and cold's 28": the name of a line before its length. */
+const LINE =
+  "(?:the )?(?:hot|cold|supply|return|vent|drain|other|second|third|last)(?: (?:one|line|run|side))?(?:'s| is| at| about)?";
+
 /**
  * Lengths that are run along, each with how many: "two at 12 and one at 14", "84 feet of it", "12, 9, 14 and 8 foot",
  * "home run 30 then 11 and 9", "38 foot each, hot and cold".
@@ -106,7 +110,7 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
   const first = home ? bare(Number(home[1])) : null;
   if (home && first) push(first, 1, Number(home[1]));
   const list = saying(
-    `(?:<N>(?:${COUNTED})?(?: (?:at|of|each|are|is|about|x))* )?((?:\\{N\\d+\\},? (?:and |then )?)*)<L>((?:,? (?:and |then )?\\{N\\d+\\}(?! ?(?:x|by|to|per|of|at|percent|%|[a-z]+s\\b)))*)`,
+    `(?:<N>(?:${COUNTED})?(?: (?:at|of|each|are|is|about|x))* )?((?:\\{N\\d+\\},? (?:and |then )?)*)<L>((?:,? (?:and |then )?(?:${LINE} )?\\{N\\d+\\}(?! ?(?:x|by|to|per|of|at|percent|%|[a-z]+s\\b)))*)`,
     'g',
   );
   // "Two at 32 in and one at 60": a bare length takes the unit of the one before.

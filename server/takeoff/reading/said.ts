@@ -7,6 +7,7 @@ import { mentionsIn } from '../../../parser/trade/mentions.ts';
 import type { NotQuantity, Quantity, TermMention, Token, UnitKind } from '../../../parser/types.ts';
 import type { NoteFacts, SiteFacts } from '../types.ts';
 import { remembered } from './remembered.ts';
+import { puttingRight } from './spoken.ts';
 
 /** A figure of a note, as the take-off reads it. */
 export interface Figure {
@@ -123,7 +124,7 @@ function read(text: string): Reading {
     .replace(/ with \/ ?/g, ' with ')
     .trim();
   return {
-    words: poundFigures(halfSquare(pointFigures(words, figures), figures), figures),
+    words: puttingRight(words, figures),
     figures,
     terms: mentionsIn(tokens, text, vocabulary),
   };
@@ -139,13 +140,16 @@ function wordOf(token: Token, before: string): string {
 
 const letterOf = (figure: Figure) => (figure.unit === null ? 'N' : ((figure.kind && LETTERS[figure.kind]) ?? 'X'));
 
+/** "Room is -5 ft": a minus, not a dash, stands before the figure. */
+const BELOW_NOTHING = /(?:\b(?:is|are|of|at|x|by)|[:=]) ?[-−]$/i;
+
 /** Quantities, and `8-4` beside a size, which is feet and inches. */
 function figuresIn(text: string, quantities: readonly Quantity[], others: readonly NotQuantity[]): Piece[] {
   const pieces: Piece[] = quantities.map((q) => ({
     start: q.start,
     end: q.end,
     figure: {
-      value: q.value,
+      value: BELOW_NOTHING.test(text.slice(0, q.start)) ? q.value.neg() : q.value,
       unit: q.unit,
       kind: q.unitKind,
       sure: q.unitFrom === 'said' || q.unitFrom === 'shared',
@@ -190,37 +194,6 @@ const endsSentence = (text: string, end: number): boolean =>
   !/^\s*(?:[,;:)\d"']|(?:x|by|wide|long|high|deep|tall|thick|across|on|o\.?c|of|and|or|to|in|at|from|apart|each|ea|a|per|bags?|rolls?|boxes|box|tubes?|cans?|tins?|sheets?|sticks?|joint|gap|bead|notch|base|floor|walls?)\b)/i.test(
     text.slice(end),
   );
-
-/** "80# bags": pounds. */
-function poundFigures(words: string, figures: Figure[]): string {
-  return words.replace(/\{N(\d+)\} ?#(?= |$)/g, (_, id: string) => {
-    figures[Number(id)] = { ...figures[Number(id)]!, unit: 'lb', kind: 'weight', sure: true };
-    return `{W${id}}`;
-  });
-}
-
-/** "Inch and a half square": a section, not half a roofing square. */
-function halfSquare(words: string, figures: Figure[]): string {
-  return words.replace(/\b(?:an? |one )?inch and \{A(\d+)\}/g, (all, id: string) => {
-    const figure = figures[Number(id)]!;
-    if (figure.unit !== 'square' || figure.value.compare(1) >= 0) return all;
-    figures[Number(id)] = { ...figure, value: figure.value.add(1), unit: 'in', kind: 'length', sure: true };
-    return `{L${id}} square`;
-  });
-}
-
-/** "Point six", "point four five": the words say a decimal. */
-function pointFigures(words: string, figures: Figure[]): string {
-  return words.replace(/\bpoint ((?:\{[NCVA]\d+\} ?)+)/g, (all, list: string) => {
-    const ids = [...list.matchAll(/\{([A-Z])(\d+)\}/g)];
-    const digits = ids.map(([, , id]) => figures[Number(id)]!);
-    if (!digits.every((f) => f.value.d === 1n && f.value.compare(100) < 0)) return all;
-    const last = digits.at(-1)!;
-    const value = new Fraction(`0.${digits.map((f) => f.value.toFraction()).join('')}`);
-    figures[Number(ids.at(-1)![2])] = { ...last, value };
-    return `{${ids.at(-1)![1]}${ids.at(-1)![2]}} `;
-  });
-}
 
 /** The area that words name; null where they name none. */
 type NamedIn = (text: string) => string | null;

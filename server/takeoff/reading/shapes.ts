@@ -1,5 +1,6 @@
 import Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
+import { contradicted, doubtIn, unknownUnitIn } from './doubts.ts';
 import type { Measure } from './goods.ts';
 import { feet, feetText } from './lengths.ts';
 import { openingsIn } from './openings.ts';
@@ -33,6 +34,10 @@ export interface Extent {
   lessLength: Fraction;
   /** Slack at ends and boxes that a run needs beside its length. */
   makeUp: MakeUp[];
+  /** One side said again: "24 long, not 22". Feet. */
+  corrected: { from: Fraction; to: Fraction }[];
+  /** A size was told in what is no measure: "six cubits". */
+  unknownUnit: string | null;
   /** Two figures were said and nobody knows which. */
   doubt: string | null;
 }
@@ -51,10 +56,13 @@ export function extentIn(said: Said, by: Measure, used: Set<number>): Extent {
     lessArea: zero(),
     lessLength: zero(),
     makeUp: [],
+    corrected: [],
+    unknownUnit: null,
     doubt: null,
   };
   out.doubt = doubtIn(said, used);
-  contradicted(said, used);
+  out.unknownUnit = unknownUnitIn(said);
+  contradicted(said, used, out);
   openingsIn(said, used, out);
   if (by === 'length' && goesRound(said.words)) roundOpenings(out);
   depthIn(said, by, used, out);
@@ -73,37 +81,6 @@ const goesRound = (words: string) =>
   !/\b(?:less|minus|take (?:off|out)|deduct|subtract|come off|comes off|come out|base ?boards?|base)\b/.test(words);
 
 const zero = () => new Fraction(0);
-
-/** "Not 6", "instead of 6": the figure is the old one. */
-function contradicted(said: Said, used: Set<number>): void {
-  for (const m of said.words.matchAll(
-    saying('\\b(?:not|instead of|rather than|i said|was) (?:the )?<LN>(?: ?(?:x|by) ?<LN>)?', 'g'),
-  )) {
-    if (m[0].startsWith('i said') || m[0].startsWith('was')) continue;
-    for (const id of [m[1], m[2]]) if (id) used.add(Number(id));
-  }
-}
-
-/** Two figures for one length, or words of not knowing. */
-function doubtIn(said: Said, used: Set<number>): string | null {
-  for (const m of said.words.matchAll(
-    saying(
-      '<LN>(?: (?:wide|long|high|deep|tall))?,? (?:or (?:is it |was it |maybe |it might be )?|maybe |could be )<LN>(?: (?!sheets)[a-z]+)?',
-      'g',
-    ),
-  )) {
-    if (used.has(Number(m[1])) || used.has(Number(m[2]))) continue;
-    const [a, b] = [figureAt(said, m[1]), figureAt(said, m[2])];
-    const unit = b.unit ?? a.unit ?? (said.figures.some((f) => f.unit === 'm') ? 'm' : 'ft');
-    if (a.value.equals(b.value)) continue;
-    return `${a.value.toString()} or ${b.value.toString()} ${unit}`;
-  }
-  const unsure =
-    /\b(?:couldn't (?:hear|read|make out)|can't (?:read|remember|recall)|don't (?:remember|recall|know)|not sure|forgot|forget|have to (?:check|measure)|gotta (?:check|measure)|need to (?:re)?measure|didn't measure|haven't measured|no idea|eyeballed|guessing|smudged|can't make out)\b/.exec(
-      said.words,
-    );
-  return unsure ? unsure[0] : null;
-}
 
 /** "Four inches thick", "3 deep" for fills. */
 function depthIn(said: Said, by: Measure, used: Set<number>, out: Extent): void {

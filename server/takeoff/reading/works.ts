@@ -3,6 +3,7 @@ import { type Bedding, NO_BEDDING } from './bedding.ts';
 import { type Goods, pairsIn, sameGoods } from './goods.ts';
 import { goodsNamed, type NoteTold, noteTold, tells } from './noteTold.ts';
 import type { Ratio, Terms } from './ratios.ts';
+import { meetExtent, restates } from './restated.ts';
 import { type Said, saying } from './said.ts';
 import type { Extent } from './shapes.ts';
 import type { Stock } from './stock.ts';
@@ -132,13 +133,6 @@ const newWork = (said: Said, goods: Goods, works: readonly Work[], others: reado
   noteIds: [],
 });
 
-const restates = (words: string) =>
-  /\b(?:not|actually|remeasured|measured (?:it )?again|wrong|misread|correction|instead|really|should be|make (?:that|it|the)|came out|cut down|changed)\b/.test(
-    words,
-  );
-const adds = (words: string) =>
-  /\b(?:also|another|as well|too)\b|\bplus (?!\{P)|\badd (?!\{[PN]|on\b|for\b|extra)/.test(words);
-
 function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goods): void {
   const { words, figures, noteId } = said;
   work.noteIds.push(noteId);
@@ -176,36 +170,6 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
     /\b(?:all the way (?:a)?round|all (?:a)?round|around (?:the|it)|perimeter|round the (?:room|outside)|the whole room)\b/.test(
       words,
     );
-}
-
-/** Sizes meet what stands: added where the words add, one place put right where they name it, else in its stead. */
-function meetExtent(old: Extent | null, fresh: Extent, again: boolean, words: string): Extent {
-  if (!old) return fresh;
-  const merged: Extent = {
-    ...old,
-    height: fresh.height ?? old.height,
-    depth: fresh.depth ?? old.depth,
-    openings: fresh.openings.length ? fresh.openings : old.openings,
-    makeUp: fresh.makeUp.length ? fresh.makeUp : old.makeUp,
-    lessArea: fresh.lessArea.compare(0) > 0 ? fresh.lessArea : old.lessArea,
-    lessLength: fresh.lessLength.compare(0) > 0 ? fresh.lessLength : old.lessLength,
-  };
-  if (!again) return merged;
-  const shapes =
-    adds(words) && !restates(words) && fresh.shapes.length > 0
-      ? [...old.shapes, ...fresh.shapes]
-      : fresh.shapes.length < old.shapes.length
-        ? fresh.shapes.reduce(putRight, old.shapes)
-        : fresh.shapes;
-  return { ...merged, shapes, doubt: fresh.doubt };
-}
-
-/** One of several places said again: the one of its name, else the one that shares a side, else all of them. */
-function putRight(shapes: Extent['shapes'], fresh: Extent['shapes'][number]): Extent['shapes'] {
-  const named = shapes.findIndex((s) => s.label !== null && s.label === fresh.label);
-  const shared = shapes.findIndex((s) => s.sides.some((side) => fresh.sides.some((f) => f.equals(side))));
-  const at = named >= 0 ? named : shared;
-  return at < 0 ? [fresh] : shapes.map((s, k) => (k === at ? fresh : s));
 }
 
 /** Of several goods in a note each keeps the packs and coats said beside it; waste serves them all. */

@@ -10,7 +10,7 @@ const NOT_A_RUN =
 export function runsIn(said: Said, told: RowTold): void {
   const { words } = said;
   const least = told.spacing ?? told.width ?? new Fraction(12);
-  const pair = saying('<LN>(?: (?:foot|feet|ft|long|wide|deep))* ?(?:x|by) ?<LN>').exec(words);
+  const pair = saying('<LN>(?: (?:foot|feet|ft|long|wide|deep|out))* ?(?:x|by) ?<LN>').exec(words);
   if (pair && free(told, pair[1]) && free(told, pair[2])) {
     const sides = [pair[1], pair[2]].map((id) => lengthIn(figureAt(said, id), 'in', 'ft'));
     if (sides[0] && sides[1]) {
@@ -18,8 +18,9 @@ export function runsIn(said: Said, told: RowTold): void {
       const [long, short] = sides[0].compare(sides[1]) >= 0 ? [sides[0], sides[1]] : [sides[1], sides[0]];
       if (told.item === 'stud' && /\b(?:walls|room|around|perimeter|all four)\b/.test(words))
         told.runs = [long, short, long, short];
-      // Pieces reach the short way, so that their row runs the long way; boards lie along the long side.
-      else told.runs = told.item === 'deck board' ? [acrossOf(said, told, short, long)] : [long];
+      else if (told.item === 'deck board') told.runs = [acrossOf(said, told, short, long)];
+      // Joists stand across the boards; else pieces reach the short way, so that their row runs the long way.
+      else told.runs = [told.item === 'joist' && wayOf(said, told)?.equals(short) ? short : long];
       return;
     }
   }
@@ -60,21 +61,26 @@ export function runsIn(said: Said, told: RowTold): void {
 const listed = (words: string, at: number) =>
   /(?:, |and )$/.test(words.slice(0, at)) || /^\{[A-Z]\d+\}(?:,| and)/.test(words.slice(at));
 
+/** The side that boards were said to lie along: "boards run the 16 ft way". */
+function wayOf(said: Said, told: RowTold): Fraction | null {
+  const m =
+    saying('\\b(?:run|runs|running|go|goes|going|laid|lay)(?: (?:the|along|with))* <LN>').exec(said.words) ??
+    saying('\\bboards?(?: go| run)? the <LN>(?: (?:foot|feet|ft))? way').exec(said.words);
+  if (!m || !free(told, m[1])) return null;
+  claim(told, m[1]);
+  return lengthIn(figureAt(said, m[1]), 'in', 'ft');
+}
+
 /** "Deck's 12 ft out from the house", "12 ft across the boards". */
 function acrossIn(said: Said, told: RowTold): Fraction | null {
   if (told.item !== 'deck board') return null;
-  const way = saying('\\b(?:run|runs|running|go|goes|going|laid|lay)(?: (?:the|along|with))* <LN>').exec(said.words);
+  wayOf(said, told);
   const out = saying('<LN>(?: (?:foot|feet|ft))? (?:out|deep|wide|across|the other way|to the house)').exec(said.words);
-  if (way && free(told, way[1])) claim(told, way[1]);
   if (!out || !free(told, out[1])) return null;
   claim(told, out[1]);
   return lengthIn(figureAt(said, out[1]), 'in', 'ft');
 }
 
 /** Boards of a deck told by two sides lie along the side that was said, else the long one. */
-function acrossOf(said: Said, told: RowTold, short: Fraction, long: Fraction): Fraction {
-  const way = saying('\\b(?:run|runs|running|go|goes|laid|lay)(?: (?:the|along|with))* <LN>').exec(said.words);
-  const along = way ? lengthIn(figureAt(said, way[1]), 'in', 'ft') : null;
-  if (way) claim(told, way[1]);
-  return along?.equals(short) || /\b(?:the short way|short direction)\b/.test(said.words) ? long : short;
-}
+const acrossOf = (said: Said, told: RowTold, short: Fraction, long: Fraction): Fraction =>
+  wayOf(said, told)?.equals(short) || /\b(?:the short way|short direction)\b/.test(said.words) ? long : short;

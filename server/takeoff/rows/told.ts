@@ -48,7 +48,7 @@ function rowIn(said: Said, item: string, kinds: readonly string[]): RowTold {
     holes: null,
     used: new Set(),
   };
-  sectionIn(said, told);
+  sectionIn(said, told, kinds);
   holesIn(said, told);
   gapsIn(said, told);
   spacingIn(said, told, kinds);
@@ -99,7 +99,7 @@ function holesIn(said: Said, told: RowTold): void {
 }
 
 /** "2x4x8", "two by four eight footers", "4x4 posts", "2x8s, 12 ft long". */
-function sectionIn(said: Said, told: RowTold): void {
+function sectionIn(said: Said, told: RowTold, kinds: readonly string[]): void {
   const { words } = said;
   for (const m of words.matchAll(saying('<N> ?(?:x|by) ?<N>(?: ?s\\b)?(?: ?(?:x|by) ?<LN>|,? <L>)?', 'g'))) {
     const [a, b] = [figureAt(said, m[1]).value, figureAt(said, m[2]).value];
@@ -123,6 +123,7 @@ function sectionIn(said: Said, told: RowTold): void {
   }
   said.figures.forEach((figure, id) => {
     if (told.piece || told.used.has(id) || !/foot ?ers?|footer/.test(figure.quote.toLowerCase())) return;
+    if (kinds.length > 1 && lastNamed(words, kinds, id) !== told.item) return;
     told.piece = lengthIn(figure, 'in');
     told.used.add(id);
   });
@@ -130,6 +131,16 @@ function sectionIn(said: Said, told: RowTold): void {
   const spelt = /\b(?:in|come in|comes in) (eights|tens|twelves|fourteens|sixteens|twenties)\b/.exec(words);
   const feet = plural ? Number(plural[1]) : spelt ? SPELT[spelt[1]!]! : null;
   if (!told.piece && feet) told.piece = new Fraction(feet * 12);
+}
+
+/** Of several kinds the one that is named last before a figure, else the first. */
+function lastNamed(words: string, kinds: readonly string[], id: number): string {
+  const before = words.slice(0, words.search(new RegExp(`\\{[A-Z]${id}\\}`)));
+  const placed = kinds.map((item) => {
+    const named = new RegExp(KINDS.find((k) => k.item === item)!.named.source, 'g');
+    return { item, at: [...before.matchAll(named)].at(-1)?.index ?? -1 };
+  });
+  return placed.reduce((last, k) => (k.at > last.at ? k : last)).item;
 }
 
 const SPELT: Readonly<Record<string, number>> = {
@@ -193,6 +204,7 @@ const WIDTHS = [
     "\\b(?:boards?|pickets?|balusters?|spindles?|slats?)(?: (?:are|is|at|measure|all|they're|actual))*,? <LN>(?: (?:inches|inch|in))?(?: (?:wide|square|actual|across|no|tight)|,| with|\\.|$| and)",
     'g',
   ),
+  saying('<LN>(?: (?:inches|inch|in))? actual\\b', 'g'),
 ];
 
 /** "Sixteen on center", "a post every 8 ft", "2 ft apart". */

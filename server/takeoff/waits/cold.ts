@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
 import { fahrenheit } from '../checks/water.ts';
-import type { Said } from '../reading/said.ts';
+import { type Said, saying } from '../reading/said.ts';
 import type { Work } from './works.ts';
 
 const WARM = 70;
@@ -12,9 +12,17 @@ const LEAST = 50;
 const AIR =
   /(?:\bdegrees?|\{X\d+\}) (?:out|outside|in here|inside|overnight|today|this morning)\b|\b(?:cold|chilly|freezing|warm|hot)\b/;
 
+/** "It's only 55 out here": a bare figure of the air. */
+const BARE = saying(
+  "\\b(?:it's|it is|only|about|around|was|got|down to|hit|at) <N> (?:out|outside|in here|inside|overnight|in the (?:room|house|garage|basement|shop))\\b",
+);
+
 /** Air or room temperature told in a note, F; null where none was, or where it is the water's or the heater's. */
 export function roomTemperature({ words, figures }: Said): number | null {
-  const degrees = figures.find((f) => f.kind === 'temperature' || (f.unit === 'deg' && AIR.test(words)));
+  const bare = BARE.exec(words);
+  const degrees =
+    figures.find((f) => f.kind === 'temperature' || (f.unit === 'deg' && AIR.test(words))) ??
+    (bare ? figures[Number(bare[1])] : undefined);
   if (!degrees || /\b(?:water|tap|heater|oven|freezer|duct|supply air|boiler)\b/.test(words)) return null;
   const value = degrees.unit === 'C' ? fahrenheit(degrees.value) : degrees.value;
   return value.valueOf();

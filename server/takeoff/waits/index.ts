@@ -188,6 +188,9 @@ function startOf(said: Said): string {
   return at === undefined ? said.saidAt : `${said.saidAt.slice(0, 11)}${String(at).padStart(2, '0')}:00`;
 }
 
+const EDGE = saying(
+  '<NL>(?: (?:in|inch|inches|square))*(?: [a-z]+)? (?:porcelain|tiles?|stone|slab|slate|marble|granite|travertine|limestone|planks?)\\b',
+);
 const SIZE = /\{[NLC](\d+)\} ?(?:x|by) ?\{[NLC](\d+)\}/;
 
 /** A tile with an edge of 15 in or more, the trade's large tile (ANSI A108.02). */
@@ -198,6 +201,8 @@ function large({ words, figures }: Said): boolean {
     SIZE.exec(words)
       ?.slice(1)
       .map((id) => figures[Number(id)]!) ?? [];
-  const plain = figures.filter((f) => f.unit === null || f.unit === 'in');
-  return [...plain, ...pair].some((f) => f.value.compare(15) >= 0 && f.value.compare(60) <= 0);
+  // "Twenty four inch porcelain": a bare figure elsewhere may be anything.
+  const edge = EDGE.exec(words);
+  const named = edge ? [figures[Number(edge[1])]!].filter((f) => f.unit === null || f.unit === 'in') : [];
+  return [...named, ...pair].some((f) => f.value.compare(15) >= 0 && f.value.compare(60) <= 0);
 }

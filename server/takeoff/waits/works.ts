@@ -31,7 +31,7 @@ const LABELS = 'label range at about 70 F; common practice';
 
 const next = (what: string, after = ''): RegExp =>
   new RegExp(
-    `\\b(?:${what})\\b(?: it| this| that| the \\w+| over it)?(?:'s| is| are)? (?:is |are )?next\\b|\\b(?:then|before|ready to|can|gonna|going to|want to|wants to|start|plan(?:ning)? to|so|i'll|we'll|will) (?:we |i )?(?:${what})\\b|\\b(?:${what})(?: it| this| that| the \\w+)? (?:tonight|tomorrow|today|later|this afternoon|this aft|after)\\b${after ? `|${after}` : ''}`,
+    `\\b(?:${what})\\b(?: it| this| that| the \\w+| over it)?(?:'s| is| are)? (?:is |are )?next\\b|\\b(?:then|before|ready to|can|gonna|going to|want to|wants to|start|plan(?:ning)? to|so|i'll|we'll|will) (?:we |i )?(?:${what})\\b|\\b(?:${what})(?: it| this| that| the \\w+)? (?:tonight|tomorrow|today|later|this afternoon|this aft|after)\\b|^(?:${what}) (?:it|this|that|them|the \\w+)\\b${after ? `|${after}` : ''}`,
   );
 
 const USE = next(

@@ -5,7 +5,9 @@ import { egressOpening, egressSill } from '../egress.ts';
 import { cannotSay, type Verdict } from '../verdict.ts';
 import { inchesOf, matched, type Reader } from './reader.ts';
 
-const PAIR = saying('<LN>(?: (wide|high|tall))? (?:x|by) <LN>(?: (wide|high|tall))?');
+const PAIR = saying(
+  '<LN>(?: (wide|high|tall))?(?: (?:x|by)|,? and(?= [^ ]+ (?:wide|high|tall))) <LN>(?: (wide|high|tall))?',
+);
 const SILL = saying("\\bsill(?:'s|s)?\\b[^.{]{0,24}<LN>");
 
 /** Escape windows: only where the note speaks of escape, of the clear opening, or of a bedroom's window. */

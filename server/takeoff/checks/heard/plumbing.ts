@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import { type Said, saying } from '../../reading/said.ts';
+import { type Figure, type Said, saying } from '../../reading/said.ts';
 import { drainSlope } from '../drain.ts';
 import { dryerVent } from '../dryerVent.ts';
 import { flangeHeight, thickRing } from '../flange.ts';
@@ -12,6 +12,12 @@ const FINISHED = '(?:the )?(?:finished |finish |new )?(?:floor|tile|flooring)';
 const BELOW = saying(`<LN> (?:below|under|lower than|low of|down from|shy of) ${FINISHED}`);
 const ABOVE = saying(`<LN> (?:above|over|proud of|higher than|high of|up from|off) ${FINISHED}`);
 const ON_SUBFLOOR = saying('<LN> (?:above|over|proud of|off) (?:the )?(?:bare )?subfloor');
+
+/** "Stands 5/8 proud of it", said of a floor that is down. */
+const BELOW_IT = saying('<LN> (?:below|under|lower than|shy of) (?:it|that)\\b');
+const ABOVE_IT = saying('<LN> (?:above|over|proud of|higher than) (?:it|that)\\b');
+const FLOOR_IS_DOWN =
+  /\b(?:tile|floor|flooring)(?:'s| is| are)? (?:all )?(?:down|in|set|laid|finished|done)\b|\bfinish(?:ed)? floor\b/;
 
 /** Closet flange against the floor: as it sits on the finished floor, else from the layers laid over the subfloor. */
 export const flanges: Reader = (said, before) => {
@@ -26,9 +32,10 @@ export const flanges: Reader = (said, before) => {
 };
 
 function flangeBelow(said: Said, notes: readonly Said[]): { below: Fraction | null; working?: string } | null {
-  const below = matched(said, BELOW);
+  const ofIt = FLOOR_IS_DOWN.test(said.words) && !/\bsub ?floor\b/.test(said.words);
+  const below = matched(said, BELOW) ?? (ofIt ? matched(said, BELOW_IT) : null);
   if (below) return { below };
-  const above = matched(said, ABOVE);
+  const above = matched(said, ABOVE) ?? (ofIt ? matched(said, ABOVE_IT) : null);
   if (above) return { below: above.neg() };
   if (/\b(?:flush|level|even) with (?:the )?(?:finished floor|finish floor|tile|new floor)\b/.test(said.words))
     return { below: new Fraction(0) };
@@ -104,28 +111,43 @@ const RUN = [
   saying(
     '(?:<LN> )?(?:drain|waste|sewer)\\b[^.{]{0,24}\\b(?:drops?|falls?|dropped|fall|fall of)\\b[^.{]{0,8}<LN> (?:in|over|across|on)\\b[^.{]{0,8}<L>',
   ),
+  saying(
+    '(?:<LN> )?(?:drain|waste|sewer|line)\\b[^.{]{0,24}<LN>(?: (?:inch|inches|in))? (?:of )?(?:fall|drop|pitch|slope) (?:in|over|across|on)\\b[^.{]{0,8}<L>',
+  ),
 ];
 const PIPE = saying(
-  '<LN>(?: inch)? (?:pipe|pvc|abs|drain|waste|line)\\b|\\b(?:drain|waste|line|sewer)\\b,? (?:is |of )?<L>(?:,| runs)',
+  '<LN>(?: inch)?(?: (?!of\\b|to\\b|from\\b)[a-z]+)? (?:pipe|pvc|abs|drain|waste|line)\\b|\\b(?:drain|waste|line|sewer)\\b,? (?:is |of )?<L>(?:,| runs)',
 );
+
+/** Nominal inches of a pipe; a length in feet is no size, and a large one would loosen the limit. */
+function pipeSize(figure: Figure | undefined): Fraction | null {
+  const inches = figure && (figure.unit === null || figure.unit === 'in') ? figure.value : null;
+  return inches && inches.compare(12) <= 0 ? inches : null;
+}
+
+function sizeIn(said: Said): Fraction | null {
+  const match = PIPE.exec(said.words);
+  return match ? pipeSize(said.figures[Number(match[1] ?? match[2])]) : null;
+}
 
 export const drains: Reader = (said) => {
   if (!/\b(?:drain|waste|sewer|trap arm)\b/.test(said.words)) return [];
-  const [first, second] = RUN.map((pattern) => pattern.exec(said.words));
+  const [first, ...fallFirst] = RUN.map((pattern) => pattern.exec(said.words));
+  const second = fallFirst.find((match) => match !== null);
   const size = (id: string | undefined) =>
-    id === undefined ? matched(said, PIPE) : inchesOf(said.figures[Number(id)]);
+    pipeSize(id === undefined ? undefined : said.figures[Number(id)]) ?? sizeIn(said);
   const feet = (id: string | undefined) => inchesOf(said.figures[Number(id)])?.div(12) ?? null;
   const fall = (id: string | undefined) => inchesOf(said.figures[Number(id)]);
   if (first) return [drainSlope({ size: size(first[1]), run: feet(first[2]), fall: fall(first[3]) })];
   if (second) return [drainSlope({ size: size(second[1]), run: feet(second[3]), fall: fall(second[2]) })];
   if (/\b(?:shower pan|pan|patio|slab|apron)\b/.test(said.words)) return [];
   const slope = said.figures.find((f) => f.unit === 'in/ft');
-  if (slope) return [drainSlope({ size: matched(said, PIPE), run: null, fall: null, slope: slope.value })];
+  if (slope) return [drainSlope({ size: sizeIn(said), run: null, fall: null, slope: slope.value })];
   const asked =
     /\b(?:pitch(?:ed)?|slope[ds]?|fall)\b/.test(said.words) &&
     /\b(?:enough|ok|okay|right|is the|does the)\b/.test(said.words);
   const run = said.figures.find((f) => f.unit === 'ft')?.value ?? null;
-  return asked ? [drainSlope({ size: matched(said, PIPE), run, fall: null })] : [];
+  return asked ? [drainSlope({ size: sizeIn(said), run, fall: null })] : [];
 };
 
 const ARM = saying(

@@ -1,0 +1,88 @@
+import Fraction from 'fraction.js';
+import { show, toBuy } from '../calculators/reckoned.ts';
+import type { Said } from '../reading/said.ts';
+import type { ComputedLine } from '../types.ts';
+import { countIn, type PerThing, perThingIn } from './told.ts';
+
+/** A thing's number where it was counted or reckoned, with how it came about. */
+interface Known {
+  count: Fraction;
+  text: string;
+}
+
+/**
+ * Small goods told by what they go with: two screws at every crossing, a ring to a toilet. The thing was counted in
+ * the note or in an earlier one of the same area, or is itself reckoned (sheets, boards, joists); crossings are boards
+ * by joists. Where the number of things is not known it asks.
+ */
+export function perThingLines(
+  notes: readonly Said[],
+  reckoned: readonly ComputedLine[],
+): { lines: ComputedLine[]; questions: { noteId: string; ask: string }[] } {
+  const lines: ComputedLine[] = [];
+  const questions: { noteId: string; ask: string }[] = [];
+  for (const [k, said] of notes.entries())
+    for (const told of perThingIn(said)) {
+      const known = knownOf(
+        told,
+        notes.slice(0, k + 1).filter((n) => n.area === said.area),
+        reckoned,
+        said.area,
+      );
+      if (known) lines.push(lineOf(said, told, known));
+      else if (reckoned.some((l) => l.noteIds.includes(said.noteId)))
+        questions.push({ noteId: said.noteId, ask: `${told.item}: how many ${told.thing}s?` });
+    }
+  return { lines, questions };
+}
+
+function knownOf(
+  { thing, count }: PerThing,
+  notes: readonly Said[],
+  reckoned: readonly ComputedLine[],
+  area: string | null,
+): Known | null {
+  if (count) return { count, text: `${count.toFraction()} ${thing}s` };
+  const here = reckoned.filter((l) => l.area === area);
+  if (/^(?:crossing|joist)$/.test(thing)) return thing === 'joist' ? of(here, /\bjoist$/, thing) : crossings(here);
+  const told = notes.map((n) => countIn(n, thing)).findLast((c) => c !== null);
+  if (told) return { count: told, text: `${told.toFraction()} ${thing}s` };
+  return of(here, new RegExp(`\\b${thing}$`), thing) ?? packed(here, thing);
+}
+
+/** Pieces that were reckoned under the thing's own name. */
+function of(lines: readonly ComputedLine[], named: RegExp, thing: string): Known | null {
+  const line = lines.find((l) => named.test(l.item));
+  return line ? { count: new Fraction(toBuy(line)), text: `${toBuy(line)} ${thing}s` } : null;
+}
+
+/** Sheets and bags: what reckoned goods are bought by. */
+function packed(lines: readonly ComputedLine[], thing: string): Known | null {
+  const line = lines.find((l) => l.pack?.unit === thing);
+  return line ? { count: new Fraction(toBuy(line)), text: `${toBuy(line)} ${thing}s of ${line.item}` } : null;
+}
+
+function crossings(lines: readonly ComputedLine[]): Known | null {
+  const [boards, joists] = [lines.find((l) => /\bboard$/.test(l.item)), lines.find((l) => /\bjoist$/.test(l.item))];
+  if (!boards || !joists) return null;
+  const [across, under] = [toBuy(boards), toBuy(joists)];
+  return {
+    count: new Fraction(across * under),
+    text: `${across} boards x ${under} joists = ${across * under} crossings`,
+  };
+}
+
+const lineOf = (said: Said, { item, times, assumed }: PerThing, { count, text }: Known): ComputedLine => ({
+  item,
+  size: null,
+  specs: [],
+  area: said.area,
+  amount: count.mul(times),
+  unit: 'each',
+  pack: null,
+  stockUsed: false,
+  working: `${text} x ${show(times)} = ${show(count.mul(times))}`,
+  assumptions: assumed ? [assumed] : [],
+  source: 'arithmetic from what was said',
+  noteIds: [said.noteId],
+});

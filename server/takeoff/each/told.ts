@@ -1,0 +1,115 @@
+import Fraction from 'fraction.js';
+import { figureAt, type Said, saying } from '../reading/said.ts';
+
+/** "Two to a toilet": so many of some goods for each of some thing. */
+export interface PerThing {
+  item: string;
+  /** Goods for one thing. */
+  times: Fraction;
+  /** Singular: `toilet`, `sheet`, `crossing`. */
+  thing: string;
+  /** How many of the thing, where the note counts them. */
+  count: Fraction | null;
+  /** What was taken where nobody said how many go with each. */
+  assumed: string | null;
+}
+
+const FASTENERS =
+  'screws?|nails?|bolts?|ties|tie|clips?|hangers?|anchors?|staples?|brackets?|connectors?|washers?|hinges?|rings?|plugs?|shims?|straps?|caps?|stops?|plates?|pulls?|knobs?';
+const EACH = '(?:to|per|for|at|on|in|into)(?: (?:a|an|each|every|the|one))?|a|an|each|every|per';
+
+/** "Two deck screws at every crossing", "fifty screws to a sheet". */
+const AHEAD = saying(`<NC> ((?:[a-z]+ ){0,2}(?:${FASTENERS})) (?:${EACH}) (?:<K>|([a-z]+)\\b)`, 'g');
+/** "Closet bolts, two to a toilet", "screws run about fifty to a sheet". */
+const BEHIND = saying(
+  `\\b((?:[a-z]+ ){0,2}(?:${FASTENERS}))(?:,| run| runs| go| goes| are| at| figure| take| takes| about| around)* <NC> (?:${EACH}) (?:<K>|([a-z]+)\\b)`,
+  'g',
+);
+/** "And a wax ring for each": of the things last counted. */
+const FOR_EACH = saying(
+  `(?:<NC>|\\b(an?|one)) ((?:[a-z]+ ){0,2}(?:${FASTENERS})) (?:for each|apiece|each|per)(?= of|[,.]|$)`,
+  'g',
+);
+
+const COUNTED = saying('<NC> (?:[a-z]+ )?([a-z]{3,}s)\\b', 'g');
+
+const LITTLE =
+  /^(?:and|the|need|get|of|some|with|for|also|plus|figure|use|are|buy|bring|order|want|two|a|an|one|or|in|your|our|my|their|those|these)$/;
+const single = (word: string) =>
+  word === 'ties' ? 'tie' : word.replace(/(?<=x|sh|ch)es$/, '').replace(/(?<!s)s$/, '');
+
+const read = new WeakMap<Said['figures'], readonly PerThing[]>();
+
+/** Every "so many for each" of a note; the same words are read once. */
+export function perThingIn(said: Said): readonly PerThing[] {
+  const before = read.get(said.figures);
+  if (before) return before;
+  const told = toldIn(said);
+  read.set(said.figures, told);
+  return told;
+}
+
+function toldIn(said: Said): PerThing[] {
+  const out: PerThing[] = [];
+  const keep = (goods: string, times: Fraction | null, thing: string, count: Fraction | null) => {
+    const item = nameOf(said, goods);
+    if (item && times && times.d === 1n && times.compare(0) > 0 && !out.some((o) => o.item === item))
+      out.push({ item, times, thing, count, assumed: null });
+  };
+  const thingOf = (pack: string | undefined, word: string | undefined) =>
+    word ? single(word) : figureAt(said, pack).value.compare(1) === 0 ? figureAt(said, pack).unit! : null;
+  const value = (id: string | undefined) => (id === undefined ? null : figureAt(said, id).value);
+  for (const m of said.words.matchAll(AHEAD)) {
+    const thing = thingOf(m[3], m[4]);
+    if (thing) keep(m[2]!, value(m[1]), thing, countIn(said, thing));
+  }
+  for (const m of said.words.matchAll(BEHIND)) {
+    const thing = thingOf(m[3], m[4]);
+    if (thing) keep(m[1]!, value(m[2]), thing, countIn(said, thing));
+  }
+  for (const m of said.words.matchAll(FOR_EACH)) {
+    // "Two hinges to a door and a pull for each": the doors are meant, not the hinges.
+    const things = [...said.words.slice(0, m.index).matchAll(COUNTED)].findLast(
+      (c) => !out.some((o) => o.item.endsWith(single(c[2]!))),
+    );
+    if (things) keep(m[3]!, value(m[1]) ?? new Fraction(1), single(things[2]!), value(things[1]));
+  }
+  if (DECK_SCREWS.test(said.words) && !out.some((o) => o.item === 'deck screw'))
+    out.push({ item: 'deck screw', times: new Fraction(2), thing: 'crossing', count: null, assumed: TWO_A_JOIST });
+  return out;
+}
+
+/** Deck screws that nobody counted. */
+const DECK_SCREWS = saying(
+  '(?<!<NCKW> (?:[a-z]+ ){0,2})\\b(?:deck(?:ing)? screws?|screws? for (?:the )?(?:deck|boards))\\b',
+);
+/** Deck construction guide extract (htecelite.com/pvc-fence/324.html). */
+const TWO_A_JOIST = 'two screws a board at each joist (prescriptive deck guide)';
+
+/** "Three toilets": how many of the thing a note counts. */
+export function countIn(said: Said, thing: string): Fraction | null {
+  const m = saying(`<NC> (?:[a-z]+ ){0,2}${thing}(?:e?s)\\b`).exec(said.words);
+  const count = m ? figureAt(said, m[1]).value : null;
+  return count && count.d === 1n ? count : null;
+}
+
+/** The goods' own term where the vocabulary has one; bare screws by the board that they are for. */
+function nameOf(said: Said, goods: string): string | null {
+  const words = goods.split(' ').filter((w) => w && !LITTLE.test(w));
+  const named = words.join(' ');
+  if (words.length === 1 && /^screws?$/.test(named)) {
+    const kind = SCREWS.find((k) => k.board.test(said.words))?.kind;
+    return kind ? `${kind} screw` : 'screw';
+  }
+  const term = said.terms.find(
+    (t) => (t.term.kind === 'material' || t.term.kind === 'part') && t.quote.toLowerCase() === named,
+  );
+  if (term) return term.term.name;
+  return [...words.slice(0, -1), single(words.at(-1) ?? '')].join(' ') || null;
+}
+
+const SCREWS = [
+  { board: /\b(?:cement board|backer)/, kind: 'backer board' },
+  { board: /\b(?:drywall|sheet ?rock|gypsum)/, kind: 'drywall' },
+  { board: /\bdeck/, kind: 'deck' },
+];

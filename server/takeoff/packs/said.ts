@@ -1,0 +1,122 @@
+import type Fraction from 'fraction.js';
+import { likeness, wordsOf } from '../../../parser/trade/likeness.ts';
+import { figureAt, type Said, saying } from '../reading/said.ts';
+import type { ComputedLine, NoteFacts, PackFor } from '../types.ts';
+
+/** Goods that are counted, and how many come in one pack, as a note said it. */
+interface SaidPack {
+  words: ReadonlySet<string>;
+  pack: { unit: string; holds: Fraction };
+}
+
+const WORDS =
+  'box|boxes|pack|packs|packet|packets|package|packages|bag|bags|card|cards|case|cases|carton|cartons|sleeve|sleeves|bucket|buckets|jar|jars|tub|tubs|bundle|bundles|pallet|pallets';
+const NAMED = new RegExp(`^(?:${WORDS})$`);
+const unitOf = (word: string) =>
+  word
+    .replace(/(?<=x)es$/, '')
+    .replace(/s$/, '')
+    .replace(/^(?:packet|package)$/, 'pack');
+
+/** "Box of 25" is how goods come where no other goods follow; "a box of 25" is an order. */
+const OF = saying(
+  `(\\b(?:an?|one|another|the) |\\{[A-Z]\\d+\\} )?(?:\\b(${WORDS})|<K>) of <NC>(?=$|[.,;]| (?:and|so|each|at|if|or|but|apiece)\\b)`,
+  'g',
+);
+const SOLD =
+  /\b(?:come|comes|sold|sell|sells|packed|buy|bought|get)(?: (?:it|them|these|those|em|only))?(?: (?:in|by))?(?: (?:a|the))? $/;
+/** "They come 350 to a box", "two in a pack", "25 a box". */
+const IN = saying(
+  `<NC>(?: of them)? (?:to|in|per)(?: (?:a|the|each|every|one))? (${WORDS})\\b|<NC>(?: (?:to|in|per))? <K>|<NC> a (${WORDS})\\b`,
+  'g',
+);
+
+interface PlacedPack {
+  at: number;
+  unit: string;
+  holds: Fraction;
+}
+
+const read = new WeakMap<Said['figures'], readonly PlacedPack[]>();
+
+/** Packs that one note tells of, with the place of the words; the same words are read once. */
+function packsOf(said: Said): readonly PlacedPack[] {
+  const before = read.get(said.figures);
+  if (before) return before;
+  const packs = packsIn(said);
+  read.set(said.figures, packs);
+  return packs;
+}
+
+function packsIn(said: Said): PlacedPack[] {
+  const out: PlacedPack[] = [];
+  const keep = (at: number, word: string | undefined, pack: string | undefined, holds: string | undefined) => {
+    const named = pack === undefined ? null : figureAt(said, pack);
+    const unit = word ? unitOf(word) : named?.value.compare(1) === 0 ? named.unit : null;
+    const figure = figureAt(said, holds);
+    const whole = figure.value.d === 1n && figure.value.compare(1) > 0;
+    if (unit && whole && NAMED.test(unit)) out.push({ at, unit, holds: figure.value });
+  };
+  for (const m of said.words.matchAll(OF))
+    if (
+      !m[1] ||
+      SOLD.test(said.words.slice(0, m.index + m[0].indexOf(m[1])) + m[1]) ||
+      SOLD.test(said.words.slice(0, m.index))
+    )
+      keep(m.index, m[2], m[3], m[4]);
+  for (const m of said.words.matchAll(IN)) keep(m.index, m[2] ?? m[5], m[4], m[1] ?? m[3] ?? m[6]);
+  return out;
+}
+
+/** Goods that a note counts: a pack may be said of them in the same note or a later one. */
+const countedIn = ({ facts }: NoteFacts): string[] =>
+  facts.flatMap((f) =>
+    f.kind === 'material' && f.status === 'need' && (f.unit === null || f.unit === 'each') ? [f.item] : [],
+  );
+
+/** The counted goods that a pack is said of: named last before it, with no other goods nearer; else the first after. */
+function owner(said: Said, at: number, counted: readonly string[]): string | null {
+  const others = said.terms
+    .filter((t) => t.term.kind === 'material' || t.term.kind === 'part')
+    .map((t) => t.quote.toLowerCase());
+  const placed = [...counted, ...others].flatMap((item, k) =>
+    placesOf(said.words, item).map((place) => ({ item: k < counted.length ? item : null, place })),
+  );
+  const order = placed.sort((a, b) => a.place - b.place || (a.item ? 1 : -1));
+  return (order.findLast((g) => g.place < at) ?? order[0])?.item ?? null;
+}
+
+/** Where the words name goods, by the last word of their name; "two to a toilet" does not ask for toilets. */
+function placesOf(words: string, item: string): number[] {
+  const head = item
+    .split(' ')
+    .at(-1)!
+    .replace(/s$/, '')
+    .replace(/[^a-z0-9]/gi, '.');
+  const named = new RegExp(
+    `(?<!\\b(?:to|per|for|at|on|in) (?:(?:an?|the|each|every|one) )?|\\bfor the [a-z]+ )\\b${head}(?:e?s)?\\b`,
+    'g',
+  );
+  return [...words.matchAll(named)].map((m) => m.index);
+}
+
+/** How counted goods come by what the notes say, the latest first; null where they do not say. */
+export function packsSaid(notes: readonly NoteFacts[], said: readonly Said[], lines: readonly ComputedLine[]): PackFor {
+  const known: SaidPack[] = [];
+  const counted = new Set(lines.filter((l) => l.unit === 'each').map((l) => l.item));
+  for (const [k, note] of notes.entries()) {
+    for (const item of countedIn(note)) counted.add(item);
+    const packs = packsOf(said[k]!);
+    if (packs.length === 0) continue;
+    for (const { at, ...pack } of packs) {
+      const item = owner(said[k]!, at, [...counted]);
+      if (item) known.unshift({ words: wordsOf(item), pack });
+    }
+  }
+  return (item, _size, unit) => {
+    if (unit !== 'each' || known.length === 0) return null;
+    const words = wordsOf(item);
+    const found = known.find((k) => likeness(words, k.words) >= 0.75);
+    return found ? { ...found.pack, supplier: null } : null;
+  };
+}

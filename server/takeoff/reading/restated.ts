@@ -1,0 +1,50 @@
+import type Fraction from 'fraction.js';
+import type { Extent } from './shapes.ts';
+
+export const restates = (words: string) =>
+  /\b(?:not|actually|remeasured|measured (?:it )?again|wrong|misread|correction|instead|really|should be|make (?:that|it|the)|came out|cut down|changed)\b/.test(
+    words,
+  );
+const adds = (words: string) =>
+  /\b(?:also|another|as well|too)\b|\bplus (?!\{P)|\badd (?!\{[PN]|on\b|for\b|extra)/.test(words);
+
+/** Sizes meet what stands: added where the words add, one place put right where they name it, else in its stead. */
+export function meetExtent(old: Extent | null, fresh: Extent, again: boolean, words: string): Extent {
+  if (!old) return fresh;
+  const merged: Extent = {
+    ...old,
+    height: fresh.height ?? old.height,
+    depth: fresh.depth ?? old.depth,
+    openings: fresh.openings.length ? fresh.openings : old.openings,
+    makeUp: fresh.makeUp.length ? fresh.makeUp : old.makeUp,
+    lessArea: fresh.lessArea.compare(0) > 0 ? fresh.lessArea : old.lessArea,
+    lessLength: fresh.lessLength.compare(0) > 0 ? fresh.lessLength : old.lessLength,
+  };
+  if (!again) return merged;
+  if (fresh.shapes.length === 0 && fresh.corrected.length > 0) return withSides(merged, fresh.corrected);
+  const shapes =
+    adds(words) && !restates(words) && fresh.shapes.length > 0
+      ? [...old.shapes, ...fresh.shapes]
+      : fresh.shapes.length < old.shapes.length
+        ? fresh.shapes.reduce(putRight, old.shapes)
+        : fresh.shapes;
+  return { ...merged, shapes, doubt: fresh.doubt, unknownUnit: fresh.unknownUnit };
+}
+
+/** The same places with a side put right, and the height where that is meant. */
+function withSides(extent: Extent, corrected: Extent['corrected']): Extent {
+  const right = (side: Fraction) => corrected.find((c) => c.from.equals(side))?.to ?? side;
+  return {
+    ...extent,
+    shapes: extent.shapes.map((shape) => ({ ...shape, sides: shape.sides.map(right) })),
+    height: extent.height && right(extent.height),
+  };
+}
+
+/** One of several places said again: the one of its name, else the one that shares a side, else all of them. */
+function putRight(shapes: Extent['shapes'], fresh: Extent['shapes'][number]): Extent['shapes'] {
+  const named = shapes.findIndex((s) => s.label !== null && s.label === fresh.label);
+  const shared = shapes.findIndex((s) => s.sides.some((side) => fresh.sides.some((f) => f.equals(side))));
+  const at = named >= 0 ? named : shared;
+  return at < 0 ? [fresh] : shapes.map((s, k) => (k === at ? fresh : s));
+}

@@ -1,0 +1,139 @@
+import Fraction from 'fraction.js';
+import type { Figure } from './said.ts';
+
+/** A way of saying a figure that only its neighbours tell: puts the figures right, gives the words back. */
+type Mend = (words: string, figures: Figure[]) => string;
+
+/** "80# bags": pounds. */
+const pounds: Mend = (words, figures) =>
+  words.replace(/\{N(\d+)\} ?#(?= |$)/g, (_, id: string) => {
+    figures[Number(id)] = { ...figures[Number(id)]!, unit: 'lb', kind: 'weight', sure: true };
+    return `{W${id}}`;
+  });
+
+/** "Inch and a half square": a section, not half a roofing square. */
+const halfSquare: Mend = (words, figures) =>
+  words.replace(/\b(?:an? |one )?inch and \{A(\d+)\}/g, (all, id: string) => {
+    const figure = figures[Number(id)]!;
+    if (figure.unit !== 'square' || figure.value.compare(1) >= 0) return all;
+    return `{${length(figures, id, figure.value.add(1), 'in')}} square`;
+  });
+
+/** "Point six", "point four five": the words say a decimal. */
+const points: Mend = (words, figures) =>
+  words.replace(/\bpoint ((?:\{[NCVA]\d+\} ?)+)/g, (all, list: string) => {
+    const ids = [...list.matchAll(/\{([A-Z])(\d+)\}/g)];
+    const digits = ids.map(([, , id]) => figures[Number(id)]!);
+    if (!digits.every((f) => f.value.d === 1n && f.value.compare(100) < 0)) return all;
+    const last = digits.at(-1)!;
+    const value = new Fraction(`0.${digits.map((f) => f.value.toFraction()).join('')}`);
+    figures[Number(ids.at(-1)![2])] = { ...last, value };
+    return `{${ids.at(-1)![1]}${ids.at(-1)![2]}} `;
+  });
+
+/** Makes a figure a sure length and gives its token's name. */
+function length(figures: Figure[], id: string, value: Fraction, unit: string): string {
+  figures[Number(id)] = { ...figures[Number(id)]!, value, unit, kind: 'length', sure: true };
+  return `L${id}`;
+}
+
+/** "Foot and a half": the half is of a foot. */
+const footAndHalf: Mend = (words, figures) =>
+  words.replace(/(^| )(?:an? |one )?foot and \{[LN](\d+)\}/g, (all, space: string, id: string) =>
+    figures[Number(id)]!.value.equals(new Fraction(1, 2))
+      ? `${space}{${length(figures, id, new Fraction(3, 2), 'ft')}}`
+      : all,
+  );
+
+/** "Five foot six by seven": a bare side up to a dozen beside feet and inches is feet. */
+const besideFeet: Mend = (words, figures) =>
+  words.replace(
+    /\{L(\d+)\}((?: (?:wide|long|deep))?,? ?(?:x|by) ?)\{L(\d+)\}/g,
+    (all, a: string, between: string, b: string) => {
+      const [first, second] = [figures[Number(a)]!, figures[Number(b)]!];
+      const feet = /\b(?:foot|feet|ft)\b|\d ?['′’]/i;
+      const bare = second.unit === 'in' && !/[a-z]*in(?:ch)?|["″”]/i.test(second.quote) && !feet.test(second.quote);
+      if (first.unit !== 'in' || !feet.test(first.quote) || !bare || second.value.compare(12) > 0) return all;
+      return `{L${a}}${between}{${length(figures, b, second.value, 'ft')}}`;
+    },
+  );
+
+/** Lumber is called by two such numbers. */
+const NOMINAL = [2, 3, 4, 6, 8, 10, 12];
+const SIDE = '\\{N(\\d+)\\}(?: \\{N(\\d+)\\})?((?: (?:wide|long|deep|across|high|tall))?)';
+const PAIR = new RegExp(
+  `${SIDE}( ?(?:x|by) ?)${SIDE}(?=[,.;]| (?:and|with|less|minus|take|off|on|in|at|so|for)\\b|$)`,
+  'g',
+);
+const ALONE = /\{N(\d+)\} \{N(\d+)\} (wide|long|deep|across|high|tall)\b/g;
+
+/** "Fourteen three by eleven six", "ten six long": feet and inches without their words. */
+const feetUnsaid: Mend = (words, figures) => {
+  const value = (id: string | undefined) => (id === undefined ? null : figures[Number(id)]!.value);
+  const inFeet = (id: string, inches: string | undefined) =>
+    length(
+      figures,
+      id,
+      value(id)!
+        .mul(12)
+        .add(value(inches) ?? 0),
+      'in',
+    );
+  const stands = (feet: string, inches: string | undefined) =>
+    value(feet)!.d === 1n &&
+    value(feet)!.compare(2) >= 0 &&
+    value(feet)!.compare(99) <= 0 &&
+    (inches === undefined || value(inches)!.compare(12) < 0);
+  return words
+    .replace(PAIR, (all, a: string, ai: string, aw: string, by: string, b: string, bi: string, bw: string) => {
+      const lumber =
+        bi === undefined && NOMINAL.includes(value(b)!.valueOf()) && NOMINAL.includes(value(ai)?.valueOf() ?? 0);
+      if ((!ai && !bi) || lumber || !stands(a, ai) || !stands(b, bi)) return all;
+      return `{${inFeet(a, ai)}}${aw}${by}{${inFeet(b, bi)}}${bw}`;
+    })
+    .replace(ALONE, (all, a: string, ai: string, way: string) => (stands(a, ai) ? `{${inFeet(a, ai)}} ${way}` : all));
+};
+
+/** "Three ten wide": what is heard as 310 are feet and inches where it is a side. */
+const feetRunOn: Mend = (words, figures) =>
+  words.replace(/\{N(\d+)\}(?= (?:wide|long|deep|across|high|tall)\b| ?(?:x|by) ?\{)/g, (all, id: string) => {
+    const { quote, value } = figures[Number(id)]!;
+    if (!/^[a-z]+ (?:ten|eleven)$/i.test(quote) || value.compare(200) < 0) return all;
+    const inches = value.mod(100);
+    return `{${length(figures, id, value.sub(inches).div(100).add(inches.div(12)), 'ft')}}`;
+  });
+
+const CENTERS: Readonly<Record<string, number>> = { twelves: 12, sixteens: 16, 'twenty fours': 24, 'twenty-fours': 24 };
+
+/** "Joists on 16s", "studs on sixteens": on center. */
+const onCenters: Mend = (words, figures) =>
+  words.replace(
+    /\b(on|at) (?:(12|16|24) ?s|(twelves|sixteens|twenty[- ]fours))\b/g,
+    (_, on: string, digits: string | undefined, spelt: string | undefined) => {
+      const value = new Fraction(digits ?? CENTERS[spelt!]!);
+      const figure = { value, unit: 'in', kind: 'length' as const, sure: true, per: null, onCenter: true, doubt: null };
+      return `${on} {L${figures.push({ ...figure, quote: digits ?? spelt! }) - 1}}`;
+    },
+  );
+
+/** "By minus 8 ft", "negative two": a figure below nothing, which every reckoning refuses. */
+const negatives: Mend = (words, figures) =>
+  words.replace(/(?:(?<=\b(?:x|by|is|are|of) )minus|\bnegative) (?=\{[A-Z](\d+)\})/g, (_, id: string) => {
+    figures[Number(id)] = { ...figures[Number(id)]!, value: figures[Number(id)]!.value.neg() };
+    return '';
+  });
+
+/** In the order in which they are put right. */
+const MENDS: readonly Mend[] = [
+  negatives,
+  points,
+  halfSquare,
+  pounds,
+  footAndHalf,
+  besideFeet,
+  feetUnsaid,
+  feetRunOn,
+  onCenters,
+];
+
+export const puttingRight: Mend = (words, figures) => MENDS.reduce((said, mend) => mend(said, figures), words);

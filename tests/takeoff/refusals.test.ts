@@ -1,0 +1,100 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { orderOf } from './order.ts';
+
+/** A note that cannot be reckoned: nothing on the order, and a question that says why. */
+const refused = (areas: string[], note: string) => {
+  const { order, questions } = orderOf(areas, note);
+  expect(order, note).toEqual([]);
+  expect(questions, note).toHaveLength(1);
+  return questions[0]!;
+};
+const side = fc.integer({ min: 2, max: 6 });
+
+describe('what cannot be is asked about, never reckoned', () => {
+  it('a tile longer than the place', () => {
+    fc.assert(
+      fc.property(side, side, fc.integer({ min: 1, max: 12 }), (a, b, over) => {
+        const tile = Math.max(a, b) * 12 + over;
+        fc.pre(tile <= 60);
+        const ask = refused(['bath'], `bath floor tile ${tile}x${tile}, the floor is ${a} ft by ${b} ft, 4 to a box`);
+        expect(ask).toContain('larger than');
+      }),
+      { numRuns: 25 },
+    );
+  });
+
+  it('a small room longer than 40 ft', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 41, max: 4000 }), side, (long, wide) => {
+        const ask = refused(['bathroom'], `bathroom floor tile 12x12, it is ${long} ft by ${wide} ft, 10 to a box`);
+        expect(ask).toContain(`${long} ft`);
+      }),
+      { numRuns: 25 },
+    );
+  });
+
+  it('a side of nothing or less', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: -30, max: -1 }), side, fc.boolean(), (long, wide, spelt) => {
+        const said = spelt ? `${wide} ft by minus ${-long} ft` : `${long} ft by ${wide} ft`;
+        expect(refused(['den'], `den laminate, it is ${said}, 20 sq ft a box`)).toContain(`${long} ft`);
+      }),
+      { numRuns: 25 },
+    );
+  });
+
+  it('a unit that is none', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom('smoots', 'cubits', 'paces', 'spans', 'furlongs', 'hands'),
+        side,
+        side,
+        (unit, a, b) => {
+          const ask = refused(['den'], `den laminate, ${a} ${unit} by ${b} ${unit}, 20 sq ft a box`);
+          expect(ask).toContain('feet, inches or metres');
+        },
+      ),
+      { numRuns: 25 },
+    );
+  });
+
+  it.each<[string]>([
+    ['den laminate, 12 ft by 14 ft, 400 percent waste, 20 sq ft a box'],
+    ['den paint, walls 9 by 7 with 8 ft walls, negative two coats, 350 a gallon'],
+    ['den laminate, 12 ft by 0 ft, 20 sq ft a box'],
+  ])('%s', (note) => {
+    refused(['den'], note);
+  });
+});
+
+describe('more never needs less', () => {
+  const GOODS: readonly [string, (long: number, wide: number) => string][] = [
+    ['flooring', (a, b) => `den laminate, ${a} ft by ${b} ft, 10% waste, 20 sq ft per box`],
+    ['tile by the piece', (a, b) => `den floor tile 12x12, the floor is ${a} ft by ${b} ft, 10 to a box`],
+    ['drywall', (a, b) => `den drywall, ${a} by ${b} room with 8 foot walls, 4x8 sheets, 10 percent`],
+    ['paint', (a, b) => `den paint, walls only, ${a} by ${b} room with 8 foot walls, two coats, 350 a gallon`],
+    ['concrete', (a, b) => `pad in the den ${a} ft x ${b} ft, 4 in thick, concrete, 80 lb bags`],
+    ['thinset', (a, b) => `need thinset for the den, 12x24 tile, floor is ${a} ft by ${b} ft, 1/2 by 1/2 notch`],
+    ['insulation', (a, b) => `den ceiling ${a} ft by ${b} ft, R-30 insulation, 58 sq ft a bag`],
+    ['trim', (a, b) => `den baseboard, ${a} by ${b} room, ten percent, 12 foot sticks`],
+    ['studs', (a) => `need studs for the den, 16 on center over ${a} ft, 2x4 8 footers`],
+  ];
+  const quantity = (note: string) => Number(/: (\d+) /.exec(orderOf(['den'], note).order[0] ?? '')?.[1]);
+
+  it.each(GOODS)('%s', (_, note) => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 4, max: 30 }),
+        fc.integer({ min: 4, max: 30 }),
+        fc.integer({ min: 1, max: 12 }),
+        (a, b, more) => {
+          const [less, grown] = [quantity(note(a, b)), quantity(note(a + more, b))];
+          expect(less).toBeGreaterThan(0);
+          expect(grown).toBeGreaterThanOrEqual(less);
+        },
+      ),
+      { numRuns: 15 },
+    );
+  });
+});
