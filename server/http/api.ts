@@ -112,7 +112,14 @@ export interface SummaryView {
   html: string;
   text: string;
   /** How it would go out, and when. */
-  delivery: { way: 'smtp' | 'file'; to: string[]; at: string; note: string };
+  delivery: {
+    way: 'smtp' | 'file';
+    to: string[];
+    at: string;
+    note: string;
+    /** How the mail of these very words fares; null where there is none yet. `nextAt`: local time of the next try. */
+    last: { state: 'due' | 'sent' | 'dead'; failure: string | null; nextAt: string | null } | null;
+  };
 }
 
 /** What went wrong and what to do about it. */

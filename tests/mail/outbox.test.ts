@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { simpleParser } from 'mailparser';
 import { SMTPServer } from 'smtp-server';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { due } from '../../server/mail/index.ts';
+import { attempt, dayKey, due } from '../../server/mail/index.ts';
 import { Site } from '../../server/site.ts';
 import { openStore, type Store } from '../../server/store/index.ts';
 import { Enclosures } from '../../server/voice/enclosures.ts';
@@ -28,6 +28,7 @@ let received: string[];
 let refuse: number | null;
 let now: Date;
 let site: Site;
+let url: string;
 
 beforeEach(async () => {
   folder = mkdtempSync(join(tmpdir(), 'mail-test-'));
@@ -49,12 +50,13 @@ beforeEach(async () => {
   });
   await new Promise<void>((resolve) => smtp.listen(0, '127.0.0.1', () => resolve()));
   const { port } = smtp.server.address() as AddressInfo;
+  url = `smtp://127.0.0.1:${port}`;
   now = new Date('2026-05-13T22:31:00Z');
   site = new Site({
     store,
     enclosures: new Enclosures(folder),
     now: () => now,
-    mail: { smtpUrl: `smtp://127.0.0.1:${port}`, from: 'crew@example.org', folder },
+    mail: { smtpUrl: url, from: 'crew@example.org', folder },
   });
   await store.putJob(JOB);
   await site.take(JOB, 'note-0001', {
@@ -94,6 +96,47 @@ describe('the outbox', () => {
     expect(received).toHaveLength(1);
     const mail = await simpleParser(received[0]!);
     expect(await store.mail(mail.messageId!.slice(1).split('@')[0]!)).toMatchObject({ state: 'sent', attempts: 2 });
+  });
+
+  it('tries for three days while the server is away, and not for ever', async () => {
+    refuse = 451;
+    await site.mailTick();
+    const begun = now.getTime();
+    const hours = () => (now.getTime() - begun) / 3_600_000;
+    const key = dayKey(JOB, '2026-05-13');
+    for (let row = await store.mail(key); row?.state === 'due' && hours() < 200; row = await store.mail(key)) {
+      now = new Date(row.nextAt);
+      await attempt(store, row, { smtpUrl: url, from: 'crew@example.org', folder }, now);
+    }
+    expect(hours()).toBeGreaterThanOrEqual(72);
+    expect(hours()).toBeLessThan(84);
+  });
+
+  it('sent again by hand is the very same mail, or another one under it where other words have come', async () => {
+    await site.mailTick();
+    await site.send(JOB, '2026-05-13');
+    await site.take(JOB, 'note-0002', { saidAt: '2026-05-13T17:40:00', text: 'Loft stair tread is cracked.' });
+    await site.send(JOB, '2026-05-13');
+    await site.mailTick();
+    const [first, again, other] = await Promise.all(received.map((raw) => simpleParser(raw)));
+    expect(received).toHaveLength(3);
+    expect(again!.messageId).toBe(first!.messageId);
+    expect(again!.text).toBe(first!.text);
+    expect(other!.text).toContain('tread');
+    expect(other!.messageId).not.toBe(first!.messageId);
+    expect(other!.inReplyTo).toBe(first!.messageId);
+  });
+
+  it('sent by hand early goes out again at its time only where something came since', async () => {
+    now = new Date('2026-05-13T20:00:00Z');
+    await site.send(JOB, '2026-05-13');
+    now = new Date('2026-05-13T22:31:00Z');
+    await site.mailTick();
+    expect(received).toHaveLength(1);
+    expect((await site.summary(JOB, '2026-05-13')).delivery.last).toMatchObject({ state: 'sent' });
+    await site.take(JOB, 'note-0003', { saidAt: '2026-05-13T17:32:00', text: 'Loft floor swept.' });
+    await site.mailTick();
+    expect(received).toHaveLength(2);
   });
 
   it('gives up at once on a 552 and keeps the reason', async () => {
