@@ -65,7 +65,7 @@ const NewEntry = z.object({
     z.object({
       kind: z.literal('setOrder'),
       line: z.string(),
-      state: z.enum(['to buy', 'ordered', 'bought']).optional(),
+      state: z.enum(['to buy', 'ordered', 'bought', 'have']).optional(),
       quantity: z.string().optional(),
       unit: z.string().optional(),
     }),

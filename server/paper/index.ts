@@ -31,7 +31,7 @@ export function shopping(job: Job, state: JobState): Promise<Buffer> {
   const day = state.asOf.slice(0, 10);
   const sheet = new Sheet(`Shopping list, ${job.name}`, day);
   sheet.head(job.name, `Shopping list of ${dayText(day)}`);
-  const lines = state.order.filter((l) => l.state !== 'bought');
+  const lines = state.order.filter((l) => l.state === 'to buy' || l.state === 'ordered');
   if (!lines.length) sheet.words('Nothing to buy.');
   for (const [counter, here] of grouped(lines, (l) => l.counter)) {
     sheet.group(counter);

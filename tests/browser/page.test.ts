@@ -94,6 +94,21 @@ describe('punch list', () => {
     expect(await page.locator('dialog .history q').first().textContent()).toContain('Shutoff valve is seized');
   });
 
+  it('shows one area, what is ready there first, with what it waits for and its age', async () => {
+    await open('list');
+    expect(await page.locator('.list .area h2').allTextContents()).toEqual(['laundry', 'back porch', 'hall']);
+    await page.getByLabel('Area shown').selectOption({ value: 'laundry' });
+    expect(await page.locator('.list .area h2').allTextContents()).toEqual(['laundry']);
+    const lines = await page.locator('.item .task-notes').allTextContents();
+    const waits = lines.findIndex((line) => line.startsWith('waiting'));
+    expect(lines.slice(0, waits).every((line) => line.startsWith('ready'))).toBe(true);
+    expect(lines[waits]).toMatch(/waits for .*ready tomorrow.*1 day old/);
+    expect(lines.join()).toMatch(/2 days old/);
+    await page.getByRole('button', { name: /^Waiting/ }).click();
+    expect(await page.locator('.item').count()).toBe(lines.length - waits);
+    await page.getByLabel('Area shown').selectOption({ label: 'Every area' });
+  });
+
   it('moves an item to another area', async () => {
     await open('list');
     await page.locator('.task', { hasText: 'rail post' }).click();
@@ -120,10 +135,24 @@ describe('order and day', () => {
     await open('order');
     const screws = page.locator('.item', { hasText: 'deck screws' });
     expect(await screws.locator('.because').textContent()).not.toBe('');
-    await screws.locator('.tick').click();
+    await screws.locator('.t-bought').click();
     await expect
       .poll(async () => (await house.store.entries(JOB.id)).at(-1)?.what)
       .toMatchObject({ kind: 'setOrder', state: 'bought' });
+  });
+
+  it('marks a line as there already, and no longer asks for it', async () => {
+    await open('order');
+    const screws = page.locator('.item', { hasText: 'deck screws' });
+    await screws.locator('.t-have').click();
+    await soon(() => screws.locator('.t-have').getAttribute('aria-pressed')).toBe('true');
+    await soon(async () => (await house.store.entries(JOB.id)).at(-1)?.what).toMatchObject({ state: 'have' });
+    await page.click('a[href="#trip"]');
+    await page.waitForSelector('.trip');
+    expect(await page.locator('.trip').textContent()).not.toMatch(/1 box deck screws/);
+    await page.click('a[href="#order"]');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await soon(() => screws.locator('.t-have').getAttribute('aria-pressed')).toBe('false');
   });
 
   it('shows the e-mail and says that it became a file', async () => {

@@ -77,7 +77,7 @@ describe('the outbox', () => {
     await site.mailTick();
     expect(received).toHaveLength(1);
     const mail = await simpleParser(received[0]!);
-    expect(mail.subject).toBe('Barn loft, 2026-05-13: 0 done, 1 open, 1 to buy');
+    expect(mail.subject).toBe('Barn loft, Wed 13 May: 0 done, 1 open, 1 to buy');
     expect(mail.text).toContain('2 bags mortar');
     expect(mail.html).not.toContain('<b>');
     expect(mail.headers.get('auto-submitted')).toBe('auto-generated');

@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
 import type { Fact } from '../../../../parser/types.ts';
 import type { JobView, Reply } from '../../../http/api.ts';
-import { canSpeak, readAloud } from '../kit/aloud.ts';
 import { clockOf, daysSpelt } from '../kit/clock.ts';
 import { sendNote, unheardText } from '../kit/model.ts';
 import type { ShownTalk } from '../kit/pending.ts';
 import type { Parcel } from '../kit/phoneStore.ts';
+import { ReadAloud } from '../kit/ReadAloud.tsx';
 import { factWords, kindWord } from '../kit/words.ts';
 import { Enclosures } from './Enclosures.tsx';
 import { isTimed, secondWords } from './transcripts.ts';
@@ -99,11 +99,7 @@ export function Slip({ slip, view, parcels, onFact }: Props) {
           {reply.ask}
         </p>
       )}
-      {canSpeak() && spoken.length > 0 && (
-        <button type="button" class="plain read" onClick={() => readAloud(spoken)}>
-          Read aloud<span class="hidden"> the reply of {clockOf(slip.saidAt)}</span>
-        </button>
-      )}
+      <ReadAloud lines={spoken} of={`the reply of ${clockOf(slip.saidAt)}`} />
     </article>
   );
 }
