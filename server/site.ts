@@ -34,6 +34,7 @@ import {
 import type { MailRow, Store } from './store/index.ts';
 import { replyTo } from './talk/index.ts';
 import type { Enclosures } from './voice/enclosures.ts';
+import { isUnheard } from './voice/unheard.ts';
 import { atCounters, inOwnNames, ownTerms } from './words/own.ts';
 
 export interface SiteParts {
@@ -179,7 +180,7 @@ export class Site {
         area: note.area ?? null,
         vocabulary: await this.#vocabularyOf(job),
       });
-      const facts = inOwnNames(read.facts, await this.#store.words(), job.crew ?? []);
+      const facts = isUnheard(note) ? [] : inOwnNames(read.facts, await this.#store.words(), job.crew ?? []);
       const entry: Entry = {
         id: note.id,
         jobId: job.id,
@@ -191,7 +192,9 @@ export class Site {
       const entries = await this.#store.entries(job.id);
       const until = `${[this.today(job), note.saidAt.slice(0, 10)].sort().at(-1)}T23:59:59`;
       const at = await this.#atPacks(job);
-      const reply = replyTo(fold(at, entries, until), fold(at, [...entries, entry], until), note.id, facts);
+      const reply = isUnheard(note)
+        ? unheardReply(note.id)
+        : replyTo(fold(at, entries, until), fold(at, [...entries, entry], until), note.id, facts);
       await this.#store.readNote(note.id, entry, JSON.stringify(reply));
       return reply;
     } catch {
@@ -332,6 +335,18 @@ const lastOf = ({ state, failure, nextAt }: MailRow, job: Job): NonNullable<Summ
   state,
   failure,
   nextAt: state === 'due' ? localTime(new Date(nextAt), job.zone) : null,
+});
+
+const unheardReply = (noteId: string): Reply => ({
+  ...unreadReply(noteId),
+  lines: [
+    {
+      kind: 'answer',
+      text: 'Recording kept. It waits to be typed or heard; nothing of it is on the list until then.',
+      item: null,
+    },
+  ],
+  unread: false,
 });
 
 const unreadReply = (noteId: string): Reply => ({

@@ -242,13 +242,33 @@ describe('no signal', () => {
     await page.getByRole('button', { name: 'Stop and send' }).click();
     await soon(unsent).toBe('0');
     await context.clock.setFixedTime(new Date('2026-05-13T22:00:00Z'));
+    await soon(() => page.locator('.slip .reply').last().textContent()).toMatch(/waits to be typed or heard/);
+    await page.getByRole('button', { name: '1 recording waits to be typed' }).click();
+    await page.fill('.type-up textarea', 'Need one bag');
+    await page.getByRole('button', { name: 'Later' }).click();
+    // Half typed words are there when it is taken up again, also on a page opened anew.
+    await page.reload();
     await page.getByRole('button', { name: 'Type what it says' }).click();
+    await soon(() => page.inputValue('.type-up textarea')).toBe('Need one bag');
+    await soon(() => page.evaluate(() => document.querySelector<HTMLAudioElement>('.type-up audio')!.readyState)).toBe(
+      4,
+    );
+    await page.locator('.type-up textarea').press('F2');
+    await page.getByRole('button', { name: 'Stop', exact: true }).waitFor();
+    await page.getByRole('button', { name: 'Slower' }).click();
+    expect(await page.evaluate(() => document.querySelector<HTMLAudioElement>('.type-up audio')!.playbackRate)).toBe(
+      0.7,
+    );
     await page.fill('.type-up textarea', 'Need one bag of mortar.');
     await page.click('.type-up [type=submit]');
     await soon(async () => (await house.store.notes(JOB.id)).length).toBe(7);
     const [spoken, typed] = (await house.store.notes(JOB.id)).slice(-2);
     expect(spoken!.recordingId).not.toBeNull();
     expect(typed).toMatchObject({ recordingId: spoken!.recordingId, saidAt: spoken!.saidAt });
+    // It waits no more, and its sound is with its words.
+    await soon(() => page.locator('.unheard').count()).toBe(0);
+    await soon(() => page.locator('.slip', { hasText: 'one bag of mortar' }).locator('audio').count()).toBe(1);
+    expect(await page.locator('.slip', { hasText: 'Recording, not typed' }).count()).toBe(0);
   });
 
   it('keeps a tick made without signal and sends it later', async () => {

@@ -1,6 +1,7 @@
 import { v7 as newId } from 'uuid';
 import type { Fact } from '../../../../parser/types.ts';
 import type { JobBrief, JobView, NewEntry, NewJob, NewNote, NewWord, Talk, TaughtWord } from '../../../http/api.ts';
+import { unheardText } from '../../../voice/unheard.ts';
 import { forgetCall, jobsCall, Refused, saveJobCall, talksCall, teachCall, viewCall, wordsCall } from './calls.ts';
 import { wallTime } from './clock.ts';
 import { type Delivered, discard, flush, keep, waiting } from './outbox.ts';
@@ -192,7 +193,9 @@ export interface With {
   /** Local wall time, where it was said earlier than it is sent. */
   saidAt?: string;
   /** Null for talk that names its own areas as it goes; left out, the one chosen on this phone. */
-  area?: null;
+  area?: string | null;
+  /** Who said it; left out, whoever speaks on this phone. */
+  by?: string | null;
 }
 
 /** Keeps a note on the phone with the time it was said, reads it here, and sends it as soon as that can be done. */
@@ -212,8 +215,8 @@ export async function sendNote(text: string, given: With = {}): Promise<void> {
   const note: NewNote = {
     saidAt: saidAt ?? wallTime(zoneOf(jobId)),
     text,
-    by: settings.by || null,
-    area: given.area === null ? null : settings.area || null,
+    by: given.by === undefined ? settings.by || null : given.by,
+    area: given.area === undefined ? settings.area || null : given.area,
     recordingId: sound?.id ?? recordingId,
     photoIds,
   };
@@ -310,6 +313,3 @@ async function gatherCutRecordings(): Promise<void> {
     for (const { n } of mine) await db.delete('sound', [recordingId, n]);
   }
 }
-
-/** Stands for the words of a recording that nobody has typed yet. */
-export const unheardText = 'Recording, not typed yet.';

@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { JobView } from '../../../http/api.ts';
+import { unheardText } from '../../../voice/unheard.ts';
 import { useShown } from '../kit/hooks.ts';
-import { openJob, say, sendNote, settle, unheardText } from '../kit/model.ts';
+import { openJob, say, sendNote, settle } from '../kit/model.ts';
 import { canListen, listen } from './liveWords.ts';
 import { resized } from './photos.ts';
 import { canRecord, type Recorder, record } from './recorder.ts';

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { Fact } from '../../../../parser/types.ts';
 import type { JobView, Reply } from '../../../http/api.ts';
+import { isUnheard } from '../../../voice/unheard.ts';
 import { clockOf, daysSpelt } from '../kit/clock.ts';
-import { sendNote, unheardText } from '../kit/model.ts';
 import type { ShownTalk } from '../kit/pending.ts';
 import type { Parcel } from '../kit/phoneStore.ts';
 import { ReadAloud } from '../kit/ReadAloud.tsx';
@@ -21,6 +21,7 @@ interface Props {
   parcels: readonly Parcel[];
   /** A fact was tapped: its place in the note. */
   onFact: (index: number) => void;
+  onTypeUp: () => void;
 }
 
 /** A recorded talk brings more facts than a thumb can pass by; the others are a tap away. */
@@ -29,7 +30,7 @@ const factsAtFirst = 12;
 const longWords = 1200;
 
 /** One note as it was said, and under it what was understood. */
-export function Slip({ slip, view, parcels, onFact }: Props) {
+export function Slip({ slip, view, parcels, onFact, onTypeUp }: Props) {
   const { reply } = slip;
   const facts = slip.facts.flatMap((fact, index) => (fact ? [{ fact, index }] : []));
   const [all, setAll] = useState(false);
@@ -50,7 +51,14 @@ export function Slip({ slip, view, parcels, onFact }: Props) {
         )}
         <Enclosures jobId={view.job.id} photoIds={slip.photoIds} recordingId={slip.recordingId} parcels={parcels} />
       </div>
-      {slip.recordingId && slip.text === unheardText && <TypeUp slip={slip} />}
+      {isUnheard(slip) && (
+        <div class="waits-typing">
+          <p class="not-sent">Waits to be typed or heard.</p>
+          <button type="button" class="plain more" onClick={onTypeUp}>
+            Type what it says
+          </button>
+        </div>
+      )}
       {slip.unsent && (
         <p class="not-sent">
           {slip.unsent === 'waiting' ? 'Not sent yet. Read by this phone:' : `Not taken: ${slip.unsent.refused}`}
@@ -101,37 +109,6 @@ export function Slip({ slip, view, parcels, onFact }: Props) {
       )}
       <ReadAloud lines={spoken} of={`the reply of ${clockOf(slip.saidAt)}`} />
     </article>
-  );
-}
-
-/** A recording that nobody has typed: its words become a note of the moment at which they were spoken. */
-function TypeUp({ slip }: { slip: ShownTalk }) {
-  const [typing, setTyping] = useState(false);
-  if (!typing)
-    return (
-      <button type="button" class="plain more" onClick={() => setTyping(true)}>
-        Type what it says
-      </button>
-    );
-  return (
-    <form
-      class="type-up"
-      onSubmit={(e) => {
-        e.preventDefault();
-        const words = String(new FormData(e.currentTarget).get('words')).trim();
-        if (!words) return;
-        setTyping(false);
-        void sendNote(words, { recordingId: slip.recordingId, saidAt: slip.saidAt });
-      }}
-    >
-      <label>
-        What it says
-        <textarea name="words" rows={3} required />
-      </label>
-      <button type="submit" class="primary">
-        Send
-      </button>
-    </form>
   );
 }
 
