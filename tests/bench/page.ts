@@ -49,7 +49,9 @@ for (const [name, all] of Object.entries({ ...times, ...later })) {
 }
 
 const built = Object.fromEntries(
-  readdirSync(house.page).map((file) => [file, gzipSync(readFileSync(join(house.page, file))).length]),
+  readdirSync(house.page)
+    .filter((file) => !file.endsWith('.gz'))
+    .map((file) => [file, gzipSync(readFileSync(join(house.page, file))).length]),
 );
 const { 'reader.js': reader = 0, ...shell } = built;
 const whole = ['index.html', 'app.js', 'app.css', 'icon.svg', 'manifest.webmanifest'].reduce(

@@ -137,6 +137,6 @@ it('writes live words where they are switched on, and sends them', async () => {
   await page.getByRole('button', { name: 'Listen' }).click();
   await stub((s) => s.hear('need four joist hangers'));
   await soon(() => page.locator('.heard').textContent()).toBe('need four joist hangers');
-  await page.getByRole('button', { name: 'Stop and send' }).click();
+  await page.getByRole('button', { name: 'Stop, send' }).click();
   await page.locator('.slip', { hasText: 'need four joist hangers' }).locator('.fact').first().waitFor();
 });

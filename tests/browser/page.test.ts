@@ -211,11 +211,11 @@ describe('no signal', () => {
     await open('talk');
     await house.away();
     await page.getByRole('button', { name: 'Record' }).click();
-    await page.getByRole('button', { name: 'Stop and send' }).waitFor();
+    await page.getByRole('button', { name: 'Stop, send' }).waitFor();
     await page.setInputFiles('input[type=file]', { name: 'wall.png', mimeType: 'image/png', buffer: iconPng(64) });
     await page.waitForSelector('.file:has-text("(1)")');
     await page.waitForTimeout(1200);
-    await page.getByRole('button', { name: 'Stop and send' }).click();
+    await page.getByRole('button', { name: 'Stop, send' }).click();
     await soon(unsent).toBe('3');
     const slip = page.locator('.slip', { has: page.locator('.not-sent') });
     expect(await slip.locator('audio').getAttribute('src')).toMatch(/^blob:/);
@@ -237,13 +237,13 @@ describe('no signal', () => {
   it('lets a recording be typed up later, as of the moment at which it was spoken', async () => {
     await open('talk');
     await page.getByRole('button', { name: 'Record' }).click();
-    await page.getByRole('button', { name: 'Stop and send' }).waitFor();
+    await page.getByRole('button', { name: 'Stop, send' }).waitFor();
     await page.waitForTimeout(1200);
-    await page.getByRole('button', { name: 'Stop and send' }).click();
+    await page.getByRole('button', { name: 'Stop, send' }).click();
     await soon(unsent).toBe('0');
     await context.clock.setFixedTime(new Date('2026-05-13T22:00:00Z'));
     await soon(() => page.locator('.slip .reply').last().textContent()).toMatch(/waits to be typed or heard/);
-    await page.getByRole('button', { name: '1 recording waits to be typed' }).click();
+    await page.getByRole('button', { name: '1 recording to type' }).click();
     await page.fill('.type-up textarea', 'Need one bag');
     await page.getByRole('button', { name: 'Later' }).click();
     // Half typed words are there when it is taken up again, also on a page opened anew.

@@ -121,12 +121,12 @@ function Unsent({
       {waiting > 0 && (
         <p>
           <strong>{waiting} not sent</strong>
-          {reached ? ', sending.' : '. No signal to the server: kept here, sent by itself later.'}
+          {reached ? ', sending.' : '. No signal: kept here, it goes out by itself.'}
         </p>
       )}
       {!waiting && !reached && (
         <p>
-          <strong>No signal to the server.</strong> This is how things stood; what you say is kept here and sent later.
+          <strong>No signal.</strong> This is how things stood; what you say is kept here and goes out by itself.
         </p>
       )}
       {trouble && <p class="trouble">{trouble}</p>}

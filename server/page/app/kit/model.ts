@@ -240,9 +240,18 @@ export async function change(what: NewEntry['what'], words: string): Promise<voi
   await sync();
 }
 
+/** Words for the status line; after a while they make room again. */
 export function say(text: string, undo: string | null = null): void {
-  show({ said: { text, undo } });
+  const said = { text, undo };
+  show({ said });
+  setTimeout(() => shown.said === said && hush(), undo === null ? sayFor : undoFor);
 }
+
+/** Milliseconds: long enough to be read twice; long enough to see on another screen what a tap did. */
+const sayFor = 10_000;
+const undoFor = 120_000;
+
+export const hush = () => show({ said: null });
 
 export async function saveJob(id: string, job: NewJob): Promise<void> {
   await saveJobCall(id, job);

@@ -4,17 +4,17 @@ import { goodsWord, isReady, moneyWords, unitWord, whenWords } from '../../../ta
 import { daysSpelt, dayWords } from './clock.ts';
 import { decimalOf } from './typedNumber.ts';
 
-/** `11/8` as a tape reads it: `1 3/8`. Denominators that no tape has are given as decimals. */
+/** `11/8` as a tape reads it: `1-3/8`. Denominators that no tape has are given as decimals. */
 export function fractionWords(exact: string): string {
   const [top = 0, bottom = 1] = exact.split('/').map(Number);
   if (bottom === 1) return String(top);
   if (![2, 3, 4, 8, 16, 32, 64].includes(bottom)) return String(Math.round((top / bottom) * 1000) / 1000);
   const whole = Math.trunc(top / bottom);
   const rest = `${Math.abs(top % bottom)}/${bottom}`;
-  return whole ? `${whole} ${rest}` : `${top < 0 ? '-' : ''}${rest}`;
+  return whole ? `${whole}-${rest}` : `${top < 0 ? '-' : ''}${rest}`;
 }
 
-/** `2 bags`, `1 box`, `41 5/8 in`; a count of single things has no unit. */
+/** `2 bags`, `1 box`, `41-5/8 in`; a count of single things has no unit. */
 export function quantityWords(exact: string, unit: string | null): string {
   // From six feet up a tape is read in feet.
   if (unit === 'in' && decimalOf(exact) >= 72) return feetWords(exact);
@@ -65,7 +65,12 @@ export function factWords(fact: Fact, today: string): string {
   switch (fact.kind) {
     case 'material': {
       const amount = fact.exact === null ? '' : quantityWords(fact.exact, fact.unit);
-      return [amount, fact.item, fact.size && !fact.item.includes(fact.size) ? fact.size : '', ...fact.specs]
+      return [
+        amount,
+        goodsOf({ item: fact.item, unit: fact.unit, quantity: fact.exact }),
+        fact.size && !fact.item.includes(fact.size) ? fact.size : '',
+        ...fact.specs,
+      ]
         .filter(Boolean)
         .join(' ');
     }

@@ -92,7 +92,7 @@ function Line({ line, today }: { line: OrderLine; today: string }) {
           onSubmit={(e) => {
             e.preventDefault();
             const quantity = exactOf(String(new FormData(e.currentTarget).get('quantity')));
-            if (quantity === null) say('Type a number, such as 3 or 2 1/2.');
+            if (quantity === null) say('Type a number, such as 3 or 2-1/2.');
             else
               void change({ kind: 'setOrder', line: line.key, quantity }, `${line.item}: ${fractionWords(quantity)}.`);
           }}

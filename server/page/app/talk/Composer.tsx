@@ -95,7 +95,7 @@ export function Composer({ view }: { view: JobView | null }) {
           void send();
         }}
       >
-        <div class="extras">
+        <div class={recorder ? 'extras at-work' : 'extras'}>
           <label class={settings.area ? 'area-pick chosen' : 'area-pick'}>
             <span class="hidden">Area of the next note</span>
             <select value={settings.area} onChange={(e) => void settle({ area: e.currentTarget.value })}>
@@ -129,7 +129,7 @@ export function Composer({ view }: { view: JobView | null }) {
               aria-pressed={recorder !== null}
               onClick={() => (recorder ? void send() : void startRecording())}
             >
-              {recorder ? 'Stop and send' : 'Record'}
+              {recorder ? 'Stop, send' : 'Record'}
             </button>
           )}
           {settings.liveWords && canListen() && (
@@ -143,7 +143,7 @@ export function Composer({ view }: { view: JobView | null }) {
                 else setHeard({ words: '', stop: listen((words) => setHeard((h) => h && { ...h, words })) });
               }}
             >
-              {heard ? 'Stop and send' : 'Listen'}
+              {heard ? 'Stop, send' : 'Listen'}
             </button>
           )}
         </div>

@@ -52,12 +52,9 @@ export function Slip({ slip, view, parcels, onFact, onTypeUp }: Props) {
         <Enclosures jobId={view.job.id} photoIds={slip.photoIds} recordingId={slip.recordingId} parcels={parcels} />
       </div>
       {isUnheard(slip) && (
-        <div class="waits-typing">
-          <p class="not-sent">Waits to be typed or heard.</p>
-          <button type="button" class="plain more" onClick={onTypeUp}>
-            Type what it says
-          </button>
-        </div>
+        <button type="button" class="plain more" onClick={onTypeUp}>
+          Type what it says
+        </button>
       )}
       {slip.unsent && (
         <p class="not-sent">
@@ -65,8 +62,24 @@ export function Slip({ slip, view, parcels, onFact, onTypeUp }: Props) {
         </p>
       )}
       {reply.unread && <p class="not-sent">Kept, but it could not be read. It will be read again later.</p>}
+      {reply.lines.length > 0 && (
+        <ul class="reply">
+          {reply.lines.map((line) => (
+            <li key={line.text} class={`l-${line.kind}`}>
+              {lineWord[line.kind] && <i>{lineWord[line.kind]}</i>}
+              {daysSpelt(line.text, view.today)}
+            </li>
+          ))}
+        </ul>
+      )}
+      {reply.ask && (
+        <p class="ask">
+          <i>One question</i>
+          {reply.ask}
+        </p>
+      )}
       {facts.length > 0 && (
-        <ul class="facts" aria-label="Understood">
+        <ul class="facts" aria-label="Understood; tap one to put it right">
           {facts.slice(0, all ? facts.length : factsAtFirst).map(({ fact, index }) => (
             <li key={index}>
               <button
@@ -90,22 +103,6 @@ export function Slip({ slip, view, parcels, onFact, onTypeUp }: Props) {
         <button type="button" class="plain more" onClick={() => setAll(true)}>
           {facts.length - factsAtFirst} more understood
         </button>
-      )}
-      {reply.lines.length > 0 && (
-        <ul class="reply">
-          {reply.lines.map((line) => (
-            <li key={line.text} class={`l-${line.kind}`}>
-              {lineWord[line.kind] && <i>{lineWord[line.kind]}</i>}
-              {daysSpelt(line.text, view.today)}
-            </li>
-          ))}
-        </ul>
-      )}
-      {reply.ask && (
-        <p class="ask">
-          <i>One question</i>
-          {reply.ask}
-        </p>
       )}
       <ReadAloud lines={spoken} of={`the reply of ${clockOf(slip.saidAt)}`} />
     </article>

@@ -74,7 +74,7 @@ export function TalkScreen({ view }: { view: JobView | null }) {
       </div>
       {unheard.length > 0 && (
         <button type="button" class="plain unheard" onClick={() => setTyping(unheard[0]!.id)}>
-          {unheard.length === 1 ? '1 recording waits' : `${unheard.length} recordings wait`} to be typed
+          {unheard.length === 1 ? '1 recording' : `${unheard.length} recordings`} to type
         </button>
       )}
       <Composer view={view} />
