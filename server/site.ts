@@ -34,7 +34,7 @@ import {
 import type { MailRow, Store } from './store/index.ts';
 import { replyTo } from './talk/index.ts';
 import type { Enclosures } from './voice/enclosures.ts';
-import { isUnheard } from './voice/unheard.ts';
+import { isUnheard, withoutTyped } from './voice/unheard.ts';
 import { atCounters, inOwnNames, ownTerms } from './words/own.ts';
 
 export interface SiteParts {
@@ -289,7 +289,10 @@ export class Site {
 
   async #summaryOf(job: Job, day: string): Promise<Summary> {
     const state = await this.state(job, day);
-    return summaryOf(job, state, day, bringOf(state, await this.#vocabularyOf(job)));
+    const untyped = withoutTyped(await this.#store.notes(job.id)).filter(
+      (n) => isUnheard(n) && n.saidAt.startsWith(day),
+    );
+    return summaryOf(job, state, day, bringOf(state, await this.#vocabularyOf(job)), untyped.length);
   }
 
   /** Sends a day's summary now: the very mail that stands, or, where other words have come, a mail of its own. */

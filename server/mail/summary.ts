@@ -28,8 +28,8 @@ const daysSpelt = (words: string) => words.replace(/\b\d{4}-\d\d-\d\d\b/g, dayWo
 
 const live = (item: Item) => item.state === 'open' || item.state === 'waiting';
 
-/** What happened on a day and what comes next, counts first, so that the first line on a locked phone says enough. */
-export function summaryOf(job: Job, state: JobState, day: string, bring?: BringList): Summary {
+/** What happened on a day and what comes next, counts first, so that the first line on a locked phone says enough. `untyped`: recordings of the day that nobody has typed. */
+export function summaryOf(job: Job, state: JobState, day: string, bring?: BringList, untyped = 0): Summary {
   const log = state.days.find((d) => d.day === day);
   const told = (item: Item) => `${item.number}. ${itemText(item, day)}`;
   const open = state.items.filter(live);
@@ -84,6 +84,11 @@ export function summaryOf(job: Job, state: JobState, day: string, bring?: BringL
       under: state.cautions.map((c) => c.source),
     },
   ].filter((s) => s.lines.length > 0);
+  if (untyped)
+    sections.unshift({
+      title: 'Recordings to type',
+      lines: [`${untyped} of this day. What was said in them is in none of the lines below.`],
+    });
   if (!log) sections.unshift({ title: 'Today', lines: ['Nothing was said on this day.'] });
   for (const s of sections) {
     s.lines = s.lines.map(daysSpelt);

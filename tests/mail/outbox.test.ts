@@ -9,6 +9,7 @@ import { attempt, dayKey, due } from '../../server/mail/index.ts';
 import { Site } from '../../server/site.ts';
 import { openStore, type Store } from '../../server/store/index.ts';
 import { Enclosures } from '../../server/voice/enclosures.ts';
+import { unheardText } from '../../server/voice/unheard.ts';
 
 const JOB = {
   id: 'job-mail-0001',
@@ -137,6 +138,17 @@ describe('the outbox', () => {
     await site.take(JOB, 'note-0003', { saidAt: '2026-05-13T17:32:00', text: 'Loft floor swept.' });
     await site.mailTick();
     expect(received).toHaveLength(2);
+  });
+
+  it('says that recordings wait to be typed, until they are', async () => {
+    const spoken = { saidAt: '2026-05-13T11:00:00', recordingId: 'recording-0001' };
+    await site.take(JOB, 'note-0004', { ...spoken, text: unheardText });
+    const reply = (await site.talk(JOB)).at(-1)!.reply;
+    expect(reply.lines.map((l) => l.text).join()).toMatch(/waits to be typed or heard/);
+    expect((await site.summary(JOB, '2026-05-13')).text).toMatch(/RECORDINGS TO TYPE/);
+    expect((await site.summary(JOB, '2026-05-12')).text).not.toMatch(/RECORDINGS/);
+    await site.take(JOB, 'note-0005', { ...spoken, text: 'Loft stair tread is cracked.' });
+    expect((await site.summary(JOB, '2026-05-13')).text).not.toMatch(/RECORDINGS/);
   });
 
   it('gives up at once on a 552 and keeps the reason', async () => {

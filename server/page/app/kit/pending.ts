@@ -1,7 +1,7 @@
 import type { Fact } from '../../../../parser/types.ts';
 import type { JobView, NewEntry, Talk } from '../../../http/api.ts';
 import type { Item, OrderLine } from '../../../jobs/types.ts';
-import { isUnheard } from '../../../voice/unheard.ts';
+import { withoutTyped } from '../../../voice/unheard.ts';
 import type { Parcel } from './phoneStore.ts';
 
 type Change = NewEntry['what'];
@@ -85,8 +85,5 @@ export function talksShown(
   });
   const changes = pendingChanges(parcels, jobId);
   const all = [...talks.map((talk): ShownTalk => ({ ...talk, unsent: null, facts: factsNow(talk, changes) })), ...mine];
-  // A recording whose words were typed is heard with those words and waits no longer.
-  const typed = new Set(all.flatMap((talk) => (isUnheard(talk) ? [] : (talk.recordingId ?? []))));
-  const left = all.filter((talk) => !isUnheard(talk) || !typed.has(talk.recordingId!));
-  return left.sort((a, b) => (a.saidAt < b.saidAt ? -1 : a.saidAt > b.saidAt ? 1 : 0));
+  return withoutTyped(all).sort((a, b) => (a.saidAt < b.saidAt ? -1 : a.saidAt > b.saidAt ? 1 : 0));
 }
