@@ -147,7 +147,7 @@ function html(job: Job, day: string, counts: string, sections: readonly Section[
   const body = sections
     .map(
       (s) =>
-        `<h2 style="font-size:16px;margin:20px 0 4px;border-bottom:2px solid #0f5f5a;padding-bottom:2px">${escapeHtml(s.title)} (${s.lines.length})</h2><ul style="margin:0;padding-left:20px">${s.lines
+        `<h2 style="font-size:16px;margin:20px 0 4px;border-bottom:2px solid #0f5f5a;padding-bottom:2px">${escapeHtml(s.title)}${s.lines.length > 1 ? ` (${s.lines.length})` : ''}</h2><ul style="margin:0;padding-left:20px">${s.lines
           .map(
             (line, k) =>
               `<li style="margin:4px 0">${escapeHtml(line)}${s.under?.[k] ? `<br><small>${escapeHtml(s.under[k]!)}</small>` : ''}</li>`,

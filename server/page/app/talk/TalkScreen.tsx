@@ -45,10 +45,16 @@ export function TalkScreen({ view }: { view: JobView | null }) {
       <h1 class="hidden">Talk</h1>
       <div class="slips" ref={log} role="log" aria-live={live ? 'polite' : 'off'} aria-label="Notes and replies">
         {view && !slips.length && (
-          <p class="empty">
-            Say what you did, what you found and what you need, the way you would tell a partner. One note at the end of
-            a task is enough.
-          </p>
+          <div class="empty">
+            <p>
+              Say what you did, what you found and what you need, the way you would tell a partner. One note at the end
+              of a task is enough.
+            </p>
+            <p class="quote">
+              “Closet door planed, it shuts now. Outlet by the window is dead, have the electrician look at it Thursday.
+              Need two boxes of trim screws.”
+            </p>
+          </div>
         )}
         {slips.length > most && (
           <button type="button" class="plain earlier" onClick={() => setMost(most * 4)}>
