@@ -1,5 +1,5 @@
-import type { Item, Job, JobState, OrderLine } from '../jobs/types.ts';
-import { amount } from '../talk/index.ts';
+import type { Item, Job, JobState } from '../jobs/types.ts';
+import { amount, thingText } from '../talk/index.ts';
 import { Sheet } from './sheet.ts';
 
 /** What has still to be walked through: all but what was signed off or dropped, by area, in order of number. */
@@ -38,16 +38,13 @@ export function shopping(job: Job, state: JobState): Promise<Buffer> {
     for (const line of here)
       sheet.line({
         lead: line.quantity === null ? 'How many?' : amount(line),
-        words: thingText(line),
+        words: [thingText(line), ...line.specs].join(', '),
         notes: [line.state === 'ordered' ? 'on order' : '', line.because].filter(Boolean),
         ticked: false,
       });
   }
   return sheet.finish();
 }
-
-const thingText = (line: OrderLine) =>
-  [line.item, line.size && !line.item.includes(line.size) ? line.size : '', ...line.specs].filter(Boolean).join(', ');
 
 function notesOf(item: Item, day: string): string[] {
   return [

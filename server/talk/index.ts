@@ -172,9 +172,12 @@ export const amount = (goods: Pick<Goods, 'quantity' | 'unit'>): string =>
     ? 'some'
     : `${plain(new Fraction(goods.quantity))} ${goods.unit === null || goods.unit === 'each' ? '' : unitWord(goods.unit, overOne(goods))}`.trim();
 
+/** `deck boards, 12 ft` for four of them. */
+export const thingText = (goods: Goods): string =>
+  `${goodsWord(goods.item, goods.unit, overOne(goods))}${goods.size && !goods.item.includes(goods.size) ? `, ${goods.size}` : ''}`;
+
 /** `3 bags thinset`, `4 deck boards, 12 ft`. */
-export const orderText = (goods: Goods): string =>
-  `${amount(goods)} ${goodsWord(goods.item, goods.unit, overOne(goods))}${goods.size && !goods.item.includes(goods.size) ? `, ${goods.size}` : ''}`.trim();
+export const orderText = (goods: Goods): string => `${amount(goods)} ${thingText(goods)}`;
 
 function answer(state: JobState, asked: Command): Line[] {
   const today = state.asOf.slice(0, 10);
