@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { JobView, SummaryView } from '../../../http/api.ts';
+import { moneyWords } from '../../../talk/wording.ts';
 import { letterPath, sendSummaryCall, summaryCall } from '../kit/calls.ts';
 import { clockOf, dayWords, shortDay } from '../kit/clock.ts';
 import { say } from '../kit/model.ts';
@@ -12,6 +13,10 @@ export function DayScreen({ view }: { view: JobView }) {
   const days = [...new Set([view.today, ...logged])].sort().reverse();
   const [day, setDay] = useState(view.today);
   const log = view.state.days.find((d) => d.day === day);
+  const spent = view.state.spending
+    .filter((s) => s.on === day)
+    .map((s) => moneyWords(s.amount, s.currency))
+    .join(' and ');
   const decided = view.state.decisions.filter((d) => d.on === day).map((d) => d.what);
   return (
     <div class="day">
@@ -34,7 +39,7 @@ export function DayScreen({ view }: { view: JobView }) {
         <>
           <p>
             {log.notes} {log.notes === 1 ? 'note' : 'notes'}
-            {log.spent > 0 && `, ${log.spent} spent`}
+            {spent && `, ${spent} spent`}
           </p>
           <Told title="Done" lines={log.done} />
           <Told title="Found" lines={log.found} />
