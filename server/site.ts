@@ -18,7 +18,7 @@ import type {
   TaughtWord,
 } from './http/api.ts';
 import { bringOf } from './jobs/bring.ts';
-import { type Entry, fold, type Job, type JobState, type Note, standing } from './jobs/index.ts';
+import { type Entry, fold, type Job, type JobState, type Note, noteOf, standing } from './jobs/index.ts';
 import {
   attempt,
   dayKey,
@@ -236,6 +236,7 @@ export class Site {
   async talk(job: Job): Promise<Talk[]> {
     const notes = await this.#store.notes(job.id);
     const corrected = await this.#corrected(job);
+    const counts = new Set(standing(await this.#store.entries(job.id), '9999').map(noteOf));
     return notes.map((n) => ({
       id: n.id,
       saidAt: n.saidAt,
@@ -244,6 +245,7 @@ export class Site {
       area: n.area ?? null,
       recordingId: n.recordingId,
       photoIds: n.photoIds,
+      ...(n.state === 'read' && !counts.has(n.id) && { takenBack: true }),
       ...(corrected.has(n.id) && { corrected: corrected.get(n.id)! }),
       reply: n.reply ? (JSON.parse(n.reply) as Reply) : unreadReply(n.id),
     }));

@@ -92,6 +92,8 @@ export interface Talk {
   recordingId: string | null;
   photoIds: string[];
   reply: Reply;
+  /** A hand or a later sentence took the whole note back: its words stay, nothing of it counts. */
+  takenBack?: boolean;
   /** Facts put right by hand, by their place in `reply.facts`; null: this was no fact. */
   corrected?: { index: number; fact: Fact | null }[];
 }

@@ -62,6 +62,32 @@ describe('say it', () => {
   });
 });
 
+it('takes a whole note back by one tap, its words kept, and brings it in again by another', async () => {
+  await page.goto(house.url);
+  await page.fill('#words', 'Stair tread is cracked.');
+  await page.press('#words', 'Enter');
+  const slip = page.locator('.slip', { hasText: 'Stair tread' });
+  await slip.locator('.reply').waitFor();
+  const listed = async () => {
+    const view = await (await fetch(`${house.url}/api/jobs/${JOB.id}`)).json();
+    return view.state.items.filter((i: { task: string }) => /tread/.test(i.task)).length;
+  };
+  expect(await listed()).toBe(1);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await slip.getByText('Taken back: its words are kept').waitFor();
+  await soon(listed).toBe(0);
+  // Opened anew it still stands so.
+  await page.reload();
+  await slip.getByText('Taken back: its words are kept').waitFor();
+  await page.fill('#words', 'Window latch is bent.');
+  await page.press('#words', 'Enter');
+  await page.locator('.slip', { hasText: 'Window latch' }).locator('.reply').waitFor();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await soon(() => page.locator('[role=status]').textContent()).toBe('Taken back.');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await page.locator('.slip', { hasText: 'Window latch' }).locator('.reply').waitFor();
+});
+
 describe('no signal', () => {
   it('opens list, order and briefing as they stood, and says that this is so', async () => {
     await page.goto(house.url);

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { DayScreen } from './day/DayScreen.tsx';
 import { type Screen, useScreen, useShown } from './kit/hooks.ts';
-import { change, chooseJob, dropOffer, release, say } from './kit/model.ts';
+import { change, chooseJob, dropOffer, release } from './kit/model.ts';
 import { withPending } from './kit/pending.ts';
 import type { Parcel } from './kit/phoneStore.ts';
 import { isLive } from './kit/words.ts';
@@ -101,7 +101,6 @@ function NoJob({ reached }: { reached: boolean }) {
 
 async function undo(entry: string): Promise<void> {
   await change({ kind: 'undo', entry }, 'Taken back.');
-  say('Taken back.');
 }
 
 /** Always in sight: how much is only on this phone, and what the server would not take. */

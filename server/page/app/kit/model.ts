@@ -221,11 +221,11 @@ export async function sendNote(text: string, given: With = {}): Promise<void> {
     photoIds,
   };
   await post({ id, jobId, kind: 'note', note, parked: null });
-  say('Kept on this phone.');
+  say('Kept on this phone.', id);
   void readHere(id, note);
   await sync();
   const kept = shown.parcels.find((p) => p.id === id);
-  if (!kept) say('Sent.');
+  if (!kept) say('Sent.', id);
   else if (kept.parked !== null) say('Not taken; it is kept here.');
 }
 

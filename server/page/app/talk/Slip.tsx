@@ -29,12 +29,11 @@ const factsAtFirst = 12;
 /** Above this many characters, words are folded away. */
 const longWords = 1200;
 
+const factsOf = (slip: ShownTalk) => slip.facts.flatMap((fact, index) => (fact ? [{ fact, index }] : []));
+
 /** One note as it was said, and under it what was understood. */
 export function Slip({ slip, view, parcels, onFact, onTypeUp }: Props) {
-  const { reply } = slip;
-  const facts = slip.facts.flatMap((fact, index) => (fact ? [{ fact, index }] : []));
-  const [all, setAll] = useState(false);
-  const spoken = [...reply.lines.map((line) => daysSpelt(line.text, view.today)), ...(reply.ask ? [reply.ask] : [])];
+  const facts = slip.takenBack ? [] : factsOf(slip);
   return (
     <article class="slip" data-note={slip.id}>
       <p class="margin">
@@ -51,7 +50,7 @@ export function Slip({ slip, view, parcels, onFact, onTypeUp }: Props) {
         )}
         <Enclosures jobId={view.job.id} photoIds={slip.photoIds} recordingId={slip.recordingId} parcels={parcels} />
       </div>
-      {isUnheard(slip) && (
+      {isUnheard(slip) && !slip.takenBack && (
         <button type="button" class="plain more" onClick={onTypeUp}>
           Type what it says
         </button>
@@ -61,6 +60,23 @@ export function Slip({ slip, view, parcels, onFact, onTypeUp }: Props) {
           {slip.unsent === 'waiting' ? 'Not sent yet. Read by this phone:' : `Not taken: ${slip.unsent.refused}`}
         </p>
       )}
+      {slip.takenBack ? (
+        <p class="not-sent">Taken back: its words are kept, nothing of it counts.</p>
+      ) : (
+        <Understood slip={slip} view={view} onFact={onFact} />
+      )}
+    </article>
+  );
+}
+
+/** What came of a note: the reply, the one question, and each fact to be put right by a tap. */
+function Understood({ slip, view, onFact }: Pick<Props, 'slip' | 'view' | 'onFact'>) {
+  const { reply } = slip;
+  const facts = factsOf(slip);
+  const [all, setAll] = useState(false);
+  const spoken = [...reply.lines.map((line) => daysSpelt(line.text, view.today)), ...(reply.ask ? [reply.ask] : [])];
+  return (
+    <>
       {reply.unread && <p class="not-sent">Kept, but it could not be read. It will be read again later.</p>}
       {reply.lines.length > 0 && (
         <ul class="reply">
@@ -105,7 +121,7 @@ export function Slip({ slip, view, parcels, onFact, onTypeUp }: Props) {
         </button>
       )}
       <ReadAloud lines={spoken} of={`the reply of ${clockOf(slip.saidAt)}`} />
-    </article>
+    </>
   );
 }
 

@@ -26,7 +26,7 @@ export function TalkScreen({ view }: { view: JobView | null }) {
     () => (view ? talksShown(talks, parcels, view.job.id, readings) : []),
     [talks, parcels, readings, view?.job.id],
   );
-  const unheard = slips.filter(isUnheard);
+  const unheard = slips.filter((slip) => isUnheard(slip) && !slip.takenBack);
   const typed = slips.find((s) => s.id === typing);
   const last = slips.at(-1);
   useEffect(() => {
