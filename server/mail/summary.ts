@@ -2,7 +2,7 @@ import { lengthText } from '../../parser/quantities/format.ts';
 import type { BringList } from '../jobs/bring.ts';
 import type { Item, Job, JobState } from '../jobs/types.ts';
 import { checkText, decided, itemText, orderText } from '../talk/index.ts';
-import { areaOf, cautionWords, isReady, moneyWords } from '../talk/wording.ts';
+import { areaOf, cautionWords, isReady, moneyWords, taskWords } from '../talk/wording.ts';
 
 /** A day's mail: subject, HTML and plain text made from the same sections. */
 export interface Summary {
@@ -26,6 +26,10 @@ const dayWords = (day: string) =>
 /** `Tue 1 Dec` for `2026-12-01`, wherever it stands in the words. */
 const daysSpelt = (words: string) => words.replace(/\b\d{4}-\d\d-\d\d\b/g, dayWords);
 
+/** A flaw that was dealt with must not read as if it were still so. */
+const closedTask = ({ task, problem, state }: Item): string =>
+  `${taskWords(task)}${state === 'dropped' ? ', dropped' : problem === null ? '' : ', fixed'}`;
+
 const live = (item: Item) => item.state === 'open' || item.state === 'waiting';
 
 /** What happened on a day and what comes next, counts first, so that the first line on a locked phone says enough. `untyped`: recordings of the day that nobody has typed. */
@@ -41,7 +45,7 @@ export function summaryOf(job: Job, state: JobState, day: string, bring?: BringL
   const closed = state.items.filter((i) => i.closedOn === day);
   const counts = `${closed.length} done, ${open.length} open, ${buy.length} to buy`;
   const sections: Section[] = [
-    { title: 'Done today', lines: closed.map(told) },
+    { title: 'Done today', lines: closed.map((i) => told({ ...i, task: closedTask(i) })) },
     { title: 'Found today', lines: found.map(told) },
     {
       title: 'Measured today',
@@ -61,13 +65,13 @@ export function summaryOf(job: Job, state: JobState, day: string, bring?: BringL
     { title: 'Questions', lines: state.questions.slice(0, 5).map((q) => q.ask) },
     { title: 'Ready to work on', lines: ready.map(told) },
     {
-      title: 'Not before its day',
+      title: 'For later',
       lines: later.map(told),
       under: later.map((i) => (i.waitingFor ? `waits for: ${i.waitingFor}` : null)),
     },
     {
       title: 'To buy',
-      lines: buy.map((l) => `${orderText(l)} (${l.counter})`),
+      lines: buy.map((l) => (l.item.includes(l.counter) ? orderText(l) : `${orderText(l)} (${l.counter})`)),
       under: buy.map((l) => l.because || null),
     },
     { title: 'On order', lines: coming.map(orderText) },
@@ -147,10 +151,10 @@ function html(job: Job, day: string, counts: string, sections: readonly Section[
   const body = sections
     .map(
       (s) =>
-        `<h2 style="font-size:16px;margin:20px 0 4px;border-bottom:2px solid #0f5f5a;padding-bottom:2px">${escapeHtml(s.title)}${s.lines.length > 1 ? ` (${s.lines.length})` : ''}</h2><ul style="margin:0;padding-left:20px">${s.lines
+        `<h2 style="font-size:16px;margin:20px 0 4px;border-bottom:2px solid #0f5f5a;padding-bottom:2px">${escapeHtml(s.title)}${s.lines.length > 1 ? ` (${s.lines.length})` : ''}</h2><ul style="margin:0;padding:0;list-style:none">${s.lines
           .map(
             (line, k) =>
-              `<li style="margin:4px 0">${escapeHtml(line)}${s.under?.[k] ? `<br><small>${escapeHtml(s.under[k]!)}</small>` : ''}</li>`,
+              `<li style="padding:5px 0;border-bottom:1px solid #888">${escapeHtml(line)}${s.under?.[k] ? `<br><small>${escapeHtml(s.under[k]!)}</small>` : ''}</li>`,
           )
           .join('')}</ul>`,
     )

@@ -140,6 +140,19 @@ describe('the outbox', () => {
     expect(received).toHaveLength(2);
   });
 
+  it('reads as it would be told: days by name, a flaw that was dealt with as fixed, what is left to do apart from what waits', async () => {
+    await site.take(JOB, 'note-0006', {
+      saidAt: '2026-05-13T15:00:00',
+      text: 'Loft window is fixed. Call the glazier on friday. Spent 40 dollars.',
+    });
+    const { text } = await site.summary(JOB, '2026-05-13');
+    expect(text).toMatch(/DONE TODAY\n- 1\. .*fixed/);
+    expect(text).toMatch(/FOR LATER\n- \d+\. call glazier.*Fri 15 May/);
+    expect(text).toMatch(/SPENT TODAY\n- \$40/);
+    expect(text).not.toMatch(/\d{4}-\d\d-\d\d/);
+    expect((await site.summary(JOB, '2026-05-12')).text).toMatch(/Nothing was said on this day/);
+  });
+
   it('says that recordings wait to be typed, until they are', async () => {
     const spoken = { saidAt: '2026-05-13T11:00:00', recordingId: 'recording-0001' };
     await site.take(JOB, 'note-0004', { ...spoken, text: unheardText });
