@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { z } from 'zod';
-import { addDays } from '../parser/times/days.ts';
+import { addDays, localTime } from '../parser/times/days.ts';
 import type { Site } from './site.ts';
 
 const Demo = z.object({
@@ -17,13 +17,13 @@ const Demo = z.object({
 });
 
 /**
- * Loads the demo job through the same door as any note. Its days are moved so that the last one was yesterday.
+ * Loads the demo job through the same door as any note. Its days are moved so that the last one was yesterday at the job.
  */
 export async function loadDemo(site: Site, now: Date): Promise<void> {
   const { job, notes } = Demo.parse(
     JSON.parse(readFileSync(new URL('../fixtures/demo/studio.json', import.meta.url), 'utf8')),
   );
-  const today = now.toISOString().slice(0, 10);
+  const today = localTime(now, job.zone).slice(0, 10);
   const last = Math.max(...notes.map((n) => n.day));
   const start = addDays(today, -1 - last);
   const made = { ...job, start };

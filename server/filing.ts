@@ -18,6 +18,7 @@ import {
 import type { Site as FoldSite } from './jobs/notes.ts';
 import type { Store } from './store/index.ts';
 import { replyTo } from './talk/index.ts';
+import { isUnheard } from './voice/unheard.ts';
 
 const PARSER = '1';
 
@@ -40,6 +41,7 @@ export interface Filed {
 
 /** Reads a note and files what it says under the job that it was said to, or under the ones that it names. */
 export async function fileNote(desk: Desk, job: Job, note: Note): Promise<Filed> {
+  if (isUnheard(note)) return { entries: [entryOf(job, note, [], note.text)], reply: unheardReply(note.id) };
   const others = (await desk.store.jobs()).filter((one) => one.id !== job.id);
   const moved = refilingIn(note.text, job, others, numberOf);
   const refiled = moved && (await refile(desk, job, note, moved, others));
@@ -59,6 +61,20 @@ export async function fileNote(desk: Desk, job: Job, note: Note): Promise<Filed>
   if (unclear) filed.reply.ask = `Which job is "${unclear.quote}" for: ${names}? Say "that was for" and its name.`;
   return filed;
 }
+
+const unheardReply = (noteId: string): Reply => ({
+  noteId,
+  facts: [],
+  lines: [
+    {
+      kind: 'answer',
+      text: 'Recording kept. It waits to be typed or heard; nothing of it is on the list until then.',
+      item: null,
+    },
+  ],
+  ask: null,
+  unread: false,
+});
 
 const factsOf = async (desk: Desk, job: Job, note: Note, text: string): Promise<Fact[]> =>
   (await desk.readingOf(job))(text, note.saidAt, note.area ?? null);

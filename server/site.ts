@@ -19,10 +19,22 @@ import type {
   TaughtWord,
 } from './http/api.ts';
 import { bringOf } from './jobs/bring.ts';
-import { type Job, type JobState, type Note, type Rereading, reread, standing } from './jobs/index.ts';
-import { attempt, due, type MailSettings, mailRow, type Sent, type Summary, summaryOf } from './mail/index.ts';
-import type { Store } from './store/index.ts';
+import { type Job, type JobState, type Note, noteOf, type Rereading, reread, standing } from './jobs/index.ts';
+import {
+  attempt,
+  dayKey,
+  due,
+  type MailSettings,
+  mailRow,
+  type Sent,
+  type Summary,
+  sameWords,
+  summaryOf,
+  wordsKey,
+} from './mail/index.ts';
+import type { MailRow, Store } from './store/index.ts';
 import type { Enclosures } from './voice/enclosures.ts';
+import { isUnheard, withoutTyped } from './voice/unheard.ts';
 import { atCounters, inOwnNames, ownTerms } from './words/own.ts';
 
 export interface SiteParts {
@@ -214,6 +226,7 @@ export class Site {
   async talk(job: Job): Promise<Talk[]> {
     const notes = await this.#store.notes(job.id);
     const corrected = await this.#corrected(job);
+    const counts = new Set(standing(await this.#store.entries(job.id), '9999').map(noteOf));
     return notes.map((n) => ({
       id: n.id,
       saidAt: n.saidAt,
@@ -222,6 +235,7 @@ export class Site {
       area: n.area ?? null,
       recordingId: n.recordingId,
       photoIds: n.photoIds,
+      ...(n.state === 'read' && !counts.has(n.id) && { takenBack: true }),
       ...(corrected.has(n.id) && { corrected: corrected.get(n.id)! }),
       reply: n.reply ? (JSON.parse(n.reply) as Reply) : unreadReply(n.id),
     }));
@@ -252,25 +266,42 @@ export class Site {
 
   async summary(job: Job, day: string): Promise<SummaryView> {
     const summary = await this.#summaryOf(job, day);
+    const kept = await this.#mailOf(job, day, summary);
     const way = this.#mail.smtpUrl ? 'smtp' : 'file';
     const note =
       way === 'smtp'
         ? 'Goes out through your mail server.'
         : `No mail server is set (SMTP_URL): the mail is written as an .eml file in ${this.#mail.folder}.`;
-    return { day, ...summary, delivery: { way, to: job.mailTo, at: job.mailAt, note } };
+    return {
+      day,
+      ...summary,
+      delivery: { way, to: job.mailTo, at: job.mailAt, note, last: kept && lastOf(kept, job) },
+    };
   }
 
   async #summaryOf(job: Job, day: string): Promise<Summary> {
     const state = await this.state(job, day);
-    return summaryOf(job, state, day, bringOf(state, await this.#vocabularyOf(job)));
+    const untyped = withoutTyped(await this.#store.notes(job.id)).filter(
+      (n) => isUnheard(n) && n.saidAt.startsWith(day),
+    );
+    return summaryOf(job, state, day, bringOf(state, await this.#vocabularyOf(job)), untyped.length);
   }
 
-  /** Sends a day's summary now. A summary already sent for that day goes out again with what stands now. */
+  /** Sends a day's summary now: the very mail that stands, or, where other words have come, a mail of its own. */
   async send(job: Job, day: string): Promise<Sent | { failed: string }> {
     const now = this.#now();
-    const row = mailRow(job, day, await this.#summaryOf(job, day), now);
+    const summary = await this.#summaryOf(job, day);
+    const kept = await this.#mailOf(job, day, summary);
+    if (kept) return attempt(this.#store, kept, this.#mail, now);
+    const row = mailRow(wordsKey(job, day, summary), job, day, summary, now);
     await this.#store.putMail(row);
     return attempt(this.#store, row, this.#mail, now);
+  }
+
+  /** The mail that has these words, the day's own or one sent by hand. */
+  async #mailOf(job: Job, day: string, summary: Summary) {
+    const own = await this.#store.mail(dayKey(job, day));
+    return own && sameWords(own, summary) ? own : this.#store.mail(wordsKey(job, day, summary));
   }
 
   /** One tick of the clock: makes the rows that are due, then tries every row that waits. A tick under way is not begun again. */
@@ -283,11 +314,23 @@ export class Site {
 
   async #tick(): Promise<void> {
     const now = this.#now();
-    for (const { job, day } of due(await this.#store.jobs(), now))
-      await this.#store.putMail(mailRow(job, day, await this.#summaryOf(job, day), now));
+    for (const { job, day } of due(await this.#store.jobs(), now)) {
+      if (await this.#store.mail(dayKey(job, day))) continue;
+      const summary = await this.#summaryOf(job, day);
+      // Sent by hand already, and nothing has come since.
+      if (await this.#mailOf(job, day, summary)) continue;
+      await this.#store.putMail(mailRow(dayKey(job, day), job, day, summary, now));
+    }
     for (const row of await this.#store.dueMail(now.toISOString())) await attempt(this.#store, row, this.#mail, now);
   }
 }
+
+/** How the mail of these words fares, its next try in the job's own time. */
+const lastOf = ({ state, failure, nextAt }: MailRow, job: Job): NonNullable<SummaryView['delivery']['last']> => ({
+  state,
+  failure,
+  nextAt: state === 'due' ? localTime(new Date(nextAt), job.zone) : null,
+});
 
 const unreadReply = (noteId: string): Reply => ({
   noteId,

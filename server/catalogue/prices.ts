@@ -40,7 +40,7 @@ export function pricesOf(order: readonly OrderLine[], catalogue: Catalogue): Pri
   const kinds = new Map<string, { suppliers: Set<string>; cost: Fraction; lines: number; unpriced: number }>();
   let total = new Fraction(0);
   const lines = order
-    .filter((line) => line.state !== 'bought')
+    .filter((line) => line.state === 'to buy' || line.state === 'ordered')
     .map((line): PricedLine => {
       const { priced, cost } = priceOf(line, catalogue);
       const kind = kinds.get(line.counter) ?? { suppliers: new Set(), cost: new Fraction(0), lines: 0, unpriced: 0 };

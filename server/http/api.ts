@@ -97,6 +97,8 @@ export interface Talk {
   recordingId: string | null;
   photoIds: string[];
   reply: Reply;
+  /** A hand or a later sentence took the whole note back: its words stay, nothing of it counts. */
+  takenBack?: boolean;
   /** Facts put right by hand, by their place in `reply.facts`; null: this was no fact. */
   corrected?: { index: number; fact: Fact | null }[];
 }
@@ -117,7 +119,14 @@ export interface SummaryView {
   html: string;
   text: string;
   /** How it would go out, and when. */
-  delivery: { way: 'smtp' | 'file'; to: string[]; at: string; note: string };
+  delivery: {
+    way: 'smtp' | 'file';
+    to: string[];
+    at: string;
+    note: string;
+    /** How the mail of these very words fares; null where there is none yet. `nextAt`: local time of the next try. */
+    last: { state: 'due' | 'sent' | 'dead'; failure: string | null; nextAt: string | null } | null;
+  };
 }
 
 /** What went wrong and what to do about it. */

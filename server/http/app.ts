@@ -9,6 +9,7 @@ import { takes } from '../voice/enclosures.ts';
 import { CATALOGUE_LIMIT, catalogueRoutes } from './catalogueRoutes.ts';
 import { PROBLEMS, problemOf, Refused } from './errors.ts';
 import { FactShape } from './factShape.ts';
+import { packedAnswers, packedFiles } from './packed.ts';
 import { reckonRoutes } from './reckonRoutes.ts';
 import { Day, Id, Local } from './shapes.ts';
 import { wordsRoutes } from './words.ts';
@@ -66,7 +67,7 @@ const NewEntry = z.object({
     z.object({
       kind: z.literal('setOrder'),
       line: z.string(),
-      state: z.enum(['to buy', 'ordered', 'bought']).optional(),
+      state: z.enum(['to buy', 'ordered', 'bought', 'have']).optional(),
       quantity: z.string().optional(),
       unit: z.string().optional(),
     }),
@@ -94,6 +95,7 @@ export function makeApp(site: Site, pageFolder: string, callsAMinute = 600): Exp
           imgSrc: ["'self'", 'data:', 'blob:'],
           mediaSrc: ["'self'", 'blob:'],
           connectSrc: ["'self'"],
+          fontSrc: ["'self'"],
           objectSrc: ["'none'"],
           frameSrc: ["'self'"],
           frameAncestors: ["'self'"],
@@ -117,7 +119,7 @@ export function makeApp(site: Site, pageFolder: string, callsAMinute = 600): Exp
       },
     }),
   );
-  app.use('/api', sameSite);
+  app.use('/api', sameSite, packedAnswers);
   for (const kind of ['recordings', 'photos'] as const) {
     const path = `/api/jobs/:id/${kind}/:enclosureId`;
     app.put(path, express.raw({ type: () => true, limit: ENCLOSURE_LIMIT }), async (req, res) => {
@@ -222,6 +224,7 @@ export function makeApp(site: Site, pageFolder: string, callsAMinute = 600): Exp
     res.json(sent);
   });
   app.use(
+    packedFiles(pageFolder),
     express.static(pageFolder, {
       index: 'index.html',
       setHeaders: (res) => res.setHeader('Cache-Control', 'no-cache'),

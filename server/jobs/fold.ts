@@ -1,5 +1,6 @@
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import { reword } from './board.ts';
+import { setAlso } from './byHand.ts';
 import { joinItems, rulesOnFacts, splitOff } from './commands.ts';
 import { type Corrections, correctionsIn, inOrder, noteOf, onceEach, standingOf } from './history.ts';
 import { event, setState } from './items.ts';
@@ -127,8 +128,8 @@ function apply(ledger: Ledger, job: Site, entry: Entry, corrections: Corrections
     case 'split':
       return rulings.rules(entry.id, splitOff(item ?? null));
     case 'setOrder': {
-      ledger.handOrder.set(what.line, { ...ledger.handOrder.get(what.line), ...what });
       const position = ledger.goods.all.find((p) => p.key === what.line);
+      ledger.handOrder.set(what.line, setAlso(ledger.handOrder.get(what.line), what, position));
       if (position) position.history.push(event(entry, what.state ?? 'put right by hand', null));
       return false;
     }

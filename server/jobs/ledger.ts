@@ -1,8 +1,9 @@
 import type { NoteFacts } from '../takeoff/types.ts';
 import { type Board, copyBoard, newBoard, type Standing } from './board.ts';
+import type { HandSet } from './byHand.ts';
 import { copyGoods, type Goods, newGoods } from './materials.ts';
 import type { Measurements } from './measurements.ts';
-import type { EntryBody, JobState } from './types.ts';
+import type { JobState } from './types.ts';
 
 /** Everything that stands while a history is being folded. */
 export interface Ledger {
@@ -10,7 +11,7 @@ export interface Ledger {
   goods: Goods;
   measurements: Measurements;
   /** What a hand set on an order line, said or reckoned, by the line's key. */
-  handOrder: Map<string, Extract<EntryBody, { kind: 'setOrder' }>>;
+  handOrder: Map<string, HandSet>;
   notes: NoteFacts[];
   decisions: JobState['decisions'];
   spending: JobState['spending'];

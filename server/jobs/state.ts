@@ -2,6 +2,7 @@ import { likeness, sameArea, stem, wordsOf } from '../../parser/trade/likeness.t
 import { compute, concerns } from '../takeoff/index.ts';
 import type { ComputedWait } from '../takeoff/types.ts';
 import { isLive, type Standing } from './board.ts';
+import { asSet } from './byHand.ts';
 import { earlyPlans } from './early.ts';
 import type { Ledger } from './ledger.ts';
 import { leftOvers } from './leftOvers.ts';
@@ -27,10 +28,7 @@ export function stateOf(ledger: Ledger, job: Site, asOf: string): JobState {
   const ofNote = itemsOf(items, new Set([...checks.map((c) => c.noteId), ...cautions.flatMap((c) => c.noteIds)]));
   return {
     items,
-    order: order.map((line) => {
-      const { state = line.state, quantity = line.quantity, unit = line.unit } = ledger.handOrder.get(line.key) ?? {};
-      return { ...line, state, quantity, unit, history: [...line.history] };
-    }),
+    order: order.map((line) => ({ ...asSet(line, ledger.handOrder.get(line.key)), history: [...line.history] })),
     onHand: [...onHand, ...leftOvers(order, ledger.handOrder)],
     measurements: [...ledger.measurements.values()]
       .flat()

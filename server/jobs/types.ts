@@ -41,7 +41,8 @@ export interface Note {
 }
 
 export type ItemState = 'open' | 'waiting' | 'done' | 'signed off' | 'dropped';
-export type OrderState = 'to buy' | 'ordered' | 'bought';
+/** `have`: nobody bought it for this job, and nobody has to: it is there. */
+export type OrderState = 'to buy' | 'ordered' | 'bought' | 'have';
 
 /** Where words came from: the note, and the span in it. */
 export interface Source {

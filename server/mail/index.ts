@@ -1,2 +1,2 @@
-export { attempt, due, type MailSettings, mailRow, type Sent } from './outbox.ts';
+export { attempt, dayKey, due, type MailSettings, mailRow, type Sent, sameWords, wordsKey } from './outbox.ts';
 export { type Summary, summaryOf } from './summary.ts';

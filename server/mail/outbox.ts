@@ -18,20 +18,36 @@ export interface MailSettings {
 export type Sent = { sent: 'smtp'; to: string[] } | { sent: 'file'; path: string };
 
 const MINUTE = 60_000;
+const LONGEST_WAIT = 6 * 60 * MINUTE;
 const GIVE_UP_AFTER = 3 * 24 * 60 * MINUTE;
 
-/** The row for a job's day. Its body is made once and kept, so that a retry sends the very same mail. */
-export function mailRow(job: Job, day: string, summary: Summary, now: Date): MailRow {
-  const key = createHash('sha256')
-    .update(`${job.id}/${day}/${job.mailTo.join(',')}`)
+type Words = Pick<Summary, 'subject' | 'html' | 'text'>;
+
+const keyOf = (of: Pick<MailRow, 'jobId' | 'day' | 'recipients'>, words?: Words): string =>
+  createHash('sha256')
+    .update(`${of.jobId}/${of.day}/${of.recipients.join(',')}`)
+    .update(words ? `/${words.subject}/${words.text}/${words.html}` : '')
     .digest('hex')
     .slice(0, 24);
+
+/** The id of the mail that a job's day sends by itself. */
+export const dayKey = (job: Job, day: string): string => keyOf({ jobId: job.id, day, recipients: job.mailTo });
+
+/** The id of a mail sent by hand with words that the day's own mail does not have: other words, another mail. */
+export const wordsKey = (job: Job, day: string, words: Words): string =>
+  keyOf({ jobId: job.id, day, recipients: job.mailTo }, words);
+
+export const sameWords = (a: Words, b: Words): boolean =>
+  a.subject === b.subject && a.text === b.text && a.html === b.html;
+
+/** A mail about to be sent. Its body is made once and kept, so that a retry sends the very same mail. */
+export function mailRow(key: string, job: Job, day: string, summary: Summary, now: Date): MailRow {
   return {
     id: key,
     jobId: job.id,
     day,
     recipients: job.mailTo,
-    messageId: `<${key}@scratchcoat.invalid>`,
+    messageId: messageIdOf(key),
     ...summary,
     state: 'due',
     attempts: 0,
@@ -41,11 +57,24 @@ export function mailRow(job: Job, day: string, summary: Summary, now: Date): Mai
   };
 }
 
+const messageIdOf = (key: string) => `<${key}@scratchcoat.invalid>`;
+
+/** Until the next try, doubled from a minute, six hours at most. */
+const waitAfter = (tries: number) => Math.min(2 ** tries * MINUTE, LONGEST_WAIT);
+
+/** From the first try to the one after `tries` others. */
+function triedFor(tries: number): number {
+  let passed = 0;
+  for (let k = 0; k < tries && passed <= GIVE_UP_AFTER; k++) passed += waitAfter(k);
+  return passed;
+}
+
 /**
  * Sends one mail through the configured server, or writes it as a file. 250 is the server's word that it has the
  * mail, not that it was delivered.
  */
 export async function deliver(mail: MailRow, settings: MailSettings): Promise<Sent> {
+  const own = keyOf(mail);
   const message = {
     from: settings.from,
     to: mail.recipients.length ? mail.recipients : settings.from,
@@ -53,6 +82,8 @@ export async function deliver(mail: MailRow, settings: MailSettings): Promise<Se
     html: mail.html,
     text: mail.text,
     messageId: mail.messageId,
+    // The day told again stands under its first mail.
+    ...(mail.id !== own && { inReplyTo: messageIdOf(own), references: messageIdOf(own) }),
     headers: { 'Auto-Submitted': 'auto-generated', 'List-Id': `<${mail.jobId}.scratchcoat.invalid>` },
   };
   if (settings.smtpUrl) {
@@ -89,8 +120,8 @@ export async function attempt(
     const failed = error instanceof Error ? error.message : String(error);
     const code =
       typeof error === 'object' && error !== null && 'responseCode' in error ? Number(error.responseCode) : 0;
-    const wait = Math.min(2 ** mail.attempts * MINUTE, 6 * 60 * MINUTE);
-    const dead = code >= 500 || mail.attempts * wait > GIVE_UP_AFTER;
+    const wait = waitAfter(mail.attempts);
+    const dead = code >= 500 || triedFor(mail.attempts) >= GIVE_UP_AFTER;
     await store.setMail(mail.id, {
       state: dead ? 'dead' : 'due',
       attempts: mail.attempts + 1,

@@ -1,8 +1,8 @@
-import Fraction from 'fraction.js';
-import { plain } from '../../parser/quantities/format.ts';
+import { lengthText } from '../../parser/quantities/format.ts';
 import type { BringList } from '../jobs/bring.ts';
 import type { Item, Job, JobState } from '../jobs/types.ts';
-import { checkText, itemText, orderText } from '../talk/index.ts';
+import { checkText, decided, itemText, orderText } from '../talk/index.ts';
+import { areaOf, cautionWords, isReady, moneyWords, taskWords } from '../talk/wording.ts';
 
 /** A day's mail: subject, HTML and plain text made from the same sections. */
 export interface Summary {
@@ -18,50 +18,90 @@ interface Section {
   under?: (string | null)[];
 }
 
+const dayWords = (day: string) =>
+  new Intl.DateTimeFormat('en-GB', { weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' }).format(
+    Date.parse(day),
+  );
+
+/** `Tue 1 Dec` for `2026-12-01`, wherever it stands in the words. */
+const daysSpelt = (words: string) => words.replace(/\b\d{4}-\d\d-\d\d\b/g, dayWords);
+
+/** A flaw that was dealt with must not read as if it were still so. */
+const closedTask = ({ task, problem, state }: Item): string =>
+  `${taskWords(task)}${state === 'dropped' ? ', dropped' : problem === null ? '' : ', fixed'}`;
+
 const live = (item: Item) => item.state === 'open' || item.state === 'waiting';
 
-/** What happened on a day and what comes next, counts first, so that the first line on a locked phone says enough. */
-export function summaryOf(job: Job, state: JobState, day: string, bring?: BringList): Summary {
+/** What happened on a day and what comes next, counts first, so that the first line on a locked phone says enough. `untyped`: recordings of the day that nobody has typed. */
+export function summaryOf(job: Job, state: JobState, day: string, bring?: BringList, untyped = 0): Summary {
   const log = state.days.find((d) => d.day === day);
+  const told = (item: Item) => `${item.number}. ${itemText(item, day)}`;
   const open = state.items.filter(live);
-  const ready = open.filter((i) => i.state === 'open');
-  const waiting = open.filter((i) => i.state === 'waiting');
+  const ready = open.filter((i) => isReady(i, day));
+  const later = open.filter((i) => !isReady(i, day));
   const buy = state.order.filter((l) => l.state === 'to buy');
+  const coming = state.order.filter((l) => l.state === 'ordered');
   const found = state.items.filter((i) => i.problem !== null && i.openedOn === day && live(i));
   const closed = state.items.filter((i) => i.closedOn === day);
   const counts = `${closed.length} done, ${open.length} open, ${buy.length} to buy`;
   const sections: Section[] = [
-    { title: 'Done today', lines: closed.map((i) => `${i.number}. ${itemText({ ...i, readyOn: null, due: null })}`) },
-    { title: 'Found today', lines: found.map((i) => `${i.number}. ${itemText(i)}`) },
-    { title: 'To buy', lines: buy.map(orderText), under: buy.map((l) => l.because || null) },
-    { title: 'Ready to work on', lines: ready.map((i) => `${i.number}. ${itemText(i)}`) },
-    {
-      title: 'Bring',
-      lines: [loadWords('Tools', bring?.tools), loadWords('Small parts', bring?.parts)].filter((l) => l !== ''),
-    },
-    {
-      title: 'Waiting',
-      lines: waiting.map((i) => `${i.number}. ${i.task}${i.area ? ` (${i.area})` : ''}, ready ${i.readyOn}`),
-      under: waiting.map((i) => (i.waitingFor ? `waits for: ${i.waitingFor}` : null)),
-    },
+    { title: 'Done today', lines: closed.map((i) => told({ ...i, task: closedTask(i) })) },
+    { title: 'Found today', lines: found.map(told) },
     {
       title: 'Measured today',
       lines: state.measurements
         .filter((m) => m.on === day)
-        .map((m) => `${m.of}: ${plain(new Fraction(m.exact))} ${m.unit ?? ''}`.trim()),
+        .map(
+          (m) => `${m.of}: ${lengthText(m.exact, m.unit)}${areaOf({ task: m.of, area: m.area }) ? ` (${m.area})` : ''}`,
+        ),
     },
+    { title: 'Decided today', lines: state.decisions.filter((d) => d.on === day).map((d) => decided(d.what)) },
     {
-      title: 'Fit checks',
-      lines: state.checks.map(checkText),
+      title: 'Spent today',
+      lines: state.spending
+        .filter((s) => s.on === day)
+        .map((s) => `${moneyWords(s.amount, s.currency)}${s.for ? ` for ${s.for}` : ''}`),
     },
     { title: 'Questions', lines: state.questions.slice(0, 5).map((q) => q.ask) },
-    { title: 'Take care', lines: state.cautions.map((c) => c.text), under: state.cautions.map((c) => c.source) },
-    { title: 'Spent', lines: log && log.spent > 0 ? [`${log.spent.toFixed(2)}`] : [] },
+    { title: 'Ready to work on', lines: ready.map(told) },
+    {
+      title: 'For later',
+      lines: later.map(told),
+      under: later.map((i) => (i.waitingFor ? `waits for: ${i.waitingFor}` : null)),
+    },
+    {
+      title: 'To buy',
+      lines: buy.map((l) => (l.item.includes(l.counter) ? orderText(l) : `${orderText(l)} (${l.counter})`)),
+      under: buy.map((l) => l.because || null),
+    },
+    { title: 'On order', lines: coming.map(orderText) },
+    {
+      title: 'Bring',
+      lines: [loadWords('Tools', bring?.tools), loadWords('Small parts', bring?.parts)].filter((l) => l !== ''),
+    },
+    { title: 'Fit checks', lines: state.checks.map(checkText) },
+    {
+      title: 'Take care',
+      lines: state.cautions.map(
+        (c) => `${cautionWords(c.text)}${c.items.length ? ` (no. ${c.items.join(', ')})` : ''}`,
+      ),
+      under: state.cautions.map((c) => c.source),
+    },
   ].filter((s) => s.lines.length > 0);
+  if (untyped)
+    sections.unshift({
+      title: 'Recordings to type',
+      lines: [`${untyped} of this day. What was said in them is in none of the lines below.`],
+    });
+  if (!log) sections.unshift({ title: 'Today', lines: ['Nothing was said on this day.'] });
+  for (const s of sections) {
+    s.lines = s.lines.map(daysSpelt);
+    s.under = s.under?.map((u) => u && daysSpelt(u));
+  }
   return {
-    subject: `${job.name}, ${day}: ${counts}`,
-    html: html(job, day, counts, sections),
-    text: text(job, day, counts, sections),
+    subject: `${job.name}, ${dayWords(day)}: ${counts}`,
+    html: html(job, dayWords(day), counts, sections),
+    text: text(job, dayWords(day), counts, sections),
   };
 }
 
@@ -70,6 +110,9 @@ const loadWords = (title: string, things: BringList['tools'] = []): string =>
   things.length ? `${title}: ${things.map(({ what, items }) => `${what} (no. ${items.join(', ')})`).join(', ')}` : '';
 
 const COLUMNS = 72;
+
+const FOOT =
+  'Written from the notes of the day by fixed rules. What looks wrong is put right on the phone page. Local code and the licensed trade decide.';
 
 function text(job: Job, day: string, counts: string, sections: readonly Section[]): string {
   const out = [`${job.name}`, `${day}: ${counts}`, ''];
@@ -82,13 +125,7 @@ function text(job: Job, day: string, counts: string, sections: readonly Section[
     });
     out.push('');
   }
-  out.push(
-    ...wrap(
-      'Read from your notes by rule. What looks wrong is put right on the page; local code and the licensed trade decide.',
-      '',
-      '',
-    ),
-  );
+  out.push(...wrap(FOOT, '', ''));
   return `${out.join('\n')}\n`;
 }
 
@@ -114,13 +151,13 @@ function html(job: Job, day: string, counts: string, sections: readonly Section[
   const body = sections
     .map(
       (s) =>
-        `<h2 style="font-size:16px;margin:20px 0 4px;border-bottom:2px solid #0f5f5a;padding-bottom:2px">${escapeHtml(s.title)} (${s.lines.length})</h2><ul style="margin:0;padding-left:20px">${s.lines
+        `<h2 style="font-size:16px;margin:20px 0 4px;border-bottom:2px solid #0f5f5a;padding-bottom:2px">${escapeHtml(s.title)}${s.lines.length > 1 ? ` (${s.lines.length})` : ''}</h2><ul style="margin:0;padding:0;list-style:none">${s.lines
           .map(
             (line, k) =>
-              `<li style="margin:4px 0">${escapeHtml(line)}${s.under?.[k] ? `<br><small>${escapeHtml(s.under[k]!)}</small>` : ''}</li>`,
+              `<li style="padding:5px 0;border-bottom:1px solid #888">${escapeHtml(line)}${s.under?.[k] ? `<br><small>${escapeHtml(s.under[k]!)}</small>` : ''}</li>`,
           )
           .join('')}</ul>`,
     )
     .join('');
-  return `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="color-scheme" content="light dark"><meta name="supported-color-schemes" content="light dark"><title>${escapeHtml(job.name)}</title></head><body style="font-family:Georgia,serif;font-size:16px;line-height:1.4;max-width:600px;margin:0 auto;padding:12px"><h1 style="font-size:20px;margin:0">${escapeHtml(job.name)}</h1><p style="margin:2px 0 0"><strong>${day}: ${counts}</strong></p>${body}<p style="margin-top:24px;border-top:1px solid #888;padding-top:6px"><small>Read from your notes by rule. What looks wrong is put right on the page; local code and the licensed trade decide.</small></p></body></html>`;
+  return `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="color-scheme" content="light dark"><meta name="supported-color-schemes" content="light dark"><title>${escapeHtml(job.name)}</title></head><body style="font-family:Georgia,serif;font-size:16px;line-height:1.4;max-width:600px;margin:0 auto;padding:12px"><h1 style="font-size:20px;margin:0">${escapeHtml(job.name)}</h1><p style="margin:2px 0 0"><strong>${day}: ${counts}</strong></p>${body}<p style="margin-top:24px;border-top:1px solid #888;padding-top:6px"><small>${FOOT}</small></p></body></html>`;
 }

@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto';
-import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { gzipSync } from 'node:zlib';
 import { build } from 'esbuild';
 import { iconPng, iconSvg } from './icons.ts';
 
@@ -24,7 +25,7 @@ const manifest = {
 
 /**
  * Builds the phone page into `outDir`: `index.html`, `app.js`, `app.css`, the reader that works beside the page, the
- * service worker, the manifest and the icons. The folder is emptied first. Throws what esbuild throws when the sources do not compile.
+ * service worker, the manifest and the icons, each but the pictures also packed. The folder is emptied first. Throws what esbuild throws when the sources do not compile.
  */
 export async function buildPage(outDir: string): Promise<void> {
   await rm(outDir, { recursive: true, force: true });
@@ -62,6 +63,9 @@ export async function buildPage(outDir: string): Promise<void> {
     format: 'iife',
     define: { SHELL: JSON.stringify(shell), SHELL_VERSION: JSON.stringify(await versionOf(outDir, built)) },
   });
+  for (const file of await readdir(outDir))
+    if (/\.(?:html|js|css|svg|webmanifest)$/.test(file))
+      await writeFile(join(outDir, `${file}.gz`), gzipSync(await readFile(join(outDir, file)), { level: 9 }));
 }
 
 /** Changes whenever a built file does, so that a phone takes the new shell whole. */

@@ -1,5 +1,5 @@
-import type { Item, Job, JobState, OrderLine } from '../jobs/types.ts';
-import { amount } from '../talk/index.ts';
+import type { Item, Job, JobState } from '../jobs/types.ts';
+import { amount, thingText } from '../talk/index.ts';
 import { Sheet } from './sheet.ts';
 
 /** What has still to be walked through: all but what was signed off or dropped, by area, in order of number. */
@@ -31,23 +31,20 @@ export function shopping(job: Job, state: JobState): Promise<Buffer> {
   const day = state.asOf.slice(0, 10);
   const sheet = new Sheet(`Shopping list, ${job.name}`, day);
   sheet.head(job.name, `Shopping list of ${dayText(day)}`);
-  const lines = state.order.filter((l) => l.state !== 'bought');
+  const lines = state.order.filter((l) => l.state === 'to buy' || l.state === 'ordered');
   if (!lines.length) sheet.words('Nothing to buy.');
   for (const [counter, here] of grouped(lines, (l) => l.counter)) {
     sheet.group(counter);
     for (const line of here)
       sheet.line({
         lead: line.quantity === null ? 'How many?' : amount(line),
-        words: thingText(line),
+        words: [thingText(line), ...line.specs].join(', '),
         notes: [line.state === 'ordered' ? 'on order' : '', line.because].filter(Boolean),
         ticked: false,
       });
   }
   return sheet.finish();
 }
-
-const thingText = (line: OrderLine) =>
-  [line.item, line.size && !line.item.includes(line.size) ? line.size : '', ...line.specs].filter(Boolean).join(', ');
 
 function notesOf(item: Item, day: string): string[] {
   return [

@@ -47,7 +47,7 @@ export interface Store {
   /** The firm's price list as it was sent, in place of the one before. */
   putCatalogue(text: string, keptAt: string): Promise<void>;
   catalogue(): Promise<{ text: string; keptAt: string } | null>;
-  /** One mail a job, day and set of recipients; false where it stands already. */
+  /** Keeps a mail once; false where its id stands already. */
   putMail(mail: MailRow): Promise<boolean>;
   mail(id: string): Promise<MailRow | null>;
   dueMail(now: string): Promise<MailRow[]>;
@@ -302,11 +302,7 @@ function storeOn(knex: Knex): Store {
       return row ? { text: row.text, keptAt: row.kept_at } : null;
     },
     async putMail(mail) {
-      const [inserted] = await knex('mail')
-        .insert(mailRecord(mail))
-        .onConflict(['job_id', 'day', 'recipients'])
-        .ignore()
-        .returning('id');
+      const [inserted] = await knex('mail').insert(mailRecord(mail)).onConflict('id').ignore().returning('id');
       return Boolean(inserted);
     },
     async mail(id) {

@@ -93,6 +93,13 @@ const MIGRATIONS: readonly Migration[] = [
       });
     },
   },
+  {
+    // A day told again in other words is a mail of its own; the id, made of what is in it, keeps each one single.
+    name: '005-mail-of-other-words',
+    async up(knex) {
+      await knex.schema.alterTable('mail', (t) => t.dropUnique(['job_id', 'day', 'recipients']));
+    },
+  },
 ];
 
 /** Hands the list to knex; nothing is read from disk, so a bundled server migrates too. */

@@ -1,8 +1,9 @@
 import Fraction from 'fraction.js';
-import { plain } from '../../parser/quantities/format.ts';
-import type { Command, Fact } from '../../parser/types.ts';
+import { lengthText, plain } from '../../parser/quantities/format.ts';
+import type { Command, Fact, Material, MaterialStatus } from '../../parser/types.ts';
 import type { Reply } from '../http/api.ts';
 import type { Check, Item, JobState, OrderLine } from '../jobs/types.ts';
+import { areaOf, goodsWord, isReady, moneyWords, taskWords, unitWord, whenWords } from './wording.ts';
 
 type Line = Reply['lines'][number];
 
@@ -17,64 +18,15 @@ export function replyTo(before: JobState, after: JobState, noteId: string, facts
   return { noteId, facts, lines, ask, unread: false };
 }
 
-const CLOSED: Partial<Record<Item['state'], string>> = { dropped: 'Dropped', 'signed off': 'Signed off' };
-
 function changes(before: JobState, after: JobState, facts: readonly Fact[]): Line[] {
-  const was = new Map(before.items.map((i) => [i.key, i]));
-  const out: Line[] = [];
-  for (const item of after.items) {
-    const old = was.get(item.key);
-    const text = itemText(item);
-    if (!old)
-      out.push(
-        live(item)
-          ? { kind: 'opened', text: `New: ${text}`, item: item.number }
-          : { kind: 'closed', text: `Done: ${text}`, item: item.number },
-      );
-    else if (live(old) && !live(item))
-      out.push({
-        kind: 'closed',
-        text: `${CLOSED[item.state] ?? 'Done'}: ${text}`,
-        item: item.number,
-      });
-    else if (old.state !== 'signed off' && item.state === 'signed off')
-      out.push({ kind: 'closed', text: `Signed off: ${text}`, item: item.number });
-    else if (!live(old) && live(item)) out.push({ kind: 'opened', text: `Open again: ${text}`, item: item.number });
-    else if (old.who !== item.who && item.history.at(-1)?.what.startsWith('given to'))
-      out.push({ kind: 'changed', text: `Given to ${item.who}: no. ${item.number}: ${text}`, item: item.number });
-    else if (old.history.length !== item.history.length)
-      out.push({
-        kind: 'changed',
-        text: `${item.history.at(-1)?.what === 'said again' ? 'The same as' : 'Added to'} no. ${item.number}: ${text}`,
-        item: item.number,
-      });
-  }
-  const had = new Map(before.order.map((l) => [l.key, l]));
-  for (const line of after.order) {
-    const old = had.get(line.key);
-    if (!old) out.push({ kind: 'buy', text: `To buy: ${orderText(line)}`, item: null });
-    else if (old.quantity !== line.quantity)
-      out.push({ kind: 'buy', text: `To buy is now ${orderText(line)} (was ${amount(old)})`, item: null });
-  }
-  for (const line of before.order)
-    if (!after.order.some((l) => l.key === line.key))
-      out.push({ kind: 'buy', text: `Off the order: ${line.item}`, item: null });
-  const told = new Set(before.checks.map(checkText));
-  for (const check of after.checks)
-    if (!told.has(checkText(check))) out.push({ kind: 'check', text: checkText(check), item: check.item });
-  for (const plan of after.early)
-    if (!before.early.some((e) => e.task === plan.task && e.plannedOn === plan.plannedOn && e.readyOn === plan.readyOn))
-      out.push({
-        kind: 'caution',
-        text: `Too early: ${plan.task} on ${plan.plannedOn}. It waits for ${plan.waitingFor}: ready ${plan.readyOn}.`,
-        item: plan.item,
-      });
-  for (const caution of after.cautions)
-    if (!before.cautions.some((c) => c.hazard === caution.hazard))
-      out.push({ kind: 'caution', text: caution.text, item: caution.items[0] ?? null });
-  const measured = facts.filter((f) => f.kind === 'measurement').length;
-  if (measured)
-    out.push({ kind: 'changed', text: `${measured} measurement${measured > 1 ? 's' : ''} kept`, item: null });
+  const out = [
+    ...itemLines(before, after),
+    ...orderLines(before, after, facts),
+    ...stockLines(before, after, facts),
+    ...checkLines(before, after),
+    ...cautionLines(before, after),
+    ...noted(facts),
+  ];
   if (!out.length)
     out.push({
       kind: 'answer',
@@ -86,38 +38,159 @@ function changes(before: JobState, after: JobState, facts: readonly Fact[]): Lin
     : out;
 }
 
+const CLOSED: Partial<Record<Item['state'], string>> = { dropped: 'Dropped', 'signed off': 'Signed off' };
+
+function itemLines(before: JobState, after: JobState): Line[] {
+  const was = new Map(before.items.map((i) => [i.key, i]));
+  const today = after.asOf.slice(0, 10);
+  return after.items.flatMap((item): Line[] => {
+    const old = was.get(item.key);
+    const text = itemText({ ...item, task: taskWords(item.task) }, today);
+    const line = (kind: Line['kind'], words: string): Line[] => [
+      { kind, text: `${words}: ${text}`, item: item.number },
+    ];
+    const closed = CLOSED[item.state] ?? (item.problem === null ? 'Done' : 'Fixed');
+    // What was never on the list needs no number.
+    if (!old) return live(item) ? line('opened', `New, no. ${item.number}`) : line('closed', closed);
+    if (live(old) && !live(item)) return line('closed', `${closed}, no. ${item.number}`);
+    if (old.state !== 'signed off' && item.state === 'signed off') return line('closed', `${closed}, no. ${item.number}`);
+    if (!live(old) && live(item)) return line('opened', `Open again, no. ${item.number}`);
+    if (old.who !== item.who && item.history.at(-1)?.what.startsWith('given to'))
+      return line('changed', `Given to ${item.who}, no. ${item.number}`);
+    if (old.history.length === item.history.length) return [];
+    return line(
+      'changed',
+      `${item.history.at(-1)?.what === 'said again' ? 'The same as' : 'Added to'} no. ${item.number}`,
+    );
+  });
+}
+
+/** Why goods left the order, as the note told it. */
+const offOrder: Partial<Record<MaterialStatus, string>> = {
+  bought: 'Bought, off the order',
+  ordered: 'On order',
+  have: 'On hand, off the order',
+};
+
+function orderLines(before: JobState, after: JobState, facts: readonly Fact[]): Line[] {
+  const had = new Map(before.order.map((l) => [l.key, l]));
+  const kept = new Set(after.order.map((l) => l.key));
+  const buy = (text: string): Line => ({ kind: 'buy', text, item: null });
+  const why = (line: OrderLine) => {
+    const told = facts.find((f): f is Material => f.kind === 'material' && f.item === line.item);
+    return (told && offOrder[told.status]) ?? 'Off the order';
+  };
+  return [
+    ...after.order.flatMap((line) => {
+      const old = had.get(line.key);
+      if (!old) return buy(`To buy: ${orderText(line)}`);
+      return old.quantity === line.quantity ? [] : buy(`To buy is now ${orderText(line)} (was ${amount(old)})`);
+    }),
+    ...before.order.filter((line) => !kept.has(line.key)).map((line) => buy(`${why(line)}: ${orderText(line)}`)),
+  ];
+}
+
+/** What is left in the van, where the note told of having, using or returning it. */
+function stockLines(before: JobState, after: JobState, facts: readonly Fact[]): Line[] {
+  const told = new Set(
+    facts.flatMap((f) => (f.kind === 'material' && /^(?:have|used|returned)$/.test(f.status) ? f.item : [])),
+  );
+  const was = new Map(before.onHand.map((h) => [`${h.item} ${h.size}`, h.quantity]));
+  return after.onHand
+    .filter((h) => told.has(h.item) && was.get(`${h.item} ${h.size}`) !== h.quantity)
+    .map((h) => ({ kind: 'changed', text: `On hand now: ${orderText(h)}`, item: null }));
+}
+
+function checkLines(before: JobState, after: JobState): Line[] {
+  const told = new Set(before.checks.map(checkText));
+  return after.checks.flatMap((check): Line[] =>
+    told.has(checkText(check)) ? [] : [{ kind: 'check', text: checkText(check), item: check.item }],
+  );
+}
+
+function cautionLines(before: JobState, after: JobState): Line[] {
+  const planned = (plan: JobState['early'][number]) => `${plan.task} ${plan.plannedOn} ${plan.readyOn}`;
+  const early = new Set(before.early.map(planned));
+  const hazards = new Set(before.cautions.map((c) => c.hazard));
+  return [
+    ...after.early.flatMap((plan): Line[] =>
+      early.has(planned(plan))
+        ? []
+        : [
+            {
+              kind: 'caution',
+              text: `Too early: ${plan.task} on ${plan.plannedOn}. It waits for ${plan.waitingFor}: ready ${plan.readyOn}.`,
+              item: plan.item,
+            },
+          ],
+    ),
+    ...after.cautions.flatMap((caution): Line[] =>
+      hazards.has(caution.hazard) ? [] : [{ kind: 'caution', text: caution.text, item: caution.items[0] ?? null }],
+    ),
+  ];
+}
+
+const MOST_SIZES = 4;
+
+/** The line begins with that word already. */
+export const decided = (what: string): string => what.replace(/^decided (?:on |to |that )?/, '');
+
+/** What changes no line of the list and is kept all the same, read back so that a wrong number is seen. */
+function noted(facts: readonly Fact[]): Line[] {
+  const kept = (text: string): Line => ({ kind: 'changed', text, item: null });
+  const sizes = new Map<string, string[]>();
+  for (const f of facts)
+    if (f.kind === 'measurement') sizes.set(f.of, [...(sizes.get(f.of) ?? []), lengthText(f.exact, f.unit)]);
+  const told = [...sizes].slice(0, MOST_SIZES).map(([of, values]) => `${of} ${values.join(' x ')}`);
+  if (sizes.size > MOST_SIZES) told.push(`and ${sizes.size - MOST_SIZES} more`);
+  return [
+    ...(told.length ? [kept(`Measured: ${told.join('; ')}`)] : []),
+    ...facts.flatMap((f) => {
+      if (f.kind === 'decision') return kept(`Decided: ${decided(f.what)}`);
+      if (f.kind === 'spending') return kept(`Spent: ${moneyWords(f.amount, f.currency)}`);
+      return [];
+    }),
+  ];
+}
+
 /** `guard height: does not fit. 34 in against 36 in (IRC R312.1.2)`; what must be known where it cannot be said. */
 export const checkText = ({ of, result, figure, limit, source, missing }: Check): string =>
   result === 'cannot say'
     ? `${of}: cannot say without ${missing}${figure && ` (${figure} so far${limit && `, limit ${limit}`})`} (${source})`
     : `${of}: ${result}. ${figure} against ${limit} (${source})`;
 
-export const itemText = (item: Item) =>
-  `${item.task}${item.area ? ` (${item.area})` : ''}${item.who ? `, ${item.who}` : ''}${item.readyOn ? `, ready ${item.readyOn}` : item.due ? `, by ${item.due}` : ''}`;
+/** `plane door (hall), Luis, by 2026-05-15`; days that are past are not told, but for one that was missed. */
+export const itemText = (item: Item, today: string): string =>
+  [
+    `${item.task}${areaOf(item) ? ` (${item.area})` : ''}`,
+    ...(item.who ? [item.who] : []),
+    ...(live(item) ? whenWords(item, today) : []),
+  ].join(', ');
+
+type Goods = Pick<OrderLine, 'item' | 'size' | 'quantity' | 'unit'>;
+
+const overOne = (goods: Pick<Goods, 'quantity'>) => new Fraction(goods.quantity ?? 1).compare(1) > 0;
 
 /** `2 bags`, `3`, `some` where nobody said how many. */
-export const amount = (line: Pick<OrderLine, 'quantity' | 'unit'>) =>
-  line.quantity === null
+export const amount = (goods: Pick<Goods, 'quantity' | 'unit'>): string =>
+  goods.quantity === null
     ? 'some'
-    : `${plain(new Fraction(line.quantity))} ${line.unit === null || line.unit === 'each' ? '' : plural(line)}`.trim();
-const plural = ({ quantity, unit }: Pick<OrderLine, 'quantity' | 'unit'>) =>
-  new Fraction(quantity ?? 1).compare(1) > 0 &&
-  /^(?:bag|box|roll|tube|sheet|can|tub|tin|bucket|bundle|stick|pack|case|gallon|pail|kit|coil|length)$/.test(unit ?? '')
-    ? unit === 'box'
-      ? 'boxes'
-      : `${unit}s`
-    : (unit ?? '');
+    : `${plain(new Fraction(goods.quantity))} ${goods.unit === null || goods.unit === 'each' ? '' : unitWord(goods.unit, overOne(goods))}`.trim();
 
-/** `3 bags thinset`, `2 gfci, 20 A`. */
-export const orderText = (line: OrderLine) =>
-  `${amount(line)} ${line.item}${line.size && !line.item.includes(line.size) ? `, ${line.size}` : ''}`.trim();
+/** `deck boards, 12 ft` for four of them. */
+export const thingText = (goods: Goods): string =>
+  `${goodsWord(goods.item, goods.unit, overOne(goods))}${goods.size && !goods.item.includes(goods.size) ? `, ${goods.size}` : ''}`;
+
+/** `3 bags thinset`, `4 deck boards, 12 ft`. */
+export const orderText = (goods: Goods): string => `${amount(goods)} ${thingText(goods)}`;
 
 function answer(state: JobState, asked: Command): Line[] {
+  const today = state.asOf.slice(0, 10);
   const about = asked.about?.replace(/\?$/, '').toLowerCase() ?? null;
   const within = (item: Item) => !about || (item.area ?? '').toLowerCase().includes(about) || item.task.includes(about);
   const items = (chosen: Item[], none: string): Line[] =>
     chosen.length
-      ? chosen.map((item) => ({ kind: 'answer', text: `${item.number}. ${itemText(item)}`, item: item.number }))
+      ? chosen.map((item) => ({ kind: 'answer', text: `${item.number}. ${itemText(item, today)}`, item: item.number }))
       : [{ kind: 'answer', text: none, item: null }];
   switch (asked.question) {
     case 'order': {
@@ -135,13 +208,13 @@ function answer(state: JobState, asked: Command): Line[] {
       );
     case 'ready':
       return items(
-        state.items.filter((i) => i.state === 'open' && within(i)),
+        state.items.filter((i) => isReady(i, today) && within(i)),
         'Nothing is ready.',
       );
     case 'measurements':
       return state.measurements.slice(-12).map((m) => ({
         kind: 'answer',
-        text: `${m.of}: ${plain(new Fraction(m.exact))} ${m.unit ?? ''}`.trim(),
+        text: `${m.of}: ${lengthText(m.exact, m.unit)}`,
         item: null,
       }));
     default:

@@ -5,6 +5,8 @@ import { type House, JOB, NOW, openBrowser, openHouse, PHONE } from './house.ts'
 /** What the page finds in place of the browser's own voice and ear: a test hears the one and speaks to the other. */
 interface Stub {
   spoken: string[];
+  /** Lines that are still to be spoken. */
+  readonly left: number;
   /** Ends the line that is being spoken. */
   hush(): void;
   /** Is it listening now? */
@@ -31,6 +33,9 @@ beforeEach(async () => {
     const stub: Stub = {
       spoken: [],
       open: false,
+      get left() {
+        return queue.length;
+      },
       hush: () => queue.shift()?.onend?.(),
       hear: () => {},
       fall: () => {},
@@ -128,6 +133,15 @@ it('reads a reply, and the briefing before going back', async () => {
   const spoken = (await stub((s) => s.spoken)).join(' ');
   expect(spoken).toMatch(/\d+ ready\./);
   expect(spoken).toMatch(/To bring\./);
+  // What is ready comes before what is not yet.
+  expect(spoken.indexOf('Not yet.')).toBeGreaterThan(spoken.indexOf('ready.'));
+  const stop = page.getByRole('button', { name: 'Stop reading' });
+  await stop.click();
+  await page.getByRole('button', { name: 'Read aloud' }).click();
+  await stop.waitFor();
+  // Leaving the screen ends it.
+  await page.click('a[href="#day"]');
+  await soon(() => stub((s) => s.left)).toBe(0);
 });
 
 it('writes live words where they are switched on, and sends them', async () => {
@@ -137,6 +151,6 @@ it('writes live words where they are switched on, and sends them', async () => {
   await page.getByRole('button', { name: 'Listen' }).click();
   await stub((s) => s.hear('need four joist hangers'));
   await soon(() => page.locator('.heard').textContent()).toBe('need four joist hangers');
-  await page.getByRole('button', { name: 'Stop and send' }).click();
+  await page.getByRole('button', { name: 'Stop, send' }).click();
   await page.locator('.slip', { hasText: 'need four joist hangers' }).locator('.fact').first().waitFor();
 });

@@ -94,6 +94,21 @@ describe('punch list', () => {
     expect(await page.locator('dialog .history q').first().textContent()).toContain('Shutoff valve is seized');
   });
 
+  it('shows one area, what is ready there first, with what it waits for and its age', async () => {
+    await open('list');
+    expect(await page.locator('.list .area h2').allTextContents()).toEqual(['laundry', 'back porch', 'hall']);
+    await page.getByLabel('Area shown').selectOption({ value: 'laundry' });
+    expect(await page.locator('.list .area h2').allTextContents()).toEqual(['laundry']);
+    const lines = await page.locator('.item .task-notes').allTextContents();
+    const waits = lines.findIndex((line) => line.startsWith('waiting'));
+    expect(lines.slice(0, waits).every((line) => line.startsWith('ready'))).toBe(true);
+    expect(lines[waits]).toMatch(/waits for .*ready tomorrow.*1 day old/);
+    expect(lines.join()).toMatch(/2 days old/);
+    await page.getByRole('button', { name: /^Waiting/ }).click();
+    expect(await page.locator('.item').count()).toBe(lines.length - waits);
+    await page.getByLabel('Area shown').selectOption({ label: 'Every area' });
+  });
+
   it('moves an item to another area', async () => {
     await open('list');
     await page.locator('.task', { hasText: 'rail post' }).click();
@@ -120,10 +135,24 @@ describe('order and day', () => {
     await open('order');
     const screws = page.locator('.item', { hasText: 'deck screws' });
     expect(await screws.locator('.because').textContent()).not.toBe('');
-    await screws.locator('.tick').click();
+    await screws.locator('.t-bought').click();
     await expect
       .poll(async () => (await house.store.entries(JOB.id)).at(-1)?.what)
       .toMatchObject({ kind: 'setOrder', state: 'bought' });
+  });
+
+  it('marks a line as there already, and no longer asks for it', async () => {
+    await open('order');
+    const screws = page.locator('.item', { hasText: 'deck screws' });
+    await screws.locator('.t-have').click();
+    await soon(() => screws.locator('.t-have').getAttribute('aria-pressed')).toBe('true');
+    await soon(async () => (await house.store.entries(JOB.id)).at(-1)?.what).toMatchObject({ state: 'have' });
+    await page.click('a[href="#trip"]');
+    await page.waitForSelector('.trip');
+    expect(await page.locator('.trip').textContent()).not.toMatch(/1 box deck screws/);
+    await page.click('a[href="#order"]');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await soon(() => screws.locator('.t-have').getAttribute('aria-pressed')).toBe('false');
   });
 
   it('shows the e-mail and says that it became a file', async () => {
@@ -182,11 +211,11 @@ describe('no signal', () => {
     await open('talk');
     await house.away();
     await page.getByRole('button', { name: 'Record' }).click();
-    await page.getByRole('button', { name: 'Stop and send' }).waitFor();
+    await page.getByRole('button', { name: 'Stop, send' }).waitFor();
     await page.setInputFiles('input[type=file]', { name: 'wall.png', mimeType: 'image/png', buffer: iconPng(64) });
     await page.waitForSelector('.file:has-text("(1)")');
     await page.waitForTimeout(1200);
-    await page.getByRole('button', { name: 'Stop and send' }).click();
+    await page.getByRole('button', { name: 'Stop, send' }).click();
     await soon(unsent).toBe('3');
     const slip = page.locator('.slip', { has: page.locator('.not-sent') });
     expect(await slip.locator('audio').getAttribute('src')).toMatch(/^blob:/);
@@ -208,18 +237,38 @@ describe('no signal', () => {
   it('lets a recording be typed up later, as of the moment at which it was spoken', async () => {
     await open('talk');
     await page.getByRole('button', { name: 'Record' }).click();
-    await page.getByRole('button', { name: 'Stop and send' }).waitFor();
+    await page.getByRole('button', { name: 'Stop, send' }).waitFor();
     await page.waitForTimeout(1200);
-    await page.getByRole('button', { name: 'Stop and send' }).click();
+    await page.getByRole('button', { name: 'Stop, send' }).click();
     await soon(unsent).toBe('0');
     await context.clock.setFixedTime(new Date('2026-05-13T22:00:00Z'));
+    await soon(() => page.locator('.slip .reply').last().textContent()).toMatch(/waits to be typed or heard/);
+    await page.getByRole('button', { name: '1 recording to type' }).click();
+    await page.fill('.type-up textarea', 'Need one bag');
+    await page.getByRole('button', { name: 'Later' }).click();
+    // Half typed words are there when it is taken up again, also on a page opened anew.
+    await page.reload();
     await page.getByRole('button', { name: 'Type what it says' }).click();
+    await soon(() => page.inputValue('.type-up textarea')).toBe('Need one bag');
+    await soon(() => page.evaluate(() => document.querySelector<HTMLAudioElement>('.type-up audio')!.readyState)).toBe(
+      4,
+    );
+    await page.locator('.type-up textarea').press('F2');
+    await page.getByRole('button', { name: 'Stop', exact: true }).waitFor();
+    await page.getByRole('button', { name: 'Slower' }).click();
+    expect(await page.evaluate(() => document.querySelector<HTMLAudioElement>('.type-up audio')!.playbackRate)).toBe(
+      0.7,
+    );
     await page.fill('.type-up textarea', 'Need one bag of mortar.');
     await page.click('.type-up [type=submit]');
     await soon(async () => (await house.store.notes(JOB.id)).length).toBe(7);
     const [spoken, typed] = (await house.store.notes(JOB.id)).slice(-2);
     expect(spoken!.recordingId).not.toBeNull();
     expect(typed).toMatchObject({ recordingId: spoken!.recordingId, saidAt: spoken!.saidAt });
+    // It waits no more, and its sound is with its words.
+    await soon(() => page.locator('.unheard').count()).toBe(0);
+    await soon(() => page.locator('.slip', { hasText: 'one bag of mortar' }).locator('audio').count()).toBe(1);
+    expect(await page.locator('.slip', { hasText: 'Recording, not typed' }).count()).toBe(0);
   });
 
   it('keeps a tick made without signal and sends it later', async () => {

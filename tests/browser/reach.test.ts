@@ -4,6 +4,7 @@ import { gzipSync } from 'node:zlib';
 import type { Result } from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { unheardText } from '../../server/voice/unheard.ts';
 import { type House, JOB, NOW, openBrowser, openHouse, PHONE, TABLET } from './house.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -15,6 +16,16 @@ let bare: House;
 
 beforeAll(async () => {
   [browser, full, bare] = await Promise.all([openBrowser(), openHouse(), openHouse({ notes: false })]);
+  const note = {
+    saidAt: '2026-05-13T15:00:00',
+    text: unheardText,
+    recordingId: '01970000-0000-7000-8000-000000000200',
+  };
+  await fetch(`${full.url}/api/jobs/${JOB.id}/notes/01970000-0000-7000-8000-000000000199`, {
+    method: 'PUT',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify(note),
+  });
 });
 afterAll(async () => {
   await browser?.close();
@@ -139,6 +150,7 @@ it('opens a sheet that axe finds no fault in, and gives the focus back', async (
 it.each([
   ['a fact', 'talk', '.fact'],
   ['a word', 'setup', '.words-taught + button'],
+  ['a recording to type', 'talk', '.unheard'],
   ['going through aloud', 'list', '.list > .row button'],
 ])('opens the sheet of %s, light and dark, without a fault that axe finds', async (_what, screen, opener) => {
   for (const dark of [false, true])

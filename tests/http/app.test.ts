@@ -3,6 +3,7 @@ import type { Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { readNote } from '../../parser/index.ts';
 import { makeApp } from '../../server/http/app.ts';
@@ -212,11 +213,11 @@ describe('the day’s summary', () => {
   it('is previewed, and written as a file where no mail server is set', async () => {
     await call('PUT', notes('note-0001'), NOTE);
     const { body } = await call('GET', `/api/jobs/${ID}/summary?day=2026-05-13`);
-    expect(body.subject).toBe('Barn loft, 2026-05-13: 0 done, 1 open, 1 to buy');
+    expect(body.subject).toBe('Barn loft, Wed 13 May: 0 done, 1 open, 1 to buy');
     expect(body.delivery.way).toBe('file');
     const sent = await call('POST', `/api/jobs/${ID}/summary/send`, { day: '2026-05-13' });
     expect(existsSync(sent.body.path)).toBe(true);
-    expect(readFileSync(sent.body.path, 'utf8')).toContain('Subject: Barn loft, 2026-05-13');
+    expect(readFileSync(sent.body.path, 'utf8')).toContain('Subject: Barn loft, Wed 13 May');
   });
 });
 
@@ -225,5 +226,35 @@ describe('a data folder that cannot be written', () => {
     const file = join(folder, 'a-file');
     writeFileSync(file, 'where the folder should be');
     await expect(openStore(file)).rejects.toThrow();
+  });
+});
+
+describe('what comes to the phone', () => {
+  it('may load and run nothing from elsewhere', async () => {
+    const policy = (await fetch(`${url}/healthz`)).headers.get('content-security-policy') ?? '';
+    const rules = new Map(policy.split(';').map((rule) => [rule.split(' ')[0], rule.split(' ').slice(1).join(' ')]));
+    expect(rules.get('default-src')).toBe("'self'");
+    expect(rules.get('script-src')).toBe("'self'");
+    expect(rules.get('object-src')).toBe("'none'");
+    expect(policy).not.toMatch(/unsafe|https:|http:|\*/);
+  });
+
+  it('is packed where the browser takes that, and the same either way', async () => {
+    for (let k = 0; k < 9; k++) await call('PUT', notes(`note-000${k}`), NOTE);
+    writeFileSync(join(folder, 'app.js'), 'const a = 1;');
+    writeFileSync(join(folder, 'app.js.gz'), gzipSync('const a = 1;'));
+    const site = makeApp({} as Site, folder);
+    const other = site.listen(0, '127.0.0.1');
+    await new Promise((resolve) => other.once('listening', resolve));
+    const { port } = other.address() as AddressInfo;
+    for (const address of [`http://127.0.0.1:${port}/app.js`, `${url}/api/jobs/${ID}/notes`]) {
+      const [packed, plain] = await Promise.all(
+        ['gzip', 'identity'].map((encoding) => fetch(address, { headers: { 'Accept-Encoding': encoding } })),
+      );
+      expect([packed!.headers.get('content-encoding'), plain!.headers.get('content-encoding')]).toEqual(['gzip', null]);
+      expect(packed!.headers.get('content-type')).toBe(plain!.headers.get('content-type'));
+      expect(await packed!.text()).toBe(await plain!.text());
+    }
+    await new Promise((resolve) => other.close(resolve));
   });
 });

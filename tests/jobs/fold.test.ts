@@ -158,6 +158,21 @@ describe('the order', () => {
       ['hinge', '2', 'bought'],
     ]);
   });
+
+  it.each(['bought', 'have', 'ordered'] as const)(
+    'a tick as %s meets what was wanted then, and not what is wanted later',
+    (state) => {
+      const tick = hand('h', at(2), { kind: 'setOrder', line: 'a/0', state });
+      const more = note('b', at(3), hinges(3, 'more'));
+      expect(order(note('a', at(1), hinges(2, 'plain')), tick, more)).toEqual([['hinge', '3', 'to buy']]);
+      expect(order(note('a', at(1), hinges(2, 'plain')), tick, note('b', at(3), hinges(2, 'plain')))).toEqual([
+        ['hinge', '2', state],
+      ]);
+      // Nobody had said how many: the tick was for what there was, a count said later is a new wish.
+      expect(order(note('a', at(1), material('hinge', null, 'need')), tick)).toEqual([['hinge', null, state]]);
+      expect(order(note('a', at(1), material('hinge', null, 'need')), tick, more)).toEqual([['hinge', '3', 'to buy']]);
+    },
+  );
 });
 
 describe('measurements', () => {

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { DayScreen } from './day/DayScreen.tsx';
 import { type Screen, useScreen, useShown } from './kit/hooks.ts';
-import { change, chooseJob, dropOffer, release, say } from './kit/model.ts';
+import { change, chooseJob, dropOffer, release } from './kit/model.ts';
 import { withPending } from './kit/pending.ts';
 import type { Parcel } from './kit/phoneStore.ts';
 import { isLive } from './kit/words.ts';
@@ -101,7 +101,6 @@ function NoJob({ reached }: { reached: boolean }) {
 
 async function undo(entry: string): Promise<void> {
   await change({ kind: 'undo', entry }, 'Taken back.');
-  say('Taken back.');
 }
 
 /** Always in sight: how much is only on this phone, and what the server would not take. */
@@ -121,12 +120,12 @@ function Unsent({
       {waiting > 0 && (
         <p>
           <strong>{waiting} not sent</strong>
-          {reached ? ', sending.' : '. No signal to the server: kept here, sent by itself later.'}
+          {reached ? ', sending.' : '. No signal: kept here, it goes out by itself.'}
         </p>
       )}
       {!waiting && !reached && (
         <p>
-          <strong>No signal to the server.</strong> This is how things stood; what you say is kept here and sent later.
+          <strong>No signal.</strong> This is how things stood; what you say is kept here and goes out by itself.
         </p>
       )}
       {trouble && <p class="trouble">{trouble}</p>}

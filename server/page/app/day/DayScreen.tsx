@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { JobView, SummaryView } from '../../../http/api.ts';
+import { moneyWords } from '../../../talk/wording.ts';
 import { letterPath, sendSummaryCall, summaryCall } from '../kit/calls.ts';
-import { dayWords, shortDay } from '../kit/clock.ts';
+import { clockOf, dayWords, shortDay } from '../kit/clock.ts';
 import { say } from '../kit/model.ts';
 import { capital, groupBy } from '../kit/words.ts';
 import { JobSoFar, Progress } from '../list/pictures.tsx';
@@ -12,6 +13,10 @@ export function DayScreen({ view }: { view: JobView }) {
   const days = [...new Set([view.today, ...logged])].sort().reverse();
   const [day, setDay] = useState(view.today);
   const log = view.state.days.find((d) => d.day === day);
+  const spent = view.state.spending
+    .filter((s) => s.on === day)
+    .map((s) => moneyWords(s.amount, s.currency))
+    .join(' and ');
   const decided = view.state.decisions.filter((d) => d.on === day).map((d) => d.what);
   return (
     <div class="day">
@@ -34,7 +39,7 @@ export function DayScreen({ view }: { view: JobView }) {
         <>
           <p>
             {log.notes} {log.notes === 1 ? 'note' : 'notes'}
-            {log.spent > 0 && `, ${log.spent} spent`}
+            {spent && `, ${spent} spent`}
           </p>
           <Told title="Done" lines={log.done} />
           <Told title="Found" lines={log.found} />
@@ -43,7 +48,7 @@ export function DayScreen({ view }: { view: JobView }) {
         </>
       )}
       <HowFar view={view} />
-      <Letter key={day} jobId={view.job.id} day={day} asOf={view.state.asOf} />
+      <Letter key={day} jobId={view.job.id} day={day} asOf={view.state.asOf} today={view.today} />
     </div>
   );
 }
@@ -83,7 +88,7 @@ function Told({ title, lines }: { title: string; lines: readonly string[] }) {
 }
 
 /** The e-mail as it would go out. Only the server can write it, so it is not there without signal. */
-function Letter({ jobId, day, asOf }: { jobId: string; day: string; asOf: string }) {
+function Letter({ jobId, day, asOf, today }: { jobId: string; day: string; asOf: string; today: string }) {
   const [summary, setSummary] = useState<SummaryView | null>(null);
   const [trouble, setTrouble] = useState(false);
   const [sending, setSending] = useState(false);
@@ -127,10 +132,24 @@ function Letter({ jobId, day, asOf }: { jobId: string; day: string; asOf: string
           : 'Nobody gets it yet: name someone in set-up. '}
         {summary.delivery.note}
       </p>
+      {summary.delivery.last && <Fared last={summary.delivery.last} today={today} />}
       <iframe class="letter-text" title="The e-mail" sandbox="" src={letterPath(jobId, day)} key={asOf} />
       <button type="button" class="primary" disabled={sending} onClick={() => void send()}>
         {summary.delivery.way === 'smtp' ? 'Send it now' : 'Write it to a file now'}
       </button>
     </section>
+  );
+}
+
+/** Whether the mail of these words is on its way. */
+function Fared({ last, today }: { last: NonNullable<SummaryView['delivery']['last']>; today: string }) {
+  if (last.state === 'sent') return <p>This one has gone out.</p>;
+  return (
+    <p class="problem">
+      {last.state === 'due' && last.nextAt
+        ? `Not taken by the mail server yet; tried again ${dayWords(last.nextAt.slice(0, 10), today)} at ${clockOf(last.nextAt)}.`
+        : 'Given up: the mail server will not take it. Put the cause right, then send it by hand.'}{' '}
+      {last.failure}
+    </p>
   );
 }

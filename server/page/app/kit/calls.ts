@@ -24,11 +24,11 @@ export class Refused extends Error {
 
 /**
  * One call to the server.
- * @throws {Refused} for an answer that is no success; whatever `fetch` throws where there is no answer at all.
+ * @throws {Refused} for an answer that is no success; another error where there is no answer at all.
  */
 export async function call<T>(method: string, path: string, body?: Blob | object): Promise<T> {
   const raw = body instanceof Blob;
-  const answer = await fetch(`/api/${path}`, {
+  const answer = await asked(`/api/${path}`, {
     method,
     ...(body && {
       headers: { 'content-type': raw ? body.type.split(';')[0] || 'application/octet-stream' : 'application/json' },
@@ -40,6 +40,15 @@ export async function call<T>(method: string, path: string, body?: Blob | object
   const problem = parsed(text) as Partial<ApiProblem> | null;
   const retry = problem?.retry ?? (answer.status >= 500 || answer.status === 408 || answer.status === 429);
   throw new Refused(answer.status, problem?.message ?? `The server answered ${answer.status}.`, retry);
+}
+
+async function asked(path: string, init: RequestInit): Promise<Response> {
+  try {
+    return await fetch(path, init);
+  } catch (cause) {
+    // Each browser has words of its own for this, and none that help.
+    throw new Error('The server does not answer. Try again where there is signal.', { cause });
+  }
 }
 
 function parsed(text: string): unknown {

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { now, type Shown, watch } from './model.ts';
+import { hush, now, type Shown, watch } from './model.ts';
 
 /** What the screens show, drawn again at each change. */
 export function useShown(): Shown {
@@ -19,6 +19,7 @@ export function useScreen(): Screen {
   useEffect(() => {
     const follow = () => {
       scrollTo(0, 0);
+      if (!now().said?.undo) hush();
       setScreen(screenOf(location.hash));
     };
     addEventListener('hashchange', follow);

@@ -1,6 +1,7 @@
 import { v7 as newId } from 'uuid';
 import type { Fact } from '../../../../parser/types.ts';
 import type { JobBrief, JobView, NewEntry, NewJob, NewNote, NewWord, Talk, TaughtWord } from '../../../http/api.ts';
+import { unheardText } from '../../../voice/unheard.ts';
 import { forgetCall, jobsCall, Refused, saveJobCall, talksCall, teachCall, viewCall, wordsCall } from './calls.ts';
 import { wallTime } from './clock.ts';
 import { type Delivered, discard, flush, keep, waiting } from './outbox.ts';
@@ -192,7 +193,9 @@ export interface With {
   /** Local wall time, where it was said earlier than it is sent. */
   saidAt?: string;
   /** Null for talk that names its own areas as it goes; left out, the one chosen on this phone. */
-  area?: null;
+  area?: string | null;
+  /** Who said it; left out, whoever speaks on this phone. */
+  by?: string | null;
 }
 
 /** Keeps a note on the phone with the time it was said, reads it here, and sends it as soon as that can be done. */
@@ -212,17 +215,17 @@ export async function sendNote(text: string, given: With = {}): Promise<void> {
   const note: NewNote = {
     saidAt: saidAt ?? wallTime(zoneOf(jobId)),
     text,
-    by: settings.by || null,
-    area: given.area === null ? null : settings.area || null,
+    by: given.by === undefined ? settings.by || null : given.by,
+    area: given.area === undefined ? settings.area || null : given.area,
     recordingId: sound?.id ?? recordingId,
     photoIds,
   };
   await post({ id, jobId, kind: 'note', note, parked: null });
-  say('Kept on this phone.');
+  say('Kept on this phone.', id);
   void readHere(id, note);
   await sync();
   const kept = shown.parcels.find((p) => p.id === id);
-  if (!kept) say('Sent.');
+  if (!kept) say('Sent.', id);
   else if (kept.parked !== null) say('Not taken; it is kept here.');
 }
 
@@ -237,9 +240,18 @@ export async function change(what: NewEntry['what'], words: string): Promise<voi
   await sync();
 }
 
+/** Words for the status line; after a while they make room again. */
 export function say(text: string, undo: string | null = null): void {
-  show({ said: { text, undo } });
+  const said = { text, undo };
+  show({ said });
+  setTimeout(() => shown.said === said && hush(), undo === null ? sayFor : undoFor);
 }
+
+/** Milliseconds: long enough to be read twice; long enough to see on another screen what a tap did. */
+const sayFor = 10_000;
+const undoFor = 120_000;
+
+export const hush = () => show({ said: null });
 
 export async function saveJob(id: string, job: NewJob): Promise<void> {
   await saveJobCall(id, job);
@@ -310,6 +322,3 @@ async function gatherCutRecordings(): Promise<void> {
     for (const { n } of mine) await db.delete('sound', [recordingId, n]);
   }
 }
-
-/** Stands for the words of a recording that nobody has typed yet. */
-export const unheardText = 'Recording, not typed yet.';

@@ -1,6 +1,7 @@
 import type { Fact } from '../../../../parser/types.ts';
 import type { JobView, NewEntry, Talk } from '../../../http/api.ts';
 import type { Item, OrderLine } from '../../../jobs/types.ts';
+import { withoutTyped } from '../../../voice/unheard.ts';
 import type { Parcel } from './phoneStore.ts';
 
 type Change = NewEntry['what'];
@@ -41,11 +42,12 @@ function factsNow(talk: Talk, changes: readonly Change[]): (Fact | null)[] {
 }
 
 function pendingChanges(parcels: readonly Parcel[], jobId: string): Change[] {
-  const entries = parcels.filter((p) => p.kind === 'entry' && p.jobId === jobId && p.parked === null);
-  const undone = new Set(
-    entries.map((p) => (p.kind === 'entry' && p.entry.what.kind === 'undo' ? p.entry.what.entry : '')),
-  );
-  return entries.flatMap((p) => (p.kind === 'entry' && !undone.has(p.id) ? [p.entry.what] : []));
+  const entries = parcels.flatMap((p) => (p.kind === 'entry' && p.jobId === jobId && p.parked === null ? [p] : []));
+  // The latest first: an undo that was itself undone takes nothing back.
+  const undone = new Set<string>();
+  for (const { id, entry } of [...entries].reverse())
+    if (entry.what.kind === 'undo' && !undone.has(id)) undone.add(entry.what.entry);
+  return entries.flatMap(({ id, entry }) => (undone.has(id) ? [] : [entry.what]));
 }
 
 /** A note of this phone, shown before the server has read it. */
@@ -83,6 +85,10 @@ export function talksShown(
     ];
   });
   const changes = pendingChanges(parcels, jobId);
-  const all = [...talks.map((talk): ShownTalk => ({ ...talk, unsent: null, facts: factsNow(talk, changes) })), ...mine];
-  return all.sort((a, b) => (a.saidAt < b.saidAt ? -1 : a.saidAt > b.saidAt ? 1 : 0));
+  const undone = new Set(changes.flatMap((change) => (change.kind === 'undo' ? change.entry : [])));
+  const all = [
+    ...talks.map((talk): ShownTalk => ({ ...talk, unsent: null, facts: factsNow(talk, changes) })),
+    ...mine,
+  ].map((talk) => (undone.has(talk.id) ? { ...talk, takenBack: true } : talk));
+  return withoutTyped(all).sort((a, b) => (a.saidAt < b.saidAt ? -1 : a.saidAt > b.saidAt ? 1 : 0));
 }

@@ -23,9 +23,11 @@ export interface Settings {
   liveWords: boolean;
   /** Text and draft that was not sent yet. */
   draft: string;
+  /** What was typed of recordings and not sent yet, by note. */
+  typing: Record<string, string>;
 }
 
-export const plainSettings: Settings = { jobId: null, by: '', area: '', liveWords: false, draft: '' };
+export const plainSettings: Settings = { jobId: null, by: '', area: '', liveWords: false, draft: '', typing: {} };
 
 interface Phone extends DBSchema {
   outbox: { key: string; value: Parcel };

@@ -1,40 +1,33 @@
 import type { Fact } from '../../../../parser/types.ts';
 import type { Item, OrderLine } from '../../../jobs/types.ts';
-import { dayWords } from './clock.ts';
+import { goodsWord, isReady, moneyWords, unitWord, whenWords } from '../../../talk/wording.ts';
+import { daysSpelt, dayWords } from './clock.ts';
 import { decimalOf } from './typedNumber.ts';
 
-/** `11/8` as a tape reads it: `1 3/8`. Denominators that no tape has are given as decimals. */
+/** `11/8` as a tape reads it: `1-3/8`. Denominators that no tape has are given as decimals. */
 export function fractionWords(exact: string): string {
   const [top = 0, bottom = 1] = exact.split('/').map(Number);
   if (bottom === 1) return String(top);
   if (![2, 3, 4, 8, 16, 32, 64].includes(bottom)) return String(Math.round((top / bottom) * 1000) / 1000);
   const whole = Math.trunc(top / bottom);
   const rest = `${Math.abs(top % bottom)}/${bottom}`;
-  return whole ? `${whole} ${rest}` : `${top < 0 ? '-' : ''}${rest}`;
+  return whole ? `${whole}-${rest}` : `${top < 0 ? '-' : ''}${rest}`;
 }
 
-/** Containers take an s when there is more than one; measures and their abbreviations never do. */
-const containers = new Set([
-  'bag',
-  'box',
-  'bucket',
-  'bundle',
-  'can',
-  'case',
-  'pack',
-  'pail',
-  'roll',
-  'sheet',
-  'stick',
-  'tube',
-]);
-
-/** `2 bags`, `1 box`, `41 5/8 in`; a count of single things has no unit. */
+/** `2 bags`, `1 box`, `41-5/8 in`; a count of single things has no unit. */
 export function quantityWords(exact: string, unit: string | null): string {
+  // From six feet up a tape is read in feet.
+  if (unit === 'in' && decimalOf(exact) >= 72) return feetWords(exact);
   const amount = fractionWords(exact);
   if (unit === null || unit === 'each') return amount;
-  const many = containers.has(unit) && decimalOf(exact) > 1;
-  return `${amount} ${unit}${many ? (unit === 'box' ? 'es' : 's') : ''}`;
+  return `${amount} ${unitWord(unit, decimalOf(exact) > 1)}`;
+}
+
+function feetWords(inches: string): string {
+  const [top = 0, bottom = 1] = inches.split('/').map(Number);
+  const feet = Math.floor(top / bottom / 12);
+  const rest = top - feet * 12 * bottom;
+  return rest ? `${feet} ft ${fractionWords(bottom === 1 ? String(rest) : `${rest}/${bottom}`)} in` : `${feet} ft`;
 }
 
 /** One word for the kind of fact, shown on its chip. */
@@ -72,7 +65,12 @@ export function factWords(fact: Fact, today: string): string {
   switch (fact.kind) {
     case 'material': {
       const amount = fact.exact === null ? '' : quantityWords(fact.exact, fact.unit);
-      return [amount, fact.item, fact.size && !fact.item.includes(fact.size) ? fact.size : '', ...fact.specs]
+      return [
+        amount,
+        goodsOf({ item: fact.item, unit: fact.unit, quantity: fact.exact }),
+        fact.size && !fact.item.includes(fact.size) ? fact.size : '',
+        ...fact.specs,
+      ]
         .filter(Boolean)
         .join(' ');
     }
@@ -93,7 +91,7 @@ export function factWords(fact: Fact, today: string): string {
     case 'decision':
       return fact.what;
     case 'spending':
-      return `${fact.amount} ${fact.currency}${fact.on ? `, ${fact.on}` : ''}`;
+      return `${moneyWords(fact.amount, fact.currency)}${fact.on ? `, ${fact.on}` : ''}`;
     case 'command':
       return fact.verb === 'ask'
         ? `asked: ${fact.question ?? 'list'}`
@@ -105,8 +103,20 @@ export function amountWords(line: Pick<OrderLine, 'quantity' | 'unit'>): string 
   return line.quantity === null ? 'how many?' : quantityWords(line.quantity, line.unit);
 }
 
+/** How an order line stands, in words. */
+export const stateWords = ({ state }: Pick<OrderLine, 'state'>): string => (state === 'have' ? 'on hand' : state);
+
+/** `deck boards` for four of them. */
+export const goodsOf = ({ item, unit, quantity }: Pick<OrderLine, 'item' | 'unit' | 'quantity'>): string =>
+  goodsWord(item, unit, quantity !== null && decimalOf(quantity) > 1);
+
 export const lineWords = (line: OrderLine) =>
-  [amountWords(line), line.item, line.size && !line.item.includes(line.size) ? line.size : '', line.specs.join(', ')]
+  [
+    amountWords(line),
+    goodsOf(line),
+    line.size && !line.item.includes(line.size) ? line.size : '',
+    line.specs.join(', '),
+  ]
     .filter(Boolean)
     .join(' ');
 
@@ -115,24 +125,23 @@ export function itemNotes(item: Item, today: string): string[] {
   const notes: string[] = [];
   if (item.who) notes.push(item.who);
   if (item.state === 'waiting' && item.waitingFor) notes.push(`waits for ${item.waitingFor}`);
-  if (item.readyOn && item.readyOn === item.due && item.due >= today)
-    return [...notes, `set for ${dayWords(item.due, today)}`];
-  if (item.readyOn && item.readyOn > today) notes.push(`ready ${dayWords(item.readyOn, today)}`);
-  if (item.due) notes.push(`${item.due < today && isLive(item) ? 'was due' : 'due'} ${dayWords(item.due, today)}`);
-  return notes;
+  return isLive(item) ? [...notes, ...whenWords(item, today).map((when) => daysSpelt(when, today))] : notes;
 }
+
+/** Ready is what can be worked on now; what is set for a later day is not. */
+export const stateWord = (item: Item, today: string): string =>
+  item.state !== 'open' ? item.state : isReady(item, today) ? 'ready' : 'later';
 
 export const isLive = (item: Item) => item.state === 'open' || item.state === 'waiting';
 
 export const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
 
-/** Ready first, then by when it can be worked on, then by number. */
-export function readyFirst(a: Item, b: Item): number {
-  const rank = (item: Item) => (item.state === 'open' ? 0 : item.state === 'waiting' ? 1 : 2);
-  return (
-    rank(a) - rank(b) || (a.readyOn ?? a.due ?? '9').localeCompare(b.readyOn ?? b.due ?? '9') || a.number - b.number
-  );
-}
+/** Ready first, what is due soonest before the rest; then by the day from which it can be worked on; then by number. */
+export const readyFirst = (today: string) => (a: Item, b: Item) => {
+  const rank = (item: Item) => (isReady(item, today) ? 0 : isLive(item) ? 1 : 2);
+  const day = (item: Item) => (isReady(item, today) ? null : item.readyOn) ?? item.due ?? '9';
+  return rank(a) - rank(b) || day(a).localeCompare(day(b)) || a.number - b.number;
+};
 
 /** Lines in the order in which their groups were first met. */
 export function groupBy<T>(lines: readonly T[], nameOf: (line: T) => string): [string, T[]][] {

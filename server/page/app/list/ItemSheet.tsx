@@ -3,7 +3,7 @@ import type { Item, ItemState } from '../../../jobs/types.ts';
 import { clockOf, dayWords } from '../kit/clock.ts';
 import { useModal, useShown } from '../kit/hooks.ts';
 import { change } from '../kit/model.ts';
-import { isLive, itemNotes } from '../kit/words.ts';
+import { isLive, itemNotes, stateWord } from '../kit/words.ts';
 import { Enclosures } from '../talk/Enclosures.tsx';
 import { SameAs } from './SameAs.tsx';
 
@@ -41,7 +41,7 @@ export function ItemSheet({ item, view, onClose }: { item: Item; view: JobView; 
         {item.number}. {item.task}
       </h2>
       <p class="task-notes">
-        <i>{item.state}</i>
+        <i>{stateWord(item, today)}</i>
         {[item.area ?? 'no area', ...itemNotes(item, today)].map((note) => (
           <span key={note}>{note}</span>
         ))}

@@ -1,21 +1,25 @@
 import { useState } from 'preact/hooks';
 import type { JobView } from '../../../http/api.ts';
 import type { Item } from '../../../jobs/types.ts';
+import { isReady } from '../../../talk/wording.ts';
 import { canSpeak } from '../kit/aloud.ts';
 import { paperPath } from '../kit/calls.ts';
 import { daysBetween, shortDay } from '../kit/clock.ts';
 import { change } from '../kit/model.ts';
-import { groupBy, isLive, itemNotes, readyFirst } from '../kit/words.ts';
+import { capital, groupBy, isLive, itemNotes, readyFirst, stateWord } from '../kit/words.ts';
 import { ItemSheet } from './ItemSheet.tsx';
 import { Progress } from './pictures.tsx';
 import { ReadThrough } from './ReadThrough.tsx';
 
-const filters = [
+const filters: readonly { name: string; keeps(item: Item, today: string): boolean }[] = [
   { name: 'Left', keeps: isLive },
-  { name: 'Ready', keeps: (item: Item) => item.state === 'open' },
-  { name: 'Waiting', keeps: (item: Item) => item.state === 'waiting' },
-  { name: 'Closed', keeps: (item: Item) => !isLive(item) },
-] as const;
+  { name: 'Ready', keeps: isReady },
+  { name: 'Waiting', keeps: (item, today) => isLive(item) && !isReady(item, today) },
+  { name: 'Closed', keeps: (item) => !isLive(item) },
+];
+
+const noArea = 'No area';
+const areaName = (item: Item) => item.area ?? noArea;
 
 /** The punch list by area, what can be worked on first. */
 export function ListScreen({ view }: { view: JobView }) {
@@ -23,7 +27,15 @@ export function ListScreen({ view }: { view: JobView }) {
   const [openKey, setOpenKey] = useState<string | null>(null);
   const [reading, setReading] = useState(false);
   const { items } = view.state;
-  const kept = items.filter(filters[filter]!.keeps).sort(readyFirst);
+  const { today } = view;
+  const [area, setArea] = useState('');
+  const here = area ? items.filter((item) => areaName(item) === area) : items;
+  const kept = here.filter((item) => filters[filter]!.keeps(item, today)).sort(readyFirst(today));
+  // As the job names its areas; what no area was said of comes last.
+  const areas = [...new Set([...view.job.areas, ...items.map((item) => item.area ?? ''), ''])]
+    .map((name) => name || noArea)
+    .filter((name) => name === area || items.some((item) => areaName(item) === name));
+  const groups = groupBy(kept, areaName).sort(([a], [b]) => areas.indexOf(a) - areas.indexOf(b));
   const opened = items.find((item) => item.key === openKey);
   return (
     <div class="list">
@@ -38,21 +50,34 @@ export function ListScreen({ view }: { view: JobView }) {
         <legend class="hidden">Show</legend>
         {filters.map(({ name, keeps }, k) => (
           <button key={name} type="button" aria-pressed={k === filter} onClick={() => setFilter(k)}>
-            {name} <b>{items.filter(keeps).length}</b>
+            {name} <b>{here.filter((item) => keeps(item, today)).length}</b>
           </button>
         ))}
       </fieldset>
+      {areas.length > 1 && (
+        <label class={area ? 'area-filter chosen' : 'area-filter'}>
+          <span class="hidden">Area shown</span>
+          <select value={area} onChange={(e) => setArea(e.currentTarget.value)}>
+            <option value="">Every area</option>
+            {areas.map((name) => (
+              <option key={name} value={name}>
+                {capital(name)}, {items.filter((item) => areaName(item) === name && isLive(item)).length} left
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
       {!kept.length && (
         <p class="empty">
-          {items.length ? 'Nothing here.' : 'Nothing on the list yet. What you say under Talk opens it.'}
+          {items.length ? 'Nothing of that kind here.' : 'Nothing on the list yet. What you say under Talk opens it.'}
         </p>
       )}
-      {groupBy(kept, (item) => item.area ?? 'No area').map(([area, here]) => (
-        <section key={area} class="area">
-          <h2>{area}</h2>
+      {groups.map(([name, lines]) => (
+        <section key={name} class="area">
+          <h2>{name}</h2>
           <ul class="items">
-            {here.map((item) => (
-              <ItemLine key={item.key} item={item} today={view.today} onOpen={() => setOpenKey(item.key)} />
+            {lines.map((item) => (
+              <ItemLine key={item.key} item={item} today={today} onOpen={() => setOpenKey(item.key)} />
             ))}
           </ul>
         </section>
@@ -76,8 +101,8 @@ export function ListScreen({ view }: { view: JobView }) {
       {opened && <ItemSheet item={opened} view={view} onClose={() => setOpenKey(null)} />}
       {reading && (
         <ReadThrough
-          items={items.filter(isLive).sort(readyFirst)}
-          today={view.today}
+          items={here.filter(isLive).sort(readyFirst(today))}
+          today={today}
           onClose={() => setReading(false)}
         />
       )}
@@ -94,7 +119,7 @@ function ItemLine({ item, today, onOpen }: { item: Item; today: string; onOpen: 
       live ? `No. ${item.number} done.` : `No. ${item.number} open again.`,
     );
   return (
-    <li class={`item s-${item.state.replace(' ', '-')}`}>
+    <li class={`item s-${item.state.replace(' ', '-')} ${stateWord(item, today)}`}>
       <button type="button" class="tick" aria-pressed={!live} onClick={() => void tick()}>
         <svg viewBox="0 0 24 24" aria-hidden="true">
           <rect x="2" y="2" width="20" height="20" />
@@ -110,11 +135,11 @@ function ItemLine({ item, today, onOpen }: { item: Item; today: string; onOpen: 
           {item.doubtful && <em> (is that right?)</em>}
         </span>
         <span class="task-notes">
-          <i>{item.state}</i>
+          <i>{stateWord(item, today)}</i>
           {itemNotes(item, today).map((note) => (
             <span key={note}>{note}</span>
           ))}
-          {live && age > 1 && <span>{age} days old</span>}
+          {live && age > 0 && <span>{age === 1 ? '1 day' : `${age} days`} old</span>}
         </span>
       </button>
     </li>

@@ -30,8 +30,8 @@ export function ReadThrough({ items, today, onClose }: { items: readonly Item[];
         ? [`Number ${item.number}. ${[item.task, item.area, ...itemNotes(item, today)].filter(Boolean).join(', ')}`]
         : ['That was all.'],
       // Not before, or it would hear the phone read "done" out of a task.
-      () => {
-        if (!item || left || !listens) return;
+      (finished) => {
+        if (!finished || !item || left || !listens) return;
         stop = listen((words) => {
           const said = /\b(done|next|skip)\W*$/i.exec(words)?.[1]?.toLowerCase();
           if (!said) return;

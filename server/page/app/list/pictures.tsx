@@ -43,6 +43,8 @@ const room = 44;
 
 const short = (task: string) => (task.length > room ? `${task.slice(0, room - 1)}…` : task);
 
+const told = { due: 'due', set: 'set for it', ready: 'ready' };
+
 /** The week from today: on which day each waiting or dated item can be worked on. */
 export function WeekPlan({ items, today }: { items: readonly Item[]; today: string }) {
   const days = Array.from({ length: columns }, (_, k) => dayAfter(today, k));
@@ -51,20 +53,19 @@ export function WeekPlan({ items, today }: { items: readonly Item[]; today: stri
     .flatMap((item) => {
       const from = item.readyOn && item.readyOn > today ? item.readyOn : item.due && !item.readyOn ? item.due : null;
       const column = from ? days.indexOf(from) : -1;
-      return column < 0 ? [] : [{ item, column, due: from === item.due && !item.readyOn }];
+      const word: keyof typeof told = item.readyOn === null ? 'due' : item.readyOn === item.due ? 'set' : 'ready';
+      return column < 0 ? [] : [{ item, column, word }];
     })
     .sort((a, b) => a.column - b.column || a.item.number - b.item.number);
   if (!planned.length) return null;
   const height = head + planned.length * tall + 4;
-  const told = planned
-    .map(
-      ({ item, column, due }) => `${shortDay(days[column]!)}, no. ${item.number} ${item.task}${due ? ' is due' : ''}`,
-    )
+  const words = planned
+    .map(({ item, column, word }) => `${shortDay(days[column]!)}, no. ${item.number} ${item.task} is ${told[word]}`)
     .join('; ');
   return (
     <figure class="week">
-      <figcaption>Becomes ready this week</figcaption>
-      <svg viewBox={`0 0 ${columns * wide} ${height}`} role="img" aria-label={`The week from today: ${told}`}>
+      <figcaption>This week: what becomes ready, is set or is due when</figcaption>
+      <svg viewBox={`0 0 ${columns * wide} ${height}`} role="img" aria-label={`The week from today: ${words}`}>
         {days.map((day, k) => (
           <g key={day}>
             <text x={k * wide + wide / 2} y={13} class="week-day">
@@ -75,7 +76,7 @@ export function WeekPlan({ items, today }: { items: readonly Item[]; today: stri
             </text>
           </g>
         ))}
-        {planned.map(({ item, column, due }, k) => {
+        {planned.map(({ item, column, word }, k) => {
           const y = head + k * tall;
           return (
             <g key={item.key}>
@@ -86,16 +87,16 @@ export function WeekPlan({ items, today }: { items: readonly Item[]; today: stri
               {days.slice(1).map((day, n) => (
                 <line key={day} x1={(n + 1) * wide} y1={y + 20} x2={(n + 1) * wide} y2={y + 36} class="week-rule" />
               ))}
-              {!due && column > 0 && <path class="week-wait" d={`M4 ${y + 28}H${column * wide}`} />}
+              {word === 'ready' && column > 0 && <path class="week-wait" d={`M4 ${y + 28}H${column * wide}`} />}
               <rect
-                class={due ? 'week-due' : 'week-ready'}
+                class={word === 'ready' ? 'week-ready' : 'week-due'}
                 x={column * wide + 2}
                 y={y + 20}
                 width={wide - 4}
                 height={16}
               />
-              <text x={column * wide + wide / 2} y={y + 32} class={due ? 'week-no due' : 'week-no'}>
-                {due ? 'due' : 'ready'}
+              <text x={column * wide + wide / 2} y={y + 32} class={word === 'ready' ? 'week-no' : 'week-no due'}>
+                {word}
               </text>
             </g>
           );

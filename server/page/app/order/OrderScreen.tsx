@@ -4,7 +4,16 @@ import { paperPath } from '../kit/calls.ts';
 import { daysSpelt, shortDay } from '../kit/clock.ts';
 import { change, say } from '../kit/model.ts';
 import { exactOf } from '../kit/typedNumber.ts';
-import { amountWords, fractionWords, groupBy, lineWords, quantityWords } from '../kit/words.ts';
+import {
+  amountWords,
+  capital,
+  fractionWords,
+  goodsOf,
+  groupBy,
+  lineWords,
+  quantityWords,
+  stateWords,
+} from '../kit/words.ts';
 import { OrderPrices } from './Prices.tsx';
 
 /** What has still to be got, by the counter that sells it. */
@@ -61,28 +70,20 @@ export function OrderScreen({ view }: { view: JobView }) {
 }
 
 function Line({ line, today }: { line: OrderLine; today: string }) {
-  const set = (state: OrderState) => change({ kind: 'setOrder', line: line.key, state }, `${line.item}: ${state}.`);
-  const got = line.state === 'bought';
+  const set = (state: OrderState) =>
+    change({ kind: 'setOrder', line: line.key, state }, `${capital(line.item)}: ${stateWords({ state })}.`);
   return (
     <li class={`item s-${line.state.replace(' ', '-')}`}>
-      <button type="button" class="tick" aria-pressed={got} onClick={() => void set(got ? 'to buy' : 'bought')}>
-        <svg viewBox="0 0 24 24" aria-hidden="true">
-          <rect x="2" y="2" width="20" height="20" />
-          {got && <path d="M6 12.5L10.5 17L18 7" />}
-        </svg>
-        <span class="hidden">
-          {got ? 'Not bought after all' : 'Bought'}: {line.item}
-        </span>
-      </button>
+      <Mark line={line} state="bought" onSet={set} />
       <details class="line">
         <summary>
           <span class="task-words">
-            <b class="amount">{amountWords(line)}</b> {line.item}
+            <b class="amount">{amountWords(line)}</b> {goodsOf(line)}
             {line.size && !line.item.includes(line.size) && `, ${line.size}`}
             {line.specs.length > 0 && `, ${line.specs.join(', ')}`}
           </span>
           <span class="task-notes">
-            {line.state !== 'to buy' && <i>{line.state}</i>}
+            {line.state !== 'to buy' && <i>{stateWords(line)}</i>}
             <span class="because">{daysSpelt(line.because, today)}</span>
           </span>
         </summary>
@@ -91,7 +92,7 @@ function Line({ line, today }: { line: OrderLine; today: string }) {
           onSubmit={(e) => {
             e.preventDefault();
             const quantity = exactOf(String(new FormData(e.currentTarget).get('quantity')));
-            if (quantity === null) say('Type a number, such as 3 or 2 1/2.');
+            if (quantity === null) say('Type a number, such as 3 or 2-1/2.');
             else
               void change({ kind: 'setOrder', line: line.key, quantity }, `${line.item}: ${fractionWords(quantity)}.`);
           }}
@@ -128,7 +129,33 @@ function Line({ line, today }: { line: OrderLine; today: string }) {
           </ol>
         )}
       </details>
+      <Mark line={line} state="have" onSet={set} />
     </li>
+  );
+}
+
+/** A box under each thumb: bought on the left, there already on the right. */
+function Mark({
+  line,
+  state,
+  onSet,
+}: {
+  line: OrderLine;
+  state: 'bought' | 'have';
+  onSet: (state: OrderState) => Promise<void>;
+}) {
+  const on = line.state === state;
+  return (
+    <button type="button" class={`tick t-${state}`} aria-pressed={on} onClick={() => void onSet(on ? 'to buy' : state)}>
+      <svg viewBox="0 0 24 24" aria-hidden="true">
+        <rect x="2" y="2" width="20" height="20" />
+        {on && <path d="M6 12.5L10.5 17L18 7" />}
+      </svg>
+      <span>
+        {state}
+        <span class="hidden">: {line.item}</span>
+      </span>
+    </button>
   );
 }
 

@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { JobView } from '../../../http/api.ts';
+import { unheardText } from '../../../voice/unheard.ts';
 import { useShown } from '../kit/hooks.ts';
-import { openJob, say, sendNote, settle, unheardText } from '../kit/model.ts';
+import { openJob, say, sendNote, settle } from '../kit/model.ts';
 import { canListen, listen } from './liveWords.ts';
 import { resized } from './photos.ts';
 import { canRecord, type Recorder, record } from './recorder.ts';
@@ -94,7 +95,7 @@ export function Composer({ view }: { view: JobView | null }) {
           void send();
         }}
       >
-        <div class="extras">
+        <div class={recorder ? 'extras at-work' : 'extras'}>
           <label class={settings.area ? 'area-pick chosen' : 'area-pick'}>
             <span class="hidden">Area of the next note</span>
             <select value={settings.area} onChange={(e) => void settle({ area: e.currentTarget.value })}>
@@ -128,7 +129,7 @@ export function Composer({ view }: { view: JobView | null }) {
               aria-pressed={recorder !== null}
               onClick={() => (recorder ? void send() : void startRecording())}
             >
-              {recorder ? 'Stop and send' : 'Record'}
+              {recorder ? 'Stop, send' : 'Record'}
             </button>
           )}
           {settings.liveWords && canListen() && (
@@ -142,7 +143,7 @@ export function Composer({ view }: { view: JobView | null }) {
                 else setHeard({ words: '', stop: listen((words) => setHeard((h) => h && { ...h, words })) });
               }}
             >
-              {heard ? 'Stop and send' : 'Listen'}
+              {heard ? 'Stop, send' : 'Listen'}
             </button>
           )}
         </div>

@@ -43,7 +43,7 @@ function Sound(source: Source) {
 }
 
 /** Where to load from; a blob's address is given back when it is no longer shown. */
-function useSource({ path, here }: Source): string | undefined {
+export function useSource({ path, here }: Source): string | undefined {
   const [address, setAddress] = useState<string>();
   useEffect(() => {
     if (!here) return;

@@ -190,8 +190,8 @@ function Amount({ exact, unit }: { exact: string | null; unit: string | null }) 
           name="amount"
           defaultValue={exact === null ? '' : fractionWords(exact)}
           inputMode="text"
-          pattern="\s*-?(\d+\s+\d+/\d+|\d+/\d+|\d*\.?\d+)\s*"
-          title="A number: 3, 2.5 or 1 3/8"
+          pattern="\s*-?(\d+(\s+|\s*-\s*)\d+/\d+|\d+/\d+|\d*\.?\d+)\s*"
+          title="A number: 3, 2.5 or 1-3/8"
         />
       </label>
       <label>

@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
 import type { Fact } from '../../../../parser/types.ts';
 import type { JobView, Reply } from '../../../http/api.ts';
-import { canSpeak, readAloud } from '../kit/aloud.ts';
+import { isUnheard } from '../../../voice/unheard.ts';
 import { clockOf, daysSpelt } from '../kit/clock.ts';
-import { sendNote, unheardText } from '../kit/model.ts';
 import type { ShownTalk } from '../kit/pending.ts';
 import type { Parcel } from '../kit/phoneStore.ts';
+import { ReadAloud } from '../kit/ReadAloud.tsx';
 import { factWords, kindWord } from '../kit/words.ts';
 import { Enclosures } from './Enclosures.tsx';
 import { isTimed, secondWords } from './transcripts.ts';
@@ -21,6 +21,7 @@ interface Props {
   parcels: readonly Parcel[];
   /** A fact was tapped: its place in the note. */
   onFact: (index: number) => void;
+  onTypeUp: () => void;
 }
 
 /** A recorded talk brings more facts than a thumb can pass by; the others are a tap away. */
@@ -28,12 +29,11 @@ const factsAtFirst = 12;
 /** Above this many characters, words are folded away. */
 const longWords = 1200;
 
+const factsOf = (slip: ShownTalk) => slip.facts.flatMap((fact, index) => (fact ? [{ fact, index }] : []));
+
 /** One note as it was said, and under it what was understood. */
-export function Slip({ slip, view, parcels, onFact }: Props) {
-  const { reply } = slip;
-  const facts = slip.facts.flatMap((fact, index) => (fact ? [{ fact, index }] : []));
-  const [all, setAll] = useState(false);
-  const spoken = [...reply.lines.map((line) => daysSpelt(line.text, view.today)), ...(reply.ask ? [reply.ask] : [])];
+export function Slip({ slip, view, parcels, onFact, onTypeUp }: Props) {
+  const facts = slip.takenBack ? [] : factsOf(slip);
   return (
     <article class="slip" data-note={slip.id}>
       <p class="margin">
@@ -50,15 +50,52 @@ export function Slip({ slip, view, parcels, onFact }: Props) {
         )}
         <Enclosures jobId={view.job.id} photoIds={slip.photoIds} recordingId={slip.recordingId} parcels={parcels} />
       </div>
-      {slip.recordingId && slip.text === unheardText && <TypeUp slip={slip} />}
+      {isUnheard(slip) && !slip.takenBack && (
+        <button type="button" class="plain more" onClick={onTypeUp}>
+          Type what it says
+        </button>
+      )}
       {slip.unsent && (
         <p class="not-sent">
           {slip.unsent === 'waiting' ? 'Not sent yet. Read by this phone:' : `Not taken: ${slip.unsent.refused}`}
         </p>
       )}
+      {slip.takenBack ? (
+        <p class="not-sent">Taken back: its words are kept, nothing of it counts.</p>
+      ) : (
+        <Understood slip={slip} view={view} onFact={onFact} />
+      )}
+    </article>
+  );
+}
+
+/** What came of a note: the reply, the one question, and each fact to be put right by a tap. */
+function Understood({ slip, view, onFact }: Pick<Props, 'slip' | 'view' | 'onFact'>) {
+  const { reply } = slip;
+  const facts = factsOf(slip);
+  const [all, setAll] = useState(false);
+  const spoken = [...reply.lines.map((line) => daysSpelt(line.text, view.today)), ...(reply.ask ? [reply.ask] : [])];
+  return (
+    <>
       {reply.unread && <p class="not-sent">Kept, but it could not be read. It will be read again later.</p>}
+      {reply.lines.length > 0 && (
+        <ul class="reply">
+          {reply.lines.map((line) => (
+            <li key={line.text} class={`l-${line.kind}`}>
+              {lineWord[line.kind] && <i>{lineWord[line.kind]}</i>}
+              {daysSpelt(line.text, view.today)}
+            </li>
+          ))}
+        </ul>
+      )}
+      {reply.ask && (
+        <p class="ask">
+          <i>One question</i>
+          {reply.ask}
+        </p>
+      )}
       {facts.length > 0 && (
-        <ul class="facts" aria-label="Understood">
+        <ul class="facts" aria-label="Understood; tap one to put it right">
           {facts.slice(0, all ? facts.length : factsAtFirst).map(({ fact, index }) => (
             <li key={index}>
               <button
@@ -83,59 +120,8 @@ export function Slip({ slip, view, parcels, onFact }: Props) {
           {facts.length - factsAtFirst} more understood
         </button>
       )}
-      {reply.lines.length > 0 && (
-        <ul class="reply">
-          {reply.lines.map((line) => (
-            <li key={line.text} class={`l-${line.kind}`}>
-              {lineWord[line.kind] && <i>{lineWord[line.kind]}</i>}
-              {daysSpelt(line.text, view.today)}
-            </li>
-          ))}
-        </ul>
-      )}
-      {reply.ask && (
-        <p class="ask">
-          <i>One question</i>
-          {reply.ask}
-        </p>
-      )}
-      {canSpeak() && spoken.length > 0 && (
-        <button type="button" class="plain read" onClick={() => readAloud(spoken)}>
-          Read aloud<span class="hidden"> the reply of {clockOf(slip.saidAt)}</span>
-        </button>
-      )}
-    </article>
-  );
-}
-
-/** A recording that nobody has typed: its words become a note of the moment at which they were spoken. */
-function TypeUp({ slip }: { slip: ShownTalk }) {
-  const [typing, setTyping] = useState(false);
-  if (!typing)
-    return (
-      <button type="button" class="plain more" onClick={() => setTyping(true)}>
-        Type what it says
-      </button>
-    );
-  return (
-    <form
-      class="type-up"
-      onSubmit={(e) => {
-        e.preventDefault();
-        const words = String(new FormData(e.currentTarget).get('words')).trim();
-        if (!words) return;
-        setTyping(false);
-        void sendNote(words, { recordingId: slip.recordingId, saidAt: slip.saidAt });
-      }}
-    >
-      <label>
-        What it says
-        <textarea name="words" rows={3} required />
-      </label>
-      <button type="submit" class="primary">
-        Send
-      </button>
-    </form>
+      <ReadAloud lines={spoken} of={`the reply of ${clockOf(slip.saidAt)}`} />
+    </>
   );
 }
 

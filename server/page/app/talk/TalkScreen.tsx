@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { JobView } from '../../../http/api.ts';
+import { isUnheard } from '../../../voice/unheard.ts';
 import { dayWords } from '../kit/clock.ts';
 import { useShown } from '../kit/hooks.ts';
 import { talksShown } from '../kit/pending.ts';
@@ -7,6 +8,7 @@ import { capital, groupBy } from '../kit/words.ts';
 import { Composer } from './Composer.tsx';
 import { FactSheet } from './FactSheet.tsx';
 import { Slip } from './Slip.tsx';
+import { TypeUpSheet } from './TypeUpSheet.tsx';
 
 /** An old phone draws this many slips in a blink; earlier ones are a tap away. */
 const atFirst = 12;
@@ -15,6 +17,7 @@ const atFirst = 12;
 export function TalkScreen({ view }: { view: JobView | null }) {
   const { talks, parcels, readings } = useShown();
   const [fact, setFact] = useState<{ noteId: string; index: number } | null>(null);
+  const [typing, setTyping] = useState<string | null>(null);
   const log = useRef<HTMLDivElement>(null);
   const [most, setMost] = useState(atFirst);
   // History is there before the region goes live, so that only what is new is announced.
@@ -23,6 +26,8 @@ export function TalkScreen({ view }: { view: JobView | null }) {
     () => (view ? talksShown(talks, parcels, view.job.id, readings) : []),
     [talks, parcels, readings, view?.job.id],
   );
+  const unheard = slips.filter((slip) => isUnheard(slip) && !slip.takenBack);
+  const typed = slips.find((s) => s.id === typing);
   const last = slips.at(-1);
   useEffect(() => {
     const slip = log.current!.querySelector<HTMLElement>('section:last-of-type > :last-child');
@@ -40,10 +45,16 @@ export function TalkScreen({ view }: { view: JobView | null }) {
       <h1 class="hidden">Talk</h1>
       <div class="slips" ref={log} role="log" aria-live={live ? 'polite' : 'off'} aria-label="Notes and replies">
         {view && !slips.length && (
-          <p class="empty">
-            Say what you did, what you found and what you need, the way you would tell a partner. One note at the end of
-            a task is enough.
-          </p>
+          <div class="empty">
+            <p>
+              Say what you did, what you found and what you need, the way you would tell a partner. One note at the end
+              of a task is enough.
+            </p>
+            <p class="quote">
+              “Closet door planed, it shuts now. Outlet by the window is dead, have the electrician look at it Thursday.
+              Need two boxes of trim screws.”
+            </p>
+          </div>
         )}
         {slips.length > most && (
           <button type="button" class="plain earlier" onClick={() => setMost(most * 4)}>
@@ -61,12 +72,19 @@ export function TalkScreen({ view }: { view: JobView | null }) {
                   view={view}
                   parcels={parcels}
                   onFact={(index) => setFact({ noteId: slip.id, index })}
+                  onTypeUp={() => setTyping(slip.id)}
                 />
               ))}
             </section>
           ))}
       </div>
+      {unheard.length > 0 && (
+        <button type="button" class="plain unheard" onClick={() => setTyping(unheard[0]!.id)}>
+          {unheard.length === 1 ? '1 recording' : `${unheard.length} recordings`} to type
+        </button>
+      )}
       <Composer view={view} />
+      {view && typed && <TypeUpSheet key={typed.id} slip={typed} view={view} onClose={() => setTyping(null)} />}
       {view && fact && chosen && (
         <FactSheet noteId={fact.noteId} index={fact.index} fact={chosen} view={view} onClose={() => setFact(null)} />
       )}

@@ -1,53 +1,48 @@
 import type { JobView } from '../../../http/api.ts';
-import type { Item, Measured } from '../../../jobs/types.ts';
-import { canSpeak, readAloud } from '../kit/aloud.ts';
+import type { Check, Item, Measured } from '../../../jobs/types.ts';
+import { areaOf, cautionWords, isReady, taskWords } from '../../../talk/wording.ts';
 import { daysSpelt, dayWords } from '../kit/clock.ts';
-import { fractionWords, groupBy, itemNotes, lineWords, quantityWords, readyFirst } from '../kit/words.ts';
+import { ReadAloud } from '../kit/ReadAloud.tsx';
+import {
+  fractionWords,
+  groupBy,
+  isLive,
+  itemNotes,
+  lineWords,
+  quantityWords,
+  readyFirst,
+  stateWords,
+} from '../kit/words.ts';
 import { WeekPlan } from '../list/pictures.tsx';
 import { Bring } from './Bring.tsx';
 
 /** Before driving out: what can be done, what to bring, what to cut, what to mind. */
 export function TripScreen({ view }: { view: JobView }) {
   const { state, today } = view;
-  const ready = state.items.filter((item) => item.state === 'open').sort(readyFirst);
-  const waits = state.items.filter((item) => item.state === 'waiting').sort(readyFirst);
+  const ready = state.items.filter((item) => isReady(item, today)).sort(readyFirst(today));
+  const waits = state.items.filter((item) => isLive(item) && !isReady(item, today)).sort(readyFirst(today));
   const cuts = state.measurements.filter((m) => m.role === 'wanted');
   const found = state.measurements.filter((m) => m.role === 'found');
-  const bring = state.order.filter((line) => line.state !== 'bought');
+  const bring = state.order.filter((line) => line.state === 'to buy' || line.state === 'ordered');
   // A view kept by an older page has no such list.
   const load = view.bring ? [...view.bring.tools, ...view.bring.parts] : [];
+  const told = (item: Item) =>
+    [`${item.number}. ${taskWords(item.task)}`, ...[areaOf(item) ?? []].flat(), ...itemNotes(item, today)].join(', ');
   const aloud = [
     `${ready.length} ready.`,
-    ...ready.map((item) => `${item.number}. ${item.task}${item.area ? `, ${item.area}` : ''}`),
+    ...ready.map(told),
     ...(bring.length ? ['To bring.', ...bring.map(lineWords)] : []),
     ...(load.length ? ['Tools and small parts.', ...load.map(({ what }) => what)] : []),
     ...(cuts.length ? ['To cut.', ...cuts.map(measuredWords)] : []),
-    ...state.cautions.map((caution) => caution.text),
+    ...state.cautions.map((caution) => `Mind: ${cautionWords(caution.text)}`),
+    ...(waits.length ? ['Not yet.', ...waits.map(told)] : []),
   ];
   return (
     <div class="trip">
       <div class="title-row">
         <h1>Going back</h1>
-        {canSpeak() && aloud.length > 1 && (
-          <button type="button" class="plain" onClick={() => readAloud(aloud)}>
-            Read aloud
-          </button>
-        )}
+        <ReadAloud lines={aloud.length > 1 ? aloud : []} of="the briefing" />
       </div>
-      <WeekPlan items={state.items} today={today} />
-      {state.cautions.length > 0 && (
-        <section class="cautions">
-          <h2>Mind</h2>
-          <ul>
-            {state.cautions.map((caution) => (
-              <li key={caution.hazard}>
-                <strong>{caution.hazard}.</strong> {caution.text} <small>{caution.source}</small>
-                {caution.items.length > 0 && <small> No. {caution.items.join(', ')}.</small>}
-              </li>
-            ))}
-          </ul>
-        </section>
-      )}
       <section class="area">
         <h2>Ready</h2>
         {!ready.length && <p class="empty">Nothing can be worked on today.</p>}
@@ -58,19 +53,13 @@ export function TripScreen({ view }: { view: JobView }) {
           </div>
         ))}
       </section>
-      {waits.length > 0 && (
-        <section class="area">
-          <h2>Waits</h2>
-          <Lines items={waits} today={today} />
-        </section>
-      )}
       {bring.length > 0 && (
         <section class="area">
           <h2>Bring</h2>
           <ul class="plain-list">
             {bring.map((line) => (
               <li key={line.key}>
-                {lineWords(line)} <small>{line.state}</small>
+                {lineWords(line)} <small>{stateWords(line)}</small>
               </li>
             ))}
           </ul>
@@ -78,31 +67,55 @@ export function TripScreen({ view }: { view: JobView }) {
       )}
       <Bring bring={view.bring} />
       <Sizes title="Cut and set to" sizes={cuts} today={today} />
-      {state.checks.length > 0 && (
-        <section class="area">
-          <h2>Checks</h2>
-          <ul class="plain-list">
-            {state.checks.map((check) => (
-              <li
-                key={`${check.of} ${check.item} ${check.figure}`}
-                class={check.result === 'does not fit' ? 'problem' : undefined}
-              >
-                <strong>
-                  {check.of}: {check.result}.
-                </strong>{' '}
-                {check.result === 'cannot say'
-                  ? `Missing: ${check.missing}.`
-                  : `${check.figure} against ${check.limit}.`}{' '}
-                {check.item && `No. ${check.item}. `}
-                <small>{check.source}</small>
-                {check.working && <small class="because">{daysSpelt(check.working, today)}</small>}
+      {state.cautions.length > 0 && (
+        <section class="cautions">
+          <h2>Mind</h2>
+          <ul>
+            {state.cautions.map((caution) => (
+              <li key={caution.hazard}>
+                <strong>{caution.hazard}.</strong> {cautionWords(caution.text)}
+                {caution.items.length > 0 && <b> No. {caution.items.join(', ')}.</b>} <small>{caution.source}</small>
               </li>
             ))}
           </ul>
+          <p>Local code and the licensed trade decide.</p>
         </section>
       )}
+      {waits.length > 0 && (
+        <section class="area">
+          <h2>Not yet</h2>
+          <WeekPlan items={state.items} today={today} />
+          <Lines items={waits} today={today} />
+        </section>
+      )}
+      {state.checks.length > 0 && <Checks checks={state.checks} today={today} />}
       <Sizes title="Measured" sizes={found} today={today} />
     </div>
+  );
+}
+
+/** Does it fit, is it allowed: what was measured against the limit, and whose limit that is. */
+function Checks({ checks, today }: { checks: readonly Check[]; today: string }) {
+  return (
+    <section class="area">
+      <h2>Checks</h2>
+      <ul class="plain-list">
+        {checks.map((check) => (
+          <li
+            key={`${check.of} ${check.item} ${check.figure}`}
+            class={check.result === 'does not fit' ? 'problem' : undefined}
+          >
+            <strong>
+              {check.of}: {check.result}.
+            </strong>{' '}
+            {check.result === 'cannot say' ? `Missing: ${check.missing}.` : `${check.figure} against ${check.limit}.`}{' '}
+            {check.item && `No. ${check.item}. `}
+            <small>{check.source}</small>
+            {check.working && <small class="because">{daysSpelt(check.working, today)}</small>}
+          </li>
+        ))}
+      </ul>
+    </section>
   );
 }
 

@@ -1,0 +1,71 @@
+/** Small words shared by replies, mail, paper and the phone page. Pure, and light enough for the phone's first load. */
+
+/** Containers take an s when there is more than one; measures and their abbreviations never do. */
+const containers = new Set(
+  'bag box bucket bundle can case coil gallon kit length pack pail roll sheet stick tin tub tube'.split(' '),
+);
+
+/** Goods by the heap, and short names: no s, however many. */
+const heaps = new Set(
+  'adhesive cable carpet caulk compound concrete conduit drywall fabric felt foam glue gravel grout hardware hardwood insulation laminate led lumber mdf membrane mesh mortar mud mulch osb paint paper plywood primer pvc sand sealer stain tape thinset trim underlayment vinyl wire wrap'.split(
+    ' ',
+  ),
+);
+
+/** English plural of a trade word; words that end in s, i, a capital or a digit stay as they are. */
+function many(word: string): string {
+  if (!/[a-hj-rt-z]$/.test(word) || heaps.has(word)) return word;
+  if (/ing$/.test(word) && !/(?:fitting|opening|ceiling)$/.test(word)) return word;
+  if (/(?:ch|sh|x|z)$/.test(word)) return `${word}es`;
+  return /[^aeiou]y$/.test(word) ? `${word.slice(0, -1)}ies` : `${word}s`;
+}
+
+/** `bags`, `boxes`, `sq ft`. */
+export const unitWord = (unit: string, overOne: boolean): string =>
+  overOne && containers.has(unit) ? many(unit) : unit;
+
+const singles = new Set(['box', 'carton', 'case', 'pack']);
+
+/** `deck boards` where more than one is counted singly, `deck screws` by the box, `mortar` by the bag. */
+export function goodsWord(item: string, unit: string | null, overOne: boolean): string {
+  const several = unit === null || unit === 'each' ? overOne : singles.has(unit);
+  if (!several) return item;
+  const [, head = item, rest = ''] = /^(.*?\S)( (?:for|with|of|in|to|on|and) .*)?$/.exec(item) ?? [];
+  const words = head.split(' ');
+  return [...words.slice(0, -1), many(words.at(-1)!)].join(' ') + rest;
+}
+
+/** A flaw told in one breath: `rail post, out of plumb` for `rail post: out of plumb`. */
+export const taskWords = (task: string): string => task.replace(': ', ', ');
+
+/** The area, unless the task names it by itself. */
+export const areaOf = ({ task, area }: { task: string; area: string | null }): string | null =>
+  area && !task.toLowerCase().includes(area.toLowerCase()) ? area : null;
+
+interface Dated {
+  state: string;
+  due: string | null;
+  readyOn: string | null;
+}
+
+/** Open, and nothing sets it for a later day. */
+export const isReady = ({ state, readyOn }: Dated, today: string): boolean =>
+  state === 'open' && !(readyOn && readyOn > today);
+
+/** When an item can or must be done, told of what is still ahead: `set for 2026-12-01`, `ready 2026-12-01, by 2026-12-04`. */
+export function whenWords({ due, readyOn }: Dated, today: string): string[] {
+  if (readyOn && readyOn > today && readyOn === due) return [`set for ${due}`];
+  return [
+    ...(readyOn && readyOn > today ? [`ready ${readyOn}`] : []),
+    ...(due ? [due < today ? `was due ${due}` : `by ${due}`] : []),
+  ];
+}
+
+const signs: Record<string, string> = { USD: '$', EUR: '€', GBP: '£' };
+
+/** `$48`, `$12.50`. */
+export const moneyWords = (amount: number, currency: string): string =>
+  `${signs[currency] ?? `${currency} `}${Number.isInteger(amount) ? amount : amount.toFixed(2)}`;
+
+/** A caution without the sentence that all of them end with, for where it is said once for all. */
+export const cautionWords = (text: string): string => text.replace(/ Local code and the licensed trade decide\.$/, '');
