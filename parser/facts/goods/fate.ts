@@ -1,5 +1,5 @@
 import type { MaterialStatus } from '../../types.ts';
-import { isGoods, isNounTerm, isPreposition } from '../chunks.ts';
+import { type Chunk, isGoods, isNounTerm, isPreposition } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import type { Talk } from '../talk.ts';
 import { isPerson } from '../talk.ts';
@@ -178,8 +178,8 @@ export function speaksOf(frame: Frame, lot: Lot, fate: MaterialStatus): boolean 
   if (counted) return true;
   // "Thermostat wire too short", "filters changed": said of the goods, not of buying them.
   if (
-    lot.item.some(
-      (c) =>
+    lot.own.some(
+      (c: Chunk) =>
         c.term?.kind === 'defect' ||
         c.word === 'too' ||
         c.word === 'all' ||
