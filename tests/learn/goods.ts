@@ -15,12 +15,12 @@ import { choicesIn, examplesIn, type Lesson, lessonOf } from './goodsExamples.ts
 import { classify, rank } from './softmax.ts';
 import { fateTable, namingTable, pruned } from './tables.ts';
 
-const NAMING = { epochs: 15, rate: 0.1, pull: 0.05, least: 3 };
-const FATE = { epochs: 12, rate: 0.05, pull: 0.08, least: 4 };
+const NAMING = { epochs: 15, rate: 0.1, pull: 0.05, thin: 0, least: 3 };
+const FATE = { epochs: 12, rate: 0.05, pull: 0.05, thin: 0.05, least: 4 };
 /** Weights nearer to nought are left out of the tables. */
-const SMALL = { naming: 0.05, fates: 0.08 };
+const SMALL = { naming: 0.05, fates: 0.1 };
 /** A miss costs as much as a false find: how much less sure than "nothing" a find may be, as a log of odds. */
-const READINESS = 0.6;
+const READINESS = 0.8;
 const FOLDS = 8;
 
 const files = process.argv.slice(2).filter((a) => !a.startsWith('--'));
@@ -38,10 +38,19 @@ const lessons = notes.map((note) => {
 });
 
 function learn(from: readonly Lesson[]): GoodsWeights {
-  const naming = pruned(rank(from.flatMap((l) => choicesIn(l)), NAMING), SMALL.naming);
+  const naming = pruned(
+    rank(
+      from.flatMap((l) => choicesIn(l)),
+      NAMING,
+    ),
+    SMALL.naming,
+  );
   const examples = from.flatMap((l) => examplesIn(l, naming));
   const learnt = classify(examples, FATES.length, FATE).map((w) => pruned(w, SMALL.fates));
-  const fates = Object.fromEntries(FATES.map((f, i) => [f, learnt[i]!])) as Record<keyof FateWeights, Map<string, number>>;
+  const fates = Object.fromEntries(FATES.map((f, i) => [f, learnt[i]!])) as Record<
+    keyof FateWeights,
+    Map<string, number>
+  >;
   fates.none.set('any', Number(((fates.none.get('any') ?? 0) - READINESS).toFixed(2)));
   return { naming, fates };
 }

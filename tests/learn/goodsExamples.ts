@@ -1,7 +1,14 @@
 import { type Before, cuesOf } from '../../parser/facts/goods/cues.ts';
 import { FATES, type Fate } from '../../parser/facts/goods/fates.ts';
 import { placedIn } from '../../parser/facts/goods/index.ts';
-import { bestNaming, type Naming, namingsOf, type Placed, phrasesOf, type Told } from '../../parser/facts/goods/naming.ts';
+import {
+  bestNaming,
+  type Naming,
+  namingsOf,
+  type Placed,
+  phrasesOf,
+  type Told,
+} from '../../parser/facts/goods/naming.ts';
 import type { Weights } from '../../parser/facts/goods/score.ts';
 import { phrase, type Talk } from '../../parser/facts/talk.ts';
 import type { Gold } from '../score/lib/corpus.ts';
@@ -52,7 +59,8 @@ function fit(talk: Talk, gold: Gold<'materials'>, { placed, namings }: Lesson['l
   const both = Math.min(end, at + gold.quote.length) - Math.max(start, at);
   if (both <= 0) return 0;
   const count = (lot.upper ?? lot.amount)?.value.valueOf() ?? (lot.article || null);
-  const same = gold.quantity === null || count === null ? gold.quantity === count : Math.abs(count - gold.quantity) < 1e-6;
+  const same =
+    gold.quantity === null || count === null ? gold.quantity === count : Math.abs(count - gold.quantity) < 1e-6;
   const named = namings.some((n) => names(gold, n));
   if (!named && !(same && count !== null)) return 0;
   return (same ? 2 : 0) + (named ? 1.5 : 0) + both / Math.min(end - start, gold.quote.length);

@@ -12,6 +12,9 @@ export interface Example {
   weight: number;
 }
 
+/** The feature that every example has. */
+const COMMON = 'any';
+
 /** Candidates, of which `right` hold the answer. */
 export interface Choice {
   candidates: readonly (readonly string[])[];
@@ -21,8 +24,10 @@ export interface Choice {
 export interface Settings {
   epochs: number;
   rate: number;
-  /** Pull toward nought, a step. */
+  /** Pull toward nought in proportion to the weight. */
   pull: number;
+  /** Pull toward nought by a fixed step, which leaves most weights at nought. */
+  thin: number;
   /** Features seen in fewer examples are left out. */
   least: number;
 }
@@ -64,10 +69,13 @@ class Climber {
     this.g2 = new Float64Array(size).fill(1e-2);
     this.settings = settings;
   }
-  step(i: number, slope: number): void {
-    const g = slope - this.settings.pull * this.w[i]!;
+  /** `free`: weights that nothing pulls, so that how common each class is stays as it was seen. */
+  step(i: number, slope: number, free = false): void {
+    const g = free ? slope : slope - this.settings.pull * this.w[i]!;
     this.g2[i]! += g * g;
-    this.w[i]! += (this.settings.rate * g) / Math.sqrt(this.g2[i]!);
+    const rate = this.settings.rate / Math.sqrt(this.g2[i]!);
+    const w = this.w[i]! + rate * g;
+    this.w[i] = free ? w : Math.sign(w) * Math.max(0, Math.abs(w) - rate * this.settings.thin);
   }
 }
 
@@ -79,6 +87,7 @@ export function classify(examples: readonly Example[], classes: number, settings
   );
   const rows = examples.map((e) => ({ ...e, at: e.features.flatMap((f) => index.get(f) ?? []) }));
   const climber = new Climber(index.size * classes, settings);
+  const common = index.get(COMMON);
   for (let epoch = 0; epoch < settings.epochs; epoch++)
     for (const r of shuffled(rows.length, epoch + 1)) {
       const { at, label, weight } = rows[r]!;
@@ -86,7 +95,7 @@ export function classify(examples: readonly Example[], classes: number, settings
       const p = softmax(scores);
       for (let c = 0; c < classes; c++) {
         const slope = weight * ((c === label ? 1 : 0) - p[c]!);
-        if (Math.abs(slope) > 1e-4) for (const i of at) climber.step(i * classes + c, slope);
+        if (Math.abs(slope) > 1e-4) for (const i of at) climber.step(i * classes + c, slope, i === common);
       }
     }
   return Array.from(

@@ -22,7 +22,8 @@ ${[...weights]
 /** A data module with one line a feature: its weight for each fate, in order, then its name. */
 export function fateTable(weights: FateWeights): string {
   const features = [...new Set(FATES.flatMap((f) => [...weights[f].keys()]))].sort();
-  const line = (f: string) => `${FATES.map((fate) => written(weights[fate].get(f) ?? 0).replace(/^0$/, '')).join(',')}\t${f}`;
+  const line = (f: string) =>
+    `${FATES.map((fate) => written(weights[fate].get(f) ?? 0).replace(/^0$/, '')).join(',')}\t${f}`;
   return `/** Written by \`tests/learn/goods.ts\`: ${FATES.join(', ')}, each weight after a comma, then what was seen. */
 export const FATE = \`
 ${features.map((f) => quoted(line(f))).join('\n')}

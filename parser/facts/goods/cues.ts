@@ -1,7 +1,7 @@
-import { type Chunk, isGoods } from '../chunks.ts';
+import { type Chunk, isCopula, isGoods, isModal, isNounTerm } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import { isPerson, type Talk } from '../talk.ts';
-import { isNegative } from '../words.ts';
+import { HAVES, isNegative } from '../words.ts';
 import type { Fate } from './fates.ts';
 import { listedAs } from './lists.ts';
 import { isCount } from './lots.ts';
@@ -16,9 +16,18 @@ export interface Before {
 
 /** Words that speak of needing, of having, of using up. */
 const CUES: [string, RegExp][] = [
-  ['need', /\b(?:need|needs|want|wants|could use|bring|grab|order|reorder|pick up|short|shy|list|buy|get me|out of|outta|low on|please|add)\b/],
-  ['have', /\b(?:left|leftover|still|got|have|has|truck|van|shop|garage|on hand|extra|spare|down to|remain|stock|trailer|here)\b/],
-  ['used', /\b(?:used|use|took|went|goes|put|ran|installed|set|hung|swapped|replaced|mixed|spent|poured|in|on|up|gone|through|all told|burned|ate)\b/],
+  [
+    'need',
+    /\b(?:need|needs|want|wants|could use|bring|grab|order|reorder|pick up|short|shy|list|buy|get me|out of|outta|low on|please|add)\b/,
+  ],
+  [
+    'have',
+    /\b(?:left|leftover|still|got|have|has|truck|van|shop|garage|on hand|extra|spare|down to|remain|stock|trailer|here)\b/,
+  ],
+  [
+    'used',
+    /\b(?:used|use|took|went|goes|put|ran|installed|set|hung|swapped|replaced|mixed|spent|poured|in|on|up|gone|through|all told|burned|ate)\b/,
+  ],
   ['bought', /\b(?:bought|paid|picked|store|receipt|bucks|grabbed|cost)\b/],
   ['back', /\b(?:back|return|returned|returning)\b/],
 ];
@@ -28,7 +37,15 @@ const KEPT =
   /^(?:truck|van|ute|trailer|garage|shed|shop|office|home|basement|cellar|site|yard|boot|bench|drawer|shelf|storage|closet|pallet|rack|bucket|stock|car|pickup|warehouse|attic|porch|driveway|carport)$/;
 
 const wordOf = (c: Chunk | undefined) =>
-  !c ? '#' : c.quantity ? 'Q' : c.time ? 'T' : c.notQuantity ? 'N' : (c.verb?.lemma ?? (c.kind === 'term' && isGoods(c) ? 'G' : c.word));
+  !c
+    ? '#'
+    : c.quantity
+      ? 'Q'
+      : c.time
+        ? 'T'
+        : c.notQuantity
+          ? 'N'
+          : (c.verb?.lemma ?? (c.kind === 'term' && isGoods(c) ? 'G' : c.word));
 const classOf = (c: Chunk | undefined) =>
   !c
     ? '#'
@@ -45,6 +62,22 @@ const classOf = (c: Chunk | undefined) =>
               : c.kind === 'word'
                 ? 'w'
                 : c.kind;
+
+/** A verb, or what stands for one: is, has, gotta. */
+const isSaying = (c: Chunk) =>
+  (c.verb !== undefined && !isNounTerm(c)) || isCopula(c) || isModal(c) || HAVES.has(c.word);
+
+const formOf = (c: Chunk) =>
+  c.verb
+    ? [...c.verb.forms]
+        .map((f) => f[0])
+        .sort()
+        .join('')
+    : isCopula(c)
+      ? 'is'
+      : isModal(c)
+        ? 'will'
+        : 'has';
 
 const said = (frame: Frame | undefined) => frame?.chunks.map((c) => c.word).join(' ') ?? '';
 
@@ -69,8 +102,14 @@ export function cuesOf(talk: Talk, placed: Placed, naming: Naming | null, before
   both(`says ${frame.predicate} ${side}${frame.negative ? ' not' : ''}`);
   both(`verb ${frame.lemma} ${side}`);
   out.push(`${sort} ${frame.use} ${frame.predicate} ${side}`);
-  out.push(`use ${frame.use} ${side}`, `verb ${frame.lemma} ${frame.predicate}`, `use ${frame.use} ${frame.predicate} ${side}`);
-  out.push(`who ${isPerson(frame.subject) ? 'person' : frame.subject.length ? (frame.subject.some(isGoods) ? 'goods' : 'thing') : 'nobody'} ${frame.predicate}`);
+  out.push(
+    `use ${frame.use} ${side}`,
+    `verb ${frame.lemma} ${frame.predicate}`,
+    `use ${frame.use} ${frame.predicate} ${side}`,
+  );
+  out.push(
+    `who ${isPerson(frame.subject) ? 'person' : frame.subject.length ? (frame.subject.some(isGoods) ? 'goods' : 'thing') : 'nobody'} ${frame.predicate}`,
+  );
   if (chunks.some((c) => c.term?.kind === 'defect')) both('flawed');
   // The words around it.
   for (const d of [1, 2, 3]) {
@@ -80,7 +119,26 @@ export function cuesOf(talk: Talk, placed: Placed, naming: Naming | null, before
   }
   both(`left ${wordOf(chunks[lot.from - 1])}`);
   both(`right ${wordOf(chunks[lot.until])}`);
-  out.push(`left ${wordOf(chunks[lot.from - 2])} ${wordOf(chunks[lot.from - 1])}`, `right ${wordOf(chunks[lot.until])} ${wordOf(chunks[lot.until + 1])}`);
+  out.push(
+    `left ${wordOf(chunks[lot.from - 2])} ${wordOf(chunks[lot.from - 1])}`,
+    `right ${wordOf(chunks[lot.until])} ${wordOf(chunks[lot.until + 1])}`,
+  );
+  // Talk runs on without a mark, so that the verb right beside it tells more than the clause's own.
+  const toLeft = chunks.slice(Math.max(0, lot.from - 6), lot.from).findLastIndex(isSaying);
+  const left = toLeft < 0 ? -1 : toLeft + Math.max(0, lot.from - 6);
+  if (left >= 0) {
+    const verb = chunks[left]!;
+    const who = isPerson(chunks.slice(Math.max(0, left - 2), left)) ? 'person' : left === 0 ? 'nobody' : 'other';
+    both(`beside ${wordOf(verb)}`);
+    both(`beside ${verb.verb?.use} ${formOf(verb)} ${who}`);
+    out.push(`beside ${wordOf(verb)} ${formOf(verb)} ${who}`, `beside ${wordOf(verb)} ${wordOf(chunks[left + 1])}`);
+    out.push(`beside away ${lot.from - left}`);
+  } else both('beside nothing');
+  const toRight = chunks.slice(lot.until, lot.until + 4).find(isSaying);
+  if (toRight) {
+    out.push(`then ${wordOf(toRight)}`, `then ${wordOf(toRight)} ${formOf(toRight)}`);
+    both(`then ${toRight.verb?.use} ${formOf(toRight)}`);
+  }
   const first = chunks[lot.from]!;
   if (!first.quantity) out.push(`first ${wordOf(first)}`);
   for (const c of new Set(chunks.slice(0, lot.from).map(wordOf))) out.push(`ahead ${c}`);
@@ -91,7 +149,11 @@ export function cuesOf(talk: Talk, placed: Placed, naming: Naming | null, before
   // The clauses beside it.
   const [last, next] = [talk.frames[at - 1], talk.frames[at + 1]];
   const near = (f: Frame | undefined) => (f ? (f.sentence === frame.sentence ? 'same' : 'other') : '#');
-  out.push(`joined ${frame.joinedBy} ${frame.predicate}`, `last ${last?.predicate} ${near(last)}`, `next ${next?.predicate} ${near(next)} ${next?.joinedBy}`);
+  out.push(
+    `joined ${frame.joinedBy} ${frame.predicate}`,
+    `last ${last?.predicate} ${near(last)}`,
+    `next ${next?.predicate} ${near(next)} ${next?.joinedBy}`,
+  );
   if (last) out.push(`last verb ${last.lemma} ${near(last)}`, `last use ${last.use} ${last.predicate} ${near(last)}`);
   if (next) out.push(`next verb ${next.lemma} ${near(next)}`, `next use ${next.use} ${next.predicate} ${near(next)}`);
   for (const opener of frame.openers) out.push(`opens ${opener}`);
@@ -129,7 +191,8 @@ export function cuesOf(talk: Talk, placed: Placed, naming: Naming | null, before
     if (head?.term?.counter) out.push(`counter ${head.term.counter}`);
     if (head && /s$/.test(head.word)) out.push(`plural ${sort}`);
     if (naming.sizes.length) both('sized');
-    if (naming.chunks.some((c) => c.term?.kind === 'defect' || (c.verb && !c.verb.forms.has('base')))) both('name flawed');
+    if (naming.chunks.some((c) => c.term?.kind === 'defect' || (c.verb && !c.verb.forms.has('base'))))
+      both('name flawed');
     if (q?.unit && head?.term?.soldBy) both(`sold so ${head.term.soldBy.includes(q.unit)}`);
     for (const f of naming.features) if (/^(?:flawed|back|ran out|before|place)/.test(f)) out.push(`meant ${f}`);
   }
@@ -137,10 +200,16 @@ export function cuesOf(talk: Talk, placed: Placed, naming: Naming | null, before
   // What was decided before.
   if (!before) out.push('first of all');
   else {
-    const where = before.placed.at === at ? 'here' : talk.frames[before.placed.at]!.sentence === frame.sentence ? 'sentence' : 'far';
+    const where =
+      before.placed.at === at
+        ? 'here'
+        : talk.frames[before.placed.at]!.sentence === frame.sentence
+          ? 'sentence'
+          : 'far';
     both(`after ${before.fate} ${where}`);
     out.push(`after ${before.fate} ${where} ${frame.predicate}`, `after ${before.fate} ${where} ${frame.joinedBy}`);
-    if (naming && before.naming && naming.chunks.at(-1)?.word === before.naming.chunks.at(-1)?.word) out.push(`again ${before.fate}`);
+    if (naming && before.naming && naming.chunks.at(-1)?.word === before.naming.chunks.at(-1)?.word)
+      out.push(`again ${before.fate}`);
   }
   return out;
 }

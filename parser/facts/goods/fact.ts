@@ -12,7 +12,8 @@ import { nameOf } from './phrases.ts';
 export function keep(facts: Material[], fact: Material, naming: Naming): void {
   const before = facts.findLast((f) => f.item === fact.item || fact.item.endsWith(` ${f.item}`));
   if (!naming.own && before) {
-    if (fact.unit === 'each' && before.unit && before.unit !== 'each' && before.quantity !== null) fact.unit = before.unit;
+    if (fact.unit === 'each' && before.unit && before.unit !== 'each' && before.quantity !== null)
+      fact.unit = before.unit;
     if (before.quantity === null && before.status === fact.status) {
       Object.assign(before, {
         quantity: fact.quantity,

@@ -15,3 +15,12 @@ export function likelihoods(weights: FateWeights, features: readonly string[]): 
   const sum = powers.reduce((a, b) => a + b, 0);
   return Object.fromEntries(FATES.map((fate, i) => [fate, powers[i]! / sum])) as Record<Fate, number>;
 }
+
+/** The likeliest fate; nothing where that is likelier than `doubt`. */
+export const decided = (chances: Record<Fate, number>, doubt: number): Fate =>
+  chances.none >= doubt
+    ? 'none'
+    : FATES.reduce<Fate>(
+        (best, f) => (f !== 'none' && (best === 'none' || chances[f] > chances[best]) ? f : best),
+        'none',
+      );

@@ -1,9 +1,10 @@
 import type { Material, Quantity } from '../../types.ts';
+import { isGoods } from '../chunks.ts';
 import type { Talk } from '../talk.ts';
 import { type Before, cuesOf } from './cues.ts';
 import { keep, materialOf } from './fact.ts';
-import { FATES, type Fate, type FateWeights, likelihoods } from './fates.ts';
-import { lotsIn } from './lots.ts';
+import { decided, type FateWeights, likelihoods } from './fates.ts';
+import { type Lot, lotsIn } from './lots.ts';
 import { bestNaming, namingsOf, type Placed, phrasesOf, type Told } from './naming.ts';
 import type { Weights } from './score.ts';
 import { FATE_WEIGHTS, NAMING_WEIGHTS } from './weights/index.ts';
@@ -11,6 +12,9 @@ import { FATE_WEIGHTS, NAMING_WEIGHTS } from './weights/index.ts';
 /** Every lot of a talk, in the order of its words. */
 export const placedIn = (talk: Talk): Placed[] =>
   talk.frames.flatMap((frame, at) => lotsIn(frame.chunks).map((lot) => ({ lot, at })));
+
+/** A length or an area may be a measurement, which it is no more once it is goods: more must speak for it. */
+const isMeasure = ({ amount, upper }: Lot) => /^(?:length|area)$/.test((upper ?? amount)?.unitKind ?? '');
 
 /** What the reading of goods is decided by; another table can be tried in its place. */
 export interface GoodsWeights {
@@ -36,12 +40,12 @@ export function readMaterials(
     const frame = talk.frames[placed.at]!;
     const naming = bestNaming(namingsOf(talk, placed, phrases, told), weights.naming);
     const chances = likelihoods(weights.fates, cuesOf(talk, placed, naming, before));
-    const fate = FATES.reduce<Fate>((best, f) => (chances[f] > chances[best] ? f : best), 'none');
+    const fate = decided(chances, isMeasure(lot) ? 0.35 : 0.5);
     // A size in front of goods is theirs even where nobody counts them: "the half inch drywall".
-    for (const q of lot.sizes) if (lot.named && lot.own[0] && q.start < lot.own[0].start) used.add(q);
+    for (const q of lot.sizes) if (lot.own.some(isGoods) && q.start < lot.own[0]!.start) used.add(q);
     if (fate !== 'none' || lot.kind !== 'bare') before = { placed, fate, naming };
     if (fate === 'none' || !naming) continue;
-    const fact = materialOf(talk, frame, placed, naming, fate, chances[fate]);
+    const fact = materialOf(talk, frame, placed, naming, fate, 1 - chances.none);
     if (!fact) continue;
     for (const q of [lot.amount, lot.upper, ...lot.sizes]) if (q) used.add(q);
     keep(facts, fact, naming);

@@ -42,7 +42,8 @@ const isBulk = (q: Quantity) =>
 /** Containers that a stated measure is the size of: "a 4 litre tin", "two 50 pound bags". */
 const CONTAINER =
   /^(bag|sack|tin|can|tub|bucket|pail|tube|box|carton|roll|coil|spool|bottle|jug|drum|cartridge|sausage|pack|jar|kit|piece|stick|length)s?$/;
-const ARTICLE = /^(?:a|an|another|some|any|new|more|extra|spare|no|the|my|our|his|her|their|this|that|these|those|both|all)$/;
+const ARTICLE =
+  /^(?:a|an|another|some|any|new|more|extra|spare|no|the|my|our|his|her|their|this|that|these|those|both|all)$/;
 const ONE = /^(?:a|an|another)$/;
 /** Packs that the reading of quantities does not count by. */
 const PACKED_WORD = /^(?:set|kit|batch|load|sausage|strip|sleeve|flat)s?$/;
@@ -84,7 +85,8 @@ function lotAt(chunks: readonly Chunk[], k: number): Lot | null {
     return sized?.named ? sized : null;
   }
   if (chunk.kind === 'word' && ARTICLE.test(chunk.word)) return articleLot(chunks, k);
-  if ((chunk.kind === 'word' || chunk.notQuantity?.kind === 'label') && /^ones?$/.test(chunk.word)) return pointerLot(chunks, k);
+  if ((chunk.kind === 'word' || chunk.notQuantity?.kind === 'label') && /^ones?$/.test(chunk.word))
+    return pointerLot(chunks, k);
   if (isGoods(chunk) || (chunk.kind === 'term' && /^(?:finish|tool|surface)$/.test(chunk.term!.kind)))
     return bareLot(chunks, k, k);
   return openLot(chunks, k);
@@ -128,9 +130,13 @@ function ownName(chunks: readonly Chunk[], at: number): Pick<Lot, 'own' | 'named
 }
 
 /** A word that can name goods: a trade noun, or one that the vocabulary lacks. */
-const isName = (c: Chunk) =>
+export const isName = (c: Chunk) =>
   (isNounTerm(c) && !/^(?:role|area)$/.test(c.term!.kind)) ||
-  (c.kind === 'word' && /^[a-zñáéíóú][a-zñáéíóú0-9'-]+$/.test(c.word) && !isSmall(c.word) && !NOT_GOODS.test(c.word) && !isDone(c)) ||
+  (c.kind === 'word' &&
+    /^[a-zñáéíóú][a-zñáéíóú0-9'-]+$/.test(c.word) &&
+    !isSmall(c.word) &&
+    !NOT_GOODS.test(c.word) &&
+    !isDone(c)) ||
   (c.kind === 'term' && c.term!.kind === 'work');
 
 /** A bare participle: "6 swapped" names no goods. */
@@ -187,7 +193,11 @@ function countedLot(chunks: readonly Chunk[], k: number, amount: Quantity): Lot 
   // "Two bags of the ninety minute", "eleven boxes of the three by six": told by its figure alone.
   const bySize = !named && chunks.slice(k + 1, i).some((c) => c.word === 'of') ? chunks[i] : undefined;
   const figure = bySize?.quantity && sizes.length === 0 ? [bySize.quantity] : sizes;
-  const end = bySize?.quantity ? Math.max(until, i + 1) : own.length || sizes.length ? until : k + 1 + (upper ? i - k - 1 : 0);
+  const end = bySize?.quantity
+    ? Math.max(until, i + 1)
+    : own.length || sizes.length
+      ? until
+      : k + 1 + (upper ? i - k - 1 : 0);
   return lotOf('count', k, Math.max(end, k + 1), { ...count, own, named, sizes: figure });
 }
 
@@ -206,9 +216,17 @@ function spreadLot(chunks: readonly Chunk[], k: number, each: Quantity): Lot | n
 /** "A new ring", "another roll", "a twenty inch one", "no corner bead", "the splash guard". */
 function articleLot(chunks: readonly Chunk[], k: number): Lot | null {
   let i = k + 1;
-  while (/^(?:new|more|extra|spare|other|proper|good|whole|of|single|the|decent|small|big|little|fresh|real|couple|few|'em|em|them|those)$/.test(chunks[i]?.word ?? '') && !isGoods(chunks[i])) i++;
+  while (
+    /^(?:new|more|extra|spare|other|proper|good|whole|of|single|the|decent|small|big|little|fresh|real|couple|few|'em|em|them|those)$/.test(
+      chunks[i]?.word ?? '',
+    ) &&
+    !isGoods(chunks[i])
+  )
+    i++;
   const both = chunks[k]!.word === 'both' ? 2 : 0;
-  const one = ONE.test(chunks[k]!.word) || (chunks[k]!.word === 'new' && !/s$/.test(chunks[nounPhraseFrom(chunks, i) - 1]?.word ?? ''));
+  const one =
+    ONE.test(chunks[k]!.word) ||
+    (chunks[k]!.word === 'new' && !/s$/.test(chunks[nounPhraseFrom(chunks, i) - 1]?.word ?? ''));
   const article = one ? 1 : both;
   const more = chunks[k]!.word === 'another' || chunks[k]!.word === 'more';
   if (isContained(chunks, i)) return { ...containerLot(chunks, k, i, null), more };
@@ -218,16 +236,19 @@ function articleLot(chunks: readonly Chunk[], k: number): Lot | null {
     return lotOf('pointer', k, k + 1, { article: 1, more });
   if (!word || (word.quantity && isPack(word.quantity))) return null;
   // "More two gallon of the primer": a count, however it is said.
-  if (!one && word.quantity && (isBulk(word.quantity) || isCount(word.quantity)) && !isName(chunks[i + 1] ?? word)) return null;
+  if (!one && word.quantity && (isBulk(word.quantity) || isCount(word.quantity)) && !isName(chunks[i + 1] ?? word))
+    return null;
   // "A sixteen by twenty five", "a 200 one": told by its figures alone.
-  if (word.quantity && isCount(word.quantity)) return one && word.quantity.unit === null ? figureLot(chunks, k, i, more) : null;
+  if (word.quantity && isCount(word.quantity))
+    return one && word.quantity.unit === null ? figureLot(chunks, k, i, more) : null;
   const pack = article || chunks[k]!.word === 'the' ? packAt(chunks, i) : null;
   if (pack) {
     const of = chunks[i + 1]?.word === 'of' ? ownName(chunks, chunks[i + 2]?.word === 'the' ? i + 3 : i + 2) : null;
     return lotOf('article', k, of ? Math.max(of.until, i + 1) : i + 1, { ...of, article: article || 1, pack, more });
   }
   const { own, named, sizes, until } = ownName(chunks, i);
-  if (until <= i || (!named && !sizes.length && !(article && STANDS_IN.test(chunks[until - 1]?.word ?? '')))) return null;
+  if (until <= i || (!named && !sizes.length && !(article && STANDS_IN.test(chunks[until - 1]?.word ?? ''))))
+    return null;
   const known = own.some((c) => isGoods(c) || /^(?:tool|surface)$/.test(c.term?.kind ?? ''));
   if (!article && !known && !sizes.length && own.length > 3) return null;
   return lotOf(article ? 'article' : 'bare', k, until, { own, named, sizes, article, more });
@@ -240,7 +261,8 @@ function packAt(chunks: readonly Chunk[], i: number): string | null {
   if (next && next.word !== 'of' && isName(next)) return null;
   if (PACKED_WORD.test(word)) return word;
   const unit = unitNamed(word);
-  const packs = unit && (unit.kind === 'pack' || unit.unit === 'pair' || (unit.kind === 'volume' && next?.word === 'of'));
+  const packs =
+    unit && (unit.kind === 'pack' || unit.unit === 'pair' || (unit.kind === 'volume' && next?.word === 'of'));
   return packs ? unit.unit : null;
 }
 
@@ -261,7 +283,10 @@ function pointerLot(chunks: readonly Chunk[], k: number): Lot {
   while (/^(?:the|of|a|in)$/.test(chunks[i]?.word ?? '') && chunks[i + 1]?.quantity) i++;
   const { own, named, sizes, until } = ownName(chunks, i);
   const takes = sizes.length > 0 || (named && /^one of/.test(chunks[k]!.word));
-  return lotOf('pointer', k, takes ? until : k + 1, { article: single ? 1 : 0, ...(takes ? { own, sizes, named } : {}) });
+  return lotOf('pointer', k, takes ? until : k + 1, {
+    article: single ? 1 : 0,
+    ...(takes ? { own, sizes, named } : {}),
+  });
 }
 
 /** Goods without a count before them: `9" roller covers x3`, "light gray grout", "220 grit sponges qty 6". */
@@ -275,7 +300,13 @@ function bareLot(chunks: readonly Chunk[], k: number, from: number): Lot | null 
   const amount = trailing && (counts || trailing.takenBackFrom !== undefined) ? trailing : null;
   // "An inch and a half slip nut": the figure has taken the article.
   const one = !amount && /^an? /.test(chunks[k]!.quantity?.quote ?? '');
-  return lotOf(one ? 'article' : 'bare', from, amount ? i + 1 : until, { own, named, sizes, amount, article: one ? 1 : 0 });
+  return lotOf(one ? 'article' : 'bare', from, amount ? i + 1 : until, {
+    own,
+    named,
+    sizes,
+    amount,
+    article: one ? 1 : 0,
+  });
 }
 
 /** A word that the vocabulary lacks, where a list or a need may stand: at the clause's head, or right behind its verb. */
@@ -283,7 +314,8 @@ function openLot(chunks: readonly Chunk[], k: number): Lot | null {
   const c = chunks[k]!;
   if (c.kind !== 'word' || c.verb || !/^[a-z]{3,}$/.test(c.word) || isSmall(c.word) || !isName(c)) return null;
   const before = chunks[k - 1];
-  if (before && !/^(?:need|needs|want|wants|bring|order|buy|get|grab|of|some|used|got|me)$/.test(before.word)) return null;
+  if (before && !/^(?:need|needs|want|wants|bring|order|buy|get|grab|of|some|used|got|me)$/.test(before.word))
+    return null;
   const lot = bareLot(chunks, k, k);
   return lot && (lot.named || lot.own.length > 0) ? lot : null;
 }

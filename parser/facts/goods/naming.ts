@@ -3,7 +3,7 @@ import { type Chunk, isDeterminer, isGoods, isModal, isNounTerm, isPreposition, 
 import type { Frame } from '../frames.ts';
 import { isPerson, isSize, type Talk } from '../talk.ts';
 import { isNegative } from '../words.ts';
-import { type Lot, NOT_GOODS } from './lots.ts';
+import { isName, type Lot, NOT_GOODS } from './lots.ts';
 import { dot, type Weights } from './score.ts';
 
 /** How far back, in clauses, a lot may point. */
@@ -46,7 +46,7 @@ export function namingsOf(talk: Talk, placed: Placed, phrases: readonly Phrase[]
   const { lot, at } = placed;
   const frame = talk.frames[at]!;
   const out: Naming[] = [];
-  if (lot.named || lot.own.length > 0 || lot.code)
+  if (lot.named || lot.own.some((c) => isName(c) || c.term?.kind === 'finish'))
     out.push({ chunks: lot.own, sizes: lot.sizes, code: lot.code, own: true, features: ownFeatures(lot, frame) });
   if (lot.kind === 'bare' || (lot.kind === 'article' && lot.named)) return out;
   const start = frame.chunks[lot.from]!.start;
@@ -132,11 +132,13 @@ function phraseFeatures(talk: Talk, { lot, at }: Placed, p: Phrase, rank: number
   if (counted?.quantity) out.push(counted.quantity.unit === amount?.unit ? 'same unit' : 'counted', `counted ${kind}`);
   if (amount?.unit && head.term?.soldBy) out.push(head.term.soldBy.includes(amount.unit) ? 'sold so' : 'not sold so');
   if (frame.chunks.length === p.chunks.length) out.push('alone', `alone ${kind}`);
-  if (/:|-/.test(talk.text.slice(head.end, after?.start ?? talk.frames[p.at + 1]?.start ?? head.end))) out.push('label');
+  if (/:|-/.test(talk.text.slice(head.end, after?.start ?? talk.frames[p.at + 1]?.start ?? head.end)))
+    out.push('label');
   if (before?.word === 'of' && /^(?:out|outta)$/.test(frame.chunks[p.from - 2]?.word ?? '')) out.push('ran out');
   if (/^(?:no|another|more|new)$/.test(before?.word ?? '')) out.push(`before ${before!.word}`);
   if (frame.chunks.some((c) => c.term?.kind === 'defect')) out.push(`flawed ${back > 0}`);
-  if (frame.use === 'need' || frame.use === 'use' || frame.use === 'buy' || frame.use === 'have') out.push(`use ${frame.use}`);
+  if (frame.use === 'need' || frame.use === 'use' || frame.use === 'buy' || frame.use === 'have')
+    out.push(`use ${frame.use}`);
   if (lot.own.length > 0 && !lot.named) out.push('modified');
   if (lot.more) out.push(`more ${kind}`);
   if (p.chunks.some((c) => c.quantity)) out.push('sized');
@@ -154,7 +156,12 @@ function toldFeatures({ lot, at }: Placed, p: Phrase, told: readonly Told[]): st
   const unit = (placed.lot.upper ?? placed.lot.amount)?.unit ?? placed.lot.pack;
   const here = (lot.upper ?? lot.amount)?.unit ?? lot.pack;
   const back = Math.min(told.length - again, 3);
-  return [`told ${back}`, `told ${back} ${unitOf(lot)}`, `told ${at === placed.at ? 'here' : 'before'}`, `told by ${unit === here}`];
+  return [
+    `told ${back}`,
+    `told ${back} ${unitOf(lot)}`,
+    `told ${at === placed.at ? 'here' : 'before'}`,
+    `told by ${unit === here}`,
+  ];
 }
 
 /** Every noun phrase of a talk that may name goods, in order. */
@@ -184,7 +191,8 @@ function phrasesIn(chunks: readonly Chunk[], at: number): Phrase[] {
   return out;
 }
 
-const isOpenName = (c: Chunk) => c.kind === 'word' && c.word.length > 2 && !NOT_GOODS.test(c.word) && !/(?:ly|ing)$/.test(c.word);
+const isOpenName = (c: Chunk) =>
+  c.kind === 'word' && c.word.length > 2 && !NOT_GOODS.test(c.word) && !/(?:ly|ing)$/.test(c.word);
 
 /** "Then I can grout": a trade word that is the verb there. */
 const isVerbHere = (chunks: readonly Chunk[], j: number) =>

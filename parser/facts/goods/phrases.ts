@@ -4,7 +4,9 @@ import { isSize, nounPhraseFrom } from '../talk.ts';
 
 /** A figure that tells which goods: a length, a gauge, volts, one of a pair. */
 const sized = (c: Chunk) =>
-  isSize(c) || c.quantity?.group?.kind === 'pair' || (c.quantity?.unitKind === 'voltage' && c.quantity.unitFrom === 'said');
+  isSize(c) ||
+  c.quantity?.group?.kind === 'pair' ||
+  (c.quantity?.unitKind === 'voltage' && c.quantity.unitFrom === 'said');
 
 /** Splits a noun phrase into the item's name and its sizes, before or after it ("slip joint washer inch and a half"). */
 export function nameAndSizes(
@@ -44,7 +46,8 @@ function isNextCount(chunks: readonly Chunk[], k: number): boolean {
   const { unitKind, unitFrom, group, quote } = chunks[k]!.quantity!;
   if (/^(x|qty|\()/i.test(quote)) return false;
   const last = !isNounTerm(chunks[k + 1]) && chunks[k + 1]?.kind !== 'word';
-  const packed = unitKind === 'pack' || (last && unitFrom === 'said' && /^(?:weight|volume|area)$/.test(unitKind ?? ''));
+  const packed =
+    unitKind === 'pack' || (last && unitFrom === 'said' && /^(?:weight|volume|area)$/.test(unitKind ?? ''));
   return packed || (!sized(chunks[k]!) && group?.kind !== 'pair' && chunks.slice(0, k).some(isGoods));
 }
 
