@@ -75,12 +75,14 @@ function lotAt(chunks: readonly Chunk[], k: number): Lot | null {
   if (chunk.notQuantity?.kind === 'idiom' && /^one of (?:those|these|them|'?em|each|the)\b/.test(chunk.word))
     return pointerLot(chunks, k);
   if (q) {
+    // "10 sq ft per box": how it comes, not how many.
+    if (q.per) return null;
     // "Make it 3, not 2": the figure that no longer holds.
     if (chunks[k - 1]?.word === 'not') return null;
     if (q.group?.kind === 'eachOf') return q.group.index === 0 ? spreadLot(chunks, k, q) : null;
     if (isBulk(q) && CONTAINER.test(chunks[k + 1]?.word ?? '')) return containerLot(chunks, k, k, null);
     if (isCount(q) && isContained(chunks, k + 1)) return containerLot(chunks, k, k + 1, q);
-    if (isPack(q) || isBulk(q) || (isCount(q) && q.group?.kind !== 'pair')) return countedLot(chunks, k, q);
+    if (isPack(q) || ((isBulk(q) || isCount(q)) && q.group?.kind !== 'pair')) return countedLot(chunks, k, q);
     const sized = bareLot(chunks, k, k);
     return sized?.named ? sized : null;
   }
