@@ -52,7 +52,8 @@ function pairUp(scores: readonly { i: number; j: number; score: number }[]): Map
 const isSizeOfGoods = (note: Note, fact: Fact) =>
   fact.kind === 'measurement' && note.gold.materials.some((m) => m.size?.includes(String(fact.value)));
 
-function judge<L extends ListName>(list: L, note: Note, facts: readonly Fact[], score: Score): void {
+/** Counts what the facts of one note hold of one list's answers. */
+export function judge<L extends ListName>(list: L, note: Note, facts: readonly Fact[], score: Score): void {
   const rule = RULES[list];
   const wanted = note.gold[list] as Gold<L>[];
   // A material that is only mentioned or on its way is in none of the statuses that are scored.
@@ -92,19 +93,22 @@ function judge<L extends ListName>(list: L, note: Note, facts: readonly Fact[], 
   });
 }
 
+/** A score with nothing counted yet. */
+export const unscored = (): Score => ({
+  lists: {
+    measurements: nothing(),
+    materials: nothing(),
+    problems: nothing(),
+    followUps: nothing(),
+    done: nothing(),
+  },
+  all: nothing(),
+  misses: [],
+});
+
 /** Reads every note and counts what the answers hold of it. */
 export function scoreNotes(notes: readonly Note[]): Score {
-  const score: Score = {
-    lists: {
-      measurements: nothing(),
-      materials: nothing(),
-      problems: nothing(),
-      followUps: nothing(),
-      done: nothing(),
-    },
-    all: nothing(),
-    misses: [],
-  };
+  const score = unscored();
   for (const note of notes) {
     const { facts } = readNote(note.text, { saidAt: note.saidAt, areas: note.areas });
     for (const list of LISTS) judge(list, note, facts, score);

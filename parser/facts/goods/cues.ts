@@ -1,0 +1,215 @@
+import { type Chunk, isCopula, isGoods, isModal, isNounTerm } from '../chunks.ts';
+import type { Frame } from '../frames.ts';
+import { isPerson, type Talk } from '../talk.ts';
+import { HAVES, isNegative } from '../words.ts';
+import type { Fate } from './fates.ts';
+import { listedAs } from './lists.ts';
+import { isCount } from './lots.ts';
+import type { Naming, Placed } from './naming.ts';
+
+/** What was decided on the lot before, and how far back it stands. */
+export interface Before {
+  placed: Placed;
+  fate: Fate;
+  naming: Naming | null;
+}
+
+/** Words that speak of needing, of having, of using up. */
+const CUES: [string, RegExp][] = [
+  [
+    'need',
+    /\b(?:need|needs|want|wants|could use|bring|grab|order|reorder|pick up|short|shy|list|buy|get me|out of|outta|low on|please|add)\b/,
+  ],
+  [
+    'have',
+    /\b(?:left|leftover|still|got|have|has|truck|van|shop|garage|on hand|extra|spare|down to|remain|stock|trailer|here)\b/,
+  ],
+  [
+    'used',
+    /\b(?:used|use|took|went|goes|put|ran|installed|set|hung|swapped|replaced|mixed|spent|poured|in|on|up|gone|through|all told|burned|ate)\b/,
+  ],
+  ['bought', /\b(?:bought|paid|picked|store|receipt|bucks|grabbed|cost)\b/],
+  ['back', /\b(?:back|return|returned|returning)\b/],
+];
+
+/** Where goods are kept. */
+const KEPT =
+  /^(?:truck|van|ute|trailer|garage|shed|shop|office|home|basement|cellar|site|yard|boot|bench|drawer|shelf|storage|closet|pallet|rack|bucket|stock|car|pickup|warehouse|attic|porch|driveway|carport)$/;
+
+const wordOf = (c: Chunk | undefined) =>
+  !c
+    ? '#'
+    : c.quantity
+      ? 'Q'
+      : c.time
+        ? 'T'
+        : c.notQuantity
+          ? 'N'
+          : (c.verb?.lemma ?? (c.kind === 'term' && isGoods(c) ? 'G' : c.word));
+const classOf = (c: Chunk | undefined) =>
+  !c
+    ? '#'
+    : c.quantity
+      ? 'Q'
+      : c.time
+        ? 'T'
+        : c.notQuantity
+          ? 'N'
+          : c.kind === 'term'
+            ? `t ${c.term!.kind}`
+            : c.verb
+              ? `v ${c.verb.use}`
+              : c.kind === 'word'
+                ? 'w'
+                : c.kind;
+
+/** A verb, or what stands for one: is, has, gotta. */
+const isSaying = (c: Chunk) =>
+  (c.verb !== undefined && !isNounTerm(c)) || isCopula(c) || isModal(c) || HAVES.has(c.word);
+
+const formOf = (c: Chunk) =>
+  c.verb
+    ? [...c.verb.forms]
+        .map((f) => f[0])
+        .sort()
+        .join('')
+    : isCopula(c)
+      ? 'is'
+      : isModal(c)
+        ? 'will'
+        : 'has';
+
+const said = (frame: Frame | undefined) => frame?.chunks.map((c) => c.word).join(' ') ?? '';
+
+/** What kind of thing a lot is: how it is counted, which its decision turns on before all else. */
+function sortOf({ lot }: Placed): string {
+  const q = lot.upper ?? lot.amount;
+  if (q) return isCount(q) ? 'count' : (q.unitKind ?? 'count');
+  if (lot.pack) return 'pack';
+  return lot.article ? 'one' : lot.kind;
+}
+
+/** Everything about a lot that may tell whether it is goods, and what became of them. */
+export function cuesOf(talk: Talk, placed: Placed, naming: Naming | null, before: Before | null): string[] {
+  const { lot, at } = placed;
+  const frame = talk.frames[at]!;
+  const { chunks } = frame;
+  const sort = sortOf(placed);
+  const out = ['any', `sort ${sort}`];
+  const both = (cue: string) => out.push(cue, `${sort} ${cue}`);
+  // The clause and its verb.
+  const side = frame.verbAt < 0 ? 'no' : lot.from > frame.verbAt ? 'behind' : 'before';
+  both(`says ${frame.predicate} ${side}${frame.negative ? ' not' : ''}`);
+  both(`verb ${frame.lemma} ${side}`);
+  out.push(`${sort} ${frame.use} ${frame.predicate} ${side}`);
+  out.push(
+    `use ${frame.use} ${side}`,
+    `verb ${frame.lemma} ${frame.predicate}`,
+    `use ${frame.use} ${frame.predicate} ${side}`,
+  );
+  out.push(
+    `who ${isPerson(frame.subject) ? 'person' : frame.subject.length ? (frame.subject.some(isGoods) ? 'goods' : 'thing') : 'nobody'} ${frame.predicate}`,
+  );
+  if (chunks.some((c) => c.term?.kind === 'defect')) both('flawed');
+  // The words around it.
+  for (const d of [1, 2, 3]) {
+    const [left, right] = [chunks[lot.from - d], chunks[lot.until - 1 + d]];
+    out.push(`left${d} ${wordOf(left)}`, `right${d} ${wordOf(right)}`);
+    if (d < 3) out.push(`left${d} ${classOf(left)}.`, `right${d} ${classOf(right)}.`);
+  }
+  both(`left ${wordOf(chunks[lot.from - 1])}`);
+  both(`right ${wordOf(chunks[lot.until])}`);
+  out.push(
+    `left ${wordOf(chunks[lot.from - 2])} ${wordOf(chunks[lot.from - 1])}`,
+    `right ${wordOf(chunks[lot.until])} ${wordOf(chunks[lot.until + 1])}`,
+  );
+  // Talk runs on without a mark, so that the verb right beside it tells more than the clause's own.
+  const toLeft = chunks.slice(Math.max(0, lot.from - 6), lot.from).findLastIndex(isSaying);
+  const left = toLeft < 0 ? -1 : toLeft + Math.max(0, lot.from - 6);
+  if (left >= 0) {
+    const verb = chunks[left]!;
+    const who = isPerson(chunks.slice(Math.max(0, left - 2), left)) ? 'person' : left === 0 ? 'nobody' : 'other';
+    both(`beside ${wordOf(verb)}`);
+    both(`beside ${verb.verb?.use} ${formOf(verb)} ${who}`);
+    out.push(`beside ${wordOf(verb)} ${formOf(verb)} ${who}`, `beside ${wordOf(verb)} ${wordOf(chunks[left + 1])}`);
+    out.push(`beside away ${lot.from - left}`);
+  } else both('beside nothing');
+  const toRight = chunks.slice(lot.until, lot.until + 4).find(isSaying);
+  if (toRight) {
+    out.push(`then ${wordOf(toRight)}`, `then ${wordOf(toRight)} ${formOf(toRight)}`);
+    both(`then ${toRight.verb?.use} ${formOf(toRight)}`);
+  }
+  const first = chunks[lot.from]!;
+  if (!first.quantity) out.push(`first ${wordOf(first)}`);
+  for (const c of new Set(chunks.slice(0, lot.from).map(wordOf))) out.push(`ahead ${c}`);
+  for (const c of new Set(chunks.slice(lot.until).map(wordOf))) out.push(`after ${c}`);
+  if (chunks.some((c, k) => k >= lot.until && KEPT.test(c.term?.name ?? c.word))) both('kept');
+  if (chunks.some((c, k) => k < lot.from && KEPT.test(c.term?.name ?? c.word))) out.push('kept ahead');
+  if (lot.pointing) both('pointing');
+  // The clauses beside it.
+  const [last, next] = [talk.frames[at - 1], talk.frames[at + 1]];
+  const near = (f: Frame | undefined) => (f ? (f.sentence === frame.sentence ? 'same' : 'other') : '#');
+  out.push(
+    `joined ${frame.joinedBy} ${frame.predicate}`,
+    `last ${last?.predicate} ${near(last)}`,
+    `next ${next?.predicate} ${near(next)} ${next?.joinedBy}`,
+  );
+  if (last) out.push(`last verb ${last.lemma} ${near(last)}`, `last use ${last.use} ${last.predicate} ${near(last)}`);
+  if (next) out.push(`next verb ${next.lemma} ${near(next)}`, `next use ${next.use} ${next.predicate} ${near(next)}`);
+  for (const opener of frame.openers) out.push(`opens ${opener}`);
+  for (const [name, pattern] of CUES) {
+    if (pattern.test(said(frame))) both(`cue ${name}`);
+    if (last && pattern.test(said(last))) out.push(`last cue ${name} ${near(last)}`);
+    if (next && pattern.test(said(next))) out.push(`next cue ${name} ${near(next)}`);
+  }
+  const listed = listedAs(talk, at);
+  if (listed) both(`list ${listed}`);
+  if (lot.from === 0) out.push(`opens clause ${sort}`);
+  if (lot.from === 0 && lot.until === chunks.length) both('whole clause');
+  if (/\n\W*$/.test(talk.text.slice(Math.max(0, frame.start - 4), frame.start))) out.push('new line');
+  // Its count.
+  const q = lot.upper ?? lot.amount;
+  if (q) {
+    out.push(`unit ${q.unit}`, `one ${q.value.equals(1)}`, `whole ${q.value.d === 1n}`, `unit from ${q.unitFrom}`);
+    if (q.bound) out.push(`bound ${q.bound}`);
+    if (q.per) out.push('per');
+    if (q.onCenter) out.push('on center');
+    if (q.group) out.push(`group ${q.group.kind}`);
+    if (/^(?:x|qty|\(|×)/i.test(q.quote)) out.push('marked');
+    if (q.value.compare(60) > 0) out.push('many');
+  }
+  if (lot.pack) out.push(`pack ${lot.pack}`);
+  if (lot.more) both('more');
+  if (lot.code) out.push('code');
+  // Its name.
+  if (!naming) both('nameless');
+  else {
+    const head = naming.chunks.at(-1);
+    const kind = head?.term?.kind ?? 'word';
+    both(`named ${naming.own ? 'here' : 'before'} ${kind}`);
+    out.push(`head ${head?.word}`, `goods ${naming.chunks.some(isGoods)} ${naming.own}`);
+    if (head?.term?.counter) out.push(`counter ${head.term.counter}`);
+    if (head && /s$/.test(head.word)) out.push(`plural ${sort}`);
+    if (naming.sizes.length) both('sized');
+    if (naming.chunks.some((c) => c.term?.kind === 'defect' || (c.verb && !c.verb.forms.has('base'))))
+      both('name flawed');
+    if (q?.unit && head?.term?.soldBy) both(`sold so ${head.term.soldBy.includes(q.unit)}`);
+    for (const f of naming.features) if (/^(?:flawed|back|ran out|before|place)/.test(f)) out.push(`meant ${f}`);
+  }
+  if (chunks.slice(0, lot.from).some((c) => isNegative(c.word))) both('not ahead');
+  // What was decided before.
+  if (!before) out.push('first of all');
+  else {
+    const where =
+      before.placed.at === at
+        ? 'here'
+        : talk.frames[before.placed.at]!.sentence === frame.sentence
+          ? 'sentence'
+          : 'far';
+    both(`after ${before.fate} ${where}`);
+    out.push(`after ${before.fate} ${where} ${frame.predicate}`, `after ${before.fate} ${where} ${frame.joinedBy}`);
+    if (naming && before.naming && naming.chunks.at(-1)?.word === before.naming.chunks.at(-1)?.word)
+      out.push(`again ${before.fate}`);
+  }
+  return out;
+}

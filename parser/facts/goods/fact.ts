@@ -1,0 +1,103 @@
+import type Fraction from 'fraction.js';
+import { singular } from '../../trade/vocabulary.ts';
+import type { Material, MaterialStatus, Quantity } from '../../types.ts';
+import { type Chunk, isGoods } from '../chunks.ts';
+import type { Frame } from '../frames.ts';
+import { base } from '../make.ts';
+import { phrase, type Talk } from '../talk.ts';
+import type { Naming, Placed } from './naming.ts';
+import { nameOf } from './phrases.ts';
+
+/** Adds a fact; a count behind its goods ("levelling compound, two bags") completes the fact before it. */
+export function keep(facts: Material[], fact: Material, naming: Naming): void {
+  const before = facts.findLast((f) => f.item === fact.item || fact.item.endsWith(` ${f.item}`));
+  if (!naming.own && before) {
+    if (fact.unit === 'each' && before.unit && before.unit !== 'each' && before.quantity !== null)
+      fact.unit = before.unit;
+    if (before.quantity === null && before.status === fact.status) {
+      Object.assign(before, {
+        quantity: fact.quantity,
+        exact: fact.exact,
+        atLeast: fact.atLeast,
+        unit: fact.unit,
+        size: before.size ?? fact.size,
+        end: Math.max(before.end, fact.end),
+      });
+      return;
+    }
+  }
+  // "Lock sticks, needs graphite. ... Need a tube of graphite": the count makes the bare mention whole.
+  const bare = facts.findIndex((f) => f.item === fact.item && f.status === fact.status && f.quantity === null);
+  if (bare >= 0 && fact.quantity !== null && fact.status === 'need') facts.splice(bare, 1);
+  facts.push(fact);
+}
+
+/** A lot as a fact; null where its name holds no word that could stand on an order. */
+export function materialOf(
+  talk: Talk,
+  frame: Frame,
+  { lot }: Placed,
+  naming: Naming,
+  status: MaterialStatus,
+  confidence: number,
+): Material | null {
+  const goods = nameOf(naming.chunks);
+  const item = named(phrase(goods));
+  if (!item) return null;
+  const unit = lot.upper?.unit ?? lot.amount?.unit ?? null;
+  const value: Fraction | null = lot.upper?.value ?? lot.amount?.value ?? null;
+  const first = frame.chunks[lot.from]!;
+  const last = frame.chunks[Math.max(lot.until - 1, lot.from)]!;
+  const from = lot.amount?.takenBackFrom ?? first.start;
+  const quantity = value ? value.valueOf() : lot.article || null;
+  const nominal = nominalOf(talk, goods.findLast(isGoods));
+  return {
+    ...base(
+      talk,
+      frame,
+      `material/${status}`,
+      { start: Math.min(from, first.start), end: last.end },
+      Math.round(confidence * 100) / 100,
+    ),
+    kind: 'material',
+    item,
+    size: naming.code ?? (naming.sizes.length ? sizeText(naming.sizes) : nominal),
+    specs: goods.filter((c) => c.kind === 'term' && c.term!.kind === 'finish').map((c) => c.word),
+    quantity,
+    exact: value ? value.toFraction() : lot.article ? String(lot.article) : null,
+    atLeast: lot.upper && lot.amount ? lot.amount.value.valueOf() : null,
+    unit: quantity === null ? null : (lot.pack ?? asSaid(unit, talk.text.slice(first.start, last.end))),
+    status,
+    counts: lot.more
+      ? 'more'
+      : (frame.lemma === 'make' && frame.predicate === 'imperative') ||
+          /\b(altogether|total|in all|make (?:it|that))\b/.test(talk.text.slice(frame.start, frame.end))
+        ? 'total'
+        : 'plain',
+  };
+}
+
+/** Goods whose name is their size: `2x6`, or `2x10x12` with the length. */
+function nominalOf(talk: Talk, chunk: Chunk | undefined): string | null {
+  if (!chunk || !/^\d/.test(chunk.term!.name)) return null;
+  const figures = talk.reading.quantities.filter((q) => q.start >= chunk.start && q.end <= chunk.end);
+  return figures.length === 3 ? figures.map((q) => q.value.toFraction()).join('x') : chunk.term!.name;
+}
+
+/** Yards of gravel are cubic, but stand on the order as they were said. */
+const asSaid = (unit: string | null, said: string) =>
+  unit === 'cu yd' && !/\bcu/i.test(said) ? 'yd' : (unit ?? 'each');
+
+/** The item's name in the singular, as it stands on an order. */
+const named = (words: string) => words.replace(/[a-z]+$/, singular);
+
+/** Sizes as the trade writes them: `12x24`, `1-1/2 in`, `20 A`, `3-1/4 in x 12 ft`. */
+function sizeText(sizes: readonly Quantity[]): string {
+  const number = (q: Quantity) => {
+    const mixed = q.value.toFraction(true).replace(' ', '-');
+    return q.value.d <= 64n ? mixed : String(q.value.valueOf());
+  };
+  const [first, second] = sizes;
+  if (first && second && first.group && first.group.id === second.group?.id) return sizes.map(number).join('x');
+  return sizes.map((q) => (q.unit ? `${number(q)} ${q.unit}` : number(q))).join(' x ');
+}

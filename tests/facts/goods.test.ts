@@ -1,0 +1,19 @@
+import { expect, it } from 'vitest';
+import { readNote } from '../../parser/index.ts';
+import { SAID_AT } from './read.ts';
+
+const goodsIn = (text: string) =>
+  readNote(text, { saidAt: SAID_AT }).facts.flatMap((f) =>
+    f.kind === 'material' ? [[f.item, f.quantity, f.unit, f.status].join(' ')] : [],
+  );
+
+it.each([
+  ['I mixed eight bags of floor patch', ['floor patch 8 bag used']],
+  ['we have four rolls of mesh tape left in the van', ['mesh tape 4 roll have']],
+  ['need two tubes of zorbix and a box of screws', ['zorbix 2 tube need', 'screw 1 box need']],
+  ['used three bags of grout and there is half a bag left', ['grout 3 bag used', 'grout 0.5 bag have']],
+])('%s', (text, goods) => expect(goodsIn(text)).toEqual(goods));
+
+it.each(['the gap is 12 ft long', 'I had two coffees', 'he was here three times today'])('%s', (text) =>
+  expect(goodsIn(text)).toEqual([]),
+);

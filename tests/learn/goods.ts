@@ -1,0 +1,73 @@
+/**
+ * `npx tsx tests/learn/goods.ts notes.jsonl ...`: learns from annotated notes what tells goods (`parser/facts/goods`)
+ * and writes the two tables of weights. With `--check` it writes nothing: it learns from seven eighths of the notes at a
+ * time and counts how the last eighth is read, by the same rules as `npm run score`.
+ */
+import { readFileSync, writeFileSync } from 'node:fs';
+import { talkOf } from '../../parser/facts/clauses.ts';
+import { FATES, type FateWeights } from '../../parser/facts/goods/fates.ts';
+import { type GoodsWeights, readMaterials } from '../../parser/facts/goods/index.ts';
+import { readNote } from '../../parser/index.ts';
+import { loadWordClass } from '../../server/words/wordClass.ts';
+import type { Note } from '../score/lib/corpus.ts';
+import { f1, judge, unscored } from '../score/lib/tally.ts';
+import { choicesIn, examplesIn, type Lesson, lessonOf } from './goodsExamples.ts';
+import { classify, rank } from './softmax.ts';
+import { fateTable, namingTable, pruned } from './tables.ts';
+
+const NAMING = { epochs: 15, rate: 0.1, pull: 0.05, thin: 0, least: 3 };
+const FATE = { epochs: 12, rate: 0.05, pull: 0.05, thin: 0.05, least: 4 };
+/** Weights nearer to nought are left out of the tables. */
+const SMALL = { naming: 0.05, fates: 0.1 };
+/** A miss costs as much as a false find: how much less sure than "nothing" a find may be, as a log of odds. */
+const READINESS = 0.8;
+const FOLDS = 8;
+
+const files = process.argv.slice(2).filter((a) => !a.startsWith('--'));
+const wordClass = await loadWordClass();
+const notes = files.flatMap((file) =>
+  readFileSync(file, 'utf8')
+    .split('\n')
+    .filter((line) => line.trim())
+    .map((line): Note => JSON.parse(line)),
+);
+const lessons = notes.map((note) => {
+  const areas = note.areas ?? [];
+  const reading = readNote(note.text, { saidAt: note.saidAt, areas, wordClass });
+  return lessonOf(talkOf(note.text, reading, areas, wordClass), note.gold.materials ?? []);
+});
+
+function learn(from: readonly Lesson[]): GoodsWeights {
+  const naming = pruned(
+    rank(
+      from.flatMap((l) => choicesIn(l)),
+      NAMING,
+    ),
+    SMALL.naming,
+  );
+  const examples = from.flatMap((l) => examplesIn(l, naming));
+  const learnt = classify(examples, FATES.length, FATE).map((w) => pruned(w, SMALL.fates));
+  const fates = Object.fromEntries(FATES.map((f, i) => [f, learnt[i]!])) as Record<
+    keyof FateWeights,
+    Map<string, number>
+  >;
+  fates.none.set('any', Number(((fates.none.get('any') ?? 0) - READINESS).toFixed(2)));
+  return { naming, fates };
+}
+
+if (process.argv.includes('--check')) {
+  const score = unscored();
+  for (let fold = 0; fold < FOLDS; fold++) {
+    const weights = learn(lessons.filter((_, i) => i % FOLDS !== fold));
+    lessons.forEach(({ talk }, i) => {
+      if (i % FOLDS === fold) judge('materials', notes[i]!, readMaterials(talk, weights).facts, score);
+    });
+  }
+  const t = score.lists.materials;
+  console.log(`${notes.length} notes: found ${f1(t.found, t).toFixed(3)}, strict ${f1(t.strict, t).toFixed(3)}`);
+} else {
+  const { naming, fates } = learn(lessons);
+  const folder = new URL('../../parser/facts/goods/weights/', import.meta.url);
+  writeFileSync(new URL('naming.ts', folder), namingTable(naming));
+  writeFileSync(new URL('fates.ts', folder), fateTable(fates));
+}

@@ -1,0 +1,90 @@
+import { type Before, cuesOf } from '../../parser/facts/goods/cues.ts';
+import { FATES, type Fate } from '../../parser/facts/goods/fates.ts';
+import { placedIn } from '../../parser/facts/goods/index.ts';
+import {
+  bestNaming,
+  type Naming,
+  namingsOf,
+  type Placed,
+  phrasesOf,
+  type Told,
+} from '../../parser/facts/goods/naming.ts';
+import type { Weights } from '../../parser/facts/goods/score.ts';
+import { phrase, type Talk } from '../../parser/facts/talk.ts';
+import type { Gold } from '../score/lib/corpus.ts';
+import { share } from '../score/lib/wording.ts';
+import type { Choice, Example } from './softmax.ts';
+
+/** One note laid open, each lot with the answer that it holds. */
+export interface Lesson {
+  talk: Talk;
+  lots: { placed: Placed; namings: Naming[]; gold: Gold<'materials'> | null }[];
+}
+
+const textOf = (naming: Naming) =>
+  `${phrase(naming.chunks)} ${naming.code ?? ''} ${naming.sizes.map((q) => q.quote).join(' ')}`;
+
+const names = (gold: Gold<'materials'>, naming: Naming) => share(gold.item, textOf(naming)) >= 0.5;
+
+/** Lays a note open and hands each answer to the lot that holds it: same count first, then name, then place. */
+export function lessonOf(talk: Talk, wanted: readonly Gold<'materials'>[]): Lesson {
+  const phrases = phrasesOf(talk);
+  const lots: Lesson['lots'] = placedIn(talk).map((placed) => ({
+    placed,
+    namings: namingsOf(talk, placed, phrases, []),
+    gold: null,
+  }));
+  const pairs = wanted.flatMap((gold) => lots.map((lot) => ({ gold, lot, score: fit(talk, gold, lot) })));
+  const given = new Set<object>();
+  for (const { gold, lot, score } of pairs.sort((a, b) => b.score - a.score)) {
+    if (score <= 0 || given.has(gold) || lot.gold) continue;
+    lot.gold = gold;
+    given.add(gold);
+  }
+  // Once more, knowing what was told before.
+  const told: Told[] = [];
+  for (const lot of lots) {
+    lot.namings = namingsOf(talk, lot.placed, phrases, told);
+    const naming = lot.gold ? lot.namings.find((n) => names(lot.gold!, n)) : undefined;
+    if (naming) told.push({ placed: lot.placed, naming });
+  }
+  return { talk, lots };
+}
+
+function fit(talk: Talk, gold: Gold<'materials'>, { placed, namings }: Lesson['lots'][number]): number {
+  const { chunks } = talk.frames[placed.at]!;
+  const { lot } = placed;
+  const [start, end] = [chunks[lot.from]!.start, chunks[lot.until - 1]!.end];
+  const at = talk.text.indexOf(gold.quote);
+  const both = Math.min(end, at + gold.quote.length) - Math.max(start, at);
+  if (both <= 0) return 0;
+  const count = (lot.upper ?? lot.amount)?.value.valueOf() ?? (lot.article || null);
+  const same =
+    gold.quantity === null || count === null ? gold.quantity === count : Math.abs(count - gold.quantity) < 1e-6;
+  const named = namings.some((n) => names(gold, n));
+  if (!named && !(same && count !== null)) return 0;
+  return (same ? 2 : 0) + (named ? 1.5 : 0) + both / Math.min(end - start, gold.quote.length);
+}
+
+/** For lots that hold an answer: which of the names that they may have is the one. */
+export const choicesIn = (lesson: Lesson, single = false): Choice[] =>
+  lesson.lots.flatMap(({ namings, gold }) => {
+    if (!gold || (namings.length < 2 && !single)) return [];
+    const right = namings.map((n) => names(gold, n));
+    return right.some((r) => r) ? [{ candidates: namings.map((n) => n.features), right }] : [];
+  });
+
+/** An answer that may be left out teaches less. */
+const MAY_BE_LEFT_OUT = 0.3;
+
+/** Every lot with what became of it. */
+export function examplesIn(lesson: Lesson, naming: Weights): Example[] {
+  let before: Before | null = null;
+  return lesson.lots.map(({ placed, namings, gold }) => {
+    const best = bestNaming(namings, naming);
+    const fate: Fate = gold ? gold.status : 'none';
+    const features = cuesOf(lesson.talk, placed, best, before);
+    if (fate !== 'none' || placed.lot.kind !== 'bare') before = { placed, fate, naming: best };
+    return { features, label: FATES.indexOf(fate), weight: gold?.optional ? MAY_BE_LEFT_OUT : 1 };
+  });
+}

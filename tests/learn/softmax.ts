@@ -1,0 +1,131 @@
+/**
+ * Two small learners: of several classes which one (`classify`), and of several candidates which one (`rank`). Both
+ * climb the log likelihood by AdaGrad with a pull toward nought, over features that are there or not.
+ */
+
+/** A feature stands by its name. */
+export interface Example {
+  features: readonly string[];
+  /** Position in the classes. */
+  label: number;
+  /** How much it counts, 1 for a sure one. */
+  weight: number;
+}
+
+/** The feature that every example has. */
+const COMMON = 'any';
+
+/** Candidates, of which `right` hold the answer. */
+export interface Choice {
+  candidates: readonly (readonly string[])[];
+  right: readonly boolean[];
+}
+
+export interface Settings {
+  epochs: number;
+  rate: number;
+  /** Pull toward nought in proportion to the weight. */
+  pull: number;
+  /** Pull toward nought by a fixed step, which leaves most weights at nought. */
+  thin: number;
+  /** Features seen in fewer examples are left out. */
+  least: number;
+}
+
+/** Names to positions, for features seen often enough. */
+function indexOf(rows: Iterable<readonly string[]>, least: number): Map<string, number> {
+  const seen = new Map<string, number>();
+  for (const row of rows) for (const f of new Set(row)) seen.set(f, (seen.get(f) ?? 0) + 1);
+  const out = new Map<string, number>();
+  for (const [f, n] of seen) if (n >= least) out.set(f, out.size);
+  return out;
+}
+
+/** The same order on every run. */
+function shuffled(n: number, seed: number): number[] {
+  const order = Array.from({ length: n }, (_, i) => i);
+  let state = seed;
+  for (let i = n - 1; i > 0; i--) {
+    state = (state * 1103515245 + 12345) % 2147483648;
+    const j = state % (i + 1);
+    [order[i], order[j]] = [order[j]!, order[i]!];
+  }
+  return order;
+}
+
+const softmax = (scores: number[]): number[] => {
+  const top = Math.max(...scores);
+  const powers = scores.map((s) => Math.exp(s - top));
+  const sum = powers.reduce((a, b) => a + b, 0);
+  return powers.map((p) => p / sum);
+};
+
+class Climber {
+  readonly w: Float64Array;
+  private readonly g2: Float64Array;
+  private readonly settings: Settings;
+  constructor(size: number, settings: Settings) {
+    this.w = new Float64Array(size);
+    this.g2 = new Float64Array(size).fill(1e-2);
+    this.settings = settings;
+  }
+  /** `free`: weights that nothing pulls, so that how common each class is stays as it was seen. */
+  step(i: number, slope: number, free = false): void {
+    const g = free ? slope : slope - this.settings.pull * this.w[i]!;
+    this.g2[i]! += g * g;
+    const rate = this.settings.rate / Math.sqrt(this.g2[i]!);
+    const w = this.w[i]! + rate * g;
+    this.w[i] = free ? w : Math.sign(w) * Math.max(0, Math.abs(w) - rate * this.settings.thin);
+  }
+}
+
+/** Weights of each class by feature name. */
+export function classify(examples: readonly Example[], classes: number, settings: Settings): Map<string, number>[] {
+  const index = indexOf(
+    examples.map((e) => e.features),
+    settings.least,
+  );
+  const rows = examples.map((e) => ({ ...e, at: e.features.flatMap((f) => index.get(f) ?? []) }));
+  const climber = new Climber(index.size * classes, settings);
+  const common = index.get(COMMON);
+  for (let epoch = 0; epoch < settings.epochs; epoch++)
+    for (const r of shuffled(rows.length, epoch + 1)) {
+      const { at, label, weight } = rows[r]!;
+      const scores = Array.from({ length: classes }, (_, c) => at.reduce((s, i) => s + climber.w[i * classes + c]!, 0));
+      const p = softmax(scores);
+      for (let c = 0; c < classes; c++) {
+        const slope = weight * ((c === label ? 1 : 0) - p[c]!);
+        if (Math.abs(slope) > 1e-4) for (const i of at) climber.step(i * classes + c, slope, i === common);
+      }
+    }
+  return Array.from(
+    { length: classes },
+    (_, c) => new Map([...index].map(([f, i]) => [f, climber.w[i * classes + c]!])),
+  );
+}
+
+/** Weights by feature name that put a right candidate first. */
+export function rank(choices: readonly Choice[], settings: Settings): Map<string, number> {
+  const index = indexOf(
+    choices.flatMap((c) => c.candidates),
+    settings.least,
+  );
+  const rows = choices.map((c) => ({
+    right: c.right,
+    at: c.candidates.map((f) => f.flatMap((x) => index.get(x) ?? [])),
+  }));
+  const climber = new Climber(index.size, settings);
+  for (let epoch = 0; epoch < settings.epochs; epoch++)
+    for (const r of shuffled(rows.length, epoch + 1)) {
+      const { at, right } = rows[r]!;
+      const p = softmax(at.map((f) => f.reduce((s, i) => s + climber.w[i]!, 0)));
+      const mass = p.reduce((s, x, k) => s + (right[k] ? x : 0), 0);
+      const slopes = new Map<number, number>();
+      at.forEach((f, k) => {
+        const slope = (right[k] ? p[k]! / mass : 0) - p[k]!;
+        for (const i of f) slopes.set(i, (slopes.get(i) ?? 0) + slope);
+      });
+      for (const [i, slope] of slopes) if (Math.abs(slope) > 1e-5) climber.step(i, slope);
+    }
+  return new Map([...index].map(([f, i]) => [f, climber.w[i]!]));
+}
