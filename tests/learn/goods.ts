@@ -18,7 +18,7 @@ import { fateTable, namingTable, pruned } from './tables.ts';
 const NAMING = { epochs: 15, rate: 0.1, pull: 0.05, thin: 0, least: 3 };
 const FATE = { epochs: 12, rate: 0.05, pull: 0.05, thin: 0.05, least: 4 };
 /** Weights nearer to nought are left out of the tables. */
-const SMALL = { naming: 0.05, fates: 0.1 };
+const SMALL = { naming: 0.02, fates: 0.04 };
 /** A miss costs as much as a false find: how much less sure than "nothing" a find may be, as a log of odds. */
 const READINESS = 0.8;
 const FOLDS = 8;

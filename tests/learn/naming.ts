@@ -53,7 +53,7 @@ else {
 /** Signs and weights, two decimals, small ones left out. */
 function table(weights: ReadonlyMap<string, number>): string {
   return [...weights]
-    .filter(([, w]) => Math.abs(w) >= 0.13)
+    .filter(([, w]) => Math.abs(w) >= 0.06)
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([sign, w]) => `${sign}\t${w.toFixed(2)}`)
     .join('\n')
