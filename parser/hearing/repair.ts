@@ -4,9 +4,8 @@ import { singular } from '../trade/vocabulary.ts';
 import type { Repair, Term, Token, Vocabulary } from '../types.ts';
 import { everyday } from './everyday.ts';
 import { heardAs } from './heardAs.ts';
-import { soundOf } from './names.ts';
+import { asMany, LIKE, meantBy, meantTokens } from './meant.ts';
 import { SHORTHAND } from './shorthand.ts';
-import { soundAlike } from './sounds.ts';
 import { relatedTo, tradeNear } from './support.ts';
 
 interface Mishearing {
@@ -59,8 +58,6 @@ const metaphone = new DoubleMetaphone();
 const soundsOf = (word: string): Set<string> =>
   new Set(metaphone.process(word).map((code) => code.replace(/[SX]/g, '')));
 
-/** A spelling this like the one heard is the same word; below it, only the sound agrees by chance. */
-const LIKE = 0.89;
 /** Enough beside a word of the same counter. */
 const LIKE_RELATED = 0.85;
 /** Shorter words have too many neighbours by sound. */
@@ -123,17 +120,6 @@ function push<T>(map: Map<string, T[]>, key: string, value: T): void {
   else map.set(key, [value]);
 }
 
-/** The form of the term that sounds most like what was heard: "pecks elbows" is `pex elbows`, not `elbow`. */
-function meantBy(heard: string, term: Term): string {
-  const ways = [term.name, ...(term.also ?? [])];
-  const like = (way: string) => JaroWinklerDistance(way.replace(/[\s-]/g, ''), heard.replace(/[\s-]/g, ''));
-  const best = (some: readonly string[]) => some.reduce((a, b) => (like(b) > like(a) ? b : a));
-  const count = heard.split(/[\s-]+/).length;
-  const same = ways.filter((way) => way.split(/[\s-]+/).length === count);
-  const likest = best(ways);
-  return like(likest) > LIKE || !same.length ? likest : best(same);
-}
-
 /**
  * Puts misheard trade words right: by the vocabulary's own lists of mishearings, then by sound for words that are
  * neither English nor trade. Both need a neighbour that supports the repair, and what was heard as plain English needs
@@ -170,32 +156,6 @@ export function repair(
     i = found.until;
   }
   return { tokens: out, repairs };
-}
-
-/** The meant words in the places of the heard ones; where their counts differ they share the whole span. */
-function meantTokens(heardTokens: readonly Token[], meant: string, heard: string): Token[] {
-  const [first, last] = [heardTokens[0]!, heardTokens.at(-1)!];
-  const words = meant.split(/[\s-]+/);
-  return words.map((word, k) => {
-    const ending = k === words.length - 1 && /'s$/i.test(heard) && !word.endsWith("'s") ? "'s" : '';
-    const own = words.length === heardTokens.length ? heardTokens[k]! : null;
-    return {
-      kind: 'word',
-      text: own?.text ?? heard,
-      word: word + ending,
-      start: own?.start ?? first.start,
-      end: own?.end ?? last.end,
-      spaced: own?.spaced ?? (k === 0 ? first.spaced : true),
-    };
-  });
-}
-
-/** "Ballusters" were several: the meant word ends as the heard one sounds. */
-function asMany(meant: string, heard: string): string {
-  if (!/[^s']s$/.test(heard) || /[sx]$/.test(meant)) return meant;
-  const last = soundOf(meant.slice(meant.search(/[^\s-]+$/)));
-  const said = soundOf(heard);
-  return soundAlike(said, `${last}s`) > soundAlike(said, last) ? `${meant}s` : meant;
 }
 
 const bareWord = (token: Token | undefined) =>

@@ -5,6 +5,7 @@
  * most of them plain English in the place of the trade's words: 19 were put right at first sight. Half of them were then
  * `opened` and their causes mended, half stay `sealed`: their misses are never printed.
  * The halves of 60 more, `opened-2` and `sealed-2`: 16 of 30 and 18 of 30 put right at first sight.
+ * Ordinary English for the false repairs: the npm package `nlp-corpus` (MIT), whose `builds` folder can be named.
  *
  *   npx tsx tests/bench/hearing.ts [folder of .json or .txt files of ordinary English]
  */
