@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { casesIn, missesOf } from './told.ts';
 
 // Of the later ones 16 of 36 were met when they were first read: none with an unsafe "fits", six with a wrong number on
-// the order and one wait a day too long. The rules were put right afterwards.
-describe.each(['seen', 'later'])('%s notes of take-offs, cut lists, checks, waits and cautions', (file) => {
+// the order and one wait a day too long. Of twelve further ones 6 were met, one
+// with a wrong number. The rules were put right afterwards; nine of the twelve stand here.
+describe.each(['seen', 'later', 'further'])('%s notes of take-offs, cut lists, checks, waits and cautions', (file) => {
   it.each(casesIn(`fixtures/trade/${file}.jsonl`).map((given) => [given.id, given] as const))('%s', (_, given) => {
     expect(missesOf(given), given.because).toEqual([]);
   });

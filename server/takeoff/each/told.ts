@@ -31,6 +31,11 @@ const FOR_EACH = saying(
   'g',
 );
 
+/** "Wax rings, one for each". */
+const ONE_EACH = saying(
+  `\\b((?:[a-z]+ ){0,2}(?:${FASTENERS})),? (?:<NC>|\\b(?:an?|one)) (?:for each|apiece|each)\\b`,
+  'g',
+);
 const COUNTED = saying('<NC> (?:[a-z]+ )?([a-z]{3,}s)\\b', 'g');
 
 const LITTLE =
@@ -39,6 +44,9 @@ const single = (word: string) =>
   word === 'ties' ? 'tie' : word.replace(/(?<=x|sh|ch)es$/, '').replace(/(?<!s)s$/, '');
 
 const read = new WeakMap<Said['figures'], readonly PerThing[]>();
+
+/** "75 screws in a tub" tells how they come, not what they go with. */
+const PACK = /^(?:box|pack|packet|package|bag|bucket|tub|jar|case|carton|card|sleeve|bundle)$/;
 
 /** Every "so many for each" of a note; the same words are read once. */
 export function perThingIn(said: Said): readonly PerThing[] {
@@ -53,7 +61,14 @@ function toldIn(said: Said): PerThing[] {
   const out: PerThing[] = [];
   const keep = (goods: string, times: Fraction | null, thing: string, count: Fraction | null) => {
     const item = nameOf(said, goods);
-    if (item && times && times.d === 1n && times.compare(0) > 0 && !out.some((o) => o.item === item))
+    if (
+      item &&
+      !PACK.test(thing) &&
+      times &&
+      times.d === 1n &&
+      times.compare(0) > 0 &&
+      !out.some((o) => o.item === item)
+    )
       out.push({ item, times, thing, count, assumed: null });
   };
   const thingOf = (pack: string | undefined, word: string | undefined) =>
@@ -66,6 +81,10 @@ function toldIn(said: Said): PerThing[] {
   for (const m of said.words.matchAll(BEHIND)) {
     const thing = thingOf(m[3], m[4]);
     if (thing) keep(m[1]!, value(m[2]), thing, countIn(said, thing));
+  }
+  for (const m of said.words.matchAll(ONE_EACH)) {
+    const things = [...said.words.slice(0, m.index).matchAll(COUNTED)].at(-1);
+    if (things) keep(m[1]!, value(m[2]) ?? new Fraction(1), single(things[2]!), value(things[1]));
   }
   for (const m of said.words.matchAll(FOR_EACH)) {
     // "Two hinges to a door and a pull for each": the doors are meant, not the hinges.

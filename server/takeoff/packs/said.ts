@@ -27,7 +27,7 @@ const SOLD =
   /\b(?:come|comes|sold|sell|sells|packed|buy|bought|get)(?: (?:it|them|these|those|em|only))?(?: (?:in|by))?(?: (?:a|the))? $/;
 /** "They come 350 to a box", "two in a pack", "25 a box". */
 const IN = saying(
-  `<NC>(?: of them)? (?:to|in|per)(?: (?:a|the|each|every|one))? (${WORDS})\\b|<NC>(?: (?:to|in|per))? <K>|<NC> a (${WORDS})\\b`,
+  `<NC>(?: of them| [a-z]+)? (?:to|in|per)(?: (?:a|the|each|every|one))? (${WORDS})\\b|<NC>(?: (?:to|in|per))? <K>|<NC> a (${WORDS})\\b`,
   'g',
 );
 
@@ -64,7 +64,7 @@ function packsIn(said: Said): PlacedPack[] {
       SOLD.test(said.words.slice(0, m.index))
     )
       keep(m.index, m[2], m[3], m[4]);
-  for (const m of said.words.matchAll(IN)) keep(m.index, m[2] ?? m[5], m[4], m[1] ?? m[3] ?? m[6]);
+  for (const m of said.words.matchAll(IN)) keep(m.index + m[0].length, m[2] ?? m[5], m[4], m[1] ?? m[3] ?? m[6]);
   return out;
 }
 
@@ -78,9 +78,12 @@ const countedIn = ({ facts }: NoteFacts): string[] =>
 function owner(said: Said, at: number, counted: readonly string[]): string | null {
   const others = said.terms
     .filter((t) => t.term.kind === 'material' || t.term.kind === 'part')
-    .map((t) => t.quote.toLowerCase());
-  const placed = [...counted, ...others].flatMap((item, k) =>
-    placesOf(said.words, item).map((place) => ({ item: k < counted.length ? item : null, place })),
+    .map((t) => ({
+      called: t.quote.toLowerCase(),
+      item: counted.find((c) => likeness(wordsOf(t.term.name), wordsOf(c)) >= 0.75) ?? null,
+    }));
+  const placed = [...counted.map((item) => ({ called: item, item })), ...others].flatMap(({ called, item }) =>
+    placesOf(said.words, called).map((place) => ({ item, place })),
   );
   const order = placed.sort((a, b) => a.place - b.place || (a.item ? 1 : -1));
   return (order.findLast((g) => g.place < at) ?? order[0])?.item ?? null;
@@ -100,10 +103,13 @@ function placesOf(words: string, item: string): number[] {
   return [...words.matchAll(named)].map((m) => m.index);
 }
 
+/** Lumber is bought by the stick: no box or tub is said of it. */
+const STICKS = /\b(?:joist|stud|rafter|truss|post|plate|board|rail)$/;
+
 /** How counted goods come by what the notes say, the latest first; null where they do not say. */
 export function packsSaid(notes: readonly NoteFacts[], said: readonly Said[], lines: readonly ComputedLine[]): PackFor {
   const known: SaidPack[] = [];
-  const counted = new Set(lines.filter((l) => l.unit === 'each').map((l) => l.item));
+  const counted = new Set(lines.filter((l) => l.unit === 'each' && !STICKS.test(l.item)).map((l) => l.item));
   for (const [k, note] of notes.entries()) {
     for (const item of countedIn(note)) counted.add(item);
     const packs = packsOf(said[k]!);

@@ -94,14 +94,19 @@ const feetUnsaid: Mend = (words, figures) => {
     .replace(ALONE, (all, a: string, ai: string, way: string) => (stands(a, ai) ? `{${inFeet(a, ai)}} ${way}` : all));
 };
 
-/** "Three ten wide": what is heard as 310 are feet and inches where it is a side. */
+/** "Three ten wide", "by six ten": what is heard as 310 are feet and inches where it is a side. */
 const feetRunOn: Mend = (words, figures) =>
-  words.replace(/\{N(\d+)\}(?= (?:wide|long|deep|across|high|tall)\b| ?(?:x|by) ?\{)/g, (all, id: string) => {
-    const { quote, value } = figures[Number(id)]!;
-    if (!/^[a-z]+ (?:ten|eleven)$/i.test(quote) || value.compare(200) < 0) return all;
-    const inches = value.mod(100);
-    return `{${length(figures, id, value.sub(inches).div(100).add(inches.div(12)), 'ft')}}`;
-  });
+  words.replace(
+    /(?<=\b(?:x|by) )\{N(\d+)\}|\{N(\d+)\}(?= (?:wide|long|deep|across|high|tall)\b| ?(?:x|by) ?\{)/g,
+    (all, after: string | undefined, before: string | undefined) => {
+      const id = Number(after ?? before);
+      const figure = figures[id]!;
+      if (!/^[a-z]+ (?:ten|eleven)$/i.test(figure.quote) || figure.value.compare(200) < 0) return all;
+      const inches = figure.value.mod(100);
+      figures[id] = { ...figure, value: figure.value.sub(inches).div(100) };
+      return `{N${id}} {N${figures.push({ ...figure, value: inches }) - 1}}`;
+    },
+  );
 
 const CENTERS: Readonly<Record<string, number>> = { twelves: 12, sixteens: 16, 'twenty fours': 24, 'twenty-fours': 24 };
 
@@ -131,8 +136,8 @@ const MENDS: readonly Mend[] = [
   pounds,
   footAndHalf,
   besideFeet,
-  feetUnsaid,
   feetRunOn,
+  feetUnsaid,
   onCenters,
 ];
 

@@ -54,7 +54,7 @@ function rowIn(said: Said, item: string, kinds: readonly string[]): RowTold {
   spacingIn(said, told, kinds);
   companionsIn(said, told);
   // Pieces side by side have no spacing: it is their posts' or joists'.
-  if (told.width && /picket|board|slat/.test(item)) told.spacing = null;
+  if ((told.width || kinds.length > 1) && /picket|board|slat/.test(item)) told.spacing = null;
   runsIn(said, told);
   return told;
 }
@@ -205,6 +205,7 @@ const WIDTHS = [
     'g',
   ),
   saying('<LN>(?: (?:inches|inch|in))? actual\\b', 'g'),
+  saying('<LN>(?: (?:inches|inch|in))? wide(?=,? (?:and |with )*(?:an? )?\\{[A-Z]\\d+\\} (?:inch |in )?gap)', 'g'),
 ];
 
 /** "Sixteen on center", "a post every 8 ft", "2 ft apart". */

@@ -74,7 +74,7 @@ const WOOD = '(?:strips?|planks?|boards?|flooring|oak|maple|hickory|hardwood|bam
 const CONTENT = '(?:is|are|was|reads?|reading|at|now|about|still|down to|says|averag(?:es|ing)|comes? in at)';
 const readOn = (what: string) =>
   saying(
-    `\\b${what}(?:'s)?(?: ${CONTENT})* {[PN](\\d+)}(?! ?(?:x|by|inch|ft|feet|wide|boxes|{))|{[PN](\\d+)}(?: percent)? (?:on|in|for) (?:the )?${what}\\b`,
+    `\\b${what}(?:'s)?(?:,? {L\\d+}(?: (?:inch|in|inches))?(?: wide)?)?(?: ${CONTENT})* {[PN](\\d+)}(?! ?(?:x|by|inch|ft|feet|wide|boxes|{))|{[PN](\\d+)}(?: percent)? (?:on|in|for) (?:the )?${what}\\b`,
   );
 const ON_FLOORING = readOn(WOOD);
 const ON_SUBFLOOR = readOn('sub ?floor');

@@ -112,11 +112,12 @@ const RUN = [
     '(?:<LN> )?(?:drain|waste|sewer)\\b[^.{]{0,24}\\b(?:drops?|falls?|dropped|fall|fall of)\\b[^.{]{0,8}<LN> (?:in|over|across|on)\\b[^.{]{0,8}<L>',
   ),
   saying(
-    '(?:<LN> )?(?:drain|waste|sewer|line)\\b[^.{]{0,24}<LN>(?: (?:inch|inches|in))? (?:of )?(?:fall|drop|pitch|slope) (?:in|over|across|on)\\b[^.{]{0,8}<L>',
+    '(?:<LN> )?(?:drain|waste|sewer|line)\\b[^.{]{0,48}<LN>(?: (?:inch|inches|in))? (?:of )?(?:fall|drop|pitch|slope) (?:in|over|across|on)\\b[^.{]{0,8}<L>',
   ),
 ];
-const PIPE = saying(
+const PIPES = saying(
   '<LN>(?: inch)?(?: (?!of\\b|to\\b|from\\b)[a-z]+)? (?:pipe|pvc|abs|drain|waste|line)\\b|\\b(?:drain|waste|line|sewer)\\b,? (?:is |of )?<L>(?:,| runs)',
+  'g',
 );
 
 /** Nominal inches of a pipe; a length in feet is no size, and a large one would loosen the limit. */
@@ -125,10 +126,10 @@ function pipeSize(figure: Figure | undefined): Fraction | null {
   return inches && inches.compare(12) <= 0 ? inches : null;
 }
 
-function sizeIn(said: Said): Fraction | null {
-  const match = PIPE.exec(said.words);
-  return match ? pipeSize(said.figures[Number(match[1] ?? match[2])]) : null;
-}
+const sizeIn = (said: Said): Fraction | null =>
+  [...said.words.matchAll(PIPES)]
+    .map((match) => pipeSize(said.figures[Number(match[1] ?? match[2])]))
+    .find((size) => size !== null) ?? null;
 
 export const drains: Reader = (said) => {
   if (!/\b(?:drain|waste|sewer|trap arm)\b/.test(said.words)) return [];
