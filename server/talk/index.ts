@@ -53,7 +53,8 @@ function itemLines(before: JobState, after: JobState): Line[] {
     // What was never on the list needs no number.
     if (!old) return live(item) ? line('opened', `New, no. ${item.number}`) : line('closed', closed);
     if (live(old) && !live(item)) return line('closed', `${closed}, no. ${item.number}`);
-    if (old.state !== 'signed off' && item.state === 'signed off') return line('closed', `${closed}, no. ${item.number}`);
+    if (old.state !== 'signed off' && item.state === 'signed off')
+      return line('closed', `${closed}, no. ${item.number}`);
     if (!live(old) && live(item)) return line('opened', `Open again, no. ${item.number}`);
     if (old.who !== item.who && item.history.at(-1)?.what.startsWith('given to'))
       return line('changed', `Given to ${item.who}, no. ${item.number}`);

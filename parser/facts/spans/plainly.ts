@@ -1,10 +1,10 @@
 import type { Done, FollowUp, Problem, Span } from '../../types.ts';
-import { meantAt } from '../naming/meant.ts';
 import { roleIn } from '../done.ts';
 import { fixIn } from '../flaws/fixed.ts';
 import { thingOf } from '../flaws/flaw.ts';
 import type { Frame } from '../frames.ts';
 import { base } from '../make.ts';
+import { meantAt } from '../naming/meant.ts';
 import { conditionOf, datesOf, waitBefore } from '../plans/dates.ts';
 import { cutAtTime, meant, personIn, resolve, type Told } from '../plans/told.ts';
 import { isPerson, isPointer, phrase, type Talk, thingIn } from '../talk.ts';

@@ -76,7 +76,7 @@ function read(said: Said, goods: readonly Goods[], by: Measure, sizes: readonly 
 }
 
 /** A size of a place was told, or that it is not known. */
-export const tells = (extent: Extent) => 
+export const tells = (extent: Extent) =>
   extent.shapes.length > 0 || extent.corrected.length > 0 || extent.doubt !== null || extent.unknownUnit !== null;
 
 /** "Grout for 60 sq ft of 12x12 floor", "190 feet of 12x24": a pair of bare figures of one hand's size is the tile. */
