@@ -113,22 +113,24 @@ export function chunksOf(reading: Omit<Reading, 'clauses'>, wordClass?: WordClas
   return chunks.map((c, k) => (c.kind === 'word' ? { ...c, word: apostrophe(c.word, chunks[k + 1]) } : c));
 }
 
-const SHORT_FOR: Readonly<Record<string, string>> = {
-  thats: "that's",
-  theres: "there's",
-  heres: "here's",
-  hes: "he's",
-  shes: "she's",
-  theyre: "they're",
-  im: "i'm",
-  ive: "i've",
-  weve: "we've",
-  theyve: "they've",
-};
+const SHORT_FOR: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    thats: "that's",
+    theres: "there's",
+    heres: "here's",
+    hes: "he's",
+    shes: "she's",
+    theyre: "they're",
+    im: "i'm",
+    ive: "i've",
+    weve: "we've",
+    theyve: "they've",
+  }),
+);
 
 /** Dictation drops apostrophes: "its cracked" is "it's", but "its damper" is not. */
 function apostrophe(word: string, next: Chunk | undefined): string {
-  if (word !== 'its') return SHORT_FOR[word] ?? word;
+  if (word !== 'its') return SHORT_FOR.get(word) ?? word;
   const said =
     next &&
     (next.kind === 'quantity' ||

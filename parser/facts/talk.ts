@@ -33,14 +33,38 @@ export function phrase(chunks: readonly Chunk[], keep: ReadonlySet<string> = new
           ? c.owner
           : c.kind === 'term' && c.owner
             ? c.owner
-            : (ORDINALS[c.word] ?? c.word),
+            : (ORDINALS.get(c.word) ?? c.word),
     )
     .filter((w) => keep.has(w) || !EMPTY.has(w))
     .join(' ')
     .trim();
 }
 
-const ORDINALS: Readonly<Record<string, string>> = { '1st': 'first', '2nd': 'second', '3rd': 'third' };
+const ORDINALS: ReadonlyMap<string, string> = new Map(
+  Object.entries({ '1st': 'first', '2nd': 'second', '3rd': 'third' }),
+);
+
+/** The first piece of a row that begins at or after an offset; the row's length where none does. */
+export function firstFrom(row: readonly { start: number }[], offset: number): number {
+  let [low, high] = [0, row.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (row[middle]!.start < offset) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/** The pieces of a row that lie within a span: where the first stands, and where the one after the last does. */
+export function rangeIn(
+  row: readonly { start: number; end: number }[],
+  span: { start: number; end: number },
+): [from: number, until: number] {
+  const from = firstFrom(row, span.start);
+  let until = from;
+  while (until < row.length && row[until]!.end <= span.end) until++;
+  return [from, until];
+}
 
 export const spanOf = (chunks: readonly Chunk[]): { start: number; end: number } => ({
   start: chunks[0]!.start,

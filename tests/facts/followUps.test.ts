@@ -63,7 +63,7 @@ describe('work asked for', () => {
 
 describe('what "it" is', () => {
   it.each([
-    ["There's a spur for the towel rail, trace it tomorrow", 'trace spur'],
+    ["There's a spur for the towel rail, trace it tomorrow", 'trace towel rail spur'],
     ['used two bags of thinset on the hall floor, the threshold is loose, reset it monday', 'reset threshold'],
   ])('%s', (text, task) => {
     expect(

@@ -49,12 +49,12 @@ function tableOf(fields: Record<SpanKind, Field>): string {
 }
 
 /** Spans met, of those wanted and of those given: one meets another where they share half of the shorter. */
-function tally(notes: readonly Lesson[], table: string, lean: number) {
+function tally(notes: readonly Lesson[], table: string, trust: number) {
   const weights = readTable(table);
   return KINDS.map((kind) => {
     const t = { wanted: 0, given: 0, met: 0 };
     for (const note of notes) {
-      const given = rangesOf(note.features, weights[kind], lean);
+      const given = rangesOf(note.features, weights[kind], `r=${kind}B`, trust);
       const wanted = rangesIn(note.places[kind]);
       t.wanted += wanted.length;
       t.given += given.length;
@@ -84,13 +84,13 @@ function rangesIn(places: readonly number[]): { from: number; until: number }[] 
 const notes = await lessons();
 if (process.argv.includes('--folds')) {
   const FOLDS = 5;
-  for (const lean of [0, 0.3]) {
+  for (const trust of [0, 2]) {
     const sums = KINDS.map(() => ({ wanted: 0, given: 0, met: 0 }));
     for (let k = 0; k < FOLDS; k++) {
       const table = tableOf(fieldsOf(notes.filter((_, i) => i % FOLDS !== k)));
       // Rules fitted to a note say nothing of how unseen ones are read.
       const left = notes.filter((n, i) => i % FOLDS === k && !n.features[0]?.some((f) => f.startsWith('fitted ')));
-      tally(left, table, lean).forEach((t, j) => {
+      tally(left, table, trust).forEach((t, j) => {
         for (const key of ['wanted', 'given', 'met'] as const) sums[j]![key] += t[key];
       });
     }
@@ -98,7 +98,7 @@ if (process.argv.includes('--folds')) {
       const { wanted, given, met } = sums[j]!;
       const of = (a: number, b: number) => (b ? a / b : 1).toFixed(3);
       console.log(
-        `lean ${lean} ${kind.padEnd(9)} F1 ${of(2 * met, wanted + given)} precision ${of(met, given)} recall ${of(met, wanted)}`,
+        `trust ${trust} ${kind.padEnd(9)} F1 ${of(2 * met, wanted + given)} precision ${of(met, given)} recall ${of(met, wanted)}`,
       );
     });
   }

@@ -39,26 +39,28 @@ const stems = (word: string): string[] => {
   return out;
 };
 
-const PAST_OF: Readonly<Record<string, string>> = {
-  bound: 'bind',
-  bled: 'bleed',
-  stank: 'stink',
-  sank: 'sink',
-  sunk: 'sink',
-  shook: 'shake',
-  froze: 'freeze',
-  stuck: 'stick',
-  swelled: 'swell',
-  shrunk: 'shrink',
-  shrank: 'shrink',
-  caught: 'catch',
-  wept: 'weep',
-};
+const PAST_OF: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    bound: 'bind',
+    bled: 'bleed',
+    stank: 'stink',
+    sank: 'sink',
+    sunk: 'sink',
+    shook: 'shake',
+    froze: 'freeze',
+    stuck: 'stick',
+    swelled: 'swell',
+    shrunk: 'shrink',
+    shrank: 'shrink',
+    caught: 'catch',
+    wept: 'weep',
+  }),
+);
 
 /** The malfunction that a word tells of, or null. */
 export const malfunctionOf = (chunk: Chunk | undefined): string | null =>
   chunk?.kind === 'word' || chunk?.kind === 'term'
-    ? (PAST_OF[chunk.word] ?? stems(chunk.word).find((s) => MALFUNCTIONS.has(s)) ?? null)
+    ? (PAST_OF.get(chunk.word) ?? stems(chunk.word).find((s) => MALFUNCTIONS.has(s)) ?? null)
     : null;
 
 export const ails = (chunk: Chunk | undefined) => chunk !== undefined && AILMENTS.has(chunk.word);

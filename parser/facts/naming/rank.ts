@@ -26,7 +26,7 @@ export function possibleNames(talk: Talk, place: Place): Possible[] {
   return single.flatMap(({ candidate: part, signs }) => [
     { part, whole: null, signs },
     ...single
-      .filter((other) => other.candidate !== part)
+      .filter((other) => other.candidate !== part && (place.use !== 'flaw' || other.candidate.at === part.at))
       .map(({ candidate: whole, signs: its }) => ({
         part,
         whole,

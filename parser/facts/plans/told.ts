@@ -57,18 +57,20 @@ export function resolve(talk: Told, chunks: readonly Chunk[], at: number): Chunk
 }
 
 /** What a step comes after, where talk leaves it at "it": common practice, no source. */
-const COMES_AFTER: Readonly<Record<string, RegExp>> = {
-  grout: /^(?:tile|lay|set|install|finish)\b/,
-  sand: /^(?:mud|tape|coat|patch|skim|apply|prime)\b|\b(?:mud|coat|patch)\b/,
-  prime: /^(?:sand|patch|tape|skim|float)\b/,
-  paint: /^(?:prime|sand|caulk)\b/,
-  seal: /^(?:grout|pour|stain|caulk)\b/,
-};
+const COMES_AFTER: ReadonlyMap<string, RegExp> = new Map(
+  Object.entries({
+    grout: /^(?:tile|lay|set|install|finish)\b/,
+    sand: /^(?:mud|tape|coat|patch|skim|apply|prime)\b|\b(?:mud|coat|patch)\b/,
+    prime: /^(?:sand|patch|tape|skim|float)\b/,
+    paint: /^(?:prime|sand|caulk)\b/,
+    seal: /^(?:grout|pour|stain|caulk)\b/,
+  }),
+);
 
 /** What was last finished before this clause. */
 function lastMade(talk: Told, frame: Frame): string {
   const before = talk.done.filter((d) => d.end <= frame.start);
-  const suits = COMES_AFTER[frame.lemma ?? ''];
+  const suits = COMES_AFTER.get(frame.lemma ?? '');
   const made = (suits && before.findLast((d) => suits.test(d.task))) ?? before.at(-1);
   const told = made && talk.frames.find((f) => f.start === made.start);
   return told ? phrase(thingIn(told.chunks)) : '';

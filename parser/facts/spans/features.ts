@@ -1,7 +1,7 @@
 import type { Fact } from '../../types.ts';
 import { type Chunk, isCopula, isDeterminer, isModal, isPreposition, isSubjectPronoun } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
-import type { Talk } from '../talk.ts';
+import { rangeIn, type Talk } from '../talk.ts';
 import { CONJUNCTIONS, HAVES, isNegative, OBJECT_PRONOUNS, SUBORDINATORS } from '../words.ts';
 
 /**
@@ -16,6 +16,7 @@ export function featuresOf(talk: Talk, proposed: readonly Fact[]): string[][] {
   const words = chunks.map(wordOf);
   const near = <T>(list: readonly T[], at: number, edge: T) => list[at] ?? edge;
   const clauses = clauseAt(chunks, frames);
+  const told = factsAt(chunks, proposed);
   return chunks.map((chunk, t) => {
     const out: string[] = ['any'];
     for (let d = -2; d <= 2; d++) out.push(`c${d}=${near(sorts, t + d, '#')}`);
@@ -32,7 +33,7 @@ export function featuresOf(talk: Talk, proposed: readonly Fact[]): string[][] {
       `cw=${near(sorts, t - 1, '#')}|${words[t]}`,
     );
     out.push(...clauseFeatures(chunk, frames, clauses[t]!));
-    out.push(...ruleFeatures(chunk, chunks[t - 1], proposed, frames[clauses[t]!]));
+    out.push(...ruleFeatures(told[t]!, chunks[t - 1], frames[clauses[t]!]));
     return out;
   });
 }
@@ -109,15 +110,19 @@ export function clauseFeatures(chunk: Chunk, frames: readonly Frame[], k: number
   ];
 }
 
+/** For each chunk the facts whose words it is among. */
+function factsAt(chunks: readonly Chunk[], facts: readonly Fact[]): Fact[][] {
+  const out: Fact[][] = chunks.map(() => []);
+  for (const fact of facts) {
+    const [from, until] = rangeIn(chunks, fact);
+    for (let t = from; t < until; t++) out[t]!.push(fact);
+  }
+  return out;
+}
+
 /** Which rules have read something here, and whether it begins here. */
-function ruleFeatures(
-  chunk: Chunk,
-  before: Chunk | undefined,
-  proposed: readonly Fact[],
-  frame: Frame | undefined,
-): string[] {
+function ruleFeatures(here: readonly Fact[], before: Chunk | undefined, frame: Frame | undefined): string[] {
   const out: string[] = [];
-  const here = proposed.filter((f) => f.start <= chunk.start && chunk.end <= f.end);
   for (const kind of KINDS) if (!here.some((f) => f.kind === kind)) out.push(`r!${kind}`);
   for (const fact of here) {
     const part = !before || before.start < fact.start ? 'B' : 'I';

@@ -1,6 +1,6 @@
 import type { Span } from '../../types.ts';
 import { type Chunk, isNounTerm } from '../chunks.ts';
-import { phrase, type Talk } from '../talk.ts';
+import { phrase, rangeIn, type Talk } from '../talk.ts';
 import { clauseAt, clauseFeatures, KINDS, type SpanKind, sortOf, wordOf } from './features.ts';
 import { NAMES } from './namesTable.ts';
 import { columns } from './weights.ts';
@@ -18,12 +18,12 @@ export interface NamePart {
  */
 export function namePartsIn(cut: Talk, span: Span, byRule: string): NamePart[] {
   const { chunks, frames } = cut;
-  const clauses = clauseAt(chunks, frames);
+  const clauses = clausesOf(cut);
   const ruled = new Set(byRule.split(' '));
-  const inside = chunks.flatMap((chunk, t) => (chunk.start >= span.start && chunk.end <= span.end ? [t] : []));
+  const [from, until] = rangeIn(chunks, span);
   let nouns = 0;
-  return inside.map((t, k) => {
-    const chunk = chunks[t]!;
+  return chunks.slice(from, until).map((chunk, k) => {
+    const t = from + k;
     const [before, after] = [chunks[t - 1], chunks[t + 1]];
     const sort = sortOf(chunk);
     const isRuled = chunk.word.split(' ').some((word) => ruled.has(word));
@@ -39,12 +39,21 @@ export function namePartsIn(cut: Talk, span: Span, byRule: string): NamePart[] {
       `n=${Math.min(nouns, 3)}|${sort}`,
       `rule=${isRuled}`,
       `rule=${isRuled}|${sort}`,
-      `end=${inside.length - k < 3}`,
+      `end=${until - t < 3}`,
       ...clauseFeatures(chunk, frames, clauses[t]!).filter((name) => !/^(?:pp|np|fn|fo|ft)/.test(name)),
     ];
     if (isNounTerm(chunk)) nouns++;
     return { chunk, features };
   });
+}
+
+const known = new WeakMap<Talk, number[]>();
+
+/** The clause of each chunk, found once a talk. */
+function clausesOf(cut: Talk): number[] {
+  const clauses = known.get(cut) ?? clauseAt(cut.chunks, cut.frames);
+  known.set(cut, clauses);
+  return clauses;
 }
 
 /** A word too many reads badly, a word too few loses the thing: found by trying on annotated notes. */

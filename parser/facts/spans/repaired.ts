@@ -1,6 +1,6 @@
 import type { Span } from '../../types.ts';
 import type { Frame } from '../frames.ts';
-import type { Talk } from '../talk.ts';
+import { firstFrom, rangeIn, type Talk } from '../talk.ts';
 import { REPAIRED } from './repairedTable.ts';
 import { columns } from './weights.ts';
 
@@ -12,10 +12,11 @@ import { columns } from './weights.ts';
  */
 export function repairFeatures(cut: Talk, span: Span, byRule: boolean): string[] {
   const words = cut.chunks
-    .filter((c) => c.start >= span.start && c.end <= span.end && c.kind !== 'mark')
+    .slice(...rangeIn(cut.chunks, span))
+    .filter((c) => c.kind !== 'mark')
     .map((c) => (c.kind === 'quantity' ? '<q>' : c.word));
-  const frames = cut.frames.filter((f) => f.start >= span.start && f.end <= span.end);
-  const next = cut.frames.find((f) => f.start >= span.end);
+  const frames = cut.frames.slice(...rangeIn(cut.frames, span));
+  const next = cut.frames[firstFrom(cut.frames, span.end)];
   const last = frames.at(-1);
   const names = new Set([
     'any',

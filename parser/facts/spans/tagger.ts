@@ -6,20 +6,22 @@ export const PLACES = ['out', 'begin', 'goOn'] as const;
 /**
  * The likeliest places of all chunks together (Viterbi): each feature pulls, each step from place to place costs.
  *
- * @param lean added to every begin: over 0 finds more and is wrong more often
+ * @param witness the feature that says that a rule has read a fact of this kind from here on
+ * @param trust how much is added to a begin where it does
  * @returns ranges of chunks, `from` inclusive, `until` exclusive
  */
 export function rangesOf(
   features: readonly (readonly string[])[],
   { pulls, steps }: Weights,
-  lean: number,
+  witness: string,
+  trust: number,
 ): { from: number; until: number }[] {
   if (!features.length) return [];
   const step = PLACES.map((a) => PLACES.map((b) => (a === 'out' && b === 'goOn' ? -1e9 : (steps[`${a}>${b}`] ?? 0))));
   let best = [0, 0, -1e9];
   const came: number[][] = [];
   features.forEach((names, t) => {
-    let [begin, goOn] = [lean, 0];
+    let [begin, goOn] = [names.includes(witness) ? trust : 0, 0];
     for (const name of names) {
       const pull = pulls.get(name);
       if (!pull) continue;

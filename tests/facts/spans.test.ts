@@ -1,0 +1,113 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { rangesOf } from '../../parser/facts/spans/tagger.ts';
+import { columns, readTable } from '../../parser/facts/spans/weights.ts';
+import { readNote } from '../../parser/index.ts';
+
+const facts = (text: string) => readNote(text, { saidAt: '2026-05-12T15:20:00' }).facts;
+const of = (kind: string, text: string) => facts(text).filter((f) => f.kind === kind);
+
+describe('likeliest places of chunks', () => {
+  const weights = {
+    pulls: new Map([
+      ['leak', { begin: 2, goOn: 0 }],
+      ['more', { begin: -2, goOn: 2 }],
+      ['else', { begin: -2, goOn: -2 }],
+      ['rule', { begin: 0, goOn: 0 }],
+    ]),
+    steps: { 'goOn>goOn': 0.5 },
+  };
+
+  it('begins where the pull is strong and goes on while it holds', () => {
+    expect(rangesOf([['else'], ['leak'], ['more'], ['more'], ['else']], weights, '', 0)).toEqual([
+      { from: 1, until: 4 },
+    ]);
+  });
+
+  it('tells two that touch apart', () => {
+    expect(rangesOf([['leak'], ['more'], ['leak'], ['more']], weights, '', 0)).toEqual([
+      { from: 0, until: 2 },
+      { from: 2, until: 4 },
+    ]);
+  });
+
+  it('never goes on from nothing, and finds nothing in nothing', () => {
+    expect(rangesOf([['more'], ['else']], weights, '', 0)).toEqual([]);
+    expect(rangesOf([], weights, '', 0)).toEqual([]);
+  });
+
+  it('adds its trust where a rule is the witness', () => {
+    expect(rangesOf([['else', 'rule']], weights, 'rule', 3)).toEqual([{ from: 0, until: 1 }]);
+    expect(rangesOf([['else', 'rule']], weights, 'rule', 1)).toEqual([]);
+  });
+});
+
+describe('tables of weights', () => {
+  it('reads two hundredths a kind, and the steps', () => {
+    const { problem, followUp, done } = readTable('>goOn>goOn\t50\t-10\t0\nw0=leak\t120\t\t\t-5\n');
+    expect(problem.steps['goOn>goOn']).toBe(0.5);
+    expect(followUp.steps['goOn>goOn']).toBe(-0.1);
+    expect(problem.pulls.get('w0=leak')).toEqual({ begin: 1.2, goOn: 0 });
+    expect(followUp.pulls.get('w0=leak')).toEqual({ begin: 0, goOn: -0.05 });
+    expect(done.pulls.has('w0=leak')).toBe(false);
+  });
+
+  it('reads one hundredth a kind', () => {
+    const { a, b } = columns('w=now\t25\nw=not\t\t-30\n', ['a', 'b']);
+    expect([...a]).toEqual([['w=now', 0.25]]);
+    expect([...b]).toEqual([['w=not', -0.3]]);
+  });
+});
+
+describe('a run-on note', () => {
+  const note =
+    'ok so the back steps are poured and broomed the third riser came out an inch tall I have to grind it thursday and ' +
+    'the handrail post wobbles like a loose tooth so I lagged it to the stringer and it's solid now then somebody has to strip the forms';
+
+  it('keeps each fact to its own words', () => 
+    for (const fact of facts(note)) {
+      expect(note.slice(fact.start, fact.end)).toBe(fact.quote);
+      expect(fact.end - fact.start).toBeLessThan(130);
+    });
+
+  it('tells what was put right from what was not', () => {
+    const post = of('problem', note).find((f) => 'thing' in f && /post/.test(f.thing));
+    expect(post).toMatchObject({ state: 'fixed' });
+  });
+
+  it('finds what is still to do', () => {
+    const tasks = of('followUp', note).map((f) => ('task' in f ? f.task : ''));
+    expect(tasks.some((t) => /grind/.test(t))).toBe(true);
+    expect(tasks.some((t) => /strip.*forms?/.test(t))).toBe(true);
+  });
+});
+
+it('reads any words, also those that a language keeps for itself', () => {
+  const word = fc.constantFrom(
+    'constructor',
+    'toString',
+    '__proto__',
+    'valueOf',
+    'the',
+    'valve',
+    'leaks',
+    'two',
+    'boxes',
+    'and',
+    'fix',
+    'it',
+    'friday',
+    'not',
+    '3/8',
+    ',',
+    '.',
+    'gotta',
+  );
+  fc.assert(
+    fc.property(fc.array(word, { minLength: 1, maxLength: 25 }), (words) => {
+      const text = words.join(' ');
+      for (const fact of facts(text)) expect(text.slice(fact.start, fact.end)).toBe(fact.quote);
+    }),
+    { numRuns: 300 },
+  );
+});
