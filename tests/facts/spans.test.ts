@@ -62,7 +62,7 @@ describe('tables of weights', () => {
 describe('a run-on note', () => {
   const note =
     'ok so the back steps are poured and broomed the third riser came out an inch tall I have to grind it thursday and ' +
-    'the handrail post wobbles like a loose tooth so I lagged it to the stringer and it's solid now then somebody has to strip the forms';
+    'the handrail post wobbles like a loose tooth so I lagged it to the stringer and it is solid now then somebody has to strip the forms';
 
   it('keeps each fact to its own words', () => 
     for (const fact of facts(note)) {

@@ -4,6 +4,7 @@ import { readFollowUps } from '../followUps.ts';
 import { readProblems } from '../problems.ts';
 import type { Talk } from '../talk.ts';
 import { cutAround, shared } from './cut.ts';
+import { datesIn } from './dates.ts';
 import { featuresOf, KINDS, type SpanKind } from './features.ts';
 import { nameIn } from './names.ts';
 import { doneIn, followUpIn, problemIn } from './plainly.ts';
@@ -59,7 +60,13 @@ export function weighed(talk: Talk, byRule: ByRule): Fact[] {
     spans.followUp,
     (cut) => readFollowUps(cut, done, problems),
     (cut, at, span) => followUpIn({ ...cut, problems, done }, at, span),
-  ).map(({ fact, cut }): FollowUp => ({ ...fact, task: nameIn(cut, fact, 'followUp', fact.task) }));
+  ).map(
+    ({ fact, cut }): FollowUp => ({
+      ...fact,
+      ...(fact.due === null && fact.notBefore === null && datesIn(cut, fact)),
+      task: nameIn(cut, fact, 'followUp', fact.task),
+    }),
+  );
   return [...problems, ...done, ...followUps];
 }
 

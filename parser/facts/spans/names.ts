@@ -59,6 +59,9 @@ function clausesOf(cut: Talk): number[] {
 /** A word too many reads badly, a word too few loses the thing: found by trying on annotated notes. */
 const LEAN = 0.4;
 
+/** Words that a line of the list holds. */
+const LONGEST = 7;
+
 let weights: Record<SpanKind, ReadonlyMap<string, number>> | undefined;
 
 /**
@@ -73,7 +76,7 @@ export function nameIn(cut: Talk, span: Span, kind: SpanKind, byRule: string): s
   const ruled = byRule.split(' ').filter(Boolean);
   const found = phrase(own).split(' ').filter(Boolean);
   // A task is led by its verb, which the rules have; a thing by what it is part of.
-  const more = found.filter((word) => !ruled.includes(word));
+  const more = found.filter((word) => !ruled.includes(word)).slice(0, Math.max(0, LONGEST - ruled.length));
   return kind === 'problem' && ruled.every((word) => found.includes(word))
     ? found.join(' ')
     : [...ruled, ...more].join(' ');
