@@ -124,6 +124,8 @@ function cutBefore(chunks: readonly Chunk[], i: number, current: readonly Chunk[
 
   // "two or three tubes"
   if (word === 'or' && before.quantity && next?.quantity) return null;
+  // "The tile is on order".
+  if (word === 'order' && before.word === 'on') return null;
   // "Let it dry then sand": behind "then" even a word that is mostly a noun is an order.
   if (word === 'then' && next?.verb?.forms.has('base') && !next.owner && before.word !== 'and')
     return { by: 'and', back: 0 };

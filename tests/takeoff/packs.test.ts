@@ -89,7 +89,7 @@ describe('insulation by the bay', () => {
       'insulation batt R-13: 3 bag',
     ],
     ['need batts, 21 bays, one batt to a bay, eleven to the bag', 'insulation batt: 2 bag'],
-    ['attic floor 22 by 30, R-30 unfaced batts, 58.67 sq ft a bag', 'insulation R-30: 12 bag'],
+    ['attic floor 22 by 30, R-30 unfaced batts, 58.67 sq ft a bag', 'unfaced batt R-30: 12 bag'],
   ])('%s', (text, line) => {
     expect(orderOf(['porch'], text).order).toEqual([line]);
   });

@@ -4,9 +4,11 @@ import type { Talk } from '../talk.ts';
 import { type Before, cuesOf } from './cues.ts';
 import { keep, materialOf } from './fact.ts';
 import { decided, type FateWeights, likelihoods } from './fates.ts';
-import { type Lot, lotsIn } from './lots.ts';
+import { isCount, type Lot, lotsIn } from './lots.ts';
 import { bestNaming, namingsOf, type Placed, phrasesOf, type Told } from './naming.ts';
 import type { Weights } from './score.ts';
+import { onlySizes } from './sizing.ts';
+import { statedOf, tellsOfWork, unused } from './stated.ts';
 import { FATE_WEIGHTS, NAMING_WEIGHTS } from './weights/index.ts';
 
 /** Every lot of a talk, in the order of its words. */
@@ -15,6 +17,10 @@ export const placedIn = (talk: Talk): Placed[] =>
 
 /** A length or an area may be a measurement, which it is no more once it is goods: more must speak for it. */
 const isMeasure = ({ amount, upper }: Lot) => /^(?:length|area)$/.test((upper ?? amount)?.unitKind ?? '');
+
+/** Things that the trade has no word for, counted one by one: "two coffees". */
+const isStrange = ({ amount, named, own }: Lot) =>
+  amount !== null && isCount(amount) && named && own.every((c) => c.kind === 'word');
 
 /** What the reading of goods is decided by; another table can be tried in its place. */
 export interface GoodsWeights {
@@ -35,17 +41,25 @@ export function readMaterials(
   const phrases = phrasesOf(talk);
   const told: Told[] = [];
   let before: Before | null = null;
+  const worked = tellsOfWork(talk);
   for (const placed of placedIn(talk)) {
     const { lot } = placed;
     const frame = talk.frames[placed.at]!;
+    if (onlySizes(frame, lot)) {
+      if (lot.amount?.group?.kind === 'pair') used.add(lot.amount);
+      continue;
+    }
     const naming = bestNaming(namingsOf(talk, placed, phrases, told), weights.naming);
-    const chances = likelihoods(weights.fates, cuesOf(talk, placed, naming, before));
-    const fate = decided(chances, isMeasure(lot) ? 0.35 : 0.5);
+    const weighed = likelihoods(weights.fates, cuesOf(talk, placed, naming, before));
+    const chances = worked || frame.predicate !== 'none' ? weighed : unused(weighed);
+    const fate = decided(chances, isMeasure(lot) || isStrange(lot) ? 0.35 : 0.5);
+    const stated = statedOf(frame, lot);
     // A size in front of goods is theirs even where nobody counts them: "the half inch drywall".
     for (const q of lot.sizes) if (lot.own.some(isGoods) && q.start < lot.own[0]!.start) used.add(q);
     if (fate !== 'none' || lot.kind !== 'bare') before = { placed, fate, naming };
-    if (fate === 'none' || !naming) continue;
-    const fact = materialOf(talk, frame, placed, naming, fate, 1 - chances.none);
+    const status = stated ?? fate;
+    if (status === 'none' || !naming) continue;
+    const fact = materialOf(talk, frame, placed, naming, status, stated ? 0.8 : 1 - chances.none);
     if (!fact) continue;
     for (const q of [lot.amount, lot.upper, ...lot.sizes]) if (q) used.add(q);
     keep(facts, fact, naming);

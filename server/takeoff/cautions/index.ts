@@ -58,7 +58,7 @@ function isOpen({ text, facts }: NoteFacts, [start, end]: Place): boolean {
     : facts.filter((f) => f.start < sentenceEnd(text, end) && f.end > sentenceStart(text, start));
   return (
     told.some((f) => isToCome(f) || facts.some((g) => isToCome(g) && g.start >= f.end && g.start - f.end <= RUNS_ON)) ||
-    !told.some((f) => f.kind === 'done' || f.kind === 'material')
+    !told.some((f) => (f.kind === 'done' && !isFinding(f, text)) || f.kind === 'material')
   );
 }
 
@@ -67,6 +67,9 @@ const RUNS_ON = 8;
 
 /** "Get sistered" is still to be done, whatever it was read as. */
 const STILL_TO_DO = /\b(?:gets?|needs?|gotta|got to|ha(?:s|ve) to|must|should|will) (?:be )?\w+(?:ed|en)\b/;
+
+/** "14 gauge on a 20 amp breaker, found that at the panel": what was found is not thereby put right. */
+const isFinding = (fact: Fact, text: string): boolean => /^,? ?found (?:that|it|this)\b/i.test(text.slice(fact.end));
 
 const isToCome = (fact: Fact): boolean =>
   (fact.kind === 'done' && STILL_TO_DO.test(fact.quote.toLowerCase())) ||

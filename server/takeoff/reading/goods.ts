@@ -134,7 +134,7 @@ function nameOf(said: Said, quote: string, at: number, by: Measure): Goods {
   const spoken = [...specs, ...quote.split(' ')];
   const base = term?.split(' ').some((w) => spoken.includes(w)) ? term.split(' ') : null;
   const names = base
-    ? [...spoken.filter((w) => !base.includes(w)), ...base]
+    ? [...spoken.filter((w) => !base.includes(w) && !base.includes(w.replace(/s$/, ''))), ...base]
     : term
       ? [...specs, ...term.split(' ')]
       : spoken;

@@ -1,0 +1,47 @@
+import { type Chunk, isGoods } from '../chunks.ts';
+import type { Frame } from '../frames.ts';
+import { isCount, type Lot } from './lots.ts';
+
+/** What goods come in. */
+const PACK =
+  /^(?:an? |each |per |the )?(?:box|pack|packet|package|bag|sack|card|case|carton|sleeve|bucket|pail|jar|tub|tube|can|tin|bundle|pallet|roll|sheet|stick|square|gallon|gal|litre|liter|quart|bottle)(?:es|s)?$/;
+const A = /^(?:an?|each|every|per|the|one)$/;
+const TO = /^(?:to|in|per)$/;
+
+/** Where "a box" ends that starts at a place, however the reading of quantities took it; null where none does. */
+function packFrom(chunks: readonly Chunk[], k: number): number | null {
+  const chunk = chunks[k];
+  if (!chunk) return null;
+  if (chunk.quantity)
+    return chunk.quantity.value.equals(1) && /^(?:an?|one|each|per)\b/.test(chunk.word) && PACK.test(chunk.word)
+      ? k + 1
+      : null;
+  return A.test(chunk.word) && PACK.test(chunks[k + 1]?.word ?? '') ? k + 2 : null;
+}
+
+/** True where a figure, and at most a word for what it counts, stands right before "(to | in) a box". */
+const isFilled = (chunks: readonly Chunk[], k: number): boolean => {
+  const before = TO.test(chunks[k - 1]?.word ?? '') ? k - 1 : k;
+  return (
+    chunks[before - 1]?.quantity !== undefined ||
+    (before < k && isGoods(chunks[before - 1]) && chunks[before - 2]?.quantity !== undefined)
+  );
+};
+
+/**
+ * True where the figures of a lot only tell how large goods are or how they come, and count none: "58.67 sq ft a bag",
+ * "50 to a box", "75 screws in a tub", "4x8 sheets", "four pieces at 102 inches".
+ */
+export function onlySizes({ chunks }: Frame, lot: Lot): boolean {
+  if (lot.amount?.group?.kind === 'pair' && lot.amount.unitKind === 'pack') return true;
+  if (packFrom(chunks, lot.from) !== null && isFilled(chunks, lot.from)) return true;
+  if (!lot.amount) return false;
+  const after = lot.until;
+  if (isCount(lot.amount) && TO.test(chunks[after]?.word ?? '') && packFrom(chunks, after + 1) !== null) return true;
+  // Pieces with the length that they are cut to.
+  return (
+    chunks[after]?.word === 'at' &&
+    chunks[after + 1]?.quantity?.unitKind === 'length' &&
+    chunks.slice(lot.from, after).some((c) => /\b(?:pieces?|pcs?|lengths?)$/.test(c.word))
+  );
+}

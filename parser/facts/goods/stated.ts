@@ -1,0 +1,47 @@
+import type { MaterialStatus } from '../../types.ts';
+import { type Chunk, isGoods, isNounTerm, isPreposition } from '../chunks.ts';
+import type { Frame } from '../frames.ts';
+import type { Talk } from '../talk.ts';
+import { FATES, type Fate } from './fates.ts';
+import type { Lot } from './lots.ts';
+
+const ON_ORDER = /\b(?:on order|back-?ordered|on back-?order)\b/;
+
+/**
+ * What a clause states of its goods outright, which no weighing overrules: that they are on order, or how many there
+ * shall be ("make the hinges three"); null where it states nothing.
+ */
+export function statedOf(frame: Frame, lot: Lot): MaterialStatus | null {
+  const { chunks, predicate, lemma, negative, verbAt } = frame;
+  if (!lot.amount && !lot.own.some(isNounTerm)) return null;
+  const before = chunks[lot.from - 1];
+  const placed = isPreposition(before) && before!.word !== 'of';
+  const behind = lot.from > verbAt;
+  const said = chunks.map((c) => c.word).join(' ');
+  if (predicate === 'imperative' && lemma === 'make' && behind && lot.own.some(isGoods))
+    return chunks.slice(verbAt + 1).some((c) => c.quantity) ? 'need' : null;
+  if (negative) return null;
+  if (ON_ORDER.test(said)) return placed ? null : 'ordered';
+  return predicate === 'past' && lemma === 'order' && behind && !placed ? 'ordered' : null;
+}
+
+/** Words at a clause's end that tell that goods are in their place. */
+const IN_PLACE = /^(?:in|on|up|down|set|hung|installed|laid|fitted|used|gone|done|through)$/;
+
+/** True where a talk tells of something done, so that goods named without a verb may have gone into it. */
+export const tellsOfWork = (talk: Talk): boolean =>
+  talk.frames.some(
+    ({ predicate, chunks }) =>
+      predicate === 'past' ||
+      IN_PLACE.test(chunks.at(-1)?.word ?? '') ||
+      chunks.some((c) => /^(?:work|use)$/.test(c.verb?.use ?? '') && isTold(c)),
+  );
+
+/** A verb in a form that tells of what was: "swapped", "set". */
+const isTold = ({ verb }: Chunk) => verb!.forms.has('past') || verb!.forms.has('participle');
+
+/** The chances where goods cannot have been used, since nothing was done with them; they sum to 1. */
+export function unused(chances: Record<Fate, number>): Record<Fate, number> {
+  const rest = 1 - chances.used;
+  return Object.fromEntries(FATES.map((f) => [f, f === 'used' ? 0 : chances[f] / rest])) as Record<Fate, number>;
+}
