@@ -5,6 +5,7 @@ import { readDone } from './done.ts';
 import { readFollowUps } from './followUps.ts';
 import { readMaterials } from './goods/index.ts';
 import { readMeasurements } from './measurements/index.ts';
+import { plainlyNamed } from './plainNames.ts';
 import { readProblems } from './problems.ts';
 import { withoutSmallTalk } from './smallTalk.ts';
 import { weighed } from './spans/index.ts';
@@ -18,7 +19,7 @@ export function readFacts(talk: Talk): Fact[] {
     ...commands,
     ...told.goods,
     ...told.measurements,
-    ...weighed(spoken, told),
+    ...weighed(spoken, told).map(plainlyNamed),
     ...readDecisions(spoken),
     ...readSpending(spoken),
   ];
