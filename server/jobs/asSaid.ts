@@ -3,7 +3,7 @@ import { readQuantities } from '../../parser/quantities/index.ts';
 import { readTimes } from '../../parser/times/index.ts';
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import type { Decision, Done, Fact, FollowUp, Material, Problem } from '../../parser/types.ts';
-import { dropsTold } from './workTold.ts';
+import { tellsDrop } from './workTold.ts';
 
 const NUMBERS =
   'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty'.split(
@@ -25,8 +25,8 @@ export function asSaid(fact: Fact, text: string, facts: readonly Fact[], at: str
     case 'done':
       return ARRIVES.test(fact.quote.toLowerCase()) ? null : (appointment(fact, text, at) ?? fact);
     case 'followUp':
-      if (STAYS.test(fact.quote.toLowerCase()) || runsOn(fact, text, facts) || dropsTold(fact.quote).length)
-        return null;
+      if (STAYS.test(fact.quote.toLowerCase()) || runsOn(fact, text, facts)) return null;
+      if (onlyWants(fact, facts) || (tellsDrop(fact.quote) && !dropped(fact))) return null;
       return dropped(fact) ?? alreadyDone(fact, text, facts) ?? renewed(fact);
     case 'problem':
       if (HOLDS.test(text.slice(fact.end).toLowerCase()) || HOLDS_IN.test(fact.quote.toLowerCase())) return null;
@@ -42,7 +42,7 @@ export function asSaid(fact: Fact, text: string, facts: readonly Fact[], at: str
 const ARRIVES = /\b(?:came|comes|coming) in\b/;
 /** "Brace stays on till saturday": nothing to do. */
 const STAYS = /\b(?:stays?|remains?) (?:on|in|off|up|down|there|put|open|closed)\b/;
-const ALL_RIGHT = /\b(?:fine|good|great|perfect|okay|ok|quiet|smooth|right)$/;
+const ALL_RIGHT = /\b(?:fine|good|great|perfect|okay|ok|quiet|smooth|right)$|^(?:good|plenty|right on)\b(?![ -]siz)/;
 
 /** "Needs new too", "wants a new kit": what is renewed is replaced. */
 const renewed = (fact: FollowUp): FollowUp =>
@@ -74,6 +74,11 @@ function takenOut(fact: Problem): Done | null {
   const thing = fact.thing.replace(TAKEN_OUT, '').trim();
   return { ...spanOf(fact), kind: 'done', task: `remove ${thing || fact.thing}`, who: null };
 }
+
+/** "Still need the other box": goods to get, which the order holds. */
+const onlyWants = (fact: FollowUp, facts: readonly Fact[]): boolean =>
+  /^(?:need|want|short)\b/.test(fact.task) &&
+  facts.some((f) => f.kind === 'material' && f.status === 'need' && f.start < fact.end && fact.start < f.end);
 
 /** A single word that goes straight on from another fact's is no work of its own: "a california patch". */
 const runsOn = (fact: FollowUp, text: string, facts: readonly Fact[]): boolean =>
