@@ -1,11 +1,11 @@
-import type { Fact, FollowUp } from '../types.ts';
-import { isNounTerm } from './chunks.ts';
+import type { Fact } from '../types.ts';
 import { readCommands } from './commands.ts';
 import { readDecisions } from './decisions.ts';
 import { readDone } from './done.ts';
 import { readFollowUps } from './followUps.ts';
 import { readMaterials } from './goods/index.ts';
 import { readMeasurements } from './measurements/index.ts';
+import { plainlyNamed } from './plainNames.ts';
 import { readProblems } from './problems.ts';
 import { withoutSmallTalk } from './smallTalk.ts';
 import { weighed } from './spans/index.ts';
@@ -15,30 +15,16 @@ import type { Talk } from './talk.ts';
 /** Every fact of a note, in the order of their words. A note that is a command to the list gives nothing else. */
 export function readFacts(talk: Talk): Fact[] {
   const { spoken, commands, ...told } = factsByRule(talk);
-  const weighedFacts = weighed(spoken, told);
   const facts: Fact[] = [
     ...commands,
     ...told.goods,
     ...told.measurements,
-    ...weighedFacts,
-    ...leftOut(spoken, told.followUps, weighedFacts),
+    ...weighed(spoken, told).map(plainlyNamed),
     ...readDecisions(spoken),
     ...readSpending(spoken),
   ];
   return withoutSmallTalk(spoken, facts).sort((a, b) => a.start - b.start || a.end - b.end);
 }
-
-/** A whole sentence that orders work on a thing of the trade ("caulk the window in the hall."). */
-function isPlainOrder(talk: Talk, { rule, start, end }: FollowUp): boolean {
-  const frame = talk.frames.find((f) => f.start <= start && end <= f.end);
-  if (rule !== 'follow-up/imperative' || frame?.use !== 'work' || frame.verbAt > 0) return false;
-  const alone = talk.frames.filter((f) => f.sentence === frame.sentence).length === 1;
-  return alone && frame.rest.some((c) => isNounTerm(c) && c.term!.kind !== 'area');
-}
-
-/** Plain orders that the weighing left without any fact: a lost one costs a trip. */
-const leftOut = (talk: Talk, orders: readonly FollowUp[], taken: readonly Fact[]): FollowUp[] =>
-  orders.filter((order) => isPlainOrder(talk, order) && !taken.some((f) => f.start < order.end && order.start < f.end));
 
 /** What each reader makes of the talk by its own rules, before they are weighed against one another. */
 export function factsByRule(talk: Talk) {

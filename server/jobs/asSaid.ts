@@ -3,6 +3,7 @@ import { readQuantities } from '../../parser/quantities/index.ts';
 import { readTimes } from '../../parser/times/index.ts';
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import type { Decision, Done, Fact, FollowUp, Material, Problem } from '../../parser/types.ts';
+import { tellsDrop } from './workTold.ts';
 
 const NUMBERS =
   'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty'.split(
@@ -22,13 +23,14 @@ export function asSaid(fact: Fact, text: string, facts: readonly Fact[], at: str
     case 'material':
       return goodsAsSaid(fact, text, facts) ?? fact;
     case 'done':
-      return ARRIVES.test(fact.quote.toLowerCase()) ? null : (appointment(fact, at) ?? fact);
+      return ARRIVES.test(fact.quote.toLowerCase()) ? null : (appointment(fact, text, at) ?? fact);
     case 'followUp':
       if (STAYS.test(fact.quote.toLowerCase()) || runsOn(fact, text, facts)) return null;
+      if (onlyWants(fact, facts) || (tellsDrop(fact.quote) && !dropped(fact))) return null;
       return dropped(fact) ?? alreadyDone(fact, text, facts) ?? renewed(fact);
     case 'problem':
-      if (HOLDS.test(text.slice(fact.end).toLowerCase()) || (/^no\b/.test(fact.defect) && SOLD_OUT.test(fact.quote)))
-        return null;
+      if (HOLDS.test(text.slice(fact.end).toLowerCase()) || HOLDS_IN.test(fact.quote.toLowerCase())) return null;
+      if (isSoldOut(fact)) return null;
       if (ALL_RIGHT.test(fact.defect) && !/\b(?:not|too|n't|never)\b|n't\b/.test(fact.quote)) return null;
       return dropped(fact) ?? putIn(fact) ?? takenOut(fact) ?? found(fact);
     default:
@@ -40,7 +42,7 @@ export function asSaid(fact: Fact, text: string, facts: readonly Fact[], at: str
 const ARRIVES = /\b(?:came|comes|coming) in\b/;
 /** "Brace stays on till saturday": nothing to do. */
 const STAYS = /\b(?:stays?|remains?) (?:on|in|off|up|down|there|put|open|closed)\b/;
-const ALL_RIGHT = /\b(?:fine|good|great|perfect|okay|ok|quiet|smooth|right)$/;
+const ALL_RIGHT = /\b(?:fine|good|great|perfect|okay|ok|quiet|smooth|right)$|^(?:good|plenty|right on)\b(?![ -]siz)/;
 
 /** "Needs new too", "wants a new kit": what is renewed is replaced. */
 const renewed = (fact: FollowUp): FollowUp =>
@@ -53,8 +55,15 @@ const putIn = (fact: Problem): Done | null =>
     : null;
 
 /** "Stiff but it holds": told, and nothing to do about it. */
-const HOLDS = /^,? but (?:it |it's |its |they |that |still )*(?:holds?|works?|fine|ok|okay|good|usable|serviceable)\b/;
+const STILL_GOOD =
+  ",? but (?:it |it's |its |they |that |still )*(?:holds?|works?|fine|ok|okay|good|usable|serviceable)";
+const HOLDS = new RegExp(`^${STILL_GOOD}\\b`);
+const HOLDS_IN = new RegExp(`\\w${STILL_GOOD}$`);
 /** What a store does not have is no flaw of the job. */
+const isSoldOut = ({ defect, quote }: Problem) =>
+  (/^no\b/.test(defect) && SOLD_OUT.test(quote)) || OUT_OF_GOODS.test(quote.toLowerCase());
+const OUT_OF_GOODS =
+  /\b(?:they|he|she|store|yard|counter|supplier|supply house)(?:'re|'s| is| are| was| were| had)? (?:all |clean |just )?(?:run |sold )?out of (?!square|plumb|level|line|true|round|whack|order|place)/;
 const SOLD_OUT = /\b(?:on the shelf|in stock|at the (?:yard|store|supply house|counter)|carry|carries)\b/;
 
 const TAKEN_OUT = /\b(?:cut|busted|torn|tore|ripped|pulled|knocked|dug|chipped|scraped) (?:out|off|up|down)$/;
@@ -65,6 +74,11 @@ function takenOut(fact: Problem): Done | null {
   const thing = fact.thing.replace(TAKEN_OUT, '').trim();
   return { ...spanOf(fact), kind: 'done', task: `remove ${thing || fact.thing}`, who: null };
 }
+
+/** "Still need the other box": goods to get, which the order holds. */
+const onlyWants = (fact: FollowUp, facts: readonly Fact[]): boolean =>
+  /^(?:need|want|short)\b/.test(fact.task) &&
+  facts.some((f) => f.kind === 'material' && f.status === 'need' && f.start < fact.end && fact.start < f.end);
 
 /** A single word that goes straight on from another fact's is no work of its own: "a california patch". */
 const runsOn = (fact: FollowUp, text: string, facts: readonly Fact[]): boolean =>
@@ -92,11 +106,13 @@ const SET_FOR =
   /\b(?:set|scheduled|booked|lined up|down) for\b|\bis (?:on|at) (?:mon|tues|wednes|thurs|fri|satur|sun)day\b/;
 
 /** "Inspection is set for friday" is still to come. */
-function appointment(fact: Done, at: string): FollowUp | null {
-  if (!SET_FOR.test(fact.quote.toLowerCase())) return null;
-  const tokens = tokenise(fact.quote);
-  const { quantities } = readQuantities(tokens, fact.quote);
-  const day = readTimes(tokens, fact.quote, { now: at, quantities }).find((time) => !time.past)?.date;
+function appointment(fact: Done, text: string, at: string): FollowUp | null {
+  // The day may stand just behind the words that were read.
+  const said = fact.quote + /^ (?:for|on|at)\b[^.,;!?\n]*|^/.exec(text.slice(fact.end))![0];
+  if (!SET_FOR.test(said.toLowerCase())) return null;
+  const tokens = tokenise(said);
+  const { quantities } = readQuantities(tokens, said);
+  const day = readTimes(tokens, said, { now: at, quantities }).find((time) => !time.past)?.date;
   if (!day) return null;
   const task = fact.task.replace(/^(?:set|schedule|book|line up|finish) /, '');
   return {

@@ -49,7 +49,7 @@ export function meetNote(
   const meeting: Meeting = { ledger, entry, noteId, text, met: [], told: 0, rulings };
   const byList: Step[] = [];
   for (const fact of workTold(text, facts, ledger.board)) byList.push({ fact, key: `${noteId}/${fact.start}w` });
-  for (const fact of dropsTold(text)) byList.push({ fact, key: `${noteId}/${fact.start}d` });
+  for (const fact of dropsTold(text, facts)) byList.push({ fact, key: `${noteId}/${fact.start}d` });
   for (const { position, fact } of goodsTold(text, facts, ledger.goods))
     byList.push({ fact, key: `${noteId}/${fact.start}`, position });
   const steps = byList.length ? [...meant, ...byList].sort((a, b) => a.fact.start - b.fact.start) : meant;

@@ -6,7 +6,7 @@ import { findGoods, type Goods } from './materials.ts';
 
 /** "Call it two sheets", "leave it", "point four five a bag": said like work, and none. */
 const NO_WORK =
-  /^(?:so )?(?:call|leave|let) (?:it|that|them)\b(?! (?:dry|cure|set|sit))|^(?:make|keep) (?:it|that|the|those)\b|^point (?:\d|oh|zero|one|two|three|four|five|six|seven|eight|nine)/;
+  /^(?:(?:ok|okay|so|um) )*(?:first|quick) look\b|^(?:so )?(?:call|leave|let) (?:it|that|them)\b(?! (?:dry|cure|set|sit))|^(?:make|keep) (?:it|that|the|those)\b|^point (?:\d|oh|zero|one|two|three|four|five|six|seven|eight|nine)/;
 /** How a thing stands, where the same word is work: "it's set in the pan, level". */
 const STANDS = /^(?:level|plumb|square|flush|straight|even|clear|dry|clean|smooth|tight)$/;
 /** "Before we patch anything": what is not to be done yet. */
@@ -49,6 +49,8 @@ export function isOthers(fact: FollowUp, lead: string): 'comes to us' | 'not our
   const said = /^(?:will|'ll|gonna|going to)\b/.test(quote) ? `${lead.split(',').at(-1)!.trim()} ${quote}` : quote;
   if (fact.who && !/^(?:owner|customer|homeowner|client)$/.test(fact.who))
     return SENDS.test(fact.task) && /^(?:supplier|supply house|store|yard|shop)$/.test(fact.who) ? 'comes to us' : null;
+  // "He brings his own mud".
+  if (SENDS.test(fact.task) && /\b(?:his|her|their) own\b/.test(said)) return 'not ours';
   if (!OTHERS.test(said) || /\b(?:wants?|asked|needs?|likes?|would like|'d like)\b/.test(said)) return null;
   return SENDS.test(fact.task) ? 'comes to us' : 'not ours';
 }

@@ -60,6 +60,10 @@ export function workTold(text: string, facts: readonly (Fact | null)[], board: B
 const CAME =
   /^((?:the |our |that |those )?[a-z0-9][a-z0-9 '/-]{1,40}?) (?:finally |just )?(?:showed up|came(?: in)?|arrived|(?:is|are|got) here)\b/;
 
+/** "Put it on", of what came just before. */
+const PUT_UP =
+  /^(?:i |we )?(?:put|hung|installed|set|mounted|screwed|got|stuck|nailed) (?:it|them|that|those)(?: (?:back|right|all))?(?: (?:on|in|up|down))?$/;
+
 /** Clauses that say of a thing that it is all right, whichever thing that is. */
 const toldIn = remembered((text) => {
   const out: { said: string; thing: string; start: number; end: number }[] = [];
@@ -70,7 +74,8 @@ const toldIn = remembered((text) => {
     if (said.length > 90 || said.length < 6) continue;
     const named = PUT_RIGHT.exec(said)?.[1];
     // "The blind showed up, it's hung": what came.
-    const thing = named && /^(?:it|they|that|those|both)$/.test(named) ? CAME.exec(before)?.[1] : named;
+    const points = named ? /^(?:it|they|that|those|both)$/.test(named) : PUT_UP.test(said);
+    const thing = points ? CAME.exec(before)?.[1] : named;
     before = said;
     if (thing && !NOT_SO.test(said)) out.push({ said, thing, start: index + lead, end: index + lead + said.length });
   }
@@ -82,18 +87,37 @@ const READ: ReadonlySet<string> = new Set(['done', 'problem', 'followUp', 'comma
 
 const LEAVES =
   /\bleave (?:the |that |those )([a-z0-9][a-z0-9 '-]{2,40}?) out(?: of (?:it|this|the job))?(?=[,.;!?\n]|$)/g;
+const SCRATCHES =
+  /(?<=^|[.;!?,\n]\s*)(?:(?:yeah|yes|ok|okay|so|and|then|oh|actually|well|hey|um) )*(?:scratch|skip|forget(?: about)?|never ?mind|cancel|scrap) (?:the|that|those) ([a-z0-9][a-z0-9 '-]{2,40}?)(?=[,.;!?\n]|$)/g;
 
-/** "Leave the window latch out of it": dropped, whatever it was read as. */
-export const dropsTold = remembered((text): Decision[] =>
-  [...text.toLowerCase().matchAll(LEAVES)].map(({ 0: said, 1: drops, index }) => ({
-    kind: 'decision',
-    what: text.slice(index, index + said.length),
-    drops: drops!,
-    quote: text.slice(index, index + said.length),
-    start: index,
-    end: index + said.length,
-    area: null,
-    confidence: 0.7,
-    rule: 'list/left-out',
-  })),
-);
+/** "Leave the window latch out of it", "scratch the gate": dropped, where no fact says so already. */
+export function dropsTold(text: string, facts: readonly (Fact | null)[]): Decision[] {
+  return droppedIn(text).filter(
+    (told) => !facts.some((f) => f?.kind === 'decision' && f.drops && (f.drops === told.drops || overlap(f, told))),
+  );
+}
+
+const overlap = (a: { start: number; end: number }, b: { start: number; end: number }) =>
+  a.start < b.end && b.start < a.end;
+
+/** Whether words say that a thing is left out or dropped. */
+export const tellsDrop = (text: string) => droppedIn(text).length > 0;
+
+const droppedIn = remembered((text): Decision[] => {
+  const said = text.toLowerCase().replaceAll('’', "'");
+  return [...said.matchAll(LEAVES), ...said.matchAll(SCRATCHES)].map(({ 0: words, 1: drops, index }) => {
+    const quote = text.slice(index, index + words.length);
+    const [start, end] = [index, index + words.length];
+    return {
+      kind: 'decision',
+      what: quote,
+      drops: drops!,
+      quote,
+      start,
+      end,
+      area: null,
+      confidence: 0.7,
+      rule: 'list/left-out',
+    };
+  });
+});

@@ -64,11 +64,12 @@ describe('a run-on note', () => {
     'ok so the back steps are poured and broomed the third riser came out an inch tall I have to grind it thursday and ' +
     'the handrail post wobbles like a loose tooth so I lagged it to the stringer and it is solid now then somebody has to strip the forms';
 
-  it('keeps each fact to its own words', () => 
+  it('keeps each fact to its own words', () => {
     for (const fact of facts(note)) {
       expect(note.slice(fact.start, fact.end)).toBe(fact.quote);
       expect(fact.end - fact.start).toBeLessThan(130);
-    });
+    }
+  });
 
   it('tells what was put right from what was not', () => {
     const post = of('problem', note).find((f) => 'thing' in f && /post/.test(f.thing));

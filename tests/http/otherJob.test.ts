@@ -62,8 +62,8 @@ it('what a note tells of the other job is filed there, and said so with its name
   expect(await lists(BARN)).toEqual(['stall hinge: bent']);
   expect(await lists(MAPLE)).toEqual(['disposal: leaking', 'buy 2 gfci']);
   expect(reply.lines.map((l) => l.text)).toEqual([
-    'New: stall hinge: bent (stall)',
-    'Maple St kitchen: New: disposal: leaking',
+    'New, no. 1: stall hinge, bent',
+    'Maple St kitchen: New, no. 1: disposal, leaking',
     'Maple St kitchen: To buy: 2 gfci',
   ]);
 });
@@ -83,7 +83,7 @@ it('with several others, "the other job" is asked about, kept here meanwhile, an
   expect(ask).toMatch(/^Which job is "At the other job the faucet drips" for: .*Henderson deck.*\?/);
   expect(await lists(BARN)).toEqual(['loft ladder: loose', 'faucet: drips']);
   const moved = await say('that was for Maple');
-  expect(moved.lines.map((l) => l.text)).toEqual(['Maple St kitchen: New: faucet: drips']);
+  expect(moved.lines.map((l) => l.text)).toEqual(['Maple St kitchen: New, no. 1: faucet, drips']);
   expect(await lists(BARN)).toEqual(['loft ladder: loose']);
   expect(await lists(MAPLE)).toEqual(['faucet: drips']);
   // All of it holds when the notes are read again.

@@ -56,7 +56,7 @@ describe('signing off at the walk-through', () => {
     const signed = after('she signed off on three');
     expect(signed.items[2]).toMatchObject({ state: 'signed off', closedOn: '2026-03-03' });
     const { lines } = replyTo(fold(JOB, LIST, END), signed, 'z', []);
-    expect(lines).toEqual([{ kind: 'closed', text: 'Signed off, no. 3: drawer: sticking (kitchen)', item: 3 }]);
+    expect(lines).toEqual([{ kind: 'closed', text: 'Signed off, no. 3: drawer, sticking (kitchen)', item: 3 }]);
   });
 });
 
@@ -87,6 +87,6 @@ describe('handing over', () => {
 
   it('says so in the reply', () => {
     const { lines } = replyTo(fold(JOB, LIST, END), after('give number four to Dana'), 'z', []);
-    expect(lines).toEqual([{ kind: 'changed', text: 'Given to Dana, no. 4: casing: split (kitchen), Dana', item: 4 }]);
+    expect(lines).toEqual([{ kind: 'changed', text: 'Given to Dana, no. 4: casing, split (kitchen), Dana', item: 4 }]);
   });
 });

@@ -8,6 +8,7 @@ import { datesIn } from './dates.ts';
 import { featuresOf, KINDS, type SpanKind } from './features.ts';
 import { nameIn } from './names.ts';
 import { doneIn, followUpIn, problemIn } from './plainly.ts';
+import { leftOut } from './plainOrders.ts';
 import { isRepaired } from './repaired.ts';
 import { rangesOf } from './tagger.ts';
 import { shipped } from './weights.ts';
@@ -67,7 +68,8 @@ export function weighed(talk: Talk, byRule: ByRule): Fact[] {
       task: nameIn(cut, fact, 'followUp', fact.task),
     }),
   );
-  return [...problems, ...done, ...followUps];
+  const taken = [...problems, ...done, ...followUps];
+  return [...taken, ...leftOut(talk, byRule.followUps, [...taken, ...byRule.goods])];
 }
 
 function spansOf(talk: Talk, proposed: readonly Fact[]): Record<SpanKind, Span[]> {
