@@ -1,4 +1,5 @@
 import type { Done, FollowUp, Problem, Span } from '../../types.ts';
+import { isCopula } from '../chunks.ts';
 import { roleIn } from '../done.ts';
 import { fixIn } from '../flaws/fixed.ts';
 import { thingOf } from '../flaws/flaw.ts';
@@ -7,7 +8,8 @@ import { base } from '../make.ts';
 import { meantAt } from '../naming/meant.ts';
 import { conditionOf, datesOf, waitBefore } from '../plans/dates.ts';
 import { cutAtTime, meant, personIn, resolve, type Told } from '../plans/told.ts';
-import { isPerson, isPointer, phrase, type Talk, thingIn } from '../talk.ts';
+import { isPerson, isPointer, phrase, rangeIn, type Talk, thingIn } from '../talk.ts';
+import { IN_PLACE } from '../words.ts';
 
 /** A flaw that no rule knows the words of: its thing as the clause has it, and all the rest for what is wrong. */
 export function problemIn(talk: Talk, at: number, span: Span): Problem | null {
@@ -25,8 +27,10 @@ export function problemIn(talk: Talk, at: number, span: Span): Problem | null {
   };
 }
 
-/** Work told as finished in words that no rule knows. */
+/** Work told as finished in words that no rule knows; a bare name with its size tells of none. */
 export function doneIn(talk: Talk, at: number, span: Span): Done | null {
+  const words = talk.chunks.slice(...rangeIn(talk.chunks, span));
+  if (!words.some((c) => c.verb || isCopula(c) || IN_PLACE.has(c.word))) return null;
   const task = taskIn(
     talk,
     at,
