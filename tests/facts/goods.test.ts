@@ -17,3 +17,16 @@ it.each([
 it.each(['the gap is 12 ft long', 'I had two coffees', 'he was here three times today'])('%s', (text) =>
   expect(goodsIn(text)).toEqual([]),
 );
+
+it.each([
+  ['the tile is on order', ['tile   ordered']],
+  ['ordered two doors', ['door 2 each ordered']],
+  ['the faucet is backordered', ['faucet   ordered']],
+])('not here yet: %s', (text, goods) => expect(goodsIn(text)).toEqual(goods));
+
+it.each([
+  'R-30 batts, 58.67 sq ft a bag',
+  'laminate comes 20 sq ft a box',
+  'the screws come 75 in a tub',
+  'four pieces at 102 inches',
+])('tells how goods come, not how many: %s', (text) => expect(goodsIn(text).filter((g) => /\d/.test(g))).toEqual([]));
