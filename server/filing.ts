@@ -1,7 +1,6 @@
 import type { Fact } from '../parser/types.ts';
 import type { Histories } from './histories.ts';
 import type { Reply } from './http/api.ts';
-import { numberOf } from './jobs/asSaid.ts';
 import {
   blanked,
   type Entry,
@@ -16,6 +15,7 @@ import {
   standing,
 } from './jobs/index.ts';
 import type { Site as FoldSite } from './jobs/notes.ts';
+import { numberOf } from './jobs/numbers.ts';
 import type { Store } from './store/index.ts';
 import { replyTo } from './talk/index.ts';
 import { isUnheard } from './voice/unheard.ts';

@@ -1,8 +1,8 @@
 import { likeness, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Fact, Material } from '../../parser/types.ts';
 import { remembered } from '../takeoff/reading/remembered.ts';
-import { numberOf } from './asSaid.ts';
 import { type Goods, onHandOf, openNeed, type Position, toBuy } from './materials.ts';
+import { numberOf } from './numbers.ts';
 
 /** What words without a count say of goods that stand on the list: only the list knows what "both tubes" are. */
 export interface GoodsTold {

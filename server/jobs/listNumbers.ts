@@ -1,4 +1,4 @@
-import { numberOf } from './asSaid.ts';
+import { numberOf } from './numbers.ts';
 
 const ONE =
   '(?:\\d+|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty)';

@@ -74,7 +74,7 @@ const toldIn = remembered((text) => {
     if (said.length > 90 || said.length < 6) continue;
     const named = PUT_RIGHT.exec(said)?.[1];
     // "The blind showed up, it's hung": what came.
-    const points = named ? /^(?:it|they|that|those|both)$/.test(named) : PUT_UP.test(said);
+    const points = PUT_UP.test(said) || (named !== undefined && /^(?:it|they|that|those|both)$/.test(named));
     const thing = points ? CAME.exec(before)?.[1] : named;
     before = said;
     if (thing && !NOT_SO.test(said)) out.push({ said, thing, start: index + lead, end: index + lead + said.length });

@@ -75,6 +75,15 @@ describe('what closes an item', () => {
     });
   });
 
+  it('what the owner scratches is dropped, though the note tells of other things', () => {
+    const [gate] = told('hall gate is cracked', 'yeah scratch the gate, they will fence the yard instead').items;
+    expect(gate).toMatchObject({ state: 'dropped' });
+  });
+
+  it('what came and was put on', () => {
+    expect(open('hall blinds are broken', 'the blinds came in. put them up')).toEqual([]);
+  });
+
   it('what waits on something is not on', () => {
     expect(open('hall outlet is loose', 'the hall outlet waits on the plate')).toHaveLength(1);
   });
@@ -85,6 +94,8 @@ describe('what is no item, or none of its own', () => {
     ['how a thing stands', 'New tank is set in the hall, level'],
     ['what is to be fetched', 'They were out of hinges, somebody has to run by the yard for it'],
     ['what a store lacks', 'no blinds that size on the shelf'],
+    ['goods still to get', 'bottom tread is in, still need the other box of screws'],
+    ['what another brings', 'he brings his own mud'],
     ['a flaw that does no harm', 'hall shutoff is stiff but it holds'],
     ['what others do', "they're checking the other yard and will call wednesday"],
   ])('%s', (_what, text) => {

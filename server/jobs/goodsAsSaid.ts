@@ -1,0 +1,123 @@
+import { wordsOf } from '../../parser/trade/likeness.ts';
+import type { Fact, Material } from '../../parser/types.ts';
+import { NUMBER, NUMBERS, numberOf } from './numbers.ts';
+
+const PACKS =
+  /^(?:can|piece|roll|tube|box|bag|bundle|sheet|stick|length|case|pack|pail|bucket|gallon|tub|pc|one|carton|spool|coil)$/;
+
+/** Goods whose count or name stands beside the words that were read for them. */
+export function goodsAsSaid(fact: Material, text: string, facts: readonly Fact[]): Material | null {
+  if (isSizeOf(fact, facts)) return { ...fact, status: 'mentioned' };
+  if (facts.some((f) => f.kind === 'material' && f.quantity !== null && !namesItself(f) && isNamedBy(f, fact, text)))
+    return { ...fact, status: 'mentioned' };
+  if (
+    fact.unit &&
+    fact.unit !== 'each' &&
+    !PACKS.test(fact.unit) &&
+    fact.quote.endsWith(fact.unit) &&
+    !/\bof\b/.test(fact.quote) &&
+    !/^(?:ft|in|sq ft|lb|gal|qt|pt|yd|cu yd|oz|m|mm|cm|l|kg)$/.test(fact.unit)
+  )
+    return { ...fact, item: fact.unit, unit: 'each' };
+  if (/\bfooters?$/.test(fact.quote) && fact.unit === 'ft')
+    return { ...fact, size: `${fact.quantity} ft`, quantity: null, exact: null, unit: null };
+  if (fact.unit === 'ft' && /\bof (?:them|those|these|em|'em)$/.test(fact.quote)) return { ...fact, unit: 'each' };
+  const said = text.toLowerCase();
+  const before = said.slice(Math.max(0, fact.start - 40), fact.start);
+  const after = said.slice(fact.end, fact.end + 60);
+  if (/\b(?:instead of|rather than|not) (?:the |a |an )?$/.test(before)) return { ...fact, status: 'mentioned' };
+  const next = fact.quantity === null || namesItself(fact) ? undefined : facts.find((f) => isNamedBy(fact, f, text));
+  const named = next?.kind === 'material' ? next.item : renamed(fact, after);
+  const item = (named ?? fact.item).replace(/ (?:instead|too|also|though|anyway|either)$/, '');
+  const count = fact.quantity === null ? countBeside(fact, before, after, said) : null;
+  if (item === fact.item && !count) return null;
+  return {
+    ...fact,
+    item,
+    ...(count && { quantity: count.count, exact: String(count.count), unit: count.unit ?? fact.unit ?? 'each' }),
+  };
+}
+
+/** "One bottom seal, sixteen foot": a length told right behind counted goods is theirs. */
+const isSizeOf = (fact: Material, facts: readonly Fact[]): boolean =>
+  /^(?:ft|in)$/.test(fact.unit ?? '') &&
+  facts.some(
+    (f) =>
+      f.kind === 'material' &&
+      f !== fact &&
+      f.item === fact.item &&
+      f.status === fact.status &&
+      f.unit === 'each' &&
+      f.end <= fact.start &&
+      fact.start - f.end < 30,
+  );
+
+const namesItself = ({ item, quote }: Material): boolean => {
+  const quoted = wordsOf(quote);
+  return [...wordsOf(item)].some((word) => quoted.has(word));
+};
+
+/** "One sheet of three quarter t and g plywood": a count without goods, and right behind it goods without a count. */
+const isNamedBy = (fact: Material, name: Fact, text: string): boolean =>
+  name.kind === 'material' &&
+  name.quantity === null &&
+  name.status === fact.status &&
+  name.start >= fact.end &&
+  name.start - fact.end < 16 &&
+  !/[.,;\n]/.test(text.slice(fact.end, name.start));
+
+/** "One roll of twelve two": what is named right behind the count is what is counted, whatever was told before. */
+function renamed(fact: Material, after: string): string | null {
+  const quoted = wordsOf(fact.quote);
+  if ([...wordsOf(fact.item)].some((word) => quoted.has(word)) || fact.status === 'used') return null;
+  const open = /\bof$/.test(fact.quote.trim());
+  const [, name] = /^ (?:of )?(?:the )?([a-z0-9][a-z0-9/-]*(?: [a-z0-9/-]+)?)/.exec(after) ?? [];
+  if (!name || (!open && !/\d/.test(name))) return null;
+  if (!open && /^(?:and|or|so|but|not|for|to|on|in|at|left|gone|more|too)\b/.test(name)) return null;
+  const words = name.split(' ').filter((word) => !/^(?:and|or|so|not|for|to|on|in|but|too)$/.test(word));
+  return words.map((word) => DIGITS[word] ?? word).join(' ') || null;
+}
+
+const DIGITS: Readonly<Record<string, string>> = {
+  ...Object.fromEntries(NUMBERS.slice(1).map((word, k) => [word, String(k + 1)])),
+  thirteen: '13',
+  fifteen: '15',
+  nineteen: '19',
+  twenty: '20',
+  thirty: '30',
+};
+
+const FIVE_NOT_THREE = new RegExp(`^ (${NUMBER})(?: [a-z]+)?,? (?:not|instead of|rather than) (?:${NUMBER})\\b`);
+const MAKE_THAT = new RegExp(`^[^.;!?\\n]{0,30}[.,;]? (?:no )?(?:make|call) (?:that|it|them) (${NUMBER}) ?([a-z]+)?`);
+const ARTICLE_PACK = new RegExp(`\\b(a|an|${NUMBER}) ([a-z]+)s? of (?:the )?$`);
+
+/** "Make the boards five not three", "a tube of roof cement. make that two tubes": the figure is near, not in the name. */
+function countBeside(
+  fact: Material,
+  before: string,
+  after: string,
+  said: string,
+): { count: number; unit: string | null } | null {
+  const five = FIVE_NOT_THREE.exec(after);
+  if (five) return { count: numberOf(five[1]!)!, unit: fact.unit };
+  const made = fact.status === 'need' ? MAKE_THAT.exec(after) : null;
+  const unitOf = (word: string | undefined) => {
+    const one =
+      word?.replace(/(?:es|s)$/, (ending) => (ending === 'es' && !/(?:x|ch|sh)es$/.test(word) ? 'e' : '')) ?? '';
+    return PACKS.test(one) ? one : null;
+  };
+  if (made) return { count: numberOf(made[1]!)!, unit: unitOf(made[2]) ?? fact.unit };
+  if (
+    fact.status === 'need' &&
+    /\b(?:a|an|another) (?:[\w/-]+ ){0,3}$/.test(before) &&
+    !/\bof (?:[\w/-]+ )*$/.test(before)
+  )
+    return { count: 1, unit: 'each' };
+  const pack = ARTICLE_PACK.exec(before);
+  const unit = unitOf(pack?.[2]);
+  if (!pack || !unit || !said) return null;
+  return { count: /^an?$/.test(pack[1]!) ? 1 : numberOf(pack[1]!)!, unit };
+}
+
+/** A pack's own word where goods' name should be: "two pieces", "a can and a half". */
+export const isPackWord = (item: string) => PACKS.test(item);
