@@ -71,7 +71,10 @@ it('sends a photo upright, at most 1600 px long, without the place that the came
   await expect.poll(() => page.locator('.unsent').getAttribute('data-unsent'), { timeout: 8000 }).toBe('0');
 
   const [photoId] = (await house.store.notes(JOB.id)).at(-1)!.photoIds;
-  const answer = await fetch(`${house.url}/api/jobs/${JOB.id}/photos/${photoId}`);
+  // The photo follows its note on its own.
+  const photo = () => fetch(`${house.url}/api/jobs/${JOB.id}/photos/${photoId}`);
+  await expect.poll(async () => (await photo()).status, { timeout: 8000 }).toBe(200);
+  const answer = await photo();
   const kept = Buffer.from(await answer.arrayBuffer());
   expect(buffer.includes('Exif')).toBe(true);
   expect(kept.includes('Exif')).toBe(false);
