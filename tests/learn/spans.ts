@@ -9,7 +9,7 @@ import { type Lesson, lessons } from './corpus.ts';
 import { type Field, learn } from './field.ts';
 import { writeTable } from './table.ts';
 
-/** Weights under this are left out of the table: they decide nothing and make it long. */
+/** Weights under this are left out of the table. Many small ones decide together: at 0.2 a sixth of the gain was lost. */
 const LEAST = 0.04;
 
 const fieldsOf = (notes: readonly Lesson[]): Record<SpanKind, Field> =>
