@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { rangesOf } from '../../parser/facts/spans/tagger.ts';
-import { columns, readTable } from '../../parser/facts/spans/weights.ts';
+import { readTable } from '../../parser/facts/spans/weights.ts';
+import { columns } from '../../parser/facts/weights.ts';
 import { readNote } from '../../parser/index.ts';
 
 const facts = (text: string) => readNote(text, { saidAt: '2026-05-12T15:20:00' }).facts;

@@ -1,3 +1,6 @@
+import { dot, type Weights } from '../../parser/facts/weights.ts';
+import { dice, numbered, shuffled, softmax } from './common.ts';
+
 /** One place where a choice is to be made: the signs of every answer that is possible, and how good each is, 0 to 1. */
 export interface Choice {
   /** Which note it is from, so that a note is never learned from and judged at once. */
@@ -18,7 +21,10 @@ export const SETTINGS: Settings = { epochs: 8, rate: 0.2, shrink: 0.06, atLeast:
 
 /** Weights of the signs that make the worth to be expected highest (softmax over the answers, AdaGrad). */
 export function learn(choices: readonly Choice[], settings: Settings = SETTINGS): Map<string, number> {
-  const ids = idsOf(choices, settings.atLeast);
+  const ids = numbered(
+    choices.map(({ answers }) => new Set(answers.flatMap((a) => a.signs))),
+    settings.atLeast,
+  );
   const useful = choices
     .filter((c) => c.answers.some((a) => a.worth > 0))
     .map((c) => ({
@@ -28,9 +34,9 @@ export function learn(choices: readonly Choice[], settings: Settings = SETTINGS)
   const weights = new Float64Array(ids.size);
   const squares = new Float64Array(ids.size).fill(1);
   const slope = new Float64Array(ids.size);
-  const next = shuffler();
+  const random = dice(1);
   for (let epoch = 0; epoch < settings.epochs; epoch++) {
-    for (const { worth, signs } of next(useful)) {
+    for (const { worth, signs } of shuffled(useful, random)) {
       const odds = softmax(signs.map((own) => own.reduce((sum, id) => sum + weights[id]!, 0)));
       const expected = odds.reduce((sum, p, i) => sum + p * worth[i]!, 1e-9);
       const touched = new Set<number>();
@@ -54,40 +60,12 @@ export function learn(choices: readonly Choice[], settings: Settings = SETTINGS)
 }
 
 /** The answer with the highest weight, or -1 where there is none. */
-export function choose(choice: Choice, weights: ReadonlyMap<string, number>): number {
+export function choose(choice: Choice, weights: Weights): number {
   let best = -1;
   let most = Number.NEGATIVE_INFINITY;
   choice.answers.forEach(({ signs }, i) => {
-    const weight = signs.reduce((sum, s) => sum + (weights.get(s) ?? 0), 0);
+    const weight = dot(weights, signs);
     if (weight > most) [best, most] = [i, weight];
   });
   return best;
-}
-
-function idsOf(choices: readonly Choice[], atLeast: number): Map<string, number> {
-  const met = new Map<string, number>();
-  for (const { answers } of choices)
-    for (const sign of new Set(answers.flatMap((a) => a.signs))) met.set(sign, (met.get(sign) ?? 0) + 1);
-  return new Map([...met].filter(([, n]) => n >= atLeast).map(([sign], id) => [sign, id]));
-}
-
-function softmax(scores: readonly number[]): number[] {
-  const top = Math.max(...scores);
-  const raised = scores.map((s) => Math.exp(s - top));
-  const sum = raised.reduce((a, b) => a + b, 0);
-  return raised.map((r) => r / sum);
-}
-
-/** The same order on every run. */
-function shuffler(): <T>(all: readonly T[]) => T[] {
-  let seed = 1;
-  const roll = () => {
-    seed = (seed * 1103515245 + 12345) % 2147483648;
-    return seed / 2147483648;
-  };
-  return (all) =>
-    all
-      .map((one) => [roll(), one] as const)
-      .sort((a, b) => a[0] - b[0])
-      .map(([, one]) => one);
 }

@@ -1,3 +1,5 @@
+import { dice, numbered, shuffled } from './common.ts';
+
 /**
  * A linear chain of places weighed by features (a conditional random field), learned by stepping along the gradient of
  * the log likelihood, each weight with a step of its own (AdaGrad). Only the trainer uses it; the product needs Viterbi alone.
@@ -18,17 +20,18 @@ const NEVER = -1e9;
 
 export function learn(
   sequences: readonly Sequence[],
-  { rounds = 10, decay = 0.02, rate = 0.1, seenAtLeast = 2, shrink = 0 } = {},
+  { rounds = 10, decay = 0.02, rate = 0.1, seenAtLeast = 2 } = {},
 ): Field {
-  const ids = numbered(sequences, seenAtLeast);
+  const ids = numbered(
+    sequences.flatMap(({ features }) => features),
+    seenAtLeast,
+  );
   const steps = ids.size * PLACES;
   const weights = new Float64Array(steps + PLACES * PLACES);
   const squares = new Float64Array(weights.length).fill(1e-2);
   const move = (i: number, gradient: number) => {
     squares[i]! += gradient * gradient;
-    const pace = rate / Math.sqrt(squares[i]!);
-    const moved = weights[i]! + pace * gradient;
-    weights[i] = Math.sign(moved) * Math.max(0, Math.abs(moved) - pace * shrink);
+    weights[i]! += (rate / Math.sqrt(squares[i]!)) * gradient;
   };
   const data = sequences.map(({ features, places }) => ({
     names: features.map((f) => f.flatMap((name) => ids.get(name) ?? [])),
@@ -56,15 +59,6 @@ export function learn(
     if (round >= Math.floor(rounds / 2)) for (let i = 0; i < sum.length; i++) sum[i]! += weights[i]!;
   }
   return { ids, weights: sum.map((w) => w / Math.ceil(rounds / 2)) };
-}
-
-function numbered(sequences: readonly Sequence[], seenAtLeast: number): Map<string, number> {
-  const count = new Map<string, number>();
-  for (const { features } of sequences)
-    for (const names of features) for (const name of names) count.set(name, (count.get(name) ?? 0) + 1);
-  const ids = new Map<string, number>();
-  for (const [name, n] of count) if (n >= seenAtLeast) ids.set(name, ids.size);
-  return ids;
 }
 
 /** How likely each place is at each chunk, and each step between two (forwards and backwards). */
@@ -106,18 +100,3 @@ function logSum(values: readonly number[]): number {
   const top = Math.max(...values);
   return top + Math.log(values.reduce((s, v) => s + Math.exp(v - top), 0));
 }
-
-/** Repeatable chance, so that the same notes give the same table. */
-function dice(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state * 1103515245 + 12345) % 2147483648;
-    return state / 2147483648;
-  };
-}
-
-const shuffled = <T>(list: readonly T[], random: () => number): T[] =>
-  list
-    .map((item) => ({ item, at: random() }))
-    .sort((a, b) => a.at - b.at)
-    .map(({ item }) => item);

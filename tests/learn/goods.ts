@@ -1,19 +1,16 @@
 /**
- * `npx tsx tests/learn/goods.ts notes.jsonl ...`: learns from annotated notes what tells goods (`parser/facts/goods`)
- * and writes the two tables of weights. With `--check` it writes nothing: it learns from seven eighths of the notes at a
+ * `npx tsx tests/learn/goods.ts`: learns from the annotated notes what tells goods (`parser/facts/goods`) and writes the
+ * two tables of weights. With `--check` it writes nothing: it learns from seven eighths of the notes at a
  * time and counts how the last eighth is read, by the same rules as `npm run score`.
  */
-import { readFileSync, writeFileSync } from 'node:fs';
-import { talkOf } from '../../parser/facts/clauses.ts';
 import { FATES, type FateWeights } from '../../parser/facts/goods/fates.ts';
 import { type GoodsWeights, readMaterials } from '../../parser/facts/goods/index.ts';
-import { readNote } from '../../parser/index.ts';
-import { loadWordClass } from '../../server/words/wordClass.ts';
-import type { Note } from '../score/lib/corpus.ts';
+import type { Weights } from '../../parser/facts/weights.ts';
 import { f1, judge, unscored } from '../score/lib/tally.ts';
+import { laidOpen } from './corpus.ts';
 import { choicesIn, examplesIn, type Lesson, lessonOf } from './goodsExamples.ts';
 import { classify, rank } from './softmax.ts';
-import { fateTable, namingTable, pruned } from './tables.ts';
+import { linesOf, writeTable } from './table.ts';
 
 const NAMING = { epochs: 15, rate: 0.1, pull: 0.05, thin: 0, least: 3 };
 const FATE = { epochs: 12, rate: 0.05, pull: 0.05, thin: 0.05, least: 4 };
@@ -23,19 +20,12 @@ const SMALL = { naming: 0.02, fates: 0.04 };
 const READINESS = 0.8;
 const FOLDS = 8;
 
-const files = process.argv.slice(2).filter((a) => !a.startsWith('--'));
-const wordClass = await loadWordClass();
-const notes = files.flatMap((file) =>
-  readFileSync(file, 'utf8')
-    .split('\n')
-    .filter((line) => line.trim())
-    .map((line): Note => JSON.parse(line)),
-);
-const lessons = notes.map((note) => {
-  const areas = note.areas ?? [];
-  const reading = readNote(note.text, { saidAt: note.saidAt, areas, wordClass });
-  return lessonOf(talkOf(note.text, reading, areas, wordClass), note.gold.materials ?? []);
-});
+const laid = await laidOpen();
+const lessons = laid.map(({ note, talk }) => lessonOf(talk, note.gold.materials));
+
+/** Weights to two decimals, without the small ones. */
+const pruned = (weights: Weights, least: number): Map<string, number> =>
+  new Map([...weights].filter(([, w]) => Math.abs(w) >= least).map(([f, w]) => [f, Number(w.toFixed(2))]));
 
 function learn(from: readonly Lesson[]): GoodsWeights {
   const naming = pruned(
@@ -60,14 +50,26 @@ if (process.argv.includes('--check')) {
   for (let fold = 0; fold < FOLDS; fold++) {
     const weights = learn(lessons.filter((_, i) => i % FOLDS !== fold));
     lessons.forEach(({ talk }, i) => {
-      if (i % FOLDS === fold) judge('materials', notes[i]!, readMaterials(talk, weights).facts, score);
+      if (i % FOLDS === fold) judge('materials', laid[i]!.note, readMaterials(talk, weights).facts, score);
     });
   }
   const t = score.lists.materials;
-  console.log(`${notes.length} notes: found ${f1(t.found, t).toFixed(3)}, strict ${f1(t.strict, t).toFixed(3)}`);
+  console.log(`${laid.length} notes: found ${f1(t.found, t).toFixed(3)}, strict ${f1(t.strict, t).toFixed(3)}`);
 } else {
   const { naming, fates } = learn(lessons);
-  const folder = new URL('../../parser/facts/goods/weights/', import.meta.url);
-  writeFileSync(new URL('naming.ts', folder), namingTable(naming));
-  writeFileSync(new URL('fates.ts', folder), fateTable(fates));
+  writeTable(
+    'goods/weights/naming.ts',
+    'NAMING',
+    'Written by tests/learn/goods.ts: something seen of a name, and hundredths for its being the one.',
+    linesOf([naming], SMALL.naming),
+  );
+  writeTable(
+    'goods/weights/fates.ts',
+    'FATE',
+    `Written by tests/learn/goods.ts: something seen of a lot, and hundredths for each of ${FATES.join(', ')}.`,
+    linesOf(
+      FATES.map((fate) => fates[fate]),
+      SMALL.fates,
+    ),
+  );
 }

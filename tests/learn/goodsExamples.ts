@@ -9,8 +9,8 @@ import {
   phrasesOf,
   type Told,
 } from '../../parser/facts/goods/naming.ts';
-import type { Weights } from '../../parser/facts/goods/score.ts';
 import { phrase, type Talk } from '../../parser/facts/talk.ts';
+import type { Weights } from '../../parser/facts/weights.ts';
 import type { Gold } from '../score/lib/corpus.ts';
 import { share } from '../score/lib/wording.ts';
 import type { Choice, Example } from './softmax.ts';

@@ -1,3 +1,5 @@
+import { numbered } from './common.ts';
+
 /** An example to learn a yes or no from. */
 export interface Example {
   features: readonly string[];
@@ -14,9 +16,11 @@ export function learnYes(
   examples: readonly Example[],
   { rounds = 12, decay = 0.01, rate = 0.15, seenAtLeast = 2 } = {},
 ): Map<string, number> {
-  const count = new Map<string, number>();
-  for (const { features } of examples) for (const name of features) count.set(name, (count.get(name) ?? 0) + 1);
-  const weights = new Map([...count].filter(([, n]) => n >= seenAtLeast).map(([name]) => [name, 0]));
+  const names = numbered(
+    examples.map(({ features }) => features),
+    seenAtLeast,
+  );
+  const weights = new Map([...names.keys()].map((name) => [name, 0]));
   const squares = new Map([...weights.keys()].map((name) => [name, 0.1]));
   for (let round = 0; round < rounds; round++)
     for (const { features, yes } of examples) {

@@ -12,7 +12,7 @@ const LEAST = 0.1;
 const columns: ReadonlyMap<string, number>[] = [];
 for (const kind of KINDS) columns.push(learnYes(await named(kind), { rounds: 6, rate: 0.1, seenAtLeast: 4 }));
 writeTable(
-  'namesTable.ts',
+  'spans/namesTable.ts',
   'NAMES',
   'Written by tests/learn/names.ts: a feature of a chunk, and hundredths for its naming a problem, a plan, finished work.',
   linesOf(columns, LEAST),

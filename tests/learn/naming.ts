@@ -1,23 +1,25 @@
-import { readFileSync, writeFileSync } from 'node:fs';
-import { talkOf } from '../../parser/facts/clauses.ts';
 import type { Frame } from '../../parser/facts/frames.ts';
 import { kindOfMeasure } from '../../parser/facts/measurements/kinds.ts';
 import type { Place } from '../../parser/facts/naming/features.ts';
 import { flawIn, POINTS, pointerIn } from '../../parser/facts/naming/meant.ts';
 import { possibleNames, wordsOfName } from '../../parser/facts/naming/rank.ts';
+import { USES } from '../../parser/facts/naming/weights.ts';
 import { flawsIn } from '../../parser/facts/problems.ts';
 import type { Talk } from '../../parser/facts/talk.ts';
-import { readNote } from '../../parser/index.ts';
-import { loadWordClass } from '../../server/words/wordClass.ts';
 import { sameAmount } from '../score/lib/amounts.ts';
 import type { Note } from '../score/lib/corpus.ts';
 import { contentWords, share } from '../score/lib/wording.ts';
 import { type Choice, choose, learn } from './choice.ts';
+import { laidOpen } from './corpus.ts';
+import { linesOf, writeTable } from './table.ts';
+
+/** Weights under this are left out of the table. */
+const LEAST = 0.06;
 
 /**
  * Learns which thing a figure is of and which thing a pointing word means, and writes `parser/facts/naming/table.ts`:
  *
- *     npx tsx tests/learn/naming.ts notes.jsonl [more.jsonl ...] [--judge]
+ *     npx tsx tests/learn/naming.ts [--judge]
  *
  * With `--judge` it writes nothing, but learns from seven eighths of the notes at a time and judges on the last.
  */
@@ -27,38 +29,22 @@ interface Example extends Choice {
   fits: readonly boolean[];
 }
 
-const USES = ['figure', 'flaw', 'pointer'] as const;
-const wordClass = await loadWordClass();
-const files = process.argv.slice(2).filter((a) => !a.startsWith('--'));
-const notes = files
-  .flatMap((f) => readFileSync(f, 'utf8').split('\n'))
-  .filter((l) => l.trim())
-  .map((l): Note => JSON.parse(l));
-const examples = notes.flatMap((note, n) => {
-  const talk = talkIn(note);
-  return [...figures(talk, note, n), ...flaws(talk, note, n), ...pointers(talk, note, n)];
-});
+const examples = (await laidOpen()).flatMap(({ note, talk }, n) => [
+  ...figures(talk, note, n),
+  ...flaws(talk, note, n),
+  ...pointers(talk, note, n),
+]);
 if (process.argv.includes('--judge')) judge(8);
-else {
-  const path = new URL('../../parser/facts/naming/table.ts', import.meta.url);
-  const tables = USES.map(
-    (use) => `export const ${use.toUpperCase()} = \`${table(learn(examples.filter((e) => e.use === use)))}\`;\n`,
+else
+  writeTable(
+    'naming/table.ts',
+    'TABLE',
+    'Written by tests/learn/naming.ts: a sign, and hundredths where a name is sought for a figure, a flaw, a pointer.',
+    linesOf(
+      USES.map((use) => learn(examples.filter((e) => e.use === use))),
+      LEAST,
+    ),
   );
-  writeFileSync(
-    path,
-    `/** Written by \`tests/learn/naming.ts\`: a sign and its weight a line. */\n${tables.join('\n')}`,
-  );
-}
-
-/** Signs and weights, two decimals, small ones left out. */
-function table(weights: ReadonlyMap<string, number>): string {
-  return [...weights]
-    .filter(([, w]) => Math.abs(w) >= 0.06)
-    .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([sign, w]) => `${sign}\t${w.toFixed(2)}`)
-    .join('\n')
-    .replace(/[\\`$]/g, '\\$&');
-}
 
 function judge(folds: number): void {
   for (const use of USES) {
@@ -71,11 +57,6 @@ function judge(folds: number): void {
     const within = all.filter((e) => e.fits.some(Boolean)).length;
     console.log(`${use}: ${all.length} places, a right name is possible at ${within}, chosen at ${right}`);
   }
-}
-
-function talkIn(note: Note): Talk {
-  const { clauses, facts, ...reading } = readNote(note.text, { saidAt: note.saidAt, areas: note.areas, wordClass });
-  return talkOf(note.text, reading, note.areas, wordClass);
 }
 
 /** Every figure that the answers hold, with what it is of. */

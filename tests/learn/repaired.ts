@@ -2,6 +2,7 @@
  * Learns from the annotated notes when a flaw was put right, and writes `parser/facts/spans/repairedTable.ts`.
  * With `--folds` it only tells how often flaws left out of the learning are judged rightly.
  */
+import { dot } from '../../parser/facts/weights.ts';
 import { flaws } from './corpus.ts';
 import { learnYes } from './logistic.ts';
 import { linesOf, writeTable } from './table.ts';
@@ -16,7 +17,7 @@ if (process.argv.includes('--folds')) {
     const weights = learnYes(all.filter((_, i) => i % FOLDS !== k));
     for (const { features, yes } of all.filter((e, i) => i % FOLDS === k && !e.tuned)) {
       judged++;
-      if (features.reduce((s, name) => s + (weights.get(name) ?? 0), 0) > 0 === yes) right++;
+      if (dot(weights, features) > 0 === yes) right++;
       if (features.includes('rule=true') === yes) byRule++;
     }
   }
@@ -25,7 +26,7 @@ if (process.argv.includes('--folds')) {
   );
 } else {
   writeTable(
-    'repairedTable.ts',
+    'spans/repairedTable.ts',
     'REPAIRED',
     'Written by tests/learn/repaired.ts: a feature of a flaw, and hundredths for its having been put right.',
     linesOf([learnYes(all)], LEAST),

@@ -1,3 +1,5 @@
+import { numbered, softmax } from './common.ts';
+
 /**
  * Two small learners: of several classes which one (`classify`), and of several candidates which one (`rank`). Both
  * climb the log likelihood by AdaGrad with a pull toward nought, over features that are there or not.
@@ -32,15 +34,6 @@ export interface Settings {
   least: number;
 }
 
-/** Names to positions, for features seen often enough. */
-function indexOf(rows: Iterable<readonly string[]>, least: number): Map<string, number> {
-  const seen = new Map<string, number>();
-  for (const row of rows) for (const f of new Set(row)) seen.set(f, (seen.get(f) ?? 0) + 1);
-  const out = new Map<string, number>();
-  for (const [f, n] of seen) if (n >= least) out.set(f, out.size);
-  return out;
-}
-
 /** The same order on every run. */
 function shuffled(n: number, seed: number): number[] {
   const order = Array.from({ length: n }, (_, i) => i);
@@ -52,13 +45,6 @@ function shuffled(n: number, seed: number): number[] {
   }
   return order;
 }
-
-const softmax = (scores: number[]): number[] => {
-  const top = Math.max(...scores);
-  const powers = scores.map((s) => Math.exp(s - top));
-  const sum = powers.reduce((a, b) => a + b, 0);
-  return powers.map((p) => p / sum);
-};
 
 class Climber {
   readonly w: Float64Array;
@@ -81,8 +67,8 @@ class Climber {
 
 /** Weights of each class by feature name. */
 export function classify(examples: readonly Example[], classes: number, settings: Settings): Map<string, number>[] {
-  const index = indexOf(
-    examples.map((e) => e.features),
+  const index = numbered(
+    examples.map((e) => new Set(e.features)),
     settings.least,
   );
   const rows = examples.map((e) => ({ ...e, at: e.features.flatMap((f) => index.get(f) ?? []) }));
@@ -106,8 +92,8 @@ export function classify(examples: readonly Example[], classes: number, settings
 
 /** Weights by feature name that put a right candidate first. */
 export function rank(choices: readonly Choice[], settings: Settings): Map<string, number> {
-  const index = indexOf(
-    choices.flatMap((c) => c.candidates),
+  const index = numbered(
+    choices.flatMap((c) => c.candidates.map((names) => new Set(names))),
     settings.least,
   );
   const rows = choices.map((c) => ({

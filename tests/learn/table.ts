@@ -1,17 +1,18 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Weights } from '../../parser/facts/weights.ts';
 
-const SPANS = join(import.meta.dirname, '../../parser/facts/spans');
+const FACTS = join(import.meta.dirname, '../../parser/facts');
 
-/** Writes a table of weights as a module: `lines` hold a feature and its hundredths, divided by tabs. */
+/** Writes a table of weights as a module of `parser/facts`: `lines` hold a feature and its hundredths, divided by tabs. */
 export function writeTable(file: string, name: string, about: string, lines: readonly string[]): void {
   const text = lines.join('\n').replace(/[\\`$]/g, '\\$&');
-  writeFileSync(join(SPANS, file), `/** ${about} */\nexport const ${name} = \`\n${text}\n\`;\n`);
+  writeFileSync(join(FACTS, file), `/** ${about} */\nexport const ${name} = \`\n${text}\n\`;\n`);
   console.log(`${file}: ${lines.length} lines, ${text.length} characters`);
 }
 
 /** Features by name, one column of weights each; weights under `least` are left out. */
-export function linesOf(columns: readonly ReadonlyMap<string, number>[], least: number): string[] {
+export function linesOf(columns: readonly Weights[], least: number): string[] {
   const names = [...new Set(columns.flatMap((column) => [...column.keys()]))].sort();
   return names.flatMap((name) => {
     const cells = columns.map((column) => {

@@ -1,15 +1,15 @@
 import type { Material, Quantity } from '../../types.ts';
 import { isGoods } from '../chunks.ts';
 import type { Talk } from '../talk.ts';
+import type { Weights } from '../weights.ts';
 import { type Before, cuesOf } from './cues.ts';
 import { keep, materialOf } from './fact.ts';
 import { decided, type FateWeights, likelihoods } from './fates.ts';
 import { isCount, type Lot, lotsIn } from './lots.ts';
 import { bestNaming, namingsOf, type Placed, phrasesOf, type Told } from './naming.ts';
-import type { Weights } from './score.ts';
 import { onlySizes } from './sizing.ts';
 import { statedOf, tellsOfWork, unused } from './stated.ts';
-import { FATE_WEIGHTS, NAMING_WEIGHTS } from './weights/index.ts';
+import { shipped } from './weights/index.ts';
 
 /** Every lot of a talk, in the order of its words. */
 export const placedIn = (talk: Talk): Placed[] =>
@@ -34,7 +34,7 @@ export interface GoodsWeights {
  */
 export function readMaterials(
   talk: Talk,
-  weights: GoodsWeights = { naming: NAMING_WEIGHTS, fates: FATE_WEIGHTS },
+  weights: GoodsWeights = shipped(),
 ): { facts: Material[]; used: Set<Quantity> } {
   const used = new Set<Quantity>();
   const facts: Material[] = [];

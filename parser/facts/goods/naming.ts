@@ -2,9 +2,9 @@ import type { Quantity } from '../../types.ts';
 import { type Chunk, isDeterminer, isGoods, isModal, isNounTerm, isPreposition, isSubjectPronoun } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import { isPerson, isSize, type Talk } from '../talk.ts';
+import { dot, type Weights } from '../weights.ts';
 import { isNegative } from '../words.ts';
 import { isName, type Lot, NOT_GOODS } from './lots.ts';
-import { dot, type Weights } from './score.ts';
 
 /** How far back, in clauses, a lot may point. */
 const REACH = 8;

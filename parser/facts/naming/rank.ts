@@ -1,7 +1,8 @@
 import { phrase, type Talk } from '../talk.ts';
+import { dot } from '../weights.ts';
 import { type Candidate, candidatesIn } from './candidates.ts';
 import { joinSigns, type Place, signsOf } from './features.ts';
-import { WEIGHTS } from './weights.ts';
+import { shipped } from './weights.ts';
 
 /** A name for a place: one phrase, or a part with the whole that it belongs to ("niche", "shelf"). */
 export interface Name {
@@ -37,12 +38,11 @@ export function possibleNames(talk: Talk, place: Place): Possible[] {
 
 /** The likeliest name for a place, or null where nothing near it has one. */
 export function nameAt(talk: Talk, place: Place): Name | null {
-  const weights = WEIGHTS[place.use];
+  const weights = shipped()[place.use];
   let best: Possible | null = null;
   let most = Number.NEGATIVE_INFINITY;
   for (const name of possibleNames(talk, place)) {
-    let weight = 0;
-    for (const sign of name.signs) weight += weights.get(sign) ?? 0;
+    const weight = dot(weights, name.signs);
     if (weight > most) [best, most] = [name, weight];
   }
   return best;

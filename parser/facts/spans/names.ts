@@ -1,9 +1,9 @@
 import type { Span } from '../../types.ts';
 import { type Chunk, isNounTerm } from '../chunks.ts';
 import { phrase, rangeIn, type Talk } from '../talk.ts';
+import { columns, dot, type Weights } from '../weights.ts';
 import { clauseAt, clauseFeatures, KINDS, type SpanKind, sortOf, wordOf } from './features.ts';
 import { NAMES } from './namesTable.ts';
-import { columns } from './weights.ts';
 
 /** A chunk of a span, and what speaks for its being part of the name of the thing or the work. */
 export interface NamePart {
@@ -62,7 +62,7 @@ const LEAN = 0.4;
 /** Words that a line of the list holds. */
 const LONGEST = 7;
 
-let weights: Record<SpanKind, ReadonlyMap<string, number>> | undefined;
+let weights: Record<SpanKind, Weights> | undefined;
 
 /**
  * The name of what a span is about: words of the span that learned weights take for its name, with what the rules named
@@ -70,11 +70,12 @@ let weights: Record<SpanKind, ReadonlyMap<string, number>> | undefined;
  */
 export function nameIn(cut: Talk, span: Span, kind: SpanKind, byRule: string): string {
   weights ??= columns(NAMES, KINDS);
-  const own = namePartsIn(cut, span, byRule)
-    .filter(({ features }) => features.reduce((sum, name) => sum + (weights![kind].get(name) ?? 0), LEAN) > 0)
+  const own = weights[kind];
+  const named = namePartsIn(cut, span, byRule)
+    .filter(({ features }) => dot(own, features, LEAN) > 0)
     .map(({ chunk }) => chunk);
   const ruled = byRule.split(' ').filter(Boolean);
-  const found = phrase(own).split(' ').filter(Boolean);
+  const found = phrase(named).split(' ').filter(Boolean);
   // A task is led by its verb, which the rules have; a thing by what it is part of.
   const more = found.filter((word) => !ruled.includes(word)).slice(0, Math.max(0, LONGEST - ruled.length));
   return kind === 'problem' && ruled.every((word) => found.includes(word))

@@ -1,8 +1,8 @@
 import type { Span } from '../../types.ts';
 import type { Frame } from '../frames.ts';
 import { firstFrom, rangeIn, type Talk } from '../talk.ts';
+import { columns, dot, type Weights } from '../weights.ts';
 import { REPAIRED } from './repairedTable.ts';
-import { columns } from './weights.ts';
 
 /**
  * What speaks for a flaw having been put right: the words it was told in, how each clause after the first says its
@@ -43,10 +43,10 @@ const laterClause = (frame: Frame): string[] => [
   `o=${frame.openers[0] ?? ''}`,
 ];
 
-let weights: ReadonlyMap<string, number> | undefined;
+let weights: Weights | undefined;
 
 /** Was the flaw put right, as the note tells it? */
 export function isRepaired(cut: Talk, span: Span, byRule: boolean): boolean {
   weights ??= columns(REPAIRED, ['repaired']).repaired;
-  return repairFeatures(cut, span, byRule).reduce((sum, name) => sum + (weights!.get(name) ?? 0), 0) > 0;
+  return dot(weights, repairFeatures(cut, span, byRule)) > 0;
 }

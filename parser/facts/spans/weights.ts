@@ -36,21 +36,6 @@ export function readTable(table: string): Record<SpanKind, Weights> {
   return { problem: problem!, followUp: followUp!, done: done! };
 }
 
-/** A table of one weight a kind: a line a feature, then hundredths for each kind, empty for none. */
-export function columns<K extends string>(table: string, kinds: readonly K[]): Record<K, Map<string, number>> {
-  const out = Object.fromEntries(kinds.map((kind) => [kind, new Map<string, number>()])) as Record<
-    K,
-    Map<string, number>
-  >;
-  for (const line of table.split('\n')) {
-    const [name, ...cells] = line.split('\t');
-    kinds.forEach((kind, k) => {
-      if (cells[k]) out[kind].set(name!, Number(cells[k]) / 100);
-    });
-  }
-  return out;
-}
-
 let known: Record<SpanKind, Weights> | undefined;
 /** The weights that the product ships with. */
 export const shipped = (): Record<SpanKind, Weights> => {

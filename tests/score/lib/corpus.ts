@@ -47,13 +47,19 @@ const noteSchema = z.strictObject({
 export type Note = z.infer<typeof noteSchema>;
 export type Gold<L extends ListName> = Note['gold'][L][number];
 
-/** Reads one half of the corpus. Throws a ZodError, or the JSON error, naming what is wrong. */
-export function readHalf(half: Half): Note[] {
+/** One half of the corpus, file by file. Throws a ZodError, or the JSON error, naming what is wrong. */
+export function readFiles(half: Half): { file: string; notes: Note[] }[] {
   const folder = fileURLToPath(new URL(`../../../fixtures/notes/${half}/`, import.meta.url));
   return readdirSync(folder)
     .filter((name) => name.endsWith('.jsonl'))
     .sort()
-    .flatMap((name) => readFileSync(folder + name, 'utf8').split('\n'))
-    .filter((line) => line.trim())
-    .map((line) => noteSchema.parse(JSON.parse(line)));
+    .map((file) => ({
+      file,
+      notes: readFileSync(folder + file, 'utf8')
+        .split('\n')
+        .filter((line) => line.trim())
+        .map((line) => noteSchema.parse(JSON.parse(line))),
+    }));
 }
+
+export const readHalf = (half: Half): Note[] => readFiles(half).flatMap(({ notes }) => notes);
