@@ -1,17 +1,14 @@
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import type { Server } from 'node:http';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import type { AddressInfo } from 'node:net';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { readNote } from '../../parser/index.ts';
 import { makeApp } from '../../server/http/app.ts';
-import { Site } from '../../server/site.ts';
-import { openStore, type Store } from '../../server/store/index.ts';
-import { Enclosures } from '../../server/voice/enclosures.ts';
+import type { Site } from '../../server/site.ts';
+import { openStore } from '../../server/store/index.ts';
+import { type Served, serve } from './served.ts';
 
-const NOW = new Date('2026-05-13T20:30:00Z');
 const JOB = {
   name: 'Barn loft',
   zone: 'America/Chicago',
@@ -28,41 +25,22 @@ const NOTE = {
   text: 'Stall door hinge is cracked. Need two bags of mortar.',
 };
 
-let folder: string;
-let store: Store;
-let server: Server;
-let url: string;
+let house: Served;
 let failing = false;
 
 beforeEach(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'http-test-'));
-  store = await openStore(join(folder, 'data'));
   failing = false;
-  const read: typeof readNote = (text, options) => {
+  house = await serve((text, options) => {
     if (failing) throw new Error('reading broke');
     return readNote(text, options);
-  };
-  const site = new Site({
-    store,
-    enclosures: new Enclosures(join(folder, 'enclosures')),
-    now: () => NOW,
-    mail: { smtpUrl: null, from: 'test@example.org', folder: join(folder, 'mail') },
-    read,
   });
-  server = makeApp(site, folder, 10_000).listen(0, '127.0.0.1');
-  await new Promise((resolve) => server.once('listening', resolve));
-  url = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
   expect((await call('PUT', `/api/jobs/${ID}`, JOB)).status).toBe(201);
 });
 
-afterEach(async () => {
-  await new Promise((resolve) => server.close(resolve));
-  await store.close();
-  rmSync(folder, { recursive: true });
-});
+afterEach(() => house.stop());
 
 async function call(method: string, path: string, body?: unknown, headers: Record<string, string> = {}) {
-  const res = await fetch(url + path, {
+  const res = await fetch(house.url + path, {
     method,
     headers: { 'Content-Type': 'application/json', ...headers },
     body: body === undefined ? undefined : typeof body === 'string' ? body : JSON.stringify(body),
@@ -146,10 +124,10 @@ describe('a note', () => {
   });
 
   it('for a store that cannot be written says so and may be tried again', async () => {
-    await store.close();
+    await house.store.close();
     const { status, body } = await call('PUT', notes('note-0001'), NOTE);
     expect({ status, code: body.code, retry: body.retry }).toEqual({ status: 503, code: 'store-failed', retry: true });
-    store = await openStore(join(folder, 'data'));
+    house.store = await openStore(join(house.folder, 'data'));
   });
 });
 
@@ -172,13 +150,13 @@ describe('a tick by hand', () => {
 
 describe('a recording and a photo', () => {
   const send = (path: string, type: string, bytes: string) =>
-    fetch(url + path, { method: 'PUT', headers: { 'Content-Type': type }, body: bytes });
+    fetch(house.url + path, { method: 'PUT', headers: { 'Content-Type': type }, body: bytes });
 
   it('are kept once, as they came, and named by their note', async () => {
     const path = `/api/jobs/${ID}/recordings/sound-0001`;
     expect((await send(path, 'audio/webm;codecs=opus', 'first')).status).toBe(201);
     expect((await send(path, 'audio/webm;codecs=opus', 'second')).status).toBe(200);
-    expect(await (await fetch(url + path)).text()).toBe('first');
+    expect(await (await fetch(house.url + path)).text()).toBe('first');
     await call('PUT', notes('note-0001'), { ...NOTE, recordingId: 'sound-0001', photoIds: ['photo-0001'] });
     expect((await call('GET', `/api/jobs/${ID}/notes`)).body[0]).toMatchObject({
       recordingId: 'sound-0001',
@@ -223,7 +201,7 @@ describe('the day’s summary', () => {
 
 describe('a data folder that cannot be written', () => {
   it('stops the opening with an error', async () => {
-    const file = join(folder, 'a-file');
+    const file = join(house.folder, 'a-file');
     writeFileSync(file, 'where the folder should be');
     await expect(openStore(file)).rejects.toThrow();
   });
@@ -231,7 +209,7 @@ describe('a data folder that cannot be written', () => {
 
 describe('what comes to the phone', () => {
   it('may load and run nothing from elsewhere', async () => {
-    const policy = (await fetch(`${url}/healthz`)).headers.get('content-security-policy') ?? '';
+    const policy = (await fetch(`${house.url}/healthz`)).headers.get('content-security-policy') ?? '';
     const rules = new Map(policy.split(';').map((rule) => [rule.split(' ')[0], rule.split(' ').slice(1).join(' ')]));
     expect(rules.get('default-src')).toBe("'self'");
     expect(rules.get('script-src')).toBe("'self'");
@@ -241,13 +219,13 @@ describe('what comes to the phone', () => {
 
   it('is packed where the browser takes that, and the same either way', async () => {
     for (let k = 0; k < 9; k++) await call('PUT', notes(`note-000${k}`), NOTE);
-    writeFileSync(join(folder, 'app.js'), 'const a = 1;');
-    writeFileSync(join(folder, 'app.js.gz'), gzipSync('const a = 1;'));
-    const site = makeApp({} as Site, folder);
+    writeFileSync(join(house.folder, 'app.js'), 'const a = 1;');
+    writeFileSync(join(house.folder, 'app.js.gz'), gzipSync('const a = 1;'));
+    const site = makeApp({} as Site, house.folder);
     const other = site.listen(0, '127.0.0.1');
     await new Promise((resolve) => other.once('listening', resolve));
     const { port } = other.address() as AddressInfo;
-    for (const address of [`http://127.0.0.1:${port}/app.js`, `${url}/api/jobs/${ID}/notes`]) {
+    for (const address of [`http://127.0.0.1:${port}/app.js`, `${house.url}/api/jobs/${ID}/notes`]) {
       const [packed, plain] = await Promise.all(
         ['gzip', 'identity'].map((encoding) => fetch(address, { headers: { 'Accept-Encoding': encoding } })),
       );

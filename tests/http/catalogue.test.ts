@@ -1,13 +1,5 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import type { Server } from 'node:http';
-import type { AddressInfo } from 'node:net';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { makeApp } from '../../server/http/app.ts';
-import { Site } from '../../server/site.ts';
-import { openStore, type Store } from '../../server/store/index.ts';
-import { Enclosures } from '../../server/voice/enclosures.ts';
+import { type Served, serve } from './served.ts';
 
 const CEILING = 'kiln room ceiling is 10 by 10, drywall it, ten percent waste';
 const JOB = '/api/jobs/job-kiln-0001';
@@ -17,23 +9,10 @@ vinyl plank,,box,20 sq ft,55,Floor Hall
 caulk,,tube,,6.50,Ridge Lumber
 `;
 
-let folder: string;
-let store: Store;
-let server: Server;
-let url: string;
+let house: Served;
 
 beforeEach(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'catalogue-test-'));
-  store = await openStore(join(folder, 'data'));
-  const site = new Site({
-    store,
-    enclosures: new Enclosures(join(folder, 'enclosures')),
-    now: () => new Date('2026-05-13T20:30:00Z'),
-    mail: { smtpUrl: null, from: 'test@example.org', folder: join(folder, 'mail') },
-  });
-  server = makeApp(site, folder, 10_000).listen(0, '127.0.0.1');
-  await new Promise((resolve) => server.once('listening', resolve));
-  url = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
+  house = await serve();
   const job = {
     name: 'Kiln',
     zone: 'UTC',
@@ -46,14 +25,10 @@ beforeEach(async () => {
   expect((await call('PUT', JOB, JSON.stringify(job))).status).toBe(201);
 });
 
-afterEach(async () => {
-  await new Promise((resolve) => server.close(resolve));
-  await store.close();
-  rmSync(folder, { recursive: true });
-});
+afterEach(() => house.stop());
 
 async function call(method: string, path: string, body?: string | Buffer, type = 'application/json') {
-  const res = await fetch(url + path, {
+  const res = await fetch(house.url + path, {
     method,
     headers: { 'Content-Type': type },
     ...(body !== undefined && { body: new Uint8Array(Buffer.from(body)) }),

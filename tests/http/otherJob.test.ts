@@ -1,11 +1,6 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import type { Job } from '../../server/jobs/types.ts';
-import { Site } from '../../server/site.ts';
-import { openStore, type Store } from '../../server/store/index.ts';
-import { Enclosures } from '../../server/voice/enclosures.ts';
+import { type Served, serve } from './served.ts';
 
 const job = (id: string, name: string, areas: string[]): Job => ({
   id,
@@ -22,36 +17,24 @@ const BARN = job('job-barn', 'Barn loft', ['loft', 'stall']);
 const MAPLE = job('job-maple', 'Maple St kitchen', ['kitchen', 'pantry']);
 const DECK = job('job-deck', 'Henderson deck', []);
 
-let folder: string;
-let store: Store;
-let site: Site;
+let house: Served;
 let count = 0;
 
 beforeEach(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'other-job-test-'));
-  store = await openStore(join(folder, 'data'));
-  site = new Site({
-    store,
-    enclosures: new Enclosures(join(folder, 'enclosures')),
-    now: () => new Date('2026-05-13T20:30:00Z'),
-    mail: { smtpUrl: null, from: 'test@example.org', folder: join(folder, 'mail') },
-  });
-  await store.putJob(BARN);
-  await store.putJob(MAPLE);
+  house = await serve();
+  await house.store.putJob(BARN);
+  await house.store.putJob(MAPLE);
   count = 0;
 });
 
-afterEach(async () => {
-  await store.close();
-  rmSync(folder, { recursive: true });
-});
+afterEach(() => house.stop());
 
 const say = async (text: string) => {
   const saidAt = `2026-05-13T10:0${count}:00`;
-  return (await site.take(BARN, `note-000${count++}`, { saidAt, text })).reply;
+  return (await house.site.take(BARN, `note-000${count++}`, { saidAt, text })).reply;
 };
 const lists = async (one: Job) => {
-  const { items, order } = await site.state(one);
+  const { items, order } = await house.site.state(one);
   return [...items.map((i) => i.task), ...order.map((l) => `buy ${l.quantity} ${l.item}`)];
 };
 
@@ -69,7 +52,7 @@ it('what a note tells of the other job is filed there, and said so with its name
 });
 
 it('a job named by its own word is meant, whichever room it has', async () => {
-  await store.putJob(DECK);
+  await house.store.putJob(DECK);
   await say("Henderson's place needs two posts. Back here the loft ladder is loose.");
   expect(await lists(BARN)).toEqual(['loft ladder: loose']);
   expect(await lists(DECK)).toEqual(['buy 2 post']);
@@ -78,7 +61,7 @@ it('a job named by its own word is meant, whichever room it has', async () => {
 });
 
 it('with several others, "the other job" is asked about, kept here meanwhile, and moved on the answer', async () => {
-  await store.putJob(DECK);
+  await house.store.putJob(DECK);
   const { ask } = await say('Loft ladder is loose. At the other job the faucet drips.');
   expect(ask).toMatch(/^Which job is "At the other job the faucet drips" for: .*Henderson deck.*\?/);
   expect(await lists(BARN)).toEqual(['loft ladder: loose', 'faucet: drips']);
@@ -87,8 +70,8 @@ it('with several others, "the other job" is asked about, kept here meanwhile, an
   expect(await lists(BARN)).toEqual(['loft ladder: loose']);
   expect(await lists(MAPLE)).toEqual(['faucet: drips']);
   // All of it holds when the notes are read again.
-  expect((await site.rereading(BARN)).difference).toEqual([]);
-  expect((await site.rereading(MAPLE)).difference).toEqual([]);
+  expect((await house.site.rereading(BARN)).difference).toEqual([]);
+  expect((await house.site.rereading(MAPLE)).difference).toEqual([]);
 });
 
 it('an item filed wrong is moved by its number, the rest of its note stays', async () => {

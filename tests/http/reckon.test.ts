@@ -1,41 +1,16 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import type { Server } from 'node:http';
-import type { AddressInfo } from 'node:net';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { makeApp } from '../../server/http/app.ts';
-import { Site } from '../../server/site.ts';
-import { openStore, type Store } from '../../server/store/index.ts';
-import { Enclosures } from '../../server/voice/enclosures.ts';
+import { type Served, serve } from './served.ts';
 
-let folder: string;
-let store: Store;
-let server: Server;
-let url: string;
+let house: Served;
 
 beforeAll(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'reckon-test-'));
-  store = await openStore(join(folder, 'data'));
-  const site = new Site({
-    store,
-    enclosures: new Enclosures(join(folder, 'enclosures')),
-    now: () => new Date('2026-05-13T20:30:00Z'),
-    mail: { smtpUrl: null, from: 'test@example.org', folder: join(folder, 'mail') },
-  });
-  server = makeApp(site, folder, 10_000).listen(0, '127.0.0.1');
-  await new Promise((resolve) => server.once('listening', resolve));
-  url = `http://127.0.0.1:${(server.address() as AddressInfo).port}/api/reckon`;
+  house = await serve();
 });
-afterAll(async () => {
-  server.close();
-  await store.close();
-  rmSync(folder, { recursive: true, force: true });
-});
+afterAll(() => house.stop());
 
 async function post(form: unknown): Promise<{ status: number; body: Record<string, unknown> }> {
   const headers = { 'Content-Type': 'application/json' };
-  const res = await fetch(url, { method: 'POST', headers, body: JSON.stringify(form) });
+  const res = await fetch(`${house.url}/api/reckon`, { method: 'POST', headers, body: JSON.stringify(form) });
   return { status: res.status, body: (await res.json()) as Record<string, unknown> };
 }
 

@@ -1,39 +1,19 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import type { Server } from 'node:http';
-import type { AddressInfo } from 'node:net';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { readNote } from '../../parser/index.ts';
-import { makeApp } from '../../server/http/app.ts';
-import { Site } from '../../server/site.ts';
-import { openStore, type Store } from '../../server/store/index.ts';
-import { Enclosures } from '../../server/voice/enclosures.ts';
+import { type Served, serve } from './served.ts';
 
 const PATH = '/api/jobs/job-barn-0001';
-let folder: string;
-let store: Store;
-let server: Server;
+let house: Served;
 /** The new parser reads "stall door hinge" as a gate hinge. */
 let better = false;
 
 beforeEach(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'rereading-test-'));
-  store = await openStore(join(folder, 'data'));
   better = false;
-  const site = new Site({
-    store,
-    enclosures: new Enclosures(join(folder, 'enclosures')),
-    now: () => new Date('2026-05-13T20:30:00Z'),
-    mail: { smtpUrl: null, from: 'test@example.org', folder: join(folder, 'mail') },
-    read: (text, options) => {
-      const read = readNote(text, options);
-      const facts = read.facts.map((f) => (better && f.kind === 'problem' ? { ...f, thing: 'gate hinge' } : f));
-      return { ...read, facts };
-    },
+  house = await serve((text, options) => {
+    const read = readNote(text, options);
+    const facts = read.facts.map((f) => (better && f.kind === 'problem' ? { ...f, thing: 'gate hinge' } : f));
+    return { ...read, facts };
   });
-  server = makeApp(site, folder, 10_000).listen(0, '127.0.0.1');
-  await new Promise((resolve) => server.once('listening', resolve));
   await call('PUT', '', {
     name: 'Barn',
     zone: 'America/Chicago',
@@ -45,15 +25,10 @@ beforeEach(async () => {
   });
 });
 
-afterEach(async () => {
-  await new Promise((resolve) => server.close(resolve));
-  await store.close();
-  rmSync(folder, { recursive: true });
-});
+afterEach(() => house.stop());
 
 async function call(method: string, path: string, body?: unknown) {
-  const { port } = server.address() as AddressInfo;
-  const res = await fetch(`http://127.0.0.1:${port}${PATH}${path}`, {
+  const res = await fetch(`${house.url}${PATH}${path}`, {
     method,
     headers: { 'Content-Type': 'application/json' },
     ...(body !== undefined && { body: JSON.stringify(body) }),

@@ -1,14 +1,6 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import type { Server } from 'node:http';
-import type { AddressInfo } from 'node:net';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Fact } from '../../parser/types.ts';
-import { makeApp } from '../../server/http/app.ts';
-import { Site } from '../../server/site.ts';
-import { openStore, type Store } from '../../server/store/index.ts';
-import { Enclosures } from '../../server/voice/enclosures.ts';
+import { type Served, serve } from './served.ts';
 
 const JOB = {
   name: 'Barn loft',
@@ -21,33 +13,16 @@ const JOB = {
 };
 const WORD = 'word-0000-0001';
 
-let folder: string;
-let store: Store;
-let server: Server;
-let url: string;
+let house: Served;
 
 beforeEach(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'words-test-'));
-  store = await openStore(join(folder, 'data'));
-  const site = new Site({
-    store,
-    enclosures: new Enclosures(join(folder, 'enclosures')),
-    now: () => new Date('2026-05-13T20:30:00Z'),
-    mail: { smtpUrl: null, from: 'test@example.org', folder: join(folder, 'mail') },
-  });
-  server = makeApp(site, folder, 10_000).listen(0, '127.0.0.1');
-  await new Promise((resolve) => server.once('listening', resolve));
-  url = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
+  house = await serve();
   await call('PUT', 'jobs/job-barn-0001', JOB);
 });
-afterEach(async () => {
-  await new Promise((resolve) => server.close(resolve));
-  await store.close();
-  rmSync(folder, { recursive: true });
-});
+afterEach(() => house.stop());
 
 async function call(method: string, path: string, body?: object) {
-  const answer = await fetch(`${url}/api/${path}`, {
+  const answer = await fetch(`${house.url}/api/${path}`, {
     method,
     ...(body && { headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }),
   });
@@ -113,7 +88,7 @@ describe('the area that a note was said in', () => {
 });
 
 it.each(['walk-through', 'shopping'])('gives the %s as a PDF to open or keep', async (paper) => {
-  const answer = await fetch(`${url}/api/jobs/job-barn-0001/${paper}.pdf`);
+  const answer = await fetch(`${house.url}/api/jobs/job-barn-0001/${paper}.pdf`);
   expect(answer.headers.get('content-type')).toBe('application/pdf');
   expect(answer.headers.get('content-disposition')).toBe(`inline; filename="${paper} 2026-05-13.pdf"`);
   expect(
@@ -121,5 +96,5 @@ it.each(['walk-through', 'shopping'])('gives the %s as a PDF to open or keep', a
       .subarray(0, 5)
       .toString(),
   ).toBe('%PDF-');
-  expect((await fetch(`${url}/api/jobs/no-such-job/${paper}.pdf`)).status).toBe(404);
+  expect((await fetch(`${house.url}/api/jobs/no-such-job/${paper}.pdf`)).status).toBe(404);
 });

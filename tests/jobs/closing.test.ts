@@ -1,22 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { readNote } from '../../parser/index.ts';
 import { fold } from '../../server/jobs/index.ts';
 import type { Entry } from '../../server/jobs/types.ts';
-import { done, followUp, material, note, problem } from './made.ts';
+import { at, END, told } from './days.ts';
+import { done, followUp, JOB, material, note, problem } from './made.ts';
 
-const JOB = { areas: ['kitchen', 'hall'], builtYear: null };
-const END = '2026-03-31T18:00:00';
-const at = (day: number) => `2026-03-${String(day).padStart(2, '0')}T08:00:00`;
-/** Notes as people say them, a day apart. */
-const told = (...texts: string[]) =>
-  fold(
-    JOB,
-    texts.map((text, k): Entry => {
-      const entry = note(`n${k}`, at(k + 1), ...readNote(text, { saidAt: at(k + 1), areas: JOB.areas }).facts);
-      return { ...entry, what: { ...entry.what, text } as Entry['what'] };
-    }),
-    END,
-  );
 const open = (...texts: string[]) =>
   told(...texts)
     .items.filter((i) => i.state === 'open')

@@ -2,10 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { readNote } from '../../parser/index.ts';
 import { fold } from '../../server/jobs/index.ts';
 import type { Entry } from '../../server/jobs/types.ts';
+import { at, END } from './days.ts';
 import { done, followUp, hand, JOB, note, problem } from './made.ts';
 
-const END = '2026-03-31T18:00:00';
-const at = (day: number) => `2026-03-${String(day).padStart(2, '0')}T08:00:00`;
 const list = (...entries: Entry[]) =>
   fold(JOB, entries, END).items.map((i) => [i.number, i.task, i.state, i.history.length]);
 /** A note as it is said to the list. */

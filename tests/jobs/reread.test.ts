@@ -1,9 +1,8 @@
 import { expect, it } from 'vitest';
 import { fold, reread } from '../../server/jobs/index.ts';
+import { at, END } from './days.ts';
 import { followUp, hand, JOB, note } from './made.ts';
 
-const END = '2026-03-31T18:00:00';
-const at = (day: number) => `2026-03-${String(day).padStart(2, '0')}T08:00:00`;
 const door = followUp('fix door', 'hall', { start: 0, end: 8 });
 const shelf = followUp('hang shelf', 'kitchen', { start: 10, end: 20 });
 const told = note('a', at(1), door, shelf);

@@ -2,10 +2,8 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { fold, foldFrom } from '../../server/jobs/index.ts';
 import type { Entry } from '../../server/jobs/types.ts';
+import { at, END } from './days.ts';
 import { command, done, followUp, hand, JOB, material, note, problem } from './made.ts';
-
-const END = '2026-03-31T18:00:00';
-const at = (day: number) => `2026-03-${String(day).padStart(2, '0')}T08:00:00`;
 
 const things = fc.constantFrom('outlet', 'faucet', 'door', 'stop valve');
 const rooms = fc.constantFrom(...JOB.areas, null);

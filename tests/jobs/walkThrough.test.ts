@@ -2,11 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { fold } from '../../server/jobs/index.ts';
 import type { Entry } from '../../server/jobs/types.ts';
 import { replyTo } from '../../server/talk/index.ts';
+import { at, END } from './days.ts';
 import { done, hand, note, problem } from './made.ts';
 
 const JOB = { areas: ['laundry room', 'kitchen'], builtYear: null, crew: ['Luis Ortega', 'Dana'] };
-const END = '2026-03-31T18:00:00';
-const at = (day: number) => `2026-03-${String(day).padStart(2, '0')}T08:00:00`;
 const LIST = [
   note(
     'a',
