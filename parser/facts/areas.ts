@@ -1,3 +1,4 @@
+import { literal } from '../literal.ts';
 import type { Chunk } from './chunks.ts';
 import type { Frame } from './frames.ts';
 
@@ -8,7 +9,7 @@ import type { Frame } from './frames.ts';
 export function setAreas(frames: readonly Frame[], text: string, areas: readonly string[]): void {
   const known = areas.map((name) => ({
     name,
-    words: new RegExp(`\\b${literally(name.toLowerCase()).replace(/\s+/g, '\\s+')}\\b`, 'u'),
+    words: new RegExp(`\\b${literal(name.toLowerCase()).replace(/\s+/g, '\\s+')}\\b`, 'u'),
   }));
   let inForce: string | null = null;
   for (const frame of frames) {
@@ -22,8 +23,6 @@ export function setAreas(frames: readonly Frame[], text: string, areas: readonly
     frame.area = inForce;
   }
 }
-
-const literally = (s: string) => s.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
 /** The job's own name for a room: "laundry" is its `laundry room`, where only one fits. */
 function knownAs(area: string | null, areas: readonly string[]): string | null {

@@ -227,3 +227,10 @@ function madeUp(word: string): Verb | undefined {
 export function verbOf(word: string): Verb | undefined {
   return VERBS.get(word) ?? again(word) ?? madeUp(word);
 }
+
+/** Initials of the forms that a word may be: `bp` is a base that is also a past or a participle. */
+export const formsOf = (verb: Verb): string =>
+  [...verb.forms]
+    .map((form) => form[0])
+    .sort()
+    .join('');

@@ -14,8 +14,8 @@ export function asSaid(fact: Fact, text: string, facts: readonly Fact[], at: str
       return ARRIVES.test(fact.quote.toLowerCase()) ? null : (appointment(fact, text, at) ?? fact);
     case 'followUp':
       if (STAYS.test(fact.quote.toLowerCase()) || runsOn(fact, text, facts)) return null;
-      if (onlyWants(fact, facts) || (tellsDrop(fact.quote) && !dropped(fact))) return null;
-      return dropped(fact) ?? alreadyDone(fact, text, facts) ?? renewed(fact);
+      if (onlyWants(fact, facts)) return null;
+      return dropped(fact) ?? (tellsDrop(fact.quote) ? null : (alreadyDone(fact, text, facts) ?? renewed(fact)));
     case 'problem':
       if (HOLDS.test(text.slice(fact.end).toLowerCase()) || HOLDS_IN.test(fact.quote.toLowerCase())) return null;
       if (isSoldOut(fact) || hasCome(fact)) return null;

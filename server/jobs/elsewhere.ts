@@ -1,3 +1,4 @@
+import { literal } from '../../parser/literal.ts';
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import type { Job } from './types.ts';
 
@@ -36,8 +37,6 @@ function callsOf(job: Named, others: readonly Named[]): string[] {
       return word.length > 2 && stem !== undefined && !COMMON.has(stem) && !theirs.has(stem);
     });
 }
-
-const literal = (word: string) => word.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
 /** "At Maple", "over at the Henderson place", "for the Maple street job", "Maple:"; the name alone may be a wood or a colour. */
 const namedBy = (calls: readonly string[]): RegExp | null => {

@@ -1,7 +1,6 @@
-import { numberOf } from './numbers.ts';
+import { NUMBER, numberOf } from './numbers.ts';
 
-const ONE =
-  '(?:\\d+|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty)';
+const ONE = `(?:${NUMBER})`;
 const NUMBERED = '(?:(?:number|numbers|no\\.?|nos\\.?|items?|#) ?)';
 
 /** Items by their numbers: "four and six", "numbers 2, 3 and 9". */

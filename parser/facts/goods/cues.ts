@@ -1,6 +1,7 @@
 import { type Chunk, isCopula, isGoods, isModal, isNounTerm } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import { isPerson, type Talk } from '../talk.ts';
+import { formsOf } from '../verbs.ts';
 import { HAVES, isNegative } from '../words.ts';
 import type { Fate } from './fates.ts';
 import { listedAs } from './lists.ts';
@@ -36,48 +37,20 @@ const CUES: [string, RegExp][] = [
 const KEPT =
   /^(?:truck|van|ute|trailer|garage|shed|shop|office|home|basement|cellar|site|yard|boot|bench|drawer|shelf|storage|closet|pallet|rack|bucket|stock|car|pickup|warehouse|attic|porch|driveway|carport)$/;
 
+/** What needs no word to tell it: an edge, a figure, a day. */
+const plainly = (c: Chunk | undefined) =>
+  !c ? '#' : c.quantity ? 'Q' : c.time ? 'T' : c.notQuantity ? 'N' : undefined;
 const wordOf = (c: Chunk | undefined) =>
-  !c
-    ? '#'
-    : c.quantity
-      ? 'Q'
-      : c.time
-        ? 'T'
-        : c.notQuantity
-          ? 'N'
-          : (c.verb?.lemma ?? (c.kind === 'term' && isGoods(c) ? 'G' : c.word));
-const classOf = (c: Chunk | undefined) =>
-  !c
-    ? '#'
-    : c.quantity
-      ? 'Q'
-      : c.time
-        ? 'T'
-        : c.notQuantity
-          ? 'N'
-          : c.kind === 'term'
-            ? `t ${c.term!.kind}`
-            : c.verb
-              ? `v ${c.verb.use}`
-              : c.kind === 'word'
-                ? 'w'
-                : c.kind;
+  plainly(c) ?? c!.verb?.lemma ?? (c!.kind === 'term' && isGoods(c) ? 'G' : c!.word);
+const classOf = (c: Chunk | undefined) => plainly(c) ?? wordClassOf(c!);
+const wordClassOf = ({ kind, term, verb }: Chunk) =>
+  kind === 'term' ? `t ${term!.kind}` : verb ? `v ${verb.use}` : kind === 'word' ? 'w' : kind;
 
 /** A verb, or what stands for one: is, has, gotta. */
 const isSaying = (c: Chunk) =>
   (c.verb !== undefined && !isNounTerm(c)) || isCopula(c) || isModal(c) || HAVES.has(c.word);
 
-const formOf = (c: Chunk) =>
-  c.verb
-    ? [...c.verb.forms]
-        .map((f) => f[0])
-        .sort()
-        .join('')
-    : isCopula(c)
-      ? 'is'
-      : isModal(c)
-        ? 'will'
-        : 'has';
+const formOf = (c: Chunk) => (c.verb ? formsOf(c.verb) : isCopula(c) ? 'is' : isModal(c) ? 'will' : 'has');
 
 const said = (frame: Frame | undefined) => frame?.chunks.map((c) => c.word).join(' ') ?? '';
 

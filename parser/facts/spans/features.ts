@@ -2,6 +2,7 @@ import type { Fact } from '../../types.ts';
 import { type Chunk, isCopula, isDeterminer, isModal, isPreposition, isSubjectPronoun } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import { rangeIn, type Talk } from '../talk.ts';
+import { formsOf } from '../verbs.ts';
 import { CONJUNCTIONS, HAVES, isNegative, OBJECT_PRONOUNS, SUBORDINATORS } from '../words.ts';
 
 /**
@@ -49,12 +50,7 @@ export function sortOf(c: Chunk): string {
   if (c.kind === 'number') return `N${c.notQuantity!.kind}`;
   if (c.kind === 'mark') return `M${c.word}`;
   if (c.kind === 'break') return 'BR';
-  const verb = c.verb
-    ? `V${c.verb.use}${[...c.verb.forms]
-        .map((f) => f[0])
-        .sort()
-        .join('')}`
-    : '';
+  const verb = c.verb ? `V${c.verb.use}${formsOf(c.verb)}` : '';
   if (c.kind === 'term') return `t${c.term!.kind}${verb}${c.owner ? "'s" : ''}`;
   return verb || smallSort(c);
 }

@@ -87,8 +87,8 @@ function spansOf(talk: Talk, proposed: readonly Fact[]): Record<SpanKind, Span[]
 }
 
 /**
- * One fact a span, with the talk as it was cut for it, and how far a rule read on (to a repair told later): what the rules read there once it is cut out, else what its words say
- * plainly.
+ * One fact a span: what the rules read there once it is cut out, else what its words say plainly. With it the talk as it
+ * was cut, and how far a rule read on (to a repair told later).
  */
 function fitted<F extends Fact>(
   talk: Talk,

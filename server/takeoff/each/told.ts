@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js';
+import { readOnce } from '../reading/remembered.ts';
 import { figureAt, type Said, saying } from '../reading/said.ts';
 
 /** "Two to a toilet": so many of some goods for each of some thing. */
@@ -43,19 +44,11 @@ const LITTLE =
 const single = (word: string) =>
   word === 'ties' ? 'tie' : word.replace(/(?<=x|sh|ch)es$/, '').replace(/(?<!s)s$/, '');
 
-const read = new WeakMap<Said['figures'], readonly PerThing[]>();
-
 /** "75 screws in a tub" tells how they come, not what they go with. */
 const PACK = /^(?:box|pack|packet|package|bag|bucket|tub|jar|case|carton|card|sleeve|bundle)$/;
 
 /** Every "so many for each" of a note; the same words are read once. */
-export function perThingIn(said: Said): readonly PerThing[] {
-  const before = read.get(said.figures);
-  if (before) return before;
-  const told = toldIn(said);
-  read.set(said.figures, told);
-  return told;
-}
+export const perThingIn: (said: Said) => readonly PerThing[] = readOnce(toldIn);
 
 function toldIn(said: Said): PerThing[] {
   const out: PerThing[] = [];

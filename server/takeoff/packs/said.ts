@@ -1,5 +1,6 @@
 import type Fraction from 'fraction.js';
 import { likeness, wordsOf } from '../../../parser/trade/likeness.ts';
+import { readOnce } from '../reading/remembered.ts';
 import { figureAt, type Said, saying } from '../reading/said.ts';
 import type { ComputedLine, NoteFacts, PackFor } from '../types.ts';
 
@@ -37,16 +38,8 @@ interface PlacedPack {
   holds: Fraction;
 }
 
-const read = new WeakMap<Said['figures'], readonly PlacedPack[]>();
-
 /** Packs that one note tells of, with the place of the words; the same words are read once. */
-function packsOf(said: Said): readonly PlacedPack[] {
-  const before = read.get(said.figures);
-  if (before) return before;
-  const packs = packsIn(said);
-  read.set(said.figures, packs);
-  return packs;
-}
+const packsOf: (said: Said) => readonly PlacedPack[] = readOnce(packsIn);
 
 function packsIn(said: Said): PlacedPack[] {
   const out: PlacedPack[] = [];

@@ -1,6 +1,7 @@
 import { tokenise } from '../../../parser/hearing/tokens.ts';
 import { addHours } from '../../../parser/times/days.ts';
 import { readTimes } from '../../../parser/times/index.ts';
+import { readOnce } from '../reading/remembered.ts';
 import { type Said, saying, sentencesOf } from '../reading/said.ts';
 import type { ComputedWait } from '../types.ts';
 import { inTheCold, roomTemperature } from './cold.ts';
@@ -47,12 +48,8 @@ interface Told {
   works: readonly { product: Product | undefined; done: boolean }[];
 }
 
-const known = new WeakMap<Said['figures'], Told | null>();
-
 /** Null where a note speaks of no work done, label or cold; the same words tell the same, so they are read once. */
-function toldIn(said: Said): Told | null {
-  const before = known.get(said.figures);
-  if (before !== undefined) return before;
+const toldIn = readOnce((said): Told | null => {
   const sentences = sentencesOf(said.words);
   const told: Told = {
     label: labelHours(said),
@@ -64,9 +61,8 @@ function toldIn(said: Said): Told | null {
     })),
   };
   const silent = told.label === null && !told.corrects && told.degrees === null && !told.works.some((w) => w.done);
-  known.set(said.figures, silent ? null : told);
   return silent ? null : told;
-}
+});
 
 /** Next steps that the notes name and that something must set for: from the label time said, else the published range. */
 export function waitsIn(notes: readonly Said[]): ComputedWait[] {
