@@ -68,13 +68,14 @@ it('sends a photo upright, at most 1600 px long, without the place that the came
   await page.waitForSelector('.file:has-text("(1)")');
   await page.fill('#words', 'The hall wall is cracked.');
   await page.click('.composer .primary');
+  // None is unsent before the note is in the phone's store either, so the note itself is waited for first.
+  const photoIds = async () => (await house.store.notes(JOB.id)).at(-1)!.photoIds;
+  await expect.poll(async () => (await photoIds()).length, { timeout: 8000 }).toBe(1);
   await expect.poll(() => page.locator('.unsent').getAttribute('data-unsent'), { timeout: 8000 }).toBe('0');
 
-  const [photoId] = (await house.store.notes(JOB.id)).at(-1)!.photoIds;
-  // The photo follows its note on its own.
-  const photo = () => fetch(`${house.url}/api/jobs/${JOB.id}/photos/${photoId}`);
-  await expect.poll(async () => (await photo()).status, { timeout: 8000 }).toBe(200);
-  const answer = await photo();
+  const [photoId] = await photoIds();
+  const answer = await fetch(`${house.url}/api/jobs/${JOB.id}/photos/${photoId}`);
+  expect(answer.status).toBe(200);
   const kept = Buffer.from(await answer.arrayBuffer());
   expect(buffer.includes('Exif')).toBe(true);
   expect(kept.includes('Exif')).toBe(false);
