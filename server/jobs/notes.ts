@@ -14,6 +14,7 @@ import { find } from './match.ts';
 import { dropGoods, findGoods, meetMaterial, onHandOf, openNeed, type Position, positionOf } from './materials.ts';
 import type { Meant, Step } from './meant.ts';
 import { measure } from './measurements.ts';
+import { tellsOfSupply } from './noItem.ts';
 import type { Rulings } from './rulings.ts';
 import { fixedBy, isOthers, isPurchase, leftOut, settledIn } from './sieve.ts';
 import { signOff } from './signedOff.ts';
@@ -50,9 +51,13 @@ export function meetNote(
   const byList: Step[] = [];
   for (const fact of workTold(text, facts, ledger.board)) byList.push({ fact, key: `${noteId}/${fact.start}w` });
   for (const fact of dropsTold(text, facts)) byList.push({ fact, key: `${noteId}/${fact.start}d` });
-  for (const { position, fact } of goodsTold(text, facts, ledger.goods))
-    byList.push({ fact, key: `${noteId}/${fact.start}`, position });
-  const steps = byList.length ? [...meant, ...byList].sort((a, b) => a.fact.start - b.fact.start) : meant;
+  const { told, read } = goodsTold(text, facts, ledger.goods);
+  for (const { position, fact } of told) byList.push({ fact, key: `${noteId}/${fact.start}`, position });
+  const own = meant.flatMap((step): Step[] => {
+    const fact = step.fact.kind === 'material' ? read(step.fact) : step.fact;
+    return fact ? [{ ...step, fact }] : [];
+  });
+  const steps = byList.length ? [...own, ...byList].sort((a, b) => a.fact.start - b.fact.start) : own;
   for (const { fact, key, position } of steps) {
     if (rulings.isOut(key)) continue;
     if (position ? takeGoods(meeting, position, fact as Material) : meetFact(meeting, fact, key)) return true;
@@ -140,7 +145,8 @@ function meetPlan(meeting: Meeting, telling: Telling, fact: FollowUp): void {
   if (sent === 'comes to us') {
     // Goods that another sends: the work that wants them waits for the day.
     const words = wordsOf(fact.task);
-    const waiting = met.at(-1) ?? find(ledger.board, { words, area: fact.area, quote: fact.quote })?.item;
+    const named = find(ledger.board, { words, area: fact.area, quote: fact.quote });
+    const waiting = tellsOfSupply(fact) ? (named?.sure ? named.item : undefined) : (met.at(-1) ?? named?.item);
     if (waiting && isLive(waiting)) {
       waiting.readyOn = fact.due ?? fact.notBefore ?? waiting.readyOn;
       waiting.waitingFor = fact.quote;
@@ -170,7 +176,8 @@ const stemless = (thing: string, area: string | null) =>
 
 function takeGoods({ ledger, entry, text, met }: Meeting, position: Position, fact: Material): boolean {
   const before = openNeed(position);
-  meetMaterial(position, fact, entry, leadOf(text, 0, fact.start));
+  const short = /^[^.;!?\n]*\b(?:we're|i'm|still) short\b/i.test(text.slice(fact.end)) ? ' short' : '';
+  meetMaterial(position, fact, entry, leadOf(text, 0, fact.start) + short);
   if (fact.status === 'bought' || (before && fact.status === 'have'))
     dayOf(ledger, entry.at.slice(0, 10)).bought.push(`${fact.quantity ?? ''} ${fact.item}`.trim());
   // "It has no ground so that gets a gfci": the part is tied to the flaw of the same sentence.

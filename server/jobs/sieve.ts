@@ -3,6 +3,7 @@ import type { FollowUp } from '../../parser/types.ts';
 import { remembered } from '../takeoff/reading/remembered.ts';
 import { type Board, isLive, type Standing } from './board.ts';
 import { findGoods, type Goods } from './materials.ts';
+import { tellsOfSupply } from './noItem.ts';
 
 /** "Call it two sheets", "leave it", "point four five a bag": said like work, and none. */
 const NO_WORK =
@@ -44,6 +45,7 @@ const SENDS = /^(?:send|ship|deliver|bring|drop|mail|replace|exchange|come|arriv
 
 /** Whether a plan is another's: a supplier's delivery comes to us; what the owner sees to himself is not ours. */
 export function isOthers(fact: FollowUp, lead: string): 'comes to us' | 'not ours' | null {
+  if (tellsOfSupply(fact)) return 'comes to us';
   const quote = fact.quote.toLowerCase();
   // "They're checking the other yard and will call": the one who does it was named before.
   const said = /^(?:will|'ll|gonna|going to)\b/.test(quote) ? `${lead.split(',').at(-1)!.trim()} ${quote}` : quote;
