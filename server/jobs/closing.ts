@@ -27,10 +27,17 @@ export function meetDone(telling: Telling, fact: Done): Standing {
     ? match.item
     : telling.apart
       ? null
-      : (replacedBy(board, fact) ?? patchedUp(board, fact) ?? dueToday(board, fact, entry.at.slice(0, 10)));
+      : (replacedBy(board, fact) ??
+        renewedOf(telling, fact) ??
+        patchedUp(board, fact) ??
+        dueToday(board, fact, entry.at.slice(0, 10)));
   if (known) {
     setState(board, known, entry, 'done', fact.quote);
     known.met.push(telling.key);
+    for (const plan of planOf(board, fact, known, entry.at.slice(0, 10))) {
+      setState(board, plan, entry, 'done', fact.quote);
+      plan.met.push(telling.key);
+    }
     return known;
   }
   const item = open(telling, { task: fact.task, area: fact.area, who: fact.who }, fact.quote);
@@ -52,13 +59,41 @@ function answers(item: Standing, done: string): boolean {
   return PUTS.has(verb) && PUTS.has(owed) ? true : item.problem !== null;
 }
 
+/** "I'll lift the pavers this afternoon": work planned up to today for the flaw that was put right by doing it. */
+const planOf = (board: Board, fact: Done, known: Standing, day: string): Standing[] =>
+  known.problem === null
+    ? []
+    : board.items
+        .slice(-40)
+        .filter(
+          (item) =>
+            item !== known &&
+            isLive(item) &&
+            item.problem === null &&
+            item.readyOn !== null &&
+            item.readyOn <= day &&
+            stem(item.task.split(' ')[0]!) === stem(fact.task.split(' ')[0]!) &&
+            sameArea(item.area, fact.area) &&
+            objectWords(fact.task).has(item.head),
+        );
+
 /** "Put the stop valve in" answers the one open flaw whose thing is a stop valve. */
 function replacedBy(board: Board, fact: Done): Standing | null {
   const closing = /^finish\b/.test(fact.task) && fact.area !== null;
   if (!closing && !/^(?:install|put|replace|swap|change|fit)\b/.test(fact.task)) return null;
   const object = objectWords(fact.task);
   const fits = [...sharing(board, object, 'live')].filter(
-    (item) => item.problem && item.thing && sameArea(item.area, fact.area) && object.has(headOf(item.thing)),
+    (item) => item.problem && item.thing && sameArea(item.area, fact.area) && object.has(item.head),
+  );
+  return fits.length === 1 ? fits[0]! : null;
+}
+
+/** "Old tank is out. New one's set in the pan": the flaw of what was taken out just before. */
+function renewedOf({ board, removed }: Telling, fact: Done): Standing | null {
+  if (removed === null || !/\bnew (?:one|ones)\b/.test(fact.quote.toLowerCase())) return null;
+  const object = objectWords(removed);
+  const fits = [...sharing(board, object, 'live')].filter(
+    (item) => item.problem && item.thing && sameArea(item.area, fact.area) && object.has(item.head),
   );
   return fits.length === 1 ? fits[0]! : null;
 }

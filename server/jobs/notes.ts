@@ -33,6 +33,8 @@ interface Meeting {
   met: Standing[];
   /** Up to where its words have been met. */
   told: number;
+  /** The work last told of that took something out, verb first. */
+  removed: string | null;
   rulings: Rulings;
 }
 
@@ -47,7 +49,7 @@ export function meetNote(
   const { noteId, text, facts } = note;
   dayOf(ledger, entry.at.slice(0, 10)).notes++;
   ledger.notes.push(note);
-  const meeting: Meeting = { ledger, entry, noteId, text, met: [], told: 0, rulings };
+  const meeting: Meeting = { ledger, entry, noteId, text, met: [], told: 0, removed: null, rulings };
   const byList: Step[] = [];
   for (const fact of workTold(text, facts, ledger.board)) byList.push({ fact, key: `${noteId}/${fact.start}w` });
   for (const fact of dropsTold(text, facts)) byList.push({ fact, key: `${noteId}/${fact.start}d` });
@@ -82,6 +84,8 @@ const leadOf = (text: string, from: number, start: number) =>
         .at(-1)!
         .toLowerCase();
 
+const TAKES_OUT = /^(?:take|remove|pull|cut|tear|demo|strip|dig|knock|bust|rip)\b/;
+
 function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
   const { ledger, entry, noteId, text, met, rulings } = meeting;
   const { board } = ledger;
@@ -93,6 +97,7 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
     apart: rulings.isApart(key),
     met,
     lead: leadOf(text, meeting.told, fact.start),
+    removed: meeting.removed,
     questions: ledger.questions,
   };
   switch (fact.kind) {
@@ -108,6 +113,7 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
     case 'done': {
       const item = meetDone(telling, fact);
       day.done.push(item.task);
+      if (TAKES_OUT.test(fact.task)) meeting.removed = fact.task;
       putIn(meeting, fact.task, fact.quote);
       break;
     }
