@@ -95,7 +95,7 @@ const clauseOf = (text: string, { start, end }: Fact): string =>
   `${/[^.,;!?\n]*$/.exec(text.slice(0, start))![0]}${text.slice(start, end)}${/^[^.,;!?\n]*/.exec(text.slice(end))![0]}`.toLowerCase();
 
 /** The sentence that a fact stands in, lower case. */
-const sentenceOf = (text: string, { start, end }: Fact): string => {
+export const sentenceOf = (text: string, { start, end }: Fact): string => {
   const from = Math.max(...['. ', '; ', '! ', '? ', '\n'].map((stop) => text.lastIndexOf(stop, start)));
   return text.slice(from + 1, end + /^[^.;!?\n]*/.exec(text.slice(end))![0].length).toLowerCase();
 };

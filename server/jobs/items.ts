@@ -181,7 +181,9 @@ function sameBreath({ met, lead, board }: Telling, fact: Problem): Standing | nu
     );
   if (points && last && isLive(last) && last.problem && /^[\s,]*(?:and|so|plus|also|,)?[\s,]*$/.test(lead)) return last;
   // "Window won't lock, the latch is bent": what it does, and why.
-  const symptom = /\b(?:won't|doesn't|can't|don't|not)\b/.test(last?.problem ?? '');
+  const cause = /\b(?:missing|loose|gone|stripped|bent|broken|broke|worn|rusted|cracked)$/.test(said);
+  const symptom =
+    /\b(?:won't|doesn't|can't|don't|not)\b/.test(last?.problem ?? '') || (cause && SYMPTOM.test(last?.problem ?? ''));
   if (symptom && last && isLive(last) && /^, *$/.test(lead) && sameArea(last.area, area)) return last;
   // "Left one split too": which of them, not what.
   if (![...wordsOf(fact.thing)].every((word) => SIDES.has(word))) return null;
@@ -192,6 +194,10 @@ function sameBreath({ met, lead, board }: Telling, fact: Problem): Standing | nu
     ) ?? null
   );
 }
+
+/** What a thing does while its cause is another: "grille rattles, two screws missing". */
+const SYMPTOM =
+  /^(?:rattles?|rattling|squeaks?|wobbles?|wobbly|rubs?|hums?|buzzes|buzzing|shakes?|flickers?|clicks?|vibrates?|sags?|leans?)\b/;
 
 /** Two flaws of one thing may be one; flaws of two things are two, whatever words they share. */
 function sameThing(item: Standing, mine: string, words: ReadonlySet<string>): boolean {
@@ -206,7 +212,7 @@ export function meetFollowUp(telling: Telling, fact: FollowUp): Standing {
   const flaw = apart ? null : (flawOf(telling, fact, words) ?? null);
   const match = apart || flaw ? null : find(board, sought, { fits: (item) => sameWork(item, fact.task) });
   const readyOn = readyDay(fact);
-  const known = flaw ?? (match?.sure ? match.item : null);
+  const known = flaw ?? (match?.sure ? match.item : apart ? null : assigned(telling, fact, words));
   if (!known)
     return wonder(
       telling,
@@ -229,7 +235,7 @@ export function meetFollowUp(telling: Telling, fact: FollowUp): Standing {
   if (first) {
     known.task = words.has(known.head) ? fact.task : `${fact.task} ${known.thing ?? ''}`.trim();
     reword(board, known, new Set([...known.words, ...words]));
-  }
+  } else if (flaw !== null && NO_NAME.test(fact.task)) reword(board, known, new Set([...known.words, ...words]));
   known.who = fact.who ?? known.who;
   known.due = fact.due ?? known.due;
   known.readyOn = readyOn ?? known.readyOn;
@@ -239,6 +245,18 @@ export function meetFollowUp(telling: Telling, fact: FollowUp): Standing {
   join(telling, known, first ? 'repair named' : 'said again', fact.quote);
   return known;
 }
+
+/** "The warranty card has to go in, you send that": what was told just before, in words too weak for work, is given out. */
+function assigned({ met }: Telling, { quote, task }: FollowUp, words: ReadonlySet<string>): Standing | null {
+  const last = met.at(-1);
+  if (!last || !isLive(last) || last.problem) return null;
+  // "Council wants to see the pier, I'll book him for the twentieth".
+  if (words.size === 1 && ARRANGES.test(task) && /\b(?:him|her|them|it|that)\b/.test(quote.toLowerCase())) return last;
+  if (!WEAK.test(last.task) || !words.has(last.head)) return null;
+  return /\b(?:that|it|them|those)$/.test(quote.toLowerCase()) ? last : null;
+}
+const ARRANGES = /^(?:book|call|schedule|text|email|ring|phone|arrange|line)\b/;
+const WEAK = /^(?:go|be|have|get|need|want|happen|do|come)\b/;
 
 /** "That gets a gfci", "it has to be copper": no work that an item could go by. */
 const NO_NAME =

@@ -1,4 +1,5 @@
 import { literal } from '../../parser/literal.ts';
+import { builtIn } from '../../parser/trade/index.ts';
 import { sameArea, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import { type Board, isWork, type Standing, sharing } from './board.ts';
 import { stems } from './verbs.ts';
@@ -71,6 +72,20 @@ export function headIn(thing: string, quote: string, area: string | null): strin
   return headOf(words.join(' '));
 }
 
+/**
+ * Words in front of the head that name another thing: a "shelf bracket" is no handrail bracket, while a "crusty outlet"
+ * may be any outlet.
+ */
+export const namesAnother = (thing: string, head: string, item: Standing): boolean => {
+  const named = thing.toLowerCase().split(' ');
+  const at = named.findLastIndex((word) => stem(word) === head);
+  return named.slice(0, Math.max(at, 0)).some((word) => {
+    const [one] = wordsOf(word);
+    if (one === undefined || item.words.has(one) || item.told.has(one) || isWork(one)) return false;
+    return builtIn().has(word) && !(item.area !== null && wordsOf(item.area).has(one));
+  });
+};
+
 /** 0 to 1: how far the words, the area, the place and the numbers agree. */
 export function scoreOf(sought: Sought, item: Standing): number {
   if (!sought.words.size || !sameArea(sought.area, item.area) || numbersClash(sought.words, item.words)) return 0;
@@ -85,7 +100,7 @@ export function scoreOf(sought: Sought, item: Standing): number {
   let byFlaw = false;
   for (const word of sought.words) {
     // The room is no thing: "both living room windows" is not the living room casing.
-    if (room.has(word) && word !== mine) continue;
+    if (room.has(word) && (word !== mine || item.thing === item.area)) continue;
     if (item.words.has(word)) {
       shared += weight(word, flawed);
       const says = word === mine || word === sought.head;
@@ -133,7 +148,7 @@ const placesIn = (text: string): ReadonlySet<string> =>
 const sidesIn = (text: string): string[] => [...text.matchAll(SIDES)].map((m) => m[1]!);
 
 /** Both say where, and they say different places. */
-function placesClash(sought: Sought, item: Standing): boolean {
+export function placesClash(sought: Sought, item: Standing): boolean {
   const mine = sought.quote.toLowerCase();
   const theirs = `${item.task}. ${item.history[0]?.words ?? ''}`.toLowerCase();
   const sides = sidesIn(mine);

@@ -147,7 +147,17 @@ function meetPlan(meeting: Meeting, telling: Telling, fact: FollowUp): void {
   if (leftOut(fact)) return;
   if (isPurchase(fact, ledger.goods)) return;
   const sent = isOthers(fact, telling.lead);
-  if (sent === 'not ours') return;
+  if (sent === 'not ours') {
+    // "Her nephew's gonna do it": what stood on our list for it is ours no more.
+    const theirs = find(
+      ledger.board,
+      { words: wordsOf(fact.task), area: fact.area, quote: fact.quote },
+      { anyOf: false },
+    );
+    if (theirs?.sure && wordsOf(fact.task).has(theirs.item.head) && !met.includes(theirs.item))
+      setState(ledger.board, theirs.item, entry, 'dropped', fact.quote);
+    return;
+  }
   if (sent === 'comes to us') {
     // Goods that another sends: the work that wants them waits for the day.
     const words = wordsOf(fact.task);
