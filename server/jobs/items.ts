@@ -2,7 +2,7 @@ import { sameArea, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { FollowUp, Problem } from '../../parser/types.ts';
 import { add, type Board, enter, isLive, leave, reword, type Standing, sharing } from './board.ts';
 import type { Question } from './ledger.ts';
-import { find, headOf, type Match } from './match.ts';
+import { find, headIn, headOf, type Match } from './match.ts';
 import type { Entry, Event, ItemState } from './types.ts';
 import { PUTS, stems } from './verbs.ts';
 
@@ -22,6 +22,8 @@ export interface Telling {
   met: readonly Standing[];
   /** The words of its sentence up to it, from the last fact on. */
   lead: string;
+  /** What the same note told as taken out, verb first; null where nothing was. */
+  removed: string | null;
   /** Where a match that is close and not sure is asked about. */
   questions: Question[];
 }
@@ -56,6 +58,7 @@ export function open({ board, entry, key, lead }: Telling, from: Opening, quote:
           : `${from.task} ${from.problem} ${from.thing ?? ''}`,
       ),
     ),
+    head: headIn(from.thing ?? from.task, quote ?? '', from.area),
     told: new Set([...wordsOf(quote ?? ''), ...(names(quote, from) ? [] : wordsOf(lead))]),
     met: [key],
   };
@@ -116,9 +119,9 @@ export function meetProblem(telling: Telling, fact: Problem): Standing {
     words: wordsOf(`${fact.thing} ${fact.defect}`),
     area: fact.area,
     quote: `${telling.lead} ${fact.quote}`,
-    head: headOf(fact.thing),
+    head: headIn(fact.thing, fact.quote, fact.area),
   };
-  const fits = (item: Standing) => sameThing(item, fact.thing, sought.words);
+  const fits = (item: Standing) => sameThing(item, sought.head, sought.words);
   const again = /\b(?:still|again|back)\b/.test(fact.quote.toLowerCase());
   const same = apart ? null : sameBreath(telling, fact);
   if (same) {
@@ -159,7 +162,7 @@ function soleFlaw(board: Board, { thing, defect, area }: Problem): Standing | nu
   const flaws = (words: ReadonlySet<string>) =>
     [...sharing(board, words, 'live')].filter((item) => item.problem && sameArea(item.area, area));
   const head = headOf(thing);
-  const ofThing = flaws(new Set([head])).filter((item) => item.thing && headOf(item.thing) === head);
+  const ofThing = flaws(new Set([head])).filter((item) => item.thing && item.head === head);
   if (ofThing.length) return ofThing.length === 1 ? ofThing[0]! : null;
   const kind = wordsOf(defect);
   const ofKind = kind.size ? flaws(kind).filter((item) => [...kind].every((word) => item.words.has(word))) : [];
@@ -178,7 +181,9 @@ function sameBreath({ met, lead, board }: Telling, fact: Problem): Standing | nu
     );
   if (points && last && isLive(last) && last.problem && /^[\s,]*(?:and|so|plus|also|,)?[\s,]*$/.test(lead)) return last;
   // "Window won't lock, the latch is bent": what it does, and why.
-  const symptom = /\b(?:won't|doesn't|can't|don't|not)\b/.test(last?.problem ?? '');
+  const cause = /\b(?:missing|loose|gone|stripped|bent|broken|broke|worn|rusted|cracked)$/.test(said);
+  const symptom =
+    /\b(?:won't|doesn't|can't|don't|not)\b/.test(last?.problem ?? '') || (cause && SYMPTOM.test(last?.problem ?? ''));
   if (symptom && last && isLive(last) && /^, *$/.test(lead) && sameArea(last.area, area)) return last;
   // "Left one split too": which of them, not what.
   if (![...wordsOf(fact.thing)].every((word) => SIDES.has(word))) return null;
@@ -190,10 +195,13 @@ function sameBreath({ met, lead, board }: Telling, fact: Problem): Standing | nu
   );
 }
 
+/** What a thing does while its cause is another: "grille rattles, two screws missing". */
+const SYMPTOM =
+  /^(?:rattles?|rattling|squeaks?|wobbles?|wobbly|rubs?|hums?|buzzes|buzzing|shakes?|flickers?|clicks?|vibrates?|sags?|leans?)\b/;
+
 /** Two flaws of one thing may be one; flaws of two things are two, whatever words they share. */
-function sameThing(item: Standing, thing: string, words: ReadonlySet<string>): boolean {
-  const mine = headOf(thing);
-  return item.thing === null ? item.words.has(mine) : item.words.has(mine) || words.has(headOf(item.thing));
+function sameThing(item: Standing, mine: string, words: ReadonlySet<string>): boolean {
+  return item.thing === null ? item.words.has(mine) : item.words.has(mine) || words.has(item.head);
 }
 
 /** A follow-up joins the problem it repairs, the item it repeats, or opens its own. */
@@ -204,7 +212,7 @@ export function meetFollowUp(telling: Telling, fact: FollowUp): Standing {
   const flaw = apart ? null : (flawOf(telling, fact, words) ?? null);
   const match = apart || flaw ? null : find(board, sought, { fits: (item) => sameWork(item, fact.task) });
   const readyOn = readyDay(fact);
-  const known = flaw ?? (match?.sure ? match.item : null);
+  const known = flaw ?? (match?.sure ? match.item : apart ? null : assigned(telling, fact, words));
   if (!known)
     return wonder(
       telling,
@@ -223,11 +231,11 @@ export function meetFollowUp(telling: Telling, fact: FollowUp): Standing {
         fact.quote,
       ),
     );
-  const first = flaw !== null && known.task.includes(':');
+  const first = flaw !== null && known.task.includes(':') && !NO_NAME.test(fact.task);
   if (first) {
-    known.task = fact.task;
+    known.task = words.has(known.head) ? fact.task : `${fact.task} ${known.thing ?? ''}`.trim();
     reword(board, known, new Set([...known.words, ...words]));
-  }
+  } else if (flaw !== null && NO_NAME.test(fact.task)) reword(board, known, new Set([...known.words, ...words]));
   known.who = fact.who ?? known.who;
   known.due = fact.due ?? known.due;
   known.readyOn = readyOn ?? known.readyOn;
@@ -238,11 +246,44 @@ export function meetFollowUp(telling: Telling, fact: FollowUp): Standing {
   return known;
 }
 
+/** "The warranty card has to go in, you send that": what was told just before, in words too weak for work, is given out. */
+function assigned({ met }: Telling, { quote, task }: FollowUp, words: ReadonlySet<string>): Standing | null {
+  const last = met.at(-1);
+  if (!last || !isLive(last) || last.problem) return null;
+  // "Council wants to see the pier, I'll book him for the twentieth".
+  if (words.size === 1 && ARRANGES.test(task) && /\b(?:him|her|them|it|that)\b/.test(quote.toLowerCase())) return last;
+  if (!WEAK.test(last.task) || !words.has(last.head)) return null;
+  return /\b(?:that|it|them|those)$/.test(quote.toLowerCase()) ? last : null;
+}
+const ARRANGES = /^(?:book|call|schedule|text|email|ring|phone|arrange|line)\b/;
+const WEAK = /^(?:go|be|have|get|need|want|happen|do|come)\b/;
+
+/** "That gets a gfci", "it has to be copper": no work that an item could go by. */
+const NO_NAME =
+  /^(?:has|have|had|gotta|got|get|gets|be|is|want|wants|need|needs|go|goes|should|must|to|close)\b|^[a-z]+$/;
+
+/** Right behind a flaw, of that thing: "that gets a gfci", "has to be cut out". */
+const POINTS =
+  /^(?:so |and |but |which )*(?:(?:that|it|those|they|these|both)(?:'s|'ll)?|needs?|wants?|has to|have to|gotta|gets?|before (?:we|i|you|anybody|anyone))\b/;
+
+/** The flaw that was told just before, where the words only point at it and ask for a repair, or for a state that it must reach. */
+function pointedAt({ met, lead }: Telling, { task, quote, due, who }: FollowUp): Standing | undefined {
+  const last = met.at(-1);
+  if (!last || !isLive(last) || !last.problem || due || who) return undefined;
+  if (!POINTS.test(quote.toLowerCase()) || !/^[\s,]*(?:(?:and|so|plus|also|but)[\s,]*)*$/.test(lead)) return undefined;
+  const before = /^before\b/i.test(quote);
+  return before || REPAIRS.test(task) || NO_NAME.test(task) || !/\s/.test(task) ? last : undefined;
+}
+
 /** The flaw that a repair is for: of the same note or among the latest, its thing named in the repair. */
-function flawOf({ board, met }: Telling, fact: FollowUp, words: ReadonlySet<string>): Standing | undefined {
+function flawOf(telling: Telling, fact: FollowUp, words: ReadonlySet<string>): Standing | undefined {
+  const { board, met } = telling;
+  const pointed = pointedAt(telling, fact);
+  if (pointed) return pointed;
+  const verb = stem(fact.task.split(' ')[0]!);
   if (LOOKS.test(fact.task) || !REPAIRS.test(fact.task)) {
     // Other work, even a look at it, is for the flaw where the same note tells both.
-    return met.findLast((item) => isLive(item) && item.problem && item.thing && words.has(headOf(item.thing)));
+    return met.findLast((item) => isLive(item) && item.problem && item.thing && words.has(item.head));
   }
   return [...board.items.slice(-12), ...met].findLast(
     (item) =>
@@ -250,7 +291,7 @@ function flawOf({ board, met }: Telling, fact: FollowUp, words: ReadonlySet<stri
       item.problem &&
       item.thing &&
       sameArea(item.area, fact.area) &&
-      words.has(headOf(item.thing)) &&
+      (words.has(item.head) || item.told.has(verb)) &&
       shareOf(wordsOf(item.thing), words) >= 0.5,
   );
 }
