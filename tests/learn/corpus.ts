@@ -18,7 +18,6 @@ const LIST = { problem: 'problems', followUp: 'followUps', done: 'done' } as con
 export interface Laid {
   note: Note;
   talk: Talk;
-  file: string;
   tuned: boolean;
 }
 
@@ -29,7 +28,6 @@ export async function laidOpen(): Promise<Laid[]> {
     notes.map((note) => ({
       note,
       talk: layOpen(note.text, { saidAt: note.saidAt, areas: note.areas, wordClass }),
-      file,
       tuned: TUNED.test(file),
     })),
   );

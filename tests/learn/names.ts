@@ -14,15 +14,13 @@ import { answersOf, type Laid, laidOpen } from './corpus.ts';
 import { linesOf, writeTable } from './table.ts';
 
 /** Weights under this are left out of the table. */
-const LEAST = Number(process.env.LEAST ?? 0.08);
-const SETTINGS = { epochs: Number(process.env.EP ?? 8), rate: Number(process.env.RATE ?? 0.2), shrink: Number(process.env.SH ?? 0.06), atLeast: Number(process.env.AL ?? 6) };
+const LEAST = 0.12;
+const SETTINGS = { epochs: 12, rate: 0.2, shrink: 0.02, atLeast: 10 };
 const FOLDS = 5;
 
+/** A place, with how each of its possible names would be judged. */
 interface Example extends Choice {
-  said: readonly string[];
-  fits: readonly { found: boolean; named: boolean }[];
-  wanted: string;
-  quote: string;
+  fits: readonly ReturnType<typeof fit>[];
 }
 
 /** The places of one kind in a note, each with its possible names and what they are worth. */
@@ -31,7 +29,12 @@ function examplesOf({ note, talk, tuned }: Laid, n: number, kind: SpanKind): Exa
   const cut = cutAround(talk, answers);
   const told = factsByRule(cut);
   const own: Fact[] = kind === 'problem' ? told.problems : kind === 'done' ? told.done : told.followUps;
-  const others: Fact[] = kind === 'problem' ? [...told.goods] : kind === 'done' ? [...told.goods, ...told.problems] : [...told.goods, ...told.problems, ...told.done];
+  const others: Fact[] =
+    kind === 'problem'
+      ? [...told.goods]
+      : kind === 'done'
+        ? [...told.goods, ...told.problems]
+        : [...told.goods, ...told.problems, ...told.done];
   return answers.map((answer) => {
     const fact = own.filter((f) => shared(f, answer) >= 0.5).sort((a, b) => shared(b, answer) - shared(a, answer))[0];
     const name = fact?.kind === 'problem' ? fact.thing : fact && 'task' in fact ? fact.task : '';
@@ -39,9 +42,6 @@ function examplesOf({ note, talk, tuned }: Laid, n: number, kind: SpanKind): Exa
     const fits = possible.map(({ words }) => fit(words, answer.name, answer.quote));
     return {
       note: n,
-      wanted: answer.name,
-      quote: answer.quote,
-      said: possible.map((p) => p.words),
       fits,
       answers: possible.map(({ parts }, i) => ({
         // Where rules were fitted to a note, their word is kept apart, so that no weight learns to trust them too far.
@@ -78,16 +78,15 @@ function fit(name: string, wanted: string, quote: string) {
   const only = part(own, want);
   const even = holds + only > 0 && own.size ? (2 * holds * only) / (holds + only) : 0;
   const named = holds >= 0.5 && about && own.size > 0;
-  return { found, named, even, worth: (own.size ? 1 : 0) * ((found ? 0.25 : 0) + (named ? 0.3 : 0) + 0.45 * even) ** 2 };
+  const worth = own.size ? ((found ? 0.25 : 0) + (named ? 0.3 : 0) + 0.45 * even) ** 2 : 0;
+  return { found, named, worth };
 }
 
-const laid = (await laidOpen()).filter((l) => !process.env.ONLY || new RegExp(process.env.ONLY).test(l.file));
+const laid = await laidOpen();
 const columns: ReadonlyMap<string, number>[] = [];
 for (const kind of KINDS) {
-  if (process.env.KIND && process.env.KIND !== kind) continue;
   const all = laid.flatMap((l, n) => examplesOf(l, n, kind));
-  if (process.env.DUMP) dump(kind, all);
-  else if (process.argv.includes('--judge')) judge(kind, all);
+  if (process.argv.includes('--judge')) judge(kind, all);
   else columns.push(learn(all, SETTINGS));
 }
 if (!process.argv.includes('--judge'))
@@ -99,33 +98,24 @@ if (!process.argv.includes('--judge'))
   );
 
 function judge(kind: SpanKind, all: readonly Example[]): void {
-  const t = { found: 0, named: 0, even: 0, can: 0, rule: 0, names: 0 };
-  const inTest = (e: Example) => /fresh-2[1-7]/.test(laid[e.note]!.file);
-  const some = all.filter(inTest);
+  const t = { found: 0, named: 0, can: 0, names: 0 };
   for (let k = 0; k < FOLDS; k++) {
-    const learned = learn(all.filter((e) => e.note % FOLDS !== k), SETTINGS);
+    const learned = learn(
+      all.filter((e) => e.note % FOLDS !== k),
+      SETTINGS,
+    );
     const weights = new Map([...learned].filter(([, w]) => Math.abs(w) >= LEAST));
-    if (k === 0) console.log(`${weights.size} signs`);
-    for (const e of some.filter((x) => x.note % FOLDS === k)) {
+    for (const e of all.filter((x) => x.note % FOLDS === k)) {
       const i = choose(e, weights);
       t.names += e.answers.length;
       if (e.fits.some((f) => f.named)) t.can++;
-      const f = e.fits[i] as ReturnType<typeof fit> | undefined;
+      const f = e.fits[i];
       if (f?.found) t.found++;
       if (f?.named) t.named++;
-      t.even += f?.even ?? 0;
-      if (process.env.SHOW && !f?.named && k === 0)
-        console.log(JSON.stringify({ want: e.wanted, got: e.said[i], quote: e.quote, can: e.fits.some((x) => x.named) && e.said[e.fits.findIndex((x) => x.named)] }));
     }
   }
-  const of = (n: number) => (n / some.length).toFixed(3);
-  console.log(`${kind}: ${some.length} places, ${of(t.names)} names each, possible ${of(t.can)}, found ${of(t.found)}, named ${of(t.named)}, even ${of(t.even)}`);
-}
-
-import { writeFileSync } from 'node:fs';
-function dump(kind: SpanKind, all: readonly Example[]): void {
-  const ids = new Map<string, number>();
-  const num = (x: string) => { const k = ids.get(x) ?? ids.size; ids.set(x, k); return k; };
-  const lines = all.map((e) => JSON.stringify({ note: e.note, test: /fresh-2[1-7]/.test(laid[e.note]!.file), wanted: e.wanted, quote: e.quote, said: e.said, fits: e.fits.map((f) => [f.found ? 1 : 0, f.named ? 1 : 0, f.even]), signs: e.answers.map((a) => a.signs.map(num)) }));
-  writeFileSync(`/tmp/hNw/${kind}.jsonl`, `${JSON.stringify([...ids.keys()])}\n${lines.join('\n')}`);
+  const of = (n: number) => (n / all.length).toFixed(3);
+  console.log(
+    `${kind}: ${all.length} places, ${of(t.names)} names each, possible ${of(t.can)}, found ${of(t.found)}, named ${of(t.named)}`,
+  );
 }

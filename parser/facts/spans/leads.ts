@@ -28,13 +28,19 @@ export function leadsIn(cut: Talk, clauses: readonly number[], span: Span, byRul
   const turns = clauses.flatMap((at) => turnsOf(cut.frames[at]!, span));
   const [first = ''] = byRule.split(' ');
   const out: Lead[] = [
-    { words: '', lemma: '', place: null, signs: ['verb none', `verb none of ${told.length}`, ...(turns.length ? ['verb none turn'] : [])] },
+    {
+      words: '',
+      lemma: '',
+      place: null,
+      signs: ['verb none', `verb none of ${told.length}`, ...(turns.length ? ['verb none turn'] : [])],
+    },
     ...told.map((lead, nth) => ({
       ...lead,
       signs: [...lead.signs, `verb nth ${nth}`, `verb nth ${nth} of ${told.length}`, ...ruled(lead, first)],
     })),
   ];
-  for (const lead of turns) if (!out.some((l) => l.words === lead.words)) out.push({ ...lead, signs: [...lead.signs, ...ruled(lead, first)] });
+  for (const lead of turns)
+    if (!out.some((l) => l.words === lead.words)) out.push({ ...lead, signs: [...lead.signs, ...ruled(lead, first)] });
   const verb = verbOf(first);
   if (verb?.forms.has('base') && !out.some((l) => l.lemma === first))
     out.push({ words: first, lemma: first, place: null, signs: ['verb of rule', `verb of rule ${first}`] });
@@ -45,10 +51,25 @@ const ruled = ({ lemma }: Lead, first: string) => [`verb ${!first ? 'no' : lemma
 
 const within = (c: Chunk, span: Span) => c.start >= span.start && c.end <= span.end;
 
+/** What people think, want or say of work is none. */
+const NO_WORK = new Set(
+  'be have let know think guess say figure reckon want need like love hope happen cost mean remember worry care believe mind swear feel seem sound trust notice wait'.split(
+    ' ',
+  ),
+);
+
 function verbsOf(frame: Frame, at: number, span: Span): Lead[] {
   return frame.chunks.flatMap((c, k) => {
     const { verb } = c;
-    if (!verb || !within(c, span) || isCopula(c) || isModal(c) || HAVES.has(c.word) || (isNounTerm(c) && k !== frame.verbAt))
+    if (
+      !verb ||
+      !within(c, span) ||
+      isCopula(c) ||
+      isModal(c) ||
+      HAVES.has(c.word) ||
+      NO_WORK.has(verb.lemma) ||
+      (isNounTerm(c) && k !== frame.verbAt)
+    )
       return [];
     const part = /\s/.test(verb.lemma) ? null : particleOf(frame.chunks, k);
     const words = part === null ? verb.lemma : `${verb.lemma} ${frame.chunks[part]!.word}`;
@@ -84,7 +105,8 @@ const PHRASAL =
 function particleOf(chunks: readonly Chunk[], k: number): number | null {
   const { lemma } = chunks[k]!.verb!;
   const next = chunks[k + 1];
-  if (next && PARTICLE.test(next.word) && (PHRASAL.test(`${lemma} ${next.word}`) || closes(chunks[k + 2]))) return k + 1;
+  if (next && PARTICLE.test(next.word) && (PHRASAL.test(`${lemma} ${next.word}`) || closes(chunks[k + 2])))
+    return k + 1;
   for (let j = k + 2; j <= k + 5 && j < chunks.length; j++) {
     const c = chunks[j]!;
     if (c.kind === 'mark' || c.kind === 'break' || (c.verb && !isNounTerm(c))) return null;
@@ -94,14 +116,24 @@ function particleOf(chunks: readonly Chunk[], k: number): number | null {
 }
 
 const closes = (c: Chunk | undefined) =>
-  !c || c.kind === 'mark' || c.kind === 'break' || c.kind === 'time' || CONJUNCTIONS.has(c.word) || SUBORDINATORS.has(c.word);
+  !c ||
+  c.kind === 'mark' ||
+  c.kind === 'break' ||
+  c.kind === 'time' ||
+  CONJUNCTIONS.has(c.word) ||
+  SUBORDINATORS.has(c.word);
 
 /** Work told without its verb: "the fronts are on", "popcorn's off", "trim goes up friday", "back monday". */
 function turnsOf(frame: Frame, span: Span): Lead[] {
   const chunks = frame.chunks.filter((c) => within(c, span));
   const out: Lead[] = [];
   const turn = (words: string, sign: string) =>
-    out.push({ words, lemma: words.split(' ')[0]!, place: null, signs: ['verb turn', `verb turn ${words}`, `verb turn ${sign} ${frame.predicate}`] });
+    out.push({
+      words,
+      lemma: words.split(' ')[0]!,
+      place: null,
+      signs: ['verb turn', `verb turn ${words}`, `verb turn ${sign} ${frame.predicate}`],
+    });
   const placed = chunks.find((c, k) => k > 0 && (IN_PLACE.has(c.word) || IN_PLACE.has(c.owner ?? '')));
   const moves = /^(?:go|come)$/.test(frame.lemma ?? '');
   if (placed && (frame.predicate === 'copula' || frame.predicate === 'none' || moves)) {

@@ -1,4937 +1,4617 @@
-/** Written by tests/learn/names.ts: a feature of a chunk, and hundredths for its naming a problem, a plan, finished work. */
+/** Written by tests/learn/names.ts: a sign of a name, and hundredths for its naming a problem, a plan, finished work. */
 export const NAMES = `
-any	-28	-13	-10
-c+=CONJ|CONJ		-26
-c+=CONJ|DET	-36	-39	-30
-c+=CONJ|HAVE	31
-c+=CONJ|M.		-21	-28
-c+=CONJ|MOD		-23
-c+=CONJ|NEG		-25
-c+=CONJ|PREP	-21	31	-12
-c+=CONJ|PRON	-53	-42	-32
-c+=CONJ|Q0	-16		-22
-c+=CONJ|Qpack		-21
-c+=CONJ|SUB	-24	-35
-c+=CONJ|Votherb		-17
-c+=CONJ|Vworkb		-35
-c+=CONJ|Vworkbpp		-14
-c+=CONJ|Vworki			-14
-c+=CONJ|Vworkpp	-25	-11	-42
-c+=CONJ|tdefect	-11
-c+=CONJ|tmaterial		-17
-c+=CONJ|tmaterialVworkb		-19	-15
-c+=CONJ|w	-32	-27	-22
-c+=COP|DET	-11	-21	-45
-c+=COP|PREP	-27	-22	-58
-c+=COP|Q0	-11
-c+=COP|Qlength	-23
-c+=COP|Ton		-15
-c+=COP|Votherp			-18
-c+=COP|Vworkb		-13	-23
-c+=COP|Vworkbpp			-33
-c+=COP|Vworkpp	-24		-55
-c+=COP|tdefect	-39	-14
-c+=COP|tdefectVotheri	-33
-c+=COP|tdefectVotherpp	-13
-c+=COP|tdefectVworkpp	-25
-c+=COP|w	-27	-30	-21
-c+=DET|CONJ		24
-c+=DET|DET		-12	-50
-c+=DET|MOD		-14
-c+=DET|Nidiom	-27	27
-c+=DET|PREP	-13	26	-40
-c+=DET|Q0	-25	-24	-28
-c+=DET|Qlength	-13	-25	-10
-c+=DET|Vmovepp	-24
-c+=DET|Votherb		23
-c+=DET|Vworkb	-30	-57	-24
-c+=DET|Vworkbpp			-18
-c+=DET|Vworkpp			-45
-c+=DET|Vworks		-11
-c+=DET|tarea	-56		-47
-c+=DET|tarea's			-22
-c+=DET|tdefect	-38	-18	-21
-c+=DET|tdefectVotherb	-22
-c+=DET|tfinish	-17		-20
-c+=DET|tfixture	-65	-62	-12
-c+=DET|tfixture's	-46		-33
-c+=DET|tmaterial	-54	-70	-63
-c+=DET|tmaterial's	-41		-41
-c+=DET|tmaterialVworkb	-40	-36	-25
-c+=DET|tmaterialVworki	-11
-c+=DET|tpart	-62	-71	-61
-c+=DET|tpart's	-43		-19
-c+=DET|tpartVotherb	-12
-c+=DET|tpartVworkb	-37	-22	-14
-c+=DET|tpartVworks			-10
-c+=DET|trole	-20	-67	-29
-c+=DET|trole's		-33
-c+=DET|tsurface	-53	-57	-61
-c+=DET|tsurface's	-30		-27
-c+=DET|tsurfaceVworkb	-27	-26	-25
-c+=DET|tsurfaceVworki	-20
-c+=DET|tsurfaceVworks			-34
-c+=DET|ttool	-24	-25	-13
-c+=DET|twork			-17
-c+=DET|w	-52	-73	-62
-c+=DET|w's	-21		-17
-c+=DET|wing		-13
-c+=HAVE|DET	-12
-c+=HAVE|PREP	-16	-57
-c+=HAVE|Votherp	-14		-35
-c+=HAVE|Vworkpp	-30		-31
-c+=M#|Nlabel	-61
-c+=M&|Vworkpp			-30
-c+=M+|Vworkpp	-19		-32
-c+=M,|CONJ	-22	-21	-18
-c+=M,|DET	-13		-11
-c+=M,|MOD		-11
-c+=M,|NEG	-13	-12
-c+=M,|PRON	-27	-20
-c+=M,|Q0			-11
-c+=M,|Vneedb	-15
-c+=M,|Vneeds		-14
-c+=M,|Votherb		-14
-c+=M,|Vworkb	-10	-24	-12
-c+=M,|Vworkbpp	-14
-c+=M,|Vworkpp	-47		-43
-c+=M,|w	-42	-28	-30
-c+=M-|Vworkb		-22
-c+=M-|Vworkpp	-23
-c+=M-|w	-23	-32
-c+=M.|PRON	-17
-c+=M.|Vworkpp	-28
-c+=M/|w	-32		-51
-c+=M:|Q0			-29
-c+=MOD|PRON		-40
-c+=MOD|Vbuyb		-13
-c+=MOD|Vhaveb		-21
-c+=MOD|Vmeasureb		-13
-c+=MOD|Vmeasurebp		-17
-c+=MOD|Vmoveb		-37
-c+=MOD|Vneedb		-24
-c+=MOD|Votherb	-39	-52
-c+=MOD|Votherbpp		-18
-c+=MOD|Vsayb		-35
-c+=MOD|Vseeb		-16
-c+=MOD|Vworkb	-38	-53
-c+=MOD|Vworkbpp		-29
-c+=MOD|tmaterialVworkb		-24
-c+=MOD|tpartVworkb	-36	-20
-c+=MOD|ttoolVworkb		-11
-c+=MOD|w	-14
-c+=NEG|PREP	-36
-c+=NEG|SUB		-46
-c+=NEG|Vmoveb	-10
-c+=NEG|Votherb	-15
-c+=NEG|Vworkb	-14	-17
-c+=NEG|Vworkbpp		-29
-c+=NEG|Vworki		-21
-c+=NEG|Vworkpp	-35	-30
-c+=NEG|Vworks		-16
-c+=NEG|tmaterial	-18	-23
-c+=NEG|tmaterialVworkb		-13
-c+=NEG|w	-30	-32
-c+=Nclock|CONJ		-23
-c+=Nclock|M.		-21
-c+=Nidiom|CONJ			-39
-c+=Nidiom|COP	-43
-c+=Nidiom|DET		-41
-c+=Nidiom|PREP	-53	-62
-c+=Nidiom|PRON	-11
-c+=Nidiom|Ton		-25
-c+=Nlabel|w	18
-c+=Nordinal|tsurfaceVworkb		26
-c+=OPR|CONJ		-20	-40
-c+=OPR|DET		-18
-c+=OPR|M,			-20
-c+=OPR|M.	-12		-34
-c+=OPR|PREP	-13	-27	-49
-c+=OPR|PRON		-21
-c+=OPR|SUB		-25
-c+=OPR|Ton		-47
-c+=OPR|w		-16
-c+=PREP|#		13
-c+=PREP|CONJ	-27		-58
-c+=PREP|DET	-23	-22	-43
-c+=PREP|M,	-25	-42	-73
-c+=PREP|M.	-30	-46	-54
-c+=PREP|NEG	-17
-c+=PREP|Nclock		-24	-16
-c+=PREP|OPR	-25	19	-13
-c+=PREP|PREP		-72	-61
-c+=PREP|PRON	-34	-50
-c+=PREP|Q0	-37		-50
-c+=PREP|Qlength	-40	-46	-55
-c+=PREP|Qother			-18
-c+=PREP|Qpack		-18	-19
-c+=PREP|SUB	-51	-80	22
-c+=PREP|Tbefore		-14
-c+=PREP|Tby		-57
-c+=PREP|TnotBefore		-26
-c+=PREP|Ton		-67	-24
-c+=PREP|Vbuyb		-13
-c+=PREP|Vmeasureb		-21
-c+=PREP|Vmeasurebp		-18
-c+=PREP|Vmoveb		-32
-c+=PREP|Votherb	-25	-58
-c+=PREP|Vseeb		-24
-c+=PREP|Vworkb	-32	-55	-24
-c+=PREP|Vworkbpp		-27
-c+=PREP|tarea	-69	-30	-49
-c+=PREP|tdefect	-20
-c+=PREP|tfinish	-21	-23
-c+=PREP|tfixture	13	20
-c+=PREP|tmaterial	-33	-47	-49
-c+=PREP|tmaterialVworkb	-14	-41	-42
-c+=PREP|tpart	23	-13
-c+=PREP|tpartVworkb		-25
-c+=PREP|trole		-30
-c+=PREP|tsurface	-69	-24	-33
-c+=PREP|ttool			-25
-c+=PREP|w	-80	-78	-63
-c+=PRON|#		-22
-c+=PRON|CONJ	-20	-29	-35
-c+=PRON|COP	-36
-c+=PRON|DET	-38	-42	-19
-c+=PRON|HAVE	-12	-19
-c+=PRON|M,	-14		-33
-c+=PRON|M.	-11	-42	-25
-c+=PRON|MOD	-37	-47
-c+=PRON|NEG	-33	-29
-c+=PRON|PREP	-28	-65	-48
-c+=PRON|PRON	-10	-18	-12
-c+=PRON|Q0	-23	-10
-c+=PRON|Qlength	-25	-12
-c+=PRON|SUB	-14	-39
-c+=PRON|Ton		-47
-c+=PRON|Vhaveb		-17
-c+=PRON|Vhavepp	-16		-11
-c+=PRON|Vmeasurebp		-17
-c+=PRON|Vmeasurei	-14
-c+=PRON|Vmeasurepp			-14
-c+=PRON|Vmeasures	-16
-c+=PRON|Vmoveb		-34
-c+=PRON|Vmovei		-18
-c+=PRON|Vmoves		-11
-c+=PRON|Vneedb		-38
-c+=PRON|Vneeds		-32
-c+=PRON|Votherb	-34	-43	-16
-c+=PRON|Votheri		26
-c+=PRON|Votherp	-50	-20	-58
-c+=PRON|Votherpp	-24
-c+=PRON|Vothers		-16
-c+=PRON|Vsayb	-19	-25
-c+=PRON|Vsayi		-21
-c+=PRON|Vsaypp		-21	-15
-c+=PRON|Vsays		-12
-c+=PRON|Vseeb		-17
-c+=PRON|Vworkb	-42	-50	-33
-c+=PRON|Vworkbpp	-25	-26	-50
-c+=PRON|Vworki	-11	-30
-c+=PRON|Vworkp	-12	-17	-15
-c+=PRON|Vworkpp	-38	-33	-73
-c+=PRON|Vworks	-15	-10
-c+=PRON|tdefect	-39		-14
-c+=PRON|tdefectVotheri	-18
-c+=PRON|tdefectVotherpp	-12
-c+=PRON|tdefectVworkpp	-20		-16
-c+=PRON|tmaterial	-11
-c+=PRON|tmaterialVworkb		-15
-c+=PRON|w	-43	-15	-43
-c+=PRON|wing		-12
-c+=PRON|wly	-11
-c+=Q0|CONJ		-50
-c+=Q0|COP	52
-c+=Q0|DET	-11
-c+=Q0|M,	-43	-27
-c+=Q0|M.	-22	-27	-70
-c+=Q0|PREP	-95
-c+=Q0|PRON	-16		-35
-c+=Q0|Qlength	-30
-c+=Q0|Ton		-55
-c+=Q0|Vworkpp		10	-77
-c+=Q0|tarea			-29
-c+=Q0|tdefect	29
-c+=Q0|tdefectVotherpp	13
-c+=Q0|tdefectVworkpp	-50
-c+=Q0|tfixture	-18	27	-20
-c+=Q0|tmaterial	-73	-71	-36
-c+=Q0|tmaterialVworkb	-50
-c+=Q0|tmaterialVworks	-63		-58
-c+=Q0|tpart	-91	-51	-76
-c+=Q0|tsurface			21
-c+=Q0|tsurfaceVworkb	-13
-c+=Q0|tsurfaceVworks			39
-c+=Q0|w	-13	31
-c+=Qcount|M.	-18	-57
-c+=Qcount|PREP		31	30
-c+=Qlength|#		-37
-c+=Qlength|CONJ	-46		-24
-c+=Qlength|M,		-26	-41
-c+=Qlength|M-	-17
-c+=Qlength|M.	-23	-56	-21
-c+=Qlength|PREP	-17	-82	-72
-c+=Qlength|PRON	-28
-c+=Qlength|SUB	-18
-c+=Qlength|Vworkb		18
-c+=Qlength|tdefect	-58
-c+=Qlength|tmaterial	15	-61	-36
-c+=Qlength|tpart	-33
-c+=Qlength|tsurface	-26
-c+=Qlength|tsurfaceVotherb	-37
-c+=Qlength|w	-34	-61	-50
-c+=Qother|CONJ			-33
-c+=Qpack|PREP	-22	-88	-53
-c+=Qpercent|M,	-35
-c+=Qpercent|PREP	-24
-c+=Qtime|CONJ			-31
-c+=Qvoltage|PREP	-43
-c+=SUB|#		-19
-c+=SUB|CONJ		-36
-c+=SUB|COP	-20	-22
-c+=SUB|DET	-34	-47	-20
-c+=SUB|M.		-20
-c+=SUB|MOD		-20
-c+=SUB|Nidiom		-25
-c+=SUB|PREP		24	-28
-c+=SUB|PRON	-44	-23	-39
-c+=SUB|Qlength		-12
-c+=SUB|SUB		-62
-c+=SUB|Tbefore		-34
-c+=SUB|TnotBefore		-24
-c+=SUB|Ton		-29
-c+=SUB|Votherp	-18		-23
-c+=SUB|Vothers		-14
-c+=SUB|Vworkb		-13
-c+=SUB|Vworki		-14
-c+=SUB|tmaterial		-35
-c+=SUB|tmaterialVworkb		-20
-c+=SUB|tpart	-19
-c+=SUB|tsurface	-10	-14
-c+=SUB|tsurface's	-21
-c+=SUB|w	-19	-34	-29
-c+=SUB|w's		-19
-c+=SUB|wing		-12
-c+=Tbefore|#		-19
-c+=Tbefore|CONJ		-18
-c+=Tbefore|M.		-28
-c+=Tby|CONJ		-15
-c+=Tby|DET		-16
-c+=Tby|M.		-49
-c+=TnotBefore|CONJ		-33
-c+=TnotBefore|DET		-22
-c+=TnotBefore|M,		-25
-c+=TnotBefore|M.		-43
-c+=TnotBefore|PRON		-14
-c+=TnotBefore|SUB		-27
-c+=Ton-|CONJ			-27
-c+=Ton|#		-46
-c+=Ton|BR		-16
-c+=Ton|CONJ		-51
-c+=Ton|DET		-33
-c+=Ton|M,		-45
-c+=Ton|M.		-61
-c+=Ton|Nclock		-13
-c+=Ton|PREP		-37
-c+=Ton|PRON		-40	-30
-c+=Ton|SUB		-50
-c+=Ton|tarea		-10
-c+=Ton|tmaterial		-10
-c+=Ton|w		-29
-c+=Vbuyb|DET		54
-c+=Vbuyb|M,		-45
-c+=Vhaveb|DET	-21	-44
-c+=Vhaveb|PREP		-38
-c+=Vhaveb|w		-34
-c+=Vhavepp|DET	-16
-c+=Vhavepp|PREP	-15		-45
-c+=Vhavepp|Vworkpp	-28
-c+=Vmeasurebpp|DET	-25
-c+=Vmeasurebp|PREP	-21	-53
-c+=Vmeasurebp|w		39
-c+=Vmeasureb|PREP		-35
-c+=Vmeasureb|SUB		-31
-c+=Vmeasurei|PREP	-25
-c+=Vmeasurei|Qlength	-16
-c+=Vmeasurep|PREP	-44		-36
-c+=Vmeasures|PREP	-25	-19
-c+=Vmeasures|Qlength	-18
-c+=Vmeasures|Ton		13
-c+=Vmoveb|DET		43
-c+=Vmoveb|PREP	17	-58
-c+=Vmoveb|PRON		-59
-c+=Vmoveb|w		-20
-c+=Vmovei|w		-60
-c+=Vmovepp|CONJ	-46
-c+=Vmovepp|DET	-64
-c+=Vmovepp|M,	-35
-c+=Vmovepp|PREP	-34	-54
-c+=Vmovepp|tfixture	45
-c+=Vmovepp|tsurface	-27
-c+=Vmovep|PREP	-18		-54
-c+=Vmovep|w	-22
-c+=Vmoves|PREP		-65
-c+=Vmoves|w		-56
-c+=Vneedb|DET		-62
-c+=Vneedb|PREP		-45
-c+=Vneedb|Q0	-13	-11
-c+=Vneeds|DET		-55
-c+=Vneeds|PREP		-30
-c+=Vneeds|Q0	-18
-c+=Vneeds|TnotBefore		-13
-c+=Vneeds|Vworki		-35
-c+=Votherbpp|DET		-10
-c+=Votherbpp|PRON		-66
-c+=Votherbpp|w		32
-c+=Votherb|DET	-40	-34	-14
-c+=Votherb|M,	-12
-c+=Votherb|M.	-20	36
-c+=Votherb|NEG		-64
-c+=Votherb|OPR		-38
-c+=Votherb|PREP		38	-14
-c+=Votherb|PRON	-10
-c+=Votherb|Q0	-17
-c+=Votherb|Qlength	17	-35
-c+=Votherb|SUB		-63
-c+=Votherb|Ton		-49
-c+=Votherb|Vworkbpp		-47
-c+=Votherb|Vworkpp		-101
-c+=Votherb|w	-17	19
-c+=Votheri|PREP		15
-c+=Votherpp|PREP	-15
-c+=Votherp|CONJ			-18
-c+=Votherp|DET	-26	-38	-64
-c+=Votherp|M,			-26
-c+=Votherp|M.		-32	-28
-c+=Votherp|NEG		-22
-c+=Votherp|PREP	-11	-29	-50
-c+=Votherp|PRON			-32
-c+=Votherp|Q0			25
-c+=Votherp|Qlength			-19
-c+=Votherp|Vworkpp	-24		-46
-c+=Votherp|tdefect	-28
-c+=Votherp|tdefectVotheri	-14
-c+=Votherp|tdefectVworkpp	-23
-c+=Votherp|w	-24		-20
-c+=Vothers|DET		-36
-c+=Vothers|M.		28
-c+=Vothers|PREP	-12
-c+=Vothers|PRON		24
-c+=Vothers|SUB		-41
-c+=Vothers|Vworkpp		-49
-c+=Vothers|w		-31
-c+=Vsayb|DET		37
-c+=Vsayb|OPR		87
-c+=Vsayb|PRON		-48
-c+=Vsayb|trole		66
-c+=Vsayb|w		-28
-c+=Vsayi|Ton		-39
-c+=Vsaypp|DET		14	-27
-c+=Vsaypp|MOD		-31
-c+=Vsaypp|PRON		-53
-c+=Vsaypp|Ton		-41
-c+=Vsays|PRON		-20
-c+=Vseeb|PREP		26
-c+=Vseeb|PRON	-11	-12
-c+=Vusepp|DET	-11
-c+=Vworkbpp|CONJ		-45	20
-c+=Vworkbpp|DET	-33		14
-c+=Vworkbpp|M,			71
-c+=Vworkbpp|M.		41	21
-c+=Vworkbpp|OPR		-40
-c+=Vworkbpp|PREP	-24		16
-c+=Vworkbpp|PRON	-18	62	26
-c+=Vworkbpp|Qlength	-22
-c+=Vworkbpp|SUB		41
-c+=Vworkbpp|w	-12	-17	-55
-c+=Vworkbp|DET		33
-c+=Vworkbp|PREP			67
-c+=Vworkbp|PRON		47
-c+=Vworkb|#		15
-c+=Vworkb|BR		13
-c+=Vworkb|CONJ	-23		-36
-c+=Vworkb|DET	-60	79	26
-c+=Vworkb|M,	-53	-39
-c+=Vworkb|M.	14	45	50
-c+=Vworkb|NEG	-21
-c+=Vworkb|PREP	-33	-33
-c+=Vworkb|PRON			14
-c+=Vworkb|Q0		56
-c+=Vworkb|Qlength	27
-c+=Vworkb|SUB	-56	34
-c+=Vworkb|TnotBefore		-49
-c+=Vworkb|Ton		21
-c+=Vworkb|Vworkb		-55
-c+=Vworkb|tdefect	17
-c+=Vworkb|tsurface	37
-c+=Vworkb|w			43
-c+=Vworkb|wing		-10
-c+=Vworki|CONJ		41
-c+=Vworki|DET		42	24
-c+=Vworki|PREP	-14	-61
-c+=Vworki|PRON		14
-c+=Vworki|SUB		45
-c+=Vworki|Ton		21
-c+=Vworki|w		55
-c+=Vworkpp|BR			-11
-c+=Vworkpp|CONJ	-34	-22
-c+=Vworkpp|DET	-41	-40	24
-c+=Vworkpp|M+			-26
-c+=Vworkpp|M,	-39		15
-c+=Vworkpp|M.	-32	40	27
-c+=Vworkpp|OPR			24
-c+=Vworkpp|PREP	-13	17	29
-c+=Vworkpp|PRON	-32		25
-c+=Vworkpp|Q0	-25	-21
-c+=Vworkpp|Qcount			33
-c+=Vworkpp|Qlength	-13		32
-c+=Vworkpp|SUB	-12	29
-c+=Vworkpp|tarea			-40
-c+=Vworkpp|tdefect	-19
-c+=Vworkpp|tmaterial			19
-c+=Vworkpp|tsurface			55
-c+=Vworkpp|w	-35		10
-c+=Vworkp|DET			-46
-c+=Vworkp|PREP		-39
-c+=Vworkp|Qlength			-35
-c+=Vworks|CONJ	-22
-c+=Vworks|PREP	-45	24
-c+=Vworks|PRON		22
-c+=Vworks|w	-25
-c+=tarea's|Vworkpp			27
-c+=tarea|CONJ	-16	29	-15
-c+=tarea|COP	-40		-21
-c+=tarea|DET	18		-43
-c+=tarea|M,	60	62	39
-c+=tarea|M.	19		-26
-c+=tarea|NEG	42
-c+=tarea|PREP	10	33
-c+=tarea|PRON	77		51
-c+=tarea|Q0			-22
-c+=tarea|Ton		-31
-c+=tarea|tfixture	45	26
-c+=tarea|tmaterial		16	-22
-c+=tarea|tmaterial's			63
-c+=tarea|tmaterialVworkb	25
-c+=tarea|tpart	-19		63
-c+=tarea|tsurface			21
-c+=tarea|w	-42	-43
-c+=tarea|w's			12
-c+=tdefectVotherb|CONJ	-26
-c+=tdefectVotherb|PREP	-30
-c+=tdefectVotherb|w	-27
-c+=tdefectVotheri|DET	-13	-49
-c+=tdefectVotheri|M,	-31
-c+=tdefectVotheri|M.	-22
-c+=tdefectVotheri|PREP	-49
-c+=tdefectVotheri|Q0	-16
-c+=tdefectVotherpp|CONJ	-11
-c+=tdefectVotherpp|DET	-10
-c+=tdefectVotherpp|M,	-25	-51
-c+=tdefectVotherpp|PREP	-28
-c+=tdefectVotherpp|w	-28
-c+=tdefectVotherp|PREP	-23
-c+=tdefectVothers|DET	-16
-c+=tdefectVothers|M,	-23
-c+=tdefectVothers|Votherb	-32
-c+=tdefectVworkbpp|PREP	-30
-c+=tdefectVworkpp|CONJ	-17		47
-c+=tdefectVworkpp|DET	-25		-13
-c+=tdefectVworkpp|M,	-26
-c+=tdefectVworkpp|M.	-14
-c+=tdefectVworkpp|PREP	-38
-c+=tdefectVworkpp|w	-18
-c+=tdefectVworkp|M,	-25
-c+=tdefectVworkp|PREP	-32		-48
-c+=tdefectVworks|M.	-18
-c+=tdefectVworks|PREP	-17
-c+=tdefect|BR	-14
-c+=tdefect|CONJ	-43	-52	50
-c+=tdefect|M,	-79	-68	-94
-c+=tdefect|M.	-48
-c+=tdefect|M;	28
-c+=tdefect|PREP	-31	-18	22
-c+=tdefect|Qlength	-50
-c+=tdefect|SUB	-56	-18
-c+=tdefect|Votherb	-13
-c+=tdefect|Vworkb	-17
-c+=tdefect|w	23
-c+=tfinish|CONJ	15
-c+=tfinish|COP			10
-c+=tfinish|M,	-36
-c+=tfinish|PREP		48
-c+=tfinish|w	-18
-c+=tfixture's|PREP			60
-c+=tfixture's|Vworkbpp			27
-c+=tfixture's|Vworkpp			42
-c+=tfixture's|tdefect	-41
-c+=tfixture|CONJ	-53	60	45
-c+=tfixture|COP	18	14	12
-c+=tfixture|HAVE		39
-c+=tfixture|M,	16
-c+=tfixture|M.	-53	13
-c+=tfixture|MOD	27
-c+=tfixture|NEG	-20
-c+=tfixture|PREP		54
-c+=tfixture|PRON	18	45
-c+=tfixture|Q0	-20
-c+=tfixture|Qlength	-25
-c+=tfixture|SUB	42	55
-c+=tfixture|Vmeasurepp	-42
-c+=tfixture|Vmoves		-44
-c+=tfixture|Vneeds	45
-c+=tfixture|Votherp	16
-c+=tfixture|Vworkpp	54		49
-c+=tfixture|tdefect	99
-c+=tfixture|tdefectVotheri	22
-c+=tfixture|tdefectVothers	66
-c+=tfixture|tdefectVworks	28
-c+=tfixture|tfixture	59
-c+=tfixture|tmaterialVworkb			31
-c+=tfixture|tpart		42
-c+=tfixture|tsurface	-11		-52
-c+=tfixture|w	43	-13	17
-c+=tmaterial's|DET			32
-c+=tmaterial's|MOD		45
-c+=tmaterial's|PREP			28
-c+=tmaterial's|Vworkpp			59
-c+=tmaterialVworkb|CONJ	-37	16	-47
-c+=tmaterialVworkb|COP	50		43
-c+=tmaterialVworkb|DET	-58	35
-c+=tmaterialVworkb|M,	-40	35	29
-c+=tmaterialVworkb|M.		12	-29
-c+=tmaterialVworkb|NEG	-34
-c+=tmaterialVworkb|PREP		91	30
-c+=tmaterialVworkb|PRON	-13	31
-c+=tmaterialVworkb|Qlength	14	53
-c+=tmaterialVworkb|SUB		16
-c+=tmaterialVworkb|Ton		40
-c+=tmaterialVworkb|tdefect	35
-c+=tmaterialVworkb|w	23		12
-c+=tmaterialVworki|PREP	35
-c+=tmaterialVworks|CONJ	-37
-c+=tmaterialVworks|COP	26
-c+=tmaterialVworks|M,			-10
-c+=tmaterialVworks|PREP			69
-c+=tmaterial|#	24	20
-c+=tmaterial|CONJ	15	25	-22
-c+=tmaterial|COP	11	-16	39
-c+=tmaterial|DET		-53	-36
-c+=tmaterial|HAVE	39
-c+=tmaterial|M,	-48	17
-c+=tmaterial|M.	-31		20
-c+=tmaterial|PREP	18	44	38
-c+=tmaterial|PRON	17	14	-33
-c+=tmaterial|SUB	-32	29
-c+=tmaterial|Ton		-18
-c+=tmaterial|Vmeasurep	64
-c+=tmaterial|Vmoves		31
-c+=tmaterial|Vneedb		13
-c+=tmaterial|Vneeds		-86
-c+=tmaterial|Votherp	34
-c+=tmaterial|Vworkb		59
-c+=tmaterial|Vworkbpp			71
-c+=tmaterial|Vworkpp	-12	53	17
-c+=tmaterial|Vworks	-11
-c+=tmaterial|tdefect	-24
-c+=tmaterial|tdefectVotheri	30
-c+=tmaterial|tdefectVothers	40
-c+=tmaterial|tdefectVworkpp	32
-c+=tmaterial|tmaterial	-20		18
-c+=tmaterial|tsurface	54		47
-c+=tmaterial|w	22		-36
-c+=tpart's|PREP			51
-c+=tpart's|Votherp	41
-c+=tpart's|Vworkpp	43		43
-c+=tpart's|tdefect	39
-c+=tpart's|tdefectVotheri	28
-c+=tpart's|tdefectVworkpp	41
-c+=tpartVworkb|CONJ	18
-c+=tpartVworkb|DET	-42	76
-c+=tpartVworkb|M,	-44
-c+=tpartVworkb|M.	14
-c+=tpartVworkb|PREP	18	66	27
-c+=tpartVworkb|PRON	42	-37
-c+=tpartVworkb|tmaterial	37
-c+=tpartVworkb|tsurfaceVworkb	11
-c+=tpartVworkb|w	16
-c+=tpartVworks|M,			18
-c+=tpartVworks|Qlength	-59
-c+=tpartVworks|w	70
-c+=tpart|#		-39
-c+=tpart|CONJ	18	-16	24
-c+=tpart|COP	19	-21	11
-c+=tpart|DET	-18	33
-c+=tpart|M,	-26	82	11
-c+=tpart|M.	26	71	-30
-c+=tpart|NEG	-25
-c+=tpart|PREP	68	23	36
-c+=tpart|PRON	18	29	33
-c+=tpart|SUB	16	-14
-c+=tpart|Vmeasures	-46
-c+=tpart|Votherp	14
-c+=tpart|Vworkb	27
-c+=tpart|Vworkbpp			34
-c+=tpart|Vworkpp	33		23
-c+=tpart|Vworks	-10
-c+=tpart|tarea	45
-c+=tpart|tdefect	96
-c+=tpart|tdefectVotheri	38
-c+=tpart|tdefectVothers	35
-c+=tpart|tmaterial	45
-c+=tpart|tmaterialVworkb	29
-c+=tpart|tpart	-35
-c+=tpart|w	14	71
-c+=trole's|MOD		-58
-c+=trole's|Votheri		-58
-c+=trole's|Vworki		-77
-c+=trole|DET		-62
-c+=trole|HAVE		-41
-c+=trole|M.		49	69
-c+=trole|MOD		-11
-c+=trole|SUB		40
-c+=trole|Vneeds	-28	17
-c+=trole|Vothers		-85
-c+=trole|Vsays		-55
-c+=trole|Vworks		-73
-c+=trole|w		-12
-c+=tsurface's|Votherp	23
-c+=tsurface's|Vworkpp			60
-c+=tsurface's|tdefect	58
-c+=tsurfaceVworkb|CONJ	11
-c+=tsurfaceVworkb|COP	-50		50
-c+=tsurfaceVworkb|M,	12
-c+=tsurfaceVworkb|M.		-25
-c+=tsurfaceVworkb|PREP	43		-11
-c+=tsurfaceVworkb|PRON	-55	-17
-c+=tsurfaceVworkb|Ton		55
-c+=tsurfaceVworkb|w	22		33
-c+=tsurface|CONJ	39	-14	25
-c+=tsurface|DET			-18
-c+=tsurface|M,	-35	14	-12
-c+=tsurface|M.	19	40	-35
-c+=tsurface|Nlabel	72
-c+=tsurface|PREP	31		31
-c+=tsurface|PRON	33
-c+=tsurface|Qlength	16
-c+=tsurface|SUB		53
-c+=tsurface|Ton		84
-c+=tsurface|Votherp	-44		27
-c+=tsurface|Vworkb	33
-c+=tsurface|Vworkpp			42
-c+=tsurface|tdefectVworkpp	-16
-c+=tsurface|tmaterial	28
-c+=tsurface|tmaterialVworkb	-11
-c+=tsurface|tsurface	61
-c+=tsurface|w	-21		-15
-c+=ttoolVworkb|PRON		42
-c+=ttool|CONJ	-49		-75
-c+=ttool|M,	-37		-72
-c+=ttool|PREP	-37	19
-c+=ttool|PRON	-28
-c+=twork|PREP			-14
-c+=w's|MOD		-48
-c+=w's|PREP		-50
-c+=w's|Votheri		-40
-c+=w's|Votherp	-36
-c+=w's|Vworki		-42
-c+=w's|Vworkpp			27
-c+=w's|tdefect	30
-c+=w's|w	-50
-c+=wed|PREP	-30	-43
-c+=wing|M.		-64
-c+=wing|PREP	-46
-c+=wing|PRON		20
-c+=wing|w	-57	-15
-c+=wly|Q0	-12
-c+=wly|Qlength	-13
-c+=wly|Votherp			-40
-c+=w|#	-39	10	-33
-c+=w|BR	-20		-44
-c+=w|CONJ	-23		11
-c+=w|COP	16	-76	17
-c+=w|DET	-18	-34	-39
-c+=w|HAVE		-24
-c+=w|M+	-28		-52
-c+=w|M,	-12
-c+=w|M-	-55
-c+=w|M.	-52	-51	-29
-c+=w|M;	-14
-c+=w|MOD	-38
-c+=w|NEG	46	50
-c+=w|Nidiom	20	-39	28
-c+=w|OPR	-40	73	-70
-c+=w|PREP		-14	-25
-c+=w|PRON	-55	17	-79
-c+=w|Q0	14	-13
-c+=w|Qlength	-21	-57
-c+=w|Qvoltage	13
-c+=w|SUB	-12	24	15
-c+=w|Tby		-50
-c+=w|Ton		-32
-c+=w|Vbuyb		-34
-c+=w|Vhaveb		-42
-c+=w|Vmeasurep	52
-c+=w|Vmeasurepp		-18
-c+=w|Vmeasures		-70
-c+=w|Vmovepp	19
-c+=w|Vmoves		28
-c+=w|Vneeds		-37
-c+=w|Votherb	-51	-30
-c+=w|Votherp			-88
-c+=w|Votherpp	-34
-c+=w|Vsayb		-54
-c+=w|Vsays	-38
-c+=w|Vseeb	-21
-c+=w|Vworkb		-18	23
-c+=w|Vworkpp	-78	-17	18
-c+=w|Vworks		-49
-c+=w|tarea			-36
-c+=w|tdefect	-66
-c+=w|tdefectVotheri	23
-c+=w|tdefectVotherpp	44
-c+=w|tdefectVworkpp	-20
-c+=w|tfinish	-22
-c+=w|tfixture	-22	-10
-c+=w|tmaterial	13	13	-32
-c+=w|tmaterial's	33
-c+=w|tmaterialVworkb	40	46	-12
-c+=w|tmaterialVworks	-10
-c+=w|tpart	-19		-35
-c+=w|tpartVworkb	-17
-c+=w|trole		57
-c+=w|tsurface	-14		-36
-c+=w|tsurfaceVworkb	-40	40	10
-c+=w|w	-79		-25
-c+=w|w's	-29
-c-=#|DET	-21		-26
-c-=#|PRON			-19
-c-=#|Q0	-30
-c-=#|Vworkpp			77
-c-=#|tarea	55		-22
-c-=#|tarea's			52
-c-=#|tdefect	24
-c-=#|tfixture	45		30
-c-=#|tfixture's			43
-c-=#|tmaterial	65		-15
-c-=#|tmaterial's			44
-c-=#|tpart			33
-c-=#|tpart's			32
-c-=#|tsurface	-23		66
-c-=#|tsurface's			-20
-c-=#|twork			49
-c-=#|w	-65
-c-=CONJ|CONJ		-30
-c-=CONJ|DET	-63	-59	-63
-c-=CONJ|HAVE	-12	-26	-41
-c-=CONJ|MOD		-39
-c-=CONJ|NEG		-55
-c-=CONJ|PREP	-16	21	-14
-c-=CONJ|PRON	-42	-78	-53
-c-=CONJ|Q0		-17
-c-=CONJ|Qlength	-11
-c-=CONJ|Qpack		-46
-c-=CONJ|SUB	-32	-73	-18
-c-=CONJ|Ton		-21
-c-=CONJ|Vhaveb		-24
-c-=CONJ|Vmoveb		29
-c-=CONJ|Vsayb		-18
-c-=CONJ|Vseeb		-25
-c-=CONJ|Vworkb		23
-c-=CONJ|Vworkbpp	-15		20
-c-=CONJ|Vworki			-69
-c-=CONJ|Vworkpp	-34	35	-32
-c-=CONJ|tarea			26
-c-=CONJ|tdefect	-15
-c-=CONJ|tmaterial		28
-c-=CONJ|tmaterialVworkb		57	44
-c-=CONJ|trole		-55
-c-=CONJ|tsurface	-22
-c-=CONJ|w	24	24	33
-c-=CONJ|w's		-66
-c-=COP|DET	-12		-54
-c-=COP|PREP	-16	-23	-58
-c-=COP|Q0	-24
-c-=COP|Qlength	-30
-c-=COP|Ton		-14
-c-=COP|Vmeasurei	-16
-c-=COP|Votherp			-27
-c-=COP|Vworkb	-24	-51	-39
-c-=COP|Vworkbpp			31
-c-=COP|Vworki		31
-c-=COP|Vworkpp	-25	-56	42
-c-=COP|tdefect	-37	-50
-c-=COP|tdefectVotheri	-15
-c-=COP|tdefectVotherpp	-15
-c-=COP|tdefectVworkpp	-19		25
-c-=COP|tfinish	28
-c-=COP|w	-43	-34
-c-=DET|DET	-13	-13	-50
-c-=DET|MOD		-15
-c-=DET|Nidiom	-52	-58
-c-=DET|PREP	-11	13	-37
-c-=DET|Q0	-79	37	-150
-c-=DET|Qlength	-56	-17	-30
-c-=DET|Vmovepp	24	25	66
-c-=DET|Votherb	30	57
-c-=DET|Vseeb		26
-c-=DET|Vworkb		33	24
-c-=DET|Vworkbpp			48
-c-=DET|Vworkpp	25		41
-c-=DET|Vworks		49
-c-=DET|tarea	37	47
-c-=DET|tarea's			-13
-c-=DET|tdefect	-45	10	45
-c-=DET|tdefectVotherpp	-23
-c-=DET|tdefectVworkbpp	-13
-c-=DET|tfinish	29	24	18
-c-=DET|tfixture	-30	28	14
-c-=DET|tfixture's			44
-c-=DET|tmaterial's	18	-65
-c-=DET|tmaterialVworkb	20	-37
-c-=DET|tmaterialVworki	43	53
-c-=DET|tmaterialVworks	-38		-31
-c-=DET|tpart	-61		-27
-c-=DET|tpart's	-21		41
-c-=DET|tpartVworkb	-27	10	15
-c-=DET|tpartVworks			47
-c-=DET|trole		-11	25
-c-=DET|trole's		-14
-c-=DET|tsurface	30	15	-20
-c-=DET|tsurface's	-20		55
-c-=DET|tsurfaceVotherb	-30
-c-=DET|tsurfaceVworkb			-48
-c-=DET|tsurfaceVworki	43
-c-=DET|tsurfaceVworks	-34		-12
-c-=DET|ttool			-31
-c-=DET|twork			27
-c-=DET|w		60	53
-c-=DET|w's			22
-c-=DET|wing		-63
-c-=HAVE|DET	-17
-c-=HAVE|PREP		-40
-c-=HAVE|Votherp			-21
-c-=HAVE|Vworkpp			-29
-c-=HAVE|tdefect	-16
-c-=M#|Nlabel	41
-c-=M&|Vworkpp			-15
-c-=M+|Vworkpp			40
-c-=M,|CONJ	-25	-36	-17
-c-=M,|COP	-12
-c-=M,|DET	-28	-22	-22
-c-=M,|MOD		-22
-c-=M,|NEG		-41
-c-=M,|Nordinal		33
-c-=M,|PREP	-17	-23
-c-=M,|PRON	-24	-51	-36
-c-=M,|Q0	-88	24	-64
-c-=M,|Qlength	-24
-c-=M,|SUB	-13	26
-c-=M,|Ton		-16
-c-=M,|Vbuyb		38
-c-=M,|Vmeasurebpp	-28
-c-=M,|Vneedb	-26
-c-=M,|Vneeds		-23
-c-=M,|Votherb		17
-c-=M,|Vsayb		50
-c-=M,|Vusepp	-14
-c-=M,|Vworkb	-40	123	-56
-c-=M,|Vworkbpp	-23	21
-c-=M,|Vworkpp	-41		56
-c-=M,|tdefect	-52
-c-=M,|tdefectVworks	-11
-c-=M,|tfixture	57		47
-c-=M,|tmaterial	30		73
-c-=M,|tmaterialVworkb		20
-c-=M,|tpart	16		18
-c-=M,|trole		-53
-c-=M,|tsurface	26		65
-c-=M,|w		-27	-64
-c-=M,|w's	10
-c-=M-|Q0	-37
-c-=M-|Vworkb		64
-c-=M-|Vworkpp	-11		60
-c-=M-|tfixture	44
-c-=M-|w	-19
-c-=M.|DET	-94	-34	-64
-c-=M.|M#	-41
-c-=M.|MOD		-30
-c-=M.|NEG	-30
-c-=M.|PREP	-15	-29
-c-=M.|PRON	-46	-51	-57
-c-=M.|Q0	-74	40	-44
-c-=M.|Qpack	45
-c-=M.|Ton		-17
-c-=M.|Vmoveb		-15
-c-=M.|Votherb		53
-c-=M.|Vsayb		36
-c-=M.|Vseeb		44
-c-=M.|Vworkb		-14
-c-=M.|Vworkbpp	-37		-57
-c-=M.|Vworki		58
-c-=M.|Vworkpp	-40		42
-c-=M.|tarea	-40	-14
-c-=M.|tdefect	-31	-24
-c-=M.|tdefectVotherb	-38
-c-=M.|tfinish	34
-c-=M.|tfixture	96
-c-=M.|tmaterial	83	46	27
-c-=M.|tmaterial's	39		40
-c-=M.|tmaterialVworkb		11	47
-c-=M.|tmaterialVworki	38
-c-=M.|tpart	44	49	27
-c-=M.|tpartVotherb	41
-c-=M.|tpartVworkb	51
-c-=M.|trole	-52	-66
-c-=M.|trole's		-21
-c-=M.|tsurface	86	63	68
-c-=M.|tsurface's	42
-c-=M.|w	20	-21	-13
-c-=M/|w	37		-52
-c-=M:|Q0	-70	-61	-21
-c-=M:|Qlength			-31
-c-=M:|tfixture	49		53
-c-=M:|tmaterial			76
-c-=M:|tpart			31
-c-=M:|tsurface	-15		50
-c-=M:|w	-54		-24
-c-=MOD|PRON		-47
-c-=MOD|Vbuyb		58
-c-=MOD|Vhaveb		-31
-c-=MOD|Vmeasureb		-21
-c-=MOD|Vmeasurebp		15
-c-=MOD|Vmoveb	-17	-42
-c-=MOD|Vneedb		-47
-c-=MOD|Votherb	-38	-63
-c-=MOD|Vsayb		11
-c-=MOD|Vworkb	-36
-c-=MOD|Vworkbp		-31
-c-=MOD|Vworkbpp		55
-c-=MOD|tmaterial		-27
-c-=MOD|tpartVworkb	-38	44
-c-=MOD|ttoolVworkb		48
-c-=MOD|w	-31
-c-=NEG|PREP	-17
-c-=NEG|SUB		-19
-c-=NEG|Vmoveb	-26
-c-=NEG|Votherb	-15
-c-=NEG|Vworkb	-41
-c-=NEG|Vworkbpp		77
-c-=NEG|Vworki		-37
-c-=NEG|Vworkpp		34
-c-=NEG|Vworks		-58
-c-=NEG|tmaterial	-68	17
-c-=NEG|tmaterialVworkb		-28
-c-=NEG|tpart	-43
-c-=NEG|w	-60	-42
-c-=Nidiom|DET	-23
-c-=Nidiom|PREP	43	-26	-25
-c-=Nlabel|M,	-12
-c-=Nlabel|tpart	43
-c-=Nordinal|tsurfaceVworkb		41
-c-=OPR|DET	-13
-c-=OPR|PREP		-31	-41
-c-=OPR|PRON		-18
-c-=OPR|SUB		-26
-c-=OPR|Ton		-24
-c-=OPR|w		20
-c-=PREP|CONJ	-20	-32	-37
-c-=PREP|DET	-41	-26	-54
-c-=PREP|M,	-14	-15
-c-=PREP|NEG	-14
-c-=PREP|Nclock		-38	-48
-c-=PREP|OPR	-28	-46	-37
-c-=PREP|PREP	-33	-60	-16
-c-=PREP|PRON	-36		-46
-c-=PREP|Q0	-76	-80	-27
-c-=PREP|Qlength	-49	-73	-67
-c-=PREP|Qother			-46
-c-=PREP|Qpack	-45	14	45
-c-=PREP|SUB	-35		-35
-c-=PREP|Tbefore		-20
-c-=PREP|Tby		-64
-c-=PREP|TnotBefore		-32
-c-=PREP|Ton		-48	-31
-c-=PREP|Vbuyb		-57
-c-=PREP|Vhaveb		-28
-c-=PREP|Vmeasureb		-12
-c-=PREP|Vmeasurebp		-47
-c-=PREP|Vmoveb		-41
-c-=PREP|Votherb	-37	-12
-c-=PREP|Vseeb		23
-c-=PREP|Vworkb	-65	72
-c-=PREP|Vworkbpp		81
-c-=PREP|tarea	16		15
-c-=PREP|tdefect	-24
-c-=PREP|tfinish	-43	-55
-c-=PREP|tfixture	-35	29
-c-=PREP|tmaterial	-56		-48
-c-=PREP|tmaterialVworkb	-13	37	29
-c-=PREP|tpart	30
-c-=PREP|tpartVworkb	-29
-c-=PREP|tsurface	-25	-25	-81
-c-=PREP|tsurfaceVworkb	-21
-c-=PREP|ttool	-20		-18
-c-=PREP|w			13
-c-=PREP|wing	-14
-c-=PRON|CONJ	-19		-11
-c-=PRON|COP	-18	-19
-c-=PRON|DET	-42	-26	-11
-c-=PRON|HAVE	-13	-25
-c-=PRON|M,	-13
-c-=PRON|MOD	-34	-65
-c-=PRON|NEG	-27	-27
-c-=PRON|PREP	-24	13	-35
-c-=PRON|PRON	-13	-25	-20
-c-=PRON|Q0	-51		-20
-c-=PRON|Qlength	-26
-c-=PRON|SUB	-22	-60
-c-=PRON|Ton		-39
-c-=PRON|Vhaveb		-32
-c-=PRON|Vhavepp	-13		-44
-c-=PRON|Vmeasurebp		12
-c-=PRON|Vmeasurei	-18
-c-=PRON|Vmeasurepp			10
-c-=PRON|Vmeasures		-60
-c-=PRON|Vmovei		11
-c-=PRON|Vmovep			-22
-c-=PRON|Vmoves		-17
-c-=PRON|Vneedb		-13
-c-=PRON|Vneeds		-50
-c-=PRON|Votherb	-23	16	-17
-c-=PRON|Votherp	-25	-39	-62
-c-=PRON|Votherpp	-20
-c-=PRON|Vsayb	-25
-c-=PRON|Vsayi		-16
-c-=PRON|Vsaypp		-62	38
-c-=PRON|Vsays		-33
-c-=PRON|Vseeb	-12	-40
-c-=PRON|Vworkb	-40	-20	18
-c-=PRON|Vworkbpp	-22
-c-=PRON|Vworki	-30
-c-=PRON|Vworkp	-14	-39	-10
-c-=PRON|Vworkpp	-25	-54
-c-=PRON|Vworks	-16	-19
-c-=PRON|tdefect	-66		36
-c-=PRON|tdefectVworkpp	-10
-c-=PRON|tfinish	-33
-c-=PRON|tmaterialVworkb		18
-c-=PRON|tpartVworkb		14
-c-=PRON|w	-80	-85	-99
-c-=PRON|wing		30
-c-=PRON|wly			-34
-c-=Q0|CONJ	-33	-13	-14
-c-=Q0|COP	-10
-c-=Q0|DET	-22		-19
-c-=Q0|M,	-11
-c-=Q0|PREP	-82	-54	-48
-c-=Q0|PRON	-16
-c-=Q0|Qlength	29
-c-=Q0|SUB		-14
-c-=Q0|Ton		-12
-c-=Q0|tarea	59		28
-c-=Q0|tdefectVotherpp	-14
-c-=Q0|tfixture	22	52
-c-=Q0|tmaterial	77	29	60
-c-=Q0|tmaterialVworks	37		11
-c-=Q0|tpart	38
-c-=Q0|tsurface	-11		34
-c-=Q0|tsurfaceVworkb	13
-c-=Q0|w		-89	-69
-c-=Qcount|PREP		-28	-22
-c-=Qlength|CONJ	-30
-c-=Qlength|DET	-13
-c-=Qlength|M,	-28
-c-=Qlength|PREP	-45	-39	-38
-c-=Qlength|PRON	-26
-c-=Qlength|SUB	-17
-c-=Qlength|Vworkb	-26	-42
-c-=Qlength|tdefect	-49
-c-=Qlength|tmaterial	13	30	-14
-c-=Qlength|tpart	-10
-c-=Qlength|tsurfaceVotherb	-50
-c-=Qlength|w	-37		-29
-c-=Qpack|PREP	-28	-37	-21
-c-=SUB|CONJ		-21
-c-=SUB|COP		-13
-c-=SUB|DET	-26	-49
-c-=SUB|MOD		-11
-c-=SUB|Nidiom		-82
-c-=SUB|PREP	-12	-54	-15
-c-=SUB|PRON	-34	-60	-16
-c-=SUB|Qlength	-14	27
-c-=SUB|SUB		-54
-c-=SUB|Tbefore		-48
-c-=SUB|TnotBefore		-53
-c-=SUB|Ton		-26
-c-=SUB|Vneeds		-12
-c-=SUB|Votherp	-10		-15
-c-=SUB|Vworkb		-53
-c-=SUB|Vworki		-20
-c-=SUB|tfixture		50
-c-=SUB|tmaterial		19
-c-=SUB|tmaterialVworkb		-60
-c-=SUB|tsurface	54	31
-c-=SUB|tsurface's	58
-c-=SUB|w	11		-70
-c-=SUB|w's		-31
-c-=SUB|wing		11
-c-=TnotBefore|CONJ		-22
-c-=TnotBefore|SUB		-15
-c-=Ton|CONJ		-19
-c-=Ton|DET	-22		-12
-c-=Ton|M,		-11
-c-=Ton|Nclock		-26
-c-=Ton|PREP		-35
-c-=Ton|PRON	-17	-28	-14
-c-=Ton|SUB		-48
-c-=Ton|w		-82
-c-=Vbuyb|DET		-11
-c-=Vhaveb|DET		-15
-c-=Vhaveb|PREP		-34
-c-=Vhaveb|w		-77
-c-=Vhavepp|DET	-15
-c-=Vhavepp|PREP	-14		-22
-c-=Vmeasurebp|PREP		-20
-c-=Vmeasurebp|w		-57
-c-=Vmeasureb|PREP		-24
-c-=Vmeasureb|SUB		-12
-c-=Vmeasurei|Qlength	-15
-c-=Vmeasurep|PREP	-21
-c-=Vmeasures|PREP	-12	-34
-c-=Vmeasures|Qlength	28
-c-=Vmeasures|Ton		-14
-c-=Vmoveb|DET		-35
-c-=Vmoveb|PREP		12
-c-=Vmoveb|PRON		-17
-c-=Vmoveb|w		-83
-c-=Vmovei|w		-48
-c-=Vmovepp|DET	-23
-c-=Vmovepp|PREP	-16	-18
-c-=Vmovepp|tsurface	-34
-c-=Vmovep|PREP			-18
-c-=Vmovep|w	-18
-c-=Vmoves|PREP		-32
-c-=Vmoves|w		-54
-c-=Vneedb|DET		-48
-c-=Vneedb|PREP		-39
-c-=Vneedb|Q0	-25	-51
-c-=Vneeds|DET		-20
-c-=Vneeds|PREP		-48
-c-=Vneeds|Q0	-13
-c-=Vneeds|TnotBefore		-18
-c-=Vneeds|Vworki		10
-c-=Votherbpp|DET		-23
-c-=Votherbpp|PRON		-11
-c-=Votherb|DET	-27	-62	-14
-c-=Votherb|NEG		27
-c-=Votherb|OPR		-24
-c-=Votherb|PREP	-23	-71	-11
-c-=Votherb|PRON	-12
-c-=Votherb|Q0	-24	-84
-c-=Votherb|Qlength	-28	22
-c-=Votherb|Ton		-11
-c-=Votherb|Vworkbpp		54
-c-=Votherb|Vworkpp		66
-c-=Votherb|tmaterial		-11
-c-=Votherb|w		-74
-c-=Votheri|DET		-25
-c-=Votheri|PREP		-29
-c-=Votherpp|DET			-21
-c-=Votherpp|PREP	-14		-16
-c-=Votherp|DET	-22	-16	-52
-c-=Votherp|NEG		-19
-c-=Votherp|PREP		-21	-41
-c-=Votherp|PRON			-17
-c-=Votherp|Q0	-24
-c-=Votherp|Qlength	-12
-c-=Votherp|Vworki	-21
-c-=Votherp|Vworkpp	-40
-c-=Votherp|tdefect	17
-c-=Votherp|tdefectVotheri	-12
-c-=Votherp|tdefectVworkpp	-22
-c-=Votherp|w	-66
-c-=Vothers|DET		-18
-c-=Vothers|PRON		-11
-c-=Vothers|SUB		-18
-c-=Vsayb|DET	-11	-73
-c-=Vsayb|OPR		-48
-c-=Vsayb|PRON		-19
-c-=Vsayb|trole		52
-c-=Vsayb|w		16
-c-=Vsaypp|DET		-18	-11
-c-=Vsaypp|MOD		-18
-c-=Vsaypp|PREP		-19
-c-=Vsaypp|PRON		-20
-c-=Vsaypp|Ton		-13
-c-=Vsays|DET	-20
-c-=Vsays|PRON		-14
-c-=Vsays|Q0	-17
-c-=Vseeb|DET		-19
-c-=Vseeb|PREP		-63
-c-=Vseeb|PRON		-11
-c-=Vseeb|SUB		45
-c-=Vworkbpp|CONJ			-20
-c-=Vworkbpp|DET	-14	-25
-c-=Vworkbpp|M,			-12
-c-=Vworkbpp|OPR		-20
-c-=Vworkbpp|PREP	-11	20	-38
-c-=Vworkbpp|PRON	-13	-20	-18
-c-=Vworkbpp|SUB		-16
-c-=Vworkbpp|w	-21
-c-=Vworkbp|DET		-18
-c-=Vworkb|CONJ	-19	-12	-13
-c-=Vworkb|DET	-31		-42
-c-=Vworkb|M,		-17
-c-=Vworkb|OPR		-28
-c-=Vworkb|PREP	-39	-67	-46
-c-=Vworkb|PRON	-29	-50	-20
-c-=Vworkb|Q0	20	-51
-c-=Vworkb|Qlength		-34
-c-=Vworkb|SUB	-15	-62
-c-=Vworkb|TnotBefore		-10
-c-=Vworkb|Ton		-37
-c-=Vworkb|Vworkb		53
-c-=Vworkb|tdefect	-16
-c-=Vworkb|tmaterial		54
-c-=Vworkb|tsurface	-31
-c-=Vworkb|w	34
-c-=Vworkb|wing		-51
-c-=Vworki|PREP	-17	-23
-c-=Vworki|PRON		-23
-c-=Vworki|SUB		-30
-c-=Vworki|Ton		-22
-c-=Vworkpp|CONJ	-25	-11	-46
-c-=Vworkpp|DET	-36	-16	-58
-c-=Vworkpp|M+			-18
-c-=Vworkpp|M,	-27	-11	-34
-c-=Vworkpp|OPR	-18		-36
-c-=Vworkpp|PREP	-49		-31
-c-=Vworkpp|PRON	-37		-59
-c-=Vworkpp|Q0	-53
-c-=Vworkpp|Qlength	-20		-32
-c-=Vworkpp|SUB	-11	-35	-32
-c-=Vworkpp|tarea			-11
-c-=Vworkpp|tdefect	22
-c-=Vworkpp|tmaterial	-19		55
-c-=Vworkpp|tsurface			51
-c-=Vworkpp|w	-71	-58	-98
-c-=Vworkp|PREP		-12
-c-=Vworkp|Qlength			-25
-c-=Vworks|DET		-17
-c-=Vworks|PREP		-33	-14
-c-=Vworks|PRON		-22
-c-=Vworks|SUB		-25
-c-=Vworks|Ton		-20
-c-=Vworks|w	-23
-c-=tarea's|Vworkpp			44
-c-=tarea|CONJ			-24
-c-=tarea|COP	-24		-37
-c-=tarea|DET	-53		-62
-c-=tarea|M,	-15		-23
-c-=tarea|NEG	-16
-c-=tarea|PREP	-26	-31	-24
-c-=tarea|PRON	-38		-32
-c-=tarea|SUB		-12
-c-=tarea|Ton		-13
-c-=tarea|tdefect	-33
-c-=tarea|tfixture	63	22	35
-c-=tarea|tmaterial	57	82	74
-c-=tarea|tmaterial's			31
-c-=tarea|tmaterialVworkb	65
-c-=tarea|tpart	108		44
-c-=tarea|tsurface	64		61
-c-=tarea|w	11	-42
-c-=tdefectVotherb|PREP	-48
-c-=tdefectVotherb|w	-27
-c-=tdefectVotheri|DET	-10
-c-=tdefectVotheri|M,	-10
-c-=tdefectVotheri|PREP	-41
-c-=tdefectVotheri|Q0	-41
-c-=tdefectVotheri|w	-13
-c-=tdefectVotherpp|M,	-21	-12
-c-=tdefectVotherpp|PREP	-13
-c-=tdefectVotherpp|Qlength	-15
-c-=tdefectVothers|M,	-11
-c-=tdefectVothers|PREP	-27
-c-=tdefectVworkbpp|PREP	-11
-c-=tdefectVworkpp|DET	-20		-12
-c-=tdefectVworkpp|M,	-15
-c-=tdefectVworkpp|PREP	-33		-16
-c-=tdefectVworkpp|w	-48
-c-=tdefectVworkp|PREP	-12		-18
-c-=tdefect|CONJ	-21
-c-=tdefect|DET	-32
-c-=tdefect|M,	-41		-18
-c-=tdefect|PREP	-15	-29	-11
-c-=tdefect|PRON	-31	-13	-16
-c-=tdefect|Qlength	-43
-c-=tdefect|SUB	-24	-17
-c-=tdefect|Vworkb	-52
-c-=tdefect|w	-19
-c-=tfinish|CONJ	-13
-c-=tfinish|COP			-10
-c-=tfinish|PREP	-18	46	-11
-c-=tfixture's|PREP			-27
-c-=tfixture's|Vworkbpp			33
-c-=tfixture's|Vworkpp			25
-c-=tfixture's|tdefect	-26
-c-=tfixture|CONJ	-16		-17
-c-=tfixture|COP	-38	-31	-40
-c-=tfixture|DET	-15
-c-=tfixture|HAVE	-19	-14
-c-=tfixture|M,	-13
-c-=tfixture|MOD	-24
-c-=tfixture|NEG	-37
-c-=tfixture|PREP	-97	-53	-53
-c-=tfixture|PRON	-43	-18	-18
-c-=tfixture|Q0	33
-c-=tfixture|Qlength	-40
-c-=tfixture|SUB		-25
-c-=tfixture|Vmeasurep	-18
-c-=tfixture|Vmeasurepp	-19
-c-=tfixture|Vmoves		-17
-c-=tfixture|Vneeds	-25
-c-=tfixture|Votherp	-19
-c-=tfixture|Vworkpp	-18		-38
-c-=tfixture|tdefect	-76
-c-=tfixture|tdefectVotheri	-20
-c-=tfixture|tdefectVothers	-26
-c-=tfixture|tdefectVworks	-13
-c-=tfixture|tfixture	81
-c-=tfixture|tmaterialVworkb			42
-c-=tfixture|tpart	39	52
-c-=tfixture|tsurface	-17		44
-c-=tfixture|w	26	16	-19
-c-=tmaterial's|DET			-14
-c-=tmaterial's|MOD		-14
-c-=tmaterial's|PREP			-43
-c-=tmaterial's|Qlength	-16
-c-=tmaterial's|Vworkpp			70
-c-=tmaterial's|tdefectVworkpp	-18
-c-=tmaterialVworkb|CONJ		-12
-c-=tmaterialVworkb|COP	-10		-11
-c-=tmaterialVworkb|DET	-16	-28	-20
-c-=tmaterialVworkb|NEG	-11
-c-=tmaterialVworkb|PREP	-10
-c-=tmaterialVworkb|PRON	-28	-25	-13
-c-=tmaterialVworkb|Qlength		26
-c-=tmaterialVworkb|SUB		-33
-c-=tmaterialVworkb|Ton		-27
-c-=tmaterialVworkb|tdefect	32
-c-=tmaterialVworkb|w	36	28	11
-c-=tmaterialVworki|PREP	-44		23
-c-=tmaterialVworks|PREP			-12
-c-=tmaterial|CONJ	-14	-30	-23
-c-=tmaterial|COP	-35	-19	-44
-c-=tmaterial|DET	-31	-14
-c-=tmaterial|HAVE	-23
-c-=tmaterial|M,	-22		-11
-c-=tmaterial|MOD	-19	-17
-c-=tmaterial|PREP	-57	-69	-72
-c-=tmaterial|PRON	-43	-31	-29
-c-=tmaterial|Qlength	25
-c-=tmaterial|SUB	-14	-49
-c-=tmaterial|Ton		-23
-c-=tmaterial|Vhavepp	-37
-c-=tmaterial|Vmeasurep	-16
-c-=tmaterial|Vmoves		-33
-c-=tmaterial|Vneeds		-16
-c-=tmaterial|Votherb	-30	20
-c-=tmaterial|Votherp	-21
-c-=tmaterial|Vworkb		67
-c-=tmaterial|Vworkbpp			62
-c-=tmaterial|Vworkpp	-13		52
-c-=tmaterial|Vworks	28
-c-=tmaterial|tdefectVotheri	-16
-c-=tmaterial|tdefectVworkpp	-19
-c-=tmaterial|tmaterial	55		70
-c-=tmaterial|tsurface	71		52
-c-=tmaterial|w	12	-10
-c-=tpart's|PREP			-15
-c-=tpart's|Votherp	-14
-c-=tpart's|Vworkpp	-30		18
-c-=tpart's|tdefect	-26
-c-=tpart's|tdefectVworkpp	-18
-c-=tpartVworkb|PREP	-37	-29	-14
-c-=tpartVworkb|PRON	-11	-10
-c-=tpartVworkb|SUB		-11
-c-=tpartVworkb|tmaterial	58
-c-=tpartVworkb|tsurfaceVworkb	34
-c-=tpartVworkb|w	-10
-c-=tpartVworks|Qlength	-23
-c-=tpartVworks|w	-15
-c-=tpart|CONJ	-17		-11
-c-=tpart|COP	-39	-19	-38
-c-=tpart|DET	-23
-c-=tpart|M,	-14		-11
-c-=tpart|MOD	-27
-c-=tpart|NEG	-19
-c-=tpart|PREP		-44	-60
-c-=tpart|PRON	-31	-27	-25
-c-=tpart|SUB	-19	27
-c-=tpart|Ton		-22
-c-=tpart|Vmeasures	-12
-c-=tpart|Votherp	-33
-c-=tpart|Vworkb	46
-c-=tpart|Vworkbpp			39
-c-=tpart|Vworkpp	-12		48
-c-=tpart|Vworks	-25
-c-=tpart|tdefect	-69
-c-=tpart|tdefectVotheri	-28
-c-=tpart|tdefectVotherpp	-18
-c-=tpart|tdefectVothers	-32
-c-=tpart|tmaterial	20
-c-=tpart|tmaterialVworkb	47
-c-=tpart|tpart	74
-c-=tpart|tsurface	-14
-c-=tpart|w			-27
-c-=trole's|MOD		-10
-c-=trole's|Votheri		40
-c-=trole's|w		-14
-c-=trole|COP		-17
-c-=trole|HAVE		-13
-c-=trole|MOD		-59
-c-=trole|PREP		-69	-11
-c-=trole|PRON		-17
-c-=trole|Ton		-26
-c-=trole|Vneeds	-23	-35
-c-=trole|Votherb		-58
-c-=trole|Vsays		-32
-c-=trole|Vworkb		-24
-c-=trole|w		42
-c-=tsurface's|PREP	-15		-20
-c-=tsurface's|Votherp	-10
-c-=tsurface's|Vworkpp			48
-c-=tsurface's|tdefect	-20
-c-=tsurfaceVotherb|PREP	28
-c-=tsurfaceVworkb|PREP	-15	-11
-c-=tsurfaceVworkb|PRON	-11	-13
-c-=tsurfaceVworkb|SUB		-21
-c-=tsurfaceVworkb|Ton		-17
-c-=tsurface|CONJ	-17	-14	-19
-c-=tsurface|COP	-26		-36
-c-=tsurface|DET	-31		-21
-c-=tsurface|M,	-13	-11
-c-=tsurface|Nlabel	62
-c-=tsurface|PREP			-16
-c-=tsurface|PRON	-34		-18
-c-=tsurface|Qlength	-48
-c-=tsurface|SUB	-22	-21
-c-=tsurface|Ton		-19
-c-=tsurface|Votherp	-20		-38
-c-=tsurface|Vworkb	-47
-c-=tsurface|Vworkpp			53
-c-=tsurface|tdefect	-49
-c-=tsurface|tmaterial	49		64
-c-=tsurface|tmaterialVworkb	54
-c-=tsurface|w	36	23	-14
-c-=ttool|DET	-15
-c-=ttool|PREP		-24
-c-=twork|PREP			-16
-c-=w's|MOD		-24
-c-=w's|PREP		-16	-23
-c-=w's|Votheri		13
-c-=w's|Vworki		54
-c-=w's|Vworkpp			-28
-c-=w's|tdefect	-27
-c-=w's|w	-33
-c-=wed|PREP	-14	-14
-c-=wing|DET	-11
-c-=wing|PREP		-20
-c-=wing|PRON		-13
-c-=wing|w	-12	-57
-c-=wly|Q0	-13
-c-=wly|Qlength	-11
-c-=wly|Votherp			-23
-c-=w|CONJ		-58	-26
-c-=w|COP	-30	-42	-25
-c-=w|DET	-69	-42	-67
-c-=w|HAVE		-29
-c-=w|M+			-25
-c-=w|M,	-36	-30	-23
-c-=w|M-	-31
-c-=w|M.	-27
-c-=w|M/	-37
-c-=w|MOD	-17	-38
-c-=w|NEG	-24	-33
-c-=w|Nidiom	-56	-90	-80
-c-=w|Nlabel			39
-c-=w|OPR	-35	-27	-39
-c-=w|PREP	-22	-86	-65
-c-=w|PRON	-64	-56	-58
-c-=w|Q0	79	29	38
-c-=w|Qlength	19	-29	-50
-c-=w|Qvoltage	19
-c-=w|SUB	-29	-29
-c-=w|Tby		-21
-c-=w|Ton		-57
-c-=w|Vbuyb		47
-c-=w|Vhaveb		-22
-c-=w|Vmeasurep	-13
-c-=w|Vmeasurepp		-41
-c-=w|Vmeasures		-51
-c-=w|Vmovepp	11
-c-=w|Vmoves		-39
-c-=w|Vneeds		-35
-c-=w|Votherb	-30
-c-=w|Votherp	-19		-25
-c-=w|Votherpp	-15
-c-=w|Vothers		-61
-c-=w|Vsayb		17
-c-=w|Vseeb	-16	37
-c-=w|Vworkb	35	-11	27
-c-=w|Vworkpp	18	72
-c-=w|Vworks		50
-c-=w|tarea	-11
-c-=w|tdefect	-72
-c-=w|tdefectVotheri	-18
-c-=w|tdefectVotherpp	-12
-c-=w|tdefectVothers	-17
-c-=w|tdefectVworkp	-26
-c-=w|tfinish	-30
-c-=w|tfixture		36	25
-c-=w|tmaterial		18	15
-c-=w|tmaterial's	23		28
-c-=w|tmaterialVworkb	32	65	-15
-c-=w|tmaterialVworks	-26		19
-c-=w|tpart	58	46	33
-c-=w|tpartVworkb	20
-c-=w|trole		77
-c-=w|tsurface	15	74	-20
-c-=w|tsurfaceVworkb	-17	88
-c-=w|w	-86
-c-=w|w's	-21	-52	-18
-c=CONJ	-50	-72	-79
-c=COP	-63	-95	-83
-c=DET	-67	-66	-89
-c=HAVE	-68	-94	-82
-c=M#	-61
-c=M&		-50	-60
-c=M(		-49
-c=M)		-41
-c=M+	-47	-56	-71
-c=M,	-62	-71	-75
-c=M-	-64	-71	-55
-c=M.	-65	-60
-c=M/	-51		-51
-c=M:	-42	-43	-51
-c=M;	-37
-c=M?		-33
-c=M@	-69		-63
-c=MOD	-88	-88
-c=NEG	-92	-90	-61
-c=Nclock		-68	-48
-c=Nidiom	-106	-28	-58
-c=Nlabel	55	34	47
-c=Nordinal	-50
-c=OPR	-74	-101	-95
-c=PREP	-53	-65	-86
-c=PRON	-69	-74	-92
-c=Q0	-23	-18	-26
-c=Qarea	-34
-c=Qcount	-70	10
-c=Qcurrent	-36
-c=Qlength	-40	-60	-83
-c=Qother			-70
-c=Qpack	33	-31	29
-c=Qpercent	-62
-c=Qpressure	-44		-52
-c=Qtemperature	-41
-c=Qtime	-20	-57	-61
-c=Qweight	-37		-55
-c=SUB	-89	-57	-104
-c=Tbefore		-58
-c=Tby		-71
-c=TnotBefore		-84
-c=Ton		-78	-74
-c=Ton-			-61
-c=Vbuyb		38
-c=Vbuypp		-16	50
-c=Vhaveb	-60	-86	-64
-c=Vhavepp	-67		-59
-c=Vmeasureb	-52
-c=Vmeasurebp	-52	-16
-c=Vmeasurebpp	-64	-17
-c=Vmeasurei	-61		-55
-c=Vmeasurep	-55		-60
-c=Vmeasurepp	-36	-77	19
-c=Vmeasures	-60	-31
-c=Vmoveb	36	-35	34
-c=Vmovei		-29
-c=Vmovep	-59		-79
-c=Vmovepp		-19	21
-c=Vmoves	-44	-42	26
-c=Vneedb	-51	-55
-c=Vneedpp	-24	-45
-c=Vneeds	-53	-91
-c=Votherb	-21
-c=Votherbpp		-26
-c=Votheri	-47	45
-c=Votherp	-64	-101	-86
-c=Votherpp	-55		13
-c=Vothers	-43	-22
-c=Vreturnb	59	77
-c=Vsayb	-59	31
-c=Vsayi		-16
-c=Vsaypp	-26	-24	27
-c=Vsays	-42	-66
-c=Vseeb	-45	29
-c=Vseepp			47
-c=Vsees		33
-c=Vusepp	-17		-44
-c=Vworkb		37	25
-c=Vworkbp	28	23	16
-c=Vworkbpp	-36	35	51
-c=Vworki	-21	60	31
-c=Vworkp	-40	-50	-50
-c=Vworkpp	-46	26	50
-c=Vworks	14	32	-20
-c=tarea	26	43	12
-c=tarea's			26
-c=tdefect	-45
-c=tdefectVmeasures	-18
-c=tdefectVotherb	-57
-c=tdefectVotherbpp	-40
-c=tdefectVotheri	-85	-32	-45
-c=tdefectVotherp	-63
-c=tdefectVotherpp	-74	12	-23
-c=tdefectVothers	-41		16
-c=tdefectVworkbpp	-62
-c=tdefectVworki	-55
-c=tdefectVworkp	-64		-68
-c=tdefectVworkpp	-83	11	27
-c=tdefectVworks	-48	-31
-c=tfinish		26	13
-c=tfinishVworkb	15
-c=tfinishVworkpp			47
-c=tfixture	84	76	56
-c=tfixture's	30	69	91
-c=tfixtureVworkb	65
-c=tmaterial	57	51	46
-c=tmaterial's	61		81
-c=tmaterialVotherb		48
-c=tmaterialVworkb	42	77	62
-c=tmaterialVworki	78	51	72
-c=tmaterialVworks	11	30	50
-c=tpart	68	87	64
-c=tpart's	65	46	54
-c=tpartVotherb	37
-c=tpartVothers		44
-c=tpartVworkb	50	65	57
-c=tpartVworks	43	83	78
-c=trole	-70
-c=trole's		-22
-c=tsurface	36	57	50
-c=tsurface's	58	25	58
-c=tsurfaceVworkb	35	61	58
-c=tsurfaceVworki	31	56	38
-c=tsurfaceVworks	-15	56	38
-c=ttool	15	32
-c=ttoolVworkb	31	29
-c=twork		21	50
-c=w	-23	-13	-23
-c=w's		-65
-c=wed	-74	-61
-c=wing	-15
-c=wly	-86	-47	-75
-end=false	-29	-23	-21
-end=true	-26
-fP=copula-d|R	-61
-fP=copula-|B	39	34
-fP=copula-|R	-30	-15	-35
-fP=copula-|S	65	-26
-fP=copulad|B	-28	12
-fP=copulad|R	-13	-37	-37
-fP=copulad|S		-13	33
-fP=copulad|V		12
-fP=copula|R	-35
-fP=copula|V		-25
-fP=imperative-|B		-16
-fP=imperative-|R		31	-23
-fP=imperatived|B	21
-fP=imperatived|R	-37	34
-fP=imperative|B	-18	16	15
-fP=imperative|R		-22	-15
-fP=modal-|B	-11	28
-fP=modal-|R	-29	14
-fP=modal-|S	-13	-18
-fP=modal-|V	-78	18
-fP=modald|B		-12
-fP=modald|R	-27
-fP=modald|S		12
-fP=modald|V		21
-fP=modal|B	12	-57
-fP=modal|R	11	-10	18
-fP=modal|S	-15
-fP=modal|V	-45		-37
-fP=none-d|R	-43
-fP=none-|B	-19	31	13
-fP=none-|R		40	-85
-fP=noned|B		11
-fP=noned|R	-17	-39
-fP=none|B		-13
-fP=none|R		-14
-fP=owed-|R	-21
-fP=owedd|B	19
-fP=owedd|R		22
-fP=owedd|S	-29	-57
-fP=owedd|V	29
-fP=owed|B		-39	-13
-fP=owed|R	-62	-17	36
-fP=owed|S			-21
-fP=owed|V	-57		56
-fP=past-d|R	-37
-fP=past-d|S	-47
-fP=past-|B	-22	-24	28
-fP=past-|R	-12		-55
-fP=past-|S	35	20
-fP=past-|V	-48
-fP=pastd|B	-26
-fP=pastd|R	-14	-11	12
-fP=pastd|S		34	18
-fP=pastd|V	-49	-59	-23
-fP=past|S	-15
-fP=past|V	-37	-17
-fP=present-d|R			-47
-fP=present-|B	-43	-49
-fP=present-|R	-75
-fP=present-|S	37
-fP=present-|V	-24	-22
-fP=presentd|B	15	26
-fP=presentd|R	-18	-53
-fP=presentd|S	-14	-25	45
-fP=presentd|V	-52	-64
-fP=present|B			-40
-fP=present|R	-21		26
-fP=present|S	-17	-12	-28
-fP=present|V	-76	11
-fj=and|B	-60	17	-29
-fj=and|R	-54		-42
-fj=and|S	-88	-53	-22
-fj=and|V	-39	58
-fj=comma|B	-76		-55
-fj=comma|R	-67	26	-29
-fj=comma|S	-94	16
-fj=comma|V	-64		-23
-fj=run-on|B	19		22
-fj=run-on|R	-12	-16
-fj=run-on|S	13
-fj=run-on|V	-33
-fj=stop|B	-50	16	-16
-fj=stop|R	-17	28
-fj=stop|V	-11		11
-fj=word|B	-45	-13	-58
-fj=word|R	-78	-16	-84
-fj=word|S		-58
-fj=word|V	-45	-67	-32
-fl=copula|be	-23	-20
-fl=imperative|add		-17
-fl=imperative|ask		25
-fl=imperative|be		-16
-fl=imperative|bring		44
-fl=imperative|call		34
-fl=imperative|caulk		-41
-fl=imperative|change		51
-fl=imperative|chase		-20
-fl=imperative|check		23
-fl=imperative|chisel		14
-fl=imperative|clamp		29
-fl=imperative|come		-22
-fl=imperative|cover		-31
-fl=imperative|cut	-16		18
-fl=imperative|dig		20
-fl=imperative|do		-28
-fl=imperative|draw		-11
-fl=imperative|drill		44
-fl=imperative|feed		17
-fl=imperative|figure		-40
-fl=imperative|file		-20
-fl=imperative|fill		32
-fl=imperative|find		-12
-fl=imperative|flip		-43
-fl=imperative|float		18
-fl=imperative|flush		-31
-fl=imperative|fur			35
-fl=imperative|get		-69
-fl=imperative|give		-83	-47
-fl=imperative|grab		53
-fl=imperative|grout		-12
-fl=imperative|hang		44
-fl=imperative|have		-30
-fl=imperative|insulate		26
-fl=imperative|keep		74
-fl=imperative|lay		26
-fl=imperative|leave		-14
-fl=imperative|let	-18	-20	-49
-fl=imperative|level	-40
-fl=imperative|look		23
-fl=imperative|make		-36
-fl=imperative|move		-29
-fl=imperative|open		-28
-fl=imperative|order		12
-fl=imperative|pack		-24
-fl=imperative|paint		-28
-fl=imperative|patch		-12
-fl=imperative|pick		40
-fl=imperative|place	-47	67
-fl=imperative|pull		-22
-fl=imperative|purge		53
-fl=imperative|put	-49		34
-fl=imperative|raise		42
-fl=imperative|recaulk		34
-fl=imperative|recheck		21
-fl=imperative|redo		24
-fl=imperative|reorder		38
-fl=imperative|replace		28
-fl=imperative|ring		29
-fl=imperative|run	31	49
-fl=imperative|sand		-15
-fl=imperative|seal		-34
-fl=imperative|see		-54
-fl=imperative|send		49
-fl=imperative|set		-10	-36
-fl=imperative|shim		30
-fl=imperative|silicone		-28
-fl=imperative|sister		-17
-fl=imperative|slurry	20
-fl=imperative|start		-19
-fl=imperative|swing		35
-fl=imperative|take	-32	45	-28
-fl=imperative|takng		-50
-fl=imperative|talk		21
-fl=imperative|tape		-30
-fl=imperative|tell		17
-fl=imperative|text		45
-fl=imperative|texture		32
-fl=imperative|throw		-34
-fl=imperative|tighten		-22
-fl=imperative|tile		-13
-fl=imperative|trace		16
-fl=imperative|try		20
-fl=imperative|turn		-15
-fl=imperative|wait		-15
-fl=imperative|weep	-29
-fl=modal|adjust		25
-fl=modal|ask		24
-fl=modal|bet	39
-fl=modal|block		17
-fl=modal|bond		-47
-fl=modal|bring		-18
-fl=modal|call		23
-fl=modal|can	-33	-41
-fl=modal|catch	17
-fl=modal|change		-14
-fl=modal|check		44
-fl=modal|close	23
-fl=modal|come	11
-fl=modal|correct		22
-fl=modal|crack		-17
-fl=modal|decide		26
-fl=modal|do	-11	-33
-fl=modal|doesn't	-20
-fl=modal|don't		49
-fl=modal|drain	-16
-fl=modal|drill		22
-fl=modal|drop	-26	18
-fl=modal|dry	-36
-fl=modal|either		-21
-fl=modal|email		34
-fl=modal|end	-12
-fl=modal|extend		-43
-fl=modal|file		-40
-fl=modal|fill		37
-fl=modal|find		36
-fl=modal|finish		-19
-fl=modal|fit	18	22
-fl=modal|go	16
-fl=modal|gonna	-25
-fl=modal|hang		15
-fl=modal|he'll		-49
-fl=modal|hit		-34
-fl=modal|hook		-11
-fl=modal|i'll		-14
-fl=modal|keep		11
-fl=modal|knock		-36
-fl=modal|know	-10	-26
-fl=modal|lay		11
-fl=modal|leave	-28
-fl=modal|let	30
-fl=modal|lift	-12
-fl=modal|like		28
-fl=modal|line	-43
-fl=modal|lock	21
-fl=modal|look		-23
-fl=modal|lose	-33
-fl=modal|meet	-49
-fl=modal|miss	24
-fl=modal|move			-38
-fl=modal|open		19
-fl=modal|order		-29
-fl=modal|ought	-11
-fl=modal|paint		11
-fl=modal|pass	28
-fl=modal|phone		33
-fl=modal|plane		-30
-fl=modal|pop		-22
-fl=modal|prime		-13
-fl=modal|program		31
-fl=modal|pull	-38	54
-fl=modal|push	-31
-fl=modal|put	-29
-fl=modal|read		25
-fl=modal|recess		-35
-fl=modal|replace		-46
-fl=modal|reset		17
-fl=modal|ride		-15
-fl=modal|ring		-22
-fl=modal|rip		-10
-fl=modal|roll		-24
-fl=modal|run		-12
-fl=modal|sand		-18
-fl=modal|say	-15	-53
-fl=modal|scrape	40
-fl=modal|scribe		30
-fl=modal|seal		-24
-fl=modal|seat	-22
-fl=modal|see		29
-fl=modal|send		36
-fl=modal|set		46
-fl=modal|shall		24
-fl=modal|shave		31
-fl=modal|shim		18
-fl=modal|should	-39
-fl=modal|show		-27
-fl=modal|sign	-23
-fl=modal|sit	-16	19
-fl=modal|slap		-41
-fl=modal|slide	-40
-fl=modal|sort		-47
-fl=modal|start		28
-fl=modal|strip		32
-fl=modal|take		41
-fl=modal|talk		12
-fl=modal|tape		-25
-fl=modal|think	-24
-fl=modal|trim			34
-fl=modal|try		35
-fl=modal|turn	-35
-fl=modal|unload		-29
-fl=modal|use		20
-fl=modal|wait	-17	-37
-fl=modal|wake	-13
-fl=modal|we'd		-37
-fl=modal|will		32
-fl=modal|wrap		26
-fl=none|null	-11	-11
-fl=owed|adjust		26
-fl=owed|anchor		-23
-fl=owed|ask		-34
-fl=owed|block		15
-fl=owed|box		-31
-fl=owed|bring	-10	23
-fl=owed|catch	-14
-fl=owed|clear		11
-fl=owed|close		-43
-fl=owed|come		-66
-fl=owed|cut			21
-fl=owed|dig		-40
-fl=owed|do		-32
-fl=owed|drill		32
-fl=owed|drop		-28
-fl=owed|dry		-74
-fl=owed|email		43
-fl=owed|exchange		11
-fl=owed|face		33
-fl=owed|falta		17
-fl=owed|find		19
-fl=owed|finish		-31
-fl=owed|flush		15
-fl=owed|get		-33	18
-fl=owed|grind		-38
-fl=owed|grout		-13
-fl=owed|hang		-15
-fl=owed|haul		27
-fl=owed|kill		-43
-fl=owed|know		15
-fl=owed|land		-59
-fl=owed|lift	-38
-fl=owed|look	-32	15
-fl=owed|make		-11
-fl=owed|mask		-19
-fl=owed|measure		12
-fl=owed|mix		-28
-fl=owed|move		24
-fl=owed|mud	28
-fl=owed|must		-27
-fl=owed|need	-49	-35
-fl=owed|open		-25
-fl=owed|order		22
-fl=owed|pick		25
-fl=owed|plane		22
-fl=owed|plug	-12
-fl=owed|pour		25
-fl=owed|pull		62
-fl=owed|push		-15
-fl=owed|put		54
-fl=owed|quit		23
-fl=owed|rake		15
-fl=owed|recut		33
-fl=owed|redo	22	28
-fl=owed|replace		30
-fl=owed|retexture		-27
-fl=owed|rip		28
-fl=owed|run		18
-fl=owed|sand		-11
-fl=owed|screw		-16
-fl=owed|scribe	-23		33
-fl=owed|scuff		16
-fl=owed|see		-43
-fl=owed|shave	-46	36
-fl=owed|show		32
-fl=owed|silicone		-26
-fl=owed|sister		-26
-fl=owed|skim		16
-fl=owed|splice		-46
-fl=owed|stop		27
-fl=owed|straighten		-29
-fl=owed|supposed	-18	-12
-fl=owed|take		-62
-fl=owed|tape		29
-fl=owed|trim		45
-fl=owed|vacuum		14
-fl=owed|wait		17
-fl=owed|want		30
-fl=owed|weatherstrip		14
-fl=past|adjust			25
-fl=past|arrive	16
-fl=past|ask	-26	26	41
-fl=past|bail			16
-fl=past|band			54
-fl=past|be	-58	-17
-fl=past|bed			25
-fl=past|bend			-38
-fl=past|blow	18		-60
-fl=past|bolt			-52
-fl=past|book		-24	-27
-fl=past|bore			19
-fl=past|borrow		-32
-fl=past|braid			57
-fl=past|bring	12
-fl=past|buckl	-11
-fl=past|build		-22	-16
-fl=past|bury	-27
-fl=past|buy	-33
-fl=past|buzz	28
-fl=past|cabl	-27
-fl=past|call		61	43
-fl=past|cap			81
-fl=past|cart			-24
-fl=past|catch	-27
-fl=past|caulk	11		48
-fl=past|center		-46
-fl=past|change	-20	-36
-fl=past|char	-11
-fl=past|check			44
-fl=past|chip	-15
-fl=past|clamp			-20
-fl=past|clean	-20		71
-fl=past|clear	-16		23
-fl=past|complete			27
-fl=past|cope			30
-fl=past|cork			16
-fl=past|correct			-26
-fl=past|crack	41	25	26
-fl=past|crook	32
-fl=past|crown	-14
-fl=past|crumbl	20
-fl=past|crush	-15
-fl=past|curl	-24
-fl=past|cut	39
-fl=past|cycl			-29
-fl=past|dent	-25
-fl=past|dig	-13		-56
-fl=past|ding	35	11
-fl=past|dip	-50
-fl=past|draw	-20
-fl=past|dress			12
-fl=past|drill			-15
-fl=past|drop	14	-41
-fl=past|duct	-11		24
-fl=past|ease	-21		19
-fl=past|email			20
-fl=past|end	-52		11
-fl=past|exchange			36
-fl=past|extend			40
-fl=past|fill			-14
-fl=past|find	-11		-20
-fl=past|finish			-19
-fl=past|fix	-15
-fl=past|flash			-16
-fl=past|flip			48
-fl=past|float	26		-23
-fl=past|flood			17
-fl=past|foam			49
-fl=past|form			-13
-fl=past|frame			54
-fl=past|fre	-16
-fl=past|fur			23
-fl=past|galvanize			19
-fl=past|get	10	-16
-fl=past|give	-16
-fl=past|glue	12		-14
-fl=past|go	-23
-fl=past|grease			57
-fl=past|grind	-20		-46
-fl=past|grout			10
-fl=past|hang	15	-56	-54
-fl=past|haul			-12
-fl=past|have	-28		-51
-fl=past|haze			-50
-fl=past|heave	11
-fl=past|hit	-41		-54
-fl=past|hold	-33		-27
-fl=past|hook		24
-fl=past|hose			42
-fl=past|integrate	-15
-fl=past|iron			17
-fl=past|jam	-49
-fl=past|join	-14		-36
-fl=past|keep		26	-12
-fl=past|kick	-18
-fl=past|kill			53
-fl=past|knock			-41
-fl=past|label			16
-fl=past|land	11		16
-fl=past|lay			-48
-fl=past|leak	-14
-fl=past|leave	37	-115	11
-fl=past|level			-12
-fl=past|levell		-55	-58
-fl=past|lose	-33		-23
-fl=past|make	-14		-42
-fl=past|mark	-32		51
-fl=past|measure	27	-38	48
-fl=past|meet		23
-fl=past|mix			-16
-fl=past|mount			-19
-fl=past|move	-36		77
-fl=past|nick	59
-fl=past|nip			-25
-fl=past|notch	32		31
-fl=past|observe	27
-fl=past|ohm			-37
-fl=past|open		-28	-42
-fl=past|own			-53
-fl=past|pack	-57		13
-fl=past|paint	14	48	64
-fl=past|peel			30
-fl=past|peg	-28
-fl=past|pick			-24
-fl=past|pin			-12
-fl=past|pipe			-34
-fl=past|plane	-15		-18
-fl=past|plug	38
-fl=past|plumb			-10
-fl=past|pop			-74
-fl=past|pound	-24		-40
-fl=past|pour			-55
-fl=past|presse			-20
-fl=past|prime			38
-fl=past|pull	-64		14
-fl=past|put	-60	51	-23
-fl=past|quit	-21		-28
-fl=past|rack		17	-19
-fl=past|rake			-15
-fl=past|rebuild	31		-35
-fl=past|recut			35
-fl=past|reglue			46
-fl=past|rekey			-39
-fl=past|relap			-45
-fl=past|relay			-19
-fl=past|remake	-20
-fl=past|repipe	-12
-fl=past|replace	21		49
-fl=past|rescrew	-33		-50
-fl=past|rip	-29		20
-fl=past|rock	29
-fl=past|roll			-37
-fl=past|rot	-24
-fl=past|run	-36	-28
-fl=past|sand			37
-fl=past|say	17
-fl=past|sch		-35
-fl=past|scrape	-11		41
-fl=past|scratch		-47
-fl=past|screw	-43		-28
-fl=past|scribe	-32		28
-fl=past|seal	-16
-fl=past|seize	22
-fl=past|send	-35		23
-fl=past|set	-57	-43	33
-fl=past|shim	-45
-fl=past|shin			-47
-fl=past|ship	25
-fl=past|shred	23
-fl=past|shut			55
-fl=past|sign			-27
-fl=past|sister	-48		17
-fl=past|sit	-46	22
-fl=past|skim		52	45
-fl=past|slop	-37
-fl=past|smear			-12
-fl=past|snake	-24
-fl=past|snap	16
-fl=past|snug	-31
-fl=past|solder	31
-fl=past|sort	-11
-fl=past|splice	-14		32
-fl=past|split	-14
-fl=past|spray			-24
-fl=past|squeak	17
-fl=past|stack	-22		50
-fl=past|stain	-23
-fl=past|stand	-39
-fl=past|steam			41
-fl=past|stick	-13		-10
-fl=past|stop	-12
-fl=past|strap	-11		-22
-fl=past|stretch			36
-fl=past|strip	-13		13
-fl=past|stub	22
-fl=past|swap	-47		-21
-fl=past|sweep			-49
-fl=past|tag			26
-fl=past|take	-51	-29	-39
-fl=past|talk			42
-fl=past|tape		21	43
-fl=past|tear	17		-13
-fl=past|tell	-21	-55
-fl=past|template			51
-fl=past|throw	-42		-17
-fl=past|tie	-20		-21
-fl=past|tighten	-16		49
-fl=past|top			15
-fl=past|touch	-42
-fl=past|trap	15
-fl=past|trim	-13		-30
-fl=past|tuck	-14
-fl=past|turn			58
-fl=past|unopen		21
-fl=past|use	-42		-40
-fl=past|vent	-32
-fl=past|verify			50
-fl=past|walk	22		18
-fl=past|want	-21	13
-fl=past|wash			47
-fl=past|waterlog	-12
-fl=past|wipe			16
-fl=past|wire	-24
-fl=present|ask		-31
-fl=present|bind	14
-fl=present|blow	13
-fl=present|bond		24
-fl=present|bow	-21
-fl=present|box		-24
-fl=present|bring		23
-fl=present|buzz	-15	-36
-fl=present|call	-36
-fl=present|cap		33
-fl=present|change	21	-25	37
-fl=present|clean			19
-fl=present|clear		27
-fl=present|close	-28	-14	-28
-fl=present|come			-39
-fl=present|continue		11
-fl=present|correct		-11
-fl=present|count	-45
-fl=present|cup	-38
-fl=present|die	-30
-fl=present|drop	-17
-fl=present|dump	-25	-41
-fl=present|figure		30
-fl=present|find		18
-fl=present|fish		-13
-fl=present|fix		34	35
-fl=present|flash	11	-27
-fl=present|frame		-10
-fl=present|get	35	-35
-fl=present|give		-11
-fl=present|go	-69	-27	-53
-fl=present|hang	-10
-fl=present|have		-28	-26
-fl=present|hit	-52
-fl=present|hum	-41
-fl=present|install		23
-fl=present|kick	-43		-14
-fl=present|know		-47
-fl=present|land	17
-fl=present|lay		41
-fl=present|leak	-28
-fl=present|leave	-16	34
-fl=present|look	-13
-fl=present|lose	16
-fl=present|make	-17	-76
-fl=present|mark	-30	-50
-fl=present|measure	-63	51
-fl=present|meet		53
-fl=present|miss	29
-fl=present|move		-14
-fl=present|nail		-19
-fl=present|open		-25	-45
-fl=present|owe		-53
-fl=present|paint	-19
-fl=present|pass			-16
-fl=present|patch		-35
-fl=present|pick		-23
-fl=present|pop	18
-fl=present|pour		-14
-fl=present|pull		-10
-fl=present|put		39
-fl=present|rattle	13
-fl=present|read	-41		-47
-fl=present|rebuild		56
-fl=present|reinstall		23
-fl=present|relabel		25
-fl=present|reset		-21
-fl=present|reuse	-31
-fl=present|review		-11
-fl=present|roll	-18
-fl=present|rub	-14
-fl=present|run	-15	51
-fl=present|sag	-17
-fl=present|sand		-49
-fl=present|say	-23	-27
-fl=present|scrape		12
-fl=present|scratch	-32
-fl=present|seal		35
-fl=present|see	15
-fl=present|send		48	59
-fl=present|show		-35
-fl=present|slam	44
-fl=present|slit	-12		-52
-fl=present|snap		13
-fl=present|squeak	13
-fl=present|stand		23
-fl=present|start	15
-fl=present|stick	36	24
-fl=present|strip		-19
-fl=present|suspect	26
-fl=present|swear		-10
-fl=present|take		21	27
-fl=present|think	-46	-51
-fl=present|top	34
-fl=present|turn	-18	20
-fl=present|wait		-23
-fl=present|walk		-79
-fl=present|wash			70
-fl=present|weep	-40
-fl=present|wobble	-46	-35
-fp=copula|B		19
-fp=copula|R	-32	-18	-12
-fp=copula|S	15	-13
-fp=copula|V		-13
-fp=imperative|B		17
-fp=imperative|R	-16		-25
-fp=modal|B		-35	-16
-fp=modal|R			17
-fp=modal|S	-17		12
-fp=modal|V	-89	12	-24
-fp=none|R	-11	-12
-fp=owed|B	15	-32	-13
-fp=owed|R	-47	-11	36
-fp=owed|S		-10	-21
-fp=owed|V	-15		56
-fp=past|B	-18
-fp=past|R	-13
-fp=past|S		23
-fp=past|V	-51	-25
-fp=present|B			-34
-fp=present|R	-31		14
-fp=present|S	-13	-18
-fp=present|V	-74
-fu=copula|null|B		-11
-fu=copula|null|R	-32		-40
-fu=copula|null|S	18
-fu=copula|null|V	78	42	76
-fu=copula|other|B		34	17
-fu=copula|other|R	-29	-30
-fu=copula|other|S	12	-15
-fu=copula|other|V	-83	-76	-87
-fu=imperative|buy|B		57
-fu=imperative|have|B		-35
-fu=imperative|have|R		-18
-fu=imperative|measure|R		-53
-fu=imperative|move|B		25
-fu=imperative|move|R		14
-fu=imperative|null|B		-36
-fu=imperative|other|B	-26	-16	-59
-fu=imperative|other|R	-47	13	-56
-fu=imperative|say|R		36
-fu=imperative|see|B		-14
-fu=imperative|work|B	26	33	34
-fu=imperative|work|R	-19	-45
-fu=modal|buy|B		-12
-fu=modal|buy|R		-54
-fu=modal|buy|V		47
-fu=modal|measure|B		-16
-fu=modal|measure|R	-22	21
-fu=modal|measure|S	24	-15
-fu=modal|measure|V		-27
-fu=modal|move|B	25	15
-fu=modal|move|R	-55
-fu=modal|move|S	-30	13
-fu=modal|move|V	-22	-80
-fu=modal|need|B		-17
-fu=modal|need|R		13
-fu=modal|need|V		-48
-fu=modal|null|R	-82
-fu=modal|null|S	-23	23
-fu=modal|null|V		-25
-fu=modal|other|B			-12
-fu=modal|other|R	13		18
-fu=modal|other|S	15
-fu=modal|other|V	-35		-55
-fu=modal|say|B		-21
-fu=modal|say|R	-23	34
-fu=modal|say|S		-27
-fu=modal|say|V		13
-fu=modal|see|B	-10	-25
-fu=modal|see|R	21	43
-fu=modal|see|S	-23	13
-fu=modal|see|V	-10	10
-fu=modal|work|B	-14	-66
-fu=modal|work|R		-49
-fu=modal|work|S		-11
-fu=modal|work|V	-73	30
-fu=none|null|R	-11	-12
-fu=owed|have|R			20
-fu=owed|measure|B		-21
-fu=owed|measure|R		-12
-fu=owed|measure|S		11
-fu=owed|measure|V		-44
-fu=owed|move|B		18
-fu=owed|move|R	-35	-18
-fu=owed|move|S	-22
-fu=owed|move|V		-34
-fu=owed|need|B		-31
-fu=owed|need|R	-33	35
-fu=owed|need|S	-10
-fu=owed|need|V	-23	-69
-fu=owed|null|B	-19	-50
-fu=owed|null|R	-15
-fu=owed|null|S		20
-fu=owed|null|V	-14	-35
-fu=owed|other|B		32
-fu=owed|other|R	-28	-14
-fu=owed|other|S		-21
-fu=owed|other|V		-39
-fu=owed|say|B		-27
-fu=owed|say|S		20
-fu=owed|say|V		24
-fu=owed|see|B		-13
-fu=owed|see|S		-66
-fu=owed|work|B		-17
-fu=owed|work|R	-32	-49	29
-fu=owed|work|S		-15	-27
-fu=owed|work|V	-33	60
-fu=past|buy|B			-17
-fu=past|buy|R	-26		16
-fu=past|have|R	-22		-45
-fu=past|measure|B		46	12
-fu=past|measure|R	-53	-63	-84
-fu=past|measure|S		13
-fu=past|measure|V	-37	-49
-fu=past|move|B	47	-61	-56
-fu=past|move|R	24	-35	21
-fu=past|move|S	-42		73
-fu=past|move|V		-48	-32
-fu=past|need|B		37
-fu=past|need|V		-45
-fu=past|other|B	-41	-42	-11
-fu=past|other|R	-17		27
-fu=past|other|S			-11
-fu=past|other|V	-65	-89	-74
-fu=past|say|B		-18	42
-fu=past|say|R	-23	31	18
-fu=past|say|S	17
-fu=past|say|V			24
-fu=past|see|B			34
-fu=past|see|R			-13
-fu=past|use|B	-17		-44
-fu=past|use|R	-32		-24
-fu=past|work|B	-18
-fu=past|work|R			-18
-fu=past|work|S		31	-22
-fu=past|work|V	-34
-fu=present|have|B	-17	-40	-28
-fu=present|have|R	10	-29
-fu=present|have|S			-14
-fu=present|have|V	-39		-57
-fu=present|measure|B	19	21
-fu=present|measure|R	-100	13
-fu=present|measure|S	-51	13
-fu=present|measure|V	-47		-60
-fu=present|move|B		73
-fu=present|move|R	-53	-32	-37
-fu=present|move|S	-22
-fu=present|move|V	-27	-27
-fu=present|need|B		-21
-fu=present|need|R		21
-fu=present|need|V		-41
-fu=present|other|B	-25	-22	15
-fu=present|other|R	-15	-18	16
-fu=present|other|S		-11	-48
-fu=present|other|V	-67	11	11
-fu=present|return|R		27
-fu=present|say|B	-24	-32
-fu=present|say|R	26	31
-fu=present|say|S	-86	-53
-fu=present|say|V	-25	-87
-fu=present|see|R	20
-fu=present|work|B	37		-30
-fu=present|work|R	-72	-18	16
-fu=present|work|S	30	-20	51
-fu=present|work|V	-35		19
-k=0	44		23
-k=1	81	24	44
-k=2	21	19	41
-k=3	-44
-k=4	-37		-26
-k=5	-63	-13	-51
-k=6	-47	-16	-65
-k=7	-81	-57	-65
-k=8	-88	-70	-92
-n=0|CONJ		-39	-63
-n=0|COP	-56	-64	-58
-n=0|DET	-94	-67	-103
-n=0|HAVE	-27	-75	-63
-n=0|M#	-54
-n=0|M+			-55
-n=0|M,	-48	-44	-49
-n=0|M-	-29
-n=0|M/	-36
-n=0|M@			-43
-n=0|MOD	-44	-77
-n=0|NEG	-58	-96	-42
-n=0|Nclock		-60
-n=0|Nidiom	-93	-12	-44
-n=0|Nlabel	26	34	49
-n=0|Nordinal		-76
-n=0|OPR	-62	-87	-80
-n=0|PREP	-50	-56	-70
-n=0|PRON	-107	-69	-91
-n=0|Q0	-65		-35
-n=0|Qcount		14
-n=0|Qlength	-39	-33	-47
-n=0|Qother			-51
-n=0|Qpack	44		16
-n=0|Qpercent	-35
-n=0|Qpressure	-42		-41
-n=0|Qtime		-38	-33
-n=0|SUB	-78	-42	-65
-n=0|Tbefore		-27
-n=0|Tby		-47
-n=0|TnotBefore		-67
-n=0|Ton		-74	-40
-n=0|Vbuyb		81
-n=0|Vbuypp		-16	50
-n=0|Vhaveb	-42	-72
-n=0|Vhavepp	-29		-47
-n=0|Vmeasureb		28
-n=0|Vmeasurebp		-11
-n=0|Vmeasurebpp	-37
-n=0|Vmeasurei	-36
-n=0|Vmeasurep	-31		-33
-n=0|Vmeasurepp		-57	12
-n=0|Vmeasures	-39	-15
-n=0|Vmovei		-25
-n=0|Vmovep			-33
-n=0|Vmovepp	36	11	14
-n=0|Vmoves		-12
-n=0|Vneedb		-75
-n=0|Vneeds		-63
-n=0|Votherb	20
-n=0|Votherbpp		-37
-n=0|Votheri		38
-n=0|Votherp	-43	-61	-33
-n=0|Votherpp	-34		11
-n=0|Vothers		30
-n=0|Vreturnb		49
-n=0|Vsayb	-48
-n=0|Vsaypp		-14	27
-n=0|Vsays		-43
-n=0|Vseeb		28
-n=0|Vseepp			23
-n=0|Vsees		43
-n=0|Vusepp			-44
-n=0|Vworkb	36	37	37
-n=0|Vworkbp	11	14
-n=0|Vworkbpp	-37		-30
-n=0|Vworki	12	49	24
-n=0|Vworkp	-17	-46	-41
-n=0|Vworkpp	-12	37	22
-n=0|Vworks	42	47	20
-n=0|tarea	50	20	31
-n=0|tarea's			20
-n=0|tdefect		36	10
-n=0|tdefectVotherb	-29		13
-n=0|tdefectVotheri	-41	-52
-n=0|tdefectVotherp	-36
-n=0|tdefectVotherpp	-44
-n=0|tdefectVothers	-47
-n=0|tdefectVworkbpp	-34
-n=0|tdefectVworkp	-32		-45
-n=0|tdefectVworkpp	-68	12
-n=0|tfinish	15	54	29
-n=0|tfinishVworkpp			33
-n=0|tfixture	118	76	112
-n=0|tfixture's	96	60	77
-n=0|tfixtureVworkb	52
-n=0|tmaterial	99	50	39
-n=0|tmaterial's	88	18	71
-n=0|tmaterialVotherb		58
-n=0|tmaterialVworkb	42	74	36
-n=0|tmaterialVworki	73	23	13
-n=0|tmaterialVworks	66	56	39
-n=0|tpart	114	109	82
-n=0|tpart's	109		81
-n=0|tpartVotherb	59
-n=0|tpartVworkb	79		38
-n=0|tpartVworks	62		89
-n=0|trole	-101
-n=0|tsurface	85	76	111
-n=0|tsurface's	49		42
-n=0|tsurfaceVotherb	-12
-n=0|tsurfaceVworkb	71	84	45
-n=0|tsurfaceVworki	52	45
-n=0|tsurfaceVworks			39
-n=0|ttool	57	52	21
-n=0|ttoolVworkb		50
-n=0|twork		23	42
-n=0|w	23
-n=0|w's	22	-51	16
-n=0|wed	-43	-39
-n=0|wing	16
-n=0|wly	-37	-26	-44
-n=1|CONJ	-69	-76	-67
-n=1|COP	-63	-57	-73
-n=1|DET	-48	-80	-51
-n=1|HAVE	-42	-41	-38
-n=1|M#	-17
-n=1|M&			-37
-n=1|M(		-36
-n=1|M+		-51
-n=1|M,	-58	-59	-57
-n=1|M-	-41	-45	-34
-n=1|M.	-36	-52
-n=1|M/	-19
-n=1|M:	-35
-n=1|M@	-41
-n=1|MOD	-62	-84
-n=1|NEG	-67	-31	-38
-n=1|Nclock		-29
-n=1|Nidiom	-35	-24	-34
-n=1|Nlabel	50
-n=1|Nordinal		51
-n=1|OPR	-20	-55	-45
-n=1|PREP	-46	-63	-75
-n=1|PRON	-66	-74	-68
-n=1|Q0	46	-122	21
-n=1|Qcount	-50	17
-n=1|Qlength	-37	-33	-72
-n=1|Qpack		-65	-59
-n=1|Qpercent	-37
-n=1|Qtemperature	-26
-n=1|Qtime			-41
-n=1|SUB	-62	-59	-59
-n=1|Tbefore		-24
-n=1|Tby		-39
-n=1|TnotBefore		-55
-n=1|Ton		-77	-49
-n=1|Ton-			-29
-n=1|Vbuyb		-49
-n=1|Vhaveb	-25	-42	-34
-n=1|Vhavepp	-46
-n=1|Vmeasureb		-21
-n=1|Vmeasurebp	-16
-n=1|Vmeasurebpp	-38
-n=1|Vmeasurei	-32
-n=1|Vmeasurep	-39		-35
-n=1|Vmeasurepp	-25		11
-n=1|Vmeasures	-31	-17
-n=1|Vmoveb	36	-69
-n=1|Vmovep	-35		-50
-n=1|Vmovepp	-28
-n=1|Vmoves	-23	-53
-n=1|Vneedb	-22
-n=1|Vneedpp		-45
-n=1|Vneeds	-30	-69
-n=1|Votherb	-34	-27	14
-n=1|Votheri	-32	19
-n=1|Votherp	-57	-67	-82
-n=1|Votherpp	-27
-n=1|Vothers	-20	-46
-n=1|Vsays	-19	-37
-n=1|Vseeb	-19	24
-n=1|Vworkb	-13		-11
-n=1|Vworkbpp		42	87
-n=1|Vworki	-47	44
-n=1|Vworkp	-11
-n=1|Vworkpp	-66		43
-n=1|Vworks		13
-n=1|tarea		12
-n=1|tdefect	-65	-36	-16
-n=1|tdefectVotherb	-70
-n=1|tdefectVotheri	-67	12
-n=1|tdefectVotherp	-26
-n=1|tdefectVotherpp	-53	20
-n=1|tdefectVworkbpp	-41
-n=1|tdefectVworki	-30
-n=1|tdefectVworkp	-37
-n=1|tdefectVworkpp	-59		49
-n=1|tdefectVworks	-33
-n=1|tfinish		-47
-n=1|tfinishVworkpp			28
-n=1|tfixture	13	21	-21
-n=1|tfixture's	-25
-n=1|tmaterial's	-35		42
-n=1|tmaterialVworkb	48		52
-n=1|tmaterialVworki	31	29	76
-n=1|tmaterialVworks	-42		44
-n=1|tpart	-10	26	27
-n=1|tpart's	13
-n=1|tpartVworkb		56
-n=1|tpartVworks	-18
-n=1|tsurface	-35	26
-n=1|tsurfaceVotherb	27
-n=1|tsurfaceVworkb		48
-n=1|tsurfaceVworki	-18
-n=1|tsurfaceVworks	-59	12	25
-n=1|ttool	-79	-23
-n=1|ttoolVworkb	34
-n=1|twork		-16	45
-n=1|w	-28		-46
-n=1|w's	-12		-16
-n=1|wing	-59
-n=1|wly	-52
-n=2|CONJ	-48	-47	-47
-n=2|COP	-40	-44	-44
-n=2|DET	-36	-30	-50
-n=2|HAVE	-21	-18
-n=2|M,	-52	-36	-24
-n=2|M-		-24
-n=2|M.	-24
-n=2|M:			-32
-n=2|M;	-23
-n=2|MOD	-34	-36
-n=2|NEG	-38	-27
-n=2|Nlabel	15
-n=2|OPR	-18	-12
-n=2|PREP	-55	-53	-76
-n=2|PRON	-45	-56	-48
-n=2|Q0			-13
-n=2|Qlength	-25	-33	-21
-n=2|Qpack	-23
-n=2|SUB	-38
-n=2|Tbefore		-22
-n=2|Tby		-28
-n=2|TnotBefore		-13
-n=2|Ton		-57	-29
-n=2|Vhaveb	-15
-n=2|Vhavepp	-14
-n=2|Vmeasureb	-16
-n=2|Vmeasurep	-20
-n=2|Vmoveb	-47	-39
-n=2|Vmovep	-18
-n=2|Vmovepp	-78
-n=2|Vmoves	-23	-23
-n=2|Vneedb	-25	-27
-n=2|Vneeds	-32	-26
-n=2|Votherb	-42	-38
-n=2|Votherp	-43	-24	-62
-n=2|Vothers	-20	-28
-n=2|Vsayb		63
-n=2|Vsaypp		-31
-n=2|Vsays	-11
-n=2|Vseeb	-11
-n=2|Vworkb	-56	49	12
-n=2|Vworkbpp	-21	24	84
-n=2|Vworki	-40	-15
-n=2|Vworkp	-18
-n=2|Vworkpp	-45	-17	33
-n=2|Vworks	-36	-30
-n=2|tarea	-38	31	-28
-n=2|tdefect	-80		-11
-n=2|tdefectVotherb	-43
-n=2|tdefectVotheri	-37
-n=2|tdefectVotherp	-23
-n=2|tdefectVotherpp	-23
-n=2|tdefectVothers	-26
-n=2|tdefectVworki	-26
-n=2|tdefectVworkpp	-22
-n=2|tdefectVworks	-20
-n=2|tfinish	-40
-n=2|tfixture			-12
-n=2|tmaterial	-44		43
-n=2|tmaterialVworkb	-44	36	-12
-n=2|tmaterialVworks	-58
-n=2|tpart	-69	-12	-43
-n=2|tpartVworkb		60
-n=2|trole	-23	-15
-n=2|tsurface	-22	-37
-n=2|tsurfaceVotherb	-23
-n=2|tsurfaceVworkb	-86	-78	28
-n=2|ttool	-26
-n=2|w	-77	-42	-38
-n=2|wed	-25
-n=2|wing	-32
-n=2|wly	-32
-n=3|CONJ	-47	-23	-19
-n=3|COP	-14		-11
-n=3|DET	-27	29	-21
-n=3|HAVE	-22
-n=3|M,	-36	-13	-11
-n=3|M.	-16
-n=3|MOD	-24
-n=3|NEG	-18
-n=3|OPR	-16
-n=3|PREP	-45	-41	-43
-n=3|PRON	-43	-29	-11
-n=3|Q0	-27		-43
-n=3|Qlength	-41	-28
-n=3|SUB	-21	-32
-n=3|Ton		-28
-n=3|Votherb	-19
-n=3|Votherp			-13
-n=3|Vothers	-16
-n=3|Vsayb		34
-n=3|Vworkb	18	-34
-n=3|Vworkbpp	-27
-n=3|Vworkpp	-26
-n=3|Vworks	-22
-n=3|tarea	-59
-n=3|tdefect	-31
-n=3|tfinish	-13
-n=3|tfixture	16
-n=3|tmaterial	-94
-n=3|tmaterialVworkb	-53		22
-n=3|tmaterialVworks	22
-n=3|tpartVworkb	-64
-n=3|tsurface	-53		-76
-n=3|tsurfaceVworkb	-46
-n=3|w	-88	-95
-n=3|w's	-49
-n=3|wly	-17
-noclause	-72	-104	-112
-rule=false	-39	-35	-31
-rule=false|CONJ	-50	-66	-78
-rule=false|COP	-63	-77	-83
-rule=false|DET	-66	-79	-83
-rule=false|HAVE	-62	-79	-82
-rule=false|M#	-61
-rule=false|M&		-50	-60
-rule=false|M(		-49
-rule=false|M)		-41
-rule=false|M+	-47	-56	-71
-rule=false|M,	-62	-71	-75
-rule=false|M-	-64	-71	-55
-rule=false|M.	-65	-60
-rule=false|M/	-51		-51
-rule=false|M:	-42	-43	-51
-rule=false|M;	-37
-rule=false|M?		-33
-rule=false|M@	-69		-63
-rule=false|MOD	-88	-83
-rule=false|NEG	-84	-76	-61
-rule=false|Nclock		-74	-48
-rule=false|Nidiom	-92	-66	-30
-rule=false|Nlabel	29	15	33
-rule=false|Nordinal	-50
-rule=false|OPR	-74	-87	-91
-rule=false|PREP	-35	-38	-85
-rule=false|PRON	-69	-80	-92
-rule=false|Q0	-13	-30	-30
-rule=false|Qarea	-34
-rule=false|Qcount	-59	17	20
-rule=false|Qcurrent	-36
-rule=false|Qlength	-40	-43	-47
-rule=false|Qpack	33		45
-rule=false|Qpercent	-62
-rule=false|Qpressure	-44		-50
-rule=false|Qtemperature	-41
-rule=false|Qtime	-20	-46	-51
-rule=false|Qweight	-37		-55
-rule=false|SUB	-80	-67	-93
-rule=false|Tbefore		-58
-rule=false|Tby		-71
-rule=false|TnotBefore		-84
-rule=false|Ton		-78	-74
-rule=false|Ton-			-61
-rule=false|Vbuypp		-16	50
-rule=false|Vhaveb	-60	-80	-64
-rule=false|Vhavepp	-67		-59
-rule=false|Vmeasureb	-52	-53
-rule=false|Vmeasurebp	-25
-rule=false|Vmeasurebpp	-64
-rule=false|Vmeasurei	-61		-55
-rule=false|Vmeasurep	-52		-60
-rule=false|Vmeasurepp	-36	-56	19
-rule=false|Vmeasures	-57	-31
-rule=false|Vmoveb			25
-rule=false|Vmovei		-29
-rule=false|Vmovep	-59		-79
-rule=false|Vmovepp	29	-24
-rule=false|Vmoves	-35	-42	20
-rule=false|Vneedb	-51	-99
-rule=false|Vneedpp	-24	-45
-rule=false|Vneeds	-53	-87
-rule=false|Votherb	-55	-29
-rule=false|Votherbpp		-39
-rule=false|Votheri	-47	35
-rule=false|Votherp	-64	-91	-83
-rule=false|Votherpp	-49		13
-rule=false|Vothers	-43	-34
-rule=false|Vsayb	-59
-rule=false|Vsayi		-16
-rule=false|Vsaypp	-26	-39	27
-rule=false|Vsays	-42	-66
-rule=false|Vseeb	-45
-rule=false|Vseepp			47
-rule=false|Vsees		33
-rule=false|Vusepp	-17		-44
-rule=false|Vworkb	10		16
-rule=false|Vworkbp	28	14
-rule=false|Vworkbpp	-32	52	44
-rule=false|Vworki	-28	55	48
-rule=false|Vworkp	-40	-50	-50
-rule=false|Vworkpp	-53	22	50
-rule=false|Vworks		19	-67
-rule=false|tarea	48	35	16
-rule=false|tarea's			82
-rule=false|tdefect	-34		-15
-rule=false|tdefectVmeasures	-18
-rule=false|tdefectVotherb	-11
-rule=false|tdefectVotherbpp	-40
-rule=false|tdefectVotheri	-83	-32	-45
-rule=false|tdefectVotherp	-59
-rule=false|tdefectVotherpp	-73		-23
-rule=false|tdefectVothers	-30		16
-rule=false|tdefectVworkbpp	-58
-rule=false|tdefectVworki	-55
-rule=false|tdefectVworkp	-64		-68
-rule=false|tdefectVworkpp	-81	11	27
-rule=false|tdefectVworks	-48	-17
-rule=false|tfinish		26	26
-rule=false|tfinishVworkb	15
-rule=false|tfinishVworkpp			73
-rule=false|tfixture	57	57	46
-rule=false|tfixture's	36	63	81
-rule=false|tfixtureVworkb	47
-rule=false|tmaterial	32	51	39
-rule=false|tmaterial's	52		72
-rule=false|tmaterialVotherb		37
-rule=false|tmaterialVworkb		40	64
-rule=false|tmaterialVworki	27	51	28
-rule=false|tmaterialVworks	11	35	51
-rule=false|tpart	49	53	15
-rule=false|tpart's	54		36
-rule=false|tpartVworkb	29	63	-24
-rule=false|tpartVworks			57
-rule=false|trole	-61	-35
-rule=false|trole's		-22
-rule=false|tsurface	30	56	39
-rule=false|tsurface's	53	25	42
-rule=false|tsurfaceVworkb	38	51	41
-rule=false|tsurfaceVworki	41		67
-rule=false|tsurfaceVworks		12	19
-rule=false|ttool	-11	28
-rule=false|ttoolVworkb	-36	64
-rule=false|twork			24
-rule=false|w's		-65
-rule=false|wed	-63	-61
-rule=false|wly	-69	-19	-68
-rule=true	49	62	34
-rule=true|COP		-49
-rule=true|DET	-44	30	-78
-rule=true|MOD		-43
-rule=true|Nidiom			-55
-rule=true|Nlabel	59		34
-rule=true|OPR			-44
-rule=true|PREP	-69	-122	-61
-rule=true|Q0	-63	17	-13
-rule=true|Qcount		-10	-24
-rule=true|Qlength		-37	-84
-rule=true|Qother			-48
-rule=true|Qpack		-60	-15
-rule=true|SUB	-43
-rule=true|Vbuyb		59
-rule=true|Vmeasureb		49
-rule=true|Vmeasurebp		-19
-rule=true|Vmoveb		-41
-rule=true|Vmovepp	-36
-rule=true|Votherb	41	24	25
-rule=true|Vothers		17
-rule=true|Vreturnb		48
-rule=true|Vsayb		35
-rule=true|Vseeb		61
-rule=true|Vworkb		43	19
-rule=true|Vworkbp		14	20
-rule=true|Vworkbpp			33
-rule=true|Vworkpp		18
-rule=true|Vworks			33
-rule=true|tarea	-10	17
-rule=true|tarea's			-39
-rule=true|tdefect	-45	12
-rule=true|tdefectVotherb	-68
-rule=true|tfinish	13		-12
-rule=true|tfixture	67	58	31
-rule=true|tfixture's			33
-rule=true|tmaterial	44	16	29
-rule=true|tmaterial's	33		39
-rule=true|tmaterialVworkb	55	63	21
-rule=true|tmaterialVworki	73	11	72
-rule=true|tmaterialVworks			10
-rule=true|tpart	50	82	75
-rule=true|tpart's	59		45
-rule=true|tpartVotherb	50
-rule=true|tpartVworkb	33	33	105
-rule=true|tpartVworks	62		56
-rule=true|trole		60
-rule=true|tsurface	19	22	17
-rule=true|tsurface's			58
-rule=true|tsurfaceVworkb	13	30	34
-rule=true|tsurfaceVworks			31
-rule=true|ttool	31	18
-rule=true|ttoolVworkb	59	-25
-rule=true|twork		26	56
-rule=true|w	-44	-17	-31
-rule=true|wly	-45
-w+=
-	-79	-16	-50
-w+=#	-22	-15	-56
-w+=&		-49	13
-w+=(	-63	-38
-w+=)	-22	-48
-w+=+	42		-25
-w+=,	-40		13
-w+=-	-64	-37	-25
-w+=.	-25
-w+=/			-70
-w+=1	27
-w+=:	36	-55	28
-w+=;			-54
-w+=<n>	14		15
-w+=<q>	-42	-11	-27
-w+=<t>	-27	-46	30
-w+=?	-41	52
-w+=@	-62		-18
-w+=a	-101		-33
-w+=about	-43	57	-31
-w+=above	15
-w+=across	26
-w+=add		-42
-w+=adjusted			30
-w+=after	-38
-w+=again	-51	-11	15
-w+=all	-40	37	50
-w+=already	-35		39
-w+=an	-24		-14
-w+=and	-12	17
-w+=any		-34
-w+=anybody		-46
-w+=anyone		-40
-w+=are		21	80
-w+=around	-29
-w+=arrived	30
-w+=as	-27
-w+=aside		-32
-w+=ask	18
-w+=at	13	59	14
-w+=back		-11	36
-w+=back door	-31
-w+=backfill		-28
-w+=backsplash			-31
-w+=backwards	-30
-w+=bad	-36
-w+=bar	52		16
-w+=base	-11		-40
-w+=basement			-20
-w+=bath	-41
-w+=bathroom	-44		47
-w+=bay			-36
-w+=be	-44	-46
-w+=because	40	-18
-w+=bedroom	22		-15
-w+=bedrooms			-18
-w+=been	-17	-17	-17
-w+=before	21	27	22
-w+=behind	-26	45
-w+=below	29
-w+=better		-31
-w+=bit	37
-w+=black	-16
-w+=blew	25
-w+=block		12
-w+=board	-13	20
-w+=boards			40
-w+=bolted			37
-w+=bolts	-52
-w+=booked		-17
-w+=both	-30	-22	-35
-w+=bottom	-57	-15
-w+=box	-17	11	11
-w+=bracket	21
-w+=brass	-10
-w+=bring		-54
-w+=broke	17
-w+=but	20	-31	-18
-w+=button	-32
-w+=buy		-13
-w+=by	17	48	-18
-w+=c	-47
-w+=call		-42
-w+=came			42
-w+=can	-29	35
-w+=can't	-27	16
-w+=carpet	32	-45
-w+=casing		25
-w+=caulk		-26
-w+=caulked			21
-w+=cause	-36	28	50
-w+=ceiling	-34	-12
-w+=change	-12	-36	-26
-w+=check	-11	21
-w+=chip	-12
-w+=chipped	16
-w+=clean			-28
-w+=cleaned			12
-w+=close	-19	-13
-w+=closet	-20	-12
-w+=come	25	13
-w+=comes		-19
-w+=coming		47
-w+=complete			44
-w+=corner	-51	-11
-w+=corridor			-12
-w+=could	-12
-w+=counter		-12
-w+=crack	-31
-w+=cracked		44
-w+=crooked	29
-w+=crown		31
-w+=crushed	13
-w+=cut		24	30
-w+=cuts		-27
-w+=day		-29
-w+=deep	-25
-w+=didn't	25
-w+=dinged	30
-w+=dining room	-63	10	-44
-w+=does		-41
-w+=doing		-28
-w+=don't	-13	31
-w+=done		-32	57
-w+=door	57	46
-w+=doors		35
-w+=down	-40	-54	24
-w+=drags	-17
-w+=drawer	-14
-w+=drawer front	-37
-w+=drawing	18
-w+=dried			40
-w+=drilled			-40
-w+=dripping	-18
-w+=drips	18
-w+=drop			-25
-w+=dropped	14
-w+=drops	40
-w+=dry	-10	-35	17
-w+=drywall	-23
-w+=duct		37
-w+=dug			10
-w+=dumps	11
-w+=each	-12		-26
-w+=edge	-28
-w+=electrician	-13	-21
-w+=else		16
-w+=em	-37	54	31
-w+=end	-25
-w+=even	23
-w+=every	-44		-52
-w+=face	-41
-w+=falls	24
-w+=fan		-29
-w+=faucet	-17	22
-w+=fell	54
-w+=find		-13
-w+=fine	29		21
-w+=finish		-16	-27
-w+=finished		28
-w+=fireplace	-16
-w+=first		40
-w+=first coat			-22
-w+=fix		-10
-w+=fixed			-35
-w+=flashing	-26
-w+=flat	-32
-w+=floor		27	14
-w+=flush	-13	-20
-w+=for	51	32	59
-w+=frame	-16
-w+=framed			47
-w+=fridge		27
-w+=from	45		38
-w+=front	-21		-17
-w+=gap	15
-w+=garage	-16	-11
-w+=gasket	24
-w+=gave	-12
-w+=get	-39	15
-w+=gets		-38
-w+=getting	-34	-20
-w+=glue	12	-11
-w+=glued	-22		-69
-w+=go	-18	-23
-w+=goes	-54	20
-w+=going		-40
-w+=gone	22		-39
-w+=gonna	-38	18
-w+=good	21		-38
-w+=got	18	-18
-w+=gotta	-36
-w+=ground			-11
-w+=grouted			23
-w+=guy	-36	-56
-w+=had	-29		-42
-w+=hair	30
-w+=half	-13
-w+=hall	-46	-14	26
-w+=handle	-68
-w+=hang		-32
-w+=hanging	23
-w+=has	16	11	-13
-w+=hatch	21
-w+=hauled			-25
-w+=have	39	12
-w+=he's		-61
-w+=head	41
-w+=her	-12	17
-w+=here		-48
-w+=high	-25
-w+=him		25
-w+=hinge	-30	31
-w+=hit	54	13
-w+=hits	23
-w+=hold	-12
-w+=holding			-13
-w+=holds	-33
-w+=hole	-19
-w+=holes	47		13
-w+=hollow	-49
-w+=homeowner		-14
-w+=hook		-22
-w+=hose	19
-w+=hose bib	-12
-w+=hot			-24
-w+=house	-26
-w+=hums	-15
-w+=hung			42
-w+=i		-27
-w+=i'd	-39	-22
-w+=i'll	-71	-25
-w+=i'm	24	-59
-w+=i've	-25
-w+=if		39
-w+=in	12		23
-w+=inspector			-12
-w+=install		-28
-w+=installed			-23
-w+=instead	21
-w+=insulation	-15	33
-w+=into	-36
-w+=is		-53	13
-w+=isn't	42
-w+=it	-49	39
-w+=it's	-19	20	11
-w+=its		-16	-43
-w+=jammed	-49
-w+=joist	-16
-w+=just	29
-w+=keeps	30
-w+=key		48
-w+=kitchen	-24		-48
-w+=know		26
-w+=ladder		27
-w+=laid			21
-w+=land		-11
-w+=landing	-15
-w+=landlord		31
-w+=lands		19
-w+=last	-13	22	22
-w+=leak	-15
-w+=leaning	24
-w+=leave		-16
-w+=left		-34	-44
-w+=let	-21
-w+=let go	19
-w+=level			-43
-w+=lid	51
-w+=lift	-10
-w+=light	40	19
-w+=like	-29	-32	-48
-w+=line	15
-w+=line set			-17
-w+=lip	31
-w+=living room	-22
-w+=lock	14
-w+=long	-16
-w+=look	-10	-81
-w+=loose	13	16	17
-w+=lost	-27
-w+=made	26		38
-w+=make	15	-17
-w+=maybe	-21
-w+=me	-14	20
-w+=measured			23
-w+=missing	34	10
-w+=more	-17	-15
-w+=mounted			34
-w+=move	29	-42
-w+=moved		27	-25
-w+=moving		-29
-w+=must		-60
-w+=my	-29	18
-w+=nailed			-29
-w+=ne	-20
-w+=near	18
-w+=need		14
-w+=needs	-23	-19
-w+=neutral	-25
-w+=new	-21		-86
-w+=next		-52
-w+=nicked	10
-w+=no	11	-47	11
-w+=not	-27	62	45
-w+=notched	-19
-w+=nothing	-43
-w+=now	-49		-16
-w+=nut	12
-w+=of	-77	-12	-36
-w+=off	-35	46	-21
-w+=oh		14
-w+=ok	-12		19
-w+=old	-33	-13	-40
-w+=on	-37		35
-w+=once		23
-w+=one's		24
-w+=ones	-48		-50
-w+=only	18	-20	-52
-w+=open	-34
-w+=opened	26
-w+=opened up	61
-w+=or		14
-w+=order		-40
-w+=other		-34
-w+=out		-19	-22
-w+=outlet	12
-w+=outside	37		-43
-w+=oven	30
-w+=over		66	28
-w+=owe		-52
-w+=owner		-20
-w+=packed	-24		24
-w+=pad	12
-w+=paint		-17	-17
-w+=painted	-40		21
-w+=painted shut	24
-w+=painter		-17
-w+=panel	29		-42
-w+=pantry	-24
-w+=past	-14
-w+=patch		-28
-w+=patched	-10		-34
-w+=peeling	38
-w+=picking		-52
-w+=piece		12	-17
-w+=pinned			-19
-w+=pipe	23		18
-w+=pipes			48
-w+=plane		-20
-w+=plank		-13
-w+=plate	29
-w+=please		17
-w+=plugged	15
-w+=plumber		-13
-w+=post		43
-w+=posts		40
-w+=pressure			22
-w+=prime		-25
-w+=primed			31
-w+=pull	-10
-w+=pulled	13		-13
-w+=pulls			-18
-w+=pump	-34
-w+=put	-44	-54	-46
-w+=quit	-19
-w+=radiator	12
-w+=ran	31	-10	-38
-w+=re		-31
-w+=ready			22
-w+=redo		-18
-w+=replace		-20
-w+=replaced	25	-25	-14
-w+=reset	-12
-w+=return	40	45
-w+=right	-23
-w+=ring	-44	-21
-w+=ripped			-24
-w+=rock			-39
-w+=rocks	-11
-w+=roll		-15
-w+=rolled			-40
-w+=rotted	54
-w+=run	55	-19	11
-w+=running	-18		-34
-w+=runs	-12		39
-w+=rusted through	40
-w+=sagging	29
-w+=sags	49
-w+=said		-58
-w+=same		35
-w+=sand		40
-w+=sanded		-16
-w+=sanding		-44
-w+=sat		18
-w+=satin		-30
-w+=says	-19	-77
-w+=scratch	27
-w+=screw		36
-w+=screws	-43		-12
-w+=scribed			36
-w+=seal	22	26
-w+=seam	35
-w+=second	-13
-w+=second coat		-37
-w+=second floor			-14
-w+=see	-20	-41
-w+=send		-15
-w+=sent	-37
-w+=set			17
-w+=she	25	-29	-36
-w+=she'll		-14
-w+=sheathing	-24
-w+=shelf		25
-w+=shimmed			14
-w+=shop		-16
-w+=short	43
-w+=should		-35
-w+=show		-45
-w+=shower			11
-w+=shows	-23	-41
-w+=shut			-12
-w+=shy	-23
-w+=side	-69	12	34
-w+=sides			30
-w+=siding		-35
-w+=silicone			-34
-w+=sill	-39
-w+=since	12
-w+=sink	14	-32	25
-w+=sit	20	-17
-w+=sits	41
-w+=sitting	-27
-w+=skim		29
-w+=slab	-27
-w+=slider	25
-w+=slow	39
-w+=snapped	-40
-w+=snugged	-31
-w+=so	-42	-39	53
-w+=soft	-41
-w+=solid	-21		-32
-w+=somebody		-44
-w+=somewhere	17
-w+=sorted	-33
-w+=spins	-21
-w+=splice	21
-w+=split	25
-w+=spot	-27
-w+=sprayed			-48
-w+=squeaks	-13
-w+=stain	-37
-w+=stained	26
-w+=step	27
-w+=still	54	39
-w+=stop	-59	-22
-w+=stopped	22
-w+=strike	-13
-w+=strip		24
-w+=stripped	51
-w+=supplier		-13
-w+=supposed	23
-w+=swap		15
-w+=swapped	-15		19
-w+=switch	-55
-w+=take		-12
-w+=tap	-15
-w+=tape	-12	-48	-22
-w+=taped	-13
-w+=tell		-26
-w+=temp	39
-w+=tested			27
-w+=than	-39	-23
-w+=that	42	12	30
-w+=that's	-15
-w+=the	-35	27
-w+=the lady		32
-w+=their			-26
-w+=them	-27	28	-10
-w+=then		-34
-w+=there	14
-w+=there's	-25		-27
-w+=they		-52
-w+=they're	35		-12
-w+=think	-16
-w+=third	-12
-w+=those			53
-w+=though	-36
-w+=through	-73		-35
-w+=tight	-11		-11
-w+=tightened	-13		-10
-w+=til		20
-w+=tile	16	16	-48
-w+=time	-19	-13
-w+=to	-32	-44
-w+=toilet	43
-w+=told		-19	-23
-w+=too	-44		54
-w+=too deep	-30
-w+=too high	-11
-w+=too short	-16
-w+=too wide	-12
-w+=took			-14
-w+=top	-33	-23	28
-w+=tore	-26
-w+=torn	17
-w+=toward	-20
-w+=trap	26
-w+=tray	11
-w+=treads			-38
-w+=trim		24	57
-w+=tripped	40
-w+=tub	-31
-w+=turned	16
-w+=under		23	12
-w+=until		-40
-w+=up	-54	-24	14
-w+=upstairs	30
-w+=us		13
-w+=used	-10	-21	-27
-w+=valve	29
-w+=waits		10
-w+=walk		29
-w+=walks		-25
-w+=wall			-28
-w+=wall's	20
-w+=walls			43
-w+=want		-20
-w+=wants	18	-30
-w+=was	-12		57
-w+=water	11		-15
-w+=way	-15	-13
-w+=we	-42	-21
-w+=we're	18
-w+=went	-24		57
-w+=were	37
-w+=wet	-32
-w+=when	-54	12
-w+=where	-12	-51
-w+=whether		34
-w+=which	-71	-45	42
-w+=white	-12
-w+=whole			-10
-w+=wide	-11
-w+=will		-54
-w+=window	16	21
-w+=wired			-37
-w+=with	-35	-59
-w+=without	18
-w+=won't	26
-w+=won't latch	-15
-w+=wouldn't	30
-w+=wrapped			21
-w+=wrong	-14
-w+=x	-37	-36	-40
-w+=yet		-23
-w+=you		31
-w-=
-	-16	53
-w-=#	24	-17	39
-w-=&		-20	-15
-w-=(	-19	-48
-w-=)		-26
-w-=+	20	41
-w-=,	-22		-28
-w-=-		32	25
-w-=.	47	20	33
-w-=/	17		-52
-w-=1	-15
-w-=:		23	33
-w-=;	23		-15
-w-=<n>		-33
-w-=<q>		-35	-17
-w-=<t>	-20	-83	-30
-w-=?	-14
-w-=@	-26		-72
-w-=a	-43	35	19
-w-=about	-54	-29
-w-=above	-28
-w-=after	-39	-109
-w-=again	-12	-31
-w-=all	-46	-23	44
-w-=already			25
-w-=also	-12
-w-=an	-15	19	55
-w-=and	-61
-w-=another		14
-w-=any		-29
-w-=anybody		33
-w-=anyone		27
-w-=anything		-47
-w-=are	-56		26
-w-=around			-34
-w-=arrived	-13
-w-=aside		-14
-w-=ask		44
-w-=at	-51	-68	-34
-w-=attic	33		17
-w-=back	-48	-28	23
-w-=backsplash			13
-w-=backwards	-13
-w-=bad	20
-w-=bag	-14
-w-=base	-23		12
-w-=basement			-28
-w-=bath			-26
-w-=bath fan	20
-w-=bathroom			33
-w-=bay	-10		24
-w-=be	-35	69
-w-=because	16	-35
-w-=bedroom			33
-w-=been	-24		19
-w-=before	-19	-67
-w-=behind	-27	10	-29
-w-=better		-21
-w-=between		-20
-w-=black	-21
-w-=bled			-20
-w-=board	-28	-17
-w-=boards			-39
-w-=bolted			-19
-w-=bolts	-25
-w-=booked		-17
-w-=both			-37
-w-=bottom	53	56	40
-w-=bowed	-35
-w-=bowl	59
-w-=box	-30	-33	-14
-w-=bracket	26
-w-=broke	-13
-w-=but	-24		-25
-w-=buy		-30
-w-=by	-56	-28	-45
-w-=c	-46
-w-=cable	-15
-w-=call		-11
-w-=came	-28		-35
-w-=can	-46
-w-=can't	-20	40
-w-=cap	-38
-w-=capped			-20
-w-=carpet	36	-29	12
-w-=caulk		-42
-w-=cause	15
-w-=ceiling	-58		22
-w-=ceiling's	-10
-w-=change	-24	-15
-w-=check		36
-w-=checked			-33
-w-=chimney	44
-w-=clamps		-11
-w-=cleaned	-11		-33
-w-=clear	29
-w-=client		-42
-w-=close	-14
-w-=closer			14
-w-=closet	36
-w-=closet rod	12
-w-=coat		-26
-w-=code	-19
-w-=come	-21	-32
-w-=comes		-19
-w-=coming		-25
-w-=corner	19	-13
-w-=cover	-23
-w-=crack	-28
-w-=cracked		23
-w-=crown		22
-w-=crushed	-14
-w-=curb			27
-w-=cut	-31	-56	-63
-w-=cuts		-15
-w-=daylight	-17
-w-=dead	23
-w-=den			11
-w-=did		-17	-10
-w-=didn't	-20
-w-=dimmer	-23
-w-=dinged	-18
-w-=dining room	44	-36
-w-=dishwasher	36
-w-=disposal	20
-w-=do		-46
-w-=don't	-11	29
-w-=done		-19
-w-=door	-13	34	37
-w-=door's			-32
-w-=doors		-32
-w-=down	-31	-53	-37
-w-=drags	-38
-w-=drain			-28
-w-=drawer	24
-w-=drawer front	23
-w-=drawing	-19
-w-=drill		65
-w-=drilled			-36
-w-=drip	-13
-w-=dripping	-33
-w-=drips	-12
-w-=dropped	-15
-w-=drops	-25
-w-=dry		16	33
-w-=drywall	-15		35
-w-=due		-16
-w-=dumps	-14
-w-=each			-30
-w-=electrical		-10
-w-=electrician	-35
-w-=em	-54	-61	24
-w-=end	15
-w-=end panel	-13
-w-=every	-64		-17
-w-=except	26		29
-w-=exit sign	-46
-w-=fabricator		-22
-w-=falls	-13
-w-=fan	-56	-18
-w-=fascia	-45
-w-=faucet		44
-w-=fell	-26
-w-=filled			-12
-w-=find		-20
-w-=fine	-15
-w-=finish		-38	-46
-w-=finished		30	16
-w-=first		-48
-w-=first coat			-15
-w-=fix	-16	-27
-w-=flange	-13
-w-=flashing	-37
-w-=flat	-15
-w-=flipped			-14
-w-=floor	-35	-18	25
-w-=flush		-12
-w-=for		17	-71
-w-=found	22
-w-=frame	-18
-w-=freed	-10		-19
-w-=fridge	16
-w-=from			-41
-w-=front	-24		29
-w-=frt	-48
-w-=furnace	-20		25
-w-=gap	13
-w-=garage	-32
-w-=gasket	-18
-w-=gave	-30
-w-=get		56
-w-=gets		20
-w-=give		-25
-w-=glass	36
-w-=glue		-17
-w-=glued	-17		-15
-w-=go	-15
-w-=goes		-63
-w-=going		-52
-w-=gone	-41
-w-=gonna	-17	46
-w-=good	-36		-14
-w-=got	-64	-57	22
-w-=gotta	-21	13
-w-=grade	-28
-w-=ground			-11
-w-=grout		23
-w-=guy	-16	-15
-w-=had	-56		26
-w-=hall	48		51
-w-=handle	-11
-w-=hang		18
-w-=has	-56	-68	-37
-w-=hatch	-17	-38
-w-=have	-63	-45	45
-w-=he	-11	-45
-w-=he'll		50
-w-=he's		-27
-w-=head	-47
-w-=header	20
-w-=held			-38
-w-=her	26
-w-=here		-16
-w-=high	-12
-w-=hinge	25	-56
-w-=hinges	-11
-w-=his		25
-w-=hit	-67	-13
-w-=hits	-26
-w-=ho		-31
-w-=hold	-21
-w-=hole	17
-w-=holes	19
-w-=homeowner		-13
-w-=hook		-14
-w-=hose	-28
-w-=hose bib	-35
-w-=hot	-13		23
-w-=house	-12
-w-=hums	-12
-w-=hung			17
-w-=i	-54	-39
-w-=i'd		-28
-w-=i'll		-23
-w-=i'm	-22	40
-w-=i've		-57	24
-w-=if		-51
-w-=in	-25	-36	-24
-w-=inspector		-40	-69
-w-=into	19
-w-=is	-48
-w-=isn't	-19
-w-=it	-62	-41	-90
-w-=it's	-68	-29	-24
-w-=its	-49	16	37
-w-=jamb	-27
-w-=joint		-32
-w-=joist	-22
-w-=just	-58	53
-w-=keep		-38
-w-=keeps	-13
-w-=kitchen	14		46
-w-=know		26
-w-=ladder		24
-w-=laid			-18
-w-=land		-32
-w-=last	17	33
-w-=leak	-42
-w-=leaking	-15
-w-=leaks	-13
-w-=leave		-52
-w-=left	34		16
-w-=lid	-18
-w-=light	44
-w-=like	-68	-22
-w-=line	-32
-w-=living room	38		-43
-w-=lock	-27
-w-=long		33
-w-=longer	-18
-w-=look	-10	-65
-w-=loose	12		-36
-w-=lost	-10
-w-=low	-26
-w-=lower	21
-w-=made			-29
-w-=main	-11
-w-=make	-50	58	33
-w-=maybe	-12
-w-=me	-32	11
-w-=measured	-11
-w-=meter	-15
-w-=missing	-16
-w-=more	-37
-w-=mounted			-22
-w-=move		-34
-w-=moved			-27
-w-=must		-26
-w-=my		-41
-w-=nail		-19
-w-=ne	-41
-w-=near	-13
-w-=need	-27	15
-w-=never	-24
-w-=new	-25	-54	-25
-w-=next		-55
-w-=nicked	-13
-w-=no	-117		-67
-w-=nobody		14
-w-=nosing	-16
-w-=not	-57		-40
-w-=notched	-17
-w-=nothing	-15	-34
-w-=now	29		-33
-w-=number	11
-w-=nut	-11
-w-=of	-60	44
-w-=off	-72	-64	-59
-w-=old	39	25	34
-w-=on	-12	-29	-21
-w-=once		-25
-w-=one's	-44	-47
-w-=ones	-18		-14
-w-=only	-51	29
-w-=open		-18
-w-=opened up	26
-w-=or		-42
-w-=order		-49
-w-=other		33
-w-=out	-52		-18
-w-=out of plumb	-13
-w-=outlet	11
-w-=oven	-48
-w-=over	-11	-59	25
-w-=owe		-17
-w-=owner		-19
-w-=packed			-17
-w-=pad	-23
-w-=paint	-21
-w-=painted			51
-w-=painter		-43
-w-=panel		28
-w-=pantry	54		29
-w-=passed			-19
-w-=past	-14
-w-=patch		-27
-w-=patched	-20		-26
-w-=pick		-19
-w-=picking		-21
-w-=piece		13	-29
-w-=pinned			-13
-w-=pipe	27		30
-w-=pipes			12
-w-=plane		-23
-w-=plank		-12
-w-=plate	-10
-w-=please		34
-w-=plugged	-18		-10
-w-=plumber		-34
-w-=plumber's		23
-w-=porch	43
-w-=post	35	-13
-w-=posts			32
-w-=powder room			13
-w-=prime		-21
-w-=probably	-16
-w-=pulled	-20		-41
-w-=put	-47	20	34
-w-=quit	-24
-w-=quote		-34
-w-=rail	-30	-15
-w-=raise		-30
-w-=ran	-15	-39	-54
-w-=range	15
-w-=re		-27
-w-=reads	-29
-w-=ready		-22
-w-=replaced	-18		-24
-w-=rest		-37
-w-=return		19
-w-=right	-24	26
-w-=ring		-16
-w-=rip		27
-w-=ripped			-14
-w-=rm			43
-w-=rock	-36		-18
-w-=roll		23
-w-=room		-14
-w-=rotted	25
-w-=run	14	21	-51
-w-=running	-21
-w-=runs	-12
-w-=sagging	-11
-w-=said		-19
-w-=same		-50
-w-=sand		-39
-w-=sanding		-32
-w-=say	-17	-39
-w-=says	23	-25
-w-=scraped			-15
-w-=screed	-18
-w-=screw		-16
-w-=screwed	-13		-43
-w-=screws	-27		-39
-w-=scribe	29	-11
-w-=scribed			-21
-w-=seal	-22	-33
-w-=sealed			-45
-w-=seam	-46
-w-=second	25
-w-=second coat		-15	-12
-w-=see	-39	31
-w-=send		-23
-w-=sent	21
-w-=set	30
-w-=she	-36	-51
-w-=she'll		-22
-w-=she's		47
-w-=shelf			20
-w-=shelves			11
-w-=shim		23
-w-=shimmed	-14		-51
-w-=shop		14
-w-=short	-64	20
-w-=should		48
-w-=show		-28
-w-=shows		-17
-w-=shut			-24
-w-=shy	-11
-w-=side	-18	-38	29
-w-=siding		-15
-w-=silicone	30		-32
-w-=sill	-18
-w-=sink	-35	-25	-43
-w-=sistered			-40
-w-=sit	-15	-13
-w-=sits	28
-w-=sitting	-26
-w-=skim		-21
-w-=skimmed			-15
-w-=slab	-22		58
-w-=slider	-24
-w-=slope			-29
-w-=slow	-13
-w-=smoke	-55
-w-=snaked			-20
-w-=snugged			-33
-w-=so	-17	10	-57
-w-=soft	-37
-w-=some		49
-w-=somebody	-39	12
-w-=somebody's		-25
-w-=somewhere	-21
-w-=sparky		-25
-w-=splice	-28
-w-=split	-34
-w-=stain	-14
-w-=stained	27
-w-=stair	38
-w-=stairs			-28
-w-=start		-15
-w-=starts		16
-w-=static	-34
-w-=step	53
-w-=sticks		-12
-w-=still	-63	-26
-w-=stop	-17	-10
-w-=stove	-28
-w-=strike	-30
-w-=stringers			-27
-w-=stripped	-37
-w-=subfloor	-16
-w-=super		-16
-w-=supplier		-15
-w-=supposed		-14
-w-=swap		-58
-w-=swapped			-47
-w-=sweep	-15
-w-=switch	46
-w-=take		-43	31
-w-=tall	-28
-w-=tank	25
-w-=tap	43
-w-=tape	26	10
-w-=taped			-16
-w-=tell		-28
-w-=temp	18
-w-=template		13
-w-=tested			-43
-w-=than		-42
-w-=that	40	19	-25
-w-=that's	-30
-w-=the	27	62	33
-w-=the lady		49
-w-=the wrong	-50
-w-=their	35		79
-w-=them	-38	-21	-29
-w-=then		49
-w-=there	-39	16	-19
-w-=there's	-46
-w-=thermostat	33
-w-=they	-34	-67
-w-=they're	-11	-52
-w-=thing	-11	-15
-w-=third	33	18
-w-=this		-16
-w-=those	-24	22
-w-=though	-29
-w-=threshold	-23
-w-=through	-16	-27
-w-=tight			-44
-w-=til		-19
-w-=tile		-55	10
-w-=tile guy		-30
-w-=tiles	-29
-w-=till		-63
-w-=to	-48	35
-w-=toe kick		15
-w-=told		-37	-17
-w-=too	-17
-w-=took			-31
-w-=top	-47	30	20
-w-=tore	-11		-14
-w-=torn	-36
-w-=track	24	-18
-w-=tray	-12
-w-=treads		12	-29
-w-=trim		-11	17
-w-=trimmed			34
-w-=trips	-11
-w-=try		33
-w-=tub	57	12	45
-w-=turned	-17
-w-=under		-42	21
-w-=until		-38
-w-=up	-27	-73	25
-w-=uppers			-39
-w-=upstairs	36		-17
-w-=us		30
-w-=used			-41
-w-=valve	10
-w-=vent	-35		-39
-w-=wait		24
-w-=walk		-19
-w-=walks		-10
-w-=wall	25	-11	20
-w-=wall's	-36
-w-=walls		40	35
-w-=want	-38	-20
-w-=wanted	-15
-w-=wants	27	36
-w-=was			-80
-w-=water	-18		-44
-w-=way	-23	-31
-w-=we	-30	13	-12
-w-=we'll		-20
-w-=we're	-33
-w-=went	-13		-29
-w-=were	13
-w-=wet	40
-w-=what	-42	46
-w-=when	-45	-37
-w-=where	-37	17	-33
-w-=whether		17
-w-=which	-18	-30	-25
-w-=white		-44
-w-=whole			68
-w-=will		58
-w-=window		-47	46
-w-=windows			14
-w-=with	-89	-37	-99
-w-=without	-42
-w-=won't	-49
-w-=wouldn't	-37
-w-=wrong	-46
-w-=x	-47	-28	-39
-w-=you	-58
-w-=zone	47
-w-=•	25
-w=#	-61
-w=&		-50	-60
-w=(		-49
-w=)		-41
-w=+	-47	-56	-71
-w=,	-62	-71	-75
-w=-	-64	-71	-55
-w=.	-65	-60
-w=/	-51		-51
-w=1	-23
-w=:	-42	-43	-51
-w=;	-37
-w=<n>		-28	-42
-w=<q>	-47	-64	-72
-w=<t>	-56	-82	-97
-w=?		-33
-w=@	-69		-63
-w=a	-52	-79	-49
-w=about	-33	-63	-21
-w=above	49
-w=add		33
-w=adjusted			18
-w=after	-23	-83
-w=again	-42	-93	-51
-w=air	-29
-w=all	-25	-34	-91
-w=along	24
-w=already	-46		-112
-w=an		-29
-w=and	-57	-81	-68
-w=another		56
-w=any		-37
-w=anybody		-83
-w=anyone		-59
-w=anything	-21	-103
-w=are	-45	-38	-73
-w=around	-17		-41
-w=arrived	-48
-w=arvo		-43
-w=ask		65
-w=at	-105	-91	-73
-w=attic			58
-w=back	-73	-205	-141
-w=backfill		18
-w=backsplash			73
-w=backwards	-20
-w=bad	-43
-w=bag	-44
-w=bar	52
-w=base	-35		64
-w=basement			-40
-w=bath	14
-w=bath fan	36
-w=bathroom	19		79
-w=bay	-29		-71
-w=be	-42	-171
-w=because	-20
-w=bedroom	28		13
-w=bedroom 2	-52
-w=bedrooms			-26
-w=been	-18	-26	-37
-w=before	-23	-112
-w=behind	82	90	60
-w=below	-28
-w=bent	-28
-w=better		-55
-w=bit	23
-w=black	22
-w=bled			-33
-w=blew	-16		-43
-w=board	72	55
-w=boards			14
-w=bolted			-42
-w=bolts	25
-w=booked		-71
-w=both	-41	44
-w=bottom	34		17
-w=bowed	-11
-w=bowl	58
-w=box		-13	36
-w=brass	-22
-w=bring		82
-w=broke	-27
-w=broken	-50
-w=buried	32
-w=but	-38	-34	-10
-w=button	13
-w=by	-93	-74	-26
-w=c	33
-w=cable	-13
-w=call		57
-w=came	-55		-60
-w=can	-18	-55
-w=can't	-19	-37
-w=cap	-14
-w=capped			67
-w=carpet	26	-30
-w=caulk		56
-w=caulked			67
-w=cause	-14
-w=ceiling	74	31	11
-w=ceiling's	16
-w=change	-11	58	68
-w=changed			53
-w=check		30
-w=checked			56
-w=chimney	-58
-w=chip	-29
-w=chipped	-12
-w=chirping	-13
-w=clamped			-18
-w=cleaned			73
-w=clear	15
-w=client		-19
-w=close	-44	-12
-w=closer			39
-w=closet	33	55
-w=closet rod	35
-w=coat		58
-w=code	-43
-w=color		97
-w=come	-52	-16
-w=comes	-11	-66
-w=complete			-81
-w=corner	-20	-48	-14
-w=could	-12
-w=cover	50
-w=cracked	-49	42
-w=crooked	-23
-w=crown		48
-w=crushed	-13
-w=cut	-44	25	48
-w=cuts		52
-w=damper	25
-w=day		-52
-w=daylight	-44
-w=dead	-67
-w=deep	-48
-w=demo's			60
-w=did		-38	-14
-w=didn't	-13
-w=dining room	-70		-19
-w=dishwasher	-18
-w=do		-165
-w=does		-65
-w=doing		-79
-w=don't	-10	-44
-w=done		-36	-83
-w=door	50
-w=door's			39
-w=doors		62	39
-w=down	-40	-67	-64
-w=downspout	22
-w=drags	-28
-w=drain	11		33
-w=drawer front	40
-w=drawing	-50
-w=dried			60
-w=drill		59
-w=drilled			21
-w=drip	-37
-w=dripping	-20
-w=drips	-38
-w=drop		44	-48
-w=dropped	-13
-w=drops	-33
-w=dry	-25	-143
-w=drywall	25		-46
-w=duct		48
-w=ducted			42
-w=due		-50
-w=dug			-99
-w=dumps	-20
-w=each			-18
-w=edge			-13
-w=electrical		-60
-w=electrician	-38	-125	-45
-w=else		14
-w=em	-40	-54	-59
-w=empty	-38
-w=end	55
-w=every	-36		-24
-w=everything			-33
-w=except		-72	-70
-w=exit sign	27
-w=face	-35
-w=falls	-58
-w=fan	71	66
-w=fascia	46
-w=faucet	47
-w=fell	-33
-w=fill		80
-w=filled			27
-w=find		18
-w=fine	-15		-63
-w=finish			-93
-w=finished		-21	-105
-w=fireplace	-48
-w=first		-70
-w=first coat			68
-w=fitted			56
-w=fix		57
-w=fixed			23
-w=flashed			57
-w=flat	-52
-w=flipped			50
-w=float	53	52
-w=flood test			57
-w=floor	54	-19	23
-w=flush	-17	74
-w=foamed			52
-w=footings			29
-w=for	-70	-100	-63
-w=found	-24
-w=framed			68
-w=freed	-11		88
-w=fridge	-28	39
-w=from	-44	-70	-32
-w=front			64
-w=frt	-63
-w=furnace	43		-14
-w=garage	-41	55	30
-w=gasket	16
-w=get	-15	-158
-w=gets		-89
-w=getting	-17	-74
-w=gfci	33
-w=give		-45
-w=glass	54
-w=glue		-21
-w=glued	-15		49
-w=go	-44	-58
-w=goes	-16	-92
-w=going		-81
-w=gone	-48		-44
-w=gonna	-14	-52
-w=good	-30		-51
-w=got	-36	-52	-75
-w=gotta	-12	-62
-w=grade	13
-w=ground	-19		-68
-w=grout		37
-w=grouted			27
-w=guy	18	-25
-w=had	-67		-59
-w=hair	25
-w=half	16
-w=hall	36	-17	17
-w=hang		34	77
-w=hanging	-24
-w=has	-43	-77	-43
-w=hatch	-14
-w=hauled			-18
-w=have	-60	-86	-64
-w=he	-17	-52
-w=he'd		-10
-w=he's		-49
-w=head	59
-w=header	18
-w=held			-70
-w=her	-16	-61
-w=here		-84
-w=high	-31
-w=him		-62
-w=hinge		-18
-w=hinges	24
-w=his		-38
-w=hit	-51	-28
-w=hits	-18
-w=ho		-63
-w=hold	-26
-w=holding	-25		-42
-w=hole	-46
-w=holes			27
-w=hollow	-22
-w=hook		53
-w=hose	34
-w=hot	59		32
-w=hums	-13
-w=hung			-198
-w=i	-59	-65	-81
-w=i'd		-20
-w=i'll		-37
-w=i'm	-16	-58
-w=i've	-18	-22	-62
-w=if		-106
-w=in	-96	-98	-98
-w=inspector		-29	-42
-w=install		53
-w=installed			69
-w=instead	-11
-w=insulation	-22	-18
-w=into	-16
-w=is	-56	-85	-73
-w=island			-37
-w=isn't	-17
-w=it	-50	-78	-72
-w=it's	-59	-60	-59
-w=its		-16	-20
-w=jamb	-23
-w=just	-64	-85
-w=keep		80
-w=keeps	-29
-w=key		40
-w=kitchen	24		-12
-w=know		10
-w=ladder		13
-w=laid			-88
-w=landing	28
-w=landlord		24
-w=lands		-85
-w=last	-18	31	-85
-w=latch	60
-w=laundry			23
-w=leaking	-13
-w=leaks	-14
-w=leaning	-27
-w=leave		-38
-w=left	22		36
-w=let		-26
-w=let go	-18
-w=level			-66
-w=lid	93
-w=lift	-13
-w=light	25	-11
-w=like	-65	-74
-w=line	66
-w=lint	-22
-w=lip	-12
-w=living room	58
-w=lock	40
-w=long	-29
-w=longer	-18
-w=look	-17	81
-w=loose	-65	-52	-48
-w=lost	-16
-w=low	-57
-w=lower	17
-w=made			-83
-w=main	-32
-w=make	-50	-96
-w=maybe	-23	-54
-w=me	-41	-143
-w=measure		23
-w=measured	-13		61
-w=meter	-76
-w=middle	-24
-w=missing	-67	-32
-w=more	-44	-99
-w=mounted			98
-w=moved		-33	64
-w=mrs		31
-w=must		-31
-w=my	-27	-17
-w=nail		12
-w=nailed			21
-w=ne	-22
-w=near	31
-w=need	-22	-62
-w=needs		-70
-w=neutral	16
-w=never	-44
-w=new	-77	-15	-36
-w=next		-42
-w=niche	21
-w=nicked	-19
-w=no	-54	-61	-40
-w=nobody		-54
-w=nosing	36
-w=not	-54	-48	-30
-w=nothing	-24
-w=now	-63		-119
-w=number	-54
-w=of	-99	-89	-73
-w=off	-60	-89	-57
-w=office			-34
-w=ok	-13		-33
-w=old	-30	67	77
-w=on	-100	-103	-93
-w=once		-67
-w=one's	-105	-46
-w=ones	-53		-39
-w=only	-54	-87	-57
-w=open	-51	-50
-w=opened up	-35
-w=or		-31
-w=ordered			50
-w=other	-39	26
-w=out	-60	-80	-73
-w=out of plumb	-17
-w=outlet	55
-w=outside	-82
-w=oven	27
-w=over	-82	-54	-36
-w=owe		-84
-w=owner		-15	68
-w=packed			27
-w=pad	50
-w=paint	22	-19	58
-w=painted			73
-w=painted shut	-15
-w=painter		-64
-w=painting		52
-w=panel	37	-18
-w=pantry	26	59	-12
-w=patch		36
-w=patched	-26		80
-w=pick		77
-w=picking		35
-w=piece		-21	-63
-w=pipe	44
-w=pipes			32
-w=plane		35
-w=plank		-19
-w=plate	16
-w=please		-99
-w=plug		50
-w=plugged	-17
-w=plumber	-30	-56
-w=plumber's		-28
-w=post		70
-w=posts		44	40
-w=pour		-17
-w=poured			26
-w=powder room			-30
-w=pressure			67
-w=prime		19
-w=primed			66
-w=probably	-30
-w=proud	-18
-w=pull	-35
-w=pulled	-17		-10
-w=pump	38
-w=punky	-13
-w=push	-11
-w=put	-36		-85
-w=quit	-40
-w=quote		62
-w=radiator	-27
-w=rail	51	67
-w=raise		34
-w=ran	-21	-35	-25
-w=range	-23		-33
-w=re		-60
-w=reads	-27
-w=ready			-57
-w=redo		49
-w=reorder		38
-w=replaced	-24	36	100
-w=reset	-21	37	40
-w=rest		15
-w=return	59	77
-w=right		-12
-w=ring	-31	-65
-w=rip		30
-w=ripped			51
-w=rock			-21
-w=rocks	-31
-w=roll		52
-w=rolled			-18
-w=rotted	-23
-w=roughed			42
-w=run	28	16	16
-w=running	-23		-32
-w=runs	-24
-w=rusted through	-20
-w=sagging	-11
-w=said		-45
-w=same		-63
-w=sand		52
-w=sanded		12	84
-w=sanding		13
-w=sat		-57
-w=satin		14
-w=says	-39	-58
-w=scraped			59
-w=scratch	-11
-w=screed	40
-w=screw		17
-w=screwed			27
-w=screws	-60		-29
-w=scribe		54
-w=scribed	-12		-22
-w=seal	-26	74
-w=sealed			107
-w=seam	74
-w=second	16	30
-w=second coat			55
-w=second floor			68
-w=see	-22	-74
-w=send		87
-w=sent	-22
-w=set	28	11	135
-w=shave		38
-w=she	-22	-40
-w=she'll		-12
-w=she's		-19
-w=sheathing	54
-w=shelves			44
-w=shim		17
-w=shimmed			53
-w=shop		-66
-w=short	-121
-w=shot	-31
-w=should		-24
-w=show		-19
-w=shower			11
-w=shows	-17	-56
-w=shut			73
-w=shy	-36
-w=side	-80		-17
-w=sides			-51
-w=siding		-21
-w=silicone	36	53	50
-w=sill	-19
-w=since	-10
-w=sink	-47	52	28
-w=sister		44
-w=sistered			38
-w=sit	-25	-57
-w=sits	-26	12
-w=sitting	-34
-w=size	-39
-w=skim		32
-w=skimmed			56
-w=slab	85		46
-w=slider	-21
-w=slope			52
-w=slow	-48
-w=smoke	-19
-w=snaked			72
-w=snapped	-18
-w=snugged			44
-w=so	-57	-55	-21
-w=soft	12
-w=solid	-23		-37
-w=some		-10
-w=somebody	-26	12
-w=somebody's		-24
-w=somewhere	-20
-w=sparky		-36
-w=spins	-32
-w=splice	15
-w=split	-62
-w=spot	-45
-w=sprayed			67
-w=squeaks	-14
-w=stain	-70	-17
-w=stained	-18
-w=stair	46
-w=stairs	17		-42
-w=start		25
-w=starts		32
-w=static	37
-w=step	46
-w=sticks	-26	-57
-w=still	-118	-162
-w=stone	-49
-w=stop	63	39
-w=stove	-60
-w=straight	-23
-w=strapped			-12
-w=strike	-14
-w=stringers			58
-w=strip		19
-w=stripped	-13
-w=studs	-24
-w=subfloor	32
-w=super		-26
-w=supposed	-22	-43
-w=swap		93
-w=swapped			131
-w=swapping		50
-w=sweep	41
-w=swing		-40
-w=switch	-48
-w=take		70
-w=tall	24
-w=tank	33
-w=tap	45
-w=tape		55	-21
-w=taped			48
-w=tell		-15
-w=temp	-72
-w=template		88
-w=templated			59
-w=test		28
-w=than		-24
-w=that	-67	-115	-64
-w=that's	-45	-36	-38
-w=the	-67	-85	-84
-w=the lady		-18
-w=the wrong	-19
-w=their			-25
-w=them	-23	-53	-49
-w=then		-60
-w=there	-42	-51	-14
-w=there's	-64
-w=thermostat	15
-w=they	-46	-50
-w=they're	-12	-38
-w=think	-20
-w=third	55	81
-w=this		-23
-w=those		-61	-13
-w=though	-35
-w=through	-29	29	-20
-w=tied			-93
-w=tight	-21		-57
-w=tightened			75
-w=til		21
-w=tile	-16	62	59
-w=tile guy		35
-w=tiles	78
-w=till		-91
-w=time	-32	-78
-w=to	-65	-99	-90
-w=toilet	40
-w=told		-53	-48
-w=too	-39		-67
-w=too deep	-17
-w=too high	-15
-w=too short	-21
-w=took			21
-w=top	-59	-20	-13
-w=tore	-25		-44
-w=torn	-49
-w=track	-46
-w=trap	25
-w=tray	46
-w=treads			21
-w=trim		51	57
-w=trimmed			23
-w=truck	-48
-w=try		31
-w=tub	68		11
-w=turn		-22
-w=turned	-15
-w=under	30	67	-10
-w=until		-69
-w=up	-51	-89	-72
-w=upstairs	11		-45
-w=us		-61
-w=used	-17		-44
-w=valve	-20
-w=vent	29
-w=wait		-89
-w=waits		-46
-w=walks		-50
-w=wall			-30
-w=wall's	70
-w=walls			58
-w=want	-42	-28
-w=wants	-36	-68
-w=was	-65		-42
-w=water	-56		-59
-w=way	-32	-61
-w=we	-29	-54	-52
-w=we're	-27
-w=weatherstrip	28
-w=weeping	-22
-w=weeps	30
-w=went	-21		-58
-w=were	-33
-w=wet	-49
-w=what	-25	29
-w=when	-37
-w=where	-30	54	-27
-w=whether		42
-w=which	-21		-34
-w=white	-39
-w=whole		-20	-19
-w=wide	-22
-w=will		-38
-w=window		-54	-40
-w=windows			33
-w=wired			75
-w=with	-51	-92	-85
-w=without	-11
-w=won't	-37
-w=won't latch	-25
-w=wouldn't	-27
-w=wrapped			29
-w=wrong	-47
-w=x	-44	-49	-36
-w=yet		-95
-w=you	-39	-47
-w=zone	76
+after at defect	-42
+after at material	13
+after at part	91
+after at surface	15
+after at word	-46
+after by defect	-40
+after by fixture	-32
+after end defect	-18
+after for defect	-26
+after from defect	24
+after in defect	-35
+after in material	78
+after in surface	51
+after on defect	-53
+after on material	71
+after on surface	-21
+after on word	-21
+after quantity defect	-44
+after quantity fixture	29
+after quantity material	-16
+after quantity part	49
+after quantity size	49
+after quantity surface	14
+after quantity word	-37
+after term area	49
+after term finish	-24
+after term fixture	50
+after term material	-37
+after term part	29
+after term surface	-50
+after term word	20
+after word area	85
+after word defect	-35
+after word finish	-64
+after word fixture	18
+after word material	12
+after word size	-35
+after word surface	37
+after word verbish	20
+article a	-22
+article the	25	16
+as ruled all far	42	61	59
+as ruled all far+here		36	-41
+as ruled all far+phrase		12	20
+as ruled all here	37	20	28
+as ruled all pair	69	42
+as ruled all phrase		20
+as ruled all told		26
+as ruled none far	-13	-34	-21
+as ruled none here		-12	-12
+as ruled none pair		23	39
+as ruled none told		-15
+as ruled some far		27	-14
+as ruled some here		35
+as ruled some pair		34	22
+as ruled some phrase		30
+as ruled some told		17	-31
+behind about here-after	-17
+behind about here-before	50
+behind at +1	-44
+behind at -1	27
+behind at -2	23
+behind at -3	-39
+behind at -4	-35
+behind at here-before	47
+behind behind here-after	21
+behind by +1	-21
+behind by -3	-68
+behind by -4	20
+behind by here-before	80
+behind down here-before	25
+behind end -1	20
+behind end -2	12
+behind end here-after	-18
+behind for -4	-49
+behind for here-after	-103
+behind from +1	-16
+behind from -1	22
+behind from -2	-31
+behind from -4	-21
+behind from here-before	56
+behind in -1	64
+behind in -2	-22
+behind in -3	-40
+behind in -4	-33
+behind in here-after	22
+behind mark -1	-44
+behind mark -2	79
+behind mark -4	-21
+behind mark here-after	-24
+behind number +1	-27
+behind number here-after	36
+behind of +1	-24
+behind off -1	-32
+behind off -2	-34
+behind off -3	-43
+behind off -4	60
+behind off here-before	-30
+behind on -1	35
+behind on -4	-42
+behind on here-after	-18
+behind on here-before	31
+behind out -1	32
+behind out -2	-33
+behind out -3	-21
+behind out -4	-25
+behind out here-before	35
+behind quantity +1	-30
+behind quantity -2	-13
+behind quantity -4	22
+behind quantity here-before	32
+behind term +1	-14
+behind term -1	14
+behind term here-before	37
+behind to here-after	-20
+behind to here-before	41
+behind up here-before	40
+behind with +1	-27
+behind with -1	46
+behind with -3	-17
+behind with -4	-12
+behind with here-after	-35
+behind with here-before	29
+behind word +1	-12
+behind word -2	20
+behind word here-before	20
+behind-verb			26
+between 	23
+between get	21
+between get a	-35
+between has a	40
+between have	22
+between is	36
+by far		-13	-15
+by far lacks none 0	35		-12
+by far lacks none 1	-18	-33	-32
+by far lacks none 2	-15	-13	-16
+by far lacks none 3		-21
+by far lacks points 0		13	13
+by far lacks points 1			-20
+by far lacks points 2		-14	18
+by far lacks points 3			46
+by far+here	-14
+by far+here lacks none 1			-16
+by far+here lacks none 2	-19		-14
+by far+here lacks none 3	-17
+by far+here lacks points 1		19	32
+by far+here lacks points 2	15
+by far+here lacks points 3			-31
+by far+phrase lacks none 0		51	23
+by far+phrase lacks none 1		18	24
+by far+phrase lacks none 2			19
+by far+phrase lacks none 3		16	-26
+by far+phrase lacks points 0		-26
+by far+phrase lacks points 2		28	-18
+by here	17
+by here lacks none 1	26	39	36
+by here lacks none 2	25	-18
+by here lacks none 3		-17	-27
+by here lacks points 2	-62	-26	-37
+by here lacks points 3		-26	-27
+by pair		32	25
+by pair lacks none 2		36	27
+by pair lacks none 3	13	30	25
+by pair lacks points 2		28	16
+by pair lacks points 3		23	13
+by phrase lacks none 0		-21
+by phrase lacks none 1		23
+by phrase lacks none 2		27
+by phrase lacks points 3		12	-13
+by told lacks none 0		-19	-26
+by told lacks none 1		-23
+by told lacks points 0			-19
+by told lacks points 2			12
+counted bare	18	29	25
+counted count	32	48	-24
+counted current	-13		22
+counted length	-13		-18
+counted pack	-20	12
+counted percent	14
+counted pressure	-30
+counted time		-18	-17
+counted voltage	33
+counted volume	-29	32
+does add far+phrase		51
+does add here		15
+does add kind material		79
+does add kind part		30
+does add kind word		-27
+does add word		-23
+does ask 		-26
+does ask far		-50
+does ask far+here		26
+does ask far+phrase		75
+does ask fixture		-24
+does ask here		-13
+does ask kind fixture		-19
+does ask kind material		16
+does ask kind part		53
+does ask kind word		40
+does ask pair		44
+does ask part		13
+does ask phrase		19
+does ask surface		-46
+does ask told		-30
+does ask verbish		20
+does ask word		26
+does be area		-27	-14
+does be defect		-25
+does be finish			-23
+does be fixture		12	18
+does be part			19
+does be size		-33
+does be surface		21
+does be tells		-38
+does be tool		21
+does be verbish		20
+does be word		-20
+does bolt far			53
+does bolt far+here			-44
+does bolt here			-14
+does bolt kind material			-38
+does bolt kind word			-38
+does book 		-34
+does book far		-14
+does book far+here		45
+does book kind word		36
+does book phrase		-30
+does box 			-12
+does box far		52
+does box far+here		-20	-14
+does box far+phrase		-15
+does box here			23
+does box kind area			-32
+does box kind material			69
+does box kind part		42
+does box kind surface		17
+does box kind verbish		-22
+does box kind word		-22
+does bring 		18
+does bring defect		-14
+does bring kind area		-20
+does bring kind defect		-15
+does bring kind fixture		-12
+does bring kind material		19
+does bring kind part		-23
+does bring kind tool		43
+does bring kind verbish		55
+does bring pair		63
+does bring part		-30
+does bring phrase		46
+does bring told		-17
+does bring tool		26
+does bring verbish		45
+does call far+here		-22
+does call far+phrase		51
+does call here		29
+does call kind fixture		-18
+does call kind material		45
+does call kind part		63
+does call kind word		29
+does call material		42
+does call pair		34
+does call part		36
+does call phrase		39
+does call surface		-12
+does call told		-34
+does call verbish		-14
+does cap far			15
+does cap far+here			60
+does cap here			-29
+does caulk here			23
+does change 		-14	19
+does change far			-35
+does change far+here		87	39
+does change here			-38
+does change kind part			15
+does change kind word		-27	35
+does change phrase		-20	-33
+does change told			45
+does change word			17
+does check 		12
+does check far		-27
+does check kind defect		-25
+does check kind part		-19
+does check kind word		53
+does check phrase		25
+does clean far			-26
+does clean kind area			-14
+does clean kind defect			-22
+does clean kind fixture			17
+does clean kind material			-25
+does clean kind part			64
+does clean kind surface			16
+does clean material			-37
+does clean part			50
+does clean surface			14
+does close far		-18
+does close far+here		54
+does close far+phrase		-17
+does close here		15
+does close kind material		20
+does close kind part		-42
+does close kind surface		43
+does close kind word		-57
+does close phrase		-12
+does come area		23
+does come defect		-22
+does come far			-18
+does come far+here		-29	-17
+does come fixture		-21
+does come here		13	-20
+does come kind area		-20
+does come kind defect		-14
+does come kind fixture		-12
+does come kind material		15
+does come kind surface			-19
+does come kind tells		-42
+does come kind tool		-21
+does come kind word			-12
+does come material		-17
+does come pair		-30	-13
+does come part		-39
+does come verbish		72
+does come word		31
+does cut 		-35	-18
+does cut area			-37
+does cut far		14
+does cut far+here		82	-12
+does cut far+phrase		18	45
+does cut fixture			33
+does cut here			13
+does cut kind area		-49	-18
+does cut kind defect		42
+does cut kind fixture		15	41
+does cut kind material		33
+does cut kind part		-46
+does cut kind size		49	-19
+does cut kind surface		41	21
+does cut kind verbish		42	13
+does cut kind word			33
+does cut material		15
+does cut pair			56
+does cut phrase		-31	-21
+does cut surface		67
+does cut told			-20
+does cut verbish		38	-22
+does cut word		-13	40
+does dig 		-40
+does dig far		23	17
+does dig kind surface			20
+does dig told		-21
+does do 			-13
+does do far		-49	-18
+does do far+here		38
+does do far+phrase			-23
+does do fixture		-27
+does do here		-17
+does do kind area			46
+does do kind fixture		-28
+does do kind material		24
+does do kind part		23
+does do kind surface		-12
+does do kind verbish		-36	-16
+does do kind word		-43	-22
+does do pair			60
+does do part		49
+does do word		-50
+does drill far			-32
+does drill far+here			-33
+does drill here			32
+does drill kind part			-30
+does dry 		-16
+does dry far		-14
+does dry far+here			15
+does dry here		-43	-17
+does dry kind area		-15
+does dry kind material		-26	-17
+does dry kind part			-12
+does dry kind surface			14
+does dry kind verbish		32
+does dry kind word		-35
+does dry pair		13	-14
+does dry phrase		-22
+does fill 		19	-12
+does fill far			42
+does fill far+here			26
+does fill far+phrase			61
+does fill here			-38
+does fill kind area			-29
+does fill kind defect		55	97
+does fill kind fixture			42
+does fill kind material		-22
+does fill kind surface		52	23
+does fill kind word			-19
+does fill material			14
+does fill word			-41
+does find 		-44
+does find far		-16
+does find far+here		44
+does find here		32
+does find kind material		46
+does find kind word		45
+does find material		14
+does find phrase		-35
+does finish 		40
+does finish area			-23
+does finish far+here		-13	26
+does finish here		77	-57
+does finish kind area			-16
+does finish kind fixture			-28
+does finish kind material		17	-15
+does finish kind part		-14	-47
+does finish kind size			32
+does finish kind surface		20
+does finish kind verbish		30	15
+does finish kind word		28
+does finish material			-24
+does finish told		25
+does finish word			38
+does fit far			-14
+does fit far+here			-19
+does fit here			53
+does fix 		-37	-20
+does fix far		39	26
+does fix far+here			61
+does fix kind material		28	-26
+does fix kind word		-16	71
+does fix pair			24
+does fix told		-56
+does flush told		-15
+does fre far			26
+does get 		-19
+does get area		-23
+does get defect		12	14
+does get far		-25
+does get far+here		-22
+does get far+phrase		-18
+does get finish		-19
+does get fixture		49	-83
+does get kind area		-13
+does get kind defect		-13
+does get kind finish		-12
+does get kind material		13
+does get kind part		-23
+does get kind verbish		15
+does get kind word		-48
+does get material		35	-23
+does get part		-19	21
+does get phrase		-12
+does get surface		13
+does get verbish		-40	-33
+does glue 		-16
+does glue far			50
+does glue far+here		17	16
+does glue kind defect			19
+does glue kind fixture			44
+does glue kind material		54	15
+does glue kind part			-12
+does glue kind verbish			61
+does glue kind word			-36
+does glue pair			-13
+does glue phrase		-13	19
+does glue told			-12
+does glue word			-71
+does go 		-31
+does go far		-15
+does go far+here		-33	-25
+does go far+phrase		16
+does go here		-22	-28
+does go kind area		-13	-22
+does go kind defect		-35
+does go kind fixture		-29	17
+does go kind material		-30
+does go kind part		52	-44
+does go kind surface		-19
+does go kind tool		-14
+does go kind verbish		-24	-37
+does go kind word		-17	-23
+does go material		-36	41
+does go pair		-46	-28
+does go part		43
+does go phrase		-15
+does go surface		41	25
+does go told		-19
+does go tool		24
+does hang 		18
+does hang area			25
+does hang far+here		-41	-13
+does hang far+phrase			47
+does hang fixture			14
+does hang here		14	48
+does hang kind area		-12	38
+does hang kind fixture		69	77
+does hang kind material		-21	13
+does hang kind part		43	-16
+does hang kind surface		-15
+does hang kind verbish			-14
+does hang kind word		-43	-15
+does hang material			14
+does hang pair		23
+does hang part			-13
+does hang phrase		46
+does hang surface			27
+does hang told		-26	-13
+does hang word		-31	-47
+does have area		-29
+does have material		15
+does have part		79
+does have word		-13
+does hold 			-22
+does hold far			-34
+does hold far+here			-21
+does hold kind material			17
+does hold kind part			-17
+does hold kind word			-18
+does hold told			-26
+does i'll word		14
+does install far		-18	-18
+does install far+here		14	-16
+does install here			40
+does install kind area			-14
+does install kind defect			-15
+does install kind finish			-33
+does install kind fixture		-13	38
+does install kind part		25	50
+does install kind surface		12	-17
+does install kind tool		-27
+does install kind word		27	16
+does install kind work			-12
+does install pair		41	22
+does keep 		67
+does keep far		-13
+does keep phrase		64
+does keep told		14
+does land far		-18
+does land here		16
+does land phrase		14
+does land told		-12
+does lay 			-17
+does lay far			-26
+does leave far		-28	-27
+does leave far+here		-31
+does leave far+phrase		-33
+does leave here		-16	-18
+does leave kind fixture		-19
+does leave kind material		-27
+does leave kind part		-31
+does leave kind surface		-23
+does leave kind tool		-20
+does leave kind word		-32
+does leave material		33
+does leave pair		15
+does leave surface		-43
+does leave told		-17
+does leave word		-60
+does let material		-18
+does let word		-14
+does level far			-32
+does level here			-23
+does level kind fixture			17
+does level kind material			-77
+does look 		14
+does look defect		-30
+does look far		52
+does look far+here		39
+does look far+phrase		14
+does look here		-41
+does look kind area		25
+does look kind defect		-30
+does look kind fixture		67
+does look kind material		49
+does look kind part		39
+does look kind surface		-33
+does look kind verbish		28
+does look kind word		-35
+does look told		13
+does make far		-45	-19
+does make far+here		27
+does make far+phrase		35
+does make here		-56
+does make kind area		-26
+does make kind defect		-23
+does make kind fixture		78
+does make kind material		-40
+does make kind verbish		13
+does make kind word		21
+does make material		20
+does miss 		-18
+does miss here		-16
+does miss pair		-25
+does mount here			41
+does mount kind part			17
+does move far			13
+does move far+here		-18	-17
+does move far+phrase		-43
+does move here		26
+does move kind fixture		-39	-31
+does move kind material		-17
+does move kind part		20
+does move kind word		42	49
+does move material		-23
+does move pair		55
+does move part		19
+does move phrase		17
+does move surface		-33
+does move told		-24
+does move word		21
+does need area		-35
+does need defect		45
+does need fixture		26
+does need material		39
+does need part		-44
+does need size		-14
+does need verbish		-21
+does need word		18
+does open 		-13
+does open far			54
+does open far+here			-40
+does open far+phrase		-31
+does open here			-35
+does open kind surface		51
+does open kind verbish		-31
+does open kind word		-26	-55
+does open pair		-26
+does open phrase		-15
+does open surface		40
+does order 		-25
+does order far+here		27
+does order far+phrase		-13
+does order here		-12
+does order kind defect		14
+does order kind fixture		29
+does order pair		35
+does order phrase		-13
+does order told		-14
+does order word		-26
+does owe far		-14
+does pack far			-48
+does pack here			94
+does pack kind material			40
+does paint 		73
+does paint far		-29	-50
+does paint far+here		21
+does paint far+phrase			13
+does paint here			32
+does paint kind material		-13
+does paint kind surface		106
+does paint kind verbish		-33
+does paint kind word		-27	17
+does paint told		71
+does pass far+here			38
+does pass here			-41
+does pass kind word			18
+does patch far		31	27
+does patch far+here		25
+does patch kind part		-47
+does patch kind surface			33
+does patch kind word		66
+does pick 		39
+does pick far+phrase		-14
+does pick kind material		14
+does pick kind part		24
+does pick kind surface		-14
+does pick kind word		-15
+does pick pair		33
+does pick phrase		48
+does plane 		-38
+does plane kind surface		-53
+does pour here			18
+does prime 		39
+does prime far		-18
+does prime far+here			-19
+does prime here			43
+does pull 		20
+does pull area			-18
+does pull defect			-12
+does pull far		-26	-57
+does pull far+here		-32
+does pull far+phrase			-14
+does pull here		14	72
+does pull kind defect		-12
+does pull kind fixture		18	31
+does pull kind material		-27	15
+does pull kind part		-12	-25
+does pull kind surface			-15
+does pull kind verbish			17
+does pull kind word		13
+does pull material		35
+does pull pair		78
+does pull part			-15
+does pull phrase		62
+does pull surface			-14
+does pull told		-36
+does pull verbish			12
+does pull word			-29
+does put 		23
+does put area		-46
+does put defect			23
+does put far			-33
+does put far+here			20
+does put far+phrase		-57	21
+does put fixture		17
+does put here		15	-31
+does put kind area			-22
+does put kind defect		-43
+does put kind finish		-24
+does put kind fixture		41
+does put kind material		-48	-16
+does put kind part		-17
+does put kind surface		34	-25
+does put kind tells			15
+does put kind word		28	-22
+does put material		-31	-46
+does put pair			12
+does put part			-20
+does put phrase		-22	-20
+does put surface		32
+does put told		45	34
+does put verbish		-23	-33
+does put word		-26
+does redo far+here		44
+does redo here		22
+does redo kind material		42
+does redo kind part		14
+does replace far+here			101
+does replace far+phrase			24
+does replace here			-23
+does replace kind area		-24
+does replace kind defect			15
+does replace kind fixture		-15	-33
+does replace kind part		40	27
+does replace kind surface		-13	21
+does replace kind verbish			22
+does replace kind word			37
+does replace material			-19
+does replace part			-14
+does reset 			-22
+does reset far			40
+does reset kind part			67
+does return far		-38
+does rip 		15
+does rip far		18
+does rip kind material		-52
+does rip material		-60
+does rip told		-14
+does roll far			-20
+does run 		-17
+does run defect			-19
+does run far		-51	40
+does run far+here			14
+does run far+phrase		101	-69
+does run kind area		-12	-43
+does run kind defect			-28
+does run kind fixture			61
+does run kind part			18
+does run kind size			-22
+does run kind surface		47	-20
+does run kind verbish		-23	-49
+does run kind word		-14	-22
+does run material		14	29
+does run pair		-20	-21
+does run part			22
+does run phrase			-17
+does run told		-27	28
+does run verbish			-46
+does run word		-16	-32
+does sand 		-22
+does sand defect		26
+does sand far		98
+does sand here		-16	15
+does sand kind area		-28
+does sand kind defect		21
+does sand kind fixture		44
+does sand kind material		20
+does sand kind part		57
+does sand material		-19
+does sand phrase		-17
+does sand surface		-16
+does sand told		-12
+does sand word		25
+does say material		-21
+does say part		67
+does screw far+here			-17
+does screw far+phrase			-30
+does screw here			-19
+does screw kind fixture			-49
+does screw kind material			-14
+does screw kind word			-42
+does screw pair			-73
+does scribe far+here			-32
+does scribe here			22
+does scribe kind material			62
+does scribe kind surface			-22
+does scribe kind word			-29
+does scribe material			58
+does scribe surface			-42
+does scribe told		-16
+does scribe word			27
+does seal far			15
+does seal far+here			-13
+does seal here			54
+does seal kind area			14
+does seal kind material			-14
+does seal kind surface			63
+does seal kind word			-34
+does seal surface			61
+does seal told		31
+does seal word			-51
+does see 		-27
+does see far		20
+does see far+here		-14
+does see kind area		-64
+does see kind defect		62
+does see kind material		-23
+does see kind surface		51
+does see kind word		-32
+does see pair		12
+does see told		-33
+does send far		55
+does send far+here		-17
+does send far+phrase		107
+does send kind fixture		58
+does send kind part		64
+does send kind size		-18
+does send kind surface		47
+does send kind word		19
+does send pair		30
+does send phrase		28
+does send word		-23
+does set 		-39
+does set far		-32	-22
+does set far+here			-22
+does set far+phrase		83	38
+does set here		13	97
+does set kind area			16
+does set kind fixture			16
+does set kind material		80	53
+does set kind surface		-15
+does set kind word		-18	30
+does set material			31
+does set phrase		-29
+does set told		-14	-14
+does shim far+here			20
+does shim far+phrase			29
+does shim kind defect			-42
+does shim kind fixture			45
+does shim kind material			24
+does show 		24
+does show far		-12
+does show far+here		-23
+does show kind material		13
+does show kind word		-31
+does show phrase		42
+does show told		-17
+does shut 			19
+does shut far			51
+does sit far+here		-57
+does sit here		-12
+does sit kind part		-16
+does sit kind surface		13
+does sit kind word		-21
+does sit phrase		-20
+does sit word		-16
+does skim 		27
+does skim far		80
+does skim told		21
+does snug defect			-14
+does snug far			21
+does snug kind defect			-15
+does snug kind material			65
+does snug kind part			18
+does snug material			63
+does snug part			15
+does start far		39
+does start far+here		-28
+does start here		12
+does start kind material		-14
+does start kind part		-26
+does start kind surface		35
+does start kind verbish		-14
+does start kind word		-41
+does start phrase		38
+does start told		-21
+does stick 		-14
+does stick far		-14
+does stick far+here		-37
+does strip 		-13
+does strip far			-13
+does strip kind material		16
+does swap 		-33	28
+does swap defect			-19
+does swap far		20
+does swap far+here		63	-34
+does swap far+phrase		20	-23
+does swap fixture		-17
+does swap here			47
+does swap kind area		-30
+does swap kind defect		14
+does swap kind fixture		-18
+does swap kind material		23	49
+does swap kind part		88	16
+does swap material		21	44
+does swap pair		29	32
+does swap part		92
+does swap phrase		-25
+does swap surface		-25
+does swap told		-17	43
+does swap word			-14
+does take 		-25
+does take area			18
+does take defect		-43	-12
+does take far		14	-21
+does take far+here		30
+does take far+phrase		18	83
+does take here			-44
+does take kind area		-15
+does take kind defect		-14
+does take kind finish		21
+does take kind fixture		29
+does take kind material		14
+does take kind surface			-75
+does take kind tool		95
+does take kind verbish			-24
+does take kind word			-15
+does take material			22
+does take pair		16	-35
+does take part			36
+does take phrase		-18
+does take told		-16
+does take word		86
+does tape far			28
+does tape far+here			-14
+does tape kind defect			-23
+does tape kind word			74
+does tape told			-12
+does tell far		-30
+does tell far+here		-41
+does tell far+phrase		-35
+does tell here		47
+does tell kind fixture		30
+does tell kind material		-17
+does tell kind part		-35
+does tell kind surface		-20
+does tell kind verbish		33
+does tell kind word		-27
+does tell material		18
+does tell phrase		36
+does tell told		-42
+does tell word		-21
+does test far			33
+does test far+here			-12
+does test here			47
+does test kind word			51
+does test word			18
+does tighten far			19
+does tighten kind material			-19
+does top 		-32
+does top far		28
+does top far+here		-19
+does top kind area			27
+does top kind material		-23
+does top kind verbish		-25
+does top kind word		-13
+does top told		-32
+does touch 		-30
+does touch far		-13
+does touch kind word		-18
+does touch told		-15
+does trim 		13
+does trim told		-27
+does use far			-20
+does use kind material			-47
+does walk told		-12
+does want area		-32
+does want fixture		-58
+does want material		13
+does want part		-31
+does want surface		20
+does want verbish		-16
+does want word		-19
+does wrap pair			15
+ends DET			-39
+ends NEG		-55
+ends Nidiom		-44	33
+ends Nlabel		20	21
+ends OPR		22
+ends PREP	-23	-17
+ends PRON			-25
+ends Q0		15	-30
+ends Qcount			-30
+ends Qlength		-47	-36
+ends Qpack			30
+ends Qtime			-23
+ends Vmeasurei	-28	-27	-31
+ends Vmoveb	54	-17
+ends Vmovep	14	-12
+ends Vmoves	13	13	-15
+ends Vneedb		16
+ends Vneeds	-13	-33
+ends Votherb		-19
+ends Vsayb	-64	-24
+ends Vseeb	-12	-20
+ends Vworkb		13
+ends Vworkbp	28
+ends Vworkbpp	-33		26
+ends Vworki	-13	50
+ends Vworkpp			14
+ends Vworks	12	-23	-30
+ends plain		13
+ends tarea's	47		-24
+ends tdefect	-24	-16	-18
+ends tdefect's			40
+ends tdefectVotherb	-14	42	15
+ends tdefectVotheri		-24	-19
+ends tdefectVotherp	13	-24	-13
+ends tdefectVotherpp	-13	-17	-36
+ends tdefectVothers	-19	16
+ends tdefectVworkbpp			50
+ends tdefectVworkp		-22
+ends tdefectVworkpp		-25	-25
+ends tdefectVworks		15
+ends tfinish		-21	-13
+ends tfinishVworkb	-40
+ends tfinishVworkpp		-27	32
+ends tfixture	18	23	25
+ends tfixture's	76	13
+ends tfixtureVworkb	-17	34
+ends tmaterial			16
+ends tmaterial's	48		-13
+ends tmaterialVotherb	23
+ends tmaterialVworki	50	22	18
+ends tmaterialVworks	16		-21
+ends tpart		23	15
+ends tpart's		20
+ends tpartVotherb	26		14
+ends tpartVothers		-26
+ends tpartVworkb	23	24	26
+ends tpartVworks	62	12	18
+ends trole		21	37
+ends tsurface		23
+ends tsurface's	40	-18
+ends tsurfaceVotherb		-12
+ends tsurfaceVworkb	-17
+ends tsurfaceVworki	19	-29	22
+ends tsurfaceVworks	28		15
+ends ttoolVworkb	-13	-12
+ends ttoolVworks	-34	-21
+ends twork	-14	-13	15
+ends verb	-12
+ends w	-12	-13
+ends w's		-24
+ends wed	-43
+ends wing	-22		-26
+far after 0			23
+far after 1	22		25
+far after 13+	-22
+far after 3-4			-19
+far after 5-7	-20		-16
+far after 8-12	-16	-12	-23
+far before 0	25	33
+far before 1		-28
+far before 13+			-14
+far before 2		27
+far before 3-4		12	23
+far before 5-7			21
+figure-between	29
+flawed			39
+frame copula +1	-15
+frame copula -1		-19	-14
+frame copula -3			-17
+frame copula -4			12
+frame copula area		77	-14
+frame copula defect		-39
+frame copula finish			-31
+frame copula fixture			55
+frame copula here-after	-14
+frame copula here-before	27	13	12
+frame copula tool		-25	-18
+frame copula verbish			14
+frame copula word		-29
+frame imperative +1	20		-18
+frame imperative -1		21
+frame imperative -2			-64
+frame imperative -3		-25	50
+frame imperative -4	-52		52
+frame imperative area		-19
+frame imperative defect		-20
+frame imperative fixture		17	61
+frame imperative here-after	24	-17
+frame imperative here-before		-50
+frame imperative material			-21
+frame imperative part		31	-25
+frame imperative size		38
+frame imperative surface			32
+frame imperative tells		-44
+frame imperative tool		-23
+frame imperative word		-21	-33
+frame modal +1		-28
+frame modal -1		-13
+frame modal -3	64
+frame modal -4	-53
+frame modal defect		-12
+frame modal finish		-40
+frame modal fixture		-12
+frame modal here-after		26
+frame modal here-before	-16	48
+frame modal part		43
+frame modal size		-30
+frame modal surface		40
+frame modal tool		33
+frame modal verbish		-21
+frame modal word		-26
+frame none +1	-29	-12	-15
+frame none -1	20	36
+frame none -4		-23	-14
+frame none area			19
+frame none defect		-15	-19
+frame none fixture		32	-23
+frame none here-after		29	14
+frame none here-before	15	12	-49
+frame none material		19
+frame none part		23	15
+frame none size			-19
+frame none surface			-28
+frame none tells		33	-33
+frame none tool			15
+frame none verbish		-22	15
+frame none work			29
+frame owed +1	65	-34
+frame owed -2	-16	24
+frame owed -3	-44	31
+frame owed -4	-12	-21
+frame owed defect		-12
+frame owed fixture		12
+frame owed here-after	20	45
+frame owed here-before		16
+frame owed material		22
+frame owed part		-14
+frame owed size		-14
+frame owed surface		22
+frame owed tells		12
+frame owed tool		-22
+frame owed verbish		-18
+frame past +1			-21
+frame past -1		62	36
+frame past -2		-28	18
+frame past -3		19
+frame past -4	-27	12	-34
+frame past area		-49	-12
+frame past defect			-19
+frame past finish		-64
+frame past fixture		43
+frame past here-after	28	-26
+frame past here-before		12	38
+frame past material		16
+frame past part		15	34
+frame past size			18
+frame past surface		65
+frame past tells			13
+frame past verbish		-37	-27
+frame past work			-18
+frame present +1	-36	-22	-33
+frame present -1	20	17	17
+frame present -2	33	23	-12
+frame present -3			-12
+frame present -4	21	-12	13
+frame present area		-13	33
+frame present defect		13	19
+frame present finish		-17	24
+frame present fixture		47
+frame present here-after	-49		24
+frame present here-before	17	41	17
+frame present material			-13
+frame present part		16	-15
+frame present size			37
+frame present surface			-13
+frame present tells		-20
+frame present tool		-20
+frame present verbish		26
+frame present word		-12	-32
+head 2 x	-14		-41
+head adhesive		-30
+head air	-27	-29	-37
+head altogether	-15
+head anybody		-40
+head anyhow	-29
+head anything		-16
+head arvo		-31
+head aside		-12
+head attic	12	21
+head b	-46
+head back door	-32		-29
+head backsplash		32	29
+head bad	-25	-48	26
+head bag	-22	-46
+head bar	-15	-27
+head base	-23	-36
+head basement	26		-61
+head bath		25	54
+head bathroom		14	31
+head battery	-30
+head bay	49	-42	-14
+head bed	-26		20
+head bedroom	13		30
+head bedroom 2	-32
+head bench		21	14
+head better		-35
+head bit	-29	-60
+head black		-20
+head bled	-33
+head blinds	115		73
+head board	54	23	46
+head boards	91		66
+head bolts			15
+head bottom	-35	21
+head box	26	-30	40
+head boxes		-23
+head bracket	28	-34	43
+head brackets	52	37	36
+head breaker	-48	24	30
+head broke	37
+head bucket	-50
+head c			-34
+head cabinet	40
+head cabinets		85
+head cable	49	-54	42
+head cap	-32		-13
+head carpet	-16	-21	-13
+head cartridge	-16
+head case			-17
+head casing		49
+head caulk		16
+head ceiling	24	72	13
+head center	-16	-13	-21
+head chimney	-23		-37
+head chip	-23
+head clamps	-34
+head clear	-40
+head closet	80	54	23
+head closet rod	53
+head coat	-15	37	22
+head code	-32
+head coil			12
+head cold	-42		-18
+head color	-16	59
+head concrete		34
+head corner	-64	-55	-55
+head counter	26	12
+head crack		106	34
+head cracked	-17	-13	-20
+head crown	23
+head crown's		28
+head curb	-13	51
+head cut		14	20
+head cut out	-48	-15
+head damper	-44
+head deck	-55		28
+head den		64
+head desk	-19
+head dining room	-25		-16
+head dishwasher	33
+head disp	19
+head door		-34	19
+head door's	-16	-68	29
+head doors	60	86	-13
+head downspout	21	-25
+head drain	85	23	77
+head drawer	-30	-40	-15
+head drawing	23	-14
+head drip	-15	16
+head drop		72
+head drops	25
+head dry		-37	-17
+head drywall	96	38	-13
+head duct	-38
+head edge	-65	31	26
+head either	-15
+head elbow	-28
+head electrical		29
+head end	-18	-26
+head end panel	-12	-45	-17
+head entry		55
+head epoxy		47
+head except	-17	-58	-16
+head extra			-23
+head face		-12
+head fall	-16
+head falls	80
+head fan		29	25
+head faucet	-76
+head fell	28
+head fella		-25
+head filter	-14
+head filters			62
+head fireplace	39	-18
+head first coat	-26	49	24
+head flange	66
+head flashing	-68
+head flat	-14	14	-31
+head flex	-27	-33	100
+head float	71
+head floor		-46
+head floor's	39	27
+head foam	-35	-53
+head frame	-71	19	-19
+head free	-21
+head fridge	-47	-46	-30
+head front	-25	34	32
+head full		19
+head furnace	-16		-40
+head gap		-13
+head garage	-56
+head gas	-28	36	-30
+head gasket	-13		-74
+head gate	71	38
+head glass	31
+head glue	-14	25	-18
+head go	-24
+head god	-42
+head goes	-15	33
+head gone			12
+head grease	-36
+head grout		50
+head hair	-19	-28
+head hall		-36	-40
+head hallway	26	133
+head hand		-19	-38
+head handle	-31	-19	-30
+head handrail	-71
+head hanging	30	40
+head hard	26	-25	13
+head hatch	41	-36
+head head	97
+head header		40
+head hearth	36
+head height			23
+head herself		-15
+head hinge	-52	-16	12
+head hinges		37	-53
+head hole	-19		41
+head holes		-27	99
+head hollow	-44
+head home		-42
+head hood	-24
+head hose	18	18	46
+head hose bib	-33
+head hot	21	42	17
+head house	-38	-28	-28
+head humidity		-19
+head hung	-18	15	-28
+head inside	-23	-12
+head instead	53
+head insulation	-33	-39
+head island		52
+head jack		42
+head jamb	-15	14
+head job	-28	-30	-18
+head joint		31
+head joints		-50	12
+head joist	-25	17	-30
+head joists	66	-15
+head keys		23
+head kit	54	39
+head kitchen	15		-12
+head kitchen faucet	-36
+head lags			-32
+head landing	60		16
+head latch	34		31
+head laundry	49
+head layers	41
+head lead			61
+head leak	-40
+head leaking		-12	-20
+head leg	-58	-61
+head legs	26
+head length	-15
+head lid	32	54	14
+head light		-34	-28
+head lights		60
+head line	15	13	59
+head living room	27	-27
+head lock	13	-27
+head loop	23
+head loose		-17	-41
+head machine		-26
+head main	67
+head marco		-47
+head master bath			-17
+head mastic		-14
+head me		-18	-19
+head mesh	-12		21
+head meter	-55	63	24
+head middle	-50	-20	-38
+head mirror		-20
+head missing		-25
+head miter	28
+head mortar		-56
+head mud	-35	-53	26
+head nail	32	-19
+head needs	-28	-12
+head number	-51		-26
+head nut	33		50
+head o	-21		-20
+head office	34		-19
+head open	55	65
+head opening	-25	-27	-13
+head outlet	-27	14	47
+head outside	-23		-30
+head oven	31
+head overhang		58
+head paint		16
+head pan	25	-40
+head panel	16	56
+head panels	24	40	43
+head pantry	13	-12	-26
+head paper	-18
+head part	-13
+head piece		26	-31
+head pipe	57	-41	-31
+head plaster		78
+head plastic	-18		-23
+head plate	18	-27	-25
+head plates	41	54
+head plug		24
+head plywood		36
+head poly		-63
+head porch			-29
+head post	-72	14
+head posts	-19	49	15
+head pressure			30
+head primer	47	-53	-25
+head proud		-20
+head pull		-48
+head pulls	16	15	14
+head pump	82	36
+head punky		-22
+head r			-17
+head rack	-69	-54
+head radiator	-20	-28
+head rail			56
+head rear	24
+head red	-13	-14
+head reducer		30
+head relief valve	-43
+head ring	-57	14	45
+head rise		-15	-13
+head rm	41		-15
+head rock		28	16
+head rocks		-22
+head rod	-30
+head roof		87	25
+head room	-12	-18
+head round	-29	-18
+head run	28		-12
+head salon	-85		-17
+head same		-45
+head sand	-13	25
+head screed		28
+head screen	28
+head screw	-35	-23	-15
+head screwdriver		-16
+head screws	-47	-26	-73
+head sealant		-17
+head seam	51	54	47
+head second coat		-50	-23
+head sheathing	94
+head sheet		-26
+head shelf		45	36
+head shims		19
+head shop	-29	-68	-32
+head shot	-17		-18
+head shower	-16	32	58
+head side	-70	-37	-34
+head sides	19	-30
+head silicone			-27
+head sill	-38
+head sink	-38	23	-39
+head size	-36	-16
+head skirting	85
+head slab	49
+head slider	-25
+head slides	-29
+head slope	14
+head slow	53
+head soffit	-70
+head splice	31
+head split			50
+head spot	-45		-44
+head spring	-31
+head stain	-41
+head stairs	71	19	-12
+head stat	-22
+head static	27
+head step	22
+head steps	47	-20
+head stile		-49
+head stone	-16
+head stop	-16	21
+head story		24
+head stove	13
+head straight		-14	-25
+head street	74
+head strike		20
+head stripped	-17		-22
+head stud	36
+head studs	-34	28	-18
+head subfloor	34
+head supposed	-15	-12
+head tap	-46
+head tee			-12
+head temp			-22
+head template		33
+head thermostat	-27
+head threshold	24
+head tile		-16
+head tiles	98	18	34
+head toilet	121	37	60
+head too high	-15
+head too long	-19	-35
+head top	-34
+head track	-13	-33	-13
+head trap	20	16	28
+head treads	39
+head trim	-22	27
+head truck	-23	-16	25
+head tub	-29	-41	45
+head tub's			64
+head twice	51		-47
+head unit	-23
+head uppers	-53	-19	23
+head upstairs	51		-37
+head us		-19
+head valve		-45	37
+head van		23
+head vanity	-28
+head vanity top		-38
+head vent	-20	54	-38
+head wall		16	-38
+head wall bend			-25
+head wall's	-13	-24	14
+head walls		-34	-58
+head wants	13	-37
+head washer	-24	36
+head water	-48	-62	-47
+head wax ring	-19		-48
+head weatherstrip	15
+head weeping			-12
+head went	26
+head wet	-21	47
+head white	-17	-29
+head whoever	-20
+head window	26	35	47
+head windows			-13
+head wire	22	40	51
+head wood			-18
+head wrong	-16
+heading	25		-15
+heading +1		21	-24
+heading -1		-48
+heading -2	19		-20
+heading -3	47	-31	20
+heading -4	41	12	-33
+heading here-after	-24
+heading here-before	45
+join +1	-22		-14
+join +1 area	-24	45
+join +1 defect	-25	-16	-21
+join +1 fixture		-27	-18
+join +1 material	-13		-25
+join +1 part		-22	-24
+join +1 size	16		-12
+join +1 surface	-16	-31	-14
+join +1 tells	-23
+join +1 tool	-26
+join +1 verbish	-14	-22	-18
+join +1 word	-20
+join -1		15
+join -1 area	22
+join -1 defect		24
+join -1 finish	-31	47
+join -1 fixture	26	71	17
+join -1 part		41	60
+join -1 size		-22	62
+join -1 surface	-17	13	36
+join -1 tells	34
+join -1 tool	32	-23	-20
+join -1 verbish			-23
+join -1 word		-16
+join -2 area		39	-26
+join -2 defect		-17
+join -2 finish		-39
+join -2 fixture	13	25
+join -2 material		23	36
+join -2 part			13
+join -2 size	31		19
+join -2 surface		-38
+join -2 tells	-15	17	40
+join -2 tool		-13	-13
+join -2 verbish			-13
+join -3			-12
+join -3 area		-13
+join -3 defect		-25	-13
+join -3 finish		20
+join -3 fixture			23
+join -3 material		13	-22
+join -3 size	-23		-23
+join -3 surface		47
+join -3 tells		-20
+join -3 tool	-18	-15
+join -3 word		-19
+join -3 work	-14	-31	-23
+join area	32		14
+join area+area		55	-25
+join area+fixture		22
+join area+material		34	27
+join area+part	45	-51
+join area+size		-41
+join area+surface	45	-44
+join area+tool	-37	30
+join area+verbish			36
+join area+word	12	-16
+join defect			15
+join defect+area			-15
+join defect+defect			-13
+join defect+finish		-17
+join defect+fixture		30
+join defect+material			-22
+join defect+part		30	23
+join defect+size		-12
+join defect+surface			31
+join defect+verbish			-18
+join defect+word		-39	29
+join finish			-18
+join finish+area	-22		36
+join finish+defect		-15
+join finish+material			-56
+join finish+part			-36
+join finish+surface		12	17
+join finish+word	17	-21	29
+join fixture			-19
+join fixture+area	-20	-44	-18
+join fixture+defect	-16	15	-21
+join fixture+fixture		-23
+join fixture+material			-23
+join fixture+part		20
+join fixture+size		-16
+join fixture+surface	14	-27	22
+join fixture+tells	54	-29
+join fixture+word			-17
+join heading	13	15
+join leads around	41
+join leads at	29	29	-27
+join leads behind	43	25	-27
+join leads by	43	29
+join leads by term	-13
+join leads by term word	14
+join leads down	20
+join leads for	42	-24
+join leads from	38	24
+join leads in	31	-26	34
+join leads in word	-24
+join leads in word term	-17
+join leads in word word	-30
+join leads mark			24
+join leads of	26	78	-24
+join leads of term word	-12	47
+join leads off	60
+join leads on	30	-14	42
+join leads on quantity	36
+join leads on term verb	36
+join leads on term word	32
+join leads over	30	65	-17
+join leads quantity			-29
+join leads quantity at	-37
+join leads quantity of	-23	-12
+join leads quantity on	-54
+join leads quantity word	20
+join leads term			58
+join leads term word	-29
+join leads through	42
+join leads time	67
+join leads to	12		39
+join leads under	39
+join leads verb		38
+join leads verb at	35	29	58
+join leads verb at quantity	-17
+join leads verb by	20
+join leads verb in			-47
+join leads verb mark	44
+join leads verb of	30
+join leads verb on		62	13
+join leads verb quantity	-24
+join leads verb quantity of	-59
+join leads verb quantity on	48
+join leads verb term word	-25
+join leads verb to	-15
+join leads verb verb word	-28
+join leads verb with	19		29
+join leads verb word	-13	27
+join leads verb word on	60
+join leads verb word word	36
+join leads with			-49
+join leads with quantity	-16
+join leads word		-19	27
+join leads word in	-12
+join leads word on	14
+join leads word quantity		-27
+join leads word quantity of	-14
+join leads word quantity word	-21
+join leads word term	-23	-18
+join leads word term verb	22
+join leads word term word	-17
+join leads word to		-73
+join leads word to verb	-14	-16
+join leads word verb	-16	28	39
+join leads word verb at	-19
+join leads word verb in	-32
+join leads word verb on	47
+join leads word verb quantity	-29	-59
+join leads word verb term	-17
+join leads word verb verb	-28
+join leads word verb word		34	45
+join leads word word		-47	16
+join leads word word quantity	-16
+join leads word word to	-18
+join leads word word verb	-50
+join leads word word word	96		19
+join material	-25	18
+join material+area		39
+join material+defect	-15
+join material+finish		-38
+join material+fixture		12
+join material+material			30
+join material+part	-18	-14	61
+join material+size	-37	13	-35
+join material+surface	-17	42
+join material+tells	-16	-12	29
+join material+tool		24
+join material+verbish			13
+join material+word			-32
+join part	-26	-26	-33
+join part+area	-39
+join part+defect		-26	-13
+join part+finish		-27	20
+join part+fixture		-12	29
+join part+material	-19	32
+join part+part			-39
+join part+size	33	-17	21
+join part+surface		-16	-36
+join part+tells	-19
+join part+tool	-21		-29
+join part+verbish	-31	-20	-31
+join part+word	-12	-20	-12
+join same-before	15
+join same-before defect	-12
+join same-before finish		-15	-27
+join same-before fixture		-17
+join same-before material	12		34
+join same-before part		23
+join same-before size	-13	20
+join same-before surface	17	-22
+join same-before tells	-27	27
+join same-before tool	13	55
+join same-before verbish		-29
+join same-before word	13
+join same-before work			24
+join size		-12
+join size 3	26		-22
+join size+area	37		-19
+join size+defect			-46
+join size+finish	-22
+join size+material	24	-26	26
+join size+part			42
+join size+surface	-30	-14	-37
+join size+word		22	-12
+join sizes 1+2		17
+join sizes 2+3	14	21	14
+join sizes 3+1	34	18	-18
+join sizes 3+3	-24		-41
+join surface	23	16
+join surface+area	55	-23	22
+join surface+defect	-14
+join surface+finish		14	-43
+join surface+fixture	14	34	14
+join surface+material		24
+join surface+part	19		-22
+join surface+size	-12	-17
+join surface+surface	25		17
+join surface+tells		22	-17
+join surface+tool	-39
+join surface+verbish	21	39	-20
+join surface+word		-12
+join surface+work			-18
+join tells	22	58
+join tells+area	20
+join tells+defect		-13	-15
+join tells+fixture	34		-18
+join tells+material	30	-15	-40
+join tells+part	-26	58
+join tells+surface		35
+join tells+verbish			15
+join tells+word	13	18
+join tool		13
+join tool+area		-23	12
+join tool+defect	-12	-19	-14
+join tool+fixture	-23		-15
+join tool+material	-18	-26	22
+join tool+part		13	44
+join tool+surface	19	88	-20
+join tool+verbish	54	34
+join tool+word	-20	-12	-23
+join verbish		-12
+join verbish+area	42	-24	-19
+join verbish+defect		-15
+join verbish+fixture			-28
+join verbish+material	-20		33
+join verbish+part		39
+join verbish+size		22
+join verbish+surface	-12	20
+join verbish+tells			-12
+join verbish+tool		-24
+join verbish+verbish		-32
+join verbish+word	-12	-34
+join word+area		12	-41
+join word+defect		-18	14
+join word+finish	-15	29	-16
+join word+fixture			30
+join word+part	16	20
+join word+size		17	29
+join word+surface	-14	-28	14
+join word+tells	-19	31	47
+join word+tool	52		17
+join word+verbish			-27
+join word+work	-14
+join work	38	-73	52
+join work+fixture		-49
+join work+word		-53
+kind +1 area	-13
+kind +1 defect		-19
+kind +1 finish			-26
+kind +1 fixture		-16
+kind +1 part		-19	-23
+kind +1 surface	-25
+kind +1 tells	-14	13
+kind +1 tool		16	-16
+kind +1 verbish	-22	-20
+kind +1 word		-17	-19
+kind +1 work		-41
+kind -1 area			-17
+kind -1 defect	-25	-12
+kind -1 finish	-19	-48	-40
+kind -1 fixture		15	22
+kind -1 material	31	23	19
+kind -1 part		81	53
+kind -1 size	14		23
+kind -1 surface	18	17	18
+kind -1 tells	-31	12	22
+kind -1 tool		-19	-36
+kind -1 verbish	24
+kind -1 word	12
+kind -2 area	-18	30	12
+kind -2 defect		-22	-44
+kind -2 finish	-23		38
+kind -2 fixture	64	47	16
+kind -2 material		21	27
+kind -2 part	23
+kind -2 size	40	20	-12
+kind -2 surface		-29
+kind -2 tells	-15	-21	-29
+kind -2 tool			35
+kind -2 verbish	-20
+kind -3 area	-12	-21	-26
+kind -3 finish	-16	-25	-18
+kind -3 fixture	13		24
+kind -3 material		-24
+kind -3 part	-12	32
+kind -3 size	-31		-22
+kind -3 surface	40	25	-29
+kind -3 tells	-15	-49	21
+kind -3 tool	-18	-24	-12
+kind -3 verbish	-22
+kind -4 finish		-14
+kind -4 fixture	21
+kind -4 material			-20
+kind -4 part	-16
+kind -4 size	-16	-25	-15
+kind -4 surface		19	-17
+kind -4 tells		-12
+kind -4 tool	41		-38
+kind -4 verbish		-20	-16
+kind -4 work		-17
+kind defect	-22	-14	-15
+kind finish	-14	-16
+kind fixture	26	19	19
+kind here-after area	63
+kind here-after defect	-27	-33
+kind here-after finish	-21	30	43
+kind here-after fixture		53
+kind here-after material		42	-21
+kind here-after part	58	30	23
+kind here-after size	25	33	26
+kind here-after surface	13	26	15
+kind here-after tells		37	-25
+kind here-after tool	-64	-29
+kind here-after verbish	13	-38
+kind here-after word	-17
+kind here-after work		43	22
+kind here-before area		-78
+kind here-before defect			-69
+kind here-before fixture	26	33	40
+kind here-before material	30	22	18
+kind here-before part	33	14	36
+kind here-before size	-15		57
+kind here-before surface		24
+kind here-before tells	-38
+kind here-before tool	-13
+kind here-before verbish	-12	88	14
+kind here-before word	-12		16
+kind material	12
+kind part	17	20	19
+kind surface		13
+kind tells	-25
+kind word	-13	-14
+kind work	-16
+lead a -1	27
+lead a -2	-25
+lead a -3	-54
+lead a -4	-16
+lead a here-after	18
+lead a here-before	45
+lead area -1	-13
+lead area here-after	-18
+lead area here-before	28
+lead fixture -1	-14
+lead fixture -2	-12
+lead fixture here-before	31
+lead material -1	20
+lead material here-after	-42
+lead material here-before	26
+lead number -2	47
+lead number here-after	-63
+lead number here-before	-13
+lead part -1	19
+lead part -2	-19
+lead part -4	-14
+lead part here-after	-19
+lead part here-before	22
+lead quantity -1	75
+lead quantity -4	-24
+lead quantity here-after	-58
+lead quantity here-before	66
+lead role here-after	93
+lead size -1	-66
+lead size here-after	18
+lead size here-before	66
+lead surface -1	-58
+lead surface -2	43
+lead surface -4	-15
+lead surface here-before	33
+lead that here-after	-23
+lead the -1	48
+lead the -2	-41
+lead the -3	20
+lead the -4	-12
+lead the here-after	36
+lead the here-before	-31
+lead verbish -1	18
+lead verbish -3	25
+lead verbish -4	42
+lead verbish here-after	-35
+lead verbish here-before	22
+lead word -1	27
+lead word -2	25
+lead word here-after	-24
+led none far		-19	-13
+led none far+here	-14
+led none here	17
+led none none 0 outside 1	-12	-55	-25
+led none none 0 outside 2	19
+led none none 0 outside 3	24		-19
+led none none 0 outside 4		19
+led none none 1 outside 0	33		-12
+led none none 1 outside 2	-22	-13	-13
+led none none 1 outside 3		-24
+led none none 1 outside 4		-12	-17
+led none none 2 outside 0	26
+led none none 2 outside 1	-15
+led none none 2 outside 2		-13
+led none none 2 outside 4	-13	28
+led none none 3 outside 0	22	-22
+led none none 3 outside 1	-13	23
+led none points 0 outside 1		-20	-20
+led none points 0 outside 2		-12	-16
+led none points 0 outside 3		-24
+led none points 1 outside 1		-14	-21
+led none points 1 outside 2		-19
+led none points 1 outside 3			-17
+led none points 1 outside 4			-14
+led none points 2 outside 0	-57
+led none points 2 outside 1	-47
+led none points 2 outside 2		19
+led none points 2 outside 3		-20
+led none points 3 outside 0		-15	-28
+led none points 3 outside 1		-12	-23
+led none points 3 outside 2		-26	31
+led none points 3 outside 4		62
+led turn far			-17
+led turn here			18
+led turn none 0 outside 1		45	25
+led turn none 0 outside 2		-28	-17
+led turn none 0 outside 3		32
+led turn none 0 outside 4		-39
+led turn none 1 outside 0		62	37
+led turn none 1 outside 1		-22
+led turn none 1 outside 2			-25
+led turn none 1 outside 3			-30
+led turn none 1 outside 4		-16	-32
+led turn none 2 outside 0		12	17
+led turn none 2 outside 1		-34
+led turn none 2 outside 2		13	-25
+led turn none 2 outside 3		-17	-36
+led turn none 2 outside 4			12
+led turn none 3 outside 0		15
+led turn none 3 outside 1		-46
+led turn none 3 outside 2		13	-20
+led turn none 3 outside 3		-23
+led turn none 3 outside 4		-12
+led turn pair		14
+led turn points 0 outside 1			38
+led turn points 0 outside 2		28	-20
+led turn points 0 outside 3		26
+led turn points 0 outside 4		18	-20
+led turn points 1 outside 0			-15
+led turn points 1 outside 1		36	24
+led turn points 1 outside 2		16	46
+led turn points 1 outside 3			-27
+led turn points 1 outside 4		-15
+led turn points 2 outside 0			36
+led turn points 2 outside 1		-36
+led turn points 2 outside 2			29
+led turn points 2 outside 3		-41
+led turn points 3 outside 0			21
+led turn points 3 outside 1		-15	-22
+led turn points 3 outside 2		-34	-21
+led verb here			17
+led verb none 0 outside 1		58	34
+led verb none 0 outside 2		-13
+led verb none 0 outside 3		-15
+led verb none 0 outside 4		-26
+led verb none 1 outside 0		51	39
+led verb none 1 outside 1			-21
+led verb none 1 outside 2		-16
+led verb none 1 outside 3			17
+led verb none 1 outside 4		-25	-22
+led verb none 2 outside 0		53	27
+led verb none 2 outside 1		-22	-15
+led verb none 2 outside 2		-17	15
+led verb none 2 outside 3		12
+led verb none 2 outside 4		-17	54
+led verb none 3 outside 0		31	13
+led verb none 3 outside 1		-25	-34
+led verb none 3 outside 2		40	42
+led verb none 3 outside 3			36
+led verb none 3 outside 4		-24	-12
+led verb pair		38	30
+led verb points 0 outside 1		23	-30
+led verb points 0 outside 2			15
+led verb points 0 outside 3		20	46
+led verb points 0 outside 4		-24	23
+led verb points 1 outside 0			-16
+led verb points 1 outside 2		27	15
+led verb points 1 outside 3			22
+led verb points 2 outside 0			-14
+led verb points 2 outside 2		19
+led verb points 2 outside 3		38
+led verb points 2 outside 4		-25
+led verb points 3 outside 0		14
+led verb points 3 outside 1			-12
+led verb points 3 outside 2		33
+led verb points 3 outside 4		-28
+lemma be object	-30
+lemma be subject	33
+lemma crack subject	34
+lemma drip object	15
+lemma get object	-33
+lemma get subject	61
+lemma go object	-38
+lemma go subject	-12
+lemma have subject	-22
+lemma have subject-late	22
+lemma leave object	15
+lemma sit object	-31
+lemma stick subject	28
+lemma trip subject	-64
+number many many		79	97
+number many one		-28	-85
+number none many		19
+number one many		-21
+number one one			18
+opens CONJ		-17	14
+opens COP		-59
+opens DET		32
+opens NEG		-22
+opens OPR		50	-38
+opens PREP	-22	-21
+opens PRON		-22	-14
+opens Q0		41
+opens Qlength		-59	-23
+opens Qpack		-39
+opens SUB		-19	-23
+opens Vmeasurei	-12
+opens Vmoveb		-46	-13
+opens Vmovep	-29		-55
+opens Vmovepp			20
+opens Vmoves	-30	-23
+opens Votherb			28
+opens Votheri	31	12
+opens Vsayb		-19
+opens Vseeb		-13
+opens Vworkb	-21	-13	-16
+opens Vworkbp	-37
+opens Vworkbpp		-23	-13
+opens Vworki	-40
+opens Vworkpp		-13	13
+opens Vworks	16
+opens tarea	14	23
+opens tarea's	37		-20
+opens tdefect	-24	-21	-15
+opens tdefect's	-12	-16	38
+opens tdefectVotherb	-44	15	13
+opens tdefectVotheri	-15	-24	-25
+opens tdefectVotherp	-14	-60	19
+opens tdefectVotherpp	-13	-17	-36
+opens tdefectVothers	-19
+opens tdefectVworkbpp			14
+opens tdefectVworkp			-12
+opens tdefectVworkpp		-22	-25
+opens tdefectVworks		14	-12
+opens tfinish	-25
+opens tfinishVworkb	-31
+opens tfinishVworkpp	-30	-24
+opens tfixture	28	16	31
+opens tfixture's	104	21	23
+opens tfixtureVworkb		32	-23
+opens tmaterial		19
+opens tmaterial's	69	16	-18
+opens tmaterialVotherb	15
+opens tmaterialVworkb	23		18
+opens tmaterialVworki	70	26
+opens tmaterialVworks			23
+opens tpart	19	22	37
+opens tpart's	30	18
+opens tpartVotherb	30	-29
+opens tpartVworkb		29
+opens tpartVworks	21	51
+opens trole	-50	-33	-23
+opens trole's		45	-17
+opens tsurface	14	18
+opens tsurface's		-33
+opens tsurfaceVotherb	-32	-19	-16
+opens tsurfaceVworkb		24
+opens tsurfaceVworki	-41	-19
+opens tsurfaceVworks		-42	18
+opens ttool	13	-20
+opens ttool's	71	-23
+opens ttoolVworkb	-16		-61
+opens ttoolVworks	-35
+opens twork	-13	37
+opens w	-26	-22	-16
+opens w's		-44
+opens wed	-28
+opens wing			-23
+opens wly		-50
+opens-with -1	-22
+opens-with -2	-14
+opens-with -4	-17
+opens-with here-after	38
+order before here			36
+order before pair			32
+order behind here			-13
+order behind pair		65
+outside 0 lacks none 0		23
+outside 0 lacks none 1	33	57	30
+outside 0 lacks none 2	26	38	21
+outside 0 lacks none 3	22	12
+outside 0 lacks points 1			-20
+outside 0 lacks points 2	-57
+outside 0 lacks points 3			-17
+outside 1 lacks none 0	-12	19	18
+outside 1 lacks none 1		-16	-26
+outside 1 lacks none 2	-15	-33	-21
+outside 1 lacks none 3	-13	-17	-27
+outside 1 lacks points 0			-37
+outside 1 lacks points 2	-47	-17
+outside 1 lacks points 3		-20	-44
+outside 2 lacks none 0	19	-28	-15
+outside 2 lacks none 1	-22	-24	-15
+outside 2 lacks none 2		-20
+outside 2 lacks none 3		31	17
+outside 2 lacks points 1			30
+outside 2 lacks points 2		29
+outside 2 lacks points 3			16
+outside 3 lacks none 0	24		-21
+outside 3 lacks none 1		-27
+outside 3 lacks none 2		13	-20
+outside 3 lacks none 3		-32	31
+outside 3 lacks points 0			38
+outside 4 lacks none 0		-18
+outside 4 lacks none 1		-34	-43
+outside 4 lacks none 2	-13	14	54
+outside 4 lacks none 3		-34	-18
+outside 4 lacks points 0		-17	16
+outside 4 lacks points 1		-17	-16
+outside 4 lacks points 2		-17
+outside 4 lacks points 3		43
+pair by a	-14
+pair by about	-20	-18
+pair by above	-39
+pair by after	16	-21
+pair by all	37	-44	14
+pair by along	-16
+pair by an	-57
+pair by and	-14	-25
+pair by another	37
+pair by are	21	19	72
+pair by around	28		33
+pair by as	-29
+pair by back		-32	-28
+pair by bad	-31
+pair by be	37	74
+pair by been	-14
+pair by before		-33
+pair by behind	56	21
+pair by both	55		-42
+pair by box	57
+pair by by		17	26
+pair by came	-33	-23	22
+pair by comes	-46
+pair by done			21
+pair by down	-21	-38	-34
+pair by dumps	-25
+pair by each	-25
+pair by end	15
+pair by every	-35
+pair by except	49
+pair by for	35	-19	14
+pair by from		-13	50
+pair by front	-29
+pair by gone	60
+pair by got	-13	65	-68
+pair by had	-32		58
+pair by hanging	-14
+pair by has	12		33
+pair by have	30
+pair by her	78
+pair by house	45
+pair by hung	-53		-36
+pair by i	18	18	28
+pair by in	20		13
+pair by into	-27		-45
+pair by it	-46	-74	-50
+pair by it's	15
+pair by its		-35	44
+pair by landed	46
+pair by left	32
+pair by like	-12
+pair by mark	-13	-50	14
+pair by me	64
+pair by my	30	23
+pair by near	28
+pair by need		49
+pair by needs	55
+pair by no	-40		19
+pair by not		-17
+pair by now	-14
+pair by number	26	-18	55
+pair by of		59
+pair by off	13		-33
+pair by old	46
+pair by on	42	22	40
+pair by only	-37
+pair by out	-27	-26	-12
+pair by over	17	29	-58
+pair by pulled	-26
+pair by put	-62
+pair by quantity	-17	-53
+pair by reads	20
+pair by right	-64
+pair by round	-12
+pair by set	-23		43
+pair by size	-50
+pair by so	-25
+pair by still	62
+pair by term		-14	-20
+pair by than	-44
+pair by that		-19	-22
+pair by the	19		26
+pair by their	-35
+pair by there	-36		17
+pair by they	98
+pair by this	30
+pair by through	-21
+pair by till		17
+pair by time			-39
+pair by to		-22
+pair by too	-31
+pair by under	24	24	72
+pair by up	-31	13	-13
+pair by was		-26	-27
+pair by way	-14
+pair by we	-18
+pair by went	-24		42
+pair by were	-23
+pair by when	-21
+pair by where		-29
+pair by which	-25
+pair by with		-67	-21
+pair by x	17
+pair false		18	17
+pair true	13	-14
+part +1 object	-17		-13
+part +1 subject		-17	-15
+part +1 subject-late	-14	-38	-12
+part -1 bare			-21
+part -1 object		15
+part -1 opens			25
+part -1 subject	25	33	40
+part -1 subject-late		-21
+part -2 bare	-17		-18
+part -2 object			-16
+part -2 opens	19
+part -2 subject	18	17	31
+part -2 subject-late	34	22	45
+part -3 bare	-18	-28
+part -3 object		-12	-21
+part -3 subject-late	14	40	36
+part -4 object		-13	-15
+part -4 opens	14	15
+part -4 subject-late	-32		-21
+part bare	-18		-13
+part bare area		55
+part bare defect	-17	-13	-30
+part bare finish	27	31
+part bare fixture	-13
+part bare material		-17	-37
+part bare part	16	-23
+part bare size	-16	15
+part bare surface	-27		-18
+part bare tells	38	21	-20
+part bare tool	-23	35
+part bare verbish		-12	14
+part bare word	-15
+part bare work		-23
+part here-after bare	-39	21	-25
+part here-after object	-16
+part here-after opens	79	24	39
+part here-after subject	59	19	25
+part here-after subject-late	-20	47	50
+part here-before bare		-16
+part here-before object	-71	31	72
+part here-before opens	14	26	-81
+part here-before subject	21		24
+part here-before subject-late	22	44	-23
+part object	-28	-12	-18
+part object area		-16
+part object defect	-18	-12
+part object finish	-23	-18	-29
+part object fixture	16		14
+part object part	23	35	14
+part object size	14	-17
+part object surface		23
+part object tells	-34		18
+part object tool	-35	-16	-17
+part object verbish	-16	-20	-13
+part object word	-15	-17	-19
+part object work			12
+part opens	28	14
+part opens area			18
+part opens defect	-21	-17	-13
+part opens finish		-20
+part opens fixture	20	-12
+part opens material	45	35	24
+part opens part	20	35	28
+part opens size	16	27
+part opens surface	36
+part opens tells	32	-26
+part opens tool	23	-21	-17
+part opens verbish	13	26	21
+part opens work			14
+part subject	21		22
+part subject area	27		-32
+part subject defect	-61	-23	13
+part subject finish	14	-38
+part subject fixture	40	37	36
+part subject material	25	16	19
+part subject part			12
+part subject size	-22	-17	32
+part subject surface	31
+part subject tells	-39	-25	-36
+part subject tool	51	-13
+part subject word			23
+part subject work			-30
+part subject-late area	12		-13
+part subject-late defect		21	-40
+part subject-late finish	-14		46
+part subject-late material	16	29	38
+part subject-late part	-16		12
+part subject-late verbish	34
+part subject-late word		17	-17
+person	-44		-13
+phrase nouns 1		20
+phrase nouns 2		48	16
+phrase nouns 3		13
+phrase opens a		-23
+phrase opens all			15
+phrase opens and			14
+phrase opens anything		-16
+phrase opens at		-29	-27
+phrase opens both			23
+phrase opens for		-21	23
+phrase opens from		-56
+phrase opens it		-38	-14
+phrase opens mark			-22
+phrase opens me		62
+phrase opens new		35	-28
+phrase opens nothing		30
+phrase opens out		-47	-24
+phrase opens quantity			-15
+phrase opens term		14
+phrase opens that		-17	-26
+phrase opens the		39	18
+phrase opens those		19
+phrase opens to			-37
+phrase opens up			28
+phrase opens with			29
+phrase points it 0		-24	-32
+phrase points it 1			-13
+phrase points it 2		48
+phrase points nothing 1		13
+phrase points nothing 2		42
+phrase points one 0			17
+phrase points one 1		65	34
+phrase points that 0		-17
+phrase points that 1		19
+phrase size 0		25
+phrase size 2		14
+phrase size 4		25	17
+phrase size 5		42
+phrase size 6			-17
+phrase size 7		22
+phrase subject and behind copula		-21
+phrase subject and behind modal		15
+phrase subject and behind present		39
+phrase subject modal		19
+phrase subject owed		42
+phrase subject past		18
+phrase subject present		-25
+points both -2			52
+points both here-after			-40
+points both here-before			47
+points both object			-38
+points both subject			62
+points em -1		97	39
+points em -2			-54
+points em -3		-39
+points em -4		-31	48
+points em bare			-39
+points em opens			25
+points em subject		19	53
+points em subject-late			-54
+points it +1		-30	-22
+points it -2			41
+points it -3		18
+points it -4		-15
+points it bare		-49	-18
+points it here-after		-35	-77
+points it here-before			61
+points it object		-33	-21
+points it subject		29	29
+points it subject-late			29
+points none +1			-15
+points none -1			14
+points none -4			-24
+points none bare			-13
+points none here-after			15
+points none here-before		22	16
+points none object		-16	-16
+points none opens		16
+points none subject			18
+points none subject-late		15
+points one +1		-24
+points one -1		91	23
+points one -2		-23	69
+points one -3		-28	-62
+points one -4		27	-36
+points one bare			21
+points one here-after		-22	-22
+points one here-before		14
+points one object		13	-72
+points one opens		60
+points one subject			12
+points one subject-late		-43	66
+points that +1		-23	-36
+points that -1		24	43
+points that -2			-43
+points that here-after		52	59
+points that here-before			18
+points that object		15
+points that opens		-15	-26
+points that subject			32
+points them -1		99
+points them -3		36
+points them -4		-77	-28
+points them bare		-27
+points them here-after		20
+points them object		66	31
+points them opens		-19
+points them subject		-15	-25
+points them subject-late		43
+points they +1		-35
+points they -2		39
+points they -4		-31
+points they bare		12
+points they here-after		22
+points they here-before		65
+points they object		-15	54
+points they subject		22
+points they subject-late		16
+points those +1		-34
+points those -1		-27
+points those -4		48
+points those bare		91
+points those object		-32
+points those opens		12
+points those subject		-38
+points those subject-late		57
+prep about	-48	12
+prep above	-13	-58	-31
+prep after	-29	-60	-23
+prep along	49	-22	34
+prep around	42
+prep at	-27		-20
+prep before		-50	-13
+prep behind	17	21	-29
+prep below	-89
+prep by	-39	-30	-57
+prep down	39	-17	-54
+prep for		25	-30
+prep from	-25	-39	-36
+prep here-after after		-74
+prep here-after at	-31		-29
+prep here-after behind	21
+prep here-after by	-21
+prep here-after for	-65	43	-45
+prep here-after from	-37	-39	-45
+prep here-after in	37
+prep here-after of	24	58	25
+prep here-after off	61	28	13
+prep here-after on	21		16
+prep here-after over	48
+prep here-after to		27	-17
+prep here-after under	-21
+prep here-after with	-50		-58
+prep here-before at	17
+prep here-before by	-101
+prep here-before in	-14		25
+prep here-before of	54		-75
+prep here-before on	-23
+prep here-before to		75
+prep in		-14	-13
+prep into	-63	12	-32
+prep of			-14
+prep off	59	40
+prep on			-21
+prep other about		-35
+prep other above		-60
+prep other after			-19
+prep other along	52	-13	20
+prep other at	-28	-17	-16
+prep other before		-86
+prep other behind		18	-41
+prep other between		-17
+prep other by	-19	-29	-65
+prep other down	56	-12	-61
+prep other for	19	15	-16
+prep other from	-16	-42	-27
+prep other in	-21		-23
+prep other into	-47	24	-13
+prep other of	-14		-12
+prep other off	40	35	-22
+prep other on	12		-31
+prep other out		-15	-22
+prep other over		-19	-45
+prep other through	-23
+prep other to	-36	-28	-17
+prep other toward	-72
+prep other under	-21	-36	-17
+prep other up	24	24	13
+prep other with	-16	-25	-21
+prep out	-49		-16
+prep over	21	-14	-51
+prep past	-22
+prep through	54	-19	73
+prep to	-17		-16
+prep toward	-81	-48
+prep under	-23	-36	-16
+prep up	31	22
+prep with	-20	-21	-38
+prep without	-30	14
+rank after 1	-12
+rank after 2	-16	-12	-15
+rank after 3	-39	31	-39
+rank before 0	39
+rank before 2	-12
+rank before 4			15
+rule done/none			65
+rule lacks none 0			29
+rule lacks none 1			15
+rule problem/absent	-20
+rule problem/defect-before	13
+rule problem/defect-in	-25
+rule problem/refuses	29
+rule problem/unwell	23
+rule problem/wrong	35
+rule size 4	37		37
+rule word 		-17
+rule word back	38
+rule word bath	17
+rule word bedroom	17
+rule word ceiling	38
+rule word closet	-24
+rule word corner	-39
+rule word door	12
+rule word down		-13
+rule word end	26
+rule word faucet	-29
+rule word finish			41
+rule word first		-15	74
+rule word floor	26
+rule word front	-23
+rule word glass	13
+rule word go		-14
+rule word hall	14		-15
+rule word install			33
+rule word kitchen	-32
+rule word leave		-20
+rule word on			45
+rule word one		-18	13
+rule word post	-14
+rule word room	26
+rule word shelf	27
+rule word smoke	-19
+rule word tile	23
+rule word valve	12
+rule word wall	29
+says imperative	19	-17	32
+says its verb		-12
+says owed			-21
+says present	-13
+sentences -1	-37	-31	-31
+sentences -1 bare	-26	-31	-32
+sentences -1 object	-19	-13
+sentences -1 opens	-14	-22	-16
+sentences -1 subject	-27		-23
+sentences -1 subject-late			-26
+sentences -2	-12	-33	-39
+sentences -2 bare	-14	-21
+sentences -2 object		-18	-19
+sentences -2 opens		-21	-30
+sentences -2 subject	-14	-18	-19
+sentences -2 subject-late		31	-16
+sentences 1	-17	-23	-22
+sentences 1 bare	-17	-18
+sentences 1 object		-12
+sentences 1 opens	-12	-22	-19
+sentences 1 subject		-18	-20
+sentences 1 subject-late	-14	-35	-19
+size 1	-34	-22	-17
+size 1 far+here	13	-24
+size 1 here	-13
+size 1 outside 1		-12
+size 2	17
+size 2 far		-12
+size 2 far+phrase		-15	-16
+size 2 here	30		18
+size 2 outside 0	17	16
+size 2 outside 2		-13
+size 2 phrase		14
+size 3	13	12
+size 3 far		15
+size 3 far+phrase			14
+size 3 here	39	21	34
+size 3 outside 0	16	14	29
+size 3 pair	13	27	44
+size 3 told		-14	-24
+size 4	14
+size 4 far		-23
+size 4 here	117	32	41
+size 4 outside 0	24	44	12
+size 4 outside 1			-12
+size 4 outside 2		20
+size 4 outside 3	15	-25	-18
+size 4 pair	14	79	29
+size 4 phrase			-12
+size 5			25
+size 5 far			34
+size 5 far+here	-12		23
+size 5 far+phrase			28
+size 5 here	86		34
+size 5 outside 0	41	34
+size 5 outside 1		14
+size 5 outside 2			12
+size 5 outside 3	-23		67
+size 5 outside 4		-18
+size 5 pair	24	29	-14
+size 5 phrase		29
+size 5 told		-32	-20
+size 6		19
+size 6 far	31	-32	51
+size 6 far+here	-26	-41	-30
+size 6 far+phrase		83
+size 6 outside 0			-13
+size 6 outside 1			13
+size 6 outside 2		51
+size 6 outside 3		45	-18
+size 6 outside 4		-15	22
+size 6 phrase			-12
+size 6 told		-26
+size 7	-15
+size 7 far	-12	-20
+size 7 far+here	-26	35	-36
+size 7 far+phrase		-40	66
+size 7 outside 0	18	16
+size 7 outside 3		-14	64
+size 7 outside 4	-28	-20	-23
+size 7 pair	15		-15
+size 7 phrase		22
+size 7 told		-24
+sort CONJ		-16	26
+sort COP		-47
+sort DET		37
+sort MOD		21
+sort NEG		-23	-19
+sort OPR		60	-24
+sort PREP		22	13
+sort PRON		16	-20
+sort SUB			-22
+sort Vmeasurei	-29		-33
+sort Vmeasurepp		18
+sort Vmoveb	23
+sort Vmovep	-15
+sort Vmovepp			14
+sort Vmoves			-48
+sort Vneeds	-14	-35
+sort Votheri	35	20
+sort Votherp	-18	28	-14
+sort Vsayb	-64	-17	19
+sort Vseeb	-12	-20
+sort Vworkb		25
+sort Vworkbp	28
+sort Vworkbpp	-39	-39
+sort Vworki	-25	61	23
+sort Vworkpp	-12		16
+sort Vworks			-33
+sort w	-12		-14
+sort w's		-28
+sort wed	-23	14	33
+sort wing	-29		-23
+sort wly		-60	-49
+stands after		-19	-18
+stands after 0 of 0	-29	-25	-22
+stands after 0 of 1			-16
+stands after 1 of 0		-30	-24
+stands after 2 of 0		-23	-13
+stands after 2 of 1	-17
+stands after 2 of 2	-15
+stands after has 0	-46	-43	-33
+stands after has 1		-14	-20
+stands after has 2	-13
+stands after points em			-17
+stands after points it		-29	-25
+stands after points it's	-23	-23	25
+stands after points nothing		-16	-15
+stands after points one			-27
+stands after points that		-12	-27
+stands after points that's		-19	-24
+stands after points them		-21
+stands after points they		-24
+stands after points those		-31
+stands before 0 of 0		16	33
+stands before 0 of 2	13	-14	-12
+stands before 0 of 3		-13
+stands before 1 of 0	-56		28
+stands before 1 of 1	27
+stands before 1 of 2	-12
+stands before 1 of 3			-19
+stands before 2 of 0	88	17	-20
+stands before 2 of 1		-14
+stands before 2 of 2	-13
+stands before 3 of 0		31
+stands before 3 of 1	-42	-14
+stands before 3 of 2			15
+stands before 3 of 3			30
+stands before 4 of 0		-43	-13
+stands before 4 of 1	-15	29	12
+stands before 4 of 2	-12	25	20
+stands before 4 of 3			71
+stands before has 0	67	33	31
+stands before has 1	-12		-12
+stands before has 3			26
+stands before points em		30	-13
+stands before points it			32
+stands before points it's	-39	-48	36
+stands before points one		75
+stands before points that			18
+stands before points that's		46	42
+stands before points them		50	26
+stands before points those		64
+stands here		13	16
+stands here 0 of 1	19	21	23
+stands here 0 of 2	28		19
+stands here 0 of 3	64	30
+stands here 1 of 2	-16
+stands here 1 of 3	-12		30
+stands here 2 of 3	-26	-21	-15
+stands here 3 of 3	-45	18	-54
+stands here has 1	19	21	23
+stands here has 2	12		12
+stands here points both			14
+stands here points em			35
+stands here points it		-19
+stands here points it's	52		-60
+stands here points nothing		20	16
+stands here points one		-43
+stands here points that		25	32
+stands here points that's		44	-18
+stands here points them		17	-18
+stands here points they		35
+stands here points they're		19
+subject none +1	-18
+subject none -2	12
+subject none here-before	18
+subject own -1	15
+subject own here-after	-20
+subject own here-before	22
+subject person +1	-43
+subject person -1	-27
+subject person -2	-14
+subject person -3	-26
+subject person -4	12
+subject person here-after	28
+subject person here-before	46
+subject pointer +1	-36
+subject pointer -1	30
+subject pointer here-before	-81
+subject tells here-before	-40
+told as done after		-24
+told as fixed after		-38	-25
+told as fixed before		-25	54
+told as fixed here		-66
+told as have before		42
+told as have here	-47
+told as need after	-12	-15
+told as need before		-42	-51
+told as need here	59	50	12
+told as open after		-28	-33
+told as open before		20
+told as open here			25
+told as ordered before		17
+told as used after	-13	19
+told as used before	-21		18
+told as used here			13
+told done 0 near		-13
+told done 0 touches		16
+told done 1 near		-18
+told fixed far		-15	-32
+told fixed near			-28
+told fixed over		14
+told fixed touches			-16
+told open far		-15	-12
+told open touches			18
+told problem 0 far		-12
+told problem 0 near			-12
+told problem 0 over		14
+told problem 1 far		-13	-16
+told problem 1 near		-20	-13
+told problem 1 over			19
+told size 3		-16	-25
+told size 4		-14
+touches-after	-22
+touches-before	23
+unit none defect	-22
+unit none finish	-14
+unit none fixture	25
+unit none part	18
+unit none tells	-25
+unit none word	-12
+unit none work	-15
+use buy	-13	16	19
+use have			32
+use measure	-30
+use move	-23		-15
+use need		29
+use other			19
+use say	-24	-20
+use see		39	-32
+use use	25
+verb behind #		42	33
+verb behind a		38	-28
+verb behind all			-22
+verb behind already			-12
+verb behind are			54
+verb behind be		97
+verb behind been			56
+verb behind can		-13
+verb behind can't		23
+verb behind don't		46
+verb behind get		106
+verb behind he'll		30
+verb behind i		-16	30
+verb behind i'll		29
+verb behind i've			83
+verb behind is		-54	41
+verb behind it		-33	-25
+verb behind it's		-24	65
+verb behind must		-27
+verb behind needs		45
+verb behind no		-22
+verb behind nobody		35
+verb behind not		63
+verb behind quantity		-50
+verb behind she		-79
+verb behind should		30
+verb behind still		-15
+verb behind term		-37	13
+verb behind that's			-21
+verb behind the		-34	-25
+verb behind they		-36
+verb behind they're		-22
+verb behind to		68	46
+verb behind wants		56
+verb behind we		32	19
+verb behind will		56
+verb behind you		-22
+verb form b main		32	36
+verb form b side			-32
+verb form bp main		54
+verb form bp side			-36
+verb form bpp main		41
+verb form bpp side		30	48
+verb form i main		44
+verb form i side		25	-38
+verb form p main		-26	46
+verb form p side		-72
+verb form pp main		13	30
+verb form pp side		-22	30
+verb form s main		-15	29
+verb form s side		36	16
+verb lemma add imperative		37
+verb lemma ask imperative		29
+verb lemma bolt past			-13
+verb lemma bring imperative		38
+verb lemma call imperative		43
+verb lemma check imperative		42
+verb lemma clean past			37
+verb lemma close present		-39
+verb lemma cut copula			26
+verb lemma cut imperative		66
+verb lemma cut none		40	52
+verb lemma cut owed		35
+verb lemma cut past			-24
+verb lemma do copula			44
+verb lemma do none			-30
+verb lemma drill past			-49
+verb lemma dry copula			34
+verb lemma dry imperative		-42
+verb lemma fill past			53
+verb lemma finish copula			-13
+verb lemma finish past			30
+verb lemma finish present			-56
+verb lemma fix past			82
+verb lemma fre past			25
+verb lemma get imperative		-53
+verb lemma get owed		-79
+verb lemma glue copula			51
+verb lemma glue past			38
+verb lemma go copula		-56
+verb lemma go modal		-71
+verb lemma go none		16
+verb lemma go owed		-111
+verb lemma go past			-91
+verb lemma go present		-43
+verb lemma hang copula			37
+verb lemma hang past			38
+verb lemma hang present		-14
+verb lemma hold past			-34
+verb lemma leave imperative		-78
+verb lemma leave past		-74
+verb lemma look modal		46
+verb lemma make present		-34
+verb lemma move modal		28
+verb lemma order imperative		22
+verb lemma pack past			51
+verb lemma pull past			22
+verb lemma put imperative		-31	57
+verb lemma put modal		27
+verb lemma put none		-13
+verb lemma put past		41	-33
+verb lemma replace past			35
+verb lemma roll past			27
+verb lemma run copula			-34
+verb lemma run imperative		38
+verb lemma sand imperative		18
+verb lemma screw past			-53
+verb lemma seal past			34
+verb lemma see imperative		-61
+verb lemma set copula			34
+verb lemma set none			56
+verb lemma set past			40
+verb lemma shim past			12
+verb lemma snug past			24
+verb lemma swap imperative		37
+verb lemma swap past			47
+verb lemma tape past			24
+verb lemma tell imperative		-27
+verb lemma tell past		-44
+verb lemma test past			15
+verb lemma tighten past			49
+verb main		27	30
+verb main imperative		42	61
+verb main modal		24
+verb main owed		41
+verb main past		-40	26
+verb main present		17	34
+verb no rule		34	27
+verb none		-29	-27
+verb none of 0			-19
+verb none of 1		-35	-31
+verb none of 2		-28	-29
+verb none of 3		-25	-21
+verb none turn		-29	-17
+verb nth 0		25	30
+verb nth 0 of 1		30	30
+verb nth 0 of 2			23
+verb nth 0 of 3		24	49
+verb nth 1 of 3			-50
+verb nth 2		21	-18
+verb nth 2 of 3			-17
+verb of rule		27	14
+verb of rule come		-57
+verb of rule do		15
+verb of rule send		82
+verb other rule		-28	-33
+verb particle			-15
+verb same rule		46	36
+verb says add		48
+verb says ask		40
+verb says book		-58
+verb says bring		38
+verb says call		58
+verb says caulk			44
+verb says change		40	34
+verb says check		49
+verb says clean			24
+verb says close		26
+verb says cut		26	53
+verb says do		-71
+verb says drill			-18
+verb says dry		-33	-53
+verb says fill		44	70
+verb says finish		45	-25
+verb says fit			16
+verb says fix		43	86
+verb says flush		39
+verb says get		-93
+verb says glue		34	40
+verb says go		-18	-67
+verb says go back		-45
+verb says go down		-69
+verb says go on		-65
+verb says hang			50
+verb says hold			-26
+verb says install			45
+verb says land		-15
+verb says leave		-104	-26
+verb says level			-68
+verb says look		85
+verb says make		-31
+verb says miss		-54
+verb says mount			24
+verb says move		44	-12
+verb says open		-65	-18
+verb says owe		33
+verb says paint		80
+verb says patch		46	82
+verb says pick		30
+verb says prime		17	38
+verb says pull		-17
+verb says put		14	22
+verb says put in		-106	-93
+verb says redo		71
+verb says replace		46	38
+verb says reset			62
+verb says return		68
+verb says rip		15
+verb says sand		47	33
+verb says screw			-60
+verb says scribe		56
+verb says seal		37	42
+verb says send		34
+verb says set		39	61
+verb says shim			20
+verb says show up		-23
+verb says sit		-86
+verb says snug			21
+verb says start		49
+verb says strip		33
+verb says swap		63	49
+verb says take			-15
+verb says tape			34
+verb says tell		-39
+verb says test		67	50
+verb says tighten			48
+verb says top		-27	-60
+verb says trim		14
+verb says use			-37
+verb side		12
+verb side copula			23
+verb side imperative		17
+verb side none		22
+verb side past		22
+verb side present			-44
+verb term defect		-79	-97
+verb term finish			-25
+verb term material		44
+verb term part		47
+verb term tool		35
+verb turn back copula		50	-48
+verb turn back owed		-29
+verb turn back past		-38	-47
+verb turn back present		-51
+verb turn come back			-59
+verb turn done copula			-33
+verb turn done none			-63
+verb turn down copula			58
+verb turn finish			-59
+verb turn in copula		-135
+verb turn in none		-20
+verb turn install		18	16
+verb turn new copula			-82
+verb turn new imperative		73
+verb turn new modal		43
+verb turn new none		34	110
+verb turn new owed		-35
+verb turn new past			79
+verb turn new present		-84
+verb turn off copula			-47
+verb turn on copula		14	52
+verb turn on none		61	-51
+verb turn on present		46
+verb turn out copula			-53
+verb turn replace			70
+verb turn take back		-18	-52
+verb turn take off		41	-63
+verb turn take out			-59
+verb turn up copula		-16	31
+verb turn up none		-23	90
+verb use buy main		22
+verb use buy side		-16
+verb use measure main			-25
+verb use measure side		-48	-51
+verb use move main		-87	-47
+verb use move side		-55	-47
+verb use other main		-19
+verb use other side		-13	-13
+verb use say main		24	45
+verb use see main		36	38
+verb use see side		84
+verb use use main			-37
+verb use work main		53	33
+verb use work side		29	19
+where +1	-16	-17	-16
+where -1	12	15	17
+where -4			-18
+where here-before	18	17	22
+whole after at defect	22
+whole after from defect	44
+whole after in defect	23
+whole after quantity defect	-27
+whole after quantity material	-21
+whole after quantity part	-34
+whole after term material	25
+whole after term part	36
+whole after term surface	29
+whole after term word	21
+whole after word area	23
+whole after word defect	-13
+whole after word material	57
+whole after word surface	30
+whole after word verbish	-13
+whole article a		28
+whole article none		-15
+whole article other		-14
+whole article the		23	15
+whole behind about -3	-29
+whole behind at +1	-27
+whole behind at -1	-21
+whole behind at -3	-47
+whole behind at -4	-23
+whole behind at here-after	12
+whole behind at here-before	28
+whole behind behind -2	-20
+whole behind behind here-before	12
+whole behind by -1	-40
+whole behind by -2	-16
+whole behind by -4	-13
+whole behind down here-before	-22
+whole behind end +1	-15
+whole behind end -1	-24
+whole behind end -2	-16
+whole behind end -3	-14
+whole behind end -4	-16
+whole behind end here-before	22
+whole behind for -4	33
+whole behind from +1	-16
+whole behind from -1	-27
+whole behind from -2	-44
+whole behind from -3	58
+whole behind from -4	-12
+whole behind from here-after	30
+whole behind from here-before	51
+whole behind in -3	-24
+whole behind in -4	-19
+whole behind in here-before	39
+whole behind mark -1	-56
+whole behind mark here-before	51
+whole behind number -2	-28
+whole behind off -1	65
+whole behind off -3	15
+whole behind off here-before	-39
+whole behind on +1	-13
+whole behind on -1	-17
+whole behind on -2	-28
+whole behind on -3	42
+whole behind on -4	-24
+whole behind out +1	56
+whole behind out -2	-26
+whole behind out -3	-27
+whole behind out -4	-12
+whole behind out here-before	-17
+whole behind quantity +1	-35
+whole behind quantity -1	59
+whole behind quantity -2	14
+whole behind quantity -3	-37
+whole behind quantity here-before	38
+whole behind term +1	-13
+whole behind term -1	-22
+whole behind term -2	18
+whole behind term -3	20
+whole behind term -4	-21
+whole behind term here-after	12
+whole behind up -1	29
+whole behind up here-before	-14
+whole behind with +1	-12
+whole behind with -2	-22
+whole behind with -4	-15
+whole behind with here-after	-17
+whole behind word +1	-13
+whole behind word here-before	13
+whole between are	-12
+whole between get a	15
+whole between has	63
+whole between has a	-17
+whole between have	-19
+whole between is	-21
+whole counted bare	15	-12	-21
+whole counted count	45
+whole counted length		-36	-16
+whole counted pack	-22	-13	-42
+whole counted pressure	-21
+whole does ask defect		-15
+whole does ask fixture		-36
+whole does ask material		26
+whole does ask part		-20
+whole does ask word		-15
+whole does be area			-16
+whole does be finish			-16
+whole does be fixture		-58	-31
+whole does be material		16	-28
+whole does be part		46	-33
+whole does be tells			-23
+whole does be verbish			-14
+whole does bring material		27
+whole does bring part		-22
+whole does bring word		30
+whole does call defect		-20
+whole does call material		-13
+whole does call word		-17
+whole does clean part			-34
+whole does come fixture		26
+whole does come material		24
+whole does come part		-19
+whole does come surface		-23
+whole does come word		26
+whole does cut defect			23
+whole does cut material		37	34
+whole does cut word		-51
+whole does do fixture		60
+whole does do material		-44
+whole does do part		45
+whole does do surface		-31
+whole does do word		-15
+whole does finish material			70
+whole does finish surface			79
+whole does get area			-24
+whole does get defect		-19
+whole does get fixture		17	-19
+whole does get material			-61
+whole does get part		80
+whole does get surface		-49	59
+whole does get verbish		-35	-21
+whole does get word		-42
+whole does go area		40
+whole does go defect		-16
+whole does go fixture		-36
+whole does go material		49	22
+whole does go part		-39
+whole does go surface		-31
+whole does go verbish		-37
+whole does go word			-18
+whole does hang material			37
+whole does hang part			-23
+whole does hang surface			-28
+whole does hang word			-16
+whole does i'll word		-32
+whole does leave material		47
+whole does leave part		-17
+whole does leave word		-30
+whole does let word		-55
+whole does need area		-68
+whole does need defect		-32
+whole does need fixture		54
+whole does need part		72
+whole does need surface		-19
+whole does need verbish		-56
+whole does need word		70
+whole does open word		-16
+whole does pull area			-19
+whole does pull part			18
+whole does pull word			-28
+whole does put area			-33
+whole does put defect			-21
+whole does put material		31	66
+whole does put part			82
+whole does put surface			-23
+whole does put word		-42	-18
+whole does replace material			-26
+whole does replace part			36
+whole does run material			-55
+whole does run word			-25
+whole does sand defect		-46
+whole does sand material		-36
+whole does sand word		-39
+whole does say material		29
+whole does say part		17
+whole does say surface		-32
+whole does seal word			-15
+whole does sit material		-18
+whole does sit word		-16
+whole does swap material		70
+whole does swap word		-17	-30
+whole does take word		38
+whole does tell material		-37
+whole does want defect		-24
+whole does want material		-35
+whole does want part		-60
+whole does want surface		33
+whole ends Nlabel		20	-12
+whole ends PREP	-12
+whole ends Vmoveb		31	-23
+whole ends Vmoves	-14	-22
+whole ends Vneedb		12
+whole ends Vneeds	28	12	-29
+whole ends Votherb	-36
+whole ends Votheri		-40
+whole ends Vsayb	-23
+whole ends Vworkb			-16
+whole ends Vworkbpp	-23
+whole ends Vworkpp			-14
+whole ends Vworks		17	34
+whole ends tarea	15	16
+whole ends tarea's	-15	15
+whole ends tdefect	-15		-12
+whole ends tdefect's	17
+whole ends tdefectVotherb	-23		87
+whole ends tdefectVotheri		-38	-26
+whole ends tdefectVotherp	-22
+whole ends tdefectVotherpp	-22	-31	-34
+whole ends tdefectVothers	-17	-13
+whole ends tdefectVworkbpp		46	-29
+whole ends tdefectVworki		-30	-16
+whole ends tdefectVworkp		-39	-23
+whole ends tdefectVworkpp		-14	-17
+whole ends tdefectVworks	-16	-16
+whole ends tfinish	-13	-26
+whole ends tfinishVworkb	-16	36
+whole ends tfixture	16
+whole ends tfixture's	-19	13	16
+whole ends tfixtureVworkb	-20		-24
+whole ends tmaterial			16
+whole ends tmaterial's		80
+whole ends tmaterialVworki		55	-37
+whole ends tmaterialVworks			-20
+whole ends tpart		13	12
+whole ends tpart's			25
+whole ends tpartVotherb	-15
+whole ends tpartVothers	53	-42
+whole ends tpartVworkb	-18	14	24
+whole ends tpartVworks			-12
+whole ends tsurface			17
+whole ends tsurface's		25	-23
+whole ends tsurfaceVotherb		-20
+whole ends tsurfaceVworkb		-27	-13
+whole ends tsurfaceVworks		-21	25
+whole ends ttool			-12
+whole ends ttoolVworkb	32	12
+whole ends ttoolVworks	-29
+whole ends twork	-14	35
+whole ends verb		-12
+whole ends w's	-24	-25
+whole ends wed			27
+whole ends wing	-47		-19
+whole far after 0			24
+whole far after 1	31	39
+whole far after 13+		-20	-12
+whole far after 2	-25
+whole far after 5-7			-12
+whole far after 8-12	-15		-18
+whole far before 0			18
+whole far before 1	21	-13
+whole far before 2	28		-17
+whole far before 5-7			17
+whole far before 8-12		12
+whole figure-between	43
+whole flawed		22	23
+whole frame copula +1		-34	-17
+whole frame copula -1		30	-25
+whole frame copula -2		22	-15
+whole frame copula -3		-28
+whole frame copula -4	-16	-17
+whole frame copula area		28
+whole frame copula defect		-36	-13
+whole frame copula finish			-12
+whole frame copula fixture		28
+whole frame copula here-after	-15	-38	18
+whole frame copula here-before		22	27
+whole frame copula material		-17
+whole frame copula part			-15
+whole frame copula size		-19
+whole frame copula surface		31	12
+whole frame copula tells			-32
+whole frame copula tool		-18	-14
+whole frame copula verbish			12
+whole frame copula word		-19
+whole frame copula work			-24
+whole frame imperative +1		-16
+whole frame imperative -1			60
+whole frame imperative -2			-53
+whole frame imperative -3		-23	-14
+whole frame imperative -4	-25		74
+whole frame imperative here-after		22
+whole frame imperative size		44
+whole frame imperative surface		-19	16
+whole frame imperative tool		-41
+whole frame imperative verbish		-31
+whole frame imperative word		-18
+whole frame modal +1	-26	-30
+whole frame modal -1		34
+whole frame modal -2	19
+whole frame modal -3	94
+whole frame modal -4	-12	-33
+whole frame modal defect		-17
+whole frame modal finish		-35
+whole frame modal fixture		14
+whole frame modal here-after		-13
+whole frame modal material		20
+whole frame modal size		-15
+whole frame modal surface		-12
+whole frame modal tells		34
+whole frame modal tool		32
+whole frame modal verbish		-14
+whole frame modal word		-20
+whole frame none +1	-15		-16
+whole frame none -1	21	36	53
+whole frame none -2	-18
+whole frame none -3		27	-12
+whole frame none -4		-19
+whole frame none area		-16
+whole frame none defect		-12	-12
+whole frame none finish		31	-12
+whole frame none fixture		-21
+whole frame none here-after			36
+whole frame none here-before		17
+whole frame none material			15
+whole frame none part		45	30
+whole frame none size		-47	41
+whole frame none surface		34	25
+whole frame none tells		-33
+whole frame none tool		52
+whole frame none verbish		39
+whole frame none word			12
+whole frame owed -2	-21
+whole frame owed -3	-31	51
+whole frame owed area		54
+whole frame owed defect		-26
+whole frame owed finish		-18
+whole frame owed fixture		33
+whole frame owed here-after		51
+whole frame owed here-before	56	46
+whole frame owed part		51
+whole frame owed size		16
+whole frame owed surface		32
+whole frame owed tells		36
+whole frame owed tool		-37
+whole frame past +1	-22	-57	-13
+whole frame past -1		-32
+whole frame past -3	-20	-25
+whole frame past -4		-42	-23
+whole frame past area			-14
+whole frame past finish			-32
+whole frame past here-after	44	32
+whole frame past here-before	41	42
+whole frame past material		27
+whole frame past part			20
+whole frame past size		-37
+whole frame past surface		-65
+whole frame past tells			50
+whole frame past verbish		-44	-29
+whole frame past word		-59	-20
+whole frame past work			24
+whole frame present +1	-30	30
+whole frame present -1	-12	-14	24
+whole frame present -2		21	-25
+whole frame present -3		-30	24
+whole frame present -4	-14
+whole frame present area		-19	29
+whole frame present defect			-13
+whole frame present fixture		22	46
+whole frame present here-after		27	14
+whole frame present here-before	30		38
+whole frame present material		27	47
+whole frame present part			-13
+whole frame present size		31
+whole frame present surface		-26	-19
+whole frame present tells		-31
+whole frame present tool		-15
+whole frame present word		-26	-17
+whole head air	16		40
+whole head anything		-19
+whole head attic	-48	-55	-23
+whole head b	17		53
+whole head back door	-25
+whole head backsplash	-12	68
+whole head bad	-17
+whole head bag	-28
+whole head bar		-61	-28
+whole head base	43		22
+whole head basement	91		-15
+whole head bath		13
+whole head bathroom	50	-24
+whole head bay	32	-23	-32
+whole head bedroom	43
+whole head bit	-13	17
+whole head blinds	53
+whole head boards		64	-16
+whole head bolts	-13		58
+whole head bottom	-36	-50
+whole head box	35	-15	30
+whole head bracket	-13
+whole head breaker	-37
+whole head broken	-25
+whole head button	-13
+whole head c	-22
+whole head cabinet	-17
+whole head cable	-21		-64
+whole head cap		-30
+whole head ceiling	25
+whole head chimney	-24
+whole head chip	-59
+whole head clamps	-29
+whole head clear	-16	36
+whole head closer	-17
+whole head closet	-18	25	-35
+whole head closet rod	47
+whole head co	13
+whole head coat		-78
+whole head code	12
+whole head cold	-31		-12
+whole head corner	13	-39	-37
+whole head counter	33	76
+whole head crack	-18		104
+whole head cracked	-14
+whole head cut		-13
+whole head cut out	-37
+whole head dead		-13
+whole head deck			67
+whole head dimmer	-54	36
+whole head dining room	82	48	-29
+whole head dishwasher	-31
+whole head door	34	24	23
+whole head door's	-33	23
+whole head doors		33	52
+whole head downspout	29
+whole head drain		-22
+whole head drawer	-38	17
+whole head dripping	19
+whole head drop	-16
+whole head drops		-13
+whole head dry	32
+whole head duct		-14
+whole head edge	-19	-12
+whole head epoxy		-55
+whole head except	-21	-48
+whole head extra	-19
+whole head face		-14
+whole head falls	-48
+whole head fan		-63
+whole head faucet			18
+whole head filters	32
+whole head first coat	-43
+whole head flange	32
+whole head flashing	14	-14
+whole head flat	-17		-15
+whole head flex	47
+whole head floor	62		46
+whole head floor's	85
+whole head foam	-17
+whole head frame	33
+whole head fridge	23		69
+whole head front			68
+whole head full	-36
+whole head furnace	-24
+whole head gap		-20
+whole head garage	-13	-43	56
+whole head gas		-33
+whole head gasket		36	-45
+whole head glass	31	68
+whole head glue	-15	49
+whole head goes	-18
+whole head grout		-55
+whole head hair	-23
+whole head hall		60
+whole head handle	-25	-26
+whole head hatch	-31
+whole head height			-36
+whole head hole	15	112
+whole head holes	20
+whole head hose	13
+whole head hot	37	43
+whole head house		-29	-15
+whole head inside	-12
+whole head job		49	-14
+whole head joint	44
+whole head joist	30		-26
+whole head joists	-24	-57
+whole head kitchen		64	-42
+whole head kitchen faucet	-42
+whole head latch	-12
+whole head layers	-63
+whole head leak			-23
+whole head leg	-12
+whole head light	30	-51	-50
+whole head living room			-14
+whole head lock	-14
+whole head loose		-17	-15
+whole head me	17	-16
+whole head meter	18	-53	-21
+whole head middle		-24
+whole head missing		-23	-19
+whole head mud		21
+whole head nail	12
+whole head needs	-20
+whole head niche	-15
+whole head number	41		-27
+whole head nut	-18
+whole head o	-13
+whole head office	-21
+whole head opening	23
+whole head outlet	76	70
+whole head outside	-17	-18
+whole head paint	28	-39
+whole head pan			44
+whole head panel	24	-26	-40
+whole head pantry	-15
+whole head paper		-31
+whole head piece		26
+whole head pipe		68	21
+whole head plaster	42
+whole head plate	-48	-67
+whole head plates	57
+whole head post		35
+whole head primer		-32
+whole head pull		19
+whole head pulls		52
+whole head quiet	-22
+whole head r	-15
+whole head rack	-30
+whole head radiator	-26
+whole head rail		-45
+whole head rain	-15	-20
+whole head range	-23
+whole head reveal	-26
+whole head ring	-45
+whole head rm	116
+whole head rock	-19
+whole head roof	111		106
+whole head round	-19	39	-35
+whole head runs	-16	-12
+whole head salon	-33		-43
+whole head sand	-12	-43
+whole head screen	-16
+whole head screw	-29	-24
+whole head screws	26		-34
+whole head second coat		-32
+whole head shelf	-18	22
+whole head shop	-46	-28
+whole head shot	-25
+whole head shower	-36		34
+whole head side	-23	-13	-51
+whole head sides	-24		-17
+whole head siding		100
+whole head sill		39
+whole head sink		-18	31
+whole head skirting	-17
+whole head slab	52	99
+whole head soft	-22	112
+whole head split		46	-29
+whole head spot	-73	54
+whole head stain	-47	-12
+whole head stairs	-20	-40	-41
+whole head stone		-40
+whole head straight	-20
+whole head strike	-39
+whole head studs	-20
+whole head supposed		21
+whole head tape		59	34
+whole head temp	-12
+whole head template		27
+whole head tile		26
+whole head tiles	28
+whole head toilet	-25	-17
+whole head top	29	-23
+whole head track	-34
+whole head trap	-16	-20
+whole head tray		73
+whole head treads	-17
+whole head trim	46	-24	69
+whole head truck	-15	31
+whole head tub	68	-72
+whole head unit	-43		14
+whole head uppers			-36
+whole head upstairs	-25	30	13
+whole head us		-25
+whole head valve	-35	-28
+whole head vent	41	22
+whole head wall		47	-23
+whole head walls	-17	-42	-28
+whole head wants	48	-14
+whole head washer	-43		-23
+whole head water		-60	-94
+whole head wax ring	-38
+whole head weatherstrip	-26
+whole head wet		-31
+whole head white		-18
+whole head window	41	-37	23
+whole head wrong	-16
+whole heading	13	15
+whole heading +1		13	-27
+whole heading -1	36		45
+whole heading -2	-16		-36
+whole heading -3	17	20	19
+whole heading -4	-17		-23
+whole heading here-after	24		46
+whole is-flaw	-12
+whole kind +1 area	-15	27
+whole kind +1 defect			-19
+whole kind +1 finish		19
+whole kind +1 fixture		-26	-24
+whole kind +1 material		-16	-16
+whole kind +1 part		-18	-17
+whole kind +1 size	14	-16
+whole kind +1 surface	-14	-26	-13
+whole kind +1 tells	-22
+whole kind +1 tool		-13
+whole kind +1 verbish		-18	-12
+whole kind +1 word	-15
+whole kind -1 area	19
+whole kind -1 defect	-29		-12
+whole kind -1 finish	-38	29
+whole kind -1 fixture	43	71	58
+whole kind -1 material			19
+whole kind -1 part	20	29	60
+whole kind -1 size	-83	21
+whole kind -1 surface		-28
+whole kind -1 tells	-26
+whole kind -1 tool	56	-49	-20
+whole kind -1 verbish	-14	35	-26
+whole kind -1 word			-13
+whole kind -2 area		22	-12
+whole kind -2 defect	-20
+whole kind -2 finish		-29
+whole kind -2 fixture		22	-22
+whole kind -2 material	-18
+whole kind -2 part		26
+whole kind -2 size	41	-18	44
+whole kind -2 surface		-13
+whole kind -2 tells	-24	31	-26
+whole kind -2 tool			17
+whole kind -2 verbish	22	-21	-29
+whole kind -3 area	33		-40
+whole kind -3 defect	-17	-39	-28
+whole kind -3 finish	-14	22
+whole kind -3 fixture			26
+whole kind -3 material		27
+whole kind -3 part			19
+whole kind -3 size	-27		-35
+whole kind -3 surface		31	19
+whole kind -3 tells		-33
+whole kind -3 tool	-25	-26
+whole kind -3 verbish			13
+whole kind -3 word			-13
+whole kind -3 work	-14
+whole kind -4 area		-17	13
+whole kind -4 finish		-25
+whole kind -4 fixture	-18	-31
+whole kind -4 material			-27
+whole kind -4 part			-12
+whole kind -4 size	-19	-22
+whole kind -4 surface		20	-19
+whole kind -4 tells			-17
+whole kind -4 verbish	20		12
+whole kind -4 word	-14	-23
+whole kind -4 work		-24
+whole kind area	14
+whole kind defect	-16	-12
+whole kind finish	-14
+whole kind here-after area	18	-40	-15
+whole kind here-after defect			21
+whole kind here-after finish	-17
+whole kind here-after fixture	40	18
+whole kind here-after material	31	45	31
+whole kind here-after part		66
+whole kind here-after size	-36
+whole kind here-after surface	20	27	40
+whole kind here-after tool		47
+whole kind here-after verbish	-30	-13
+whole kind here-after word	13	-45
+whole kind here-before area			39
+whole kind here-before defect	16
+whole kind here-before fixture	15	14
+whole kind here-before material	21		40
+whole kind here-before part		36	18
+whole kind here-before size	77
+whole kind here-before surface	14	55	18
+whole kind here-before verbish	-47	-51
+whole kind here-before word	20		-13
+whole kind part		14	14
+whole kind size			12
+whole kind tells	-15		18
+whole kind tool			-12
+whole kind verbish			-12
+whole kind word		-12
+whole kind work	-19	36	14
+whole lead a -1	73
+whole lead a -2	-36
+whole lead a -3	-13
+whole lead a -4	-24
+whole lead a here-after	-25
+whole lead a here-before	-16
+whole lead area -1	-49
+whole lead area -2	12
+whole lead area -3	52
+whole lead area here-before	24
+whole lead fixture -2	-39
+whole lead fixture -4	-28
+whole lead fixture here-before	43
+whole lead material -1	-32
+whole lead material -2	-12
+whole lead material -3	-35
+whole lead material -4	-26
+whole lead material here-before	15
+whole lead number -2	-19
+whole lead number here-before	46
+whole lead part -1	-29
+whole lead part -3	-30
+whole lead part -4	-15
+whole lead part here-after	12
+whole lead quantity -1	27
+whole lead quantity -2	-25
+whole lead quantity -3	23
+whole lead quantity -4	-25
+whole lead quantity here-before	57
+whole lead size -1	-92
+whole lead size here-before	31
+whole lead surface -1	-50
+whole lead surface -2	-21
+whole lead surface -3	25
+whole lead surface -4	16
+whole lead the -1	-38
+whole lead the -3	16
+whole lead the -4	-20
+whole lead the here-after	-16
+whole lead the here-before	-28
+whole lead tool here-before	20
+whole lead verbish -2	-19
+whole lead verbish -3	-34
+whole lead verbish -4	-12
+whole lead verbish here-after	-34
+whole lead word -4	-19
+whole lemma be object	-14
+whole lemma drip subject	29
+whole lemma get object	-17
+whole lemma get subject	-29
+whole lemma go subject	-42
+whole lemma have subject	56
+whole lemma leave object	19
+whole number many many		65
+whole number many one		-43
+whole number one many		-17
+whole number one one		24	17
+whole opens PREP	-35	-29
+whole opens Vmeasurei	14
+whole opens Vmovep	-33
+whole opens Vmovepp	-17
+whole opens Vmoves		-21
+whole opens Votherb	-37	-20
+whole opens Vworkb	-23	-25	-23
+whole opens Vworki			29
+whole opens Vworkpp	-26	-12	-19
+whole opens Vworks		18	44
+whole opens tarea	14
+whole opens tarea's	-15
+whole opens tdefect	-19
+whole opens tdefect's	13
+whole opens tdefectVotherb	-30	-21	38
+whole opens tdefectVotheri		-39
+whole opens tdefectVotherp	-26	-39
+whole opens tdefectVotherpp	-22	-31	-34
+whole opens tdefectVothers	-17	-19
+whole opens tdefectVworkbpp		15
+whole opens tdefectVworki		-30	-16
+whole opens tdefectVworkpp		-14	-17
+whole opens tdefectVworks	-16	-28	-28
+whole opens tfinish			-30
+whole opens tfinishVworkb		-12
+whole opens tfixture	13		30
+whole opens tfixture's		18	16
+whole opens tfixtureVworkb	-21	17	23
+whole opens tmaterial		16
+whole opens tmaterial's		57	17
+whole opens tmaterialVworkb		44
+whole opens tmaterialVworki		51	-42
+whole opens tmaterialVworks	21	12	-39
+whole opens tpart	14		28
+whole opens tpart's			28
+whole opens tpartVotherb	-15		-14
+whole opens tpartVworkb			44
+whole opens tpartVworks		18
+whole opens trole	-28	17
+whole opens trole's	-28	-12
+whole opens tsurface		12
+whole opens tsurface's	16	19	-12
+whole opens tsurfaceVotherb		-19
+whole opens tsurfaceVworkb		28
+whole opens tsurfaceVworks	-23	24	30
+whole opens ttool			-19
+whole opens ttoolVworkb	27
+whole opens ttoolVworks	-28
+whole opens twork	-13	19
+whole opens w		-18	-17
+whole opens w's	-22	-26	-26
+whole opens wed		-17	27
+whole opens wing		-31	-31
+whole opens-with -1	44
+whole opens-with -3	-12
+whole opens-with -4	13
+whole opens-with here-after	34
+whole part +1 bare		-16	-15
+whole part +1 object	-14
+whole part +1 opens	-18		-15
+whole part +1 subject		-29
+whole part +1 subject-late		-12	-23
+whole part -1 bare	-16
+whole part -1 object			-14
+whole part -1 opens	29	14	17
+whole part -1 subject		35	34
+whole part -1 subject-late	-39
+whole part -2 bare	-13		-17
+whole part -2 object	-12
+whole part -2 opens		18
+whole part -2 subject		32	12
+whole part -2 subject-late	-15		-40
+whole part -3 bare		15
+whole part -3 object			-25
+whole part -3 subject-late		41	56
+whole part -4 bare	-12	-12	-16
+whole part -4 object	-16	-19
+whole part -4 opens		22	-19
+whole part -4 subject-late	13	-24	-26
+whole part bare	-12
+whole part bare area	12	17
+whole part bare defect	-14	-42	-38
+whole part bare fixture		-51
+whole part bare material	-20		-13
+whole part bare part	29	39
+whole part bare size		24	66
+whole part bare surface	-31		-19
+whole part bare tells	17
+whole part bare verbish	-13	40
+whole part bare word	-12
+whole part here-after bare	-17	22	38
+whole part here-after object		16
+whole part here-after opens	28	-18	25
+whole part here-after subject	-29	29	39
+whole part here-before object		26	-37
+whole part here-before opens		15
+whole part here-before subject	22	22	26
+whole part here-before subject-late		33	20
+whole part object	-13		-14
+whole part object area	15
+whole part object defect	-16
+whole part object finish	-18	-13	-27
+whole part object fixture	17
+whole part object part			14
+whole part object size		43
+whole part object surface			-22
+whole part object tells	-22
+whole part object tool	-12
+whole part object verbish		-25	-15
+whole part object word	-12	-13	-13
+whole part object work	-23
+whole part opens		12
+whole part opens area		83	-20
+whole part opens defect		22	-25
+whole part opens finish			22
+whole part opens fixture	41	53	59
+whole part opens material	12		26
+whole part opens size	-36	-71	14
+whole part opens surface	-17		40
+whole part opens tells	-16	17	-23
+whole part opens tool	29	28
+whole part opens verbish		34	-16
+whole part opens word		-20
+whole part subject		12	18
+whole part subject area	13	-23
+whole part subject defect	-27	-51	16
+whole part subject fixture		20
+whole part subject material		27	17
+whole part subject part			20
+whole part subject size		-31	-14
+whole part subject surface		20	48
+whole part subject tells		-20
+whole part subject tool	23	-17
+whole part subject verbish	19	-17	12
+whole part subject work			32
+whole part subject-late area	20	-15	-30
+whole part subject-late defect		-24
+whole part subject-late fixture			37
+whole part subject-late material		42	21
+whole part subject-late part	-27
+whole part subject-late surface		-16	-46
+whole part subject-late verbish	-19	19	-20
+whole part subject-late word	-14	-24	-23
+whole person	-32
+whole points both -1			-16
+whole points both -2			-15
+whole points both -3			30
+whole points both opens			47
+whole points both subject			-59
+whole points em -1			38
+whole points em -2			-40
+whole points em -3			-33
+whole points em object			-21
+whole points em subject			44
+whole points it +1		-47
+whole points it -1		19
+whole points it -3		14
+whole points it -4		-14
+whole points it bare		21	-47
+whole points it here-after		-14	-31
+whole points it object		-26	-23
+whole points it opens		44	16
+whole points it subject			53
+whole points it subject-late		-18	-15
+whole points none +1			-12
+whole points none -3		-12
+whole points none -4		-15	-22
+whole points none here-after		18	28
+whole points none here-before		52	28
+whole points none object			-17
+whole points none subject		12	12
+whole points none subject-late		-19
+whole points one +1			-32
+whole points one -1			42
+whole points one -2		-35	40
+whole points one -3		39
+whole points one -4		-19	-20
+whole points one bare			38
+whole points one object		-44
+whole points one opens			-79
+whole points one subject		12
+whole points one subject-late		23
+whole points that +1		-21	-26
+whole points that -1		52
+whole points that -2		36	35
+whole points that -3			35
+whole points that -4			-27
+whole points that bare		-36	-90
+whole points that here-after		-12
+whole points that here-before			50
+whole points that object		22
+whole points that subject		33	57
+whole points that subject-late		21
+whole points them -1		19
+whole points them -2		-55
+whole points them -4		-17
+whole points them bare		-49
+whole points them object			-52
+whole points them opens		-27
+whole points them subject		36	-34
+whole points they +1		12
+whole points they -1		28
+whole points they -3		-32
+whole points they opens		25
+whole points they subject-late		19
+whole points those -3		38
+whole points those -4		-26
+whole points those bare		90
+whole points those subject		-57
+whole prep above	-16
+whole prep after	-15
+whole prep along		-42
+whole prep around	-13
+whole prep at	-14	-30	-20
+whole prep before	-21	25
+whole prep behind	26
+whole prep between		15
+whole prep by	-14	-80	-55
+whole prep down	-18		-22
+whole prep for	-22		-23
+whole prep from	-43	-29	-32
+whole prep here-after at	-19
+whole prep here-after in	-43	-77	-21
+whole prep here-after of		19	41
+whole prep here-after on	37	53	-21
+whole prep here-after to		-15
+whole prep here-after with		26
+whole prep here-before in			-17
+whole prep here-before of	12		26
+whole prep here-before on	-14
+whole prep in		-38
+whole prep into			-40
+whole prep of	-18
+whole prep off	42	-20
+whole prep other above	-16
+whole prep other along		-33
+whole prep other around	-13
+whole prep other at	-13	-28	-18
+whole prep other before	-21	24
+whole prep other behind	34
+whole prep other by	-22	-77	-55
+whole prep other down	-17		-22
+whole prep other for	-21		-23
+whole prep other from	-30	-36	-24
+whole prep other in		-35
+whole prep other into			-40
+whole prep other of	-22
+whole prep other off	33	-21	16
+whole prep other out		-16	14
+whole prep other over	-26	-30	-13
+whole prep other to	-23		-18
+whole prep other under	-43	-21
+whole prep other up	-16	-19	-12
+whole prep other with	-16	-24	-26
+whole prep out	-12	-16	15
+whole prep over	-23	-30	-14
+whole prep through	46
+whole prep to	-24		-13
+whole prep under	-28	-21
+whole prep up		-14	-12
+whole prep with	-19	-13	-32
+whole rank after 2	-17
+whole rank after 3			-32
+whole rank after 4	-19
+whole rank before 4		-13	-26
+whole says imperative		12
+whole says modal		-22	-28
+whole sentences -1	-41	-41	-37
+whole sentences -1 bare	-23	-13	-24
+whole sentences -1 object	-22	-30	-20
+whole sentences -1 opens	-31	-55	-30
+whole sentences -1 subject	-14
+whole sentences -1 subject-late	-24	-15	-57
+whole sentences -2	-29	-40	-39
+whole sentences -2 bare	-19	-12	-17
+whole sentences -2 object	-18		-23
+whole sentences -2 opens	-29	-64	-39
+whole sentences -2 subject		-21	-27
+whole sentences -2 subject-late	17
+whole sentences 1	-15	-30
+whole sentences 1 bare	-17	-19
+whole sentences 1 object		-12	-14
+whole sentences 1 opens	-14	-39	-13
+whole sentences 1 subject		-30
+whole sentences 1 subject-late		-13	-13
+whole size 2		15
+whole sort PREP	-15
+whole sort Vmoveb	-15	26	-28
+whole sort Vmovep	-22	-17
+whole sort Vmovepp		-14
+whole sort Vmoves		-22
+whole sort Vneedb		12
+whole sort Vneeds			-29
+whole sort Votherb	-46	-13
+whole sort Votheri		-42
+whole sort Vsayb	-23
+whole sort Vworkb		-24	-15
+whole sort Vworkbpp	-23		-35
+whole sort Vworkpp	-25	-25	-25
+whole sort Vworks		17	34
+whole sort w		-15	-21
+whole sort w's	-29	-28	-14
+whole sort wed			26
+whole sort wing	-16	-12	-33
+whole stands after	-13	-18	-14
+whole stands after 0 of 0		-17	-18
+whole stands after 0 of 1		-13
+whole stands after 0 of 2		-17	-16
+whole stands after 0 of 3	-13
+whole stands after 1 of 1		-21	-12
+whole stands after has 0		-19	-19
+whole stands after has 1		-18	-14
+whole stands after has 2		-19	-18
+whole stands after has 3	-16	-14
+whole stands after points it		-28	-29
+whole stands after points it's	-14
+whole stands after points nothing	-13	-16
+whole stands after points one		-18	-39
+whole stands after points that		-14
+whole stands after points they		23
+whole stands before 0 of 1		-15
+whole stands before 0 of 2		-25
+whole stands before 0 of 3	-12	-25
+whole stands before 1 of 0		-14
+whole stands before 1 of 1			13
+whole stands before 1 of 2		12
+whole stands before 1 of 3		32	-30
+whole stands before 2 of 0			16
+whole stands before 2 of 1		16
+whole stands before 2 of 2	-12
+whole stands before 2 of 3			18
+whole stands before 3 of 0			-23
+whole stands before 3 of 1	13
+whole stands before 3 of 2	-18		20
+whole stands before 3 of 3		-19	38
+whole stands before 4 of 0		-13	-26
+whole stands before 4 of 2	-15
+whole stands before 4 of 3	14
+whole stands before has 0	-12	-17	-23
+whole stands before has 2	-23
+whole stands before points both			-15
+whole stands before points it's	12		-14
+whole stands before points one		-13
+whole stands before points that		38	41
+whole stands before points that's			17
+whole stands before points them		-59	-34
+whole stands before points they're		-57
+whole stands before points those		46
+whole stands here		32	25
+whole stands here 0 of 2		34	27
+whole stands here 0 of 3	36	34	46
+whole stands here 1 of 2		28	-17
+whole stands here 1 of 3	-15		-13
+whole stands here 2 of 3	-19	15	-23
+whole stands here 4 of 3	-16
+whole stands here has 2		33	25
+whole stands here has 3	13	29	24
+whole stands here points it			46
+whole stands here points nothing		35	27
+whole stands here points one		-17	-26
+whole stands here points that		16
+whole stands here points that's		20
+whole stands here points those		-37
+whole subject none -1	18
+whole subject own +1	-12
+whole subject own -1	-12
+whole subject own -4	-13
+whole subject own here-before	18
+whole subject person -1	18
+whole subject person -3	-18
+whole subject person -4	-33
+whole subject person here-before	28
+whole subject pointer +1	-33
+whole subject pointer -1	22
+whole subject pointer here-before	-19
+whole told as done before		-16
+whole told as done here		19
+whole told as fixed after		-25	-16
+whole told as fixed before			25
+whole told as fixed here			-16
+whole told as have before	-23
+whole told as need after	-13
+whole told as need before	-27	-59	-24
+whole told as open after		-36	-28
+whole told as open before		37
+whole told as open here			61
+whole told as ordered before		39
+whole told as used after	-14
+whole told as used before	14	-42	-39
+whole told as used here	64		19
+whole touches-after	26
+whole unit none area	14
+whole unit none defect	-16
+whole unit none finish	-14
+whole unit none tells	-15
+whole unit none work	-20
+whole use buy	-17		-15
+whole use have		13	37
+whole use measure	24	-26
+whole use move	-28	21
+whole use need	-19
+whole use see	-30	29	-21
+whole use use	-19	-40	-14
+whole where +1	-15		-13
+whole where -1		12	12
+whole where -4		-14	-12
+whole where here-after			21
+whole where here-before	17	30	24
+whole word air	12		39
+whole word anything		-20
+whole word b		-15	41
+whole word back	41
+whole word bad	-18	-20	-13
+whole word bag	-28
+whole word bench		75
+whole word big		-50
+whole word boards		64	-16
+whole word bottom	-19		-13
+whole word box	34	-15	30
+whole word button	-12
+whole word c	-28	52	-18
+whole word code	12
+whole word cold	-14		-12
+whole word color	36	-32
+whole word counter	31	89
+whole word cut	-14	-13
+whole word defect	-19
+whole word double	-22
+whole word dry	32
+whole word except	-39	-48	-12
+whole word extra	-20
+whole word face		-26
+whole word finish			-23
+whole word first	-17
+whole word front	-27	36	50
+whole word full	-41	-26
+whole word go	-14
+whole word goes	-15
+whole word hand		42
+whole word hanging	-14
+whole word hard		-12	15
+whole word height			-36
+whole word hot	30	39	30
+whole word house		-30	-19
+whole word inside	-12
+whole word instead	-12
+whole word job	13	49	-14
+whole word kit		-21
+whole word last	12	-61	-33
+whole word layers	-63
+whole word lid		-16	14
+whole word little	-13	-20	-23
+whole word longer	-18	27
+whole word me	15	-15
+whole word middle		-16
+whole word n	-19		-28
+whole word needs	-20
+whole word new		-49
+whole word nice	-25
+whole word number		47	43
+whole word o	-13
+whole word off			19
+whole word old	-23		30
+whole word paper		-33
+whole word piece		26
+whole word quiet	-22
+whole word r	-15
+whole word rain	-15	-20
+whole word ring	-43	12
+whole word rm	79	-46	-70
+whole word round	-27		-35
+whole word same	-15
+whole word second	-23	-35
+whole word spot	-72
+whole word straight	-20
+whole word suite	-12
+whole word supposed		21
+whole word svc	-19
+whole word t	78
+whole word template		27
+whole word top	16	-32	-15
+whole word under	-15
+whole word unit	-35	-24
+whole word us		-25
+whole word wants	24	-23
+whole word zone	-49
+word a			23
+word about		43
+word again		16
+word air	-38	-38	-37
+word already			20
+word altogether	-15
+word and			30
+word anybody		-94
+word anyhow	-29
+word anything	-13	-17
+word around			-32
+word arvo		-36
+word aside		-14
+word at		-18	-33
+word b	-20		-12
+word back	71		-15
+word bad			15
+word bag	-22	-46
+word bed	-41		49
+word bench	75	45
+word better		-35
+word big	-22	82	-27
+word bled	-33
+word board	60	33	83
+word boards	91	14	57
+word both			-20
+word bottom	-43	31
+word bowl			19
+word box	26	-15	44
+word br	-16
+word c		-13	-37
+word cab	-14
+word case			-17
+word center	-17	-13	-33
+word code	-32
+word cold	-50	-19	-17
+word color	-47	58
+word counter	27
+word ctr	12
+word cut	-27
+word defect	-24	-16	-15
+word disp	19
+word double	-22
+word down			21
+word dry	36	21	55
+word either	-15
+word electrical	52	29
+word em			-21
+word end	12	-36
+word ends		-12
+word everywhere		-16
+word except	-23	-40	-36
+word extra	-13	14	-24
+word face		-21
+word factory		31
+word far			-44
+word fell	28
+word fella	-38	-25
+word finish	-27	-12	-12
+word fire		52
+word first		-52
+word float	71
+word for		18	42
+word free	-21
+word from			16
+word front	-54	83	29
+word full		70	38
+word get		35
+word go	-34	21
+word god	23
+word goes	-21	30
+word gone	-37
+word guy		-30
+word hair	-16	-32	-24
+word hand		-44	20
+word hanging		37	67
+word hard	26	-24	13
+word head	62	-19	31
+word height			19
+word her		12
+word herself		18
+word him		49
+word his		-12
+word home		-49
+word hot	16	22	46
+word house		-26	16
+word hung	-19	15	-33
+word in		-57	23
+word inside	-14	-15
+word instead	49
+word is		-45
+word it		-12	-21
+word itself		39
+word job		-31
+word kit	54	34
+word last	54	-35
+word layers	41
+word lead			78
+word led	31
+word left			16
+word length	-14	-75	-19
+word level		-13	-31
+word lid	30	41
+word little	-28		-37
+word load	19
+word longer	-35	14
+word look		-27
+word loop	21
+word machine		-34	-58
+word make		16
+word mark		74	-25
+word me			-18
+word middle		-19	-38
+word more		29
+word n			-46
+word needs	-28	-12
+word new		-46
+word next		-35
+word now			-21
+word o	-21		-24
+word of			12
+word off		-18
+word old			14
+word open	55	38
+word other	-56	17	-25
+word out	25	-62	-30
+word outta		-22
+word over	-14	28
+word own		-12
+word pack		-12	19
+word paper			-17
+word part	-13
+word patch		82
+word piece		-19	-19
+word put			-36
+word quantity		23	-25
+word r	31	-54	-16
+word re		-78
+word real	-15	23
+word rear	12
+word right		-22
+word ring	-12	36	46
+word rise		-15	-13
+word rm	-39		-76
+word round	-58
+word run	28
+word running			-15
+word s	-29
+word same	-13	21
+word sample		54
+word scrap			-46
+word second	-12	-18	37
+word sheet		-23
+word site		-15
+word size	-36	-16
+word slow	53
+word somewhere	-17
+word spins	13
+word spot	-45		-56
+word static	27
+word still		34
+word stop	-16
+word store		-13
+word story		24
+word straight			-49
+word street	73		-33
+word suite	34
+word supposed	-15	-12
+word t	30
+word template		35
+word that			-21
+word the		47
+word them		29
+word there		76
+word third		-29	-23
+word those		45
+word through			-46
+word time		-19	-33
+word to		45
+word top	-30
+word total	-13
+word twice	48		-60
+word u		-15
+word under		80	35
+word unit	-30
+word up	-46	34	19
+word upper	24		73
+word us		-19
+word want		12
+word wants		-41
+word weight			-40
+word went	26
+word whoever	-20
+word with		38	13
+word wrong	-34		-13
+word yet		-50
+word zone	-30
 `;

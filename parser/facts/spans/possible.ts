@@ -18,14 +18,28 @@ export interface Ruled {
 }
 
 /** Every name that is possible for a span: the rules' own, and each verb with each thing. */
-export function possibleNames(cut: Talk, span: Span, kind: SpanKind, ruled: Ruled, others: readonly Fact[]): Possible[] {
+export function possibleNames(
+  cut: Talk,
+  span: Span,
+  kind: SpanKind,
+  ruled: Ruled,
+  others: readonly Fact[],
+): Possible[] {
   const clauses = clausesOf(cut, span);
   if (!clauses.length) return ruled.name ? [{ words: ruled.name, parts: [] }] : [];
   const scene: Scene = { cut, span, kind, clauses, others };
   const { things: around, lacks } = thingsAround(scene);
-  const inSpan = new Set(cut.text.slice(span.start, span.end).toLowerCase().split(/[^a-z0-9'-]+/).map(stem));
+  const inSpan = new Set(
+    cut.text
+      .slice(span.start, span.end)
+      .toLowerCase()
+      .split(/[^a-z0-9'-]+/)
+      .map(stem),
+  );
   const joint = (lead: Lead, thing: Thing) => nameSigns(lead, thing, ruledWords, inSpan, lacks);
-  const out: Possible[] = ruled.name ? [{ words: ruled.name, parts: [[...rulesOwn(ruled), `rule lacks ${lacks}`]] }] : [];
+  const out: Possible[] = ruled.name
+    ? [{ words: ruled.name, parts: [[...rulesOwn(ruled), `rule lacks ${lacks}`]] }]
+    : [];
   const ruledWords = new Set(ruled.name.split(' '));
   if (kind === 'problem') {
     for (const thing of around) out.push({ words: thing.words, parts: [thing.signs, joint(NONE, thing)] });
@@ -41,7 +55,8 @@ const NONE: Lead = { words: '', lemma: '', place: null, signs: [] };
 
 function clausesOf(cut: Talk, span: Span): number[] {
   const out: number[] = [];
-  for (let at = firstFrom(cut.frames, span.start); at < cut.frames.length && cut.frames[at]!.start < span.end; at++) out.push(at);
+  for (let at = firstFrom(cut.frames, span.start); at < cut.frames.length && cut.frames[at]!.start < span.end; at++)
+    out.push(at);
   const before = firstFrom(cut.frames, span.start) - 1;
   return before >= 0 && cut.frames[before]!.end > span.start ? [before, ...out] : out;
 }
@@ -52,7 +67,13 @@ function rulesOwn({ name, rule }: Ruled): string[] {
 }
 
 /** What speaks for a verb and a thing together. */
-function nameSigns(lead: Lead, thing: Thing, ruled: ReadonlySet<string>, inSpan: ReadonlySet<string>, lacks: string): string[] {
+function nameSigns(
+  lead: Lead,
+  thing: Thing,
+  ruled: ReadonlySet<string>,
+  inSpan: ReadonlySet<string>,
+  lacks: string,
+): string[] {
   const words = thing.words.split(' ');
   const shared = words.filter((w) => ruled.has(w)).length;
   const outside = Math.min(words.filter((w) => !inSpan.has(stem(w))).length, 4);
@@ -71,7 +92,8 @@ function nameSigns(lead: Lead, thing: Thing, ruled: ReadonlySet<string>, inSpan:
   if (!lead.words) return out;
   const head = thing.signs.find((s) => s.startsWith('kind ')) ?? '';
   out.push(`does ${lead.lemma} ${thing.from}`, `does ${lead.lemma} ${head}`);
-  if (lead.place && thing.start !== null) out.push(`order ${thing.start > lead.place.start ? 'behind' : 'before'} ${thing.from}`);
+  if (lead.place && thing.start !== null)
+    out.push(`order ${thing.start > lead.place.start ? 'behind' : 'before'} ${thing.from}`);
   if (words.some((w) => stem(w) === stem(lead.lemma))) out.push('says its verb');
   return out;
 }

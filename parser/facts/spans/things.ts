@@ -6,7 +6,7 @@ import { flawIn, POINTS } from '../naming/meant.ts';
 import { wordsOfName } from '../naming/rank.ts';
 import { cutAtTime } from '../plans/told.ts';
 import { isPerson, isPointer, phrase, type Talk } from '../talk.ts';
-import type { SpanKind } from './features.ts';
+import { type SpanKind, sortOf } from './features.ts';
 import type { Lead } from './leads.ts';
 
 /** What the name of a span may be about, besides its verb. */
@@ -34,7 +34,7 @@ export interface Scene {
 const BACK = 5;
 /** So many things on each side are weighed alone, and so many as the whole that something belongs to. */
 const MOST = 12;
-const WHOLES = 6;
+const WHOLES = 4;
 
 interface Noun {
   candidate: Candidate;
@@ -57,10 +57,16 @@ export function thingsAround(scene: Scene): { things: Thing[]; lacks: string } {
       if (whole !== part && whole.candidate.from < part.candidate.from) out.push(pairOf(cut, whole, part));
     for (const whole of far.slice(0, WHOLES)) out.push(joined(cut, part, whole, 'far+here'));
   }
+  // Two things told elsewhere are one name only where one clause told both.
   if (here.length === 0 || scene.kind === 'problem')
-    for (const part of far.slice(0, 3))
-      for (const whole of far.slice(0, WHOLES)) if (whole !== part) out.push(joined(cut, part, whole, 'far'));
-  return { things: [...out, ...toldBefore(scene)], lacks: `${points === 'nothing' ? 'none' : 'points'} ${Math.min(here.length, 3)}` };
+    for (const part of far)
+      for (const whole of far)
+        if (whole.candidate.at === part.candidate.at && whole.candidate.from < part.candidate.from)
+          out.push({ ...pairOf(cut, whole, part), from: 'far', start: null });
+  return {
+    things: [...out, ...toldBefore(scene)],
+    lacks: `${points === 'nothing' ? 'none' : 'points'} ${Math.min(here.length, 3)}`,
+  };
 }
 
 /** Noun phrases in the span, then those before it, the nearest first, then those of the clause after. */
@@ -71,7 +77,10 @@ function nounsAround({ cut, span, clauses, others }: Scene, place: Place, points
   for (let at = Math.max(0, first - BACK); at <= last; at++) all.push(...candidatesIn(cut, at));
   const startOf = (c: Candidate) => c.chunks[0]!.start;
   const here = all.filter((c) => startOf(c) >= span.start && startOf(c) < span.end);
-  const before = all.filter((c) => startOf(c) < span.start).reverse().slice(0, MOST);
+  const before = all
+    .filter((c) => startOf(c) < span.start)
+    .reverse()
+    .slice(0, MOST);
   const after = all.filter((c) => startOf(c) >= span.end).slice(0, 3);
   const sides = [
     ['here', here],
@@ -105,7 +114,8 @@ function nounsAround({ cut, span, clauses, others }: Scene, place: Place, points
 function placeIn(cut: Talk, span: Span, kind: SpanKind, clauses: readonly number[]): Place {
   const inside = (c: Chunk) => c.start >= span.start && c.start < span.end;
   if (kind === 'problem') {
-    const at = clauses.find((k) => cut.frames[k]!.chunks.some((c) => c.term?.kind === 'defect' && inside(c))) ?? clauses[0]!;
+    const at =
+      clauses.find((k) => cut.frames[k]!.chunks.some((c) => c.term?.kind === 'defect' && inside(c))) ?? clauses[0]!;
     return { use: 'flaw', at, k: flawIn(cut, at) };
   }
   for (const at of clauses) {
@@ -126,9 +136,21 @@ function coveredBy(candidate: Candidate, others: readonly Fact[], side: string):
   );
 }
 
-/** Words of a name that are no name of a thing: each speaks for or against it. */
+/** Words of a name that are no name of a thing, and how it opens and ends: each speaks for or against it. */
 function plainSigns(chunks: readonly Chunk[]): string[] {
-  const out = chunks.flatMap((c) => (isNounTerm(c) ? [] : [`word ${c.kind === 'word' ? c.word : (c.term?.kind ?? c.quantity?.unitKind ?? c.kind)}`]));
+  const out: string[] = [];
+  for (const c of chunks) {
+    if (isNounTerm(c)) continue;
+    out.push(`word ${c.kind === 'word' ? c.word : (c.term?.kind ?? c.quantity?.unitKind ?? c.kind)}`);
+    if (c.kind === 'word') out.push(`sort ${sortOf(c)}`);
+  }
+  const [first, last] = [chunks[0], chunks.at(-1)];
+  if (first && last)
+    out.push(
+      `opens ${sortOf(first)}`,
+      `ends ${sortOf(last)}`,
+      `ends ${last.verb && !isNounTerm(last) ? 'verb' : 'plain'}`,
+    );
   if (isPerson(chunks)) out.push('person');
   return out;
 }
@@ -157,7 +179,11 @@ function joined(cut: Talk, part: Noun, whole: Noun, from: Thing['from']): Thing 
   return {
     words: wordsOfName({ part: part.candidate, whole: whole.candidate }),
     from,
-    signs: [...part.thing.signs, ...whole.thing.signs.map((s) => `whole ${s}`), ...joinSigns(cut, part.candidate, whole.candidate)],
+    signs: [
+      ...part.thing.signs,
+      ...whole.thing.signs.map((s) => `whole ${s}`),
+      ...joinSigns(cut, part.candidate, whole.candidate),
+    ],
     start: part.thing.start,
   };
 }
@@ -166,15 +192,28 @@ function joined(cut: Talk, part: Noun, whole: Noun, from: Thing['from']): Thing 
 function toldBefore({ span, others }: Scene): Thing[] {
   const out: Thing[] = [];
   for (const kind of ['problem', 'done'] as const) {
-    const told = others.filter((f) => f.kind === kind && f.start < span.start).slice(-2).reverse();
+    const told = others
+      .filter((f) => f.kind === kind && f.start < span.start)
+      .slice(-2)
+      .reverse();
     told.forEach((fact, rank) => {
-      const words = fact.kind === 'problem' ? fact.thing : fact.kind === 'done' ? fact.task.replace(/^\S+ (?:(?:in|on|up|down|off|out|back) )?/, '') : '';
+      const words =
+        fact.kind === 'problem'
+          ? fact.thing
+          : fact.kind === 'done'
+            ? fact.task.replace(/^\S+ (?:(?:in|on|up|down|off|out|back) )?/, '')
+            : '';
       const gap = span.start - fact.end;
       const near = gap < 0 ? 'over' : gap < 8 ? 'touches' : gap < 60 ? 'near' : 'far';
       out.push({
         words,
         from: 'told',
-        signs: [`told ${kind}`, `told ${kind} ${rank} ${near}`, `told size ${Math.min(words.split(' ').length, 4)}`, ...(fact.kind === 'problem' ? [`told ${fact.state} ${near}`] : [])],
+        signs: [
+          `told ${kind}`,
+          `told ${kind} ${rank} ${near}`,
+          `told size ${Math.min(words.split(' ').length, 4)}`,
+          ...(fact.kind === 'problem' ? [`told ${fact.state} ${near}`] : []),
+        ],
         start: null,
       });
     });
@@ -195,7 +234,8 @@ export function thingsOf(scene: Scene, lead: Lead, around: readonly Thing[]): Th
   const behind = cutAtTime(frame.chunks.slice(until).filter(inside)).filter((c) => !lead.words.endsWith(` ${c.word}`));
   const points = behind.find((c) => POINTS.test(c.word));
   const said = phrase(behind);
-  const subject = frame.subject.length && !isPerson(frame.subject) && !isPointer(frame.subject) ? frame.subject.filter(inside) : [];
+  const subject =
+    frame.subject.length && !isPerson(frame.subject) && !isPointer(frame.subject) ? frame.subject.filter(inside) : [];
   const nouns = behind.filter(isNounTerm).length;
   const signs = [
     `phrase nouns ${Math.min(nouns, 3)}`,
