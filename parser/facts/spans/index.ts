@@ -32,7 +32,8 @@ interface ByRule {
 
 /**
  * Problems, plans and finished work. The rules propose; weights learned from annotated notes decide where each kind
- * stands (`spans/table.ts`); the rules then read each place again, cut out of its run-on surroundings, and name it.
+ * stands (`spans/table.ts`); the rules then read each place again, cut out of its run-on
+ * surroundings, and weights choose its name (`names.ts`).
  */
 export function weighed(talk: Talk, byRule: ByRule): Fact[] {
   if (talk.frames.length <= PLAIN) return [...byRule.problems, ...byRule.done, ...byRule.followUps];
