@@ -1,6898 +1,4617 @@
-/** Written by tests/learn/names.ts: a feature of a chunk, and hundredths for its naming a problem, a plan, finished work. */
+/** Written by tests/learn/names.ts: a sign of a name, and hundredths for its naming a problem, a plan, finished work. */
 export const NAMES = `
-any	-27	-14	-11
-c+=CONJ|CONJ	-11	-37
-c+=CONJ|COP	29		-15
-c+=CONJ|DET	-49		-40
-c+=CONJ|HAVE	27
-c+=CONJ|M.		-27	-38
-c+=CONJ|MOD	-18	-30
-c+=CONJ|NEG	-26	-27
-c+=CONJ|PREP	-26	29	-18
-c+=CONJ|PRON	-54	-46	-38
-c+=CONJ|Q0	-21	-12	-25
-c+=CONJ|Qcount		-12
-c+=CONJ|Qpack		-25
-c+=CONJ|SUB	-29	-36
-c+=CONJ|Votherb		-21
-c+=CONJ|Vsayb		-11
-c+=CONJ|Vseeb		-10
-c+=CONJ|Vworkb		-42
-c+=CONJ|Vworkbpp	-14	-18	-15
-c+=CONJ|Vworki			-13
-c+=CONJ|Vworkpp	-40	-14	-46
-c+=CONJ|tdefect	-12
-c+=CONJ|tmaterial		-28
-c+=CONJ|tmaterialVworkb		-22	-17
-c+=CONJ|tpartVworkb		-12
-c+=CONJ|twork		-13
-c+=CONJ|w	-43	-45	-28
-c+=CONJ|w's	-14
-c+=COP|DET	-22	-26	-48
-c+=COP|NEG	-18
-c+=COP|PREP	-30	-30	-62
-c+=COP|Q0	-13
-c+=COP|Qlength	-29
-c+=COP|Ton		-13
-c+=COP|Vmeasurei	-11
-c+=COP|Votheri		-15
-c+=COP|Votherp			-28
-c+=COP|Vsaypp		-13
-c+=COP|Vworkb	-17	-13	-37
-c+=COP|Vworkbpp			-36
-c+=COP|Vworki	-13
-c+=COP|Vworkpp	-32	-16	-58
-c+=COP|tdefect	-49	-15
-c+=COP|tdefectVotherb	-12
-c+=COP|tdefectVotheri	-47
-c+=COP|tdefectVotherp	-12
-c+=COP|tdefectVotherpp	-26
-c+=COP|tdefectVworkpp	-32		-12
-c+=COP|tfinish	-13
-c+=COP|w	-38	-30	-25
-c+=COP|wing	-11	-14
-c+=COP|wly	-13
-c+=DET|#		-10
-c+=DET|CONJ		24
-c+=DET|DET	-13	-18	-55
-c+=DET|MOD		-16
-c+=DET|Nidiom	-38	21	-25
-c+=DET|PREP	-29	33	-53
-c+=DET|PRON		-12
-c+=DET|Q0	-31	-34	-49
-c+=DET|Qlength	-22	-40	-21
-c+=DET|SUB		-22
-c+=DET|Ton		-24
-c+=DET|Vmoveb	-11
-c+=DET|Vmovepp	-30		-11
-c+=DET|Votherb	-16	21	-21
-c+=DET|Votherp			-13
-c+=DET|Vworkb	-42	-63	-45
-c+=DET|Vworkbpp			-19
-c+=DET|Vworki			-11
-c+=DET|Vworkpp		-14	-45
-c+=DET|Vworks	-17	-15	-12
-c+=DET|tarea	-63	-14	-56
-c+=DET|tarea's	-25		-30
-c+=DET|tdefect	-46	-26	-22
-c+=DET|tdefectVotherb	-28
-c+=DET|tfinish	-34	-18	-23
-c+=DET|tfixture	-64	-70	-25
-c+=DET|tfixture's	-59	-12	-45
-c+=DET|tfixtureVworkb	-17
-c+=DET|tmaterial	-60	-73	-69
-c+=DET|tmaterial's	-56	-15	-51
-c+=DET|tmaterialVworkb	-49		-41
-c+=DET|tmaterialVworki	-17	-11
-c+=DET|tmaterialVworks	-19	-11	-17
-c+=DET|tpart	-64	-76	-72
-c+=DET|tpart's	-62		-29
-c+=DET|tpartVotherb	-13
-c+=DET|tpartVworkb	-49	-37	-25
-c+=DET|tpartVworks			-13
-c+=DET|trole	-39	-71	-36
-c+=DET|trole's		-49
-c+=DET|tsurface	-54	-63	-63
-c+=DET|tsurface's	-39		-30
-c+=DET|tsurfaceVworkb	-33	-37	-27
-c+=DET|tsurfaceVworki	-23	-13
-c+=DET|tsurfaceVworks		-29	-44
-c+=DET|ttool	-34	-42	-20
-c+=DET|twork		-14	-19
-c+=DET|w	-50	-77	-62
-c+=DET|w's	-29	-23	-22
-c+=DET|wing	-23	-15
-c+=HAVE|DET	-16		-26
-c+=HAVE|MOD		-22
-c+=HAVE|NEG	-14
-c+=HAVE|PREP	-14	-58
-c+=HAVE|Votherp	-26	-28	-29
-c+=HAVE|Vworkbpp			-26
-c+=HAVE|Vworkpp	-45	-18	-41
-c+=HAVE|tdefect	-13
-c+=HAVE|w	-11
-c+=M#|Nlabel	-74	-46
-c+=M&|Vworkpp			-33
-c+=M)|M,	-24
-c+=M+|Vworkpp	-22		-32
-c+=M,|CONJ	-26	-22	-20
-c+=M,|DET	-19		-14
-c+=M,|MOD	-15	-14
-c+=M,|NEG	-23	-16	-14
-c+=M,|PRON	-32	-22
-c+=M,|Q0	-16		-14
-c+=M,|Qlength	-16	-14	-11
-c+=M,|SUB	-11
-c+=M,|Ton		-12
-c+=M,|Vneedb	-16
-c+=M,|Vneeds		-15
-c+=M,|Votherb		-17
-c+=M,|Votherp			-11
-c+=M,|Vworkb	-18	-29
-c+=M,|Vworkbpp	-14
-c+=M,|Vworkpp	-51		-49
-c+=M,|tdefect	-16
-c+=M,|tmaterial	-12
-c+=M,|tmaterialVworkb	-10
-c+=M,|tpart	-17
-c+=M,|trole		-13
-c+=M,|tsurface			-14
-c+=M,|w	-46	-32	-36
-c+=M-|Vworkb		-26
-c+=M-|Vworkpp	-30
-c+=M-|w	-26	-38
-c+=M.|PRON	-20
-c+=M.|Vworkpp	-34
-c+=M.|w		-41
-c+=M/|w	-41	-54	-49
-c+=M:|Q0	-31		-30
-c+=M:|w		-41	-18
-c+=M;|PRON	-24
-c+=M@|tpart	-20
-c+=MOD|NEG	-19
-c+=MOD|PRON		-44
-c+=MOD|Vbuyb		-13
-c+=MOD|Vhaveb		-26
-c+=MOD|Vmeasureb		-15
-c+=MOD|Vmeasurebp		-29
-c+=MOD|Vmoveb	-12	-47
-c+=MOD|Vneedb		-30
-c+=MOD|Votherb	-56	-55
-c+=MOD|Votherbpp		-25
-c+=MOD|Vsayb		-39
-c+=MOD|Vseeb	-15	-24
-c+=MOD|Vworkb	-56	-58
-c+=MOD|Vworkbp		-14
-c+=MOD|Vworkbpp		-35
-c+=MOD|tmaterial		-12
-c+=MOD|tmaterialVworkb		-32
-c+=MOD|tpart		-12
-c+=MOD|tpartVworkb	-45	-26
-c+=MOD|ttoolVworkb		-13
-c+=MOD|w	-27	-17
-c+=NEG|PREP	-37
-c+=NEG|SUB		-44
-c+=NEG|Vmoveb	-11
-c+=NEG|Votherb	-20
-c+=NEG|Votherp	-21	-18
-c+=NEG|Vworkb	-22	-22	-19
-c+=NEG|Vworkbpp		-29
-c+=NEG|Vworki		-18
-c+=NEG|Vworkpp	-33	-41
-c+=NEG|Vworks		-19
-c+=NEG|tmaterial	-22	-29
-c+=NEG|tmaterialVworkb		-12
-c+=NEG|tpart	-23
-c+=NEG|w	-34	-36
-c+=Nclock|#		-14
-c+=Nclock|CONJ		-17
-c+=Nclock|M,		-24
-c+=Nclock|M.		-19
-c+=Nclock|PREP		-16
-c+=Nclock|Ton		-31
-c+=Nidiom|CONJ		-31	-50
-c+=Nidiom|COP	-47
-c+=Nidiom|DET		-39
-c+=Nidiom|PREP	-49	-58	-25
-c+=Nidiom|PRON		11
-c+=Nidiom|Ton		-56
-c+=Nlabel|CONJ	-52
-c+=Nlabel|PREP	-13
-c+=Nlabel|tdefect	53
-c+=Nlabel|tpart	-36
-c+=Nordinal|tsurfaceVworkb		26	24
-c+=OPR|#		-16
-c+=OPR|CONJ		-23	-39
-c+=OPR|COP	-35
-c+=OPR|DET		-18	-20
-c+=OPR|M,			-16
-c+=OPR|M.		-18	-29
-c+=OPR|PREP	-15	-47	-50
-c+=OPR|PRON	-35	-22	-18
-c+=OPR|SUB		-22
-c+=OPR|Ton		-51
-c+=OPR|w	-10	-28	-21
-c+=PREP|#		11	-14
-c+=PREP|BR			-14
-c+=PREP|CONJ	-36		-62
-c+=PREP|COP		-21
-c+=PREP|DET	-16	-31	-30
-c+=PREP|M,	-36	-48	-85
-c+=PREP|M.	-35	-56	-61
-c+=PREP|NEG	-21
-c+=PREP|Nclock		-32	-26
-c+=PREP|Nidiom	-12
-c+=PREP|OPR	-39	10	-17
-c+=PREP|PREP	-31	-71	-75
-c+=PREP|PRON	-40	-41	16
-c+=PREP|Q0	-52	-12	-62
-c+=PREP|Qlength	-44	-51	-65
-c+=PREP|Qother			-21
-c+=PREP|Qpack		-15	-25
-c+=PREP|Qpercent	-15
-c+=PREP|Qpressure			-11
-c+=PREP|SUB	-62	-86	18
-c+=PREP|Tbefore		-17
-c+=PREP|Tby		-67
-c+=PREP|TnotBefore		-34
-c+=PREP|Ton		-70	-27
-c+=PREP|Vbuyb		-15
-c+=PREP|Vhaveb		-10
-c+=PREP|Vmeasureb		-22
-c+=PREP|Vmeasurebp		-26
-c+=PREP|Vmoveb		-44
-c+=PREP|Votherb	-30	-60	-20
-c+=PREP|Vseeb		-24
-c+=PREP|Vworkb	-40	-63	-26
-c+=PREP|Vworkbpp		-33	-11
-c+=PREP|Vworkpp			-24
-c+=PREP|tarea	-80	-33	-58
-c+=PREP|tdefect	-28
-c+=PREP|tdefectVotherb	-13
-c+=PREP|tfinish	-21	-22
-c+=PREP|tfixture	28	40	-38
-c+=PREP|tmaterial	-50	-56	-69
-c+=PREP|tmaterialVworkb	-33	-41	-50
-c+=PREP|tpart		-20	-34
-c+=PREP|tpartVworkb	-15	-31
-c+=PREP|trole	31	17	-26
-c+=PREP|tsurface	-65	-34	-48
-c+=PREP|ttool	-15	-13	-25
-c+=PREP|w	-80	-84	-74
-c+=PREP|w's		-15
-c+=PRON|#		-23
-c+=PRON|BR		-14
-c+=PRON|CONJ	-30	-46	-38
-c+=PRON|COP	-55	-21	-18
-c+=PRON|DET	-43	-56	-30
-c+=PRON|HAVE	-19	-25
-c+=PRON|M,	-17		-42
-c+=PRON|M.	-14	-54	-30
-c+=PRON|MOD	-40	-56
-c+=PRON|NEG	-50	-39	-13
-c+=PRON|PREP	-34	-67	-57
-c+=PRON|PRON	-18	-22	-14
-c+=PRON|Q0	-33	-12	-15
-c+=PRON|Qlength	-28	-19
-c+=PRON|SUB	-14	-51
-c+=PRON|Ton		-56
-c+=PRON|Vbuypp	-10
-c+=PRON|Vhaveb	-17	-20	-18
-c+=PRON|Vhavepp	-24		-21
-c+=PRON|Vmeasurebp		-28
-c+=PRON|Vmeasurei	-19	-18	-11
-c+=PRON|Vmeasurep	-14
-c+=PRON|Vmeasurepp	-12	-14	-21
-c+=PRON|Vmeasures	-25	-10
-c+=PRON|Vmoveb		-41
-c+=PRON|Vmovei		-17
-c+=PRON|Vmovep			-13
-c+=PRON|Vmovepp	-25		-12
-c+=PRON|Vmoves		-22
-c+=PRON|Vneedb		-39
-c+=PRON|Vneeds	-12	-32
-c+=PRON|Votherb	-40	-42	-38
-c+=PRON|Votheri		18
-c+=PRON|Votherp	-62	-25	-65
-c+=PRON|Votherpp	-40		-19
-c+=PRON|Vothers	-12	-18
-c+=PRON|Vsayb	-21	-38
-c+=PRON|Vsayi		-27
-c+=PRON|Vsaypp		-30	-11
-c+=PRON|Vsays		-11
-c+=PRON|Vseeb	-12	-16
-c+=PRON|Vworkb	-52	-47	-52
-c+=PRON|Vworkbpp	-31	-32	-71
-c+=PRON|Vworki	-12	-32
-c+=PRON|Vworkp	-24	-17	-24
-c+=PRON|Vworkpp	-43	-43	-78
-c+=PRON|Vworks	-21	-22
-c+=PRON|tdefect	-51		-14
-c+=PRON|tdefectVotheri	-27
-c+=PRON|tdefectVotherpp	-20
-c+=PRON|tdefectVothers	-14
-c+=PRON|tdefectVworkpp	-26		-29
-c+=PRON|tfinish	-15
-c+=PRON|tmaterial	-11
-c+=PRON|tmaterialVworkb		-22
-c+=PRON|tpart			-14
-c+=PRON|tsurface	-13		-10
-c+=PRON|w	-46	-24	-60
-c+=PRON|wing	-12	-15
-c+=PRON|wly	-18		-21
-c+=Q0|#		-45
-c+=Q0|CONJ	-26	-75	12
-c+=Q0|COP	32		-67
-c+=Q0|DET	-38		19
-c+=Q0|HAVE	29
-c+=Q0|M,	-62	-47	26
-c+=Q0|M-	-11
-c+=Q0|M.	-54		-82
-c+=Q0|MOD	-37
-c+=Q0|PREP	-72	19
-c+=Q0|PRON	-39		-51
-c+=Q0|Qlength	-34	-51
-c+=Q0|SUB	-17
-c+=Q0|Ton		-17
-c+=Q0|Votherp			64
-c+=Q0|Vworkb	-14
-c+=Q0|Vworkpp			-84
-c+=Q0|Vworks	-31
-c+=Q0|tarea	26		-38
-c+=Q0|tdefect	30		-56
-c+=Q0|tdefectVotherb	-35
-c+=Q0|tmaterial	-105	-102	-78
-c+=Q0|tmaterialVworkb	-58
-c+=Q0|tmaterialVworks	-84	-51	-76
-c+=Q0|tpart	-115	-86	-106
-c+=Q0|tpartVworks			-62
-c+=Q0|tsurfaceVworkb	-16
-c+=Q0|tsurfaceVworks			54
-c+=Q0|w	22	47
-c+=Qcount|M,			42
-c+=Qcount|M.	-12	-58
-c+=Qcount|PREP	-27	28
-c+=Qcount|Vworkpp			-77
-c+=Qlength|#		-37
-c+=Qlength|CONJ		-30	-34
-c+=Qlength|DET	-11		-20
-c+=Qlength|M,		-30
-c+=Qlength|M-	-29
-c+=Qlength|M.	16	-68	-33
-c+=Qlength|PREP	-54	-18	-33
-c+=Qlength|PRON	-37
-c+=Qlength|SUB	-26
-c+=Qlength|Vworkb	-15	18
-c+=Qlength|Vworkpp			-53
-c+=Qlength|tmaterial	17	-66	-45
-c+=Qlength|tmaterialVworkb	-11
-c+=Qlength|tpart	-33	-47	-32
-c+=Qlength|tsurface	-26
-c+=Qlength|tsurfaceVotherb	-45
-c+=Qlength|w	-40	-74	-57
-c+=Qother|CONJ			-35
-c+=Qpack|CONJ		-20	28
-c+=Qpack|M.		41
-c+=Qpack|PREP	-52	-98	-68
-c+=Qpercent|CONJ	-10
-c+=Qpercent|M,	-30
-c+=Qpercent|PREP	-27
-c+=Qtime|CONJ			-32
-c+=Qtime|M,	-11
-c+=Qtime|NEG			-19
-c+=Qvoltage|PREP	-59		-53
-c+=Qvolume|PREP	-24		-44
-c+=Qweight|PREP			-32
-c+=SUB|#		-19
-c+=SUB|CONJ		-47	-17
-c+=SUB|COP	-27	-25
-c+=SUB|DET	-40	-60	-25
-c+=SUB|M.		-27
-c+=SUB|MOD		-22
-c+=SUB|Nidiom		-52
-c+=SUB|PREP	-12	14	-34
-c+=SUB|PRON	-60	-23	-49
-c+=SUB|Qlength		-13
-c+=SUB|SUB		-69
-c+=SUB|Tbefore		-44
-c+=SUB|TnotBefore		-44
-c+=SUB|Ton		-36
-c+=SUB|Vmoves		-17
-c+=SUB|Vneeds		-11
-c+=SUB|Votherp	-23		-16
-c+=SUB|Vothers		-15
-c+=SUB|Vworkb		-22
-c+=SUB|Vworki		-15
-c+=SUB|tfixture	-14	-20
-c+=SUB|tmaterial		-41
-c+=SUB|tmaterialVworkb		-24
-c+=SUB|tpart	-27
-c+=SUB|tsurface	-16	30
-c+=SUB|tsurface's	-21
-c+=SUB|w	-32	-44	-34
-c+=SUB|w's		-22
-c+=SUB|wing		-16
-c+=Tbefore|#		-17
-c+=Tbefore|CONJ		-34
-c+=Tbefore|M.		-27
-c+=Tby|#		-19
-c+=Tby|CONJ		-18
-c+=Tby|DET		-22
-c+=Tby|M.		-47
-c+=Tby|PREP	-19
-c+=TnotBefore|#		-19
-c+=TnotBefore|CONJ		-38
-c+=TnotBefore|DET		-22
-c+=TnotBefore|M,		-27
-c+=TnotBefore|M.		-50
-c+=TnotBefore|NEG		-13
-c+=TnotBefore|PREP		-11
-c+=TnotBefore|PRON		-10
-c+=TnotBefore|SUB		-39
-c+=Ton-|CONJ			-24
-c+=Ton|#		-45
-c+=Ton|BR		-21
-c+=Ton|CONJ		-51	-15
-c+=Ton|DET		-44	-19
-c+=Ton|M,		-53
-c+=Ton|M.		-69	-18
-c+=Ton|MOD		-13
-c+=Ton|Nclock		-24
-c+=Ton|PREP		-44
-c+=Ton|PRON		-50	-35
-c+=Ton|SUB		-61
-c+=Ton|Vworkb		-19
-c+=Ton|tarea		-12
-c+=Ton|w		-41
-c+=Vbuyb|DET		67
-c+=Vbuyb|M,		-50
-c+=Vbuyb|Qpack		-13
-c+=Vhaveb|DET	-20	-45
-c+=Vhaveb|PREP		-41
-c+=Vhaveb|PRON		-23
-c+=Vhaveb|Q0	-11
-c+=Vhaveb|w	-21	-39
-c+=Vhavepp|DET	-23
-c+=Vhavepp|PREP	-23		-48
-c+=Vhavepp|Vworkpp	-32
-c+=Vhavepp|tdefect	-10
-c+=Vhavepp|tdefectVworkpp	-31
-c+=Vmeasurebpp|DET	-34
-c+=Vmeasurebpp|PRON		-16
-c+=Vmeasurebp|PREP	-29	-74
-c+=Vmeasurebp|Ton		-66
-c+=Vmeasurebp|Vseeb		-48
-c+=Vmeasurebp|w		31
-c+=Vmeasureb|PREP		-26
-c+=Vmeasureb|SUB		-29
-c+=Vmeasurei|DET	-30
-c+=Vmeasurei|PREP	-41	-18
-c+=Vmeasurei|Qlength	-17
-c+=Vmeasurei|Qpercent	-14
-c+=Vmeasurepp|PREP	-19	-45
-c+=Vmeasurep|PREP	-46		-40
-c+=Vmeasurep|w	-11
-c+=Vmeasures|PREP	-24	-31
-c+=Vmeasures|Qlength	-31
-c+=Vmeasures|Ton		23
-c+=Vmoveb|DET		37
-c+=Vmoveb|M.	-23	-53
-c+=Vmoveb|PREP		-57
-c+=Vmoveb|PRON		-60
-c+=Vmoveb|w	15	-30
-c+=Vmovei|w		-71
-c+=Vmovepp|CONJ	-46
-c+=Vmovepp|DET	-76	-35	-41
-c+=Vmovepp|M,	-32
-c+=Vmovepp|PREP		-91
-c+=Vmovepp|tfixture	42
-c+=Vmovepp|tsurface	-32
-c+=Vmovepp|tsurfaceVworkb	-36		62
-c+=Vmovepp|w	25
-c+=Vmovep|M,	-13
-c+=Vmovep|PREP	-21		-51
-c+=Vmovep|tdefect	-13
-c+=Vmovep|w	-33		-29
-c+=Vmoves|PREP	-10	-99
-c+=Vmoves|Ton		20
-c+=Vmoves|w		-90
-c+=Vneedb|DET	-13	-64
-c+=Vneedb|PREP		-43
-c+=Vneedb|Q0	-14	-11
-c+=Vneedb|Vworki		-26
-c+=Vneeds|DET	-11	-52
-c+=Vneeds|PREP		-35
-c+=Vneeds|Q0	-21
-c+=Vneeds|TnotBefore		-16
-c+=Vneeds|Vworki		-37
-c+=Vneeds|w		-13
-c+=Votherbpp|DET		-11
-c+=Votherbpp|PRON		-71
-c+=Votherbpp|w		32
-c+=Votherb|CONJ	-16
-c+=Votherb|DET	-57	-19
-c+=Votherb|M,	-22
-c+=Votherb|M.	-31	62
-c+=Votherb|NEG		-63
-c+=Votherb|OPR		-24
-c+=Votherb|PREP	25	40	26
-c+=Votherb|PRON	-19		-69
-c+=Votherb|Q0	-40	-24
-c+=Votherb|Qlength		-50
-c+=Votherb|SUB		-59
-c+=Votherb|TnotBefore		-59
-c+=Votherb|Ton		-27
-c+=Votherb|Vworkbpp		-41
-c+=Votherb|Vworkpp		-104
-c+=Votherb|tdefect	-30
-c+=Votherb|tdefectVworkpp		-28
-c+=Votherb|w	-17	35	19
-c+=Votheri|DET		29
-c+=Votheri|PREP	-32
-c+=Votheri|PRON		25
-c+=Votheri|Vworkpp		-64
-c+=Votheri|w		21
-c+=Votherpp|PREP	-17
-c+=Votherpp|PRON			14
-c+=Votherpp|w	-25
-c+=Votherp|CONJ			-20
-c+=Votherp|DET	-28	-30	-32
-c+=Votherp|M,			-26
-c+=Votherp|M.		-29	-32
-c+=Votherp|NEG	-25	-25
-c+=Votherp|PREP	-19	-37	-63
-c+=Votherp|PRON			-47
-c+=Votherp|Q0	-18		21
-c+=Votherp|Qcount			-20
-c+=Votherp|Qlength			-26
-c+=Votherp|Vworki	-12
-c+=Votherp|Vworkpp	-26	-30	-50
-c+=Votherp|tdefect	-35
-c+=Votherp|tdefectVotheri	-27
-c+=Votherp|tdefectVotherpp	-11
-c+=Votherp|tdefectVworkpp	-29
-c+=Votherp|w	-30		-28
-c+=Votherp|wing	-12
-c+=Vothers|M.		18
-c+=Vothers|PREP	-12
-c+=Vothers|PRON		27
-c+=Vothers|SUB		-62
-c+=Vothers|Vworkpp		-57
-c+=Vothers|tpart		66
-c+=Vothers|w		-58	-52
-c+=Vreturnb|PREP		53
-c+=Vsayb|DET	-28	35
-c+=Vsayb|OPR		112
-c+=Vsayb|PRON	-17	-51
-c+=Vsayb|Ton		-49
-c+=Vsayb|trole		45
-c+=Vsayb|w		-34
-c+=Vsayi|Ton		-50
-c+=Vsaypp|DET		10	-34
-c+=Vsaypp|MOD		-41
-c+=Vsaypp|PRON		-46
-c+=Vsaypp|Ton		-47
-c+=Vsays|DET	-19
-c+=Vsays|MOD		-31
-c+=Vsays|PREP	-13
-c+=Vsays|PRON		-38
-c+=Vsays|Q0	-11
-c+=Vseeb|DET	-23
-c+=Vseeb|M.		52
-c+=Vseeb|PREP	-17	27
-c+=Vseeb|PRON	-10	-15
-c+=Vseeb|SUB		-12
-c+=Vseeb|Ton		16
-c+=Vseeb|w		24
-c+=Vworkbpp|CONJ		-50	26
-c+=Vworkbpp|DET	-35	33	17
-c+=Vworkbpp|M&			41
-c+=Vworkbpp|M,			77
-c+=Vworkbpp|M.		52	25
-c+=Vworkbpp|OPR		-40
-c+=Vworkbpp|PREP	-30	14	28
-c+=Vworkbpp|PRON	-25	15	16
-c+=Vworkbpp|Q0	26	70	45
-c+=Vworkbpp|Qlength	-13
-c+=Vworkbpp|SUB		41
-c+=Vworkbpp|Ton		16
-c+=Vworkbpp|tmaterial			11
-c+=Vworkbpp|w	-17	-26	-20
-c+=Vworkbp|CONJ			46
-c+=Vworkbp|DET		32
-c+=Vworkbp|PREP			33
-c+=Vworkbp|PRON		39
-c+=Vworkbp|w	-40
-c+=Vworkb|#	-31	10	-63
-c+=Vworkb|BR		13
-c+=Vworkb|CONJ		-24	-33
-c+=Vworkb|COP		-20	18
-c+=Vworkb|DET	-100	58
-c+=Vworkb|M,	-85	-18	-32
-c+=Vworkb|M-	12	-32
-c+=Vworkb|M.		53	30
-c+=Vworkb|NEG	-46	28
-c+=Vworkb|OPR		28
-c+=Vworkb|PREP	-37	-20	-40
-c+=Vworkb|PRON	-18		22
-c+=Vworkb|Q0	30	44
-c+=Vworkb|Qlength		12
-c+=Vworkb|SUB	-66	58
-c+=Vworkb|TnotBefore		-24
-c+=Vworkb|Ton		14
-c+=Vworkb|Votherb	-10
-c+=Vworkb|Votherp	57
-c+=Vworkb|Vworkb		-49	39
-c+=Vworkb|Vworkbpp		-56	45
-c+=Vworkb|Vworkpp			38
-c+=Vworkb|tdefect	32
-c+=Vworkb|tdefectVworkpp	45
-c+=Vworkb|tmaterial		23	-11
-c+=Vworkb|tpart		65
-c+=Vworkb|tpartVworkb	18
-c+=Vworkb|tsurface	33
-c+=Vworkb|w		-31	29
-c+=Vworki|CONJ		74
-c+=Vworki|DET		24	30
-c+=Vworki|PREP	-36	-55	30
-c+=Vworki|PRON	-18	20
-c+=Vworki|SUB		25
-c+=Vworki|Ton		13
-c+=Vworki|w	22	67
-c+=Vworkpp|#		50	63
-c+=Vworkpp|BR			35
-c+=Vworkpp|CONJ	-35		20
-c+=Vworkpp|DET	-46		23
-c+=Vworkpp|M+	-13		-44
-c+=Vworkpp|M,	-40		15
-c+=Vworkpp|M.	-36	22	53
-c+=Vworkpp|PREP	-21	-13	21
-c+=Vworkpp|PRON	-39	30
-c+=Vworkpp|Q0	-40	-23	-12
-c+=Vworkpp|Qcount			44
-c+=Vworkpp|Qlength	-17	23	46
-c+=Vworkpp|Qvolume			-11
-c+=Vworkpp|SUB	-20		-17
-c+=Vworkpp|Vworkb			-50
-c+=Vworkpp|Vworki			-63
-c+=Vworkpp|tarea			-29
-c+=Vworkpp|tdefect	-29
-c+=Vworkpp|tmaterial	-25
-c+=Vworkpp|tsurface			12
-c+=Vworkpp|w	-40	26	12
-c+=Vworkp|DET			-63
-c+=Vworkp|PREP	-24	-43
-c+=Vworkp|PRON	-16
-c+=Vworkp|Qlength			-28
-c+=Vworks|CONJ	-36
-c+=Vworks|PREP	-87	11
-c+=Vworks|PRON		18
-c+=Vworks|SUB		15
-c+=Vworks|tdefectVotheri	57
-c+=Vworks|w	-61
-c+=tarea's|Vworkpp			41
-c+=tarea|#		-52
-c+=tarea|CONJ	12	30	16
-c+=tarea|COP			-29
-c+=tarea|DET	16		-65
-c+=tarea|M,	69	68	35
-c+=tarea|M.	25	19	-16
-c+=tarea|M:			-21
-c+=tarea|MOD		12
-c+=tarea|NEG	49
-c+=tarea|PREP	64		12
-c+=tarea|PRON	79	69	32
-c+=tarea|SUB		10
-c+=tarea|Ton		-34
-c+=tarea|Vhaveb	16
-c+=tarea|Vhavepp	-11
-c+=tarea|Votherp	-48		37
-c+=tarea|Vworkpp	27
-c+=tarea|tarea			-24
-c+=tarea|tdefect	-39
-c+=tarea|tfixture	24	38	-11
-c+=tarea|tfixture's	-13
-c+=tarea|tmaterial			-22
-c+=tarea|tmaterial's	-19		65
-c+=tarea|tmaterialVworkb	-22
-c+=tarea|tpart			48
-c+=tarea|tpart's			-71
-c+=tarea|tpartVworkb	55
-c+=tarea|tsurface	23		19
-c+=tarea|tsurfaceVworkb		24
-c+=tarea|w	-27	-21	-22
-c+=tarea|w's			24
-c+=tdefectVmeasures|DET	-17
-c+=tdefectVotherb|CONJ	-24
-c+=tdefectVotherb|M,	-11
-c+=tdefectVotherb|M.	-16
-c+=tdefectVotherb|PREP	-29
-c+=tdefectVotherb|PRON	-17
-c+=tdefectVotherb|Qlength	-25
-c+=tdefectVotherb|tdefect	29
-c+=tdefectVotherb|w	-39
-c+=tdefectVotheri|DET	-13	-53
-c+=tdefectVotheri|M,	-29
-c+=tdefectVotheri|M.	-17
-c+=tdefectVotheri|PREP	-47
-c+=tdefectVotheri|Q0	-17
-c+=tdefectVotheri|w	-13
-c+=tdefectVotherpp|DET	-15
-c+=tdefectVotherpp|M,	-23	-50
-c+=tdefectVotherpp|PREP	-35
-c+=tdefectVotherpp|w	-27
-c+=tdefectVotherp|M,	-27
-c+=tdefectVotherp|PREP	-26
-c+=tdefectVothers|CONJ	-12
-c+=tdefectVothers|DET	-22
-c+=tdefectVothers|M,	-25
-c+=tdefectVothers|PRON	-20
-c+=tdefectVothers|Votherb	-33
-c+=tdefectVothers|w	-13
-c+=tdefectVworkbpp|M,	-34
-c+=tdefectVworkbpp|PREP	-37
-c+=tdefectVworkbpp|w	-18
-c+=tdefectVworki|M,	-14
-c+=tdefectVworki|PREP	-31
-c+=tdefectVworkpp|CONJ	-27	-30	46
-c+=tdefectVworkpp|DET	-26		-21
-c+=tdefectVworkpp|M,	-28		-17
-c+=tdefectVworkpp|M.	-15
-c+=tdefectVworkpp|PREP	-42	45
-c+=tdefectVworkpp|PRON			42
-c+=tdefectVworkpp|w	-33
-c+=tdefectVworkp|M,	-22
-c+=tdefectVworkp|PREP	-42		-50
-c+=tdefectVworks|DET	-15
-c+=tdefectVworks|M.	-20
-c+=tdefectVworks|PREP	-35
-c+=tdefect|#	-14
-c+=tdefect|BR	-25
-c+=tdefect|CONJ	-52	-32	62
-c+=tdefect|DET	-26		25
-c+=tdefect|M,	-46	-80	-71
-c+=tdefect|M-	-24
-c+=tdefect|M.	-49		-34
-c+=tdefect|M;	28
-c+=tdefect|MOD	-19
-c+=tdefect|PREP	-16		-21
-c+=tdefect|PRON		37
-c+=tdefect|Q0	-40
-c+=tdefect|Qlength	-66
-c+=tdefect|SUB	-60	-36
-c+=tdefect|Votherb	-24
-c+=tdefect|Vworkb	-21
-c+=tdefect|tmaterial	-39
-c+=tdefect|tmaterialVworkb	-44
-c+=tdefect|tpart	-58
-c+=tdefect|tsurface	-22
-c+=tdefect|w	14	17	13
-c+=tfinishVworkb|PREP	-33
-c+=tfinishVworkpp|PRON			52
-c+=tfinish|CONJ	16
-c+=tfinish|M,	-36
-c+=tfinish|M.	-13
-c+=tfinish|PREP	22	18
-c+=tfinish|PRON	-37
-c+=tfinish|Vworkb	-35
-c+=tfinish|tfixture	-34
-c+=tfixture's|PREP			63
-c+=tfixture's|Votherp	32
-c+=tfixture's|Vworkbpp			20
-c+=tfixture's|Vworkpp			53
-c+=tfixture|#		-34
-c+=tfixture|CONJ	-66	18
-c+=tfixture|COP	-10	27	19
-c+=tfixture|DET	33
-c+=tfixture|HAVE		42
-c+=tfixture|M,		68	-29
-c+=tfixture|M.	-39	28	-25
-c+=tfixture|MOD	24
-c+=tfixture|Nlabel	31
-c+=tfixture|PREP	-11	71	50
-c+=tfixture|Q0	-21
-c+=tfixture|Qlength	-39
-c+=tfixture|SUB	28	62
-c+=tfixture|Ton		-30
-c+=tfixture|Vhaveb			46
-c+=tfixture|Vmeasurepp	-36
-c+=tfixture|Vmoves		-43
-c+=tfixture|Vneeds	18
-c+=tfixture|Votherp	29		14
-c+=tfixture|Vothers	32
-c+=tfixture|Vworkb	50
-c+=tfixture|Vworkbpp			31
-c+=tfixture|Vworkpp	56		72
-c+=tfixture|tarea			-13
-c+=tfixture|tdefect	39
-c+=tfixture|tdefectVmeasures	28
-c+=tfixture|tdefectVotheri	34
-c+=tfixture|tdefectVotherpp	30
-c+=tfixture|tdefectVothers	85
-c+=tfixture|tdefectVworkpp	52
-c+=tfixture|tdefectVworks	54
-c+=tfixture|tfixture	45	50
-c+=tfixture|tmaterial	57
-c+=tfixture|tmaterialVworkb	14		31
-c+=tfixture|tpart	32	23	60
-c+=tfixture|tpart's	45
-c+=tfixture|tpartVworkb	53
-c+=tfixture|tsurface	18	48	-46
-c+=tfixture|w	27		32
-c+=tmaterial's|DET			41
-c+=tmaterial's|MOD		55
-c+=tmaterial's|PREP		-84	31
-c+=tmaterial's|Qlength	18
-c+=tmaterial's|Votherp	50		23
-c+=tmaterial's|Vworkpp			65
-c+=tmaterial's|tdefect	52
-c+=tmaterial's|tdefectVotheri	36
-c+=tmaterial's|tdefectVotherpp	-40
-c+=tmaterialVworkb|CONJ	-21	37	-47
-c+=tmaterialVworkb|COP	45		-26
-c+=tmaterialVworkb|DET	-44	28
-c+=tmaterialVworkb|HAVE	-22
-c+=tmaterialVworkb|M,	-96		56
-c+=tmaterialVworkb|M.			-34
-c+=tmaterialVworkb|NEG	-34
-c+=tmaterialVworkb|OPR		45
-c+=tmaterialVworkb|PREP	15	83	22
-c+=tmaterialVworkb|PRON	25	14	62
-c+=tmaterialVworkb|Qlength		56
-c+=tmaterialVworkb|SUB		35
-c+=tmaterialVworkb|Ton		39
-c+=tmaterialVworkb|Votherb	21
-c+=tmaterialVworkb|Votherp	49
-c+=tmaterialVworkb|Vothers		48
-c+=tmaterialVworkb|Vworkb	58
-c+=tmaterialVworkb|Vworkpp	34
-c+=tmaterialVworkb|tdefect	41
-c+=tmaterialVworkb|tdefectVotheri	41
-c+=tmaterialVworkb|tmaterial		-20
-c+=tmaterialVworkb|tsurface	21	-12	44
-c+=tmaterialVworkb|w	41		43
-c+=tmaterialVworki|PREP	24		18
-c+=tmaterialVworks|CONJ	-50
-c+=tmaterialVworks|COP	14		45
-c+=tmaterialVworks|M,	22		-16
-c+=tmaterialVworks|PREP	28	23	58
-c+=tmaterialVworks|w	16
-c+=tmaterial|#	29
-c+=tmaterial|CONJ	-13	12
-c+=tmaterial|COP	40	-11	30
-c+=tmaterial|DET		-51	-28
-c+=tmaterial|HAVE	32
-c+=tmaterial|M,	-54		-12
-c+=tmaterial|M.		30	33
-c+=tmaterial|MOD	11	79
-c+=tmaterial|NEG	12
-c+=tmaterial|PREP	33	14	58
-c+=tmaterial|PRON		14
-c+=tmaterial|Q0	53	31	25
-c+=tmaterial|Qlength	-19	-29	-38
-c+=tmaterial|SUB	-32	27
-c+=tmaterial|Vhavepp	13
-c+=tmaterial|Vmeasurep	45
-c+=tmaterial|Vmoves		43
-c+=tmaterial|Vneedb		14
-c+=tmaterial|Vneeds		-68
-c+=tmaterial|Votherp	51
-c+=tmaterial|Vworkb		59
-c+=tmaterial|Vworkbpp			71
-c+=tmaterial|Vworkpp	16	62
-c+=tmaterial|tdefect		17	58
-c+=tmaterial|tdefectVotheri	28
-c+=tmaterial|tdefectVotherpp	50
-c+=tmaterial|tdefectVworkpp	19
-c+=tmaterial|tmaterial	-57	74
-c+=tmaterial|tpart	42
-c+=tmaterial|tpartVworkb	33
-c+=tmaterial|tsurface	17		47
-c+=tmaterial|w	13		-46
-c+=tpart's|PREP	14		67
-c+=tpart's|Vmeasurei	-41
-c+=tpart's|Votherp	44
-c+=tpart's|Vworkpp	53		46
-c+=tpart's|tdefect	46
-c+=tpart's|tdefectVotheri	43
-c+=tpart's|tdefectVotherpp	35
-c+=tpart's|tdefectVworkpp	46
-c+=tpart's|w	43
-c+=tpartVotherb|tsurfaceVworkb	-61
-c+=tpartVothers|PREP		23
-c+=tpartVworkb|COP	-10
-c+=tpartVworkb|DET	-56	82
-c+=tpartVworkb|M,	-15
-c+=tpartVworkb|M.	12		-26
-c+=tpartVworkb|NEG	44
-c+=tpartVworkb|PREP	34	66	58
-c+=tpartVworkb|PRON	33	-42	-28
-c+=tpartVworkb|Qlength	35
-c+=tpartVworkb|SUB		57
-c+=tpartVworkb|Ton		54
-c+=tpartVworkb|tdefect	48
-c+=tpartVworkb|tmaterial	49
-c+=tpartVworkb|tsurfaceVworkb	10
-c+=tpartVworkb|w	22	76
-c+=tpartVworks|M,			35
-c+=tpartVworks|Qlength	-63
-c+=tpartVworks|w	68
-c+=tpart|#		-19
-c+=tpart|CONJ	-20	-46
-c+=tpart|COP	16	-15	44
-c+=tpart|DET	-30	-12	-27
-c+=tpart|HAVE	35
-c+=tpart|M,		102	-29
-c+=tpart|M.	14	75	-56
-c+=tpart|MOD	-29
-c+=tpart|PREP	23	39	81
-c+=tpart|PRON	13	42	25
-c+=tpart|Q0	46		65
-c+=tpart|Qlength	69
-c+=tpart|SUB	36	12
-c+=tpart|Ton		14
-c+=tpart|Vhavepp	-18
-c+=tpart|Vmeasures	-53
-c+=tpart|Votherb	51
-c+=tpart|Votherp	19
-c+=tpart|Vothers	-21
-c+=tpart|Vworkb	16
-c+=tpart|Vworkbpp			-10
-c+=tpart|Vworkpp	-18	44	36
-c+=tpart|tarea	66
-c+=tpart|tdefect	75
-c+=tpart|tdefectVotherb	36
-c+=tpart|tdefectVotheri	62
-c+=tpart|tdefectVothers	36
-c+=tpart|tdefectVworkp	-10
-c+=tpart|tdefectVworkpp	14
-c+=tpart|tfixture	44
-c+=tpart|tmaterial	56
-c+=tpart|tpart	-14		11
-c+=tpart|tpartVworkb	-11
-c+=tpart|tsurface	-29
-c+=tpart|w		52	17
-c+=tpart|w's	39
-c+=trole's|MOD		-78
-c+=trole's|PREP		-13
-c+=trole's|Votheri		-55
-c+=trole's|Vworki		-22
-c+=trole's|w		-30
-c+=trole|CONJ		47	-29
-c+=trole|COP		-10
-c+=trole|DET		-18
-c+=trole|HAVE		-81
-c+=trole|M,		35
-c+=trole|M.		46	79
-c+=trole|MOD		14
-c+=trole|PRON	-36	18
-c+=trole|SUB		55
-c+=trole|Ton		13
-c+=trole|Vneeds	-32
-c+=trole|Vothers		-100
-c+=trole|Vsaypp		-20
-c+=trole|Vsays	-42	-61
-c+=trole|Vworks		-66
-c+=tsurface's|PREP	-27
-c+=tsurface's|Votherp	14
-c+=tsurface's|Vworkbpp			34
-c+=tsurface's|Vworkpp			58
-c+=tsurface's|tdefect	77
-c+=tsurface's|tdefectVotherpp	48
-c+=tsurface's|tdefectVworkpp	36
-c+=tsurface's|w	34
-c+=tsurfaceVotherb|PREP	14
-c+=tsurfaceVworkb|CONJ	24		-35
-c+=tsurfaceVworkb|COP	-30		63
-c+=tsurfaceVworkb|M,	-24		-11
-c+=tsurfaceVworkb|M.	-43	-29
-c+=tsurfaceVworkb|PREP	56
-c+=tsurfaceVworkb|PRON	-35
-c+=tsurfaceVworkb|Q0		31
-c+=tsurfaceVworkb|SUB		44
-c+=tsurfaceVworkb|Ton		67
-c+=tsurfaceVworkb|w			53
-c+=tsurfaceVworki|COP	12
-c+=tsurfaceVworks|COP			39
-c+=tsurfaceVworks|M,			29
-c+=tsurfaceVworks|PREP			37
-c+=tsurface|#		19
-c+=tsurface|CONJ	48	-46	25
-c+=tsurface|COP		13	-18
-c+=tsurface|DET	-14		-16
-c+=tsurface|HAVE	-26
-c+=tsurface|M,	-55	26
-c+=tsurface|M.	12	31	-40
-c+=tsurface|NEG	39
-c+=tsurface|Nlabel	74
-c+=tsurface|PREP	16	22	29
-c+=tsurface|PRON	25	64	19
-c+=tsurface|Q0	18		58
-c+=tsurface|Qlength	-46		-44
-c+=tsurface|SUB		31
-c+=tsurface|Ton		105
-c+=tsurface|Vhaveb	-21
-c+=tsurface|Vmeasurep	-66
-c+=tsurface|Votherb	-54
-c+=tsurface|Votherp	-44		28
-c+=tsurface|Vworkb	-30	55
-c+=tsurface|Vworkbpp			53
-c+=tsurface|Vworkpp	12		59
-c+=tsurface|tdefectVworkpp	-21
-c+=tsurface|tmaterial	39		34
-c+=tsurface|tmaterialVworkb	17
-c+=tsurface|tmaterialVworks			51
-c+=tsurface|tpart	45
-c+=tsurface|tsurface	77		61
-c+=tsurface|tsurface's	41
-c+=tsurface|w	11	-14	-19
-c+=ttoolVworkb|DET		42
-c+=ttoolVworkb|PRON		51
-c+=ttoolVworkb|w		50
-c+=ttool|CONJ	-66	-37	-87
-c+=ttool|COP		-42
-c+=ttool|DET	21	13
-c+=ttool|M,	-46		-71
-c+=ttool|PREP			39
-c+=ttool|PRON	-28
-c+=ttool|Ton		17
-c+=twork|M.		-41
-c+=twork|PREP			-17
-c+=w's|PREP	21	-63
-c+=w's|Votheri		-50
-c+=w's|Vworki		-45
-c+=w's|Vworkpp			20
-c+=w's|tdefect	53
-c+=w's|tdefectVotherpp	39
-c+=w's|w	-17	-55
-c+=wed|PREP	-29	-49
-c+=wing|CONJ	-24
-c+=wing|DET	-23
-c+=wing|M.		-69
-c+=wing|PREP	-24	13
-c+=wing|PRON	-18	11
-c+=wing|w	-68
-c+=wly|DET	-24
-c+=wly|Q0	-15
-c+=wly|Qlength	-18
-c+=wly|Votherp			-42
-c+=wly|w	-15
-c+=w|#	-60	-11	-49
-c+=w|BR	-25	-15	-56
-c+=w|CONJ			-28
-c+=w|COP	50	-55	30
-c+=w|DET	-58	-27	-54
-c+=w|HAVE	-15	-20
-c+=w|M(	-43
-c+=w|M+	-28		-13
-c+=w|M,	-49	-12
-c+=w|M-	-79	-10
-c+=w|M.	-44	-50	-55
-c+=w|M/		-75	-10
-c+=w|M:		-16
-c+=w|M;	-18
-c+=w|M@	-41
-c+=w|MOD			13
-c+=w|NEG	61	50	20
-c+=w|Nidiom	24	-25	36
-c+=w|Nlabel	11		-35
-c+=w|OPR	-36	43	-73
-c+=w|PRON	-21	27	-66
-c+=w|Q0	29	-15	-43
-c+=w|Qlength	-31	-38
-c+=w|Qpack		-60
-c+=w|Qpressure	57
-c+=w|Qvoltage	13		-57
-c+=w|SUB	-42	21
-c+=w|Tby		-60
-c+=w|TnotBefore		-61
-c+=w|Ton		-12	-11
-c+=w|Vbuyb		-41
-c+=w|Vhaveb		-15
-c+=w|Vhavepp	-49
-c+=w|Vmeasurep	55
-c+=w|Vmeasurepp		-18
-c+=w|Vmeasures	-17	-23
-c+=w|Vmoveb		22
-c+=w|Vmovep	11		18
-c+=w|Vmovepp	13
-c+=w|Vneedb		-61
-c+=w|Vneeds	-30	-46
-c+=w|Votherb		-28
-c+=w|Votheri		-47
-c+=w|Votherp	-30	-49	-91
-c+=w|Votherpp	-45
-c+=w|Vsayb	-37	-24
-c+=w|Vsaypp		-60
-c+=w|Vsays	-53
-c+=w|Vseeb	-27	20
-c+=w|Vworkb	14		30
-c+=w|Vworkbp	-39
-c+=w|Vworkbpp	-34		-12
-c+=w|Vworki	-15	30
-c+=w|Vworkpp	-63	-14	28
-c+=w|Vworks	-40	-58
-c+=w|tarea	-25	39	-58
-c+=w|tdefect	-27	-44
-c+=w|tdefectVotherb	-30
-c+=w|tdefectVotheri	49
-c+=w|tdefectVotherp	33
-c+=w|tdefectVotherpp	51
-c+=w|tdefectVothers	-14
-c+=w|tdefectVworkpp	-41
-c+=w|tdefectVworks	-12
-c+=w|tfinish	-42		-60
-c+=w|tfixture	-15	-42
-c+=w|tfixture's			-19
-c+=w|tmaterial	21	18	-52
-c+=w|tmaterial's	27	-23
-c+=w|tmaterialVworkb	50
-c+=w|tmaterialVworks	-13	53	33
-c+=w|tpart		-14	-44
-c+=w|tpart's	-36
-c+=w|tpartVworkb		17
-c+=w|trole		44
-c+=w|tsurface	-20	13	44
-c+=w|tsurface's	18		40
-c+=w|tsurfaceVworkb	-38	14	23
-c+=w|ttool	21	-28
-c+=w|w	-54		-40
-c+=w|w's		44	24
-c+=w|wing	-41
-c+=w|wly	-13
-c-=#|DET	-57		-45
-c-=#|PRON			-32
-c-=#|Q0	-50		-17
-c-=#|SUB	-29
-c-=#|Ton			-35
-c-=#|Votherp			-32
-c-=#|Vworkb	20
-c-=#|Vworkpp	-39		27
-c-=#|tarea	24		-37
-c-=#|tarea's			18
-c-=#|tdefect	42
-c-=#|tfixture	28		46
-c-=#|tfixture's			55
-c-=#|tmaterial	72
-c-=#|tmaterial's			43
-c-=#|tmaterialVworkb			-16
-c-=#|tpart			68
-c-=#|tpart's			43
-c-=#|tsurface	-17		92
-c-=#|tsurface's			-20
-c-=#|twork			53
-c-=#|w	-61		-13
-c-=CONJ|CONJ	-15	-40
-c-=CONJ|COP	-16		-14
-c-=CONJ|DET	-59	-25	-70
-c-=CONJ|HAVE		-26	-40
-c-=CONJ|MOD		-45
-c-=CONJ|NEG	-16	-53	-24
-c-=CONJ|OPR		-16
-c-=CONJ|PREP	-33	13	-25
-c-=CONJ|PRON	-44	-73	-56
-c-=CONJ|Q0	-47		-12
-c-=CONJ|Qcount		-63
-c-=CONJ|Qpack		-55
-c-=CONJ|SUB	-43	-75	-20
-c-=CONJ|Ton		-25
-c-=CONJ|Vhaveb		-28
-c-=CONJ|Vmeasurebpp		12
-c-=CONJ|Vmoveb		19
-c-=CONJ|Votherb		22
-c-=CONJ|Votherbpp		-41
-c-=CONJ|Votherp			-14
-c-=CONJ|Vsayb		-20
-c-=CONJ|Vseeb		-37
-c-=CONJ|Vworkb		18	24
-c-=CONJ|Vworkbpp	-20	20	14
-c-=CONJ|Vworki			-68
-c-=CONJ|Vworkp			-34
-c-=CONJ|Vworkpp	-44	51	-19
-c-=CONJ|tarea			12
-c-=CONJ|tdefect	-22		15
-c-=CONJ|tdefectVworkpp			-31
-c-=CONJ|tfinish	11
-c-=CONJ|tfixture			21
-c-=CONJ|tmaterial	21	29	50
-c-=CONJ|tmaterialVworkb	-16	42	27
-c-=CONJ|tpartVworkb		49
-c-=CONJ|trole		-66
-c-=CONJ|tsurface	-29		15
-c-=CONJ|twork		32
-c-=CONJ|w	21	27	20
-c-=CONJ|w's	12	-85
-c-=COP|DET	-22	-13	-54
-c-=COP|PREP	-20	-38	-71
-c-=COP|Q0	-32
-c-=COP|Qlength	-38
-c-=COP|Ton		-13
-c-=COP|Vmeasurei	-13
-c-=COP|Votheri		41
-c-=COP|Votherp			-35
-c-=COP|Vsaypp		-43
-c-=COP|Vworkb	-38	-51	-22
-c-=COP|Vworkbp			57
-c-=COP|Vworkbpp			53
-c-=COP|Vworki	-16	37
-c-=COP|Vworkpp	-26		39
-c-=COP|tdefect	-40
-c-=COP|tdefectVotherb	-16
-c-=COP|tdefectVotheri	-13
-c-=COP|tdefectVotherpp	-16
-c-=COP|tdefectVworkpp	-20		21
-c-=COP|tfinish	23
-c-=COP|w	-51	-46
-c-=COP|wing	-25	54
-c-=DET|DET	-34	-27	-56
-c-=DET|MOD	49	-17
-c-=DET|Nidiom	-50	-20
-c-=DET|PREP	-28		-54
-c-=DET|PRON		-11
-c-=DET|Q0	-13	44	-120
-c-=DET|Qlength	-68
-c-=DET|SUB		-45
-c-=DET|Ton		-17
-c-=DET|Vmoveb	-10
-c-=DET|Vmovepp		19	73
-c-=DET|Votherb	25	25	18
-c-=DET|Votherp			-22
-c-=DET|Vsayb	-29
-c-=DET|Vseeb		41
-c-=DET|Vworkb	14	44	32
-c-=DET|Vworkbp	-49
-c-=DET|Vworkbpp			52
-c-=DET|Vworkpp	21	-72	31
-c-=DET|Vworks	47	26	23
-c-=DET|tarea	28	26
-c-=DET|tarea's	24	62	21
-c-=DET|tdefect	-60	15	47
-c-=DET|tdefectVotherb	15
-c-=DET|tdefectVotherpp	-19
-c-=DET|tdefectVothers	-33
-c-=DET|tdefectVworkbpp	-14
-c-=DET|tfinish	21	41	24
-c-=DET|tfixture	-30	29
-c-=DET|tfixture's	-15	43	41
-c-=DET|tmaterial	-20
-c-=DET|tmaterial's	14	-47
-c-=DET|tmaterialVworkb	24	-35
-c-=DET|tmaterialVworki	46	57
-c-=DET|tmaterialVworks	-32	35	-16
-c-=DET|tpart	-38	-13	-24
-c-=DET|tpart's			39
-c-=DET|tpartVotherb	-21
-c-=DET|tpartVworkb	-55
-c-=DET|tpartVworks			30
-c-=DET|trole	13	-16	18
-c-=DET|trole's		-23
-c-=DET|tsurface's	-24		57
-c-=DET|tsurfaceVworkb	15	27	-56
-c-=DET|tsurfaceVworki	37	52	32
-c-=DET|tsurfaceVworks	-40	-16	-15
-c-=DET|ttool	-12	-22	-30
-c-=DET|ttoolVworkb	12	-41
-c-=DET|twork			19
-c-=DET|w		55	39
-c-=DET|w's			12
-c-=DET|wed	-22
-c-=DET|wing	49	-33
-c-=DET|wly	-17
-c-=HAVE|DET	-28		-12
-c-=HAVE|PREP		-50
-c-=HAVE|Votherp		-20	-19
-c-=HAVE|Vworkbpp			16
-c-=HAVE|Vworkpp	-14	-38
-c-=HAVE|tdefect	-24
-c-=HAVE|w	-34
-c-=M#|Nlabel	58	31
-c-=M+|Vworkpp	-13		28
-c-=M,|CONJ	-31	-41	-23
-c-=M,|COP	-13
-c-=M,|DET	-32	-28	-39
-c-=M,|MOD	-10	-28
-c-=M,|NEG	-12	-44	-22
-c-=M,|Nordinal		31
-c-=M,|PREP	-21	-26	-19
-c-=M,|PRON	-29	-50	-45
-c-=M,|Q0	-38		-83
-c-=M,|Qlength	-32	-28	-32
-c-=M,|SUB	-17	17
-c-=M,|Ton		-26
-c-=M,|Vbuyb		39
-c-=M,|Vmeasurebpp	-19
-c-=M,|Vmoveb		-12
-c-=M,|Vneedb	-26
-c-=M,|Vneeds		-29
-c-=M,|Votherb		-13
-c-=M,|Votherp			-28
-c-=M,|Vsayb		67
-c-=M,|Vseeb		60
-c-=M,|Vworkb	-13	145	-32
-c-=M,|Vworkbpp	-17
-c-=M,|Vworkp	-20		-35
-c-=M,|Vworkpp	-42		55
-c-=M,|tdefect			-62
-c-=M,|tfixture	69		72
-c-=M,|tmaterial	10		86
-c-=M,|tmaterialVworkb	-24	24	12
-c-=M,|tpart	41	61
-c-=M,|tpartVworkb			18
-c-=M,|trole	-20	-90
-c-=M,|tsurface			73
-c-=M,|ttoolVworkb		16
-c-=M,|w		-17	-32
-c-=M,|w's	11
-c-=M-|Q0	-61
-c-=M-|Vsayb		51
-c-=M-|Vworkb		75
-c-=M-|Vworkpp	-21		79
-c-=M-|tarea	11
-c-=M-|tfixture	65
-c-=M-|tmaterialVworkb		31
-c-=M-|tpart	-12		59
-c-=M-|trole		-57
-c-=M-|tsurface	46
-c-=M-|w		20	62
-c-=M.|DET	-107	-52	-78
-c-=M.|M#	-40
-c-=M.|MOD		-35
-c-=M.|NEG	-44	-31
-c-=M.|Nidiom	-24
-c-=M.|PREP	-14	-34
-c-=M.|PRON	-58	-60	-69
-c-=M.|Q0	-122	20
-c-=M.|Qpack	64	14
-c-=M.|Ton		-40
-c-=M.|Votherb		46
-c-=M.|Vsayb		57
-c-=M.|Vseeb		59
-c-=M.|Vworkb	94
-c-=M.|Vworkbpp	-45		-38
-c-=M.|Vworki		58
-c-=M.|Vworkpp	-63
-c-=M.|tarea	-16	-24
-c-=M.|tdefect		-15
-c-=M.|tdefectVotherb	-22
-c-=M.|tdefectVworkpp	-29
-c-=M.|tfinish	15
-c-=M.|tfixture	64		13
-c-=M.|tmaterial	90	50
-c-=M.|tmaterial's	32		39
-c-=M.|tmaterialVworkb	-21		41
-c-=M.|tmaterialVworki	44
-c-=M.|tpart	30	41	57
-c-=M.|tpartVotherb	42
-c-=M.|tpartVworkb	59	-10
-c-=M.|trole	-49	-93
-c-=M.|trole's		-17
-c-=M.|tsurface	83	75	30
-c-=M.|tsurface's	46
-c-=M.|tsurfaceVworkb			44
-c-=M.|ttool		15	20
-c-=M.|w	11	-19
-c-=M.|w's			-41
-c-=M.|wing		34
-c-=M/|w	41	-79	-71
-c-=M:|DET	-17
-c-=M:|PRON	-23		-19
-c-=M:|Q0	-38	-85	-14
-c-=M:|Qlength			-48
-c-=M:|Vworkb		33
-c-=M:|Vworkpp			31
-c-=M:|tdefect	33
-c-=M:|tfixture	59		61
-c-=M:|tmaterial	-23
-c-=M:|tpart	15	49
-c-=M:|tsurface	16		58
-c-=M:|w	-47	-74	-37
-c-=M;|PRON			-15
-c-=M;|trole		-13
-c-=M;|w	-40
-c-=MOD|NEG	-10
-c-=MOD|PRON		-46
-c-=MOD|Vbuyb		61
-c-=MOD|Vhaveb		-37
-c-=MOD|Vmeasurebp		24
-c-=MOD|Vmoveb	-28	-28
-c-=MOD|Vneedb		-50
-c-=MOD|Votherb	-54	-53
-c-=MOD|Votherbpp		-11
-c-=MOD|Vsayb		32
-c-=MOD|Vseeb	-16	11
-c-=MOD|Vworkb	-55
-c-=MOD|Vworkbp		-32
-c-=MOD|Vworkbpp		38
-c-=MOD|tmaterial		-21
-c-=MOD|tmaterialVworkb		19
-c-=MOD|tpartVworkb		22
-c-=MOD|ttoolVworkb		56
-c-=MOD|w	-44	30
-c-=NEG|PREP	-21
-c-=NEG|PRON		-11
-c-=NEG|SUB		-28
-c-=NEG|Vmoveb	-34
-c-=NEG|Votherb	20
-c-=NEG|Votherp		-28
-c-=NEG|Vworkb	-64		-42
-c-=NEG|Vworkbpp		80
-c-=NEG|Vworki		-56
-c-=NEG|Vworkpp	-11	34
-c-=NEG|Vworks		-30
-c-=NEG|tmaterial	-76	43
-c-=NEG|tmaterialVworkb		-28
-c-=NEG|w	-29	-37
-c-=Nclock|PREP		-11
-c-=Nidiom|COP	-14
-c-=Nidiom|DET	-18		-18
-c-=Nidiom|PREP	32	-23	-33
-c-=Nidiom|Ton		-12
-c-=Nlabel|CONJ	-11
-c-=Nlabel|DET	-17		-11
-c-=Nlabel|M,	-13
-c-=Nlabel|PREP	-15
-c-=Nlabel|SUB		-19
-c-=Nlabel|tdefect	-22
-c-=Nlabel|tpart	50
-c-=Nlabel|w	14
-c-=Nordinal|tsurfaceVworkb		40	53
-c-=OPR|CONJ		-12
-c-=OPR|DET	-23	-14	-15
-c-=OPR|PREP		15	-52
-c-=OPR|PRON	-20	-22	-15
-c-=OPR|SUB		-32
-c-=OPR|Ton		-39
-c-=OPR|w	-28
-c-=PREP|CONJ	-28		-44
-c-=PREP|COP		-10
-c-=PREP|DET	-44	-33	-49
-c-=PREP|M,	-19	-19	-18
-c-=PREP|NEG	-14
-c-=PREP|Nclock		-41	-50
-c-=PREP|OPR	-41	-44	-41
-c-=PREP|PREP	-38	-62
-c-=PREP|PRON	-43	-14	-53
-c-=PREP|Q0	-63	-89	-18
-c-=PREP|Qlength	-52	-83	-73
-c-=PREP|Qother			-43
-c-=PREP|Qpack	-47	13	52
-c-=PREP|Qpercent	-18
-c-=PREP|Qpressure			-38
-c-=PREP|Qtime	-12		-24
-c-=PREP|SUB			-31
-c-=PREP|Tbefore		-24
-c-=PREP|Tby	-24	-63
-c-=PREP|TnotBefore		-30
-c-=PREP|Ton		-46	-31
-c-=PREP|Vbuyb		-55
-c-=PREP|Vhaveb		-25
-c-=PREP|Vmeasureb		-15
-c-=PREP|Vmeasurebp		-60
-c-=PREP|Vmoveb		-62
-c-=PREP|Votherb	-52	-11	-15
-c-=PREP|Vseeb		16
-c-=PREP|Vworkb	-82	64	18
-c-=PREP|Vworkbpp		104	-21
-c-=PREP|Vworkpp	-17		-33
-c-=PREP|tarea		-25	25
-c-=PREP|tdefect	-34
-c-=PREP|tdefectVotherb	-18
-c-=PREP|tfinish	-50	-45
-c-=PREP|tfixture	-25	20	-83
-c-=PREP|tmaterial	-28	-11	-36
-c-=PREP|tmaterialVworkb	-15	51	39
-c-=PREP|tpart		76	-88
-c-=PREP|tpartVworkb	-75
-c-=PREP|trole	27	49	20
-c-=PREP|tsurface	-30	-16	-46
-c-=PREP|tsurfaceVworkb	-33
-c-=PREP|ttool	22	-40	-26
-c-=PREP|w	20		23
-c-=PREP|w's		-49
-c-=PREP|wing	-17
-c-=PRON|CONJ	-33	-27	-17
-c-=PRON|COP	-24	-26
-c-=PRON|DET	-42	-40	-18
-c-=PRON|HAVE	-18	-35
-c-=PRON|M,	-14		-10
-c-=PRON|MOD	-54	-66	-43
-c-=PRON|NEG	-28	-34	-16
-c-=PRON|PREP	-24		-42
-c-=PRON|PRON	-23	-32	-29
-c-=PRON|Q0	-70		-34
-c-=PRON|Qlength	-31	-50
-c-=PRON|SUB	-25	-69
-c-=PRON|TnotBefore		-11
-c-=PRON|Ton		-43
-c-=PRON|Vbuypp	-19
-c-=PRON|Vhaveb	-15	-30	-46
-c-=PRON|Vhavepp	-23		-51
-c-=PRON|Vmeasurei	-19	-21	-24
-c-=PRON|Vmeasurepp	-12	-25	19
-c-=PRON|Vmeasures	-12	-71
-c-=PRON|Vmoveb		18
-c-=PRON|Vmovei		14
-c-=PRON|Vmovep			-25
-c-=PRON|Vmovepp	-64		-66
-c-=PRON|Vmoves		11
-c-=PRON|Vneedb		-19
-c-=PRON|Vneedpp	-11
-c-=PRON|Vneeds	-12	-48
-c-=PRON|Votherb	-31		-13
-c-=PRON|Votheri		-36
-c-=PRON|Votherp	-28	-38	-38
-c-=PRON|Votherpp	-33		-17
-c-=PRON|Vsayb	-19	19
-c-=PRON|Vsaypp		-59	42
-c-=PRON|Vsays		-48
-c-=PRON|Vseeb	-14	-43
-c-=PRON|Vworkb	-63	-26
-c-=PRON|Vworkbpp	-21	17
-c-=PRON|Vworki	-21
-c-=PRON|Vworkp	-19	-32	-12
-c-=PRON|Vworkpp	-27	-32	20
-c-=PRON|Vworks	-26	-34	-51
-c-=PRON|tarea	-17
-c-=PRON|tdefect	-70	25	21
-c-=PRON|tdefectVotherpp	-16
-c-=PRON|tdefectVworkpp	-14		-16
-c-=PRON|tfinish	-44
-c-=PRON|tpart	-33		-51
-c-=PRON|tpartVworkb		14
-c-=PRON|tsurface	-59		23
-c-=PRON|w	-84	-87	-76
-c-=PRON|wed	-12
-c-=PRON|wing	-29	34
-c-=PRON|wly			-49
-c-=Q0|CONJ	-44	-18	-17
-c-=Q0|COP	-18
-c-=Q0|DET	-42	-13	-20
-c-=Q0|M,	-18
-c-=Q0|MOD	-22
-c-=Q0|PREP	-82	-65	-59
-c-=Q0|PRON	-27	-12	-17
-c-=Q0|Qlength	29	-28
-c-=Q0|SUB		-17
-c-=Q0|Ton		-17
-c-=Q0|Votherp			-24
-c-=Q0|Vworkb	-25
-c-=Q0|Vworkpp			22
-c-=Q0|tarea	41		41
-c-=Q0|tdefect			19
-c-=Q0|tdefectVotherb	-45
-c-=Q0|tdefectVotherpp	-12
-c-=Q0|tdefectVworkpp	-11
-c-=Q0|tfixture	47		24
-c-=Q0|tmaterial	71	69	77
-c-=Q0|tmaterialVworks	63	61
-c-=Q0|tpart	48	18	28
-c-=Q0|tpartVworks			56
-c-=Q0|tsurfaceVworkb	14
-c-=Q0|tsurfaceVworks			28
-c-=Q0|w	-11	-110	-63
-c-=Qcount|PREP	-10	-30	-27
-c-=Qcount|Vworkpp			-13
-c-=Qlength|CONJ	-43
-c-=Qlength|DET	-24		-14
-c-=Qlength|M,	-32	-12
-c-=Qlength|M-	-20
-c-=Qlength|M.	-14
-c-=Qlength|PREP	-26	-62
-c-=Qlength|PRON	-30	-15	-11
-c-=Qlength|SUB	-18
-c-=Qlength|Vworkb	-36	-46
-c-=Qlength|Vworkpp			-11
-c-=Qlength|tdefect	-65
-c-=Qlength|tfixture	22
-c-=Qlength|tmaterial		34	-19
-c-=Qlength|tmaterialVworkb	-48
-c-=Qlength|tpart		-51
-c-=Qlength|tsurfaceVotherb	-67
-c-=Qlength|w	-48	-32	-51
-c-=Qother|CONJ			-12
-c-=Qpack|CONJ		-11
-c-=Qpack|DET	-13
-c-=Qpack|PREP	-30	-45	11
-c-=Qpercent|PREP	-16
-c-=Qvoltage|PREP	-15		-12
-c-=SUB|CONJ		-39
-c-=SUB|COP	-12	-12
-c-=SUB|DET	-37	-53	-18
-c-=SUB|MOD		-12
-c-=SUB|Nidiom		-95
-c-=SUB|PREP	-20	-67	-25
-c-=SUB|PRON	-41	-57	-22
-c-=SUB|Qlength	-14	28
-c-=SUB|SUB		-60
-c-=SUB|Tbefore		-50
-c-=SUB|TnotBefore		-50
-c-=SUB|Ton		-35
-c-=SUB|Vmoves		-44
-c-=SUB|Vneeds		-25
-c-=SUB|Votherp	-12		-10
-c-=SUB|Vworkb		-31
-c-=SUB|Vworki		-14
-c-=SUB|tfixture	42	63
-c-=SUB|tmaterial		-24
-c-=SUB|tmaterialVworkb		-34
-c-=SUB|tpart	10
-c-=SUB|tsurface	75	38
-c-=SUB|tsurface's	55
-c-=SUB|w			-83
-c-=SUB|w's	-39	-42
-c-=SUB|wing		-12
-c-=Tby|DET	-13		-12
-c-=TnotBefore|CONJ		-30
-c-=TnotBefore|DET	-13
-c-=TnotBefore|SUB		-19
-c-=TnotBefore|w		-41
-c-=Ton|CONJ		-21
-c-=Ton|DET	-27		-28
-c-=Ton|M,		-11
-c-=Ton|Nclock		-31
-c-=Ton|PREP		-41
-c-=Ton|PRON	-28	-32	-17
-c-=Ton|SUB		-58
-c-=Ton|Vworkb		20
-c-=Ton|w		-61
-c-=Vbuyb|DET		-12
-c-=Vbuyb|Qpack		-40
-c-=Vhaveb|DET		-17
-c-=Vhaveb|PREP		-32
-c-=Vhaveb|Q0	-26
-c-=Vhaveb|w	-31	-90
-c-=Vhavepp|DET	-24
-c-=Vhavepp|PREP	-23		-31
-c-=Vhavepp|tdefect	-10
-c-=Vmeasurebpp|DET	-13
-c-=Vmeasurebp|PREP		-34
-c-=Vmeasurebp|Ton		-13
-c-=Vmeasurebp|Vseeb		30
-c-=Vmeasurebp|w		-23
-c-=Vmeasureb|PREP		-24
-c-=Vmeasureb|SUB		-11
-c-=Vmeasurei|DET	-16
-c-=Vmeasurei|PREP	-15	-19
-c-=Vmeasurei|Qlength	-20
-c-=Vmeasurei|Qpercent	-15
-c-=Vmeasurei|w	-17
-c-=Vmeasurepp|PREP		-15
-c-=Vmeasurep|PREP	-19
-c-=Vmeasures|PREP	-16	-35
-c-=Vmeasures|Qlength	45
-c-=Vmeasures|Ton		-16
-c-=Vmoveb|DET		-36
-c-=Vmoveb|PREP	-12
-c-=Vmoveb|PRON		-22
-c-=Vmoveb|w	-24	-96
-c-=Vmovei|w		-48
-c-=Vmovepp|DET	-24		-27
-c-=Vmovepp|PREP	-22	-33
-c-=Vmovepp|tsurface	-33
-c-=Vmovepp|tsurfaceVworkb	-70
-c-=Vmovepp|w	68
-c-=Vmovep|PREP	-13		-33
-c-=Vmovep|tdefect	-13
-c-=Vmovep|w	-42		-44
-c-=Vmoves|PREP		-42
-c-=Vmoves|w		-63
-c-=Vneedb|DET		-47
-c-=Vneedb|PREP		-37
-c-=Vneedb|Q0	-32	-63
-c-=Vneedb|Vworki		59
-c-=Vneeds|DET		-23
-c-=Vneeds|PREP		-50
-c-=Vneeds|Q0	-50	-69
-c-=Vneeds|SUB		-12
-c-=Vneeds|TnotBefore		-21
-c-=Vneeds|Vworki		13
-c-=Vneeds|tmaterialVworkb		33
-c-=Vneeds|w		42
-c-=Votherbpp|DET		-24
-c-=Votherbpp|PRON		-14
-c-=Votherb|DET	-32	-21	-19
-c-=Votherb|NEG		27
-c-=Votherb|OPR		-26
-c-=Votherb|PREP	-26	-84	-27
-c-=Votherb|PRON	-14		-13
-c-=Votherb|Q0	-40	-96
-c-=Votherb|Qlength	-37	11
-c-=Votherb|TnotBefore		-17
-c-=Votherb|Ton		-19
-c-=Votherb|Vworkb		-48
-c-=Votherb|Vworkbpp		53
-c-=Votherb|Vworkpp		66
-c-=Votherb|tdefect	-11
-c-=Votherb|tdefectVworkpp		29
-c-=Votherb|tmaterial		-20
-c-=Votherb|w	-11	-21	25
-c-=Votheri|DET		-29
-c-=Votheri|PREP		-31
-c-=Votheri|PRON		-13
-c-=Votherpp|DET			-24
-c-=Votherpp|PREP	-20		-23
-c-=Votherpp|w	-51
-c-=Votherp|DET	-28	-15	-67
-c-=Votherp|NEG		-18
-c-=Votherp|PREP	-18	-23	-56
-c-=Votherp|PRON	-11		-26
-c-=Votherp|Q0	-43		22
-c-=Votherp|Qcount			-14
-c-=Votherp|Qlength	-15		-21
-c-=Votherp|Vworkb	-21
-c-=Votherp|Vworki	-16
-c-=Votherp|Vworkpp	-29	-26	11
-c-=Votherp|tdefect	11
-c-=Votherp|tdefectVotheri	-16
-c-=Votherp|tdefectVworkpp	-22
-c-=Votherp|w	-74		-12
-c-=Votherp|wing	-31
-c-=Vothers|DET	-10	-21
-c-=Vothers|PREP		-29
-c-=Vothers|PRON		-12
-c-=Vothers|Qlength	-12
-c-=Vothers|SUB		-18
-c-=Vothers|tdefect	33
-c-=Vothers|w	-20		-33
-c-=Vreturnb|PREP		-16
-c-=Vsayb|DET	-24	-93
-c-=Vsayb|OPR		-56
-c-=Vsayb|PREP		-25
-c-=Vsayb|PRON		-30
-c-=Vsayb|trole		63
-c-=Vsayb|w		18
-c-=Vsaypp|DET		-18	-19
-c-=Vsaypp|MOD		-23
-c-=Vsaypp|PREP		-21
-c-=Vsaypp|PRON		-20
-c-=Vsaypp|Ton		-17
-c-=Vsays|DET	-29
-c-=Vsays|MOD		-19
-c-=Vsays|PRON		-24
-c-=Vsays|Q0	-25
-c-=Vseeb|DET	-20	-24
-c-=Vseeb|PREP		-65
-c-=Vseeb|PRON		-14
-c-=Vseeb|SUB		45
-c-=Vseeb|Ton		-18
-c-=Vseeb|w		23
-c-=Vworkbpp|CONJ			-26
-c-=Vworkbpp|DET	-19	-47
-c-=Vworkbpp|M,			-10
-c-=Vworkbpp|OPR		-16	-12
-c-=Vworkbpp|PREP	-13	16	-55
-c-=Vworkbpp|PRON	-16	-29	-29
-c-=Vworkbpp|Q0	19	-54	-12
-c-=Vworkbpp|Qlength	-11		-51
-c-=Vworkbpp|SUB		-32
-c-=Vworkbpp|tmaterial	-28		73
-c-=Vworkbpp|tmaterialVworkb	-29
-c-=Vworkbpp|w	-39	-13	-29
-c-=Vworkbp|DET		-18
-c-=Vworkbp|PRON		-15
-c-=Vworkb|CONJ	-32	-27	-21
-c-=Vworkb|COP	-12	-10
-c-=Vworkb|DET	-46	-24	-54
-c-=Vworkb|M,	-14	-16	-13
-c-=Vworkb|M-		-20
-c-=Vworkb|NEG		-18
-c-=Vworkb|OPR		-27
-c-=Vworkb|PREP	-19	-73	-62
-c-=Vworkb|PRON	-35	-57	-38
-c-=Vworkb|Q0	34	-32
-c-=Vworkb|Qlength	-21	-34
-c-=Vworkb|SUB	-23	-69	-23
-c-=Vworkb|TnotBefore		-13
-c-=Vworkb|Ton		-43
-c-=Vworkb|Votherb	-48
-c-=Vworkb|Vworkb		50
-c-=Vworkb|Vworkbpp			27
-c-=Vworkb|Vworkpp			-31
-c-=Vworkb|tdefect	-34
-c-=Vworkb|tmaterial		31
-c-=Vworkb|tpart		53
-c-=Vworkb|tsurface	-38
-c-=Vworkb|w	23		13
-c-=Vworkb|wing		-42
-c-=Vworki|CONJ		-17
-c-=Vworki|DET			-15
-c-=Vworki|PREP	-28	-34	-11
-c-=Vworki|PRON		-25
-c-=Vworki|SUB		-31
-c-=Vworki|Ton		-24
-c-=Vworkpp|CONJ	-27	-14	-48
-c-=Vworkpp|DET	-46	-22	-57
-c-=Vworkpp|M+	-16		-25
-c-=Vworkpp|M,	-32	-19	-43
-c-=Vworkpp|OPR	-17		-42
-c-=Vworkpp|PREP	-11		-44
-c-=Vworkpp|PRON	-39	-11	-60
-c-=Vworkpp|Q0	-77		21
-c-=Vworkpp|Qcount			-18
-c-=Vworkpp|Qlength	-26	-34	-59
-c-=Vworkpp|Qvolume			-19
-c-=Vworkpp|SUB	-19	-35	-48
-c-=Vworkpp|Vworkb			-56
-c-=Vworkpp|tarea			-12
-c-=Vworkpp|tdefect	11
-c-=Vworkpp|tmaterial	-19		17
-c-=Vworkpp|w	-37	-69	-71
-c-=Vworkp|DET			-11
-c-=Vworkp|PREP	-13	-13
-c-=Vworkp|Qlength			-27
-c-=Vworks|DET		-23
-c-=Vworks|PREP	-17	-34	-21
-c-=Vworks|PRON		-23
-c-=Vworks|SUB		-30
-c-=Vworks|Ton		-19
-c-=Vworks|w	-33		-47
-c-=tarea's|Vworkpp			59
-c-=tarea|CONJ		-14	-29
-c-=tarea|COP	-30	-11	-43
-c-=tarea|DET	-70		-73
-c-=tarea|M,	-25		-25
-c-=tarea|M:			-19
-c-=tarea|NEG	-16
-c-=tarea|Nlabel	-33
-c-=tarea|PREP	-40	-39	-40
-c-=tarea|PRON	-49	-12	-45
-c-=tarea|SUB		-25
-c-=tarea|Ton		-18
-c-=tarea|Vhaveb	-14
-c-=tarea|Vhavepp	-14
-c-=tarea|Votherp			-24
-c-=tarea|Vworkpp	-13		-27
-c-=tarea|tdefect	-49
-c-=tarea|tfixture	64	22	48
-c-=tarea|tfixture's	31
-c-=tarea|tmaterial	61	69	63
-c-=tarea|tmaterial's	31		26
-c-=tarea|tmaterialVworkb	16		41
-c-=tarea|tpart	94		42
-c-=tarea|tpart's	61		38
-c-=tarea|tpartVworkb	50
-c-=tarea|tsurface	83		43
-c-=tarea|tsurfaceVworkb		34
-c-=tarea|w	40		-32
-c-=tdefectVotherb|PREP	-58
-c-=tdefectVotherb|Qlength	-12
-c-=tdefectVotherb|tdefect	-18
-c-=tdefectVotherb|w	-44
-c-=tdefectVotheri|DET	-15
-c-=tdefectVotheri|M,	-12
-c-=tdefectVotheri|PREP	-52
-c-=tdefectVotheri|Q0	-35
-c-=tdefectVotheri|Qlength	-11
-c-=tdefectVotheri|w	-37
-c-=tdefectVotherpp|DET	-14
-c-=tdefectVotherpp|M,	-23	-12
-c-=tdefectVotherpp|PREP	-30
-c-=tdefectVotherpp|Qlength	-18
-c-=tdefectVotherpp|Vworkb	-33
-c-=tdefectVotherpp|tsurface	-56
-c-=tdefectVothers|CONJ	-12
-c-=tdefectVothers|M,	-16
-c-=tdefectVothers|PREP	-30	-11
-c-=tdefectVothers|SUB	-15
-c-=tdefectVothers|Votherb	-24
-c-=tdefectVothers|w	-22
-c-=tdefectVworkbpp|PREP	-14
-c-=tdefectVworkbpp|w	-29
-c-=tdefectVworki|PREP	-17
-c-=tdefectVworkpp|CONJ	-22
-c-=tdefectVworkpp|DET	-24		-21
-c-=tdefectVworkpp|M,	-21
-c-=tdefectVworkpp|PREP	-48	-13	-19
-c-=tdefectVworkpp|PRON			-16
-c-=tdefectVworkp|PREP	-19		-17
-c-=tdefectVworks|PREP	-15
-c-=tdefect|CONJ	-37	-14
-c-=tdefect|DET	-42		-11
-c-=tdefect|M,	-49	-13	-23
-c-=tdefect|M-	-21
-c-=tdefect|M.	-12
-c-=tdefect|PREP	-40	-33	-23
-c-=tdefect|PRON	-42	-15	-30
-c-=tdefect|Q0	-31
-c-=tdefect|Qlength	-47
-c-=tdefect|SUB	-35	-34
-c-=tdefect|Votherb	-25
-c-=tdefect|Vworkb	-52
-c-=tdefect|tmaterial	-20
-c-=tdefect|tmaterialVworkb	26
-c-=tdefect|tpart	14
-c-=tdefect|tsurface	-19
-c-=tdefect|w	-37	-58
-c-=tfinishVworkpp|PRON			-12
-c-=tfinish|CONJ	-18
-c-=tfinish|COP			-10
-c-=tfinish|M,	-10
-c-=tfinish|PREP	-30	46	-16
-c-=tfinish|PRON			-15
-c-=tfinish|Vworkb	-50
-c-=tfinish|tfixture	44
-c-=tfinish|tmaterial	60
-c-=tfinish|w	-18
-c-=tfixture's|PREP			-40
-c-=tfixture's|Votherp	-13
-c-=tfixture's|Vworkbpp			35
-c-=tfixture's|Vworkpp			51
-c-=tfixture's|tdefect	-37
-c-=tfixture's|tdefectVworki	-21
-c-=tfixture|CONJ	-25		-20
-c-=tfixture|COP	-44	-33	-45
-c-=tfixture|DET	-36		-15
-c-=tfixture|HAVE	-23	-13
-c-=tfixture|M,	-19
-c-=tfixture|MOD	-41	-18
-c-=tfixture|NEG	-29
-c-=tfixture|Nlabel	63
-c-=tfixture|PREP	-96		-14
-c-=tfixture|PRON	-57	-28	-34
-c-=tfixture|Q0	30
-c-=tfixture|Qlength	-44
-c-=tfixture|SUB		-33
-c-=tfixture|Vhaveb			-28
-c-=tfixture|Vmeasurep	-21
-c-=tfixture|Vmeasurepp	-18
-c-=tfixture|Vmoves		-23
-c-=tfixture|Vneeds	-25	-18
-c-=tfixture|Votherp	-23		-19
-c-=tfixture|Vothers	-11
-c-=tfixture|Vworkpp	-15
-c-=tfixture|tdefect	-77
-c-=tfixture|tdefectVmeasures	-15
-c-=tfixture|tdefectVotheri	-20
-c-=tfixture|tdefectVothers	-28
-c-=tfixture|tdefectVworks	-25
-c-=tfixture|tfixture	82	63
-c-=tfixture|tmaterial	51
-c-=tfixture|tmaterialVworkb			50
-c-=tfixture|tpart	79	25	71
-c-=tfixture|tpart's	58
-c-=tfixture|tpartVworkb	64
-c-=tfixture|tsurface	18	66	21
-c-=tfixture|w		-38	-17
-c-=tfixture|w's	35
-c-=tmaterial's|DET			-18
-c-=tmaterial's|MOD		-16
-c-=tmaterial's|PREP		-19	-53
-c-=tmaterial's|Qlength	-20
-c-=tmaterial's|Vmovep	-18
-c-=tmaterial's|Votherp			-14
-c-=tmaterial's|Vworkpp			93
-c-=tmaterial's|tdefect	-24
-c-=tmaterial's|tdefectVotheri	-11
-c-=tmaterial's|tdefectVotherpp	-15
-c-=tmaterial's|tdefectVworkpp	-31
-c-=tmaterial's|wly	-13
-c-=tmaterialVworkb|CONJ	-16	-18	-11
-c-=tmaterialVworkb|COP	-20		-13
-c-=tmaterialVworkb|DET	-23	-38	-30
-c-=tmaterialVworkb|M,	-11
-c-=tmaterialVworkb|MOD		-10
-c-=tmaterialVworkb|NEG		-20
-c-=tmaterialVworkb|OPR		-25
-c-=tmaterialVworkb|PREP	15	18	25
-c-=tmaterialVworkb|PRON	-37	-41	-19
-c-=tmaterialVworkb|Qlength		23
-c-=tmaterialVworkb|SUB		-43
-c-=tmaterialVworkb|Ton		-33
-c-=tmaterialVworkb|Votherb	-25
-c-=tmaterialVworkb|Vothers		-34
-c-=tmaterialVworkb|tdefect	30
-c-=tmaterialVworkb|tdefectVotheri	-12
-c-=tmaterialVworkb|tsurface	-45		53
-c-=tmaterialVworkb|w	46		27
-c-=tmaterialVworki|PREP	-51		20
-c-=tmaterialVworks|COP	-11		-10
-c-=tmaterialVworks|PREP	-22	-20	-25
-c-=tmaterialVworks|Vworkpp			-30
-c-=tmaterial|CONJ	-36	-36	-37
-c-=tmaterial|COP	-49	-31	-47
-c-=tmaterial|DET	-42	-21	-34
-c-=tmaterial|HAVE	-26	-13
-c-=tmaterial|M,	-30	-14	-22
-c-=tmaterial|MOD	-27	-24
-c-=tmaterial|NEG	-16	-30
-c-=tmaterial|PREP	-22	-73	-84
-c-=tmaterial|PRON	-55	-38	-41
-c-=tmaterial|Q0	61		-34
-c-=tmaterial|Qlength	14	-20	-21
-c-=tmaterial|SUB	-22	-65	-11
-c-=tmaterial|Ton		-31
-c-=tmaterial|Vhavepp	-34
-c-=tmaterial|Vmeasurep	-19
-c-=tmaterial|Vmoveb		-58
-c-=tmaterial|Vmoves		-47
-c-=tmaterial|Vneeds		-16
-c-=tmaterial|Votherb	-27
-c-=tmaterial|Votherp	-25		-16
-c-=tmaterial|Vothers		-40
-c-=tmaterial|Vworkb	-53	73
-c-=tmaterial|Vworkbpp			70
-c-=tmaterial|Vworkpp	-23		35
-c-=tmaterial|tdefect	-19
-c-=tmaterial|tdefectVotheri	-15
-c-=tmaterial|tdefectVothers	-13
-c-=tmaterial|tdefectVworkpp	-25
-c-=tmaterial|tmaterial	58	45	86
-c-=tmaterial|tmaterialVworkb	55
-c-=tmaterial|tpart	14	51
-c-=tmaterial|tpartVworkb	62
-c-=tmaterial|tsurface	63		46
-c-=tmaterial|w	-16	12	-11
-c-=tpart's|PREP	-11		-32
-c-=tpart's|Vmeasurei	-17
-c-=tpart's|Votherp	-15
-c-=tpart's|Vworkpp	-34		42
-c-=tpart's|tdefect	-35
-c-=tpart's|tdefectVotheri	-17
-c-=tpart's|tdefectVotherpp	-12
-c-=tpart's|tdefectVworkpp	-22
-c-=tpart's|w	-37
-c-=tpartVotherb|tsurfaceVworkb	-28
-c-=tpartVothers|PREP		-16
-c-=tpartVworkb|COP	-16
-c-=tpartVworkb|DET	-19
-c-=tpartVworkb|NEG	-16
-c-=tpartVworkb|PREP	-48	-28	-31
-c-=tpartVworkb|PRON	-13	-26	-20
-c-=tpartVworkb|Qlength	-25
-c-=tpartVworkb|SUB		-24
-c-=tpartVworkb|Ton		-11
-c-=tpartVworkb|tdefect	-15
-c-=tpartVworkb|tmaterial	70
-c-=tpartVworkb|tsurfaceVworkb	55
-c-=tpartVworkb|w	-28	25
-c-=tpartVworki|tmaterial	-14
-c-=tpartVworks|PREP		-13	-21
-c-=tpartVworks|Qlength	-21
-c-=tpartVworks|w	-13
-c-=tpart|CONJ	-27	-21	-18
-c-=tpart|COP	-46	-20	-46
-c-=tpart|DET	-36	-24	-26
-c-=tpart|M,	-24		-14
-c-=tpart|MOD	-39	-12
-c-=tpart|NEG	-27
-c-=tpart|PREP	-17	-52	-77
-c-=tpart|PRON	-52	-34	-35
-c-=tpart|Q0	16		-57
-c-=tpart|Qlength	-35
-c-=tpart|SUB	-22	20
-c-=tpart|Ton		-31
-c-=tpart|Vmeasures	-14
-c-=tpart|Vmovepp	-18
-c-=tpart|Votherp	-43
-c-=tpart|Vothers	-17
-c-=tpart|Vworkb	61		45
-c-=tpart|Vworkbpp			54
-c-=tpart|Vworkpp	-21	27
-c-=tpart|Vworks	26
-c-=tpart|tarea	-17		21
-c-=tpart|tdefect	-77
-c-=tpart|tdefectVotherb	-41
-c-=tpart|tdefectVotheri	-35
-c-=tpart|tdefectVotherpp	-14
-c-=tpart|tdefectVothers	-42
-c-=tpart|tdefectVworkp	-13
-c-=tpart|tdefectVworkpp	-16
-c-=tpart|tmaterial	38
-c-=tpart|tpart	48	55	33
-c-=tpart|tpartVworkb	19
-c-=tpart|tsurface	-24
-c-=tpart|w		28	-56
-c-=tpart|w's	35
-c-=trole's|MOD		-17
-c-=trole's|PREP		-14
-c-=trole's|Votheri		45
-c-=trole's|Votherp		-16
-c-=trole's|Vworki		-11
-c-=trole's|w		-20
-c-=trole|COP		-17
-c-=trole|DET		-11	-16
-c-=trole|HAVE		-20
-c-=trole|M.		-32
-c-=trole|MOD		-61
-c-=trole|PREP		-81	-15
-c-=trole|PRON	-12	-28	-15
-c-=trole|Ton		-36
-c-=trole|Vmeasures		16
-c-=trole|Vmoveb		27
-c-=trole|Vneeds	-21	-41
-c-=trole|Votherb		-15
-c-=trole|Vothers		14
-c-=trole|Vsaypp		15
-c-=trole|Vsays	-16	-49
-c-=trole|Vworkb		-18
-c-=trole|w	-53	23	-45
-c-=tsurface's|PREP	-19		-21
-c-=tsurface's|Votherp	-16
-c-=tsurface's|Vworkbpp			45
-c-=tsurface's|Vworkpp			17
-c-=tsurface's|tdefect	-28
-c-=tsurface's|tdefectVotherpp	-12
-c-=tsurface's|w	-21
-c-=tsurfaceVotherb|Qlength	-21
-c-=tsurfaceVworkb|COP			-11
-c-=tsurfaceVworkb|DET	-12
-c-=tsurfaceVworkb|PREP	-48	-28	-21
-c-=tsurfaceVworkb|PRON	-17	-15	-12
-c-=tsurfaceVworkb|SUB		-20
-c-=tsurfaceVworkb|Ton		-23
-c-=tsurfaceVworkb|w	-38
-c-=tsurfaceVworks|PREP			-15
-c-=tsurface|CONJ	-28	-28	-23
-c-=tsurface|COP	-38		-39
-c-=tsurface|DET	-44		-29
-c-=tsurface|HAVE	-16
-c-=tsurface|M,	-21	-11
-c-=tsurface|Nlabel	71
-c-=tsurface|PREP		-54	-32
-c-=tsurface|PRON	-45	-20	-32
-c-=tsurface|Q0	36
-c-=tsurface|Qlength	-58		-35
-c-=tsurface|SUB	-24	-23
-c-=tsurface|Ton		-23
-c-=tsurface|Vhaveb	-13
-c-=tsurface|Votherb	-23
-c-=tsurface|Votherp	-23		-31
-c-=tsurface|Vworkb	-48
-c-=tsurface|Vworkbpp			44
-c-=tsurface|Vworkpp	-12		33
-c-=tsurface|tdefect	-56
-c-=tsurface|tmaterial	43		14
-c-=tsurface|tmaterialVworkb	57
-c-=tsurface|tmaterialVworks			60
-c-=tsurface|tsurface	24		59
-c-=tsurface|tsurface's	45
-c-=tsurface|w	33	13
-c-=ttoolVworkb|w		73
-c-=ttool|DET	-20
-c-=ttool|PREP	-37	-33	-15
-c-=ttool|Ton		-14
-c-=ttool|w	38	24
-c-=twork|PREP			-16
-c-=w's|MOD		-24
-c-=w's|PREP		-20	-32
-c-=w's|Votheri		28
-c-=w's|Votherp	-17		-17
-c-=w's|Vworki		55
-c-=w's|Vworkpp			-31
-c-=w's|tdefect	-46
-c-=w's|tdefectVworkpp	-13
-c-=w's|w	-50	-57
-c-=wed|PREP	-15	-14
-c-=wing|DET	-22
-c-=wing|PREP	-18	-31
-c-=wing|PRON		-12
-c-=wing|SUB		-16
-c-=wing|w	-24	34
-c-=wly|DET	-18
-c-=wly|PRON	-13
-c-=wly|Q0	-41
-c-=wly|Qlength	25
-c-=wly|Votherp			-27
-c-=wly|w	-31
-c-=w|CONJ	-18	-61	-34
-c-=w|COP	-39	-39	-37
-c-=w|DET	-74	-58	-75
-c-=w|HAVE	-12	-32
-c-=w|M(	-24
-c-=w|M+	-12		-29
-c-=w|M,	-46	-36	-31
-c-=w|M-	-35	-31
-c-=w|M.	-29		-28
-c-=w|M/	-42	-54	-36
-c-=w|M:		-30
-c-=w|M@	-20
-c-=w|MOD	-27	-46
-c-=w|NEG	-35	-30	-19
-c-=w|Nidiom	-53	-101	-97
-c-=w|Nlabel			12
-c-=w|OPR	-31	-28	-38
-c-=w|PREP		-69	-73
-c-=w|PRON	-65	-69	-68
-c-=w|Q0	106		13
-c-=w|Qlength		-48	-67
-c-=w|Qpressure	-28
-c-=w|Qvoltage	19		-45
-c-=w|SUB	-39
-c-=w|Tby		-22
-c-=w|TnotBefore		-12
-c-=w|Ton		-58
-c-=w|Vbuyb		62
-c-=w|Vhaveb		-33
-c-=w|Vmeasurep	-11		-26
-c-=w|Vmeasurepp		-36
-c-=w|Vmoveb		-11
-c-=w|Vmovep	-14
-c-=w|Vmoves		-60
-c-=w|Vneedb		-25
-c-=w|Vneeds		-37
-c-=w|Votherb	-66		25
-c-=w|Votheri		29
-c-=w|Votherp	-27	-16	-23
-c-=w|Votherpp	-13
-c-=w|Vsayb		19
-c-=w|Vsaypp		-28
-c-=w|Vsays	-11	32
-c-=w|Vseeb	-16	43
-c-=w|Vworkb	28	14	26
-c-=w|Vworkbp	-52
-c-=w|Vworkbpp	-18	12	59
-c-=w|Vworki		59
-c-=w|Vworkpp	12	69
-c-=w|Vworks	-49	12
-c-=w|tarea			14
-c-=w|tdefect	-83	27
-c-=w|tdefectVotherb	-19
-c-=w|tdefectVotheri	-19
-c-=w|tdefectVotherpp	-11
-c-=w|tdefectVothers	-24
-c-=w|tdefectVworkp	-26
-c-=w|tdefectVworks	-16
-c-=w|tfinish			-67
-c-=w|tfixture	-19	29	44
-c-=w|tfixture's			25
-c-=w|tmaterial	20		24
-c-=w|tmaterial's			35
-c-=w|tmaterialVworkb	26	80	-14
-c-=w|tmaterialVworks	-36	20
-c-=w|tpart	18	44	36
-c-=w|tpartVworkb	60		36
-c-=w|trole		61
-c-=w|trole's		-45
-c-=w|tsurface	22	38	18
-c-=w|tsurface's			42
-c-=w|tsurfaceVworkb	-37	98
-c-=w|ttool	21	19
-c-=w|w	-56		16
-c-=w|w's	-12	-78	-28
-c-=w|wing	23	-40
-c-=w|wly	-24
-c=CONJ	-43	-66	-73
-c=COP	-61	-92	-81
-c=DET	-62	-65	-84
-c=HAVE	-74	-93	-94
-c=M#	-74	-46
-c=M&	-28	-60	-65
-c=M'			-50
-c=M(	-55	-64
-c=M)	-34	-52
-c=M+	-56	-67	-80
-c=M,	-61	-70	-77
-c=M-	-75	-75	-71
-c=M.	-72	-69	-45
-c=M/	-54	-57	-66
-c=M:	-70	-62	-68
-c=M;	-50
-c=M?	-49	-40
-c=M@	-72		-65
-c=MOD	-48	-81	-36
-c=NEG	-77	-95	-72
-c=Nclock		-77	-56
-c=Nidiom	-103	-31	-50
-c=Nlabel	47	33	14
-c=Nmoney		-22
-c=Nordinal	-67
-c=OPR	-76	-101	-95
-c=PREP	-45	-63	-70
-c=PRON	-63	-72	-86
-c=Q0	-14	-14	-28
-c=Qangle	-24
-c=Qarea	-28		-19
-c=Qcount	-76	11	28
-c=Qcurrent	-11	-14	-27
-c=Qflow	-31
-c=Qlength	-38	-62	-75
-c=Qother			-73
-c=Qpack	27	-21	25
-c=Qpercent	-69
-c=Qpressure	-58		-18
-c=Qtemperature	-58
-c=Qtime	-42	-75	-82
-c=Qvoltage			-53
-c=Qvolume	-58	-17	-44
-c=Qweight	-47		-62
-c=SUB	-67	-60	-104
-c=Tbefore		-66
-c=Tby	-24	-70
-c=Tduring		16
-c=TnotBefore	-30	-79
-c=Ton	-33	-76	-83
-c=Ton-	-24		-64
-c=Vbuyb		45
-c=Vbuyi		61
-c=Vbuypp	-30	-31	56
-c=Vhaveb	-70	-89	-75
-c=Vhavepp	-71		-66
-c=Vmeasureb	-59
-c=Vmeasurebp	-54	-24
-c=Vmeasurebpp	-70	-18	-54
-c=Vmeasurei	-75		-74
-c=Vmeasurep	-58	-43	-62
-c=Vmeasurepp	-48	-79	13
-c=Vmeasures	-64	-27	-53
-c=Vmoveb	30	-29	44
-c=Vmovei	-38	-35
-c=Vmovep	-68		-85
-c=Vmovepp		-19	18
-c=Vmoves	-53	-32	18
-c=Vneedb	-55	-63
-c=Vneedpp	-22	-44
-c=Vneeds	-58	-87
-c=Votherb	-16		-15
-c=Votherbpp		-32	-19
-c=Votheri	-51	38
-c=Votherp	-60	-105	-83
-c=Votherpp	-63		11
-c=Vothers	-63		-20
-c=Vreturnb	49	82
-c=Vsayb	-74	27
-c=Vsaypp	-27	-26	23
-c=Vsays	-53	-28
-c=Vseeb	-53	24
-c=Vseepp			47
-c=Vsees	-21	33
-c=Vusepp	-35		-57
-c=Vworkb		34	27
-c=Vworkbp	17		26
-c=Vworkbpp	-49	40	44
-c=Vworki	-40	57	29
-c=Vworkp	-53	-63	-62
-c=Vworkpp	-47	35	46
-c=Vworks	34	28
-c=tarea	18	35	11
-c=tarea's	42	37	24
-c=tdefect	-45
-c=tdefectVmeasures	-33
-c=tdefectVotherb	-59		15
-c=tdefectVotherbpp	-42		-33
-c=tdefectVotheri	-94	-21	-20
-c=tdefectVotherp	-72
-c=tdefectVotherpp	-72	16	-31
-c=tdefectVothers	-49		17
-c=tdefectVworkbpp	-71	39
-c=tdefectVworki	-62
-c=tdefectVworkp	-72		-69
-c=tdefectVworkpp	-72		23
-c=tdefectVworks	-71	-36	13
-c=tfinish		21
-c=tfinishVworkb			21
-c=tfinishVworkpp	-33		35
-c=tfixture	77	71	51
-c=tfixture's	48	83	94
-c=tfixtureVworkb	54	57
-c=tmaterial	55	56	48
-c=tmaterial's	56		88
-c=tmaterialVotherb	59	43
-c=tmaterialVworkb	43	73	60
-c=tmaterialVworki	62	64	68
-c=tmaterialVworks	16	51	54
-c=tpart	67	80	60
-c=tpart's	66	48	67
-c=tpartVotherb	32
-c=tpartVothers		26
-c=tpartVworkb	56	70	64
-c=tpartVworki	20
-c=tpartVworks	58	78	39
-c=trole	-43
-c=trole's		-20
-c=tsurface	38	55	49
-c=tsurface's	58	30	62
-c=tsurfaceVotherb	11
-c=tsurfaceVworkb	19	55	62
-c=tsurfaceVworki	20	60	46
-c=tsurfaceVworks		40	44
-c=ttool	20	30
-c=ttool's	72
-c=ttoolVworkb		40
-c=twork		34	58
-c=w	-21	-11	-16
-c=w's		-45	-12
-c=wed	-67	-32	-16
-c=wing	-15	20	27
-c=wly	-84	-65	-64
-end=false	-27	-23	-20
-end=true	-29
-fP=copula-d|B	-40
-fP=copula-d|R	-97
-fP=copula-d|S	-67
-fP=copula-d|V	19
-fP=copula-|B	32		18
-fP=copula-|R	-28		-64
-fP=copula-|S	51	-45
-fP=copula-|V	30	-24
-fP=copulad|B	-12	-11	-18
-fP=copulad|R	-22	-35
-fP=copulad|S	-13	-27	14
-fP=copulad|V			-19
-fP=copula|B		12	11
-fP=copula|R	-29	-16
-fP=copula|S	17	12
-fP=copula|V	-18	-17
-fP=imperative-d|R	24		-17
-fP=imperative-|B		-19
-fP=imperative-|R		18	-33
-fP=imperatived|B	22	21
-fP=imperatived|R	-53	29
-fP=imperative|B	-29		13
-fP=imperative|R		-19
-fP=modal-d|R	-32
-fP=modal-d|S	-11
-fP=modal-|B	-34
-fP=modal-|R	-16		-17
-fP=modal-|S	-20
-fP=modal-|V	-60	26
-fP=modald|B		-14
-fP=modald|R	-34
-fP=modald|S		10
-fP=modal|B		-41	-13
-fP=modal|R	-11	-13	10
-fP=modal|S	-21		-28
-fP=modal|V	-11		16
-fP=none-d|B			21
-fP=none-d|R	-33		-47
-fP=none-|B	-14	32	-20
-fP=none-|R		42	-98
-fP=noned|R	-17	-52
-fP=owed-|B		17
-fP=owed-|R	-29	-17
-fP=owed-|S		-33
-fP=owedd|B		18
-fP=owedd|S	-34	-40
-fP=owedd|V	31
-fP=owed|B		-43	-12
-fP=owed|R	-22		30
-fP=owed|S			-36
-fP=owed|V	-65		65
-fP=past-d|B	-13
-fP=past-d|R	-35
-fP=past-d|S	-76
-fP=past-|B	-37
-fP=past-|R	-16	-12	-91
-fP=past-|S	26	-18
-fP=past-|V	-61		-34
-fP=pastd|B	-30		-14
-fP=pastd|R		-16	23
-fP=pastd|S	-18	39	16
-fP=pastd|V	-49	-70
-fP=past|R	-15		-12
-fP=past|V	-31	-28
-fP=present-d|R	-17		-43
-fP=present-|B	-50
-fP=present-|R	-92	30	-43
-fP=present-|S	34	14
-fP=present-|V	-39	-21
-fP=presentd|B	-13	29	26
-fP=presentd|R	-23	-62	-61
-fP=presentd|S	-33	-25	45
-fP=presentd|V	-16	-64	17
-fP=present|B	16		-14
-fP=present|R	-17		26
-fP=present|S	12		-21
-fP=present|V	-97	14
-fj=and|B	-44		-26
-fj=and|R	-51	-11	-50
-fj=and|S	-111	-45	-45
-fj=and|V	-69	54	-70
-fj=comma|B	-87		-58
-fj=comma|R	-63	33	-32
-fj=comma|S	-108	12
-fj=comma|V	-35	14	-60
-fj=run-on|B	12		19
-fj=run-on|R	-14	-15
-fj=run-on|V	-27
-fj=stop|B	-43
-fj=stop|R	-25	-11
-fj=stop|S	37
-fj=stop|V	-16
-fj=word|B	-43	-27	-68
-fj=word|R	-73	-13	-48
-fj=word|S	-37	-34
-fj=word|V	-39	-59
-fl=copula|be	-30	-16
-fl=imperative|arrive		-26
-fl=imperative|ask		25
-fl=imperative|be		-13
-fl=imperative|box	-19	-48
-fl=imperative|bring		59
-fl=imperative|buy		31
-fl=imperative|call		40
-fl=imperative|caulk		-16
-fl=imperative|change	33	29
-fl=imperative|check		34
-fl=imperative|clamp		29
-fl=imperative|close		21
-fl=imperative|come		-34
-fl=imperative|cover	-24	-27
-fl=imperative|cure		-11
-fl=imperative|cut	-14		25
-fl=imperative|dig		26
-fl=imperative|do		-66
-fl=imperative|draw		-16
-fl=imperative|drill		44
-fl=imperative|epoxy	-22		20
-fl=imperative|feed		21
-fl=imperative|figure		-47
-fl=imperative|find		-43
-fl=imperative|finish			-14
-fl=imperative|float		25
-fl=imperative|flush		-26
-fl=imperative|foam		30
-fl=imperative|frame		-21
-fl=imperative|fur			41
-fl=imperative|get		-57
-fl=imperative|give		-80	-49
-fl=imperative|glue		-29
-fl=imperative|go		10
-fl=imperative|hang		66
-fl=imperative|have	-15	-23
-fl=imperative|hit		-50
-fl=imperative|hydrate			-45
-fl=imperative|insulate		23
-fl=imperative|keep	-25	52
-fl=imperative|kick	23
-fl=imperative|lay		24
-fl=imperative|leave		-16
-fl=imperative|let	-19	-45	-18
-fl=imperative|level	-34		-14
-fl=imperative|lift		39
-fl=imperative|look		30
-fl=imperative|make	-50	-44
-fl=imperative|meet		46
-fl=imperative|miss	-14
-fl=imperative|mitre	11
-fl=imperative|move		10
-fl=imperative|nail		56
-fl=imperative|notch		16
-fl=imperative|null		-11
-fl=imperative|oil	25
-fl=imperative|open		-19
-fl=imperative|order		15
-fl=imperative|patch	-23	-16
-fl=imperative|pick		53
-fl=imperative|place	-59	65
-fl=imperative|plane		33
-fl=imperative|plug		-39
-fl=imperative|pull		-18
-fl=imperative|pump		20
-fl=imperative|purge		53
-fl=imperative|put	-22	28	37
-fl=imperative|raise		35
-fl=imperative|read		28
-fl=imperative|recaulk		36
-fl=imperative|recheck		12
-fl=imperative|redo		62
-fl=imperative|rehang		30
-fl=imperative|remind		-36
-fl=imperative|reorder		39
-fl=imperative|repitch		-39
-fl=imperative|replace		43
-fl=imperative|repull		-23
-fl=imperative|retest		26
-fl=imperative|return		-25
-fl=imperative|ring		30
-fl=imperative|run	24	67
-fl=imperative|screw	-39
-fl=imperative|seal		-33
-fl=imperative|see		-55
-fl=imperative|send		44
-fl=imperative|set			-36
-fl=imperative|shim		22
-fl=imperative|shoot		-34
-fl=imperative|silicone		-26
-fl=imperative|sister	-44	-17	-38
-fl=imperative|slurry	25
-fl=imperative|snap		30
-fl=imperative|staple		-44
-fl=imperative|start		16
-fl=imperative|start up		-37
-fl=imperative|stick	25
-fl=imperative|strap		-24
-fl=imperative|strip		29
-fl=imperative|swap		-18
-fl=imperative|swing		38
-fl=imperative|tack		40
-fl=imperative|take	-31		-31
-fl=imperative|takng		-49
-fl=imperative|talk		20
-fl=imperative|tape		-22
-fl=imperative|test			39
-fl=imperative|text		70
-fl=imperative|texture		31
-fl=imperative|think	-13
-fl=imperative|throw		-33
-fl=imperative|tighten		-12
-fl=imperative|top			-39
-fl=imperative|touch		-28
-fl=imperative|touch up		35
-fl=imperative|trace		17
-fl=imperative|trim		-10
-fl=imperative|try		31
-fl=imperative|turn		-12
-fl=imperative|wait		-13
-fl=imperative|wash		11
-fl=imperative|watch	33
-fl=imperative|waterproof			-13
-fl=imperative|weep	-33
-fl=imperative|wrap		-28
-fl=modal|adjust		24
-fl=modal|ask		42
-fl=modal|bet	37
-fl=modal|block		17
-fl=modal|bond		-46
-fl=modal|call		26
-fl=modal|can		-49
-fl=modal|can't		20
-fl=modal|change		-17
-fl=modal|check		59
-fl=modal|close	23
-fl=modal|come	15	-13
-fl=modal|cope		-27
-fl=modal|correct		25
-fl=modal|crack		-14
-fl=modal|decide		28
-fl=modal|didn't		-46
-fl=modal|do		-42
-fl=modal|doesn't	-18
-fl=modal|don't		51
-fl=modal|drain	-44
-fl=modal|draw		19
-fl=modal|drill		-25
-fl=modal|drop	-37	15
-fl=modal|dry	-38
-fl=modal|dutchman		-46
-fl=modal|ease		32
-fl=modal|either		-20
-fl=modal|email		31
-fl=modal|extend		-44
-fl=modal|feel	-11
-fl=modal|file		-38
-fl=modal|fill		33
-fl=modal|find		61
-fl=modal|fit	14	22
-fl=modal|flush		-10
-fl=modal|get	-14
-fl=modal|glue		17
-fl=modal|gonna	-31	-36
-fl=modal|grout		11
-fl=modal|hang	-20	14
-fl=modal|he'll		-53
-fl=modal|hit		-26
-fl=modal|hook		-12
-fl=modal|i'll		-12
-fl=modal|it'll		-38
-fl=modal|keep		14
-fl=modal|knock		-34
-fl=modal|know		-25
-fl=modal|latch	-15
-fl=modal|lay		12
-fl=modal|leave	-27	-35
-fl=modal|let			22
-fl=modal|lift	-14
-fl=modal|like		20
-fl=modal|line	-41
-fl=modal|lock	20
-fl=modal|look		-16
-fl=modal|lose	-26
-fl=modal|make	11
-fl=modal|match	-46
-fl=modal|measure		15
-fl=modal|meet	-11
-fl=modal|miss	21
-fl=modal|mount		14
-fl=modal|move			-48
-fl=modal|nip		-44
-fl=modal|open		37
-fl=modal|order		-16
-fl=modal|ought	-11
-fl=modal|pass	29
-fl=modal|phone		31
-fl=modal|plane		-25
-fl=modal|pop		-14
-fl=modal|prime		-15
-fl=modal|program		31
-fl=modal|pull	-43	45	-25
-fl=modal|push	-38
-fl=modal|put	-25	13
-fl=modal|rather		-36
-fl=modal|reach		-11
-fl=modal|read		27
-fl=modal|reb		20
-fl=modal|recess		-36
-fl=modal|reframe		14
-fl=modal|replace		-42
-fl=modal|reset		16
-fl=modal|ride		-16
-fl=modal|ring		-24
-fl=modal|rip		-13
-fl=modal|roll		-27
-fl=modal|sand		17
-fl=modal|say	-12	-66
-fl=modal|score		20
-fl=modal|scrape	42
-fl=modal|scribe		51
-fl=modal|seal		-24
-fl=modal|seat	-37
-fl=modal|see	-27	23
-fl=modal|send		60
-fl=modal|set		53
-fl=modal|shall		32
-fl=modal|shave		30
-fl=modal|shim		36
-fl=modal|should	-43
-fl=modal|show		-29
-fl=modal|shut	-35
-fl=modal|sign	-11
-fl=modal|sister		-35
-fl=modal|sit	-49	18
-fl=modal|slap		-44
-fl=modal|slide	-43
-fl=modal|smell	-29
-fl=modal|sooner		-56
-fl=modal|sort		-47
-fl=modal|splice		36
-fl=modal|start		49
-fl=modal|stick	-12	-35
-fl=modal|strip		31
-fl=modal|talk		13
-fl=modal|tape		-26
-fl=modal|text		29
-fl=modal|they'll		-32
-fl=modal|think	-25
-fl=modal|trim			37
-fl=modal|trip			-33
-fl=modal|trowel		16
-fl=modal|try		35
-fl=modal|turn	-17
-fl=modal|unload		-26
-fl=modal|use		22
-fl=modal|wait	-11	-37
-fl=modal|wake	-12
-fl=modal|we'd		-26
-fl=modal|will	-19
-fl=modal|won't		-22
-fl=modal|wrap		27
-fl=modal|write		-20
-fl=none|null	-10
-fl=owed|adjust		27
-fl=owed|anchor		-21
-fl=owed|ask		-34
-fl=owed|block		17
-fl=owed|box		-30
-fl=owed|brace		55
-fl=owed|bring	-20	19	16
-fl=owed|button		-25
-fl=owed|call		-20
-fl=owed|catch	-13
-fl=owed|caulk		10
-fl=owed|clear		18
-fl=owed|close		-50
-fl=owed|come		-54
-fl=owed|cure		-28
-fl=owed|cut		-18	23
-fl=owed|dig		-40
-fl=owed|do		-28
-fl=owed|drill		45
-fl=owed|drop	-48	-51	34
-fl=owed|dry		-78
-fl=owed|email		44
-fl=owed|exchange		27
-fl=owed|face		35
-fl=owed|figure		-42
-fl=owed|file		17
-fl=owed|find		20
-fl=owed|finish		-35
-fl=owed|fit		13
-fl=owed|fix		12
-fl=owed|flash		11
-fl=owed|flush		18
-fl=owed|get		-34	22
-fl=owed|gonna		-14
-fl=owed|gotta		37
-fl=owed|grind		-59
-fl=owed|grout		-11
-fl=owed|hang		-18
-fl=owed|haul		29
-fl=owed|have	-34		11
-fl=owed|kill		-38
-fl=owed|land		-59
-fl=owed|lift	-37
-fl=owed|look	-31	17
-fl=owed|mash		-37
-fl=owed|mask		-16
-fl=owed|measure		14
-fl=owed|mix		-29
-fl=owed|mud	32
-fl=owed|must		-31
-fl=owed|need		-28
-fl=owed|notch			-47
-fl=owed|open		-14
-fl=owed|order		34
-fl=owed|pack		13
-fl=owed|paint		12
-fl=owed|patch		-15
-fl=owed|pick		42
-fl=owed|plane		23
-fl=owed|plug	-15
-fl=owed|pour		29
-fl=owed|pull		68
-fl=owed|push		-18
-fl=owed|put		30
-fl=owed|quit		23
-fl=owed|rake		32
-fl=owed|recut		31
-fl=owed|redo	25	32
-fl=owed|rent		37
-fl=owed|replace		35
-fl=owed|retexture		-28
-fl=owed|rip		42
-fl=owed|sand		-31
-fl=owed|scrape		14
-fl=owed|screen		-20
-fl=owed|screw		34
-fl=owed|scribe	-21		27
-fl=owed|scuff		40
-fl=owed|see		-49
-fl=owed|send		26
-fl=owed|shave	-40	33
-fl=owed|shift		-32
-fl=owed|shim	-51		21
-fl=owed|show		33
-fl=owed|shut		47
-fl=owed|silicone		-19
-fl=owed|sister		-29
-fl=owed|sit		-11
-fl=owed|size		-34
-fl=owed|skim		29
-fl=owed|smooth		37
-fl=owed|snake		-11
-fl=owed|splice		-49
-fl=owed|stay		-41
-fl=owed|stop		29
-fl=owed|straighten		-32
-fl=owed|strip		22
-fl=owed|supposed	-20	-15
-fl=owed|swing		-38
-fl=owed|take		-82
-fl=owed|tape		28
-fl=owed|tell		-16
-fl=owed|trim		47
-fl=owed|tuck		-17
-fl=owed|vacuum		12
-fl=owed|weatherstrip		19
-fl=past|add	-58		-28
-fl=past|adjust			25
-fl=past|anchor			-15
-fl=past|arrive	29
-fl=past|ask	-32	34	48
-fl=past|auger			20
-fl=past|bag	-57
-fl=past|bail			34
-fl=past|band			43
-fl=past|be	-68	-20	-13
-fl=past|bend	31	-46	-37
-fl=past|bind	-39
-fl=past|blow	18		-92
-fl=past|boil			-17
-fl=past|bolt			-51
-fl=past|book		-29	-17
-fl=past|bore			17
-fl=past|borrow		-29
-fl=past|break	12
-fl=past|bring	11
-fl=past|buckl	-10
-fl=past|build		-16	-18
-fl=past|bump			44
-fl=past|burn	56
-fl=past|bury	-24
-fl=past|bust	-24
-fl=past|buy	-42
-fl=past|buzz	20
-fl=past|cabl	-25
-fl=past|call		66	48
-fl=past|cap	-18		94
-fl=past|cart			-26
-fl=past|catch	-30
-fl=past|caulk	10		58
-fl=past|center		-41
-fl=past|chalk			14
-fl=past|change	-40	-36	33
-fl=past|char	-13
-fl=past|check			40
-fl=past|chew	-29
-fl=past|chip	-21
-fl=past|clamp		-41
-fl=past|clean	-61		42
-fl=past|clear	-16		32
-fl=past|clip	18		15
-fl=past|clog	-20
-fl=past|close			34
-fl=past|complete			28
-fl=past|cook	-16
-fl=past|cope			33
-fl=past|correct			-23
-fl=past|crack	18	23	29
-fl=past|crook	18
-fl=past|crosse		-41	-48
-fl=past|crown	-13
-fl=past|crumbl	12
-fl=past|crush	-32
-fl=past|curl	-25
-fl=past|cut	12	22	-12
-fl=past|deliver	13
-fl=past|dent	-28
-fl=past|dial			-13
-fl=past|dig	-66		-66
-fl=past|ding	33	18
-fl=past|dip	-49
-fl=past|drain			41
-fl=past|draw	-18
-fl=past|dress			13
-fl=past|drill	-44		15
-fl=past|drive	-62		22
-fl=past|drop		-31
-fl=past|duct	-10		27
-fl=past|ease	-39		32
-fl=past|email			31
-fl=past|end	-45		16
-fl=past|exchange			38
-fl=past|extend			39
-fl=past|fail	26
-fl=past|feather			30
-fl=past|file	-11		39
-fl=past|fill			-24
-fl=past|find	29		-13
-fl=past|finish			-21
-fl=past|fire			-45
-fl=past|fish			-35
-fl=past|fit	-19
-fl=past|fix	-18	-12	15
-fl=past|flip	-29		13
-fl=past|float	25		-17
-fl=past|flood			19
-fl=past|flush			-52
-fl=past|foam			76
-fl=past|frame			61
-fl=past|fray	18
-fl=past|fre	-18
-fl=past|fur			23
-fl=past|galvanize			21
-fl=past|get		-14
-fl=past|give	-27
-fl=past|glue	-17	31
-fl=past|go	-34		-10
-fl=past|grease			68
-fl=past|grind	-20		-52
-fl=past|ground			-24
-fl=past|hack			31
-fl=past|hang	-16	-51	-61
-fl=past|have	20		-48
-fl=past|haze			-51
-fl=past|head	-19		11
-fl=past|hit	-22		-38
-fl=past|hold	-33		-40
-fl=past|hook		27
-fl=past|hose			10
-fl=past|inject			12
-fl=past|iron			21
-fl=past|jack	-20		-59
-fl=past|jam	-46
-fl=past|jet			26
-fl=past|join	-14		-28
-fl=past|jumper			30
-fl=past|keep		27
-fl=past|kick	-29
-fl=past|kill			55
-fl=past|knock	-29		-48
-fl=past|label			22
-fl=past|land	12	13	-16
-fl=past|lay	29		-43
-fl=past|lean	-30
-fl=past|leave	20	-64	36
-fl=past|level	-13		-18
-fl=past|levell	22	-55	-62
-fl=past|lift			-55
-fl=past|locate			25
-fl=past|lop			-40
-fl=past|lose	-26		-32
-fl=past|lube			50
-fl=past|make	-10		-56
-fl=past|mark	-19		31
-fl=past|mat	30
-fl=past|measure		-36	41
-fl=past|meet		22
-fl=past|mix			-22
-fl=past|mount			-30
-fl=past|move	-43		63
-fl=past|muck			-27
-fl=past|nail	39		-12
-fl=past|need		14
-fl=past|nick	46
-fl=past|nip			-22
-fl=past|notch	25		34
-fl=past|observe	31
-fl=past|ohm			-37
-fl=past|open		-37	-57
-fl=past|order	-30	-50	11
-fl=past|own			-52
-fl=past|pack	-60
-fl=past|paint		47	42
-fl=past|patch			15
-fl=past|peel			31
-fl=past|peg	-24
-fl=past|pick			-28
-fl=past|pin			-18
-fl=past|pinch	-48
-fl=past|pitch		47	-26
-fl=past|plane	-46		-29
-fl=past|plow	58
-fl=past|plug			-21
-fl=past|pop			-59
-fl=past|pound	-20		-39
-fl=past|pour	-30		-66
-fl=past|presse			-24
-fl=past|prime			26
-fl=past|promise		-55
-fl=past|pull	-49		24
-fl=past|pump			-28
-fl=past|punch			13
-fl=past|put	-82	28
-fl=past|quit	-21		-40
-fl=past|rack		21	-13
-fl=past|rake		-44	-17
-fl=past|rebuild	32		-31
-fl=past|recaulk			-15
-fl=past|recess	-13
-fl=past|recut			41
-fl=past|redo		-28	-39
-fl=past|redrill	26		25
-fl=past|rehang	-31		-75
-fl=past|rekey			-17
-fl=past|relap			-47
-fl=past|relay			-48
-fl=past|remake	-25
-fl=past|repast			-36
-fl=past|repipe	-10
-fl=past|replace	22		45
-fl=past|rescrew	-32		-57
-fl=past|reset			36
-fl=past|return	-23		20
-fl=past|rip	-33	-26	21
-fl=past|rock	30
-fl=past|rod	-32		-34
-fl=past|roll	-59
-fl=past|rot	-25
-fl=past|rough			45
-fl=past|run	-29		-29
-fl=past|rust	31
-fl=past|sand			57
-fl=past|say	15
-fl=past|sch		-35
-fl=past|scoop			-12
-fl=past|scrape			62
-fl=past|scratch		-47
-fl=past|screw	-44		-38
-fl=past|scribe	-42		40
-fl=past|seal	-18		18
-fl=past|set	-21	-59	14
-fl=past|shim	-47		13
-fl=past|shin			-46
-fl=past|ship	39
-fl=past|short	-17
-fl=past|shred	23
-fl=past|shut	-10		60
-fl=past|sign			-29
-fl=past|sister	-54
-fl=past|sit	-45	19	-27
-fl=past|skim		54	46
-fl=past|slap			-30
-fl=past|slice	-32
-fl=past|slop	-38
-fl=past|smear			-15
-fl=past|smell	-37
-fl=past|snake	-23
-fl=past|snap	19		41
-fl=past|snoop			-41
-fl=past|snug	-56
-fl=past|solder	31
-fl=past|splice	-33		-13
-fl=past|split	-34		46
-fl=past|square			-15
-fl=past|stack	-23		65
-fl=past|stain	-35
-fl=past|stand	-36
-fl=past|staple			-43
-fl=past|start	-15
-fl=past|steam			53
-fl=past|stick			-39
-fl=past|straighten			-35
-fl=past|stretch			38
-fl=past|strip			43
-fl=past|stub	23
-fl=past|stuff			-23
-fl=past|swap	-25
-fl=past|sweep			-49
-fl=past|tag			46
-fl=past|take	-39	-24
-fl=past|talk			40
-fl=past|tamp	-29
-fl=past|tape		23	26
-fl=past|taper			45
-fl=past|tear	-16		-20
-fl=past|tell	-22	-74
-fl=past|template			55
-fl=past|test			18
-fl=past|throw	-49		-40
-fl=past|tie	27	-36	-30
-fl=past|tighten	27		62
-fl=past|tile			16
-fl=past|top			18
-fl=past|torque			25
-fl=past|touch	-39
-fl=past|trace			-29
-fl=past|trap	12
-fl=past|treat	19		-34
-fl=past|trim	-21		-27
-fl=past|trip	18
-fl=past|try	-30
-fl=past|tuck	-13
-fl=past|turn	11		43
-fl=past|tweak	-38		-40
-fl=past|unopen		25
-fl=past|use	-48		-26
-fl=past|vack			-51
-fl=past|vent	-27
-fl=past|verify			45
-fl=past|walk	26		26
-fl=past|want	-30	16
-fl=past|warp	-28
-fl=past|wash			71
-fl=past|waterlog	-14
-fl=past|wipe	-24
-fl=past|wire			-38
-fl=past|wobble	-28
-fl=past|work			-42
-fl=past|wrap	-20		-38
-fl=past|yank	-10		-47
-fl=present|adjust			22
-fl=present|ask		41
-fl=present|bled			-68
-fl=present|bond		24
-fl=present|box	25		-17
-fl=present|bring		26
-fl=present|build		-10
-fl=present|buzz	21	-35
-fl=present|call	-41	60
-fl=present|cap		37
-fl=present|catch	-46
-fl=present|change	12		46
-fl=present|clean	-22		24
-fl=present|clear	-16	32
-fl=present|clip	-13
-fl=present|close	-34	-34	-27
-fl=present|come			-39
-fl=present|count	-54
-fl=present|cover	19	-11
-fl=present|cup	-41		46
-fl=present|decide		13
-fl=present|die	-28
-fl=present|drip	-27	-17
-fl=present|drop	-20
-fl=present|dry		34
-fl=present|dump	31	-35
-fl=present|fail		-18
-fl=present|figure		25
-fl=present|fill	-13		-11
-fl=present|find		23
-fl=present|fish		-11
-fl=present|fit			-29
-fl=present|fix	41	64	37
-fl=present|flash		-28
-fl=present|get	35	-34
-fl=present|give	-51	-18
-fl=present|go	-72	-22	-66
-fl=present|grab	-16	25
-fl=present|grout		13
-fl=present|hang	-15	11	32
-fl=present|have			-21
-fl=present|hit	-66
-fl=present|hold			-18
-fl=present|hum	-55
-fl=present|install		11	-19
-fl=present|join			37
-fl=present|keep	-27
-fl=present|kick	-20		-15
-fl=present|know		-50
-fl=present|land	10	10
-fl=present|lay		46
-fl=present|leave	-21	35
-fl=present|look	-12		31
-fl=present|make	-16	-62
-fl=present|mark	-30	-46
-fl=present|measure	-24	51
-fl=present|meet		53
-fl=present|miss	34
-fl=present|move	-16	-14
-fl=present|nail		-16
-fl=present|open	-15	-61	-100
-fl=present|owe		-34
-fl=present|paint	-21		62
-fl=present|paper		25
-fl=present|pass	-57	-36	-20
-fl=present|patch		-38
-fl=present|point	-40	-54
-fl=present|pop	18
-fl=present|pour		-12
-fl=present|prime		17
-fl=present|pull	-53		-41
-fl=present|push	-27
-fl=present|put		-24
-fl=present|rang			-44
-fl=present|read	-24		-31
-fl=present|rebuild		55
-fl=present|redo		10
-fl=present|reinstall		27
-fl=present|relabel		27
-fl=present|reset		-19
-fl=present|return			61
-fl=present|reuse	-21
-fl=present|review		-13
-fl=present|roll	-20
-fl=present|run	-38	22	-18
-fl=present|sand		-36
-fl=present|say	-24	-42
-fl=present|scrape	-11	18
-fl=present|scratch	-38
-fl=present|screen		13
-fl=present|seal		29	49
-fl=present|see	-16
-fl=present|send		19	61
-fl=present|set		-53
-fl=present|show	-13	-44
-fl=present|sit	-13
-fl=present|slam	24	-24
-fl=present|slid			-46
-fl=present|slit	-11		-53
-fl=present|snap		11
-fl=present|spot	-11		19
-fl=present|squeak	31
-fl=present|stand		28
-fl=present|start	10
-fl=present|stick	21
-fl=present|strip		-47
-fl=present|suspect	27
-fl=present|swap		28
-fl=present|swing	-10	-15
-fl=present|take		29	30
-fl=present|talk		38
-fl=present|tap	-28
-fl=present|tape		-26
-fl=present|test			15
-fl=present|think	-41	-58
-fl=present|top	31
-fl=present|touch	-27	-27
-fl=present|trim		-38
-fl=present|turn	-13	-22
-fl=present|use	-16		22
-fl=present|veed			-27
-fl=present|wait		-23
-fl=present|walk		-47
-fl=present|want	-15	-18
-fl=present|wash	-16		70
-fl=present|weep	-24
-fl=present|weigh	35
-fl=present|wipe	15
-fl=present|wobble	-75	-34
-fl=present|zip			-19
-fp=copula|R	-33	-17	-12
-fp=copula|S		-11
-fp=copula|V		-23
-fp=imperative|B		12
-fp=imperative|R			-22
-fp=modal|B	-23	-33
-fp=modal|R	-23		11
-fp=modal|S	-26		-11
-fp=modal|V	-53	11
-fp=owed|B		-31	-12
-fp=owed|R	-24		30
-fp=owed|S		-13	-36
-fp=owed|V	-27		65
-fp=past|B	-18
-fp=past|R	-15		-12
-fp=past|S	-11	19
-fp=past|V	-46	-35
-fp=present|R	-32
-fp=present|S	-12	-13
-fp=present|V	-55		18
-fu=copula|null|B	-11	-15
-fu=copula|null|R	-24		-32
-fu=copula|null|S		-20	-13
-fu=copula|null|V	75	31	75
-fu=copula|other|B		26	18
-fu=copula|other|R	-43	-24
-fu=copula|other|S			11
-fu=copula|other|V	-68	-83	-84
-fu=imperative|buy|B		57
-fu=imperative|have|B		-35
-fu=imperative|have|R		-12
-fu=imperative|measure|B	-14	-12
-fu=imperative|measure|R		-47
-fu=imperative|move|B		16
-fu=imperative|move|R		24
-fu=imperative|null|B		-48
-fu=imperative|other|B		-15	-25
-fu=imperative|other|R	-34		-13
-fu=imperative|return|R		-34
-fu=imperative|say|B		14
-fu=imperative|say|R		31
-fu=imperative|see|B		-16
-fu=imperative|see|R	37
-fu=imperative|work|B	15	27	15
-fu=imperative|work|R	-18	-39	-13
-fu=imperative|work|V		32
-fu=modal|buy|B		-14
-fu=modal|buy|R		-48
-fu=modal|buy|V		53
-fu=modal|measure|B	-23	-28
-fu=modal|measure|R	-42	-25
-fu=modal|measure|S	-19
-fu=modal|measure|V	-13
-fu=modal|move|B	25	42
-fu=modal|move|R	-69
-fu=modal|move|V	-35	-103
-fu=modal|need|B		-23
-fu=modal|need|S		17
-fu=modal|need|V		-50
-fu=modal|null|B	-35	-13
-fu=modal|null|R	-36	-26
-fu=modal|null|S		11
-fu=modal|null|V	21	-39
-fu=modal|other|B		-15
-fu=modal|other|R	-14	14
-fu=modal|other|S	-16	-16	-13
-fu=modal|other|V	-53		-32
-fu=modal|say|B		-29
-fu=modal|say|R	-19	36
-fu=modal|say|S		-29
-fu=modal|say|V		34
-fu=modal|see|B	-14	-30
-fu=modal|see|R		46
-fu=modal|see|S	-27	12
-fu=modal|see|V	-19	23
-fu=modal|work|B	-19	-55
-fu=modal|work|R	12	-28
-fu=modal|work|V	-49	20	16
-fu=owed|buy|B		-22
-fu=owed|buy|R		41
-fu=owed|buy|S		-29
-fu=owed|buy|V		31
-fu=owed|have|R	-31		23
-fu=owed|measure|R		-15
-fu=owed|measure|S		17
-fu=owed|measure|V		-53
-fu=owed|move|B		26
-fu=owed|move|R	-43	-34
-fu=owed|move|S	-21	11
-fu=owed|move|V		-14
-fu=owed|need|B		-25
-fu=owed|need|R	25
-fu=owed|need|S	-16	18
-fu=owed|need|V	-32	-68
-fu=owed|null|B	-27	-65
-fu=owed|null|R	-17	10
-fu=owed|null|S		43
-fu=owed|null|V	-12	-37
-fu=owed|other|R	-45	18	11
-fu=owed|other|S		-54
-fu=owed|other|V		-24
-fu=owed|return|S		-30
-fu=owed|say|B		-37
-fu=owed|say|R		-21
-fu=owed|say|S		12
-fu=owed|see|B		-19
-fu=owed|see|S		-62
-fu=owed|work|B		-14
-fu=owed|work|R	-69	-36	17
-fu=owed|work|S		-23	-45
-fu=owed|work|V	-45	60	59
-fu=past|buy|B	-22
-fu=past|buy|R	-36		13
-fu=past|buy|V	-19
-fu=past|have|R	27		-42
-fu=past|measure|B		37	14
-fu=past|measure|R	-54	-53	-66
-fu=past|measure|V	-47	-42
-fu=past|move|B	51	-22	-31
-fu=past|move|R		-18	44
-fu=past|move|S	-33		43
-fu=past|move|V		-70	-59
-fu=past|need|B	-25	44
-fu=past|need|R	-20
-fu=past|need|V	-16	-44
-fu=past|other|B	-40	-24	-11
-fu=past|other|R			31
-fu=past|other|S			-11
-fu=past|other|V	-56	-97	-66
-fu=past|return|R			-24
-fu=past|say|R	-24	25	33
-fu=past|say|S	13	-15
-fu=past|say|V			39
-fu=past|see|B			31
-fu=past|see|R			-20
-fu=past|see|V			56
-fu=past|use|B	-26		-57
-fu=past|use|R	-45
-fu=past|work|B	-12
-fu=past|work|R	-12	-12	-28
-fu=past|work|S		16	-13
-fu=past|work|V	-32
-fu=present|buy|B		-29
-fu=present|buy|R	-12	-49
-fu=present|buy|V		43
-fu=present|have|B	-20	13	-35
-fu=present|have|R	20	-12	24
-fu=present|have|S		29	-23
-fu=present|have|V	-44	-32	-68
-fu=present|measure|B	33	28	12
-fu=present|measure|R	-91		-43
-fu=present|measure|S	-36	13
-fu=present|measure|V	-51	-12	-67
-fu=present|move|B	-22	72
-fu=present|move|R	-74	-20	-40
-fu=present|move|S	-22
-fu=present|move|V	-37	-18
-fu=present|need|B		-23
-fu=present|need|V		-56
-fu=present|other|B	-27	-29
-fu=present|other|R	-35	-11
-fu=present|other|S		-11	-54
-fu=present|other|V	-69	19
-fu=present|return|R		22	17
-fu=present|say|B	-26	-53
-fu=present|say|R	15	40
-fu=present|say|S	-51
-fu=present|say|V	-30	-46
-fu=present|see|B	-13
-fu=present|see|V	-15
-fu=present|work|B	16	-18	-11
-fu=present|work|R	-63	-30
-fu=present|work|S	32	-37	33
-fu=present|work|V			30
-k=0	42		28
-k=1	69	24	44
-k=2	13	27	34
-k=3	-30		11
-k=4	-32		-32
-k=5	-44	-28	-52
-k=6	-44	-31	-65
-k=7	-82	-53	-76
-k=8	-80	-77	-102
-n=0|CONJ	14	-53	-68
-n=0|COP	-71	-67	-64
-n=0|DET	-86	-67	-98
-n=0|HAVE	-27	-74	-75
-n=0|M#	-52	-46
-n=0|M&		-30
-n=0|M(	-24
-n=0|M+			-56
-n=0|M,	-59	-50	-58
-n=0|M-	-47	-33
-n=0|M.	-21	-24	-28
-n=0|M/	-38	-32	-26
-n=0|M:	-32	-43
-n=0|M?	-31
-n=0|M@	-27		-40
-n=0|MOD		-76	-12
-n=0|NEG	-73	-100	-45
-n=0|Nclock		-58
-n=0|Nidiom	-93	-22	-26
-n=0|Nlabel	36	40	23
-n=0|Nmoney		-19
-n=0|Nordinal	-51	-83
-n=0|OPR	-66	-92	-80
-n=0|PREP	-39	-55	-58
-n=0|PRON	-98	-71	-87
-n=0|Q0	-55		-30
-n=0|Qarea			-12
-n=0|Qcount	-43	16	-16
-n=0|Qcurrent			-25
-n=0|Qlength	-49	-41	-45
-n=0|Qother			-45
-n=0|Qpack	45	-11	16
-n=0|Qpercent	-37
-n=0|Qpressure	-45
-n=0|Qtemperature	-34
-n=0|Qtime		-54	-56
-n=0|Qvoltage			-53
-n=0|Qvolume	-49		-38
-n=0|Qweight	-32		-57
-n=0|SUB	-45	-48	-74
-n=0|Tbefore		-38
-n=0|Tby		-54
-n=0|TnotBefore		-68
-n=0|Ton		-76	-52
-n=0|Vbuyb		66
-n=0|Vbuyi		61
-n=0|Vbuypp		-31	56
-n=0|Vhaveb	-45	-77	-56
-n=0|Vhavepp	-45		-56
-n=0|Vmeasureb	-27	32
-n=0|Vmeasurebp	-30
-n=0|Vmeasurebpp	-34		-52
-n=0|Vmeasurei	-48	-15	-49
-n=0|Vmeasurep	-30		-30
-n=0|Vmeasurepp		-53	22
-n=0|Vmeasures	-46
-n=0|Vmoveb	32		13
-n=0|Vmovei		-26
-n=0|Vmovep	-21		-49
-n=0|Vmovepp	33	16	-13
-n=0|Vmoves		-12
-n=0|Vneedb	-23	-75
-n=0|Vneeds	-10	-67
-n=0|Votherb	30
-n=0|Votherbpp		-42
-n=0|Votheri		46
-n=0|Votherp	-56	-65	-33
-n=0|Votherpp	-44
-n=0|Vothers	-11	26
-n=0|Vreturnb	38	55
-n=0|Vsayb	-48	27
-n=0|Vsayi		35
-n=0|Vsaypp		-13	21
-n=0|Vsays	-16	10
-n=0|Vseeb	-34	34
-n=0|Vsees		42
-n=0|Vusepp			-50
-n=0|Vworkb	64	38	25
-n=0|Vworkbp	14		-16
-n=0|Vworkbpp	-60	13	-21
-n=0|Vworki		56	17
-n=0|Vworkp	-26	-50	-55
-n=0|Vworkpp	-20	36	21
-n=0|Vworks	57	42	23
-n=0|tarea	58	12	29
-n=0|tarea's	45	26	26
-n=0|tdefect		32
-n=0|tdefectVotherb	-32	-14
-n=0|tdefectVotheri	-63	-19
-n=0|tdefectVotherp	-31
-n=0|tdefectVotherpp	-55
-n=0|tdefectVothers	-55
-n=0|tdefectVworkbpp	-32
-n=0|tdefectVworki	-20
-n=0|tdefectVworkp	-36		-43
-n=0|tdefectVworkpp	-70	-19
-n=0|tdefectVworks		-13
-n=0|tfinish		48	13
-n=0|tfinishVworkb			10
-n=0|tfinishVworkpp			34
-n=0|tfixture	104	70	105
-n=0|tfixture's	90	75	82
-n=0|tfixtureVworkb	27	57
-n=0|tmaterial	88	44	40
-n=0|tmaterial's	127	33	74
-n=0|tmaterialVotherb	44	58
-n=0|tmaterialVworkb	61	69	43
-n=0|tmaterialVworki	87	47	20
-n=0|tmaterialVworks	53	67	57
-n=0|tpart	107	87	73
-n=0|tpart's	104		91
-n=0|tpartVotherb	71
-n=0|tpartVworkb	89	26	54
-n=0|tpartVworks	74	58	83
-n=0|trole	-64		10
-n=0|trole's		-11
-n=0|tsurface	83	79	97
-n=0|tsurface's	45	28	45
-n=0|tsurfaceVotherb	15
-n=0|tsurfaceVworkb	51	86	31
-n=0|tsurfaceVworki	72	45	55
-n=0|tsurfaceVworks			47
-n=0|ttool	62	48	11
-n=0|ttool's	72
-n=0|ttoolVworkb		45	11
-n=0|twork		38	45
-n=0|w	17
-n=0|w's	29	-38
-n=0|wed	-43		14
-n=0|wing	13	11
-n=0|wly	-49	-40	-11
-n=1|CONJ	-68	-46	-68
-n=1|COP	-63	-56	-75
-n=1|DET	-47	-77	-58
-n=1|HAVE	-57	-57	-40
-n=1|M#	-39
-n=1|M&			-46
-n=1|M(		-48
-n=1|M)		-17
-n=1|M+	-27	-55	-28
-n=1|M,	-61	-60	-60
-n=1|M-	-42	-48	-55
-n=1|M.	-48	-48
-n=1|M/	-23		-54
-n=1|M:	-41		-46
-n=1|M?		-34
-n=1|M@	-48
-n=1|MOD	-80	-83	-39
-n=1|NEG	-64	-32	-46
-n=1|Nclock		-47	-50
-n=1|Nidiom	-43	-16	-55
-n=1|Nlabel	17		-16
-n=1|Nordinal		44
-n=1|OPR	-26	-59	-45
-n=1|PREP	-42	-64	-68
-n=1|PRON	-61	-72	-74
-n=1|Q0	50	-25	16
-n=1|Qcount	-39	15
-n=1|Qcurrent	-38
-n=1|Qlength	-37	-22	-54
-n=1|Qpack	-35	-24	-76
-n=1|Qpercent	-40
-n=1|Qtemperature	-25
-n=1|Qtime	-27	-39	-47
-n=1|SUB	-68	-58	-65
-n=1|Tbefore		-30
-n=1|Tby		-44
-n=1|TnotBefore		-61
-n=1|Ton		-76	-49
-n=1|Ton-			-35
-n=1|Vbuyb		-37
-n=1|Vhaveb	-38	-41	-43
-n=1|Vhavepp	-47		-24
-n=1|Vmeasureb	-28	-26
-n=1|Vmeasurebp	-21	-17
-n=1|Vmeasurebpp	-50
-n=1|Vmeasurei	-48		-47
-n=1|Vmeasurep	-46		-39
-n=1|Vmeasurepp	-27	-47
-n=1|Vmeasures	-35	-31
-n=1|Vmoveb	11	-34	43
-n=1|Vmovei	-19
-n=1|Vmovep	-46		-55
-n=1|Vmovepp	-14	-42	46
-n=1|Vmoves	-36	-28
-n=1|Vneedb	-25	-14
-n=1|Vneedpp		-44
-n=1|Vneeds	-35	-69
-n=1|Votherb	-34
-n=1|Votherbpp		12
-n=1|Votheri	-39
-n=1|Votherp	-59	-61	-88
-n=1|Votherpp	-27		-14
-n=1|Vothers	-38
-n=1|Vsayb	-42	-40
-n=1|Vsaypp		-11
-n=1|Vsays	-33	-55
-n=1|Vseeb	-20
-n=1|Vworkb	-45	11
-n=1|Vworkbp	-55		26
-n=1|Vworkbpp		18	68
-n=1|Vworki	-57	25
-n=1|Vworkp	-20
-n=1|Vworkpp	-65	26	37
-n=1|Vworks	24	17	-18
-n=1|tarea	-10	10
-n=1|tdefect	-78	-32	-31
-n=1|tdefectVmeasures	-19
-n=1|tdefectVotherb	-36		51
-n=1|tdefectVotherbpp	-37
-n=1|tdefectVotheri	-65
-n=1|tdefectVotherp	-51
-n=1|tdefectVotherpp	-55	23
-n=1|tdefectVothers	-14
-n=1|tdefectVworkbpp	-52
-n=1|tdefectVworki	-31
-n=1|tdefectVworkp	-36
-n=1|tdefectVworkpp	-61		37
-n=1|tdefectVworks	-50		19
-n=1|tfinish	18	-48
-n=1|tfixture	12	34	-17
-n=1|tfixture's	-23		32
-n=1|tfixtureVworkb	30
-n=1|tmaterial	15	17	20
-n=1|tmaterial's	-13	-10	54
-n=1|tmaterialVworkb	39	24	41
-n=1|tmaterialVworki	12	27	62
-n=1|tmaterialVworks			45
-n=1|tpart	-12	52	17
-n=1|tpart's	30		17
-n=1|tpartVworkb		63
-n=1|tpartVworks		57
-n=1|trole			-18
-n=1|trole's		-45
-n=1|tsurface	-28	26
-n=1|tsurface's	19		48
-n=1|tsurfaceVworkb		35
-n=1|tsurfaceVworki	-36
-n=1|tsurfaceVworks	11		23
-n=1|ttool	-105	-15
-n=1|ttoolVworkb	38
-n=1|twork			54
-n=1|w	-12		-35
-n=1|w's	-26	-14	-27
-n=1|wed	-29	-38
-n=1|wing	-40		29
-n=1|wly	-58	-56	-62
-n=2|CONJ	-53	-57	-54
-n=2|COP	-46	-51	-51
-n=2|DET	-38	-34	-55
-n=2|HAVE	-34	-21
-n=2|M+	-22		-32
-n=2|M,	-57	-41	-37
-n=2|M-	-13	-26
-n=2|M.	-31	-15
-n=2|M:			-37
-n=2|M;	-36
-n=2|MOD		-41
-n=2|NEG	-40	-42	-20
-n=2|Nidiom	-20		-34
-n=2|Nlabel	25
-n=2|OPR	-27	-14	-19
-n=2|PREP	-54	-58	-75
-n=2|PRON	-47	-62	-59
-n=2|Q0			-37
-n=2|Qcount	-24		51
-n=2|Qlength	-16	-61	-53
-n=2|Qpack	-34		29
-n=2|Qtime	-15
-n=2|Qvoltage	-12
-n=2|SUB	-45	-20	-33
-n=2|Tbefore		-26
-n=2|Tby		-27
-n=2|TnotBefore		-22
-n=2|Ton		-63	-35
-n=2|Vbuypp	-21
-n=2|Vhaveb	-25
-n=2|Vhavepp	-17
-n=2|Vmeasureb	-14	-14
-n=2|Vmeasurebp	-14	-54
-n=2|Vmeasurei	-12
-n=2|Vmeasurep	-23
-n=2|Vmeasurepp	-11
-n=2|Vmeasures	-14	-33
-n=2|Vmoveb		-36
-n=2|Vmovep	-24		-29
-n=2|Vmovepp	-28
-n=2|Vmoves	-25	-25
-n=2|Vneedb	-25	-25
-n=2|Vneeds	-31	-26
-n=2|Votherb	-61	-13
-n=2|Votheri	-19
-n=2|Votherp	-46	-40	-69
-n=2|Votherpp	-19
-n=2|Vothers	-23	-23
-n=2|Vsayb		64
-n=2|Vsayi		-39
-n=2|Vsaypp		-32
-n=2|Vsays	-19	-38
-n=2|Vseeb	-11	-20
-n=2|Vusepp	-18
-n=2|Vworkb	-38	24	13
-n=2|Vworkbp			38
-n=2|Vworkbpp	-34	63	65
-n=2|Vworki	-50	-22
-n=2|Vworkp	-20
-n=2|Vworkpp	-47	-43	37
-n=2|Vworks	-63	-44
-n=2|tarea	-43	15	-26
-n=2|tdefect	-56
-n=2|tdefectVotherb	-49
-n=2|tdefectVotheri	-37
-n=2|tdefectVotherp	-20
-n=2|tdefectVotherpp	-27
-n=2|tdefectVothers	-42
-n=2|tdefectVworki	-22
-n=2|tdefectVworkp	-31
-n=2|tdefectVworkpp	-30
-n=2|tdefectVworks	-29
-n=2|tfinish	-62
-n=2|tfixture's	67
-n=2|tmaterial	-36	-14	30
-n=2|tmaterialVworkb	-56
-n=2|tmaterialVworks	-36		-63
-n=2|tpart	-33	-27	-12
-n=2|tpart's	-43
-n=2|tpartVworkb		30	42
-n=2|tpartVworks	-43
-n=2|trole	21	-26
-n=2|tsurface	-27	-42
-n=2|tsurfaceVotherb	-34
-n=2|tsurfaceVworkb	-29	-72	57
-n=2|tsurfaceVworki	17
-n=2|ttool	-26
-n=2|w	-74	-34	-45
-n=2|w's	-65
-n=2|wed	-29
-n=2|wing	-57
-n=2|wly	-27		-44
-n=3|CONJ	-52	-26	-29
-n=3|COP	-27		-16
-n=3|DET	-32	25	-32
-n=3|HAVE	-21
-n=3|M+	-14
-n=3|M,	-46	-18	-17
-n=3|M.	-26
-n=3|M;	-13
-n=3|MOD	-44
-n=3|NEG	-22
-n=3|OPR	-15
-n=3|PREP	-44	-52	-51
-n=3|PRON	-43	-37	-17
-n=3|Q0	-49	-55	-56
-n=3|Qlength	-49	-35	-27
-n=3|Qpack	-22
-n=3|SUB	-31	-40
-n=3|Ton		-32
-n=3|Vmoveb	-12
-n=3|Vmovep	-14
-n=3|Vmovepp	-45
-n=3|Vmoves		-14
-n=3|Votherb	-32	-54
-n=3|Votherp	-14		-11
-n=3|Vothers	-24	-43
-n=3|Vsayb		37
-n=3|Vworkb	-13	-42	-18
-n=3|Vworkbpp	-27
-n=3|Vworkpp	-40
-n=3|Vworks	-43
-n=3|tarea	-89		-21
-n=3|tdefect	-46
-n=3|tdefectVotherb	-13
-n=3|tdefectVothers	-11
-n=3|tdefectVworkpp	-13
-n=3|tfinish	-54
-n=3|tfixture			-39
-n=3|tmaterial	-72		-45
-n=3|tmaterial's	-45
-n=3|tmaterialVworkb	-45
-n=3|tpartVworkb	-83
-n=3|tsurface	-45		-97
-n=3|tsurfaceVworkb	-15
-n=3|tsurfaceVworks			-46
-n=3|w	-89	-80
-n=3|w's	-67
-n=3|wing	-41
-n=3|wly	-18
-noclause	-64	-97	-91
-rule=false	-37	-30	-25
-rule=false|CONJ	-43	-62	-73
-rule=false|COP	-61	-73	-81
-rule=false|DET	-62	-74	-81
-rule=false|HAVE	-74	-83	-94
-rule=false|M#	-74	-46
-rule=false|M&	-28	-60	-65
-rule=false|M'			-50
-rule=false|M(	-55	-64
-rule=false|M)	-34	-52
-rule=false|M+	-56	-67	-80
-rule=false|M,	-61	-70	-77
-rule=false|M-	-75	-75	-71
-rule=false|M.	-72	-69	-45
-rule=false|M/	-54	-57	-66
-rule=false|M:	-70	-62	-68
-rule=false|M;	-50
-rule=false|M?	-49	-40
-rule=false|M@	-72		-65
-rule=false|MOD	-48	-78	-19
-rule=false|NEG	-77	-86	-72
-rule=false|Nclock		-79	-48
-rule=false|Nidiom	-103	-59	-21
-rule=false|Nlabel	19	23	25
-rule=false|Nordinal	-67
-rule=false|OPR	-76	-93	-90
-rule=false|PREP	-43	-41	-66
-rule=false|PRON	-63	-74	-86
-rule=false|Q0	-24	-20	-28
-rule=false|Qangle	-24
-rule=false|Qarea	-28		-49
-rule=false|Qcount	-76		45
-rule=false|Qcurrent	-11	-57
-rule=false|Qflow	-31
-rule=false|Qlength	-38	-50	-51
-rule=false|Qother			-49
-rule=false|Qpack	27	-44	41
-rule=false|Qpercent	-69
-rule=false|Qpressure	-58
-rule=false|Qtemperature	-58
-rule=false|Qtime	-42	-67	-59
-rule=false|Qvolume	-58
-rule=false|Qweight	-47		-51
-rule=false|SUB	-67	-64	-94
-rule=false|Tbefore		-66
-rule=false|Tby	-24	-67
-rule=false|Tduring		16
-rule=false|TnotBefore	-30	-79
-rule=false|Ton	-33	-76	-83
-rule=false|Ton-	-24		-64
-rule=false|Vbuyb		20
-rule=false|Vbuyi		61
-rule=false|Vbuypp	-30	-31	56
-rule=false|Vhaveb	-70	-82	-75
-rule=false|Vhavepp	-71		-66
-rule=false|Vmeasureb	-59	-76
-rule=false|Vmeasurebp	-54
-rule=false|Vmeasurebpp	-69		-54
-rule=false|Vmeasurei	-72	15	-74
-rule=false|Vmeasurep	-58	-43	-62
-rule=false|Vmeasurepp	-48	-68	18
-rule=false|Vmeasures	-64	-27	-53
-rule=false|Vmoveb	19		14
-rule=false|Vmovei	-38	-35
-rule=false|Vmovep	-68		-83
-rule=false|Vmovepp	18	-20
-rule=false|Vmoves	-41	-32	22
-rule=false|Vneedb	-55	-97
-rule=false|Vneedpp	-22	-44
-rule=false|Vneeds	-58	-83
-rule=false|Votherb	-12	-29	-28
-rule=false|Votherbpp		-50	-19
-rule=false|Votheri	-51	31
-rule=false|Votherp	-60	-90	-80
-rule=false|Votherpp	-63		11
-rule=false|Vothers	-63	-15	-20
-rule=false|Vreturnb	21	55
-rule=false|Vsayb	-68
-rule=false|Vsaypp	-27	-39	23
-rule=false|Vsays	-53	-23
-rule=false|Vseeb	-53
-rule=false|Vseepp			47
-rule=false|Vsees	-21	33
-rule=false|Vusepp	-35		-57
-rule=false|Vworkb			17
-rule=false|Vworkbp	17	19	30
-rule=false|Vworkbpp	-49	55	36
-rule=false|Vworki	-53	64	41
-rule=false|Vworkp	-53	-63	-62
-rule=false|Vworkpp	-46	37	49
-rule=false|Vworks	23	25
-rule=false|tarea	50	39	12
-rule=false|tarea's	41	27	51
-rule=false|tdefect	-32	-17
-rule=false|tdefectVmeasures	-33
-rule=false|tdefectVotherb	-31	-14	15
-rule=false|tdefectVotherbpp	-22		-33
-rule=false|tdefectVotheri	-70	-37	-20
-rule=false|tdefectVotherp	-72
-rule=false|tdefectVotherpp	-72		-31
-rule=false|tdefectVothers	-49		17
-rule=false|tdefectVworkbpp	-49
-rule=false|tdefectVworki	-62
-rule=false|tdefectVworkp	-72		-69
-rule=false|tdefectVworkpp	-72		23
-rule=false|tdefectVworks	-71	-23	-12
-rule=false|tfinish	-10	33	37
-rule=false|tfinishVworkb			21
-rule=false|tfinishVworkpp	-33		56
-rule=false|tfixture	50	54	36
-rule=false|tfixture's	43	77	85
-rule=false|tfixtureVworkb	45		30
-rule=false|tmaterial	28	48	34
-rule=false|tmaterial's	45		77
-rule=false|tmaterialVotherb		31
-rule=false|tmaterialVworkb	17	37	60
-rule=false|tmaterialVworki	30	56	21
-rule=false|tmaterialVworks	16	29	37
-rule=false|tpart	56	55	36
-rule=false|tpart's	66		42
-rule=false|tpartVotherb	-22
-rule=false|tpartVworkb	60	73	11
-rule=false|tpartVworks	14	51	34
-rule=false|trole	-62	-39
-rule=false|trole's		-20
-rule=false|tsurface	38	48	25
-rule=false|tsurface's	53	30	42
-rule=false|tsurfaceVotherb	-33
-rule=false|tsurfaceVworkb	33	34	43
-rule=false|tsurfaceVworki	36	33	66
-rule=false|tsurfaceVworks		-11	12
-rule=false|ttool		58
-rule=false|ttool's	67
-rule=false|ttoolVworkb	-49	78
-rule=false|ttoolVworks		57
-rule=false|twork		24	35
-rule=false|w	-12
-rule=false|w's		-45	-12
-rule=false|wed	-63	-75
-rule=false|wing		20	-55
-rule=false|wly	-84	-26	-46
-rule=true	67	51	26
-rule=true|COP		-56
-rule=true|DET		21	-82
-rule=true|MOD		-38
-rule=true|NEG		-48
-rule=true|Nidiom			-65
-rule=true|Nlabel	68
-rule=true|OPR		-38	-44
-rule=true|PREP	-11	-118	-68
-rule=true|PRON		27
-rule=true|Q0	55		-19
-rule=true|Qcount			-21
-rule=true|Qlength		-35	-64
-rule=true|Qother			-44
-rule=true|Qpack		21	-20
-rule=true|Qtime			-46
-rule=true|Qvolume			-28
-rule=true|SUB			-38
-rule=true|Vbuyb		63
-rule=true|Vmeasureb		71
-rule=true|Vmeasurebp		-24
-rule=true|Vmeasurebpp		-29
-rule=true|Vmoveb		-38
-rule=true|Vmovepp	-14
-rule=true|Votherb		26	15
-rule=true|Votherp		-47
-rule=true|Vothers		29
-rule=true|Vreturnb		56
-rule=true|Vsayb		32
-rule=true|Vseeb		48
-rule=true|Vworkb	15	41	26
-rule=true|Vworkbpp			30
-rule=true|Vworki		-19
-rule=true|Vworkpp		-10	-47
-rule=true|Vworks		12	10
-rule=true|tarea	-24
-rule=true|tarea's			-34
-rule=true|tdefect	-71	36	-11
-rule=true|tdefectVotherb	-61
-rule=true|tdefectVotheri	-53
-rule=true|tdefectVworkbpp	-44
-rule=true|tfinish		-32	-35
-rule=true|tfixture	66	52	35
-rule=true|tfixture's	28		37
-rule=true|tfixtureVworkb	28
-rule=true|tmaterial	50	30	37
-rule=true|tmaterial's	49		50
-rule=true|tmaterialVotherb	59
-rule=true|tmaterialVworkb	47	59	21
-rule=true|tmaterialVworki	73	27	74
-rule=true|tmaterialVworks		33	35
-rule=true|tpart	43	63	46
-rule=true|tpart's	16		61
-rule=true|tpartVotherb	67
-rule=true|tpartVworkb	26	33	82
-rule=true|tpartVworks	70	55	21
-rule=true|trole	31	60	-16
-rule=true|tsurface	12	32	36
-rule=true|tsurface's			70
-rule=true|tsurfaceVworkb		44	43
-rule=true|tsurfaceVworki	-19	59
-rule=true|tsurfaceVworks		72	46
-rule=true|ttool	23	-37
-rule=true|ttoolVworkb	30		-15
-rule=true|twork		26	55
-rule=true|w	-26	-19	-21
-rule=true|wing			62
-rule=true|wly		-65
-w+=
-	-102	-17	-32
-w+=#	-23	-28	-74
-w+=&	-22	-19	26
-w+='			-26
-w+=(	-68	-63	26
-w+=)	-57	-16
-w+=+	36	-18
-w+=,	-50	-12	12
-w+=-	-43	-36	-44
-w+=.	-31		-12
-w+=/		-80	-48
-w+=1	23
-w+=:	23		56
-w+=;	-37	14
-w+=<n>	19	21
-w+=<q>	-34	-18	-19
-w+=<t>	-61	-25	47
-w+=?	-11	51
-w+=@	-58		-39
-w+=a	-97	-22	-53
-w+=about	-53	26
-w+=above	37	33
-w+=across	12
-w+=add		-44
-w+=adjusted			27
-w+=after	-33	-33	-21
-w+=again	-59
-w+=ain't	55
-w+=air	-22
-w+=all	-38		36
-w+=along	13		-46
-w+=already	-14		29
-w+=also		15
-w+=altogether	-14
-w+=an	-29	-11
-w+=and	-16
-w+=another		-11
-w+=any		-35
-w+=anybody		-35
-w+=anyone		-39
-w+=anything	-12	13
-w+=are		29	79
-w+=aren't	45
-w+=around	-18	-36
-w+=arrived	49
-w+=as	-40		-32
-w+=aside		-33
-w+=ask	10	-12
-w+=at		48	41
-w+=attic	-10
-w+=away	-15
-w+=b	-43
-w+=back	-15	12	26
-w+=back door	-28
-w+=backfill		-30
-w+=backsplash	32		-33
-w+=backwards	-32
-w+=bad	-44
-w+=ball	-11
-w+=bar	40
-w+=base	30	-32	-40
-w+=basement			-36
-w+=bath	-38		-31
-w+=bathroom	-38		43
-w+=bay	-25		-33
-w+=be	-50	-49
-w+=bead	-29		34
-w+=beam	22
-w+=bearing	-34
-w+=because	36	-42
-w+=bed	-12		-12
-w+=bedroom		44	-19
-w+=bedrooms			-17
-w+=been	-40	-24	-21
-w+=before	-13	32	18
-w+=behind	-44	30	33
-w+=bench	-26		29
-w+=bent	31
-w+=better		-33
-w+=between	-18
-w+=big	-28
-w+=binds	18
-w+=bit	25	28	-34
-w+=black	-40
-w+=bled	-38
-w+=blew	50
-w+=block		29
-w+=blocked	29
-w+=blocking			-20
-w+=board	19	42
-w+=boards	-49		53
-w+=bolt	-25
-w+=bolted			24
-w+=bolts	-37
-w+=boot	19
-w+=both	-55		15
-w+=bottom	-72	-14
-w+=box	-13	11	38
-w+=boxes	14	17	-25
-w+=brass	-10
-w+=bring		-65
-w+=bringing		-56
-w+=broke	36
-w+=broken	-34
-w+=buried	13
-w+=burn	38
-w+=busted	30
-w+=but		-20	-16
-w+=button	-19
-w+=buy		-20
-w+=buzzes	44
-w+=by		34	-23
-w+=c	-48
-w+=cab	-23
-w+=cabinet		-26
-w+=cable	14		18
-w+=call	43	-15
-w+=calling		-12
-w+=calls	-31
-w+=came	14	-24
-w+=can	-32	56	-12
-w+=can't	-26	38
-w+=cap	17
-w+=carpet	33		43
-w+=casing		26
-w+=catch	-17
-w+=catching	30
-w+=caulk		-28
-w+=caulked			-14
-w+=cause			38
-w+=ceiling	-19	34
-w+=center	-23		-25
-w+=change	-15	-39	-32
-w+=chase		-12
-w+=check	-12	33
-w+=chewed	-15
-w+=chip	-16
-w+=chipped	19
-w+=chirping	-28
-w+=clamps		-33
-w+=clean	-36		-37
-w+=cleaned	-10		39
-w+=clear	-30		24
-w+=cleat	-32
-w+=close	-36	-14
-w+=closed	-24
-w+=closes	31
-w+=closet	-54	-14
-w+=co		-34
-w+=coat		12	39
-w+=code	-44
-w+=coil			31
-w+=cold	-39
-w+=color	-22
-w+=come	-39
-w+=coming	-20	20
-w+=complete			50
-w+=concrete			-18
-w+=cord	-34
-w+=corner	-68	-33	-31
-w+=corridor			-10
-w+=could	-14
-w+=cover	16
-w+=crack	-24
-w+=cracked	31	42
-w+=credit		22
-w+=crown		31
-w+=crumbling	26
-w+=cupboard	43
-w+=cupped	36
-w+=cut	-21		46
-w+=cut out	-10	-31	-27
-w+=cuts		11
-w+=dark	30
-w+=dated	-16
-w+=dead	14	-28	-32
-w+=decide		-13
-w+=deep	-26		-26
-w+=den	-12
-w+=desk	-33
-w+=did	21	15
-w+=didn't	43
-w+=dinged	27
-w+=dining room	-51	11	-43
-w+=dishwasher	-28
-w+=do	-29	-12
-w+=does		-43
-w+=doesn't	-47
-w+=doing		-25
-w+=don't		37	-37
-w+=done		-26	76
-w+=door	60	48	31
-w+=door's	-33		22
-w+=doors	-23	46
-w+=doorway	14
-w+=double			-38
-w+=down	-64	-22	10
-w+=dragging	15
-w+=drags	-16
-w+=drain			15
-w+=drawer		-20
-w+=drawer front	-40
-w+=drawing	17
-w+=dried			33
-w+=drill		-10
-w+=drilled	-20		-46
-w+=drip	-13
-w+=dripping	-19
-w+=drips	10
-w+=drop	43
-w+=dropped	11		31
-w+=drops	38
-w+=drum	-37
-w+=dry	13	-49	-27
-w+=dryer	-36
-w+=drywall	22
-w+=duct	-35	37
-w+=dug			18
-w+=dumps	18
-w+=each	-13		-52
-w+=edge	-21
-w+=either	-19
-w+=elbow	-30
-w+=electrician	26	19
-w+=else		15
-w+=em	-56	46
-w+=end	-49	28	-49
-w+=ends	28
-w+=enough	-12
-w+=epoxy		-47	29
-w+=even	19
-w+=every	-61	-37
-w+=except			-17
-w+=failed	-46
-w+=fan		-24	-12
-w+=far			-14
-w+=faucet	-19	21
-w+=feed		11
-w+=fell	55
-w+=fell off	54
-w+=fella		-53
-w+=figure		-12
-w+=fill	-17
-w+=filled	28		-12
-w+=filler		-32
-w+=filter	33
-w+=find		-15
-w+=fine	27		14
-w+=finish		-19	13
-w+=finished		29	-20
-w+=fire		-20
-w+=fireplace	-20
-w+=first		43
-w+=first coat			-23
-w+=fit		-31
-w+=fitted			18
-w+=fix	-39	-40
-w+=fixed		-12
-w+=flash		41
-w+=flashed			32
-w+=flashing	-28
-w+=flat	-44	21	-13
-w+=flipped	-11
-w+=float		-33
-w+=floor	-32	33	71
-w+=flush		-27
-w+=foam			-11
-w+=foot	-15
-w+=for	32	15	85
-w+=found	-25
-w+=frame	-16	-13
-w+=framed			52
-w+=free	-15
-w+=fresh			-25
-w+=fridge		45	-24
-w+=from	27		27
-w+=front	-43		-18
-w+=full		24
-w+=furnace	-41
-w+=gable	13
-w+=garage	-15	-26	-15
-w+=gas	-12		-30
-w+=gasket	54
-w+=gate	-51
-w+=gave	-12
-w+=get		13
-w+=gets		-27
-w+=getting	-32	15
-w+=gfci	-29
-w+=glass	12	-20
-w+=glue		-28	36
-w+=glued	-24		-76
-w+=go	-42	-24
-w+=goes	-53	29	-11
-w+=going	24	-44
-w+=gone	19		-71
-w+=gonna	-37	18
-w+=good	16
-w+=got	52		-18
-w+=gotta	-31	25
-w+=grade	-16
-w+=grease	-10
-w+=grinder		-10
-w+=grout		15
-w+=grouted			21
-w+=gutter			17
-w+=guy	-33	-33
-w+=had	-27		-47
-w+=hair	22		-29
-w+=half	-17
-w+=hall		-17	29
-w+=hallway			32
-w+=hand			15
-w+=handle	-57
-w+=hang		-40	-12
-w+=hanger	-33
-w+=hangers	-35
-w+=hanging	-17
-w+=hangs	25	-11
-w+=hard	-30
-w+=has	39	-20	-21
-w+=hasn't	32
-w+=hatch	11
-w+=hauled			-41
-w+=have	-13		-15
-w+=he	25	-35
-w+=he'd		-26
-w+=he's		-21
-w+=head	25
-w+=header		-20
-w+=held	16		18
-w+=her	-40	52	-48
-w+=here		-75
-w+=herself		49
-w+=high	-25
-w+=him		59
-w+=hinge	-14	56	51
-w+=hinges	10
-w+=hit	45	19	-47
-w+=hits	15
-w+=hold	-15
-w+=holding	-16		17
-w+=holds	-34
-w+=hole	-30		67
-w+=holes	16		-12
-w+=hollow	-52
-w+=home		-35
-w+=homeowner		-17
-w+=hood	-16
-w+=hook		-13
-w+=hooks			-25
-w+=hose	54
-w+=hose bib	-12
-w+=hot	14
-w+=house	-23		-44
-w+=how		32
-w+=humming	-27
-w+=hums	-31
-w+=hung			50
-w+=i			19
-w+=i'd	-50	-15
-w+=i'll	-41	-21
-w+=i'm	11	-18	-38
-w+=i've	-18	33
-w+=if		47
-w+=in			36
-w+=inside	-50
-w+=inspector			-13
-w+=install		-30	-33
-w+=installed			-18
-w+=instead	22
-w+=insulation	-21	33
-w+=into	-42		21
-w+=is	24	-36	19
-w+=island		-11
-w+=isn't	15
-w+=it	-43	50
-w+=it's	-49		20
-w+=its	-19	-22	-52
-w+=jammed	-47
-w+=job		-56
-w+=joint	35	16
-w+=joist	-27		26
-w+=just	39	21
-w+=key		51
-w+=kicks	-29
-w+=kit		12
-w+=kitchen	-37		-44
-w+=knocked			-35
-w+=know		32
-w+=lady		15
-w+=laid			26
-w+=lamp	-14
-w+=land		-11
-w+=landing	-32
-w+=landlord		29
-w+=lands		15
-w+=last	-21	17	20
-w+=lead	26
-w+=leak			-32
-w+=leaking	16
-w+=leaks	38
-w+=leaning	21
-w+=leave		-20	21
-w+=left	-37	-44	-37
-w+=legs	31
-w+=let	-19		-11
-w+=level	-18	52	-49
-w+=leveled			15
-w+=lid	76
-w+=lift	-11
-w+=lifted	-13		-31
-w+=lifting	22
-w+=light	37	18	-12
-w+=light's	56
-w+=like	-21	-33	-56
-w+=line	52		21
-w+=line set			-15
-w+=lines		14
-w+=linkage	-30
-w+=lip	32
-w+=little	-23
-w+=living room	-30
-w+=load	-20
-w+=lock	27
-w+=long	-40	-32
-w+=longer	-25	-39	-21
-w+=look		-80
-w+=looks	18		-18
-w+=loose	20	18	21
-w+=lost	-18
-w+=lot		10
-w+=low	16		-28
-w+=lower	-13	-25
-w+=luis		-27
-w+=machine	18
-w+=made	26		40
-w+=main	22
-w+=make	29	-21
-w+=man		-17
-w+=maybe		23
-w+=me	-20
-w+=meantime		29
-w+=measure		17
-w+=measured	-15		21
-w+=measures	-34
-w+=meter	12
-w+=middle	-14
-w+=mirror	-34	41
-w+=miss	-14
-w+=missing	77
-w+=miter	-21
-w+=mold	-25
-w+=more	-25	19	-49
-w+=motor	-33
-w+=move	27	-49
-w+=moved	-23	16
-w+=moves		-40
-w+=moving		-29
-w+=mrs		17
-w+=mud	-18		-50
-w+=must	18	-74
-w+=my	-34	35	-22
-w+=n	-18
-w+=nail	-11	12	27
-w+=nailed	-13		-21
-w+=ne	-17
-w+=need		17
-w+=needed		-44
-w+=needs	-29	-17
-w+=neutral	-25
-w+=new	-34		-98
-w+=newel	21
-w+=next		-22
-w+=nice			-19
-w+=no	33	-74	20
-w+=nobody	-10	33
-w+=noise	-48
-w+=noisy	15
-w+=not		54	55
-w+=not straight	12
-w+=notched	-17
-w+=nothing	-44	-11	-29
-w+=now	-54	-10	-14
-w+=number			30
-w+=nut	39
-w+=of	-35	-32	-33
-w+=off	-55	34	-25
-w+=office			-10
-w+=oh	-34	-25
-w+=oil	-21		-33
-w+=ok	-17	23	19
-w+=okay		18
-w+=old	-28	-16	-49
-w+=on	-21		43
-w+=once		36
-w+=one's	10	19	36
-w+=ones	-56	68	-51
-w+=only	25	-24
-w+=open	-24
-w+=opened	30	17	-23
-w+=opened up	59
-w+=opening	-23
-w+=opens	-46
-w+=or	-24
-w+=order	13	-44
-w+=ordered		-32
-w+=other	-20	-34
-w+=out	-15	-13	-25
-w+=out of plumb	26
-w+=outside	57		-46
-w+=outta		-15
-w+=oven	16
-w+=over	25	33	11
-w+=owe		-58
-w+=owner		-23
-w+=packed	-26		27
-w+=paint	19	-20	-20
-w+=painted		12	33
-w+=painted shut	24
-w+=painter		-19
-w+=pan	12		-37
-w+=panel	29	-32	-55
-w+=panels			-48
-w+=pantry	-30
-w+=paper	-48		-34
-w+=part	14
-w+=pass			12
-w+=past	-46
-w+=patch	31	-32
-w+=patched	28		-50
-w+=peeling	34
-w+=picking		-51
-w+=picks		-67
-w+=picture		-34
-w+=piece		46	-32
-w+=pin	40
-w+=pinned			-18
-w+=pipe	-16		15
-w+=pipes			52
-w+=place	-15	39	-50
-w+=plane		-36
-w+=plank		-13
-w+=plastic	-38
-w+=plate		25	28
-w+=please		17
-w+=plug		12
-w+=plumbed			14
-w+=plumber		-24
-w+=plumber's		-14
-w+=ply		-22
-w+=plywood			-28
-w+=post	-20	39
-w+=posts	13	47
-w+=pour		-10
-w+=poured			-25
-w+=pressure			14
-w+=prime		-31
-w+=primed			43
-w+=primer		-31
-w+=pulls			-20
-w+=pump	-51
-w+=push	-10
-w+=put	-63	-71	-60
-w+=putting		-29
-w+=pvc			-35
-w+=quit	-41
-w+=quote		-13
-w+=rack	23
-w+=rail	20		12
-w+=rain		-28
-w+=ran	23	-12	-21
-w+=range			-11
-w+=rated	13
-w+=rather		16
-w+=re		-40
-w+=read	45
-w+=reading	-35
-w+=ready		34	-28
-w+=rear	50
-w+=receipt		-13
-w+=red	-36
-w+=redo		-23
-w+=redone		-12
-w+=reducer		-22
-w+=reglued	21
-w+=replace		-21
-w+=replaced	18	-25	-27
-w+=replacement		-36
-w+=reset	-16
-w+=rest		-11
-w+=return	34	43
-w+=ridge	-22
-w+=right	-45	-13	-44
-w+=ring	-49
-w+=rip		-10
-w+=ripped	35		-23
-w+=riser's	41
-w+=rm			-13
-w+=rock			-34
-w+=rocks	-24
-w+=roll		-36
-w+=rolled			-40
-w+=roof		19
-w+=room			-21
-w+=roots	-18
-w+=rotted	34
-w+=rotten	11
-w+=roughed			12
-w+=round	-10		-13
-w+=run	34	-23	29
-w+=running	-28		-29
-w+=runs			41
-w+=rust	-23
-w+=rusted	27
-w+=rusted through	-25
-w+=s	-22
-w+=saddle	-33
-w+=sagging	24
-w+=sags	50
-w+=said		-72
-w+=same	30	34
-w+=sample		42
-w+=sand			-14
-w+=sanded		-21
-w+=sanding		-43
-w+=sash	17
-w+=satin		-29
-w+=say	-38	-47
-w+=says		-84
-w+=scraped			12
-w+=scratch	25
-w+=screw	-34	45	-25
-w+=screwed			-22
-w+=screws	-52		-25
-w+=scribed			33
-w+=seal	26	25
-w+=sealant		-34
-w+=seam	43
-w+=seat	-31
-w+=second	-17	-10
-w+=second coat		-38
-w+=second floor			-13
-w+=see	-34	-61
-w+=seized	38
-w+=send		-19
-w+=sent	-36
-w+=set	-46	-16	22
-w+=she	46	-24	-48
-w+=she'll		-17
-w+=she's	-13	-15
-w+=sheathing	-37
-w+=sheet	-14
-w+=shelf	-15		46
-w+=shelves		42	-13
-w+=shim			-15
-w+=shimmed	-14		34
-w+=shoe			13
-w+=shoot		-34
-w+=shop	-41	-38	-10
-w+=short	10
-w+=should		-40
-w+=show		-60
-w+=showed	28
-w+=shower		-31
-w+=shows	-25	-46
-w+=shut	-31	-20	-22
-w+=shy	-25
-w+=side	-44	19	45
-w+=sides			33
-w+=siding		-37
-w+=signs		-30
-w+=silicone		-36	-37
-w+=sill	-37
-w+=since	-11
-w+=sink	31	-32	38
-w+=sister		-11
-w+=sit	-11	-38
-w+=sits	47
-w+=sitting	-27
-w+=size	-33
-w+=skim		14
-w+=slab	-30		-31
-w+=slams	30
-w+=sleeve	49
-w+=slider's	16
-w+=slides	-15
-w+=slow	23
-w+=small	30
-w+=snapped	-61
-w+=snugged	-44
-w+=so	-55	-43	31
-w+=soffit		24
-w+=soft	-41
-w+=solid	-32		-48
-w+=some	41	38
-w+=somebody	-13	-45
-w+=somewhere	14
-w+=sort		-34
-w+=sorted	-32
-w+=sound	13
-w+=sparky		-42
-w+=spins	-31
-w+=splice	14
-w+=split	11	-13
-w+=spot	-30
-w+=sprayed			-45
-w+=spring	22
-w+=square			-37
-w+=stained	20
-w+=stair	-13
-w+=stairs	-24		-15
-w+=standing	19
-w+=staple	-17
-w+=stay	12	-15
-w+=stays		68
-w+=step	27
-w+=stick		-26
-w+=sticks	18
-w+=stile	-27
-w+=still	10	59
-w+=stone	-14
-w+=stop	-40	-22
-w+=stopped	18
-w+=store		-33
-w+=stove	-13
-w+=straight	-14		-23
-w+=strapped			-11
-w+=strike	-13
-w+=stringers			18
-w+=strip	31	21
-w+=stripped			13
-w+=stuck	41		41
-w+=stuck open	30
-w+=stud	25
-w+=studs	-42		30
-w+=stuff	12
-w+=subfloor	-13
-w+=supplier		-20
-w+=supply		-10
-w+=supposed	20
-w+=swapped	-22		28
-w+=swapping		-37
-w+=sweet	-11
-w+=switch	-60
-w+=tacky	-25
-w+=take	-27		-15
-w+=taking		-32
-w+=tall	-14
-w+=tank	-54
-w+=tap	-13		-26
-w+=tape	-13	-51	-49
-w+=taped	-15		-23
-w+=temp	27
-w+=template		-14
-w+=test	-31
-w+=tested		-11	32
-w+=than	-41	-44
-w+=that	39	20
-w+=that's	17	-44
-w+=the	-29	30
-w+=the lady		12
-w+=the yard		-15
-w+=their	-13		-24
-w+=them	-33	38
-w+=then		-42	-45
-w+=there	-17	-17
-w+=there's	-12	12	-23
-w+=thermostat	-16
-w+=they	20	-70
-w+=they're	16		12
-w+=they've	-31
-w+=thick	-29
-w+=thing	25	-48
-w+=think	-23
-w+=third	-11
-w+=this	-45
-w+=tho	-13
-w+=those	-18		36
-w+=threshold	13
-w+=through	-91	-10
-w+=tied			24
-w+=tight	-15		24
-w+=tightened	-35		-15
-w+=til		-22
-w+=tile		18	-57
-w+=tiles	-10	14	42
-w+=till	-11
-w+=time	-20	-16	-27
-w+=to	-39	-32
-w+=together			-36
-w+=toilet	29		-27
-w+=told		-23	-17
-w+=too	-14	-32	46
-w+=too big	24
-w+=too deep	-30
-w+=too far	25
-w+=too high	-22
-w+=too long	24
-w+=too wide	-10
-w+=took	-14		-54
-w+=top	-41	-30	35
-w+=tore	-32
-w+=torn	25
-w+=touch	16	-28
-w+=touch up		-40
-w+=toward	-20
-w+=track	-30		21
-w+=trap	16		56
-w+=tray	26
-w+=tread		44
-w+=treads	37	-14	-36
-w+=trim	-21		36
-w+=trimmed			-27
-w+=trips	-21
-w+=truck		-48
-w+=tub	-37	-16	-26
-w+=tub's			-13
-w+=turn	-13	13
-w+=turns	-15
-w+=twice			23
-w+=two by four	-10
-w+=type		65
-w+=under	38	39	16
-w+=unit	-32
-w+=unless	-10
-w+=unopened		31
-w+=up	-30	-17	20
-w+=uppers			45
-w+=upstairs	57		-20
-w+=use		-44
-w+=used	-25
-w+=valve	47		-32
-w+=vanity	23
-w+=vent	-18		48
-w+=very	-26
-w+=vinyl			19
-w+=visit		20
-w+=waits		10
-w+=walk	-22	29	18
-w+=walks		-24
-w+=wall	20	21	-17
-w+=wall's	15
-w+=walls		-48	38
-w+=want	-10	-36
-w+=wants	18	-40
-w+=was			56
-w+=washed			-13
-w+=water		28	-40
-w+=waterlogged	36
-w+=way	-28	-11
-w+=we	-25	-21	10
-w+=went	-32		34
-w+=were	54
-w+=when	-68	32
-w+=whenever	-36	-14
-w+=where	13	-45	24
-w+=whether		36
-w+=which	-76	-22
-w+=white	29	-32
-w+=whoever	13
-w+=whole		-11	-16
-w+=why	-12
-w+=wide	-12
-w+=will	50	-65
-w+=window	-11	23	20
-w+=window's	28
-w+=windows			21
-w+=wire	42	36
-w+=wired			-34
-w+=with		-54
-w+=wobbles	-38
-w+=won't	29
-w+=won't close	21
-w+=won't latch	25
-w+=wont	-43
-w+=wood		-42
-w+=worn	35
-w+=wouldn't	23
-w+=wrapped			15
-w+=wrong	-28
-w+=x	-66	-69	-70
-w+=yellow	14
-w+=yet	-44
-w+=you		13
-w+=you'd	-11
-w-=
-	-19	49
-w-=#	25		21
-w-='			55
-w-=(	-39	-14
-w-=)		-19
-w-=*	12
-w-=+	13	29	11
-w-=,	-22		-24
-w-=-		36	75
-w-=.	55	26	34
-w-=/	22	-80	-61
-w-=1	-40
-w-=:	11	25	20
-w-=;	16	-16	-42
-w-=<n>		-65	-13
-w-=<q>		-18	-25
-w-=<t>	-15	-83	-16
-w-=@	-49		-73
-w-=a	-58	28	-11
-w-=abajo	-12
-w-=about	-58	-32
-w-=above	-42	-46
-w-=after	-46	-82	-15
-w-=again		-28	-23
-w-=ain't	-17
-w-=air	-17		14
-w-=all		-25	31
-w-=alone		-20
-w-=along	-51
-w-=also	-47
-w-=an		62	59
-w-=and	-49	13
-w-=another	-34	34
-w-=any	14	-43
-w-=anybody		40
-w-=anyone		23
-w-=anything	21	-58
-w-=are	-63		40
-w-=around	-11
-w-=arrived	-22
-w-=as	-20		-34
-w-=aside		-13
-w-=ask		54
-w-=at	-38	-56	-42
-w-=b	19
-w-=back	-36	-14	22
-w-=back bedroom	-15
-w-=back wall	-40
-w-=backsplash	35
-w-=backwards	-13
-w-=bad	25
-w-=bag	-16
-w-=balcony	50
-w-=bar	17
-w-=base	-31	-24	15
-w-=basement	-27
-w-=bath	20		-29
-w-=bath fan	18
-w-=bathroom	12		14
-w-=batt	-26
-w-=battery	-11
-w-=bay	25		20
-w-=be	-42	63
-w-=bead			-15
-w-=beam	23
-w-=because		-32
-w-=bed	-29
-w-=bedroom	16		38
-w-=been	-42		25
-w-=before	-29	-69	-13
-w-=behind	-15	22	-33
-w-=below	-10
-w-=bench		-14	-12
-w-=bent	-19
-w-=better		-22
-w-=between	-23	-26
-w-=bifold	-34
-w-=bit	-20	-13	-23
-w-=black	-48
-w-=bled	-12		-35
-w-=blew	-13		-17
-w-=block		-31
-w-=blocking			30
-w-=board	-33	-20
-w-=boards	-27		-33
-w-=bolt	-26
-w-=bolted			-19
-w-=bolts	-34
-w-=booked		-22
-w-=boot	-14
-w-=boss			-13
-w-=both			-41
-w-=bottom	20	68	11
-w-=bowed	-36
-w-=bowl	31
-w-=box	43	-37
-w-=boxes		-15	-34
-w-=bracket	39
-w-=brackets	-21
-w-=brass	26
-w-=breaker			-44
-w-=bringing		21
-w-=broke	-21
-w-=buried	31
-w-=burn	-13
-w-=busted	43
-w-=but	-48		-25
-w-=button	47
-w-=buy		-44
-w-=buzzes	-21
-w-=by	-65	-49	-27
-w-=c	-70
-w-=cabinet	-34	46
-w-=cable	-38	-33	-42
-w-=calling		-14
-w-=came	-32	-19	-51
-w-=can	-65	-12	-11
-w-=can't	18	45
-w-=cap	-50
-w-=capped			-21
-w-=carpenter		21
-w-=carpet	37	-18	-12
-w-=catch	-11
-w-=caulk		-12
-w-=caulked	32		11
-w-=cause	11
-w-=ceiling	-25		-13
-w-=center	-18		17
-w-=change	18	26
-w-=changed			30
-w-=check		38
-w-=checked			-35
-w-=chimney	59
-w-=chip	-14
-w-=chipped	-24
-w-=chirping	-18
-w-=clamps		-21
-w-=clean	-19		-34
-w-=cleaned	-11		-45
-w-=clear	27
-w-=client		-52
-w-=clips	-16
-w-=close	-26
-w-=closer			16
-w-=closet		24	30
-w-=co		-16
-w-=coat			39
-w-=code	-39
-w-=cold	-32
-w-=color	-14	-23
-w-=come	-24
-w-=comes	-11	-21
-w-=coming	-14	-40
-w-=copper			-27
-w-=corner	28	26
-w-=could	-11	-36
-w-=counter	-31
-w-=cover	-19	-31
-w-=crack	-44
-w-=cracked		28
-w-=crown	39	19
-w-=crown's			15
-w-=crushed	-31
-w-=cupped	-11
-w-=curb	22		25
-w-=cut	-50	-76	-48
-w-=cut out			15
-w-=cuts		21
-w-=d	12
-w-=damp	-37
-w-=damper	49		-32
-w-=dark	13
-w-=dave		24
-w-=daylight	-17
-w-=dead	12	28	-53
-w-=deadbolt	29
-w-=deck			28
-w-=den	51
-w-=desk	-27
-w-=did		-15	-10
-w-=didn't	-26	14
-w-=dig		-29
-w-=dimmer	-24
-w-=dinged	-16
-w-=dining room	30	-42
-w-=dishwasher	66
-w-=do	-12	-56
-w-=does		-10
-w-=doesn't	-28
-w-=doing		-11
-w-=don't	-41
-w-=done		-39	-15
-w-=dont		-12
-w-=door		26	39
-w-=door's	-10		-15
-w-=doors	-28	-32
-w-=double			-12
-w-=down	-22	-11
-w-=drags	-35
-w-=drain	10	44	-12
-w-=drawer		17
-w-=drawer front	25
-w-=drawing	-21
-w-=drill		47
-w-=drilled	-11		-38
-w-=drip	-18
-w-=dripping	-28
-w-=drips	-26
-w-=drop	-28		-13
-w-=dropped	-19		-25
-w-=drops	-23
-w-=drum	-32
-w-=dry	-26	-13	30
-w-=dryer	11
-w-=drywall	-43
-w-=duct	-32
-w-=due		-27
-w-=dug			-20
-w-=dumps	-25
-w-=each			-49
-w-=edge	-12	-17
-w-=electrical		-13
-w-=electrician	-43
-w-=electrician's		-14
-w-=em	-56	-68	34
-w-=end	31	-20	46
-w-=end panel	-15
-w-=engineer		-27
-w-=enough	15
-w-=entry	19
-w-=epoxy		-13
-w-=ever	-11
-w-=every	-37	-25	-51
-w-=everything		-17
-w-=except	21	29	16
-w-=exit sign	-54
-w-=extra		23
-w-=fabricator		-21
-w-=face	-12
-w-=falls	-21
-w-=fan	-60	30
-w-=fascia	-56
-w-=faucet		47
-w-=feed	14	-32
-w-=fell	-22
-w-=figure		-25
-w-=fill	-15	-16
-w-=filled			-17
-w-=filler		-42
-w-=filter	-32
-w-=final		-12
-w-=finally			-32
-w-=find		-29
-w-=fine	-19
-w-=finish		-36
-w-=finished		30
-w-=fire		-64
-w-=first		-68
-w-=first coat			-18
-w-=fix	-18	-29
-w-=fixed			-13
-w-=flash		-34
-w-=flashing	-33
-w-=flat	-29	23
-w-=flip		11
-w-=flipped			-18
-w-=float			-33
-w-=floor	-34	-25	-44
-w-=flue	-22
-w-=flush	12	-12
-w-=footings			-10
-w-=found	23
-w-=frame	-13	-20
-w-=freed	-12		-18
-w-=fresh			-45
-w-=fridge	26	21	27
-w-=from			-73
-w-=front	-36		10
-w-=full		20
-w-=furnace	21		19
-w-=gable	32
-w-=garage	-42	35	14
-w-=gas		24	31
-w-=gasket	-26	-26
-w-=gave	-37
-w-=get		59
-w-=getting	-11	11
-w-=gfci	-14
-w-=gfi	-24
-w-=give		-27
-w-=glass	37	17
-w-=glue	-26	-33
-w-=glued	-23	-19	-31
-w-=go	-21		-11
-w-=goes		-37
-w-=going	-19	-52
-w-=golf	-33
-w-=gone	-58		-16
-w-=gonna	-20	50
-w-=good	-41	-15	-44
-w-=got	-87	-84	28
-w-=gotta	-22
-w-=grab		-20
-w-=grade	-33
-w-=grinder		14
-w-=ground			-14
-w-=grout		23
-w-=grouted			22
-w-=guy	-15
-w-=had	-76		39
-w-=hall	36	-33	50
-w-=hallway	-17		37
-w-=hand	18	28	-43
-w-=handle	18
-w-=hang			-32
-w-=hangers	-11
-w-=hanging	-14
-w-=hard	-12		20
-w-=has	-77	-29
-w-=hatch	15	-33
-w-=have	-93	-62	-10
-w-=he	-32	-71	-35
-w-=he'll		60
-w-=he's		-29
-w-=head	-41
-w-=header		63
-w-=hearth	20		44
-w-=heat	-40	23
-w-=held			-54
-w-=her	39	-11	15
-w-=here		-36	17
-w-=high	-32
-w-=him		-26
-w-=hinge	31	-58
-w-=hinges	-13
-w-=his	28	44
-w-=hit	-54	-15	-37
-w-=hits	-40
-w-=ho		-43
-w-=hob			13
-w-=hold	-20
-w-=holding	-29		23
-w-=hole	36	-36	56
-w-=holes	17
-w-=homeowner		-35
-w-=hood	-36		-22
-w-=hook		15
-w-=hooks			-14
-w-=hose	-44	13
-w-=hose bib	-44
-w-=hot	23		20
-w-=house	-10
-w-=how		-69
-w-=humming	-15
-w-=hums	28
-w-=hung	-22		25
-w-=i	-58	-38
-w-=i'd	-26	-35
-w-=i'll		-30
-w-=i'm	-23	20
-w-=i've	-15	-80	19
-w-=if		-63
-w-=in	-25	-70	-52
-w-=inside	-36
-w-=insp		-28
-w-=inspector		-71	-71
-w-=insulation	-28
-w-=into			-37
-w-=is	-48	-19	27
-w-=island	47
-w-=isn't	-22
-w-=it	-69	-26	-88
-w-=it'll		-51
-w-=it's	-69	-32	14
-w-=its	-41	-23	41
-w-=jack		-16
-w-=jamb	-17
-w-=job	17
-w-=joint	-25	-30
-w-=joist	-35
-w-=joists	-39	-12
-w-=just	-66	50
-w-=keep		-47
-w-=keeps	-32
-w-=kick	17
-w-=kitchen	14	52	30
-w-=know		26
-w-=ladder		37
-w-=lady		-28
-w-=laid			-20
-w-=land		-33
-w-=landed	-12
-w-=landlord		-13
-w-=last	20	25
-w-=latch	-12
-w-=laundry			36
-w-=lay		12
-w-=lead	38
-w-=leak	-51
-w-=leaking	-35
-w-=leaks	-14
-w-=leave		-55
-w-=left	24	19	23
-w-=let			-12
-w-=level		-34	12
-w-=lift		-29
-w-=light	11	-17
-w-=light's	-22
-w-=like	-80	-43	-22
-w-=line	-24		-31
-w-=linen closet	22
-w-=little	-60
-w-=living room	-21		-41
-w-=load	-24
-w-=lock	-45
-w-=long	-38	50
-w-=longer	-48	28	-63
-w-=look	-15	-65
-w-=loop	57
-w-=loose	36	14	-40
-w-=losing	34
-w-=lost	-18
-w-=low	-43		-50
-w-=lower	27
-w-=machine	-24
-w-=made			-25
-w-=mailbox	50
-w-=main	-26
-w-=make	-54	49	38
-w-=marco		-22
-w-=marked			-20
-w-=maybe	-18	-12
-w-=me	-44	20
-w-=measure		-21
-w-=measured	-21		-25
-w-=measures	33
-w-=membrane			20
-w-=meter		-16
-w-=middle	21
-w-=mirror	41	-42	16
-w-=miss	-33
-w-=missing	-50
-w-=miter	-12
-w-=mix		12
-w-=more	-37	49
-w-=motor	23
-w-=mounted			-25
-w-=move		-19
-w-=moved	29		-45
-w-=mrs		33
-w-=mud			-29
-w-=must	-11	-24
-w-=my	-11	-28	-49
-w-=n	-64		43
-w-=nail	24	-20
-w-=nailed			-12
-w-=ne	16
-w-=near	-30
-w-=need	-42	-15
-w-=needs	-36
-w-=never	-31	-55
-w-=new	13		16
-w-=next		-74
-w-=niche	-13
-w-=nicked	-19
-w-=night	-46
-w-=no	-83	21	-99
-w-=nobody	-29
-w-=noise	-15
-w-=noon		-14
-w-=north			25
-w-=nosing	-20
-w-=not	-61		-44
-w-=notched	-15
-w-=nothing	-34	-42	-19
-w-=now	32		-30
-w-=number			24
-w-=nut	-17		30
-w-=o	-18
-w-=of	-24	16
-w-=off	-86	-85	-47
-w-=office	-11		-32
-w-=oil	-39
-w-=okay		12	-14
-w-=old	56	44	31
-w-=on		-27	-26
-w-=once		-37
-w-=one's	-50	-42	-36
-w-=ones	-22		-38
-w-=only	-24	17	18
-w-=open	-35	17
-w-=opened	-17	-17	-16
-w-=opened up	27
-w-=opening	-17
-w-=or	-18	-17
-w-=orange	19
-w-=order		-51
-w-=ordered	-11	-32	36
-w-=other	-24	12	-13
-w-=our	-16
-w-=out	-62		-24
-w-=out of plumb	-15
-w-=oven	-27
-w-=over	-34	-67
-w-=overhang	-17
-w-=owe		15
-w-=packed	-13		-14
-w-=packing	-21
-w-=paint	-27	-24
-w-=painted			48
-w-=painted shut	-13
-w-=painter		-48
-w-=pan	27
-w-=panel			-40
-w-=panels		19	40
-w-=pantry	40
-w-=paper	34		-12
-w-=part			28
-w-=pass			-30
-w-=passed			-20
-w-=past	-23
-w-=patch		-29
-w-=patched	-15		-24
-w-=patio	11
-w-=pick		-24
-w-=picked			-31
-w-=picking		-19
-w-=picks		-18
-w-=piece	-12		-39
-w-=pin	-12
-w-=pinned			-12
-w-=pipe	58		41
-w-=piped			30
-w-=pipes			10
-w-=place	18	-11
-w-=plane		-26
-w-=plank		-12
-w-=plaster	-19
-w-=plastic	30
-w-=plate	-15
-w-=plates	-15		-18
-w-=please		23
-w-=plug		-26
-w-=plugged	-29		-21
-w-=plumber	-19	-56
-w-=pop		-18
-w-=porch		50	-13
-w-=post	25	-14
-w-=posts	26		33
-w-=poured			-26
-w-=powder room			30
-w-=pressure	-29
-w-=prime		-27
-w-=probably	-14
-w-=proud	-10
-w-=pull	41	27
-w-=pulled	-38		-62
-w-=pulls	-27		-40
-w-=pump	-23	29	-20
-w-=put	-73	39	53
-w-=pvc			29
-w-=quit	-21		-47
-w-=radiator	-20
-w-=rail	-24	-23
-w-=raise		-32
-w-=ran	-37	-37	-27
-w-=range	25		19
-w-=rated	-12
-w-=rather		29
-w-=read	-46
-w-=reading	-16
-w-=reads	-42
-w-=ready		-23	12
-w-=real		-12
-w-=rear	25
-w-=receipt		-26
-w-=recheck		-32
-w-=reducer		-17
-w-=reglued			-10
-w-=replaced	-30		18
-w-=reset			-14
-w-=rest		-35
-w-=restroom	54
-w-=return	26
-w-=ridge	-18
-w-=right	-47	19	-13
-w-=ring	27	51
-w-=rip		25
-w-=ripped	-22		-18
-w-=riser	28
-w-=riser's	-17
-w-=rm			21
-w-=rock	-36		-20
-w-=rocks	-11
-w-=roll		24
-w-=rolled			-34
-w-=roller	-29
-w-=room	-44	-12	18
-w-=roots	-15
-w-=rotted	24
-w-=rotten	17
-w-=round		-24	28
-w-=run		20	-64
-w-=running	-29
-w-=runs	-19
-w-=rust	-48
-w-=saddle	62
-w-=sagging	-14
-w-=said		-26
-w-=same	-39	-74
-w-=sand		-41
-w-=sanded		-38	-27
-w-=sanding		-26
-w-=sash	-12
-w-=sat		-23
-w-=say	-31	-57
-w-=saying		-14
-w-=says		-36
-w-=scraped			-44
-w-=scratch	-12
-w-=screed	-23
-w-=screen	19
-w-=screw	-36	-38	31
-w-=screwed	-10		-52
-w-=screws	-39		-40
-w-=scribe	25	-12
-w-=scribed			-24
-w-=seal	-23	-33
-w-=sealant		21
-w-=sealed			-47
-w-=seam	-52
-w-=second	48		65
-w-=second coat		-20	-19
-w-=second floor			-35
-w-=see	-56	25
-w-=send		-32
-w-=sending		-44
-w-=set		-14
-w-=she	-60	-50	-44
-w-=she'll		-29
-w-=she's	-12	17
-w-=sheathing	-26
-w-=shelf		-29
-w-=shellac		-26
-w-=shelves		27	13
-w-=shift		32
-w-=shim		28	-29
-w-=shimmed	-15		-60
-w-=shoe	30
-w-=shoot		-17
-w-=shop		27	-31
-w-=short	-80	21
-w-=shorted	-37
-w-=shot	-11
-w-=should	-16	44
-w-=show		-26
-w-=showed	-12
-w-=shower	21	21	33
-w-=shows	15	-18
-w-=shut	-13		-26
-w-=shutoff	19
-w-=shy	-14
-w-=side	14	-36	23
-w-=sides			-35
-w-=siding	-18	-15
-w-=silicone	12		-29
-w-=since	-15
-w-=sink	-13	-10	-34
-w-=sister		-15
-w-=sistered			-37
-w-=sit	-28	-14
-w-=sits	22
-w-=sitting	-31
-w-=size	-11
-w-=skim		-21
-w-=skimmed			-14
-w-=skirting			-45
-w-=slab	-29	-32	51
-w-=slide	-12
-w-=slider	-21
-w-=slider's	19
-w-=slope	28		-24
-w-=slow	-15
-w-=small	-12
-w-=smells	-28
-w-=smoke	-56
-w-=snaked			-20
-w-=snapped	-15
-w-=snugged	-11		-33
-w-=so	-22		-70
-w-=soft	-33
-w-=solid	-16		14
-w-=some	-53	20
-w-=somebody	-44	11
-w-=somebody's	-17	-23
-w-=somewhere	-24
-w-=sound	-21
-w-=spins	-20
-w-=splash	48
-w-=splice	-23
-w-=spliced			-13
-w-=split	-42
-w-=spot	31
-w-=sprayed			-31
-w-=spring	-26
-w-=stained	41
-w-=stair	54
-w-=stairs			20
-w-=staple	-17
-w-=start		11
-w-=starts		17
-w-=stat	27
-w-=static	-29
-w-=stay	-16	-25
-w-=stays	33	22
-w-=stem	26
-w-=step	50
-w-=stick		-17
-w-=sticking	-14
-w-=sticks	-10	-12
-w-=still	-67	-38	13
-w-=stone	20
-w-=stop	-11	-10
-w-=stove	-36
-w-=strapped			-28
-w-=strike	-38
-w-=string	20
-w-=stringers			-18
-w-=strip	28	-11
-w-=stripped			-30
-w-=stuck			-23
-w-=stud	-12
-w-=studs			24
-w-=subfloor	-19
-w-=super		-13
-w-=supplier		16
-w-=supply	-20
-w-=supposed		-14
-w-=swapped	-10		-38
-w-=sweep	-17
-w-=swing		-11
-w-=switch	45
-w-=tag			-24
-w-=take		-15	28
-w-=tall	-35	16
-w-=tank	48
-w-=tap	46		-14
-w-=tape		17	-14
-w-=taped			-20
-w-=tell		-22
-w-=template		12
-w-=tenant	-25
-w-=test	-32	-36	-11
-w-=tested			-40
-w-=text		-31
-w-=than	-16	-53
-w-=that	49	31	-57
-w-=that'll		-16
-w-=that's	-37	-24	-22
-w-=the	23	57	37
-w-=the lady		34
-w-=the wrong	-57
-w-=their			74
-w-=them	-36	32	-46
-w-=then		18	-42
-w-=there	-46
-w-=there's	-66	-24	13
-w-=they	-55	-70
-w-=they're	-23	-62	-27
-w-=they've		-25
-w-=thick	-16
-w-=thing	-29	-41
-w-=think	-12	-27
-w-=third	32
-w-=this		-16
-w-=those	20	20	22
-w-=though	20
-w-=threw			-25
-w-=through	-27	-32	-25
-w-=tight	-13		-43
-w-=tightened	-11		-29
-w-=til		-21
-w-=tile	15	-63	31
-w-=tile guy		-29
-w-=tiles	-19	-58	-31
-w-=till	-18	-72
-w-=time	-11		-20
-w-=to	-26	45	-10
-w-=toe kick		21
-w-=toilet	-21
-w-=told		-37	14
-w-=too	-46	-39
-w-=too high	-13
-w-=took	-24		-47
-w-=top		39	37
-w-=tore	-13		-13
-w-=torn	-36
-w-=touch up		34
-w-=toward	-18
-w-=track	23	-22	-16
-w-=trap	20		-25
-w-=tray	-16
-w-=treads	-10		-37
-w-=trim	27	20	12
-w-=trimmed			32
-w-=trips	-13
-w-=truck		-24
-w-=try		24
-w-=tub	80		23
-w-=tub spout	-21
-w-=tub's			28
-w-=turn	-31
-w-=turned	-26		24
-w-=under		-63
-w-=unit	-25		-22
-w-=unopened		22
-w-=until		-67
-w-=up	-44	-45	19
-w-=uppers			-41
-w-=upstairs	49		-16
-w-=us		37
-w-=use		31
-w-=used	-38		22
-w-=valve	12
-w-=vanity	25
-w-=vent	-45	-38	-22
-w-=wait		21
-w-=walk		-18
-w-=walks		-17
-w-=wall	22	-70	13
-w-=wall bend	-10
-w-=wall's	-39
-w-=walls		30	37
-w-=want	-44	-18
-w-=wanted	-18
-w-=wants	19	43
-w-=was	-16		-75
-w-=washer	16		26
-w-=water	-34	-25
-w-=water's	-12
-w-=way	-22	-27
-w-=we	-29	11
-w-=we'll		-16
-w-=we're	-43	-17
-w-=weatherstrip	-18
-w-=well	-26
-w-=went	-41		-60
-w-=were	14
-w-=wet	16		-12
-w-=what	-38	50
-w-=when	-52	-57
-w-=where	-57	18	-34
-w-=whether		16
-w-=which	-21	-23	-18
-w-=while			-11
-w-=white		-16
-w-=whoever	-13
-w-=whole	25	19	63
-w-=why	-12
-w-=will	-12	92
-w-=window		-30	37
-w-=window's	-18
-w-=windows			-15
-w-=wire	-26	-30
-w-=wired	-13
-w-=with	-77	-45	-85
-w-=without	-48
-w-=won't	-72
-w-=wont	-34
-w-=wood	31	-11
-w-=wouldn't	-47
-w-=write		-27
-w-=wrong	-23
-w-=x	-72	-47	-49
-w-=yellow	-46
-w-=yet	-36	-24
-w-=you	-78
-w-=you'd	-15
-w-=zone	65
-w-=•	34
-w=#	-74	-46
-w=&	-28	-60	-65
-w='			-50
-w=(	-55	-64
-w=)	-34	-52
-w=+	-56	-67	-80
-w=,	-61	-70	-77
-w=-	-75	-75	-71
-w=.	-72	-69	-45
-w=/	-54	-57	-66
-w=1	-42
-w=:	-70	-62	-68
-w=;	-50
-w=<n>		-40	-56
-w=<q>	-40	-55	-67
-w=<t>	-80	-79	-78
-w=?	-49	-40
-w=@	-72		-65
-w=a	-47	-85	-62
-w=about	-51	-78	-37
-w=above	59	48
-w=across	-24
-w=add		50
-w=adjusted			21
-w=after	-29	-90	-21
-w=again	-56	-123	-62
-w=ain't	-12
-w=air	-57		51
-w=all	-40	-54	-89
-w=along	16		-13
-w=already	-59		-148
-w=altogether	-18
-w=an	-17	-50
-w=anchored			19
-w=and	-60	-87	-64
-w=another		71
-w=any		-40
-w=anybody		-84
-w=anyone		-60
-w=anything	-24	-125
-w=are	-49	-41	-74
-w=around	-32	-25	-53
-w=arrived	-72
-w=arvo		-43
-w=as	-14		-18
-w=ask		86
-w=at	-104	-93	-86
-w=attic	-24		46
-w=away	-11
-w=back	-111	-226	-176
-w=back bedroom	30
-w=back door	-45
-w=backfill		16
-w=backs up	-18
-w=backsplash	35		75
-w=backwards	-17
-w=bad	-72
-w=bag	-43
-w=ball	-22
-w=bar	36	-16	-28
-w=base	-26	-35	84
-w=basement			-58
-w=bath	42		34
-w=bath fan	43
-w=bathroom			37
-w=batt	-70
-w=battery			54
-w=bay		18	-66
-w=be	-55	-184
-w=bead	27		-41
-w=beam	-20
-w=bearing	47
-w=because	-32
-w=bed	-26		-12
-w=bedroom	18	29	21
-w=bedroom 2	-49
-w=been	-30	-24	-53
-w=before	-23	-106	-15
-w=behind	112	87	70
-w=below	-56
-w=bench	81	24	65
-w=bent	-32
-w=better		-62
-w=between	-10	-18
-w=bifold	-25
-w=big	-69
-w=bit		-91	-70
-w=bled	-31		-27
-w=blew	-23		-42
-w=block		15
-w=blocked	-12
-w=blocking			-20
-w=blown	-29
-w=board	90	67
-w=boards	72		52
-w=bolted			-26
-w=bolts	36
-w=bone	-10
-w=booked		-77
-w=both	-35	55	-11
-w=bottom	16		-13
-w=bought	-15
-w=bowed	-13
-w=bowl	53
-w=box	54	-42	53
-w=boxes	39	50	38
-w=bracket	49
-w=brackets	41		-12
-w=brass	27
-w=breaker			54
-w=bring		112
-w=bringing		49
-w=broke	-35
-w=broken	-54
-w=bubble	-33
-w=buried	32
-w=burn	-54
-w=burner	43
-w=busted	-12
-w=but	-55	-43	-11
-w=button	40
-w=buy		26
-w=buzzes	-22
-w=by	-97	-83	-45
-w=c	29
-w=cabinet	28	49
-w=cable		10	80
-w=call		63
-w=calling		67
-w=calls	-13
-w=came	-58	-43	-62
-w=can	33	-55
-w=can't	-27	-53
-w=cap			-40
-w=capped			86
-w=carpenter		-49
-w=carpet	35		45
-w=cartridge	-42
-w=catch	-37
-w=catching	-17
-w=caulk		21
-w=caulked			89
-w=cause	-21
-w=ceiling	93	32	40
-w=ceiling's	11
-w=center	11		-46
-w=change		73	73
-w=changed			81
-w=chase		22
-w=check		50
-w=checked			52
-w=chewed	-11
-w=chewed up	-22
-w=chimney	-31		12
-w=chip	-37
-w=chipped	-14
-w=chirping	-19
-w=chirps	-10
-w=cistern			-11
-w=clean	-49	52	-13
-w=cleaned			66
-w=clear			30
-w=cleared			63
-w=client		-15
-w=clips	35
-w=close	-49
-w=closer			60
-w=closet	-11	76	59
-w=closet rod	47
-w=co		-66
-w=coat		61	53
-w=code	-54
-w=coil			27
-w=color	47	98
-w=come	-54	-24
-w=comes	-14	-27
-w=coming	-24
-w=complete			-89
-w=concrete		-44	-61
-w=copper			-41
-w=cord	27
-w=corner		-21	-48
-w=corridor			19
-w=could	-14	-11
-w=counter	19	15
-w=countertop	-48
-w=cover	53	20
-w=crack	18
-w=cracked	-54	44
-w=credit		28
-w=crooked	-24
-w=crown	59	43
-w=crown's			22
-w=crushed	-14
-w=curb	29
-w=cut	-48	51	44
-w=cut out	-40	21	-11
-w=cuts		65
-w=d	34
-w=damp	-42
-w=damper	-23		-13
-w=dark	-39
-w=dave		-14
-w=day	-10
-w=daylight	-43
-w=dead	-75	14	-86
-w=deadbolt	27
-w=decide		66
-w=deck	29		65
-w=deep	-50		-45
-w=demo's			68
-w=den	25
-w=dent	-13
-w=desk	-41
-w=did		-33	-36
-w=didn't	-19	-14
-w=dig		19
-w=dime	-14
-w=dimmer	-13	37
-w=ding	-12
-w=dining room	-58		-34
-w=dishwasher		46
-w=disp	-48
-w=disposal	17
-w=do	-25	-191
-w=does		-81
-w=doing		-86
-w=don't	-29	-50
-w=done		-56	-86
-w=dont		-22
-w=door	29		14
-w=door's	24		34
-w=doors	53	70	39
-w=doorway	26
-w=double			-50
-w=down	-55	-77	-78
-w=dragging	-11
-w=drags	-22
-w=drain	11	60	29
-w=drawer	-18	-19
-w=drawer front	39
-w=drawing	-53
-w=dried			70
-w=drill		63
-w=drilled			26
-w=drip	-48
-w=dripping	-16
-w=drips	-44
-w=drop	24	68	-34
-w=dropped	-13		-25
-w=drops	-41
-w=drum	-37
-w=dry	-66	-139	-35
-w=dryer		-30
-w=drywall	55		-32
-w=duct	12	48
-w=ducted			40
-w=due		-29
-w=dug			-134
-w=dumps	-57
-w=each			-25
-w=earliest		-57
-w=edge	-17	23	-28
-w=elbow	27
-w=electric		-16
-w=electrical		-65
-w=electrician	-46	-133	-45
-w=electrician's		-78
-w=else		12
-w=em	-53	-58	-63
-w=empty	-39
-w=end	43	15	38
-w=ends	-28		-39
-w=engineer		-19
-w=enough	-22
-w=entry	47
-w=epoxy		-49	-27
-w=even	-15
-w=ever	-29
-w=every	-37	-24	-40
-w=everything		-32	-32
-w=except		-81	-82
-w=exit sign	34
-w=extra		-33
-w=face	-53
-w=falls	-78
-w=fan	58	81	49
-w=far	-11		-49
-w=fascia	48
-w=faucet	23	-13
-w=feed		26
-w=fell	-35
-w=fell off	-11
-w=fella		-17
-w=figure		-65
-w=file		37
-w=fill	-31	98
-w=filled			67
-w=filler		-14
-w=filter	61
-w=final		72
-w=finally			-48
-w=find		31
-w=fine	-24		-78
-w=finish		14	-126
-w=finished		-22	-120
-w=fire		35
-w=fireplace	-41
-w=first		-97
-w=first coat			86
-w=fit		27
-w=fitted			86
-w=fix	-23	89
-w=fixed		-21	44
-w=flange	16
-w=flap	43
-w=flash		16
-w=flashed			23
-w=flashing	-12
-w=flat	-36		-59
-w=flip		29
-w=flipped	-11		72
-w=float	71	67
-w=flood test			54
-w=floor	62	-15
-w=flush	-37	68
-w=flushed			-33
-w=foam	27		16
-w=foamed			54
-w=foot	-19
-w=footings			44
-w=for	-72	-103	-82
-w=found	-36
-w=framed			79
-w=freed	-12		98
-w=fresh			-64
-w=fridge	-10	56	33
-w=from	-62	-80	-47
-w=front			100
-w=front edge	19
-w=frt	-64
-w=full	-37	-48
-w=furnace	50		-36
-w=gable	46
-w=gap	11
-w=garage	15	-14	36
-w=gas		-32	66
-w=gasket	65
-w=gate	11	51
-w=get	-25	-177
-w=gets		-108
-w=getting	-16	-94
-w=gfci	56
-w=gfi	-40
-w=give		-56
-w=glue	22
-w=glued	-20	43	64
-w=go	-66	-70	-50
-w=goes	-18	-70	-51
-w=going	-33	-88
-w=golf	-10
-w=gone	-54		-51
-w=gonna	-19	-55
-w=good	-39	-34	-91
-w=got	-49	-52	-88
-w=gotta	-13	-60
-w=grease	-55
-w=greased			56
-w=grind		44
-w=ground	-12		-89
-w=grout		35
-w=grouted			39
-w=guy		-22
-w=had	-71		-66
-w=hair		-68
-w=hairline	-39
-w=hall	19	-46	26
-w=hallway			-13
-w=hand	27
-w=handle	21
-w=hang		39	96
-w=hanger	-11
-w=hangers	-25
-w=hanging	-47
-w=hangs	-43	65
-w=hard	-25	-46	57
-w=has	-54	-77	-47
-w=hasn't	-12
-w=hatch	-21
-w=have	-70	-89	-75
-w=he	-35	-60	-17
-w=he'd		-15
-w=he'll		-23
-w=he's		-56
-w=head	61		59
-w=header	29	53
-w=hearth	-26
-w=heat		-35
-w=held	-12		-85
-w=her	-27	-81
-w=here	-15	-111
-w=herself		-79
-w=high	-10
-w=him		-68
-w=hinge		-17	24
-w=hinges	34
-w=his	-14	-49
-w=hit	-52	-45	-54
-w=hits	-33
-w=ho		-70
-w=hob			45
-w=hold	-24
-w=holding	-39		-43
-w=hole	-57	46	55
-w=holes	-22
-w=hollow	-24
-w=home		-56
-w=homeowner		17
-w=hood	-28
-w=hook		36
-w=hooks			49
-w=hose	33	55	36
-w=hosed			26
-w=hot	61		22
-w=house			-62
-w=hums	-13
-w=hung	-23		-234
-w=i	-56	-64	-84
-w=i'd	-24	-23
-w=i'll		-45
-w=i'm	-17	-69
-w=i've	-33	-40	-78
-w=if		-107
-w=in	-95	-105	-108
-w=inside	-32
-w=insp		-67
-w=inspector	-26	-66	-56
-w=install		46	70
-w=installed			97
-w=instead	-13
-w=insulation	-43	-18
-w=into	-23		30
-w=is	-58	-84	-75
-w=island	48		-11
-w=isn't	-25
-w=it	-49	-77	-69
-w=it's	-63	-61	-68
-w=its	-14	-18	-37
-w=jack		38
-w=joint	63
-w=joints			51
-w=joist	11		59
-w=just	-83	-102
-w=keep		92
-w=keeps	-40
-w=key		40
-w=keys			52
-w=kick	69
-w=kit		39
-w=kitchen	21
-w=kitchen faucet	19
-w=knocked			-52
-w=ladder		17
-w=laid			-122
-w=lamp	-42
-w=landed	-11		74
-w=landing	20
-w=landlord		41
-w=lands		-92
-w=last	-26	23	-54
-w=latch	59
-w=laundry			12
-w=lay		61
-w=lazy susan	47
-w=lead	67
-w=leak	-13
-w=leaking	-21
-w=leaks	-20
-w=leaning	-25
-w=leave		-47
-w=left	24		11
-w=leg	-58
-w=legs	40		-28
-w=let		-32	-19
-w=let go	-22
-w=level	-26	-23	-52
-w=leveled			16
-w=lid	135
-w=lift	-17	56
-w=lifting	-25
-w=light			-20
-w=light's	21
-w=like	-88	-93	-28
-w=line	51		63
-w=linkage	50
-w=lint	-23
-w=lip	-32
-w=little	-44	-18
-w=living room	11
-w=load	28
-w=lock	13
-w=long	-59
-w=longer	-37	68
-w=look	-12	103
-w=looks	-21
-w=loop	74
-w=loose	-70	-59	-56
-w=lost	-18
-w=lot		22
-w=low	-70		-14
-w=lower	-26
-w=luis		-58
-w=lunch		-47
-w=machine	24	42
-w=made			-94
-w=mailbox	-11
-w=make	-64	-83
-w=man		-38
-w=marco		-86
-w=marked			40
-w=match	-16
-w=maybe	-58	-66
-w=me	-86	-171
-w=measure		51
-w=measured	-22		73
-w=measures	-12
-w=meter	-102	-21
-w=middle	16
-w=mirror	-18		44
-w=miss	-45
-w=missing	-83	-35
-w=miter	20
-w=mold	-30
-w=more	-48	-110	-55
-w=motor	-17
-w=mounted			114
-w=move	-31	22
-w=moved			53
-w=moves		44
-w=mrs		32
-w=mud	-32		23
-w=must		-35
-w=my	-32	-24
-w=n	-52		-13
-w=nail	52	19	-15
-w=ne	-26
-w=near	27
-w=need	-29	-68
-w=needed		-37
-w=needs	-37	-70
-w=neutral	16
-w=never	-44	-19
-w=new	-60	-30	-75
-w=newel	36
-w=next	30	-59
-w=niche	11
-w=nicked	-19
-w=night	-23
-w=no	-61	-82	-47
-w=nobody	-13	-51
-w=noise	-38
-w=noisy	-11
-w=north			27
-w=nosing	49
-w=not	-52	-48	-31
-w=nothing	-27	-21	-27
-w=now	-80	-65	-148
-w=number	-80
-w=nursery			52
-w=nut	56		58
-w=o	17
-w=of	-104	-107	-92
-w=off	-78	-100	-79
-w=office			-19
-w=oil	-20		48
-w=ok	-16	31	-48
-w=old	-74	82	60
-w=on	-102	-107	-101
-w=once		-66
-w=one's	-132	-49	-93
-w=ones	-49	-25	-41
-w=only	-66	-92	-73
-w=open	-78	-67	-38
-w=opened		-48	-18
-w=opened up	-37
-w=opening	30
-w=opens	-18
-w=or	-14	-49
-w=orange	-11
-w=order		20
-w=ordered	-18	-20	56
-w=other	-92	29	-71
-w=others	-49
-w=out	-70	-85	-86
-w=out of plumb	-21
-w=outlet	58
-w=outside	-71
-w=outta		-50
-w=oven	41
-w=over	-92	-79	-64
-w=overhang	49
-w=owe		-97
-w=owner		-11	69
-w=pack		41
-w=packed	-10		11
-w=packing	20
-w=paint		-43	72
-w=painted		57	63
-w=painted shut	-20
-w=painter		-78
-w=painting		50
-w=pan			24
-w=panel	34	-11	-25
-w=panels		14	57
-w=pantry	41	62
-w=paper	15		15
-w=part	-32		38
-w=passed			-11
-w=past	-24
-w=patch	28	70
-w=patched	-26		96
-w=patio	46
-w=phone		13
-w=pick		90
-w=picked			31
-w=picking		35
-w=picks		47
-w=picture		67
-w=piece		-47	-86
-w=pin	47
-w=pipe			-19
-w=piped			43
-w=pipes			23
-w=place	-54		-79
-w=plane		46
-w=planed			67
-w=plank		-25
-w=plaster			23
-w=plastic	-30
-w=plate		57	55
-w=plates			43
-w=please		-136
-w=plug		61	48
-w=plugged	-18		22
-w=plumb	-14
-w=plumbed			32
-w=plumber	-48	-54
-w=plumber's		-36
-w=ply		-44
-w=plywood	12
-w=porch		67	39
-w=post		28
-w=posts	64	54	69
-w=pour		-12
-w=poured			15
-w=powder room			-40
-w=pressure	30		67
-w=prime		30
-w=primed			90
-w=primer	-24
-w=probably	-22
-w=proud	-24
-w=pull		-21
-w=pulled	-25		15
-w=pump		43	51
-w=punky	-12
-w=push	-20
-w=put	-44		-85
-w=putting		-18
-w=pvc			36
-w=quit	-42		-33
-w=quote		79
-w=rack	-14		31
-w=radiator	-25
-w=rail	54	26	-36
-w=rain		-69
-w=raise		41
-w=ran	-33	-37	-39
-w=range	-21		-56
-w=rather		-63
-w=re		-21
-w=reach	-14
-w=read	-37
-w=reading	-15
-w=reads	-30
-w=ready		33	-42
-w=real		-67
-w=rear	59
-w=rebuilt			-76
-w=receipt		38
-w=recheck		51
-w=red	-33
-w=redo		66
-w=redone		-41
-w=reducer		57
-w=reglued			62
-w=rehang		-21
-w=rehung			-61
-w=reorder		39
-w=replaced	-25	34	145
-w=reset	-18	44	43
-w=rest	-38
-w=restroom	-30
-w=return	49	82
-w=reveal	60
-w=rh	-37
-w=ridge	61
-w=right	-34	-13
-w=ring		12
-w=rip		43
-w=ripped		41	23
-w=riser	45
-w=rm			-70
-w=rock	-14		-23
-w=rocks	-39
-w=roll		71
-w=rolled			-31
-w=roller	52
-w=rollers	-36
-w=roof		71
-w=room			17
-w=roots	-45
-w=rotted	-24
-w=rotten	-23
-w=roughed			45
-w=round		64	-35
-w=run	17		26
-w=running	-37		-31
-w=runs	-34		13
-w=rust	-39
-w=rusted through	-24
-w=saddle	39
-w=sagging	-13
-w=sags	-14
-w=said		-49
-w=same	-43	-81
-w=sample		70
-w=sand		69
-w=sanded		20	96
-w=sash	-31
-w=sat		-60
-w=satin		18
-w=say	-31	-47
-w=saying		-46
-w=says	-47	-94
-w=scrape		53
-w=scraped			83
-w=scratch	-14
-w=screed	45
-w=screen	46
-w=screw	-72	27
-w=screws	-45		-49
-w=scribe		62
-w=scribed	-10
-w=seal		81
-w=sealant		-58
-w=sealed			103
-w=seam	72		31
-w=seat	38
-w=second	36	46	70
-w=second coat			59
-w=second floor			52
-w=see	-31	-109
-w=send		111
-w=sent	-32
-w=set	15	13	131
-w=shave		42
-w=she	-38	-48	-20
-w=she'll		-15
-w=she's	-14	-39
-w=sheathing	50
-w=shed			-18
-w=sheet	27
-w=shelf	42	10
-w=shellac		56
-w=shelves		53	54
-w=shift		56
-w=shim	-31	25	47
-w=shimmed			63
-w=shoe	35		69
-w=shoot		-15
-w=shop	-67	-87	-10
-w=short	-131
-w=shot	-36		-60
-w=should		-28
-w=show		-27
-w=showed	-14
-w=shower	35	47	19
-w=showroom		57
-w=shows	-14	-63
-w=shut	-12	-25	105
-w=shutoff	42
-w=shy	-40
-w=side	-50		-20
-w=sides	-34		-61
-w=siding		-13
-w=signs		-21
-w=silicone	46	55	49
-w=sill	-33
-w=since	-13
-w=sink	-46	55	20
-w=sink base			44
-w=sister		48
-w=sistered			24
-w=sit	-34	-64
-w=sits	-32	11
-w=sitting	-30
-w=size	-73
-w=skim		40
-w=skimmed			55
-w=skirting	46		40
-w=slab	53		-12
-w=sleeve	60
-w=slide	18
-w=slider	-25
-w=slider's	32
-w=slides	-53
-w=slope			48
-w=slow	-52
-w=small	-24
-w=smells	-30
-w=smoke	-15
-w=smoke detector	-21
-w=snaked			82
-w=snap		-46
-w=snapped	-18
-w=snugged			27
-w=so	-62	-62	-33
-w=socket	42
-w=soffit	-64	44
-w=solid	-43		-55
-w=some	-17	-23
-w=somebody	-38
-w=somebody's	-33	-40
-w=somewhere	-26
-w=sort		-15
-w=sound	-35
-w=sparky		-47
-w=spin	-35
-w=spins	-43
-w=splice	18
-w=spliced			73
-w=split	-71	39
-w=spot	-55		25
-w=sprayed			78
-w=spring	-14
-w=square			12
-w=squeaks	-18
-w=stacked			60
-w=stain	-74	-37
-w=stained	-22
-w=stair	57
-w=stairs	25		-54
-w=standing	-12
-w=staple	-75
-w=starts		30
-w=stat	-66
-w=static	39
-w=stay	-38	-27
-w=stays		27
-w=stem	-46
-w=step	48
-w=stick		-64
-w=sticking	-21
-w=sticks	-34	-53
-w=stile	31
-w=still	-130	-172
-w=stone	-77
-w=stop	66	42
-w=stove	-33
-w=straight	-27		-49
-w=strapped			-15
-w=strike	-17
-w=string	-21
-w=stringers			64
-w=strip	50	33
-w=stripped	-23		63
-w=stuck			-90
-w=stuck open	-16
-w=studs	-46		-59
-w=sub	15
-w=subfloor	45
-w=super		-24
-w=supplier		18
-w=supply	49	12
-w=supply house		-33
-w=supposed	-21	-49
-w=swap		128
-w=swapped	-14		155
-w=swapping		59
-w=sweep	58
-w=swing		-75
-w=swings	-11
-w=switch	-56
-w=tag			70
-w=take			17
-w=taking		34
-w=tall	22
-w=tank	40
-w=tap			-20
-w=tape	28	49
-w=taped			42
-w=tell		-23
-w=temp	-84
-w=template		99
-w=templated			59
-w=tenant	-39	27
-w=termite	51
-w=test	-39		80
-w=tested		48	31
-w=text		48
-w=than	-13	-29
-w=that	-82	-111	-67
-w=that's	-49	-48	-45
-w=the	-64	-86	-83
-w=the lady		-23
-w=the wrong	-35
-w=the yard		-36
-w=their			-23
-w=them	-27	-65	-48
-w=then		-72	-16
-w=there	-53	-57	-27
-w=there's	-69	-14	-14
-w=thermostat	20
-w=they	-62	-60	-17
-w=they're	-22	-42	-29
-w=they've	-21	-17
-w=thick	-29
-w=thing	-50	-90
-w=think	-24	-59
-w=third	50	89
-w=this	-15	-28
-w=those	-15	-74	-22
-w=though	-60
-w=thread	-27
-w=threshold	25
-w=threw			-14
-w=through	-46	28	18
-w=tied			-110
-w=tight	-22		-80
-w=tightened	-17		94
-w=til		16
-w=tile	-23	36	72
-w=tile guy		52
-w=tiles	83	63	63
-w=till	32	-96
-w=time	-39	-86	-50
-w=to	-68	-97	-106
-w=toe kick		40
-w=together			-28
-w=toilet	43		17
-w=told		-63	-63
-w=too	-58	-70	-79
-w=too deep	-18
-w=too high	-22
-w=too long	-18
-w=too short	-26
-w=took			28
-w=top		25	14
-w=tore	-23		-49
-w=torn	-50
-w=touch	-13	-21
-w=touch up		64
-w=toward	-20
-w=towel bar		-11
-w=track	-65		23
-w=trap	19
-w=tray	31
-w=tread	28	58
-w=treads	22	-11	22
-w=trim	23	88	39
-w=trimmed			46
-w=trips	-12
-w=truck	-43	-53
-w=try		58
-w=tub	60	45	35
-w=tub spout	-25
-w=tub's			28
-w=turn	-44	-19
-w=turned	-16
-w=twice			-50
-w=under	56	74	55
-w=unit	-26		26
-w=unopened		-71
-w=until		-83
-w=up	-61	-97	-83
-w=uphill	-25
-w=uppers			14
-w=upstairs	26		-45
-w=us	-25	-73
-w=used	-35		-57
-w=valve	20		-25
-w=vanity	-31
-w=vent	58	60	17
-w=vent stack	16
-w=very	-14
-w=wait		-98
-w=waits		-61
-w=walk	19		15
-w=walks		-21
-w=wall		-18	-53
-w=wall bend	48
-w=wall's	76
-w=walls		57	25
-w=want	-41	-36
-w=wanted	-11
-w=wants	-36	-71
-w=was	-64		-44
-w=washer	-19		48
-w=wasp nest	-24
-w=water	-75	28	-49
-w=water's	-53
-w=way	-51	-60	-74
-w=we	-34	-57	-65
-w=we'll		-10
-w=we're	-36	-16
-w=weatherstrip	27
-w=weeping	-24
-w=weeps	28
-w=well	57
-w=went	-33		-63
-w=were	-36
-w=wet	-69		18
-w=what	-16	34
-w=when	-51	13
-w=whenever		-45
-w=where	-39	50	-27
-w=whether		35
-w=which	-30	12	-30
-w=while			-23
-w=white	-53	29
-w=whoever	-40
-w=whole	-23	-36	-27
-w=wide	-24
-w=will	-27	-53
-w=window	-24	-43	-11
-w=window's	-11
-w=windows			45
-w=wiped			-22
-w=wire	19	56
-w=wired	-11		97
-w=with	-56	-100	-88
-w=without	-15
-w=won't	-55	-10
-w=won't close	-15
-w=won't latch	-21
-w=wont	-15
-w=wood	-36	-50
-w=works	-12
-w=worn	-10
-w=wouldn't	-28
-w=wrapped			-12
-w=write		43
-w=wrong	-60
-w=x	-58	-65	-68
-w=yellow	-56
-w=yet	-35	-122
-w=you	-50	-55
-w=you'd	-19
-w=zone	89
+after at defect	-42
+after at material	13
+after at part	91
+after at surface	15
+after at word	-46
+after by defect	-40
+after by fixture	-32
+after end defect	-18
+after for defect	-26
+after from defect	24
+after in defect	-35
+after in material	78
+after in surface	51
+after on defect	-53
+after on material	71
+after on surface	-21
+after on word	-21
+after quantity defect	-44
+after quantity fixture	29
+after quantity material	-16
+after quantity part	49
+after quantity size	49
+after quantity surface	14
+after quantity word	-37
+after term area	49
+after term finish	-24
+after term fixture	50
+after term material	-37
+after term part	29
+after term surface	-50
+after term word	20
+after word area	85
+after word defect	-35
+after word finish	-64
+after word fixture	18
+after word material	12
+after word size	-35
+after word surface	37
+after word verbish	20
+article a	-22
+article the	25	16
+as ruled all far	42	61	59
+as ruled all far+here		36	-41
+as ruled all far+phrase		12	20
+as ruled all here	37	20	28
+as ruled all pair	69	42
+as ruled all phrase		20
+as ruled all told		26
+as ruled none far	-13	-34	-21
+as ruled none here		-12	-12
+as ruled none pair		23	39
+as ruled none told		-15
+as ruled some far		27	-14
+as ruled some here		35
+as ruled some pair		34	22
+as ruled some phrase		30
+as ruled some told		17	-31
+behind about here-after	-17
+behind about here-before	50
+behind at +1	-44
+behind at -1	27
+behind at -2	23
+behind at -3	-39
+behind at -4	-35
+behind at here-before	47
+behind behind here-after	21
+behind by +1	-21
+behind by -3	-68
+behind by -4	20
+behind by here-before	80
+behind down here-before	25
+behind end -1	20
+behind end -2	12
+behind end here-after	-18
+behind for -4	-49
+behind for here-after	-103
+behind from +1	-16
+behind from -1	22
+behind from -2	-31
+behind from -4	-21
+behind from here-before	56
+behind in -1	64
+behind in -2	-22
+behind in -3	-40
+behind in -4	-33
+behind in here-after	22
+behind mark -1	-44
+behind mark -2	79
+behind mark -4	-21
+behind mark here-after	-24
+behind number +1	-27
+behind number here-after	36
+behind of +1	-24
+behind off -1	-32
+behind off -2	-34
+behind off -3	-43
+behind off -4	60
+behind off here-before	-30
+behind on -1	35
+behind on -4	-42
+behind on here-after	-18
+behind on here-before	31
+behind out -1	32
+behind out -2	-33
+behind out -3	-21
+behind out -4	-25
+behind out here-before	35
+behind quantity +1	-30
+behind quantity -2	-13
+behind quantity -4	22
+behind quantity here-before	32
+behind term +1	-14
+behind term -1	14
+behind term here-before	37
+behind to here-after	-20
+behind to here-before	41
+behind up here-before	40
+behind with +1	-27
+behind with -1	46
+behind with -3	-17
+behind with -4	-12
+behind with here-after	-35
+behind with here-before	29
+behind word +1	-12
+behind word -2	20
+behind word here-before	20
+behind-verb			26
+between 	23
+between get	21
+between get a	-35
+between has a	40
+between have	22
+between is	36
+by far		-13	-15
+by far lacks none 0	35		-12
+by far lacks none 1	-18	-33	-32
+by far lacks none 2	-15	-13	-16
+by far lacks none 3		-21
+by far lacks points 0		13	13
+by far lacks points 1			-20
+by far lacks points 2		-14	18
+by far lacks points 3			46
+by far+here	-14
+by far+here lacks none 1			-16
+by far+here lacks none 2	-19		-14
+by far+here lacks none 3	-17
+by far+here lacks points 1		19	32
+by far+here lacks points 2	15
+by far+here lacks points 3			-31
+by far+phrase lacks none 0		51	23
+by far+phrase lacks none 1		18	24
+by far+phrase lacks none 2			19
+by far+phrase lacks none 3		16	-26
+by far+phrase lacks points 0		-26
+by far+phrase lacks points 2		28	-18
+by here	17
+by here lacks none 1	26	39	36
+by here lacks none 2	25	-18
+by here lacks none 3		-17	-27
+by here lacks points 2	-62	-26	-37
+by here lacks points 3		-26	-27
+by pair		32	25
+by pair lacks none 2		36	27
+by pair lacks none 3	13	30	25
+by pair lacks points 2		28	16
+by pair lacks points 3		23	13
+by phrase lacks none 0		-21
+by phrase lacks none 1		23
+by phrase lacks none 2		27
+by phrase lacks points 3		12	-13
+by told lacks none 0		-19	-26
+by told lacks none 1		-23
+by told lacks points 0			-19
+by told lacks points 2			12
+counted bare	18	29	25
+counted count	32	48	-24
+counted current	-13		22
+counted length	-13		-18
+counted pack	-20	12
+counted percent	14
+counted pressure	-30
+counted time		-18	-17
+counted voltage	33
+counted volume	-29	32
+does add far+phrase		51
+does add here		15
+does add kind material		79
+does add kind part		30
+does add kind word		-27
+does add word		-23
+does ask 		-26
+does ask far		-50
+does ask far+here		26
+does ask far+phrase		75
+does ask fixture		-24
+does ask here		-13
+does ask kind fixture		-19
+does ask kind material		16
+does ask kind part		53
+does ask kind word		40
+does ask pair		44
+does ask part		13
+does ask phrase		19
+does ask surface		-46
+does ask told		-30
+does ask verbish		20
+does ask word		26
+does be area		-27	-14
+does be defect		-25
+does be finish			-23
+does be fixture		12	18
+does be part			19
+does be size		-33
+does be surface		21
+does be tells		-38
+does be tool		21
+does be verbish		20
+does be word		-20
+does bolt far			53
+does bolt far+here			-44
+does bolt here			-14
+does bolt kind material			-38
+does bolt kind word			-38
+does book 		-34
+does book far		-14
+does book far+here		45
+does book kind word		36
+does book phrase		-30
+does box 			-12
+does box far		52
+does box far+here		-20	-14
+does box far+phrase		-15
+does box here			23
+does box kind area			-32
+does box kind material			69
+does box kind part		42
+does box kind surface		17
+does box kind verbish		-22
+does box kind word		-22
+does bring 		18
+does bring defect		-14
+does bring kind area		-20
+does bring kind defect		-15
+does bring kind fixture		-12
+does bring kind material		19
+does bring kind part		-23
+does bring kind tool		43
+does bring kind verbish		55
+does bring pair		63
+does bring part		-30
+does bring phrase		46
+does bring told		-17
+does bring tool		26
+does bring verbish		45
+does call far+here		-22
+does call far+phrase		51
+does call here		29
+does call kind fixture		-18
+does call kind material		45
+does call kind part		63
+does call kind word		29
+does call material		42
+does call pair		34
+does call part		36
+does call phrase		39
+does call surface		-12
+does call told		-34
+does call verbish		-14
+does cap far			15
+does cap far+here			60
+does cap here			-29
+does caulk here			23
+does change 		-14	19
+does change far			-35
+does change far+here		87	39
+does change here			-38
+does change kind part			15
+does change kind word		-27	35
+does change phrase		-20	-33
+does change told			45
+does change word			17
+does check 		12
+does check far		-27
+does check kind defect		-25
+does check kind part		-19
+does check kind word		53
+does check phrase		25
+does clean far			-26
+does clean kind area			-14
+does clean kind defect			-22
+does clean kind fixture			17
+does clean kind material			-25
+does clean kind part			64
+does clean kind surface			16
+does clean material			-37
+does clean part			50
+does clean surface			14
+does close far		-18
+does close far+here		54
+does close far+phrase		-17
+does close here		15
+does close kind material		20
+does close kind part		-42
+does close kind surface		43
+does close kind word		-57
+does close phrase		-12
+does come area		23
+does come defect		-22
+does come far			-18
+does come far+here		-29	-17
+does come fixture		-21
+does come here		13	-20
+does come kind area		-20
+does come kind defect		-14
+does come kind fixture		-12
+does come kind material		15
+does come kind surface			-19
+does come kind tells		-42
+does come kind tool		-21
+does come kind word			-12
+does come material		-17
+does come pair		-30	-13
+does come part		-39
+does come verbish		72
+does come word		31
+does cut 		-35	-18
+does cut area			-37
+does cut far		14
+does cut far+here		82	-12
+does cut far+phrase		18	45
+does cut fixture			33
+does cut here			13
+does cut kind area		-49	-18
+does cut kind defect		42
+does cut kind fixture		15	41
+does cut kind material		33
+does cut kind part		-46
+does cut kind size		49	-19
+does cut kind surface		41	21
+does cut kind verbish		42	13
+does cut kind word			33
+does cut material		15
+does cut pair			56
+does cut phrase		-31	-21
+does cut surface		67
+does cut told			-20
+does cut verbish		38	-22
+does cut word		-13	40
+does dig 		-40
+does dig far		23	17
+does dig kind surface			20
+does dig told		-21
+does do 			-13
+does do far		-49	-18
+does do far+here		38
+does do far+phrase			-23
+does do fixture		-27
+does do here		-17
+does do kind area			46
+does do kind fixture		-28
+does do kind material		24
+does do kind part		23
+does do kind surface		-12
+does do kind verbish		-36	-16
+does do kind word		-43	-22
+does do pair			60
+does do part		49
+does do word		-50
+does drill far			-32
+does drill far+here			-33
+does drill here			32
+does drill kind part			-30
+does dry 		-16
+does dry far		-14
+does dry far+here			15
+does dry here		-43	-17
+does dry kind area		-15
+does dry kind material		-26	-17
+does dry kind part			-12
+does dry kind surface			14
+does dry kind verbish		32
+does dry kind word		-35
+does dry pair		13	-14
+does dry phrase		-22
+does fill 		19	-12
+does fill far			42
+does fill far+here			26
+does fill far+phrase			61
+does fill here			-38
+does fill kind area			-29
+does fill kind defect		55	97
+does fill kind fixture			42
+does fill kind material		-22
+does fill kind surface		52	23
+does fill kind word			-19
+does fill material			14
+does fill word			-41
+does find 		-44
+does find far		-16
+does find far+here		44
+does find here		32
+does find kind material		46
+does find kind word		45
+does find material		14
+does find phrase		-35
+does finish 		40
+does finish area			-23
+does finish far+here		-13	26
+does finish here		77	-57
+does finish kind area			-16
+does finish kind fixture			-28
+does finish kind material		17	-15
+does finish kind part		-14	-47
+does finish kind size			32
+does finish kind surface		20
+does finish kind verbish		30	15
+does finish kind word		28
+does finish material			-24
+does finish told		25
+does finish word			38
+does fit far			-14
+does fit far+here			-19
+does fit here			53
+does fix 		-37	-20
+does fix far		39	26
+does fix far+here			61
+does fix kind material		28	-26
+does fix kind word		-16	71
+does fix pair			24
+does fix told		-56
+does flush told		-15
+does fre far			26
+does get 		-19
+does get area		-23
+does get defect		12	14
+does get far		-25
+does get far+here		-22
+does get far+phrase		-18
+does get finish		-19
+does get fixture		49	-83
+does get kind area		-13
+does get kind defect		-13
+does get kind finish		-12
+does get kind material		13
+does get kind part		-23
+does get kind verbish		15
+does get kind word		-48
+does get material		35	-23
+does get part		-19	21
+does get phrase		-12
+does get surface		13
+does get verbish		-40	-33
+does glue 		-16
+does glue far			50
+does glue far+here		17	16
+does glue kind defect			19
+does glue kind fixture			44
+does glue kind material		54	15
+does glue kind part			-12
+does glue kind verbish			61
+does glue kind word			-36
+does glue pair			-13
+does glue phrase		-13	19
+does glue told			-12
+does glue word			-71
+does go 		-31
+does go far		-15
+does go far+here		-33	-25
+does go far+phrase		16
+does go here		-22	-28
+does go kind area		-13	-22
+does go kind defect		-35
+does go kind fixture		-29	17
+does go kind material		-30
+does go kind part		52	-44
+does go kind surface		-19
+does go kind tool		-14
+does go kind verbish		-24	-37
+does go kind word		-17	-23
+does go material		-36	41
+does go pair		-46	-28
+does go part		43
+does go phrase		-15
+does go surface		41	25
+does go told		-19
+does go tool		24
+does hang 		18
+does hang area			25
+does hang far+here		-41	-13
+does hang far+phrase			47
+does hang fixture			14
+does hang here		14	48
+does hang kind area		-12	38
+does hang kind fixture		69	77
+does hang kind material		-21	13
+does hang kind part		43	-16
+does hang kind surface		-15
+does hang kind verbish			-14
+does hang kind word		-43	-15
+does hang material			14
+does hang pair		23
+does hang part			-13
+does hang phrase		46
+does hang surface			27
+does hang told		-26	-13
+does hang word		-31	-47
+does have area		-29
+does have material		15
+does have part		79
+does have word		-13
+does hold 			-22
+does hold far			-34
+does hold far+here			-21
+does hold kind material			17
+does hold kind part			-17
+does hold kind word			-18
+does hold told			-26
+does i'll word		14
+does install far		-18	-18
+does install far+here		14	-16
+does install here			40
+does install kind area			-14
+does install kind defect			-15
+does install kind finish			-33
+does install kind fixture		-13	38
+does install kind part		25	50
+does install kind surface		12	-17
+does install kind tool		-27
+does install kind word		27	16
+does install kind work			-12
+does install pair		41	22
+does keep 		67
+does keep far		-13
+does keep phrase		64
+does keep told		14
+does land far		-18
+does land here		16
+does land phrase		14
+does land told		-12
+does lay 			-17
+does lay far			-26
+does leave far		-28	-27
+does leave far+here		-31
+does leave far+phrase		-33
+does leave here		-16	-18
+does leave kind fixture		-19
+does leave kind material		-27
+does leave kind part		-31
+does leave kind surface		-23
+does leave kind tool		-20
+does leave kind word		-32
+does leave material		33
+does leave pair		15
+does leave surface		-43
+does leave told		-17
+does leave word		-60
+does let material		-18
+does let word		-14
+does level far			-32
+does level here			-23
+does level kind fixture			17
+does level kind material			-77
+does look 		14
+does look defect		-30
+does look far		52
+does look far+here		39
+does look far+phrase		14
+does look here		-41
+does look kind area		25
+does look kind defect		-30
+does look kind fixture		67
+does look kind material		49
+does look kind part		39
+does look kind surface		-33
+does look kind verbish		28
+does look kind word		-35
+does look told		13
+does make far		-45	-19
+does make far+here		27
+does make far+phrase		35
+does make here		-56
+does make kind area		-26
+does make kind defect		-23
+does make kind fixture		78
+does make kind material		-40
+does make kind verbish		13
+does make kind word		21
+does make material		20
+does miss 		-18
+does miss here		-16
+does miss pair		-25
+does mount here			41
+does mount kind part			17
+does move far			13
+does move far+here		-18	-17
+does move far+phrase		-43
+does move here		26
+does move kind fixture		-39	-31
+does move kind material		-17
+does move kind part		20
+does move kind word		42	49
+does move material		-23
+does move pair		55
+does move part		19
+does move phrase		17
+does move surface		-33
+does move told		-24
+does move word		21
+does need area		-35
+does need defect		45
+does need fixture		26
+does need material		39
+does need part		-44
+does need size		-14
+does need verbish		-21
+does need word		18
+does open 		-13
+does open far			54
+does open far+here			-40
+does open far+phrase		-31
+does open here			-35
+does open kind surface		51
+does open kind verbish		-31
+does open kind word		-26	-55
+does open pair		-26
+does open phrase		-15
+does open surface		40
+does order 		-25
+does order far+here		27
+does order far+phrase		-13
+does order here		-12
+does order kind defect		14
+does order kind fixture		29
+does order pair		35
+does order phrase		-13
+does order told		-14
+does order word		-26
+does owe far		-14
+does pack far			-48
+does pack here			94
+does pack kind material			40
+does paint 		73
+does paint far		-29	-50
+does paint far+here		21
+does paint far+phrase			13
+does paint here			32
+does paint kind material		-13
+does paint kind surface		106
+does paint kind verbish		-33
+does paint kind word		-27	17
+does paint told		71
+does pass far+here			38
+does pass here			-41
+does pass kind word			18
+does patch far		31	27
+does patch far+here		25
+does patch kind part		-47
+does patch kind surface			33
+does patch kind word		66
+does pick 		39
+does pick far+phrase		-14
+does pick kind material		14
+does pick kind part		24
+does pick kind surface		-14
+does pick kind word		-15
+does pick pair		33
+does pick phrase		48
+does plane 		-38
+does plane kind surface		-53
+does pour here			18
+does prime 		39
+does prime far		-18
+does prime far+here			-19
+does prime here			43
+does pull 		20
+does pull area			-18
+does pull defect			-12
+does pull far		-26	-57
+does pull far+here		-32
+does pull far+phrase			-14
+does pull here		14	72
+does pull kind defect		-12
+does pull kind fixture		18	31
+does pull kind material		-27	15
+does pull kind part		-12	-25
+does pull kind surface			-15
+does pull kind verbish			17
+does pull kind word		13
+does pull material		35
+does pull pair		78
+does pull part			-15
+does pull phrase		62
+does pull surface			-14
+does pull told		-36
+does pull verbish			12
+does pull word			-29
+does put 		23
+does put area		-46
+does put defect			23
+does put far			-33
+does put far+here			20
+does put far+phrase		-57	21
+does put fixture		17
+does put here		15	-31
+does put kind area			-22
+does put kind defect		-43
+does put kind finish		-24
+does put kind fixture		41
+does put kind material		-48	-16
+does put kind part		-17
+does put kind surface		34	-25
+does put kind tells			15
+does put kind word		28	-22
+does put material		-31	-46
+does put pair			12
+does put part			-20
+does put phrase		-22	-20
+does put surface		32
+does put told		45	34
+does put verbish		-23	-33
+does put word		-26
+does redo far+here		44
+does redo here		22
+does redo kind material		42
+does redo kind part		14
+does replace far+here			101
+does replace far+phrase			24
+does replace here			-23
+does replace kind area		-24
+does replace kind defect			15
+does replace kind fixture		-15	-33
+does replace kind part		40	27
+does replace kind surface		-13	21
+does replace kind verbish			22
+does replace kind word			37
+does replace material			-19
+does replace part			-14
+does reset 			-22
+does reset far			40
+does reset kind part			67
+does return far		-38
+does rip 		15
+does rip far		18
+does rip kind material		-52
+does rip material		-60
+does rip told		-14
+does roll far			-20
+does run 		-17
+does run defect			-19
+does run far		-51	40
+does run far+here			14
+does run far+phrase		101	-69
+does run kind area		-12	-43
+does run kind defect			-28
+does run kind fixture			61
+does run kind part			18
+does run kind size			-22
+does run kind surface		47	-20
+does run kind verbish		-23	-49
+does run kind word		-14	-22
+does run material		14	29
+does run pair		-20	-21
+does run part			22
+does run phrase			-17
+does run told		-27	28
+does run verbish			-46
+does run word		-16	-32
+does sand 		-22
+does sand defect		26
+does sand far		98
+does sand here		-16	15
+does sand kind area		-28
+does sand kind defect		21
+does sand kind fixture		44
+does sand kind material		20
+does sand kind part		57
+does sand material		-19
+does sand phrase		-17
+does sand surface		-16
+does sand told		-12
+does sand word		25
+does say material		-21
+does say part		67
+does screw far+here			-17
+does screw far+phrase			-30
+does screw here			-19
+does screw kind fixture			-49
+does screw kind material			-14
+does screw kind word			-42
+does screw pair			-73
+does scribe far+here			-32
+does scribe here			22
+does scribe kind material			62
+does scribe kind surface			-22
+does scribe kind word			-29
+does scribe material			58
+does scribe surface			-42
+does scribe told		-16
+does scribe word			27
+does seal far			15
+does seal far+here			-13
+does seal here			54
+does seal kind area			14
+does seal kind material			-14
+does seal kind surface			63
+does seal kind word			-34
+does seal surface			61
+does seal told		31
+does seal word			-51
+does see 		-27
+does see far		20
+does see far+here		-14
+does see kind area		-64
+does see kind defect		62
+does see kind material		-23
+does see kind surface		51
+does see kind word		-32
+does see pair		12
+does see told		-33
+does send far		55
+does send far+here		-17
+does send far+phrase		107
+does send kind fixture		58
+does send kind part		64
+does send kind size		-18
+does send kind surface		47
+does send kind word		19
+does send pair		30
+does send phrase		28
+does send word		-23
+does set 		-39
+does set far		-32	-22
+does set far+here			-22
+does set far+phrase		83	38
+does set here		13	97
+does set kind area			16
+does set kind fixture			16
+does set kind material		80	53
+does set kind surface		-15
+does set kind word		-18	30
+does set material			31
+does set phrase		-29
+does set told		-14	-14
+does shim far+here			20
+does shim far+phrase			29
+does shim kind defect			-42
+does shim kind fixture			45
+does shim kind material			24
+does show 		24
+does show far		-12
+does show far+here		-23
+does show kind material		13
+does show kind word		-31
+does show phrase		42
+does show told		-17
+does shut 			19
+does shut far			51
+does sit far+here		-57
+does sit here		-12
+does sit kind part		-16
+does sit kind surface		13
+does sit kind word		-21
+does sit phrase		-20
+does sit word		-16
+does skim 		27
+does skim far		80
+does skim told		21
+does snug defect			-14
+does snug far			21
+does snug kind defect			-15
+does snug kind material			65
+does snug kind part			18
+does snug material			63
+does snug part			15
+does start far		39
+does start far+here		-28
+does start here		12
+does start kind material		-14
+does start kind part		-26
+does start kind surface		35
+does start kind verbish		-14
+does start kind word		-41
+does start phrase		38
+does start told		-21
+does stick 		-14
+does stick far		-14
+does stick far+here		-37
+does strip 		-13
+does strip far			-13
+does strip kind material		16
+does swap 		-33	28
+does swap defect			-19
+does swap far		20
+does swap far+here		63	-34
+does swap far+phrase		20	-23
+does swap fixture		-17
+does swap here			47
+does swap kind area		-30
+does swap kind defect		14
+does swap kind fixture		-18
+does swap kind material		23	49
+does swap kind part		88	16
+does swap material		21	44
+does swap pair		29	32
+does swap part		92
+does swap phrase		-25
+does swap surface		-25
+does swap told		-17	43
+does swap word			-14
+does take 		-25
+does take area			18
+does take defect		-43	-12
+does take far		14	-21
+does take far+here		30
+does take far+phrase		18	83
+does take here			-44
+does take kind area		-15
+does take kind defect		-14
+does take kind finish		21
+does take kind fixture		29
+does take kind material		14
+does take kind surface			-75
+does take kind tool		95
+does take kind verbish			-24
+does take kind word			-15
+does take material			22
+does take pair		16	-35
+does take part			36
+does take phrase		-18
+does take told		-16
+does take word		86
+does tape far			28
+does tape far+here			-14
+does tape kind defect			-23
+does tape kind word			74
+does tape told			-12
+does tell far		-30
+does tell far+here		-41
+does tell far+phrase		-35
+does tell here		47
+does tell kind fixture		30
+does tell kind material		-17
+does tell kind part		-35
+does tell kind surface		-20
+does tell kind verbish		33
+does tell kind word		-27
+does tell material		18
+does tell phrase		36
+does tell told		-42
+does tell word		-21
+does test far			33
+does test far+here			-12
+does test here			47
+does test kind word			51
+does test word			18
+does tighten far			19
+does tighten kind material			-19
+does top 		-32
+does top far		28
+does top far+here		-19
+does top kind area			27
+does top kind material		-23
+does top kind verbish		-25
+does top kind word		-13
+does top told		-32
+does touch 		-30
+does touch far		-13
+does touch kind word		-18
+does touch told		-15
+does trim 		13
+does trim told		-27
+does use far			-20
+does use kind material			-47
+does walk told		-12
+does want area		-32
+does want fixture		-58
+does want material		13
+does want part		-31
+does want surface		20
+does want verbish		-16
+does want word		-19
+does wrap pair			15
+ends DET			-39
+ends NEG		-55
+ends Nidiom		-44	33
+ends Nlabel		20	21
+ends OPR		22
+ends PREP	-23	-17
+ends PRON			-25
+ends Q0		15	-30
+ends Qcount			-30
+ends Qlength		-47	-36
+ends Qpack			30
+ends Qtime			-23
+ends Vmeasurei	-28	-27	-31
+ends Vmoveb	54	-17
+ends Vmovep	14	-12
+ends Vmoves	13	13	-15
+ends Vneedb		16
+ends Vneeds	-13	-33
+ends Votherb		-19
+ends Vsayb	-64	-24
+ends Vseeb	-12	-20
+ends Vworkb		13
+ends Vworkbp	28
+ends Vworkbpp	-33		26
+ends Vworki	-13	50
+ends Vworkpp			14
+ends Vworks	12	-23	-30
+ends plain		13
+ends tarea's	47		-24
+ends tdefect	-24	-16	-18
+ends tdefect's			40
+ends tdefectVotherb	-14	42	15
+ends tdefectVotheri		-24	-19
+ends tdefectVotherp	13	-24	-13
+ends tdefectVotherpp	-13	-17	-36
+ends tdefectVothers	-19	16
+ends tdefectVworkbpp			50
+ends tdefectVworkp		-22
+ends tdefectVworkpp		-25	-25
+ends tdefectVworks		15
+ends tfinish		-21	-13
+ends tfinishVworkb	-40
+ends tfinishVworkpp		-27	32
+ends tfixture	18	23	25
+ends tfixture's	76	13
+ends tfixtureVworkb	-17	34
+ends tmaterial			16
+ends tmaterial's	48		-13
+ends tmaterialVotherb	23
+ends tmaterialVworki	50	22	18
+ends tmaterialVworks	16		-21
+ends tpart		23	15
+ends tpart's		20
+ends tpartVotherb	26		14
+ends tpartVothers		-26
+ends tpartVworkb	23	24	26
+ends tpartVworks	62	12	18
+ends trole		21	37
+ends tsurface		23
+ends tsurface's	40	-18
+ends tsurfaceVotherb		-12
+ends tsurfaceVworkb	-17
+ends tsurfaceVworki	19	-29	22
+ends tsurfaceVworks	28		15
+ends ttoolVworkb	-13	-12
+ends ttoolVworks	-34	-21
+ends twork	-14	-13	15
+ends verb	-12
+ends w	-12	-13
+ends w's		-24
+ends wed	-43
+ends wing	-22		-26
+far after 0			23
+far after 1	22		25
+far after 13+	-22
+far after 3-4			-19
+far after 5-7	-20		-16
+far after 8-12	-16	-12	-23
+far before 0	25	33
+far before 1		-28
+far before 13+			-14
+far before 2		27
+far before 3-4		12	23
+far before 5-7			21
+figure-between	29
+flawed			39
+frame copula +1	-15
+frame copula -1		-19	-14
+frame copula -3			-17
+frame copula -4			12
+frame copula area		77	-14
+frame copula defect		-39
+frame copula finish			-31
+frame copula fixture			55
+frame copula here-after	-14
+frame copula here-before	27	13	12
+frame copula tool		-25	-18
+frame copula verbish			14
+frame copula word		-29
+frame imperative +1	20		-18
+frame imperative -1		21
+frame imperative -2			-64
+frame imperative -3		-25	50
+frame imperative -4	-52		52
+frame imperative area		-19
+frame imperative defect		-20
+frame imperative fixture		17	61
+frame imperative here-after	24	-17
+frame imperative here-before		-50
+frame imperative material			-21
+frame imperative part		31	-25
+frame imperative size		38
+frame imperative surface			32
+frame imperative tells		-44
+frame imperative tool		-23
+frame imperative word		-21	-33
+frame modal +1		-28
+frame modal -1		-13
+frame modal -3	64
+frame modal -4	-53
+frame modal defect		-12
+frame modal finish		-40
+frame modal fixture		-12
+frame modal here-after		26
+frame modal here-before	-16	48
+frame modal part		43
+frame modal size		-30
+frame modal surface		40
+frame modal tool		33
+frame modal verbish		-21
+frame modal word		-26
+frame none +1	-29	-12	-15
+frame none -1	20	36
+frame none -4		-23	-14
+frame none area			19
+frame none defect		-15	-19
+frame none fixture		32	-23
+frame none here-after		29	14
+frame none here-before	15	12	-49
+frame none material		19
+frame none part		23	15
+frame none size			-19
+frame none surface			-28
+frame none tells		33	-33
+frame none tool			15
+frame none verbish		-22	15
+frame none work			29
+frame owed +1	65	-34
+frame owed -2	-16	24
+frame owed -3	-44	31
+frame owed -4	-12	-21
+frame owed defect		-12
+frame owed fixture		12
+frame owed here-after	20	45
+frame owed here-before		16
+frame owed material		22
+frame owed part		-14
+frame owed size		-14
+frame owed surface		22
+frame owed tells		12
+frame owed tool		-22
+frame owed verbish		-18
+frame past +1			-21
+frame past -1		62	36
+frame past -2		-28	18
+frame past -3		19
+frame past -4	-27	12	-34
+frame past area		-49	-12
+frame past defect			-19
+frame past finish		-64
+frame past fixture		43
+frame past here-after	28	-26
+frame past here-before		12	38
+frame past material		16
+frame past part		15	34
+frame past size			18
+frame past surface		65
+frame past tells			13
+frame past verbish		-37	-27
+frame past work			-18
+frame present +1	-36	-22	-33
+frame present -1	20	17	17
+frame present -2	33	23	-12
+frame present -3			-12
+frame present -4	21	-12	13
+frame present area		-13	33
+frame present defect		13	19
+frame present finish		-17	24
+frame present fixture		47
+frame present here-after	-49		24
+frame present here-before	17	41	17
+frame present material			-13
+frame present part		16	-15
+frame present size			37
+frame present surface			-13
+frame present tells		-20
+frame present tool		-20
+frame present verbish		26
+frame present word		-12	-32
+head 2 x	-14		-41
+head adhesive		-30
+head air	-27	-29	-37
+head altogether	-15
+head anybody		-40
+head anyhow	-29
+head anything		-16
+head arvo		-31
+head aside		-12
+head attic	12	21
+head b	-46
+head back door	-32		-29
+head backsplash		32	29
+head bad	-25	-48	26
+head bag	-22	-46
+head bar	-15	-27
+head base	-23	-36
+head basement	26		-61
+head bath		25	54
+head bathroom		14	31
+head battery	-30
+head bay	49	-42	-14
+head bed	-26		20
+head bedroom	13		30
+head bedroom 2	-32
+head bench		21	14
+head better		-35
+head bit	-29	-60
+head black		-20
+head bled	-33
+head blinds	115		73
+head board	54	23	46
+head boards	91		66
+head bolts			15
+head bottom	-35	21
+head box	26	-30	40
+head boxes		-23
+head bracket	28	-34	43
+head brackets	52	37	36
+head breaker	-48	24	30
+head broke	37
+head bucket	-50
+head c			-34
+head cabinet	40
+head cabinets		85
+head cable	49	-54	42
+head cap	-32		-13
+head carpet	-16	-21	-13
+head cartridge	-16
+head case			-17
+head casing		49
+head caulk		16
+head ceiling	24	72	13
+head center	-16	-13	-21
+head chimney	-23		-37
+head chip	-23
+head clamps	-34
+head clear	-40
+head closet	80	54	23
+head closet rod	53
+head coat	-15	37	22
+head code	-32
+head coil			12
+head cold	-42		-18
+head color	-16	59
+head concrete		34
+head corner	-64	-55	-55
+head counter	26	12
+head crack		106	34
+head cracked	-17	-13	-20
+head crown	23
+head crown's		28
+head curb	-13	51
+head cut		14	20
+head cut out	-48	-15
+head damper	-44
+head deck	-55		28
+head den		64
+head desk	-19
+head dining room	-25		-16
+head dishwasher	33
+head disp	19
+head door		-34	19
+head door's	-16	-68	29
+head doors	60	86	-13
+head downspout	21	-25
+head drain	85	23	77
+head drawer	-30	-40	-15
+head drawing	23	-14
+head drip	-15	16
+head drop		72
+head drops	25
+head dry		-37	-17
+head drywall	96	38	-13
+head duct	-38
+head edge	-65	31	26
+head either	-15
+head elbow	-28
+head electrical		29
+head end	-18	-26
+head end panel	-12	-45	-17
+head entry		55
+head epoxy		47
+head except	-17	-58	-16
+head extra			-23
+head face		-12
+head fall	-16
+head falls	80
+head fan		29	25
+head faucet	-76
+head fell	28
+head fella		-25
+head filter	-14
+head filters			62
+head fireplace	39	-18
+head first coat	-26	49	24
+head flange	66
+head flashing	-68
+head flat	-14	14	-31
+head flex	-27	-33	100
+head float	71
+head floor		-46
+head floor's	39	27
+head foam	-35	-53
+head frame	-71	19	-19
+head free	-21
+head fridge	-47	-46	-30
+head front	-25	34	32
+head full		19
+head furnace	-16		-40
+head gap		-13
+head garage	-56
+head gas	-28	36	-30
+head gasket	-13		-74
+head gate	71	38
+head glass	31
+head glue	-14	25	-18
+head go	-24
+head god	-42
+head goes	-15	33
+head gone			12
+head grease	-36
+head grout		50
+head hair	-19	-28
+head hall		-36	-40
+head hallway	26	133
+head hand		-19	-38
+head handle	-31	-19	-30
+head handrail	-71
+head hanging	30	40
+head hard	26	-25	13
+head hatch	41	-36
+head head	97
+head header		40
+head hearth	36
+head height			23
+head herself		-15
+head hinge	-52	-16	12
+head hinges		37	-53
+head hole	-19		41
+head holes		-27	99
+head hollow	-44
+head home		-42
+head hood	-24
+head hose	18	18	46
+head hose bib	-33
+head hot	21	42	17
+head house	-38	-28	-28
+head humidity		-19
+head hung	-18	15	-28
+head inside	-23	-12
+head instead	53
+head insulation	-33	-39
+head island		52
+head jack		42
+head jamb	-15	14
+head job	-28	-30	-18
+head joint		31
+head joints		-50	12
+head joist	-25	17	-30
+head joists	66	-15
+head keys		23
+head kit	54	39
+head kitchen	15		-12
+head kitchen faucet	-36
+head lags			-32
+head landing	60		16
+head latch	34		31
+head laundry	49
+head layers	41
+head lead			61
+head leak	-40
+head leaking		-12	-20
+head leg	-58	-61
+head legs	26
+head length	-15
+head lid	32	54	14
+head light		-34	-28
+head lights		60
+head line	15	13	59
+head living room	27	-27
+head lock	13	-27
+head loop	23
+head loose		-17	-41
+head machine		-26
+head main	67
+head marco		-47
+head master bath			-17
+head mastic		-14
+head me		-18	-19
+head mesh	-12		21
+head meter	-55	63	24
+head middle	-50	-20	-38
+head mirror		-20
+head missing		-25
+head miter	28
+head mortar		-56
+head mud	-35	-53	26
+head nail	32	-19
+head needs	-28	-12
+head number	-51		-26
+head nut	33		50
+head o	-21		-20
+head office	34		-19
+head open	55	65
+head opening	-25	-27	-13
+head outlet	-27	14	47
+head outside	-23		-30
+head oven	31
+head overhang		58
+head paint		16
+head pan	25	-40
+head panel	16	56
+head panels	24	40	43
+head pantry	13	-12	-26
+head paper	-18
+head part	-13
+head piece		26	-31
+head pipe	57	-41	-31
+head plaster		78
+head plastic	-18		-23
+head plate	18	-27	-25
+head plates	41	54
+head plug		24
+head plywood		36
+head poly		-63
+head porch			-29
+head post	-72	14
+head posts	-19	49	15
+head pressure			30
+head primer	47	-53	-25
+head proud		-20
+head pull		-48
+head pulls	16	15	14
+head pump	82	36
+head punky		-22
+head r			-17
+head rack	-69	-54
+head radiator	-20	-28
+head rail			56
+head rear	24
+head red	-13	-14
+head reducer		30
+head relief valve	-43
+head ring	-57	14	45
+head rise		-15	-13
+head rm	41		-15
+head rock		28	16
+head rocks		-22
+head rod	-30
+head roof		87	25
+head room	-12	-18
+head round	-29	-18
+head run	28		-12
+head salon	-85		-17
+head same		-45
+head sand	-13	25
+head screed		28
+head screen	28
+head screw	-35	-23	-15
+head screwdriver		-16
+head screws	-47	-26	-73
+head sealant		-17
+head seam	51	54	47
+head second coat		-50	-23
+head sheathing	94
+head sheet		-26
+head shelf		45	36
+head shims		19
+head shop	-29	-68	-32
+head shot	-17		-18
+head shower	-16	32	58
+head side	-70	-37	-34
+head sides	19	-30
+head silicone			-27
+head sill	-38
+head sink	-38	23	-39
+head size	-36	-16
+head skirting	85
+head slab	49
+head slider	-25
+head slides	-29
+head slope	14
+head slow	53
+head soffit	-70
+head splice	31
+head split			50
+head spot	-45		-44
+head spring	-31
+head stain	-41
+head stairs	71	19	-12
+head stat	-22
+head static	27
+head step	22
+head steps	47	-20
+head stile		-49
+head stone	-16
+head stop	-16	21
+head story		24
+head stove	13
+head straight		-14	-25
+head street	74
+head strike		20
+head stripped	-17		-22
+head stud	36
+head studs	-34	28	-18
+head subfloor	34
+head supposed	-15	-12
+head tap	-46
+head tee			-12
+head temp			-22
+head template		33
+head thermostat	-27
+head threshold	24
+head tile		-16
+head tiles	98	18	34
+head toilet	121	37	60
+head too high	-15
+head too long	-19	-35
+head top	-34
+head track	-13	-33	-13
+head trap	20	16	28
+head treads	39
+head trim	-22	27
+head truck	-23	-16	25
+head tub	-29	-41	45
+head tub's			64
+head twice	51		-47
+head unit	-23
+head uppers	-53	-19	23
+head upstairs	51		-37
+head us		-19
+head valve		-45	37
+head van		23
+head vanity	-28
+head vanity top		-38
+head vent	-20	54	-38
+head wall		16	-38
+head wall bend			-25
+head wall's	-13	-24	14
+head walls		-34	-58
+head wants	13	-37
+head washer	-24	36
+head water	-48	-62	-47
+head wax ring	-19		-48
+head weatherstrip	15
+head weeping			-12
+head went	26
+head wet	-21	47
+head white	-17	-29
+head whoever	-20
+head window	26	35	47
+head windows			-13
+head wire	22	40	51
+head wood			-18
+head wrong	-16
+heading	25		-15
+heading +1		21	-24
+heading -1		-48
+heading -2	19		-20
+heading -3	47	-31	20
+heading -4	41	12	-33
+heading here-after	-24
+heading here-before	45
+join +1	-22		-14
+join +1 area	-24	45
+join +1 defect	-25	-16	-21
+join +1 fixture		-27	-18
+join +1 material	-13		-25
+join +1 part		-22	-24
+join +1 size	16		-12
+join +1 surface	-16	-31	-14
+join +1 tells	-23
+join +1 tool	-26
+join +1 verbish	-14	-22	-18
+join +1 word	-20
+join -1		15
+join -1 area	22
+join -1 defect		24
+join -1 finish	-31	47
+join -1 fixture	26	71	17
+join -1 part		41	60
+join -1 size		-22	62
+join -1 surface	-17	13	36
+join -1 tells	34
+join -1 tool	32	-23	-20
+join -1 verbish			-23
+join -1 word		-16
+join -2 area		39	-26
+join -2 defect		-17
+join -2 finish		-39
+join -2 fixture	13	25
+join -2 material		23	36
+join -2 part			13
+join -2 size	31		19
+join -2 surface		-38
+join -2 tells	-15	17	40
+join -2 tool		-13	-13
+join -2 verbish			-13
+join -3			-12
+join -3 area		-13
+join -3 defect		-25	-13
+join -3 finish		20
+join -3 fixture			23
+join -3 material		13	-22
+join -3 size	-23		-23
+join -3 surface		47
+join -3 tells		-20
+join -3 tool	-18	-15
+join -3 word		-19
+join -3 work	-14	-31	-23
+join area	32		14
+join area+area		55	-25
+join area+fixture		22
+join area+material		34	27
+join area+part	45	-51
+join area+size		-41
+join area+surface	45	-44
+join area+tool	-37	30
+join area+verbish			36
+join area+word	12	-16
+join defect			15
+join defect+area			-15
+join defect+defect			-13
+join defect+finish		-17
+join defect+fixture		30
+join defect+material			-22
+join defect+part		30	23
+join defect+size		-12
+join defect+surface			31
+join defect+verbish			-18
+join defect+word		-39	29
+join finish			-18
+join finish+area	-22		36
+join finish+defect		-15
+join finish+material			-56
+join finish+part			-36
+join finish+surface		12	17
+join finish+word	17	-21	29
+join fixture			-19
+join fixture+area	-20	-44	-18
+join fixture+defect	-16	15	-21
+join fixture+fixture		-23
+join fixture+material			-23
+join fixture+part		20
+join fixture+size		-16
+join fixture+surface	14	-27	22
+join fixture+tells	54	-29
+join fixture+word			-17
+join heading	13	15
+join leads around	41
+join leads at	29	29	-27
+join leads behind	43	25	-27
+join leads by	43	29
+join leads by term	-13
+join leads by term word	14
+join leads down	20
+join leads for	42	-24
+join leads from	38	24
+join leads in	31	-26	34
+join leads in word	-24
+join leads in word term	-17
+join leads in word word	-30
+join leads mark			24
+join leads of	26	78	-24
+join leads of term word	-12	47
+join leads off	60
+join leads on	30	-14	42
+join leads on quantity	36
+join leads on term verb	36
+join leads on term word	32
+join leads over	30	65	-17
+join leads quantity			-29
+join leads quantity at	-37
+join leads quantity of	-23	-12
+join leads quantity on	-54
+join leads quantity word	20
+join leads term			58
+join leads term word	-29
+join leads through	42
+join leads time	67
+join leads to	12		39
+join leads under	39
+join leads verb		38
+join leads verb at	35	29	58
+join leads verb at quantity	-17
+join leads verb by	20
+join leads verb in			-47
+join leads verb mark	44
+join leads verb of	30
+join leads verb on		62	13
+join leads verb quantity	-24
+join leads verb quantity of	-59
+join leads verb quantity on	48
+join leads verb term word	-25
+join leads verb to	-15
+join leads verb verb word	-28
+join leads verb with	19		29
+join leads verb word	-13	27
+join leads verb word on	60
+join leads verb word word	36
+join leads with			-49
+join leads with quantity	-16
+join leads word		-19	27
+join leads word in	-12
+join leads word on	14
+join leads word quantity		-27
+join leads word quantity of	-14
+join leads word quantity word	-21
+join leads word term	-23	-18
+join leads word term verb	22
+join leads word term word	-17
+join leads word to		-73
+join leads word to verb	-14	-16
+join leads word verb	-16	28	39
+join leads word verb at	-19
+join leads word verb in	-32
+join leads word verb on	47
+join leads word verb quantity	-29	-59
+join leads word verb term	-17
+join leads word verb verb	-28
+join leads word verb word		34	45
+join leads word word		-47	16
+join leads word word quantity	-16
+join leads word word to	-18
+join leads word word verb	-50
+join leads word word word	96		19
+join material	-25	18
+join material+area		39
+join material+defect	-15
+join material+finish		-38
+join material+fixture		12
+join material+material			30
+join material+part	-18	-14	61
+join material+size	-37	13	-35
+join material+surface	-17	42
+join material+tells	-16	-12	29
+join material+tool		24
+join material+verbish			13
+join material+word			-32
+join part	-26	-26	-33
+join part+area	-39
+join part+defect		-26	-13
+join part+finish		-27	20
+join part+fixture		-12	29
+join part+material	-19	32
+join part+part			-39
+join part+size	33	-17	21
+join part+surface		-16	-36
+join part+tells	-19
+join part+tool	-21		-29
+join part+verbish	-31	-20	-31
+join part+word	-12	-20	-12
+join same-before	15
+join same-before defect	-12
+join same-before finish		-15	-27
+join same-before fixture		-17
+join same-before material	12		34
+join same-before part		23
+join same-before size	-13	20
+join same-before surface	17	-22
+join same-before tells	-27	27
+join same-before tool	13	55
+join same-before verbish		-29
+join same-before word	13
+join same-before work			24
+join size		-12
+join size 3	26		-22
+join size+area	37		-19
+join size+defect			-46
+join size+finish	-22
+join size+material	24	-26	26
+join size+part			42
+join size+surface	-30	-14	-37
+join size+word		22	-12
+join sizes 1+2		17
+join sizes 2+3	14	21	14
+join sizes 3+1	34	18	-18
+join sizes 3+3	-24		-41
+join surface	23	16
+join surface+area	55	-23	22
+join surface+defect	-14
+join surface+finish		14	-43
+join surface+fixture	14	34	14
+join surface+material		24
+join surface+part	19		-22
+join surface+size	-12	-17
+join surface+surface	25		17
+join surface+tells		22	-17
+join surface+tool	-39
+join surface+verbish	21	39	-20
+join surface+word		-12
+join surface+work			-18
+join tells	22	58
+join tells+area	20
+join tells+defect		-13	-15
+join tells+fixture	34		-18
+join tells+material	30	-15	-40
+join tells+part	-26	58
+join tells+surface		35
+join tells+verbish			15
+join tells+word	13	18
+join tool		13
+join tool+area		-23	12
+join tool+defect	-12	-19	-14
+join tool+fixture	-23		-15
+join tool+material	-18	-26	22
+join tool+part		13	44
+join tool+surface	19	88	-20
+join tool+verbish	54	34
+join tool+word	-20	-12	-23
+join verbish		-12
+join verbish+area	42	-24	-19
+join verbish+defect		-15
+join verbish+fixture			-28
+join verbish+material	-20		33
+join verbish+part		39
+join verbish+size		22
+join verbish+surface	-12	20
+join verbish+tells			-12
+join verbish+tool		-24
+join verbish+verbish		-32
+join verbish+word	-12	-34
+join word+area		12	-41
+join word+defect		-18	14
+join word+finish	-15	29	-16
+join word+fixture			30
+join word+part	16	20
+join word+size		17	29
+join word+surface	-14	-28	14
+join word+tells	-19	31	47
+join word+tool	52		17
+join word+verbish			-27
+join word+work	-14
+join work	38	-73	52
+join work+fixture		-49
+join work+word		-53
+kind +1 area	-13
+kind +1 defect		-19
+kind +1 finish			-26
+kind +1 fixture		-16
+kind +1 part		-19	-23
+kind +1 surface	-25
+kind +1 tells	-14	13
+kind +1 tool		16	-16
+kind +1 verbish	-22	-20
+kind +1 word		-17	-19
+kind +1 work		-41
+kind -1 area			-17
+kind -1 defect	-25	-12
+kind -1 finish	-19	-48	-40
+kind -1 fixture		15	22
+kind -1 material	31	23	19
+kind -1 part		81	53
+kind -1 size	14		23
+kind -1 surface	18	17	18
+kind -1 tells	-31	12	22
+kind -1 tool		-19	-36
+kind -1 verbish	24
+kind -1 word	12
+kind -2 area	-18	30	12
+kind -2 defect		-22	-44
+kind -2 finish	-23		38
+kind -2 fixture	64	47	16
+kind -2 material		21	27
+kind -2 part	23
+kind -2 size	40	20	-12
+kind -2 surface		-29
+kind -2 tells	-15	-21	-29
+kind -2 tool			35
+kind -2 verbish	-20
+kind -3 area	-12	-21	-26
+kind -3 finish	-16	-25	-18
+kind -3 fixture	13		24
+kind -3 material		-24
+kind -3 part	-12	32
+kind -3 size	-31		-22
+kind -3 surface	40	25	-29
+kind -3 tells	-15	-49	21
+kind -3 tool	-18	-24	-12
+kind -3 verbish	-22
+kind -4 finish		-14
+kind -4 fixture	21
+kind -4 material			-20
+kind -4 part	-16
+kind -4 size	-16	-25	-15
+kind -4 surface		19	-17
+kind -4 tells		-12
+kind -4 tool	41		-38
+kind -4 verbish		-20	-16
+kind -4 work		-17
+kind defect	-22	-14	-15
+kind finish	-14	-16
+kind fixture	26	19	19
+kind here-after area	63
+kind here-after defect	-27	-33
+kind here-after finish	-21	30	43
+kind here-after fixture		53
+kind here-after material		42	-21
+kind here-after part	58	30	23
+kind here-after size	25	33	26
+kind here-after surface	13	26	15
+kind here-after tells		37	-25
+kind here-after tool	-64	-29
+kind here-after verbish	13	-38
+kind here-after word	-17
+kind here-after work		43	22
+kind here-before area		-78
+kind here-before defect			-69
+kind here-before fixture	26	33	40
+kind here-before material	30	22	18
+kind here-before part	33	14	36
+kind here-before size	-15		57
+kind here-before surface		24
+kind here-before tells	-38
+kind here-before tool	-13
+kind here-before verbish	-12	88	14
+kind here-before word	-12		16
+kind material	12
+kind part	17	20	19
+kind surface		13
+kind tells	-25
+kind word	-13	-14
+kind work	-16
+lead a -1	27
+lead a -2	-25
+lead a -3	-54
+lead a -4	-16
+lead a here-after	18
+lead a here-before	45
+lead area -1	-13
+lead area here-after	-18
+lead area here-before	28
+lead fixture -1	-14
+lead fixture -2	-12
+lead fixture here-before	31
+lead material -1	20
+lead material here-after	-42
+lead material here-before	26
+lead number -2	47
+lead number here-after	-63
+lead number here-before	-13
+lead part -1	19
+lead part -2	-19
+lead part -4	-14
+lead part here-after	-19
+lead part here-before	22
+lead quantity -1	75
+lead quantity -4	-24
+lead quantity here-after	-58
+lead quantity here-before	66
+lead role here-after	93
+lead size -1	-66
+lead size here-after	18
+lead size here-before	66
+lead surface -1	-58
+lead surface -2	43
+lead surface -4	-15
+lead surface here-before	33
+lead that here-after	-23
+lead the -1	48
+lead the -2	-41
+lead the -3	20
+lead the -4	-12
+lead the here-after	36
+lead the here-before	-31
+lead verbish -1	18
+lead verbish -3	25
+lead verbish -4	42
+lead verbish here-after	-35
+lead verbish here-before	22
+lead word -1	27
+lead word -2	25
+lead word here-after	-24
+led none far		-19	-13
+led none far+here	-14
+led none here	17
+led none none 0 outside 1	-12	-55	-25
+led none none 0 outside 2	19
+led none none 0 outside 3	24		-19
+led none none 0 outside 4		19
+led none none 1 outside 0	33		-12
+led none none 1 outside 2	-22	-13	-13
+led none none 1 outside 3		-24
+led none none 1 outside 4		-12	-17
+led none none 2 outside 0	26
+led none none 2 outside 1	-15
+led none none 2 outside 2		-13
+led none none 2 outside 4	-13	28
+led none none 3 outside 0	22	-22
+led none none 3 outside 1	-13	23
+led none points 0 outside 1		-20	-20
+led none points 0 outside 2		-12	-16
+led none points 0 outside 3		-24
+led none points 1 outside 1		-14	-21
+led none points 1 outside 2		-19
+led none points 1 outside 3			-17
+led none points 1 outside 4			-14
+led none points 2 outside 0	-57
+led none points 2 outside 1	-47
+led none points 2 outside 2		19
+led none points 2 outside 3		-20
+led none points 3 outside 0		-15	-28
+led none points 3 outside 1		-12	-23
+led none points 3 outside 2		-26	31
+led none points 3 outside 4		62
+led turn far			-17
+led turn here			18
+led turn none 0 outside 1		45	25
+led turn none 0 outside 2		-28	-17
+led turn none 0 outside 3		32
+led turn none 0 outside 4		-39
+led turn none 1 outside 0		62	37
+led turn none 1 outside 1		-22
+led turn none 1 outside 2			-25
+led turn none 1 outside 3			-30
+led turn none 1 outside 4		-16	-32
+led turn none 2 outside 0		12	17
+led turn none 2 outside 1		-34
+led turn none 2 outside 2		13	-25
+led turn none 2 outside 3		-17	-36
+led turn none 2 outside 4			12
+led turn none 3 outside 0		15
+led turn none 3 outside 1		-46
+led turn none 3 outside 2		13	-20
+led turn none 3 outside 3		-23
+led turn none 3 outside 4		-12
+led turn pair		14
+led turn points 0 outside 1			38
+led turn points 0 outside 2		28	-20
+led turn points 0 outside 3		26
+led turn points 0 outside 4		18	-20
+led turn points 1 outside 0			-15
+led turn points 1 outside 1		36	24
+led turn points 1 outside 2		16	46
+led turn points 1 outside 3			-27
+led turn points 1 outside 4		-15
+led turn points 2 outside 0			36
+led turn points 2 outside 1		-36
+led turn points 2 outside 2			29
+led turn points 2 outside 3		-41
+led turn points 3 outside 0			21
+led turn points 3 outside 1		-15	-22
+led turn points 3 outside 2		-34	-21
+led verb here			17
+led verb none 0 outside 1		58	34
+led verb none 0 outside 2		-13
+led verb none 0 outside 3		-15
+led verb none 0 outside 4		-26
+led verb none 1 outside 0		51	39
+led verb none 1 outside 1			-21
+led verb none 1 outside 2		-16
+led verb none 1 outside 3			17
+led verb none 1 outside 4		-25	-22
+led verb none 2 outside 0		53	27
+led verb none 2 outside 1		-22	-15
+led verb none 2 outside 2		-17	15
+led verb none 2 outside 3		12
+led verb none 2 outside 4		-17	54
+led verb none 3 outside 0		31	13
+led verb none 3 outside 1		-25	-34
+led verb none 3 outside 2		40	42
+led verb none 3 outside 3			36
+led verb none 3 outside 4		-24	-12
+led verb pair		38	30
+led verb points 0 outside 1		23	-30
+led verb points 0 outside 2			15
+led verb points 0 outside 3		20	46
+led verb points 0 outside 4		-24	23
+led verb points 1 outside 0			-16
+led verb points 1 outside 2		27	15
+led verb points 1 outside 3			22
+led verb points 2 outside 0			-14
+led verb points 2 outside 2		19
+led verb points 2 outside 3		38
+led verb points 2 outside 4		-25
+led verb points 3 outside 0		14
+led verb points 3 outside 1			-12
+led verb points 3 outside 2		33
+led verb points 3 outside 4		-28
+lemma be object	-30
+lemma be subject	33
+lemma crack subject	34
+lemma drip object	15
+lemma get object	-33
+lemma get subject	61
+lemma go object	-38
+lemma go subject	-12
+lemma have subject	-22
+lemma have subject-late	22
+lemma leave object	15
+lemma sit object	-31
+lemma stick subject	28
+lemma trip subject	-64
+number many many		79	97
+number many one		-28	-85
+number none many		19
+number one many		-21
+number one one			18
+opens CONJ		-17	14
+opens COP		-59
+opens DET		32
+opens NEG		-22
+opens OPR		50	-38
+opens PREP	-22	-21
+opens PRON		-22	-14
+opens Q0		41
+opens Qlength		-59	-23
+opens Qpack		-39
+opens SUB		-19	-23
+opens Vmeasurei	-12
+opens Vmoveb		-46	-13
+opens Vmovep	-29		-55
+opens Vmovepp			20
+opens Vmoves	-30	-23
+opens Votherb			28
+opens Votheri	31	12
+opens Vsayb		-19
+opens Vseeb		-13
+opens Vworkb	-21	-13	-16
+opens Vworkbp	-37
+opens Vworkbpp		-23	-13
+opens Vworki	-40
+opens Vworkpp		-13	13
+opens Vworks	16
+opens tarea	14	23
+opens tarea's	37		-20
+opens tdefect	-24	-21	-15
+opens tdefect's	-12	-16	38
+opens tdefectVotherb	-44	15	13
+opens tdefectVotheri	-15	-24	-25
+opens tdefectVotherp	-14	-60	19
+opens tdefectVotherpp	-13	-17	-36
+opens tdefectVothers	-19
+opens tdefectVworkbpp			14
+opens tdefectVworkp			-12
+opens tdefectVworkpp		-22	-25
+opens tdefectVworks		14	-12
+opens tfinish	-25
+opens tfinishVworkb	-31
+opens tfinishVworkpp	-30	-24
+opens tfixture	28	16	31
+opens tfixture's	104	21	23
+opens tfixtureVworkb		32	-23
+opens tmaterial		19
+opens tmaterial's	69	16	-18
+opens tmaterialVotherb	15
+opens tmaterialVworkb	23		18
+opens tmaterialVworki	70	26
+opens tmaterialVworks			23
+opens tpart	19	22	37
+opens tpart's	30	18
+opens tpartVotherb	30	-29
+opens tpartVworkb		29
+opens tpartVworks	21	51
+opens trole	-50	-33	-23
+opens trole's		45	-17
+opens tsurface	14	18
+opens tsurface's		-33
+opens tsurfaceVotherb	-32	-19	-16
+opens tsurfaceVworkb		24
+opens tsurfaceVworki	-41	-19
+opens tsurfaceVworks		-42	18
+opens ttool	13	-20
+opens ttool's	71	-23
+opens ttoolVworkb	-16		-61
+opens ttoolVworks	-35
+opens twork	-13	37
+opens w	-26	-22	-16
+opens w's		-44
+opens wed	-28
+opens wing			-23
+opens wly		-50
+opens-with -1	-22
+opens-with -2	-14
+opens-with -4	-17
+opens-with here-after	38
+order before here			36
+order before pair			32
+order behind here			-13
+order behind pair		65
+outside 0 lacks none 0		23
+outside 0 lacks none 1	33	57	30
+outside 0 lacks none 2	26	38	21
+outside 0 lacks none 3	22	12
+outside 0 lacks points 1			-20
+outside 0 lacks points 2	-57
+outside 0 lacks points 3			-17
+outside 1 lacks none 0	-12	19	18
+outside 1 lacks none 1		-16	-26
+outside 1 lacks none 2	-15	-33	-21
+outside 1 lacks none 3	-13	-17	-27
+outside 1 lacks points 0			-37
+outside 1 lacks points 2	-47	-17
+outside 1 lacks points 3		-20	-44
+outside 2 lacks none 0	19	-28	-15
+outside 2 lacks none 1	-22	-24	-15
+outside 2 lacks none 2		-20
+outside 2 lacks none 3		31	17
+outside 2 lacks points 1			30
+outside 2 lacks points 2		29
+outside 2 lacks points 3			16
+outside 3 lacks none 0	24		-21
+outside 3 lacks none 1		-27
+outside 3 lacks none 2		13	-20
+outside 3 lacks none 3		-32	31
+outside 3 lacks points 0			38
+outside 4 lacks none 0		-18
+outside 4 lacks none 1		-34	-43
+outside 4 lacks none 2	-13	14	54
+outside 4 lacks none 3		-34	-18
+outside 4 lacks points 0		-17	16
+outside 4 lacks points 1		-17	-16
+outside 4 lacks points 2		-17
+outside 4 lacks points 3		43
+pair by a	-14
+pair by about	-20	-18
+pair by above	-39
+pair by after	16	-21
+pair by all	37	-44	14
+pair by along	-16
+pair by an	-57
+pair by and	-14	-25
+pair by another	37
+pair by are	21	19	72
+pair by around	28		33
+pair by as	-29
+pair by back		-32	-28
+pair by bad	-31
+pair by be	37	74
+pair by been	-14
+pair by before		-33
+pair by behind	56	21
+pair by both	55		-42
+pair by box	57
+pair by by		17	26
+pair by came	-33	-23	22
+pair by comes	-46
+pair by done			21
+pair by down	-21	-38	-34
+pair by dumps	-25
+pair by each	-25
+pair by end	15
+pair by every	-35
+pair by except	49
+pair by for	35	-19	14
+pair by from		-13	50
+pair by front	-29
+pair by gone	60
+pair by got	-13	65	-68
+pair by had	-32		58
+pair by hanging	-14
+pair by has	12		33
+pair by have	30
+pair by her	78
+pair by house	45
+pair by hung	-53		-36
+pair by i	18	18	28
+pair by in	20		13
+pair by into	-27		-45
+pair by it	-46	-74	-50
+pair by it's	15
+pair by its		-35	44
+pair by landed	46
+pair by left	32
+pair by like	-12
+pair by mark	-13	-50	14
+pair by me	64
+pair by my	30	23
+pair by near	28
+pair by need		49
+pair by needs	55
+pair by no	-40		19
+pair by not		-17
+pair by now	-14
+pair by number	26	-18	55
+pair by of		59
+pair by off	13		-33
+pair by old	46
+pair by on	42	22	40
+pair by only	-37
+pair by out	-27	-26	-12
+pair by over	17	29	-58
+pair by pulled	-26
+pair by put	-62
+pair by quantity	-17	-53
+pair by reads	20
+pair by right	-64
+pair by round	-12
+pair by set	-23		43
+pair by size	-50
+pair by so	-25
+pair by still	62
+pair by term		-14	-20
+pair by than	-44
+pair by that		-19	-22
+pair by the	19		26
+pair by their	-35
+pair by there	-36		17
+pair by they	98
+pair by this	30
+pair by through	-21
+pair by till		17
+pair by time			-39
+pair by to		-22
+pair by too	-31
+pair by under	24	24	72
+pair by up	-31	13	-13
+pair by was		-26	-27
+pair by way	-14
+pair by we	-18
+pair by went	-24		42
+pair by were	-23
+pair by when	-21
+pair by where		-29
+pair by which	-25
+pair by with		-67	-21
+pair by x	17
+pair false		18	17
+pair true	13	-14
+part +1 object	-17		-13
+part +1 subject		-17	-15
+part +1 subject-late	-14	-38	-12
+part -1 bare			-21
+part -1 object		15
+part -1 opens			25
+part -1 subject	25	33	40
+part -1 subject-late		-21
+part -2 bare	-17		-18
+part -2 object			-16
+part -2 opens	19
+part -2 subject	18	17	31
+part -2 subject-late	34	22	45
+part -3 bare	-18	-28
+part -3 object		-12	-21
+part -3 subject-late	14	40	36
+part -4 object		-13	-15
+part -4 opens	14	15
+part -4 subject-late	-32		-21
+part bare	-18		-13
+part bare area		55
+part bare defect	-17	-13	-30
+part bare finish	27	31
+part bare fixture	-13
+part bare material		-17	-37
+part bare part	16	-23
+part bare size	-16	15
+part bare surface	-27		-18
+part bare tells	38	21	-20
+part bare tool	-23	35
+part bare verbish		-12	14
+part bare word	-15
+part bare work		-23
+part here-after bare	-39	21	-25
+part here-after object	-16
+part here-after opens	79	24	39
+part here-after subject	59	19	25
+part here-after subject-late	-20	47	50
+part here-before bare		-16
+part here-before object	-71	31	72
+part here-before opens	14	26	-81
+part here-before subject	21		24
+part here-before subject-late	22	44	-23
+part object	-28	-12	-18
+part object area		-16
+part object defect	-18	-12
+part object finish	-23	-18	-29
+part object fixture	16		14
+part object part	23	35	14
+part object size	14	-17
+part object surface		23
+part object tells	-34		18
+part object tool	-35	-16	-17
+part object verbish	-16	-20	-13
+part object word	-15	-17	-19
+part object work			12
+part opens	28	14
+part opens area			18
+part opens defect	-21	-17	-13
+part opens finish		-20
+part opens fixture	20	-12
+part opens material	45	35	24
+part opens part	20	35	28
+part opens size	16	27
+part opens surface	36
+part opens tells	32	-26
+part opens tool	23	-21	-17
+part opens verbish	13	26	21
+part opens work			14
+part subject	21		22
+part subject area	27		-32
+part subject defect	-61	-23	13
+part subject finish	14	-38
+part subject fixture	40	37	36
+part subject material	25	16	19
+part subject part			12
+part subject size	-22	-17	32
+part subject surface	31
+part subject tells	-39	-25	-36
+part subject tool	51	-13
+part subject word			23
+part subject work			-30
+part subject-late area	12		-13
+part subject-late defect		21	-40
+part subject-late finish	-14		46
+part subject-late material	16	29	38
+part subject-late part	-16		12
+part subject-late verbish	34
+part subject-late word		17	-17
+person	-44		-13
+phrase nouns 1		20
+phrase nouns 2		48	16
+phrase nouns 3		13
+phrase opens a		-23
+phrase opens all			15
+phrase opens and			14
+phrase opens anything		-16
+phrase opens at		-29	-27
+phrase opens both			23
+phrase opens for		-21	23
+phrase opens from		-56
+phrase opens it		-38	-14
+phrase opens mark			-22
+phrase opens me		62
+phrase opens new		35	-28
+phrase opens nothing		30
+phrase opens out		-47	-24
+phrase opens quantity			-15
+phrase opens term		14
+phrase opens that		-17	-26
+phrase opens the		39	18
+phrase opens those		19
+phrase opens to			-37
+phrase opens up			28
+phrase opens with			29
+phrase points it 0		-24	-32
+phrase points it 1			-13
+phrase points it 2		48
+phrase points nothing 1		13
+phrase points nothing 2		42
+phrase points one 0			17
+phrase points one 1		65	34
+phrase points that 0		-17
+phrase points that 1		19
+phrase size 0		25
+phrase size 2		14
+phrase size 4		25	17
+phrase size 5		42
+phrase size 6			-17
+phrase size 7		22
+phrase subject and behind copula		-21
+phrase subject and behind modal		15
+phrase subject and behind present		39
+phrase subject modal		19
+phrase subject owed		42
+phrase subject past		18
+phrase subject present		-25
+points both -2			52
+points both here-after			-40
+points both here-before			47
+points both object			-38
+points both subject			62
+points em -1		97	39
+points em -2			-54
+points em -3		-39
+points em -4		-31	48
+points em bare			-39
+points em opens			25
+points em subject		19	53
+points em subject-late			-54
+points it +1		-30	-22
+points it -2			41
+points it -3		18
+points it -4		-15
+points it bare		-49	-18
+points it here-after		-35	-77
+points it here-before			61
+points it object		-33	-21
+points it subject		29	29
+points it subject-late			29
+points none +1			-15
+points none -1			14
+points none -4			-24
+points none bare			-13
+points none here-after			15
+points none here-before		22	16
+points none object		-16	-16
+points none opens		16
+points none subject			18
+points none subject-late		15
+points one +1		-24
+points one -1		91	23
+points one -2		-23	69
+points one -3		-28	-62
+points one -4		27	-36
+points one bare			21
+points one here-after		-22	-22
+points one here-before		14
+points one object		13	-72
+points one opens		60
+points one subject			12
+points one subject-late		-43	66
+points that +1		-23	-36
+points that -1		24	43
+points that -2			-43
+points that here-after		52	59
+points that here-before			18
+points that object		15
+points that opens		-15	-26
+points that subject			32
+points them -1		99
+points them -3		36
+points them -4		-77	-28
+points them bare		-27
+points them here-after		20
+points them object		66	31
+points them opens		-19
+points them subject		-15	-25
+points them subject-late		43
+points they +1		-35
+points they -2		39
+points they -4		-31
+points they bare		12
+points they here-after		22
+points they here-before		65
+points they object		-15	54
+points they subject		22
+points they subject-late		16
+points those +1		-34
+points those -1		-27
+points those -4		48
+points those bare		91
+points those object		-32
+points those opens		12
+points those subject		-38
+points those subject-late		57
+prep about	-48	12
+prep above	-13	-58	-31
+prep after	-29	-60	-23
+prep along	49	-22	34
+prep around	42
+prep at	-27		-20
+prep before		-50	-13
+prep behind	17	21	-29
+prep below	-89
+prep by	-39	-30	-57
+prep down	39	-17	-54
+prep for		25	-30
+prep from	-25	-39	-36
+prep here-after after		-74
+prep here-after at	-31		-29
+prep here-after behind	21
+prep here-after by	-21
+prep here-after for	-65	43	-45
+prep here-after from	-37	-39	-45
+prep here-after in	37
+prep here-after of	24	58	25
+prep here-after off	61	28	13
+prep here-after on	21		16
+prep here-after over	48
+prep here-after to		27	-17
+prep here-after under	-21
+prep here-after with	-50		-58
+prep here-before at	17
+prep here-before by	-101
+prep here-before in	-14		25
+prep here-before of	54		-75
+prep here-before on	-23
+prep here-before to		75
+prep in		-14	-13
+prep into	-63	12	-32
+prep of			-14
+prep off	59	40
+prep on			-21
+prep other about		-35
+prep other above		-60
+prep other after			-19
+prep other along	52	-13	20
+prep other at	-28	-17	-16
+prep other before		-86
+prep other behind		18	-41
+prep other between		-17
+prep other by	-19	-29	-65
+prep other down	56	-12	-61
+prep other for	19	15	-16
+prep other from	-16	-42	-27
+prep other in	-21		-23
+prep other into	-47	24	-13
+prep other of	-14		-12
+prep other off	40	35	-22
+prep other on	12		-31
+prep other out		-15	-22
+prep other over		-19	-45
+prep other through	-23
+prep other to	-36	-28	-17
+prep other toward	-72
+prep other under	-21	-36	-17
+prep other up	24	24	13
+prep other with	-16	-25	-21
+prep out	-49		-16
+prep over	21	-14	-51
+prep past	-22
+prep through	54	-19	73
+prep to	-17		-16
+prep toward	-81	-48
+prep under	-23	-36	-16
+prep up	31	22
+prep with	-20	-21	-38
+prep without	-30	14
+rank after 1	-12
+rank after 2	-16	-12	-15
+rank after 3	-39	31	-39
+rank before 0	39
+rank before 2	-12
+rank before 4			15
+rule done/none			65
+rule lacks none 0			29
+rule lacks none 1			15
+rule problem/absent	-20
+rule problem/defect-before	13
+rule problem/defect-in	-25
+rule problem/refuses	29
+rule problem/unwell	23
+rule problem/wrong	35
+rule size 4	37		37
+rule word 		-17
+rule word back	38
+rule word bath	17
+rule word bedroom	17
+rule word ceiling	38
+rule word closet	-24
+rule word corner	-39
+rule word door	12
+rule word down		-13
+rule word end	26
+rule word faucet	-29
+rule word finish			41
+rule word first		-15	74
+rule word floor	26
+rule word front	-23
+rule word glass	13
+rule word go		-14
+rule word hall	14		-15
+rule word install			33
+rule word kitchen	-32
+rule word leave		-20
+rule word on			45
+rule word one		-18	13
+rule word post	-14
+rule word room	26
+rule word shelf	27
+rule word smoke	-19
+rule word tile	23
+rule word valve	12
+rule word wall	29
+says imperative	19	-17	32
+says its verb		-12
+says owed			-21
+says present	-13
+sentences -1	-37	-31	-31
+sentences -1 bare	-26	-31	-32
+sentences -1 object	-19	-13
+sentences -1 opens	-14	-22	-16
+sentences -1 subject	-27		-23
+sentences -1 subject-late			-26
+sentences -2	-12	-33	-39
+sentences -2 bare	-14	-21
+sentences -2 object		-18	-19
+sentences -2 opens		-21	-30
+sentences -2 subject	-14	-18	-19
+sentences -2 subject-late		31	-16
+sentences 1	-17	-23	-22
+sentences 1 bare	-17	-18
+sentences 1 object		-12
+sentences 1 opens	-12	-22	-19
+sentences 1 subject		-18	-20
+sentences 1 subject-late	-14	-35	-19
+size 1	-34	-22	-17
+size 1 far+here	13	-24
+size 1 here	-13
+size 1 outside 1		-12
+size 2	17
+size 2 far		-12
+size 2 far+phrase		-15	-16
+size 2 here	30		18
+size 2 outside 0	17	16
+size 2 outside 2		-13
+size 2 phrase		14
+size 3	13	12
+size 3 far		15
+size 3 far+phrase			14
+size 3 here	39	21	34
+size 3 outside 0	16	14	29
+size 3 pair	13	27	44
+size 3 told		-14	-24
+size 4	14
+size 4 far		-23
+size 4 here	117	32	41
+size 4 outside 0	24	44	12
+size 4 outside 1			-12
+size 4 outside 2		20
+size 4 outside 3	15	-25	-18
+size 4 pair	14	79	29
+size 4 phrase			-12
+size 5			25
+size 5 far			34
+size 5 far+here	-12		23
+size 5 far+phrase			28
+size 5 here	86		34
+size 5 outside 0	41	34
+size 5 outside 1		14
+size 5 outside 2			12
+size 5 outside 3	-23		67
+size 5 outside 4		-18
+size 5 pair	24	29	-14
+size 5 phrase		29
+size 5 told		-32	-20
+size 6		19
+size 6 far	31	-32	51
+size 6 far+here	-26	-41	-30
+size 6 far+phrase		83
+size 6 outside 0			-13
+size 6 outside 1			13
+size 6 outside 2		51
+size 6 outside 3		45	-18
+size 6 outside 4		-15	22
+size 6 phrase			-12
+size 6 told		-26
+size 7	-15
+size 7 far	-12	-20
+size 7 far+here	-26	35	-36
+size 7 far+phrase		-40	66
+size 7 outside 0	18	16
+size 7 outside 3		-14	64
+size 7 outside 4	-28	-20	-23
+size 7 pair	15		-15
+size 7 phrase		22
+size 7 told		-24
+sort CONJ		-16	26
+sort COP		-47
+sort DET		37
+sort MOD		21
+sort NEG		-23	-19
+sort OPR		60	-24
+sort PREP		22	13
+sort PRON		16	-20
+sort SUB			-22
+sort Vmeasurei	-29		-33
+sort Vmeasurepp		18
+sort Vmoveb	23
+sort Vmovep	-15
+sort Vmovepp			14
+sort Vmoves			-48
+sort Vneeds	-14	-35
+sort Votheri	35	20
+sort Votherp	-18	28	-14
+sort Vsayb	-64	-17	19
+sort Vseeb	-12	-20
+sort Vworkb		25
+sort Vworkbp	28
+sort Vworkbpp	-39	-39
+sort Vworki	-25	61	23
+sort Vworkpp	-12		16
+sort Vworks			-33
+sort w	-12		-14
+sort w's		-28
+sort wed	-23	14	33
+sort wing	-29		-23
+sort wly		-60	-49
+stands after		-19	-18
+stands after 0 of 0	-29	-25	-22
+stands after 0 of 1			-16
+stands after 1 of 0		-30	-24
+stands after 2 of 0		-23	-13
+stands after 2 of 1	-17
+stands after 2 of 2	-15
+stands after has 0	-46	-43	-33
+stands after has 1		-14	-20
+stands after has 2	-13
+stands after points em			-17
+stands after points it		-29	-25
+stands after points it's	-23	-23	25
+stands after points nothing		-16	-15
+stands after points one			-27
+stands after points that		-12	-27
+stands after points that's		-19	-24
+stands after points them		-21
+stands after points they		-24
+stands after points those		-31
+stands before 0 of 0		16	33
+stands before 0 of 2	13	-14	-12
+stands before 0 of 3		-13
+stands before 1 of 0	-56		28
+stands before 1 of 1	27
+stands before 1 of 2	-12
+stands before 1 of 3			-19
+stands before 2 of 0	88	17	-20
+stands before 2 of 1		-14
+stands before 2 of 2	-13
+stands before 3 of 0		31
+stands before 3 of 1	-42	-14
+stands before 3 of 2			15
+stands before 3 of 3			30
+stands before 4 of 0		-43	-13
+stands before 4 of 1	-15	29	12
+stands before 4 of 2	-12	25	20
+stands before 4 of 3			71
+stands before has 0	67	33	31
+stands before has 1	-12		-12
+stands before has 3			26
+stands before points em		30	-13
+stands before points it			32
+stands before points it's	-39	-48	36
+stands before points one		75
+stands before points that			18
+stands before points that's		46	42
+stands before points them		50	26
+stands before points those		64
+stands here		13	16
+stands here 0 of 1	19	21	23
+stands here 0 of 2	28		19
+stands here 0 of 3	64	30
+stands here 1 of 2	-16
+stands here 1 of 3	-12		30
+stands here 2 of 3	-26	-21	-15
+stands here 3 of 3	-45	18	-54
+stands here has 1	19	21	23
+stands here has 2	12		12
+stands here points both			14
+stands here points em			35
+stands here points it		-19
+stands here points it's	52		-60
+stands here points nothing		20	16
+stands here points one		-43
+stands here points that		25	32
+stands here points that's		44	-18
+stands here points them		17	-18
+stands here points they		35
+stands here points they're		19
+subject none +1	-18
+subject none -2	12
+subject none here-before	18
+subject own -1	15
+subject own here-after	-20
+subject own here-before	22
+subject person +1	-43
+subject person -1	-27
+subject person -2	-14
+subject person -3	-26
+subject person -4	12
+subject person here-after	28
+subject person here-before	46
+subject pointer +1	-36
+subject pointer -1	30
+subject pointer here-before	-81
+subject tells here-before	-40
+told as done after		-24
+told as fixed after		-38	-25
+told as fixed before		-25	54
+told as fixed here		-66
+told as have before		42
+told as have here	-47
+told as need after	-12	-15
+told as need before		-42	-51
+told as need here	59	50	12
+told as open after		-28	-33
+told as open before		20
+told as open here			25
+told as ordered before		17
+told as used after	-13	19
+told as used before	-21		18
+told as used here			13
+told done 0 near		-13
+told done 0 touches		16
+told done 1 near		-18
+told fixed far		-15	-32
+told fixed near			-28
+told fixed over		14
+told fixed touches			-16
+told open far		-15	-12
+told open touches			18
+told problem 0 far		-12
+told problem 0 near			-12
+told problem 0 over		14
+told problem 1 far		-13	-16
+told problem 1 near		-20	-13
+told problem 1 over			19
+told size 3		-16	-25
+told size 4		-14
+touches-after	-22
+touches-before	23
+unit none defect	-22
+unit none finish	-14
+unit none fixture	25
+unit none part	18
+unit none tells	-25
+unit none word	-12
+unit none work	-15
+use buy	-13	16	19
+use have			32
+use measure	-30
+use move	-23		-15
+use need		29
+use other			19
+use say	-24	-20
+use see		39	-32
+use use	25
+verb behind #		42	33
+verb behind a		38	-28
+verb behind all			-22
+verb behind already			-12
+verb behind are			54
+verb behind be		97
+verb behind been			56
+verb behind can		-13
+verb behind can't		23
+verb behind don't		46
+verb behind get		106
+verb behind he'll		30
+verb behind i		-16	30
+verb behind i'll		29
+verb behind i've			83
+verb behind is		-54	41
+verb behind it		-33	-25
+verb behind it's		-24	65
+verb behind must		-27
+verb behind needs		45
+verb behind no		-22
+verb behind nobody		35
+verb behind not		63
+verb behind quantity		-50
+verb behind she		-79
+verb behind should		30
+verb behind still		-15
+verb behind term		-37	13
+verb behind that's			-21
+verb behind the		-34	-25
+verb behind they		-36
+verb behind they're		-22
+verb behind to		68	46
+verb behind wants		56
+verb behind we		32	19
+verb behind will		56
+verb behind you		-22
+verb form b main		32	36
+verb form b side			-32
+verb form bp main		54
+verb form bp side			-36
+verb form bpp main		41
+verb form bpp side		30	48
+verb form i main		44
+verb form i side		25	-38
+verb form p main		-26	46
+verb form p side		-72
+verb form pp main		13	30
+verb form pp side		-22	30
+verb form s main		-15	29
+verb form s side		36	16
+verb lemma add imperative		37
+verb lemma ask imperative		29
+verb lemma bolt past			-13
+verb lemma bring imperative		38
+verb lemma call imperative		43
+verb lemma check imperative		42
+verb lemma clean past			37
+verb lemma close present		-39
+verb lemma cut copula			26
+verb lemma cut imperative		66
+verb lemma cut none		40	52
+verb lemma cut owed		35
+verb lemma cut past			-24
+verb lemma do copula			44
+verb lemma do none			-30
+verb lemma drill past			-49
+verb lemma dry copula			34
+verb lemma dry imperative		-42
+verb lemma fill past			53
+verb lemma finish copula			-13
+verb lemma finish past			30
+verb lemma finish present			-56
+verb lemma fix past			82
+verb lemma fre past			25
+verb lemma get imperative		-53
+verb lemma get owed		-79
+verb lemma glue copula			51
+verb lemma glue past			38
+verb lemma go copula		-56
+verb lemma go modal		-71
+verb lemma go none		16
+verb lemma go owed		-111
+verb lemma go past			-91
+verb lemma go present		-43
+verb lemma hang copula			37
+verb lemma hang past			38
+verb lemma hang present		-14
+verb lemma hold past			-34
+verb lemma leave imperative		-78
+verb lemma leave past		-74
+verb lemma look modal		46
+verb lemma make present		-34
+verb lemma move modal		28
+verb lemma order imperative		22
+verb lemma pack past			51
+verb lemma pull past			22
+verb lemma put imperative		-31	57
+verb lemma put modal		27
+verb lemma put none		-13
+verb lemma put past		41	-33
+verb lemma replace past			35
+verb lemma roll past			27
+verb lemma run copula			-34
+verb lemma run imperative		38
+verb lemma sand imperative		18
+verb lemma screw past			-53
+verb lemma seal past			34
+verb lemma see imperative		-61
+verb lemma set copula			34
+verb lemma set none			56
+verb lemma set past			40
+verb lemma shim past			12
+verb lemma snug past			24
+verb lemma swap imperative		37
+verb lemma swap past			47
+verb lemma tape past			24
+verb lemma tell imperative		-27
+verb lemma tell past		-44
+verb lemma test past			15
+verb lemma tighten past			49
+verb main		27	30
+verb main imperative		42	61
+verb main modal		24
+verb main owed		41
+verb main past		-40	26
+verb main present		17	34
+verb no rule		34	27
+verb none		-29	-27
+verb none of 0			-19
+verb none of 1		-35	-31
+verb none of 2		-28	-29
+verb none of 3		-25	-21
+verb none turn		-29	-17
+verb nth 0		25	30
+verb nth 0 of 1		30	30
+verb nth 0 of 2			23
+verb nth 0 of 3		24	49
+verb nth 1 of 3			-50
+verb nth 2		21	-18
+verb nth 2 of 3			-17
+verb of rule		27	14
+verb of rule come		-57
+verb of rule do		15
+verb of rule send		82
+verb other rule		-28	-33
+verb particle			-15
+verb same rule		46	36
+verb says add		48
+verb says ask		40
+verb says book		-58
+verb says bring		38
+verb says call		58
+verb says caulk			44
+verb says change		40	34
+verb says check		49
+verb says clean			24
+verb says close		26
+verb says cut		26	53
+verb says do		-71
+verb says drill			-18
+verb says dry		-33	-53
+verb says fill		44	70
+verb says finish		45	-25
+verb says fit			16
+verb says fix		43	86
+verb says flush		39
+verb says get		-93
+verb says glue		34	40
+verb says go		-18	-67
+verb says go back		-45
+verb says go down		-69
+verb says go on		-65
+verb says hang			50
+verb says hold			-26
+verb says install			45
+verb says land		-15
+verb says leave		-104	-26
+verb says level			-68
+verb says look		85
+verb says make		-31
+verb says miss		-54
+verb says mount			24
+verb says move		44	-12
+verb says open		-65	-18
+verb says owe		33
+verb says paint		80
+verb says patch		46	82
+verb says pick		30
+verb says prime		17	38
+verb says pull		-17
+verb says put		14	22
+verb says put in		-106	-93
+verb says redo		71
+verb says replace		46	38
+verb says reset			62
+verb says return		68
+verb says rip		15
+verb says sand		47	33
+verb says screw			-60
+verb says scribe		56
+verb says seal		37	42
+verb says send		34
+verb says set		39	61
+verb says shim			20
+verb says show up		-23
+verb says sit		-86
+verb says snug			21
+verb says start		49
+verb says strip		33
+verb says swap		63	49
+verb says take			-15
+verb says tape			34
+verb says tell		-39
+verb says test		67	50
+verb says tighten			48
+verb says top		-27	-60
+verb says trim		14
+verb says use			-37
+verb side		12
+verb side copula			23
+verb side imperative		17
+verb side none		22
+verb side past		22
+verb side present			-44
+verb term defect		-79	-97
+verb term finish			-25
+verb term material		44
+verb term part		47
+verb term tool		35
+verb turn back copula		50	-48
+verb turn back owed		-29
+verb turn back past		-38	-47
+verb turn back present		-51
+verb turn come back			-59
+verb turn done copula			-33
+verb turn done none			-63
+verb turn down copula			58
+verb turn finish			-59
+verb turn in copula		-135
+verb turn in none		-20
+verb turn install		18	16
+verb turn new copula			-82
+verb turn new imperative		73
+verb turn new modal		43
+verb turn new none		34	110
+verb turn new owed		-35
+verb turn new past			79
+verb turn new present		-84
+verb turn off copula			-47
+verb turn on copula		14	52
+verb turn on none		61	-51
+verb turn on present		46
+verb turn out copula			-53
+verb turn replace			70
+verb turn take back		-18	-52
+verb turn take off		41	-63
+verb turn take out			-59
+verb turn up copula		-16	31
+verb turn up none		-23	90
+verb use buy main		22
+verb use buy side		-16
+verb use measure main			-25
+verb use measure side		-48	-51
+verb use move main		-87	-47
+verb use move side		-55	-47
+verb use other main		-19
+verb use other side		-13	-13
+verb use say main		24	45
+verb use see main		36	38
+verb use see side		84
+verb use use main			-37
+verb use work main		53	33
+verb use work side		29	19
+where +1	-16	-17	-16
+where -1	12	15	17
+where -4			-18
+where here-before	18	17	22
+whole after at defect	22
+whole after from defect	44
+whole after in defect	23
+whole after quantity defect	-27
+whole after quantity material	-21
+whole after quantity part	-34
+whole after term material	25
+whole after term part	36
+whole after term surface	29
+whole after term word	21
+whole after word area	23
+whole after word defect	-13
+whole after word material	57
+whole after word surface	30
+whole after word verbish	-13
+whole article a		28
+whole article none		-15
+whole article other		-14
+whole article the		23	15
+whole behind about -3	-29
+whole behind at +1	-27
+whole behind at -1	-21
+whole behind at -3	-47
+whole behind at -4	-23
+whole behind at here-after	12
+whole behind at here-before	28
+whole behind behind -2	-20
+whole behind behind here-before	12
+whole behind by -1	-40
+whole behind by -2	-16
+whole behind by -4	-13
+whole behind down here-before	-22
+whole behind end +1	-15
+whole behind end -1	-24
+whole behind end -2	-16
+whole behind end -3	-14
+whole behind end -4	-16
+whole behind end here-before	22
+whole behind for -4	33
+whole behind from +1	-16
+whole behind from -1	-27
+whole behind from -2	-44
+whole behind from -3	58
+whole behind from -4	-12
+whole behind from here-after	30
+whole behind from here-before	51
+whole behind in -3	-24
+whole behind in -4	-19
+whole behind in here-before	39
+whole behind mark -1	-56
+whole behind mark here-before	51
+whole behind number -2	-28
+whole behind off -1	65
+whole behind off -3	15
+whole behind off here-before	-39
+whole behind on +1	-13
+whole behind on -1	-17
+whole behind on -2	-28
+whole behind on -3	42
+whole behind on -4	-24
+whole behind out +1	56
+whole behind out -2	-26
+whole behind out -3	-27
+whole behind out -4	-12
+whole behind out here-before	-17
+whole behind quantity +1	-35
+whole behind quantity -1	59
+whole behind quantity -2	14
+whole behind quantity -3	-37
+whole behind quantity here-before	38
+whole behind term +1	-13
+whole behind term -1	-22
+whole behind term -2	18
+whole behind term -3	20
+whole behind term -4	-21
+whole behind term here-after	12
+whole behind up -1	29
+whole behind up here-before	-14
+whole behind with +1	-12
+whole behind with -2	-22
+whole behind with -4	-15
+whole behind with here-after	-17
+whole behind word +1	-13
+whole behind word here-before	13
+whole between are	-12
+whole between get a	15
+whole between has	63
+whole between has a	-17
+whole between have	-19
+whole between is	-21
+whole counted bare	15	-12	-21
+whole counted count	45
+whole counted length		-36	-16
+whole counted pack	-22	-13	-42
+whole counted pressure	-21
+whole does ask defect		-15
+whole does ask fixture		-36
+whole does ask material		26
+whole does ask part		-20
+whole does ask word		-15
+whole does be area			-16
+whole does be finish			-16
+whole does be fixture		-58	-31
+whole does be material		16	-28
+whole does be part		46	-33
+whole does be tells			-23
+whole does be verbish			-14
+whole does bring material		27
+whole does bring part		-22
+whole does bring word		30
+whole does call defect		-20
+whole does call material		-13
+whole does call word		-17
+whole does clean part			-34
+whole does come fixture		26
+whole does come material		24
+whole does come part		-19
+whole does come surface		-23
+whole does come word		26
+whole does cut defect			23
+whole does cut material		37	34
+whole does cut word		-51
+whole does do fixture		60
+whole does do material		-44
+whole does do part		45
+whole does do surface		-31
+whole does do word		-15
+whole does finish material			70
+whole does finish surface			79
+whole does get area			-24
+whole does get defect		-19
+whole does get fixture		17	-19
+whole does get material			-61
+whole does get part		80
+whole does get surface		-49	59
+whole does get verbish		-35	-21
+whole does get word		-42
+whole does go area		40
+whole does go defect		-16
+whole does go fixture		-36
+whole does go material		49	22
+whole does go part		-39
+whole does go surface		-31
+whole does go verbish		-37
+whole does go word			-18
+whole does hang material			37
+whole does hang part			-23
+whole does hang surface			-28
+whole does hang word			-16
+whole does i'll word		-32
+whole does leave material		47
+whole does leave part		-17
+whole does leave word		-30
+whole does let word		-55
+whole does need area		-68
+whole does need defect		-32
+whole does need fixture		54
+whole does need part		72
+whole does need surface		-19
+whole does need verbish		-56
+whole does need word		70
+whole does open word		-16
+whole does pull area			-19
+whole does pull part			18
+whole does pull word			-28
+whole does put area			-33
+whole does put defect			-21
+whole does put material		31	66
+whole does put part			82
+whole does put surface			-23
+whole does put word		-42	-18
+whole does replace material			-26
+whole does replace part			36
+whole does run material			-55
+whole does run word			-25
+whole does sand defect		-46
+whole does sand material		-36
+whole does sand word		-39
+whole does say material		29
+whole does say part		17
+whole does say surface		-32
+whole does seal word			-15
+whole does sit material		-18
+whole does sit word		-16
+whole does swap material		70
+whole does swap word		-17	-30
+whole does take word		38
+whole does tell material		-37
+whole does want defect		-24
+whole does want material		-35
+whole does want part		-60
+whole does want surface		33
+whole ends Nlabel		20	-12
+whole ends PREP	-12
+whole ends Vmoveb		31	-23
+whole ends Vmoves	-14	-22
+whole ends Vneedb		12
+whole ends Vneeds	28	12	-29
+whole ends Votherb	-36
+whole ends Votheri		-40
+whole ends Vsayb	-23
+whole ends Vworkb			-16
+whole ends Vworkbpp	-23
+whole ends Vworkpp			-14
+whole ends Vworks		17	34
+whole ends tarea	15	16
+whole ends tarea's	-15	15
+whole ends tdefect	-15		-12
+whole ends tdefect's	17
+whole ends tdefectVotherb	-23		87
+whole ends tdefectVotheri		-38	-26
+whole ends tdefectVotherp	-22
+whole ends tdefectVotherpp	-22	-31	-34
+whole ends tdefectVothers	-17	-13
+whole ends tdefectVworkbpp		46	-29
+whole ends tdefectVworki		-30	-16
+whole ends tdefectVworkp		-39	-23
+whole ends tdefectVworkpp		-14	-17
+whole ends tdefectVworks	-16	-16
+whole ends tfinish	-13	-26
+whole ends tfinishVworkb	-16	36
+whole ends tfixture	16
+whole ends tfixture's	-19	13	16
+whole ends tfixtureVworkb	-20		-24
+whole ends tmaterial			16
+whole ends tmaterial's		80
+whole ends tmaterialVworki		55	-37
+whole ends tmaterialVworks			-20
+whole ends tpart		13	12
+whole ends tpart's			25
+whole ends tpartVotherb	-15
+whole ends tpartVothers	53	-42
+whole ends tpartVworkb	-18	14	24
+whole ends tpartVworks			-12
+whole ends tsurface			17
+whole ends tsurface's		25	-23
+whole ends tsurfaceVotherb		-20
+whole ends tsurfaceVworkb		-27	-13
+whole ends tsurfaceVworks		-21	25
+whole ends ttool			-12
+whole ends ttoolVworkb	32	12
+whole ends ttoolVworks	-29
+whole ends twork	-14	35
+whole ends verb		-12
+whole ends w's	-24	-25
+whole ends wed			27
+whole ends wing	-47		-19
+whole far after 0			24
+whole far after 1	31	39
+whole far after 13+		-20	-12
+whole far after 2	-25
+whole far after 5-7			-12
+whole far after 8-12	-15		-18
+whole far before 0			18
+whole far before 1	21	-13
+whole far before 2	28		-17
+whole far before 5-7			17
+whole far before 8-12		12
+whole figure-between	43
+whole flawed		22	23
+whole frame copula +1		-34	-17
+whole frame copula -1		30	-25
+whole frame copula -2		22	-15
+whole frame copula -3		-28
+whole frame copula -4	-16	-17
+whole frame copula area		28
+whole frame copula defect		-36	-13
+whole frame copula finish			-12
+whole frame copula fixture		28
+whole frame copula here-after	-15	-38	18
+whole frame copula here-before		22	27
+whole frame copula material		-17
+whole frame copula part			-15
+whole frame copula size		-19
+whole frame copula surface		31	12
+whole frame copula tells			-32
+whole frame copula tool		-18	-14
+whole frame copula verbish			12
+whole frame copula word		-19
+whole frame copula work			-24
+whole frame imperative +1		-16
+whole frame imperative -1			60
+whole frame imperative -2			-53
+whole frame imperative -3		-23	-14
+whole frame imperative -4	-25		74
+whole frame imperative here-after		22
+whole frame imperative size		44
+whole frame imperative surface		-19	16
+whole frame imperative tool		-41
+whole frame imperative verbish		-31
+whole frame imperative word		-18
+whole frame modal +1	-26	-30
+whole frame modal -1		34
+whole frame modal -2	19
+whole frame modal -3	94
+whole frame modal -4	-12	-33
+whole frame modal defect		-17
+whole frame modal finish		-35
+whole frame modal fixture		14
+whole frame modal here-after		-13
+whole frame modal material		20
+whole frame modal size		-15
+whole frame modal surface		-12
+whole frame modal tells		34
+whole frame modal tool		32
+whole frame modal verbish		-14
+whole frame modal word		-20
+whole frame none +1	-15		-16
+whole frame none -1	21	36	53
+whole frame none -2	-18
+whole frame none -3		27	-12
+whole frame none -4		-19
+whole frame none area		-16
+whole frame none defect		-12	-12
+whole frame none finish		31	-12
+whole frame none fixture		-21
+whole frame none here-after			36
+whole frame none here-before		17
+whole frame none material			15
+whole frame none part		45	30
+whole frame none size		-47	41
+whole frame none surface		34	25
+whole frame none tells		-33
+whole frame none tool		52
+whole frame none verbish		39
+whole frame none word			12
+whole frame owed -2	-21
+whole frame owed -3	-31	51
+whole frame owed area		54
+whole frame owed defect		-26
+whole frame owed finish		-18
+whole frame owed fixture		33
+whole frame owed here-after		51
+whole frame owed here-before	56	46
+whole frame owed part		51
+whole frame owed size		16
+whole frame owed surface		32
+whole frame owed tells		36
+whole frame owed tool		-37
+whole frame past +1	-22	-57	-13
+whole frame past -1		-32
+whole frame past -3	-20	-25
+whole frame past -4		-42	-23
+whole frame past area			-14
+whole frame past finish			-32
+whole frame past here-after	44	32
+whole frame past here-before	41	42
+whole frame past material		27
+whole frame past part			20
+whole frame past size		-37
+whole frame past surface		-65
+whole frame past tells			50
+whole frame past verbish		-44	-29
+whole frame past word		-59	-20
+whole frame past work			24
+whole frame present +1	-30	30
+whole frame present -1	-12	-14	24
+whole frame present -2		21	-25
+whole frame present -3		-30	24
+whole frame present -4	-14
+whole frame present area		-19	29
+whole frame present defect			-13
+whole frame present fixture		22	46
+whole frame present here-after		27	14
+whole frame present here-before	30		38
+whole frame present material		27	47
+whole frame present part			-13
+whole frame present size		31
+whole frame present surface		-26	-19
+whole frame present tells		-31
+whole frame present tool		-15
+whole frame present word		-26	-17
+whole head air	16		40
+whole head anything		-19
+whole head attic	-48	-55	-23
+whole head b	17		53
+whole head back door	-25
+whole head backsplash	-12	68
+whole head bad	-17
+whole head bag	-28
+whole head bar		-61	-28
+whole head base	43		22
+whole head basement	91		-15
+whole head bath		13
+whole head bathroom	50	-24
+whole head bay	32	-23	-32
+whole head bedroom	43
+whole head bit	-13	17
+whole head blinds	53
+whole head boards		64	-16
+whole head bolts	-13		58
+whole head bottom	-36	-50
+whole head box	35	-15	30
+whole head bracket	-13
+whole head breaker	-37
+whole head broken	-25
+whole head button	-13
+whole head c	-22
+whole head cabinet	-17
+whole head cable	-21		-64
+whole head cap		-30
+whole head ceiling	25
+whole head chimney	-24
+whole head chip	-59
+whole head clamps	-29
+whole head clear	-16	36
+whole head closer	-17
+whole head closet	-18	25	-35
+whole head closet rod	47
+whole head co	13
+whole head coat		-78
+whole head code	12
+whole head cold	-31		-12
+whole head corner	13	-39	-37
+whole head counter	33	76
+whole head crack	-18		104
+whole head cracked	-14
+whole head cut		-13
+whole head cut out	-37
+whole head dead		-13
+whole head deck			67
+whole head dimmer	-54	36
+whole head dining room	82	48	-29
+whole head dishwasher	-31
+whole head door	34	24	23
+whole head door's	-33	23
+whole head doors		33	52
+whole head downspout	29
+whole head drain		-22
+whole head drawer	-38	17
+whole head dripping	19
+whole head drop	-16
+whole head drops		-13
+whole head dry	32
+whole head duct		-14
+whole head edge	-19	-12
+whole head epoxy		-55
+whole head except	-21	-48
+whole head extra	-19
+whole head face		-14
+whole head falls	-48
+whole head fan		-63
+whole head faucet			18
+whole head filters	32
+whole head first coat	-43
+whole head flange	32
+whole head flashing	14	-14
+whole head flat	-17		-15
+whole head flex	47
+whole head floor	62		46
+whole head floor's	85
+whole head foam	-17
+whole head frame	33
+whole head fridge	23		69
+whole head front			68
+whole head full	-36
+whole head furnace	-24
+whole head gap		-20
+whole head garage	-13	-43	56
+whole head gas		-33
+whole head gasket		36	-45
+whole head glass	31	68
+whole head glue	-15	49
+whole head goes	-18
+whole head grout		-55
+whole head hair	-23
+whole head hall		60
+whole head handle	-25	-26
+whole head hatch	-31
+whole head height			-36
+whole head hole	15	112
+whole head holes	20
+whole head hose	13
+whole head hot	37	43
+whole head house		-29	-15
+whole head inside	-12
+whole head job		49	-14
+whole head joint	44
+whole head joist	30		-26
+whole head joists	-24	-57
+whole head kitchen		64	-42
+whole head kitchen faucet	-42
+whole head latch	-12
+whole head layers	-63
+whole head leak			-23
+whole head leg	-12
+whole head light	30	-51	-50
+whole head living room			-14
+whole head lock	-14
+whole head loose		-17	-15
+whole head me	17	-16
+whole head meter	18	-53	-21
+whole head middle		-24
+whole head missing		-23	-19
+whole head mud		21
+whole head nail	12
+whole head needs	-20
+whole head niche	-15
+whole head number	41		-27
+whole head nut	-18
+whole head o	-13
+whole head office	-21
+whole head opening	23
+whole head outlet	76	70
+whole head outside	-17	-18
+whole head paint	28	-39
+whole head pan			44
+whole head panel	24	-26	-40
+whole head pantry	-15
+whole head paper		-31
+whole head piece		26
+whole head pipe		68	21
+whole head plaster	42
+whole head plate	-48	-67
+whole head plates	57
+whole head post		35
+whole head primer		-32
+whole head pull		19
+whole head pulls		52
+whole head quiet	-22
+whole head r	-15
+whole head rack	-30
+whole head radiator	-26
+whole head rail		-45
+whole head rain	-15	-20
+whole head range	-23
+whole head reveal	-26
+whole head ring	-45
+whole head rm	116
+whole head rock	-19
+whole head roof	111		106
+whole head round	-19	39	-35
+whole head runs	-16	-12
+whole head salon	-33		-43
+whole head sand	-12	-43
+whole head screen	-16
+whole head screw	-29	-24
+whole head screws	26		-34
+whole head second coat		-32
+whole head shelf	-18	22
+whole head shop	-46	-28
+whole head shot	-25
+whole head shower	-36		34
+whole head side	-23	-13	-51
+whole head sides	-24		-17
+whole head siding		100
+whole head sill		39
+whole head sink		-18	31
+whole head skirting	-17
+whole head slab	52	99
+whole head soft	-22	112
+whole head split		46	-29
+whole head spot	-73	54
+whole head stain	-47	-12
+whole head stairs	-20	-40	-41
+whole head stone		-40
+whole head straight	-20
+whole head strike	-39
+whole head studs	-20
+whole head supposed		21
+whole head tape		59	34
+whole head temp	-12
+whole head template		27
+whole head tile		26
+whole head tiles	28
+whole head toilet	-25	-17
+whole head top	29	-23
+whole head track	-34
+whole head trap	-16	-20
+whole head tray		73
+whole head treads	-17
+whole head trim	46	-24	69
+whole head truck	-15	31
+whole head tub	68	-72
+whole head unit	-43		14
+whole head uppers			-36
+whole head upstairs	-25	30	13
+whole head us		-25
+whole head valve	-35	-28
+whole head vent	41	22
+whole head wall		47	-23
+whole head walls	-17	-42	-28
+whole head wants	48	-14
+whole head washer	-43		-23
+whole head water		-60	-94
+whole head wax ring	-38
+whole head weatherstrip	-26
+whole head wet		-31
+whole head white		-18
+whole head window	41	-37	23
+whole head wrong	-16
+whole heading	13	15
+whole heading +1		13	-27
+whole heading -1	36		45
+whole heading -2	-16		-36
+whole heading -3	17	20	19
+whole heading -4	-17		-23
+whole heading here-after	24		46
+whole is-flaw	-12
+whole kind +1 area	-15	27
+whole kind +1 defect			-19
+whole kind +1 finish		19
+whole kind +1 fixture		-26	-24
+whole kind +1 material		-16	-16
+whole kind +1 part		-18	-17
+whole kind +1 size	14	-16
+whole kind +1 surface	-14	-26	-13
+whole kind +1 tells	-22
+whole kind +1 tool		-13
+whole kind +1 verbish		-18	-12
+whole kind +1 word	-15
+whole kind -1 area	19
+whole kind -1 defect	-29		-12
+whole kind -1 finish	-38	29
+whole kind -1 fixture	43	71	58
+whole kind -1 material			19
+whole kind -1 part	20	29	60
+whole kind -1 size	-83	21
+whole kind -1 surface		-28
+whole kind -1 tells	-26
+whole kind -1 tool	56	-49	-20
+whole kind -1 verbish	-14	35	-26
+whole kind -1 word			-13
+whole kind -2 area		22	-12
+whole kind -2 defect	-20
+whole kind -2 finish		-29
+whole kind -2 fixture		22	-22
+whole kind -2 material	-18
+whole kind -2 part		26
+whole kind -2 size	41	-18	44
+whole kind -2 surface		-13
+whole kind -2 tells	-24	31	-26
+whole kind -2 tool			17
+whole kind -2 verbish	22	-21	-29
+whole kind -3 area	33		-40
+whole kind -3 defect	-17	-39	-28
+whole kind -3 finish	-14	22
+whole kind -3 fixture			26
+whole kind -3 material		27
+whole kind -3 part			19
+whole kind -3 size	-27		-35
+whole kind -3 surface		31	19
+whole kind -3 tells		-33
+whole kind -3 tool	-25	-26
+whole kind -3 verbish			13
+whole kind -3 word			-13
+whole kind -3 work	-14
+whole kind -4 area		-17	13
+whole kind -4 finish		-25
+whole kind -4 fixture	-18	-31
+whole kind -4 material			-27
+whole kind -4 part			-12
+whole kind -4 size	-19	-22
+whole kind -4 surface		20	-19
+whole kind -4 tells			-17
+whole kind -4 verbish	20		12
+whole kind -4 word	-14	-23
+whole kind -4 work		-24
+whole kind area	14
+whole kind defect	-16	-12
+whole kind finish	-14
+whole kind here-after area	18	-40	-15
+whole kind here-after defect			21
+whole kind here-after finish	-17
+whole kind here-after fixture	40	18
+whole kind here-after material	31	45	31
+whole kind here-after part		66
+whole kind here-after size	-36
+whole kind here-after surface	20	27	40
+whole kind here-after tool		47
+whole kind here-after verbish	-30	-13
+whole kind here-after word	13	-45
+whole kind here-before area			39
+whole kind here-before defect	16
+whole kind here-before fixture	15	14
+whole kind here-before material	21		40
+whole kind here-before part		36	18
+whole kind here-before size	77
+whole kind here-before surface	14	55	18
+whole kind here-before verbish	-47	-51
+whole kind here-before word	20		-13
+whole kind part		14	14
+whole kind size			12
+whole kind tells	-15		18
+whole kind tool			-12
+whole kind verbish			-12
+whole kind word		-12
+whole kind work	-19	36	14
+whole lead a -1	73
+whole lead a -2	-36
+whole lead a -3	-13
+whole lead a -4	-24
+whole lead a here-after	-25
+whole lead a here-before	-16
+whole lead area -1	-49
+whole lead area -2	12
+whole lead area -3	52
+whole lead area here-before	24
+whole lead fixture -2	-39
+whole lead fixture -4	-28
+whole lead fixture here-before	43
+whole lead material -1	-32
+whole lead material -2	-12
+whole lead material -3	-35
+whole lead material -4	-26
+whole lead material here-before	15
+whole lead number -2	-19
+whole lead number here-before	46
+whole lead part -1	-29
+whole lead part -3	-30
+whole lead part -4	-15
+whole lead part here-after	12
+whole lead quantity -1	27
+whole lead quantity -2	-25
+whole lead quantity -3	23
+whole lead quantity -4	-25
+whole lead quantity here-before	57
+whole lead size -1	-92
+whole lead size here-before	31
+whole lead surface -1	-50
+whole lead surface -2	-21
+whole lead surface -3	25
+whole lead surface -4	16
+whole lead the -1	-38
+whole lead the -3	16
+whole lead the -4	-20
+whole lead the here-after	-16
+whole lead the here-before	-28
+whole lead tool here-before	20
+whole lead verbish -2	-19
+whole lead verbish -3	-34
+whole lead verbish -4	-12
+whole lead verbish here-after	-34
+whole lead word -4	-19
+whole lemma be object	-14
+whole lemma drip subject	29
+whole lemma get object	-17
+whole lemma get subject	-29
+whole lemma go subject	-42
+whole lemma have subject	56
+whole lemma leave object	19
+whole number many many		65
+whole number many one		-43
+whole number one many		-17
+whole number one one		24	17
+whole opens PREP	-35	-29
+whole opens Vmeasurei	14
+whole opens Vmovep	-33
+whole opens Vmovepp	-17
+whole opens Vmoves		-21
+whole opens Votherb	-37	-20
+whole opens Vworkb	-23	-25	-23
+whole opens Vworki			29
+whole opens Vworkpp	-26	-12	-19
+whole opens Vworks		18	44
+whole opens tarea	14
+whole opens tarea's	-15
+whole opens tdefect	-19
+whole opens tdefect's	13
+whole opens tdefectVotherb	-30	-21	38
+whole opens tdefectVotheri		-39
+whole opens tdefectVotherp	-26	-39
+whole opens tdefectVotherpp	-22	-31	-34
+whole opens tdefectVothers	-17	-19
+whole opens tdefectVworkbpp		15
+whole opens tdefectVworki		-30	-16
+whole opens tdefectVworkpp		-14	-17
+whole opens tdefectVworks	-16	-28	-28
+whole opens tfinish			-30
+whole opens tfinishVworkb		-12
+whole opens tfixture	13		30
+whole opens tfixture's		18	16
+whole opens tfixtureVworkb	-21	17	23
+whole opens tmaterial		16
+whole opens tmaterial's		57	17
+whole opens tmaterialVworkb		44
+whole opens tmaterialVworki		51	-42
+whole opens tmaterialVworks	21	12	-39
+whole opens tpart	14		28
+whole opens tpart's			28
+whole opens tpartVotherb	-15		-14
+whole opens tpartVworkb			44
+whole opens tpartVworks		18
+whole opens trole	-28	17
+whole opens trole's	-28	-12
+whole opens tsurface		12
+whole opens tsurface's	16	19	-12
+whole opens tsurfaceVotherb		-19
+whole opens tsurfaceVworkb		28
+whole opens tsurfaceVworks	-23	24	30
+whole opens ttool			-19
+whole opens ttoolVworkb	27
+whole opens ttoolVworks	-28
+whole opens twork	-13	19
+whole opens w		-18	-17
+whole opens w's	-22	-26	-26
+whole opens wed		-17	27
+whole opens wing		-31	-31
+whole opens-with -1	44
+whole opens-with -3	-12
+whole opens-with -4	13
+whole opens-with here-after	34
+whole part +1 bare		-16	-15
+whole part +1 object	-14
+whole part +1 opens	-18		-15
+whole part +1 subject		-29
+whole part +1 subject-late		-12	-23
+whole part -1 bare	-16
+whole part -1 object			-14
+whole part -1 opens	29	14	17
+whole part -1 subject		35	34
+whole part -1 subject-late	-39
+whole part -2 bare	-13		-17
+whole part -2 object	-12
+whole part -2 opens		18
+whole part -2 subject		32	12
+whole part -2 subject-late	-15		-40
+whole part -3 bare		15
+whole part -3 object			-25
+whole part -3 subject-late		41	56
+whole part -4 bare	-12	-12	-16
+whole part -4 object	-16	-19
+whole part -4 opens		22	-19
+whole part -4 subject-late	13	-24	-26
+whole part bare	-12
+whole part bare area	12	17
+whole part bare defect	-14	-42	-38
+whole part bare fixture		-51
+whole part bare material	-20		-13
+whole part bare part	29	39
+whole part bare size		24	66
+whole part bare surface	-31		-19
+whole part bare tells	17
+whole part bare verbish	-13	40
+whole part bare word	-12
+whole part here-after bare	-17	22	38
+whole part here-after object		16
+whole part here-after opens	28	-18	25
+whole part here-after subject	-29	29	39
+whole part here-before object		26	-37
+whole part here-before opens		15
+whole part here-before subject	22	22	26
+whole part here-before subject-late		33	20
+whole part object	-13		-14
+whole part object area	15
+whole part object defect	-16
+whole part object finish	-18	-13	-27
+whole part object fixture	17
+whole part object part			14
+whole part object size		43
+whole part object surface			-22
+whole part object tells	-22
+whole part object tool	-12
+whole part object verbish		-25	-15
+whole part object word	-12	-13	-13
+whole part object work	-23
+whole part opens		12
+whole part opens area		83	-20
+whole part opens defect		22	-25
+whole part opens finish			22
+whole part opens fixture	41	53	59
+whole part opens material	12		26
+whole part opens size	-36	-71	14
+whole part opens surface	-17		40
+whole part opens tells	-16	17	-23
+whole part opens tool	29	28
+whole part opens verbish		34	-16
+whole part opens word		-20
+whole part subject		12	18
+whole part subject area	13	-23
+whole part subject defect	-27	-51	16
+whole part subject fixture		20
+whole part subject material		27	17
+whole part subject part			20
+whole part subject size		-31	-14
+whole part subject surface		20	48
+whole part subject tells		-20
+whole part subject tool	23	-17
+whole part subject verbish	19	-17	12
+whole part subject work			32
+whole part subject-late area	20	-15	-30
+whole part subject-late defect		-24
+whole part subject-late fixture			37
+whole part subject-late material		42	21
+whole part subject-late part	-27
+whole part subject-late surface		-16	-46
+whole part subject-late verbish	-19	19	-20
+whole part subject-late word	-14	-24	-23
+whole person	-32
+whole points both -1			-16
+whole points both -2			-15
+whole points both -3			30
+whole points both opens			47
+whole points both subject			-59
+whole points em -1			38
+whole points em -2			-40
+whole points em -3			-33
+whole points em object			-21
+whole points em subject			44
+whole points it +1		-47
+whole points it -1		19
+whole points it -3		14
+whole points it -4		-14
+whole points it bare		21	-47
+whole points it here-after		-14	-31
+whole points it object		-26	-23
+whole points it opens		44	16
+whole points it subject			53
+whole points it subject-late		-18	-15
+whole points none +1			-12
+whole points none -3		-12
+whole points none -4		-15	-22
+whole points none here-after		18	28
+whole points none here-before		52	28
+whole points none object			-17
+whole points none subject		12	12
+whole points none subject-late		-19
+whole points one +1			-32
+whole points one -1			42
+whole points one -2		-35	40
+whole points one -3		39
+whole points one -4		-19	-20
+whole points one bare			38
+whole points one object		-44
+whole points one opens			-79
+whole points one subject		12
+whole points one subject-late		23
+whole points that +1		-21	-26
+whole points that -1		52
+whole points that -2		36	35
+whole points that -3			35
+whole points that -4			-27
+whole points that bare		-36	-90
+whole points that here-after		-12
+whole points that here-before			50
+whole points that object		22
+whole points that subject		33	57
+whole points that subject-late		21
+whole points them -1		19
+whole points them -2		-55
+whole points them -4		-17
+whole points them bare		-49
+whole points them object			-52
+whole points them opens		-27
+whole points them subject		36	-34
+whole points they +1		12
+whole points they -1		28
+whole points they -3		-32
+whole points they opens		25
+whole points they subject-late		19
+whole points those -3		38
+whole points those -4		-26
+whole points those bare		90
+whole points those subject		-57
+whole prep above	-16
+whole prep after	-15
+whole prep along		-42
+whole prep around	-13
+whole prep at	-14	-30	-20
+whole prep before	-21	25
+whole prep behind	26
+whole prep between		15
+whole prep by	-14	-80	-55
+whole prep down	-18		-22
+whole prep for	-22		-23
+whole prep from	-43	-29	-32
+whole prep here-after at	-19
+whole prep here-after in	-43	-77	-21
+whole prep here-after of		19	41
+whole prep here-after on	37	53	-21
+whole prep here-after to		-15
+whole prep here-after with		26
+whole prep here-before in			-17
+whole prep here-before of	12		26
+whole prep here-before on	-14
+whole prep in		-38
+whole prep into			-40
+whole prep of	-18
+whole prep off	42	-20
+whole prep other above	-16
+whole prep other along		-33
+whole prep other around	-13
+whole prep other at	-13	-28	-18
+whole prep other before	-21	24
+whole prep other behind	34
+whole prep other by	-22	-77	-55
+whole prep other down	-17		-22
+whole prep other for	-21		-23
+whole prep other from	-30	-36	-24
+whole prep other in		-35
+whole prep other into			-40
+whole prep other of	-22
+whole prep other off	33	-21	16
+whole prep other out		-16	14
+whole prep other over	-26	-30	-13
+whole prep other to	-23		-18
+whole prep other under	-43	-21
+whole prep other up	-16	-19	-12
+whole prep other with	-16	-24	-26
+whole prep out	-12	-16	15
+whole prep over	-23	-30	-14
+whole prep through	46
+whole prep to	-24		-13
+whole prep under	-28	-21
+whole prep up		-14	-12
+whole prep with	-19	-13	-32
+whole rank after 2	-17
+whole rank after 3			-32
+whole rank after 4	-19
+whole rank before 4		-13	-26
+whole says imperative		12
+whole says modal		-22	-28
+whole sentences -1	-41	-41	-37
+whole sentences -1 bare	-23	-13	-24
+whole sentences -1 object	-22	-30	-20
+whole sentences -1 opens	-31	-55	-30
+whole sentences -1 subject	-14
+whole sentences -1 subject-late	-24	-15	-57
+whole sentences -2	-29	-40	-39
+whole sentences -2 bare	-19	-12	-17
+whole sentences -2 object	-18		-23
+whole sentences -2 opens	-29	-64	-39
+whole sentences -2 subject		-21	-27
+whole sentences -2 subject-late	17
+whole sentences 1	-15	-30
+whole sentences 1 bare	-17	-19
+whole sentences 1 object		-12	-14
+whole sentences 1 opens	-14	-39	-13
+whole sentences 1 subject		-30
+whole sentences 1 subject-late		-13	-13
+whole size 2		15
+whole sort PREP	-15
+whole sort Vmoveb	-15	26	-28
+whole sort Vmovep	-22	-17
+whole sort Vmovepp		-14
+whole sort Vmoves		-22
+whole sort Vneedb		12
+whole sort Vneeds			-29
+whole sort Votherb	-46	-13
+whole sort Votheri		-42
+whole sort Vsayb	-23
+whole sort Vworkb		-24	-15
+whole sort Vworkbpp	-23		-35
+whole sort Vworkpp	-25	-25	-25
+whole sort Vworks		17	34
+whole sort w		-15	-21
+whole sort w's	-29	-28	-14
+whole sort wed			26
+whole sort wing	-16	-12	-33
+whole stands after	-13	-18	-14
+whole stands after 0 of 0		-17	-18
+whole stands after 0 of 1		-13
+whole stands after 0 of 2		-17	-16
+whole stands after 0 of 3	-13
+whole stands after 1 of 1		-21	-12
+whole stands after has 0		-19	-19
+whole stands after has 1		-18	-14
+whole stands after has 2		-19	-18
+whole stands after has 3	-16	-14
+whole stands after points it		-28	-29
+whole stands after points it's	-14
+whole stands after points nothing	-13	-16
+whole stands after points one		-18	-39
+whole stands after points that		-14
+whole stands after points they		23
+whole stands before 0 of 1		-15
+whole stands before 0 of 2		-25
+whole stands before 0 of 3	-12	-25
+whole stands before 1 of 0		-14
+whole stands before 1 of 1			13
+whole stands before 1 of 2		12
+whole stands before 1 of 3		32	-30
+whole stands before 2 of 0			16
+whole stands before 2 of 1		16
+whole stands before 2 of 2	-12
+whole stands before 2 of 3			18
+whole stands before 3 of 0			-23
+whole stands before 3 of 1	13
+whole stands before 3 of 2	-18		20
+whole stands before 3 of 3		-19	38
+whole stands before 4 of 0		-13	-26
+whole stands before 4 of 2	-15
+whole stands before 4 of 3	14
+whole stands before has 0	-12	-17	-23
+whole stands before has 2	-23
+whole stands before points both			-15
+whole stands before points it's	12		-14
+whole stands before points one		-13
+whole stands before points that		38	41
+whole stands before points that's			17
+whole stands before points them		-59	-34
+whole stands before points they're		-57
+whole stands before points those		46
+whole stands here		32	25
+whole stands here 0 of 2		34	27
+whole stands here 0 of 3	36	34	46
+whole stands here 1 of 2		28	-17
+whole stands here 1 of 3	-15		-13
+whole stands here 2 of 3	-19	15	-23
+whole stands here 4 of 3	-16
+whole stands here has 2		33	25
+whole stands here has 3	13	29	24
+whole stands here points it			46
+whole stands here points nothing		35	27
+whole stands here points one		-17	-26
+whole stands here points that		16
+whole stands here points that's		20
+whole stands here points those		-37
+whole subject none -1	18
+whole subject own +1	-12
+whole subject own -1	-12
+whole subject own -4	-13
+whole subject own here-before	18
+whole subject person -1	18
+whole subject person -3	-18
+whole subject person -4	-33
+whole subject person here-before	28
+whole subject pointer +1	-33
+whole subject pointer -1	22
+whole subject pointer here-before	-19
+whole told as done before		-16
+whole told as done here		19
+whole told as fixed after		-25	-16
+whole told as fixed before			25
+whole told as fixed here			-16
+whole told as have before	-23
+whole told as need after	-13
+whole told as need before	-27	-59	-24
+whole told as open after		-36	-28
+whole told as open before		37
+whole told as open here			61
+whole told as ordered before		39
+whole told as used after	-14
+whole told as used before	14	-42	-39
+whole told as used here	64		19
+whole touches-after	26
+whole unit none area	14
+whole unit none defect	-16
+whole unit none finish	-14
+whole unit none tells	-15
+whole unit none work	-20
+whole use buy	-17		-15
+whole use have		13	37
+whole use measure	24	-26
+whole use move	-28	21
+whole use need	-19
+whole use see	-30	29	-21
+whole use use	-19	-40	-14
+whole where +1	-15		-13
+whole where -1		12	12
+whole where -4		-14	-12
+whole where here-after			21
+whole where here-before	17	30	24
+whole word air	12		39
+whole word anything		-20
+whole word b		-15	41
+whole word back	41
+whole word bad	-18	-20	-13
+whole word bag	-28
+whole word bench		75
+whole word big		-50
+whole word boards		64	-16
+whole word bottom	-19		-13
+whole word box	34	-15	30
+whole word button	-12
+whole word c	-28	52	-18
+whole word code	12
+whole word cold	-14		-12
+whole word color	36	-32
+whole word counter	31	89
+whole word cut	-14	-13
+whole word defect	-19
+whole word double	-22
+whole word dry	32
+whole word except	-39	-48	-12
+whole word extra	-20
+whole word face		-26
+whole word finish			-23
+whole word first	-17
+whole word front	-27	36	50
+whole word full	-41	-26
+whole word go	-14
+whole word goes	-15
+whole word hand		42
+whole word hanging	-14
+whole word hard		-12	15
+whole word height			-36
+whole word hot	30	39	30
+whole word house		-30	-19
+whole word inside	-12
+whole word instead	-12
+whole word job	13	49	-14
+whole word kit		-21
+whole word last	12	-61	-33
+whole word layers	-63
+whole word lid		-16	14
+whole word little	-13	-20	-23
+whole word longer	-18	27
+whole word me	15	-15
+whole word middle		-16
+whole word n	-19		-28
+whole word needs	-20
+whole word new		-49
+whole word nice	-25
+whole word number		47	43
+whole word o	-13
+whole word off			19
+whole word old	-23		30
+whole word paper		-33
+whole word piece		26
+whole word quiet	-22
+whole word r	-15
+whole word rain	-15	-20
+whole word ring	-43	12
+whole word rm	79	-46	-70
+whole word round	-27		-35
+whole word same	-15
+whole word second	-23	-35
+whole word spot	-72
+whole word straight	-20
+whole word suite	-12
+whole word supposed		21
+whole word svc	-19
+whole word t	78
+whole word template		27
+whole word top	16	-32	-15
+whole word under	-15
+whole word unit	-35	-24
+whole word us		-25
+whole word wants	24	-23
+whole word zone	-49
+word a			23
+word about		43
+word again		16
+word air	-38	-38	-37
+word already			20
+word altogether	-15
+word and			30
+word anybody		-94
+word anyhow	-29
+word anything	-13	-17
+word around			-32
+word arvo		-36
+word aside		-14
+word at		-18	-33
+word b	-20		-12
+word back	71		-15
+word bad			15
+word bag	-22	-46
+word bed	-41		49
+word bench	75	45
+word better		-35
+word big	-22	82	-27
+word bled	-33
+word board	60	33	83
+word boards	91	14	57
+word both			-20
+word bottom	-43	31
+word bowl			19
+word box	26	-15	44
+word br	-16
+word c		-13	-37
+word cab	-14
+word case			-17
+word center	-17	-13	-33
+word code	-32
+word cold	-50	-19	-17
+word color	-47	58
+word counter	27
+word ctr	12
+word cut	-27
+word defect	-24	-16	-15
+word disp	19
+word double	-22
+word down			21
+word dry	36	21	55
+word either	-15
+word electrical	52	29
+word em			-21
+word end	12	-36
+word ends		-12
+word everywhere		-16
+word except	-23	-40	-36
+word extra	-13	14	-24
+word face		-21
+word factory		31
+word far			-44
+word fell	28
+word fella	-38	-25
+word finish	-27	-12	-12
+word fire		52
+word first		-52
+word float	71
+word for		18	42
+word free	-21
+word from			16
+word front	-54	83	29
+word full		70	38
+word get		35
+word go	-34	21
+word god	23
+word goes	-21	30
+word gone	-37
+word guy		-30
+word hair	-16	-32	-24
+word hand		-44	20
+word hanging		37	67
+word hard	26	-24	13
+word head	62	-19	31
+word height			19
+word her		12
+word herself		18
+word him		49
+word his		-12
+word home		-49
+word hot	16	22	46
+word house		-26	16
+word hung	-19	15	-33
+word in		-57	23
+word inside	-14	-15
+word instead	49
+word is		-45
+word it		-12	-21
+word itself		39
+word job		-31
+word kit	54	34
+word last	54	-35
+word layers	41
+word lead			78
+word led	31
+word left			16
+word length	-14	-75	-19
+word level		-13	-31
+word lid	30	41
+word little	-28		-37
+word load	19
+word longer	-35	14
+word look		-27
+word loop	21
+word machine		-34	-58
+word make		16
+word mark		74	-25
+word me			-18
+word middle		-19	-38
+word more		29
+word n			-46
+word needs	-28	-12
+word new		-46
+word next		-35
+word now			-21
+word o	-21		-24
+word of			12
+word off		-18
+word old			14
+word open	55	38
+word other	-56	17	-25
+word out	25	-62	-30
+word outta		-22
+word over	-14	28
+word own		-12
+word pack		-12	19
+word paper			-17
+word part	-13
+word patch		82
+word piece		-19	-19
+word put			-36
+word quantity		23	-25
+word r	31	-54	-16
+word re		-78
+word real	-15	23
+word rear	12
+word right		-22
+word ring	-12	36	46
+word rise		-15	-13
+word rm	-39		-76
+word round	-58
+word run	28
+word running			-15
+word s	-29
+word same	-13	21
+word sample		54
+word scrap			-46
+word second	-12	-18	37
+word sheet		-23
+word site		-15
+word size	-36	-16
+word slow	53
+word somewhere	-17
+word spins	13
+word spot	-45		-56
+word static	27
+word still		34
+word stop	-16
+word store		-13
+word story		24
+word straight			-49
+word street	73		-33
+word suite	34
+word supposed	-15	-12
+word t	30
+word template		35
+word that			-21
+word the		47
+word them		29
+word there		76
+word third		-29	-23
+word those		45
+word through			-46
+word time		-19	-33
+word to		45
+word top	-30
+word total	-13
+word twice	48		-60
+word u		-15
+word under		80	35
+word unit	-30
+word up	-46	34	19
+word upper	24		73
+word us		-19
+word want		12
+word wants		-41
+word weight			-40
+word went	26
+word whoever	-20
+word with		38	13
+word wrong	-34		-13
+word yet		-50
+word zone	-30
 `;
