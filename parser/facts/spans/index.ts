@@ -4,7 +4,6 @@ import { readFollowUps } from '../followUps.ts';
 import { readProblems } from '../problems.ts';
 import type { Talk } from '../talk.ts';
 import { cutAround, shared } from './cut.ts';
-import { datesIn } from './dates.ts';
 import { featuresOf, KINDS, type SpanKind } from './features.ts';
 import { nameIn } from './names.ts';
 import { doneIn, followUpIn, problemIn } from './plainly.ts';
@@ -64,7 +63,6 @@ export function weighed(talk: Talk, byRule: ByRule): Fact[] {
   ).map(
     ({ fact, cut }): FollowUp => ({
       ...fact,
-      ...(fact.due === null && fact.notBefore === null && datesIn(cut, fact)),
       task: nameIn(cut, fact, 'followUp', fact.task),
     }),
   );

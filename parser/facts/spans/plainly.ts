@@ -6,7 +6,7 @@ import { thingOf } from '../flaws/flaw.ts';
 import type { Frame } from '../frames.ts';
 import { base } from '../make.ts';
 import { meantAt } from '../naming/meant.ts';
-import { conditionOf, datesOf, waitBefore } from '../plans/dates.ts';
+import { conditionOf, waitBefore } from '../plans/dates.ts';
 import { cutAtTime, meant, personIn, resolve, type Told } from '../plans/told.ts';
 import { isPerson, isPointer, phrase, rangeIn, type Talk, thingIn } from '../talk.ts';
 import { IN_PLACE } from '../words.ts';
@@ -58,13 +58,13 @@ export function followUpIn(talk: Told, at: number, span: Span): FollowUp | null 
   );
   if (!task) return null;
   const wait = waitBefore(talk, frame, at);
-  const who = personIn(frame.subject);
   return {
     ...base(talk, frame, 'follow-up/weighed', span, 0.6),
     kind: 'followUp',
     task,
-    who,
-    ...datesOf(talk, frame, at, { task, who, confidence: 0.6 }, wait),
+    who: personIn(frame.subject),
+    due: null,
+    notBefore: null,
     waitingFor: wait?.quote ?? null,
     condition: conditionOf(frame),
   };
