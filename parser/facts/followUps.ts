@@ -1,4 +1,3 @@
-import { addDays } from '../times/days.ts';
 import type { Done, FollowUp, Problem } from '../types.ts';
 import { type Chunk, isGoods, isModal, isNounTerm } from './chunks.ts';
 import type { Frame } from './frames.ts';
@@ -6,7 +5,7 @@ import { base } from './make.ts';
 import { askedPlan } from './plans/asked.ts';
 import { barePlan, presentPlan } from './plans/coming.ts';
 import { datedPlan } from './plans/dated.ts';
-import { conditionOf, datesOf, trailingDate, waitBefore } from './plans/dates.ts';
+import { conditionOf, trailingDate, waitBefore } from './plans/dates.ts';
 import { haveDo, heldBack, letPlan } from './plans/orders.ts';
 import { owedPlan } from './plans/owed.ts';
 import {
@@ -23,7 +22,7 @@ import {
 import { isHaveDo } from './predicate.ts';
 import { isPerson, phrase, type Talk } from './talk.ts';
 
-/** What still has to be done, asked or checked, by whom and when. */
+/** What still has to be done, asked or checked, and by whom; `days/` tells when. */
 export function readFollowUps(talk: Talk, done: readonly Done[], problems: readonly Problem[]): FollowUp[] {
   const out: FollowUp[] = [];
   talk.frames.forEach((frame, at) => {
@@ -31,10 +30,6 @@ export function readFollowUps(talk: Talk, done: readonly Done[], problems: reado
     const plan = planOf(told, frame, at) ?? askedPlan(told, frame, at) ?? datedPlan(told, frame, at);
     if (!plan) return;
     const wait = waitBefore(talk, frame, at);
-    const { due, notBefore: said } = datesOf(talk, frame, at, plan, wait);
-    // "Float it friday, then let that cure three days": the wait begins on the friday.
-    const begins = wait?.hours !== undefined && out.at(-1)?.due;
-    const notBefore = begins && said && said === wait?.date ? addDays(begins, Math.ceil(wait.hours! / 24)) : said;
     const start = wait ? Math.min(wait.start, frame.start) : frame.start;
     const where = talk.frames[at + 1];
     const both =
@@ -45,13 +40,13 @@ export function readFollowUps(talk: Talk, done: readonly Done[], problems: reado
       kind: 'followUp',
       task: plan.task,
       who: plan.who,
-      due,
-      notBefore,
+      due: null,
+      notBefore: null,
       waitingFor: wait ? wait.quote : null,
       condition: conditionOf(frame),
     });
   });
-  return merged(out);
+  return merged(talk, out);
 }
 
 /** "Owner wants a gate at the top", "she'd like three lights": goods that somebody else wants put in. */
@@ -219,17 +214,17 @@ const isWhen = (before: Frame | undefined, frame: Frame) =>
   /^(?:when|once|after)$/.test(before.chunks[0]!.word) &&
   !frame.negative;
 
+const isAhead = (c: Chunk) => c.time !== undefined && !c.time.past;
+
 /** One job told twice in a note is one; "do that tomorrow" only dates the job before it. */
-function merged(plans: readonly FollowUp[]): FollowUp[] {
+function merged(talk: Talk, plans: readonly FollowUp[]): FollowUp[] {
   const out: FollowUp[] = [];
   for (const plan of plans) {
     if (/^do(?: (?:that|it|this))?$/.test(plan.task)) continue;
-    const twin = out.find((p) => p.task === plan.task && p.area === plan.area);
-    if (!twin) out.push(plan);
-    else {
-      twin.due ??= plan.due;
-      twin.notBefore ??= plan.notBefore;
-    }
+    if (!out.some((p) => p.task === plan.task && p.area === plan.area)) out.push(plan);
   }
-  return out.filter((p) => p.task.includes(' ') || ((p.due ?? p.notBefore) !== null && p.task));
+  return out.filter(
+    (p) =>
+      p.task.includes(' ') || (p.task && talk.chunks.some((c) => isAhead(c) && p.start <= c.start && c.end <= p.end)),
+  );
 }

@@ -1,5 +1,6 @@
 import type { Fact } from '../types.ts';
 import { readCommands } from './commands.ts';
+import { dated } from './days/index.ts';
 import { readDecisions } from './decisions.ts';
 import { readDone } from './done.ts';
 import { readFollowUps } from './followUps.ts';
@@ -19,7 +20,7 @@ export function readFacts(talk: Talk): Fact[] {
     ...commands,
     ...told.goods,
     ...told.measurements,
-    ...weighed(spoken, told).map(plainlyNamed),
+    ...dated(spoken, weighed(spoken, told)).map(plainlyNamed),
     ...readDecisions(spoken),
     ...readSpending(spoken),
   ];

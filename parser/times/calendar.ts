@@ -54,9 +54,12 @@ function behind(talk: Talk, day: number): string {
   }
 }
 
+const COMES_BACK = /\b(?:be|come|comes|coming|go|get|gets|\w+'(?:s|m|re)) back$/;
 /** "Since the 10th", "back on april 3rd", "it went in on the 9th". */
 const isTold = (talk: Talk, at: number) =>
-  talk.word(at) === 'since' || (talk.word(at) === 'on' && (talk.word(at - 1) === 'back' || talk.toldOfPast(at)));
+  talk.word(at) === 'since' ||
+  (talk.word(at) === 'on' &&
+    ((talk.word(at - 1) === 'back' && !COMES_BACK.test(talk.lead(at))) || talk.toldOfPast(at)));
 
 /** `14th`, `fourteenth`, `twenty first`: the number and where its words end. */
 function ordinalAt(talk: Talk, i: number): { day: number; until: number; digits: boolean } | null {
@@ -101,7 +104,9 @@ export const dayOfMonth: Rule = (talk, i) => {
     if (talk.says(until, ['of', 'the', 'month']))
       return { from: i - 1, until: until + 3, date: coming(talk, day), rule: 'time/day-of-month' };
   }
-  if (!talk.ends(until)) return null;
+  // "I'll be back on the nineteenth to put it in": so high a number counts no floors and no coats.
+  const plain = day >= 13 && /^(?:on|by|before|until|till|til)$/.test(talk.word(i - 2));
+  if (!plain && !talk.ends(until)) return null;
   const weekOf = talk.says(i - 3, ['week', 'of', 'the']);
   const told = isTold(talk, i - 2);
   const cue =
@@ -182,9 +187,23 @@ export const slashDate: Rule = (talk, i) => {
     const fraction = /^(?:2|4|8|16|32|64)$/.test(b.text) || (b.text === '3' && /^1[024]$/.test(a.text));
     const strong = STRONG_CUE.test(talk.word(i - 1)) || /\b(?:due|shows? up|lands?)\b/.test(talk.lead(i));
     const dated = DATED_VERB.test(talk.lead(i));
+    // No rule is ruled in 15ths or 22nds: "final insp 7/22" needs no cue.
+    const day =
+      Number(b.text) > 12 &&
+      !fraction &&
+      !/^[\d/"'%-]/.test(talk.word(i - 1)) &&
+      !/^(?:["'%/-]|amps?$)/.test(talk.word(until));
+    if (day) {
+      const date = dateIn(talk, Number(a.text), Number(b.text));
+      return date ? { until, date, rule: 'time/slash' } : null;
+    }
     if (!strong && !(WEAK_CUE.test(talk.word(i - 1)) && (dated || !fraction))) return null;
     if (!talk.ends(until)) return null;
   }
-  const date = dateIn(talk, Number(a.text), Number(b.text), year);
+  // "By 14/11": no month is a fourteenth one, so the day stands first.
+  const date =
+    Number(a.text) > 12
+      ? dateIn(talk, Number(b.text), Number(a.text), year)
+      : dateIn(talk, Number(a.text), Number(b.text), year);
   return date ? { until, date, rule: 'time/slash' } : null;
 };

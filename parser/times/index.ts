@@ -68,7 +68,7 @@ export function readTimes(
       quote: text.slice(start, end),
       date: joined.date,
       to: joined.to ?? null,
-      relation: joined.relation ?? relationBefore(talk, from),
+      relation: joined.relation ?? relationBefore(talk, from, joined.until),
       ...(joined.hours !== undefined && { hours: joined.hours }),
       ...(clock && { clock }),
       past: joined.past ?? false,

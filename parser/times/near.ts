@@ -25,9 +25,12 @@ const NEAR = byFirstWord<readonly [words: readonly string[], days: number, past?
       ['tomorow', 1],
       ['tommorow', 1],
       ['tommorrow', 1],
-      ['2moro', 1],
+      ['2 moro', 1],
+      ['the morn', 1],
+      ["tomorrow's", 1],
       ['mañana', 1],
       ['manana', 1],
+      ['after lunch', 0],
       ['later today', 0],
       ['today', 0],
       ['tonight', 0],
@@ -55,6 +58,8 @@ const PART = /^(?:morning|afternoon|night|evening|am|pm|aft|noon|midday|eod)$/;
 /** Tomorrow, tonight, yesterday, "first thing tomorrow", "tmrw AM", "in the morning". */
 export const nearDay: Rule = (talk, i) => {
   if (talk.says(i, ['in', 'the', 'morning'])) return inTheMorning(talk, i);
+  if (talk.word(i) === 'morning' && /^(?:till|until|til)$/.test(talk.word(i - 1)))
+    return { until: i + 1, date: addDays(talk.today, 1), rule: 'time/till-morning' };
   for (const [words, days, past] of NEAR.get(talk.word(i)) ?? []) {
     if (!talk.says(i, words)) continue;
     let until = i + words.length;
@@ -207,6 +212,9 @@ const weekend: Rule = (talk, i) => {
     const date = addDays(nextWeekday(addDays(talk.today, -1), 6), 2);
     return { from: i - 1, until: i + 1, date, relation: 'notBefore', rule: 'time/after-weekend' };
   }
+  // "Before the weekend": by the friday.
+  if (lead === 'the' && /^(?:before|b4)$/.test(talk.word(i - 2)))
+    return { from: i - 1, until: i + 1, date: friday(talk), relation: 'by', rule: 'time/before-weekend' };
   const from = over ? i - 2 : i - 1;
   const past = lead === 'last' || (over && isPast(talk, from));
   const saturday = past ? lastWeekday(talk.today, 6) : nextWeekday(addDays(talk.today, -1), 6);

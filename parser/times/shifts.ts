@@ -25,7 +25,8 @@ function aroundDay(talk: Talk, i: number): Found | null {
   const span = spanAt(talk, i);
   if (!span || talk.word(i - 1) === 'for') return null;
   const joint = talk.word(span.until);
-  const joined = JOINTS.test(joint);
+  // "A week on friday".
+  const joined = JOINTS.test(joint) || (joint === 'on' && span.days % WHOLE_WEEKS === 0);
   // "A week monday", "two weeks today": only whole weeks are said without a joint.
   if (!joined && (span.days % WHOLE_WEEKS || !/^(?:today|tomorrow|tmrw)$|day$/.test(joint))) return null;
   const day = dayAt(talk, joined ? span.until + 1 : span.until);

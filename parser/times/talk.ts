@@ -105,6 +105,6 @@ const NEUTRAL = new Set(
   ),
 );
 const PAST =
-  /\b(?:was|were|had|did|came|poured|ordered|paid|picked|said|poured|started|finished|since|went|left|found|got|told|called|dropped|sat|ran)\b/;
+  /\b(?:was|were|had|did|came|poured|ordered|paid|picked|said|poured|started|finished|since|went|(?<!the |on |at )left|found|(?<!'s |'ve |has |have )got|told|called|dropped|sat|ran)\b/;
 const FUTURE =
   /\b(?:will|gonna|going|to|can|be|should|must|need|needs|he'll|they'll|we'll|i'll|supposed|coming|so|then|not|don't|before|until|till|til|by)\b/;

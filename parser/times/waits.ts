@@ -6,7 +6,8 @@ import { WEEKDAYS } from './weekdays.ts';
 /** Words before a length of time that make it a wait, and words after it that do. */
 const WAIT_BEFORE =
   /\b(?:cure|cures|cured|curing|dry|dries|drying|set|sets|sit|sits|wait|waits|give|gets?|leave|rest|let|keep|stay|stays|before|then|fans?|heaters?|dehu|off it|off of it|acclimate|cool|harden|till|until|traffic|needs?|not|don't|dont|for|soak|water|closed|espere|esperar)\b/;
-const WAIT_AFTER = /^(?:before|then|till|until|and then|to (?:cure|dry|set|harden|cool)|, ?then|dry|cure|first)\b/;
+const WAIT_AFTER =
+  /^(?:before|then|till|until|and then|to (?:cure|dry|set|harden|cool|skin)|, ?then|dry|cure|first|nobody|no one)\b/;
 /** A length of a test or of work done is no wait. */
 const SPENT =
   /\b(?:held|hold|tested|test|took|takes|worked|spent|been|last|every|each|per|about an?|charged?|ran|runs|labor|lasted|drive)\b/;

@@ -94,6 +94,10 @@ const WASTED = /^(?:lost|missed|skipped|wasted|worked)$/;
 const NO_DAY = /^(?:best|school|paper|papers|mug|crew|crowd|special|drivers?|football|funnies|blues)$/;
 const TO_COME = /\b(?:will|can|could|gonna|going|should|coming|comes?|do|start|starts|set|be|by|on)\b|'ll\b/;
 
+/** Something that sat, a sun that shone, a pair that wed. */
+const SITS =
+  /\b(?:i|we|he|she|they|who|that|which|where|has|had|been|just|the|a|these|those|in|of)(?: \w+)?$|\b(?:the|a|an|my|our|his|her) \w+$|^$/;
+
 function isMeant(talk: Talk, i: number): boolean {
   const word = talk.word(i);
   if (!DOUBTFUL.has(word)) return true;
@@ -106,6 +110,9 @@ function isMeant(talk: Talk, i: number): boolean {
     TO_COME.test(talk.lead(i))
   )
     return true;
+  // "Recheck sat", "fix it Sat.", "shutdown sat 6-10a": a time of day or the end follows, and nothing before it sits.
+  const closes = last === undefined || last.kind !== 'word' || last.word === 'when';
+  if (closes && !SITS.test(talk.lead(i))) return true;
   if (/^(?:the|a)$/.test(talk.word(i - 1))) return false;
   if (word === 'sat' || word === 'sun') return WEEKDAYS.has(talk.word(i + 2)) && /^(?:or|and)$/.test(talk.word(i + 1));
   return !/^(?:the|it|them|two|these|those|both|that)$/.test(talk.word(i + 1));

@@ -5,6 +5,7 @@ cd "$(dirname "$0")/../.."
 npx tsx tests/learn/goods.ts
 npx tsx tests/learn/naming.ts
 npx tsx tests/learn/repaired.ts
+npx tsx tests/learn/days.ts
 npx tsx tests/learn/names.ts
 npx tsx tests/learn/spans.ts
 npx biome format --write parser/facts

@@ -90,7 +90,7 @@ export const flaws = async (): Promise<(Example & { tuned: boolean })[]> =>
     }),
   );
 
-const spansOf = (note: Note, kind: SpanKind) =>
+export const spansOf = (note: Note, kind: SpanKind) =>
   note.gold[LIST[kind]].map(({ quote }) => {
     const start = note.text.indexOf(quote);
     return { start, end: start + quote.length };

@@ -4,7 +4,6 @@ import { readFollowUps } from '../followUps.ts';
 import { readProblems } from '../problems.ts';
 import type { Talk } from '../talk.ts';
 import { cutAround, shared } from './cut.ts';
-import { datesIn } from './dates.ts';
 import { featuresOf, KINDS, type SpanKind } from './features.ts';
 import { nameIn } from './names.ts';
 import { doneIn, followUpIn, problemIn } from './plainly.ts';
@@ -63,12 +62,7 @@ export function weighed(talk: Talk, byRule: ByRule): Fact[] {
     fitted(talk, spans.followUp, (cut) => readFollowUps(cut, done, problems), followUpIn),
     (fact, name) => ({ ...fact, task: name }),
     [...byRule.goods, ...problems, ...done],
-  ).map(
-    ({ fact, cut }): FollowUp => ({
-      ...fact,
-      ...(fact.due === null && fact.notBefore === null && datesIn(cut, fact)),
-    }),
-  );
+  ).map(({ fact }) => fact);
   const taken = [...problems, ...done, ...followUps];
   return [...taken, ...leftOut(talk, byRule.followUps, [...taken, ...byRule.goods])];
 }

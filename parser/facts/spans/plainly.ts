@@ -3,7 +3,7 @@ import { isCopula } from '../chunks.ts';
 import { roleIn } from '../done.ts';
 import { fixIn } from '../flaws/fixed.ts';
 import { base } from '../make.ts';
-import { conditionOf, datesOf, waitBefore } from '../plans/dates.ts';
+import { conditionOf, waitBefore } from '../plans/dates.ts';
 import { personIn } from '../plans/told.ts';
 import { phrase, rangeIn, type Talk } from '../talk.ts';
 import { IN_PLACE } from '../words.ts';
@@ -40,13 +40,13 @@ export function doneIn(talk: Talk, at: number, span: Span): Done | null {
 export function followUpIn(talk: Talk, at: number, span: Span): FollowUp {
   const frame = talk.frames[at]!;
   const wait = waitBefore(talk, frame, at);
-  const who = personIn(frame.subject);
   return {
     ...base(talk, frame, 'follow-up/weighed', span, 0.6),
     kind: 'followUp',
     task: '',
-    who,
-    ...datesOf(talk, frame, at, { task: '', who, confidence: 0.6 }, wait),
+    who: personIn(frame.subject),
+    due: null,
+    notBefore: null,
     waitingFor: wait?.quote ?? null,
     condition: conditionOf(frame),
   };
