@@ -267,12 +267,17 @@ const POINTS =
   /^(?:so |and |but |which )*(?:(?:that|it|those|they|these|both)(?:'s|'ll)?|needs?|wants?|has to|have to|gotta|gets?|before (?:we|i|you|anybody|anyone))\b/;
 
 /** The flaw that was told just before, where the words only point at it and ask for a repair, or for a state that it must reach. */
-function pointedAt({ met, lead }: Telling, { task, quote, due, who }: FollowUp): Standing | undefined {
+function pointedAt({ met, lead }: Telling, fact: FollowUp): Standing | undefined {
+  const { task, quote } = fact;
   const last = met.at(-1);
-  if (!last || !isLive(last) || !last.problem || due || who) return undefined;
+  if (!last || !isLive(last) || !last.problem) return undefined;
+  // What has a day, a wait or a doer of its own is work of its own.
+  if (fact.due || fact.notBefore || fact.waitingFor || fact.who) return undefined;
   if (!POINTS.test(quote.toLowerCase()) || !/^[\s,]*(?:(?:and|so|plus|also|but)[\s,]*)*$/.test(lead)) return undefined;
   const before = /^before\b/i.test(quote);
-  return before || REPAIRS.test(task) || NO_NAME.test(task) || !/\s/.test(task) ? last : undefined;
+  return before || REPAIRS.test(task) || (NO_NAME.test(task) && !/^(?:go|goes|get|gets)\b/.test(task))
+    ? last
+    : undefined;
 }
 
 /** The flaw that a repair is for: of the same note or among the latest, its thing named in the repair. */
