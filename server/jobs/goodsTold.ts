@@ -140,7 +140,11 @@ function piecesOf(list: string, offset: number): Piece[] {
   const out: Piece[] = [];
   const pattern = /[^,&+]+?(?=,|&|\+|\band\b|\bplus\b|$)/g;
   for (const { 0: raw, index } of list.matchAll(pattern)) {
-    const piece = raw.replace(/^\s*(?:and|plus)\b/, '').trim();
+    // Where they were fetched is no part of their name.
+    const piece = raw
+      .replace(/^\s*(?:and|plus)\b/, '')
+      .replace(/ (?:at|from|over at|down at) (?:the |that |another |our )?(?:[a-z]+ ){0,2}[a-z]+\s*$/, '')
+      .trim();
     if (!piece) continue;
     const sized = piece.replace(BY, (_, a: string, b: string) => `${numberOf(a)}x${numberOf(b)}`);
     if (/^that's (?:all|what)\b/.test(piece)) continue;

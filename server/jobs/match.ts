@@ -154,7 +154,9 @@ export function placesClash(sought: Sought, item: Standing): boolean {
   const sides = sidesIn(mine);
   const others = sidesIn(theirs);
   if (sides.length && others.length && !sides.some((side) => others.includes(side))) return true;
-  const places = placesIn(mine);
+  // The room is no spot in it: "in the laundry" is "behind the washer" there.
+  const room = item.area === null ? NONE : wordsOf(item.area);
+  const places = new Set([...placesIn(mine)].filter((word) => !room.has(word)));
   if (!places.size) return false;
   const known = placesIn(theirs);
   if (!known.size) return false;
