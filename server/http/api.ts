@@ -10,7 +10,7 @@
  * | PUT /api/jobs/:id/notes/:noteId | `NewNote` | 201 first time, 200 for a repeat, 409 same id with other words: `Reply` |
  * | GET /api/jobs/:id/notes | | `Talk[]`, oldest first |
  * | PUT /api/jobs/:id/entries/:entryId | `NewEntry` | 201/200 `JobView` |
- * | GET /api/jobs/:id/rereading | | `{difference}`: a line for each thing that reading the notes again would change, `+` or `-` |
+ * | GET /api/jobs/:id/rereading | | `RereadingView` |
  * | POST /api/jobs/:id/rereading | | the same, and it is changed; what a hand put right stays |
  * | GET /api/jobs/:id/walk-through.pdf | | the list to walk through and sign, on paper |
  * | GET /api/jobs/:id/shopping.pdf | | the order, on paper |
@@ -99,8 +99,13 @@ export interface Talk {
   reply: Reply;
   /** A hand or a later sentence took the whole note back: its words stay, nothing of it counts. */
   takenBack?: boolean;
-  /** Facts put right by hand, by their place in `reply.facts`; null: this was no fact. */
+  /** Facts put right by hand or read anew, by their place in `reply.facts` or beyond it; null: there is no such fact. */
   corrected?: { index: number; fact: Fact | null }[];
+}
+
+/** One line each, `+ ` for what reading the notes again would bring, `- ` for what it would take away. */
+export interface RereadingView {
+  difference: string[];
 }
 
 export interface NewEntry {
