@@ -18,6 +18,7 @@
  * | GET /api/catalogue | | `CatalogueView` |
  * | GET /api/catalogue/file.csv | | the price list as it was sent |
  * | POST /api/reckon | `Form`: a calculator's kind and sizes | `FormAnswer`, 422 with the reason in words |
+ * | POST /api/reckon/check | `CheckForm`: a fit check and the sizes that are known | `CheckAnswer`, 422 with the reason in words |
  * | GET /api/words | | `TaughtWord[]` |
  * | PUT /api/words/:wordId | `NewWord` | 201/200 `TaughtWord[]` |
  * | DELETE /api/words/:wordId | | `TaughtWord[]` |
@@ -35,7 +36,7 @@ import type { Prices } from '../catalogue/prices.ts';
 import type { BringList } from '../jobs/bring.ts';
 import type { EntryBody, Job, JobState } from '../jobs/types.ts';
 
-export type { Form, FormAnswer } from '../takeoff/form/index.ts';
+export type { CheckAnswer, CheckForm, Form, FormAnswer } from '../takeoff/form/index.ts';
 
 export type JobBrief = Job & { open: number; toBuy: number; lastNoteAt: string | null };
 export type NewJob = Pick<Job, 'name' | 'zone' | 'start' | 'areas' | 'crew' | 'builtYear' | 'mailTo' | 'mailAt'>;
