@@ -1,409 +1,448 @@
 /** Written by tests/learn/goods.ts: something seen of a name, and hundredths for its being the one. */
 export const NAMING = `
-alone	16
-alone area	-19
-alone fixture	48
-alone material	46
-alone part	11
-alone surface	-13
-alone word	-3
-alone work	-25
-apart false	6
-apart true	-36
-back 0	46
-back 1	48
-back 2	9
-back 3	-17
-back 4	-33
-back 5	-24
-back 6	-30
-back 7	-24
-back 8	-23
-before another	-63
-before more	47
-before new	11
-before no	39
-counted	-12
-counted area	-29
-counted fixture	-4
-counted material	-5
-counted part	-11
-counted surface	-24
-counted tool	-7
-counted word	10
-counted work	-18
-flawed false	41
+alone	5
+alone area	-18
+alone fixture	37
+alone material	20
+alone part	25
+alone word	-16
+alone work	-29
+apart false	-7
+apart true	-34
+back 0	45
+back 1	51
+back 2	7
+back 3	-20
+back 4	-32
+back 5	-22
+back 6	-28
+back 7	-29
+back 8	-27
+before another	-67
+before more	42
+before new	22
+before no	27
+counted	-15
+counted area	-3
+counted fixture	3
+counted material	-10
+counted part	-18
+counted surface	-25
+counted tool	7
+counted word	11
+flawed false	31
 flawed true	3
-goods false false	-64
+goods false false	-61
 goods false true	-33
-goods true false	68
-goods true true	-4
-kind area	-20
-kind area article	19
-kind area count	-30
-kind area length	-33
-kind area pack	-12
-kind area pointer	19
-kind area volume	-14
-kind area weight	-34
-kind fixture	-10
-kind fixture area	-41
-kind fixture article	-19
-kind fixture count	-5
-kind fixture length	-48
-kind fixture pointer	-76
-kind fixture volume	-40
-kind fixture weight	-5
-kind material	19
-kind material area	81
-kind material article	-3
-kind material count	9
-kind material length	59
-kind material pack	24
-kind material pointer	-31
-kind material volume	4
-kind material weight	55
-kind part	6
-kind part area	-14
-kind part article	12
-kind part count	23
-kind part pack	-27
-kind part pointer	-4
-kind part volume	-24
-kind part weight	-37
-kind surface	-19
-kind surface area	-61
-kind surface article	-5
-kind surface count	-17
-kind surface length	-48
-kind surface pack	-25
-kind surface pointer	33
+goods true false	64
+goods true true	-3
+kind area	-23
+kind area area	-61
+kind area article	12
+kind area count	-32
+kind area length	-34
+kind area pack	-18
+kind area pointer	25
+kind area volume	-5
+kind area weight	-26
+kind fixture	-14
+kind fixture area	-36
+kind fixture article	-10
+kind fixture count	-12
+kind fixture length	-50
+kind fixture pack	-6
+kind fixture pointer	-96
+kind fixture volume	-34
+kind fixture weight	-17
+kind material	24
+kind material area	82
+kind material count	20
+kind material length	64
+kind material pack	26
+kind material pointer	-46
+kind material volume	11
+kind material weight	52
+kind part	9
+kind part area	-11
+kind part article	3
+kind part count	27
+kind part length	14
+kind part pack	-31
+kind part pointer	29
+kind part volume	-27
+kind part weight	-45
+kind surface	-18
+kind surface area	-37
+kind surface article	-22
+kind surface count	-14
+kind surface length	-49
+kind surface pack	-23
+kind surface pointer	28
 kind surface volume	7
-kind surface weight	-51
-kind tool	-3
-kind tool article	14
-kind tool count	7
-kind tool length	-19
+kind surface weight	-52
+kind tool	-5
+kind tool article	65
+kind tool count	-6
+kind tool length	-33
 kind tool pack	-27
-kind tool pointer	21
-kind tool volume	-23
-kind word	-16
-kind word area	-78
-kind word article	-7
-kind word count	-14
-kind word length	-35
-kind word pack	-13
-kind word pointer	-3
-kind word volume	-21
-kind word weight	-39
-kind work	-19
-kind work count	-15
-kind work pack	-23
-label	22
-like told 1	-13
-like told 2	-30
-like told 3	-9
-modified	87
-more area	-39
-more fixture	-54
-more material	61
-more part	-15
-more surface	-27
-more tool	-53
-more word	3
+kind tool pointer	19
+kind tool volume	-18
+kind word	-19
+kind word area	-74
+kind word article	-24
+kind word count	-21
+kind word length	-41
+kind word pack	-11
+kind word pointer	-8
+kind word volume	-33
+kind word weight	-30
+kind work	-11
+kind work article	-17
+kind work pack	-19
+label	16
+like told 1	-6
+like told 2	-33
+like told 3	-18
+modified	100
+more area	-43
+more fixture	-39
+more material	68
+more part	26
+more surface	-5
+more tool	-3
+more word	-14
 never told false	-5
 never told true	-32
-not sold so	-35
-of -	-13
-of about	-49
-of above	-7
+not sold so	-34
+of -	-10
+of about	-47
+of above	-6
 of after	-35
-of around	-17
-of at	-38
-of before	-26
-of behind	-41
-of by	13
-of down	-12
-of for	-34
-of from	-44
-of in	-25
-of into	-62
+of along	-21
+of around	-14
+of at	-40
+of behind	-32
+of below	-40
+of between	-90
+of by	-29
+of down	-14
+of for	-16
+of from	-33
+of in	-27
+of into	-70
 of near	-22
-of of	13
+of of	12
 of off	-25
-of on	-29
-of out	-21
-of over	-42
-of past	-36
-of through	-16
-of to	-31
-of under	-21
-of up	-18
-of with	-18
-of without	16
-other room	-32
-own code	32
-own false	-87
-own first area	38
-own first code	65
-own first fixture	17
-own first material	37
-own first part	65
-own first surface	57
+of on	-35
+of out	-20
+of over	-39
+of past	-33
+of through	-21
+of to	-29
+of under	-27
+of up	-15
+of with	-11
+of without	18
+other room	-28
+own false	-100
+own first area	-28
+own first code	77
+own first finish	12
+own first fixture	28
+own first material	43
+own first part	63
+own first surface	64
 own first tool	100
-own first word	-6
-own goods false	-10
-own goods true	41
-own head area	-20
-own head area count	-34
-own head code	45
-own head code length	32
-own head defect	7
-own head defect count	7
-own head finish	-43
-own head finish count	-33
-own head finish length	45
-own head finish pack	-50
-own head finish volume	6
-own head fixture	-14
-own head fixture count	13
-own head fixture pack	-35
+own first word	-16
+own goods false	-18
+own goods true	42
+own head area	-44
+own head area count	-56
+own head code	65
+own head defect	6
+own head defect count	6
+own head finish	-24
+own head finish count	-16
+own head finish length	29
+own head finish pack	-52
+own head finish volume	26
+own head fixture count	5
+own head fixture pack	-24
 own head material	40
-own head material area	54
-own head material count	38
-own head material length	52
+own head material area	45
+own head material count	42
+own head material length	35
 own head material pack	40
-own head material volume	52
+own head material volume	38
 own head material weight	30
 own head part	37
 own head part count	31
-own head part length	68
-own head part pack	39
-own head surface	42
-own head surface count	30
-own head surface pack	47
-own head tool	67
-own head tool count	68
-own head word	11
-own head word article	-39
+own head part length	82
+own head part pack	40
+own head surface	41
+own head surface count	22
+own head surface pack	38
+own head tool	70
+own head tool count	71
+own head word	9
+own head word article	-38
 own head word count	-16
-own head word length	58
+own head word length	12
 own head word pack	65
-own head word volume	31
-own head word weight	61
-own last adhesive	37
-own last anchors	65
-own last blocks	48
-own last board	56
-own last boards	75
-own last bolts	88
-own last bracket	40
-own last brackets	7
-own last brads	35
-own last cabinet screws	52
-own last cable	-39
-own last cap	42
-own last caulk	50
-own last cellulose	37
-own last clamps	47
-own last couplings	-50
+own head word volume	41
+own head word weight	65
+own last adhesive	41
+own last anchor	62
+own last anchors	67
+own last base	89
+own last blocks	50
+own last blue tape	40
+own last board	-12
+own last boards	81
+own last bolt	68
+own last bolts	81
+own last bonding primer	37
+own last bracket	37
+own last brackets	20
+own last brads	37
+own last brushes	74
+own last bulbs	28
+own last cabinet screws	49
+own last cable	-43
+own last cap	52
+own last casing	39
+own last caulk	55
+own last ceiling white	62
+own last cellulose	45
+own last clamps	50
+own last color	55
+own last construction adhesive	51
+own last contractor bags	67
+own last couplings	-45
+own last cut	-32
 own last deck screws	46
-own last discs	70
-own last door sweep	69
-own last drip edge	38
-own last drywall	34
-own last elbows	59
-own last end caps	-28
-own last epoxy	43
-own last filler	27
-own last filters	52
+own last discs	72
+own last door sweep	59
+own last doors	-37
+own last drip edge	39
+own last drywall	35
+own last elbow	49
+own last elbows	70
+own last enamel	52
+own last end caps	-29
+own last epoxy	42
+own last filler	28
+own last filters	57
 own last flashing tape	32
-own last flat	-41
-own last flex	31
-own last foam	80
-own last foil tape	25
-own last glue	57
-own last gray	38
-own last grout	50
-own last hangers	64
-own last hidden hangers	34
-own last hinges	68
-own last hose	23
-own last kit	78
-own last kits	-9
+own last flat	-63
+own last flex	-30
+own last foam	88
+own last foil tape	29
+own last gasket	55
+own last glue	64
+own last gray	59
+own last grout	74
+own last hangers	65
+own last hidden hangers	36
+own last hinges	61
+own last hose	30
+own last kit	71
+own last kits	-10
 own last knobs	45
-own last lags	77
-own last mastic	34
-own last mesh	42
-own last mesh tape	38
-own last mortar	40
-own last mud	39
-own last panels	43
-own last paste	40
-own last pins	44
-own last pipe	-42
-own last please	-19
-own last plugs	39
-own last ply	48
+own last lacquer	-51
+own last lags	74
+own last longer	-34
+own last mastic	39
+own last mesh	43
+own last mesh tape	46
+own last mortar	45
+own last mud	41
+own last nail plates	52
+own last nails	37
+own last old work boxes	60
+own last outlets	-53
+own last panels	41
+own last paste	43
+own last pins	52
+own last pipe	-33
+own last plates	85
+own last please	-22
+own last plugs	38
+own last ply	50
 own last poly	52
-own last posts	69
+own last posts	62
 own last primer	-13
-own last rapid set	27
-own last rods	57
+own last rapid set	31
+own last red	9
+own last ring	103
+own last rods	62
 own last roller	52
-own last screw	72
+own last satin	41
+own last screw	-14
 own last screws	72
-own last sealant	42
+own last sealant	46
 own last sealer	39
-own last self leveler	35
+own last self leveler	36
 own last shelf pins	35
-own last shims	39
-own last silicone	40
-own last stain	24
-own last structural screws	41
-own last studs	56
-own last tape	53
-own last thinset	46
-own last tile	33
-own last tiles	36
-own last treads	60
-own last washers	79
-own last white	-61
-own last wood filler	44
-own last x	57
-own of false article	-45
-own of false count	16
-own of false pack	-17
-own of false pointer	3
-own of false volume	55
-own of false weight	44
-own of true area	46
-own of true count	39
-own of true length	60
-own of true pack	60
-own of true volume	45
-own of true weight	47
-own plural	36
-own pointing false	34
-own pointing true	-75
+own last shims	56
+own last silicone	48
+own last stain	28
+own last structural screws	47
+own last studs	50
+own last supply lines	65
+own last tapcons	96
+own last tape	55
+own last thinset	49
+own last tile	47
+own last tiles	31
+own last toggle bolts	57
+own last toggles	43
+own last treads	50
+own last trim screws	53
+own last varnish	39
+own last washers	81
+own last wax ring	64
+own last white	-62
+own last wire nuts	44
+own last wood filler	45
+own last x	84
+own of false article	-43
+own of false count	17
+own of false length	42
+own of false pack	-21
+own of false pointer	17
+own of false volume	13
+own of false weight	43
+own of true area	64
+own of true count	35
+own of true length	41
+own of true pack	63
+own of true volume	59
+own of true weight	48
+own plural	35
+own pointing false	33
+own pointing true	-82
 own true	34
-own unit area	49
-own unit article	-45
-own unit count	19
-own unit length	59
-own unit pack	41
-own unit pointer	3
-own unit volume	49
-own unit weight	54
-own verb	4
-own words 1	25
-own words 2	43
-own words 3	45
-own words 4	72
-place -	-27
-place here	46
-place rest	-27
+own unit area	67
+own unit article	-43
+own unit count	20
+own unit length	42
+own unit pack	43
+own unit pointer	17
+own unit volume	47
+own unit weight	52
+own verb	14
+own words 1	26
+own words 2	42
+own words 3	38
+own words 4	86
+place -	-26
+place here	45
+place rest	-26
 place subject	-6
-plural false area true	-20
-plural false article -	-19
-plural false count false	-13
-plural false count true	-48
-plural false length true	-35
-plural false pack false	-32
-plural false pack true	-22
-plural false pointer -	-13
-plural false volume false	-15
-plural false volume true	-40
-plural false weight false	-65
+plural false area true	-17
+plural false article -	-12
+plural false count false	-14
+plural false count true	-47
+plural false length true	-10
+plural false pack false	-25
+plural false pack true	-16
+plural false pointer -	-17
+plural false volume false	-9
+plural false volume true	-20
+plural false weight false	-79
 plural false weight true	-57
-plural true area true	-36
-plural true article -	28
-plural true count false	-7
-plural true count true	43
-plural true length false	-17
-plural true length true	-15
-plural true pack false	-11
-plural true pointer -	7
-plural true volume false	-24
-plural true volume true	6
-plural true weight false	27
+plural true area true	-35
+plural true article -	21
+plural true count false	-10
+plural true count true	44
+plural true length false	-24
+plural true length true	-37
+plural true pack false	-17
+plural true pack true	-8
+plural true pointer -	11
+plural true volume false	-52
+plural true volume true	-5
+plural true weight false	49
 plural true weight true	53
-pointing false	-34
-pointing true	75
-ran out	32
-rank 0	37
-rank 0 article	43
-rank 0 count	34
-rank 0 pointer	73
-rank 1	3
-rank 1 article	5
-rank 1 pointer	57
-rank 2	-8
-rank 2 article	23
-rank 2 count	-9
-rank 2 pointer	-69
-rank 3	-16
-rank 3 article	-50
-rank 3 count	-14
-rank 3 pointer	-61
-rank 4	-16
-rank 4 article	-6
-rank 4 count	-17
-rank 4 pointer	-48
-rank 5	-16
-rank 5 article	-43
-rank 5 count	-15
-rank 5 pointer	-49
-rank 6	-36
-rank 6 article	-52
+pointing false	-33
+pointing true	82
+ran out	45
+rank 0	36
+rank 0 article	55
+rank 0 count	33
+rank 0 pointer	61
+rank 1	5
+rank 1 article	4
+rank 1 count	4
+rank 1 pointer	46
+rank 2	-6
+rank 2 article	24
+rank 2 count	-7
+rank 2 pointer	-33
+rank 3	-17
+rank 3 article	-37
+rank 3 count	-16
+rank 3 pointer	-28
+rank 4	-19
+rank 4 article	-20
+rank 4 count	-18
+rank 4 pointer	-47
+rank 5	-19
+rank 5 article	-53
+rank 5 count	-17
+rank 5 pointer	-47
+rank 6	-37
+rank 6 article	-65
 rank 6 count	-33
-rank 6 pointer	-103
-said copula	-4
-said imperative	-22
-said modal	-27
-said owed	-13
-said past	-4
-said present	-13
-same unit	8
-sentences 0	36
-sentences 1	-45
-sentences 2	-34
-sentences 3	-31
-sized	-12
-sold so	98
-the	-6
-told 1	6
-told 1 area	-28
-told 1 article	-46
-told 1 count	19
-told 1 length	-21
-told 1 pack	-7
-told 1 pointer	6
-told 1 volume	10
-told 1 weight	2
-told 2	-21
-told 2 article	-79
-told 2 count	-24
-told 2 length	-20
-told 2 pack	-4
-told 2 pointer	-68
-told 2 volume	-39
-told 3	3
-told 3 count	10
-told 3 length	-30
-told 3 pack	7
-told before	10
-told by false	-10
-told by true	16
-told here	-46
-touches false	27
-touches true	43
-use buy	-18
-use have	-2
-use need	-5
-use use	18
-words 1	-33
+rank 6 pointer	-105
+said copula	-5
+said imperative	-23
+said modal	-14
+said none	-2
+said owed	-10
+said past	-5
+said present	-9
+same unit	6
+sentences 0	32
+sentences 1	-44
+sentences 2	-32
+sentences 3	-32
+sized	-14
+sold so	106
+told 1	12
+told 1 area	-27
+told 1 article	-14
+told 1 count	28
+told 1 length	-27
+told 1 pack	-6
+told 1 pointer	-25
+told 1 volume	29
+told 1 weight	-5
+told 2	-31
+told 2 article	-96
+told 2 count	-32
+told 2 length	-18
+told 2 pack	-16
+told 2 pointer	-75
+told 2 volume	-32
+told 3	-18
+told 3 count	-5
+told 3 length	-36
+told 3 pack	-3
+told 3 pointer	-31
+told 3 volume	-49
+told before	11
+told by false	-4
+told by true	9
+told here	-52
+touches false	40
+touches true	7
+use buy	-30
+use have	4
+use use	23
+words 1	-28
 words 2	4
-words 3	33
-words 4	18
+words 3	16
+words 4	11
 `;
