@@ -21,6 +21,7 @@ import { ROLES } from './data/roles.ts';
 import { ROOFING } from './data/roofing.ts';
 import { SERVICES } from './data/services.ts';
 import { SHELL } from './data/shell.ts';
+import { SHORTHAND } from './data/shorthand.ts';
 import { SPANISH } from './data/spanish.ts';
 import { SUNDRIES } from './data/sundries.ts';
 import { SURFACES } from './data/surfaces.ts';
@@ -37,6 +38,7 @@ const SHEETS = [
     SHELL,
     SERVICES,
     SUNDRIES,
+    SHORTHAND,
     CONCRETE,
     DOORS,
     LANDSCAPE,

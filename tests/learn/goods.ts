@@ -13,7 +13,7 @@ import { classify, rank } from './softmax.ts';
 import { linesOf, writeTable } from './table.ts';
 
 const NAMING = { epochs: 15, rate: 0.1, pull: 0.05, thin: 0, least: 3 };
-const FATE = { epochs: 12, rate: 0.05, pull: 0.05, thin: 0.05, least: 4 };
+const FATE = { epochs: 12, rate: 0.05, pull: 0.01, thin: 0.02, least: 4 };
 /** Weights nearer to nought are left out of the tables. */
 const SMALL = { naming: 0.02, fates: 0.04 };
 /** A miss costs as much as a false find: how much less sure than "nothing" a find may be, as a log of odds. */

@@ -9,6 +9,27 @@ import { CONTAINER, PACKED_WORD } from './words.ts';
 const PADDING =
   /^(?:more|extra|additional|other|of|the|a|an|new|full|good|whole|old|them|these|those|that|my|our|his|her|big|small|little|spare|partial|like|em|'em|it|number|any|some|more|loose|worth)$/;
 const POINTERS = /^(?:those|them|these|that|each|em|'em|it)$/;
+/** Packs whose name is an everyday word, or that dictation mishears, each with the pack. */
+const SAID: ReadonlyMap<string, string> = new Map(
+  Object.entries({ can: 'can', cans: 'can', role: 'roll', roles: 'roll' }),
+);
+
+/** The pack that stands behind a bare count, where goods follow it or nothing does. */
+const packSaid = (chunks: readonly Chunk[], i: number) => {
+  const next = chunks[i + 1];
+  return !next || next.kind === 'mark' || next.word === 'of' || isNounTerm(next) || next.term?.kind === 'finish'
+    ? SAID.get(chunks[i]?.word ?? '')
+    : undefined;
+};
+
+/** "Them little foam rollers": a word that points leads on to a name. */
+function leadsToGoods(chunks: readonly Chunk[], from: number): boolean {
+  let k = from;
+  while (k < from + 2 && chunks[k]?.kind === 'word' && (PADDING.test(chunks[k]!.word) || chunks[k]!.verb === undefined))
+    k++;
+  return [from, k].some((at) => isNounTerm(chunks[at]) || chunks[at]?.kind === 'quantity');
+}
+
 /** True where a measure and the container that holds it stand: `4 litre tin`. */
 export const isContained = (chunks: readonly Chunk[], k: number) =>
   chunks[k]?.quantity !== undefined &&
@@ -45,13 +66,23 @@ export function countedLot(chunks: readonly Chunk[], k: number, amount: Quantity
     i += 2;
   }
   let more = amount.more === true || upper?.more === true;
+  // "1 can purple primer", "three role of the flashing tape": what the reading of quantities does not count by.
+  const pack = isCount(amount) ? packSaid(chunks, i) : undefined;
+  if (pack) i++;
   while (chunks[i] && PADDING.test(chunks[i]!.word) && !isNounTerm(chunks[i])) {
     if (/^(?:more|extra)$/.test(chunks[i]!.word)) more = true;
-    if (POINTERS.test(chunks[i]!.word) && !isNounTerm(chunks[i + 1]) && chunks[i + 1]?.kind !== 'quantity') break;
+    if (POINTERS.test(chunks[i]!.word) && !leadsToGoods(chunks, i + 1)) break;
     i++;
   }
   const pointing = chunks.slice(k + 1, i + 1).some((c) => POINTERS.test(c.word));
-  const count = { amount, upper, more, pointing };
+  const count = { amount, upper, more, pointing, pack };
+  // "Six of eight", "two of em": only how many of what was told.
+  const among = chunks[i]?.quantity;
+  if (chunks[i - 1]?.word === 'of' && isCount(amount) && among && isCount(among) && !among.group) {
+    const rest = ownName(chunks, i + 1, true);
+    return lotOf('count', k, Math.max(rest.until, i + 1), { ...count, ...rest, pointing: true });
+  }
+  if (chunks[i] && POINTERS.test(chunks[i]!.word) && !isNounTerm(chunks[i])) return lotOf('count', k, i + 1, count);
   const code = chunks[i]?.notQuantity?.kind === 'code' ? chunks[i]! : null;
   if (code && !isGoods(chunks[i + 1])) {
     const cable: Chunk = { ...code, kind: 'word', word: 'cable' };
@@ -62,7 +93,7 @@ export function countedLot(chunks: readonly Chunk[], k: number, amount: Quantity
     return lotOf('count', k, Math.max(of.until, i + 1), { ...count, ...of, pack: chunks[i]!.word.replace(/s$/, '') });
   }
   // "One wants a new lid", "two chips": what follows is told of the count, or a flaw was counted.
-  const { own, named, sizes, until } = ownName(chunks, i);
+  const { own, named, sizes, until } = ownName(chunks, i, true);
   if (own[0]?.term?.kind === 'defect' && !own.slice(1).some(isNounTerm)) return lotOf('count', k, k + 1, count);
   // "Two bags of the ninety minute", "eleven boxes of the three by six": told by its figure alone.
   const bySize = !named && chunks.slice(k + 1, i).some((c) => c.word === 'of') ? chunks[i] : undefined;
@@ -71,7 +102,7 @@ export function countedLot(chunks: readonly Chunk[], k: number, amount: Quantity
     ? Math.max(until, i + 1)
     : own.length || sizes.length
       ? until
-      : k + 1 + (upper ? i - k - 1 : 0);
+      : k + 1 + (upper || pack ? i - k - 1 : 0);
   return lotOf('count', k, Math.max(end, k + 1), { ...count, own, named, sizes: figure });
 }
 

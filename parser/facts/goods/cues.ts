@@ -30,6 +30,9 @@ const CUES: [string, RegExp][] = [
     /\b(?:used|use|took|went|goes|put|ran|installed|set|hung|swapped|replaced|mixed|spent|poured|in|on|up|gone|through|all told|burned|ate)\b/,
   ],
   ['bought', /\b(?:bought|paid|picked|store|receipt|bucks|grabbed|cost)\b/],
+  ['came', /\b(?:came|arrived|delivered|showed up|turned up|dropped|landed|here|already|in hand)\b/],
+  ['ate', /\b(?:went through|burned through|blew through|killed|finished|ate|took|all gone|emptied|used up)\b/],
+  ['lacks', /\b(?:short|shorted|shy|missing|lost|out of|outta|run out|ran out|almost out|low)\b/],
   ['back', /\b(?:back|return|returned|returning)\b/],
 ];
 
@@ -60,6 +63,19 @@ function sortOf({ lot }: Placed): string {
   if (q) return isCount(q) ? 'count' : (q.unitKind ?? 'count');
   if (lot.pack) return 'pack';
   return lot.article ? 'one' : lot.kind;
+}
+
+/** What joins a lot to the one before: a comma, "and", a new line, a few words or many. */
+function gapOf(text: string): string {
+  if (/\n/.test(text)) return text.trim().length < 8 ? 'line' : 'far';
+  const said = text.trim().toLowerCase();
+  return said.length <= 12
+    ? said.replace(/\s+/g, ' ')
+    : said.length < 40
+      ? /[.;!?]/.test(said)
+        ? 'near.'
+        : 'near'
+      : 'far';
 }
 
 /** Everything about a lot that may tell whether it is goods, and what became of them. */
@@ -181,6 +197,12 @@ export function cuesOf(talk: Talk, placed: Placed, naming: Naming | null, before
           : 'far';
     both(`after ${before.fate} ${where}`);
     out.push(`after ${before.fate} ${where} ${frame.predicate}`, `after ${before.fate} ${where} ${frame.joinedBy}`);
+    // What stands between a lot and the one before tells whether a list goes on.
+    const gap = talk.text.slice(
+      talk.frames[before.placed.at]!.chunks[before.placed.lot.until - 1]!.end,
+      chunks[lot.from]!.start,
+    );
+    out.push(`gap ${gapOf(gap)} ${before.fate}`, `gap ${gapOf(gap)} ${before.fate} ${frame.predicate}`);
     if (naming && before.naming && naming.chunks.at(-1)?.word === before.naming.chunks.at(-1)?.word)
       out.push(`again ${before.fate}`);
   }

@@ -49,7 +49,9 @@ export function materialOf(
   const first = frame.chunks[lot.from]!;
   const last = frame.chunks[Math.max(lot.until - 1, lot.from)]!;
   const from = lot.amount?.takenBackFrom ?? first.start;
-  const quantity = value ? value.valueOf() : lot.article || null;
+  // "A pair of brackets" is two; what the counter sells by the pair is one pair.
+  const two = unit === 'pair' && value!.equals(1) && !goods.at(-1)?.term?.soldBy?.includes('pair');
+  const quantity = two ? 2 : value ? value.valueOf() : lot.article || null;
   const nominal = nominalOf(talk, goods.findLast(isGoods));
   return {
     ...base(
@@ -64,9 +66,9 @@ export function materialOf(
     size: naming.code ?? (naming.sizes.length ? sizeText(naming.sizes) : nominal),
     specs: goods.filter((c) => c.kind === 'term' && c.term!.kind === 'finish').map((c) => c.word),
     quantity,
-    exact: value ? value.toFraction() : lot.article ? String(lot.article) : null,
+    exact: two ? '2' : value ? value.toFraction() : lot.article ? String(lot.article) : null,
     atLeast: lot.upper && lot.amount ? lot.amount.value.valueOf() : null,
-    unit: quantity === null ? null : (lot.pack ?? asSaid(unit, talk.text.slice(first.start, last.end))),
+    unit: quantity === null ? null : (lot.pack ?? asSaid(two ? 'each' : unit, talk.text.slice(first.start, last.end))),
     status,
     counts: lot.more
       ? 'more'

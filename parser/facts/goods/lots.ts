@@ -3,7 +3,7 @@ import { isSmall } from '../words.ts';
 import { containerLot, countedLot, isContained, spreadLot } from './counted.ts';
 import { isBulk, isCount, isPack, type Lot, lotOf } from './lot.ts';
 import { ownName } from './own.ts';
-import { ARTICLE, articleLot, pointerLot } from './single.ts';
+import { ARTICLE, articleLot, packLot, pointerLot } from './single.ts';
 import { CONTAINER, isName } from './words.ts';
 
 /** Every lot that a clause may tell of, in the order of its words; none lies in another. */
@@ -41,7 +41,7 @@ function lotAt(chunks: readonly Chunk[], k: number): Lot | null {
     return pointerLot(chunks, k);
   if (isGoods(chunk) || (chunk.kind === 'term' && /^(?:finish|tool|surface)$/.test(chunk.term!.kind)))
     return bareLot(chunks, k, k);
-  return openLot(chunks, k);
+  return packLot(chunks, k) ?? openLot(chunks, k);
 }
 
 /** Goods without a count before them: `9" roller covers x3`, "light gray grout", "220 grit sponges qty 6". */

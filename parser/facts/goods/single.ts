@@ -2,7 +2,7 @@ import { unitNamed } from '../../quantities/units.ts';
 import type { Quantity } from '../../types.ts';
 import { type Chunk, isGoods, isPreposition } from '../chunks.ts';
 import { nounPhraseFrom } from '../talk.ts';
-import { containerLot, isContained } from './counted.ts';
+import { containerLot, countedLot, isContained } from './counted.ts';
 import { isBulk, isCount, isPack, type Lot, lotOf } from './lot.ts';
 import { ownName } from './own.ts';
 import { isName, PACKED_WORD, STANDS_IN } from './words.ts';
@@ -32,6 +32,11 @@ export function articleLot(chunks: readonly Chunk[], k: number): Lot | null {
   // "We'd need another": more of what was told.
   if (chunks[k]!.word === 'another' && (!word || isPreposition(word) || word.time || word.kind === 'mark'))
     return lotOf('pointer', k, k + 1, { article: 1, more });
+  // "Another twenty foot of corrugated", "another 3": a count, of more.
+  if (more && word?.quantity && (isPack(word.quantity) || isBulk(word.quantity) || isCount(word.quantity))) {
+    const lot = countedLot(chunks, i, word.quantity);
+    return lot && { ...lot, from: k, more };
+  }
   if (!word || (word.quantity && isPack(word.quantity))) return null;
   // "More two gallon of the primer": a count, however it is said.
   if (!one && word.quantity && (isBulk(word.quantity) || isCount(word.quantity)) && !isName(chunks[i + 1] ?? word))
@@ -44,7 +49,7 @@ export function articleLot(chunks: readonly Chunk[], k: number): Lot | null {
     const of = chunks[i + 1]?.word === 'of' ? ownName(chunks, chunks[i + 2]?.word === 'the' ? i + 3 : i + 2) : null;
     return lotOf('article', k, of ? Math.max(of.until, i + 1) : i + 1, { ...of, article: article || 1, pack, more });
   }
-  const { own, named, sizes, until } = ownName(chunks, i);
+  const { own, named, sizes, until } = ownName(chunks, i, one);
   if (until <= i || (!named && !sizes.length && !(article && STANDS_IN.test(chunks[until - 1]?.word ?? ''))))
     return null;
   const known = own.some((c) => isGoods(c) || /^(?:tool|surface)$/.test(c.term?.kind ?? ''));
@@ -62,6 +67,23 @@ function packAt(chunks: readonly Chunk[], i: number): string | null {
   const packs =
     unit && (unit.kind === 'pack' || unit.unit === 'pair' || (unit.kind === 'volume' && next?.word === 'of'));
   return packs ? unit.unit : null;
+}
+
+/** "Box of staples", "qt contact cement" at the head of a list's entry or behind "get": one, said without its article. */
+export function packLot(chunks: readonly Chunk[], k: number): Lot | null {
+  const before = chunks[k - 1];
+  if (
+    before &&
+    before.kind !== 'mark' &&
+    !/^(?:and|plus|need|needs|get|grab|bring|buy|order|want|another)$/.test(before.word)
+  )
+    return null;
+  const unit = unitNamed(chunks[k]!.word);
+  if (!unit || /s$/.test(chunks[k]!.word) || !(unit.kind === 'pack' || /^(?:qt|gal|pt)$/.test(unit.unit))) return null;
+  const of = chunks[k + 1]?.word === 'of';
+  if (!of && !isGoods(chunks[k + 1])) return null;
+  const own = ownName(chunks, of ? k + 2 : k + 1, true);
+  return own.named ? lotOf('article', k, own.until, { ...own, article: 1, pack: unit.unit }) : null;
 }
 
 /** A thing told by its figures: "a sixteen by twenty five by four", "a 200 one". */

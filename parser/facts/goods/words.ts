@@ -22,4 +22,5 @@ export const isName = (c: Chunk) =>
   (c.kind === 'term' && c.term!.kind === 'work');
 
 /** A bare participle: "6 swapped" names no goods. */
-export const isDone = (c: Chunk) => c.verb !== undefined && !c.verb.forms.has('base') && !isNounTerm(c);
+export const isDone = (c: Chunk) =>
+  c.verb !== undefined && !c.verb.forms.has('base') && !c.verb.forms.has('s') && !isNounTerm(c);

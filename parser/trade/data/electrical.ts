@@ -54,7 +54,7 @@ fire barrier foam; fire foam, red foam; @can`,
   {
     kind: 'part',
     counter: 'electrical',
-    lines: `outlet; receptacle, plug, socket, duplex, recep, power point, gpo, enchufe, contacto, toma, duplex outlet, wall outlet; ~outlaid, out let, outlit, receptical; @each
+    lines: `outlet; receptacle, plug, socket, duplex, recep, power point, gpo, enchufe, contacto, toma, duplex outlet, wall outlet; ~outlaid, out let, outlit, receptical, recepts, rcpt, rcpts; @each
 gfci; gfcis, gfi, gfci outlet, gfci receptacle, ground fault, rcd, gfi outlet, receptacle gfi; ~gf ci, gifs eye, g f c i, gfc eye, jeff ci, g f i; @each
 twenty amp outlet; twenty amp receptacle, 20 amp outlet; @each
 usb outlet; usb receptacle; @each

@@ -47,7 +47,7 @@ uncoupling membrane; decoupling membrane, membrane, uncoupling mat; ~member rain
 waterproofing; waterproofing membrane, liquid membrane, tanking, tanking slurry, liquid waterproofing, roll on membrane; @bucket
 waterproofing band; seam band, banding, waterproofing tape, tanking tape; @roll
 crack isolation membrane; crack isolation, anti fracture membrane; @roll
-self leveler; self levelling compound, self leveling compound, leveler, leveling compound, floor leveler, levelling compound, self leveling underlayment, screed compound; ~self lever, cell leveler; @bag
+self leveler; self levelling compound, self leveling compound, leveler, leveller, leveling compound, floor leveler, levelling compound, self leveling underlayment, screed compound; ~self lever, cell leveler; @bag
 leveler primer; floor primer, self leveler primer; @bottle, gal
 deck mud; dry pack, drypack, floor mud; @bag
 pan liner; shower liner, pvc liner, shower pan liner; ~pan lighter; @sq ft, roll
