@@ -29,10 +29,30 @@ describe('a day, and how it bounds the work', () => {
     ['within three days', '2026-04-18', 'by'],
     ['next week', '2026-04-20', 'during'],
     ['over the weekend they primed', '2026-04-18', 'during'],
+    ['camera it before the weekend', '2026-04-17', 'by'],
+    ['no sooner than the 24th', '2026-04-24', 'notBefore'],
+    ['tuesday at the earliest', '2026-04-21', 'notBefore'],
+    ['three days nobody walks', '2026-04-18', 'notBefore'],
+    ['leave it till morning then pull the vacuum', '2026-04-16', 'notBefore'],
+    ['they go in after lunch', '2026-04-15', 'on'],
+    ['I will paint the morn', '2026-04-16', 'on'],
+    ['roofer back a week on friday', '2026-04-24', 'on'],
+    ['recheck sat', '2026-04-18', 'on'],
+    ['shut it down sat 6-10a', '2026-04-18', 'on'],
+    ['final insp 7/22', '2026-07-22', 'on'],
+    ['cert to landlord by 14/11', '2026-11-14', 'by'],
+    ['I will be back on the nineteenth to put it in', '2026-04-19', 'on'],
   ])('%s', (text, date, relation) => {
     expect(timesOf(text)).toMatchObject([{ date, relation }]);
   });
 });
+
+it.each(['the tub just sat', 'where the drum sat, rust', 'cut 7/16 osb and 15/32 ply', 'pull a 5/15 amp breaker'])(
+  'no day in: %s',
+  (text) => {
+    expect(timesOf(text)).toEqual([]);
+  },
+);
 
 describe('a day told by another', () => {
   it.each([

@@ -1,6 +1,7 @@
 import type { Span } from '../../types.ts';
 import { type Chunk, isSubjectPronoun } from '../chunks.ts';
-import { clauseAt } from '../spans/features.ts';
+import type { Frame } from '../frames.ts';
+import { clauseAt, wordOf } from '../spans/features.ts';
 import { rangeIn, type Talk } from '../talk.ts';
 import { type Candidate, candidatesFor } from './candidates.ts';
 
@@ -43,8 +44,8 @@ function together(due: Candidate | null, notBefore: Candidate | null): string[] 
   return ['both', `both ${due.where} ${notBefore.where}`, `both waits ${notBefore.time.hours !== undefined}`];
 }
 
-/** Words of a plan that tell what sort of day it may have. */
-const POINTS =
+/** Words that tell what sort of day a plan may have. */
+const TELLING =
   /^(?:then|that|it|once|after|afterward|afterwards|before|b4|until|till|til|when|while|if|can|can't|cant|could|won't|don't|dont|not|no|nobody|nothing|wait|waits|waiting|hold|keep|leave|let|earliest|soonest|sooner|latest|by|so|first|back|same|day|figure|call|maybe|coming|comes|come|should|supposed|gonna|tell|ask|says|said|said|they|he|she|he'll|he's|they're|i'll|we'll)$/;
 
 const POINTING = /^(?:then|that|this|it|he|she|they|he's|she's|they're)$/;
@@ -66,59 +67,44 @@ function pointing(chunks: readonly Chunk[]): string[] {
 function planSigns({ talk, plan }: Place): string[] {
   const [from, until] = rangeIn(talk.chunks, plan);
   const chunks = talk.chunks.slice(from, until);
-  const frames = talk.frames.slice(...rangeIn(talk.frames, plan));
-  const frame = frames[0];
-  const dated = chunks.filter((c) => c.time && !c.time.past);
+  const [frame] = talk.frames.slice(...rangeIn(talk.frames, plan));
+  const days = chunks.filter((c) => c.time && !c.time.past).length;
   return [
     `p=${frame?.predicate}${frame?.negative ? '-' : ''}`,
     `lemma=${frame?.lemma}`,
     `use=${frame?.use}`,
     `open=${frame?.openers[0] ?? ''}`,
-    `dated=${Math.min(dated.length, 2)}`,
+    `dated=${Math.min(days, 2)}`,
     `first=${chunks[0]?.word}`,
-    `lead=${plainWord(talk.chunks[from - 1])}`,
-    ...pointing(talk.chunks.slice(from, until)),
-    ...new Set(chunks.flatMap((c) => (POINTS.test(c.word) ? [`has=${c.word}`] : []))),
-    ...new Set(chunks.flatMap((c, k) => (POINTS.test(c.word) ? [`has2=${c.word} ${plainWord(chunks[k + 1])}`] : []))),
+    `lead=${wordAt(talk.chunks, from - 1)}`,
+    ...pointing(chunks),
+    ...new Set(chunks.flatMap((c) => (TELLING.test(c.word) ? [`has=${c.word}`] : []))),
+    ...new Set(chunks.flatMap((c, k) => (TELLING.test(c.word) ? [`has2=${c.word} ${wordAt(chunks, k + 1)}`] : []))),
   ];
 }
 
 const bucket = (n: number) =>
   n <= 3 ? `${n}` : n <= 5 ? '4-5' : n <= 8 ? '6-8' : n <= 14 ? '9-14' : n <= 25 ? '15-25' : '26+';
-const plainWord = (c: Chunk | undefined) =>
-  !c ? '#' : c.kind === 'quantity' ? '<q>' : c.kind === 'time' ? '<t>' : c.kind === 'number' ? '<n>' : c.word;
+const few = (n: number) => Math.min(n, 2);
+const wordAt = (chunks: readonly Chunk[], at: number) => (chunks[at] ? wordOf(chunks[at]) : '#');
 
-function candidateSigns({ talk, plan, plans, rest }: Place, c: Candidate, own: readonly string[]): string[] {
-  const { chunks, frames } = talk;
+/** What speaks for a day being the plan's: what sort it is, how far off and behind what it stands, and how it is told. */
+function candidateSigns(place: Place, c: Candidate, own: readonly string[]): string[] {
+  const { chunks, frames } = place.talk;
   const { time, at, where } = c;
-  const [from, until] = rangeIn(chunks, plan);
+  const [from, until] = rangeIn(chunks, place.plan);
+  const gap = where === 'before' ? chunks.slice(at + 1, from) : chunks.slice(where === 'after' ? until : from, at);
   const clauses = clauseAt(chunks, frames);
   const frame = frames[clauses[at]!];
-  const home = frames[clauses.slice(from, until).find((k) => k >= 0) ?? -1];
-  const gap =
-    where === 'before'
-      ? chunks.slice(at + 1, from)
-      : where === 'after'
-        ? chunks.slice(until, at)
-        : chunks.slice(from, at);
-  const between = where === 'in' ? [] : gap;
-  const inSpan = (spans: readonly Span[]) => spans.some((s) => s.start <= time.start && time.end <= s.end);
-  const nearer = (spans: readonly Span[]) =>
-    spans.filter((s) => between.length && s.start >= between[0]!.start && s.end <= between.at(-1)!.end).length;
+  const homeAt = clauses.slice(from, until).find((k) => k >= 0) ?? -1;
+  const home = frames[homeAt];
   const sort = `${time.relation}${time.hours !== undefined ? 'h' : ''}${time.to ? 's' : ''}${c.begins ? 'b' : ''}`;
-  const mine = inSpan(plans) ? 'other' : inSpan(rest) ? 'told' : 'free';
-  const breaks = between.filter((b) => b.kind === 'break' || /^[.;!?]$/.test(b.word)).length;
-  const spot = where === 'in' ? 'in' : `${where}${c.nth}${mine}`;
-  const before1 = plainWord(chunks[at - 1]);
-  const before2 = plainWord(chunks[at - 2]);
-  const after1 = plainWord(chunks[at + 1]);
-  const after2 = plainWord(chunks[at + 2]);
-  const subject = frame?.subject.length
-    ? (frame.subject.find((s) => s.term)?.term?.kind ??
-      (isSubjectPronoun(frame.subject[0]) ? frame.subject[0]!.word : 'w'))
-    : '0';
-  const key = `${where}|${mine}`;
-  const base = [
+  const key = `${where}|${whoseWords(place, c)}`;
+  const spot = where === 'in' ? 'in' : `${key}|${c.nth}`;
+  const between = where === 'in' ? [] : gap;
+  const breaks = few(between.filter((b) => b.kind === 'break' || /^[.;!?]$/.test(b.word)).length);
+  const told = few(passed(between, place.rest));
+  return [
     `s=${sort}`,
     `s=${sort}|${key}`,
     `spot=${spot}`,
@@ -126,30 +112,53 @@ function candidateSigns({ talk, plan, plans, rest }: Place, c: Candidate, own: r
     `nth=${where}${c.nth}`,
     `gap=${where}|${bucket(between.length)}`,
     `gap=${key}|${bucket(between.length)}|${sort}`,
-    `frames=${where}|${bucket(Math.abs((clauses[at] ?? 0) - (home ? frames.indexOf(home) : 0)))}|${mine}`,
-    `breaks=${where}|${Math.min(breaks, 2)}`,
-    `breaks=${key}|${Math.min(breaks, 2)}|${bucket(between.length)}`,
-    `near=${where}|${Math.min(nearer(plans), 2)}|${Math.min(nearer(rest), 2)}`,
-    `w-1=${before1}|${where}`,
-    `w-1=${before1}|${sort}`,
-    `w-1=${before1}`,
-    `w-2=${before2} ${before1}`,
-    `w-2=${before2}|${where}`,
-    `w+1=${after1}|${where}`,
-    `w+1=${after1}`,
-    `w+2=${after1} ${after2}`,
+    `frames=${bucket(Math.abs(Math.max(clauses[at]!, 0) - Math.max(homeAt, 0)))}|${key}`,
+    `breaks=${where}|${breaks}`,
+    `breaks=${key}|${breaks}|${bucket(between.length)}`,
+    `near=${where}|${few(passed(between, place.plans))}|${told}`,
     `rule=${time.rule}`,
     `rule=${time.rule}|${where}`,
     `tp=${frame?.predicate}${frame?.negative ? '-' : ''}|${where}`,
     `tl=${frame?.lemma}|${where}`,
     `tu=${frame?.use}|${where}`,
-    `ts=${subject}|${key}`,
+    `ts=${doer(frame)}|${key}`,
     `to=${frame?.openers[0] ?? ''}|${where}`,
     `same=${frame === home}|${where}`,
     `pred=${home?.predicate}|${frame?.predicate}|${key}`,
-    ...new Set(gap.flatMap((g) => (POINTS.test(g.word) ? [`g=${g.word}|${where}`, `g=${g.word}|${sort}`] : []))),
+    ...wordSigns(chunks, at, where, sort),
+    ...new Set(gap.flatMap((g) => (TELLING.test(g.word) ? [`g=${g.word}|${where}`, `g=${g.word}|${sort}`] : []))),
     ...own.map((sign) => `${sign}|${where}`),
     ...own.filter((sign) => /^(?:p|has|dated|open|ref|lead)=/.test(sign)).map((sign) => `${sign}|${spot}|${sort}`),
   ];
-  return base;
+}
+
+/** The words right before and behind a day. */
+function wordSigns(chunks: readonly Chunk[], at: number, where: string, sort: string): string[] {
+  const [before, first, next, second] = [-2, -1, 1, 2].map((k) => wordAt(chunks, at + k));
+  return [
+    `w-1=${first}`,
+    `w-1=${first}|${where}`,
+    `w-1=${first}|${sort}`,
+    `w-2=${before} ${first}`,
+    `w+1=${next}`,
+    `w+1=${next}|${where}`,
+    `w+2=${next} ${second}`,
+  ];
+}
+
+/** Is the day told in the words of another plan, of something finished or amiss, or of none? */
+function whoseWords({ plans, rest }: Place, { time }: Candidate): string {
+  const holds = (s: Span) => s.start <= time.start && time.end <= s.end;
+  return plans.some(holds) ? 'other' : rest.some(holds) ? 'told' : 'free';
+}
+
+/** How many of the spans stand whole between a plan and a day. */
+const passed = (between: readonly Chunk[], spans: readonly Span[]) =>
+  spans.filter((s) => between.length > 0 && between[0]!.start <= s.start && s.end <= between.at(-1)!.end).length;
+
+/** Who or what a clause is about, by sort. */
+function doer(frame: Frame | undefined): string {
+  if (!frame?.subject.length) return '0';
+  const named = frame.subject.find((c) => c.term)?.term?.kind;
+  return named ?? (isSubjectPronoun(frame.subject[0]) ? frame.subject[0]!.word : 'w');
 }
