@@ -119,7 +119,9 @@ function packsOf(said: Said, out: Terms): void {
   }
   for (const m of words.matchAll(saying('<LNK> ?(?:x|by) ?<LNK>(?: (sheets?|panels?|boards|s)\\b)?(?! ?x)', 'g'))) {
     const [a, b] = [figureAt(said, m[1]), figureAt(said, m[2])];
-    const sheets = b.unit === 'sheet' || /^(?:sheet|panel)/.test(m[3] ?? '') || (m[3] && a.value.compare(3) >= 0);
+    // "Four by twelves": the plural is of sheets.
+    const plural = m[3] !== undefined || /(?:eights|nines|tens|twelves|sixteens)$/i.test(b.quote);
+    const sheets = b.unit === 'sheet' || /^(?:sheet|panel)/.test(m[3] ?? '') || (plural && a.value.compare(3) >= 0);
     const feet = (f: Figure) => (f.unit === 'in' && f.sure ? f.value.div(12) : f.value);
     const [w, l] = [feet(a), feet(b)];
     const stocked = /^(?:2|3|4|4\.5|5)x(?:4|5|6|8|9|10|12|14|16)$/.test(`${w.toString()}x${l.toString()}`);

@@ -65,7 +65,7 @@ function holesIn(said: Said, told: RowTold): void {
   if (!/\b(?:holes?|footings?|piers?|tubes?|dig)\b/.test(words)) return;
   const wide =
     saying(
-      '\\b(?:holes?|footings?|piers?|tubes?),?(?: (?:are|is|at|of|dug|will be|all|each))* (?:about )?<LN>(?: (?:across|wide|around|round|diameter|dia))?',
+      '\\b(?:holes?|footings?|piers?|tubes?)(?: (?:for|under|on|at) (?:the |a )?[a-z]+(?: [a-z]+)?)?,?(?: (?:are|is|at|of|dug|will be|all|each))* (?:about )?<LN>(?: (?:across|wide|around|round|diameter|dia))?',
     ).exec(words) ??
     saying('<L>(?: (?:inch|in|round|diameter|wide|dia))* (?:holes?|footings?|piers?|tubes?|sonotubes?)').exec(words) ??
     saying('<LN>(?: in)? (?:across|diameter|dia|round)\\b').exec(words);
