@@ -9,6 +9,7 @@ import {
   notchInJoist,
   notchInStud,
 } from '../../server/takeoff/checks/boring.ts';
+import { deckBoards } from '../../server/takeoff/checks/deckBoards.ts';
 import { roughOpening } from '../../server/takeoff/checks/doorOpening.ts';
 import { egressOpening, egressSill } from '../../server/takeoff/checks/egress.ts';
 import { balusterGap, guardHeight, handrailHeight } from '../../server/takeoff/checks/guard.ts';
@@ -101,8 +102,39 @@ describe('stairs, IRC R311.7', () => {
       [stairWidth(f('35.5')), stairHeadroom(f(78))],
       ['stair width: does not fit', 'stair headroom: does not fit'],
     ],
+    // jeffco.us/2095/Stairways (2018 IRC R311.7): 36 in, 6 ft 8 in, 7-3/4 in, 10 in; headroom also in Everett's tip sheet 01.
+    [
+      'just under each',
+      [stairWidth(f('35.99')), stairHeadroom(f('79.99')), ...risers([f('7.76')]), ...treads([f('9.99')])],
+      [
+        'stair width: does not fit',
+        'stair headroom: does not fit',
+        'riser height: does not fit',
+        'tread depth: does not fit',
+      ],
+    ],
   ])('%s', (_, verdicts, expected) => {
     expect(results(verdicts)).toEqual(expected);
+  });
+});
+
+describe('joists under deck boards, IRC Table R507.7', () => {
+  it.each([
+    // Everett's copy of the table (lfportal.everettwa.gov doc/1467330 p. 24): 5/4 16 and 12 in, 2 in 24 and 16 in.
+    [deckBoards({ spacing: f(16), thick: f('5/4'), diagonal: false }), 'fits'],
+    [deckBoards({ spacing: f('16.5'), thick: f('5/4'), diagonal: false }), 'does not fit'],
+    [deckBoards({ spacing: f(12), thick: f('5/4'), diagonal: true }), 'fits'],
+    [deckBoards({ spacing: f(16), thick: f('5/4'), diagonal: true }), 'does not fit'],
+    [deckBoards({ spacing: f(24), thick: f(2), diagonal: false }), 'fits'],
+    [deckBoards({ spacing: f(16), thick: f(2), diagonal: true }), 'fits'],
+    [deckBoards({ spacing: f('19.2'), thick: f(2), diagonal: true }), 'does not fit'],
+    [deckBoards({ spacing: f(16), thick: f('5/4'), diagonal: null }), 'cannot say'],
+    [deckBoards({ spacing: f(12), thick: f('5/4'), diagonal: null }), 'fits'],
+    [deckBoards({ spacing: f(12), thick: null, diagonal: true }), 'cannot say'],
+    [deckBoards({ spacing: f(12), thick: f('5/4'), diagonal: true, composite: true }), 'cannot say'],
+    [deckBoards({ spacing: f(12), thick: f(1), diagonal: false }), 'cannot say'],
+  ])('%o', (verdict, result) => {
+    expect(verdict.result).toBe(result);
   });
 });
 
@@ -119,7 +151,7 @@ describe('guards and rails', () => {
     [balusterGap(f('4.25'), 'stair'), 'fits'],
     [balusterGap(f('4.375'), 'stair'), 'does not fit'],
     [balusterGap(f('5.5'), 'triangle'), 'fits'],
-    // The same page, R311.7.8: 34 to 38 in above the nosings.
+    // The same page, R311.7.8: 34 to 38 in above the nosings; houstonstairparts.com the same, and 36 in for a balcony.
     [handrailHeight(f('33.5')), 'does not fit'],
     [handrailHeight(f(34)), 'fits'],
     [handrailHeight(f('38.5')), 'does not fit'],
@@ -145,6 +177,7 @@ describe('escape windows, IRC R310.2', () => {
     expect(results(egressOpening({ width: f(width), height: f(height), gradeFloor }))).toEqual(expected);
   });
 
+  // litchfield-park.org/472; paolalibrary.org FAQ 76 and kunaid.gov FAQ 79: 44 in over the finished floor.
   it('sill at most 44 in', () => {
     expect([egressSill(f(44)).result, egressSill(f('44.25')).result]).toEqual(['fits', 'does not fit']);
   });
@@ -174,7 +207,8 @@ describe('tile joints and offset, ANSI A108.02', () => {
     expect(verdict).toMatchObject({ result, limit });
   });
 
-  // fcimag.com/articles/94659: a third at most over 15 in.
+  // fcimag.com/articles/94659 and tileletter.com, "Offset patterns dos and don'ts": a third at most over 15 in; the 2012
+  // text drew the line at 18 in (floortrendsmag.com/articles/110981).
   it.each([
     ['33', '18', 'fits'],
     ['50', '18', 'does not fit'],
@@ -227,6 +261,9 @@ describe('rough opening of a prehung door', () => {
   it.each<[string, number, number | string, string | null, string[]]>([
     ['2/8 in 34', 32, 34, '82.5', ['rough opening width: fits', 'rough opening height: fits']],
     ['2/8 in 33', 32, 33, '82.5', ['rough opening width: does not fit', 'rough opening height: fits']],
+    // thequickdoorhanger.com, learnframing.com/rough-openings-vs-door-size: 2 in wider, 2-1/2 in taller.
+    ['2/6 in 32', 30, 32, '82.5', ['rough opening width: fits', 'rough opening height: fits']],
+    ['2/4 in 29-1/2', 28, '29.5', null, ['rough opening width: does not fit']],
     ['2/6 in 33', 30, 33, null, ['rough opening width: fits']],
     ['3/0 in 38, low', 36, 38, '82', ['rough opening width: fits', 'rough opening height: does not fit']],
   ])('%s', (_, slab, width, height, expected) => {

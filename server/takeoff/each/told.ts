@@ -46,7 +46,12 @@ const COUNTED = saying('<NC> (?:[a-z]+ )?([a-z]{3,}s)\\b', 'g');
 const LITTLE =
   /^(?:and|the|need|get|of|some|with|for|also|plus|figure|use|are|buy|bring|order|want|two|a|an|one|or|in|your|our|my|their|those|these)$/;
 const single = (word: string) =>
-  word === 'ties' ? 'tie' : word.replace(/(?<=[a-z]{3})ies$/, 'y').replace(/(?<=x|sh|ch)es$/, '').replace(/(?<!s)s$/, '');
+  word === 'ties'
+    ? 'tie'
+    : word
+        .replace(/(?<=[a-z]{3})ies$/, 'y')
+        .replace(/(?<=x|sh|ch)es$/, '')
+        .replace(/(?<!s)s$/, '');
 
 /** "75 screws in a tub" tells how they come, not what they go with. */
 const PACK = /^(?:box|pack|packet|package|bag|bucket|tub|jar|case|carton|card|sleeve|bundle)$/;
