@@ -7,6 +7,10 @@ import { wordSet } from './words.ts';
 
 export const INCH = unitNamed('in')!;
 
+/** Behind a comma these begin a size of their own: "7 foot, 2 inch pipe" is no 7 ft 2. */
+const SIZE_OF_ITS_OWN =
+  /^(?:thick|deep|wide|tall|high|long|pipes?|pvc|abs|copper|pex|cpvc|conduit|emt|duct|hose|tubing|drain|waste|vent|line)$/;
+
 /** `6'-8 1/2"`, "twelve foot four and a half", `8 ft 4`: a number behind feet is inches and is added to them. */
 export function inchesBehind(line: Line, draft: Draft): Draft {
   if (draft.unit?.unit !== 'ft' || draft.d !== 1 || draft.n < 1) return draft;
@@ -21,7 +25,7 @@ export function inchesBehind(line: Line, draft: Draft): Draft {
   const own = behind?.unit.kind === 'pack' && inches.d > 1 ? null : behind;
   if (own ? own.unit !== INCH : named || !areInches(line, inches)) return draft;
   // "Sixteen foot, four inch thick" are two sizes.
-  if (joint?.text === ',' && own && /^(?:thick|deep|wide|tall|high|long)$/.test(line.word(own.until))) return draft;
+  if (joint?.text === ',' && own && SIZE_OF_ITS_OWN.test(line.word(own.until))) return draft;
   return {
     ...draft,
     n: draft.n * 12 * inches.d + inches.n,

@@ -10,7 +10,7 @@ const zero = () => new Fraction(0);
 /** The order and the stock, from what was said and what was reckoned; a reckoned line stands before a said one. */
 export function settle(
   positions: readonly Position[],
-  { lines: computed, packFor }: Pick<Computed, 'lines' | 'packFor'>,
+  { lines: computed, packFor, counted }: Pick<Computed, 'lines' | 'packFor' | 'counted'>,
 ): { order: OrderLine[]; onHand: OnHand[] } {
   const order: OrderLine[] = [];
   const reckoned = new Set<Position>();
@@ -52,7 +52,7 @@ export function settle(
     });
   }
   for (const p of positions) {
-    if (reckoned.has(p) || !openNeed(p)) continue;
+    if (reckoned.has(p) || !openNeed(p) || isOnlyCounted(p, counted)) continue;
     const pieces = toBuy(p);
     const pack = pieces && packFor(p.item, p.size, p.unit ?? 'each');
     const packs = pack ? pieces.div(pack.holds).ceil() : pieces;
@@ -77,6 +77,12 @@ export function settle(
     .map((p) => ({ item: p.item, size: p.size, quantity: onHandOf(p).toFraction(), unit: p.unit }));
   return { order, onHand };
 }
+
+/** Nothing but a count for other goods told of it. */
+const isOnlyCounted = (p: Position, counted: Computed['counted']): boolean =>
+  counted.some(
+    ({ thing, noteId }) => likeness(wordsOf(thing), p.words) >= 0.75 && p.history.every((e) => e.noteId === noteId),
+  );
 
 const less = (amount: Fraction, what: string) =>
   amount.compare(0) > 0 ? `; less ${amount.toFraction(true)} ${what}` : '';

@@ -34,6 +34,8 @@ const TABLE: Record<string, [string, ...string[]][]> = {
     [`3'0" slab`, `36 in "3'0""`],
     ['22 feet 6 inches', '270 in "22 feet 6 inches"'],
     ['twelve foot four and a half', '148 1/2 in "twelve foot four and a half"'],
+    ['7 foot, 2 inch pipe', '7 ft "7 foot"', '2 in "2 inch"'],
+    ['7 foot, 2 inch opening', '86 in "7 foot, 2 inch"'],
     ['six foot two by two foot four', '74 in "six foot two"', '28 in "two foot four"'],
     ['ten sixteen foot two-bys', '10 - "ten"', '16 ft "sixteen foot"'],
     ['eight foot two by fours', '8 ft "eight foot"', '2 - "two"', '4 - "fours"'],

@@ -8,6 +8,7 @@ import {
   toiletFront,
   toiletSide,
 } from '../../server/takeoff/checks/clearance.ts';
+import { closetBolts } from '../../server/takeoff/checks/closetBolt.ts';
 import { drainSlope } from '../../server/takeoff/checks/drain.ts';
 import { dryerVent } from '../../server/takeoff/checks/dryerVent.ts';
 import { flangeHeight, thickRing } from '../../server/takeoff/checks/flange.ts';
@@ -117,6 +118,23 @@ describe('closet flange', () => {
   });
 });
 
+describe('closet bolts', () => {
+  it.each<[string, string | null, string | null, string | null, string]>([
+    // engineerfix.com, "How to install a toilet with extra-long bolts": flange to floor + foot of the bowl + room for the
+    // nut (1/2 in of it common practice). No published table of lengths was found.
+    ['flush, 3/4 in foot, 2-1/4 in bolt', '2.25', '0', '0.75', 'fits'],
+    ['1-1/4 in down: 2-1/2 in needed', '2.25', '1.25', '0.75', 'does not fit'],
+    ['just enough', '2.5', '1.25', '0.75', 'fits'],
+    ['a flange above the floor is not counted in', '1.2', '-0.25', '0.75', 'does not fit'],
+    ['foot not measured', '2.25', '0', null, 'cannot say'],
+    ['flange not told', '2.25', null, '0.75', 'cannot say'],
+    ['no bolt told', null, '0', '0.75', 'cannot say'],
+  ])('%s', (_, length, below, foot, result) => {
+    const inches = (v: string | null) => (v === null ? null : f(v));
+    expect(closetBolts({ length: inches(length), below: inches(below), foot: inches(foot) }).result).toBe(result);
+  });
+});
+
 describe('clearances at fixtures', () => {
   it.each([
     // IPC 405.3.1 and UPC 402.5 (eofficial.org/uniform-codes-spotlight-may-25-2023): 15 in from center, 30 in between centers.
@@ -124,12 +142,13 @@ describe('clearances at fixtures', () => {
     [toiletSide(f(15)), 'fits'],
     [toiletCenters(f('29.5')), 'does not fit'],
     [toiletCenters(f(30)), 'fits'],
-    // In front 21 in (IRC), 24 in (UPC): masterplumbers.com/forums/reply/16626.
+    // In front 21 in (IRC), 24 in (UPC): masterplumbers.com/forums/reply/16626; hunker.com/13400954 gives the same two.
     [toiletFront(f(20)), 'does not fit'],
     [toiletFront(f(22)), 'cannot say'],
     [toiletFront(f(24)), 'fits'],
     [lavatoryFront(f('20.5')), 'does not fit'],
-    // IRC R307.1, P2708.1: 30 x 30 in inside, 24 in before the opening (code copies at shopdownhouse.com).
+    // IRC R307.1, P2708.1: 30 x 30 in inside, 24 in before the opening (code copies at shopdownhouse.com);
+    // 30 in and 900 sq in (howtolookatahouse.com 2018/6); 24 in before a shower door (homerenovations.about.com).
     [showerInside(f('29.5')), 'does not fit'],
     [showerInside(f(30)), 'fits'],
     [showerFront(f(23)), 'does not fit'],
@@ -174,11 +193,15 @@ describe('dryer duct', () => {
 
 describe('trap to vent', () => {
   it.each<[string, string, string | null, string]>([
-    // UPC Table 1002.2 (tonyajoy.com 2022/10): 1-1/4 in 2 ft 6 in, 1-1/2 in 3 ft 6 in; the longer IPC figures from memory.
+    // UPC Table 1002.2 (tonyajoy.com 2022/10): 1-1/4 in 2 ft 6 in, 1-1/2 in 3 ft 6 in; 1-1/2 in 3.5 ft also in California
+    // Table 1002.1 (estatepass.ai). IPC Table 909.1: 2 in 8 ft, 3 in 12 ft (terrylove.com 93231); its others from memory.
     ['within both', '2.5', '5/4', 'fits'],
     ['within both', '3.5', '3/2', 'fits'],
     ['only the other code', '5', '3/2', 'cannot say'],
     ['past both', '7', '3/2', 'does not fit'],
+    ['2 in within the longer', '8', '2', 'cannot say'],
+    ['2 in past it', '8.5', '2', 'does not fit'],
+    ['3 in past the longer', '12.5', '3', 'does not fit'],
     ['size not said', '3', null, 'cannot say'],
     ['a size without a row', '3', '7', 'cannot say'],
   ])('%s: %s ft of %s', (_, length, size, result) => {

@@ -107,6 +107,19 @@ describe('concrete', () => {
     expect(cubicFeet(holeVolume({ diameter: f(10), depth: f(36), inside: f('12.25') }))).toBeCloseTo(1.381, 3);
     expect(cubicFeet(holeVolume({ diameter: f(10), depth: f(36) }))).toBeCloseTo(1.636, 3);
   });
+  it.each<[string, number, number, number]>([
+    // constructionwork.com/resource/columnsposts: radius 6 in, 2 ft 9 in: 2.15 cu ft with pi cut to 3.14.
+    ['pier', 12, 33, 2.15],
+    // gardenguides.com/how_5597665: 6 in across, 36 deep: 0.59 cu ft.
+    ['post hole', 6, 36, 0.59],
+    // novacalculator.com, concrete pier: 12 in, 48 deep 3.14; 18 in, 60 deep 8.84.
+    ['deck footing', 12, 48, 3.14],
+    ['porch footing', 18, 60, 8.84],
+  ])('%s %d in across, %d deep: %d cu ft as printed', (_, diameter, depth, printed) => {
+    const ours = Number(cubicFeet(holeVolume({ diameter: f(diameter), depth: f(depth) })));
+    expect(ours).toBeGreaterThanOrEqual(printed - 0.005);
+    expect(ours).toBeLessThan(printed + 0.012);
+  });
   it.each<[number, number]>([
     // Bag yield page: 90 bags of 40 lb, 60 of 60 lb, 45 of 80 lb to the cubic yard.
     [40, 90],

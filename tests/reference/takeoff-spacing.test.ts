@@ -21,7 +21,9 @@ describe('pieces at a spacing', () => {
   });
 
   it.each<[number, number | string, string, number]>([
-    // Arithmetic: (144 + 1/8) / (5-1/2 + 1/8) = 25.6.
+    // ehow.co.uk/how_5593147: 24 ft of 5-1/2 boards 1/4 apart: 288 / 5-3/4 = 50.09, a hair over 50.
+    [288, '5.5', '0.25', 51],
+    // theprimecalculator.com, deck board formula: 12 ft of 5-1/2 boards 1/8 apart: 25.6, so 26.
     [144, '5.5', '0.125', 26],
     // Arithmetic: boards that touch: 96 / 5-1/2 = 17.5.
     [96, '5.5', '0', 18],

@@ -62,6 +62,20 @@ describe('checks read off notes', () => {
     ['shower comes out at 29 and a half by 60 inside', ['shower inside: does not fit: 29.5 in']],
     ['only 19 inches in front of the vanity', ['sink front clearance: does not fit: 19 in']],
     ['2 inch drain drops an inch and a half over 8 feet', ['drain slope: does not fit: 0.1875 in/ft']],
+    // A size after a comma is no part of the run: read as 12 ft 3 in, or as a run of 3 in, it would pass.
+    ['drain in the crawl is 12 feet, 3 inch pipe, falls two inches', ['drain slope: does not fit: 0.1666 in/ft']],
+    ['the drain here is 3 inch and falls two inches', ['drain slope: cannot say: the run and its fall']],
+    [
+      'flange is flush with the tile, the bowl foot is 7/8 and the toilet bolts are an inch and a half, long enough?',
+      ['flange height: fits: 0 in below the finished floor', 'closet bolts: fits: 1.5 in'],
+    ],
+    [
+      'flange sits an inch below the tile, closet bolts are 2 1/4, will they reach',
+      [
+        'flange height: does not fit: 1 in below the finished floor',
+        "closet bolts: cannot say: how thick the bowl's foot is at the bolt hole: measure it",
+      ],
+    ],
     ['the 3 inch waste line runs 12 feet and falls 3 and a half inches', ['drain slope: fits: 0.2916 in/ft']],
     [
       'does the drain have enough slope, the run is 14 feet',
@@ -96,6 +110,11 @@ describe('checks read off notes', () => {
     [
       'can I put a two inch hole in these tji joists',
       ["hole in joist: cannot say: the maker's hole chart: no cut in an engineered member without it"],
+    ],
+    ['5/4 deck boards straight across, joists at 16 on center, legal?', ['joists under deck boards: fits: 16 in']],
+    [
+      'composite decking, joists are 16 on center, is that ok?',
+      ["joists under deck boards: cannot say: the board maker's spacing: composite goes by its own sheet"],
     ],
     ['half inch copper going through a 5/8 hole in the cabinet back', ['hole and part: does not fit: 0.625 in']],
     [
@@ -161,6 +180,9 @@ describe('checks read off notes', () => {
     'cut the rail at 34 and a quarter',
     'stairs are capped, twelve treads and fourteen risers used',
     'need 10 ft of dryer duct and 2 elbows',
+    'ok vinyl plank is 22 square foot to the box and the hall is eleven foot ten by fourteen two',
+    'bought four closet bolts',
+    'need sixteen 5/4 deck boards and six joists',
   ])('no check where none was called for: %s', (text) => {
     expect(words(text)).toEqual([]);
   });

@@ -3,9 +3,14 @@ import { casesIn, missesOf } from './told.ts';
 
 // Of the later ones 16 of 36 were met when they were first read: none with an unsafe "fits", six with a wrong number on
 // the order and one wait a day too long. Of twelve further ones 6 were met, one
-// with a wrong number. The rules were put right afterwards; nine of the twelve stand here.
-describe.each(['seen', 'later', 'further'])('%s notes of take-offs, cut lists, checks, waits and cautions', (file) => {
-  it.each(casesIn(`fixtures/trade/${file}.jsonl`).map((given) => [given.id, given] as const))('%s', (_, given) => {
-    expect(missesOf(given), given.because).toEqual([]);
-  });
-});
+// with a wrong number. The rules were put right afterwards; nine of the twelve stand here. Of the 22 spoken ones 13 were
+// met when they were first read: no unsafe "fits", three wrong numbers on the order; two asked for checks that notes could
+// not yet ask for.
+describe.each(['seen', 'later', 'further', 'spoken'])(
+  '%s notes of take-offs, cut lists, checks, waits and cautions',
+  (file) => {
+    it.each(casesIn(`fixtures/trade/${file}.jsonl`).map((given) => [given.id, given] as const))('%s', (_, given) => {
+      expect(missesOf(given), given.because).toEqual([]);
+    });
+  },
+);

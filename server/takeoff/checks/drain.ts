@@ -23,6 +23,8 @@ export function drainSlope({ size, run, fall, slope }: Drain): Verdict {
   const of = 'drain slope';
   const actual = slope ?? (run && fall && run.compare(0) > 0 ? fall.div(run) : null);
   if (!actual) return cannotSay(of, run ? 'how much it falls over the run' : 'the run and its fall', SOURCE);
+  // Steeper than 45 degrees is no drain run: one of the figures is another's, and would pass every limit.
+  if (actual.compare(12) > 0) return cannotSay(of, 'the run and its fall: a fall longer than its run was read', SOURCE);
   const verdict = compare({
     of,
     figure: actual,

@@ -2,12 +2,14 @@ import { remembered } from '../reading/remembered.ts';
 import type { Said } from '../reading/said.ts';
 import type { Computed } from '../types.ts';
 import { anchors } from './heard/anchors.ts';
+import { decking } from './heard/decking.ts';
 import { boxes, breakers, receptacles } from './heard/electrical.ts';
 import { showersAndSinks, toilets } from './heard/fixtures.ts';
+import { flanges } from './heard/flange.ts';
 import { framing, parts } from './heard/framing.ts';
 import { moistures, woodFloors } from './heard/moisture.ts';
 import { doors, egress } from './heard/openings.ts';
-import { drains, dryers, flanges, trapArms, water } from './heard/plumbing.ts';
+import { drains, dryers, trapArms, water } from './heard/plumbing.ts';
 import type { Reader } from './heard/reader.ts';
 import { guards, stairs } from './heard/stairs.ts';
 import { tiles } from './heard/tile.ts';
@@ -27,6 +29,7 @@ const ALONE: readonly Reader[] = [
   framing,
   parts,
   anchors,
+  decking,
   guards,
   stairs,
   egress,

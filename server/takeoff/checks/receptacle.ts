@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import { compare, type Verdict } from './verdict.ts';
+import { compare, dependsOn, type Verdict } from './verdict.ts';
 
 /** Receptacle to the outside edge of a bathroom basin, inches (NEC 210.52(D)). */
 export const basinReceptacle = (away: Fraction): Verdict =>
@@ -12,9 +12,12 @@ export const basinReceptacle = (away: Fraction): Verdict =>
     source: 'NEC 210.52(D)',
   });
 
-/** A receptacle without GFCI protection near a sink, tub or shower, inches away (NEC 210.8(A)). */
-export const unprotected = (away: Fraction): Verdict =>
-  compare({
+/**
+ * A receptacle without GFCI protection near a sink, tub or shower, inches away (NEC 210.8(A)). Within 6 ft it fails;
+ * farther off the distance alone proves nothing, since whole rooms need it.
+ */
+export function unprotected(away: Fraction): Verdict {
+  const verdict = compare({
     of: 'receptacle without GFCI',
     figure: away,
     limit: new Fraction(72),
@@ -22,6 +25,13 @@ export const unprotected = (away: Fraction): Verdict =>
     must: 'be at least',
     source: 'NEC 210.8(A): GFCI within 6 ft of a sink, tub or shower; more places in newer editions',
   });
+  return verdict.result === 'fits'
+    ? dependsOn(
+        verdict,
+        'which room: bathrooms, kitchens, laundries, garages, basements and outdoors need GFCI anywhere',
+      )
+    : verdict;
+}
 
 /** From one counter receptacle to the next, inches: no point over 24 in from one (NEC 210.52(C)(1)). */
 export const counterSpacing = (apart: Fraction): Verdict =>

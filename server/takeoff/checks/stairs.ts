@@ -46,7 +46,7 @@ export const stairWidth = (width: Fraction): Verdict =>
     source: 'IRC R311.7.1',
   });
 
-/** Headroom over the nosings, inches (IRC R311.7.2, from memory). */
+/** Headroom over the nosings, inches (IRC R311.7.2). */
 export const stairHeadroom = (height: Fraction): Verdict =>
   compare({
     of: 'stair headroom',
@@ -54,7 +54,7 @@ export const stairHeadroom = (height: Fraction): Verdict =>
     limit: new Fraction(80),
     unit: 'in',
     must: 'be at least',
-    source: 'IRC R311.7.2 (from memory)',
+    source: 'IRC R311.7.2',
   });
 
 const variation = (of: string, figure: Fraction): Verdict =>

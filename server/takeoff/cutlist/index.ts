@@ -24,7 +24,9 @@ const CALLS =
 const callsFor = remembered((words) => CALLS.test(words));
 const HAVE =
   /\b(?:got|have|had|there's|theres|there is|there are|found|on hand|left ?over|left|drops?|off ?cuts?|scraps?|on the truck|in the (?:van|truck|shop|rack))\b/;
-const NOT_HAVE = /\b(?:got to|have to|had to|gotta|need|buy|left to)\b/;
+/** What the yard has is for sale, not on hand. */
+const NOT_HAVE =
+  /\b(?:got to|have to|had to|gotta|need|buy|left to|they(?:'ve| have)? got|they (?:have|had|carry|stock|sell)|(?:yard|store|supplier|place) (?:has|had|has got|carries|stocks|sells))\b/;
 
 const PIECE = [
   saying('(?:<NC>|\\b(a|an|another|one)) (?!(?:x|by) )((?:more )?)(?:[a-z-]+ ){0,3}?(?:at|cut to|of) <LN>', 'g'),

@@ -1,8 +1,8 @@
 import Fraction from 'fraction.js';
 import { show, toBuy } from '../calculators/reckoned.ts';
 import type { Said } from '../reading/said.ts';
-import type { ComputedLine } from '../types.ts';
-import { countIn, type PerThing, perThingIn } from './told.ts';
+import type { Computed, ComputedLine } from '../types.ts';
+import { countIn, onlyCounted, type PerThing, perThingIn } from './told.ts';
 
 /** A thing's number where it was counted or reckoned, with how it came about. */
 interface Known {
@@ -18,11 +18,13 @@ interface Known {
 export function perThingLines(
   notes: readonly Said[],
   reckoned: readonly ComputedLine[],
-): { lines: ComputedLine[]; questions: { noteId: string; ask: string }[] } {
+): { lines: ComputedLine[]; counted: Computed['counted']; questions: { noteId: string; ask: string }[] } {
   const lines: ComputedLine[] = [];
+  const counted: Computed['counted'] = [];
   const questions: { noteId: string; ask: string }[] = [];
   for (const [k, said] of notes.entries())
     for (const told of perThingIn(said)) {
+      if (onlyCounted(said, told.thing)) counted.push({ thing: told.thing, noteId: said.noteId });
       const known = knownOf(
         told,
         notes.slice(0, k + 1).filter((n) => n.area === said.area),
@@ -33,7 +35,7 @@ export function perThingLines(
       else if (reckoned.some((l) => l.noteIds.includes(said.noteId)))
         questions.push({ noteId: said.noteId, ask: `${told.item}: how many ${told.thing}s?` });
     }
-  return { lines, questions };
+  return { lines, counted, questions };
 }
 
 function knownOf(

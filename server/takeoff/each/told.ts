@@ -16,11 +16,15 @@ export interface PerThing {
 }
 
 const FASTENERS =
-  'screws?|nails?|bolts?|ties|tie|clips?|hangers?|anchors?|staples?|brackets?|connectors?|washers?|hinges?|rings?|plugs?|shims?|straps?|caps?|stops?|plates?|pulls?|knobs?';
+  'screws?|nails?|bolts?|ties|tie|clips?|hangers?|anchors?|staples?|brackets?|connectors?|washers?|hinges?|rings?|plugs?|shims?|straps?|caps?|stops?|plates?|pulls?|knobs?|shut ?offs?|supply lines?|valves?|traps?|hooks?';
 const EACH = '(?:to|per|for|at|on|in|into)(?: (?:a|an|each|every|the|one))?|a|an|each|every|per';
 
 /** "Two deck screws at every crossing", "fifty screws to a sheet". */
 const AHEAD = saying(`<NC> ((?:[a-z]+ ){0,2}(?:${FASTENERS})) (?:${EACH}) (?:<K>|([a-z]+)\\b)`, 'g');
+/** "A wax ring and two closet bolts to a toilet": what stands before goes with each too. */
+const BESIDE = new RegExp(
+  `(?:^|[,.:] |\\b(?:need|get|want|order|a|an|one) )((?:[a-z]+ ){0,1}(?:${FASTENERS}))(?:,| and)+ $`,
+);
 /** "Closet bolts, two to a toilet", "screws run about fifty to a sheet". */
 const BEHIND = saying(
   `\\b((?:[a-z]+ ){0,2}(?:${FASTENERS}))(?:,| run| runs| go| goes| are| at| figure| take| takes| about| around)* <NC> (?:${EACH}) (?:<K>|([a-z]+)\\b)`,
@@ -42,7 +46,12 @@ const COUNTED = saying('<NC> (?:[a-z]+ )?([a-z]{3,}s)\\b', 'g');
 const LITTLE =
   /^(?:and|the|need|get|of|some|with|for|also|plus|figure|use|are|buy|bring|order|want|two|a|an|one|or|in|your|our|my|their|those|these)$/;
 const single = (word: string) =>
-  word === 'ties' ? 'tie' : word.replace(/(?<=x|sh|ch)es$/, '').replace(/(?<!s)s$/, '');
+  word === 'ties'
+    ? 'tie'
+    : word
+        .replace(/(?<=[a-z]{3})ies$/, 'y')
+        .replace(/(?<=x|sh|ch)es$/, '')
+        .replace(/(?<!s)s$/, '');
 
 /** "75 screws in a tub" tells how they come, not what they go with. */
 const PACK = /^(?:box|pack|packet|package|bag|bucket|tub|jar|case|carton|card|sleeve|bundle)$/;
@@ -69,7 +78,10 @@ function toldIn(said: Said): PerThing[] {
   const value = (id: string | undefined) => (id === undefined ? null : figureAt(said, id).value);
   for (const m of said.words.matchAll(AHEAD)) {
     const thing = thingOf(m[3], m[4]);
-    if (thing) keep(m[2]!, value(m[1]), thing, countIn(said, thing));
+    if (!thing) continue;
+    keep(m[2]!, value(m[1]), thing, countIn(said, thing));
+    const beside = BESIDE.exec(said.words.slice(0, m.index))?.[1];
+    if (beside) keep(beside, new Fraction(1), thing, countIn(said, thing));
   }
   for (const m of said.words.matchAll(BEHIND)) {
     const thing = thingOf(m[3], m[4]);
@@ -98,12 +110,21 @@ const DECK_SCREWS = saying(
 /** Deck construction guide extract (htecelite.com/pvc-fence/324.html). */
 const TWO_A_JOIST = 'two screws a board at each joist (prescriptive deck guide)';
 
+/** `vanity` and `vanities`, `box` and `boxes`: the plural as a pattern. */
+const pluralOf = (thing: string) => (/[^aeiou]y$/.test(thing) ? `${thing.slice(0, -1)}ies` : `${thing}e?s`);
+
 /** "Three toilets": how many of the thing a note counts. */
 export function countIn(said: Said, thing: string): Fraction | null {
-  const m = saying(`<NC> (?:[a-z]+ ){0,2}${thing}(?:e?s)\\b`).exec(said.words);
+  const m = saying(`<NC> (?:[a-z]+ ){0,2}${pluralOf(thing)}\\b`).exec(said.words);
   const count = m ? figureAt(said, m[1]).value : null;
   return count && count.d === 1n ? count : null;
 }
+
+/** "For the four toilets": counted for what goes on them, which buys none. */
+export const onlyCounted = (said: Said, thing: string): boolean =>
+  saying(`\\bfor (?:(?:all|the|of|those|these|them|my|our|both) )*<NC> (?:[a-z]+ ){0,2}${pluralOf(thing)}\\b`).test(
+    said.words,
+  );
 
 /** The goods' own term where the vocabulary has one; bare screws by the board that they are for. */
 function nameOf(said: Said, goods: string): string | null {

@@ -1,6 +1,7 @@
 import Fraction from 'fraction.js';
 import { unitNamed } from '../../../parser/quantities/units.ts';
 import { type Figure, figureAt, type Said, saying } from './said.ts';
+import { wasteIn } from './waste.ts';
 
 /** One `per` holds, covers or makes `value` of `unit`; `unit` null where the speaker left it to the goods. */
 export interface Ratio {
@@ -119,7 +120,9 @@ function packsOf(said: Said, out: Terms): void {
   }
   for (const m of words.matchAll(saying('<LNK> ?(?:x|by) ?<LNK>(?: (sheets?|panels?|boards|s)\\b)?(?! ?x)', 'g'))) {
     const [a, b] = [figureAt(said, m[1]), figureAt(said, m[2])];
-    const sheets = b.unit === 'sheet' || /^(?:sheet|panel)/.test(m[3] ?? '') || (m[3] && a.value.compare(3) >= 0);
+    // "Four by twelves": the plural is of sheets.
+    const plural = m[3] !== undefined || /(?:eights|nines|tens|twelves|sixteens)$/i.test(b.quote);
+    const sheets = b.unit === 'sheet' || /^(?:sheet|panel)/.test(m[3] ?? '') || (plural && a.value.compare(3) >= 0);
     const feet = (f: Figure) => (f.unit === 'in' && f.sure ? f.value.div(12) : f.value);
     const [w, l] = [feet(a), feet(b)];
     const stocked = /^(?:2|3|4|4\.5|5)x(?:4|5|6|8|9|10|12|14|16)$/.test(`${w.toString()}x${l.toString()}`);
@@ -237,34 +240,4 @@ function coverageOf(said: Said, out: Terms): void {
   for (const m of words.matchAll(saying('\\b(?:covers?|coverage(?: is)?|good for|does) (?:about )?<ALN>', 'g')))
     if (free(m[1]) && pack)
       add(m.index, figureAt(said, m[1]).value, unitOf(figureAt(said, m[1])), packUnit(pack[1]!), m[1]);
-}
-
-/** Words of a percentage that is no waste: a meter's reading, a price, a grade. */
-const NO_WASTE =
-  /^ ?(?:moisture|humidity|mc\b|rh\b|off\b|discount|down\b|grade|slope|done\b|of the\b|tax|deposit|solids)/;
-const METER = /\b(?:reading|reads|read|moisture|humidity|meter|down to|under|below|plate(?: is|'s)?)\b[a-z ,']{0,20}$/;
-
-/** Waste as said; zero for "no waste", null where nothing was said. */
-function wasteIn(said: Said, used: Set<number>): Fraction | null {
-  const { words } = said;
-  const kind = '(?:waste|extra|overage|spoilage|cuts|breakage|overlap|compaction|settling|spare)';
-  const patterns = [
-    `<PN>,? (?:for |in |of )?(?:the )?(?:[a-z]+ )?${kind}`,
-    '<P>',
-    `${kind}(?: factor)?(?: of| at| is|:)? (?:about )?<PN>(?! (?:of|x|by|ft))`,
-    '<P> (?:on top|over|more)',
-  ];
-  for (const pattern of patterns)
-    for (const m of words.matchAll(saying(pattern, 'g'))) {
-      const figure = figureAt(said, m[1]);
-      const [before, after] = [words.slice(0, m.index), words.slice(m.index + m[0].length)];
-      const percent = figure.unit === '%';
-      if (!percent && (figure.unit !== null || !/waste/.test(m[0]) || figure.value.compare(1) <= 0)) continue;
-      if (pattern === '<P>' && (NO_WASTE.test(after) || METER.test(before))) continue;
-      used.add(Number(m[1]));
-      return figure.value.div(100);
-    }
-  return /\b(?:no|zero|without|skip the|don't (?:add|figure)(?: any)?|not? (?:any )?) ?waste\b/.test(words)
-    ? new Fraction(0)
-    : null;
 }

@@ -18,7 +18,7 @@ const PLACE =
 
 /** "A foot at every cable end in a box and three foot at the panel", "8 in a box". Claims its figures. */
 export function makeUpIn(said: Said, used: Set<number>): MakeUp[] {
-  const out: MakeUp[] = [];
+  const out: MakeUp[] = eachOf(said, used);
   const pattern = saying(
     `<L>(?: of)?(?: (?:slack|extra|wire|cable|make ?up|tail|spare|more))*(?: (?:at|in|on|for|per|a|to|of|into))? (?:(?:each|every|the|all|both|a|per|one) )*${PLACE}\\b`,
     'g',
@@ -40,6 +40,25 @@ export function makeUpIn(said: Said, used: Set<number>): MakeUp[] {
     used.add(Number(m[1]));
   }
   return out;
+}
+
+/** "Two foot at each of five boxes". */
+const EACH_OF = saying(
+  `<L>(?: of)?(?: (?:slack|extra|wire|cable|make ?up|tail|spare|more))* (?:at|in|on|for) (?:each|every|all|both)(?: of)?(?: the)? (?:<K>|<NC>(?: (?:device|outlet|switch|junction))? ${PLACE}\\b)`,
+  'g',
+);
+
+function eachOf(said: Said, used: Set<number>): MakeUp[] {
+  return [...said.words.matchAll(EACH_OF)].flatMap((m): MakeUp[] => {
+    const length = feet(said, figureAt(said, m[1]), null);
+    const counted = figureAt(said, m[2] ?? m[3]);
+    const place = m[4] ?? counted.unit!;
+    if (!length || length.compare(15) > 0 || used.has(Number(m[1])) || counted.value.d !== 1n) return [];
+    if (m[2] && counted.unit !== 'box') return [];
+    used.add(Number(m[1])).add(Number(m[2] ?? m[3]));
+    const fitting = /joint|fitting|coupling|elbow|turn|connection/.test(place);
+    return [{ length, at: fitting ? 'fitting' : 'box', count: counted.value.valueOf() }];
+  });
 }
 
 /** "So five boxes", "six fittings". */

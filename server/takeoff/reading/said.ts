@@ -1,11 +1,12 @@
-import Fraction from 'fraction.js';
+import type Fraction from 'fraction.js';
 import { hear } from '../../../parser/hearing/index.ts';
 import { readQuantities } from '../../../parser/quantities/index.ts';
 import { convert } from '../../../parser/quantities/units.ts';
 import { builtIn } from '../../../parser/trade/index.ts';
 import { mentionsIn } from '../../../parser/trade/mentions.ts';
-import type { NotQuantity, Quantity, TermMention, Token, UnitKind } from '../../../parser/types.ts';
+import type { TermMention, Token, UnitKind } from '../../../parser/types.ts';
 import type { NoteFacts, SiteFacts } from '../types.ts';
+import { figuresIn } from './figures.ts';
 import { remembered } from './remembered.ts';
 import { puttingRight } from './spoken.ts';
 
@@ -90,12 +91,6 @@ const SHORT: Readonly<Record<string, string>> = {
   em: 'them',
 };
 
-interface Piece {
-  start: number;
-  end: number;
-  figure: Figure;
-}
-
 type Reading = Pick<Said, 'words' | 'figures' | 'terms'>;
 
 const readingOf = remembered(read);
@@ -139,54 +134,6 @@ function wordOf(token: Token, before: string): string {
 }
 
 const letterOf = (figure: Figure) => (figure.unit === null ? 'N' : ((figure.kind && LETTERS[figure.kind]) ?? 'X'));
-
-/** "Room is -5 ft": a minus, not a dash, stands before the figure. */
-const BELOW_NOTHING = /(?:\b(?:is|are|of|at|x|by)|[:=]) ?[-−]$/i;
-
-/** Quantities, and `8-4` beside a size, which is feet and inches. */
-function figuresIn(text: string, quantities: readonly Quantity[], others: readonly NotQuantity[]): Piece[] {
-  const pieces: Piece[] = quantities.map((q) => ({
-    start: q.start,
-    end: q.end,
-    figure: {
-      value: BELOW_NOTHING.test(text.slice(0, q.start)) ? q.value.neg() : q.value,
-      unit: q.unit,
-      kind: q.unitKind,
-      sure: q.unitFrom === 'said' || q.unitFrom === 'shared',
-      per: q.per ?? null,
-      onCenter: q.onCenter ?? false,
-      doubt: q.doubt ?? null,
-      quote: q.quote,
-    },
-  }));
-  for (const other of others) {
-    const [, over, under] = /^(\d{1,2})\/(2|4|8|16|32)$/.exec(other.quote) ?? [];
-    if (over && Number(over) < Number(under)) {
-      const figure = { ...plainFigure(new Fraction(`${over}/${under}`)), unit: 'in', quote: other.quote };
-      pieces.push({ start: other.start, end: other.end, figure: { ...figure, kind: 'length' } });
-      continue;
-    }
-    const [, feet, inches] = /^(\d{1,2})-(\d{1,2})$/.exec(other.quote) ?? [];
-    if (!feet || Number(inches) > 11) continue;
-    const near = /(?:\bx|\bby|\bat|\bis)\s*$/.test(text.slice(0, other.start).toLowerCase());
-    const on = /^\s*(?:x|by|long|wide|tall|high|deep)\b/.test(text.slice(other.end).toLowerCase());
-    if (!near && !on) continue;
-    const figure = { ...plainFigure(new Fraction(feet).mul(12).add(Number(inches))), unit: 'in', quote: other.quote };
-    pieces.push({ start: other.start, end: other.end, figure: { ...figure, kind: 'length', sure: true } });
-  }
-  return pieces.sort((a, b) => a.start - b.start);
-}
-
-const plainFigure = (value: Fraction): Figure => ({
-  value,
-  unit: null,
-  kind: null,
-  sure: false,
-  per: null,
-  onCenter: false,
-  doubt: null,
-  quote: '',
-});
 
 /** "120 sq ft. Add ten": the unit took the full stop with it. "9 in. wide" goes on. */
 const endsSentence = (text: string, end: number): boolean =>
@@ -268,6 +215,3 @@ export function without(said: Said, claimed: ReadonlySet<number> | undefined): S
   );
   return { ...said, words: left.join('. ') };
 }
-
-/** Whole number said as a word or figure before goods: "a", "one", "two" (already a figure). */
-export const COUNT = '(?:<N>|(a|an|one|single))';

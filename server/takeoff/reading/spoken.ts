@@ -58,6 +58,40 @@ const besideFeet: Mend = (words, figures) =>
     },
   );
 
+const CODES: Readonly<Record<string, number>> = { ten: 10, twelve: 12, fourteen: 14, two: 2, three: 3 };
+
+/** "Eleven foot ten by fourteen two": beside feet a cable's code is feet and inches. */
+const codeBesideFeet: Mend = (words, figures) =>
+  words.replace(
+    /(\{L(\d+)\}(?: (?:wide|long|deep))?,? ?(?:x|by) )(ten|twelve|fourteen) (two|three)\b/g,
+    (all, before: string, id: string, feet: string, inches: string) => {
+      if (!/\b(?:foot|feet|ft)\b|['′’]/i.test(figures[Number(id)]!.quote)) return all;
+      const value = new Fraction(CODES[feet]! * 12 + CODES[inches]!);
+      const figure = {
+        value,
+        unit: 'in',
+        kind: 'length' as const,
+        sure: true,
+        per: null,
+        onCenter: false,
+        doubt: null,
+      };
+      return `${before}{L${figures.push({ ...figure, quote: `${feet} ${inches}` }) - 1}}`;
+    },
+  );
+
+/** Thicknesses in which gypsum board is sold, inches. */
+const BOARD = ['3/8', '1/2', '5/8'];
+const HUNG = /\b(?:hang(?:s|ing)?|hung|lid|ceilings?|mud(?:ding)?|tap(?:e|ing)|drywall(?:er|ers|ing)?|sheet ?rock)\b/;
+
+/** "Hanging the lid, five eighths board": where board is hung it is drywall. */
+const hungBoard: Mend = (words, figures) =>
+  HUNG.test(words)
+    ? words.replace(/\{L(\d+)\} board\b(?! (?:feet|foot|and batten|siding))/g, (all, id: string) =>
+        BOARD.includes(figures[Number(id)]!.value.toFraction()) ? `{L${id}} drywall` : all,
+      )
+    : words;
+
 /** Lumber is called by two such numbers. */
 const NOMINAL = [2, 3, 4, 6, 8, 10, 12];
 const SIDE = '\\{N(\\d+)\\}(?: \\{N(\\d+)\\})?((?: (?:wide|long|deep|across|high|tall))?)';
@@ -136,6 +170,8 @@ const MENDS: readonly Mend[] = [
   pounds,
   footAndHalf,
   besideFeet,
+  codeBesideFeet,
+  hungBoard,
   feetRunOn,
   feetUnsaid,
   onCenters,

@@ -33,7 +33,7 @@ const STAMPED = saying(
   '\\b(?:stamped|marked|rated|says?|stamp is)(?: at| for)? <N>(?! (?:hours?|amps?))|<N> (?:cube[rsd]?|cubics?|cu)\\b',
 );
 const ASKED =
-  /\b(?:fill|fit|fits|enough room|too (?:small|much|many|tight|full)|gonna work|going to work|big enough|ok\b|okay|legal|pass)\b|\bstamp\b|\?/;
+  /\b(?:fill|fit|fits|enough room|too (?:small|much|many|tight|full)|gonna work|going to work|big enough|(?<=[a-z}] |, )(?:ok\b|okay)|legal|pass)\b|\bstamp\b|\?/;
 
 /** What a note puts into a box, against the box. */
 export const boxes: Reader = (said) => {

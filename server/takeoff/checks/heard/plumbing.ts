@@ -1,59 +1,11 @@
-import Fraction from 'fraction.js';
+import type Fraction from 'fraction.js';
 import { type Figure, type Said, saying } from '../../reading/said.ts';
 import { drainSlope } from '../drain.ts';
 import { dryerVent } from '../dryerVent.ts';
-import { flangeHeight, thickRing } from '../flange.ts';
 import { trapArm } from '../trapArm.ts';
 import type { Verdict } from '../verdict.ts';
 import { fahrenheit, hotWater, staticPressure } from '../water.ts';
 import { countOf, HOW_MANY, inchesOf, matched, type Reader } from './reader.ts';
-
-const FINISHED = '(?:the )?(?:finished |finish |new )?(?:floor|tile|flooring)';
-const BELOW = saying(`<LN> (?:below|under|lower than|low of|down from|shy of) ${FINISHED}`);
-const ABOVE = saying(`<LN> (?:above|over|proud of|higher than|high of|up from|off) ${FINISHED}`);
-const ON_SUBFLOOR = saying('<LN> (?:above|over|proud of|off) (?:the )?(?:bare )?subfloor');
-
-/** "Stands 5/8 proud of it", said of a floor that is down. */
-const BELOW_IT = saying('<LN> (?:below|under|lower than|shy of) (?:it|that)\\b');
-const ABOVE_IT = saying('<LN> (?:above|over|proud of|higher than) (?:it|that)\\b');
-const FLOOR_IS_DOWN =
-  /\b(?:tile|floor|flooring)(?:'s| is| are)? (?:all )?(?:down|in|set|laid|finished|done)\b|\bfinish(?:ed)? floor\b/;
-
-/** Closet flange against the floor: as it sits on the finished floor, else from the layers laid over the subfloor. */
-export const flanges: Reader = (said, before) => {
-  if (!/\bflange\b/.test(said.words)) return [];
-  const notes = [...before, said];
-  const sat = flangeBelow(said, notes);
-  if (sat === null) return [];
-  const verdict = flangeHeight(sat.below, sat.working);
-  return [
-    /\b(?:extra[- ]?(?:thick|tall)|jumbo|thick ring|extended ring)\b/.test(said.words) ? thickRing(verdict) : verdict,
-  ];
-};
-
-function flangeBelow(said: Said, notes: readonly Said[]): { below: Fraction | null; working?: string } | null {
-  const ofIt = FLOOR_IS_DOWN.test(said.words) && !/\bsub ?floor\b/.test(said.words);
-  const below = matched(said, BELOW) ?? (ofIt ? matched(said, BELOW_IT) : null);
-  if (below) return { below };
-  const above = matched(said, ABOVE) ?? (ofIt ? matched(said, ABOVE_IT) : null);
-  if (above) return { below: above.neg() };
-  if (/\b(?:flush|level|even) with (?:the )?(?:finished floor|finish floor|tile|new floor)\b/.test(said.words))
-    return { below: new Fraction(0) };
-  const sits = notes
-    .map((n) =>
-      /\b(?:flush|level|even) with (?:the )?(?:bare )?subfloor\b/.test(n.words)
-        ? new Fraction(0)
-        : matched(n, ON_SUBFLOOR),
-    )
-    .find((v) => v !== null);
-  const build = notes.find((n) => /\b(?:build ?up|built up|floor build)\b/.test(n.words));
-  if (!sits || !build) return null;
-  const layers = build.figures.filter((f) => f.unit === 'in').map((f) => f.value);
-  if (!layers.length) return { below: null };
-  const floor = layers.reduce((sum, layer) => sum.add(layer), new Fraction(0));
-  const working = `${layers.map((l) => l.toFraction(true)).join(' + ')} = ${floor.toFraction(true)} in of floor over the subfloor, flange ${sits.toFraction(true)} in above it`;
-  return { below: floor.sub(sits), working };
-}
 
 const SUPPLY =
   /\b(?:water pressure|hose bibb?|spigot|sillcock|static|house pressure|street pressure|pressure (?:at|on) the|incoming|at the meter|water main)\b/;
@@ -131,13 +83,21 @@ const sizeIn = (said: Said): Fraction | null =>
     .map((match) => pipeSize(said.figures[Number(match[1] ?? match[2])]))
     .find((size) => size !== null) ?? null;
 
+/** Feet of a drain's run. A figure of a foot or two is the pipe's size: then the run is what was said in feet. */
+function runFeet(said: Said, figure: Figure | undefined): Fraction | null {
+  const inches = inchesOf(figure);
+  if (inches && inches.compare(24) > 0) return inches.div(12);
+  const run = said.figures.find((f) => f !== figure && (f.unit === 'ft' || f.unit === 'm'));
+  return inchesOf(run)?.div(12) ?? null;
+}
+
 export const drains: Reader = (said) => {
   if (!/\b(?:drain|waste|sewer|trap arm)\b/.test(said.words)) return [];
   const [first, ...fallFirst] = RUN.map((pattern) => pattern.exec(said.words));
   const second = fallFirst.find((match) => match !== null);
   const size = (id: string | undefined) =>
     pipeSize(id === undefined ? undefined : said.figures[Number(id)]) ?? sizeIn(said);
-  const feet = (id: string | undefined) => inchesOf(said.figures[Number(id)])?.div(12) ?? null;
+  const feet = (id: string | undefined) => runFeet(said, said.figures[Number(id)]);
   const fall = (id: string | undefined) => inchesOf(said.figures[Number(id)]);
   if (first) return [drainSlope({ size: size(first[1]), run: feet(first[2]), fall: fall(first[3]) })];
   if (second) return [drainSlope({ size: size(second[1]), run: feet(second[3]), fall: fall(second[2]) })];

@@ -1,0 +1,32 @@
+import Fraction from 'fraction.js';
+import { figureAt, type Said, saying } from './said.ts';
+
+/** Words of a percentage that is no waste: a meter's reading, a price, a grade. */
+const NO_WASTE =
+  /^ ?(?:moisture|humidity|mc\b|rh\b|off\b|discount|down\b|grade|slope|done\b|of the\b|tax|deposit|solids)/;
+const METER = /\b(?:reading|reads|read|moisture|humidity|meter|down to|under|below|plate(?: is|'s)?)\b[a-z ,']{0,20}$/;
+
+/** Waste as said; zero for "no waste", null where nothing was said. */
+export function wasteIn(said: Said, used: Set<number>): Fraction | null {
+  const { words } = said;
+  const kind = '(?:waste|extra|overage|spoilage|cuts|breakage|overlap|compaction|settling|spare)';
+  const patterns = [
+    `<PN>,? (?:for |in |of )?(?:the )?(?:[a-z]+ )?${kind}`,
+    '<P>',
+    `${kind}(?: factor)?(?: of| at| is|:)? (?:about )?<PN>(?! (?:of|x|by|ft))`,
+    '<P> (?:on top|over|more)',
+  ];
+  for (const pattern of patterns)
+    for (const m of words.matchAll(saying(pattern, 'g'))) {
+      const figure = figureAt(said, m[1]);
+      const [before, after] = [words.slice(0, m.index), words.slice(m.index + m[0].length)];
+      const percent = figure.unit === '%';
+      if (!percent && (figure.unit !== null || !/waste/.test(m[0]) || figure.value.compare(1) <= 0)) continue;
+      if (pattern === '<P>' && (NO_WASTE.test(after) || METER.test(before))) continue;
+      used.add(Number(m[1]));
+      return figure.value.div(100);
+    }
+  return /\b(?:no|zero|without|skip the|don't (?:add|figure)(?: any)?|not? (?:any )?) ?waste\b/.test(words)
+    ? new Fraction(0)
+    : null;
+}

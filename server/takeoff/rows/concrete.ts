@@ -1,0 +1,37 @@
+import Fraction from 'fraction.js';
+import { BAG_YIELD, holeVolume } from '../calculators/concrete.ts';
+import { actualSide } from '../calculators/lumber.ts';
+import { show } from '../calculators/reckoned.ts';
+import type { ComputedLine } from '../types.ts';
+import { line, type Row } from './line.ts';
+
+/** Pounds of the bag where nobody said. */
+const USUAL_BAG = 80;
+
+/** Concrete of the post holes, in bags; a string is what stands in the way. */
+export function holeConcrete(row: Row, holes: number): ComputedLine | string {
+  if (holes <= 0) return 'how many holes?';
+  const sides = row.section?.split('x').map((s) => actualSide(new Fraction(s)));
+  const inside = row.lessPost && sides ? sides[0]!.mul(sides[1]!) : undefined;
+  const one = holeVolume({ ...row.hole!, ...(inside && { inside }) });
+  if (!one.ok) return one.why;
+  const said = row.terms.ratios.find((r) => r.per === 'bag' && (r.unit === 'cu ft' || r.unit === null));
+  const pounds = Number.parseInt(row.terms.packSize ?? '', 10);
+  const holds = said?.value ?? BAG_YIELD[pounds] ?? BAG_YIELD[USUAL_BAG]!;
+  const assumptions: string[] = [];
+  if (!said) assumptions.push(`${show(holds)} cu ft a bag of ${pounds || USUAL_BAG} lb (published yield)`);
+  if (!row.lessPost && row.item === 'fence post') assumptions.push('the post is not taken out of the concrete');
+  const total = one.cubicFeet.mul(holes);
+  const whole = one.cubicFeet.div(holds).ceil().mul(holes);
+  const waste = row.terms.waste;
+  const amount = row.eachHole ? whole.mul(holds) : total.mul(waste ? waste.add(1) : 1);
+  const packs = amount.div(holds);
+  const working = `${one.working}; x ${holes} holes = ${show(total)} cu ft${waste && !row.eachHole ? `; + ${show(waste.mul(100))} % = ${show(amount)}` : ''}; ${show(holds)} cu ft a bag: ${row.eachHole ? `${show(one.cubicFeet.div(holds))} a hole, so ${packs.toString()}` : `${show(packs)}, so ${packs.ceil().toString()}`}`;
+  return {
+    ...line(row, 'concrete mix', row.terms.packSize ?? `${USUAL_BAG} lb`, 0, working, assumptions),
+    amount,
+    unit: 'cu ft',
+    pack: { unit: 'bag', holds },
+    source: said ? 'arithmetic from what was said' : 'bag yield pages: 40 lb 0.30, 60 lb 0.45, 80 lb 0.60 cu ft',
+  };
+}
