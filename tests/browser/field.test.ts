@@ -1,28 +1,9 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { type House, JOB, NOW, openBrowser, openHouse, PHONE } from './house.ts';
+import { describe, expect, it } from 'vitest';
+import { JOB } from './house.ts';
+import { context, holdPhone, house, page, reopened, soon } from './phone.ts';
 
-let browser: Browser;
-let house: House;
-let context: BrowserContext;
-let page: Page;
+holdPhone({ hasTouch: true });
 
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser?.close());
-beforeEach(async () => {
-  house = await openHouse();
-  context = await browser.newContext({ viewport: PHONE, timezoneId: JOB.zone, hasTouch: true });
-  await context.clock.setFixedTime(NOW);
-  page = await context.newPage();
-  return async () => {
-    await context.close();
-    await house.stop();
-  };
-});
-
-const soon = <T>(look: () => T) => expect.poll(look, { timeout: 8000 });
 const shellKept = async () => {
   await page.evaluate(async () => (await navigator.serviceWorker.ready).active?.state);
   await soon(() => page.evaluate(async () => (await caches.keys()).length)).toBe(1);
@@ -33,8 +14,7 @@ describe('say it', () => {
     await page.goto(house.url);
     await page.getByLabel('Area of the next note').selectOption('laundry');
     await shellKept();
-    await page.close();
-    page = await context.newPage();
+    await reopened();
     await page.goto(house.url);
     await page.fill('#words', 'Shelf bracket is bent.');
     await page.press('#words', 'Enter');
@@ -93,7 +73,7 @@ describe('no signal', () => {
     await shellKept();
     await page.close();
     await house.away();
-    page = await context.newPage();
+    await reopened();
     await page.goto(`${house.url}/#list`);
     await soon(() => page.locator('.list .item').count()).toBeGreaterThan(5);
     await soon(() => page.locator('.unsent').textContent()).toMatch(/No signal.*how things stood/);

@@ -1,22 +1,8 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import { type House, JOB, NOW, openBrowser, openHouse, PHONE } from './house.ts';
+import { expect, it } from 'vitest';
+import { JOB } from './house.ts';
+import { holdPhone, house, openScreen, page } from './phone.ts';
 
-let browser: Browser;
-let house: House;
-let page: Page;
-
-beforeAll(async () => {
-  [browser, house] = await Promise.all([openBrowser(), openHouse()]);
-  page = await browser.newPage({ viewport: PHONE, timezoneId: JOB.zone });
-  await page.clock.setFixedTime(NOW);
-  await page.goto(house.url);
-  await page.waitForSelector('.slip');
-});
-afterAll(async () => {
-  await browser?.close();
-  await house?.stop();
-});
+holdPhone();
 
 /**
  * A camera's note inside a JPEG: turned by a quarter (orientation 6), and a latitude. Laid out after the Exif standard
@@ -52,6 +38,7 @@ function withCameraNote(jpeg: Buffer): Buffer {
 }
 
 it('sends a photo upright, at most 1600 px long, without the place that the camera wrote into it, and shows it on the item', async () => {
+  await openScreen('talk');
   // Left half red, right half blue, 2000 by 1000, as the sensor saw it.
   const drawn = await page.evaluate(async () => {
     const canvas = new OffscreenCanvas(2000, 1000);
