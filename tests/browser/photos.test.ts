@@ -85,3 +85,41 @@ it('sends a photo upright, at most 1600 px long, without the place that the came
   const img = page.locator('dialog .photo img');
   await expect.poll(() => img.evaluate((el: HTMLImageElement) => el.naturalHeight), { timeout: 8000 }).toBe(1600);
 });
+
+it('shows a photo before it is sent, takes it out at a tap and puts it back at another', async () => {
+  await openScreen('talk');
+  const drawn = async (colour: string) => {
+    const bytes = await page.evaluate(async (fill) => {
+      const canvas = new OffscreenCanvas(40, 40);
+      const pen = canvas.getContext('2d')!;
+      pen.fillStyle = fill;
+      pen.fillRect(0, 0, 40, 40);
+      return [...new Uint8Array(await (await canvas.convertToBlob({ type: 'image/jpeg' })).arrayBuffer())];
+    }, colour);
+    return { name: `${colour}.jpg`, mimeType: 'image/jpeg', buffer: Buffer.from(bytes) };
+  };
+  await page.setInputFiles('input[accept*=jpeg]', [await drawn('red'), await drawn('blue')]);
+  const tray = page.locator('.tray img');
+  await expect.poll(() => tray.count(), { timeout: 8000 }).toBe(2);
+  const redness = () =>
+    tray.evaluateAll((pictures) =>
+      pictures.map((picture) => {
+        const pen = new OffscreenCanvas(1, 1).getContext('2d')!;
+        pen.drawImage(picture as HTMLImageElement, 0, 0, 1, 1);
+        const [red = 0, , blue = 0] = pen.getImageData(0, 0, 1, 1).data;
+        return red > blue ? 'red' : 'blue';
+      }),
+    );
+  await expect.poll(redness, { timeout: 8000 }).toEqual(['red', 'blue']);
+  await page.getByRole('button', { name: 'Take out photo 1' }).click();
+  await expect.poll(redness, { timeout: 8000 }).toEqual(['blue']);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect.poll(redness, { timeout: 8000 }).toEqual(['red', 'blue']);
+  await page.getByRole('button', { name: 'Take out photo 2' }).click();
+  await page.fill('#words', 'The hall wall is cracked.');
+  await page.click('.composer .primary');
+  const last = async () => (await house.store.notes(JOB.id)).at(-1);
+  await expect.poll(async () => (await last())?.text, { timeout: 8000 }).toBe('The hall wall is cracked.');
+  expect((await last())?.photoIds).toHaveLength(1);
+  expect(await tray.count()).toBe(0);
+});
