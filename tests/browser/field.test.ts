@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { JOB } from './house.ts';
-import { context, holdPhone, house, page, reopened, soon } from './phone.ts';
+import { context, holdPhone, house, openScreen, page, reopened, soon, write } from './phone.ts';
 
 holdPhone({ hasTouch: true });
 
@@ -67,6 +67,25 @@ it('takes a whole note back by one tap, its words kept, and brings it in again b
 });
 
 describe('no signal', () => {
+  it('keeps the latest note in sight when the line about the signal takes room from it', async () => {
+    await openScreen('talk');
+    await shellKept();
+    await page.reload();
+    await page.waitForSelector('.slip');
+    await house.away();
+    await write('Need four joist hangers.');
+    await page.locator('.slip', { hasText: 'joist hangers' }).locator('.fact').waitFor();
+    await page.locator('.unsent', { hasText: 'No signal' }).waitFor();
+    const hidden = () =>
+      page.evaluate(() => {
+        const [log, last] = ['.slips', '.slips section:last-of-type > :last-child'].map(
+          (part) => document.querySelector(part)!.getBoundingClientRect().bottom,
+        );
+        return last! - log!;
+      });
+    await soon(hidden).toBeLessThan(2);
+  });
+
   it('opens list, order and briefing as they stood, and says that this is so', async () => {
     await page.goto(house.url);
     await page.waitForSelector('.slip');

@@ -30,7 +30,7 @@ export function holdPhone({ notes = true, oneHouse = false, ...options }: Held =
     context = await browser.newContext({ viewport: PHONE, timezoneId: JOB.zone, ...options });
     await context.clock.setFixedTime(NOW);
     // Sooner than the test itself: what was waited for is then named.
-    context.setDefaultTimeout(12_000);
+    context.setDefaultTimeout(25_000);
     page = await context.newPage();
     return async () => {
       await context.close();

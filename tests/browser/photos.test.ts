@@ -52,7 +52,7 @@ it('sends a photo upright, at most 1600 px long, without the place that the came
   });
   const buffer = withCameraNote(Buffer.from(drawn));
   await page.setInputFiles('input[accept*=jpeg]', { name: 'wall.jpg', mimeType: 'image/jpeg', buffer });
-  await page.waitForSelector('.file:has-text("(1)")');
+  await page.waitForSelector('.tray img');
   await page.fill('#words', 'The hall wall is cracked.');
   await page.click('.composer .primary');
   // None is unsent before the note is in the phone's store either, so the note itself is waited for first.

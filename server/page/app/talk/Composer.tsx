@@ -117,7 +117,7 @@ export function Composer({ view }: { view: JobView | null }) {
             </select>
           </label>
           <label class="plain file">
-            Photo{photos.length > 0 && ` (${photos.length})`}
+            Photo
             <input
               type="file"
               accept="image/jpeg,image/png"
