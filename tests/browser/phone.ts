@@ -47,9 +47,9 @@ export async function reopened(): Promise<void> {
 
 export async function openScreen(screen: string): Promise<void> {
   await page.goto(`${house.url}/#${screen}`);
-  await page.waitForSelector({ talk: '.slip', list: '.item', order: '.item' }[screen] ?? 'main h1', {
-    state: 'attached',
-  });
+  // The form of this job, and not the folded one of another, which is there before the job has come.
+  const sign = { talk: '.slip', list: '.item', setup: '.setup > form.area' }[screen] ?? 'main h1';
+  await page.waitForSelector(sign, { state: 'attached' });
 }
 
 export async function write(text: string): Promise<void> {
