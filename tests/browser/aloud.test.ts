@@ -1,6 +1,6 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest';
-import { type House, JOB, NOW, openBrowser, openHouse, PHONE } from './house.ts';
+import { beforeEach, expect, it } from 'vitest';
+import { JOB } from './house.ts';
+import { context, holdPhone, house, page, soon } from './phone.ts';
 
 /** What the page finds in place of the browser's own voice and ear: a test hears the one and speaks to the other. */
 interface Stub {
@@ -15,18 +15,9 @@ interface Stub {
   fall(): void;
 }
 
-let browser: Browser;
-let house: House;
-let page: Page;
+holdPhone({ serviceWorkers: 'block' });
 
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser?.close());
 beforeEach(async () => {
-  house = await openHouse();
-  const context = await browser.newContext({ viewport: PHONE, timezoneId: JOB.zone, serviceWorkers: 'block' });
-  await context.clock.setFixedTime(NOW);
   await context.addInitScript(() => {
     type Line = { text: string; onend: (() => void) | null };
     let queue: Line[] = [];
@@ -74,15 +65,9 @@ beforeEach(async () => {
     for (const [name, value] of Object.entries({ SpeechSynthesisUtterance, speechSynthesis, SpeechRecognition }))
       Object.defineProperty(globalThis, name, { value, configurable: true });
   });
-  page = await context.newPage();
-  return async () => {
-    await context.close();
-    await house.stop();
-  };
 });
 
 const stub = <T>(ask: (stub: Stub) => T) => page.evaluate(`(${ask.toString()})(stub)`) as Promise<T>;
-const soon = <T>(look: () => T) => expect.poll(look, { timeout: 8000 });
 const states = async () => {
   const view = await (await fetch(`${house.url}/api/jobs/${JOB.id}`)).json();
   return Object.fromEntries(view.state.items.map((i: { number: number; state: string }) => [i.number, i.state]));

@@ -1,28 +1,9 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { type House, JOB, NOW, openBrowser, openHouse, PHONE } from './house.ts';
+import { describe, expect, it } from 'vitest';
+import { JOB } from './house.ts';
+import { context, holdPhone, house, openScreen, page, reopened, soon, write } from './phone.ts';
 
-let browser: Browser;
-let house: House;
-let context: BrowserContext;
-let page: Page;
+holdPhone({ hasTouch: true });
 
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser?.close());
-beforeEach(async () => {
-  house = await openHouse();
-  context = await browser.newContext({ viewport: PHONE, timezoneId: JOB.zone, hasTouch: true });
-  await context.clock.setFixedTime(NOW);
-  page = await context.newPage();
-  return async () => {
-    await context.close();
-    await house.stop();
-  };
-});
-
-const soon = <T>(look: () => T) => expect.poll(look, { timeout: 8000 });
 const shellKept = async () => {
   await page.evaluate(async () => (await navigator.serviceWorker.ready).active?.state);
   await soon(() => page.evaluate(async () => (await caches.keys()).length)).toBe(1);
@@ -33,8 +14,7 @@ describe('say it', () => {
     await page.goto(house.url);
     await page.getByLabel('Area of the next note').selectOption('laundry');
     await shellKept();
-    await page.close();
-    page = await context.newPage();
+    await reopened();
     await page.goto(house.url);
     await page.fill('#words', 'Shelf bracket is bent.');
     await page.press('#words', 'Enter');
@@ -87,13 +67,32 @@ it('takes a whole note back by one tap, its words kept, and brings it in again b
 });
 
 describe('no signal', () => {
+  it('keeps the latest note in sight when the line about the signal takes room from it', async () => {
+    await openScreen('talk');
+    await shellKept();
+    await page.reload();
+    await page.waitForSelector('.slip');
+    await house.away();
+    await write('Need four joist hangers.');
+    await page.locator('.slip', { hasText: 'joist hangers' }).locator('.fact').waitFor();
+    await page.locator('.unsent', { hasText: 'No signal' }).waitFor();
+    const hidden = () =>
+      page.evaluate(() => {
+        const [log, last] = ['.slips', '.slips section:last-of-type > :last-child'].map(
+          (part) => document.querySelector(part)!.getBoundingClientRect().bottom,
+        );
+        return last! - log!;
+      });
+    await soon(hidden).toBeLessThan(2);
+  });
+
   it('opens list, order and briefing as they stood, and says that this is so', async () => {
     await page.goto(house.url);
     await page.waitForSelector('.slip');
     await shellKept();
     await page.close();
     await house.away();
-    page = await context.newPage();
+    await reopened();
     await page.goto(`${house.url}/#list`);
     await soon(() => page.locator('.list .item').count()).toBeGreaterThan(5);
     await soon(() => page.locator('.unsent').textContent()).toMatch(/No signal.*how things stood/);

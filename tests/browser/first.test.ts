@@ -1,25 +1,7 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { type House, JOB, NOW, openBrowser, openHouse, PHONE } from './house.ts';
+import { describe, expect, it } from 'vitest';
+import { holdPhone, house, page } from './phone.ts';
 
-let browser: Browser;
-let house: House;
-let context: BrowserContext;
-let page: Page;
-
-beforeAll(async () => {
-  [browser, house] = await Promise.all([openBrowser(), openHouse()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await house?.stop();
-});
-beforeEach(async () => {
-  context = await browser.newContext({ viewport: PHONE, timezoneId: JOB.zone, serviceWorkers: 'block' });
-  await context.clock.setFixedTime(NOW);
-  page = await context.newPage();
-  return () => context.close();
-});
+holdPhone({ oneHouse: true, serviceWorkers: 'block' });
 
 /** Holds back what the page asks for until it is let go. */
 async function held(pattern: string): Promise<() => void> {

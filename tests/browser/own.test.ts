@@ -1,62 +1,38 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { type House, JOB, NOW, openBrowser, openHouse, PHONE } from './house.ts';
+import { describe, expect, it } from 'vitest';
+import { JOB } from './house.ts';
+import { holdPhone, house, openScreen, page, soon, write } from './phone.ts';
 
-let browser: Browser;
-let house: House;
-let context: BrowserContext;
-let page: Page;
+holdPhone();
 
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser?.close());
-beforeEach(async () => {
-  house = await openHouse();
-  context = await browser.newContext({ viewport: PHONE, timezoneId: JOB.zone });
-  await context.clock.setFixedTime(NOW);
-  page = await context.newPage();
-});
-afterEach(async () => {
-  await context.close();
-  await house.stop();
-});
-
-const open = async (screen: string) => {
-  await page.goto(`${house.url}/#${screen}`);
-  await page.waitForSelector({ talk: '.slip', setup: 'form.area' }[screen] ?? '.item');
-};
-const write = async (text: string) => {
-  await page.fill('#words', text);
-  await page.click('.composer .primary');
+const told = async (text: string) => {
+  await write(text);
   await page.locator('.slip', { hasText: text }).locator('.reply li').first().waitFor();
 };
-const soon = <T>(look: () => T) => expect.poll(look, { timeout: 8000 });
 const lastEntry = async () => (await house.store.entries(JOB.id)).at(-1)?.what;
 
 describe('set-up', () => {
   it('names the crew, who can then be given work', async () => {
-    await open('setup');
+    await openScreen('setup');
     await page.locator('form.area [name=crew]').first().fill('Marisol Vega\nTheo');
     await page.locator('form.area .primary').first().click();
     await soon(() => page.locator('[role=status]').textContent()).toBe('Job kept.');
     await page.click('a[href="#talk"]');
-    await write('Marisol will caulk the porch window tomorrow.');
+    await told('Marisol will caulk the porch window tomorrow.');
     await page.click('a[href="#list"]');
     expect(await page.locator('.item', { hasText: 'caulk porch window' }).textContent()).toContain('Marisol Vega');
   });
 
   it('says whose notes this phone writes', async () => {
-    await open('setup');
+    await openScreen('setup');
     await page.locator('[list=crew]').fill('Theo');
     await page.locator('[list=crew]').blur();
     await page.click('a[href="#talk"]');
-    await write('Need one roll of screen.');
+    await told('Need one roll of screen.');
     expect((await house.store.notes(JOB.id)).at(-1)?.by).toBe('Theo');
   });
 
   it('teaches a word, changes it and forgets it', async () => {
-    await open('setup');
+    await openScreen('setup');
     await page.getByRole('button', { name: 'Teach a word' }).click();
     await page.fill('dialog [name=name]', 'zip panel');
     await page.fill('dialog [name=also]', 'green stuff');
@@ -64,7 +40,7 @@ describe('set-up', () => {
     await page.click('dialog [type=submit]');
     await page.getByRole('button', { name: 'zip panel' }).waitFor();
     await page.click('a[href="#talk"]');
-    await write('Need 2 sheets of the green stuff.');
+    await told('Need 2 sheets of the green stuff.');
     await page.click('a[href="#order"]');
     const lumber = page.locator('.area', { has: page.locator('h2', { hasText: /^lumber$/i }) });
     await lumber.locator('.item', { hasText: 'zip panel' }).waitFor();
@@ -77,9 +53,9 @@ describe('set-up', () => {
 
 describe('the chosen area', () => {
   it('travels beside the words, which stay as they were said', async () => {
-    await open('talk');
+    await openScreen('talk');
     await page.selectOption('.area-pick select', 'back porch');
-    await write('The light is flickering.');
+    await told('The light is flickering.');
     expect((await house.store.notes(JOB.id)).at(-1)).toMatchObject({
       text: 'The light is flickering.',
       area: 'back porch',
@@ -95,8 +71,8 @@ describe('the chosen area', () => {
 
 describe('put it right', () => {
   it('offers a corrected word that nobody knows for teaching, and reads it from then on', async () => {
-    await open('talk');
-    await write('Need 3 rolls of zipfelt.');
+    await openScreen('talk');
+    await told('Need 3 rolls of zipfelt.');
     await page.locator('.fact', { hasText: 'zipfelt' }).click();
     await page.fill('dialog [name=item]', 'flashing tape');
     await page.click('dialog [type=submit]');
@@ -112,8 +88,8 @@ describe('put it right', () => {
   });
 
   it('does not offer a word of the trade', async () => {
-    await open('talk');
-    await write('Need 3 tubes of caulk.');
+    await openScreen('talk');
+    await told('Need 3 tubes of caulk.');
     await page.locator('.fact', { hasText: 'caulk' }).last().click();
     await page.fill('dialog [name=item]', 'silicone');
     await page.click('dialog [type=submit]');
@@ -141,7 +117,7 @@ describe('put it right', () => {
     ['a day', 'call plumber', { due: '2026-05-20' }, { due: '2026-05-20' }],
     ['a problem into one that is fixed', 'rail post', { state: 'fixed' }, { state: 'fixed' }],
   ] as [string, string, Record<string, string>, object][])('changes %s', async (_what, said, typed, put) => {
-    await open('talk');
+    await openScreen('talk');
     await page.locator('.fact', { hasText: said }).first().click();
     for (const [name, value] of Object.entries(typed)) {
       const field = page.locator(`dialog [name=${name}]`);
@@ -153,7 +129,7 @@ describe('put it right', () => {
   });
 
   it('joins an item to another from the fact that opened it, and undo parts them', async () => {
-    await open('talk');
+    await openScreen('talk');
     const items = async () => {
       const view = await (await fetch(`${house.url}/api/jobs/${JOB.id}`)).json();
       return view.state.items.map((i: { number: number }) => i.number) as number[];

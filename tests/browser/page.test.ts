@@ -1,48 +1,24 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { iconPng } from '../../server/page/icons.ts';
-import { type House, JOB, NOW, openBrowser, openHouse, PHONE } from './house.ts';
+import { JOB } from './house.ts';
+import { context, holdPhone, house, openScreen, page, reopened, soon, write } from './phone.ts';
 
-let browser: Browser;
-let house: House;
-let context: BrowserContext;
-let page: Page;
+holdPhone();
+
 let complaints: string[];
 
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser?.close());
-
-beforeEach(async () => {
-  house = await openHouse();
-  context = await browser.newContext({ viewport: PHONE, timezoneId: JOB.zone, serviceWorkers: 'allow' });
-  await context.clock.setFixedTime(NOW);
-  page = await context.newPage();
+beforeEach(() => {
   complaints = [];
   page.on('pageerror', (error) => complaints.push(error.message));
   page.on('console', (message) => /content security policy/i.test(message.text()) && complaints.push(message.text()));
 });
-afterEach(async () => {
-  await context.close();
-  await house.stop();
-  expect(complaints).toEqual([]);
-});
+afterEach(() => expect(complaints).toEqual([]));
 
-const open = async (screen: string) => {
-  await page.goto(`${house.url}/#${screen}`);
-  await page.waitForSelector(screen === 'talk' ? '.slip' : 'main h1', { state: 'attached' });
-};
-const write = async (text: string) => {
-  await page.fill('#words', text);
-  await page.click('.composer .primary');
-};
-const soon = <T>(look: () => T) => expect.poll(look, { timeout: 8000 });
 const unsent = () => page.locator('.unsent').getAttribute('data-unsent');
 
 describe('talk', () => {
   it('answers a note with each fact under its own words', async () => {
-    await open('talk');
+    await openScreen('talk');
     await write('Gap at the sill is 1-3/8". Need two tubes of caulk. The storm door closer is broken.');
     const slip = page.locator('.slip', { hasText: 'caulk' });
     await slip.locator('.reply li').first().waitFor();
@@ -57,7 +33,7 @@ describe('talk', () => {
   });
 
   it('puts a wrong number right by a tap, and takes that back by another', async () => {
-    await open('talk');
+    await openScreen('talk');
     await page.locator('.fact', { hasText: 'deck screw' }).click();
     await page.fill('dialog [name=amount]', '2 1/2');
     await page.click('dialog [type=submit]');
@@ -70,7 +46,7 @@ describe('talk', () => {
   });
 
   it('leaves out what was no fact', async () => {
-    await open('talk');
+    await openScreen('talk');
     await page.locator('.fact', { hasText: 'rail post' }).click();
     await page.getByRole('button', { name: 'Not this' }).click();
     await page.click('a[href="#list"]');
@@ -80,7 +56,7 @@ describe('talk', () => {
 
 describe('punch list', () => {
   it('ticks an item done with one tap, and opens it again with Undo', async () => {
-    await open('list');
+    await openScreen('list');
     const valve = page.locator('.item', { hasText: 'shutoff valve' });
     await valve.locator('.tick').click();
     await soon(() => valve.count()).toBe(0);
@@ -89,13 +65,13 @@ describe('punch list', () => {
   });
 
   it('shows how an item came about, in the words that were said', async () => {
-    await open('list');
+    await openScreen('list');
     await page.locator('.task', { hasText: 'shutoff valve' }).click();
     expect(await page.locator('dialog .history q').first().textContent()).toContain('Shutoff valve is seized');
   });
 
   it('shows one area, what is ready there first, with what it waits for and its age', async () => {
-    await open('list');
+    await openScreen('list');
     expect(await page.locator('.list .area h2').allTextContents()).toEqual(['laundry', 'back porch', 'hall']);
     await page.getByLabel('Area shown').selectOption({ value: 'laundry' });
     expect(await page.locator('.list .area h2').allTextContents()).toEqual(['laundry']);
@@ -110,7 +86,7 @@ describe('punch list', () => {
   });
 
   it('moves an item to another area', async () => {
-    await open('list');
+    await openScreen('list');
     await page.locator('.task', { hasText: 'rail post' }).click();
     await page.fill('dialog [name=area]', 'hall');
     await page.click('dialog [type=submit]');
@@ -119,7 +95,7 @@ describe('punch list', () => {
   });
 
   it('prints boxes and a line to sign, and none of the buttons', async () => {
-    await open('list');
+    await openScreen('list');
     await page.emulateMedia({ media: 'print' });
     expect(await page.locator('.signature').isVisible()).toBe(true);
     expect(await page.locator('.item .tick rect').first().isVisible()).toBe(true);
@@ -132,7 +108,7 @@ describe('punch list', () => {
 
 describe('order and day', () => {
   it('marks a line bought, with its reason in sight', async () => {
-    await open('order');
+    await openScreen('order');
     const screws = page.locator('.item', { hasText: 'deck screws' });
     expect(await screws.locator('.because').textContent()).not.toBe('');
     await screws.locator('.t-bought').click();
@@ -142,7 +118,7 @@ describe('order and day', () => {
   });
 
   it('marks a line as there already, and no longer asks for it', async () => {
-    await open('order');
+    await openScreen('order');
     const screws = page.locator('.item', { hasText: 'deck screws' });
     await screws.locator('.t-have').click();
     await soon(() => screws.locator('.t-have').getAttribute('aria-pressed')).toBe('true');
@@ -156,7 +132,7 @@ describe('order and day', () => {
   });
 
   it('shows the e-mail and says that it became a file', async () => {
-    await open('day');
+    await openScreen('day');
     await page.frameLocator('.letter iframe').locator('body', { hasText: JOB.name }).waitFor();
     // By keyboard: a click right after scrolling past a sandboxed frame is hit-tested against the old scroll position.
     await page.getByRole('button', { name: 'Write it to a file now' }).press('Enter');
@@ -166,17 +142,15 @@ describe('order and day', () => {
 
 describe('no signal', () => {
   it('keeps a note through closing and opening, reads it on the phone, and sends it once', async () => {
-    await open('talk');
+    await openScreen('talk');
     await page.evaluate(async () => (await navigator.serviceWorker.ready).active?.state);
     await soon(() => page.evaluate(async () => (await caches.keys()).length)).toBe(1);
     await page.reload();
     await house.away();
     await write('Need four joist hangers. Porch light is dead.');
     await soon(unsent).toBe('1');
-    await page.close();
-
-    page = await context.newPage();
-    await open('talk');
+    await reopened();
+    await openScreen('talk');
     const slip = page.locator('.slip', { hasText: 'joist hangers' });
     await slip.locator('u.k-material').waitFor();
     expect(await slip.locator('.not-sent').textContent()).toContain('Not sent yet');
@@ -193,7 +167,7 @@ describe('no signal', () => {
   });
 
   it('sends the same note again where the answer was lost, and the server keeps one', async () => {
-    await open('talk');
+    await openScreen('talk');
     let lost = 0;
     await page.route('**/notes/*', async (route) => {
       if (route.request().method() !== 'PUT' || lost++) return route.continue();
@@ -208,7 +182,7 @@ describe('no signal', () => {
   });
 
   it('keeps sound and picture on the phone, each sent on its own, and shows them from there', async () => {
-    await open('talk');
+    await openScreen('talk');
     await house.away();
     await page.getByRole('button', { name: 'Record' }).click();
     await page.getByRole('button', { name: 'Stop, send' }).waitFor();
@@ -235,7 +209,7 @@ describe('no signal', () => {
   });
 
   it('lets a recording be typed up later, as of the moment at which it was spoken', async () => {
-    await open('talk');
+    await openScreen('talk');
     await page.getByRole('button', { name: 'Record' }).click();
     await page.getByRole('button', { name: 'Stop, send' }).waitFor();
     await page.waitForTimeout(1200);
@@ -272,7 +246,7 @@ describe('no signal', () => {
   });
 
   it('keeps a tick made without signal and sends it later', async () => {
-    await open('list');
+    await openScreen('list');
     await page.waitForSelector('.item');
     await house.away();
     await page.locator('.item', { hasText: 'shutoff valve' }).locator('.tick').click();
@@ -285,7 +259,7 @@ describe('no signal', () => {
   });
 
   it('keeps in sight what the server will not take', async () => {
-    await open('talk');
+    await openScreen('talk');
     await write('bad \u0001 words');
     await page.waitForSelector('.parked');
     expect(await page.locator('.parked').textContent()).toContain('Not taken');

@@ -6,6 +6,7 @@ import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { JobView } from '../../server/http/api.ts';
 import { type House, JOB, openBrowser, openHouse, PHONE } from './house.ts';
+import { soon } from './phone.ts';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -13,7 +14,6 @@ beforeAll(async () => {
 });
 afterAll(() => browser?.close());
 
-const soon = <T>(look: () => T) => expect.poll(look, { timeout: 8000 });
 const unsent = (page: Page) => page.locator('.unsent').getAttribute('data-unsent');
 const online = (page: Page) => page.evaluate(() => dispatchEvent(new Event('online')));
 

@@ -1,22 +1,8 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import { type House, JOB, NOW, openBrowser, openHouse, PHONE } from './house.ts';
+import { expect, it } from 'vitest';
+import { JOB } from './house.ts';
+import { holdPhone, house, openScreen, page } from './phone.ts';
 
-let browser: Browser;
-let house: House;
-let page: Page;
-
-beforeAll(async () => {
-  [browser, house] = await Promise.all([openBrowser(), openHouse()]);
-  page = await browser.newPage({ viewport: PHONE, timezoneId: JOB.zone });
-  await page.clock.setFixedTime(NOW);
-  await page.goto(house.url);
-  await page.waitForSelector('.slip');
-});
-afterAll(async () => {
-  await browser?.close();
-  await house?.stop();
-});
+holdPhone();
 
 /**
  * A camera's note inside a JPEG: turned by a quarter (orientation 6), and a latitude. Laid out after the Exif standard
@@ -52,6 +38,7 @@ function withCameraNote(jpeg: Buffer): Buffer {
 }
 
 it('sends a photo upright, at most 1600 px long, without the place that the camera wrote into it, and shows it on the item', async () => {
+  await openScreen('talk');
   // Left half red, right half blue, 2000 by 1000, as the sensor saw it.
   const drawn = await page.evaluate(async () => {
     const canvas = new OffscreenCanvas(2000, 1000);
@@ -65,7 +52,7 @@ it('sends a photo upright, at most 1600 px long, without the place that the came
   });
   const buffer = withCameraNote(Buffer.from(drawn));
   await page.setInputFiles('input[accept*=jpeg]', { name: 'wall.jpg', mimeType: 'image/jpeg', buffer });
-  await page.waitForSelector('.file:has-text("(1)")');
+  await page.waitForSelector('.tray img');
   await page.fill('#words', 'The hall wall is cracked.');
   await page.click('.composer .primary');
   // None is unsent before the note is in the phone's store either, so the note itself is waited for first.
@@ -97,4 +84,42 @@ it('sends a photo upright, at most 1600 px long, without the place that the came
   await page.locator('.task', { hasText: 'hall wall' }).click();
   const img = page.locator('dialog .photo img');
   await expect.poll(() => img.evaluate((el: HTMLImageElement) => el.naturalHeight), { timeout: 8000 }).toBe(1600);
+});
+
+it('shows a photo before it is sent, takes it out at a tap and puts it back at another', async () => {
+  await openScreen('talk');
+  const drawn = async (colour: string) => {
+    const bytes = await page.evaluate(async (fill) => {
+      const canvas = new OffscreenCanvas(40, 40);
+      const pen = canvas.getContext('2d')!;
+      pen.fillStyle = fill;
+      pen.fillRect(0, 0, 40, 40);
+      return [...new Uint8Array(await (await canvas.convertToBlob({ type: 'image/jpeg' })).arrayBuffer())];
+    }, colour);
+    return { name: `${colour}.jpg`, mimeType: 'image/jpeg', buffer: Buffer.from(bytes) };
+  };
+  await page.setInputFiles('input[accept*=jpeg]', [await drawn('red'), await drawn('blue')]);
+  const tray = page.locator('.tray img');
+  await expect.poll(() => tray.count(), { timeout: 8000 }).toBe(2);
+  const redness = () =>
+    tray.evaluateAll((pictures) =>
+      pictures.map((picture) => {
+        const pen = new OffscreenCanvas(1, 1).getContext('2d')!;
+        pen.drawImage(picture as HTMLImageElement, 0, 0, 1, 1);
+        const [red = 0, , blue = 0] = pen.getImageData(0, 0, 1, 1).data;
+        return red > blue ? 'red' : 'blue';
+      }),
+    );
+  await expect.poll(redness, { timeout: 8000 }).toEqual(['red', 'blue']);
+  await page.getByRole('button', { name: 'Take out photo 1' }).click();
+  await expect.poll(redness, { timeout: 8000 }).toEqual(['blue']);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect.poll(redness, { timeout: 8000 }).toEqual(['red', 'blue']);
+  await page.getByRole('button', { name: 'Take out photo 2' }).click();
+  await page.fill('#words', 'The hall wall is cracked.');
+  await page.click('.composer .primary');
+  const last = async () => (await house.store.notes(JOB.id)).at(-1);
+  await expect.poll(async () => (await last())?.text, { timeout: 8000 }).toBe('The hall wall is cracked.');
+  expect((await last())?.photoIds).toHaveLength(1);
+  expect(await tray.count()).toBe(0);
 });

@@ -1,7 +1,7 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it } from 'vitest';
 import { secondWords, wordsIn } from '../../server/page/app/talk/transcripts.ts';
-import { type House, JOB, NOW, openBrowser, openHouse, PHONE } from './house.ts';
+import { JOB } from './house.ts';
+import { holdPhone, house, page } from './phone.ts';
 
 const CAPTIONS = `WEBVTT
 
@@ -29,26 +29,10 @@ describe('a file of words', () => {
 });
 
 describe('a timed transcript', () => {
-  let browser: Browser;
-  let house: House;
-  let context: BrowserContext;
-  let page: Page;
-
-  beforeAll(async () => {
-    browser = await openBrowser();
-  });
-  afterAll(() => browser?.close());
+  holdPhone({ notes: false });
   beforeEach(async () => {
-    house = await openHouse({ notes: false });
-    context = await browser.newContext({ viewport: PHONE, timezoneId: JOB.zone });
-    await context.clock.setFixedTime(NOW);
-    page = await context.newPage();
     await page.goto(house.url);
     await page.waitForSelector('.slips .empty');
-  });
-  afterEach(async () => {
-    await context.close();
-    await house.stop();
   });
 
   it('is read from a chosen file, as of the moment at which it was said', async () => {

@@ -117,7 +117,11 @@ function Unsent({
       {waiting > 0 && (
         <p>
           <strong>{waiting} not sent</strong>
-          {reached ? ', sending.' : '. No signal: kept here, it goes out by itself.'}
+          {trouble
+            ? '. Kept here, it goes out by itself.'
+            : reached
+              ? ', sending.'
+              : '. No signal: kept here, it goes out by itself.'}
         </p>
       )}
       {!waiting && !reached && (

@@ -40,7 +40,11 @@ export async function call<T>(method: string, path: string, body?: Blob | object
   if (answer.ok) return (text ? parsed(text) : null) as T;
   const problem = parsed(text) as Partial<ApiProblem> | null;
   const retry = problem?.retry ?? (answer.status >= 500 || answer.status === 408 || answer.status === 429);
-  throw new Refused(answer.status, problem?.message ?? `The server answered ${answer.status}.`, retry);
+  throw new Refused(
+    answer.status,
+    problem?.message ?? `The server is in trouble (${answer.status}). Try again later.`,
+    retry,
+  );
 }
 
 async function asked(path: string, init: RequestInit): Promise<Response> {

@@ -228,9 +228,9 @@ export async function sendNote(text: string, given: With = {}): Promise<void> {
   say('Kept on this phone.', takeBack);
   void readHere(id, note);
   await sync();
-  const kept = shown.parcels.find((p) => p.id === id);
-  if (!kept) say('Sent.', takeBack);
-  else if (kept.parked !== null) say('Not taken; it is kept here.');
+  // One that was thrown away meanwhile is in neither.
+  if (shown.talks.some((t) => t.id === id)) say('Sent.', takeBack);
+  else if (shown.parcels.some((p) => p.id === id && p.parked !== null)) say('Not taken; it is kept here.');
 }
 
 /** A change made by hand. Shown at once, sent like a note, and taken back by one tap. */

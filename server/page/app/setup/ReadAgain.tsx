@@ -30,7 +30,7 @@ export function ReadAgain({ jobId, today }: { jobId: string; today: string }) {
         Notes stand as they were read when they came. Read again, they are taken as a newer version and your own words
         would take them. What a hand put right stays.
       </p>
-      <div role="status">
+      <div aria-live="polite">
         {looked && 'wrong' in looked && <p class="problem">Not read again. {looked.wrong}</p>}
         {looked && 'difference' in looked && (
           <p>

@@ -1,9 +1,11 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { v7 as newId } from 'uuid';
 import type { JobView } from '../../../http/api.ts';
 import { unheardText } from '../../../voice/unheard.ts';
 import { useShown } from '../kit/hooks.ts';
-import { openJob, say, sendNote, settle } from '../kit/model.ts';
+import { hush, openJob, say, sendNote, settle } from '../kit/model.ts';
 import { canListen, listen } from './liveWords.ts';
+import { PhotoTray, type Taken } from './PhotoTray.tsx';
 import { resized } from './photos.ts';
 import { canRecord, type Recorder, record } from './recorder.ts';
 import { TranscriptSheet, type Written } from './TranscriptSheet.tsx';
@@ -16,7 +18,7 @@ import { isTimed, longestNote, wordsIn } from './transcripts.ts';
 export function Composer({ view }: { view: JobView | null }) {
   const { settings, started } = useShown();
   const box = useRef<HTMLTextAreaElement>(null);
-  const [photos, setPhotos] = useState<Blob[]>([]);
+  const [photos, setPhotos] = useState<Taken[]>([]);
   const [recorder, setRecorder] = useState<Recorder | null>(null);
   const [written, setWritten] = useState<Written | null>(null);
   const [heard, setHeard] = useState<{ words: string; stop: () => void } | null>(null);
@@ -52,7 +54,7 @@ export function Composer({ view }: { view: JobView | null }) {
     setPhotos([]);
     setRecorder(null);
     setHeard(null);
-    await sendNote(text || (sound ? unheardText : 'Photo.'), { photos, sound });
+    await sendNote(text || (sound ? unheardText : 'Photo.'), { photos: photos.map((p) => p.data), sound });
   };
 
   const openFile = async (input: HTMLInputElement) => {
@@ -69,8 +71,17 @@ export function Composer({ view }: { view: JobView | null }) {
     const files = [...(input.files ?? [])];
     input.value = '';
     const kept = await Promise.all(files.map(resized));
-    setPhotos((before) => [...before, ...kept.filter((p) => p !== null)]);
+    setPhotos((before) => [...before, ...kept.flatMap((data) => (data ? { id: newId(), data } : []))]);
     if (kept.includes(null)) say('That file is no picture that this phone can open.');
+  };
+
+  const takeOut = (photo: Taken) => {
+    const before = photos;
+    setPhotos(photos.filter((p) => p !== photo));
+    say('Photo taken out.', async () => {
+      setPhotos(before);
+      hush();
+    });
   };
 
   const startRecording = async () => {
@@ -106,7 +117,7 @@ export function Composer({ view }: { view: JobView | null }) {
             </select>
           </label>
           <label class="plain file">
-            Photo{photos.length > 0 && ` (${photos.length})`}
+            Photo
             <input
               type="file"
               accept="image/jpeg,image/png"
@@ -147,6 +158,7 @@ export function Composer({ view }: { view: JobView | null }) {
             </button>
           )}
         </div>
+        <PhotoTray photos={photos} onOut={takeOut} />
         {heard && <p class="heard">{heard.words || 'Listening…'}</p>}
         <div class="say">
           <label class="hidden" for="words">

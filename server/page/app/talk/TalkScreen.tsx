@@ -8,6 +8,7 @@ import { capital, groupBy } from '../kit/words.ts';
 import { Composer } from './Composer.tsx';
 import { FactSheet } from './FactSheet.tsx';
 import { Slip } from './Slip.tsx';
+import { useShowingLast } from './showingLast.ts';
 import { TypeUpSheet } from './TypeUpSheet.tsx';
 
 /** An old phone draws this many slips in a blink; earlier ones are a tap away. */
@@ -29,14 +30,7 @@ export function TalkScreen({ view }: { view: JobView | null }) {
   const unheard = slips.filter((slip) => isUnheard(slip) && !slip.takenBack);
   const typed = slips.find((s) => s.id === typing);
   const last = slips.at(-1);
-  useEffect(() => {
-    const slip = log.current!.querySelector<HTMLElement>('section:last-of-type > :last-child');
-    // The latest slip from its first words; where it is short, with what came before it.
-    const top = slip ? slip.offsetTop : 0;
-    log.current!.scrollTop = Math.min(top, log.current!.scrollHeight);
-    // On its side or zoomed in, the whole page scrolls instead.
-    scrollTo(0, document.body.scrollHeight);
-  }, [last?.id, last?.facts.length, last?.reply.lines.length]);
+  useShowingLast(log, [last?.id, last?.facts.length, last?.reply.lines.length]);
   useEffect(() => setLive(true), []);
   const opened = fact && slips.find((s) => s.id === fact.noteId);
   const chosen = opened?.facts[fact!.index];

@@ -17,7 +17,7 @@ function Load({ title, things }: { title: string; things: Brought }) {
   return (
     <section class="area">
       <h2>{title}</h2>
-      <ul class="plain-list">
+      <ul class="plain-list load">
         {things.map(({ what, items }) => (
           <li key={what}>
             {what} <small>No. {items.join(', ')}</small>

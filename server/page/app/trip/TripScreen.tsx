@@ -56,7 +56,7 @@ export function TripScreen({ view }: { view: JobView }) {
       {bring.length > 0 && (
         <section class="area">
           <h2>Bring</h2>
-          <ul class="plain-list">
+          <ul class="plain-list load">
             {bring.map((line) => (
               <li key={line.key}>
                 {lineWords(line)} <small>{stateWords(line)}</small>
