@@ -19,7 +19,16 @@ import type {
   TaughtWord,
 } from './http/api.ts';
 import { bringOf } from './jobs/bring.ts';
-import { type Job, type JobState, type Note, noteOf, type Rereading, reread, standing } from './jobs/index.ts';
+import {
+  factsOtherwise,
+  type Job,
+  type JobState,
+  type Note,
+  noteOf,
+  type Rereading,
+  reread,
+  standing,
+} from './jobs/index.ts';
 import {
   attempt,
   dayKey,
@@ -225,8 +234,9 @@ export class Site {
 
   async talk(job: Job): Promise<Talk[]> {
     const notes = await this.#store.notes(job.id);
-    const corrected = await this.#corrected(job);
-    const counts = new Set(standing(await this.#store.entries(job.id), '9999').map(noteOf));
+    const entries = await this.#histories.entries(job);
+    const otherwise = factsOtherwise(entries);
+    const counts = new Set(standing(entries, '9999').map(noteOf));
     return notes.map((n) => ({
       id: n.id,
       saidAt: n.saidAt,
@@ -236,20 +246,11 @@ export class Site {
       recordingId: n.recordingId,
       photoIds: n.photoIds,
       ...(n.state === 'read' && !counts.has(n.id) && { takenBack: true }),
-      ...(corrected.has(n.id) && { corrected: corrected.get(n.id)! }),
+      ...(otherwise.has(n.id) && {
+        corrected: Array.from(otherwise.get(n.id)!, ([index, fact]) => ({ index, fact })),
+      }),
       reply: n.reply ? (JSON.parse(n.reply) as Reply) : unreadReply(n.id),
     }));
-  }
-
-  /** What a hand has put right in each note, undone corrections left out. */
-  async #corrected(job: Job): Promise<Map<string, NonNullable<Talk['corrected']>>> {
-    const out = new Map<string, NonNullable<Talk['corrected']>>();
-    for (const { what } of standing(await this.#histories.entries(job), '9999')) {
-      if (what.kind !== 'correctFact') continue;
-      const others = (out.get(what.noteId) ?? []).filter((c) => c.index !== what.index);
-      out.set(what.noteId, [...others, { index: what.index, fact: what.fact }]);
-    }
-    return out;
   }
 
   /** A tick or correction by hand; a repeat of the same id changes nothing. */

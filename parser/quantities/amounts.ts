@@ -31,7 +31,7 @@ export function amountAt(line: Line, i: number): Draft | null {
     draft.unitFrom = 'said';
     if (unit.more) draft.more = true;
     belowZero(line, draft);
-    return partBehind(line, inchesBehind(line, draft));
+    return partBehind(line, centimetresBehind(line, inchesBehind(line, draft)));
   }
   if (number.article) return null;
   const tall = feetUnsaid(line, draft, number);
@@ -70,7 +70,10 @@ function onTape(line: Line, draft: Draft, number: SaidNumber): Draft | null {
     const counts = next === 'of' || next === 'more' || next === 'left' || number.d === 3 || number.d === 5;
     return counts ? draft : { ...draft, unit: INCH, unitFrom: 'implied' };
   }
-  if (number.d === 3 || number.d === 5 || SHARE_OF_WORK.has(next)) return null;
+  // "Five eighths of plywood", "a sixteenth of daylight": nobody shares by eighths.
+  const sloped = next === 'the' && line.word(draft.until + 1) === 'foot';
+  const shared = SHARE_OF_WORK.has(next) && !sloped && !(next === 'of' && number.d >= 8 && number.d !== 10);
+  if (number.d === 3 || number.d === 5 || shared) return null;
   if (number.d === 2 && number.inWords && !isTapeHalf(line, draft)) return null;
   return { ...draft, unit: INCH, unitFrom: 'implied' };
 }
@@ -172,6 +175,15 @@ function partBehind(line: Line, draft: Draft): Draft {
   if (part.d > 2 && draft.unit?.unit !== 'in') return draft;
   if (part.n === 1 && !/^(?:a|one|half|medio|media)$/.test(line.word(draft.until + 1))) return draft;
   return { ...draft, n: draft.n * part.d + part.n, d: part.d, until: part.until, shape: 'mixed' };
+}
+
+/** "Five metres sixty": the centimetres said bare behind the metres. */
+function centimetresBehind(line: Line, draft: Draft): Draft {
+  if (draft.unit?.unit !== 'm' || draft.d !== 1 || !draft.inWords) return draft;
+  const part = line.number(draft.until);
+  const bare = part?.shape === 'whole' && part.inWords && !part.article && part.n > 9 && part.n < 100;
+  if (!bare || unitAt(line, part.until, part) || !endsPhrase(line, part.until)) return draft;
+  return { ...draft, n: draft.n * 100 + part.n, d: 100, until: part.until, shape: 'mixed' };
 }
 
 /** "Minus ten degrees", "-5 C": only of temperatures; elsewhere a hyphen joins and never negates. */

@@ -69,7 +69,7 @@ const DESCRIBING = wordSet(
 export const STANDS_APART = wordSet(
   'by x and wide long tall high deep thick to off from at on in with up down is but so for of or the which across not apart ' +
     'clear out behind above below between times then over under inside outside total each strong shy even heavy light full ' +
-    'plus minus center centre oc per a an it that i we they he she if because when where whole left right low max min was ' +
+    'plus minus center centre centers centres oc per a an it that i we they he she if because when where whole left right low max min was ' +
     'will would should can could has have had need needs got get wants want there here too also away back now max tops',
 );
 
@@ -78,10 +78,14 @@ const TORQUE = wordSet('pounds lbs lb');
 
 /** "One twenty", "two fifteen", "two oh eight": hundreds with the word swallowed, unless a count and a size stand there. */
 function spokenHundreds(line: Line, i: number, first: Whole): Whole | null {
-  if (first.until !== i + 1 || first.n < 1 || first.n > 9) return null;
+  if (first.until !== i + 1 || first.n < 1) return null;
+  if (first.n > 9) return teenHundreds(line, i, first);
   if (line.word(i + 1) === 'oh' || line.word(i + 1) === 'o') {
     const one = small(line, i + 2);
-    return one !== null && one > 0 && one < 10 ? { n: first.n * 100 + one, until: i + 3 } : null;
+    if (one === null || one < 1 || one > 9) return null;
+    // "Two oh four oh": millimetres said figure by figure.
+    const naught = /^(?:oh|o)$/.test(line.word(i + 3));
+    return naught ? { n: first.n * 1000 + one * 10, until: i + 4 } : { n: first.n * 100 + one, until: i + 3 };
   }
   const rest = belowHundred(line, i + 1);
   if (!rest || rest.n < 10 || isThirtySecond(line, i + 1)) return null;
@@ -95,5 +99,17 @@ function spokenHundreds(line: Line, i: number, first: Whole): Whole | null {
   if (/^footers?$/.test(unit)) return null;
   if (DESCRIBING.has(unit) && next?.kind === 'word' && !STANDS_APART.has(next.word) && !TORQUE.has(next.word))
     return null;
+  return { n: first.n * 100 + rest.n, until: rest.until };
+}
+
+const BESIDE_SIZE = wordSet('by x wide high deep long tall off centre centres center centers mm mil to');
+
+/** "Eighteen hundred by eleven fifty": hundreds above ten, in a size only, where they are no clock time. */
+function teenHundreds(line: Line, i: number, first: Whole): Whole | null {
+  const sized = /^(?:by|x)$/.test(line.word(i - 1)) || BESIDE_SIZE.has(line.word(i + 2));
+  const rest = first.n < 20 && TENS.has(line.word(i + 1)) ? belowHundred(line, i + 1) : null;
+  if (!rest || !sized || isThirtySecond(line, i + 1) || PARTS.has(line.word(rest.until))) return null;
+  const next = line.word(rest.until);
+  if (line.word(i - 1) === 'by' && /^(?:by|x)$/.test(next) && rest.n % 10 !== 0) return null;
   return { n: first.n * 100 + rest.n, until: rest.until };
 }

@@ -99,7 +99,7 @@ function onCenter(line: Line, draft: Draft): void {
 /** "Quarter inch per foot" is a slope; "11.5 square feet to the box" keeps what it is measured against. */
 function rate(line: Line, draft: Draft): void {
   const [a, b] = [line.word(draft.until), line.word(draft.until + 1)];
-  const direct = a === 'per' || a === '/' || a === 'a' || a === 'an' || a === 'every';
+  const direct = a === 'per' || a === '/' || a === 'a' || a === 'an' || a === 'every' || (a === 'the' && b === 'foot');
   const each = (a === 'to' || a === 'in' || a === 'on') && (b === 'the' || b === 'a');
   if (!draft.unit || (!direct && !each)) return;
   const at = direct ? draft.until + 1 : draft.until + 2;

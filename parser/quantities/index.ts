@@ -36,10 +36,14 @@ export function readQuantities(
   };
 }
 
-/** "Quarter a foot" is one slope: the foot that it reached over is no reading of its own. */
+/** "Quarter a foot" is one slope, "eighty feet a bag" one rate: what it is reckoned by is no reading of its own. */
 function apart(drafts: readonly Draft[]): Draft[] {
   const out: Draft[] = [];
-  for (const draft of drafts) if (draft.from >= (out.at(-1)?.until ?? 0)) out.push(draft);
+  for (const draft of drafts) {
+    const before = out.at(-1);
+    const isRate = before?.per === draft.unit?.unit && draft.n === 1 && draft.from - (before?.until ?? 0) < 2;
+    if (draft.from >= (before?.until ?? 0) && !(before?.per && isRate)) out.push(draft);
+  }
   return out;
 }
 

@@ -74,7 +74,7 @@ function wordsAt(line: Line, i: number): SaidNumber | null {
   }
   if (word === 'dozen') return { n: 1, d: 1, until: i, shape: 'whole', inWords: true };
   if (word === 'point')
-    return /^(?:this|that|the|at|some|which|to|a)$/.test(line.word(i - 1)) ? null : measuredPoint(line, i);
+    return /^(?:this|that|the|some|which|to|a)$/.test(line.word(i - 1)) ? null : measuredPoint(line, i);
   const plural = pluralAt(line, i);
   if (plural) return { ...plural, d: 1, shape: 'whole', inWords: true };
   const whole = cardinalAt(line, i);
@@ -88,10 +88,16 @@ function wordsAt(line: Line, i: number): SaidNumber | null {
   );
 }
 
+/** "Two by fours", "nine twelve footers and six eights": a size said of many. */
 const pluralAt = (line: Line, i: number) => {
-  const n = line.word(i - 1) === 'by' ? PLURALS.get(line.word(i)) : undefined;
+  const n = line.word(i - 1) === 'by' || isCountedLength(line, i) ? PLURALS.get(line.word(i)) : undefined;
   return n === undefined ? null : { n, until: i + 1 };
 };
+
+/** Boards by their length, where other footers were counted before. */
+const isCountedLength = (line: Line, i: number) =>
+  (ONES.has(line.word(i - 1)) || /^\d{1,2}$/.test(line.word(i - 1))) &&
+  [3, 4, 5, 6, 7].some((back) => /^footers?$/.test(line.word(i - back)));
 
 /** "One and three eighths", "two y media", and with the "and" swallowed "twelve three eighths". */
 function mixedWords(line: Line, whole: number, at: number): SaidNumber | null {
@@ -141,10 +147,22 @@ function pointAt(line: Line, at: number, whole: number): SaidNumber | null {
 /** "Point two five inches": only where an inch, a percent or the like follows. */
 function measuredPoint(line: Line, i: number): SaidNumber | null {
   const number = pointAt(line, i, 0);
-  return number && /^(?:in|inch|inches|percent|feet|foot|mm|%|"|bar|ohms?)$/.test(line.word(number.until))
-    ? number
-    : null;
+  return number && isMeasured(line, i, number.until) ? number : null;
 }
+
+const OF_POINT =
+  /^(?:in|inch|inches|percent|feet|foot|mm|mil|%|"|bar|ohms?|volts?|amps?|metres?|meters?|litres?|milli\w+)$/;
+const READING = /^(?:is|at|was|reads?|reading|got|to|of|wants?|say|says|pulling|supposed|be)$/;
+
+/** A unit behind it ("point four seven of an ohm"), or two figures where a reading is told ("static's point six five"). */
+const isMeasured = (line: Line, from: number, until: number) =>
+  OF_POINT.test(line.word(until)) ||
+  (line.word(until) === 'of' && /^an?$/.test(line.word(until + 1)) && OF_POINT.test(line.word(until + 2))) ||
+  ((until - from > 2 || standsAlone(line, until)) &&
+    (READING.test(line.word(from - 1)) || /'s$/.test(line.word(from - 1))));
+
+const standsAlone = (line: Line, at: number) =>
+  line.tokens[at]?.kind !== 'word' || STANDS_APART.has(line.word(at)) || OF_POINT.test(line.word(at));
 
 /** "Two dozen", "half a dozen", "2 doz": twelves. */
 function dozens(line: Line, number: SaidNumber | null): SaidNumber | null {

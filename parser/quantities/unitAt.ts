@@ -49,6 +49,8 @@ const dotted = (said: SaidUnit | null, until: number) => said && { unit: said.un
 function unitStart(line: Line, at: number, number: SaidNumber | null): number {
   let k = at;
   if (line.tokens[k]?.text === '-' && line.tight(k) && line.tokens[k + 1]?.kind === 'word') k++;
+  if (number?.shape === 'decimal' && number.n < number.d && line.word(k) === 'of' && /^an?$/.test(line.word(k + 1)))
+    return k + 2;
   if (number?.shape !== 'fraction') return k;
   if (line.word(k) === 'of' && /^an?$/.test(line.word(k + 1))) return k + 2;
   return number.d === 2 && /^an?$/.test(line.word(k)) ? k + 1 : k;
@@ -65,7 +67,7 @@ function endsAbbreviation(line: Line, stop: number): boolean {
 /** Abbreviations that are everyday letters: joined to their digits, or a capital behind them. */
 const LETTERS = wordSet('a v w f c h m l g t');
 /** Abbreviations that are everyday words or other shorthand, read only behind digits. */
-const AFTER_DIGITS = wordSet('ma ga nm sh sq cs tb ph pr pk rl bg hp bar ml min sec');
+const AFTER_DIGITS = wordSet('ma ga nm sh sq cs tb ph pr pk rl bg hp bar min sec');
 /** "2 in the hall", "30 in stock": a preposition. */
 const IN_PLACE = wordSet(
   'the a an my our his her their this that there here each every some any both all it total stock hall kitchen bath bathroom bedroom ' +

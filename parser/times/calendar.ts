@@ -166,11 +166,21 @@ function dashDate(talk: Talk, i: number): Found | null {
 
 const STRONG_CUE =
   /^(?:by|due|until|till|til|lands?|arrives?|ships?|date|dated|starting|delivers?|thru|comes?|closes?)$/;
+/** `9-14` behind "ships", "due", "by": month and day. */
+function shortDash(talk: Talk, i: number): Found | null {
+  const [a, b] = [talk.word(i), talk.word(i + 2)];
+  if (!/^\d{1,2}$/.test(a) || talk.word(i + 1) !== '-' || !/^\d{1,2}$/.test(b)) return null;
+  if (talk.tokens[i + 1]!.spaced || !/^(?:due|ships?|lands?|arrives?|closes?|dated?)$/.test(talk.word(i - 1)))
+    return null;
+  const date = Number(b) > Number(a) && talk.ends(i + 3) ? dateIn(talk, Number(a), Number(b)) : null;
+  return date ? { until: i + 3, date, rule: 'time/dashed' } : null;
+}
+
 const WEAK_CUE = /^(?:on|before|b4|after|is|for|up|in|to|from)$/;
 
 /** `6/1`, `9/3/26`: a slash is a fraction first, so a date needs a cue before it, or a year. */
 export const slashDate: Rule = (talk, i) => {
-  const dashed = dashDate(talk, i);
+  const dashed = dashDate(talk, i) ?? shortDash(talk, i);
   if (dashed) return dashed;
   const [a, mark, b] = [talk.tokens[i], talk.tokens[i + 1], talk.tokens[i + 2]];
   if (a?.kind !== 'number' || mark?.text !== '/' || b?.kind !== 'number') return null;
@@ -183,27 +193,29 @@ export const slashDate: Rule = (talk, i) => {
   const until = year ? i + 5 : i + 3;
   // "Pitch is 6/12": a roof's rise, never June.
   if (/\b(?:pitch|slope|rise)\b/.test(talk.lead(i))) return null;
-  if (!year) {
+  // "31/3": more than twelve months there are not, so the day stands first.
+  const dayFirst = Number(a.text) > 12 && Number(a.text) <= 31 && Number(b.text) <= 12;
+  if (!year && !(dayFirst && !/^(?:2|4|8|16)$/.test(b.text) && talk.ends(until))) {
     const fraction = /^(?:2|4|8|16|32|64)$/.test(b.text) || (b.text === '3' && /^1[024]$/.test(a.text));
     const strong = STRONG_CUE.test(talk.word(i - 1)) || /\b(?:due|shows? up|lands?)\b/.test(talk.lead(i));
     const dated = DATED_VERB.test(talk.lead(i));
     // No rule is ruled in 15ths or 22nds: "final insp 7/22" needs no cue.
-    const day =
+    const bare =
       Number(b.text) > 12 &&
       !fraction &&
       !/^[\d/"'%-]/.test(talk.word(i - 1)) &&
       !/^(?:["'%/-]|amps?$)/.test(talk.word(until));
-    if (day) {
+    if (bare) {
       const date = dateIn(talk, Number(a.text), Number(b.text));
       return date ? { until, date, rule: 'time/slash' } : null;
     }
-    if (!strong && !(WEAK_CUE.test(talk.word(i - 1)) && (dated || !fraction))) return null;
+    // "6/20 or 6/22".
+    const second = /^(?:or|and|,)$/.test(talk.word(i - 1)) && talk.word(i - 3) === '/' && !fraction;
+    if (!strong && !second && !(WEAK_CUE.test(talk.word(i - 1)) && (dated || !fraction))) return null;
     if (!talk.ends(until)) return null;
   }
   // "By 14/11": no month is a fourteenth one, so the day stands first.
-  const date =
-    Number(a.text) > 12
-      ? dateIn(talk, Number(b.text), Number(a.text), year)
-      : dateIn(talk, Number(a.text), Number(b.text), year);
+  const [month, day] = (dayFirst ? [b.text, a.text] : [a.text, b.text]).map(Number) as [number, number];
+  const date = dateIn(talk, month, day, year);
   return date ? { until, date, rule: 'time/slash' } : null;
 };

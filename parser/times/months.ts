@@ -1,6 +1,7 @@
 import { MONTHS } from './calendar.ts';
-import { addDays, addMonths } from './days.ts';
+import { addDays, addMonths, lastWeekday, nextWeekday } from './days.ts';
 import type { Found, Rule, Talk } from './talk.ts';
+import { WEEKDAYS } from './weekdays.ts';
 
 const WEEKS = new Map<string, number>(
   ['first 1st', 'second 2nd', 'third 3rd', 'fourth 4th'].flatMap((names, k) =>
@@ -30,12 +31,30 @@ export const monthPart: Rule = (talk, i) => {
     const month = monthAt(talk, of);
     return month && within(talk, i, month.until, month.start, part[0], part[1]);
   }
+  const nth = weekdayOfMonth(talk, i, word);
+  if (nth) return nth;
+  if (/^(?:until|till|til)$/.test(talk.word(i - 1)) && MONTHS.has(word) && talk.ends(i + 1))
+    return { until: i + 1, date: monthAt(talk, i)!.start, rule: 'time/month-start' };
   if (word !== 'in' && word !== 'during') return null;
   const month = MONTHS.has(talk.word(i + 1)) ? monthAt(talk, i + 1) : null;
   if (month && talk.word(i - 1) === 'back' && talk.ends(month.until))
     return { ...whole(addMonths(month.start, -12)), from: i, until: month.until, past: true };
   return month && talk.ends(month.until) ? { ...whole(month.start), from: i, until: month.until } : null;
 };
+
+/** "The last friday in january", "first monday of june". */
+function weekdayOfMonth(talk: Talk, i: number, word: string): Found | null {
+  const n = word === 'last' ? -1 : WEEKS.get(word);
+  const weekday = n === undefined ? undefined : WEEKDAYS.get(talk.word(i + 1));
+  if (n === undefined || weekday === undefined || !/^(?:of|in)$/.test(talk.word(i + 2))) return null;
+  const month = monthAt(talk, i + 3);
+  if (!month) return null;
+  const date =
+    n < 0
+      ? lastWeekday(addMonths(month.start, 1), weekday)
+      : addDays(nextWeekday(addDays(month.start, -1), weekday), 7 * n);
+  return { from: talk.word(i - 1) === 'the' ? i - 1 : i, until: month.until, date, rule: 'time/weekday-of-month' };
+}
 
 function weekOf(talk: Talk, i: number, word: string): Found | null {
   const digits = /^[1-4]$/.test(word) && /^(?:st|nd|rd|th)$/.test(talk.word(i + 1)) && !talk.tokens[i + 1]!.spaced;

@@ -74,7 +74,12 @@ function inTheMorning(talk: Talk, i: number) {
   const lead = talk.lead(i);
   if (/\b(?:every|always|usually|each|early)\b/.test(lead) || talk.toldOfPast(i)) return null;
   // Behind another day it only says which part of it: "tomorrow at seven in the morning".
-  if (/\b(?:tomorrow|tmrw|monday|tuesday|wednesday|thursday|friday|saturday|sunday)\b/.test(lead)) return null;
+  if (
+    /\b(?:tomorrow|tmrw|monday|tuesday|wednesday|thursday|friday|saturday|sunday|lunes|martes|miércoles|jueves|viernes|sábado|domingo)\b/.test(
+      lead,
+    )
+  )
+    return null;
   const early = Number(talk.now.slice(11, 13)) < 5;
   return { until: i + 3, date: addDays(talk.today, early ? 0 : 1), rule: 'time/in-the-morning' };
 }

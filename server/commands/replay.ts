@@ -55,9 +55,10 @@ function replay(job: z.infer<typeof JobFile>): object {
   return {
     id: job.id,
     asOf,
-    open: live.map(({ number: n, task, problem, area, state: s, readyOn, due, who, waitingFor }) => ({
+    open: live.map(({ number: n, task, thing, problem, area, state: s, readyOn, due, who, waitingFor }) => ({
       number: n,
       task,
+      thing,
       problem,
       area,
       state: s,
@@ -68,9 +69,10 @@ function replay(job: z.infer<typeof JobFile>): object {
     })),
     closed: state.items
       .filter((i) => !live.includes(i))
-      .map(({ number: n, task, problem, area, closedOn, state: s }) => ({
+      .map(({ number: n, task, thing, problem, area, closedOn, state: s }) => ({
         number: n,
         task,
+        thing,
         problem,
         area,
         closedOn,

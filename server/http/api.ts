@@ -10,7 +10,7 @@
  * | PUT /api/jobs/:id/notes/:noteId | `NewNote` | 201 first time, 200 for a repeat, 409 same id with other words: `Reply` |
  * | GET /api/jobs/:id/notes | | `Talk[]`, oldest first |
  * | PUT /api/jobs/:id/entries/:entryId | `NewEntry` | 201/200 `JobView` |
- * | GET /api/jobs/:id/rereading | | `{difference}`: a line for each thing that reading the notes again would change, `+` or `-` |
+ * | GET /api/jobs/:id/rereading | | `RereadingView` |
  * | POST /api/jobs/:id/rereading | | the same, and it is changed; what a hand put right stays |
  * | GET /api/jobs/:id/walk-through.pdf | | the list to walk through and sign, on paper |
  * | GET /api/jobs/:id/shopping.pdf | | the order, on paper |
@@ -18,6 +18,7 @@
  * | GET /api/catalogue | | `CatalogueView` |
  * | GET /api/catalogue/file.csv | | the price list as it was sent |
  * | POST /api/reckon | `Form`: a calculator's kind and sizes | `FormAnswer`, 422 with the reason in words |
+ * | POST /api/reckon/check | `CheckForm`: a fit check and the sizes that are known | `CheckAnswer`, 422 with the reason in words |
  * | GET /api/words | | `TaughtWord[]` |
  * | PUT /api/words/:wordId | `NewWord` | 201/200 `TaughtWord[]` |
  * | DELETE /api/words/:wordId | | `TaughtWord[]` |
@@ -35,7 +36,7 @@ import type { Prices } from '../catalogue/prices.ts';
 import type { BringList } from '../jobs/bring.ts';
 import type { EntryBody, Job, JobState } from '../jobs/types.ts';
 
-export type { Form, FormAnswer } from '../takeoff/form/index.ts';
+export type { CheckAnswer, CheckForm, Form, FormAnswer } from '../takeoff/form/index.ts';
 
 export type JobBrief = Job & { open: number; toBuy: number; lastNoteAt: string | null };
 export type NewJob = Pick<Job, 'name' | 'zone' | 'start' | 'areas' | 'crew' | 'builtYear' | 'mailTo' | 'mailAt'>;
@@ -99,8 +100,13 @@ export interface Talk {
   reply: Reply;
   /** A hand or a later sentence took the whole note back: its words stay, nothing of it counts. */
   takenBack?: boolean;
-  /** Facts put right by hand, by their place in `reply.facts`; null: this was no fact. */
+  /** Facts put right by hand or read anew, by their place in `reply.facts` or beyond it; null: there is no such fact. */
   corrected?: { index: number; fact: Fact | null }[];
+}
+
+/** One line each, `+ ` for what reading the notes again would bring, `- ` for what it would take away. */
+export interface RereadingView {
+  difference: string[];
 }
 
 export interface NewEntry {

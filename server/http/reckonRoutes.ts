@@ -1,6 +1,7 @@
 import { Router } from 'express';
 import { z } from 'zod';
-import { type Form, reckonForm } from '../takeoff/form/index.ts';
+import { askCheck, type Form, reckonForm } from '../takeoff/form/index.ts';
+import { CheckShape } from './checkShapes.ts';
 import { Refused } from './errors.ts';
 
 /** A length as people type it: `12 ft 6 in`, `3/8`, `2.4 m`. */
@@ -8,13 +9,24 @@ const Length = z.string().trim().min(1).max(40);
 const Pair = z.tuple([Length, Length]);
 const Waste = z.number().optional();
 const Bag = z.number().positive().max(200);
+const MixBag = z.union([z.literal(40), z.literal(50), z.literal(60), z.literal(80)]);
+const Unit = z.string().trim().min(1).max(20);
 const extent = { length: Length, width: Length, waste: Waste };
+const walls = {
+  ...extent,
+  height: Length,
+  ceiling: z.boolean().optional(),
+  openings: z
+    .array(z.object({ width: Length, height: Length, count: z.number() }))
+    .max(40)
+    .optional(),
+};
 
 const FormShape: z.ZodType<Form> = z.discriminatedUnion('kind', [
   z.object({
     kind: z.literal('cover'),
     ...extent,
-    unit: z.string().trim().min(1).max(20),
+    unit: Unit,
     holds: z.number(),
     coats: z.number().optional(),
     tile: Pair.optional(),
@@ -36,7 +48,18 @@ const FormShape: z.ZodType<Form> = z.discriminatedUnion('kind', [
     holes: z.number(),
     diameter: Length,
     depth: Length,
-    bagPounds: z.union([z.literal(40), z.literal(50), z.literal(60), z.literal(80)]),
+    bagPounds: MixBag,
+  }),
+  z.object({ kind: z.literal('slab'), ...extent, thick: Length, bagPounds: MixBag }),
+  z.object({ kind: z.literal('walls'), ...walls, unit: Unit, holds: z.number(), coats: z.number().optional() }),
+  z.object({ kind: z.literal('board'), ...walls, sheet: Pair }),
+  z.object({
+    kind: z.literal('run'),
+    run: Length,
+    ends: z.number().optional(),
+    makeUp: Length.optional(),
+    stock: Length.optional(),
+    waste: Waste,
   }),
   z.object({ kind: z.literal('batts'), wall: Length, spacing: Length, height: Length, batt: Length }),
   z.object({
@@ -50,9 +73,17 @@ const FormShape: z.ZodType<Form> = z.discriminatedUnion('kind', [
   }),
 ]);
 
-/** The calculators without a note: POST a form, get what to buy with its working, or 422 with the reason in words. */
+/**
+ * The calculators and fit checks without a note: POST a form, get what to buy with its working, or POST to `/check` and
+ * get each verdict with figure, limit and source. 422 gives the reason in words why there is no answer.
+ */
 export function reckonRoutes(): Router {
   const router = Router();
+  router.post('/check', (req, res) => {
+    const answer = askCheck(CheckShape.parse(req.body));
+    if (!answer.ok) throw new Refused('cannot-reckon', answer.why);
+    res.json(answer);
+  });
   router.post('/', (req, res) => {
     const answer = reckonForm(FormShape.parse(req.body));
     if (!answer.ok) throw new Refused('cannot-reckon', answer.why);

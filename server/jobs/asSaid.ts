@@ -1,12 +1,15 @@
 import { tokenise } from '../../parser/hearing/tokens.ts';
 import { readQuantities } from '../../parser/quantities/index.ts';
 import { readTimes } from '../../parser/times/index.ts';
+import { stem } from '../../parser/trade/likeness.ts';
 import type { Decision, Done, Fact, FollowUp, Problem } from '../../parser/types.ts';
-import { goodsAsSaid } from './goodsAsSaid.ts';
+import { goodsAsSaid, sentenceOf } from './goodsAsSaid.ts';
+import { isNoFlaw, isNoPlan } from './noItem.ts';
 import { tellsDrop } from './workTold.ts';
 
 /** A fact as its whole note means it, of another kind where need be; null where the note means no such thing. */
 export function asSaid(fact: Fact, text: string, facts: readonly Fact[], at: string): Fact | null {
+  if ((fact.kind === 'followUp' || fact.kind === 'problem') && NOT_OURS.test(sentenceOf(text, fact))) return null;
   switch (fact.kind) {
     case 'material':
       return goodsAsSaid(fact, text, facts) ?? fact;
@@ -14,13 +17,15 @@ export function asSaid(fact: Fact, text: string, facts: readonly Fact[], at: str
       return ARRIVES.test(fact.quote.toLowerCase()) ? null : (appointment(fact, text, at) ?? fact);
     case 'followUp':
       if (STAYS.test(fact.quote.toLowerCase()) || runsOn(fact, text, facts)) return null;
-      if (onlyWants(fact, facts)) return null;
-      return dropped(fact) ?? (tellsDrop(fact.quote) ? null : (alreadyDone(fact, text, facts) ?? renewed(fact)));
+      if (onlyWants(fact, facts) || onlyCounts(fact, facts) || isNoPlan(fact)) return null;
+      return (
+        dropped(fact) ?? (tellsDrop(fact.quote) ? null : (alreadyDone(fact, text, facts) ?? inspection(renewed(fact))))
+      );
     case 'problem':
       if (HOLDS.test(text.slice(fact.end).toLowerCase()) || HOLDS_IN.test(fact.quote.toLowerCase())) return null;
-      if (isSoldOut(fact) || hasCome(fact)) return null;
+      if (isSoldOut(fact) || hasCome(fact) || isNoFlaw(fact)) return null;
       if (ALL_RIGHT.test(fact.defect) && !/\b(?:not|too|n't|never)\b|n't\b/.test(fact.quote)) return null;
-      return dropped(fact) ?? putIn(fact) ?? takenOut(fact) ?? found(fact);
+      return dropped(fact) ?? putIn(fact) ?? takenOut(fact) ?? found(putRight(fact, facts));
     default:
       return fact;
   }
@@ -69,15 +74,47 @@ function takenOut(fact: Problem): Done | null {
   return { ...spanOf(fact), kind: 'done', task: `remove ${thing || fact.thing}`, who: null };
 }
 
-/** "Still need the other box": goods to get, which the order holds. */
+/** "Still need the other box", "still short that one": goods to get, which the order holds. */
 const onlyWants = (fact: FollowUp, facts: readonly Fact[]): boolean =>
-  /^(?:need|want|short)\b/.test(fact.task) &&
+  (/^(?:need|want|short)\b/.test(fact.task) || SHORT_OF.test(fact.quote.toLowerCase())) &&
   facts.some((f) => f.kind === 'material' && f.status === 'need' && f.start < fact.end && fact.start < f.end);
+const SHORT_OF = /^(?:and |but |so )*(?:still |we're |i'm |we are )*short\b/;
+
+/** "We need shims 2 packs", "1 on the shelf for the owner": goods, and no work. */
+const onlyCounts = ({ task, start, end, rule, quote }: FollowUp, facts: readonly Fact[]): boolean =>
+  /\b(?:don't|do not|won't|no longer|didn't) need\b/.test(quote.toLowerCase()) ||
+  facts.some(
+    (f) =>
+      f.kind === 'material' &&
+      ((f.status === 'need' && f.start < end && start < f.end && stem(task.split(' ')[0]!) === stem(f.item)) ||
+        ((f.status === 'used' || f.status === 'have') && f.start === start && rule === 'follow-up/weighed')),
+  );
+
+const NOT_OURS =
+  /\bnothing to do with (?:this|us|our)\b|\bnot (?:ours|our (?:deal|job|problem|scope)|my (?:deal|job|problem))\b/;
+
+const AUTHORITY =
+  /^(?:so |and |then )*(?:the )?(?:city|county|council|town|state|inspector|building (?:dept|department|inspector))\b/;
+/** "City comes out tuesday to look at the heater" is an inspection, whoever looks. */
+const inspection = (fact: FollowUp): FollowUp =>
+  /^(?:look|see|check|come|inspect|visit)\b/.test(fact.task) && AUTHORITY.test(fact.quote.toLowerCase())
+    ? { ...fact, task: `inspection: ${fact.task}`, who: fact.who ?? 'inspector' }
+    : fact;
 
 /** A single word that goes straight on from another fact's is no work of its own: "a california patch". */
 const runsOn = (fact: FollowUp, text: string, facts: readonly Fact[]): boolean =>
   !/\s/.test(fact.quote) &&
   facts.some((f) => f !== fact && f.end <= fact.start && /^ ?$/.test(text.slice(f.end, fact.start)));
+
+/** "Toe kick fixed, you can't see it": weighed as a flaw for its thing, and told as put right. */
+const putRight = (fact: Problem, facts: readonly Fact[]): Problem =>
+  (fact.rule === 'problem/weighed' && PUT_RIGHT.test(fact.quote.toLowerCase())) ||
+  // "Swapped the chipped paver": work and flaw in the same words.
+  facts.some((f) => f.kind === 'done' && f.start === fact.start && f.end === fact.end)
+    ? { ...fact, state: 'fixed' }
+    : fact;
+const PUT_RIGHT =
+  /^(?:the |that |those |both |all )*[a-z]+(?: [a-z]+){0,2} (?:(?:is|are|got|all) )*(?:fixed|repaired|patched|replaced|sorted|tightened|cleared|unclogged)\b(?! (?:wrong|badly|poorly|by))/;
 
 /** "Lock was just out of line": told of what is past, so it was put right. */
 const found = (fact: Problem): Problem =>

@@ -7,6 +7,8 @@ export interface Standing extends Item {
   words: Set<string>;
   /** Said of it besides: where it is, what it wants. */
   told: Set<string>;
+  /** The word that says what it is about: of its thing, or of its task where no thing was named. */
+  head: string;
   /** Keys of the facts that met here, and ids of entries by hand, oldest first: what a split or an undo takes off again. */
   met: string[];
 }
@@ -53,6 +55,7 @@ const fileWords = (item: Standing): Set<string> => {
   const things = new Set<string>();
   for (const word of item.words) if (!WORK.has(word)) things.add(word);
   for (const word of item.told) if (!WORK.has(word)) things.add(word);
+  things.add(item.head);
   return things.size ? things : item.words;
 };
 
@@ -96,9 +99,11 @@ export function sharing(board: Board, words: ReadonlySet<string>, where: 'live' 
   const shelf = board[where];
   const things = [...words].filter((word) => !WORK.has(word));
   const out = new Set<Standing>();
-  for (const word of things.length ? things : words) {
+  for (const word of words) {
     const filed = shelf.get(word);
-    if (filed && filed.size <= MOST) for (const item of filed) out.add(item);
+    if (!filed || filed.size > MOST) continue;
+    // A word of work finds what it is the name of: "the caulk's done".
+    for (const item of filed) if (!things.length || !WORK.has(word) || item.head === word) out.add(item);
   }
   return out;
 }

@@ -2,7 +2,7 @@ import { sameArea, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Done } from '../../parser/types.ts';
 import { type Board, isLive, isWork, type Standing, sharing } from './board.ts';
 import { ask, nameOf, open, setState, type Telling } from './items.ts';
-import { find, headOf, unmeasured } from './match.ts';
+import { find, headIn, headOf, namesAnother, placesClash, unmeasured } from './match.ts';
 import { BEFORE, CARRIES, ENDS, PUTS, stems } from './verbs.ts';
 
 /** Finished work closes the item that it answers, and only that; else it stands in the day log as its own closed line. */
@@ -27,10 +27,17 @@ export function meetDone(telling: Telling, fact: Done): Standing {
     ? match.item
     : telling.apart
       ? null
-      : (replacedBy(board, fact) ?? patchedUp(board, fact) ?? dueToday(board, fact, entry.at.slice(0, 10)));
+      : (replacedBy(board, fact) ??
+        renewedOf(telling, fact) ??
+        patchedUp(board, fact) ??
+        dueToday(board, fact, entry.at.slice(0, 10)));
   if (known) {
     setState(board, known, entry, 'done', fact.quote);
     known.met.push(telling.key);
+    for (const plan of planOf(board, fact, known, entry.at.slice(0, 10))) {
+      setState(board, plan, entry, 'done', fact.quote);
+      plan.met.push(telling.key);
+    }
     return known;
   }
   const item = open(telling, { task: fact.task, area: fact.area, who: fact.who }, fact.quote);
@@ -52,13 +59,53 @@ function answers(item: Standing, done: string): boolean {
   return PUTS.has(verb) && PUTS.has(owed) ? true : item.problem !== null;
 }
 
+/** "I'll lift the pavers this afternoon": work planned up to today for the flaw that was put right by doing it. */
+const planOf = (board: Board, fact: Done, known: Standing, day: string): Standing[] =>
+  known.problem === null
+    ? []
+    : board.items
+        .slice(-40)
+        .filter(
+          (item) =>
+            item !== known &&
+            isLive(item) &&
+            item.problem === null &&
+            item.readyOn !== null &&
+            item.readyOn <= day &&
+            stem(item.task.split(' ')[0]!) === stem(fact.task.split(' ')[0]!) &&
+            sameArea(item.area, fact.area) &&
+            objectWords(fact.task).has(item.head),
+        );
+
+const MENDS = stems(
+  'install put replace swap change fit fix repair tighten patch seal reseal caulk recaulk adjust secure fasten glue shim plane level clear unclog snake rehang reset mount hang set bolt screw nail rebuild reattach solder wire reconnect sister splice regrout repoint straighten plumb weld reinforce brace refasten readjust rescrew renail',
+);
+
 /** "Put the stop valve in" answers the one open flaw whose thing is a stop valve. */
 function replacedBy(board: Board, fact: Done): Standing | null {
-  const closing = /^finish\b/.test(fact.task) && fact.area !== null;
-  if (!closing && !/^(?:install|put|replace|swap|change|fit)\b/.test(fact.task)) return null;
+  const verb = stem(fact.task.split(' ')[0]!);
+  if (!MENDS.has(verb) && !(ENDS.has(verb) && fact.area !== null)) return null;
   const object = objectWords(fact.task);
+  const thing = fact.task.split(' ').slice(1).join(' ');
+  const head = headIn(thing, fact.quote, fact.area);
+  const puts = /^(?:install|put|replace|swap|change|fit|finish)\b/.test(fact.task);
   const fits = [...sharing(board, object, 'live')].filter(
-    (item) => item.problem && item.thing && sameArea(item.area, fact.area) && object.has(headOf(item.thing)),
+    (item) =>
+      item.problem &&
+      item.thing &&
+      sameArea(item.area, fact.area) &&
+      (puts ? object.has(item.head) : item.head === head && !namesAnother(thing, head, item)) &&
+      !placesClash({ words: object, area: fact.area, quote: fact.quote }, item),
+  );
+  return fits.length === 1 ? fits[0]! : null;
+}
+
+/** "Old tank is out. New one's set in the pan": the flaw of what was taken out just before. */
+function renewedOf({ board, removed }: Telling, fact: Done): Standing | null {
+  if (removed === null || !/\bnew (?:one|ones)\b/.test(fact.quote.toLowerCase())) return null;
+  const object = objectWords(removed);
+  const fits = [...sharing(board, object, 'live')].filter(
+    (item) => item.problem && item.thing && sameArea(item.area, fact.area) && object.has(item.head),
   );
   return fits.length === 1 ? fits[0]! : null;
 }
@@ -82,6 +129,13 @@ function patchedUp(board: Board, fact: Done): Standing | null {
   return fits.length === 1 ? fits[0]! : null;
 }
 
+const ONE_OF = /\b(?:first|second|third|fourth|fifth|other|last|rest)\b/;
+/** "Second one tomorrow", "second course is pointed": told by which of them it is, with no verb. */
+const sameOneOf = (planned: string, done: string): boolean => {
+  const which = ONE_OF.exec(planned);
+  return which !== null && which.index === 0 && ONE_OF.exec(done)?.[0] === which[0];
+};
+
 /** "Sand it tomorrow", and the day after "patch is sanded": the same work on the day that it was due, if only one was. */
 function dueToday(board: Board, fact: Done, day: string): Standing | null {
   const verb = stem(fact.task.split(' ')[0]!);
@@ -92,7 +146,7 @@ function dueToday(board: Board, fact: Done, day: string): Standing | null {
       (item) =>
         isLive(item) &&
         (item.due === day || item.readyOn === day) &&
-        stem(item.task.split(' ')[0]!) === verb &&
+        (stem(item.task.split(' ')[0]!) === verb || sameOneOf(item.task, fact.task)) &&
         sameArea(item.area, fact.area) &&
         ([...object].some((word) => item.words.has(word) || item.told.has(word)) ||
           /\b(?:it|that|them|those)\b/.test(item.history[0]?.words ?? '')),

@@ -22,6 +22,8 @@ export function goodsAsSaid(fact: Material, text: string, facts: readonly Fact[]
   if (/\bfooters?$/.test(fact.quote) && fact.unit === 'ft')
     return { ...fact, size: `${fact.quantity} ft`, quantity: null, exact: null, unit: null };
   if (fact.unit === 'ft' && /\bof (?:them|those|these|em|'em)$/.test(fact.quote)) return { ...fact, unit: 'each' };
+  if (onlySpokenOf(fact, text, facts)) return { ...fact, status: 'mentioned' };
+  if (fact.status === 'used' && wantedFor(fact, text, facts)) return { ...fact, status: 'need' };
   const said = text.toLowerCase();
   const before = said.slice(Math.max(0, fact.start - 40), fact.start);
   const after = said.slice(fact.end, fact.end + 60);
@@ -51,6 +53,52 @@ const isSizeOf = (fact: Material, facts: readonly Fact[]): boolean =>
       f.end <= fact.start &&
       fact.start - f.end < 30,
   );
+
+/** Read as wanted, where the words tell of something else. */
+function onlySpokenOf(fact: Material, text: string, facts: readonly Fact[]): boolean {
+  if (fact.status !== 'need') return false;
+  // Sizes and ratings are no way to buy.
+  if (/^(?:cu in|sq in|psi|kPa|bar|A|V|W|%|F|C|deg|min|hr|day|week)$/.test(fact.unit ?? '')) return true;
+  const within = facts.filter((f) => f !== fact && f.start <= fact.start && fact.end <= f.end);
+  // "New flex is in": what was put in place is wanted no more.
+  if (within.some((f) => f.kind === 'done' && !WANTS.test(f.quote.toLowerCase()))) return true;
+  // "It was just jammed, a bottle cap": what was the matter.
+  if (within.some((f) => f.kind === 'problem' && f.state === 'fixed') && !WANTS.test(sentenceOf(text, fact)))
+    return true;
+  // "That needs a patch" is work.
+  return fact.unit === 'each' && WORK_NOUN.test(fact.item) && within.some((f) => f.kind === 'followUp');
+}
+
+const WORK_NOUN =
+  /^(?:(?:new|quick|little) )*(?:patch|coat|cleaning|clean|wipe|adjustment|repair|look|hand|fix|touch[- ]?up|tune[- ]?up)$/;
+const WANTS = /\b(?:need|needs|want|wants|get|grab|buy|order|pick up|bring|short|takes?|gets?|list)\b/;
+/** What is done with goods that are used; without such a word nothing was. */
+const USES =
+  /\b(?:used|use|using|took|put|ran|went|goes|laid|set|hung|in|on|up|down|done|gone|left|through|spread|poured|burned|ate|installed|replaced|swapped|changed|cut|broke|[a-z]+ed)\b/;
+
+/** "Front door sweep is torn, one 36 inch sweep", "those get swapped, two braided hoses": counted for work to come. */
+const wantedFor = (fact: Material, text: string, facts: readonly Fact[]): boolean => {
+  const said = sentenceOf(text, fact);
+  const from = Math.max(0, fact.start - 90);
+  const ahead = facts.some(
+    (f) =>
+      f.end <= fact.start + 1 &&
+      f.start >= from &&
+      ((f.kind === 'followUp' && /\b(?:gets?|needs?|wants?|has to|have to|gotta)\b/.test(f.quote.toLowerCase())) ||
+        (f.kind === 'problem' && f.state === 'open')),
+  );
+  return (ahead || /\baltogether\b/.test(said)) && !USES.test(clauseOf(text, fact));
+};
+
+/** The words around a fact up to the next marks, lower case. */
+const clauseOf = (text: string, { start, end }: Fact): string =>
+  `${/[^.,;!?\n]*$/.exec(text.slice(0, start))![0]}${text.slice(start, end)}${/^[^.,;!?\n]*/.exec(text.slice(end))![0]}`.toLowerCase();
+
+/** The sentence that a fact stands in, lower case. */
+export const sentenceOf = (text: string, { start, end }: Fact): string => {
+  const from = Math.max(...['. ', '; ', '! ', '? ', '\n'].map((stop) => text.lastIndexOf(stop, start)));
+  return text.slice(from + 1, end + /^[^.;!?\n]*/.exec(text.slice(end))![0].length).toLowerCase();
+};
 
 const namesItself = ({ item, quote }: Material): boolean => {
   const quoted = wordsOf(quote);

@@ -12,14 +12,17 @@ export interface GoodsTold {
 
 /** Any of these words may tell of goods; without one the note is not looked at. */
 const MAY_TELL =
-  /\b(?:got|picked|grabbed|bought|fetched|ordered|came|arrived|showed|here|gone|used|make|delivered|loaded|had|order)\b/;
+  /\b(?:got|picked|grabbed|bought|fetched|collected|ordered|orderd|came|arrived|showed|turned up|here|gone|used|make|delivered|dropped|loaded|had|has|have|order|coming)\b/;
 const mayTell = remembered((text) => MAY_TELL.test(text.toLowerCase()));
 const LISTS =
-  /\b(?<!(?:i|we|they|she|he|you)'ve )(?:got|picked up|grabbed|bought|fetched|came back with|loaded up)\b(?! (?:to|it|rid|a call|him|her|them|done|ready|going|started|started|back)\b)([^.;!?\n]*)/g;
+  /\b(?<!(?:'ve|'s|'d|has|have|had) )(?:got|picked up|grabbed|bought|fetched|collected|came back with|loaded up)\b(?! (?:to|it|rid|a call|him|her|them|done|ready|going|started|back|no|none)\b):?([^.;!?\n]*)/g;
 const ORDERS =
-  /\b(?:ordered|(?:got|have) (?:it|that|them|those) coming|have (?:it |them |those )?on order|is on order|are on order|on order)\b/g;
+  /\b(?:ordere?d|call(?:ed)? (?:it|that|them|those) in|(?:got|have) (?:it|that|them|those) coming|have (?:it |them |those )?on order|is on order|are on order|on order)\b/g;
 const COMES =
-  /(?:^|[.;!?,\n]|\band\b)\s*(?:so |and |ok |okay )?((?:the |that |those |our |all |both |other |rest of |\d+ |[a-z]+ ){0,2}[a-z0-9][^.;!?,\n]{1,40}?)(?:'s|s')? (?:finally |just |all )?(?:showed up|came in|came|arrived|is here|are here|got here|(?:was|were|got) (?:delivered|dropped off))\b/g;
+  /(?:^|[.;!?,\n]|\band\b)\s*(?:so |and |ok |okay )?((?:the |that |those |our |all |both |other |rest of |\d+ |[a-z]+ ){0,2}[a-z0-9][^.;!?,\n]{1,40}?)(?:'s|s')? (?:finally |just |all )?(?:showed up|turned up|came in|came|arrived|is here|are here|got here|(?:was|were|got) (?:delivered|dropped off))\b(?! (?:off|out|loose|apart|down|undone|unglued|with|up)\b)/g;
+/** "I had a disconnect on the truck", "got a board for it back at the shop", "she's got the white for it": nobody has to buy it. */
+const STOCK =
+  /\b(?:(?:i|we|they|he|she|owner|homeowner|customer|client)(?: (?:already|still|just))?(?:'ve|'d|'s)? ?(?:already |still )?(?:had|have|has|got|bought|bring|brings)|(?:^|(?<=[.;!?,\n] *))had) ((?:(?!\b(?:and|so|but|need)\b)[^.;!?,\n]){2,50}?) (?:(?:back )?(?:on|in|at) (?:the|my|our|his|her) (?:truck|van|ute|shop|garage|trailer|shed|yard|box|bag)|(?:her|him|them)(?:self|selves)|for it)\b/g;
 const GONE =
   /(?:^|[.;!?,\n]|\band\b)\s*(?:the |that |both |all the )?([a-z0-9][^.;!?,\n]{1,40}?)(?:'s| is| are|'re) (?:all )?gone\b/g;
 const USED_UP = /\bused (?:up )?(?:all (?:of )?|the (?:last|rest)(?: of)? )(?:the |that |those )?([^.;!?,\n]{2,40})/g;
@@ -27,10 +30,19 @@ const USED_UP = /\bused (?:up )?(?:all (?:of )?|the (?:last|rest)(?: of)? )(?:th
 const CLAUSE =
   /^(?:i|we|he|she|they|it|that's|so|but|still|need|gonna|only|which|where|because|cause|if|when|then|him|put|is|was)\b/;
 
-/** Goods of the list that a note tells of in words that point back: fetched, ordered, come, gone, counted anew. */
-export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: Goods): GoodsTold[] {
-  if (!goods.all.length) return [];
-  if (!mayTell(text)) return [];
+/** What a note tells of goods on the list, and what of its own facts that settles. */
+export interface ToldOfGoods {
+  told: readonly GoodsTold[];
+  /** The fact stands in a list of what was fetched: bought, whatever it was read as; null where the list says it better. */
+  read: (fact: Material) => Material | null;
+}
+
+const NOTHING_TOLD: ToldOfGoods = { told: [], read: (fact) => fact };
+
+/** Goods of the list that a note tells of in words that point back: fetched, ordered, come, gone, in the van. */
+export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: Goods): ToldOfGoods {
+  if (!goods.all.length) return NOTHING_TOLD;
+  if (!mayTell(text)) return NOTHING_TOLD;
   const said = text.toLowerCase().replaceAll('’', "'");
   const out: GoodsTold[] = [];
   const taken = facts.filter((f): f is Material => f?.kind === 'material' && f.status !== 'mentioned');
@@ -42,15 +54,31 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
     count: number | null,
     counts: Material['counts'] = 'plain',
   ) => {
-    const counted = taken.some((f) => f.start < end && start < f.end && (f.quantity !== null || count === null));
+    const own = fetched.find((piece) => piece.start <= start && end <= piece.end);
+    const counted =
+      !own && taken.some((f) => f.start < end && start < f.end && (f.quantity !== null || count === null));
     if (counted || out.some((o) => o.position === position && o.fact.status === status)) return;
     out.push({ position, fact: factOf(position, status, text, start, end, count, counts) });
   };
-  for (const match of said.matchAll(LISTS))
+  const fetched: (Piece & { told: boolean })[] = [];
+  for (const match of said.matchAll(LISTS)) {
+    if (/\bcoming\b|\bon (?:hold|order)\b/.test(match[1]!)) continue;
+    let before: { position: Position; fact: Material } | null = null;
     for (const piece of piecesOf(match[1]!, match.index + match[0].length - match[1]!.length)) {
-      const position = meant(goods, piece.words, (p) => openNeed(p) || p.ordered.compare(0) > 0);
+      const pack = packOf(piece);
+      // "Mortar, 3 bags": the count of what was named just before.
+      if (before && pack && before.position.unit && stem(before.position.unit) === pack && piece.count !== null) {
+        Object.assign(before.fact, { quantity: piece.count, exact: String(piece.count) });
+        fetched.push({ ...piece, told: true });
+        continue;
+      }
+      const position = meant(goods, piece.words, (p) => openNeed(p) || p.ordered.compare(0) > 0, piece.pack);
+      fetched.push({ ...piece, told: position !== null });
       if (position) tell(position, 'bought', piece.start, piece.end, piece.count);
+      const last = out.at(-1);
+      before = position && last?.position === position ? last : null;
     }
+  }
   for (const match of said.matchAll(ORDERS)) {
     const from = Math.max(said.lastIndexOf('.', match.index), said.lastIndexOf('\n', match.index)) + 1;
     const after = /^[^.;!?,\n]*/.exec(said.slice(match.index + match[0].length))![0];
@@ -63,20 +91,46 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
   for (const match of said.matchAll(COMES)) {
     const at = match.index + match[0].indexOf(match[1]!);
     const [piece] = piecesOf(match[1]!, at);
-    const position = piece && meant(goods, piece.words, (p) => p.ordered.compare(0) > 0);
-    if (position) tell(position, 'bought', at, at + match[1]!.length, piece.count ?? position.ordered.valueOf());
+    const position = piece && meant(goods, piece.words, (p) => p.ordered.compare(0) > 0 || openNeed(p));
+    const due = position && (position.ordered.compare(0) > 0 ? position.ordered.valueOf() : null);
+    if (position) tell(position, 'bought', at, at + match[1]!.length, piece.count ?? due ?? null);
+  }
+  for (const match of said.matchAll(STOCK)) {
+    const at = match.index + match[0].indexOf(match[1]!);
+    const [piece] = piecesOf(match[1]!, at);
+    const position = piece && meant(goods, piece.words, openNeed);
+    if (position) tell(position, 'have', at, at + match[1]!.length, null);
   }
   for (const pattern of [GONE, USED_UP])
     for (const match of said.matchAll(pattern)) {
       const position = meant(goods, wordsOf(match[1]!), (p) => onHandOf(p).compare(0) > 0);
       if (position) tell(position, 'used', match.index, match.index + match[0].length, onHandOf(position).valueOf());
     }
-  return out;
+  const inList = (fact: Material) => fetched.find((piece) => piece.start < fact.end && fact.start < piece.end);
+  return {
+    told: out,
+    read: (fact) => {
+      const piece = fact.status === 'ordered' || fact.status === 'returned' ? undefined : inList(fact);
+      if (!piece) return fact;
+      return piece.told ? null : { ...fact, status: 'bought' };
+    },
+  };
 }
+
+/** A piece that says nothing but how it is packed: "3 bags", "all four". */
+const packOf = ({ words }: Piece): string | null =>
+  words.size === 1 && PACK_WORDS.has([...words][0]!) ? [...words][0]! : null;
+const PACK_WORDS: ReadonlySet<string> = new Set(
+  'bag box tube roll can bucket bundle sheet pack pail gallon case piece length stick carton spool'
+    .split(' ')
+    .map(stem),
+);
 
 interface Piece {
   words: Set<string>;
   count: number | null;
+  /** "The roll of 12/2": how it is packed. */
+  pack: string | null;
   start: number;
   end: number;
 }
@@ -86,7 +140,11 @@ function piecesOf(list: string, offset: number): Piece[] {
   const out: Piece[] = [];
   const pattern = /[^,&+]+?(?=,|&|\+|\band\b|\bplus\b|$)/g;
   for (const { 0: raw, index } of list.matchAll(pattern)) {
-    const piece = raw.replace(/^\s*(?:and|plus)\b/, '').trim();
+    // Where they were fetched is no part of their name.
+    const piece = raw
+      .replace(/^\s*(?:and|plus)\b/, '')
+      .replace(/ (?:at|from|over at|down at) (?:the |that |another |our )?(?:[a-z]+ ){0,2}[a-z]+\s*$/, '')
+      .trim();
     if (!piece) continue;
     const sized = piece.replace(BY, (_, a: string, b: string) => `${numberOf(a)}x${numberOf(b)}`);
     if (/^that's (?:all|what)\b/.test(piece)) continue;
@@ -96,14 +154,20 @@ function piecesOf(list: string, offset: number): Piece[] {
         sized,
       ) ?? [];
     const number = count ? numberOf(count) : null;
-    const called = (number === null ? sized : (name ?? '')).replace(/\b[a-z]+ of (?:the )?(?=[a-z])/, '');
+    const packed = /\b([a-z]+?)s? of (?:the )?(?=[a-z\d])/.exec(number === null ? sized : (name ?? ''));
+    const times = / x ?(\d+)$/.exec(sized)?.[1];
+    const called = (number === null ? sized : (name ?? '')).replace(packed?.[0] ?? '', '').replace(/ x ?\d+$/, '');
     const words = new Set(wordsOf(called));
     for (const small of ['both', 'all', 'other', 'of', 'same', 'last']) words.delete(stem(small));
     const start = offset + index + raw.indexOf(piece);
     if (words.size)
       out.push({
         words,
-        count: number ?? (/^(?:both)\b/.test(piece) ? 2 : /^(?:a|an)\b/.test(piece) ? 1 : null),
+        pack: packed ? stem(packed[1]!) : null,
+        count:
+          number ??
+          (times ? Number(times) : null) ??
+          (/^(?:both)\b/.test(piece) ? 2 : /^(?:a|an)\b/.test(piece) ? 1 : null),
         start,
         end: start + piece.length,
       });
@@ -115,7 +179,12 @@ function piecesOf(list: string, offset: number): Piece[] {
 const BY = /\b(\d+|one|two|three|four|five|six) by (\d+|four|six|eight|ten|twelve)\b/;
 
 /** The goods that some words mean: by name, or by the pack that they come in ("both tubes"); the latest wanted first. */
-function meant(goods: Goods, words: ReadonlySet<string>, fits: (p: Position) => boolean): Position | null {
+function meant(
+  goods: Goods,
+  words: ReadonlySet<string>,
+  fits: (p: Position) => boolean,
+  pack: string | null = null,
+): Position | null {
   if (!words.size) return null;
   const named = new Set<Position>();
   for (const word of words) for (const p of goods.byWord.get(word) ?? []) named.add(p);
@@ -130,6 +199,9 @@ function meant(goods: Goods, words: ReadonlySet<string>, fits: (p: Position) => 
     }
   }
   if (best) return best;
+  // "The roll of 12/2", where one thing alone is wanted by the roll.
+  const packed = pack === null ? [] : goods.all.filter((p) => !p.dropped && fits(p) && p.unit && stem(p.unit) === pack);
+  if (packed.length === 1) return packed[0]!;
   const only = words.size === 1 ? [...words][0]! : null;
   return (
     goods.all.findLast(

@@ -1,10 +1,11 @@
-import { sameArea, stem, wordsOf } from '../../parser/trade/likeness.ts';
+import { sameArea, wordsOf } from '../../parser/trade/likeness.ts';
 import type { FollowUp, Problem } from '../../parser/types.ts';
 import { add, type Board, enter, isLive, leave, reword, type Standing, sharing } from './board.ts';
 import type { Question } from './ledger.ts';
-import { find, headOf, type Match } from './match.ts';
+import { find, headIn, headOf, type Match } from './match.ts';
+import { assigned, flawOf, NO_NAME, sameWork } from './repairs.ts';
 import type { Entry, Event, ItemState } from './types.ts';
-import { PUTS, stems } from './verbs.ts';
+import { stems } from './verbs.ts';
 
 export function event(entry: Entry, what: string, words: string | null): Event {
   return { at: entry.at, by: entry.by, entry: entry.id, what, words, noteId: entry.source?.noteId ?? null };
@@ -22,6 +23,8 @@ export interface Telling {
   met: readonly Standing[];
   /** The words of its sentence up to it, from the last fact on. */
   lead: string;
+  /** What the same note told as taken out, verb first; null where nothing was. */
+  removed: string | null;
   /** Where a match that is close and not sure is asked about. */
   questions: Question[];
 }
@@ -56,6 +59,7 @@ export function open({ board, entry, key, lead }: Telling, from: Opening, quote:
           : `${from.task} ${from.problem} ${from.thing ?? ''}`,
       ),
     ),
+    head: headIn(from.thing ?? from.task, quote ?? '', from.area),
     told: new Set([...wordsOf(quote ?? ''), ...(names(quote, from) ? [] : wordsOf(lead))]),
     met: [key],
   };
@@ -116,9 +120,9 @@ export function meetProblem(telling: Telling, fact: Problem): Standing {
     words: wordsOf(`${fact.thing} ${fact.defect}`),
     area: fact.area,
     quote: `${telling.lead} ${fact.quote}`,
-    head: headOf(fact.thing),
+    head: headIn(fact.thing, fact.quote, fact.area),
   };
-  const fits = (item: Standing) => sameThing(item, fact.thing, sought.words);
+  const fits = (item: Standing) => sameThing(item, sought.head, sought.words);
   const again = /\b(?:still|again|back)\b/.test(fact.quote.toLowerCase());
   const same = apart ? null : sameBreath(telling, fact);
   if (same) {
@@ -159,7 +163,7 @@ function soleFlaw(board: Board, { thing, defect, area }: Problem): Standing | nu
   const flaws = (words: ReadonlySet<string>) =>
     [...sharing(board, words, 'live')].filter((item) => item.problem && sameArea(item.area, area));
   const head = headOf(thing);
-  const ofThing = flaws(new Set([head])).filter((item) => item.thing && headOf(item.thing) === head);
+  const ofThing = flaws(new Set([head])).filter((item) => item.thing && item.head === head);
   if (ofThing.length) return ofThing.length === 1 ? ofThing[0]! : null;
   const kind = wordsOf(defect);
   const ofKind = kind.size ? flaws(kind).filter((item) => [...kind].every((word) => item.words.has(word))) : [];
@@ -178,7 +182,9 @@ function sameBreath({ met, lead, board }: Telling, fact: Problem): Standing | nu
     );
   if (points && last && isLive(last) && last.problem && /^[\s,]*(?:and|so|plus|also|,)?[\s,]*$/.test(lead)) return last;
   // "Window won't lock, the latch is bent": what it does, and why.
-  const symptom = /\b(?:won't|doesn't|can't|don't|not)\b/.test(last?.problem ?? '');
+  const cause = /\b(?:missing|loose|gone|stripped|bent|broken|broke|worn|rusted|cracked)$/.test(said);
+  const symptom =
+    /\b(?:won't|doesn't|can't|don't|not)\b/.test(last?.problem ?? '') || (cause && SYMPTOM.test(last?.problem ?? ''));
   if (symptom && last && isLive(last) && /^, *$/.test(lead) && sameArea(last.area, area)) return last;
   // "Left one split too": which of them, not what.
   if (![...wordsOf(fact.thing)].every((word) => SIDES.has(word))) return null;
@@ -190,10 +196,13 @@ function sameBreath({ met, lead, board }: Telling, fact: Problem): Standing | nu
   );
 }
 
+/** What a thing does while its cause is another: "grille rattles, two screws missing". */
+const SYMPTOM =
+  /^(?:rattles?|rattling|squeaks?|wobbles?|wobbly|rubs?|hums?|buzzes|buzzing|shakes?|flickers?|clicks?|vibrates?|sags?|leans?)\b/;
+
 /** Two flaws of one thing may be one; flaws of two things are two, whatever words they share. */
-function sameThing(item: Standing, thing: string, words: ReadonlySet<string>): boolean {
-  const mine = headOf(thing);
-  return item.thing === null ? item.words.has(mine) : item.words.has(mine) || words.has(headOf(item.thing));
+function sameThing(item: Standing, mine: string, words: ReadonlySet<string>): boolean {
+  return item.thing === null ? item.words.has(mine) : item.words.has(mine) || words.has(item.head);
 }
 
 /** A follow-up joins the problem it repairs, the item it repeats, or opens its own. */
@@ -204,7 +213,7 @@ export function meetFollowUp(telling: Telling, fact: FollowUp): Standing {
   const flaw = apart ? null : (flawOf(telling, fact, words) ?? null);
   const match = apart || flaw ? null : find(board, sought, { fits: (item) => sameWork(item, fact.task) });
   const readyOn = readyDay(fact);
-  const known = flaw ?? (match?.sure ? match.item : null);
+  const known = flaw ?? (match?.sure ? match.item : apart ? null : assigned(telling, fact, words));
   if (!known)
     return wonder(
       telling,
@@ -223,11 +232,11 @@ export function meetFollowUp(telling: Telling, fact: FollowUp): Standing {
         fact.quote,
       ),
     );
-  const first = flaw !== null && known.task.includes(':');
+  const first = flaw !== null && known.task.includes(':') && !NO_NAME.test(fact.task);
   if (first) {
-    known.task = fact.task;
+    known.task = words.has(known.head) ? fact.task : `${fact.task} ${known.thing ?? ''}`.trim();
     reword(board, known, new Set([...known.words, ...words]));
-  }
+  } else if (flaw !== null && NO_NAME.test(fact.task)) reword(board, known, new Set([...known.words, ...words]));
   known.who = fact.who ?? known.who;
   known.due = fact.due ?? known.due;
   known.readyOn = readyOn ?? known.readyOn;
@@ -236,41 +245,6 @@ export function meetFollowUp(telling: Telling, fact: FollowUp): Standing {
     setState(board, known, entry, 'waiting', fact.quote);
   join(telling, known, first ? 'repair named' : 'said again', fact.quote);
   return known;
-}
-
-/** The flaw that a repair is for: of the same note or among the latest, its thing named in the repair. */
-function flawOf({ board, met }: Telling, fact: FollowUp, words: ReadonlySet<string>): Standing | undefined {
-  if (LOOKS.test(fact.task) || !REPAIRS.test(fact.task)) {
-    // Other work, even a look at it, is for the flaw where the same note tells both.
-    return met.findLast((item) => isLive(item) && item.problem && item.thing && words.has(headOf(item.thing)));
-  }
-  return [...board.items.slice(-12), ...met].findLast(
-    (item) =>
-      isLive(item) &&
-      item.problem &&
-      item.thing &&
-      sameArea(item.area, fact.area) &&
-      words.has(headOf(item.thing)) &&
-      shareOf(wordsOf(item.thing), words) >= 0.5,
-  );
-}
-
-const shareOf = (of: ReadonlySet<string>, words: ReadonlySet<string>) => {
-  let shared = 0;
-  for (const word of of) if (words.has(word)) shared++;
-  return of.size ? shared / of.size : 0;
-};
-
-const LOOKS = /^(?:check|look|see|find|ask|call|measure|test|watch|inspect|photograph|send)\b/;
-const REPAIRS =
-  /^(?:replace|swap|change|repair|fix|re\w+|tighten|patch|seal|caulk|clean|clear|sister|cut|put|install|adjust|secure|fasten|new|scrape|sand|shim|plane|glue|straighten|level|plumb|unclog|snake|rehang)\b/;
-
-/** Follow-ups with different work in mind are not one: "paint the casing" is not "caulk the casing". */
-function sameWork(item: Standing, task: string): boolean {
-  const mine = stem(task.split(' ')[0]!);
-  const theirs = stem(item.task.split(' ')[0]!);
-  if (mine === theirs || item.task.includes(':')) return true;
-  return PUTS.has(mine) && PUTS.has(theirs);
 }
 
 const readyDay = (fact: FollowUp) =>

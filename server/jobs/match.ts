@@ -1,3 +1,5 @@
+import { literal } from '../../parser/literal.ts';
+import { builtIn } from '../../parser/trade/index.ts';
 import { sameArea, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import { type Board, isWork, type Standing, sharing } from './board.ts';
 import { stems } from './verbs.ts';
@@ -29,10 +31,11 @@ const LIGHT = 0.4;
 /** A word told besides counts for less than one of the name. */
 const BESIDES = 0.7;
 
-const weight = (word: string) => (isWork(word) ? LIGHT : 1);
-const weighed = (words: ReadonlySet<string>, room: ReadonlySet<string>) => {
+/** "The caulk's done": a word of work that names the thing tells as much as any name. */
+const weight = (word: string, head: string) => (isWork(word) && word !== head ? LIGHT : 1);
+const weighed = (words: ReadonlySet<string>, room: ReadonlySet<string>, head: string) => {
   let sum = 0;
-  for (const word of words) if (!room.has(word)) sum += weight(word);
+  for (const word of words) if (!room.has(word)) sum += weight(word, head);
   return sum || 1;
 };
 const NONE: ReadonlySet<string> = new Set();
@@ -46,14 +49,50 @@ export const headOf = (thing: string): string =>
       .at(-1)!,
   );
 
-const headOfItem = (item: Standing) => headOf(item.thing ?? item.task);
+/** Words that a thing is placed by; "of" only tells a part from its whole. */
+const PLACED =
+  '(?:by|behind|beside|near|under|above|over|next to|left of|right of|top of|bottom of|outside|inside|at|in|on|from|to|off|with)';
+
+/**
+ * The same, where the words as said tell more: read as "outlet washer", an "outlet behind the washer" is an outlet, and
+ * a "disconnect outside" is no outside.
+ */
+export function headIn(thing: string, quote: string, area: string | null): string {
+  const said = quote.toLowerCase();
+  const room = area?.toLowerCase().split(' ') ?? [];
+  const words = thing.toLowerCase().split(' ');
+  while (words.length > 1) {
+    const last = words.at(-1)!;
+    const before = said.indexOf(words.at(-2)!);
+    const places = new RegExp(`\\b${PLACED} (?:the |my |our |that |this |her |his )?(?:[a-z]+ )?${literal(last)}\\b`);
+    const placed = before >= 0 && places.test(said.slice(before));
+    if (!placed && !(room.includes(last) && !said.includes(`${words.at(-2)} ${last} `))) break;
+    words.pop();
+  }
+  return headOf(words.join(' '));
+}
+
+/**
+ * Words in front of the head that name another thing: a "shelf bracket" is no handrail bracket, while a "crusty outlet"
+ * may be any outlet.
+ */
+export const namesAnother = (thing: string, head: string, item: Standing): boolean => {
+  const named = thing.toLowerCase().split(' ');
+  const at = named.findLastIndex((word) => stem(word) === head);
+  return named.slice(0, Math.max(at, 0)).some((word) => {
+    const [one] = wordsOf(word);
+    if (one === undefined || item.words.has(one) || item.told.has(one) || isWork(one)) return false;
+    return builtIn().has(word) && !(item.area !== null && wordsOf(item.area).has(one));
+  });
+};
 
 /** 0 to 1: how far the words, the area, the place and the numbers agree. */
 export function scoreOf(sought: Sought, item: Standing): number {
   if (!sought.words.size || !sameArea(sought.area, item.area) || numbersClash(sought.words, item.words)) return 0;
   const place = item.area ?? sought.area;
   const room = place === null ? NONE : wordsOf(place);
-  const mine = headOfItem(item);
+  const mine = item.head;
+  const flawed = item.thing === null ? '' : mine;
   const flaw = item.problem === null ? NONE : wordsOf(item.problem);
   let shared = 0;
   let things = 0;
@@ -61,21 +100,21 @@ export function scoreOf(sought: Sought, item: Standing): number {
   let byFlaw = false;
   for (const word of sought.words) {
     // The room is no thing: "both living room windows" is not the living room casing.
-    if (room.has(word) && word !== mine) continue;
+    if (room.has(word) && (word !== mine || item.thing === item.area)) continue;
     if (item.words.has(word)) {
-      shared += weight(word);
+      shared += weight(word, flawed);
       const says = word === mine || word === sought.head;
-      if (!isWork(word)) things += says || flaw.has(word) ? 2 : 1;
+      if (!isWork(word) || word === flawed) things += says || flaw.has(word) ? 2 : 1;
       byFlaw ||= flaw.has(word) && !says;
       named ||= says;
     } else if (item.told.has(word)) {
-      shared += weight(word) * BESIDES;
+      shared += weight(word, flawed) * BESIDES;
       if (!isWork(word)) things++;
     }
   }
   // One word in common that names neither of the two things is chance.
   if (!shared || (things < 2 && [...item.words].some((word) => !isWork(word)))) return 0;
-  const score = Math.min(1, shared / Math.min(weighed(sought.words, room), weighed(item.words, room)));
+  const score = Math.min(1, shared / Math.min(weighed(sought.words, room, flawed), weighed(item.words, room, flawed)));
   if (score < CLOSE) return 0;
   // The same flaw alone may be any thing's: close, unless the room agrees.
   if (byFlaw && !named && things <= 2 && !(item.area && sought.area)) return Math.min(score, 0.55);
@@ -109,13 +148,15 @@ const placesIn = (text: string): ReadonlySet<string> =>
 const sidesIn = (text: string): string[] => [...text.matchAll(SIDES)].map((m) => m[1]!);
 
 /** Both say where, and they say different places. */
-function placesClash(sought: Sought, item: Standing): boolean {
+export function placesClash(sought: Sought, item: Standing): boolean {
   const mine = sought.quote.toLowerCase();
   const theirs = `${item.task}. ${item.history[0]?.words ?? ''}`.toLowerCase();
   const sides = sidesIn(mine);
   const others = sidesIn(theirs);
   if (sides.length && others.length && !sides.some((side) => others.includes(side))) return true;
-  const places = placesIn(mine);
+  // The room is no spot in it: "in the laundry" is "behind the washer" there.
+  const room = item.area === null ? NONE : wordsOf(item.area);
+  const places = new Set([...placesIn(mine)].filter((word) => !room.has(word)));
   if (!places.size) return false;
   const known = placesIn(theirs);
   if (!known.size) return false;

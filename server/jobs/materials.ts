@@ -238,11 +238,18 @@ export function meetMaterial(position: Position, fact: Material, entry: Entry, l
       break;
     case 'have':
       // What is said to be on hand is counted, whatever was bought and used before.
-      if (known) position.have = position.have.add(amount.sub(onHandOf(position)));
+      if (known) recount(position, amount);
       else if (position.need !== null) position.met = true;
       because(`${amount ? shown(amount, fact.unit) : 'some'} on hand`);
       break;
   }
+}
+
+/** So much is there: what is missing of what was had or bought is used up, what is more was there before. */
+function recount(position: Position, amount: Fraction): void {
+  const short = onHandOf(position).sub(amount);
+  if (short.compare(0) > 0) position.used = position.used.add(short);
+  else position.have = position.have.sub(short);
 }
 
 const least = (a: Fraction, b: Fraction) => (a.compare(b) < 0 ? a : b);
@@ -264,8 +271,10 @@ function needAfter(p: Position, amount: Fraction, fact: Material, still: boolean
   if (fact.counts === 'total') p.areaNeeds.clear();
   else if (fact.area) p.areaNeeds.set(fact.area, amount);
   if (fact.counts === 'total') return amount;
-  if (fact.counts === 'more') return (before ?? covered(p)).add(amount);
   const have = covered(p);
+  // "One more goes by the bar, that's the one we're short": the rest of what was wanted, told again.
+  if (still && before?.sub(have).sub(p.ordered).compare(amount) === 0) return before;
+  if (fact.counts === 'more') return (before ?? have).add(amount);
   if (before === null) return p.used.compare(0) > 0 ? have.add(amount) : amount;
   const left = before.sub(have).sub(p.ordered);
   if (amount.compare(left) === 0 || (still && left.compare(0) > 0)) return before;

@@ -14,6 +14,7 @@ import { find } from './match.ts';
 import { dropGoods, findGoods, meetMaterial, onHandOf, openNeed, type Position, positionOf } from './materials.ts';
 import type { Meant, Step } from './meant.ts';
 import { measure } from './measurements.ts';
+import { tellsOfSupply } from './noItem.ts';
 import type { Rulings } from './rulings.ts';
 import { fixedBy, isOthers, isPurchase, leftOut, settledIn } from './sieve.ts';
 import { signOff } from './signedOff.ts';
@@ -32,6 +33,8 @@ interface Meeting {
   met: Standing[];
   /** Up to where its words have been met. */
   told: number;
+  /** The work last told of that took something out, verb first. */
+  removed: string | null;
   rulings: Rulings;
 }
 
@@ -46,13 +49,17 @@ export function meetNote(
   const { noteId, text, facts } = note;
   dayOf(ledger, entry.at.slice(0, 10)).notes++;
   ledger.notes.push(note);
-  const meeting: Meeting = { ledger, entry, noteId, text, met: [], told: 0, rulings };
+  const meeting: Meeting = { ledger, entry, noteId, text, met: [], told: 0, removed: null, rulings };
   const byList: Step[] = [];
   for (const fact of workTold(text, facts, ledger.board)) byList.push({ fact, key: `${noteId}/${fact.start}w` });
   for (const fact of dropsTold(text, facts)) byList.push({ fact, key: `${noteId}/${fact.start}d` });
-  for (const { position, fact } of goodsTold(text, facts, ledger.goods))
-    byList.push({ fact, key: `${noteId}/${fact.start}`, position });
-  const steps = byList.length ? [...meant, ...byList].sort((a, b) => a.fact.start - b.fact.start) : meant;
+  const { told, read } = goodsTold(text, facts, ledger.goods);
+  for (const { position, fact } of told) byList.push({ fact, key: `${noteId}/${fact.start}`, position });
+  const own = meant.flatMap((step): Step[] => {
+    const fact = step.fact.kind === 'material' ? read(step.fact) : step.fact;
+    return fact ? [{ ...step, fact }] : [];
+  });
+  const steps = byList.length ? [...own, ...byList].sort((a, b) => a.fact.start - b.fact.start) : own;
   for (const { fact, key, position } of steps) {
     if (rulings.isOut(key)) continue;
     if (position ? takeGoods(meeting, position, fact as Material) : meetFact(meeting, fact, key)) return true;
@@ -77,6 +84,8 @@ const leadOf = (text: string, from: number, start: number) =>
         .at(-1)!
         .toLowerCase();
 
+const TAKES_OUT = /^(?:take|remove|pull|cut|tear|demo|strip|dig|knock|bust|rip)\b/;
+
 function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
   const { ledger, entry, noteId, text, met, rulings } = meeting;
   const { board } = ledger;
@@ -88,6 +97,7 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
     apart: rulings.isApart(key),
     met,
     lead: leadOf(text, meeting.told, fact.start),
+    removed: meeting.removed,
     questions: ledger.questions,
   };
   switch (fact.kind) {
@@ -103,6 +113,7 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
     case 'done': {
       const item = meetDone(telling, fact);
       day.done.push(item.task);
+      if (TAKES_OUT.test(fact.task)) meeting.removed = fact.task;
       putIn(meeting, fact.task, fact.quote);
       break;
     }
@@ -136,11 +147,22 @@ function meetPlan(meeting: Meeting, telling: Telling, fact: FollowUp): void {
   if (leftOut(fact)) return;
   if (isPurchase(fact, ledger.goods)) return;
   const sent = isOthers(fact, telling.lead);
-  if (sent === 'not ours') return;
+  if (sent === 'not ours') {
+    // "Her nephew's gonna do it": what stood on our list for it is ours no more.
+    const theirs = find(
+      ledger.board,
+      { words: wordsOf(fact.task), area: fact.area, quote: fact.quote },
+      { anyOf: false },
+    );
+    if (theirs?.sure && wordsOf(fact.task).has(theirs.item.head) && !met.includes(theirs.item))
+      setState(ledger.board, theirs.item, entry, 'dropped', fact.quote);
+    return;
+  }
   if (sent === 'comes to us') {
     // Goods that another sends: the work that wants them waits for the day.
     const words = wordsOf(fact.task);
-    const waiting = met.at(-1) ?? find(ledger.board, { words, area: fact.area, quote: fact.quote })?.item;
+    const named = find(ledger.board, { words, area: fact.area, quote: fact.quote });
+    const waiting = tellsOfSupply(fact) ? (named?.sure ? named.item : undefined) : (met.at(-1) ?? named?.item);
     if (waiting && isLive(waiting)) {
       waiting.readyOn = fact.due ?? fact.notBefore ?? waiting.readyOn;
       waiting.waitingFor = fact.quote;
@@ -170,7 +192,8 @@ const stemless = (thing: string, area: string | null) =>
 
 function takeGoods({ ledger, entry, text, met }: Meeting, position: Position, fact: Material): boolean {
   const before = openNeed(position);
-  meetMaterial(position, fact, entry, leadOf(text, 0, fact.start));
+  const short = /^[^.;!?\n]*\b(?:we're|i'm|still) short\b/i.test(text.slice(fact.end)) ? ' short' : '';
+  meetMaterial(position, fact, entry, leadOf(text, 0, fact.start) + short);
   if (fact.status === 'bought' || (before && fact.status === 'have'))
     dayOf(ledger, entry.at.slice(0, 10)).bought.push(`${fact.quantity ?? ''} ${fact.item}`.trim());
   // "It has no ground so that gets a gfci": the part is tied to the flaw of the same sentence.

@@ -3,6 +3,7 @@ import type { FollowUp } from '../../parser/types.ts';
 import { remembered } from '../takeoff/reading/remembered.ts';
 import { type Board, isLive, type Standing } from './board.ts';
 import { findGoods, type Goods } from './materials.ts';
+import { tellsOfSupply } from './noItem.ts';
 
 /** "Call it two sheets", "leave it", "point four five a bag": said like work, and none. */
 const NO_WORK =
@@ -13,8 +14,11 @@ const STANDS = /^(?:level|plumb|square|flush|straight|even|clear|dry|clean|smoot
 const NOTHING = /\b(?:anything|anybody|anyone|nothing)\b/;
 
 /** A fact that opens nothing, whatever it was read as. */
-export function leftOut({ quote, task }: FollowUp): boolean {
+export function leftOut({ quote, task, area }: FollowUp): boolean {
   const said = quote.toLowerCase();
+  // "Just do the bedroom" names no work.
+  if (area && /^do (?:the )?/.test(task) && [...wordsOf(task.slice(3))].every((word) => wordsOf(area).has(word)))
+    return true;
   return NO_WORK.test(said) || STANDS.test(said) || NOTHING.test(task) || /^\w+ $/.test(task);
 }
 
@@ -40,13 +44,18 @@ export function isPurchase(fact: FollowUp, goods: Goods): boolean {
 
 const OTHERS =
   /^(?:so |and |but |cause |because )*(?:they're|they|they'll|owner|owner's|customer|homeowner|(?:her|his|their|the owner's|my) (?:brother|nephew|son|dad|father|husband|wife|cousin|neighbor|friend|uncle|buddy)(?:'s| is)?|she's|she'll|he'll)\b/;
+/** "Owner says her brother is doing it": who says so does not matter. */
+const SAYS =
+  /^(?:(?:the )?(?:owner|homeowner|customer|client|tenant|manager)|she|he|they)(?:'s| has)? (?:says?|said|thinks?|told (?:me|us)) (?:that )?/;
 const SENDS = /^(?:send|ship|deliver|bring|drop|mail|replace|exchange|come|arrive)\b/;
 
 /** Whether a plan is another's: a supplier's delivery comes to us; what the owner sees to himself is not ours. */
 export function isOthers(fact: FollowUp, lead: string): 'comes to us' | 'not ours' | null {
+  if (tellsOfSupply(fact)) return 'comes to us';
   const quote = fact.quote.toLowerCase();
   // "They're checking the other yard and will call": the one who does it was named before.
-  const said = /^(?:will|'ll|gonna|going to)\b/.test(quote) ? `${lead.split(',').at(-1)!.trim()} ${quote}` : quote;
+  const whole = /^(?:will|'ll|gonna|going to)\b/.test(quote) ? `${lead.split(',').at(-1)!.trim()} ${quote}` : quote;
+  const said = whole.replace(SAYS, '');
   if (fact.who && !/^(?:owner|customer|homeowner|client)$/.test(fact.who))
     return SENDS.test(fact.task) && /^(?:supplier|supply house|store|yard|shop)$/.test(fact.who) ? 'comes to us' : null;
   // "He brings his own mud".

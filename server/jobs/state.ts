@@ -16,7 +16,7 @@ export function stateOf(ledger: Ledger, job: Site, asOf: string): JobState {
   const today = asOf.slice(0, 10);
   const held = new Map<string, Pick<Item, 'readyOn' | 'waitingFor'>>();
   const opened = computed.waits.flatMap((wait, k) => heldItem(ledger, wait, k, held));
-  const items = ledger.board.items.map(({ words: _words, told: _told, met: _met, ...own }): Item => {
+  const items = ledger.board.items.map(({ words: _words, told: _told, head: _head, met: _met, ...own }): Item => {
     const item = { ...own, ...held.get(own.key), history: [...own.history] };
     const waits = item.waitingFor !== null && item.readyOn !== null;
     if (item.state === 'open' && waits && item.readyOn! > today) return { ...item, state: 'waiting' };

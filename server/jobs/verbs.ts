@@ -7,7 +7,7 @@ export const PUTS = stems(
 );
 /** Work that comes before a repair and does not end it. */
 export const BEFORE = stems(
-  'pull remove cut dig demo tear strip probe check test retest look measure walk tarp cover shut open buy order mark expose hose wash wait',
+  'pull remove cut dig demo tear strip probe check test retest look measure walk tarp cover shut open buy order mark expose hose wash wait call text ask phone email book schedule price',
 );
 /** Getting a thing somewhere. */
 export const CARRIES = stems('get take bring drop run deliver haul send return carry');

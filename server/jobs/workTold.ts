@@ -2,11 +2,16 @@ import { wordsOf } from '../../parser/trade/likeness.ts';
 import type { Decision, Done, Fact } from '../../parser/types.ts';
 import { remembered } from '../takeoff/reading/remembered.ts';
 import { type Board, isLive } from './board.ts';
-import { find } from './match.ts';
+import { find, headOf, namesAnother } from './match.ts';
+
+/** Told with the same ending, and no work that ends a thing. */
+const HARMED =
+  '(?:crack|rust|clog|plug|stain|chip|order|deliver|need|suppos|cover|ruin|swell|warp|cupp|jamm|block|stripp|rott|wreck|bust|call|pric|measur|mark|check|look|open|remov|pull|expos|dropp|return|soak|flood|damag|peel|scratch|dent|gouge|mold|corrod|missed|mess|screwed up|stopp|start|turn|mov|plann|ask|want|us|strand|bow|twist|curl|burn|fray|kink|pinch|crush|flatten|collaps|leak|dripp|fad|finished wrong)[a-z]*';
 
 /** "Seal's on", "bracket tightened with longer screws", "the opener is quiet now": a thing, and that it is all right. */
 const PUT_RIGHT = new RegExp(
   `^((?:the |that |those |both |all |new |my |our )*[a-z0-9][a-z0-9 '/-]{1,60}?)(?:'s|'re| is| are| got| has been| have been|)? (?:all |now |back |finally |just |already )*(${[
+    `(?!${HARMED})[a-z]+ed|put|cut in|hung|rehung|redone|rebuilt|reset|built|sunk|shut|swept|spread|laid`,
     'in|on|up|down|done|finished|complete|set|hung|fixed|replaced|swapped|changed|tightened|patched|repaired|sealed|resealed|caulked|recaulked|glued|secured|adjusted|cleaned|cleared|installed|mounted|fastened|reset|rehung|regrouted|shimmed|leveled|straightened|unclogged|painted|stained|filled|nailed|screwed|bolted|braced|sistered|reattached|refastened|touched up|taken care of',
     'quiet|flat|tight|solid|straight|level|plumb|dry|clear|good|fine|working|works(?: fine| good| now)?|runs (?:fine|good|clear|quiet)|drains (?:fine|good)|closes (?:fine|tight|good|right)|latches(?: fine| good| now)?|locks(?: fine| good| now)?|shuts (?:fine|good|right)|holds|holding',
   ].join(
@@ -25,21 +30,27 @@ export function workTold(text: string, facts: readonly (Fact | null)[], board: B
   const out: Done[] = [];
   for (const { said, thing, start, end } of toldIn(text)) {
     if (facts.some((f) => f && READ.has(f.kind) && f.start < end && start < f.end)) continue;
-    const words = wordsOf(thing);
-    const found = find(
-      board,
-      { words, area: null, quote: said },
-      {
-        sure: 0.75,
-        anyOf: false,
-        fits: (item) =>
-          isLive(item) &&
-          (item.problem !== null ||
-            /^(?:replace|install|swap|change|fix|repair|patch|put|hang|set|tighten|adjust|re\w+|seal|caulk|clean)\b/.test(
-              item.task,
-            )),
-      },
-    );
+    const rooms = new Set(board.items.flatMap(({ area }) => (area && namesRoom(said, area) ? [area] : [])));
+    const search = (words: ReadonlySet<string>, head?: string) =>
+      find(
+        board,
+        { words, area: null, quote: said },
+        {
+          sure: 0.75,
+          anyOf: false,
+          fits: (item) =>
+            isLive(item) &&
+            (head === undefined || (item.head === head && !namesAnother(thing, head, item))) &&
+            (!rooms.size || item.area === null || rooms.has(item.area)) &&
+            (item.problem !== null ||
+              /^(?:replace|install|swap|change|fix|repair|patch|put|hang|set|tighten|adjust|re\w+|seal|caulk|clean)\b/.test(
+                item.task,
+              )),
+        },
+      );
+    const whole = search(wordsOf(thing));
+    // "That crusty outlet in the laundry": by what it is, where its other words were never said.
+    const found = whole?.sure ? whole : search(new Set([headOf(thing)]), headOf(thing));
     if (!found?.sure) continue;
     const quote = text.slice(start, end);
     out.push({
@@ -57,6 +68,15 @@ export function workTold(text: string, facts: readonly (Fact | null)[], board: B
   return out;
 }
 
+/** The words name a room, or all of it that is not "room". */
+const namesRoom = (said: string, area: string): boolean => {
+  const words = wordsOf(said);
+  return [...wordsOf(area)].filter((word) => word !== 'room').every((word) => words.has(word));
+};
+
+/** "Had a disconnect on the truck so that's on": what was in the van is in place. */
+const FROM_STOCK =
+  /^(?:i |we )?had (?:a|an|one|some|another|two) ([a-z0-9][a-z0-9 '/-]{1,40}?) (?:on|in|at|back at) the (?:truck|van|ute|shop|trailer|shed|garage) (?:so|and) (?:that's|it's|they're|those are|that is) (?:on|in|up|done|down)\b/;
 const CAME =
   /^((?:the |our |that |those )?[a-z0-9][a-z0-9 '/-]{1,40}?) (?:finally |just )?(?:showed up|came(?: in)?|arrived|(?:is|are|got) here)\b/;
 
@@ -72,7 +92,7 @@ const toldIn = remembered((text) => {
     const lead = /^\s*(?:(?:and|so|but|ok|okay|yeah|also|then|plus|alright)\s+)*/i.exec(raw)![0].length;
     const said = raw.slice(lead).trim().toLowerCase().replaceAll('’', "'");
     if (said.length > 90 || said.length < 6) continue;
-    const named = PUT_RIGHT.exec(said)?.[1];
+    const named = FROM_STOCK.exec(said)?.[1]?.split(' ').at(-1) ?? PUT_RIGHT.exec(said)?.[1];
     // "The blind showed up, it's hung": what came.
     const points = PUT_UP.test(said) || (named !== undefined && /^(?:it|they|that|those|both)$/.test(named));
     const thing = points ? CAME.exec(before)?.[1] : named;
@@ -85,6 +105,9 @@ const toldIn = remembered((text) => {
 /** Kinds of fact that already say what became of the work. */
 const READ: ReadonlySet<string> = new Set(['done', 'problem', 'followUp', 'command', 'decision']);
 
+/** "Homeowner says leave the register", "she doesn't want the shelf", "decided against the crown". */
+const OWNER_LEAVES =
+  /\b(?:(?:(?:owner|homeowner|customer|client|tenant|landlord|manager|boss|she|he|they)(?:'s| has| have)? (?:just |now )*(?:says?|said|told (?:me|us)|asked us|wants us|decided)(?: to| that)?(?: we| you)?(?: can| should| just)*(?: to)? (?:leave|skip|drop|forget(?: about)?|not (?:do|bother with))|decided (?:against|on no|no)) (?:the |that |those |her |his |any )?)([a-z0-9][a-z0-9 '-]{2,40}?)(?= alone| as (?:is|it is)| at all| out\b| in | for now| after all|[,.;!?\n]|$)/g;
 const LEAVES =
   /\bleave (?:the |that |those )([a-z0-9][a-z0-9 '-]{2,40}?) out(?: of (?:it|this|the job))?(?=[,.;!?\n]|$)/g;
 const SCRATCHES =
@@ -105,19 +128,21 @@ export const tellsDrop = (text: string) => droppedIn(text).length > 0;
 
 const droppedIn = remembered((text): Decision[] => {
   const said = text.toLowerCase().replaceAll('’', "'");
-  return [...said.matchAll(LEAVES), ...said.matchAll(SCRATCHES)].map(({ 0: words, 1: drops, index }) => {
-    const quote = text.slice(index, index + words.length);
-    const [start, end] = [index, index + words.length];
-    return {
-      kind: 'decision',
-      what: quote,
-      drops: drops!,
-      quote,
-      start,
-      end,
-      area: null,
-      confidence: 0.7,
-      rule: 'list/left-out',
-    };
-  });
+  return [...said.matchAll(LEAVES), ...said.matchAll(SCRATCHES), ...said.matchAll(OWNER_LEAVES)].map(
+    ({ 0: words, 1: drops, index }) => {
+      const quote = text.slice(index, index + words.length);
+      const [start, end] = [index, index + words.length];
+      return {
+        kind: 'decision',
+        what: quote,
+        drops: drops!,
+        quote,
+        start,
+        end,
+        area: null,
+        confidence: 0.7,
+        rule: 'list/left-out',
+      };
+    },
+  );
 });

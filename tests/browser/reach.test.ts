@@ -113,6 +113,29 @@ describe.each(screens)('%s', (screen) => {
       });
   });
 
+  it('breaks no everyday word at 200 % zoom', async () => {
+    const broken = await onPhone(full, screen, async (page) => {
+      await page.setViewportSize(half(PHONE));
+      return page.evaluate(() => {
+        const out = new Set<string>();
+        const texts = document.createTreeWalker(document.querySelector('main')!, NodeFilter.SHOW_TEXT);
+        for (let text = texts.nextNode() as Text; text; text = texts.nextNode() as Text) {
+          if (!text.parentElement!.checkVisibility() || text.parentElement!.closest('.hidden, svg, option')) continue;
+          for (const { 0: word, index } of text.data.matchAll(/(?<![\w@./])[a-z]{2,12}(?![\w@/]|\.\w)/gi)) {
+            const range = new Range();
+            range.setStart(text, index);
+            range.setEnd(text, index + word.length);
+            const bottoms = [...range.getClientRects()].flatMap(({ width, bottom }) => (width ? bottom : []));
+            // A first letter that is styled has a box of its own on the same line.
+            if (Math.max(...bottoms) - Math.min(...bottoms) > 10) out.add(word);
+          }
+        }
+        return [...out];
+      });
+    });
+    expect(broken).toEqual([]);
+  });
+
   it('has nothing to tap that is under 48 px', async () => {
     const small = await onPhone(full, screen, (page) =>
       page.evaluate(() =>

@@ -8,9 +8,9 @@ beforeAll(async () => {
 });
 afterAll(() => house.stop());
 
-async function post(form: unknown): Promise<{ status: number; body: Record<string, unknown> }> {
+async function post(form: unknown, path = ''): Promise<{ status: number; body: Record<string, unknown> }> {
   const headers = { 'Content-Type': 'application/json' };
-  const res = await fetch(`${house.url}/api/reckon`, { method: 'POST', headers, body: JSON.stringify(form) });
+  const res = await fetch(`${house.url}/api/reckon${path}`, { method: 'POST', headers, body: JSON.stringify(form) });
   return { status: res.status, body: (await res.json()) as Record<string, unknown> };
 }
 
@@ -33,6 +33,34 @@ describe('POST /api/reckon', () => {
       const { status, body } = await post(form);
       expect(status).toBe(400);
       expect(body.code).toBe('body-wrong');
+    },
+  );
+});
+
+describe('POST /api/reckon/check', () => {
+  it('answers with figure, limit and source', async () => {
+    const { status, body } = await post({ of: 'drain slope', pipe: '2', run: '10', fall: '2' }, '/check');
+    expect(status).toBe(200);
+    expect(body).toMatchObject({
+      checks: [{ result: 'does not fit', figure: '0.2 in/ft', limit: '0.25 in/ft', source: expect.any(String) }],
+    });
+  });
+
+  it('names what is missing, and refuses what cannot be', async () => {
+    const missing = await post(
+      { of: 'box fill', devices: 1, cables: [{ count: 2, gauge: 14, conductors: 2 }] },
+      '/check',
+    );
+    expect(missing.body).toMatchObject({ checks: [{ result: 'cannot say', missing: expect.stringMatching(/stamp/) }] });
+    const absurd = await post({ of: 'stairs', risers: ['7 ft'] }, '/check');
+    expect(absurd.status).toBe(422);
+    expect(absurd.body).toMatchObject({ code: 'cannot-reckon', message: expect.stringContaining('is that right?') });
+  });
+
+  it.each([[{ of: 'luck' }], [{ of: 'trap arm' }], [{ of: 'tile', side: 12 }], [null]])(
+    'refuses the shape of %j',
+    async (form) => {
+      expect((await post(form, '/check')).status).toBe(400);
     },
   );
 });

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { fold, reread } from '../../server/jobs/index.ts';
+import { factsOtherwise, fold, reread } from '../../server/jobs/index.ts';
 import { at, END } from './days.ts';
 import { followUp, hand, JOB, note } from './made.ts';
 
@@ -45,4 +45,21 @@ it('keeps every correction by hand, by tick and by fact', () => {
 
 it('changes nothing where the reading is the same', () => {
   expect(reread(JOB, [told], () => [door, shelf], END)).toEqual({ entries: [], difference: [] });
+});
+
+it('gives each note its facts as they stand: read anew, with a hand’s word last', () => {
+  const put = hand('c', at(2), { kind: 'correctFact', noteId: 'a', index: 0, fact: followUp('hang door', 'hall') });
+  const read = reread(JOB, [told], better, END).entries;
+  const facts = (entries: Parameters<typeof factsOtherwise>[0]) =>
+    [...(factsOtherwise(entries).get('a') ?? [])].map(([place, fact]) => [
+      place,
+      fact?.kind === 'followUp' ? fact.task : null,
+    ]);
+  expect(facts([told])).toEqual([]);
+  expect(facts([told, ...read])).toEqual([
+    [0, 'plane door'],
+    [1, null],
+    [2, 'wash window'],
+  ]);
+  expect(facts([told, put, ...read])[0]).toEqual([0, 'hang door']);
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fold } from '../../server/jobs/index.ts';
 import { at, END, told } from './days.ts';
-import { JOB, material, note, problem } from './made.ts';
+import { followUp, JOB, material, note, problem } from './made.ts';
 
 const order = (...texts: string[]) => told(...texts).order.map((l) => [l.item, l.quantity, l.unit]);
 
@@ -92,5 +92,74 @@ describe('work told in short', () => {
 
   it('what is skipped opens nothing', () => {
     expect(told('skip the hinges').items).toEqual([]);
+  });
+});
+
+describe('what the words mean for the list', () => {
+  const need = 'need two tubes of caulk and one hinge';
+  const read = (text: string, ...facts: Parameters<typeof note>[2][]) => ({
+    ...note('b', at(2), ...facts),
+    what: { kind: 'noteRead' as const, facts, text, parser: '1' },
+  });
+  const after = (text: string, first: Parameters<typeof note>[2], ...facts: Parameters<typeof note>[2][]) =>
+    fold(JOB, [note('a', at(1), first), read(text, ...facts)], END);
+  const weighed = { rule: 'follow-up/weighed' };
+
+  it('goods in a list of what was fetched are bought, whatever they were read as', () => {
+    const text = 'picked up the hinge and both tubes';
+    const wrong = material('hinge', 2, 'need', { quote: 'both tubes', start: 24, end: 34, unit: 'tube' });
+    const goods = fold(
+      JOB,
+      [
+        note('a', at(1), material('caulk', 2, 'need', { unit: 'tube' }), material('hinge', 1, 'need')),
+        read(text, wrong),
+      ],
+      END,
+    );
+    expect(goods.order).toEqual([]);
+  });
+
+  it('what stands in the van is not bought', () => {
+    expect(order(need, 'I had a hinge on the truck')).toEqual([['caulk', '2', 'tube']]);
+  });
+
+  it('goods on their way are no item, and no wait of another one', () => {
+    const plan = followUp('be hinge', null, { ...weighed, quote: 'should be here thursday', due: '2026-03-05' });
+    const { items } = after('should be here thursday', problem('gate', 'sagging', 'hall'), plan);
+    expect(items.map((i) => [i.state, i.readyOn])).toEqual([['open', null]]);
+  });
+
+  it('what is asked for right behind a flaw is its repair; what has its own day is not', () => {
+    const flaw = problem('outlet', 'dead', 'kitchen', { quote: 'outlet is dead', start: 0, end: 14 });
+    const asks = (more: object) =>
+      followUp('want gfci', 'kitchen', { quote: 'that wants a gfci', start: 16, end: 33, ...more });
+    const items = (more: object) =>
+      fold(JOB, [{ ...read('outlet is dead, that wants a gfci', flaw, asks(more)) }], END).items.length;
+    expect(items({})).toBe(1);
+    expect(items({ due: '2026-03-05' })).toBe(2);
+  });
+
+  it('a thing goes by its own name, not by where it stands', () => {
+    const flaw = problem('outlet washer', 'corroded', 'hall', { quote: 'outlet behind the washer is corroded' });
+    expect(after('outlet in the hall is replaced', flaw).items.map((i) => i.state)).toEqual(['done']);
+    expect(after('washer is replaced', flaw).items.map((i) => i.state)).toEqual(['open']);
+  });
+
+  it('what the owner says to leave is dropped', () => {
+    const flaw = problem('register', 'painted shut', 'hall');
+    expect(after('homeowner says leave the register', flaw).items.map((i) => i.state)).toEqual(['dropped']);
+  });
+
+  it('what was counted again is used up, not wanted again', () => {
+    const goods = fold(
+      JOB,
+      [
+        note('a', at(1), material('mortar', 8, 'need', { unit: 'bag' })),
+        note('b', at(2), material('mortar', 8, 'bought', { unit: 'bag' })),
+        note('c', at(3), material('mortar', 3, 'have', { unit: 'bag' })),
+      ],
+      END,
+    );
+    expect([goods.order, goods.onHand.map((h) => h.quantity)]).toEqual([[], ['3']]);
   });
 });

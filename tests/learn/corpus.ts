@@ -2,13 +2,11 @@ import { factsByRule } from '../../parser/facts/index.ts';
 import { readProblems } from '../../parser/facts/problems.ts';
 import { cutAround, shared } from '../../parser/facts/spans/cut.ts';
 import { featuresOf, KINDS, type SpanKind } from '../../parser/facts/spans/features.ts';
-import { namePartsIn } from '../../parser/facts/spans/names.ts';
 import { repairFeatures } from '../../parser/facts/spans/repaired.ts';
 import { rangeIn, type Talk } from '../../parser/facts/talk.ts';
 import { type Fact, layOpen } from '../../parser/index.ts';
 import { loadWordClass } from '../../server/words/wordClass.ts';
 import { type Note, readFiles } from '../score/lib/corpus.ts';
-import { contentWords } from '../score/lib/wording.ts';
 import type { Example } from './logistic.ts';
 
 /** Notes that the rules were written beside: what the rules read there is truer than it is elsewhere. */
@@ -70,24 +68,13 @@ function placesOf(talk: Talk, spans: readonly { start: number; end: number }[]):
   return places;
 }
 
-/** The chunks of every annotated span of a kind, each with whether it belongs to the name that the answer gives. */
-export const named = async (kind: SpanKind): Promise<Example[]> =>
-  (await laidOpen()).flatMap(({ note, talk }) => {
-    const spans = spansOf(note, kind);
-    const cut = cutAround(talk, spans);
-    const told = factsByRule(cut);
-    const facts: Fact[] = kind === 'problem' ? told.problems : kind === 'done' ? told.done : told.followUps;
-    return note.gold[LIST[kind]].flatMap((answer, k) => {
-      const span = spans[k]!;
-      const words = contentWords('thing' in answer ? answer.thing : answer.task);
-      const own = facts.find((f) => shared(f, span) >= 0.5);
-      const byRule = own?.kind === 'problem' ? own.thing : own && 'task' in own ? own.task : '';
-      return namePartsIn(cut, span, byRule).map(({ chunk, features }) => ({
-        features,
-        yes: [...contentWords(chunk.word)].some((word) => words.has(word)),
-      }));
-    });
-  });
+/** The answers of a kind, each with its place in the note and the name that it gives. */
+export const answersOf = (note: Note, kind: SpanKind): { start: number; end: number; name: string; quote: string }[] =>
+  note.gold[LIST[kind]].map((answer, k) => ({
+    ...spansOf(note, kind)[k]!,
+    name: 'thing' in answer ? answer.thing : answer.task,
+    quote: answer.quote,
+  }));
 
 /** Every annotated flaw: what is known of it, and whether it was put right. */
 export const flaws = async (): Promise<(Example & { tuned: boolean })[]> =>

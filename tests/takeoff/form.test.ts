@@ -38,6 +38,34 @@ describe('the calculators by form', () => {
     [{ kind: 'balusters', clear: '13 ft', width: '1-1/2' }, '28 each'],
     // pi x 25 x 36 / 1,728 = 1.636 cu ft x 4 = 6.55; / 0.6 = 10.9.
     [{ kind: 'holes', holes: 4, diameter: '10', depth: '36', bagPounds: 80 }, '11 bag'],
+    // 4 x 4 ft x 4 in: 5.33 cu ft, 8.9 bags of 80 lb.
+    [{ kind: 'slab', length: '4', width: '4', thick: '4', bagPounds: 80 }, '9 bag'],
+    // 2 x (12 + 14) x 8 = 416, less a door of 20 and two windows of 15 = 366; two coats 732; / 350 = 2.09.
+    [
+      {
+        kind: 'walls',
+        length: '12',
+        width: '14',
+        height: '8',
+        openings: [
+          { width: '3', height: '6 ft 8 in', count: 1 },
+          { width: '3', height: '5', count: 2 },
+        ],
+        unit: 'gal',
+        holds: 350,
+        coats: 2,
+      },
+      '3 gal',
+    ],
+    // 2 x 32 x 8 = 512 + 252 = 764; / 48 = 15.9; 764 screws; x 0.38 = 290.3 ft; x 0.005 = 3.82 gal.
+    [
+      { kind: 'board', length: '14', width: '18', height: '8', ceiling: true, sheet: ['4', '12'] },
+      '16 sheet, 764 screw, 291 ft of tape, 4 gal of compound',
+    ],
+    // 42 + 4 x 1 = 46 ft.
+    [{ kind: 'run', run: '42', ends: 4, makeUp: '1' }, '46 ft'],
+    // 46 x 1.1 = 50.6 ft in sticks of 10.
+    [{ kind: 'run', run: '42', ends: 4, makeUp: '12 in', stock: '10', waste: 10 }, '6 length of 10 ft'],
     [{ kind: 'batts', wall: '28', spacing: '16', height: '93 in', batt: '93' }, '21 each'],
     [
       {
@@ -83,6 +111,34 @@ describe('the calculators by form', () => {
       /larger than the place/,
     ],
     ['a notch of no chart', { kind: 'mortar', ...ROOM, notch: ['3/4', '3/4'] }, /The bag tells/],
+    ['a slab 4 ft thick', { kind: 'slab', length: '4', width: '4', thick: '48', bagPounds: 80 }, /48 in thick/],
+    [
+      'walls of nothing but doors',
+      {
+        kind: 'walls',
+        length: '8',
+        width: '8',
+        height: '8',
+        openings: [{ width: '3', height: '7', count: 20 }],
+        unit: 'gal',
+        holds: 350,
+      },
+      /nothing left to cover/,
+    ],
+    [
+      'a door higher than its wall',
+      {
+        kind: 'board',
+        length: '8',
+        width: '8',
+        height: '7',
+        openings: [{ width: '3', height: '8', count: 1 }],
+        sheet: ['4', '8'],
+      },
+      /in a wall of 7 ft/,
+    ],
+    ['a sheet of inches', { kind: 'board', length: '8', width: '8', height: '8', sheet: ['48', '96'] }, /48 x 96 ft/],
+    ['boxes with no make-up', { kind: 'run', run: '20', ends: 3 }, /how much is left over/],
     ['half a hole', { kind: 'holes', holes: 2.5, diameter: '10', depth: '36', bagPounds: 80 }, /2.5 holes/],
     ['a piece longer than the stock', { kind: 'cutList', pieces: [{ length: '102', count: 4 }], stock: ['8'] }, /102/],
     ['a board wider than its run', { kind: 'boards', run: '1', width: '20', gap: '0' }, /wider/],

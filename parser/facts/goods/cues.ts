@@ -5,7 +5,7 @@ import { formsOf } from '../verbs.ts';
 import { HAVES, isNegative } from '../words.ts';
 import type { Fate } from './fates.ts';
 import { listedAs } from './lists.ts';
-import { isCount } from './lots.ts';
+import { isCount } from './lot.ts';
 import type { Naming, Placed } from './naming.ts';
 
 /** What was decided on the lot before, and how far back it stands. */

@@ -4,7 +4,8 @@ import type { Frame } from '../frames.ts';
 import { isPerson, isSize, type Talk } from '../talk.ts';
 import { dot, type Weights } from '../weights.ts';
 import { isNegative } from '../words.ts';
-import { isName, type Lot, NOT_GOODS } from './lots.ts';
+import type { Lot } from './lot.ts';
+import { isName, NOT_GOODS } from './words.ts';
 
 /** How far back, in clauses, a lot may point. */
 const REACH = 8;

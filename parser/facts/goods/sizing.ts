@@ -1,6 +1,6 @@
 import { type Chunk, isGoods } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
-import { isCount, type Lot } from './lots.ts';
+import { isCount, type Lot } from './lot.ts';
 
 /** What goods come in. */
 const PACK =

@@ -3,7 +3,7 @@ import { type Chunk, isGoods, isNounTerm, isPreposition } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import type { Talk } from '../talk.ts';
 import { FATES, type Fate } from './fates.ts';
-import type { Lot } from './lots.ts';
+import type { Lot } from './lot.ts';
 
 const ON_ORDER = /\b(?:on order|back-?ordered|on back-?order)\b/;
 

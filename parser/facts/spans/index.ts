@@ -31,7 +31,8 @@ interface ByRule {
 
 /**
  * Problems, plans and finished work. The rules propose; weights learned from annotated notes decide where each kind
- * stands (`spans/table.ts`); the rules then read each place again, cut out of its run-on surroundings, and name it.
+ * stands (`spans/table.ts`); the rules then read each place again, cut out of its run-on
+ * surroundings, and weights choose its name (`names.ts`).
  */
 export function weighed(talk: Talk, byRule: ByRule): Fact[] {
   if (talk.frames.length <= PLAIN) return [...byRule.problems, ...byRule.done, ...byRule.followUps];
@@ -42,30 +43,26 @@ export function weighed(talk: Talk, byRule: ByRule): Fact[] {
     ...byRule.done,
     ...byRule.followUps,
   ]);
-  const problems = fitted(talk, spans.problem, readProblems, problemIn).map(
+  const problems = named(
+    fitted(talk, spans.problem, readProblems, problemIn),
+    (fact, name) => ({ ...fact, thing: name }),
+    byRule.goods,
+  ).map(
     ({ fact, cut, reach }): Problem => ({
       ...fact,
-      thing: nameIn(cut, fact, 'problem', fact.thing),
       state: isRepaired(cut, { start: fact.start, end: reach }, fact.state === 'fixed') ? 'fixed' : 'open',
     }),
   );
-  const done = fitted(talk, spans.done, (cut) => readDone(cut, problems), doneIn).map(
-    ({ fact, cut }): Done => ({
-      ...fact,
-      task: nameIn(cut, fact, 'done', fact.task),
-    }),
-  );
-  const followUps = fitted(
-    talk,
-    spans.followUp,
-    (cut) => readFollowUps(cut, done, problems),
-    (cut, at, span) => followUpIn({ ...cut, problems, done }, at, span),
-  ).map(
-    ({ fact, cut }): FollowUp => ({
-      ...fact,
-      task: nameIn(cut, fact, 'followUp', fact.task),
-    }),
-  );
+  const done = named(
+    fitted(talk, spans.done, (cut) => readDone(cut, problems), doneIn),
+    (fact, name) => ({ ...fact, task: name }),
+    [...byRule.goods, ...problems],
+  ).map(({ fact }) => fact);
+  const followUps = named(
+    fitted(talk, spans.followUp, (cut) => readFollowUps(cut, done, problems), followUpIn),
+    (fact, name) => ({ ...fact, task: name }),
+    [...byRule.goods, ...problems, ...done],
+  ).map(({ fact }) => fact);
   const taken = [...problems, ...done, ...followUps];
   return [...taken, ...leftOut(talk, byRule.followUps, [...taken, ...byRule.goods])];
 }
@@ -84,16 +81,36 @@ function spansOf(talk: Talk, proposed: readonly Fact[]): Record<SpanKind, Span[]
   ) as Record<SpanKind, Span[]>;
 }
 
+interface Fitted<F extends Fact> {
+  fact: F;
+  /** The talk as it was cut. */
+  cut: Talk;
+  /** How far a rule read on (to a repair told later). */
+  reach: number;
+}
+
+/** Each with its likeliest name; one that nothing names is left out. */
+const named = <F extends Problem | Done | FollowUp>(
+  list: readonly Fitted<F>[],
+  withName: (fact: F, name: string) => F,
+  others: readonly Fact[],
+): Fitted<F>[] =>
+  list.flatMap((one) => {
+    const { fact, cut } = one;
+    const ruled = { name: fact.kind === 'problem' ? fact.thing : fact.task, rule: fact.rule };
+    const name = nameIn(cut, fact, fact.kind, ruled, others);
+    return name ? [{ ...one, fact: withName(fact, name) }] : [];
+  });
+
 /**
- * One fact a span: what the rules read there once it is cut out, else what its words say plainly. With it the talk as it
- * was cut, and how far a rule read on (to a repair told later).
+ * One fact a span: what the rules read there once it is cut out, else what its words say plainly.
  */
 function fitted<F extends Fact>(
   talk: Talk,
   spans: readonly Span[],
   read: (cut: Talk) => F[],
   plainly: (cut: Talk, at: number, span: Span) => F | null,
-): { fact: F; cut: Talk; reach: number }[] {
+): Fitted<F>[] {
   if (!spans.length) return [];
   const cut = cutAround(talk, spans);
   const told = read(cut);

@@ -29,6 +29,8 @@ export const clock: ClaimRule = (line, i) => {
     /^\d\d$/.test(line.tokens[i + 2]?.text ?? '')
   )
     return claim(withMeridiem(line, i + 3));
+  // "Nine twenty six by two oh four oh": no hour has that many minutes.
+  if ((line.number(i)?.n ?? 0) > 1260 && line.tokens[i]!.kind === 'word') return null;
   return pastHour(line, i) ?? onHour(line, i) ?? toHour(line, i);
 };
 

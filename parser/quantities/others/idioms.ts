@@ -40,9 +40,16 @@ nothing, nine yard line, behind the eight ball, eight ball, one eyed, one horse,
 hundred to one, one chance in, one in ten, one last thing, one final thing, one quick thing, one small thing, one
 other thing, one good thing, one bad thing, all for one, one for all, at sixes and sevens, seven days a week, twenty
 four hours a day, 365 days a year, 24 / 7, 24 hours a day, 7 days a week, two three times, two or three times, three
-or four times, a few dozen times, one thousand percent, a thousand percent, a million bucks, like a million`.split(
-    /,\s/,
-  );
+or four times, a few dozen times, one thousand percent, a thousand percent, a million bucks, like a million, weighs a ton, split in two, cut in two, in two halves, snapped in two, broke in two, two ticks, three ticks, two secs, two mins, five mins ago, two shakes of,
+in two minds, of two minds, six and two threes, strike one, strike two, strike three, strike four, game one, round one, round two,
+one way traffic, one way system, one way street, one - off, most of a, rest of a, better part of a, most of one, the once over,
+one of them's, one of these days, one fine morning, one of my, one and only, one or two things, two left hands, two can play,
+nine to the dozen, nineteen to the dozen, baker's dozen of, first past, two sheets to the wind, three sheets to the wind,
+two bob, two pennies, a penny, penny pinching, ten a penny, two a penny, in one sitting, back at square one, six sheets to the wind,
+nine times in ten, one in three, dime a dozen, a dime a dozen, one step ahead, one step forward, two steps back, two steps forward,
+one minute it, one minute he, one minute they, two's company, three times lucky, third time lucky, fifth wheel, third wheel,
+level one, level two, level three, grade one, grade two, two fingers, ten fingers, two bits, four corners of,
+no one, every one, one careful owner, two tier, one stop shop, one horse race, two horse race`.split(/,\s/);
 
 const BY_FIRST = new Map<string, string[][]>();
 for (const phrase of PHRASES) {
@@ -55,6 +62,8 @@ for (const phrase of PHRASES) {
 
 /** "Sixty one and a half wall to wall", "twenty gallons a minute": what stands before it has the words. */
 function isPartOfMore(line: Line, i: number, first: string): boolean {
+  // "Thirty one off the cooktop".
+  if (ONES.has(first) && TENS.has(line.word(i - 1))) return true;
   if (first === 'a' && unitNamed(line.word(i - 1))?.kind === 'volume') return true;
   if (first !== 'half' && first !== 'quarter') return false;
   const and = line.word(i - 1) === 'a' ? i - 2 : i - 1;
@@ -68,5 +77,5 @@ export const idiom: ClaimRule = (line, i) => {
   // "One by one inch" is a size: the last number has a unit of its own.
   const until = i + words.length;
   const last = line.number(until - 1);
-  return last?.until === until && unitAt(line, until, last) ? null : { until, kind: 'idiom' };
+  return last?.until === until && !last.article && unitAt(line, until, last) ? null : { until, kind: 'idiom' };
 };

@@ -1,10 +1,11 @@
 import type { Line } from '../line.ts';
+import { address } from './addresses.ts';
 import { date, ordinal, year } from './calendar.ts';
 import type { Claim, ClaimRule } from './claim.ts';
 import { clock } from './clock.ts';
 import { idiom } from './idioms.ts';
 import { keyed } from './keyed.ts';
-import { address, code, label } from './labels.ts';
+import { code, label } from './labels.ts';
 import { heading, listNumbers } from './lists.ts';
 import { money } from './money.ts';
 import { one } from './one.ts';

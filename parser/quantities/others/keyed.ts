@@ -5,31 +5,63 @@ import type { ClaimRule } from './claim.ts';
 
 const DIGIT = wordSet('oh zero one two three four five six seven eight nine 0 1 2 3 4 5 6 7 8 9');
 const KEYED = wordSet(
-  'code combo combination lockbox box pin padlock keypad gate password alarm extension serial number',
+  'code combo combination lockbox box pin padlock keypad gate password alarm extension serial number ref reference permit licence license ' +
+    'plate registration rego account mobile cell phone ring dial call text invoice ticket docket',
 );
+/** "Double oh seven", "treble one": so many of the digit behind. */
+const REPEATED: ReadonlyMap<string, number> = new Map([
+  ['double', 2],
+  ['triple', 3],
+  ['treble', 3],
+]);
+const BETWEEN = wordSet('- dash hyphen slash point dot');
 /** So many digits one by one are a code wherever they stand; beside a lock fewer are. */
 const ENOUGH = 5;
 const ENOUGH_KEYED = 3;
 const KEYS = wordSet('pound star hash');
 
-/** "The lockbox is 0-4-1-7", "gate code nine nine one four pound": digits said one by one, blanks or hyphens between. */
+/** "The lockbox is 0-4-1-7", "oh seven seven double oh nine hundred", "7 K R T 2 0 8": digits said one by one, letters among them. */
 export const keyed: ClaimRule = (line, i) => {
-  if (!DIGIT.has(line.word(i))) return null;
-  let count = 1;
-  let naught = false;
-  let until = i + 1;
+  const first = digitsSaid(line, i);
+  if (!first) return null;
+  let { count } = first;
+  let odd = first.repeated;
+  let letters = isLetter(line, i - 1) ? 1 : 0;
+  let until = i + first.words;
   for (;;) {
-    const next = line.tokens[until]?.text === '-' ? until + 1 : until;
-    if (!DIGIT.has(line.word(next).replace(/'s$/, ''))) break;
-    count++;
-    naught ||= line.word(next) === 'oh';
-    until = next + 1;
+    const next = BETWEEN.has(line.word(until)) ? until + 1 : until;
+    const said = digitsSaid(line, next);
+    const letter = !said && isLetter(line, next);
+    if (!said && !letter) break;
+    count += said?.count ?? 0;
+    odd ||= said !== null && (said.repeated || line.word(next) === 'oh');
+    letters += letter ? 1 : 0;
+    until = next + (said?.words ?? 1);
   }
   // "The two six oh eight": nobody counts with an oh.
-  const said = count >= ENOUGH || (count === ENOUGH - 1 && naught);
-  if (count < ENOUGH_KEYED || (!said && !isKeyed(line, i))) return null;
+  const enough =
+    count >= ENOUGH ||
+    (count === ENOUGH - 1 && odd && !/^(?:by|x)$/.test(line.word(i - 1))) ||
+    (count >= ENOUGH_KEYED && letters > 1);
+  if (count < ENOUGH_KEYED || (!enough && !isKeyed(line, i))) return null;
+  // "Nine hundred one two three" at its end: a phone's number as the British say it.
+  while (enough && line.word(until) === 'hundred') until++;
   if (KEYS.has(line.word(until))) return { until: until + 1, kind: 'code' };
   return unitAt(line, until, line.number(until - 1)) ? null : { until, kind: 'code' };
 };
 
-const isKeyed = (line: Line, i: number) => [1, 2, 3].some((back) => KEYED.has(line.word(i - back).replace(/'s$/, '')));
+function digitsSaid(line: Line, i: number): { count: number; words: number; repeated: boolean } | null {
+  const times = REPEATED.get(line.word(i));
+  const word = line.word(times ? i + 1 : i).replace(/'s$/, '');
+  if (!DIGIT.has(word)) return null;
+  // "Nine hundred one two three": hundreds in a row of digits.
+  const hundred =
+    !times && line.word(i + 1) === 'hundred' && DIGIT.has(line.word(i + 2)) && DIGIT.has(line.word(i - 1));
+  return { count: (times ?? 1) + (hundred ? 2 : 0), words: times || hundred ? 2 : 1, repeated: times !== undefined };
+}
+
+/** A capital alone, but no article and nobody's "I". */
+const isLetter = (line: Line, i: number) => /^[B-HJ-Z]$/.test(line.tokens[i]?.text ?? '');
+
+const isKeyed = (line: Line, i: number) =>
+  [1, 2, 3, 4].some((back) => KEYED.has(line.word(i - back).replace(/'s$/, '')));

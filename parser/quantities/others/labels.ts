@@ -13,12 +13,15 @@ const NAMED = wordSet(
 /** The same, unless a size follows: "window three", but "window 36 x 48". */
 const NAMED_UNLESS_SIZED = wordSet(
   'room bedroom block column footing bath bathroom floor door window drop bay line zone day week sheet drawing detail section level building bldg house truck crew part row ' +
-    'lane step station loop stair',
+    'lane step station loop stair flat apto bed tread cam washer dryer mailbox drwr drawer cell joist post hole coat take fix',
 );
 const SIZED = wordSet('by x × wide high tall deep long thick and or to of is are at more');
+const LETTERED = wordSet(
+  'sheet drawing page detail section plan lot block unit apartment apt room permit gate bay row',
+);
 /** What a number describes without counting: "a two story house", "three way switch", "one man job". */
 const DESCRIBED = wordSet(
-  'story storey man person car way part pole prong gang tab star go hole bedroom bath point speed stage panel lite year-old step tone ply',
+  'layer handle handled compartment basin story storey man person car way part pole prong gang tab star go hole bedroom bath point speed stage panel lite year-old step tone ply',
 );
 
 const claim = (until: number, kind: Claim['kind'] = 'label'): Claim => ({ until, kind });
@@ -44,8 +47,11 @@ export const label: ClaimRule = (line, i) => {
   if (number.d === 1 && /^(?:dually|diesel|pickup)$/.test(next)) return claim(number.until);
   if (isHyphened(line, number.until)) return claim(number.until + 2);
   if (number.d !== 1) return null;
-  const before = line.word(i - 1).replace(/'s$/, '');
+  const before = nameBefore(line, i);
+  if (isRoomIn(line, i, number)) return claim(number.until);
   if (before === '#' && line.tight(i)) return claim(number.until);
+  // "Sheet A five hundred": a letter of its own before the number.
+  if (/^[A-HJ-Z]$/.test(line.tokens[i - 1]?.text ?? '') && LETTERED.has(line.word(i - 2))) return claim(number.until);
   if ((before === '.' && line.word(i - 2) === 'no' && line.tight(i - 1)) || before === 'r') return claim(number.until);
   const named =
     (NAMED.has(before) && !isOrdered(line, i, number)) ||
@@ -70,6 +76,26 @@ export const label: ClaimRule = (line, i) => {
     ? claim(number.until)
     : null;
 };
+
+const CALLED = /^(?:code|combo|pin|extension|zip|number|lockbox|password|order|invoice|serial|ext)'s$/;
+
+/** The word before a number, its "is" left off where a name follows: "the code's 9914", but "the unit's twenty four" is a size. */
+const nameBefore = (line: Line, i: number) =>
+  CALLED.test(line.word(i - 1)) ? line.word(i - 1).slice(0, -2) : line.word(i - 1);
+
+const MEASURING = /^(?:came|come|comes|coming|measured|measures|dialed|dialled|set|cut|one|1|go|goes|went)$/;
+const AFTER_ROOM = wordSet('the a an is was has had says he she it they we i put still');
+
+/** "The valve in twelve is weeping", "absent in 30, 31, 34": rooms by their number. */
+function isRoomIn(line: Line, i: number, number: SaidNumber): boolean {
+  if (number.shape !== 'whole' || unitAt(line, number.until, number)) return false;
+  let k = i - 1;
+  while (/^(?:,|and|&)$/.test(line.word(k)) && line.tokens[k - 1]?.kind === 'number') k -= 2;
+  const before = line.word(k - 1);
+  if (line.word(k) !== 'in' || MEASURING.test(before) || line.number(k - 1)) return false;
+  const next = line.tokens[number.until];
+  return next === undefined || next.kind === 'break' || /^[,.:;&]$/.test(next.text) || AFTER_ROOM.has(next.word);
+}
 
 const VERBS = wordSet('order stage mark plan note');
 const BEFORE_VERB = wordSet(
@@ -196,24 +222,3 @@ function spokenCode(line: Line, i: number): Claim | null {
     !isPlural(line.word(second.until));
   return GAUGES.has(line.word(i)) && wires && apart ? claim(second.until, 'code') : null;
 }
-
-const STREETS = wordSet(
-  'street st avenue ave road rd lane ln drive dr court ct place pl way boulevard blvd terrace close crescent highway',
-);
-
-/** House numbers: "418 Larch Street", "1440 NE Poplar Ave", "at 418 Larch". */
-export const address: ClaimRule = (line, i) => {
-  if (!isDigits(line, i) || line.tokens[i]!.text.length < 2) return null;
-  for (let k = i + 2; k <= i + 4; k++) {
-    const named = line.tokens[k - 1]?.kind === 'word' || k - 1 > i + 1;
-    if (named && STREETS.has(line.word(k)) && isName(line, i + 1) && !unitAt(line, i + 1, line.number(i)))
-      return claim(k + 1, 'address');
-  }
-  const named = /^[A-Z][a-z]+$/.test(line.tokens[i + 1]?.text ?? '') && line.tokens[i]!.text.length >= 3;
-  return line.word(i - 1) === 'at' && named ? claim(i + 2, 'address') : null;
-};
-
-/** Capitalised, or at least no word that stands between sizes and goods. */
-const isName = (line: Line, i: number) =>
-  /^[A-Z]/.test(line.tokens[i]?.text ?? '') ||
-  (Number(line.tokens[i - 1]?.text) >= 100 && line.tokens[i]?.kind === 'word' && !SIZED.has(line.word(i)));

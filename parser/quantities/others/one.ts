@@ -23,7 +23,9 @@ export const one: ClaimRule = (line, i) => {
   const [before, next] = [line.word(i - 1), line.word(i + 1)];
   const claimed = { until: i + 1, kind: 'idiom' } as const;
   if (POINTING.has(before) || isDescribed(line, i)) return claimed;
-  if (next === 'of') return PEOPLE.has(line.word(i + 2)) && before !== 'each' ? claimed : null;
+  // "One on each leg", "from one end to the other": told apart, not counted.
+  if (isOneOfTwo(line, i)) return claimed;
+  if (next === 'of') return PEOPLE.has(line.word(i + 2).replace(/'s$/, '')) && before !== 'each' ? claimed : null;
   if (next === 'at' && line.word(i + 2) === 'a') return claimed;
   return BEHIND.has(next) ? claimed : null;
 };
@@ -40,3 +42,13 @@ const isDescribed = (line: Line, i: number) =>
   line.tokens[i - 1]?.kind === 'word' &&
   DETERMINERS.has(line.word(i - 2)) &&
   !/^(?:of|and|plus|or|least|just|only|about|need|half)$/.test(line.word(i - 1));
+
+const SIDES = wordSet('end side leg wall edge corner half hand face line phase pole way');
+
+/** "From one end to the other", "two bars on one leg and three on the other". */
+function isOneOfTwo(line: Line, i: number): boolean {
+  if (!SIDES.has(line.word(i + 1))) return false;
+  for (let k = i + 2; k < i + 14 && line.tokens[k]; k++)
+    if (line.word(k) === 'other' && /^(?:the|to)$/.test(line.word(k - 1))) return true;
+  return false;
+}

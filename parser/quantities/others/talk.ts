@@ -31,7 +31,7 @@ export const ofTalk: ClaimRule = (line, i) => {
   if (next === 'of' && US.has(after)) return { ...claim, until: number.until + 2 };
   if (next === 'to' && after === 'one' && ODDS.has(line.word(number.until + 2)))
     return { ...claim, until: number.until + 2 };
-  return pitch(line, i) ?? onScale(line, i);
+  return pitch(line, i) ?? fall(line, i) ?? onScale(line, i);
 };
 
 const STEEP = wordSet('two three four five six seven eight nine ten eleven twelve');
@@ -42,6 +42,14 @@ const pitch: ClaimRule = (line, i) => {
   if (!STEEP.has(line.word(i)) || line.word(i + 1) !== 'twelve' || line.number(i)?.until !== i + 2) return null;
   const sloped = SLOPED.has(line.word(i + 2)) || (line.word(i - 1) === 'a' && endsPhrase(line, i + 2));
   return sloped ? { until: i + 2, kind: 'label' } : null;
+};
+
+/** "Falls one in eighty": rise over run, which no unit of ours holds. */
+const fall: ClaimRule = (line, i) => {
+  const run = line.word(i + 1) === 'in' && /^(?:one|1)$/.test(line.word(i)) ? line.number(i + 2) : null;
+  return run && run.d === 1 && run.n >= 10 && !unitAt(line, run.until, run)
+    ? { until: run.until, kind: 'label' }
+    : null;
 };
 
 /** "An extra hand or two". */

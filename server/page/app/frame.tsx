@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
 import { DayScreen } from './day/DayScreen.tsx';
+import { dropOffer } from './kit/firm.ts';
 import { type Screen, useScreen, useShown } from './kit/hooks.ts';
-import { change, chooseJob, dropOffer, release } from './kit/model.ts';
+import { chooseJob, release, takeBack } from './kit/model.ts';
 import { withPending } from './kit/pending.ts';
 import type { Parcel } from './kit/phoneStore.ts';
 import { isLive } from './kit/words.ts';
@@ -58,7 +59,7 @@ export function Frame() {
       <div class="status">
         <p role="status">{shown.said?.text}</p>
         {shown.said?.undo && (
-          <button type="button" class="plain" onClick={() => void undo(shown.said!.undo!)}>
+          <button type="button" class="plain" onClick={() => void takeBack()}>
             Undo
           </button>
         )}
@@ -97,10 +98,6 @@ function NoJob({ reached }: { reached: boolean }) {
       No job has been opened on this phone yet, and the server does not answer. Try again where there is signal.
     </p>
   );
-}
-
-async function undo(entry: string): Promise<void> {
-  await change({ kind: 'undo', entry }, 'Taken back.');
 }
 
 /** Always in sight: how much is only on this phone, and what the server would not take. */

@@ -1,361 +1,448 @@
 /** Written by tests/learn/goods.ts: something seen of a name, and hundredths for its being the one. */
 export const NAMING = `
-alone	22
-alone area	-12
-alone fixture	19
-alone material	11
-alone part	59
-alone surface	-13
-alone word	16
-apart false	3
-apart true	-37
-back 0	37
-back 1	54
-back 2	12
-back 3	-26
-back 4	-27
+alone	5
+alone area	-18
+alone fixture	37
+alone material	20
+alone part	25
+alone word	-16
+alone work	-29
+apart false	-7
+apart true	-34
+back 0	45
+back 1	51
+back 2	7
+back 3	-20
+back 4	-32
 back 5	-22
-back 6	-29
-back 7	-23
-back 8	-19
-before more	60
-before new	-30
-counted	-17
-counted area	-32
-counted fixture	-11
-counted part	-4
-counted surface	-27
-counted tool	-22
-counted word	-12
-flawed false	3
-goods false false	-63
+back 6	-28
+back 7	-29
+back 8	-27
+before another	-67
+before more	42
+before new	22
+before no	27
+counted	-15
+counted area	-3
+counted fixture	3
+counted material	-10
+counted part	-18
+counted surface	-25
+counted tool	7
+counted word	11
+flawed false	31
+flawed true	3
+goods false false	-61
 goods false true	-33
-goods true false	67
+goods true false	64
 goods true true	-3
-kind area	-18
-kind area article	33
-kind area count	-30
-kind area length	-43
-kind area pack	-12
-kind area pointer	31
-kind area volume	-12
-kind area weight	-32
-kind fixture	-11
-kind fixture area	-40
-kind fixture article	-31
-kind fixture count	-13
-kind fixture length	-49
-kind fixture pack	6
-kind fixture pointer	-71
-kind fixture volume	-39
-kind fixture weight	-4
-kind material	19
-kind material area	75
-kind material article	-6
-kind material count	8
-kind material length	51
-kind material pack	27
-kind material pointer	-15
-kind material volume	-10
-kind material weight	57
-kind part	11
-kind part area	-15
-kind part article	-10
-kind part count	42
-kind part pack	-33
-kind part pointer	-8
-kind part volume	-30
-kind part weight	-39
+kind area	-23
+kind area area	-61
+kind area article	12
+kind area count	-32
+kind area length	-34
+kind area pack	-18
+kind area pointer	25
+kind area volume	-5
+kind area weight	-26
+kind fixture	-14
+kind fixture area	-36
+kind fixture article	-10
+kind fixture count	-12
+kind fixture length	-50
+kind fixture pack	-6
+kind fixture pointer	-96
+kind fixture volume	-34
+kind fixture weight	-17
+kind material	24
+kind material area	82
+kind material count	20
+kind material length	64
+kind material pack	26
+kind material pointer	-46
+kind material volume	11
+kind material weight	52
+kind part	9
+kind part area	-11
+kind part article	3
+kind part count	27
+kind part length	14
+kind part pack	-31
+kind part pointer	29
+kind part volume	-27
+kind part weight	-45
 kind surface	-18
-kind surface area	-66
-kind surface article	30
-kind surface count	-31
-kind surface length	-30
-kind surface pack	-19
-kind surface pointer	47
-kind surface volume	12
-kind surface weight	-55
-kind tool	7
-kind tool article	25
-kind tool count	24
-kind tool pack	-34
-kind tool pointer	31
-kind word	-21
-kind word area	-75
-kind word article	-25
-kind word count	-19
-kind word length	-26
-kind word pack	-19
-kind word pointer	-16
-kind word volume	-7
-kind word weight	-39
-kind work	-13
-kind work count	-14
-kind work pack	-12
-label	13
-like told 1	-13
-like told 2	-26
-like told 3	2
-modified	74
-more area	-47
-more fixture	-34
-more material	51
-more part	-12
-more surface	-20
-more tool	-20
-more word	-8
-never told false	-6
+kind surface area	-37
+kind surface article	-22
+kind surface count	-14
+kind surface length	-49
+kind surface pack	-23
+kind surface pointer	28
+kind surface volume	7
+kind surface weight	-52
+kind tool	-5
+kind tool article	65
+kind tool count	-6
+kind tool length	-33
+kind tool pack	-27
+kind tool pointer	19
+kind tool volume	-18
+kind word	-19
+kind word area	-74
+kind word article	-24
+kind word count	-21
+kind word length	-41
+kind word pack	-11
+kind word pointer	-8
+kind word volume	-33
+kind word weight	-30
+kind work	-11
+kind work article	-17
+kind work pack	-19
+label	16
+like told 1	-6
+like told 2	-33
+like told 3	-18
+modified	100
+more area	-43
+more fixture	-39
+more material	68
+more part	26
+more surface	-5
+more tool	-3
+more word	-14
+never told false	-5
 never told true	-32
-not sold so	-38
-of -	-16
-of about	-52
-of above	-8
-of after	-39
-of at	-26
-of before	-28
-of behind	-44
-of by	25
-of down	-10
-of for	-46
-of from	-10
-of of	4
-of off	-29
-of on	-25
-of out	-10
-of over	-33
-of past	-36
-of to	-16
-of up	-13
-of with	-27
-of without	24
-other room	-42
-own code	26
-own false	-74
-own first area	40
-own first code	70
-own first finish	-5
-own first fixture	25
-own first material	41
-own first part	52
-own first surface	59
-own first tool	80
-own first word	-3
-own goods false	-12
-own goods true	41
-own head code	37
-own head code length	26
-own head finish	-40
-own head finish count	-13
-own head finish pack	-58
-own head finish volume	64
-own head fixture	13
-own head material	41
-own head material area	52
-own head material count	51
-own head material length	48
-own head material pack	34
-own head material volume	51
-own head material weight	35
-own head part	23
-own head part count	21
-own head part pack	45
-own head surface	72
-own head surface count	69
-own head surface pack	41
-own head tool	64
-own head tool count	64
-own head word	5
-own head word article	-35
-own head word count	-19
-own head word length	55
-own head word pack	57
-own head word volume	7
-own last adhesive	34
-own last board	61
-own last boards	59
-own last brackets	30
-own last cabinet screws	38
-own last cable	33
+not sold so	-34
+of -	-10
+of about	-47
+of above	-6
+of after	-35
+of along	-21
+of around	-14
+of at	-40
+of behind	-32
+of below	-40
+of between	-90
+of by	-29
+of down	-14
+of for	-16
+of from	-33
+of in	-27
+of into	-70
+of near	-22
+of of	12
+of off	-25
+of on	-35
+of out	-20
+of over	-39
+of past	-33
+of through	-21
+of to	-29
+of under	-27
+of up	-15
+of with	-11
+of without	18
+other room	-28
+own false	-100
+own first area	-28
+own first code	77
+own first finish	12
+own first fixture	28
+own first material	43
+own first part	63
+own first surface	64
+own first tool	100
+own first word	-16
+own goods false	-18
+own goods true	42
+own head area	-44
+own head area count	-56
+own head code	65
+own head defect	6
+own head defect count	6
+own head finish	-24
+own head finish count	-16
+own head finish length	29
+own head finish pack	-52
+own head finish volume	26
+own head fixture count	5
+own head fixture pack	-24
+own head material	40
+own head material area	45
+own head material count	42
+own head material length	35
+own head material pack	40
+own head material volume	38
+own head material weight	30
+own head part	37
+own head part count	31
+own head part length	82
+own head part pack	40
+own head surface	41
+own head surface count	22
+own head surface pack	38
+own head tool	70
+own head tool count	71
+own head word	9
+own head word article	-38
+own head word count	-16
+own head word length	12
+own head word pack	65
+own head word volume	41
+own head word weight	65
+own last adhesive	41
+own last anchor	62
+own last anchors	67
+own last base	89
+own last blocks	50
+own last blue tape	40
+own last board	-12
+own last boards	81
+own last bolt	68
+own last bolts	81
+own last bonding primer	37
+own last bracket	37
+own last brackets	20
+own last brads	37
+own last brushes	74
+own last bulbs	28
+own last cabinet screws	49
+own last cable	-43
+own last cap	52
+own last casing	39
 own last caulk	55
-own last clamps	43
-own last couplings	-48
-own last deck screws	40
-own last discs	70
-own last elbows	50
-own last end caps	-31
-own last epoxy	51
-own last filler	30
-own last filters	55
-own last flashing tape	31
-own last flex	34
-own last foam	75
-own last glue	40
-own last gray	-24
-own last hangers	44
-own last hinges	62
-own last kit	82
-own last knobs	48
-own last mastic	32
-own last mesh	46
-own last mesh tape	38
-own last mortar	40
-own last mud	40
-own last panels	44
-own last pins	34
-own last pipe	31
-own last please	-27
-own last plugs	45
-own last ply	49
+own last ceiling white	62
+own last cellulose	45
+own last clamps	50
+own last color	55
+own last construction adhesive	51
+own last contractor bags	67
+own last couplings	-45
+own last cut	-32
+own last deck screws	46
+own last discs	72
+own last door sweep	59
+own last doors	-37
+own last drip edge	39
+own last drywall	35
+own last elbow	49
+own last elbows	70
+own last enamel	52
+own last end caps	-29
+own last epoxy	42
+own last filler	28
+own last filters	57
+own last flashing tape	32
+own last flat	-63
+own last flex	-30
+own last foam	88
+own last foil tape	29
+own last gasket	55
+own last glue	64
+own last gray	59
+own last grout	74
+own last hangers	65
+own last hidden hangers	36
+own last hinges	61
+own last hose	30
+own last kit	71
+own last kits	-10
+own last knobs	45
+own last lacquer	-51
+own last lags	74
+own last longer	-34
+own last mastic	39
+own last mesh	43
+own last mesh tape	46
+own last mortar	45
+own last mud	41
+own last nail plates	52
+own last nails	37
+own last old work boxes	60
+own last outlets	-53
+own last panels	41
+own last paste	43
+own last pins	52
+own last pipe	-33
+own last plates	85
+own last please	-22
+own last plugs	38
+own last ply	50
 own last poly	52
-own last primer	-27
-own last rapid set	27
-own last screw	52
-own last screws	54
-own last sealant	41
-own last sealer	41
-own last shims	32
-own last silicone	35
-own last structural screws	37
-own last tape	58
-own last thinset	51
-own last tile	28
-own last tiles	20
-own last treads	46
-own last washers	67
-own last white	-33
-own last wood filler	39
-own of false article	-46
-own of false count	24
-own of false pack	-15
-own of false volume	63
-own of true area	59
-own of true count	7
-own of true length	54
-own of true pack	55
-own of true volume	40
-own of true weight	55
-own plural	42
-own pointing false	36
+own last posts	62
+own last primer	-13
+own last rapid set	31
+own last red	9
+own last ring	103
+own last rods	62
+own last roller	52
+own last satin	41
+own last screw	-14
+own last screws	72
+own last sealant	46
+own last sealer	39
+own last self leveler	36
+own last shelf pins	35
+own last shims	56
+own last silicone	48
+own last stain	28
+own last structural screws	47
+own last studs	50
+own last supply lines	65
+own last tapcons	96
+own last tape	55
+own last thinset	49
+own last tile	47
+own last tiles	31
+own last toggle bolts	57
+own last toggles	43
+own last treads	50
+own last trim screws	53
+own last varnish	39
+own last washers	81
+own last wax ring	64
+own last white	-62
+own last wire nuts	44
+own last wood filler	45
+own last x	84
+own of false article	-43
+own of false count	17
+own of false length	42
+own of false pack	-21
+own of false pointer	17
+own of false volume	13
+own of false weight	43
+own of true area	64
+own of true count	35
+own of true length	41
+own of true pack	63
+own of true volume	59
+own of true weight	48
+own plural	35
+own pointing false	33
 own pointing true	-82
 own true	34
-own unit area	65
-own unit article	-46
-own unit count	23
-own unit length	54
-own unit pack	39
+own unit area	67
+own unit article	-43
+own unit count	20
+own unit length	42
+own unit pack	43
+own unit pointer	17
 own unit volume	47
-own unit weight	55
-own verb	12
-own words 1	31
-own words 2	27
-own words 3	39
-own words 4	70
-place -	-12
-place here	37
-place rest	-24
-place subject	-7
-plural false area true	-11
-plural false article -	-11
-plural false count false	2
-plural false count true	-45
-plural false length false	15
-plural false length true	-13
-plural false pack -	16
-plural false pack false	-22
-plural false pack true	-19
-plural false pointer -	16
-plural false volume false	-16
-plural false volume true	-46
-plural false weight false	-60
-plural false weight true	-54
-plural true area true	-53
-plural true article -	26
-plural true count false	-17
-plural true count true	30
-plural true length true	-42
-plural true pack -	-16
-plural true pack false	-20
-plural true pack true	-4
-plural true pointer -	7
-plural true volume false	-6
-plural true volume true	8
-plural true weight false	27
-plural true weight true	54
-pointing false	-36
+own unit weight	52
+own verb	14
+own words 1	26
+own words 2	42
+own words 3	38
+own words 4	86
+place -	-26
+place here	45
+place rest	-26
+place subject	-6
+plural false area true	-17
+plural false article -	-12
+plural false count false	-14
+plural false count true	-47
+plural false length true	-10
+plural false pack false	-25
+plural false pack true	-16
+plural false pointer -	-17
+plural false volume false	-9
+plural false volume true	-20
+plural false weight false	-79
+plural false weight true	-57
+plural true area true	-35
+plural true article -	21
+plural true count false	-10
+plural true count true	44
+plural true length false	-24
+plural true length true	-37
+plural true pack false	-17
+plural true pack true	-8
+plural true pointer -	11
+plural true volume false	-52
+plural true volume true	-5
+plural true weight false	49
+plural true weight true	53
+pointing false	-33
 pointing true	82
-ran out	17
-rank 0	39
-rank 0 article	21
-rank 0 count	38
-rank 0 pointer	48
-rank 1	3
-rank 1 article	15
-rank 1 pointer	68
+ran out	45
+rank 0	36
+rank 0 article	55
+rank 0 count	33
+rank 0 pointer	61
+rank 1	5
+rank 1 article	4
+rank 1 count	4
+rank 1 pointer	46
 rank 2	-6
-rank 2 article	25
-rank 2 count	-8
-rank 2 pointer	-56
-rank 3	-20
-rank 3 article	-31
-rank 3 count	-19
-rank 3 pointer	-63
-rank 4	-13
-rank 4 article	-15
-rank 4 count	-13
-rank 4 pointer	-45
-rank 5	-17
-rank 5 article	-63
-rank 5 count	-15
-rank 5 pointer	-41
-rank 6	-34
-rank 6 article	-109
-rank 6 count	-29
-rank 6 pointer	-81
-said copula	-7
-said imperative	-21
-said modal	-30
-said none	-3
-said owed	-19
-said past	7
-said present	-8
-same unit	8
-sentences 0	39
-sentences 1	-48
+rank 2 article	24
+rank 2 count	-7
+rank 2 pointer	-33
+rank 3	-17
+rank 3 article	-37
+rank 3 count	-16
+rank 3 pointer	-28
+rank 4	-19
+rank 4 article	-20
+rank 4 count	-18
+rank 4 pointer	-47
+rank 5	-19
+rank 5 article	-53
+rank 5 count	-17
+rank 5 pointer	-47
+rank 6	-37
+rank 6 article	-65
+rank 6 count	-33
+rank 6 pointer	-105
+said copula	-5
+said imperative	-23
+said modal	-14
+said none	-2
+said owed	-10
+said past	-5
+said present	-9
+same unit	6
+sentences 0	32
+sentences 1	-44
 sentences 2	-32
-sentences 3	-23
-sized	-18
-sold so	104
-the	-9
-told 1	5
-told 1 area	-28
-told 1 article	-93
-told 1 count	24
-told 1 length	-31
-told 1 pack	-12
-told 1 pointer	9
-told 1 volume	11
-told 1 weight	22
-told 2	-19
-told 2 article	-59
-told 2 count	-31
-told 2 length	-6
-told 2 pack	12
-told 2 pointer	-65
-told 2 volume	-45
-told 3	10
-told 3 count	10
-told 3 pack	10
-told before	8
+sentences 3	-32
+sized	-14
+sold so	106
+told 1	12
+told 1 area	-27
+told 1 article	-14
+told 1 count	28
+told 1 length	-27
+told 1 pack	-6
+told 1 pointer	-25
+told 1 volume	29
+told 1 weight	-5
+told 2	-31
+told 2 article	-96
+told 2 count	-32
+told 2 length	-18
+told 2 pack	-16
+told 2 pointer	-75
+told 2 volume	-32
+told 3	-18
+told 3 count	-5
+told 3 length	-36
+told 3 pack	-3
+told 3 pointer	-31
+told 3 volume	-49
+told before	11
 told by false	-4
-told by true	8
-told here	-37
-touches false	32
-touches true	35
-use buy	-14
-use have	11
+told by true	9
+told here	-52
+touches false	40
+touches true	7
+use buy	-30
+use have	4
 use use	23
-words 1	-32
-words 2	3
-words 3	40
-words 4	-9
+words 1	-28
+words 2	4
+words 3	16
+words 4	11
 `;

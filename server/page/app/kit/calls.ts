@@ -5,6 +5,7 @@ import type {
   JobView,
   NewJob,
   NewWord,
+  RereadingView,
   SummaryView,
   Talk,
   TaughtWord,
@@ -68,6 +69,8 @@ export const sendCatalogueCall = (file: Blob) =>
   call<CatalogueView>('PUT', 'catalogue', new Blob([file], { type: 'text/csv' }));
 export const viewCall = (id: string) => call<JobView>('GET', `jobs/${at(id)}`);
 export const talksCall = (id: string) => call<Talk[]>('GET', `jobs/${at(id)}/notes`);
+export const rereadingCall = (id: string) => call<RereadingView>('GET', `jobs/${at(id)}/rereading`);
+export const readAgainCall = (id: string) => call<RereadingView>('POST', `jobs/${at(id)}/rereading`);
 export const wordsCall = () => call<TaughtWord[]>('GET', 'words');
 export const teachCall = (id: string, word: NewWord) => call<TaughtWord[]>('PUT', `words/${at(id)}`, word);
 export const forgetCall = (id: string) => call<TaughtWord[]>('DELETE', `words/${at(id)}`);

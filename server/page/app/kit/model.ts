@@ -1,12 +1,15 @@
 import { v7 as newId } from 'uuid';
 import type { Fact } from '../../../../parser/types.ts';
-import type { JobBrief, JobView, NewEntry, NewJob, NewNote, NewWord, Talk, TaughtWord } from '../../../http/api.ts';
+import type { JobBrief, JobView, NewEntry, NewNote, NewWord, Talk, TaughtWord } from '../../../http/api.ts';
 import { unheardText } from '../../../voice/unheard.ts';
-import { forgetCall, jobsCall, Refused, saveJobCall, talksCall, teachCall, viewCall, wordsCall } from './calls.ts';
+import { jobsCall, Refused, talksCall, viewCall, wordsCall } from './calls.ts';
 import { wallTime } from './clock.ts';
 import { type Delivered, discard, flush, keep, waiting } from './outbox.ts';
 import { keepAll, type Parcel, phoneStore, plainSettings, type Settings } from './phoneStore.ts';
 import { askReader } from './reader.ts';
+
+/** Takes back what a tap did. Throws what its call throws. */
+export type Undo = () => Promise<void>;
 
 /** Everything that the screens show. Replaced whole at each change, never changed in place. */
 export interface Shown {
@@ -26,8 +29,8 @@ export interface Shown {
   reached: boolean;
   /** What the server said against us, in its own words. */
   trouble: string | null;
-  /** Short words for the status line; `undo` is the entry that a tap takes back. */
-  said: { text: string; undo: string | null } | null;
+  /** Short words for the status line; `undo` takes back what they tell of. */
+  said: { text: string; undo: Undo | null } | null;
   /** A word that the firm may want to teach, after a correction. */
   offer: NewWord | null;
 }
@@ -56,7 +59,7 @@ export function watch(watcher: () => void): () => void {
   return () => watchers.delete(watcher);
 }
 
-function show(change: Partial<Shown>): void {
+export function show(change: Partial<Shown>): void {
   shown = { ...shown, ...change };
   for (const watcher of watchers) watcher();
 }
@@ -221,11 +224,12 @@ export async function sendNote(text: string, given: With = {}): Promise<void> {
     photoIds,
   };
   await post({ id, jobId, kind: 'note', note, parked: null });
-  say('Kept on this phone.', id);
+  const takeBack = undoOf(id);
+  say('Kept on this phone.', takeBack);
   void readHere(id, note);
   await sync();
   const kept = shown.parcels.find((p) => p.id === id);
-  if (!kept) say('Sent.', id);
+  if (!kept) say('Sent.', takeBack);
   else if (kept.parked !== null) say('Not taken; it is kept here.');
 }
 
@@ -236,16 +240,26 @@ export async function change(what: NewEntry['what'], words: string): Promise<voi
   const id = newId();
   const entry: NewEntry = { at: wallTime(zoneOf(jobId)), by: by || null, what };
   await post({ id, jobId, kind: 'entry', entry, parked: null });
-  say(words, id);
+  say(words, undoOf(id));
   await sync();
 }
 
+/** A note or a change by hand is taken back by an entry of its own. */
+const undoOf =
+  (entry: string): Undo =>
+  () =>
+    change({ kind: 'undo', entry }, 'Taken back.');
+
 /** Words for the status line; after a while they make room again. */
-export function say(text: string, undo: string | null = null): void {
+export function say(text: string, undo: Undo | null = null): void {
   const said = { text, undo };
   show({ said });
   setTimeout(() => shown.said === said && hush(), undo === null ? sayFor : undoFor);
 }
+
+/** What went wrong, in words for the one who holds the phone. */
+export const wordsOf = (error: unknown) =>
+  error instanceof Error ? error.message : 'Try again where there is signal.';
 
 /** Milliseconds: long enough to be read twice; long enough to see on another screen what a tap did. */
 const sayFor = 10_000;
@@ -253,16 +267,25 @@ const undoFor = 120_000;
 
 export const hush = () => show({ said: null });
 
-export async function saveJob(id: string, job: NewJob): Promise<void> {
-  await saveJobCall(id, job);
-  await chooseJob(id);
+/** Takes back what the status line tells of; where that fails, the line says so and can be tapped again. */
+export async function takeBack(): Promise<void> {
+  const said = shown.said;
+  if (!said?.undo) return;
+  try {
+    await said.undo();
+  } catch (error) {
+    say(`Not taken back. ${wordsOf(error)}`, said.undo);
+  }
 }
 
 /** A parcel that the server refused: tried again, or thrown away by the person and nobody else. */
 export async function release(id: string, how: 'again' | 'away'): Promise<void> {
   const parcel = shown.parcels.find((p) => p.id === id);
-  if (how === 'away') await discard(id);
-  else if (parcel) await keep({ ...parcel, parked: null });
+  if (!parcel) return;
+  if (how === 'away') {
+    await discard(id);
+    say('Thrown away.', () => post(parcel));
+  } else await keep({ ...parcel, parked: null });
   show({ parcels: await waiting() });
   await sync();
 }
@@ -279,30 +302,6 @@ async function readHere(id: string, { text, saidAt, area }: NewNote): Promise<vo
   const options = { saidAt, areas, area: area ?? null };
   const answer = await askReader({ id, ask: 'facts', text, options, taught: shown.words, crew });
   if (answer?.ask === 'facts') show({ readings: new Map(shown.readings).set(id, answer.facts) });
-}
-
-/** A word that was put right and that the vocabulary does not hold is offered for teaching. */
-export async function offerToTeach(said: string, word: NewWord): Promise<void> {
-  const crew = shown.view?.job.crew ?? [];
-  const answer = await askReader({ id: newId(), ask: 'known', word: said, taught: shown.words, crew });
-  if (answer?.ask === 'known' && !answer.known) show({ offer: { ...word, also: [said] } });
-}
-
-/** The word on offer is looked at, or let go. */
-export const dropOffer = () => show({ offer: null });
-
-/** Teaches the firm a word, or teaches it otherwise. Only the server can: throws what its call throws. */
-export async function teach(word: NewWord, id: string = newId()): Promise<void> {
-  await changeWords(await teachCall(id, word));
-}
-
-export async function forget(id: string): Promise<void> {
-  await changeWords(await forgetCall(id));
-}
-
-async function changeWords(words: TaughtWord[]): Promise<void> {
-  show({ words });
-  await keepAll('words', words);
 }
 
 /** A recording that a dead battery or a closed page cut short is kept like any other. */

@@ -1,11 +1,16 @@
+import { useEffect, useRef } from 'preact/hooks';
 import { v7 as newId } from 'uuid';
 import type { NewJob } from '../../../http/api.ts';
 import { wallTime } from '../kit/clock.ts';
-import { saveJob, say } from '../kit/model.ts';
+import { saveJob } from '../kit/firm.ts';
+import { say, wordsOf } from '../kit/model.ts';
 
 /** A job's particulars: where, who, when. */
 export function JobForm({ id, job, title }: { id: string | null; job: NewJob | null; title: string }) {
   const zone = job?.zone ?? Intl.DateTimeFormat().resolvedOptions().timeZone;
+  const fields = useRef<HTMLFormElement>(null);
+  // What was put back, or changed on another phone, is what the fields show.
+  useEffect(() => fields.current?.reset(), [JSON.stringify(job)]);
   const save = async (form: FormData) => {
     const text = (name: string) => String(form.get(name) ?? '').trim();
     const names = (name: string) =>
@@ -24,13 +29,13 @@ export function JobForm({ id, job, title }: { id: string | null; job: NewJob | n
         mailTo: names('mailTo'),
         mailAt: text('mailAt'),
       });
-      say('Job kept.');
     } catch (error) {
-      say(`Not kept. ${error instanceof Error ? error.message : 'Try again where there is signal.'}`);
+      say(`Not kept. ${wordsOf(error)}`);
     }
   };
   return (
     <form
+      ref={fields}
       class="area"
       onSubmit={(e) => {
         e.preventDefault();

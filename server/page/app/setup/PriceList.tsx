@@ -1,14 +1,14 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { CatalogueView } from '../../../http/api.ts';
 import { catalogueCall, sendCatalogueCall } from '../kit/calls.ts';
-import { say } from '../kit/model.ts';
+import { say, wordsOf } from '../kit/model.ts';
 
 /** The firm's own price list: what stands, and a new file in its place. A wrong file changes nothing and says which lines. */
 export function PriceList() {
-  const [kept, setKept] = useState<CatalogueView | null>(null);
+  const [kept, setKept] = useState<CatalogueView | 'unknown' | null>(null);
   const [wrong, setWrong] = useState('');
   useEffect(() => {
-    catalogueCall().then(setKept, () => setKept(null));
+    catalogueCall().then(setKept, () => setKept('unknown'));
   }, []);
   const send = async (file: File) => {
     try {
@@ -16,18 +16,13 @@ export function PriceList() {
       setWrong('');
       say('Price list kept.');
     } catch (error) {
-      setWrong(error instanceof Error ? error.message : 'Not sent. Try again where there is signal.');
+      setWrong(wordsOf(error));
     }
   };
   return (
     <section class="area">
       <h2>Price list</h2>
-      <p>
-        {kept?.rows
-          ? `${kept.rows} ${kept.rows === 1 ? 'line' : 'lines'} from ${kept.suppliers.join(', ')}.`
-          : 'None yet. With one, the order shows what it costs and is counted in your own packs.'}{' '}
-        {kept?.rows ? <a href="/api/catalogue/file.csv">Get it back as a file</a> : null}
-      </p>
+      <Standing kept={kept} />
       <label>
         A spreadsheet saved as CSV: item, size, unit, pack, price, supplier
         <input
@@ -46,5 +41,17 @@ export function PriceList() {
         </p>
       )}
     </section>
+  );
+}
+
+function Standing({ kept }: { kept: CatalogueView | 'unknown' | null }) {
+  if (!kept) return <p>Asking the server…</p>;
+  if (kept === 'unknown') return <p>It is kept by the server, which does not answer now.</p>;
+  if (!kept.rows) return <p>None yet. With one, the order shows what it costs and is counted in your own packs.</p>;
+  return (
+    <p>
+      {kept.rows} {kept.rows === 1 ? 'line' : 'lines'} from {kept.suppliers.join(', ')}.{' '}
+      <a href="/api/catalogue/file.csv">Get it back as a file</a>
+    </p>
   );
 }

@@ -5,6 +5,7 @@ import { canListen } from '../talk/liveWords.ts';
 import { canRecord } from '../talk/recorder.ts';
 import { JobForm } from './JobForm.tsx';
 import { PriceList } from './PriceList.tsx';
+import { ReadAgain } from './ReadAgain.tsx';
 import { Words } from './Words.tsx';
 
 /** The job's particulars, and the choices of this phone. */
@@ -52,6 +53,7 @@ export function SetupScreen({ view }: { view: JobView | null }) {
       {view && <JobForm key={view.job.id} id={view.job.id} job={view.job} title="This job" />}
       <PriceList />
       <Words />
+      {view && <ReadAgain key={view.job.id} jobId={view.job.id} today={view.today} />}
       <details>
         <summary class="plain">Another job</summary>
         <JobForm id={null} job={null} title="New job" />

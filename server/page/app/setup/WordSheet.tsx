@@ -1,6 +1,8 @@
+import { useState } from 'preact/hooks';
 import type { NewWord, TaughtWord } from '../../../http/api.ts';
+import { forget, teach } from '../kit/firm.ts';
 import { useModal } from '../kit/hooks.ts';
-import { forget, say, teach } from '../kit/model.ts';
+import { wordsOf } from '../kit/model.ts';
 
 const kinds: readonly [NewWord['kind'], string][] = [
   ['material', 'something to buy'],
@@ -18,13 +20,13 @@ const counters =
 export function WordSheet({ word, onClose }: { word: NewWord | TaughtWord | null; onClose: () => void }) {
   const dialog = useModal();
   const id = word && 'id' in word ? word.id : null;
-  const tried = async (work: () => Promise<void>, done: string) => {
+  const [wrong, setWrong] = useState('');
+  const tried = async (work: Promise<void>) => {
     try {
-      await work();
-      say(done);
+      await work;
       dialog.current?.close();
     } catch (error) {
-      say(`Not kept. ${error instanceof Error ? error.message : 'Try again where there is signal.'}`);
+      setWrong(`Not kept. ${wordsOf(error)}`);
     }
   };
   const keep = (form: FormData) => {
@@ -34,15 +36,14 @@ export function WordSheet({ word, onClose }: { word: NewWord | TaughtWord | null
         .split(',')
         .map((w) => w.trim())
         .filter(Boolean);
-    const name = text('name');
     const taught: NewWord = {
-      name,
+      name: text('name'),
       kind: text('kind') as NewWord['kind'],
       also: list('also'),
       soldBy: list('soldBy'),
       ...(text('counter') && { counter: text('counter') }),
     };
-    return tried(() => teach(taught, id ?? undefined), `“${name}” is read from the next note on.`);
+    return tried(teach(taught, id ?? undefined));
   };
   return (
     <dialog ref={dialog} class="sheet" aria-labelledby="word-title" onClose={onClose}>
@@ -86,6 +87,11 @@ export function WordSheet({ word, onClose }: { word: NewWord | TaughtWord | null
             <option key={counter} value={counter} />
           ))}
         </datalist>
+        {wrong && (
+          <p class="problem" role="alert">
+            {wrong}
+          </p>
+        )}
         <div class="row">
           <button type="submit" class="primary">
             Keep
@@ -94,11 +100,7 @@ export function WordSheet({ word, onClose }: { word: NewWord | TaughtWord | null
             Leave it
           </button>
           {id && (
-            <button
-              type="button"
-              class="plain warn"
-              onClick={() => void tried(() => forget(id), `“${word!.name}” is forgotten.`)}
-            >
+            <button type="button" class="plain warn" onClick={() => void tried(forget(id))}>
               Forget it
             </button>
           )}

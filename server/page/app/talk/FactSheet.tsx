@@ -1,7 +1,8 @@
 import type { Fact, MaterialStatus } from '../../../../parser/types.ts';
 import type { JobView } from '../../../http/api.ts';
+import { offerToTeach } from '../kit/firm.ts';
 import { useModal } from '../kit/hooks.ts';
-import { change, offerToTeach } from '../kit/model.ts';
+import { change } from '../kit/model.ts';
 import { decimalOf, exactOf } from '../kit/typedNumber.ts';
 import { fractionWords, kindWord } from '../kit/words.ts';
 import { SameAs } from '../list/SameAs.tsx';

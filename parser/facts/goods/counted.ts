@@ -1,0 +1,88 @@
+import type { Quantity } from '../../types.ts';
+import { type Chunk, isGoods, isNounTerm } from '../chunks.ts';
+import { nounPhraseFrom } from '../talk.ts';
+import { isBulk, isCount, type Lot, lotOf } from './lot.ts';
+import { ownName } from './own.ts';
+import { CONTAINER, PACKED_WORD } from './words.ts';
+
+/** Words between a count and its goods that name nothing. */
+const PADDING =
+  /^(?:more|extra|additional|other|of|the|a|an|new|full|good|whole|old|them|these|those|that|my|our|his|her|big|small|little|spare|partial|like|em|'em|it|number|any|some|more|loose|worth)$/;
+const POINTERS = /^(?:those|them|these|that|each|em|'em|it)$/;
+/** True where a measure and the container that holds it stand: `4 litre tin`. */
+export const isContained = (chunks: readonly Chunk[], k: number) =>
+  chunks[k]?.quantity !== undefined &&
+  isBulk(chunks[k]!.quantity!) &&
+  chunks[k]!.quantity!.group === undefined &&
+  CONTAINER.test(chunks[k + 1]?.word ?? '');
+
+/** "A 4 litre tin of the merbau oil", "two 50 pound bags of sand": the measure is the size, the container the unit. */
+export function containerLot(chunks: readonly Chunk[], from: number, measure: number, amount: Quantity | null): Lot {
+  const pack = chunks[measure + 1]!.word.replace(/(?:(?<=x)es|s)$/, '');
+  let k = measure + 2;
+  while (/^(?:of|the|that|this|our)$/.test(chunks[k]?.word ?? '')) k++;
+  const { own, named, sizes, until } = ownName(chunks, k);
+  return lotOf(amount ? 'count' : 'article', from, Math.max(until, measure + 2), {
+    own,
+    named,
+    sizes: [chunks[measure]!.quantity!, ...sizes],
+    amount,
+    article: amount ? 0 : 1,
+    pack,
+    more: /^(?:more|another)$/.test(chunks[from]!.word),
+  });
+}
+
+/** "Two and a half bags of thinset", "(1) 20A breaker", "ten more jacks", "one bag of those", "x3". */
+export function countedLot(chunks: readonly Chunk[], k: number, amount: Quantity): Lot | null {
+  let i = k + 1;
+  let upper: Quantity | null = null;
+  const inGroup = (c: Chunk | undefined) => amount.group && c?.quantity?.group?.id === amount.group.id;
+  // "three or four bags", "two by two": the range's second end, which carries the unit.
+  if (inGroup(chunks[i])) upper = chunks[i++]!.quantity!;
+  else if (/^(?:or|to|-|–)$/.test(chunks[i]?.word ?? '') && inGroup(chunks[i + 1])) {
+    upper = chunks[i + 1]!.quantity!;
+    i += 2;
+  }
+  let more = amount.more === true || upper?.more === true;
+  while (chunks[i] && PADDING.test(chunks[i]!.word) && !isNounTerm(chunks[i])) {
+    if (/^(?:more|extra)$/.test(chunks[i]!.word)) more = true;
+    if (POINTERS.test(chunks[i]!.word) && !isNounTerm(chunks[i + 1]) && chunks[i + 1]?.kind !== 'quantity') break;
+    i++;
+  }
+  const pointing = chunks.slice(k + 1, i + 1).some((c) => POINTERS.test(c.word));
+  const count = { amount, upper, more, pointing };
+  const code = chunks[i]?.notQuantity?.kind === 'code' ? chunks[i]! : null;
+  if (code && !isGoods(chunks[i + 1])) {
+    const cable: Chunk = { ...code, kind: 'word', word: 'cable' };
+    return lotOf('count', k, i + 1, { ...count, own: [cable], named: true, code: code.word });
+  }
+  if (isCount(amount) && PACKED_WORD.test(chunks[i]?.word ?? '') && chunks[i + 1]?.word === 'of') {
+    const of = ownName(chunks, chunks[i + 2]?.word === 'the' ? i + 3 : i + 2);
+    return lotOf('count', k, Math.max(of.until, i + 1), { ...count, ...of, pack: chunks[i]!.word.replace(/s$/, '') });
+  }
+  // "One wants a new lid", "two chips": what follows is told of the count, or a flaw was counted.
+  const { own, named, sizes, until } = ownName(chunks, i);
+  if (own[0]?.term?.kind === 'defect' && !own.slice(1).some(isNounTerm)) return lotOf('count', k, k + 1, count);
+  // "Two bags of the ninety minute", "eleven boxes of the three by six": told by its figure alone.
+  const bySize = !named && chunks.slice(k + 1, i).some((c) => c.word === 'of') ? chunks[i] : undefined;
+  const figure = bySize?.quantity && sizes.length === 0 ? [bySize.quantity] : sizes;
+  const end = bySize?.quantity
+    ? Math.max(until, i + 1)
+    : own.length || sizes.length
+      ? until
+      : k + 1 + (upper ? i - k - 1 : 0);
+  return lotOf('count', k, Math.max(end, k + 1), { ...count, own, named, sizes: figure });
+}
+
+/** "Sash locks are on, two on each of the four windows": eight of what was just named. */
+export function spreadLot(chunks: readonly Chunk[], k: number, each: Quantity): Lot | null {
+  const times = chunks.findIndex((c, i) => i > k && c.quantity?.group?.id === each.group!.id);
+  if (times < 0) return null;
+  const own = chunks[k + 1] && isGoods(chunks[k + 1]) ? chunks.slice(k + 1, nounPhraseFrom(chunks, k + 1)) : [];
+  return lotOf('count', k, nounPhraseFrom(chunks, times + 1), {
+    own: own.filter((c) => c.kind !== 'quantity'),
+    named: own.length > 0,
+    amount: { ...each, value: each.value.mul(chunks[times]!.quantity!.value), unit: each.unit ?? 'each' },
+  });
+}

@@ -1,0 +1,39 @@
+import type { Line } from '../line.ts';
+import { unitAt } from '../unitAt.ts';
+import { wordSet } from '../words.ts';
+import { type Claim, type ClaimRule, isDigits } from './claim.ts';
+
+const claim = (until: number): Claim => ({ until, kind: 'address' });
+
+const STREETS = wordSet(
+  'gardens grove mews row walk square rise hill parade esplanade circuit street st avenue ave road rd lane ln drive dr court ct place pl way boulevard blvd terrace close crescent highway',
+);
+
+/** Words that stand between sizes and goods. */
+const BETWEEN_SIZES = wordSet('by x × wide high tall deep long thick and or to of is are at more');
+
+/** House numbers: "418 Larch Street", "1440 NE Poplar Ave", "at 418 Larch". */
+export const address: ClaimRule = (line, i) => {
+  const spoken = line.number(i);
+  if (spoken?.shape === 'whole' && spoken.inWords && !spoken.article && isNamedStreet(line, spoken.until))
+    return claim(spoken.until + 2);
+  if (!isDigits(line, i) || line.tokens[i]!.text.length < 2) return null;
+  for (let k = i + 2; k <= i + 4; k++) {
+    const named = line.tokens[k - 1]?.kind === 'word' || k - 1 > i + 1;
+    if (named && STREETS.has(line.word(k)) && isName(line, i + 1) && !unitAt(line, i + 1, line.number(i)))
+      return claim(k + 1);
+  }
+  const named = /^[A-Z][a-z]+$/.test(line.tokens[i + 1]?.text ?? '') && line.tokens[i]!.text.length >= 3;
+  return line.word(i - 1) === 'at' && named ? claim(i + 2) : null;
+};
+
+/** Capitalised, or at least no word that stands between sizes and goods. */
+const isName = (line: Line, i: number) =>
+  /^[A-Z]/.test(line.tokens[i]?.text ?? '') ||
+  (Number(line.tokens[i - 1]?.text) >= 100 && line.tokens[i]?.kind === 'word' && !BETWEEN_SIZES.has(line.word(i)));
+
+/** "Eighteen Larch Close": written as a name, so no count of goods. */
+const isNamedStreet = (line: Line, at: number) =>
+  /^[A-Z][a-z]+$/.test(line.tokens[at]?.text ?? '') &&
+  /^[A-Z][a-z]+$/.test(line.tokens[at + 1]?.text ?? '') &&
+  STREETS.has(line.word(at + 1));
