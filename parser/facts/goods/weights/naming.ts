@@ -1,410 +1,446 @@
 /** Written by tests/learn/goods.ts: something seen of a name, and hundredths for its being the one. */
 export const NAMING = `
-alone	15
-alone area	-19
-alone fixture	46
-alone material	43
-alone part	10
-alone surface	-12
-alone word	-4
-alone work	-26
-apart false	6
-apart true	-36
+alone	5
+alone area	-21
+alone fixture	39
+alone material	20
+alone part	22
+alone word	-15
+alone work	-32
+apart false	-8
+apart true	-33
 back 0	46
-back 1	47
-back 2	9
-back 3	-17
+back 1	50
+back 2	7
+back 3	-20
 back 4	-32
-back 5	-22
-back 6	-30
-back 7	-23
-back 8	-23
-before another	-64
-before more	46
-before new	11
-before no	40
-counted	-13
-counted area	-28
-counted material	-8
-counted part	-11
-counted surface	-27
-counted tool	-6
-counted word	14
-counted work	-17
-flawed false	41
+back 5	-21
+back 6	-27
+back 7	-28
+back 8	-26
+before another	-69
+before more	36
+before new	19
+before no	27
+counted	-14
+counted area	-3
+counted fixture	7
+counted material	-11
+counted part	-19
+counted surface	-26
+counted tool	8
+counted word	13
+flawed false	37
 flawed true	3
-goods false false	-66
+goods false false	-63
 goods false true	-32
-goods true false	70
-goods true true	-4
-kind area	-21
-kind area article	15
-kind area count	-29
-kind area length	-36
-kind area pack	-12
-kind area pointer	19
-kind area volume	-14
-kind area weight	-34
-kind fixture	-11
-kind fixture area	-38
-kind fixture article	-27
-kind fixture count	-7
-kind fixture length	-48
-kind fixture pack	-4
-kind fixture pointer	-71
-kind fixture volume	-40
-kind fixture weight	-5
-kind material	19
-kind material area	81
-kind material article	-12
-kind material count	9
-kind material length	56
-kind material pack	25
-kind material pointer	-19
-kind material volume	5
-kind material weight	55
-kind part	7
-kind part area	-14
+goods true false	66
+goods true true	-3
+kind area	-22
+kind area area	-61
+kind area article	14
+kind area count	-31
+kind area length	-34
+kind area pack	-17
+kind area pointer	24
+kind area volume	-5
+kind area weight	-26
+kind fixture	-16
+kind fixture area	-37
+kind fixture article	-8
+kind fixture count	-15
+kind fixture length	-49
+kind fixture pack	-7
+kind fixture pointer	-95
+kind fixture volume	-33
+kind fixture weight	-17
+kind material	26
+kind material area	90
+kind material count	19
+kind material length	64
+kind material pack	28
+kind material pointer	-34
+kind material volume	10
+kind material weight	52
+kind part	10
+kind part area	-12
 kind part article	6
-kind part count	25
-kind part length	3
-kind part pack	-27
-kind part pointer	-5
-kind part volume	-25
-kind part weight	-37
-kind surface	-19
-kind surface area	-61
-kind surface count	-16
+kind part count	29
+kind part length	16
+kind part pack	-31
+kind part pointer	30
+kind part volume	-27
+kind part weight	-45
+kind surface	-18
+kind surface area	-39
+kind surface article	-21
+kind surface count	-14
 kind surface length	-48
 kind surface pack	-25
-kind surface pointer	40
-kind surface volume	8
-kind surface weight	-59
-kind tool article	28
-kind tool count	12
-kind tool length	-21
-kind tool pack	-27
-kind tool pointer	26
-kind tool volume	-22
-kind word	-18
-kind word area	-73
-kind word article	-8
-kind word count	-16
-kind word length	-37
-kind word pack	-13
-kind word pointer	-19
-kind word volume	-18
-kind word weight	-39
-kind work	-19
-kind work count	-15
-kind work pack	-22
-label	21
-like told 1	-13
-like told 2	-26
-like told 3	-25
-modified	96
-more area	-39
-more fixture	-51
-more material	61
-more part	-3
-more surface	-25
-more tool	-43
-more word	-6
-never told false	-4
-never told true	-33
-not sold so	-34
-of -	-13
-of about	-47
-of above	-6
+kind surface pointer	29
+kind surface volume	7
+kind surface weight	-56
+kind tool	-5
+kind tool article	59
+kind tool length	-35
+kind tool pack	-26
+kind tool pointer	21
+kind tool volume	-17
+kind word	-21
+kind word area	-81
+kind word article	-22
+kind word count	-23
+kind word length	-42
+kind word pack	-10
+kind word pointer	-21
+kind word volume	-33
+kind word weight	-32
+kind work	-9
+kind work pack	-13
+label	16
+like told 1	-6
+like told 2	-28
+like told 3	-28
+modified	108
+more area	-43
+more fixture	-38
+more material	65
+more part	24
+more surface	-7
+more tool	15
+more word	-23
+never told false	-5
+never told true	-30
+not sold so	-33
+of -	-10
+of about	-44
+of above	-9
 of after	-36
-of around	-17
-of at	-37
-of before	-25
-of behind	-37
-of by	9
-of down	-19
-of for	-31
-of from	-43
-of in	-25
-of into	-64
-of near	-22
-of of	16
+of along	-18
+of around	-14
+of at	-38
+of before	3
+of behind	-27
+of below	-37
+of between	-94
+of by	-29
+of down	-18
+of for	-13
+of from	-32
+of in	-26
+of into	-71
+of near	-21
+of of	14
 of off	-20
-of on	-28
-of out	-21
-of over	-41
-of past	-34
-of through	-15
-of to	-28
-of under	-21
-of up	-18
-of with	-22
-of without	13
-other room	-32
-own code	28
-own false	-96
-own first area	34
-own first code	75
-own first finish	-2
-own first fixture	12
-own first material	42
-own first part	64
-own first surface	57
-own first tool	96
-own first word	-11
-own goods false	-14
+of on	-36
+of out	-20
+of over	-37
+of past	-31
+of through	-21
+of to	-26
+of under	-27
+of up	-14
+of with	-15
+of without	17
+other room	-26
+own false	-108
+own first area	-23
+own first code	81
+own first finish	11
+own first fixture	22
+own first material	44
+own first part	62
+own first surface	56
+own first tool	105
+own first word	-22
+own goods false	-20
 own goods true	42
-own head area	-19
-own head area count	-34
-own head code	67
-own head code length	28
-own head defect	10
-own head defect count	10
-own head finish	-35
-own head finish count	-14
-own head finish length	48
-own head finish pack	-51
-own head finish volume	8
-own head fixture	-11
-own head fixture count	7
-own head fixture pack	-31
-own head material	40
-own head material area	45
-own head material count	34
-own head material length	48
-own head material pack	41
-own head material volume	49
-own head material weight	30
-own head part	36
-own head part count	30
-own head part length	57
-own head part pack	45
-own head surface	29
-own head surface count	36
-own head surface pack	-15
+own head area	-39
+own head area count	-56
+own head code	82
+own head defect	9
+own head defect count	9
+own head finish	-13
+own head finish count	8
+own head finish length	22
+own head finish pack	-50
+own head finish volume	23
+own head fixture count	4
+own head fixture pack	-27
+own head material	37
+own head material area	46
+own head material count	38
+own head material length	35
+own head material pack	37
+own head material volume	38
+own head material weight	28
+own head part	37
+own head part count	31
+own head part length	80
+own head part pack	44
+own head surface	25
+own head surface count	31
+own head surface pack	-16
 own head tool	67
-own head tool count	68
+own head tool count	69
 own head word	9
-own head word article	-34
-own head word count	-15
-own head word length	70
-own head word pack	56
-own head word volume	26
-own head word weight	57
-own last adhesive	37
-own last anchors	64
-own last blocks	49
-own last board	60
-own last boards	77
-own last bolts	79
-own last bracket	42
-own last brackets	-2
-own last brads	34
-own last cabinet screws	48
-own last cable	-45
-own last cap	47
-own last caulk	50
-own last cellulose	37
-own last clamps	46
-own last clips	57
-own last couplings	-49
+own head word article	-35
+own head word count	-20
+own head word length	13
+own head word pack	68
+own head word volume	45
+own head word weight	64
+own last adhesive	41
+own last anchor	65
+own last anchors	65
+own last base	85
+own last blocks	50
+own last blue tape	40
+own last board	3
+own last boards	79
+own last bolt	66
+own last bolts	78
+own last bonding primer	37
+own last bracket	39
+own last brackets	19
+own last brads	37
+own last brushes	67
+own last bulbs	27
+own last cabinet screws	50
+own last cable	-35
+own last cap	49
+own last casing	39
+own last caulk	53
+own last ceiling white	64
+own last cellulose	46
+own last clamps	50
+own last clips	51
+own last color	54
+own last construction adhesive	52
+own last contractor bags	68
+own last couplings	-40
+own last cut	-26
 own last deck screws	45
-own last discs	71
+own last discs	74
 own last door sweep	61
-own last drip edge	38
-own last drywall	34
-own last elbows	58
-own last end caps	-28
-own last epoxy	40
-own last filler	26
-own last filters	49
-own last flashing tape	44
-own last flat	-45
-own last flex	32
-own last foam	82
-own last foil tape	24
-own last glue	57
-own last gray	34
-own last grout	47
-own last hangers	63
-own last hidden hangers	32
-own last hinges	68
-own last hose	22
-own last kit	73
-own last kits	-7
-own last knobs	44
-own last lags	75
-own last mastic	22
-own last mesh	41
-own last mesh tape	36
-own last mortar	39
-own last mud	41
-own last panels	50
-own last paste	41
-own last pins	41
-own last pipe	-42
-own last please	-24
-own last plugs	37
-own last ply	48
-own last poly	50
-own last posts	67
-own last primer	-16
-own last rapid set	27
-own last rods	58
-own last roller	57
-own last screw	66
-own last screws	68
-own last sealant	42
-own last sealer	38
-own last self leveler	34
-own last shelf pins	35
-own last shims	39
-own last silicone	40
-own last stain	27
-own last structural screws	40
-own last studs	57
-own last tape	51
-own last thinset	45
-own last tile	28
-own last tiles	37
-own last treads	59
-own last washers	72
-own last white	-7
-own last wood filler	42
-own last x	59
+own last doors	-35
+own last drip edge	39
+own last drywall	35
+own last elbow	51
+own last elbows	71
+own last enamel	53
+own last end caps	-27
+own last epoxy	43
+own last filler	29
+own last filters	55
+own last flashing tape	50
+own last flat	-64
+own last flex	-31
+own last foam	87
+own last foil tape	28
+own last gasket	54
+own last glue	67
+own last gray	51
+own last grout	68
+own last hangers	60
+own last hidden hangers	35
+own last hinges	61
+own last hose	29
+own last instead	6
+own last kit	72
+own last kits	-13
+own last knobs	42
+own last lacquer	-52
+own last lags	69
+own last longer	-26
+own last mastic	42
+own last mesh	38
+own last mesh tape	44
+own last mortar	46
+own last mud	42
+own last nail plates	45
+own last nails	36
+own last old work boxes	62
+own last outlets	-54
+own last panels	45
+own last paste	42
+own last pins	51
+own last pipe	-36
+own last plates	76
+own last please	-28
+own last plugs	36
+own last ply	50
+own last poly	49
+own last posts	61
+own last primer	-13
+own last rapid set	31
+own last red	6
+own last ring	95
+own last rods	57
+own last roller	56
+own last satin	42
+own last screw	-15
+own last screws	67
+own last sealant	47
+own last sealer	40
+own last self leveler	37
+own last shelf pins	33
+own last shims	54
+own last silicone	47
+own last stain	28
+own last structural screws	47
+own last studs	51
+own last supply lines	68
+own last tapcons	50
+own last tape	56
+own last thinset	48
+own last tile	46
+own last tiles	32
+own last toggle bolts	59
+own last toggles	42
+own last treads	50
+own last trim screws	50
+own last varnish	39
+own last washers	79
+own last wax ring	66
+own last white	-12
+own last wire nuts	43
+own last wood filler	44
+own last x	81
 own of false article	-39
 own of false count	17
-own of false pack	-11
-own of false pointer	3
-own of false volume	52
+own of false length	64
+own of false pack	-17
+own of false pointer	14
+own of false volume	12
 own of false weight	44
 own of true area	63
-own of true count	35
-own of true length	58
-own of true pack	58
-own of true volume	47
-own of true weight	43
-own plural	37
-own pointing false	34
-own pointing true	-60
-own true	34
-own unit area	66
+own of true count	40
+own of true length	39
+own of true pack	59
+own of true volume	58
+own of true weight	45
+own plural	36
+own pointing false	32
+own pointing true	-66
+own true	32
+own unit area	65
 own unit article	-39
 own unit count	20
-own unit length	59
-own unit pack	41
-own unit pointer	3
-own unit volume	50
-own unit weight	52
-own verb	11
+own unit length	43
+own unit pack	40
+own unit pointer	14
+own unit volume	46
+own unit weight	51
+own verb	19
 own words 1	24
 own words 2	48
-own words 3	29
-own words 4	69
-place -	-20
+own words 3	26
+own words 4	82
+place -	-19
 place here	46
 place rest	-26
-place subject	-7
-plural false area true	-15
-plural false article -	-20
+place subject	-6
+plural false area true	-19
+plural false article -	-14
 plural false count false	-17
-plural false count true	-48
-plural false length false	2
-plural false length true	-33
-plural false pack -	-4
-plural false pack false	-35
-plural false pack true	-21
-plural false pointer -	-9
-plural false volume false	-14
-plural false volume true	-42
-plural false weight false	-62
-plural false weight true	-59
-plural true area true	-33
-plural true article -	31
-plural true count false	-13
-plural true count true	45
-plural true length false	-20
-plural true length true	-17
-plural true pack -	4
-plural true pack false	-6
-plural true pointer -	11
-plural true volume false	-22
-plural true volume true	4
-plural true weight false	28
-plural true weight true	52
-pointing false	-34
-pointing true	60
-ran out	41
-rank 0	35
-rank 0 article	43
+plural false count true	-46
+plural false length true	-9
+plural false pack false	-26
+plural false pack true	-16
+plural false pointer -	-16
+plural false volume false	-8
+plural false volume true	-18
+plural false weight false	-79
+plural false weight true	-54
+plural true area true	-35
+plural true article -	23
+plural true count false	-15
+plural true count true	46
+plural true length false	-25
+plural true length true	-37
+plural true pack false	-14
+plural true pack true	-7
+plural true pointer -	14
+plural true volume false	-52
+plural true weight false	49
+plural true weight true	49
+pointing false	-32
+pointing true	66
+ran out	55
+rank 0	36
+rank 0 article	54
 rank 0 count	33
-rank 0 pointer	70
-rank 1	3
-rank 1 pointer	61
-rank 2	-7
-rank 2 article	26
-rank 2 count	-8
-rank 2 pointer	-67
-rank 3	-15
-rank 3 article	-48
-rank 3 count	-13
-rank 3 pointer	-58
-rank 4	-15
-rank 4 article	-5
-rank 4 count	-16
+rank 0 pointer	55
+rank 1	4
+rank 1 count	3
+rank 1 pointer	43
+rank 2	-5
+rank 2 article	24
+rank 2 count	-6
+rank 2 pointer	-36
+rank 3	-16
+rank 3 article	-36
+rank 3 count	-15
+rank 3 pointer	-30
+rank 4	-18
+rank 4 article	-22
+rank 4 count	-18
 rank 4 pointer	-46
-rank 5	-17
-rank 5 article	-40
-rank 5 count	-15
-rank 5 pointer	-45
-rank 6	-35
-rank 6 article	-53
-rank 6 count	-32
-rank 6 pointer	-94
-said copula	-3
-said imperative	-19
-said modal	-26
-said owed	-14
-said past	-4
-said present	-15
-same unit	9
-sentences 0	34
-sentences 1	-45
+rank 5	-19
+rank 5 article	-56
+rank 5 count	-16
+rank 5 pointer	-46
+rank 6	-36
+rank 6 article	-69
+rank 6 count	-33
+rank 6 pointer	-106
+said copula	-5
+said imperative	-21
+said modal	-12
+said none	-2
+said owed	-11
+said past	-5
+said present	-9
+same unit	7
+sentences 0	32
+sentences 1	-44
 sentences 2	-31
-sentences 3	-30
+sentences 3	-31
 sized	-11
-sold so	100
-the	-7
-told 1	6
-told 1 area	-24
-told 1 article	-60
-told 1 count	21
-told 1 length	-21
-told 1 pack	-9
-told 1 pointer	8
-told 1 volume	13
-told 1 weight	2
-told 2	-19
-told 2 article	-78
-told 2 count	-23
-told 2 length	-21
-told 2 pointer	-66
-told 2 volume	-36
-told 3 count	5
-told 3 length	-30
-told 3 pack	7
-told before	9
-told by false	-9
-told by true	14
-told here	-42
-touches false	30
-touches true	43
-use buy	-15
-use have	-6
-use need	-8
-use use	21
-words 1	-33
+sold so	107
+told 1	12
+told 1 area	-28
+told 1 article	-23
+told 1 count	28
+told 1 length	-26
+told 1 pack	-6
+told 1 pointer	-25
+told 1 volume	28
+told 1 weight	-5
+told 2	-30
+told 2 article	-100
+told 2 count	-31
+told 2 length	-20
+told 2 pack	-15
+told 2 pointer	-75
+told 2 volume	-31
+told 3	-18
+told 3 count	-7
+told 3 length	-36
+told 3 pack	-5
+told 3 pointer	-30
+told 3 volume	-49
+told before	10
+told by false	-3
+told by true	7
+told here	-48
+touches false	44
+touches true	10
+use buy	-30
+use use	24
+words 1	-27
 words 2	4
-words 3	34
-words 4	15
+words 3	18
+words 4	10
 `;
