@@ -187,7 +187,7 @@ describe('no signal', () => {
     await page.getByRole('button', { name: 'Record' }).click();
     await page.getByRole('button', { name: 'Stop, send' }).waitFor();
     await page.setInputFiles('input[type=file]', { name: 'wall.png', mimeType: 'image/png', buffer: iconPng(64) });
-    await page.waitForSelector('.file:has-text("(1)")');
+    await page.waitForSelector('.tray img');
     await page.waitForTimeout(1200);
     await page.getByRole('button', { name: 'Stop, send' }).click();
     await soon(unsent).toBe('3');

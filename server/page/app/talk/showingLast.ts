@@ -8,10 +8,13 @@ import { useEffect, useRef } from 'preact/hooks';
 export function useShowingLast(log: RefObject<HTMLElement | null>, changes: readonly unknown[]): void {
   const placed = useRef(0);
   const place = () => {
-    const slip = log.current!.querySelector<HTMLElement>('section:last-of-type > :last-child');
+    const notes = log.current;
+    // A late effect may come once another screen has been opened.
+    if (!notes) return;
+    const slip = notes.querySelector<HTMLElement>('section:last-of-type > :last-child');
     // From its first words; where it is short, with what came before it.
-    log.current!.scrollTop = slip?.offsetTop ?? 0;
-    placed.current = log.current!.scrollTop;
+    notes.scrollTop = slip?.offsetTop ?? 0;
+    placed.current = notes.scrollTop;
   };
   useEffect(() => {
     place();
