@@ -41,6 +41,8 @@ function apart(drafts: readonly Draft[]): Draft[] {
   const out: Draft[] = [];
   for (const draft of drafts) {
     const before = out.at(-1);
+    // "12 ft. A foot at every end": nothing is reckoned in itself.
+    if (before?.per && before.per === before.unit?.unit) before.per = undefined;
     const isRate = before?.per === draft.unit?.unit && draft.n === 1 && draft.from - (before?.until ?? 0) < 2;
     if (draft.from >= (before?.until ?? 0) && !(before?.per && isRate)) out.push(draft);
   }

@@ -85,7 +85,7 @@ describe('a timed transcript', () => {
     await page.getByRole('button', { name: /more understood/ }).click();
     expect(await page.locator('.fact').count()).toBeGreaterThan(12);
     await page.locator('.long summary').click();
-    expect(await page.locator('.slip .words u').count()).toBeGreaterThan(12);
+    await expect.poll(() => page.locator('.slip .words u').count(), { timeout: 8000 }).toBeGreaterThan(12);
   });
 
   it('is refused in words where the file is empty', async () => {

@@ -36,8 +36,10 @@ export function doneIn(talk: Talk, at: number, span: Span): Done | null {
   };
 }
 
-/** A plan. */
-export function followUpIn(talk: Talk, at: number, span: Span): FollowUp {
+/** A plan; figures without a verb or a day tell of none. */
+export function followUpIn(talk: Talk, at: number, span: Span): FollowUp | null {
+  const words = talk.chunks.slice(...rangeIn(talk.chunks, span));
+  if (words.some((c) => c.quantity) && !words.some((c) => c.verb || c.time)) return null;
   const frame = talk.frames[at]!;
   const wait = waitBefore(talk, frame, at);
   return {

@@ -26,7 +26,7 @@ export function possibleNames(
   others: readonly Fact[],
 ): Possible[] {
   const clauses = clausesOf(cut, span);
-  if (!clauses.length) return ruled.name ? [{ words: ruled.name, parts: [] }] : [];
+  if (!clauses.length || CONTACTS.test(ruled.name)) return ruled.name ? [{ words: ruled.name, parts: [] }] : [];
   const scene: Scene = { cut, span, kind, clauses, others };
   const { things: around, lacks } = thingsAround(scene);
   const inSpan = new Set(
@@ -50,6 +50,9 @@ export function possibleNames(
       out.push({ words: `${lead.words} ${thing.words}`.trim(), parts: [lead.signs, thing.signs, joint(lead, thing)] });
   return out;
 }
+
+/** Whom to call is what the task is about, and people are no things: the rules have such a name whole. */
+const CONTACTS = /^(?:call|ask|text|tell|ring|phone|email|message|remind) \S/;
 
 const NONE: Lead = { words: '', lemma: '', place: null, signs: [] };
 
