@@ -2,6 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { orderOf, takeOffOf } from './order.ts';
 
+it('a footing told in bare millimetres is asked about, and no bag is ordered by it', () => {
+  const { order, questions } = orderOf(['garden'], 'Need concrete for the footing, 600 x 600 x 400 deep.');
+  expect(order.filter((l) => l.startsWith('concrete') && /\d{3,}/.test(l))).toEqual([]);
+  expect(questions).toContain('33 ft 4 in thick for the concrete: is that right?');
+});
+
 describe('goods that go with others', () => {
   it.each<[string, string, string[]]>([
     // 42 + 9 + 12 = 63 ft; 5 ends in boxes x 1 ft + 3 ft = 71; x 1.1 = 78.1; / 50.

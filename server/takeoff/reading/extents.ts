@@ -11,6 +11,9 @@ const UNITS = { area: 'sq ft', length: 'ft', volume: 'cu ft' } as const;
 /** Longer sides than these are asked about, in feet: small rooms, rooms, runs and grounds. Common practice, no source. */
 const LONGEST = { small: 40, room: 300, ground: 2000 };
 
+/** A pour or fill thicker than this is asked about, in feet: "400 deep" was told in millimetres. Common practice, no source. */
+const THICKEST = 6;
+
 const SMALL = /\b(?:bath(?:room)?|powder|closet|pantry|laundry|shower|mud ?room|hall bath|vanity|half bath)\b/;
 
 function longestOf({ goods, area }: Work): number {
@@ -32,6 +35,8 @@ export function extentOf(work: Work, extent: Extent): { value: Fraction; unit: s
   let told = parts.map((part) => part.text).join(' + ');
   if (goods.by === 'volume' && !extent.shapes.some((s) => s.kind === 'volume')) {
     if (!extent.depth) return `How thick is the ${goods.item}${where}?`;
+    if (extent.depth.compare(THICKEST) > 0)
+      return `${sizeText(extent.depth, metric)} thick for the ${goods.item}: is that right?`;
     value = value.mul(extent.depth);
     told = `${parts.length > 1 ? `(${told})` : told} x ${sizeText(extent.depth, metric)} thick`;
   }
