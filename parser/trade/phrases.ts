@@ -26,7 +26,7 @@ export class Phrases {
   readonly #chains = new Map<string, { first: number; last: number }>();
   readonly #laidOut = new Set<string>();
   /** Beginnings and lengths of the first words: what fits none is no name written as two words. */
-  readonly #shapes = new Set<number>();
+  readonly #shapes = new Uint8Array(SHAPES);
   #words: Set<string> | undefined;
 
   constructor(terms: readonly Term[]) {
@@ -64,7 +64,7 @@ export class Phrases {
     const whole = this.#from(tokens, index + 1, plain(first.word));
     const second = tokens[index + 1];
     if (!second?.spaced || !isHalf(first) || !isHalf(second)) return whole;
-    if (!this.#shapes.has(shapeOf(first.word, first.word.length + second.word.length))) return whole;
+    if (!this.#shapes[shapeOf(first.word, first.word.length + second.word.length)]) return whole;
     // "dry wall" for "drywall".
     const halves = this.#from(tokens, index + 2, first.word + plain(second.word));
     return halves && halves.until > (whole?.until ?? 0) ? halves : whole;
@@ -110,7 +110,7 @@ export class Phrases {
     if (!chain) {
       this.#chains.set(first, { first: at, last: at });
       // A plural, or a possessive heard with its apostrophe, is longer by up to two.
-      for (let more = 0; more <= 3; more++) this.#shapes.add(shapeOf(first, first.length + more));
+      for (let more = 0; more <= 3; more++) this.#shapes[shapeOf(first, first.length + more)] = 1;
     } else {
       this.#next[chain.last] = at;
       chain.last = at;
@@ -137,7 +137,10 @@ export class Phrases {
 }
 
 /** A word's first two letters and a length, as one number. */
-const shapeOf = (word: string, length: number) => (word.charCodeAt(0) << 14) ^ (word.charCodeAt(1) << 6) ^ length;
+/** Two shapes may share a place: then one more way is compared in vain. */
+const SHAPES = 1 << 14;
+const shapeOf = (word: string, length: number) =>
+  ((word.charCodeAt(0) << 9) ^ (word.charCodeAt(1) << 4) ^ length) & (SHAPES - 1);
 
 const PLAIN = /^[a-z ]*$/;
 const firstOf = (said: string) => (said.includes(' ') ? said.slice(0, said.indexOf(' ')) : said);

@@ -4,8 +4,7 @@
  * time and counts how the last eighth is read, by the same rules as `npm run score`.
  */
 import { FATES, type FateWeights } from '../../parser/facts/goods/fates.ts';
-import { type GoodsWeights, readMaterials } from '../../parser/facts/goods/index.ts';
-import type { Weights } from '../../parser/facts/weights.ts';
+import { readMaterials } from '../../parser/facts/goods/index.ts';
 import { f1, judge, unscored } from '../score/lib/tally.ts';
 import { laidOpen } from './corpus.ts';
 import { choicesIn, examplesIn, type Lesson, lessonOf } from './goodsExamples.ts';
@@ -24,10 +23,10 @@ const laid = await laidOpen();
 const lessons = laid.map(({ note, talk }) => lessonOf(talk, note.gold.materials));
 
 /** Weights to two decimals, without the small ones. */
-const pruned = (weights: Weights, least: number): Map<string, number> =>
+const pruned = (weights: ReadonlyMap<string, number>, least: number): Map<string, number> =>
   new Map([...weights].filter(([, w]) => Math.abs(w) >= least).map(([f, w]) => [f, Number(w.toFixed(2))]));
 
-function learn(from: readonly Lesson[]): GoodsWeights {
+function learn(from: readonly Lesson[]) {
   const naming = pruned(
     rank(
       from.flatMap((l) => choicesIn(l)),

@@ -1,6 +1,5 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Weights } from '../../parser/facts/weights.ts';
 
 const FACTS = join(import.meta.dirname, '../../parser/facts');
 
@@ -12,7 +11,7 @@ export function writeTable(file: string, name: string, about: string, lines: rea
 }
 
 /** Features by name, one column of weights each; weights under `least` are left out. */
-export function linesOf(columns: readonly Weights[], least: number): string[] {
+export function linesOf(columns: readonly ReadonlyMap<string, number>[], least: number): string[] {
   const names = [...new Set(columns.flatMap((column) => [...column.keys()]))].sort();
   return names.flatMap((name) => {
     const cells = columns.map((column) => {

@@ -27,6 +27,9 @@ const TABLE: Record<string, [string, ...string[]][]> = {
     ['.125 in', '1/8 in ".125 in"'],
     ['drill a 3/8 hole', '3/8 in "3/8"'],
     ['two point five inches', '2 1/2 in "two point five inches"'],
+    ['reads point four seven of an ohm', '47/100 ohm "point four seven of an ohm"'],
+    ['five metres sixty long', '5 3/5 m "five metres sixty"'],
+    ['a sixteenth of daylight', '1/16 in "a sixteenth"'],
   ],
   'feet and inches': [
     ['six foot eight header', '80 in "six foot eight"'],

@@ -16,6 +16,11 @@ function timesOf(text: string, now = NOW) {
 describe('a day, and how it bounds the work', () => {
   it.each([
     ['by friday', '2026-04-17', 'by'],
+    ['handover is the last friday in may', '2026-05-29', 'on'],
+    ['scaffold struck 31/5', '2026-05-31', 'on'],
+    ['nothing till june', '2026-06-01', 'notBefore'],
+    ['before easter monday', '2027-03-29', 'before'],
+    ["nobody in on new year's day", '2027-01-01', 'on'],
     ['redo it before the phone guy comes thursday', '2026-04-16', 'before'],
     ['tarp stays on till saturday', '2026-04-18', 'notBefore'],
     ['painter not to start b4 tues', '2026-04-21', 'notBefore'],

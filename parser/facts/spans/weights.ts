@@ -1,3 +1,4 @@
+import { onDemand, rowsOf } from '../weights.ts';
 import { KINDS, type SpanKind } from './features.ts';
 import { TABLE } from './table.ts';
 
@@ -9,7 +10,7 @@ export interface Pull {
 
 /** The weights of one kind: a pull a feature, and what is gained or lost where one chunk's place follows another's. */
 export interface Weights {
-  pulls: ReadonlyMap<string, Pull>;
+  pulls: Pick<ReadonlyMap<string, Pull>, 'get'>;
   /** `out>begin`, `begin>goOn` and so on. */
   steps: Readonly<Record<string, number>>;
 }
@@ -19,21 +20,19 @@ export interface Weights {
  * empty for none. Lines that begin with `>` hold the steps.
  */
 export function readTable(table: string): Record<SpanKind, Weights> {
-  const out = KINDS.map(() => ({ pulls: new Map<string, Pull>(), steps: {} as Record<string, number> }));
-  for (const line of table.split('\n')) {
-    if (!line) continue;
-    const [name, ...cells] = line.split('\t');
-    KINDS.forEach((_, k) => {
-      if (name!.startsWith('>')) {
-        out[k]!.steps[name!.slice(1)] = Number(cells[k]) / 100;
-        return;
-      }
-      const [begin, goOn] = [Number(cells[2 * k] || 0) / 100, Number(cells[2 * k + 1] || 0) / 100];
-      if (begin || goOn) out[k]!.pulls.set(name!, { begin, goOn });
-    });
-  }
-  const [problem, followUp, done] = out;
+  const rows = rowsOf(table);
+  const said = table.match(/^>[^\t\n]+/gm) ?? [];
+  const [problem, followUp, done] = KINDS.map((_, k): Weights => {
+    const steps: Record<string, number> = {};
+    for (const name of said) steps[name.slice(1)] = Number(rows.cells(name)![k]) / 100;
+    return { pulls: onDemand(rows, (cells) => pullIn(cells, k)), steps };
+  });
   return { problem: problem!, followUp: followUp!, done: done! };
+}
+
+function pullIn(cells: readonly string[], kind: number): Pull | undefined {
+  const [begin, goOn] = [Number(cells[2 * kind] || 0) / 100, Number(cells[2 * kind + 1] || 0) / 100];
+  return begin || goOn ? { begin, goOn } : undefined;
 }
 
 let known: Record<SpanKind, Weights> | undefined;
