@@ -1,11109 +1,10307 @@
 /** Written by tests/learn/goods.ts: something seen of a lot, and hundredths for each of none, need, have, used, bought, returned. */
 export const FATE = `
-after #	33
-after &		9	-13
-after '	10
-after (	-12		9	-30		12
-after )	-19	17				7
-after +	-13	11
-after /	-21		8	9
-after 1	-15		21
-after =	22
-after @	-6			11
-after about	32
+after #	31
+after &		13	-15
+after '	11
+after (	-15		11	-30		14
+after )	-20	17				8
+after +	-12	11
+after /	-24		12	4
+after 1	-21		23
+after =	26
+after @	-6			10
+after about	26
 after above	24
-after acclimate	-6		17
-after account			6
-after across	14
-after actually	17	-6
-after add		-16		17
-after adjust	22
-after aff	-13			18
-after again	24
-after against	23
-after ain't				12
-after air	36	-12		-27
-after allen	20
-after already	-7
-after altogether	27
-after am	-20			25
-after american	-21	30
-after an	17
-after anchor	20
-after any	9	-6
-after anybody's		16	-8	-13
-after anyhow	12
-after apart	19
-after around				7
-after arrive	7
-after arvo	-6			13
-after as				11
-after attic	6		-6
-after b	22
-after baby				7
-after backsplash	-8			17
-after backwards	26
-after bad				4
-after bag	-15		5
-after balance	-4	-20	18	-6
-after balcony	-17	-7	23	-8
-after bang	-7	-8		19
-after bare	12
-after basement			8
-after bathroom				18
-after beat	14		-20	-27
-after bed	27
-after bedrooms	26
-after belly	27
-after bench	-10	-17	9	10
-after beside	35			-22
-after better	-18	22	-10
-after between	18
-after bled	15
-after bleed	14
-after bleeding through		14	-10
-after blow	26
-after blue	-27	16	21	-15
-after board	26	-17	-11
-after boil	20
-after bolt				21
-after bone	-17	12		10
-after bore	-9		10
-after bought far copula	20
-after bought far modal	27	-6
-after bought far none	12	-6	9	-10
-after bought far past	-13					22
-after bought here		-18	-11	-18	32
-after bought here and		-7			16
-after bought here none	-16	-30	-23	-26	36
-after bought here past	20
-after bought here present	-10	-10			20
-after bought here run-on	21
-after bought here start	-14	-5	-6	-13	24
-after bought sentence	-4				50
-after bought sentence and	-21	-32			33
-after bought sentence comma	-15	-36		-38	54
-after bought sentence copula					7
-after bought sentence imperative	-5	15
-after bought sentence none	-18	-44		-44	54
-after bought sentence past	-20	16		13
-after bought sentence present					9
-after bought sentence run-on	5
-after bought sentence word	-8	22		-13
-after bow	29	-11
-after bowl	19	-8		-7
-after box	-22		10	17
-after boy	18
-after bracket		-6
-after brass	6
-after bridge	17
-after bring	-13	24
-after broke off	19
-after brown		18
-after brush	-28		22	-11
-after bug	15
-after build				6
-after bury	31	-7		-15
-after bust	36
-after butt				8
-after butt joint	13
-after butter	-11			16
-after button				16
-after buy	-34	31
-after buzz	33
-after came off	-14		23	-9
-after can't		6
-after carbon	11
-after carton	-15	7	17
-after case	-19		22
-after cat	18
-after catch	18
-after caulk	10
-after ceiling	9
-after cellar	-4		19
-after center	15
-after centers	23		-9	-16
-after centre	10
-after centres	12
-after chair		-12		6
-after change	-10	-6		27
-after channel	20
-after chatter	21		-9	-6
-after check	21
-after chew			8
+after acclimate	-6		16
+after account			7
+after across	20
+after actually	19	-10	-5	-7
+after add	-7	-17		18
+after adjust	23
+after aff	-16			22
+after again	23
+after against	20
+after ain't				13
+after air	39	-11		-27
+after already	-8
+after altogether	22
+after an	12
+after anchor	14
+after another		15
+after any	7	-7
+after anybody's		15	-11	-11
+after anyhow	8
+after apart	23
+after around				11
+after arvo				13
+after as				8
+after attic			-5	4
+after backsplash	-7			16
+after backwards	24
+after bad				8
+after bag	-13		4
+after balance	-5	-15	18	-6
+after bang	-5	-7		19
+after bare	11
+after basement			9
+after bathroom	-8	-7	-12	27
+after bay	9
+after beat	16		-18	-27
+after bed	28
+after bedrooms	23
+after belly	21
+after bench	-16	-18	14	16
+after bend	7
+after beside	32			-26
+after better	-19	23	-12
+after between	13
+after bind						7
+after black	8			-5
+after bled	9
+after bleed	12
+after bleeding through		12	-6
+after blow	29
+after board	22	-17	-10
+after bolt	-9			26
+after bore	-10		11
+after both	17
+after bought far copula	19
+after bought far imperative		6
+after bought far modal	24	-8
+after bought far none	10	-11	7	-11
+after bought far past	-10					25
+after bought here		-22	-22	-25	34
+after bought here and		-12	-11	-10	17
+after bought here none	-10	-32	-23	-24	35
+after bought here past	16			-8
+after bought here run-on	10	-4
+after bought here start	-24		-5	-13	25
+after bought sentence	-8			-4	48
+after bought sentence and	-21	-27			22
+after bought sentence comma	-17	-37	-8	-40	55
+after bought sentence copula					9
+after bought sentence imperative	-4	14
+after bought sentence none	-25	-42		-47	54
+after bought sentence past	-16	19	-15	10
+after bought sentence present	6
+after bought sentence run-on	16
+after bought sentence word	-14	25	-6	-8
+after bow	31	-10
+after bowl	21	-8		-5
+after box	-10		16
+after boy	19
+after bracket		-5		4
+after brass	8
+after bridge	21	-8
+after bring	-13	23
+after brown		19
+after brush	-21		22	-14
+after bubble				4
+after bug	19
+after build	-10			15
+after bury	31	-9		-17
+after bust	31
+after butt				9
+after butt joint	14	-6
+after button	5
+after buy	-33	28
+after buzz	31			-8
+after came off	-14		23	-7
+after can't		7
+after carbon	13
+after carton	-19	6	17
+after cat	15
+after catch	16
+after caulk	6
+after ceiling	9			-13
+after cellar			21
+after centers	21		-9	-13
+after centre	14
+after centres	13
+after chair		-9		8
+after change	-19	-6		28
+after channel	22
+after chase	21
+after chatter	17		-6
+after check	19
+after chew			7
 after chewed up	13
-after chip						21
-after chirps	12
-after church	9
-after clamp	-18	29
-after click			16
-after clinic	19
-after clip				11
-after clog	13
-after closet	18
-after coffee				10
-after color	4
-after column	23		-11
-after coming off	23	-4		-6
+after chip						24
+after chirps	14
+after church	10
+after clamp	-22	28
+after clean	-6
+after click	-5		16
+after clinic	17
+after clip	-6			14
+after clog	16
+after closet	28
+after cold	5
+after column	21		-15
+after coming off	23
 after common		9
-after compact	12
-after cope	-15	18
-after copier	19
-after core				7
+after compact	13
+after cope	-21	24
+after copier	18
 after cornflakes				4
-after correct	6
-after corridor	11	-11
-after corrosion	26	-10		-12
-after could	8
-after counter		-34				14
-after course	25
-after cover		15
-after credit	9
-after crook	32			-4
-after cross threaded	24
-after crosse	11
-after crosses		7
-after crown	18
-after crumbl		-10
-after crumbling	-19	22
-after crush	15
-after ctr	27	-12		-15
-after cup	28
-after cure	21
-after curl	21
-after cut out	10
-after damp	6
-after day	14
-after daylight	29	-21
-after days	31	-12
-after dead	9
-after deal	5
-after deck	17
+after correct	5
+after corridor	39	-5
+after corrosion	28	-11		-11
+after could	10
+after counter	6	-33				13
+after course	22
+after cover		14
+after crook	34			-7
+after crosse	10
+after crosses		10
+after crown	19
+after crumbl		-11
+after crumbling	-20	22
+after crush	18
+after ctr	29	-13		-14
+after cup	24
+after cure	18
+after curl	20
+after cut out	9
+after day	17
+after daylight	25	-18
+after days	31	-14		-5
+after deal	7
+after deck	29
 after deep	25
-after deliver	-15			-10
-after delivery	-15	18
-after den	9			-7
-after dent	10			-10		8
-after didn't		-13		11	9
-after die		13
-after different	19
-after dig		15
-after dime	-5		10
-after dining room	14
-after doesn't	6			-6
-after dont		11
-after doorway	28
-after drags	16
-after drain		7
-after dresser	18
-after drill	5
-after driveway	11
-after drum	10
-after dry	6
+after deliver	-16			-11	6	6
+after den	29
+after dent	28			-11
+after didn't		-12			17
+after die		12
+after different	18
+after dig		12
+after dime	-8		14
+after ding		8
+after dining room	9
+after dont		10
+after doorway	29
+after drags	11
+after drain		10
+after draw	21
+after dresser	23
+after drill	7
+after drum	6
 after drywall	41			-20
-after duct	25	-9		-7
-after dust	22
-after each		-10		15
-after early		22
-after eat	11
-after edge		11		-9
-after either	13
-after electrician	15
-after else		21		-16
-after empty	-4	17
-after end	7
-after ends	17			-18
-after engineer	5
-after enough	13
-after enter	13
-after entry	27
-after epoxy	9
-after even	7
-after ever	26	-9		-5
-after every	27
-after everybody	15
-after everything	19	-7
+after duct	22	-4		-7
+after dust	14
+after each		-9		22
+after early		6
+after eat	8
+after edge		12		-8
+after electrician	13
+after else		16		-14
+after empty	17
+after ends	18			-16
+after enough	31	-21
+after entry	20
+after even	6
+after ever	23	-7		-5
+after every	32
+after everything	12	-4
 after everywhere	29
-after exam					13
-after except	5
-after extra	-26		17	4
-after eye	27			-18
-after face	38
-after factory	-15	22
-after falling	13
-after falls	16
-after family room	-11	9		6
-after far	-14			25
-after far end	7
-after fasten	16
+after exam	-6				17
+after extra	-29		19	5
+after eye	23			-14
+after face	35
+after factory	-19	26
+after falling	12
+after falls	15
+after family room	-16	12		9
+after far	-17			25
+after fasten	14
 after feed	8
-after feel	12
-after feet		11
-after fell	-25	20		9
-after fell off	-11	18
-after fence		-5	16
-after figure	23	-10
-after file	7
-after finally	29
-after fine	10
-after finger	20
-after finish	5
-after fire	10
-after fireplace				5
-after first			8
-after first coat	-19	-4	-16	32
-after fit				14
-after fix				16
-after flash		11		-8
-after flat	23
-after flicker	11
-after flip	28
-after float	15			-13
-after flood test	14
-after floor	13
-after floor's	-7		15	-8
-after floors	15
-after flush	23
-after foil				9
-after foot	23	-4
-after fourth	25
-after frame		20
+after feel	9
+after feet		12
+after fell	-27	18		11
+after fell off	-13	19
+after fence		-5	15
+after figure	23	-11
+after finally	22
+after fine	12
+after finger	17
+after finish	10
+after fire	11
+after fireplace				8
+after first			9
+after first coat	26		-10
+after fit				18
+after fix				15
+after flash		11		-11
+after flat	29
+after flicker	13
+after flip	27
+after float	13			-11
+after flood test	12
+after floor	26
+after floor's	-6		15	-10
+after floors	9
+after flush	17
+after foil	27	-5
+after foot	28
+after fourth	24
+after frame		21
 after fray	20
 after freeze	18
-after front				6
-after fronts	26			-18
-after frost	-11	-14	-16		18
-after gable	9
-after garage			31	-10
-after gas	-17			16
-after gears	-5	16
-after give	-7			19
-after glue				18
-after gonna		10
-after good			17	-7
-after gotta	9
-after gray			-4	19
+after fronts	28			-18
+after frost	-13	-15	-20	5	19
+after gable	5
+after garage			34	-10
+after gas	-15			16
+after give	-11			22
+after glue				12
+after gonna		9
+after good			19	-9
+after grade	5
+after gray				16
 after green				7
-after grinder	16
-after grout	29	-17
-after guest room	18
-after gurgles				-5	19
-after gut	5
-after hair	20
-after half	-6		10
-after hall closet	24
-after hallway	16
-after hammer	14
-after hand			27
-after hank	12
-after happen		17		-9
-after hard	38
-after hasn't		15	-14
-after have far and	7
-after have far comma		6	7	-30
-after have far imperative		4
-after have far none			5
-after have far owed		6
-after have far past						10
-after have far run-on	11
-after have far word	21	-6
-after have here	7
-after have here and	17
-after have here comma	42	-6
-after have here copula	5
-after have here modal	20	-4
-after have here none	-7	-9	35
-after have here owed	15
-after have here past	44		-5
-after have here run-on	10
-after have here start	-22		22	-22
-after have here stop	6
-after have here word			8
-after have sentence comma			25	-9
-after have sentence imperative		26
-after have sentence modal	-20	36
-after have sentence none	-6	7	25	-25
-after have sentence owed	9
-after have sentence past	7
-after have sentence run-on	10
-after have sentence word		51		-9
-after haven't	-26	20
-after he's	15
-after head				16
-after hearth	9
-after heat	7			-13
-after here	-6		26
-after hers	-6			16
-after high			11
-after higher	9
-after him						17
-after his		8
-after hit	17
-after hole	6
-after holes	14
-after hollow	33
-after home	-26	11	25	-18
-after homeowner	6
-after hook		4
-after hot		-7		17
+after grout	22	-13
+after grout line	5
+after guest room	17
+after gurgles				-9	19
+after gut	6
+after guy				-7
+after hair	15
+after half	-6		11
+after hall closet	27
+after hallway	14
+after hammer	16
+after hand			17
+after happen		12		-8
+after hard	37
+after hasn't		18	-17
+after have far and	8
+after have far comma			8	-33
+after have far none			8
+after have far owed		7
+after have far past						11
+after have far run-on	13
+after have here	9
+after have here and	21
+after have here comma	36	-13
+after have here copula	6
+after have here none	-8	-14	36	-4
+after have here owed	18
+after have here past	41		-4
+after have here run-on	6
+after have here start	-26	4	24	-26
+after have here word			10
+after have sentence comma	-9		25	-7
+after have sentence imperative		31
+after have sentence modal	-17	29
+after have sentence none	-8		21	-18
+after have sentence past	16
+after have sentence run-on	7
+after have sentence word		44		-10
+after haven't	-26	19
+after he's	17
+after head	-4			11
+after hearth	8
+after heat	5	5		-13
+after here	-8		27
+after high			14
+after him						18
+after his	-7	12
+after hit	16
+after hole	5
+after holes	21			-9
+after hollow	29
+after home	-25	15	19	-9
+after homeowner	8
+after hook		6
+after hot		-8		16
 after hot side	6
-after house	8
-after hub		-13	-4	15
-after humidity		11
-after i'd	25			-8
-after i've			15
-after inch	-10			16
-after inside			12
-after inspector	-22	21
-after install	-7			22
-after instead				-15		12
-after into				15
-after isn't			9	-10
-after its	23
-after jam	5
-after job	-20		12
-after joint	-12		21
-after joist bay	10
-after just	7
-after kennels				-5	19
+after how				8
+after hub		-12	-4	16
+after humidity		13
+after i'd	30			-9
+after i'm	8
+after i've			14
+after if		6
+after inch	-11			16
+after inside			13	-6
+after inspector	-20	26
+after install	-9			24
+after instead	4			-15		12
+after into				11
+after isn't	17
+after its	24
+after jam		-5
+after job	-20		4
+after joint	-10		22
+after joist bay	9
+after just	12
+after kennels				-9	19
 after kick	11
-after kicks out				7
-after kid			15
-after kill	12
-after kind	-14	25
-after kink	-12			21
-after kit		9
-after knock	6
-after know	28
-after l	7
-after lab	-16	25	-24	-7
-after label	-6		18	-5
-after lacquer		17		-25
-after ladder	30	-28
-after lag	13
-after lane	30			-12
-after latch	4
-after later		-4	13	-4
-after latex	21		-7	-7
-after laundry	18			-15
+after kicks out				8
+after kid	-6		15
+after kind	-14	18
+after kink	-10			20
+after knock	7
+after know	29
+after l	9
+after lab	-12	21	-24	-6
+after label	-6		18
+after lacquer	-5	15		-24
+after lag	11
+after lane	27
+after latch	22
+after later		-5	15
+after latex	23			-6
+after laundry	13			-13
 after law	12
-after layers	8
-after lean	-14	13		4
-after leaning	-8	-6	17	-4		8
-after least	18
-after left end	13
-after left hand	8
-after leg	10
-after length	23
-after let	16
-after let go	21			-8
-after level	5
-after lid		12
-after like	9
-after lime	22	-19
-after line	6		-7
-after linen	12
-after linen closet		13		-19
+after layers	7
+after leak	7
+after lean	-20	12		7
+after leaning		-7	26	-5
+after least	17
+after left hand	9
+after leg	5
+after legs				8
+after length	25
+after let	9
+after let go	22			-6
+after level	24
+after lid		13		-5
+after like	16
+after line	8		-7
+after linen closet		15		-20
 after lint	13
-after lip	-5			12
-after list	4	11		-24
-after lit	11
-after lite		-6	14	-8
-after little	-10		16		7
+after lip	-10			15
+after list	6	12		-24
+after lite	-5	-6	17	-8
+after little	-22	-10	21		11
 after live	30
-after living room	-4			8
-after lol	25
-after long wall	10
-after look	5
-after lose	15
-after lot	-5		11	-13
-after lounge	22
-after lower	-11	15
-after luck	8
-after lunch	24			-6
-after machine	9
-after main	21
-after man		5
-after maple	13	-14
-after mark	22
-after mask	33		-21
-after mat	27	-4
-after match		19
-after mate		20	-10	-18
-after mattress	5
-after maybe	13		-8
-after meantime		11	-11
-after measure	12
+after living room	-7			14
+after lol	20
+after long wall	9
+after look	4
+after lose	14
+after lot			15	-10
+after lounge	20
+after lower	-13	15
+after luck	12
+after lunch	25			-8
+after main	20
+after man		7		-5
+after maple	18	-15
+after mark	18
+after mask	33		-20
+after mat	21
+after match		15
+after mate	-8	23	-14	-18
+after maybe	5
+after me		9
+after meantime		11	-9
+after measure	18
 after meet	6
-after mind	29	-8	-19
-after mine	-18	24		-17
-after minimum	30	-24
-after minus				7
-after miss		14
-after miter	23
-after moisture	13
-after morning	5
-after mould		12
-after mount	-10			34
-after movers	15
-after mr	6
-after mrs					9
-after much	5
-after mud		15	-7	-20
-after mud room	-9			16
-after mush	-10		-9	19
-after mushy	4
-after my			17
-after ne	28	-7		-13
-after near	21
-after nearly	25
+after mind	32	-10	-19
+after mine	-18	24		-15
+after minimum	32	-25
+after minus		-5		9
+after miss		16
+after miter	24
+after moisture	14
+after morning	4
+after mount	-12			32
+after movers	17
+after mr	8
+after mrs	7
+after mud		14	-9	-19
+after mud room	-10			15
+after mush	-14		-9	20
+after mushy	8
+after my			21
+after ne	31	-7		-14
+after near	26
+after nearly	22
 after need		11
-after need far and	16
-after need far copula	14
-after need far modal	17
-after need far owed	8
-after need far run-on	13	-11
+after need far and	13
+after need far copula	16
+after need far modal	10
+after need far owed	6
+after need far run-on	10	-12
 after need far word	32			-11
-after need here comma		8
-after need here none	-9	44		-10
+after need here comma		10
+after need here modal		7
+after need here none	-12	46		-8
 after need here past	39			-7
-after need here present		20
-after need here start	-23	36
-after need here stop		5
-after need sentence comma		40		-17
-after need sentence imperative	30	-8
-after need sentence modal	6
-after need sentence none		66		-18
-after need sentence owed	24	-6
-after need sentence past	-12		8
-after need sentence present	-4	13
-after need sentence word	28
-after needle	18			-9
-after neighbor		4
-after neutral	27	-12		-10
-after new				18
-after next	-13	19
-after nice	-23	13		7
-after nick	19
-after night	15
-after nobody	28
-after none far and	11
-after none far owed		15
-after none far run-on	45
-after none far word	28	-5
-after none here copula	11
-after none here imperative		13
-after none sentence modal		17
-after none sentence stop	10	-17	-5	-16	19
-after north		-6
-after north side	21
-after notch		14
-after nothing	16
-after now				7
-after nowhere				10
-after number				5
-after nursery	32		-12	-8
-after oak	11
-after off center		-19	-11	15
-after office	-29	8		9
-after oil	27
-after once	8
-after ones	-24	26
-after oot	20
-after opened up		10
-after or	18
-after order	-24				62
-after others	-17			20
-after ought				4
-after oughta	14
-after our				-15
-after out of level	12
+after need here present		21
+after need here run-on		9
+after need here start	-25	34
+after need sentence comma		46		-20
+after need sentence imperative	32	-10
+after need sentence modal	8
+after need sentence none		64		-20
+after need sentence owed	25	-7
+after need sentence past	-13		12
+after need sentence present		18
+after need sentence word	34
+after needle	23			-10
+after neighbor		9
+after new				12
+after next	-6	6
+after nice	-25	15		10
+after nick	18
+after night	12
+after nobody	25
+after none far and	12
+after none far owed		13
+after none far run-on	46
+after none far word	23
+after none here comma	-6	6
+after none here copula	6
+after none sentence modal		15
+after none sentence stop	10	-16	-7	-16	19
+after north		-7	5
+after north side	22
+after notch	-5	14
+after nothing	17
+after now				11
+after nowhere				9
+after number	13			-7
+after nursery	31		-14	-9
+after oak	8
+after off	12
+after office	-24	12	-7	20
+after oil	23
+after once	11
+after ones	-23	33
+after oot	19
+after opened up		9
+after or	22
+after order	-27				53
+after other			6	-8
+after others	-16			20
+after oughta	18
+after our				-11
+after out of level	13
+after out of plumb	6
 after outside	20
-after outta		-18		13
-after own	11
+after own	11			-7
 after owner		12
-after p		13
-after painted shut	16
-after painter		14		-5
-after pairs	28
-after pantry				-13
-after paper	9
-after parking lot	18	-5
-after part	9
-after part's	-15			24
-after past	34
-after patch				15
-after peel		14
-after per	19
-after pick	-14	23
-after piece	15
-after pieces	24		-16
-after pile			5
+after p		9
+after painted shut	15
+after painter		13
+after pairs	29
+after pantry				-10
+after paper	17			-8
+after parking lot	25	-11
+after part	8
+after past	23
+after patch	5
+after patio				6
+after peel	-5	19
+after per	20
+after pick	-13	24
+after piece	14
+after pieces	22		-14
+after pile		-6
 after pin	14
-after pine	-8			7
-after pipe	8
-after pit	17
-after plane				9
-after plaster		10	-12
-after plate		-27		20
-after please	-9	34		-28
-after plenty	-37	25	28	-12
-after plumb	-5	-12		24
-after pocket	-5		18	-15
-after point	16
-after pop		10
-after popcorn	-20	-15	28	-17
-after porch	12	-9
-after pour	21
-after powder		-8		7
-after powder room	-24		16
-after pretty	-19			23
-after profile	31	-26
-after promise	-5	15		-8
-after proud	13
-after pt	-16			19
-after pull	15
-after punky	12
-after push	40			-12
-after put				15
-after putty	-23		16	8
-after quit	16
-after r	23
-after rain	17	-7
-after rains	-9	18	-6
-after rake	-27	19		5
-after rate	9
-after rattle	9
+after pine	-5			7
+after pipe	6
+after pit	15
+after pitch				5
+after plane				10
+after plaster		17		-13
+after plate	5	-20
+after please	-10	33		-29
+after plenty	-38	27	27	-16
+after plug	10
+after plumb	-6	-8		23
+after point	15
+after pop		4
+after popcorn	-20	-14	28	-15
+after porch	10	-11
+after pour	22
+after powder		-7		8
+after powder room	-20		17
+after pretty	-18			24
+after promise		14		-8
+after proud	11
+after pt	-15			20
+after pull	10
+after punky	11
+after push	38			-13
+after put	-5			15
+after putty	-20		15	6
+after quit	13
+after r	26			-5
+after rains	-8	16
+after rake	-23	19		7
+after rate	11
+after rattle	5
 after re	24
-after reach		-17			21
+after reach	-8	-19			22
 after ready	16
-after real	-16		23
-after rear	26
-after reception	11
-after red	-12		17
-after redo	14
-after rental	20
-after replace	-21			33
-after require	6	9	-10	-16
-after reset			14	-6
-after rest	-26	4	-16	21
-after return	22
-after returned far	-10		11
-after returned far comma	-15	25		-5
-after returned far copula	14
-after returned far none	-11	11	8	-7
-after returned far owed	-20	10	10
-after returned far past	-17	-10	16	-4	12
-after returned far present			15
-after returned far stop			18
-after returned here	14
-after returned here and	19
+after real	-19		24
+after rear	23
+after reception	9
+after red	-11		17
+after redo	15
+after rental	18
+after replace	-15			25
+after require		10	-11	-16
+after rest	-29	5	-20	23
+after return	23
+after returned far	-10		10
+after returned far comma	-12	22		-7
+after returned far copula	13
+after returned far none	-12	11	5	-9
+after returned far owed	-20	9	10
+after returned far past	-16	-9	13	-5	9
+after returned far present		-4	10
+after returned far stop			19
+after returned here	32
+after returned here and	13
+after returned here copula	20
 after returned here past	27
-after returned here start	20	-4
-after returned sentence	-10			-21	12	20
-after returned sentence and	-32		10		19
-after returned sentence comma	-5	-35	-23	-38	10	34
-after returned sentence copula	17
-after returned sentence past	-11	-10	-11	-16	32
-after returned sentence word	5
-after ridge	-13	-28	7	12
+after returned here start	15
+after returned sentence	-17			-29	17	24
+after returned sentence and	-36		12		21
+after returned sentence comma	-6	-35	-25	-40	10	35
+after returned sentence copula	4
+after returned sentence past	-9	-18	-14	-19	33
+after returned sentence run-on		8
+after returned sentence word	7
+after ridge	-15	-29	7	16
 after ring	11
-after rise	8			-16
-after rm	5
-after road	14
-after rock	5
-after rocking				8
-after rocks		-7
-after rod		9
-after roll	-16	-12	14	10
-after room	18
-after rooms	-11	-6	14
-after roots	17
-after rotten	18
-after rough	8
-after rough opening's	-26			13		19
-after round	26
-after row	10
-after rub	19			-8
-after ruiz	5
-after rust				6
-after rusted through	28			-9
-after s		-23		13
-after sag	12
-after salon				5
-after same				10
-after saw	17
-after scrap	17	-9	5	-18
-after scrape	32
-after scratch	17	-13
-after screed	14
-after screen	24
-after scribe	33
-after seam	12
-after seams		-10		14
-after seat	-7		18
-after second	-9			27
-after second coat	35	-8
-after second floor	-9	-10		18
-after see		13
+after rise	7			-16
+after road	12
+after rock	6
+after rocks		-7		4
+after rod		10	-6
+after roll	-21	-14	18	13
+after room	14
+after rooms	-14	-7	14
+after roots	18
+after rotten	11
+after rough	10
+after rough opening's	-25			12		19
+after round	29
+after ruiz	6
+after rust				11
+after rusted through	28			-14
+after sag	13
+after salon				6
+after same				11
+after saw	15
+after scrap	12	-4	5	-14
+after scrape	24
+after scratch	18	-17		-8
+after screed	16
+after screen	20			-5
+after scribe	17
+after seam	8
+after second				18
+after second coat	25
+after second floor	-9	-9		17
+after see		14
 after seize	19
-after send	-8	9
-after set	13
-after she	-7	7
-after shed	-44	13	15
-after sheet	-19	6		12
-after sheets				14
-after shim		15
-after shoot	12
-after short		12
-after shot	4
-after should	-13	4		16
-after shut	9
-after shy	33
-after side	17
-after signal's		-7		10
-after silicone	7
-after silver	-7	22
-after site	-20		36	-35
-after skip	26
-after slam	24	-6
-after slide	19
-after slope	22			-6
-after slow	9
-after small	25
-after smell	25
-after snap		9
+after send	-12	11
+after she	-12	10
+after shed	-41	15	16
+after sheet	-17	4		11
+after sheets		-5		14
+after shim		16
+after short		17
+after should	-21	5		18
+after shut	5
+after shy	24
+after side	13
+after signal's		-7		12
+after silicone	10
+after silver	-5	22
+after site	-20		35	-34
+after skip	23
+after slab		7
+after slide	18
+after slope	24
+after slow	7
+after small	17
+after smell	21
+after smooth	-12	4		11
+after snap		12
 after soft	20
-after solid				5
-after some		8
+after some		7
 after somebody's	14
-after somewhere	5
-after soon	-10			15
-after sorry	11		-9
-after sort	27
-after sound	27
-after spare	-38	-29	46
-after spin			-10
-after spins	22
-after spitting	10
-after spoon	12
-after spray	41			-7
-after spun	18			-13
-after square				-4	7
-after squeak	17
-after stack	-4	-5		5
-after stain		13
-after stair		12
-after stairwell	-23	-12	21	-19	16
-after stand	-5			7
-after staple	15
-after start	25
-after station	-28		15	15
+after somewhere	6
+after sorry	11		-18
+after sort	25
+after sound	21
+after spare	-50	-36	50
+after spins	20
+after spoon	13
+after spray	40
+after spun	22			-18
+after square					16
+after squeak	16
+after stack		-10		5
+after stain	-4	6
+after stair	8
+after stairwell	-22	-12	19	-20	16
+after stand	-7			7
+after staple	17
+after start	23
 after steam	8
-after steps		-10	15	-6
-after stick	12
-after still			20
-after stock	-34	4	11	5
-after store	-18	-31	14	-23		14
-after story	7
-after strap				8
+after steps		-11	19	-8
+after stick	5
+after still			25
+after stock	-21	9	9	4
+after stop			7
+after store	-19	-26	14	-25		14
+after story	5
+after straight				-12
 after street	29
-after stretch	10
-after strike	14
+after stretch	8
+after strike	15
 after strip	16
-after stub	-12			17
-after stuck open	24
-after study		-11	15	-11
-after stuff	-14	18
-after sub	-21	-12	-9	27
-after supply	8
-after support	16
-after supposed					18
-after sure	-17	23		-8
-after swap				10
-after sweat		10
-after swell	13
-after swing	-9					20
-after tacky	-10	-7	19
-after tae	13
-after tag	-23	28
-after talk		-13		11
+after stub	-12			16
+after study		-11	14	-11
+after stuff	-15	19
+after sub	-24	-8	-9	28
+after supposed	-6				20
+after swap				11
+after sweat		11
+after swing	-7					21
+after tacky	-9	-5	18
+after tae	18
+after tag	-19	25
+after talk		-12		15
 after tank	19
-after tap	27
-after tape				15
-after tell				21
-after template	26
-after than	8
-after thank		-4		15
-after the kid	-14			18
-after the kids	8		-14
-after the lady					15
+after tap	22
+after tear	8
+after tell	-6			21
+after template	29
+after than	12
+after thank		-8		14
+after the kid	-12			17
+after the kids			-8	5
 after the wrong		4
-after the yard		-17	-7		5	16
-after their		-8
+after the yard		-15	-6		5	14
+after their	14	-21	5	-4
 after them	6
-after then	4
-after there's	-9	19		-10
-after they're	29
-after they've	18			-7
-after thing			-5		25
-after think	7
+after then	15
+after there's	-8	19		-9
+after they're	33
+after they've	20	-5		-5
+after thick		4
+after thing		-16	-12		27
+after think	10
 after this	10
-after those		5
-after though	6
-after through	18
-after throw	16
-after tie	23
-after tight	18
-after tighten	20
-after til	20
-after tile guy	-7	15
-after tin	-17	-18	7	15
-after tip	6
-after toast	16
-after toaster	21
-after too big	30			-13
-after too deep	-11	21
-after too far	-9			14
-after too high	34	-20
-after too long	-15	21
-after too short	32	-6		-6
-after top edge	-10	21		-17
-after touch	30
-after towards	8
-after town	14
-after trade	-6	23
-after trailer	-20	-36	26
-after treat	12
-after trim	-19	22
-after trip	6
-after tube	36	-6
-after tubes		13	-14	-11
-after twice	10
-after twist	19
-after underneath	8
-after unit	27
-after units	18
-after unopen	-26	-10	32	-19
-after upside down	25			-6
-after upstairs	24
+after those		13
+after thread	12
+after through	22
+after tie	22
+after tight	11
+after til	16
+after tile guy		13
+after tiler's	6
+after tin	-26	-22	11	19
+after tip	7
+after toast	13
+after toaster	20
+after too big	28	-6		-15
+after too deep	-17	22
+after too high	35	-20
+after too long	7
+after too short	31	-7		-7
+after touch	27
+after towards	6
+after town	11
+after trade	-4	22
+after trailer	-23	-37	24	5
+after trim	-30	23	-6	11
+after trip	24
+after tube	35
+after tubes		14	-13	-14
+after twice	7
+after twist	18
+after underneath	7
+after unit	29
+after units	15
+after unopen	-23	-9	34	-19
+after upside down	26
+after upstairs	25
 after use				18
 after used far and	27
-after used far copula	15
-after used far imperative		8
-after used far owed		9
-after used far run-on	38			-6
-after used here comma		-14		26
-after used here imperative	5
-after used here modal		-15		11
-after used here none	-13	-31		40
-after used here owed		-20	11
-after used here past	17
-after used here start	18
-after used here stop	11
-after used here word	7
-after used sentence and				8
+after used far copula	14
+after used far imperative		5
+after used far owed		12
+after used far run-on	35			-5
+after used here comma		-13		28
+after used here imperative		-8		4
+after used here none	-6	-34		33
+after used here owed		-16	11
+after used here past	27
+after used here start	10
+after used here stop	18
+after used here word	4
+after used sentence and				9
 after used sentence comma				11
-after used sentence imperative	-5
-after used sentence none				28
-after used sentence owed		8
-after used sentence word		21
-after utility	14	-20
-after van	-45	-19	58
-after very	7
-after wait	20
-after walk	21
-after wall's	5
-after walls	6
-after walnut	7	-10
-after warp						15
-after water's				13
-after waterlog	24
-after way					6
-after we	11
-after weatherstrip	21
-after weep	31
-after weight	15	-7		-5
-after well	14
-after wet	27
-after whenever	12
-after where	16
-after whistling				12
-after white	-23	28
-after whoever	13
-after whole	5
-after width	-16			7		15
-after wind				12
-after winter	23
-after within	26
-after without	15
-after won't	6					7
-after wont	7
-after work	25
-after worst	10
+after used sentence none				32
+after used sentence owed		15
+after used sentence word		24
+after utility	15	-17
+after van	-35	-20	51
+after very	10
+after wait	21
+after walk	18
+after wall's	8
+after walls	19
+after walnut	6	-8
+after waterlog	23
+after way					7
+after we	14
+after weatherstrip	18
+after weep	30
+after weight	13	-9		-7
+after wet	23			-7
+after whenever	14
+after where	14
+after whistling				14
+after white	-25	24
+after whoever	5
+after whole	4
+after why	10
+after wide	20
+after width	-20			9		17
+after wind				10
+after winter	13
+after within	17
+after without	11
+after wobble	5
+after won't	34
+after won't latch	9
+after wont	9
+after work	24
 after would		13
-after wouldn't	9
-after wrap	-9
-after wrong	4	-22	-14	-14		20
-after yellow	15
-after yep	10
-after yet	-20	21
-after you	7
-after you'd				8
-after you're	5
-after your	9
-again bought	9		13		-34
-again have	27
-again need	70	-75	28	-26
-again returned				-19	24
-again used			51	-40
-ahead #		7		-9
-ahead &	-31	23		8
-ahead '	31			-7
-ahead )	28	-6
-ahead +	-6
-ahead -	5
-ahead /		4
-ahead 3	-8			15
-ahead @	38
-ahead above	23
-ahead acclimatising	20
+after wouldn't	5
+after wrap		8
+after wrong	4	-21	-18	-15		20
+after x	-4
+after yellow	12
+after yet	-8	5		4
+after you	16
+after you'd				7
+after your	12
+again bought	11		7		-37
+again have	23
+again need	70	-77	24	-27
+again returned	-5			-15	26
+again used			50	-42
+ahead #		10		-9
+ahead &	-31	26		10
+ahead '	32			-11
+ahead )	31	-6
+ahead -	4
+ahead 1		5
+ahead 2				5
+ahead 3	-8			14
+ahead @	36
+ahead above	24
+ahead acclimatising	21
 ahead add				5
-ahead adjust	20	-4
-ahead again				15
-ahead against	27
-ahead ain't	15
+ahead adjust	22	-5
+ahead again				9
+ahead against	21
+ahead ain't	17
 ahead air	18
-ahead alarm	20
-ahead all				16
-ahead almost			9
-ahead already		-4
+ahead alarm	21
+ahead all				15
+ahead already		-6
 ahead am			4
-ahead american	27	-13
-ahead anchor	-8		16
-ahead angle		-13		6
-ahead another					5
-ahead any	-7	14
-ahead anybody	6
-ahead anyhow	7
-ahead anything	-8			15
-ahead apartment	10
+ahead an				5
+ahead anchor	-12		20
+ahead angle		-12
+ahead another					7
+ahead any	-9	17
+ahead anybody	7
+ahead anyhow	8
+ahead anything	-13			18
+ahead apart	6
+ahead apartment	7
 ahead are				8
-ahead arm				12
-ahead around	23
-ahead arrive	-11		17	-8
-ahead as	10
-ahead ask	12
-ahead at	6
-ahead attic's	12		-15	-10
-ahead away	6
-ahead b	34
-ahead baby	16
-ahead backsplash		12
-ahead bad	30	-12
-ahead balance		-7	11
-ahead balcony		13		-7
-ahead ball	20			-12
-ahead band	-5	12
-ahead bare	20
-ahead basement	8
-ahead basement bath	-13	-5		21
-ahead bath	34
-ahead bathroom	14
-ahead bc	28	-9
-ahead bead		8
+ahead around	25
+ahead arrive	-16		19	-9
+ahead as	26
+ahead ask	18
+ahead attic's	9	6	-14	-9
+ahead b	28
+ahead baby	17
+ahead backsplash	-6	15
+ahead bad	31	-12
+ahead balance			13
+ahead balcony	-7	15		-9
+ahead band		11
+ahead basement	19
+ahead basement bath	-13	-7		21
+ahead bath	33
+ahead bead		6
 ahead beaut	7
-ahead bed	21	-9
+ahead bed	24	-12	-5
 ahead bedroom 1				11
-ahead before	5
-ahead behind	8
-ahead belly in	10
-ahead below	22
-ahead bend	25
-ahead beside		7
-ahead beto	11
-ahead better	23	-10
-ahead between	20
-ahead big	17
-ahead bill	7
-ahead bin		21	-17	-13
-ahead black	6			-9
-ahead bled	16	-11
-ahead bless	9
-ahead block				17
-ahead board	-26	12		7
-ahead boards	30
-ahead bolt	-5			21
-ahead bond	-6	19
-ahead bone	16
-ahead book	-8		18
-ahead bore	-13	-7		22
-ahead borrow	18
-ahead both	20			-5
-ahead bowl	7
-ahead br		-15		7
-ahead bracket	10			-20
-ahead brass	-5			15
-ahead break		14
-ahead bring		21
-ahead bro	13
-ahead brown	-6			15
-ahead bubble	9
-ahead build		-13		5
-ahead bulkhead	-16			20
-ahead burn				18
-ahead bury	7
-ahead button				8
-ahead buy		9
-ahead buzz	9
-ahead c	13
-ahead cab	-14		11	7
-ahead came off	20
-ahead can	4
-ahead cap	-18			30
-ahead care	22			-5
-ahead carry		10
+ahead before	9
+ahead behind	14
+ahead belly in	4
+ahead below	18
+ahead bend	23
+ahead better	24	-13
+ahead between	22
+ahead big	15
+ahead bin		17	-15	-9
+ahead bind	5
+ahead black	5			-9
+ahead bled	15	-12	-6
+ahead bless	5
+ahead block				21
+ahead board	-18	24		-5
+ahead boards	29
+ahead bolt	-5			22
+ahead bond	-5	18
+ahead book	-5		18
+ahead borrow	19
+ahead both	20
+ahead br	5
+ahead bracket	11	-9	6	-16
+ahead brass	-5			14
+ahead break	-5	17
+ahead bring		20
+ahead brown	-7			15
+ahead bubble	12
+ahead build	5	-13
+ahead burn				20
+ahead bury	6
+ahead button	-4	-10	-6	18
+ahead buy		6
+ahead buzz	11
+ahead c	19
+ahead cab	-15		11	7
+ahead came off	22
+ahead cap	-19			30
+ahead care	21			-6
+ahead carry	-5	11
 ahead catch	7
-ahead center	14
+ahead caulk			7
+ahead ceiling	12
+ahead center	12
 ahead chalk	16
-ahead change				9
-ahead channel	24
-ahead check	4
+ahead change				10
 ahead choose	12
-ahead chrome	-16	21
-ahead chuck		8
-ahead chunk	9
-ahead circuit	11
-ahead clamp				15
-ahead cleaner				5
+ahead chrome	-19	24
+ahead chuck		9
+ahead chunk	10
+ahead circuit	13
+ahead clamp				16
 ahead clearance	6
-ahead client	30	-20
-ahead clip		-13		8
+ahead client	32	-21
+ahead closet	14
 ahead coat			13
-ahead code	37	-26
-ahead coffee	17			-8
-ahead cold	25
-ahead cold side's	25		-6
-ahead color			-4	11
-ahead complete	18
-ahead contact			15	-12
-ahead contractor	4
-ahead cope	26	-7
-ahead corner	-9
-ahead corridor	25			-7
-ahead could	11			-19
-ahead couldn't	15
-ahead count			10
+ahead cock				4
+ahead code	26	-20
+ahead coffee	16	-5		-7
+ahead cold	22
+ahead cold side's	26		-7
+ahead color			-10	14
+ahead connect	5
+ahead contact	-6		18	-13
+ahead cope	26	-11
+ahead corner	-11					5
+ahead could	10			-21
+ahead couldn't	14
+ahead count			11
 ahead counter	17
 ahead cover	5
-ahead crawl				11
-ahead crosses		4
-ahead crown	15	-7		-12	10
+ahead crawl	-5			11
+ahead crosses		10
+ahead crown		-7			11
+ahead crumbling				5
 ahead crush	17
-ahead cure				13
-ahead customer	14
-ahead cut out	16
-ahead d	13		-5	-7
-ahead dad	25	-16
-ahead damp	23
-ahead dark	9
-ahead date	8	13		-29
-ahead deck	13
-ahead deep	21
-ahead den		9		-19
-ahead dense	5
-ahead dent	17
-ahead dentist	5
-ahead dial	30		-12	-17
-ahead dig				5
-ahead ding	19
-ahead dip		17	-7	-8
-ahead disconnect	35	-10		-16
-ahead doesn't	21
-ahead dog	9
-ahead don't	4
+ahead cure				11
+ahead customer	18
+ahead cut out	20
+ahead d	5
+ahead dad	20	-9
+ahead dark	15
+ahead deck	16
+ahead deep	22
+ahead den		11		-7
+ahead dent	18
+ahead dial	29		-13	-16
+ahead didn't	-5	10
+ahead ding	22
+ahead dip		15	-7	-8
+ahead disconnect	31	-10		-15
+ahead doesn't	22
+ahead dog	10
 ahead dont			6
-ahead doubl	11
-ahead downstairs	15
-ahead draft	16
-ahead drain	6
-ahead draw	14			-6
-ahead drill	18
-ahead drip	14
-ahead driveway	9
-ahead drop	25
-ahead drywall	9
-ahead dump				13
-ahead e		-6
-ahead each	35	-18
-ahead early		-14		7
-ahead ease	24
-ahead eat		-7		30
-ahead edge				15
-ahead edges	-20		11	13
-ahead eggshell	-23	22
-ahead either	31	-17		-6
-ahead electric	13
-ahead electrician	10
-ahead else	24
-ahead em	19
-ahead empty	18
+ahead doubl	17			-5
+ahead downstairs	13
+ahead draft	15
+ahead drain	4
+ahead draw	12
+ahead drill	16
+ahead drip	8
+ahead driveway	7
+ahead drop	28
+ahead drywall	10
+ahead dump				14
+ahead each	32	-20
+ahead early		-21		13
+ahead ease	19
+ahead eat		-10		31
+ahead edge				21
+ahead edges	-16		9	13
+ahead eggshell	-18	20
+ahead either	30	-18		-7
+ahead electric	15
+ahead electrician	8
+ahead else	22
+ahead em	23
+ahead empty	19
 ahead end	15
-ahead enough			25
+ahead enough			28	-5
 ahead ensuite	16
-ahead entry	23	-14	-7
+ahead entry	8	-15	-13	7
 ahead epoxy	-5
 ahead even		-5		6
-ahead ever		4
-ahead everything				13
-ahead exam					13
-ahead exhaust	14
-ahead exterior	15
-ahead extra		-17	-16			14
+ahead ever		5
+ahead everything				16
+ahead exam	23
+ahead except	24
+ahead exterior	23
+ahead extra		-15	-13			14
 ahead face	15
-ahead falls	17
-ahead falta		12	-9	-15
-ahead far		-6				12
-ahead feed	23
-ahead feel	23
-ahead fell		21	-23	-19
+ahead falls	13
+ahead falta		13	-9	-13
+ahead family room	7
+ahead far						13
+ahead feed	26
+ahead feel	19
+ahead fell		21	-22	-22
 ahead fella	17
-ahead fence	-14	-12		23
-ahead fifth	-4	-17		15
+ahead fence	-15	-11		23
+ahead fifth		-17		14
 ahead figure		14
-ahead file	14
-ahead fill				12
-ahead finally	18	-6
-ahead find	4
-ahead finish				28
-ahead fire	17			-4
-ahead first	-19		7
-ahead first coat	-6			17
-ahead first fix	5
-ahead fish	20
+ahead fill				14
+ahead finally	33	-8		-5
+ahead find	5
+ahead finish				25
+ahead fire	17			-5
+ahead first	-22		12
+ahead first coat				8
+ahead first fix	9
+ahead fish	22
 ahead fit				5
-ahead fix		-12		7
-ahead flap	9
-ahead flaps	16
-ahead flash	19
-ahead flexible	-25	32
-ahead float				8
-ahead flood test	-10		17
+ahead fix	10	-8
+ahead flap	6
+ahead flaps	15
+ahead flash	20
+ahead flip			14	-4
+ahead float			-4	7
+ahead flood test	-8		18
 ahead floor's	17
-ahead flush	10			-13
-ahead foam		-6		27
-ahead foil	-4	-10	19
-ahead footings	16	-7		-4
-ahead fourth	15
-ahead foyer	13
-ahead framing's	17
-ahead fre	-5	-9	20	-17
-ahead fresh	-18		13
-ahead front				14
-ahead front room	29			-15
-ahead fronts	18			-11
-ahead full	7
-ahead gable	29
+ahead flush	9	5		-13
+ahead foam				26
+ahead foil	-7	-20	22
+ahead footings	18	-8		-5
+ahead fourth	14
+ahead foyer	10
+ahead frame				6
+ahead framing's	16
+ahead fre	-6	-14	21	-18
+ahead fresh	-14		11
+ahead front				18
+ahead front room	13			-4
+ahead fronts	20			-13
+ahead full	4
+ahead gable	28
 ahead gal	-22					25
-ahead galvanize	8
-ahead garage	18
-ahead garbage	17
-ahead gary	-13		19	-6
-ahead gas				12
-ahead girls	10
-ahead god		-10
-ahead golf	24
-ahead gonna				-9
-ahead good	8
-ahead grab		5
-ahead gray	-17		21
-ahead green	-35	29
-ahead grout	12	-16		4
-ahead grunt	-14	-16	8	13
-ahead guess	-5	17
-ahead guest room	7
-ahead guy	29
-ahead hair	5
-ahead hairline crack	5
-ahead half	-7	5	10	-9
-ahead hall	32
-ahead hall closet	-20	-5	24	-13
-ahead hand		-17	10
-ahead happy	16
-ahead hard	16	-16
-ahead hardy	7
-ahead hasn't	25	-9
-ahead haul	23
-ahead haven't	-5	22	-12	-14
-ahead he'd	18
-ahead he'll				-9
-ahead he's	4
+ahead galvanize	10
+ahead garage	13
+ahead gas				11
+ahead god		-14
+ahead gonna		6		-12
+ahead good	25	-9
+ahead gray	-11		23	-11
+ahead green	-33	29
+ahead grout	13	-22	-9	12
+ahead grout haze	5
+ahead grunt	-16	-15	6	14
+ahead guess	-7	19
+ahead guest room	6
+ahead guy	24
+ahead hair	6			-5
+ahead half	-5	5	9	-9
+ahead hall	33
+ahead hall closet	-19	-5	24	-13
+ahead hand	9
+ahead happy	14
+ahead hard	17	-19
+ahead hardy	6
+ahead hasn't	31	-13
+ahead haul	22
+ahead haven't		20	-13	-11
+ahead he	11
+ahead he'd	17
+ahead he'll				-6
 ahead headroom	12
-ahead hear	6
-ahead hearth	16	-18
-ahead height	24			-10
-ahead height's	22			-8
-ahead hendersons	15
-ahead here			22
-ahead here's	6
-ahead high	13
-ahead higher		5
-ahead him	-7	9	10	-15
-ahead hinge	6
-ahead ho		5		-4
-ahead hold	6
-ahead hole	10
+ahead hear	10
+ahead hearth	16	-15
+ahead height	25			-8
+ahead height's	23			-5
+ahead hendersons	13
+ahead here			23
+ahead hers	17
+ahead high	10
+ahead him	-7	6	9	-15
+ahead hinge	8
+ahead ho		5		-5
+ahead hole	13
 ahead holes	5
-ahead home	20
-ahead homeowner	20
+ahead homeowner	24
 ahead honeycombing	7
-ahead hook		-7		17
-ahead how	-19		16
-ahead hub	10
+ahead hook		-12		17
+ahead how	-13
+ahead hub	11
 ahead hum	16
 ahead husband	12
-ahead i'd		32		-7
-ahead i'm		5
-ahead i've			32
-ahead inch	-26	28
-ahead inside		7
-ahead inspector	27
+ahead i'd		29	-9	-9
+ahead i'm		5	4
+ahead i've			33
+ahead inch	-23	25
+ahead inside		8
+ahead inspector	28
 ahead install				14
-ahead instead	21			-13
-ahead insulate	22
-ahead isn't	23
-ahead it'll			10
-ahead itself	25
-ahead jacket	8
-ahead jess				9
-ahead job	-4	-8		24
-ahead joker	30			-25
-ahead kick	17
-ahead kid's room	5
+ahead instead	23			-17
+ahead insulate	23
+ahead into	10
+ahead isn't	21
+ahead it'll			8	-10
+ahead itself	28
+ahead jacket	5
+ahead job	-5	-10		22
+ahead joker	30			-23
+ahead kick	16
 ahead kill	14
-ahead kind	19	-10
-ahead kindly	-17	22
-ahead kit				9
-ahead knees	11
+ahead kind	15	-8
+ahead kindly	-17	20
+ahead kit				8
+ahead knees	8
 ahead knit	12
-ahead knock	24
-ahead l	26	-16		-12
-ahead la	5
+ahead knock	22
+ahead la	6
 ahead label	20
-ahead ladder	-7			10
-ahead lady	24	-13		-16
-ahead lady's	21
-ahead lag		7	-9
-ahead lake						10
-ahead land	16
-ahead landlord	15
-ahead laser	24	-18
-ahead last	-18		21	8
-ahead latch	27
-ahead laundromat	30			-14
-ahead laundry	30
-ahead laundry room	11
-ahead layer	-13	-14		11
-ahead layers	11
+ahead ladder	-8			14
+ahead lady	26	-14		-17
+ahead lady's	22
+ahead lag		6	-10
+ahead lake	-5					11
+ahead land	13
+ahead landlord	14
+ahead laser	24	-17
+ahead last	-23		22	11
+ahead latch	29	-9
+ahead laundromat	27			-14
+ahead laundry	26
+ahead laundry room	10
+ahead layer	-16	-16	9	7
+ahead layers	14
 ahead lead	8
-ahead lean	20
-ahead leaning	9
-ahead least		12
-ahead leave			8
-ahead led		5
+ahead leak	6
+ahead lean	21
+ahead leaning	10
+ahead least	-4	13
 ahead left hand	14
-ahead leg	10
-ahead legs	-23	14	-18	9
-ahead let go	34
-ahead level	5
+ahead leg	8
+ahead legs	-22	17	-19	9
+ahead let go	35
 ahead library				13
 ahead lid				8
-ahead lid's	16
-ahead lift	22
-ahead line				12
-ahead linen closet	-18			13
-ahead lip	-7			15
-ahead list	30	-13
-ahead listen	13
-ahead lit	-10	-5		19
-ahead little	28			-11
-ahead living room	24
-ahead load	13
-ahead lock	-7		5		9
-ahead lol	13
-ahead look	21
-ahead loop	17
+ahead lid's	13
+ahead lift	21
+ahead line				7
+ahead linen closet	-17	6		11
+ahead lip	-8			15
+ahead list	24	-11
+ahead listen	14
+ahead little	30			-15
+ahead living room	22
+ahead load	10
+ahead lock	-19		12		14
+ahead loft				4
+ahead lol	11
+ahead long		8
+ahead look	19
+ahead loop	18
 ahead lord	19
 ahead lose	5
-ahead lot		-15				8
+ahead lot		-17				8
 ahead low				8
-ahead lower	13
-ahead luis	33			-11
-ahead machine	26	-13
-ahead main	24
-ahead man	21
-ahead mark	11
-ahead master	11
-ahead match	16
-ahead mate	-30	33	-5	-7
-ahead maybe	-14		33
+ahead lower	17
+ahead luis	35		-6	-15
+ahead machine	34	-13
+ahead main	23
+ahead man	22
+ahead mark	9
+ahead master	15
+ahead match	19
+ahead mate	-30	33	-6	-7
+ahead maybe	-21		33	-7
 ahead me		20
-ahead measure	15
-ahead meet	21
-ahead middle		6
-ahead mind	24
+ahead measure	14
+ahead meet	20
+ahead middle		7
+ahead mind	22
 ahead miss		19
 ahead mix				5
 ahead moisture	19
-ahead moisture's	23
+ahead moisture's	23			-5
 ahead mold	15
 ahead more		11
-ahead morning	13
-ahead mortar	24
-ahead mount	-7			20
-ahead mouse	-6			16
-ahead movement	15
-ahead mr	12
-ahead mrs	8
-ahead much				9
-ahead muck	-8			14
-ahead mud		6
-ahead mudd	18	-9
-ahead mudroom	19
-ahead must	19
-ahead my	5
-ahead n	6
-ahead nah	15
+ahead morning	11
+ahead mortar	16			-7
+ahead mount	-5			19
+ahead mouse	-8			15
+ahead movement	12
+ahead mr	9
+ahead much				10
+ahead muck	-6			13
+ahead mud	18	-6
+ahead mudd	18	-12
+ahead mudroom	18
+ahead must	15			-5
+ahead my	8
+ahead n	15
+ahead nah	16
 ahead nail				6
-ahead nail holes				7
-ahead near	19
-ahead nearly		-7		15
-ahead need		21
-ahead neighbor	31	-6	-21
-ahead nest	-7	-5		15
-ahead never	8
-ahead new				6
-ahead news	11
-ahead next	17			-16
-ahead niche		5
-ahead nick	26
-ahead nobody	14
-ahead noon		5
-ahead north wall	7
-ahead not even	8
-ahead notch	18
-ahead note	15
-ahead nowhere		6		-7
-ahead nursery	-18	-17	-11	29
-ahead oak	-27	-8		27
+ahead nail holes				11
+ahead near	24
+ahead nearly		-5		15
+ahead need		19
+ahead nest	-7			15
+ahead never	12
+ahead next	26	-15
+ahead nick	28
+ahead nobody	13
+ahead north wall	6
+ahead not even	10
+ahead notch	17
+ahead note	13
+ahead nowhere		10		-14
+ahead number	11
+ahead nursery		-16	-9	16
+ahead oak	-21		7	17
 ahead off	5
-ahead office	14
-ahead oil	22
-ahead okafor's	-5			14
-ahead old	21
-ahead once	29
-ahead one's	37
-ahead ones	29
+ahead oil	17
+ahead okafor	5
+ahead okafor's				14
+ahead old	20
+ahead once	19
+ahead one's	42
+ahead ones	24
 ahead opened up	24
 ahead opening's					10
-ahead or	-6	6	11	-15
-ahead order		18
+ahead or	-11	7	11	-4
+ahead order		13
 ahead other			7
-ahead oughta	8
-ahead out of plumb	27
-ahead outside	-5	8
-ahead outta	33	-5
-ahead owe	-11	20		-6	5
-ahead own	20
-ahead owner	5
+ahead out of plumb	28	-5
+ahead outside		12
+ahead outta	28	-4
+ahead owe	-17	27	-4	-13	9
+ahead own	24			-6
 ahead p	-22			23
-ahead pack	-5			20
-ahead painted shut	17
-ahead painter	29
-ahead pantry				14
-ahead paper	-15	22
-ahead parlor	11
-ahead part	20	-8		-11
-ahead pass	4
-ahead patio	24
-ahead pay	26	-5		-10
-ahead peel	16
+ahead pack	-11			24
+ahead painted shut	14
+ahead painter	27
+ahead pantry				17
+ahead paper	-11	20
+ahead parlor	6
+ahead past	4
+ahead patio	25
+ahead peel	20
 ahead phone	14
-ahead pick					15
-ahead piece	22
-ahead pile	-6		17	-11
-ahead pin	-11	-11		11
-ahead pipe		-9
-ahead pitch	14
-ahead place	-4			18
-ahead plan	15
-ahead plane	19
-ahead plaster		12
-ahead plenty	-7		20
-ahead plumb	22			-13
-ahead plumber		4
-ahead plus	-19	11	11	-9
-ahead pool	12
-ahead porch	6
-ahead pour	13	-10
-ahead powder room	25
-ahead pressure	10
+ahead pick					13
+ahead piece	8
+ahead pile	-5		16	-9
+ahead pin	-22	-13	7	18
+ahead pipe		-8
+ahead pitch	16
+ahead place	-5			20
+ahead plan	16
+ahead plane	21
+ahead plaster		11
+ahead plate		5
+ahead plenty	-6		24
+ahead plumb	20			-11
+ahead plumber		7
+ahead plus	-20	12	10	-5
+ahead point	6
+ahead pool	16
+ahead pop	13
+ahead pour	12	-12	-5
+ahead powder room	15
+ahead pressure	4
 ahead prime	15
-ahead proud of	6
-ahead pull	20
+ahead proud of	8
+ahead pull	16
 ahead pump				15
-ahead push	25
-ahead put				7
-ahead putty	23
-ahead quit	19
-ahead quote	19
-ahead r	-13	25		-15
-ahead rain	-9	-15	14			15
+ahead push	23
+ahead put				9
+ahead putty	22
+ahead quick	29
+ahead quit	20
+ahead quote	21	-4
+ahead r	-15	23		-16
+ahead rain						17
 ahead raise	15
-ahead rake	32	-18
-ahead rate	19
+ahead rake	33	-19
+ahead rate	17
 ahead raw	5
-ahead reach	14
-ahead read	25
-ahead ready	-16	18		-5
-ahead rebuild	-22	-14		32
-ahead red	20
-ahead redo	-9
-ahead rehang				8
-ahead relay				10
+ahead reach	11
+ahead read	23
+ahead ready	-16	19		-4
+ahead rebuild	-25	-13		34
+ahead red	15
+ahead redo	-10			6
+ahead rehang				10
+ahead relay				11
 ahead remains	24
-ahead remind			8
-ahead rental	19
-ahead repair	-31	-19		37
-ahead replace	-8			17
-ahead report	19	-5
-ahead require	-5	9	9	-27
-ahead rest	-46		34
-ahead restroom	27
-ahead return	-10			-21		20
-ahead reveal	13
-ahead reveal's	17	-6
-ahead rick		4
-ahead ridge	20	-13
-ahead ring				20
-ahead rink		16		-10
-ahead rise	15
-ahead rm	7
-ahead rod		12		-13
-ahead roof	23
-ahead room	31
-ahead roots	20
-ahead rot				6
-ahead rotten		17	-9	-15
+ahead remind			7
+ahead rental	18
+ahead repair	-29	-16		36
+ahead replace				8
+ahead report	21
+ahead require			13	-28
+ahead reset		-7		12
+ahead rest	-44		31
+ahead return	-11			-21		22
+ahead reveal	16
+ahead reveal's	19	-6
+ahead ridge	20	-8
+ahead ring				23
+ahead rise	14
+ahead rm	5
+ahead rod		13		-12
+ahead roof	24
+ahead room	34			-6
+ahead roots	23
+ahead rot				8
+ahead rotten		17	-9	-17
 ahead rough	8
-ahead round	40
-ahead row		-16
-ahead rub	11
-ahead rubber	-9	29		-23
+ahead round	37
+ahead row		-21	5
+ahead rubber	-15	29		-28
 ahead rudy	15
-ahead run's	37			-8
-ahead runner	37	-15		-12
-ahead rust	5
-ahead s	18
+ahead run's	35			-5
+ahead runner	39	-17		-12
+ahead rust	8
+ahead s	15
 ahead sag	11
-ahead sage	-32	26	7	-12
-ahead salon	16
-ahead sand	10
-ahead sander	-13	23		-10
-ahead save	9	-12
-ahead scrap	19
-ahead scrape	26
-ahead screed	31
-ahead screen	10
-ahead screwdriver	21
-ahead scribe		9
-ahead scuff	17
-ahead seal	6
-ahead seam	9
-ahead seat	15
-ahead second	-15	14
-ahead second coat				-5
-ahead second floor's				13
+ahead sage	-31	26	7	-13
+ahead salon	5
+ahead sand	9
+ahead save	10	-11
+ahead scrap	17
+ahead scrape	29
+ahead scratch	-6		16
+ahead screed	20
+ahead screen	12
+ahead screwdriver	22
+ahead scribe		10
+ahead scuff	19
+ahead seal	9
+ahead seam	8
+ahead seat	14
 ahead send	-13					21
-ahead setback	35	-28
-ahead sewing room	-37	-34	37
-ahead shave	19
-ahead she	9
-ahead she'd	12
-ahead she'll	11
-ahead she's	8
-ahead sheath		11		-12
-ahead shed		-5		13
-ahead sheet	12
-ahead shift	8
-ahead ship	15	-4		-20
-ahead shoot			18	-14
-ahead shop	-26	12				10
-ahead short	-14	42
-ahead shot	28			-10
-ahead shove	-11	-13	23	-23
+ahead setback	34	-26
+ahead sewing room	-36	-35	37
+ahead shave	20
+ahead she	10
+ahead she'd	15
+ahead she'll	15
+ahead she's	6
+ahead sheath		12		-12
+ahead shed		-5		14
+ahead sheet	11
+ahead shift	5
+ahead shim	5
+ahead ship	13	-10	5	-23
+ahead shoot			16	-11
+ahead shop	-27	13				11
+ahead short	-11	39
+ahead shot	27			-10
 ahead show	12
-ahead shut	22
-ahead shy	-10	26
-ahead side	9
-ahead sign			11
-ahead silicone		-11		-6	11
+ahead shut	24
+ahead shy	-11	23	-5
+ahead side	12
+ahead sign	-4		14
+ahead silicone		-6			16
 ahead since				6
-ahead sinking	-11	-7		18
+ahead sinking	-9	-5		16
 ahead sir	15
-ahead sister				4
-ahead size	25
-ahead skim	6
+ahead sister				5
+ahead size	24
+ahead skim	5
 ahead skirt				12
-ahead slab	30			-12
-ahead slab's	7
-ahead slid	-33			37
-ahead slide	18
-ahead slip	13		-9	-18
-ahead slope	14
-ahead smell	6
-ahead snake	24
-ahead snap	23
-ahead snug		-6		5
-ahead soft	-25	11				6
-ahead soft close	21			-15
-ahead soft spot	7
-ahead solid		-4
-ahead some		4		-31
-ahead somebody		7
-ahead somebody's	25
-ahead something	-8			17
-ahead sorry	9
-ahead sound	35
-ahead spare	-9	-7	26	-7
-ahead special	27
-ahead spend	-23	-16	-21	32
-ahead spin	28
-ahead spins	8		7	-16
-ahead splash	24
+ahead slab	32			-15
+ahead slab's	5
+ahead slid	-31			36
+ahead slide	19
+ahead slip	12		-11	-18
+ahead slope	13
+ahead smell	10
+ahead snake	25
+ahead snap	26
+ahead snug	29			-14
+ahead soft	-25	10				6
+ahead soft close	23			-14
+ahead solid		-16		13
+ahead some				-30
+ahead somebody's	27
+ahead something	-9			14
+ahead sound	34	-7
+ahead spare			5
+ahead sparky		4
+ahead special	20
+ahead spin	26
+ahead spins	25
+ahead splash	23
 ahead splice	11
-ahead spot	8
+ahead spot	9
 ahead spray	11
 ahead squeak	-10			17
-ahead stack		-28	8	14
-ahead stagger	-5	-4		13
-ahead stain	13
-ahead stairs	-19			27
-ahead stairwell	21
-ahead staple	20	8		-31
+ahead stack		-30	6	12
+ahead stagger	-5	-5		12
+ahead stain	11
+ahead stairs	-21			27
+ahead stairwell	19
+ahead staple	20	6		-29
 ahead start	20
 ahead static	23
-ahead stay		-12	23
-ahead steam	-15			20
-ahead step				13
-ahead steps	43	-18		-7
-ahead stock	-7	-13	17	-6
-ahead stop		19
-ahead store	-30	15	-28	-38	26
+ahead stay		-12	22
+ahead steam	-15			19
+ahead step				12
+ahead steps	46	-21		-10
+ahead stock	-11	-13	20	-10
+ahead stop		16
+ahead store	-32	11	-35	-38	28
+ahead straight		4
 ahead straighten	20
-ahead strap	-12
-ahead street	13	-16			14
-ahead strike		15
+ahead strap	-11		6
+ahead street	14	-16			15
+ahead strike		10
 ahead strong	8
-ahead stub	-4	-7		14
-ahead stub's	-19	23		-8
-ahead stuff	-7	8
-ahead super	19
-ahead supplier	-13	8	13
-ahead supply				-10
-ahead supposed		8
-ahead sure	5
+ahead stub		-9		13
+ahead stuff	-9	6
+ahead super	20
+ahead supplier	-17	9	12
+ahead supply	5			-12
+ahead supposed		12
+ahead sure	7
 ahead swap				10
-ahead swear	19
-ahead sweat	18
-ahead sweep	28	-16	-12
-ahead sweet	22
-ahead swing		19		-4
-ahead system	11
-ahead t	10
-ahead tack	14
-ahead tae	9
-ahead tag				7
-ahead take						10
+ahead swear	17
+ahead sweat	21
+ahead sweep	29	-16	-5	-4
+ahead sweet	20
+ahead swing		18
+ahead system	9
+ahead t	15
+ahead tack	15
+ahead tae	11
+ahead tag				8
+ahead take						12
 ahead talk	13
-ahead tank	6
-ahead tank's	18
+ahead tank	5
+ahead tank's	20
 ahead tap	18
-ahead tape	10
+ahead tape	16
 ahead tear	8
-ahead temp	25
-ahead template	9
+ahead temp	27
+ahead template	8
 ahead tenant	12
-ahead test	16
-ahead than	7
-ahead that'll	-11	6	-26	-31	21
-ahead the kid	12
-ahead the lab	9
-ahead the lady	-5		8
-ahead the lady's	28
+ahead test	17
+ahead text	5
+ahead than	26
+ahead that'll	-15	5	-27	-31	21
+ahead the kid	11
+ahead the lab	11
+ahead the lady	-12		11
+ahead the lady's	30
 ahead the wrong	11
-ahead the yard	13
-ahead they	30
-ahead they're	13
-ahead thick	-12		-11	27
-ahead thing		-5
-ahead things	17
-ahead third		-17	9
-ahead though	-7	-10			12	17
-ahead through				13
+ahead the yard	14
+ahead their	6
+ahead then	16
+ahead they	25
+ahead they're	16
+ahead they've	4
+ahead thick	-10		-8	26
+ahead thing		-11
+ahead things	9
+ahead think	12
+ahead third		-15	10
+ahead though	-6	-10			13	17
+ahead through				14
 ahead throw					7
-ahead tie	12	-10
-ahead tight	31
-ahead tighten	7
-ahead til	-12	16
-ahead tile guy	-10	16
-ahead time	-17		7
-ahead together	5	-8
-ahead tony	-26	-4	19	7
-ahead too long	18
-ahead top	10
+ahead tie	11	-8
+ahead tight	24
+ahead tighten	11
+ahead tile	20
+ahead tile guy	-9	15
+ahead time	-8		12
+ahead together		-11		4
+ahead tony	-24	-5	19	6
+ahead too		6
+ahead top	13
 ahead touch	8
-ahead touch up	20
-ahead toward	15
-ahead trace	7
-ahead trim		5
+ahead toward	17
+ahead trim				-5
 ahead trip	22	-8
-ahead truck	14			-7
-ahead try			5
-ahead tube	-16			21
+ahead truck	11			-6
+ahead try			7
+ahead tube	-15			21
 ahead tubes		8
-ahead u	21
-ahead undercut	23
-ahead underneath	13
-ahead understand	20			-5
-ahead unit		-5				16
-ahead unopen	-16	-5		-5		25
-ahead upper				7
-ahead upstairs	16
-ahead us		18
+ahead u	22
+ahead underneath	14
+ahead understand	21
+ahead unit		-7				23
+ahead unopen	-16			-6		25
+ahead upper				9
+ahead upstairs	17
+ahead us		13
 ahead use				17
-ahead van	-22	-14	31	-22
-ahead vent	-11			9
+ahead van	-24	-15	33	-22
+ahead vent	-10			9
 ahead walk					13
-ahead wall's	18
-ahead walls	18
-ahead walnut	25
+ahead wall's	22
+ahead walls	21
+ahead walnut	21
 ahead wash	19
-ahead waste	10
-ahead water proof	-15		18
-ahead wax		18
-ahead we'd	-19	28
-ahead we'll	-7	28
-ahead we've		-21	19	-17
-ahead weatherstrip	24	-18
-ahead weep	13
-ahead weight	32
-ahead weld	-6	-15	19	-5
-ahead were	40			-8
-ahead wet	10
-ahead what's				-8
-ahead when	13
-ahead while	10
-ahead white	-31	21	23	-8
-ahead whitlock's	25			-7
-ahead who	25
-ahead who's	4
-ahead whoever	25
-ahead why	16
-ahead wide	17
+ahead waste	18
+ahead water proof	-17		20
+ahead wax		23		-7
+ahead we'd	-22	28
+ahead we'll	-5	22
+ahead we're	-4		5
+ahead weatherstrip	29	-21
+ahead weep	15
+ahead weight	32	-6
+ahead weld		-15	17	-6
+ahead were	42			-6
+ahead wet	13
+ahead what's				-6
+ahead when	8
+ahead whether	4
+ahead while	11
+ahead white	-28	22	15	-6
+ahead who	22
+ahead who's	6
+ahead whoever	24
+ahead whole	10
+ahead why	20
+ahead wide	14
 ahead will		20
-ahead wind		17		-20
-ahead wipe	19
-ahead wire	29
+ahead wind		12		-19
+ahead wipe	18
+ahead wire	25
 ahead within	18
-ahead without	-27	28	11
+ahead without	-28	23	14
+ahead wobble	5
 ahead won't latch	4
-ahead wont	20
-ahead work			10
-ahead wouldn't		10
-ahead wrong	26
-ahead wrote	20
-ahead x		12
-ahead ya				12
-ahead you	21
-ahead you're		16		-6
-ahead your	17
-any	193	-82	-134	-75	-285	-300
-area after none far	47			-43
-area beside nothing		-20	-8	26
-area cue need	-22	28
+ahead wont	19
+ahead work			12	-6
+ahead wouldn't		9
+ahead wrong	22
+ahead wrote	17
+ahead x		8
+ahead you	32
+ahead you're		15		-5
+ahead your	19
+any	182	-84	-134	-76	-288	-306
+area after none sentence	6
+area beside nothing		-22	-11	27
+area cue need	-23	28
 area cue used				12
-area flawed	20
-area left #	-19	-9	-11	39
-area left about	51			-35
-area named before surface	9
-area named before word	-13	-22	-10	25
-area null none no		-13		9
-area right #	-12			22
-area says none no		-13		9
-area says past before		-8	-18	15
-area says past behind		-13		12
-area says present behind	30			-22
-area sold so false			-5	5
-area sold so true	-9	16
-area verb null no		-13		9
-area whole clause	-28	-7		39
-bare after bought far	6
-bare after bought here	23
-bare after bought sentence	31
-bare after need sentence	6
-bare after returned far			4
-bare after returned here	24
-bare beside add	33
-bare beside am	17
-bare beside are	22
-bare beside bag	-18			22
-bare beside bead		-6		7
-bare beside blow	15
-bare beside bolt				10
-bare beside borrow	18
-bare beside break		5
-bare beside bring		6				7
-bare beside bubble	9
-bare beside buy	51	-39
-bare beside buy b other	36	-25
-bare beside buy b person	-10	17
-bare beside buy i person	6
-bare beside buy pp person	16	-12
-bare beside can't	9
-bare beside cap	-11			18
-bare beside carry	17
+area flawed	21	-6
+area left #	-23	-12	-13	40
+area left about	49	-6		-40
+area named before material			-6	5
+area named before word	-14	-21	-9	26
+area null none no		-15		10
+area right #	-16			22
+area says none no		-15		10
+area says past before		-6	-17	15
+area says past behind		-18		11
+area says present behind	27			-21
+area sold so false			-8
+area verb null no		-15		10
+area whole clause	-33	-11		39
+bare after bought far	11
+bare after bought sentence	30
+bare after returned here	22
+bare after used here	20
+bare after used sentence	7
+bare beside add	35			-5
+bare beside am	16
+bare beside are	29
+bare beside bag	-17			21
+bare beside bead				9
+bare beside blow	17
+bare beside bolt				11
+bare beside borrow	19
+bare beside box		6
+bare beside break		6
+bare beside bring		10
+bare beside bubble	12
+bare beside burn	4
+bare beside buy	49	-38
+bare beside buy b nobody	20	-8
+bare beside buy b other	31	-16
+bare beside buy pp person	11	-7			4
+bare beside call	12
+bare beside can't	7
+bare beside cap	-9			18
+bare beside carry	18
 bare beside choose	9
-bare beside clear	24
-bare beside cover		-5
-bare beside cut	8
-bare beside dig	13
-bare beside ding	11
-bare beside don't	12
-bare beside drive	23			-12
-bare beside drop	5
-bare beside dry	10
-bare beside dump	10
-bare beside ease	5
-bare beside eat	28			-8
-bare beside figure	9
-bare beside file	12
+bare beside clear	21
+bare beside come	8
+bare beside cover		-9	4
+bare beside cut	6
+bare beside dig	14
+bare beside don't	14
+bare beside drive	22			-10
+bare beside drop	7
+bare beside dry	13
+bare beside dump	13
+bare beside ease	6
+bare beside eat	32			-10
+bare beside figure	10
+bare beside find	4
+bare beside finish	6
 bare beside fix	20
-bare beside flash	16
-bare beside flip	26
-bare beside forget	29
-bare beside fre	23
-bare beside get	18
-bare beside give	29
-bare beside go	9
-bare beside grind	21
-bare beside guess	32	-17
-bare beside hang	8
-bare beside has	13
+bare beside flash	14
+bare beside forget	26
+bare beside fre	26
+bare beside get	15
+bare beside give	31
+bare beside go	11
+bare beside gotta	5
+bare beside grind	22
+bare beside guess	33	-20
+bare beside hang	13
+bare beside has	17
 bare beside have	7
-bare beside have b nobody	47		-18
-bare beside have b other		7
-bare beside have b person	11
-bare beside head	9
-bare beside hook	16
-bare beside hum	9
-bare beside i'll	8
-bare beside i've	8
-bare beside is	14
-bare beside knock	9
-bare beside know			9
-bare beside lay	38
-bare beside leave	11
+bare beside have b nobody	42		-17
+bare beside have b other		8
+bare beside have b person	14
+bare beside head	6
+bare beside hum	10
+bare beside i'll	9
+bare beside is	15
+bare beside knock	8
+bare beside know			11
+bare beside lay	36
+bare beside leave	8
 bare beside level				10
-bare beside like	9
+bare beside like	11
 bare beside look	5
-bare beside lower	6
 bare beside match	7
-bare beside measure bp nobody	-6				18
-bare beside measure bp other	19
-bare beside measure bp person	7
+bare beside measure	7
+bare beside measure bp nobody	-7				19
+bare beside measure bp other	14
+bare beside measure bp person	11
 bare beside measure bpp nobody				8
-bare beside measure bpp person				17
-bare beside measure i person	8
-bare beside measure pp person	14
-bare beside measure s person	9
-bare beside meet	10
-bare beside miss	23
-bare beside mount	12
-bare beside move i nobody	21
-bare beside move i other	8
-bare beside move i person	9
-bare beside move p nobody	22			-5
-bare beside move p other	32
-bare beside move p person	25			-4
-bare beside move pp nobody	16
+bare beside measure i person	6
+bare beside measure pp person	16
+bare beside measure s person	11
+bare beside meet	11
+bare beside miss	21
+bare beside mount	11
+bare beside move i nobody	20
+bare beside move i other	7
+bare beside move i person	11
+bare beside move p other	23
+bare beside move pp nobody	21
 bare beside move pp person	8
-bare beside move s other	22
-bare beside need	7
-bare beside need b nobody	16
-bare beside need b person	10
+bare beside move s other	20
+bare beside need	11
+bare beside need b nobody	26	-10
+bare beside need b other	16	-32
+bare beside need b person	7
 bare beside need s nobody		11
-bare beside need s other	7
-bare beside notch	8
-bare beside oil	19
-bare beside open	12
-bare beside order		18
-bare beside other b nobody	10
-bare beside other b other	9
+bare beside need s other	10
+bare beside notch	6
+bare beside oil	18
+bare beside open	18
+bare beside order		11
+bare beside other b nobody	8
+bare beside other b other	7
 bare beside other b person	23
-bare beside other i nobody		10
-bare beside other i person	16
-bare beside other p nobody	25
-bare beside other p other	7
-bare beside other pp nobody					10
-bare beside other pp other	23
-bare beside other pp person						12
-bare beside other s person	11
-bare beside own	15
-bare beside pack	-10			12
-bare beside paint				15
-bare beside patch	9
-bare beside peel	4
-bare beside pick		-10			14
-bare beside place	34			-5
-bare beside plane	6
-bare beside plug	-9			19
+bare beside other i nobody	-4	11
+bare beside other i person	12
+bare beside other p nobody	24
+bare beside other p other	10
+bare beside other pp nobody	24
+bare beside other pp other	20
+bare beside other pp person	17
+bare beside other s person	9
+bare beside owe		9
+bare beside own	14
+bare beside pack	-16			20
+bare beside paint				14
+bare beside pass				4
+bare beside patch	13
+bare beside pick	37
+bare beside pitch	4
+bare beside place	35			-7
+bare beside plane	9
+bare beside plug	-10			21
 bare beside pop	19
-bare beside pour		13
-bare beside prime				9
-bare beside pull	6
-bare beside put	4
-bare beside quote	11
+bare beside pour		11
+bare beside prime				11
+bare beside pull	12
 bare beside redo	21
-bare beside replace	-5			17
-bare beside reset	11
-bare beside return	-30		23			18
-bare beside rip			5
-bare beside sand	11
-bare beside save	-8		16
-bare beside say b nobody	12
+bare beside reset	17
+bare beside return	-39		30			19
+bare beside run	5
+bare beside save	-9		16
+bare beside say b nobody	14
 bare beside say b person	28
+bare beside say pp other	5
 bare beside say s person	22
-bare beside scratch			7
-bare beside screw	34
-bare beside scribe		11
-bare beside see b other				10
-bare beside see b person	8
-bare beside send	23
-bare beside set	8
-bare beside shave	12
-bare beside show	11
-bare beside shut	5
-bare beside sign	-20		23
-bare beside sister		-12		4
-bare beside skim	8
-bare beside snap	8
-bare beside snug	11
-bare beside square	15
-bare beside stack	35			-21
-bare beside stand	18
-bare beside stay	22
-bare beside stick	28
-bare beside stop		9
-bare beside straighten	17
-bare beside strip	19
-bare beside supply	-8	15
-bare beside swap	12
-bare beside tack	14
-bare beside take						15
-bare beside tape	18
-bare beside think	19
-bare beside throw	30	-10
-bare beside tie	11
+bare beside scrape	4
+bare beside screw	46			-14
+bare beside scribe	-6	16
+bare beside see b other				12
+bare beside see b person	10
+bare beside send	15
+bare beside shave	13
+bare beside show	12
+bare beside shut	4
+bare beside sign	-20		24
+bare beside sister		-15
+bare beside skim	7
+bare beside snap	11
+bare beside snug	12
+bare beside square	13
+bare beside squeak	6
+bare beside stack	37			-24
+bare beside stand	16
+bare beside stay	25
+bare beside stick	26
+bare beside stop		8
+bare beside straighten	18
+bare beside strip	22
+bare beside supply	-8	16
+bare beside swap	23
+bare beside tack	15
+bare beside take						17
+bare beside tape	19
+bare beside think	8
+bare beside throw	32	-12
+bare beside tie	10
 bare beside tighten	6
-bare beside turn	15
-bare beside undefined has nobody	11
-bare beside undefined has other	11
-bare beside undefined has person	10
-bare beside undefined is nobody	17
+bare beside turn	14
+bare beside undefined has other	13
+bare beside undefined has person	12
+bare beside undefined is nobody	20
 bare beside undefined is other	23
-bare beside undefined will other	17
-bare beside undefined will person	6
-bare beside use	19
-bare beside use b other	14
-bare beside use b person	30			-19
-bare beside use pp nobody	4
-bare beside use pp person	17			-7
-bare beside walk	23
-bare beside want	9
-bare beside weep	7
-bare beside will	10
-bare beside wipe	9
-bare beside won't	10
-bare beside wont	20
-bare beside work	15
+bare beside undefined will other	23
+bare beside undefined will person	9
+bare beside use	11
+bare beside use b other	18
+bare beside use pp person	22			-14
+bare beside wait	18
+bare beside walk	22
+bare beside want	12
+bare beside weep	6
+bare beside will	11
+bare beside wipe	8
+bare beside won't	14
+bare beside wont	19
+bare beside work	16
 bare beside work bp nobody	13
-bare beside work bpp nobody	9
-bare beside work bpp person	20
-bare beside work i nobody	10
-bare beside work i other	6
-bare beside work i person	12
-bare beside work p nobody	32
-bare beside work pp nobody	6
+bare beside work bp other	17
+bare beside work bpp nobody	6
+bare beside work bpp person	17
+bare beside work i nobody	8
+bare beside work i other	9
+bare beside work i person	15
+bare beside work p nobody	35
+bare beside work pp nobody	7
 bare beside work pp person	18
 bare beside wouldn't	7
 bare beside wrap	6
-bare buy imperative behind		11
-bare buy owed before	-19	27	-5	-5
-bare buy owed behind	18
-bare buy past behind	16	-12
-bare buy present behind	35	-26
-bare have imperative behind	9
-bare have present behind	6
-bare left &	-11	11
-bare left '	10
-bare left (	10	-12			10
-bare left -	23
-bare left /	24
-bare left @	9
-bare left Q	13
-bare left T	14
-bare left about	28
+bare buy imperative behind		6
+bare buy owed before	-18	25	-9	-9
+bare buy owed behind	14
+bare buy past behind	32	-13
+bare cue bought	15
+bare have imperative behind	8
+bare have present behind	8
+bare left &	-10	10
+bare left '	9
+bare left (	35	-11
+bare left -	20
+bare left /	25
+bare left @	10
+bare left Q	9
+bare left T	12
+bare left a	20
+bare left about	24
 bare left above	7
-bare left across	7
-bare left after	31
+bare left after	29
 bare left again	7
-bare left against	21
-bare left all	30			-5
-bare left along	16
-bare left already	29	-7
-bare left and	19
-bare left around	7
-bare left ask	5
-bare left attic	19
-bare left back	5
-bare left bare	17
-bare left bath	10
-bare left bathroom	8
+bare left against	19
+bare left all	30			-8
+bare left along	19
+bare left already	31	-6
+bare left and	16
+bare left around	9
+bare left attic	12
+bare left bath	11
+bare left bathroom	9
 bare left be	30
-bare left bedroom	10
+bare left bedroom	8
 bare left before	20
 bare left behind	13
-bare left bend	5
-bare left beside	10
-bare left blow	16
-bare left box	16
-bare left break	22
-bare left bring						6
-bare left buy	38	-27
-bare left c	15
-bare left can't	9
-bare left caulk	14
+bare left bend	7
+bare left blow	15
+bare left box	15
+bare left break	24
+bare left buy	41	-28
+bare left can't	6
+bare left caulk	13
 bare left choose	9
-bare left clean	13
+bare left clean	14
 bare left clear	15
-bare left closet	16
-bare left come	-5				15
-bare left dead	6
-bare left dining room	12
-bare left do	36
-bare left down	13
-bare left drop	9
-bare left each	13
-bare left eat	17			-6
-bare left em		4
-bare left enough	12
-bare left entry	7
-bare left every				9
-bare left except						19
-bare left family room	4
-bare left fill	8
-bare left finish	14
-bare left fit				11
-bare left for	28
-bare left glue	17
-bare left good	20
+bare left closet	8
+bare left come	-5				16
+bare left dead	8
+bare left dining room	10
+bare left do	35
+bare left don't	7
+bare left down	10
+bare left drop	8
+bare left each	12
+bare left em		8
+bare left except	5
+bare left fill	5
+bare left finish	16
+bare left fit				13
+bare left for	25
+bare left glue	9
+bare left good	18
 bare left gotta	4
-bare left half	-13		20
-bare left hall	5
-bare left hall bath			14
-bare left has	22
+bare left half	-15		20
+bare left hang				-9
+bare left has	27
 bare left have	35
-bare left he	9
-bare left hit	13
-bare left how	15
-bare left i	11
-bare left i'm	30	-8
-bare left if	10
-bare left in	7
-bare left inside	29	-9
-bare left into	10
-bare left it	23
+bare left he	5
+bare left hit	12
+bare left how	12
+bare left i	10
+bare left i'll	4
+bare left i'm	28	-8
+bare left if	6
+bare left in	10
+bare left inside	28	-11
+bare left into	6
+bare left it	20
 bare left it's	11
-bare left its	4
-bare left job	-9			13
-bare left just	28
-bare left kill	7
-bare left laundry	7
-bare left lay	39			-5
-bare left leave	12
-bare left lift	6
-bare left like	10
-bare left little	5
-bare left living room	4
-bare left loose	6
-bare left make	5
-bare left master	9
-bare left master bath	12
-bare left me	22	-6
-bare left measure	6
-bare left meet	10
-bare left miss	34
-bare left n	14
-bare left near	9
-bare left need	20
+bare left its	7
+bare left job	-7			12
+bare left just	20
+bare left kill	6
+bare left last				6
+bare left laundry	12
+bare left lay	38			-8
+bare left leave	10
+bare left lift	7
+bare left like	13
+bare left master bath	8
+bare left me	13
+bare left measure	7
+bare left meet	11
+bare left miss	36
+bare left near	8
+bare left need	17
 bare left nobody	8
-bare left not	15
+bare left not	17
 bare left office	11
-bare left on	21
-bare left once	8
-bare left only	35
-bare left open	6
-bare left or		10
-bare left order	-5	13
-bare left other	5
-bare left out	25
-bare left outta	19
-bare left owe	23	-4
-bare left pack	26			-23
-bare left paint	13
+bare left on	19
+bare left once	13
+bare left only	41
+bare left open	10
+bare left opened up	5
+bare left or		11
+bare left order		9
+bare left out	24
+bare left outta	23
+bare left pack	43			-21
+bare left paint	18
 bare left pantry	21
-bare left pass				6
-bare left patch	8
-bare left pick	15
+bare left pass				10
+bare left pick	6
+bare left plane	4
 bare left plug	13
-bare left pop	6
-bare left porch	12
-bare left prime	-14			17
-bare left pull	14
-bare left replace	-9	-5		17
-bare left right	-13	19
+bare left pop	4
+bare left porch	11
+bare left prime	-15			18
+bare left pull	19
+bare left replace	6
+bare left right	-15	20
 bare left ring	15
 bare left roll	6
-bare left round	11
-bare left scratch			12
-bare left screw	20			-8
+bare left round	10
+bare left screw	28			-18
 bare left scribe	9
-bare left seal	9
-bare left send	32
-bare left she	14
+bare left seal	8
+bare left send	28
+bare left she	9
 bare left shim	5
-bare left short	28	-17
-bare left shut	10
-bare left sign	-20		23
-bare left since	14
-bare left sit		10
-bare left snap	9
-bare left snug	11
-bare left so	6
-bare left split	6
+bare left short	28	-15		-6
+bare left shut	9
+bare left since	15
+bare left sit		11
+bare left so	9
+bare left split	9
+bare left start	6
 bare left stick	21
-bare left strip	19
-bare left take	-4			-15		31
-bare left tape	9
-bare left than	11
-bare left that	21	-7
-bare left that's	41
-bare left the	12
-bare left the wrong	14
-bare left them	14
-bare left then	11
+bare left strip	20
+bare left swap	9
+bare left take	-7			-14		32
+bare left than	6
+bare left that	18
+bare left that's	47	-7		-6
+bare left the	11
+bare left the wrong	12
+bare left them	15
+bare left then	9
 bare left there	29
-bare left there's	25
-bare left thing	18
-bare left through	37			-9
-bare left tile	19
-bare left time	19
+bare left there's	19
+bare left through	35			-6
+bare left time	9
 bare left too	22
-bare left top		7
+bare left top		8
 bare left touch	5
-bare left toward	6
-bare left trim	20
+bare left toward	5
 bare left turn	12
-bare left under	9
-bare left until	18
-bare left up					7
-bare left use	14
-bare left way	5
+bare left under	11
+bare left until	17
+bare left use	5
+bare left way	8
 bare left we	13
-bare left we're	27	-11
-bare left where	5
-bare left which	13
-bare left why	12
-bare left will	8
-bare left without		17
-bare left won't	8
+bare left where	7
+bare left which	8
+bare left why	13
+bare left will	7
+bare left without		5
+bare left won't	9
 bare left wouldn't	7
-bare left your	12
-bare list have	40
-bare list need	-4	11
-bare list used	27			-10
-bare measure imperative behind					7
-bare measure modal before	-5					21
+bare left your	10
+bare list have	39
+bare list need	-11	16
+bare list used	28			-11
+bare measure imperative behind					11
+bare measure modal before	6
 bare measure modal behind		14
-bare measure owed before	8
-bare measure owed behind	6
-bare measure past before			4
-bare more		-9
-bare move modal before	12
-bare move owed before	-7		24
-bare move past behind	34
-bare move present before	24
-bare move present behind	14
-bare named here area	14
-bare named here defect	22
-bare named here finish	15
-bare named here fixture	11
-bare named here role	16
-bare named here surface	7
-bare named here word	16
+bare measure owed before	5
+bare measure owed behind	8
+bare measure past before			8
+bare more	6	-8
+bare move modal before	8
+bare move owed before	-9		24
+bare move past behind	32
+bare move present before	28
+bare move present behind	15
+bare named here area	16
+bare named here defect	27
+bare named here finish	5
+bare named here fixture	9
+bare named here role	15
+bare named here surface	9
+bare named here word	17
 bare named here work	25
-bare nameless	29
-bare need modal before	31	-11
-bare need modal behind	4
-bare need owed before	12
+bare nameless	30
+bare need modal before	28	-12
+bare need modal behind	5
+bare need owed before	11
+bare need owed behind	8
 bare need past before		8
-bare need past behind	10
-bare null copula before	12
-bare null imperative behind	5
-bare null modal before	33
-bare null none no	6
-bare null owed before	20
-bare null owed behind	14
-bare null present behind	6
+bare need past behind	9
+bare null copula before	14
+bare null imperative behind	7
+bare null modal before	28
+bare null none no	9
+bare null owed before	21
+bare null owed behind	16
 bare other copula before	4
-bare other imperative behind	15
+bare other imperative behind	13
 bare other modal behind	14
-bare other owed behind	26
+bare other owed before	7
+bare other owed behind	28
 bare other present behind	11
-bare right &	-11	27		-8
+bare right &	-12	26		-11
 bare right '	12
-bare right (	-5	-16				22
-bare right +		9		-25
-bare right /	7	-23	9	-22
-bare right @	45
-bare right Q	32
-bare right T	41
-bare right a	10
-bare right across	9
-bare right ain't	11
-bare right all	16
-bare right along	20
-bare right already			14
+bare right (		-16	-5			22
+bare right +		11		-21
+bare right /	6	-27	11	-20
+bare right @	44
+bare right Q	29
+bare right T	40
+bare right a	8
+bare right again	5
+bare right ain't	10
+bare right all	10
+bare right along	23
+bare right already	-4		16
 bare right another	16
-bare right are	12
+bare right are	8
 bare right aren't		9
 bare right arrive	25
-bare right at	7
-bare right back	26
-bare right bag	22
-bare right behind	30
-bare right below	5
-bare right blow	5
+bare right back	14
+bare right bag	23
+bare right behind	25
+bare right below	6
 bare right bolt	17
-bare right both				11
-bare right box	23
-bare right break	15
-bare right bring	30
-bare right burn	8
-bare right can't	11
-bare right caulk	5
-bare right center	5
+bare right box	17
+bare right break	12
+bare right bring	30	-7
+bare right burn	9
+bare right can't	10
+bare right caulk	7
+bare right center	7
+bare right change	29			-14
 bare right clean	8
 bare right clear	7
-bare right close	4
-bare right complete	31	-13
-bare right core				10
-bare right crush	6
-bare right cut			4	-12
-bare right didn't	28
-bare right dig	6
-bare right down	48
-bare right drill	5
-bare right dry	9
-bare right dump	9
-bare right every	21
-bare right fill	18
-bare right finally	16
+bare right complete	30	-11
+bare right crush	7
+bare right cut			6	-7
+bare right dig	7
+bare right don't			7
+bare right down	50
+bare right drill	7
+bare right dry	11
+bare right dump	7
+bare right every	26
+bare right fill	12
 bare right fine	10
-bare right finish	27
-bare right fit				4
-bare right fix				6
-bare right flash	12
-bare right flush	7
+bare right finish	26
+bare right fit				8
+bare right fix				5
+bare right flash	7
 bare right get	13
-bare right give	16
-bare right glue	6
+bare right give	15
+bare right glue	7
 bare right go	20
-bare right gonna	24
-bare right good	27
-bare right grout	6
-bare right hasn't	-7	13
-bare right have	22
-bare right head		-6
+bare right gonna	22	-6
+bare right good	26
+bare right grout	7
+bare right hasn't	-11	15
+bare right have	21
+bare right head		-12		10
 bare right her	5
-bare right here	-5		20
-bare right him	11
-bare right hold	22
-bare right hook	7
-bare right i			13
-bare right if	4
-bare right is	6
-bare right isn't	12
-bare right it's	11
-bare right just	18
+bare right here	-5	-5	21
+bare right him	12
+bare right hold	21
+bare right i	-5		19
+bare right if	9
+bare right is	13
+bare right isn't	9
+bare right it's	12
+bare right just	19
 bare right keep	4
-bare right land	14
-bare right lay	25
-bare right leave	12		-8
-bare right loose	18
-bare right make	10
+bare right lay	22
+bare right leave	12		-15
+bare right lift	5
+bare right make	7
 bare right me	17
 bare right mount	6
-bare right move	7
+bare right move	10
 bare right my	15
-bare right need	20
-bare right never				13
-bare right next		8
-bare right no	12
-bare right nothing	7
+bare right need	17
+bare right never				12
+bare right next		11
+bare right no	6
+bare right not	4
+bare right nothing	9
 bare right of	38
-bare right off	19
-bare right only	9
+bare right off	12
+bare right on	5
+bare right only	11
 bare right open	20
-bare right order	46				-17
-bare right out	21
-bare right over	32
-bare right pack	-10	18
-bare right pass	11
-bare right peel	-11	18
-bare right pin	8
-bare right pitch	5
-bare right rattle	8
-bare right read	7
-bare right replace				4
-bare right return	5
-bare right right	10
+bare right order	39				-6
+bare right out	24
+bare right over	25
+bare right pack	-11	17
+bare right pass	10
+bare right peel	-10	19
+bare right pin	7
+bare right pitch	4
+bare right read	6
+bare right replace				8
+bare right return	7
+bare right right	8
 bare right rip	6
-bare right rock	5
-bare right roll	-12		20	-12
-bare right rough	9
-bare right run	19
-bare right rust	4
-bare right say	12
-bare right screw	29
-bare right seal	18
-bare right send	23
-bare right short	42	-7
-bare right shot	-9	17
-bare right sit	10
-bare right snap	8
-bare right so	6
-bare right some	8
-bare right somebody	11
-bare right squeak	7
-bare right stand	14
+bare right rock	6
+bare right roll	-17		23	-12
+bare right rough	8
+bare right run	15
+bare right say	8
+bare right screw	14
+bare right seal	17
+bare right send	24
+bare right set	14
+bare right short	39	-12
+bare right shot	-12	19
+bare right since	9
+bare right sit	12
+bare right snap	9
+bare right so	7
+bare right somebody	15
+bare right squeak	10
+bare right stand	17
 bare right stay	12
-bare right still			7
-bare right stretch	21
-bare right strip	6
-bare right stuff	-8	7
-bare right swap	9
-bare right take	23
-bare right tape	-8		12
-bare right test	9
-bare right than	15
-bare right the	19
-bare right them	4
+bare right still			11
+bare right stretch	18
+bare right strip	9
+bare right stuff	-7	7
+bare right swap	4
+bare right take	21
+bare right tape			15	-13
+bare right tear	25
+bare right test	16
+bare right than	6
+bare right the	24
+bare right them	5
 bare right there		7
-bare right they	-16	-5	20			11
-bare right those	8
-bare right til	11
+bare right they	-5		24
+bare right those	9
+bare right til	12
+bare right to	10
+bare right too				4
 bare right top	13
-bare right toward	7
-bare right turn	19
-bare right under	33
-bare right up	28
-bare right use	12
-bare right walk	8
+bare right toward	6
+bare right turn	20
+bare right under	37
+bare right up	24
+bare right use	9
 bare right want	4
-bare right we	20
-bare right were	18
-bare right what	12
-bare right when	18
+bare right we	19
+bare right were	14
+bare right what	14
+bare right when	20
 bare right where	14
+bare right which	8
 bare right while	10
-bare right will	24
+bare right will	22
 bare right wire	14
-bare right without	5
-bare right wobble	9
-bare right won't						16
+bare right wobble	10
 bare right wont	6
 bare right you	8
-bare say imperative behind	28
-bare say modal before	9
-bare say owed behind	11
-bare say past before	28
-bare say past behind	13
-bare say present before	15
+bare say imperative behind	27
+bare say owed behind	8
+bare say past before	31
+bare say past behind	9
+bare say present before	12
 bare says copula before	7
+bare says copula before not	4
 bare says copula behind	6
-bare says imperative before	4
-bare says imperative behind not	19
-bare says modal before	23
-bare says modal behind	5
-bare says none no	6
-bare says none no not	12
+bare says imperative before	7
+bare says imperative behind not	23
+bare says modal before	25
+bare says modal before not	10
+bare says modal behind	4
+bare says none no	7
+bare says none no not	24
 bare says owed before not		5
-bare says owed behind not	4
-bare says past before not	14
-bare says present before	4
-bare says present before not	20
-bare says present behind	13
-bare see imperative behind	10
-bare see modal behind				6
-bare see owed behind	10
+bare says past before not	12
+bare says present before	6
+bare says present before not	15
+bare says present behind	10
+bare see imperative behind	11
+bare see modal behind				10
+bare see owed behind	9
 bare see past before	7
-bare see past behind			7
+bare see past behind			10
 bare see present before	5
-bare then buy b	-7	-34			48
-bare then buy pp	35				-10
-bare then have b			8
-bare then have pp	15
-bare then measure b	17
-bare then measure bp	17	-7
-bare then measure i	28
-bare then measure s	10
-bare then move i	11
-bare then move p	10
-bare then move pp	15
-bare then move s	10
-bare then need b	38
-bare then need pp	11
-bare then need s	6
+bare then buy b	-8	-36			45
+bare then have b			14
+bare then have pp	13
+bare then measure b	18
+bare then measure bp	20	-11
+bare then measure i	30
+bare then measure pp			7
+bare then measure s	12
+bare then move i	5
+bare then move p	7
+bare then move pp	17
+bare then move s	4
+bare then need b	34
+bare then need pp	15
+bare then need s	9
 bare then other p	5
-bare then return s	5
+bare then return s	7
 bare then say pp				5
-bare then say s	14
-bare then see b	5
-bare then see pp	8
-bare then undefined will	14
-bare then use pp	12
-bare then work i	20
-bare then work pp	15
-bare then work s	12
-bare use past before	6
-bare use past behind			7
-bare use present behind	40			-26
-bare verb add behind	31
-bare verb adjust before	15
-bare verb arrive before	31
-bare verb back before	8
+bare then say s	11
+bare then see b	7
+bare then see pp	7
+bare then undefined will	22
+bare then use pp	9
+bare then work i	23
+bare then work pp	16
+bare then work s	25
+bare use past behind			9
+bare use present behind	30			-21
+bare verb add behind	33
+bare verb adjust before	14
+bare verb arrive before	29
 bare verb be before	5
 bare verb bind before	5
-bare verb blow before	9
+bare verb blow before	7
 bare verb blow behind	16
-bare verb bore behind				9
-bare verb box before	26
-bare verb box behind	-8	17
-bare verb break behind	26
-bare verb bring before		-10	16
-bare verb bring behind	-6	9				10
-bare verb build before	12
-bare verb burn before	4
-bare verb buy behind	17
+bare verb box before	21
+bare verb box behind	-8	18		-8
+bare verb break behind	28
+bare verb bring before		-9	16
+bare verb bring behind		11
+bare verb buy behind	6
 bare verb buzz before	6
-bare verb call behind	10
-bare verb can behind	16
-bare verb cap behind	28			-9
-bare verb catch before	9
+bare verb call behind	13
+bare verb can behind	19
+bare verb cap behind	29			-11
+bare verb catch before	5
 bare verb caulk before	5
-bare verb caulk behind	11
-bare verb change before	-5			17
-bare verb change behind	4
-bare verb chase before	5
-bare verb clean before	8
-bare verb clean behind	13
-bare verb clear behind	9
-bare verb clip behind	17
-bare verb close before	4
-bare verb close behind	21
-bare verb count behind	20
-bare verb cover behind	4
-bare verb crack before	-18	12		5
+bare verb caulk behind	14
+bare verb change before	29			-11
+bare verb clean behind	11
+bare verb close behind	22
+bare verb count behind	23
+bare verb crack before	-15	13		5
 bare verb crack behind	8
 bare verb cup before	11
-bare verb cut before		11
-bare verb cut behind	9
-bare verb deliver before			14
-bare verb dig behind	10
-bare verb do before	21
-bare verb don't before	19
-bare verb don't behind	11
-bare verb drain before	10
-bare verb drill before	7
+bare verb cut before	-6	12
+bare verb cut behind	5
+bare verb dig behind	7
+bare verb do before	19
+bare verb don't behind	12
+bare verb drain before	8
+bare verb drill before	10
 bare verb drill behind	19
-bare verb drive behind	24			-9
-bare verb drop behind	5
-bare verb dry before	-9		19
-bare verb dump before	26
-bare verb ease behind	8
-bare verb end behind	11
-bare verb feel behind	6
-bare verb figure behind	26	-8
-bare verb file behind	10
-bare verb fill before	12
-bare verb finish before	16
-bare verb finish behind	9
-bare verb fit before				6
-bare verb fit behind				9
-bare verb fix behind	16
-bare verb flush before	5
-bare verb flush behind	14	-5
-bare verb forget behind	11
-bare verb frame before	17
-bare verb frame behind	11
-bare verb fray before	9
-bare verb fre behind	23
+bare verb drive behind	20			-6
+bare verb drop behind	6
+bare verb dry before	-7		18
+bare verb dump before	24
+bare verb ease behind	11
+bare verb end behind	14
+bare verb figure behind	24	-8
+bare verb finish before	13
+bare verb finish behind	10
+bare verb fit before				12
+bare verb fit behind				10
+bare verb fix behind	14
+bare verb flush behind	13
+bare verb forget behind	14
+bare verb frame before	14
+bare verb frame behind	13
+bare verb fre behind	26
 bare verb freeze before	12
-bare verb get behind	9
-bare verb give before	20
-bare verb give behind	18
-bare verb glue before	5
-bare verb glue behind	26
-bare verb go behind	8
-bare verb gonna before	15
-bare verb grind behind	18
-bare verb grout before	10
-bare verb guess behind	31	-15
-bare verb hang before				5
-bare verb hang behind	6
-bare verb has before	5
-bare verb have behind	6
-bare verb hold before	11
-bare verb i'll behind	20
-bare verb know behind			12
-bare verb land before	11
-bare verb latch before	7
-bare verb lay before	40	-20
+bare verb get behind	16
+bare verb give behind	20
+bare verb glue before	9
+bare verb glue behind	19
+bare verb go behind	10
+bare verb grab behind		5
+bare verb grind behind	19
+bare verb grout before	9
+bare verb guess behind	32	-18
+bare verb hang before				15
+bare verb hang behind	8			-14
+bare verb have behind	8
+bare verb hold before	7
+bare verb i'll behind	14
+bare verb know behind			15
+bare verb latch before	5
+bare verb lay before	37	-19
 bare verb lay behind	43
-bare verb leak before	8
-bare verb leave behind	14
-bare verb level behind	-8			17
+bare verb leak before	4
+bare verb leave behind	15
+bare verb level behind	-9			17
 bare verb lift before	13
-bare verb lift behind	7
-bare verb like behind	25
-bare verb listen behind	12
-bare verb miss before	16
-bare verb miss behind	27
-bare verb move before	9
-bare verb mud before	20	-5
-bare verb nail before	10
-bare verb nail behind	9
-bare verb need behind	6
-bare verb notch behind	4
-bare verb null before	12
-bare verb null no	6
-bare verb open before	12
-bare verb open behind	12
-bare verb order before		13			-8
-bare verb order behind		12
-bare verb paint before	16
+bare verb lift behind	6
+bare verb like behind	26
+bare verb listen behind	14
+bare verb make behind	-6
+bare verb miss before	19
+bare verb miss behind	30
+bare verb move before	13
+bare verb move behind	5
+bare verb mud before	16
+bare verb nail before	5
+bare verb nail behind	10
+bare verb need behind	11
+bare verb null before	14
+bare verb null no	9
+bare verb open before	11
+bare verb open behind	13
+bare verb order behind		9
+bare verb paint before	15
 bare verb pass before	8
-bare verb patch before	-20			23
 bare verb patch behind	24
-bare verb pick behind		-8			16
-bare verb pitch before	8
-bare verb place behind	43			-24
-bare verb plane behind	5
-bare verb plug before	10
-bare verb plug behind				13
-bare verb pour behind	-8	16
-bare verb prime behind				9
-bare verb put before	22
-bare verb put behind	13
-bare verb rattle before	9
-bare verb read before	10
+bare verb pick behind	26
+bare verb pitch before	9
+bare verb place behind	44			-24
+bare verb plane behind	7
+bare verb plug before	7
+bare verb plug behind				12
+bare verb pour behind	-8	15
+bare verb prime behind				11
+bare verb pull behind	5
+bare verb put before	23
+bare verb put behind	12
+bare verb rattle before	5
+bare verb read before	11
 bare verb redo behind	28
-bare verb remind behind	19
-bare verb replace before				12
-bare verb replace behind	11
-bare verb reset behind	18
-bare verb return before	14
-bare verb rip behind			6
-bare verb rock before	5
+bare verb remind behind	18
+bare verb replace before				6
+bare verb reset behind	19
+bare verb return before	15
+bare verb rip behind			7
+bare verb rock before	6
 bare verb roll behind	9
-bare verb rough before	9
-bare verb run before	16
-bare verb save behind	-7		16
-bare verb say before	18
-bare verb screw before				12
-bare verb screw behind	35
-bare verb scribe before	16
+bare verb rough before	8
+bare verb run before	13
+bare verb sand behind	7
+bare verb save behind	-8		16
+bare verb say before	15
+bare verb scrape behind	4
+bare verb screw before				16
+bare verb screw behind	44			-7
+bare verb scribe before	23
 bare verb scribe behind	16
-bare verb seal before	18
-bare verb seat before	11
+bare verb seal before	17
+bare verb seal behind				5
+bare verb seat before	9
 bare verb send before	-18	17	7
-bare verb set behind	12
-bare verb shim before	14
-bare verb show before	-14		15			5
+bare verb set behind	7
+bare verb shim before	15
+bare verb show before	-12		16			7
 bare verb show behind	12
-bare verb sign behind	12
-bare verb silicone before	24
-bare verb silicone behind	17
-bare verb sister behind		-6		21
-bare verb sit before						15
-bare verb skim behind	5
-bare verb snap before	13
-bare verb snap behind	7
-bare verb snug behind	7
-bare verb split behind				7
-bare verb squeak before	7
-bare verb stain before		10		-6
-bare verb stain behind	16
-bare verb stand before	18
-bare verb stand behind	15
+bare verb silicone before	19
+bare verb silicone behind	15
+bare verb sister behind		-8		21
+bare verb sit before	5
+bare verb skim behind	4
+bare verb slide behind	4
+bare verb snap before	15
+bare verb snug behind	6
+bare verb split behind				6
+bare verb stain before		9
+bare verb stand before	20
+bare verb stand behind	14
 bare verb stay before	8
-bare verb stay behind	14
-bare verb stick behind	18
+bare verb stay behind	17
+bare verb stick behind	14
 bare verb stop behind	31
 bare verb straighten behind	20
-bare verb strip before	4
-bare verb stuff behind	-12	6		6
+bare verb stuff behind	-10	5		7
 bare verb supposed before	23
-bare verb swap behind	16
-bare verb swing behind		9
-bare verb tack behind	14
+bare verb swap behind	23
+bare verb tack behind	13
 bare verb take before	29
-bare verb take behind						31
-bare verb tape before	6			-8
-bare verb tape behind	22
-bare verb tell before	14
+bare verb take behind	-5					33
+bare verb tape behind	23
+bare verb tell before	17
 bare verb tell behind	10
-bare verb text behind	6
-bare verb think behind	9
-bare verb throw behind	29	-5
-bare verb tie before	13
-bare verb tie behind	13
+bare verb test before	6
+bare verb text behind	7
+bare verb throw behind	29	-4
+bare verb tie before	15
+bare verb tie behind	12
 bare verb tighten behind	6
 bare verb tile before	5
-bare verb touch before	6
-bare verb trim before	17
-bare verb trim behind	27
-bare verb trip before	12
-bare verb turn before	13
-bare verb turn behind	4
-bare verb use before	8
-bare verb walk behind	26
+bare verb touch behind	5
+bare verb trim before	9
+bare verb trim behind	23
+bare verb trip before	11
+bare verb turn before	7
+bare verb turn behind	6
+bare verb use before	4
+bare verb walk behind	23
 bare verb want before	13
 bare verb weep before	5
-bare verb will behind	8
-bare verb wire before	18
-bare verb wobble before	13
+bare verb will behind	11
+bare verb wire before	17
+bare verb wobble before	12
 bare verb work before	11
-bare verb work behind	12
-bare verb wouldn't behind	-16	20
-bare whole clause	6
-bare work imperative before	5
-bare work imperative behind	9
-bare work modal before	23
-bare work modal behind	15
-bare work owed before	7
-bare work past before	14
-bare work present before	18
+bare verb wouldn't behind	-15	20
+bare work imperative before	7
+bare work imperative behind	8
+bare work modal before	19
+bare work modal behind	16
+bare work owed before	9
+bare work past before	17
+bare work present before	27
+bare work present behind	9
 beside add				6
-beside add Q	-12			18
-beside add b nobody	15			-25
-beside add b other		5		-5
-beside add pp nobody	-36	-16	-5	39
-beside am	17
-beside am is person	17
-beside are Q	30
-beside are all			16
-beside are in	-13			26
-beside are on	-11	-7		27
-beside are up	11	-13	-7
-beside arrive	-12		18	-10
-beside arrive pp other	-18	5	22	-12
-beside ask b other	-11	16
-beside ask pp person	5
-beside ask the		13
-beside bag b other	-18			22
-beside balance	-18		18
-beside be G	16
-beside be a	-5		12	-7
-beside be b person		20		-14
-beside be back	-21	27		-13
+beside add Q	-10			18
+beside add b nobody	16			-22
+beside add b other		5		-6
+beside add pp nobody	-34	-14	-6	37
+beside am	16
+beside am is person	16
+beside are Q	27
+beside are all	-12		17
+beside are in				18
+beside are on	-17			29
+beside are up	9	-12	-9
+beside arrive	-16		19	-9
+beside arrive pp other	-23	5	21	-12
+beside ask b other	-10	15
+beside ask the	-6	14
+beside bag				6
+beside bag b other	-17			21
+beside balance	-31		20	4
+beside be G	14
+beside be a	-6		11	-7
+beside be b person		13		-16
 beside be in	8
-beside be no	9
-beside be out	14
-beside be p other	7
-beside be painted shut	8
+beside be no	8
+beside be off	7
+beside be out	10
+beside be p other	9
+beside be p person		5
 beside be the				8
-beside be up	19
-beside bead	-5	9
-beside bead b other	-5	9
-beside bed	7	-8	-9	5
-beside bend	26
+beside be up	17
+beside bead	-6	8
+beside bead b other	-6	8
+beside bed	9	-8	-10
+beside bend	25
 beside bend b nobody	15
 beside blow	18
-beside blow Q		-9		9
-beside blow p other	8
-beside blow p person	10	-17	-11
-beside bolt	-18	-10		29
-beside bolt pp other	-19	-11		27
-beside borrow	18
-beside box b nobody	14
-beside box b other			8
-beside box in	-14	-15	21	-9
-beside box of	-16	24		-4
-beside box s other	-14	22		-5
-beside break	-4	18
+beside blow Q		-9		7
+beside blow p other	10
+beside blow p person		-13	-11	7
+beside bolt	-17	-9		29
+beside bolt pp other	-16	-11		28
+beside borrow	19
+beside box		9
+beside box b nobody	17
+beside box s other	-15	22		-7
+beside break	-8	19
 beside break in	17
-beside break p other		11
-beside break the	14
+beside break p other		13
+beside break the	16
 beside bring		20
-beside bring Q	-11	27
-beside bring b nobody		21
-beside bring b other		11
-beside bring b person		6		-9
-beside bring back	-20			-7		16
-beside bring i other	11		-8	-8
-beside bring me	-34	42
-beside bring pp person	-39	-28	-20	-23		44
-beside bring the		-12				11
-beside bubble	9
-beside bubble b other	13
-beside build		-6		10
-beside burn				36
-beside burn Q	-24	-6		31
-beside burn b other	20
-beside burn pp person	-26			43
-beside burn through	-12			27
-beside bury	7
-beside button	-9	-10	-8	19
-beside button pp other	-9	-10	-8	19
-beside button up	-9	-10	-8	19
-beside buy					8
-beside buy G	16	-8
-beside buy Q		15
-beside buy a	-15	-7		-14		16
-beside buy b nobody		22
-beside buy b other		16
-beside buy b person	-4		-5		27
-beside buy i person	-17	28
-beside buy pp nobody	-10	-50	-24	-25	65
-beside buy pp other	-27	-26	-21	-26	-21	38
-beside buy pp person	-35	-40		-11	48
-beside call	23
-beside call b other	23
-beside call b person	4
-beside call for	29
-beside call him	23	-14		-6
-beside call i person	13
-beside call it		6		-13
-beside call pp other	-9			16
-beside call s other	27
-beside can	6
-beside can G	11
-beside can will other		-12	-7	10
-beside can will person	8
-beside can't	9
-beside can't will person	6
-beside cap	-34	-13		40
-beside carry	17
+beside bring Q	-7	27
+beside bring a		15
+beside bring b nobody	-7	25
+beside bring b other		7
+beside bring b person				-7
+beside bring back	-17		4	-8		15
+beside bring i other	6	5	-10	-11
+beside bring me	-30	38
+beside bring the	15	-6
+beside bubble	12
+beside bubble b other	15
+beside build		-8		8
+beside burn	-7			36
+beside burn Q	-20	-7		30
+beside burn pp person	-25			41
+beside burn through	-15			29
+beside bury	6
+beside bury pp other	4
+beside buy					9
+beside buy G	18	-5
+beside buy Q		11
+beside buy a	-16	-5		-11		17
+beside buy b nobody		25
+beside buy b other	6
+beside buy b person	-8		-9	-8	35
+beside buy i person	-21	33
+beside buy pp nobody	-13	-48	-28	-28	56
+beside buy pp other	-22	-23	-20	-26	-16	38
+beside buy pp person	-37	-35		-9	49
+beside call	17
+beside call b other	20
+beside call b person	5
+beside call for	30
+beside call him	24	-20		-8
+beside call i person	15
+beside call it		9		-13
+beside call pp other	-11			17
+beside call s other	30
+beside can G	10
+beside can will other		-14	-8	11
+beside can will person	7
+beside can't	7
+beside can't will person	9
+beside cap	-32	-12		40
+beside carry	18
 beside change				12
-beside change Q		6	-8
-beside change b nobody	6	9		-25
-beside change b person	-17			31
-beside change pp nobody	-20			29
-beside change pp other				-12
-beside change the		-15		23
-beside check	16
-beside check b other	11
-beside check b person	7
-beside check it	13
+beside change Q	-7	11
+beside change b nobody	21			-21
+beside change b person	-15			19
+beside change pp nobody	-20			26
+beside change pp other		9	-11
+beside change the		-15		17
+beside check	15
+beside check b other	13
+beside check it	8
 beside chip	13
 beside chip on	6
-beside chip pp other	15
+beside chip pp other	14
 beside choose	12
-beside clean b person	10
-beside clean it	-8			20
-beside clean pp other	-26	-9		31
-beside clean pp person	21			-5
+beside clean b person	4
+beside clean it	-6			18
+beside clean pp other	-25	-8		30
+beside clean pp person	20			-7
 beside clean the	8
 beside clear the	15
-beside clip	25			-13
-beside close	17
+beside close	19
 beside close b person	31
-beside close pp other	-5			13
-beside come Q		-14	10
-beside come T	-14	-26	-19	-20	40
-beside come back		6
-beside come bp nobody	-6				18
-beside come bp other	10
-beside come bp person	14
-beside come down	5		-16	6
-beside come for	-13		21	-17
-beside come from	14
-beside come i other	10
-beside come i person	15
-beside come in			11	-8
-beside come out					10
-beside come p nobody	5	-26	-14	-17	14
+beside close pp other	-4			12
+beside come Q		-15	11
+beside come T	-12	-26	-19	-17	40
+beside come back		7
+beside come bp nobody	-7				19
+beside come bp other	12
+beside come bp person	16
+beside come down	7		-17	7
+beside come for	-12		20	-17
+beside come from	15
+beside come i other	7
+beside come i person	17
+beside come in			12	-11
+beside come out					9
+beside come p nobody		-24	-11	-14	18
 beside come p other	-5		14
-beside come s other	-4	-20	-16	-20	39
-beside come s person	11
-beside come the	-13				19
-beside come to	-31	-11	-17	34
-beside come up	41	-15
-beside come with	17
-beside complete	18
-beside complete b other	18
-beside cope	22	-9
-beside count	-13		18	-23
-beside count Q	-23	9	22	-25
-beside count b person		12	-24
-beside cover	24	-7
-beside cover Q		-23	15
-beside cover s other	5	-25	14	-8
+beside come s other	-5	-23	-18	-21	39
+beside come s person	10
+beside come the	-12				20
+beside come up	34	-8
+beside come with	16
+beside cope	24	-12
+beside count	-11	4	21	-22
+beside count Q	-24	13	25	-23
+beside count b person		13	-23
+beside cover	26	-15		-5
+beside cover s other	9	-26	14	-9
 beside crack	15
-beside crack b other	11
-beside crack pp other	9
+beside crack b other	13
+beside crack pp other	10
 beside crush	17
 beside crush pp other	17
-beside cut a	-4			18
-beside cut bpp person	6
-beside cut in	-5			15
-beside cut it				12
-beside cut that	15
-beside cut the	30
-beside didn't	11
-beside dig	27
+beside cut a				15
+beside cut bpp other		-6
+beside cut in	-5			13
+beside cut it				13
+beside cut that	19
+beside cut the	31
+beside dig	29
 beside dig Q	13
-beside dig pp other	21
-beside ding	23
-beside ding pp person	13
-beside ding the	13
-beside do G	21
-beside do Q		-22	-14	18
-beside do a		9
-beside do all	18
-beside do b nobody	-9	18
-beside do b other					13
-beside do i other	16
-beside do it	-20	17		5
-beside do not	8
-beside do p nobody				11
-beside do p other	16
-beside do p person	14	-4
-beside do s other	5
+beside dig pp other	26
+beside ding	21
+beside ding pp person	14
+beside ding the	14
+beside do G	19
+beside do Q		-17	-14	15
+beside do a		7
+beside do b nobody	-4	9
+beside do b other					12
+beside do it	-16	10		5
+beside do not	10
+beside do p nobody			-4	13
+beside do p other	21
+beside do p person	8
+beside do s other	7
+beside do that	-5		5
 beside do the					8
 beside don't	17
-beside don't will nobody	11
+beside don't will nobody	12
 beside don't will other	8
-beside don't will person	6
-beside doubl	24			-17
-beside doubl pp other	24			-17
-beside drill	16
-beside drill Q	17			-7
-beside drip	14
-beside drip on	13
-beside drive	-9			14
-beside drive Q	-5			22
-beside drive p person	-5			22
-beside drop Q	-6		17
-beside dry	10
-beside dry b other	8
-beside dump	7
+beside doubl	24			-15
+beside doubl pp other	24			-15
+beside drill	19
+beside drill Q	17			-6
+beside drip	8
+beside drip i other				10
+beside drip on	19			-5
+beside drive	-11			16	4
+beside drive Q	-7			24
+beside drive p person	-7			24
+beside drop Q	-5		16
+beside drop pp other	6
+beside dry	13
+beside dry b other	9
 beside dump i other				12
-beside dump right	5
-beside ease	16
-beside eat		-8		31
-beside eat Q	-41	-20	-13	47
-beside eat i other	18
-beside eat my	15
-beside eat p other	-9	-14	-9	34
-beside eat p person	18
-beside empty	14
-beside feel	13
-beside feel b person	14
-beside feel it	11
-beside figure		20	-4	-15
-beside figure Q	-8	34	-7	-18
-beside figure b nobody	-28	37
-beside figure i person	-9	17		-9
-beside file	12
+beside dump right	6
+beside ease	6
+beside ease pp person	7
+beside eat		-12		32
+beside eat Q	-42	-19	-12	48
+beside eat i other	19
+beside eat my	17			-4
+beside eat p other	-8	-16	-8	33
+beside feel	12
+beside feel b person	13
+beside feel it	9
+beside figure		18		-14
+beside figure Q	-12	34	-8	-17
+beside figure b nobody	-29	39
+beside figure i person	-10	18		-9
 beside fill				21
-beside fill b person				11
-beside fill it	-15			24
-beside fill pp nobody	-30			35
-beside fill pp other		-6		15
-beside fill pp person	16
-beside fill the	20			-8
-beside fill with	-14	-10		31
-beside find	6
-beside find a	18
-beside find b other	16
-beside find b person	18
-beside find pp nobody	12
-beside find pp person	11
-beside finish b nobody		-12	-19	19
-beside finish b other				8
-beside finish b person	4
-beside finish i person	10
-beside finish pp person	27			-12
-beside finish the	14
-beside finish to	20
-beside fish	20
+beside fill it	-14			24
+beside fill pp nobody	-29			32
+beside fill pp person	21
+beside fill the	23			-12
+beside fill with	-17	-16	-7	30
+beside find	13
+beside find a	16
+beside find b other	11
+beside find b person	13
+beside find pp nobody	8
+beside find pp person	7
+beside finish				4
+beside finish b nobody	-5	-12	-19	18
+beside finish b other				9
+beside finish b person		-5
+beside finish pp person	27			-9
+beside finish the	10
+beside finish to	20			-4
+beside fish	22
 beside fit				5
-beside fit Q	11	-11
-beside flash	22			-5
-beside flip			13
-beside float		-19	-10	22
-beside flush	30			-7
-beside foam	-8	-11		20
-beside forget		8
-beside forget b person	15
-beside frame	14
+beside fit Q	10	-12
+beside fix				5
+beside flash	21			-7
+beside float		-21	-11	19
+beside flush	24			-8
+beside forget		9
+beside forget b person	16
+beside frame	16
 beside frame pp other	12
-beside fre	23
-beside fre it	15
-beside fre pp nobody	20
-beside get Q			16
-beside get about		-8	10	-4
-beside get an	-32	20	-5	15
-beside get another	17		-14	-7
-beside get b nobody		34
-beside get b other		26	-12	-24
-beside get b person	7
-beside get i other	-5	15	-5	-7
-beside get i person	4	6	-17
-beside get it	31	-19
-beside get its				19
-beside get maybe	-13		16
-beside get me		11
-beside get no	-22	24			4
-beside get p nobody	-16	-41	35	-19	9
+beside fre	26
+beside get Q			20
+beside get another	17		-15
+beside get b nobody		33
+beside get b other		19	-15	-17
+beside get i other	-5	15	-6
+beside get i person	10	5	-20
+beside get it	34	-20
+beside get its				21
+beside get maybe	-7		14
+beside get me		16
+beside get no	-20	23	-6		5
+beside get p nobody	-14	-37	32	-15	4
 beside get p person			34
-beside get plenty			5
 beside get s other		9
-beside get s person	-5	16
-beside get that	19	-13	-7
-beside get the	6
-beside get their			13
-beside get to	8
-beside give			-6		5	6
-beside give b person	-23	-26	-24	12		23
-beside give me				-8	15
-beside give p person	5	-13			17
-beside glue				15
-beside glue pp nobody	4
-beside glue pp other				8
-beside glue pp person	-7			16
-beside go Q		-30	-15	19
-beside go and			17
-beside go b nobody		15
-beside go b other	14
-beside go down	19
-beside go i other	20
-beside go in		6
-beside go off	25			-16
-beside go on		12
-beside go over	27
-beside go p nobody				28
+beside get s person		15
+beside get that	24	-10	-10
+beside get the	5
+beside get their			14
+beside get to	10
+beside give			-10		6	8
+beside give b person	-22	-27	-21	12		23
+beside give me				-9	16
+beside give p person		-14			19
+beside give the	4
+beside glue				11
+beside glue pp nobody	10	-7
+beside glue pp other				11
+beside glue pp person	-9			16
+beside go Q		-30	-17	20
+beside go and	-8		20
+beside go b nobody		16
+beside go b other	10			-4
+beside go back	-4	4
+beside go down	17
+beside go i other	17
+beside go in		7
+beside go off	29			-17
+beside go on		10
+beside go over	26
+beside go p nobody	-7	-5		30
 beside go p other				16
 beside go p person				14
-beside go s other		17
-beside go through	-14			49
-beside go up				12
-beside gotta	8
-beside gotta pull	7
-beside gotta will nobody	20
-beside grab Q	-13	9		-14	22
-beside grab a		13
-beside grab b nobody	6
-beside grab b person		18
-beside grab me	7
-beside grind pp other	-9			16
-beside guess		9
+beside go s other		13
+beside go through	-14			48
+beside go to	7
+beside go up				10
+beside gotta	10
+beside gotta pull	5
+beside gotta will nobody	18
+beside grab Q	-20	10	-4	-14	25
+beside grab a	-4	17
+beside grab b nobody	5
+beside grab me	11
+beside grind pp other	-10			16
+beside guess		8
 beside hang G	25			-10
-beside hang Q	-22			36
-beside hang b nobody	-12		21	-17
-beside hang b other		5		-18
-beside hang by	31
-beside hang on	-6	7
-beside hang pp nobody	-15			24
-beside hang pp person				18
-beside hang s other	21			-14
-beside has Q	14		-6	-12
-beside has a	-6					9
-beside has has person		-15	13
-beside has its	24			-8
-beside has no	20
-beside has the	16
-beside have Q			30
+beside hang Q	-25			39
+beside hang b nobody	-15		20	-16
+beside hang b other		7		-17
+beside hang b person				7
+beside hang by	27
+beside hang on	-11	11
+beside hang pp nobody	-7			15
+beside hang pp other	5
+beside hang pp person	-5			24
+beside hang s other	6			-11
+beside has Q	19		-18	-12
+beside has a	-6					12
+beside has has person		-16	12
+beside has no	24
+beside have Q			29
 beside have b nobody			46
-beside have b person			54
-beside have i person	-4	-9	23	-20
-beside have in	19		-5
-beside have let go	22		-14	-8
-beside have no	11
-beside have only	7	-8		-7
-beside have pp nobody	26		-10
-beside have pp other	8
-beside have pp person	6		-13	15
-beside have still	-34	-8	39	-8
-beside have the	16
+beside have b person			51
+beside have i person	-9	-8	25	-20
+beside have let go	21		-13	-7
+beside have no	16
+beside have only		-8	7	-7
+beside have pp nobody	25		-12
+beside have pp other	6
+beside have pp person	5		-15	12
+beside have still	-30	-9	36	-9
+beside have the	6
 beside have to	37
-beside hit bpp person				10
-beside hold Q	22
-beside hold pp person	5
-beside hold s other						14
-beside hook	13
-beside hook up	9	-4
-beside hum	9
-beside i'll	16
-beside i'll G	16
-beside i'll will nobody	19
-beside i've	18	-4		-6
-beside i've has nobody	18	-9		-11
-beside install	-6			16
-beside insulate	21
-beside is G	15
-beside is Q	8
-beside is a		-11
-beside is all	23
-beside is already	17
-beside is at	7
-beside is black	13
-beside is down	-11	-14	-12	20
-beside is flat	10
+beside hit a	24
+beside hold Q	28
+beside hold a	6
+beside hold pp person	9
+beside hold s other						13
+beside hook	9
+beside hum	10
+beside i'll	15
+beside i'll G	15
+beside i'll will nobody	17
+beside i've	25
+beside i've has nobody	26	-7	-8
+beside install	-8			16
+beside insulate	22
+beside is G	5
+beside is Q	6
+beside is a		-12
+beside is all	21
+beside is already	20
+beside is at	11
+beside is black	17
+beside is down	13
+beside is flat	15
 beside is for		10
-beside is full	10
-beside is in		-20	7
-beside is is nobody	5
+beside is full	13
+beside is gap	5
+beside is in		-16	10	-18
+beside is is person	4
 beside is loose	11
-beside is no	9
-beside is on	16
-beside is only	12
-beside is the	11
-beside is up		-4		13
-beside keep	6
+beside is no	10
+beside is on	17
+beside is only	15
+beside is the	9
 beside keep b nobody			12
-beside kill	18
-beside kill the	7
-beside knock	24
-beside knock pp person	17
-beside know			6
-beside know b other	-8		17
-beside land	10
+beside kill	17
+beside kill the	6
+beside knock	21
+beside knock pp person	16
+beside know			8	-6
+beside know b other	-7		16
+beside land	13
+beside lay				5
 beside lay b person	23			-13
-beside lay down	-5			12
-beside lay i other	25			-4
-beside lay in		9		-31
-beside lay pp other	15
-beside lay pp person	-6			18
-beside lay the	30
-beside leak	7
-beside leak b other	8
-beside leak from	11
-beside leak i other	7
-beside leave G	31
-beside leave Q	-6	-23	41	-24
+beside lay down	-6			11
+beside lay i other	20
+beside lay in	-7	10	7	-31
+beside lay pp other	10
+beside lay pp person	-10			20
+beside lay the	31
+beside leak	6
+beside leak b other	10
+beside leak from	10
+beside leak i other	5
+beside leave G	32
+beside leave Q	-14	-14	44	-23
 beside leave a	14
-beside leave b nobody	14
-beside leave b other	18		-8
-beside leave b person	6
+beside leave b nobody	13
+beside leave b other	24		-9
 beside leave corner	5
-beside leave i nobody	-5	16
+beside leave i nobody	-5	17
 beside leave in	8
-beside leave it		7
-beside leave me	-20		27	-24
-beside leave of	-4		13
+beside leave it		11
+beside leave of	-4		16
 beside leave on	16
-beside leave over	24		-12
-beside leave pp nobody			7
-beside leave s other	-4		12
+beside leave pp nobody			9
+beside leave pp other	7
+beside leave pp person			9
+beside leave s other	-9		15	-6
 beside leave side	7
-beside leave that	6
+beside leave that	8
 beside leave the	18
 beside let	5
-beside let bpp other	14
-beside let the	6
-beside level b nobody	22
-beside lift	11
-beside like G	10
-beside like Q		4
-beside like a	12
+beside let bpp other	9
+beside level b nobody	21			-4
+beside lift	13
+beside like Q		7
+beside like a	15
 beside like b person	11
-beside like the	6
+beside like the	9
 beside look	10
-beside lose	5
-beside lose b person	6
-beside lose pp other	25
+beside lose	6
+beside lose b person	4
+beside lose pp other	24
 beside lower	15
 beside lower b other	15
-beside lower than	12
-beside make Q	32	-17		-11
-beside make a	10
-beside make b nobody	-4	5	5
-beside make b other	11
-beside make b person	-5	18
-beside make it	-21	25
-beside make pp person	31	-6		-17
-beside make the	5
-beside mark	13			-4
-beside match	16
+beside lower than	14
+beside make Q	37	-21		-12
+beside make a	11
+beside make b nobody	-5		8
+beside make b other	7
+beside make b person	-7	19
+beside make it	-18	21
+beside make pp person	30	-7		-16
+beside mark	12
+beside match	19
 beside match b other	9
-beside measure	6
-beside measure Q	18
-beside measure b nobody		10
-beside measure bp nobody	-6				18
-beside measure bp other	10
-beside measure bp person	14
-beside measure bpp other	13
-beside measure bpp person				10
+beside measure	9
+beside measure Q	22
+beside measure b nobody	-5	13
+beside measure bp nobody	-7				19
+beside measure bp other	12
+beside measure bp person	16
+beside measure bpp other	12
 beside measure i other	18
 beside measure i person	17
-beside measure p nobody	5	-26	-14	-17	14
+beside measure p nobody		-24	-11	-14	18
 beside measure p other	-5		14
-beside measure pp nobody	12
-beside measure s nobody	17
+beside measure pp nobody	15
+beside measure pp person	-4			6
+beside measure s nobody	15
 beside measure s other					9
-beside measure s person	9
-beside meet	22
-beside meet the	9
-beside miss		17
-beside miss Q		22		-16
-beside miss a	35	-17
-beside miss at	13
-beside miss b person	-10	17
-beside miss from	-21	26		-5
-beside miss i person	-8	17
-beside miss the	28
-beside mix				12
-beside mix Q		-14	-12	22
-beside mount	-9		-5	21
-beside mount pp other	23			-4
+beside measure s person	11
+beside meet	21
+beside meet the	7
+beside miss		18
+beside miss Q		15		-18
+beside miss a	36	-20
+beside miss at	11
+beside miss b person	-13	20
+beside miss i other		5
+beside miss i person		13
+beside miss the	29
+beside mix				13
+beside mix Q	-6	-11	-12	22
+beside mount	-7			20
+beside mount pp other	23			-5
 beside move			7
-beside move Q	22	-9
-beside move b other	30
-beside move i other	19
-beside move i person	-19	-12	28
-beside move p nobody				28
+beside move Q	21	-10
+beside move b other	25
+beside move i nobody		12
+beside move i other	14
+beside move i person	-17	-16	28	-5
+beside move it	5
+beside move p nobody	-7	-5		30
 beside move p other				16
 beside move p person				14
-beside move pp other			4
-beside move pp person	5
-beside move s other		9
+beside move pp nobody			6
 beside move the			10
-beside nail	-6			19
-beside nail pp nobody				9
+beside nail	-6			20
+beside nail pp nobody				7
 beside need		18
-beside need Q		14
-beside need a		13
-beside need an	8
-beside need another	-31	34
-beside need b nobody		31
-beside need b other		8
-beside need b person		18
-beside need i person		25	-8	-26
-beside need more		11
-beside need pp other		-6	12	-7
-beside need pp person	34	-7
-beside need qt	-26	30
-beside need s other	6
-beside need s person		4
-beside need the		-9	24	-6
-beside need to	25	-7
-beside nick	26
-beside nick pp other	22
-beside nick pp person	11
-beside nick the	9
-beside notch	18
-beside oil	22
-beside open		-6	7
-beside open Q	-5	-18	-21	19
-beside open b other			16
-beside open b person		-11	9
-beside open pp other	17
-beside open pp person		-9	-15	7
-beside open the	16
-beside order	-6	21
-beside order G		-17			24
-beside order N		8
-beside order Q		19
-beside order a	11	-11			4
-beside order b nobody		15
-beside order b other		10
-beside order b person					8
-beside order i person	-24	32		-6
-beside order pp nobody	-8	-27	-5	-14	34
-beside order pp person		-16			25
-beside order the	-13	16			12
-beside other b nobody		33
-beside other i nobody	-28	41	-8	-13
-beside other p nobody	-10	-34	14
+beside need Q		15
+beside need a		9
+beside need an	11	-6
+beside need another	-30	33
+beside need b nobody		30
+beside need b other		6
+beside need b person		17
+beside need i person		22	-12	-23
+beside need more		16
+beside need pp other		-5	13	-9
+beside need pp person	29	-6
+beside need qt	-26	33
+beside need s person		6
+beside need the	-10		22	-9
+beside need to	23	-5
+beside nick	28
+beside nick pp other	25
+beside nick pp person	9
+beside nick the	10
+beside notch	17
+beside oil	17
+beside open Q	-9	-25	-21	24
+beside open b other			17
+beside open b person				4
+beside open pp other	20
+beside open pp person		-10	-12	6
+beside open the	19
+beside order		16			5
+beside order G	7	-18			21
+beside order Q		21
+beside order a	11	-11			10
+beside order b nobody		18
+beside order b person					6
+beside order i person	-35	38
+beside order pp nobody	-16	-21	-6	-13	34
+beside order pp person		-12			27
+beside order the	-14	17
+beside other b nobody		32
+beside other i nobody	-27	38
+beside other i person	5
+beside other p nobody	-6	-32	14	-10
 beside other p person			14
-beside other pp nobody	-19	-33		-37	45	9
-beside other pp other	13
-beside other pp person		-15				23
-beside other s nobody	24			-5
-beside other s other	18
-beside owe	-15	24	-7	-15	8
-beside owe b person				-5	14
-beside owe the	19
-beside own	19			-4
-beside pack	-11			22
-beside pack b nobody	-9	17		-11
-beside pack it	-5	19		-28
-beside pack pp other	-6	-11	-6	18
-beside pack the	9	-5
-beside pack with	4
-beside paint pp person	12
-beside paint the	-5			12
-beside pass pp person	11
-beside pass the				7
+beside other pp nobody	-21	-31		-34	40	12
+beside other pp other	12
+beside other pp person		-13				12
+beside other s nobody	29			-6
+beside other s other	19
+beside owe	-22	30	-15	-22	12
+beside owe b person				-7	17
+beside own	21			-7
+beside pack	-15			24
+beside pack b nobody	-10	19		-16
+beside pack it	-4	18		-27
+beside pack pp other		-13	-9	11
+beside pack pp person				7
+beside pack the	7	-5
+beside paint pp person	11
+beside paint the				10
+beside pass pp person	13
+beside pass the				9
 beside patch b nobody	-10	17
-beside patch pp nobody	22			-12
-beside pay	26	-5		-10
-beside peel	18
-beside pick					22
-beside pick G	8
-beside pick b nobody		32
-beside pick b person	-6	14	-6	-10
-beside pick me	-20	32
-beside pick pp nobody	-27	-27	-7	-5	49
-beside pick pp person	-6	-18		-6	28
-beside pick up	-19			-12	36
-beside pin	-15	-16	6	12
-beside place	-5			14
-beside place b nobody	-15	-10		20
+beside patch pp nobody	16			-9
+beside peel	21
+beside pick				-5	16
+beside pick b nobody		23
+beside pick b person	-5	12		-8
+beside pick me	-19	31
+beside pick pp nobody	-20	-30	-14	-11	42
+beside pick pp person		-19		-5	21
+beside pick up	-7			-15	29
+beside pitch	4
+beside place	-5			15
+beside place b nobody	-13	-8		21
 beside plane	14
 beside plane b nobody	16
-beside plane the	9
-beside plug				8
-beside plug pp person				7
-beside plumb	22			-13
+beside plane the	10
+beside plug				12
+beside plug pp person				8
+beside plug the				4
+beside plumb	20			-11
 beside point	20
-beside point Q	22
-beside point b other	17
-beside pop	24
-beside pop the	8
-beside pour				8
-beside pour Q		-7	-9	24
-beside pour pp other	16		-5
+beside point Q	20
+beside point b other	16
+beside pop	22
+beside pop the	6
+beside pour				9
+beside pour Q		-8	-11	23
+beside pour pp other	17		-8
 beside prime	7
-beside prime b person	17
-beside prime pp nobody	-11			16
-beside prime pp other	16	-4		-15
-beside prime the	-10			15
-beside pull	13
-beside pull Q	-5			15
-beside pull out	12
-beside pull pp nobody	30
-beside pull pp person				8
-beside pull the	5
-beside push	7
-beside push a	7
-beside push b person	5
-beside put				20
-beside put G	-29	16		9
-beside put Q				16
-beside put a				6
-beside put bpp nobody	-6			21
-beside put bpp person				16
-beside put down	-14			21
-beside put i person		17		-25
-beside put in	-18			30
-beside put it	-32			31
-beside put new	-10	-24		25
-beside put on	-30	-13		34
-beside put that	16
-beside put the	16
-beside put with	16
+beside prime b person	21
+beside prime pp nobody	-13			16
+beside prime pp other	13			-14
+beside prime the	-12			16
+beside pull	9
+beside pull Q				12
+beside pull pp nobody	23
+beside pull pp person				9
+beside pull the	9
+beside push	6
+beside push a	4
+beside push b person	4
+beside put				21
+beside put G	-31	13		7
+beside put Q				13
+beside put a		6		6
+beside put bpp nobody	-5			19
+beside put bpp other	-6			7
+beside put bpp person				15
+beside put down	-9			16
+beside put i person		20		-23
+beside put in	-11	-10		28
+beside put it	-27		4	25
+beside put new	-14	-27		26
+beside put on	-35	-7		38
+beside put that	20
+beside put the	13			-5
+beside put with	19
 beside quit	11
-beside quit bpp other	9
-beside quote	19
+beside quit bpp other	10
+beside quote	21	-4
 beside raise	15
 beside raise b nobody	15
-beside rate	6
-beside rate Q	6
-beside rate pp other		5
-beside read	21
-beside read Q	21
+beside rate	7
+beside rate Q	7
+beside read	19
+beside read Q	19
 beside read bpp other	23
-beside read i other	9
-beside rebuild	-22	-14		32
-beside redo	-7		-7	18
-beside redo b nobody	16
-beside rehang	-5			16
+beside read i other	10
+beside rebuild	-25	-13		34
+beside redo	-9		-10	19
 beside relay				12
-beside relay Q	-17			20
-beside relay pp other	31			-20
-beside replace	-10			19
-beside replace Q	-5	13	-15
-beside replace pp nobody	-27			35
-beside replace pp other	-7	15	-8
-beside replace pp person	11	-4
-beside replace the				6
-beside require	-15	13	12	-31
-beside reset		-8		10
-beside reset bpp nobody		-13		18
-beside reset it		-16		22
-beside return	-13			-22		22
-beside return Q	8	-17	-20	-15		15
-beside return b nobody		22	-25	-21		-28
-beside return b other	40	-11	-7	-6
-beside return pp nobody	-53	-27	-30		-9	49
-beside rip b other	29	-12
-beside rip b person	-8		14
-beside rip pp other	10
-beside rip pp person	-5			12
-beside rod	27			-16
-beside rod pp nobody	18			-8
-beside roll	19
-beside roll b other	8
-beside roll b person	14
-beside roll pp other	8
-beside roll the	6
+beside relay Q	-18			21
+beside relay pp other	28			-16
+beside replace				9
+beside replace Q	-8	13	-18
+beside replace pp nobody	-27			37
+beside replace pp other	5	15	-4	-32
+beside replace pp person				4
+beside replace the	-5			14
+beside reset		-11		13
+beside reset bpp nobody		-14		19
+beside reset it	-6	-17		22
+beside return	-14			-22		23
+beside return Q	11	-19	-22	-15		15
+beside return b nobody		23	-30	-18		-30
+beside return b other	37	-9	-10	-7
+beside return pp nobody	-49	-25	-30		-6	49
+beside rip b other	27	-11
+beside rip b person	-10		15
+beside rip pp other	13
+beside rip pp person	-5			14
+beside rod	26			-16
+beside rod pp nobody	16			-8
+beside roll	15
+beside roll b other	9
+beside roll b person	16
+beside roll pp other	7
+beside roll pp person	4
 beside rot	11
 beside rot pp other	10
-beside rub	11
-beside run G	10
-beside run Q	-5			32
-beside run a	5			-4
-beside run bp nobody		13
-beside run bp person	-11	15	-9
-beside run i other	16
-beside run out	42
-beside run p nobody		-14		6
-beside run p other	36			-17
-beside run p person				18
-beside run s person	12
-beside run the	20
-beside run water	21			-7
-beside rust	7
-beside rust b other	8
-beside sag	9
+beside run G	9
+beside run Q				28
+beside run a		6
+beside run bp nobody		12
+beside run bp person	-10	15	-10
+beside run i other	21
+beside run it	14
+beside run out	36
+beside run p nobody		-13		7
+beside run p other	29			-18
+beside run p person				10
+beside run the	18
+beside rust	9
+beside rust b other	11
+beside sag	8
+beside sand				-6
 beside save			10
-beside say Q	24
-beside say b nobody		6
-beside say pp other	8
-beside say pp person	32
-beside say s person	-6	22
-beside scrape	18
-beside scrape pp person	6
-beside scratch			5
-beside scratch b other	-9		17
-beside scratch the			15
-beside screw	-5			21
-beside screw Q		-19	-7	8
-beside screw pp nobody	-19			23
-beside screw pp other	22
-beside screw to	21
-beside scribe		12
-beside scribe a	26	-8
-beside scribe b other	-16	21
-beside scribe b person	27	-7
-beside scribe the	10
+beside say Q	22
+beside say b nobody		9
+beside say b person	4
+beside say i person	10
+beside say pp other	6
+beside say pp person	37	-6
+beside say s person	-7	20
+beside scrape	22
+beside scrape pp person	7
+beside scratch	-6		16
+beside screw	-14			30
+beside screw Q	-15	-16	-5	26
+beside screw pp nobody	-18			25
+beside screw pp other	6
+beside scribe		16
+beside scribe a	25	-8
+beside scribe b person	26	-6
+beside scribe the	7
+beside seal b person	6
 beside seal pp nobody	16
-beside seal pp other	-10			18
+beside seal pp other	-16			23
 beside seal pp person	-6			12
-beside seal the	19
-beside see b nobody	9
-beside see b other				16
-beside see b person	11
+beside seal the	18
+beside see b nobody	8
+beside see b other				18
+beside see b person	13
 beside see it	9
-beside see pp person	11
-beside see s other	24
-beside send	-26					27
-beside send Q	-39	11		-15		21
-beside send a		7
-beside send b other	20	-9
-beside send i other	-21	29
-beside send pp other	-17	-11	10			17
-beside send pp person		-11	9			11
-beside send the	25
-beside set Q		-11	-17	12
-beside set a		-8		5
-beside set bpp nobody	25			-5
-beside set bpp person				9
-beside set in	22			-10
-beside set it		-7		18
-beside set the	12
-beside shave	12
-beside shave the	12
-beside shim	23			-5
-beside shim pp person	19			-11
-beside shim the	20			-11
-beside ship	11	-7	7	-18
-beside show	16
-beside shut	20
-beside shut the	10
-beside sign	-11		20
-beside sign pp person	17
-beside sister Q	26			-29
-beside sister a	-24			29
-beside sister b nobody				-6
-beside sister pp nobody				5
-beside sister pp person		-9		4
-beside sit Q	17
-beside sit b other		6
-beside sit flat	-19	24		-4
-beside sit i other	20
-beside sit i person	5
-beside sit in	16
-beside sit on	24
-beside sit pp other			9
-beside sit s other	5
-beside size	18
-beside size b nobody	20	-8
-beside skim	12
-beside skim pp nobody	12
-beside slide	7
-beside slide b person	7
+beside see s other	22
+beside send	-30					27
+beside send Q	-39	14		-16		21
+beside send a		10
+beside send pp other	-16	-10	9			16
+beside send pp person		-12	8			11
+beside send the	24
+beside set	9
+beside set Q		-11	-17	16
+beside set bpp nobody	28			-17
+beside set bpp other	5
+beside set bpp person		-7		11
+beside set in	21
+beside set it		-4
+beside set the	11
+beside shave	13
+beside shave the	13
+beside shim	22			-7
+beside shim pp person	21			-13
+beside shim the	21			-13
+beside ship	7	-11	9	-20
+beside show	14
+beside shut	22
+beside shut the	9
+beside sign	-14		21
+beside sign pp person	19
+beside sister Q	28			-33
+beside sister a	-26			32
+beside sister b nobody				-5
+beside sister pp person		-7		5
+beside sit Q	16
+beside sit b other		7
+beside sit flat	-18	24
+beside sit i other	22
+beside sit i person	4
+beside sit in	12
+beside sit on	20
+beside sit pp other			10
+beside sit s other	7
+beside size	17
+beside size b nobody	20	-10
+beside skim	11
+beside skim pp nobody	10
+beside slide	8
+beside slide b person	8
 beside snake	23
-beside snap	19
-beside snug	29			-19
-beside snug pp person	8
-beside sound	20
-beside spend	-25	-18	-23	33
-beside split	6
-beside split bpp other	21
-beside split bpp person				10
+beside snap	20
+beside snug	26			-16
+beside split	5
+beside split bpp other	23
+beside split bpp person				9
 beside split the	16
-beside spray	20
-beside spray both	21			-5
+beside spray	21
+beside spray both	21			-8
 beside spray pp other	22
-beside stack	-10			20
-beside stain	4	7		-18
-beside stand Q		11
-beside stand s other	15
-beside start	20
-beside start at	4
+beside squeak	6
+beside stack	-13			21
+beside stand i other	5
+beside start	21
 beside start b nobody	5
-beside start b person	18
-beside stay		-15	25
-beside stay b nobody		-20	20	-9
+beside start b person	21
+beside stay		-15	23
+beside stay b nobody		-19	19	-9
 beside stay b other	-12		17	-5
-beside stick a	-11			10
-beside stick b nobody	37	-12		-14
-beside stick out	8
-beside stick pp other	14
-beside stick pp person				7
-beside stick s other	10
-beside stop	-13	25
-beside stop b other	-29	32
-beside straighten	17
-beside strip b other	-6	4	6
-beside strip of	-5	14
-beside strip pp other	10
-beside stuff	-17	16
-beside stuff b nobody	-7	9
-beside stuff the		-10		6
-beside supply		8		-10
-beside supply b other	-10	17
-beside swap	-5			23
-beside swap b nobody		18		-28
-beside swap b other	22
-beside swap for	-20	21
-beside swap pp nobody	-21			34
-beside swap pp other	-20	-19		28
-beside swap pp person	-7	-11		22
-beside swap that	26			-14
-beside swing	-6	22		-8
-beside swing b person	-17	27		-11
-beside swing by	-17	27		-13
-beside tack	14
-beside take						6
-beside take Q	-5			26
-beside take a	43	-12		-5
-beside take b nobody	10	-27	12
-beside take b other	-9	14	5	-10
-beside take b person	-9
-beside take back	-30	-19	44	-6
-beside take me	14	-13	-17	6
-beside take out	38	-8		-25
-beside take p nobody	-24		-27			34
-beside take p other		-6	-10	17
-beside take p person	-13			-14		35
-beside take s other	15		-9
-beside take that	-26		8			22
-beside take the	-4			-20		36
-beside talk to	5
-beside tape	12
+beside stick a	-19	6		17
+beside stick b nobody	31	-12		-14
+beside stick b person				-4
+beside stick out	7
+beside stick pp other	10
+beside stick pp person	-8			12
+beside stick s other	7
+beside stop	-9	21
+beside stop b other	-25	30
+beside straighten	18
+beside strip b other	-5		5
+beside strip of		12
+beside strip pp other	9
+beside stuff	-21	15
+beside stuff b nobody	-8	9
+beside stuff the		-11		5
+beside supply		7	-6	-14
+beside swap	-7			20
+beside swap b nobody		21		-25
+beside swap b other	13
+beside swap pp nobody	-16	-12		26
+beside swap pp other	-23	-18		29
+beside swap pp person	-5	-10		21
+beside swap that	23			-9
+beside swap the	8
+beside swing	-8	22		-8
+beside swing b person	-13	24		-10
+beside swing by	-20	27		-14
+beside tack	15
+beside take						8
+beside take Q	-7			23
+beside take a	41	-20		-6
+beside take b nobody	10	-21
+beside take b other	-13	14	8	-12
+beside take b person	-8			6
+beside take me	16	-12	-13
+beside take out	36	-12		-23
+beside take p nobody	-17		-23	-26		35
+beside take p other	5	-9	-13	19
+beside take p person	-16			-13		35
+beside take s other	11		-12
+beside take that	-12			-5		22
+beside take the	-10		-4	-14		38
+beside tape	13
 beside tape it	8
 beside tape pp nobody	7
-beside tape pp other	10
-beside tape pp person	5
+beside tape pp other	5
+beside tape pp person	6
 beside tear	8
-beside tear p other	9
-beside tell b nobody		12
-beside tell pp person	13
+beside tear p other	10
+beside tell b nobody	-4	15
+beside tell pp person	14
 beside test	17
-beside test Q	5
+beside test Q	4
 beside test pp nobody	11
-beside test with	10
-beside text	7
+beside test with	11
+beside text	8
 beside think b person			9
-beside think pp person	5
 beside throw		6
-beside throw a	-27	16		13
-beside throw b nobody		23
-beside throw p person	-21	-9		33
-beside tie				6
-beside tie pp other	13
-beside tie pp person	-8	-7		15
-beside tighten	29			-16
-beside tighten the	22			-12
-beside tile	19
-beside top G	27	-6		-20
-beside top b nobody	19
-beside touch	11
+beside throw a	-28	16		11
+beside throw b nobody		22
+beside throw p person	-18	-12		33
+beside tie				5
+beside tie pp other	15
+beside tie pp person	-5	-9		12
+beside tighten	30			-16
+beside tighten the	23			-11
+beside tile	17
+beside top G	28	-6		-20
+beside top b nobody	17
+beside touch	9
 beside touch i other	9
 beside trip	23	-14
-beside try			6
-beside try b nobody	-16		18
-beside try pp person	27		-7	-5
-beside turn Q	-5	-22	-4	17
-beside turn b nobody	17
-beside turn b other	-9	-16		19
-beside turn out	16
-beside turn s other	13
-beside undefined has nobody		-15	12	-10
-beside undefined has person		-18	12
-beside undefined is nobody	5
+beside try			8	-4
+beside try b nobody	-33	11	22
+beside try pp person	28		-12	-5
+beside turn b other	-11	-18		21
+beside turn out	15
+beside turn s other	12
+beside undefined has nobody	25
+beside undefined has person		-20	11
 beside undefined is person	11
-beside undefined will person	14
-beside use				23
-beside use G	26			-13
-beside use Q				18
-beside use a	-26			36
-beside use about			-8	21
-beside use b nobody	-32	-8		43
-beside use b other	20
-beside use b person	-9
-beside use pp nobody				24
-beside use pp other				36
+beside undefined will person	16
+beside use				20
+beside use Q				13
+beside use a	-15			32
+beside use about			-7	16
+beside use b nobody	-26	-10		36
+beside use b other	27
+beside use b person	-4
+beside use pp nobody				28
+beside use pp other				28
 beside use pp person				25
-beside use the	22			-7
-beside use up	-35			43
-beside wait b other	11
-beside wait b person	20
-beside wait i other	-26	31
-beside wait on	-20	32
+beside use the	14
+beside use up	-32			41
+beside wait b other	9
+beside wait b person	16
+beside wait on	-22	29
 beside walk					14
-beside want G	32	-20
-beside want Q		9
-beside want another	20	-12
-beside want b nobody	6			-13
-beside want b other	28	-8
-beside want b person		27
-beside want it	19	-11
-beside want pp person	34	-7
-beside want s nobody	5
-beside want s person	12
-beside want the	32	-14
-beside want water	20	-4
+beside want G	33	-20
+beside want Q		13
+beside want another	15	-10
+beside want b nobody	13			-11
+beside want b other	30	-15
+beside want b person		30
+beside want it	19	-10
+beside want pp person	29	-6
+beside want s person	11
+beside want the	25	-5
+beside want water	12
 beside wash	19
-beside wash the	15
-beside weep	7
+beside wash b person	4
+beside wash the	13			-5
+beside weep	6
 beside weep i other	5
-beside were	26			-8
-beside were is other	27			-11
-beside will glue	-5	11
+beside were	30			-9
+beside were is other	30			-11
+beside will glue	-7	14
 beside wipe	18
-beside wipe the	15
-beside wire	18
-beside wire pp other	17
-beside won't	10
-beside won't will other	6
-beside wont	20
-beside work	34
-beside work bp nobody		13
-beside work bp person	-11	15	-9
-beside work bpp nobody				13
-beside work bpp person				4
-beside work i nobody	20
+beside wipe the	14
+beside wire	19
+beside wire pp other	19
+beside won't	14
+beside wont	19
+beside work	32
+beside work bp nobody		12
+beside work bp person	-10	15	-10
+beside work bpp nobody				12
+beside work bpp person				7
+beside work i nobody	15
 beside work i other	31
-beside work i person				-7
-beside work p nobody	5	-11		4
-beside work p other	11
-beside work p person				15
-beside work pp nobody				27
-beside work s nobody	26			-9
-beside work s other	5
-beside work s person	25
-beside wouldn't	7
+beside work i person				-15
+beside work p nobody		-10		6
+beside work p other	14
+beside work p person				10
+beside work pp nobody				24
+beside work s nobody	24
+beside work s person	26
+beside wouldn't	9
 beside wouldn't will other	8
-beside wrap b other		5
-beside wrap pp other			16	-8
-beside wrap with			15	-13
-bound about			8
+beside wrap pp other			14	-10
+beside wrap with			14	-11
 bound atLeast		5
-bound atMost	5
-bound over	35
-bound under	22	-5
-code	-42	9		27
-count after bought here			-5	-6	6
-count after bought sentence	-48	-13	9		32
-count after have far		22		-25
-count after have here	-11		21	-35
-count after have sentence	-11	19	7	-11
-count after need far				-6
-count after need here		25		-8
-count after need sentence	-6	36		-11
-count after returned far	-37	16	15
-count after returned sentence	-43		-24	-32	29	21
-count after used far		21
-count after used here		-10		9
-count after used sentence	-9		7
-count beside are	-28			41
-count beside be	25
-count beside blow	32			-16
-count beside box	-10	-16	20	-13
-count beside break	-17	20	-5
-count beside bring	-12	11
+bound atMost	6
+bound over	34
+bound under	20	-6
+code	-43	10		24
+count after bought far			6	-27
+count after bought here			-9	-9	5
+count after bought sentence	-41	-17	10		31
+count after have far		26		-25
+count after have here	-13		22	-31
+count after have sentence	-10	20	9	-17
+count after need here		30		-6
+count after need sentence	-5	30		-13
+count after returned far	-38	16	13
+count after returned sentence	-43		-29	-31	29	22
+count after used far	-6	25
+count after used here		-12		14
+count after used sentence	-17		7
+count beside are	-26			34
+count beside be	41
+count beside blow	33			-14
+count beside bring	-10	10				7
 count beside buy		12
-count beside buy b nobody		6
-count beside buy b person					6
-count beside buy pp nobody		-24	-4		31
-count beside buy pp person	-35	-28	-17	-13	38
-count beside call	46	-12
-count beside change	-20	-22		34
-count beside come	-21	-23	11		14
-count beside count		-31	10	-14
-count beside cut	-13		14
-count beside do	15			-12
+count beside buy b nobody		5
+count beside buy pp nobody	-13	-16	-4		29
+count beside buy pp person	-35	-24	-15	-12	40
+count beside call	45	-17		-5
+count beside change	-10	-24	-13	30
+count beside come	-25	-18	10		16
+count beside count		-29	13	-14
+count beside cut	-11		15
+count beside do	11	4		-18
 count beside drill	18			-10
-count beside drip	23			-13
-count beside drive	-28	-5		33
-count beside eat	-19	-14	-13	29
-count beside finish	7	-5
-count beside give	-25		-23	-29	18	19
-count beside glue	-10	-6		19
-count beside go	-6			13
-count beside grab	11	-8		-5	9
-count beside hang	-27			38
-count beside has			-19
-count beside have		-12	15
-count beside have b nobody	-26	-16	41	-8
-count beside have b other	21			-10
-count beside have b person	-4		33	-6
-count beside have pp other	38		-25	-27
-count beside have pp person		-17	-9	21
-count beside hit				9
-count beside hold	-12					16
-count beside leave	-23	-22	42	-37
-count beside like		16		-12
-count beside make	-7	16		-14
-count beside measure	28	-12		-10
-count beside measure bp other	33		-16	-11
+count beside drive	-26	-4		33
+count beside eat	-21	-15	-9	29
+count beside give	-22		-20	-28	20	20
+count beside glue	-12	-6		20
+count beside go	-7			13
+count beside grab	11	-10		-6	12
+count beside hang	-23			32
+count beside has			-34
+count beside have		-18	13
+count beside have b nobody	-25	-16	41	-8
+count beside have b other	17			-17
+count beside have b person	-4	-6	33	-9
+count beside have pp other	37		-23	-28
+count beside have pp person		-20	-10	20
+count beside hit				10
+count beside hold	-10					15
+count beside leave	-12	-24	28	-26
+count beside like		15		-12
+count beside make	-5	13		-13
+count beside measure bp other	37		-19	-11
 count beside measure i other	14
-count beside measure i person	7
-count beside measure p other	-38	-13	27	7
-count beside measure s other					13
-count beside miss		26		-20
-count beside mount	-21		-17	27
-count beside move		-27	17	-23
-count beside move b other	18			-19
-count beside move p other	-9		-5	22
-count beside move pp other	-29	12	28	-29
-count beside move s other	-22	19	8
-count beside nail		-5	-6	6
-count beside need		24
-count beside need b nobody		14
-count beside need b other		20
-count beside need b person	-5	41
-count beside need s nobody	21	-9
-count beside need s other	25	-17		-9
-count beside need s person		6
-count beside nothing	-10
-count beside open	-6	-19	22	-31
-count beside order	-10	18			8
-count beside other b nobody	-4	46
-count beside other b other		10		-14
-count beside other b person		14
-count beside other i other	16			-30
-count beside other i person		17		-9
-count beside other p nobody	-23	-33	30	-38		22
-count beside other p person		-26
-count beside other pp nobody	-46	-11		-29	31	23
-count beside other pp other	22	-12		-11
-count beside other pp person	-12	-27	-29	-11		28
-count beside paint	23			-10
-count beside patch	-7	19		-20
-count beside pick	-13	9		-15	17
-count beside point	23
-count beside pull	37			-27
-count beside put	-23	-13	-5	50
+count beside measure i person	8
+count beside measure p other	-35	-14	25	9
+count beside measure s other		-5			11
+count beside miss		22		-23
+count beside mount	-20		-11	26
+count beside move		-26	19	-21
+count beside move b other	16			-21
+count beside move p other	-11			22
+count beside move s other	-25	20	9
+count beside nail		-6	-6	5
+count beside need		27
+count beside need b nobody		17
+count beside need b other	-4	20
+count beside need b person	-5	39
+count beside need s nobody	27	-17
+count beside need s other	23	-18		-9
+count beside nothing	-9
+count beside open	-6	-23	23	-32
+count beside order	-7				21
+count beside other b nobody		42
+count beside other b other		12
+count beside other b person		14	-19			4
+count beside other i other	22		-4	-31
+count beside other i person		12		-6
+count beside other p nobody	-21	-31	28	-31		22
+count beside other p other	11
+count beside other p person		-34
+count beside other pp nobody	-49	-11		-24	31	24
+count beside other pp other	21	-15		-11
+count beside other pp person	-10	-32	-31	-15	4	29
+count beside other s other	7
+count beside paint	18			-12
+count beside patch		18		-14
+count beside pick	-14	7		-17	21
+count beside point	21
+count beside pull	33			-27
+count beside put	-18	-15	-8	46
+count beside rate	5
 count beside read	21
-count beside replace	-21	9	-12	18
-count beside return	14	-16	-15	-5
-count beside rip	-4			12
-count beside roll	18
-count beside run	-11			20
-count beside sand				-11
-count beside say			14
-count beside say b nobody		8		-10
-count beside say b other	30	-38	15
-count beside say pp person	31	-6
-count beside see	22			-8
-count beside send	-53			-25	-9	39
-count beside set	5		-9
-count beside sister	22	12		-38
-count beside stick	-18			12
-count beside swap	-11	6		8
-count beside take		-26				22
-count beside throw	-27	18	-14	7
-count beside top	12			-5
-count beside turn	27			-11
-count beside undefined has other			-38
-count beside undefined is other				14
-count beside undefined is person	29
-count beside use				15
-count beside use b person	-13	13
-count beside use pp nobody				12
-count beside use pp person	-7			23
-count beside want	14
-count beside were	22			-11
-count beside work b nobody	-6	14
-count beside work b other		14	5	-22
-count beside work b person	-14			13
-count beside work bpp nobody	-13		-12	35
-count beside work bpp person	-16	-9		24
-count beside work i other	14		-9
-count beside work p nobody		-12		13
-count beside work p other		-15	-13	10
-count beside work pp nobody	-7			40
-count beside work pp person		-15		12
-count beside work s other	26			-11
+count beside replace	-24	10	-16	18
+count beside return	19	-18	-18	-6
+count beside rip				13
+count beside roll	14
+count beside run	-9			21
+count beside sand				-10
+count beside say			16
+count beside say b nobody		5		-9
+count beside say b other	30	-37	15	-7
+count beside say pp person	24	-6
+count beside see	23			-7
+count beside send	-54			-24	-6	39
+count beside set			-6
+count beside sister	20	12		-39
+count beside swap	-10	6	-5	8
+count beside take		-27	-8			23
+count beside throw	-29	18	-15	6
+count beside top	12
+count beside turn	31			-8
+count beside undefined has other			-34
+count beside undefined is person	28
+count beside use				12
+count beside use b person	-10	13
+count beside use pp nobody				18
+count beside use pp person				24
+count beside want	12
+count beside were	23			-11
+count beside work b nobody	-6	14		-6
+count beside work b other		21		-18
+count beside work b person	-16			9
+count beside work bpp nobody	-16		-10	34
+count beside work bpp person	-12	-8		18
+count beside work i other	18		-10
+count beside work p nobody		-12		12
+count beside work p other		-15	-15	9
+count beside work pp nobody	-10			45
+count beside work pp person	10	-12		9
+count beside work s other	19			-5
 count buy imperative behind		10
-count buy modal behind		11
-count buy past before	-33	-21	-16	10	21
-count buy past behind	-13	-39	-15	-12	48
-count buy present behind	-33	23	-4	-15	14
-count cue ate		-19				24
-count cue back	-15			-14		58
-count cue bought	-31			-30	36
-count cue came	-26	-4	11			21
-count cue have	-23		87
-count cue lacks	-27	15		14
-count cue need		47
-count cue used	-7			52
-count flawed	29
-count have present before	21		-6	-15
-count have present behind			25
-count kept	-12		51
-count left #	-27			16
-count left (	-21		-10	20		9
-count left +	-16	15		7
+count buy past behind	-22	-31	-14	-12	51
+count cue ate		-20				24
+count cue back	-16			-11		60
+count cue bought	-43			-28	40
+count cue came	-30		18			28
+count cue have	-24		80
+count cue lacks	-32	14		15
+count cue need		43
+count cue used	-10			53
+count flawed	26
+count have present before	22			-12
+count have present behind			21
+count kept	-21	-6	50
+count left #	-29			17
+count left (	-24		-11	23		10
+count left +	-33	21		16
 count left -				-7
-count left N	30	-18		-12
-count left Q	4		5	-6
-count left T	5		5
-count left about			12
-count left add		5
-count left all		-16		29
-count left and	-15	14
-count left are	32			-18
-count left at	68
-count left back	-23	-26		-6		27
-count left be	39
-count left between	27	-15
+count left N	34	-17		-13
+count left Q			7
+count left T			5
+count left about			12	-7
+count left all		-15		26
+count left and	-17	12
+count left are	30	-5		-12
+count left at	65
+count left back	-24	-27		-7		27
+count left be	44
+count left between	28	-17
 count left bring		14
-count left buy	-30	25			16
-count left by	10	9		-34
-count left change		-13		20
-count left cut		6		-8
-count left do	21			-11
-count left down	-24		-8	32
+count left buy	-29	23			15
+count left by		16		-25
+count left change		-12		11
+count left cut		6		-9
+count left down	-25		-8	30
 count left drill	19			-12
-count left drive	-10	-9		26
-count left exam	26
-count left for	11	6		-30
-count left from	14			-8
-count left get	-9		6
-count left go		-22	-4	11
-count left grab	-14	7			18
-count left hang	-27	-11		35
-count left has		9		-14
-count left have		-8	11
-count left i'm			-6	-15
-count left in		-40	-18	29
-count left is	10		6
-count left it	18			-20
-count left it's			12	-35
-count left last	13	-13	-9
-count left like	-8	22		-7
-count left maybe	-10	-23	36	-26
-count left me	-32	21	7	-11	7
-count left miss		16		-13
-count left need		19
-count left now		-18		6
-count left of	50		-23	-40
-count left on	-6	-5	-12	37
-count left only		-31	26	-19
-count left order	-19	33
-count left other				-11
-count left out	-6	-6		19
-count left over	28			-10
-count left paint	20			-8
+count left drive	-9	-9		26
+count left for	9	4		-30
+count left from	14			-9
+count left get	-8	8	7
+count left go		-22	-5	11
+count left grab	-4		-5	-5	19
+count left hang	-26	-12		35
+count left has		9	-18	-17
+count left have		-13	9
+count left i'm	5		-8	-14
+count left in		-21	-15	33
+count left is	6
+count left it	15		-13	-12
+count left it's	4	4		-26
+count left last	15	-10	-5
+count left like	-11	24		-7
+count left maybe	-19	-16	36	-27
+count left me	-32	19	11	-13	9
+count left miss		9		-16
+count left need		17
+count left now		-16		7
+count left of	45		-33	-41
+count left on	-6		-12	34
+count left only	-6	-30	31	-18
+count left order	-49	35			6
+count left other				-12
+count left out	-8	-7	-5	22
+count left over	22			-11
 count left past	21
-count left point	23
-count left pull	9	-28	-18	-38		21
-count left put		-5		19
+count left point	21
+count left pull	17	-29	-17	-37		21
+count left put		-8		17
+count left rate	5
 count left read	20
-count left replace	-5	13	-15
-count left return	11	-14	-16	-4
-count left run	12	-8
-count left sand	-15	11	14	-8
+count left replace	-8	13	-18
+count left return	16	-16	-18	-5
+count left run	13	-8
 count left say	30
-count left set		-8	-19	16
-count left short	-35	26	7	-18
-count left take	-30	-18	-35	32		11
-count left that's	-27	16	-5	11
-count left then	30			-12
-count left there's	-27	-44	50
-count left those	8	-15	9
-count left through	4
-count left throw	-27	18	-14	7
-count left to	7	-17	16	-9
-count left under	20
-count left up	-24		-7	7	15
-count left use				28
-count left want		6
-count left we're	11		-12	-12
-count left with	-43			40
-count list have	-47	-43	49	-35
-count list need	-29	41	-21	-46		9
-count measure owed behind	-7		10
-count measure past behind	5	-12	-6	-13	12
-count measure present before	19		-9	-29
-count measure present behind					8
-count more	-20	33		-18
-count move imperative behind	25	-8		-11
-count move past before	-9		53	-10
-count move past behind	-16		15
-count move present behind		16	-19	-33
+count left set		-4	-18	16
+count left short	-33	23	9	-20
+count left take	-26	-20	-39	32		11
+count left that's	-30	14	-7	17
+count left then	26			-14
+count left there's	-15	-41	42
+count left those	14	-10
+count left through	7		-7
+count left throw	-29	18	-15	6
+count left to	5	-18	14
+count left under	12
+count left up	-32		-8	9	22
+count left use	-26			29
+count left want	4	7
+count left we're	12		-13	-15
+count left with	-34			35
+count list have	-46	-44	49	-37
+count list need	-20	28	-28	-44		15
+count measure owed behind	-8		11
+count measure past behind					16
+count measure present before	19		-9	-27
+count measure present behind	6				8
+count more	-19	38		-11
+count move imperative behind	28	-7		-10
+count move past before			46	-14
+count move past behind	-22		21
+count move present behind		17	-19	-32
 count name flawed	-11
-count named before area	12	-11
-count named before surface	31			-5
-count named before tool	21
-count named before word	16			-14
-count named before work	-15		14	10
-count named here area	-12	14	-5
-count named here defect	7	-11	9	-8
-count named here finish	-11	11	-7	-24		19
-count named here material	-61	4		37
-count named here part	-86	21		22
-count named here surface	52
-count named here tool	-47	25	-29	21	7
-count named here word	-28			8
-count nameless	38			-13
-count need modal behind	-19	26
-count need owed before	6		-5	-20
-count need owed behind		13
-count need past before	-29		8
-count need past behind	18
-count need present behind	-9	19		-22
-count not ahead		13	-14	-9
-count null copula before		15	-7
-count null modal behind		11	-16
-count null none no	-10
-count null owed behind	10
+count named before area	16	-11	-9
+count named before surface	24
+count named before tool	20			-4
+count named before word	19			-10
+count named here area	-12	12	-13	4
+count named here defect	6	-17	9	-9
+count named here finish	-15	4		-22		22
+count named here material	-63			37
+count named here part	-87	18		21
+count named here surface	56
+count named here tool	-48	23	-33	19	7
+count named here word	-23			7
+count nameless	37			-17
+count need modal behind	-21	27
+count need owed before	7			-16
+count need owed behind		14
+count need past before	-21		8
+count need past behind	20	-5
+count need present behind	-10	16		-24
+count not ahead		21	-24	-23
+count null copula before		15	-11
+count null modal behind		9	-21
+count null none no	-12
+count null owed behind	7
 count other copula before	-5
-count other imperative behind	-20	63
-count other modal before			-14	7
-count other modal behind	12			-10
-count other owed behind	-22	6	24	-27
-count other past before						10
-count other past behind	-6	-11				12
-count other present before	24		-5	-6
-count other present behind	-9	16				4
-count pointing	-24			29
-count right (	-15		4	-18	17
-count right +				10
-count right /	-51	26	-28	24
-count right @	-27	22	-22	7
-count right Q	-8	8
-count right a	6	5	-6		-19
-count right above	26
-count right across	13
-count right after	26			-15
-count right all	-34		20	4
-count right already	9	-21	11	-30
-count right are	-15		8	16
-count right at				-4
-count right be	18	-28
-count right bend	28			-20
-count right break	9			-8
-count right by	5	17		-32
-count right can	-46	17	25	-15
-count right come	5	-31		-50		27
-count right crack	26	-12	-16
-count right do	29			-19
-count right down		-10	-17	24
-count right each		-12		8
-count right for	-32	36
-count right from	-11	-16		8
-count right go		-14	-6	6
-count right hang	-24	-11		31
-count right has	44			-17
-count right i	-11	-31			17
-count right in		-42	18	14
-count right is	9	-30
-count right it	-27	-10	23	6
-count right just	30			-20
-count right leave	-14		53	-11
-count right miss	19		-28	-39
-count right more		11
-count right need		7	-6	-16
-count right no	-40	48	-16
-count right now		-30	-22	22
-count right of	-41	43
-count right off	37
-count right on		-5		16
-count right out	-31	-30	-31	49
-count right over		-20	16	-32		12
-count right pull	16		-17
+count other imperative behind	-17	61
+count other modal before	16		-15	-15
+count other modal behind		10		-6
+count other owed behind	-19		26	-27
+count other past before						13
+count other past behind	-5	-12				16
+count other present before	23		-4	-7
+count other present behind	-9	16	-15			7
+count pointing	-21			29
+count right (	-19		4	-19	19
+count right +				12
+count right @	-24	20	-22	5
+count right Q		9
+count right T	-8
+count right a		11			-20
+count right above	21			-5
+count right after	31			-18
+count right all	-35		22	5
+count right already	16	-18	10	-29
+count right and				8
+count right are	-13		7	12
+count right be	22	-22
+count right bend	27			-15
+count right break	6			-6
+count right by		15		-30
+count right can	-44	16	25	-13
+count right come		-31		-52		26
+count right crack	15	-12	-21			9
+count right down		-11	-14	11
+count right each	-16	-14	-6	26
+count right for	-33	38
+count right from	-7	-12		6
+count right go		-12	-6	4
+count right has	44			-22
+count right i	-16	-30			19
+count right in		-41	16	9
+count right is	21	-29
+count right it	-25	-10	22	7
+count right leave	-27		51
+count right miss	17		-26	-41
+count right more		10		-5
+count right need	4	4		-17
+count right no	-38	45	-22
+count right now		-23	-20	21
+count right of	-40	43
+count right off	22	-8
+count right on		-13		13
+count right out	-25	-26	-29	43
+count right over		-22	15	-32		13
+count right pull	19	-7	-21
 count right run		15		-35
-count right short		16	-29	-18
-count right spare	-32	-17	36	-24
-count right still			22	-29
-count right the	-12	23
-count right then	18			-7
-count right through		-12		12
-count right to				-11		15
-count right up	-22		-24	43
-count right use	-9			21
-count right were			-10	-12		30
-count right when	8	-12	5
-count right where	-17	-14	26	-11
-count right which	32			-8
-count right with	33			-8
-count say imperative behind	-17			8
-count say modal behind	24	-17
-count say past behind		7
-count say present behind	-12	8	13
-count says imperative behind		35
-count says imperative behind not	-6	22		-17
-count says modal before			-19	6
-count says modal before not	-18	7	7
-count says modal behind		22
-count says modal behind not	22		-14
+count right short		18	-28	-19
+count right still	5		12	-25
+count right strip	10
+count right the	-18	24
+count right then	14
+count right through		-9		13
+count right to	-6	5				18
+count right up	-21		-18	38
+count right use	-12			20
+count right were			-12	-11		30
+count right when	5	-16	12
+count right which	37			-9
+count right with	33			-9
+count say imperative behind	-15		5	9
+count say modal behind	23	-18
+count say past behind		7		-12
+count say present behind	-14	9	14
+count says imperative behind		37
+count says imperative behind not	-12	27		-12
+count says modal before	-7		-23	8
+count says modal before not	-9	12		-22
+count says modal behind		26		-5
+count says modal behind not	21		-20
 count says none no	-10
-count says none no not		22	-5	-27
-count says owed before	-33	26		-39	19
-count says owed behind		13
-count says owed behind not	32	-15		-6
-count says past before				9
-count says past before not	-18	-10	6	16
-count says past behind				14
-count says past behind not	23		-43
-count says present before		5
-count says present behind	-13		6
-count says present behind not	-8	17	-7
-count sized	-60	34
-count sold so false	13		-27
-count sold so true	-8	6
-count then buy b	-24	32	-11	-20
-count then buy pp	-33	-21	-16	10	21
-count then have b	-5		8	-17		6
-count then have pp			-10	-4
-count then measure b	-24	-17	-27	34
-count then measure bp	26			-9
-count then measure i	-25		8	13
-count then measure p	-20	-38				34
-count then move b	8	-13	5
-count then move p		-26	-23	17
-count then move pp	-14		56	-10
-count then move s	-15					8
-count then need b	11			-16
-count then need pp	-40	19	21	-19
-count then other b		19	-30	-33
-count then other i	22		-22	-44
-count then other p						12
-count then other pp		-29		-11		6
-count then other s	10	-14		-12
-count then undefined has	40			-23
-count then undefined will	-14	15
-count then use pp	-17			28
-count then work bpp	5	-20		6
-count then work i			14	-12
-count then work pp		-7		11
-count then work s	-25	10	-27	27
-count use past before	-17			28
-count use past behind				11
-count use present behind	-35	-13		34
-count verb balance behind	-22		20
-count verb be before	-4
-count verb break behind	-20	16
-count verb bring behind	-17	13
-count verb buy behind		21
-count verb call behind		5
-count verb change behind	-48	-19		46
-count verb come behind		-21	-16	-21	26
-count verb count behind	15	-39	7	-15
-count verb crack before	22	-7
-count verb cut behind			15	-12
-count verb do behind	31	-20		-12
+count says none no not	-13	28	-8	-19
+count says owed before	-29	28	-24	-35	21
+count says owed behind		9
+count says owed behind not	20			-11
+count says past before		-5		8
+count says past before not	-15	-10	5	16
+count says past behind				12
+count says past behind not	19	5	-42
+count says present before		7
+count says present behind	-12		8
+count says present behind not	-10	15	-13
+count sized	-62	36
+count sold so false	15		-29
+count sold so true	-8	7
+count then buy b	-22	30	-11	-20
+count then have b				-16		11
+count then have pp		5	-9
+count then measure b	-21	-19	-29	32
+count then measure bp	24			-6
+count then measure i	-22		6	11
+count then measure p	-19	-39				35
+count then move b	5	-16	5	-6
+count then move p	-7	-26	-17	22
+count then move pp	-23		52
+count then move s	-4	-8		5		12
+count then need b	17			-15
+count then need pp	-35	21	21	-25
+count then other b		9	-29	-26	5
+count then other i	20	6	-20	-43
+count then other p			-5			15
+count then other pp		-30		-6		12
+count then other s	14	-16		-7
+count then undefined has	34			-21
+count then undefined will	-10	21		-11
+count then use pp	-18			27
+count then work b		5
+count then work bpp	6	-23	-9	8
+count then work i			21	-27
+count then work pp		-10
+count then work s	-25	9	-31	30
+count use past before	-18			27
+count use past behind				23
+count use present behind	-24	-13		30
+count verb balance behind	-21		18
+count verb break behind	-22	18
+count verb bring behind	-20	17				7
+count verb buy behind		20
+count verb call behind	-7	7	-5
+count verb change behind	-40	-21	-6	44
+count verb come behind	-6	-13	-14	-15	27
+count verb count behind	19	-36	9	-15
+count verb cut behind		-13	17	-7
 count verb drill behind	5
-count verb drive behind	-16			29
-count verb find behind	-13	10		8
-count verb finish behind	30	-18		-6
-count verb get before	-29	22	-45	21
-count verb get behind	-6	10
-count verb give behind	-24		-20	-26	18	18
-count verb glue behind	-9	-13		23
-count verb go behind			-6
-count verb grab behind	12	-8			8
-count verb hang before	-37			34
-count verb hang behind	-28			40
-count verb have before	16			-14
-count verb have behind			20
-count verb i'll behind		23		-25
-count verb leave before	-26		53
-count verb leave behind		-5	23	-27
-count verb make behind	-19	4	11	5
-count verb measure behind	25			-10
-count verb miss behind	-35	36
-count verb move behind			12	-23
-count verb must behind	13
-count verb nail behind		-5	-6	6
-count verb need before		11	-6	-16
-count verb need behind		35
-count verb null before		15	-7
-count verb null no	-10
-count verb order behind	-7	15			7
-count verb paint behind	22			-8
-count verb patch behind	-7	19		-20
-count verb pick behind	-10	15		-15	12
-count verb prime behind	38		-4	-27
-count verb pull behind	39			-29
-count verb put behind			-24	24
+count verb drive behind	-11		-7	28
+count verb find behind	-16	14		8
+count verb finish behind	28	-21
+count verb get before	-12	20	-31	4
+count verb get behind	-4	15
+count verb give behind	-18		-17	-26	19	19
+count verb glue behind	-12	-14		24
+count verb go behind			-9
+count verb grab behind	11	-10			11
+count verb hang behind	-34			42
+count verb have before	22			-12
+count verb have behind			18
+count verb i'll behind		18		-27
+count verb leave before	-23		47
+count verb leave behind	-7	-6	27	-27
+count verb make behind	-19		8	6
+count verb measure behind	28			-11
+count verb miss behind	-31	34
+count verb move behind			10	-21
+count verb must behind	11
+count verb nail behind		-6	-6	5
+count verb need before		10		-17
+count verb need behind		36
+count verb null before		15	-11
+count verb null no	-12
+count verb order behind					20
+count verb patch behind		18		-14
+count verb pick behind	-30	22		-15	21
+count verb prime behind	39		-5	-26
+count verb pull behind	44			-27
+count verb put behind			-26	22
 count verb rate behind	23			-5
-count verb read behind	10
-count verb rehang behind	-18			24
-count verb replace behind	-8	-23	-7	21
-count verb run behind	-19	8		21
-count verb sand behind	8
-count verb screw behind		-12	-8	11
-count verb see behind		10	-8	-7
-count verb send behind	-17		-42	-27	-6	38
-count verb set behind				7
-count verb should behind	-15	-13		22
-count verb sister behind	9	7		-11
-count verb strap behind	-29		9	17
-count verb strip before	7
-count verb swap behind			-15
-count verb take behind	-20	-25				28
-count verb think behind	-18		16
-count verb throw behind	-27	18	-14	7
-count verb tighten behind	6
-count verb use before	-33			41
-count verb use behind				10
-count verb want before	-15	-13	12	6
-count whole clause	-24	6		30
-count work modal before	-26	21	18	-24
-count work modal behind				-7
-count work owed behind	17			-28
-count work past before		-16		33
-count work past behind				39
-count work present before	-40	5	5	24
-count work present behind	-11	-15	9	18
-counter landscape	11
-cue bought	-14				57
-cue came			5
-cue need		25
-first N	-8	30		-15
-first air	11
-first almond	16
-first an	-24	45
-first anchor	18		-8	-7
-first another		6		-13
-first any	37
-first anything		-8		15
-first apt	20
-first backsplash	14
-first bath	18
-first bay	6
-first bedroom	17
-first birch	-13		19
-first black	33
-first block	33
-first bone	18
-first both				5
-first bottom	21
-first bowl	17
-first bracket	-5	16
-first brass	39	-7
-first brown	28	-13
-first bye	25
+count verb read behind	9
+count verb replace behind	-9	-26	-9	24
+count verb run behind	-22	6		20
+count verb sand behind	4			-5
+count verb see behind		10	-7	-6
+count verb send behind	-15		-41	-27		38
+count verb set behind	4
+count verb should behind	-10	-13		20
+count verb sister behind	8	7	-5	-15
+count verb strap behind	-26		10	17
+count verb strip before	16
+count verb swap behind			-16
+count verb take behind	-17	-26				28
+count verb think behind	-7		17	-10
+count verb throw behind	-29	18	-15	6
+count verb tighten behind	8
+count verb use before	-28			37
+count verb use behind				16
+count verb want before	-11	-16	12	7
+count whole clause	-25			28
+count work modal before	-29	24	4	-21
+count work owed behind	16			-29
+count work past before		-13		25
+count work past behind				40
+count work present before	-38	7	4	24
+count work present behind	-15	-15	14	18
+counter appliances	6
+counter landscape	9
+cue bought	-13				57
+cue came			9
+cue need		27
+first N	-19	33
+first air	9
+first almond	17
+first an	-29	36
+first anchor	11	5	-9
+first another		10		-15
+first any	35
+first anything	-5			18
+first apt	19
+first backsplash	6
+first bath	19
+first bedroom	12
+first birch	-12		18
+first black	36
+first block	36
+first bolt	-7	7
+first bone	8
+first both				11
+first bottom	22
+first bowl	15
+first bracket	-8	18
+first brass	40	-10		-9
+first brown	31	-16
+first bye	22
 first cab	13
-first cap	26
-first catch	18
-first caulk	40	-5
-first ceiling	12
+first cap	27
+first catch	17
+first caulk	39	-9
+first ceiling	7
 first circuit	15
-first clear	27
-first clearance	11
-first clip	16			-9
-first coat	26
-first code				6
-first coffee	27	-5
-first corner	25
-first counter	32
-first crown	19
-first cust	30	-19
-first daylight	9
+first clear	28
+first clearance	10
+first clip	18			-8
+first coat	24
+first code	18
+first coffee	26	-5
+first corner	26
+first counter	31
+first crown	16
+first cust	31	-20
+first daylight	10
 first drain	17
-first draw	16
-first drill	25
-first drop	16
-first drywall	39
-first due	15
-first dumpster	25			-10
-first edge	10
-first eggshell	-34	5	10			24
-first electrical	-5				17
-first epoxy		-19		18
-first exhaust	14
+first draw	14
+first drill	23
+first drop	19
+first drywall	38
+first due	18
+first edge	16
+first eggshell	-34		9			24
+first electrical	-5				18
+first enough	31		-18
+first epoxy		-18		20
 first fall	9
-first fence	13
-first final	9
-first first	20
-first first coat	8
-first flash	-10		20	-16
-first floor	11
+first fence	14
+first final	11
+first first	18
+first first coat	4
+first flash	-12		21	-11
+first flat	8
+first floor	13
 first foam	11
-first form	20
-first frame	-14	12
-first front	26
+first frame	-15	12
+first front	28
 first gap	8
-first gas	17
-first glue	31
-first gray	-15	15		6
-first green	16
-first grout	32
-first happy	12
-first hearth	31
+first gas	19
+first glue	50
+first gray	-23	16		11
+first green	20
+first grout	33
+first happy	13
+first hearth	33
 first heat	14
 first hello	20
-first her	34
-first hinge	21			-8
-first his	31
-first hole	6
-first hook	6
-first hot	33			-13
-first house	24
-first hvac	10
-first island	12
-first jan	17
-first ladder	23
+first her	33
+first hinge	18			-10
+first his	32
+first hiya	4
+first hook	5
+first hot	20
+first house	18
+first hvac	8
+first island	15
+first joint	15
 first lag				13
-first land	9
-first latch	26
+first latch	25
 first left hand	22
-first legs	15
-first lh	28	-4
-first lift	23
-first line	18
+first legs	16
+first lift	22
+first line	15
 first list	15
-first lock	24
-first lol	20
-first long	15
-first luis	28
-first main	15
-first maple	24
+first lock	16
+first lol	18
+first long	13
+first luis	27			-6
+first main	12
+first maple	28
 first morning	12
-first mortar	27
-first mud		9		-11
-first my	37
-first nah	24
-first neutral	13
-first new	-45			53
-first niche	25
-first nickel	12
-first no	25
-first oak				14
+first mortar	30			-5
+first mud		11		-12
+first my	38
+first nah	17
+first new	-40			45
+first niche	16
+first nickel	10
+first no	20
+first oak				13
 first old	38
-first open	20
-first orange	20
-first our	-12		20
-first pack					5
-first paint	43
+first ones		-5
+first open	14
+first orange	23
+first our	-13		21
+first pack					10
+first paint	42
 first permit	17
-first pete	13
-first pipe	-9	16
-first plaster	26
-first plate	-29	16		23
+first pete	10
+first pipe	-8	16
+first plaster	27
+first plate	-24	17		12
 first plenty			9
-first plug	6
-first pump	26
-first punch	9
+first plug	4
+first pump	27
 first putty				13
-first quiet	33			-6
+first quiet	33			-10
 first rear	26
-first red	27
+first red	24
 first replacement		14
-first reveal	12
-first rh	19	-7
-first rick	14
-first rigid	-8			19
-first ring	29
+first rh	20	-6
+first rick	7
+first rigid	-15			25
+first ring	27
 first rise	12
 first ro	18
-first rod	28	-17		-10
-first rudy	8
-first sand	33
-first saw	16
-first screed	15
-first screen		13
-first seam	19
-first seat	-26			31
-first second	30
-first second coat	15
-first shim		19
-first shingle	15
-first sign	6
-first silicone	-5			19
+first rod	26	-16		-11
+first rudy	7
+first sand	29
+first saw	14
+first screed	13
+first screen	-6	17
+first seam	16
+first seat	-25			30
+first second	29
+first second coat	10
+first shim	-8	21
+first shingle	16
+first silicone				16
 first silver	19
-first sir	13
-first skirt	36
-first slab	12
-first slope	9
-first small	-31	35
-first soft close	26	-11
-first some	-11	19
-first sorry	17
-first splice	17
-first stain	5
-first stainless	36	-15
-first stair	12
+first sir	15
+first skirt	28
+first slab	10
+first slope	11
+first soft close	19
+first some		8
+first sorry	14
+first splice	16
+first stair	10
 first stairs	18
-first staple		-6	9
+first staple		-5	8
 first static	14
 first step	12
-first strap				11
-first strike	35
-first svc	5
-first tank	16
-first tap	11
-first temp				10
-first the	9
-first their	30
-first third	13
-first this	4
-first those	25
-first tile	21
-first trim	27
+first strap	-5			16
+first strike	28
+first suite	18
+first svc	6
+first tank	15
+first tap	4
+first temp	19
+first the	11
+first their	31
+first third	14
+first those	22
+first tile	20
+first trim	25
 first truck	10
 first upper	20
-first vent	-8	20
+first vent	-6	19
 first wall	24
-first walls	11
-first walnut	27
-first waste	-11			18
-first water	8
-first waterproof	21
-first wax	-30		21	5
-first weatherstrip	28	-10
-first white	24
-first whoever	27	-8
-first wire	32	-6
-first wrong	23
-first yellow	6
-first zone	26
-gap  have	27	-12		-16
-gap  have copula	25	-10		-16
-gap  have past	50		-39
-gap  need	37	-4
-gap  need imperative	49	-45
-gap  need modal	9			-10
-gap  need none		13	-11	-10
-gap  need owed	9
-gap  need present	31	-10
-gap  none imperative	-24	18		11
-gap  none none	-21	17	11	-9
-gap  none owed	-10	14
-gap  none past	6
-gap  none present	17			-7
-gap  used	28			-10
-gap  used none	26	-8	6	-32
-gap  used past	23		17	-47
-gap & need	-14	19		-7
-gap ( need	30	-26	-5
-gap + need	-25	46
-gap + need imperative	-4	15		-7
-gap + need owed		21
-gap + none	28	-6		-10
-gap + used	-32	-26	-15	47
-gap + used none	-44	-20	-19	50
-gap , and need	-17	37	-14	-25
-gap , and need none	-17	37	-14	-25
-gap , bought	-19	-35		-40	44
-gap , bought none	-22	-36		-41	44
-gap , have		-35	43	-46
-gap , have none		-35	45	-47	-6
-gap , need		44		-5
-gap , need have	-11	14
-gap , need have owed	-11	14
-gap , need none		41
-gap , none copula				8
+first walls	18
+first walnut	19
+first water	7
+first waterproof	23
+first wax	-31		21
+first white	57	-28
+first whoever	28	-9
+first wire	31	-6
+first zone	28
+gap  have	20	-18		-14
+gap  have copula	23	-11	-7	-11
+gap  have past	47		-37
+gap  need	39	-8
+gap  need imperative	48	-44
+gap  need modal				-9
+gap  need none		9	-11	-7
+gap  need owed	5
+gap  need present	30	-14
+gap  none imperative	-16			14
+gap  none none	-22	16	13	-11
+gap  none owed	-10	17
+gap  none past	15	5		-18
+gap  none present	16
+gap  used	22			-9
+gap  used none	26	-5		-30
+gap  used past	20		22	-45
+gap & need	-17	22		-6
+gap ( need	31	-27
+gap + need	-30	48
+gap + need imperative	-7	18		-8
+gap + need owed		31
+gap + none	26			-7
+gap + used	-24	-24	-16	41
+gap + used none	-37	-20	-21	42
+gap , and need	-17	32	-15	-25
+gap , and need none	-17	32	-15	-25
+gap , bought	-18	-35		-40	43
+gap , bought none	-20	-36		-42	43
+gap , have		-32	40	-52
+gap , have none		-31	42	-54	-8
+gap , need		37		-10
+gap , need have	-9	14
+gap , need have owed	-9	14
+gap , need none		34		-6
+gap , none copula				9
 gap , none none	6
-gap , none past				16
-gap , so none	4
-gap , used	-17	-35		44
-gap , used none	-6	-45		47
-gap , used past			4		6
-gap . have		5
-gap . have copula	30			-7
-gap . have none	5
-gap . need copula	37
-gap . need none owed	-9	24
-gap . need past	-10	-9	15
-gap . need present	15
-gap . need used	-5	15
-gap . need used owed	-5	15
-gap . none copula	-11			5
+gap , none past				9
+gap , used	-17	-37		38
+gap , used none	-14	-44		45
+gap , used past			8	-20	9
+gap . have		7
+gap . have copula	27			-6
+gap . need copula	34
+gap . need none			12
+gap . need past	-10	-14	15
+gap . need present	11
+gap . need used	-5	13
+gap . need used owed	-5	13
+gap . none		-5
+gap . none copula	-6
 gap . none none		-34
-gap . none past	22
-gap . none present	22
-gap . used copula	-24	21
-gap . used none	5	-15				10
-gap . used past	31			-23
-gap . used present	28	-9
-gap : none		-20	-17	-19	24
-gap ; have	31
-gap ; have none	31
-gap ; need	-13	23	-9	-22
-gap about none	31	-7
-gap above none	6
-gap and bought	-46	-39	-26	-31	58
-gap and have	-42	-47	65	-27
-gap and have copula	-21	-32	36	-20
-gap and have none	-31	-20	37	-20
-gap and have past			9
-gap and have present	-28	-12	35	-7
-gap and need	-25	88
-gap and need copula		19		-5
-gap and need imperative	-13	28
-gap and need modal	-26	57		-13
-gap and need none	-40	65		-22
+gap . none past	25
+gap . none present	17
+gap . used copula	-18	15
+gap . used none	5	-11	-6			12
+gap . used past	31			-22
+gap . used present	27	-7
+gap : none		-20	-18	-19	23
+gap ; have	33
+gap ; have none	33
+gap ; need	-10	23	-11	-22
+gap about none	31	-12	-7	-6
+gap above none	8
+gap and bought	-43	-34	-16	-27	50
+gap and have	-39	-45	65	-27
+gap and have copula	-20	-31	37	-19
+gap and have none	-34	-17	40	-19
+gap and have past		-5
+gap and have present	-20	-13	30	-6
+gap and need	-24	89
+gap and need copula		19	-5	-11
+gap and need imperative	-6	33
+gap and need modal	-24	51		-9
+gap and need none	-42	61		-21
 gap and need owed		16
-gap and need past		10		-20
-gap and need present	-18	41
-gap and none	13
-gap and none copula	51			-11
-gap and none imperative	19
-gap and none modal	-10	17		-5
-gap and none none	-7	14	-7
-gap and none owed	-31	24		5
-gap and none past	40			-12
-gap and none present	7			-11
-gap and there's none	-14	11			17
-gap and there's none copula	-14	11			17
-gap and there's used			10
-gap and there's used copula			10
-gap and used	-29	-27		79
-gap and used copula	-29	-7		42
-gap and used none	-29	-27	-23	44
-gap and used past	-12			45
-gap and used present	14	-27	-18	14
-gap at need	24	-12
-gap before none	4
-gap but none	18
-gap by need	28	-10
-gap by need owed	23	-17
-gap by none copula	7
-gap by none past	14
-gap far bought copula	21
-gap far bought imperative		16
+gap and need past	-5	21		-24
+gap and need present	-16	39
+gap and none	10
+gap and none copula	52
+gap and none imperative	14
+gap and none modal	-11	18		-6
+gap and none none	-13	18	-8
+gap and none owed	-28	23
+gap and none past	45			-28
+gap and none present	7			-10
+gap and there's none	-16	10			17
+gap and there's none copula	-16	10			17
+gap and there's used			15	-6
+gap and there's used copula			15	-6
+gap and used	-25	-22		75
+gap and used copula	-17	-8		40
+gap and used none	-27	-29	-24	42
+gap and used past	-15			44
+gap and used present	13	-22	-15
+gap at need	27	-15
+gap but none	16
+gap by need	31	-14
+gap by need owed	25	-17
+gap by none copula	13
+gap far bought copula	19
+gap far bought imperative		19
 gap far bought modal	13
-gap far bought none		-17	16	-21	8
-gap far bought past	-8
-gap far bought present	21
-gap far have imperative		25
-gap far have modal	-8	27
-gap far have none		13
+gap far bought none	-5	-21	20	-24	9
+gap far bought present	14
+gap far have imperative		20
+gap far have modal	-7	25
+gap far have none		14
 gap far have owed		21
-gap far have past	-7		8			4
-gap far have present		-17	7
-gap far need owed		8
+gap far have past	-9		11			5
+gap far have present		-16	12
+gap far need modal	6
+gap far need none	5
+gap far need owed		14
 gap far none imperative		10
-gap far none modal		9
-gap far returned	-10				10
-gap far returned copula	17
-gap far returned modal		9
-gap far returned none		10		-8
-gap far returned owed	-6	21
-gap far returned past	-35	-20	7	-23	39
-gap far returned present			9
-gap far used copula	19
-gap far used owed		11
-gap fitted, used	-23		-12	20
-gap for need	45	-16
-gap for need none	13
-gap for none	17
-gap from none copula	9
-gap from none none	4
-gap from used	29	-9	-18	-21
-gap has none	20
-gap has none present	15
-gap have none present	-4		11
-gap hung, used	8	-5
-gap i got none	-8	10	5	-23
-gap i got none past	-8	10	5	-23
-gap i put none				9
-gap i put none past				9
-gap in have	35
-gap in have copula	12
-gap in have none	13
-gap in have past	15
-gap in have present	25		-20
-gap in need	35	-27
-gap in none	18
-gap in none copula	5
-gap in none none	28			-12
+gap far none modal		13
+gap far returned	-16				14
+gap far returned copula	12
+gap far returned modal		10
+gap far returned none		9		-10
+gap far returned owed	-8	22
+gap far returned past	-37	-24	6	-19	39
+gap far returned present			6
+gap far used copula	16
+gap far used owed		14
+gap fitted, used	-22		-13	21
+gap for have	5
+gap for need	43	-17
+gap for need none	14
+gap for none	20
+gap from none copula	10
+gap from used	28	-7	-18	-18
+gap has none	17
+gap has none present	13
+gap have none present	-5		10
+gap hung, used				5
+gap i got none	-18	14	13	-24
+gap i got none past	-18	14	13	-24
+gap i put none				10
+gap i put none past				10
+gap in have	37
+gap in have copula	19
+gap in have none	18
+gap in have past	13
+gap in have present	24		-19
+gap in none	22
+gap in none none	29			-15
 gap in used	17
-gap in used copula	13
-gap in, used	24			-33
+gap in, used	11			-25
 gap is none	16
-gap it's none	-10	17		-6
-gap it's none copula	-10	17		-6
-gap left and have	25
-gap left have	22		-16
+gap it's none	-9	18		-6
+gap it's none copula	-9	18		-6
+gap left have	24		-13
 gap left in have	22
-gap left in have copula	19
-gap left in have past	9
-gap left on have	13
-gap left, have	39	-29	-20	-23
-gap left, have none	33	-21	-22	-24
-gap left. have	15	-12	-9	10
-gap left. have none		-18	-15	19
-gap line need	-12	16	12	-28
-gap line need none	-9	24		-33
-gap line need past	-11		20
-gap line none	42			-15
-gap line none none	30	-13
-gap line none past	26			-4
-gap line used		16
-gap line used none		14
-gap near bought		-19
-gap near bought copula	9
+gap left on have	15
+gap left, have	37	-24	-15	-18
+gap left. have	17	-13	-12	12
+gap left. have none		-20	-18	21
+gap line need	-11	14	13	-30
+gap line need none	-8	21		-35
+gap line need past	-12		19
+gap line none	40	-8		-22
+gap line none none	27	-17		-8
+gap line none past	25			-9
+gap line used		15
+gap line used none		13
+gap near bought		-20
+gap near bought copula	11
 gap near bought none	20
-gap near bought past			-6	13	-10
-gap near have		18
-gap near have copula		22
-gap near have imperative		12
-gap near have modal		12
-gap near have none	-6	7
-gap near have owed	10
-gap near have past		10		-9
-gap near need copula	13
-gap near need modal	12
-gap near need none	-14	44	-6	-25
-gap near need owed	6
-gap near need past			6	-14
-gap near none imperative	6
+gap near bought past				17	-8
+gap near have		24
+gap near have copula		20
+gap near have imperative	-18	28
+gap near have modal		12		-4
+gap near have none	-12	7	4
+gap near have past	7		-7	-11
+gap near need copula	5
+gap near need modal	13
+gap near need none	-11	42	-9	-25
+gap near need owed	13
+gap near need past			9	-16
+gap near none imperative	12
+gap near none modal		9
+gap near none past				7
 gap near returned	31
-gap near returned copula	12
-gap near returned past	22
-gap near used imperative		13
-gap near used modal	-10	21		-7
-gap near used none			-5	12
-gap near used owed	10	-10		-6
-gap near used past				6
-gap near. bought						13
-gap near. bought none	24
-gap near. bought past	-12		-10	-14		23
-gap near. have				-9
-gap near. have imperative	21
-gap near. have none			24	-40
-gap near. have owed	22	-12
-gap near. have present	9
-gap near. need copula	12
-gap near. need imperative	-4			4
-gap near. need modal	24	-5
-gap near. need none	12
-gap near. need past						10
-gap near. need present	-12		7			12
-gap near. none imperative	12
-gap near. none owed		24
-gap near. returned	-27		28
-gap near. returned none	-28	10	23
-gap near. used copula	32
-gap near. used imperative	14
-gap near. used modal	11
-gap near. used owed		13
-gap no none	-15	-23	-8	31
-gap of need	41	-34
-gap of need owed	29	-25
-gap of none			8
-gap of none copula	5
-gap of those and need		13	-7
-gap of used	28			-20
-gap off used	22			-15
-gap on have	12
-gap on have none	12
-gap on need	32
-gap on need imperative	22	-8
-gap on none none	19			-9
-gap on used copula	-19			28
-gap on used past	26			-7
-gap on. used none		11		-14
-gap or none	-16	25	-4	-19
-gap out of none	11
+gap near returned past	24
+gap near used imperative		20
+gap near used modal	-18	27		-8
+gap near used none		-5	-10	20
+gap near used owed				-9
+gap near used past	-5			12
+gap near. bought						16
+gap near. bought none	27
+gap near. have				-11
+gap near. have imperative	24
+gap near. have none			26	-42
+gap near. have owed	21	-11
+gap near. have past		9		-7
+gap near. have present	8
+gap near. need copula	10
+gap near. need imperative	-5
+gap near. need modal	23
+gap near. need none	5
+gap near. need past	-6					12
+gap near. need present	-14		10			11
+gap near. none imperative	10
+gap near. none none				-4
+gap near. none owed		20
+gap near. none past				9
+gap near. returned	-24		24
+gap near. returned none	-25	11	22
+gap near. used copula	24
+gap near. used imperative	9
+gap near. used none			9
+gap near. used owed		11
+gap of need	44	-37
+gap of need owed	32	-26
+gap of none			9
+gap of none copula	9
+gap of those and need		18	-7
+gap of used	29			-23
+gap off used	17			-12
+gap on have	15
+gap on have none	14
+gap on need	27	-6
+gap on need imperative	19	-7
+gap on none none	18			-9
+gap on used				5
+gap on used copula	-20			28
+gap on used past	26			-9
+gap on. used none		10		-14
+gap or none	-15	25	-6	-22
 gap over none	8
-gap plus need	-32	41	-16	-31
-gap put none				4
-gap put none imperative				4
-gap so none copula				6
-gap so none none	-7		-21	15
-gap so none owed	12
-gap so none present	20
-gap so used	18		-19	-18
-gap still on have	14
-gap the need	23
-gap the need copula	24
-gap then none	9
-gap there's used	-7	-19	29	-17
-gap there's used copula	-7	-19	29	-17
-gap through none	35			-26
-gap through none past	9
-gap to none	23
-gap to none copula	13
-gap to none none	22
-gap under none	11
-gap up, used		-4		5
+gap plus need	-34	43	-16	-29
+gap so none copula				10
+gap so none none		5	-22
+gap so none owed	18
+gap so none present	18
+gap so used	18		-20	-18
+gap still on have	17
+gap the need	35
+gap then none	7
+gap there's used		-8	15	-10
+gap there's used copula		-8	15	-10
+gap through none	31			-23
+gap through none past	12
+gap to none	21
+gap to none copula	16
+gap to none none	16
+gap to none past	4
+gap under none	17
+gap up, used				5
 gap up, used none		-6		8
-gap used, used	-32		38	-20
-gap used, used past	-11		22
-gap used. used	25		-5
+gap used, used	-27		36	-17
+gap used, used past	-12		23	-4
+gap used. used	24
 gap used. used none	12
-gap w/ none	5		-16
+gap w/ none	5		-17
 gap with none				14
-gap with none copula	36			-17
-gap with none past	-32			41
-gap with used	-7			6
-goods false true	9
-group eachOf	6	-27	-16	6
-group range	39	-19		-17
-head 1	-24	11	15
-head 2	13
-head 2 x	11
-head 2x4	-11	-8	8	7
+gap with none copula	35			-21
+gap with none past	-30			36
+gap with used	-10			9
+goods false false	10
+goods false true	10
+group eachOf	8	-25	-17	6
+group range	41	-16		-13
+head 1	-25	10	16
+head 2	7
+head 2 x	9
+head 2x4	-12	-13	13	8
 head 3	24
 head 5	20
-head 7	-14	19
-head abt	25
-head ac	11
-head access	16			-20
-head access panel	-14					18
-head acrylic	-24	17	-4	6
-head adhesive	-20	-5	14
-head aerator				7
-head aff	28
-head air	26
-head air gap	-11		21	-6
-head alarm	11
-head almond		20	-13	-19
+head 7	-15	18
+head abt	24
+head ac	12
+head access	10			-20
+head acrylic	-24	17	-7	8
+head adhesive	-20	-5	11	4
+head aerator				8
+head aff	29
+head air	29
+head air gap	-11		20	-7
+head almond		19	-13	-19
 head alone	4
-head already	18	-6		-18
-head amps	27		-15	-7
-head anchor	-25	-6		32
-head anchors	-14			7
-head anti tip bracket		5	-7	-12
-head anyhow	18	-12
-head anything	26
-head apart	8	-30	-20	11
-head architraves	22
-head away	21
-head b	17
-head back	-29	-18		-14		60
+head already	16	-17	5	-18
+head amps	36	-4	-15	-6
+head anchor	-32	-8		40
+head anchors		7	11	-23
+head anti tip bracket		5		-7
+head anyhow	19	-12
+head anything	21
+head apart	11	-29	-22	10
+head architraves	28
+head arm	8			-15
+head away	23
+head b	18
+head back	-22	-16		-14		54
 head back door	19
 head back wall	6
-head baffles	27			-6
-head bags	-24	16	20	-29
-head ball	11
-head ball catches	-21	17	12	-28
-head ball valve	-18	22
-head ballast	4
-head baluster				-23
-head balusters		-30	-6	23
-head band	23	-21
-head bar		10
-head base	15
-head baseboard	19	-5		-8
-head basket	-26	18	14
+head baffles	29
+head bags	-22	17	20	-27
+head ball	12
+head ball catches	-16	12	13	-28
+head ball valve	-16	23
+head ballast	6
+head baluster	6			-19
+head balusters		-32		13
+head band	21	-20
+head bar		14	-7
+head base	6
+head baseboard	24	-5		-11
+head basket	-26	18	13
+head bath				6
 head bath fan	21
-head bathroom	-5	-12		17
-head batt	22	-30		7
-head batteries	-10			16
-head battery	-6	19
-head batts	-9	14		-18
-head bays	42	-20		-28
-head bead	11	-20	13	-20
-head beadboard	9			-8
-head beam				14
-head beam's				11
-head bearing	8
-head belt	-32	19		21
-head belt's	6	7	-10	-24
-head belts	13
-head bench	25
-head bifold	-8				18
-head big		5
-head bit	45			-19
-head bits	21
-head blade		10	4	-19
-head blank	18			-10
-head bleach	9
-head bled	8
-head bless	11
-head blind		11
-head blinds				10
-head blocking	29
-head blocks	-18
-head blue	21			-12
-head blue tape		20		-22
-head board	-24			25
-head boards	-19			29
-head bolt		-17		11
+head bathroom	-9	-12		17
+head batt	24	-33		6
+head battery	-7	22
+head batts	-12	14		-16
+head bead	11	-20	11	-18
+head beadboard	11			-10
+head beam				13
+head beam's				12
+head bearing	9
+head belt	-33	20		20
+head belt's		8	-13	-11
+head belts	29			-15
+head bench	24
+head better	10
+head bit	57			-19
+head bits	19
+head blade				-17
+head bled	9
+head blinds			-13	8
+head blocking	32
+head blocks	-16
+head blue tape		21		-24
+head board	-16			18
+head boards	-20			27
+head bolt	-6	-17		28
 head bolts		14
 head bond	-6	14
-head bonding primer	-13	27
-head bondo	-48			46
-head bone	17
-head boot	20			-4
-head boots	27		-27	-31
-head boss	23
-head bottom	15
-head bottom rail	4
-head bowl	16
-head bowls	-6	-10		13
-head box	-10			5
-head boxes	7	-20		-35		17
+head bonding primer	-15	24	-8
+head bone	12
+head book	4
+head boot	22
+head boots	29		-26	-29
+head boss	30
+head bottom	14
+head bowl	18
+head bowls	-7	-10		14
+head box	-12	5		9
+head boxes	6	-20		-32		16
 head boy	21
-head bracket's	7	-26	11	-9
-head brackets	-21		4
-head brads	-24	14	-21		11
-head braided lines	-13		17
-head brass		13		-5
-head breakers	-28		-20		16	20
-head brick	-30		13	15
-head bricks				7
-head brother	16
-head brown	30	-6
-head brush seal					18
-head brush strip	-7	23	-7	-28
-head brushes	-37	19	26	-25
-head bucket	-16	-14	17
-head buffet	-6	15
-head bulb	12			-9
-head bulbs	-48	-18		11	22
-head bullnose		21		-17
-head bumpers	-18			16
-head bushing	-11	22
-head butt joint	18
-head butt joints	11
+head bracket's	4	-19	11	-12
+head brackets	-11			6
+head brads	-24	14	-22		12
+head braided lines	-14		17
+head brass		13		-12
+head breaker				5
+head breakers	-28		-18		15	20
+head brick	-29		14	15
+head bricks				5
+head brother	17
+head brown	33	-10
+head brushes	-35	16	23	-24
+head bucket	-16	-15	15
+head buffet	-6	14
+head bulbs	-39	-12		-4	24
+head bullnose	-15	14	8	-21
+head bushing	-7	21		-6
+head butt joint	22
+head butt joints	8
 head button	11
-head bye	24
-head bypass		-19	-9	20
-head cab	5	-11	8
-head cabinet	16
-head cabinet doors		-14		10
-head cabinets		-31	22
+head bye	21
+head cab		-10	7
+head cabinet	17
+head cabinet doors		-16		14
+head cabinet screws	-8		5
+head cabinets		-30	22
 head cable				9
-head cables	10	-32	-21	17
-head camera	22
-head can lights		-10		10
-head cap	-6	15
-head capacitor's	7	-16
-head car charger's				7
-head carcass	32
-head carcasses	18	-21	-9
-head card	24	-14
-head carpet	39			-13
-head carpet's	27
-head cartridge			10		-15
-head case	22
-head casing	9	-10		-15
-head cat	5
-head cat6	-10			21
+head cables	8	-28	-19	20
+head camera	26
+head can lights		-10		9
+head cap	-8	13
+head capacitor's	9	-14
+head car charger's			-5	15
+head carcasses	17	-25	-15
+head carpet	51			-18
+head cartridge			13	-13	-17
+head casing	10	-14		-20
+head cat6	-11			22
+head catch	17
 head caulk			11
-head ceiling	24
-head ceiling fan	-4	-21		-19		24
-head ceiling tile		-20	12	-24
-head ceiling white	-18	27	-20
-head ceiling's	10
-head cellulose				12
-head cement	19
-head center	33	-15
-head centers		-12
-head centre	9
-head centres	29	-6		-18
-head ceramic	15
-head chair rail	24			-10
-head chairs		12		-30
-head channel		15
-head charge	16
+head ceiling	28
+head ceiling fan	-6	-22	-7	-20		25
+head ceiling tile		-19	11	-24
+head ceiling white	-18	26	-21
+head ceiling's	8
+head cellulose				6
+head center	22
+head centers	8	-17
+head centre	6
+head centres	24	-6		-20
+head chair rail	26			-11
+head chairs		18		-19
+head channel	-6	16
+head charge	18
 head chase	14
-head check valve	-9			16
+head check valve	-9			18
 head chime	10
 head chimney		11
-head chimney's	31	-4		-5
-head chunk	29	-10	-8	-4
-head church	8
-head circuit	29
+head chimney's	29	-5
+head circuit	31
 head cistern				10
-head clamp		-7
-head clamps	-22	25
+head clamp	4	-7
+head clamps	-18	26
 head clear	8
 head clearance	8
-head cleat		6		-5
-head cleats			14	-27
-head clip	-9	11
-head clips	-48	16		17
-head close	8
-head closer	-6	16
-head closer's	-24	-19	34	-18
-head closet		-8	14
-head closet bolts		16	-28
-head closet doors	33	-13	-21	-9
-head closet rod			13
-head closet shelf	13
-head co	19
-head coat	6	-7
-head coat hooks		-10		13
-head cock	21	-16
-head code	25
-head coffee	-6	23	-16	-14
-head coil	45			-28
-head cold	31
+head cleat		12
+head cleats			13	-29
+head clip	-11	10
+head clips	-45	21		13
+head closer	-16	11
+head closet	24
+head closet bolts		14	-28
+head closet rod	-7		17
+head closet shelf	12
+head coat	7	-13
+head coat hooks		-16		15
+head cock	17	-12
+head code	25	-4
+head coffee	-7	25	-19	-17
+head coil	48			-31
+head cold	28
+head color			5
 head come	30
-head company	21	-9
-head complaint	14
-head compressor	20
-head condenser	-7			15
-head conduit strap	24
-head construction adhesive	-14				15
-head contact cement		10		-10
-head contractor bags			11
-head copper	12	-9
-head cord				14
-head cord's	9	-20	5
+head complaint	13
+head compressor	18
+head condenser				11
+head conduit strap	22	-7		-5
+head construction adhesive	-12				13
+head contractor bags			8
+head copper	5
+head cord	-5			17
 head corner bead	27
-head corners	23	-20	5	-27
+head corners	25	-25	7	-29
 head cornice	5
-head counter	6
-head countertop	17
-head couplings			-7	17
-head course	23
-head cove base	39	-21	-10	-25
-head cover		14
-head cover plate	-8	17		-6
-head cricket	19	-5		-5
-head crown	11			-15
-head crown's	28
-head cup	-24	21	-16	8
-head curb	10
+head counter	7
+head countertop	18
+head couplings			-8	15
+head course	22
+head cover plate	-8	17		-8
+head cricket	22	-8		-5
+head crown	15
+head crown's	27
+head curb	13
 head curb's	18
-head cut	-8			23
+head cut	-5			15
 head cut out	8
-head cutout	5
-head damper's	31	-21		-20
-head dave	14
-head daylight	9
-head dead	7
-head dealer		7
-head deck mud	9	-6	-28	9
-head deck screws	-12			13
-head deep	51			-9
-head dehumidifier	22
-head delivery					8
-head desk	21
-head difference	16
-head dime	22
-head dimmer				-4
-head dirt	25		-20
-head discs	-44	15	9	10
+head damper's	35	-20		-20
+head daylight	10
+head dead	30
+head dealer		11
+head deck mud	7	-7	-26	12
+head deck screws	-10			14
+head deep	63			-11
+head dehumidifier	23
+head delivery				-6	10
+head desk	7
+head difference	14
+head dime	24
+head dimmer	-8	24
+head dirt	26		-22
+head discs	-45	14	8	13
 head dishwasher	18
-head dishwasher's	21
-head disposal	20
+head dishwasher's	18
+head disposal	18
 head dog	24
-head dogs		-5	15	-6
-head door casing		-5
-head door closer	-12	21		-20
-head door jamb	11
-head door stops		-16		14
-head door sweep	-30	27	16	-24
-head doornail	11
-head downspout				16
-head draft	-21	-6		18
-head drags	23
-head drain	26			-6
-head drain's	21
-head drains	16
+head door casing	26			-9
+head door closer	-14	19		-14
+head door stops	-16			18
+head doornail	10
+head downspout				13
+head draft	-21	-5		20
+head drags	19
+head drain	20			-8
+head drain's	-12	17
+head drains	15
 head drawer	9
-head drawer boxes	-22		16	-20		19
-head drawer front	32			-33
-head drawer fronts	38	-5	-21	-19
-head drawer slides			-5	-15		15
-head drawers	25	-8
-head drawing	16
-head drill	23
-head drip edge	21			-5
-head drop	47
-head drop cloths	-23	-25	41
-head drops	27
-head dryer vent	36			-5
-head drywall anchors	-14		17
-head drywall's	-24	-12		32
-head duct	14
-head duct tape		7		-7
+head drawer boxes	-19		14	-22		19
+head drawer front	18		-4	-28
+head drawer fronts	40	-11	-23	-20
+head drawer slides			-8	-18		16
+head drawers	26	-9
+head drawing	14
+head drill	22
+head drip edge	24
+head drop	48
+head drop cloths	-19	-24	40
+head drops	29
+head dryer	4
+head dryer vent	10
+head drywall anchors	-13		17
+head drywall's	-5
+head duct	10
+head duct tape		9		-9
 head due	17
-head dumpster	29
-head duplex	32
-head earliest	17
-head edge	32
-head edges	22
-head eggshell	-38	21	11
+head dumpster	25			-7
+head duplex	26
+head earliest	16
+head edge	12
+head edges	25
+head eggshell	-36	25		5
 head either	14
-head elastomeric	11			-16
-head elbow	-29	42
-head elbows	-31		7	21
-head electric	9
-head electrical	35	-22	-23	-23
-head em	23
-head enamel	-14	-40	42
-head end	16
-head end caps	-14		8	5
-head end panel	23
-head enough		-8	13
-head entry	35			-14
-head epoxy	-15	-7		23
-head escutcheon		15		-19
-head everywhere	13
-head except	31
-head expansion tank		21		-15
-head extender				9
-head extenders	-41	49		-13
-head face frame	17			-6
-head face frames	28			-13
+head elastomeric	12			-15
+head elbow	-27	41
+head elbows	-30		6	20
+head electrical	33	-20	-21	-20
+head em	19
+head enamel	-31	-17	35
+head end	14
+head end caps	-16		8
+head end panel	24
+head enough		-11	13
+head epoxy	-25	-10		32
+head everywhere	10
+head except	36		-15
+head expansion tank		12
+head extender				7
+head extenders	-38	48		-14
+head face frames	29			-13
 head factory	13
 head falls	23
-head fan	33			-6
-head fascia	16			-12
-head faucet	-12					12
-head faucet's	-6			18
-head fault	28	-19
-head feed	10
-head fell off	15
-head fella	27
-head fence	21
-head field tile's	-17			14
-head filler	15	-12
-head filler strip	-44	33	14
-head filter	-15			5
-head filters	-7			18
-head final	6
-head fine	26
-head finish	6
-head finish nails		41	-31	-18
-head fire caulk		31	-27	-31
-head fireplace	4
-head first		10		-10
+head fan	30			-6
+head fascia	20			-16
+head faucet	-12			5		15
+head faucet's	-15			27
+head fault	29	-20
+head feed	8
+head fell off	17
+head fella	25
+head fence	25
+head field tile's	-7		-11	19
+head filler	20	-16
+head filler strip	-41	43
+head filter	-19			7
+head filters	-7			15
+head fine	23
+head finish	4
+head finish nails		38	-33	-18
+head fire caulk		28	-23	-29
+head fireplace	5
+head first		11		-10
 head first coat	14
-head flame sensor	28			-12
+head flame sensor	30			-13
 head flange	8
-head flapper		-9	-11	26
-head flashing	13
-head flashing tape	-23	4	-16	16
-head flashlight	28			-5
-head flat	7
-head flex		6
-head flight	10
-head float	7
-head float switch	-5	5	6
-head floor	14
-head floor drain		4
-head floor tile	11	-40	27	-5
-head floor's	6
-head florist	9
+head flapper		-8	-8	26
+head flashing	37
+head flashing tape	-19	4	-13	12
+head flat	5
+head flex	-9	9
+head flight	12
+head float	9
+head float switch	-7	7	6	-4
+head floor	9
+head floor drain	16
+head floor tile		-42	31
+head floor's	8
 head flow	23
-head flue	32			-13
-head foam	-17			17
-head foam rollers	-25	42	-16	-27
-head foil	-26	-8	17	7
-head folks	20
-head footings	28			-14
-head force	27			-11
-head four by four	-11	18	-6	-19
-head frames		-6	15
-head framing	14
-head framing's	7
-head fridge	13
+head flue	37			-14
+head foam	-14			14
+head foam rollers	-26	43	-17	-27
+head folks	17
+head footing	4
+head footings	27			-15
+head four by four	-9	19	-10	-19
+head frames		-8	15
+head fridge	23
 head front	9
-head front door	20
-head front edge	5
-head frost free	9		-15
-head full	-23		11
-head furnace			7
-head furnace filter	-31		11	7
+head front door	18
+head front edge	7
+head frost free	-16	9		8
+head full	-25		14
+head furnace			6
 head gable	8
-head gap	36
-head gap's	9
-head gaps	23			-11
-head gary	35
-head gas	25
-head gas line	16
-head gate	39
-head gauge		8
-head get	21
-head gfci	15
-head gfi	19
-head glass	19
-head glass doors	-22	-15	9	15
-head glides	20			-5
-head globe		13
+head gap	39
+head gaps	26			-16
+head gas	23
+head gasket		8
+head gate	33
+head get	18
+head gfci	9
+head gfi	19	-4			-4
+head glass	22	-7
+head glass doors	-20	-15	9	16
+head glides	17			-8
 head glue's				-23
-head go	23
-head good	32			-12
-head grain	20	-10
-head gravel	17		-10
-head gravel's				11
-head gray		-10		20
+head go	16
+head good	31			-10
+head grade	6
+head grain	19	-8
+head gravel	19		-12
+head gray	-11	-12		21
 head grease				6
-head green	16
-head grid		-6		14
-head grille	21
-head grinder	22
-head grout	8	-17	12
-head grout's	-8		18	-26
-head guillotine	38	-21		-8
-head gutter	8	-28	-6	6
-head gutters		-15		14
-head guy	29
-head guy's	-5	13		-13
-head guys	17
-head ha	10
-head hair	37	-5		-14
-head hall	-16	-30	-25	16		20
-head hammer	25	-15
-head handle		8
-head handles		-11		-35
-head handrail	32			-10
-head handrail brackets	13			-18	7
-head handrail's	15
-head hang	18
-head hanger		-19	-8	12
-head hangers	14			-29
-head hard	19			-13
-head hardware		-16	17
-head hardwood	-26	-27		28
-head hatch	20
-head haze	4
-head head				5
+head green	20
+head grid		-7		13
+head grille	20
+head grinder	14
+head grout	11	-24	17
+head grout's	-4		17	-26
+head gutter	9	-29	-7	5
+head gutters		-20		16
+head guy	27
+head guy's		11		-13
+head ha	12
+head hair	35	-8
+head hall	-13	-28	-17	11		21
+head hammer	25	-14
+head handle	11
+head handles		-13		-32
+head handrail	36			-7
+head handrail brackets	15			-16	7
+head hang	17
+head hanger		-22	-8	11
+head hangers	13			-29
+head hard	21			-13
+head hardware	-8	-21	19	-6
+head hardwood	-26	-28		28
+head hatch	18
+head head				8
 head header	31
-head hearth			6
-head heat mat	22
-head heat mat's	24			-10
+head headroom	5
+head hearth			7
+head heat mat	27
+head heat mat's	25			-8
 head heat pump	25
-head heat's	12
-head heater			14
-head height	23
-head height's	4	8	-10	-18
-head hello	12
-head herself	21
-head hidden clips		-4	6
-head hidden hangers	-14		-8	23
-head high	53			-9
-head higher	15
-head hinge	5
-head hinge screws		19	-25	-5
-head hip	17
-head hiya	20
-head hob	-10	12		-7
+head heater	21
+head height	26
+head height's	5	11	-8	-13
+head hello	10
+head hidden clips					6
+head high	49			-11
+head higher	6
+head hinge	13
+head hinge screws		23	-33	-11
+head hinges		-9			8
+head hip	24	-12
+head hiya	21
+head hob	-9	12		-4
+head holder	-27			32
 head hole	48
-head hole's	7
-head holes	38
-head home	12
-head hon			7
-head hood	26
-head hook	24
-head hooks	5	-29
-head hose bib	19
-head hot	8
-head hot mud	25			-10
-head hot side	11
-head humidity	15
-head inside corners		19	-9	-23
+head holes	35
+head hood	27
+head hook	19
+head hooks	8	-33
+head hose	11
+head hose bib	16
+head hot	6
+head hot mud	29			-11
+head hot side	12
+head house	18
+head humidity	18
 head insp	25
-head instead					10
-head insulation	11	-9			12
-head itself	20
-head j channel				-5
-head jack	31	-8		-15
-head jacket	15
-head jacks	-13	-19	22	-8
-head jam	9
-head jamb	21
-head jan	-6	18		-12
-head jefe	14
+head instead	8	-20			9
+head insulation	14	-11			12
+head itself	22
+head jack	35	-9		-18
+head jacket	12
+head jamb	23
+head jefe	16
 head job	17
 head joints	13
-head joist	49		-27
-head joist tape	-23	13	-9	15
-head joists		-11			12
-head keep	11
-head keeper	9
-head key	22
-head keys	33	-20	-6	-6
-head kick	-14			20
-head kilz	-48	-5	38	25
-head kit	-47	49	7	-8
-head kit's	-25	5	23
-head kitchen				11
-head kitchen island	9
-head kits	-45	24	28	-7
-head knees	7
-head knife	26
-head knob		8
-head knobs	-11	-11	12	13
-head lacquer			7
+head joist	38		-21
+head joist tape	-22			22
+head joists		-14			12
+head keeper	5			-4
+head key	7
+head keys	25	-11
+head kick	-11			19
+head kit	-41	41	11	-12
+head kitchen				10
+head kitchen island	5
+head kits	-42	26	27	-10
+head knife	28
+head knob		11
+head knobs	-22	-6	13	14
+head lacquer			13
 head lads	9
-head lady	20
-head lags	-16	9	-17	16
-head laminate		-16		12
-head lamp		-5		6
-head landing	21
-head latch	22
-head latches				-11		10
-head laundry box	27			-5
-head laundry sink	23			-10
-head lav	14
+head lady	18
+head lags	-18	6	-20	15
+head laminate	24
+head lamp	27
+head landing	19
+head latch	23
+head laundry box	30
+head lav	17
 head lead	20
 head leaves	19
-head led	-11		-5	20
-head ledger	30
-head left hand	-20	23
-head leg		6
-head legs	-5			9
-head lid	-9	15
-head lid's	7
-head lift	26
+head led	4			-7
+head ledger	34
+head left hand	-21	26
+head leg		7		-7
+head legs	-6			12
+head lid	-10	17
+head lift	25
 head light	30
-head light switch		-18	21	-17
-head light's	14
-head lights	46			-6
-head line set	25
-head lines	28
-head lineset		11		-6
-head lint	26	-13		-9
-head lip	16			-6
-head list	20
-head live	-8	-11		18
-head lock		-12		9	5
-head lockbox		-16	-8	-11	20
-head locks	5		9	-17
-head lol	27
-head long	28
-head long wall	8
-head loop	23	-8
-head loose	36
+head light switch		-19	20	-19
+head light's	12
+head lights	45			-8
+head line set	22
+head lines	27			-5
+head lineset		10		-11
+head lint	24	-12		-9
+head lip	15			-8
+head list	23
+head live	-9	-11		17
+head lock		-13			13
+head lockbox	34	-11		-8
+head locks	11		8	-21
+head lol	23
+head long	27
+head loop	18
+head loose	34
 head lord	22
-head low	42
-head lowers	-14			19
-head lugs	24
-head luis	28
-head lvl		18	-5	-21
-head machine	24	-8
-head maglock	25			-12
-head main	8
-head man	20
-head manifold	29	-21		-18
+head low	38
+head lugs	20			-6
+head luis	26			-8
+head lvl		16	-6	-22
+head machine	32	-16
+head maglock	28			-14
+head main	7
+head man	21
+head manifold	30	-20		-20
 head mantel	16
-head maple	23
-head marble	41			-12
-head marco	15
-head mastic	-6			10
-head max	12			-16
-head maybe		-7	32
-head meantime	23
-head meanwhile	29	-21		-16
-head medallion	11	9	-20
-head medicine cabinet	19
-head membrane		-18		12
-head mesh			-10	17
-head meter	22
-head microwave	18
-head mind		-13	18	-10
-head mini split	24
-head mirror	24
-head mirror's			-14			8
-head mirrors	13	-16	-6
-head mix	-15	12
-head mixer	-5	-13	20
+head maple	26
+head marble	36	-4		-17
+head marco	18
+head mastic	-12	6	-5	17
+head max	12			-17
+head maybe	-4	-13	31
+head meantime	25
+head medallion	7	11	-20
+head membrane	5	-24		10
+head mesh			-13
+head meter	21
+head microwave	19
+head mind		-14	17	-5
+head mini split	26
+head mirror	17
+head mirror's	17
+head mix	-18	11
+head mixer	-11	-15	20
 head moisture	6
-head morning	20
-head mortar	-22	15		6
-head mortar's	-15	-18	31	-19
-head mosaic	25			-15
-head mosaic's	-7	-8	-4	17
-head motor					13
-head mud	-21	31
-head mudroom bench	28
-head multi-finish	-27	19	14	-14
+head morning	21
+head mortar	-22	14		5
+head mortar's	-14	-17	29	-17
+head mosaic	28			-17
+head mosaic's	-8	-10		16
+head motor					15
+head mud	-15	24
+head mudroom bench	24
+head multi-finish	-24	18	14	-13
 head must	29
-head myself	30	-11		-13
-head nah	18
-head nail	38			-11
-head nail holes	12
-head nail plates	-44	25
-head nailer	-4	13
-head neutral	32
-head newel	9
-head niche	9
-head nickel	12
-head night	24
-head nipple	-6	22		-25
-head nos	-39	-7	9	35
-head nosing		-4		-10		16
-head numbers	-5	-15	19	-16
-head nut		-11
-head oak	30
-head ofc	11
-head old	20
-head one's	24
-head only	28
-head open	18
-head opened up	28			-9
-head opener's	22
-head opening	22
-head orange	18
-head order	19
-head outlet	47
-head outlet covers		-37	-29	4		23
-head outlets			9	-12
-head outside	-13	28
-head outta		-25	-13	18
-head oven	27
-head overhang	16
-head own	28			-17
-head packing	-9	-16		15	5
-head pad	-6			19
-head pads	-13	20
-head paint's	34			-8
+head nail	42			-15
+head nail holes	10
+head nail plates	-35	29		8
+head neutral	30			-7
+head niche	6
+head nickel	10
+head night	18
+head nipple	-9	23		-26
+head nos	-42	-7	7	36
+head nosing		-7		-11		19
+head numbers	-8	-13	21	-14
+head nut	36
+head oak	33
+head ofc	7
+head old	18
+head one's	22
+head only	29
+head open	21
+head opened up	29			-8
+head opener's	21
+head opening	24
+head order	16
+head outlet	47			-5
+head outlet covers	-10	-37	-31	7		24
+head outlets		-9	14	-18
+head outside	-23	32		-5
+head oven	17
+head overhang	12
+head own	27			-19
+head packing	-12	-14		18	6
+head pad	-8			18
+head pads	-14	19
+head paint's	30			-10
 head pan		18
-head pancake	22	-28	11
-head pane		9
-head panel's	24	-8
-head panels				7
-head paper	30
-head parlor	7
-head part	25
-head part's	16
-head particle board	-15		20
-head paste	-8				16
-head patch	27	-11
+head pancake	22	-32	11
+head panel's	23	-9
+head panels				5
+head paper	25	-6
+head part	23			-5
+head particle board	-16	-5	20
+head paste	-8				15
+head patch	30	-11
 head patio door	-11			17
-head pavers	12	-21	-20	5
-head pendant	11	-11
-head penny round	-8	-26	24	-25		9
-head people	5
-head pete	13
-head pex	-16	-18		27
-head phone	7
-head photos	31
-head piano hinge	-20	10	-12	14
-head pickets	-25		-9	10		23
-head picture	30	-8
-head piece	-20		13	18
-head pieces	20	-25
-head pins		28	-17
-head pipe's	30	-8		-17
-head pipes	14		-18	4
-head pitch	26			-8
+head pavers	13	-25	-20	6
+head pendant	10	-13
+head pete	10
+head pex	-16	-15		25
+head phone	11
+head photos	30
+head piano hinge	-18	10	-13	12
+head pickets	-30		-12	9		22
+head picture	22	-7
+head piece	-25		15	10
+head pins	-6	33	-20
+head pipe's	32	-10		-16
+head pipes	14		-20	5
+head pitch	25			-7
 head pivot	20
-head plank	20	-14		-13
-head planks	-29		33
-head plaster	17	-12
-head plasterboard		-15		-15	19
-head plastic	19
-head plate	-25			23
-head plates	-47	16	9
-head please	-33	54	-16	-41
-head plenty		6	-19
-head plinth	35	-7
-head plinths	-15	-9		22
-head plug's	6
-head plugs		4	-14
-head ply		-6	16	-11
-head plywood	9
-head plywood's		12
-head pocket	7
-head pocket door	27
-head poly				5
-head post	25
-head posts		-31	-12	12
-head precharge	25			-5
-head press	14
-head pressure	29			-16
-head primer			15
-head print	26
-head profile	14	-7
-head prv	-26	24			11
-head pull	25
-head pulls		-4				12
+head plank	26	-5		-12
+head planks	-28		29
+head plaster	13	-16		8
+head plasterboard		-17		-13	19
+head plastic	23
+head plate	-9			5
+head plates	-42	13	5	8
+head please	-36	53	-14	-37
+head plenty	6	5	-19
+head plinth	36	-9
+head plinths	-16	-16		23
+head plugs			-16
+head ply		-5	7	-7
+head plywood	7
+head plywood's		9		-4
+head pocket	10
+head pocket door	22
+head poly		6		6
+head post	23
+head posts	7	-29	-16	13
+head precharge	23
+head pressure	25			-14
+head primer	-8		10
+head print	23
+head profile		9
+head prv	-26	25			11
+head pull	23
+head pulls		-5				13
 head punch	10
-head purple board		6	-15
-head put	23
-head putty	-8			24
-head pvc	-30	7	-5	30
-head quiet				-10
-head quikrete	19	-10		-9
-head rack	24
-head radiator	7	-9
-head radiators	41	-26	-12	-31
-head rafter				14
-head rails				8
-head rain	17
-head range		11
-head range hood	-20		30
-head read	26
-head rear	23
-head receipt	36	-25
-head receptacle	22	-7		-11
-head receptacles	-5	-8		5	9
-head red	5
-head reducer	-18	20		4
-head register	6
-head relief valve	23	-10
-head relief valve's	27		-7
-head remains			17	-17
-head remote	23
-head render	13	-12	13	-18
-head rental	28
-head repair kit		23		-5
-head replacement	11		-7	-15
-head report	13
-head return	17
-head reveal		9
-head rh	19	-7
-head rick	12
-head rigid	-11			14
-head rim	-23			31
-head ring	-36	6		28
-head rise	21
-head riser	21
-head riser's	20
-head risers	56	-37		-33
-head rm	10
-head rock	39
-head rocks	17
-head rod	6	-17			10
-head rods	-44	15	10
-head roll	16	-24	7	-21		-10
-head roller	-11	27
-head rollers	7
-head roots	21
-head rosette	5	4	-9
-head rough			9		-8
-head rough in	15
-head round	58
-head row	16
-head rubber	12			-5
+head purple board			-14
+head put	25
+head putty	-4			23
+head pvc	-37	11	-9	33
+head quiet		7		-13
+head quikrete	16	-7	-5	-6
+head rack	25
+head radiator		-14		7
+head rafter				13
+head rails	-6			7
+head rain	12
+head range		16
+head read	28
+head rear	22
+head receipt	24	-17
+head receptacle	14
+head receptacles		-9		7	11
+head red	12
+head reducer	-13	18
+head register	9
+head regulator		7
+head remains			16	-18
+head render	15	-12	13	-18
+head rental	24
+head replacement	9		-8	-17
+head return	15
+head reveal		10
+head rh	20	-6
+head rigid	-19			19
+head rim	-22			30
+head rim joist				5
+head ring	-36	8		31
+head rise	22
+head riser	24
+head riser's	22
+head risers	52	-37	-7	-30
+head rm	13
+head rock	37
+head rod	10	-23			11
+head rods	-39	15	9
+head roll		-13	16			-12
+head roller	-11	30
+head rollers	5
+head roots	22
+head rosette	6	6	-13
+head rough		6	9		-9
+head rough in	17
+head round	50
+head row	18
+head rubber	-7	18		-15
 head rudy	6
-head run	60			-4
-head runner	-11	19
-head rush	15
-head salon	36			-6
-head sample	34	-20
-head sand	22
-head sand paper		21		-18
-head sandpaper	25		-11	-21
-head sandwich	21
-head sash		16
-head sash cord	-7	16
-head satin		-30	34	-30
-head saw	17
-head sconces					4
-head scrap	12
-head screed	5
-head screen		-4				17
-head screw				23
-head screwdriver	24
-head screws				30
-head scribe	14
-head scribe molding		-17	23	-17
-head seal	-8			15
-head sealant	-37	31	5
-head sealer					5
-head seam	8
-head seam's	26
-head seams	34			-14
-head seat washer	-26			20	18
-head second		15
-head self leveler	-22			31
-head semi gloss	-18	13		7
-head sensor	-16	12	12	-11
-head set				11
-head shd	14
-head sheathing	9			-8
-head sheet rock			-20	-4	19
-head shelf	14
-head shelf brackets	-33	27	-19	12
-head shelf pins	-8	-7	-13	25
-head shellac				6
-head shellac primer	-7	-20	23	-20
-head shelves		-34	-16	25
-head shims	-46	16		17
-head shingles	24	-9	12	-27
-head shld	17
-head shoe	-4	25		-18
+head run	54			-9
+head runner	-16	21	-6
+head salon	30			-9
+head sample	27	-13
+head sand	19
+head sand paper		18		-16
+head sandpaper	26		-15	-21
+head sandwich	25
+head sash	-5	17
+head sash cord	-8	15
+head satin		-29	33	-31
+head saw	18
+head screed	4
+head screen	35
+head screw		-9		20
+head screwdriver	21
+head screws				26
+head scribe	13
+head scribe molding		-19	22	-17
+head seal	-8			13
+head sealant	-42	34	4
+head sealer				-6	5
+head seam	9
+head seam's	24
+head seams	23
+head seat washer	-25			20	18
+head second coat	10
+head self leveler	-19			29
+head sensor	-17	12	11	-12
+head set				13
+head shd	12
+head sheathing	11			-10
+head sheet			5
+head sheet rock			-17	-6	18
+head shelf	12
+head shelf pins	-4	-8	-10	26
+head shellac				7
+head shellac primer	-9	-18	23	-20
+head shelves	5	-35	-19	21
+head shims	-32			17
+head shingles	21	-9	11	-27
+head shld	15
+head shoe		26		-19
 head shoes	29
-head shop	8
-head shot	18
-head shower			4
+head shop	-12			17
+head shot	13
+head shower			7
 head shower pan	23
-head shower walls	26			-18
-head shut off	30	-17	-5
-head shutters	5	-9	-6
-head side	19
-head sides	47			-31
-head siding	9	-33	6
-head sign	32			-23
-head sill	8
+head shower walls	26			-17
+head shut off	27	-14	-4
+head shutoff		6
+head shutters	6	-11	-8
+head side	21
+head sides	47			-33
+head siding	16	-33	6
+head sign	32			-21
+head sill	10
 head sill's	14
 head silver	19
-head sink	36
-head sink base	6
+head sink	37
 head sir	12
-head skim	25	-15
-head skip	12
-head skirting	-8		6
-head skirting's	-15	17	-11	5
-head slab				-5
-head slab's	-14					20
-head slabs	-23	-25	23	-17		17
-head slate	7
-head slats		14	-14	-26
-head slatwall		-22		11
+head skim	23	-12
+head skip	13
+head skirting	-8		9
+head skirting's	-10		-6	9
+head slab				-6
+head slabs	-20	-26	23	-18		17
+head slate	11
 head sleeve	26
-head slider	16
-head slider's			7	-7
+head slider	18
+head slider's	20			-5
 head slides			-6
-head slip	-10			15
-head slope	9
-head slow	34
-head smoke	8	-24	-10	7
-head smoke alarm	10	11	-27	-11
-head smoke detector				10
-head socket				6
-head sockets	-18	-39	12	17
-head sod	-14			19
-head soffit	43	-4
-head soffit vents	38			-24
-head soffit's	25
-head soft close	23	-12
-head somewhere	25
-head son	9
-head sorry	23
-head spacer	-9	-12		21
-head spacers	5
-head spare	-34	-27	41	-25
-head speakers	-20	-13	17	4
-head spec	12
-head spins	19
-head splice	36
-head split	21
-head spots	27		-5	-26
-head spout		16	-6
-head spring	30
+head slip		-13		16
+head slope	8
+head slow	33			-4
+head smoke	9
+head smoke alarm		6		-7
+head socket				8
+head sockets	-22	-35	10	22
+head sod	-11			17
+head soffit	38	-6
+head soffit vents	40			-24
+head soffit's	24
+head somewhere	23
+head son	12
+head sorry	24
+head spare	-33	-29	41	-24
+head speakers	-29	-15	19
+head spec	13
+head spins	9
+head splice	35
+head split	15
+head spots	27		-11	-29
+head spout	14
 head springs		-22	-12	18
-head square	38	-9		-9
-head stack	37	-20	-7
-head stain	32	-28	5	-13
-head stainless	29	-10
-head stair	12
-head standards				9
-head standpipe	16
-head staple	17	6		-27
-head staples	4	-13
-head stat	18
-head static	33
-head stem	34			-17
-head step	20
-head stile	16
-head still	44		-31
-head stock		-12	16	-7
-head stone	-7			15
-head stone's		12
-head stones		22	-24
-head stools	19
-head stop	35	-14
-head stops	-7			12
-head store	16
-head storm door	-32	-7	23	-21		24
-head story	12
-head stove	10
-head straight		10		-11
-head strainers	-33		8	27
-head strap	-19			30
-head straps	-8	24		-11
-head street					10
-head string	24
-head stringers	-7		16
-head strings	30	-16		-31	8
+head square	38	-9		-8
+head stack	35	-17	-7
+head stain	29	-31	5	-15
+head stainless	28
+head stair	10
+head standpipe	14
+head staple	16	5		-28
+head staples	5	-13
+head stat	15
+head static	30
+head stem	30			-10
+head step	26
+head stile	18
+head still	43		-31
+head stock	-6	-12	18	-10
+head stone	-10			14
+head stone's		10
+head stones		21	-21
+head stools	20
+head stop	32	-15
+head stops	-10			13
+head store	21
+head storm door	-32	-6	22	-22		25
+head story	13
+head stove	8
+head straight	25
+head strainers	-33		9	27
+head strap	-8			22
+head street					12
+head string	32	-11
+head stringers	-9		18
+head strings	36	-18		-32	9
 head strong	15
-head structural screws	-46	39		11
-head stub	18
-head stub's	20
-head stucco	11
-head stud	15
-head studs				-5
-head subfloor	21	-19		-18
-head subfloor's		-17	13	-15
-head sump	15
-head supplies	13
-head supply line	-15		-7	-25	23
-head supply lines	-5			11
+head structural screws	-46	38		9
+head stub	12
+head stub's	19
+head stucco	10
+head stud	13
+head studs	7			-15		4
+head subfloor	21	-16		-17
+head subfloor's		-19	13	-14
+head supplies	11
+head supply line	-20		-9	-23	23
+head supply lines				8
 head supply plenum's		14
-head supposed	27
-head svc	5
-head switch	25	-6
-head switches		-15		8
-head tack strip	28
-head tag	36			-23
-head tailpiece	-30	21	22	-19
-head tank	-8	10
-head tap	27		-13
-head tapcons	-44	36	-10	12
-head tarp	-16	9		10
-head tee	-15			18
-head temp	22
-head template	21	-7
-head tester	-13	23
-head the lady	-22	30	-9	-11
-head thermostat	29
-head thick	9	-15
-head thin set			11
-head thing	12
-head thinset	-13			26
+head supposed	32
+head svc	6
+head switch	45	-10		-7
+head switches		-16		9
+head tack strip	27
+head tag	39			-24
+head tailpiece	-34	20	21	-18
+head tank	-9	14
+head tap	31		-17
+head tapcons	-40	32	-12	12
+head tarp	-8	6		7
+head tee	-13			18
+head temp	23
+head template	23
+head the lady	-23	30	-10	-15
+head thermostat	23
+head thick	13	-14
+head thin set			10
+head thing	9
+head thinset	-7
+head third		5
 head though			12
-head through bolt				7
-head tile's	17
-head tiles				-17
+head tile's	14
+head tiles				-4
 head time	8
-head tip's		6
-head toe	7
+head tip's	-6	10
 head toe kick	14
-head toe kick's	14
-head toggle bolts			-9	-6	22
-head toggles	-43	31		14
-head toilet flange	12			-5
-head toilet seat				10
-head toilet's	23
-head tony	25
-head too short	22
-head top edge	5
-head top pivot	-16	20
-head towel	22			-25
-head towel bar	-35	-36	-20	-31	28	21
-head track	52
-head traffic	15
-head trailer	25
-head transformer's	-7	6
-head transition	24
-head transition's		4
-head trap	8
-head trap arm	21
-head trash pullout	25	-9
-head travelers	16
-head tray	15			-15
-head tread		8	-14
-head treads	5	-7
-head trench	10
-head trim	19
-head trim screws	-26	-20	21
-head trim's	24			-8
-head trims	29	-10		-11
-head truck	31
-head trunk	32	-5	-18	-18
-head tub		12
-head tub drain	20
-head tub's	31			-10
-head tubes	-24	-21	10	20
-head twice	22
-head two	20
-head two by six	9			-13
-head two by ten	24		-8	-16
-head type s	-6	-18	13
-head underlayment	7	-35	12
-head union	-16	29		-15
-head upper		-5	-12	9
-head uppers		-21		4
-head upstairs	-15		-23	35
-head upstand	19
-head ute	23
-head vac	-11	-15	19
-head vacuum	5
-head valve	12
-head valves		13	-4	-13
-head van	15
-head vanity light		-8		6
-head vanity top	14
-head vanity's	16
-head vapor barrier		10
-head varnish			-8	22
-head veneer	17		-9	-28
-head vent	30
-head vent stack	31	-10		-11
+head toggle bolts	-7		-10	-8	20
+head toggles	-40	32		12
+head toilet	4
+head toilet flange	17
+head toilet's	19
+head tony	24
+head too short	21
+head top	8
+head top edge	7
+head towel	19			-20
+head towel bar	-36	-40	-26	-32	29	22
+head track	46
+head traffic	18	-4
+head trailer	14
+head transformer's	-5	7
+head transition	25
+head trap	7
+head trap arm	23
+head trash pullout	26	-8
+head travelers	14
+head tray	12			-17
+head tread	5	9	-13
+head treads		-9
+head trench	9
+head trim	16
+head trim screws	-24	-21	20
+head trim's	23			-10
+head truck	32
+head trunk	33		-19	-14
+head tub	-10	15
+head tub spout	-5		7
+head tub's	37	-8		-22
+head twice	19
+head two	22
+head two by eight	5
+head two by six	10			-18
+head two by ten	21		-6	-17
+head type s		-21	11
+head underlayment	5	-32	12
+head union	-14	28		-16
+head upper			-12	10
+head uppers		-26		5
+head upstairs	-19		-13	35
+head ute	24
+head vac	-10	-21	20
+head vacuum	6
+head valves		14	-7	-16
+head van	21
+head vanity	19
+head vanity light		-10	-8	10
+head vanity top	16
+head vapor barrier		10		-11
+head varnish			-10	22
+head veneer	18		-11	-29
+head vent	29
+head vent stack	31	-8		-10
 head vinegar	13
-head vinyl plank	-29		15	12
+head vinyl					9
 head wainscot	18
-head wait	31	-6
-head wall	16
-head wall bend	12
-head wall paper	12	-11	-21	9
-head wall tile	22	-32	18	-6
-head wall's	23
-head wallpaper		-26	25	-25
-head walls	55			-12
-head walnut	-7	18		-9
-head washer	-12			15
-head washer box				6
-head washers	-53	57
-head waste				12
-head water	17
-head water heater	18
-head water heater's	32	-13		-11
-head water's		10
-head wax	-31		17	22
-head wax ring	-46		18	33
-head wax rings	-11		16	-9
-head wc	30
-head weatherstrip		8
-head weight	-20	-24	6	19
-head well		8
-head when	15			-12
-head whenever	-14	18
-head whip				16
-head white	36
-head whoever	25
-head wide	37	-11
-head width	8
-head wind	10
-head window	6
-head window stool	15
+head wait	31	-5
+head walk	5
+head wall	15
+head wall bend	30
+head wall paper	14	-17	-17	9
+head wall tile	20	-34	18	-7
+head wall's	24
+head wallpaper		-22	24	-22
+head walls	29
+head walnut	-7	19		-10
+head washer	-30	9		22
+head washer box	17
+head washers	-47	55
+head water	16
+head water heater	15
+head water heater's	31	-14		-6
+head water's		13
+head wax	-30		18	13
+head wax ring	-41		18	31
+head wax rings	-9	-5	15	-8
+head wc	32
+head weatherstrip		17
+head weight	-19	-23	5	18
+head well	-6	14
+head when	17			-8
+head whenever		12
+head whip				15
+head white	23
+head whoever	27
+head wide	32	-10
+head wife	6
+head wind	7
+head window stool	13
 head window's	11
-head windows		-11		5
-head winter	16
-head wire	12
-head wire nuts	-4	-12		18
-head wire's	-10	8	9	-14
-head wires	59	-31		-40
-head won't latch	5
-head wood filler	-27	27	-18	11
-head wood glue	-22	28	-27	-8
-head work				7
-head worktop		-17
-head wrap	21
-head wrong	-7	18		-5
-head x	-14				4
-head yellow	11
-head yet	13
-joined and none				8
-joined and owed	18
-joined comma modal	7
-joined run-on none	48
-joined start none	34
-joined start owed		7
-joined start present	25
-joined stop imperative		5
-joined word imperative		9
-joined word modal		7
-joined word none		19
-kept			36
-last cue ate other	-5
-last cue bought other	-10	22
-last cue bought same	-23	9		-20	38
-last cue lacks same		11
-last cue need same		33
-last use buy imperative same		20		-32
-last use buy modal same	-4	12
-last use buy owed same		-20	16	-12
-last use buy past other	14
-last use buy past same					15
-last use buy present other		21	-16	-16
-last use buy present same	10	-29	-18	-25	19
-last use have imperative same	-5	18
-last use have past same	9			-13
-last use measure imperative other		8
-last use measure imperative same			10
-last use measure modal other	-17		22
-last use measure owed other	7
-last use measure owed same	18
-last use measure past other	-21			32
-last use measure past same	13
-last use measure present other	-5	-4	17
-last use measure present same	14
-last use move imperative other		5		-6
-last use move imperative same	14
-last use move modal same	28			-6
-last use move owed same		11
-last use move past other	11
-last use move past same			9
-last use move present other			6
-last use move present same		6
-last use need modal other	20
-last use need modal same	-14	12	11
-last use need owed other	5
-last use need owed same		17
-last use need past other	13
-last use need past same	-6	16		-6
-last use need present other		18	-17	-17
-last use null imperative other	18
-last use null imperative same	27			-9
-last use null owed other	15
-last use null present same	-4	17	-24
-last use other imperative same				-5
-last use other owed same		26
-last use other past other	14
-last use other present other	15
-last use return past other	19
-last use say modal same	-7	9
-last use say owed same	32
-last use say past other		-15
+head windows		-26		7
+head winter	15
+head wire	20
+head wire nuts	-4	-16		20
+head wire's	-6	7	7	-10
+head wires	44	-7		-34
+head won't latch	4
+head wood filler	-34	25	-20	13
+head work				8
+head worktop		-14
+head wrap	13
+head wrong	-7	20	-4	-8
+head x	-16				5
+head yellow	9
+head yet	7
+joined and none				14
+joined and owed	22
+joined comma modal	10
+joined run-on none	49
+joined start imperative				4
+joined start none	37
+joined start owed		11
+joined start present	31
+joined stop imperative		4
+joined word imperative		5
+joined word none		24		-5
+kept			31
+last cue ate other	-10	8
+last cue bought other	-14	26		-7
+last cue bought same	-24	16		-34	34
+last cue lacks same		8
+last cue need same		37
+last use buy imperative same		19	-14	-31
+last use buy modal same	-4	13
+last use buy owed same	19
+last use buy past other	10
+last use buy past same					17
+last use buy present other		20	-15	-15
+last use buy present same	9	-34	-22	-28	19
+last use have imperative same	-8	21
+last use have past same	9			-14
+last use measure imperative other	-8	16
+last use measure imperative same	-5		8
+last use measure modal other	-19		23
+last use measure owed same	15
+last use measure past other	-29			36
+last use measure past same	21
+last use measure present other		-7	17
+last use measure present same	15
+last use move imperative other				-6
+last use move imperative same	13
+last use move modal other					7
+last use move modal same	29			-8
+last use move owed same		9
+last use move past other	12
+last use move past same			7
+last use move present other			8
+last use move present same		4
+last use need modal other	19
+last use need modal same	-20	21	12
+last use need owed other	13
+last use need owed same		18
+last use need past other	17
+last use need past same	-7	13
+last use null copula other	4
+last use null imperative other	21
+last use null imperative same	31			-10
+last use null modal other		5
+last use null owed other	18
+last use null present same	-8	19	-29
+last use other imperative same		5
+last use other modal other	5
+last use other modal same	5
+last use other owed same	-5	31
+last use other present other	7
+last use return past other	18
+last use say modal same				6
+last use say owed same	26
+last use say past other			7
 last use say present other			8
-last use see imperative other		-7	6	-16	15
-last use see modal same	26
-last use see owed same	21	-8
-last use see past same	10
+last use see imperative other	-11	-30	15	-18	20
+last use see modal same	16
+last use see owed same	24	-8		-5
+last use see past same	12
 last use use imperative other	-25					26
-last use use past other	17
-last use use past same	-17	-5		23
-last use use present other	14
-last use use present same			14
-last use work owed other		13
+last use use past other	15
+last use use past same	-21	-9		28
+last use use present other	19
+last use use present same			17	-15
+last use work owed other		14
 last verb add other	6
-last verb add same	-13	-14	8	14
-last verb adjust other	22
-last verb adjust same	26
-last verb arrive same	-15	-28	38	-34
-last verb ask other	4
+last verb add same	-13	-14	7	13
+last verb adjust other	24
+last verb adjust same	18
+last verb arrive same	-10	-27	39	-36
 last verb ask same	41
-last verb balance same		12
-last verb blow same	-8	5	-6	8
-last verb bolt same	-11	-31	-9	12	19
-last verb borrow same	-14	21		-21
-last verb box same	-11			19
-last verb break same	-25	14	16
-last verb bring other	9
-last verb bring same		25		-17
-last verb build other	18
-last verb build same	22
-last verb buy other	16
-last verb buy same				-13	9
-last verb buzz same			-6	7
-last verb call other				12
-last verb call same	-24	12	9
+last verb balance same		10
+last verb blow same		5	-9	5
+last verb bolt same	-10	-33	-15	10	20
+last verb borrow same	-14	23		-21
+last verb box same	-12			19
+last verb break same	-15		16
+last verb bring same		29	-7	-17
+last verb build other	20
+last verb buy other	13
+last verb buy same			-14	-5	12
+last verb buzz same	-7			13
+last verb call other				9
+last verb call same	-25	11	12
 last verb can same		8
-last verb can't same	29	-13
-last verb cap other			11
-last verb catch same	21
-last verb caulk other	19			-6
-last verb caulk same	16
-last verb change other	-5	26		-20
-last verb change same		-10		30
-last verb check same	7
-last verb chuck same	-13		19
-last verb clamp same			6
-last verb clean other	32
-last verb clean same		-13				13
-last verb clear other	17
-last verb clear same	39			-27
-last verb close same	-5		18	-33
-last verb come other	16
-last verb come same	9
-last verb consum same	-21	-29	-9	32
+last verb can't same	29	-12
+last verb cap other			8
+last verb catch same	23
+last verb caulk other	21			-5
+last verb caulk same	17
+last verb change other		25		-18
+last verb change same		-13		15
+last verb check other			10
+last verb check same	6
+last verb chuck same	-11		18
+last verb clamp same			7
+last verb clean other	33
+last verb clean same		-13				15
+last verb clear same	50	-11		-23
+last verb close same	-10	8	15	-35
+last verb come other	10
+last verb come same	18
+last verb consum same	-19	-29	-10	33
 last verb core same	-27			33
 last verb could same	18
-last verb count same	-9	12
-last verb cover other		4
-last verb cover same	-5	21
-last verb crack other	27	-22		-16
-last verb crack same	-24	21
-last verb crush same	7
-last verb cut same	-9
-last verb deliver same		-29		15
-last verb dial same	21
-last verb didn't same	13	-17
-last verb die same	19	-9		-10
-last verb dig same				18
+last verb count same	-15	17
+last verb cover same	-22	28
+last verb crack same	-21	18
+last verb crush same	5
+last verb cut other	5	-8
+last verb dial same	23
+last verb die same	21	-9		-11
+last verb dig same				13
 last verb do other		-11	7
-last verb doesn't same	19			-28
-last verb drain same		-9		10
+last verb doesn't same	16			-25
+last verb drain same		-9		11
 last verb drill other		9
-last verb drill same	16	-24		7
-last verb drip same	7
-last verb drive same		-5		13
-last verb drop other		8
-last verb drop same	34
-last verb dump same		13
-last verb eat same	10
-last verb email same	14
+last verb drill same	18	-23
+last verb drip same	5				-7
+last verb drive same		-6		12
+last verb drop other		10
+last verb drop same	30
+last verb dry same			5
+last verb dump same		12
+last verb eat same	14
 last verb end same	18
-last verb exchange other	20
-last verb feather same		17		-11
-last verb feed same	-6	-7		17
-last verb feel same	4
-last verb figure same			20
-last verb file same	-28			25
-last verb fill other		-8	17	-8
-last verb fill same	25		-7
-last verb find other	-33	-9	14		22
-last verb find same		-4	11
+last verb exchange other	17
+last verb feather same		16		-10
+last verb feed same	-4	-8		18
+last verb feel same	5
+last verb figure same			18
+last verb file same	-26			22
+last verb fill other	-15		21
+last verb find other	-36	-6	14		22
+last verb find same	14
 last verb finish other				11
-last verb fire same	-18	21
-last verb fit same	-9			22
-last verb fix same	-6			20
-last verb flash other	11
-last verb flip other	-16	22
-last verb float same	-14	20		-6
-last verb flush same	26			-6
-last verb foam other	-21	20
-last verb foam same	16
-last verb forget same	25	-23
-last verb frame same	-14	11
-last verb fre same	23
-last verb give other	-6	-13		13
-last verb glue other	12	-22
-last verb grab other	16
-last verb grab same					12
-last verb grout same	-15			18
-last verb guess same		12		-8
-last verb hand same	-22		-12	13		20
-last verb hang same		-16		36
-last verb haul same	4
-last verb haze same	8
-last verb he'll same	18
-last verb hit other		6
-last verb hit same	7	-8	5
-last verb hold other		-15		8
-last verb hose same	20			-8
-last verb hum same				-17		17
-last verb install other		11	-8
-last verb keep other	12	-4
-last verb kick same	36
+last verb fire same	-15	20
+last verb fit same				7
+last verb fix other		4
+last verb fix same	-21		-4	26
+last verb flash other	13
+last verb flip other	-18	23
+last verb float same	-13	20		-9
+last verb flush same	27			-8
+last verb foam other	-20	20
+last verb foam same	17
+last verb forget same	35	-19
+last verb frame same	-18	12		7
+last verb fre same	26	-5
+last verb give other	-14	-12		14
+last verb glue other	8	-21		4
+last verb grab other	11
+last verb grab same					11
+last verb grout same	-17			22
+last verb guess same		9		-11
+last verb hand same	-19		-11	13		20
+last verb hang same	-5	-8		37
+last verb haze same	7
+last verb he'll same	22
+last verb hear same	-9	16
+last verb hit other		5
+last verb hit same	8	-25	7
+last verb hold other	-4	-16		13
+last verb hose same	23			-6
+last verb hum same						18
+last verb install other		11	-9
+last verb keep other	12	-7
+last verb kick same	29
 last verb knock same				12
-last verb know same	-4	-9	12
-last verb land other	11			-14
-last verb land same	-22		20
-last verb latch same	14
-last verb lay same		5
-last verb leak same	33	-5		-5
-last verb learn same	31			-18
-last verb let same			15
+last verb know same	-4	-7	12
+last verb land other	11			-10
+last verb land same	-20		19
+last verb latch same	5
+last verb lay same		6
+last verb leak same	36	-5
+last verb let same			11
 last verb level other	5
 last verb level same				8
-last verb lift same	6
-last verb like other	8
-last verb like same	-4	4
-last verb listen same	5
-last verb look other	-10				18
-last verb look same	27
-last verb make other			16
-last verb mark same				-6
-last verb measure other	-21		-12	18
-last verb measure same	52			-16
-last verb meet same	10
-last verb meter same	31			-10
-last verb miss same	16
-last verb mitre same	30	-15
-last verb mount other	31	-6	-8	-10
-last verb move other	-16	18
-last verb move same	42
-last verb must same	24
-last verb nail same		8
-last verb need other	22
-last verb need same		34
-last verb notch same	23
+last verb lift same	7
+last verb like other	6
+last verb like same	-7	7
+last verb listen same	7
+last verb look other	-12	-5			20
+last verb look same	31
+last verb lose same		6
+last verb make other			14
+last verb mark same		8		-7
+last verb measure other	-28		-7	20	5
+last verb measure same	45			-15
+last verb meet same	19
+last verb meter same	30
+last verb mitre same	30	-19
+last verb mount other	33	-9	-9	-13
+last verb move other	-18	15
+last verb move same	34
+last verb must same	22
+last verb nail same		13
+last verb need other	30
+last verb need same		30
+last verb notch same	24
 last verb notice same	15
-last verb open other		10
-last verb open same	6	-15	6
-last verb order same		4		-18
-last verb owe same		21
-last verb own same	24
-last verb pack other	4
-last verb pack same		-39		17
-last verb paint other	5
-last verb paint same	19	-22
-last verb pass other	12
-last verb pass same			-14	-12	26
-last verb patch other	-9		14	-19
-last verb patch same				4
-last verb peel same		-14	16	-9
-last verb phone same		7		-7
-last verb pick same					14
+last verb open same	6	-17	11
+last verb order same				-18
+last verb own same	22
+last verb pack other	5
+last verb pack same		-33		28
+last verb paint same	24	-25		-7
+last verb pass other	14
+last verb pass same			-16	-13	26
+last verb patch other	-9		15	-19
+last verb patch same	-10			13
+last verb peel same		-16	15	-11
+last verb pick same		9		-18	5
 last verb pin other	16
-last verb pitch same		5
-last verb place same	-9			15
-last verb plane other	12	-19	10	-19
-last verb plane same	16
-last verb plug same	4
-last verb plumb same				4
-last verb point same	-16			21
-last verb pop same	15	-14	12	-34
-last verb pour same	-17	29
-last verb prime other				12
-last verb prime same			15	-17
-last verb promise other	-10	-11	21	-11
-last verb pull other	-9			16
+last verb pitch same		8
+last verb place same	-8			14
+last verb plane other		-16	8	-16
+last verb plane same	26
+last verb point same	-15			18
+last verb pop same	13		9	-34
+last verb pour same	-19	27
+last verb prime same			13	-19
+last verb promise other	-8	-12	24	-12
+last verb pull other	-16			21
 last verb pull same				8
-last verb pump same	11
-last verb push same	12		-25
-last verb put other				12
-last verb put same	-8
-last verb quit same				4
-last verb rack other	34	-18	-14	-19
-last verb rake same	-10	4		10
-last verb rate other	12	-18	-15
-last verb rather same	9
+last verb pump same	8
+last verb push same	14		-27
+last verb put other		-12		10
+last verb put same			9
+last verb rack other	33	-13	-9	-10
+last verb rake same	-12	6		9
+last verb rate other	10	-17	-14
+last verb rather same	6
 last verb reach same	-7	16
-last verb read other	-28		33	-23
-last verb read same	8	-7
-last verb redo other	18	-10
-last verb redo same	-21	14	23	-26
-last verb refasten other	20
-last verb reglue same	23	-10		-13
-last verb rehang other	27
-last verb rehang same	16	-7
-last verb repair same				5
-last verb replace other	-16	13
-last verb replace same	-14			20
-last verb require other	20
-last verb require same		34	-44	-48	-10	-4
-last verb return same	15
-last verb rip other		12
-last verb rip same	39			-14
-last verb rock same	16
-last verb roll other	17
-last verb roll same		-5	-5	13
-last verb rough same	6
-last verb run other		-9	-4	5
-last verb sag same	8
-last verb sand other	22	-18
-last verb sand same	-12
-last verb say other	18
-last verb say same	30
-last verb scrape other		15		-6
-last verb scrape same	4
-last verb screw other	28
-last verb scribe other	13	-8
-last verb scribe same		5
+last verb read other	-30		32	-25
+last verb read same	6	-8
+last verb redo other	17	-5
+last verb redo same	-10	14	12	-27
+last verb refasten other	19
+last verb rehang other	26	-5
+last verb rehang same	15	-6		-7
+last verb reorder other	5
+last verb replace other		23
+last verb replace same	-16			14
+last verb require same		34	-41	-44	-9	-6
+last verb return same	26	-13
+last verb rip other		10
+last verb rip same	41			-15
+last verb rock same	18
+last verb roll other	11
+last verb roll same			-4	15
+last verb rough same	8
+last verb run other		-4	-5	7
+last verb run same	6
+last verb sag same		5		-7
+last verb sand other	15	-20
+last verb sand same	-13
+last verb say other	12
+last verb say same	36
+last verb scrape other		14		-7
+last verb screw other	27
+last verb scribe other	16	-6
+last verb scribe same		6
 last verb seal other	14				5
-last verb seal same	8
-last verb see other	5
-last verb send other			13
-last verb set other		-7		8
-last verb set same				5
-last verb shim same				16
-last verb short same	28	-16		-5
-last verb show same		18
-last verb shut same	25			-12
-last verb silicone same		-5	-28	19
+last verb seal same	16
+last verb send other			14
+last verb send same	4
+last verb set other		-6		8
+last verb shim same	-5			18
+last verb short same	31	-19		-8
+last verb show same		19
+last verb shut same	22			-14
+last verb silicone same			-28	19
 last verb sister other	24
-last verb sister same	12	-29
-last verb sit other	-24	-15	16	14
-last verb size same		12
-last verb skim same	8
+last verb sister same	19	-32
+last verb sit other	-23	-18	19	16
+last verb size same	11
+last verb skim same	10
 last verb skin same	6
-last verb slide same	15	-17
-last verb slit same			18	-23
-last verb smell same	26
-last verb smooth same	-8	-18		18
-last verb snake same	28
-last verb snug same	-5	16		-12
-last verb soap same	10
-last verb spend same				10
-last verb spin same		12
-last verb splice other	16	-11	7	-24
-last verb spray same	37	-18		-22
-last verb square same	8
-last verb squeak same		9
-last verb stand same	7
-last verb start other	37	-14
-last verb start same		-13		9
-last verb stay same			14
-last verb stick other		9		-16
-last verb stop other		11
-last verb stop same	-8				17
-last verb straighten same	-8		-21	-31	24
-last verb stretch same	5	-15	-5
-last verb strip other	-22			23
-last verb strip same		6
-last verb stuff same		-13	-14	17
-last verb swap other	-6		16
-last verb swap same	4
-last verb swear same	20
-last verb sweat same	12			-16
-last verb take other		8
-last verb tap same	23	-8
+last verb slide same	19	-14
+last verb slit same			17	-24
+last verb smell same	26	-5
+last verb snake same	30
+last verb snap same	7
+last verb snug same	-9	18		-6
+last verb soap same	9
+last verb sort other	9
+last verb spend same	-6			13
+last verb spin same		9
+last verb splice other	14	-16	12	-23
+last verb spray same	29	-6
+last verb square same	11
+last verb squeak same		7
+last verb stand same	8
+last verb start other	39	-13		-5
+last verb start same		-17		10
+last verb stay same			13
+last verb stick other		11
+last verb stop other		9
+last verb stop same	-15				18
+last verb straighten same	-10		-22	-32	24
+last verb stretch same	4	-18	-13	6
+last verb strip other	-21			22
+last verb strip same	7			-14
+last verb stuff same		-13	-14	19
+last verb swear same	19
+last verb sweat same	18			-17
+last verb take other		11		-4
+last verb tap same	21	-10
 last verb tape other					9
-last verb tape same	36			-14
-last verb tear same	39			-18
-last verb tell other	-13	-10	11	11
-last verb test same	8
-last verb text same		-6		15
-last verb they'll same				8
-last verb think other				10
-last verb throw other	9
-last verb throw same	-6	11
-last verb tie same	34	-9		-24
-last verb tighten other	4
-last verb tile same	-5	13
-last verb top same	28	-12		-8
-last verb touch other	-12	20
-last verb touch same	18
-last verb trace same		-15		4
-last verb trim other	-4	18
-last verb trim same			-10	7
-last verb trip other				5
-last verb trip same		9
-last verb try same	13		-18
-last verb turn other	15	-9		-15
-last verb turn same	9	-8	10	-16
-last verb use same	-14			23
-last verb vacuum same	33			-22
-last verb wait other	20
-last verb wait same		14
-last verb walk same	8
-last verb wanna same	-19	-10	-5	-12	22
-last verb want other	-7		6	-12
-last verb wash same	28
-last verb weep same	6	6	-16	-8
-last verb wipe same	18
-last verb wire same		8		-7
-last verb work same	28			-12
-last verb would same	10
-last verb wouldn't same				11
-last verb wrap same				7
-last verb wrote same		-6		6
-left # G	8
-left # Q			13	-24
-left # T	26
-left # about	-10	6	-14	13
-left # add	-5		-6	20
-left # all	-27	-28		42
-left # at	10
-left # attic	19
-left # back	21
-left # bath	8
+last verb tape same	37			-15
+last verb tear same	35			-17
+last verb tell other	-11		17
+last verb tell same	5
+last verb text same		-5		15
+last verb they'll same				6
+last verb think other				12
+last verb throw other	9			-5
+last verb throw same	-5	9
+last verb tie same	35	-10		-24
+last verb tile same	-6	16
+last verb top same	26	-13		-12
+last verb touch other	-16	20
+last verb touch same	10
+last verb trace same		-16		11
+last verb trim other	-5	18
+last verb trim same			-4	6
+last verb trip other			-6
+last verb trip same		8
+last verb try same	12		-18
+last verb turn other	12	-14	5	-19
+last verb turn same		-11	15	-16
+last verb use same	-16			17
+last verb vacuum same	36			-24
+last verb wait other	23
+last verb wait same	-6	18
+last verb walk same	21			-9
+last verb wanna same	-19	-10	-5	-11	22
+last verb want other	-7		7	-16
+last verb want same			6
+last verb wash same	27
+last verb weep same	13		-14	-7
+last verb wipe same	21
+last verb wire same		13
+last verb work same	25			-15
+last verb would same	14
+last verb wouldn't same				12
+last verb wrote same	5	-8
+left # G	11
+left # N		5
+left # Q			14	-23
+left # T	23
+left # about	-7	6	-11	11
+left # add			-6	19
+left # all	-27	-29		40
+left # attic	12
+left # back	22
+left # bath	5
+left # bathroom	6
 left # bedroom	12
-left # box	19
-left # bring	-7	23
-left # buy	-11	14			12
-left # caulk	18
-left # change	-19	14		11
-left # closet	16
-left # cut	-6	6
-left # dining room	16
-left # do		-5		9
-left # every	36			-15
-left # figure	-36	42		-8
-left # finish	-7	-11	-19	20
-left # for	28
-left # from	-7	-8	28	-21
-left # garage				6
-left # get	-37	58		-11
+left # box	20
+left # bring	-8	23
+left # buy	-15	16			14
+left # caulk	13
+left # change	-13			15
+left # closet	10
+left # cut		10
+left # dining room	17
+left # do		-8		12
+left # every	34			-14
+left # figure	-37	44		-5
+left # finish	-9	-10	-19	21
+left # for	25
+left # from	-6	-8	24	-21
+left # garage				8
+left # get	-29	44		-6
 left # hall	7
-left # hall bath	-4		17
-left # hang	-20		15	7
-left # have			35
+left # hang	-16		16
+left # have		-7	36
 left # hit	8
-left # i	10
-left # i'll	5
-left # i'm	10			-9
-left # i've	12	-12		-14
-left # in	29
-left # it	13
-left # just	34	-6	-5
-left # keep		-6	10
-left # laundry	7
-left # leave			6
-left # let	10
-left # living room	17
-left # make	24	-17
-left # master	9
-left # master bath	14
-left # maybe	-27		24	-12
-left # move	5
-left # need		21
-left # nobody	8
-left # of	23
-left # on	15
-left # only		-16	15	-15
-left # order		5
-left # other	5	-15	11
+left # i	11
+left # i'll	8
+left # i'm	12			-9
+left # i've	23	-11	-10	-7
+left # in	28
+left # it	16
+left # it's		6
+left # just	26
+left # keep			14
+left # laundry	12
+left # leave			7
+left # let	6
+left # living room	16	-5
+left # move	6
+left # need		29
+left # nobody	9
+left # of	24
+left # on	11
+left # only	-9	-18	18	-12
+left # order		17
+left # other		-19	11
 left # pantry	20
-left # porch	12
+left # porch	11
 left # prime	-15			18
-left # pull	9
-left # replace	-17			22
-left # return	-5	-17	-22	-18		29
-left # screw	-11			14
-left # seal	4
-left # short	-39	51	-6	-14
-left # sister		-5
-left # swap				9
-left # take	-10		-9			21
-left # test	4
-left # that's	-14	8		14
-left # the	-11		31	-13
-left # there's			25
-left # they're	26	-5		-7
-left # throw	-19	36	-6	-12
-left # use				30
-left # want		5		-13
-left # we	12
-left # we're		8	-13	-11
-left # with	42	-5		-14
-left &	-16			12
-left '	10
-left (			-11
-left +	-16			5
-left -	8
-left /	29
+left # pull	13
+left # return		-19	-25	-18		28
+left # screw	-11			15
+left # short	-36	51	-7	-17
+left # sister	5
+left # swap		-6		8
+left # take			-5	-20		23
+left # test	5
+left # that's	-15	9		9
+left # the	-10	-8	31	-14
+left # there's			19
+left # throw	-21	35	-8	-14
+left # use				44
+left # want	5			-11
+left # we	10
+left # we're	8	5	-16	-14
+left # with	39	-8		-14
+left &	-20	10		14
+left '	9
+left (	-7	7	-9
+left +	-13
+left -	9
+left /	28
 left 1 /	19
-left @	31
-left G &	-24	13	-7	10
-left G (	28	-14	-13	-7
-left G +	-20	20
-left G G	-16	-13		20	6
-left G Q		31	-25	-29
-left G T	5			5
-left G about	33
-left G and		13
-left G are	23			-6
-left G be	20
-left G before	7
-left G by	7
-left G down	-14	-11		21
-left G for	32
-left G from	4
-left G get		-5		12
-left G has	28
-left G have	35		-10
-left G is	41
-left G leave	27		-23
-left G miss	11			-14
-left G need	-5	23
-left G not	8
-left G of	5	-11
-left G off	12
-left G or	39	-21
-left G take		-5		7
-left G the	37	-4		-15
-left G to	23
-left G under	7
-left G want		12
+left @	28
+left G &	-26	17	-7	10
+left G (	28	-13	-11	-4
+left G +		23
+left G G					9
+left G Q	-11	38	-23	-19
+left G T	7			5	-6
+left G about	28
+left G and		17
+left G are	24			-10
+left G be	19
+left G before	8
+left G by	5
+left G for	37
+left G from	8
+left G get		-8		15
+left G has	15
+left G have	36		-15
+left G in		5
+left G is	43
+left G leave	34	-4	-27
+left G miss	11			-16
+left G need	-8	26
+left G not	10
+left G of		-11	5
+left G off	13
+left G or	38	-20
+left G the	38	-5		-14
+left G to	19
+left G under	12
+left G want		11
 left G where	13
-left G with	27
-left G wouldn't	7
-left N and	-14	31		-7
-left N by	10
-left N for		5		-13
-left N in	28			-10
-left N of	-8	6
-left N with				14
-left Q +	4			-5
-left Q @	4
-left Q G	-25	19		8	-5
-left Q Q	27	-11
-left Q above	11
-left Q and		25
-left Q at	4
-left Q before	7
+left G with	21
+left G wouldn't	6
+left N and	-11	27	-9	-6
+left N by	9
+left N for		5		-10
+left N in	34			-15
+left N of	-16	9
+left N with	-4			14
+left Q +		9		-6
+left Q @	6
+left Q G	-25	21		10	-6
+left Q Q	26	-12
+left Q above	13
+left Q and		22
+left Q at	6
+left Q before	8
 left Q by	33
-left Q for	22
-left Q from	10
-left Q in	34
-left Q need	-15	21
-left Q of	32
-left Q off	24
-left Q on	29
-left Q over	32
-left Q short	33	-26
-left Q then	9
-left Q through	35			-30
-left Q to	34
-left Q toward	8
-left Q under	22
+left Q for	18
+left Q from	17
+left Q in	40
+left Q need	-15	24
+left Q of	33
+left Q off	28
+left Q on	30
+left Q over	36
+left Q short	39	-30		-7
+left Q to	33
+left Q toward	9
+left Q under	14
 left Q where	13
-left Q with		-16		16
-left T after	5
-left T and	6
-left T between	14	-11
-left T for		6
-left T if	14
-left T in	17
-left T to	19
-left T with		33	-5	-24
-left a					11
-left a G	40	-31
-left above	12
-left across	17
-left add				10
+left Q with		-14		17
+left T after	9
+left T and	9
+left T between	15	-11
+left T for		9		-5
+left T if	8
+left T in	21
+left T to	21
+left T with		31	-6	-25
+left a		-17			15
+left a G	38	-29
+left above	14
+left across	13
+left add				9
 left again	7
-left against	18
-left all				27
-left all in	-13	-17		22
-left along	22
-left already	14	-10	4	-6
-left and after	6
-left and half	-17		16	-19
-left and it	13
-left and then	21			-6
+left against	21
+left all				25
+left along	19
+left already	12	-8	4	-5
+left and after	7
+left and half	-20		16	-16
+left and it	16
+left and then	22			-11
 left are	34
-left are in	-8	-10		26
-left are on	6	-10
-left around	31
-left as	36
-left ask	21	-5		-7
-left at	23
-left attic	19
-left b	27
-left back				-11		19
-left back in			16	-11
-left back of	23
-left back to	29
-left back with		12
-left bar	12
-left bare	17
-left basement	17
-left bath	10
-left bathroom	8
-left bedroom	14
+left are in		-16		17
+left around	24
+left as	29
+left ask	18	-5		-7
+left at	24
+left attic	12
+left b	18	-4
+left back						21
+left back in			14	-16
+left back of	10
+left back to	25
+left back with		7		-4
+left bar	10
+left basement	13
+left bath	11
+left bathroom	9
+left bedroom	11
 left before	21
-left before i	9
+left before i	8
 left behind	17
-left below	12
-left bend	16
-left beside	10
+left below	13
+left bend	17
 left between	26
-left black				-5
-left blow		-5		9
-left book say	22
-left bottom of	24
-left box	21
-left br	-6	-10		14
-left break	-7	13
-left break in	13
+left blow		-5		6
+left book say	20
+left bottom of	22
+left box	22
+left break	-13	14
 left bring		15
-left bring back	-20			-7		16
-left bring me	-20	27
-left burn	-6			22
-left burn through	-12			27
-left buy	-15	9		-4
-left by	18
-left by Q	23	-6
-left by T	-6	-6	22	-21
-left c	15
-left call	5
-left call for	27
-left call it		9	-5	-17
-left can't	9
-left can't get	19
-left caulk	14
-left ceiling				12
-left change	-5	8
-left check	9
+left bring back	-17		4	-8		15
+left bring me	-15	19
+left burn	-7	-6		21
+left burn through	-15			29
+left buy	-14	9		-6
+left by	17
+left by Q	22	-7
+left by T	-8	-5	22	-19
+left call	7
+left call for	28
+left call it		13		-18
+left can't	6
+left can't get	16
+left caulk	13
+left change		7
+left check	12
 left chip on	6
 left choose	9
-left clean	13
+left clean	14
 left clear	15
-left clip	-26		8	7
-left closet		-5	17
+left clip	-28		9	10
+left closet	8
 left come		-7	6
-left come in		-7	16	-14
-left come out	23
-left come up	37	-20		-12
+left come in		-7	17	-18
+left come out	26
+left come up	31	-11		-6
 left come with	16
-left count	-21	8	21	-26
-left cover	17
-left crack	4
-left cut in		-4		5
-left cut out	12
-left dead	14
+left count	-23	12	24	-23
+left crack	8
+left cut out	14
+left dead	15
 left dig	15
-left dining room	12
-left down				15
-left down from	25
-left down to	-14	-26	46	-38
-left down with	38			-22
-left drill	19
+left dining room	10
+left do	4
+left don't	7
+left down				16
+left down from	29
+left down to	-12	-28	43	-34
+left down with	39			-18
+left drill	21
 left drip	16
-left drip on	13
-left drive	-10	-9		26
-left drop	4
-left eat	-6	-10		27
-left em	-14	24		-7
-left enough	12
-left entry	12
-left every	7
-left every time	7
-left exam	26
-left except						18
-left family room	4
-left fifth	21			-6
-left figure		19	-13	-22
-left fill	20			-4
-left fill with	-23	-11		37
-left first	-6	21	-13	-19
-left fit		-8		13
-left floor	5
-left flush	23
-left foam	-8	-13	-6	25
-left forget	-7	16
-left frame	7
-left from	11
-left full of	17
-left get			14
-left get me		22
-left get to	12
-left give	23
-left give me	-5		-6	-14	16
-left glue	27
-left go				8
-left go and			17
-left go back	-7		18
-left go in	14
-left go on	18
-left go through	-36			58
-left gonna need	17	-12
-left gonna want	-10	24
-left good		-15	18	-7
+left drip on	19			-5
+left drive	-9	-9		26
+left drop	6		4	-4
+left eat	-8	-15		29
+left em	-15	25		-4
+left every	12
+left except	8
+left fifth	16			-7
+left figure		17	-16	-21
+left fill	23			-8
+left fill with	-17	-16	-7	30
+left find	7
+left first	-6	20	-13	-18
+left fit		-8		12
+left flush	16
+left foam	-9	-17	-7	29
+left forget	-8	15
+left from	5
+left full of	12
+left get			18
+left get me	-4	27
+left get to	13
+left give	21
+left give me	-6		-8	-15	18
+left glue	41			-12
+left go				9
+left go and	-8		20
+left go back			17	-6
+left go in	15
+left go on	21
+left go through	-40			58
+left gonna need	18	-12
+left gonna want	-5	19
+left good		-14	17	-7
 left gotta	4
-left gotta be	6
-left grab	-9	11			15
-left grab me	12
-left grind	-6			13
-left half	-23		27	-14
+left gotta be	11
+left grab					16
+left grab me	15	-4
+left grind	-7			14
+left half	-22		27	-13
 left hall	8
-left hall bath			14
-left hand		-6	13	-16
 left hang				8
-left hang by	32
-left hang on	-11	10		4
-left have			5
-left have in	19		-5
-left have only	7	-8		-7
-left have to	11
-left he	9
-left he need	-20	29
-left he want	25	-14
-left he'll want	-7	21
-left he's get			8
-left here	-31	-19	36	-17
-left him	5			-8
-left hit	23
-left hold	17
-left hole in	9
-left hook up	12
-left how	15
-left i	11
-left i bring		-9	-9	-14		23
-left i buy	-12	-16	-16		24
-left i change	-13			27
-left i count	-10	10	7	-21
-left i cut	7
-left i do	11
-left i drill	5
-left i drive	-28	-5		33
-left i figure	29	-18	-16	-11
-left i finish	19
-left i forget	-14	19	-6
-left i get	-22		35
-left i glue	5
-left i hang	-11			22
-left i have	-21		40
-left i hold	7
-left i lay	-10			16
-left i leave	-16		22
-left i make	10
-left i measure	5
-left i need		5
-left i open	29			-19
-left i paint	10
-left i pull				12
-left i put				26
-left i run	-10			27
-left i set	-8	-6		22
-left i sister				6
-left i stick		-4		11
-left i swap	-31			38
-left i take	-14	-19	-8	11		14
-left i think			6
-left i use	-19			32
-left i want	5			-12
-left i will	8
-left i'd like	-31	37
-left i'd say		11	-15	-16
-left i'll need		-9	21
-left i'll want	-26	30
-left i'm	11			-6
-left i'm at	17
-left i'm short	-16	25		-10
-left i've	12	-10		-11
-left i've get	-27	-5	51
-left i've put	13
-left if	10
-left in Q				10
-left in about	30		-14	-19
-left in at	21
-left in for	12
-left in the	5			-7
-left in there	6
-left in with		11
-left inspector want	24	-9
-left instead of	21			-14
-left into	28
-left is at	10
-left is for	-5	12
-left is in			17	-8
-left is on	8
-left is only	14
-left it	9
-left it T		-16	-5	13
-left it and	-21	8		13
-left it at	22
-left it be	32
-left it before	14
-left it by	20	-15
-left it for	-19	19
-left it from				11
-left it have	24		-15
-left it in	-4			25
-left it on				6
-left it out	-12			18
-left it run	18
-left it take		-12	-13	16
-left it to	39			-12
-left it up	19	-14		-11
-left it with				16
-left it's get	-12	5	-23	12
-left it's in	21
-left its last	18
-left job	-9			13
-left just	4
-left just need	5			-8
-left kill	7
+left hang by	28
+left hang on	-13	13
+left have			6
+left have only		-8	7	-7
+left have to	15
+left he	5
+left he need	-21	26
+left he want	23	-20
+left he's get			6
+left here	-29	-18	34	-17
+left him				-8
+left hit	21
+left hold	21
+left hole in	11
+left how	12
+left i	10
+left i bring	14		-5	-10
+left i buy	-5	-18	-16		26
+left i change	-7			19
+left i clean	6
+left i count	-12	14	10	-20
+left i cut				5
+left i drill	4
+left i drive	-26	-4		33
+left i figure	30	-20	-20	-12
+left i finish	20
+left i forget	-15	20
+left i get	-18		35
+left i hang	-10			24
+left i have	-20		41
+left i lay	-9			18
+left i leave	-17		16
+left i make	8
+left i pull				15
+left i put				20
+left i run	-19			33
+left i set	-14	-6		26
+left i swap	-27			35
+left i take	-23	-19	-6	17		18
+left i think			7
+left i use	-16			26
+left i want	6			-12
+left i will	7
+left i'd like	-31	36		-5
+left i'll	4
+left i'll need		-11	20
+left i'll want	-21	23
+left i'm	12			-7
+left i'm at	16
+left i've	22	-8	-8
+left i've get	-26	-5	45
+left i've put	16			-6
+left if	6
+left in about	29		-14	-20
+left in at	20
+left in for	10
+left in the				-5
+left in with		13
+left inside		4
+left inspector want	25	-12
+left instead of	23			-18
+left into	22
+left is at	14
+left is for		12
+left is in	-5		17
+left is on	7
+left is only	16
+left it	13
+left it T		-19	-5	14
+left it and	-26	6		17
+left it at	19
+left it be	25
+left it before	17
+left it by	21	-16
+left it for	-16	11
+left it from				10
+left it have	26		-16
+left it in	-11			26
+left it on				12
+left it out	-13			18
+left it take		-18	-18	19
+left it to	40			-12
+left it up	20	-12		-11
+left it with				10
+left it's get	-14	5	-21	16
+left it's in	19
+left its last	20
+left job	-7			12
+left just	21
+left just need				-10
+left kill	6
 left land	16
-left last		-5
-left last of	-31	-9		38
-left laundry	21	-4
-left lay	-14			24
-left lay in	-12	11	7	-27
-left leave in	7
-left leave of	-4		13
+left last		-7
+left last of	-27	-8		36
+left laundry	12
+left lay	-12			26
+left leave in	8
+left leave of	-4		16
 left leave on	15
-left lift	6
-left little	4
-left living room	18
-left long	24			-12
-left loose	26
-left lose	25
-left make	37	-7
-left master	9
-left master bath	12
-left match	14
-left maybe	-16		39
-left me	-8	22
-left me is	27	-4		-4
-left me up	-20	32
-left measure	6
-left meet	10
-left miss		16
+left lift	7
+left little	8
+left living room	17
+left long	25			-12
+left loose	24
+left lose	26
+left make	40	-12
+left master bath	8
+left match	16
+left maybe	-24		40	-4
+left me	-12	21
+left me up	-19	31
+left measure	7
+left meet	11
+left miss		13
 left miss at	6
-left miss from	-21	26		-5
-left mix		-11	-8	20
-left more than	13
+left mix		-8	-8	20
+left more than	10
 left move	22
-left mud and		-7		8
-left must be	7
-left n	14
-left near	16
+left mud and				10
+left must be	8
+left near	20
 left need		19
-left need G	-7	16
-left need a	-16	20
-left need to	21	-7
-left new	-24	33	-7
+left need G	-7	15
+left new	-30	33	-12
 left nick	8
-left no	24	-17	-10
 left nobody	8
-left not	23
+left nobody touch	6
+left not	22
 left notch	16
-left number N	19
-left of G		-17	9
-left of the	50	-11		-26
-left off	13
-left off with	28			-5
+left number N	10
+left of G		-19	9
+left of the	57	-12	-4	-32
+left off	12
+left off with	21			-6
 left office	11
-left old	26			-8
-left on	6
-left on all	7	-10
+left old	24			-7
+left on	7
+left on all	14	-16	-5
 left on every	23
-left on in	15
-left on it	-24			22
-left on with	-17			25
-left once	8
-left one's	24
-left only		-20	20
-left only get	-43	-17	44
-left only have	-34			28
-left open	5
-left or		8
-left order	-6	16			6
-left out	12
-left out of	37
-left out with	-19	-15	-7		28
-left outta	33	-5
-left over	30
-left over by	17
+left on in	17
+left on it	-14			7
+left on the			-7
+left once	13
+left one's	25
+left only		-19	21
+left only get	-49	-15	46
+left only have	-38		-5	29
+left opened up	5
+left or		7
+left order	-14	23			9
+left other				-5
+left out	4
+left out of	34
+left out with	-26	-13	-8	10	28
+left outta	28	-4
+left over	29
+left over by	21
 left over to	23
-left owe	-7	15
-left pack		-6		11
-left paint	24
+left paint	22
 left pantry	21
-left pass				6
-left past	26
-left patch	26
-left pick	10
-left pick up	-31	8		-16	42
-left please		6
+left pass				10
+left past	27
+left patch	20			-9
+left pick	14
+left pick up	-20	7	-10	-19	32
+left piece of				5
+left plane	4
 left plug	21
 left point	22
-left pop	11
-left porch	12
-left pour	-20		-8	29
-left prime		-17		9
-left push	7
-left put				5
-left put in	-23			30
-left quick	24
+left pop	9
+left porch	11
+left pour	-23		-13	29
+left prime		-19		10
+left push	6
+left put				4
+left put in	-20	-21		33
+left quick	19
 left rate	10
-left read	18
-left ready for	12
-left replace	-11			12
-left rest	-44	-33	46	-33
-left return		-19		-20		25
-left right	-13	19
-left right down	11
-left right through	16		-7
+left read	19
+left replace		5
+left return		-20		-20		26
+left right	-15	20
+left right down	12
+left right through	15		-10	-4
 left ring	15
 left rip	6
 left roll	5
-left round	11
-left sand	-8	4	9
+left round	10
+left sand	-14	7	11
 left say	23
-left scrape	15
-left scratch			12
-left screw			-8	13
-left screw and	10	-20
-left screw in	-15	15
-left screw to	21
+left scrape	13
+left screw	-12		-10	23
 left scribe	28
-left seal	13
+left seal	11
 left see	11
-left send	-13	11				11
-left send is			13
-left set				17
-left set in	22			-10
-left she	14
-left she want		10
-left she's get	-9		11	-10
-left shim	5
-left short	-25	30		-16
-left short by	-12	22		-11
-left short of	-13	19
-left short on	24
-left should be	21
-left shut	10
-left shy of		-12		11
-left side		-5	-8	6
-left sign	-13		22
-left since	14
-left sister	7	-9
-left sit		6
-left sit in	10
-left sit on	23
-left snap	12
-left snug	11
-left so	6
-left somebody run	24
-left sound like	18	-9
-left spend	-25	-18	-23	33
-left split	6
-left stack	-10	-9		19
-left stand		10
-left stick	-10			13
-left still	-8		28
-left still get	-23		30	-14
-left still have	-11		35
-left still in		-20	16	-9
-left still need		11
-left still on	11
-left still owe	23	-4
-left strip	22
-left stuff	-15	16
-left supply	22	-14		-11
-left swap	-10			36
-left swap for	-20	21
-left take	-17			14		11
-left tape	9
-left test	5
-left than	18
-left that			16
-left that be	-15	-22	-14	30
-left that eat	-5		-7	18
-left that want	-5	11		-5
-left that with	-9			21
-left that's	-12	6		13
-left the G	21
-left the kitchen	31			-12
-left the lady want	-18	22
-left the last	13		-9
-left the leave	14
-left the other		16	-5	-14
-left the right	-13	19
-left the wrong	14
-left them				-5	14
-left then	8
-left there			6
-left there be	19
-left there is	-9	-28	27	-19
-left there's			23
-left there's only	-15	-19	28	-29
-left they want	-6				18
-left they're	26	-5		-7
-left thing	-12	-9	21
-left think			6
-left those	8	-15	9
-left those and	-5	26	-9	-9
-left through				35
-left throw	-33	28		6
-left tighten	20
-left tile	-12	18
-left till	14
-left to	6
-left to be	13
-left to bring	6
-left to do	20
-left to get	12
-left to move	16
-left to pull	11
-left to put	-30	32		13
-left to see	14
+left send	-11	7				12
+left send is			12
+left set				23
+left she	9
+left she want		5
+left she's get	-10		12	-12
+left short	-17	27		-19
+left short by	-10	21		-16
+left short of	-10	16
+left short on	26
+left shut	9
+left shy of		-14		12
+left side	5	-8	-10	8
+left sign	-17		23	-6
+left since	15
+left sister	8	-7
+left sit		7
+left sit in	9
+left sit on	18
+left snap	14
+left so	9
+left somebody run	25	-5
+left split	9
+left stack	-10	-9	-5	21
+left start	6
+left stick	-12			13
+left still	-9		25
+left still get	-22		30	-13
+left still have	-15		30
+left still in	-8	-16	22	-8
+left still need		9
+left still on	15
+left strip	23
+left stuff	-18	15
+left swap	-12			36
+left take	-21			11		15
+left test	6
+left than	13
+left that	8
+left that be	-14	-22	-16	28
+left that eat			-8	21
+left that with	-7			21
+left that's	-13	8		8
+left the G	41
+left the kitchen	31			-14
+left the lady want	-18	23
+left the last	11		-11
+left the leave	9
+left the other		16		-14
+left the right	-15	20
+left the wrong	12
+left them				-5	15
+left then	7
+left there be	34			-15
+left there is	-10	-27	27	-18
+left there's			17
+left there's only	-14	-17	28	-28
+left they want	-5	9
+left thing	-14	-12	21	-8
+left think			7
+left those	14	-10
+left those and		30	-13	-12
+left through				33
+left throw	-35	26	-5	5
+left tighten	19
+left tile	14
+left till	15
+left time	9
+left to	5
+left to be	12
+left to bring	7
+left to do	19
+left to get	15
+left to move	15
+left to pull	14
+left to put	-32	32		14
+left to see	12
 left too	22
-left top		7
-left top of	16
-left touch	9
-left toward	6
-left trim	20
-left truck eat	17
-left try		-17	14	-11
-left turn	24
-left under	24
-left under it		16
-left unit N	19
-left until	18
-left up					6
-left up at	5
-left up from	10
-left up in	25
-left up on	-20			32
-left up with	14
-left us	-17	33
-left use				33
-left use about	-18			32
-left use up	-20			29
-left wait on	-13	23
-left wall	18
-left wall to	7
-left want		8
-left wash	16
-left way	5
+left top		8
+left top of	15
+left touch	7
+left toward	5
+left try		-15	16	-10
+left turn	20
+left under	21
+left under it		14
+left until	17
+left up at	8
+left up from	13
+left up in	22			-8
+left up on	-24			32
+left up with	9
+left us	-9	23
+left use				34
+left use about	-16			29
+left use up	-20			30
+left wait on	-7	15
+left wall	12
+left wall to	5
+left want		7
+left wash	14			-5
+left way	8
 left we	13
-left we do	6
-left we finish	13
+left we finish	12
+left we get			5
 left we have				-11
-left we need	-9	26
-left we use	-16			48
-left we want	-19	23
-left we're		8	-13	-11
-left what	19
-left when	17
-left where	11
-left which	13
-left why	12
-left will	8
+left we need	-5	21
+left we put	-5	5
+left we use	-16			40
+left we want	-23	26
+left we're	8	5	-16	-14
+left what	18
+left when	20
+left where	12
+left which	8
+left why	13
+left will	7
 left with				7
-left with the	-6	-11	17
-left without		8
-left won't	8
+left with the	-13	-15	19
+left without	6
+left won't	9
 left wouldn't	7
-left you	24	-6
-left your	12
-left1 &	-16			12
-left1 '	10
-left1 (			-11
-left1 +	-16			5
-left1 -	8
-left1 /	29
-left1 @	31
-left1 a					11
-left1 above	12
-left1 across	17
-left1 add				10
+left you	26	-7
+left your	10
+left1 &	-20	10		14
+left1 '	9
+left1 (	-7	7	-9
+left1 +	-13
+left1 -	9
+left1 /	28
+left1 @	28
+left1 a		-17			15
+left1 above	14
+left1 across	13
+left1 add				9
 left1 again	7
-left1 against	18
-left1 all				27
-left1 along	22
-left1 already	14	-10	4	-6
+left1 against	21
+left1 all				25
+left1 along	19
+left1 already	12	-8	4	-5
 left1 are	34
-left1 around	31
-left1 as	36
-left1 ask	21	-5		-7
-left1 at	23
-left1 attic	19
-left1 b	27
-left1 back				-11		19
-left1 bar	12
-left1 bare	17
-left1 basement	17
-left1 bath	10
-left1 bathroom	8
-left1 bedroom	14
+left1 around	24
+left1 as	29
+left1 ask	18	-5		-7
+left1 at	24
+left1 attic	12
+left1 b	18	-4
+left1 back						21
+left1 bar	10
+left1 basement	13
+left1 bath	11
+left1 bathroom	9
+left1 bedroom	11
 left1 before	21
 left1 behind	17
-left1 below	12
-left1 bend	16
-left1 beside	10
+left1 below	13
+left1 bend	17
 left1 between	26
-left1 black				-5
-left1 blow		-5		9
-left1 box	21
-left1 br	-6	-10		14
-left1 break	-7	13
+left1 blow		-5		6
+left1 box	22
+left1 break	-13	14
 left1 bring		15
-left1 burn	-6			22
-left1 buy	-15	9		-4
-left1 by	18
-left1 c	15
-left1 call	5
-left1 can't	9
-left1 caulk	14
-left1 ceiling				12
-left1 change	-5	8
-left1 check	9
+left1 burn	-7	-6		21
+left1 buy	-14	9		-6
+left1 by	17
+left1 call	7
+left1 can't	6
+left1 caulk	13
+left1 change		7
+left1 check	12
 left1 choose	9
-left1 clean	13
+left1 clean	14
 left1 clear	15
-left1 clip	-26		8	7
-left1 closet		-5	17
+left1 clip	-28		9	10
+left1 closet	8
 left1 come		-7	6
-left1 count	-21	8	21	-26
-left1 cover	17
-left1 crack	4
-left1 cut out	12
-left1 dead	14
+left1 count	-23	12	24	-23
+left1 crack	8
+left1 cut out	14
+left1 dead	15
 left1 dig	15
-left1 dining room	12
-left1 down				15
-left1 drill	19
+left1 dining room	10
+left1 do	4
+left1 don't	7
+left1 down				16
+left1 drill	21
 left1 drip	16
-left1 drive	-10	-9		26
-left1 drop	4
-left1 eat	-6	-10		27
-left1 em	-14	24		-7
-left1 enough	12
-left1 entry	12
-left1 every	7
-left1 exam	26
-left1 except						18
-left1 family room	4
-left1 fifth	21			-6
-left1 figure		19	-13	-22
-left1 fill	20			-4
-left1 first	-6	21	-13	-19
-left1 fit		-8		13
-left1 floor	5
-left1 flush	23
-left1 foam	-8	-13	-6	25
-left1 forget	-7	16
-left1 frame	7
-left1 from	11
-left1 get			14
-left1 give	23
-left1 glue	27
-left1 go				8
-left1 good		-15	18	-7
+left1 drive	-9	-9		26
+left1 drop	6		4	-4
+left1 eat	-8	-15		29
+left1 em	-15	25		-4
+left1 every	12
+left1 except	8
+left1 fifth	16			-7
+left1 figure		17	-16	-21
+left1 fill	23			-8
+left1 find	7
+left1 first	-6	20	-13	-18
+left1 fit		-8		12
+left1 flush	16
+left1 foam	-9	-17	-7	29
+left1 forget	-8	15
+left1 from	5
+left1 get			18
+left1 give	21
+left1 glue	41			-12
+left1 go				9
+left1 good		-14	17	-7
 left1 gotta	4
-left1 grab	-9	11			15
-left1 grind	-6			13
-left1 half	-23		27	-14
+left1 grab					16
+left1 grind	-7			14
+left1 half	-22		27	-13
 left1 hall	8
-left1 hall bath			14
-left1 hand		-6	13	-16
 left1 hang				8
-left1 have			5
-left1 he	9
-left1 here	-31	-19	36	-17
-left1 him	5			-8
-left1 hit	23
-left1 hold	17
-left1 how	15
-left1 i	11
-left1 i'm	11			-6
-left1 i've	12	-10		-11
-left1 if	10
-left1 into	28
-left1 it	9
-left1 job	-9			13
-left1 just	4
-left1 kill	7
+left1 have			6
+left1 he	5
+left1 here	-29	-18	34	-17
+left1 him				-8
+left1 hit	21
+left1 hold	21
+left1 how	12
+left1 i	10
+left1 i'll	4
+left1 i'm	12			-7
+left1 i've	22	-8	-8
+left1 if	6
+left1 inside		4
+left1 into	22
+left1 it	13
+left1 job	-7			12
+left1 just	21
+left1 kill	6
 left1 land	16
-left1 last		-5
-left1 laundry	21	-4
-left1 lay	-14			24
-left1 lift	6
-left1 little	4
-left1 living room	18
-left1 long	24			-12
-left1 loose	26
-left1 lose	25
-left1 make	37	-7
-left1 master	9
-left1 master bath	12
-left1 match	14
-left1 maybe	-16		39
-left1 me	-8	22
-left1 measure	6
-left1 meet	10
-left1 miss		16
-left1 mix		-11	-8	20
+left1 last		-7
+left1 laundry	12
+left1 lay	-12			26
+left1 lift	7
+left1 little	8
+left1 living room	17
+left1 long	25			-12
+left1 loose	24
+left1 lose	26
+left1 make	40	-12
+left1 master bath	8
+left1 match	16
+left1 maybe	-24		40	-4
+left1 me	-12	21
+left1 measure	7
+left1 meet	11
+left1 miss		13
+left1 mix		-8	-8	20
 left1 move	22
-left1 n	14
-left1 near	16
+left1 near	20
 left1 need		19
-left1 new	-24	33	-7
+left1 new	-30	33	-12
 left1 nick	8
-left1 no	24	-17	-10
 left1 nobody	8
-left1 not	23
+left1 not	22
 left1 notch	16
-left1 off	13
+left1 off	12
 left1 office	11
-left1 old	26			-8
-left1 on	6
-left1 once	8
-left1 one's	24
-left1 only		-20	20
-left1 open	5
-left1 or		8
-left1 order	-6	16			6
-left1 out	12
-left1 outta	33	-5
-left1 over	30
-left1 owe	-7	15
-left1 pack		-6		11
-left1 paint	24
+left1 old	24			-7
+left1 on	7
+left1 once	13
+left1 one's	25
+left1 only		-19	21
+left1 opened up	5
+left1 or		7
+left1 order	-14	23			9
+left1 other				-5
+left1 out	4
+left1 outta	28	-4
+left1 over	29
+left1 paint	22
 left1 pantry	21
-left1 pass				6
-left1 past	26
-left1 patch	26
-left1 pick	10
-left1 please		6
+left1 pass				10
+left1 past	27
+left1 patch	20			-9
+left1 pick	14
+left1 plane	4
 left1 plug	21
 left1 point	22
-left1 pop	11
-left1 porch	12
-left1 pour	-20		-8	29
-left1 prime		-17		9
-left1 push	7
-left1 put				5
-left1 quick	24
+left1 pop	9
+left1 porch	11
+left1 pour	-23		-13	29
+left1 prime		-19		10
+left1 push	6
+left1 put				4
+left1 quick	19
 left1 rate	10
-left1 read	18
-left1 replace	-11			12
-left1 rest	-44	-33	46	-33
-left1 return		-19		-20		25
-left1 right	-13	19
+left1 read	19
+left1 replace		5
+left1 return		-20		-20		26
+left1 right	-15	20
 left1 ring	15
 left1 rip	6
 left1 roll	5
-left1 round	11
-left1 sand	-8	4	9
+left1 round	10
+left1 sand	-14	7	11
 left1 say	23
-left1 scrape	15
-left1 scratch			12
-left1 screw			-8	13
+left1 scrape	13
+left1 screw	-12		-10	23
 left1 scribe	28
-left1 seal	13
+left1 seal	11
 left1 see	11
-left1 send	-13	11				11
-left1 set				17
-left1 she	14
-left1 shim	5
-left1 short	-25	30		-16
-left1 shut	10
-left1 side		-5	-8	6
-left1 sign	-13		22
-left1 since	14
-left1 sister	7	-9
-left1 sit		6
-left1 snap	12
-left1 snug	11
-left1 so	6
-left1 spend	-25	-18	-23	33
-left1 split	6
-left1 stack	-10	-9		19
-left1 stand		10
-left1 stick	-10			13
-left1 still	-8		28
-left1 strip	22
-left1 stuff	-15	16
-left1 supply	22	-14		-11
-left1 swap	-10			36
-left1 t defect.	11
-left1 t finish.	-22			21
-left1 t fixture.	19
-left1 t surface.	16
-left1 t tool.		-8	23	-21
-left1 t work.			13
-left1 take	-17			14		11
-left1 tape	9
-left1 test	5
-left1 than	18
-left1 that			16
-left1 that's	-12	6		13
-left1 the wrong	14
-left1 them				-5	14
-left1 then	8
-left1 there			6
-left1 there's			23
-left1 they're	26	-5		-7
-left1 thing	-12	-9	21
-left1 think			6
-left1 those	8	-15	9
-left1 through				35
-left1 throw	-33	28		6
-left1 tighten	20
-left1 tile	-12	18
-left1 till	14
-left1 to	6
+left1 send	-11	7				12
+left1 set				23
+left1 she	9
+left1 short	-17	27		-19
+left1 shut	9
+left1 side	5	-8	-10	8
+left1 sign	-17		23	-6
+left1 since	15
+left1 sister	8	-7
+left1 sit		7
+left1 snap	14
+left1 so	9
+left1 split	9
+left1 stack	-10	-9	-5	21
+left1 start	6
+left1 stick	-12			13
+left1 still	-9		25
+left1 strip	23
+left1 stuff	-18	15
+left1 swap	-12			36
+left1 t defect.	9
+left1 t finish.	-18		6	10
+left1 t fixture.	33
+left1 t surface.	19
+left1 t tool.		-9	20	-18
+left1 take	-21			11		15
+left1 test	6
+left1 than	13
+left1 that	8
+left1 that's	-13	8		8
+left1 the wrong	12
+left1 them				-5	15
+left1 then	7
+left1 there's			17
+left1 thing	-14	-12	21	-8
+left1 think			7
+left1 those	14	-10
+left1 through				33
+left1 throw	-35	26	-5	5
+left1 tighten	19
+left1 tile	14
+left1 till	15
+left1 time	9
+left1 to	5
 left1 too	22
-left1 top		7
-left1 touch	9
-left1 toward	6
-left1 trim	20
-left1 try		-17	14	-11
-left1 turn	24
-left1 under	24
-left1 until	18
-left1 up					6
-left1 us	-17	33
-left1 use				33
-left1 v buy.	-18	25			15
-left1 v have.			5
-left1 v measure.	8
-left1 v need.		22
-left1 v return.	-11	-28	-5			23
-left1 v say.	11
-left1 v see.	24
-left1 v use.				33
-left1 wall	18
-left1 want		8
-left1 wash	16
-left1 way	5
+left1 top		8
+left1 touch	7
+left1 toward	5
+left1 try		-15	16	-10
+left1 turn	20
+left1 under	21
+left1 until	17
+left1 us	-9	23
+left1 use				34
+left1 v buy.	-19	25			18
+left1 v have.			6
+left1 v measure.	7
+left1 v need.		18
+left1 v return.	-9	-29				24
+left1 v say.	8
+left1 v see.	26
+left1 v use.				34
+left1 wall	12
+left1 want		7
+left1 wash	14			-5
+left1 way	8
 left1 we	13
-left1 we're		8	-13	-11
-left1 what	19
-left1 when	17
-left1 where	11
-left1 which	13
-left1 why	12
-left1 will	8
+left1 we're	8	5	-16	-14
+left1 what	18
+left1 when	20
+left1 where	12
+left1 which	8
+left1 why	13
+left1 will	7
 left1 with				7
-left1 without		8
-left1 won't	8
+left1 without	6
+left1 won't	9
 left1 wouldn't	7
-left1 you	24	-6
-left1 your	12
-left2 (		-31	19	-5
-left2 )	22	-13		-12
-left2 -		14		-13
-left2 /	-10	15
-left2 1	18
-left2 about	26			-16
-left2 across	17
-left2 after	6
-left2 again	-10			28
-left2 ain't	18
-left2 air	15
-left2 already	-7	-7	7			11
-left2 am		-6	11	-8
-left2 and	-5	17
-left2 arrive	10	-13
-left2 ask	7
-left2 at	12		-11
-left2 attic	-9			15
-left2 away	23
-left2 b	4
-left2 bad	22	-17
-left2 bag	-19	7		18
-left2 bar			7
+left1 you	26	-7
+left1 your	10
+left2 (		-25	17	-6
+left2 )	23	-17		-11
+left2 -	-11	22	-8	-19
+left2 /	-9	12
+left2 1	17
+left2 about	24			-17
+left2 across	10
+left2 after	5
+left2 again				20
+left2 ain't	20
+left2 air	13
+left2 already	-12	-8	6			14
+left2 am		-7	11	-8
+left2 and	-5	19
+left2 arrive	10	-14
+left2 at	10		-12
+left2 attic	-10			16
+left2 away	20
+left2 b	8
+left2 back	9
+left2 bad	23	-19
+left2 bag	-17	6		17
 left2 bath	17
-left2 bathroom	24	-16	-10	-17
-left2 bay	18
-left2 be	8			-7
-left2 bead		-6		7
-left2 behind	9
-left2 bend	19		-9
-left2 between	27
-left2 big	10
-left2 black	7	-18	10	-17
-left2 block				15
-left2 blow	17
-left2 board				-9
-left2 bolt	-11			21
-left2 book	22
+left2 bay	17
+left2 be				-11
+left2 bead				9
+left2 behind	8
+left2 bend	18		-7
+left2 between	30			-6
+left2 big	12
+left2 black		-20	13	-15
+left2 block				19
+left2 blow	18
+left2 board				-6
+left2 bolt	-11			23
+left2 book	20
 left2 bottom	29
-left2 box	-6	13
-left2 bracket		22	-6	-16
+left2 box	-9	14
+left2 bracket		11
 left2 break	10
-left2 bring	-17	6
-left2 burn				18
-left2 buy		4			5
-left2 call	5
-left2 can	26
-left2 can't	25
-left2 cap	-21			27
-left2 change	-23	-17		23
-left2 check	15
-left2 clean	25
-left2 clear		6
-left2 clip	19
+left2 bring	-15
+left2 burn				21
+left2 buy	-6	8			5
+left2 by				-21
+left2 can	25
+left2 can't	24
+left2 cap	-23			26
+left2 ceiling	21
+left2 change	-18	-21	-5	27
+left2 check	13
+left2 clean	24
+left2 clear		10
+left2 clip	16	-7	-5
 left2 close				6
-left2 closet	31
-left2 coat				8
-left2 code	24	-16
-left2 come					9
-left2 could		17		-32
-left2 cover	28			-15
-left2 crack	14
-left2 cut			8
-left2 day	5
-left2 dead	14
-left2 deep	6
-left2 didn't	-10	12		-5
-left2 ding	8
-left2 dining room	27
-left2 dog	14
-left2 don't	36
-left2 down			22	-7
-left2 drain	11
-left2 drill	15
-left2 drip	19
-left2 drop	21
-left2 each	29	-23
-left2 eat				9
-left2 electrician	13
-left2 em	39			-16
-left2 end	4
-left2 enough	-9	-11	19	-6
-left2 every				11
-left2 fill	-23	-11		37
-left2 fine		-5		11
-left2 finish				6
-left2 first coat	-19			25
-left2 flash	16
-left2 flat	14	-12
-left2 floor	28
-left2 foam	-16			28
-left2 forget	6
-left2 frame	10
+left2 closet	17
+left2 coat				10
+left2 code	17	-14
+left2 come		-6			12
+left2 could	5	18		-30
+left2 cover	27			-14
+left2 crack	12
+left2 cut			9
+left2 deck	6
+left2 deep	7
+left2 didn't	-18	17	4	-11
+left2 ding	13
+left2 dining room	21
+left2 dog	16
+left2 don't	45
+left2 down			23	-30
+left2 drill	9
+left2 drip	21
+left2 drop	24
+left2 each	27	-22
+left2 eat				8
+left2 edge				4
+left2 electrician	11
+left2 em	39			-20
+left2 end	5
+left2 every				10
+left2 fill	-17	-16	-7	30
+left2 fine		-5		12
+left2 finish				5
+left2 flash	16			-4
+left2 flat	19	-11
+left2 floor	27
+left2 foam	-20	-4	-7	27
+left2 for				-7
+left2 forget	5
+left2 frame	8
 left2 front	15
-left2 full	23
-left2 garage	22			-6
-left2 give				-8	14
-left2 glue	-5			12
-left2 go				16
-left2 gonna		10		-9
-left2 good	39
-left2 gotta	6
-left2 grab	9
-left2 gray	7		-28
-left2 grout	26	-19
-left2 guy	25
-left2 half	-11	-4	20	-7
-left2 hall	-7			11
-left2 hand	26
-left2 hard	8	-18	-5	9
-left2 has				5
-left2 have			7
+left2 full	20
+left2 garage	21			-10
+left2 give				-11	15
+left2 glue	-5			8
+left2 go				13
+left2 gonna		4		-12
+left2 good	31
+left2 gotta	9
+left2 grab	13
+left2 gray	20		-24	-16
+left2 guy	27
+left2 half	-8	-4	20	-10
+left2 hall		-4		15
+left2 hand	27	-7
+left2 hang	4
+left2 hard	8	-19	-7	9
+left2 has				6
+left2 have			8
 left2 he	10
-left2 her	35	-12		-6
-left2 here	16
-left2 high	15
-left2 hold						14
-left2 hole	21
-left2 holes				7
-left2 homeowner	20
-left2 hook	19
-left2 house	30
-left2 i'd	-8	27		-14
-left2 i'm		22
-left2 i've	-11		38
-left2 if	21
-left2 in	36
-left2 inspector	24
-left2 instead	21			-14
-left2 it'll	-4	12
-left2 it's	26
-left2 just				13
-left2 keep	12
-left2 kit	-20			16
-left2 kitchen	9
-left2 knock	6
-left2 ladder	25
-left2 land	12
-left2 last	-33	8	-11	31
-left2 latch	7
-left2 lay	-12	7
-left2 leak	16
-left2 leave			37
-left2 let		-12		9
-left2 let go	24		-11	-6
+left2 head		5
+left2 her	32	-13
+left2 here	20
+left2 high	11
+left2 hold						15
+left2 hole	23
+left2 holes				8
+left2 homeowner	21
+left2 hook	20
+left2 house	23
+left2 i'd	-9	28	-7	-17
+left2 i'm		29
+left2 i've	-13		34
+left2 if	23	-5
+left2 in	51
+left2 inspector	28	-7
+left2 instead	23			-18
+left2 it'll		5
+left2 it's	20
+left2 just				11
+left2 keep	15
+left2 kit	-14			15
+left2 kitchen	25			-10
+left2 ladder	21
+left2 land	6
+left2 last	-32	8	-13	28
+left2 lay	-21	9	4
+left2 leak	15
+left2 leave			34
+left2 let		-13		9
+left2 let go	25		-9
 left2 level				10
-left2 lid	-13	-10		24
+left2 lid	-14	-11		24
 left2 lift	13
-left2 like	-22	-23	-11	33
-left2 line	-13			21
-left2 long		15
-left2 look	6
-left2 lose	-6			15
-left2 lot	12	-19		-5		17
-left2 luis	23
-left2 make	-5	16
-left2 mark.		6
-left2 me			14	-9
-left2 measure	19
-left2 middle	12
-left2 miss	-11	28
-left2 more		12
-left2 move	23			-14
-left2 mrs	10
-left2 mud	-18	17
-left2 must	20			-9
+left2 like	-21	-27	-17	34
+left2 line	-16			21
+left2 long		19
+left2 loose	18
+left2 lose	-7			16
+left2 lot	12	-21		-5		17
+left2 make	-4	15
+left2 mark.	-5	9
+left2 me			5
+left2 miss	-10	27
+left2 move	22			-15
+left2 mrs	11
+left2 mud				10
+left2 must	23			-10
 left2 nail		-6		20
-left2 need	-10	18
-left2 never	36	-18
-left2 new	-13			20
-left2 no	33
-left2 nobody	37
-left2 nothing	24
-left2 now				11
-left2 number	-9			17
-left2 of				-10
-left2 off	16
-left2 old	7
-left2 only		-23	18
-left2 open			6	-15
-left2 order	-13	20
-left2 out	11
-left2 over			9
-left2 owe	-23	22	-19	-22	16
-left2 owner	29	-4
+left2 need	-12	14	5	-6
+left2 never	36	-20
+left2 no	30
+left2 nobody	20
+left2 nothing	29
+left2 now				14
+left2 number	22
+left2 of				-13
+left2 off	17
+left2 old	8
+left2 only		-24	19
+left2 open	-8		10	-10
+left2 order	-7	13
+left2 out	13
+left2 over			8
+left2 owe	-20	21	-17	-21	17
+left2 owner	30	-4
 left2 pack	-19			27
-left2 pantry	-7	-7	-12	19
-left2 patch	14
-left2 peel	17
-left2 pick	-25	6		-16	39
-left2 pipe	13
-left2 place	-16			21
-left2 plate		12
-left2 plug	17
-left2 plumber				7
-left2 prime	12
+left2 pantry	-11	-5	-18	20
+left2 patch	18
+left2 peel	18
+left2 pick	-16	6	-8	-19	31
+left2 pipe	9
+left2 place	-14			21
+left2 plate	-6	17
+left2 plug	22
+left2 plumber				8
+left2 prime	17
 left2 pull	26
-left2 put	-8			35
-left2 ready	18
-left2 reveal	12
+left2 put	-12	-17		39
+left2 ready	16
 left2 right	15
-left2 rise	18
-left2 roof	18
-left2 sand	25
-left2 say		16
-left2 scribe		5
-left2 seal	-15			29
-left2 second		-4		9
-left2 second coat	-8		18
-left2 see	-4			14
-left2 send	-10	-15	4	-6		21
-left2 set	33	-4
-left2 she	9
-left2 she's				-6
-left2 sheath	17
-left2 sheet	14
-left2 shim	-16	-12	14	9
-left2 shop	-13	-25	13	8
-left2 short		15
-left2 should	27
-left2 shy				6
-left2 side	37
-left2 silicone		-19		-7	22
-left2 size	13
-left2 skim	9
-left2 slab	20			-17
-left2 slip	27	-9	-20	-21
-left2 snake	15
-left2 so				7
-left2 soft	-30		18			20
-left2 somebody	10
+left2 rip				4
+left2 rise	15
+left2 roof	17			-4
+left2 run				7
+left2 sand	30
+left2 say		5
+left2 scribe		6
+left2 seal	-19			29
+left2 second				10
+left2 second coat	-7		18
+left2 see				13
+left2 send	-10	-9	5	-8		21
+left2 set	24	-6
+left2 she	4
+left2 she's			5	-10
+left2 sheath	19
+left2 sheet	13
+left2 shim	-12	-13	12	10
+left2 shop	-13	-24	12	7
+left2 short		21
+left2 should	26	-6
+left2 shy		-9		8
+left2 side	39
+left2 silicone		-21		-10	23
+left2 size	14
+left2 skim	8
+left2 slab	22			-19
+left2 slip	25	-11	-21	-22
+left2 so				9
+left2 soft	-30		17			19
+left2 somebody	7
 left2 somebody's	13
-left2 sound	19	-6
-left2 splice	25			-10
-left2 stain	11
-left2 stair	6
+left2 sound	24	-10
+left2 splice	27			-9
+left2 spot	5
+left2 squeak	4
+left2 stain	14
 left2 stairs	23
-left2 stand	13
-left2 stay	-12	-17	29	-12
-left2 still			10
-left2 strike	-21	27
-left2 strip	15
-left2 swap				14
-left2 t	9	-10	-4
-left2 t defect.	8
-left2 t fixture.	16
-left2 t role.	10
-left2 t tool.	23
-left2 t work.	14
-left2 take				-12		17
-left2 tear	13
+left2 stand	16
+left2 stay	-11	-17	28	-12
+left2 still			13
+left2 strip	17
+left2 swap				13
+left2 t	11	-10
+left2 t area.		-11
+left2 t defect.	9
+left2 t fixture.	13
+left2 t role.	8
+left2 t tool.	20
+left2 t work.	16
+left2 take				-13		15
+left2 tear	10
 left2 tell	19
-left2 tenant	13
-left2 test	19			-5
-left2 that				9
-left2 that's	5	-5		5
-left2 the lady	-10	16
-left2 them	18
-left2 there's	-4	-8	37	-26
-left2 they're	22
-left2 this				9
-left2 those		7
+left2 test	21
+left2 that				7
+left2 that's		-8		5
+left2 the lady	-9	16
+left2 them	19
+left2 there's	-4	-11	34	-28
+left2 they	4
+left2 they're	20
+left2 this	20
+left2 those		8
 left2 through	21
-left2 tight	27			-17
-left2 tile	28
+left2 tight	13
+left2 tile	20
 left2 till	24
-left2 too	23
-left2 top	7
-left2 trim	10		-11
-left2 truck	22
-left2 try		13
-left2 turn	16
+left2 too	19
+left2 top	13
+left2 try		12
+left2 turn	17
 left2 under	16
-left2 underneath	14
-left2 unit	-9	-8		-4		23
-left2 up	10
-left2 upstairs	22
-left2 use	-32			55
-left2 v buy.		11
-left2 v have.			7
-left2 v need.	-7	8	9
-left2 v use.	-32			55
-left2 wait		8
+left2 underneath	16
+left2 unit	-18	-10		-13		25
+left2 up	7
+left2 upstairs	20
+left2 use	-35			57
+left2 v buy.		4
+left2 v have.			8
+left2 v need.	-11	7	13
+left2 v say.	4
+left2 v use.	-35			57
 left2 walk	13
-left2 wall			4
-left2 walls	28		-22
-left2 want	17
-left2 water	19
-left2 way	-6			14
-left2 we'll	-32	38
-left2 we're			6	-30
-left2 where	10
+left2 wall			6
+left2 walls	30		-26
+left2 want	9
+left2 water	20
+left2 way	-4			14
+left2 we'll	-25	31
+left2 we're	-15	13	8	-18
+left2 where	9
 left2 which	13
-left2 white	-22		28	-14
-left2 whoever	14
-left2 wide	22
-left2 will		25
-left2 wire	19
+left2 white	-19	10	12	-11
+left2 whoever	9
+left2 wide	19
+left2 will		26
+left2 wire	21
 left2 with				9
 left2 wobble	9
 left2 won't		10
-left2 work	12
-left2 would	-11	15
-left2 wrap			9	-6
-left2 wrong	24
-left2 you	33
+left2 work	13
+left2 would	-12	16
+left2 wrap			9	-5
+left2 wrong	21
+left2 you	30
 left3 )	15
-left3 +	17
-left3 -	10
-left3 N	26	-5
-left3 after	17
-left3 again	-8			17
-left3 all	-8			5
-left3 already	-16			5	18
-left3 an		7
-left3 and	-18	14
-left3 another			-19	5
-left3 any	-20	22
-left3 are	-18			35
-left3 around	-8	14
-left3 back	-35			18		22
-left3 bathroom	5
-left3 be	12
-left3 before	21	-10
-left3 behind	21	-8
-left3 between	9
-left3 big	12		-10
-left3 black		8
-left3 blow	-12	18
-left3 board	-32	25	8	-7
-left3 both	29			-23
-left3 bottom				6
-left3 box	17
-left3 bracket	32	-24		-5
-left3 break	19	-4
-left3 bring	8
-left3 buy	7	-16			10
-left3 by				-6
-left3 call	11
-left3 can't	-19			23
-left3 caulk	-27	12	23	-14
-left3 ceiling	12
+left3 +	16
+left3 -	5
+left3 N	28	-9
+left3 T			4
+left3 after	16
+left3 all	-9			13
+left3 already				13
+left3 an		6
+left3 and	-16	17
+left3 another		5	-20	10
+left3 are	-8			37
+left3 back	-38			20		25
+left3 be	23
+left3 before	21	-9
+left3 big	10		-14
+left3 black		5
+left3 blow	-11	16
+left3 board	-31	25	10
+left3 both	30	-5		-21
+left3 bottom				8
+left3 box	11
+left3 break	22	-5
+left3 buy	6	-18	-5	-9	7
+left3 call	15
+left3 can't	-17			22
+left3 caulk	-30	10	23	-12
+left3 ceiling	9
 left3 clamp	7
-left3 clean				11
-left3 clear	7
-left3 coat		9
+left3 clean				10
 left3 corner	-11					23
-left3 day	31		-5
-left3 dent	17
-left3 down		-6	7
-left3 drain			-4	6
-left3 drill	19
-left3 drip	-5			14
-left3 drop	8
-left3 dry	11
-left3 dump	12
-left3 each	17	-23	-8	7
-left3 electrician	36	-16
-left3 em	40	-13
-left3 end	-7	-9		16
-left3 every				7
-left3 falls	9
-left3 fill	-7			16
-left3 find	10
-left3 finish	-22	-8		30
-left3 first	-17			21
-left3 fix	8	-16
-left3 flat	19
-left3 float	-10		-14	17
-left3 floor	-6			12
-left3 for				-19
-left3 fre	14
-left3 from	16	-18	-9	-13	20
-left3 front	-5	-15		13
-left3 garage	20
-left3 get	7
-left3 give		-14	-17	15
-left3 glue	46	-23		-9
-left3 gonna		14	-10	-11
-left3 good	-9	15
-left3 gotta	19
-left3 hall	32
-left3 hand	21
-left3 hang	6
-left3 have	8
-left3 he		-5			17
-left3 he's	8
-left3 head		6
-left3 her	34
-left3 his	16
-left3 hit				9
-left3 holes	28			-8
-left3 hook	-13	-7	12	10
-left3 hot	21
-left3 house	-11	-12	-5	27
+left3 day	24		-5
+left3 dent	19
+left3 don't	8
+left3 down		-11	8
+left3 drain			-6	8
+left3 drill	17
+left3 drop	12
+left3 dump	13
+left3 each	19	-24	-11	7
+left3 electrician	31	-18
+left3 em	38	-20
+left3 end	-4	-8		15
+left3 every				9
+left3 falls	10
+left3 fill	-5			15
+left3 find	13
+left3 finish	-21	-8		30
+left3 flat	20	-5
+left3 float	-11		-14	18
+left3 floor	-4			12
+left3 for				-20
+left3 fre	20
+left3 from	13	-18	-11	-11	19
+left3 get	4
+left3 give		-17	-19	13
+left3 glue	39	-21		-9
+left3 gonna		15	-10	-12
+left3 gotta	18
+left3 hall	30
+left3 hand	15
+left3 hang	7
+left3 have	16
+left3 he		-7			17
+left3 her	34		-7
+left3 hinge		6
+left3 his	10	-5
+left3 hit				13
+left3 holes	31			-9
+left3 hook	-14	-5	10	8
+left3 hot	23
 left3 i'll	15
-left3 i'm			5
-left3 i've	-17		17
-left3 if	23
+left3 i'm			8
+left3 i've	-19		20
+left3 if	25
 left3 inch		10
-left3 into	-25	21	-5
-left3 it	6
-left3 it's	19
-left3 its	-6	13	-5
-left3 joint	-14	5	9
-left3 just	-15	-13	9	14
-left3 keep	19
-left3 kitchen	29
-left3 last	-22			23
-left3 leave			22	-8
-left3 let	19
-left3 lid	35	-29
-left3 like	22
-left3 line	8
-left3 living room	15
-left3 long	-10	16
-left3 loose				10
-left3 make	4			-5
-left3 maybe	-14		20
-left3 me		9		-6
-left3 measure		8
-left3 miss	27	-7
-left3 more		9		-6
-left3 move	7
-left3 must		12		-7
-left3 my	40
-left3 nail	7
-left3 new		-5		17
-left3 nobody	27
-left3 nothing		13
-left3 number	27			-9
-left3 nursery	-27	-22	-15	33
-left3 off	29
-left3 office	14
-left3 old	13
-left3 ones	18	-8
-left3 only	30
-left3 open	15
-left3 order				-5
-left3 out	14			-14
-left3 outside	29	-8
-left3 owner		13
-left3 pack		14
-left3 paint		-7	11
-left3 painter	13			-10
-left3 patch	6
-left3 pick		19
-left3 plumber	7
-left3 pull	29
-left3 read	14
-left3 replace				15
-left3 right	26
-left3 rod	26			-12
-left3 roll	-18		23
-left3 run	21
-left3 sand	19
-left3 say		-13	10
-left3 screw	-5	15
-left3 second floor	11
-left3 see	7
-left3 send	-14	18				6
-left3 she	8			-6
-left3 she's	32
-left3 shim	19			-12
-left3 shop	-22	32	-16	-21
-left3 short	-16	21
-left3 side				7
-left3 sister	-17	14
-left3 sit	12
-left3 so	-26	33	-13
-left3 somebody	-13	18		-9
-left3 somebody's	13
-left3 still	-8	5			13
-left3 stop	6
-left3 supposed		17
-left3 swap		5
-left3 swing		14		-10
-left3 take			4
-left3 tape	43	-12		-17
-left3 that's		7	-5
-left3 the lady	-9	-16	23
-left3 their	-5		18
-left3 them		-21	16	-5
-left3 then	21		-6
-left3 there			9	-5
-left3 there's	33
-left3 they	13	-24	13
-left3 they're	23
-left3 think			-10
-left3 those				15
-left3 through	4		-6
-left3 throw	8
-left3 tie		-16		10
-left3 too	8	4	-6	-19
-left3 top	11	-17		6
+left3 it	10
+left3 it's	14
+left3 its	-4	12	-7
+left3 joint	-16	7	12
+left3 just		-13	11
+left3 keep	17
+left3 kitchen	17
+left3 last	-24			26
+left3 leave			15
+left3 let	13
+left3 like	21
+left3 line	7
+left3 long	-11	18
+left3 loose				12
+left3 make	4			-7
+left3 maybe	-12		19
+left3 measure		9
+left3 miss	17
+left3 more	-7	16
+left3 move	5
+left3 must	-4	13		-5
+left3 my	31
+left3 nail	8
+left3 new		-8		8
+left3 nobody	28
+left3 nothing		12
+left3 number	27			-13
+left3 off	27
+left3 office	7
+left3 old	16
+left3 only	26
+left3 open	16
+left3 order	8
+left3 out	50			-10
+left3 outside	31	-13
+left3 owner	-4	15
+left3 pack		13
+left3 paint		-7	8
+left3 painter	13			-8
+left3 patch	4
+left3 pick		20
+left3 pull	26	-6
+left3 read	16
+left3 replace	-7			16
+left3 right	23
+left3 rod	28			-11
+left3 roll	-16		24
+left3 run	37
+left3 sand	12
+left3 say		-14	12
+left3 screw		13
+left3 second floor	10
+left3 see	8
+left3 send	-18	22				6
+left3 she		5		-10
+left3 she's	36
+left3 shim	19			-13
+left3 shop	-23	35	-17	-21
+left3 short	-15	20
+left3 side				11
+left3 sister	-18	14
+left3 sit	14
+left3 so	-19	27	-17
+left3 somebody	-9	16		-8
+left3 somebody's	12
+left3 still	-7				14
+left3 stop	8
+left3 supposed	-7	19
+left3 swap	-6	4
+left3 swing		11		-7
+left3 take	5
+left3 tape	44	-15		-16
+left3 that's				6
+left3 the lady	-18	-19	25
+left3 their	-4		18
+left3 them	-5	-17	15
+left3 then	19		-5
+left3 there		-4	9	-7
+left3 there's	34
+left3 they	9	-20	16
+left3 they're	17
+left3 this	18
+left3 those		-8		12
+left3 through	5		-5
+left3 tie		-18		7
+left3 tile		7
+left3 too		9
+left3 top	17
 left3 truck	18
-left3 turn	9
-left3 under				11
-left3 us	-6	15
-left3 use	28			-15
-left3 wait	5
-left3 wall	8
-left3 walls	7
-left3 want	11
-left3 water	24
-left3 we're			10	-4
-left3 weight	32	-16	-14	-13
-left3 were	23
-left3 what	9
-left3 what's		6
-left3 where	10
-left3 which	9
-left3 white		15		-19
-left3 whole	28
-left3 wire		-10	-6	11
+left3 turn	10
+left3 under				10
+left3 up				5
+left3 us	-6	16
+left3 use	31			-21
+left3 wall	9
+left3 want	13
+left3 water	18
+left3 we're			14
+left3 weight	32	-19	-12	-14
+left3 were	20
+left3 what's		9
+left3 when			4
+left3 where	7
+left3 which	10
+left3 white		16		-20
+left3 whole	21
+left3 wire		-12	-11	10
 left3 within	18
-left3 won't	20
-left3 wrap	-11			5
-left3 x	-5	21		-10
-length after have far	-30	31	-9
-length after have here	27	-4	-14	-7
-length after need far	-8	-30	16
-length after need here	8
-length after need sentence		26	-25	-32
-length after none far		11		-19
-length after none sentence		5
-length after used sentence	-32		17
-length beside figure	-12	19		-5
-length beside get	-33	6	30	-10
-length beside is	10
+left3 wrap	-9			6
+left3 x		21		-9
+left3 you	16
+length after have far	-27	29	-10
+length after have here	28	-6	-14	-9
+length after need far	-9	-28	14
+length after need here	13
+length after need sentence		23	-23	-29
+length after none far		11		-22
+length after none here		8
+length after none sentence		12
+length after used sentence	-28		18
+length beside figure	-11	20		-5
+length beside get	-37	5	28	-14
+length beside is	13	-6
 length beside like		6
-length beside need		24
-length beside need b nobody		22
-length beside need b person	-10	27
-length beside nothing	-7
-length beside other b nobody		14	-5
-length beside other b person	-32	26	-21	12
-length beside other p other		-12	19	-15
-length beside other p person	-16		22
-length beside other pp other	12
-length beside run		-10	-9	9
-length beside snake	22			-8
-length beside undefined is other	15	-7
-length beside use	-25			34
-length beside use pp nobody	-16			25
-length beside want	-14	25		-8
-length beside work b nobody	18	-5
-length beside work b other		13	-6	-6
-length beside work pp nobody	13	-9	-9
-length beside work pp other	35	-15		-24
-length beside work pp person	-26	-11	-5	36
+length beside need		25
+length beside need b nobody		17
+length beside need b person	-6	24
+length beside nothing	-9
+length beside other b nobody		8	-10
+length beside other p other		-12	17	-15
+length beside other pp other	15
+length beside run		-13	-13	7
+length beside undefined is other	14	-9
+length beside use	-19			29
+length beside use pp nobody	-11			20
+length beside want	-13	26
+length beside work b nobody	20
+length beside work b other		11	-6	-6
+length beside work pp nobody	13	-12	-11
+length beside work pp other	28	-15		-16
+length beside work pp person	-27	-11	-6	34
 length beside work s other				12
-length buy imperative behind	7			-5
-length cue ate	-10			15
-length cue back	24			-15
-length cue came	7
-length cue have	-33		63	-30
-length cue lacks	25
-length cue need		40		-10
-length cue used	-6			30
-length have present behind	-12	-22	30	-9
-length kept	-31	8	30	-23
-length left #	-19	6		19
-length left about	-11		7
-length left and	-15	33
-length left at	33			-8
-length left by	8
-length left every	36	-14	-6	-26
-length left figure	-12	19		-5
-length left for	23	-5		-5
-length left get	-30	6	23	-12
-length left in	7	-19
-length left is				12
-length left it		-7		16
-length left it's	30
-length left need	-37	56
-length left of	21	-23			10
-length left over	27
-length left run	-10	-11	-7	19
-length left the	34	-21
-length left up	-20		-5	19
-length more	-5	12	-5
-length name flawed	-19	17	13	-6
-length named before fixture	22
-length named before surface	-16	-6		28
-length named before word	12	-11		5
-length named here finish	-16		10	7
-length named here material	-32	50
-length named here part	-19	21
-length named here surface	-28	5	7	11
-length named here word		24	-8
-length need modal behind	-16	28	-7
-length need owed behind		12
-length not ahead		5	-10	-11
-length null copula behind	14
-length null none no	-5			5
-length other copula behind	12	-5
-length other imperative behind		23	-5
-length other modal behind	-20	17		5
-length other past behind	-15	-16	32	-15
-length pointing	-23	-10	34
-length right Q	41	-27		-20
-length right across	16
-length right and		12
-length right down	23
-length right from	29	-19	-6
-length right leave	-37	-9	45	-14
-length right of	-26	-15	21	17
-length right on				-7
-length right short		11
-length right to		12
-length right up		-31	-11	19
-length right with	15	-19
-length says copula before	-31	17	8
-length says copula behind	15	-7
-length says copula behind not	8	4		-12
-length says imperative behind	12			-5
-length says modal behind	-9	25
-length says none no	-5			5
-length says owed behind		17
-length says past before	-27	-29		31
-length says past behind	-6	-22		18
-length says present behind	-25	8	11
-length sized	-83	33		41
-length sold so true	-10	23
-length then move pp	-18	-12	39	-17
-length then work b	-17	20
-length then work pp	-24	5		19
-length use past behind				20
-length verb be behind	12	-5
-length verb get behind	-36	13	30	-6
-length verb have behind	-12	-22	30	-9
-length verb need behind		16
-length verb null behind	14
-length verb null no	-5			5
-length verb pull behind	-21			26
-length verb put behind	-37		-8	39
-length verb run behind		-17	-18	12
-length verb use behind				20
-length verb want behind	-16	24
-length whole clause	-13	17	-15	9
-length work imperative behind	29	-13		-5
-length work past behind	-5	-25		27
-list have	-27		51	-52
-list need	-19	60	-41	-54
-list used	-21	-43	-36	51
-many	55	-17
-marked	-18	43
-meant back 1	-10
-meant back 5		-13		-7
-meant back 6	8	4	-6	-13
-meant back 7	19	-11
-meant back 8	64	-23	-37	-35
-meant before more	-7	9	10	-23
-meant before new	-4
-meant before no		17
-meant flawed false	40
-meant flawed true		10
-meant place -		23	-18	-38
-meant ran out	-16	36		-22
-more		44		-8
-named before area				15
-named before surface	15
-named before tool	-10		14
-named before work	-7	-12			11
+length buy imperative behind	6
+length cue ate	-11			16
+length cue back	12
+length cue came		6		-10
+length cue have	-29		56	-28
+length cue lacks	22
+length cue need		41		-9
+length cue used	-5	-5		31
+length flawed	10
+length have present behind	-12	-24	27	-9
+length kept	-19	13	11	-16
+length left #	-18	8		21
+length left about	-17		8
+length left and	-17	34
+length left at	33	-7		-11
+length left by	9
+length left every	33	-14	-5	-26
+length left figure	-11	20		-5
+length left for	27
+length left get	-29	7	22	-12
+length left in	11	-20
+length left is		-5		10
+length left need	-37	53
+length left of	25	-27			11
+length left over	33
+length left run	-5	-12	-12	16
+length left the	31	-22
+length left up	-18		-6	19
+length more		7	-5
+length name flawed	-21	16	15	-8
+length named before fixture	19
+length named before surface	-10	-18		28
+length named before word				4
+length named here finish	-10		6	6
+length named here material	-37	50
+length named here part	-16	23
+length named here surface	-29	6	7	9
+length named here word		23	-6
+length need modal behind	-21	34	-8
+length need owed behind		9
+length null copula behind	15
+length null none no	-6	5		4
+length other copula behind	10
+length other imperative behind		16	-9
+length other modal behind	-18	15		5
+length other past behind	-15	-22	31	-16
+length pointing	-18	-10	27
+length right Q	34	-26		-9
+length right across	19
+length right and		11
+length right down	26			-4
+length right from	22	-18
+length right leave	-36	-9	44	-14
+length right on				-10
+length right short	-5	14	-6	-7
+length right to	8	5		-14
+length right up		-25	-8	20
+length right with	15	-21
+length says copula before	-32	18	8
+length says copula behind	17	-8
+length says copula behind not	8	6	-7	-14
+length says imperative behind	11			-7
+length says modal behind	-14	28
+length says none no	-6	5		4
+length says owed behind		15
+length says past before	-32	-29		32
+length says past behind	-5	-26		16
+length says present behind	-23	8	15
+length sized	-80	25		41
+length sold so true	-11	25
+length then move pp	-17	-11	38	-18
+length then work b	-14	18
+length then work pp	-19			20
+length use past behind				18
+length verb be behind	10
+length verb get behind	-39	11	28	-11
+length verb have behind	-12	-24	27	-9
+length verb need behind		13
+length verb null behind	15
+length verb null no	-6	5		4
+length verb pull behind	-20			27
+length verb put behind	-34		-4	31
+length verb run behind		-18	-20	13
+length verb use behind				18
+length verb want behind	-17	29
+length whole clause	-11	15	-12	10
+length work imperative behind	31	-14		-5
+length work past behind	-4	-26		23
+list have	-17	-6	46	-50
+list need	-19	52	-39	-51
+list used	-17	-46	-37	52
+many	49	-22
+marked	-19	58	-5
+meant back 1	-9
+meant back 5	10	-20		-5
+meant back 6	4	16		-33
+meant back 7	21	-13	-5
+meant back 8	63	-30	-38	-38
+meant before more	-11	7	12	-26
+meant before no		26		-5
+meant flawed false	43
+meant flawed true		12
+meant place -		19	-18	-37
+meant ran out	-17	41		-19
+more	-7	50		-6
+named before area			-23	24
+named before fixture				5
+named before surface	11
+named before tool	-10		21
+named before work	-17	-10	4		14
 named here defect	19
-named here role		9
-named here surface	14
+named here role		13
+named here surface	15
 named here work	25
-nameless	57
-next copula other comma	27	-17		-19
-next copula same comma	15
-next copula same stop	23
-next cue ate other		22		-21
-next cue bought other	-13	6				18
-next cue bought same		-10
-next cue came other	10	-12
-next imperative same run-on	4
-next imperative same stop	22
-next modal same stop	17
-next none other comma	-36	31	-6	11
-next none same run-on	48
-next none same stop	19
-next none same word	20
-next past same and				32
-next past same stop	41
-next past same word	7
-next present same comma	7
-next present same stop	36
-next present same word	15
-next undefined # undefined		11
+nameless	58
+next copula other comma	34	-21		-20
+next copula same comma	28
+next copula same stop	21
+next copula same word	4
+next cue ate other		18		-24	5
+next cue bought other	-11	7				17
+next cue bought same		-19	10
+next cue came other	11	-13
+next cue lacks same	7
+next imperative same stop	24
+next modal same and		8
+next modal same word	6
+next none other comma	-37	29	-10	12
+next none same run-on	46
+next none same stop	15
+next none same word	17
+next past other stop	5
+next past same and				33
+next past same stop	37
+next past same word	9
+next present same stop	38
+next present same word	12
+next undefined # undefined		10
 next use buy imperative other		-4		5
-next use buy imperative same	-21	45
-next use buy modal other	31			-12
-next use buy modal same	-8	24
-next use buy owed same	-37	30	15	-6
-next use buy past other	36	-19
-next use buy past same		-7			15
-next use buy present same				-35
-next use have imperative same	43	-18	-5	-26
-next use have owed same	-13			10
-next use have present other				5
-next use measure modal other			12
-next use measure modal same		-11
-next use measure owed other	-11	22		-15
-next use measure past other		-18		12
-next use measure past same	33
-next use measure present same	4
-next use move imperative other			9
-next use move imperative same	18
-next use move owed same				-6		12
-next use move past other	15
-next use move past same		-10		14
-next use move present other		18		-5
-next use need modal other	22			-8
-next use need owed other		-4
-next use need past other	-21	-30	31
-next use need past same			21
-next use need present same				-12
-next use null imperative other	-4	9
-next use null imperative same			14	-15
-next use null modal other	6		-4	-17
-next use null owed same	16
-next use null present same		-28	5	6
-next use other modal other					5
-next use other owed other	-4	19
-next use return past other	17
-next use return past same	-37	-6		-7		40
-next use return present same	21
-next use say imperative other	23			-5
-next use say modal other		-9	16
-next use say modal same	18
-next use say owed same					4
-next use say past other				12
-next use say past same	32
-next use say present other	5	13	-17	-10
-next use see imperative other		-4
-next use see imperative same	15
-next use see modal other	8
-next use see present other	7
-next use see present same	25
-next use use imperative same	-9	-21		16
-next use use modal same			10	-30
-next use use past other	8
-next use use present other	20
+next use buy imperative same	-18	47
+next use buy modal other	30	-5		-13
+next use buy modal same	-15	28
+next use buy owed same	-38	33	21	-8
+next use buy past other	38	-20
+next use buy past same		-5			10
+next use buy present same	-8	6		-37	6
+next use have imperative same	40	-21	-13	-28
+next use have owed same	-6			14
+next use have present other	-10			7
+next use measure modal other			18
+next use measure modal same		-9
+next use measure owed other	-11	22		-16
+next use measure past other		-18		14
+next use measure past same	42
+next use measure present same	6
+next use move imperative other			7
+next use move imperative same	14			-5
+next use move modal same			10
+next use move owed same				-9
+next use move past other	21
+next use move past same		-11		13
+next use move present other		20		-8
+next use move present same	16
+next use need modal other	24			-4
+next use need past other	-22	-30	32
+next use need past same			18
+next use need present same				-15
+next use null imperative other	-8	14
+next use null imperative same			9	-14
+next use null modal other				-9
+next use null owed same	22
+next use null present same	6	-21	11	-12
+next use other modal other	-7				8
+next use return past other	13			-4
+next use return past same	-33	-8		-10		40
+next use say imperative other	24			-8
+next use say modal other		-8	16
+next use say modal same	20
+next use say owed same					8
+next use say past other	-12			21
+next use say past same	33
+next use say present other	6	12	-18	-12
+next use say present same	13
+next use see imperative same	21
+next use see modal other	12
+next use see past same	7
+next use see present other	6
+next use see present same	20
+next use use imperative same	-7	-22		17
+next use use modal same			10	-32
+next use use present other	22
 next use use present same				9
-next use work modal other	4
-next use work owed same	24
-next use work past other	22
-next use work present other	12
-next verb add same	37			-13
-next verb adjust same	12
+next use work modal other	8
+next use work owed same	17
+next use work past other	29
+next use work present other	18		-4
+next verb add same	34			-14
+next verb adjust same	14
 next verb anchor same		7
-next verb arrive other	12	-10			9
-next verb ask other	9
-next verb auger same	19			-11
-next verb back same	23
-next verb bed same	-19			24
-next verb believe same	-14		20	-5
-next verb bend other	11
-next verb bet same	7
-next verb bin same	15	-6
-next verb blow same	31		-14
-next verb bolt same	-38	-20		46
-next verb book same	8
-next verb borrow same	-9	12		-9
-next verb box same	15			-5
-next verb break same	8
-next verb bring other	25	-29
-next verb bring same		5
-next verb burn same	5
-next verb buy other	21	-23	11	-10
-next verb buy same	16			-7
-next verb buzz same	35			-14
-next verb call other	11			-8
-next verb can same	-21		15
+next verb arrive other	13	-13			10
+next verb ask other	10
+next verb auger same	15			-9
+next verb back same	24
+next verb bed same	-19			25
+next verb believe same	-13		19	-5
+next verb bend other	9
+next verb bin same	19	-7
+next verb blow same	33		-16
+next verb bolt same	-36	-16	-6	44
+next verb book same	5
+next verb borrow same	-8	10		-9
+next verb box same	20			-6
+next verb break same	9
+next verb bring other	20	-29
+next verb build same						10
+next verb buy other	24	-25	11	-9
+next verb buy same	14	-4		-11
+next verb buzz same	31			-10
+next verb call other	12	-6		-11
+next verb call same	7
+next verb can same	-19		15
 next verb can't same	6
-next verb cap same	36	-7		-12
-next verb catch same	20
-next verb caulk same	5
-next verb change other	29		-5
-next verb change same		-14			18
-next verb choose same		11
-next verb chuck same	24	-10
-next verb clamp same	31			-11
-next verb clean other	29			-8
-next verb clean same	24
-next verb clip other	19	-6		-7
-next verb close same	-5	9
-next verb coat same				9
-next verb come other		25		-19
-next verb complete other		13	-21	-8
-next verb consum other		-12	17	-16
-next verb correct other	14
-next verb count same	5	-26	27	-31
-next verb crack other			7	-13
-next verb crack same	24
-next verb crosse other	11
-next verb cut other	27
-next verb cut out same	28			-14
-next verb cut same	5
-next verb dig same	23			-5
-next verb do other	-11		-21	22	13
-next verb don't same		5		-15
-next verb drain same			-8	16
-next verb draw same	27
-next verb drill other	9	-8
-next verb drill same	25
-next verb drip other	-13	-14		32
-next verb drip same	-9	23
-next verb drive same				12
-next verb drop other	26			-10
-next verb drop same	18
-next verb dry other	-5		-24	15
-next verb ease same	5
-next verb eat same	18
-next verb either same	24			-15
-next verb empty same	-26	-18	-24	-12	35
-next verb exchange same	17
-next verb feather same	28
-next verb feel same	11
-next verb figure same	35	-18
-next verb file same	26
-next verb find other	9	-18	-9	7
-next verb find same	38			-4
-next verb finish other		-11
-next verb finish same	10
-next verb fish same	11
-next verb fit other	19
-next verb fit same	-12			10	5
-next verb flash same	5
-next verb flip same	12
+next verb cap same	38	-4		-12
+next verb catch same	21
+next verb caulk same	27
+next verb change other	27	-6	-10
+next verb change same		-18			20
+next verb choose same		11	-6
+next verb chuck same	24	-13
+next verb clamp same	27			-12
+next verb clean same	26
+next verb clear same	19
+next verb clip other	25	-5
+next verb close same	-9	10
+next verb coat same				7
+next verb come other		26		-24
+next verb complete other		14	-20	-9
+next verb consum other		-11	16	-14
+next verb correct other	15
+next verb count same		-29	26	-34
+next verb cover same		6
+next verb crack other			13	-19
+next verb crack same	27
+next verb crosse other	13
+next verb cut other	24
+next verb cut out same	28			-15
+next verb dig same	26			-6
+next verb do other	-16		-22	24	16
+next verb do same		13
+next verb don't same	7
+next verb drain same			-9	17
+next verb draw same	29
+next verb drill other		-9		6
+next verb drill same	32
+next verb drip other	-13	-15		32
+next verb drip same	-10	20		-6
+next verb drive same				15
+next verb drop other	26			-7
+next verb drop same	17
+next verb dry other	-6	4	-24	14
+next verb eat same	13
+next verb either same	25		-5	-17
+next verb empty same	-28	-18	-24	-12	34
+next verb feather same	29
+next verb feel same	12
+next verb figure same	34	-17
+next verb file same	22
+next verb find other	11	-18	-8	7
+next verb find same	32
+next verb finish other		-13	5
+next verb fish same	8
+next verb fit other	18
+next verb fit same	-12			18
+next verb flip same	14
 next verb float same	18
-next verb forget same	-16				14
-next verb frame same	19
-next verb fre same	15
-next verb get other	34			-25
-next verb give same		-35		-26		38
-next verb glue other	35	-9		-22
-next verb go other	-7	41		-10
-next verb gotta same	8
-next verb grab other	19
-next verb grab same	-20	36
-next verb grease same	16
-next verb grind same	13
-next verb guess same	27	-11
-next verb hang other		5
-next verb has same	15
-next verb head same	20	-26		6
-next verb hit other	15			-10
-next verb hold other	12	-22		11
-next verb hold same	34
-next verb hum other	19			-10
-next verb hum same		9		-13
-next verb i'd same	19	-13		-5
-next verb i'll same	15
+next verb forget same	-17				16
+next verb frame same	17
+next verb fre same	18
+next verb get other	14			-13
+next verb give same		-35		-29		41
+next verb glue other	38	-11		-26
+next verb go other		36		-10
+next verb gonna same	10
+next verb gotta same	11
+next verb grab other	18
+next verb grab same	-30	41
+next verb grind same	14
+next verb grout same				6
+next verb guess same	26	-5
+next verb hang other		13
+next verb has same	14
+next verb haul same	5
+next verb have other	-8			5
+next verb hit other	14			-8
+next verb hold other	10	-24		13
+next verb hold same	31
+next verb hum other	18			-8
+next verb hum same		9		-15
+next verb i'd same	23	-16		-7
 next verb jack same	5
-next verb jam same	22
-next verb keep other	22
-next verb keep same		5
-next verb kick same	17
-next verb know same	31
+next verb jam same	20
+next verb keep other	20
+next verb kick same	14
+next verb know same	27
 next verb land other	8
-next verb land same	13
-next verb laugh same	9
-next verb lay other	-15	-20	-13	28
-next verb lay same	7			-16
-next verb leak other	15
-next verb leak same	5
-next verb lean same	-13	6	-8	8
-next verb leave other	24	-15
-next verb leave same			20
-next verb let same	12
-next verb lift other		-18		11
-next verb lift same				-6
-next verb like other	-16	20		-14
-next verb lit same				10
+next verb land same	14
+next verb laugh same	11
+next verb lay other	-14	-21	-14	30
+next verb lay same	10			-16
+next verb leak other	10
+next verb leak same	12
+next verb lean same	-11	5	-11	13
+next verb leave other	17	-12
+next verb leave same		-7	13
+next verb let same	7
+next verb level same	8
+next verb lift other		-20		11
+next verb lift same				-8
+next verb like other	-17	18		-17
+next verb lit same				11
 next verb lock other			12
-next verb look other	20
-next verb lose same	6
-next verb make other	25
-next verb make same	32
-next verb mark same	29			-19
-next verb measure same	14
-next verb mention same	18			-4
-next verb miss other				5
-next verb miss same	16
-next verb mount same	-33	24		18
-next verb mud same	32			-20
-next verb must same	29
+next verb look other	21
+next verb lose same	7
+next verb make other	19
+next verb make same	36
+next verb mark same	24			-17
+next verb measure same	10
+next verb mention same	15
+next verb miss other				4
+next verb miss same	20
+next verb mount same	-31	21		17
+next verb mud same	37			-24
+next verb must same	30
 next verb nail same				9
-next verb need other		-6
+next verb need other		-4
 next verb notch same	18
-next verb notice same	14
-next verb open other	15
-next verb order other		-27	6	8
-next verb order same	-24	35		-30	7
-next verb owe other	-6	18
-next verb own same	14
-next verb pack same	6
-next verb paint same			21	-31
-next verb pass other	32
-next verb pass same				13
-next verb patch other				9
-next verb patch same	38
+next verb notice same	21
+next verb open same	5
+next verb order other		-27	9	9
+next verb order same	-21	35		-27	6
+next verb owe other	-8	18
+next verb own same	13
+next verb paint same			25	-30
+next verb pass other	20
+next verb pass same				15
+next verb patch other	11
+next verb patch same	39
 next verb pick other	26
-next verb pin same	31		-23
-next verb pitch same		-19		9
-next verb plane same	26
-next verb plug other	10
-next verb plug same				11
-next verb plumb same	-8			14
-next verb point same	21		-16
-next verb pop same		17
-next verb pour same				-8
-next verb prime other	-25	-9		31
-next verb promise same	26
-next verb pull same	33
-next verb pump same	21
-next verb purge other	18
-next verb push same	18
-next verb put other	15			-7
-next verb rake same	-16	-18	32
-next verb rate same	22
-next verb reach same	19
-next verb read same	28			-10
-next verb receive other		13
-next verb recheck other		-13		15
+next verb pin same	31		-25
+next verb pitch same		-19		8
+next verb place same	17
+next verb plane same	29
+next verb plug other	11
+next verb plug same				16
+next verb point same	19		-16
+next verb pop same		20
+next verb pour same				-11
+next verb prime other	-24	-11		30
+next verb promise same	21
+next verb pull same	34
+next verb pump same	21			-8
+next verb purge other	19
+next verb push same	21
+next verb put other	14			-7
+next verb raise same	8
+next verb rake same	-15	-20	31
+next verb rate same	24
+next verb reach same	18
+next verb read same	25			-14
+next verb receive other		14
+next verb recheck other		-12		13
 next verb recut same	20
-next verb refasten same	5
-next verb refix same	34			-22
-next verb refuse same	-21			-8		32
-next verb reglue other	21			-4
-next verb reglue same		7
-next verb rehang same	18	-17
-next verb reorder same	-34	34
-next verb replace other	16
-next verb replace same	-17			26
-next verb require other	-38	-23	30	13	-19
-next verb require same	-18		22	-10
-next verb reroute same	30			-6
-next verb reseat same	20
-next verb reset same	17
-next verb return other		-4	19	-20
-next verb return same	-30					38
-next verb ring same	8
-next verb run other				8
-next verb run same	22
-next verb rust same	-9	-28	7	12
-next verb sand same	16
-next verb save same	22	-6
-next verb say other		25		-10
-next verb say same	20
-next verb screw same				12
-next verb scribe other	13
-next verb scribe same	15
-next verb seat same	4
-next verb see other	29
-next verb see same	7
-next verb seize other	7
-next verb send other		-6		16
-next verb send same	-7			-21		17
-next verb set other			12
-next verb shave same	20			-7
-next verb shim same	26
-next verb short same	-19		-22		22
-next verb should same	-8	26		-19
-next verb show other	7	5		-12
-next verb shut same	13			-7
-next verb sign same	25
+next verb redo same				4
+next verb refix same	30			-18
+next verb reglue other	22	-6		-9
+next verb reglue same		9
+next verb rehang same	17	-16
+next verb reorder same	-30	38		-6
+next verb replace other	21
+next verb replace same	-6			16
+next verb require other	-36	-23	29	14	-20
+next verb require same	-18		22	-11
+next verb reroute same	32	-8		-15
+next verb reseat same	18
+next verb reset same	10
+next verb return other			18	-22
+next verb return same	-35	-5				40
+next verb ring same	7
+next verb rip same	-8
+next verb run other				9
+next verb run same	15
+next verb rust same	-13	-30	6	16
+next verb sand same	15
+next verb save same	23	-9
+next verb say other		24		-9
+next verb say same	22
+next verb scrape same	5
+next verb scribe other	10
+next verb scribe same	13
+next verb seal other	20
+next verb seat same	5
+next verb see other	31
+next verb see same	11
+next verb seize other	6
+next verb send other		-4		16
+next verb send same	-12			-22		22
+next verb set other			13
+next verb shave same	19			-7
+next verb shim same	31
+next verb short same	-19		-21		22
+next verb should same	-13	26		-14
+next verb show other	11			-11
+next verb shut same	10			-7
+next verb sign same	30			-10
 next verb silicone same	-8			16
-next verb sister same	37
-next verb sit other				18
-next verb size same	-12	7		6
-next verb skim same	26
-next verb slap same	-17	16
+next verb sister same	39
+next verb sit other	-4			21
+next verb skim same	31
+next verb slap same	-19	15
 next verb sleeve same				4
-next verb slip same	7
+next verb slip same	11
 next verb smell same	10
-next verb snap same	-5	-5		17
-next verb snug same	28
-next verb solder same	6
-next verb sort same	27			-13
-next verb sound same	23			-14
-next verb spin same	16
-next verb split same	22
+next verb snap same	-17			21
+next verb snug same	29
+next verb solder same	5
+next verb spin same	18
+next verb split same	21
 next verb spray same	-17	-8	23	-12
-next verb stack same	20
-next verb stain same	27
-next verb stand same		8
-next verb staple same	21			-11
-next verb start same	6
-next verb stay same	9		26	-33
-next verb step same	6
-next verb straighten other	16
-next verb straighten same	6
-next verb strap same	-9			13
-next verb stretch same	15
-next verb strip other	-6	-30		22
-next verb strip same				10
-next verb stuff other	8
-next verb stuff same	8			-5
+next verb stack same	21
+next verb stain same	23
+next verb stand same		11		-5
+next verb staple same	22			-11
+next verb start same	5
+next verb stay same	11	-5	27	-35
+next verb stick other	6
+next verb straighten other	17
+next verb straighten same	9
+next verb strap same	-7			13
+next verb stretch same	13
+next verb strip other	-7	-27		22
+next verb stuff other	4
+next verb stuff same	9
 next verb supposed same	5
-next verb swap other			14
-next verb swear same		-6		8
-next verb swing same	-18			17
-next verb tag same	10
-next verb take other	-17	4	8	-29	9
-next verb tap same	23		-7
-next verb tell other		-6
-next verb text same		11
-next verb that'll same		-9			11
-next verb think other	6
-next verb throw same	7
-next verb tie same	13
-next verb tighten same				5
-next verb top same		-11	7
-next verb torque same				5
-next verb touch other	-6	13
-next verb touch same	34	-18
-next verb trim same	10
-next verb trip same	43			-23
-next verb try same	36
-next verb tuck same	6
-next verb turn same	36			-11
-next verb use other	10
-next verb wait other		7		-8
-next verb wait same		6
-next verb walk same	-23					9
-next verb want other	-4		16
-next verb wash same	14
-next verb weep other				9
-next verb weep same	17
-next verb will same		21		-6
-next verb wipe same				6
-next verb wire other		8
-next verb wire same	-6			23
-next verb won't same	22
-next verb work same	4
-next verb would same	12
-next verb wouldn't same	23			-9
-next verb wrap same	7	7		-12
-next verb wrote same	-20	24
-next verb yank same	-5			10
-next verb zip same		4
-one after bought sentence	-25	17	-16	-25	20
-one after have far		8
-one after have here	31	-17
-one after have sentence		6
-one after need far	-7			6		9
-one after need here	-11	33
-one after need sentence	-11	4
-one after none far	-15
-one after none here	39
-one after none sentence		4
-one after used far				-10	10
-one after used here		-22		17
-one beside add	-5	6
+next verb swap other	-8		16
+next verb swear same		-8		6
+next verb swing same	-11			20
+next verb tag same	16
+next verb take other	-10	11		-28	11
+next verb tap same	27		-9
+next verb tell other	6	-4
+next verb text same		9
+next verb that'll same	12
+next verb think same	17
+next verb tie same	14
+next verb tighten same				9
+next verb top same	8	-12	6
+next verb touch same	38	-14
+next verb trim same	7
+next verb trip same	41			-21
+next verb try same	39
+next verb tuck same	7
+next verb turn same	34			-10
+next verb wait same		4
+next verb walk same	-12					12
+next verb want other	-8		17
+next verb wash same	13
+next verb weep other	-4			12
+next verb will same		9	-7	-4
+next verb wipe same				5
+next verb wire other		5
+next verb wire same				15
+next verb won't same	18
+next verb work same	24
+next verb would same	14			-5
+next verb wouldn't same	25		-6	-12
+next verb wrap same	13			-9
+next verb wrote same	-21	25
+next verb yank same	-8			13
+one after bought sentence	-28	17	-15	-25	21
+one after have far	15
+one after have here	30	-16
+one after have sentence	15
+one after need far	-6					10
+one after need here	-10	29
+one after need sentence	-4
+one after none far	-17
+one after none here	32
+one after used far					17
+one after used here	-5	-15		21		6
+one beside add	-6	6
 one beside ask		7
-one beside be			13
-one beside bring		8
-one beside buy	-13	-7		-18		18
-one beside buy b nobody	-11	25
-one beside buy b other	-20	28
-one beside come		5
-one beside cut	6	-35		11
-one beside do	-11	19
-one beside drip	7	-7
-one beside eat				7
-one beside find	24			-14
-one beside get	-7
-one beside glue	-10			16
-one beside grab	-21	28
+one beside be	-5		15	-5
+one beside bring		6
+one beside buy	-15	-4		-15		19
+one beside buy b nobody	-17	30
+one beside buy b other	-12	22
+one beside come	4	6
+one beside cut	8	-32		8
+one beside do	-4	10
+one beside drip		-7		12
+one beside eat		-7		10
+one beside find	25			-12
+one beside get	-6
+one beside grab	-20	28
 one beside hang	6
-one beside has				-6		10
-one beside have b nobody	14	-11		-10
-one beside have b other		6
-one beside have pp other	24
-one beside have pp person	-5		-4	18
-one beside hit	21
-one beside hold	17
-one beside is	4			-7
-one beside leave	9
-one beside like	8
-one beside lose	15
-one beside make	28
-one beside measure bpp other	19
-one beside measure i other	10
-one beside measure p other	40
-one beside measure pp person	-7	17
-one beside measure s other	23
-one beside miss		9
-one beside move b other	8			-11
-one beside move b person	13
-one beside move pp other		-6	5
+one beside has				-12		12
+one beside have b nobody	13	-15		-13
+one beside have b other		5
+one beside have pp other	30
+one beside have pp person	-6	-5	-8	17
+one beside hit	22
+one beside hold	14
+one beside is				-8
+one beside leave	11
+one beside like	4
+one beside lose	16
+one beside make	30
+one beside measure bpp other	21
+one beside measure i other	9
+one beside measure p other	39
+one beside measure pp person	-6	16
+one beside measure s other	25
+one beside miss		10
+one beside move b other	7			-10
+one beside move b person	11
+one beside move pp other		-10	7
 one beside move pp person				7
-one beside need		11
-one beside need b nobody	-41	39		-4
-one beside need b other	15
-one beside need b person		15
-one beside need s other	-6	17
-one beside need s person	5
-one beside order	-14	10		-9	15
-one beside other b nobody	-6	26
-one beside other b other		14		-14
-one beside other b person					4
-one beside other i other	-7	20
-one beside other i person	14			-7
-one beside other p other	6	-27
-one beside other p person	-19		31
-one beside other pp nobody	20	-6
-one beside other pp other	-7	16		-15
-one beside other pp person			8
-one beside other s other	20			-12
-one beside owe	-24	17	-5	-14	16
-one beside pick	13	-7
-one beside pull	6
-one beside push	7
-one beside put	-14			28
-one beside rip	4
-one beside say	27	-7
-one beside scrape	6
-one beside see	29	-8
-one beside send	-16	28
-one beside set		-9
-one beside sister	-15			23
-one beside sit	24
-one beside stick	-7			8
-one beside swap	-41	8		34
-one beside take	8	8		-16
-one beside throw		9
-one beside try		-17	15	-12
-one beside undefined has other				-6		11
-one beside undefined is other	6			-9
-one beside use	8
-one beside use pp nobody				13
-one beside use pp person	16			-10
-one beside want		9
-one beside work b nobody	18			-29
-one beside work b person	13
-one beside work bpp nobody				24
-one beside work bpp other	9
-one beside work bpp person	-11			27
-one beside work i other	32
-one beside work i person		21		-25
-one beside work p person	10
-one beside work pp nobody	-12	-18		37
+one beside need		13
+one beside need b nobody	-40	45
+one beside need b other	17	-5
+one beside need b person		7
+one beside need s other		13
+one beside order	-10	8		-6	19
+one beside other b nobody	-18	28
+one beside other b other		10		-13
+one beside other b person					7
+one beside other i other	-5	17
+one beside other i person	13		-4	-7
+one beside other p other		-25		6
+one beside other p person	-19		29
+one beside other pp nobody	19	-8	-6
+one beside other pp person			7
+one beside other s other	22			-13
+one beside owe	-28	22	-8	-16	18
+one beside pick	10	-6
+one beside pull	9
+one beside push	4
+one beside put	-14			31
+one beside rip	5
+one beside run	5
+one beside say	22
+one beside see	29	-7
+one beside send	-13	26
+one beside set		-4		6
+one beside sister	-15			25
+one beside sit	21
+one beside stick	-14			14
+one beside swap	-43	12		33
+one beside take	5	10		-19
+one beside throw		7
+one beside try	-8	-12	19	-12
+one beside undefined has other				-10		13
+one beside undefined is other				-11
+one beside use pp nobody				11
+one beside use pp person	14			-9
+one beside want		7
+one beside work b nobody	25			-31
+one beside work b person	14
+one beside work bpp nobody		-6		26
+one beside work bpp other	25	-8
+one beside work bpp person	-11			28
+one beside work i other	34
+one beside work i person		21		-23
+one beside work p person	22
+one beside work pp nobody	-7	-16		33
 one beside work pp other				15
-one beside work pp person		-5		14
-one beside work s other	28
-one buy imperative behind		16
-one buy past behind	-50	-28		-26	31	17
-one cue bought	-45				26	14
-one cue came	-31	7	7		20
-one cue have	-9
-one cue need	-4	46
-one cue used				13
-one false	-7
-one kept	-36	16	13
-one left #	-16	13		9
-one left +	-11	12		5
-one left G	7
-one left about	38
-one left add	-5	6
-one left and	-25	23		10
-one left as	37
-one left at				6
-one left be	-7	4	13	-10
-one left bring		17
-one left buy	-13	-7		-18		18
-one left by	26	-15
-one left cut		-20		16
-one left down	7	-22	-9	4
-one left for		16
-one left from				8
-one left get	-5
-one left glue				6
-one left grab	-6	11
-one left has	-8					12
-one left hit	20
-one left in				4
-one left is	5	-22		-12
-one left it's	-5	27	-10	-7
-one left just	-7	16		-7
-one left leave	13
-one left like	16
-one left make	16
-one left me		22
-one left miss		9		-6
-one left need		19
-one left not	19
-one left off	30
-one left on	8
-one left order	-5			-6	17
-one left over	20
-one left push	7
-one left put				12
-one left rip	4
-one left run	4	5		-4
-one left send		18
-one left set	-5	-9		16
-one left sister	-13			21
-one left stick	-12	5		11
-one left take		15		-12
-one left that's	11	5		-34
-one left the	4	12		-23
-one left them		-44	-9	-15	23
-one left there's	38			-4
-one left to	35			-16
-one left try	-5	-16	19	-12
-one left up	9
-one left use	-11	-8		32
-one left want		6
-one left with				5
-one measure modal behind	-31	35		-15
-one measure present behind	26
-one more				-6
-one move owed behind	-11	-7	-16	-22	23
-one move past behind	6
-one move present behind	18
-one named before area	-8	13
-one named before material	-15	19
-one named before part	-48	13		24	10
-one named before surface	34	-8
-one named before tool	-27	13	15
-one named before word	21
-one named here defect	34
-one named here finish	-31	41		-20
-one named here fixture		4
-one named here material	-14			7
-one named here part	-59	20		29
-one named here surface	38			-7
-one named here tool		16		-19
-one named here word	30
-one need owed behind		23
-one not ahead	34
-one null copula before		19	-8	-21
-one null modal behind	-11	23	-6	-8
-one null none no	-13	6		8
-one other copula before	-14	11			4
-one other imperative behind	-6	19
-one other modal behind		19
-one other owed behind		13		-10
-one other past before		12		-29
-one other past behind			19
-one other present behind					9
-one right Q		-9		14
-one right T	-4			-16
-one right a	-29	35
-one right about	24
-one right all				5
-one right and	-44	41
-one right are	-26	17	-5	14
-one right at			9	-4
-one right before	6			-14
+one beside work pp person				14
+one beside work s other	19
+one buy imperative behind	-7	23
+one buy past behind	-42	-25		-24	30	18
+one cue ate				5
+one cue bought	-34	-13			27	15
+one cue came	-31	13	7		12
+one cue have	-14
+one cue lacks		7
+one cue need	-8	52
+one cue used				10
+one false	-5
+one kept	-28		16
+one left #	-18	15		6
+one left +	-14	11		6
+one left G	12			-16
+one left about	40
+one left add	-6	6
+one left and	-18	17		7
+one left as	30
+one left at		-5		5
+one left be	-9		12	-9
+one left bring	-7	22
+one left buy	-15	-4		-15		19
+one left by	27	-16
+one left cut		-16		12
+one left down	7	-22	-8	4
+one left for		15
+one left from				9
+one left glue	22
+one left grab	-8	14
+one left has	-9		7			14
+one left hit	19
+one left hold	7
+one left in	5			7
+one left is		-24		-12
+one left it's		25	-8	-4
+one left just	26
+one left leave	15
+one left like	11
+one left make	12
+one left me	-16	39
+one left miss		10		-7
+one left need		20
+one left not	15
+one left of	9	-8
+one left off	29
+one left on	12
+one left order					21
+one left over	23
+one left push	4
+one left put	-5			13
+one left rip	5
+one left run		7
+one left send		10
+one left set	-4			13
+one left sister	-12			21
+one left stick	-21	9		18
+one left take		18		-15
+one left that's	10	7		-27
+one left the		10		-25
+one left them	5	-42	-8	-14	23
+one left there's	37
+one left to	38			-17
+one left up	7
+one left use	-22			42
+one measure modal behind	-37	40		-14
+one measure past behind		8
+one measure present behind	30
+one more	10			-7
+one move owed behind	-11	-7	-16	-16	23
+one move past behind	11
+one move present behind	16
+one name flawed	6
+one named before area	-17	14
+one named before material	-20	22
+one named before part	-47	10		21	14
+one named before surface	37	-11
+one named before tool	-27	12	15
+one named before word	16			-14
+one named here defect	26
+one named here finish	-34	45	-9	-21
+one named here material	-13			11
+one named here part	-56	16		35
+one named here surface	35
+one named here tool	6	14		-24
+one named here word	32
+one need owed behind		22
+one need present behind	8
+one not ahead	29
+one null copula before	-9	24	-13	-22
+one null modal behind	-13	26	-14	-14
+one null none no	-14	6		8
+one other copula before	-10	4			7
+one other imperative behind	-15	19		-5
+one other modal behind		17
+one other owed behind		13	-5	-11
+one other past before	17			-34
+one other past behind	-4		18
+one other present behind	8				11
+one right Q	-4			15
+one right T				-19	5
+one right a	-20	27		-6
+one right about	33
+one right all				6
+one right and	-32	42
+one right are	-16		-6	17
+one right at			10
+one right before	11			-12
 one right behind	-10	-22	17
-one right for	12	-9
-one right get	-9	24	-13	-23
-one right go	8	-7
-one right has	22	-6
-one right in	-5			17
-one right is	-5	13
-one right leave	15	-7		-8
-one right no	56	-42		-29
-one right now	11	-9
-one right of				14
-one right or	22	-15
-one right out	-13	8		10
-one right over		-30		25
-one right right	17
-one right that	7			-4
-one right the	-20	17			8
-one right there	10			-17
-one right through	32
-one right to	30	-7
-one right too	-20	30		-17
-one right under				17
-one right up	12	-26
-one right when	-5	19
-one right with	29			-9
-one say imperative behind	21
-one say present behind		17
-one says copula before	-18	26	-5
-one says copula behind not	33
-one says imperative behind		15
-one says imperative behind not	-5	-8		10
-one says modal before	-5	13		-8
-one says modal behind		32
-one says modal behind not		13
-one says none no	-14			14
-one says none no not		5		-10
-one says owed before	16
-one says owed behind		20
-one says owed behind not		-8			16
-one says past before	-11	9	-26	15
-one says past behind				13
-one says past behind not		-11		13
-one says present before					5
-one says present behind not	34	-9		-20
-one sized	-37	29		5
-one then move b	-6	17		-25
+one right for	14
+one right from	12	-12
+one right go	8
+one right has	25	-8
+one right in	-5			15
+one right is	-10	17
+one right leave	18	-5		-10
+one right no	45	-37		-15
+one right now	12	-5
+one right of				13
+one right or	27	-19
+one right out	-19	12		15
+one right over		-23		23
+one right right	12
+one right that	6			-6
+one right the	-13	19			8
+one right there		17		-18
+one right through	30
+one right to	29	-6
+one right under				15
+one right up	24	-20
+one right when		17
+one right with	27			-10
+one say imperative behind	15
+one say present behind	4
+one says copula before	-23	26	-10
+one says copula behind not	23			-5
+one says imperative behind		18
+one says imperative behind not	8
+one says modal before	-5	12		-6
+one says modal behind		28
+one says modal behind not		9
+one says none no	-16	5		13
+one says none no not		6		-11
+one says owed before	18
+one says owed behind		15
+one says owed behind not					18
+one says past before	-14	4	-28	22
+one says past behind				10
+one says past behind not	-4	-8		24
+one says present before					4
+one says present behind not	26
+one sized	-34	35
+one then move b		14		-20
 one then move p	13
-one then move pp	26	-19
-one then move s	-10	17		-11
+one then move pp	28	-22	-6
+one then move s	28	-12
 one then other b	5
-one then other i	-28	22		16
-one then other p				-23
-one then other s	36	-15		-6
-one then undefined has	16
-one then undefined is	-11	12
-one then undefined will	-7	4		-11	16
-one then work b		8
-one then work i	-11	-8	-7	21
-one then work pp		-26		42
-one then work s		13		-4
-one true		45
-one verb add behind	-16	15		5
-one verb ask behind	15
-one verb be before	-14	11			4
-one verb bring behind		17
-one verb buy behind	-14	-7		-15	4	17
-one verb come behind	-11	22		-12
-one verb cut behind	5	-24		9
-one verb do behind	-5		19	-14
-one verb find behind	32			-19
-one verb get before	-4	21		-25
-one verb get behind	-12		11
-one verb give behind		5
-one verb glue behind	-8			7
-one verb go behind		-9		-27	20
-one verb grab behind	-15	24
-one verb hang behind	-5			11
-one verb hit behind	16
-one verb leave behind	11
-one verb like behind	-9	17
-one verb lose behind	15
-one verb make behind	25
-one verb need behind		8
-one verb null before		19	-8	-21
-one verb null no	-13	6		8
-one verb order behind		-10		-7	22
-one verb owe behind	-23	8		-5	19
-one verb pick behind	8
-one verb pour behind	24			-9
-one verb pull behind	6
-one verb push behind	7
-one verb put behind	-10			25
-one verb rip behind	4
-one verb run behind	13			-8
-one verb say behind	7
-one verb scrape behind	6
-one verb see behind	28	-10
+one then other i	-29	21		18
+one then other p	4	5		-28
+one then other s	29	-10		-6
+one then undefined has	14
+one then undefined is	-7	4			5
+one then undefined will	-6			-13	16
+one then work b	14	7		-29
+one then work pp	-8	-27		47
+one true		44
+one verb add behind	-17	18		4
+one verb ask behind	11
+one verb be before	-10	4			7
+one verb bring behind		16
+one verb buy behind	-16	-5		-13	6	17
+one verb come behind	-11	23		-9
+one verb cut behind	6	-20		6
+one verb do behind		-9	18	-20
+one verb find behind	33			-18
+one verb get behind	-13		14
+one verb give behind		11
+one verb glue behind		7		-8
+one verb go behind		-7		-25	19
+one verb grab behind	-13	23
+one verb hang behind	-9			13
+one verb leave behind	13
+one verb like behind	-10	17
+one verb lose behind	16
+one verb make behind	27
+one verb need behind		10
+one verb null before	-9	24	-13	-22
+one verb null no	-14	6		8
+one verb order behind		-8			24
+one verb owe behind	-24	11		-7	20
+one verb pick behind	5
+one verb pull behind	10
+one verb push behind	4
+one verb put behind	-9			24
+one verb rip behind	5
+one verb run behind	21			-23
+one verb say behind	34	-11
+one verb see behind	29	-10
 one verb send behind		8		-6
-one verb set behind		-9
-one verb sister behind	-15			23
-one verb sit behind	18
-one verb stick behind	-8			9
-one verb swap behind	-31	18		18
-one verb take behind	20			-16
-one verb throw behind		9
-one verb try behind		-17	15	-12
-one verb use behind	8
-one verb want behind		16
-one work imperative behind	-7			10
-one work modal behind		16		-19
-one work owed behind	25
-one work past before	-27	5		31
-one work past behind				36
-one work present behind	11
-opens &	19
-opens +	5
-opens alright	7
-opens anyway	9
+one verb set behind		-6		6
+one verb sister behind	-15			25
+one verb sit behind	21
+one verb stick behind	-16	4		15
+one verb swap behind	-35	22		17
+one verb take behind	18			-16
+one verb throw behind		7
+one verb try behind	-8	-12	19	-12
+one verb want behind		9
+one whole clause			-5
+one work modal behind		17		-22
+one work owed behind	29
+one work past before	-40	10	-11	37
+one work past behind		-8		37
+opens &	7
+opens +	7	-8
+opens alright	14
+opens also		7
 opens anyways	8
-opens because	36
-opens boss	18
-opens but	4
-opens cause	18
-opens clause area	-19	-9	-11	39
-opens clause count	-27			16
-opens clause length	-19	6		19
-opens clause one	-16	13		9
-opens clause pack	-29
-opens clause volume	-34	9	7
-opens clause weight	-30	8	-5	28
+opens because	45
+opens boss	13
+opens but	9
+opens cause	17
+opens clause area	-23	-12	-13	40
+opens clause count	-29			17
+opens clause length	-18	8		21
+opens clause one	-18	15		6
+opens clause pack	-24
+opens clause volume	-33	11	6
+opens clause weight	-27	5	-5	25
 opens hi	15
-opens like	13
-opens man	10
-opens now	25
-opens oh	21
-opens ok	36	-4		-22
-opens please		28
-opens plus		26	-25
-opens right	6
-opens then	19
+opens like	17
+opens man	9
+opens now	22
+opens oh	36	-5
+opens ok	31			-9
+opens please		29
+opens plus		31	-25
+opens right	8
+opens then	23
 opens well	5
-pack after bought here		-37	-30	-30	40
-pack after bought sentence	-24	-29	-31	-36	48
-pack after have far	-17		21	-12
-pack after have here	36		-4	-44
-pack after have sentence		16		-8
-pack after need far		11	9	-37
+pack after bought here		-39	-31	-30	38
+pack after bought sentence	-13	-22	-27	-31	40
+pack after have far	-20		21	-14
+pack after have here	43		-10	-42
+pack after have sentence	-14	27	4	-9
+pack after need far		7	17	-28
 pack after need here		38
-pack after need sentence		39		-49
-pack after none far	-34	5	5
-pack after none here	-27	32
-pack after used here	-13	-5		29
-pack after used sentence	-34			19
-pack bag	24	5	-11	-33
-pack beside bring		10
-pack beside burn				27
-pack beside buy	-29		-5	-14	24
-pack beside buy b person	-39	8	-11	-10	20
-pack beside call	-6	8	-24	5
-pack beside come	-24	-39			33
-pack beside do	-34	4	-20	25
-pack beside eat	-12		-5	22
-pack beside fill		-6		12
-pack beside get			7	-7
-pack beside go				21
-pack beside grab	-28	32
-pack beside hang	-19	-10	5	15
-pack beside have	-12	-9	38
-pack beside have b nobody	-14		31	-5
-pack beside have b person			35
-pack beside have pp person	33	-16	-23	-24
-pack beside is	-10		12
-pack beside leave	4	-15	16	-21
-pack beside miss	-9	16
-pack beside move b other	18	-18		-22
-pack beside move p nobody	-5			27
-pack beside move p other		-20	-7	28
-pack beside move p person	-6			22
-pack beside move pp other	13	-25	12	-13
-pack beside move pp person	-10	-10	24	-18
-pack beside need		9
-pack beside need b nobody		28
-pack beside need b other		26		-6
+pack after need sentence		37		-55
+pack after none far	-31	7
+pack after none here	-24	42
+pack after returned far		4	-7		6
+pack after used far		-10	10
+pack after used here	-11	-11		31
+pack after used sentence	-33			18
+pack bag	32		-13	-36
+pack beside be				5
+pack beside bring	-7	9
+pack beside burn	-5			26
+pack beside buy	-26			-10	26
+pack beside buy b nobody		10
+pack beside buy b person	-41	9	-7	-8	20
+pack beside call	-7	8	-24	7
+pack beside come	-27	-40			32
+pack beside eat	-13		-5	26
+pack beside fill			-6	9
+pack beside get			5	-8
+pack beside go				20
+pack beside grab	-24	28
+pack beside hang	-21	-10	5	13
+pack beside have	-10	-9	39
+pack beside have b nobody	-10		28
+pack beside have b person	-4		39
+pack beside have pp person	37	-15	-29	-23
+pack beside is	-11		18	-4
+pack beside leave		-9	14	-21
+pack beside move b other	20	-23		-22
+pack beside move p nobody				19
+pack beside move p other		-14	-12	20
+pack beside move p person	-5			22
+pack beside move pp other	19	-27		-13
+pack beside move pp person	-32	-12	36	-13
+pack beside need		6
+pack beside need b nobody		20
+pack beside need b other		23
 pack beside nothing	-37
-pack beside open	-15	-25	13	12
-pack beside order	22	-14
-pack beside other b nobody		29
-pack beside other b other	-21	35	-9
-pack beside other b person	6		-24	7
-pack beside other i other	-16	31	-17	-21	-12
-pack beside other p nobody	-17	-39			14
-pack beside other p other	-11	-41		53
-pack beside other p person		-15	47	-24
-pack beside other pp nobody	-25	-35	18	-22	28
-pack beside pick	-13	19	-9	-14	5
-pack beside put	-19	6
-pack beside run		-23	-6	23
-pack beside set			-11	13
-pack beside take	-46			26
-pack beside undefined is other			6
-pack beside use				23
-pack beside use b person	-6			8
-pack beside use pp other	-18			28
-pack beside use pp person				52
-pack beside want		28
-pack beside work b nobody	-11	-8	13	5
-pack beside work b other	-5	15
-pack beside work b person		-46	19	5
-pack beside work bpp nobody	-46	18	-30	12
-pack beside work bpp person		-50		7
-pack beside work i other	9	-20	-18	4
-pack beside work pp nobody			-17	11
-pack beside work pp other	-15		-31	31
-pack beside work pp person	-10	-36		49
-pack box	21	15	-21	-30
-pack bucket	-8		20	-41
-pack buy imperative behind		6
-pack buy modal behind	-29	40
-pack can	-15	17	8	-12
-pack carton	-12		16	-23
-pack cartridge	4	-6	-11	5
-pack coil	23	-11
-pack cue ate	-24			55
-pack cue back	-18				16
-pack cue bought	-37	-26	-40		53
-pack cue came	-16	-24	45	-13
-pack cue have		-6	62	-5
-pack cue lacks		44	-25
-pack cue need		68
-pack cue used				21
-pack drum	15	-12	-14
-pack flat	53	-29	-24	-25
-pack have present before			-28	-18	18
-pack have present behind	-24		39
-pack kept	-15	-8	34
-pack left #	-29
-pack left G	-35	-30	-21	47	11
-pack left Q	-32	49		-44
-pack left T	-48	-42		9	29
-pack left a	-7	-6	-23	-17	22
-pack left about				7
-pack left and	-8	41
-pack left be	-13	10	-30	15
-pack left bring	-11	8	9	-8
-pack left buy	-18	23		-7
-pack left from	13	7	-29	-24
-pack left get	-51		41	-25
-pack left go	-13	-17	-14	34
-pack left grab	-18	15			9
-pack left have	-5		18
-pack left in	17			-14
-pack left is	-10	28	6	-33
-pack left it	-35	40	-17	-24
-pack left last		-18	22	-12
-pack left leave		-29	30	-26
-pack left me		10
-pack left of	7	-39	12	-7
-pack left on	11	-36	-31	12
-pack left order	13	-6
-pack left over	22	-21
-pack left put	-5	5	-12
-pack left short	-13	31	-20	-7
-pack left take	-34			27
-pack left that's	-24	-23	-46	48
-pack left the		-45	14
-pack left there's		-30	25	-26
-pack left through				38
-pack left to	-7	-26		12
-pack left up		11	-11
-pack left use				8
-pack left want	-24	43	-4
-pack left with	-17	-6	-38	40
-pack length	16		-9	-15
-pack list have	-36	5	22	-43	-16	-9
-pack list need	-21	49	-33	-30
-pack more		41	-17	-31
-pack move past before	-13		39
-pack move past behind				6
-pack move present behind		-5	21	-22
-pack name flawed		15
-pack named before area	-19	-46	-8	26		14
-pack named before fixture				12
-pack named before part	20			-13
-pack named before surface	8	-26	7
-pack named here fixture	-15		11
-pack named here material	-46
-pack named here part				-54	8	14
-pack named here surface	-8	14	7	-20
-pack named here word	-49
-pack need modal behind	9	-15	15
-pack need owed behind		26
-pack need past before	-32	41	-23	-25
-pack need present behind	-24	34		-6
-pack not ahead	-41	45		-16
-pack null copula before	-5	29	-43
-pack null copula behind	-31	7	16
-pack null imperative behind	-14	26
-pack null none no	-33
-pack other copula before		-16	11
-pack other copula behind	-22			25
-pack other imperative behind		26
-pack other modal behind	-8	32	-12	-25
-pack other past behind		-21	16
-pack other present behind	4	-8		4
-pack pair	24	-5	-19	-10
-pack pointing	-6	7	-12			8
-pack right #	-27
-pack right +				12
-pack right Q	-27			10
-pack right T	-46	33	11
-pack right and	-45	13
-pack right are	-12	-24	29	-26
-pack right be	8	-15	-14	5
-pack right by	5	-5	-17	-18	16
-pack right for	-8	8	5
-pack right from		12	-5	-42	19
-pack right go	-34	-21	-37	47
-pack right have	16		-20	-14
-pack right in		-12	34
-pack right is			6
-pack right leave			55
-pack right more			-12
-pack right no	35	-31	12	-25
-pack right of	-17	16		11
-pack right on			36	-43
-pack right out	28	-18		-22
-pack right over	-25	-28	27	-46		22
-pack right short	-34	43	-7	-7
-pack right sit	6	5	-8	-8
-pack right the	-44	30		5
-pack right to	-30	22		-19		7
-pack right under	9	-18
-pack right up	16	-41	-22	19
-pack right use				23
-pack right where		-18	-16	15
-pack roll	-11	33	-24	-26
-pack say imperative behind	-17	21	-32	4
-pack say present behind	11		-7	-13
-pack says copula behind	-30		16
-pack says copula behind not	-23	36	-22	-27
-pack says imperative behind	-13	43
-pack says imperative behind not	5
-pack says modal before	-11	15	8	-24
-pack says modal behind		29
-pack says modal behind not	-5	-27	31
-pack says none no	-28
-pack says none no not	-22	38	-24	-28
-pack says owed behind		44
-pack says owed behind not			5
-pack says past before	-9
-pack says past behind				20
-pack says past behind not	-13			9
-pack says present before			-26	-13	10
-pack says present behind	-24		12	7
-pack says present behind not	25	-9		-4
-pack set	21		-28	-34
-pack sheet	36		-21	-34
-pack sized	-22	4
-pack sold so false	-34
-pack sold so true	-41			8
-pack stick	22	-17		-23		14
-pack strip	-4			5
-pack then have b	9		-6	-15
-pack then measure i	11	-21		-16
-pack then move p	-35	-20	-34	49
-pack then move pp			30
-pack then need pp	-31	39	-18	-20
-pack then other b	26	-18	-14	-16
-pack then other p		-18	-26	20
-pack then other s	20	7		-22
-pack then undefined is	-11		21
-pack then undefined will	-26	36	-16	-13
-pack then use pp				23
-pack then work b		-26	-18	22	15
-pack then work pp	-8	-13	16	5
-pack then work s	-18	14	8
+pack beside order	9
+pack beside other b nobody		25
+pack beside other b other	-25	40	-10
+pack beside other b person	15		-18
+pack beside other p nobody	-15	-31			15
+pack beside other p other	-8	-35	-7	51
+pack beside other p person		-11	46	-26
+pack beside other pp nobody	-26	-32	17	-27	31
+pack beside pick	-24	15	-14	-15	13
+pack beside put	-21	9
+pack beside run		-21	-8	13
+pack beside set	12	-25	-13	8
+pack beside take	-50			28
+pack beside undefined is other			8	-17
+pack beside use				19
+pack beside use b person			4	7
+pack beside use pp person				39
+pack beside want		17
+pack beside work b nobody	-5		16	-13
+pack beside work b other	-17	20
+pack beside work b person		-41	7	11
+pack beside work bpp nobody	-37	20	-25	6
+pack beside work bpp person		-38		8
+pack beside work i other	5	-15	-19	10
+pack beside work pp nobody			-21	6
+pack beside work pp other	-12		-31	27
+pack beside work pp person	-12	-37		48
+pack box	9	22	-19	-22
+pack bucket		-29	24	-39
+pack buy imperative behind		18
+pack buy modal behind	-28	38
+pack can	-19	15	8	-8
+pack carton	-8		13	-25
+pack cartridge		-5	-7	6
+pack coil	35	-7		-20
+pack cue ate	-23			54
+pack cue back	-23				17
+pack cue bought	-42	-28	-42		53
+pack cue came	-16	-28	39	-13
+pack cue have		-4	66	-7
+pack cue lacks	-9	49	-29
+pack cue need		73
+pack cue used				17
+pack drum	16	-13	-10
+pack flat	51	-29	-27	-20
+pack have present before	9	6	-18	-5
+pack have present behind	-25		42
+pack kept	-9	-10	20
+pack left #	-24
+pack left +			-7	5
+pack left G	-25	-29	-20	38	15
+pack left Q	-34	51		-43
+pack left T	-45	-39			31
+pack left about	-6			10
+pack left and	-6	36
+pack left be	-9		-29	17
+pack left bring	-18	6	10	-9
+pack left buy	-13	22		-5	5
+pack left from	11	10	-28	-27
+pack left get	-68	4	37	-25
+pack left go	-14	-14	-14	30
+pack left grab	-29	18			9
+pack left have	-7		20
+pack left in	9			-9
+pack left is	-6	24		-25
+pack left it	-32	38	-16	-23
+pack left last		-17	19	-14
+pack left leave	-14	-24	36	-24
+pack left of	14	-38	16	-23
+pack left order	-14	25
+pack left over	20	-17
+pack left put		8	-11
+pack left short	-15	33	-20	-6
+pack left take	-37			27
+pack left that's	-12	-40	-38	36
+pack left the		-41	8
+pack left there's		-33	24	-24
+pack left through				34
+pack left up		9	-15
+pack left use				9
+pack left want	-23	34
+pack left with	-25		-42	45
+pack length	20		-10	-12
+pack list have	-37	10	19	-39	-17	-11
+pack list need	-20	48	-30	-23
+pack more		46	-16	-26
+pack move past before	-14		32
+pack move past behind	-6		6	11
+pack name flawed	-9	24
+pack named before area	-16	-37	-28	28		16
+pack named before fixture	-6			16
+pack named before part	8			-14
+pack named before surface	5	-27	4
+pack named here fixture		14	-11
+pack named here material	-43
+pack named here part		-6		-53	9	14
+pack named here surface	-7	16	5	-26
+pack named here word	-56		12
+pack need modal behind	9	-18	17
+pack need owed behind		29
+pack need past before	-31	35	-19	-19
+pack need present behind	-24	35
+pack not ahead	-29	46		-13
+pack null copula before	-8	25	-42	7
+pack null copula behind	-27	9	23
+pack null imperative behind	-15	28
+pack null none no	-34
+pack other copula before	6	-23	8
+pack other copula behind	-23			29
+pack other imperative behind		22
+pack other modal behind	-19	39	-9	-25
+pack other past behind		-25	11		8
+pack other present behind	11	-7
+pack pair	22	-12	-18	-4
+pack pointing			-7			8
+pack right #	-29
+pack right +				13
+pack right Q	-19			13
+pack right T	-41	32
+pack right and	-40	7
+pack right are	-14	-20	25	-27
+pack right be	9	-15	-14	6
+pack right by	4		-22	-17	17
+pack right for	-17	8	10
+pack right from	-7	16		-32	20
+pack right go	-35	-26	-36	52
+pack right have	9	6	-18	-6
+pack right in		-10	34
+pack right is		-20	13
+pack right leave			48
+pack right more	5		-12
+pack right no	39	-34	9	-27
+pack right of	-17	16		14
+pack right on			34	-43
+pack right out	29	-19	-5	-21
+pack right short	-33	40	-5	-5
+pack right sit	6		-5	-10
+pack right the	-47	21		14
+pack right to	-25	23		-23		9
+pack right up	19	-37	-20	18
+pack right use	-8			27
+pack right where		-17	-16	19
+pack roll	-6	37	-24	-20
+pack say imperative behind	-22	19	-31	9
+pack say present behind	16		-7	-13
+pack says copula behind	-35		22
+pack says copula behind not	-17	31	-28	-31
+pack says imperative behind	-17	53
+pack says imperative behind not		-4
+pack says modal before	-11	14	8	-24
+pack says modal behind		27	-7
+pack says modal behind not	-17	-26	33
+pack says none no	-33
+pack says owed behind		41
+pack says owed behind not	10
+pack says past before	-14
+pack says past behind				22
+pack says present before	14	11	-17	-28
+pack says present behind	-13			5
+pack says present behind not	30	-13		-5
+pack sheet	30		-23	-27
+pack sized	-17
+pack sold so false	-39
+pack sold so true	-37
+pack stick	16	-20		-5		16
+pack strip				6
+pack then have b	8		-5	-14
+pack then measure i	9	-22		-15
+pack then move p	-37	-24	-35	55
+pack then move pp			38
+pack then need pp	-31	35	-19	-19
+pack then other p		-16	-28	21
+pack then other s	23	6	-9	-23
+pack then undefined is	-14	-4	27
+pack then undefined will	-32	35	-19	-5
+pack then use pp	-8			27
+pack then work b		-25	-22	17	17
+pack then work pp	-12	-12	10	16
+pack then work s	-19		13
 pack tin				-28
-pack tub	60		-5	-29
-pack tube		17		-19
-pack use past before				23
-pack use past behind				22
-pack use present behind	-27			17
-pack verb be before		-16	11
-pack verb be behind	-22			24
-pack verb blow behind	-5			10
-pack verb bring behind	-7	17
-pack verb burn behind				10
-pack verb buy behind	-25			-10	21
-pack verb do behind	-30	17	-13	13
-pack verb fill behind				7
-pack verb finish behind	-16	-33	-30	36
-pack verb get behind				-6
-pack verb go behind				17
+pack tub	58			-20
+pack tube		18		-14
+pack use past before	-8			27
+pack use past behind				19
+pack use present behind	-29		6	19
+pack verb be before	6	-23	8
+pack verb be behind	-23			29
+pack verb blow behind	-29			21
+pack verb bring behind	-13	15
+pack verb burn behind				11
+pack verb buy behind	-23				24
+pack verb do behind	-32	16	-17	13
+pack verb fill behind				6
+pack verb finish behind	-14	-26	-23	32
+pack verb get behind				-9
+pack verb go behind	-8			19
 pack verb grab behind	-25	34
-pack verb hang behind	-19	-10	5	15
-pack verb have before			-28	-18	18
-pack verb have behind	-18		35
-pack verb leave before			40
-pack verb leave behind		-30	34	-32
-pack verb make behind		-22	-10	15
-pack verb need behind		4
-pack verb null before	-5	29	-43
-pack verb null behind	-28	6	19
-pack verb null no	-33
-pack verb order behind	24	-18
-pack verb pick behind				-7	24
-pack verb pull behind	17	-22
-pack verb put behind	-5	12		-5
-pack verb run behind	-11	-6		27
-pack verb set behind	-9	-25	-11	23
-pack verb take behind	-38		16	12		-4
-pack verb throw behind	-26		-11	-18	22
-pack verb use before	10	-6	-11
-pack verb use behind				23
-pack verb want behind	-21	29
-pack whole clause	-54		7
-pack work imperative behind	-21			7
-pack work modal behind		8	6	-18
-pack work owed behind	-33	26		-15	14
-pack work past before		-40		22
-pack work past behind	-10			49
-pack work present before	-28	24		-13
-pack work present behind	-19	-9	-11	41
-plural area		-19	-13	15
-plural count	-27			12
-plural length	5
-plural one	-8	22
-plural pack	-6
-plural volume	-28	18	9
-plural weight	-11	24
-pointer after need here	16
-pointer after none sentence			13
-pointer beside nothing	36
-pointer cue have	22
-pointer cue need		-8	7
-pointer cue used	4			5
-pointer flawed	9			-9		14
-pointer left Q				11
-pointer left new		-17		4
-pointer left the	11
-pointer name flawed	-4		12
-pointer named before material		-5		7
-pointer named before part	16			-12
-pointer named before word						18
-pointer null none no	21
-pointer other past behind	-24		13			19
-pointer right #		-6		9
-pointer says imperative behind	26
-pointer says none no	21
-pointer says past behind	-12	-7		10		5
-pointer verb null no	21
-pointer work past behind		-11	-6	10
-pointing	-27			16
-right # N	25
-right &	-20	17
+pack verb hang behind	-21	-10	5	13
+pack verb have before	9	6	-18	-5
+pack verb have behind	-15		37
+pack verb leave before			32
+pack verb leave behind	-5	-18	32	-23
+pack verb make behind		-23	-12	16
+pack verb need behind		6
+pack verb null before	-8	25	-42	7
+pack verb null behind	-23	10	19
+pack verb null no	-34
+pack verb order behind	11
+pack verb pick behind	-10			-8	25
+pack verb put behind	-8	13		-4
+pack verb run behind		-6		14
+pack verb take behind	-48		9	14		-11
+pack verb throw behind	-29		-10	-18	22
+pack verb use before	15	-7	-15
+pack verb use behind				20
+pack verb want behind	-20	35
+pack whole clause	-51		4
+pack work imperative behind	-7	5
+pack work modal behind		6	5	-17
+pack work owed behind	-28	23		-13	13
+pack work past before		-36		22
+pack work past behind	-12			53
+pack work present before	-25	21		-7
+pack work present behind	-20	-12		39
+plural area		-16	-13	11
+plural count	-26			6
+plural length			-13	6
+plural one	-14	24
+plural volume	-36	13	5
+plural weight	-15	27
+pointer after need here	25
+pointer after none sentence		-6	12	-5
+pointer beside nothing	34
+pointer cue have	19
+pointer cue need		-6	7
+pointer cue used	4		-5	5
+pointer flawed	7		-6	-11		11
+pointer name flawed	-11	-7	5			12
+pointer named before material		-10		15
+pointer named before part	12	-6		-17
+pointer named before word	18
+pointer other past behind	-24		12			18
+pointer right #		-13		8
+pointer says imperative behind	25
+pointer says past behind	-27	-6		13		10
+pointing	-26			18
+right # N	22
+right &	-24	19		4
 right '	12
-right (	-14			-24	8	8
-right ( Q	23	-28	10	-19
-right )	-11	14	-7	-14		17
-right +	-12			8
-right + G	33	-6		-18
-right + Q	-25	10		22
-right + a	-27	27
-right -	15
-right /	-18			17
-right / G	-15	32	-14	-39
-right =	21			-8
+right (	-14			-24	9	10
+right ( Q	25	-29	8	-20
+right )	-13	15	-6	-16		18
+right +	-9
+right + G	30	-5		-17
+right + Q	-25	7		26
+right + a	-22	22
+right -	19
+right /	-18			12
+right / G	-17	32	-20	-33
+right =	25			-6
 right @		7
-right @ Q	-29	16	-10	12
-right Q #	29
-right Q G		-14		12
-right Q Q	38			-19
-right Q all	22			-14
-right Q and	38	-16	-5	-10
-right Q is			4
-right Q off	6
-right Q on	7
-right Q short	10
-right Q to	24			-12
-right T Q					7
-right T and	5
-right T if	30	-22
-right T the	19
-right T to	-12	19
-right a G	-6	10
-right a Q	-32	39
-right about	9
-right about the	12
-right above	23
-right above the	28
-right across	28
-right across #	19
-right across the	10
-right after	10
-right ain't	11
-right all Q	16
-right all around	28			-10
-right all over	13
-right all round	18	-4
-right all the	26
-right all up	16
-right along the		-4		6
-right already			13	-12
-right already #			9
-right and #		9
-right and G	-8	18
-right and N	-7	15
-right and Q	-16	28
-right and a	-49	14		11
-right and it	23	-11		-7
-right and no	6	-18	12	-9
-right and then	17
+right @ Q	-28	17	-11	11
+right G	-8			14
+right Q #	36
+right Q G		-14		14
+right Q Q	40	-7		-14
+right Q all	20			-14
+right Q and	36	-17	-9	-14
+right Q is			6
+right Q off	8
+right Q on	8
+right Q short	11
+right T Q					12
+right T and	7
+right T before	7
+right T if	13
+right T to	-18	21
+right a	5
+right a G	-5	9
+right a Q	-25	32
+right about	11
+right about the	15
+right above	21
+right above the	23
+right across	27
+right across #	15
+right across the	11
+right after	8
+right again	5
+right ain't	10
+right all Q	17
+right all around	29			-7
+right all the	24
+right along		-4		6
+right along the		-6		8
+right already			17	-19
+right already #			7
+right and #		11
+right and G		24		-20
+right and Q	-21	30
+right and a	-38	14		16
+right and it	17	-11
+right and no	10	-18	11	-8
 right another	16
-right are Q	33
-right are all	38
+right are Q	31
+right are all	39
 right are at	25
-right are cut	9	-7	6	-16
-right are do	19
-right are hang	-22			28
-right are in	-22	-23	36
-right are on				22
-right are set		-12		4
-right are shot	22	-6
-right are up	-11	-20	-12	31
+right are cut	9	-8	6	-15
+right are hang	-19			24
+right are in	-25	-28	33
+right are on				15
+right are set		-17		13
+right are shot	22	-5
+right are up	-12	-25	-20	34
 right aren't		9
-right around the		-8		15
-right arrive			10
+right around the		-8		19
+right arrive			8
 right as	12
-right at G	4
-right at N	10
-right at Q		9		-13
-right at all	14
-right at the	26
-right back		15		-15
-right back on	-8	24		-14
-right bag	22
-right be	5
-right be #	14
-right be N	11
+right at N	6
+right at Q		12		-15
+right at all	15
+right at the	32
+right back		10		-11
+right back on	-7	16		-9
+right bag	23
+right be #	16
 right be Q	32
-right be hang	21
-right be just	9
-right be leak	-15	21
+right be hang	20
+right be just	12
+right be leak	-14	21
 right be loose	18
-right be pack	16
+right be pack	18
 right be weep	5
-right before i	-5	17		-10
-right before that		8
-right before the	-6	9
-right behind #	24
-right behind G	11
-right behind it	19
-right behind the	12
-right below	20			-7
-right bend	18
-right bend #	21
-right between	16
+right before i	-7	19		-9
+right before that	15
+right before the	-9	9
+right behind G	12
+right behind it	16
+right behind the	12			-5
+right below	16			-12
+right bend	19
+right bend #	23
+right between	18
 right between the	15
-right bind on	6
-right blow	5
 right bolt	17
-right both				9
-right both G	13
-right both side	17
+right both	21
 right bow	14
-right break	16
-right break #			7
-right bring	30
-right burn	8
-right buzz	4
-right by	4
-right by G	37	-24
-right by Q		6
-right by T		8
-right by the	32
-right call	8
-right call for	11
+right break	11
+right break #			11
+right bring	30	-7
+right burn	9
+right buzz	5
+right by	8
+right by G	31	-21
+right by T		9
+right by the	26
+right call	9
+right call for	9
+right can			6
 right can go	12
-right can't	11
-right catch	5
-right caulk	5
-right caulk #	8
-right center	5
-right change				7
-right chip	24
+right can't	10
+right caulk	7
+right caulk #	9
+right center	7
+right change	-6			15
+right chip	21
 right clean	8
-right clean #	8
-right close				5
-right come #	26
-right come Q	-27	-7	23	10
-right come T	17
+right come #	25
+right come Q	-25	-8	23	10
+right come T	21
 right come back	31
-right come on	15
-right come out	30
-right come up	27
-right come with		-4	26	-16
-right complete	-9	15
-right core				10
-right cover	21
-right crook	18			-7
-right crush	6
-right cut		-6		8
-right cut #		-15	-6	13
-right dead	22
-right dead #	19
-right deliver			17	-12
-right didn't				13
-right dig	6
-right do #	16
+right come in	20
+right come on	17
+right come out	27
+right come up	32
+right come with		-6	24	-16
+right complete	-8	15
+right cover	20
+right crook	18			-5
+right crush	7
+right cut	-6	-9		11
+right cut #		-17	-9	16
+right dead	21
+right dead #	20
+right deliver			16	-11
+right didn't	20
+right dig	7
+right do #	7
 right do not	21
-right do the	9
-right doesn't	15	-8
-right don't let				8
-right down from	13
-right down the		7
-right drill	5
-right drip	8
-right drip #	5
-right dry	21
-right dry #	11
-right dump	9
-right each	-9	-25		14	12
-right each #	-9	-5		19
+right doesn't	14	-8
+right don't let				10
+right down from	15
+right down the		6
+right drill	7
+right drip	7
+right drip #	7
+right dry	23
+right dry #	13
+right dump	7
+right each	-17	-29	-7	24	14
+right each #	-5	-5	-6	14
 right eat	14
-right every	25
-right extra	-28		11	13
-right feel	11
-right fill		-7		6
-right finally	23
+right every	24
+right extra	-25	-4	12	13
+right feel	8
+right fill	12
+right finally	13
 right fine	10
-right finish	7
-right finish #		-15	-13	10
-right fit				21
-right fit #	-21			31
-right fix	-11	-5		23
-right fix #	-24	-11	-9	31
-right flash	12
+right finish	6
+right finish #		-14	-13	13
+right fit	-6			24
+right fit #	-29			41
+right fix	-12	-5		23
+right fix #	-26	-11	-9	31
+right flash	7
 right float	8			-19
-right flush	21
-right for G	-30	32	-12
-right for Q	36
-right for T	11
-right for it		16		-9
-right for now	-19			32
-right for that	-27	22	14	-20
-right for the			5
-right get #	-23	13	15
-right get Q	29	-16		-18
-right get a	36
-right get its	10
-right get no	-13	17
-right get the	-16	21
-right get their	-6			16
-right glue	-17			30
-right glue #				9
-right go #		-9		13
-right go Q	28			-14
-right go back	19
-right go in				18
-right go on	-7			24
-right go through	33			-18
-right go up	14
+right for G	-27	29	-10
+right for Q	43
+right for T	15
+right for it		19		-13
+right for that	-25	22	13	-18
+right for the	-8		7
+right get Q	32	-7		-20
+right get a	34
+right get its	9
+right get no	-14	18
+right give				5
+right glue	-18	-5		30
+right glue #				11
+right go #		-13		13
+right go Q	28			-16
+right go back	20
+right go down	11
+right go in	-5			20
+right go on	-12			27
+right go through	33			-20
+right go up	9
 right gonna				-5
-right good	-16		25	-9
-right good #	-14	-11	23	-9
-right grout	6
-right grout #	6
-right hang				13
-right hang #				12
-right hang Q	10
-right hang by	11
-right has	16
-right has Q	16
-right has a	26
-right has no	23			-5
-right hasn't	-7	13
-right have #	20
-right have Q	10
-right have be	7
-right have the	34	-21	-20
-right have to						12
-right head	-5	5		5
+right good	-16		21	-11
+right good #	-18	-12	23	-12
+right grout	7
+right grout #	7
+right hang				14
+right hang #				7
+right hang Q	13
+right hang on	24			-12
+right has	22
+right has Q	11
+right has a	21
+right has no	24			-5
+right hasn't	-11	15
+right have #	19
+right have Q	8		-4
+right have be	12
+right have the	30	-14	-18
+right have to						18
+right head		15
 right her	5
-right here	-6	-9	30
-right here #	-20	-4	33	-5
-right him	11
-right hit	11
-right hold Q	5
-right hook	7
-right hook up	7
-right i			7
-right i have	-31	-18	36	-18
-right i no	19
-right if you	14
-right in #				63
-right in N	19
-right in Q	29
-right in T	7	12		-26
-right in a	6
-right in all	18
-right in and	-27			30
-right in at	27			-9
-right in hall	27
-right in it		-18		19
-right in living room	21
-right in my	-19	-19	33	-24
-right in that	28
-right in the			17
-right in the kids	29		-12	-19
-right in there			-8	9
-right inside	-8		15
+right here	-6	-9	29
+right here #	-23	-5	33	-7
+right him	12
+right hit	8
+right hum #		6
+right i			13
+right if you	13
+right in #	-12	-6		70
+right in Q	46	-12		-15
+right in T	6	13		-26
+right in a	5
+right in all	13
+right in at	22			-10
+right in it		-16		24
+right in living room	19
+right in my	-20	-14	34	-24
+right in that	21
+right in the			11
+right in the kids	29		-7	-19
+right in there	6		-11	5
+right inside	-9		14
 right inside #	11
-right into		-17	-16	19
-right is #	20
-right is N	17
-right is Q	23
-right is T	26
-right is a	4
-right is all	19
-right is at		-29	19	-12
-right is bad	24			-7
-right is bend	15
-right is break	40		-14	-15
-right is crack	31
-right is cut	10
-right is do	32
-right is down				4
-right is empty	-19	24	-9	-6
-right is fine	26
-right is finish			-8	17
-right is glue	30
-right is go	-10	-14		31
-right is gonna	-13	20	-11
-right is good	25
-right is hang	30
-right is leak	16
-right is leave	-19	-10	18	11
-right is miss	13
-right is not	13
-right is off	9
-right is only	20
+right into		-15	-17	17
+right is #	13
+right is N	11
+right is Q	17
+right is T	18
+right is all	21
+right is at		-26	18	-12
+right is bend	10
+right is break	38	-5	-17	-18
+right is crack	23
+right is do	27
+right is down				6
+right is fine	20
+right is finish			-9	12
+right is glue	24
+right is go	-15	-13	-6	33
+right is gonna	-12	18	-9
+right is good	23		-5
+right is hang	26
+right is in			5
+right is leak	12
+right is miss	7
+right is not	5
+right is off	10
+right is on				4
+right is only	19
 right is out	22
-right is run	17
-right is set	6
-right is short	23
-right is split	15
-right is tear	8
-right is the	29
-right is to	17
-right is wet	5
-right isn't	12
-right it #	14
-right it T	13
-right it back	14
-right it on	20
-right it up	9
-right it's	11
+right is run	19
+right is set	7
+right is short	22
+right is split	22
+right is the	24
+right is to	16
+right is up				12
+right is wet	4
+right isn't	9
+right it	7
+right it #	11
+right it T	12
+right it back	10
+right it on	19
+right it up	10
+right it's	12
 right just	36
 right keep	4
-right land			7	-9
-right leak	16
+right land	19
+right leak	14
 right leak #	18
-right leaning		-18	10	-18		17
-right leave			38
-right leave #	-9		53
-right leave from	9
-right leave in			34	-9
-right leave of	24		-16
-right leave on	8			-13
-right leave over			16
-right lift	7
-right like	6
-right like a	5
-right loose		-6	21	-16
+right leaning		-17	17	-17
+right leave			35
+right leave #	-6		43
+right leave from	8
+right leave in			22
+right leave of	26		-17
+right leave on	16			-14
+right leave over			19	-5
+right lift	5
+right like	8
+right like a	7
+right loose	-7	-13	22	-21
 right lose	14
+right make		4
 right me	17
-right me Q	17
-right measure	16
-right measure Q	12
-right miss #	12
-right miss Q	23
+right me Q	18
+right measure	18
+right measure Q	11
+right miss		6
+right miss #		13
+right miss Q	21
 right more		12
-right more #	-50	59
-right more to	26	-11		-7
+right more #	-42	48
 right mount				6
-right mount #	-7	-7		22
-right move	9
-right my	32	-15
-right nail	10
-right near	12
-right near the	32	-6
-right need #		22	-8	-9
-right need Q	24	-21
-right need T	16
-right need to	9
-right never				9
-right next	-8	20
-right next #	-9	22
-right next to		6
-right no	8
-right no #		5	5	-30
-right no G	-38	31	-13
-right no sorry	26	-21	-12	-4
-right not		8
-right not Q	12
-right not before	11
-right not the	13
-right nothing	22	-4
-right now #	11	-14
-right now is	-40		-5	49
-right now the	6
-right of Q	-11	4
-right of T	-18	-11		22
-right of em		-8	-8	5
-right of it			16	-24
-right of my	21
-right of that		17
-right of them	20	-7
-right of those	-5	25	-21	-22
-right off	18
-right off #	14
-right off Q	4
-right off T	18
-right off at	6
-right off it	21			-10
-right on #		-9		25
-right on G	-21	9		7
-right on N	16
-right on Q	25		-4
-right on a	19
-right on all	-8			15
-right on every	29			-22
-right on hand	-18	-30	41	-32
-right on in	38
-right on it	6
-right on me	-30	34	-11	-14
-right on my		9		-13
-right on order	-33			-4	51
-right on site	-15	-33	37	-37
-right on that	-8		11
+right mount #	-10	-8		20
+right move	10
+right my	33	-14
+right nail	11
+right near	9
+right near the	19
+right need #		23	-10	-10
+right need Q	24	-22
+right need T	17
+right need to	13
+right never	-4			8
+right next	-9	20
+right next #	-8	21
+right next to		9
+right no	7
+right no #	-14	6	13	-19
+right no G	-39	31	-16
+right not Q	10
+right not before	7
+right not the	8
+right nothing	20
+right now #	11	-13
+right now the	11
+right of Q	-12	6
+right of it	20			-17
+right of that		21
+right of those		22	-23	-20
+right off	22
+right off #	11
+right off T	16
+right on #		-8		27
+right on G	-8			11
+right on N	12
+right on Q	13		-9
+right on a	18
+right on every	27			-21
+right on hand		-30	33	-24
+right on in	30
+right on me	-30	34	-14	-13
+right on my	22
+right on order	-28				48
+right on site	-14	-26	36	-36
+right on that	-5		11
 right on the	8
-right on top	7
-right once	7
-right only	21
-right only Q	8
+right on top	10
+right once	5
+right only	11
+right only Q	9
 right open #		-12	14
-right or	30	-12
-right or G	10
-right order				-9	14
-right order #				-14	24
-right out #	47
-right out Q	23	-4	-10	-13
-right out T	-14	21
-right out back	14
-right out in				10
-right out of		-34		22
-right out of plumb	9
-right over #	-14	-34	16	-31		22
-right over Q	16
-right over it				12
-right over to	23			-19
-right pack		10		-6
-right paint	14
-right pass	11
-right peel	-9	16
-right pin	8
-right pipe	16			-11
-right pitch	5
-right place #	6
-right plug	16
-right prime		14
-right pull	23
-right pull #	11		-10
-right pull Q	6
-right pull out	16
-right rattle	8
+right or	35	-12
+right or G	5
+right order	11	-5		-13	8
+right out #	45
+right out T	-13	22
+right out back	12
+right out of	-17	-35		36
+right out of plumb	10
+right over #	-18	-35	20	-33		23
+right over Q	12
+right over it				11
+right over to	24			-19
+right pack		9		-6
+right paint	15
+right pass	10
+right peel	-8	18
+right pin	7
+right pipe	17			-11
+right pitch	4
+right plug	9
+right prime	-6	15
+right pull	20
+right pull #	14		-14
+right pull Q	11
+right pull out	11
+right rack				5
 right read	10
-right read Q	6
-right replace	-7			18
-right replace #	49			-42
-right require		8	-5	-14
-right require #		8	-5	-14
-right return	5
-right right	27
+right read Q	9
+right replace	-13			21
+right replace #	42			-34
+right require		6	-6	-16
+right require #		6	-6	-16
+right return	7
+right right	23
 right right down	6
-right right where	14
+right right where	12
 right rip	6
-right rock	5
-right rock #	5
-right roll	-12		20	-12
-right roll #	-17		23	-11
-right rough	9
-right rub	19			-8
-right run #	5		5	-10
-right run Q	9
-right run out	7
-right rust	15
-right sag	7
-right sag #	12
-right sand		-17	18	-16
-right say Q	17
-right scrape	9
+right rock	6
+right rock #	6
+right roll	-17		23	-12
+right roll #	-17		23	-12
+right rot	-5
+right rough	8
+right run #	8		5	-14
+right run Q	7
+right rust	16
+right sag	8
+right sand	-5	-17	20	-12
+right say Q	19
 right scratch						17
+right screw	14
 right seal			15	-10
-right seize	16			-4
-right seize #	16			-7
-right send	24
-right set	12
-right set #	8
-right shim	16
-right short		18		-9
-right short #		23	-15	-37
-right short Q	29	-16
-right short by	-6	14
-right shot	-9	17
-right shot #	-9	17
-right should	-14	24		-5
-right show #	16
-right show up						9
-right since				8
-right since the	-12			21
-right sit	15
+right seize	17
+right seize #	17			-6
+right send	25
+right short		18		-11
+right short #		21	-14	-35
+right short Q	23	-13
+right short by	-4	12
+right shot	-12	19
+right shot #	-12	19
+right should	-15	22		-4
+right show up						11
+right since				13
+right since the	-16			21
+right sit	11
 right sit Q	4
-right sit in			18
-right sit on	15	-10	-8
-right snap	22
-right so that				6
-right some	8
-right somebody	11
-right sound	11
-right spare	-32	-17	36	-24
-right split	26			-6
-right spray	14
-right square		7
-right squeak	5
+right sit in			16
+right sit on	13	-17	-4	-6
+right snap	11
+right so				4
+right so that				5
+right somebody	15
+right sound	8
+right split	25			-7
+right spray	18
+right squeak	8
 right stain	-17	4	-5	13
-right start	15
+right start	18
 right stay	12
 right stick #	11
-right still			35	-12
+right still			36	-12
 right still has			4
-right still in	-17	-23	34	-18
-right still on	-26	-8	39	-36
-right still to	38		-20
-right stuff	-8	7
+right still in	-24	-23	38	-16
+right still on	-26	-6	37	-33
+right still to	39	-6	-21
+right stretch				6
+right stuff	-7	7
 right swap				18
-right swap #	-23			31
-right sweat		15
-right take		-7				13
-right take Q	20
-right take the	12
-right tape	-24	-9	6	22
-right tear #	29
-right tell	-8			14
-right test	14
-right test #	16
-right than the	17
-right that go			15	-7
-right the #	18
-right the N	27			-7
-right the Q	-39	37	-12	-19	16
-right the box	26	-8
-right the leave	9		-18
-right the old	-10			17
-right the size	17
-right the top	5
-right them	4
-right then	-7			16
-right there	-4	14		-7	5
-right there #		8
-right they	-16	-5	20			11
-right this		6
-right those	8
+right swap #	-18			27
+right sweat	-5	15
+right take		-12				16
+right take Q	21			-6
+right take the	10
+right tape	-18	-10	8	15
+right tear			5
+right tear #	21
+right tell	-6			13
+right test	9
+right test #	11
+right than	17
+right than the	14
+right the N	28			-10
+right the Q	-40	31		-5	17
+right the leave	11		-23	4
+right the old		5
+right the size	8
+right them	5
+right then				12
+right there	-9	19		-11	7
+right there #		6
+right they	-5		24
+right those	9
 right through	6
-right through #	22
+right through #	20
 right through it	13
-right til	11
-right til T	8
-right till the	15
-right to G	35			-8
-right to Q	53
-right to be	-5	26		-13
-right to corner	14
-right to go	29	-12		-33
-right to look	6
+right til	12
+right til T	7
+right till the	17
+right to G	32			-11
+right to Q	45
+right to be	-9	26		-15
+right to corner	11
+right to go	27	-12		-35
 right to the						21
-right to wall	16
-right too	-7	5
+right to wall	11
+right too	-6
 right top	13
 right top #	9
 right toward	7
 right toward the	7
-right trim		-5		14
-right trip	5
-right turn	-5		24	-12
-right under	9
-right under #		-4		13
-right under G	14
-right under it	24		-8
+right turn	-7		27	-8
+right under	8
+right under #		-6		13
+right under G	11
+right under it	19
 right under there	19
-right underneath	10
-right unopen	-26	-10	32	-19
-right until T	24
-right until the	18
-right up				5
-right up #		-24		27
-right up Q	12
-right up T	13
-right up and	12
-right up at	17
-right up on	5	-15		4
-right up the		-8		12
-right up there	34	-31		-12
-right up to	14
-right use				19
-right use #	-22			42
-right walk	8
-right want #		27	-33	-21
-right want a	12
-right want the	12
-right we	20
+right underneath	12
+right unopen	-23	-9	34	-19
+right until T	23
+right until the	20
+right up				6
+right up #		-23		22
+right up Q	14
+right up T	15
+right up and	11
+right up on	4	-15	-6	5
+right up the		-9		14
+right up there	31	-22		-11
+right up to	12
+right use				17
+right use #	-19			37
+right want #		28	-35	-30
+right want a	16
+right want the	10
+right we	19
 right were	13
-right when i	-6	5		-6
-right when you	13
-right where it			8
-right which i	-8		14
-right which is	22
-right while					5
-right will				-5
+right what	4
+right when i	-6	7	6	-4
+right when you	15
+right where it			10
+right which i	-9		14
+right which is	21
+right while					7
 right wire	6
 right wire #	11
 right with	6
-right with #	26	-13		-6
-right with G	29			-11
-right with Q	33		-20
-right with a		6
-right with it	12
-right with me	-4	18	-13
-right with no	25
-right without	16
-right wobble	9
-right won't						14
-right won't sit	-19	-7				25
+right with #	26	-14		-8
+right with G	28			-11
+right with Q	38	-8	-20
+right with a		7
+right with me		16	-20
+right with no	13
+right without	17
+right wobble	10
+right won't	5
 right wont	6
-right would		15	-6	-10
+right would		15	-5	-8
 right wouldn't	21
-right you	20
-right1 &	-20	17
+right you	18
+right1 &	-24	19		4
 right1 '	12
-right1 (	-14			-24	8	8
-right1 )	-11	14	-7	-14		17
-right1 +	-12			8
-right1 -	15
-right1 /	-18			17
-right1 =	21			-8
+right1 (	-14			-24	9	10
+right1 )	-13	15	-6	-16		18
+right1 +	-9
+right1 -	19
+right1 /	-18			12
+right1 =	25			-6
 right1 @		7
-right1 about	9
-right1 above	23
-right1 across	28
-right1 after	10
-right1 ain't	11
-right1 already			13	-12
+right1 G	-8			14
+right1 a	5
+right1 about	11
+right1 above	21
+right1 across	27
+right1 after	8
+right1 again	5
+right1 ain't	10
+right1 along		-4		6
+right1 already			17	-19
 right1 another	16
 right1 aren't		9
-right1 arrive			10
+right1 arrive			8
 right1 as	12
-right1 back		15		-15
-right1 bag	22
-right1 be	5
-right1 below	20			-7
-right1 bend	18
-right1 between	16
-right1 blow	5
+right1 back		10		-11
+right1 bag	23
+right1 below	16			-12
+right1 bend	19
+right1 between	18
 right1 bolt	17
-right1 both				9
+right1 both	21
 right1 bow	14
-right1 break	16
-right1 bring	30
-right1 burn	8
-right1 buzz	4
-right1 by	4
-right1 call	8
-right1 can't	11
-right1 catch	5
-right1 caulk	5
-right1 center	5
-right1 change				7
-right1 chip	24
+right1 break	11
+right1 bring	30	-7
+right1 burn	9
+right1 buzz	5
+right1 by	8
+right1 call	9
+right1 can			6
+right1 can't	10
+right1 caulk	7
+right1 center	7
+right1 change	-6			15
+right1 chip	21
 right1 clean	8
-right1 close				5
-right1 complete	-9	15
-right1 core				10
-right1 cover	21
-right1 crook	18			-7
-right1 crush	6
-right1 cut		-6		8
-right1 dead	22
-right1 deliver			17	-12
-right1 didn't				13
-right1 dig	6
-right1 doesn't	15	-8
-right1 drill	5
-right1 drip	8
-right1 dry	21
-right1 dump	9
-right1 each	-9	-25		14	12
+right1 complete	-8	15
+right1 cover	20
+right1 crook	18			-5
+right1 crush	7
+right1 cut	-6	-9		11
+right1 dead	21
+right1 deliver			16	-11
+right1 didn't	20
+right1 dig	7
+right1 doesn't	14	-8
+right1 drill	7
+right1 drip	7
+right1 dry	23
+right1 dump	7
+right1 each	-17	-29	-7	24	14
 right1 eat	14
-right1 every	25
-right1 extra	-28		11	13
-right1 feel	11
-right1 fill		-7		6
-right1 finally	23
+right1 every	24
+right1 extra	-25	-4	12	13
+right1 feel	8
+right1 fill	12
+right1 finally	13
 right1 fine	10
-right1 finish	7
-right1 fit				21
-right1 fix	-11	-5		23
-right1 flash	12
+right1 finish	6
+right1 fit	-6			24
+right1 fix	-12	-5		23
+right1 flash	7
 right1 float	8			-19
-right1 flush	21
-right1 glue	-17			30
+right1 give				5
+right1 glue	-18	-5		30
 right1 gonna				-5
-right1 good	-16		25	-9
-right1 grout	6
-right1 hang				13
-right1 has	16
-right1 hasn't	-7	13
-right1 head	-5	5		5
+right1 good	-16		21	-11
+right1 grout	7
+right1 hang				14
+right1 has	22
+right1 hasn't	-11	15
+right1 head		15
 right1 her	5
-right1 here	-6	-9	30
-right1 him	11
-right1 hit	11
-right1 hook	7
-right1 i			7
-right1 inside	-8		15
-right1 into		-17	-16	19
-right1 isn't	12
-right1 it's	11
+right1 here	-6	-9	29
+right1 him	12
+right1 hit	8
+right1 i			13
+right1 inside	-9		14
+right1 into		-15	-17	17
+right1 isn't	9
+right1 it	7
+right1 it's	12
 right1 just	36
 right1 keep	4
-right1 land			7	-9
-right1 leak	16
-right1 leaning		-18	10	-18		17
-right1 leave			38
-right1 lift	7
-right1 like	6
-right1 loose		-6	21	-16
+right1 land	19
+right1 leak	14
+right1 leaning		-17	17	-17
+right1 leave			35
+right1 lift	5
+right1 like	8
+right1 loose	-7	-13	22	-21
 right1 lose	14
-right1 mark.	-9
+right1 make		4
+right1 mark.	-14
 right1 me	17
-right1 measure	16
+right1 measure	18
+right1 miss		6
 right1 more		12
 right1 mount				6
-right1 move	9
-right1 my	32	-15
-right1 nail	10
-right1 near	12
-right1 never				9
-right1 next	-8	20
-right1 no	8
-right1 not		8
-right1 nothing	22	-4
-right1 off	18
-right1 once	7
-right1 only	21
-right1 or	30	-12
-right1 order				-9	14
-right1 out of plumb	9
-right1 pack		10		-6
-right1 paint	14
-right1 pass	11
-right1 peel	-9	16
-right1 pin	8
-right1 pipe	16			-11
-right1 pitch	5
-right1 plug	16
-right1 prime		14
-right1 pull	23
-right1 rattle	8
+right1 move	10
+right1 my	33	-14
+right1 nail	11
+right1 near	9
+right1 never	-4			8
+right1 next	-9	20
+right1 no	7
+right1 nothing	20
+right1 off	22
+right1 once	5
+right1 only	11
+right1 or	35	-12
+right1 order	11	-5		-13	8
+right1 out of plumb	10
+right1 pack		9		-6
+right1 paint	15
+right1 pass	10
+right1 peel	-8	18
+right1 pin	7
+right1 pipe	17			-11
+right1 pitch	4
+right1 plug	9
+right1 prime	-6	15
+right1 pull	20
+right1 rack				5
 right1 read	10
-right1 replace	-7			18
-right1 require		8	-5	-14
-right1 return	5
-right1 right	27
+right1 replace	-13			21
+right1 require		6	-6	-16
+right1 return	7
+right1 right	23
 right1 rip	6
-right1 rock	5
-right1 roll	-12		20	-12
-right1 rough	9
-right1 rub	19			-8
-right1 rust	15
-right1 sag	7
-right1 sand		-17	18	-16
-right1 scrape	9
+right1 rock	6
+right1 roll	-17		23	-12
+right1 rot	-5
+right1 rough	8
+right1 rust	16
+right1 sag	8
+right1 sand	-5	-17	20	-12
 right1 scratch						17
+right1 screw	14
 right1 seal			15	-10
-right1 seize	16			-4
-right1 send	24
-right1 set	12
-right1 shim	16
-right1 short		18		-9
-right1 shot	-9	17
-right1 should	-14	24		-5
-right1 since				8
-right1 sit	15
-right1 snap	22
-right1 some	8
-right1 somebody	11
-right1 sound	11
-right1 spare	-32	-17	36	-24
-right1 split	26			-6
-right1 spray	14
-right1 square		7
-right1 squeak	5
+right1 seize	17
+right1 send	25
+right1 short		18		-11
+right1 shot	-12	19
+right1 should	-15	22		-4
+right1 since				13
+right1 sit	11
+right1 snap	11
+right1 so				4
+right1 somebody	15
+right1 sound	8
+right1 split	25			-7
+right1 spray	18
+right1 squeak	8
 right1 stain	-17	4	-5	13
-right1 start	15
+right1 start	18
 right1 stay	12
-right1 still			35	-12
-right1 stuff	-8	7
+right1 still			36	-12
+right1 stretch				6
+right1 stuff	-7	7
 right1 swap				18
-right1 sweat		15
-right1 t area.	38
-right1 t defect.	16
-right1 t finish.			-7
-right1 t material.		15		-27
-right1 take		-7				13
-right1 tape	-24	-9	6	22
-right1 tell	-8			14
-right1 test	14
-right1 them	4
-right1 then	-7			16
-right1 there	-4	14		-7	5
-right1 they	-16	-5	20			11
-right1 this		6
-right1 those	8
+right1 sweat	-5	15
+right1 t area.	30
+right1 t defect.	18
+right1 t material.	-10	21		-18
+right1 take		-12				16
+right1 tape	-18	-10	8	15
+right1 tear			5
+right1 tell	-6			13
+right1 test	9
+right1 than	17
+right1 them	5
+right1 then				12
+right1 there	-9	19		-11	7
+right1 they	-5		24
+right1 those	9
 right1 through	6
-right1 til	11
-right1 too	-7	5
+right1 til	12
+right1 too	-6
 right1 top	13
 right1 toward	7
-right1 trim		-5		14
-right1 trip	5
-right1 turn	-5		24	-12
-right1 under	9
-right1 underneath	10
-right1 unopen	-26	-10	32	-19
-right1 up				5
-right1 use				19
-right1 v buy.		-26		11
-right1 v return.	12
-right1 v see.	6
-right1 v use.				19
-right1 walk	8
-right1 we	20
+right1 turn	-7		27	-8
+right1 under	8
+right1 underneath	12
+right1 unopen	-23	-9	34	-19
+right1 up				6
+right1 use				17
+right1 v buy.		-29		14
+right1 v return.	15
+right1 v see.	9
+right1 v use.				17
+right1 we	19
 right1 were	13
-right1 while					5
-right1 will				-5
+right1 what	4
+right1 while					7
 right1 wire	6
 right1 with	6
-right1 without	16
-right1 wobble	9
-right1 won't						14
+right1 without	17
+right1 wobble	10
+right1 won't	5
 right1 wont	6
-right1 would		15	-6	-10
+right1 would		15	-5	-8
 right1 wouldn't	21
-right1 you	20
-right2 (					7
-right2 @	-8	-7		22
-right2 about	27
-right2 above	31			-9
-right2 after	12
-right2 again	25
-right2 all	22
-right2 along	-15	20		-9
-right2 already	27				-21
+right1 you	18
+right2 (					6
+right2 -	19
+right2 @	-8	-6		21
+right2 about	22
+right2 above	32			-8
+right2 after	14
+right2 again	17
+right2 all	29
+right2 along	-14	21		-11
+right2 already	26				-23
 right2 an	17
-right2 and	11
-right2 anything		13		-13
-right2 around	35			-7
-right2 as	21
-right2 back	22
-right2 backwards	23			-11
-right2 bad				13
-right2 balance	-10	-21	20	-11
-right2 bathroom	20
-right2 be		19
-right2 bedroom	18
-right2 before	33
-right2 behind	18
-right2 below		12		-19
-right2 bend	12			-5
-right2 black	25
-right2 book	24	-14
-right2 bore			16	-7
-right2 both	15
-right2 box	7	-12	-26	17
-right2 break		-8	-15	13
-right2 brown	-15	21
-right2 build	-9			15
-right2 burn				6
-right2 buy	-28	21		-29	13
-right2 by				-8
-right2 cap		7
-right2 catch	13
-right2 caulk	17
-right2 ceiling		9		-17
-right2 center	22	-15
-right2 change	-24	-6	-5	29
-right2 chip	-15					23
-right2 clean	14
-right2 clear			16
-right2 clog	12
-right2 close		-7	19	-18
-right2 cold	22
-right2 complete	20			-5
-right2 corner	16
-right2 cover		16		-8
-right2 crack	-14		14
-right2 crook	26			-6
-right2 day	4
-right2 dead	24
-right2 deliver	-38	11			16	16
+right2 and	12
+right2 anything		15		-14
+right2 around	35
+right2 as	19
+right2 back	28
+right2 bad				14
+right2 balance	-11	-16	20	-9
+right2 be		23
+right2 before	21
+right2 behind	19
+right2 bend	11			-8		4
+right2 black	6
+right2 book	24	-11
+right2 bore	-4		18	-8
+right2 both	12
+right2 box	15
+right2 break		-8	-17	16
+right2 brown	-16	22
+right2 burn				8
+right2 buy	-27	17		-27	14
+right2 by				-10
+right2 cap		11
+right2 caulk	16
+right2 ceiling		9		-13
+right2 center	5
+right2 chip	-17			-5		24
+right2 clean	18
+right2 clear	11
+right2 clog	14
+right2 close		-8	18	-17
+right2 cold	23
+right2 corner	11
+right2 cover		16		-9
+right2 crack	-11		15
+right2 crook	24			-9
+right2 cut				-5
+right2 dead	9
+right2 deliver	-42	14	-5		19	19
 right2 dig	11
-right2 do		7
-right2 drill	22
-right2 drip	26	-5
-right2 drop	19
-right2 dry	37			-10
-right2 each	13	-7
-right2 eat	20
-right2 em	10
-right2 empty	-11	20	-6
-right2 end	9	-9
-right2 entry	27	-11
-right2 every	33			-17
-right2 except	21
-right2 extra	-28	5	25	-31
-right2 fill	18
-right2 finally	15
-right2 finish				4
-right2 fit				7
-right2 flash	10
-right2 flat	13
-right2 floor			10
-right2 foam	6
-right2 for		15
-right2 from	24	-15		-18
-right2 front	-21	-18		31
-right2 get	-6	11
-right2 glue				7
-right2 gonna	-9	19	-8
-right2 good			6	-6
-right2 half		-11		12
-right2 hand	-15	-28	40	-31
-right2 hang		-17		18
-right2 hard	21
-right2 have	-9		19
-right2 he	18	-4
-right2 her	6		7	-32
-right2 here	21		-9
-right2 high	18	-6
-right2 him	-20					24
-right2 hinge			5
-right2 his			13
-right2 hold	13
+right2 do		8		-14
+right2 drill	23
+right2 drip	27	-7
+right2 drop	12
+right2 dry	38			-11
+right2 each	14	-7
+right2 eat	19			-5
+right2 empty	10
+right2 end	-8	-13		16
+right2 every	32			-17
+right2 except	19
+right2 extra	-25	6	22	-32
+right2 fill	15
+right2 fit				12
+right2 flash	9
+right2 flat	15
+right2 floor			12	-4
+right2 flush	4
+right2 foam	7
+right2 for	-6	15
+right2 from	24	-23		-23
+right2 front	-20	-17		32
+right2 gonna	-9	17	-5
+right2 good			11	-6
+right2 half	-6	-22		17
+right2 hall	26
+right2 hand		-28	32	-21
+right2 hang		-18		18
+right2 hard	22
+right2 have	-15		22
+right2 he	19	-9
+right2 her	4		9	-35
+right2 here	20		-11
+right2 high	17	-7
+right2 him	-22					24
+right2 hinge			9
+right2 his			11
+right2 hold	9
 right2 hole	27			-25
-right2 hollow	20
-right2 home	-25		27	-14
-right2 hot	20
-right2 i			8
-right2 i'm	17
-right2 if	26	-22
-right2 in			19
-right2 inside	13
-right2 install	-20			27
-right2 into		-5	-5	9
-right2 its	14
-right2 just	20
-right2 keep	15
-right2 kitchen	-6	11
-right2 last	9		-8
-right2 latch	15
-right2 lay	-19	18
-right2 leak		5		-7
-right2 leaning	-10		16
-right2 leave	-15					10
-right2 level	25			-7
-right2 lift				5
-right2 little	11
-right2 living room	-9			15
-right2 long	20			-9
-right2 look	6
-right2 lose	7
-right2 low	12
+right2 hollow	15
+right2 hot	19
+right2 i			7	-4
+right2 i'm	16
+right2 if	8
+right2 in			17
+right2 inside	11
+right2 install	-22	-5		27
+right2 into		-4	-7	9
+right2 it's	5
+right2 its	12
+right2 just	22
+right2 keep	18
+right2 kitchen	-5	11
+right2 last				6
+right2 lay	-18	17
+right2 leak		6		-9
+right2 leaning	-14		20
+right2 leave	-16					14
+right2 level	21
+right2 lift				6
+right2 like	16
+right2 living room	-7			14
+right2 long	25			-10
+right2 look	7
+right2 lose	9
+right2 low	9
 right2 lower	22
-right2 mark	6
-right2 maybe	13
-right2 me		18	-17	-8
-right2 measure	10
-right2 mine	-22	17	13	-9
+right2 mark	5
+right2 maybe	16
+right2 me		21
+right2 mine	-22	16	13	-6
 right2 miss	16			-10
-right2 more				11
-right2 mount	-17			29
-right2 move	16
-right2 mrs					13
-right2 mud	33	-21		-17
-right2 my	-13		39	-27
-right2 nail	11
-right2 near	17			-5
-right2 need	-27	40
-right2 never	9
-right2 night	12
-right2 no	25
-right2 noon	26	-9
-right2 notch	20
-right2 nothing	13
-right2 now				26
-right2 off	38
-right2 oil	14
-right2 old				11
-right2 once	12
-right2 ones	-18		15
+right2 mount	-18			28
+right2 move	15
+right2 mrs	6
+right2 mud	33	-24		-14
+right2 my	-11	-4	42	-22
+right2 nail	4
+right2 need	-24	40		-7
+right2 never	6
+right2 new	32			-10
+right2 night	10
+right2 no	29
+right2 noon	26	-11
+right2 notch	17
+right2 nothing	16
+right2 now			-5	27
+right2 of				7
+right2 off	37
+right2 oil	15
+right2 old	6
+right2 ones	-21		21	-8
 right2 only	39
-right2 open				4
-right2 order	-22				47
-right2 other	-10	-30	29	-36
-right2 out				8
-right2 owner	17
+right2 open				7
+right2 order	-28				46
+right2 other	-6	-28	29	-29	5
+right2 out				15
+right2 owner	20
 right2 pack					9
 right2 paint	16			-11
-right2 painted shut	10
-right2 pass	16	-6
-right2 piece	-17		-5	31
+right2 painted shut	11
+right2 pass	12	-4
+right2 piece	-17			29
 right2 pipe	21
-right2 plane	19
-right2 plug	25
-right2 plumb	27			-14
-right2 pop	24	-12
+right2 plane	16
+right2 plug	19	-9
+right2 plumb	26			-11
 right2 pour	15
-right2 pull	21
-right2 put	-24			27
-right2 reach	19
-right2 read	28
-right2 ready	5
-right2 red				-5
-right2 replace	-33	-17		38
-right2 rip	19
-right2 rocking	19
-right2 rot	23			-12
-right2 round	20	-6
-right2 run	44			-21
-right2 scratch	17	-8
-right2 screw	5
-right2 seal	12
-right2 second	14
-right2 send		-7	10
-right2 set	14
-right2 she	22	-6
-right2 short	29
-right2 shot	19
-right2 show						19
-right2 side				12
-right2 sit	-4					15
-right2 site	-15	-33	37	-37
-right2 slow	7
-right2 snap	5
-right2 so	17
-right2 soft	19			-6
-right2 solid	13
-right2 something	11
-right2 sorry	25	-19	-8
-right2 split	-24	11		18
-right2 spray	26			-13
-right2 stand	15
-right2 start	4
+right2 pull	23
+right2 put	-23			26
+right2 reach	15
+right2 read	25
+right2 replace	-13	-18		21
+right2 rip	18
+right2 rot	22			-11
+right2 run	38			-20
+right2 sand	31	-5
+right2 screw	8
+right2 seal	11
+right2 second	11
+right2 send		-9	13
+right2 set	8
+right2 she	26	-11
+right2 short	28
+right2 shot	17
+right2 side				10
+right2 site	-14	-26	36	-36
+right2 size	9
+right2 slow	5
+right2 snap	10
+right2 so	19
+right2 soft	18			-7
+right2 solid	16
+right2 something	12
+right2 sorry	28	-23	-15	-7
+right2 split	-29	14		15
+right2 spray	25			-11
+right2 stand	13
 right2 stick	14
-right2 still	-19	5	-10	26
-right2 stop	-21		23
+right2 still	-19	5	-15	30
+right2 stop	-21		22
 right2 strip	19
-right2 supposed	-24		-5	-14	24
+right2 supposed	-26			-13	24
+right2 t defect.	5
 right2 t fixture.	40
-right2 t role.	8
-right2 t surface.	17
-right2 t tool.		-13	14
-right2 t work.		-26		12
-right2 take	21	-10
-right2 tear	22
+right2 t surface.	28
+right2 t tool.		-14
+right2 t work.	19	-13
+right2 take	24	-14
+right2 tear	18
 right2 tell	-18			22
-right2 that		5
-right2 the kids	29		-12	-19
-right2 their	4	-23	12
-right2 them	7
-right2 then	31
-right2 there	5	-11
-right2 this	34			-17
-right2 those		5	-5	-7
-right2 though	10
-right2 through	5
-right2 tight	8
-right2 tile	-16	-20	28	-17
-right2 till	12
-right2 to	14
+right2 the kids	29		-7	-19
+right2 their	5	-20	14
+right2 them	9
+right2 then	33
+right2 there	12	-13
+right2 this	33			-14
+right2 those		5	-7	-6
+right2 though	5
+right2 through	9
+right2 tight	14
+right2 tile	-11	-21	31	-17
+right2 till	13
+right2 to	18
 right2 too		16
-right2 too long	-22	24
 right2 too short	26	-12		-13
-right2 top	25
-right2 touch	25			-4
-right2 truck	15	-29		-10
-right2 turn	25			-6
-right2 twist	18
-right2 under	5
-right2 v buy.	-31				43
-right2 v have.	-9		19
-right2 v need.	-24	37
-right2 v say.				13
-right2 v see.	6
-right2 wait	17	-5	-7	-17
-right2 want				7
+right2 top	19
+right2 touch	26
+right2 truck	14	-29		-15
+right2 turn	25			-8
+right2 twist	17
+right2 v buy.	-32			-24	45
+right2 v have.	-15		22
+right2 v measure.	5
+right2 v need.	-24	40
+right2 v say.	-5			15
+right2 v see.	4
+right2 wait	18	-8	-8	-15
+right2 want				9
 right2 water	15
-right2 we	22
-right2 weep	11
+right2 we	23
+right2 weep	10
 right2 wet	18
-right2 what	16
-right2 when	-8			20
-right2 where	31			-7
-right2 while	-7	20
-right2 white	-23	22		5
-right2 wire	8
-right2 without	25
-right2 wrap	-6		13
-right2 you	31
-right2 your	13
-right3 (		-19	18	-15
-right3 -	19
-right3 T	13
-right3 a	5
-right3 about	33
-right3 above	27	-5		-17
-right3 across	25
-right3 after	18
-right3 again	18
-right3 air	22	-7		-15
-right3 all	27
-right3 already		-21			19
-right3 anchor	6
-right3 and	-7	22
-right3 anything	-7	17		-9
-right3 are	9
-right3 around	-29			36
-right3 as	15
-right3 at	4
-right3 attic	10
-right3 backwards	14
-right3 bad	19
-right3 bag	-21	17		-26	11
-right3 bar	-8		-4	20
-right3 basement	-5		17	-7
-right3 bathroom	-9			17
-right3 bay	16
-right3 bed	7
-right3 before				-8
-right3 belly	22
-right3 below	19
-right3 bend	8	-16
-right3 big	19
-right3 bolt		-14		16
+right2 what	15
+right2 when	-15			25
+right2 where	18			-4
+right2 white	-21	21
+right2 wire	6
+right2 without	25		-5
+right2 you	29
+right2 your	12
+right3 -	8
+right3 T	16
+right3 about	25
+right3 above	25	-9		-18
+right3 across	27
+right3 after	20
+right3 again	20
+right3 air	25	-8		-16
+right3 all	18
+right3 already	6	-24			18
+right3 and		18
+right3 anything	-8	16		-5
+right3 are	11	-4
+right3 around	-28		-8	33
+right3 as	12
+right3 at	12
+right3 attic	7
+right3 backwards	15
+right3 bad	16
+right3 bag	-24	18		-24	12
+right3 bar	-10		-5	19
+right3 basement	-4		18	-10
+right3 bed	9
+right3 bedroom	24
+right3 before				-9
+right3 behind	12
+right3 belly	15
+right3 below	17
+right3 bend	12	-19		-5
+right3 big	23
+right3 bolt		-16		15
 right3 book	-10	15
-right3 both	28
-right3 bottom		-12
-right3 box	-40		44
-right3 bracket	-8	7	6
-right3 break	-24		26	-11
-right3 bring		12
-right3 by	6
-right3 can	14
-right3 ceiling	11		-14	4
-right3 cellar			5
+right3 both	23
+right3 bottom		-14		7
+right3 box	-21		34
+right3 bracket	-7	6	7
+right3 bring		11
+right3 by	8
+right3 can	15
+right3 ceiling	28
+right3 cellar			7
 right3 chip						17
-right3 clamp	-23	23
-right3 clean	-20	19		-10		15
-right3 closet	19			-18
-right3 coat		5		-9
-right3 cold				10
-right3 come				6
-right3 corner	16
-right3 counter	-8	-19				20
-right3 cover	17
-right3 crack	5
-right3 cut	29
-right3 deep	26
-right3 den	22
-right3 do		5
-right3 doorway	13
-right3 down	20
-right3 drop	4
-right3 dry		-16
-right3 drywall	13
-right3 em	22
-right3 enough	31	-24
+right3 clamp	-22	23
+right3 clean	-21	19				17
+right3 closet	28			-15
+right3 coat	4			-7
+right3 cold				11
+right3 corner	15
+right3 counter	-7	-20				20
+right3 cover	13
+right3 cut	20
+right3 deep	24
+right3 den	23
+right3 do		7
+right3 down	17
+right3 dry		-19	4	8
+right3 drywall	14
+right3 em	27
+right3 enough	27	-24
 right3 every	17
-right3 everywhere	20
-right3 except	19
+right3 everywhere	21
+right3 except	14
 right3 fine	18
-right3 finish	24			-11
-right3 fireplace	13
-right3 first	-20	-9	24	-13
-right3 first coat	26		-8	-5
-right3 flat	39
-right3 floor	38
+right3 finish	29			-12
+right3 fireplace	11
+right3 first	-20	-9	24	-11
+right3 flat	33
+right3 floor	28
 right3 foot	17
-right3 for	4			-16
-right3 frame		8		-13
+right3 for	7			-9
+right3 frame		12		-11
 right3 front	24
-right3 garage			9
-right3 gas	-5			12
+right3 garage	-5		11
+right3 gas				10
 right3 get						7
-right3 glue	20			-13
-right3 good	26	-18
-right3 gray	8
-right3 grind			13
-right3 guy	5			-5
-right3 half	-20		24
-right3 hall	24
-right3 hall closet	26			-7
-right3 hallway	30
-right3 hand	-13	5		13
-right3 hang	36			-7
+right3 glue	21			-12
+right3 good	20	-17
+right3 grind			12
+right3 guy	8			-11
+right3 half	-18		24
+right3 hall	20	-5
+right3 hall closet	28			-11
+right3 hallway	27			-5
+right3 hand	-14	6		13
+right3 hang	21			-8
 right3 has		8	-5
-right3 have	-19	11	17	-13
-right3 he		13
-right3 her	-15		9
-right3 high	11
-right3 higher	9
-right3 his	14
-right3 hole	18
-right3 holes		-4		9
-right3 house	11
-right3 i	12
-right3 if		13
-right3 inside	20			-7
-right3 into				5
-right3 island	-16		6
-right3 it	27
-right3 it's	-17			21
-right3 its	16
-right3 joint	-16		22
-right3 kitchen	39
-right3 land	6
-right3 last	8
-right3 leak	-7			15
-right3 lid	-9	17
-right3 like	10
-right3 line		15
-right3 lip	-9			15
-right3 list	-4	24		-19
+right3 have	-20	9	16	-16
+right3 he		10
+right3 her	-15		10
+right3 high	7
+right3 his	15
+right3 hole	15
+right3 holes				9
+right3 house	12
+right3 i	10
+right3 if		11
+right3 inside	23			-12
+right3 into	12
+right3 island	-16		7
+right3 it	22
+right3 it's	-16			22
+right3 its	20
+right3 joint	-18		20
+right3 just	18
+right3 kitchen	42
+right3 land	9
+right3 last	27
+right3 laundry		7
+right3 leave			7
+right3 lid	-10	19
+right3 lift	7
+right3 like	7
+right3 list		23		-22
 right3 little	-24		24
-right3 living room	5
-right3 loose	10	-16	-23	10
-right3 low	11
-right3 make	18	-14
-right3 man		-20			20
-right3 match	15
-right3 me		-5	-7	21
-right3 my		-7			5
-right3 nail	8
-right3 near	8
-right3 need	12
-right3 never	13
-right3 new			-12	4
-right3 next	15
-right3 no	16	-9
-right3 not		9
-right3 now	6
-right3 nursery	13
-right3 off	35
-right3 office	-17	-17	14
-right3 old	13
-right3 ones		23		-5
-right3 only	39
-right3 open	26
-right3 opened up	-7	19		-8
-right3 or	6
-right3 other	27
-right3 out of plumb	7
-right3 outside	30	-12
-right3 over	36			-19
-right3 own	28	-22
-right3 owner	23
-right3 paint			11
+right3 loose	11	-11	-22	10
+right3 low	10
+right3 make	18	-15
+right3 man		-19			20
+right3 match	17
+right3 me				11
+right3 my		-7
+right3 nail	9
+right3 near	6
+right3 need	5
+right3 never	12
+right3 new			-13
+right3 not		14
+right3 nothing				5
+right3 now		-5
+right3 nursery	10
+right3 off	23
+right3 office	-7		-8	15
+right3 old	10
+right3 ones		21		-4
+right3 only	34
+right3 open	29
+right3 opened up	-5	17		-11
+right3 or	9
+right3 other	38	-6		-8
+right3 out of plumb	8
+right3 outside	34	-11
+right3 over	37			-20
+right3 own	25	-22
+right3 owner	24	-5
+right3 paint			10
 right3 painter	16
-right3 pantry		-8	21	-11
-right3 paper	20			-12
-right3 past	22
-right3 patch				9
-right3 pipe	12
-right3 porch	36		-5	-21
-right3 powder room	-28		21	11
-right3 proud	21
-right3 pull	22
-right3 right				11
+right3 pantry		-9	19	-12
+right3 paper	19			-10
+right3 pipe	16
+right3 porch	37		-5	-21
+right3 powder room	-24		22
+right3 proud	20
+right3 pull	19			-11
+right3 right				10
 right3 roof	19
-right3 run				5
-right3 salon	-6			15
-right3 same	17	-15
-right3 say		8		-8
-right3 screw	6
-right3 scribe	26		-4
-right3 second	4
-right3 second coat	7
-right3 see	-11	15
-right3 set	16
-right3 shed	-5	-9	22	-24
-right3 shop	-22	8	18	-4
-right3 short	-19	27
-right3 shut	6
-right3 side	34
-right3 slab	15
-right3 so	11
-right3 solid	-10			22
-right3 split	23
-right3 stairs			6
-right3 stand	-16			20
-right3 steps	21			-11
-right3 still	31			-14
-right3 store	-21	-18	30	-28
-right3 street	22
-right3 study	-8		19	-14
-right3 take			9	-14
-right3 tall				10
+right3 run				8
+right3 rust	5
+right3 salon	-6			17
+right3 same	18	-16
+right3 say		7		-7
+right3 second coat	6
+right3 see	-11	16
+right3 set	13
+right3 shop	-10		16
+right3 short	-18	26
+right3 side	37
+right3 so	10
+right3 split	24
+right3 stairs				-5
+right3 stand	-15			20
+right3 steps	22			-12
+right3 still	20
+right3 store	-17	-19	29	-31
+right3 street	21
+right3 study	-12		21	-14
+right3 take			10	-8
+right3 tall		-5		10
 right3 tap	14
-right3 tape	11	7	-12	-14
-right3 tell	5
 right3 than	15
-right3 then	17
-right3 there	14
-right3 they	26	-9
-right3 thing	-26	8		15
-right3 those	-13		12
-right3 though	-19	14		7
+right3 then	14
+right3 they	21	-13	-5	-5
+right3 those	-12		12
+right3 though	-21	15		9
 right3 through	7
-right3 tile	19
-right3 till	10
-right3 top				5
-right3 truck	-19		16	5
+right3 tile	21
+right3 top	-14			8
+right3 truck	-26		16	5
 right3 turn	18
-right3 under	18
-right3 up	28
-right3 use				5
-right3 van	-23	-23	50	-42
-right3 walk	19
-right3 wall	37
-right3 walls				6
-right3 want	-27	-13	32
-right3 water	20			-6
-right3 way		8
-right3 we	9
-right3 where	30	-6
-right3 which	6	-23	14	-17
-right3 white	19			-24
-right3 whole				10
-right3 wire	-6	19	-9	-17
-right3 with	7
-right3 without		13
-right3 won't	25			-10
-right3 wrap		18	-8	-16
-right3 wrong	27	-16	-6	-5
+right3 under	21
+right3 until	6
+right3 up	35
+right3 van	-26	-20	52	-45
+right3 walk	18
+right3 wall	36			-8
+right3 walls	4
+right3 want	-32	-12	34
+right3 water	19			-7
+right3 way					6
+right3 we	14
+right3 when		5
+right3 where	30	-8
+right3 which	6	-28	14	-20
+right3 white	16			-18
+right3 whole				13
+right3 wide	20
+right3 wire	-5	17	-5	-16
+right3 wrap	-11	18	-7
+right3 wrong	25	-16	-8	-6
 right3 x				11
-right3 yet	-7	18
-right3 you				6
-says imperative before	13
+right3 yet	25
+right3 you				7
+says copula before not	12
+says imperative before	14
 says modal behind		5
 says owed before not		5
-says owed behind not	9
-says past before not	5
-sized	-18
-sold so true	-39
-sort area				16
-sort pack	-17
-sort volume	-28
-sort weight	-5
-then ain't	21
-then ain't is	21
-then arrive	5		5
-then arrive pp			10
-then bag	-4	17		-23
-then bag b	-8	18		-26
-then balance	31	-13
-then be b					7
-then bend	28
-then bend pp	18
-then bind	13
-then bind s	5
-then blow	12
-then blow s	11
-then bolt	27
-then bolt pp	27
-then book		5
+says past before not	6
+sized	-15
+sold so true	-43
+sort area	-5		-7	17
+sort pack	-19
+sort pointer		-5
+sort volume	-31
+sort weight	-9			5
+then ain't	18
+then ain't is	18
+then arrive pp			7
+then ask	7
+then bag	-5	20		-22
+then bag b	-8	22		-25
+then balance	27	-11
+then be b					11
+then bend	32			-5
+then bend pp	19
+then bind	14
+then bind s	6
+then blow	11
+then blow s	9
+then bolt	28
+then bolt pp	28
 then book b	12
-then book pp		14		-9
-then bow	28	-14
-then bow pp	22	-11		-5
-then box	-19		18
-then box b	-20		13	8
-then bring	-19	19
-then bring b	-29	25
-then bring i	10
-then build	11
+then book pp		14		-10
+then bow	30	-12
+then bow pp	26	-12		-7
+then box	-8		20
+then box b	-9		21
+then break	11
+then break p	12
+then bring	-20	19
+then bring b	-30	25	5
+then bring i	7
 then burn	5
-then buy		12	-17	-6	4
-then buy b	-10	13		-22	35
-then buy pp	-12	-25	-16		27
-then buzz	13
-then call	13
-then call b	11
-then call s	7
+then buy		7	-20		7
+then buy b	-13	9		-19	31
+then buy pp	-23	-32	-27	7	29
+then buzz	15
+then call	15
+then call b	15
+then call s	5
 then can't	9
 then can't will	9
-then caulk	5
-then caulk pp	5
-then center	5
-then center pp	5
-then change				6
-then change pp		-7		10
-then check	20
-then check pp	20
+then caulk	7
+then caulk pp	7
+then center	7
+then center pp	7
+then change	-6			15
+then check	19
+then check pp	17
+then check s	4
 then chew	16
 then chew pp	16
-then chip	25
+then chip	23
 then clean	14
-then clean b	12
-then clean pp	6
-then clear	5
-then close b	4
-then close s	-11			16
-then coat	-12			16
-then come bp	32	-8
-then come p						6
-then come s	25
+then clean b	10
+then clean pp	9
+then clear	4
+then coat	-9			16
+then come bp	31	-9
+then come p						17
+then come s	26
 then complete		11
-then complete b	-5	13
-then core				7
-then core b	-4			12
-then cover		7
-then cover b		9
-then cover pp	12
-then cover s		10
-then crack b	-4	-8	19	-4
+then complete b		12
+then cover		5
+then cover b		7
+then cover pp	9
+then cover s		7
+then crack b	-5	-6	17	-8
 then crook	18			-5
 then crook pp	18			-5
-then crush	6
-then crush pp	6
+then crush	7
+then crush pp	7
 then cure	12
-then curl	17
-then cut				7
-then cut bpp	-7	-5		9
-then deliver			17	-12
-then deliver pp			20	-12
-then didn't	-10	-14		5	17
-then didn't will	-10	-14		5	17
-then die	18
+then curl	15
+then cut			5
+then cut bpp	-5	-6	8
+then deliver			16	-11
+then deliver pp			19	-12
+then didn't	-6	-18			22
+then didn't will	-6	-18			22
+then die	19
 then dig	9
-then dig pp	8
-then do b	-10	26
-then do p	13
-then do s	18
-then doesn't	6			-6
-then doesn't will	6			-6
-then drill	15
-then drill pp	15
-then drip	16
-then drip b	4
-then drip s	7
-then drop	20
-then drop pp	18
-then dry pp		-10	14	-4
-then dump	10
-then dump s	11
-then dust	25	-6
-then dust b	25	-6
-then eat	11
-then eat p	12			-11
-then feel	9
-then feel s	7
-then file	7
-then fill b	-7			15
-then finish b	7
-then finish pp				7
-then fit				19
-then fit pp	-15			27
-then fit s	25			-5
-then fix	-9	-6		23
-then fix pp	-13	-7	-4	25
-then flash	14
-then float	15			-16
-then float b		6
-then flush	20
+then dig pp	9
+then do b	-15	27
+then do p	5
+then do s	21
+then drill	10
+then drill pp	10
+then drip	17
+then drip s	10
+then drop	18
+then drop pp	17	-4
+then dry pp		-11	16	-5
+then dump	7
+then dump s	7
+then eat	8
+then eat p	9			-11
+then feel	7
+then feel s	5
+then fill	10
+then find	6
+then finish pp			-6	8
+then fit				22
+then fit pp	-18			32
+then fit s	23			-11
+then fix	-10	-5		22
+then fix pp	-14	-7	-4	24
+then flash	7
+then float	14			-16
+then float b		5
+then flush	13
 then freeze	15
 then freeze p	10
-then get b	-30	45		-19
-then get i		14
-then get s	33
+then get b	-14	28
+then get i	-6	14
+then get s	28
 then give p				7
-then glue	-15			29
-then glue pp	-15			29
-then go b	24			-17
-then go i	21
-then go p				34
-then gotta	9
-then gotta will	9
-then grout	6
-then grout pp	6
-then hang		-10
-then hang b	38	-25		-13
-then hang i	30
-then hang pp				23
-then hang s	29
-then has	5
-then has has	5
-then hasn't		8
-then hasn't has		8
-then have b			19
-then have pp	6
-then head	-15			19
-then head b	-17	10		11
+then glue	-15			27
+then glue pp	-15			27
+then go b	21			-21
+then go i	17
+then go p				37
+then grout	7
+then grout pp	7
+then hang		-11		6
+then hang b	31	-24		-13
+then hang i	13
+then hang pp				22
+then hang s	24
+then has	7
+then has has	7
+then hasn't		9
+then hasn't has		9
+then have b			16
+then have pp	5
+then head	-16	8		15
+then head b	-19	9		16
 then hit	8
 then hit s	8
-then hold				5
-then hold b			-14	16
+then hold				12
+then hold b	-6		-16	19
 then hold i				8
-then hold pp	17
-then hook	13
-then hook pp	7
-then hum i	7
-then i've	-7		17
-then i've has	-7		17
-then install	23
-then isn't	17
-then isn't is	17
-then keep	21
-then keep pp	20		-7
-then keep s	5
+then hold pp	14
+then i've	-8		17
+then i've has	-8		17
+then install	22
+then isn't	13
+then isn't is	13
+then keep	24
+then keep pp	26		-6
 then kick	7
-then label	-17	-6	23	-14
-then land	16			-8
-then land b	24		-14
-then land pp			9	-14
-then lay pp				6
-then leak	14
-then leak s	4
-then leave			24
-then leave pp			23
+then label	-16	-6	23	-14
+then land	30
+then land b	22		-13
+then land pp	19			-5
+then leak	32
+then leak b	11
+then leave			26
+then leave pp			25
 then leave s				8
-then let	20
-then level				4
-then lift	8
-then lift i	10
-then like	26
-then like b	26
-then look	30
-then look b	8
-then look s	12
-then lose	14
-then lose pp	15
+then let	21
+then level	26			-9
+then lift	5
+then lift i	7
+then like	23
+then like b	23
+then look	29
+then look b	10
+then look s	17
+then lose	13
+then lose pp	14
 then make	6
-then make b	15
-then make pp		8
-then match		26	-8	-7
-then match b		8
-then measure	16
-then measure b				8
-then measure bp	32	-8
-then measure p						6
-then measure s	4
-then meet	7
+then make b	14
+then make pp		9
+then match		22		-6
+then match b		10
+then measure	17
+then measure b				14
+then measure bp	31	-9
+then measure p						17
+then measure s	5
 then miss		9		-4
-then miss i		16
-then miss s	11
+then miss i		17		-5
+then miss s	13
 then mount				6
-then mount pp				10
-then move p				34
-then move pp			21
-then nail	9
+then mount pp		-4		10
+then move		9
+then move i	19
+then move p				37
+then move pp			23
+then nail	8
 then nail pp	11
-then need b	6
-then need pp	-9	40		-24
-then need s	15
-then oil	6
-then oil b	6
-then open b	30			-5
-then open pp	-23	-23	22	10
-then order	-15			-10	56
-then order b	-24			-6	53
-then order pp				-10	21
-then other s	16
-then own	28	-24
-then own b	28	-24
+then need b	8
+then need pp	-13	42		-28
+then need s	18
+then open		-6
+then open b	33		-4
+then open pp	-24	-23	22	11
+then order	-21	-6		-11	54
+then order b	-27				51
+then other pp	4
+then other s	18
+then own	24	-22
+then own b	24	-22
 then pack		13
-then pack b	-11	18
+then pack b	-12	17
 then paint	12
 then paint pp	12
-then pass b		12
-then patch	-6	-13		20
-then patch pp	23			-10
-then peel	-6	16
-then peel b	10
-then peel i	-17	20
-then pick	10
-then pick s	9
-then pin	8
-then pin b	8
-then pipe	16			-10
-then pipe pp	16			-12
-then pitch	5
-then plug	16
-then plug pp	16
-then plumb	31	-9		-26
+then patch	20	-5
+then peel	-7	20
+then peel i	-16	21
+then pick	9
+then pick s	8
+then pin	7
+then pin b	7
+then pipe	16			-9
+then pipe pp	17			-11
+then pitch	4
+then place	10
+then place b	10
+then plug	9
+then plug pp	9
+then plumb	31	-10	-4	-24
 then pop	14
-then pour	7
-then prime		13
+then prime	-4	15
 then prime pp	-6	17
-then pull	16
-then pull i		13		-12
-then pull pp	24
-then put	16
-then put bpp	17
-then rate	9			-5
-then rate pp	9			-5
-then rattle	9
-then read	16
-then read i	7
-then read s	14
-then replace	-10			23
-then replace pp	-10			23
-then require	5	5	-8	-12
-then require pp	5	5	-8	-12
-then return	15
-then return s	8
+then pull	17
+then pull i		11		-13
+then pull pp	23
+then put	13
+then put bpp	13
+then rate	9			-4
+then rate pp	9			-4
+then rattle	5
+then rattle s	5
+then read	15
+then read i	11
+then read s	12
+then replace	-8			18
+then replace pp	-8			18
+then require			-10	-14
+then require pp			-10	-14
+then return	18
+then return s	12
 then rip	10
 then rip pp	10
-then rock	5
-then rock pp	5
-then roll	-19	-16	13	17
-then roll b	-12	-19	20
-then rough	9
-then rough pp	9
-then rub	19			-8
-then run	4
-then run bp	26			-16
-then run i			6
-then run s		5
-then rust	16
-then sag	8
-then sag s	4
-then sand		-21	15	-10
-then sand pp		-21	15	-12
+then rock	6
+then rock pp	6
+then roll	-22	-17	17	20
+then rough	8
+then rough pp	8
+then run bp	23			-16
+then run i			11
+then run s		6
+then rust	17
+then sag	9
+then sag i	4
+then sag s	5
+then sand		-23	16	-6
+then sand pp		-24	17	-9
 then say b	28
-then say pp				21
-then scrape	8
-then scrape s	7
-then scratch	17	-18		-7		6
-then scratch b	30	-21		-5
-then scribe	13
-then seal	-8	-4	7
-then seal pp			15	-11
-then see b	22
-then see pp	37
-then see s		7
-then seize	16			-4
-then seize pp	16			-4
+then say pp	-4			18
+then scrape	6
+then scratch	18	-20		-13		7
+then scratch b	29	-22	-4	-9
+then screw	16
+then screw pp	16
+then scribe	11
+then seal	-12	-5	7	6
+then seal pp			14	-11
+then see b	26
+then see pp	30			-5
+then see s		13
+then seize	17
+then seize pp	17
 then send pp			10
-then set	18
-then set bpp	32
-then shim	16
-then shim pp	16
-then should		13
-then should will		13
-then show						6
-then show b	24
-then show pp	-31		19	-5		29
-then show s	8
-then sit	4
-then sit i			5
-then sit pp	5
-then size	8
-then size b	7
-then smell	22
-then sound	22
-then sound b	24
-then split	26
-then split bpp	26
-then spray	15
+then set	13
+then set bpp	25
+then should		14
+then should will		14
+then show			7
+then show b	27
+then show pp	-22		20			15
+then show s	9
+then sit i		-5	9
+then size	17
+then size b	17
+then smell	17
+then sound	18
+then sound b	20			-8
+then split	27
+then split bpp	27
+then spray	16
 then spray pp	14
-then square					11
-then square b					11
-then squeak	16
-then squeak s	13
-then stain	-14			13
-then stain pp	-14			13
-then stand	-6			18
+then square					18
+then square b					18
+then squeak	17
+then squeak s	12
+then stain	-15			13
+then stain pp	-15			13
+then stand	-7			20
 then stand pp	9
-then stand s				7
-then start	20
-then start b	12
+then stand s				8
+then start	17
 then stay	13
-then stay b	14
-then stick s	10
-then stretch pp				5
-then strip	5
-then strip pp	12
+then stay b	10
+then stick pp				4
+then stick s	7
+then stretch				6
+then stretch pp				9
+then strip pp	11
 then stuff	-6	6
 then stuff b	-15	10		7
-then supply	4
-then supply b	4
 then swap				14
-then swap b	27
-then swap pp				24
-then sweat		10
-then take						4
-then take b	17	-22
-then take p	5	-5				11
-then tape	-24	-9	6	22
-then tape pp	-24	-9	6	22
-then tell	-22			28
-then tell pp	-22	-5		29
-then test	12
-then test b	14
-then test pp	5
-then think	7
-then throw	22
-then tie	12
-then tin	-21	-20	9	16
-then tin b	-21	-20	9	16
-then touch	10
-then trim		-5		14
-then trim pp		-5		14
-then trip pp	7
-then turn			17
-then turn b			18	-5
-then turn pp			6
-then unopen	-26	-10	32	-19
-then unopen pp	-26	-10	32	-19
-then use				20
-then use pp				32
-then wait	33	-28
-then wait b	34	-33
-then walk	18
-then walk b	16
-then want b	23
-then want pp	-21	18	10	-24
-then warp	-6					19
-then warp pp	-6					19
+then swap b	25
+then swap pp				23
+then sweat		11
+then take						7
+then take b	22	-22
+then take p	8	-8				13
+then tape	-18	-10	8	15
+then tape pp	-18	-10	8	15
+then tear			5
+then tear p			6
+then tell	-21	-5		28
+then tell pp	-21	-5		28
+then test	7
+then test b	16
+then trip pp	5
+then turn			20
+then turn b	-10		19
+then turn pp			4
+then unopen	-23	-9	34	-19
+then unopen pp	-23	-9	34	-19
+then use				19
+then use pp				30
+then wait	35	-30
+then wait b	35	-33
+then walk	17
+then walk b	20
+then want b	22
+then want pp	-17	16	8	-31
 then weep	11
 then weep i	9
 then weep s	5
 then were	10
 then were is	10
-then wire	5
-then wire pp	5
+then wire	6
+then wire pp	6
 then wobble	12
-then won't						12
-then won't will						12
-then wont	7
-then wont will	7
-then work	16
-then work bp	26			-16
+then won't	22
+then won't will	22
+then wont	9
+then wont will	9
+then work	15
+then work bp	23			-16
 then work bpp	8
-then would		13		-5
-then would will		13		-5
-then wouldn't	9
-then wouldn't will	9
-then wrap			5	-9
-then wrap pp			9	-12
-unit bag	-44		12	17
-unit bottle	15			-30
-unit box	-44
-unit bucket				-12
-unit bundle	-23	-9	9	-5	21
-unit can	-38			36
-unit carton	-6	-28	47	-43	-8
-unit cartridge	-22	33	-7	-6
-unit case	-23		27
-unit coat	65	-41		-21
-unit each	-44	22
+then would		14		-6
+then would will		14		-6
+then wouldn't	4
+then wouldn't will	4
+then wrap	15
+then wrap pp	11
+unit bag	-41		16	13
+unit bottle	11		6	-46
+unit box	-45
+unit bucket				-13
+unit bundle	-23	-8	5		22
+unit can	-43			37
+unit carton		-26	37	-44	-12	-7
+unit cartridge	-14	24	-7	-7
+unit case	-21		23
+unit coat	73	-46		-34
+unit each	-45	23
 unit from said	-44
-unit from shared	-58	21	8	-31	18
-unit gal	-28	14
-unit kg	-16	-8	11	12
-unit kit	-46	-10	8	11	5
-unit lb		11
-unit length	-33		15		11
-unit m	-16
-unit pack		11		-26	17
-unit pail	-29		-14	24
-unit pair	-10	18	-17
-unit pallet	-14		26	-34
-unit pt	-5
-unit qt	-63		45	-7
-unit roll	-53		16	14
-unit row	21	-27		6
-unit set			-38	20
-unit sheet	-11			23
-unit sleeve	-27	10	10
-unit sq ft		7	-9
-unit sq m	4	-6		5
-unit square	-27			27
-unit stick	-71	36				7
-unit tin	-41	10		16
-unit ton	-4	-20	-9	18
-unit tub	-34	7
-unit tube	-67	14		10
-unit yd	-41	46	-6	-21
-use buy before	-23	9	-12		18
-use buy behind		6
-use buy imperative behind		24
-use buy modal behind	-10	26
-use buy owed before	-19	27	-5	-5
-use buy owed behind	7
-use buy past before	-23	-20	-11	5	24
-use buy past behind	-22	-46	-5	-28	63
-use buy present behind	-15		-7	-19	24
-use have owed behind	15
-use have past behind	21		-10
-use measure modal before	-5					21
-use measure modal behind	-26	41		-7
-use measure owed before	9
-use measure owed behind	11	-7
-use measure past before			8
-use measure present behind	11
-use move imperative behind	5
-use move modal before	27
-use move modal behind	22
-use move owed before			18
-use move owed behind				-16	16
-use move past before			6
-use move present before	8
-use need behind		15
-use need modal before	31	-11
-use need owed before	8
-use need owed behind		10
-use need past before	-13	32		-5
-use need past behind	25	-7
-use need present behind		23
-use null imperative behind	10
+unit from shared	-55	23	8	-24	19
+unit gal	-27	20
+unit kg	-16	-8	11	11
+unit kit	-32	-7		18	10
+unit lb		14
+unit length	-34		13		12
+unit m	-12		8
+unit pack	-5	21	-9	-45	21
+unit pail	-29		-13	26
+unit pair		22	-23
+unit pallet	-12		24	-31
+unit qt	-65		44	-8
+unit roll	-59		4	24
+unit row	24	-26
+unit set			-37	18
+unit sheet	-17			20
+unit sleeve	-24	9	8
+unit sq ft		9	-14
+unit sq m				5
+unit square	-31			28
+unit stick	-69	29				7
+unit tin	-42	9		12
+unit ton	-5	-19	-9	18
+unit tub	-33	10
+unit tube	-47	19
+unit yd	-39	45	-7	-22
+use buy before	-26	7	-21		18
+use buy behind		7			8
+use buy imperative behind		25
+use buy modal behind	-12	23
+use buy owed before	-18	25	-9	-9
+use buy owed behind	12
+use buy past before	-26	-26	-19	11	23
+use buy past behind	-23	-40	-5	-28	61
+use buy present behind	-30		-11	-23	31
+use have imperative behind	8
+use have past behind	20		-11
+use measure modal before	6
+use measure modal behind	-33	46		-10
+use measure owed before	6
+use measure owed behind	9	-9
+use measure past before			6
+use measure present behind	9
+use move imperative behind	4
+use move modal before	22
+use move modal behind	24
+use move owed before			21
+use move owed behind				-12	16
+use move past before			7
+use move present before	14
+use move present behind	10
+use need behind		14
+use need modal before	28	-12
+use need owed before	11
+use need owed behind		11
+use need past before	-15	31
+use need past behind	27	-6
+use need present behind		19
+use null imperative behind	7
+use null modal before		5
 use null modal behind		16
-use null owed before					10
-use null owed behind			5
-use null present behind		-13	11	-9
-use other imperative behind		28
-use other owed before	-17	21
+use null owed before					13
+use null owed behind			7
+use null present behind	21
+use other imperative behind		30
+use other owed before	-17	22
 use other present before	11
-use return before	19
-use return behind	-24	-27		7		27
-use return past behind	-41	-23	-23	9	-6	32
-use say modal before	23
-use say modal behind	13
+use return before	21
+use return behind	-31	-27		9		28
+use return past behind	-38	-22	-23	11		32
+use say before	6
+use say modal before	19
+use say modal behind	12
 use say owed behind	8
-use say past before	39
-use say past behind	19
-use see owed before	18
-use see owed behind	14
+use say past before	33
+use say past behind	24
+use see modal behind				9
+use see owed before	17
+use see owed behind	13
 use see past before	7
-use see past behind	5
+use see past behind	7
 use see present before	5
-use see present behind	9
-use use before				28
-use use behind				17
-use use imperative behind	-21	-5		29
-use use modal behind		22		-28
-use use past before	-7			33
-use use past behind				18
-use use present behind		-6		16
-use work imperative before	13
-use work owed before	13
-verb add behind	-6			10
-verb add imperative	16			-22
-verb add past	-34	-17	-8	42
-verb adjust before	15
-verb adjust behind	20	-4
+use see present behind	6
+use use before				27
+use use behind				20
+use use imperative behind	-17	-6		24
+use use modal behind		17		-21
+use use past before	-8			31
+use use past behind				20
+use use present behind	-14	-9		22
+use work imperative before	14
+use work owed before	17
+verb add behind	-4			9
+verb add imperative	17			-19
+verb add past	-35	-17	-10	41
+verb adjust before	14
+verb adjust behind	22	-5
 verb adjust past	17
 verb arrive before			8
-verb arrive behind		9
-verb arrive past			7
-verb ask imperative	16
-verb ask past	15
-verb ask present		6
-verb back before	8
-verb back past	-14	21		-12
-verb balance behind	-19		18
-verb be past	30
-verb bed past		-8	-6	9
-verb bend before	22
-verb bend behind	12
+verb arrive behind	-7	11
+verb arrive past			8	-6
+verb ask behind	8
+verb ask imperative	28
+verb ask past	16
+verb ask present		10
+verb balance behind	-17		16
+verb be past	28
+verb bed past		-8	-7	9
+verb bend before	23
+verb bend behind	13
 verb bend imperative	14
-verb bend past	20
+verb bend past	21
 verb bind before	5
-verb bind present	6
-verb blow before	9
-verb blow present	-8	18
-verb bolt behind	-14	-13		22
-verb bolt past	-5	-8		18
-verb bore behind	-13	-7		22
-verb bore imperative	-17	-10		23
-verb borrow past	-6	17		-8
-verb bow before	25	-14	-5	-10
-verb box before		-12		17
-verb box behind	-14	10		7
-verb box imperative	12
-verb box present	-10	-7		27
-verb break behind	-6	9
-verb break past	16	-8
-verb bring before		-10	16
-verb bring behind	-9	25
-verb bring imperative		26
-verb bring modal		19
-verb bring owed	28	-18
-verb bring past	-32	-45	11	-28		41
-verb bring present	-19	29
-verb bubble past	17
-verb build before	12
-verb build behind		-13		5
-verb burn before	23			-9
-verb burn behind				25
-verb burn owed	10
-verb burn past				20
-verb buy before	-16	13	-19		12
-verb buy behind					5
-verb buy imperative		33
-verb buy owed		18
-verb buy past	-11	-26	-5	-12	27	6
-verb buy present	-10	-16	-8	-11	22
+verb bind present	7
+verb blow before	7
+verb blow present	-5	15
+verb bolt behind	-12	-13		23
+verb bolt past	-4	-9		18
+verb borrow past	-7	17		-7
+verb bow before	28	-15	-5	-11
+verb box before	-7	-10	-4	21
+verb box behind	-14	11		7
+verb box present	-14	-8		28
+verb break behind		8
+verb break past	15	-10
+verb bring before		-9	16
+verb bring behind	-5	25
+verb bring imperative	-5	28
+verb bring modal		16
+verb bring owed	30	-19
+verb bring past	-16	-37	14	-30		31
+verb bring present	-24	30
+verb bubble past	18
+verb build behind	5	-13
+verb build past		-7		5
+verb burn before	18			-7
+verb burn behind				26
+verb burn owed	14
+verb burn past				21
+verb buy before	-21	11	-25		14
+verb buy behind					7
+verb buy imperative		31
+verb buy owed		11	-7
+verb buy past	-8	-27	-5	-10	27	8
 verb buzz before	6
-verb call past	-4	15
-verb call present	23
-verb can before		4	-28
-verb can behind	6	-5
-verb can modal			-16	5
-verb cap behind	28			-9
-verb cap past	29			-6
-verb catch before	9
+verb call past	-8	17
+verb call present	22
+verb can before		7	-26
+verb can behind	5	-8
+verb can modal			-15
+verb cap behind	29			-11
+verb cap past	30			-8
+verb catch before	5
 verb catch behind	11
-verb catch modal	6
-verb catch present	12
+verb catch present	11
 verb caulk before	5
-verb caulk imperative	6
-verb center past	4
-verb change before	-4			17
-verb change behind	-15			21
-verb change imperative	6	7		-22
-verb change owed	-10	21		-15
-verb change past	-24	-4		33
-verb change present	-9	-10		30
-verb chase before	5
-verb chase imperative	7
-verb check imperative	13
-verb check present	10
-verb chip behind	15
-verb chip past	26
-verb clean before	8
-verb clean behind	21
-verb clean past	16
-verb clean present	17
-verb clear behind				15
+verb caulk past		4
+verb center past	7
+verb change before	-6			15
+verb change behind	-18			24
+verb change imperative	20			-17
+verb change owed	-15	22		-12
+verb change past	-26	-8		37
+verb change present		-10		19
+verb chase imperative	6
+verb check imperative	9
+verb check present	11
+verb chip behind	13
+verb chip past	25
+verb clean behind	20
+verb clean past	18
+verb clean present	16
+verb clear behind	-4			17
 verb clear present	10
-verb clip behind	26			-13
-verb clip past	-5	-5		13
-verb close before	4
-verb close behind	4
-verb close past				11
+verb close behind	6
+verb close past	-6			14
 verb close present	31
-verb come behind				-10	26
-verb come imperative	-6				18
-verb come modal	-11	22		-4
-verb come owed	20
-verb come past		-15		-6	9
-verb come present				-8	18
-verb consum past	-23	-26	-30	38
-verb could behind	23	-7
-verb could modal	23	-7
-verb count behind			13	-17
-verb count past	-13	-23	28	-21
-verb count present	5		-11
-verb cover before	31	-10		-6
-verb cover behind	20
-verb cover modal	6
-verb cover past	13
-verb cover present	32	-14		-12
-verb crack behind	10
+verb come before	7
+verb come behind				-9	29
+verb come imperative	-7				19
+verb come modal	-12	24
+verb come owed	24
+verb come past		-12			13
+verb come present				-9	18
+verb consum past	-21	-26	-29	37
+verb could behind	22	-6
+verb could modal	22	-6
+verb count behind			15	-17
+verb count past	-11	-26	29	-19
+verb count present	6		-10
+verb cover before	26	-10		-8
+verb cover behind	26
+verb cover past	9
+verb cover present	33	-18		-15
+verb crack before	-8	7		4
+verb crack behind	12
 verb cup before	11
-verb cut before		11
-verb cut modal		18
-verb cut owed	26
-verb cut present	16
-verb deliver before			15	-10
-verb deliver past			20	-12
-verb dial past	26		-11	-7
-verb didn't modal	-13	19	-7	-6
-verb dig behind	19
+verb cut before	-6	12
+verb cut imperative	8
+verb cut modal		5
+verb cut owed	19
+verb cut present	10
+verb deliver before			16	-11
+verb deliver past			19	-12
+verb dial past	27		-13	-8
+verb dig behind	16
 verb dig past	13
 verb ding behind	17
-verb ding past	25
-verb do before				-12
-verb do imperative		-5	15
-verb do owed	10
-verb do past				8
-verb doesn't behind	27	-7
-verb doesn't modal	27
-verb don't before	19
-verb don't behind		9	-11
-verb don't modal			-7
-verb dont before	9
-verb dont modal	9
-verb drain before	10
-verb draw behind	14		-6	-12
-verb drill before	16
+verb ding past	28
+verb do before				-13
+verb do imperative		-14	13
+verb do owed	11
+verb do past				12
+verb doesn't behind	25	-9
+verb doesn't modal	25	-4
+verb don't behind		10	-10
+verb don't modal		6	-8
+verb dont before	10
+verb dont modal	10
+verb drain before	8
+verb draw behind	12		-7	-9
+verb drill before	10
 verb drill behind	14
-verb drill modal	19
-verb drill owed	7
-verb drill past	8
-verb drill present	7
-verb drip before	12
-verb drip behind	8
-verb drip past	22
-verb drive behind				8
-verb drop present	10
-verb dry before	-11		17
-verb dry modal	23
-verb dry owed		6
-verb dump before		11
-verb dump present		6
-verb ease behind	23
-verb ease past	15
-verb eat behind				15
-verb eat past	19			-5
-verb eat present	-13			19
+verb drill modal	17
+verb drill owed	10
+verb drill past	4
+verb drill present	8
+verb drip before	13
+verb drip behind	7
+verb drip past	18
+verb drip present	5
+verb drive behind				9
+verb drive past				5
+verb dry before	-9		16
+verb dry modal	26
+verb dump before		9
+verb ease behind	17
+verb ease past	17
+verb eat behind	-6			17
+verb eat past	18		-5	-5
+verb eat present	-12			17
 verb end behind				5
-verb end past				8
-verb fail past	12
-verb falta behind		12	-9	-15
-verb falta owed		12	-9	-15
-verb feel behind	21
-verb feel modal	21
-verb figure behind	10
-verb figure imperative	-21	33
-verb figure present	21	-7	-14	-10
-verb file behind	10
-verb fill before	27			-8
-verb fill present				6
-verb find imperative	-9	20
-verb find past	21
-verb finish before			-6	14
-verb finish behind				10
-verb finish imperative		-12	-18	15
-verb finish modal		-15		10
-verb finish past	10
-verb finish present				14
-verb fit before	-4			22
-verb fit behind	-8			24
-verb fit past	-37	-8		48
-verb fit present	32
-verb fix before		-5		20
-verb fix behind				9
-verb fix past	-13	-8	-7	30
-verb fix present	12
-verb flip behind			16	-4
-verb float behind		-18	-7	20
-verb flush before	5
-verb flush behind	9	6		-15
-verb flush imperative	22	-7
-verb flush past	23			-9
-verb foam behind		-9		17
-verb foam past		-9		17
+verb end past				9
+verb fail past	10
+verb falta behind		13	-9	-13
+verb falta owed		13	-9	-13
+verb feel behind	16
+verb feel modal	16
+verb figure behind	11
+verb figure imperative	-24	36
+verb figure present	23	-10	-14	-10
+verb fill past				9
+verb find imperative		8
+verb find past	16
+verb finish before			-9	15
+verb finish behind				12
+verb finish imperative		-12	-18	16
+verb finish modal		-18		11
+verb finish past	12
+verb finish present				13
+verb fit before	-10			27
+verb fit behind	-8			23
+verb fit past	-43	-9		53
+verb fit present	30			-7
+verb fix before	-5	-5		20
+verb fix behind				11
+verb fix past	-11	-8	-8	29
+verb float behind		-20	-8	17
+verb flush behind	8	7		-15
+verb flush imperative	19	-9	-5
+verb foam behind				9
+verb foam past				9
 verb forget behind		12
-verb forget present	5
-verb frame before	17
-verb frame behind	24	-8
-verb frame past	18
-verb fray before	9
-verb fray past	9
-verb fre behind	-5	-9	20	-17
-verb fre past		-7	18	-16
+verb forget present	7
+verb frame before	14
+verb frame behind	21
+verb frame past	16
+verb fre behind	-6	-14	21	-18
+verb fre past	-4	-13	20	-17
 verb freeze before	12
 verb freeze past	12
-verb get imperative		41
-verb get modal	16	-5
-verb get owed		11
-verb get past			12
-verb give before	25
-verb give imperative	9
-verb give past	8				11
-verb give present	-20					18
-verb glue before				7
-verb glue behind				4
-verb glue imperative	20
-verb glue owed	24
-verb glue past				25
-verb glue present	10
-verb go imperative		9
-verb go modal	24
-verb go owed					11
-verb go past				33
-verb go present	7
-verb gonna before		13	-5	-11
-verb gonna behind	-31		30	-18
-verb gonna owed	-23		29	-18
-verb gotta behind	8
-verb gotta owed	9
-verb grab imperative		6
-verb grab modal	-5	21
-verb grab past	-24	-29	-19	-18	36
-verb grind behind	18
-verb grout before	10
-verb grout present	5
-verb guess behind	-8	19
-verb guess present	-19	25		-9
+verb get imperative		43
+verb get modal	29
+verb get owed		12
+verb get past			15
+verb give before	19
+verb give behind						4
+verb give imperative	10
+verb give past					13
+verb give present	-24					19
+verb glue before				10
+verb glue imperative	18
+verb glue owed	19
+verb glue past		-6		23
+verb glue present	9
+verb go imperative		11
+verb go modal	23
+verb go owed					10
+verb go past				34
+verb gonna behind	-36	6	33	-24
+verb gonna owed	-30		31	-25
+verb gotta behind	13
+verb gotta owed	14
+verb grab behind		4
+verb grab imperative		5
+verb grab modal	-22	32
+verb grab past	-24	-26	-17	-17	34
+verb grind behind	19
+verb grout before	9
+verb guess behind	-7	19
+verb guess present	-18	25		-11
 verb hang before				30
-verb hang behind				15
-verb hang imperative	-12		21	-17
-verb hang modal	18
-verb hang owed	28
-verb hang past	-20			54
-verb hang present	6
-verb has before	5
-verb has behind	17
-verb has owed	17
-verb haul past	-16	21		-11
-verb have owed		-7	11
-verb have past	21		-10
-verb head behind		14
-verb head present				13
-verb hit imperative	19
-verb hit past				14
-verb hold before	11
-verb hold behind	10
-verb hold past	21
-verb hold present	16
+verb hang behind				19
+verb hang imperative	-15		20	-16
+verb hang modal	17
+verb hang owed	24
+verb hang past	-24			53
+verb has behind	16
+verb has owed	15
+verb haul past	-16	21		-13
+verb have imperative	8
+verb have past	20		-11
+verb hit imperative	15
+verb hit past				7
+verb hold before	7
+verb hold behind	4
+verb hold past	19
+verb hold present	22
 verb hook behind		-8		16
-verb hook modal	11
-verb hook past		-6		18
-verb i'll behind		6		-8
-verb i'll modal		6		-8
-verb install past	-14	-17	-10	28
-verb keep behind	7
-verb keep imperative			5
-verb keep past			7
-verb keep present	15
-verb kill behind	14
-verb kill owed	12
+verb hook modal	8
+verb hook past	-8	-7		19
+verb i'll behind		7		-12
+verb i'll modal		7		-12
+verb install past	-15	-15	-11	28
+verb keep behind	9
+verb keep imperative	4		5
+verb keep past			6
+verb keep present	13
+verb kill behind	13
+verb kill owed	14
 verb kill past	11
-verb knock behind	20
-verb knock past	19
-verb know behind			12
-verb land before			4	-7
-verb land behind	10
-verb land owed	9
-verb land past	7
-verb land present	-7				16
-verb latch before	16
-verb latch modal	14
-verb lay before	-6	9
-verb lay behind	-12			6
-verb lay modal		11
-verb lay past	-19			34
-verb lay present			12	-17
-verb leak before	22
-verb leave before			26
-verb leave imperative	18
-verb leave modal	21			-9
-verb leave past			27
-verb leave present		-4
-verb let behind	18
+verb knock behind	19
+verb knock past	18
+verb know behind			15
+verb land before					4
+verb land behind	13
+verb land owed	13
+verb land past	22
+verb land present	-5				16
+verb latch before	5
+verb latch modal	5
+verb lay before		8
+verb lay behind	-11			4
+verb lay modal		10
+verb lay past	-14			30
+verb lay present			12	-20
+verb leak before	19
+verb leave before			25
+verb leave imperative	19
+verb leave modal	19			-6
+verb leave past			33
+verb leave present	15
+verb let behind	20
 verb let imperative	25
-verb level behind	-8			17
-verb lift behind	18
-verb lift past	12
-verb like behind	-4	23
-verb like modal	-18	30
-verb like present	13
-verb listen behind	12
-verb lock modal	6
-verb look present	6
+verb level behind	-9			17
+verb lift behind	16
+verb lift past	13
+verb like behind		21
+verb like modal	-16	29
+verb like present	15
+verb listen behind	14
+verb lock modal	7
 verb lose before	14
-verb lose modal	9
-verb lose past	7
-verb make imperative	-4	5	5
-verb make past	8
-verb mark behind	13			-5
-verb mark past	15			-4
-verb match modal	17
-verb measure before	16
-verb measure behind	6
-verb measure past	15
-verb measure present	10
-verb mention past	14
-verb miss before	16
-verb miss behind	-10	28
-verb miss imperative	20	-4
-verb miss present		18
-verb mix behind				15
-verb mix past		-7	-4	17
-verb mount before	-6	-7		21
-verb mount past	-36	-9	-23	43
-verb move before	23
-verb move imperative	15
-verb move modal		10
+verb lose modal	7
+verb lose past	9
+verb make imperative	-5		8
+verb make past	7
+verb mark behind	11
+verb mark past	13
+verb match modal	18
+verb measure before	19
+verb measure past	10
+verb mention past	12
+verb miss before	19
+verb miss behind	-8	26
+verb miss imperative	22	-5
+verb miss present		15
+verb mix behind				16
+verb mix past		-6	-5	18
+verb mount before	-8	-8		19
+verb mount past	-36	-10	-19	41
+verb move before	13
+verb move imperative	14
+verb move modal		8
 verb move owed	10
-verb move past	35			-10
-verb move present	-8	-9	19
-verb mud before	20	-5
-verb must behind	11
-verb must owed	9
-verb nail before	11
+verb move past	28
+verb move present	-6	-11	17
+verb mud before	16
+verb must behind	10
+verb must owed	8
+verb nail before	9
 verb nail behind				11
 verb nail past				6
-verb need before		15
+verb need before		13
 verb need behind		15
-verb need owed		14
-verb need past	-14	36	-7	-10
-verb nick behind	12
+verb need owed		15
+verb need past	-14	34	-7	-7
+verb nick behind	11
 verb nick past	14
 verb notch behind	16
-verb null imperative	10
-verb null present		-13	11	-9
-verb open before		-5	19	-17
-verb open behind	21
-verb open past		-20	16
-verb open present	28
-verb order before	-14	5		-9	20
-verb order behind					5
+verb null imperative	7
+verb null present	21
+verb open before		-7	21	-20
+verb open behind	23
+verb open past		-22	16
+verb open present	29
+verb order before	-13	12		-12	14
+verb order behind					9
+verb order imperative		6
 verb order modal	-8	14
-verb order past		-29		-17	50
-verb order present	-8	11		-14	9
-verb owe behind					9
-verb owe present					10
-verb pack imperative	-8	17		-7
-verb pack past				4
+verb order past	-10	-26		-18	49
+verb order present	-15	11		-16	13
+verb owe behind					13
+verb owe present					14
+verb pack imperative	-9	18		-12
+verb pack past	4	-10
 verb paint imperative	16
-verb paint modal			16
-verb paint owed	17
-verb paint present	11
-verb pass before	18
-verb pass past	21
-verb pass present				9
-verb patch before	-20			23
-verb patch imperative	-7	15
-verb patch owed	16
-verb patch past	29			-7
-verb peel behind	14
-verb peel past	14
-verb peg past	14
-verb pick behind					27
-verb pick imperative		25
-verb pick past	-17	-16		-15	56
-verb pick present	15
-verb pipe past	18			-12
-verb pitch before	8
-verb pitch past	9
-verb place behind	-21	-5		29
-verb place imperative	-23	-7		30
+verb paint modal		-5	13
+verb paint owed	14
+verb paint present	7
+verb pass before	19
+verb pass past	26
+verb pass present				10
+verb patch imperative	-8	16
+verb patch past	18			-6
+verb peel behind	17
+verb peel past	17
+verb peg past	15
+verb pick behind					25
+verb pick imperative		21
+verb pick past	-19	-16	-6	-14	50
+verb pick present	10
+verb pipe past	19			-13
+verb pitch before	9
+verb pitch past	10
+verb place behind	-21			30
+verb place imperative	-23	-5		31
 verb plane behind	13
 verb plane imperative	16
-verb plow past	29			-25
-verb plug before	22
-verb plug imperative	24
-verb point behind	14
-verb pop behind				-8
-verb pour behind	8	-7
-verb pour owed	14
-verb pour past				13
-verb prime behind	7
+verb plow past	29			-24
+verb plug before	15
+verb plug imperative	26
+verb point behind	13
+verb pop behind	10			-6
+verb pour behind	8	-8
+verb pour owed	16	-6
+verb pour past				15
+verb prime behind	8
 verb prime imperative	25
-verb prime past				4
-verb prime present	20
-verb pull before	7
-verb pull behind	10
-verb pull imperative	20
-verb pull owed	10
-verb pull past	8
-verb push behind	21
-verb push modal	14
-verb put before	22
-verb put modal	-19	30		-5
-verb put owed				-12	6
-verb put past				14
-verb put present	-17	30		-10
+verb prime past				5
+verb pull behind	9
+verb pull imperative	14
+verb pull owed	12
+verb pull past	6
+verb push behind	19
+verb push modal	11
+verb put before	23
+verb put imperative	9
+verb put modal	-17	28
+verb put owed				-16	7
+verb put past				16
+verb put present	-13	28		-15
 verb raise behind	15
 verb raise imperative	15
 verb rate behind	23			-5
-verb rate past		12		-11
-verb rattle before	9
-verb reach modal	9
-verb read past	7
-verb receive past	-44	-20	28	-30	30
+verb rate past		9		-13
+verb rattle before	5
+verb rattle present	5
+verb reach modal	7
+verb read past	4
+verb receive past	-42	-21	26	-32	30
 verb redo behind			5	-14
-verb redo imperative	17
 verb rehang behind				11
-verb rehang past		-7		11
-verb relay behind	-7	-6		15
-verb relay past	-6	-8	-4	15
-verb remind behind		-5	10
-verb remind imperative		-5	10
-verb replace before		-13		16
-verb replace behind		-9		6
-verb replace past		-20		18
-verb reset behind		-8		6
-verb reset imperative		-11		15
-verb reset past	21
-verb return before	14
-verb return behind	-13	-17		-19		29
-verb return past	-26	-12	-14	-20		33
-verb return present			9
-verb rip owed			14
-verb rock before	5
-verb rock past	19
-verb rod behind	-6	21		-17
-verb rod past	27			-16
-verb roll behind	11
-verb roll past	7
-verb rough before	9
-verb rough past	8
-verb rub behind	14
-verb run before	16
+verb relay behind	-7	-5		15
+verb relay past	-6	-6	-5	15
+verb remind behind			9
+verb remind imperative			9
+verb replace before		-15	-7	9
+verb replace behind		-11		15
+verb replace past		-23		21
+verb reset behind		-9		9
+verb reset imperative		-12		16
+verb reset past	20
+verb return before	15
+verb return behind	-21	-17		-20		30
+verb return past	-23	-10	-14	-20		33
+verb return present	-10		17
+verb rip owed	-5		15
+verb rock before	6
+verb rock past	6
+verb rod behind	-7	20		-17
+verb rod past	26			-16
+verb roll behind	12
+verb roll past	9
+verb rough before	8
+verb rough past	10
+verb rub present	5
+verb run before	13
 verb run imperative		11
-verb run modal	18
-verb sag before	4
+verb sag before	5
 verb sand behind	22
-verb sand imperative	18
-verb sand modal	4
-verb sand owed	16
-verb sand past				-9
-verb sand present	8
-verb save behind			12	-4
-verb save past			16	-5
-verb say imperative	23
-verb say modal	30	-9
-verb say past	6		8	-15
-verb scrape before	5
-verb scrape behind	26
-verb scrape past	19			-4
-verb scratch past				-6		17
+verb sand imperative	22
+verb sand owed	18
+verb sand past				-11
+verb sand present	4
+verb save behind			11	-5
+verb save past			14	-6
+verb say imperative	24
+verb say modal	28	-12
+verb say past	7		7	-13
+verb scrape behind	29
+verb scrape past	19
+verb scratch past				-5		19
 verb screen owed	5
-verb screw before	-5			18
-verb screw behind				8
-verb screw modal	11
-verb screw owed	13
-verb screw past				9
-verb scribe before	16
-verb scribe modal	24
-verb scribe owed	20
-verb scribe past	5
-verb seal before		-14	17	-8
-verb seal behind	6
-verb seat before	11
-verb seat modal	11
-verb see before		9		-5
+verb screw before				16
+verb screw behind				16
+verb screw past				12
+verb scribe before	23
+verb scribe modal	23
+verb scribe past	10
+verb seal before		-15	17	-10
+verb seal behind	7
+verb seal past	6
+verb seat before	9
+verb seat modal	9
+verb see before		8		-5
+verb see imperative		4
+verb see modal				6
 verb see owed	22
-verb seize before	17			-7
-verb seize past	17			-7
-verb send before	-14	15	5
-verb send behind	-5					25
-verb send imperative	-27	35	-12	-10
-verb send modal	-10	17
-verb send owed	9
-verb send past	-12			-8		31
+verb seize before	17			-6
+verb seize past	17			-6
+verb send before	-15	15
+verb send behind	-5			-6		24
+verb send modal	-11	18
+verb send owed	13
+verb send past	-8			-9		31
 verb send present	27	-13
-verb set behind				5
 verb set modal	27
-verb set past				8
-verb shim before	21
-verb shim behind	27
+verb set past				7
+verb shim before	25
+verb shim behind	27			-6
 verb shim imperative	10
-verb shim modal	7
-verb shim owed	13
-verb shim past	27			-7
-verb ship behind			13
-verb ship past			7
-verb short past		6		-8
-verb should behind	-8	-9		18
-verb should modal	-8	-9		18
-verb show before	-4	-9	13	-14
-verb show behind	16
-verb show past	-19		18			8
-verb show present	31			-12
-verb shut behind	5
-verb sign behind	8
-verb sign past	4
-verb silicone before	24
+verb shim modal	8
+verb shim owed	18
+verb shim past	27			-10
+verb ship past			10	-5
+verb short past		7		-9
+verb should behind		-9		16
+verb should modal		-9		16
+verb show before		-6	13	-11		4
+verb show behind	14
+verb show past	-18		18			10
+verb show present	32	-4		-13
+verb shut behind	6
+verb silicone before	19
 verb sister behind				6
-verb sister imperative	7			-7
-verb sister past				22
-verb sit before						15
-verb sit modal	-19	10				19
-verb sit owed		-12
-verb sit past	26
+verb sister imperative	4			-5
+verb sister past	-5			24
+verb sit before	5
+verb sit modal		12
+verb sit owed		-15
+verb sit past	20
 verb sit present	9
-verb size behind	27	-15
-verb slam present	11
-verb slide behind	9
-verb slide modal	6
-verb snake behind	21
-verb snake past	24			-5
-verb snap before	-4	15
-verb snap behind	7
-verb snap past		12
-verb snug behind	28			-19
-verb snug past	29			-18
-verb sort past	22
-verb spend behind	-23	-16	-21	32
-verb splice before				15
-verb splice behind	6
-verb splice past				9
-verb split behind				4
-verb split past	-23			27
-verb spray before	19			-5
+verb size behind	25	-18
+verb slam present	15
+verb slide behind	6
+verb snake behind	24			-4
+verb snake past	27			-7
+verb snap before	-6	15
+verb snap past		14
+verb snug behind	25			-16
+verb snug past	25			-16
+verb sort past	21
+verb splice before				13
+verb splice behind	5
+verb splice owed	6
+verb splice past				11
+verb split past	-23			28
 verb spray past	21
-verb squeak before	7
-verb stack behind	-5	-6		16
-verb stack past	-15			22
-verb stagger behind	-5	-4		13
-verb stagger past				12
-verb stain before	-24	19		12
-verb stain behind				-10
-verb stain past	-5	7
+verb stack behind	-6	-8		18
+verb stack past	-18			24
+verb stagger behind	-5	-5		12
+verb stagger past				11
+verb stain before	-25	20		12
+verb stain behind		6		-16
+verb stain past	-10	11		5
+verb stand behind		9
 verb stand past	14
-verb start before	23
+verb start before	10
 verb start imperative	5
-verb start modal	7
-verb start present	11
 verb stay before	8
-verb stay behind		-16	16
-verb stay imperative		-20	20	-9
-verb stick imperative	37	-12		-14
-verb stick past				17
-verb stop before	-23	-16	21	9
-verb stop behind	34
-verb stop past	22
-verb stop present	-17	-12	18	4
+verb stay behind		-16	15
+verb stay imperative		-19	19	-9
+verb stick imperative	31	-12		-14
+verb stick past				19
+verb stop before	-25	-16	20	8
+verb stop behind	33
+verb stop past	20
+verb stop present	-20	-15	19
 verb straighten behind	20
-verb strap behind	-22		8	11
-verb strap imperative	-13		15	-15
-verb strike before	23	-9
-verb strike modal	23	-9
-verb strip before	17
-verb strip behind	6
-verb strip past	19
-verb stuff behind	-24			19
-verb stuff imperative	-7	9
-verb stuff past	-4	-13		23
-verb supposed before	-12	-18			24
-verb supposed behind	20
-verb supposed owed	-4	-16			21
-verb swap before	-11			29
-verb swap imperative		15		-27
-verb swap modal	20		-11	-18
-verb swap past	-7			41
-verb swear behind	20
-verb swing present	16
-verb tack behind	14
-verb take before				-6		14
-verb take behind						26
-verb take imperative		-24	25
-verb take modal	-6	26	-7	-21
-verb take past	-5	-16				46
-verb take present		-23
+verb strap behind	-16		8	10
+verb strap imperative	-14		15	-13
+verb strike before	19
+verb strike modal	19
+verb strip before	18
+verb strip behind	9
+verb strip past	22
+verb stuff behind	-26			18
+verb stuff imperative	-8	9
+verb stuff past	-5	-11		22
+verb supposed before	-13	-19			24
+verb supposed behind	19
+verb supposed owed		-15			21
+verb swap before	-11			27
+verb swap imperative		19		-22
+verb swap modal	15		-12	-16
+verb swap past	-9	-5		37
+verb swear behind	19
+verb swing behind		12
+verb swing present	15
+verb tack behind	13
+verb take before				-4		15
+verb take behind						29
+verb take imperative		-18	18
+verb take modal		24	-5	-16
+verb take past	-8	-17				48
+verb take present		-25
 verb talk behind	10
-verb tap before	15
-verb tape before		-5		4
+verb talk present	5
+verb tap before	13
+verb tape before		-5		8
 verb tape behind		11
 verb tear before	9
-verb tear past	10
-verb tell before	28			-14
-verb tell modal	6
-verb tell owed	9
-verb tell past	33			-8
-verb tell present	15
-verb test before	16
-verb test behind	15
-verb test past	22
+verb tear past	11
+verb tell before	27			-14
+verb tell past	30			-8
+verb tell present	13
+verb test before	6
+verb test behind	16
+verb test past	18
+verb text behind	5
 verb text imperative	7
-verb think past	8
-verb throw behind					8
-verb throw imperative	-6	9		-9	14
-verb throw past		-11		6
-verb tie before	13
-verb tie behind	20			-6
-verb tie past	23
-verb tighten behind	7
-verb tighten past	10
+verb think behind	12
+verb think past	25		-5	-8
+verb throw behind					7
+verb throw imperative		7		-9	13
+verb throw past		-14		9
+verb tie before	15
+verb tie behind	22			-5
+verb tie past	24
+verb tighten behind	11
+verb tighten past	9
 verb tile before	5
-verb tile past	16
-verb top behind	20
-verb top present	14
-verb touch before	6
-verb touch behind	6
-verb touch imperative	7
-verb trace behind	7
-verb trace past	8
-verb trim before				5
-verb trim behind				13
-verb trim imperative	10
-verb trim past	-11	-8		25
-verb trip before	15
-verb trip past	15
-verb try behind			5
-verb try imperative	-14		17
-verb try past	27
-verb turn before	33
-verb turn behind	23
-verb turn imperative	17
-verb turn modal	9
-verb turn past	35
-verb unopen past	-25	-11	34	-19
-verb use before				28
-verb use behind				17
-verb use imperative	-21	-5		29
-verb use modal		19		-26
-verb use past				29
-verb use present		-18		15
-verb wait before	12
-verb wait behind	20
-verb wait present	17
-verb walk behind		-5		-7	18
-verb walk past		-10		-8	19
-verb want modal		16
-verb want owed	4
-verb want present		15
-verb wash behind	20
-verb weep before	16
-verb weep present	12
-verb will before	14
-verb will behind	21
-verb will modal	26
-verb wipe behind	15
-verb wire before	9
+verb tile past	15
+verb top behind	22
+verb touch behind	7
+verb trim before				14
+verb trim behind	27
+verb trim imperative	7
+verb trim past		-7		15
+verb trip before	13
+verb trip past	14
+verb try behind			7
+verb try imperative	-31	9	21
+verb try past	29		-8
+verb turn before	35			-8
+verb turn behind	28
+verb turn past	38			-5
+verb unopen past	-24	-10	35	-18
+verb use before				27
+verb use behind				20
+verb use imperative	-17	-6		24
+verb use modal		15		-20
+verb use past				33
+verb use present		-22		20
+verb wait before	10
+verb wait behind	16
+verb wait present	12
+verb walk behind		-6		-7	18
+verb walk past		-8	-6	-11	19
+verb want modal		14
+verb want present		16
+verb wash behind	19
+verb weep before	17
+verb weep present	13
+verb will before	15	-4
+verb will behind	20
+verb will modal	26	-6
+verb wipe behind	14
+verb wire before	10
 verb wire past	5
-verb wobble before	13
+verb wobble before	12
 verb wobble past	17
 verb work before	11
-verb work behind	-7		18	-8
-verb work past	20
-verb work present	5
-verb would modal	-18	22		-5
-verb wouldn't behind	-10	18
-verb wouldn't modal		14		-10
-verb wrote behind	18
-verb wrote present	18
-volume after have far	-31	27		-26
-volume after have sentence	-52	23	8
-volume after need far		-24	33	-20
-volume after need here	29		-16
-volume after need sentence	-35	37
-volume after none far	-40		23	8
-volume after none here	-18		-8	25
-volume after none sentence	-19			19
-volume after used far	-13	-24	21	5
-volume after used here		-20	9
-volume after used sentence			-10
-volume beside bring	-19	14
-volume beside buy	-21	36
-volume beside buy b nobody		26
-volume beside figure		7	-14	-11
-volume beside get	-17	15	7	-13
-volume beside go	-14		-4	24
-volume beside have	-25		36	-9
-volume beside have b person	-11		26
-volume beside need		28
-volume beside need b person	-14	44
-volume beside nothing	-13		20
-volume beside other b nobody		11
-volume beside other b other	-29	23	-39	-39	20
-volume beside other b person	-36	-23		28
-volume beside other p other		-14	-21	8
-volume beside other p person	-14	-11	29	-16
-volume beside pour	-31	-6	-10	36
-volume beside take		-24		11
-volume beside use				34
+verb work behind	-8		19	-11
+verb work past	18
+verb work present	7
+verb would modal	-13	18		-4
+verb wouldn't behind	-7	18
+verb wouldn't modal		13		-10
+verb wrote behind	16
+verb wrote present	16
+volume after have far	-37	22	5	-23
+volume after have sentence	-45	27	9
+volume after need far		-25	26	-18
+volume after need here	29	-5	-17	-4
+volume after need sentence	-41	36
+volume after none far	-46		19	12
+volume after none here	-22		-10	27
+volume after none sentence	-18			20
+volume after used far	-6	-22	18
+volume after used here		-19	6
+volume after used sentence			-5	5
+volume beside bring	-19	19
+volume beside buy	-20	36	-10	-8
+volume beside buy b nobody	-8	28
+volume beside figure		7	-17	-12
+volume beside get	-20	12	11	-12
+volume beside go	-18		-6	33
+volume beside have	-18		32	-7
+volume beside have b person	-7		28
+volume beside need		30
+volume beside need b person	-19	41
+volume beside nothing	-13		22
+volume beside other b nobody				-6
+volume beside other b other	-32	22	-38	-39	19
+volume beside other b person	-34	-22	-6	30
+volume beside other p other		-16	-19	18
+volume beside other p person	-15	-9	37	-12
+volume beside pour	-32	-9	-13	37
+volume beside take		-23		8
+volume beside use				32
 volume beside use pp nobody				30
-volume beside use pp person	-5			19
-volume beside work pp other	-14	-16	-20	27
-volume buy imperative behind		26
-volume cue ate	-12	-26	-36	39
-volume cue came		-19	27	-22
-volume cue have	-24		58	-20
-volume cue lacks		-20
-volume cue need		25
-volume cue used	-37			27
-volume flawed	-28	16
-volume have present behind	-14		32
-volume kept	-25	6	21	-26
-volume left #	-34	9	7
-volume left about	33	-26	-16	-24
-volume left and	-28				19
-volume left buy	-22	32	-7
-volume left figure		7	-14	-11
-volume left get	-9	5	9
-volume left have	-25		33	-12
-volume left maybe	-14	-16	25
-volume left me	-15	33	-13
-volume left need	-12	56
-volume left pour	-31	-6	-10	36
-volume left take		-13				-6
-volume left through	-9			19
-volume left use				34
-volume more	-17	25		-5
-volume move past before	-21	-20	15	16
-volume move past behind	-25	-21	16	10
-volume name flawed			-4	5
-volume named before material	-19		34
-volume named before part	35	-16	-12	-18
-volume named before surface	-17			20
-volume named before word	8		-5	-11
-volume named here finish	-33	16		15
-volume named here material	-46	10
-volume named here word	-14	25	13	-29
-volume need modal behind	-17	26
-volume need owed behind		5
-volume null copula behind	-15	10	7	-5
-volume null none no			6
-volume other copula behind		-18	16
-volume other imperative behind	-10	19
-volume other past behind		-20	9
-volume other present behind	-34		6	13
-volume pointing		34	-15	-29
-volume right #	-45			15
-volume right Q	-35	21	9	-23
-volume right and	-12	36	-10	-19
-volume right go	-26	-28	-25	36
-volume right in		-24		18
-volume right leave	7	-4
-volume right of	-26	39	-16	-6
-volume right on	-32		28	-14
-volume say imperative behind	-35	19		10
-volume says copula behind	-14		14
-volume says imperative behind	-34	36
-volume says modal behind	-42	24	-29		18
-volume says none no			6
-volume says owed behind		17
-volume says past before	-54		22	20
-volume says past behind		-16		9
-volume says present behind			9
-volume sold so false	-9			7
-volume sold so true	-22		33
-volume then move p	-26	-28	-25	36
-volume then move pp	7	-4
-volume then undefined will	4	-10	-20	12
-volume then work pp	-45	-8	28	5
+volume beside use pp person				20
+volume buy imperative behind	-8	28
+volume cue ate	-18	-22	-30	42
+volume cue came	-11	-14	25	-19
+volume cue have	-24	-4	55	-26
+volume cue need		21
+volume cue used	-46		5	25
+volume flawed	-28	15
+volume have present behind	-12		36
+volume kept	-20	8	12	-22
+volume left #	-33	11	6
+volume left about	30	-22	-15	-19
+volume left and	-27				19
+volume left figure		7	-17	-12
+volume left get	-5		16
+volume left have	-19		29	-10
+volume left me	-12	26	-13
+volume left need	-20	50
+volume left pour	-32	-9	-13	37
+volume left through	-10			27
+volume left use				30
+volume more	-19	25		-6
+volume move past before	-24	-29	9	17
+volume move past behind	-21	-18	16	9
+volume named before material	-15	-14	37
+volume named before part	36	-25	-25	-24
+volume named before surface	-15			13
+volume named before word				-6
+volume named here finish	-37	13		11
+volume named here material	-42	8
+volume named here word	-19	19	14	-18
+volume need modal behind	-15	22
+volume need owed behind		6
+volume null copula behind	-18	9	8
+volume null none no			5
+volume other copula behind		-15	10
+volume other imperative behind	-7	12
+volume other past behind		-15	13
+volume other present behind	-42	-6	4	22
+volume pointing		34	-20	-26
+volume right #	-40			8
+volume right Q	-27	14	11	-21
+volume right and	-11	38	-14	-18
+volume right in		-24	-22	20
+volume right leave	8	-9
+volume right of	-25	33	-19	-6
+volume right on	-30		29	-13
+volume says copula behind	-15		14
+volume says imperative behind	-25	37	-5
+volume says modal behind	-44	20	-32		17
+volume says none no			5
+volume says owed behind		15
+volume says past before	-56		19	19
+volume says past behind		-11		13
+volume says present behind			5
+volume sold so false	-6
+volume sold so true	-26		26
+volume then move pp	8	-9
+volume then other b				-4
+volume then undefined will		-8	-24	13
+volume then work pp	-42	-5	25
 volume use past behind				32
-volume verb be behind		-18	16
-volume verb bring behind			11
-volume verb buy behind	-17	29
-volume verb figure behind		7	-14	-11
-volume verb get behind	-19		10
-volume verb go behind	-8			18
-volume verb have behind	-14		32
-volume verb leave before	-15		47	-5
-volume verb need behind		7
-volume verb null behind	-15	10	7	-5
-volume verb null no			6
-volume verb take behind	11	-13				-9
-volume verb use behind				34
-volume whole clause	-14			12
-volume work past behind	-6		-12	15
-weight after need sentence		5		-20
+volume verb be behind		-15	10
+volume verb bring behind	-7		10
+volume verb figure behind		7	-17	-12
+volume verb get behind	-21		16
+volume verb go behind	-8			21
+volume verb have behind	-12		36
+volume verb leave before	-13		25	-6
+volume verb need behind		9
+volume verb null behind	-18	9	8
+volume verb null no			5
+volume verb use behind				32
+volume whole clause	-15	8		5
+volume work past behind			-12	9
+weight after need sentence		6		-17
 weight after none sentence			-12
-weight after used sentence	-12	-26		24
-weight beside hold	14
-weight beside measure i other	11
-weight beside nothing	-6	8	-9	8
-weight cue have	-21	-33	26	6
-weight cue need	-32	34
-weight cue used	-5			18
-weight left #	-30	8	-5	28
-weight left at	19
-weight left hold	14
-weight name flawed	-7			7
-weight named before material				11
-weight named before part	9
-weight named before surface	13	-4
-weight named before word	-21	12	-18	13
-weight named here material	-35	20		15
-weight named here word	-16		17	-9
-weight null copula behind	24
-weight null none no		4	-4
-weight right #	-10	9
-weight says copula behind	37	-4		-21
-weight says imperative behind	-37	42		-5
-weight says none no		4	-4
-weight says past before	-18	-18	-5	31
-weight says past behind	-5	-30		22
-weight says present behind	-9	-20	22	-24
-weight sized	-13	24	-5
-weight sold so false				9
-weight verb get behind	-16	20		-13
-weight verb null behind	24
-weight verb null no		4	-4
-weight whole clause	13			-25
-weight work past behind	15	-13	-8
-who goods modal		7
+weight after used sentence	-10	-28		24
+weight beside hold	19
+weight beside measure i other	13
+weight beside nothing	-8	8	-9	9
+weight cue have	-23	-33	26	4
+weight cue need	-37	39
+weight cue used				20
+weight left #	-27	5	-5	25
+weight left at	22
+weight left hold	20
+weight name flawed	-11	6		6
+weight named before material				10
+weight named before word	-20	14	-14	11
+weight named here material	-33	20		12
+weight named here word	-13		20	-9
+weight null copula behind	26
+weight null none no		5	-6
+weight right #	-13	9
+weight says copula behind	39			-19
+weight says none no		5	-6
+weight says past before	-16	-20	-5	32
+weight says past behind	-6	-33		24
+weight sized	-11	23
+weight sold so false				8
+weight verb null behind	26
+weight verb null no		5	-6
+weight whole clause	16			-24
+weight work past behind	17	-15	-8
+who goods modal		14
 who nobody owed		17
-who nobody present	-8		48
-who thing imperative		12
-who thing owed	10
-whole false		-38	31
+who nobody present	-9	-5	44
+who thing imperative		11
+whole false		-40	30
 whole true	-8
 `;
