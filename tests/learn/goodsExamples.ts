@@ -1,14 +1,8 @@
 import { type Before, cuesOf } from '../../parser/facts/goods/cues.ts';
 import { FATES, type Fate } from '../../parser/facts/goods/fates.ts';
 import { placedIn } from '../../parser/facts/goods/index.ts';
-import {
-  bestNaming,
-  type Naming,
-  namingsOf,
-  type Placed,
-  type Told,
-} from '../../parser/facts/goods/naming.ts';
 import { phrasesOf } from '../../parser/facts/goods/meant.ts';
+import { bestNaming, type Naming, namingsOf, type Placed, type Told } from '../../parser/facts/goods/naming.ts';
 import { phrase, type Talk } from '../../parser/facts/talk.ts';
 import type { Weights } from '../../parser/facts/weights.ts';
 import type { Gold } from '../score/lib/corpus.ts';
@@ -47,7 +41,7 @@ export function lessonOf(talk: Talk, wanted: readonly Gold<'materials'>[]): Less
   for (const lot of lots) {
     lot.namings = namingsOf(talk, lot.placed, phrases, told);
     const naming = lot.gold ? worthiest(lot.gold, lot.namings) : undefined;
-    if (naming) told.push({ placed: lot.placed, naming });
+    if (naming) told.push({ placed: lot.placed, naming, status: lot.gold!.status });
   }
   return { talk, lots };
 }

@@ -1,6 +1,6 @@
 import { FATES, type FateWeights } from '../../parser/facts/goods/fates.ts';
-import { choicesIn, examplesIn, type Lesson } from './goodsExamples.ts';
 import { learn } from './choice.ts';
+import { choicesIn, examplesIn, type Lesson } from './goodsExamples.ts';
 import { classify } from './softmax.ts';
 
 const NAMING = { epochs: 12, rate: 0.2, shrink: 0.02, atLeast: 5 };
@@ -16,7 +16,7 @@ const pruned = (weights: ReadonlyMap<string, number>, least: number): Map<string
 
 /** What tells goods, learned from notes: which name a lot has, and what became of it. */
 export function learnGoods(from: readonly Lesson[]) {
-const naming = pruned(
+  const naming = pruned(
     learn(
       from.flatMap((l) => choicesIn(l)),
       NAMING,

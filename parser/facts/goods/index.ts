@@ -68,7 +68,7 @@ export function readMaterials(
     if (!fact) continue;
     for (const q of [lot.amount, lot.upper, ...lot.sizes]) if (q) used.add(q);
     keep(facts, fact, naming);
-    told.push({ placed, naming });
+    told.push({ placed, naming, status });
     named = naming.end ?? 0;
   }
   return { facts, used };

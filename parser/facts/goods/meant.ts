@@ -1,8 +1,9 @@
+import { singular } from '../../trade/vocabulary.ts';
 import type { Chunk } from '../chunks.ts';
 import { isDeterminer, isGoods, isModal, isNounTerm, isPreposition, isSubjectPronoun } from '../chunks.ts';
 import { isPerson, isSize, type Talk } from '../talk.ts';
 import { isNegative } from '../words.ts';
-import { unitOf } from './lot.ts';
+import { type Lot, unitOf } from './lot.ts';
 import type { Naming, Placed, Told } from './naming.ts';
 import { NOT_GOODS } from './words.ts';
 
@@ -29,18 +30,83 @@ export function phrasesMeant(talk: Talk, placed: Placed, phrases: readonly Phras
     const modifiers = lot.named ? [] : lot.own;
     // Goods that were counted before have their whole name there.
     const head = p.chunks.at(-1)!;
-    const counted = known.find(({ naming }) => naming.chunks[0]!.start <= head.start && head.end <= naming.chunks.at(-1)!.end);
+    const counted = known.find(
+      ({ naming }) => naming.chunks[0]!.start <= head.start && head.end <= naming.chunks.at(-1)!.end,
+    );
     const name = counted ? counted.naming.chunks : p.chunks.filter((c) => c.kind !== 'quantity');
     return {
       chunks: [...modifiers.filter((m) => !name.some((c) => c.word === m.word)), ...name],
       sizes: lot.sizes.length ? lot.sizes : p.chunks.flatMap((c) => (c.quantity && isSize(c) ? [c.quantity] : [])),
       own: false,
-      features: [...phraseFeatures(talk, placed, p, rank), ...toldFeatures(placed, p, told)],
+      features: [...phraseFeatures(talk, placed, p, rank), ...toldFeatures(talk, placed, p, told)],
     };
   });
 }
 
 const kindOf = (c: Chunk | undefined) => (c ? (c.term?.kind ?? (c.notQuantity ? 'code' : 'word')) : 'none');
+
+/** Names that words before tell more fully: "anti-tip bracket absent ... three brackets to get". */
+export function fullerNames(
+  talk: Talk,
+  { lot, at }: Placed,
+  own: readonly Naming[],
+  phrases: readonly Phrase[],
+): Naming[] {
+  const start = talk.frames[at]!.chunks[lot.from]!.start;
+  return own.flatMap((naming) => {
+    const head = naming.chunks.at(-1)!;
+    const p = phrases.findLast(
+      ({ chunks }) =>
+        chunks.at(-1)!.end <= start &&
+        chunks.length > 1 &&
+        chunks.some((c, k) => k > 0 && singular(c.word) === singular(head.word)),
+    );
+    if (!p) return [];
+    const until = p.chunks.findLastIndex((c) => singular(c.word) === singular(head.word));
+    const more = p.chunks
+      .slice(0, until)
+      .filter((c) => c.kind !== 'quantity' && !naming.chunks.some((n) => n.word === c.word));
+    if (!more.length) return [];
+    const added = more.at(-1)!;
+    return [
+      {
+        ...naming,
+        chunks: [...more, ...naming.chunks],
+        features: [
+          ...naming.features,
+          'fuller',
+          `fuller back ${Math.min(at - p.at, 4)}`,
+          `fuller by ${more.length} to ${naming.chunks.length}`,
+          `fuller ${kindOf(added)} ${kindOf(head)}`,
+          `fuller word ${added.word}`,
+          `fuller ${lot.kind} ${more.length}`,
+          `fuller head ${kindOf(head)}`,
+        ],
+      },
+    ];
+  });
+}
+
+/** What speaks for a thing being counted so wherever it stands: its kind and its unit. */
+export function sortFeatures(lot: Lot, chunks: readonly Chunk[]): string[] {
+  const head = chunks.at(-1)!;
+  const kind = kindOf(head);
+  const unit = unitOf(lot);
+  const amount = lot.upper ?? lot.amount;
+  const by = amount?.unit ?? lot.pack ?? lot.kind;
+  const out = [
+    `kind ${kind}`,
+    `kind ${kind} ${unit}`,
+    `head ${head.term?.name ?? head.word}`,
+    `by ${by} ${head.term?.counter}`,
+    `by ${by} ${head.term?.name ?? head.word}`,
+    `words ${Math.min(chunks.length, 4)}`,
+    `plural ${/s$/.test(head.word)} ${unit} ${amount ? amount.value.valueOf() > 1 : '-'}`,
+    `goods ${chunks.some(isGoods)}`,
+  ];
+  if (amount?.unit && head.term?.soldBy) out.push(head.term.soldBy.includes(amount.unit) ? 'sold so' : 'not sold so');
+  return out;
+}
 
 function phraseFeatures(talk: Talk, { lot, at }: Placed, p: Phrase, rank: number): string[] {
   const frame = talk.frames[p.at]!;
@@ -54,37 +120,31 @@ function phraseFeatures(talk: Talk, { lot, at }: Placed, p: Phrase, rank: number
   const back = at - p.at;
   const sentences = Math.min(here.sentence - frame.sentence, 3);
   const after = frame.chunks[p.until];
-  const plural = /s$/.test(head.word);
   const out = [
+    ...sortFeatures(lot, p.chunks),
     `back ${back}`,
     `sentences ${sentences}`,
     `rank ${Math.min(rank, 6)}`,
     `rank ${Math.min(rank, 6)} ${lot.kind}`,
-    `kind ${kind}`,
-    `kind ${kind} ${unit}`,
     `goods ${p.chunks.some(isGoods)} ${lot.named}`,
     `of ${before && isPreposition(before) ? before.word : '-'}`,
     `said ${frame.predicate}`,
     `place ${back === 0 ? 'here' : frame.subject.includes(head) ? 'subject' : frame.rest.includes(head) ? 'rest' : '-'}`,
-    `words ${Math.min(p.chunks.length, 4)}`,
     `pointing ${lot.pointing}`,
-    `plural ${plural} ${unit} ${amount ? amount.value.valueOf() > 1 : '-'}`,
     `${p.until === lot.from && back === 0 ? 'touches' : 'apart'} ${lot.named}`,
     `meant ${lot.named} ${lot.own.length > 0}`,
     `meant ${lot.kind} ${lot.named}`,
-    `head ${head.term?.name ?? head.word}`,
-    `by ${amount?.unit ?? lot.pack ?? lot.kind} ${head.term?.counter}`,
-    `by ${amount?.unit ?? lot.pack ?? lot.kind} ${head.term?.name ?? head.word}`,
-    `did ${frame.lemma} ${back === 0 ? 'here' : 'before'}`,
     `asked ${here.lemma} ${kind}`,
-    `asked ${here.predicate} ${kind}`,
+    `did ${frame.use} ${frame.predicate}`,
+    `behind ${before ? (before.verb ? `v ${before.verb.use}` : before.kind === 'word' ? before.word : before.kind) : '#'}`,
+    `ahead ${after ? (after.verb ? `v ${after.verb.use}` : after.kind === 'word' ? after.word : kindOf(after)) : '#'}`,
   ];
   if (p.done) out.push('done', `done ${unit}`);
+  if (/[A-Z]/.test(talk.text[head.start]!) && head.kind === 'word') out.push(`capital ${p.from > 0}`);
   if (lot.own.some((m) => p.chunks.some((c) => c.word === m.word || c.word === `${m.word}s`))) out.push('shares');
   if (frame.area !== here.area) out.push('other room');
   if (p.chunks.some((c) => c.word === 'out')) out.push('out');
   if (counted?.quantity) out.push(counted.quantity.unit === amount?.unit ? 'same unit' : 'counted', `counted ${kind}`);
-  if (amount?.unit && head.term?.soldBy) out.push(head.term.soldBy.includes(amount.unit) ? 'sold so' : 'not sold so');
   if (frame.chunks.length === p.chunks.length) out.push('alone', `alone ${kind}`);
   if (/:|-/.test(talk.text.slice(head.end, after?.start ?? talk.frames[p.at + 1]?.start ?? head.end)))
     out.push('label');
@@ -100,15 +160,21 @@ function phraseFeatures(talk: Talk, { lot, at }: Placed, p: Phrase, rank: number
   return out;
 }
 
+/** Words that speak of the rest of goods, and of more of them. */
+const LEFT = /\b(?:left|leftover|spare|spares|over|extra|remain|remaining|rest|still)\b/;
+const WANTS = /\b(?:need|needs|want|wants|more|another|bring|get|grab|order|buy|pick up|short)\b/;
+
 /** Goods counted before are likely to be counted again, in the same unit more so. */
-function toldFeatures({ lot, at }: Placed, p: Phrase, told: readonly Told[]): string[] {
+function toldFeatures(talk: Talk, { lot, at }: Placed, p: Phrase, told: readonly Told[]): string[] {
   const head = p.chunks.at(-1)!;
   const again = told.findLastIndex(({ naming }) =>
     naming.chunks.some((c) => c.start <= head.start && head.end <= c.end),
   );
   const same = told.findLastIndex((t) => t.naming.chunks.at(-1)!.word === head.word);
   if (again < 0) return same < 0 ? [`never told ${told.length > 0}`] : [`like told ${Math.min(told.length - same, 3)}`];
-  const { placed } = told[again]!;
+  const { placed, status } = told[again]!;
+  const said = talk.frames[at]!.chunks.map((c) => c.word).join(' ');
+  const asks = LEFT.test(said) ? 'left' : WANTS.test(said) ? 'wants' : talk.frames[at]!.use;
   const unit = (placed.lot.upper ?? placed.lot.amount)?.unit ?? placed.lot.pack;
   const here = (lot.upper ?? lot.amount)?.unit ?? lot.pack;
   const back = Math.min(told.length - again, 3);
@@ -117,6 +183,8 @@ function toldFeatures({ lot, at }: Placed, p: Phrase, told: readonly Told[]): st
     `told ${back} ${unitOf(lot)}`,
     `told ${at === placed.at ? 'here' : 'before'}`,
     `told by ${unit === here}`,
+    `told ${status} ${asks}`,
+    `told ${status} ${asks} ${unit === here} ${back}`,
   ];
 }
 
@@ -129,7 +197,14 @@ function phrasesIn(chunks: readonly Chunk[], at: number): Phrase[] {
   const out: Phrase[] = [];
   for (let k = 0; k < chunks.length; k++) {
     const goods = chunks[k]!.verb && GOODS_IN_VERB.get(chunks[k]!.verb!.lemma);
-    if (goods) out.push({ chunks: [{ ...chunks[k]!, kind: 'word', word: goods, verb: undefined }], at, from: k, until: k + 1, done: true });
+    if (goods)
+      out.push({
+        chunks: [{ ...chunks[k]!, kind: 'word', word: goods, verb: undefined }],
+        at,
+        from: k,
+        until: k + 1,
+        done: true,
+      });
     if (isVerbHere(chunks, k)) continue;
     let end = k;
     while (
@@ -194,6 +269,6 @@ const describes = (c: Chunk) =>
     !isSubjectPronoun(c) &&
     !isDeterminer(c) &&
     !isNegative(c.word) &&
-    !/^(?:and|or|but|is|are|was|were|has|have|had|need|more|any|then|so|also|just|about|got|new|old|left|of|we|used|one|ones|them|me|us|him|her|em|too|not|now|here|there|please|ok|okay|yeah)$/.test(
+    !/^(?:and|or|but|is|are|was|were|has|have|had|need|more|any|then|so|also|just|about|got|new|old|left|of|we|used|one|ones|them|me|us|him|her|em|too|not|now|here|there|please|ok|okay|yeah|yep|yup|nope|oh|uh|um|though|tho|since|instead|until|till|til|than|hers|his|yours|mine|theirs|says|say|said|hey|hi|well|anyway|anyhow|almost|every|each|cause|cuz|either|neither|when|while|where|which|who|if|it's|that's|there's)$/.test(
       c.word,
     ));

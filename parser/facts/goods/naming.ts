@@ -1,9 +1,9 @@
-import type { Quantity } from '../../types.ts';
+import type { MaterialStatus, Quantity } from '../../types.ts';
 import type { Chunk } from '../chunks.ts';
 import type { Talk } from '../talk.ts';
 import { dot, type Weights } from '../weights.ts';
 import type { Lot } from './lot.ts';
-import { type Phrase, phrasesMeant } from './meant.ts';
+import { fullerNames, type Phrase, phrasesMeant } from './meant.ts';
 import { stretchesOf } from './stretches.ts';
 
 /** A lot where it stands. */
@@ -30,14 +30,15 @@ export interface Naming {
 export interface Told {
   placed: Placed;
   naming: Naming;
+  status: MaterialStatus;
 }
 
 /** What each lot may mean: its own words, cut short or long, or what was named before. Lots without any are left with an empty list. */
 export function namingsOf(talk: Talk, placed: Placed, phrases: readonly Phrase[], told: readonly Told[]): Naming[] {
   const { lot } = placed;
-  if (lot.code)
-    return [{ chunks: lot.own, sizes: lot.sizes, code: lot.code, own: true, features: ['own code'] }];
-  const own = stretchesOf(talk, placed);
+  if (lot.code) return [{ chunks: lot.own, sizes: lot.sizes, code: lot.code, own: true, features: ['own code'] }];
+  const stretches = stretchesOf(talk, placed);
+  const own = [...stretches, ...fullerNames(talk, placed, stretches, phrases)];
   if (lot.kind === 'bare' || (lot.kind === 'article' && lot.named)) return own;
   return [...own, ...phrasesMeant(talk, placed, phrases, told)];
 }

@@ -50,7 +50,10 @@ export function articleLot(chunks: readonly Chunk[], k: number): Lot | null {
     return lotOf('article', k, of ? Math.max(of.until, i + 1) : i + 1, { ...of, article: article || 1, pack, more });
   }
   const { own, named, sizes, until } = ownName(chunks, i, one);
-  if (until <= i || (!named && !sizes.length && !(article && STANDS_IN.test(chunks[until - 1]?.word ?? ''))))
+  const last = chunks[until - 1];
+  // "I need a stainless | repair ring": the clause was cut within the name.
+  const unended = article === 1 && until === chunks.length && last?.term?.kind === 'finish';
+  if (until <= i || (!named && !sizes.length && !unended && !(article && STANDS_IN.test(last?.word ?? ''))))
     return null;
   const known = own.some((c) => isGoods(c) || /^(?:tool|surface)$/.test(c.term?.kind ?? ''));
   if (!article && !known && !sizes.length && own.length > 3) return null;

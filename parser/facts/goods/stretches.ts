@@ -25,6 +25,7 @@ export function stretchesOf(talk: Talk, { lot, at }: Placed): Naming[] {
   const whole = joined(talk, from);
   const ruled = lot.own.at(-1)?.end ?? 0;
   const frameEnd = chunks.at(-1)!.end;
+  const lead = leadOf(talk, chunks, lot, from);
   const out: Naming[] = [];
   for (let until = 1; until <= whole.length; until++) {
     const last = whole[until - 1]!;
@@ -38,10 +39,19 @@ export function stretchesOf(talk: Talk, { lot, at }: Placed): Naming[] {
       sizes: [...lot.sizes, ...sizesIn(said).filter((q) => !lot.sizes.includes(q))],
       own: true,
       end: last.end,
-      features: stretchFeatures(lot, said, behind, ruled, frameEnd),
+      features: [...stretchFeatures(lot, said, behind, ruled, frameEnd), ...lead],
     });
   }
   return out;
+}
+
+/** What stands between a count and its name: "one gallon of the gray", but "three pieces | the wall behind". */
+function leadOf(talk: Talk, chunks: readonly Chunk[], lot: Lot, from: number): string[] {
+  const counted = lot.upper ?? lot.amount;
+  const after = counted ? counted.end : chunks[lot.from]!.start;
+  const between = talk.chunks.slice(firstFrom(talk.chunks, after), from).filter((c) => c.kind !== 'quantity');
+  const words = between.map((c) => (c.kind === 'break' ? '|' : c.word)).slice(-3);
+  return [`lead ${words.join(' ')}`, `lead ${words.at(-1)} ${unitOf(lot)}`];
 }
 
 const sizesIn = (chunks: readonly Chunk[]): Quantity[] =>
@@ -53,7 +63,8 @@ function joined(talk: Talk, from: number): Chunk[] {
   const out: Chunk[] = [];
   for (let k = from; k < row.length && out.length < MOST; k++) {
     const c = row[k]!;
-    const tight = (a: Chunk | undefined, b: Chunk | undefined) => a !== undefined && b !== undefined && a.end === b.start;
+    const tight = (a: Chunk | undefined, b: Chunk | undefined) =>
+      a !== undefined && b !== undefined && a.end === b.start;
     if (c.kind === 'mark' && /^[-/]$/.test(c.word) && out.length && tight(row[k - 1], c) && tight(c, row[k + 1])) {
       const next = row[++k]!;
       if (next.kind === 'break' || next.kind === 'mark' || next.kind === 'time') break;

@@ -7,7 +7,8 @@ export const CONTAINER =
 /** Packs that the reading of quantities does not count by. */
 export const PACKED_WORD = /^(?:set|kit|batch|load|sausage|strip|sleeve|flat)s?$/;
 /** Heads that stand for a name told elsewhere: "a twenty inch one", "the ninety minute stuff". */
-export const STANDS_IN = /^(?:ones?|kind|type|stuff|model|size|version|style|footers?|foot|inch|each|variety)$/;
+export const STANDS_IN =
+  /^(?:ones?|kind|type|stuff|model|size|version|style|footers?|foot|inch|each|variety|pieces?|pcs?|pc|spares?|extras?)$/;
 export const NOT_GOODS =
   /^(?:guys?|people|men|women|times?|trips?|hours?|days?|weeks?|coats?|more|others?|left|things?|kids?|rooms?|spots?|places?|ways?|sides?|feet|total|percent|years?|drops?|cycles?|passes|layers?|units?|ends?|corners?|back|please|thanks|thank|gone|good|bad|bit|lot|few|couple|minute|hour|day|week|while|call|look|hand|job|little|number|rest|half|most|deal|chance|problem|mess|way|quick|real|pain|ta|cheers|later|today|same|shy|last|next|short|say|remain|remaining|altogether|apiece|bigger|smaller|thing|ok|okay|waste|wastage)$/;
 
