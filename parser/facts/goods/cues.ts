@@ -57,6 +57,16 @@ const isSaying = (c: Chunk) =>
 const ends = (c: Chunk | undefined) => !c || c.kind === 'break' || (c.kind === 'mark' && /^[.;!?]$/.test(c.word));
 const opensAt = (row: readonly Chunk[], k: number) => ends(row[k - 1]) || row[k - 1]!.kind === 'mark';
 
+/** So many words beside a lot that still may speak of it. */
+const NEAR = 5;
+
+/** What is said right before (-1) or right behind (1) a place, up to the end of the sentence. */
+function windowOf(row: readonly Chunk[], at: number, step: -1 | 1): string {
+  const words: string[] = [];
+  for (let k = at; words.length < NEAR && !ends(row[k]); k += step) words.push(row[k]!.word);
+  return (step < 0 ? words.reverse() : words).join(' ');
+}
+
 /** Where the nearest verb stands before a place, within what is said there; -1 where none does. */
 function verbBefore(row: readonly Chunk[], from: number): number {
   for (let k = from - 1; k >= from - 6 && !ends(row[k]); k--) if (isSaying(row[k]!)) return k;
@@ -145,6 +155,11 @@ export function cuesOf(talk: Talk, placed: Placed, naming: Naming | null, before
     out.push(`then ${wordOf(toRight)}`, `then ${wordOf(toRight)} ${formOf(toRight)}`);
     both(`then ${toRight.verb?.use} ${formOf(toRight)}`);
   }
+  const [near, past] = [windowOf(row, from - 1, -1), windowOf(row, until, 1)];
+  for (const [name, pattern] of CUES) {
+    if (pattern.test(near)) both(`before it ${name}`);
+    if (pattern.test(past)) both(`behind it ${name}`);
+  }
   const first = chunks[lot.from]!;
   if (!first.quantity) out.push(`first ${wordOf(first)}`);
   for (const c of new Set(chunks.slice(0, lot.from).map(wordOf))) out.push(`ahead ${c}`);
@@ -154,19 +169,19 @@ export function cuesOf(talk: Talk, placed: Placed, naming: Naming | null, before
   if (lot.pointing) both('pointing');
   // The clauses beside it.
   const [last, next] = [talk.frames[at - 1], talk.frames[at + 1]];
-  const near = (f: Frame | undefined) => (f ? (f.sentence === frame.sentence ? 'same' : 'other') : '#');
+  const where = (f: Frame | undefined) => (f ? (f.sentence === frame.sentence ? 'same' : 'other') : '#');
   out.push(
     `joined ${frame.joinedBy} ${frame.predicate}`,
-    `last ${last?.predicate} ${near(last)}`,
-    `next ${next?.predicate} ${near(next)} ${next?.joinedBy}`,
+    `last ${last?.predicate} ${where(last)}`,
+    `next ${next?.predicate} ${where(next)} ${next?.joinedBy}`,
   );
-  if (last) out.push(`last verb ${last.lemma} ${near(last)}`, `last use ${last.use} ${last.predicate} ${near(last)}`);
-  if (next) out.push(`next verb ${next.lemma} ${near(next)}`, `next use ${next.use} ${next.predicate} ${near(next)}`);
+  if (last) out.push(`last verb ${last.lemma} ${where(last)}`, `last use ${last.use} ${last.predicate} ${where(last)}`);
+  if (next) out.push(`next verb ${next.lemma} ${where(next)}`, `next use ${next.use} ${next.predicate} ${where(next)}`);
   for (const opener of frame.openers) out.push(`opens ${opener}`);
   for (const [name, pattern] of CUES) {
     if (pattern.test(said(frame))) both(`cue ${name}`);
-    if (last && pattern.test(said(last))) out.push(`last cue ${name} ${near(last)}`);
-    if (next && pattern.test(said(next))) out.push(`next cue ${name} ${near(next)}`);
+    if (last && pattern.test(said(last))) out.push(`last cue ${name} ${where(last)}`);
+    if (next && pattern.test(said(next))) out.push(`next cue ${name} ${where(next)}`);
   }
   const listed = listedAs(talk, at);
   if (listed) both(`list ${listed}`);
@@ -206,14 +221,14 @@ export function cuesOf(talk: Talk, placed: Placed, naming: Naming | null, before
   // What was decided before.
   if (!before) out.push('first of all');
   else {
-    const where =
+    const there =
       before.placed.at === at
         ? 'here'
         : talk.frames[before.placed.at]!.sentence === frame.sentence
           ? 'sentence'
           : 'far';
-    both(`after ${before.fate} ${where}`);
-    out.push(`after ${before.fate} ${where} ${frame.predicate}`, `after ${before.fate} ${where} ${frame.joinedBy}`);
+    both(`after ${before.fate} ${there}`);
+    out.push(`after ${before.fate} ${there} ${frame.predicate}`, `after ${before.fate} ${there} ${frame.joinedBy}`);
     // What stands between a lot and the one before tells whether a list goes on.
     const gap = talk.text.slice(
       talk.frames[before.placed.at]!.chunks[before.placed.lot.until - 1]!.end,
