@@ -25,7 +25,19 @@ export function phrasesMeant(talk: Talk, placed: Placed, phrases: readonly Phras
   const { lot, at } = placed;
   const start = talk.frames[at]!.chunks[lot.from]!.start;
   const known = told.filter(({ naming }) => naming.own);
-  const before = phrases.filter((p) => p.at <= at && p.at >= at - REACH && p.chunks.at(-1)!.end <= start);
+  const strange = known
+    .filter(
+      ({ naming: { chunks } }) => !phrases.some((p) => p.chunks.some((c) => chunks.some((n) => n.start === c.start))),
+    )
+    .map(({ placed: { lot: l, at: there }, naming }) => ({
+      chunks: naming.chunks,
+      at: there,
+      from: l.from,
+      until: l.until,
+    }));
+  const before = [...phrases, ...strange]
+    .filter((p) => p.at <= at && p.at >= at - REACH && p.chunks.at(-1)!.end <= start)
+    .sort((a, b) => a.chunks[0]!.start - b.chunks[0]!.start);
   return before.reverse().map((p, rank) => {
     const modifiers = lot.named ? [] : lot.own;
     // Goods that were counted before have their whole name there.

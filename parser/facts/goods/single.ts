@@ -42,6 +42,7 @@ export function articleLot(chunks: readonly Chunk[], k: number): Lot | null {
   if (!one && word.quantity && (isBulk(word.quantity) || isCount(word.quantity)) && !isName(chunks[i + 1] ?? word))
     return null;
   // "A sixteen by twenty five", "a 200 one": told by its figures alone.
+  if (word.quantity && chunks[k]!.word === 'the' && tellsWhich(chunks, i)) return figureLot(chunks, k, i, more);
   if (word.quantity && isCount(word.quantity))
     return one && word.quantity.unit === null ? figureLot(chunks, k, i, more) : null;
   const pack = article || chunks[k]!.word === 'the' ? packAt(chunks, i) : null;
@@ -52,12 +53,24 @@ export function articleLot(chunks: readonly Chunk[], k: number): Lot | null {
   const { own, named, sizes, until } = ownName(chunks, i, one);
   const last = chunks[until - 1];
   // "I need a stainless | repair ring": the clause was cut within the name.
-  const unended = article === 1 && until === chunks.length && last?.term?.kind === 'finish';
-  if (until <= i || (!named && !sizes.length && !unended && !(article && STANDS_IN.test(last?.word ?? ''))))
+  const unended = article === 1 && until === chunks.length && own.length > 0;
+  // "Get the waxless one", "the white ones": which of what was named before.
+  const which = own.length > 0 && /^ones?$/.test(last?.word ?? '');
+  if (until <= i || (!named && !sizes.length && !unended && !which && !(article && STANDS_IN.test(last?.word ?? ''))))
     return null;
+  if (which && !article && /^(?:the|that|this)$/.test(chunks[k]!.word) && last!.word === 'one')
+    return lotOf('article', k, until, { own, named, sizes, article: 1 });
   const known = own.some((c) => isGoods(c) || /^(?:tool|surface)$/.test(c.term?.kind ?? ''));
   if (!article && !known && !sizes.length && own.length > 3) return null;
   return lotOf(article ? 'article' : 'bare', k, until, { own, named, sizes, article, more });
+}
+
+/** "Get the nine by twelve", "get the thirty six instead": a figure that nothing is counted by. */
+function tellsWhich(chunks: readonly Chunk[], i: number): boolean {
+  const { group, unit } = chunks[i]!.quantity!;
+  if (group?.kind === 'pair') return !chunks.slice(i, i + 5).some(isGoods);
+  const next = chunks[i + 1];
+  return unit === null && (!next || next.kind === 'mark' || next.word === 'instead');
 }
 
 /** "Another tube of", "grab a tin": what goods come by; null where the word names the thing itself ("a roll roofing"). */

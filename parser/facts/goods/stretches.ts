@@ -10,7 +10,7 @@ const MOST = 7;
 
 /** Words that no name goes over. */
 const ENDS =
-  /^(?:is|are|was|were|be|been|has|have|had|it|them|him|her|us|me|they|i|we|you|he|she|there|there's|here|so|but|then|cause|because|cuz|if|when|while|which|who|that|what|where|too|also|now|again|already|please|about|like|ain't|isn't|don't|didn't|not|oh|uh|um|okay|ok|yeah|to|for|from|at|by|with|until|till|til|since|behind|before|after|inside|into|onto|than|as|need|needs|needed)$/;
+  /^(?:is|are|was|were|be|been|has|have|had|it|them|him|her|us|me|they|i|we|you|he|she|there|there's|here|so|but|then|cause|because|cuz|if|when|while|which|who|that|what|where|too|also|now|again|already|please|about|like|ain't|isn't|don't|didn't|not|oh|uh|um|okay|ok|yeah|to|for|from|at|by|with|until|till|til|since|behind|before|after|inside|into|onto|than|as|need|needs|needed|come|comes|came|went|goes|going|times|instead|though|tho)$/;
 /** Words that stand in a name only between two others: "plug-in alarm", "peel and stick", "coat of blue". */
 const WITHIN = /^(?:in|on|off|up|out|over|under|down|and|&|n|of|the)$/;
 
@@ -25,8 +25,8 @@ export function stretchesOf(talk: Talk, { lot, at }: Placed): Naming[] {
   const whole = joined(talk, from);
   const ruled = lot.own.at(-1)?.end ?? 0;
   const frameEnd = chunks.at(-1)!.end;
+  const out: Naming[] = batteryBySize(lot);
   const lead = leadOf(talk, chunks, lot, from);
-  const out: Naming[] = [];
   for (let until = 1; until <= whole.length; until++) {
     const last = whole[until - 1]!;
     if (last.kind === 'quantity' || WITHIN.test(last.word) || last.kind === 'mark') continue;
@@ -43,6 +43,15 @@ export function stretchesOf(talk: Talk, { lot, at }: Placed): Naming[] {
     });
   }
   return out;
+}
+
+/** "Put a new nine volt in": goods that are called by their voltage (common practice, no source). */
+function batteryBySize(lot: Lot): Naming[] {
+  const volts = lot.sizes.find((q) => q.unitKind === 'voltage' && q.value.equals(9));
+  if (!volts || lot.own.some(isNounTerm)) return [];
+  const { start, end, from, until } = volts;
+  const name: Chunk = { kind: 'word', word: 'battery', start, end, from, until };
+  return [{ chunks: [name], sizes: lot.sizes, own: true, end, features: ['own', 'own by size'] }];
 }
 
 /** What stands between a count and its name: "one gallon of the gray", but "three pieces | the wall behind". */
