@@ -38,11 +38,11 @@ export function articleLot(chunks: readonly Chunk[], k: number): Lot | null {
     return lot && { ...lot, from: k, more };
   }
   if (!word || (word.quantity && isPack(word.quantity))) return null;
+  if (word.quantity && chunks[k]!.word === 'the' && tellsWhich(chunks, i)) return figureLot(chunks, k, i, more);
   // "More two gallon of the primer": a count, however it is said.
   if (!one && word.quantity && (isBulk(word.quantity) || isCount(word.quantity)) && !isName(chunks[i + 1] ?? word))
     return null;
   // "A sixteen by twenty five", "a 200 one": told by its figures alone.
-  if (word.quantity && chunks[k]!.word === 'the' && tellsWhich(chunks, i)) return figureLot(chunks, k, i, more);
   if (word.quantity && isCount(word.quantity))
     return one && word.quantity.unit === null ? figureLot(chunks, k, i, more) : null;
   const pack = article || chunks[k]!.word === 'the' ? packAt(chunks, i) : null;
@@ -109,6 +109,7 @@ function figureLot(chunks: readonly Chunk[], k: number, i: number, more: boolean
   for (; chunks[end]?.quantity || (chunks[end]?.word === 'by' && chunks[end + 1]?.quantity); end++)
     if (chunks[end]!.quantity) sizes.push(chunks[end]!.quantity!);
   const { own, named, until } = ownName(chunks, end);
+  if (!named) own.splice(0, own.length, ...own.filter((c) => c.term));
   return lotOf('article', k, Math.max(until, end), { own, named, sizes, article: 1, more });
 }
 
