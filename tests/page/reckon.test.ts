@@ -1,0 +1,79 @@
+import { describe, expect, it } from 'vitest';
+import { CheckShape } from '../../server/http/checkShapes.ts';
+import { FormShape } from '../../server/http/reckonRoutes.ts';
+import { BUYING } from '../../server/page/app/reckon/buying.ts';
+import { type Field, type Question, readFields } from '../../server/page/app/reckon/fields.ts';
+import { FITTING } from '../../server/page/app/reckon/fitting.ts';
+import { askCheck, reckonForm } from '../../server/takeoff/form/index.ts';
+
+/** What somebody would have typed who filled in every field as its empty box shows. */
+function examples(fields: readonly Field[], under = ''): [string, string][] {
+  return fields.flatMap((field) => exampleOf(field, under + field.name));
+}
+
+function exampleOf(field: Field, name: string): [string, string][] {
+  switch (field.as) {
+    case 'length':
+    case 'number':
+    case 'words':
+      return [[name, field.example]];
+    case 'pair':
+      return field.example.map((side, k) => [`${name}.${k}`, side]);
+    case 'lengths':
+      return [[name, field.example.join('\n')]];
+    case 'choice':
+      return [[name, String(field.of[0]![0])]];
+    case 'known':
+      return [[name, 'no']];
+    case 'group':
+      return examples(field.of, `${name}.`);
+    case 'rows':
+      return [...examples(field.of, `${name}.0.`), ...examples(field.of, `${name}.1.`)];
+  }
+}
+
+const typedIn = (rows: readonly [string, string][]) => {
+  const typed = new Map(rows);
+  return (name: string) => typed.get(name) ?? '';
+};
+const filled = ({ fields }: Question, only: (field: Field) => boolean = () => true) => {
+  const asked = fields.filter(only);
+  return readFields(asked, typedIn(examples(asked)));
+};
+
+describe('the questions of the page', () => {
+  it.each(BUYING.map((q) => [q.words, q] as const))('%s: every field arrives and is answered', (_, question) => {
+    for (const fields of [filled(question), filled(question, (field) => !field.may)]) {
+      const form = { kind: question.key, ...fields };
+      expect(FormShape.parse(form)).toEqual(form);
+      expect(reckonForm(FormShape.parse(form))).toMatchObject({ ok: true });
+    }
+  });
+
+  it.each(FITTING.map((q) => [q.words, q] as const))('%s: every field arrives and is answered', (_, question) => {
+    const form = { of: question.key, ...filled(question) };
+    expect(CheckShape.parse(form)).toEqual(form);
+    const answer = askCheck(CheckShape.parse(form));
+    expect(answer.ok && answer.checks.length).toBeTruthy();
+    // With nothing but what must be given, missing figures are named or asked for.
+    const bare = CheckShape.parse({ of: question.key, ...filled(question, (field) => !field.may) });
+    expect(askCheck(bare)).toMatchObject({ ok: expect.any(Boolean) });
+  });
+
+  it('asks each calculator and each check once', () => {
+    const keys = [...BUYING, ...FITTING].map(({ key }) => key);
+    expect(new Set(keys).size).toBe(keys.length);
+    expect(BUYING).toHaveLength(14);
+  });
+
+  it('leaves out empty rows, half groups and what nobody knows', () => {
+    const fields = FITTING.find(({ key }) => key === 'pipe through')!.fields;
+    const typed = typedIn([
+      ['pipe.kind', 'pvc'],
+      ['pipe.size', '2'],
+      ['outer.kind', 'pvc'],
+    ]);
+    expect(readFields(fields, typed)).toEqual({ pipe: { kind: 'pvc', size: '2' } });
+    expect(readFields(FITTING[0]!.fields, typedIn([['clamps', '']]))).toEqual({});
+  });
+});
