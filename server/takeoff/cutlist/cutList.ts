@@ -32,6 +32,8 @@ export interface CutList {
 const MOST_PIECES = 300;
 /** With more pieces than this, only one stock length is tried: the choices would be too many. */
 const MIXED_PIECES = 40;
+/** Steps of search a purchase, fewer where lengths mix and purchases are many. A job's list takes a few hundred. */
+const STEPS = { one: 600_000, mixed: 60_000 };
 
 /**
  * Fewest feet of stock for a list of cuts, stock on hand first, the kerf between cuts. Exact: each smaller purchase is
@@ -72,8 +74,9 @@ function solve(job: CutJob, all: readonly Fraction[]): Omit<CutList, 'ok' | 'wor
   let proved = tried.length === stock.length;
   let answer = { bought: enough.bins.slice(onHand.length).map((b) => b.length), cuts: enough.bins.map((b) => b.cuts) };
   answer.cuts = [...answer.cuts.slice(onHand.length), ...answer.cuts.slice(0, onHand.length)];
+  const steps = tried.length === 1 ? STEPS.one : STEPS.mixed;
   for (const bought of purchases(tried, least, feetOf(answer.bought, kerf), kerf)) {
-    const filled = fillSticks(pieces, [...bought, ...onHand]);
+    const filled = fillSticks(pieces, [...bought, ...onHand], steps);
     if (filled === 'unknown') proved = false;
     else if (filled) {
       answer = { bought, cuts: filled };
