@@ -5,32 +5,7 @@ import { BUYING } from '../../server/page/app/reckon/buying.ts';
 import { type Field, type Question, readFields } from '../../server/page/app/reckon/fields.ts';
 import { FITTING } from '../../server/page/app/reckon/fitting.ts';
 import { askCheck, reckonForm } from '../../server/takeoff/form/index.ts';
-
-/** What somebody would have typed who filled in every field as its empty box shows. */
-function examples(fields: readonly Field[], under = ''): [string, string][] {
-  return fields.flatMap((field) => exampleOf(field, under + field.name));
-}
-
-function exampleOf(field: Field, name: string): [string, string][] {
-  switch (field.as) {
-    case 'length':
-    case 'number':
-    case 'words':
-      return [[name, field.example]];
-    case 'pair':
-      return field.example.map((side, k) => [`${name}.${k}`, side]);
-    case 'lengths':
-      return [[name, field.example.join('\n')]];
-    case 'choice':
-      return [[name, String(field.of[0]![0])]];
-    case 'known':
-      return [[name, 'no']];
-    case 'group':
-      return examples(field.of, `${name}.`);
-    case 'rows':
-      return [...examples(field.of, `${name}.0.`), ...examples(field.of, `${name}.1.`)];
-  }
-}
+import { examples } from './examples.ts';
 
 const typedIn = (rows: readonly [string, string][]) => {
   const typed = new Map(rows);

@@ -42,7 +42,9 @@ const STEPS = { one: 600_000, mixed: 60_000 };
  */
 export function cutList(job: CutJob): CutList | Refusal {
   const { kerf } = job;
-  const all = job.pieces.flatMap(({ length, count }) => Array<Fraction>(Math.max(0, count)).fill(length));
+  const odd = job.pieces.find(({ count }) => !Number.isInteger(count) || count < 0);
+  if (odd) return refuse(`${odd.count} pieces: is that right?`);
+  const all = job.pieces.flatMap(({ length, count }) => Array<Fraction>(count).fill(length));
   if (all.length === 0) return refuse('nothing to cut');
   if (all.length > MOST_PIECES) return refuse(`${all.length} pieces: is that right?`);
   if (kerf.compare(0) < 0) return refuse('a kerf cannot be negative');
