@@ -8,7 +8,7 @@ import { unheardText } from '../../server/voice/unheard.ts';
 import { type House, JOB, NOW, openBrowser, openHouse, PHONE, TABLET } from './house.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const screens = ['talk', 'list', 'order', 'trip', 'day', 'setup'];
+const screens = ['talk', 'list', 'order', 'trip', 'day', 'setup', 'reckon', 'fit'];
 
 let browser: Browser;
 let full: House;

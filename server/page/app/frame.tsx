@@ -8,6 +8,7 @@ import type { Parcel } from './kit/phoneStore.ts';
 import { isLive } from './kit/words.ts';
 import { ListScreen } from './list/ListScreen.tsx';
 import { OrderScreen } from './order/OrderScreen.tsx';
+import { ReckonScreen } from './reckon/ReckonScreen.tsx';
 import { FirstJob, SetupScreen } from './setup/SetupScreen.tsx';
 import { WordSheet } from './setup/WordSheet.tsx';
 import { TalkScreen } from './talk/TalkScreen.tsx';
@@ -21,13 +22,17 @@ const tabs: { screen: Screen; name: string }[] = [
   { screen: 'day', name: 'Day' },
 ];
 
+/** Sums are reached from the order, checks from the next trip: the same tab leads back. */
+const tabOf = (screen: Screen): Screen => (screen === 'reckon' ? 'order' : screen === 'fit' ? 'trip' : screen);
+
 /** Header, the screen in front, the status line and the tabs under the thumb. */
 export function Frame() {
   const shown = useShown();
   const screen = useScreen();
   const [teaching, setTeaching] = useState(false);
   const view = shown.view && withPending(shown.view, shown.parcels);
-  const none = !view && shown.asked && screen !== 'setup';
+  const reckons = screen === 'reckon' || screen === 'fit';
+  const none = !view && shown.asked && screen !== 'setup' && !reckons;
   return (
     <div class={`frame on-${screen}`}>
       <header class="head">
@@ -54,6 +59,7 @@ export function Frame() {
         {view && screen === 'order' && <OrderScreen view={view} />}
         {view && screen === 'trip' && <TripScreen view={view} />}
         {view && screen === 'day' && <DayScreen view={view} />}
+        {reckons && <ReckonScreen side={screen} canOrder={view !== null} />}
         {shown.started && screen === 'setup' && <SetupScreen view={view} />}
       </main>
       <div class="status">
@@ -80,7 +86,7 @@ export function Frame() {
       )}
       <nav class="tabs" aria-label="Screens">
         {tabs.map((tab) => (
-          <a key={tab.screen} href={`#${tab.screen}`} aria-current={screen === tab.screen ? 'page' : undefined}>
+          <a key={tab.screen} href={`#${tab.screen}`} aria-current={tabOf(screen) === tab.screen ? 'page' : undefined}>
             {tab.name}
             {tab.screen === 'list' && view && <b>{view.state.items.filter(isLive).length}</b>}
             {tab.screen === 'order' && view && <b>{view.state.order.filter((l) => l.state === 'to buy').length}</b>}

@@ -10,6 +10,7 @@ import type {
   Talk,
   TaughtWord,
 } from '../../../http/api.ts';
+import type { CheckAnswer, CheckForm, Form, FormAnswer } from '../../../takeoff/form/index.ts';
 
 /** The server answered, and said no. */
 export class Refused extends Error {
@@ -75,6 +76,8 @@ export const viewCall = (id: string) => call<JobView>('GET', `jobs/${at(id)}`);
 export const talksCall = (id: string) => call<Talk[]>('GET', `jobs/${at(id)}/notes`);
 export const rereadingCall = (id: string) => call<RereadingView>('GET', `jobs/${at(id)}/rereading`);
 export const readAgainCall = (id: string) => call<RereadingView>('POST', `jobs/${at(id)}/rereading`);
+export const reckonCall = (form: Form) => call<FormAnswer>('POST', 'reckon', form);
+export const checkCall = (form: CheckForm) => call<CheckAnswer>('POST', 'reckon/check', form);
 export const wordsCall = () => call<TaughtWord[]>('GET', 'words');
 export const teachCall = (id: string, word: NewWord) => call<TaughtWord[]>('PUT', `words/${at(id)}`, word);
 export const forgetCall = (id: string) => call<TaughtWord[]>('DELETE', `words/${at(id)}`);

@@ -24,6 +24,9 @@ export function OrderScreen({ view }: { view: JobView }) {
     <div class="order">
       <div class="title-row">
         <h1>Order</h1>
+        <a class="plain screen-only" href="#reckon">
+          Work out how much
+        </a>
       </div>
       <p class="paper-only">
         {view.job.name}. Shopping list of {shortDay(view.today)}
