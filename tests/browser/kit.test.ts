@@ -93,8 +93,8 @@ describe('what waits on the phone', () => {
 
   it('puts waiting notes among the others by the time they were said, with the phone’s reading', () => {
     const shown = talksShown([talk], [note], 'job', new Map([['n2', [fact('three')]]]));
-    expect(shown.map((s) => [s.id, s.unsent, s.facts.length])).toEqual([
-      ['n2', 'waiting', 1],
+    expect(shown.map((s) => [s.id, s.unsent?.id ?? null, s.facts.length])).toEqual([
+      ['n2', 'n2', 1],
       ['n1', null, 2],
     ]);
   });

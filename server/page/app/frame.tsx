@@ -111,9 +111,10 @@ function Unsent({
   trouble: string | null;
 }) {
   const parked = parcels.filter((p) => p.parked !== null);
-  const waiting = parcels.length - parked.length;
+  const told = parcels.filter((p) => !('quiet' in p));
+  const waiting = told.length - parked.length;
   return (
-    <div class="unsent" data-unsent={parcels.length}>
+    <div class="unsent" data-unsent={told.length}>
       {waiting > 0 && (
         <p>
           <strong>{waiting} not sent</strong>

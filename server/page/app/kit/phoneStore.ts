@@ -9,9 +9,17 @@ export type Parcel = {
   parked: string | null;
 } & (
   | { kind: 'note'; note: NewNote }
-  | { kind: 'entry'; entry: NewEntry }
+  /** `quiet`: sent only in case the server has what it takes back; nobody waits for it. */
+  | { kind: 'entry'; entry: NewEntry; quiet?: true }
   | { kind: 'photo' | 'recording'; data: Blob }
 );
+
+/** A picture, or a recording that was ended, which goes with the next note. Its id is the one that it is sent under. */
+export interface Taken {
+  id: string;
+  kind: 'photo' | 'recording';
+  data: Blob;
+}
 
 /** Choices that belong to this phone and not to the job. */
 export interface Settings {
@@ -36,6 +44,7 @@ interface Phone extends DBSchema {
   talks: { key: string; value: { id: string; talks: Talk[] } };
   settings: { key: string; value: Settings };
   words: { key: string; value: TaughtWord };
+  tray: { key: string; value: Taken };
   /** Pieces of a recording as they come; a recording cut short by a dead battery is put together from them. */
   sound: { key: [string, number]; value: { recordingId: string; n: number; jobId: string; piece: Blob } };
 }
@@ -44,8 +53,9 @@ let opened: Promise<IDBPDatabase<Phone>> | null = null;
 
 /** The phone's own store. A buffer, not an archive: what is sent is taken out of the outbox. */
 export function phoneStore(): Promise<IDBPDatabase<Phone>> {
-  opened ??= openDB<Phone>('scratchcoat', 2, {
+  opened ??= openDB<Phone>('scratchcoat', 3, {
     upgrade(db, before) {
+      if (before < 3) db.createObjectStore('tray', { keyPath: 'id' });
       if (before < 2) db.createObjectStore('words', { keyPath: 'id' });
       if (before >= 1) return;
       db.createObjectStore('outbox', { keyPath: 'id' });

@@ -1,8 +1,8 @@
 import type { JobView } from '../../../http/api.ts';
 import { useShown } from '../kit/hooks.ts';
 import { settle } from '../kit/model.ts';
+import { canRecord } from '../kit/recorder.ts';
 import { canListen } from '../talk/liveWords.ts';
-import { canRecord } from '../talk/recorder.ts';
 import { JobForm } from './JobForm.tsx';
 import { PriceList } from './PriceList.tsx';
 import { ReadAgain } from './ReadAgain.tsx';

@@ -3,6 +3,7 @@ import type { Fact } from '../../../../parser/types.ts';
 import type { JobView, Reply } from '../../../http/api.ts';
 import { isUnheard } from '../../../voice/unheard.ts';
 import { clockOf, daysSpelt } from '../kit/clock.ts';
+import { withdraw } from '../kit/notes.ts';
 import type { ShownTalk } from '../kit/pending.ts';
 import type { Parcel } from '../kit/phoneStore.ts';
 import { ReadAloud } from '../kit/ReadAloud.tsx';
@@ -22,6 +23,8 @@ interface Props {
   /** A fact was tapped: its place in the note. */
   onFact: (index: number) => void;
   onTypeUp: () => void;
+  /** Its words are to be put right before they go out. */
+  onReword: () => void;
 }
 
 /** A recorded talk brings more facts than a thumb can pass by; the others are a tap away. */
@@ -32,7 +35,7 @@ const longWords = 1200;
 const factsOf = (slip: ShownTalk) => slip.facts.flatMap((fact, index) => (fact ? [{ fact, index }] : []));
 
 /** One note as it was said, and under it what was understood. */
-export function Slip({ slip, view, parcels, onFact, onTypeUp }: Props) {
+export function Slip({ slip, view, parcels, onFact, onTypeUp, onReword }: Props) {
   const facts = slip.takenBack ? [] : factsOf(slip);
   return (
     <article class="slip" data-note={slip.id}>
@@ -55,17 +58,38 @@ export function Slip({ slip, view, parcels, onFact, onTypeUp }: Props) {
           Type what it says
         </button>
       )}
-      {slip.unsent && (
-        <p class="not-sent">
-          {slip.unsent === 'waiting' ? 'Not sent yet. Read by this phone:' : `Not taken: ${slip.unsent.refused}`}
-        </p>
-      )}
+      {slip.unsent && !slip.takenBack && <Waits slip={slip} waits={slip.unsent} onReword={onReword} />}
       {slip.takenBack ? (
         <p class="not-sent">Taken back: its words are kept, nothing of it counts.</p>
       ) : (
         <Understood slip={slip} view={view} onFact={onFact} />
       )}
     </article>
+  );
+}
+
+/** A note that has not gone out can still be put right, or kept from going. */
+function Waits({
+  slip,
+  waits,
+  onReword,
+}: Pick<Props, 'slip' | 'onReword'> & { waits: NonNullable<ShownTalk['unsent']> }) {
+  return (
+    <>
+      <p class="not-sent">
+        {waits.parked === null ? 'Not sent yet. Read by this phone:' : `Not taken: ${waits.parked}`}
+      </p>
+      <div class="row waits">
+        {!isUnheard(slip) && (
+          <button type="button" class="plain" onClick={onReword}>
+            Change the words
+          </button>
+        )}
+        <button type="button" class="plain" onClick={() => void withdraw(waits)}>
+          Take it out
+        </button>
+      </div>
+    </>
   );
 }
 

@@ -3,10 +3,11 @@ import type { JobView } from '../../../http/api.ts';
 import { isUnheard } from '../../../voice/unheard.ts';
 import { dayWords } from '../kit/clock.ts';
 import { useShown } from '../kit/hooks.ts';
-import { talksShown } from '../kit/pending.ts';
+import { type ShownTalk, talksShown } from '../kit/pending.ts';
 import { capital, groupBy } from '../kit/words.ts';
 import { Composer } from './Composer.tsx';
 import { FactSheet } from './FactSheet.tsx';
+import { RewordSheet } from './RewordSheet.tsx';
 import { Slip } from './Slip.tsx';
 import { useShowingLast } from './showingLast.ts';
 import { TypeUpSheet } from './TypeUpSheet.tsx';
@@ -19,6 +20,7 @@ export function TalkScreen({ view }: { view: JobView | null }) {
   const { talks, parcels, readings } = useShown();
   const [fact, setFact] = useState<{ noteId: string; index: number } | null>(null);
   const [typing, setTyping] = useState<string | null>(null);
+  const [rewording, setRewording] = useState<ShownTalk['unsent']>(null);
   const log = useRef<HTMLDivElement>(null);
   const [most, setMost] = useState(atFirst);
   // History is there before the region goes live, so that only what is new is announced.
@@ -67,6 +69,7 @@ export function TalkScreen({ view }: { view: JobView | null }) {
                   parcels={parcels}
                   onFact={(index) => setFact({ noteId: slip.id, index })}
                   onTypeUp={() => setTyping(slip.id)}
+                  onReword={() => setRewording(slip.unsent)}
                 />
               ))}
             </section>
@@ -79,6 +82,7 @@ export function TalkScreen({ view }: { view: JobView | null }) {
       )}
       <Composer view={view} />
       {view && typed && <TypeUpSheet key={typed.id} slip={typed} view={view} onClose={() => setTyping(null)} />}
+      {view && rewording && <RewordSheet waits={rewording} areas={view.job.areas} onClose={() => setRewording(null)} />}
       {view && fact && chosen && (
         <FactSheet noteId={fact.noteId} index={fact.index} fact={chosen} view={view} onClose={() => setFact(null)} />
       )}

@@ -1,28 +1,46 @@
+import type { Taken } from '../kit/phoneStore.ts';
+import { takeOut } from '../kit/tray.ts';
 import { useSource } from './Enclosures.tsx';
 
-/** A picture that goes with the next note. */
-export interface Taken {
-  id: string;
-  data: Blob;
-}
-
-/** The pictures that go with the next note: seen before they are sent, and each taken out again by a tap. */
-export function PhotoTray({ photos, onOut }: { photos: readonly Taken[]; onOut: (photo: Taken) => void }) {
-  if (!photos.length) return null;
+/** What goes with the next note: seen and heard before it is sent, and each taken out again by a tap. */
+export function Tray({ taken }: { taken: readonly Taken[] }) {
+  const photos = taken.filter((one) => one.kind === 'photo');
   return (
-    <ul class="tray" aria-label="Photos that go with the note">
-      {photos.map((photo, k) => (
-        <li key={photo.id}>
-          <button type="button" onClick={() => onOut(photo)}>
-            <Small data={photo.data} />
-            Take out<span class="hidden"> photo {k + 1}</span>
-          </button>
-        </li>
-      ))}
-    </ul>
+    <>
+      {photos.length > 0 && (
+        <ul class="tray" aria-label="Photos that go with the note">
+          {photos.map((photo, k) => (
+            <li key={photo.id}>
+              <button type="button" onClick={() => void takeOut(photo)}>
+                <Small photo={photo} />
+                Take out<span class="hidden"> photo {k + 1}</span>
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+      {taken
+        .filter((one) => one.kind === 'recording')
+        .map((recording) => (
+          <Recorded key={recording.id} recording={recording} />
+        ))}
+    </>
   );
 }
 
-function Small({ data }: { data: Blob }) {
-  return <img src={useSource({ path: '', here: data })} alt="" />;
+function Small({ photo }: { photo: Taken }) {
+  return <img src={useSource({ path: '', here: photo.data })} alt="" />;
+}
+
+function Recorded({ recording }: { recording: Taken }) {
+  const src = useSource({ path: '', here: recording.data });
+  return (
+    <div class="recorded">
+      {/* biome-ignore lint/a11y/useMediaCaption: what was said into it a moment ago */}
+      <audio controls preload="metadata" src={src} />
+      <button type="button" class="plain" onClick={() => void takeOut(recording)}>
+        Drop it
+      </button>
+    </div>
+  );
 }
