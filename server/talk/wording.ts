@@ -69,3 +69,12 @@ export const moneyWords = (amount: number, currency: string): string =>
 
 /** A caution without the sentence that all of them end with, for where it is said once for all. */
 export const cautionWords = (text: string): string => text.replace(/ Local code and the licensed trade decide\.$/, '');
+
+const dayForm = new Intl.DateTimeFormat('en-US', { weekday: 'short', month: 'short', day: 'numeric', timeZone: 'UTC' });
+
+/** `Wed May 13` for `2026-05-13` or a moment of that day; no comma, since days stand in lists. */
+export const shortDay = (day: string): string => dayForm.format(Date.parse(day.slice(0, 10))).replace(',', '');
+
+/** Words with each day in them as people say it. */
+export const daysSpelt = (words: string, spell: (day: string) => string = shortDay): string =>
+  words.replace(/\b\d{4}-\d\d-\d\d\b/g, spell);

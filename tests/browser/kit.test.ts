@@ -45,7 +45,7 @@ describe('days', () => {
       'yesterday',
       'today',
       'tomorrow',
-      'Wed 20 May',
+      'Wed May 20',
     ]);
   });
 

@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
 import type { JobView } from '../../../http/api.ts';
 import type { Item } from '../../../jobs/types.ts';
-import { isReady } from '../../../talk/wording.ts';
+import { isReady, shortDay } from '../../../talk/wording.ts';
 import { canSpeak } from '../kit/aloud.ts';
 import { paperPath } from '../kit/calls.ts';
-import { daysBetween, shortDay } from '../kit/clock.ts';
+import { daysBetween } from '../kit/clock.ts';
 import { change } from '../kit/model.ts';
 import { capital, groupBy, isLive, itemNotes, readyFirst, stateWord } from '../kit/words.ts';
 import { ItemSheet } from './ItemSheet.tsx';

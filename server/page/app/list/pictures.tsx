@@ -1,5 +1,6 @@
 import type { Item } from '../../../jobs/types.ts';
-import { dayAfter, daysBetween, shortDay } from '../kit/clock.ts';
+import { shortDay } from '../../../talk/wording.ts';
+import { dayAfter, daysBetween } from '../kit/clock.ts';
 import { isLive } from '../kit/words.ts';
 
 /** How far the job is: closed against all, a stroke of the comb for each item. */

@@ -1,7 +1,8 @@
 import type { JobView } from '../../../http/api.ts';
 import type { OrderLine, OrderState } from '../../../jobs/types.ts';
+import { shortDay } from '../../../talk/wording.ts';
 import { paperPath } from '../kit/calls.ts';
-import { daysSpelt, shortDay } from '../kit/clock.ts';
+import { daysSpelt } from '../kit/clock.ts';
 import { change, say } from '../kit/model.ts';
 import { exactOf } from '../kit/typedNumber.ts';
 import {
