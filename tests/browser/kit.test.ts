@@ -4,6 +4,7 @@ import type { JobView, Talk } from '../../server/http/api.ts';
 import { daysBetween, dayWords, wallTime } from '../../server/page/app/kit/clock.ts';
 import { talksShown, withPending } from '../../server/page/app/kit/pending.ts';
 import type { Parcel } from '../../server/page/app/kit/phoneStore.ts';
+import { spoken } from '../../server/page/app/kit/spoken.ts';
 import { decimalOf, exactOf } from '../../server/page/app/kit/typedNumber.ts';
 import { fractionWords, quantityWords } from '../../server/page/app/kit/words.ts';
 
@@ -36,6 +37,17 @@ describe('numbers by hand', () => {
       quantityWords('40', 'sq ft'),
     ]).toEqual(['2 boxes', '1/2 bag', '4', '40 sq ft']);
   });
+});
+
+describe('read aloud', () => {
+  it.each([
+    ['Fixed, no. 10: rail post. No. 4', 'Fixed, number 10: rail post. number 4'],
+    ['opening 32-3/8 in x 18 in', 'opening 32 and 3/8 inches by 18 inches'],
+    ['18 ft x 22 ft = 396 sq ft; + 10 %', '18 feet by 22 feet = 396 square feet; plus 10 percent'],
+    ['1/2 in drywall, 1 ft strip', '1/2 inch drywall, 1 foot strip'],
+    ['hang door 5 in the hall', 'hang door 5 in the hall'],
+    ['No such thing', 'No such thing'],
+  ])('%s', (line, said) => expect(spoken(line)).toBe(said));
 });
 
 describe('days', () => {

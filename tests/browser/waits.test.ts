@@ -92,13 +92,13 @@ describe('a note that waits for signal', () => {
     await tray().waitFor();
     await write('Need four joist hangers.');
     const slip = page.locator('.slip', { hasText: 'joist hangers' });
-    await slip.getByRole('button', { name: 'Take it out' }).click();
+    await slip.getByRole('button', { name: /^Take out/ }).click();
     await soon(() => slip.count()).toBe(0);
     expect(await unsent()).toBe('0');
     await undo();
     await slip.locator('img').waitFor();
     expect(await unsent()).toBe('2');
-    await slip.getByRole('button', { name: 'Take it out' }).click();
+    await slip.getByRole('button', { name: /^Take out/ }).click();
     await soon(unsent).toBe('0');
     await back();
     await page.locator('.unsent', { hasText: 'No signal' }).waitFor({ state: 'detached' });
@@ -113,7 +113,7 @@ describe('a note that waits for signal', () => {
     await house.away();
     await write('Need four joist hangers.');
     const slip = page.locator('.slip', { hasText: 'joist hangers' });
-    await slip.getByRole('button', { name: 'Change the words' }).click();
+    await slip.getByRole('button', { name: 'Change words' }).click();
     await page.fill('dialog [name=words]', 'Need fourteen joist hangers.');
     await page.selectOption('dialog [name=area]', 'back porch');
     await page.click('dialog [type=submit]');
@@ -140,8 +140,8 @@ describe('a note that waits for signal', () => {
     });
     await write('Need one bag of mortar.');
     await soon(async () => (await notes()).length).toBe(1);
-    const waits = page.locator('.slip', { has: page.getByRole('button', { name: 'Change the words' }) });
-    await waits.getByRole('button', { name: 'Change the words' }).click();
+    const waits = page.locator('.slip', { has: page.getByRole('button', { name: 'Change words' }) });
+    await waits.getByRole('button', { name: 'Change words' }).click();
     await page.unroute('**/notes/*');
     await page.fill('dialog [name=words]', 'Need three bags of mortar.');
     await page.click('dialog [type=submit]');

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { DayScreen } from './day/DayScreen.tsx';
 import { dropOffer } from './kit/firm.ts';
 import { type Screen, useScreen, useShown } from './kit/hooks.ts';
@@ -26,6 +26,8 @@ export function Frame() {
   const shown = useShown();
   const screen = useScreen();
   const [teaching, setTeaching] = useState(false);
+  const { sun } = shown.settings;
+  useEffect(() => void document.documentElement.classList.toggle('sun', sun), [sun]);
   const view = shown.view && withPending(shown.view, shown.parcels);
   const none = !view && shown.asked && screen !== 'setup';
   return (
@@ -100,6 +102,9 @@ function NoJob({ reached }: { reached: boolean }) {
   );
 }
 
+/** Enough of a note to know it by. */
+const beginning = (text: string) => `“${text.length > 40 ? `${text.slice(0, 38).trimEnd()}…` : text}”`;
+
 /** Always in sight: how much is only on this phone, and what the server would not take. */
 function Unsent({
   parcels,
@@ -134,7 +139,7 @@ function Unsent({
       {parked.map((parcel) => (
         <div key={parcel.id} class="parked">
           <p>
-            <strong>Not taken:</strong> {parcel.kind === 'note' ? `“${parcel.note.text}”` : parcel.kind}.{' '}
+            <strong>Not taken:</strong> {parcel.kind === 'note' ? beginning(parcel.note.text) : `${parcel.kind}.`}{' '}
             {parcel.parked}
           </p>
           <button type="button" class="plain" onClick={() => void release(parcel.id, 'again')}>

@@ -33,4 +33,7 @@ export function dayWords(day: string, today: string): string {
 /** Words of the server's with its days as people say them. */
 export const daysSpelt = (words: string, today: string) => spelt(words, (day) => dayWords(day, today));
 
-export const clockOf = (local: string) => local.slice(11, 16);
+const hourForm = new Intl.DateTimeFormat(undefined, { hour: 'numeric', minute: '2-digit', timeZone: 'UTC' });
+
+/** `4:30 PM` or `16:30`, as this phone is set, of local wall time. */
+export const clockOf = (local: string) => hourForm.format(Date.parse(`${local.slice(0, 16)}:00Z`));

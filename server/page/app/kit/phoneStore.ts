@@ -29,13 +29,23 @@ export interface Settings {
   area: string;
   /** Live recognition by the browser; its maker may hear the words. */
   liveWords: boolean;
+  /** Black on white whatever the phone is set to: read in the sun. */
+  sun: boolean;
   /** Text and draft that was not sent yet. */
   draft: string;
   /** What was typed of recordings and not sent yet, by note. */
   typing: Record<string, string>;
 }
 
-export const plainSettings: Settings = { jobId: null, by: '', area: '', liveWords: false, draft: '', typing: {} };
+export const plainSettings: Settings = {
+  jobId: null,
+  by: '',
+  area: '',
+  liveWords: false,
+  sun: false,
+  draft: '',
+  typing: {},
+};
 
 interface Phone extends DBSchema {
   outbox: { key: string; value: Parcel };

@@ -130,18 +130,13 @@ export function Composer({ view }: { view: JobView | null }) {
             />
           </label>
           <label class="plain file">
-            File
+            File<span class="hidden"> with talk</span>
             <input
               type="file"
               accept=".vtt,.srt,.txt,text/vtt,text/plain"
               onChange={(e) => void openFile(e.currentTarget)}
             />
           </label>
-          {recorder && (
-            <button type="button" class="plain warn" onClick={() => void drop()}>
-              Drop it
-            </button>
-          )}
           {canRecord() && !tray.some((one) => one.kind === 'recording') && (
             <button
               type="button"
@@ -150,6 +145,11 @@ export function Composer({ view }: { view: JobView | null }) {
               onClick={() => (recorder ? void send() : void startRecording())}
             >
               {recorder ? 'Stop, send' : 'Record'}
+            </button>
+          )}
+          {recorder && (
+            <button type="button" class="plain warn" onClick={() => void drop()}>
+              Drop it
             </button>
           )}
           {settings.liveWords && canListen() && (

@@ -28,8 +28,8 @@ export function RewordSheet({
           keep(new FormData(e.currentTarget));
         }}
       >
-        <h2 id="reword-title">Change the words</h2>
-        <p>Not sent yet. It goes out as you leave it here, with the time at which it was said.</p>
+        <h2 id="reword-title">Change words</h2>
+        <p>It goes out as you leave it here, with the time at which it was said.</p>
         <label>
           What happened
           <textarea name="words" rows={6} required defaultValue={waits.note.text} autocapitalize="sentences" />

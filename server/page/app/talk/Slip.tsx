@@ -58,12 +58,17 @@ export function Slip({ slip, view, parcels, onFact, onTypeUp, onReword }: Props)
           Type what it says
         </button>
       )}
-      {slip.unsent && !slip.takenBack && <Waits slip={slip} waits={slip.unsent} onReword={onReword} />}
+      {slip.unsent && !slip.takenBack && (
+        <p class="not-sent">
+          {slip.unsent.parked === null ? 'Not sent yet. Read by this phone:' : 'Not taken, as told above.'}
+        </p>
+      )}
       {slip.takenBack ? (
         <p class="not-sent">Taken back: its words are kept, nothing of it counts.</p>
       ) : (
         <Understood slip={slip} view={view} onFact={onFact} />
       )}
+      {slip.unsent && !slip.takenBack && <Waits slip={slip} waits={slip.unsent} onReword={onReword} />}
     </article>
   );
 }
@@ -75,21 +80,16 @@ function Waits({
   onReword,
 }: Pick<Props, 'slip' | 'onReword'> & { waits: NonNullable<ShownTalk['unsent']> }) {
   return (
-    <>
-      <p class="not-sent">
-        {waits.parked === null ? 'Not sent yet. Read by this phone:' : `Not taken: ${waits.parked}`}
-      </p>
-      <div class="row waits">
-        {!isUnheard(slip) && (
-          <button type="button" class="plain" onClick={onReword}>
-            Change the words
-          </button>
-        )}
-        <button type="button" class="plain" onClick={() => void withdraw(waits)}>
-          Take it out
+    <div class="waits">
+      {!isUnheard(slip) && (
+        <button type="button" class="plain" onClick={onReword}>
+          Change words
         </button>
-      </div>
-    </>
+      )}
+      <button type="button" class="plain" onClick={() => void withdraw(waits)}>
+        Take out<span class="hidden"> of what waits: {clockOf(slip.saidAt)}</span>
+      </button>
+    </div>
   );
 }
 
@@ -176,7 +176,8 @@ function Underlined({ text, facts }: { text: string; facts: readonly Fact[] }) {
         const over = facts.filter((f) => f.start <= from && f.end >= until);
         const fact = over.sort((a, b) => a.end - a.start - (b.end - b.start))[0];
         const words = text.slice(from, until);
-        return fact && words.trim() ? (
+        // What is left between two shorter facts may be a comma, which no stroke helps.
+        return fact && /[\p{L}\d]/u.test(words) ? (
           <u key={from} class={`k-${fact.kind}`}>
             {words}
           </u>
