@@ -10,7 +10,7 @@ import { ListScreen } from './list/ListScreen.tsx';
 import { OrderScreen } from './order/OrderScreen.tsx';
 import { FirstJob, SetupScreen } from './setup/SetupScreen.tsx';
 import { WordSheet } from './setup/WordSheet.tsx';
-import { TalkScreen } from './talk/TalkScreen.tsx';
+import { nothingKnown, TalkScreen } from './talk/TalkScreen.tsx';
 import { TripScreen } from './trip/TripScreen.tsx';
 
 const tabs: { screen: Screen; name: string }[] = [
@@ -30,6 +30,8 @@ export function Frame() {
   useEffect(() => void document.documentElement.classList.toggle('sun', sun), [sun]);
   const view = shown.view && withPending(shown.view, shown.parcels);
   const none = !view && shown.asked && screen !== 'setup';
+  // Words that are being said keep their box, also where there is nowhere to send them yet.
+  const boxStays = screen === 'talk' && !(none && shown.reached);
   return (
     <div class={`frame on-${screen}`}>
       <header class="head">
@@ -48,10 +50,11 @@ export function Frame() {
           Set-up
         </a>
       </header>
-      <Unsent parcels={shown.parcels} reached={shown.reached} trouble={shown.trouble} />
+      <Unsent parcels={shown.parcels} reached={shown.reached || !view} trouble={shown.trouble} />
       <main key={screen} class="screen">
-        {none && <NoJob reached={shown.reached} />}
-        {!none && screen === 'talk' && <TalkScreen view={view ?? null} />}
+        {none && !boxStays && <NoJob reached={shown.reached} />}
+        {boxStays && <TalkScreen view={view ?? null} unknown={none} />}
+        {!view && !none && !boxStays && screen !== 'setup' && <p class="empty">Asking the server…</p>}
         {view && screen === 'list' && <ListScreen view={view} />}
         {view && screen === 'order' && <OrderScreen view={view} />}
         {view && screen === 'trip' && <TripScreen view={view} />}
@@ -95,11 +98,7 @@ export function Frame() {
 
 function NoJob({ reached }: { reached: boolean }) {
   if (reached) return <FirstJob />;
-  return (
-    <p class="empty">
-      No job has been opened on this phone yet, and the server does not answer. Try again where there is signal.
-    </p>
-  );
+  return <p class="empty">{nothingKnown}</p>;
 }
 
 /** Enough of a note to know it by. */

@@ -52,7 +52,9 @@ async function textOf(method: string, path: string, body?: Blob | object): Promi
 
 async function asked(path: string, init: RequestInit): Promise<Response> {
   try {
-    return await fetch(path, init);
+    // A network that swallows calls is no network.
+    const patience = init.body instanceof Blob ? 180_000 : 30_000;
+    return await fetch(path, { ...init, signal: AbortSignal.timeout(patience) });
   } catch (cause) {
     // Each browser has words of its own for this, and none that help.
     throw new Error('The server does not answer. Try again where there is signal.', { cause });

@@ -15,8 +15,11 @@ import { TypeUpSheet } from './TypeUpSheet.tsx';
 /** An old phone draws this many slips in a blink; earlier ones are a tap away. */
 const atFirst = 12;
 
+export const nothingKnown =
+  'No job has been opened on this phone yet, and the server does not answer. Try again where there is signal.';
+
 /** The conversation: slips of what was said, what was understood, and the box to say more. */
-export function TalkScreen({ view }: { view: JobView | null }) {
+export function TalkScreen({ view, unknown }: { view: JobView | null; unknown: boolean }) {
   const { talks, parcels, readings } = useShown();
   const [fact, setFact] = useState<{ noteId: string; index: number } | null>(null);
   const [typing, setTyping] = useState<string | null>(null);
@@ -40,6 +43,7 @@ export function TalkScreen({ view }: { view: JobView | null }) {
     <div class="talk">
       <h1 class="hidden">Talk</h1>
       <div class="slips" ref={log} role="log" aria-live={live ? 'polite' : 'off'} aria-label="Notes and replies">
+        {unknown && <p class="empty">{nothingKnown}</p>}
         {view && !slips.length && (
           <div class="empty">
             <p>
