@@ -134,10 +134,14 @@ function Unsent({
           <strong>No signal.</strong> This is how things stood; what you say is kept here and goes out by itself.
         </p>
       )}
-      {trouble && <p class="trouble">{trouble}</p>}
+      {trouble && (
+        <p class="trouble" role="alert">
+          {trouble}
+        </p>
+      )}
       {parked.map((parcel) => (
         <div key={parcel.id} class="parked">
-          <p>
+          <p role="alert">
             <strong>Not taken:</strong> {parcel.kind === 'note' ? beginning(parcel.note.text) : `${parcel.kind}.`}{' '}
             {parcel.parked}
           </p>

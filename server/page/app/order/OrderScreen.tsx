@@ -42,12 +42,12 @@ export function OrderScreen({ view }: { view: JobView }) {
       ))}
       <OrderPrices prices={view.prices} />
       {onHand.length > 0 && (
-        <section class="area">
+        <section class="area screen-only">
           <h2>On hand</h2>
           <ul class="plain-list">
             {onHand.map((thing) => (
               <li key={`${thing.item} ${thing.size}`}>
-                {[quantityWords(thing.quantity, thing.unit), thing.item, thing.size].filter(Boolean).join(' ')}
+                {[quantityWords(thing.quantity, thing.unit), goodsOf(thing), thing.size].filter(Boolean).join(' ')}
               </li>
             ))}
           </ul>
