@@ -1,7 +1,7 @@
 import { sameArea, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Done } from '../../parser/types.ts';
 import { type Board, isLive, isWork, type Standing, sharing } from './board.ts';
-import { ALONE, ask, event, nameOf, open, setState, type Telling, tell } from './items.ts';
+import { ALONE, ask, nameOf, open, setState, type Telling } from './items.ts';
 import { find, headIn, headOf, namesAnother, placesClash, unmeasured } from './match.ts';
 import { BEFORE, CARRIES, ENDS, PUTS, stems } from './verbs.ts';
 
@@ -33,18 +33,9 @@ function answeredByRules(telling: Telling, fact: Done): Standing | null {
 /** Finished work closes the item that it answers, and only that; else it stands in the day log as its own closed line. */
 export function meetDone(telling: Telling, fact: Done): Standing {
   const { board, entry } = telling;
-  const {
-    item: known,
-    ends,
-    perhaps,
-  } = telling.apart ? ALONE : telling.link(telling, fact, answeredByRules(telling, fact));
+  const { item: known, perhaps } = telling.apart ? ALONE : telling.link(telling, fact, answeredByRules(telling, fact));
   if (known) {
     known.met.push(telling.key);
-    if (!ends) {
-      tell(board, known, fact.quote);
-      known.history.push(event(entry, 'worked on', fact.quote));
-      return known;
-    }
     setState(board, known, entry, 'done', fact.quote);
     for (const plan of planOf(board, fact, known, entry.at.slice(0, 10))) {
       setState(board, plan, entry, 'done', fact.quote);

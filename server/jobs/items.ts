@@ -141,14 +141,9 @@ function problemByRules(telling: Telling, fact: Problem): Standing | null {
 /** A problem opens an item, joins one that stands, or closes what was put right; null where it is no item. */
 export function meetProblem(telling: Telling, fact: Problem): Standing | null {
   const { board, entry, apart } = telling;
-  const {
-    item: known,
-    kept,
-    ends,
-    perhaps,
-  } = apart ? ALONE : telling.link(telling, fact, problemByRules(telling, fact));
+  const { item: known, kept, perhaps } = apart ? ALONE : telling.link(telling, fact, problemByRules(telling, fact));
   if (!kept) return null;
-  const over = fact.state === 'fixed' || (known !== null && ends);
+  const over = fact.state === 'fixed';
   if (known) {
     if (over) setState(board, known, entry, 'done', fact.quote);
     else if (!isLive(known)) setState(board, known, entry, 'open', fact.quote);
@@ -172,7 +167,7 @@ export function meetProblem(telling: Telling, fact: Problem): Standing | null {
 }
 
 /** What a hand has taken apart is an item of its own. */
-export const ALONE: Link = { item: null, kept: true, ends: false, perhaps: null };
+export const ALONE: Link = { item: null, kept: true, perhaps: null };
 
 /** "Disposal was just jammed, freed it": what was put right is the one flaw that stands of that thing, or of that kind. */
 function soleFlaw(board: Board, { thing, defect, area }: Problem): Standing | null {
@@ -238,12 +233,7 @@ export function meetFollowUp(telling: Telling, fact: FollowUp): Standing | null 
   const { board, entry, apart } = telling;
   const words = wordsOf(fact.task);
   const readyOn = readyDay(fact);
-  const {
-    item: known,
-    kept,
-    ends,
-    perhaps,
-  } = apart ? ALONE : telling.link(telling, fact, planByRules(telling, fact, words));
+  const { item: known, kept, perhaps } = apart ? ALONE : telling.link(telling, fact, planByRules(telling, fact, words));
   if (!kept) return null;
   if (!known)
     return wonder(
@@ -263,11 +253,6 @@ export function meetFollowUp(telling: Telling, fact: FollowUp): Standing | null 
         fact.quote,
       ),
     );
-  if (ends) {
-    setState(board, known, entry, 'done', fact.quote);
-    join(telling, known, 'said again', fact.quote);
-    return known;
-  }
   if (!isLive(known)) setState(board, known, entry, 'open', fact.quote);
   const flaw = known.problem !== null;
   const first = flaw && known.task.includes(':') && !NO_NAME.test(fact.task);

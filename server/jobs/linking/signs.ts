@@ -1,9 +1,9 @@
 /** What speaks for and against: that words told are of an item that stands, of a new one, or of none. */
-import { sameArea, stem, wordsOf } from '../../../parser/trade/likeness.ts';
+import { stem, wordsOf } from '../../../parser/trade/likeness.ts';
 import type { Done, FollowUp, Problem } from '../../../parser/types.ts';
 import { isLive, isWork, type Standing } from '../board.ts';
 import type { Telling } from '../items.ts';
-import { headIn, numbersClash, placesClash } from '../match.ts';
+import { headIn } from '../match.ts';
 import { BEFORE, ENDS, PUTS } from '../verbs.ts';
 
 export type Told = Problem | FollowUp | Done;
@@ -67,8 +67,8 @@ const itemSort = (item: Standing) => `${item.problem === null ? 'work' : 'flaw'}
 
 const count = (n: number) => (n > 3 ? '4' : String(n));
 
-/** Signs that a fact is told of an item. `ruled`: the item that the rules take it for, if any. */
-export function signsOfItem(telling: Telling, naming: Naming, item: Standing, ruled: Standing | null): string[] {
+/** Signs that a fact is told of an item. */
+export function signsOfItem(telling: Telling, naming: Naming, item: Standing): string[] {
   const { fact, sort, words, said, head, verb, points } = naming;
   const both = `${sort} ${itemSort(item)}`;
   let named = 0;
@@ -107,14 +107,7 @@ export function signsOfItem(telling: Telling, naming: Naming, item: Standing, ru
             : BEFORE.has(verb)
               ? 'before'
               : 'other';
-  const room =
-    !fact.area || !item.area
-      ? 'unsaid'
-      : fact.area === item.area
-        ? 'same'
-        : sameArea(fact.area, item.area)
-          ? 'alike'
-          : 'other';
+  const room = fact.area && item.area ? 'same' : 'unsaid';
   const out = [
     `pair ${both}`,
     `named ${share(named, words.size)} ${both}`,
@@ -132,28 +125,23 @@ export function signsOfItem(telling: Telling, naming: Naming, item: Standing, ru
     `room ${room} head ${heads}`,
     `when ${when}`,
     `when ${when} ${both}`,
-    `rules ${ruled === null ? 'new' : ruled === item ? 'same' : 'other'}`,
-    `rules ${ruled === null ? 'new' : ruled === item ? 'same' : 'other'} ${both}`,
   ];
   if (flaw !== null) out.push(`flaw ${flaw} ${sort}`, `flaw ${flaw} head ${heads}`);
   if (points) out.push(`points ${when} ${both}`, `points ${when} things ${count(things)}`);
   else out.push(`no point ${when}`);
-  if (numbersClash(words, item.words)) out.push('numbers clash');
-  if (placesClash({ words, area: fact.area, quote: fact.quote }, item)) out.push('places clash');
   if (item.readyOn !== null && item.readyOn <= telling.entry.at.slice(0, 10)) out.push(`due now ${sort} head ${heads}`);
   return out;
 }
 
-const wordsIn = (text: string): string[] => text.toLowerCase().replaceAll('’', "'").match(/[a-z][a-z']*/g) ?? [];
+const wordsIn = (text: string): string[] =>
+  text
+    .toLowerCase()
+    .replaceAll('’', "'")
+    .match(/[a-z][a-z']*/g) ?? [];
 
 /** Signs that a fact opens an item. */
-export function signsOfNew({ sort, points, words }: Naming, ruled: Standing | null): string[] {
-  return [
-    `new ${sort}`,
-    `new ${sort} rules ${ruled ? 'join' : 'new'}`,
-    `new points ${points}`,
-    `new size ${count(words.size)}`,
-  ];
+export function signsOfNew({ sort, points, words }: Naming): string[] {
+  return [`new ${sort}`, `new points ${points}`, `new size ${count(words.size)}`];
 }
 
 /** Signs that a fact is no item at all: seen, explained, arranged, or somebody else's. */
@@ -168,8 +156,16 @@ export function signsOfNone({ fact, sort, points }: Naming, { entry, tail, lead 
     `none points ${points}`,
     `none first ${said[0] ?? ''}`,
     ...[...new Set(said)].map((word) => `none word ${word}`),
-    ...new Set(wordsIn(tail).slice(0, 8).map((word) => `none after ${word}`)),
-    ...new Set(wordsIn(lead).slice(-5).map((word) => `none before ${word}`)),
+    ...new Set(
+      wordsIn(tail)
+        .slice(0, 8)
+        .map((word) => `none after ${word}`),
+    ),
+    ...new Set(
+      wordsIn(lead)
+        .slice(-5)
+        .map((word) => `none before ${word}`),
+    ),
     ...(fact.kind === 'followUp'
       ? [
           `none verb ${fact.task.split(' ')[0]}`,
@@ -177,22 +173,5 @@ export function signsOfNone({ fact, sort, points }: Naming, { entry, tail, lead 
           `none day ${fact.due ? (fact.due > entry.at.slice(0, 10) ? 'later' : 'now') : 'no'}`,
         ]
       : []),
-  ];
-}
-
-/** Signs that a fact ends the item that it is told of. */
-export function signsOfEnd({ fact, sort, verb }: Naming, item: Standing | null, tail: string): string[] {
-  const said = wordsIn(fact.quote);
-  const owed = item ? stem(item.task.split(' ')[0]!) : '';
-  const pair = item ? itemSort(item) : 'new';
-  return [
-    'end',
-    `end ${sort}`,
-    `end ${sort} ${pair}`,
-    `end verb ${verb}`,
-    `end work ${verb === owed ? 'same' : ENDS.has(verb) ? 'ends' : BEFORE.has(verb) ? 'before' : 'other'} ${pair}`,
-    ...[...new Set(said)].map((word) => `end word ${word}`),
-    ...[...new Set(said)].map((word) => `end ${sort} word ${word}`),
-    ...new Set(wordsIn(tail).slice(0, 6).map((word) => `end after ${word}`)),
   ];
 }
