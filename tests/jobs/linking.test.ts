@@ -19,7 +19,9 @@ describe('what a fact is told of', () => {
   });
 
   it('the same weighed as no item is left out', () => {
-    expect(items(['a', at(1), followUp('put a fan on it', 'hall', { ...weighed, quote: 'put a fan on it' })])).toEqual([]);
+    expect(items(['a', at(1), followUp('put a fan on it', 'hall', { ...weighed, quote: 'put a fan on it' })])).toEqual(
+      [],
+    );
   });
 
   it('work for a flaw just told of is for that flaw', () => {
