@@ -18,7 +18,7 @@ import { builtIn } from '../../parser/trade/index.ts';
 const squeezed = (text: string) => text.toLowerCase().replace(/[^a-z]/g, '');
 const vocabulary = builtIn();
 
-for (const name of ['seen', 'unseen', 'fresh', 'opened', 'sealed', 'opened-2', 'sealed-2', 'opened-3', 'sealed-3']) {
+for (const name of readdirSync(new URL('../../fixtures/hearing/', import.meta.url)).map((file) => file.replace('.jsonl', ''))) {
   const lines = readFileSync(new URL(`../../fixtures/hearing/${name}.jsonl`, import.meta.url), 'utf8')
     .trim()
     .split('\n');
