@@ -2,6 +2,7 @@ import { singular } from '../trade/words.ts';
 import type { Term, Token, Vocabulary } from '../types.ts';
 import { everyday } from './everyday.ts';
 import { bonesOf, hashOf, joined, MOST_WORDS, NAMED_KINDS, type Names, namesOf, soundOf, soundsOf } from './names.ts';
+import { halfHeard } from './halfHeard.ts';
 import { SHORTHAND } from './shorthand.ts';
 import { letterHeard, soundAlike } from './sounds.ts';
 import { anyNear, relatedTo, tradeNear } from './support.ts';
@@ -49,7 +50,20 @@ const BEFORE_NOUN = new Set(
 /** Words that sound like a name of the trade beside words that go with it, or null. */
 export function heardAs(tokens: readonly Token[], i: number, vocabulary: Vocabulary): HeardAs | null {
   const names = namesOf(vocabulary);
-  return spelledOut(tokens, i, names, vocabulary) ?? soundedOut(tokens, i, names, vocabulary);
+  return (
+    spelledOut(tokens, i, names, vocabulary) ??
+    soundedOut(tokens, i, names, vocabulary) ??
+    halfHeard(
+      tokens,
+      i,
+      {
+        isPlain: (at) => isPlain(tokens[at]) && tokens[at]!.word.length > 1,
+        isOutside: (at) => OUTSIDE.has(tokens[at]!.word) || COUNTS.test(tokens[at]!.word),
+        isKnown: (at) => isKnown(tokens, at, vocabulary),
+      },
+      vocabulary,
+    )
+  );
 }
 
 const isPlain = (token: Token | undefined) =>

@@ -107,7 +107,7 @@ export function skeletonOf(word: string): string {
 
 const VOWELS = new Set([...'aeiouyAIYOUhw'].map((sound) => sound.charCodeAt(0)));
 const CLOSE = new Set(
-  ['td', 'pb', 'kg', 'fv', 'CJ', 'mn', 'sS', 'f0', 't0', 'd0', 'SC'].flatMap(([a, b]) => [
+  ['td', 'pb', 'kg', 'fv', 'bv', 'CJ', 'mn', 'sS', 'f0', 't0', 'd0', 'SC', 'wv'].flatMap(([a, b]) => [
     a!.charCodeAt(0) * 128 + b!.charCodeAt(0),
     b!.charCodeAt(0) * 128 + a!.charCodeAt(0),
   ]),
