@@ -3,9 +3,10 @@ import type { Token, Vocabulary } from '../types.ts';
 import { EDGE, edgesOf } from './edges.ts';
 import { everyday } from './everyday.ts';
 import { namesOf, soundOf } from './names.ts';
+import { isCrewWord, LEAST, leastFor } from './plain.ts';
 import { said } from './said.ts';
-import { soundAlike } from './sounds.ts';
-import { relatedTo, tradeNear } from './support.ts';
+import { sameOnset, soundAlike } from './sounds.ts';
+import { crewTalk, relatedTo, tradeNear, workBefore } from './support.ts';
 
 /** A name of the trade of which one end was heard right and the other as something else. */
 export interface HalfHeard {
@@ -17,12 +18,8 @@ export interface HalfHeard {
 }
 
 const MOST_HEARD = 4;
-/** What a word that crews hardly ever say must sound like at least to have been the rest of a name... */
-const LEAST = 0.7;
-/** ...and how much more for each doubling of how often they do say it... */
-const PLAINER = 0.035;
-/** ...where the trade has the word too... */
-const OF_THE_TRADE = 0.05;
+/** More than `leastFor` where the trade has the word too... */
+const OF_THE_TRADE = 0.04;
 /** ...where the half heard right may stand alone ("the door binds")... */
 const ALONE = 0.03;
 /** ...and where the other then may be what it does. */
@@ -30,8 +27,18 @@ const DOES = 0.08;
 /** Less will do beside goods of the same counter, or where the half heard right is no word of everyday talk. */
 const RELATED = 0.02;
 const OWN = 0.03;
+/** The rest would be a word that crews say, or one that they do not. */
+const FAMILIAR = 0.03;
+const UNKNOWN = 0.04;
+/** Where less than so much of the talk around is in words that crews use, it is no talk of theirs, the less the dearer. */
+const CREW = 0.8;
+const STRANGERS = 0.6;
+/** The first sounds are seldom misheard, unless one was left out. */
+const ONSET = 0.06;
 /** With no more than some thing of the trade near. */
-const LOOSE = 0.05;
+const LOOSE = 0.035;
+/** As often as this (`said`), a word is one that crews use every day. */
+const OFTEN = 2;
 /** A shorter rest sounds like too much. */
 const SHORTEST_REST = 3;
 
@@ -52,6 +59,8 @@ interface Guess {
   alike: number;
   need: number;
   right: string;
+  /** The half heard right is a thing of the trade by itself. */
+  isThing: boolean;
 }
 
 /** "Ridge bent", "skirting bored", "sheep rock": one end of a name as it is, the other said much alike; or null. */
@@ -61,14 +70,25 @@ export function halfHeard(tokens: readonly Token[], i: number, asked: Asked, voc
   let best: HalfHeard | null = null;
   const named = vocabulary.match(tokens, i)?.until ?? 0;
   for (let k = i; k < i + MOST_HEARD && asked.isPlain(k) && (k === i || tokens[k]!.spaced); k++) {
+    // "The set's backset": what is behind it is no part of a name.
+    if (words.length && tokens[k - 1]!.word.endsWith("'s")) break;
     words.push(tokens[k]!.word.replace(/'s?$/, ''));
-    if (words.length < 2 || named > k || asked.isOutside(k)) continue;
+    if (words.length < 2 || named > k || asked.isOutside(k) || holdsName(tokens, i, k + 1, vocabulary)) continue;
     for (const guess of guesses(words, i, asked, vocabulary)) {
       const found = supported(guess, tokens, i, k + 1, vocabulary);
       if (found && found.spare > (best?.spare ?? 0)) best = found;
     }
   }
   return best;
+}
+
+/** "Stair stringer where": a name of several words as it stands, and another word. */
+function holdsName(tokens: readonly Token[], from: number, until: number, vocabulary: Vocabulary): boolean {
+  for (let at = from; at < until - 1; at++) {
+    const named = vocabulary.match(tokens, at)?.until ?? 0;
+    if (named >= at + 2 && named <= until) return true;
+  }
+  return false;
 }
 
 /** For every cut: the names that begin with the words before it, and those that end with the words behind it. */
@@ -80,41 +100,53 @@ function* guesses(words: readonly string[], from: number, asked: Asked, vocabula
     const lead = one.slice(0, cut).join('');
     if (lead.length >= EDGE && !COUNT.test(lead)) {
       const rest = words.slice(cut);
-      const need = needOf(rest, from + cut, asked, vocabulary) + (cut === 1 && asked.isKnown(from) ? aloneWith(rest) : 0);
+      const need = needOf(rest, from + cut, asked, vocabulary) + aloneWith(lead, rest, cut === 1 && asked.isKnown(from));
       const sound = soundsOf(rest);
       for (const at of begin(lead)) {
         const meant = letters(at).slice(lead.length);
-        if (meant.length < SHORTEST_REST || letters(at) === whole) continue;
+        if (meant.length < SHORTEST_REST || letters(at).includes(whole) || isInflected(rest.join(''), meant)) continue;
         const own = soundOf(meant);
-        const alike = Math.max(soundAlike(sound, own, need - OWN), soundAlike(sound, `${own}s`, need - OWN));
-        yield { at, alike, need, right: lead };
+        const alike = Math.max(likeRest(sound, own), likeRest(sound, `${own}s`));
+        yield { at, alike, need, right: lead, isThing: asked.isKnown(from) };
       }
     }
     const tail = one.slice(cut).join('');
     if (tail.length >= EDGE && !asked.isOutside(from + cut)) {
       const rest = words.slice(0, cut);
-      const need = needOf(rest, from, asked, vocabulary);
+      const need = needOf(rest, from, asked, vocabulary) + (/(?:ed|ing)$/.test(rest[0]!) ? DOES : 0);
       const sound = soundsOf(rest);
       for (const at of end(tail)) {
         const meant = letters(at).slice(0, -tail.length);
-        if (meant.length < SHORTEST_REST || letters(at) === whole) continue;
-        yield { at, alike: soundAlike(sound, soundOf(meant), need - OWN), need, right: tail };
+        if (meant.length < SHORTEST_REST || letters(at).includes(whole) || isInflected(rest.join(''), meant)) continue;
+        yield { at, alike: likeRest(sound, soundOf(meant)), need, right: tail, isThing: asked.isKnown(from + cut) };
       }
     }
   }
 }
 
+const likeRest = (heard: string, meant: string) =>
+  soundAlike(heard, meant, LEAST - OWN) - (sameOnset(heard, meant) ? 0 : ONSET);
+
 const COUNT = /^(?:one|two|three|four|five|six|seven|eight|nine|ten)s?$/;
 const VERBAL = /(?:[^s]s|ed|ing)$/;
 const soundsOf = (words: readonly string[]) => words.map(soundOf).join('');
-const aloneWith = (rest: readonly string[]) => ALONE + (VERBAL.test(rest[0]!) ? DOES : 0);
+
+/** More must be alike beside a word that crews say often; what they seldom say is hardly ever what does something. */
+function aloneWith(right: string, rest: readonly string[], isThing: boolean): number {
+  const does = VERBAL.test(rest[0]!) && (isThing || !rest[0]!.endsWith('s'));
+  return Math.min(1, said(right) / OFTEN) * (ALONE + (does ? DOES : 0));
+}
+
+/** "Dense packed", "core drilled": the meant word itself with another ending. */
+const isInflected = (heard: string, meant: string) =>
+  heard.startsWith(meant) && /^(?:.?ed|d|.?ing|.?ers?|r|es)$/.test(heard.slice(meant.length));
 
 /** How alike some words must sound to the rest of a name; more than any can where one of them means what it says. */
 function needOf(words: readonly string[], from: number, asked: Asked, vocabulary: Vocabulary): number {
-  let need = LEAST;
+  let need = leastFor(words);
   words.forEach((word, k) => {
-    const own = asked.isKnown(from + k) || (asked.isOutside(from + k) && word !== 'her');
-    need += own ? NEVER : (PLAINER * said(word) + (vocabulary.has(word) ? OF_THE_TRADE : 0)) / words.length;
+    const own = (asked.isKnown(from + k) && said(word) > 1) || (asked.isOutside(from + k) && !(k > 0 && word === 'her'));
+    need += own ? NEVER : (vocabulary.has(word) ? OF_THE_TRADE : 0) / words.length;
   });
   return need;
 }
@@ -122,11 +154,28 @@ function needOf(words: readonly string[], from: number, asked: Asked, vocabulary
 const NEVER = 2;
 
 function supported(guess: Guess, tokens: readonly Token[], i: number, until: number, vocabulary: Vocabulary) {
-  if (guess.alike + OWN + RELATED < guess.need) return null;
+  if (guess.alike + OWN + RELATED + FAMILIAR < guess.need) return null;
   const names = namesOf(vocabulary);
+  const meant = names.ways[guess.at]!;
   const own = !everyday(guess.right);
   const related = relatedTo(names.terms[guess.at]!, tokens, i, until, vocabulary);
-  const because = related ?? tradeNear(tokens, i, until, vocabulary) ?? (own ? guess.right : null);
-  const spare = guess.alike - guess.need + (related ? RELATED : -LOOSE) + (own ? OWN : 0);
-  return because && spare >= 0 ? { until, meant: names.ways[guess.at]!, because, spare } : null;
+  const because =
+    related ??
+    tradeNear(tokens, i, until, vocabulary) ??
+    workBefore(tokens, i, vocabulary) ??
+    (own || guess.isThing ? guess.right : null);
+  const spare =
+    guess.alike -
+    guess.need +
+    (related ? RELATED : -LOOSE) +
+    (own ? OWN : 0) +
+    (isFamiliar(meant, guess.right) ? FAMILIAR : -UNKNOWN) -
+    STRANGERS * Math.max(0, CREW - crewTalk(tokens, i, until));
+  return because && spare >= 0 ? { until, meant, because, spare } : null;
+}
+
+/** Crews say the words of the name that were not heard right, or the whole of one written together. */
+function isFamiliar(name: string, right: string): boolean {
+  const rest = name.split(/[ -]/).filter((word) => word !== right);
+  return rest.every(isCrewWord);
 }

@@ -5,7 +5,8 @@ import { bonesOf, hashOf, joined, MOST_WORDS, NAMED_KINDS, type Names, namesOf, 
 import { halfHeard } from './halfHeard.ts';
 import { SHORTHAND } from './shorthand.ts';
 import { letterHeard, soundAlike } from './sounds.ts';
-import { anyNear, relatedTo, tradeNear } from './support.ts';
+import { leastFor } from './plain.ts';
+import { anyNear, crewTalk, relatedTo, tradeNear, workBefore } from './support.ts';
 
 /** A stretch of words that sounds like one of the trade's names, with what supports it. */
 export interface HeardAs {
@@ -28,6 +29,8 @@ const ALIKE = 0.9;
 const SURE = 0.94;
 /** What is no English at all may be further off. */
 const FOREIGN = 0.86;
+/** Where less of the talk around is in words that crews use, it is no talk of theirs. */
+const CREW = 0.6;
 const HALF_HEARD = 5;
 /** A word beside one of the trade's own. */
 const BESIDE = 0.8;
@@ -93,7 +96,9 @@ function soundedOut(tokens: readonly Token[], i: number, names: Names, vocabular
     if (!found || found.alike <= (best?.alike ?? 0)) continue;
     if ((vocabulary.match(tokens, i)?.until ?? 0) >= i + words.length) continue;
     const because =
-      words.length > 1 ? whyMany(tokens, i, words, found, vocabulary) : whyOne(tokens, i, found, vocabulary);
+      crewTalk(tokens, i, i + words.length) < CREW
+        ? null
+        : words.length > 1 ? whyMany(tokens, i, words, found, vocabulary) : whyOne(tokens, i, found, vocabulary);
     if (because) best = { until: i + words.length, meant: found.words, because, alike: found.alike };
   }
   return best && { until: best.until, meant: best.meant, because: best.because };
@@ -115,7 +120,9 @@ function whyOne(
   if (isKnown(tokens, i, vocabulary)) return null;
   if (foreign && alike < SURE && !isHalfHeard(tokens[i]!, words)) return null;
   const related = relatedTo(term, tokens, i, i + 1, vocabulary);
-  return related ?? (foreign ? (alike >= SURE ? anyNear : tradeNear)(tokens, i, i + 1, vocabulary) : null);
+  if (related || !foreign) return related;
+  const near = (alike >= SURE ? anyNear : tradeNear)(tokens, i, i + 1, vocabulary);
+  return near ?? (alike >= SURE ? workBefore(tokens, i, vocabulary) : null);
 }
 
 /** What supports several words heard as a name: the word of the name that was heard right, or what stands beside them. */
@@ -134,6 +141,7 @@ function whyMany(
   const beside = right.length > 0 && differsBySound(heard, meant, right);
   const split = alike >= SURE && meant.length < heard.length;
   if (known.length && !split && !beside) return null;
+  if (alike < leastFor(heard) || (beside && !heard.every((word, k) => isHeardFor(word, meant[k]!)))) return null;
   const until = i + heard.length;
   return (
     relatedTo(term, tokens, i, until, vocabulary) ??
@@ -141,6 +149,9 @@ function whyMany(
     (beside ? whyBeside(tokens, i, until, right, vocabulary) : null)
   );
 }
+
+const isHeardFor = (word: string, meant: string) =>
+  word === meant || soundAlike(soundOf(word), soundOf(meant)) >= leastFor([word]);
 
 /** "Sump pomp": the half heard right is the trade's alone; one that everyday talk has too needs a thing of the trade near. */
 const whyBeside = (
