@@ -1,5 +1,6 @@
 import type { Vocabulary } from '../types.ts';
 import { type Names, namesOf } from './names.ts';
+import { push } from './spellings.ts';
 
 /** The names of the trade by how they begin and how they end, for stretches whose first or last words were heard right. */
 export interface Edges {
@@ -35,14 +36,8 @@ function build(ways: readonly string[]): Edges {
     push(ends, name.slice(-EDGE), at);
   });
   return {
-    begin: (said) => (begins.get(said.slice(0, EDGE)) ?? NONE).filter((at) => letters[at]!.startsWith(said)),
-    end: (said) => (ends.get(said.slice(-EDGE)) ?? NONE).filter((at) => letters[at]!.endsWith(said)),
+    begin: (said) => begins.get(said.slice(0, EDGE))?.filter((at) => letters[at]!.startsWith(said)) ?? NONE,
+    end: (said) => ends.get(said.slice(-EDGE))?.filter((at) => letters[at]!.endsWith(said)) ?? NONE,
     letters: (at) => letters[at]!,
   };
-}
-
-function push(map: Map<string, number[]>, key: string, at: number): void {
-  const list = map.get(key);
-  if (list) list.push(at);
-  else map.set(key, [at]);
 }

@@ -3,7 +3,7 @@ import type { Token, Vocabulary } from '../types.ts';
 import { EDGE, edgesOf } from './edges.ts';
 import { everyday } from './everyday.ts';
 import { namesOf, soundOf } from './names.ts';
-import { isCrewWord, LEAST, leastFor } from './plain.ts';
+import { isCrewWord, leastFor } from './plain.ts';
 import { said } from './said.ts';
 import { sameOnset, soundAlike } from './sounds.ts';
 import { crewTalk, relatedTo, tradeNear, workBefore } from './support.ts';
@@ -31,8 +31,8 @@ const OWN = 0.03;
 const FAMILIAR = 0.03;
 const UNKNOWN = 0.04;
 /** Where less than so much of the talk around is in words that crews use, it is no talk of theirs, the less the dearer. */
-const CREW = 0.8;
-const STRANGERS = 0.6;
+const CREW = 0.85;
+const STRANGERS = 0.7;
 /** The first sounds are seldom misheard, unless one was left out. */
 const ONSET = 0.06;
 /** With no more than some thing of the trade near. */
@@ -48,88 +48,112 @@ export interface Asked {
   isPlain: (at: number) => boolean;
   /** No name starts or ends with it, or it counts. */
   isOutside: (at: number) => boolean;
+  /** It says of what kind a thing is, and means it: "a big screen". */
+  isDescribing: (at: number) => boolean;
   /** A thing of the trade by itself. */
   isKnown: (at: number) => boolean;
 }
 
-/** A name whose letters begin or end as heard. */
+/** A name of which one end is as heard and the other sounds alike. */
 interface Guess {
   at: number;
-  /** How alike the rest sounds, and how alike it must. */
   alike: number;
-  need: number;
+  /** The words heard as its other end, and the first of them. */
+  rest: readonly string[];
+  from: number;
   right: string;
-  /** The half heard right is a thing of the trade by itself. */
-  isThing: boolean;
+  /** Where the words heard right begin, if they may stand alone. */
+  alone: number | null;
+  isLead: boolean;
 }
 
 /** "Ridge bent", "skirting bored", "sheep rock": one end of a name as it is, the other said much alike; or null. */
 export function halfHeard(tokens: readonly Token[], i: number, asked: Asked, vocabulary: Vocabulary): HalfHeard | null {
-  if (asked.isOutside(i)) return null;
+  if (!asked.isPlain(i) || asked.isOutside(i)) return null;
   const words: string[] = [];
   let best: HalfHeard | null = null;
-  const named = vocabulary.match(tokens, i)?.until ?? 0;
   for (let k = i; k < i + MOST_HEARD && asked.isPlain(k) && (k === i || tokens[k]!.spaced); k++) {
     // "The set's backset": what is behind it is no part of a name.
     if (words.length && tokens[k - 1]!.word.endsWith("'s")) break;
     words.push(tokens[k]!.word.replace(/'s?$/, ''));
-    if (words.length < 2 || named > k || asked.isOutside(k) || holdsName(tokens, i, k + 1, vocabulary)) continue;
-    for (const guess of guesses(words, i, asked, vocabulary)) {
-      const found = supported(guess, tokens, i, k + 1, vocabulary);
-      if (found && found.spare > (best?.spare ?? 0)) best = found;
+    if (words.length < 2 || asked.isOutside(k)) continue;
+    const found = guesses(words, i, asked, vocabulary);
+    if (!found.length || holdsName(tokens, i, k + 1, vocabulary)) continue;
+    for (const guess of found) {
+      const spared = supported(guess, tokens, i, k + 1, asked, vocabulary);
+      if (spared && spared.spare > (best?.spare ?? 0)) best = spared;
     }
   }
   return best;
 }
 
-/** "Stair stringer where": a name of several words as it stands, and another word. */
+/** "Stair stringer where": a name of several words as it stands, or the whole stretch is within one. */
 function holdsName(tokens: readonly Token[], from: number, until: number, vocabulary: Vocabulary): boolean {
   for (let at = from; at < until - 1; at++) {
     const named = vocabulary.match(tokens, at)?.until ?? 0;
-    if (named >= at + 2 && named <= until) return true;
+    if ((named >= at + 2 && named <= until) || (at === from && named >= until)) return true;
   }
   return false;
 }
 
 /** For every cut: the names that begin with the words before it, and those that end with the words behind it. */
-function* guesses(words: readonly string[], from: number, asked: Asked, vocabulary: Vocabulary): Generator<Guess> {
-  const { letters, begin, end } = edgesOf(vocabulary);
+function guesses(words: readonly string[], from: number, asked: Asked, vocabulary: Vocabulary): Guess[] {
+  const edges = edgesOf(vocabulary);
   const one = words.map((word, k) => (k === words.length - 1 ? singular(word) : word));
-  const whole = one.join('');
+  const out: Guess[] = [];
   for (let cut = 1; cut < words.length; cut++) {
-    const lead = one.slice(0, cut).join('');
-    if (lead.length >= EDGE && !COUNT.test(lead)) {
-      const rest = words.slice(cut);
-      const need = needOf(rest, from + cut, asked, vocabulary) + aloneWith(lead, rest, cut === 1 && asked.isKnown(from));
-      const sound = soundsOf(rest);
-      for (const at of begin(lead)) {
-        const meant = letters(at).slice(lead.length);
-        if (meant.length < SHORTEST_REST || letters(at).includes(whole) || isInflected(rest.join(''), meant)) continue;
-        const own = soundOf(meant);
-        const alike = Math.max(likeRest(sound, own), likeRest(sound, `${own}s`));
-        yield { at, alike, need, right: lead, isThing: asked.isKnown(from) };
-      }
+    const [lead, tail] = [one.slice(0, cut).join(''), one.slice(cut).join('')];
+    if (lead.length >= EDGE && !COUNT.test(lead) && mayBeHeard(words, cut, words.length, from, asked)) {
+      const half = { rest: words.slice(cut), from: from + cut, right: lead, isLead: true };
+      alikeIn(edges.begin(lead), { ...half, alone: cut === 1 ? from : null }, one, vocabulary, out);
     }
-    const tail = one.slice(cut).join('');
-    if (tail.length >= EDGE && !asked.isOutside(from + cut)) {
-      const rest = words.slice(0, cut);
-      const need = needOf(rest, from, asked, vocabulary) + (/(?:ed|ing)$/.test(rest[0]!) ? DOES : 0);
-      const sound = soundsOf(rest);
-      for (const at of end(tail)) {
-        const meant = letters(at).slice(0, -tail.length);
-        if (meant.length < SHORTEST_REST || letters(at).includes(whole) || isInflected(rest.join(''), meant)) continue;
-        yield { at, alike: likeRest(sound, soundOf(meant)), need, right: tail, isThing: asked.isKnown(from + cut) };
-      }
+    if (tail.length >= EDGE && !asked.isOutside(from + cut) && mayBeHeard(words, 0, cut, from, asked)) {
+      const half = { rest: words.slice(0, cut), from, right: tail, isLead: false };
+      alikeIn(edges.end(tail), { ...half, alone: from + cut }, one, vocabulary, out);
     }
+  }
+  return out;
+}
+
+/** None of the words says what it says: no count, no small word but the -er of "heat her". */
+function mayBeHeard(words: readonly string[], first: number, last: number, from: number, asked: Asked): boolean {
+  for (let k = first; k < last; k++) {
+    if (asked.isDescribing(from + k) || (asked.isOutside(from + k) && !(k > first && words[k] === 'her'))) return false;
+  }
+  return true;
+}
+
+/** Of the names that hold the half heard right, those of which the rest sounds enough alike, whatever stands around. */
+function alikeIn(
+  ats: readonly number[],
+  half: Omit<Guess, 'at' | 'alike'>,
+  heard: readonly string[],
+  vocabulary: Vocabulary,
+  out: Guess[],
+): void {
+  if (!ats.length) return;
+  const least = leastFor(half.rest) - OWN - RELATED - FAMILIAR;
+  if (least > 1) return;
+  const { letters } = edgesOf(vocabulary);
+  const { ways } = namesOf(vocabulary);
+  const sound = half.rest.map(soundOf).join('');
+  const [whole, all, rest] = [heard.join(''), ` ${heard.join(' ')} `, half.rest.join('')];
+  for (const at of ats) {
+    const name = letters(at);
+    const meant = half.isLead ? name.slice(half.right.length) : name.slice(0, -half.right.length);
+    if (meant.length < SHORTEST_REST) continue;
+    const own = soundOf(meant);
+    let alike = soundAlike(sound, own, least);
+    if (half.isLead) alike = Math.max(alike, soundAlike(sound, `${own}s`, least));
+    if (!sameOnset(sound, own)) alike -= ONSET;
+    // The same words, or some more: nothing was misheard.
+    if (alike < least || name === whole || ` ${ways[at]} `.includes(all) || isInflected(rest, meant)) continue;
+    out.push({ ...half, at, alike });
   }
 }
 
-const likeRest = (heard: string, meant: string) =>
-  soundAlike(heard, meant, LEAST - OWN) - (sameOnset(heard, meant) ? 0 : ONSET);
-
 const COUNT = /^(?:one|two|three|four|five|six|seven|eight|nine|ten)s?$/;
 const VERBAL = /(?:[^s]s|ed|ing)$/;
-const soundsOf = (words: readonly string[]) => words.map(soundOf).join('');
 
 /** More must be alike beside a word that crews say often; what they seldom say is hardly ever what does something. */
 function aloneWith(right: string, rest: readonly string[], isThing: boolean): number {
@@ -141,32 +165,42 @@ function aloneWith(right: string, rest: readonly string[], isThing: boolean): nu
 const isInflected = (heard: string, meant: string) =>
   heard.startsWith(meant) && /^(?:.?ed|d|.?ing|.?ers?|r|es)$/.test(heard.slice(meant.length));
 
-/** How alike some words must sound to the rest of a name; more than any can where one of them means what it says. */
-function needOf(words: readonly string[], from: number, asked: Asked, vocabulary: Vocabulary): number {
-  let need = leastFor(words);
-  words.forEach((word, k) => {
-    const own = (asked.isKnown(from + k) && said(word) > 1) || (asked.isOutside(from + k) && !(k > 0 && word === 'her'));
-    need += own ? NEVER : (vocabulary.has(word) ? OF_THE_TRADE : 0) / words.length;
+/** How alike the rest must sound; more than any can where one of its words is the trade's and means what it says. */
+function needOf({ rest, from, right, alone, isLead }: Guess, asked: Asked, vocabulary: Vocabulary): number {
+  let need = leastFor(rest);
+  rest.forEach((word, k) => {
+    const own = said(word) > 1 && asked.isKnown(from + k);
+    need += own ? NEVER : (vocabulary.has(word) ? OF_THE_TRADE : 0) / rest.length;
   });
-  return need;
+  if (isLead) return need + aloneWith(right, rest, alone !== null && asked.isKnown(alone));
+  return need + (/(?:ed|ing)$/.test(rest[0]!) ? DOES : 0);
 }
 
 const NEVER = 2;
 
-function supported(guess: Guess, tokens: readonly Token[], i: number, until: number, vocabulary: Vocabulary) {
-  if (guess.alike + OWN + RELATED + FAMILIAR < guess.need) return null;
+function supported(
+  guess: Guess,
+  tokens: readonly Token[],
+  i: number,
+  until: number,
+  asked: Asked,
+  vocabulary: Vocabulary,
+): HalfHeard | null {
+  const need = needOf(guess, asked, vocabulary);
+  if (guess.alike + OWN + RELATED + FAMILIAR < need) return null;
   const names = namesOf(vocabulary);
   const meant = names.ways[guess.at]!;
   const own = !everyday(guess.right);
+  const isThing = guess.isLead ? asked.isKnown(i) : asked.isKnown(guess.alone!);
   const related = relatedTo(names.terms[guess.at]!, tokens, i, until, vocabulary);
   const because =
     related ??
     tradeNear(tokens, i, until, vocabulary) ??
     workBefore(tokens, i, vocabulary) ??
-    (own || guess.isThing ? guess.right : null);
+    (own || isThing ? guess.right : null);
   const spare =
     guess.alike -
-    guess.need +
+    need +
     (related ? RELATED : -LOOSE) +
     (own ? OWN : 0) +
     (isFamiliar(meant, guess.right) ? FAMILIAR : -UNKNOWN) -

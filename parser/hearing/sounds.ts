@@ -116,7 +116,9 @@ const CLOSE = new Set(
 );
 
 /** What a sound costs to put in or leave out, and to change into another, by their character codes; a row for each. */
-const COST = Float64Array.from({ length: 128 }, (_, code) => (VOWELS.has(code) ? 0.4 : SWALLOWED.has(code) ? 0.6 : 0.9));
+const COST = Float64Array.from({ length: 128 }, (_, code) =>
+  VOWELS.has(code) ? 0.4 : SWALLOWED.has(code) ? 0.6 : 0.9,
+);
 const CHANGE = Float64Array.from({ length: 128 * 128 }, (_, pair) => {
   const [a, b] = [pair >> 7, pair & 127];
   if (a === b) return 0;

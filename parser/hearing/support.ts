@@ -1,6 +1,6 @@
-import { said } from './said.ts';
 import { workAt } from '../trade/work.ts';
 import type { Term, TermKind, Token, Vocabulary } from '../types.ts';
+import { said } from './said.ts';
 
 /** How far a neighbour may stand and still support a repair. */
 const REACH = 6;
@@ -105,9 +105,12 @@ export function workBefore(tokens: readonly Token[], from: number, vocabulary: V
 /** How many words either way tell whose talk it is. */
 const TALK_REACH = 8;
 
+/** A few words tell little: so many of the crews' own are taken as said besides. */
+const GRANTED = 1;
+
 /** How much of the talk around some words is in words that crews use, 0 to 1; 1 where nothing stands around. */
 export function crewTalk(tokens: readonly Token[], from: number, until: number): number {
-  let [all, theirs] = [0, 0];
+  let [all, theirs] = [GRANTED, GRANTED];
   for (let at = Math.max(0, from - TALK_REACH); at < Math.min(tokens.length, until + TALK_REACH); at++) {
     if (at >= from && at < until) continue;
     const { kind, word } = tokens[at]!;
@@ -115,5 +118,5 @@ export function crewTalk(tokens: readonly Token[], from: number, until: number):
     all++;
     if (said(word) || said(`${word}s`)) theirs++;
   }
-  return all ? theirs / all : 1;
+  return theirs / all;
 }

@@ -17,7 +17,19 @@ import { builtIn } from '../../parser/trade/index.ts';
 const squeezed = (text: string) => text.toLowerCase().replace(/[^a-z]/g, '');
 const vocabulary = builtIn();
 
-for (const name of ['seen', 'unseen', 'fresh', 'opened', 'sealed', 'opened-2', 'sealed-2', 'opened-3', 'sealed-3', 'opened-4', 'sealed-4']) {
+for (const name of [
+  'seen',
+  'unseen',
+  'fresh',
+  'opened',
+  'sealed',
+  'opened-2',
+  'sealed-2',
+  'opened-3',
+  'sealed-3',
+  'opened-4',
+  'sealed-4',
+]) {
   const lines = readFileSync(new URL(`../../fixtures/hearing/${name}.jsonl`, import.meta.url), 'utf8')
     .trim()
     .split('\n');
