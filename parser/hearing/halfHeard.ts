@@ -39,6 +39,8 @@ const ONSET = 0.06;
 const LOOSE = 0.035;
 /** As often as this (`said`), a word is one that crews use every day. */
 const OFTEN = 2;
+/** So many letters more or fewer sound like something else. */
+const FAR = 4;
 /** A shorter rest sounds like too much. */
 const SHORTEST_REST = 3;
 
@@ -102,14 +104,15 @@ function guesses(words: readonly string[], from: number, asked: Asked, vocabular
   const one = words.map((word, k) => (k === words.length - 1 ? singular(word) : word));
   const out: Guess[] = [];
   for (let cut = 1; cut < words.length; cut++) {
-    const [lead, tail] = [one.slice(0, cut).join(''), one.slice(cut).join('')];
-    if (lead.length >= EDGE && !COUNT.test(lead) && mayBeHeard(words, cut, words.length, from, asked)) {
-      const half = { rest: words.slice(cut), from: from + cut, right: lead, isLead: true };
-      alikeIn(edges.begin(lead), { ...half, alone: cut === 1 ? from : null }, one, vocabulary, out);
+    if (mayBeHeard(words, cut, words.length, from, asked)) {
+      const right = one.slice(0, cut).join('');
+      const half = { rest: words.slice(cut), from: from + cut, right, alone: cut === 1 ? from : null, isLead: true };
+      if (right.length >= EDGE && !COUNT.test(right)) alikeIn(edges.begin(right), half, one, vocabulary, out);
     }
-    if (tail.length >= EDGE && !asked.isOutside(from + cut) && mayBeHeard(words, 0, cut, from, asked)) {
-      const half = { rest: words.slice(0, cut), from, right: tail, isLead: false };
-      alikeIn(edges.end(tail), { ...half, alone: from + cut }, one, vocabulary, out);
+    if (!asked.isOutside(from + cut) && mayBeHeard(words, 0, cut, from, asked)) {
+      const right = one.slice(cut).join('');
+      const half = { rest: words.slice(0, cut), from, right, alone: from + cut, isLead: false };
+      if (right.length >= EDGE) alikeIn(edges.end(right), half, one, vocabulary, out);
     }
   }
   return out;
@@ -140,8 +143,8 @@ function alikeIn(
   const [whole, all, rest] = [heard.join(''), ` ${heard.join(' ')} `, half.rest.join('')];
   for (const at of ats) {
     const name = letters(at);
+    if (name.length < half.right.length + SHORTEST_REST || Math.abs(name.length - whole.length) > FAR) continue;
     const meant = half.isLead ? name.slice(half.right.length) : name.slice(0, -half.right.length);
-    if (meant.length < SHORTEST_REST) continue;
     const own = soundOf(meant);
     let alike = soundAlike(sound, own, least);
     if (half.isLead) alike = Math.max(alike, soundAlike(sound, `${own}s`, least));

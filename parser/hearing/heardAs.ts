@@ -2,7 +2,7 @@ import type { Token, Vocabulary } from '../types.ts';
 import { everyday } from './everyday.ts';
 import { halfHeard } from './halfHeard.ts';
 import { ALIKE, type Likest, likest, likestOne } from './likest.ts';
-import { bonesOf, joined, MOST_WORDS, NAMED_KINDS, type Names, namesOf, soundOf } from './names.ts';
+import { bonesOf, joined, MOST_WORDS, NAMED_KINDS, type Names, namesOf, remembered, soundOf } from './names.ts';
 import { isCrewWord, leastFor } from './plain.ts';
 import { SHORTHAND } from './shorthand.ts';
 import { letterHeard, soundAlike } from './sounds.ts';
@@ -53,7 +53,7 @@ export function heardAs(tokens: readonly Token[], i: number, vocabulary: Vocabul
       i,
       {
         isPlain: (at) => isPlain(tokens[at]) && tokens[at]!.word.length > 1,
-        isOutside: (at) => OUTSIDE.has(tokens[at]!.word) || COUNTS.test(tokens[at]!.word),
+        isOutside: (at) => isOutside(tokens[at]!.word),
         isDescribing: (at) => DESCRIBING.has(tokens[at]!.word),
         isKnown: (at) => isKnown(tokens, at, vocabulary),
       },
@@ -71,6 +71,9 @@ const isKnown = (tokens: readonly Token[], at: number, vocabulary: Vocabulary) =
 
 const KNOWN = new Set([...NAMED_KINDS, 'area', 'role', 'work']);
 const COUNTS = /^(?:one|two|three|four|five|six|seven|eight|nine|ten|\w+teen|\w+ty|half|quarter)$/;
+
+/** No name starts or ends with it, or it counts. */
+const isOutside = remembered((word) => OUTSIDE.has(word) || COUNTS.test(word));
 
 function soundedOut(tokens: readonly Token[], i: number, names: Names, vocabulary: Vocabulary): HeardAs | null {
   if (!isPlain(tokens[i]) || OUTSIDE.has(tokens[i]!.word)) return null;

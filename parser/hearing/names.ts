@@ -25,7 +25,7 @@ export interface Names {
 
 const SLOTS = 16_384;
 const built = new WeakMap<Vocabulary, Names>();
-const MOST_HEARD = 20_000;
+const MOST_HEARD = 40_000;
 
 /** The bones of words run together: a consonant that ends one and starts the next is heard once. */
 export const joined = (before: string, next: string): string =>
@@ -51,8 +51,8 @@ export const bonesOf = remembered((word) => skeletonOf(word.replace(/[^a-z]/g, '
 export const soundsOf = (words: string): string => words.split(/[ -]/).map(soundOf).join('');
 
 /** Notes say the same words again and again: each is worked out once. */
-function remembered(workOut: (word: string) => string): (word: string) => string {
-  const known = new Map<string, string>();
+export function remembered<T>(workOut: (word: string) => T): (word: string) => T {
+  const known = new Map<string, T>();
   return (word) => {
     let own = known.get(word);
     if (own === undefined) {
