@@ -1,10 +1,12 @@
-import { singular } from '../trade/words.ts';
-import type { Term, Token, Vocabulary } from '../types.ts';
+import type { Token, Vocabulary } from '../types.ts';
 import { everyday } from './everyday.ts';
-import { bonesOf, hashOf, joined, MOST_WORDS, NAMED_KINDS, type Names, namesOf, soundOf, soundsOf } from './names.ts';
+import { halfHeard } from './halfHeard.ts';
+import { ALIKE, type Likest, likest, likestOne } from './likest.ts';
+import { bonesOf, joined, MOST_WORDS, NAMED_KINDS, type Names, namesOf, remembered, soundOf } from './names.ts';
+import { isCrewWord, leastFor } from './plain.ts';
 import { SHORTHAND } from './shorthand.ts';
 import { letterHeard, soundAlike } from './sounds.ts';
-import { anyNear, relatedTo, tradeNear } from './support.ts';
+import { anyNear, crewTalk, relatedTo, tradeNear, workBefore } from './support.ts';
 
 /** A stretch of words that sounds like one of the trade's names, with what supports it. */
 export interface HeardAs {
@@ -13,24 +15,18 @@ export interface HeardAs {
   because: string;
 }
 
-/** The name that some sounds are likest to, and how like (0 to 1). */
-interface Likest {
-  words: string;
-  term: Term;
-  alike: number;
-}
-
 const SHORTEST = 4;
-/** Several plain words that sound this like a name were that name; one plain word must sound the very same. */
-const ALIKE = 0.9;
 /** Sounding so alike, any thing of the trade beside them is enough. */
 const SURE = 0.94;
-/** What is no English at all may be further off. */
-const FOREIGN = 0.86;
+/** The longer of two stretches is right, unless it sounds so much less like its name. */
+const LONGER = 0.04;
+/** Where less of the talk around is in words that crews use, it is no talk of theirs. */
+const CREW = 0.65;
+/** What sounds less alike must stand in talk that is wholly theirs. */
+const ALL_CREW = 0.85;
 const HALF_HEARD = 5;
 /** A word beside one of the trade's own. */
 const BESIDE = 0.8;
-const SHORT_BONES = 4;
 
 /** No name of the trade starts or ends with these. */
 const OUTSIDE = new Set(
@@ -49,7 +45,21 @@ const BEFORE_NOUN = new Set(
 /** Words that sound like a name of the trade beside words that go with it, or null. */
 export function heardAs(tokens: readonly Token[], i: number, vocabulary: Vocabulary): HeardAs | null {
   const names = namesOf(vocabulary);
-  return spelledOut(tokens, i, names, vocabulary) ?? soundedOut(tokens, i, names, vocabulary);
+  return (
+    spelledOut(tokens, i, names, vocabulary) ??
+    soundedOut(tokens, i, names, vocabulary) ??
+    halfHeard(
+      tokens,
+      i,
+      {
+        isPlain: (at) => isPlain(tokens[at]) && tokens[at]!.word.length > 1,
+        isOutside: (at) => isOutside(tokens[at]!.word),
+        isDescribing: (at) => DESCRIBING.has(tokens[at]!.word),
+        isKnown: (at) => isKnown(tokens, at, vocabulary),
+      },
+      vocabulary,
+    )
+  );
 }
 
 const isPlain = (token: Token | undefined) =>
@@ -61,6 +71,9 @@ const isKnown = (tokens: readonly Token[], at: number, vocabulary: Vocabulary) =
 
 const KNOWN = new Set([...NAMED_KINDS, 'area', 'role', 'work']);
 const COUNTS = /^(?:one|two|three|four|five|six|seven|eight|nine|ten|\w+teen|\w+ty|half|quarter)$/;
+
+/** No name starts or ends with it, or it counts. */
+const isOutside = remembered((word) => OUTSIDE.has(word) || COUNTS.test(word));
 
 function soundedOut(tokens: readonly Token[], i: number, names: Names, vocabulary: Vocabulary): HeardAs | null {
   if (!isPlain(tokens[i]) || OUTSIDE.has(tokens[i]!.word)) return null;
@@ -76,17 +89,23 @@ function soundedOut(tokens: readonly Token[], i: number, names: Names, vocabular
     if (bones.length < 2 || !ended) continue;
     // What costs little is asked first: few stretches sound like anything.
     const found = likest(words, bones, names) ?? (words.length === 1 ? likestOne(words[0]!, names) : null);
-    if (!found || found.alike <= (best?.alike ?? 0)) continue;
+    if (!found || words.includes(found.words) || words.includes(`${found.words}s`)) continue;
+    const worth = found.alike + words.length * LONGER;
+    if (worth <= (best?.worth ?? 0)) continue;
     if ((vocabulary.match(tokens, i)?.until ?? 0) >= i + words.length) continue;
     const because =
-      words.length > 1 ? whyMany(tokens, i, words, found, vocabulary) : whyOne(tokens, i, found, vocabulary);
-    if (because) best = { until: i + words.length, meant: found.words, because, alike: found.alike };
+      crewTalk(tokens, i, i + words.length) < CREW
+        ? null
+        : words.length > 1
+          ? whyMany(tokens, i, words, found, vocabulary)
+          : whyOne(tokens, i, found, vocabulary);
+    if (because) best = { until: i + words.length, meant: found.words, because, worth };
   }
   return best && { until: best.until, meant: best.meant, because: best.because };
 }
 
 interface Sounding extends HeardAs {
-  alike: number;
+  worth: number;
 }
 
 /** What supports one word heard as a name: a word of no language takes any thing of the trade, plain English more. */
@@ -101,7 +120,9 @@ function whyOne(
   if (isKnown(tokens, i, vocabulary)) return null;
   if (foreign && alike < SURE && !isHalfHeard(tokens[i]!, words)) return null;
   const related = relatedTo(term, tokens, i, i + 1, vocabulary);
-  return related ?? (foreign ? (alike >= SURE ? anyNear : tradeNear)(tokens, i, i + 1, vocabulary) : null);
+  if (related || !foreign) return related;
+  const near = (alike >= SURE ? anyNear : tradeNear)(tokens, i, i + 1, vocabulary);
+  return near ?? (alike >= SURE ? workBefore(tokens, i, vocabulary) : null);
 }
 
 /** What supports several words heard as a name: the word of the name that was heard right, or what stands beside them. */
@@ -118,15 +139,20 @@ function whyMany(
   const meant = words.split(/[ -]/);
   const right = heard.filter((word, k) => meant[k] === word && vocabulary.has(word));
   const beside = right.length > 0 && differsBySound(heard, meant, right);
-  const split = alike >= SURE && meant.length < heard.length;
+  const split =
+    meant.length === 1 && heard.length > 1 && (alike >= SURE || (known.length < heard.length && isCrewWord(words)));
   if (known.length && !split && !beside) return null;
+  if (alike < leastFor(heard) || (beside && !heard.every((word, k) => isHeardFor(word, meant[k]!)))) return null;
   const until = i + heard.length;
   return (
-    relatedTo(term, tokens, i, until, vocabulary) ??
+    (alike >= ALIKE || crewTalk(tokens, i, until) >= ALL_CREW ? relatedTo(term, tokens, i, until, vocabulary) : null) ??
     (alike >= SURE ? tradeNear(tokens, i, until, vocabulary) : null) ??
     (beside ? whyBeside(tokens, i, until, right, vocabulary) : null)
   );
 }
+
+const isHeardFor = (word: string, meant: string) =>
+  word === meant || soundAlike(soundOf(word), soundOf(meant)) >= leastFor([word]);
 
 /** "Sump pomp": the half heard right is the trade's alone; one that everyday talk has too needs a thing of the trade near. */
 const whyBeside = (
@@ -177,35 +203,6 @@ const mayBeHomophone = (tokens: readonly Token[], i: number, vocabulary: Vocabul
   !vocabulary.has(tokens[i]!.word) &&
   (BEFORE_NOUN.has(tokens[i - 1]?.word ?? '') ||
     (isKnown(tokens, i - 1, vocabulary) && /^(?:is|was|are|were|has|needs)$/.test(tokens[i + 1]?.word ?? '')));
-
-/** The name that some words sound likest to; the sounds are worked out where any has their bones. */
-function likest(heard: readonly string[], bones: string, names: Names): Likest | null {
-  const least = heard.length > 1 ? ALIKE : FOREIGN;
-  let sounds: string | undefined;
-  let best: Likest | null = null;
-  const weigh = (hash: number) => {
-    for (let at = names.first(hash); at >= 0; at = names.next(at)) {
-      sounds ??= soundsHeard(heard);
-      const way = names.ways[at]!;
-      const alike = soundAlike(sounds, soundsOf(way), Math.max(least, best?.alike ?? 0));
-      if (alike >= least && alike > (best?.alike ?? 0)) best = { words: way, term: names.terms[at]!, alike };
-    }
-  };
-  weigh(hashOf(bones));
-  // One consonant heard too many: "drive wall", "flandge".
-  if (!best && bones.length >= SHORT_BONES) for (let k = 0; k < bones.length; k++) weigh(hashOf(bones, k));
-  return best;
-}
-
-/** Of a plural: names are kept as one. */
-function likestOne(word: string, names: Names): Likest | null {
-  const one = singular(word);
-  return one === word || one.length < 3 ? null : likest([one], bonesOf(one), names);
-}
-
-/** "Close her" is said as "closer". */
-const soundsHeard = (heard: readonly string[]) =>
-  heard.map((word, k) => soundOf(k > 0 && word === 'her' ? 'er' : word)).join('');
 
 /** "You eff cable", "jay channel", "tea and pea valve". */
 function spelledOut(tokens: readonly Token[], i: number, names: Names, vocabulary: Vocabulary): HeardAs | null {

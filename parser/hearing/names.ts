@@ -17,13 +17,15 @@ export interface Names {
   /** The first name of some bones' hash, and the next of the same; -1 behind the last. */
   first: (hash: number) => number;
   next: (at: number) => number;
+  /** The names of one word whose bones but for one have this hash. */
+  nearly: (hash: number) => readonly number[];
   /** The name that these letters and words spell: "o s b", "j channel". */
   spelled: (letters: string) => { words: string; term: Term } | undefined;
 }
 
 const SLOTS = 16_384;
 const built = new WeakMap<Vocabulary, Names>();
-const MOST_HEARD = 20_000;
+const MOST_HEARD = 40_000;
 
 /** The bones of words run together: a consonant that ends one and starts the next is heard once. */
 export const joined = (before: string, next: string): string =>
@@ -49,8 +51,8 @@ export const bonesOf = remembered((word) => skeletonOf(word.replace(/[^a-z]/g, '
 export const soundsOf = (words: string): string => words.split(/[ -]/).map(soundOf).join('');
 
 /** Notes say the same words again and again: each is worked out once. */
-function remembered(workOut: (word: string) => string): (word: string) => string {
-  const known = new Map<string, string>();
+export function remembered<T>(workOut: (word: string) => T): (word: string) => T {
+  const known = new Map<string, T>();
   return (word) => {
     let own = known.get(word);
     if (own === undefined) {
@@ -78,6 +80,7 @@ function build(all: readonly Term[]): Names {
   const hashes: number[] = [];
   const bones = new Bones();
   const letters = new Map<string, { words: string; term: Term }>();
+  const nearly = new Map<number, number[]>();
   const take = (way: string, term: Term) => {
     if (NOT_SPOKEN.test(way)) return;
     spell(way, term, letters);
@@ -86,6 +89,14 @@ function build(all: readonly Term[]): Names {
     ways.push(way);
     terms.push(term);
     hashes.push(hash);
+    if (bones.length < LEAST_BONES || way.includes(' ')) return;
+    for (let left = 0; left < bones.length; left++) {
+      let without = 0;
+      for (let k = 0; k < bones.length; k++) if (k !== left) without = hashed(without, bones.codes[k]!);
+      const list = nearly.get(without);
+      if (list) list.push(ways.length - 1);
+      else nearly.set(without, [ways.length - 1]);
+    }
   };
   for (const term of all) {
     if (!NAMED_KINDS.has(term.kind)) continue;
@@ -110,10 +121,14 @@ function build(all: readonly Term[]): Names {
     terms,
     first: (hash) => same(heads[hash & (SLOTS - 1)]!, hash),
     next: (at) => same(nexts[at]!, hashes[at]!),
+    nearly: (hash) => nearly.get(hash) ?? NONE,
     spelled: (said) => letters.get(said),
   };
 }
 
+const NONE: readonly number[] = [];
+/** Of names with fewer bones, one less leaves too little to know them by. */
+const LEAST_BONES = 3;
 const NOT_SPOKEN = /[^a-z -]/;
 const NO_BONES = 0;
 

@@ -1,29 +1,17 @@
 import { JaroWinklerDistance } from 'natural/lib/natural/distance/index.js';
-import { DoubleMetaphone } from 'natural/lib/natural/phonetics/index.js';
 import { singular } from '../trade/vocabulary.ts';
 import type { Repair, Term, Token, Vocabulary } from '../types.ts';
 import { everyday } from './everyday.ts';
 import { heardAs } from './heardAs.ts';
 import { asMany, LIKE, meantBy, meantTokens } from './meant.ts';
 import { SHORTHAND } from './shorthand.ts';
-import { relatedTo, tradeNear } from './support.ts';
+import { type Beside, push, SHORTEST, type Spelling, soundsOf, spellingsBySound } from './spellings.ts';
+import { crewTalk, relatedTo, tradeNear } from './support.ts';
 
 interface Mishearing {
   words: string[];
   heard: string;
   term: Term;
-}
-
-interface Beside {
-  before: string[];
-  after: string[];
-}
-
-interface Spelling {
-  word: string;
-  term: Term;
-  /** Of a longer name: its words before and after this one, all of which must be heard too. */
-  beside?: Beside;
 }
 
 /** The spelling that a heard word sounds like, and how like it is (Jaro-Winkler, 0 to 1). */
@@ -49,23 +37,16 @@ interface Found {
 }
 
 const indexes = new WeakMap<Vocabulary, Index>();
-const metaphone = new DoubleMetaphone();
-
-/**
- * Both codes of a word: Double Metaphone gives a second where English and its loans differ. Hissing sounds are left out:
- * the package drops some of them (`joist` is JT, `joice` JS), and the spelling is compared next anyway.
- */
-const soundsOf = (word: string): Set<string> =>
-  new Set(metaphone.process(word).map((code) => code.replace(/[SX]/g, '')));
 
 /** Enough beside a word of the same counter. */
 const LIKE_RELATED = 0.85;
-/** Shorter words have too many neighbours by sound. */
-const SHORTEST = 5;
 /** No half of a word heard as two. */
 const LINKS = new Set(['the', 'and', 'was', 'are', 'for', 'has', 'that', 'this']);
+/** So much of the talk around is in words that crews use, where it is talk of theirs. */
+const CREW = 0.8;
+/** Where less is, no word is put right. */
+const STRANGE = 0.5;
 const MOST_KNOWN = 5000;
-const BY_SOUND = new Set(['material', 'part', 'fixture', 'tool', 'surface', 'defect', 'finish']);
 
 function indexOf(vocabulary: Vocabulary): Index {
   const built = indexes.get(vocabulary);
@@ -88,36 +69,6 @@ function indexOf(vocabulary: Vocabulary): Index {
   for (const list of index.byFirst.values()) list.sort((a, b) => b.words.length - a.words.length);
   indexes.set(vocabulary, index);
   return index;
-}
-
-function spellingsBySound(terms: readonly Term[]): Map<string, Spelling[]> {
-  const bySound = new Map<string, Spelling[]>();
-  // Each word of the trade stands in many names: its sounds are worked out once.
-  const sounds = new Map<string, ReadonlySet<string>>();
-  const soundsOnce = (word: string) => {
-    const known = sounds.get(word) ?? soundsOf(word);
-    sounds.set(word, known);
-    return known;
-  };
-  for (const term of terms) {
-    if (!BY_SOUND.has(term.kind)) continue;
-    for (const way of [term.name, ...(term.also ?? [])]) {
-      // "Joint compownd": each long word of a longer name is listened for too, beside the rest of that name.
-      const words = way.split(/[\s-]+/);
-      words.forEach((word, k) => {
-        if (word.length < SHORTEST || /[^a-z]/.test(word)) return;
-        const beside = words.length > 1 ? { before: words.slice(0, k), after: words.slice(k + 1) } : undefined;
-        for (const sound of soundsOnce(word)) push(bySound, sound, beside ? { word, term, beside } : { word, term });
-      });
-    }
-  }
-  return bySound;
-}
-
-function push<T>(map: Map<string, T[]>, key: string, value: T): void {
-  const list = map.get(key);
-  if (list) list.push(value);
-  else map.set(key, [value]);
 }
 
 /**
@@ -143,7 +94,7 @@ export function repair(
           bySound(tokens, i, index, vocabulary) ??
           (isName(tokens, i) ? null : heardAs(tokens, i, vocabulary)))
         : null;
-    if (!found) {
+    if (!found || crewTalk(tokens, i, found.until) < STRANGE) {
       out.push(token);
       i++;
       continue;
@@ -173,11 +124,18 @@ function listed(tokens: readonly Token[], i: number, index: Index, vocabulary: V
     if (!said || (vocabulary.match(tokens, i)?.until ?? 0) > until) continue;
     const english = way.words.every((word) => word.length < 3 || everyday(word));
     const because = english
-      ? relatedTo(way.term, tokens, i, until, vocabulary)
+      ? (relatedTo(way.term, tokens, i, until, vocabulary) ?? sharedIn(way, tokens, i, until, vocabulary))
       : (relatedTo(way.term, tokens, i, until, vocabulary) ?? tradeNear(tokens, i, until, vocabulary));
     if (because) return { until, meant: meantBy(way.heard, way.term), because };
   }
   return null;
+}
+
+/** "Ridge bent", in crews' talk: the word that was heard right, where the trade has it. */
+function sharedIn(way: Mishearing, tokens: readonly Token[], i: number, until: number, vocabulary: Vocabulary) {
+  if (way.words.length < 2 || crewTalk(tokens, i, until) < CREW) return null;
+  const meant = meantBy(way.heard, way.term).split(/[\s-]+/);
+  return way.words.find((word) => meant.includes(word) && vocabulary.has(word)) ?? null;
 }
 
 function bySound(tokens: readonly Token[], i: number, index: Index, vocabulary: Vocabulary): Found | null {

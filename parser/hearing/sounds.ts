@@ -106,20 +106,25 @@ export function skeletonOf(word: string): string {
 }
 
 const VOWELS = new Set([...'aeiouyAIYOUhw'].map((sound) => sound.charCodeAt(0)));
+/** Often said so lightly that they go unheard: "bowls" for "bolts", "flaw" for "floor", "fought" for "fault". */
+const SWALLOWED = new Set([...'rltd'].map((sound) => sound.charCodeAt(0)));
 const CLOSE = new Set(
-  ['td', 'pb', 'kg', 'fv', 'CJ', 'mn', 'sS', 'f0', 't0', 'd0', 'SC'].flatMap(([a, b]) => [
+  ['td', 'pb', 'kg', 'fv', 'bv', 'CJ', 'mn', 'sS', 'f0', 't0', 'd0', 'SC', 'wv'].flatMap(([a, b]) => [
     a!.charCodeAt(0) * 128 + b!.charCodeAt(0),
     b!.charCodeAt(0) * 128 + a!.charCodeAt(0),
   ]),
 );
 
 /** What a sound costs to put in or leave out, and to change into another, by their character codes; a row for each. */
-const COST = Float64Array.from({ length: 128 }, (_, code) => (VOWELS.has(code) ? 0.4 : 0.9));
+const COST = Float64Array.from({ length: 128 }, (_, code) =>
+  VOWELS.has(code) ? 0.4 : SWALLOWED.has(code) ? 0.6 : 0.9,
+);
 const CHANGE = Float64Array.from({ length: 128 * 128 }, (_, pair) => {
   const [a, b] = [pair >> 7, pair & 127];
   if (a === b) return 0;
+  if (CLOSE.has(pair)) return 0.4;
   if (VOWELS.has(a) && VOWELS.has(b)) return 0.3;
-  return VOWELS.has(a) || VOWELS.has(b) ? 1 : CLOSE.has(pair) ? 0.4 : 0.9;
+  return VOWELS.has(a) || VOWELS.has(b) ? 1 : 0.9;
 });
 const LONGEST = 64;
 const row = new Float64Array(LONGEST + 1);
@@ -151,6 +156,12 @@ export function soundAlike(a: string, b: string, least = 0): number {
     if (nearest > (1 - least) * most) return 0;
   }
   return 1 - row[b.length]! / most;
+}
+
+/** Do two words begin with the same sound or near ones, or the same but for one left out? */
+export function sameOnset(a: string, b: string): boolean {
+  const near = (x: number, y: number) => (CHANGE[(a.charCodeAt(x) << 7) + b.charCodeAt(y)] ?? 0) <= 0.4;
+  return near(0, 0) || near(0, 1) || near(1, 0);
 }
 
 const LETTERS: ReadonlyMap<string, string> = new Map(

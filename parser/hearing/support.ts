@@ -1,4 +1,6 @@
+import { workAt } from '../trade/work.ts';
 import type { Term, TermKind, Token, Vocabulary } from '../types.ts';
+import { said } from './said.ts';
 
 /** How far a neighbour may stand and still support a repair. */
 const REACH = 6;
@@ -86,3 +88,35 @@ export function tradeNear(
 /** Any word of the trade as neighbour, flaws and colours too: for what sounds the very same and is no English. */
 export const anyNear = (tokens: readonly Token[], from: number, until: number, vocabulary: Vocabulary): string | null =>
   near(tokens, from, until, (_, at) => vocabulary.match(tokens, at) !== null);
+
+/** How far before its thing a verb stands: "cope the long bass boards". */
+const VERB_REACH = 4;
+
+/** A verb of the trade shortly before, whose thing the words may be: "prime the sofits". */
+export function workBefore(tokens: readonly Token[], from: number, vocabulary: Vocabulary): string | null {
+  for (let at = from - 1; at >= Math.max(0, from - VERB_REACH); at--) {
+    const { kind, word } = tokens[at]!;
+    if (kind === 'mark' || kind === 'break') return null;
+    if (workAt(tokens, at, vocabulary)) return word;
+  }
+  return null;
+}
+
+/** How many words either way tell whose talk it is. */
+const TALK_REACH = 8;
+
+/** A few words tell little: so many of the crews' own are taken as said besides. */
+const GRANTED = 1;
+
+/** How much of the talk around some words is in words that crews use, 0 to 1; 1 where nothing stands around. */
+export function crewTalk(tokens: readonly Token[], from: number, until: number): number {
+  let [all, theirs] = [GRANTED, GRANTED];
+  for (let at = Math.max(0, from - TALK_REACH); at < Math.min(tokens.length, until + TALK_REACH); at++) {
+    if (at >= from && at < until) continue;
+    const { kind, word } = tokens[at]!;
+    if (kind !== 'word' || word.length < 2) continue;
+    all++;
+    if (said(word) || said(`${word}s`)) theirs++;
+  }
+  return theirs / all;
+}
