@@ -1,7 +1,8 @@
 import { JaroWinklerDistance } from 'natural/lib/natural/distance/index.js';
 import type { Term, Token } from '../types.ts';
-import { soundOf } from './names.ts';
-import { soundAlike } from './sounds.ts';
+import { costOf } from './channel.ts';
+import type { Way } from './names.ts';
+import { soundOf } from './sounds.ts';
 
 /** A spelling this like the one heard is the same word; below it, only the sound agrees by chance. */
 export const LIKE = 0.89;
@@ -16,6 +17,9 @@ export function meantBy(heard: string, term: Term): string {
   const likest = best(ways);
   return like(likest) > LIKE || !same.length ? likest : best(same);
 }
+
+/** How a name is written: a listed mishearing is put right as the form of its term that sounds most like it. */
+export const meantOf = ({ words, term, listed }: Way): string => (listed ? meantBy(listed, term) : words);
 
 /** The meant words in the places of the heard ones; where their counts differ they share the whole span. */
 export function meantTokens(heardTokens: readonly Token[], meant: string, heard: string): Token[] {
@@ -40,5 +44,5 @@ export function asMany(meant: string, heard: string): string {
   if (!/[^s']s$/.test(heard) || /[sx]$/.test(meant)) return meant;
   const last = soundOf(meant.slice(meant.search(/[^\s-]+$/)));
   const said = soundOf(heard);
-  return soundAlike(said, `${last}s`) > soundAlike(said, last) ? `${meant}s` : meant;
+  return costOf(`${last}s`, said) < costOf(last, said) ? `${meant}s` : meant;
 }

@@ -54,13 +54,8 @@ fire barrier foam; fire foam, red foam; @can`,
   {
     kind: 'part',
     counter: 'electrical',
-<<<<<<< HEAD
-    lines: `outlet; receptacle, plug, socket, duplex, recep, power point, gpo, enchufe, contacto, toma, duplex outlet, wall outlet; ~outlaid, out let, outlit, receptical, recepts, rcpt, rcpts; @each
-gfci; gfcis, gfi, gfci outlet, gfci receptacle, ground fault, rcd, gfi outlet, receptacle gfi; ~gf ci, gifs eye, g f c i, gfc eye, jeff ci, g f i; @each
-=======
-    lines: `outlet; receptacle, plug, socket, duplex, recep, power point, gpo, enchufe, contacto, toma, duplex outlet, wall outlet; ~outlaid, out let, outlit, receptical, respectable, wrecked article, recepticle; @each
+    lines: `outlet; receptacle, plug, socket, duplex, recep, power point, gpo, enchufe, contacto, toma, duplex outlet, wall outlet; ~outlaid, out let, outlit, receptical, recepts, rcpt, rcpts, respectable, wrecked article, recepticle; @each
 gfci; gfcis, gfi, gfci outlet, gfci receptacle, ground fault, rcd, gfi outlet, receptacle gfi; ~gf ci, gifs eye, g f c i, gfc eye, jeff ci, g f i, gee fi, g f see eye, gee f see eye, g fci; @each
->>>>>>> 5d294c353a01c1d211fa7d713a1f07ee44c00c4d
 twenty amp outlet; twenty amp receptacle, 20 amp outlet; @each
 usb outlet; usb receptacle; @each
 weather resistant outlet; wr outlet, outdoor outlet, exterior outlet; @each

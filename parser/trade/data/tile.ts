@@ -47,11 +47,7 @@ uncoupling membrane; decoupling membrane, membrane, uncoupling mat; ~member rain
 waterproofing; redgard, waterproofing membrane, liquid membrane, tanking, tanking slurry, liquid waterproofing, roll on membrane; ~red card, red guard, red guarded; @bucket
 waterproofing band; seam band, banding, waterproofing tape, tanking tape; @roll
 crack isolation membrane; crack isolation, anti fracture membrane; @roll
-<<<<<<< HEAD
-self leveler; self levelling compound, self leveling compound, leveler, leveller, leveling compound, floor leveler, levelling compound, self leveling underlayment, screed compound; ~self lever, cell leveler; @bag
-=======
-self leveler; self levelling compound, self leveling compound, leveler, leveling compound, floor leveler, levelling compound, self leveling underlayment, screed compound; ~self lever, cell leveler, self level her; @bag
->>>>>>> 5d294c353a01c1d211fa7d713a1f07ee44c00c4d
+self leveler; self levelling compound, self leveling compound, leveler, leveller, leveling compound, floor leveler, levelling compound, self leveling underlayment, screed compound; ~self lever, cell leveler, self level her; @bag
 leveler primer; floor primer, self leveler primer; @bottle, gal
 deck mud; dry pack, drypack, floor mud; @bag
 pan liner; shower liner, pvc liner, shower pan liner; ~pan lighter; @sq ft, roll

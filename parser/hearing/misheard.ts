@@ -1,0 +1,35 @@
+import type { Token, Vocabulary } from '../types.ts';
+import { meantOf } from './meant.ts';
+import { signsOf } from './signs.ts';
+import { candidatesAt } from './stretches.ts';
+import { ENOUGH, weightOf } from './weights.ts';
+
+/** A stretch of words that was a name of the trade, misheard. */
+export interface Misheard {
+  from: number;
+  until: number;
+  meant: string;
+  because: string;
+}
+
+/**
+ * Names of the trade that were heard as other words, in their order: what sounds like a name, weighed by how likely crews
+ * say either among such neighbours. None without a neighbour, or a word heard right, that supports it.
+ */
+export function misheardIn(tokens: readonly Token[], vocabulary: Vocabulary): Misheard[] {
+  const found: (Misheard & { score: number })[] = [];
+  for (let i = 0; i < tokens.length; i++) {
+    for (const candidate of candidatesAt(tokens, i, vocabulary)) {
+      const meant = meantOf(candidate.way);
+      const { signs, because } = signsOf(candidate, meant, tokens, vocabulary);
+      if (!because) continue;
+      let score = 0;
+      for (const [name, value] of signs) score += value * weightOf(name);
+      if (score > ENOUGH) found.push({ from: i, until: candidate.until, meant, because, score });
+    }
+  }
+  const taken: Misheard[] = [];
+  for (const one of found.sort((a, b) => b.score - a.score))
+    if (!taken.some(({ from, until }) => from < one.until && until > one.from)) taken.push(one);
+  return taken.sort((a, b) => a.from - b.from);
+}
