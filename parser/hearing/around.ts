@@ -26,6 +26,8 @@ const UNIT_REACH = 3;
 const UNIT = 1.5;
 const SAME = 1.2;
 const OTHER = 0.4;
+/** Said so much oftener by crews than by others: e to this. */
+const CREWS = 1;
 const FEET = ['ft', 'feet', 'foot'];
 
 /** Looks around the words `from` to `until`, as neighbours of a term. */
@@ -44,8 +46,15 @@ export function around(
     if (token?.kind !== 'word' || token.skip) continue;
     const company = companyOf(token.word);
     words++;
-    if (company) crew += company.crew;
-    else if (everyday(token.word) && !vocabulary.has(token.word)) strange++;
+    if (company) {
+      crew += company.crew;
+      // Any word that is crews' own is a little support.
+      if (company.crew > CREWS && company.crew / 10 > most) {
+        most = company.crew / 10;
+        out.because = token.word;
+      }
+    }
+    if (!company && everyday(token.word) && !vocabulary.has(token.word)) strange++;
     if (at < from - REACH || at >= until + REACH) continue;
     let support = company?.counters?.get(term.counter ?? '') ?? 0;
     out.counter += support;

@@ -17,7 +17,7 @@ export interface Misheard {
  * say either among such neighbours. None without a neighbour, or a word heard right, that supports it.
  */
 export function misheardIn(tokens: readonly Token[], vocabulary: Vocabulary): Misheard[] {
-  const found: (Misheard & { score: number })[] = [];
+  const found: Weighed[] = [];
   for (let i = 0; i < tokens.length; i++) {
     for (const candidate of candidatesAt(tokens, i, vocabulary)) {
       const meant = meantOf(candidate.way);
@@ -25,11 +25,24 @@ export function misheardIn(tokens: readonly Token[], vocabulary: Vocabulary): Mi
       if (!because) continue;
       let score = 0;
       for (const [name, value] of signs) score += value * weightOf(name);
-      if (score > ENOUGH) found.push({ from: i, until: candidate.until, meant, because, score });
+      if (score > ENOUGH) found.push({ from: i, until: candidate.until, meant, because, score, cost: candidate.cost });
     }
   }
+  // "Chock line": the next word was heard right, and tells that no caulk was meant.
+  for (const one of found)
+    for (const other of found)
+      if (one !== other && isWithin(one, other) && other.cost <= one.cost + AS_NEAR) other.score = Math.max(other.score, one.score + AS_NEAR);
   const taken: Misheard[] = [];
   for (const one of found.sort((a, b) => b.score - a.score))
     if (!taken.some(({ from, until }) => from < one.until && until > one.from)) taken.push(one);
   return taken.sort((a, b) => a.from - b.from);
 }
+
+interface Weighed extends Misheard {
+  score: number;
+  cost: number;
+}
+
+const AS_NEAR = 0.15;
+const isWithin = (one: Misheard, other: Misheard) =>
+  one.from >= other.from && one.until <= other.until && one.until - one.from < other.until - other.from;

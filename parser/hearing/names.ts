@@ -3,7 +3,7 @@ import { soundOf, soundOfName } from './sounds.ts';
 
 /** What is bought, carried and worked on; flaws and colours are everyday words. */
 export const NAMED_KINDS: ReadonlySet<TermKind> = new Set(['material', 'part', 'fixture', 'tool', 'surface']);
-const MOST_WORDS = 3;
+const MOST_WORDS = 4;
 /** Shorter names and words have too many neighbours by sound. */
 const FEWEST_SOUNDS = 2;
 const LONG_WORD = 5;
@@ -18,6 +18,8 @@ export interface Way {
   listed: string | null;
   /** A word of longer names, which is no name alone. */
   isPart: boolean;
+  /** Which of the ways of its term it is: 0 its name. */
+  order: number;
 }
 
 /** Names as a tree of sounds, in flat arrays: node 0 is the root. */
@@ -59,11 +61,11 @@ function waysOf(terms: readonly Term[]): Way[] {
     }
     for (const heard of term.misheard ?? []) {
       const words = heard.toLowerCase().split(/[\s-]+/);
-      ways.push({ words: heard, term, sounds: words.map(soundOf).join(''), listed: heard.toLowerCase(), isPart: false });
+      ways.push({ words: heard, term, sounds: words.map(soundOf).join(''), listed: heard.toLowerCase(), isPart: false, order: 0 });
     }
   }
   for (const [word, term] of parts)
-    if (!names.has(word)) ways.push({ words: word, term, sounds: soundOfName(word), listed: null, isPart: true });
+    if (!names.has(word)) ways.push({ words: word, term, sounds: soundOfName(word), listed: null, isPart: true, order: 0 });
   return ways;
 }
 
@@ -84,13 +86,9 @@ function takeWay(
     if (words.length === 1 && way.length >= LONG_WORD) parts.set(way, term);
     return;
   }
-  let sounds = '';
-  for (const word of words) {
-    const own = soundOfName(word);
-    sounds += sounds && sounds.at(-1) === own[0] ? own.slice(1) : own;
-  }
+  const sounds = words.map(soundOfName).join('');
   if (sounds.length > FEWEST_SOUNDS || way.length > FEWEST_SOUNDS)
-    ways.push({ words: way, term, sounds, listed: null, isPart: false });
+    ways.push({ words: way, term, sounds, listed: null, isPart: false, order: way === term.name ? 0 : 1 + term.also!.indexOf(way) });
 }
 
 function grow(ways: readonly Way[]): Names {

@@ -12,7 +12,7 @@ export const ODD: Readonly<Record<string, string>> = Object.fromEntries(
     'muscle:musul castle:kasul listen:lisun whistle:wisul bowl:bOl own:On grown:grOn blown:blOn thrown:0rOn low:lO snow:snO show:SO ' +
     'flow:flO blow:blO grow:grO row:rO tow:tO know:nO known:nOn mow:mO how:hW now:nW cow:kW bow:bO saw:so law:lo raw:ro draw:dro ' +
     'great:grAt steak:stAk break:brAk group:grUp soup:sUp youth:yU0 touch:tuC young:yuN country:kuntrI double:dubul trouble:trubul ' +
-    'course:kors source:sors shoulder:SOld3 soul:sOl mould:mOld molding:mOldiN mold:mOld cold:kOld old:Old gold:gOld hold:hOld bold:bOld told:tOld ' +
+    'course:kors source:sors shoulder:SOld3 soul:sOl mould:mOld molding:mOldiN moulding:mOldiN leveller:levul3 levelling:levuliN leveling:levuliN mold:mOld cold:kOld old:Old gold:gOld hold:hOld bold:bOld told:tOld ' +
     'bolt:bOlt bolts:bOlts roll:rOl poll:pOl toll:tOl post:pOst most:mOst host:hOst ghost:gOst both:bO0 wild:wYld child:CYld mind:mYnd find:fYnd ' +
     'kind:kYnd blind:blYnd behind:bihYnd sign:sYn pint:pYnt both:bO0 gross:grOs only:OnlI ' +
     'any:enI many:menI again:ugen says:ses friend:frend busy:bisI business:bisnis women:wimun sugar:Sug3 sure:Sor ' +

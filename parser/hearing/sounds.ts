@@ -146,15 +146,8 @@ export function soundOf(word: string): string {
   return own;
 }
 
-/** The sounds of several words; a sound that ends one and starts the next is heard once. */
-export function soundsOf(words: readonly string[]): string {
-  let out = '';
-  for (const word of words) {
-    const own = soundOf(word);
-    out += out && out.at(-1) === own[0] ? own.slice(1) : own;
-  }
-  return out;
-}
+/** The sounds of several words. */
+export const soundsOf = (words: readonly string[]): string => words.map(soundOf).join('');
 
 const INITIALS = /^[b-df-hj-np-tv-z]{2,4}$|^(?:abs|osb|uf|emt|gfi|gfci|afci|rcd|gpo|abs|ac|tv|led|usb|oc|epdm|hvac|eifs|io)$/;
 

@@ -24,7 +24,7 @@ const NEVER = new Set(
   ).split(' '),
 );
 /** They may stand inside or end what was one word: "handle her", "cut in it". */
-const ENDINGS = new Set('her it in on is are or oh a an the i of at to be by for all our'.split(' '));
+const ENDINGS = new Set('her it in on is are or oh a an and the i of at to be by for all our went'.split(' '));
 
 const isPlain = (token: Token | undefined) =>
   token?.kind === 'word' && !token.skip && !/[^a-z']|'(?:t|re|ve|ll|d|m)$/.test(token.word);
@@ -45,7 +45,7 @@ export function candidatesAt(tokens: readonly Token[], i: number, vocabulary: Vo
     const token = tokens[k];
     if (!isPlain(token) || (k > i && (!token!.spaced || (NEVER.has(token!.word) && !ENDINGS.has(token!.word))))) break;
     const own = soundOf(token!.word === 'her' && k > i ? 'er' : token!.word);
-    sounds += sounds && sounds.at(-1) === own[0] ? own.slice(1) : own;
+    sounds += own;
     ends.push(sounds.length);
   }
   return likeliest(tokens, i, nearest(sounds, ends, names)).filter(({ until }) => !(vocabulary.match(tokens, i)?.until! >= until));
@@ -68,7 +68,7 @@ function likeliest(tokens: readonly Token[], i: number, near: readonly Near[]): 
     const seen = new Set<string>();
     return list
       .filter(({ cost, way }) => cost <= 0.15 + dearest(saidBeside(heard, way.words)) * way.sounds.length)
-      .sort((a, b) => a.cost - b.cost)
+      .sort((a, b) => Math.round(20 * (a.cost - b.cost)) || a.way.order - b.way.order)
       .filter(({ way }) => !seen.has(keyOf(way)) && seen.add(keyOf(way)))
       .slice(0, WEIGHED);
   });

@@ -73,7 +73,7 @@ function planted(out: Row[]): void {
   const byWord = new Map<string, { heard: string; name: string }[]>();
   for (const term of vocabulary.terms)
     for (const heard of term.misheard ?? []) {
-      const name = meantOf({ words: heard, term, sounds: '', listed: heard, isPart: false });
+      const name = meantOf({ words: heard, term, sounds: '', listed: heard, isPart: false, order: 0 });
       const list = byWord.get(name) ?? [];
       byWord.set(name, list);
       list.push({ heard, name });
@@ -154,6 +154,6 @@ planted(rows);
 console.log('planted', rows.filter((r) => r.yes).length, rows.length);
 notesAsTheyStand(rows);
 console.log('notes', rows.length);
-const words = english(folder, rows, 400_000);
+const words = english(folder, rows, 300_000);
 console.log('english', words, rows.length);
 writeFileSync('/tmp/hH2w/rows.json', JSON.stringify({ words, rows: rows.map(({ names, ...r }) => r), names: rows[0]!.names }));
