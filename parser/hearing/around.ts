@@ -12,6 +12,10 @@ export interface Around {
   other: number;
   /** How much oftener crews say the words around than others do, on average. */
   crew: number;
+  /** All the evidence of the words around that a crew talks, added up: natural logarithms. */
+  talk: number;
+  /** Words near that are crews' own. */
+  own: number;
   /** Share of the words around that crews hardly ever say. */
   strange: number;
   /** The neighbour that supports the name most, or null where none does. */
@@ -28,6 +32,10 @@ const SAME = 1.2;
 const OTHER = 0.4;
 /** Said so much oftener by crews than by others: e to this. */
 const CREWS = 1;
+/** What crews and others say about as often is no evidence. */
+const PLAIN = 0.5;
+/** A word that crews hardly ever say: so much evidence that none talks. */
+const STRANGE = 1.5;
 const FEET = ['ft', 'feet', 'foot'];
 
 /** Looks around the words `from` to `until`, as neighbours of a term. */
@@ -38,7 +46,7 @@ export function around(
   term: Term,
   vocabulary: Vocabulary,
 ): Around {
-  const out: Around = { counter: 0, same: 0, other: 0, crew: 0, strange: 0, because: null };
+  const out: Around = { counter: 0, same: 0, other: 0, crew: 0, talk: 0, own: 0, strange: 0, because: null };
   let [most, words, strange, crew] = [0, 0, 0, 0];
   for (let at = Math.max(0, from - TALK_REACH); at < Math.min(tokens.length, until + TALK_REACH); at++) {
     if (at === from) at = until;
@@ -46,8 +54,11 @@ export function around(
     if (token?.kind !== 'word' || token.skip) continue;
     const company = companyOf(token.word);
     words++;
+    const near = at >= from - REACH && at < until + REACH;
     if (company) {
       crew += company.crew;
+      if (Math.abs(company.crew) > PLAIN) out.talk += company.crew;
+      if (company.crew > CREWS && near) out.own++;
       // Any word that is crews' own is a little support.
       if (company.crew > CREWS && company.crew / 10 > most) {
         most = company.crew / 10;
@@ -55,7 +66,7 @@ export function around(
       }
     }
     if (!company && everyday(token.word) && !vocabulary.has(token.word)) strange++;
-    if (at < from - REACH || at >= until + REACH) continue;
+    if (!near) continue;
     let support = company?.counters?.get(term.counter ?? '') ?? 0;
     out.counter += support;
     const other = vocabulary.match(tokens, at)?.term;
@@ -78,6 +89,7 @@ export function around(
     }
   }
   out.crew = words ? crew / words : 0;
+  out.talk -= STRANGE * strange;
   out.strange = words ? strange / words : 0;
   return out;
 }

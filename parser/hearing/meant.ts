@@ -54,8 +54,9 @@ export function meantTokens(heardTokens: readonly Token[], meant: string, heard:
 
 /** "Ballusters" were several: the meant word ends as the heard one sounds. */
 export function asMany(meant: string, heard: string): string {
-  if (!/[^s']s$/.test(heard) || /[sx]$/.test(meant)) return meant;
+  if (!/[^s']s$/.test(heard) || /s$/.test(meant)) return meant;
   const last = soundOf(meant.slice(meant.search(/[^\s-]+$/)));
   const said = soundOf(heard);
-  return costOf(`${last}s`, said) < costOf(last, said) ? `${meant}s` : meant;
+  if (costOf(`${last}s`, said) >= costOf(last, said)) return meant;
+  return /(?:x|z|sh|ch)$/.test(meant) ? `${meant}es` : `${meant}s`;
 }

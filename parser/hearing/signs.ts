@@ -6,6 +6,7 @@ import { around, slotBefore, slotBehind } from './around.ts';
 import { companyOf } from './company.ts';
 import { everyday } from './everyday.ts';
 import { NAMED_KINDS } from './names.ts';
+import { saidSo } from './saidSo.ts';
 import { SHORTHAND } from './shorthand.ts';
 import type { Candidate } from './stretches.ts';
 
@@ -47,6 +48,7 @@ export function signsOf(candidate: Candidate, meant: string, tokens: readonly To
   const overlap = vocabulary.match(tokens, until - 1);
   const like = JaroWinklerDistance(letters, name.join(''));
   const support = beside.counter + beside.same;
+  const so = saidSo(heard.join(' '));
   const strangeness = mean((word) => (companyOf(word) ? 0 : everyday(word) ? 1 : 0));
   return {
     because: own ?? beside.because ?? (shared ? (right.find((word) => vocabulary.has(word)) ?? null) : null),
@@ -94,6 +96,13 @@ export function signsOf(candidate: Candidate, meant: string, tokens: readonly To
       ['other counter', Math.min(2, beside.other)],
       ['unsupported', support ? 0 : 1],
       ['crew talk', beside.crew],
+      ['talk', Math.max(-8, Math.min(12, beside.talk)) / 4],
+      ['talk, plain', foreign ? 0 : Math.max(-8, Math.min(12, beside.talk)) / 4],
+      ["crews' own near", Math.min(4, beside.own)],
+      ['and her', heard.at(-1) === 'her' ? 1 : 0],
+      ['and her, before', heard.at(-1) === 'her' ? slotBefore(tokens, from) : 0],
+      ['said so by crews', so.crews],
+      ['said so by others', so.others],
       ['strange talk', beside.strange * 5],
       ['strange talk, plain', foreign ? 0 : beside.strange * 5],
       ['into another name', overlap && overlap.until > until ? 1 : 0],

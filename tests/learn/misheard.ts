@@ -10,6 +10,7 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { meantOf } from '../../parser/hearing/meant.ts';
 import { signsOf } from '../../parser/hearing/signs.ts';
+import { ENOUGH, weightOf } from '../../parser/hearing/weights.ts';
 import { type Candidate, candidatesAt } from '../../parser/hearing/stretches.ts';
 import { tokenise } from '../../parser/hearing/tokens.ts';
 import { builtIn } from '../../parser/trade/index.ts';
@@ -28,7 +29,7 @@ export interface Row {
   english: boolean;
 }
 
-const FILE = join(import.meta.dirname, '../../parser/hearing/weights.ts');
+const HEARING = join(import.meta.dirname, '../../parser/hearing');
 const vocabulary = builtIn();
 const squeezed = (text: string) => text.toLowerCase().replace(/[^a-z]/g, '').replace(/s$/, '');
 const random = dice(7);
@@ -92,6 +93,14 @@ function planted(out: Row[]): void {
     }
 }
 
+/** The note itself is one of those counted. */
+function withoutOwn(made: Row | null): Row | null {
+  if (!made) return null;
+  const at = made.names.indexOf('said so by crews');
+  if (made.values[at] === 1) made.values[at] = 0;
+  return made;
+}
+
 /** Notes as they stand: crews that were heard right, but where an answer names what the note has not. */
 function notesAsTheyStand(out: Row[]): void {
   for (const { text, gold } of readHalf('seen')) {
@@ -99,54 +108,77 @@ function notesAsTheyStand(out: Row[]): void {
     for (const { candidate, tokens } of candidatesIn(text)) {
       const meant = meantOf(candidate.way);
       if (meant.split(/[ -]/).some((word) => answers.includes(word) && !text.toLowerCase().includes(word))) continue;
-      const made = row(candidate, tokens, false, 1);
+      const made = withoutOwn(row(candidate, tokens, false, 1));
       // What is no English there was typed wrong, more often than not.
       if (made && !made.values[made.names.indexOf('no English')]) out.push(made);
     }
   }
 }
 
-function english(folder: string, out: Row[], words: number): number {
+/** Ordinary English, sentence by sentence: every other file is counted, the rest learned from. */
+function* sentences(folder: string, odd: number, files: number): Generator<string> {
+  const names = readdirSync(folder).filter((name) => name.endsWith('.json')).sort();
+  for (const file of names.filter((_, k) => k % 2 === odd).slice(0, files))
+    yield* [JSON.parse(readFileSync(join(folder, file), 'utf8'))].flat() as string[];
+}
+
+function english(folder: string, out: Row[]): number {
   let count = 0;
-  for (const file of readdirSync(folder).filter((name) => name.endsWith('.json')).sort()) {
-    for (const text of [JSON.parse(readFileSync(join(folder, file), 'utf8'))].flat() as string[]) {
-      count += text.split(/\s+/).length;
-      for (const { candidate, tokens } of candidatesIn(text)) {
-        const made = row(candidate, tokens, false, 1, true);
-        if (made) out.push(made);
-      }
+  for (const text of sentences(folder, 1, 17)) {
+    count += text.split(/\s+/).length;
+    for (const { candidate, tokens } of candidatesIn(text)) {
+      const made = row(candidate, tokens, false, 1, true);
+      if (made) out.push(made);
     }
-    if (count > words) break;
   }
   return count;
 }
 
-export function learn(rows: readonly Row[], rounds = 60, decay = 3e-4): Float64Array {
-  const width = rows[0]!.values.length;
-  const weights = new Float64Array(width);
-  const squares = new Float64Array(width).fill(1e-3);
-  const order = rows.map((_, k) => k);
-  for (let round = 0; round < rounds; round++) {
-    for (let k = order.length - 1; k > 0; k--) {
-      const j = Math.floor(random() * (k + 1));
-      [order[k], order[j]] = [order[j]!, order[k]!];
+const scoreOf = (r: Row) => r.values.reduce((sum, value, k) => sum + value * weightOf(r.names[k]!), 0);
+/** Words are kept that are this near to being taken for a name. */
+const TEMPTING = 4;
+
+/** Counts what sounds like a name, and was said and meant. */
+function countSaidSo(folder: string): { crews: Map<string, number>; others: Map<string, number> } {
+  const counts = { crews: new Map<string, number>(), others: new Map<string, number>() };
+  const tempting = new Set<string>();
+  const count = (text: string, map: Map<string, number>) => {
+    const said = new Set<string>();
+    for (const { candidate, tokens } of candidatesIn(text)) {
+      const words = tokens.slice(candidate.from, candidate.until).map((t) => t.word).join(' ');
+      said.add(words);
+      if (tempting.has(words)) continue;
+      const made = row(candidate, tokens, false, 1);
+      if (made && scoreOf(made) > ENOUGH - TEMPTING) tempting.add(words);
     }
-    for (const k of order) {
-      const { values, yes, weight } = rows[k]!;
-      let sum = 0;
-      for (let f = 0; f < width; f++) sum += weights[f]! * values[f]!;
-      const off = weight * ((yes ? 1 : 0) - 1 / (1 + Math.exp(-sum)));
-      for (let f = 0; f < width; f++) {
-        const gradient = off * values[f]! - decay * weights[f]!;
-        squares[f]! += gradient * gradient;
-        weights[f]! += (0.1 * gradient) / Math.sqrt(squares[f]!);
-      }
-    }
+    for (const words of said) map.set(words, (map.get(words) ?? 0) + 1);
+  };
+  for (const { text, gold } of readHalf('seen')) {
+    const answers = JSON.stringify(gold).toLowerCase();
+    const missing = answers.match(/[a-z]{4,}/g)!.some((word) => !text.toLowerCase().includes(word.slice(0, 4)));
+    // A note whose answers name what it does not say may hold mishearings.
+    if (!missing || !/fix|dictat|phone|mis/.test(answers)) count(text, counts.crews);
   }
-  return weights;
+  for (const text of sentences(folder, 0, 20)) count(text, counts.others);
+  for (const map of [counts.crews, counts.others])
+    for (const words of map.keys()) if (!tempting.has(words)) map.delete(words);
+  return counts;
 }
 
+const tier = (count: number) => (count < 2 ? 0 : Math.floor(Math.log2(count)));
+
 const folder = process.argv[2]!;
+if (process.argv[3] === 'count') {
+  const { crews, others } = countSaidSo(folder);
+  const lines = [...new Set([...crews.keys(), ...others.keys()])]
+    .sort()
+    .map((words) => [words, tier(crews.get(words) ?? 0), tier(others.get(words) ?? 0)] as const)
+    .filter(([, a, b]) => a + b)
+    .map((cells) => cells.join('\t'));
+  writeFileSync(join(HEARING, 'saidSoTable.ts'), `export const SAID_SO = \`\n${lines.join('\n')}\n\`;\n`);
+  console.log('said so', lines.length, lines.join('\n').length);
+  process.exit();
+}
 const rows: Row[] = [];
 for (const pair of heardPairs()) fromPair(pair, 4, rows);
 console.log('pairs', rows.filter((r) => r.yes).length, rows.length);
@@ -154,6 +186,6 @@ planted(rows);
 console.log('planted', rows.filter((r) => r.yes).length, rows.length);
 notesAsTheyStand(rows);
 console.log('notes', rows.length);
-const words = english(folder, rows, 300_000);
+const words = english(folder, rows);
 console.log('english', words, rows.length);
 writeFileSync('/tmp/hH2w/rows.json', JSON.stringify({ words, rows: rows.map(({ names, ...r }) => r), names: rows[0]!.names }));
