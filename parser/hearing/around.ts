@@ -1,7 +1,7 @@
 import type { Term, TermKind, Token, Vocabulary } from '../types.ts';
-import { everyday } from './everyday.ts';
 import { companyOf, slotOf } from './company.ts';
 import { NAMED_KINDS } from './names.ts';
+import { viewOf } from './views.ts';
 
 /** What stands around a stretch of words, seen from a name that it may have been. */
 export interface Around {
@@ -52,7 +52,7 @@ export function around(
     if (at === from) at = until;
     const token = tokens[at];
     if (token?.kind !== 'word' || token.skip) continue;
-    const company = companyOf(token.word);
+    const { company, found, strange: isStrange } = viewOf(tokens, at, vocabulary);
     words++;
     const near = at >= from - REACH && at < until + REACH;
     if (company) {
@@ -65,11 +65,11 @@ export function around(
         out.because = token.word;
       }
     }
-    if (!company && everyday(token.word) && !vocabulary.has(token.word)) strange++;
+    if (isStrange) strange++;
     if (!near) continue;
     let support = company?.counters?.get(term.counter ?? '') ?? 0;
     out.counter += support;
-    const other = vocabulary.match(tokens, at)?.term;
+    const other = found?.term;
     if (other && other !== term && NEAR_KINDS.has(other.kind)) {
       if (other.counter && other.counter === term.counter) {
         out.same++;

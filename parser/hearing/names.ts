@@ -47,6 +47,9 @@ export function namesOf(vocabulary: Vocabulary): Names {
   return names;
 }
 
+/** "Fourteen two" is heard as a count. */
+const COUNTED = /^(?:(?:two|three|four|six|eight|ten|twelve|fourteen|sixteen|eighteen|twenty)(?: |$)){2}/;
+const COUNT = /^(?:three|seven|eight|twelve|\w+teen|\w+ty)$/;
 const SPOKEN = /^[a-z' -]+$/;
 
 function waysOf(terms: readonly Term[]): Way[] {
@@ -77,11 +80,11 @@ function takeWay(
   term: Term,
   isNamed: boolean,
 ): void {
-  if (!SPOKEN.test(way)) return;
+  if (!SPOKEN.test(way) || COUNTED.test(way)) return;
   names.add(way);
   const words = way.split(/[ -]/);
   if (words.length > MOST_WORDS) return;
-  for (const word of words) if (words.length > 1 && word.length >= LONG_WORD && !parts.has(word)) parts.set(word, term);
+  for (const word of words) if (words.length > 1 && word.length >= LONG_WORD && !COUNT.test(word) && !parts.has(word)) parts.set(word, term);
   if (!isNamed) {
     if (words.length === 1 && way.length >= LONG_WORD) parts.set(way, term);
     return;

@@ -12,16 +12,16 @@ export interface Near {
 
 /** A name may cost so much, and so much more for each of its sounds. */
 const COST_AT_LEAST = 0.25;
-const COST_PER_SOUND = 0.2;
+const COST_PER_SOUND = 0.19;
 const MOST_COST = 2;
 /** Half-way through a name, changes may have come early. */
-const EARLY = 0.55;
+const EARLY = 0.5;
 /** The names are kept as one of each: several of them have an s more. */
 const PLURAL = 0.06;
 const DEEPEST = 36;
 const LONGEST = 48;
 /** Sounds put in or left out by one place in a name. */
-const ASIDE = 5;
+const ASIDE = 4;
 const S = 's'.charCodeAt(0);
 const FAR = 9;
 

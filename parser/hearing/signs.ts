@@ -9,6 +9,7 @@ import { NAMED_KINDS } from './names.ts';
 import { saidSo } from './saidSo.ts';
 import { SHORTHAND } from './shorthand.ts';
 import type { Candidate } from './stretches.ts';
+import { viewOf } from './views.ts';
 
 /** What is known of a candidate: each sign has a weight, learned by `tests/learn/misheard.ts`. */
 export interface Signed {
@@ -37,7 +38,7 @@ export function signsOf(candidate: Candidate, meant: string, tokens: readonly To
   const said = mean((word) => companyOf(word)?.said ?? companyOf(singular(word))?.said ?? 0);
   const least = wrong.length ? Math.min(...wrong.map((word) => companyOf(word)?.said ?? 0)) : 0;
   const foreign = sum((word) => (isForeign(word, vocabulary) ? 1 : 0));
-  const known = wrong.filter((word) => KNOWN.has(vocabulary.match(tokens, from + heard.indexOf(word))?.term.kind ?? 'task'));
+  const known = wrong.filter((word) => KNOWN.has(viewOf(tokens, from + heard.indexOf(word), vocabulary).found?.term.kind ?? 'task'));
   const beside = around(tokens, from, until, way.term, vocabulary);
   const own = right.find((word) => word.length > 2 && vocabulary.has(word) && !everyday(word));
   const shared = right.some((word) => word.length > 2 && vocabulary.has(word));
@@ -45,7 +46,7 @@ export function signsOf(candidate: Candidate, meant: string, tokens: readonly To
   const perRest = cost / rest;
   const one = heard.length === 1;
   const letters = heard.join('');
-  const overlap = vocabulary.match(tokens, until - 1);
+  const overlap = viewOf(tokens, until - 1, vocabulary).found;
   const like = JaroWinklerDistance(letters, name.join(''));
   const support = beside.counter + beside.same;
   const so = saidSo(heard.join(' '));

@@ -1,8 +1,11 @@
 import type { Token, Vocabulary } from '../types.ts';
 import { saidOf } from './company.ts';
+import { meantOf } from './meant.ts';
+import { meansItself } from './meansItself.ts';
 import { namesOf, type Way } from './names.ts';
 import { type Near, nearest } from './nearest.ts';
 import { soundOf } from './sounds.ts';
+import { viewOf } from './views.ts';
 
 /** A name that some words may have been. */
 export interface Candidate extends Near {
@@ -48,7 +51,10 @@ export function candidatesAt(tokens: readonly Token[], i: number, vocabulary: Vo
     sounds += own;
     ends.push(sounds.length);
   }
-  return likeliest(tokens, i, nearest(sounds, ends, names)).filter(({ until }) => !(vocabulary.match(tokens, i)?.until! >= until));
+  const named = viewOf(tokens, i, vocabulary).found?.until ?? 0;
+  return likeliest(tokens, i, nearest(sounds, ends, names)).filter(
+    (candidate) => candidate.until > named && !meansItself(candidate, meantOf(candidate.way), tokens, vocabulary),
+  );
 }
 
 /** What one sound may cost at most, by how often crews say the words: what they never say is sooner something else. */

@@ -57,5 +57,5 @@ const WEIGHTS: ReadonlyMap<string, number> = new Map(
     "large": -32,
   }),
 );
-export const ENOUGH = -1.00;
+export const ENOUGH = -2.0;
 export const weightOf = (sign: string): number => (WEIGHTS.get(sign) ?? 0) / 100;

@@ -108,7 +108,7 @@ function notesAsTheyStand(out: Row[]): void {
     for (const { candidate, tokens } of candidatesIn(text)) {
       const meant = meantOf(candidate.way);
       if (meant.split(/[ -]/).some((word) => answers.includes(word) && !text.toLowerCase().includes(word))) continue;
-      const made = withoutOwn(row(candidate, tokens, false, 1));
+      const made = withoutOwn(row(candidate, tokens, false, 2));
       // What is no English there was typed wrong, more often than not.
       if (made && !made.values[made.names.indexOf('no English')]) out.push(made);
     }
@@ -124,7 +124,7 @@ function* sentences(folder: string, odd: number, files: number): Generator<strin
 
 function english(folder: string, out: Row[]): number {
   let count = 0;
-  for (const text of sentences(folder, 1, 17)) {
+  for (const text of sentences(folder, 1, 16)) {
     count += text.split(/\s+/).length;
     for (const { candidate, tokens } of candidatesIn(text)) {
       const made = row(candidate, tokens, false, 1, true);
