@@ -100,7 +100,9 @@ const EVERYDAY: ReadonlySet<TermKind> = new Set(['area', 'role', 'finish', 'defe
 
 const isUnitOf = (term: Term, word: string) =>
   (term.soldBy ?? []).some((unit) =>
-    unit === 'ft' ? FEET.includes(word) : unit !== 'each' && (word === unit || word === `${unit}s` || word === `${unit}es`),
+    unit === 'ft'
+      ? FEET.includes(word)
+      : unit !== 'each' && (word === unit || word === `${unit}s` || word === `${unit}es`),
   );
 
 /** How likely a name of the trade is between these two neighbours, rather than any word. */

@@ -5,11 +5,20 @@ import { soundOf, soundOfName } from './sounds.ts';
 
 /** The form of the term that sounds most like what was heard: "pecks elbows" is `pex elbows`, not `elbow`. */
 export function meantBy(heard: string, term: Term): string {
-  const said = heard.split(/[\s-]+/).map(soundOf).join('');
+  const said = heard
+    .split(/[\s-]+/)
+    .map(soundOf)
+    .join('');
   let best = term.name;
   let least = Number.POSITIVE_INFINITY;
   for (const way of [term.name, ...(term.also ?? [])]) {
-    const cost = costOf(way.split(/[\s-]+/).map(soundOfName).join(''), said);
+    const cost = costOf(
+      way
+        .split(/[\s-]+/)
+        .map(soundOfName)
+        .join(''),
+      said,
+    );
     if (cost < least - TIE) {
       best = way;
       least = cost;

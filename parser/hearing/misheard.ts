@@ -31,7 +31,8 @@ export function misheardIn(tokens: readonly Token[], vocabulary: Vocabulary): Mi
   // "Chock line": the next word was heard right, and tells that no caulk was meant.
   for (const one of found)
     for (const other of found)
-      if (one !== other && isWithin(one, other) && other.cost <= one.cost + AS_NEAR) other.score = Math.max(other.score, one.score + AS_NEAR);
+      if (one !== other && isWithin(one, other) && other.cost <= one.cost + AS_NEAR)
+        other.score = Math.max(other.score, one.score + AS_NEAR);
   const taken: Misheard[] = [];
   for (const one of found.sort((a, b) => b.score - a.score))
     if (!taken.some(({ from, until }) => from < one.until && until > one.from)) taken.push(one);

@@ -64,11 +64,19 @@ function waysOf(terms: readonly Term[]): Way[] {
     }
     for (const heard of term.misheard ?? []) {
       const words = heard.toLowerCase().split(/[\s-]+/);
-      ways.push({ words: heard, term, sounds: words.map(soundOf).join(''), listed: heard.toLowerCase(), isPart: false, order: 0 });
+      ways.push({
+        words: heard,
+        term,
+        sounds: words.map(soundOf).join(''),
+        listed: heard.toLowerCase(),
+        isPart: false,
+        order: 0,
+      });
     }
   }
   for (const [word, term] of parts)
-    if (!names.has(word)) ways.push({ words: word, term, sounds: soundOfName(word), listed: null, isPart: true, order: 0 });
+    if (!names.has(word))
+      ways.push({ words: word, term, sounds: soundOfName(word), listed: null, isPart: true, order: 0 });
   return ways;
 }
 
@@ -84,14 +92,22 @@ function takeWay(
   names.add(way);
   const words = way.split(/[ -]/);
   if (words.length > MOST_WORDS) return;
-  for (const word of words) if (words.length > 1 && word.length >= LONG_WORD && !COUNT.test(word) && !parts.has(word)) parts.set(word, term);
+  for (const word of words)
+    if (words.length > 1 && word.length >= LONG_WORD && !COUNT.test(word) && !parts.has(word)) parts.set(word, term);
   if (!isNamed) {
     if (words.length === 1 && way.length >= LONG_WORD) parts.set(way, term);
     return;
   }
   const sounds = words.map(soundOfName).join('');
   if (sounds.length > FEWEST_SOUNDS || way.length > FEWEST_SOUNDS)
-    ways.push({ words: way, term, sounds, listed: null, isPart: false, order: way === term.name ? 0 : 1 + term.also!.indexOf(way) });
+    ways.push({
+      words: way,
+      term,
+      sounds,
+      listed: null,
+      isPart: false,
+      order: way === term.name ? 0 : 1 + term.also!.indexOf(way),
+    });
 }
 
 function grow(ways: readonly Way[]): Names {

@@ -12,10 +12,11 @@ export interface Near {
 
 /** A name may cost so much, and so much more for each of its sounds. */
 const COST_AT_LEAST = 0.25;
-const COST_PER_SOUND = 0.19;
+const COST_PER_SOUND = 0.2;
 const MOST_COST = 2;
 /** Half-way through a name, changes may have come early. */
-const EARLY = 0.5;
+const EARLY = 0.6;
+const EARLY_PER_SOUND = 0.12;
 /** The names are kept as one of each: several of them have an s more. */
 const PLURAL = 0.06;
 const DEEPEST = 36;
@@ -52,7 +53,7 @@ function walk(node: number, depth: number, length: number, ends: readonly number
   const { sound, child, sibling } = names;
   const before = rows[depth]!;
   const row = rows[depth + 1]!;
-  const limit = Math.min(MOST_COST, EARLY + COST_PER_SOUND * (depth + 1));
+  const limit = Math.min(MOST_COST, EARLY + EARLY_PER_SOUND * (depth + 1));
   const from = Math.max(0, depth - ASIDE);
   const until = Math.min(length, depth + ASIDE + 1);
   for (let below = child[node]!; below >= 0; below = sibling[below]!) {

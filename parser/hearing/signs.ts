@@ -38,7 +38,9 @@ export function signsOf(candidate: Candidate, meant: string, tokens: readonly To
   const said = mean((word) => companyOf(word)?.said ?? companyOf(singular(word))?.said ?? 0);
   const least = wrong.length ? Math.min(...wrong.map((word) => companyOf(word)?.said ?? 0)) : 0;
   const foreign = sum((word) => (isForeign(word, vocabulary) ? 1 : 0));
-  const known = wrong.filter((word) => KNOWN.has(viewOf(tokens, from + heard.indexOf(word), vocabulary).found?.term.kind ?? 'task'));
+  const known = wrong.filter((word) =>
+    KNOWN.has(viewOf(tokens, from + heard.indexOf(word), vocabulary).found?.term.kind ?? 'task'),
+  );
   const beside = around(tokens, from, until, way.term, vocabulary);
   const own = right.find((word) => word.length > 2 && vocabulary.has(word) && !everyday(word));
   const shared = right.some((word) => word.length > 2 && vocabulary.has(word));
@@ -52,7 +54,10 @@ export function signsOf(candidate: Candidate, meant: string, tokens: readonly To
   const so = saidSo(heard.join(' '));
   const strangeness = mean((word) => (companyOf(word) ? 0 : everyday(word) ? 1 : 0));
   return {
-    because: own ?? beside.because ?? (shared ? (right.find((word) => vocabulary.has(word)) ?? null) : null),
+    because:
+      one && !foreign && support + beside.other === 0
+        ? null
+        : (own ?? beside.because ?? (shared ? (right.find((word) => vocabulary.has(word)) ?? null) : null)),
     signs: [
       ['any', 1],
       ['cost', cost],
@@ -85,7 +90,12 @@ export function signsOf(candidate: Candidate, meant: string, tokens: readonly To
       ["heard right, the trade's", own ? 1 : 0],
       ['heard right, said', shared ? said : 0],
       ['heard right, cost', shared ? Math.min(10, 10 * perRest) : 0],
-      ['name said', missing.length ? missing.reduce((t, w) => t + (companyOf(w)?.said ?? companyOf(`${w}s`)?.said ?? 0), 0) / missing.length : 0],
+      [
+        'name said',
+        missing.length
+          ? missing.reduce((t, w) => t + (companyOf(w)?.said ?? companyOf(`${w}s`)?.said ?? 0), 0) / missing.length
+          : 0,
+      ],
       ['part', way.isPart ? 1 : 0],
       ['listed', way.listed ? 1 : 0],
       ['listed, plain', way.listed && !foreign ? 1 : 0],

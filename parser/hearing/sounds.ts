@@ -44,8 +44,8 @@ const SPELT: ReadonlyMap<string, readonly Spelt[]> = byFirst(
 );
 
 const LONG: Readonly<Record<string, string>> = { a: 'A', e: 'I', i: 'Y', o: 'O', u: 'U', y: 'Y' };
-const VOWEL = /[aeiouy]/;
-const isVowel = (letter: string | undefined) => letter !== undefined && VOWEL.test(letter);
+const isVowel = (letter: string | undefined) =>
+  letter === 'a' || letter === 'e' || letter === 'i' || letter === 'o' || letter === 'u' || letter === 'y';
 
 function byFirst(rows: string): Map<string, Spelt[]> {
   const map = new Map<string, Spelt[]>();
@@ -63,34 +63,48 @@ function byFirst(rows: string): Map<string, Spelt[]> {
 /** The sounds of a word of small letters. One letter alone is said by its name. */
 export function soundsOfSpelling(word: string): string {
   if (word.length === 1) return LETTER_SOUNDS[word] ?? '';
-  // A last e is not said, nor is that of "tiles" and "taped", except behind a hiss or a t or d.
   const ending = endingOf(word);
   const end = word.length - ending.letters;
   let out = '';
+  let last = '';
   for (let i = 0; i < end; ) {
-    const spelt = SPELT.get(word[i]!)?.find(
-      ({ letters, where }) =>
-        word.startsWith(letters, i) &&
-        i + letters.length <= end &&
-        (where === '' || (where === '^' ? i === 0 : i + letters.length === word.length)),
-    );
-    let sound = spelt?.sound ?? '';
-    const letters = spelt?.letters.length ?? 1;
-    const next = word[i + letters];
-    if (letters === 1 || spelt?.letters === 'gg') {
-      if (sound === 'k' && word[i] === 'c' && /[eiy]/.test(next ?? '')) sound = 's';
-      else if (sound === 'g' && letters === 1 && /[ey]/.test(next ?? '') && i > 0) sound = 'J';
-      else if (LONG[word[i]!] && isMagic(word, i, end, ending.lengthens)) sound = LONG[word[i]!]!;
-      else if (word[i] === 'y' && i > 0) sound = yAt(word, i, end);
-      else if (word[i] === 'l' && i + 1 === end && ending.lengthens && !isVowel(word[i - 1])) sound = 'ul';
-      else if (word[i] === 'b' && i + 1 < end) sound = 'b';
-    } else if (spelt?.letters === 'ng' && (next === 'e' || isVowel(next)) && word[i + 2] === 'e') sound = 'nJ';
+    const spelt = speltAt(word, i, end);
+    const letters = spelt ? spelt.letters.length : 1;
+    let sound = spelt ? spelt.sound : '';
+    if (letters === 1) sound = alone(word, i, end, sound, ending.lengthens);
+    else if (sound === 'N' && word[i + letters] === 'e' && i + letters === end) sound = 'nJ';
     // A sound met twice running is heard once.
-    out += sound && out.at(-1) === sound[0] ? sound.slice(1) : sound;
+    if (sound) {
+      out += last === sound[0] ? sound.slice(1) : sound;
+      last = out[out.length - 1]!;
+    }
     i += letters;
   }
-  out = out.replace('Or', 'or');
-  return out + (out.at(-1) === ending.sound && ending.sound ? '' : ending.sound);
+  if (out.includes('Or')) out = out.replace('Or', 'or');
+  return last === ending.sound ? out : out + ending.sound;
+}
+
+function speltAt(word: string, i: number, end: number): Spelt | undefined {
+  const rows = SPELT.get(word[i]!);
+  if (!rows) return undefined;
+  for (const row of rows) {
+    const after = i + row.letters.length;
+    if (after > end || (row.letters.length > 1 && !word.startsWith(row.letters, i))) continue;
+    if (row.where === '' || (row.where === '^' ? i === 0 : after === word.length)) return row;
+  }
+  return undefined;
+}
+
+/** What one letter is said as between its neighbours. */
+function alone(word: string, i: number, end: number, sound: string, lengthens: boolean): string {
+  const letter = word[i]!;
+  const next = word[i + 1];
+  if (letter === 'c') return next === 'e' || next === 'i' || next === 'y' ? 's' : sound;
+  if (letter === 'g') return i > 0 && (next === 'e' || next === 'y') ? 'J' : sound;
+  if (lengthens && LONG[letter] && isMagic(word, i, end)) return LONG[letter]!;
+  if (letter === 'y' && i > 0) return yAt(word, i, end);
+  if (letter === 'l' && lengthens && i + 1 === end && !isVowel(word[i - 1])) return 'ul';
+  return sound;
 }
 
 interface Ending {
@@ -101,21 +115,29 @@ interface Ending {
 }
 
 const NO_ENDING: Ending = { letters: 0, sound: '', lengthens: false };
+const SILENT_E: Ending = { letters: 1, sound: '', lengthens: true };
+const ending = (sound: string): Ending => ({ letters: 2, sound, lengthens: true });
+const [IS, S, ID, T, D] = [ending('is'), ending('s'), ending('id'), ending('t'), ending('d')];
+const HISSES = 'sxzcgh';
+const VOICELESS = 'ckpsxfh';
 
+/** A last e is not said, nor is that of "tiles" and "taped", except behind a hiss or a t or d. */
 function endingOf(word: string): Ending {
-  if (word.length < 3 || /[st]ure$/.test(word)) return NO_ENDING;
-  if (/[^aeiouy]e$/.test(word)) return { letters: 1, sound: '', lengthens: true };
-  if (/(?:s|x|z|sh|ch|c|g)es$/.test(word) && word.length > 3) return { letters: 2, sound: 'is', lengthens: true };
-  if (/[^aeiouy]es$/.test(word) && word.length > 3) return { letters: 2, sound: 's', lengthens: true };
-  if (/[td]ed$/.test(word) && word.length > 4) return { letters: 2, sound: 'id', lengthens: true };
-  if (word.length > 4 && /[aeiouy][^aeiouy]*[^aeiouytd]ed$/.test(word))
-    return { letters: 2, sound: /(?:[ckpsxf]|ch|sh)ed$/.test(word) ? 't' : 'd', lengthens: true };
-  return NO_ENDING;
+  const { length } = word;
+  const final = word[length - 1];
+  if (length < 3 || (final !== 'e' && word[length - 2] !== 'e') || !'esd'.includes(final!)) return NO_ENDING;
+  const before = word[length - (final === 'e' ? 2 : 3)]!;
+  if (isVowel(before)) return NO_ENDING;
+  if (final === 'e') return /[st]ure$/.test(word) ? NO_ENDING : SILENT_E;
+  if (length < 4) return NO_ENDING;
+  if (final === 's') return HISSES.includes(before) ? IS : S;
+  if (length < 5 || !/[aeiouy]/.test(word.slice(0, -3))) return NO_ENDING;
+  return before === 't' || before === 'd' ? ID : VOICELESS.includes(before) ? T : D;
 }
 
 /** A vowel, one consonant, and the e that lengthens it: "tape", "tapes". */
-const isMagic = (word: string, i: number, end: number, lengthens: boolean) =>
-  lengthens && i === end - 2 && !isVowel(word[i + 1]) && !/[xw]/.test(word[i + 1]!) && !isVowel(word[i - 1]);
+const isMagic = (word: string, i: number, end: number) =>
+  i === end - 2 && !isVowel(word[i + 1]) && word[i + 1] !== 'x' && word[i + 1] !== 'w' && !isVowel(word[i - 1]);
 
 /** "Fly", but "only". */
 const yAt = (word: string, i: number, end: number) =>
@@ -149,7 +171,8 @@ export function soundOf(word: string): string {
 /** The sounds of several words. */
 export const soundsOf = (words: readonly string[]): string => words.map(soundOf).join('');
 
-const INITIALS = /^[b-df-hj-np-tv-z]{2,4}$|^(?:abs|osb|uf|emt|gfi|gfci|afci|rcd|gpo|abs|ac|tv|led|usb|oc|epdm|hvac|eifs|io)$/;
+const INITIALS =
+  /^[b-df-hj-np-tv-z]{2,4}$|^(?:abs|osb|uf|emt|gfi|gfci|afci|rcd|gpo|abs|ac|tv|led|usb|oc|epdm|hvac|eifs|io)$/;
 
 /** The sounds of a name's word: "osb" is said o, s, b. */
 export const soundOfName = (word: string): string =>

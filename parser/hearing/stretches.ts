@@ -1,7 +1,7 @@
 import type { Token, Vocabulary } from '../types.ts';
 import { saidOf } from './company.ts';
-import { meantOf } from './meant.ts';
 import { meansItself } from './meansItself.ts';
+import { meantOf } from './meant.ts';
 import { namesOf, type Way } from './names.ts';
 import { type Near, nearest } from './nearest.ts';
 import { soundOf } from './sounds.ts';
@@ -58,26 +58,34 @@ export function candidatesAt(tokens: readonly Token[], i: number, vocabulary: Vo
 }
 
 /** What one sound may cost at most, by how often crews say the words: what they never say is sooner something else. */
-const dearest = (said: number) => 0.27 - 0.015 * said;
+const DEAREST = 0.27;
+const dearest = (said: number) => DEAREST - 0.015 * said;
 /** So many names for one stretch are weighed. */
 const WEIGHED = 3;
 
 function likeliest(tokens: readonly Token[], i: number, near: readonly Near[]): Candidate[] {
-  const byEnd = new Map<number, Candidate[]>();
-  for (const one of near) {
-    const list = byEnd.get(one.words) ?? [];
-    byEnd.set(one.words, list);
-    list.push({ ...one, from: i, until: i + one.words });
-  }
-  return [...byEnd].flatMap(([words, list]) => {
-    const heard = tokens.slice(i, i + words).map(({ word }) => word);
+  const kept: Candidate[] = [];
+  const heard: string[] = [];
+  for (let words = 1; words <= MOST_WORDS && i + words <= tokens.length; words++) {
+    heard.push(tokens[i + words - 1]!.word);
+    const list = near.filter(
+      (one) =>
+        one.words === words &&
+        one.cost <= 0.15 + DEAREST * one.way.sounds.length &&
+        one.cost <= 0.15 + dearest(saidBeside(heard, one.way.words)) * one.way.sounds.length,
+    );
+    if (!list.length) continue;
+    list.sort((a, b) => Math.round(20 * (a.cost - b.cost)) || a.way.order - b.way.order);
     const seen = new Set<string>();
-    return list
-      .filter(({ cost, way }) => cost <= 0.15 + dearest(saidBeside(heard, way.words)) * way.sounds.length)
-      .sort((a, b) => Math.round(20 * (a.cost - b.cost)) || a.way.order - b.way.order)
-      .filter(({ way }) => !seen.has(keyOf(way)) && seen.add(keyOf(way)))
-      .slice(0, WEIGHED);
-  });
+    for (const { way, cost } of list) {
+      const key = keyOf(way);
+      if (seen.has(key)) continue;
+      seen.add(key);
+      kept.push({ way, words, cost, from: i, until: i + words });
+      if (seen.size === WEIGHED) break;
+    }
+  }
+  return kept;
 }
 
 const keyOf = (way: Way) => (way.listed ? `${way.term.name}~` : way.term.name);

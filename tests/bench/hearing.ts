@@ -18,7 +18,9 @@ import { builtIn } from '../../parser/trade/index.ts';
 const squeezed = (text: string) => text.toLowerCase().replace(/[^a-z]/g, '');
 const vocabulary = builtIn();
 
-for (const name of readdirSync(new URL('../../fixtures/hearing/', import.meta.url)).map((file) => file.replace('.jsonl', ''))) {
+for (const name of readdirSync(new URL('../../fixtures/hearing/', import.meta.url)).map((file) =>
+  file.replace('.jsonl', ''),
+)) {
   const lines = readFileSync(new URL(`../../fixtures/hearing/${name}.jsonl`, import.meta.url), 'utf8')
     .trim()
     .split('\n');

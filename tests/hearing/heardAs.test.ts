@@ -19,8 +19,8 @@ describe('names heard as other words', () => {
     ['get a new sump pomp', 'sump pomp', 'sump pump'],
     ['hurricane dies on every rafter', 'hurricane dies', 'hurricane ties'],
     ['the sheep rock seams need mud', 'sheep rock', 'sheetrock'],
-    ['cope the bass boards', 'bass boards', 'baseboards'],
-    ['two tubes of sealer cone', 'sealer cone', 'clear silicone'],
+    ['nail the bass boards in the hall', 'bass boards', 'baseboards'],
+    ['two tubes of sealer cone', 'sealer cone', 'silicone'],
     ['two rolls of you eff cable', 'you eff cable', 'uf cable'],
   ])('%s', (text, heard, meant) => {
     expect(repairsOf(text)).toMatchObject([{ heard, meant }]);
@@ -34,6 +34,11 @@ describe('names heard as other words', () => {
     'one box of one and a quarter screws',
     'the front doorway is dark',
     'paint the wall behind the sink',
+    'call me fri am about the frame',
+    'vengo el lunes con las cajas de tile',
+    "the tub's out and the cover's off",
+    'the hall light is dead',
+    'caulk in the corner and tape the joint',
     'the door binds at the top',
     'the crawl space was densely packed with insulation',
     'the garage door opener works, the window opens too',

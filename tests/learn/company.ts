@@ -11,7 +11,6 @@ import { slotOf } from '../../parser/hearing/company.ts';
 import { NAMED_KINDS } from '../../parser/hearing/names.ts';
 import { tokenise } from '../../parser/hearing/tokens.ts';
 import { builtIn } from '../../parser/trade/index.ts';
-import type { Token } from '../../parser/types.ts';
 import { readFiles } from '../score/lib/corpus.ts';
 
 const FILE = join(import.meta.dirname, '../../parser/hearing/companyTable.ts');
@@ -80,7 +79,8 @@ const lines = [...notesWith]
   .map(([word, count]) => {
     const share = said.get(word)! / words;
     const crew = tenths(Math.log(share / (((others.get(word) ?? 0) + 20) / otherWords)));
-    const slot = (map: Map<string, number>) => tenths(Math.log(((map.get(word) ?? 0) + 2 * share) / (mentions + 2) / share + 0.02));
+    const slot = (map: Map<string, number>) =>
+      tenths(Math.log(((map.get(word) ?? 0) + 2 * share) / (mentions + 2) / share + 0.02));
     const counters = [...beside].flatMap(([counter, own]) => {
       const here = own.get(word) ?? 0;
       const any = besideAny.get(word) ?? 0;

@@ -10,14 +10,14 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { meantOf } from '../../parser/hearing/meant.ts';
 import { signsOf } from '../../parser/hearing/signs.ts';
-import { ENOUGH, weightOf } from '../../parser/hearing/weights.ts';
 import { type Candidate, candidatesAt } from '../../parser/hearing/stretches.ts';
 import { tokenise } from '../../parser/hearing/tokens.ts';
+import { ENOUGH, weightOf } from '../../parser/hearing/weights.ts';
 import { builtIn } from '../../parser/trade/index.ts';
 import type { Token } from '../../parser/types.ts';
 import { readHalf } from '../score/lib/corpus.ts';
-import { dice } from './common.ts';
-import { heardPairs, type HeardPair } from './heardPairs.ts';
+import { dice, shuffled } from './common.ts';
+import { type HeardPair, heardPairs } from './heardPairs.ts';
 
 export interface Row {
   names: readonly string[];
@@ -31,8 +31,15 @@ export interface Row {
 
 const HEARING = join(import.meta.dirname, '../../parser/hearing');
 const vocabulary = builtIn();
-const squeezed = (text: string) => text.toLowerCase().replace(/[^a-z]/g, '').replace(/s$/, '');
+const squeezed = (text: string) =>
+  text
+    .toLowerCase()
+    .replace(/[^a-z]/g, '')
+    .replace(/s$/, '');
 const random = dice(7);
+const RATE = 0.1;
+/** Names that ordinary English may sound enough like, in 5,000 words; several may be for the same words, of which one is taken. */
+const ALARMS = 1.7;
 
 export function* candidatesIn(text: string): Generator<{ candidate: Candidate; tokens: Token[] }> {
   const tokens = tokenise(text);
@@ -44,8 +51,18 @@ function row(candidate: Candidate, tokens: Token[], yes: boolean, weight: number
   const meant = meantOf(candidate.way);
   const { signs, because } = signsOf(candidate, meant, tokens, vocabulary);
   if (!because) return null;
-  const heard = tokens.slice(candidate.from, candidate.until).map((t) => t.word).join(' ');
-  return { names: signs.map(([name]) => name), values: signs.map(([, value]) => value), yes, weight, english, about: `${heard} > ${meant} (${because})` };
+  const heard = tokens
+    .slice(candidate.from, candidate.until)
+    .map((t) => t.word)
+    .join(' ');
+  return {
+    names: signs.map(([name]) => name),
+    values: signs.map(([, value]) => value),
+    yes,
+    weight,
+    english,
+    about: `${heard} > ${meant} (${because})`,
+  };
 }
 
 /** A phrase whose misheard words are known. */
@@ -58,7 +75,8 @@ function fromPair({ text, heard, meant }: HeardPair, weight: number, out: Row[],
     const touches = from < end && until > start;
     if (unlisted && way.listed && touches && (heard.includes(way.listed) || way.listed.includes(heard))) continue;
     const own = squeezed(meantOf(way));
-    const right = touches && (own.includes(squeezed(meant)) || squeezed(meant).includes(own) || way.term.name === meant);
+    const right =
+      touches && (own.includes(squeezed(meant)) || squeezed(meant).includes(own) || way.term.name === meant);
     // A shorter stretch for the same name is neither right nor wrong, nor is a longer one whose other words are the name's.
     const covers = from <= start && until >= end - 1;
     const beyond = tokens.slice(candidate.from, candidate.until).filter((t) => t.end <= start || t.start >= end);
@@ -67,6 +85,25 @@ function fromPair({ text, heard, meant }: HeardPair, weight: number, out: Row[],
     const made = row(candidate, tokens, right && !isLonger, weight);
     if (made) out.push(made);
   }
+}
+
+/** Logistic regression by stochastic gradient, each weight with a step of its own. */
+function learn(lessons: readonly Row[], rounds = 25, decay = 3e-4): Float64Array {
+  const width = lessons[0]!.values.length;
+  const weights = new Float64Array(width);
+  const squares = new Float64Array(width).fill(1e-3);
+  for (let round = 0; round < rounds; round++)
+    for (const { values, yes, weight } of shuffled(lessons, random)) {
+      let sum = 0;
+      for (let k = 0; k < width; k++) sum += weights[k]! * values[k]!;
+      const off = weight * ((yes ? 1 : 0) - 1 / (1 + Math.exp(-sum)));
+      for (let k = 0; k < width; k++) {
+        const gradient = off * values[k]! - decay * weights[k]!;
+        squares[k]! += gradient * gradient;
+        weights[k]! += (RATE * gradient) / Math.sqrt(squares[k]!);
+      }
+    }
+  return weights;
 }
 
 /** Listed mishearings in the place of their names. */
@@ -89,7 +126,20 @@ function planted(out: Row[]): void {
       if (count >= 4) continue;
       planted.set(heard, count + 1);
       const from = Math.max(0, match.index - 150);
-      fromPair({ text: text.slice(from, match.index) + heard + match[1] + text.slice(match.index + match[0].length, match.index + 150), heard, meant: name }, 1, out, random() < 0.75);
+      fromPair(
+        {
+          text:
+            text.slice(from, match.index) +
+            heard +
+            match[1] +
+            text.slice(match.index + match[0].length, match.index + 150),
+          heard,
+          meant: name,
+        },
+        1,
+        out,
+        random() < 0.75,
+      );
     }
 }
 
@@ -117,7 +167,9 @@ function notesAsTheyStand(out: Row[]): void {
 
 /** Ordinary English, sentence by sentence: every other file is counted, the rest learned from. */
 function* sentences(folder: string, odd: number, files: number): Generator<string> {
-  const names = readdirSync(folder).filter((name) => name.endsWith('.json')).sort();
+  const names = readdirSync(folder)
+    .filter((name) => name.endsWith('.json'))
+    .sort();
   for (const file of names.filter((_, k) => k % 2 === odd).slice(0, files))
     yield* [JSON.parse(readFileSync(join(folder, file), 'utf8'))].flat() as string[];
 }
@@ -145,7 +197,10 @@ function countSaidSo(folder: string): { crews: Map<string, number>; others: Map<
   const count = (text: string, map: Map<string, number>) => {
     const said = new Set<string>();
     for (const { candidate, tokens } of candidatesIn(text)) {
-      const words = tokens.slice(candidate.from, candidate.until).map((t) => t.word).join(' ');
+      const words = tokens
+        .slice(candidate.from, candidate.until)
+        .map((t) => t.word)
+        .join(' ');
       said.add(words);
       if (tempting.has(words)) continue;
       const made = row(candidate, tokens, false, 1);
@@ -175,7 +230,10 @@ if (process.argv[3] === 'count') {
     .map((words) => [words, tier(crews.get(words) ?? 0), tier(others.get(words) ?? 0)] as const)
     .filter(([, a, b]) => a + b)
     .map((cells) => cells.join('\t'));
-  writeFileSync(join(HEARING, 'saidSoTable.ts'), `export const SAID_SO = \`\n${lines.join('\n')}\n\`;\n`);
+  writeFileSync(
+    join(HEARING, 'saidSoTable.ts'),
+    `/** Words that sound like a name of the trade and were said and meant: by crews in annotated notes, and by others in ordinary English, 1 for twice and one more each time it doubles. Written by \`tests/learn/misheard.ts count\`. */\nexport const SAID_SO = \`\n${lines.join('\n')}\n\`;\n`,
+  );
   console.log('said so', lines.length, lines.join('\n').length);
   process.exit();
 }
@@ -188,4 +246,25 @@ notesAsTheyStand(rows);
 console.log('notes', rows.length);
 const words = english(folder, rows);
 console.log('english', words, rows.length);
-writeFileSync('/tmp/hH2w/rows.json', JSON.stringify({ words, rows: rows.map(({ names, ...r }) => r), names: rows[0]!.names }));
+
+const weights = learn(rows);
+const score = ({ values }: Row) => values.reduce((sum, value, k) => sum + value * weights[k]!, 0);
+const alarms = rows
+  .filter((r) => r.english)
+  .map(score)
+  .sort((a, b) => b - a);
+const enough = alarms[Math.round((words * ALARMS) / 5000)]!;
+writeFileSync(
+  join(HEARING, 'weights.ts'),
+  `/** Weights of the signs (\`signs.ts\`) that words were a misheard name of the trade, in hundredths. Written by \`tests/learn/misheard.ts\`. */
+const WEIGHTS: Readonly<Record<string, number>> = {
+${rows[0]!.names.map((name, k) => `  ${JSON.stringify(name)}: ${Math.round(100 * weights[k]!)},`).join('\n')}
+};
+
+/** What the weighed signs must add up to. */
+export const ENOUGH = ${enough.toFixed(2)};
+
+export const weightOf = (sign: string): number => (WEIGHTS[sign] ?? 0) / 100;
+`,
+);
+console.log(`weights.ts: from ${enough.toFixed(2)} on`);

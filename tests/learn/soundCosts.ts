@@ -63,7 +63,8 @@ function aligned(said: string, heard: string): [number, number][] {
   for (let i = said.length, j = heard.length; i || j; ) {
     const here = table[i]![j]!;
     const near = (cost: number) => Math.abs(cost - here) < 1e-6;
-    if (i && j && near(table[i - 1]![j - 1]! + CHANGE[at(i, said) * 128 + at(j, heard)]!)) steps.push([at(i--, said), at(j--, heard)]);
+    if (i && j && near(table[i - 1]![j - 1]! + CHANGE[at(i, said) * 128 + at(j, heard)]!))
+      steps.push([at(i--, said), at(j--, heard)]);
     else if (i && near(table[i - 1]![j]! + CHANGE[at(i, said) * 128]!)) steps.push([at(i--, said), NONE]);
     else steps.push([NONE, at(j--, heard)]);
   }
