@@ -1,4 +1,5 @@
 import type { Token, Vocabulary } from '../types.ts';
+import { everyday } from './everyday.ts';
 import { meantOf } from './meant.ts';
 import { signsOf } from './signs.ts';
 import { candidatesAt } from './stretches.ts';
@@ -25,7 +26,8 @@ export function misheardIn(tokens: readonly Token[], vocabulary: Vocabulary): Mi
       if (!because) continue;
       let score = 0;
       for (const [name, value] of signs) score += value * weightOf(name);
-      if (score > ENOUGH) found.push({ from: i, until: candidate.until, meant, because, score, cost: candidate.cost });
+      if (score > ENOUGH + (isOnePlain(tokens, i, candidate.until, vocabulary) ? PLAIN_MORE : 0))
+        found.push({ from: i, until: candidate.until, meant, because, score, cost: candidate.cost });
     }
   }
   // "Chock line": the next word was heard right, and tells that no caulk was meant.
@@ -38,6 +40,13 @@ export function misheardIn(tokens: readonly Token[], vocabulary: Vocabulary): Mi
     if (!taken.some(({ from, until }) => from < one.until && until > one.from)) taken.push(one);
   return taken.sort((a, b) => a.from - b.from);
 }
+
+/** So much more must speak for it where one plain word was heard. */
+const PLAIN_MORE = 1;
+
+/** One word of everyday English, or of the trade's own: it is said and meant far oftener than misheard. */
+const isOnePlain = (tokens: readonly Token[], from: number, until: number, vocabulary: Vocabulary) =>
+  until === from + 1 && (everyday(tokens[from]!.word) || vocabulary.has(tokens[from]!.word));
 
 interface Weighed extends Misheard {
   score: number;
