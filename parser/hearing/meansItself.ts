@@ -5,7 +5,7 @@ import type { Candidate } from './stretches.ts';
 import { viewOf } from './views.ts';
 
 /** They end or start no name that was misheard, unless dictation is known to write them so. */
-const AT_NO_EDGE = /^(?:a|i|and|an|the|of|to|at|by|for|be|our)$/;
+const AT_NO_EDGE = /^(?:a|i|and|an|the|of|to|at|by|for|be|our|till|until|since|before|after|cause|cos|than|while)$/;
 /** Behind a word of the trade these go on: "caulk in the gap", "the pad is". */
 const GOES_ON = /^(?:in|on|is|are|it|or|up|out)$/;
 /** Crews say it in so many notes (`companyOf`) that they mean it. */

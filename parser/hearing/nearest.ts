@@ -22,7 +22,7 @@ const PLURAL = 0.06;
 const DEEPEST = 36;
 const LONGEST = 48;
 /** Sounds put in or left out by one place in a name. */
-const ASIDE = 4;
+const ASIDE = 3;
 const S = 's'.charCodeAt(0);
 const FAR = 9;
 
