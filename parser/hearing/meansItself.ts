@@ -12,6 +12,10 @@ const GOES_ON = /^(?:in|on|is|are|it|or|up|out)$/;
 const OFTEN = 3;
 
 const PARTICLE = /^(?:up|out|down|off|back|in)$/;
+/** Behind these stands a noun, and no verb: "the flap her", but "to show her". */
+const BEFORE_NOUN =
+  /^(?:a|an|the|this|that|new|old|each|every|another|bad|broken|cracked|loose|both|of|my|our|his|one|two|three|four|six)$/;
+const BEHIND_VERB = /^(?:it|them|him|the|a|an|this|these|those|my|your|our|their|us|me|you)$/;
 /** They stand before a thing of the trade and are meant. */
 const DESCRIBING = new Set(
   'big long left right back hard high low old new dry wet hot cold good bad main half full best first last next front all one'.split(
@@ -36,6 +40,8 @@ export function meansItself(
     (cost > A_SLIP || way.listed || everyday(heard[0]!) || heard[0]![0] !== meant[0])
   )
     return true;
+  // "Trace it tomorrow": what stands before an article or "it" was said as a verb.
+  if (heard.length === 1 && everyday(heard[0]!) && BEHIND_VERB.test(tokens[until]?.word ?? '')) return true;
   if (way.listed && heard.join(' ').startsWith(way.listed)) return false;
   const name = meant.split(/[ -]/);
   const wrong = heard.filter((word) => !name.includes(word));
@@ -43,7 +49,11 @@ export function meansItself(
   // "The cover's off" is no misheard cover.
   if (wrong.some((word) => word.includes("'"))) return true;
   // "Level her out", "a big screen".
-  if (heard.at(-1) === 'her' && PARTICLE.test(tokens[until]?.word ?? '')) return true;
+  if (heard.at(-1) === 'her') {
+    const before = tokens[from - 1];
+    const isNoun = before && (BEFORE_NOUN.test(before.word) || before.kind === 'number' || vocabulary.has(before.word));
+    if (!isNoun || PARTICLE.test(tokens[until]?.word ?? '')) return true;
+  }
   if (wrong.length < heard.length && wrong.some((word) => DESCRIBING.has(word))) return true;
   const letters = heard.filter((word) => word.length === 1).length;
   if (letters < 2 && (AT_NO_EDGE.test(heard[0]!) || AT_NO_EDGE.test(heard.at(-1)!))) return true;

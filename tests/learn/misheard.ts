@@ -28,7 +28,7 @@ import {
 const HEARING = join(import.meta.dirname, '../../parser/hearing');
 const RATE = 0.1;
 /** Names that ordinary English may sound enough like, in 5,000 words; several may be for the same words, of which one is taken. */
-const ALARMS = 2.1;
+const ALARMS = 1.7;
 
 /** Logistic regression by stochastic gradient, each weight with a step of its own. */
 function learn(lessons: readonly Row[], rounds = 25, decay = 3e-4): Float64Array {
