@@ -28,7 +28,7 @@ import {
 const HEARING = join(import.meta.dirname, '../../parser/hearing');
 const RATE = 0.1;
 /** Names that ordinary English may sound enough like, in 5,000 words; several may be for the same words, of which one is taken. */
-const ALARMS = 1.7;
+const ALARMS = 1.6;
 
 /** Logistic regression by stochastic gradient, each weight with a step of its own. */
 function learn(lessons: readonly Row[], rounds = 25, decay = 3e-4): Float64Array {
@@ -101,7 +101,7 @@ if (process.argv[3] === 'count') {
   process.exit();
 }
 const rows: Row[] = [];
-for (const pair of heardPairs()) fromPair(pair, 4, rows);
+for (const pair of heardPairs()) fromPair(pair, 8, rows);
 console.log('pairs', rows.filter((r) => r.yes).length, rows.length);
 planted(rows);
 console.log('planted', rows.filter((r) => r.yes).length, rows.length);
