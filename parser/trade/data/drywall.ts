@@ -5,7 +5,7 @@ export const DRYWALL: Sheet[] = [
   {
     kind: 'material',
     counter: 'drywall',
-    lines: `drywall; gyprock, sheetrock, sheet rock, plasterboard, gypsum board, gyp board, wallboard, tablaroca, drywall sheet, gypsum, half inch board; ~drive all, dry whale, dry law, dry wool, try wall, dry walk, drive wall, driver wall, drywalk, sheep rock, she truck, sheet rack, cheap rock, sheet rog, sheet wreck, jip rock, gip rock, plaster bored, plaster bird; @sheet
+    lines: `drywall; sheetrock, sheet rock, plasterboard, gypsum board, gyp board, wallboard, tablaroca, drywall sheet, gypsum, half inch board; ~drive all, dry whale, dry law, dry wool, try wall, dry walk, drive wall, driver wall, drywalk, sheep rock, she truck, sheet rack, cheap rock, sheet rog, sheet wreck, jip rock, gip rock, plaster bored, plaster bird; @sheet
 moisture board; green board, moisture resistant drywall, mr board, purple board, moisture resistant board; @sheet
 fire rated drywall; type x, fireboard, fire board, fire rated board, type c; ~type ex; @sheet
 soundproof drywall; acoustic drywall, sound board, acoustic plasterboard; @sheet

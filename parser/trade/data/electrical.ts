@@ -40,7 +40,7 @@ wire label; panel label, label tape, wire marker; @each
 heat shrink; shrink tube; @pack
 fish paper; insulator bushing; @each
 heat trace cable; roof heat cable, pipe heat cable, deicing cable; @each
-nm; nmb, nm-b, romex, house wire; ~rowe mex, row mex, roam ex, roam x, roman x; @roll, ft
+nm; nmb, nm-b, house wire; ~rowe mex, row mex, roam ex, roam x, roman x; @roll, ft
 6/3; 8/3, 6/2, 8/2, 14/4, six three, eight three, ten three, ten two, six gauge wire; @ft, roll
 three core flex; tps, tps cable, two point five twin and earth; @roll
 grounding electrode; grounding electrode conductor, gec, ufer ground, ufer, bare ground; @ft

@@ -39,12 +39,12 @@ grout colorant; grout dye, grout pen; @bottle
 grout additive; latex additive, acrylic additive; @qt
 grout haze remover; haze remover, sulfamic acid; @bottle
 color matched caulk; grout caulk, matching caulk, sanded caulk; @tube
-backer board; hardie board, hardie backer, cement board, backerboard, tile backer, backer, cement backer, tile backer board, fiber cement backer; ~backer bored, back a board, packer board, hardy board, hardy bored, hardly board, heart e board, hardy backer, hardly backer, back her board, bakker board; @sheet
+backer board; cement board, backerboard, tile backer, backer, cement backer, tile backer board, fiber cement backer; ~backer bored, back a board, packer board, hardy board, hardy bored, hardly board, heart e board, hardy backer, hardly backer, back her board, bakker board; @sheet
 foam backer board; foam tile board, foam board backer; @sheet
 backer board screw; backer screw, cement board screw; @box
 alkali resistant tape; backer tape, cement board tape; @roll
 uncoupling membrane; decoupling membrane, membrane, uncoupling mat; ~member rain, uncoupling member; @roll
-waterproofing; redgard, waterproofing membrane, liquid membrane, tanking, tanking slurry, liquid waterproofing, roll on membrane; ~red card, red guard, red guarded; @bucket
+waterproofing; waterproofing membrane, liquid membrane, tanking, tanking slurry, liquid waterproofing, roll on membrane; ~red card, red guard, red guarded; @bucket
 waterproofing band; seam band, banding, waterproofing tape, tanking tape; @roll
 crack isolation membrane; crack isolation, anti fracture membrane; @roll
 self leveler; self levelling compound, self leveling compound, leveler, leveller, leveling compound, floor leveler, levelling compound, self leveling underlayment, screed compound; ~self lever, cell leveler, self level her; @bag
