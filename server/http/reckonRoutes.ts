@@ -22,7 +22,8 @@ const walls = {
     .optional(),
 };
 
-const FormShape: z.ZodType<Form> = z.discriminatedUnion('kind', [
+/** What to buy by form: which calculator, and its sizes. */
+export const FormShape: z.ZodType<Form> = z.discriminatedUnion('kind', [
   z.object({
     kind: z.literal('cover'),
     ...extent,

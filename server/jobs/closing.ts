@@ -1,12 +1,12 @@
 import { sameArea, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Done } from '../../parser/types.ts';
 import { type Board, isLive, isWork, type Standing, sharing } from './board.ts';
-import { ask, nameOf, open, setState, type Telling } from './items.ts';
+import { ALONE, ask, nameOf, open, setState, type Telling } from './items.ts';
 import { find, headIn, headOf, namesAnother, placesClash, unmeasured } from './match.ts';
 import { BEFORE, CARRIES, ENDS, PUTS, stems } from './verbs.ts';
 
-/** Finished work closes the item that it answers, and only that; else it stands in the day log as its own closed line. */
-export function meetDone(telling: Telling, fact: Done): Standing {
+/** The item that finished work answers, by the rules. */
+function answeredByRules(telling: Telling, fact: Done): Standing | null {
   const { board, entry } = telling;
   const named = objectWords(fact.task);
   // "New one's in": the thing stands in the words just before.
@@ -15,25 +15,28 @@ export function meetDone(telling: Telling, fact: Done): Standing {
   const words = points ? wordsOf(`${fact.task} ${telling.lead} ${fact.quote}`) : wordsOf(fact.task);
   const fits = (item: Standing) => answers(item, fact.task);
   const sought = { words, area: fact.area, quote: fact.quote, head: headOf(fact.task) };
-  const whole = telling.apart ? null : find(board, sought, { fits, sure: 0.6, anyOf: false });
-  const byThing = (named: ReadonlySet<string>) =>
-    whole?.sure || telling.apart || !named.size
-      ? null
-      : find(board, { ...sought, words: named }, { fits, sure: 0.75, anyOf: false });
+  const whole = find(board, sought, { fits, sure: 0.6, anyOf: false });
+  if (whole?.sure) return whole.item;
+  const byThing = (of: ReadonlySet<string>) =>
+    of.size ? find(board, { ...sought, words: of }, { fits, sure: 0.75, anyOf: false }) : null;
   const said = byThing(object);
-  const thing = said?.sure ? said : (byThing(unmeasured(object)) ?? said);
-  const match = whole?.sure ? whole : thing?.sure ? thing : (whole ?? thing);
-  const known = match?.sure
-    ? match.item
-    : telling.apart
-      ? null
-      : (replacedBy(board, fact) ??
-        renewedOf(telling, fact) ??
-        patchedUp(board, fact) ??
-        dueToday(board, fact, entry.at.slice(0, 10)));
+  const thing = said?.sure ? said : byThing(unmeasured(object));
+  if (thing?.sure) return thing.item;
+  return (
+    replacedBy(board, fact) ??
+    renewedOf(telling, fact) ??
+    patchedUp(board, fact) ??
+    dueToday(board, fact, entry.at.slice(0, 10))
+  );
+}
+
+/** Finished work closes the item that it answers, and only that; else it stands in the day log as its own closed line. */
+export function meetDone(telling: Telling, fact: Done): Standing {
+  const { board, entry } = telling;
+  const { item: known, perhaps } = telling.apart ? ALONE : telling.link(telling, fact, answeredByRules(telling, fact));
   if (known) {
-    setState(board, known, entry, 'done', fact.quote);
     known.met.push(telling.key);
+    setState(board, known, entry, 'done', fact.quote);
     for (const plan of planOf(board, fact, known, entry.at.slice(0, 10))) {
       setState(board, plan, entry, 'done', fact.quote);
       plan.met.push(telling.key);
@@ -42,8 +45,8 @@ export function meetDone(telling: Telling, fact: Done): Standing {
   }
   const item = open(telling, { task: fact.task, area: fact.area, who: fact.who }, fact.quote);
   setState(board, item, entry, 'done', fact.quote);
-  if (match && !telling.apart)
-    ask(telling, `Does that finish ${nameOf(match.item)}? Say "${match.item.number} is done".`, match.item);
+  if (perhaps && !telling.apart)
+    ask(telling, `Does that finish ${nameOf(perhaps)}? Say "${perhaps.number} is done".`, perhaps);
   return item;
 }
 

@@ -7,7 +7,7 @@ const PACKS =
 
 /** Goods whose count or name stands beside the words that were read for them. */
 export function goodsAsSaid(fact: Material, text: string, facts: readonly Fact[]): Material | null {
-  if (isSizeOf(fact, facts)) return { ...fact, status: 'mentioned' };
+  if (isSizeOf(fact, facts) || isHowSold(fact) || isPiece(fact, text)) return { ...fact, status: 'mentioned' };
   if (facts.some((f) => f.kind === 'material' && f.quantity !== null && !namesItself(f) && isNamedBy(f, fact, text)))
     return { ...fact, status: 'mentioned' };
   if (
@@ -53,6 +53,17 @@ const isSizeOf = (fact: Material, facts: readonly Fact[]): boolean =>
       f.end <= fact.start &&
       fact.start - f.end < 30,
   );
+
+/** "Sixty pound bags", "10 ft sticks": a pack in the plural without a count tells how something is sold, and is not one. */
+const isHowSold = (fact: Material): boolean =>
+  fact.quantity === 1 &&
+  / (?:lb|kg|ft|m|oz|gal|L)$/.test(fact.size ?? '') &&
+  /\b(?:bags|sacks|sticks|lengths|boxes|buckets|pails|tubes|rolls|coils|cans|tins|tubs)$/i.test(fact.quote) &&
+  !namesItself(fact);
+
+/** "3 @ 1400": a bare count and a length behind it are pieces of a cut list, whatever was named before. */
+const isPiece = (fact: Material, text: string): boolean =>
+  /^\d+$/.test(fact.quote) && /^ ?@ ?\d/.test(text.slice(fact.end));
 
 /** Read as wanted, where the words tell of something else. */
 function onlySpokenOf(fact: Material, text: string, facts: readonly Fact[]): boolean {

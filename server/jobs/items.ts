@@ -2,7 +2,8 @@ import { sameArea, wordsOf } from '../../parser/trade/likeness.ts';
 import type { FollowUp, Problem } from '../../parser/types.ts';
 import { add, type Board, enter, isLive, leave, reword, type Standing, sharing } from './board.ts';
 import type { Question } from './ledger.ts';
-import { find, headIn, headOf, type Match } from './match.ts';
+import type { Link, Linker } from './linking/index.ts';
+import { find, headIn, headOf } from './match.ts';
 import { assigned, flawOf, NO_NAME, sameWork } from './repairs.ts';
 import type { Entry, Event, ItemState } from './types.ts';
 import { stems } from './verbs.ts';
@@ -23,10 +24,14 @@ export interface Telling {
   met: readonly Standing[];
   /** The words of its sentence up to it, from the last fact on. */
   lead: string;
+  /** What its note says right behind it. */
+  tail: string;
   /** What the same note told as taken out, verb first; null where nothing was. */
   removed: string | null;
   /** Where a match that is close and not sure is asked about. */
   questions: Question[];
+  /** Says what each fact is told of. */
+  link: Linker;
 }
 
 type Opening = Pick<Standing, 'task' | 'area'> & Partial<Standing>;
@@ -100,11 +105,11 @@ export function tell(board: Board, item: Standing, text: string): void {
 export const nameOf = (item: Standing) => `no. ${item.number} (${item.task}${item.area ? `, ${item.area}` : ''})`;
 
 /** A new item beside one that it may be: opened, and asked about. */
-function wonder(telling: Telling, match: Match | null, item: Standing): Standing {
-  if (match && !telling.apart)
+function wonder(telling: Telling, perhaps: Standing | null, item: Standing): Standing {
+  if (perhaps && !telling.apart)
     ask(
       telling,
-      `Is no. ${item.number} the same as ${nameOf(match.item)}? Say "${item.number} is the same as ${match.item.number}".`,
+      `Is no. ${item.number} the same as ${nameOf(perhaps)}? Say "${item.number} is the same as ${perhaps.number}".`,
       item,
     );
   return item;
@@ -113,9 +118,9 @@ function wonder(telling: Telling, match: Match | null, item: Standing): Standing
 const phraseOf = (thing: string, defect: string) =>
   defect.includes(thing) || thing.includes(defect) ? `${thing}` : `${thing}: ${defect}`;
 
-/** A problem opens an item, joins one that stands, or closes what was put right. */
-export function meetProblem(telling: Telling, fact: Problem): Standing {
-  const { board, entry, apart } = telling;
+/** The item that the rules take a problem for. */
+function problemByRules(telling: Telling, fact: Problem): Standing | null {
+  const { board } = telling;
   const sought = {
     words: wordsOf(`${fact.thing} ${fact.defect}`),
     area: fact.area,
@@ -124,24 +129,27 @@ export function meetProblem(telling: Telling, fact: Problem): Standing {
   };
   const fits = (item: Standing) => sameThing(item, sought.head, sought.words);
   const again = /\b(?:still|again|back)\b/.test(fact.quote.toLowerCase());
-  const same = apart ? null : sameBreath(telling, fact);
-  if (same) {
-    if (fact.state === 'fixed') setState(board, same, entry, 'done', fact.quote);
-    join(telling, same, 'said again', fact.quote);
-    return same;
-  }
-  const live = apart ? null : find(board, sought, { fits, sure: fact.state === 'fixed' ? 0.6 : undefined });
-  const closed =
-    apart || live?.sure || !(again || fact.state === 'fixed') ? null : find(board, sought, { where: ['closed'], fits });
-  const match = live?.sure ? live : closed?.sure ? closed : live;
-  const known = match?.sure ? match.item : apart || fact.state !== 'fixed' ? null : soleFlaw(board, fact);
+  const same = sameBreath(telling, fact);
+  if (same) return same;
+  const live = find(board, sought, { fits, sure: fact.state === 'fixed' ? 0.6 : undefined });
+  if (live?.sure) return live.item;
+  const closed = again || fact.state === 'fixed' ? find(board, sought, { where: ['closed'], fits }) : null;
+  if (closed?.sure) return closed.item;
+  return fact.state === 'fixed' ? soleFlaw(board, fact) : null;
+}
+
+/** A problem opens an item, joins one that stands, or closes what was put right; null where it is no item. */
+export function meetProblem(telling: Telling, fact: Problem): Standing | null {
+  const { board, entry, apart } = telling;
+  const { item: known, kept, perhaps } = apart ? ALONE : telling.link(telling, fact, problemByRules(telling, fact));
+  if (!kept) return null;
+  const over = fact.state === 'fixed';
   if (known) {
-    const item = known;
-    item.problem ??= fact.defect;
-    if (fact.state === 'fixed') setState(board, item, entry, 'done', fact.quote);
-    else if (!isLive(item)) setState(board, item, entry, 'open', fact.quote);
-    join(telling, item, 'said again', fact.quote);
-    return item;
+    if (over) setState(board, known, entry, 'done', fact.quote);
+    else if (!isLive(known)) setState(board, known, entry, 'open', fact.quote);
+    known.problem ??= fact.defect;
+    join(telling, known, 'said again', fact.quote);
+    return known;
   }
   const item = open(
     telling,
@@ -154,9 +162,12 @@ export function meetProblem(telling: Telling, fact: Problem): Standing {
     },
     fact.quote,
   );
-  if (fact.state === 'fixed') setState(board, item, entry, 'done', fact.quote);
-  return wonder(telling, match, item);
+  if (over) setState(board, item, entry, 'done', fact.quote);
+  return wonder(telling, perhaps, item);
 }
+
+/** What a hand has taken apart is an item of its own. */
+export const ALONE: Link = { item: null, kept: true, perhaps: null };
 
 /** "Disposal was just jammed, freed it": what was put right is the one flaw that stands of that thing, or of that kind. */
 function soleFlaw(board: Board, { thing, defect, area }: Problem): Standing | null {
@@ -205,19 +216,29 @@ function sameThing(item: Standing, mine: string, words: ReadonlySet<string>): bo
   return item.thing === null ? item.words.has(mine) : item.words.has(mine) || words.has(item.head);
 }
 
-/** A follow-up joins the problem it repairs, the item it repeats, or opens its own. */
-export function meetFollowUp(telling: Telling, fact: FollowUp): Standing {
+/** The flaw that a plan repairs, the item it repeats, or the one it gives out, by the rules. */
+function planByRules(telling: Telling, fact: FollowUp, words: ReadonlySet<string>): Standing | null {
+  const flaw = flawOf(telling, fact, words);
+  if (flaw) return flaw;
+  const match = find(
+    telling.board,
+    { words, area: fact.area, quote: fact.quote },
+    { fits: (item) => sameWork(item, fact.task) },
+  );
+  return match?.sure ? match.item : assigned(telling, fact, words);
+}
+
+/** A follow-up joins the problem it repairs, the item it repeats, or opens its own; null where it is no item. */
+export function meetFollowUp(telling: Telling, fact: FollowUp): Standing | null {
   const { board, entry, apart } = telling;
   const words = wordsOf(fact.task);
-  const sought = { words, area: fact.area, quote: fact.quote };
-  const flaw = apart ? null : (flawOf(telling, fact, words) ?? null);
-  const match = apart || flaw ? null : find(board, sought, { fits: (item) => sameWork(item, fact.task) });
   const readyOn = readyDay(fact);
-  const known = flaw ?? (match?.sure ? match.item : apart ? null : assigned(telling, fact, words));
+  const { item: known, kept, perhaps } = apart ? ALONE : telling.link(telling, fact, planByRules(telling, fact, words));
+  if (!kept) return null;
   if (!known)
     return wonder(
       telling,
-      match,
+      perhaps,
       open(
         telling,
         {
@@ -232,11 +253,13 @@ export function meetFollowUp(telling: Telling, fact: FollowUp): Standing {
         fact.quote,
       ),
     );
-  const first = flaw !== null && known.task.includes(':') && !NO_NAME.test(fact.task);
+  if (!isLive(known)) setState(board, known, entry, 'open', fact.quote);
+  const flaw = known.problem !== null;
+  const first = flaw && known.task.includes(':') && !NO_NAME.test(fact.task);
   if (first) {
     known.task = words.has(known.head) ? fact.task : `${fact.task} ${known.thing ?? ''}`.trim();
     reword(board, known, new Set([...known.words, ...words]));
-  } else if (flaw !== null && NO_NAME.test(fact.task)) reword(board, known, new Set([...known.words, ...words]));
+  } else if (flaw && NO_NAME.test(fact.task)) reword(board, known, new Set([...known.words, ...words]));
   known.who = fact.who ?? known.who;
   known.due = fact.due ?? known.due;
   known.readyOn = readyOn ?? known.readyOn;

@@ -125,7 +125,7 @@ export function scoreOf(sought: Sought, item: Standing): number {
 const digits = (words: ReadonlySet<string>) => [...words].filter((word) => /^\d/.test(word));
 
 /** "Outlet 3" is not "outlet 4". */
-function numbersClash(a: ReadonlySet<string>, b: ReadonlySet<string>): boolean {
+export function numbersClash(a: ReadonlySet<string>, b: ReadonlySet<string>): boolean {
   const mine = digits(a);
   if (!mine.length) return false;
   const theirs = digits(b);

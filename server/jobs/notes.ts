@@ -10,6 +10,7 @@ import { goodsTold } from './goodsTold.ts';
 import { handOver } from './handedOver.ts';
 import { event, meetFollowUp, meetProblem, setState, type Telling, tell } from './items.ts';
 import { dayOf, type Ledger } from './ledger.ts';
+import { type Linker, link } from './linking/index.ts';
 import { find } from './match.ts';
 import { dropGoods, findGoods, meetMaterial, onHandOf, openNeed, type Position, positionOf } from './materials.ts';
 import type { Meant, Step } from './meant.ts';
@@ -22,7 +23,11 @@ import type { Entry, Job } from './types.ts';
 import { dropsTold, workTold } from './workTold.ts';
 
 /** What the fold must know of a job; with a price list, how its goods are sold. */
-export type Site = Pick<Job, 'areas' | 'builtYear' | 'crew'> & Pick<SiteFacts, 'packFor'>;
+export type Site = Pick<Job, 'areas' | 'builtYear' | 'crew'> &
+  Pick<SiteFacts, 'packFor'> & {
+    /** Another judge of what facts are told of: the teacher, when the weights are learned. */
+    linker?: Linker;
+  };
 
 /** A note while it is met: what it has touched so far. */
 interface Meeting {
@@ -36,6 +41,7 @@ interface Meeting {
   /** The work last told of that took something out, verb first. */
   removed: string | null;
   rulings: Rulings;
+  link: Linker;
 }
 
 /** Takes a note's facts into the ledger, in the order of their words. True where it rules on an earlier fact. */
@@ -49,7 +55,17 @@ export function meetNote(
   const { noteId, text, facts } = note;
   dayOf(ledger, entry.at.slice(0, 10)).notes++;
   ledger.notes.push(note);
-  const meeting: Meeting = { ledger, entry, noteId, text, met: [], told: 0, removed: null, rulings };
+  const meeting: Meeting = {
+    ledger,
+    entry,
+    noteId,
+    text,
+    met: [],
+    told: 0,
+    removed: null,
+    rulings,
+    link: job.linker ?? link,
+  };
   const byList: Step[] = [];
   for (const fact of workTold(text, facts, ledger.board)) byList.push({ fact, key: `${noteId}/${fact.start}w` });
   for (const fact of dropsTold(text, facts)) byList.push({ fact, key: `${noteId}/${fact.start}d` });
@@ -84,6 +100,9 @@ const leadOf = (text: string, from: number, start: number) =>
         .at(-1)!
         .toLowerCase();
 
+/** So many characters behind a fact may say what it is worth: "but that's hers", "leave it". */
+const BEHIND = 50;
+
 const TAKES_OUT = /^(?:take|remove|pull|cut|tear|demo|strip|dig|knock|bust|rip)\b/;
 
 function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
@@ -97,14 +116,18 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
     apart: rulings.isApart(key),
     met,
     lead: leadOf(text, meeting.told, fact.start),
+    tail: text.slice(fact.end, fact.end + BEHIND).toLowerCase(),
     removed: meeting.removed,
     questions: ledger.questions,
+    link: meeting.link,
   };
   switch (fact.kind) {
     case 'problem': {
       const item = meetProblem(telling, fact);
-      met.push(item);
-      day.found.push(item.task);
+      if (item) {
+        met.push(item);
+        day.found.push(item.task);
+      }
       break;
     }
     case 'followUp':
@@ -172,7 +195,8 @@ function meetPlan(meeting: Meeting, telling: Telling, fact: FollowUp): void {
     }
     return;
   }
-  met.push(meetFollowUp(telling, fact));
+  const item = meetFollowUp(telling, fact);
+  if (item) met.push(item);
 }
 
 /** "Two pieces", "a can and a half": of the goods that come so, else of the thing just spoken of. */

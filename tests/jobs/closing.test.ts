@@ -51,9 +51,7 @@ describe('what closes an item', () => {
   });
 
   it('the day on which it was done is no place', () => {
-    expect(open('the walk has one slab heaved by the root, we repour that slab', 'we poured the slab at ten')).toEqual(
-      [],
-    );
+    expect(open('one walk slab is heaved by the root, we repour that slab', 'we poured the slab at ten')).toEqual([]);
   });
 
   it('what the owner leaves out is dropped', () => {

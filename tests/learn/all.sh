@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Learns every table of weights anew, each from what the one before it reads: goods, names, then where facts stand.
+# Learns every table of weights anew, each from what the one before it reads: goods, names, where facts stand, then which item each is told of.
 set -euo pipefail
 cd "$(dirname "$0")/../.."
 npx tsx tests/learn/goods.ts
@@ -8,4 +8,5 @@ npx tsx tests/learn/repaired.ts
 npx tsx tests/learn/days.ts
 npx tsx tests/learn/names.ts
 npx tsx tests/learn/spans.ts
-npx biome format --write parser/facts
+npx tsx tests/learn/links.ts
+npx biome format --write parser/facts server/jobs

@@ -1,19 +1,14 @@
 import { type Before, cuesOf } from '../../parser/facts/goods/cues.ts';
 import { FATES, type Fate } from '../../parser/facts/goods/fates.ts';
 import { placedIn } from '../../parser/facts/goods/index.ts';
-import {
-  bestNaming,
-  type Naming,
-  namingsOf,
-  type Placed,
-  phrasesOf,
-  type Told,
-} from '../../parser/facts/goods/naming.ts';
+import { phrasesOf } from '../../parser/facts/goods/meant.ts';
+import { bestNaming, type Naming, namingsOf, type Placed, type Told } from '../../parser/facts/goods/naming.ts';
 import { phrase, type Talk } from '../../parser/facts/talk.ts';
 import type { Weights } from '../../parser/facts/weights.ts';
 import type { Gold } from '../score/lib/corpus.ts';
 import { share } from '../score/lib/wording.ts';
-import type { Choice, Example } from './softmax.ts';
+import type { Choice } from './choice.ts';
+import type { Example } from './softmax.ts';
 
 /** One note laid open, each lot with the answer that it holds. */
 export interface Lesson {
@@ -45,10 +40,16 @@ export function lessonOf(talk: Talk, wanted: readonly Gold<'materials'>[]): Less
   const told: Told[] = [];
   for (const lot of lots) {
     lot.namings = namingsOf(talk, lot.placed, phrases, told);
-    const naming = lot.gold ? lot.namings.find((n) => names(lot.gold!, n)) : undefined;
-    if (naming) told.push({ placed: lot.placed, naming });
+    const naming = lot.gold ? worthiest(lot.gold, lot.namings) : undefined;
+    if (naming) told.push({ placed: lot.placed, naming, status: lot.gold!.status });
   }
   return { talk, lots };
+}
+
+function worthiest(gold: Gold<'materials'>, namings: readonly Naming[]): Naming | undefined {
+  const worths = namings.map((n) => worth(gold, n));
+  const most = Math.max(0, ...worths);
+  return most > 0 ? namings[worths.indexOf(most)] : undefined;
 }
 
 function fit(talk: Talk, gold: Gold<'materials'>, { placed, namings }: Lesson['lots'][number]): number {
@@ -66,13 +67,19 @@ function fit(talk: Talk, gold: Gold<'materials'>, { placed, namings }: Lesson['l
   return (same ? 2 : 0) + (named ? 1.5 : 0) + both / Math.min(end - start, gold.quote.length);
 }
 
+/** What a name is worth: it must hold half of the wanted words, and better little else. */
+function worth(gold: Gold<'materials'>, naming: Naming): number {
+  if (!names(gold, naming)) return 0;
+  return 0.6 + 0.4 * share(phrase(naming.chunks), `${gold.item} ${gold.size ?? ''}`) ** 2;
+}
+
 /** For lots that hold an answer: which of the names that they may have is the one. */
-export const choicesIn = (lesson: Lesson, single = false): Choice[] =>
-  lesson.lots.flatMap(({ namings, gold }) => {
-    if (!gold || (namings.length < 2 && !single)) return [];
-    const right = namings.map((n) => names(gold, n));
-    return right.some((r) => r) ? [{ candidates: namings.map((n) => n.features), right }] : [];
-  });
+export const choicesIn = (lesson: Lesson): Choice[] =>
+  lesson.lots.flatMap(({ namings, gold }) =>
+    gold && namings.length > 1
+      ? [{ note: 0, answers: namings.map((n) => ({ signs: n.features, worth: worth(gold, n) })) }]
+      : [],
+  );
 
 /** An answer that may be left out teaches less. */
 const MAY_BE_LEFT_OUT = 0.3;
@@ -80,11 +87,16 @@ const MAY_BE_LEFT_OUT = 0.3;
 /** Every lot with what became of it. */
 export function examplesIn(lesson: Lesson, naming: Weights): Example[] {
   let before: Before | null = null;
-  return lesson.lots.map(({ placed, namings, gold }) => {
+  let named = 0;
+  return lesson.lots.flatMap(({ placed, namings, gold }) => {
+    const { start } = lesson.talk.frames[placed.at]!.chunks[placed.lot.from]!;
+    // What stands within the name of other goods is never asked about.
+    if (start < named && !gold) return [];
     const best = bestNaming(namings, naming);
     const fate: Fate = gold ? gold.status : 'none';
     const features = cuesOf(lesson.talk, placed, best, before);
     if (fate !== 'none' || placed.lot.kind !== 'bare') before = { placed, fate, naming: best };
-    return { features, label: FATES.indexOf(fate), weight: gold?.optional ? MAY_BE_LEFT_OUT : 1 };
+    if (gold) named = best?.end ?? 0;
+    return [{ features, label: FATES.indexOf(fate), weight: gold?.optional ? MAY_BE_LEFT_OUT : 1 }];
   });
 }

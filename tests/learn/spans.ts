@@ -18,7 +18,7 @@ const fieldsOf = (notes: readonly Lesson[]): Record<SpanKind, Field> =>
       kind,
       learn(
         notes.map((n) => ({ features: n.features, places: n.places[kind] })),
-        { rounds: 8, seenAtLeast: 4 },
+        { rounds: 8, seenAtLeast: 6 },
       ),
     ]),
   ) as Record<SpanKind, Field>;

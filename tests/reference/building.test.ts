@@ -172,7 +172,9 @@ describe('tile joints and offset, ANSI A108.02', () => {
     [tileJoint({ ...long, joint: f('1/8'), edge: null }), 'cannot say', '0.1875 in'],
     [tileJoint({ ...long, joint: f('3/16'), edge: null }), 'fits', '0.1875 in'],
     [tileJoint({ ...long, joint: f('1/8'), edge: 'calibrated', layout: null }), 'cannot say', '0.1875 in'],
-    // The three-times rule (from memory): 1/32 of difference asks 3/32, never under 1/16.
+    // tileletter.com, "What is the minimum grout joint" (A108.02-4.3.8): three times the difference, 1/16 asks 3/16, never
+    // under 1/16; by the same rule 1/32 asks 3/32.
+    [tileJoint({ ...long, layout: 'grid', joint: f('3/16'), edge: null, variation: f('1/16') }), 'fits', '0.1875 in'],
     [tileJoint({ ...long, layout: 'grid', joint: f('3/32'), edge: null, variation: f('1/32') }), 'fits', '0.0938 in'],
     [
       tileJoint({ ...long, layout: 'grid', joint: f('1/16'), edge: null, variation: f('1/32') }),

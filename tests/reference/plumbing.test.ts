@@ -121,7 +121,8 @@ describe('closet flange', () => {
 describe('closet bolts', () => {
   it.each<[string, string | null, string | null, string | null, string]>([
     // engineerfix.com, "How to install a toilet with extra-long bolts": flange to floor + foot of the bowl + room for the
-    // nut (1/2 in of it common practice). No published table of lengths was found.
+    // nut (1/2 in of it common practice). No published table of lengths and no example with figures was found: the rows are
+    // arithmetic by that rule.
     ['flush, 3/4 in foot, 2-1/4 in bolt', '2.25', '0', '0.75', 'fits'],
     ['1-1/4 in down: 2-1/2 in needed', '2.25', '1.25', '0.75', 'does not fit'],
     ['just enough', '2.5', '1.25', '0.75', 'fits'],
@@ -137,17 +138,19 @@ describe('closet bolts', () => {
 
 describe('clearances at fixtures', () => {
   it.each([
-    // IPC 405.3.1 and UPC 402.5 (eofficial.org/uniform-codes-spotlight-may-25-2023): 15 in from center, 30 in between centers.
+    // IPC 405.3.1 (wopular.com) and UPC 402.5 (eofficial.org/uniform-codes-spotlight-may-25-2023): 15 in from center, 30 in
+    // between centers; IRC R307.1 (almostanarchitect.app): 15 in.
     [toiletSide(f('14.75')), 'does not fit'],
     [toiletSide(f(15)), 'fits'],
     [toiletCenters(f('29.5')), 'does not fit'],
     [toiletCenters(f(30)), 'fits'],
     // In front 21 in (IRC), 24 in (UPC): masterplumbers.com/forums/reply/16626; hunker.com/13400954 gives the same two.
+    // Lavatory 21 in: the same masterplumbers answer; tilingandheating.co.za, bathroom makeovers (IRC).
     [toiletFront(f(20)), 'does not fit'],
     [toiletFront(f(22)), 'cannot say'],
     [toiletFront(f(24)), 'fits'],
     [lavatoryFront(f('20.5')), 'does not fit'],
-    // IRC R307.1, P2708.1: 30 x 30 in inside, 24 in before the opening (code copies at shopdownhouse.com);
+    // IRC R307.1, P2708.1: 30 x 30 in inside, 24 in before the opening (code copies at shopdownhouse.com and tomedwardsguitar.com);
     // 30 in and 900 sq in (howtolookatahouse.com 2018/6); 24 in before a shower door (homerenovations.about.com).
     [showerInside(f('29.5')), 'does not fit'],
     [showerInside(f(30)), 'fits'],

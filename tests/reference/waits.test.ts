@@ -25,6 +25,12 @@ describe('waits by published ranges, safe end', () => {
       ['grout the bath wall: unmodified thinset, 48 h at 70 F: 2026-06-03'],
     ],
     [
+      // Large tile 48 to 72 h: flooringclarity.com ?p=26347; 72 h: engineerfix.com, how long to let tile set before grouting.
+      'large tile',
+      ['01T10:00', 'floor tile is set with modified thinset, 24x24 porcelain. Grout is next'],
+      ['grout the bath floor: thinset, 72 h at 70 F: 2026-06-04'],
+    ],
+    [
       // Grout before shower water 72 h; labels differ, common practice, no source.
       'grout',
       ['02T10:00', 'grouted the shower. use the shower next'],

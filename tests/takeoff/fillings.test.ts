@@ -2,10 +2,35 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { orderOf, takeOffOf } from './order.ts';
 
-it('a footing told in bare millimetres is asked about, and no bag is ordered by it', () => {
-  const { order, questions } = orderOf(['garden'], 'Need concrete for the footing, 600 x 600 x 400 deep.');
-  expect(order.filter((l) => l.startsWith('concrete') && /\d{3,}/.test(l))).toEqual([]);
-  expect(questions).toContain('33 ft 4 in thick for the concrete: is that right?');
+describe('bare sizes that can only be millimetres', () => {
+  it.each<[string, string, RegExp]>([
+    // 0.6 x 0.6 x 0.4 m = 0.144 cu m = 5.09 cu ft; / 0.6 = 8.5.
+    [
+      'concrete: 9 bag',
+      'Need concrete for the footing, 600 x 600 x 400 deep.',
+      /^600 x 600 x 400 read as millimetres: /,
+    ],
+    // 3 x 5.09 = 15.26; / 0.6 = 25.4.
+    ['concrete mix 80 lb: 26 bag', 'three pads 600 x 600 x 400 deep, 80 lb bags', /read as millimetres: 3 x 0\.6 m/],
+    // 3.6 x 2.4 x 0.1 m = 0.864 cu m = 30.5 cu ft; / 0.6 = 50.9.
+    ['concrete: 51 bag', 'Need concrete for the slab, 3600 by 2400, 100 thick', /^3600 x 2400 read as millimetres: /],
+  ])('%s', (wanted, text, because) => {
+    const { order, because: why } = orderOf(['garden'], text);
+    expect(order).toEqual([wanted]);
+    expect(why[0]).toMatch(because);
+  });
+
+  it('a bag of no published yield is asked about, and none is ordered by it', () => {
+    const { order, questions } = orderOf(['garden'], 'three pads 600 x 600 x 400 deep, 20 kg bags');
+    expect(order).toEqual([]);
+    expect(questions).toContain('concrete mix: how much does a 20 kg bag make? The bag tells');
+  });
+
+  it('how goods are sold is no order of one pack', () => {
+    expect(
+      orderOf(['deck'], 'Six footing tubes for the deck, ten inch, forty two deep, sixty pound bags').order,
+    ).toEqual(['concrete mix 60 lb: 26 bag']);
+  });
 });
 
 describe('goods that go with others', () => {

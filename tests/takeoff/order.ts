@@ -4,8 +4,11 @@ import { type Entry, fold } from '../../server/jobs/index.ts';
 import { toBuy } from '../../server/takeoff/calculators/reckoned.ts';
 import { compute } from '../../server/takeoff/index.ts';
 
-/** What a job's notes, said an hour apart, put on the order: `vinyl plank: 4 box`, and what is asked. */
-export function orderOf(areas: readonly string[], ...notes: string[]): { order: string[]; questions: string[] } {
+/** What a job's notes, said an hour apart, put on the order: `vinyl plank: 4 box`, why, and what is asked. */
+export function orderOf(
+  areas: readonly string[],
+  ...notes: string[]
+): { order: string[]; because: string[]; questions: string[] } {
   const entries = notes.map((text, k): Entry => {
     const at = `2026-03-02T${String(8 + k).padStart(2, '0')}:00:00`;
     const { facts } = readNote(text, { saidAt: at, areas: [...areas] });
@@ -16,6 +19,7 @@ export function orderOf(areas: readonly string[], ...notes: string[]): { order: 
   const amount = (q: string | null) => (q === null ? '?' : new Fraction(q).toFraction());
   return {
     order: state.order.map((l) => `${[l.item, l.size].filter(Boolean).join(' ')}: ${amount(l.quantity)} ${l.unit}`),
+    because: state.order.map((l) => l.because),
     questions: state.questions.map((q) => q.ask),
   };
 }

@@ -5,8 +5,9 @@ import { casesIn, missesOf } from './told.ts';
 // the order and one wait a day too long. Of twelve further ones 6 were met, one
 // with a wrong number. The rules were put right afterwards; nine of the twelve stand here. Of the 22 spoken ones 13 were
 // met when they were first read: no unsafe "fits", three wrong numbers on the order; two asked for checks that notes could
-// not yet ask for.
-describe.each(['seen', 'later', 'further', 'spoken'])(
+// not yet ask for. Of the 16 in other voices 8 were met when they were first read (and one answer worked out by hand was
+// wrong: 1/4 in a foot is asked of a 3 in drain), no unsafe "fits", two wrong numbers on the order.
+describe.each(['seen', 'later', 'further', 'spoken', 'voices'])(
   '%s notes of take-offs, cut lists, checks, waits and cautions',
   (file) => {
     it.each(casesIn(`fixtures/trade/${file}.jsonl`).map((given) => [given.id, given] as const))('%s', (_, given) => {

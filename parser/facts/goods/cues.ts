@@ -1,6 +1,6 @@
 import { type Chunk, isCopula, isGoods, isModal, isNounTerm } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
-import { isPerson, type Talk } from '../talk.ts';
+import { firstFrom, isPerson, type Talk } from '../talk.ts';
 import { formsOf } from '../verbs.ts';
 import { HAVES, isNegative } from '../words.ts';
 import type { Fate } from './fates.ts';
@@ -23,11 +23,11 @@ const CUES: [string, RegExp][] = [
   ],
   [
     'have',
-    /\b(?:left|leftover|still|got|have|has|truck|van|shop|garage|on hand|extra|spare|down to|remain|stock|trailer|here)\b/,
+    /\b(?:left|leftover|still|got|have|has|truck|van|shop|garage|on hand|extra|spare|down to|remain|remains|remaining|rest|rests|spares|stock|trailer|here)\b/,
   ],
   [
     'used',
-    /\b(?:used|use|took|went|goes|put|ran|installed|set|hung|swapped|replaced|mixed|spent|poured|in|on|up|gone|through|all told|burned|ate)\b/,
+    /\b(?:used|use|took|went|goes|put|ran|installed|set|hung|swapped|replaced|mixed|spent|spend|spends|poured|in|on|up|gone|through|all told|burned|ate)\b/,
   ],
   ['bought', /\b(?:bought|paid|picked|store|receipt|bucks|grabbed|cost)\b/],
   ['came', /\b(?:came|arrived|delivered|showed up|turned up|dropped|landed|here|already|in hand)\b/],
@@ -52,6 +52,31 @@ const wordClassOf = ({ kind, term, verb }: Chunk) =>
 /** A verb, or what stands for one: is, has, gotta. */
 const isSaying = (c: Chunk) =>
   (c.verb !== undefined && !isNounTerm(c)) || isCopula(c) || isModal(c) || HAVES.has(c.word);
+
+/** A mark that ends what is said, or a new line. */
+const ends = (c: Chunk | undefined) => !c || c.kind === 'break' || (c.kind === 'mark' && /^[.;!?]$/.test(c.word));
+const opensAt = (row: readonly Chunk[], k: number) => ends(row[k - 1]) || row[k - 1]!.kind === 'mark';
+
+/** So many words beside a lot that still may speak of it. */
+const NEAR = 5;
+
+/** What is said right before (-1) or right behind (1) a place, up to the end of the sentence. */
+function windowOf(row: readonly Chunk[], at: number, step: -1 | 1): string {
+  const words: string[] = [];
+  for (let k = at; words.length < NEAR && !ends(row[k]); k += step) words.push(row[k]!.word);
+  return (step < 0 ? words.reverse() : words).join(' ');
+}
+
+/** Where the nearest verb stands before a place, within what is said there; -1 where none does. */
+function verbBefore(row: readonly Chunk[], from: number): number {
+  for (let k = from - 1; k >= from - 6 && !ends(row[k]); k--) if (isSaying(row[k]!)) return k;
+  return -1;
+}
+
+function verbBehind(row: readonly Chunk[], until: number): Chunk | undefined {
+  for (let k = until; k < until + 4 && !ends(row[k]); k++) if (isSaying(row[k]!)) return row[k];
+  return undefined;
+}
 
 const formOf = (c: Chunk) => (c.verb ? formsOf(c.verb) : isCopula(c) ? 'is' : isModal(c) ? 'will' : 'has');
 
@@ -100,33 +125,40 @@ export function cuesOf(talk: Talk, placed: Placed, naming: Naming | null, before
     `who ${isPerson(frame.subject) ? 'person' : frame.subject.length ? (frame.subject.some(isGoods) ? 'goods' : 'thing') : 'nobody'} ${frame.predicate}`,
   );
   if (chunks.some((c) => c.term?.kind === 'defect')) both('flawed');
-  // The words around it.
+  // The words around it, over the ends of its clause too, which talk does not mark.
+  const row = talk.chunks;
+  const from = firstFrom(row, chunks[lot.from]!.start);
+  const until = firstFrom(row, Math.max(chunks[lot.until - 1]!.end, naming?.end ?? 0));
   for (const d of [1, 2, 3]) {
-    const [left, right] = [chunks[lot.from - d], chunks[lot.until - 1 + d]];
+    const [left, right] = [row[from - d], row[until - 1 + d]];
     out.push(`left${d} ${wordOf(left)}`, `right${d} ${wordOf(right)}`);
     if (d < 3) out.push(`left${d} ${classOf(left)}.`, `right${d} ${classOf(right)}.`);
   }
-  both(`left ${wordOf(chunks[lot.from - 1])}`);
-  both(`right ${wordOf(chunks[lot.until])}`);
+  both(`left ${wordOf(row[from - 1])}`);
+  both(`right ${wordOf(row[until])}`);
   out.push(
-    `left ${wordOf(chunks[lot.from - 2])} ${wordOf(chunks[lot.from - 1])}`,
-    `right ${wordOf(chunks[lot.until])} ${wordOf(chunks[lot.until + 1])}`,
+    `left ${wordOf(row[from - 2])} ${wordOf(row[from - 1])}`,
+    `right ${wordOf(row[until])} ${wordOf(row[until + 1])}`,
   );
   // Talk runs on without a mark, so that the verb right beside it tells more than the clause's own.
-  const toLeft = chunks.slice(Math.max(0, lot.from - 6), lot.from).findLastIndex(isSaying);
-  const left = toLeft < 0 ? -1 : toLeft + Math.max(0, lot.from - 6);
+  const left = verbBefore(row, from);
   if (left >= 0) {
-    const verb = chunks[left]!;
-    const who = isPerson(chunks.slice(Math.max(0, left - 2), left)) ? 'person' : left === 0 ? 'nobody' : 'other';
+    const verb = row[left]!;
+    const who = isPerson(row.slice(Math.max(0, left - 2), left)) ? 'person' : opensAt(row, left) ? 'nobody' : 'other';
     both(`beside ${wordOf(verb)}`);
     both(`beside ${verb.verb?.use} ${formOf(verb)} ${who}`);
-    out.push(`beside ${wordOf(verb)} ${formOf(verb)} ${who}`, `beside ${wordOf(verb)} ${wordOf(chunks[left + 1])}`);
-    out.push(`beside away ${lot.from - left}`);
+    out.push(`beside ${wordOf(verb)} ${formOf(verb)} ${who}`, `beside ${wordOf(verb)} ${wordOf(row[left + 1])}`);
+    out.push(`beside away ${from - left}`);
   } else both('beside nothing');
-  const toRight = chunks.slice(lot.until, lot.until + 4).find(isSaying);
+  const toRight = verbBehind(row, until);
   if (toRight) {
     out.push(`then ${wordOf(toRight)}`, `then ${wordOf(toRight)} ${formOf(toRight)}`);
     both(`then ${toRight.verb?.use} ${formOf(toRight)}`);
+  }
+  const [near, past] = [windowOf(row, from - 1, -1), windowOf(row, until, 1)];
+  for (const [name, pattern] of CUES) {
+    if (pattern.test(near)) both(`before it ${name}`);
+    if (pattern.test(past)) both(`behind it ${name}`);
   }
   const first = chunks[lot.from]!;
   if (!first.quantity) out.push(`first ${wordOf(first)}`);
@@ -137,19 +169,19 @@ export function cuesOf(talk: Talk, placed: Placed, naming: Naming | null, before
   if (lot.pointing) both('pointing');
   // The clauses beside it.
   const [last, next] = [talk.frames[at - 1], talk.frames[at + 1]];
-  const near = (f: Frame | undefined) => (f ? (f.sentence === frame.sentence ? 'same' : 'other') : '#');
+  const where = (f: Frame | undefined) => (f ? (f.sentence === frame.sentence ? 'same' : 'other') : '#');
   out.push(
     `joined ${frame.joinedBy} ${frame.predicate}`,
-    `last ${last?.predicate} ${near(last)}`,
-    `next ${next?.predicate} ${near(next)} ${next?.joinedBy}`,
+    `last ${last?.predicate} ${where(last)}`,
+    `next ${next?.predicate} ${where(next)} ${next?.joinedBy}`,
   );
-  if (last) out.push(`last verb ${last.lemma} ${near(last)}`, `last use ${last.use} ${last.predicate} ${near(last)}`);
-  if (next) out.push(`next verb ${next.lemma} ${near(next)}`, `next use ${next.use} ${next.predicate} ${near(next)}`);
+  if (last) out.push(`last verb ${last.lemma} ${where(last)}`, `last use ${last.use} ${last.predicate} ${where(last)}`);
+  if (next) out.push(`next verb ${next.lemma} ${where(next)}`, `next use ${next.use} ${next.predicate} ${where(next)}`);
   for (const opener of frame.openers) out.push(`opens ${opener}`);
   for (const [name, pattern] of CUES) {
     if (pattern.test(said(frame))) both(`cue ${name}`);
-    if (last && pattern.test(said(last))) out.push(`last cue ${name} ${near(last)}`);
-    if (next && pattern.test(said(next))) out.push(`next cue ${name} ${near(next)}`);
+    if (last && pattern.test(said(last))) out.push(`last cue ${name} ${where(last)}`);
+    if (next && pattern.test(said(next))) out.push(`next cue ${name} ${where(next)}`);
   }
   const listed = listedAs(talk, at);
   if (listed) both(`list ${listed}`);
@@ -189,14 +221,14 @@ export function cuesOf(talk: Talk, placed: Placed, naming: Naming | null, before
   // What was decided before.
   if (!before) out.push('first of all');
   else {
-    const where =
+    const there =
       before.placed.at === at
         ? 'here'
         : talk.frames[before.placed.at]!.sentence === frame.sentence
           ? 'sentence'
           : 'far';
-    both(`after ${before.fate} ${where}`);
-    out.push(`after ${before.fate} ${where} ${frame.predicate}`, `after ${before.fate} ${where} ${frame.joinedBy}`);
+    both(`after ${before.fate} ${there}`);
+    out.push(`after ${before.fate} ${there} ${frame.predicate}`, `after ${before.fate} ${there} ${frame.joinedBy}`);
     // What stands between a lot and the one before tells whether a list goes on.
     const gap = talk.text.slice(
       talk.frames[before.placed.at]!.chunks[before.placed.lot.until - 1]!.end,

@@ -58,7 +58,7 @@ export function materialOf(
       talk,
       frame,
       `material/${status}`,
-      { start: Math.min(from, first.start), end: last.end },
+      { start: Math.min(from, first.start), end: Math.max(last.end, naming.end ?? 0) },
       Math.round(confidence * 100) / 100,
     ),
     kind: 'material',

@@ -7,7 +7,8 @@ import { keep, materialOf } from './fact.ts';
 import { decided, type FateWeights, likelihoods } from './fates.ts';
 import { isCount, type Lot } from './lot.ts';
 import { lotsIn } from './lots.ts';
-import { bestNaming, namingsOf, type Placed, phrasesOf, type Told } from './naming.ts';
+import { phrasesOf } from './meant.ts';
+import { bestNaming, namingsOf, type Placed, type Told } from './naming.ts';
 import { onlySizes } from './sizing.ts';
 import { statedOf, tellsOfWork, unused } from './stated.ts';
 import { shipped } from './weights/index.ts';
@@ -42,10 +43,13 @@ export function readMaterials(
   const phrases = phrasesOf(talk);
   const told: Told[] = [];
   let before: Before | null = null;
+  // Where the name of the last goods ended: what stands within it is told.
+  let named = 0;
   const worked = tellsOfWork(talk);
   for (const placed of placedIn(talk)) {
     const { lot } = placed;
     const frame = talk.frames[placed.at]!;
+    if (frame.chunks[lot.from]!.start < named) continue;
     if (onlySizes(frame, lot)) {
       if (lot.amount?.group?.kind === 'pair') used.add(lot.amount);
       continue;
@@ -64,7 +68,8 @@ export function readMaterials(
     if (!fact) continue;
     for (const q of [lot.amount, lot.upper, ...lot.sizes]) if (q) used.add(q);
     keep(facts, fact, naming);
-    told.push({ placed, naming });
+    told.push({ placed, naming, status });
+    named = naming.end ?? 0;
   }
   return { facts, used };
 }

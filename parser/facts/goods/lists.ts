@@ -3,9 +3,10 @@ import type { Talk } from '../talk.ts';
 
 /** "Need:", "shopping list", "paint store:": what follows is to buy. */
 const TO_BUY =
-  /^(?:(?:still )?(?:need|needs|needed)|to (?:buy|get|order)|(?:shopping|buy|material|materials|pickup|order|store|supply) ?(?:list|run)?|supplies|materials?|order|buy|get|pick up|grab|bring)$/;
-const USED_UP = /^(?:used|used up|installed|put in)$/;
-const ON_HAND = /^(?:have|on hand|in stock|left|left over|got|on the truck|in the van)$/;
+  /^(?:(?:still )?(?:need|needs|needed)|to (?:buy|get|order)|(?:shopping|buy|material|materials|pickup|order|store|supply) ?(?:list|run)?|supplies|materials?|order|reorder|restock|short|missing|buy|get|pick up|grab|bring)$/;
+const USED_UP = /^(?:use|used|used up|uses|installed|put in|went in)$/;
+const ON_HAND =
+  /^(?:have|on hand|in stock|left|left over|leftover|leftovers|spare|spares|remaining|got|on the truck|in the van)$/;
 
 /** How many lines a heading may stand above what it is of. */
 const LINES = 14;

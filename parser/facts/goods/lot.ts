@@ -35,6 +35,9 @@ export const isBulk = (q: Quantity) =>
   (q.unitKind === 'area' && q.unitFrom === 'said') ||
   (q.unitKind === 'length' && /^(?:ft|m|yd|cu yd)$/.test(q.unit ?? ''));
 
+/** What a lot is counted by: the kind of its unit, a pack, else how it is said. */
+export const unitOf = (lot: Lot): string => (lot.upper ?? lot.amount)?.unitKind ?? (lot.pack ? 'pack' : lot.kind);
+
 export const lotOf = (kind: Lot['kind'], from: number, until: number, rest: Partial<Omit<Lot, 'kind'>>): Lot => ({
   kind,
   own: [],

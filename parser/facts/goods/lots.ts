@@ -4,7 +4,7 @@ import { containerLot, countedLot, isContained, spreadLot } from './counted.ts';
 import { isBulk, isCount, isPack, type Lot, lotOf } from './lot.ts';
 import { ownName } from './own.ts';
 import { ARTICLE, articleLot, packLot, pointerLot } from './single.ts';
-import { CONTAINER, isName } from './words.ts';
+import { CONTAINER, isName, MONEY } from './words.ts';
 
 /** Every lot that a clause may tell of, in the order of its words; none lies in another. */
 export function lotsIn(chunks: readonly Chunk[]): Lot[] {
@@ -12,11 +12,18 @@ export function lotsIn(chunks: readonly Chunk[]): Lot[] {
   for (let k = 0; k < chunks.length; ) {
     const lot = lotAt(chunks, k);
     if (lot) {
-      lots.push(lot);
+      lots.push(alsoOne(chunks, lot, lots.at(-1)));
       k = Math.max(lot.until, k + 1);
     } else k++;
   }
   return lots;
+}
+
+/** "A new nut and washer": the article is said once for both. */
+function alsoOne(chunks: readonly Chunk[], lot: Lot, before: Lot | undefined): Lot {
+  const joins = before?.article === 1 && lot.kind === 'bare' && before.until === lot.from - 1;
+  if (!joins || lot.amount || !/^(?:and|\+|&)$/.test(chunks[before.until]!.word)) return lot;
+  return /s$/.test(lot.own.at(-1)?.word ?? '') ? lot : { ...lot, article: 1 };
 }
 
 function lotAt(chunks: readonly Chunk[], k: number): Lot | null {
@@ -28,7 +35,8 @@ function lotAt(chunks: readonly Chunk[], k: number): Lot | null {
     // "10 sq ft per box": how it comes, not how many.
     if (q.per) return null;
     // "Make it 3, not 2": the figure that no longer holds.
-    if (chunks[k - 1]?.word === 'not') return null;
+    if (chunks[k - 1]?.word === 'not' || q.value.equals(0)) return null;
+    if (chunks.slice(k + 1, k + 3).some((c) => MONEY.test(c.word))) return null;
     if (q.group?.kind === 'eachOf') return q.group.index === 0 ? spreadLot(chunks, k, q) : null;
     if (isBulk(q) && CONTAINER.test(chunks[k + 1]?.word ?? '')) return containerLot(chunks, k, k, null);
     if (isCount(q) && isContained(chunks, k + 1)) return containerLot(chunks, k, k + 1, q);

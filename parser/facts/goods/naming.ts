@@ -1,14 +1,10 @@
-import type { Quantity } from '../../types.ts';
-import { type Chunk, isDeterminer, isGoods, isModal, isNounTerm, isPreposition, isSubjectPronoun } from '../chunks.ts';
-import type { Frame } from '../frames.ts';
-import { isPerson, isSize, type Talk } from '../talk.ts';
+import type { MaterialStatus, Quantity } from '../../types.ts';
+import type { Chunk } from '../chunks.ts';
+import type { Talk } from '../talk.ts';
 import { dot, type Weights } from '../weights.ts';
-import { isNegative } from '../words.ts';
 import type { Lot } from './lot.ts';
-import { isName, NOT_GOODS } from './words.ts';
-
-/** How far back, in clauses, a lot may point. */
-const REACH = 8;
+import { fullerNames, type Phrase, phrasesMeant } from './meant.ts';
+import { stretchesOf } from './stretches.ts';
 
 /** A lot where it stands. */
 export interface Placed {
@@ -24,44 +20,27 @@ export interface Naming {
   code?: string;
   /** It is the lot's own name. */
   own: boolean;
+  /** Where the lot's own name ends in the text, past which the next lot may stand. */
+  end?: number;
   /** What speaks for it and against it. */
   features: string[];
-}
-
-/** A noun phrase of the talk that a lot may mean. */
-interface Phrase {
-  chunks: Chunk[];
-  at: number;
-  from: number;
-  until: number;
 }
 
 /** Goods that an earlier lot was of. */
 export interface Told {
   placed: Placed;
   naming: Naming;
+  status: MaterialStatus;
 }
 
-/** What each lot may mean, the surest reading first by the weights. Lots without any are left with an empty list. */
+/** What each lot may mean: its own words, cut short or long, or what was named before. Lots without any are left with an empty list. */
 export function namingsOf(talk: Talk, placed: Placed, phrases: readonly Phrase[], told: readonly Told[]): Naming[] {
-  const { lot, at } = placed;
-  const frame = talk.frames[at]!;
-  const out: Naming[] = [];
-  if (lot.named || lot.own.some((c) => isName(c) || c.term?.kind === 'finish'))
-    out.push({ chunks: lot.own, sizes: lot.sizes, code: lot.code, own: true, features: ownFeatures(lot, frame) });
-  if (lot.kind === 'bare' || (lot.kind === 'article' && lot.named)) return out;
-  const start = frame.chunks[lot.from]!.start;
-  const before = phrases.filter((p) => p.at <= at && p.at >= at - REACH && p.chunks.at(-1)!.end <= start);
-  before.reverse().forEach((p, rank) => {
-    const modifiers = lot.named ? [] : lot.own;
-    out.push({
-      chunks: [...modifiers, ...p.chunks.filter((c) => c.kind !== 'quantity')],
-      sizes: lot.sizes.length ? lot.sizes : p.chunks.flatMap((c) => (c.quantity && isSize(c) ? [c.quantity] : [])),
-      own: false,
-      features: [...phraseFeatures(talk, placed, p, rank), ...toldFeatures(placed, p, told)],
-    });
-  });
-  return out;
+  const { lot } = placed;
+  if (lot.code) return [{ chunks: lot.own, sizes: lot.sizes, code: lot.code, own: true, features: ['own code'] }];
+  const stretches = stretchesOf(talk, placed);
+  const own = [...stretches, ...fullerNames(talk, placed, stretches, phrases)];
+  if (lot.kind === 'bare' || (lot.kind === 'article' && lot.named)) return own;
+  return [...own, ...phrasesMeant(talk, placed, phrases, told)];
 }
 
 /** The name with the most for it; null where a lot has none. */
@@ -74,144 +53,3 @@ export function bestNaming(namings: readonly Naming[], weights: Weights): Naming
   }
   return best;
 }
-
-const kindOf = (c: Chunk | undefined) => (c ? (c.term?.kind ?? (c.notQuantity ? 'code' : 'word')) : 'none');
-const unitOf = (lot: Lot) => (lot.upper ?? lot.amount)?.unitKind ?? (lot.pack ? 'pack' : lot.kind);
-
-function ownFeatures(lot: Lot, frame: Frame): string[] {
-  const head = lot.own.at(-1);
-  const unit = unitOf(lot);
-  const gap = frame.chunks[lot.from + 1]?.word ?? '';
-  return [
-    `own ${lot.named}`,
-    `own unit ${unit}`,
-    `own head ${kindOf(head)}`,
-    `own head ${kindOf(head)} ${unit}`,
-    `own goods ${lot.own.some(isGoods)}`,
-    `own pointing ${lot.pointing}`,
-    `own first ${kindOf(lot.own[0])}`,
-    `own words ${Math.min(lot.own.length, 4)}`,
-    `own of ${gap === 'of'} ${unit}`,
-    `own last ${head?.word}`,
-    ...(lot.code ? ['own code'] : []),
-    ...(head && /s$/.test(head.word) ? ['own plural'] : []),
-    ...(lot.own.some((c) => c.verb && !isNounTerm(c)) ? ['own verb'] : []),
-  ];
-}
-
-function phraseFeatures(talk: Talk, { lot, at }: Placed, p: Phrase, rank: number): string[] {
-  const frame = talk.frames[p.at]!;
-  const here = talk.frames[at]!;
-  const head = p.chunks.at(-1)!;
-  const kind = kindOf(head);
-  const unit = unitOf(lot);
-  const amount = lot.upper ?? lot.amount;
-  const before = frame.chunks[p.from - 1];
-  const counted = before?.word === 'of' ? frame.chunks[p.from - 2] : before;
-  const back = at - p.at;
-  const sentences = Math.min(here.sentence - frame.sentence, 3);
-  const after = frame.chunks[p.until];
-  const plural = /s$/.test(head.word);
-  const out = [
-    `back ${back}`,
-    `sentences ${sentences}`,
-    `rank ${Math.min(rank, 6)}`,
-    `rank ${Math.min(rank, 6)} ${lot.kind}`,
-    `kind ${kind}`,
-    `kind ${kind} ${unit}`,
-    `goods ${p.chunks.some(isGoods)} ${lot.named}`,
-    `of ${before && isPreposition(before) ? before.word : '-'}`,
-    `said ${frame.predicate}`,
-    `place ${back === 0 ? 'here' : frame.subject.includes(head) ? 'subject' : frame.rest.includes(head) ? 'rest' : '-'}`,
-    `words ${Math.min(p.chunks.length, 4)}`,
-    `pointing ${lot.pointing}`,
-    `plural ${plural} ${unit} ${amount ? amount.value.valueOf() > 1 : '-'}`,
-    `${p.until === lot.from && back === 0 ? 'touches' : 'apart'} ${lot.named}`,
-  ];
-  if (frame.area !== here.area) out.push('other room');
-  if (p.chunks.some((c) => c.word === 'out')) out.push('out');
-  if (counted?.quantity) out.push(counted.quantity.unit === amount?.unit ? 'same unit' : 'counted', `counted ${kind}`);
-  if (amount?.unit && head.term?.soldBy) out.push(head.term.soldBy.includes(amount.unit) ? 'sold so' : 'not sold so');
-  if (frame.chunks.length === p.chunks.length) out.push('alone', `alone ${kind}`);
-  if (/:|-/.test(talk.text.slice(head.end, after?.start ?? talk.frames[p.at + 1]?.start ?? head.end)))
-    out.push('label');
-  if (before?.word === 'of' && /^(?:out|outta)$/.test(frame.chunks[p.from - 2]?.word ?? '')) out.push('ran out');
-  if (/^(?:no|another|more|new)$/.test(before?.word ?? '')) out.push(`before ${before!.word}`);
-  if (frame.chunks.some((c) => c.term?.kind === 'defect')) out.push(`flawed ${back > 0}`);
-  if (frame.use === 'need' || frame.use === 'use' || frame.use === 'buy' || frame.use === 'have')
-    out.push(`use ${frame.use}`);
-  if (lot.own.length > 0 && !lot.named) out.push('modified');
-  if (lot.more) out.push(`more ${kind}`);
-  if (p.chunks.some((c) => c.quantity)) out.push('sized');
-  if (before && isDeterminer(before)) out.push('the');
-  return out;
-}
-
-/** Goods counted before are likely to be counted again, in the same unit more so. */
-function toldFeatures({ lot, at }: Placed, p: Phrase, told: readonly Told[]): string[] {
-  const head = p.chunks.at(-1)!;
-  const again = told.findLastIndex((t) => t.naming.chunks.at(-1)!.start === head.start);
-  const same = told.findLastIndex((t) => t.naming.chunks.at(-1)!.word === head.word);
-  if (again < 0) return same < 0 ? [`never told ${told.length > 0}`] : [`like told ${Math.min(told.length - same, 3)}`];
-  const { placed } = told[again]!;
-  const unit = (placed.lot.upper ?? placed.lot.amount)?.unit ?? placed.lot.pack;
-  const here = (lot.upper ?? lot.amount)?.unit ?? lot.pack;
-  const back = Math.min(told.length - again, 3);
-  return [
-    `told ${back}`,
-    `told ${back} ${unitOf(lot)}`,
-    `told ${at === placed.at ? 'here' : 'before'}`,
-    `told by ${unit === here}`,
-  ];
-}
-
-/** Every noun phrase of a talk that may name goods, in order. */
-export function phrasesOf(talk: Talk): Phrase[] {
-  return talk.frames.flatMap((frame, at) => phrasesIn(frame.chunks, at));
-}
-
-function phrasesIn(chunks: readonly Chunk[], at: number): Phrase[] {
-  const out: Phrase[] = [];
-  for (let k = 0; k < chunks.length; k++) {
-    if (isVerbHere(chunks, k)) continue;
-    let end = k;
-    while (
-      end < chunks.length &&
-      (describes(chunks[end]!) || isSize(chunks[end]!)) &&
-      !(end > k && (isVerbHere(chunks, end) || chunks[end - 1]!.owner !== undefined))
-    )
-      end++;
-    let last = end;
-    while (last > k && chunks[last - 1]!.kind === 'quantity') last--;
-    const phrase = chunks.slice(k, last);
-    const head = phrase.at(-1);
-    if (head && (isNounTerm(head) ? head.term!.kind !== 'role' : isOpenName(head)))
-      out.push({ chunks: phrase, at, from: k, until: last });
-    k = Math.max(k, end - 1);
-  }
-  return out;
-}
-
-const isOpenName = (c: Chunk) =>
-  c.kind === 'word' && c.word.length > 2 && !NOT_GOODS.test(c.word) && !/(?:ly|ing)$/.test(c.word);
-
-/** "Then I can grout": a trade word that is the verb there. */
-const isVerbHere = (chunks: readonly Chunk[], j: number) =>
-  chunks[j]!.verb !== undefined &&
-  (isModal(chunks[j - 1]) || chunks[j - 1]?.word === 'to' || isPerson(chunks.slice(Math.max(0, j - 1), j)));
-
-/** Words that describe the goods behind them. */
-const describes = (c: Chunk) =>
-  (isNounTerm(c) && c.term!.kind !== 'role') ||
-  (c.kind === 'term' && c.term!.kind === 'finish') ||
-  (c.kind === 'word' &&
-    !c.verb &&
-    !isModal(c) &&
-    /^[a-z]{2,}/.test(c.word) &&
-    !isPreposition(c) &&
-    !isSubjectPronoun(c) &&
-    !isDeterminer(c) &&
-    !isNegative(c.word) &&
-    !/^(?:and|or|but|is|are|was|were|has|have|had|need|more|any|then|so|also|just|about|got|new|old|left|of|we|used|one|ones|them|me|us|him|her|em|too|not|now|here|there|please|ok|okay|yeah)$/.test(
-      c.word,
-    ));

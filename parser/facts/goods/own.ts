@@ -26,7 +26,9 @@ export function ownName(
   }
   // "All thirteen treads glued", "12 sheets hung bedroom 2": what was done to them is no part of the name.
   const told = chunks[at - 1]?.word === 'of' ? 1 : 0;
-  const done = item.findIndex((c, k) => k >= told && isDone(c) && !item.slice(k + 1).some(namesGoods));
+  const done = item.findIndex(
+    (c, k) => k >= told && isDone(c) && !item.slice(k + 1).some((n) => namesGoods(n) || STANDS_IN.test(n.word)),
+  );
   if (done >= 0) {
     const from = chunks.indexOf(item[done]!, at);
     if (from >= 0) until = from;

@@ -38,6 +38,7 @@ export function articleLot(chunks: readonly Chunk[], k: number): Lot | null {
     return lot && { ...lot, from: k, more };
   }
   if (!word || (word.quantity && isPack(word.quantity))) return null;
+  if (word.quantity && chunks[k]!.word === 'the' && tellsWhich(chunks, i)) return figureLot(chunks, k, i, more);
   // "More two gallon of the primer": a count, however it is said.
   if (!one && word.quantity && (isBulk(word.quantity) || isCount(word.quantity)) && !isName(chunks[i + 1] ?? word))
     return null;
@@ -50,11 +51,26 @@ export function articleLot(chunks: readonly Chunk[], k: number): Lot | null {
     return lotOf('article', k, of ? Math.max(of.until, i + 1) : i + 1, { ...of, article: article || 1, pack, more });
   }
   const { own, named, sizes, until } = ownName(chunks, i, one);
-  if (until <= i || (!named && !sizes.length && !(article && STANDS_IN.test(chunks[until - 1]?.word ?? ''))))
+  const last = chunks[until - 1];
+  // "I need a stainless | repair ring": the clause was cut within the name.
+  const unended = article === 1 && until === chunks.length && own.length > 0;
+  // "Get the waxless one", "the white ones": which of what was named before.
+  const which = own.length > 0 && /^ones?$/.test(last?.word ?? '');
+  if (until <= i || (!named && !sizes.length && !unended && !which && !(article && STANDS_IN.test(last?.word ?? ''))))
     return null;
+  if (which && !article && /^(?:the|that|this)$/.test(chunks[k]!.word) && last!.word === 'one')
+    return lotOf('article', k, until, { own, named, sizes, article: 1 });
   const known = own.some((c) => isGoods(c) || /^(?:tool|surface)$/.test(c.term?.kind ?? ''));
   if (!article && !known && !sizes.length && own.length > 3) return null;
   return lotOf(article ? 'article' : 'bare', k, until, { own, named, sizes, article, more });
+}
+
+/** "Get the nine by twelve", "get the thirty six instead": a figure that nothing is counted by. */
+function tellsWhich(chunks: readonly Chunk[], i: number): boolean {
+  const { group, unit } = chunks[i]!.quantity!;
+  if (group?.kind === 'pair') return !chunks.slice(i, i + 5).some(isGoods);
+  const next = chunks[i + 1];
+  return unit === null && (!next || next.kind === 'mark' || next.word === 'instead');
 }
 
 /** "Another tube of", "grab a tin": what goods come by; null where the word names the thing itself ("a roll roofing"). */
@@ -93,6 +109,7 @@ function figureLot(chunks: readonly Chunk[], k: number, i: number, more: boolean
   for (; chunks[end]?.quantity || (chunks[end]?.word === 'by' && chunks[end + 1]?.quantity); end++)
     if (chunks[end]!.quantity) sizes.push(chunks[end]!.quantity!);
   const { own, named, until } = ownName(chunks, end);
+  if (!named) own.splice(0, own.length, ...own.filter((c) => c.term));
   return lotOf('article', k, Math.max(until, end), { own, named, sizes, article: 1, more });
 }
 

@@ -7,9 +7,10 @@ export const CONTAINER =
 /** Packs that the reading of quantities does not count by. */
 export const PACKED_WORD = /^(?:set|kit|batch|load|sausage|strip|sleeve|flat)s?$/;
 /** Heads that stand for a name told elsewhere: "a twenty inch one", "the ninety minute stuff". */
-export const STANDS_IN = /^(?:ones?|kind|type|stuff|model|size|version|style|footers?|foot|inch|each|variety)$/;
+export const STANDS_IN =
+  /^(?:ones?|kind|type|stuff|model|size|version|style|footers?|foot|inch|each|variety|pieces?|pcs?|pc|spares?|extras?)$/;
 export const NOT_GOODS =
-  /^(?:guys?|people|men|women|times?|trips?|hours?|days?|weeks?|coats?|more|others?|left|things?|kids?|rooms?|spots?|places?|ways?|sides?|feet|total|percent|years?|drops?|cycles?|passes|layers?|units?|ends?|corners?|back|please|thanks|thank|gone|good|bad|bit|lot|few|couple|minute|hour|day|week|while|call|look|hand|job|little|number|rest|half|most|deal|chance|problem|mess|way|quick|real|pain|ta|cheers|later|today|same|shy|last|next|short|say|remain|remaining|altogether|apiece|bigger|smaller|thing|ok|okay|waste|wastage)$/;
+  /^(?:guys?|people|men|women|times?|trips?|hours?|days?|weeks?|coats?|more|others?|left|things?|kids?|rooms?|spots?|places?|ways?|sides?|feet|total|percent|years?|drops?|cycles?|passes|layers?|units?|ends?|corners?|back|please|thanks|thank|gone|good|bad|bit|lot|few|couple|minute|hour|day|week|while|call|look|hand|job|little|number|rest|half|most|deal|chance|problem|mess|way|quick|real|pain|ta|cheers|later|today|same|shy|last|next|short|say|remain|remaining|altogether|apiece|bigger|smaller|thing|ok|okay|waste|wastage|instead|though|tho)$/;
 
 /** A word that can name goods: a trade noun, or one that the vocabulary lacks. */
 export const isName = (c: Chunk) =>
@@ -24,3 +25,6 @@ export const isName = (c: Chunk) =>
 /** A bare participle: "6 swapped" names no goods. */
 export const isDone = (c: Chunk) =>
   c.verb !== undefined && !c.verb.forms.has('base') && !c.verb.forms.has('s') && !isNounTerm(c);
+
+/** Money, which counts no goods. */
+export const MONEY = /^(?:bucks?|dollars?|euros?|quid|cents?|grand)$/;

@@ -108,7 +108,10 @@ function isOrdered(line: Line, i: number, number: SaidNumber): boolean {
   const verb =
     VERBS.has(line.word(i - 1)) && (before === undefined || before.kind !== 'word' || BEFORE_VERB.has(before.word));
   const goods = line.tokens[number.until];
-  return verb && number.n < 1000 && goods !== undefined && goods.kind !== 'mark' && !BEING.has(goods.word);
+  if (!verb) return false;
+  // "Both balances are gone, order 2."
+  if (goods === undefined || goods.kind !== 'word') return number.n < 100 && goods?.text !== '-' && goods?.text !== '#';
+  return number.n < 1000 && !BEING.has(goods.word);
 }
 
 const BEING = wordSet('is was are were has had came comes should will');

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { DayScreen } from './day/DayScreen.tsx';
 import { dropOffer } from './kit/firm.ts';
 import { type Screen, useScreen, useShown } from './kit/hooks.ts';
@@ -8,9 +8,10 @@ import type { Parcel } from './kit/phoneStore.ts';
 import { isLive } from './kit/words.ts';
 import { ListScreen } from './list/ListScreen.tsx';
 import { OrderScreen } from './order/OrderScreen.tsx';
+import { ReckonScreen } from './reckon/ReckonScreen.tsx';
 import { FirstJob, SetupScreen } from './setup/SetupScreen.tsx';
 import { WordSheet } from './setup/WordSheet.tsx';
-import { TalkScreen } from './talk/TalkScreen.tsx';
+import { nothingKnown, TalkScreen } from './talk/TalkScreen.tsx';
 import { TripScreen } from './trip/TripScreen.tsx';
 
 const tabs: { screen: Screen; name: string }[] = [
@@ -21,13 +22,21 @@ const tabs: { screen: Screen; name: string }[] = [
   { screen: 'day', name: 'Day' },
 ];
 
+/** Sums are reached from the order, checks from the next trip: the same tab leads back. */
+const tabOf = (screen: Screen): Screen => (screen === 'reckon' ? 'order' : screen === 'fit' ? 'trip' : screen);
+
 /** Header, the screen in front, the status line and the tabs under the thumb. */
 export function Frame() {
   const shown = useShown();
   const screen = useScreen();
   const [teaching, setTeaching] = useState(false);
+  const { sun } = shown.settings;
+  useEffect(() => void document.documentElement.classList.toggle('sun', sun), [sun]);
   const view = shown.view && withPending(shown.view, shown.parcels);
-  const none = !view && shown.asked && screen !== 'setup';
+  const reckons = screen === 'reckon' || screen === 'fit';
+  const none = !view && shown.asked && screen !== 'setup' && !reckons;
+  // Words that are being said keep their box, also where there is nowhere to send them yet.
+  const boxStays = screen === 'talk' && !(none && shown.reached);
   return (
     <div class={`frame on-${screen}`}>
       <header class="head">
@@ -46,14 +55,16 @@ export function Frame() {
           Set-up
         </a>
       </header>
-      <Unsent parcels={shown.parcels} reached={shown.reached} trouble={shown.trouble} />
+      <Unsent parcels={shown.parcels} reached={shown.reached || !view} trouble={shown.trouble} />
       <main key={screen} class="screen">
-        {none && <NoJob reached={shown.reached} />}
-        {!none && screen === 'talk' && <TalkScreen view={view ?? null} />}
+        {none && !boxStays && <NoJob reached={shown.reached} />}
+        {boxStays && <TalkScreen view={view ?? null} unknown={none} />}
+        {!view && !none && !boxStays && screen !== 'setup' && <p class="empty">Asking the server…</p>}
         {view && screen === 'list' && <ListScreen view={view} />}
         {view && screen === 'order' && <OrderScreen view={view} />}
         {view && screen === 'trip' && <TripScreen view={view} />}
         {view && screen === 'day' && <DayScreen view={view} />}
+        {reckons && <ReckonScreen side={screen} canOrder={view !== null} />}
         {shown.started && screen === 'setup' && <SetupScreen view={view} />}
       </main>
       <div class="status">
@@ -80,7 +91,7 @@ export function Frame() {
       )}
       <nav class="tabs" aria-label="Screens">
         {tabs.map((tab) => (
-          <a key={tab.screen} href={`#${tab.screen}`} aria-current={screen === tab.screen ? 'page' : undefined}>
+          <a key={tab.screen} href={`#${tab.screen}`} aria-current={tabOf(screen) === tab.screen ? 'page' : undefined}>
             {tab.name}
             {tab.screen === 'list' && view && <b>{view.state.items.filter(isLive).length}</b>}
             {tab.screen === 'order' && view && <b>{view.state.order.filter((l) => l.state === 'to buy').length}</b>}
@@ -93,12 +104,11 @@ export function Frame() {
 
 function NoJob({ reached }: { reached: boolean }) {
   if (reached) return <FirstJob />;
-  return (
-    <p class="empty">
-      No job has been opened on this phone yet, and the server does not answer. Try again where there is signal.
-    </p>
-  );
+  return <p class="empty">{nothingKnown}</p>;
 }
+
+/** Enough of a note to know it by. */
+const beginning = (text: string) => `“${text.length > 40 ? `${text.slice(0, 38).trimEnd()}…` : text}”`;
 
 /** Always in sight: how much is only on this phone, and what the server would not take. */
 function Unsent({
@@ -111,9 +121,10 @@ function Unsent({
   trouble: string | null;
 }) {
   const parked = parcels.filter((p) => p.parked !== null);
-  const waiting = parcels.length - parked.length;
+  const told = parcels.filter((p) => !('quiet' in p));
+  const waiting = told.length - parked.length;
   return (
-    <div class="unsent" data-unsent={parcels.length}>
+    <div class="unsent" data-unsent={told.length}>
       {waiting > 0 && (
         <p>
           <strong>{waiting} not sent</strong>
@@ -129,11 +140,15 @@ function Unsent({
           <strong>No signal.</strong> This is how things stood; what you say is kept here and goes out by itself.
         </p>
       )}
-      {trouble && <p class="trouble">{trouble}</p>}
+      {trouble && (
+        <p class="trouble" role="alert">
+          {trouble}
+        </p>
+      )}
       {parked.map((parcel) => (
         <div key={parcel.id} class="parked">
-          <p>
-            <strong>Not taken:</strong> {parcel.kind === 'note' ? `“${parcel.note.text}”` : parcel.kind}.{' '}
+          <p role="alert">
+            <strong>Not taken:</strong> {parcel.kind === 'note' ? beginning(parcel.note.text) : `${parcel.kind}.`}{' '}
             {parcel.parked}
           </p>
           <button type="button" class="plain" onClick={() => void release(parcel.id, 'again')}>

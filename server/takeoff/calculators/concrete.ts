@@ -9,6 +9,16 @@ export const BAG_YIELD: Readonly<Record<number, Fraction>> = {
   80: fraction('0.6'),
 };
 
+/** Pounds of the bag where nobody said. */
+export const USUAL_BAG = 80;
+
+/** Cubic feet of a bag by its size as named, `60 lb`; the usual bag where none was, null for one of no published yield. */
+export function bagYield(packSize: string | null): { pounds: number; yields: Fraction } | null {
+  const pounds = packSize === null ? USUAL_BAG : Number(/^([\d.]+) lb$/.exec(packSize)?.[1]);
+  const yields = BAG_YIELD[pounds];
+  return yields ? { pounds, yields } : null;
+}
+
 export interface Volume {
   ok: true;
   cubicFeet: Fraction;

@@ -59,7 +59,7 @@ export const HAZARDS: readonly Hazard[] = [
     hazard: 'asbestos',
     text: `May hold asbestos: leave it alone, keep it wet or covered, and have a sample tested before anybody cuts, scrapes or sands. Removal is for a licensed contractor. ${DEFER}`,
     source: '40 CFR 61 Subpart M (NESHAP); OSHA 29 CFR 1926.1101; EPA, asbestos in the home',
-    when: /\b(?:9 ?x ?9|9 by 9|nine by nine|nine inch tiles?|black (?:glue|mastic|adhesive)|cutback|popcorn|vermiculite|transite|asbestos|pipe (?:lagging|wrap|insulation)|(?:white|old|cloth|gray|grey) (?:wrap|lagging|insulation)\b[^.]{0,12}\bpipes?|old sheet vinyl|cement (?:board )?siding shingles|duct wrap)\b/,
+    when: /\b(?:9 ?x ?9|9 by 9|nine by nine|(?:9|nine)[- ]?(?:inch|in|") (?:(?:square|old|vinyl|asphalt|asbestos|floor) )*tiles?|black (?:glue|mastic|adhesive)|cutback|popcorn|vermiculite|transite|asbestos|pipe (?:lagging|wrap|insulation)|(?:white|old|cloth|gray|grey) (?:wrap|lagging|insulation)\b[^.]{0,12}\bpipes?|old sheet vinyl|cement (?:board )?siding shingles|duct wrap)\b/,
     stays: true,
   },
   {

@@ -7,7 +7,7 @@ const LEAST = new Fraction(1);
 const MOST = new Fraction('1.75');
 /** Room for dust under the screw's tip; reports ask for a quarter or a half: the safe end. */
 const UNDER_TIP = new Fraction(1, 2);
-const SOURCE = 'concrete screw makers: embedment 1 to 1-3/4 in (fastener trade press; minimum from memory)';
+const SOURCE = 'concrete screw makers: embedment 1 to 1-3/4 in (fastener trade press; minimum also confast.com)';
 
 export interface ConcreteScrew {
   /** All inches; null where not said. */

@@ -32,6 +32,8 @@ export interface CutList {
 const MOST_PIECES = 300;
 /** With more pieces than this, only one stock length is tried: the choices would be too many. */
 const MIXED_PIECES = 40;
+/** Steps of search a purchase, fewer where lengths mix and purchases are many. A job's list takes a few hundred. */
+const STEPS = { one: 600_000, mixed: 60_000 };
 
 /**
  * Fewest feet of stock for a list of cuts, stock on hand first, the kerf between cuts. Exact: each smaller purchase is
@@ -40,7 +42,9 @@ const MIXED_PIECES = 40;
  */
 export function cutList(job: CutJob): CutList | Refusal {
   const { kerf } = job;
-  const all = job.pieces.flatMap(({ length, count }) => Array<Fraction>(Math.max(0, count)).fill(length));
+  const odd = job.pieces.find(({ count }) => !Number.isInteger(count) || count < 0);
+  if (odd) return refuse(`${odd.count} pieces: is that right?`);
+  const all = job.pieces.flatMap(({ length, count }) => Array<Fraction>(count).fill(length));
   if (all.length === 0) return refuse('nothing to cut');
   if (all.length > MOST_PIECES) return refuse(`${all.length} pieces: is that right?`);
   if (kerf.compare(0) < 0) return refuse('a kerf cannot be negative');
@@ -72,8 +76,9 @@ function solve(job: CutJob, all: readonly Fraction[]): Omit<CutList, 'ok' | 'wor
   let proved = tried.length === stock.length;
   let answer = { bought: enough.bins.slice(onHand.length).map((b) => b.length), cuts: enough.bins.map((b) => b.cuts) };
   answer.cuts = [...answer.cuts.slice(onHand.length), ...answer.cuts.slice(0, onHand.length)];
+  const steps = tried.length === 1 ? STEPS.one : STEPS.mixed;
   for (const bought of purchases(tried, least, feetOf(answer.bought, kerf), kerf)) {
-    const filled = fillSticks(pieces, [...bought, ...onHand]);
+    const filled = fillSticks(pieces, [...bought, ...onHand], steps);
     if (filled === 'unknown') proved = false;
     else if (filled) {
       answer = { bought, cuts: filled };

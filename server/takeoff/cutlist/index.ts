@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js';
+import { convert } from '../../../parser/quantities/units.ts';
 import { tape } from '../calculators/reckoned.ts';
 import { remembered } from '../reading/remembered.ts';
 import { type Figure, figureAt, lengthIn, type Said, saying, sentencesOf } from '../reading/said.ts';
@@ -20,7 +21,7 @@ interface List {
 const USUAL_KERF = new Fraction(1, 8);
 
 const CALLS =
-  /\bcut ?lists?\b|\bkerf\b|\bblade\b|\bfewest (?:sticks|boards|pieces|lengths)\b|\bcuts? (?:out of|from)\b|\bcut me\b|\bpieces to cut\b|\b(?:for|per) (?:each|every|the|a) (?:(?:saw )?cut|saw)\b|\b(?:how many|least) (?:sticks|boards|lengths)\b/;
+  /\bcut ?lists?\b|\bkerf\b|\bblade\b|\bsaw ?cut (?=\{L\d+\})|\bfewest (?:sticks|boards|pieces|lengths)\b|\bcuts? (?:out of|from)\b|\bcut me\b|\bpieces to cut\b|\b(?:for|per) (?:each|every|the|a) (?:(?:saw )?cut|saw)\b|\b(?:how many|least) (?:sticks|boards|lengths)\b/;
 const callsFor = remembered((words) => CALLS.test(words));
 const HAVE =
   /\b(?:got|have|had|there's|theres|there is|there are|found|on hand|left ?over|left|drops?|off ?cuts?|scraps?|on the truck|in the (?:van|truck|shop|rack))\b/;
@@ -29,15 +30,18 @@ const NOT_HAVE =
   /\b(?:got to|have to|had to|gotta|need|buy|left to|they(?:'ve| have)? got|they (?:have|had|carry|stock|sell)|(?:yard|store|supplier|place) (?:has|had|has got|carries|stocks|sells))\b/;
 
 const PIECE = [
-  saying('(?:<NC>|\\b(a|an|another|one)) (?!(?:x|by) )((?:more )?)(?:[a-z-]+ ){0,3}?(?:at|cut to|of) <LN>', 'g'),
+  saying(
+    '(?:(?<!\\b(?:x|by) )<NC>|\\b(a|an|another|one)) (?!(?:x|by) )((?:more )?)(?:[a-z-]+ ){0,3}?(?:at|cut to|of) <LN>',
+    'g',
+  ),
   saying('<NC>()() x <LN>', 'g'),
 ];
 const KERF = saying(
-  "kerf(?: is| of| at|'s)? (?:a |an )?<LN>|<LN>(?: of)?(?: a)?(?: for the| per)?(?: saw)? (?:kerf|blade|cut)|blade(?: takes| is|'s| eats) (?:a |an )?<LN>",
+  "kerf(?: is| of| at|'s)? (?:a |an )?<LN>|<LN>(?: of)?(?: a)?(?: for the| per)?(?: saw)? (?:kerf|blade|cut)|(?:blade(?: takes| is|'s| eats)?|saw ?cut) (?:a |an )?<LN>",
 );
 const NO_KERF = /\b(?:no kerf|ignore the (?:kerf|blade)|forget the (?:kerf|blade))\b/;
 const STOCK = [
-  saying('(?:{N\\d+}|\\d) ?(?:by|x) ?(?:{N\\d+}|\\d)(?:,? (?:in |all )?<L>(?: or <L>)?| ?x <LN>)'),
+  saying('(?:{[NL]\\d+}|\\d) ?(?:by|x) ?(?:{[NL]\\d+}|\\d)(?:,? (?:in |all |at )?<L>(?: or <L>)?| ?x <LN>)'),
   saying("(?:in|come in|comes in|sold in|buy|out of|from|only|stock is|stock's|sticks are) (?:full )?<L>(?: or <L>)?"),
   saying('<L> (?:sticks?|stock|boards?|lengths?|studs?|pieces of stock)'),
 ];
@@ -138,9 +142,13 @@ function piecesIn(note: Said, clauses: readonly string[]): { length: Fraction; c
           found.push({ figure, count, more: /more/.test(more ?? '') || one === 'another' });
       }
   }
-  const metric = found.find((f) => f.figure.unit === 'mm' || f.figure.unit === 'cm')?.figure.unit;
+  // Pieces without a unit beside a blade or stock in millimetres or metres: nobody cuts a hundred inches by the dozen.
+  const bare = found.every((f) => !f.figure.sure && f.figure.value.compare(100) >= 0);
+  const metric =
+    found.find((f) => f.figure.unit === 'mm' || f.figure.unit === 'cm')?.figure.unit ??
+    (bare && note.figures.some((f) => f.sure && (f.unit === 'mm' || f.unit === 'm')) ? 'mm' : null);
   return found.flatMap(({ figure, count, more }) => {
-    const length = lengthIn(figure, 'in', metric ?? 'in');
+    const length = metric && !figure.sure ? convert(figure.value, metric, 'in') : lengthIn(figure, 'in', 'in');
     return length ? [{ length, count, more }] : [];
   });
 }

@@ -1,8 +1,5 @@
 /** Pieces into sticks, in whole numbers. A piece's length and a stick's each carry one kerf. */
 
-/** Steps looked at before a search stops claiming a proof. A job's list takes a few hundred. */
-const MOST_STEPS = 60_000;
-
 export interface Bin {
   length: number;
   cuts: number[];
@@ -36,9 +33,13 @@ export function longestFirst(
 /**
  * All pieces (longest first) into just these sticks: the cuts of each stick in their order, null where it cannot be
  * done, `unknown` where the search ran too long. Stick by stick, every full filling is tried; what is left must fit in
- * the room that is left.
+ * the room that is left. `mostSteps` are looked at before it stops claiming a proof.
  */
-export function fillSticks(pieces: readonly number[], sticks: readonly number[]): number[][] | 'unknown' | null {
+export function fillSticks(
+  pieces: readonly number[],
+  sticks: readonly number[],
+  mostSteps: number,
+): number[][] | 'unknown' | null {
   const quick = longestFirst(pieces, sticks, null);
   if (quick.fits) return quick.bins.map((b) => b.cuts);
   const sizes = [...new Set(pieces)];
@@ -53,7 +54,7 @@ export function fillSticks(pieces: readonly number[], sticks: readonly number[])
     const open = left.reduce((sum, n, i) => sum + n * sizes[i]!, 0);
     if (open === 0) return true;
     const room = lengths.slice(at).reduce((a, b) => a + b, 0);
-    if (open > room || steps > MOST_STEPS) return false;
+    if (open > room || steps > mostSteps) return false;
     const key = `${at}:${left.join()}`;
     if (failed.has(key)) return false;
     // Among equal sticks the longest piece left must go somewhere: it may as well be here.
@@ -74,7 +75,7 @@ export function fillSticks(pieces: readonly number[], sticks: readonly number[])
     const first = left.findIndex((n) => n > 0);
     const cut = sizes.map(() => 0);
     const grow = (i: number, rest: number): void => {
-      if (++steps > MOST_STEPS) return;
+      if (++steps > mostSteps) return;
       if (i === sizes.length) {
         const more = sizes.some((s, k) => cut[k]! < left[k]! && s <= rest);
         if (!more && rest <= spare && !(withLongest && cut[first] === 0)) out.push({ cut: [...cut], rest });
@@ -90,7 +91,7 @@ export function fillSticks(pieces: readonly number[], sticks: readonly number[])
     return out.sort((a, b) => a.rest - b.rest).map((o) => o.cut);
   };
 
-  if (!search(0, counts)) return steps > MOST_STEPS ? 'unknown' : null;
+  if (!search(0, counts)) return steps > mostSteps ? 'unknown' : null;
   const cuts: number[][] = sticks.map(() => []);
   done.forEach((cut, k) => {
     cuts[order[k]!] = cut.flatMap((n, i) => Array<number>(n).fill(sizes[i]!));

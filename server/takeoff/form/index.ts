@@ -5,7 +5,7 @@ import type { Form } from './asked.ts';
 import { type CheckAnswer, type CheckForm, checkForm } from './check.ts';
 import { ARITHMETIC, counted, covered, type FormAnswer, inches } from './covered.ts';
 import { grout, holes, mortar, sealant, slab } from './fillings.ts';
-import { WrongMeasure } from './measure.ts';
+import { WrongMeasure, wrongNumber } from './measure.ts';
 import { batts, cuts, run } from './pieces.ts';
 import { board, walls } from './walls.ts';
 
@@ -14,12 +14,14 @@ export type { CheckAnswer, CheckForm } from './check.ts';
 export type { FormAnswer } from './covered.ts';
 
 /** Answers a form with its working, or says in words why it cannot. Never a number from absurd input. */
-export const reckonForm = (form: Form): FormAnswer | Refusal => orWhyNot(() => answer(form));
+export const reckonForm = (form: Form): FormAnswer | Refusal => orWhyNot(form, () => answer(form));
 
 /** Answers a fit check by form: each verdict with figure, limit and source, or in words why the sizes cannot be right. */
-export const askCheck = (form: CheckForm): CheckAnswer | Refusal => orWhyNot(() => checkForm(form));
+export const askCheck = (form: CheckForm): CheckAnswer | Refusal => orWhyNot(form, () => checkForm(form));
 
-function orWhyNot<T>(reckon: () => T): T | Refusal {
+function orWhyNot<T>(form: object, reckon: () => T): T | Refusal {
+  const wrong = wrongNumber(form);
+  if (wrong) return wrong;
   try {
     return reckon();
   } catch (error) {

@@ -58,3 +58,17 @@ export function needed(value: Fraction | null, what: string): Fraction {
   if (!value) throw new WrongMeasure(`${what}: how much?`);
   return value;
 }
+
+/** No count, rate or load of a form is more than this. Common practice, no source. */
+const MOST_NUMBER = 10_000;
+
+/** Refuses a form with a figure, at any depth, that is no number or more than any job has; null where all can be. */
+export function wrongNumber(form: object): Refusal | null {
+  for (const value of Object.values(form)) {
+    if (typeof value === 'number' && !Number.isFinite(value)) return refuse('write a plain number, such as 10 or 2.5');
+    if (typeof value === 'number' && Math.abs(value) > MOST_NUMBER) return refuse(`${value}: is that right?`);
+    const deeper = typeof value === 'object' && value !== null ? wrongNumber(value) : null;
+    if (deeper) return deeper;
+  }
+  return null;
+}

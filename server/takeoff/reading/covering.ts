@@ -49,7 +49,8 @@ function settle(work: Work, all: readonly Work[]): ComputedLine | string | null 
   const gross = extentOf(work, extent);
   if (typeof gross === 'string') return gross;
   const sold = soldBy(work, gross.unit);
-  if (typeof sold === 'string') return work.asked || work.wanted ? `${work.goods.item}: ${sold}` : null;
+  if (typeof sold === 'string')
+    return work.asked || work.wanted || work.packSize ? `${work.goods.item}: ${sold}` : null;
   const steps = chain(gross.unit, sold.ratios) ?? ownMeasure(work, gross.unit);
   if (!steps)
     return work.asked

@@ -47,7 +47,8 @@ export function extentOf(work: Work, extent: Extent): { value: Fraction; unit: s
   const net = value.sub(less);
   const shown = (amount: Fraction) => amountText(amount, unit, metric);
   const off = less.compare(0) > 0 ? `, less ${shown(less)} = ${shown(net)}` : '';
-  return { value: net, unit, working: `${told} = ${shown(value)}${off}` };
+  const guess = extent.assumed ? `${extent.assumed}: ` : '';
+  return { value: net, unit, working: `${guess}${told} = ${shown(value)}${off}` };
 }
 
 const runsOf = (extent: Extent) =>

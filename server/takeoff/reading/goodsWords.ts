@@ -27,7 +27,12 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
     by: 'length',
   },
   {
-    named: /\b(?:slab|pad|footings?|pour)\b(?=.*(?:\{W\d+\} bags?|\byards?\b))/,
+    named: /(?<!(?:river|base|lava|pea|crushed) )\brock\b(?! base)(?=.*\b(?:sheets?|walls?|lids?|ceilings?)\b)/,
+    item: 'drywall',
+    by: 'area',
+  },
+  {
+    named: /\b(?:slabs?|pads?|footings?|pour)\b(?=.*(?:\{W\d+\} bags?|\{[NW]\d+\} ?pounders|\byards?\b))/,
     item: 'concrete mix',
     by: 'volume',
   },

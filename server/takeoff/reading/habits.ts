@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import { BAG_YIELD } from '../calculators/concrete.ts';
+import { bagYield } from '../calculators/concrete.ts';
 import { COMPOUND_GALLONS, DRYWALL_SOURCE, SCREWS, TAPE_FEET } from '../calculators/drywall.ts';
 import { screwsOfSheet } from '../calculators/fasteners.ts';
 import { groutPerFoot } from '../calculators/grout.ts';
@@ -49,14 +49,14 @@ const packPounds = (told: Told): Fraction | null => {
   return pounds ? new Fraction(pounds) : null;
 };
 
-function concrete(told: Told): Habit {
-  const pounds = packPounds(told)?.valueOf();
-  const holds = (pounds && BAG_YIELD[pounds]) || BAG_YIELD[80]!;
+function concrete(told: Told): Habit | string {
+  const holds = bagYield(told.packSize);
+  if (!holds) return `how much does a ${told.packSize} bag make? The bag tells`;
   return usual(
-    holds,
+    holds.yields,
     'cu ft',
     'bag',
-    `${show(holds)} cu ft a bag of ${pounds && BAG_YIELD[pounds] ? pounds : 80} lb (published yield)`,
+    `${show(holds.yields)} cu ft a bag of ${holds.pounds} lb (published yield)`,
   );
 }
 

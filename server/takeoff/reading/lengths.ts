@@ -16,6 +16,19 @@ export function feet(said: Said, figure: Figure, mate: Figure | null): Fraction 
   return convert(figure.value, from === 'm' && figure.value.compare(100) >= 0 ? 'mm' : from!, 'ft');
 }
 
+/** Every side bare and too long to be feet: a thousand and more of two, a hundred and more of a fill's three. */
+export const bareMillimetres = (sides: readonly Figure[]): boolean =>
+  sides.every((f) => f.unit === null && f.value.compare(sides.length === 3 ? 100 : 1000) >= 0);
+
+/** In feet. A bare thickness is inches, but millimetres of a place told in metric. */
+export function thickness(said: Said, { value, unit, sure }: Figure): Fraction | null {
+  if (sure && unit) return convert(value, unit, 'ft');
+  const metric = said.figures.some(
+    (f) => (f.sure && (f.unit === 'm' || f.unit === 'mm')) || (f.unit === null && f.value.compare(1000) >= 0),
+  );
+  return metric && value.compare(20) >= 0 ? convert(value, 'mm', 'ft') : value.div(12);
+}
+
 /** A length in the note's own measure: `8 ft 4 in`, or metres where it spoke in metres. */
 export function sizeText(feet: Fraction, metric: boolean): string {
   const metres = metric ? convert(feet, 'ft', 'm') : null;

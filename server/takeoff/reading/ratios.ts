@@ -107,6 +107,11 @@ function packsOf(said: Said, out: Terms): void {
         add(m, figure.value, bare ? 'cu ft' : figure.unit, packUnit(m[2]!), [yields[1]]);
     }
   }
+  // "Eighty pounders".
+  for (const m of words.matchAll(saying('<NW>[- ]?pounders\\b', 'g'))) {
+    out.packSize = `${figureAt(said, m[1]).value.toString()} lb`;
+    out.used.add(Number(m[1]));
+  }
   for (const m of words.matchAll(saying(`<AVL>[- ](?:of )?(${PACKS})\\b(?! to\\b)`, 'g'))) {
     if (out.used.has(Number(m[1]))) continue;
     const figure = figureAt(said, m[1]);
@@ -118,16 +123,22 @@ function packsOf(said: Said, out: Terms): void {
     add(m, figure.value, figure.unit, per, [m[1]]);
     if (figure.kind === 'volume') out.packSize ??= `${figure.value.toString()} ${figure.unit}`;
   }
-  for (const m of words.matchAll(saying('<LNK> ?(?:x|by) ?<LNK>(?: (sheets?|panels?|boards|s)\\b)?(?! ?x)', 'g'))) {
-    const [a, b] = [figureAt(said, m[1]), figureAt(said, m[2])];
+  for (const m of words.matchAll(
+    saying(
+      '(?:\\b(sheets?|panels?)(?: are| come| is)(?: in)? )?<LNK> ?(?:x|by) ?<LNK>(?: (sheets?|panels?|boards|s)\\b)?(?! ?x)',
+      'g',
+    ),
+  )) {
+    const [a, b] = [figureAt(said, m[2]), figureAt(said, m[3])];
     // "Four by twelves": the plural is of sheets.
-    const plural = m[3] !== undefined || /(?:eights|nines|tens|twelves|sixteens)$/i.test(b.quote);
-    const sheets = b.unit === 'sheet' || /^(?:sheet|panel)/.test(m[3] ?? '') || (plural && a.value.compare(3) >= 0);
+    const plural = m[4] !== undefined || /(?:eights|nines|tens|twelves|sixteens)$/i.test(b.quote);
+    const sheets =
+      b.unit === 'sheet' || /^(?:sheet|panel)/.test(m[1] ?? m[4] ?? '') || (plural && a.value.compare(3) >= 0);
     const feet = (f: Figure) => (f.unit === 'in' && f.sure ? f.value.div(12) : f.value);
     const [w, l] = [feet(a), feet(b)];
     const stocked = /^(?:2|3|4|4\.5|5)x(?:4|5|6|8|9|10|12|14|16)$/.test(`${w.toString()}x${l.toString()}`);
     if (!sheets || !stocked) continue;
-    add(m, w.mul(l), 'sq ft', 'sheet', [m[1], m[2]]);
+    add(m, w.mul(l), 'sq ft', 'sheet', [m[2], m[3]]);
     out.packSize = `${w.toString()}x${l.toString()}`;
   }
   // "9x100 rolls", in feet.

@@ -28,7 +28,7 @@ export function meetExtent(old: Extent | null, fresh: Extent, again: boolean, wo
       : fresh.shapes.length < old.shapes.length
         ? fresh.shapes.reduce(putRight, old.shapes)
         : fresh.shapes;
-  return { ...merged, shapes, doubt: fresh.doubt, unknownUnit: fresh.unknownUnit };
+  return { ...merged, shapes, doubt: fresh.doubt, unknownUnit: fresh.unknownUnit, assumed: fresh.assumed };
 }
 
 /** The same places with a side put right, and the height where that is meant. */

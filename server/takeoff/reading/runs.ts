@@ -146,7 +146,7 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
     const listed =
       !figure.sure && out.shapes.some((s) => s.kind === 'run') && /(?:, |and )$/.test(words.slice(0, m.index));
     const length =
-      figure.onCenter || figure.per
+      figure.onCenter || figure.per || /\bevery \{L$/.test(words.slice(0, words.indexOf(`${id}}`)))
         ? null
         : figure.sure
           ? feet(said, figure, null)

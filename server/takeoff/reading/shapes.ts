@@ -2,10 +2,10 @@ import Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
 import { contradicted, doubtIn, unknownUnitIn } from './doubts.ts';
 import type { Measure } from './goods.ts';
-import { feet, feetText } from './lengths.ts';
+import { bareMillimetres, feet, feetText, thickness } from './lengths.ts';
 import { openingsIn } from './openings.ts';
 import { type MakeUp, roundOpenings, runsIn } from './runs.ts';
-import { figureAt, type Said, saying } from './said.ts';
+import { type Figure, figureAt, type Said, saying } from './said.ts';
 
 /** A piece of floor, wall, run or hole as told, in feet. */
 export interface Shape {
@@ -38,6 +38,8 @@ export interface Extent {
   corrected: { from: Fraction; to: Fraction }[];
   /** A size was told in what is no measure: "six cubits". */
   unknownUnit: string | null;
+  /** How bare figures were read, where that is a guess: told with the working. */
+  assumed: string | null;
   /** Two figures were said and nobody knows which. */
   doubt: string | null;
 }
@@ -58,6 +60,7 @@ export function extentIn(said: Said, by: Measure, used: Set<number>): Extent {
     makeUp: [],
     corrected: [],
     unknownUnit: null,
+    assumed: null,
     doubt: null,
   };
   out.doubt = doubtIn(said, used);
@@ -89,8 +92,7 @@ function depthIn(said: Said, by: Measure, used: Set<number>, out: Extent): void 
     saying('<LN>(?: inch| inches)? (?:thick|deep|of depth)').exec(said.words) ??
     saying('(?:thick(?:ness)?|depth|deep)(?: of| at| is)? <LN>').exec(said.words);
   if (!m || used.has(Number(m[1]))) return;
-  const figure = figureAt(said, m[1]);
-  out.depth = figure.sure ? convert(figure.value, figure.unit!, 'ft') : figure.value.div(12);
+  out.depth = thickness(said, figureAt(said, m[1]));
   used.add(Number(m[1]));
 }
 
@@ -114,14 +116,17 @@ function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Extent): 
     const sided = /\} (?:wide|long|tall|high|deep)/.test(m[0]) && m[3] !== '';
     if (!joined && !sided) continue;
     const [a, b] = [figureAt(said, m[1]), figureAt(said, m[2])];
-    const [one, two] = [feet(said, a, b), feet(said, b, a)];
-    if (!one || !two) continue;
-    for (const id of [m[1], m[2], m[4]]) if (id) used.add(Number(id));
     const third = m[4] ? figureAt(said, m[4]) : null;
-    if (third && by === 'volume')
-      out.depth = third.sure ? convert(third.value, third.unit!, 'ft') : third.value.div(12);
+    const sides = third && by === 'volume' ? [a, b, third] : [a, b];
+    const inMillimetres = bareMillimetres(sides);
+    const side = (f: Figure, mate: Figure) => (inMillimetres ? convert(f.value, 'mm', 'ft') : feet(said, f, mate));
+    const [one, two] = [side(a, b), side(b, a)];
+    if (!one || !two) continue;
+    if (inMillimetres) out.assumed = `${sides.map((f) => f.value.toString()).join(' x ')} read as millimetres`;
+    for (const id of [m[1], m[2], m[4]]) if (id) used.add(Number(id));
+    if (third && by === 'volume') out.depth = inMillimetres ? side(third, a) : thickness(said, third);
     else if (third) out.height = feet(said, third, b);
-    const count = countBefore(said, m.index, used);
+    const count = countBefore(said, m.index, used) ?? countAfter(said, m.index + m[0].length, used) ?? 1;
     const upright = /\b(?:high|tall)\b/.test(m[0].slice(m[0].indexOf('}')));
     out.shapes.push({
       kind: upright || count > 1 ? 'rectangle' : 'room',
@@ -165,7 +170,7 @@ const labelBefore = (words: string, at: number): string | null =>
     ?.at(-1) ?? null;
 
 /** How many of a shape: "two sides, each one's", "3 walls at", "both slopes are". */
-function countBefore(said: Said, at: number, used: Set<number>): number {
+function countBefore(said: Said, at: number, used: Set<number>): number | null {
   const before = said.words
     .slice(Math.max(0, at - 70), at)
     .split(/[.;]/)
@@ -177,12 +182,20 @@ function countBefore(said: Said, at: number, used: Set<number>): number {
     used.add(Number(m[1]));
     return figureAt(said, m[1]).value.valueOf();
   }
-  const bare = saying('<N> (?:at|of them(?: are| at)?) $').exec(before);
+  const bare = saying('<N> (?:at|of them(?: are| at)?),? $').exec(before);
   if (bare && figureAt(said, bare[1]).value.d === 1n && figureAt(said, bare[1]).value.compare(30) < 0) {
     used.add(Number(bare[1]));
     return figureAt(said, bare[1]).value.valueOf();
   }
-  return new RegExp(`\\bboth (?:[a-z]+ )?${SURFACES}[a-z', ]*$`).test(before) ? 2 : 1;
+  return new RegExp(`\\bboth (?:[a-z]+ )?${SURFACES}[a-z', ]*$`).test(before) ? 2 : null;
+}
+
+/** "600 x 600, three of them". */
+function countAfter(said: Said, at: number, used: Set<number>): number | null {
+  const m = saying('^,? <N> of (?:them|those|these)\\b').exec(said.words.slice(at));
+  if (!m || figureAt(said, m[1]).value.d !== 1n) return null;
+  used.add(Number(m[1]));
+  return figureAt(said, m[1]).value.valueOf();
 }
 
 /** "Eight foot ceilings", "2.4 high", "walls are nine foot". */

@@ -156,7 +156,7 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
   };
   work.asked ||= ASKS.test(words);
   work.wanted ||= wants(words);
-  work.metric ||= figures.some((f) => f.sure && f.unit === 'm');
+  work.metric ||= extent.assumed !== null || figures.some((f) => f.sure && f.unit === 'm');
   work.parts.walls ||= /\bwalls?\b/.test(words);
   work.parts.ceiling ||= /\b(?:ceilings?|lids?)\b/.test(
     words

@@ -1,12 +1,9 @@
 import Fraction from 'fraction.js';
-import { BAG_YIELD, holeVolume } from '../calculators/concrete.ts';
+import { bagYield, holeVolume, USUAL_BAG } from '../calculators/concrete.ts';
 import { actualSide } from '../calculators/lumber.ts';
 import { show } from '../calculators/reckoned.ts';
 import type { ComputedLine } from '../types.ts';
 import { line, type Row } from './line.ts';
-
-/** Pounds of the bag where nobody said. */
-const USUAL_BAG = 80;
 
 /** Concrete of the post holes, in bags; a string is what stands in the way. */
 export function holeConcrete(row: Row, holes: number): ComputedLine | string {
@@ -16,10 +13,11 @@ export function holeConcrete(row: Row, holes: number): ComputedLine | string {
   const one = holeVolume({ ...row.hole!, ...(inside && { inside }) });
   if (!one.ok) return one.why;
   const said = row.terms.ratios.find((r) => r.per === 'bag' && (r.unit === 'cu ft' || r.unit === null));
-  const pounds = Number.parseInt(row.terms.packSize ?? '', 10);
-  const holds = said?.value ?? BAG_YIELD[pounds] ?? BAG_YIELD[USUAL_BAG]!;
+  const usual = bagYield(row.terms.packSize);
+  const holds = said?.value ?? usual?.yields;
+  if (!holds) return `how much does a ${row.terms.packSize} bag make? The bag tells`;
   const assumptions: string[] = [];
-  if (!said) assumptions.push(`${show(holds)} cu ft a bag of ${pounds || USUAL_BAG} lb (published yield)`);
+  if (!said && usual) assumptions.push(`${show(holds)} cu ft a bag of ${usual.pounds} lb (published yield)`);
   if (!row.lessPost && row.item === 'fence post') assumptions.push('the post is not taken out of the concrete');
   const total = one.cubicFeet.mul(holes);
   const whole = one.cubicFeet.div(holds).ceil().mul(holes);

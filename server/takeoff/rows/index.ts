@@ -8,7 +8,7 @@ import { asks, isDone, wants } from '../reading/wanted.ts';
 import type { ComputedLine } from '../types.ts';
 import { holeConcrete } from './concrete.ts';
 import { line, type Row } from './line.ts';
-import { KINDS, type RowTold } from './row.ts';
+import { holds, KINDS, type RowTold } from './row.ts';
 import { rowsIn } from './told.ts';
 
 interface Answer {
@@ -39,7 +39,8 @@ export function rowLines(notes: readonly Said[]): Answer & { claimed: Map<string
       row.noteIds.push(said.noteId);
       row.wanted ||= wants(said.words) || terms.waste !== null || terms.packSize !== null;
       row.asked ||= asks(said);
-      claimed.set(said.noteId, new Set([...(claimed.get(said.noteId) ?? []), ...told.used, ...terms.used]));
+      const sold = holds(told.item) ? [] : terms.used;
+      claimed.set(said.noteId, new Set([...(claimed.get(said.noteId) ?? []), ...told.used, ...sold]));
     }
   }
   const answers = rows.map(settle);

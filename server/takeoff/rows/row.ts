@@ -7,6 +7,8 @@ interface Kind {
   named: RegExp;
   /** Section of a piece by nominal size, where the trade has a usual one. */
   usual?: { spacing?: number; size?: string };
+  /** It holds up what another take-off reckons along the same run, and leaves the run to it. */
+  holds?: true;
 }
 
 export const KINDS: readonly Kind[] = [
@@ -24,11 +26,14 @@ export const KINDS: readonly Kind[] = [
   { item: 'sleeper', named: /\bsleepers?\b/ },
   { item: 'batten', named: /\bbattens?\b/ },
   { item: 'bracket', named: /\b(?:brackets?|hooks?)\b/ },
+  { item: 'gutter hanger', named: /\bgutter (?:hangers?|brackets?)\b|(?<=\bgutters?\b.*)\bhangers?\b/, holds: true },
   { item: 'anchor bolt', named: /\banchor bolts?\b|\banchors?\b/ },
   { item: 'strap', named: /\b(?:pipe |cable )?(?:straps?|clips?|staples?)\b/ },
   { item: 'rebar', named: /\brebar\b/ },
   { item: 'pier', named: /\b(?:footings?|piers?|sonotubes?|tubes?|holes?)\b/ },
 ];
+
+export const holds = (item: string): boolean => KINDS.some((k) => k.item === item && k.holds);
 
 /** What one note tells of a row; lengths in inches, null where it says nothing of it. */
 export interface RowTold {

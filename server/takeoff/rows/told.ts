@@ -3,7 +3,7 @@ import { remembered } from '../reading/remembered.ts';
 import { type Figure, figureAt, lengthIn, type Said, saying } from '../reading/said.ts';
 import { runsIn } from './along.ts';
 import { holesIn } from './holes.ts';
-import { claim, free, KINDS, NUMBER, numberOf, type RowTold } from './row.ts';
+import { claim, free, holds, KINDS, NUMBER, numberOf, type RowTold } from './row.ts';
 
 const kindsIn = remembered((words) => KINDS.filter((k) => k.named.test(words)).map((k) => k.item));
 
@@ -49,6 +49,11 @@ function rowIn(said: Said, item: string, kinds: readonly string[]): RowTold {
     holes: null,
     used: new Set(),
   };
+  if (holds(item)) {
+    spacingIn(said, told, kinds);
+    runsIn(said, told);
+    return { ...told, used: new Set() };
+  }
   sectionIn(said, told, kinds);
   holesIn(said, told);
   gapsIn(said, told);

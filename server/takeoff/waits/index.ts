@@ -18,7 +18,10 @@ const AHEAD =
   /\b(?:gonna|going to|will|'ll|need to|needs to|have to|gotta|should|want to|to be|before (?:we|i))\b[^.]*$/;
 
 /** A tile with an edge of 15 in or more waits longer under it, where it was set in plain modified mortar. */
-const LARGE = { hours: 72, source: 'under large dense tile 48 to 72 h (trade habit; common practice, no source)' };
+const LARGE = {
+  hours: 72,
+  source: 'under large dense tile 48 to 72 h (flooringclarity.com, engineerfix.com: when to grout)',
+};
 
 /** A step that a note named, and the day planned for it. */
 interface Named {

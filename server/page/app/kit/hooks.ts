@@ -8,7 +8,7 @@ export function useShown(): Shown {
   return now();
 }
 
-const screens = ['talk', 'list', 'order', 'trip', 'day', 'setup'] as const;
+const screens = ['talk', 'list', 'order', 'trip', 'day', 'setup', 'reckon', 'fit'] as const;
 export type Screen = (typeof screens)[number];
 
 export const screenOf = (hash: string): Screen => screens.find((s) => `#${s}` === hash) ?? 'talk';

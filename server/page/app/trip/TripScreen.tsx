@@ -1,5 +1,5 @@
 import type { JobView } from '../../../http/api.ts';
-import type { Check, Item, Measured } from '../../../jobs/types.ts';
+import type { Item, Measured } from '../../../jobs/types.ts';
 import { areaOf, cautionWords, isReady, taskWords } from '../../../talk/wording.ts';
 import { daysSpelt, dayWords } from '../kit/clock.ts';
 import { ReadAloud } from '../kit/ReadAloud.tsx';
@@ -15,6 +15,7 @@ import {
 } from '../kit/words.ts';
 import { WeekPlan } from '../list/pictures.tsx';
 import { Bring } from './Bring.tsx';
+import { CheckLines } from './Checks.tsx';
 
 /** Before driving out: what can be done, what to bring, what to cut, what to mind. */
 export function TripScreen({ view }: { view: JobView }) {
@@ -45,7 +46,13 @@ export function TripScreen({ view }: { view: JobView }) {
       </div>
       <section class="area">
         <h2>Ready</h2>
-        {!ready.length && <p class="empty">Nothing can be worked on today.</p>}
+        {!ready.length && (
+          <p class="empty">
+            {state.items.length
+              ? 'Nothing can be worked on today.'
+              : 'Nothing on the list yet. What you say under Talk opens it.'}
+          </p>
+        )}
         {groupBy(ready, (item) => item.area ?? 'No area').map(([area, items]) => (
           <div key={area}>
             <h3>{area}</h3>
@@ -88,34 +95,20 @@ export function TripScreen({ view }: { view: JobView }) {
           <Lines items={waits} today={today} />
         </section>
       )}
-      {state.checks.length > 0 && <Checks checks={state.checks} today={today} />}
+      <section class="area">
+        <h2>Checks</h2>
+        <CheckLines
+          checks={state.checks.map((check) => ({
+            ...check,
+            working: check.working && daysSpelt(check.working, today),
+          }))}
+        />
+        <a class="plain" href="#fit">
+          Check another
+        </a>
+      </section>
       <Sizes title="Measured" sizes={found} today={today} />
     </div>
-  );
-}
-
-/** Does it fit, is it allowed: what was measured against the limit, and whose limit that is. */
-function Checks({ checks, today }: { checks: readonly Check[]; today: string }) {
-  return (
-    <section class="area">
-      <h2>Checks</h2>
-      <ul class="plain-list">
-        {checks.map((check) => (
-          <li
-            key={`${check.of} ${check.item} ${check.figure}`}
-            class={check.result === 'does not fit' ? 'problem' : undefined}
-          >
-            <strong>
-              {check.of}: {check.result}.
-            </strong>{' '}
-            {check.result === 'cannot say' ? `Missing: ${check.missing}.` : `${check.figure} against ${check.limit}.`}{' '}
-            {check.item && `No. ${check.item}. `}
-            <small>{check.source}</small>
-            {check.working && <small class="because">{daysSpelt(check.working, today)}</small>}
-          </li>
-        ))}
-      </ul>
-    </section>
   );
 }
 

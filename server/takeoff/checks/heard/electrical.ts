@@ -63,8 +63,10 @@ function volumeIn(said: Said): Fraction | null {
   return stamped && stamped.compare(5) >= 0 ? stamped : boxVolume(said.words, said.figures.map(inchesOf));
 }
 
+const NO_DEVICE = /\b(?:no|without an?y?) (?:devices?|yokes?)\b|\b(?:just|only) (?:a )?(?:splices?|junction)\b/;
+
 const devicesIn = (said: Said, words: string): BoxFill['devices'] =>
-  [...words.matchAll(DEVICES)].flatMap((match) =>
+  (NO_DEVICE.test(words) ? [] : [...words.matchAll(DEVICES)]).flatMap((match) =>
     Array.from({ length: Math.min(countOf(said, match[1], match[2]) ?? 1, 6) }, () => ({ gauge: null })),
   );
 

@@ -67,6 +67,10 @@ const RUN = [
     '(?:<LN> )?(?:drain|waste|sewer|line)\\b[^.{]{0,48}<LN>(?: (?:inch|inches|in))? (?:of )?(?:fall|drop|pitch|slope) (?:in|over|across|on)\\b[^.{]{0,8}<L>',
   ),
 ];
+/** "Two inches of pitch on the 3 inch line, goes 14 feet". */
+const FALL_AHEAD = saying(
+  '<LN>(?: (?:inch|inches|in))? of (?:fall|drop|pitch|slope)\\b[^.]{0,40}?<LN>(?: inch)? (?:drain|waste|sewer|line|pipe)\\b[^.{]{0,30}<L>',
+);
 const PIPES = saying(
   '<LN>(?: inch)?(?: (?!of\\b|to\\b|from\\b)[a-z]+)? (?:pipe|pvc|abs|drain|waste|line)\\b|\\b(?:drain|waste|line|sewer)\\b,? (?:is |of )?<L>(?:,| runs)',
   'g',
@@ -92,7 +96,7 @@ function runFeet(said: Said, figure: Figure | undefined): Fraction | null {
 }
 
 export const drains: Reader = (said) => {
-  if (!/\b(?:drain|waste|sewer|trap arm)\b/.test(said.words)) return [];
+  if (!/\b(?:drain|waste|sewer|trap arm)\b|\bline\b.*\b(?:main|stack|septic)\b/.test(said.words)) return [];
   const [first, ...fallFirst] = RUN.map((pattern) => pattern.exec(said.words));
   const second = fallFirst.find((match) => match !== null);
   const size = (id: string | undefined) =>
@@ -101,6 +105,8 @@ export const drains: Reader = (said) => {
   const fall = (id: string | undefined) => inchesOf(said.figures[Number(id)]);
   if (first) return [drainSlope({ size: size(first[1]), run: feet(first[2]), fall: fall(first[3]) })];
   if (second) return [drainSlope({ size: size(second[1]), run: feet(second[3]), fall: fall(second[2]) })];
+  const ahead = FALL_AHEAD.exec(said.words);
+  if (ahead) return [drainSlope({ size: size(ahead[2]), run: feet(ahead[3]), fall: fall(ahead[1]) })];
   if (/\b(?:shower pan|pan|patio|slab|apron)\b/.test(said.words)) return [];
   const slope = said.figures.find((f) => f.unit === 'in/ft');
   if (slope) return [drainSlope({ size: sizeIn(said), run: null, fall: null, slope: slope.value })];
