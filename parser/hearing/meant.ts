@@ -1,20 +1,46 @@
-import { JaroWinklerDistance } from 'natural/lib/natural/distance/index.js';
 import type { Term, Token } from '../types.ts';
-import { soundOf } from './names.ts';
-import { soundAlike } from './sounds.ts';
-
-/** A spelling this like the one heard is the same word; below it, only the sound agrees by chance. */
-export const LIKE = 0.89;
+import { costOf } from './channel.ts';
+import type { Way } from './names.ts';
+import { soundOf, soundOfName } from './sounds.ts';
 
 /** The form of the term that sounds most like what was heard: "pecks elbows" is `pex elbows`, not `elbow`. */
 export function meantBy(heard: string, term: Term): string {
-  const ways = [term.name, ...(term.also ?? [])];
-  const like = (way: string) => JaroWinklerDistance(way.replace(/[\s-]/g, ''), heard.replace(/[\s-]/g, ''));
-  const best = (some: readonly string[]) => some.reduce((a, b) => (like(b) > like(a) ? b : a));
-  const count = heard.split(/[\s-]+/).length;
-  const same = ways.filter((way) => way.split(/[\s-]+/).length === count);
-  const likest = best(ways);
-  return like(likest) > LIKE || !same.length ? likest : best(same);
+  const said = heard
+    .split(/[\s-]+/)
+    .map(soundOf)
+    .join('');
+  let best = term.name;
+  let least = Number.POSITIVE_INFINITY;
+  for (const way of [term.name, ...(term.also ?? [])]) {
+    const cost = costOf(
+      way
+        .split(/[\s-]+/)
+        .map(soundOfName)
+        .join(''),
+      said,
+    );
+    if (cost < least - TIE) {
+      best = way;
+      least = cost;
+    }
+  }
+  return best;
+}
+
+/** What sounds the same is written as the term is. */
+const TIE = 0.02;
+
+const meants = new WeakMap<Way, string>();
+
+/** How a name is written: a listed mishearing is put right as the form of its term that sounds most like it. */
+export function meantOf(way: Way): string {
+  if (!way.listed) return way.words;
+  let meant = meants.get(way);
+  if (meant === undefined) {
+    meant = meantBy(way.listed, way.term);
+    meants.set(way, meant);
+  }
+  return meant;
 }
 
 /** The meant words in the places of the heard ones; where their counts differ they share the whole span. */
@@ -37,8 +63,9 @@ export function meantTokens(heardTokens: readonly Token[], meant: string, heard:
 
 /** "Ballusters" were several: the meant word ends as the heard one sounds. */
 export function asMany(meant: string, heard: string): string {
-  if (!/[^s']s$/.test(heard) || /[sx]$/.test(meant)) return meant;
+  if (!/[^s']s$/.test(heard) || /s$/.test(meant)) return meant;
   const last = soundOf(meant.slice(meant.search(/[^\s-]+$/)));
   const said = soundOf(heard);
-  return soundAlike(said, `${last}s`) > soundAlike(said, last) ? `${meant}s` : meant;
+  if (costOf(`${last}s`, said) >= costOf(last, said)) return meant;
+  return /(?:x|z|sh|ch)$/.test(meant) ? `${meant}es` : `${meant}s`;
 }

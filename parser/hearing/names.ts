@@ -1,144 +1,138 @@
-import type { Term, Vocabulary } from '../types.ts';
-import { everyday } from './everyday.ts';
-import { Bones, skeletonOf, soundsOfSpelling } from './sounds.ts';
+import type { Term, TermKind, Vocabulary } from '../types.ts';
+import { soundOf, soundOfName } from './sounds.ts';
 
 /** What is bought, carried and worked on; flaws and colours are everyday words. */
-export const NAMED_KINDS: ReadonlySet<string> = new Set(['material', 'part', 'fixture', 'tool', 'surface']);
-export const MOST_WORDS = 3;
-const SHORTEST = 4;
+export const NAMED_KINDS: ReadonlySet<TermKind> = new Set(['material', 'part', 'fixture', 'tool', 'surface']);
+const MOST_WORDS = 4;
+/** Shorter names and words have too many neighbours by sound. */
+const FEWEST_SOUNDS = 2;
+const LONG_WORD = 5;
 
-/**
- * Every name of the trade by the consonants that it is said with. A phone builds this before its first note, so it is a
- * chained hash in flat arrays, with nothing made for each name.
- */
+/** One way in which a name of the trade may sound. */
+export interface Way {
+  /** As it is written once it is put right. */
+  words: string;
+  term: Term;
+  sounds: string;
+  /** Written so by dictation before: the vocabulary's own list of mishearings. */
+  listed: string | null;
+  /** A word of longer names, which is no name alone. */
+  isPart: boolean;
+  /** Which of the ways of its term it is: 0 its name. */
+  order: number;
+}
+
+/** Names as a tree of sounds, in flat arrays: node 0 is the root. */
 export interface Names {
-  ways: readonly string[];
-  terms: readonly Term[];
-  /** The first name of some bones' hash, and the next of the same; -1 behind the last. */
-  first: (hash: number) => number;
-  next: (at: number) => number;
-  /** The name that these letters and words spell: "o s b", "j channel". */
-  spelled: (letters: string) => { words: string; term: Term } | undefined;
+  ways: readonly Way[];
+  sound: Uint8Array;
+  child: Int32Array;
+  sibling: Int32Array;
+  /** The first way that ends at a node, and the next of the same; -1 behind the last. */
+  ends: Int32Array;
+  next: readonly number[];
+  /** First words of the listed mishearings: a stretch may start with these, whatever they are. */
+  firsts: ReadonlySet<string>;
 }
 
-const SLOTS = 16_384;
 const built = new WeakMap<Vocabulary, Names>();
-const MOST_HEARD = 20_000;
-
-/** The bones of words run together: a consonant that ends one and starts the next is heard once. */
-export const joined = (before: string, next: string): string =>
-  before && before.at(-1) === next[0] ? before + next.slice(1) : before + next;
-
-/** The hash of some bones, one of them left out where `without` names its place. */
-export function hashOf(said: string, without = -1): number {
-  let hash = 0;
-  for (let k = 0; k < said.length; k++) {
-    if (k !== without) hash = hashed(hash, said.charCodeAt(k));
-  }
-  return hash;
-}
-
-const hashed = (hash: number, code: number) => (Math.imul(hash, 31) + code) | 0;
-
-/** How a word sounds. */
-export const soundOf = remembered((word) => soundsOfSpelling(word.replace(/[^a-z]/g, '')));
-
-/** Its consonants. */
-export const bonesOf = remembered((word) => skeletonOf(word.replace(/[^a-z]/g, '')));
-
-export const soundsOf = (words: string): string => words.split(/[ -]/).map(soundOf).join('');
-
-/** Notes say the same words again and again: each is worked out once. */
-function remembered(workOut: (word: string) => string): (word: string) => string {
-  const known = new Map<string, string>();
-  return (word) => {
-    let own = known.get(word);
-    if (own === undefined) {
-      own = workOut(word);
-      if (known.size >= MOST_HEARD) known.clear();
-      known.set(word, own);
-    }
-    return own;
-  };
-}
 
 /** The names of a vocabulary, built when first asked for. */
 export function namesOf(vocabulary: Vocabulary): Names {
   let names = built.get(vocabulary);
   if (!names) {
-    names = build(vocabulary.terms);
+    names = grow(waysOf(vocabulary.terms));
     built.set(vocabulary, names);
   }
   return names;
 }
 
-function build(all: readonly Term[]): Names {
-  const ways: string[] = [];
-  const terms: Term[] = [];
-  const hashes: number[] = [];
-  const bones = new Bones();
-  const letters = new Map<string, { words: string; term: Term }>();
-  const take = (way: string, term: Term) => {
-    if (NOT_SPOKEN.test(way)) return;
-    spell(way, term, letters);
-    const hash = way.length < SHORTEST ? NO_BONES : hashOfName(way, bones);
-    if (hash === NO_BONES) return;
-    ways.push(way);
-    terms.push(term);
-    hashes.push(hash);
-  };
-  for (const term of all) {
-    if (!NAMED_KINDS.has(term.kind)) continue;
-    take(term.name, term);
-    if (term.also) for (const way of term.also) take(way, term);
+/** "Fourteen two" is heard as a count. */
+const COUNTED = /^(?:(?:two|three|four|six|eight|ten|twelve|fourteen|sixteen|eighteen|twenty)(?: |$)){2}/;
+const COUNT = /^(?:three|seven|eight|twelve|\w+teen|\w+ty)$/;
+const SPOKEN = /^[a-z' -]+$/;
+
+function waysOf(terms: readonly Term[]): Way[] {
+  const ways: Way[] = [];
+  const parts = new Map<string, Term>();
+  const names = new Set<string>();
+  for (const term of terms) {
+    if (NAMED_KINDS.has(term.kind) || term.kind === 'defect' || term.kind === 'finish') {
+      const isNamed = NAMED_KINDS.has(term.kind);
+      takeWay(ways, parts, names, term.name, term, isNamed);
+      if (term.also) for (const way of term.also) takeWay(ways, parts, names, way, term, isNamed);
+    }
+    for (const heard of term.misheard ?? []) {
+      const words = heard.toLowerCase().split(/[\s-]+/);
+      ways.push({
+        words: heard,
+        term,
+        sounds: words.map(soundOf).join(''),
+        listed: heard.toLowerCase(),
+        isPart: false,
+        order: 0,
+      });
+    }
   }
-  const heads = new Int32Array(SLOTS).fill(-1);
-  const nexts = new Int32Array(ways.length);
-  // From the end, so that each chain runs in the vocabulary's order.
-  for (let at = ways.length - 1; at >= 0; at--) {
-    const slot = hashes[at]! & (SLOTS - 1);
-    nexts[at] = heads[slot]!;
-    heads[slot] = at;
-  }
-  const same = (at: number, hash: number) => {
-    let k = at;
-    while (k >= 0 && hashes[k] !== hash) k = nexts[k]!;
-    return k;
-  };
-  return {
-    ways,
-    terms,
-    first: (hash) => same(heads[hash & (SLOTS - 1)]!, hash),
-    next: (at) => same(nexts[at]!, hashes[at]!),
-    spelled: (said) => letters.get(said),
-  };
+  for (const [word, term] of parts)
+    if (!names.has(word))
+      ways.push({ words: word, term, sounds: soundOfName(word), listed: null, isPart: true, order: 0 });
+  return ways;
 }
 
-const NOT_SPOKEN = /[^a-z -]/;
-const NO_BONES = 0;
-
-/** The hash of a whole name's bones; none where it has too many words or too few consonants. */
-function hashOfName(way: string, bones: Bones): number {
-  bones.length = 0;
-  let count = 0;
-  for (let from = 0; from <= way.length; ) {
-    const [blank, dash] = [way.indexOf(' ', from), way.indexOf('-', from)];
-    const until = Math.min(blank < 0 ? way.length : blank, dash < 0 ? way.length : dash);
-    if (++count > MOST_WORDS) return NO_BONES;
-    bones.add(way, from, until);
-    from = until + 1;
+function takeWay(
+  ways: Way[],
+  parts: Map<string, Term>,
+  names: Set<string>,
+  way: string,
+  term: Term,
+  isNamed: boolean,
+): void {
+  if (!SPOKEN.test(way) || COUNTED.test(way)) return;
+  names.add(way);
+  const words = way.split(/[ -]/);
+  if (words.length > MOST_WORDS) return;
+  for (const word of words)
+    if (words.length > 1 && word.length >= LONG_WORD && !COUNT.test(word) && !parts.has(word)) parts.set(word, term);
+  if (!isNamed) {
+    if (words.length === 1 && way.length >= LONG_WORD) parts.set(way, term);
+    return;
   }
-  let hash = 0;
-  for (let k = 0; k < bones.length; k++) hash = hashed(hash, bones.codes[k]!);
-  return bones.length < 2 ? NO_BONES : hash;
+  const sounds = words.map(soundOfName).join('');
+  if (sounds.length > FEWEST_SOUNDS || way.length > FEWEST_SOUNDS)
+    ways.push({
+      words: way,
+      term,
+      sounds,
+      listed: null,
+      isPart: false,
+      order: way === term.name ? 0 : 1 + term.also!.indexOf(way),
+    });
 }
 
-const LETTERED = /(?:^|[ -])[a-z](?:[ -]|$)/;
-const INITIALS = /^[a-z]{2,4}(?![a-z])/;
-
-/** "OSB" is spelled o, s, b; "j channel" j and a word. */
-function spell(way: string, term: Term, letters: Map<string, { words: string; term: Term }>): void {
-  const initials = INITIALS.exec(way)?.[0];
-  const spelled = initials && !everyday(initials) ? [...initials].join(' ') + way.slice(initials.length) : way;
-  if (LETTERED.test(spelled)) letters.set(spelled.replaceAll('-', ' '), { words: way, term });
+function grow(ways: readonly Way[]): Names {
+  const room = ways.reduce((sum, { sounds }) => sum + sounds.length, 1);
+  const [sound, child, sibling] = [new Uint8Array(room), new Int32Array(room).fill(-1), new Int32Array(room).fill(-1)];
+  const ends = new Int32Array(room).fill(-1);
+  const next: number[] = [];
+  let count = 1;
+  ways.forEach(({ sounds }, at) => {
+    let node = 0;
+    for (let k = 0; k < sounds.length; k++) {
+      const code = sounds.charCodeAt(k);
+      let below = child[node]!;
+      while (below >= 0 && sound[below] !== code) below = sibling[below]!;
+      if (below < 0) {
+        below = count++;
+        sound[below] = code;
+        sibling[below] = child[node]!;
+        child[node] = below;
+      }
+      node = below;
+    }
+    next[at] = ends[node]!;
+    ends[node] = at;
+  });
+  const firsts = new Set(ways.flatMap(({ listed }) => (listed ? [listed.split(/[\s-]+/)[0]!] : [])));
+  return { ways, sound, child, sibling, ends, next, firsts };
 }

@@ -1,169 +1,179 @@
-/**
- * How a word sounds, from its spelling alone: letters to the sounds that English most often gives them. Rough on
- * purpose: it tells what dictation may have taken for what, and the words around decide.
- */
-const SPELT: readonly (readonly [spelling: RegExp, sound: string])[] = [
-  [/^(?:kn|gn|pn)/, 'n'],
-  [/^wr/, 'r'],
-  [/^wh/, 'w'],
-  [/mb$/, 'm'],
-  [/oh(?![aeiou])/g, 'O'],
-  // "Ducked" ends as "duct" does, "felled" nearly as "felt".
-  [/([ckpsxf]|ch|sh)ed$/, '$1t'],
-  [/(?<=[aeiou].*[^aeioutd])ed$/, 'd'],
-  [/eigh|aigh/g, 'A'],
-  [/igh/g, 'Y'],
-  [/ough|augh/g, 'o'],
-  [/tch|ch/g, 'C'],
-  [/[ts]ion|cian/g, 'Sn'],
-  [/sch/g, 'sk'],
-  [/sh|sc(?=ia|io)/g, 'S'],
-  [/th/g, '0'],
-  [/ph|gh/g, 'f'],
-  [/ck|q/g, 'k'],
-  [/dge|dg|g(?=[eiy])|j/g, 'J'],
-  [/sc(?=[eiy])|c(?=[eiy])|z/g, 's'],
-  [/c/g, 'k'],
-  [/x/g, 'ks'],
-  // A final e lengthens the vowel before it.
-  [/a([^aeiouyAYI])e$/, 'A$1'],
-  [/e([^aeiouyAYI])e$/, 'I$1'],
-  [/i([^aeiouyAYI])e$/, 'Y$1'],
-  [/(?<=[^aeiou])y([^aeiouyAYI])e$/, 'Y$1'],
-  [/o([^aeiouyAYI])e$/, 'O$1'],
-  [/u([^aeiouyAYI])e$/, 'U$1'],
-  [/ai|ay|ei|ey/g, 'A'],
-  [/ee|ea|ie/g, 'I'],
-  [/oa|ow|oe/g, 'O'],
-  [/oo|ew|ue|ou|eu/g, 'U'],
-  [/aw|au/g, 'o'],
-  [/(?<=^[^aeiouAYIOU]+)[yi]$|ye|uy/g, 'Y'],
-  [/y(?!$)(?=[aeiou])/g, 'y'],
-  [/y$/g, 'I'],
-  [/(.)\1+/g, '$1'],
-  [/e$/, ''],
-];
+import { ODD } from './oddSounds.ts';
 
-/** The sounds of a word of small letters: consonants as they are, vowels in capitals where long. */
+/**
+ * How words sound, from their spelling alone: each letter or group of letters to the sound that English most often gives
+ * it, one character a sound. Rough on purpose: it tells what dictation may have taken for what, and the words around
+ * decide. Capitals are long vowels (A ay, I ee, Y eye, O oh, U oo, W ow, Q oy, 3 er) and S sh, C ch, J j, N ng, 0 th.
+ */
+
+/** A spelling, its sound, and where it is said so: `^` at the start of a word, `$` at its end. */
+interface Spelt {
+  letters: string;
+  sound: string;
+  where: '' | '^' | '$';
+}
+
+/** By first letter; what stands first is tried first. Vowels before a consonant and a last e are lengthened apart. */
+const SPELT: ReadonlyMap<string, readonly Spelt[]> = byFirst(
+  'augh:o aigh:A air:Er alk:ok ai:A ay:A au:o aw:o a:a ' +
+    'bb:b b:b ' +
+    'cian:Sun cious:Sus ch:C ck:k cc:k c:k ' +
+    'dg:J dd:d d:d ' +
+    'eigh:A ear:Ir eau:O ea:I ee:I ey$:I ei:A ey:A ew:U eu:U er:3 e$: e:e ' +
+    'ff:f f:f ' +
+    'gh^:g ght:t gh:f gn^:n gg:g g:g ' +
+    'h:h ' +
+    'igh:Y ies$:Is ie$:I ie:I ir:3 i$:I i:i ' +
+    'j:J ' +
+    'kn^:n kk:k k:k ' +
+    'll:l l:l ' +
+    'mb$:m mm:m m:m ' +
+    'ng:N nn:n n:n ' +
+    'ough:o our:or oar:or oor:or oa:O oo:U ou:W ow$:O ow:W oi:Q oy:Q oe$:O oh:O o$:O o:o ' +
+    'ph:f pn^:n ps^:s pp:p p:p ' +
+    'qu:kw q:k ' +
+    'rr:r r:r ' +
+    'sion:Sun ssion:Sun sch:sk sh:S ssure:S3 sure$:S3 ss:s s:s ' +
+    'tion:Sun tch:C ture$:C3 tial:Sul th:0 tt:t t:t ' +
+    'ur:3 ue$:U uy:Y ui:U u$:U u:u ' +
+    'v:v ' +
+    'wr^:r wh:w w:w ' +
+    'x^:s x:ks ' +
+    'y^:y y:i ' +
+    'zz:s z:s',
+);
+
+const LONG: Readonly<Record<string, string>> = { a: 'A', e: 'I', i: 'Y', o: 'O', u: 'U', y: 'Y' };
+const isVowel = (letter: string | undefined) =>
+  letter === 'a' || letter === 'e' || letter === 'i' || letter === 'o' || letter === 'u' || letter === 'y';
+
+function byFirst(rows: string): Map<string, Spelt[]> {
+  const map = new Map<string, Spelt[]>();
+  for (const row of rows.split(' ')) {
+    const [spelling, sound] = row.split(':') as [string, string];
+    const where = spelling.endsWith('^') ? '^' : spelling.endsWith('$') ? '$' : '';
+    const letters = where ? spelling.slice(0, -1) : spelling;
+    const list = map.get(letters[0]!) ?? [];
+    list.push({ letters, sound, where });
+    map.set(letters[0]!, list);
+  }
+  return map;
+}
+
+/** The sounds of a word of small letters. One letter alone is said by its name. */
 export function soundsOfSpelling(word: string): string {
-  let out = word;
-  for (const [spelling, sound] of SPELT) out = out.replace(spelling, sound);
-  return out;
-}
-
-/** Consonants by letter, voice left out; vowels, h and w are no bones. A x is two. */
-const BONE_OF: Readonly<Record<string, string>> = Object.fromEntries(
-  'b:p d:t f:f j:C k:k l:l m:m n:m p:p q:k r:r s:s t:t v:f z:s'.split(' ').map((pair) => pair.split(':')),
-);
-const BONE = Uint8Array.from({ length: 128 }, (_, code) => BONE_OF[String.fromCharCode(code)]?.charCodeAt(0) ?? 0);
-const [SOFT_C, HARD_C, TH, SH, F, S] = [...'Ck0Sfs'].map((bone) => bone.charCodeAt(0)) as [
-  number,
-  number,
-  number,
-  number,
-  number,
-  number,
-];
-
-/** Bones of one name at a time, as character codes. */
-export class Bones {
-  readonly codes = new Uint8Array(256);
-  length = 0;
-
-  /** The consonants of the letters from `from` to `until` are put behind those there; one met twice running is heard once. */
-  add(word: string, from: number, until: number): void {
-    for (let i = from; i < until; i++) {
-      const letter = word[i]!;
-      const next = i + 1 < until ? word[i + 1]! : '';
-      const soft = next === 'e' || next === 'i' || next === 'y';
-      if (letter === 'c') {
-        if (next === 'h') i++;
-        this.#put(next === 'h' ? SOFT_C : soft ? S : HARD_C);
-      } else if (letter === 'g') {
-        if (next === 'h' ? i === from : !(next === 'n' && i === from)) this.#put(soft ? SOFT_C : HARD_C);
-      } else if (letter === 'x') {
-        this.#put(HARD_C);
-        this.#put(S);
-      } else if (next === 'h' && (letter === 't' || letter === 's' || letter === 'p')) {
-        i++;
-        this.#put(letter === 't' ? TH : letter === 's' ? SH : F);
-      } else if (!(i === from && letter === 'k' && next === 'n') && !(letter === 'b' && !next && word[i - 1] === 'm'))
-        this.#put(BONE[word.charCodeAt(i)] ?? 0);
+  if (word.length === 1) return LETTER_SOUNDS[word] ?? '';
+  const ending = endingOf(word);
+  const end = word.length - ending.letters;
+  let out = '';
+  let last = '';
+  for (let i = 0; i < end; ) {
+    const spelt = speltAt(word, i, end);
+    const letters = spelt ? spelt.letters.length : 1;
+    let sound = spelt ? spelt.sound : '';
+    if (letters === 1) sound = alone(word, i, end, sound, ending.lengthens);
+    else if (sound === 'N' && word[i + letters] === 'e' && i + letters === end) sound = 'nJ';
+    // A sound met twice running is heard once.
+    if (sound) {
+      out += last === sound[0] ? sound.slice(1) : sound;
+      last = out[out.length - 1]!;
     }
+    i += letters;
   }
-
-  #put(bone: number): void {
-    if (bone && this.codes[this.length - 1] !== bone && this.length < this.codes.length)
-      this.codes[this.length++] = bone;
-  }
+  if (out.includes('Or')) out = out.replace('Or', 'or');
+  return last === ending.sound ? out : out + ending.sound;
 }
 
-/** The consonants of a word of small letters, voice left out: what stays when a word is half heard. */
-export function skeletonOf(word: string): string {
-  const bones = new Bones();
-  bones.add(word, 0, word.length);
-  return String.fromCharCode(...bones.codes.subarray(0, bones.length));
-}
-
-const VOWELS = new Set([...'aeiouyAIYOUhw'].map((sound) => sound.charCodeAt(0)));
-const CLOSE = new Set(
-  ['td', 'pb', 'kg', 'fv', 'CJ', 'mn', 'sS', 'f0', 't0', 'd0', 'SC'].flatMap(([a, b]) => [
-    a!.charCodeAt(0) * 128 + b!.charCodeAt(0),
-    b!.charCodeAt(0) * 128 + a!.charCodeAt(0),
-  ]),
-);
-
-/** What a sound costs to put in or leave out, and to change into another, by their character codes; a row for each. */
-const COST = Float64Array.from({ length: 128 }, (_, code) => (VOWELS.has(code) ? 0.4 : 0.9));
-const CHANGE = Float64Array.from({ length: 128 * 128 }, (_, pair) => {
-  const [a, b] = [pair >> 7, pair & 127];
-  if (a === b) return 0;
-  if (VOWELS.has(a) && VOWELS.has(b)) return 0.3;
-  return VOWELS.has(a) || VOWELS.has(b) ? 1 : CLOSE.has(pair) ? 0.4 : 0.9;
-});
-const LONGEST = 64;
-const row = new Float64Array(LONGEST + 1);
-
-/**
- * How alike two words sound, 0 to 1: every sound that must be changed, put in or left out costs by how far it is off.
- *
- * @param least what would do: 0 comes back as soon as less is certain
- */
-export function soundAlike(a: string, b: string, least = 0): number {
-  const most = Math.max(a.length, b.length);
-  if (!most) return 1;
-  if (most > LONGEST || Math.abs(a.length - b.length) * 0.4 > (1 - least) * most) return 0;
-  row[0] = 0;
-  for (let j = 0; j < b.length; j++) row[j + 1] = row[j]! + COST[b.charCodeAt(j)]!;
-  for (let i = 0; i < a.length; i++) {
-    const from = a.charCodeAt(i);
-    let corner: number = row[0]!;
-    let nearest: number = corner + COST[from]!;
-    row[0] = nearest;
-    for (let j = 0; j < b.length; j++) {
-      const to = b.charCodeAt(j);
-      const across = corner + CHANGE[(from << 7) + to]!;
-      corner = row[j + 1]!;
-      const value = Math.min(across, corner + COST[from]!, row[j]! + COST[to]!);
-      row[j + 1] = value;
-      if (value < nearest) nearest = value;
-    }
-    if (nearest > (1 - least) * most) return 0;
+function speltAt(word: string, i: number, end: number): Spelt | undefined {
+  const rows = SPELT.get(word[i]!);
+  if (!rows) return undefined;
+  for (const row of rows) {
+    const after = i + row.letters.length;
+    if (after > end || (row.letters.length > 1 && !word.startsWith(row.letters, i))) continue;
+    if (row.where === '' || (row.where === '^' ? i === 0 : after === word.length)) return row;
   }
-  return 1 - row[b.length]! / most;
+  return undefined;
 }
 
-const LETTERS: ReadonlyMap<string, string> = new Map(
+/** What one letter is said as between its neighbours. */
+function alone(word: string, i: number, end: number, sound: string, lengthens: boolean): string {
+  const letter = word[i]!;
+  const next = word[i + 1];
+  if (letter === 'c') return next === 'e' || next === 'i' || next === 'y' ? 's' : sound;
+  if (letter === 'g') return i > 0 && (next === 'e' || next === 'y') ? 'J' : sound;
+  if (lengthens && LONG[letter] && isMagic(word, i, end)) return LONG[letter]!;
+  if (letter === 'y' && i > 0) return yAt(word, i, end);
+  if (letter === 'l' && lengthens && i + 1 === end && !isVowel(word[i - 1])) return 'ul';
+  return sound;
+}
+
+interface Ending {
+  letters: number;
+  sound: string;
+  /** An e behind one consonant: the vowel before that is long. */
+  lengthens: boolean;
+}
+
+const NO_ENDING: Ending = { letters: 0, sound: '', lengthens: false };
+const SILENT_E: Ending = { letters: 1, sound: '', lengthens: true };
+const ending = (sound: string): Ending => ({ letters: 2, sound, lengthens: true });
+const [IS, S, ID, T, D] = [ending('is'), ending('s'), ending('id'), ending('t'), ending('d')];
+const HISSES = 'sxzcgh';
+const VOICELESS = 'ckpsxfh';
+
+/** A last e is not said, nor is that of "tiles" and "taped", except behind a hiss or a t or d. */
+function endingOf(word: string): Ending {
+  const { length } = word;
+  const final = word[length - 1];
+  if (length < 3 || (final !== 'e' && word[length - 2] !== 'e') || !'esd'.includes(final!)) return NO_ENDING;
+  const before = word[length - (final === 'e' ? 2 : 3)]!;
+  if (isVowel(before)) return NO_ENDING;
+  if (final === 'e') return /[st]ure$/.test(word) ? NO_ENDING : SILENT_E;
+  if (length < 4) return NO_ENDING;
+  if (final === 's') return HISSES.includes(before) ? IS : S;
+  if (length < 5 || !/[aeiouy]/.test(word.slice(0, -3))) return NO_ENDING;
+  return before === 't' || before === 'd' ? ID : VOICELESS.includes(before) ? T : D;
+}
+
+/** A vowel, one consonant, and the e that lengthens it: "tape", "tapes". */
+const isMagic = (word: string, i: number, end: number) =>
+  i === end - 2 && !isVowel(word[i + 1]) && word[i + 1] !== 'x' && word[i + 1] !== 'w' && !isVowel(word[i - 1]);
+
+/** "Fly", but "only". */
+const yAt = (word: string, i: number, end: number) =>
+  i === end - 1 ? (/[aeiou]/.test(word.slice(0, i)) ? 'I' : 'Y') : 'i';
+
+/** The names of the letters, as they are said. */
+const LETTER_SOUNDS: Readonly<Record<string, string>> = Object.fromEntries(
   (
-    'a:ay,eh b:bee,be c:see,sea d:dee e:ee f:eff,ef g:gee,jee h:aitch i:eye j:jay k:kay,okay l:el,elle,ell m:em n:en,in ' +
-    'o:oh,owe p:pea,pee q:cue,queue r:are,our s:ess,es t:tea,tee u:you,ewe v:vee x:ex y:why z:zee,zed'
+    'a:A b:bI c:sI d:dI e:I f:ef g:JI h:AC i:Y j:JA k:kA l:el m:em n:en o:O p:pI q:kyU r:ar s:es t:tI u:yU v:vI ' +
+    'w:dubulyU x:eks y:wY z:sI'
   )
     .split(' ')
-    .flatMap((row) => {
-      const [letter, names] = row.split(':') as [string, string];
-      return names.split(',').map((name): [string, string] => [name, letter]);
-    }),
+    .map((row) => row.split(':') as [string, string]),
 );
 
-/** The letter whose name a word is heard as: "jay" is j, "eff" is f. */
-export const letterHeard = (word: string): string | undefined => (word.length === 1 ? word : LETTERS.get(word));
+const known = new Map<string, string>();
+const MOST_KNOWN = 20_000;
+
+/** How a word sounds; notes say the same words again and again, so each is worked out once. */
+export function soundOf(word: string): string {
+  let own = known.get(word);
+  if (own === undefined) {
+    const bare = /[^a-z]/.test(word) ? word.replace(/[^a-z]/g, '') : word;
+    own = ODD[bare] ?? soundsOfSpelling(bare);
+    if (known.size >= MOST_KNOWN) known.clear();
+    known.set(word, own);
+  }
+  return own;
+}
+
+/** The sounds of several words. */
+export const soundsOf = (words: readonly string[]): string => words.map(soundOf).join('');
+
+const INITIALS =
+  /^[b-df-hj-np-tv-z]{2,4}$|^(?:abs|osb|uf|emt|gfi|gfci|afci|rcd|gpo|abs|ac|tv|led|usb|oc|epdm|hvac|eifs|io)$/;
+
+/** The sounds of a name's word: "osb" is said o, s, b. */
+export const soundOfName = (word: string): string =>
+  INITIALS.test(word) ? [...word].map((letter) => LETTER_SOUNDS[letter]).join('') : soundOf(word);

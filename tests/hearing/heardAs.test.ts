@@ -9,7 +9,7 @@ const wordsOf = (text: string): string[] => text.toLowerCase().match(/[a-z']+/g)
 
 describe('names heard as other words', () => {
   it.each([
-    ['the toilet flandge is cracked', 'flandge', 'flange'],
+    ['the toilet flandge is cracked', 'toilet flandge', 'toilet flange'],
     ['suffet over the porch needs blocking', 'suffet', 'soffit'],
     ['the bath fan ducked is crushed in the attic', 'ducked', 'duct'],
     ['tape the seems on the drywall', 'seems', 'seams'],
@@ -17,6 +17,10 @@ describe('names heard as other words', () => {
     ['the breakers are labelled wrong in the pan all', 'pan all', 'panel'],
     ['a filter and a belt on the air handle her', 'air handle her', 'air handler'],
     ['get a new sump pomp', 'sump pomp', 'sump pump'],
+    ['hurricane dies on every rafter', 'hurricane dies', 'hurricane ties'],
+    ['the sheep rock seams need mud', 'sheep rock', 'sheetrock'],
+    ['nail the bass boards in the hall', 'bass boards', 'baseboards'],
+    ['two tubes of sealer cone', 'sealer cone', 'silicone'],
     ['two rolls of you eff cable', 'you eff cable', 'uf cable'],
   ])('%s', (text, heard, meant) => {
     expect(repairsOf(text)).toMatchObject([{ heard, meant }]);
@@ -29,6 +33,15 @@ describe('names heard as other words', () => {
     'a big screen over the vanity',
     'one box of one and a quarter screws',
     'the front doorway is dark',
+    'paint the wall behind the sink',
+    'call me fri am about the frame',
+    'vengo el lunes con las cajas de tile',
+    "the tub's out and the cover's off",
+    'the hall light is dead',
+    'caulk in the corner and tape the joint',
+    'the door binds at the top',
+    'the crawl space was densely packed with insulation',
+    'the garage door opener works, the window opens too',
     'there was a mullet in the water by the pipe',
   ])('leaves "%s" as it is', (text) => {
     expect(repairsOf(text)).toEqual([]);

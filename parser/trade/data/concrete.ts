@@ -13,7 +13,7 @@ non shrink grout; precision grout, anchoring cement; @bag
 concrete patch; vinyl patch, concrete repair, patching mortar; @bag, bucket
 concrete resurfacer; resurfacer; @bag
 cement; portland cement, white cement; ~cemen, see mint; @bag
-mortar; mortar mix, type s, type n, mortar bed, mezcla, masonry mortar; ~mortor, martyr, border mix; @bag
+mortar; mortar mix, type s, type n, mortar bed, mezcla, masonry mortar; ~mortor, martyr, border mix, more tar; @bag
 lime; hydrated lime, lime mortar; @bag
 masonry cement; @bag
 pointing mortar; tuckpoint mortar; @bag
@@ -24,18 +24,18 @@ riprap; rip rap; @ton
 decomposed granite; dg, stone dust, screenings; @yd
 sand; masonry sand, arena, sharp sand, bedding sand, play sand, builders sand; @bag, ton
 paver sand; polymeric sand, jointing sand, poly sand; ~paper sand, polymer sand; @bag
-rebar; re bar, varilla, reinforcing bar, reo, number four bar, number four rebar; ~ree bar, read bar, reboard, rebarb, re-bore; @stick, each
+rebar; re bar, varilla, reinforcing bar, reo, number four bar, number four rebar; ~ree bar, read bar, reboard, rebarb, re-bore, re bark, rebark, ray bar, reed bar; @stick, each
 rebar chair; bar chair, rebar support; @bag
 tie wire; rebar tie; @roll
 rebar cap; @each
 wire mesh; welded wire, mesh, remesh, reinforcing mesh; ~wire mess; @sheet, roll
-diamond lath; lath, stucco lath; @sheet
+diamond lath; lath, stucco lath; ~lathe; @sheet
 stucco netting; chicken wire, stucco wire; @roll
 fiber reinforcement; concrete fiber; @bag
 form; form board, form lumber, shuttering, formwork; @each
 form oil; release agent, form release; @gal
 form tie; snap tie; @box
-tube form; form tube, pier form, concrete tube; @each
+tube form; form tube, pier form, concrete tube; ~foam tube; @each
 concrete pier block; deck block, pier block; @each
 paver; paving stone, paving slab, slab paver, porcelain paver; @each
 paver edging; paver restraint; @each
@@ -49,13 +49,13 @@ capstone; coping stone; @each
 brick tie; wall tie, masonry tie; @box
 weep vent; weep hole cover; @each
 control joint filler; @ft
-stucco; render; ~stuck oh, stuck go, stooko; @bag
+stucco; render; ~stuck oh, stuck go, stooko, stuck o; @bag
 scratch coat; @bag
 base coat; brown coat; @bag
 finish coat stucco; color coat, stucco finish; @bag
 eifs; synthetic stucco; ~eefs; @bag
 weep screed; stucco stop; @stick
-expansion joint; expansion joint material, isolation joint, expansion strip; @ft
+expansion joint; expansion joint material, isolation joint, expansion strip; ~expansion join; @ft
 concrete sealer; sealer, masonry sealer, driveway sealer; ~ceiler, sea lure, stealer; @bucket
 crack filler; concrete crack filler, joint sealer, self leveling sealant; @tube
 acid stain; concrete stain; @gal
@@ -69,7 +69,7 @@ waterstop; water stop, bentonite strip; @ft
 dampproofing; foundation coating, foundation waterproofing, dimple board, drainage mat; @bucket, roll
 asphalt; cold patch, blacktop, tarmac, asphalt patch; ~ash fault, asfalt; @bag, ton
 window well; window well cover; @each
-bollard; steel bollard, wheel stop; @each
+bollard; steel bollard, wheel stop; ~ball hard, ball art; @each
 steel column; lally column, jack post, adjustable post; ~lolly column; @each
 helical pile; helical pier; @each
 threshold ramp; @each

@@ -28,7 +28,7 @@ hollow metal door; steel door; @each
 cased opening; @each
 garage door; overhead door, roller door, up and over door; @each
 side light; sidelight, sidelite; @each
-transom; transom window; ~tran some, transome; @each
+transom; transom window; ~tran some, transome, ransom, trance um; @each
 attic stair; attic ladder, loft ladder, pull down stairs; @each
 pet door; dog door, cat flap; @each
 window; ventana, window unit; @each
@@ -66,7 +66,7 @@ drawer; drawer box; ~draw box; @each
 drawer front; @each
 jamb; door jamb, door frame; ~jam, jams; @each
 jamb extension; extension jamb; @each
-mullion; mull post, muntin, grid; ~muting; @each
+mullion; mull post, muntin, grid; ~muting, mutton, mountain bar, million, mull yon; @each
 sill; window sill, stool, window stool, door sill, cill; ~seal board; @each
 door threshold; @each
 glass; glazing, pane, vidrio, window pane; @each

@@ -14,8 +14,8 @@ ground wire; bare copper, grounding wire, earth wire; ~round wire; @ft
 ground rod; earth rod; @each
 ground clamp; acorn clamp, earth clamp, bonding clamp; @each
 bonding jumper; bonding bushing, bonding wire; @each
-conduit; pvc conduit, rigid conduit, tubo conduit; ~condo it, can do it; @stick, ft
-emt; thinwall conduit; ~e m t; @stick
+conduit; pvc conduit, rigid conduit, tubo conduit; ~condo it, can do it, con do it, conduct; @stick, ft
+emt; thinwall conduit; ~e m t, e em tee, e m tea; @stick
 flexible conduit; liquid tight, flex conduit, flex whip conduit; @ft
 trunking; cable trunking, surface raceway, raceway; @stick
 cable tray; ladder tray, basket tray; @stick
@@ -25,7 +25,7 @@ conduit elbow; lb fitting, conduit body, pull elbow; @each
 conduit strap; pipe strap, one hole strap; @each, bag
 conduit clamp; beam clamp, strut clamp; @each
 strut; strut channel; ~strutt; @stick
-wire nut; wirenut, wire connector, twist on connector; ~wire not, wine nut, why are not; @box, each
+wire nut; wirenut, wire connector, twist on connector; ~wire not, wine nut, why are not, wire knot; @box, each
 lever connector; push connector, push in connector, lever nut; @box
 connector block; terminal block, choc block, chocolate block; @each
 butt splice; crimp connector, ring terminal, spade terminal; @pack
@@ -40,7 +40,7 @@ wire label; panel label, label tape, wire marker; @each
 heat shrink; shrink tube; @pack
 fish paper; insulator bushing; @each
 heat trace cable; roof heat cable, pipe heat cable, deicing cable; @each
-nm; nmb, nm-b, house wire; @roll, ft
+nm; nmb, nm-b, house wire; ~rowe mex, row mex, roam ex, roam x, roman x; @roll, ft
 6/3; 8/3, 6/2, 8/2, 14/4, six three, eight three, ten three, ten two, six gauge wire; @ft, roll
 three core flex; tps, tps cable, two point five twin and earth; @roll
 grounding electrode; grounding electrode conductor, gec, ufer ground, ufer, bare ground; @ft
@@ -54,8 +54,8 @@ fire barrier foam; fire foam, red foam; @can`,
   {
     kind: 'part',
     counter: 'electrical',
-    lines: `outlet; receptacle, plug, socket, duplex, recep, power point, gpo, enchufe, contacto, toma, duplex outlet, wall outlet; ~outlaid, out let, outlit, receptical, recepts, rcpt, rcpts; @each
-gfci; gfcis, gfi, gfci outlet, gfci receptacle, ground fault, rcd, gfi outlet, receptacle gfi; ~gf ci, gifs eye, g f c i, gfc eye, jeff ci, g f i; @each
+    lines: `outlet; receptacle, plug, socket, duplex, recep, power point, gpo, enchufe, contacto, toma, duplex outlet, wall outlet; ~outlaid, out let, outlit, receptical, recepts, rcpt, rcpts, respectable, wrecked article, recepticle; @each
+gfci; gfcis, gfi, gfci outlet, gfci receptacle, ground fault, rcd, gfi outlet, receptacle gfi; ~gf ci, gifs eye, g f c i, gfc eye, jeff ci, g f i, gee fi, g f see eye, gee f see eye, g fci; @each
 twenty amp outlet; twenty amp receptacle, 20 amp outlet; @each
 usb outlet; usb receptacle; @each
 weather resistant outlet; wr outlet, outdoor outlet, exterior outlet; @each
@@ -71,7 +71,7 @@ smart switch; wifi switch; @each
 fan switch; fan control, fan speed control; @each
 dimmer; dimmer switch, led dimmer; ~dimer, dinner switch, demur; @each
 breaker; circuit breaker, sp breaker, mcb, single pole breaker; ~braker; @each
-afci breaker; arc fault breaker, arc fault, afci; ~ark fault, a f c i; @each
+afci breaker; arc fault breaker, arc fault, afci; ~ark fault, a f c i, ark fault breaker, arc fought breaker; @each
 gfci breaker; rcbo, dual function breaker; @each
 double pole breaker; two pole breaker, dp breaker; @each
 tandem breaker; twin breaker; @each
@@ -83,7 +83,7 @@ panel cover; dead front, panel door; @each
 disconnect; ac disconnect, fused disconnect, isolator switch, pull out disconnect; ~this connect; @each
 transfer switch; interlock kit, generator inlet; @each
 surge protector; whole house surge, spd; @each
-junction box; j box, jbox, electrical box, four square box, 4 square box; ~junk in box, jay box, junction boxing; @each
+junction box; j box, jbox, electrical box, four square box, 4 square box; ~junk in box, jay box, junction boxing, junk shun box, junction bucks; @each
 device box; single gang box, two gang box, gang box, back box, pattress, switch box, outlet box, single gang, double gang box; ~devise box; @each
 old work box; remodel box, cut in box, dry lining box; @each
 new work box; nail on box; @each
@@ -99,7 +99,7 @@ in use cover; bubble cover, weatherproof cover; @each
 blank filler; filler plate, breaker blank; @each
 light fixture; fixture, light, luz, lampara, luminaire; ~light picture, like fixture; @each
 pendant; pendant light; ~pendent, penned it; @each
-sconce; wall sconce, wall light; ~scones, scounce, sconz, skonce; @each
+sconce; wall sconce, wall light; ~scones, scounce, sconz, skonce, scone; @each
 flush mount; flush mount light, ceiling light; @each
 chandelier; ~shandelier; @each
 vanity light; bath bar, mirror light; @each
@@ -135,7 +135,7 @@ dryer cord; three prong cord, four prong cord, range cord; @each
 whip; fixture whip, ac whip; @each
 pigtail; ~pig tale; @each
 cable connector; nm connector, cable clamp, box connector, connectors, connector; @each, bag
-grommet; bushing insert, snap bushing; @each
+grommet; bushing insert, snap bushing; ~gromit, grow met; @each
 neutral bar; ground bar, bus bar, neutral lug; ~bust bar; @each
 lug; crimp lug; @each
 splice; wire splice, splice kit; @each

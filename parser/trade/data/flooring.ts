@@ -5,8 +5,8 @@ export const FLOORING: Sheet[] = [
   {
     kind: 'material',
     counter: 'flooring',
-    lines: `vinyl plank; lvp, luxury vinyl, lvt, vinyl plank flooring, plank, luxury vinyl plank, luxury vinyl tile; ~final plank, vinyl plan, l v p; @box
-laminate; laminate flooring, laminate floor; ~lemon it, lamb in it; @box
+    lines: `vinyl plank; lvp, luxury vinyl, lvt, vinyl plank flooring, plank, luxury vinyl plank, luxury vinyl tile; ~final plank, vinyl plan, l v p, vinyl blank; @box
+laminate; laminate flooring, laminate floor; ~lemon it, lamb in it, lemon eight; @box
 hardwood; hardwood flooring, hardwood floor, oak flooring, engineered hardwood, engineered flooring, wood floor, piso, floorboard, strip flooring, wood flooring; ~hard would; @box, sq ft
 parquet; herringbone floor, wood block floor; ~par k, parkay; @box, sq ft
 bamboo flooring; bamboo; @box
@@ -17,9 +17,9 @@ carpet; carpeting, alfombra; ~car pit; @sq yd, box
 carpet tile; @box
 stair runner; carpet runner; @ft
 carpet pad; pad, padding, underlay, carpet underlay; ~carpet path; @roll
-tack strip; tackless strip, gripper rod, gripper, carpet gripper; ~tax trip, tax strip, tact strip; @box
+tack strip; tackless strip, gripper rod, gripper, carpet gripper; ~tax trip, tax strip, tact strip, tack trip; @box
 seam iron tape; carpet seam tape; @roll
-underlayment; underlay foam, floor underlayment, foam underlayment, cork underlayment, acoustic underlay; ~under lamb int, underlainment; @roll
+underlayment; underlay foam, floor underlayment, foam underlayment, cork underlayment, acoustic underlay; ~under lamb int, underlainment, under lament, under layman, under lay mint; @roll
 moisture barrier underlay; floor moisture barrier; @roll
 floor glue; flooring adhesive, vct adhesive, mastic, wood floor adhesive, urethane adhesive; ~floor blue; @bucket
 moisture test kit; calcium chloride test; @kit
@@ -27,7 +27,7 @@ floor patch; feather finish, patching compound, floor patching compound, skim pa
 vct; vinyl composition tile; ~v c t; @box
 rubber base; cove base, vinyl base, wall base; ~rubber bass; @roll, box
 cove base adhesive; base adhesive; @tube
-stair nose; stair nosing, nosing; ~stair knows, stair noise; @each
+stair nose; stair nosing, nosing; ~stair knows, stair noise, stare nose; @each
 end cap molding; square nose, end molding; @each
 floor register flush; flush mount vent; @each
 floor protection; floor paper, rosin paper, floor protection board, floor protection paper; ~roseland paper; @roll

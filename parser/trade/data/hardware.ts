@@ -28,12 +28,12 @@ drive pin; @box
 staple; crown staple, narrow crown staple; ~stapel; @box
 bolt; hex bolt; @each, box
 carriage bolt; coach bolt; ~courage bolt, garage bolt; @each
-lag bolt; lag screw, lag, coach screw; ~leg bolt, leg screw; @each, box
+lag bolt; lag screw, lag, coach screw; ~leg bolt, leg screw, lag bowl, lag bold; @each, box
 through bolt; machine bolt; @each
-anchor bolt; j bolt, foundation bolt; @each
+anchor bolt; j bolt, foundation bolt; ~anchor bold; @each
 eye bolt; eye screw, screw eye; ~i bolt; @each
 u bolt; ~you bolt; @each
-toggle bolt; toggle, strap toggle; ~goggle bolt, toddle bolt; @pack
+toggle bolt; toggle, strap toggle; ~goggle bolt, toddle bolt, toggle bold, toggle bowl, taco bolt; @pack
 wedge anchor; expansion bolt; ~wedge anger; @box, each
 sleeve anchor; drop in anchor; ~sleep anchor; @box, each
 drywall anchor; plasterboard fixing, self drilling anchor, hollow wall anchor, butterfly anchor; @box
@@ -44,8 +44,8 @@ threaded rod; all thread, allthread, studding; ~thread a rod, threaded rot, all 
 washer; fender washer, flat washer, lock washer; ~watcher, wash her; @each, box
 nut; hex nut, lock nut, coupling nut, wing nut; @each
 rivet; pop rivet; @box
-joist hanger; hanger, face mount hanger, skewed hanger; ~joist hangar, hangar, joyce hanger; @each
-hurricane tie; rafter clip, hurricane clip, truss clip; @each
+joist hanger; hanger, face mount hanger, skewed hanger; ~joist hangar, hangar, joyce hanger, choice hanger, joyce hangar; @each
+hurricane tie; rafter clip, hurricane clip, truss clip; ~hurricane dies, hurricane thai; @each
 post base; post anchor, stand off base, post shoe; @each
 post cap; post to beam connector; @each
 strap tie; strap, strapping, coil strap; @each, roll
@@ -71,8 +71,8 @@ packing tape; stucco tape; @roll
 flagging tape; caution tape, barrier tape; @roll
 flashing tape; window tape, sill tape, butyl tape, seam tape, joist tape, window flashing tape; ~flash in tape; @roll
 spray foam; foam, expanding foam, window foam, can foam, canned foam, gap foam, foam gun can; ~spray phone, spray form; @can
-weatherstrip; weather strip, weatherstripping, weather stripping, draught excluder, foam strip; ~whether strip, weather trip; @each, roll
-door sweep; sweep; ~door sweet; @each
+weatherstrip; weather strip, weatherstripping, weather stripping, draught excluder, foam strip; ~whether strip, weather trip, weather strapping, whether stripping, weather tripping; @each, roll
+door sweep; sweep; ~door sweet, door swept, door sleep; @each
 contractor bag; trash bag, rubbish bag, rubble sack, garbage bag, bin bag; @box
 blade; saw blade, multi tool blade, recip blade, jigsaw blade, miter saw blade; ~blayed; @each
 diamond blade; tile blade, masonry blade; @each
@@ -82,7 +82,7 @@ drill bit; bit, twist bit; @each
 spade bit; paddle bit, flat bit; @each
 hole saw; hole cutter; ~whole saw; @each
 step bit; @each
-masonry bit; sds bit, hammer bit; @each
+masonry bit; sds bit, hammer bit; ~mason re bit; @each
 auger bit; ship auger; @each
 driver bit; screw bit, star bit, square bit, phillips bit, impact bit; @pack, each
 forstner bit; hinge bit; ~force near bit; @each
@@ -103,7 +103,7 @@ felt pad; bumper, felt bumper, bumper dot; @pack
 rope; paracord, twine, string line, mason line, mason's line; @roll
 bungee; ratchet strap, tie down; @each
 tarp; tarpaulin, blue tarp; ~tarb; @each
-plastic bucket; bucket, pail; @each
+plastic bucket; bucket, pail; ~pale; @each
 marker; pencil, carpenter pencil, chalk refill; @each
 battery; nine volt battery, aa battery; @pack
 padlock; @each
@@ -124,7 +124,7 @@ tape; clear tape, vapor tape, poly tape, red tape, hazard tape, grip tape, non s
 flashing roll; roll flashing; @roll
 door seal; brush seal, bulb seal, compression seal, threshold seal, brush strip, garage door seal, door gasket; @each
 rain deflector; drip strip; @each
-astragal; door astragal; @each
+astragal; door astragal; ~astro gal; @each
 bags; demo bags, rubble bags, heavy duty bags, leaf bag, dust bag, vacuum bag; @box
 diamond wheel; diamond cup, flap wheel, wire wheel; @each
 grinder disc; cutting disk, sanding disk; @pack
@@ -156,9 +156,9 @@ privacy set; privacy knob, bathroom lock; @each
 dummy knob; @each
 lockset; keyed entry, entry set, handleset, handle set; ~lock said, locks it; @each
 lock; keyed lock, cylinder, cerradura, chapa, smart lock, keypad lock; @each
-deadbolt; dead bolt; ~dead bold, dead ball; @each
+deadbolt; dead bolt; ~dead bold, dead ball, dead bowl; @each
 mortise lock; mortice lock, sash lock mortice; ~mortis lock, morties lock; @each
-strike plate; strike, keeper, striker plate; ~strict plate, stripe plate; @each
+strike plate; strike, keeper, striker plate; ~strict plate, stripe plate, strike late, strike played; @each
 latch; gate latch, thumb latch, slide bolt, barrel bolt; @each
 cabinet catch; catch, magnetic catch, roller catch, ball catch, touch latch; @each
 cabinet pull; pull, drawer pull, bar pull, cup pull; ~cabin it pull; @each
@@ -166,10 +166,10 @@ cabinet knob; cabinet handle; @each
 drawer slide; slides, drawer runner, runners, soft close slide, undermount slide, drawer glide; ~draw slide; @pair
 lazy susan; corner carousel; @each
 pull out shelf; rollout, roll out shelf, trash pull out; @each
-door closer; closer, hydraulic closer; ~door closet arm; @each
+door closer; closer, hydraulic closer; ~door closet arm, door close her; @each
 panic bar; exit device, crash bar; @each
 kick plate; push plate, kickplate; @each
-door stop; doorstop, hinge stop, wall stop; @each
+door stop; doorstop, hinge stop, wall stop; ~door stub; @each
 door viewer; peephole, peep hole; @each
 door bottom; door shoe; @each
 sill pan; @each

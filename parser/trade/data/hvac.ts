@@ -24,7 +24,7 @@ pan treatment; pan tablets; @each`,
     kind: 'part',
     counter: 'hvac',
     lines: `register; floor register, supply register, vent cover, air vent, wall register; ~red jester; @each
-diffuser; ceiling diffuser, linear diffuser, slot diffuser; ~the fuser; @each
+diffuser; ceiling diffuser, linear diffuser, slot diffuser; ~the fuser, dee fuser; @each
 grille; return grille, grill, return air grille, louver, louvre; @each
 egg crate grille; @each
 duct; duct work, ductwork, sheet metal duct; ~duck work; @each, ft
@@ -34,7 +34,7 @@ trunk line; trunk duct, main trunk; ~trump line; @ft
 duct elbow; adjustable elbow; @each
 takeoff; take-off, duct takeoff, start collar, starting collar; @each
 duct boot; boot, register boot, ceiling boot; @each
-plenum; supply plenum, return plenum; ~plenham, plen um, plenty um; @each
+plenum; supply plenum, return plenum; ~plenham, plen um, plenty um, plan um, planum, plea num; @each
 return drop; return box; @each
 duct transition; offset duct; @each
 damper; balancing damper, backdraft damper, zone damper; ~dampener, dampher; @each
@@ -42,7 +42,7 @@ fire damper; smoke damper, fire smoke damper; @each
 air filter; filter, furnace filter, media filter; @each
 filter rack; filter base; @each
 furnace; gas furnace; ~furness; @each
-air handler; fan coil, ahu; ~air hand layer; @each
+air handler; fan coil, ahu; ~air hand layer, air handle her, heir handler; @each
 blower; blower motor, blower wheel, squirrel cage; @each
 inducer; inducer motor, draft inducer; ~in do sir; @each
 ignitor; ~ignite her; @each
@@ -57,15 +57,15 @@ heat pump; heat pump unit; ~heap pump, heat bump; @each
 mini split; ductless unit, indoor head, split system; ~mini spit; @each
 rooftop unit; rtu, package unit, roof top unit; @each
 window unit ac; portable ac; @each
-evaporator coil; coil, a coil, evap coil; ~evaporate her coil; @each
+evaporator coil; coil, a coil, evap coil; ~evaporate her coil, evaporator coal; @each
 expansion valve; txv, metering device; @each
 lineset; line set, suction line, refrigerant line, liquid line; ~line said, lions set; @each
 filter drier; drier; @each
 service valve; schrader core; @each
-condensate line; condensate drain; ~condense it line; @ft, each
+condensate line; condensate drain; ~condense it line, condense ate line, condensate lion; @ft, each
 drain pan; condensate pan, secondary pan; @each
 float switch; wet switch, pan switch; @each
-dryer vent; dryer duct, dryer vent cover; ~drier vent, tire vent; @each
+dryer vent; dryer duct, dryer vent cover; ~drier vent, tire vent, dryer went, dryer bent, drier went; @each
 dryer box; dryer vent box; @each
 vent hood; wall cap, vent cap, roof cap, soffit vent cap; @each
 vent; combustion vent, intake vent; @each
@@ -83,7 +83,7 @@ radiant tubing; pex radiant; @roll
 oil tank; fuel tank; @each
 oil filter; oil nozzle; @each
 capacitor; run capacitor, start capacitor, dual capacitor; ~capacity her, compassitor; @each
-flue; flue pipe, b vent, type b vent; ~flu; @each
+flue; flue pipe, b vent, type b vent; ~flu, flew pipe, flu pipe; @each
 vent connector; single wall vent, draft hood; @each
 chimney liner; flue liner; @each
 concentric vent; @each

@@ -22,23 +22,23 @@ export const LUMBER: Sheet[] = [
 4x4; 4x4s, four by four, four by fours; ~four buy four; @each
 4x6; 4x6s, four by six; @each
 6x6; 6x6s, six by six; @each
-furring strip; furring, batten, lath strip, tile batten; ~firing strip, furry strip; @bundle, each
+furring strip; furring, batten, lath strip, tile batten; ~firing strip, furry strip, furring straight; @bundle, each
 lumber; timber, wood, madera, framing lumber, dimensional lumber; ~lumbar, lumper; @each
 pressure treated lumber; treated lumber, pt lumber, pt wood, treated timber, tanalised timber; @each
 engineered lumber; lsl, psl, engineered beam; @each
-stud; king stud, wall stud, precut stud, trimmer stud, cripple; ~stut; @each
-jack stud; trimmer; @each
-joist; floor joist, ceiling joist, deck joist; ~joice, joyce, joyces, choice, joisted, joy's, juiced, joust; @each
+stud; king stud, wall stud, precut stud, trimmer stud, cripple; ~stut, kings dud, king stead; @each
+jack stud; trimmer; ~jackstraw, jack's dud; @each
+joist; floor joist, ceiling joist, deck joist; ~joice, joyce, joyces, choice, joisted, joy's, juiced, joust, joyst, choiced; @each
 i-joist; engineered joist; ~eye joist; @each
-rim joist; rim board, band joist, rim; ~rim choice; @each
+rim joist; rim board, band joist, rim; ~rim choice, rim joyce; @each
 rafter; roof rafter, hip rafter, jack rafter; ~raft her, rapture; @each
 ridge board; ridge beam; @each
-collar tie; rafter tie; ~color tie, caller tie; @each
+collar tie; rafter tie; ~color tie, caller tie, after tie; @each
 truss; roof truss, floor truss, scissor truss; @each
 blocking; block, backing, nailers, nogging, noggin, noggins, noggings, dwang; ~blogging; @each
 sleeper; floor sleeper; @each
 cleat; french cleat, ledger strip; ~cleet; @each
-plywood; ply, cdx, subfloor plywood, sheathing, underlayment plywood; ~fly wood, ply would, plied wood, pie wood; @sheet
+plywood; ply, cdx, subfloor plywood, sheathing, underlayment plywood; ~fly wood, ply would, plied wood, pie wood, playwood, plight wood, fly would, sheet thing, she thing; @sheet
 birch ply; birch plywood, cabinet grade ply, cabinet ply, maple ply, oak ply; @sheet
 marine plywood; marine ply, exterior ply; @sheet
 tongue and groove plywood; t&g plywood, t and g subfloor; @sheet
@@ -47,16 +47,16 @@ mdf; medium density fibreboard, fibreboard; ~m d f, mdff; @sheet
 melamine; melamine board, particle board, particleboard, furniture board; ~mela mean, melamean; @sheet
 hardboard; tempered hardboard, pegboard; @sheet
 luan; lauan, underlayment ply, door skin; ~lou ann, lou on; @sheet
-subfloor; sub flooring, subflooring; ~sub flow, subs floor; @sheet
-baseboard; base, skirting, skirting board, base molding, base moulding, base trim; ~bass board, based board, baste board; @stick, each, ft
+subfloor; sub flooring, subflooring; ~sub flow, subs floor, sub flaw, some floor; @sheet
+baseboard; base, skirting, skirting board, base molding, base moulding, base trim; ~bass board, based board, baste board, skirting bored, skirting bird, base bored, bays board; @stick, each, ft
 casing; door casing, window casing, architrave, case molding, trim casing, case moulding; ~cases, case sing, caseing; @stick, each, ft
 trim; molding, moulding, trim board, pvc trim, trim stock, pvc board; ~tram; @stick, ft
-crown molding; crown, crown moulding, cornice, coving; ~crown holding; @stick, ft
-quarter round; scotia; ~quarter ground, corner round, quarter rent, water round, courter round; @stick, ft
-shoe molding; shoe, base shoe, shoe moulding; ~shoe holding; @stick, ft
+crown molding; crown, crown moulding, cornice, coving; ~crown holding, crown mouldy, crown mold ring, crown mowing; @stick, ft
+quarter round; scotia; ~quarter ground, corner round, quarter rent, water round, courter round, quarter brown; @stick, ft
+shoe molding; shoe, base shoe, shoe moulding; ~shoe holding, shoe mowing, shoe mold in; @stick, ft
 cove molding; cove moulding, cove; @stick, ft
 base cap; @stick, ft
-chair rail; dado rail; ~share rail, cheer rail; @stick
+chair rail; dado rail; ~share rail, cheer rail, chair real; @stick
 picture rail; plate rail; @stick
 panel molding; wall frame molding, picture frame molding; @stick, ft
 half round; @stick
@@ -68,7 +68,7 @@ outside corner molding; corner guard, corner trim; @stick
 screen molding; screen moulding, lattice molding; @stick
 beadboard; bead board panel, matchboard; ~bead bored, bee board; @sheet, each
 tongue and groove; t&g, tongue and groove board; ~tongue in groove, tong and groove; @each
-wainscot; wainscoting, wall paneling, wall panelling, panelling, paneling; ~wayne's coating, wayne scott, wane scoting; @sheet, each
+wainscot; wainscoting, wall paneling, wall panelling, panelling, paneling; ~wayne's coating, wayne scott, wane scoting, wayne's cot, waynes cot, wains coat, wane scott, wins cot; @sheet, each
 shiplap; nickel gap; ~chip lap, ship lab; @each
 decking; deck board, composite decking, decking board, five quarter decking, 5/4 decking, 5/4 board, composite board; ~decking bored; @each, ft
 deck fascia; rim fascia, composite fascia; @each
@@ -79,22 +79,22 @@ fence post; post, gate post, line post; @each
 fence rail; fence stringer; @each
 post cap trim; post sleeve, post skirt; @each
 baluster; spindle, deck spindle; ~ballister, balisters, ballaster, ballast her, bal luster; @each
-handrail; hand rail, rail, railing, top rail, guard rail, bannister, banister, guardrail, bottom rail; ~hand rale; @each, ft
+handrail; hand rail, rail, railing, top rail, guard rail, bannister, banister, guardrail, bottom rail; ~hand rale, and rail; @each, ft
 rail bracket; handrail bracket, railing bracket; @each
 stair tread; tread; ~thread board, stair thread, stair trade; @each
 riser; stair riser; ~rizer, rise her; @each
 stringer; stair stringer, carriage stringer; ~string her, stringe; @each
-newel post; newel; ~new post, newell, new all post, no all post, newel pose; @each
+newel post; newel; ~new post, newell, new all post, no all post, newel pose, knew all post, newell post, nool post; @each
 shim; cedar shim, packer, composite shim, plastic shim; ~chim, shem; @pack, bundle
 beam; header, girder, flush beam, dropped beam; ~beem; @each
 lvl; laminated veneer lumber; ~l v l; @each
 glulam; glue lam, glued laminated beam; ~glue lamb, blue lam; @each
-lintel; angle iron lintel, steel lintel, concrete lintel; @each
+lintel; angle iron lintel, steel lintel, concrete lintel; ~lentil, lint all; @each
 steel beam; i beam, flitch plate, rsj; ~eye beam; @each
-ledger; ledger board; ~leisure board, letter board, ledge her; @each
+ledger; ledger board; ~leisure board, letter board, ledge her, ledger bored, leisure bored; @each
 sill plate stock; mudsill stock; @each
-fascia; fascia board; ~fascist board, fasha, facia, fashion board, fay sha, fache; @each, ft
-soffit; soffit panel, soffit board, vented soffit; ~sofa, saw fit, soft it, sofit, sofet, softed; @each
+fascia; fascia board; ~fascist board, fasha, facia, fashion board, fay sha, fache, fascist, face ya; @each, ft
+soffit; soffit panel, soffit board, vented soffit; ~sofa, saw fit, soft it, sofit, sofet, softed, sofits, so fit, sof it, suffix; @each
 frieze board; frieze; ~freeze board; @each
 rake board; rake trim; @each
 corner board; @each
@@ -106,7 +106,7 @@ siding starter; siding starter strip; @stick
 board and batten; batten siding; @each
 cedar shake; wood shake, cedar shingle; @bundle
 house wrap; building wrap, building paper, tar paper, felt paper, breather membrane, sarking, rain screen; ~house rap; @roll
-lattice; trellis; ~lettuce, lattes; @each, sheet
+lattice; trellis; ~lettuce, lattes, lattuce, lettuce panel; @each, sheet
 countertop; counter top, worktop, laminate top, bench top, solid surface top, laminate counter; ~counter stop; @each
 butcher block; wood counter, wood worktop; @each
 quartz top; quartz counter, quartz; ~courts top; @each

@@ -14,7 +14,7 @@ enamel; oil paint, alkyd paint, oil based paint, spray enamel; ~inamel, a namel;
 spray paint; rattle can, aerosol paint; @can
 chalkboard paint; @qt
 primer; sealer primer, undercoat, bonding primer, all purpose primer, latex primer; ~prima; @gal
-stain blocker; stain blocking primer, shellac primer, shellac, odor blocking primer; @gal, qt
+stain blocker; stain blocking primer, shellac primer, shellac, odor blocking primer; ~shell lack, shall lack; @gal, qt
 drywall primer; pva primer, mist coat, drywall sealer; @gal
 masonry primer; block filler, concrete primer; @gal
 metal primer; rust primer, rusty metal primer; @qt, can
@@ -24,17 +24,17 @@ gloss; high gloss paint, gloss paint; @gal, qt
 satin; satinwood, satin paint; ~satan; @gal
 eggshell enamel; eggshell paint; @gal
 stain; deck stain, wood stain, gel stain, semi transparent stain, solid stain, fence stain; @gal, qt
-varnish; polyurethane, poly, clear coat, lacquer, finish coat, spar varnish; ~varnitch; @qt, gal
+varnish; polyurethane, poly, clear coat, lacquer, finish coat, spar varnish; ~varnitch, poly your thane, pollyurethane, polly urethane; @qt, gal
 water based poly; waterborne poly, water based polyurethane; @qt, gal
 wood conditioner; pre stain conditioner; @qt
 danish oil; tung oil, linseed oil, hardwax oil, teak oil; @qt
 wood preservative; wood preserver, end cut preservative, copper preservative; @qt, gal
 wood hardener; wet rot hardener, rot hardener; @bottle
-wood filler; filler, wood putty, two part filler, nail hole filler, epoxy wood filler; @tub, can
-spackle; spackling, spackling compound, lightweight spackle, interior filler; ~speckle, sparkle, spatula paste; @tub
+wood filler; filler, wood putty, two part filler, nail hole filler, epoxy wood filler; ~would filler; @tub, can
+spackle; spackling, spackling compound, lightweight spackle, interior filler; ~speckle, sparkle, spatula paste, spec all; @tub
 glazing putty; glazing compound, window putty, linseed putty; @tub
 caulk; caulking, painter's caulk, paintable caulk, acrylic caulk, decorators caulk, latex caulk, siliconized caulk, caulk tube; ~cock, chalk, cough, cauk, cork, calk, kalk; @tube
-silicone; clear silicone, silicone caulk, silicone sealant, sanitary silicone, mildew silicone, kitchen and bath silicone; ~silly cone, silicon, sillycone, silicoin, silly corn, sill a cone; @tube
+silicone; clear silicone, silicone caulk, silicone sealant, sanitary silicone, mildew silicone, kitchen and bath silicone; ~silly cone, silicon, sillycone, silicoin, silly corn, sill a cone, sealer cone, silly cohn, silly con, cilia cone, silica own; @tube
 sealant; butyl sealant, mastic sealant, acoustic sealant, construction sealant; ~sea lent, see lant; @tube
 polyurethane sealant; urethane caulk, pu sealant, urethane sealant; @tube
 fire caulk; intumescent sealant, fire stop, firestop, firestop caulk, fire rated caulk, putty pad; @tube

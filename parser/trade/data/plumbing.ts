@@ -20,7 +20,7 @@ stainless gas line; csst, flexible gas line; @ft
 solder; lead free solder; ~sodder, sauder, sawder; @roll
 flux; soldering flux, paste flux; ~flucks, flocks; @can
 thread tape; plumber's tape, ptfe tape, pipe tape, thread seal tape; ~thread cape; @roll
-pipe dope; thread sealant, pipe compound, pipe joint compound; ~pipe dough, pipe hope; @can, tube
+pipe dope; thread sealant, pipe compound, pipe joint compound; ~pipe dough, pipe hope, pipe top; @can, tube
 plumber's putty; putty; ~puddy, plumbers puddy, plumber's puddy, party putty, plumbers buddy; @tub
 solvent cement; pvc cement, pvc glue, primer and cement, abs cement, cpvc cement; @can
 purple primer; pvc primer, clear primer; @can
@@ -55,15 +55,15 @@ twenty two and a half elbow; eighth bend, sixteenth bend, quarter bend; @each
 tee; plumbing tee, reducing tee; ~tea; @each
 sanitary tee; san tee; ~sanitary tea, santy, sand tea, sandy t; @each
 wye; y fitting, combo wye, double wye; ~why fitting; @each
-coupling; coupler, union, slip coupling, repair coupling; ~cup link, cupling; @each
+coupling; coupler, union, slip coupling, repair coupling; ~cup link, cupling, couple ling, cup ling, onion; @each
 no hub coupling; no-hub, shielded coupling, rubber coupling, banded coupling, flexible coupling; ~no hope coupling; @each
 dielectric union; dielectric; ~die electric union, dye electric; @each
 adapter; adaptor, male adapter, female adapter, transition fitting; @each
 trap adapter; marvel adapter; @each
-bushing; reducer bushing, reducing bushing; @each
+bushing; reducer bushing, reducing bushing; ~bush in; @each
 nipple; pipe nipple, brass nipple; @each
 push fit fitting; push fit, push to connect, push-fit coupling, push connect fitting; @each
-compression fitting; compression ring, ferrule, compression sleeve, compression nut; ~ferule; @each
+compression fitting; compression ring, ferrule, compression sleeve, compression nut; ~ferule, feral, fair rule, compassion fitting, compress in fitting; @each
 flare fitting; flare nut; ~flair fitting; @each
 pex ring; crimp ring, cinch ring, pex crimp, cinch clamp, expansion ring; ~pecks crimp, pecks ring; @bag
 pex elbow; ~pecks elbows, pecks elbow; @each, bag
@@ -75,31 +75,31 @@ test plug; test ball, pipe plug; @each
 p-trap; trap, bottle trap, sink trap; ~pea trap, pee trap, pizza trap, pee trip, pea tramp, p trip, beat rap; @each
 s-trap; @each
 drum trap; @each
-shutoff valve; shutoff, shut off, shut off valve, stop valve, isolation valve, isolator, stop tap, llave de paso, stopcock; ~shot off, shut of valve; @each
+shutoff valve; shutoff, shut off, shut off valve, stop valve, isolation valve, isolator, stop tap, llave de paso, stopcock; ~shot off, shut of valve, stop caulk, stop clock, stop cog; @each
 angle stop; quarter turn stop, quarter turn, supply stop, straight stop; ~ankle stop, angel stop; @each
 ball valve; valve, llave; ~bald valve, wall valve, ball of; @each
-gate valve; globe valve; ~gait valve; @each
-check valve; non return valve; ~czech valve, chick valve; @each
+gate valve; globe valve; ~gait valve, gate valf, great valve; @each
+check valve; non return valve; ~czech valve, chick valve, cheque valve, chuck valve; @each
 backflow preventer; backflow, double check valve, vacuum breaker, rpz; ~black flow; @each
 stop and waste valve; curb stop; @each
 gas valve; gas cock, gas shutoff, appliance gas valve; @each
 pressure regulator; prv, pressure reducing valve, gas regulator; @each
-relief valve; t&p valve, t and p, tpr valve, temperature relief valve, t&p, t and p valve; ~relief of; @each
-mixing valve; tempering valve, thermostatic mixing valve, tmv; @each
+relief valve; t&p valve, t and p, tpr valve, temperature relief valve, t&p, t and p valve; ~relief of, t and pee valve, tea and pea valve, teen pea valve; @each
+mixing valve; tempering valve, thermostatic mixing valve, tmv; ~mix in valve; @each
 recirculation pump; recirc pump, circulator, circulator pump; @each
 fill valve; ballcock, float valve; ~phil valve, feel valve, field valve; @each
-flapper; flush valve, flush valve seal; ~flopper, flapping, flap her; @each
+flapper; flush valve, flush valve seal; ~flopper, flapping, flap her, slapper; @each
 flush handle; tank lever, toilet handle; @each
 tank bolts; tank to bowl kit, tank gasket; @kit
-wax ring; toilet seal, wax free seal, pan connector, wax seal; ~wax rink, wax string, wack ring, wax wing, whacks ring, wax rang, wax bring; @each
+wax ring; toilet seal, wax free seal, pan connector, wax seal; ~wax rink, wax string, wack ring, wax wing, whacks ring, wax rang, wax bring, wax wring, wax rain; @each
 closet bolt; johnny bolt, toilet bolt, floor bolt; ~closed bolt; @pair
-closet flange; toilet flange, flange; ~flanj, flinch, fringe, clause it flange, flans; @each
+closet flange; toilet flange, flange; ~flanj, flinch, fringe, clause it flange, flans, closet flank, close it flank, closet flinch, closet flans, toilet flans, toilet flank; @each
 flange extender; flange repair ring, flange spacer, spanner flange; @each
 supply line; flexi hose, flex connector, braided line, supply hose, flexible connector, supplies, flexi, braided hose; ~supplied line; @each
 ice maker line; ice maker box, ice maker kit; @each
 washer hose; washing machine hose, braided washer hose; @each
 washer box; washing machine box, laundry box, washer outlet box; @each
-dishwasher hose; dishwasher drain hose, air gap, dishwasher kit; @each
+dishwasher hose; dishwasher drain hose, air gap, dishwasher kit; ~air cap, hair gap; @each
 drain; sink drain, desague, drain assembly; ~drane; @each
 floor drain; trench drain, hub drain; @each
 shower drain; @each
@@ -118,22 +118,22 @@ cartridge; shower cartridge, faucet cartridge, mixing cartridge, ceramic disc; ~
 faucet stem; stem, valve stem, seat washer; @each
 aerator; faucet aerator; ~air eater, airator, area tour; @each
 faucet handle; handle kit; @each
-escutcheon; trim ring, trim plate, flange cover; ~escutchen, scotchin, a scutcheon, a scotch in, skutchin; @each
+escutcheon; trim ring, trim plate, flange cover; ~escutchen, scotchin, a scutcheon, a scotch in, skutchin, es cushion, escort chin; @each
 shower head; hand shower, rain head, handheld shower; @each
 shower arm; @each
 shower trim; trim kit, valve trim; @each
 diverter; diverter valve, tub diverter; @each
 tub spout; spout; ~tub spot, tub spouse, spout out; @each
-cleanout; clean out, cleanout plug, cleanout cover, rodding point; ~clean oat; @each
-vent pipe; vent stack, stack; @each
+cleanout; clean out, cleanout plug, cleanout cover, rodding point; ~clean oat, clean now, clean ow; @each
+vent pipe; vent stack, stack; ~vent stag, vent stuck; @each
 air admittance valve; aav; @each
 roof boot; vent boot, pipe boot, pipe flashing; @each
-sump pump; sump, pedestal pump; ~some pump, sub pump, sum pump; @each
-pump; condensate pump, sewage pump, ejector pump, transfer pump; @each
+sump pump; sump, pedestal pump; ~some pump, sub pump, sum pump, sump bump, stump pump; @each
+pump; condensate pump, sewage pump, ejector pump, transfer pump; ~injector pump; @each
 pump check valve; @each
 sump basin; sump pit, ejector pit; @each
-well pump; pressure tank, pressure switch; @each
-hose bib; hose bibb, sillcock, outdoor faucet, spigot, outside tap, garden tap, frost free, frost free sillcock; ~hose bid, hose bit, hose bed, host bib; @each
+well pump; pressure tank, pressure switch; ~precher tank, pressure tang; @each
+hose bib; hose bibb, sillcock, outdoor faucet, spigot, outside tap, garden tap, frost free, frost free sillcock; ~hose bid, hose bit, hose bed, host bib, sill caulk, sill clock, seal cock; @each
 expansion tank; ~expensive tank; @each
 hammer arrestor; water hammer arrestor, arrestor, hammer arrester; ~hammer rester; @each
 anode rod; anode; ~a node rod, and no drod; @each
@@ -217,7 +217,7 @@ pedestal sink; pedestal; @each
 laundry sink; utility sink, slop sink, laundry tub; @each
 mop sink; prep sink, janitor sink, floor sink; @each
 bar sink; @each
-faucet; tap, mixer tap, mixer, grifo, lav faucet, sink faucet, bath faucet; ~fossil, fossett, faucett, forcet, fosset, fauset; @each
+faucet; tap, mixer tap, mixer, grifo, lav faucet, sink faucet, bath faucet; ~fossil, fossett, faucett, forcet, fosset, fauset, foe set, force it, faw sit; @each
 kitchen faucet; pull down faucet, kitchen tap; @each
 tub filler; roman tub faucet, bath filler; @each
 pot filler; @each
@@ -236,7 +236,7 @@ vanity top; @each
 water heater; hot water heater, calentador, hot water tank, cylinder tank; @each
 tankless heater; tankless, tankless water heater, on demand heater; ~thankless; @each
 boiler; combi boiler, boiler unit; @each
-disposal; garbage disposal, disposer, waste disposal; ~this posal, the sposal, disposed all; @each
+disposal; garbage disposal, disposer, waste disposal; ~this posal, the sposal, disposed all, garbage dispose all; @each
 urinal; @each
 drinking fountain; water cooler, bottle filler; @each
 eye wash; eyewash station; @each

@@ -5,15 +5,15 @@ export const ROOFING: Sheet[] = [
   {
     kind: 'material',
     counter: 'roofing',
-    lines: `shingle; architectural shingle, roof shingle, teja, tejas, asphalt shingle, three tab; ~jingle, shingled; @bundle
+    lines: `shingle; architectural shingle, roof shingle, teja, tejas, asphalt shingle, three tab; ~jingle, shingled, shing all; @bundle
 starter strip; starter, starter course, starter shingle; ~starter trip; @bundle
 ridge cap; ridge shingle, hip and ridge, cap shingle; ~rich cap, bridge cap; @bundle
-ridge vent; ~rich vent; @each, roll
+ridge vent; ~rich vent, ridge bent, bridge vent; @each, roll
 roof underlayment; roofing felt, synthetic underlayment, synthetic felt; ~roof under lamb int; @roll
 ice and water shield; ice and water, ice shield, ice barrier; ~icing water, ice in water; @roll
-drip edge; ~trip edge, drip hedge; @stick, each
-flashing; sheet metal flashing, metal flashing; ~flash in; @each, ft
-step flashing; ~steps flashing; @each
+drip edge; ~trip edge, drip hedge, drip etch, drip age; @stick, each
+flashing; sheet metal flashing, metal flashing; ~flash in, flesh in, flesh ing; @each, ft
+step flashing; ~steps flashing, step flesh in, step fleshing; @each
 counterflashing; counter flashing, cover flashing; @each
 valley flashing; valley metal, valley tin; @each
 kick out flashing; kickout flashing, kickout; @each
@@ -29,10 +29,10 @@ roof coating; silicone roof coating, elastomeric roof coating; @bucket
 fibered coating; aluminum coating; @bucket
 roof vent; box vent, turtle vent, static vent; @each
 turbine vent; whirlybird; @each
-gable vent; louver vent; @each
-soffit vent; eave vent, strip vent; ~sofa vent; @each
+gable vent; louver vent; ~gable bent, cable vent; @each
+soffit vent; eave vent, strip vent; ~sofa vent, suffit vent; @each
 gutter; canal, canaleta, eavestrough, guttering; ~gut her; @stick, ft
-downspout; leader, gutter pipe, rainwater pipe, downpipe; ~down spot, down spout's, town spout; @stick, each
+downspout; leader, gutter pipe, rainwater pipe, downpipe; ~down spot, down spout's, town spout, down spat; @stick, each
 downspout elbow; gutter elbow; @each
 gutter guard; leaf guard, gutter screen; @each
 gutter hanger; hidden hanger, gutter bracket; @each
@@ -67,7 +67,7 @@ felt; roof felt, thirty pound felt, fifteen pound felt, 30 pound felt, 15 pound 
 base sheet; ply sheet; @roll
 leak barrier; ice dam membrane; @roll
 edge metal; rake metal, eave metal, perimeter metal, rake edge metal; @stick
-pitch pocket; pitch pan; @each
+pitch pocket; pitch pan; ~pit pocket; @each
 pipe collar; pipe jack; @each
 torch on membrane; torch on, sbs, grp; @roll
 cover tape; cover strip, seam cover strip; @roll

@@ -14,7 +14,7 @@ dishwasher connector; dishwasher elbow; @each
 heater drain pan; @each
 drip leg; sediment trap; @each
 pex bracket; bend support; @each
-teflon tape; @roll
+teflon tape; ~teflon type, tough lawn tape; @roll
 abs glue; @can
 toilet flange repair ring; @each
 waxless seal; @each

@@ -22,7 +22,7 @@ slab; slab on grade, concrete slab, pad slab, concrete floor, losa
 slab edge; turndown edge
 bottom plate; sole plate, plate
 top plate; double top plate; ~top played
-sill plate; mudsill, mud sill
+sill plate; mudsill, mud sill; ~sale plate, sill played
 corner; esquina, corner of the room
 inside corner; internal corner
 outside corner; external corner
@@ -93,7 +93,7 @@ window frame
 coat; skim coat, skim
 first coat; second coat, third coat, final coat, prime coat, top coat, finish coat paint, base coat paint
 finish surface; floor surface
-screed; ~screet
+screed; ~screet, scree'd
 slope; pitch, fall, grade
 touch up; touchup
 nail hole; screw hole
@@ -125,7 +125,7 @@ deck stair; deck stairs
 deck framing
 guard
 firewall; demising wall, shear wall
-parapet; parapet wall
+parapet; parapet wall; ~para pit, parrot pit, pair a pet
 ceiling patch; ceiling height
 floor level; floor height, floor area
 caisson; concrete walk, approach

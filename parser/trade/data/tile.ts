@@ -5,7 +5,7 @@ export const TILE: Sheet[] = [
   {
     kind: 'material',
     counter: 'tile',
-    lines: `tile; floor tile, wall tile, field tile, azulejo, loseta; @box, sq ft
+    lines: `tile; floor tile, wall tile, field tile, azulejo, loseta; ~tyle; @box, sq ft
 porcelain tile; porcelain; ~porcelin, poor slain; @box
 ceramic tile; ceramic, ceramics; ~sir amic, cermic; @box
 mosaic; mosaic tile, penny tile, penny round, hex tile, hexagon tile, basketweave, mosaic sheet; ~mow zaic; @sheet, box
@@ -22,14 +22,14 @@ saltillo; terracotta, terracotta tile, terra cotta; @box
 encaustic tile; cement tile, hydraulic tile; @box
 large format tile; large format; @box
 accent tile; deco tile, border tile, listello, liner tile; @each
-bullnose; bullnose tile, bull nose; ~bowl nose; @each
+bullnose; bullnose tile, bull nose; ~bowl nose, bull knows, bull news; @each
 quarter round tile; jolly trim; @each
 pencil liner; pencil tile, pencil trim; @each
 cove tile; cove base tile, coved tile; @each
-thinset; thin-set, tile adhesive, thinset mortar, modified thinset, unmodified thinset, pegamento, tile mortar, adhesive mortar, flexible adhesive; ~fin set, thin said, then set, thin sent, fence set, thin sit, fin said, then said, thins it, thinsect; @bag
+thinset; thin-set, tile adhesive, thinset mortar, modified thinset, unmodified thinset, pegamento, tile mortar, adhesive mortar, flexible adhesive; ~fin set, thin said, then set, thin sent, fence set, thin sit, fin said, then said, thins it, thinsect, thin sat, thing set, tin set; @bag
 large format mortar; medium bed mortar, lft mortar; @bag
 tile mastic; premixed adhesive, ready mixed adhesive; @bucket
-grout; lechada, boquilla, tile grout; ~grow, growt, groud, route, grouse, growed, groat; @bag
+grout; lechada, boquilla, tile grout; ~grow, growt, groud, route, grouse, growed, groat, growl; @bag
 sanded grout; ~sanded grow, sanded route; @bag
 unsanded grout; non sanded grout, nonsanded grout; ~unsanded grow; @bag
 epoxy grout; ~epoxy grow; @kit
@@ -39,15 +39,15 @@ grout colorant; grout dye, grout pen; @bottle
 grout additive; latex additive, acrylic additive; @qt
 grout haze remover; haze remover, sulfamic acid; @bottle
 color matched caulk; grout caulk, matching caulk, sanded caulk; @tube
-backer board; cement board, backerboard, tile backer, backer, cement backer, tile backer board, fiber cement backer; ~backer bored, back a board, packer board; @sheet
+backer board; cement board, backerboard, tile backer, backer, cement backer, tile backer board, fiber cement backer; ~backer bored, back a board, packer board, hardy board, hardy bored, hardly board, heart e board, hardy backer, hardly backer, back her board, bakker board; @sheet
 foam backer board; foam tile board, foam board backer; @sheet
 backer board screw; backer screw, cement board screw; @box
 alkali resistant tape; backer tape, cement board tape; @roll
 uncoupling membrane; decoupling membrane, membrane, uncoupling mat; ~member rain, uncoupling member; @roll
-waterproofing; waterproofing membrane, liquid membrane, tanking, tanking slurry, liquid waterproofing, roll on membrane; @bucket
+waterproofing; waterproofing membrane, liquid membrane, tanking, tanking slurry, liquid waterproofing, roll on membrane; ~red card, red guard, red guarded; @bucket
 waterproofing band; seam band, banding, waterproofing tape, tanking tape; @roll
 crack isolation membrane; crack isolation, anti fracture membrane; @roll
-self leveler; self levelling compound, self leveling compound, leveler, leveller, leveling compound, floor leveler, levelling compound, self leveling underlayment, screed compound; ~self lever, cell leveler; @bag
+self leveler; self levelling compound, self leveling compound, leveler, leveller, leveling compound, floor leveler, levelling compound, self leveling underlayment, screed compound; ~self lever, cell leveler, self level her; @bag
 leveler primer; floor primer, self leveler primer; @bottle, gal
 deck mud; dry pack, drypack, floor mud; @bag
 pan liner; shower liner, pvc liner, shower pan liner; ~pan lighter; @sq ft, roll
@@ -62,7 +62,7 @@ leveling wedge; lippage wedge, levelling wedge; @bag
 edge trim; tile edge, tile edging, edge profile, edging trim, metal edge trim, tile trim; @stick, each
 movement joint strip; movement profile, expansion profile; @stick
 threshold; marble threshold, saddle, stone threshold, door saddle; ~thrash hold, fresh hold; @each
-transition strip; transition, reducer strip, t molding, reducer, door bar; ~transmission strip; @each
+transition strip; transition, reducer strip, t molding, reducer, door bar; ~transmission strip, transition straight, transition stripe, transition trip; @each
 floor heating mat; heat mat, heated floor mat, underfloor heating mat, radiant mat, floor warming cable; @each, kit
 floor sensor; floor heating sensor; @each
 soap dish; corner shelf tile, shower shelf; @each

@@ -67,11 +67,11 @@ plunger; ~plunge her
 snake; drain snake, auger, drain auger, drum machine, closet auger; ~drain steak, snick
 jetter; ~jet her
 sewer camera; drain camera, inspection camera, borescope
-trowel; margin trowel, pool trowel, finishing trowel; ~trowl
+trowel; margin trowel, pool trowel, finishing trowel; ~trowl, trial, troll
 notched trowel; notch trowel, half inch notch, quarter inch notch; ~notched towel, not trowel
 grout float; float trowel, rubber float, float tool; ~grow float
 bull float; mag float, magnesium float, darby; ~bowl float
-edger; concrete edger, groover
+edger; concrete edger, groover; ~etch her
 screed board; screed bar, straightedge, straight edge
 hawk; plaster hawk
 taping knife; drywall knife, six inch knife, twelve inch knife, taping knives

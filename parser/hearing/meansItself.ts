@@ -1,0 +1,87 @@
+import type { Token, Vocabulary } from '../types.ts';
+import { saidOf } from './company.ts';
+import { everyday } from './everyday.ts';
+import type { Candidate } from './stretches.ts';
+import { viewOf } from './views.ts';
+
+/** They end or start no name that was misheard, unless dictation is known to write them so. */
+const AT_NO_EDGE = /^(?:a|i|and|an|the|of|to|at|by|for|be|our|till|until|since|before|after|cause|cos|than|while)$/;
+/** Behind a word of the trade these go on: "caulk in the gap", "the pad is". */
+const GOES_ON = /^(?:in|on|is|are|it|or|up|out)$/;
+/** Crews say it in so many notes (`companyOf`) that they mean it. */
+const OFTEN = 3;
+
+const PARTICLE = /^(?:up|out|down|off|back|in)$/;
+/** Behind these stands a noun, and no verb: "the flap her", but "to show her". */
+const BEFORE_NOUN =
+  /^(?:a|an|the|this|that|new|old|each|every|another|bad|broken|cracked|loose|both|of|my|our|his|one|two|three|four|six)$/;
+const BEHIND_VERB = /^(?:it|them|him|the|a|an|this|these|those|my|your|our|their|us|me|you)$/;
+/** They stand before a thing of the trade and are meant. */
+const DESCRIBING = new Set(
+  'big long left right back hard high low old new dry wet hot cold good bad main half full best first last next front all one'.split(
+    ' ',
+  ),
+);
+const A_SLIP = 0.3;
+
+/** Do the heard words mean what they say, whatever name they sound like? */
+export function meansItself(
+  { from, until, way, cost }: Candidate,
+  meant: string,
+  tokens: readonly Token[],
+  vocabulary: Vocabulary,
+): boolean {
+  const heard = tokens.slice(from, until).map(({ word }) => word);
+  // A capital may be somebody's name, and a town's: only a slip in one word is put right there.
+  const isLarge = /^\p{Lu}\p{Ll}/u.test(tokens[from]!.text);
+  if (
+    heard.length === 1 &&
+    isLarge &&
+    (cost > A_SLIP || way.listed || everyday(heard[0]!) || heard[0]![0] !== meant[0])
+  )
+    return true;
+  // "Trace it tomorrow": what stands before an article or "it" was said as a verb.
+  if (heard.length === 1 && everyday(heard[0]!) && BEHIND_VERB.test(tokens[until]?.word ?? '')) return true;
+  if (way.listed && heard.join(' ').startsWith(way.listed)) return false;
+  const name = meant.split(/[ -]/);
+  const wrong = heard.filter((word) => !name.includes(word));
+  if (!wrong.length && heard.length === name.length) return true;
+  // "The cover's off" is no misheard cover.
+  if (wrong.some((word) => word.includes("'"))) return true;
+  // "Level her out", "a big screen".
+  if (heard.at(-1) === 'her') {
+    const before = tokens[from - 1];
+    const isNoun = before && (BEFORE_NOUN.test(before.word) || before.kind === 'number' || vocabulary.has(before.word));
+    if (!isNoun || PARTICLE.test(tokens[until]?.word ?? '')) return true;
+  }
+  if (wrong.length < heard.length && wrong.some((word) => DESCRIBING.has(word))) return true;
+  const letters = heard.filter((word) => word.length === 1).length;
+  if (letters < 2 && (AT_NO_EDGE.test(heard[0]!) || AT_NO_EDGE.test(heard.at(-1)!))) return true;
+  if (heard.length === 2 && GOES_ON.test(heard[1]!) && vocabulary.has(heard[0]!) && saidOf(heard[0]!) >= OFTEN)
+    return true;
+  // "Brkt": written short, not misheard.
+  if (wrong.some((word) => word.length > 1 && !/[aeiouy]/.test(word))) return true;
+  // "The hall light": a room is a room.
+  if (
+    wrong.some(
+      (word) =>
+        saidOf(word) >= OFTEN && viewOf(tokens, from + heard.indexOf(word), vocabulary).found?.term.kind === 'area',
+    )
+  )
+    return true;
+  // "Tiled", "metering": another form of the very word.
+  if (wrong.some((word) => name.some((own) => own.length > 2 && isFormOf(word, own))))
+    return heard.length === name.length;
+  return false;
+}
+
+const ENDING = /^(?:s|es|e?d|ing|in|e?rs?|y|ly|able|less)$/;
+
+/** One is the other with an ending. */
+function isFormOf(word: string, own: string): boolean {
+  if (!everyday(word)) return false;
+  const stem = own.replace(/(?:e|y|ing|ed|er)$/, '');
+  if (stem.length < 3 || !word.startsWith(stem)) return false;
+  const rest = word.slice(stem.length);
+  return rest === '' || ENDING.test(rest) || (rest[0] === stem.at(-1) && ENDING.test(rest.slice(1)));
+}

@@ -1,0 +1,158 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { meantOf } from '../../parser/hearing/meant.ts';
+import { signsOf } from '../../parser/hearing/signs.ts';
+import { type Candidate, candidatesAt } from '../../parser/hearing/stretches.ts';
+import { tokenise } from '../../parser/hearing/tokens.ts';
+import { builtIn } from '../../parser/trade/index.ts';
+import type { Token } from '../../parser/types.ts';
+import { readHalf } from '../score/lib/corpus.ts';
+import { dice } from './common.ts';
+import type { HeardPair } from './heardPairs.ts';
+
+/** One candidate to learn from. */
+export interface Row {
+  names: readonly string[];
+  values: number[];
+  yes: boolean;
+  weight: number;
+  /** What it was, to look at. */
+  about: string;
+  english: boolean;
+}
+
+const vocabulary = builtIn();
+const squeezed = (text: string) =>
+  text
+    .toLowerCase()
+    .replace(/[^a-z]/g, '')
+    .replace(/s$/, '');
+export const random = dice(7);
+
+/** Every name that some words of a text may have been. */
+export function* candidatesIn(text: string): Generator<{ candidate: Candidate; tokens: Token[] }> {
+  const tokens = tokenise(text);
+  for (let i = 0; i < tokens.length; i++)
+    for (const candidate of candidatesAt(tokens, i, vocabulary)) yield { candidate, tokens };
+}
+
+/** What is known of one candidate; null where nothing supports it. */
+export function row(candidate: Candidate, tokens: Token[], yes: boolean, weight: number, english = false): Row | null {
+  const meant = meantOf(candidate.way);
+  const { signs, because } = signsOf(candidate, meant, tokens, vocabulary);
+  if (!because) return null;
+  const heard = tokens
+    .slice(candidate.from, candidate.until)
+    .map((t) => t.word)
+    .join(' ');
+  return {
+    names: signs.map(([name]) => name),
+    values: signs.map(([, value]) => value),
+    yes,
+    weight,
+    english,
+    about: `${heard} > ${meant} (${because})`,
+  };
+}
+
+/** A phrase whose misheard words are known. */
+export function fromPair({ text, heard, meant }: HeardPair, weight: number, out: Row[], unlisted = true): void {
+  const start = text.toLowerCase().indexOf(heard.toLowerCase());
+  const end = start + heard.length;
+  for (const { candidate, tokens } of candidatesIn(text)) {
+    const { way } = candidate;
+    const [from, until] = [tokens[candidate.from]!.start, tokens[candidate.until - 1]!.end];
+    const touches = from < end && until > start;
+    if (unlisted && way.listed && touches && (heard.includes(way.listed) || way.listed.includes(heard))) continue;
+    const own = squeezed(meantOf(way));
+    const right =
+      touches && (own.includes(squeezed(meant)) || squeezed(meant).includes(own) || way.term.name === meant);
+    // A shorter stretch for the same name is neither right nor wrong, nor is a longer one whose other words are the name's.
+    const covers = from <= start && until >= end - 1;
+    const beyond = tokens.slice(candidate.from, candidate.until).filter((t) => t.end <= start || t.start >= end);
+    const isLonger = beyond.some((t) => !meantOf(way).includes(t.word));
+    if (right && !isLonger && (!covers || beyond.length)) continue;
+    const made = row(candidate, tokens, right && !isLonger, weight);
+    if (made) out.push(made);
+  }
+}
+
+/** Listed mishearings in the place of their names. */
+export function planted(out: Row[]): void {
+  const byWord = new Map<string, { heard: string; name: string }[]>();
+  for (const term of vocabulary.terms)
+    for (const heard of term.misheard ?? []) {
+      const name = meantOf({ words: heard, term, sounds: '', listed: heard, isPart: false, order: 0 });
+      const list = byWord.get(name) ?? [];
+      byWord.set(name, list);
+      list.push({ heard, name });
+    }
+  const planted = new Map<string, number>();
+  for (const { text } of readHalf('seen'))
+    for (const [name, list] of byWord) {
+      const match = new RegExp(`(?<![a-z-])${name.replace(/[^a-z ]/g, '.')}(s?)(?![a-z-])`).exec(text);
+      if (!match) continue;
+      const { heard } = list[Math.floor(random() * list.length)]!;
+      const count = planted.get(heard) ?? 0;
+      if (count >= 4) continue;
+      planted.set(heard, count + 1);
+      const from = Math.max(0, match.index - 150);
+      fromPair(
+        {
+          text:
+            text.slice(from, match.index) +
+            heard +
+            match[1] +
+            text.slice(match.index + match[0].length, match.index + 150),
+          heard,
+          meant: name,
+        },
+        1,
+        out,
+        random() < 0.75,
+      );
+    }
+}
+
+/** The note itself is one of those counted. */
+function withoutOwn(made: Row | null): Row | null {
+  if (!made) return null;
+  const at = made.names.indexOf('said so by crews');
+  if (made.values[at] === 1) made.values[at] = 0;
+  return made;
+}
+
+/** Notes as they stand: crews that were heard right, but where an answer names what the note has not. */
+export function notesAsTheyStand(out: Row[]): void {
+  for (const { text, gold } of readHalf('seen')) {
+    const answers = JSON.stringify(gold).toLowerCase();
+    for (const { candidate, tokens } of candidatesIn(text)) {
+      const meant = meantOf(candidate.way);
+      if (meant.split(/[ -]/).some((word) => answers.includes(word) && !text.toLowerCase().includes(word))) continue;
+      const made = withoutOwn(row(candidate, tokens, false, 4));
+      // What is no English there was typed wrong, more often than not.
+      if (made && !made.values[made.names.indexOf('no English')]) out.push(made);
+    }
+  }
+}
+
+/** Ordinary English, sentence by sentence: every other file is counted, the rest learned from. */
+export function* sentences(folder: string, odd: number, files: number): Generator<string> {
+  const names = readdirSync(folder)
+    .filter((name) => name.endsWith('.json'))
+    .sort();
+  for (const file of names.filter((_, k) => k % 2 === odd).slice(0, files))
+    yield* [JSON.parse(readFileSync(join(folder, file), 'utf8'))].flat() as string[];
+}
+
+export function fromEnglish(folder: string, out: Row[]): number {
+  let count = 0;
+  for (const text of sentences(folder, 1, 16)) {
+    count += text.split(/\s+/).length;
+    for (const { candidate, tokens } of candidatesIn(text)) {
+      const made = row(candidate, tokens, false, 1, true);
+      if (made) out.push(made);
+    }
+  }
+  return count;
+}
