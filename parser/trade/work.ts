@@ -4,22 +4,13 @@ import { verbsOf } from './vocabulary.ts';
 
 const indexes = new WeakMap<Vocabulary, Phrases>();
 
-/** The work named at a word: "tape and mud", at `mud`. */
-export const workAt = (tokens: readonly Token[], at: number, vocabulary: Vocabulary): Term | null =>
-  indexOf(vocabulary).longest(tokens, at)?.term ?? null;
-
-function indexOf(vocabulary: Vocabulary): Phrases {
+/** The work named in the words of a task, each kind once: "tape and mud the patch" is `tape`, `mud` and `patch`. */
+export function workIn(tokens: readonly Token[], vocabulary: Vocabulary): Term[] {
   let index = indexes.get(vocabulary);
   if (!index) {
     index = verbsOf(vocabulary.terms);
     indexes.set(vocabulary, index);
   }
-  return index;
-}
-
-/** The work named in the words of a task, each kind once: "tape and mud the patch" is `tape`, `mud` and `patch`. */
-export function workIn(tokens: readonly Token[], vocabulary: Vocabulary): Term[] {
-  const index = indexOf(vocabulary);
   const found = new Set<Term>();
   for (let i = 0; i < tokens.length; ) {
     const work = index.longest(tokens, i);

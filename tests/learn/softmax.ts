@@ -1,8 +1,8 @@
 import { numbered, softmax } from './common.ts';
 
 /**
- * Two small learners: of several classes which one (`classify`), and of several candidates which one (`rank`). Both
- * climb the log likelihood by AdaGrad with a pull toward nought, over features that are there or not.
+ * Learns of several classes which one: climbs the log likelihood by AdaGrad with a pull toward nought, over features that
+ * are there or not.
  */
 
 /** A feature stands by its name. */
@@ -16,12 +16,6 @@ export interface Example {
 
 /** The feature that every example has. */
 const COMMON = 'any';
-
-/** Candidates, of which `right` hold the answer. */
-export interface Choice {
-  candidates: readonly (readonly string[])[];
-  right: readonly boolean[];
-}
 
 export interface Settings {
   epochs: number;
@@ -88,30 +82,4 @@ export function classify(examples: readonly Example[], classes: number, settings
     { length: classes },
     (_, c) => new Map([...index].map(([f, i]) => [f, climber.w[i * classes + c]!])),
   );
-}
-
-/** Weights by feature name that put a right candidate first. */
-export function rank(choices: readonly Choice[], settings: Settings): Map<string, number> {
-  const index = numbered(
-    choices.flatMap((c) => c.candidates.map((names) => new Set(names))),
-    settings.least,
-  );
-  const rows = choices.map((c) => ({
-    right: c.right,
-    at: c.candidates.map((f) => f.flatMap((x) => index.get(x) ?? [])),
-  }));
-  const climber = new Climber(index.size, settings);
-  for (let epoch = 0; epoch < settings.epochs; epoch++)
-    for (const r of shuffled(rows.length, epoch + 1)) {
-      const { at, right } = rows[r]!;
-      const p = softmax(at.map((f) => f.reduce((s, i) => s + climber.w[i]!, 0)));
-      const mass = p.reduce((s, x, k) => s + (right[k] ? x : 0), 0);
-      const slopes = new Map<number, number>();
-      at.forEach((f, k) => {
-        const slope = (right[k] ? p[k]! / mass : 0) - p[k]!;
-        for (const i of f) slopes.set(i, (slopes.get(i) ?? 0) + slope);
-      });
-      for (const [i, slope] of slopes) if (Math.abs(slope) > 1e-5) climber.step(i, slope);
-    }
-  return new Map([...index].map(([f, i]) => [f, climber.w[i]!]));
 }
