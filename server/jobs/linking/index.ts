@@ -75,9 +75,12 @@ const CARE = { join: 1.5, none: 0.5 };
 const CLOSE = 1;
 const MARGIN = 0.3;
 
-/** What the rules take a fact for stands; where they find nothing, weights learned from annotated jobs decide. */
+/**
+ * What a rule read was said plainly, and what the rules take a fact for stands. Of what weights read, where the rules find
+ * no item, weights learned from annotated jobs decide.
+ */
 export const link: Linker = (telling, fact, ruled) => {
-  if (ruled) return { item: ruled, kept: true, perhaps: null };
+  if (ruled || !fact.rule.endsWith('/weighed')) return { item: ruled, kept: true, perhaps: null };
   weights ??= onDemand(rowsOf(LINKS), ([cell]) => Number(cell) / 100);
   let best: Standing | null = null;
   let join = Number.NEGATIVE_INFINITY;
