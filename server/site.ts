@@ -14,12 +14,15 @@ import type {
   NewNote,
   NewWord,
   Reply,
+  RereadingView,
   SummaryView,
   Talk,
   TaughtWord,
 } from './http/api.ts';
 import { bringOf } from './jobs/bring.ts';
 import {
+  beforeReading,
+  type Entry,
   factsOtherwise,
   type Job,
   type JobState,
@@ -120,6 +123,10 @@ export class Site {
     return this.#catalogue.put(text, this.#now().toISOString());
   }
 
+  dropCatalogue(): Promise<CatalogueView> {
+    return this.#catalogue.drop();
+  }
+
   catalogueView(): Promise<CatalogueView> {
     return this.#catalogue.view();
   }
@@ -218,10 +225,22 @@ export class Site {
   }
 
   /** Reads every note of a job again and keeps it; what a hand put right stays. */
-  async readAgain(job: Job): Promise<Rereading> {
-    const rereading = await this.rereading(job);
-    for (const entry of rereading.entries) await this.#store.putEntry(entry);
-    return rereading;
+  async readAgain(job: Job): Promise<RereadingView> {
+    const { difference, entries } = await this.rereading(job);
+    return { difference, reading: await this.#keepReading(entries) };
+  }
+
+  /** Each note stands as it did before a reading, with what a hand put right since; a taking back is taken back alike. */
+  async takeReadingBack(job: Job, reading: string): Promise<RereadingView> {
+    const entries = beforeReading(await this.#histories.entries(job), reading);
+    return { difference: [], reading: await this.#keepReading(entries) };
+  }
+
+  /** @returns the number by which the reading can be taken back; null where nothing was read otherwise. */
+  async #keepReading(entries: readonly Entry[]): Promise<string | null> {
+    for (const entry of entries) await this.#store.putEntry(entry);
+    const [one] = entries;
+    return one?.what.kind === 'noteRead' ? one.what.parser : null;
   }
 
   /** Reads words as this job's notes are read: with its rooms and crew, the trade's words and the firm's own. */

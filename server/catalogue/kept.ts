@@ -5,10 +5,10 @@ import { readCatalogue } from './rows.ts';
 
 /** The firm's price list, read from the store once, and again only when a list was sent. */
 export class KeptCatalogue {
-  readonly #store: Pick<Store, 'catalogue' | 'putCatalogue'>;
+  readonly #store: Pick<Store, 'catalogue' | 'putCatalogue' | 'dropCatalogue'>;
   #read: Promise<Catalogue> | null = null;
 
-  constructor(store: Pick<Store, 'catalogue' | 'putCatalogue'>) {
+  constructor(store: Pick<Store, 'catalogue' | 'putCatalogue' | 'dropCatalogue'>) {
     this.#store = store;
   }
 
@@ -17,6 +17,13 @@ export class KeptCatalogue {
     const read = readCatalogue(text);
     if (!read.ok) return { wrong: read.wrong };
     await this.#store.putCatalogue(text, keptAt);
+    this.#read = null;
+    return this.view();
+  }
+
+  /** From now on there is none. */
+  async drop(): Promise<CatalogueView> {
+    await this.#store.dropCatalogue();
     this.#read = null;
     return this.view();
   }

@@ -12,10 +12,12 @@
  * | PUT /api/jobs/:id/entries/:entryId | `NewEntry` | 201/200 `JobView` |
  * | GET /api/jobs/:id/rereading | | `RereadingView` |
  * | POST /api/jobs/:id/rereading | | the same, and it is changed; what a hand put right stays |
+ * | DELETE /api/jobs/:id/rereading/:reading | | `RereadingView`: each note as it stood before that reading |
  * | GET /api/jobs/:id/walk-through.pdf | | the list to walk through and sign, on paper |
  * | GET /api/jobs/:id/shopping.pdf | | the order, on paper |
  * | PUT /api/catalogue | a price list as a CSV file | `CatalogueView`, 422 naming the lines that are wrong |
  * | GET /api/catalogue | | `CatalogueView` |
+ * | DELETE /api/catalogue | | `CatalogueView` of none |
  * | GET /api/catalogue/file.csv | | the price list as it was sent |
  * | POST /api/reckon | `Form`: a calculator's kind and sizes | `FormAnswer`, 422 with the reason in words |
  * | POST /api/reckon/check | `CheckForm`: a fit check and the sizes that are known | `CheckAnswer`, 422 with the reason in words |
@@ -107,6 +109,8 @@ export interface Talk {
 /** One line each, `+ ` for what reading the notes again would bring, `- ` for what it would take away. */
 export interface RereadingView {
   difference: string[];
+  /** What was changed, by the number with which it can be taken back; null where nothing was. */
+  reading: string | null;
 }
 
 export interface NewEntry {

@@ -189,11 +189,13 @@ export function makeApp(site: Site, pageFolder: string, callsAMinute = 600): Exp
   });
   app.get('/api/jobs/:id/rereading', async (req, res) => {
     const { difference } = await site.rereading(await jobOf(site, req));
-    res.json({ difference });
+    res.json({ difference, reading: null });
   });
   app.post('/api/jobs/:id/rereading', async (req, res) => {
-    const { difference } = await site.readAgain(await jobOf(site, req));
-    res.json({ difference });
+    res.json(await site.readAgain(await jobOf(site, req)));
+  });
+  app.delete('/api/jobs/:id/rereading/:reading', async (req, res) => {
+    res.json(await site.takeReadingBack(await jobOf(site, req), req.params.reading));
   });
   for (const [name, written] of Object.entries({ 'walk-through': walkThrough, shopping }))
     app.get(`/api/jobs/:id/${name}.pdf`, async (req, res) => {

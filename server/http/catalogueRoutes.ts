@@ -4,7 +4,7 @@ import { Refused } from './errors.ts';
 
 export const CATALOGUE_LIMIT = 4_000_000;
 
-/** The firm's price list: PUT the file as the spreadsheet saved it, GET what stands, GET it back as a file. */
+/** The firm's price list: PUT the file as the spreadsheet saved it, GET what stands, GET it back as a file, DELETE it. */
 export function catalogueRoutes(site: Site): Router {
   const routes = Router();
   routes.put('/', express.raw({ type: () => true, limit: CATALOGUE_LIMIT }), async (req, res) => {
@@ -15,6 +15,9 @@ export function catalogueRoutes(site: Site): Router {
   });
   routes.get('/', async (_req, res) => {
     res.json(await site.catalogueView());
+  });
+  routes.delete('/', async (_req, res) => {
+    res.json(await site.dropCatalogue());
   });
   routes.get('/file.csv', async (_req, res) => {
     const kept = await site.store.catalogue();

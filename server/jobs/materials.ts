@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js';
+import { unitWord } from '../../parser/quantities/containers.ts';
 import { likeness, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Material } from '../../parser/types.ts';
 import { event } from './items.ts';
@@ -173,7 +174,7 @@ export function openNeed(p: Position): boolean {
 }
 
 const shown = (amount: Fraction, unit: string | null) =>
-  `${amount.toFraction(true)}${unit && unit !== 'each' ? ` ${unit}` : ''}`;
+  `${amount.toFraction(true)}${unit && unit !== 'each' ? ` ${unitWord(unit, amount.compare(1) > 0)}` : ''}`;
 
 /**
  * One statement about goods meets what stands: a need said twice is one need, "one more" adds, "make it three" replaces.

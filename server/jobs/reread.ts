@@ -53,6 +53,35 @@ export function readAnew(
   return { ...entry, id: `${entry.id}@${parser}`, what: { ...was, facts, places, text, parser } };
 }
 
+/**
+ * The entries by which each note stands as it did before a reading; none for notes that were read again since, or where
+ * that reading was taken back already. What a hand has put right since stays.
+ */
+export function beforeReading(entries: readonly Entry[], reading: string): Entry[] {
+  const touched = touchedByHand(entries);
+  const parser = nextReading(entries);
+  const firsts = entries.filter(({ what }) => what.kind === 'noteRead' && !what.places);
+  return firsts.flatMap((first): Entry[] => {
+    const readings = readingsOf(noteOf(first), entries);
+    const [latest, before] = [readings.at(-1), readings.at(-2)];
+    if (!latest || !before || latest.parser !== reading) return [];
+    const was = before.facts.map((fact, k) => ({ fact, place: before.places?.[k] ?? k }));
+    const known = new Set(was.map((o) => o.place));
+    const put = latest.facts.flatMap((fact, k) => {
+      const place = latest.places![k]!;
+      return touched.get(noteOf(first))?.has(place) && !known.has(place) ? [{ fact, place }] : [];
+    });
+    const [facts, places] = inPlaces([...was, ...put]);
+    return [{ ...first, id: `${first.id}@${parser}`, what: { ...before, facts, places, parser } }];
+  });
+}
+
+/** Every reading of a note, the first one first. */
+const readingsOf = (noteId: string, entries: readonly Entry[]): NoteRead[] =>
+  entries
+    .flatMap((entry) => (entry.what.kind === 'noteRead' && noteOf(entry) === noteId ? [entry.what] : []))
+    .sort((a, b) => Number(Boolean(a.places)) - Number(Boolean(b.places)) || versionOf(a.parser) - versionOf(b.parser));
+
 /** A number higher than any reading's before, so that this one stands. */
 export const nextReading = (entries: readonly Entry[]): string =>
   String(
@@ -86,7 +115,12 @@ function placed(fresh: readonly Fact[], old: readonly Placed[], touched: Readonl
     return { fact, place: same?.place ?? next++ };
   });
   for (const lost of left) if (touched.has(lost.place)) out.push(lost);
-  out.sort((a, b) => a.fact.start - b.fact.start || a.place - b.place);
+  return inPlaces(out);
+}
+
+/** In the order of their words, apart from their places. */
+function inPlaces(all: readonly Placed[]): [Fact[], number[]] {
+  const out = [...all].sort((a, b) => a.fact.start - b.fact.start || a.place - b.place);
   return [out.map((o) => o.fact), out.map((o) => o.place)];
 }
 

@@ -2,7 +2,7 @@ import { lengthText } from '../../parser/quantities/format.ts';
 import type { BringList } from '../jobs/bring.ts';
 import type { Item, Job, JobState } from '../jobs/types.ts';
 import { checkText, decided, itemText, orderText } from '../talk/index.ts';
-import { areaOf, cautionWords, isReady, moneyWords, taskWords } from '../talk/wording.ts';
+import { areaOf, cautionWords, daysSpelt, isReady, moneyWords, shortDay, taskWords } from '../talk/wording.ts';
 
 /** A day's mail: subject, HTML and plain text made from the same sections. */
 export interface Summary {
@@ -17,14 +17,6 @@ interface Section {
   /** Second line under each, where there is one: the working, the words. */
   under?: (string | null)[];
 }
-
-const dayWords = (day: string) =>
-  new Intl.DateTimeFormat('en-GB', { weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' }).format(
-    Date.parse(day),
-  );
-
-/** `Tue 1 Dec` for `2026-12-01`, wherever it stands in the words. */
-const daysSpelt = (words: string) => words.replace(/\b\d{4}-\d\d-\d\d\b/g, dayWords);
 
 /** A flaw that was dealt with must not read as if it were still so. */
 const closedTask = ({ task, problem, state }: Item): string =>
@@ -95,13 +87,13 @@ export function summaryOf(job: Job, state: JobState, day: string, bring?: BringL
     });
   if (!log) sections.unshift({ title: 'Today', lines: ['Nothing was said on this day.'] });
   for (const s of sections) {
-    s.lines = s.lines.map(daysSpelt);
+    s.lines = s.lines.map((line) => daysSpelt(line));
     s.under = s.under?.map((u) => u && daysSpelt(u));
   }
   return {
-    subject: `${job.name}, ${dayWords(day)}: ${counts}`,
-    html: html(job, dayWords(day), counts, sections),
-    text: text(job, dayWords(day), counts, sections),
+    subject: `${job.name}, ${shortDay(day)}: ${counts}`,
+    html: html(job, shortDay(day), counts, sections),
+    text: text(job, shortDay(day), counts, sections),
   };
 }
 

@@ -1,28 +1,33 @@
 import type { Item, Job, JobState } from '../jobs/types.ts';
 import { amount, thingText } from '../talk/index.ts';
-import { Sheet } from './sheet.ts';
+import { daysSpelt, shortDay } from '../talk/wording.ts';
+import { Sheet, SIGNATURES } from './sheet.ts';
 
 /** What has still to be walked through: all but what was signed off or dropped, by area, in order of number. */
 export function walkThrough(job: Job, state: JobState): Promise<Buffer> {
   const day = state.asOf.slice(0, 10);
   const sheet = new Sheet(`Walk-through, ${job.name}`, day);
-  sheet.head(job.name, `Walk-through on ${dayText(day)}`);
+  sheet.head(job.name, `Walk-through on ${headDay(day)}`);
   const items = state.items.filter((i) => i.state !== 'dropped' && i.state !== 'signed off');
   if (!items.length) sheet.words('Nothing on the list.');
-  for (const [area, here] of grouped(items, (i) => i.area ?? 'No area')) {
-    sheet.group(area);
-    for (const item of here)
-      sheet.line({
+  const groups = grouped(items, (i) => i.area ?? 'No area');
+  for (const [area, here] of groups) {
+    sheet.group(area, 'Accepted');
+    for (const item of here) {
+      const line = {
         lead: String(item.number),
         words: item.task,
         notes: notesOf(item, day),
         ticked: item.state === 'done',
-      });
+        accepts: true,
+      };
+      // Nobody signs on a sheet that shows nothing.
+      sheet.line(line, item === groups.at(-1)![1].at(-1) ? SIGNATURES : 0);
+    }
   }
-  sheet.signatures('Walked through together. What is ticked is accepted; what is not is still to do.', [
-    'For the builder',
-    'For the owner',
-  ]);
+  const boxes =
+    ' The box before a line tells what is done; the box behind it is ticked for what is accepted. The rest is still to do.';
+  sheet.signatures(`Walked through together.${items.length ? boxes : ''}`, ['For the builder', 'For the owner']);
   return sheet.finish();
 }
 
@@ -30,7 +35,7 @@ export function walkThrough(job: Job, state: JobState): Promise<Buffer> {
 export function shopping(job: Job, state: JobState): Promise<Buffer> {
   const day = state.asOf.slice(0, 10);
   const sheet = new Sheet(`Shopping list, ${job.name}`, day);
-  sheet.head(job.name, `Shopping list of ${dayText(day)}`);
+  sheet.head(job.name, `Shopping list of ${headDay(day)}`);
   const lines = state.order.filter((l) => l.state === 'to buy' || l.state === 'ordered');
   if (!lines.length) sheet.words('Nothing to buy.');
   for (const [counter, here] of grouped(lines, (l) => l.counter)) {
@@ -39,7 +44,7 @@ export function shopping(job: Job, state: JobState): Promise<Buffer> {
       sheet.line({
         lead: line.quantity === null ? 'How many?' : amount(line),
         words: [thingText(line), ...line.specs].join(', '),
-        notes: [line.state === 'ordered' ? 'on order' : '', line.because].filter(Boolean),
+        notes: [line.state === 'ordered' ? 'on order' : '', daysSpelt(line.because)].filter(Boolean),
         ticked: false,
       });
   }
@@ -51,20 +56,14 @@ function notesOf(item: Item, day: string): string[] {
     item.problem && !item.task.includes(item.problem) ? `found: ${item.problem}` : '',
     item.who ?? '',
     item.state === 'waiting' && item.waitingFor ? `waits for ${item.waitingFor}` : '',
-    item.readyOn && item.readyOn > day ? `ready ${dayText(item.readyOn)}` : '',
-    item.due ? `due ${dayText(item.due)}` : '',
-    item.state === 'done' && item.closedOn ? `done ${dayText(item.closedOn)}` : '',
+    item.readyOn && item.readyOn > day ? `ready ${shortDay(item.readyOn)}` : '',
+    item.due ? `due ${shortDay(item.due)}` : '',
+    item.state === 'done' && item.closedOn ? `done ${shortDay(item.closedOn)}` : '',
   ].filter(Boolean);
 }
 
-const dayText = (day: string) =>
-  new Intl.DateTimeFormat('en-US', {
-    weekday: 'short',
-    day: 'numeric',
-    month: 'short',
-    year: 'numeric',
-    timeZone: 'UTC',
-  }).format(new Date(`${day}T00:00:00Z`));
+/** With its year, for the head of a sheet that is filed. */
+const headDay = (day: string) => `${shortDay(day)}, ${day.slice(0, 4)}`;
 
 /** In the order in which their groups were first met. */
 function grouped<T>(lines: readonly T[], nameOf: (line: T) => string): [string, T[]][] {

@@ -46,6 +46,7 @@ export interface Store {
   dropWord(id: string): Promise<void>;
   /** The firm's price list as it was sent, in place of the one before. */
   putCatalogue(text: string, keptAt: string): Promise<void>;
+  dropCatalogue(): Promise<void>;
   catalogue(): Promise<{ text: string; keptAt: string } | null>;
   /** Keeps a mail once; false where its id stands already. */
   putMail(mail: MailRow): Promise<boolean>;
@@ -296,6 +297,9 @@ function storeOn(knex: Knex): Store {
     },
     async putCatalogue(text, keptAt) {
       await knex('catalogue').insert({ id: 'firm', text, kept_at: keptAt }).onConflict('id').merge();
+    },
+    async dropCatalogue() {
+      await knex('catalogue').where({ id: 'firm' }).delete();
     },
     async catalogue() {
       const row = await knex<{ id: string; text: string; kept_at: string }>('catalogue').where({ id: 'firm' }).first();

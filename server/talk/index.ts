@@ -1,9 +1,10 @@
 import Fraction from 'fraction.js';
+import { unitWord } from '../../parser/quantities/containers.ts';
 import { lengthText, plain } from '../../parser/quantities/format.ts';
 import type { Command, Fact, Material, MaterialStatus } from '../../parser/types.ts';
 import type { Reply } from '../http/api.ts';
 import type { Check, Item, JobState, OrderLine } from '../jobs/types.ts';
-import { areaOf, goodsWord, isReady, moneyWords, taskWords, unitWord, whenWords } from './wording.ts';
+import { areaOf, goodsWord, isReady, moneyWords, taskWords, whenWords } from './wording.ts';
 
 type Line = Reply['lines'][number];
 

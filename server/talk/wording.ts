@@ -1,10 +1,5 @@
 /** Small words shared by replies, mail, paper and the phone page. Pure, and light enough for the phone's first load. */
 
-/** Containers take an s when there is more than one; measures and their abbreviations never do. */
-const containers = new Set(
-  'bag box bucket bundle can case coil gallon kit length pack pail roll sheet stick tin tub tube'.split(' '),
-);
-
 /** Goods by the heap, and short names: no s, however many. */
 const heaps = new Set(
   'adhesive cable carpet caulk compound concrete conduit drywall fabric felt foam glue gravel grout hardware hardwood insulation laminate led lumber mdf membrane mesh mortar mud mulch osb paint paper plywood primer pvc sand sealer stain tape thinset trim underlayment vinyl wire wrap'.split(
@@ -19,10 +14,6 @@ function many(word: string): string {
   if (/(?:ch|sh|x|z)$/.test(word)) return `${word}es`;
   return /[^aeiou]y$/.test(word) ? `${word.slice(0, -1)}ies` : `${word}s`;
 }
-
-/** `bags`, `boxes`, `sq ft`. */
-export const unitWord = (unit: string, overOne: boolean): string =>
-  overOne && containers.has(unit) ? many(unit) : unit;
 
 const singles = new Set(['box', 'carton', 'case', 'pack']);
 
@@ -69,3 +60,12 @@ export const moneyWords = (amount: number, currency: string): string =>
 
 /** A caution without the sentence that all of them end with, for where it is said once for all. */
 export const cautionWords = (text: string): string => text.replace(/ Local code and the licensed trade decide\.$/, '');
+
+const dayForm = new Intl.DateTimeFormat('en-US', { weekday: 'short', month: 'short', day: 'numeric', timeZone: 'UTC' });
+
+/** `Wed May 13` for `2026-05-13` or a moment of that day; no comma, since days stand in lists. */
+export const shortDay = (day: string): string => dayForm.format(Date.parse(day.slice(0, 10))).replace(',', '');
+
+/** Words with each day in them as people say it. */
+export const daysSpelt = (words: string, spell: (day: string) => string = shortDay): string =>
+  words.replace(/\b\d{4}-\d\d-\d\d\b/g, spell);

@@ -1,13 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { JOB } from './house.ts';
-import { context, holdPhone, house, openScreen, page, reopened, soon, write } from './phone.ts';
+import { context, holdPhone, house, openScreen, page, reopened, shellKept, soon, write } from './phone.ts';
 
 holdPhone({ hasTouch: true });
-
-const shellKept = async () => {
-  await page.evaluate(async () => (await navigator.serviceWorker.ready).active?.state);
-  await soon(() => page.evaluate(async () => (await caches.keys()).length)).toBe(1);
-};
 
 describe('say it', () => {
   it('asks for nothing but the words, job and area being as they were (the seconds are measured by the bench)', async () => {

@@ -46,6 +46,24 @@ describe('the first moment', () => {
     await page.locator('.slip', { hasText: 'Gate latch is bent.' }).waitFor();
   });
 
+  it('keeps box and words where nothing is known and the server swallows every call, and says so', async () => {
+    await page.addInitScript(() => {
+      const timeout = AbortSignal.timeout.bind(AbortSignal);
+      AbortSignal.timeout = () => timeout(1500);
+    });
+    const go = await held('**/api/**');
+    await page.goto(`${house.url}/#list`);
+    await page.getByText('Asking the server…').waitFor();
+    await page.getByText('No job has been opened on this phone yet').waitFor();
+    await page.click('a[href="#talk"]');
+    await page.fill('#words', 'Gate latch is bent.');
+    await page.click('.composer .primary');
+    await page.getByText('Your words stay in the box').waitFor();
+    expect(await page.inputValue('#words')).toBe('Gate latch is bent.');
+    expect(await page.locator('.unsent').textContent()).toBe('');
+    go();
+  });
+
   it('comes drawn as the page draws it itself', async () => {
     await page.route('**/api/**', () => {});
     await page.goto(house.url);

@@ -4,6 +4,7 @@ import type { JobView, Talk } from '../../server/http/api.ts';
 import { daysBetween, dayWords, wallTime } from '../../server/page/app/kit/clock.ts';
 import { talksShown, withPending } from '../../server/page/app/kit/pending.ts';
 import type { Parcel } from '../../server/page/app/kit/phoneStore.ts';
+import { spoken } from '../../server/page/app/kit/spoken.ts';
 import { decimalOf, exactOf } from '../../server/page/app/kit/typedNumber.ts';
 import { fractionWords, quantityWords } from '../../server/page/app/kit/words.ts';
 
@@ -38,6 +39,17 @@ describe('numbers by hand', () => {
   });
 });
 
+describe('read aloud', () => {
+  it.each([
+    ['Fixed, no. 10: rail post. No. 4', 'Fixed, number 10: rail post. number 4'],
+    ['opening 32-3/8 in x 18 in', 'opening 32 and 3/8 inches by 18 inches'],
+    ['18 ft x 22 ft = 396 sq ft; + 10 %', '18 feet by 22 feet = 396 square feet; plus 10 percent'],
+    ['1/2 in drywall, 1 ft strip', '1/2 inch drywall, 1 foot strip'],
+    ['hang door 5 in the hall', 'hang door 5 in the hall'],
+    ['No such thing', 'No such thing'],
+  ])('%s', (line, said) => expect(spoken(line)).toBe(said));
+});
+
 describe('days', () => {
   it('counts over a change of the clock and names the near ones', () => {
     expect(daysBetween('2026-03-07', '2026-03-09')).toBe(2);
@@ -45,7 +57,7 @@ describe('days', () => {
       'yesterday',
       'today',
       'tomorrow',
-      'Wed 20 May',
+      'Wed May 20',
     ]);
   });
 
@@ -93,8 +105,8 @@ describe('what waits on the phone', () => {
 
   it('puts waiting notes among the others by the time they were said, with the phone’s reading', () => {
     const shown = talksShown([talk], [note], 'job', new Map([['n2', [fact('three')]]]));
-    expect(shown.map((s) => [s.id, s.unsent, s.facts.length])).toEqual([
-      ['n2', 'waiting', 1],
+    expect(shown.map((s) => [s.id, s.unsent?.id ?? null, s.facts.length])).toEqual([
+      ['n2', 'n2', 1],
       ['n1', null, 2],
     ]);
   });

@@ -97,12 +97,27 @@ describe('punch list', () => {
   it('prints boxes and a line to sign, and none of the buttons', async () => {
     await openScreen('list');
     await page.emulateMedia({ media: 'print' });
-    expect(await page.locator('.signature').isVisible()).toBe(true);
+    for (const who of ['For the builder', 'For the owner'])
+      expect(await page.locator('.signature', { hasText: who }).isVisible()).toBe(true);
     expect(await page.locator('.item .tick rect').first().isVisible()).toBe(true);
     for (const part of ['.tabs', '.head', '.filters', '.screen-only'])
       expect(await page.locator(part).isVisible()).toBe(false);
     const paper = await page.pdf({ format: 'Letter' });
     expect(paper.subarray(0, 5).toString()).toBe('%PDF-');
+  });
+
+  it('prints what is done beside what is left, whatever the screen was showing, and shows that again', async () => {
+    await openScreen('list');
+    await page.locator('.item', { hasText: 'shutoff valve' }).locator('.tick').click();
+    const left = page.locator('.item');
+    await soon(() => page.locator('.item', { hasText: 'shutoff valve' }).count()).toBe(0);
+    const shown = await left.count();
+    await page.evaluate(() => {
+      window.print = () => Object.assign(window, { paper: document.querySelector('.list')!.textContent });
+    });
+    await page.getByRole('button', { name: 'Print walk-through' }).click();
+    await soon(() => page.evaluate(() => (window as { paper?: string }).paper ?? '')).toContain('shutoff valve');
+    await soon(() => left.count()).toBe(shown);
   });
 });
 

@@ -45,6 +45,12 @@ export async function reopened(): Promise<void> {
   page = await context.newPage();
 }
 
+/** The page itself is on the phone, with the reader, and opens without signal from now on. */
+export const shellKept = async () => {
+  await page.evaluate(async () => (await navigator.serviceWorker.ready).active?.state);
+  await soon(() => page.evaluate(async () => (await caches.keys()).length)).toBe(1);
+};
+
 export async function openScreen(screen: string): Promise<void> {
   await page.goto(`${house.url}/#${screen}`);
   // The form of this job, and not the folded one of another, which is there before the job has come.

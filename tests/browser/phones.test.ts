@@ -112,6 +112,50 @@ describe('two phones on one job', () => {
     }
   });
 
+  it.each(['Dana', 'Luis'])(
+    'done on one and edited on the other is both, whoever gets signal first: %s',
+    async (who) => {
+      await valve(dana).locator('.tick').click();
+      await edit(luis, { who: 'Luis', area: 'hall' });
+      await (who === 'Dana' ? meet(dana, luis) : meet(luis, dana));
+      await same();
+      for (const page of [dana, luis]) {
+        await page.getByRole('button', { name: /^Closed/ }).click();
+        await soon(() => valve(page).textContent()).toContain('Luis');
+        expect(
+          await page
+            .locator('.area', { has: valve(page) })
+            .locator('h2')
+            .textContent(),
+        ).toBe('hall');
+      }
+    },
+  );
+
+  it.each(['Dana', 'Luis'])(
+    'opened again on one and signed off later on the other ends signed off: %s',
+    async (who) => {
+      await house.back();
+      await valve(dana).locator('.tick').click();
+      await soon(() => unsent(dana)).toBe('0');
+      await online(luis);
+      for (const page of [dana, luis]) {
+        await page.getByRole('button', { name: /^Closed/ }).click();
+        await valve(page).waitFor();
+      }
+      await house.away();
+      await valve(dana).locator('.tick').click();
+      await valve(luis).locator('.task').click();
+      await luis.getByRole('button', { name: 'Sign off' }).click();
+      await (who === 'Dana' ? meet(dana, luis) : meet(luis, dana));
+      await same();
+      for (const page of [dana, luis]) {
+        await page.getByRole('button', { name: /^Closed/ }).click();
+        await soon(() => valve(page).locator('.task-notes i').textContent()).toBe('signed off');
+      }
+    },
+  );
+
   it('an order line bought on one and there already on the other ends as the later hand left it, on both', async () => {
     for (const page of [dana, luis]) await page.click('a[href="#order"]');
     const screws = (page: Page) => page.locator('.item', { hasText: 'deck screws' });

@@ -23,6 +23,25 @@ it('a price list sent in Set-up prices the order; a wrong one says which line an
   expect(await page.locator('.order').textContent()).toContain('12.40');
 });
 
+it('a price list put in the place of another, or taken away, comes back by a tap', async () => {
+  await openScreen('setup');
+  const stands = (words: string) => page.getByText(words).waitFor();
+  const undo = () => page.getByRole('button', { name: 'Undo' }).click();
+  await page.getByText('None yet. With one').waitFor();
+  await send('item,price,supplier\ndeck screws,12.40,Ridge Lumber\n');
+  await stands('1 line from Ridge Lumber.');
+  await send('item,price,supplier\ndeck screws,11,Mill Yard\ncaulk,6,Mill Yard\n');
+  await stands('2 lines from Mill Yard.');
+  await undo();
+  await stands('1 line from Ridge Lumber.');
+  await undo();
+  await stands('2 lines from Mill Yard.');
+  await page.getByRole('button', { name: 'Do without it' }).click();
+  await page.getByText('None yet. With one').waitFor();
+  await undo();
+  await stands('2 lines from Mill Yard.');
+});
+
 it('going back names the tools and small parts with the items that call for them', async () => {
   await openScreen('trip');
   const tools = page.locator('section', { has: page.getByRole('heading', { name: 'Tools' }) });

@@ -159,6 +159,53 @@ it('has main buttons of 60 px within the thumb’s arc', async () => {
   expect(box!.y).toBeGreaterThan(PHONE.height * 0.6);
 });
 
+it('is read in the sun where that was chosen, on a phone that is set dark: no fault that axe finds, black on white', async () => {
+  for (const screen of screens)
+    await onPhone(
+      full,
+      screen,
+      async (page) => {
+        await page.evaluate(() => document.documentElement.classList.add('sun'));
+        const { ink, ground } = await page.evaluate(() => {
+          const { color, backgroundColor } = getComputedStyle(document.documentElement);
+          return { ink: color, ground: backgroundColor };
+        });
+        expect([ink, ground]).toEqual(['rgb(0, 0, 0)', 'rgb(255, 255, 255)']);
+        expect(await faults(page)).toEqual([]);
+        await page.evaluate(() => document.documentElement.classList.remove('sun'));
+      },
+      true,
+    );
+});
+
+it('leaves room to speak on the smallest phone, however much went wrong', async () => {
+  await onPhone(full, 'talk', async (page) => {
+    await page.setViewportSize({ width: 320, height: 568 });
+    await page.route('**/notes/*', (route) =>
+      route.fulfill({ status: 413, json: { code: 'note-too-long', message: 'Too long. '.repeat(30), retry: false } }),
+    );
+    await page.fill('#words', 'Need one roll of screen.');
+    await page.click('.composer .primary');
+    await page.waitForSelector('.parked');
+    await page.getByRole('button', { name: 'Record', exact: true }).click();
+    await page.getByRole('button', { name: 'Drop it' }).waitFor();
+    for (const part of ['.composer .primary', '.recording', '.at-work .warn', '#words']) {
+      const whole = await page.locator(part).evaluate((el) => {
+        const { left, top, right, bottom } = el.getBoundingClientRect();
+        return [
+          [left, top],
+          [right, bottom],
+        ].every(([x, y], k) => el.contains(document.elementFromPoint(x! + (k ? -4 : 4), y! + (k ? -4 : 4))));
+      });
+      expect([part, whole]).toEqual([part, true]);
+    }
+    await page.getByRole('button', { name: 'Drop it' }).click();
+    await page.getByRole('button', { name: 'Record', exact: true }).waitFor();
+    await page.getByRole('button', { name: 'Throw away' }).click();
+    await page.unroute('**/notes/*');
+  });
+});
+
 it('opens a sheet that axe finds no fault in, and gives the focus back', async () => {
   await onPhone(full, 'list', async (page) => {
     await page.locator('.task').first().focus();
@@ -194,11 +241,11 @@ it.each([
 it('tells its pictures in words', async () => {
   await onPhone(full, 'trip', async (page) => {
     const week = await page.locator('.week svg').getAttribute('aria-label');
-    expect(week).toMatch(/Thu 14 May, no\. 5 lay .*vinyl plank/);
+    expect(week).toMatch(/Thu May 14, no\. 5 lay .*vinyl plank/);
   });
   await onPhone(full, 'day', async (page) => {
     const soFar = await page.locator('.so-far svg').getAttribute('aria-label');
-    expect(soFar).toMatch(/Mon 11 May: \d+ new, \d+ done, \d+ left/);
+    expect(soFar).toMatch(/Mon May 11: \d+ new, \d+ done, \d+ left/);
     expect(await page.locator('.day .progress svg').first().getAttribute('aria-label')).toMatch(/^\d+ of \d+ done$/);
   });
 });

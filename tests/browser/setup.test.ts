@@ -112,6 +112,24 @@ describe('reading the notes again', () => {
     await slip.locator('.fact', { hasText: 'zip panel' }).waitFor();
   });
 
+  it('is taken back by a tap, and brought again by another', async () => {
+    await openScreen('talk');
+    await write('Need 2 sheets of the green stuff.');
+    const slip = page.locator('.slip', { hasText: 'green stuff' });
+    await slip.locator('.reply').waitFor();
+    await page.click('a[href="#setup"]');
+    await taught('zip panel', 'green stuff');
+    await page.getByRole('button', { name: 'See what would change' }).click();
+    await page.getByRole('button', { name: 'Change it so' }).click();
+    await soon(status).toBe('The notes were read again.');
+    await undo();
+    await soon(status).toBe('The notes stand as before.');
+    await page.click('a[href="#talk"]');
+    await soon(() => slip.locator('.fact', { hasText: 'zip panel' }).count()).toBe(0);
+    await undo();
+    await slip.locator('.fact', { hasText: 'zip panel' }).waitFor();
+  });
+
   it('says when nothing would change, and when the server does not answer', async () => {
     await openScreen('setup');
     await page.getByRole('button', { name: 'See what would change' }).click();

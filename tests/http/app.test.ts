@@ -191,11 +191,11 @@ describe('the day’s summary', () => {
   it('is previewed, and written as a file where no mail server is set', async () => {
     await call('PUT', notes('note-0001'), NOTE);
     const { body } = await call('GET', `/api/jobs/${ID}/summary?day=2026-05-13`);
-    expect(body.subject).toBe('Barn loft, Wed 13 May: 0 done, 1 open, 1 to buy');
+    expect(body.subject).toBe('Barn loft, Wed May 13: 0 done, 1 open, 1 to buy');
     expect(body.delivery.way).toBe('file');
     const sent = await call('POST', `/api/jobs/${ID}/summary/send`, { day: '2026-05-13' });
     expect(existsSync(sent.body.path)).toBe(true);
-    expect(readFileSync(sent.body.path, 'utf8')).toContain('Subject: Barn loft, Wed 13 May');
+    expect(readFileSync(sent.body.path, 'utf8')).toContain('Subject: Barn loft, Wed May 13');
   });
 });
 

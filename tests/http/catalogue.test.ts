@@ -53,6 +53,13 @@ describe('a price list', () => {
     expect((await call('GET', '/api/catalogue/file.csv')).body).toBe(LIST);
   });
 
+  it('that is taken away prices nothing more', async () => {
+    await send(LIST);
+    expect((await call('DELETE', '/api/catalogue')).body).toEqual({ rows: 0, suppliers: [], keptAt: null });
+    expect((await view()).prices).toBeNull();
+    expect((await call('GET', '/api/catalogue/file.csv')).status).toBe(404);
+  });
+
   it('with a wrong line is refused whole, and the one before still stands', async () => {
     await send(LIST);
     const { status, body } = await send('item,price,supplier\ncaulk,6,Shop\ngrout,dear,Shop\n');

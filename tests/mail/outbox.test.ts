@@ -78,7 +78,7 @@ describe('the outbox', () => {
     await site.mailTick();
     expect(received).toHaveLength(1);
     const mail = await simpleParser(received[0]!);
-    expect(mail.subject).toBe('Barn loft, Wed 13 May: 0 done, 1 open, 1 to buy');
+    expect(mail.subject).toBe('Barn loft, Wed May 13: 0 done, 1 open, 1 to buy');
     expect(mail.text).toContain('2 bags mortar');
     expect(mail.html).not.toContain('<b>');
     expect(mail.headers.get('auto-submitted')).toBe('auto-generated');
@@ -147,7 +147,7 @@ describe('the outbox', () => {
     });
     const { text } = await site.summary(JOB, '2026-05-13');
     expect(text).toMatch(/DONE TODAY\n- 1\. .*fixed/);
-    expect(text).toMatch(/FOR LATER\n- \d+\. call glazier.*Fri 15 May/);
+    expect(text).toMatch(/FOR LATER\n- \d+\. call glazier.*Fri May 15/);
     expect(text).toMatch(/SPENT TODAY\n- \$40/);
     expect(text).not.toMatch(/\d{4}-\d\d-\d\d/);
     expect((await site.summary(JOB, '2026-05-12')).text).toMatch(/Nothing was said on this day/);

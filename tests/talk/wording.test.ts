@@ -1,13 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  areaOf,
-  cautionWords,
-  goodsWord,
-  isReady,
-  moneyWords,
-  unitWord,
-  whenWords,
-} from '../../server/talk/wording.ts';
+import { unitWord } from '../../parser/quantities/containers.ts';
+import { areaOf, cautionWords, goodsWord, isReady, moneyWords, whenWords } from '../../server/talk/wording.ts';
 
 describe('goods in words', () => {
   it.each([

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { DayScreen } from './day/DayScreen.tsx';
 import { dropOffer } from './kit/firm.ts';
 import { type Screen, useScreen, useShown } from './kit/hooks.ts';
@@ -11,7 +11,7 @@ import { OrderScreen } from './order/OrderScreen.tsx';
 import { ReckonScreen } from './reckon/ReckonScreen.tsx';
 import { FirstJob, SetupScreen } from './setup/SetupScreen.tsx';
 import { WordSheet } from './setup/WordSheet.tsx';
-import { TalkScreen } from './talk/TalkScreen.tsx';
+import { nothingKnown, TalkScreen } from './talk/TalkScreen.tsx';
 import { TripScreen } from './trip/TripScreen.tsx';
 
 const tabs: { screen: Screen; name: string }[] = [
@@ -30,9 +30,13 @@ export function Frame() {
   const shown = useShown();
   const screen = useScreen();
   const [teaching, setTeaching] = useState(false);
+  const { sun } = shown.settings;
+  useEffect(() => void document.documentElement.classList.toggle('sun', sun), [sun]);
   const view = shown.view && withPending(shown.view, shown.parcels);
   const reckons = screen === 'reckon' || screen === 'fit';
   const none = !view && shown.asked && screen !== 'setup' && !reckons;
+  // Words that are being said keep their box, also where there is nowhere to send them yet.
+  const boxStays = screen === 'talk' && !(none && shown.reached);
   return (
     <div class={`frame on-${screen}`}>
       <header class="head">
@@ -51,10 +55,11 @@ export function Frame() {
           Set-up
         </a>
       </header>
-      <Unsent parcels={shown.parcels} reached={shown.reached} trouble={shown.trouble} />
+      <Unsent parcels={shown.parcels} reached={shown.reached || !view} trouble={shown.trouble} />
       <main key={screen} class="screen">
-        {none && <NoJob reached={shown.reached} />}
-        {!none && screen === 'talk' && <TalkScreen view={view ?? null} />}
+        {none && !boxStays && <NoJob reached={shown.reached} />}
+        {boxStays && <TalkScreen view={view ?? null} unknown={none} />}
+        {!view && !none && !boxStays && screen !== 'setup' && <p class="empty">Asking the server…</p>}
         {view && screen === 'list' && <ListScreen view={view} />}
         {view && screen === 'order' && <OrderScreen view={view} />}
         {view && screen === 'trip' && <TripScreen view={view} />}
@@ -99,12 +104,11 @@ export function Frame() {
 
 function NoJob({ reached }: { reached: boolean }) {
   if (reached) return <FirstJob />;
-  return (
-    <p class="empty">
-      No job has been opened on this phone yet, and the server does not answer. Try again where there is signal.
-    </p>
-  );
+  return <p class="empty">{nothingKnown}</p>;
 }
+
+/** Enough of a note to know it by. */
+const beginning = (text: string) => `“${text.length > 40 ? `${text.slice(0, 38).trimEnd()}…` : text}”`;
 
 /** Always in sight: how much is only on this phone, and what the server would not take. */
 function Unsent({
@@ -117,9 +121,10 @@ function Unsent({
   trouble: string | null;
 }) {
   const parked = parcels.filter((p) => p.parked !== null);
-  const waiting = parcels.length - parked.length;
+  const told = parcels.filter((p) => !('quiet' in p));
+  const waiting = told.length - parked.length;
   return (
-    <div class="unsent" data-unsent={parcels.length}>
+    <div class="unsent" data-unsent={told.length}>
       {waiting > 0 && (
         <p>
           <strong>{waiting} not sent</strong>
@@ -135,11 +140,15 @@ function Unsent({
           <strong>No signal.</strong> This is how things stood; what you say is kept here and goes out by itself.
         </p>
       )}
-      {trouble && <p class="trouble">{trouble}</p>}
+      {trouble && (
+        <p class="trouble" role="alert">
+          {trouble}
+        </p>
+      )}
       {parked.map((parcel) => (
         <div key={parcel.id} class="parked">
-          <p>
-            <strong>Not taken:</strong> {parcel.kind === 'note' ? `“${parcel.note.text}”` : parcel.kind}.{' '}
+          <p role="alert">
+            <strong>Not taken:</strong> {parcel.kind === 'note' ? beginning(parcel.note.text) : `${parcel.kind}.`}{' '}
             {parcel.parked}
           </p>
           <button type="button" class="plain" onClick={() => void release(parcel.id, 'again')}>

@@ -1,7 +1,7 @@
 import { hydrate, render } from 'preact';
 import { Frame } from './frame.tsx';
 import { screenOf } from './kit/hooks.ts';
-import { start } from './kit/model.ts';
+import { start } from './kit/start.ts';
 
 const app = document.getElementById('app')!;
 // The box to talk into came with the page and may be in use already: it is taken over, never drawn again.

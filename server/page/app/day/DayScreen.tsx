@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { JobView, SummaryView } from '../../../http/api.ts';
-import { moneyWords } from '../../../talk/wording.ts';
+import { moneyWords, shortDay } from '../../../talk/wording.ts';
 import { letterPath, sendSummaryCall, summaryCall } from '../kit/calls.ts';
-import { clockOf, dayWords, shortDay } from '../kit/clock.ts';
+import { clockOf, dayWords } from '../kit/clock.ts';
 import { say } from '../kit/model.ts';
 import { capital, groupBy } from '../kit/words.ts';
 import { JobSoFar, Progress } from '../list/pictures.tsx';

@@ -1,3 +1,5 @@
+import { spoken } from './spoken.ts';
+
 export const canSpeak = () => 'speechSynthesis' in globalThis;
 
 let over: (finished: boolean) => void = () => undefined;
@@ -16,7 +18,7 @@ export function readAloud(lines: readonly string[], onOver: (finished: boolean) 
   }
   speechSynthesis.cancel();
   for (const [k, line] of lines.entries()) {
-    const utterance = new SpeechSynthesisUtterance(line);
+    const utterance = new SpeechSynthesisUtterance(spoken(line));
     if (k === lines.length - 1) utterance.onend = () => finish(onOver);
     speechSynthesis.speak(utterance);
   }

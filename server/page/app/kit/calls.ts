@@ -28,7 +28,10 @@ export class Refused extends Error {
  * One call to the server.
  * @throws {Refused} for an answer that is no success; another error where there is no answer at all.
  */
-export async function call<T>(method: string, path: string, body?: Blob | object): Promise<T> {
+export const call = async <T>(method: string, path: string, body?: Blob | object): Promise<T> =>
+  parsed(await textOf(method, path, body)) as T;
+
+async function textOf(method: string, path: string, body?: Blob | object): Promise<string> {
   const raw = body instanceof Blob;
   const answer = await asked(`/api/${path}`, {
     method,
@@ -38,7 +41,7 @@ export async function call<T>(method: string, path: string, body?: Blob | object
     }),
   });
   const text = await answer.text();
-  if (answer.ok) return (text ? parsed(text) : null) as T;
+  if (answer.ok) return text;
   const problem = parsed(text) as Partial<ApiProblem> | null;
   const retry = problem?.retry ?? (answer.status >= 500 || answer.status === 408 || answer.status === 429);
   throw new Refused(
@@ -50,7 +53,9 @@ export async function call<T>(method: string, path: string, body?: Blob | object
 
 async function asked(path: string, init: RequestInit): Promise<Response> {
   try {
-    return await fetch(path, init);
+    // A network that swallows calls is no network.
+    const patience = init.body instanceof Blob ? 180_000 : 30_000;
+    return await fetch(path, { ...init, signal: AbortSignal.timeout(patience) });
   } catch (cause) {
     // Each browser has words of its own for this, and none that help.
     throw new Error('The server does not answer. Try again where there is signal.', { cause });
@@ -70,6 +75,8 @@ const at = (id: string) => encodeURIComponent(id);
 export const jobsCall = () => call<JobBrief[]>('GET', 'jobs');
 export const saveJobCall = (id: string, job: NewJob) => call<JobBrief>('PUT', `jobs/${at(id)}`, job);
 export const catalogueCall = () => call<CatalogueView>('GET', 'catalogue');
+export const catalogueFileCall = () => textOf('GET', 'catalogue/file.csv');
+export const dropCatalogueCall = () => call<CatalogueView>('DELETE', 'catalogue');
 export const sendCatalogueCall = (file: Blob) =>
   call<CatalogueView>('PUT', 'catalogue', new Blob([file], { type: 'text/csv' }));
 export const viewCall = (id: string) => call<JobView>('GET', `jobs/${at(id)}`);
@@ -78,6 +85,8 @@ export const rereadingCall = (id: string) => call<RereadingView>('GET', `jobs/${
 export const readAgainCall = (id: string) => call<RereadingView>('POST', `jobs/${at(id)}/rereading`);
 export const reckonCall = (form: Form) => call<FormAnswer>('POST', 'reckon', form);
 export const checkCall = (form: CheckForm) => call<CheckAnswer>('POST', 'reckon/check', form);
+export const takeReadingBackCall = (id: string, reading: string) =>
+  call<RereadingView>('DELETE', `jobs/${at(id)}/rereading/${at(reading)}`);
 export const wordsCall = () => call<TaughtWord[]>('GET', 'words');
 export const teachCall = (id: string, word: NewWord) => call<TaughtWord[]>('PUT', `words/${at(id)}`, word);
 export const forgetCall = (id: string) => call<TaughtWord[]>('DELETE', `words/${at(id)}`);

@@ -1,3 +1,5 @@
+import { shortDay, daysSpelt as spelt } from '../../../talk/wording.ts';
+
 /** Wall time in `zone`, now or at another moment, ISO without zone: `2026-05-12T15:20:00`. */
 export function wallTime(zone: string, at = new Date()): string {
   const parts = new Intl.DateTimeFormat('en-CA', {
@@ -22,20 +24,16 @@ export const daysBetween = (a: string, b: string) => Math.round((utcDay(b) - utc
 export const dayAfter = (day: string, days: number) =>
   new Date(utcDay(day) + days * 86_400_000).toISOString().slice(0, 10);
 
-/** `Tue 12 May`, or today / tomorrow / yesterday. */
+/** `Tue May 12`, or today / tomorrow / yesterday. */
 export function dayWords(day: string, today: string): string {
   const near: Record<number, string> = { [-1]: 'yesterday', 0: 'today', 1: 'tomorrow' };
   return near[daysBetween(today, day)] ?? shortDay(day);
 }
 
-export function shortDay(day: string): string {
-  return new Intl.DateTimeFormat('en-GB', { weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' }).format(
-    utcDay(day),
-  );
-}
-
 /** Words of the server's with its days as people say them. */
-export const daysSpelt = (words: string, today: string) =>
-  words.replace(/\b\d{4}-\d\d-\d\d\b/g, (day) => dayWords(day, today));
+export const daysSpelt = (words: string, today: string) => spelt(words, (day) => dayWords(day, today));
 
-export const clockOf = (local: string) => local.slice(11, 16);
+const hourForm = new Intl.DateTimeFormat(undefined, { hour: 'numeric', minute: '2-digit', timeZone: 'UTC' });
+
+/** `4:30 PM` or `16:30`, as this phone is set, of local wall time. */
+export const clockOf = (local: string) => hourForm.format(Date.parse(`${local.slice(0, 16)}:00Z`));

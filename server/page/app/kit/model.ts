@@ -1,12 +1,11 @@
 import { v7 as newId } from 'uuid';
 import type { Fact } from '../../../../parser/types.ts';
-import type { JobBrief, JobView, NewEntry, NewNote, NewWord, Talk, TaughtWord } from '../../../http/api.ts';
-import { unheardText } from '../../../voice/unheard.ts';
+import type { JobBrief, JobView, NewEntry, NewWord, Talk, TaughtWord } from '../../../http/api.ts';
 import { jobsCall, Refused, talksCall, viewCall, wordsCall } from './calls.ts';
 import { wallTime } from './clock.ts';
 import { type Delivered, discard, flush, keep, waiting } from './outbox.ts';
-import { keepAll, type Parcel, phoneStore, plainSettings, type Settings } from './phoneStore.ts';
-import { askReader } from './reader.ts';
+import { keepAll, type Parcel, phoneStore, plainSettings, type Settings, type Taken } from './phoneStore.ts';
+import type { Recorder } from './recorder.ts';
 
 /** Takes back what a tap did. Throws what its call throws. */
 export type Undo = () => Promise<void>;
@@ -18,6 +17,10 @@ export interface Shown {
   view: JobView | null;
   talks: Talk[];
   parcels: Parcel[];
+  /** What goes with the next note. */
+  tray: Taken[];
+  /** A recording under way, whichever screen is looked at. */
+  recorder: Recorder | null;
   /** The phone's own reading of notes that wait, by note. */
   readings: ReadonlyMap<string, Fact[]>;
   settings: Settings;
@@ -41,6 +44,8 @@ let shown: Shown = {
   view: null,
   talks: [],
   parcels: [],
+  tray: [],
+  recorder: null,
   readings: new Map(),
   settings: plainSettings,
   words: [],
@@ -64,33 +69,14 @@ export function show(change: Partial<Shown>): void {
   for (const watcher of watchers) watcher();
 }
 
-/** Opens what the phone kept, shows it, and only then asks the server. */
-export async function start(): Promise<void> {
-  const db = await phoneStore();
-  const settings = { ...plainSettings, ...(await db.get('settings', 'phone')) };
-  show({ settings, jobs: await db.getAll('jobs'), words: await db.getAll('words'), parcels: await waiting() });
-  markBegun();
-  if (settings.jobId) await showKept(settings.jobId);
-  await gatherCutRecordings();
-  show({ started: true });
-  for (const parcel of shown.parcels) if (parcel.kind === 'note') void readHere(parcel.id, parcel.note);
-  addEventListener('online', () => void sync());
-  document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && void sync());
-  let ticks = 0;
-  // What waits goes out soon; what another phone changed is fetched every minute while somebody looks.
-  setInterval(() => {
-    if (shown.parcels.length || (++ticks % 4 === 0 && document.visibilityState === 'visible')) void sync();
-  }, 15_000);
-  await sync();
-}
-
-async function showKept(jobId: string): Promise<void> {
+/** Shows a job as this phone kept it last. */
+export async function showKept(jobId: string): Promise<void> {
   const db = await phoneStore();
   show({ view: (await db.get('views', jobId)) ?? null, talks: (await db.get('talks', jobId))?.talks ?? [] });
 }
 
 /** A choice made, or a note said, before the phone's store is open waits for it. */
-let markBegun: () => void;
+export let markBegun: () => void;
 const begun = new Promise<void>((resolve) => {
   markBegun = resolve;
 });
@@ -169,7 +155,8 @@ async function delivered({ parcel, reply, view }: Delivered): Promise<void> {
   });
 }
 
-async function post(parcel: Parcel): Promise<void> {
+/** Keeps a parcel until it has gone out. Sending is `sync`. */
+export async function post(parcel: Parcel): Promise<void> {
   await keep(parcel);
   show({ parcels: await waiting() });
 }
@@ -187,52 +174,6 @@ export async function chooseJob(jobId: string): Promise<void> {
   await sync();
 }
 
-/** What comes with the words of a note. */
-export interface With {
-  photos?: readonly Blob[];
-  sound?: { id: string; data: Blob } | null;
-  /** A recording that was sent before, whose words are typed only now. */
-  recordingId?: string | null;
-  /** Local wall time, where it was said earlier than it is sent. */
-  saidAt?: string;
-  /** Null for talk that names its own areas as it goes; left out, the one chosen on this phone. */
-  area?: string | null;
-  /** Who said it; left out, whoever speaks on this phone. */
-  by?: string | null;
-}
-
-/** Keeps a note on the phone with the time it was said, reads it here, and sends it as soon as that can be done. */
-export async function sendNote(text: string, given: With = {}): Promise<void> {
-  const { photos = [], sound = null, recordingId = null, saidAt } = given;
-  const { settings } = shown;
-  if (!settings.jobId) return;
-  const jobId = settings.jobId;
-  const id = newId();
-  const photoIds: string[] = [];
-  for (const data of photos) {
-    const photoId = newId();
-    photoIds.push(photoId);
-    await keep({ id: photoId, jobId, kind: 'photo', data, parked: null });
-  }
-  if (sound) await keep({ id: sound.id, jobId, kind: 'recording', data: sound.data, parked: null });
-  const note: NewNote = {
-    saidAt: saidAt ?? wallTime(zoneOf(jobId)),
-    text,
-    by: given.by === undefined ? settings.by || null : given.by,
-    area: given.area === undefined ? settings.area || null : given.area,
-    recordingId: sound?.id ?? recordingId,
-    photoIds,
-  };
-  await post({ id, jobId, kind: 'note', note, parked: null });
-  const takeBack = undoOf(id);
-  say('Kept on this phone.', takeBack);
-  void readHere(id, note);
-  await sync();
-  // One that was thrown away meanwhile is in neither.
-  if (shown.talks.some((t) => t.id === id)) say('Sent.', takeBack);
-  else if (shown.parcels.some((p) => p.id === id && p.parked !== null)) say('Not taken; it is kept here.');
-}
-
 /** A change made by hand. Shown at once, sent like a note, and taken back by one tap. */
 export async function change(what: NewEntry['what'], words: string): Promise<void> {
   const { jobId, by } = shown.settings;
@@ -245,7 +186,7 @@ export async function change(what: NewEntry['what'], words: string): Promise<voi
 }
 
 /** A note or a change by hand is taken back by an entry of its own. */
-const undoOf =
+export const undoOf =
   (entry: string): Undo =>
   () =>
     change({ kind: 'undo', entry }, 'Taken back.');
@@ -294,30 +235,4 @@ export async function release(id: string, how: 'again' | 'away'): Promise<void> 
 export function zoneOf(jobId: string): string {
   const job = shown.jobs.find((j) => j.id === jobId);
   return job?.zone ?? Intl.DateTimeFormat().resolvedOptions().timeZone;
-}
-
-/** Reads a note on the phone. Without the reader at hand the note waits plain. */
-async function readHere(id: string, { text, saidAt, area }: NewNote): Promise<void> {
-  const { areas = [], crew = [] } = shown.view?.job ?? {};
-  const options = { saidAt, areas, area: area ?? null };
-  const answer = await askReader({ id, ask: 'facts', text, options, taught: shown.words, crew });
-  if (answer?.ask === 'facts') show({ readings: new Map(shown.readings).set(id, answer.facts) });
-}
-
-/** A recording that a dead battery or a closed page cut short is kept like any other. */
-async function gatherCutRecordings(): Promise<void> {
-  const db = await phoneStore();
-  const pieces = await db.getAll('sound');
-  for (const recordingId of new Set(pieces.map((p) => p.recordingId))) {
-    const mine = pieces.filter((p) => p.recordingId === recordingId);
-    const jobId = mine[0]!.jobId;
-    const data = new Blob(
-      mine.map((p) => p.piece),
-      { type: mine[0]!.piece.type },
-    );
-    await keep({ id: recordingId, jobId, kind: 'recording', data, parked: null });
-    const note = { saidAt: wallTime(zoneOf(jobId)), text: unheardText, by: shown.settings.by || null, recordingId };
-    await post({ id: newId(), jobId, kind: 'note', note, parked: null });
-    for (const { n } of mine) await db.delete('sound', [recordingId, n]);
-  }
 }

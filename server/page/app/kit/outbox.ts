@@ -21,6 +21,20 @@ export async function discard(id: string): Promise<void> {
   await (await phoneStore()).delete('outbox', id);
 }
 
+/** All or nothing: parcels, or what lies in the tray, leave by their ids, and others are put into the outbox. */
+export async function exchange(out: readonly string[], into: readonly Parcel[]): Promise<void> {
+  const work = (await phoneStore()).transaction(['outbox', 'tray'], 'readwrite');
+  for (const id of out) {
+    void work.objectStore('tray').delete(id);
+    void work.objectStore('outbox').delete(id);
+  }
+  for (const parcel of into) void work.objectStore('outbox').put(parcel);
+  await work.done;
+}
+
+/** One that was withdrawn while another went out is neither sent nor parked. */
+const stillWaits = async (id: string) => (await (await phoneStore()).getKey('outbox', id)) !== undefined;
+
 /**
  * Sends what waits, in order, and stops at the first parcel that finds no server. A parcel leaves the phone only when
  * the server says that it has it; one that the server refuses is parked with the reason. Two open tabs take turns.
@@ -33,7 +47,7 @@ export async function flush(onDelivered: (delivered: Delivered) => Promise<void>
 
   async function send(): Promise<void> {
     for (const parcel of await waiting()) {
-      if (parcel.parked !== null) continue;
+      if (parcel.parked !== null || !(await stillWaits(parcel.id))) continue;
       try {
         await onDelivered(await deliver(parcel));
         await discard(parcel.id);
@@ -41,7 +55,7 @@ export async function flush(onDelivered: (delivered: Delivered) => Promise<void>
         if (!(error instanceof Refused) || error.retry) return;
         // The server has this id with other words and keeps these too, as a note of their own.
         if (error.status === 409) await discard(parcel.id);
-        else await keep({ ...parcel, parked: error.message });
+        else if (await stillWaits(parcel.id)) await keep({ ...parcel, parked: error.message });
       }
     }
   }

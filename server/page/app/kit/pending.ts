@@ -52,8 +52,8 @@ function pendingChanges(parcels: readonly Parcel[], jobId: string): Change[] {
 
 /** A note of this phone, shown before the server has read it. */
 export interface ShownTalk extends Talk {
-  /** Still on the phone: waiting, or refused with a reason. */
-  unsent: 'waiting' | { refused: string } | null;
+  /** Still on the phone, waiting or refused with a reason: the parcel. */
+  unsent: Extract<Parcel, { kind: 'note' }> | null;
   /** What was understood as it stands now, each at its first place; null where a hand said that it was no fact. */
   facts: (Fact | null)[];
 }
@@ -79,7 +79,7 @@ export function talksShown(
         recordingId: note.recordingId ?? null,
         photoIds: note.photoIds ?? [],
         reply: { noteId: parcel.id, facts: [], lines: [], ask: null, unread: false },
-        unsent: parcel.parked === null ? 'waiting' : { refused: parcel.parked },
+        unsent: parcel,
         facts: readings.get(parcel.id) ?? [],
       },
     ];

@@ -9,9 +9,17 @@ export type Parcel = {
   parked: string | null;
 } & (
   | { kind: 'note'; note: NewNote }
-  | { kind: 'entry'; entry: NewEntry }
+  /** `quiet`: sent only in case the server has what it takes back; nobody waits for it. */
+  | { kind: 'entry'; entry: NewEntry; quiet?: true }
   | { kind: 'photo' | 'recording'; data: Blob }
 );
+
+/** A picture, or a recording that was ended, which goes with the next note. Its id is the one that it is sent under. */
+export interface Taken {
+  id: string;
+  kind: 'photo' | 'recording';
+  data: Blob;
+}
 
 /** Choices that belong to this phone and not to the job. */
 export interface Settings {
@@ -21,13 +29,23 @@ export interface Settings {
   area: string;
   /** Live recognition by the browser; its maker may hear the words. */
   liveWords: boolean;
+  /** Black on white whatever the phone is set to: read in the sun. */
+  sun: boolean;
   /** Text and draft that was not sent yet. */
   draft: string;
   /** What was typed of recordings and not sent yet, by note. */
   typing: Record<string, string>;
 }
 
-export const plainSettings: Settings = { jobId: null, by: '', area: '', liveWords: false, draft: '', typing: {} };
+export const plainSettings: Settings = {
+  jobId: null,
+  by: '',
+  area: '',
+  liveWords: false,
+  sun: false,
+  draft: '',
+  typing: {},
+};
 
 interface Phone extends DBSchema {
   outbox: { key: string; value: Parcel };
@@ -36,6 +54,7 @@ interface Phone extends DBSchema {
   talks: { key: string; value: { id: string; talks: Talk[] } };
   settings: { key: string; value: Settings };
   words: { key: string; value: TaughtWord };
+  tray: { key: string; value: Taken };
   /** Pieces of a recording as they come; a recording cut short by a dead battery is put together from them. */
   sound: { key: [string, number]; value: { recordingId: string; n: number; jobId: string; piece: Blob } };
 }
@@ -44,8 +63,9 @@ let opened: Promise<IDBPDatabase<Phone>> | null = null;
 
 /** The phone's own store. A buffer, not an archive: what is sent is taken out of the outbox. */
 export function phoneStore(): Promise<IDBPDatabase<Phone>> {
-  opened ??= openDB<Phone>('scratchcoat', 2, {
+  opened ??= openDB<Phone>('scratchcoat', 3, {
     upgrade(db, before) {
+      if (before < 3) db.createObjectStore('tray', { keyPath: 'id' });
       if (before < 2) db.createObjectStore('words', { keyPath: 'id' });
       if (before >= 1) return;
       db.createObjectStore('outbox', { keyPath: 'id' });

@@ -1,6 +1,7 @@
+import { unitWord } from '../../../../parser/quantities/containers.ts';
 import type { Fact } from '../../../../parser/types.ts';
 import type { Item, OrderLine } from '../../../jobs/types.ts';
-import { goodsWord, isReady, moneyWords, unitWord, whenWords } from '../../../talk/wording.ts';
+import { goodsWord, isReady, moneyWords, whenWords } from '../../../talk/wording.ts';
 import { daysSpelt, dayWords } from './clock.ts';
 import { decimalOf } from './typedNumber.ts';
 

@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
 import type { JobView } from '../../../http/api.ts';
 import type { Item } from '../../../jobs/types.ts';
-import { isReady } from '../../../talk/wording.ts';
+import { isReady, shortDay } from '../../../talk/wording.ts';
 import { canSpeak } from '../kit/aloud.ts';
 import { paperPath } from '../kit/calls.ts';
-import { daysBetween, shortDay } from '../kit/clock.ts';
+import { daysBetween } from '../kit/clock.ts';
 import { change } from '../kit/model.ts';
 import { capital, groupBy, isLive, itemNotes, readyFirst, stateWord } from '../kit/words.ts';
 import { ItemSheet } from './ItemSheet.tsx';
@@ -29,8 +29,19 @@ export function ListScreen({ view }: { view: JobView }) {
   const { items } = view.state;
   const { today } = view;
   const [area, setArea] = useState('');
+  // The sheet holds what the PDF holds, whatever was filtered on the screen.
+  const [onPaper, setOnPaper] = useState(false);
+  const printAll = () => {
+    setOnPaper(true);
+    setTimeout(() => {
+      print();
+      setOnPaper(false);
+    }, 100);
+  };
   const here = area ? items.filter((item) => areaName(item) === area) : items;
-  const kept = here.filter((item) => filters[filter]!.keeps(item, today)).sort(readyFirst(today));
+  const kept = onPaper
+    ? items.filter((item) => item.state !== 'dropped' && item.state !== 'signed off')
+    : here.filter((item) => filters[filter]!.keeps(item, today)).sort(readyFirst(today));
   // As the job names its areas; what no area was said of comes last.
   const areas = [...new Set([...view.job.areas, ...items.map((item) => item.area ?? ''), ''])]
     .map((name) => name || noArea)
@@ -89,7 +100,7 @@ export function ListScreen({ view }: { view: JobView }) {
               Go through aloud
             </button>
           )}
-          <button type="button" class="plain" onClick={() => print()}>
+          <button type="button" class="plain" onClick={printAll}>
             Print walk-through
           </button>
           <a class="plain" href={paperPath(view.job.id, 'walk-through')} target="_blank" rel="noopener">
@@ -97,7 +108,14 @@ export function ListScreen({ view }: { view: JobView }) {
           </a>
         </div>
       )}
-      <p class="signature paper-only">Walked through and accepted. Signed</p>
+      <div class="signing paper-only">
+        <p>
+          Walked through together. The box before a line tells what is done; the box behind it is ticked for what is
+          accepted. The rest is still to do.
+        </p>
+        <p class="signature">For the builder, and the day</p>
+        <p class="signature">For the owner, and the day</p>
+      </div>
       {opened && <ItemSheet item={opened} view={view} onClose={() => setOpenKey(null)} />}
       {reading && (
         <ReadThrough

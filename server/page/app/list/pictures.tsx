@@ -1,5 +1,6 @@
 import type { Item } from '../../../jobs/types.ts';
-import { dayAfter, daysBetween, shortDay } from '../kit/clock.ts';
+import { shortDay } from '../../../talk/wording.ts';
+import { dayAfter, daysBetween } from '../kit/clock.ts';
 import { isLive } from '../kit/words.ts';
 
 /** How far the job is: closed against all, a stroke of the comb for each item. */
@@ -129,6 +130,7 @@ export function JobSoFar({ items, start, today }: { items: readonly Item[]; star
   const line = 18 + mostCame * unit;
   const height = line + mostClosed * unit + 54;
   const step = 336 / days.length;
+  const every = Math.ceil(days.length / 7);
   const bar = Math.min(26, step * 0.6);
   const told = days
     .filter((d) => d.came || d.closed)
@@ -140,6 +142,9 @@ export function JobSoFar({ items, start, today }: { items: readonly Item[]; star
         <line x1={0} y1={line} x2={336} y2={line} class="so-far-line" />
         {days.map(({ day, came, closed, left }, k) => {
           const x = (k + 0.5) * step;
+          // A name stays inside the frame, and apart from its neighbour's.
+          const named = k === days.length - 1 || (k % every === 0 && days.length - 1 - k >= every);
+          const under = Math.min(Math.max(x, 27), 336 - 27);
           return (
             <g key={day}>
               {came > 0 && (
@@ -156,12 +161,12 @@ export function JobSoFar({ items, start, today }: { items: readonly Item[]; star
                   {closed}
                 </text>
               )}
-              {(k % Math.ceil(days.length / 7) === 0 || k === days.length - 1) && (
+              {named && (
                 <>
-                  <text x={x} y={height - 20}>
+                  <text x={under} y={height - 20}>
                     {shortDay(day).slice(0, 3)} {Number(day.slice(8))}
                   </text>
-                  <text x={x} y={height - 5} class="faint">
+                  <text x={under} y={height - 5} class="faint">
                     {left} left
                   </text>
                 </>

@@ -1,7 +1,8 @@
 import type { JobView } from '../../../http/api.ts';
 import type { OrderLine, OrderState } from '../../../jobs/types.ts';
+import { shortDay } from '../../../talk/wording.ts';
 import { paperPath } from '../kit/calls.ts';
-import { daysSpelt, shortDay } from '../kit/clock.ts';
+import { daysSpelt } from '../kit/clock.ts';
 import { change, say } from '../kit/model.ts';
 import { exactOf } from '../kit/typedNumber.ts';
 import {
@@ -44,12 +45,12 @@ export function OrderScreen({ view }: { view: JobView }) {
       ))}
       <OrderPrices prices={view.prices} />
       {onHand.length > 0 && (
-        <section class="area">
+        <section class="area screen-only">
           <h2>On hand</h2>
           <ul class="plain-list">
             {onHand.map((thing) => (
               <li key={`${thing.item} ${thing.size}`}>
-                {[quantityWords(thing.quantity, thing.unit), thing.item, thing.size].filter(Boolean).join(' ')}
+                {[quantityWords(thing.quantity, thing.unit), goodsOf(thing), thing.size].filter(Boolean).join(' ')}
               </li>
             ))}
           </ul>

@@ -1,5 +1,5 @@
-import { unitWord } from '../../../talk/wording.ts';
-import { sendNote } from '../kit/model.ts';
+import { unitWord } from '../../../../parser/quantities/containers.ts';
+import { sendNote } from '../kit/notes.ts';
 import type { Answer } from '../kit/reckon.ts';
 import { CheckLines } from '../trip/Checks.tsx';
 

@@ -49,7 +49,11 @@ export function JobForm({ id, job, title }: { id: string | null; job: NewJob | n
       </label>
       <label>
         Areas, one a line
-        <textarea name="areas" rows={4} defaultValue={job?.areas.join('\n') ?? ''} />
+        <textarea
+          name="areas"
+          rows={Math.min(12, Math.max(4, (job?.areas.length ?? 0) + 1))}
+          defaultValue={job?.areas.join('\n') ?? ''}
+        />
       </label>
       <label>
         Crew, one a line

@@ -1,24 +1,28 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { CatalogueView } from '../../../http/api.ts';
-import { catalogueCall, sendCatalogueCall } from '../kit/calls.ts';
-import { say, wordsOf } from '../kit/model.ts';
+import { catalogueCall, catalogueFileCall, dropCatalogueCall, sendCatalogueCall } from '../kit/calls.ts';
+import { say, sync, wordsOf } from '../kit/model.ts';
 
 /** The firm's own price list: what stands, and a new file in its place. A wrong file changes nothing and says which lines. */
 export function PriceList() {
   const [kept, setKept] = useState<CatalogueView | 'unknown' | null>(null);
   const [wrong, setWrong] = useState('');
   useEffect(() => {
-    catalogueCall().then(setKept, () => setKept('unknown'));
+    // An answer that comes late must not hide a list that was sent meanwhile.
+    const first = (view: CatalogueView | 'unknown') => setKept((known) => known ?? view);
+    catalogueCall().then(first, () => first('unknown'));
   }, []);
-  const send = async (file: File) => {
-    try {
-      setKept(await sendCatalogueCall(file));
-      setWrong('');
-      say('Price list kept.');
-    } catch (error) {
-      setWrong(wordsOf(error));
-    }
+  /** Puts a list in the place of the one that stands, or none; the one that stood can be put back. */
+  const put = async (file: Blob | null, words: string): Promise<void> => {
+    const before = (await catalogueCall()).rows ? await catalogueFileCall() : null;
+    setKept(file ? await sendCatalogueCall(file) : await dropCatalogueCall());
+    setWrong('');
+    void sync();
+    say(words, () =>
+      put(before === null ? null : new Blob([before]), before === null ? noneNow : 'The list from before stands.'),
+    );
   };
+  const tried = (file: Blob | null, words: string) => put(file, words).catch((error) => setWrong(wordsOf(error)));
   return (
     <section class="area">
       <h2>Price list</h2>
@@ -31,10 +35,15 @@ export function PriceList() {
           onChange={(e) => {
             const [file] = e.currentTarget.files ?? [];
             e.currentTarget.value = '';
-            if (file) void send(file);
+            if (file) void tried(file, 'Price list kept.');
           }}
         />
       </label>
+      {kept && kept !== 'unknown' && kept.rows > 0 && (
+        <button type="button" class="plain warn" onClick={() => void tried(null, noneNow)}>
+          Do without it
+        </button>
+      )}
       {wrong && (
         <p class="problem" role="alert">
           {wrong}
@@ -43,6 +52,8 @@ export function PriceList() {
     </section>
   );
 }
+
+const noneNow = 'No price list now.';
 
 function Standing({ kept }: { kept: CatalogueView | 'unknown' | null }) {
   if (!kept) return <p>Asking the server…</p>;

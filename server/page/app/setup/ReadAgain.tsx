@@ -1,7 +1,17 @@
 import { useState } from 'preact/hooks';
-import { readAgainCall, rereadingCall } from '../kit/calls.ts';
+import { readAgainCall, rereadingCall, takeReadingBackCall } from '../kit/calls.ts';
 import { daysSpelt } from '../kit/clock.ts';
 import { say, sync, wordsOf } from '../kit/model.ts';
+
+/** Says what happened to a job's notes; one tap takes it back, and another brings it again. */
+async function told(words: string, other: string, jobId: string, reading: string | null): Promise<void> {
+  await sync();
+  const takeBack = async () => {
+    const back = await takeReadingBackCall(jobId, reading!);
+    await told(other, words, jobId, back.reading);
+  };
+  say(words, reading === null ? null : takeBack);
+}
 
 type Looked = { difference: string[] } | { wrong: string };
 
@@ -17,9 +27,8 @@ export function ReadAgain({ jobId, today }: { jobId: string; today: string }) {
   const look = () => tried(() => rereadingCall(jobId));
   const readAgain = () =>
     tried(async () => {
-      await readAgainCall(jobId);
-      await sync();
-      say('The notes were read again.');
+      const { reading } = await readAgainCall(jobId);
+      await told('The notes were read again.', 'The notes stand as before.', jobId, reading);
       return null;
     });
   const difference = looked && 'difference' in looked ? looked.difference : [];

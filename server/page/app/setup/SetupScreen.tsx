@@ -1,8 +1,8 @@
 import type { JobView } from '../../../http/api.ts';
 import { useShown } from '../kit/hooks.ts';
 import { settle } from '../kit/model.ts';
+import { canRecord } from '../kit/recorder.ts';
 import { canListen } from '../talk/liveWords.ts';
-import { canRecord } from '../talk/recorder.ts';
 import { JobForm } from './JobForm.tsx';
 import { PriceList } from './PriceList.tsx';
 import { ReadAgain } from './ReadAgain.tsx';
@@ -33,6 +33,14 @@ export function SetupScreen({ view }: { view: JobView | null }) {
           ))}
         </datalist>
         {heard.length > 0 && <p>Heard on this job: {[...new Set(heard)].join(', ')}.</p>}
+        <label class="switch">
+          <input
+            type="checkbox"
+            checked={settings.sun}
+            onChange={(e) => void settle({ sun: e.currentTarget.checked })}
+          />
+          <span>Bright for the sun: black on white, also where the phone is set dark.</span>
+        </label>
         {canListen() && (
           <label class="switch">
             <input

@@ -3,12 +3,14 @@ import { v7 as newId } from 'uuid';
 import type { JobView } from '../../../http/api.ts';
 import { unheardText } from '../../../voice/unheard.ts';
 import { useShown } from '../kit/hooks.ts';
-import { hush, openJob, say, sendNote, settle } from '../kit/model.ts';
+import { now, openJob, say, settle } from '../kit/model.ts';
+import { sendNote } from '../kit/notes.ts';
+import { canRecord } from '../kit/recorder.ts';
+import { endRecording, layIn, startRecording, takeOut } from '../kit/tray.ts';
 import { canListen, listen } from './liveWords.ts';
-import { PhotoTray, type Taken } from './PhotoTray.tsx';
 import { resized } from './photos.ts';
-import { canRecord, type Recorder, record } from './recorder.ts';
 import { TranscriptSheet, type Written } from './TranscriptSheet.tsx';
+import { Tray } from './Tray.tsx';
 import { isTimed, longestNote, wordsIn } from './transcripts.ts';
 
 /**
@@ -16,10 +18,8 @@ import { isTimed, longestNote, wordsIn } from './transcripts.ts';
  * words again after every write. It is read when Send is tapped, and emptied then. It works before the job is here.
  */
 export function Composer({ view }: { view: JobView | null }) {
-  const { settings, started } = useShown();
+  const { settings, started, tray, recorder } = useShown();
   const box = useRef<HTMLTextAreaElement>(null);
-  const [photos, setPhotos] = useState<Taken[]>([]);
-  const [recorder, setRecorder] = useState<Recorder | null>(null);
   const [written, setWritten] = useState<Written | null>(null);
   const [heard, setHeard] = useState<{ words: string; stop: () => void } | null>(null);
 
@@ -28,10 +28,28 @@ export function Composer({ view }: { view: JobView | null }) {
     if (started && !box.current!.value) box.current!.value = settings.draft;
   }, [started]);
 
+  // Not at every letter: an old phone draws the screen again each time.
+  const pause = useRef<ReturnType<typeof setTimeout>>(undefined);
+  const keepDraft = (words: string, after = 0) => {
+    clearTimeout(pause.current);
+    pause.current = setTimeout(() => void settle({ draft: words }), after);
+  };
+  // After the note is on its way into the store: what is cut off here is a draft still.
   const empty = () => {
     box.current!.value = '';
-    void settle({ draft: '' });
+    keepDraft('');
   };
+  // Another screen is opened: what was heard so far is written down.
+  const listening = useRef(heard);
+  listening.current = heard;
+  useEffect(
+    () => () => {
+      const { words, stop } = listening.current ?? {};
+      stop?.();
+      if (words) keepDraft(`${box.current!.value} ${words}`.trim());
+    },
+    [],
+  );
 
   const send = async () => {
     if (!(await openJob())) {
@@ -39,22 +57,23 @@ export function Composer({ view }: { view: JobView | null }) {
       return;
     }
     heard?.stop();
+    await endRecording();
+    const taken = now().tray;
     const text = [box.current!.value.trim(), heard?.words.trim()].filter(Boolean).join(' ');
-    const sound = recorder ? await recorder.stop() : null;
-    if (!text && !photos.length && !sound) {
+    if (!text && !taken.length) {
       say('Nothing said yet.');
       box.current!.focus();
       return;
     }
-    if (isTimed(text) && !photos.length && !sound) {
+    if (isTimed(text) && !taken.length) {
       setWritten({ text, name: null, writtenAt: null });
       return;
     }
-    empty();
-    setPhotos([]);
-    setRecorder(null);
     setHeard(null);
-    await sendNote(text || (sound ? unheardText : 'Photo.'), { photos: photos.map((p) => p.data), sound });
+    const sound = taken.some((one) => one.kind === 'recording');
+    const sent = sendNote(text || (sound ? unheardText : 'Photo.'), { taken });
+    empty();
+    await sent;
   };
 
   const openFile = async (input: HTMLInputElement) => {
@@ -71,28 +90,13 @@ export function Composer({ view }: { view: JobView | null }) {
     const files = [...(input.files ?? [])];
     input.value = '';
     const kept = await Promise.all(files.map(resized));
-    setPhotos((before) => [...before, ...kept.flatMap((data) => (data ? { id: newId(), data } : []))]);
+    await layIn(kept.flatMap((data) => (data ? { id: newId(), kind: 'photo' as const, data } : [])));
     if (kept.includes(null)) say('That file is no picture that this phone can open.');
   };
 
-  const takeOut = (photo: Taken) => {
-    const before = photos;
-    setPhotos(photos.filter((p) => p !== photo));
-    say('Photo taken out.', async () => {
-      setPhotos(before);
-      hush();
-    });
-  };
-
-  const startRecording = async () => {
-    try {
-      const jobId = await openJob();
-      if (!jobId) return say('No job is open on this phone yet.');
-      setRecorder(await record(jobId));
-      say('Recording. Send keeps it with the note.');
-    } catch {
-      say('The microphone was not given. Type, or use the keyboard’s own dictation.');
-    }
+  const drop = async () => {
+    const taken = await endRecording();
+    if (taken) await takeOut(taken);
   };
 
   return (
@@ -126,14 +130,14 @@ export function Composer({ view }: { view: JobView | null }) {
             />
           </label>
           <label class="plain file">
-            File
+            File<span class="hidden"> with talk</span>
             <input
               type="file"
               accept=".vtt,.srt,.txt,text/vtt,text/plain"
               onChange={(e) => void openFile(e.currentTarget)}
             />
           </label>
-          {canRecord() && (
+          {canRecord() && !tray.some((one) => one.kind === 'recording') && (
             <button
               type="button"
               class={recorder ? 'plain recording' : 'plain'}
@@ -141,6 +145,11 @@ export function Composer({ view }: { view: JobView | null }) {
               onClick={() => (recorder ? void send() : void startRecording())}
             >
               {recorder ? 'Stop, send' : 'Record'}
+            </button>
+          )}
+          {recorder && (
+            <button type="button" class="plain warn" onClick={() => void drop()}>
+              Drop it
             </button>
           )}
           {settings.liveWords && canListen() && (
@@ -158,7 +167,7 @@ export function Composer({ view }: { view: JobView | null }) {
             </button>
           )}
         </div>
-        <PhotoTray photos={photos} onOut={takeOut} />
+        <Tray taken={tray} />
         {heard && <p class="heard">{heard.words || 'Listening…'}</p>}
         <div class="say">
           <label class="hidden" for="words">
@@ -171,7 +180,8 @@ export function Composer({ view }: { view: JobView | null }) {
             placeholder="What happened?"
             autocapitalize="sentences"
             enterkeyhint="send"
-            onBlur={(e) => void settle({ draft: e.currentTarget.value })}
+            onInput={(e) => keepDraft(e.currentTarget.value, 700)}
+            onBlur={(e) => keepDraft(e.currentTarget.value)}
             onKeyDown={(e) => {
               if (e.key !== 'Enter' || e.shiftKey || e.isComposing) return;
               e.preventDefault();

@@ -3,6 +3,7 @@ import type { Fact } from '../../../../parser/types.ts';
 import type { JobView, Reply } from '../../../http/api.ts';
 import { isUnheard } from '../../../voice/unheard.ts';
 import { clockOf, daysSpelt } from '../kit/clock.ts';
+import { withdraw } from '../kit/notes.ts';
 import type { ShownTalk } from '../kit/pending.ts';
 import type { Parcel } from '../kit/phoneStore.ts';
 import { ReadAloud } from '../kit/ReadAloud.tsx';
@@ -22,6 +23,8 @@ interface Props {
   /** A fact was tapped: its place in the note. */
   onFact: (index: number) => void;
   onTypeUp: () => void;
+  /** Its words are to be put right before they go out. */
+  onReword: () => void;
 }
 
 /** A recorded talk brings more facts than a thumb can pass by; the others are a tap away. */
@@ -32,7 +35,7 @@ const longWords = 1200;
 const factsOf = (slip: ShownTalk) => slip.facts.flatMap((fact, index) => (fact ? [{ fact, index }] : []));
 
 /** One note as it was said, and under it what was understood. */
-export function Slip({ slip, view, parcels, onFact, onTypeUp }: Props) {
+export function Slip({ slip, view, parcels, onFact, onTypeUp, onReword }: Props) {
   const facts = slip.takenBack ? [] : factsOf(slip);
   return (
     <article class="slip" data-note={slip.id}>
@@ -55,9 +58,9 @@ export function Slip({ slip, view, parcels, onFact, onTypeUp }: Props) {
           Type what it says
         </button>
       )}
-      {slip.unsent && (
+      {slip.unsent && !slip.takenBack && (
         <p class="not-sent">
-          {slip.unsent === 'waiting' ? 'Not sent yet. Read by this phone:' : `Not taken: ${slip.unsent.refused}`}
+          {slip.unsent.parked === null ? 'Not sent yet. Read by this phone:' : 'Not taken, as told above.'}
         </p>
       )}
       {slip.takenBack ? (
@@ -65,7 +68,28 @@ export function Slip({ slip, view, parcels, onFact, onTypeUp }: Props) {
       ) : (
         <Understood slip={slip} view={view} onFact={onFact} />
       )}
+      {slip.unsent && !slip.takenBack && <Waits slip={slip} waits={slip.unsent} onReword={onReword} />}
     </article>
+  );
+}
+
+/** A note that has not gone out can still be put right, or kept from going. */
+function Waits({
+  slip,
+  waits,
+  onReword,
+}: Pick<Props, 'slip' | 'onReword'> & { waits: NonNullable<ShownTalk['unsent']> }) {
+  return (
+    <div class="waits">
+      {!isUnheard(slip) && (
+        <button type="button" class="plain" onClick={onReword}>
+          Change words
+        </button>
+      )}
+      <button type="button" class="plain" onClick={() => void withdraw(waits)}>
+        Take out<span class="hidden"> of what waits: {clockOf(slip.saidAt)}</span>
+      </button>
+    </div>
   );
 }
 
@@ -152,7 +176,8 @@ function Underlined({ text, facts }: { text: string; facts: readonly Fact[] }) {
         const over = facts.filter((f) => f.start <= from && f.end >= until);
         const fact = over.sort((a, b) => a.end - a.start - (b.end - b.start))[0];
         const words = text.slice(from, until);
-        return fact && words.trim() ? (
+        // What is left between two shorter facts may be a comma, which no stroke helps.
+        return fact && /[\p{L}\d]/u.test(words) ? (
           <u key={from} class={`k-${fact.kind}`}>
             {words}
           </u>

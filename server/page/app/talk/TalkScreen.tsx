@@ -3,10 +3,11 @@ import type { JobView } from '../../../http/api.ts';
 import { isUnheard } from '../../../voice/unheard.ts';
 import { dayWords } from '../kit/clock.ts';
 import { useShown } from '../kit/hooks.ts';
-import { talksShown } from '../kit/pending.ts';
+import { type ShownTalk, talksShown } from '../kit/pending.ts';
 import { capital, groupBy } from '../kit/words.ts';
 import { Composer } from './Composer.tsx';
 import { FactSheet } from './FactSheet.tsx';
+import { RewordSheet } from './RewordSheet.tsx';
 import { Slip } from './Slip.tsx';
 import { useShowingLast } from './showingLast.ts';
 import { TypeUpSheet } from './TypeUpSheet.tsx';
@@ -14,11 +15,15 @@ import { TypeUpSheet } from './TypeUpSheet.tsx';
 /** An old phone draws this many slips in a blink; earlier ones are a tap away. */
 const atFirst = 12;
 
+export const nothingKnown =
+  'No job has been opened on this phone yet, and the server does not answer. Try again where there is signal.';
+
 /** The conversation: slips of what was said, what was understood, and the box to say more. */
-export function TalkScreen({ view }: { view: JobView | null }) {
+export function TalkScreen({ view, unknown }: { view: JobView | null; unknown: boolean }) {
   const { talks, parcels, readings } = useShown();
   const [fact, setFact] = useState<{ noteId: string; index: number } | null>(null);
   const [typing, setTyping] = useState<string | null>(null);
+  const [rewording, setRewording] = useState<ShownTalk['unsent']>(null);
   const log = useRef<HTMLDivElement>(null);
   const [most, setMost] = useState(atFirst);
   // History is there before the region goes live, so that only what is new is announced.
@@ -38,6 +43,7 @@ export function TalkScreen({ view }: { view: JobView | null }) {
     <div class="talk">
       <h1 class="hidden">Talk</h1>
       <div class="slips" ref={log} role="log" aria-live={live ? 'polite' : 'off'} aria-label="Notes and replies">
+        {unknown && <p class="empty">{nothingKnown}</p>}
         {view && !slips.length && (
           <div class="empty">
             <p>
@@ -67,6 +73,7 @@ export function TalkScreen({ view }: { view: JobView | null }) {
                   parcels={parcels}
                   onFact={(index) => setFact({ noteId: slip.id, index })}
                   onTypeUp={() => setTyping(slip.id)}
+                  onReword={() => setRewording(slip.unsent)}
                 />
               ))}
             </section>
@@ -79,6 +86,7 @@ export function TalkScreen({ view }: { view: JobView | null }) {
       )}
       <Composer view={view} />
       {view && typed && <TypeUpSheet key={typed.id} slip={typed} view={view} onClose={() => setTyping(null)} />}
+      {view && rewording && <RewordSheet waits={rewording} areas={view.job.areas} onClose={() => setRewording(null)} />}
       {view && fact && chosen && (
         <FactSheet noteId={fact.noteId} index={fact.index} fact={chosen} view={view} onClose={() => setFact(null)} />
       )}

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { JobView } from '../../../http/api.ts';
 import { wallTime } from '../kit/clock.ts';
 import { useModal } from '../kit/hooks.ts';
-import { sendNote } from '../kit/model.ts';
+import { sendNote } from '../kit/notes.ts';
 import { isTimed } from './transcripts.ts';
 
 /** Words written down elsewhere, about to be read as a note. */

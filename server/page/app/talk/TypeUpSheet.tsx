@@ -3,7 +3,8 @@ import type { JobView } from '../../../http/api.ts';
 import { recordingPath } from '../kit/calls.ts';
 import { clockOf, dayWords } from '../kit/clock.ts';
 import { useModal, useShown } from '../kit/hooks.ts';
-import { sendNote, settle } from '../kit/model.ts';
+import { settle } from '../kit/model.ts';
+import { sendNote } from '../kit/notes.ts';
 import type { ShownTalk } from '../kit/pending.ts';
 import { useSource } from './Enclosures.tsx';
 

@@ -46,7 +46,13 @@ export function TripScreen({ view }: { view: JobView }) {
       </div>
       <section class="area">
         <h2>Ready</h2>
-        {!ready.length && <p class="empty">Nothing can be worked on today.</p>}
+        {!ready.length && (
+          <p class="empty">
+            {state.items.length
+              ? 'Nothing can be worked on today.'
+              : 'Nothing on the list yet. What you say under Talk opens it.'}
+          </p>
+        )}
         {groupBy(ready, (item) => item.area ?? 'No area').map(([area, items]) => (
           <div key={area}>
             <h3>{area}</h3>

@@ -1,9 +1,9 @@
 import { v7 as newId } from 'uuid';
-import { phoneStore } from '../kit/phoneStore.ts';
+import { phoneStore, type Taken } from './phoneStore.ts';
 
 export interface Recorder {
-  /** Ends the recording and hands over what was kept; null where nothing was heard at all. */
-  stop(): Promise<{ id: string; data: Blob } | null>;
+  /** Ends the recording and lays what was kept into the tray; null where nothing was heard at all. */
+  stop(): Promise<Taken | null>;
 }
 
 export const canRecord = () => 'MediaRecorder' in globalThis && Boolean(navigator.mediaDevices);
@@ -32,8 +32,13 @@ export async function record(jobId: string): Promise<Recorder> {
       await ended;
       for (const track of stream.getTracks()) track.stop();
       await Promise.all(kept);
-      for (let n = 0; n < pieces.length; n++) await db.delete('sound', [recordingId, n]);
-      return pieces.length ? { id: recordingId, data: new Blob(pieces, { type: recorder.mimeType }) } : null;
+      if (!pieces.length) return null;
+      const taken: Taken = { id: recordingId, kind: 'recording', data: new Blob(pieces, { type: recorder.mimeType }) };
+      const work = db.transaction(['sound', 'tray'], 'readwrite');
+      for (let n = 0; n < pieces.length; n++) void work.objectStore('sound').delete([recordingId, n]);
+      void work.objectStore('tray').put(taken);
+      await work.done;
+      return taken;
     },
   };
 }
