@@ -3,6 +3,9 @@ const containers = new Set(
   'bag box bucket bundle can case coil gallon kit length pack pail roll sheet stick tin tub tube'.split(' '),
 );
 
-/** `bags`, `boxes`, `sq ft`. */
-export const unitWord = (unit: string, overOne: boolean): string =>
-  overOne && containers.has(unit) ? `${unit}${unit.endsWith('x') ? 'es' : 's'}` : unit;
+/** `bags`, `boxes`, `sticks of 8 ft`, `sq ft`. */
+export function unitWord(unit: string, overOne: boolean): string {
+  const [container = unit] = unit.split(' of ');
+  if (!overOne || !containers.has(container)) return unit;
+  return `${container}${container.endsWith('x') ? 'es' : 's'}${unit.slice(container.length)}`;
+}

@@ -47,8 +47,7 @@ export function readAnew(
   { facts: fresh, text, parser }: Pick<NoteRead, 'facts' | 'text' | 'parser'>,
   touched: ReadonlySet<number> = new Set(),
 ): Entry | null {
-  const old = was.facts.map((fact, k) => ({ fact, place: was.places?.[k] ?? k }));
-  const [facts, places] = placed(fresh, old, touched);
+  const [facts, places] = placed(fresh, placesOf(was), touched);
   if (JSON.stringify(facts) === JSON.stringify(was.facts) && text === was.text) return null;
   return { ...entry, id: `${entry.id}@${parser}`, what: { ...was, facts, places, text, parser } };
 }
@@ -60,27 +59,34 @@ export function readAnew(
 export function beforeReading(entries: readonly Entry[], reading: string): Entry[] {
   const touched = touchedByHand(entries);
   const parser = nextReading(entries);
+  const readings = readingsByNote(entries);
   const firsts = entries.filter(({ what }) => what.kind === 'noteRead' && !what.places);
   return firsts.flatMap((first): Entry[] => {
-    const readings = readingsOf(noteOf(first), entries);
-    const [latest, before] = [readings.at(-1), readings.at(-2)];
-    if (!latest || !before || latest.parser !== reading) return [];
-    const was = before.facts.map((fact, k) => ({ fact, place: before.places?.[k] ?? k }));
+    const [before, latest] = readings.get(noteOf(first))!.slice(-2);
+    if (!before || latest?.parser !== reading) return [];
+    const was = placesOf(before);
     const known = new Set(was.map((o) => o.place));
-    const put = latest.facts.flatMap((fact, k) => {
-      const place = latest.places![k]!;
-      return touched.get(noteOf(first))?.has(place) && !known.has(place) ? [{ fact, place }] : [];
-    });
+    const byHand = touched.get(noteOf(first));
+    const put = placesOf(latest).filter(({ place }) => byHand?.has(place) && !known.has(place));
     const [facts, places] = inPlaces([...was, ...put]);
     return [{ ...first, id: `${first.id}@${parser}`, what: { ...before, facts, places, parser } }];
   });
 }
 
-/** Every reading of a note, the first one first. */
-const readingsOf = (noteId: string, entries: readonly Entry[]): NoteRead[] =>
-  entries
-    .flatMap((entry) => (entry.what.kind === 'noteRead' && noteOf(entry) === noteId ? [entry.what] : []))
-    .sort((a, b) => Number(Boolean(a.places)) - Number(Boolean(b.places)) || versionOf(a.parser) - versionOf(b.parser));
+/** Every reading of each note, the first one first. */
+function readingsByNote(entries: readonly Entry[]): Map<string, NoteRead[]> {
+  const out = new Map<string, NoteRead[]>();
+  for (const entry of entries) {
+    if (entry.what.kind !== 'noteRead') continue;
+    const noteId = noteOf(entry);
+    out.set(noteId, [...(out.get(noteId) ?? []), entry.what]);
+  }
+  for (const readings of out.values())
+    readings.sort(
+      (a, b) => Number(Boolean(a.places)) - Number(Boolean(b.places)) || versionOf(a.parser) - versionOf(b.parser),
+    );
+  return out;
+}
 
 /** A number higher than any reading's before, so that this one stands. */
 export const nextReading = (entries: readonly Entry[]): string =>
@@ -104,6 +110,9 @@ function touchedByHand(entries: readonly Entry[]): Map<string, Set<number>> {
 }
 
 type Placed = { fact: Fact; place: number };
+
+/** A reading's facts, each with its place. */
+const placesOf = ({ facts, places }: NoteRead): Placed[] => facts.map((fact, k) => ({ fact, place: places?.[k] ?? k }));
 
 /** New facts at the places of the old ones that they read anew, in the order of their words. */
 function placed(fresh: readonly Fact[], old: readonly Placed[], touched: ReadonlySet<number>): [Fact[], number[]] {

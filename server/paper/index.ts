@@ -1,6 +1,6 @@
 import type { Item, Job, JobState } from '../jobs/types.ts';
 import { amount, thingText } from '../talk/index.ts';
-import { daysSpelt, shortDay } from '../talk/wording.ts';
+import { daysSpelt, isToWalk, shortDay } from '../talk/wording.ts';
 import { Sheet, SIGNATURES } from './sheet.ts';
 
 /** What has still to be walked through: all but what was signed off or dropped, by area, in order of number. */
@@ -8,7 +8,7 @@ export function walkThrough(job: Job, state: JobState): Promise<Buffer> {
   const day = state.asOf.slice(0, 10);
   const sheet = new Sheet(`Walk-through, ${job.name}`, day);
   sheet.head(job.name, `Walk-through on ${headDay(day)}`);
-  const items = state.items.filter((i) => i.state !== 'dropped' && i.state !== 'signed off');
+  const items = state.items.filter(isToWalk);
   if (!items.length) sheet.words('Nothing on the list.');
   const groups = grouped(items, (i) => i.area ?? 'No area');
   for (const [area, here] of groups) {

@@ -19,6 +19,13 @@ export function bagYield(packSize: string | null): { pounds: number; yields: Fra
   return yields ? { pounds, yields } : null;
 }
 
+/** What a bag was taken to hold, for the working. */
+export const yieldWords = ({ pounds, yields }: { pounds: number; yields: Fraction }): string =>
+  `${show(yields)} cu ft a bag of ${pounds} lb (published yield)`;
+
+/** What is asked of a bag of no published yield. */
+export const yieldAsked = (packSize: string | null): string => `how much does a ${packSize} bag make? The bag tells`;
+
 export interface Volume {
   ok: true;
   cubicFeet: Fraction;

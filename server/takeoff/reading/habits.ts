@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import { bagYield } from '../calculators/concrete.ts';
+import { bagYield, yieldAsked, yieldWords } from '../calculators/concrete.ts';
 import { COMPOUND_GALLONS, DRYWALL_SOURCE, SCREWS, TAPE_FEET } from '../calculators/drywall.ts';
 import { screwsOfSheet } from '../calculators/fasteners.ts';
 import { groutPerFoot } from '../calculators/grout.ts';
@@ -51,13 +51,7 @@ const packPounds = (told: Told): Fraction | null => {
 
 function concrete(told: Told): Habit | string {
   const holds = bagYield(told.packSize);
-  if (!holds) return `how much does a ${told.packSize} bag make? The bag tells`;
-  return usual(
-    holds.yields,
-    'cu ft',
-    'bag',
-    `${show(holds.yields)} cu ft a bag of ${holds.pounds} lb (published yield)`,
-  );
+  return holds ? usual(holds.yields, 'cu ft', 'bag', yieldWords(holds)) : yieldAsked(told.packSize);
 }
 
 /** Joint where nobody said, and how thick a tile is by its size. Common practice, no source. */

@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import { bagYield, holeVolume, USUAL_BAG } from '../calculators/concrete.ts';
+import { bagYield, holeVolume, USUAL_BAG, yieldAsked, yieldWords } from '../calculators/concrete.ts';
 import { actualSide } from '../calculators/lumber.ts';
 import { show } from '../calculators/reckoned.ts';
 import type { ComputedLine } from '../types.ts';
@@ -15,9 +15,9 @@ export function holeConcrete(row: Row, holes: number): ComputedLine | string {
   const said = row.terms.ratios.find((r) => r.per === 'bag' && (r.unit === 'cu ft' || r.unit === null));
   const usual = bagYield(row.terms.packSize);
   const holds = said?.value ?? usual?.yields;
-  if (!holds) return `how much does a ${row.terms.packSize} bag make? The bag tells`;
+  if (!holds) return yieldAsked(row.terms.packSize);
   const assumptions: string[] = [];
-  if (!said && usual) assumptions.push(`${show(holds)} cu ft a bag of ${usual.pounds} lb (published yield)`);
+  if (!said && usual) assumptions.push(yieldWords(usual));
   if (!row.lessPost && row.item === 'fence post') assumptions.push('the post is not taken out of the concrete');
   const total = one.cubicFeet.mul(holes);
   const whole = one.cubicFeet.div(holds).ceil().mul(holes);

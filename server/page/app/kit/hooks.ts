@@ -23,6 +23,8 @@ export function useScreen(): Screen {
       setScreen(screenOf(location.hash));
     };
     addEventListener('hashchange', follow);
+    // A tab may have been tapped between the first drawing and now.
+    setScreen(screenOf(location.hash));
     return () => removeEventListener('hashchange', follow);
   }, []);
   return screen;

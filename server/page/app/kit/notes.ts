@@ -44,6 +44,8 @@ export async function sendNote(text: string, given: With = {}): Promise<void> {
   const takeBack = undoOf(id);
   say('Kept on this phone.', takeBack);
   await sync();
+  // What a tap did meanwhile is told by now, and stays told.
+  if (now().said?.undo !== takeBack) return;
   // One that was thrown away meanwhile is in neither.
   if (now().talks.some((t) => t.id === id)) say('Sent.', takeBack);
   else if (now().parcels.some((p) => p.id === id && p.parked !== null)) say('Not taken; it is kept here.');

@@ -2,7 +2,7 @@ import { v7 as newId } from 'uuid';
 import { phoneStore, type Taken } from './phoneStore.ts';
 
 export interface Recorder {
-  /** Ends the recording and lays what was kept into the tray; null where nothing was heard at all. */
+  /** Ends the recording and lays what was kept into the tray; null where nothing was heard at all. Ended again, the same. */
   stop(): Promise<Taken | null>;
 }
 
@@ -25,20 +25,25 @@ export async function record(jobId: string): Promise<Recorder> {
     pieces.push(data);
   };
   recorder.start(1000);
+  const end = async (): Promise<Taken | null> => {
+    const ended = new Promise((done) => recorder.addEventListener('stop', done, { once: true }));
+    recorder.stop();
+    await ended;
+    for (const track of stream.getTracks()) track.stop();
+    await Promise.all(kept);
+    if (!pieces.length) return null;
+    const taken: Taken = { id: recordingId, kind: 'recording', data: new Blob(pieces, { type: recorder.mimeType }) };
+    const work = db.transaction(['sound', 'tray'], 'readwrite');
+    for (let n = 0; n < pieces.length; n++) void work.objectStore('sound').delete([recordingId, n]);
+    void work.objectStore('tray').put(taken);
+    await work.done;
+    return taken;
+  };
+  let ending: Promise<Taken | null> | null = null;
   return {
-    async stop() {
-      const ended = new Promise((done) => recorder.addEventListener('stop', done, { once: true }));
-      recorder.stop();
-      await ended;
-      for (const track of stream.getTracks()) track.stop();
-      await Promise.all(kept);
-      if (!pieces.length) return null;
-      const taken: Taken = { id: recordingId, kind: 'recording', data: new Blob(pieces, { type: recorder.mimeType }) };
-      const work = db.transaction(['sound', 'tray'], 'readwrite');
-      for (let n = 0; n < pieces.length; n++) void work.objectStore('sound').delete([recordingId, n]);
-      void work.objectStore('tray').put(taken);
-      await work.done;
-      return taken;
+    stop: () => {
+      ending ??= end();
+      return ending;
     },
   };
 }

@@ -34,12 +34,11 @@ export async function startRecording(): Promise<void> {
   }
 }
 
-/** Ends the recording, if there is one; it lies in the tray then. */
+/** Ends the recording, if there is one; it is under way until it lies in the tray, so that no other begins before. */
 export async function endRecording(): Promise<Taken | null> {
   const { recorder } = now();
   if (!recorder) return null;
-  show({ recorder: null });
   const taken = await recorder.stop();
-  show({ tray: await trayNow() });
+  show({ recorder: null, tray: await trayNow() });
   return taken;
 }

@@ -3,6 +3,7 @@ import type { Item, ItemState } from '../../../jobs/types.ts';
 import { clockOf, dayWords } from '../kit/clock.ts';
 import { useModal, useShown } from '../kit/hooks.ts';
 import { change } from '../kit/model.ts';
+import { SheetButtons } from '../kit/SheetButtons.tsx';
 import { isLive, itemNotes, stateWord } from '../kit/words.ts';
 import { Enclosures } from '../talk/Enclosures.tsx';
 import { SameAs } from './SameAs.tsx';
@@ -130,14 +131,7 @@ export function ItemSheet({ item, view, onClose }: { item: Item; view: JobView; 
           </label>
         </div>
         <SameAs item={item} items={view.state.items} />
-        <div class="row">
-          <button type="submit" class="primary">
-            Keep
-          </button>
-          <button type="button" class="plain" onClick={() => dialog.current?.close()}>
-            Close
-          </button>
-        </div>
+        <SheetButtons does="Keep" leaves="Close" dialog={dialog} />
       </form>
     </dialog>
   );

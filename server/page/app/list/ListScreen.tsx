@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { JobView } from '../../../http/api.ts';
 import type { Item } from '../../../jobs/types.ts';
-import { isReady, shortDay } from '../../../talk/wording.ts';
+import { isReady, isToWalk, shortDay } from '../../../talk/wording.ts';
 import { canSpeak } from '../kit/aloud.ts';
 import { paperPath } from '../kit/calls.ts';
 import { daysBetween } from '../kit/clock.ts';
@@ -40,7 +40,7 @@ export function ListScreen({ view }: { view: JobView }) {
   };
   const here = area ? items.filter((item) => areaName(item) === area) : items;
   const kept = onPaper
-    ? items.filter((item) => item.state !== 'dropped' && item.state !== 'signed off')
+    ? items.filter(isToWalk)
     : here.filter((item) => filters[filter]!.keeps(item, today)).sort(readyFirst(today));
   // As the job names its areas; what no area was said of comes last.
   const areas = [...new Set([...view.job.areas, ...items.map((item) => item.area ?? ''), ''])]

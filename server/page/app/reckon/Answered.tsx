@@ -43,11 +43,8 @@ export function Answered({ answer, goods }: { answer: Answer; goods: string | nu
 type Bought = { quantity: number; unit: string };
 
 /** `9 boxes`, `3 sticks of 8 ft`; single things are only counted. */
-function amount({ quantity, unit }: Bought): string {
-  if (unit === 'each') return String(quantity);
-  const [head = unit, ...rest] = unit.split(' ');
-  return [quantity, unitWord(head, quantity > 1), ...rest].join(' ');
-}
+const amount = ({ quantity, unit }: Bought): string =>
+  unit === 'each' ? String(quantity) : `${quantity} ${unitWord(unit, quantity > 1)}`;
 
 /** The answer goes where everything bought goes: said as a note, so that it can be put right and taken back like one. */
 function ToOrder({ buy, goods }: { buy: readonly Bought[]; goods: string }) {

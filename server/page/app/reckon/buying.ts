@@ -1,37 +1,30 @@
 import type { Field, Question } from './fields.ts';
+import { choice, known, length, lengths, may, number, pair, rows } from './shorthand.ts';
 
-const room: readonly Field[] = [
-  { name: 'length', label: 'Length, ft', as: 'length', example: '11 ft 6 in' },
-  { name: 'width', label: 'Width, ft', as: 'length', example: '8' },
-];
-const waste: Field = { name: 'waste', label: 'Waste, %', as: 'number', example: '10', may: true };
-const tile: Field = { name: 'tile', label: 'Tile, in', as: 'pair', example: ['12', '24'] };
-const coats: Field = { name: 'coats', label: 'Coats', as: 'number', example: '2', may: true };
-const bag: Field = {
-  name: 'bagPounds',
-  label: 'Bag',
-  as: 'choice',
-  of: [80, 60, 50, 40].map((pounds) => [pounds, `${pounds} lb`] as const),
-};
+const room: readonly Field[] = [length('length', 'Length, ft', '11 ft 6 in'), length('width', 'Width, ft', '8')];
+const waste = may(number('waste', 'Waste, %', '10'));
+const tile = pair('tile', 'Tile, in', '12', '24');
+const coats = (example: string) => may(number('coats', 'Coats', example));
+const bag = choice(
+  'bagPounds',
+  'Bag',
+  [80, 60, 50, 40].map((pounds) => [pounds, `${pounds} lb`] as const),
+);
 const walls: readonly Field[] = [
   ...room,
-  { name: 'height', label: 'Height, ft', as: 'length', example: '8' },
-  { name: 'ceiling', label: 'Ceiling too', as: 'known', may: true },
-  {
-    name: 'openings',
-    label: 'Doors and windows, taken out',
-    as: 'rows',
-    may: true,
-    of: [
-      { name: 'count', label: 'How many', as: 'number', example: '1' },
-      { name: 'width', label: 'Width, ft', as: 'length', example: '3' },
-      { name: 'height', label: 'Height, ft', as: 'length', example: '6 ft 8 in' },
-    ],
-  },
+  length('height', 'Height, ft', '8'),
+  known('ceiling', 'Ceiling too'),
+  may(
+    rows('openings', 'Doors and windows, taken out', [
+      number('count', 'How many', '1'),
+      length('width', 'Width, ft', '3'),
+      length('height', 'Height, ft', '6 ft 8 in'),
+    ]),
+  ),
 ];
 const sold = (unit: string, holds: string): readonly Field[] => [
   { name: 'unit', label: 'Sold by the', as: 'words', example: unit },
-  { name: 'holds', label: 'One covers, sq ft', as: 'number', example: holds },
+  number('holds', 'One covers, sq ft', holds),
 ];
 
 /** What can be counted up to buy. */
@@ -40,19 +33,19 @@ export const BUYING: readonly Question[] = [
     key: 'cover',
     words: 'Floor or wall, by what a box covers',
     goods: 'tile',
-    fields: [...room, ...sold('box', '11.5'), waste, { ...coats, example: '1' }, { ...tile, may: true }],
+    fields: [...room, ...sold('box', '11.5'), waste, coats('1'), may(tile)],
   },
   {
     key: 'walls',
     words: 'Walls of a room, such as paint',
     goods: 'paint',
-    fields: [...walls, ...sold('gal', '350'), coats, waste],
+    fields: [...walls, ...sold('gal', '350'), coats('2'), waste],
   },
   {
     key: 'board',
     words: 'Board for a room, with screws, tape and mud',
     goods: 'drywall',
-    fields: [...walls, { name: 'sheet', label: 'Sheet, ft', as: 'pair', example: ['4', '12'] }, waste],
+    fields: [...walls, pair('sheet', 'Sheet, ft', '4', '12'), waste],
   },
   {
     key: 'mortar',
@@ -60,9 +53,9 @@ export const BUYING: readonly Question[] = [
     goods: 'thinset',
     fields: [
       ...room,
-      { name: 'notch', label: 'Notch, in', as: 'pair', example: ['1/4', '3/8'] },
-      { name: 'bagPounds', label: 'Bag, lb', as: 'number', example: '50', may: true },
-      { name: 'backButtered', label: 'Back-buttered', as: 'known', may: true },
+      pair('notch', 'Notch, in', '1/4', '3/8'),
+      may(number('bagPounds', 'Bag, lb', '50')),
+      known('backButtered', 'Back-buttered'),
       waste,
     ],
   },
@@ -73,9 +66,9 @@ export const BUYING: readonly Question[] = [
     fields: [
       ...room,
       tile,
-      { name: 'thickness', label: 'Tile thickness, in', as: 'length', example: '3/8' },
-      { name: 'joint', label: 'Joint, in', as: 'length', example: '1/8' },
-      { name: 'bagPounds', label: 'Bag, lb', as: 'number', example: '10' },
+      length('thickness', 'Tile thickness, in', '3/8'),
+      length('joint', 'Joint, in', '1/8'),
+      number('bagPounds', 'Bag, lb', '10'),
       waste,
     ],
   },
@@ -84,9 +77,9 @@ export const BUYING: readonly Question[] = [
     words: 'Sealant along a joint',
     goods: 'sealant',
     fields: [
-      { name: 'run', label: 'Run, ft', as: 'length', example: '60' },
-      { name: 'bead', label: 'Joint width and depth, in', as: 'pair', example: ['3/8', '1/4'] },
-      { name: 'ounces', label: 'Tube, fl oz', as: 'number', example: '10.1', may: true },
+      length('run', 'Run, ft', '60'),
+      pair('bead', 'Joint width and depth, in', '3/8', '1/4'),
+      may(number('ounces', 'Tube, fl oz', '10.1')),
       waste,
     ],
   },
@@ -95,9 +88,9 @@ export const BUYING: readonly Question[] = [
     words: 'Studs, joists or posts on center',
     goods: 'studs',
     fields: [
-      { name: 'run', label: 'Run, ft', as: 'length', example: '12 ft 4 in' },
-      { name: 'spacing', label: 'On center, in', as: 'length', example: '16' },
-      { name: 'ends', label: 'One at each end', as: 'known', may: true },
+      length('run', 'Run, ft', '12 ft 4 in'),
+      length('spacing', 'On center, in', '16'),
+      known('ends', 'One at each end'),
     ],
   },
   {
@@ -105,9 +98,9 @@ export const BUYING: readonly Question[] = [
     words: 'Boards side by side',
     goods: 'deck boards',
     fields: [
-      { name: 'run', label: 'Across, ft', as: 'length', example: '12' },
-      { name: 'width', label: 'Board width, in', as: 'length', example: '5-1/2' },
-      { name: 'gap', label: 'Gap, in', as: 'length', example: '1/8' },
+      length('run', 'Across, ft', '12'),
+      length('width', 'Board width, in', '5-1/2'),
+      length('gap', 'Gap, in', '1/8'),
     ],
   },
   {
@@ -115,9 +108,9 @@ export const BUYING: readonly Question[] = [
     words: 'Balusters between posts',
     goods: 'balusters',
     fields: [
-      { name: 'clear', label: 'Clear between posts, ft', as: 'length', example: '13' },
-      { name: 'width', label: 'Baluster width, in', as: 'length', example: '1-1/2' },
-      { name: 'gap', label: 'Widest gap, in', as: 'length', example: '4', may: true },
+      length('clear', 'Clear between posts, ft', '13'),
+      length('width', 'Baluster width, in', '1-1/2'),
+      may(length('gap', 'Widest gap, in', '4')),
     ],
   },
   {
@@ -125,17 +118,9 @@ export const BUYING: readonly Question[] = [
     words: 'Cut list on stock lengths',
     goods: 'boards',
     fields: [
-      {
-        name: 'pieces',
-        label: 'Pieces',
-        as: 'rows',
-        of: [
-          { name: 'count', label: 'How many', as: 'number', example: '6' },
-          { name: 'length', label: 'Length, in', as: 'length', example: '31 7/8' },
-        ],
-      },
-      { name: 'stock', label: 'Sold in lengths of, ft', as: 'lengths', example: ['8', '12'] },
-      { name: 'kerf', label: 'Blade, in', as: 'length', example: '1/8', may: true },
+      rows('pieces', 'Pieces', [number('count', 'How many', '6'), length('length', 'Length, in', '31 7/8')]),
+      lengths('stock', 'Sold in lengths of, ft', '8', '12'),
+      may(length('kerf', 'Blade, in', '1/8')),
     ],
   },
   {
@@ -143,10 +128,10 @@ export const BUYING: readonly Question[] = [
     words: 'Wire, pipe or trim along a run',
     goods: 'pipe',
     fields: [
-      { name: 'run', label: 'Run, ft', as: 'length', example: '42' },
-      { name: 'ends', label: 'Boxes or fittings', as: 'number', example: '4', may: true },
-      { name: 'makeUp', label: 'Left over at each, ft', as: 'length', example: '1', may: true },
-      { name: 'stock', label: 'Sold in lengths of, ft', as: 'length', example: '10', may: true },
+      length('run', 'Run, ft', '42'),
+      may(number('ends', 'Boxes or fittings', '4')),
+      may(length('makeUp', 'Left over at each, ft', '1')),
+      may(length('stock', 'Sold in lengths of, ft', '10')),
       waste,
     ],
   },
@@ -155,10 +140,10 @@ export const BUYING: readonly Question[] = [
     words: 'Batts in a wall',
     goods: 'insulation batts',
     fields: [
-      { name: 'wall', label: 'Wall, ft', as: 'length', example: '28' },
-      { name: 'spacing', label: 'Studs on center, in', as: 'length', example: '16' },
-      { name: 'height', label: 'Height, ft', as: 'length', example: '93 in' },
-      { name: 'batt', label: 'Batt length, in', as: 'length', example: '93' },
+      length('wall', 'Wall, ft', '28'),
+      length('spacing', 'Studs on center, in', '16'),
+      length('height', 'Height, ft', '93 in'),
+      length('batt', 'Batt length, in', '93'),
     ],
   },
   {
@@ -166,9 +151,9 @@ export const BUYING: readonly Question[] = [
     words: 'Concrete for post holes',
     goods: 'concrete mix',
     fields: [
-      { name: 'holes', label: 'Holes', as: 'number', example: '4' },
-      { name: 'diameter', label: 'Across, in', as: 'length', example: '10' },
-      { name: 'depth', label: 'Depth, in', as: 'length', example: '36' },
+      number('holes', 'Holes', '4'),
+      length('diameter', 'Across, in', '10'),
+      length('depth', 'Depth, in', '36'),
       bag,
     ],
   },
@@ -176,6 +161,6 @@ export const BUYING: readonly Question[] = [
     key: 'slab',
     words: 'Concrete for a slab',
     goods: 'concrete mix',
-    fields: [...room, { name: 'thick', label: 'Thickness, in', as: 'length', example: '4' }, bag, waste],
+    fields: [...room, length('thick', 'Thickness, in', '4'), bag, waste],
   },
 ];

@@ -8,7 +8,9 @@ export function PriceList() {
   const [kept, setKept] = useState<CatalogueView | 'unknown' | null>(null);
   const [wrong, setWrong] = useState('');
   useEffect(() => {
-    catalogueCall().then(setKept, () => setKept('unknown'));
+    // An answer that comes late must not hide a list that was sent meanwhile.
+    const first = (view: CatalogueView | 'unknown') => setKept((known) => known ?? view);
+    catalogueCall().then(first, () => first('unknown'));
   }, []);
   /** Puts a list in the place of the one that stands, or none; the one that stood can be put back. */
   const put = async (file: Blob | null, words: string): Promise<void> => {

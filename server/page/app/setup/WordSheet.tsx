@@ -3,6 +3,7 @@ import type { NewWord, TaughtWord } from '../../../http/api.ts';
 import { forget, teach } from '../kit/firm.ts';
 import { useModal } from '../kit/hooks.ts';
 import { wordsOf } from '../kit/model.ts';
+import { SheetButtons } from '../kit/SheetButtons.tsx';
 
 const kinds: readonly [NewWord['kind'], string][] = [
   ['material', 'something to buy'],
@@ -92,19 +93,13 @@ export function WordSheet({ word, onClose }: { word: NewWord | TaughtWord | null
             {wrong}
           </p>
         )}
-        <div class="row">
-          <button type="submit" class="primary">
-            Keep
-          </button>
-          <button type="button" class="plain" onClick={() => dialog.current?.close()}>
-            Leave it
-          </button>
+        <SheetButtons does="Keep" dialog={dialog}>
           {id && (
             <button type="button" class="plain warn" onClick={() => void tried(forget(id))}>
               Forget it
             </button>
           )}
-        </div>
+        </SheetButtons>
       </form>
     </dialog>
   );

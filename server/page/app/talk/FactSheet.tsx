@@ -3,6 +3,7 @@ import type { JobView } from '../../../http/api.ts';
 import { offerToTeach } from '../kit/firm.ts';
 import { useModal } from '../kit/hooks.ts';
 import { change } from '../kit/model.ts';
+import { SheetButtons } from '../kit/SheetButtons.tsx';
 import { decimalOf, exactOf } from '../kit/typedNumber.ts';
 import { fractionWords, kindWord } from '../kit/words.ts';
 import { SameAs } from '../list/SameAs.tsx';
@@ -76,14 +77,7 @@ export function FactSheet({
         </datalist>
         {item && <SameAs item={item} items={view.state.items} />}
         <p class="why">Why: rule “{fact.rule}”.</p>
-        <div class="row">
-          <button type="submit" class="primary">
-            Put right
-          </button>
-          <button type="button" class="plain" onClick={() => dialog.current?.close()}>
-            Leave it
-          </button>
-        </div>
+        <SheetButtons does="Put right" dialog={dialog} />
         <button type="button" class="plain warn" onClick={() => correct(null)}>
           Not this
         </button>

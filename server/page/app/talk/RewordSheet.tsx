@@ -1,6 +1,7 @@
 import { useModal } from '../kit/hooks.ts';
 import { reword } from '../kit/notes.ts';
 import type { ShownTalk } from '../kit/pending.ts';
+import { SheetButtons } from '../kit/SheetButtons.tsx';
 
 /** Other words, or another area, for a note that waits on this phone. */
 export function RewordSheet({
@@ -45,14 +46,7 @@ export function RewordSheet({
             ))}
           </select>
         </label>
-        <div class="row">
-          <button type="submit" class="primary">
-            Keep
-          </button>
-          <button type="button" class="plain" onClick={() => dialog.current?.close()}>
-            Leave it
-          </button>
-        </div>
+        <SheetButtons does="Keep" dialog={dialog} />
       </form>
     </dialog>
   );

@@ -3,6 +3,7 @@ import type { JobView } from '../../../http/api.ts';
 import { wallTime } from '../kit/clock.ts';
 import { useModal } from '../kit/hooks.ts';
 import { sendNote } from '../kit/notes.ts';
+import { SheetButtons } from '../kit/SheetButtons.tsx';
 import { isTimed } from './transcripts.ts';
 
 /** Words written down elsewhere, about to be read as a note. */
@@ -66,14 +67,7 @@ export function TranscriptSheet({
             defaultValue={guess.slice(0, 16)}
           />
         </label>
-        <div class="row">
-          <button type="submit" class="primary">
-            Read it
-          </button>
-          <button type="button" class="plain" onClick={() => dialog.current?.close()}>
-            Leave it
-          </button>
-        </div>
+        <SheetButtons does="Read it" dialog={dialog} />
       </form>
     </dialog>
   );

@@ -6,6 +6,7 @@ import { useModal, useShown } from '../kit/hooks.ts';
 import { settle } from '../kit/model.ts';
 import { sendNote } from '../kit/notes.ts';
 import type { ShownTalk } from '../kit/pending.ts';
+import { SheetButtons } from '../kit/SheetButtons.tsx';
 import { useSource } from './Enclosures.tsx';
 
 /** Seconds that a typist goes back to hear a word again. */
@@ -104,14 +105,7 @@ export function TypeUpSheet({ slip, view, onClose }: { slip: ShownTalk; view: Jo
           />
         </label>
         <p class="keys">On a keyboard F2 plays and stops, F4 goes back {backBy} seconds.</p>
-        <div class="row">
-          <button type="submit" class="primary">
-            Send
-          </button>
-          <button type="button" class="plain" onClick={() => dialog.current?.close()}>
-            Later
-          </button>
-        </div>
+        <SheetButtons does="Send" leaves="Later" dialog={dialog} />
       </form>
     </dialog>
   );
