@@ -7,7 +7,8 @@ const PACKS =
 
 /** Goods whose count or name stands beside the words that were read for them. */
 export function goodsAsSaid(fact: Material, text: string, facts: readonly Fact[]): Material | null {
-  if (isSizeOf(fact, facts) || isHowSold(fact) || isPiece(fact, text)) return { ...fact, status: 'mentioned' };
+  if (isSizeOf(fact, facts) || isHowSold(fact) || isPiece(fact, text) || tellsReach(fact, text))
+    return { ...fact, status: 'mentioned' };
   if (facts.some((f) => f.kind === 'material' && f.quantity !== null && !namesItself(f) && isNamedBy(f, fact, text)))
     return { ...fact, status: 'mentioned' };
   if (
@@ -20,10 +21,20 @@ export function goodsAsSaid(fact: Material, text: string, facts: readonly Fact[]
   )
     return { ...fact, item: fact.unit, unit: 'each' };
   if (/\bfooters?$/.test(fact.quote) && fact.unit === 'ft')
-    return { ...fact, size: `${fact.quantity} ft`, quantity: null, exact: null, unit: null };
+    return {
+      ...fact,
+      size: `${fact.quantity} ft`,
+      quantity: null,
+      exact: null,
+      unit: null,
+      // A length of boards uses none of them up.
+      status: fact.status === 'used' ? 'mentioned' : fact.status,
+    };
   if (fact.unit === 'ft' && /\bof (?:them|those|these|em|'em)$/.test(fact.quote)) return { ...fact, unit: 'each' };
   if (onlySpokenOf(fact, text, facts)) return { ...fact, status: 'mentioned' };
   if (fact.status === 'used' && wantedFor(fact, text, facts)) return { ...fact, status: 'need' };
+  // "Thirty two sheets worth": so much work, not so much stock.
+  if (fact.status === 'have' && /^'?s? worth\b/.test(text.slice(fact.end))) return { ...fact, status: 'need' };
   const said = text.toLowerCase();
   const before = said.slice(Math.max(0, fact.start - 40), fact.start);
   const after = said.slice(fact.end, fact.end + 60);
@@ -57,9 +68,14 @@ const isSizeOf = (fact: Material, facts: readonly Fact[]): boolean =>
 /** "Sixty pound bags", "10 ft sticks": a pack in the plural without a count tells how something is sold, and is not one. */
 const isHowSold = (fact: Material): boolean =>
   fact.quantity === 1 &&
-  / (?:lb|kg|ft|m|oz|gal|L)$/.test(fact.size ?? '') &&
-  /\b(?:bags|sacks|sticks|lengths|boxes|buckets|pails|tubes|rolls|coils|cans|tins|tubs)$/i.test(fact.quote) &&
+  / (?:lb|kg|ft|m|oz|gal|L|cu ft)$/.test(fact.size ?? '') &&
+  /\b(?:bags|sacks|sticks|lengths|boxes|buckets|pails|tubes|rolls|coils|cans|tins|tubs)(?: [\d./]+ cu ft)?$/i.test(fact.quote) &&
   !namesItself(fact);
+
+/** "A gallon goes 375": what goods cover, which says nothing of how many there are. */
+const tellsReach = (fact: Material, text: string): boolean =>
+  fact.quantity === 1 &&
+  /\b(?:goes|covers|does|makes|yields)(?: about| around)? \d/i.test(text.slice(fact.start, fact.end + 16));
 
 /** "3 @ 1400": a bare count and a length behind it are pieces of a cut list, whatever was named before. */
 const isPiece = (fact: Material, text: string): boolean =>
