@@ -69,7 +69,9 @@ const isSizeOf = (fact: Material, facts: readonly Fact[]): boolean =>
 const isHowSold = (fact: Material): boolean =>
   fact.quantity === 1 &&
   / (?:lb|kg|ft|m|oz|gal|L|cu ft)$/.test(fact.size ?? '') &&
-  /\b(?:bags|sacks|sticks|lengths|boxes|buckets|pails|tubes|rolls|coils|cans|tins|tubs)(?: [\d./]+ cu ft)?$/i.test(fact.quote) &&
+  /\b(?:bags|sacks|sticks|lengths|boxes|buckets|pails|tubes|rolls|coils|cans|tins|tubs)(?: [\d./]+ cu ft)?$/i.test(
+    fact.quote,
+  ) &&
   !namesItself(fact);
 
 /** "A gallon goes 375": what goods cover, which says nothing of how many there are. */
