@@ -2,11 +2,12 @@ import { sameArea, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Done } from '../../parser/types.ts';
 import { type Board, isLive, isWork, type Standing, sharing } from './board.ts';
 import { ALONE, ask, nameOf, open, setState, type Telling } from './items.ts';
+import { type ByRules, sureOf } from './linking/index.ts';
 import { find, headIn, headOf, namesAnother, placesClash, unmeasured } from './match.ts';
 import { BEFORE, CARRIES, ENDS, PUTS, stems } from './verbs.ts';
 
-/** The item that finished work answers, by the rules. */
-function answeredByRules(telling: Telling, fact: Done): Standing | null {
+/** The item that finished work answers, by the rules, or the one that it may answer. */
+function answeredByRules(telling: Telling, fact: Done): ByRules {
   const { board, entry } = telling;
   const named = objectWords(fact.task);
   // "New one's in": the thing stands in the words just before.
@@ -16,18 +17,18 @@ function answeredByRules(telling: Telling, fact: Done): Standing | null {
   const fits = (item: Standing) => answers(item, fact.task);
   const sought = { words, area: fact.area, quote: fact.quote, head: headOf(fact.task) };
   const whole = find(board, sought, { fits, sure: 0.6, anyOf: false });
-  if (whole?.sure) return whole.item;
+  if (whole?.sure) return sureOf(whole.item);
   const byThing = (of: ReadonlySet<string>) =>
     of.size ? find(board, { ...sought, words: of }, { fits, sure: 0.75, anyOf: false }) : null;
   const said = byThing(object);
   const thing = said?.sure ? said : byThing(unmeasured(object));
-  if (thing?.sure) return thing.item;
-  return (
+  if (thing?.sure) return sureOf(thing.item);
+  const item =
     replacedBy(board, fact) ??
     renewedOf(telling, fact) ??
     patchedUp(board, fact) ??
-    dueToday(board, fact, entry.at.slice(0, 10))
-  );
+    dueToday(board, fact, entry.at.slice(0, 10));
+  return item ? sureOf(item) : { item: null, perhaps: (whole ?? thing ?? said)?.item ?? null };
 }
 
 /** Finished work closes the item that it answers, and only that; else it stands in the day log as its own closed line. */

@@ -2,7 +2,7 @@ import { sameArea, wordsOf } from '../../parser/trade/likeness.ts';
 import type { FollowUp, Problem } from '../../parser/types.ts';
 import { add, type Board, enter, isLive, leave, reword, type Standing, sharing } from './board.ts';
 import type { Question } from './ledger.ts';
-import type { Link, Linker } from './linking/index.ts';
+import { type ByRules, type Link, type Linker, sureOf } from './linking/index.ts';
 import { find, headIn, headOf } from './match.ts';
 import { assigned, flawOf, NO_NAME, sameWork } from './repairs.ts';
 import type { Entry, Event, ItemState } from './types.ts';
@@ -118,8 +118,8 @@ function wonder(telling: Telling, perhaps: Standing | null, item: Standing): Sta
 const phraseOf = (thing: string, defect: string) =>
   defect.includes(thing) || thing.includes(defect) ? `${thing}` : `${thing}: ${defect}`;
 
-/** The item that the rules take a problem for. */
-function problemByRules(telling: Telling, fact: Problem): Standing | null {
+/** The item that the rules take a problem for, or the one that it may be. */
+function problemByRules(telling: Telling, fact: Problem): ByRules {
   const { board } = telling;
   const sought = {
     words: wordsOf(`${fact.thing} ${fact.defect}`),
@@ -130,12 +130,12 @@ function problemByRules(telling: Telling, fact: Problem): Standing | null {
   const fits = (item: Standing) => sameThing(item, sought.head, sought.words);
   const again = /\b(?:still|again|back)\b/.test(fact.quote.toLowerCase());
   const same = sameBreath(telling, fact);
-  if (same) return same;
+  if (same) return sureOf(same);
   const live = find(board, sought, { fits, sure: fact.state === 'fixed' ? 0.6 : undefined });
-  if (live?.sure) return live.item;
+  if (live?.sure) return sureOf(live.item);
   const closed = again || fact.state === 'fixed' ? find(board, sought, { where: ['closed'], fits }) : null;
-  if (closed?.sure) return closed.item;
-  return fact.state === 'fixed' ? soleFlaw(board, fact) : null;
+  if (closed?.sure) return sureOf(closed.item);
+  return { item: fact.state === 'fixed' ? soleFlaw(board, fact) : null, perhaps: live?.item ?? null };
 }
 
 /** A problem opens an item, joins one that stands, or closes what was put right; null where it is no item. */
@@ -217,15 +217,16 @@ function sameThing(item: Standing, mine: string, words: ReadonlySet<string>): bo
 }
 
 /** The flaw that a plan repairs, the item it repeats, or the one it gives out, by the rules. */
-function planByRules(telling: Telling, fact: FollowUp, words: ReadonlySet<string>): Standing | null {
+function planByRules(telling: Telling, fact: FollowUp, words: ReadonlySet<string>): ByRules {
   const flaw = flawOf(telling, fact, words);
-  if (flaw) return flaw;
+  if (flaw) return sureOf(flaw);
   const match = find(
     telling.board,
     { words, area: fact.area, quote: fact.quote },
     { fits: (item) => sameWork(item, fact.task) },
   );
-  return match?.sure ? match.item : assigned(telling, fact, words);
+  if (match?.sure) return sureOf(match.item);
+  return { item: assigned(telling, fact, words), perhaps: match?.item ?? null };
 }
 
 /** A follow-up joins the problem it repairs, the item it repeats, or opens its own; null where it is no item. */
