@@ -8,6 +8,9 @@ import { viewOf } from './views.ts';
 const AT_NO_EDGE = /^(?:a|i|and|an|the|of|to|at|by|for|be|our|till|until|since|before|after|cause|cos|than|while)$/;
 /** Behind a word of the trade these go on: "caulk in the gap", "the pad is". */
 const GOES_ON = /^(?:in|on|is|are|it|or|up|out)$/;
+/** Counts above ten, and the words that only say how a length is counted. */
+const COUNTED =
+  /^(?:eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty|hundred|thousand|lineal|linear)$/;
 /** Crews say it in so many notes (`companyOf`) that they mean it. */
 const OFTEN = 3;
 
@@ -46,6 +49,8 @@ export function meansItself(
   const name = meant.split(/[ -]/);
   const wrong = heard.filter((word) => !name.includes(word));
   if (!wrong.length && heard.length === name.length) return true;
+  // "Sixteen sacks" are no sixteens: a count said in full is heard right.
+  if (wrong.some((word) => COUNTED.test(word))) return true;
   // "The cover's off" is no misheard cover.
   if (wrong.some((word) => word.includes("'"))) return true;
   // "Level her out", "a big screen".

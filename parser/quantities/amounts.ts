@@ -27,6 +27,7 @@ export function amountAt(line: Line, i: number): Draft | null {
   if (unit) {
     if (isPlaceInRow(line, number, unit.unit.kind)) return null;
     draft.unit = unit.unit;
+    draft.bareUntil = draft.until;
     draft.until = unit.until;
     draft.unitFrom = 'said';
     if (unit.more) draft.more = true;
@@ -102,6 +103,8 @@ function timesAt(line: Line, i: number): Draft | null {
   const next = line.tokens[i + 1];
   if (next?.kind !== 'number' || !/^\d{1,4}$/.test(next.text) || (next.spaced !== token.spaced && next.spaced))
     return null;
+  // "36 1/4 w x 80 1/2 h": a size.
+  if (line.number(i + 1)?.until !== i + 2) return null;
   const before = line.tokens[i - 1];
   const measures = before !== undefined && (before.kind === 'number' || /^["'”’″′]$/.test(before.text)) && next.spaced;
   const after = line.tokens[i + 2];
@@ -177,13 +180,14 @@ function partBehind(line: Line, draft: Draft): Draft {
   return { ...draft, n: draft.n * part.d + part.n, d: part.d, until: part.until, shape: 'mixed' };
 }
 
-/** "Five metres sixty": the centimetres said bare behind the metres. */
+/** "Five metres sixty", "three metres one hundred": the centimetres, or from a hundred on the millimetres, said bare behind the metres. */
 function centimetresBehind(line: Line, draft: Draft): Draft {
   if (draft.unit?.unit !== 'm' || draft.d !== 1 || !draft.inWords) return draft;
   const part = line.number(draft.until);
-  const bare = part?.shape === 'whole' && part.inWords && !part.article && part.n > 9 && part.n < 100;
+  const bare = part?.shape === 'whole' && part.inWords && !part.article && part.n > 9 && part.n < 1000;
   if (!bare || unitAt(line, part.until, part) || !endsPhrase(line, part.until)) return draft;
-  return { ...draft, n: draft.n * 100 + part.n, d: 100, until: part.until, shape: 'mixed' };
+  const d = part.n < 100 ? 100 : 1000;
+  return { ...draft, n: draft.n * d + part.n, d, until: part.until, shape: 'mixed' };
 }
 
 /** "Minus ten degrees", "-5 C": only of temperatures; elsewhere a hyphen joins and never negates. */

@@ -27,7 +27,7 @@ export function tie(line: Line, drafts: readonly Draft[]): void {
 type Kind = NonNullable<Draft['group']>['kind'];
 
 const BY = wordSet('by x ×');
-const SIDES = wordSet('wide long tall high deep thick');
+const SIDES = wordSet('wide long tall high deep thick w h l d');
 const FROM = wordSet('from between');
 
 function jointOf(line: Line, a: Draft, b: Draft): Kind | null {
@@ -90,6 +90,14 @@ function share(members: readonly Draft[]): void {
   const said = members.findLast((m) => m.unitFrom === 'said') ?? members.find((m) => m.unitFrom === 'implied');
   const unit = said?.unit;
   if (!unit) return;
+  // "Eight by four sheets", "2400 x 1200 sheets": how large they are, not how many.
+  if (members[0]!.group!.kind === 'pair' && unit.kind === 'pack') {
+    for (const m of members)
+      if (m.unitFrom === 'said') Object.assign(m, { unit: null, unitFrom: 'none', until: m.bareUntil ?? m.until });
+    return;
+  }
+  // "Three metre by six twenty": the bare number is in millimetres.
+  const thousandfold = (m: Draft) => unit.unit === 'm' && m.unitFrom === 'none' && m.n > 50 * m.d;
   // "Eight foot by two": feet said first do not reach over to a bare number.
   const backwards = members.at(-1)!.unitFrom === 'said' || unit.unit !== 'ft';
   // `2x10x14'`: a board's section is nominal, only its length is in feet.
@@ -98,6 +106,7 @@ function share(members: readonly Draft[]): void {
     if (m.unitFrom === 'said' || (m.unitFrom === 'none' && !backwards)) continue;
     if (m.unitFrom === 'implied' && unit.kind !== 'length') continue;
     if (m.unitFrom === 'implied' && unit.unit === 'ft') continue;
+    if (thousandfold(m)) continue;
     m.unit = unit;
     m.unitFrom = m === said ? m.unitFrom : 'shared';
   }

@@ -48,6 +48,10 @@ const dotted = (said: SaidUnit | null, until: number) => said && { unit: said.un
 
 function unitStart(line: Line, at: number, number: SaidNumber | null): number {
   let k = at;
+  // "40ish feet", "forty odd feet", "two hundred and change feet".
+  if (line.word(k) === 'ish' || line.word(k) === 'odd') k++;
+  else if (line.word(k) === 'and' && /^(?:change|some)$/.test(line.word(k + 1))) k += 2;
+  else if (line.word(k) === 'and' && line.word(k + 1) === 'a' && line.word(k + 2) === 'bit') k += 3;
   if (line.tokens[k]?.text === '-' && line.tight(k) && line.tokens[k + 1]?.kind === 'word') k++;
   if (number?.shape === 'decimal' && number.n < number.d && line.word(k) === 'of' && /^an?$/.test(line.word(k + 1)))
     return k + 2;

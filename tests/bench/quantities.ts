@@ -122,7 +122,7 @@ const jsonLines = <T>(path: string): T[] =>
     .map((line) => JSON.parse(line) as T);
 
 const misses = process.argv.includes('--misses');
-for (const name of ['seen', 'unseen', 'fresh', 'opened', 'sealed', 'opened-2', 'sealed-2', 'opened-3', 'sealed-3']) {
+for (const name of ['seen', 'unseen', 'fresh', 'opened', 'opened-2', 'opened-3', 'opened-4', 'opened-5', 'opened-6']) {
   const phrases = jsonLines<Phrase>(`../../fixtures/phrases/${name}.jsonl`);
   console.log(`Quantities, ${name} (${phrases.length} phrases)`);
   console.table({

@@ -72,6 +72,8 @@ export const year: ClaimRule = (line, i) => {
     if (tail.n > 20 && /^(?:code|edition|model|nec|irc|ibc)$/.test(line.word(tail.until)))
       return { until: tail.until, kind: 'year' };
   }
+  if (isDwelling(line, i)) return { until: i + 1, kind: 'year' };
+  if (isSpokenYear(line, i)) return { until: line.number(i)!.until, kind: 'year' };
   if (isBackIn(line, i)) return { until: line.number(i)!.until, kind: 'year' };
   if (!since || !CENTURIES.has(line.word(i))) return null;
   if (/^(?:twenties|thirties|forties|fifties|sixties|seventies|eighties|nineties|hundreds)$/.test(line.word(i + 1)))
@@ -95,11 +97,35 @@ const isDecade = (line: Line, i: number) =>
   !/^(?:by|x)$/.test(line.word(i - 1)) &&
   !/^(?:two|six|four|\d+)$/.test(line.word(i - 1));
 
+const HOUSES = wordSet(
+  'ranch bungalow house home cottage terrace colonial craftsman victorian build building model wiring panel boiler kitchen chevy ford truck semi duplex cape',
+);
+
+/** "A 1962 ranch". */
+const isDwelling = (line: Line, i: number) =>
+  isDigits(line, i) &&
+  /^(?:1[89]|20)\d\d$/.test(line.word(i)) &&
+  HOUSES.has(line.word(i + 1)) &&
+  /^(?:a|the|this|that|his|her|their|old|in)$/.test(line.word(i - 1));
+
+/** "In two thousand nine", "the class of two thousand and six". */
+function isSpokenYear(line: Line, i: number): boolean {
+  if (line.word(i) !== 'two' || line.word(i + 1) !== 'thousand') return false;
+  const number = line.number(i)!;
+  const since =
+    /^(?:in|since|from|circa|back)$/.test(line.word(i - 1)) ||
+    /^(?:class|summer|winter|spring)$/.test(line.word(i - 2));
+  return since && number.d === 1 && number.n < 2040 && endsPhraseOrVerb(line, number.until);
+}
+
+const endsPhraseOrVerb = (line: Line, at: number) =>
+  !unitAt(line, at, null) && !/^(?:by|x|of|or|to)$/.test(line.word(at)) && !/[^s]s$/.test(line.word(at));
+
 /** "Back in seventy eight", "built in '62", "since eighty four": the century left out. */
 function isBackIn(line: Line, i: number): boolean {
   const cued =
     line.word(i - 1) === 'in'
-      ? /^(?:back|built|done|poured|put)$/.test(line.word(i - 2))
+      ? /^(?:back|built|born|done|poured|put|bought|opened|married|retired|started)$/.test(line.word(i - 2))
       : line.word(i - 1) === 'since';
   const number = cued ? line.number(i) : null;
   if (number?.d !== 1 || number.n < 40 || number.n > 99 || number.article) return false;

@@ -15,7 +15,7 @@ const DAY_PARTS = wordSet(
 );
 const MEETING = wordSet(
   'see meet meeting here there show shows showed come comes coming came start starts started call inspector inspection open opens close closes ' +
-    'back leave leaves left quit lunch delivery arrive arrives done finished home knock gone alarm swing swung done plumber driver crew',
+    'back leave leaves left quit lunch breakfast dinner tea smoko prestart toolbox site shift gate woke wake rang knocking delivery arrive arrives done finished home knock gone alarm swing swung done plumber driver crew',
 );
 
 const claim = (until: number): Claim => ({ until, kind: 'clock' });
@@ -49,12 +49,27 @@ function pastHour(line: Line, i: number): Claim | null {
   if (word === 'half' && k === i && HOURS.has(side) && hasCue(line, i - 1) && endsPhrase(line, i + 2))
     return claim(i + 2);
   if (!/^(?:past|to|after|till|of)$/.test(side)) return null;
+  // "Twenty past and nobody's here": the hour is known.
+  if (side === 'past' && /^(?:quarter|half|five|ten|twenty)$/.test(word) && isHourKnown(line, k + 2))
+    return claim(k + 2);
   const part = word === 'quarter' || (word === 'half' && side === 'past');
   const minutes = /^(?:five|ten|twenty)$/.test(word) && side !== 'of' && k === i;
-  if ((!part && !minutes) || !HOURS.has(line.word(k + 2)) || (minutes && side === 'to' && !isTimely(line, i, k + 3)))
-    return null;
+  if ((!part && !minutes) || !HOURS.has(line.word(k + 2))) return null;
+  if (minutes && side === 'to' && !isTimely(line, i, k + 3) && !isCountedDown(line, i, k)) return null;
   return unitAt(line, k + 3, line.number(k + 2)) ? null : claim(withMeridiem(line, k + 3));
 }
+
+/** "Rang at ten to four", "it's five to four": no range goes down, and "it's" tells the time. */
+const isCountedDown = (line: Line, i: number, k: number) =>
+  endsPhrase(line, k + 3) &&
+  (line.word(i - 1) === 'at'
+    ? (line.number(k)?.n ?? 0) > (line.number(k + 2)?.n ?? 0)
+    : /^(?:it's|its|already|nearly|almost)$/.test(line.word(i - 1)) && !/^(?:of|on|by|x)$/.test(line.word(k + 3)));
+
+const isHourKnown = (line: Line, at: number) => {
+  const next = line.tokens[at];
+  return next === undefined || next.kind === 'break' || /^(?:[,.;!?]|and|so|now|already|when|but)$/.test(next.word);
+};
 
 function onHour(line: Line, i: number): Claim | null {
   if (!HOURS.has(line.word(i))) return null;
@@ -87,6 +102,13 @@ const SUBJECTS = wordSet("i i'm i'll we we're we'll he he's he'll she she's she'
 
 const hasCue = (line: Line, at: number) => CUES.has(line.word(at)) || LOOSE_CUES.has(line.word(at));
 
+/** A meeting, a meal or a shift is told of before it. */
+function isMet(line: Line, i: number, reach: number): boolean {
+  for (let k = i - 2; k >= i - reach && k >= 0 && line.tokens[k]!.kind !== 'break'; k--)
+    if (MEETING.has(line.word(k).replace(/'s$/, ''))) return true;
+  return false;
+}
+
 /** "After nine", "by seven thirty in the morning", "meet at ten": not "after two coats", "at four inches". */
 function isTimely(line: Line, i: number, until: number): boolean {
   const before = line.word(i - 1);
@@ -104,8 +126,8 @@ function isTimely(line: Line, i: number, until: number): boolean {
     return false;
   }
   if (before === 'by' && line.number(i - 2)) return false;
-  const met = [2, 3, 4, 5].some((back) => MEETING.has(line.word(i - back)));
   const halfHour = until > i + 1 && /^(?:fifteen|thirty|five)$/.test(line.word(until - 1));
+  const met = isMet(line, i, halfHour ? 9 : 5);
   // "At two I'm leaving", "around three the truck comes", "eleven thirty works".
   if (
     loose &&

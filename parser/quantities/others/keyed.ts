@@ -6,7 +6,7 @@ import type { ClaimRule } from './claim.ts';
 const DIGIT = wordSet('oh zero one two three four five six seven eight nine 0 1 2 3 4 5 6 7 8 9');
 const KEYED = wordSet(
   'code combo combination lockbox box pin padlock keypad gate password alarm extension serial number ref reference permit licence license ' +
-    'plate registration rego account mobile cell phone ring dial call text invoice ticket docket',
+    'plate registration rego account mobile cell phone ring dial call text invoice ticket docket lot dye batch tag model part sku item vin meter job po claim policy barcode asset fault error',
 );
 /** "Double oh seven", "treble one": so many of the digit behind. */
 const REPEATED: ReadonlyMap<string, number> = new Map([
@@ -42,7 +42,9 @@ export const keyed: ClaimRule = (line, i) => {
   const enough =
     count >= ENOUGH ||
     (count === ENOUGH - 1 && odd && !/^(?:by|x)$/.test(line.word(i - 1))) ||
-    (count >= ENOUGH_KEYED && letters > 1);
+    (count >= ENOUGH_KEYED && letters > 1) ||
+    (count === ENOUGH - 1 && isSpelled(line, i, until) && !/^(?:by|x)$/.test(line.word(i - 1)));
+  if (/^(?:by|x|×)$/.test(line.word(until))) return null;
   if (count < ENOUGH_KEYED || (!enough && !isKeyed(line, i))) return null;
   // "Nine hundred one two three" at its end: a phone's number as the British say it.
   while (enough && line.word(until) === 'hundred') until++;
@@ -59,6 +61,14 @@ function digitsSaid(line: Line, i: number): { count: number; words: number; repe
     !times && line.word(i + 1) === 'hundred' && DIGIT.has(line.word(i + 2)) && DIGIT.has(line.word(i - 1));
   return { count: (times ?? 1) + (hundred ? 2 : 0), words: times || hundred ? 2 : 1, repeated: times !== undefined };
 }
+
+/** "Four four one nine": nobody counts figure by figure. */
+function isSpelled(line: Line, from: number, until: number): boolean {
+  for (let k = from; k < until; k++) if (!SPELLED.has(line.word(k))) return false;
+  return true;
+}
+
+const SPELLED = wordSet('zero one two three four five six seven eight nine');
 
 /** A capital alone, but no article and nobody's "I". */
 const isLetter = (line: Line, i: number) => /^[B-HJ-Z]$/.test(line.tokens[i]?.text ?? '');

@@ -8,20 +8,20 @@ import { type Claim, type ClaimRule, isDigits } from './claim.ts';
 /** Words that give the number behind them as a name. */
 const NAMED = wordSet(
   'option alternate keynote mark number unit suite apt apartment circuit ckt lot interstate marker license serial page revision rev order invoice permit po wo job ticket model cat category type grade schedule sch ' +
-    'irc ibc nec upc nfpa chevy ford dodge ram iphone wd series channel aisle slot locker extension bus track route rt rm zip highway hwy exit chapter version phase class breaker stage code ext combo pin gate plan item note',
+    'irc ibc nec upc nfpa chevy ford dodge ram iphone wd series channel aisle slot locker extension bus track route rt rm zip highway hwy exit chapter version phase class breaker stage code ext combo pin gate plan item note bus tram flight platform terminal junction pier studio berth shade rm',
 );
 /** The same, unless a size follows: "window three", but "window 36 x 48". */
 const NAMED_UNLESS_SIZED = wordSet(
   'room bedroom block column footing bath bathroom floor door window drop bay line zone day week sheet drawing detail section level building bldg house truck crew part row ' +
-    'lane step station loop stair flat apto bed tread cam washer dryer mailbox drwr drawer cell joist post hole coat take fix',
+    'lane step station loop stair flat apto bed tread cam washer dryer mailbox drwr drawer cell joist post hole coat take fix plot dock bin table seat desk tower wing rm bedsit pod',
 );
 const SIZED = wordSet('by x × wide high tall deep long thick and or to of is are at more');
 const LETTERED = wordSet(
-  'sheet drawing page detail section plan lot block unit apartment apt room permit gate bay row',
+  'sheet drawing page detail section plan lot block unit apartment apt room permit gate bay row column grid panel',
 );
 /** What a number describes without counting: "a two story house", "three way switch", "one man job". */
 const DESCRIBED = wordSet(
-  'layer handle handled compartment basin story storey man person car way part pole prong gang tab star go hole bedroom bath point speed stage panel lite year-old step tone ply',
+  'layer handle handled compartment basin story storey man person car way part pole prong gang tab star go hole bedroom bath point speed stage phase panel lite year-old step tone ply',
 );
 
 const claim = (until: number, kind: Claim['kind'] = 'label'): Claim => ({ until, kind });
@@ -43,28 +43,36 @@ export const label: ClaimRule = (line, i) => {
     !/^inch/.test(line.word(i + 2))
   )
     return claim(i + 2);
-  // "The three fifty dually": a truck by its size.
-  if (number.d === 1 && /^(?:dually|diesel|pickup)$/.test(next)) return claim(number.until);
   if (isHyphened(line, number.until)) return claim(number.until + 2);
   if (number.d !== 1) return null;
   const before = nameBefore(line, i);
   if (isRoomIn(line, i, number)) return claim(number.until);
   if (before === '#' && line.tight(i)) return claim(number.until);
   // "Sheet A five hundred": a letter of its own before the number.
-  if (/^[A-HJ-Z]$/.test(line.tokens[i - 1]?.text ?? '') && LETTERED.has(line.word(i - 2))) return claim(number.until);
-  if ((before === '.' && line.word(i - 2) === 'no' && line.tight(i - 1)) || before === 'r') return claim(number.until);
+  if (isLettered(line, i)) return claim(number.until);
+  if (
+    (before === '.' && line.word(i - 2) === 'no' && line.tight(i - 1)) ||
+    (before === 'r' && !/^(?:by|x|×)$/.test(next))
+  )
+    return claim(number.until);
   const named =
     (NAMED.has(before) && !isOrdered(line, i, number)) ||
     (before === 'is' && /^(?:code|combo|pin|zip|number|extension|lockbox|password)$/.test(line.word(i - 2)));
   if (!named && !NAMED_UNLESS_SIZED.has(before)) return null;
   const mark = line.tokens[number.until];
   // "Apartment 12C": the letter is part of the name.
-  if (mark && !mark.spaced && /^[A-Z]$/.test(mark.text) && (named || /^(?:door|room|window|stair)$/.test(before)))
+  if (
+    mark &&
+    !mark.spaced &&
+    (/^[A-Z]$/.test(mark.text) ? named || ROOMS.has(before) : isRoomLetter(before, mark.text))
+  )
     return claim(number.until + 1);
   if (unitAt(line, number.until, number) || (mark?.kind === 'mark' && !mark.spaced && /^["'/%”’]$/.test(mark.text)))
     return null;
   if (named) return next === 'by' || next === 'x' ? null : claim(number.until);
-  if (isPlural(next)) return null;
+  // "Room 212 smells": nobody counts by the hundred behind a room.
+  const hundreds = ROOMS.has(before) && number.n >= 100;
+  if (isPlural(next) && !hundreds) return null;
   const ends = mark === undefined || mark.kind !== 'word' || !SIZED.has(next);
   // Rooms and sections are numbered by the hundred.
   const highest = /^(?:room|section|detail|sheet|building|bldg)$/.test(before) ? 1000 : 40;
@@ -76,6 +84,19 @@ export const label: ClaimRule = (line, i) => {
     ? claim(number.until)
     : null;
 };
+
+const ROOMS = wordSet('door room rm window stair');
+const HOMES = wordSet('flat apartment apt unit suite room rm door plot lot block bldg building house');
+
+/** "Flat 4b". */
+const isRoomLetter = (before: string, letter: string) => HOMES.has(before) && /^[a-h]$/.test(letter);
+
+/** "Sheet A five hundred", "column b four": a letter of its own before the number. */
+const isLettered = (line: Line, i: number) =>
+  LETTERED.has(line.word(i - 2)) &&
+  (/^[A-HJ-Z]$/.test(line.tokens[i - 1]?.text ?? '') ||
+    /^[b-hj-z]$/.test(line.word(i - 1)) ||
+    (line.word(i - 1) === 'a' && /^(?:sheet|drawing|page|detail)$/.test(line.word(i - 2))));
 
 const CALLED = /^(?:code|combo|pin|extension|zip|number|lockbox|password|order|invoice|serial|ext)'s$/;
 
@@ -126,7 +147,12 @@ const isHyphened = (line: Line, at: number) =>
   !unitAt(line, at, null);
 
 /** "Drop two treads": they are counted. */
-const isPlural = (word: string) => /[^s']s$/.test(word) && word.length > 3;
+const isPlural = (word: string) => /[^s']s$/.test(word) && word.length > 3 && !VERBS_OF_IT.has(word);
+
+/** What a room or a plot does, rather than a plural. */
+const VERBS_OF_IT = wordSet(
+  'wants needs gets looks smells leaks goes comes says sits stays runs drips feels sounds starts opens closes still always',
+);
 
 const PARAGRAPHS = wordSet('section table article chapter figure paragraph');
 const WRITTEN_CODES = /^[A-Z]{2,4}$/;

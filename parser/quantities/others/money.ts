@@ -9,7 +9,7 @@ import type { Claim, ClaimRule } from './claim.ts';
 const CURRENCY = wordSet('dollar dollars buck bucks cent cents quid euro euros usd peso pesos grand');
 const THOUSANDS = wordSet('k grand');
 const PAYING = wordSet(
-  'paid pay cost costs spent charged charging charges billed fee price bill invoice budget quote quoted ran permit deposit rental rent fine toll owe owes owed',
+  'paid pay cost costs spent charged charging charges billed fee price bill invoice budget quote quoted ran permit deposit rental rent fine fined toll owe owes owed bet tip tipped',
 );
 
 /** $385, "sixty two bucks", "the fee was one fifty", "cost me eighty five". */
@@ -42,6 +42,7 @@ export const money: ClaimRule = (line, i) => {
     number.n >= 10 * number.d
   )
     return sum(number, number.until + 2, false);
+  if (isAsked(line, i, number)) return sum(number, number.until, false);
   if (!PAYING.has(line.word(i - 1)) && !PAYING.has(line.word(i - 2)) && !PAYING.has(line.word(i - 3))) return null;
   // "Eighty pounds on it" is a load; pounds are money only where somebody paid them.
   if (next === 'pounds' || next === 'pound') return sum(number, number.until + 1, false);
@@ -52,6 +53,21 @@ export const money: ClaimRule = (line, i) => {
 /** "Four bucks a foot": the foot is no length. */
 const pastRate = (line: Line, at: number) =>
   /^(?:a|an|per)$/.test(line.word(at)) && unitNamed(line.word(at + 1)) ? at + 2 : at;
+
+/** "Ninety five a pop", "four eighty for the lot", "got him down to six fifty", "eighteen hundred up front": bargained. */
+function isAsked(line: Line, i: number, number: SaidNumber): boolean {
+  if (number.shape === 'fraction' || unitAt(line, number.until, number)) return false;
+  const [next, after, last] = [0, 1, 2].map((k) => line.word(number.until + k));
+  if (next === 'a' && /^(?:pop|head|throw|go|month|unit)$/.test(after!)) return true;
+  if (next === 'up' && after === 'front') return true;
+  if (next === 'for' && after === 'the' && /^(?:lot|job|whole|day|pair)$/.test(last!)) return isBargained(line, i);
+  return false;
+}
+
+const isBargained = (line: Line, i: number) => [1, 2, 3, 4, 5].some((back) => BARGAIN.has(line.word(i - back)));
+const BARGAIN = wordSet(
+  'he she they him her them wants want wanted asked asking charge charges quoted price pay paid down knocked gave offered',
+);
 
 const NO_GOODS = wordSet('for in on to and so but the at total each apiece');
 
