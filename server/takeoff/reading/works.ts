@@ -1,6 +1,7 @@
 import type Fraction from 'fraction.js';
 import { type Bedding, NO_BEDDING } from './bedding.ts';
 import { type Goods, pairsIn, sameGoods } from './goods.ts';
+import { metricUnit } from './lengths.ts';
 import { goodsNamed, type NoteTold, noteTold, tells } from './noteTold.ts';
 import type { Ratio, Terms } from './ratios.ts';
 import { meetExtent, restates } from './restated.ts';
@@ -156,7 +157,7 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
   };
   work.asked ||= ASKS.test(words);
   work.wanted ||= wants(words);
-  work.metric ||= extent.assumed !== null || figures.some((f) => f.sure && f.unit === 'm');
+  work.metric ||= extent.assumed !== null || metricUnit(figures) !== null;
   work.parts.walls ||= /\bwalls?\b/.test(words);
   work.parts.ceiling ||= /\b(?:ceilings?|lids?)\b/.test(
     words
