@@ -7,6 +7,10 @@ const WARM = 70;
 /** Cement takes twice as long for each so many degrees F under 70 (8 C; trade magazine on winter tiling). */
 const DOUBLES = 14.4;
 const LEAST = 50;
+/** Compound dries at its usual pace from here up, F (engineerfix.com, how long to let joint compound dry). */
+const DRIES_WELL = 65;
+/** Hours of a coat of compound in a cool room: the long end of what is published (finishing council, chasephipps.com). */
+const SLOW = 48;
 
 /** Words that make plain degrees those of the air. */
 const AIR =
@@ -35,7 +39,6 @@ export function inTheCold(hours: number, cold: Work['cold'], degrees: number | n
   const tooCold = degrees < LEAST ? `${at}, under ${LEAST} F it may not set at all` : at;
   if (cold === 'cement')
     return { hours: Math.ceil(hours * 2 ** (Math.max(0, WARM - degrees) / DOUBLES)), said: tooCold };
-  // Drying table for compound at 50 % humidity (from memory): 60 F takes 24 h, 50 F takes 36.
-  if (cold === 'compound') return { hours: degrees < 60 ? Math.max(hours, 36) : hours, said: tooCold };
+  if (cold === 'compound') return { hours: degrees < DRIES_WELL ? Math.max(hours, SLOW) : hours, said: tooCold };
   return { hours, said: tooCold };
 }
