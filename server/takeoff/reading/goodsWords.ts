@@ -27,12 +27,19 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
     by: 'length',
   },
   {
+    named:
+      /\b(?:hang(?:ing)?|board(?:ing)? out)\b(?=[^.;]*\b(?:walls?|lids?|ceilings?)\b)(?=.*\{[NLK]\d+\} ?(?:by|x) ?\{[NLK]\d+\})/,
+    item: 'drywall',
+    by: 'area',
+  },
+  {
     named: /(?<!(?:river|base|lava|pea|crushed) )\brock\b(?! base)(?=.*\b(?:sheets?|walls?|lids?|ceilings?)\b)/,
     item: 'drywall',
     by: 'area',
   },
   {
-    named: /\b(?:slabs?|pads?|footings?|pour)\b(?=.*(?:\{W\d+\} bags?|\{[NW]\d+\} ?pounders|\byards?\b))/,
+    named:
+      /\b(?:slabs?|pads?|footings?|pour|walk(?:way)?s?|sidewalks?|driveways?|aprons?|patios?|stoops?|ramps?|steps?)\b(?=.*(?:\{W\d+\} bags?|\{[NW]\d+\} ?pounders|\byards?\b))/,
     item: 'concrete mix',
     by: 'volume',
   },

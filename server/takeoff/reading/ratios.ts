@@ -31,6 +31,9 @@ export interface Terms {
 const PACKS =
   'box|boxes|case|cases|carton|cartons|bag|bags|bundle|bundles|roll|rolls|sheet|sheets|can|cans|tin|tins|bucket|buckets|pail|pails|gallon|gallons|gal|litre|litres|liter|liters|tube|tubes|cartridge|cartridges|pallet|pallets|square|pack|packs|pkg|stick|sticks|length|lengths|piece|pieces|pc|pcs|each|drum|kit|kits|bale|bales|sack|sacks|coil|coils|spool|spools|board|boards|bottle|bottles|jug|jugs|tub|tubs|slab|slabs|panel|panels|plank|planks|brick|block|tile|tiles|footers';
 
+/** Goods in sheets, by their own names. */
+const BOARDS = 'plasterboards?|gib|ply(?:wood)?|osb|villaboard|cement boards?|backer boards?|boards?|sheeting';
+
 /** The canonical unit of a pack word, singular: `boards` and `footers` are sticks. */
 function packUnit(word: string): string {
   const named = unitNamed(word);
@@ -140,6 +143,17 @@ function packsOf(said: Said, out: Terms): void {
     if (!sheets || !stocked) continue;
     add(m, w.mul(l), 'sq ft', 'sheet', [m[2], m[3]]);
     out.packSize = `${w.toString()}x${l.toString()}`;
+  }
+  // "Twelve hundred by twenty four hundred plasterboard": bare sides of a metre and about are millimetres.
+  for (const m of words.matchAll(
+    saying(`<NL> ?(?:x|by) ?<NL>,? (?:mil )?(?:(?!tiles?)[a-z]+ )?(?:sheets?|panels?|${BOARDS})\\b`, 'g'),
+  )) {
+    const [a, b] = [figureAt(said, m[1]), figureAt(said, m[2])];
+    if (![a, b].every((f) => f.unit === null || f.unit === 'mm')) continue;
+    const [w, l] = [a.value.valueOf(), b.value.valueOf()];
+    if (w < 900 || w > 1250 || l < 1200 || l > 3600) continue;
+    add(m, a.value.mul(b.value).div(1_000_000), 'sq m', 'sheet', [m[1], m[2]]);
+    out.packSize = `${w}x${l}`;
   }
   // "9x100 rolls", in feet.
   for (const m of words.matchAll(saying('<LNK> ?(?:x|by) ?<LNK>(?: (?:foot|ft))?( rolls?\\b)?', 'g'))) {

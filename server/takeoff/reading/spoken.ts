@@ -162,9 +162,29 @@ const negatives: Mend = (words, figures) =>
     return '';
   });
 
+/** "Six hundred by three hundreds": a hundred each, in the plural. */
+const hundreds: Mend = (words, figures) =>
+  words.replace(/\{N(\d+)\} hundreds\b/g, (_, id: string) => {
+    figures[Number(id)] = { ...figures[Number(id)]!, value: figures[Number(id)]!.value.mul(100) };
+    return `{N${id}}`;
+  });
+
+/** "8 tubes, 12 inch, 3 ft deep": forms for footings, which are counted, and no tubes of caulk. */
+const footingTubes: Mend = (words, figures) =>
+  /\bdeep\b/.test(words) && !/\b(?:caulk|sealant|silicone|adhesive)\b/.test(words)
+    ? words.replace(/\{K(\d+)\}/g, (all, id: string) => {
+        const figure = figures[Number(id)]!;
+        if (figure.unit !== 'tube') return all;
+        figures[Number(id)] = { ...figure, unit: null, kind: null, sure: false };
+        return `{N${id}} tubes`;
+      })
+    : words;
+
 /** In the order in which they are put right. */
 const MENDS: readonly Mend[] = [
   negatives,
+  hundreds,
+  footingTubes,
   points,
   halfSquare,
   pounds,

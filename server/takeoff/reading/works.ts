@@ -105,6 +105,8 @@ function starts({ words }: Said, note: NoteTold, goods: Goods, index: number, ow
   if (own.ratios.length > 0 || own.coats.length > 0) return true;
   if (index === 0 && own.byMeasure !== null && note.told) return true;
   if (asked && note.told) return true;
+  // What is left over at the ends is told only of what is to be bought.
+  if (index === 0 && note.told && note.extentFor(goods.by).makeUp.length > 0) return true;
   if (wanted && (note.told || own.waste !== null)) return true;
   if (index > 0) return WITH_OTHERS.test(goods.item) && wanted;
   return !someOwn && (own.waste !== null || own.packSize !== null);

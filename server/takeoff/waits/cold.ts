@@ -14,11 +14,11 @@ const SLOW = 48;
 
 /** Words that make plain degrees those of the air. */
 const AIR =
-  /(?:\bdegrees?|\{X\d+\}) (?:out|outside|in here|inside|overnight|today|this morning)\b|\b(?:cold|chilly|freezing|warm|hot)\b/;
+  /(?:\bdegrees?|\{X\d+\}) (?:out|outside|in here|(?:down |up |in )?there|(?:down|up) here|inside|overnight|today|this morning)\b|\b(?:cold|chilly|freezing|warm|hot)\b/;
 
 /** "It's only 55 out here": a bare figure of the air. */
 const BARE = saying(
-  "\\b(?:it's|it is|only|about|around|was|got|down to|hit|at) <N> (?:out|outside|in here|inside|overnight|in the (?:room|house|garage|basement|shop))\\b",
+  "\\b(?:it's|it is|only|about|around|was|got|down to|hit|at) <N> (?:out|outside|in here|inside|(?:down |up |in )?there|(?:down|up) here|overnight|in the (?:room|house|garage|basement|shop))\\b",
 );
 
 /** Air or room temperature told in a note, F; null where none was, or where it is the water's or the heater's. */

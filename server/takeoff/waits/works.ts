@@ -31,7 +31,7 @@ const LABELS = 'label range at about 70 F; common practice';
 
 const next = (what: string, after = ''): RegExp =>
   new RegExp(
-    `\\b(?:${what})\\b(?: it| this| that| the \\w+| over it)?(?:'s| is| are)? (?:is |are )?next\\b|\\b(?:then|before|ready to|can|gonna|going to|want to|wants to|start|plan(?:ning)? to|so|i'll|we'll|will) (?:we |i )?(?:${what})\\b|\\b(?:${what})(?: it| this| that| the \\w+)? (?:tonight|tomorrow|today|later|this afternoon|this aft|after)\\b|^(?:${what}) (?:it|this|that|them|the \\w+)\\b${after ? `|${after}` : ''}`,
+    `\\b(?:${what})\\b(?: it| this| that| the \\w+| over it)?(?:'s| is| are)? (?:is |are )?next\\b|\\b(?:then|before|ready to|can|gonna|going to|want to|wants to|start|plan(?:ning)? to|so|i'll|we'll|will) (?:we |i )?(?:${what})\\b|\\b(?:${what})(?: on)?(?: it| this| that| the \\w+)? (?:tonight|tomorrow|today|later|this afternoon|this aft|after)\\b|^(?:${what}) (?:it|this|that|them|the \\w+)\\b${after ? `|${after}` : ''}`,
   );
 
 const USE = next(
@@ -113,7 +113,7 @@ export const WORKS: readonly Work[] = [
     cold: 'compound',
   },
   {
-    done: /\b(?:primed|priming|prim(?:er is|er's) on)\b/,
+    done: /\b(?:primed|priming|prim(?:er is|er's) on|(?:got|put|have|has|rolled|sprayed|brushed) (?:the |a |some |one )?(?:coat of )?(?:[a-z]+ ){0,2}primer on)\b/,
     products: [
       {
         name: 'oil primer',
@@ -123,7 +123,7 @@ export const WORKS: readonly Work[] = [
       },
       { name: 'primer', named: /\bprim/, hours: 4, source: `latex primer, recoat 2 to 4 h; ${LABELS}` },
     ],
-    steps: [{ verb: 'paint', said: next('paint|painting|first coat') }],
+    steps: [{ verb: 'paint', said: next('paint|painting|first coat|finish coat|top ?coat|enamel') }],
     cold: 'paint',
   },
   {
@@ -209,7 +209,10 @@ export const WORKS: readonly Work[] = [
         source: `liquid waterproofing, flood test 24 to 72 h; ${LABELS}`,
       },
     ],
-    steps: [{ verb: 'flood test', said: next('flood test|flood it|test the pan|fill the pan|flood') }],
+    steps: [
+      { verb: 'flood test', said: next('flood test|flood it|test the pan|fill the pan|flood') },
+      { verb: 'tile', said: next('tile|tiling|set tile') },
+    ],
   },
   {
     done: /\b(?:(?:coat|coats) of (?:poly|polyurethane|finish)|poly(?:urethane)?(?:'s| is)? (?:on|down)|polyed|varnished)\b/,
