@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import { fahrenheit } from '../checks/water.ts';
 import { type Said, saying } from '../reading/said.ts';
-import type { Work } from './works.ts';
+import type { Work } from './work.ts';
 
 const WARM = 70;
 /** Cement takes twice as long for each so many degrees F under 70 (8 C; trade magazine on winter tiling). */

@@ -5,7 +5,8 @@ import { readOnce } from '../reading/remembered.ts';
 import { type Said, saying, sentencesOf } from '../reading/said.ts';
 import type { ComputedWait } from '../types.ts';
 import { inTheCold, roomTemperature } from './cold.ts';
-import { type Product, type Step, WORKS, type Work } from './works.ts';
+import type { Product, Step, Work } from './work.ts';
+import { WORKS } from './works.ts';
 
 const LABEL_TIME = saying(
   '\\b(?:says?|label|bag|tub|can|bucket|box|wants?|needs?|gotta|has to)\\b[^.{]{0,24}{T(\\d+)}|{T(\\d+)} before',
