@@ -94,7 +94,7 @@ export const HAZARDS: readonly Hazard[] = [
     text: `May carry load: shore before you cut, and have an engineer or the building office say what may be cut. ${DEFER}`,
     source: 'IRC R502.8, R602.6, R802.7 (cutting, notching and boring)',
     when: new RegExp(
-      `\\b(?:(?:load ?-?bearing|bearing wall)|walls?\\b[^.]{0,40}\\bbearing|(?:tak(?:e|ing) (?:down|out)|remov(?:e|ing)|knock(?:ing)? (?:down|out)|open(?:ing)? up) (?:the |that |a )?wall|(?:${HARM})\\b[^.]{0,24}\\b(?:${MEMBER})|(?:${MEMBER})\\b[^.]{0,32}\\b(?:${HARM}))\\b`,
+      `\\b(?:(?:load ?-?bearing|bearing wall)|walls?\\b[^.]{0,40}\\bbearing|(?:tak(?:e|ing) (?:down|out)|remov(?:e|ing)|knock(?:ing)? (?:down|out)|open(?:ing)? up) (?:the |that |a )?wall|(?:${HARM})\\b[^.]{0,24}\\b(?:${MEMBER})|(?:${MEMBER})\\b[^.]{0,32}\\b(?:${HARM})|notch(?:ed|ing)?\\b[^.]{0,40}\\b(?:2|two) ?(?:x|by) ?(?:6|8|10|12|six|eight|ten|twelve))\\b`,
     ),
   },
   {

@@ -58,6 +58,23 @@ const besideFeet: Mend = (words, figures) =>
     },
   );
 
+/** "Two at three foot by seven and a half and the back at five by seven and a half": one place beside another in feet. */
+const placesBesideFeet: Mend = (words, figures) => {
+  const feet = /\b(?:foot|feet|ft)\b|\d ?['′’]/i;
+  const inches = /\d ?["″”]|\b(?:inch|inches|in)\b/i;
+  return words.replace(
+    /((?:back|front|side|end|left|right|other|wall|one|closet|landing|nook)(?:'s| is| are| at)* )\{L(\d+)\}( ?(?:x|by) ?)\{L(\d+)\}/g,
+    (all, place: string, a: string, by: string, b: string, at: number) => {
+      const before = [...words.slice(0, at).matchAll(/\{L(\d+)\} ?(?:x|by) ?\{/g)].at(-1);
+      const pair = [figures[Number(a)]!, figures[Number(b)]!];
+      const bare = pair.every((f) => f.unit === 'in' && !inches.test(f.quote) && !feet.test(f.quote));
+      if (!before || !bare || figures[Number(before[1])]!.unit !== 'ft' || pair.some((f) => f.value.compare(40) > 0))
+        return all;
+      return `${place}{${length(figures, a, pair[0]!.value, 'ft')}}${by}{${length(figures, b, pair[1]!.value, 'ft')}}`;
+    },
+  );
+};
+
 const CODES: Readonly<Record<string, number>> = { ten: 10, twelve: 12, fourteen: 14, two: 2, three: 3 };
 
 /** "Eleven foot ten by fourteen two": beside feet a cable's code is feet and inches. */
@@ -190,6 +207,7 @@ const MENDS: readonly Mend[] = [
   pounds,
   footAndHalf,
   besideFeet,
+  placesBesideFeet,
   codeBesideFeet,
   hungBoard,
   feetRunOn,

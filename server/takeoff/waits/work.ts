@@ -27,8 +27,10 @@ export interface Work {
   cold?: 'cement' | 'compound' | 'paint';
 }
 
+const WEEKDAY = '(?:on |this |next )?(?:mon|tues|wednes|thurs|fri|satur|sun)day';
+
 /** Words that name a step as what comes next, or plan it. */
 export const next = (what: string, after = ''): RegExp =>
   new RegExp(
-    `\\b(?:${what})\\b(?: it| this| that| the \\w+| over it)?(?:'s| is| are)? (?:is |are )?next\\b|\\b(?:then|before|ready to|can|gonna|going to|want to|wants to|start|plan(?:ning)? to|so|i'll|we'll|will) (?:we |i )?(?:${what})\\b|\\b(?:${what})(?: on)?(?: it| this| that| the \\w+)? (?:tonight|tomorrow|today|later|this afternoon|this aft|after)\\b|^(?:${what}) (?:it|this|that|them|the \\w+)\\b${after ? `|${after}` : ''}`,
+    `\\b(?:${what})\\b(?: it| this| that| the \\w+| over it)?(?:'s| is| are)? (?:is |are )?next\\b|\\b(?:then|before|ready to|can|gonna|going to|want to|wants to|wanna|start|plan(?:ning)? to|so|i'll|we'll|will) (?:we |i )?(?:${what})\\b|\\b(?:${what})(?: on)?(?: it| this| that| the \\w+)? (?:tonight|tomorrow|today|later|this afternoon|this aft|after|${WEEKDAY})\\b|\\bto (?:${what}) (?:it|this|that|them|the \\w+)\\b|\\b(?:${what}) (?:guys?|man|crew|sub|setter)(?:'s| is| are)? (?:coming|due|booked|here|in)\\b|^(?:${what}) (?:it|this|that|them|the \\w+)\\b${after ? `|${after}` : ''}`,
   );

@@ -183,7 +183,7 @@ export const WORKS: readonly Work[] = [
     ],
   },
   {
-    done: /\b(?:(?:coat|coats) of (?:poly|polyurethane|finish)|poly(?:urethane)?(?:'s| is)? (?:on|down)|polyed|varnished)\b/,
+    done: /\b(?:(?:coat|coats) of (?:[a-z-]+ )?(?:poly|polyurethane|finish)|poly(?:urethane)?(?:'s| is)? (?:on|down)|polyed|varnished)\b/,
     products: [
       {
         name: 'water-base finish',
@@ -200,7 +200,11 @@ export const WORKS: readonly Work[] = [
     ],
     steps: [
       { verb: 'recoat', said: next('second coat|2nd coat|next coat|another coat|recoat') },
-      { verb: 'put rugs on', said: next('rugs?|furniture'), hours: 336 },
+      {
+        verb: 'put rugs on',
+        said: next('(?:(?:put|move|bring|lay) )?(?:the )?(?:rugs?|furniture)(?: back)?(?: in| down)?'),
+        hours: 336,
+      },
       WALK,
     ],
   },
