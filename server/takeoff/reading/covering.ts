@@ -47,6 +47,7 @@ function settle(work: Work, all: readonly Work[]): ComputedLine | string | null 
     return / or /.test(extent.doubt)
       ? `Is ${place} ${extent.doubt.replace(/ ft$/, ' ft long')}? Nothing ordered until it is known.`
       : `What size is ${place} for sure? The note was not certain.`;
+  if (work.outsize) return `${work.goods.item}: ${work.outsize}: is that right?`;
   const gross = extentOf(work, extent);
   if (typeof gross === 'string') return gross;
   const sold = soldBy(work, gross.unit);

@@ -4,7 +4,7 @@ import type { Figure, Said } from './said.ts';
 
 /**
  * The metric unit in which a note tells places, null where it tells them in feet: metres or square metres said, a side
- * of a foot or more in millimetres or centimetres, or a bare side of a thousand and more. A joint or a blade in
+ * of a foot or more in millimetres or centimetres, or bare sides of a thousand and more. A joint or a blade in
  * millimetres tells nothing of the place.
  */
 export function metricUnit(figures: readonly Figure[]): 'm' | 'mm' | 'cm' | null {
@@ -13,7 +13,7 @@ export function metricUnit(figures: readonly Figure[]): 'm' | 'mm' | 'cm' | null
   if (said('ft').length > 0) return null;
   if (said('sq m').length > 0) return 'm';
   const long = (unit: 'mm' | 'cm', most: number) => said(unit).some((f) => f.value.compare(most) >= 0);
-  if (long('mm', 300) || figures.some((f) => f.unit === null && f.value.compare(1000) >= 0)) return 'mm';
+  if (long('mm', 300) || figures.filter((f) => f.unit === null && f.value.compare(1000) >= 0).length > 1) return 'mm';
   return long('cm', 30) ? 'cm' : null;
 }
 

@@ -174,10 +174,13 @@ const onCenters: Mend = (words, figures) =>
 
 /** "By minus 8 ft", "negative two": a figure below nothing, which every reckoning refuses. */
 const negatives: Mend = (words, figures) =>
-  words.replace(/(?:(?<=\b(?:x|by|is|are|of) )minus|\bnegative) (?=\{[A-Z](\d+)\})/g, (_, id: string) => {
-    figures[Number(id)] = { ...figures[Number(id)]!, value: figures[Number(id)]!.value.neg() };
-    return '';
-  });
+  words.replace(
+    /(?:(?<=\b(?:x|by|is|are|of|over|at) )minus|\b(?:negative|minus(?= \{P))) (?=\{[A-Z](\d+)\})/g,
+    (_, id: string) => {
+      figures[Number(id)] = { ...figures[Number(id)]!, value: figures[Number(id)]!.value.neg() };
+      return '';
+    },
+  );
 
 /** "Six hundred by three hundreds": a hundred each, in the plural. */
 const hundreds: Mend = (words, figures) =>

@@ -3,6 +3,7 @@ import { type Bedding, NO_BEDDING } from './bedding.ts';
 import { type Goods, pairsIn, sameGoods } from './goods.ts';
 import { metricUnit } from './lengths.ts';
 import { goodsNamed, type NoteTold, noteTold, tells } from './noteTold.ts';
+import { outsizeIn } from './outsize.ts';
 import type { Ratio, Terms } from './ratios.ts';
 import { meetExtent, restates } from './restated.ts';
 import { type Said, saying } from './said.ts';
@@ -25,6 +26,8 @@ export interface Work {
   /** Sides of the tile that joints or mortar are reckoned for, inches. */
   tile: [Fraction, Fraction] | null;
   stock: Stock[];
+  /** A size that cannot be, as the latest note says it. */
+  outsize: string | null;
   /** Words that ask for a number. */
   asked: boolean;
   /** Words that ask for the goods. */
@@ -128,6 +131,7 @@ const newWork = (said: Said, goods: Goods, works: readonly Work[], others: reado
     works.findLast((w) => w.area === said.area && w.tile)?.tile ??
     null,
   stock: [],
+  outsize: null,
   asked: false,
   wanted: false,
   metric: false,
@@ -157,6 +161,7 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
     buttered: note.bedding.buttered || work.bedding.buttered,
     bead: note.bedding.bead ?? work.bedding.bead,
   };
+  work.outsize = outsizeIn(said, work.goods.item);
   work.asked ||= ASKS.test(words);
   work.wanted ||= wants(words);
   work.metric ||= extent.assumed !== null || metricUnit(figures) !== null;
