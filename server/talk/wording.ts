@@ -1,4 +1,5 @@
 /** Small words shared by replies, mail, paper and the phone page. Pure, and light enough for the phone's first load. */
+import { plural } from '../../parser/quantities/plural.ts';
 
 /** Goods by the heap, and short names: no s, however many. */
 const heaps = new Set(
@@ -7,12 +8,10 @@ const heaps = new Set(
   ),
 );
 
-/** English plural of a trade word; words that end in s, i, a capital or a digit stay as they are. */
+/** The plural of goods that are counted. */
 function many(word: string): string {
-  if (!/[a-hj-rt-z]$/.test(word) || heaps.has(word)) return word;
-  if (/ing$/.test(word) && !/(?:fitting|opening|ceiling)$/.test(word)) return word;
-  if (/(?:ch|sh|x|z)$/.test(word)) return `${word}es`;
-  return /[^aeiou]y$/.test(word) ? `${word.slice(0, -1)}ies` : `${word}s`;
+  const heap = heaps.has(word) || (/ing$/.test(word) && !/(?:fitting|opening|ceiling)$/.test(word));
+  return heap ? word : plural(word);
 }
 
 const singles = new Set(['box', 'carton', 'case', 'pack']);

@@ -27,12 +27,19 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
     by: 'length',
   },
   {
+    named:
+      /\b(?:hang(?:ing)?|board(?:ing)? out)\b(?=[^.;]*\b(?:walls?|lids?|ceilings?)\b)(?=.*\{[NLK]\d+\} ?(?:by|x) ?\{[NLK]\d+\})/,
+    item: 'drywall',
+    by: 'area',
+  },
+  {
     named: /(?<!(?:river|base|lava|pea|crushed) )\brock\b(?! base)(?=.*\b(?:sheets?|walls?|lids?|ceilings?)\b)/,
     item: 'drywall',
     by: 'area',
   },
   {
-    named: /\b(?:slabs?|pads?|footings?|pour)\b(?=.*(?:\{W\d+\} bags?|\{[NW]\d+\} ?pounders|\byards?\b))/,
+    named:
+      /\b(?:slabs?|pads?|footings?|pour|walk(?:way)?s?|sidewalks?|driveways?|aprons?|patios?|stoops?|ramps?|steps?)\b(?=.*(?:\{W\d+\} bags?|\{[NW]\d+\} ?pounders|\byards?\b))/,
     item: 'concrete mix',
     by: 'volume',
   },
@@ -53,7 +60,7 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
 
 /** Goods bought by the length of what they run along. */
 export const RUNS =
-  /\b(?:base ?boards?|(?<!paver |gravel |road |stone |tile |post |cabinet |vanity )base(?= (?:mold|trim|all|around|for|in)\b|[.,:])|skirting|trim|casing|crown|quarter round|shoe(?: mold(?:ing)?)?|chair rail|molding|moulding|gutters?|down ?spouts?|drip edge|flashing|corner bead|edge trim|edge profile|bull ?nose|pipe|pex|conduit|emt|pvc|copper|hose|tubing|handrail|fascia|soffit vent|caulk|silicone|sealant|backer rod|weather ?strip|heat(?:ing)? (?:cable|tape)|fence|fencing|railing|j[- ]?channel|starter strip|ridge (?:cap|vent)|sill seal|rebar|plates?|furring|strapping|track|channel|romex)\b/;
+  /\b(?:base ?boards?|(?<!paver |gravel |road |stone |tile |post |cabinet |vanity )base(?= (?:mold|trim|all|around|for|in)\b|[.,:])|skirting|trim|casing|crown|quarter round|shoe(?: mold(?:ing)?)?|chair rail|molding|moulding|gutters?|down ?spouts?|drip edge|flashing|corner bead|edge trim|edge profile|bull ?nose|pipe|pex|conduit|emt|pvc|copper|hose(?! (?:bibb?s?|reels?|spigots?)\b)|tubing|handrail|fascia|soffit vent|caulk|silicone|sealant|backer rod|weather ?strip|heat(?:ing)? (?:cable|tape)|fence|fencing|railing|j[- ]?channel|starter strip|ridge (?:cap|vent)|sill seal|rebar|plates?|furring|strapping|track|channel|romex)\b/;
 /** Goods bought by volume. */
 export const FILLS =
   /\b(?:concrete|gravel|mulch|top ?soil|fill dirt|dirt|sand|crushed stone|stone dust|pea stone|pea gravel|road base|base rock|river rock|compost|self[- ]?level(?:er|ler|ing)|leveler|leveller|deck mud|dry pack|mud bed|mortar bed)\b/;

@@ -72,7 +72,7 @@ const FALL_AHEAD = saying(
   '<LN>(?: (?:inch|inches|in))? of (?:fall|drop|pitch|slope)\\b[^.]{0,40}?<LN>(?: inch)? (?:drain|waste|sewer|line|pipe)\\b[^.{]{0,30}<L>',
 );
 const PIPES = saying(
-  '<LN>(?: inch)?(?: (?!of\\b|to\\b|from\\b)[a-z]+)? (?:pipe|pvc|abs|drain|waste|line)\\b|\\b(?:drain|waste|line|sewer)\\b,? (?:is |of )?<L>(?:,| runs)',
+  "<LN>(?: inch)?(?: (?!of\\b|to\\b|from\\b)[a-z]+)? (?:pipe|pvc|abs|drain|waste|line)\\b|\\b(?:drain|waste|line|sewer)\\b(?: (?:in|at|from|under|for) (?:the |this )?[a-z]+(?: [a-z]+)?)?(?:'s|,| is| of)? <L>(?:,| runs)",
   'g',
 );
 
@@ -118,9 +118,9 @@ export const drains: Reader = (said) => {
 };
 
 const ARM = saying(
-  '\\btrap arm\\b[^.{]{0,30}{L(\\d+)}|\\bvent\\b[^.{]{0,16}{L(\\d+)} (?:from|off|past|down ?stream of)[^.{]{0,8}\\btrap\\b|{L(\\d+)}[^.{]{0,14}\\btrap to (?:the )?vent\\b|\\btrap to (?:the )?vent\\b[^.{]{0,10}{L(\\d+)}',
+  '{L(\\d+)}[^.{]{0,14}\\b(?:weir|trap)\\b(?: over)? to (?:the )?vent\\b|\\btrap arm\\b[^.{]{0,30}{L(\\d+)}|\\bvent\\b[^.{]{0,16}{L(\\d+)} (?:from|off|past|down ?stream of)[^.{]{0,8}\\btrap\\b|{L(\\d+)}[^.{]{0,14}\\btrap to (?:the )?vent\\b|\\btrap to (?:the )?vent\\b[^.{]{0,10}{L(\\d+)}',
 );
-const ARM_PIPE = saying('<L>(?: of)? (?:inch )?(?:pipe|pvc|abs|trap arm|arm)\\b|\\bof <L>');
+const ARM_PIPE = saying('<L>(?: of)? (?:inch )?(?:pipe|pvc|abs|trap arm|arm|trap)\\b|\\bof <L>');
 
 export const trapArms: Reader = (said) => {
   const length = matched(said, ARM);

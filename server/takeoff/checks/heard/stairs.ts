@@ -8,7 +8,7 @@ import { allMatched, inchesOf, matched, type Reader } from './reader.ts';
 const HEIGHT = saying(
   '(?<!\\bcut (?:the |that |a )?)\\b(?:rail|railing|guard|guardrail)\\b[^.{]{0,30}<LN>|<LN>(?: inch)?(?: high| tall)? (?:railing|guardrail|guard)\\b',
 );
-const HANDRAIL = saying('\\bhand ?rail\\b[^.{]{0,24}<LN>|<LN>(?: inch)?(?: high)? hand ?rail\\b');
+const HANDRAIL = saying('\\bhand ?rail\\b[^.{]{0,44}<LN>|<LN>(?: inch)?(?: high)? hand ?rail\\b');
 const DROP = saying(
   "\\b(?:deck|porch|landing|balcony|platform|stoop|floor|loft)(?:'s| is| sits)?[^.{]{0,20}<LN> (?:off|above|up|over|from)\\b",
 );
