@@ -194,7 +194,7 @@ describe('what goes with a reading', () => {
   // Common practice, no source: a room's second side is in feet where its first is told in feet and inches.
   it.each([
     ['room is five foot six by seven', '7 ft'],
-    ["shelf is 5'6 by 12", '12 ft?'],
+    ['shelf is five foot six by fourteen', '14 ft?'],
     ['door is six foot eight by thirty', '30 in'],
   ])('%s: the other side is %s', (text, side) => {
     const q = read(text).quantities[1]!;
