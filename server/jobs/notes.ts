@@ -5,14 +5,23 @@ import type { SiteFacts } from '../takeoff/types.ts';
 import { isLive, type Standing } from './board.ts';
 import { meetDone } from './closing.ts';
 import { obey } from './commands.ts';
-import { isPackWord } from './goodsAsSaid.ts';
+import { isBare, isPackWord } from './goodsAsSaid.ts';
 import { goodsTold } from './goodsTold.ts';
 import { handOver } from './handedOver.ts';
 import { event, meetFollowUp, meetProblem, setState, type Telling, tell } from './items.ts';
 import { dayOf, type Ledger } from './ledger.ts';
 import { type Linker, link } from './linking/index.ts';
 import { find } from './match.ts';
-import { dropGoods, findGoods, meetMaterial, onHandOf, openNeed, type Position, positionOf } from './materials.ts';
+import {
+  dropGoods,
+  dropPosition,
+  findGoods,
+  meetMaterial,
+  onHandOf,
+  openNeed,
+  type Position,
+  positionOf,
+} from './materials.ts';
 import type { Meant, Step } from './meant.ts';
 import { measure } from './measurements.ts';
 import { tellsOfSupply } from './noItem.ts';
@@ -70,7 +79,10 @@ export function meetNote(
   for (const fact of workTold(text, facts, ledger.board)) byList.push({ fact, key: `${noteId}/${fact.start}w` });
   for (const fact of dropsTold(text, facts)) byList.push({ fact, key: `${noteId}/${fact.start}d` });
   const { told, read } = goodsTold(text, facts, ledger.goods);
-  for (const { position, fact } of told) byList.push({ fact, key: `${noteId}/${fact.start}`, position });
+  for (const { position, fact, drops } of told) {
+    if (drops) dropPosition(position, entry, fact.quote);
+    else byList.push({ fact, key: `${noteId}/${fact.start}`, position });
+  }
   const own = meant.flatMap((step): Step[] => {
     const fact = step.fact.kind === 'material' ? read(step.fact) : step.fact;
     return fact ? [{ ...step, fact }] : [];
@@ -141,7 +153,7 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
       break;
     }
     case 'material': {
-      const goods = isPackWord(fact.item) ? packsOf(meeting, fact) : fact;
+      const goods = isPackWord(fact.item) ? packsOf(meeting, fact) : isBare(fact.item) ? kindOf(meeting, fact) : fact;
       if (goods && goods.status !== 'mentioned') takeGoods(meeting, positionOf(ledger.goods, goods, key), goods);
       break;
     }
@@ -205,6 +217,13 @@ function packsOf({ ledger, met }: Meeting, fact: Material): Material | null {
   if (known) return { ...fact, item: known.item, size: fact.size ?? known.size };
   const thing = met.at(-1)?.thing;
   return thing && fact.status === 'need' ? { ...fact, item: stemless(thing, met.at(-1)!.area) } : null;
+}
+
+/** "Screen door closer is shot, one black": of the thing just spoken of, and of what kind it is to be. */
+function kindOf({ met }: Meeting, fact: Material): Material | null {
+  const last = met.at(-1);
+  if (fact.status !== 'need') return fact;
+  return last?.thing ? { ...fact, item: stemless(last.thing, last.area), specs: [...fact.specs, fact.item] } : null;
 }
 
 /** A thing without its room: `laundry baseboard` in the laundry room is `baseboard`. */
