@@ -115,6 +115,7 @@ export function positionOf(goods: Goods, fact: Named, key: string): Position {
   if (best) {
     best.size ??= fact.size;
     best.unit ??= fact.unit;
+    for (const spec of fact.specs) if (fact.status === 'need' && !best.specs.includes(spec)) best.specs.push(spec);
     if (best.unit === 'each' && fact.unit && fact.unit !== 'each' && best.need === null) best.unit = fact.unit;
     return best;
   }

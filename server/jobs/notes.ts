@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import { wordsOf } from '../../parser/trade/likeness.ts';
+import { stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Decision, Fact, FollowUp, Material } from '../../parser/types.ts';
 import type { SiteFacts } from '../takeoff/types.ts';
 import { isLive, type Standing } from './board.ts';
@@ -154,7 +154,8 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
     }
     case 'material': {
       const goods = isPackWord(fact.item) ? packsOf(meeting, fact) : isBare(fact.item) ? kindOf(meeting, fact) : fact;
-      if (goods && goods.status !== 'mentioned') takeGoods(meeting, positionOf(ledger.goods, goods, key), goods);
+      const named = goods && inFull(meeting, goods);
+      if (named && named.status !== 'mentioned') takeGoods(meeting, positionOf(ledger.goods, named, key), named);
       break;
     }
     case 'measurement':
@@ -224,6 +225,16 @@ function kindOf({ met }: Meeting, fact: Material): Material | null {
   const last = met.at(-1);
   if (fact.status !== 'need') return fact;
   return last?.thing ? { ...fact, item: stemless(last.thing, last.area), specs: [...fact.specs, fact.item] } : null;
+}
+
+/** "Dishwasher door gasket's torn, need one gasket": goods named in one word go by the fuller name of the flaw. */
+function inFull({ met, text }: Meeting, fact: Material): Material {
+  const last = met.at(-1);
+  if (fact.status !== 'need' || fact.item.includes(' ') || !last?.thing || !sameSentence(text, last, fact.start))
+    return fact;
+  const words = stemless(last.thing, last.area).split(' ');
+  if (words.length < 2 || stem(words.at(-1)!) !== stem(fact.item)) return fact;
+  return { ...fact, item: [...words.slice(0, -1), fact.item].join(' ') };
 }
 
 /** A thing without its room: `laundry baseboard` in the laundry room is `baseboard`. */
