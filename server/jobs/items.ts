@@ -4,7 +4,7 @@ import { add, type Board, enter, isLive, leave, reword, type Standing, sharing }
 import type { Question } from './ledger.ts';
 import { type ByRules, type Link, type Linker, sureOf } from './linking/index.ts';
 import { find, headIn, headOf } from './match.ts';
-import { assigned, flawOf, NO_NAME, sameWork } from './repairs.ts';
+import { assigned, flawOf, moved, NO_NAME, sameWork } from './repairs.ts';
 import type { Entry, Event, ItemState } from './types.ts';
 import { stems } from './verbs.ts';
 
@@ -226,7 +226,7 @@ function planByRules(telling: Telling, fact: FollowUp, words: ReadonlySet<string
     { fits: (item) => sameWork(item, fact.task) },
   );
   if (match?.sure) return sureOf(match.item);
-  return { item: assigned(telling, fact, words), perhaps: match?.item ?? null };
+  return { item: assigned(telling, fact, words) ?? moved(telling, fact), perhaps: match?.item ?? null };
 }
 
 /** A follow-up joins the problem it repairs, the item it repeats, or opens its own; null where it is no item. */
