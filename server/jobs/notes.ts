@@ -28,8 +28,9 @@ import { tellsOfSupply } from './noItem.ts';
 import type { Rulings } from './rulings.ts';
 import { fixedBy, isOthers, isPurchase, leftOut, settledIn } from './sieve.ts';
 import { signOff } from './signedOff.ts';
+import { isTheirPlan } from './theirs.ts';
 import type { Entry, Job } from './types.ts';
-import { dropsTold, workTold } from './workTold.ts';
+import { dropsTold, tellsWell, workTold } from './workTold.ts';
 
 /** What the fold must know of a job; with a price list, how its goods are sold. */
 export type Site = Pick<Job, 'areas' | 'builtYear' | 'crew'> &
@@ -45,6 +46,8 @@ interface Meeting {
   noteId: string;
   text: string;
   met: Standing[];
+  /** Where its flaws and its finished work begin. */
+  flaws: readonly number[];
   /** Up to where its words have been met. */
   told: number;
   /** The work last told of that took something out, verb first. */
@@ -70,6 +73,7 @@ export function meetNote(
     noteId,
     text,
     met: [],
+    flaws: facts.flatMap(({ kind, start }) => (kind === 'problem' || kind === 'done' ? [start] : [])),
     told: 0,
     removed: null,
     rulings,
@@ -113,7 +117,7 @@ const leadOf = (text: string, from: number, start: number) =>
         .toLowerCase();
 
 /** So many characters behind a fact may say what it is worth: "but that's hers", "leave it". */
-const BEHIND = 50;
+const BEHIND = 90;
 
 const TAKES_OUT = /^(?:take|remove|pull|cut|tear|demo|strip|dig|knock|bust|rip)\b/;
 
@@ -121,6 +125,7 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
   const { ledger, entry, noteId, text, met, rulings } = meeting;
   const { board } = ledger;
   const day = dayOf(ledger, entry.at.slice(0, 10));
+  const next = Math.min(...meeting.flaws.filter((start) => start > fact.start), text.length);
   const telling: Telling = {
     board,
     entry,
@@ -128,13 +133,18 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
     apart: rulings.isApart(key),
     met,
     lead: leadOf(text, meeting.told, fact.start),
-    tail: text.slice(fact.end, fact.end + BEHIND).toLowerCase(),
+    tail: text.slice(fact.end, Math.min(next, fact.end + BEHIND)).toLowerCase(),
     removed: meeting.removed,
     questions: ledger.questions,
     link: meeting.link,
   };
   switch (fact.kind) {
     case 'problem': {
+      const well = fact.state === 'open' && tellsWell(fact.quote);
+      if (well) {
+        meetDone(telling, { ...fact, kind: 'done', task: `finish ${fact.thing}`, who: null });
+        break;
+      }
       const item = meetProblem(telling, fact);
       if (item) {
         met.push(item);
@@ -180,7 +190,7 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
 /** A step still to do: unless it is buying, which lives in the order, or another's business. */
 function meetPlan(meeting: Meeting, telling: Telling, fact: FollowUp): void {
   const { ledger, entry, met } = meeting;
-  if (leftOut(fact)) return;
+  if (leftOut(fact) || isTheirPlan(fact.quote)) return;
   if (isPurchase(fact, ledger.goods)) return;
   const sent = isOthers(fact, telling.lead);
   if (sent === 'not ours') {

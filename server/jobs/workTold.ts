@@ -24,6 +24,16 @@ const IS_WELL =
 const ILL =
   /\b(?:leak|drip|crack|loose|broke|stuck|stick|rub|drag|rot|miss|short|wrong|worse|dead|bad|soft|wet|except|but|bar|only)/;
 
+const FLAW_GONE =
+  /\b(?:drips?|leaks?|squeaks?|buzz|rattle|smell|draft|hum|noise|whistle)(?:'s|s)?(?: is| are)? (?:all )?gone\b/;
+
+/** Read as a flaw, and said to be well: "newel's solid now", "the drip's gone". */
+export const tellsWell = (quote: string): boolean => {
+  const said = quote.toLowerCase().replaceAll('’', "'").trim();
+  const well = IS_WELL.exec(said);
+  return !NOT_SO.test(said) && (FLAW_GONE.test(said) || (well !== null && !ILL.test(said)));
+};
+
 /** Not yet, not so, or only asked for. */
 const NOT_SO =
   /\b(?:not|no|never|isn't|aren't|won't|can't|doesn't|don't|didn't|wasn't|need|needs|needed|gotta|should|will|would|gonna|going to|has to|have to|gets|until|till|before|after|if|when|once|unless|almost|half|still|waits?|waiting|wants?|to be|coming|tomorrow|ordered|order|lets|let's|goes|says?|said|except|supposed)\b/;
