@@ -27,7 +27,8 @@ function answeredByRules(telling: Telling, fact: Done): ByRules {
     replacedBy(board, fact) ??
     renewedOf(telling, fact) ??
     patchedUp(board, fact) ??
-    dueToday(board, fact, entry.at.slice(0, 10));
+    dueToday(board, fact, entry.at.slice(0, 10)) ??
+    onlyOne(board, fact);
   return item ? sureOf(item) : { item: null, perhaps: (whole ?? thing ?? said)?.item ?? null };
 }
 
@@ -132,6 +133,25 @@ function patchedUp(board: Board, fact: Done): Standing | null {
   );
   return fits.length === 1 ? fits[0]! : null;
 }
+
+/** Work on a thing that one item alone is about answers it, whatever was done to it. */
+function onlyOne(board: Board, fact: Done): Standing | null {
+  const verb = stem(fact.task.split(' ')[0]!);
+  if (BEFORE.has(verb) || NOT_YET.test(fact.quote.toLowerCase())) return null;
+  const object = objectWords(fact.task);
+  const thing = fact.task.split(' ').slice(1).join(' ');
+  const fits = [...sharing(board, object, 'live')].filter(
+    (item) => object.has(item.head) && sameArea(item.area, fact.area),
+  );
+  const [only] = fits;
+  if (fits.length !== 1 || !only || isWork(only.head)) return null;
+  if (namesAnother(thing, only.head, only) || placesClash({ words: object, area: fact.area, quote: fact.quote }, only))
+    return null;
+  return answers(only, fact.task) ? only : null;
+}
+/** Some of it is left, or it is only begun. */
+const NOT_YET =
+  /\b(?:half|almost|nearly|part|partly|some|started|first|one coat|so far|except|but not|not|ordered|ready to|tomorrow|still)\b/;
 
 const ONE_OF = /\b(?:first|second|third|fourth|fifth|other|last|rest)\b/;
 /** "Second one tomorrow", "second course is pointed": told by which of them it is, with no verb. */

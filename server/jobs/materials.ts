@@ -115,6 +115,7 @@ export function positionOf(goods: Goods, fact: Named, key: string): Position {
   if (best) {
     best.size ??= fact.size;
     best.unit ??= fact.unit;
+    for (const spec of fact.specs) if (fact.status === 'need' && !best.specs.includes(spec)) best.specs.push(spec);
     if (best.unit === 'each' && fact.unit && fact.unit !== 'each' && best.need === null) best.unit = fact.unit;
     return best;
   }
@@ -294,10 +295,15 @@ export function dropGoods(goods: Goods, words: ReadonlySet<string>, entry: Entry
   let any = false;
   for (const position of goods.all) {
     if (likeness(words, position.words) < 0.75) continue;
-    position.dropped = true;
-    position.reasons.push(`dropped ${entry.at.slice(0, 10)}`);
-    position.history.push(event(entry, 'dropped', quote));
+    dropPosition(position, entry, quote);
     any = true;
   }
   return any;
+}
+
+/** Goods that nobody has to buy any more. */
+export function dropPosition(position: Position, entry: Entry, quote: string): void {
+  position.dropped = true;
+  position.reasons.push(`dropped ${entry.at.slice(0, 10)}`);
+  position.history.push(event(entry, 'dropped', quote));
 }
