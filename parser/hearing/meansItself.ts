@@ -1,3 +1,4 @@
+import { unitNamed } from '../quantities/units.ts';
 import type { Token, Vocabulary } from '../types.ts';
 import { saidOf } from './company.ts';
 import { everyday } from './everyday.ts';
@@ -51,6 +52,9 @@ export function meansItself(
   if (!wrong.length && heard.length === name.length) return true;
   // "Sixteen sacks" are no sixteens: a count said in full is heard right.
   if (wrong.some((word) => COUNTED.test(word))) return true;
+  // "2.5 cyds", "2 doz": behind figures a unit is a unit.
+  const isUnit = unitNamed(heard[0]!) !== null || /^(?:doz|dz)$/.test(heard[0]!);
+  if (heard.length === 1 && isUnit && tokens[from - 1]?.kind === 'number') return true;
   // "The cover's off" is no misheard cover.
   if (wrong.some((word) => word.includes("'"))) return true;
   // "Level her out", "a big screen".

@@ -85,6 +85,8 @@ function isTapeHalf(line: Line, draft: Draft): boolean {
   // "Three quarter by half reducer".
   if (before === 'by' && /^(?:half|quarters?|eighths?|sixteenths?|inch|inches)$/.test(line.word(draft.from - 2)))
     return true;
+  // "Ten sheets of half".
+  if (before === 'of' && endsPhrase(line, draft.until) && !/^(?:of|the)$/.test(line.word(draft.until))) return true;
   return /^(?:a|one|an)$/.test(line.word(draft.from))
     ? endsPhrase(line, draft.until)
     : /^(?:strong|fat|full|heavy|light|scant|shy)$/.test(before) ||

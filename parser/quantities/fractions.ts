@@ -48,7 +48,13 @@ export function wordPartAt(line: Line, i: number, afterAnd: boolean): Part | nul
   }
   const clipped = CLIPPED_PARTS.get(line.word(k));
   const plural = line.word(k).endsWith('s');
-  return clipped && counted !== null && counted > 1 && counted % 2 === 1 && counted < clipped && (afterAnd || plural)
+  const bare = clipped === 8 && isBoardsThickness(line, i, k + 1);
+  return clipped &&
+    counted !== null &&
+    counted > 1 &&
+    counted % 2 === 1 &&
+    counted < clipped &&
+    (afterAnd || plural || bare)
     ? isMeasured(line, k + 1)
       ? { n, d: clipped, until: k + 1 }
       : null
@@ -87,6 +93,13 @@ function halved(line: Line, part: Part): Part {
   const d = PARTS.get(line.word(part.until + 1));
   return d && d > 4 ? { n: 1, d: 2 * d, until: part.until + 2 } : part;
 }
+
+/** "Two of the five eight": how thick the board is, one number to a hanger. */
+const isBoardsThickness = (line: Line, i: number, until: number) =>
+  line.word(i - 1) === 'the' &&
+  /^(?:of|for|with|in|on)$/.test(line.word(i - 2)) &&
+  (line.tokens[until]?.kind !== 'word' ||
+    /^(?:drywall|rock|sheetrock|board|ply|plywood|osb|cdx|type|for|on|in|and)$/.test(line.word(until)));
 
 /** What follows a clipped part must leave it a length: "ten and seven eight foot studs" are ten and seven. */
 const isMeasured = (line: Line, k: number) => !/^(?:foot|feet|ft|by|x|hundred)$/.test(line.word(k));

@@ -63,6 +63,14 @@ function decimalComma(line: Line, i: number): SaidNumber | null {
   return { n: Number(whole.text) * d + Number(part.text), d, until: i + 3, shape: 'decimal', inWords: false };
 }
 
+/** "Four comma two percent", as who learned to count elsewhere says four point two. */
+function spokenComma(line: Line, at: number, whole: number): SaidNumber | null {
+  if (line.tokens[at]?.text.toLowerCase() !== 'comma') return null;
+  const part = ONES.get(line.word(at + 1));
+  const measured = part !== undefined && part < 10 && AFTER_COMMA.has(line.word(at + 2));
+  return measured ? { n: whole * 10 + part, d: 10, until: at + 2, shape: 'decimal', inWords: true } : null;
+}
+
 const AFTER_COMMA = wordSet(
   'm mm cm metre metres meter meters l litre litres liter liters kg kilo kilos % percent m2 m² m3 m³ bar kw kpa mpa volts amps',
 );
@@ -109,6 +117,8 @@ function wordsAt(line: Line, i: number): SaidNumber | null {
     const article = word === 'a' || word === 'an' || word === 'un' || word === 'una';
     return article ? { n: 1, d: 1, until: i + 1, shape: 'whole', inWords: true, article: true } : null;
   }
+  const comma = spokenComma(line, whole.until, whole.n);
+  if (comma) return comma;
   return (
     mixedWords(line, whole.n, whole.until) ??
     pointAt(line, whole.until, whole.n) ?? { ...whole, d: 1, shape: 'whole', inWords: true }
@@ -117,9 +127,16 @@ function wordsAt(line: Line, i: number): SaidNumber | null {
 
 /** "Two by fours", "nine twelve footers and six eights": a size said of many. */
 const pluralAt = (line: Line, i: number) => {
-  const n = line.word(i - 1) === 'by' || isCountedLength(line, i) ? PLURALS.get(line.word(i)) : undefined;
+  const n =
+    line.word(i - 1) === 'by' || isCountedLength(line, i) || isCountedSize(line, i)
+      ? PLURALS.get(line.word(i))
+      : undefined;
   return n === undefined ? null : { n, until: i + 1 };
 };
+
+/** "Two fives of the eggshell": pails by what they hold. */
+const isCountedSize = (line: Line, i: number) =>
+  ONES.has(line.word(i - 1)) && line.word(i + 1) === 'of' && /^(?:the|that|this)$/.test(line.word(i + 2));
 
 /** Boards by their length, where other footers were counted before. */
 const isCountedLength = (line: Line, i: number) =>

@@ -1,5 +1,6 @@
 import type { Line } from '../line.ts';
 import { endsPhrase, unitAt } from '../unitAt.ts';
+import { unitNamed } from '../units.ts';
 import { wordSet } from '../words.ts';
 import { type Claim, type ClaimRule, isDigits } from './claim.ts';
 
@@ -15,7 +16,7 @@ const DAY_PARTS = wordSet(
 );
 const MEETING = wordSet(
   'see meet meeting here there show shows showed come comes coming came start starts started call inspector inspection open opens close closes ' +
-    'back leave leaves left quit lunch breakfast dinner tea smoko prestart toolbox site shift gate woke wake rang knocking delivery arrive arrives done finished home knock gone alarm swing swung done plumber driver crew',
+    'back leave leaves left quit lunch breakfast dinner tea smoko prestart due window arriving truck lorry toolbox site shift gate woke wake rang knocking delivery arrive arrives done finished home knock gone alarm swing swung done plumber driver crew',
 );
 
 const claim = (until: number): Claim => ({ until, kind: 'clock' });
@@ -46,7 +47,13 @@ function pastHour(line: Line, i: number): Claim | null {
   const word = line.word(k);
   const side = line.word(k + 1);
   // "Around half five", as the British say half past.
-  if (word === 'half' && k === i && HOURS.has(side) && hasCue(line, i - 1) && endsPhrase(line, i + 2))
+  if (
+    word === 'half' &&
+    k === i &&
+    HOURS.has(side) &&
+    (hasCue(line, i - 1) || opens(line, i)) &&
+    endsPhrase(line, i + 2)
+  )
     return claim(i + 2);
   if (!/^(?:past|to|after|till|of)$/.test(side)) return null;
   // "Twenty past and nobody's here": the hour is known.
@@ -58,6 +65,10 @@ function pastHour(line: Line, i: number): Claim | null {
   if (minutes && side === 'to' && !isTimely(line, i, k + 3) && !isCountedDown(line, i, k)) return null;
   return unitAt(line, k + 3, line.number(k + 2)) ? null : claim(withMeridiem(line, k + 3));
 }
+
+/** "Half four he's gone": said first, with somebody behind it. */
+const opens = (line: Line, i: number) =>
+  (i === 0 || line.tokens[i - 1]!.kind !== 'word') && SUBJECTS.has(line.word(i + 2)) && line.word(i + 1) !== 'one';
 
 /** "Rang at ten to four", "it's five to four": no range goes down, and "it's" tells the time. */
 const isCountedDown = (line: Line, i: number, k: number) =>
@@ -95,12 +106,16 @@ function toHour(line: Line, i: number): Claim | null {
   if (!HOURS.has(line.word(i)) || !/^(?:to|till|until|-)$/.test(line.word(i + 1)) || !HOURS.has(line.word(i + 2)))
     return null;
   const minutes = line.tokens[i + 3]?.text === ':' && line.tight(i + 4);
+  const spanned = /^(?:is|'s|from)$/.test(line.word(i - 1)) && isMet(line, i, 5) && endsPhrase(line, i + 3);
+  if (spanned && !unitAt(line, i + 3, line.number(i + 2))) return claim(i + 3);
   return minutes || MERIDIEM.has(line.word(i + 3)) ? claim(i + 1) : null;
 }
 
 const SUBJECTS = wordSet("i i'm i'll we we're we'll he he's he'll she she's she'll they they're they'll");
 
 const hasCue = (line: Line, at: number) => CUES.has(line.word(at)) || LOOSE_CUES.has(line.word(at));
+
+const EVENTS = wordSet('before after when till until unless every each sharp');
 
 /** A meeting, a meal or a shift is told of before it. */
 function isMet(line: Line, i: number, reach: number): boolean {
@@ -125,7 +140,7 @@ function isTimely(line: Line, i: number, until: number): boolean {
     // "Between one and three": the first hour has its cue before it, the second behind.
     return false;
   }
-  if (before === 'by' && line.number(i - 2)) return false;
+  if (before === 'by' && (line.number(i - 2) || unitNamed(line.word(i - 2)))) return false;
   const halfHour = until > i + 1 && /^(?:fifteen|thirty|five)$/.test(line.word(until - 1));
   const met = isMet(line, i, halfHour ? 9 : 5);
   // "At two I'm leaving", "around three the truck comes", "eleven thirty works".
@@ -137,6 +152,6 @@ function isTimely(line: Line, i: number, until: number): boolean {
     return true;
   if (before === 'at' && DAY_PARTS.has(line.word(i - 2))) return endsPhrase(line, until);
   if (loose && halfHour && /^(?:it's|its)$/.test(line.word(i - 2))) return true;
-  if (loose) return (met || halfHour) && endsPhrase(line, until);
+  if (loose) return (met || halfHour) && (endsPhrase(line, until) || (met && EVENTS.has(line.word(until))));
   return endsPhrase(line, until) && (before !== 'by' || met || until > i + 1);
 }

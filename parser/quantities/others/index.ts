@@ -3,10 +3,12 @@ import { address } from './addresses.ts';
 import { date, ordinal, year } from './calendar.ts';
 import type { Claim, ClaimRule } from './claim.ts';
 import { clock } from './clock.ts';
+import { code } from './codes.ts';
 import { score } from './games.ts';
 import { idiom } from './idioms.ts';
+import { juxtaposed } from './juxtaposed.ts';
 import { keyed } from './keyed.ts';
-import { code, label } from './labels.ts';
+import { label } from './labels.ts';
 import { heading, listNumbers } from './lists.ts';
 import { money } from './money.ts';
 import { namedAgain, numbered } from './numbered.ts';
@@ -33,6 +35,7 @@ const RULES: readonly ClaimRule[] = [
     heading,
     label,
     numbered,
+    juxtaposed,
     ofTalk,
   ],
 ];

@@ -22,7 +22,9 @@ export const one: ClaimRule = (line, i) => {
   if (unitAt(line, i + 1, line.number(i)) || line.number(i + 1)) return null;
   const [before, next] = [line.word(i - 1), line.word(i + 1)];
   const claimed = { until: i + 1, kind: 'idiom' } as const;
-  if (POINTING.has(before) || isDescribed(line, i)) return claimed;
+  // "The 2nd one".
+  const placed = /^(?:st|nd|rd|th)$/.test(before) && line.tight(i - 1);
+  if (placed || POINTING.has(before) || isDescribed(line, i)) return claimed;
   // "One on each leg", "from one end to the other": told apart, not counted.
   if (isOneOfTwo(line, i)) return claimed;
   if (next === 'of') return PEOPLE.has(line.word(i + 2).replace(/'s$/, '')) && before !== 'each' ? claimed : null;

@@ -131,7 +131,7 @@ function packsOf(said: Said, out: Terms): void {
   )) {
     const [a, b] = [figureAt(said, m[2]), figureAt(said, m[3])];
     // "Four by twelves": the plural is of sheets.
-    const plural = m[4] !== undefined || /(?:eights|nines|tens|twelves|sixteens)$/i.test(b.quote);
+    const plural = m[4] !== undefined || /(?:fives|eights|nines|tens|twelves|sixteens)$/i.test(b.quote);
     const sheets =
       b.unit === 'sheet' || /^(?:sheet|panel)/.test(m[1] ?? m[4] ?? '') || (plural && a.value.compare(3) >= 0);
     const feet = (f: Figure) => (f.unit === 'in' && f.sure ? f.value.div(12) : f.value);
