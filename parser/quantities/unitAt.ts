@@ -149,7 +149,9 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
       (digits &&
         (name === 'm' || name === 'l' || name === 'g' || name === 'f' || name === 'v' || /^[VWFCL]$/.test(token.text)))
     );
-  if (AFTER_DIGITS.has(name) && !digits) return false;
+  // "Nought point eight bar": nobody cuts a bar in tenths.
+  const pressed = name === 'bar' && number !== null && number.d > 1;
+  if (AFTER_DIGITS.has(name) && !digits && !pressed) return false;
   if (name === 'pt') return digits && (tight || next === 'of');
   if (name === 'footer' || name === 'footers') return number !== null && number.d === 1 && number.n >= 6;
   if (name === 'square')

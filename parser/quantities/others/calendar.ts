@@ -109,7 +109,9 @@ const CARS = wordSet(
 
 /** "A ninety eight corolla", "an oh six chevy": where the year's words end, or 0. */
 function carYear(line: Line, i: number): number {
+  if (isDigits(line, i) && /^(?:19|20)\d\d$/.test(line.word(i)) && CARS.has(line.word(i + 1))) return i + 1;
   if (!/^(?:a|an|his|her|my|the|that|old)$/.test(line.word(i - 1))) return 0;
+  if (/^0\d$/.test(line.word(i)) && CARS.has(line.word(i + 1))) return i + 1;
   if (line.word(i) === 'oh') return CARS.has(line.word(i + 2)) && line.number(i + 1) ? i + 2 : 0;
   const number = line.number(i);
   return number?.shape === 'whole' && number.n > 25 && number.n < 100 && CARS.has(line.word(number.until))

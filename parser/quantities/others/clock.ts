@@ -30,12 +30,42 @@ export const clock: ClaimRule = (line, i) => {
     /^\d\d$/.test(line.tokens[i + 2]?.text ?? '')
   )
     return claim(withMeridiem(line, i + 3));
+  const army = hundredHours(line, i) ?? written(line, i);
+  if (army) return army;
   // "Nine twenty six by two oh four oh": no hour has that many minutes.
   if ((line.number(i)?.n ?? 0) > 1260 && line.tokens[i]!.kind === 'word') return null;
   return pastHour(line, i) ?? onHour(line, i) ?? toHour(line, i);
 };
 
+/** "Eighteen hundred hours": the hour as soldiers say it. */
+function hundredHours(line: Line, i: number): Claim | null {
+  const number = line.number(i);
+  if (number?.shape !== 'whole' || number.n % 100 !== 0 || number.n < 500 || number.n > 2300) return null;
+  const said = line.word(number.until - 1) === 'hundred' && line.word(number.until) === 'hours';
+  return said && line.word(number.until + 1) !== 'of' ? claim(number.until + 1) : null;
+}
+
+/** "Meeting 1030", "start time is 7", "be there for 9", "it's gone four". */
+function written(line: Line, i: number): Claim | null {
+  const number = line.number(i);
+  if (number?.shape !== 'whole' || number.article || unitAt(line, number.until, number)) return null;
+  const [before, earlier] = [line.word(i - 1), line.word(i - 2)];
+  if (
+    /^(?:meeting|inspection|call|start|prestart|toolbox)$/.test(before) &&
+    /^(?:[01]?\d|2[0-3])[0-5]\d$/.test(line.word(i))
+  )
+    return claim(i + 1);
+  if (!HOURS.has(line.word(i)) || !endsPhrase(line, number.until)) return null;
+  const told =
+    (/^(?:is|was)$/.test(before) && earlier === 'time') ||
+    before === "time's" ||
+    (before === 'gone' && /^(?:it's|its|just)$/.test(earlier)) ||
+    (before === 'for' && /^(?:there|here|in|back)$/.test(earlier) && line.tokens[number.until]?.kind !== 'word');
+  return told ? claim(number.until) : null;
+}
+
 function withMeridiem(line: Line, at: number): number {
+  if (line.word(at) === 'o' && line.word(at + 1) === 'clock') return at + 2;
   if (MERIDIEM.has(line.word(at))) return at + 1;
   const spelled = /^[ap]$/.test(line.word(at)) && line.word(at + 1) === '.' && line.word(at + 2) === 'm';
   return spelled ? at + 3 : at;
@@ -51,8 +81,10 @@ function pastHour(line: Line, i: number): Claim | null {
     word === 'half' &&
     k === i &&
     HOURS.has(side) &&
-    (hasCue(line, i - 1) || opens(line, i)) &&
-    endsPhrase(line, i + 2)
+    (hasCue(line, i - 1) || !HALVED.test(line.word(i - 1))) &&
+    !unitAt(line, i + 2, line.number(i + 1)) &&
+    (endsPhrase(line, i + 2) || /^(?:start|finish|tomorrow|today)$/.test(line.word(i + 2))) &&
+    !/^(?:by|x|of)$/.test(line.word(i + 2))
   )
     return claim(i + 2);
   if (!/^(?:past|to|after|till|of)$/.test(side)) return null;
@@ -60,21 +92,21 @@ function pastHour(line: Line, i: number): Claim | null {
   if (side === 'past' && /^(?:quarter|half|five|ten|twenty)$/.test(word) && isHourKnown(line, k + 2))
     return claim(k + 2);
   const part = word === 'quarter' || (word === 'half' && side === 'past');
-  const minutes = /^(?:five|ten|twenty)$/.test(word) && side !== 'of' && k === i;
+  if (part && side === 'to' && line.tokens[k + 2] === undefined) return claim(k + 2);
+  const minutes = /^(?:five|ten|twenty|5|10|20|25)$/.test(word) && side !== 'of' && k === i;
   if ((!part && !minutes) || !HOURS.has(line.word(k + 2))) return null;
   if (minutes && side === 'to' && !isTimely(line, i, k + 3) && !isCountedDown(line, i, k)) return null;
   return unitAt(line, k + 3, line.number(k + 2)) ? null : claim(withMeridiem(line, k + 3));
 }
 
-/** "Half four he's gone": said first, with somebody behind it. */
-const opens = (line: Line, i: number) =>
-  (i === 0 || line.tokens[i - 1]!.kind !== 'word') && SUBJECTS.has(line.word(i + 2)) && line.word(i + 1) !== 'one';
+/** "Half four he's gone", but "two and half six": what makes it a part of a number. */
+const HALVED = /^(?:and|a|an|one|by|x|\d+|the|or|to)$/;
 
 /** "Rang at ten to four", "it's five to four": no range goes down, and "it's" tells the time. */
 const isCountedDown = (line: Line, i: number, k: number) =>
   endsPhrase(line, k + 3) &&
-  (line.word(i - 1) === 'at'
-    ? (line.number(k)?.n ?? 0) > (line.number(k + 2)?.n ?? 0)
+  ((line.number(k)?.n ?? 0) > (line.number(k + 2)?.n ?? 0) && line.word(i - 1) !== 'from'
+    ? !/^(?:of|on|by|x|wide|deep|long|high|off|each|inside|left|more)$/.test(line.word(k + 3))
     : /^(?:it's|its|already|nearly|almost)$/.test(line.word(i - 1)) && !/^(?:of|on|by|x)$/.test(line.word(k + 3)));
 
 const isHourKnown = (line: Line, at: number) => {
@@ -103,10 +135,12 @@ function onHour(line: Line, i: number): Claim | null {
 
 /** "Two to four pm", "8 to 4:30": the hour that a span of the day starts with. */
 function toHour(line: Line, i: number): Claim | null {
-  if (!HOURS.has(line.word(i)) || !/^(?:to|till|until|-)$/.test(line.word(i + 1)) || !HOURS.has(line.word(i + 2)))
+  if (!HOURS.has(line.word(i)) || !/^(?:to|till|til|until|-)$/.test(line.word(i + 1)) || !HOURS.has(line.word(i + 2)))
     return null;
   const minutes = line.tokens[i + 3]?.text === ':' && line.tight(i + 4);
   const spanned = /^(?:is|'s|from)$/.test(line.word(i - 1)) && isMet(line, i, 5) && endsPhrase(line, i + 3);
+  if (line.word(i - 1) === 'from' && /^(?:till|til|until)$/.test(line.word(i + 1)) && endsPhrase(line, i + 3))
+    return claim(i + 3);
   if (spanned && !unitAt(line, i + 3, line.number(i + 2))) return claim(i + 3);
   return minutes || MERIDIEM.has(line.word(i + 3)) ? claim(i + 1) : null;
 }

@@ -7,7 +7,7 @@ import { type Claim, type ClaimRule, isDigits } from './claim.ts';
 /** Words that give the number behind them as a name. */
 const NAMED = wordSet(
   'option alternate keynote mark number unit suite apt apartment circuit ckt lot interstate marker license serial page revision rev order invoice permit po wo job ticket model cat category type grade schedule sch ' +
-    'irc ibc nec upc nfpa chevy ford dodge ram iphone wd series channel aisle slot locker extension bus track route rt rm zip highway hwy exit chapter version phase class breaker stage code ext combo pin gate plan item note bus tram flight platform terminal junction pier studio berth shade rm rfi submittal tier bulletin asi',
+    'irc ibc nec upc nfpa chevy ford dodge ram iphone wd series channel aisle slot locker extension bus track route rt rm zip highway hwy exit chapter version phase class breaker stage code ext combo pin gate plan item note bus tram flight platform terminal junction pier studio berth shade rm rfi submittal tier bulletin asi pump isle ward key tag fob user pass snag dwg usb hdmi iso astm ansi csa',
 );
 /** The same, unless a size follows: "window three", but "window 36 x 48". */
 const NAMED_UNLESS_SIZED = wordSet(
@@ -20,7 +20,7 @@ const LETTERED = wordSet(
 );
 /** What a number describes without counting: "a two story house", "three way switch", "one man job". */
 const DESCRIBED = wordSet(
-  'layer handle handled compartment basin story storey man person car way part pole prong gang tab star go hole bedroom bath point speed stage phase panel lite year-old step tone ply',
+  'hander legged leaf seater wheeler layer handle handled compartment basin story storey man person car way part pole prong gang tab star go hole bedroom bath point speed stage phase panel lite year-old step tone ply',
 );
 
 const claim = (until: number): Claim => ({ until, kind: 'label' });
@@ -85,12 +85,12 @@ export const label: ClaimRule = (line, i) => {
     (ends || /^(?:is|are|and|of)$/.test(next)) &&
     next !== 'x' &&
     mark?.kind !== 'number'
-    ? claim(number.until)
+    ? claim(wholeName(line, number.until))
     : null;
 };
 
 const ROOMS = wordSet('door room rm window stair');
-const HOMES = wordSet('flat apartment apt unit suite room rm door plot lot block bldg building house');
+const HOMES = wordSet('seat flat apartment apt unit suite room rm door plot lot block bldg building house');
 
 /** "Flat 4b". */
 const isRoomLetter = (before: string, letter: string) => HOMES.has(before) && /^[a-h]$/.test(letter);
@@ -109,10 +109,15 @@ const CALLED =
 const nameBefore = (line: Line, i: number) =>
   CALLED.test(line.word(i - 1)) ? line.word(i - 1).slice(0, -2) : line.word(i - 1);
 
+const SHEETS = /^(?:page|sheet|sht|drawing|part)$/;
+
 /** "Work order 19-332", "job twenty two oh six": all figures of the name. */
 function wholeName(line: Line, until: number): number {
-  if (line.word(until) === '-' && line.tight(until) && line.tight(until + 1) && isDigits(line, until + 1))
-    return until + 2;
+  const dashed = line.word(until) === '-' && line.tight(until) && line.tight(until + 1);
+  if (dashed && (isDigits(line, until + 1) || /^[A-Z]$/.test(line.tokens[until + 1]?.text ?? ''))) return until + 2;
+  // "Page 3 of 12".
+  const total = line.word(until) === 'of' && SHEETS.test(line.word(until - 2)) ? line.number(until + 1) : null;
+  if (total?.shape === 'whole') return total.until;
   let k = until;
   if (line.word(k) === 'oh') k++;
   while (k > until && line.number(k) && line.tokens[k]!.kind === 'word') k++;

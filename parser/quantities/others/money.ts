@@ -9,7 +9,7 @@ import type { Claim, ClaimRule } from './claim.ts';
 const CURRENCY = wordSet('dollar dollars buck bucks cent cents quid euro euros usd peso pesos grand');
 const THOUSANDS = wordSet('k grand');
 const PAYING = wordSet(
-  'paid pay cost costs spent charged charging charges billed fee price bill invoice budget quote quoted ran permit deposit rental rent estimate fine fined toll owe owes owed bet tip tipped',
+  'paid pay cost costs spent charged charging charges billed fee price bill invoice budget quote quoted ran permit deposit rental rent estimate fine fined toll owe owes owed bet tipped',
 );
 
 /** $385, "sixty two bucks", "the fee was one fifty", "cost me eighty five". */
@@ -40,6 +40,14 @@ export const money: ClaimRule = (line, i) => {
   const other = /^(?:or|to|-)$/.test(next) ? line.number(number.until + 1) : null;
   if (other && CURRENCY.has(line.word(other.until))) return { until: other.until + 1, kind: 'money' };
   if (CURRENCY.has(next) || thousands) return sum(number, pastRate(line, number.until + 1), thousands);
+  // "30% deposit", "gst is ten percent": of a bill.
+  const percent = /^(?:percent|%)$/.test(next) ? number.until + 1 : 0;
+  if (
+    percent &&
+    (OF_BILLS.has(line.word(percent)) ||
+      (/^(?:is|at|was|of)$/.test(line.word(i - 1)) && OF_BILLS.has(line.word(i - 2))))
+  )
+    return { until: percent, kind: 'money' };
   // "He wants 40 an hour": a wage, or a pace; either way nobody counts it.
   if (
     /^(?:a|an|per)$/.test(next) &&
@@ -68,6 +76,10 @@ function isAsked(line: Line, i: number, number: SaidNumber): boolean {
   if (next === 'for' && after === 'the' && /^(?:lot|job|whole|day|pair)$/.test(last!)) return isBargained(line, i);
   return false;
 }
+
+const OF_BILLS = wordSet(
+  'deposit off discount markup mark-up retention retainage vat gst tax hst pst interest commission',
+);
 
 const BIDS = wordSet('bid bids quote quoted quotes estimate estimates tender price');
 
