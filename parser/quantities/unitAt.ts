@@ -58,6 +58,7 @@ function unitStart(line: Line, at: number, number: SaidNumber | null): number {
     return k + 2;
   if (number?.shape !== 'fraction') return k;
   if (line.word(k) === 'of' && /^an?$/.test(line.word(k + 1))) return k + 2;
+  if (line.word(k) === 'de') return k + 1;
   return number.d === 2 && /^an?$/.test(line.word(k)) ? k + 1 : k;
 }
 
@@ -138,6 +139,9 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
       (number.d > 1 && (digits || line.tokens[from - 1]!.kind === 'number')) ||
       (digits && !IN_PLACE.has(next) && line.tokens[until]?.kind !== 'number')
     );
+  if (name === 'cube' || name === 'cubes') return number !== null && next === 'of';
+  // "800 lm" is light.
+  if (name === 'lm') return number !== null && number.n < 300 * number.d;
   // "2 t sand", "50# bag".
   if (name === 't') return digits && (LOOSE.has(next) || (next === 'of' && LOOSE.has(line.word(until + 1))));
   if (name === '#') return tight && digits && line.tokens[until]?.kind !== 'number';

@@ -28,6 +28,9 @@ export const date: ClaimRule = (line, i) => {
   const n = Number(line.tokens[i]!.text);
   const month = MONTHS.has(line.word(i - 1)) || /^(?:May|March|Mar)$/.test(line.tokens[i - 1]?.text ?? '');
   if (month && n >= 1 && n <= 31) return unitAt(line, i + 1, line.number(i)) ? null : { until: i + 1, kind: 'date' };
+  // "3 june", "Mon 20 April".
+  const follows = MONTHS.has(line.word(i + 1)) || /^(?:May|March|Mar)$/.test(line.tokens[i + 1]?.text ?? '');
+  if (follows && line.tokens[i + 1]!.spaced && n >= 1 && n <= 31) return { until: i + 1, kind: 'date' };
   if (!slashed(line, i + 1) || n < 1 || n > 31) return null;
   if (slashed(line, i + 3)) return { until: i + 5, kind: 'date' };
   const day = Number(line.tokens[i + 2]!.text);

@@ -55,11 +55,21 @@ function written(line: Line, i: number): Claim | null {
     /^(?:[01]?\d|2[0-3])[0-5]\d$/.test(line.word(i))
   )
     return claim(i + 1);
-  if (!HOURS.has(line.word(i)) || !endsPhrase(line, number.until)) return null;
+  if (!HOURS.has(line.word(i))) return null;
+  // "Nine at night", "between eight and noon".
+  if (line.word(number.until) === 'at' && line.word(number.until + 1) === 'night') return claim(number.until + 2);
+  if (
+    line.word(number.until) === 'and' &&
+    /^(?:noon|midday|lunch)$/.test(line.word(number.until + 1)) &&
+    before === 'between'
+  )
+    return claim(number.until);
+  if (!endsPhrase(line, number.until)) return null;
   const told =
     (/^(?:is|was)$/.test(before) && earlier === 'time') ||
     before === "time's" ||
     (before === 'gone' && /^(?:it's|its|just)$/.test(earlier)) ||
+    /^(?:open|opens|close|closes)$/.test(before) ||
     (before === 'for' && /^(?:there|here|in|back)$/.test(earlier) && line.tokens[number.until]?.kind !== 'word');
   return told ? claim(number.until) : null;
 }

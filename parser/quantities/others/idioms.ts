@@ -1,7 +1,7 @@
 import type { Line } from '../line.ts';
 import { unitAt } from '../unitAt.ts';
 import { unitNamed } from '../units.ts';
-import { ONES, TENS } from '../words.ts';
+import { ONES, PARTS, TENS } from '../words.ts';
 import type { ClaimRule } from './claim.ts';
 
 /** Set phrases with a number in them. Common practice, no source. */
@@ -85,6 +85,10 @@ for (const phrase of PHRASES) {
   );
 }
 
+/** "Ten four and a half": a number that goes on. */
+const hasPart = (line: Line, until: number) =>
+  line.number(until - 1) !== null && line.word(until) === 'and' && [1, 2].some((k) => PARTS.has(line.word(until + k)));
+
 /** "Sixty one and a half wall to wall", "twenty gallons a minute": what stands before it has the words. */
 function isPartOfMore(line: Line, i: number, first: string): boolean {
   // "Thirty one off the cooktop".
@@ -98,7 +102,7 @@ function isPartOfMore(line: Line, i: number, first: string): boolean {
 
 export const idiom: ClaimRule = (line, i) => {
   const words = BY_FIRST.get(line.word(i))?.find((phrase) => endOf(line, i, phrase) > 0);
-  if (!words || isPartOfMore(line, i, words[0]!)) return null;
+  if (!words || isPartOfMore(line, i, words[0]!) || hasPart(line, endOf(line, i, words))) return null;
   // "One by one inch" is a size: the last number has a unit of its own.
   const until = endOf(line, i, words);
   const last = line.number(until - 1);

@@ -9,7 +9,7 @@ import { idiom } from './idioms.ts';
 import { juxtaposed } from './juxtaposed.ts';
 import { keyed } from './keyed.ts';
 import { label } from './labels.ts';
-import { heading, listNumbers } from './lists.ts';
+import { heading, listNumbers, spokenList } from './lists.ts';
 import { money } from './money.ts';
 import { namedAgain, numbered } from './numbered.ts';
 import { one } from './one.ts';
@@ -47,7 +47,7 @@ export interface PlacedClaim extends Claim {
 /** What looks like a number and counts nothing. Claimed before any quantity is read. */
 export function claimsIn(line: Line): PlacedClaim[] {
   const claims: PlacedClaim[] = [];
-  const listed = listNumbers(line);
+  const listed = new Set([...listNumbers(line), ...spokenList(line)]);
   for (let i = 0; i < line.tokens.length; ) {
     const claim: Claim | null = listed.has(i)
       ? { until: i + 1, kind: 'label' }

@@ -7,7 +7,7 @@ import { type Claim, type ClaimRule, isDigits } from './claim.ts';
 /** Words that give the number behind them as a name. */
 const NAMED = wordSet(
   'option alternate keynote mark number unit suite apt apartment circuit ckt lot interstate marker license serial page revision rev order invoice permit po wo job ticket model cat category type grade schedule sch ' +
-    'irc ibc nec upc nfpa chevy ford dodge ram iphone wd series channel aisle slot locker extension bus track route rt rm zip highway hwy exit chapter version phase class breaker stage code ext combo pin gate plan item note bus tram flight platform terminal junction pier studio berth shade rm rfi submittal tier bulletin asi pump isle ward key tag fob user pass snag dwg usb hdmi iso astm ansi csa',
+    'irc ibc nec upc nfpa chevy ford dodge ram iphone wd series channel aisle slot locker extension bus track route rt rm zip highway hwy exit chapter version phase class breaker stage code ext combo pin gate plan item note bus tram flight platform terminal junction pier studio berth shade rm rfi submittal tier bulletin asi pump isle ward ofc ste lockbox acct acc villa dorm hse hook keypad branch allotment riser key tag fob user pass snag dwg usb hdmi iso astm ansi csa',
 );
 /** The same, unless a size follows: "window three", but "window 36 x 48". */
 const NAMED_UNLESS_SIZED = wordSet(
@@ -79,7 +79,7 @@ export const label: ClaimRule = (line, i) => {
   if (isPlural(next) && !hundreds) return null;
   const ends = mark === undefined || mark.kind !== 'word' || !SIZED.has(next);
   // Rooms and sections are numbered by the hundred.
-  const highest = /^(?:room|section|detail|sheet|building|bldg)$/.test(before) ? 1000 : 40;
+  const highest = HOMES.has(before) ? 10_000 : /^(?:room|section|detail|sheet|building|bldg)$/.test(before) ? 1000 : 40;
   return number.n > 0 &&
     number.n < highest &&
     (ends || /^(?:is|are|and|of)$/.test(next)) &&
@@ -109,7 +109,7 @@ const CALLED =
 const nameBefore = (line: Line, i: number) =>
   CALLED.test(line.word(i - 1)) ? line.word(i - 1).slice(0, -2) : line.word(i - 1);
 
-const SHEETS = /^(?:page|sheet|sht|drawing|part)$/;
+const SHEETS = /^(?:page|sheet|sht|drawing|part|day|step|phase)$/;
 
 /** "Work order 19-332", "job twenty two oh six": all figures of the name. */
 function wholeName(line: Line, until: number): number {

@@ -9,7 +9,7 @@ import type { Claim, ClaimRule } from './claim.ts';
 const CURRENCY = wordSet('dollar dollars buck bucks cent cents quid euro euros usd peso pesos grand');
 const THOUSANDS = wordSet('k grand');
 const PAYING = wordSet(
-  'paid pay cost costs spent charged charging charges billed fee price bill invoice budget quote quoted ran permit deposit rental rent estimate fine fined toll owe owes owed bet tipped',
+  'paid pay cost costs spent charged charging charges billed fee price bill invoice budget quote quoted ran permit deposit rental rent deductible estimate fine fined toll owe owes owed bet tipped',
 );
 
 /** $385, "sixty two bucks", "the fee was one fifty", "cost me eighty five". */
@@ -93,7 +93,7 @@ const BARGAIN = wordSet(
   'he she they him her them wants want wanted asked asking charge charges quoted price pay paid down knocked gave offered',
 );
 
-const NO_GOODS = wordSet('for in on to and so but the at total each apiece cash upfront plus under over already');
+const NO_GOODS = wordSet('for in on to and so but the at total each apiece by cash upfront plus under over already');
 
 function sum(number: SaidNumber, until: number, thousands: boolean): Claim {
   return {

@@ -5,7 +5,7 @@ import type { ClaimRule } from './claim.ts';
 
 /** Who is told of: people and beasts are not measured. */
 const WHO = wordSet(
-  'he she dog cat pup kid boy girl son daughter lad lass boss wife husband missus mother mum mom father dad dada grandad gramps ' +
+  'grandson granddaughter nephew niece he she dog cat pup kid boy girl son daughter lad lass boss wife husband missus mother mum mom father dad dada grandad gramps ' +
     'nan gran grandma brother sister cousin uncle aunt apprentice fella fellow guy bloke gaffer foreman man woman lady baby horse bird',
 );
 /** "He's", typed without its mark too. */

@@ -5,7 +5,7 @@ import type { ClaimRule } from './claim.ts';
 
 /** What talk counts and nobody buys, measures or mends. */
 const OF_TALK = wordSet(
-  'times ways wrongs thoughts minds cents reasons excuses favors favours opinions strikes guesses hoots',
+  'times ways wrongs thoughts minds cents reasons excuses favors favours opinions strikes guesses hoots things',
 );
 const SMALL_HELP = wordSet(
   'hand thing word trick laugh beer question issue favor favour reason way idea joke story opinion pointer tip',
