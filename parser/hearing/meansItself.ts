@@ -1,3 +1,4 @@
+import { unitNamed } from '../quantities/units.ts';
 import type { Token, Vocabulary } from '../types.ts';
 import { saidOf } from './company.ts';
 import { everyday } from './everyday.ts';
@@ -11,6 +12,9 @@ const GOES_ON = /^(?:in|on|is|are|it|or|up|out)$/;
 /** Counts above ten, and the words that only say how a length is counted. */
 const COUNTED =
   /^(?:eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty|hundred|thousand|lineal|linear)$/;
+/** What stands before "grand" where it is money. */
+const COUNTS =
+  /^(?:a|an|one|two|three|four|five|six|seven|eight|nine|ten|half|couple|twenty|thirty|forty|fifty|hundred)$/;
 /** Crews say it in so many notes (`companyOf`) that they mean it. */
 const OFTEN = 3;
 
@@ -51,6 +55,12 @@ export function meansItself(
   if (!wrong.length && heard.length === name.length) return true;
   // "Sixteen sacks" are no sixteens: a count said in full is heard right.
   if (wrong.some((word) => COUNTED.test(word))) return true;
+  // "2.5 cyds", "2 doz": behind figures a unit is a unit.
+  const before = tokens[from - 1];
+  if (heard.length === 1 && heard[0] === 'grand' && before && (before.kind === 'number' || COUNTS.test(before.word)))
+    return true;
+  const isUnit = unitNamed(heard[0]!) !== null || /^(?:doz|dz)$/.test(heard[0]!);
+  if (heard.length === 1 && isUnit && before?.kind === 'number') return true;
   // "The cover's off" is no misheard cover.
   if (wrong.some((word) => word.includes("'"))) return true;
   // "Level her out", "a big screen".

@@ -85,6 +85,8 @@ function isTapeHalf(line: Line, draft: Draft): boolean {
   // "Three quarter by half reducer".
   if (before === 'by' && /^(?:half|quarters?|eighths?|sixteenths?|inch|inches)$/.test(line.word(draft.from - 2)))
     return true;
+  // "Ten sheets of half".
+  if (before === 'of' && endsPhrase(line, draft.until) && !/^(?:of|the)$/.test(line.word(draft.until))) return true;
   return /^(?:a|one|an)$/.test(line.word(draft.from))
     ? endsPhrase(line, draft.until)
     : /^(?:strong|fat|full|heavy|light|scant|shy)$/.test(before) ||
@@ -171,20 +173,21 @@ function unitFirstAt(line: Line, i: number): Draft | null {
 
 /** "Two foot and a half", "two gallons and a half": a part behind the unit. */
 function partBehind(line: Line, draft: Draft): Draft {
-  if (draft.d !== 1 || !/^(?:and|y)$/.test(line.word(draft.until)) || draft.unit?.kind === 'pressure') return draft;
+  if (draft.d !== 1 || !/^(?:and|y|&)$/.test(line.word(draft.until)) || draft.unit?.kind === 'pressure') return draft;
   const part = line.number(draft.until + 1);
-  if (part?.shape !== 'fraction' || !part.inWords || unitAt(line, part.until, part) || !endsPhrase(line, part.until))
-    return draft;
+  const digits = part?.shape === 'fraction' && !part.inWords && draft.unit?.unit === 'in';
+  if (part?.shape !== 'fraction' || !(part.inWords || digits) || unitAt(line, part.until, part)) return draft;
+  if (!digits && !endsPhrase(line, part.until)) return draft;
   if (part.d > 2 && draft.unit?.unit !== 'in') return draft;
-  if (part.n === 1 && !/^(?:a|one|half|medio|media)$/.test(line.word(draft.until + 1))) return draft;
+  if (part.n === 1 && !digits && !/^(?:a|one|half|medio|media)$/.test(line.word(draft.until + 1))) return draft;
   return { ...draft, n: draft.n * part.d + part.n, d: part.d, until: part.until, shape: 'mixed' };
 }
 
 /** "Five metres sixty", "three metres one hundred": the centimetres, or from a hundred on the millimetres, said bare behind the metres. */
 function centimetresBehind(line: Line, draft: Draft): Draft {
-  if (draft.unit?.unit !== 'm' || draft.d !== 1 || !draft.inWords) return draft;
+  if (draft.unit?.unit !== 'm' || draft.d !== 1) return draft;
   const part = line.number(draft.until);
-  const bare = part?.shape === 'whole' && part.inWords && !part.article && part.n > 9 && part.n < 1000;
+  const bare = part?.shape === 'whole' && !part.article && part.n > 9 && part.n < (draft.inWords ? 1000 : 100);
   if (!bare || unitAt(line, part.until, part) || !endsPhrase(line, part.until)) return draft;
   const d = part.n < 100 ? 100 : 1000;
   return { ...draft, n: draft.n * d + part.n, d, until: part.until, shape: 'mixed' };
@@ -193,7 +196,8 @@ function centimetresBehind(line: Line, draft: Draft): Draft {
 /** "Minus ten degrees", "-5 C": only of temperatures; elsewhere a hyphen joins and never negates. */
 function belowZero(line: Line, draft: Draft): void {
   const sign = line.tokens[draft.from - 1];
-  const degrees = draft.unit?.kind === 'temperature' || (draft.unit?.unit === 'deg' && sign?.word === 'minus');
+  const degrees =
+    draft.unit?.kind === 'temperature' || (draft.unit?.unit === 'deg' && /^(?:minus|negative)$/.test(sign?.word ?? ''));
   if (
     !degrees ||
     !(

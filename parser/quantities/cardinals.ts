@@ -48,7 +48,8 @@ function belowHundred(line: Line, i: number): Whole | null {
     const one = small(line, i);
     return one === null ? null : { n: one, until: i + 1 };
   }
-  const at = line.tokens[i + 1]?.text === '-' && line.tight(i + 1) ? i + 2 : i + 1;
+  const joined = (line.tokens[i + 1]?.text === '-' && line.tight(i + 1)) || isSpanishAnd(line, i + 1);
+  const at = joined ? i + 2 : i + 1;
   const one = small(line, at);
   // "Twenty three eighths" is twenty and three eighths, not twenty three.
   const startsPart = PARTS.has(line.word(at + 1)) || isThirtySecond(line, at + 1);
@@ -56,6 +57,9 @@ function belowHundred(line: Line, i: number): Whole | null {
     ? { n: ten + one, until: at + 1 }
     : { n: ten, until: i + 1 };
 }
+
+/** "Treinta y dos". */
+const isSpanishAnd = (line: Line, at: number) => line.word(at) === 'y' && /nta$|^veinte$/.test(line.word(at - 1));
 
 const isThirtySecond = (line: Line, i: number) =>
   (line.word(i) === 'thirty' && (line.word(i + 1) === 'second' || line.word(i + 1) === 'seconds')) ||

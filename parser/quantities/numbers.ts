@@ -1,7 +1,7 @@
 import { cardinalAt, STANDS_APART } from './cardinals.ts';
 import { digitPartAt, type Part, wordPartAt } from './fractions.ts';
 import type { Line } from './line.ts';
-import { ONES, PLURALS, TENS, wordSet } from './words.ts';
+import { ONES, PARTS, PLURALS, TENS, wordSet } from './words.ts';
 
 /** A number as said: integer numerator over denominator, so that nothing is ever rounded. */
 export interface SaidNumber {
@@ -63,8 +63,16 @@ function decimalComma(line: Line, i: number): SaidNumber | null {
   return { n: Number(whole.text) * d + Number(part.text), d, until: i + 3, shape: 'decimal', inWords: false };
 }
 
+/** "Four comma two percent", as who learned to count elsewhere says four point two. */
+function spokenComma(line: Line, at: number, whole: number): SaidNumber | null {
+  if (line.tokens[at]?.text.toLowerCase() !== 'comma') return null;
+  const part = ONES.get(line.word(at + 1));
+  const measured = part !== undefined && part < 10 && AFTER_COMMA.has(line.word(at + 2));
+  return measured ? { n: whole * 10 + part, d: 10, until: at + 2, shape: 'decimal', inWords: true } : null;
+}
+
 const AFTER_COMMA = wordSet(
-  'm mm cm metre metres meter meters l litre litres liter liters kg kilo kilos % percent m2 m² m3 m³ bar kw kpa mpa volts amps',
+  'm mm cm metros metro litros litro metre metres meter meters l litre litres liter liters kg kilo kilos % percent m2 m² m3 m³ bar kw kpa mpa volts amps',
 );
 
 /** `1 3/8`, `1-3/8`, `1½`, `2 and 3/8`, "2 and a half", `7 & 1/2`. */
@@ -99,6 +107,11 @@ function wordsAt(line: Line, i: number): SaidNumber | null {
     if (scale) return { n: 2 * scale, d: 1, until: k + 1, shape: 'whole', inWords: true };
     return { n: 2, d: 1, until: line.word(k) === 'of' ? k + 1 : k, shape: 'whole', inWords: true };
   }
+  if (/^(?:oh|o)$/.test(word) && line.word(i + 1) === 'point') return pointAt(line, i + 1, 0);
+  if (/^una?$/.test(word) && line.word(i + 1) === 'y') {
+    const half = wordPartAt(line, i + 2, true);
+    if (half) return mixed(1, half, true);
+  }
   if (word === 'dozen') return { n: 1, d: 1, until: i, shape: 'whole', inWords: true };
   if (word === 'point')
     return /^(?:this|that|the|some|which|to|a)$/.test(line.word(i - 1)) ? null : measuredPoint(line, i);
@@ -109,6 +122,8 @@ function wordsAt(line: Line, i: number): SaidNumber | null {
     const article = word === 'a' || word === 'an' || word === 'un' || word === 'una';
     return article ? { n: 1, d: 1, until: i + 1, shape: 'whole', inWords: true, article: true } : null;
   }
+  const comma = spokenComma(line, whole.until, whole.n);
+  if (comma) return comma;
   return (
     mixedWords(line, whole.n, whole.until) ??
     pointAt(line, whole.until, whole.n) ?? { ...whole, d: 1, shape: 'whole', inWords: true }
@@ -117,9 +132,16 @@ function wordsAt(line: Line, i: number): SaidNumber | null {
 
 /** "Two by fours", "nine twelve footers and six eights": a size said of many. */
 const pluralAt = (line: Line, i: number) => {
-  const n = line.word(i - 1) === 'by' || isCountedLength(line, i) ? PLURALS.get(line.word(i)) : undefined;
+  const n =
+    line.word(i - 1) === 'by' || isCountedLength(line, i) || isCountedSize(line, i)
+      ? PLURALS.get(line.word(i))
+      : undefined;
   return n === undefined ? null : { n, until: i + 1 };
 };
+
+/** "Two fives of the eggshell": pails by what they hold. */
+const isCountedSize = (line: Line, i: number) =>
+  ONES.has(line.word(i - 1)) && line.word(i + 1) === 'of' && /^(?:the|that|this)$/.test(line.word(i + 2));
 
 /** Boards by their length, where other footers were counted before. */
 const isCountedLength = (line: Line, i: number) =>
@@ -128,7 +150,7 @@ const isCountedLength = (line: Line, i: number) =>
 
 /** "One and three eighths", "two y media", and with the "and" swallowed "twelve three eighths". */
 function mixedWords(line: Line, whole: number, at: number): SaidNumber | null {
-  const and = /^(?:and|y|&)$/.test(line.word(at));
+  const and = /^(?:and|y|&)$/.test(line.word(at)) || isClippedAnd(line, at);
   if (and) {
     const part = digitPartAt(line, at + 1) ?? wordPartAt(line, leaned(line, at + 1), true);
     if (part) return mixed(whole, part, true);
@@ -142,6 +164,10 @@ function mixedWords(line: Line, whole: number, at: number): SaidNumber | null {
   const named = line.tokens[part.until]?.kind === 'word' && !STANDS_APART.has(unit) && !unit.startsWith('inch');
   return describes || (named && whole < 6) ? null : mixed(whole, part, true);
 }
+
+/** "Three an a half": dictation drops the d. */
+const isClippedAnd = (line: Line, at: number) =>
+  line.word(at) === 'an' && line.word(at + 1) === 'a' && PARTS.has(line.word(at + 2));
 
 /** "Thirty four and a heavy quarter": the part behind how it leans. */
 const leaned = (line: Line, at: number) =>
@@ -209,5 +235,9 @@ function dozens(line: Line, number: SaidNumber | null): SaidNumber | null {
   if (!number) return null;
   const k = number.d === 2 && number.n === 1 && line.word(number.until) === 'a' ? number.until + 1 : number.until;
   if (!/^(?:dozen|doz|dz)$/.test(line.word(k)) || (number.n * 12) % number.d !== 0) return number;
+  // "A dozen and a half".
+  const half = line.word(k + 1) === 'and' && line.word(k + 2) === 'a' && line.word(k + 3) === 'half';
+  if (half)
+    return { n: (number.n * 12) / number.d + 6, d: 1, until: k + 4, shape: 'whole', inWords: true, pieces: true };
   return { n: (number.n * 12) / number.d, d: 1, until: k + 1, shape: 'whole', inWords: true, pieces: true };
 }

@@ -20,13 +20,19 @@ const ROWS: readonly UnitRow[] = [
     kind: 'length',
     factor: '12',
     names:
-      "foot feet ft ' ′ ’ lf lineal-feet lineal-foot linear-feet linear-foot liner-feet liner-foot linear-ft lineal-ft lin-ft lnft lft footer footers pie pies",
+      "foot feet ft ' ′ ’ lf running-feet running-foot lineal-feet lineal-foot linear-feet linear-foot liner-feet liner-foot linear-ft lineal-ft lin-ft lnft lft footer footers pie pies",
   },
   { unit: 'yd', kind: 'length', factor: '36', names: 'yard yards yd yds' },
   { unit: 'mm', kind: 'length', factor: '5/127', names: 'mm millimetre millimetres millimeter millimeters mil' },
   { unit: 'mil', kind: 'length', factor: '1/1000', names: 'mils thou' },
   { unit: 'cm', kind: 'length', factor: '50/127', names: 'cm centimetre centimetres centimeter centimeters' },
-  { unit: 'm', kind: 'length', factor: '5000/127', names: 'm metre metres meter meters metro metros' },
+  {
+    unit: 'm',
+    kind: 'length',
+    factor: '5000/127',
+    names:
+      'm metre metres meter meters metro metros lineal-metres lineal-metre lineal-meters linear-metres linear-meters lin-m lm running-metres running-meters',
+  },
   { unit: 'bd ft', kind: 'volume', factor: '144', names: 'board-foot board-feet bd-ft bf' },
   { unit: 'sq in', kind: 'area', factor: '1', names: 'square-inch square-inches sq-in in2' },
   {
@@ -50,7 +56,7 @@ const ROWS: readonly UnitRow[] = [
     unit: 'cu m',
     kind: 'volume',
     factor: '125000000000/2048383',
-    names: 'cubic-metre cubic-metres cubic-meter cubic-meters m3 m³',
+    names: 'cube cubes cubic-metre cubic-metres cubic-meter cubic-meters m3 m³',
   },
   { unit: 'gal', kind: 'volume', factor: '231', names: 'gallon gallons gal gals' },
   { unit: 'qt', kind: 'volume', factor: '231/4', names: 'quart quarts qt qts' },

@@ -10,7 +10,7 @@ export const ONES: ReadonlyMap<string, number> = new Map(
 );
 
 export const TENS: ReadonlyMap<string, number> = new Map(
-  'twenty:20 thirty:30 forty:40 fourty:40 fifty:50 sixty:60 seventy:70 eighty:80 ninety:90 veinte:20 treinta:30'
+  'twenty:20 thirty:30 forty:40 fourty:40 fifty:50 sixty:60 seventy:70 eighty:80 ninety:90 veinte:20 treinta:30 cuarenta:40 cincuenta:50 sesenta:60'
     .split(' ')
     .map(pairOf),
 );

@@ -27,8 +27,19 @@ export const address: ClaimRule = (line, i) => {
     /^[A-Z][a-z]{3,}$/.test(line.tokens[i + 1]?.text ?? '') &&
     line.tokens[i + 1]!.spaced &&
     !unitAt(line, i + 1, line.number(i));
+  if (isHeaded(line, i)) return claim(i + 2);
   return (line.word(i - 1) === 'at' || isGoneTo(line, i)) && named ? claim(i + 2) : null;
 };
+
+/** "412 Oak: hinges adjusted", "12 Elm, spray hose": a house put before what was done in it. */
+const isHeaded = (line: Line, i: number) =>
+  /^[A-Z][a-z]{2,}$/.test(line.tokens[i + 1]?.text ?? '') &&
+  line.tokens[i + 1]!.spaced &&
+  (/^[:,/#]$/.test(line.word(i + 2)) || /^(?:rental|residence|house|turn|reno)$/.test(line.word(i + 2))) &&
+  (i === 0 || line.tokens[i - 1]!.kind === 'word' || line.tokens[i - 1]!.kind === 'break') &&
+  !/^(?:need|needs|get|got|used|have|buy|order|x|by|of|at|are|is|to)$/.test(line.word(i - 1)) &&
+  !/[^s]s$/.test(line.word(i + 1)) &&
+  !unitAt(line, i + 1, line.number(i));
 
 /** "Go to 44 Birchwood", "deliver it to 9 Larch". */
 const isGoneTo = (line: Line, i: number) =>

@@ -3,11 +3,13 @@ import { address } from './addresses.ts';
 import { date, ordinal, year } from './calendar.ts';
 import type { Claim, ClaimRule } from './claim.ts';
 import { clock } from './clock.ts';
+import { code } from './codes.ts';
 import { score } from './games.ts';
 import { idiom } from './idioms.ts';
+import { juxtaposed } from './juxtaposed.ts';
 import { keyed } from './keyed.ts';
-import { code, label } from './labels.ts';
-import { heading, listNumbers } from './lists.ts';
+import { label } from './labels.ts';
+import { heading, listNumbers, spokenList } from './lists.ts';
 import { money } from './money.ts';
 import { namedAgain, numbered } from './numbered.ts';
 import { one } from './one.ts';
@@ -33,6 +35,7 @@ const RULES: readonly ClaimRule[] = [
     heading,
     label,
     numbered,
+    juxtaposed,
     ofTalk,
   ],
 ];
@@ -44,7 +47,7 @@ export interface PlacedClaim extends Claim {
 /** What looks like a number and counts nothing. Claimed before any quantity is read. */
 export function claimsIn(line: Line): PlacedClaim[] {
   const claims: PlacedClaim[] = [];
-  const listed = listNumbers(line);
+  const listed = new Set([...listNumbers(line), ...spokenList(line)]);
   for (let i = 0; i < line.tokens.length; ) {
     const claim: Claim | null = listed.has(i)
       ? { until: i + 1, kind: 'label' }

@@ -9,7 +9,7 @@ import type { Claim, ClaimRule } from './claim.ts';
 const CURRENCY = wordSet('dollar dollars buck bucks cent cents quid euro euros usd peso pesos grand');
 const THOUSANDS = wordSet('k grand');
 const PAYING = wordSet(
-  'paid pay cost costs spent charged charging charges billed fee price bill invoice budget quote quoted ran permit deposit rental rent fine fined toll owe owes owed bet tip tipped',
+  'paid pay cost costs spent charged charging charges billed fee price bill invoice budget quote quoted ran permit deposit rental rent deductible estimate fine fined toll owe owes owed bet tipped',
 );
 
 /** $385, "sixty two bucks", "the fee was one fifty", "cost me eighty five". */
@@ -32,9 +32,22 @@ export const money: ClaimRule = (line, i) => {
   if (!number || number.article) return null;
   const next = line.word(number.until);
   const thousands =
-    THOUSANDS.has(next) && number.shape !== 'fraction' && (next === 'grand' || line.tight(number.until));
+    THOUSANDS.has(next) &&
+    number.shape !== 'fraction' &&
+    (next === 'grand' || line.tight(number.until) || number.inWords);
   if (signed) return sum(number, pastRate(line, thousands ? number.until + 1 : number.until), thousands);
+  // "Eight or nine hundred bucks".
+  const other = /^(?:or|to|-)$/.test(next) ? line.number(number.until + 1) : null;
+  if (other && CURRENCY.has(line.word(other.until))) return { until: other.until + 1, kind: 'money' };
   if (CURRENCY.has(next) || thousands) return sum(number, pastRate(line, number.until + 1), thousands);
+  // "30% deposit", "gst is ten percent": of a bill.
+  const percent = /^(?:percent|%)$/.test(next) ? number.until + 1 : 0;
+  if (
+    percent &&
+    (OF_BILLS.has(line.word(percent)) ||
+      (/^(?:is|at|was|of)$/.test(line.word(i - 1)) && OF_BILLS.has(line.word(i - 2))))
+  )
+    return { until: percent, kind: 'money' };
   // "He wants 40 an hour": a wage, or a pace; either way nobody counts it.
   if (
     /^(?:a|an|per)$/.test(next) &&
@@ -43,7 +56,7 @@ export const money: ClaimRule = (line, i) => {
   )
     return sum(number, number.until + 2, false);
   if (isAsked(line, i, number)) return sum(number, number.until, false);
-  if (!PAYING.has(line.word(i - 1)) && !PAYING.has(line.word(i - 2)) && !PAYING.has(line.word(i - 3))) return null;
+  if (![1, 2, 3].some((back) => PAYING.has(line.word(i - back).replace(/'s$/, ''))) && !isBid(line, i)) return null;
   // "Eighty pounds on it" is a load; pounds are money only where somebody paid them.
   if (next === 'pounds' || next === 'pound') return sum(number, number.until + 1, false);
   if (number.shape === 'fraction' || (line.tokens[number.until]?.kind === 'word' && !NO_GOODS.has(next))) return null;
@@ -64,12 +77,23 @@ function isAsked(line: Line, i: number, number: SaidNumber): boolean {
   return false;
 }
 
+const OF_BILLS = wordSet(
+  'deposit off discount markup mark-up retention retainage vat gst tax hst pst interest commission',
+);
+
+const BIDS = wordSet('bid bids quote quoted quotes estimate estimates tender price');
+
+/** "The bid was under by six hundred", "his quote came in at four thousand two hundred". */
+const isBid = (line: Line, i: number) =>
+  (line.number(i)?.n ?? 0) >= LEAST_BID && [4, 5, 6].some((back) => BIDS.has(line.word(i - back).replace(/'s$/, '')));
+const LEAST_BID = 100;
+
 const isBargained = (line: Line, i: number) => [1, 2, 3, 4, 5].some((back) => BARGAIN.has(line.word(i - back)));
 const BARGAIN = wordSet(
   'he she they him her them wants want wanted asked asking charge charges quoted price pay paid down knocked gave offered',
 );
 
-const NO_GOODS = wordSet('for in on to and so but the at total each apiece');
+const NO_GOODS = wordSet('for in on to and so but the at total each apiece by cash upfront plus under over already');
 
 function sum(number: SaidNumber, until: number, thousands: boolean): Claim {
   return {

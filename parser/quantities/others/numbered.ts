@@ -8,7 +8,9 @@ const RIDES = wordSet(
   'bus tram train ferry flight streetcar freeway motorway highway interstate route dually diesel pickup',
 );
 const FITTED = wordSet('tip boot boots shoe shoes glove gloves hat nozzle orifice');
-const PLACED = wordSet('at house mate for from in of to outside past by next opposite');
+const PLACED = wordSet(
+  'bin door plot unit lot flat drawing dwg job key truck window item snag at house mate for from in of to outside past by next opposite',
+);
 const SCALED = /^(?:limit|score)(?:'s)?$/;
 const ROADS = /^(?:on|off|down|up|take|took|from)$/;
 
@@ -22,6 +24,8 @@ export const numbered: ClaimRule = (line, i) => {
   const [before, next] = [line.word(i - 1), line.word(until)];
   if (DETERMINERS.has(before) && RIDES.has(next)) return claim(until + 1);
   if (unitAt(line, until, number) || /^(?:by|x|×)$/.test(next)) return null;
+  if (before === 'box' && line.word(i - 2) === 'po') return claim(until);
+  if (/^point$/.test(before) && next === 'of' && line.word(until + 1) === 'the') return claim(until);
   if (before === 'size') {
     const named = FITTED.has(line.word(i - 2)) || FITTED.has(next) || number.n >= 100;
     return named ? claim(until) : null;

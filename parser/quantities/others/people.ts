@@ -5,11 +5,11 @@ import type { ClaimRule } from './claim.ts';
 
 /** Who is told of: people and beasts are not measured. */
 const WHO = wordSet(
-  'he she dog cat pup kid boy girl son daughter lad lass boss wife husband missus mother mum mom father dad dada grandad gramps ' +
+  'grandson granddaughter nephew niece he she dog cat pup kid boy girl son daughter lad lass boss wife husband missus mother mum mom father dad dada grandad gramps ' +
     'nan gran grandma brother sister cousin uncle aunt apprentice fella fellow guy bloke gaffer foreman man woman lady baby horse bird',
 );
 /** "He's", typed without its mark too. */
-const WHO_IS = wordSet("he's she's hes shes kid's dog's he'll she'll who's");
+const WHO_IS = wordSet("he's she's hes shes kid's dog's lad's he'll she'll who's");
 const BEING = wordSet('is was be being been turns turned turning pushing hit hits reached');
 /** Words that may stand between. */
 const BETWEEN = wordSet(
@@ -17,7 +17,7 @@ const BETWEEN = wordSet(
 );
 /** What may follow an age; a noun would be counted, and "he's two short" is. */
 const AFTER = wordSet(
-  'and but n so now then next this last years yet already still today in if when with or years on if',
+  'and but n so now then next this last years yet already still today tomorrow yesterday in if when with or on monday tuesday wednesday thursday friday saturday sunday',
 );
 
 /** "He's fifty six", "my old man turned seventy", "their dog is 14": an age. */
@@ -36,6 +36,6 @@ export const age: ClaimRule = (line, i) => {
 
 function isSomebody(line: Line, at: number): boolean {
   let k = at;
-  while (k > at - 3 && /^(?:will|must|might|just|only|gonna|going|to|has|already)$/.test(line.word(k))) k--;
+  while (k > at - 3 && /^(?:will|must|might|just|only|gonna|going|to|has|already|be)$/.test(line.word(k))) k--;
   return WHO.has(line.word(k)) || WHO_IS.has(line.word(k));
 }
