@@ -30,6 +30,17 @@ export function coverageOf(said: Said, out: Terms): void {
     const pack = figureAt(said, m[1]);
     if (free(m[1])) add(m.index, pack.value, pack.unit, areaUnit(m[2]!), m[1]);
   }
+  // "A bag of bonding does about two and a half".
+  for (const m of words.matchAll(
+    saying(
+      '<K> of [a-z]+(?: [a-z]+)? (?:does|do|covers?|goes|is good for|makes?|yields?)(?: about| around)? <ALVN>',
+      'g',
+    ),
+  )) {
+    const [pack, measure] = [figureAt(said, m[1]), figureAt(said, m[2])];
+    if (free(m[1]) && free(m[2]) && !measure.per)
+      add(m.index, measure.value.div(pack.value), unitOf(measure), pack.unit!, m[1], m[2]);
+  }
   for (const m of words.matchAll(
     saying(
       `(?:<K>|\\b(?:a|one|each|every|per) (${PACKS})) (?:will |should )?(?:to|per|for|every|for every|does|do|covers?|is good for|good for|goes|runs?|makes?|yields?|holds?|has|gets you|gets|is|spreads?)(?: the| a| each| every| about| around)? <ALVNC>(?! (?:each|coats?))`,
@@ -44,7 +55,7 @@ export function coverageOf(said: Said, out: Terms): void {
   }
   for (const m of words.matchAll(
     saying(
-      `\\b(${PACKS})(?: (?:of it|of them))? (?:will |should )?(?:does|do|covers?|cover|is good for|good for|goes|makes?|yields?|holds?|has|gets you|spreads?|are|is)(?: about| around)? <ALVN>`,
+      `\\b(${PACKS})(?: (?:of it|of them))? (?:will |should )?(?:does|do|covers?|cover|is good for|good for|goes|makes?|yields?|holds?|has|gets you|spreads?|are|is)(?: about| around)? <ALVN>(?! ?(?:x|by) ?\\{)`,
       'g',
     ),
   )) {
@@ -52,6 +63,10 @@ export function coverageOf(said: Said, out: Terms): void {
     if (free(m[2]) && !measure.per && packUnit(m[1]!) !== 'each')
       add(m.index, measure.value, unitOf(measure), packUnit(m[1]!), m[2]);
   }
+  // "Rolls of 270 square foot".
+  for (const m of words.matchAll(saying(`\\b(${PACKS}) of (?:about |around )?<A>`, 'g')))
+    if (free(m[2]) && packUnit(m[1]!) !== 'each')
+      add(m.index, figureAt(said, m[2]).value, unitOf(figureAt(said, m[2])), packUnit(m[1]!), m[2]);
   // A figure with its own "a box", as the parser tied it.
   said.figures.forEach((figure, id) => {
     if (!figure.per || out.used.has(id) || figure.kind === 'slope') return;

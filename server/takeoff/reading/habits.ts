@@ -164,7 +164,7 @@ const RULES: readonly Rule[] = [
   { goods: /paint/, give: () => usual(350, 'sq ft', 'gal', 'paint at 350 sq ft a gallon, the low end') },
   { goods: /backer|cement board/, give: () => usual(15, 'sq ft', 'sheet', '3x5 sheets') },
   {
-    goods: /drywall|moisture board|plywood|osb|sheathing|bead ?board/,
+    goods: /drywall|moisture board|plywood|osb|sheathing|bead ?board|foam board/,
     give: () => usual(32, 'sq ft', 'sheet', '4x8 sheets'),
   },
   { goods: /shingle/, give: () => usual(3, 'bundle', 'square', 'three bundles to the square') },

@@ -60,7 +60,13 @@ export function packsOf(said: Said, out: Terms): void {
     // "Four by twelves": the plural is of sheets.
     const plural = m[4] !== undefined || /(?:fours|fives|sixes|eights|nines|tens|twelves|sixteens)$/i.test(b.quote);
     const sheets =
-      b.unit === 'sheet' || /^(?:sheet|panel)/.test(m[1] ?? m[4] ?? '') || (plural && a.value.compare(3) >= 0);
+      b.unit === 'sheet' ||
+      /^(?:sheet|panel)/.test(m[1] ?? m[4] ?? '') ||
+      // "4x8 for 40x7.5": the sheets, and the place that they go to.
+      saying('^ (?:for|over|on) (?:an? |the )?\\{[LN]\\d+\\} ?(?:x|by) ?\\{').test(
+        words.slice((m.index ?? 0) + m[0].length),
+      ) ||
+      (plural && a.value.compare(3) >= 0);
     const feet = (f: Figure) => (f.unit === 'in' && f.sure ? f.value.div(12) : f.value);
     const [w, l] = [feet(a), feet(b)];
     const stocked = /^(?:2|3|4|4\.5|5)x(?:4|5|6|8|9|10|12|14|16)$/.test(`${w.toString()}x${l.toString()}`);
@@ -79,12 +85,14 @@ export function packsOf(said: Said, out: Terms): void {
     add(m, a.value.mul(b.value).div(1_000_000), 'sq m', 'sheet', [m[1], m[2]]);
     out.packSize = `${w}x${l}`;
   }
-  // "9x100 rolls", in feet.
-  for (const m of words.matchAll(saying('<LNK> ?(?:x|by) ?<LNK>(?: (?:foot|ft))?( rolls?\\b)?', 'g'))) {
-    const [a, b] = [figureAt(said, m[1]), figureAt(said, m[2])];
+  // "9x100 rolls", "rolls are ten by a hundred", in feet.
+  for (const m of words.matchAll(
+    saying('(\\brolls?(?: (?:are|is|come|comes|in|at))+ )?<LNK> ?(?:x|by) ?<LNK>(?: (?:foot|ft))?( rolls?\\b)?', 'g'),
+  )) {
+    const [a, b] = [figureAt(said, m[2]), figureAt(said, m[3])];
     const feet = (f: Figure) => (f.unit === 'in' && f.sure ? f.value.div(12) : f.value);
-    if ((m[3] || b.unit === 'roll') && !out.used.has(Number(m[1])))
-      add(m, feet(a).mul(feet(b)), 'sq ft', 'roll', [m[1], m[2]]);
+    if ((m[1] || m[4] || b.unit === 'roll') && !out.used.has(Number(m[2])))
+      add(m, feet(a).mul(feet(b)), 'sq ft', 'roll', [m[2], m[3]]);
   }
   // "Eight footers".
   said.figures.forEach((figure, id) => {

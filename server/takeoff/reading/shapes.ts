@@ -45,7 +45,7 @@ export interface Extent {
   doubt: string | null;
 }
 
-export const SIDE = '(?: (?:wide|long|tall|high|deep|across|in length|in width|length|width|run))?';
+export const SIDE = '(?: (?:wide|long|tall|high|deep|across|in length|in width|length|width|run|of run))?';
 
 /** Reads the sizes of places out of a note; figures in `used` are spoken for and are left alone. */
 export function extentIn(said: Said, by: Measure, used: Set<number>): Extent {

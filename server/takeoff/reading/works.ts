@@ -98,7 +98,7 @@ const stands = (work: Work, goods: Goods, said: Said) =>
 const isWanted = (said: Said, goods: Goods) => goods.mentions.some((at) => !isDone(sentenceAt(said.words, at)));
 
 /** Small goods that go with others and are ordered where they are named. */
-const WITH_OTHERS = /screw|tape|compound|grout|thinset|mortar|primer|caulk|sealant|silicone/;
+const WITH_OTHERS = /screw|tape|compound|grout|thinset|adhesive|mortar|primer|caulk|sealant|silicone/;
 
 /** A note starts a take-off where it says how goods are sold, wasted or coated, or asks for them by a size. */
 function starts({ words }: Said, note: NoteTold, goods: Goods, index: number, own: Terms, someOwn: boolean): boolean {
@@ -218,7 +218,7 @@ const PACK_OF: Readonly<Record<string, RegExp>> = {
   sheet: /board|drywall|plywood|osb|sheath|panel|underlayment|backer/,
   gal: /paint|primer|stain|sealer|varnish/,
   tube: /caulk|silicone|sealant/,
-  bag: /thinset|grout|concrete|mortar|leveler|insulation|plaster|mulch/,
+  bag: /thinset|adhesive|bonding|grout|concrete|mortar|leveler|insulation|plaster|mulch/,
   roll: /tape|paper|felt|wrap|fabric|membrane|cable|barrier|insulation|batt|carpet|underlay/,
 };
 /** What only some goods are counted in. */
