@@ -84,7 +84,7 @@ it('goes through the list by ear and by voice: done, skip and next, each heard o
   // While it speaks it does not listen, or it would hear itself.
   expect(await stub((s) => s.open)).toBe(false);
   await stub((s) => s.hush());
-  expect(await stub((s) => s.open)).toBe(true);
+  await soon(() => stub((s) => s.open)).toBe(true);
   await stub((s) => s.hear('well that one is'));
   await stub((s) => s.hear('well that one is done'));
   await soon(number).not.toBe(first);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fold } from '../../server/jobs/index.ts';
 import { at, END, told } from './days.ts';
-import { followUp, JOB, material, note, problem } from './made.ts';
+import { followUp, hand, JOB, material, note, problem } from './made.ts';
 
 const order = (...texts: string[]) => told(...texts).order.map((l) => [l.item, l.quantity, l.unit]);
 
@@ -40,7 +40,7 @@ describe('goods told by words that point back', () => {
     const because = (...facts: ReturnType<typeof bricks>[]) =>
       fold(
         JOB,
-        facts.map((fact, k) => note(`n${k}`, at(2 + k), 'bricks', fact)),
+        facts.map((fact, k) => note(`n${k}`, at(2 + k), fact)),
         END,
       ).order.map((l) => [l.quantity, l.because.replace(/ 2026-03-0\d/g, '')]);
     expect(because(bricks(19), bricks(9))).toEqual([['9', '19 needed, said; 19 made 9']]);
@@ -54,10 +54,10 @@ describe('goods told by words that point back', () => {
     expect(because(bricks(19), bricks(9, { area: 'kitchen' }))).toEqual([
       ['19', '19 needed, said; 9 of them said again'],
     ]);
-    const said = note('n0', at(2), 'bricks', bricks(19));
+    const said = note('n0', at(2), bricks(19));
     const { key } = fold(JOB, [said], END).order[0]!;
     const what = { kind: 'setOrder', line: key, quantity: '3' } as const;
-    const [line] = fold(JOB, [said, { id: 'h', noteId: null, at: at(3), by: null, what }], END).order;
+    const [line] = fold(JOB, [said, hand('h', at(3), what)], END).order;
     expect([line!.quantity, line!.because]).toEqual(['3', '19 needed, said 2026-03-02; put at 3 by hand']);
   });
 

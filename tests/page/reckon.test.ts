@@ -18,6 +18,7 @@ const filled = ({ fields }: Question, only: (field: Field) => boolean = () => tr
 
 /** What the checks say where nothing was filled in but what must be; the others had nothing to check. */
 const withoutTheRest: Record<string, string | string[]> = {
+  'box fill': ['which conductors enter the box'],
   'hole in stud': ['fits'],
   'notch in stud': ['whether the wall bears load'],
   'hole in joist': 'the size of the lumber: 2x4, 2x6, 2x8, 2x10 or 2x12?',
