@@ -51,6 +51,13 @@ export function whenWords({ due, readyOn }: Dated, today: string): string[] {
   ];
 }
 
+const onlyADay =
+  /^(?:(?:until|till|by|on|the|this|next|first|thing|early|late|in|of|end|week|weekend|month|morning|afternoon|noon|night|tonight|today|tomorrow|(?:mon|tues|wednes|thurs|fri|satur|sun)day|\w+(?:st|nd|rd|th))\b\s*)+$/i;
+
+/** What an item waits for, in words; null where that is nothing but the day, which is told beside it. */
+export const waitWords = (waitingFor: string | null): string | null =>
+  waitingFor === null || onlyADay.test(waitingFor) ? null : `waits for ${waitingFor}`;
+
 const signs: Record<string, string> = { USD: '$', EUR: '€', GBP: '£' };
 
 /** `$48`, `$12.50`. */

@@ -155,7 +155,7 @@ async function round(): Promise<void> {
   }
 }
 
-async function delivered({ parcel, reply, view }: Delivered): Promise<void> {
+async function delivered({ parcel, reply, view, next, lost }: Delivered): Promise<void> {
   if (view && view.job.id === shown.settings.jobId) show({ view });
   if (parcel.kind !== 'note' || !reply || parcel.jobId !== shown.settings.jobId) return;
   const { saidAt, text, by, area, recordingId, photoIds } = parcel.note;
@@ -171,8 +171,9 @@ async function delivered({ parcel, reply, view }: Delivered): Promise<void> {
   };
   show({
     talks: [...shown.talks.filter((t) => t.id !== talk.id), talk],
-    parcels: shown.parcels.filter((p) => p.id !== talk.id),
+    parcels: [...shown.parcels.filter((p) => p.id !== talk.id), ...next],
   });
+  if (lost.length) say(`The server read nothing at “${lost.join('”, “')}”. Say it in a note of its own.`);
 }
 
 /** Keeps a parcel until it has gone out. Sending is `sync`. */
