@@ -152,7 +152,7 @@ export function itemIn(note: Said): string | null {
     ];
     const [a, b] = [Number(thick?.valueOf()), Number(wide?.valueOf())];
     // Nominal inches, or millimetres as planed timber is called: 38x89.
-    if ((a <= 8 && b <= 12) || (a >= 12 && a <= 100 && b >= 25 && b <= 300)) return `${a}x${b}`;
+    if ((a <= 8 && b <= 12) || (a <= 2 && b <= 24) || (a >= 12 && a <= 100 && b >= 25 && b <= 300)) return `${a}x${b}`;
   }
   return note.terms.find((t) => t.term.kind === 'material' && !/blade|saw/.test(t.term.name))?.term.name ?? null;
 }

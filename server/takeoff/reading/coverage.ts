@@ -55,7 +55,7 @@ export function coverageOf(said: Said, out: Terms): void {
   }
   for (const m of words.matchAll(
     saying(
-      `\\b(${PACKS})(?: (?:of it|of them))? (?:will |should )?(?:does|do|covers?|cover|is good for|good for|goes|makes?|yields?|holds?|has|gets you|spreads?|are|is)(?: about| around)? <ALVN>(?! ?(?:x|by) ?\\{)`,
+      `\\b(${PACKS})(?:'s|(?: (?:of it|of them))? (?:will |should )?(?:does|do|covers?|cover|is good for|good for|goes|makes?|yields?|holds?|has|gets you|spreads?|are|is))(?: about| around)? <ALVN>(?! ?(?:x|by) ?\\{)`,
       'g',
     ),
   )) {
@@ -83,7 +83,7 @@ export function coverageOf(said: Said, out: Terms): void {
   // "8 to the sq ft", "ten to a box", "350 a gallon", "6 boards to the box".
   for (const m of words.matchAll(
     saying(
-      `<NALVCK>(?: (?:pieces|pcs?|tiles|planks|boards|sheets|bricks|blocks|of them|square|sq|feet|foot|shingles|pavers|panels))* ${per} (${AREA_WORDS}|${PACKS})\\b`,
+      `<NALVCK>(?: (?:pieces?|pcs?|tiles?|planks?|boards|sheets|bricks?|blocks?|pavers?|of them|square|sq|feet|foot|shingles|pavers|panels))* ${per} (${AREA_WORDS}|${PACKS})\\b`,
       'g',
     ),
   )) {
@@ -91,7 +91,13 @@ export function coverageOf(said: Said, out: Terms): void {
     const figure = figureAt(said, m[1]);
     const word = m[2]!;
     if (new RegExp(`^(?:${AREA_WORDS})$`).test(word))
-      add(m.index, figure.value, figure.unit ?? 'each', areaUnit(word), m[1]);
+      add(
+        m.index,
+        figure.value,
+        figure.unit === 'in' && !figure.sure ? 'each' : (figure.unit ?? 'each'),
+        areaUnit(word),
+        m[1],
+      );
     else if (packUnit(word) !== 'each') add(m.index, figure.value, unitOf(figure), packUnit(word), m[1]);
   }
   // "350 a gallon", where the parser took "a gallon" for one gallon.

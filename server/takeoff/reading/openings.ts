@@ -69,6 +69,14 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
     if (area) out.lessArea = out.lessArea.add(area.mul(each));
     for (const id of [m[1], m[2]]) if (id) used.add(Number(id));
   }
+  // "Less the driveway at ten by thirty": any piece of the place that was said to come off.
+  for (const m of words.matchAll(
+    saying(
+      '\\b(?:less|minus|take (?:off|out)|deduct|subtract|not counting|except(?: for)?) (?:the |a |an |that )?(?:[a-z]+ ){1,2}(?:at |of |is |which is )?<LN>(?: (?:foot|feet|ft))? ?(?:x|by) ?<LN>',
+      'g',
+    ),
+  ))
+    take(undefined, m[1], m[2], m[0]);
   // "Take off 20 for the door and 15 for each window".
   for (const m of words.matchAll(
     saying(

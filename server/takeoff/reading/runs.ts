@@ -201,6 +201,7 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
 
 /** "Hot and cold both, 38 foot each", "both sides are 24 ft". */
 const twice = (words: string, rest: string) =>
+  /^ (?:on |down |along )?(?:both|two|either) sides\b/.test(rest) ||
   (/^ (?:each|apiece|a side)\b/.test(rest) &&
     /\b(?:hot and cold|both|(?<!(?:six|eight|ten|twelve|fourteen) )two|pair|supply and return|either side)\b/.test(
       words,

@@ -31,6 +31,18 @@ const points: Mend = (words, figures) =>
     return `{${ids.at(-1)![1]}${ids.at(-1)![2]}} `;
   });
 
+const WHOLE: Readonly<Record<string, number>> = { one: 1, two: 2, three: 3 };
+
+/** "At one point eight centres": the point of a bare figure that was taken for inches. */
+const wholePoints: Mend = (words, figures) =>
+  words.replace(/\b(one|two|three) point \{[LN](\d+)\}/g, (all, whole: string, id: string) => {
+    const figure = figures[Number(id)]!;
+    if (figure.sure || figure.value.d !== 1n || figure.value.compare(100) >= 0) return all;
+    const value = new Fraction(`${WHOLE[whole]}.${figure.value.toFraction()}`);
+    figures[Number(id)] = { ...figure, value, unit: null, kind: null };
+    return `{N${id}}`;
+  });
+
 /** Makes a figure a sure length and gives its token's name. */
 function length(figures: Figure[], id: string, value: Fraction, unit: string): string {
   figures[Number(id)] = { ...figures[Number(id)]!, value, unit, kind: 'length', sure: true };
@@ -205,6 +217,7 @@ const MENDS: readonly Mend[] = [
   negatives,
   hundreds,
   footingTubes,
+  wholePoints,
   points,
   halfSquare,
   pounds,
