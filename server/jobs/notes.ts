@@ -73,7 +73,7 @@ export function meetNote(
     noteId,
     text,
     met: [],
-    flaws: facts.flatMap(({ kind, start }) => (kind === 'problem' || kind === 'done' ? [start] : [])),
+    flaws: facts.length < 2 ? [] : beginningsOf(facts),
     told: 0,
     removed: null,
     rulings,
@@ -106,6 +106,9 @@ export function meetNote(
   return false;
 }
 
+const beginningsOf = (facts: readonly Fact[]) =>
+  facts.flatMap(({ kind, start }) => (kind === 'problem' || kind === 'done' ? [start] : [])).sort((a, b) => a - b);
+
 /** The words of the same sentence before a place in the note, from another place on. */
 const leadOf = (text: string, from: number, start: number) =>
   start <= from
@@ -125,7 +128,7 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
   const { ledger, entry, noteId, text, met, rulings } = meeting;
   const { board } = ledger;
   const day = dayOf(ledger, entry.at.slice(0, 10));
-  const next = Math.min(...meeting.flaws.filter((start) => start > fact.start), text.length);
+  const next = meeting.flaws.find((start) => start > fact.start) ?? text.length;
   const telling: Telling = {
     board,
     entry,

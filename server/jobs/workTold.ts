@@ -28,11 +28,11 @@ const FLAW_GONE =
   /\b(?:drips?|leaks?|squeaks?|buzz|rattle|smell|draft|hum|noise|whistle)(?:'s|s)?(?: is| are)? (?:all )?gone\b/;
 
 /** Read as a flaw, and said to be well: "newel's solid now", "the drip's gone". */
-export const tellsWell = (quote: string): boolean => {
+export const tellsWell = remembered((quote): boolean => {
   const said = quote.toLowerCase().replaceAll('’', "'").trim();
   const well = IS_WELL.exec(said);
   return !NOT_SO.test(said) && (FLAW_GONE.test(said) || (well !== null && !ILL.test(said)));
-};
+});
 
 /** Not yet, not so, or only asked for. */
 const NOT_SO =
