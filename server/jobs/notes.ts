@@ -81,13 +81,17 @@ export function meetNote(
   };
   const byList: Step[] = [];
   for (const fact of workTold(text, facts, ledger.board)) byList.push({ fact, key: `${noteId}/${fact.start}w` });
-  for (const fact of dropsTold(text, facts)) byList.push({ fact, key: `${noteId}/${fact.start}d` });
+  const drops = dropsTold(text, facts);
+  for (const fact of drops) byList.push({ fact, key: `${noteId}/${fact.start}d` });
   const { told, read } = goodsTold(text, facts, ledger.goods);
   for (const { position, fact, drops } of told) {
     if (drops) dropPosition(position, entry, fact.quote);
     else byList.push({ fact, key: `${noteId}/${fact.start}`, position });
   }
   const own = meant.flatMap((step): Step[] => {
+    const { kind, start, end } = step.fact;
+    // "No way on the cat hole": what is dropped is no flaw.
+    if ((kind === 'problem' || kind === 'followUp') && drops.some((d) => d.start <= start && end <= d.end)) return [];
     const fact = step.fact.kind === 'material' ? read(step.fact) : step.fact;
     return fact ? [{ ...step, fact }] : [];
   });
