@@ -143,7 +143,7 @@ function problemByRules(telling: Telling, fact: Problem): ByRules {
 export function meetProblem(telling: Telling, fact: Problem): Standing | null {
   const { board, entry, apart } = telling;
   const { item: known, kept, perhaps } = apart ? ALONE : telling.link(telling, fact, problemByRules(telling, fact));
-  if (!kept || (!known && !apart && fact.state === 'open' && isLeftToThem(fact.quote, telling.tail))) return null;
+  if (!kept || (!known && !apart && fact.state === 'open' && isLeftToThem(fact.quote + telling.tail))) return null;
   const over = fact.state === 'fixed';
   if (known) {
     if (over) setState(board, known, entry, 'done', fact.quote);

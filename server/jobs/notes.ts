@@ -73,7 +73,7 @@ export function meetNote(
     noteId,
     text,
     met: [],
-    flaws: facts.flatMap(({ kind, start }) => (kind === 'problem' || kind === 'done' ? [start] : [])),
+    flaws: facts.length < 2 ? [] : beginningsOf(facts),
     told: 0,
     removed: null,
     rulings,
@@ -81,13 +81,17 @@ export function meetNote(
   };
   const byList: Step[] = [];
   for (const fact of workTold(text, facts, ledger.board)) byList.push({ fact, key: `${noteId}/${fact.start}w` });
-  for (const fact of dropsTold(text, facts)) byList.push({ fact, key: `${noteId}/${fact.start}d` });
+  const drops = dropsTold(text, facts);
+  for (const fact of drops) byList.push({ fact, key: `${noteId}/${fact.start}d` });
   const { told, read } = goodsTold(text, facts, ledger.goods);
   for (const { position, fact, drops } of told) {
     if (drops) dropPosition(position, entry, fact.quote);
     else byList.push({ fact, key: `${noteId}/${fact.start}`, position });
   }
   const own = meant.flatMap((step): Step[] => {
+    const { kind, start, end } = step.fact;
+    // "No way on the cat hole": what is dropped is no flaw.
+    if ((kind === 'problem' || kind === 'followUp') && drops.some((d) => d.start <= start && end <= d.end)) return [];
     const fact = step.fact.kind === 'material' ? read(step.fact) : step.fact;
     return fact ? [{ ...step, fact }] : [];
   });
@@ -105,6 +109,9 @@ export function meetNote(
   if (asked?.ask) ledger.questions.push({ noteId, ask: asked.ask, item: meeting.met.at(-1) ?? null, whileOpen: false });
   return false;
 }
+
+const beginningsOf = (facts: readonly Fact[]) =>
+  facts.flatMap(({ kind, start }) => (kind === 'problem' || kind === 'done' ? [start] : [])).sort((a, b) => a - b);
 
 /** The words of the same sentence before a place in the note, from another place on. */
 const leadOf = (text: string, from: number, start: number) =>
@@ -125,7 +132,7 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
   const { ledger, entry, noteId, text, met, rulings } = meeting;
   const { board } = ledger;
   const day = dayOf(ledger, entry.at.slice(0, 10));
-  const next = Math.min(...meeting.flaws.filter((start) => start > fact.start), text.length);
+  const next = meeting.flaws.find((start) => start > fact.start) ?? text.length;
   const telling: Telling = {
     board,
     entry,

@@ -2,7 +2,7 @@ import Fraction from 'fraction.js';
 import { likeness, wordsOf } from '../../parser/trade/likeness.ts';
 import { packText } from '../takeoff/packs/index.ts';
 import type { Computed, ComputedLine } from '../takeoff/types.ts';
-import { type Board, isLive, isWork } from './board.ts';
+import { type Board, isWork } from './board.ts';
 import { headOf } from './match.ts';
 import { onHandOf, openNeed, type Position, sizeKey, toBuy } from './materials.ts';
 import type { OnHand, OrderLine } from './types.ts';
@@ -91,18 +91,14 @@ const isOnlyCounted = (p: Position, counted: Computed['counted']): boolean =>
  * Goods of which nothing was bought, and of which all the work that speaks is done since, or dropped: they were there, or
  * are wanted no more.
  */
-function isPutIn(p: Position, { items }: Board): boolean {
+function isPutIn(p: Position, { live, closed }: Board): boolean {
   const head = headOf(p.item);
+  if (isWork(head) || p.bought.add(p.have).add(p.ordered).compare(0) > 0 || live.get(head)?.size) return false;
   const said = p.history.at(-1)!.at;
-  if (isWork(head) || p.bought.add(p.have).add(p.ordered).compare(0) > 0) return false;
-  let over = false;
-  for (const item of items) {
-    if (!item.words.has(head) && !item.told.has(head)) continue;
-    if (isLive(item)) return false;
-    const closed = item.history.findLast(({ what }) => what === 'done' || what === 'dropped');
-    over ||= closed !== undefined && closed.at > said && item.history[0]!.at <= said;
-  }
-  return over;
+  return [...(closed.get(head) ?? [])].some(({ history }) => {
+    const over = history.findLast(({ what }) => what === 'done' || what === 'dropped');
+    return over !== undefined && over.at > said && history[0]!.at <= said;
+  });
 }
 
 const less = (amount: Fraction, what: string) =>

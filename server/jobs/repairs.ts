@@ -1,7 +1,7 @@
 /** Which item a plan is about: the flaw that it repairs, or what was told just before it. */
 import { sameArea, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { FollowUp } from '../../parser/types.ts';
-import { isLive, type Standing } from './board.ts';
+import { isLive, type Standing, sharing } from './board.ts';
 import type { Telling } from './items.ts';
 import { PUTS } from './verbs.ts';
 
@@ -57,9 +57,8 @@ export function moved({ board }: Telling, fact: FollowUp): Standing | null {
   if (!(fact.due ?? fact.notBefore) || !(only || MOVES.test(said))) return null;
   const words = [...wordsOf(said.replace(new RegExp(MOVES.source, 'g'), ' ').replace(DAYS, ' '))];
   if (!words.length) return null;
-  const fits = board.items.filter(
+  const fits = [...sharing(board, new Set(words), 'live')].filter(
     (item) =>
-      isLive(item) &&
       sameArea(item.area, fact.area) &&
       words.includes(item.head) &&
       words.filter((word) => item.words.has(word) || item.told.has(word)).length * 2 > words.length,

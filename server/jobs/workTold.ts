@@ -28,11 +28,11 @@ const FLAW_GONE =
   /\b(?:drips?|leaks?|squeaks?|buzz|rattle|smell|draft|hum|noise|whistle)(?:'s|s)?(?: is| are)? (?:all )?gone\b/;
 
 /** Read as a flaw, and said to be well: "newel's solid now", "the drip's gone". */
-export const tellsWell = (quote: string): boolean => {
+export const tellsWell = remembered((quote): boolean => {
   const said = quote.toLowerCase().replaceAll('’', "'").trim();
   const well = IS_WELL.exec(said);
   return !NOT_SO.test(said) && (FLAW_GONE.test(said) || (well !== null && !ILL.test(said)));
-};
+});
 
 /** Not yet, not so, or only asked for. */
 const NOT_SO =
@@ -135,6 +135,10 @@ const LEAVES =
 const SCRATCHES =
   /\b(?<!(?:don't|dont|didn't|not|to|never|can't|won't) )(?:scratch|skip|forget(?: about)?|never ?mind|cancel|scrap|cross off|(?:don't|dont) bother (?:with|about)|passing on|changed (?:her|his|their) minds? (?:on|about)) (?:the|that|those) ([a-z0-9][a-z0-9 '-]{2,40}?)(?=[,.;!?\n]|$)/g;
 
+/** "Doesn't want us touching the back stoop", "says no way on the cat hole", "does not want our rail no more". */
+const UNWILLING =
+  /\b(?:(?:doesn't|does not|don't|do not|didn't) want (?:us (?:to )?[a-z]+ )?(?:the|that|our|any|those)|no way on (?:the|that)) ([a-z0-9][a-z0-9 '-]{2,40}?)(?= no more| any ?more| after all| at all| in | on |[,.;!?\n]|$)/g;
+
 /** "Leave the window latch out of it", "scratch the gate": dropped, where no fact says so already. */
 export function dropsTold(text: string, facts: readonly (Fact | null)[]): Decision[] {
   return droppedIn(text).filter(
@@ -150,21 +154,24 @@ export const tellsDrop = (text: string) => droppedIn(text).length > 0;
 
 const droppedIn = remembered((text): Decision[] => {
   const said = text.toLowerCase().replaceAll('’', "'");
-  return [...said.matchAll(LEAVES), ...said.matchAll(SCRATCHES), ...said.matchAll(OWNER_LEAVES)].map(
-    ({ 0: words, 1: drops, index }) => {
-      const quote = text.slice(index, index + words.length);
-      const [start, end] = [index, index + words.length];
-      return {
-        kind: 'decision',
-        what: quote,
-        drops: drops!,
-        quote,
-        start,
-        end,
-        area: null,
-        confidence: 0.7,
-        rule: 'list/left-out',
-      };
-    },
-  );
+  return [
+    ...said.matchAll(LEAVES),
+    ...said.matchAll(SCRATCHES),
+    ...said.matchAll(OWNER_LEAVES),
+    ...said.matchAll(UNWILLING),
+  ].map(({ 0: words, 1: drops, index }) => {
+    const quote = text.slice(index, index + words.length);
+    const [start, end] = [index, index + words.length];
+    return {
+      kind: 'decision',
+      what: quote,
+      drops: drops!,
+      quote,
+      start,
+      end,
+      area: null,
+      confidence: 0.7,
+      rule: 'list/left-out',
+    };
+  });
 });
