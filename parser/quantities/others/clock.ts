@@ -57,6 +57,8 @@ function written(line: Line, i: number): Claim | null {
     return claim(i + 1);
   if (!HOURS.has(line.word(i))) return null;
   // "Nine at night", "between eight and noon".
+  const part = [0, 1, 2].map((k) => line.word(number.until + k)).join(' ');
+  if (/^in the (?:morning|afternoon|evening|arvo)$/.test(part)) return claim(number.until + 3);
   if (line.word(number.until) === 'at' && line.word(number.until + 1) === 'night') return claim(number.until + 2);
   if (
     line.word(number.until) === 'and' &&
@@ -180,7 +182,7 @@ function isTimely(line: Line, i: number, until: number): boolean {
     DAY_PARTS.has(line.word(until)) ||
     (/^in$/.test(line.word(until)) && /^(?:morning|afternoon|evening)$/.test(line.word(until + 2)));
   if (daily && (cue || loose || /^(?:for|til|say)$/.test(before))) return true;
-  if (/^(?:by|x)$/.test(line.word(until)) || (!cue && !loose)) {
+  if (/^(?:by|x)$/.test(line.word(until)) || (!cue && !loose && before !== 'from')) {
     // "Between one and three": the first hour has its cue before it, the second behind.
     return false;
   }
@@ -196,6 +198,7 @@ function isTimely(line: Line, i: number, until: number): boolean {
     return true;
   if (before === 'at' && DAY_PARTS.has(line.word(i - 2))) return endsPhrase(line, until);
   if (loose && halfHour && /^(?:it's|its)$/.test(line.word(i - 2))) return true;
+  if (before === 'from' && halfHour && line.tokens[until]?.kind !== 'word') return true;
   if (loose) return (met || halfHour) && (endsPhrase(line, until) || (met && EVENTS.has(line.word(until))));
   return endsPhrase(line, until) && (before !== 'by' || met || until > i + 1);
 }

@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import type { Line } from '../line.ts';
 import type { SaidNumber } from '../numbers.ts';
-import { unitAt } from '../unitAt.ts';
+import { endsPhrase, unitAt } from '../unitAt.ts';
 import { unitNamed } from '../units.ts';
 import { wordSet } from '../words.ts';
 import type { Claim, ClaimRule } from './claim.ts';
@@ -73,6 +73,12 @@ function isAsked(line: Line, i: number, number: SaidNumber): boolean {
   const [next, after, last] = [0, 1, 2].map((k) => line.word(number.until + k));
   if (next === 'a' && /^(?:pop|head|throw|go|month|unit)$/.test(after!)) return true;
   if (next === 'up' && after === 'front') return true;
+  const bought =
+    line.word(i - 1) === 'for' &&
+    /^(?:it|them|that|this|him|her)$/.test(line.word(i - 2)) &&
+    /^(?:got|bought|sold|had|get)$/.test(line.word(i - 3));
+  if (bought && number.n > 4 && endsPhrase(line, number.until)) return true;
+  if (/^(?:knocked|beat|talked)$/.test(line.word(i - 3)) && line.word(i - 1) === 'down') return true;
   if (next === 'for' && after === 'the' && /^(?:lot|job|whole|day|pair)$/.test(last!)) return isBargained(line, i);
   return false;
 }
