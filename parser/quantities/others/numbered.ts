@@ -36,6 +36,9 @@ export const numbered: ClaimRule = (line, i) => {
   // "Speed limit's thirty five", "his score was eighty".
   const scaled = /^(?:is|was)$/.test(before) ? line.word(i - 2) : before;
   if (SCALED.test(scaled) && /^(?:limit|score)(?:'s)?$/.test(scaled)) return claim(until);
+  if (/^(?:press|dial|push)$/.test(before) && next === 'for') return claim(until);
+  // "She's in two b".
+  if (before === 'in' && /^[b-h]$/.test(next)) return claim(until + 1);
   if (!endsPhrase(line, until)) return null;
   if (before === 'outside' && number.n > 2 && line.word(i - 2) === 'parked') return claim(until);
   return isRoad(line, i) ? claim(until) : null;
