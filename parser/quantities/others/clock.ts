@@ -58,7 +58,7 @@ function written(line: Line, i: number): Claim | null {
   if (!HOURS.has(line.word(i))) return null;
   // "Nine at night", "between eight and noon".
   const part = [0, 1, 2].map((k) => line.word(number.until + k)).join(' ');
-  if (/^in the (?:morning|afternoon|evening|arvo)$/.test(part)) return claim(number.until + 3);
+  if (/^in the (?:morning|afternoon|evening|arvo)$/.test(part)) return claim(number.until);
   if (line.word(number.until) === 'at' && line.word(number.until + 1) === 'night') return claim(number.until + 2);
   if (
     line.word(number.until) === 'and' &&
