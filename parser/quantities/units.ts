@@ -95,7 +95,7 @@ const ROWS: readonly UnitRow[] = [
   { unit: 'ohm', kind: 'other', names: 'ohm ohms Ω' },
   { unit: 'cfm', kind: 'flow', names: 'cfm cubic-feet-per-minute cubic-feet-a-minute' },
   { unit: 'gpm', kind: 'flow', names: 'gpm gallons-per-minute gallons-a-minute' },
-  { unit: 'mph', kind: 'speed', names: 'mph' },
+  { unit: 'mph', kind: 'speed', names: 'mph miles-an-hour miles-per-hour' },
   { unit: 'gauge', kind: 'gauge', names: 'gauge gage ga' },
   { unit: 'AWG', kind: 'gauge', names: 'awg' },
   { unit: 'grit', kind: 'other', names: 'grit' },

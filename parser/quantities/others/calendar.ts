@@ -72,7 +72,10 @@ export const year: ClaimRule = (line, i) => {
   // "The twenty twenty four code".
   if (line.word(i) === 'twenty' && line.word(i + 1) === 'twenty' && line.number(i + 1)) {
     const tail = line.number(i + 1)!;
-    if (tail.n > 20 && /^(?:code|edition|model|nec|irc|ibc)$/.test(line.word(tail.until)))
+    if (
+      tail.n > 20 &&
+      /^(?:code|edition|model|nec|irc|ibc|pricing|prices|rates|version|price)$/.test(line.word(tail.until))
+    )
       return { until: tail.until, kind: 'year' };
   }
   const car = carYear(line, i);
@@ -80,9 +83,10 @@ export const year: ClaimRule = (line, i) => {
   if (isDwelling(line, i)) return { until: i + 1, kind: 'year' };
   if (isSpokenYear(line, i)) return { until: line.number(i)!.until, kind: 'year' };
   if (isBackIn(line, i)) return { until: line.number(i)!.until, kind: 'year' };
-  if (!since || !CENTURIES.has(line.word(i))) return null;
+  if (!CENTURIES.has(line.word(i))) return null;
   if (/^(?:twenties|thirties|forties|fifties|sixties|seventies|eighties|nineties|hundreds)$/.test(line.word(i + 1)))
     return { until: i + 2, kind: 'year' };
+  if (!since) return null;
   const tail = line.number(i + 1);
   const late = tail?.d === 1 && tail.n >= 10 && tail.n < 100 && !tail.article;
   return late && !unitAt(line, tail.until, tail) && line.word(i - 1) !== 'about'

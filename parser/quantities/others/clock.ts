@@ -16,7 +16,7 @@ const DAY_PARTS = wordSet(
 );
 const MEETING = wordSet(
   'see meet meeting here there show shows showed come comes coming came start starts started call inspector inspection open opens close closes ' +
-    'back leave leaves left quit lunch breakfast dinner tea smoko prestart due window arriving truck lorry toolbox site shift gate woke wake rang knocking delivery arrive arrives done finished home knock gone alarm swing swung done plumber driver crew',
+    'back leave leaves left quit lunch breakfast dinner tea smoko prestart due window arriving truck lorry shut shuts bus train toolbox site shift gate woke wake rang knocking delivery arrive arrives done finished home knock gone alarm swing swung done plumber driver crew',
 );
 
 const claim = (until: number): Claim => ({ until, kind: 'clock' });
@@ -57,6 +57,8 @@ function written(line: Line, i: number): Claim | null {
     return claim(i + 1);
   if (!HOURS.has(line.word(i))) return null;
   // "Nine at night", "between eight and noon".
+  const part = [0, 1, 2].map((k) => line.word(number.until + k)).join(' ');
+  if (/^in the (?:morning|afternoon|evening|arvo)$/.test(part)) return claim(number.until);
   if (line.word(number.until) === 'at' && line.word(number.until + 1) === 'night') return claim(number.until + 2);
   if (
     line.word(number.until) === 'and' &&
@@ -64,6 +66,7 @@ function written(line: Line, i: number): Claim | null {
     before === 'between'
   )
     return claim(number.until);
+  if (part === 'on the dot') return claim(number.until + 3);
   if (!endsPhrase(line, number.until)) return null;
   const told =
     (/^(?:is|was)$/.test(before) && earlier === 'time') ||
@@ -93,7 +96,7 @@ function pastHour(line: Line, i: number): Claim | null {
     HOURS.has(side) &&
     (hasCue(line, i - 1) || !HALVED.test(line.word(i - 1))) &&
     !unitAt(line, i + 2, line.number(i + 1)) &&
-    (endsPhrase(line, i + 2) || /^(?:start|finish|tomorrow|today)$/.test(line.word(i + 2))) &&
+    (endsPhrase(line, i + 2) || /^(?:start|finish|tomorrow|today|lunch|smoko)$/.test(line.word(i + 2))) &&
     !/^(?:by|x|of)$/.test(line.word(i + 2))
   )
     return claim(i + 2);
@@ -159,7 +162,7 @@ const SUBJECTS = wordSet("i i'm i'll we we're we'll he he's he'll she she's she'
 
 const hasCue = (line: Line, at: number) => CUES.has(line.word(at)) || LOOSE_CUES.has(line.word(at));
 
-const EVENTS = wordSet('before after when till until unless every each sharp');
+const EVENTS = wordSet('before after when till until unless every each sharp finish on saturdays sundays');
 
 /** A meeting, a meal or a shift is told of before it. */
 function isMet(line: Line, i: number, reach: number): boolean {
@@ -180,7 +183,7 @@ function isTimely(line: Line, i: number, until: number): boolean {
     DAY_PARTS.has(line.word(until)) ||
     (/^in$/.test(line.word(until)) && /^(?:morning|afternoon|evening)$/.test(line.word(until + 2)));
   if (daily && (cue || loose || /^(?:for|til|say)$/.test(before))) return true;
-  if (/^(?:by|x)$/.test(line.word(until)) || (!cue && !loose)) {
+  if (/^(?:by|x)$/.test(line.word(until)) || (!cue && !loose && before !== 'from')) {
     // "Between one and three": the first hour has its cue before it, the second behind.
     return false;
   }
@@ -196,6 +199,7 @@ function isTimely(line: Line, i: number, until: number): boolean {
     return true;
   if (before === 'at' && DAY_PARTS.has(line.word(i - 2))) return endsPhrase(line, until);
   if (loose && halfHour && /^(?:it's|its)$/.test(line.word(i - 2))) return true;
+  if (before === 'from' && halfHour && line.tokens[until]?.kind !== 'word') return true;
   if (loose) return (met || halfHour) && (endsPhrase(line, until) || (met && EVENTS.has(line.word(until))));
   return endsPhrase(line, until) && (before !== 'by' || met || until > i + 1);
 }

@@ -57,7 +57,7 @@ two sides to every, two sides to this, one of youse, worth two in the bush, one 
 seventh heaven, dressed to the nines, one armed, one legged, two stools, five o'clock shadow, twelve o'clock high, one two punch, two thumbs up,
 one percenter, eighty six it, eighty six that, sixty four thousand dollar, three stooges, seven seas, seven dwarfs, two shakes,
 ten commandments, four letter words, a thousand apologies, one trick pony, two peas in a pod, three blind mice, two cooks, five second rule,
-fifteen minutes of fame, quarter bubble, half bubble, half a bubble, a quarter bubble, six of the best, job one, priority one, priority number one, two for one, three for two, eleven out of ten, hundred on that, hundred on this,
+fifteen minutes of fame, quarter bubble, half bubble, half a bubble, a quarter bubble, six of the best, catch 22, seven degrees of separation, six degrees of separation, a hundred miles an hour, hundred miles an hour, a mile a minute, mile a minute, ten pound pom, job one, priority one, priority number one, two for one, three for two, eleven out of ten, hundred on that, hundred on this,
 a hundred on that, one hundred on that, one hundred on it, a hundred on it, one jot, one iota, one hell of, one heck of, a month of sundays,
 fifty ways, a thousand cuts, two minute noodles, one eye on, one eye open, one track mind, two hands full, two jobs ago, nobody's one hundred,
 world war two, world war one, the two thousands, one after another, seven come eleven, zero interest, zero help, zero respect, zero luck, zero patience,

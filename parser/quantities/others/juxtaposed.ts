@@ -34,5 +34,7 @@ function ohBehind(line: Line, at: number): number {
 const isTied = (line: Line, i: number) => /^(?:by|x|×|point|and|at|on|to)$/.test(line.word(i - 1));
 
 const closes = (line: Line, at: number) =>
-  (endsPhrase(line, at) || /^(?:already|yet|still|today|tomorrow|sharp|if|unless)$/.test(line.word(at))) &&
+  (endsPhrase(line, at) ||
+    /^[A-Z][a-z]+$/.test(line.tokens[at]?.text ?? '') ||
+    /^(?:already|yet|still|today|tomorrow|sharp|if|unless)$/.test(line.word(at))) &&
   !/^(?:by|x|×|wide|long|tall|high|deep|thick|on|and|each|centres?|centers?)$/.test(line.word(at));

@@ -7,12 +7,12 @@ import { type Claim, type ClaimRule, isDigits } from './claim.ts';
 /** Words that give the number behind them as a name. */
 const NAMED = wordSet(
   'option alternate keynote mark number unit suite apt apartment circuit ckt lot interstate marker license serial page revision rev order invoice permit po wo job ticket model cat category type grade schedule sch ' +
-    'irc ibc nec upc nfpa chevy ford dodge ram iphone wd series channel aisle slot locker extension bus track route rt rm zip highway hwy exit chapter version phase class breaker stage code ext combo pin gate plan item note bus tram flight platform terminal junction pier studio berth shade rm rfi submittal tier bulletin asi pump isle ward ofc ste lockbox acct acc villa dorm hse hook keypad branch allotment riser key tag fob user pass snag dwg usb hdmi iso astm ansi csa',
+    'irc ibc nec upc nfpa chevy ford dodge ram iphone wd series channel aisle slot locker extension bus track route rt rm zip highway hwy exit chapter version phase class breaker stage code ext combo pin gate plan item note bus tram flight platform terminal junction pier studio berth shade rm rfi submittal tier bulletin asi package clause amendment appendix act csi rtu ahu vav fcu rcd mcb pump isle ward ofc ste lockbox acct acc villa dorm hse hook keypad branch allotment riser key tag fob user pass snag dwg usb hdmi iso astm ansi csa',
 );
 /** The same, unless a size follows: "window three", but "window 36 x 48". */
 const NAMED_UNLESS_SIZED = wordSet(
   'room bedroom block column footing bath bathroom floor door window drop bay line zone day week sheet drawing detail section level building bldg house truck crew part row ' +
-    'lane step station loop stair flat apto bed tread cam washer dryer mailbox drwr drawer cell joist post hole coat take fix plot dock bin table seat desk tower wing rm bedsit pod',
+    'lane step station loop stair flat apto bed tread cam washer dryer mailbox drwr drawer cell joist post hole coat take fix plot dock bin table seat desk tower wing rm bedsit pod tank boiler valve container hut shed condenser furnace inverter manifold camera figure question division mark',
 );
 const SIZED = wordSet('by x × wide high tall deep long thick and or to of is are at more');
 const LETTERED = wordSet(
@@ -20,7 +20,7 @@ const LETTERED = wordSet(
 );
 /** What a number describes without counting: "a two story house", "three way switch", "one man job". */
 const DESCRIBED = wordSet(
-  'hander legged leaf seater wheeler layer handle handled compartment basin story storey man person car way part pole prong gang tab star go hole bedroom bath point speed stage phase panel lite year-old step tone ply',
+  'digit hander legged leaf seater wheeler layer handle handled compartment basin story storey man person car way part pole prong gang tab star go hole bedroom bath point speed stage phase panel lite year-old step tone ply',
 );
 
 const claim = (until: number): Claim => ({ until, kind: 'label' });

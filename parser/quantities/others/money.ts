@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import type { Line } from '../line.ts';
 import type { SaidNumber } from '../numbers.ts';
-import { unitAt } from '../unitAt.ts';
+import { endsPhrase, unitAt } from '../unitAt.ts';
 import { unitNamed } from '../units.ts';
 import { wordSet } from '../words.ts';
 import type { Claim, ClaimRule } from './claim.ts';
@@ -27,6 +27,9 @@ export const money: ClaimRule = (line, i) => {
     if (CURRENCY.has(line.word(scale))) return { until: scale + 1, kind: 'money' };
     if (line.word(k) === 'grand') return { until: k + 1, kind: 'money' };
   }
+  // "Dollar eighty a foot".
+  const coined = line.word(i - 1) === 'dollar' ? line.number(i) : null;
+  if (coined && !coined.article) return { until: pastRate(line, coined.until), kind: 'money' };
   const signed = /^[$£€]$/.test(line.tokens[i]!.text);
   const number = line.number(signed ? i + 1 : i);
   if (!number || number.article) return null;
@@ -55,7 +58,7 @@ export const money: ClaimRule = (line, i) => {
     number.n >= 10 * number.d
   )
     return sum(number, number.until + 2, false);
-  if (isAsked(line, i, number)) return sum(number, number.until, false);
+  if (isAsked(line, i, number)) return sum(number, pastRate(line, number.until), false);
   if (![1, 2, 3].some((back) => PAYING.has(line.word(i - back).replace(/'s$/, ''))) && !isBid(line, i)) return null;
   // "Eighty pounds on it" is a load; pounds are money only where somebody paid them.
   if (next === 'pounds' || next === 'pound') return sum(number, number.until + 1, false);
@@ -73,6 +76,24 @@ function isAsked(line: Line, i: number, number: SaidNumber): boolean {
   const [next, after, last] = [0, 1, 2].map((k) => line.word(number.until + k));
   if (next === 'a' && /^(?:pop|head|throw|go|month|unit)$/.test(after!)) return true;
   if (next === 'up' && after === 'front') return true;
+  // "Sixteen a foot", "one fifty a square": so many of nothing are a price.
+  if (
+    next === 'a' &&
+    number.shape === 'whole' &&
+    number.n >= 10 &&
+    /^(?:length|area)$/.test(unitNamed(after!)?.kind ?? '')
+  )
+    return true;
+  if (line.word(i - 1) === 'asking' && endsPhrase(line, number.until)) return true;
+  const given =
+    /^(?:gave|give|slipped|handed|owe|owes)$/.test(line.word(i - 2)) && /^(?:him|her|them|me)$/.test(line.word(i - 1));
+  if (given && number.n >= 20 && endsPhrase(line, number.until)) return true;
+  const bought =
+    line.word(i - 1) === 'for' &&
+    /^(?:it|them|that|this|him|her)$/.test(line.word(i - 2)) &&
+    /^(?:got|bought|sold|had|get)$/.test(line.word(i - 3));
+  if (bought && number.n > 4 && endsPhrase(line, number.until)) return true;
+  if (/^(?:knocked|beat|talked)$/.test(line.word(i - 3)) && line.word(i - 1) === 'down') return true;
   if (next === 'for' && after === 'the' && /^(?:lot|job|whole|day|pair)$/.test(last!)) return isBargained(line, i);
   return false;
 }
