@@ -7,8 +7,7 @@ const PACKS =
 
 /** Goods whose count or name stands beside the words that were read for them. */
 export function goodsAsSaid(fact: Material, text: string, facts: readonly Fact[]): Material | null {
-  if (isSizeOf(fact, facts) || isHowSold(fact) || isPiece(fact, text) || tellsReach(fact, text))
-    return { ...fact, status: 'mentioned' };
+  if (isSizeOf(fact, facts) || isHowSold(fact) || isPiece(fact, text)) return { ...fact, status: 'mentioned' };
   if (facts.some((f) => f.kind === 'material' && f.quantity !== null && !namesItself(f) && isNamedBy(f, fact, text)))
     return { ...fact, status: 'mentioned' };
   if (
@@ -73,11 +72,6 @@ const isHowSold = (fact: Material): boolean =>
     fact.quote,
   ) &&
   !namesItself(fact);
-
-/** "A gallon goes 375": what goods cover, which says nothing of how many there are. */
-const tellsReach = (fact: Material, text: string): boolean =>
-  fact.quantity === 1 &&
-  /\b(?:goes|covers|does|makes|yields)(?: about| around)? \d/i.test(text.slice(fact.start, fact.end + 16));
 
 /** "3 @ 1400": a bare count and a length behind it are pieces of a cut list, whatever was named before. */
 const isPiece = (fact: Material, text: string): boolean =>
