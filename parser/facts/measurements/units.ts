@@ -38,8 +38,12 @@ export function unitOf(
   if (/\b(?:voltage|string|leg to leg|receptacle|outlet)\b/.test(of) && value >= 100) return 'V';
   if (metric && talk.reading.quantities.some((other) => other.unit === 'mm' || other.unit === 'm'))
     return q.group?.kind === 'pair' && value < 20 ? 'm' : 'mm';
-  return 'in';
+  return q.group?.kind === 'pair' && q.value.d <= 2n && value >= 5 && value <= 60 && PLACES.test(of) ? 'ft' : 'in';
 }
+
+/** Places whose two bare sides are told in feet: "the room's twelve by fourteen" (common practice, no source). */
+const PLACES =
+  /\b(?:(?:bed|bath|living |dining |laundry |family )?rooms?|kitchen|deck|patio|porch|slab|yard|lawn|garage|driveway|basement|attic|shed|barn)$/;
 
 /** A figure that goes on about the one before: "now .31", "spec 45", "I set it to 3.5". */
 function sameReading(talk: Talk, frame: Frame, of: string, q: Quantity, before: Measurement): boolean {
