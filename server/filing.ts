@@ -14,7 +14,7 @@ import {
   refilingIn,
   standing,
 } from './jobs/index.ts';
-import type { Site as FoldSite } from './jobs/notes.ts';
+import type { Site as FoldSite } from './jobs/meeting.ts';
 import { numberOf } from './jobs/numbers.ts';
 import type { Store } from './store/index.ts';
 import { replyTo } from './talk/index.ts';

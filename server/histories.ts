@@ -1,5 +1,5 @@
 import { type Entry, foldFrom, type Job, type JobState, type Snapshot } from './jobs/index.ts';
-import type { Site as FoldSite } from './jobs/notes.ts';
+import type { Site as FoldSite } from './jobs/meeting.ts';
 import type { Store } from './store/index.ts';
 
 type At = Job & Pick<FoldSite, 'packFor'>;

@@ -6,7 +6,8 @@ import { type Corrections, correctionsIn, inOrder, noteOf, onceEach, standingOf 
 import { event, setState } from './items.ts';
 import { copyLedger, type Ledger, newLedger } from './ledger.ts';
 import { meantBy } from './meant.ts';
-import { meetNote, type Site } from './notes.ts';
+import type { Site } from './meeting.ts';
+import { meetNote } from './notes.ts';
 import { type Ruling, Rulings } from './rulings.ts';
 import { stateOf } from './state.ts';
 import type { Entry, JobState } from './types.ts';

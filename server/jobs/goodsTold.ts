@@ -1,8 +1,8 @@
 import { likeness, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Fact, Material } from '../../parser/types.ts';
 import { remembered } from '../takeoff/reading/remembered.ts';
+import { type Piece, packOf, piecesOf } from './goodsPieces.ts';
 import { type Goods, onHandOf, openNeed, type Position, toBuy } from './materials.ts';
-import { numberOf } from './numbers.ts';
 import { LEADS, POINTS, unwantedIn } from './unwanted.ts';
 
 /** What words without a count say of goods that stand on the list: only the list knows what "both tubes" are. */
@@ -45,10 +45,6 @@ const BOUGHT =
 /** "There's 18 mm ply in the workshop", "mortar was in my garage", "bolts on the truck so we've got them". */
 const STANDS =
   /(?:^|[.;!?,\n]|\b(?:and|there's|there is|there was|found) )\s*(?:a |an |the |some |one |two )?([a-z0-9][^.;!?,\n]{1,30}?) (?:was |were |is |are )?(?:already )?(?:in|on) (?:the|my|our|his|her) (?:truck|van|ute|workshop|garage|trailer|shed)\b/g;
-/** Where the next clause of a list begins. */
-const CLAUSE =
-  /^(?:i|we|he|she|they|it|that's|so|but|still|need|gonna|only|which|where|because|cause|if|when|then|him|put|is|was)\b/;
-
 /** What a note tells of goods on the list, and what of its own facts that settles. */
 export interface ToldOfGoods {
   told: readonly GoodsTold[];
@@ -80,7 +76,12 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
   };
   const fetched: (Piece & { told: boolean })[] = [];
   for (const match of [LISTS, SUPPLIED, RAN, ALL_GOT].flatMap((list) => [...said.matchAll(list)])) {
-    if (/\bcoming\b|\bon (?:hold|order)\b/.test(match[1]!)) continue;
+    if (
+      /^ (?:everything|all of it|it all|the lot|the (?:whole |entire )?list)\b|\bcoming\b|\bon (?:hold|order)\b/.test(
+        match[1]!,
+      )
+    )
+      continue;
     let before: { position: Position; fact: Material } | null = null;
     for (const piece of piecesOf(match[1]!, match.index + match[0].lastIndexOf(match[1]!))) {
       const pack = packOf(piece);
@@ -156,67 +157,6 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
     },
   };
 }
-
-/** A piece that says nothing but how it is packed: "3 bags", "all four". */
-const packOf = ({ words }: Piece): string | null =>
-  words.size === 1 && PACK_WORDS.has([...words][0]!) ? [...words][0]! : null;
-const PACK_WORDS: ReadonlySet<string> = new Set(
-  'bag box tube roll can bucket bundle sheet pack pail gallon case piece length stick carton spool'
-    .split(' ')
-    .map(stem),
-);
-
-interface Piece {
-  words: Set<string>;
-  count: number | null;
-  /** "The roll of 12/2": how it is packed. */
-  pack: string | null;
-  start: number;
-  end: number;
-}
-
-/** "The shingles, the boot, and both tubes": each with its count, where one was said; up to the next clause. */
-function piecesOf(list: string, offset: number): Piece[] {
-  const out: Piece[] = [];
-  const pattern = /[^,&+]+?(?=,|&|\+|\band\b|\bn\b|\bplus\b|$)/g;
-  for (const { 0: raw, index } of list.matchAll(pattern)) {
-    // Where they were fetched is no part of their name.
-    const piece = raw
-      .replace(/^\s*(?:and|n|plus)\b/, '')
-      .replace(/ (?:at|from|over at|down at) (?:the |that |another |our )?(?:[a-z]+ ){0,2}[a-z]+\s*$/, '')
-      .trim();
-    if (!piece) continue;
-    const sized = piece.replace(BY, (_, a: string, b: string) => `${numberOf(a)}x${numberOf(b)}`);
-    if (/^that's (?:all|what)\b/.test(piece)) continue;
-    if (CLAUSE.test(piece)) break;
-    const [, count, name] =
-      /^(?:(?:me|us|all|the|both|of|that|those|our|other|last|same|a|an|new|full|whole|just|only)\s+)*(\d+(?![a-z\d])|[a-z]+)?\s*(.*)$/.exec(
-        sized,
-      ) ?? [];
-    const number = count ? numberOf(count) : null;
-    const packed = /\b([a-z]+?)s? of (?:the )?(?=[a-z\d])/.exec(number === null ? sized : (name ?? ''));
-    const times = / x ?(\d+)$/.exec(sized)?.[1];
-    const called = (number === null ? sized : (name ?? '')).replace(packed?.[0] ?? '', '').replace(/ x ?\d+$/, '');
-    const words = new Set(wordsOf(called));
-    for (const small of ['both', 'all', 'other', 'of', 'same', 'last']) words.delete(stem(small));
-    const start = offset + index + raw.indexOf(piece);
-    if (words.size)
-      out.push({
-        words,
-        pack: packed ? stem(packed[1]!) : null,
-        count:
-          number ??
-          (times ? Number(times) : null) ??
-          (/^(?:both)\b/.test(piece) ? 2 : /^(?:a|an)\b/.test(piece) ? 1 : null),
-        start,
-        end: start + piece.length,
-      });
-  }
-  return out;
-}
-
-/** "The two by eight" is a 2x8. */
-const BY = /\b(\d+|one|two|three|four|five|six) by (\d+|four|six|eight|ten|twelve)\b/;
 
 /** The goods that some words mean: by name, or by the pack that they come in ("both tubes"); the latest wanted first. */
 function meant(

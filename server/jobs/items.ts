@@ -4,10 +4,10 @@ import { add, type Board, enter, isLive, leave, reword, type Standing, sharing }
 import type { Question } from './ledger.ts';
 import { type ByRules, type Link, type Linker, sureOf } from './linking/index.ts';
 import { find, headIn, headOf } from './match.ts';
+import { isPartOf, sameBreath, sameThing } from './oneFlaw.ts';
 import { assigned, flawOf, moved, NO_NAME, sameWork } from './repairs.ts';
 import { isLeftToThem } from './theirs.ts';
 import type { Entry, Event, ItemState } from './types.ts';
-import { stems } from './verbs.ts';
 
 export function event(entry: Entry, what: string, words: string | null): Event {
   return { at: entry.at, by: entry.by, entry: entry.id, what, words, noteId: entry.source?.noteId ?? null };
@@ -188,59 +188,6 @@ function soleFlaw(board: Board, { thing, defect, area }: Problem): Standing | nu
   return ofKind.length === 1 ? ofKind[0]! : null;
 }
 
-/** "It's loose in the wall and there's no test button on it": both of the one thing just told of. */
-function sameBreath({ met, lead, board }: Telling, fact: Problem): Standing | null {
-  const { area } = fact;
-  const said = fact.quote.toLowerCase();
-  const last = met.at(-1);
-  const points =
-    !wordsOf(fact.quote).has(headOf(fact.thing)) &&
-    /\b(?:on|in|of|to|from|behind|under) (?:it|them)\b|\bthere$|^(?:so |and )*(?:it's|its|it|they're|they)\b/.test(
-      said,
-    );
-  if (points && last && isLive(last) && last.problem && /^[\s,]*(?:and|so|plus|also|,)?[\s,]*$/.test(lead)) return last;
-  // "Window won't lock, the latch is bent": what it does, and why.
-  const cause = /\b(?:missing|loose|gone|stripped|bent|broken|broke|worn|rusted|cracked)$/.test(said);
-  const symptom =
-    /\b(?:won't|doesn't|can't|don't|not)\b/.test(last?.problem ?? '') || (cause && SYMPTOM.test(last?.problem ?? ''));
-  if (symptom && last && isLive(last) && /^, *$/.test(lead) && sameArea(last.area, area)) return last;
-  // "Sign bracket is loose, two anchors pulled out": a part of it, and why.
-  if (
-    last &&
-    isLive(last) &&
-    last.problem &&
-    PARTS.has(headOf(fact.thing)) &&
-    !PARTS.has(last.head) &&
-    sameArea(last.area, area) &&
-    BESIDE.test(lead)
-  )
-    return last;
-  // "Left one split too": which of them, not what.
-  if (![...wordsOf(fact.thing)].every((word) => SIDES.has(word))) return null;
-  const defect = wordsOf(fact.defect);
-  return (
-    [...board.items.slice(-20)].findLast(
-      (item) => isLive(item) && item.problem && [...wordsOf(item.problem)].some((word) => defect.has(word)),
-    ) ?? null
-  );
-}
-
-/** Small parts, told as the cause of what was told just before. */
-const PARTS = stems(
-  'slide slides hinge hinges screw screws anchor anchors chain spring strike latch pivot bolt bolts cord pin pins gasket cartridge flapper washer roller rollers track closer clip clips nut glue bracket stem seat spline balance',
-);
-const isPartOf = ({ thing }: Problem, { head }: Standing) => PARTS.has(headOf(thing)) && !PARTS.has(head);
-const BESIDE = /^[\s,-]*(?:(?:the|its|it's|cause|because|all|one|two|three|four|\d+)[\s,]*)*$/;
-
-/** What a thing does while its cause is another: "grille rattles, two screws missing". */
-const SYMPTOM =
-  /^(?:rattles?|rattling|squeaks?|wobbles?|wobbly|rubs?|hums?|buzzes|buzzing|shakes?|flickers?|clicks?|vibrates?|sags?|leans?)\b/;
-
-/** Two flaws of one thing may be one; flaws of two things are two, whatever words they share. */
-function sameThing(item: Standing, mine: string, words: ReadonlySet<string>): boolean {
-  return item.thing === null ? item.words.has(mine) : item.words.has(mine) || words.has(item.head);
-}
-
 /** The flaw that a plan repairs, the item it repeats, or the one it gives out, by the rules. */
 function planByRules(telling: Telling, fact: FollowUp, words: ReadonlySet<string>): ByRules {
   const flaw = flawOf(telling, fact, words);
@@ -301,7 +248,3 @@ const readyDay = (fact: FollowUp) =>
     .filter((day): day is string => day !== null)
     .sort()
     .at(-1) ?? null;
-
-const SIDES = stems(
-  'left right front back other first second third last one it they them that upper lower top bottom same',
-);

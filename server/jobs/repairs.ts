@@ -60,7 +60,7 @@ export function moved({ board }: Telling, fact: FollowUp): Standing | null {
   const fits = [...sharing(board, new Set(words), 'live')].filter(
     (item) =>
       sameArea(item.area, fact.area) &&
-      words.includes(item.head) &&
+      (words.includes(item.head) || words.includes(stem(item.task.split(' ')[0]!))) &&
       words.filter((word) => item.words.has(word) || item.told.has(word)).length * 2 > words.length,
   );
   return fits.length === 1 ? fits[0]! : null;

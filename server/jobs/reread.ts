@@ -1,7 +1,7 @@
 import type { Fact } from '../../parser/types.ts';
 import { fold } from './fold.ts';
 import { noteOf, standing, versionOf } from './history.ts';
-import type { Site } from './notes.ts';
+import type { Site } from './meeting.ts';
 import type { Entry, EntryBody, JobState } from './types.ts';
 
 /** A note to be read again. */

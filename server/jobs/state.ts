@@ -6,7 +6,7 @@ import { asSet } from './byHand.ts';
 import { earlyPlans } from './early.ts';
 import type { Ledger } from './ledger.ts';
 import { leftOvers } from './leftOvers.ts';
-import type { Site } from './notes.ts';
+import type { Site } from './meeting.ts';
 import { settle } from './order.ts';
 import type { Item, JobState } from './types.ts';
 

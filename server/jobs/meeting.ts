@@ -1,0 +1,40 @@
+import type { SiteFacts } from '../takeoff/types.ts';
+import type { Standing } from './board.ts';
+import type { Ledger } from './ledger.ts';
+import type { Linker } from './linking/index.ts';
+import type { Rulings } from './rulings.ts';
+import type { Entry, Job } from './types.ts';
+
+/** What the fold must know of a job; with a price list, how its goods are sold. */
+export type Site = Pick<Job, 'areas' | 'builtYear' | 'crew'> &
+  Pick<SiteFacts, 'packFor'> & {
+    /** Another judge of what facts are told of: the teacher, when the weights are learned. */
+    linker?: Linker;
+  };
+
+/** A note while it is met: what it has touched so far. */
+export interface Meeting {
+  ledger: Ledger;
+  entry: Entry;
+  noteId: string;
+  text: string;
+  met: Standing[];
+  /** Where its flaws and its finished work begin. */
+  flaws: readonly number[];
+  /** Up to where its words have been met. */
+  told: number;
+  /** The work last told of that took something out, verb first. */
+  removed: string | null;
+  rulings: Rulings;
+  link: Linker;
+}
+
+/** The words of the same sentence before a place in the note, from another place on. */
+export const leadOf = (text: string, from: number, start: number) =>
+  start <= from
+    ? ''
+    : text
+        .slice(Math.max(from, start - 60), start)
+        .split(/[.;!?\n]/)
+        .at(-1)!
+        .toLowerCase();

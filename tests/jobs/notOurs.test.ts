@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import { told } from './days.ts';
+
+const items = (...texts: string[]) => told(...texts).items.map((i) => [i.task, i.state]);
+const order = (...texts: string[]) => told(...texts).order.map((l) => [l.item, l.quantity]);
+
+describe('what is no item of ours', () => {
+  it('a flaw that another sees to, or that stays', () => {
+    expect(items('hall heater is dead but her electrician is already booked for that')).toEqual([]);
+    expect(items('hall door sticks, leave it')).toEqual([]);
+    expect(items('hall heater is dead')).toHaveLength(1);
+  });
+
+  it('what stood before is not taken off by a word about who looks at it', () => {
+    expect(items('hall heater is dead', 'hall heater is dead, her electrician looks at it')[0]![1]).toBe('open');
+  });
+
+  it('a small part told beside a flaw is its cause, a thing of its own is not', () => {
+    expect(items('hall drawer sticks, one slide is bent')).toHaveLength(1);
+    expect(items('hall drawer sticks, outlet is loose')).toHaveLength(2);
+  });
+
+  it('a remedy without a thing of its own is of the flaw told before it', () => {
+    expect(items('kitchen outlet is cracked. Needs to be replaced tomorrow')).toHaveLength(1);
+  });
+
+  it('a day for work that stands opens nothing', () => {
+    const moved = told('grout the kitchen floor tomorrow', 'the grout moves to friday').items;
+    expect(moved.map((i) => i.readyOn)).toEqual(['2026-03-06']);
+  });
+});
+
+describe('goods that nobody has to buy', () => {
+  const need = 'need two tubes of caulk and one hinge';
+
+  it('what a supplier had, and all but what was left out', () => {
+    expect(order(need, 'lumber yard had the hinge')).toEqual([['caulk', '2']]);
+    expect(order(need, 'got everything except the hinge')).toEqual([['hinge', '1']]);
+    expect(order(need, 'hinge bought')).toEqual([['caulk', '2']]);
+  });
+
+  it('what is unwanted, or brought by another', () => {
+    expect(order(need, "don't buy the hinge")).toEqual([['caulk', '2']]);
+    expect(order(need, 'leave the caulk off the list')).toEqual([['hinge', '1']]);
+    expect(order(need, "he's bringing the hinge with him")).toEqual([['caulk', '2']]);
+  });
+
+  it('what a store did not have stays', () => {
+    expect(order(need, 'the store had no hinge')).toHaveLength(2);
+  });
+
+  it('goods of work that is done were there', () => {
+    expect(order('hall door hinge is bent, need one hinge', 'replaced the hall door hinge')).toEqual([]);
+    expect(order('hall door hinge is bent, need one hinge')).toHaveLength(1);
+  });
+});
