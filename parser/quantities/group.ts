@@ -1,6 +1,7 @@
 import type { Draft } from './draft.ts';
 import type { Line } from './line.ts';
 import { endsPhrase } from './unitAt.ts';
+import { unitNamed } from './units.ts';
 import { wordSet } from './words.ts';
 
 /** Neighbouring readings that belong together, tied: `60 by 32`, `24 to 26`, `36 plus or minus 1/8`, "two on each of the four". */
@@ -107,10 +108,25 @@ function share(members: readonly Draft[]): void {
     if (m.unitFrom === 'implied' && unit.kind !== 'length') continue;
     if (m.unitFrom === 'implied' && unit.unit === 'ft') continue;
     if (thousandfold(m)) continue;
+    if (isFeetToo(said!, m)) {
+      Object.assign(m, { unit: unitNamed('ft'), unitFrom: 'shared' });
+      // A shelf may be twelve inches deep.
+      if (m.n >= 12) m.doubt = `${m.n} ft or ${m.n} in?`;
+      continue;
+    }
     m.unit = unit;
     m.unitFrom = m === said ? m.unitFrom : 'shared';
   }
 }
+
+/** "Five foot six by seven": a small whole number beside feet and inches is more likely feet. */
+const isFeetToo = (said: Draft, m: Draft) =>
+  said.rule === 'quantity/feet-inches' &&
+  said.group!.kind === 'pair' &&
+  m.rule !== said.rule &&
+  m.d === 1 &&
+  m.n >= 3 &&
+  m.n <= 20;
 
 /** "Fifteen, maybe fifty": dictation takes one for the other, so both are asked about. */
 export function doubtTeens(line: Line, drafts: readonly Draft[]): void {

@@ -198,3 +198,9 @@ function countBeside(
 
 /** A pack's own word where goods' name should be: "two pieces", "a can and a half". */
 export const isPackWord = (item: string) => PACKS.test(item);
+
+const BARE =
+  /^(?:(?:more|ones?|ml|altogether|come|comes|white|wht|black|gr[ae]y|brown|bronze|brass|chrome|nickel|satin|gloss|clear|round|square|oval|flat|plain|cast|steel|single|double|two|three|left|right|hand|gang|small|large|big|long|short|same|kind|type|new|itself|slate|oak|pine)(?: |-|$))+$/;
+
+/** What kind goods are to be, and not what they are: "one black", "two-gang white". */
+export const isBare = (item: string) => BARE.test(item.toLowerCase());

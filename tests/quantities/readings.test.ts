@@ -215,6 +215,16 @@ describe('what goes with a reading', () => {
     expect(read('60 by 32 inches').quantities.map((q) => q.unitFrom)).toEqual(['shared', 'said']);
   });
 
+  // Common practice, no source: a room's second side is in feet where its first is told in feet and inches.
+  it.each([
+    ['room is five foot six by seven', '7 ft'],
+    ['shelf is five foot six by fourteen', '14 ft?'],
+    ['door is six foot eight by thirty', '30 in'],
+  ])('%s: the other side is %s', (text, side) => {
+    const q = read(text).quantities[1]!;
+    expect(`${q.value.toFraction()} ${q.unit}${q.doubt ? '?' : ''}`).toBe(side);
+  });
+
   it('points at what was taken back', () => {
     const text = 'get six cans of foam, no wait, five';
     const { takenBackFrom, replaces } = read(text).quantities[0]!;

@@ -3,7 +3,7 @@ import { actualSide } from '../calculators/lumber.ts';
 import { absurdWaste, show } from '../calculators/reckoned.ts';
 import { atSpacing, bays, type Counted, gapsUnder, sideBySide } from '../calculators/spacing.ts';
 import { type Terms, termsIn } from '../reading/ratios.ts';
-import type { Said } from '../reading/said.ts';
+import { type Said, sentencesOf } from '../reading/said.ts';
 import { asks, isDone, wants } from '../reading/wanted.ts';
 import type { ComputedLine } from '../types.ts';
 import { holeConcrete } from './concrete.ts';
@@ -39,7 +39,7 @@ export function rowLines(notes: readonly Said[]): Answer & { claimed: Map<string
       row.noteIds.push(said.noteId);
       row.wanted ||= wants(said.words) || terms.waste !== null || terms.packSize !== null;
       row.asked ||= asks(said);
-      const sold = holds(told.item) ? [] : terms.used;
+      const sold = holds(told.item) ? [] : besideRow(said, told, terms);
       claimed.set(said.noteId, new Set([...(claimed.get(said.noteId) ?? []), ...told.used, ...sold]));
     }
   }
@@ -50,6 +50,13 @@ export function rowLines(notes: readonly Said[]): Answer & { claimed: Map<string
     claimed,
   };
 }
+
+/** How goods are sold, where a sentence about the row tells it: other sentences speak of other goods. */
+const besideRow = (said: Said, { used }: RowTold, terms: Terms): number[] =>
+  sentencesOf(said.words)
+    .map((sentence) => [...sentence.matchAll(/\{[A-Z](\d+)\}/g)].map(([, id]) => Number(id)))
+    .filter((ids) => ids.some((id) => used.has(id)))
+    .flatMap((ids) => ids.filter((id) => terms.used.has(id)));
 
 const newRow = (said: Said, told: RowTold, terms: Terms): Row => ({
   ...told,
