@@ -34,7 +34,7 @@ it('an answer is taken away as soon as a size is changed', async () => {
 
 it('checks a fit with figure, limit and source, names what is missing, and refuses what cannot be', async () => {
   await openScreen('trip');
-  await page.getByRole('link', { name: 'Check another' }).click();
+  await page.getByRole('link', { name: 'Does it fit?' }).click();
   const box = { 'cables.0.count': '3', 'cables.0.conductors': '2', devices: '1' };
   await fill(box);
   await soon(answer).toMatch(/cannot say\.\s+Missing: .*stamp/);

@@ -104,7 +104,7 @@ export function TripScreen({ view }: { view: JobView }) {
           }))}
         />
         <a class="plain" href="#fit">
-          Check another
+          {state.checks.length ? 'Check another' : 'Does it fit?'}
         </a>
       </section>
       <Sizes title="Measured" sizes={found} today={today} />
