@@ -1,6 +1,7 @@
 import type { Token, Vocabulary } from '../types.ts';
 import { saidOf } from './company.ts';
 import { everyday } from './everyday.ts';
+import { isWord } from './ownWords.ts';
 import type { Candidate } from './stretches.ts';
 import { viewOf } from './views.ts';
 
@@ -15,6 +16,7 @@ const PARTICLE = /^(?:up|out|down|off|back|in)$/;
 /** Behind these stands a noun, and no verb: "the flap her", but "to show her". */
 const BEFORE_NOUN =
   /^(?:a|an|the|this|that|new|old|each|every|another|bad|broken|cracked|loose|both|of|my|our|his|one|two|three|four|six)$/;
+const BEFORE_VERB = /^(?:i|we|you|he|she|they|to|and|please|or|not|never)$|n't$/;
 const BEHIND_VERB = /^(?:it|them|him|the|a|an|this|these|those|my|your|our|their|us|me|you)$/;
 /** They stand before a thing of the trade and are meant. */
 const DESCRIBING = new Set(
@@ -23,6 +25,8 @@ const DESCRIBING = new Set(
   ),
 );
 const A_SLIP = 0.3;
+/** What costs less sounds the very same: "ballusters". */
+const THE_SAME = 0.2;
 
 /** Do the heard words mean what they say, whatever name they sound like? */
 export function meansItself(
@@ -43,6 +47,8 @@ export function meansItself(
   // "Trace it tomorrow": what stands before an article or "it" was said as a verb.
   if (heard.length === 1 && everyday(heard[0]!) && BEHIND_VERB.test(tokens[until]?.word ?? '')) return true;
   if (way.listed && heard.join(' ').startsWith(way.listed)) return false;
+  // "Epoxied", "porcelain", "midspan" are words of the trade, or of its making.
+  if (heard.length === 1 && cost > THE_SAME && !everyday(heard[0]!) && isWord(heard[0]!, vocabulary)) return true;
   const name = meant.split(/[ -]/);
   const wrong = heard.filter((word) => !name.includes(word));
   if (!wrong.length && heard.length === name.length) return true;
@@ -51,7 +57,10 @@ export function meansItself(
   // "Level her out", "a big screen".
   if (heard.at(-1) === 'her') {
     const before = tokens[from - 1];
-    const isNoun = before && (BEFORE_NOUN.test(before.word) || before.kind === 'number' || vocabulary.has(before.word));
+    const isNoun =
+      before &&
+      !BEFORE_VERB.test(before.word) &&
+      (BEFORE_NOUN.test(before.word) || before.kind === 'number' || vocabulary.has(before.word));
     if (!isNoun || PARTICLE.test(tokens[until]?.word ?? '')) return true;
   }
   if (wrong.length < heard.length && wrong.some((word) => DESCRIBING.has(word))) return true;

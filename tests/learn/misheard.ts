@@ -110,6 +110,11 @@ console.log('notes', rows.length);
 const words = fromEnglish(folder, rows);
 console.log('english', words, rows.length);
 
+if (process.env['DUMP']) {
+  const { writeFileSync: w } = await import('node:fs');
+  w(process.env['DUMP'] + '.json', JSON.stringify({ names: rows[0]!.names, words, about: rows.map((r) => [r.yes ? 1 : 0, r.weight, r.english ? 1 : 0, r.about]) }));
+  w(process.env['DUMP'] + '.bin', Buffer.from(Float32Array.from(rows.flatMap((r) => r.values)).buffer));
+}
 const weights = learn(rows);
 const score = ({ values }: Row) => values.reduce((sum, value, k) => sum + value * weights[k]!, 0);
 const alarms = rows

@@ -9,6 +9,7 @@ import type { Token } from '../../parser/types.ts';
 import { readHalf } from '../score/lib/corpus.ts';
 import { dice } from './common.ts';
 import type { HeardPair } from './heardPairs.ts';
+import { heardTalk, judge } from './heardTalk.ts';
 
 /** One candidate to learn from. */
 export interface Row {
@@ -122,16 +123,26 @@ function withoutOwn(made: Row | null): Row | null {
   return made;
 }
 
-/** Notes as they stand: crews that were heard right, but where an answer names what the note has not. */
+/** What was judged by hand counts for more than what nobody looked at. */
+const JUDGED = 6;
+const UNJUDGED = 3;
+
+/** Notes as they stand: what was judged by hand, and everything else as heard right. */
 export function notesAsTheyStand(out: Row[]): void {
-  for (const { text, gold } of readHalf('seen')) {
-    const answers = JSON.stringify(gold).toLowerCase();
+  for (const { text, judged } of heardTalk()) {
     for (const { candidate, tokens } of candidatesIn(text)) {
+      const [start, end] = [tokens[candidate.from]!.start, tokens[candidate.until - 1]!.end];
       const meant = meantOf(candidate.way);
-      if (meant.split(/[ -]/).some((word) => answers.includes(word) && !text.toLowerCase().includes(word))) continue;
-      const made = withoutOwn(row(candidate, tokens, false, 4));
-      // What is no English there was typed wrong, more often than not.
-      if (made && !made.values[made.names.indexOf('no English')]) out.push(made);
+      const worth = judge(judged, { start, end, meant });
+      if (worth === 'harmless') continue;
+      const own = judged.find((one) => start < one.end && end > one.start);
+      const covers = own && start <= own.start && end >= own.end;
+      if (worth === 'right' && !covers) continue;
+      const beyond = own && tokens.slice(candidate.from, candidate.until).some((t) => t.end <= own.start || t.start >= own.end);
+      const yes = worth === 'right' && !beyond;
+      const made = withoutOwn(row(candidate, tokens, yes, worth ? JUDGED : UNJUDGED));
+      // What is no English, and nobody judged, was typed wrong more often than not.
+      if (made && (worth || !made.values[made.names.indexOf('no English')])) out.push(made);
     }
   }
 }
