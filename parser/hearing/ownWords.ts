@@ -6,15 +6,20 @@ import { everyday } from './everyday.ts';
 const PREFIX =
   /^(?:re|un|de|mis|pre|non|mid|sub|out|over|under|up|back|inter|counter|semi|anti|multi|half|micro|mini|super|self|cross)/;
 /** And these behind one: "epoxied", "screeders", "cupful". */
-const ENDINGS = new Set(
-  's es d ed ing in ings r er rs ers y ly ie ies able less ful ness ish proof wise like ment ation'.split(' '),
-);
+const ENDINGS = new Set('s es d ed ing in ings r er rs ers ly ie ies able less ful ness ish proof wise'.split(' '));
 /** Said and typed in any trade's talk, apostrophes left out. */
 const INFORMAL = new Set(
   (
     'aint arent cant couldnt didnt doesnt dont hadnt hasnt havent isnt shouldnt wasnt werent wont wouldnt theyre theyve theyll youre ' +
     'youve youll weve hes shes thats whats theres heres lets ive ttyl lol btw asap fyi tbh imo idk omw rn gonna wanna gotta lemme gimme ' +
     'kinda sorta dunno beaut ta owt nowt summat nae aye wee cos coz cuz arvo smoko tradie postie chippy brekkie acct cabs'
+  ).split(' '),
+);
+/** Of the trade and its places, beside what the vocabulary lists. */
+const BESIDE_TRADE = new Set(
+  (
+    'triplex fourplex gyproc gardz villaboard finial finials pilaster pilasters pelmet pelmets ironmonger ironmongers oxalic kwila ' +
+    'merbau trolley kerdi ditra redgard tapcon tapcons levelling postmix nog nogs dwang dwangs squeaker condo condos lites'
   ).split(' '),
 );
 const SHORTEST_PART = 3;
@@ -36,7 +41,7 @@ export function isWord(word: string, vocabulary: Vocabulary): boolean {
   let answer = answers.get(word);
   if (answer === undefined) {
     const isKnown = (part: string) => part.length >= SHORTEST_PART && (everyday(part) || vocabulary.has(part));
-    answer = INFORMAL.has(word) || saidOf(word) > 0 || isMade(word, isKnown);
+    answer = INFORMAL.has(word) || BESIDE_TRADE.has(word) || saidOf(word) > 0 || isMade(word, isKnown);
     if (answers.size >= MOST_KNOWN) answers.clear();
     answers.set(word, answer);
   }
@@ -46,7 +51,12 @@ export function isWord(word: string, vocabulary: Vocabulary): boolean {
 function isMade(word: string, isKnown: (part: string) => boolean): boolean {
   if (isForm(word, isKnown)) return true;
   const prefix = PREFIX.exec(word)?.[0].length ?? 0;
-  if (prefix && (isKnown(word.slice(prefix)) || isForm(word.slice(prefix), isKnown))) return true;
+  if (
+    prefix &&
+    word.length > prefix + SHORTEST_PART &&
+    (isKnown(word.slice(prefix)) || isForm(word.slice(prefix), isKnown))
+  )
+    return true;
   // Crews say both parts: "stopgap", "weatherbar".
   for (let at = SHORTEST_PART; at <= word.length - SHORTEST_PART; at++)
     if (saidOf(word.slice(0, at)) && (saidOf(word.slice(at)) || isForm(word.slice(at), (part) => saidOf(part) > 0)))

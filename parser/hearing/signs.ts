@@ -4,7 +4,7 @@ import { singular } from '../trade/words.ts';
 import type { Token, Vocabulary } from '../types.ts';
 import { around, slotBefore, slotBehind } from './around.ts';
 import { COMMON } from './common.ts';
-import { companyOf, saidOf } from './company.ts';
+import { companyOf, nameKey, saidOf } from './company.ts';
 import { everyday, startsWord } from './everyday.ts';
 import { NAMED_KINDS } from './names.ts';
 import { isWord } from './ownWords.ts';
@@ -127,6 +127,10 @@ export function signsOf(candidate: Candidate, meant: string, tokens: readonly To
       ['ends as a verb, behind', isVerb ? slotBehind(tokens, until) : 0],
       ['Spanish', isSpanish(way.words) ? 1 : 0],
       ['describing', heard.length > 1 && DESCRIBING.has(heard[0]!) ? 1 : 0],
+      ['typed', beside.typed],
+      ['typed, plain', foreign ? 0 : beside.typed],
+      ['the name said', saidOf(nameKey(way.words))],
+      ['the name never said', heard.length > 1 && !saidOf(nameKey(way.words)) ? 1 : 0],
       ['large', /^\p{Lu}\p{Ll}/u.test(tokens[from]!.text) ? 1 : 0],
     ],
   };

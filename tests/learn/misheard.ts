@@ -112,7 +112,14 @@ console.log('english', words, rows.length);
 
 if (process.env['DUMP']) {
   const { writeFileSync: w } = await import('node:fs');
-  w(process.env['DUMP'] + '.json', JSON.stringify({ names: rows[0]!.names, words, about: rows.map((r) => [r.yes ? 1 : 0, r.weight, r.english ? 1 : 0, r.about]) }));
+  w(
+    process.env['DUMP'] + '.json',
+    JSON.stringify({
+      names: rows[0]!.names,
+      words,
+      about: rows.map((r) => [r.yes ? 1 : 0, r.weight, r.english ? 1 : 0, r.about]),
+    }),
+  );
   w(process.env['DUMP'] + '.bin', Buffer.from(Float32Array.from(rows.flatMap((r) => r.values)).buffer));
 }
 const weights = learn(rows);

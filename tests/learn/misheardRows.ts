@@ -138,7 +138,8 @@ export function notesAsTheyStand(out: Row[]): void {
       const own = judged.find((one) => start < one.end && end > one.start);
       const covers = own && start <= own.start && end >= own.end;
       if (worth === 'right' && !covers) continue;
-      const beyond = own && tokens.slice(candidate.from, candidate.until).some((t) => t.end <= own.start || t.start >= own.end);
+      const beyond =
+        own && tokens.slice(candidate.from, candidate.until).some((t) => t.end <= own.start || t.start >= own.end);
       const yes = worth === 'right' && !beyond;
       const made = withoutOwn(row(candidate, tokens, yes, worth ? JUDGED : UNJUDGED));
       // What is no English, and nobody judged, was typed wrong more often than not.

@@ -36,7 +36,13 @@ function soundsLikeName(word: string): boolean {
 
 const all = new Set(RARE);
 for (const { word, count } of JSON.parse(readFileSync(process.argv[2]!, 'utf8')) as { word: string; count: number }[])
-  if (count >= LEAST && /^[a-z]{3,}$/.test(word) && !heard.has(word) && !isWord(word, vocabulary) && soundsLikeName(word))
+  if (
+    count >= LEAST &&
+    /^[a-z]{3,}$/.test(word) &&
+    !heard.has(word) &&
+    !isWord(word, vocabulary) &&
+    soundsLikeName(word)
+  )
     all.add(word);
 
 const lines: string[] = [];
