@@ -1,7 +1,7 @@
 import type { Token, Vocabulary } from '../types.ts';
 import { saidOf } from './company.ts';
 import { everyday } from './everyday.ts';
-import { isWord } from './ownWords.ts';
+import { isBesideTrade, isWord } from './ownWords.ts';
 import type { Candidate } from './stretches.ts';
 import { viewOf } from './views.ts';
 
@@ -62,7 +62,10 @@ export function meansItself(
   // "Trace it tomorrow": what stands before an article or "it" was said as a verb.
   if (heard.length === 1 && everyday(heard[0]!) && BEHIND_VERB.test(tokens[until]?.word ?? '')) return true;
   // "Zinc", "coarse", "porcelain": the trade has the very word.
-  if (heard.length === 1 && !everyday(heard[0]!) && vocabulary.has(heard[0]!)) return true;
+  if (heard.length === 1 && !everyday(heard[0]!) && (vocabulary.has(heard[0]!) || isBesideTrade(heard[0]!)))
+    return true;
+  // "A tube of P L".
+  if (heard.every((word) => word.length === 1) && !INITIALS.test(meant) && !way.listed) return true;
   if (heard.at(-1) === 'it' && BEFORE_VERB.test(tokens[from - 1]?.word ?? '')) return true;
   if (way.listed && heard.join(' ').startsWith(way.listed)) return false;
   if (!INITIALS.test(meant) && isTypedShort(tokens, from, until)) return true;

@@ -22,6 +22,7 @@ const BESIDE_TRADE = new Set(
     'merbau trolley kerdi ditra redgard tapcon tapcons levelling postmix nog nogs dwang dwangs squeaker condo condos lites'
   ).split(' '),
 );
+export const isBesideTrade = (word: string): boolean => BESIDE_TRADE.has(word);
 const SHORTEST_PART = 3;
 
 const known = new WeakMap<Vocabulary, Map<string, boolean>>();

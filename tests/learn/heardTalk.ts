@@ -23,11 +23,15 @@ export function heardTalk(): { text: string; judged: HeardTalk[] }[] {
     judged: rows.flatMap((row) => {
       const at = text.indexOf(row.text);
       if (at < 0) return [];
-      // Said twice in one stretch, the words nearest to its middle are meant.
-      const places = [...row.text.matchAll(new RegExp(row.heard.replace(/[^\w\s']/g, '.'), 'g'))].map((m) => m.index);
-      const off = (place: number) => Math.abs(place + row.heard.length / 2 - row.text.length / 2);
-      const start = at + places.reduce((a, b) => (off(b) < off(a) ? b : a));
-      return [{ start, end: start + row.heard.length, heard: row.heard, meant: row.meant, also: row.also }];
+      // Said twice in one stretch, it is meant alike.
+      const said = new RegExp(`(?<![a-z])${row.heard.replace(/[^\w\s']/g, '.')}(?![a-z])`, 'gi');
+      return [...row.text.matchAll(said)].map(({ index }) => ({
+        start: at + index,
+        end: at + index + row.heard.length,
+        heard: row.heard,
+        meant: row.meant,
+        also: row.also,
+      }));
     }),
   }));
 }
