@@ -29,7 +29,7 @@ const A_SLIP = 0.3;
 const THE_SAME = 0.2;
 
 /** "GF see" was an abbreviation. */
-const INITIALS = /^[b-df-hj-np-tv-z]{2,5}$|^(?:gfci|gfi|afci|abs|osb|emt|uf)\b/;
+const INITIALS = /^[b-df-hj-np-tv-xz]{2,5}$|^(?:gfci|gfi|afci|abs|osb|emt|uf)\b/;
 const LARGE = /^\p{Lu}+$/u;
 
 /** "E wall", "RO line", "PVC tee": written short by hand, amid small letters. */
