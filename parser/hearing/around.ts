@@ -18,6 +18,8 @@ export interface Around {
   own: number;
   /** Share of the words around that crews hardly ever say. */
   strange: number;
+  /** Marks and digits that only a hand types ("w/", "1/8", "#2"), for each word around. */
+  typed: number;
   /** The neighbour that supports the name most, or null where none does. */
   because: string | null;
 }
@@ -46,11 +48,12 @@ export function around(
   term: Term,
   vocabulary: Vocabulary,
 ): Around {
-  const out: Around = { counter: 0, same: 0, other: 0, crew: 0, talk: 0, own: 0, strange: 0, because: null };
-  let [most, words, strange, crew] = [0, 0, 0, 0];
+  const out: Around = { counter: 0, same: 0, other: 0, crew: 0, talk: 0, own: 0, strange: 0, typed: 0, because: null };
+  let [most, words, strange, crew, typed] = [0, 0, 0, 0, 0];
   for (let at = Math.max(0, from - TALK_REACH); at < Math.min(tokens.length, until + TALK_REACH); at++) {
     if (at === from) at = until;
     const token = tokens[at];
+    if (token && isTyped(token)) typed++;
     if (token?.kind !== 'word' || token.skip) continue;
     const { company, found, strange: isStrange } = viewOf(tokens, at, vocabulary);
     words++;
@@ -90,6 +93,7 @@ export function around(
   }
   out.crew = words ? crew / words : 0;
   out.talk -= STRANGE * strange;
+  out.typed = Math.min(1, typed / Math.max(4, words));
   out.strange = words ? strange / words : 0;
   return out;
 }
@@ -97,6 +101,11 @@ export function around(
 const NEAR_KINDS: ReadonlySet<TermKind> = new Set([...NAMED_KINDS, 'work', 'task', 'defect'] as TermKind[]);
 /** Words that everyday talk has too: a colour or a flaw beside it makes no word one of the trade. */
 const EVERYDAY: ReadonlySet<TermKind> = new Set(['area', 'role', 'finish', 'defect'] as TermKind[]);
+
+/** Dictation writes words, stops and commas; a thumb writes the rest. */
+const isTyped = ({ kind, text }: Token) =>
+  kind === 'number' ||
+  (kind === 'mark' ? !/^[.,?!'’]$/.test(text) : kind === 'word' && /^(?:\p{Lu}{2,}|[\p{L}]*\d.*)$/u.test(text));
 
 const isUnitOf = (term: Term, word: string) =>
   (term.soldBy ?? []).some((unit) =>

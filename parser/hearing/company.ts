@@ -30,7 +30,7 @@ export function companyOf(word: string): Company | null {
 }
 
 function parsed(row: string): Company {
-  const [, said, crew, before, after, ...counters] = row.split(' ');
+  const [, said, crew = 0, before = 0, after = 0, ...counters] = row.split(' ');
   return {
     said: Number(said),
     crew: Number(crew) / 10,
@@ -46,5 +46,8 @@ function parsed(row: string): Company {
 export const slotOf = (token: Token | undefined): string =>
   token === undefined ? '.' : token.kind === 'word' ? token.word : token.kind === 'number' ? '#' : '.';
 
-/** How often crews say a word, or several of it. */
+/** How a name of several words is written in the table. */
+export const nameKey = (name: string): string => name.replaceAll(' ', '_');
+
+/** How often crews say a word, or a name (`nameKey`). */
 export const saidOf = (word: string): number => companyOf(word)?.said ?? 0;

@@ -35,3 +35,15 @@ function isInflected(word: string): boolean {
     return (base.length > 3 && isWord(base)) || isWord(`${base}e`) || (doubled !== base && isWord(doubled));
   });
 }
+
+let starts: Set<string> | undefined;
+
+/** Does a longer everyday word start with these three to five letters? */
+export function startsWord(letters: string): boolean {
+  if (!starts) {
+    starts = new Set();
+    for (const word of COMMON)
+      for (let length = 3; length < 6 && length + 2 <= word.length; length++) starts.add(word.slice(0, length));
+  }
+  return starts.has(letters);
+}

@@ -2,6 +2,7 @@ import { unitNamed } from '../quantities/units.ts';
 import type { Token, Vocabulary } from '../types.ts';
 import { saidOf } from './company.ts';
 import { everyday } from './everyday.ts';
+import { isBesideTrade, isWord } from './ownWords.ts';
 import type { Candidate } from './stretches.ts';
 import { viewOf } from './views.ts';
 
@@ -22,6 +23,7 @@ const PARTICLE = /^(?:up|out|down|off|back|in)$/;
 /** Behind these stands a noun, and no verb: "the flap her", but "to show her". */
 const BEFORE_NOUN =
   /^(?:a|an|the|this|that|new|old|each|every|another|bad|broken|cracked|loose|both|of|my|our|his|one|two|three|four|six)$/;
+const BEFORE_VERB = /^(?:i|we|you|he|she|they|to|and|please|or|not|never)$|n't$/;
 const BEHIND_VERB = /^(?:it|them|him|the|a|an|this|these|those|my|your|our|their|us|me|you)$/;
 /** They stand before a thing of the trade and are meant. */
 const DESCRIBING = new Set(
@@ -30,6 +32,23 @@ const DESCRIBING = new Set(
   ),
 );
 const A_SLIP = 0.3;
+/** What costs less sounds the very same: "ballusters". */
+const THE_SAME = 0.2;
+
+/** "GF see" was an abbreviation. */
+const INITIALS = /^[b-df-hj-np-tv-xz]{2,5}$|^(?:gfci|gfi|afci|abs|osb|emt|uf)\b/;
+const LARGE = /^\p{Lu}+$/u;
+
+/** "E wall", "RO line", "PVC tee": written short by hand, amid small letters. */
+function isTypedShort(tokens: readonly Token[], from: number, until: number): boolean {
+  const own = tokens.slice(from, until).filter(({ text }) => LARGE.test(text));
+  if (!own.length || own.length === until - from)
+    return own.length === 1 && own[0]!.text.length > 1 && isSmallBeside(tokens, from, until);
+  return true;
+}
+
+const isSmallBeside = (tokens: readonly Token[], from: number, until: number) =>
+  [tokens[from - 1], tokens[until]].some((token) => /\p{Ll}/u.test(token?.text ?? ''));
 
 /** Do the heard words mean what they say, whatever name they sound like? */
 export function meansItself(
@@ -49,7 +68,14 @@ export function meansItself(
     return true;
   // "Trace it tomorrow": what stands before an article or "it" was said as a verb.
   if (heard.length === 1 && everyday(heard[0]!) && BEHIND_VERB.test(tokens[until]?.word ?? '')) return true;
+  // "Zinc", "coarse", "porcelain": the trade has the very word.
+  if (heard.length === 1 && !everyday(heard[0]!) && (vocabulary.has(heard[0]!) || isBesideTrade(heard[0]!)))
+    return true;
+  // "A tube of P L".
+  if (heard.every((word) => word.length === 1) && !INITIALS.test(meant) && !way.listed) return true;
+  if (heard.at(-1) === 'it' && BEFORE_VERB.test(tokens[from - 1]?.word ?? '')) return true;
   if (way.listed && heard.join(' ').startsWith(way.listed)) return false;
+  if (!INITIALS.test(meant) && isTypedShort(tokens, from, until)) return true;
   const name = meant.split(/[ -]/);
   const wrong = heard.filter((word) => !name.includes(word));
   if (!wrong.length && heard.length === name.length) return true;
@@ -61,19 +87,23 @@ export function meansItself(
     return true;
   const isUnit = unitNamed(heard[0]!) !== null || /^(?:doz|dz)$/.test(heard[0]!);
   if (heard.length === 1 && isUnit && before?.kind === 'number') return true;
+  // "Epoxied", "midspan", "pullouts" are words of the trade's making.
+  if (cost > THE_SAME && wrong.some((word) => isMadeOfKnown(word, vocabulary))) return true;
   // "The cover's off" is no misheard cover.
   if (wrong.some((word) => word.includes("'"))) return true;
   // "Level her out", "a big screen".
   if (heard.at(-1) === 'her') {
     const before = tokens[from - 1];
-    const isNoun = before && (BEFORE_NOUN.test(before.word) || before.kind === 'number' || vocabulary.has(before.word));
+    const isNoun =
+      before &&
+      !BEFORE_VERB.test(before.word) &&
+      (BEFORE_NOUN.test(before.word) || before.kind === 'number' || vocabulary.has(before.word));
     if (!isNoun || PARTICLE.test(tokens[until]?.word ?? '')) return true;
   }
   if (wrong.length < heard.length && wrong.some((word) => DESCRIBING.has(word))) return true;
   const letters = heard.filter((word) => word.length === 1).length;
   if (letters < 2 && (AT_NO_EDGE.test(heard[0]!) || AT_NO_EDGE.test(heard.at(-1)!))) return true;
-  if (heard.length === 2 && GOES_ON.test(heard[1]!) && vocabulary.has(heard[0]!) && saidOf(heard[0]!) >= OFTEN)
-    return true;
+  if (heard.length === 2 && GOES_ON.test(heard[1]!) && vocabulary.has(heard[0]!) && saidOf(heard[0]!) > 0) return true;
   // "Brkt": written short, not misheard.
   if (wrong.some((word) => word.length > 1 && !/[aeiouy]/.test(word))) return true;
   // "The hall light": a room is a room.
@@ -89,6 +119,9 @@ export function meansItself(
     return heard.length === name.length;
   return false;
 }
+
+const isMadeOfKnown = (word: string, vocabulary: Vocabulary) =>
+  word.length > 4 && !everyday(word) && !vocabulary.has(word) && isWord(word, vocabulary);
 
 const ENDING = /^(?:s|es|e?d|ing|in|e?rs?|y|ly|able|less)$/;
 

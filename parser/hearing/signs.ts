@@ -3,9 +3,11 @@ import { DoubleMetaphone } from 'natural/lib/natural/phonetics/index.js';
 import { singular } from '../trade/words.ts';
 import type { Token, Vocabulary } from '../types.ts';
 import { around, slotBefore, slotBehind } from './around.ts';
-import { companyOf } from './company.ts';
-import { everyday } from './everyday.ts';
+import { COMMON } from './common.ts';
+import { companyOf, nameKey, saidOf } from './company.ts';
+import { everyday, startsWord } from './everyday.ts';
 import { NAMED_KINDS } from './names.ts';
+import { isWord } from './ownWords.ts';
 import { saidSo } from './saidSo.ts';
 import { SHORTHAND } from './shorthand.ts';
 import type { Candidate } from './stretches.ts';
@@ -20,6 +22,8 @@ export interface Signed {
 
 const KNOWN = new Set<string>([...NAMED_KINDS, 'area', 'role', 'work']);
 const COUNTS = /^(?:one|two|three|four|five|six|seven|eight|nine|ten|\w+teen|\w+ty|half|quarter)$/;
+/** Before a thing of the trade these are meant: "new post". */
+const DESCRIBING = new Set('new old big back left right top bottom main other hot cold wet dry front side'.split(' '));
 const metaphone = new DoubleMetaphone();
 
 /** The signs that some words were a name of the trade, misheard. */
@@ -52,7 +56,8 @@ export function signsOf(candidate: Candidate, meant: string, tokens: readonly To
   const like = JaroWinklerDistance(letters, name.join(''));
   const support = beside.counter + beside.same;
   const so = saidSo(heard.join(' '));
-  const strangeness = mean((word) => (companyOf(word) ? 0 : everyday(word) ? 1 : 0));
+  const isVerb = !one && wrong.includes(heard.at(-1)!) && isDone(heard.at(-1)!);
+  const strangeness = mean((word) => (companyOf(word) ? 0 : isWord(word, vocabulary) ? 1 : 0));
   return {
     because:
       one && !foreign && support + beside.other === 0
@@ -117,6 +122,15 @@ export function signsOf(candidate: Candidate, meant: string, tokens: readonly To
       ['strange talk', beside.strange * 5],
       ['strange talk, plain', foreign ? 0 : beside.strange * 5],
       ['into another name', overlap && overlap.until > until ? 1 : 0],
+      ['written short', wrong.some((word) => isShort(word, vocabulary)) ? 1 : 0],
+      ['ends as a verb', isVerb ? 1 : 0],
+      ['ends as a verb, behind', isVerb ? slotBehind(tokens, until) : 0],
+      ['Spanish', isSpanish(way.words) ? 1 : 0],
+      ['describing', heard.length > 1 && DESCRIBING.has(heard[0]!) ? 1 : 0],
+      ['typed', beside.typed],
+      ['typed, plain', foreign ? 0 : beside.typed],
+      ['the name said', saidOf(nameKey(way.words))],
+      ['the name never said', heard.length > 1 && !saidOf(nameKey(way.words)) ? 1 : 0],
       ['large', /^\p{Lu}\p{Ll}/u.test(tokens[from]!.text) ? 1 : 0],
     ],
   };
@@ -124,7 +138,24 @@ export function signsOf(candidate: Candidate, meant: string, tokens: readonly To
 
 /** Neither everyday English nor the trade's: it was heard or typed wrong. */
 const isForeign = (word: string, vocabulary: Vocabulary) =>
-  word.length >= 4 && !everyday(word) && !vocabulary.has(word) && !SHORTHAND.has(word);
+  word.length >= 4 && !SHORTHAND.has(word) && !isWord(word, vocabulary);
+
+/** The start of a longer word, cut off behind a consonant: "conc", "furn". */
+function isShort(word: string, vocabulary: Vocabulary): boolean {
+  const bare = singular(word);
+  return bare.length > 2 && bare.length < 6 && /[^aeiouy]$/.test(bare) && !isWord(bare, vocabulary) && startsWord(bare);
+}
+
+/** "Dives", "sweats", "leans": something that is done. */
+function isDone(word: string): boolean {
+  if (!/[^s]s$/.test(word)) return false;
+  const base = word.replace(/(?<=[sxzh])es$|s$/, '').replace(/e$/, '');
+  return [`${base}ing`, `${base}${base.at(-1)}ing`].some((form) => COMMON.has(form));
+}
+
+/** Ends as words of Spanish do, and is no English. */
+const isSpanish = (words: string) =>
+  words.split(' ').every((word) => /(?:[ao]s?|on|ones|ar|era|dor)$/.test(word) && !everyday(word) && saidOf(word) < 2);
 
 const codes = new Map<string, readonly string[]>();
 const MOST_CODES = 20_000;

@@ -41,7 +41,8 @@ export function candidatesAt(tokens: readonly Token[], i: number, vocabulary: Vo
   const names = namesOf(vocabulary);
   const first = tokens[i]!;
   if (!isPlain(first) || isName(tokens, i)) return [];
-  if (NEVER.has(first.word) && !names.firsts.has(first.word)) return [];
+  const isNever = NEVER.has(first.word);
+  if (isNever && !names.firsts.has(first.word)) return [];
   let sounds = '';
   const ends: number[] = [];
   for (let k = i; k < i + MOST_WORDS; k++) {
@@ -53,7 +54,10 @@ export function candidatesAt(tokens: readonly Token[], i: number, vocabulary: Vo
   }
   const named = viewOf(tokens, i, vocabulary).found?.until ?? 0;
   return likeliest(tokens, i, nearest(sounds, ends, names)).filter(
-    (candidate) => candidate.until > named && !meansItself(candidate, meantOf(candidate.way), tokens, vocabulary),
+    (candidate) =>
+      candidate.until > named &&
+      (!isNever || candidate.way.listed) &&
+      !meansItself(candidate, meantOf(candidate.way), tokens, vocabulary),
   );
 }
 

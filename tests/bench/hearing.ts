@@ -8,6 +8,7 @@
  * The halves of 81 more, `opened-3` and `sealed-3`: 14 of 41 and 13 of 40 put right at first sight.
  * The halves of 60 more, `opened-4` and `sealed-4`, and of 250 more written before names were weighed, `opened-5` and
  * `sealed-5`: the rules that then stood put right 76 of 125 of the last, the weights at first sight 93 of 125.
+ * What crews say and mean: the annotated notes that may be looked at, every repair made there judged by hand in `talk`.
  * Ordinary English for the false repairs: the npm package `nlp-corpus` (MIT), whose `builds` folder can be named.
  *
  *   npx tsx tests/bench/hearing.ts [folder of .json or .txt files of ordinary English]
@@ -16,13 +17,14 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { hear } from '../../parser/hearing/index.ts';
 import { builtIn } from '../../parser/trade/index.ts';
+import { heardTalk, judge } from '../learn/heardTalk.ts';
 
 const squeezed = (text: string) => text.toLowerCase().replace(/[^a-z]/g, '');
 const vocabulary = builtIn();
 
-for (const name of readdirSync(new URL('../../fixtures/hearing/', import.meta.url)).map((file) =>
-  file.replace('.jsonl', ''),
-)) {
+for (const name of readdirSync(new URL('../../fixtures/hearing/', import.meta.url))
+  .map((file) => file.replace('.jsonl', ''))
+  .filter((file) => file !== 'talk')) {
   const lines = readFileSync(new URL(`../../fixtures/hearing/${name}.jsonl`, import.meta.url), 'utf8')
     .trim()
     .split('\n');
@@ -37,6 +39,25 @@ for (const name of readdirSync(new URL('../../fixtures/hearing/', import.meta.ur
   for (const { heard, meant } of missed) console.log(`  missed: ${heard} for ${meant}`);
 }
 
+const judged = { right: 0, harmless: 0, wrong: 0, unjudged: 0 };
+let [talkWords, misheard] = [0, 0];
+for (const note of heardTalk()) {
+  talkWords += note.text.split(/\s+/).length;
+  misheard += note.judged.filter(({ meant }) => meant).length;
+  for (const repair of hear(note.text, vocabulary).repairs) {
+    const worth = judge(note.judged, repair) ?? 'unjudged';
+    judged[worth]++;
+    if (worth === 'right' || worth === 'harmless') continue;
+    const near = note.text.slice(Math.max(0, repair.start - 40), repair.end + 30).replaceAll('\n', ' ');
+    console.log(`  ${worth}: ${repair.heard} to ${repair.meant} | ${near}`);
+  }
+}
+const per5000 = (count: number, words: number) => ((5000 * count) / words).toFixed(2);
+console.log(
+  `Trade talk: ${judged.right} of ${misheard} put right, ${judged.harmless} harmless, ${judged.wrong} wrong and ` +
+    `${judged.unjudged} not judged in ${talkWords} words: ${per5000(judged.wrong + judged.unjudged, talkWords)} wrong per 5,000`,
+);
+
 const folder = process.argv[2];
 if (folder) {
   let words = 0;
@@ -50,5 +71,5 @@ if (folder) {
       repairs += hear(text, vocabulary).repairs.length;
     }
   }
-  console.log(`False repairs: ${repairs} in ${words} words, ${((5000 * repairs) / words).toFixed(2)} per 5,000`);
+  console.log(`False repairs: ${repairs} in ${words} words, ${per5000(repairs, words)} per 5,000`);
 }

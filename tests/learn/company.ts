@@ -7,15 +7,18 @@
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { slotOf } from '../../parser/hearing/company.ts';
+import { nameKey, slotOf } from '../../parser/hearing/company.ts';
 import { NAMED_KINDS } from '../../parser/hearing/names.ts';
 import { tokenise } from '../../parser/hearing/tokens.ts';
 import { builtIn } from '../../parser/trade/index.ts';
+import type { Term, Token } from '../../parser/types.ts';
 import { readFiles } from '../score/lib/corpus.ts';
 
+/** A name of several words that is said in fewer notes is left out. */
+const NAME_LEAST = 2;
 const FILE = join(import.meta.dirname, '../../parser/hearing/companyTable.ts');
 /** Said in fewer notes than this, a word tells nothing. */
-const LEAST = 4;
+const LEAST = 6;
 const REACH = 6;
 /** A counter's words are those that stand beside its goods so much oftener than beside any: e to this. */
 const TELLING = 0.5;
@@ -29,12 +32,14 @@ const after = new Map<string, number>();
 const beside = new Map<string, Map<string, number>>();
 const besideAny = new Map<string, number>();
 const besideAll = new Map<string, number>();
+const notesWithName = new Map<string, number>();
 let words = 0;
 let mentions = 0;
 
 const notes = readFiles('seen').flatMap((file) => file.notes);
 for (const { text } of notes) {
   const tokens = tokenise(text);
+  const names = new Set<string>();
   for (const token of tokens) add(said, slotOf(token));
   words += tokens.length;
   for (const word of new Set(tokens.map(slotOf))) add(notesWith, word);
@@ -45,6 +50,7 @@ for (const { text } of notes) {
       continue;
     }
     mentions++;
+    if (found.until > i + 1) names.add(nameOf(found.term, tokens.slice(i, found.until)));
     add(before, slotOf(tokens[i - 1]));
     add(after, slotOf(tokens[found.until]));
     const counter = found.term.counter;
@@ -62,6 +68,14 @@ for (const { text } of notes) {
     }
     i = found.until;
   }
+  for (const name of names) add(notesWithName, name);
+}
+
+/** The form of a term that was said, as it is listed: one of each. */
+function nameOf(term: Term, said: readonly Token[]): string {
+  const squeezed = (name: string) => name.replace(/[^a-z]/g, '').replace(/s$/, '');
+  const own = squeezed(said.map(({ word }) => word).join(''));
+  return [term.name, ...(term.also ?? [])].find((way) => squeezed(way) === own) ?? term.name;
 }
 
 const others = new Map<string, number>();
@@ -90,13 +104,16 @@ const lines = [...notesWith]
     });
     return [word, Math.floor(Math.log2(count)) - 1, crew, slot(before), slot(after), ...counters].join(' ');
   });
+for (const [name, count] of [...notesWithName].sort(([a], [b]) => (a < b ? -1 : 1)))
+  if (count >= NAME_LEAST && /^[a-z' ]+ [a-z' ]+$/.test(name))
+    lines.push(`${nameKey(name)} ${Math.max(1, Math.floor(Math.log2(count)))}`);
 writeFileSync(
   FILE,
   `/**
  * Words of ${notes.length} annotated notes: in how many they are said (1 for ${LEAST}, one more each time it doubles); then, in
  * tenths of a natural logarithm, how much oftener crews say them than others do, how much oftener before a name of the
  * trade than elsewhere, and behind one; then counters beside whose goods they stand, and how much oftener than beside any.
- * # is a number, . a mark or an end. Written by \`tests/learn/company.ts\`.
+ * # is a number, . a mark or an end. At the end, names of several words: 1 for two or three notes, one more each time it doubles. Written by \`tests/learn/company.ts\`.
  */
 export const COMPANY = \`
 ${lines.join('\n')}

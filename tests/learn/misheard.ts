@@ -3,7 +3,7 @@
  * writes `parser/hearing/weights.ts`. With `count` behind it: counts what sounds like a name and was said and meant, and
  * writes `parser/hearing/saidSoTable.ts`; that is done first, and `soundCosts.ts` and `company.ts` before it.
  *
- * Yes: the phrases of `fixtures/hearing` that may be looked at, and the vocabulary's listed mishearings put in the place
+ * Yes: the phrases of `fixtures/hearing` that may be looked at, what was judged a mishearing in annotated notes, and the vocabulary's listed mishearings put in the place
  * of their names in annotated notes; the list is not told of the very mishearing in question. No: every other name that
  * some words there sound like, and those of ordinary English (npm package `nlp-corpus`, MIT, its `builds` folder).
  */
@@ -27,8 +27,9 @@ import {
 
 const HEARING = join(import.meta.dirname, '../../parser/hearing');
 const RATE = 0.1;
-/** Names that ordinary English may sound enough like, in 5,000 words; several may be for the same words, of which one is taken. */
-const ALARMS = 1.6;
+/** Names that words may sound enough like, in 5,000 of them; several may be for the same words, of which one is taken. */
+const ENGLISH_ALARMS = 1.6;
+const TALK_ALARMS = 1.3;
 
 /** Logistic regression by stochastic gradient, each weight with a step of its own. */
 function learn(lessons: readonly Row[], rounds = 25, decay = 3e-4): Float64Array {
@@ -105,18 +106,19 @@ for (const pair of heardPairs()) fromPair(pair, 8, rows);
 console.log('pairs', rows.filter((r) => r.yes).length, rows.length);
 planted(rows);
 console.log('planted', rows.filter((r) => r.yes).length, rows.length);
-notesAsTheyStand(rows);
-console.log('notes', rows.length);
+const noteWords = notesAsTheyStand(rows);
+console.log('notes', noteWords, rows.length);
 const words = fromEnglish(folder, rows);
 console.log('english', words, rows.length);
 
 const weights = learn(rows);
 const score = ({ values }: Row) => values.reduce((sum, value, k) => sum + value * weights[k]!, 0);
-const alarms = rows
-  .filter((r) => r.english)
-  .map(score)
-  .sort((a, b) => b - a);
-const enough = alarms[Math.round((words * ALARMS) / 5000)]!;
+/** The least that no more than `per5000` alarms in 5,000 words come up to. */
+function enoughFor(from: Row['from'], inWords: number, per5000: number): number {
+  const alarms = rows.filter((r) => r.from === from && !r.yes).map(score);
+  return alarms.sort((a, b) => b - a)[Math.round((inWords * per5000) / 5000)]!;
+}
+const enough = Math.max(enoughFor('english', words, ENGLISH_ALARMS), enoughFor('notes', noteWords, TALK_ALARMS));
 writeFileSync(
   join(HEARING, 'weights.ts'),
   `/** Weights of the signs (\`signs.ts\`) that words were a misheard name of the trade, in hundredths. Written by \`tests/learn/misheard.ts\`. */

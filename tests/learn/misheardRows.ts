@@ -9,6 +9,7 @@ import type { Token } from '../../parser/types.ts';
 import { readHalf } from '../score/lib/corpus.ts';
 import { dice } from './common.ts';
 import type { HeardPair } from './heardPairs.ts';
+import { heardTalk, judge } from './heardTalk.ts';
 
 /** One candidate to learn from. */
 export interface Row {
@@ -18,7 +19,8 @@ export interface Row {
   weight: number;
   /** What it was, to look at. */
   about: string;
-  english: boolean;
+  /** Where it was said: ordinary English, and notes whose words nobody put there, raise the alarms that are counted. */
+  from: 'pairs' | 'notes' | 'english';
 }
 
 const vocabulary = builtIn();
@@ -37,7 +39,13 @@ export function* candidatesIn(text: string): Generator<{ candidate: Candidate; t
 }
 
 /** What is known of one candidate; null where nothing supports it. */
-export function row(candidate: Candidate, tokens: Token[], yes: boolean, weight: number, english = false): Row | null {
+export function row(
+  candidate: Candidate,
+  tokens: Token[],
+  yes: boolean,
+  weight: number,
+  said: Row['from'] = 'pairs',
+): Row | null {
   const meant = meantOf(candidate.way);
   const { signs, because } = signsOf(candidate, meant, tokens, vocabulary);
   if (!because) return null;
@@ -50,7 +58,7 @@ export function row(candidate: Candidate, tokens: Token[], yes: boolean, weight:
     values: signs.map(([, value]) => value),
     yes,
     weight,
-    english,
+    from: said,
     about: `${heard} > ${meant} (${because})`,
   };
 }
@@ -76,6 +84,9 @@ export function fromPair({ text, heard, meant }: HeardPair, weight: number, out:
     if (made) out.push(made);
   }
 }
+
+/** Listed mishearings are made up by the thousand: each counts for less than what was heard. */
+const LISTED = 0.3;
 
 /** Listed mishearings in the place of their names. */
 export function planted(out: Row[]): void {
@@ -107,7 +118,7 @@ export function planted(out: Row[]): void {
           heard,
           meant: name,
         },
-        1,
+        LISTED,
         out,
         random() < 0.75,
       );
@@ -122,18 +133,32 @@ function withoutOwn(made: Row | null): Row | null {
   return made;
 }
 
-/** Notes as they stand: crews that were heard right, but where an answer names what the note has not. */
-export function notesAsTheyStand(out: Row[]): void {
-  for (const { text, gold } of readHalf('seen')) {
-    const answers = JSON.stringify(gold).toLowerCase();
+/** What was judged by hand counts for more than what nobody looked at. */
+const JUDGED = 6;
+const UNJUDGED = 3;
+
+/** Notes as they stand: what was judged by hand, and everything else as heard right. */
+export function notesAsTheyStand(out: Row[]): number {
+  let count = 0;
+  for (const { text, judged } of heardTalk()) {
+    count += text.split(/\s+/).length;
     for (const { candidate, tokens } of candidatesIn(text)) {
+      const [start, end] = [tokens[candidate.from]!.start, tokens[candidate.until - 1]!.end];
       const meant = meantOf(candidate.way);
-      if (meant.split(/[ -]/).some((word) => answers.includes(word) && !text.toLowerCase().includes(word))) continue;
-      const made = withoutOwn(row(candidate, tokens, false, 4));
-      // What is no English there was typed wrong, more often than not.
-      if (made && !made.values[made.names.indexOf('no English')]) out.push(made);
+      const worth = judge(judged, { start, end, meant });
+      if (worth === 'harmless') continue;
+      const own = judged.find((one) => start < one.end && end > one.start);
+      const covers = own && start <= own.start && end >= own.end;
+      if (worth === 'right' && !covers) continue;
+      const beyond =
+        own && tokens.slice(candidate.from, candidate.until).some((t) => t.end <= own.start || t.start >= own.end);
+      const yes = worth === 'right' && !beyond;
+      const made = withoutOwn(row(candidate, tokens, yes, worth ? JUDGED : UNJUDGED, 'notes'));
+      // What is no English, and nobody judged, was typed wrong more often than not.
+      if (made && (worth || !made.values[made.names.indexOf('no English')])) out.push(made);
     }
   }
+  return count;
 }
 
 /** Ordinary English, sentence by sentence: every other file is counted, the rest learned from. */
@@ -150,7 +175,7 @@ export function fromEnglish(folder: string, out: Row[]): number {
   for (const text of sentences(folder, 1, 16)) {
     count += text.split(/\s+/).length;
     for (const { candidate, tokens } of candidatesIn(text)) {
-      const made = row(candidate, tokens, false, 1, true);
+      const made = row(candidate, tokens, false, 1, 'english');
       if (made) out.push(made);
     }
   }
