@@ -127,6 +127,10 @@ export class Site {
     return this.#catalogue.drop();
   }
 
+  putCatalogueBack(): Promise<CatalogueView | null> {
+    return this.#catalogue.putBack();
+  }
+
   catalogueView(): Promise<CatalogueView> {
     return this.#catalogue.view();
   }

@@ -25,6 +25,8 @@ function isInflected(word: string): boolean {
   // "Sittin": the g is dropped.
   if (isWord(bare) || (bare.endsWith('in') && isWord(`${bare}g`))) return true;
   if (bare.endsWith('ies') && isWord(`${bare.slice(0, -3)}y`)) return true;
+  // "Midspan", "midday".
+  if (bare.startsWith('mid') && bare.length > 5 && isWord(bare.slice(3))) return true;
   return ENDINGS.some((ending) => {
     if (!bare.endsWith(ending)) return false;
     const base = bare.slice(0, -ending.length);

@@ -27,6 +27,7 @@ export function amountAt(line: Line, i: number): Draft | null {
   if (unit) {
     if (isPlaceInRow(line, number, unit.unit.kind)) return null;
     draft.unit = unit.unit;
+    draft.bareUntil = draft.until;
     draft.until = unit.until;
     draft.unitFrom = 'said';
     if (unit.more) draft.more = true;
@@ -84,6 +85,8 @@ function isTapeHalf(line: Line, draft: Draft): boolean {
   // "Three quarter by half reducer".
   if (before === 'by' && /^(?:half|quarters?|eighths?|sixteenths?|inch|inches)$/.test(line.word(draft.from - 2)))
     return true;
+  // "Ten sheets of half".
+  if (before === 'of' && endsPhrase(line, draft.until) && !/^(?:of|the)$/.test(line.word(draft.until))) return true;
   return /^(?:a|one|an)$/.test(line.word(draft.from))
     ? endsPhrase(line, draft.until)
     : /^(?:strong|fat|full|heavy|light|scant|shy)$/.test(before) ||
@@ -102,6 +105,8 @@ function timesAt(line: Line, i: number): Draft | null {
   const next = line.tokens[i + 1];
   if (next?.kind !== 'number' || !/^\d{1,4}$/.test(next.text) || (next.spaced !== token.spaced && next.spaced))
     return null;
+  // "36 1/4 w x 80 1/2 h": a size.
+  if (line.number(i + 1)?.until !== i + 2) return null;
   const before = line.tokens[i - 1];
   const measures = before !== undefined && (before.kind === 'number' || /^["'”’″′]$/.test(before.text)) && next.spaced;
   const after = line.tokens[i + 2];
@@ -168,28 +173,31 @@ function unitFirstAt(line: Line, i: number): Draft | null {
 
 /** "Two foot and a half", "two gallons and a half": a part behind the unit. */
 function partBehind(line: Line, draft: Draft): Draft {
-  if (draft.d !== 1 || !/^(?:and|y)$/.test(line.word(draft.until)) || draft.unit?.kind === 'pressure') return draft;
+  if (draft.d !== 1 || !/^(?:and|y|&)$/.test(line.word(draft.until)) || draft.unit?.kind === 'pressure') return draft;
   const part = line.number(draft.until + 1);
-  if (part?.shape !== 'fraction' || !part.inWords || unitAt(line, part.until, part) || !endsPhrase(line, part.until))
-    return draft;
+  const digits = part?.shape === 'fraction' && !part.inWords && draft.unit?.unit === 'in';
+  if (part?.shape !== 'fraction' || !(part.inWords || digits) || unitAt(line, part.until, part)) return draft;
+  if (!digits && !endsPhrase(line, part.until)) return draft;
   if (part.d > 2 && draft.unit?.unit !== 'in') return draft;
-  if (part.n === 1 && !/^(?:a|one|half|medio|media)$/.test(line.word(draft.until + 1))) return draft;
+  if (part.n === 1 && !digits && !/^(?:a|one|half|medio|media)$/.test(line.word(draft.until + 1))) return draft;
   return { ...draft, n: draft.n * part.d + part.n, d: part.d, until: part.until, shape: 'mixed' };
 }
 
-/** "Five metres sixty": the centimetres said bare behind the metres. */
+/** "Five metres sixty", "three metres one hundred": the centimetres, or from a hundred on the millimetres, said bare behind the metres. */
 function centimetresBehind(line: Line, draft: Draft): Draft {
-  if (draft.unit?.unit !== 'm' || draft.d !== 1 || !draft.inWords) return draft;
+  if (draft.unit?.unit !== 'm' || draft.d !== 1) return draft;
   const part = line.number(draft.until);
-  const bare = part?.shape === 'whole' && part.inWords && !part.article && part.n > 9 && part.n < 100;
+  const bare = part?.shape === 'whole' && !part.article && part.n > 9 && part.n < (draft.inWords ? 1000 : 100);
   if (!bare || unitAt(line, part.until, part) || !endsPhrase(line, part.until)) return draft;
-  return { ...draft, n: draft.n * 100 + part.n, d: 100, until: part.until, shape: 'mixed' };
+  const d = part.n < 100 ? 100 : 1000;
+  return { ...draft, n: draft.n * d + part.n, d, until: part.until, shape: 'mixed' };
 }
 
 /** "Minus ten degrees", "-5 C": only of temperatures; elsewhere a hyphen joins and never negates. */
 function belowZero(line: Line, draft: Draft): void {
   const sign = line.tokens[draft.from - 1];
-  const degrees = draft.unit?.kind === 'temperature' || (draft.unit?.unit === 'deg' && sign?.word === 'minus');
+  const degrees =
+    draft.unit?.kind === 'temperature' || (draft.unit?.unit === 'deg' && /^(?:minus|negative)$/.test(sign?.word ?? ''));
   if (
     !degrees ||
     !(

@@ -48,7 +48,8 @@ function belowHundred(line: Line, i: number): Whole | null {
     const one = small(line, i);
     return one === null ? null : { n: one, until: i + 1 };
   }
-  const at = line.tokens[i + 1]?.text === '-' && line.tight(i + 1) ? i + 2 : i + 1;
+  const joined = (line.tokens[i + 1]?.text === '-' && line.tight(i + 1)) || isSpanishAnd(line, i + 1);
+  const at = joined ? i + 2 : i + 1;
   const one = small(line, at);
   // "Twenty three eighths" is twenty and three eighths, not twenty three.
   const startsPart = PARTS.has(line.word(at + 1)) || isThirtySecond(line, at + 1);
@@ -57,13 +58,16 @@ function belowHundred(line: Line, i: number): Whole | null {
     : { n: ten, until: i + 1 };
 }
 
+/** "Treinta y dos". */
+const isSpanishAnd = (line: Line, at: number) => line.word(at) === 'y' && /nta$|^veinte$/.test(line.word(at - 1));
+
 const isThirtySecond = (line: Line, i: number) =>
   (line.word(i) === 'thirty' && (line.word(i + 1) === 'second' || line.word(i + 1) === 'seconds')) ||
   (line.word(i) === 'sixty' && (line.word(i + 1) === 'fourth' || line.word(i + 1) === 'fourths'));
 
 /** Units said in front of what they describe: "two fifty pound bags" are two, "one twenty amp breaker" is one. */
 const DESCRIBING = wordSet(
-  'foot footer footers inch pound ounce amp watt gallon quart pint yard grit gauge minute hour penny litre kilo piece pack ton metre meter',
+  'foot footer footers inch pound ounce amp watt gallon quart pint yard grit gauge minute hour penny litre kilo piece pack ton metre meter degree',
 );
 /** Words after which a measured unit ends its phrase: "one twenty foot long" is 120. */
 export const STANDS_APART = wordSet(
@@ -90,6 +94,7 @@ function spokenHundreds(line: Line, i: number, first: Whole): Whole | null {
   const rest = belowHundred(line, i + 1);
   if (!rest || rest.n < 10 || isThirtySecond(line, i + 1)) return null;
   if (PARTS.has(line.word(rest.until))) return null;
+  if (isSizeBehind(line, first.n, rest)) return null;
   // "Five ten and a half": feet and inches, the words swallowed.
   const part =
     line.word(rest.until) === 'and' && (PARTS.has(line.word(rest.until + 2)) || PARTS.has(line.word(rest.until + 1)));
@@ -101,6 +106,16 @@ function spokenHundreds(line: Line, i: number, first: Whole): Whole | null {
     return null;
   return { n: first.n * 100 + rest.n, until: rest.until };
 }
+
+/** "Two twenty by twenty": so many of a size, where the hundred would dwarf its other side. */
+function isSizeBehind(line: Line, count: number, rest: Whole): boolean {
+  if (!/^(?:by|x)$/.test(line.word(rest.until)) || /^(?:by|x)$/.test(line.word(rest.until - 3))) return false;
+  const other = belowHundred(line, rest.until + 1);
+  const whole = other && !/^(?:hundred|thousand)$/.test(line.word(other.until)) && other.n > 0 && rest.n < 100;
+  return Boolean(whole && other && count * 100 + rest.n > DWARFED * other.n && rest.n <= DWARFED * other.n);
+}
+
+const DWARFED = 6;
 
 const BESIDE_SIZE = wordSet('by x wide high deep long tall off centre centres center centers mm mil to');
 

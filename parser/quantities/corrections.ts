@@ -10,10 +10,16 @@ const REACH = 10;
 const NEAR = 5;
 /** Words between the taking-back and the new number that say nothing of their own. */
 const PADDING = wordSet(
-  "that it get like about make more to be i mean it's its that's is need a an the of at say call , . …",
+  "that it get like let's lets do better going go with about make more to be i mean it's its that's is need a an the of at say call , . …",
 );
 /** A new thought between them: what follows is no correction. */
 const JOINTS = wordSet('and but then also plus so');
+
+/** "A dozen anchors, make it two dozen"; "I make it fourteen" measures. */
+const madeIt = (all: readonly Token[], k: number) =>
+  all[k]!.word === 'make' && all[k + 1]?.word === 'it' && /^(?:,|[a-z]+s|\d+)$/.test(all[k - 1]?.word ?? '')
+    ? ({ until: k + 2, scope: 'number' } as const)
+    : null;
 
 /** "Six cans of foam, no wait, five": the later number stands, in the earlier one's place and with its unit. */
 export function correct(line: Line, all: readonly Token[], drafts: readonly Draft[]): Draft[] {
@@ -66,7 +72,9 @@ function markerBetween(line: Line, all: readonly Token[], back: Draft, next: Dra
   const end = line.place(next.from);
   for (let k = line.place(back.until - 1) + 1; k < end; k++) {
     if (JOINTS.has(all[k]!.word) || all[k]!.kind === 'break') return null;
-    const marker = takeBackAt(all, k);
+    // "Fourteen six, call it sixteen": rounded up to be safe; both were said.
+    if (all[k]!.word === 'call') continue;
+    const marker = takeBackAt(all, k) ?? madeIt(all, k);
     if (all[k]!.word === 'well' && k > line.place(back.until - 1) + NEAR) return null;
     if (marker?.scope !== 'number' || marker.until > end) continue;
     if (all.slice(marker.until, end).every((t) => t.skip || PADDING.has(t.word)))

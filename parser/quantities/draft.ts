@@ -8,6 +8,8 @@ export interface Draft {
   d: number;
   from: number;
   until: number;
+  /** Where the number ended, before its unit. */
+  bareUntil?: number;
   unit: Unit | null;
   unitFrom: Quantity['unitFrom'];
   shape: SaidNumber['shape'];

@@ -76,7 +76,9 @@ export function feetDashInches(line: Line, i: number): Draft | null {
   const paired =
     (behind && isDashed(line, i - 4) && isOpening(line, i + 3)) ||
     (/^(?:x|by|×)$/.test(line.word(i + 3)) && isDashed(line, i + 4) && isOpening(line, i + 7));
-  const beside = paired || (behind && unitNamed(line.word(i - 2))?.unit === 'ft');
+  // "3 1/2 x 11 7/8 x 18-0": nothing runs from eighteen to nought.
+  const even = behind && line.word(i + 2) === '0';
+  const beside = paired || even || (behind && unitNamed(line.word(i - 2))?.unit === 'ft');
   const dashed = line.tokens[i + 1]?.text === '-' && line.tight(i + 1) && line.tight(i + 2);
   if (!beside || !dashed || !/^[1-9]\d?$/.test(feet?.text ?? '') || !/^(?:\d|1[01])$/.test(inches!.text)) return null;
   if (unitAt(line, i + 3, null) || (line.tight(i + 3) && !/^[.,;)]$/.test(line.tokens[i + 3]?.text ?? '.')))

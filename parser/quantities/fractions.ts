@@ -13,7 +13,14 @@ const TAPE = new Set([2, 3, 4, 5, 6, 8, 10, 16, 32, 64]);
 /** A part in digits: `3/8`, `5/16ths`, `⅝`. */
 export function digitPartAt(line: Line, i: number): Part | null {
   const glyph = GLYPHS.get(line.tokens[i]?.text ?? '');
-  return glyph ? { n: glyph[0], d: glyph[1], until: i + 1 } : slashAt(line, i);
+  return glyph ? { n: glyph[0], d: glyph[1], until: i + 1 } : (slashAt(line, i) ?? unslashed(line, i));
+}
+
+/** `5 8ths`: the slash left out. */
+function unslashed(line: Line, i: number): Part | null {
+  const [n, d] = [Number(line.tokens[i]?.text), Number(line.tokens[i + 1]?.text)];
+  const ended = line.word(i + 2) === 'ths' && line.tight(i + 2) && line.tokens[i + 1]!.spaced;
+  return ended && Number.isInteger(n) && n > 0 && n < d && (d === 8 || d === 16) ? { n, d, until: i + 3 } : null;
 }
 
 /** A slash with no blanks, or one on both sides, and a tape's denominator. `12/2` is cable, `6/12` a pitch, `2/8` a door: not here. */
@@ -48,7 +55,13 @@ export function wordPartAt(line: Line, i: number, afterAnd: boolean): Part | nul
   }
   const clipped = CLIPPED_PARTS.get(line.word(k));
   const plural = line.word(k).endsWith('s');
-  return clipped && counted !== null && counted > 1 && counted % 2 === 1 && counted < clipped && (afterAnd || plural)
+  const bare = isBoardsThickness(line, i, k + 1) || SPLIT_GOODS.has(line.word(k + 1));
+  return clipped &&
+    counted !== null &&
+    counted > 1 &&
+    counted % 2 === 1 &&
+    counted < clipped &&
+    (afterAnd || plural || bare)
     ? isMeasured(line, k + 1)
       ? { n, d: clipped, until: k + 1 }
       : null
@@ -87,6 +100,18 @@ function halved(line: Line, part: Part): Part {
   const d = PARTS.get(line.word(part.until + 1));
   return d && d > 4 ? { n: 1, d: 2 * d, until: part.until + 2 } : part;
 }
+
+/** What is sold by the eighth and the sixteenth: "seven sixteen osb", "five eight rock". */
+const SPLIT_GOODS: ReadonlySet<string> = new Set(
+  'osb ply plywood cdx sheathing drywall rock sheetrock rebar gyprock'.split(' '),
+);
+
+/** "Two of the five eight": how thick the board is, one number to a hanger. */
+const isBoardsThickness = (line: Line, i: number, until: number) =>
+  line.word(i - 1) === 'the' &&
+  /^(?:of|for|with|in|on)$/.test(line.word(i - 2)) &&
+  (line.tokens[until]?.kind !== 'word' ||
+    /^(?:drywall|rock|sheetrock|board|ply|plywood|osb|cdx|type|for|on|in|and)$/.test(line.word(until)));
 
 /** What follows a clipped part must leave it a length: "ten and seven eight foot studs" are ten and seven. */
 const isMeasured = (line: Line, k: number) => !/^(?:foot|feet|ft|by|x|hundred)$/.test(line.word(k));

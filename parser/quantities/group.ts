@@ -1,6 +1,7 @@
 import type { Draft } from './draft.ts';
 import type { Line } from './line.ts';
 import { endsPhrase } from './unitAt.ts';
+import { unitNamed } from './units.ts';
 import { wordSet } from './words.ts';
 
 /** Neighbouring readings that belong together, tied: `60 by 32`, `24 to 26`, `36 plus or minus 1/8`, "two on each of the four". */
@@ -27,7 +28,7 @@ export function tie(line: Line, drafts: readonly Draft[]): void {
 type Kind = NonNullable<Draft['group']>['kind'];
 
 const BY = wordSet('by x ×');
-const SIDES = wordSet('wide long tall high deep thick');
+const SIDES = wordSet('wide long tall high deep thick w h l d');
 const FROM = wordSet('from between');
 
 function jointOf(line: Line, a: Draft, b: Draft): Kind | null {
@@ -90,6 +91,14 @@ function share(members: readonly Draft[]): void {
   const said = members.findLast((m) => m.unitFrom === 'said') ?? members.find((m) => m.unitFrom === 'implied');
   const unit = said?.unit;
   if (!unit) return;
+  // "Eight by four sheets", "2400 x 1200 sheets": how large they are, not how many.
+  if (members[0]!.group!.kind === 'pair' && unit.kind === 'pack') {
+    for (const m of members)
+      if (m.unitFrom === 'said') Object.assign(m, { unit: null, unitFrom: 'none', until: m.bareUntil ?? m.until });
+    return;
+  }
+  // "Three metre by six twenty": the bare number is in millimetres.
+  const thousandfold = (m: Draft) => unit.unit === 'm' && m.unitFrom === 'none' && m.n > 50 * m.d;
   // "Eight foot by two": feet said first do not reach over to a bare number.
   const backwards = members.at(-1)!.unitFrom === 'said' || unit.unit !== 'ft';
   // `2x10x14'`: a board's section is nominal, only its length is in feet.
@@ -98,10 +107,26 @@ function share(members: readonly Draft[]): void {
     if (m.unitFrom === 'said' || (m.unitFrom === 'none' && !backwards)) continue;
     if (m.unitFrom === 'implied' && unit.kind !== 'length') continue;
     if (m.unitFrom === 'implied' && unit.unit === 'ft') continue;
+    if (thousandfold(m)) continue;
+    if (isFeetToo(said!, m)) {
+      Object.assign(m, { unit: unitNamed('ft'), unitFrom: 'shared' });
+      // A shelf may be twelve inches deep.
+      if (m.n >= 12) m.doubt = `${m.n} ft or ${m.n} in?`;
+      continue;
+    }
     m.unit = unit;
     m.unitFrom = m === said ? m.unitFrom : 'shared';
   }
 }
+
+/** "Five foot six by seven": a small whole number beside feet and inches is more likely feet. */
+const isFeetToo = (said: Draft, m: Draft) =>
+  said.rule === 'quantity/feet-inches' &&
+  said.group!.kind === 'pair' &&
+  m.rule !== said.rule &&
+  m.d === 1 &&
+  m.n >= 3 &&
+  m.n <= 20;
 
 /** "Fifteen, maybe fifty": dictation takes one for the other, so both are asked about. */
 export function doubtTeens(line: Line, drafts: readonly Draft[]): void {

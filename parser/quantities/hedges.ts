@@ -92,9 +92,12 @@ function onCenter(line: Line, draft: Draft): void {
   if (!said && !(a === 'o' && (b === 'c' || ((b === '.' || b === '/') && c === 'c')))) return;
   draft.onCenter = true;
   if (draft.unit) return;
-  draft.unit = unitNamed('in');
+  // Nobody spaces anything two hundred inches apart: those are millimetres.
+  draft.unit = unitNamed(draft.n > MOST_INCHES * draft.d ? 'mm' : 'in');
   draft.unitFrom = 'implied';
 }
+
+const MOST_INCHES = 196;
 
 /** "Quarter inch per foot" is a slope; "11.5 square feet to the box" keeps what it is measured against. */
 function rate(line: Line, draft: Draft): void {

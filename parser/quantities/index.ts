@@ -28,6 +28,7 @@ export function readQuantities(
   const standing = correct(line, tokens, drafts);
   shareUnits(standing);
   doubtTeens(line, standing);
+  for (let i = 1; i < standing.length; i++) unimply(line, standing[i - 1]!, standing[i]!);
   for (const draft of standing) hedge(line, draft);
   const kept = apart(standing);
   return {
@@ -47,6 +48,22 @@ function apart(drafts: readonly Draft[]): Draft[] {
     if (draft.from >= (before?.until ?? 0) && !(before?.per && isRate)) out.push(draft);
   }
   return out;
+}
+
+/** How far "order five and a half" reaches back to the yards that were said. */
+const SAME_BREATH = 9;
+
+/** "Fourteen percent, oak's at eight and a half": a number with a part goes on in what was read before it, not in inches. */
+function unimply(line: Line, before: Draft, draft: Draft): void {
+  const goesOn =
+    before.unitFrom === 'said' && (before.unit?.unit === 'yd' || /^(?:percent|volume)$/.test(before.unit?.kind ?? ''));
+  const near = draft.from - before.until < SAME_BREATH;
+  if (!goesOn || !near || draft.unitFrom !== 'implied' || draft.shape !== 'mixed' || draft.d > 4 || draft.group) return;
+  for (let k = before.until; k < draft.from; k++)
+    if (line.tokens[k]!.kind === 'break' || line.word(k) === '.' || /^(?:cut|wide|tall|measures?)$/.test(line.word(k)))
+      return;
+  draft.unit = null;
+  draft.unitFrom = 'none';
 }
 
 function draftsIn(line: Line, claimed: Uint8Array): Draft[] {

@@ -1,7 +1,7 @@
 import { cardinalAt, STANDS_APART } from './cardinals.ts';
 import { digitPartAt, type Part, wordPartAt } from './fractions.ts';
 import type { Line } from './line.ts';
-import { ONES, PLURALS } from './words.ts';
+import { ONES, PARTS, PLURALS, TENS, wordSet } from './words.ts';
 
 /** A number as said: integer numerator over denominator, so that nothing is ever rounded. */
 export interface SaidNumber {
@@ -44,6 +44,8 @@ function digitsAt(line: Line, i: number): SaidNumber | null {
   const [whole, places] = token.text.replaceAll(',', '').split('.');
   const n = Number(`${whole}${places ?? ''}`);
   if (!Number.isSafeInteger(n)) return null;
+  const comma = places === undefined && !token.text.includes(',') ? decimalComma(line, i) : null;
+  if (comma) return comma;
   if (places !== undefined) return { n, d: 10 ** places.length, until: i + 1, shape: 'decimal', inWords: false };
   const spoken = wordPartAt(line, i, false);
   if (spoken && line.tokens[i + 1]?.kind === 'word') return fraction(spoken, true);
@@ -52,17 +54,48 @@ function digitsAt(line: Line, i: number): SaidNumber | null {
   );
 }
 
+/** `2,5 m`, `4,2 %`: a comma before one or two figures and a unit, as much of the world writes it. */
+function decimalComma(line: Line, i: number): SaidNumber | null {
+  const [whole, comma, part] = [line.tokens[i]!, line.tokens[i + 1], line.tokens[i + 2]];
+  if (comma?.text !== ',' || comma.spaced || !part || part.spaced || !/^\d{1,2}$/.test(part.text)) return null;
+  if (!/^\d{1,3}$/.test(whole.text) || !AFTER_COMMA.has(line.word(i + 3))) return null;
+  const d = 10 ** part.text.length;
+  return { n: Number(whole.text) * d + Number(part.text), d, until: i + 3, shape: 'decimal', inWords: false };
+}
+
+/** "Four comma two percent", as who learned to count elsewhere says four point two. */
+function spokenComma(line: Line, at: number, whole: number): SaidNumber | null {
+  if (line.tokens[at]?.text.toLowerCase() !== 'comma') return null;
+  const part = ONES.get(line.word(at + 1));
+  const measured = part !== undefined && part < 10 && AFTER_COMMA.has(line.word(at + 2));
+  return measured ? { n: whole * 10 + part, d: 10, until: at + 2, shape: 'decimal', inWords: true } : null;
+}
+
+const AFTER_COMMA = wordSet(
+  'm mm cm metros metro litros litro metre metres meter meters l litre litres liter liters kg kilo kilos % percent m2 m² m3 m³ bar kw kpa mpa volts amps',
+);
+
 /** `1 3/8`, `1-3/8`, `1½`, `2 and 3/8`, "2 and a half", `7 & 1/2`. */
 function mixedDigits(line: Line, i: number, whole: number): SaidNumber | null {
   const joint = line.tokens[i + 1];
   const dash = joint !== undefined && /^[-–]$/.test(joint.text) && !joint.spaced && line.tight(i + 2);
   const and = joint?.word === 'and' || joint?.word === '&' || joint?.word === 'y';
   const k = dash || and ? i + 2 : i + 1;
+  // "4x8 3/4 cdx": the sheet's size, then how thick it is.
+  if (!dash && !and && isSheet(line, i)) return null;
   const digits = digitPartAt(line, k);
   if (digits) return mixed(whole, digits, false);
   const words = and ? wordPartAt(line, k, true) : null;
   return words && mixed(whole, words, true);
 }
+
+/** The long side of a sheet, `4x8` or `4 x 10`, with no inch behind the part that follows. */
+const isSheet = (line: Line, i: number) =>
+  /^(?:8|9|10|12)$/.test(line.word(i)) &&
+  /^(?:x|by|×)$/.test(line.word(i - 1)) &&
+  /^(?:4|5|54)$/.test(line.word(i - 2)) &&
+  line.tokens[i + 4]?.kind === 'word' &&
+  !/^(?:in|inch|inches|x|by)$/.test(line.word(i + 4));
 
 function wordsAt(line: Line, i: number): SaidNumber | null {
   const word = line.word(i);
@@ -70,7 +103,14 @@ function wordsAt(line: Line, i: number): SaidNumber | null {
   if (part) return fraction(part, true);
   if (word === 'couple' || (word === 'a' && line.word(i + 1) === 'couple')) {
     const k = word === 'a' ? i + 2 : i + 1;
+    const scale = { hundred: 100, thousand: 1000 }[line.word(k)];
+    if (scale) return { n: 2 * scale, d: 1, until: k + 1, shape: 'whole', inWords: true };
     return { n: 2, d: 1, until: line.word(k) === 'of' ? k + 1 : k, shape: 'whole', inWords: true };
+  }
+  if (/^(?:oh|o)$/.test(word) && line.word(i + 1) === 'point') return pointAt(line, i + 1, 0);
+  if (/^una?$/.test(word) && line.word(i + 1) === 'y') {
+    const half = wordPartAt(line, i + 2, true);
+    if (half) return mixed(1, half, true);
   }
   if (word === 'dozen') return { n: 1, d: 1, until: i, shape: 'whole', inWords: true };
   if (word === 'point')
@@ -82,6 +122,8 @@ function wordsAt(line: Line, i: number): SaidNumber | null {
     const article = word === 'a' || word === 'an' || word === 'un' || word === 'una';
     return article ? { n: 1, d: 1, until: i + 1, shape: 'whole', inWords: true, article: true } : null;
   }
+  const comma = spokenComma(line, whole.until, whole.n);
+  if (comma) return comma;
   return (
     mixedWords(line, whole.n, whole.until) ??
     pointAt(line, whole.until, whole.n) ?? { ...whole, d: 1, shape: 'whole', inWords: true }
@@ -90,9 +132,16 @@ function wordsAt(line: Line, i: number): SaidNumber | null {
 
 /** "Two by fours", "nine twelve footers and six eights": a size said of many. */
 const pluralAt = (line: Line, i: number) => {
-  const n = line.word(i - 1) === 'by' || isCountedLength(line, i) ? PLURALS.get(line.word(i)) : undefined;
+  const n =
+    line.word(i - 1) === 'by' || isCountedLength(line, i) || isCountedSize(line, i)
+      ? PLURALS.get(line.word(i))
+      : undefined;
   return n === undefined ? null : { n, until: i + 1 };
 };
+
+/** "Two fives of the eggshell": pails by what they hold. */
+const isCountedSize = (line: Line, i: number) =>
+  ONES.has(line.word(i - 1)) && line.word(i + 1) === 'of' && /^(?:the|that|this)$/.test(line.word(i + 2));
 
 /** Boards by their length, where other footers were counted before. */
 const isCountedLength = (line: Line, i: number) =>
@@ -101,9 +150,9 @@ const isCountedLength = (line: Line, i: number) =>
 
 /** "One and three eighths", "two y media", and with the "and" swallowed "twelve three eighths". */
 function mixedWords(line: Line, whole: number, at: number): SaidNumber | null {
-  const and = line.word(at) === 'and' || line.word(at) === 'y';
+  const and = /^(?:and|y|&)$/.test(line.word(at)) || isClippedAnd(line, at);
   if (and) {
-    const part = digitPartAt(line, at + 1) ?? wordPartAt(line, at + 1, true);
+    const part = digitPartAt(line, at + 1) ?? wordPartAt(line, leaned(line, at + 1), true);
     if (part) return mixed(whole, part, true);
     return unnamedPart(line, whole, at + 1);
   }
@@ -115,6 +164,14 @@ function mixedWords(line: Line, whole: number, at: number): SaidNumber | null {
   const named = line.tokens[part.until]?.kind === 'word' && !STANDS_APART.has(unit) && !unit.startsWith('inch');
   return describes || (named && whole < 6) ? null : mixed(whole, part, true);
 }
+
+/** "Three an a half": dictation drops the d. */
+const isClippedAnd = (line: Line, at: number) =>
+  line.word(at) === 'an' && line.word(at + 1) === 'a' && PARTS.has(line.word(at + 2));
+
+/** "Thirty four and a heavy quarter": the part behind how it leans. */
+const leaned = (line: Line, at: number) =>
+  line.word(at) === 'a' && /^(?:strong|heavy|fat|full|light|scant|shy|skinny)$/.test(line.word(at + 1)) ? at + 2 : at;
 
 /** "Thirty two and three": eighths to some, sixteenths to others. Nothing is guessed: the whole stands, with the question. */
 function unnamedPart(line: Line, whole: number, at: number): SaidNumber | null {
@@ -133,9 +190,17 @@ function pointAt(line: Line, at: number, whole: number): SaidNumber | null {
   let k = at + 1;
   for (; line.tokens[k]; k++) {
     const token = line.tokens[k]!;
-    const one = token.word === 'oh' ? 0 : ONES.get(token.word);
+    const one = /^(?:oh|o)$/.test(token.word) ? 0 : ONES.get(token.word);
+    const ten = digits ? undefined : TENS.get(token.word);
     if (token.kind === 'number' && /^\d{1,4}$/.test(token.text)) digits += token.text;
-    else if (one !== undefined && one < 10) digits += one;
+    else if (ten !== undefined) {
+      // "Ten point sixty six".
+      const next = ONES.get(line.word(k + 1));
+      const joined = next !== undefined && next > 0 && next < 10;
+      digits += ten + (joined ? next : 0);
+      k += joined ? 2 : 1;
+      break;
+    } else if (one !== undefined && one < 10) digits += one;
     else break;
     if (digits.length > 4) return null;
   }
@@ -157,6 +222,7 @@ const READING = /^(?:is|at|was|reads?|reading|got|to|of|wants?|say|says|pulling|
 /** A unit behind it ("point four seven of an ohm"), or two figures where a reading is told ("static's point six five"). */
 const isMeasured = (line: Line, from: number, until: number) =>
   OF_POINT.test(line.word(until)) ||
+  /^(?:wide|high|tall|deep|long|thick)$/.test(line.word(until)) ||
   (line.word(until) === 'of' && /^an?$/.test(line.word(until + 1)) && OF_POINT.test(line.word(until + 2))) ||
   ((until - from > 2 || standsAlone(line, until)) &&
     (READING.test(line.word(from - 1)) || /'s$/.test(line.word(from - 1))));
@@ -169,5 +235,9 @@ function dozens(line: Line, number: SaidNumber | null): SaidNumber | null {
   if (!number) return null;
   const k = number.d === 2 && number.n === 1 && line.word(number.until) === 'a' ? number.until + 1 : number.until;
   if (!/^(?:dozen|doz|dz)$/.test(line.word(k)) || (number.n * 12) % number.d !== 0) return number;
+  // "A dozen and a half".
+  const half = line.word(k + 1) === 'and' && line.word(k + 2) === 'a' && line.word(k + 3) === 'half';
+  if (half)
+    return { n: (number.n * 12) / number.d + 6, d: 1, until: k + 4, shape: 'whole', inWords: true, pieces: true };
   return { n: (number.n * 12) / number.d, d: 1, until: k + 1, shape: 'whole', inWords: true, pieces: true };
 }

@@ -36,7 +36,8 @@ export function unitAt(line: Line, at: number, number: SaidNumber | null): SaidU
     const joined = !token.spaced && (token.kind === 'mark' || line.tokens[end - 1]!.text === '°');
     name = words === 0 || joined ? name + token.word : `${name} ${token.word}`;
     words++;
-    const unit = unitNamed(name);
+    // "Two boxes'll do".
+    const unit = unitNamed(name) ?? (name.length > 4 ? unitNamed(name.replace(/'(?:ll|d|ve|re)$/, '')) : null);
     if (unit && fits(line, k, end + 1, name, unit, number))
       found = { unit: meant(line, k, end + 1, unit, number), until: end + 1 };
     if (unit === null && joined && words > 1) break;
@@ -48,11 +49,16 @@ const dotted = (said: SaidUnit | null, until: number) => said && { unit: said.un
 
 function unitStart(line: Line, at: number, number: SaidNumber | null): number {
   let k = at;
+  // "40ish feet", "forty odd feet", "two hundred and change feet".
+  if (line.word(k) === 'ish' || line.word(k) === 'odd') k++;
+  else if (line.word(k) === 'and' && /^(?:change|some)$/.test(line.word(k + 1))) k += 2;
+  else if (line.word(k) === 'and' && line.word(k + 1) === 'a' && line.word(k + 2) === 'bit') k += 3;
   if (line.tokens[k]?.text === '-' && line.tight(k) && line.tokens[k + 1]?.kind === 'word') k++;
   if (number?.shape === 'decimal' && number.n < number.d && line.word(k) === 'of' && /^an?$/.test(line.word(k + 1)))
     return k + 2;
   if (number?.shape !== 'fraction') return k;
   if (line.word(k) === 'of' && /^an?$/.test(line.word(k + 1))) return k + 2;
+  if (line.word(k) === 'de') return k + 1;
   return number.d === 2 && /^an?$/.test(line.word(k)) ? k + 1 : k;
 }
 
@@ -130,9 +136,12 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
     return (
       number === null ||
       tight ||
-      (number.d > 1 && digits) ||
+      (number.d > 1 && (digits || line.tokens[from - 1]!.kind === 'number')) ||
       (digits && !IN_PLACE.has(next) && line.tokens[until]?.kind !== 'number')
     );
+  if (name === 'cube' || name === 'cubes') return number !== null && next === 'of';
+  // "800 lm" is light.
+  if (name === 'lm') return number !== null && number.n < 300 * number.d;
   // "2 t sand", "50# bag".
   if (name === 't') return digits && (LOOSE.has(next) || (next === 'of' && LOOSE.has(line.word(until + 1))));
   if (name === '#') return tight && digits && line.tokens[until]?.kind !== 'number';
@@ -144,10 +153,16 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
       (digits &&
         (name === 'm' || name === 'l' || name === 'g' || name === 'f' || name === 'v' || /^[VWFCL]$/.test(token.text)))
     );
-  if (AFTER_DIGITS.has(name) && !digits) return false;
+  // "Nought point eight bar": nobody cuts a bar in tenths.
+  const pressed = name === 'bar' && number !== null && number.d > 1;
+  if (AFTER_DIGITS.has(name) && !digits && !pressed) return false;
   if (name === 'pt') return digits && (tight || next === 'of');
   if (name === 'footer' || name === 'footers') return number !== null && number.d === 1 && number.n >= 6;
-  if (name === 'square') return number !== null && (number.n === 1 || next === 'of' || isOfRoof(line, from, number));
+  if (name === 'square')
+    return (
+      number !== null &&
+      (number.n === 1 || next === 'of' || isOfRoof(line, from, number) || isCover(line, from, until, number))
+    );
   if (name === 'each') return next !== 'of' && number?.d === 1;
   if (unit.kind === 'count') return number === null || number.d === 1;
   if (unit.kind === 'pack') {
@@ -178,6 +193,14 @@ const ROOFING = wordSet('roof roofing shingle shingles felt underlayment waste r
 /** "Twenty eight and a third square with the waste": of roofing; a "twelve square" hole elsewhere is twelve inches. */
 const isOfRoof = (line: Line, from: number, number: SaidNumber) =>
   number.d === 3 || [-9, -8, -7, -6, -5, -4, -3, -2, 1, 2, 3, 4, 5, 6].some((d) => ROOFING.has(line.word(from + d)));
+
+/** "Seven buckets over forty eight square": so much is covered; what is cut, or is a hole, is square itself. */
+const isCover = (line: Line, from: number, until: number, number: SaidNumber) =>
+  number.n >= 10 * number.d &&
+  endsPhrase(line, until) &&
+  ![2, 3, 4, 5, 6].some((back) =>
+    /^(?:cut|hole|holes|opening|pad|post|pads|box|column|plate|rip|about|make)$/.test(line.word(from - back)),
+  );
 
 const tempered = (line: Line, at: number) =>
   [-8, -7, -6, -5, -4, -3, 1, 2, 3].some((d) => WARMTH.has(line.word(at + d)));

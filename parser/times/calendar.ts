@@ -1,5 +1,7 @@
 import { addDays, addMonths } from './days.ts';
+import { holidayAt } from './holidays.ts';
 import type { Found, Rule, Talk } from './talk.ts';
+import { happened } from './told.ts';
 
 export const MONTHS = new Map<string, number>(
   [
@@ -26,7 +28,7 @@ const ORDINALS =
 const two = (n: number) => String(n).padStart(2, '0');
 
 /** The day in this year, or the next where it lies behind; null where the month has no such day. */
-function dateIn(talk: Talk, month: number, day: number, year?: number, past = false): string | null {
+export function dateIn(talk: Talk, month: number, day: number, year?: number, past = false): string | null {
   const this_ = Number(talk.today.slice(0, 4));
   const at = (y: number) => `${y}-${two(month)}-${two(day)}`;
   const ahead = at(this_) >= talk.today;
@@ -55,11 +57,20 @@ function behind(talk: Talk, day: number): string {
 }
 
 const COMES_BACK = /\b(?:be|come|comes|coming|go|get|gets|\w+'(?:s|m|re)) back$/;
+/** "Back on the 4th" and no more is somebody's return; "back on april 3rd we sealed it" is told. */
+const isReturn = (talk: Talk, at: number) =>
+  !/^[a-z]/.test(talk.word(at - 2)) &&
+  !/ (?:i|we|he|she|they|it) (?:never )?(?:\w+ed|was|were|went|came|did|had|got|put|cut|set|saw)\b/.test(
+    talk.join(at, at + 9),
+  );
+
 /** "Since the 10th", "back on april 3rd", "it went in on the 9th". */
 const isTold = (talk: Talk, at: number) =>
   talk.word(at) === 'since' ||
   (talk.word(at) === 'on' &&
-    ((talk.word(at - 1) === 'back' && !COMES_BACK.test(talk.lead(at))) || talk.toldOfPast(at)));
+    ((talk.word(at - 1) === 'back' && !COMES_BACK.test(talk.lead(at)) && !isReturn(talk, at)) ||
+      talk.toldOfPast(at))) ||
+  happened(talk, at + 1);
 
 /** `14th`, `fourteenth`, `twenty first`: the number and where its words end. */
 function ordinalAt(talk: Talk, i: number): { day: number; until: number; digits: boolean } | null {
@@ -88,8 +99,8 @@ export function theOrdinal(talk: Talk, i: number): Found | null {
 const DAY_CUE = /^(?:by|on|before|b4|until|till|til|due|after|starting|through|thru)$/;
 const SUBJECT = /^(?:we|they|he|she|i|he's|she's|they're|we're|i'm)$/;
 /** What happens on a day rather than to a numbered thing: "tops land the fourteenth", "push it to the 28th". */
-const DATED_VERB =
-  /\b(?:lands?|comes?|coming|ships?|delivers?|delivery|starts?|opens?|closes?|closing|move|push|bump|slide|reschedule|moved|pushed|bumped|inspection|final|deadline|has|arrives?|here|booked|scheduled|gone|back|leaves?|due)\b/;
+export const DATED_VERB =
+  /\b(?:lands?|comes?|coming|ships?|delivers?|delivery|starts?|opens?|closes?|closing|move|push|bump|slide|reschedule|moved|pushed|bumped|inspection|final|deadline|has|shuts?|shut|closed|booked|arrives?|here|booked|scheduled|gone|back|leaves?|due)\b/;
 
 /** "The fourteenth", "by the 1st", "the 30th of april", "the week of the 25th". */
 export const dayOfMonth: Rule = (talk, i) => {
@@ -97,29 +108,86 @@ export const dayOfMonth: Rule = (talk, i) => {
   const ordinal = ordinalAt(talk, i);
   if (!ordinal) return null;
   const { day, until, digits } = ordinal;
-  if (talk.word(until) === 'of') {
-    const month = MONTHS.get(talk.word(until + 1));
-    const date = month ? dateIn(talk, month, day) : null;
-    if (date) return { from: i - 1, until: until + 2, date, rule: 'time/day-of-month' };
-    if (talk.says(until, ['of', 'the', 'month']))
-      return { from: i - 1, until: until + 3, date: coming(talk, day), rule: 'time/day-of-month' };
-  }
   // "I'll be back on the nineteenth to put it in": so high a number counts no floors and no coats.
   const plain = day >= 13 && /^(?:on|by|before|until|till|til)$/.test(talk.word(i - 2));
   if (!plain && !talk.ends(until)) return null;
   const weekOf = talk.says(i - 3, ['week', 'of', 'the']);
   const told = isTold(talk, i - 2);
   const cue =
-    told || DAY_CUE.test(talk.word(i - 2)) || SUBJECT.test(talk.word(until)) || DATED_VERB.test(talk.lead(i - 1));
+    told ||
+    isNamed(talk, i - 2) ||
+    isInSpan(talk, i, until) ||
+    DAY_CUE.test(talk.word(i - 2)) ||
+    SUBJECT.test(talk.word(until)) ||
+    DATED_VERB.test(talk.lead(i - 1));
   // A bare high number counts days; a bare low one counts windows, coats and steps.
   if (!weekOf && !cue && day < 13) return null;
-  if (!weekOf && !told && !digits && day < 4 && !DAY_CUE.test(talk.word(i - 2))) return null;
+  if (
+    !weekOf &&
+    !told &&
+    !digits &&
+    day < 4 &&
+    !isNamed(talk, i - 2) &&
+    !isInSpan(talk, i, until) &&
+    !DAY_CUE.test(talk.word(i - 2))
+  )
+    return null;
   if (told) return { from: i - 1, until, date: behind(talk, day), past: true, rule: 'time/day-of-month' };
-  const date = coming(talk, day);
+  const date = inItsMonth(talk, i - 1, day) ?? coming(talk, day);
   if (!weekOf) return { from: i - 1, until, date, rule: 'time/day-of-month' };
   const from = talk.word(i - 4) === 'the' ? i - 4 : i - 3;
   return { from, until, date, to: addDays(date, 6), relation: 'during', rule: 'time/week-of' };
 };
+
+/** "Labor day's the seventh": a day of the holiday's own month. */
+function inItsMonth(talk: Talk, until: number, day: number): string | null {
+  for (let k = until - 1; k > until - 5; k--) {
+    const named = holidayAt(talk, k);
+    if (named && (named.until === until || (named.until === until - 1 && talk.word(until - 1) === 'is')))
+      return `${named.date.slice(0, 8)}${two(day)}`;
+  }
+  return null;
+}
+
+const TO = /^(?:to|through|thru|till|until|til|-|–)$/;
+
+/** "From the 2nd to the 8th": either end of it. */
+const isInSpan = (talk: Talk, i: number, until: number) =>
+  (talk.word(i - 2) === 'from' && TO.test(talk.word(until))) ||
+  (TO.test(talk.word(i - 2)) && [3, 4, 5, 6, 7].some((back) => talk.word(i - back) === 'from'));
+
+/** "Labor day's the seventh", "friday is the 3rd". */
+const isNamed = (talk: Talk, at: number) =>
+  /day's$/.test(talk.word(at)) || (talk.word(at) === 'is' && /day$/.test(talk.word(at - 1)));
+
+/** "22nd march", "first of july", "the 30th of april", "1st of the month". */
+export const ordinalMonth: Rule = (talk, i) => {
+  const ordinal = ordinalAt(talk, i);
+  if (!ordinal) return null;
+  const from = talk.word(i - 1) === 'the' ? i - 1 : i;
+  const of = talk.word(ordinal.until) === 'of';
+  const at = of ? ordinal.until + 1 : ordinal.until;
+  if (of && talk.says(at, ['the', 'month']))
+    return { from, until: at + 2, date: coming(talk, ordinal.day), rule: 'time/day-of-month' };
+  if (of && talk.says(at, ['next', 'month'])) {
+    const date = addDays(`${addMonths(`${talk.today.slice(0, 8)}01`, 1)}`, ordinal.day - 1);
+    return { from, until: at + 2, date, rule: 'time/day-of-month' };
+  }
+  const month = MONTHS.get(talk.word(at));
+  // "The second may crack", "first march": only spelled with "of" are they days.
+  if (!month || (!of && !ordinal.digits && /^(?:may|march|mar)$/.test(talk.word(at)))) return null;
+  const year = /^20\d\d$/.test(talk.word(at + 1)) ? Number(talk.word(at + 1)) : undefined;
+  const past = !year && isTold(talk, from - 1);
+  const date = dateIn(talk, month, ordinal.day, year, past);
+  if (!date) return null;
+  const until = year ? at + 2 : at + 1;
+  if (past) return { from, until, date, past, rule: 'time/month-day' };
+  if (!isWeekOf(talk, from)) return { from, until, date, rule: 'time/month-day' };
+  return { from: from - 2, until, date, to: addDays(date, 6), relation: 'during', rule: 'time/week-of' };
+};
+
+const isWeekOf = (talk: Talk, from: number) =>
+  talk.word(from - 2) === 'week' && /^(?:of|commencing|beginning|starting)$/.test(talk.word(from - 1));
 
 /** "Aug 14", "14 August", "june third", "may 4th 2027". A month without a day is no date: "may need", "march the layout". */
 export const monthDay: Rule = (talk, i) => {
@@ -141,7 +209,7 @@ export const monthDay: Rule = (talk, i) => {
   const date = dateIn(talk, month, day, year, past);
   if (!date) return null;
   if (past) return { from, until, date, past, rule: 'time/month-day' };
-  if (!talk.says(from - 2, ['week', 'of'])) return { from, until, date, rule: 'time/month-day' };
+  if (!isWeekOf(talk, from)) return { from, until, date, rule: 'time/month-day' };
   return { from: from - 2, until, date, to: addDays(date, 6), relation: 'during', rule: 'time/week-of' };
 };
 
@@ -151,71 +219,3 @@ const plainDay = (talk: Talk, i: number) =>
   !/^["'%/″′”’]$/.test(talk.word(i + 1)) &&
   talk.word(i - 1) !== '/' &&
   !/^(?:inch|inches|feet|foot|ft|in|more|of|x|boxes|bags)$/.test(talk.word(i + 1));
-
-/** `2026-11-11`, `11-11-26`: three figures and two hyphens, the year with four digits or after a month and a day. */
-function dashDate(talk: Talk, i: number): Found | null {
-  const figures = [i, i + 2, i + 4].map((k) => talk.word(k));
-  if (talk.word(i + 1) !== '-' || talk.word(i + 3) !== '-' || talk.tokens[i + 1]!.spaced || talk.tokens[i + 3]!.spaced)
-    return null;
-  const iso = /^20\d\d \d\d \d\d$/.test(figures.join(' '));
-  if (!iso && !/^\d{1,2} \d{1,2} (?:20)?\d\d$/.test(figures.join(' '))) return null;
-  const [a, b, c] = figures.map(Number) as [number, number, number];
-  const date = iso ? dateIn(talk, b, c, a) : dateIn(talk, a, b, 2000 + (c % 100));
-  return date ? { until: i + 5, date, rule: 'time/dashed' } : null;
-}
-
-const STRONG_CUE =
-  /^(?:by|due|until|till|til|lands?|arrives?|ships?|date|dated|starting|delivers?|thru|comes?|closes?)$/;
-/** `9-14` behind "ships", "due", "by": month and day. */
-function shortDash(talk: Talk, i: number): Found | null {
-  const [a, b] = [talk.word(i), talk.word(i + 2)];
-  if (!/^\d{1,2}$/.test(a) || talk.word(i + 1) !== '-' || !/^\d{1,2}$/.test(b)) return null;
-  if (talk.tokens[i + 1]!.spaced || !/^(?:due|ships?|lands?|arrives?|closes?|dated?)$/.test(talk.word(i - 1)))
-    return null;
-  const date = Number(b) > Number(a) && talk.ends(i + 3) ? dateIn(talk, Number(a), Number(b)) : null;
-  return date ? { until: i + 3, date, rule: 'time/dashed' } : null;
-}
-
-const WEAK_CUE = /^(?:on|before|b4|after|is|for|up|in|to|from)$/;
-
-/** `6/1`, `9/3/26`: a slash is a fraction first, so a date needs a cue before it, or a year. */
-export const slashDate: Rule = (talk, i) => {
-  const dashed = dashDate(talk, i) ?? shortDash(talk, i);
-  if (dashed) return dashed;
-  const [a, mark, b] = [talk.tokens[i], talk.tokens[i + 1], talk.tokens[i + 2]];
-  if (a?.kind !== 'number' || mark?.text !== '/' || b?.kind !== 'number') return null;
-  if (!/^\d{1,2}$/.test(a.text) || !/^\d{1,2}$/.test(b.text)) return null;
-  const yearAt = talk.tokens[i + 4];
-  const year =
-    talk.word(i + 3) === '/' && yearAt && /^(?:20)?\d\d$/.test(yearAt.text)
-      ? 2000 + (Number(yearAt.text) % 100)
-      : undefined;
-  const until = year ? i + 5 : i + 3;
-  // "Pitch is 6/12": a roof's rise, never June.
-  if (/\b(?:pitch|slope|rise)\b/.test(talk.lead(i))) return null;
-  // "31/3": more than twelve months there are not, so the day stands first.
-  const dayFirst = Number(a.text) > 12 && Number(a.text) <= 31 && Number(b.text) <= 12;
-  if (!year && !(dayFirst && !/^(?:2|4|8|16)$/.test(b.text) && talk.ends(until))) {
-    const fraction = /^(?:2|4|8|16|32|64)$/.test(b.text) || (b.text === '3' && /^1[024]$/.test(a.text));
-    const strong = STRONG_CUE.test(talk.word(i - 1)) || /\b(?:due|shows? up|lands?)\b/.test(talk.lead(i));
-    const dated = DATED_VERB.test(talk.lead(i));
-    // No rule is ruled in 15ths or 22nds: "final insp 7/22" needs no cue.
-    const bare =
-      Number(b.text) > 12 &&
-      !fraction &&
-      !/^[\d/"'%-]/.test(talk.word(i - 1)) &&
-      !/^(?:["'%/-]|amps?$)/.test(talk.word(until));
-    if (bare) {
-      const date = dateIn(talk, Number(a.text), Number(b.text));
-      return date ? { until, date, rule: 'time/slash' } : null;
-    }
-    // "6/20 or 6/22".
-    const second = /^(?:or|and|,)$/.test(talk.word(i - 1)) && talk.word(i - 3) === '/' && !fraction;
-    if (!strong && !second && !(WEAK_CUE.test(talk.word(i - 1)) && (dated || !fraction))) return null;
-    if (!talk.ends(until)) return null;
-  }
-  // "By 14/11": no month is a fourteenth one, so the day stands first.
-  const [month, day] = (dayFirst ? [b.text, a.text] : [a.text, b.text]).map(Number) as [number, number];
-  const date = dateIn(talk, month, day, year);
-  return date ? { until, date, rule: 'time/slash' } : null;
-};

@@ -10,7 +10,7 @@ function nth(year: number, month: number, weekday: number, n: number): string {
 }
 
 /** Days that crews plan around. The moving ones after 5 U.S.C. 6103(a). */
-const HOLIDAYS: readonly (readonly [words: string, on: (year: number) => string])[] = [
+const HOLIDAYS: readonly (readonly [words: string, on: (year: number, today: string) => string])[] = [
   ['thanksgiving', (year) => nth(year, 11, 4, 4)],
   ['christmas day', (year) => `${year}-12-25`],
   ['christmas eve', (year) => `${year}-12-24`],
@@ -21,7 +21,43 @@ const HOLIDAYS: readonly (readonly [words: string, on: (year: number) => string]
   ["new year's", newYear],
   ['new years', newYear],
   ['labor day', (year) => nth(year, 9, 1, 1)],
+  ['labour day', (year) => nth(year, 9, 1, 1)],
   ['memorial day', (year) => addDays(nth(year, 6, 1, 1), -7)],
+  // Canada: Holidays Act, R.S.C. 1985, c. H-5, and the provinces' own days.
+  ['victoria day', (year) => addDays(nth(year, 5, 1, 1), mondayBefore25(year))],
+  ['may two-four', (year) => addDays(nth(year, 5, 1, 1), mondayBefore25(year))],
+  ['family day', (year) => nth(year, 2, 1, 3)],
+  ['civic holiday', (year) => nth(year, 8, 1, 1)],
+  ['remembrance day', (year) => `${year}-11-11`],
+  ['st jean baptiste', (year) => `${year}-06-24`],
+  // Britain: Banking and Financial Dealings Act 1971, schedule 1.
+  ['bank holiday monday', bankHoliday],
+  ['the august bank holiday', (year) => lastMonday(year, 8)],
+  ['august bank holiday', (year) => lastMonday(year, 8)],
+  ['may bank holiday', (year, today) => (nth(year, 5, 1, 1) >= today ? nth(year, 5, 1, 1) : lastMonday(year, 5))],
+  ['spring bank holiday', (year) => lastMonday(year, 5)],
+  ['mothering sunday', (year) => addDays(easter(year), -21)],
+  ["burns' night", (year) => `${year}-01-25`],
+  ['burns night', (year) => `${year}-01-25`],
+  ['hogmanay', (year) => `${year}-12-31`],
+  ["st andrew's day", (year) => `${year}-11-30`],
+  // Australia: common practice, no source.
+  ['melbourne cup day', (year) => nth(year, 11, 2, 1)],
+  ['cup day', (year) => nth(year, 11, 2, 1)],
+  ['easter tuesday', (year) => addDays(easter(year), 2)],
+  ['ash wednesday', (year) => addDays(easter(year), -46)],
+  ['palm sunday', (year) => addDays(easter(year), -7)],
+  ['easter saturday', (year) => addDays(easter(year), -1)],
+  ['election day', (year) => addDays(nth(year, 11, 1, 1), 1)],
+  ["presidents' day", (year) => nth(year, 2, 1, 3)],
+  ['super bowl sunday', (year) => nth(year, 2, 0, 2)],
+  ['cyber monday', (year) => addDays(nth(year, 11, 4, 4), 4)],
+  ["indigenous peoples' day", (year) => nth(year, 10, 1, 2)],
+  ['st patricks day', (year) => `${year}-03-17`],
+  ["st paddy's day", (year) => `${year}-03-17`],
+  ["st paddy's", (year) => `${year}-03-17`],
+  ['valentines day', (year) => `${year}-02-14`],
+  ["valentine's", (year) => `${year}-02-14`],
   ['the fourth of july', (year) => `${year}-07-04`],
   ['fourth of july', (year) => `${year}-07-04`],
   ['the new year', newYear],
@@ -52,6 +88,17 @@ const HOLIDAYS: readonly (readonly [words: string, on: (year: number) => string]
   ['bonfire night', (year) => `${year}-11-05`],
 ];
 
+const lastMonday = (year: number, month: number) => addDays(nth(year, month + 1, 1, 1), -7);
+
+/** How many days behind may's first monday the last one before the 25th lies. */
+const mondayBefore25 = (year: number) => 7 * Math.floor((24 - Number(nth(year, 5, 1, 1).slice(8))) / 7);
+
+/** The coming one of Britain's bank holidays that fall on a monday. */
+function bankHoliday(year: number, today: string): string {
+  const days = [addDays(easter(year), 1), nth(year, 5, 1, 1), lastMonday(year, 5), lastMonday(year, 8)];
+  return days.find((day) => day >= today) ?? days[0]!;
+}
+
 function newYear(year: number): string {
   return first(year, 1);
 }
@@ -78,12 +125,25 @@ const OPENING = new Set(ROWS.map(({ words }) => words[0]));
 /** The coming holiday that is named at `i`, whatever stands around it. */
 export function holidayAt(talk: Talk, i: number): Found | null {
   if (!OPENING.has(talk.word(i))) return null;
-  const found = ROWS.find(({ words }) => talk.says(i, words));
+  const found = ROWS.find(({ words }) => isNamed(talk, i, words));
   if (!found) return null;
   const year = Number(talk.today.slice(0, 4));
-  const date = found.on(year) >= talk.today ? found.on(year) : found.on(year + 1);
+  const own = found.on(year, talk.today);
+  const date = own >= talk.today ? own : found.on(year + 1, talk.today);
   return { until: i + found.words.length, date, rule: 'time/holiday' };
 }
+
+/** Its last word may be a possessive: "labor day's the seventh". */
+const isNamed = (talk: Talk, i: number, words: readonly string[]) =>
+  words.every((word, k) =>
+    k === words.length - 1 ? talk.word(i + k) === word || talk.bare(i + k) === word : talk.word(i + k) === word,
+  );
+
+const SUBJECT = /^(?:we|they|he|she|i|you|nobody|everybody|everyone|no)(?:'|$)/;
+/** "Halloween they want the porch lights on": it opens what is said, and somebody does something on it. */
+const opens = (talk: Talk, from: number, until: number) =>
+  (from === 0 || !/^[a-z]/.test(talk.word(from - 1)) || /^(?:and|but|so|then|well)$/.test(talk.word(from - 1))) &&
+  SUBJECT.test(talk.word(until));
 
 const WEEK_BESIDE: ReadonlyMap<string, number> = new Map([
   ['of', 0],
@@ -106,6 +166,8 @@ export const holiday: Rule = (talk, i) => {
     const until = week ? found.until + 1 : found.until;
     return { from, until, date: monday, to: addDays(monday, 6), relation: 'during', rule: 'time/holiday-week' };
   }
+  if (talk.word(found.until) === 'fortnight')
+    return { until: found.until + 1, date: addDays(date, 14), rule: 'time/shifted' };
   // "Labor day weekend": the days off around it.
   if (talk.word(found.until) === 'weekend') {
     const saturday = addDays(date, -((weekdayOf(date) + 1) % 7));
@@ -113,6 +175,11 @@ export const holiday: Rule = (talk, i) => {
     return { until: found.until + 1, date: saturday, to, relation: 'during', rule: 'time/holiday-weekend' };
   }
   // A holiday called a day is nothing else: "crew's off presidents day".
-  const sure = LEADS.test(talk.word(i - 1)) || /^(?:day|friday|eve|juneteenth)$/.test(talk.word(found.until - 1));
-  return sure && talk.ends(found.until) ? found : null;
+  const sure =
+    LEADS.test(talk.word(i - 1)) ||
+    /^(?:day|friday|eve|juneteenth|monday|sunday|tuesday|wednesday|saturday|night|hogmanay|holiday|year)$/.test(
+      talk.bare(found.until - 1),
+    ) ||
+    opens(talk, i, found.until);
+  return sure && (talk.ends(found.until) || talk.word(found.until - 1).endsWith("'s")) ? found : null;
 };

@@ -1,12 +1,14 @@
 import type { Quantity, TimeMention, Token } from '../types.ts';
-import { dayOfMonth, monthDay, slashDate } from './calendar.ts';
+import { dayOfMonth, monthDay, ordinalMonth } from './calendar.ts';
 import { clockAfter } from './clock.ts';
-import { addDays } from './days.ts';
+import { addDays, addMonths } from './days.ts';
 import { holiday } from './holidays.ts';
 import { monthPart } from './months.ts';
-import { endOfDay, nearDay, stretch } from './near.ts';
+import { endOfDay, nearDay } from './near.ts';
 import { relationBefore } from './relation.ts';
 import { shifted } from './shifts.ts';
+import { slashDate } from './slashes.ts';
+import { stretch } from './stretches.ts';
 import { type Found, type Rule, Talk } from './talk.ts';
 import { dayOrTwo, inSomeTime, lengthOfTime, overnight, workingDays } from './waits.ts';
 import { weekday } from './weekdays.ts';
@@ -23,11 +25,12 @@ const RULES: readonly Rule[] = [
   workingDays,
   lengthOfTime,
   monthPart,
+  ordinalMonth,
   monthDay,
+  holiday,
   weekday,
   dayOfMonth,
   slashDate,
-  holiday,
 ];
 
 /**
@@ -60,6 +63,19 @@ export function readTimes(
     const opened = out.at(-1);
     if (joined.rule === 'time/weekday' && opened && isThrough(talk, i, claimed) && joined.date < opened.date)
       joined.date = addDays(joined.date, 7);
+    const span = opened && claimed > 0 ? spanOf(talk, opened, { claimed, from }) : null;
+    if (opened && span !== null) {
+      const later = joined.date < opened.date ? afterOpening(joined) : joined.date;
+      Object.assign(opened, {
+        from: places[span]!,
+        start: talk.tokens[span]!.start,
+        until: places[joined.until - 1]! + 1,
+      });
+      Object.assign(opened, { end, to: joined.to ?? later, relation: 'during', quote: text.slice(opened.start, end) });
+      claimed = joined.until;
+      i = joined.until;
+      continue;
+    }
     out.push({
       from: places[from]!,
       until: places[joined.until - 1]! + 1,
@@ -79,6 +95,27 @@ export function readTimes(
   }
   return out;
 }
+
+/** "From the 6th to the 8th", "between monday and wednesday": the place of the word that opens the span, or null. */
+function spanOf(talk: Talk, opened: TimeMention, { claimed, from }: { claimed: number; from: number }): number | null {
+  const joint = talk.word(from - 1) === 'the' ? from - 2 : from - 1;
+  if (claimed !== joint || opened.to) return null;
+  let first = claimed - 1;
+  while (first > 0 && talk.tokens[first]!.start > opened.start) first--;
+  const opening = talk.word(first - 1);
+  const spans =
+    (opening === 'from' && /^(?:to|through|thru|till|until|til|-|–)$/.test(talk.word(joint))) ||
+    (opening === 'between' && talk.word(joint) === 'and');
+  return spans ? first - 1 : null;
+}
+
+/** A span's last day lies behind its first one. */
+const afterOpening = (last: Found) =>
+  last.rule === 'time/weekday'
+    ? addDays(last.date, 7)
+    : last.rule === 'time/day-of-month'
+      ? addMonths(last.date, 1)
+      : last.date;
 
 const isThrough = (talk: Talk, i: number, claimed: number) =>
   claimed === i - 1 && /^(?:to|through|thru|till|until|-|–)$/.test(talk.word(i - 1));

@@ -13,8 +13,8 @@ const PARTS = new Map<string, readonly [first: number, last: number]>([
   ['early', [1, 10]],
   ['beginning', [1, 10]],
   ['start', [1, 10]],
-  ['mid', [11, 20]],
-  ['middle', [11, 20]],
+  ['mid', [15, 15]],
+  ['middle', [15, 15]],
   ['late', [21, 0]],
   ['end', [0, 0]],
 ]);
@@ -26,14 +26,14 @@ export const monthPart: Rule = (talk, i) => {
   if (week) return week;
   const part = PARTS.get(word);
   if (part) {
-    const of = talk.word(i + 1) === 'of' || talk.word(i + 1) === '-' ? i + 2 : i + 1;
+    const of = /^(?:of|-|in)$/.test(talk.word(i + 1)) ? i + 2 : i + 1;
     if (of === i + 1 && !/^(?:early|mid|late)$/.test(word)) return null;
     const month = monthAt(talk, of);
     return month && within(talk, i, month.until, month.start, part[0], part[1]);
   }
   const nth = weekdayOfMonth(talk, i, word);
   if (nth) return nth;
-  if (/^(?:until|till|til)$/.test(talk.word(i - 1)) && MONTHS.has(word) && talk.ends(i + 1))
+  if (/^(?:until|till|til|by|before|b4|come)$/.test(talk.word(i - 1)) && MONTHS.has(word) && talk.ends(i + 1))
     return { until: i + 1, date: monthAt(talk, i)!.start, rule: 'time/month-start' };
   if (word !== 'in' && word !== 'during') return null;
   const month = MONTHS.has(talk.word(i + 1)) ? monthAt(talk, i + 1) : null;
@@ -79,12 +79,14 @@ function monthAt(talk: Talk, k: number): { start: string; until: number } | null
   return { start: addMonths(first, (month - now + 12) % 12), until: k + 1 };
 }
 
+const MIDDLE = 15;
 const lastOf = (start: string) => addDays(addMonths(start, 1), -1);
 const dayIn = (start: string, day: number) => (day > 0 ? addDays(start, day - 1) : addDays(lastOf(start), day));
 
 function within(talk: Talk, i: number, until: number, start: string, first: number, last: number): Found {
   const [date, to] = [dayIn(start, first), dayIn(start, last)];
   const from = talk.word(i - 1) === 'the' ? i - 1 : i;
+  if (first === MIDDLE) return { from, until, date, rule: 'time/middle-of-a-month' };
   return date === to
     ? { from, until, date, relation: 'by', rule: 'time/end-of-a-month' }
     : { from, until, date, to, relation: 'during', rule: 'time/part-of-a-month' };

@@ -88,8 +88,8 @@ export class Talk {
   ends(i: number): boolean {
     const next = this.tokens[i];
     if (next === undefined || next.kind === 'break') return true;
-    if (next.kind === 'mark') return /^[,.;:!?)]$/.test(next.text);
-    return NEUTRAL.has(next.word);
+    if (next.kind === 'mark') return /^[,.;:!?)&–—-]$/.test(next.text);
+    return NEUTRAL.has(next.word.replace(/'(?:s|re|ll|ve|d|m)$/, ''));
   }
 
   /** Told of what has been: "it was twenty six on monday", "damp since sunday". */
@@ -100,9 +100,11 @@ export class Talk {
 }
 
 const NEUTRAL = new Set(
-  'and or so but then if when because since while at around about before after by for in is was are we i he she they you it the that this will gonna should can says said please latest anyway now or rather instead unless only though too'.split(
-    ' ',
-  ),
+  (
+    'and or so but then if when because since while at around about before after by for in is was are we i he she they you it the that this will gonna should can says said please latest anyway now or rather instead unless only though too on to from with till until til through thru not no nobody nothing everyone everybody somebody someone ' +
+    'anyone as per once both all maybe probably hopefully sharp first between either where who our my his her their your these those there here ' +
+    'have has had do does did would could may might must need needs going except again still already also just yet even which next n me us them him earliest'
+  ).split(' '),
 );
 const PAST =
   /\b(?:was|were|had|did|came|poured|ordered|paid|picked|said|poured|started|finished|since|went|(?<!the |on |at )left|found|(?<!'s |'ve |has |have )got|told|called|dropped|sat|ran)\b/;

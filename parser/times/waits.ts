@@ -7,7 +7,7 @@ import { WEEKDAYS } from './weekdays.ts';
 const WAIT_BEFORE =
   /\b(?:cure|cures|cured|curing|dry|dries|drying|set|sets|sit|sits|wait|waits|give|gets?|leave|rest|let|keep|stay|stays|before|then|fans?|heaters?|dehu|off it|off of it|acclimate|cool|harden|till|until|traffic|needs?|not|don't|dont|for|soak|water|closed|espere|esperar)\b/;
 const WAIT_AFTER =
-  /^(?:before|then|till|until|and then|to (?:cure|dry|set|harden|cool|skin)|, ?then|dry|cure|first|nobody|no one)\b/;
+  /^(?:before|then|till|until|and then|and after|after (?:the|it|that|they|you|we)|to (?:cure|dry|set|harden|cool|skin)|, ?then|dry|cure|first|nobody|no one)\b/;
 /** A length of a test or of work done is no wait. */
 const SPENT =
   /\b(?:held|hold|tested|test|took|takes|worked|spent|been|last|every|each|per|about an?|charged?|ran|runs|labor|lasted|drive)\b/;
@@ -84,8 +84,49 @@ const TIMED = new Map([
   ["fortnight's", 14],
 ]);
 
+const AGO: ReadonlyMap<string, (today: string) => string> = new Map([
+  ['day', (today) => addDays(today, -1)],
+  ['week', (today) => addDays(today, -7)],
+  ['fortnight', (today) => addDays(today, -14)],
+  ['month', (today) => addMonths(today, -1)],
+  ['year', (today) => addMonths(today, -12)],
+]);
+
+/** What is meant by a few. Common practice, no source. */
+const FEW = 3;
+
+/** "In a few days", "give it a few days", "a few weeks ago". */
+function aFew(talk: Talk, i: number, until: number, days: number): Found | null {
+  if (/^(?:ago|back)$/.test(talk.word(until)))
+    return { until: until + 1, date: addDays(talk.today, -days), past: true, rule: 'time/ago' };
+  const out = /^(?:out|away)$/.test(talk.word(until)) ? 1 : talk.says(until, ['from', 'now']) ? 2 : 0;
+  const date = addDays(talk.today, days);
+  if (talk.word(i - 1) === 'in' || out)
+    return {
+      from: talk.word(i - 1) === 'in' ? i - 1 : i,
+      until: until + out,
+      date,
+      relation: 'on',
+      rule: 'time/in-days',
+    };
+  if (!(SURE_WAIT.test(talk.lead(i)) || /\b(?:give|needs?|wants?)\b/.test(talk.lead(i))) || talk.toldOfPast(i))
+    return null;
+  return { until, date, relation: 'notBefore', hours: 24 * days, rule: 'time/wait' };
+}
+
 /** "In a fortnight", "in a week's time", "give it another day". */
 export const inSomeTime: Rule = (talk, i) => {
+  const ago =
+    /^an?$/.test(talk.word(i)) && /^(?:ago|back)$/.test(talk.word(i + 2)) ? AGO.get(talk.word(i + 1)) : undefined;
+  if (ago && !WEEKDAYS.has(talk.word(i + 3)))
+    return { until: i + 3, date: ago(talk.today), past: true, rule: 'time/ago' };
+  const fewAt = talk.word(i) === 'a' && talk.word(i + 1) === 'few' ? i + 2 : 0;
+  const few = fewAt ? { days: 1, weeks: 7 }[talk.word(fewAt)] : undefined;
+  if (few) return aFew(talk, i, fewAt + 1, FEW * few);
+  if (talk.says(i, ['a', 'fortnight', 'from', 'now']) || talk.says(i, ['a', 'fortnight', 'from', 'today']))
+    return { until: i + 4, date: addDays(talk.today, 14), relation: 'on', rule: 'time/in-days' };
+  if (talk.says(i, ['in', 'a', 'month', 'or', 'so']))
+    return { until: i + 5, date: addMonths(talk.today, 1), relation: 'on', rule: 'time/in-days' };
   if (talk.says(i, ['in', 'a', 'fortnight']))
     return { until: i + 3, date: addDays(talk.today, 14), relation: 'on', rule: 'time/in-days' };
   const days = talk.says(i, ['in', 'a']) && talk.word(i + 3) === 'time' ? TIMED.get(talk.word(i + 2)) : undefined;
@@ -178,6 +219,8 @@ function wait(talk: Talk, i: number, quantity: Quantity, until: number, hours: n
   if (isHeld(lead)) return { until, date: endOf(talk, quantity), relation: 'notBefore', hours, rule: 'time/wait' };
   if (talk.word(i - 1) === 'after' && !talk.toldOfPast(i))
     return { until, date: endOf(talk, quantity), relation: 'notBefore', hours, rule: 'time/wait' };
-  if (!WAIT_BEFORE.test(lead) && !WAIT_AFTER.test(follow)) return null;
+  // "Two more days on the mud".
+  const more = quantity.more === true && hours >= LEAST_HOURS_ON && !talk.toldOfPast(i);
+  if (!more && !WAIT_BEFORE.test(lead) && !WAIT_AFTER.test(follow)) return null;
   return { until, date: endOf(talk, quantity), relation: 'notBefore', hours, rule: 'time/wait' };
 }

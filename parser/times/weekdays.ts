@@ -1,6 +1,7 @@
-import { monthDay, theOrdinal } from './calendar.ts';
+import { monthDay, ordinalMonth, theOrdinal } from './calendar.ts';
 import { addDays, lastWeekday, nextWeekday, weekdayOf } from './days.ts';
 import type { Found, Rule, Talk } from './talk.ts';
+import { happened } from './told.ts';
 
 export const WEEKDAYS = new Map<string, number>(
   [
@@ -18,7 +19,7 @@ export const WEEKDAYS = new Map<string, number>(
 const DOUBTFUL = new Set(['sun', 'sat', 'wed', 'mon']);
 const CUE =
   /^(?:by|on|this|next|last|until|till|til|before|b4|due|thru|through|or|and|to|late|early|come|comes|coming|for|since)$/;
-const PART = /^(?:morning|afternoon|night|evening|am|pm|aft|noon|midday|lunchtime|eod)$/;
+const PART = /^(?:morning|afternoon|arvo|night|evening|am|pm|aft|noon|midday|lunchtime|eod)$/;
 
 /** Weekdays: "friday", "next tuesday", "last friday", "a week from monday", "monday week", "friday the 14th". */
 export const weekday: Rule = (talk, i) => {
@@ -68,7 +69,17 @@ export const weekday: Rule = (talk, i) => {
     const from = talk.says(i - 2, ['this', 'coming']) ? i - 2 : i - 1;
     return { from, until, date: next, rule: 'time/this-weekday' };
   }
-  if (before === 'since' || WASTED.test(before) || ((before === 'on' || before === 'back') && talk.toldOfPast(i - 1)))
+  const gone = talk.says(until, ['just', 'gone']) ? until + 2 : talk.word(until) === 'gone' ? until + 1 : 0;
+  if (gone) return { until: gone, date: lastWeekday(talk.today, day), past: true, rule: 'time/weekday-past' };
+  // "Thursday morning", told on that day's afternoon.
+  const isToday = weekdayOf(talk.today) === day && until === i + 2 && Number(talk.now.slice(11, 13)) >= 12;
+  if (isToday && happened(talk, i)) return { until, date: talk.today, past: true, rule: 'time/weekday-past' };
+  if (
+    before === 'since' ||
+    happened(talk, i) ||
+    WASTED.test(before) ||
+    ((before === 'on' || before === 'back') && talk.toldOfPast(i - 1))
+  )
     return { until, date: lastWeekday(talk.today, day), past: true, rule: 'time/weekday-past' };
   return { until, date: next, rule: 'time/weekday' };
 };
@@ -99,8 +110,10 @@ const SITS =
   /\b(?:i|we|he|she|they|who|that|which|where|has|had|been|just|the|a|these|those|in|of)(?: \w+)?$|\b(?:the|a|an|my|our|his|her) \w+$|^$/;
 
 function isMeant(talk: Talk, i: number): boolean {
-  const word = talk.word(i);
+  const word = talk.bare(i);
   if (!DOUBTFUL.has(word)) return true;
+  // "The sun's out": nobody writes a short day with an s of its own.
+  if (word !== talk.word(i)) return false;
   if (CUE.test(talk.word(i - 1)) || PART.test(talk.word(i + 1))) return true;
   // "He'll do the gas line sat": told last, of what is to come.
   const last = talk.tokens[i + 1];
@@ -123,7 +136,10 @@ function namedDay(talk: Talk, until: number): Found | null {
   const at = talk.word(until) === ',' ? until + 1 : until;
   const ordinal =
     talk.word(at) === 'the' ? theOrdinal(talk, at + 1) : /^\d{1,2}$/.test(talk.word(at)) ? theOrdinal(talk, at) : null;
-  const found = ordinal && talk.ends(ordinal.until) ? ordinal : monthDay(talk, at);
+  const figure = /^\d{1,2}$/.test(talk.word(at)) ? monthDay(talk, at + 1) : null;
+  const dated =
+    ordinalMonth(talk, talk.word(at) === 'the' ? at + 1 : at) ?? (figure?.from === at ? figure : monthDay(talk, at));
+  const found = dated ?? (ordinal && talk.ends(ordinal.until) ? ordinal : null);
   return found && (found.from ?? at) >= until - 1 ? { ...found, from: until - 1 } : null;
 }
 

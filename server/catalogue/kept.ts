@@ -5,10 +5,10 @@ import { readCatalogue } from './rows.ts';
 
 /** The firm's price list, read from the store once, and again only when a list was sent. */
 export class KeptCatalogue {
-  readonly #store: Pick<Store, 'catalogue' | 'putCatalogue' | 'dropCatalogue'>;
+  readonly #store: Pick<Store, 'catalogue' | 'putCatalogue'>;
   #read: Promise<Catalogue> | null = null;
 
-  constructor(store: Pick<Store, 'catalogue' | 'putCatalogue' | 'dropCatalogue'>) {
+  constructor(store: Pick<Store, 'catalogue' | 'putCatalogue'>) {
     this.#store = store;
   }
 
@@ -16,25 +16,35 @@ export class KeptCatalogue {
   async put(text: string, keptAt: string): Promise<CatalogueView | { wrong: string[] }> {
     const read = readCatalogue(text);
     if (!read.ok) return { wrong: read.wrong };
-    await this.#store.putCatalogue(text, keptAt);
+    await this.#store.putCatalogue({ text, keptAt });
     this.#read = null;
     return this.view();
   }
 
   /** From now on there is none. */
   async drop(): Promise<CatalogueView> {
-    await this.#store.dropCatalogue();
+    await this.#store.putCatalogue(null);
+    this.#read = null;
+    return this.view();
+  }
+
+  /** The list from before, in place of the one that stands; null where there is none. */
+  async putBack(): Promise<CatalogueView | null> {
+    const before = await this.#store.catalogue('before');
+    if (!before) return null;
+    await this.#store.putCatalogue(before);
     this.#read = null;
     return this.view();
   }
 
   async view(): Promise<CatalogueView> {
     const { rows } = await this.now();
-    const kept = await this.#store.catalogue();
+    const [kept, before] = await Promise.all([this.#store.catalogue(), this.#store.catalogue('before')]);
+    const read = before && readCatalogue(before.text);
     return {
-      rows: rows.length,
-      suppliers: [...new Set(rows.map((r) => r.supplier))].sort(),
+      ...counted(rows),
       keptAt: kept?.keptAt ?? null,
+      before: read?.ok ? counted(read.rows) : null,
     };
   }
 
@@ -53,3 +63,8 @@ export class KeptCatalogue {
     return this.#read;
   }
 }
+
+const counted = (rows: readonly { supplier: string }[]) => ({
+  rows: rows.length,
+  suppliers: [...new Set(rows.map((r) => r.supplier))].sort(),
+});

@@ -18,6 +18,7 @@
  * | PUT /api/catalogue | a price list as a CSV file | `CatalogueView`, 422 naming the lines that are wrong |
  * | GET /api/catalogue | | `CatalogueView` |
  * | DELETE /api/catalogue | | `CatalogueView` of none |
+ * | POST /api/catalogue/before | | `CatalogueView`: the list from before stands, and the one that stood is the one before |
  * | GET /api/catalogue/file.csv | | the price list as it was sent |
  * | POST /api/reckon | `Form`: a calculator's kind and sizes | `FormAnswer`, 422 with the reason in words |
  * | POST /api/reckon/check | `CheckForm`: a fit check and the sizes that are known | `CheckAnswer`, 422 with the reason in words |
@@ -59,6 +60,8 @@ export interface CatalogueView {
   suppliers: string[];
   /** UTC moment at which it was sent; null where there is none. */
   keptAt: string | null;
+  /** The list that stood before this one, which can be put back. */
+  before: { rows: number; suppliers: string[] } | null;
 }
 
 export interface NewNote {

@@ -4,7 +4,7 @@ import { Refused } from './errors.ts';
 
 export const CATALOGUE_LIMIT = 4_000_000;
 
-/** The firm's price list: PUT the file as the spreadsheet saved it, GET what stands, GET it back as a file, DELETE it. */
+/** The firm's price list: PUT the file as the spreadsheet saved it, GET what stands, GET it back as a file, DELETE it, POST the one before back. */
 export function catalogueRoutes(site: Site): Router {
   const routes = Router();
   routes.put('/', express.raw({ type: () => true, limit: CATALOGUE_LIMIT }), async (req, res) => {
@@ -18,6 +18,11 @@ export function catalogueRoutes(site: Site): Router {
   });
   routes.delete('/', async (_req, res) => {
     res.json(await site.dropCatalogue());
+  });
+  routes.post('/before', async (_req, res) => {
+    const kept = await site.putCatalogueBack();
+    if (!kept) throw new Refused('not-found');
+    res.json(kept);
   });
   routes.get('/file.csv', async (_req, res) => {
     const kept = await site.store.catalogue();

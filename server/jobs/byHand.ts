@@ -28,5 +28,9 @@ export function asSet(line: OrderLine, set: HandSet | undefined): OrderLine {
       because: `${line.because}; less ${new Fraction(set.met!).toFraction(true)} ${set.state === 'have' ? 'on hand' : set.state}`,
     };
   const { state = line.state, quantity = line.quantity, unit = line.unit } = set;
-  return { ...line, state, quantity, unit };
+  const put = set.quantity !== undefined && set.quantity !== line.quantity;
+  const because = put
+    ? `${line.because}; put at ${new Fraction(set.quantity!).toFraction(true)} by hand`
+    : line.because;
+  return { ...line, state, quantity, unit, because };
 }

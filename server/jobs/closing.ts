@@ -2,11 +2,12 @@ import { sameArea, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Done } from '../../parser/types.ts';
 import { type Board, isLive, isWork, type Standing, sharing } from './board.ts';
 import { ALONE, ask, nameOf, open, setState, type Telling } from './items.ts';
+import { type ByRules, sureOf } from './linking/index.ts';
 import { find, headIn, headOf, namesAnother, placesClash, unmeasured } from './match.ts';
 import { BEFORE, CARRIES, ENDS, PUTS, stems } from './verbs.ts';
 
-/** The item that finished work answers, by the rules. */
-function answeredByRules(telling: Telling, fact: Done): Standing | null {
+/** The item that finished work answers, by the rules, or the one that it may answer. */
+function answeredByRules(telling: Telling, fact: Done): ByRules {
   const { board, entry } = telling;
   const named = objectWords(fact.task);
   // "New one's in": the thing stands in the words just before.
@@ -16,18 +17,19 @@ function answeredByRules(telling: Telling, fact: Done): Standing | null {
   const fits = (item: Standing) => answers(item, fact.task);
   const sought = { words, area: fact.area, quote: fact.quote, head: headOf(fact.task) };
   const whole = find(board, sought, { fits, sure: 0.6, anyOf: false });
-  if (whole?.sure) return whole.item;
+  if (whole?.sure) return sureOf(whole.item);
   const byThing = (of: ReadonlySet<string>) =>
     of.size ? find(board, { ...sought, words: of }, { fits, sure: 0.75, anyOf: false }) : null;
   const said = byThing(object);
   const thing = said?.sure ? said : byThing(unmeasured(object));
-  if (thing?.sure) return thing.item;
-  return (
+  if (thing?.sure) return sureOf(thing.item);
+  const item =
     replacedBy(board, fact) ??
     renewedOf(telling, fact) ??
     patchedUp(board, fact) ??
-    dueToday(board, fact, entry.at.slice(0, 10))
-  );
+    dueToday(board, fact, entry.at.slice(0, 10)) ??
+    onlyOne(board, fact);
+  return item ? sureOf(item) : { item: null, perhaps: (whole ?? thing ?? said)?.item ?? null };
 }
 
 /** Finished work closes the item that it answers, and only that; else it stands in the day log as its own closed line. */
@@ -131,6 +133,25 @@ function patchedUp(board: Board, fact: Done): Standing | null {
   );
   return fits.length === 1 ? fits[0]! : null;
 }
+
+/** Work on a thing that one item alone is about answers it, whatever was done to it. */
+function onlyOne(board: Board, fact: Done): Standing | null {
+  const verb = stem(fact.task.split(' ')[0]!);
+  if (BEFORE.has(verb) || NOT_YET.test(fact.quote.toLowerCase())) return null;
+  const object = objectWords(fact.task);
+  const thing = fact.task.split(' ').slice(1).join(' ');
+  const fits = [...sharing(board, object, 'live')].filter(
+    (item) => object.has(item.head) && sameArea(item.area, fact.area),
+  );
+  const [only] = fits;
+  if (fits.length !== 1 || !only || isWork(only.head)) return null;
+  if (namesAnother(thing, only.head, only) || placesClash({ words: object, area: fact.area, quote: fact.quote }, only))
+    return null;
+  return answers(only, fact.task) ? only : null;
+}
+/** Some of it is left, or it is only begun. */
+const NOT_YET =
+  /\b(?:half|almost|nearly|part|partly|some|started|first|one coat|so far|except|but not|not|ordered|ready to|tomorrow|still)\b/;
 
 const ONE_OF = /\b(?:first|second|third|fourth|fifth|other|last|rest)\b/;
 /** "Second one tomorrow", "second course is pointed": told by which of them it is, with no verb. */

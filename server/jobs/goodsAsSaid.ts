@@ -20,10 +20,20 @@ export function goodsAsSaid(fact: Material, text: string, facts: readonly Fact[]
   )
     return { ...fact, item: fact.unit, unit: 'each' };
   if (/\bfooters?$/.test(fact.quote) && fact.unit === 'ft')
-    return { ...fact, size: `${fact.quantity} ft`, quantity: null, exact: null, unit: null };
+    return {
+      ...fact,
+      size: `${fact.quantity} ft`,
+      quantity: null,
+      exact: null,
+      unit: null,
+      // A length of boards uses none of them up.
+      status: fact.status === 'used' ? 'mentioned' : fact.status,
+    };
   if (fact.unit === 'ft' && /\bof (?:them|those|these|em|'em)$/.test(fact.quote)) return { ...fact, unit: 'each' };
   if (onlySpokenOf(fact, text, facts)) return { ...fact, status: 'mentioned' };
   if (fact.status === 'used' && wantedFor(fact, text, facts)) return { ...fact, status: 'need' };
+  // "Thirty two sheets worth": so much work, not so much stock.
+  if (fact.status === 'have' && /^'?s? worth\b/.test(text.slice(fact.end))) return { ...fact, status: 'need' };
   const said = text.toLowerCase();
   const before = said.slice(Math.max(0, fact.start - 40), fact.start);
   const after = said.slice(fact.end, fact.end + 60);
@@ -57,8 +67,10 @@ const isSizeOf = (fact: Material, facts: readonly Fact[]): boolean =>
 /** "Sixty pound bags", "10 ft sticks": a pack in the plural without a count tells how something is sold, and is not one. */
 const isHowSold = (fact: Material): boolean =>
   fact.quantity === 1 &&
-  / (?:lb|kg|ft|m|oz|gal|L)$/.test(fact.size ?? '') &&
-  /\b(?:bags|sacks|sticks|lengths|boxes|buckets|pails|tubes|rolls|coils|cans|tins|tubs)$/i.test(fact.quote) &&
+  / (?:lb|kg|ft|m|oz|gal|L|cu ft)$/.test(fact.size ?? '') &&
+  /\b(?:bags|sacks|sticks|lengths|boxes|buckets|pails|tubes|rolls|coils|cans|tins|tubs)(?: [\d./]+ cu ft)?$/i.test(
+    fact.quote,
+  ) &&
   !namesItself(fact);
 
 /** "3 @ 1400": a bare count and a length behind it are pieces of a cut list, whatever was named before. */
@@ -180,3 +192,9 @@ function countBeside(
 
 /** A pack's own word where goods' name should be: "two pieces", "a can and a half". */
 export const isPackWord = (item: string) => PACKS.test(item);
+
+const BARE =
+  /^(?:(?:more|ones?|ml|altogether|come|comes|white|wht|black|gr[ae]y|brown|bronze|brass|chrome|nickel|satin|gloss|clear|round|square|oval|flat|plain|cast|steel|single|double|two|three|left|right|hand|gang|small|large|big|long|short|same|kind|type|new|itself|slate|oak|pine)(?: |-|$))+$/;
+
+/** What kind goods are to be, and not what they are: "one black", "two-gang white". */
+export const isBare = (item: string) => BARE.test(item.toLowerCase());

@@ -3,17 +3,20 @@ import type { Fact, Material } from '../../parser/types.ts';
 import { remembered } from '../takeoff/reading/remembered.ts';
 import { type Goods, onHandOf, openNeed, type Position, toBuy } from './materials.ts';
 import { numberOf } from './numbers.ts';
+import { LEADS, POINTS, unwantedIn } from './unwanted.ts';
 
 /** What words without a count say of goods that stand on the list: only the list knows what "both tubes" are. */
 export interface GoodsTold {
   position: Position;
   fact: Material;
+  /** Nobody has to buy it. */
+  drops?: true;
 }
 
 /** Any of these words may tell of goods; without one the note is not looked at. */
 const MAY_TELL =
-  /\b(?:got|picked|grabbed|bought|fetched|collected|ordered|orderd|came|arrived|showed|turned up|here|gone|used|make|delivered|dropped|loaded|had|has|have|order|coming)\b/;
-const mayTell = remembered((text) => MAY_TELL.test(text.toLowerCase()));
+  /\b(?:got|picked|grabbed|bought|fetched|collected|ordered|orderd|came|arrived|showed|turned up|here|gone|used|make|delivered|dropped|loaded|had|has|have|order|coming|purchased|store|shop|yard|depot|truck|van|ute|workshop|garage|trailer|shed)\b/;
+const mayTell = remembered((text) => MAY_TELL.test(text.toLowerCase()) || unwantedIn(text.toLowerCase()).length > 0);
 const LISTS =
   /\b(?<!(?:'ve|'s|'d|has|have|had) )(?:got|picked up|grabbed|bought|fetched|collected|came back with|loaded up)\b(?! (?:to|it|rid|a call|him|her|them|done|ready|going|started|back|no|none)\b):?([^.;!?\n]*)/g;
 const ORDERS =
@@ -22,10 +25,26 @@ const COMES =
   /(?:^|[.;!?,\n]|\band\b)\s*(?:so |and |ok |okay )?((?:the |that |those |our |all |both |other |rest of |\d+ |[a-z]+ ){0,2}[a-z0-9][^.;!?,\n]{1,40}?)(?:'s|s')? (?:finally |just |all )?(?:showed up|turned up|came in|came|arrived|is here|are here|got here|(?:was|were|got) (?:delivered|dropped off))\b(?! (?:off|out|loose|apart|down|undone|unglued|with|up)\b)/g;
 /** "I had a disconnect on the truck", "got a board for it back at the shop", "she's got the white for it": nobody has to buy it. */
 const STOCK =
-  /\b(?:(?:i|we|they|he|she|owner|homeowner|customer|client)(?: (?:already|still|just))?(?:'ve|'d|'s)? ?(?:already |still )?(?:had|have|has|got|bought|bring|brings)|(?:^|(?<=[.;!?,\n] *))had) ((?:(?!\b(?:and|so|but|need)\b)[^.;!?,\n]){2,50}?) (?:(?:back )?(?:on|in|at) (?:the|my|our|his|her) (?:truck|van|ute|shop|garage|trailer|shed|yard|box|bag)|(?:her|him|them)(?:self|selves)|for it)\b/g;
+  /\b(?:(?:i|we|they|he|she|owner|homeowner|customer|client)(?: (?:already|still|just))?(?:'ve|'d|'s)? ?(?:already |still )?(?:had|have|has|got|bought|bring|brings)|had(?= (?:a|an|the|one|two|three|four|half|some|couple)\b)) ((?:(?!\b(?:and|so|but|need)\b)[^.;!?,\n]){2,50}?) (?:(?:back )?(?:on|in|at) (?:the|my|our|his|her) (?:truck|van|ute|shop|garage|trailer|shed|yard|box|bag)|(?:her|him|them)(?:self|selves)|for it)\b/g;
 const GONE =
   /(?:^|[.;!?,\n]|\band\b)\s*(?:the |that |both |all the )?([a-z0-9][^.;!?,\n]{1,40}?)(?:'s| is| are|'re) (?:all )?gone\b/g;
 const USED_UP = /\bused (?:up )?(?:all (?:of )?|the (?:last|rest)(?: of)? )(?:the |that |those )?([^.;!?,\n]{2,40})/g;
+/** "Lumber yard had the sweep", "the shop had it": what a supplier had was taken along. */
+const SUPPLIED =
+  /\b(?:yard|store|shop|supplier|supply house|counter|depot|dealer|merchants?|(?:boat|hardware|paint|tile|glass|plumbing|electrical) (?:place|house|shop|store)) (?:finally |still |even )?had (?!no\b|none\b|only\b|to\b|it\b|them\b|a (?:look|word)|one\b)([^.;!?\n]*)/g;
+/** "Store: straps 2, cleat 1", "3 posts, 2 rails - all got". */
+const RAN =
+  /(?:^|[.;!?\n] *)(?:[a-z]+ )?(?:store|shop|yard|depot|supply house)(?: run)?:((?![^.;!?\n]*\b(?:need|get|buy|no|out of)\b)[^.;!?\n]*)/g;
+const ALL_GOT = /(?:^|[.;!?:\n])([^.;!?:\n]+?)[ ,-]+(?:all|both) (?:got|bought|picked up)\b/g;
+/** "Got everything but the boot", "got the list except no usb": all that was wanted, but for what follows. */
+const ALL =
+  /\b(?:got|picked up|bought|grabbed) (?:everything|all of it|it all|the lot|the (?:whole |entire )?list)(?: (?:on|from|off) (?:the|our) list)?(?:,? (?:x?cept|except|but|minus|besides|apart from|other than)(?: for)? ([^.;!?\n]*))?/g;
+/** "Nosing bought", "sweep bought and on". */
+const BOUGHT =
+  /(?:^|[.;!?,:\n]|\band\b)\s*((?:the |that |those |both |all |new )?[a-z0-9][^.;!?,:\n]{1,40}?) (?:is |are |was |were |now |finally |just )*(?:bought|picked up|purchased)\b(?! by\b)/g;
+/** "There's 18 mm ply in the workshop", "mortar was in my garage", "bolts on the truck so we've got them". */
+const STANDS =
+  /(?:^|[.;!?,\n]|\b(?:and|there's|there is|there was|found) )\s*(?:a |an |the |some |one |two )?([a-z0-9][^.;!?,\n]{1,30}?) (?:was |were |is |are )?(?:already )?(?:in|on) (?:the|my|our|his|her) (?:truck|van|ute|workshop|garage|trailer|shed)\b/g;
 /** Where the next clause of a list begins. */
 const CLAUSE =
   /^(?:i|we|he|she|they|it|that's|so|but|still|need|gonna|only|which|where|because|cause|if|when|then|him|put|is|was)\b/;
@@ -41,7 +60,6 @@ const NOTHING_TOLD: ToldOfGoods = { told: [], read: (fact) => fact };
 
 /** Goods of the list that a note tells of in words that point back: fetched, ordered, come, gone, in the van. */
 export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: Goods): ToldOfGoods {
-  if (!goods.all.length) return NOTHING_TOLD;
   if (!mayTell(text)) return NOTHING_TOLD;
   const said = text.toLowerCase().replaceAll('’', "'");
   const out: GoodsTold[] = [];
@@ -61,10 +79,10 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
     out.push({ position, fact: factOf(position, status, text, start, end, count, counts) });
   };
   const fetched: (Piece & { told: boolean })[] = [];
-  for (const match of said.matchAll(LISTS)) {
+  for (const match of [LISTS, SUPPLIED, RAN, ALL_GOT].flatMap((list) => [...said.matchAll(list)])) {
     if (/\bcoming\b|\bon (?:hold|order)\b/.test(match[1]!)) continue;
     let before: { position: Position; fact: Material } | null = null;
-    for (const piece of piecesOf(match[1]!, match.index + match[0].length - match[1]!.length)) {
+    for (const piece of piecesOf(match[1]!, match.index + match[0].lastIndexOf(match[1]!))) {
       const pack = packOf(piece);
       // "Mortar, 3 bags": the count of what was named just before.
       if (before && pack && before.position.unit && stem(before.position.unit) === pack && piece.count !== null) {
@@ -95,7 +113,14 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
     const due = position && (position.ordered.compare(0) > 0 ? position.ordered.valueOf() : null);
     if (position) tell(position, 'bought', at, at + match[1]!.length, piece.count ?? due ?? null);
   }
-  for (const match of said.matchAll(STOCK)) {
+  for (const match of said.matchAll(BOUGHT)) {
+    const at = match.index + match[0].indexOf(match[1]!);
+    for (const piece of piecesOf(match[1]!, at)) {
+      const position = meant(goods, piece.words, openNeed, piece.pack);
+      if (position) tell(position, 'bought', piece.start, piece.end, piece.count);
+    }
+  }
+  for (const match of [...said.matchAll(STOCK), ...said.matchAll(STANDS)]) {
     const at = match.index + match[0].indexOf(match[1]!);
     const [piece] = piecesOf(match[1]!, at);
     const position = piece && meant(goods, piece.words, openNeed);
@@ -106,10 +131,25 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
       const position = meant(goods, wordsOf(match[1]!), (p) => onHandOf(p).compare(0) > 0);
       if (position) tell(position, 'used', match.index, match.index + match[0].length, onHandOf(position).valueOf());
     }
+  for (const { 0: whole, 1: but, index } of said.matchAll(ALL)) {
+    const left = but === undefined ? [] : [...goods.all].filter((p) => likeness(wordsOf(but), p.words) >= 0.5);
+    for (const p of goods.all)
+      if (openNeed(p) && !left.includes(p)) tell(p, 'bought', index, index + whole.length, null);
+  }
+  const unwanted = unwantedIn(said);
+  for (const { named, start, end, before, from } of unwanted) {
+    const position =
+      meant(goods, wordsOf(named.replace(LEADS, '')), openNeed) ??
+      (POINTS.test(named) ? lastNamed(goods, said.slice(from, start), before) : null);
+    if (position && !out.some((o) => o.position === position))
+      out.push({ position, fact: factOf(position, 'mentioned', text, start, end, null, 'plain'), drops: true });
+  }
   const inList = (fact: Material) => fetched.find((piece) => piece.start < fact.end && fact.start < piece.end);
   return {
     told: out,
     read: (fact) => {
+      // "He's leaving us a gallon of his primer".
+      if (fact.status === 'need' && unwanted.some((u) => u.start < fact.start && fact.end <= u.end)) return null;
       const piece = fact.status === 'ordered' || fact.status === 'returned' ? undefined : inList(fact);
       if (!piece) return fact;
       return piece.told ? null : { ...fact, status: 'bought' };
@@ -138,11 +178,11 @@ interface Piece {
 /** "The shingles, the boot, and both tubes": each with its count, where one was said; up to the next clause. */
 function piecesOf(list: string, offset: number): Piece[] {
   const out: Piece[] = [];
-  const pattern = /[^,&+]+?(?=,|&|\+|\band\b|\bplus\b|$)/g;
+  const pattern = /[^,&+]+?(?=,|&|\+|\band\b|\bn\b|\bplus\b|$)/g;
   for (const { 0: raw, index } of list.matchAll(pattern)) {
     // Where they were fetched is no part of their name.
     const piece = raw
-      .replace(/^\s*(?:and|plus)\b/, '')
+      .replace(/^\s*(?:and|n|plus)\b/, '')
       .replace(/ (?:at|from|over at|down at) (?:the |that |another |our )?(?:[a-z]+ ){0,2}[a-z]+\s*$/, '')
       .trim();
     if (!piece) continue;

@@ -2,9 +2,10 @@ import { sameArea, wordsOf } from '../../parser/trade/likeness.ts';
 import type { FollowUp, Problem } from '../../parser/types.ts';
 import { add, type Board, enter, isLive, leave, reword, type Standing, sharing } from './board.ts';
 import type { Question } from './ledger.ts';
-import type { Link, Linker } from './linking/index.ts';
+import { type ByRules, type Link, type Linker, sureOf } from './linking/index.ts';
 import { find, headIn, headOf } from './match.ts';
-import { assigned, flawOf, NO_NAME, sameWork } from './repairs.ts';
+import { assigned, flawOf, moved, NO_NAME, sameWork } from './repairs.ts';
+import { isLeftToThem } from './theirs.ts';
 import type { Entry, Event, ItemState } from './types.ts';
 import { stems } from './verbs.ts';
 
@@ -118,8 +119,8 @@ function wonder(telling: Telling, perhaps: Standing | null, item: Standing): Sta
 const phraseOf = (thing: string, defect: string) =>
   defect.includes(thing) || thing.includes(defect) ? `${thing}` : `${thing}: ${defect}`;
 
-/** The item that the rules take a problem for. */
-function problemByRules(telling: Telling, fact: Problem): Standing | null {
+/** The item that the rules take a problem for, or the one that it may be. */
+function problemByRules(telling: Telling, fact: Problem): ByRules {
   const { board } = telling;
   const sought = {
     words: wordsOf(`${fact.thing} ${fact.defect}`),
@@ -130,24 +131,30 @@ function problemByRules(telling: Telling, fact: Problem): Standing | null {
   const fits = (item: Standing) => sameThing(item, sought.head, sought.words);
   const again = /\b(?:still|again|back)\b/.test(fact.quote.toLowerCase());
   const same = sameBreath(telling, fact);
-  if (same) return same;
+  if (same) return sureOf(same);
   const live = find(board, sought, { fits, sure: fact.state === 'fixed' ? 0.6 : undefined });
-  if (live?.sure) return live.item;
+  if (live?.sure) return sureOf(live.item);
   const closed = again || fact.state === 'fixed' ? find(board, sought, { where: ['closed'], fits }) : null;
-  if (closed?.sure) return closed.item;
-  return fact.state === 'fixed' ? soleFlaw(board, fact) : null;
+  if (closed?.sure) return sureOf(closed.item);
+  return { item: fact.state === 'fixed' ? soleFlaw(board, fact) : null, perhaps: live?.item ?? null };
 }
 
 /** A problem opens an item, joins one that stands, or closes what was put right; null where it is no item. */
 export function meetProblem(telling: Telling, fact: Problem): Standing | null {
   const { board, entry, apart } = telling;
   const { item: known, kept, perhaps } = apart ? ALONE : telling.link(telling, fact, problemByRules(telling, fact));
-  if (!kept) return null;
+  if (!kept || (!known && !apart && fact.state === 'open' && isLeftToThem(fact.quote + telling.tail))) return null;
   const over = fact.state === 'fixed';
   if (known) {
     if (over) setState(board, known, entry, 'done', fact.quote);
     else if (!isLive(known)) setState(board, known, entry, 'open', fact.quote);
     known.problem ??= fact.defect;
+    if (!over && isPartOf(fact, known) && ![...wordsOf(fact.thing)].every((word) => known.words.has(word))) {
+      const why = `${fact.thing} ${fact.defect}`;
+      known.problem += `, ${why}`;
+      if (known.task.includes(':')) known.task += `, ${why}`;
+      reword(board, known, new Set([...known.words, ...wordsOf(why)]));
+    }
     join(telling, known, 'said again', fact.quote);
     return known;
   }
@@ -197,6 +204,17 @@ function sameBreath({ met, lead, board }: Telling, fact: Problem): Standing | nu
   const symptom =
     /\b(?:won't|doesn't|can't|don't|not)\b/.test(last?.problem ?? '') || (cause && SYMPTOM.test(last?.problem ?? ''));
   if (symptom && last && isLive(last) && /^, *$/.test(lead) && sameArea(last.area, area)) return last;
+  // "Sign bracket is loose, two anchors pulled out": a part of it, and why.
+  if (
+    last &&
+    isLive(last) &&
+    last.problem &&
+    PARTS.has(headOf(fact.thing)) &&
+    !PARTS.has(last.head) &&
+    sameArea(last.area, area) &&
+    BESIDE.test(lead)
+  )
+    return last;
   // "Left one split too": which of them, not what.
   if (![...wordsOf(fact.thing)].every((word) => SIDES.has(word))) return null;
   const defect = wordsOf(fact.defect);
@@ -206,6 +224,13 @@ function sameBreath({ met, lead, board }: Telling, fact: Problem): Standing | nu
     ) ?? null
   );
 }
+
+/** Small parts, told as the cause of what was told just before. */
+const PARTS = stems(
+  'slide slides hinge hinges screw screws anchor anchors chain spring strike latch pivot bolt bolts cord pin pins gasket cartridge flapper washer roller rollers track closer clip clips nut glue bracket stem seat spline balance',
+);
+const isPartOf = ({ thing }: Problem, { head }: Standing) => PARTS.has(headOf(thing)) && !PARTS.has(head);
+const BESIDE = /^[\s,-]*(?:(?:the|its|it's|cause|because|all|one|two|three|four|\d+)[\s,]*)*$/;
 
 /** What a thing does while its cause is another: "grille rattles, two screws missing". */
 const SYMPTOM =
@@ -217,15 +242,16 @@ function sameThing(item: Standing, mine: string, words: ReadonlySet<string>): bo
 }
 
 /** The flaw that a plan repairs, the item it repeats, or the one it gives out, by the rules. */
-function planByRules(telling: Telling, fact: FollowUp, words: ReadonlySet<string>): Standing | null {
+function planByRules(telling: Telling, fact: FollowUp, words: ReadonlySet<string>): ByRules {
   const flaw = flawOf(telling, fact, words);
-  if (flaw) return flaw;
+  if (flaw) return sureOf(flaw);
   const match = find(
     telling.board,
     { words, area: fact.area, quote: fact.quote },
     { fits: (item) => sameWork(item, fact.task) },
   );
-  return match?.sure ? match.item : assigned(telling, fact, words);
+  if (match?.sure) return sureOf(match.item);
+  return { item: assigned(telling, fact, words) ?? moved(telling, fact), perhaps: match?.item ?? null };
 }
 
 /** A follow-up joins the problem it repairs, the item it repeats, or opens its own; null where it is no item. */

@@ -115,6 +115,7 @@ export function positionOf(goods: Goods, fact: Named, key: string): Position {
   if (best) {
     best.size ??= fact.size;
     best.unit ??= fact.unit;
+    for (const spec of fact.specs) if (fact.status === 'need' && !best.specs.includes(spec)) best.specs.push(spec);
     if (best.unit === 'each' && fact.unit && fact.unit !== 'each' && best.need === null) best.unit = fact.unit;
     return best;
   }
@@ -195,12 +196,7 @@ export function meetMaterial(position: Position, fact: Material, entry: Entry, l
       const before = position.need;
       position.need = needAfter(position, amount, fact, still);
       position.met = false;
-      const said = `${shown(amount, fact.unit)}${fact.counts === 'more' ? ' more' : ''}`;
-      because(
-        before && fact.counts === 'total' && before.compare(position.need) !== 0
-          ? `${shown(before, null)} made ${said}`
-          : `${said} needed, said`,
-      );
+      because(needWords(before, position.need, amount, fact));
     } else {
       position.needUncounted = true;
       because(position.need === null ? 'needed, no count said' : 'said again');
@@ -244,6 +240,16 @@ export function meetMaterial(position: Position, fact: Material, entry: Entry, l
       because(`${amount ? shown(amount, fact.unit) : 'some'} on hand`);
       break;
   }
+}
+
+/** One statement of a need, told so that whoever adds the statements up comes to what is needed. */
+function needWords(before: Fraction | null, after: Fraction, amount: Fraction, { unit, counts }: Material): string {
+  const said = shown(amount, unit);
+  if (before === null || after.equals(before.add(amount)))
+    return `${said}${before || counts === 'more' ? ' more' : ''} needed, said`;
+  if (after.equals(before)) return `${amount.equals(before) ? '' : `${said} of them `}said again`;
+  if (after.equals(amount)) return `${shown(before, null)} made ${said}`;
+  return `${said} needed, said: ${shown(after, unit)} in all`;
 }
 
 /** So much is there: what is missing of what was had or bought is used up, what is more was there before. */
@@ -294,10 +300,15 @@ export function dropGoods(goods: Goods, words: ReadonlySet<string>, entry: Entry
   let any = false;
   for (const position of goods.all) {
     if (likeness(words, position.words) < 0.75) continue;
-    position.dropped = true;
-    position.reasons.push(`dropped ${entry.at.slice(0, 10)}`);
-    position.history.push(event(entry, 'dropped', quote));
+    dropPosition(position, entry, quote);
     any = true;
   }
   return any;
+}
+
+/** Goods that nobody has to buy any more. */
+export function dropPosition(position: Position, entry: Entry, quote: string): void {
+  position.dropped = true;
+  position.reasons.push(`dropped ${entry.at.slice(0, 10)}`);
+  position.history.push(event(entry, 'dropped', quote));
 }

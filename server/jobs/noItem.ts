@@ -21,10 +21,14 @@ const FROM_SUPPLIER = new RegExp(
   `^(?:the |our |other |and |so |but )*(?:[a-z]+ )?${SOURCE}(?:'s|s)? (?:is |are |was |were |will |only |still )?(?:sending|sends|shipping|had|has|have|carr|doesn't|didn't|don't|out of|got|need to order|order|checking|saying|said|says|call)|^they (?:only )?(?:had|have|got) (?:no|none|only|just)\\b|\\bcoming from the (?:other )?${SOURCE}`,
 );
 
+/** "Counter guy ordered one, in Tuesday", "a new one is promised", "the yard's bending one", "try the other yard", "one left to get". */
+const UNDER_WAY =
+  /\bordered (?:one|it|them|the|all|\d+)\b|\b(?:is|are|'s|was|were) (?:promised|back ?ordered|on order|on back ?order)\b|(?:is|are|'s|'re) (?:making|bending|shipping|cutting) (?:it|one|them|us|the \d+)\b|^(?:just )?(?:one|two|three|four|\d+|the last [a-z]+) (?:left|more|still) to (?:get|buy)$|^(?:so |and |i'll |will |we'll |gotta |we gotta )*(?:try|look|check|get (?:it|that|them|those))(?: at)?(?: the)? (?:other (?:yard|store|shop|place|branch)|elsewhere|some ?(?:place|where) else)\b/;
+
 /** Whether a plan or a flaw only tells of goods on their way, or of what a supplier has. */
 export const tellsOfSupply = ({ quote }: Problem | FollowUp): boolean => {
   const said = quote.toLowerCase().replaceAll('’', "'").trim();
-  return ARRIVAL.test(said) || FROM_SUPPLIER.test(said);
+  return ARRIVAL.test(said) || FROM_SUPPLIER.test(said) || UNDER_WAY.test(said);
 };
 
 /** Agreed, wished for another's doing, or what somebody else gets for himself. */

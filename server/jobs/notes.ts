@@ -1,26 +1,36 @@
 import Fraction from 'fraction.js';
-import { wordsOf } from '../../parser/trade/likeness.ts';
+import { stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Decision, Fact, FollowUp, Material } from '../../parser/types.ts';
 import type { SiteFacts } from '../takeoff/types.ts';
 import { isLive, type Standing } from './board.ts';
 import { meetDone } from './closing.ts';
 import { obey } from './commands.ts';
-import { isPackWord } from './goodsAsSaid.ts';
+import { isBare, isPackWord } from './goodsAsSaid.ts';
 import { goodsTold } from './goodsTold.ts';
 import { handOver } from './handedOver.ts';
 import { event, meetFollowUp, meetProblem, setState, type Telling, tell } from './items.ts';
 import { dayOf, type Ledger } from './ledger.ts';
 import { type Linker, link } from './linking/index.ts';
 import { find } from './match.ts';
-import { dropGoods, findGoods, meetMaterial, onHandOf, openNeed, type Position, positionOf } from './materials.ts';
+import {
+  dropGoods,
+  dropPosition,
+  findGoods,
+  meetMaterial,
+  onHandOf,
+  openNeed,
+  type Position,
+  positionOf,
+} from './materials.ts';
 import type { Meant, Step } from './meant.ts';
 import { measure } from './measurements.ts';
 import { tellsOfSupply } from './noItem.ts';
 import type { Rulings } from './rulings.ts';
 import { fixedBy, isOthers, isPurchase, leftOut, settledIn } from './sieve.ts';
 import { signOff } from './signedOff.ts';
+import { isTheirPlan } from './theirs.ts';
 import type { Entry, Job } from './types.ts';
-import { dropsTold, workTold } from './workTold.ts';
+import { dropsTold, tellsWell, workTold } from './workTold.ts';
 
 /** What the fold must know of a job; with a price list, how its goods are sold. */
 export type Site = Pick<Job, 'areas' | 'builtYear' | 'crew'> &
@@ -36,6 +46,8 @@ interface Meeting {
   noteId: string;
   text: string;
   met: Standing[];
+  /** Where its flaws and its finished work begin. */
+  flaws: readonly number[];
   /** Up to where its words have been met. */
   told: number;
   /** The work last told of that took something out, verb first. */
@@ -61,6 +73,7 @@ export function meetNote(
     noteId,
     text,
     met: [],
+    flaws: facts.length < 2 ? [] : beginningsOf(facts),
     told: 0,
     removed: null,
     rulings,
@@ -68,10 +81,17 @@ export function meetNote(
   };
   const byList: Step[] = [];
   for (const fact of workTold(text, facts, ledger.board)) byList.push({ fact, key: `${noteId}/${fact.start}w` });
-  for (const fact of dropsTold(text, facts)) byList.push({ fact, key: `${noteId}/${fact.start}d` });
+  const drops = dropsTold(text, facts);
+  for (const fact of drops) byList.push({ fact, key: `${noteId}/${fact.start}d` });
   const { told, read } = goodsTold(text, facts, ledger.goods);
-  for (const { position, fact } of told) byList.push({ fact, key: `${noteId}/${fact.start}`, position });
+  for (const { position, fact, drops } of told) {
+    if (drops) dropPosition(position, entry, fact.quote);
+    else byList.push({ fact, key: `${noteId}/${fact.start}`, position });
+  }
   const own = meant.flatMap((step): Step[] => {
+    const { kind, start, end } = step.fact;
+    // "No way on the cat hole": what is dropped is no flaw.
+    if ((kind === 'problem' || kind === 'followUp') && drops.some((d) => d.start <= start && end <= d.end)) return [];
     const fact = step.fact.kind === 'material' ? read(step.fact) : step.fact;
     return fact ? [{ ...step, fact }] : [];
   });
@@ -90,6 +110,9 @@ export function meetNote(
   return false;
 }
 
+const beginningsOf = (facts: readonly Fact[]) =>
+  facts.flatMap(({ kind, start }) => (kind === 'problem' || kind === 'done' ? [start] : [])).sort((a, b) => a - b);
+
 /** The words of the same sentence before a place in the note, from another place on. */
 const leadOf = (text: string, from: number, start: number) =>
   start <= from
@@ -101,7 +124,7 @@ const leadOf = (text: string, from: number, start: number) =>
         .toLowerCase();
 
 /** So many characters behind a fact may say what it is worth: "but that's hers", "leave it". */
-const BEHIND = 50;
+const BEHIND = 90;
 
 const TAKES_OUT = /^(?:take|remove|pull|cut|tear|demo|strip|dig|knock|bust|rip)\b/;
 
@@ -109,6 +132,7 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
   const { ledger, entry, noteId, text, met, rulings } = meeting;
   const { board } = ledger;
   const day = dayOf(ledger, entry.at.slice(0, 10));
+  const next = meeting.flaws.find((start) => start > fact.start) ?? text.length;
   const telling: Telling = {
     board,
     entry,
@@ -116,13 +140,18 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
     apart: rulings.isApart(key),
     met,
     lead: leadOf(text, meeting.told, fact.start),
-    tail: text.slice(fact.end, fact.end + BEHIND).toLowerCase(),
+    tail: text.slice(fact.end, Math.min(next, fact.end + BEHIND)).toLowerCase(),
     removed: meeting.removed,
     questions: ledger.questions,
     link: meeting.link,
   };
   switch (fact.kind) {
     case 'problem': {
+      const well = fact.state === 'open' && tellsWell(fact.quote);
+      if (well) {
+        meetDone(telling, { ...fact, kind: 'done', task: `finish ${fact.thing}`, who: null });
+        break;
+      }
       const item = meetProblem(telling, fact);
       if (item) {
         met.push(item);
@@ -141,8 +170,9 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
       break;
     }
     case 'material': {
-      const goods = isPackWord(fact.item) ? packsOf(meeting, fact) : fact;
-      if (goods && goods.status !== 'mentioned') takeGoods(meeting, positionOf(ledger.goods, goods, key), goods);
+      const goods = isPackWord(fact.item) ? packsOf(meeting, fact) : isBare(fact.item) ? kindOf(meeting, fact) : fact;
+      const named = goods && inFull(meeting, goods);
+      if (named && named.status !== 'mentioned') takeGoods(meeting, positionOf(ledger.goods, named, key), named);
       break;
     }
     case 'measurement':
@@ -167,7 +197,7 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
 /** A step still to do: unless it is buying, which lives in the order, or another's business. */
 function meetPlan(meeting: Meeting, telling: Telling, fact: FollowUp): void {
   const { ledger, entry, met } = meeting;
-  if (leftOut(fact)) return;
+  if (leftOut(fact) || isTheirPlan(fact.quote)) return;
   if (isPurchase(fact, ledger.goods)) return;
   const sent = isOthers(fact, telling.lead);
   if (sent === 'not ours') {
@@ -205,6 +235,23 @@ function packsOf({ ledger, met }: Meeting, fact: Material): Material | null {
   if (known) return { ...fact, item: known.item, size: fact.size ?? known.size };
   const thing = met.at(-1)?.thing;
   return thing && fact.status === 'need' ? { ...fact, item: stemless(thing, met.at(-1)!.area) } : null;
+}
+
+/** "Screen door closer is shot, one black": of the thing just spoken of, and of what kind it is to be. */
+function kindOf({ met }: Meeting, fact: Material): Material | null {
+  const last = met.at(-1);
+  if (fact.status !== 'need') return fact;
+  return last?.thing ? { ...fact, item: stemless(last.thing, last.area), specs: [...fact.specs, fact.item] } : null;
+}
+
+/** "Dishwasher door gasket's torn, need one gasket": goods named in one word go by the fuller name of the flaw. */
+function inFull({ met, text }: Meeting, fact: Material): Material {
+  const last = met.at(-1);
+  if (fact.status !== 'need' || fact.item.includes(' ') || !last?.thing || !sameSentence(text, last, fact.start))
+    return fact;
+  const words = stemless(last.thing, last.area).split(' ');
+  if (words.length < 2 || stem(words.at(-1)!) !== stem(fact.item)) return fact;
+  return { ...fact, item: [...words.slice(0, -1), fact.item].join(' ') };
 }
 
 /** A thing without its room: `laundry baseboard` in the laundry room is `baseboard`. */

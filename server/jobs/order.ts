@@ -2,6 +2,8 @@ import Fraction from 'fraction.js';
 import { likeness, wordsOf } from '../../parser/trade/likeness.ts';
 import { packText } from '../takeoff/packs/index.ts';
 import type { Computed, ComputedLine } from '../takeoff/types.ts';
+import { type Board, isWork } from './board.ts';
+import { headOf } from './match.ts';
 import { onHandOf, openNeed, type Position, sizeKey, toBuy } from './materials.ts';
 import type { OnHand, OrderLine } from './types.ts';
 
@@ -11,6 +13,7 @@ const zero = () => new Fraction(0);
 export function settle(
   positions: readonly Position[],
   { lines: computed, packFor, counted }: Pick<Computed, 'lines' | 'packFor' | 'counted'>,
+  board: Board,
 ): { order: OrderLine[]; onHand: OnHand[] } {
   const order: OrderLine[] = [];
   const reckoned = new Set<Position>();
@@ -52,7 +55,7 @@ export function settle(
     });
   }
   for (const p of positions) {
-    if (reckoned.has(p) || !openNeed(p) || isOnlyCounted(p, counted)) continue;
+    if (reckoned.has(p) || !openNeed(p) || isOnlyCounted(p, counted) || isPutIn(p, board)) continue;
     const pieces = toBuy(p);
     const pack = pieces && packFor(p.item, p.size, p.unit ?? 'each');
     const packs = pack ? pieces.div(pack.holds).ceil() : pieces;
@@ -83,6 +86,20 @@ const isOnlyCounted = (p: Position, counted: Computed['counted']): boolean =>
   counted.some(
     ({ thing, noteId }) => likeness(wordsOf(thing), p.words) >= 0.75 && p.history.every((e) => e.noteId === noteId),
   );
+
+/**
+ * Goods of which nothing was bought, and of which all the work that speaks is done since, or dropped: they were there, or
+ * are wanted no more.
+ */
+function isPutIn(p: Position, { live, closed }: Board): boolean {
+  const head = headOf(p.item);
+  if (isWork(head) || p.bought.add(p.have).add(p.ordered).compare(0) > 0 || live.get(head)?.size) return false;
+  const said = p.history.at(-1)!.at;
+  return [...(closed.get(head) ?? [])].some(({ history }) => {
+    const over = history.findLast(({ what }) => what === 'done' || what === 'dropped');
+    return over !== undefined && over.at > said && history[0]!.at <= said;
+  });
+}
 
 const less = (amount: Fraction, what: string) =>
   amount.compare(0) > 0 ? `; less ${amount.toFraction(true)} ${what}` : '';

@@ -1,7 +1,7 @@
 /** Which item a plan is about: the flaw that it repairs, or what was told just before it. */
 import { sameArea, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { FollowUp } from '../../parser/types.ts';
-import { isLive, type Standing } from './board.ts';
+import { isLive, type Standing, sharing } from './board.ts';
 import type { Telling } from './items.ts';
 import { PUTS } from './verbs.ts';
 
@@ -25,6 +25,47 @@ export const NO_NAME =
 const POINTS =
   /^(?:so |and |but |which )*(?:(?:that|it|those|they|these|both)(?:'s|'ll)?|needs?|wants?|has to|have to|gotta|gets?|before (?:we|i|you|anybody|anyone))\b/;
 
+/** "Has to be raked out", "that just needs screwing down", "goes back on Tuesday": work without a thing of its own. */
+const ELIDED =
+  /^(?:(?:so|and|but|which|then|also|still) )*(?:(?:that|it|those|they|these|both|this)(?:'s|'ll|'re)? )?(?:(?:just|still|also|all|only) )*(?:needs?|wants?|has (?:got )?to|have to|gotta|got to|gets|goes back|is to|are to)\b/;
+/** "Swap it", "cap it and box it", "I'll fix that", "scrape that and repaint it", "swap". */
+const IT =
+  /^(?:(?:so|and|but|then|also|still|just|we|i|i'll|we'll|i'm gonna|we're gonna|gonna|gotta|let's|to|have to|has to) )*[a-z]+(?: (?:and|\+) [a-z]+)?(?: (?:back|up|out|off|down|in))? (?:it|that|em|'em|them|those)\b(?! (?:one|thing|[a-z]+ing)\b)|^(?:swap|replace|fix|repair|change|reset|rehang|reglue|patch)$/;
+
+/** The flaw told last in the same note, where the words of a plan name no thing of their own. */
+function meantByIt({ met, lead, board }: Telling, { quote, task, area }: FollowUp): Standing | undefined {
+  const last = met.at(-1);
+  if (!last || !isLive(last) || !last.problem || !sameArea(last.area, area)) return undefined;
+  if (!/^[\s,:+-]*(?:(?:and|so|plus|also|but|then)[\s,]*)*$/.test(lead) || LOOKS.test(task)) return undefined;
+  const said = quote.toLowerCase().replaceAll('’', "'");
+  if (!ELIDED.test(said) && !IT.test(said)) return undefined;
+  // What stands on the list under a name of its own is no part of this.
+  const words = [...wordsOf(task)];
+  return board.items.slice(-40).some((i) => i !== last && isLive(i) && words.includes(i.head)) ? undefined : last;
+}
+
+const MOVES =
+  /\b(?:mov(?:es?|ed|ing)|push(?:es|ed)|slid(?:es?)?|slip(?:s|ped)?|starts?|waits?|has to wait|gonna be|will be|set for|(?:i|we) do|not (?:till|until)|earliest|goes (?:in|on|up|down)|promised)\b/;
+const DAYS =
+  /\b(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?s?\b|\b(?:today|tonight|tomorrow|tmrw|morning|afternoon|noon|next|week|too|then|till|until|earliest|whole|once|be|do|all|the|so)\b/g;
+
+/** "Grout moves to Monday", "rail I do Tuesday": a day for work that stands, and nothing else. */
+export function moved({ board }: Telling, fact: FollowUp): Standing | null {
+  const said = fact.quote.toLowerCase().replaceAll('’', "'");
+  const only =
+    /^(?:the |that )?[a-z]+(?: [a-z]+)? (?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?$/.test(said);
+  if (!(fact.due ?? fact.notBefore) || !(only || MOVES.test(said))) return null;
+  const words = [...wordsOf(said.replace(new RegExp(MOVES.source, 'g'), ' ').replace(DAYS, ' '))];
+  if (!words.length) return null;
+  const fits = [...sharing(board, new Set(words), 'live')].filter(
+    (item) =>
+      sameArea(item.area, fact.area) &&
+      words.includes(item.head) &&
+      words.filter((word) => item.words.has(word) || item.told.has(word)).length * 2 > words.length,
+  );
+  return fits.length === 1 ? fits[0]! : null;
+}
+
 /** The flaw that was told just before, where the words only point at it and ask for a repair, or for a state that it must reach. */
 function pointedAt({ met, lead }: Telling, fact: FollowUp): Standing | undefined {
   const { task, quote } = fact;
@@ -42,7 +83,7 @@ function pointedAt({ met, lead }: Telling, fact: FollowUp): Standing | undefined
 /** The flaw that a repair is for: of the same note or among the latest, its thing named in the repair. */
 export function flawOf(telling: Telling, fact: FollowUp, words: ReadonlySet<string>): Standing | undefined {
   const { board, met } = telling;
-  const pointed = pointedAt(telling, fact);
+  const pointed = pointedAt(telling, fact) ?? meantByIt(telling, fact);
   if (pointed) return pointed;
   const verb = stem(fact.task.split(' ')[0]!);
   if (LOOKS.test(fact.task) || !REPAIRS.test(fact.task)) {

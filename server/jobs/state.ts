@@ -23,7 +23,7 @@ export function stateOf(ledger: Ledger, job: Site, asOf: string): JobState {
     return item.state === 'waiting' && (!item.readyOn || item.readyOn <= today) ? { ...item, state: 'open' } : item;
   });
   items.push(...opened.map((item): Item => (item.readyOn! > today ? { ...item, state: 'waiting' } : item)));
-  const { order, onHand } = settle(ledger.goods.all, computed);
+  const { order, onHand } = settle(ledger.goods.all, computed, ledger.board);
   const { checks, cautions } = computed;
   const ofNote = itemsOf(items, new Set([...checks.map((c) => c.noteId), ...cautions.flatMap((c) => c.noteIds)]));
   return {

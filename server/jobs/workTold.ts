@@ -18,6 +18,22 @@ const PUT_RIGHT = new RegExp(
     '|',
   )})(?: now| again| today| up| in| back| out| down| off)*(?: (?:with|w|on|to|by|and|at|from|all|the|that|both|over)\\b.*)?$`,
 );
+/** "Sign's solid, hung off it myself", "bath door shuts again on its own": a thing, that it is well, and whatever more of it. */
+const IS_WELL =
+  /^((?:the |that |those |both |all |new |my |our )*[a-z0-9][a-z0-9 '/-]{1,50}?)(?:(?:'s|'re| is| are| has been| have been)(?: all| now| back| finally| just| already| both| dead| nice and)* (?:solid|tight|snug|right|free|straight|level|plumb|quiet|clear|good|fine|working|done|finished|fixed|set|hung|lit|live|back|skinned|swapped|reset|humming|blowing|riding|running)\b| (?:swings|glides|clears|shuts|closes|latches|locks|opens|runs|drains|hangs|holds|works|shines) (?:free|nice|good|fine|proper|right|again|like|clear|true|steady|all|smooth|on)\b| (?:all )?(?:looks|look) (?:good|great|new|like new|mint)\b).{0,60}$/;
+const ILL =
+  /\b(?:leak|drip|crack|loose|broke|stuck|stick|rub|drag|rot|miss|short|wrong|worse|dead|bad|soft|wet|except|but|bar|only)/;
+
+const FLAW_GONE =
+  /\b(?:drips?|leaks?|squeaks?|buzz|rattle|smell|draft|hum|noise|whistle)(?:'s|s)?(?: is| are)? (?:all )?gone\b/;
+
+/** Read as a flaw, and said to be well: "newel's solid now", "the drip's gone". */
+export const tellsWell = remembered((quote): boolean => {
+  const said = quote.toLowerCase().replaceAll('’', "'").trim();
+  const well = IS_WELL.exec(said);
+  return !NOT_SO.test(said) && (FLAW_GONE.test(said) || (well !== null && !ILL.test(said)));
+});
+
 /** Not yet, not so, or only asked for. */
 const NOT_SO =
   /\b(?:not|no|never|isn't|aren't|won't|can't|doesn't|don't|didn't|wasn't|need|needs|needed|gotta|should|will|would|gonna|going to|has to|have to|gets|until|till|before|after|if|when|once|unless|almost|half|still|waits?|waiting|wants?|to be|coming|tomorrow|ordered|order|lets|let's|goes|says?|said|except|supposed)\b/;
@@ -84,15 +100,21 @@ const CAME =
 const PUT_UP =
   /^(?:i |we )?(?:put|hung|installed|set|mounted|screwed|got|stuck|nailed) (?:it|them|that|those)(?: (?:back|right|all))?(?: (?:on|in|up|down))?$/;
 
+const CLAUSES = /(?:(?!\b(?:and|so|but|cause|because|then)\b)[^.,;!?\n])+/gi;
+
 /** Clauses that say of a thing that it is all right, whichever thing that is. */
 const toldIn = remembered((text) => {
   const out: { said: string; thing: string; start: number; end: number }[] = [];
   let before = '';
-  for (const { 0: raw, index } of text.matchAll(/[^.,;!?\n]+/g)) {
+  for (const { 0: raw, index } of text.matchAll(CLAUSES)) {
     const lead = /^\s*(?:(?:and|so|but|ok|okay|yeah|also|then|plus|alright)\s+)*/i.exec(raw)![0].length;
     const said = raw.slice(lead).trim().toLowerCase().replaceAll('’', "'");
     if (said.length > 90 || said.length < 6) continue;
-    const named = FROM_STOCK.exec(said)?.[1]?.split(' ').at(-1) ?? PUT_RIGHT.exec(said)?.[1];
+    const well = IS_WELL.exec(said);
+    const named =
+      FROM_STOCK.exec(said)?.[1]?.split(' ').at(-1) ??
+      PUT_RIGHT.exec(said)?.[1] ??
+      (well && !ILL.test(said.slice(well[1]!.length)) ? well[1] : undefined);
     // "The blind showed up, it's hung": what came.
     const points = PUT_UP.test(said) || (named !== undefined && /^(?:it|they|that|those|both)$/.test(named));
     const thing = points ? CAME.exec(before)?.[1] : named;
@@ -111,7 +133,11 @@ const OWNER_LEAVES =
 const LEAVES =
   /\bleave (?:the |that |those )([a-z0-9][a-z0-9 '-]{2,40}?) out(?: of (?:it|this|the job))?(?=[,.;!?\n]|$)/g;
 const SCRATCHES =
-  /(?<=^|[.;!?,\n]\s*)(?:(?:yeah|yes|ok|okay|so|and|then|oh|actually|well|hey|um) )*(?:scratch|skip|forget(?: about)?|never ?mind|cancel|scrap) (?:the|that|those) ([a-z0-9][a-z0-9 '-]{2,40}?)(?=[,.;!?\n]|$)/g;
+  /\b(?<!(?:don't|dont|didn't|not|to|never|can't|won't) )(?:scratch|skip|forget(?: about)?|never ?mind|cancel|scrap|cross off|(?:don't|dont) bother (?:with|about)|passing on|changed (?:her|his|their) minds? (?:on|about)) (?:the|that|those) ([a-z0-9][a-z0-9 '-]{2,40}?)(?=[,.;!?\n]|$)/g;
+
+/** "Doesn't want us touching the back stoop", "says no way on the cat hole", "does not want our rail no more". */
+const UNWILLING =
+  /\b(?:(?:doesn't|does not|don't|do not|didn't) want (?:us (?:to )?[a-z]+ )?(?:the|that|our|any|those)|no way on (?:the|that)) ([a-z0-9][a-z0-9 '-]{2,40}?)(?= no more| any ?more| after all| at all| in | on |[,.;!?\n]|$)/g;
 
 /** "Leave the window latch out of it", "scratch the gate": dropped, where no fact says so already. */
 export function dropsTold(text: string, facts: readonly (Fact | null)[]): Decision[] {
@@ -128,21 +154,24 @@ export const tellsDrop = (text: string) => droppedIn(text).length > 0;
 
 const droppedIn = remembered((text): Decision[] => {
   const said = text.toLowerCase().replaceAll('’', "'");
-  return [...said.matchAll(LEAVES), ...said.matchAll(SCRATCHES), ...said.matchAll(OWNER_LEAVES)].map(
-    ({ 0: words, 1: drops, index }) => {
-      const quote = text.slice(index, index + words.length);
-      const [start, end] = [index, index + words.length];
-      return {
-        kind: 'decision',
-        what: quote,
-        drops: drops!,
-        quote,
-        start,
-        end,
-        area: null,
-        confidence: 0.7,
-        rule: 'list/left-out',
-      };
-    },
-  );
+  return [
+    ...said.matchAll(LEAVES),
+    ...said.matchAll(SCRATCHES),
+    ...said.matchAll(OWNER_LEAVES),
+    ...said.matchAll(UNWILLING),
+  ].map(({ 0: words, 1: drops, index }) => {
+    const quote = text.slice(index, index + words.length);
+    const [start, end] = [index, index + words.length];
+    return {
+      kind: 'decision',
+      what: quote,
+      drops: drops!,
+      quote,
+      start,
+      end,
+      area: null,
+      confidence: 0.7,
+      rule: 'list/left-out',
+    };
+  });
 });

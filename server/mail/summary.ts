@@ -2,7 +2,16 @@ import { lengthText } from '../../parser/quantities/format.ts';
 import type { BringList } from '../jobs/bring.ts';
 import type { Item, Job, JobState } from '../jobs/types.ts';
 import { checkText, decided, itemText, orderText } from '../talk/index.ts';
-import { areaOf, cautionWords, daysSpelt, isReady, moneyWords, shortDay, taskWords } from '../talk/wording.ts';
+import {
+  areaOf,
+  cautionWords,
+  daysSpelt,
+  isReady,
+  moneyWords,
+  shortDay,
+  taskWords,
+  waitWords,
+} from '../talk/wording.ts';
 
 /** A day's mail: subject, HTML and plain text made from the same sections. */
 export interface Summary {
@@ -59,7 +68,7 @@ export function summaryOf(job: Job, state: JobState, day: string, bring?: BringL
     {
       title: 'For later',
       lines: later.map(told),
-      under: later.map((i) => (i.waitingFor ? `waits for: ${i.waitingFor}` : null)),
+      under: later.map((i) => waitWords(i.waitingFor)),
     },
     {
       title: 'To buy',

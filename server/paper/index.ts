@@ -1,6 +1,6 @@
 import type { Item, Job, JobState } from '../jobs/types.ts';
 import { amount, thingText } from '../talk/index.ts';
-import { daysSpelt, isToWalk, shortDay } from '../talk/wording.ts';
+import { daysSpelt, isToWalk, shortDay, waitWords } from '../talk/wording.ts';
 import { Sheet, SIGNATURES } from './sheet.ts';
 
 /** What has still to be walked through: all but what was signed off or dropped, by area, in order of number. */
@@ -55,7 +55,7 @@ function notesOf(item: Item, day: string): string[] {
   return [
     item.problem && !item.task.includes(item.problem) ? `found: ${item.problem}` : '',
     item.who ?? '',
-    item.state === 'waiting' && item.waitingFor ? `waits for ${item.waitingFor}` : '',
+    (item.state === 'waiting' && waitWords(item.waitingFor)) || '',
     item.readyOn && item.readyOn > day ? `ready ${shortDay(item.readyOn)}` : '',
     item.due ? `due ${shortDay(item.due)}` : '',
     item.state === 'done' && item.closedOn ? `done ${shortDay(item.closedOn)}` : '',

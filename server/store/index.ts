@@ -44,10 +44,9 @@ export interface Store {
   /** Keeps a word, or keeps it otherwise; false where it stood already. */
   putWord(id: string, term: Term): Promise<boolean>;
   dropWord(id: string): Promise<void>;
-  /** The firm's price list as it was sent, in place of the one before. */
-  putCatalogue(text: string, keptAt: string): Promise<void>;
-  dropCatalogue(): Promise<void>;
-  catalogue(): Promise<{ text: string; keptAt: string } | null>;
+  /** The firm's price list as it was sent, or none, in place of the one that stands; that one is kept as the one before. */
+  putCatalogue(list: { text: string; keptAt: string } | null): Promise<void>;
+  catalogue(which?: 'firm' | 'before'): Promise<{ text: string; keptAt: string } | null>;
   /** Keeps a mail once; false where its id stands already. */
   putMail(mail: MailRow): Promise<boolean>;
   mail(id: string): Promise<MailRow | null>;
@@ -295,14 +294,20 @@ function storeOn(knex: Knex): Store {
     async dropWord(id) {
       await knex('word').where({ id }).delete();
     },
-    async putCatalogue(text, keptAt) {
-      await knex('catalogue').insert({ id: 'firm', text, kept_at: keptAt }).onConflict('id').merge();
+    async putCatalogue(list) {
+      await knex.transaction(async (trx) => {
+        const lists = () => trx<{ id: string; text: string; kept_at: string }>('catalogue');
+        // Sent again, it takes the place of no other.
+        if (list && (await lists().where({ id: 'firm', text: list.text }).first())) return;
+        if (await lists().where({ id: 'firm' }).first()) {
+          await lists().where({ id: 'before' }).delete();
+          await lists().where({ id: 'firm' }).update({ id: 'before' });
+        }
+        if (list) await lists().insert({ id: 'firm', text: list.text, kept_at: list.keptAt });
+      });
     },
-    async dropCatalogue() {
-      await knex('catalogue').where({ id: 'firm' }).delete();
-    },
-    async catalogue() {
-      const row = await knex<{ id: string; text: string; kept_at: string }>('catalogue').where({ id: 'firm' }).first();
+    async catalogue(which = 'firm') {
+      const row = await knex<{ id: string; text: string; kept_at: string }>('catalogue').where({ id: which }).first();
       return row ? { text: row.text, keptAt: row.kept_at } : null;
     },
     async putMail(mail) {

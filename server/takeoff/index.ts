@@ -6,6 +6,7 @@ import { fittingLines } from './each/fittings.ts';
 import { perThingLines } from './each/index.ts';
 import { firstOf, inPacks, packsSaid } from './packs/index.ts';
 import { reckonGoods } from './reading/covering.ts';
+import { placesCounted } from './reading/places.ts';
 import { layOut } from './reading/said.ts';
 import { rowLines } from './rows/index.ts';
 import type { Computed, NoteFacts, SiteFacts } from './types.ts';
@@ -29,14 +30,19 @@ export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed 
     ...small.lines,
     ...fittingLines(notes, said, reckoned),
   ];
+  const questions = [...rows.questions, ...goods.questions, ...cuts.questions, ...batts.questions, ...small.questions];
+  const reckonedFrom = new Set([...reckoned.flatMap((l) => l.noteIds), ...questions.map((q) => q.noteId)]);
+  const places = said
+    .filter(({ noteId }) => reckonedFrom.has(noteId))
+    .flatMap((note) => placesCounted(note).map((thing) => ({ thing, noteId: note.noteId })));
   const packFor = firstOf(packsSaid(notes, said, lines), site.packFor);
   return {
     lines: inPacks(lines, packFor),
     packFor,
-    counted: small.counted,
+    counted: [...small.counted, ...places],
     checks: checksIn(said),
     waits: waitsIn(said),
     cautions: cautionsIn(notes, site),
-    questions: [...rows.questions, ...goods.questions, ...cuts.questions, ...batts.questions, ...small.questions],
+    questions,
   };
 }

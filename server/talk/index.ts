@@ -4,7 +4,7 @@ import { lengthText, plain } from '../../parser/quantities/format.ts';
 import type { Command, Fact, Material, MaterialStatus } from '../../parser/types.ts';
 import type { Reply } from '../http/api.ts';
 import type { Check, Item, JobState, OrderLine } from '../jobs/types.ts';
-import { areaOf, goodsWord, isReady, moneyWords, taskWords, whenWords } from './wording.ts';
+import { areaOf, goodsWord, isReady, moneyWords, taskWords, waitWords, whenWords } from './wording.ts';
 
 type Line = Reply['lines'][number];
 
@@ -121,7 +121,7 @@ function cautionLines(before: JobState, after: JobState): Line[] {
         : [
             {
               kind: 'caution',
-              text: `Too early: ${plan.task} on ${plan.plannedOn}. It waits for ${plan.waitingFor}: ready ${plan.readyOn}.`,
+              text: `Too early: ${plan.task} on ${plan.plannedOn}. It ${[waitWords(plan.waitingFor) ?? 'waits', `ready ${plan.readyOn}`].join(': ')}.`,
               item: plan.item,
             },
           ],

@@ -1,4 +1,5 @@
 /** Small words shared by replies, mail, paper and the phone page. Pure, and light enough for the phone's first load. */
+import { plural } from '../../parser/quantities/plural.ts';
 
 /** Goods by the heap, and short names: no s, however many. */
 const heaps = new Set(
@@ -7,12 +8,10 @@ const heaps = new Set(
   ),
 );
 
-/** English plural of a trade word; words that end in s, i, a capital or a digit stay as they are. */
+/** The plural of goods that are counted. */
 function many(word: string): string {
-  if (!/[a-hj-rt-z]$/.test(word) || heaps.has(word)) return word;
-  if (/ing$/.test(word) && !/(?:fitting|opening|ceiling)$/.test(word)) return word;
-  if (/(?:ch|sh|x|z)$/.test(word)) return `${word}es`;
-  return /[^aeiou]y$/.test(word) ? `${word.slice(0, -1)}ies` : `${word}s`;
+  const heap = heaps.has(word) || (/ing$/.test(word) && !/(?:fitting|opening|ceiling)$/.test(word));
+  return heap ? word : plural(word);
 }
 
 const singles = new Set(['box', 'carton', 'case', 'pack']);
@@ -52,6 +51,13 @@ export function whenWords({ due, readyOn }: Dated, today: string): string[] {
   ];
 }
 
+const onlyADay =
+  /^(?:(?:until|till|by|on|the|this|next|first|thing|early|late|in|of|end|week|weekend|month|morning|afternoon|noon|night|tonight|today|tomorrow|(?:mon|tues|wednes|thurs|fri|satur|sun)day|\w+(?:st|nd|rd|th))\b\s*)+$/i;
+
+/** What an item waits for, in words; null where that is nothing but the day, which is told beside it. */
+export const waitWords = (waitingFor: string | null): string | null =>
+  waitingFor === null || onlyADay.test(waitingFor) ? null : `waits for ${waitingFor}`;
+
 const signs: Record<string, string> = { USD: '$', EUR: '€', GBP: '£' };
 
 /** `$48`, `$12.50`. */
@@ -64,10 +70,17 @@ export const isToWalk = ({ state }: Pick<Dated, 'state'>): boolean => state !== 
 /** A caution without the sentence that all of them end with, for where it is said once for all. */
 export const cautionWords = (text: string): string => text.replace(/ Local code and the licensed trade decide\.$/, '');
 
-const dayForm = new Intl.DateTimeFormat('en-US', { weekday: 'short', month: 'short', day: 'numeric', timeZone: 'UTC' });
+const weekdays = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'];
+const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 
-/** `Wed May 13` for `2026-05-13` or a moment of that day; no comma, since days stand in lists. */
-export const shortDay = (day: string): string => dayForm.format(Date.parse(day.slice(0, 10))).replace(',', '');
+/**
+ * `Wed May 13` for `2026-05-13` or a moment of that day. Put together here: the first form of dates that a browser is
+ * asked for costs an old phone a quarter of a second, before the page can be talked to.
+ */
+export function shortDay(day: string): string {
+  const at = new Date(day.slice(0, 10));
+  return `${weekdays[at.getUTCDay()]} ${months[at.getUTCMonth()]} ${at.getUTCDate()}`;
+}
 
 /** Words with each day in them as people say it. */
 export const daysSpelt = (words: string, spell: (day: string) => string = shortDay): string =>

@@ -24,14 +24,22 @@ const later = {
 
 for (let k = 0; k < RUNS; k++) {
   const context = await browser.newContext({ viewport: PHONE, timezoneId: JOB.zone });
+  // By the page's own clock: the frame after the first note stands there.
+  await context.addInitScript(() => {
+    new MutationObserver((_, watched) => {
+      if (!document.querySelector('.slip')) return;
+      watched.disconnect();
+      requestAnimationFrame(() => setTimeout(() => performance.mark('shown')));
+    }).observe(document, { subtree: true, childList: true });
+  });
   const page = await context.newPage();
   const devtools = await context.newCDPSession(page);
   await devtools.send('Emulation.setCPUThrottlingRate', { rate: SLOWER });
   const load = async () => {
-    await page.waitForSelector('.slip');
+    await page.waitForFunction(() => performance.getEntriesByName('shown').length, null, { polling: 200 });
     return page.evaluate(() => ({
       works: performance.getEntriesByName('interactive')[0]!.startTime,
-      shown: performance.now(),
+      shown: performance.getEntriesByName('shown')[0]!.startTime,
     }));
   };
   await page.goto(house.url);

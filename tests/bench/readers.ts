@@ -35,7 +35,8 @@ export const compromise: Reader = (text) =>
       number: { num: number | null };
     }[]
   )
-    .filter(({ number }) => number.num !== null)
+    // It has numbers that are none ("11kV"), and they are NaN.
+    .filter(({ number }) => Number.isFinite(number.num))
     .map(({ offset: { start, length }, number }) => {
       const unit = unitBehind(text, start + length);
       return { value: number.num!, unit, start, end: start + length };

@@ -9,6 +9,11 @@
  * 7; sealed-2 recall 63.6 %, precision 70.0 %, 3 alarms in 8. `opened-3` and `sealed-3` are the halves of 80 more. At first
  * sight: opened-3 recall 76.9 %, precision 90.9 %, no alarm in 5; sealed-3 recall 74.4 %, precision 88.9 %, 2 alarms in 4.
  *
+ * The sealed halves were then opened, as `opened-4` (was `sealed`), `opened-5` (`sealed-2`) and `opened-6` (`sealed-3`).
+ * `opened-7` and `sealed-7` are 120 more by another hand. At first sight: opened-7 recall 84.6 %, precision 95.7 %, 1 alarm in
+ * 10; sealed-7 88.9 %, 94.1 %, 1 in 10. Causes were mended from opened-7 and from the older sets; of sealed-7 only totals were
+ * looked at, twice: recall 98.1 %, precision 100 %, no alarm.
+ *
  * A reading counts where its day is the wanted one (or within the wanted span) and its words meet the wanted words.
  */
 
@@ -86,7 +91,18 @@ function measure(reader: Reader, phrases: readonly Phrase[]) {
   };
 }
 
-for (const name of ['seen', 'unseen', 'opened', 'sealed', 'opened-2', 'sealed-2', 'opened-3', 'sealed-3']) {
+for (const name of [
+  'seen',
+  'unseen',
+  'opened',
+  'opened-2',
+  'opened-3',
+  'opened-4',
+  'opened-5',
+  'opened-6',
+  'opened-7',
+  'sealed-7',
+]) {
   const phrases = phrasesIn(name);
   console.log(`Days, ${name} (${phrases.length} phrases)`);
   console.table({ ours: measure(ours, phrases), 'chrono-node': measure(general, phrases) });

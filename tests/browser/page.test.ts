@@ -113,7 +113,10 @@ describe('punch list', () => {
     await soon(() => page.locator('.item', { hasText: 'shutoff valve' }).count()).toBe(0);
     const shown = await left.count();
     await page.evaluate(() => {
-      window.print = () => Object.assign(window, { paper: document.querySelector('.list')!.textContent });
+      window.print = () => {
+        Object.assign(window, { paper: document.querySelector('.list')!.textContent });
+        dispatchEvent(new Event('afterprint'));
+      };
     });
     await page.getByRole('button', { name: 'Print walk-through' }).click();
     await soon(() => page.evaluate(() => (window as { paper?: string }).paper ?? '')).toContain('shutoff valve');

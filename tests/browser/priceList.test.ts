@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { holdPhone, openScreen, page } from './phone.ts';
+import { holdPhone, openScreen, page, reopened } from './phone.ts';
 
 holdPhone();
 
@@ -40,6 +40,19 @@ it('a price list put in the place of another, or taken away, comes back by a tap
   await page.getByText('None yet. With one').waitFor();
   await undo();
   await stands('2 lines from Mill Yard.');
+});
+
+it('the price list from before is a tap away on another day too', async () => {
+  await openScreen('setup');
+  await send('item,price,supplier\ndeck screws,12.40,Ridge Lumber\n');
+  await page.getByText('1 line from Ridge Lumber.').waitFor();
+  await send('item,price,supplier\ndeck screws,11,Mill Yard\ncaulk,6,Mill Yard\n');
+  await page.getByText('2 lines from Mill Yard.').waitFor();
+  await reopened();
+  await openScreen('setup');
+  await page.getByRole('button', { name: 'Put back the one before: 1 line from Ridge Lumber' }).click();
+  await page.getByText('1 line from Ridge Lumber.').waitFor();
+  await page.getByRole('button', { name: 'Put back the one before: 2 lines from Mill Yard' }).waitFor();
 });
 
 it('going back names the tools and small parts with the items that call for them', async () => {

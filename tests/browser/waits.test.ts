@@ -119,16 +119,53 @@ describe('a note that waits for signal', () => {
     await page.click('dialog [type=submit]');
     await slip.locator('.fact', { hasText: '14 joist hangers' }).waitFor();
     expect(await page.locator('.slip .not-sent').count()).toBe(1);
+    // For a moment the note may stand there as it was and as it is.
+    const facts = () => page.locator('.slip', { hasText: 'joist hangers' }).locator('.fact').allTextContents();
     await undo();
-    await slip.locator('.fact', { hasText: '4 joist hangers' }).waitFor();
+    await soon(facts).toEqual(['to buy4 joist hangers']);
     await undo();
-    await slip.locator('.fact', { hasText: '14 joist hangers' }).waitFor();
+    await soon(facts).toEqual(['to buy14 joist hangers']);
     await back();
     await soon(unsent).toBe('0');
     await slip.locator('.reply').waitFor();
     expect(await notes()).toMatchObject([
       { text: 'Need fourteen joist hangers.', area: 'back porch', saidAt: '2026-05-13T15:30:00' },
     ]);
+  });
+
+  it('has its facts put right by a tap, on a closed and opened page too; they follow the note once', async () => {
+    await openScreen('talk');
+    await shellKept();
+    await page.reload();
+    await page.waitForSelector('.slip');
+    await house.away();
+    await write('Need four joist hangers and two tubes of caulk.');
+    const facts = () => page.locator('.slip', { hasText: 'joist hangers and' }).locator('.fact');
+    const fact = (words: string) => facts().filter({ hasText: words });
+    await fact('4 joist hangers').click();
+    await page.fill('dialog [name=amount]', '14');
+    await page.click('dialog [type=submit]');
+    await fact('14 joist hangers').waitFor();
+    await fact('2 tubes caulk').click();
+    await page.getByRole('button', { name: 'Not this' }).click();
+    await soon(() => facts().count()).toBe(1);
+    await undo();
+    await fact('2 tubes caulk').waitFor();
+    await fact('2 tubes caulk').click();
+    await page.getByRole('button', { name: 'Not this' }).click();
+    await soon(() => facts().count()).toBe(1);
+    await reopened();
+    await page.goto(`${house.url}/#talk`);
+    await fact('14 joist hangers').waitFor();
+    expect(await facts().count()).toBe(1);
+    await back();
+    await soon(unsent).toBe('0');
+    await soon(() => facts().allTextContents()).toEqual([expect.stringContaining('14 joist hangers')]);
+    const entries = (await house.store.entries(JOB.id)).filter((e) => e.what.kind === 'correctFact');
+    expect(entries).toHaveLength(2);
+    const { state } = await (await fetch(`${house.url}/api/jobs/${JOB.id}`)).json();
+    const line = (item: string) => state.order.find((l: { item: string }) => l.item === item)?.quantity;
+    expect([line('joist hanger'), line('caulk')]).toEqual(['14', undefined]);
   });
 
   it('counts once where the server had it all along and only its answer was lost', async () => {

@@ -44,20 +44,37 @@ const view = async () => (await call('GET', JOB)).body;
 
 describe('a price list', () => {
   it('is kept, shown and given back', async () => {
-    expect((await call('GET', '/api/catalogue')).body).toEqual({ rows: 0, suppliers: [], keptAt: null });
+    expect((await call('GET', '/api/catalogue')).body).toEqual({ rows: 0, suppliers: [], keptAt: null, before: null });
     expect((await view()).prices).toBeNull();
     expect(await send(LIST)).toEqual({
       status: 200,
-      body: { rows: 3, suppliers: ['Floor Hall', 'Ridge Lumber'], keptAt: '2026-05-13T20:30:00.000Z' },
+      body: { rows: 3, suppliers: ['Floor Hall', 'Ridge Lumber'], keptAt: '2026-05-13T20:30:00.000Z', before: null },
     });
     expect((await call('GET', '/api/catalogue/file.csv')).body).toBe(LIST);
   });
 
   it('that is taken away prices nothing more', async () => {
     await send(LIST);
-    expect((await call('DELETE', '/api/catalogue')).body).toEqual({ rows: 0, suppliers: [], keptAt: null });
+    expect((await call('DELETE', '/api/catalogue')).body).toMatchObject({ rows: 0, suppliers: [], keptAt: null });
     expect((await view()).prices).toBeNull();
     expect((await call('GET', '/api/catalogue/file.csv')).status).toBe(404);
+  });
+
+  it('put in the place of another, or taken away, comes back whenever it is asked for', async () => {
+    const before = async () => (await call('GET', '/api/catalogue')).body.before;
+    const back = () => call('POST', '/api/catalogue/before');
+    expect((await back()).status).toBe(404);
+    await send(LIST);
+    await send('item,price,supplier\ncaulk,6,Shop\n');
+    // The same file sent again, as after a lost answer, is no other list.
+    await send('item,price,supplier\ncaulk,6,Shop\n');
+    expect(await before()).toEqual({ rows: 3, suppliers: ['Floor Hall', 'Ridge Lumber'] });
+    expect((await back()).body).toMatchObject({ rows: 3, before: { rows: 1, suppliers: ['Shop'] } });
+    expect((await call('GET', '/api/catalogue/file.csv')).body).toBe(LIST);
+    await call('DELETE', '/api/catalogue');
+    await call('DELETE', '/api/catalogue');
+    expect(await before()).toEqual({ rows: 3, suppliers: ['Floor Hall', 'Ridge Lumber'] });
+    expect((await back()).body).toMatchObject({ rows: 3, before: { rows: 3 } });
   });
 
   it('with a wrong line is refused whole, and the one before still stands', async () => {

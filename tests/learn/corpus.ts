@@ -36,8 +36,8 @@ export async function laidOpen(): Promise<Laid[]> {
 /** A note to learn from: what is known at each chunk, and where each chunk truly stands. */
 export interface Lesson {
   features: string[][];
-  /** 0 outside, 1 at the begin, 2 further on; a list a kind. */
-  places: Record<SpanKind, number[]>;
+  /** 0 outside, 1 at the begin, 2 further on; a list a kind. Null within what a careful reader may leave out. */
+  places: Record<SpanKind, (number | null)[]>;
 }
 
 export const lessons = async (): Promise<Lesson[]> => (await laidOpen()).map(lesson);
@@ -51,19 +51,21 @@ function lesson({ note, talk, tuned }: Laid): Lesson {
     features: tuned
       ? features.map((names) => names.map((name) => (name.startsWith('r') ? `fitted ${name}` : name)))
       : features,
-    places: Object.fromEntries(KINDS.map((kind) => [kind, placesOf(talk, spansOf(note, kind))])) as Record<
-      SpanKind,
-      number[]
-    >,
+    places: Object.fromEntries(KINDS.map((kind) => [kind, placesOf(talk, spansOf(note, kind))])) as Lesson['places'],
   };
 }
 
-function placesOf(talk: Talk, spans: readonly { start: number; end: number }[]): number[] {
-  const places = talk.chunks.map(() => 0);
-  for (const span of [...spans].sort((a, b) => a.start - b.start)) {
+function placesOf(talk: Talk, spans: readonly { start: number; end: number; optional: boolean }[]): (number | null)[] {
+  const places: (number | null)[] = talk.chunks.map(() => 0);
+  const inOrder = [...spans].sort((a, b) => a.start - b.start);
+  for (const span of inOrder.filter((s) => !s.optional)) {
     const [from, until] = rangeIn(talk.chunks, span);
     places.fill(2, from, until);
     if (from < until) places[from] = 1;
+  }
+  for (const span of inOrder.filter((s) => s.optional)) {
+    const [from, until] = rangeIn(talk.chunks, span);
+    if (places.slice(from, until).every((p) => !p)) places.fill(null, from, until);
   }
   return places;
 }
@@ -91,7 +93,7 @@ export const flaws = async (): Promise<(Example & { tuned: boolean })[]> =>
   );
 
 export const spansOf = (note: Note, kind: SpanKind) =>
-  note.gold[LIST[kind]].map(({ quote }) => {
+  note.gold[LIST[kind]].map(({ quote, optional = false }) => {
     const start = note.text.indexOf(quote);
-    return { start, end: start + quote.length };
+    return { start, end: start + quote.length, optional };
   });

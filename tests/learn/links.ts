@@ -59,7 +59,7 @@ function choicesOf(job: ToldJob, n: number): Choice[] {
     const right = item ?? (hit || finished ? 'new' : 'none');
     const isRight = ({ is }: Option) =>
       is === right || (typeof is === 'object' && hits.some(({ i }) => standing(i) === is));
-    const options = ruled ? [] : optionsOf(telling, naming);
+    const options = ruled.item ? [] : optionsOf(telling, naming);
     if (options.some(isRight))
       choices.push({ note: n, answers: options.map((o) => ({ signs: o.signs, worth: isRight(o) ? 1 : 0 })) });
     if (hit && !item) keys.set(hit.i, key);

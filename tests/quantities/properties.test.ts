@@ -59,6 +59,63 @@ describe('any text at all', () => {
   });
 });
 
+const metric = fc.constantFrom('m', 'kg', 'litres', '%', 'mm');
+
+describe('laws of the grammar', () => {
+  const values = (text: string) => read(text).quantities.map((q) => [q.value.toFraction(), q.unit]);
+
+  it('a comma before one or two figures and a metric unit is a point', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 999 }), fc.integer({ min: 1, max: 99 }), metric, (whole, part, unit) => {
+        const found = values(`it is ${whole},${part} ${unit} of it`);
+        expect(found).toHaveLength(1);
+        expect(found).toEqual(values(`it is ${whole}.${part} ${unit} of it`));
+      }),
+    );
+  });
+
+  it('three figures behind a comma are thousands', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 99 }), fc.integer({ min: 100, max: 999 }), (thousands, rest) => {
+        expect(values(`${thousands},${rest} bricks`)).toEqual([[String(thousands * 1000 + rest), null]]);
+      }),
+    );
+  });
+
+  it('a size and its sheets count no sheets, whatever the size', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 2, max: 3000 }), fc.integer({ min: 2, max: 3000 }), (a, b) => {
+        expect(values(`${a} x ${b} sheets`)).toEqual([
+          [String(a), null],
+          [String(b), null],
+        ]);
+      }),
+    );
+  });
+
+  it('an age is none of anything, but what somebody is short is', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 13, max: 99 }),
+        fc.constantFrom("he's", "she's", 'the dog is', 'dad turned'),
+        (n, who) => {
+          expect(values(`${who} ${n} and still at it`)).toEqual([]);
+        },
+      ),
+    );
+    expect(values("he's 12 sheets short")).toEqual([['12', 'sheet']]);
+  });
+
+  it('a score is none, whichever way it is written', () => {
+    const goals = fc.integer({ min: 0, max: 40 });
+    fc.assert(
+      fc.property(goals, goals, fc.constantFrom('-', ' to ', ' - '), (a, b, joint) => {
+        expect(values(`they lost ${a}${joint}${b} on saturday`)).toEqual([]);
+      }),
+    );
+  });
+});
+
 /** Tokens that count how often anything looks at them. */
 function watched(text: string): { tokens: Token[]; looks: () => number } {
   let looks = 0;

@@ -29,6 +29,13 @@ const TABLE: Record<string, [string, ...string[]][]> = {
     ['two point five inches', '2 1/2 in "two point five inches"'],
     ['reads point four seven of an ohm', '47/100 ohm "point four seven of an ohm"'],
     ['five metres sixty long', '5 3/5 m "five metres sixty"'],
+    ['twelve & 1/2 in. deep', '12 1/2 in "twelve & 1/2 in."'],
+    ['ten point sixty six', '10 33/50 - "ten point sixty six"'],
+    ['thirty four and a heavy quarter', '34 1/4 in "thirty four and a heavy quarter"'],
+    ['three metres one hundred', '3 1/10 m "three metres one hundred"'],
+    ['nought point eight bar', '4/5 bar "nought point eight bar"'],
+    ['two of the five eight', '2 - "two"', '5/8 in "five eight"'],
+    ['and point nine high', '9/10 - "point nine"'],
     ['a sixteenth of daylight', '1/16 in "a sixteenth"'],
   ],
   'feet and inches': [
@@ -52,11 +59,21 @@ const TABLE: Record<string, [string, ...string[]][]> = {
     ['2x4x8 x6', '2 - "2"', '4 - "4"', '8 - "8"', '6 each "x6"'],
     [`2x10x14'`, '2 - "2"', '10 - "10"', `14 ft "14'"`],
     ['45 x 90 mm', '45 mm "45"', '90 mm "90 mm"'],
+    ['eight by four sheets', '8 - "eight"', '4 - "four"'],
+    ['pick up 3 4x8 3/4 cdx', '3 - "3"', '4 - "4"', '8 - "8"', '3/4 in "3/4"'],
+    ['36 1/4 w x 80 1/2 h', '36 1/4 in "36 1/4"', '80 1/2 in "80 1/2"'],
+    ['three metre by six twenty', '3 m "three metre"', '620 - "six twenty"'],
+    ['two twenty by twenty', '2 - "two"', '20 - "twenty"', '20 - "twenty"'],
+    ['3 1/2 x 11 7/8 x 18-0', '3 1/2 in "3 1/2"', '11 7/8 in "11 7/8"', '216 in "18-0"'],
     ['a two-by-four', '2 - "two"', '4 - "four"'],
   ],
   counts: [
     ['two and a half bags', '2 1/2 bag "two and a half bags"'],
     ['a couple of tubes', '2 tube "a couple of tubes"'],
+    ['couple hundred feet', '200 ft "couple hundred feet"'],
+    ['about 40ish feet', '40 ft "40ish feet"'],
+    ['two forty five degree bends', '2 - "two"', '45 deg "forty five degree"'],
+    ["two boxes'll do", `2 box "two boxes'll"`],
     ['half a dozen hinges', '6 each "half a dozen"'],
     ['half a box', '1/2 box "half a box"'],
     ['(4) ea brackets', '4 each "(4) ea"'],
@@ -92,6 +109,10 @@ const TABLE: Record<string, [string, ...string[]][]> = {
     ['12 m2', '12 sq m "12 m2"'],
     ['10mm gap', '10 mm "10mm"'],
     ['24 hours', '24 hr "24 hours"'],
+    ['nine litres a minute', '9 lpm "nine litres a minute"'],
+    ['forty pounds a square foot', '40 psf "forty pounds a square foot"'],
+    ['fourteen percent, oak at eight and a half', '14 % "fourteen percent"', '8 1/2 - "eight and a half"'],
+    ['noggings at thirteen fifty centres', '1350 mm "thirteen fifty"'],
     ['220 grit', '220 grit "220 grit"'],
   ],
   'ranges, tolerances, rates': [
@@ -110,6 +131,9 @@ const TABLE: Record<string, [string, ...string[]][]> = {
     ['thirty no thirty one sorry thirty two inches', '32 in "thirty two inches"'],
     ['12 by 24 no make that 12 by 18', '12 - "12"', '18 - "18"'],
     ['60 by 32 no 34 inches', '60 in "60"', '34 in "34 inches"'],
+    ['a dozen anchors, make it two dozen', '24 each "two dozen"'],
+    ["eight hangers, actually let's do ten hangers", '10 - "ten"'],
+    ['fourteen point six metres, call it sixteen', '14 3/5 m "fourteen point six metres"', '16 - "sixteen"'],
     ['ten studs, no wait for me outside', '10 - "ten"'],
     ['inch and a half trap, no get two', '1 1/2 in "inch and a half"', '2 - "two"'],
     ['two boxes of nails and actually three tubes', '2 box "two boxes"', '3 tube "three tubes"'],
@@ -189,6 +213,16 @@ describe('what goes with a reading', () => {
 
   it('shares a unit that was said once', () => {
     expect(read('60 by 32 inches').quantities.map((q) => q.unitFrom)).toEqual(['shared', 'said']);
+  });
+
+  // Common practice, no source: a room's second side is in feet where its first is told in feet and inches.
+  it.each([
+    ['room is five foot six by seven', '7 ft'],
+    ['shelf is five foot six by fourteen', '14 ft?'],
+    ['door is six foot eight by thirty', '30 in'],
+  ])('%s: the other side is %s', (text, side) => {
+    const q = read(text).quantities[1]!;
+    expect(`${q.value.toFraction()} ${q.unit}${q.doubt ? '?' : ''}`).toBe(side);
   });
 
   it('points at what was taken back', () => {

@@ -196,10 +196,21 @@ describe('dryer duct', () => {
 
 describe('trap to vent', () => {
   it.each<[string, string, string | null, string]>([
-    // UPC Table 1002.2 (tonyajoy.com 2022/10): 1-1/4 in 2 ft 6 in, 1-1/2 in 3 ft 6 in; 1-1/2 in 3.5 ft also in California
-    // Table 1002.1 (estatepass.ai). IPC Table 909.1: 2 in 8 ft, 3 in 12 ft (terrylove.com 93231); its others from memory.
+    // UPC Table 1002.2: 1-1/4 in 2 ft 6 in, 1-1/2 in 3 ft 6 in, 2 in 5 ft, 3 in 6 ft (tonyajoy.com 2022/10, and a plumber's
+    // manual, figure 5.18, at boulderlibrary.net, which adds 4 in 10 ft; so does greenyplace.com, how far can a trap be).
+    // IPC Table 909.1, IRC Table P3105.1: 5, 6, 8, 12 and 16 ft (jlconline.com, locating plumbing vents; IRC 2021 chapter 31,
+    // Pennsylvania's copy at up.codes, as quoted; 2 and 3 in also terrylove.com 93231).
     ['within both', '2.5', '5/4', 'fits'],
     ['within both', '3.5', '3/2', 'fits'],
+    ['within both', '5', '2', 'fits'],
+    ['within both', '6', '3', 'fits'],
+    ['within both', '10', '4', 'fits'],
+    ['within the longer', '5', '5/4', 'cannot say'],
+    ['within the longer', '6', '3/2', 'cannot say'],
+    ['within the longer', '12', '3', 'cannot say'],
+    ['within the longer', '16', '4', 'cannot say'],
+    ['past the longer', '5.01', '5/4', 'does not fit'],
+    ['past the longer', '16.1', '4', 'does not fit'],
     ['only the other code', '5', '3/2', 'cannot say'],
     ['past both', '7', '3/2', 'does not fit'],
     ['2 in within the longer', '8', '2', 'cannot say'],

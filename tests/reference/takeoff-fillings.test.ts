@@ -89,14 +89,27 @@ describe('sealant by its bead', () => {
   });
 });
 
-describe('drywall by the textbook', () => {
-  // Construction estimating textbook p. 203, example 16-3: 7,000 sq ft: 7,000 screws, 35 gal compound, 2,660 ft of tape.
-  it.each<[string, Fraction, number]>([
-    ['screws', SCREWS, 7000],
-    ['compound', COMPOUND_GALLONS, 35],
-    ['tape', TAPE_FEET, 2660],
-  ])('7,000 sq ft: %s', (_, each, wanted) => {
-    expect(each.mul(7000).valueOf()).toBe(wanted);
+describe('what board takes beside it is never less than published', () => {
+  it.each<[string, Fraction, number, number]>([
+    // Construction estimating textbook p. 203, example 16-3, and reference.com, how many drywall screws per sheet: one a
+    // square foot, 32 to a 4x8 sheet.
+    ['7,000 screws', SCREWS, 7000, 7000],
+    ['32 screws', SCREWS, 32, 32],
+    // thebalancesmb.com, drywall take-offs: 16 ft of tape to a 4x8 sheet; vbhomerepair.com, calculating wall studs and
+    // drywall: 0.48 ft a square foot; the textbook 2,660 ft for 7,000.
+    ['16 ft of tape a sheet', TAPE_FEET, 32, 16],
+    ['0.48 ft of tape', TAPE_FEET, 1, 0.48],
+    ['2,660 ft of tape', TAPE_FEET, 7000, 2660],
+    // westimating.com, rules of thumb for drywall: a gallon for 100 sq ft; howtobuildplans.com ?p=40: 12 to 14 lb for 100,
+    // about a gallon; the textbook 35 gal for 7,000.
+    ['a gallon of compound', COMPOUND_GALLONS, 100, 1],
+    ['35 gal of compound', COMPOUND_GALLONS, 7000, 35],
+  ])('%s', (_, each, area, published) => {
+    expect(each.mul(area).valueOf()).toBeGreaterThanOrEqual(published);
+  });
+
+  it('and no more than twice a published one', () => {
+    expect([SCREWS.mul(32), TAPE_FEET.mul(32), COMPOUND_GALLONS.mul(100)].map((x) => x.valueOf())).toEqual([32, 16, 1]);
   });
 });
 

@@ -113,6 +113,46 @@ describe('cut list', () => {
     );
   });
 
+  /** Inches of stock that the pieces take at least, by trying every way to share them out: another way to the answer. */
+  function leastInches({ pieces, onHand, stock, kerf }: CutJob): number {
+    const cut = pieces.flatMap((p) => Array<number>(p.count).fill(p.length.add(kerf).valueOf()));
+    const all = 2 ** cut.length;
+    const long = Array.from({ length: all }, (_, set) => cut.reduce((s, c, i) => s + (set & (1 << i) ? c : 0), 0));
+    const holds = (stick: Fraction, set: number) => long[set]! <= stick.add(kerf).valueOf() + 1e-9;
+    /** Sets that stay uncut once the sticks on hand are used up. */
+    let left = new Set([all - 1]);
+    for (const stick of onHand)
+      left = new Set(
+        [...left].flatMap((set) => subsets(set).flatMap((part) => (holds(stick, part) ? [set - part] : []))),
+      );
+    const cost = Array<number>(all).fill(Number.POSITIVE_INFINITY);
+    cost[0] = 0;
+    for (let set = 1; set < all; set++)
+      for (const part of subsets(set))
+        for (const stick of stock)
+          if (part > 0 && holds(stick, part)) cost[set] = Math.min(cost[set]!, cost[set - part]! + stick.valueOf());
+    return Math.min(...[...left].map((set) => cost[set]!));
+  }
+
+  /** Every part of a set of bits, the whole and nothing among them. */
+  function subsets(set: number): number[] {
+    const out = [0];
+    for (let part = set; part > 0; part = (part - 1) & set) out.push(part);
+    return out;
+  }
+
+  it('buys just what trying every way to share out the pieces comes to, and says so', () => {
+    const fewPieces = anyJob.filter(({ pieces }) => pieces.reduce((n, p) => n + p.count, 0) <= 8);
+    fc.assert(
+      fc.property(fewPieces, (of) => {
+        const answer = solved(of);
+        expect(sum(answer.buy.map((b) => b.length.mul(b.count))).valueOf()).toBeCloseTo(leastInches(of), 6);
+        expect(answer.proved).toBe(true);
+      }),
+      { numRuns: 150 },
+    );
+  });
+
   it('more on hand never costs more', () => {
     fc.assert(
       fc.property(anyJob, (of) => {
@@ -127,5 +167,9 @@ describe('cut list', () => {
     const pieces = Array.from({ length: 40 }, (_, k) => ({ length: new Fraction(161 + 7 * k, 16), count: 2 }));
     const answer = solved(job({ pieces, kerf: new Fraction(1, 8) }));
     expect(answer.sticks.flatMap((s) => s.cuts)).toHaveLength(80);
+    // No answer is under the bound of the pieces' own length, each with its cut.
+    const bound = sum(pieces.map((p) => p.length.add(new Fraction(1, 8)).mul(p.count))).div(new Fraction(769, 8));
+    const sticks = answer.buy.reduce((n, b) => n + b.count, 0);
+    expect(sticks).toBeGreaterThanOrEqual(bound.ceil().valueOf());
   });
 });

@@ -57,10 +57,10 @@ describe('the calculators by form', () => {
       },
       '3 gal',
     ],
-    // 2 x 32 x 8 = 512 + 252 = 764; / 48 = 15.9; 764 screws; x 0.38 = 290.3 ft; x 0.005 = 3.82 gal.
+    // 2 x 32 x 8 = 512 + 252 = 764; / 48 = 15.9; 764 screws; x 0.5 = 382 ft; x 0.01 = 7.64 gal.
     [
       { kind: 'board', length: '14', width: '18', height: '8', ceiling: true, sheet: ['4', '12'] },
-      '16 sheet, 764 screw, 291 ft of tape, 4 gal of compound',
+      '16 sheet, 764 screw, 382 ft of tape, 8 gal of compound',
     ],
     // 42 + 4 x 1 = 46 ft.
     [{ kind: 'run', run: '42', ends: 4, makeUp: '1' }, '46 ft'],

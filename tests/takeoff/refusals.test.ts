@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { orderOf } from './order.ts';
+import { orderOf, takeOffOf } from './order.ts';
 
 /** A note that cannot be reckoned: nothing on the order, and a question that says why. */
 const refused = (areas: string[], note: string) => {
@@ -65,6 +65,37 @@ describe('what cannot be is asked about, never reckoned', () => {
     ['den laminate, 12 ft by 0 ft, 20 sq ft a box'],
   ])('%s', (note) => {
     refused(['den'], note);
+  });
+});
+
+describe('every reckoning asks where a size cannot be, and orders no number', () => {
+  it.each<[string, string, RegExp]>([
+    ['studs', 'need studs for the den, 16 on center over 40000 ft, 2x4 8 footers', /40000 ft/],
+    ['no spacing', 'need studs for the den wall, 0 inches on center over 12 ft', /more than 0/],
+    ['a wide hole', 'six holes in the den 90 inches across and 36 deep, 80 lb bags', /90 in across/],
+    ['a deep hole', 'six holes in the den 10 inches across and 400 deep, 80 lb bags', /400 in deep/],
+    ['a thick pad', 'den pad 12 by 10, 40 feet thick, concrete, 80 lb bags', /40 ft thick/],
+    ['bays', 'den wall, 9000 bays, one batt to a bay, R-13, 11 to a bag', /9000 bays/],
+    ['a joint', 'grout for the den floor 40 square feet of 12x12, joint is 14 inches, 10 lb bags', /a joint of 14 in/],
+    [
+      'a tile',
+      'grout for the den floor 40 square feet of 12x12, 8 in thick, 1/8 joint, 10 lb bags',
+      /a tile 8 in thick/,
+    ],
+    ['a bead', 'need silicone for 40 feet in the den, 9 inch bead', /a bead of 9 in/],
+    ['a notch', 'need thinset for 100 sq ft of 12x24 in the den, 3 by 3 notch', /a notch of 3 in/],
+    ['walls', 'den paint, walls, 12 by 14 room with 900 foot walls, two coats, 350 a gallon', /walls 900 ft high/],
+    ['coats', 'den paint, walls, 12 by 14 room with 8 foot walls, 40 coats, 350 a gallon', /40 coats/],
+    ['an odd unit on one side', 'den laminate, 12 furlongs by 14, 20 sq ft a box', /feet, inches or metres/],
+    ['waste below nothing', 'den laminate, 12 ft by 14 ft, minus ten percent waste, 20 sq ft a box', /negative/],
+    ['an empty box', 'den laminate, 12 ft by 14 ft, 10 percent, 0 sq ft a box', /0 sq ft a box/],
+    ['a long cable', 'need 12/2 for the den, 90000 feet from the panel, ten percent over', /90000 ft/],
+    ['a long room', 'den baseboard, 14 by 900 room, 16 footers, ten percent', /900 ft/],
+    ['a long piece', 'cut list for the den out of 2x4 8 footers: four at 102 inches', /102/],
+    ['too many cuts', 'cut list for the den out of 2x4 8 footers: 900 pieces at 14', /900 pieces/],
+  ])('%s', (_, note, why) => {
+    expect(takeOffOf(['den'], note)).toEqual([]);
+    expect(orderOf(['den'], note).questions.join(' ')).toMatch(why);
   });
 });
 

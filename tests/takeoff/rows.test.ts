@@ -10,6 +10,10 @@ describe('pieces counted along a run', () => {
       ['studs for the closet, sixteen on center over twelve foot four, 2x4 eight footers'],
       ['stud 2x4 8 ft: 11 each'],
     ],
+    // 4.2 / 0.4 = 10.5, so 11, + 1; 3.6 / 0.6 + 1; 18 / 1.8 + 1.
+    ['den', ['need studs for the den, 400 centres over 4.2 metres'], ['stud: 12 each']],
+    ['den', ['need studs for the den at six hundred centres over 3.6 metres, 2.4 m lengths'], ['stud 2.4 m: 7 each']],
+    ['garden', ['garden fence, eighteen metres, posts at one point eight centres'], ['fence post: 11 each']],
     [
       'yard',
       [

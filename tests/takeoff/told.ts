@@ -2,6 +2,8 @@
 import { readFileSync } from 'node:fs';
 import Fraction from 'fraction.js';
 import { readNote } from '../../parser/index.ts';
+import { builtIn } from '../../parser/trade/index.ts';
+import { bringOf } from '../../server/jobs/bring.ts';
 import { type Entry, fold, type JobState } from '../../server/jobs/index.ts';
 import { replyTo } from '../../server/talk/index.ts';
 
@@ -22,6 +24,8 @@ export interface Case {
     open?: { task: string; readyOn: string }[];
     cautions?: string[];
     noCautions?: string[];
+    /** Tools and small parts to load for what can be worked on. */
+    bring?: string[];
     /** The reply to the last note says that the work is planned too early. */
     warns?: boolean;
   };
@@ -72,9 +76,12 @@ export function missesOf(given: Case): string[] {
     open = [],
     cautions = [],
     noCautions = [],
+    bring = [],
     warns,
   } = given.want;
   const hazards = state.cautions.map((c) => c.hazard);
+  const { tools, parts } = bringOf(state, builtIn());
+  const brought = [...tools, ...parts].map((b) => b.what);
   const bought = state.order.map((l) => ({
     name: `${l.item} ${l.size ?? ''}`,
     amount: l.quantity === null ? null : Number(new Fraction(l.quantity)),
@@ -107,6 +114,7 @@ export function missesOf(given: Case): string[] {
       .filter((w) => !state.items.some((i) => i.task.includes(w.task) && i.readyOn === w.readyOn))
       .map((w) => `wait ${w.task} ${w.readyOn}: ${state.items.map((i) => `${i.task} ${i.readyOn}`).join(' | ')}`),
     ...cautions.filter((w) => !hazards.some((h) => h.includes(w))).map((w) => `caution ${w}: ${hazards.join(', ')}`),
+    ...bring.filter((w) => !brought.includes(w)).map((w) => `bring ${w}: ${brought.join(', ')}`),
     ...noCautions.filter((w) => hazards.some((h) => h.includes(w))).map((w) => `no caution ${w}`),
     ...(warns && !lines.some((l) => /^Too early/.test(l)) ? [`warning: ${lines.join(' | ')}`] : []),
   ];

@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { unitWord } from '../../parser/quantities/containers.ts';
-import { areaOf, cautionWords, goodsWord, isReady, moneyWords, whenWords } from '../../server/talk/wording.ts';
+import {
+  areaOf,
+  cautionWords,
+  goodsWord,
+  isReady,
+  moneyWords,
+  waitWords,
+  whenWords,
+} from '../../server/talk/wording.ts';
 
 describe('goods in words', () => {
   it.each([
@@ -50,6 +58,19 @@ describe('an item in words', () => {
     expect(whenWords(item('2026-05-12', null), '2026-05-13')).toEqual([]);
     expect(whenWords(item('2026-05-14', '2026-05-18'), '2026-05-13')).toEqual(['ready 2026-05-14', 'by 2026-05-18']);
     expect(whenWords(item(null, '2026-05-12'), '2026-05-13')).toEqual(['was due 2026-05-12']);
+  });
+
+  it('waits for a thing, not for the day that is told beside it', () => {
+    const waits = ['the inspector', '48 hours', 'the second coat', 'tomorrow', 'first thing Monday', 'the 14th', null];
+    expect(waits.map(waitWords)).toEqual([
+      'waits for the inspector',
+      'waits for 48 hours',
+      'waits for the second coat',
+      null,
+      null,
+      null,
+      null,
+    ]);
   });
 
   it('is ready unless something sets it for later', () => {

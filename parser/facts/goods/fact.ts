@@ -7,6 +7,7 @@ import { base } from '../make.ts';
 import { phrase, type Talk } from '../talk.ts';
 import type { Naming, Placed } from './naming.ts';
 import { nameOf } from './phrases.ts';
+import { NOT_BOUGHT } from './words.ts';
 
 /** Adds a fact; a count behind its goods ("levelling compound, two bags") completes the fact before it. */
 export function keep(facts: Material[], fact: Material, naming: Naming): void {
@@ -43,7 +44,7 @@ export function materialOf(
 ): Material | null {
   const goods = nameOf(naming.chunks);
   const item = named(phrase(goods));
-  if (!item) return null;
+  if (!item || NOT_BOUGHT.test(item)) return null;
   const unit = lot.upper?.unit ?? lot.amount?.unit ?? null;
   const value: Fraction | null = lot.upper?.value ?? lot.amount?.value ?? null;
   const first = frame.chunks[lot.from]!;

@@ -7,7 +7,7 @@ import { keep, materialOf } from './fact.ts';
 import { decided, type FateWeights, likelihoods } from './fates.ts';
 import { isCount, type Lot } from './lot.ts';
 import { lotsIn } from './lots.ts';
-import { phrasesOf } from './meant.ts';
+import { phrasesOf } from './mentioned.ts';
 import { bestNaming, namingsOf, type Placed, type Told } from './naming.ts';
 import { onlySizes } from './sizing.ts';
 import { statedOf, tellsOfWork, unused } from './stated.ts';

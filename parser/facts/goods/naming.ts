@@ -3,7 +3,8 @@ import type { Chunk } from '../chunks.ts';
 import type { Talk } from '../talk.ts';
 import { dot, type Weights } from '../weights.ts';
 import type { Lot } from './lot.ts';
-import { fullerNames, type Phrase, phrasesMeant } from './meant.ts';
+import { fullerNames, phrasesMeant } from './meant.ts';
+import type { Phrase } from './mentioned.ts';
 import { stretchesOf } from './stretches.ts';
 
 /** A lot where it stands. */

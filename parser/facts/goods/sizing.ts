@@ -7,6 +7,7 @@ const PACK =
   /^(?:an? |each |per |the )?(?:box|pack|packet|package|bag|sack|card|case|carton|sleeve|bucket|pail|jar|tub|tube|can|tin|bundle|pallet|roll|sheet|stick|square|gallon|gal|litre|liter|quart|bottle)(?:es|s)?$/;
 const A = /^(?:an?|each|every|per|the|one)$/;
 const TO = /^(?:to|in|per)$/;
+const REACHES = /^(?:does|do|goes|go|covers|cover|makes|make|yields|yield|gets)$/;
 
 /** Where "a box" ends that starts at a place, however the reading of quantities took it; null where none does. */
 function packFrom(chunks: readonly Chunk[], k: number): number | null {
@@ -28,6 +29,13 @@ const isFilled = (chunks: readonly Chunk[], k: number): boolean => {
   );
 };
 
+/** "A tube does about thirty feet", "a gallon goes 375": how far a pack goes, which counts none. */
+function tellsReach(chunks: readonly Chunk[], from: number): boolean {
+  const end = packFrom(chunks, from);
+  if (end === null || !REACHES.test(chunks[end]?.word ?? '')) return false;
+  return chunks.slice(end + 1, end + 3).some((c) => c.kind === 'quantity' || c.kind === 'number');
+}
+
 /**
  * True where the figures of a lot only tell how large goods are or how they come, and count none: "58.67 sq ft a bag",
  * "50 to a box", "75 screws in a tub", "4x8 sheets", "four pieces at 102 inches".
@@ -35,6 +43,7 @@ const isFilled = (chunks: readonly Chunk[], k: number): boolean => {
 export function onlySizes({ chunks }: Frame, lot: Lot): boolean {
   if (lot.amount?.group?.kind === 'pair' && lot.amount.unitKind === 'pack') return true;
   if (packFrom(chunks, lot.from) !== null && isFilled(chunks, lot.from)) return true;
+  if (tellsReach(chunks, lot.from)) return true;
   if (!lot.amount) return false;
   const after = lot.until;
   if (isCount(lot.amount) && TO.test(chunks[after]?.word ?? '') && packFrom(chunks, after + 1) !== null) return true;

@@ -11,6 +11,8 @@ export const STANDS_IN =
   /^(?:ones?|kind|type|stuff|model|size|version|style|footers?|foot|inch|each|variety|pieces?|pcs?|pc|spares?|extras?)$/;
 export const NOT_GOODS =
   /^(?:guys?|people|men|women|times?|trips?|hours?|days?|weeks?|coats?|more|others?|left|things?|kids?|rooms?|spots?|places?|ways?|sides?|feet|total|percent|years?|drops?|cycles?|passes|layers?|units?|ends?|corners?|back|please|thanks|thank|gone|good|bad|bit|lot|few|couple|minute|hour|day|week|while|call|look|hand|job|little|number|rest|half|most|deal|chance|problem|mess|way|quick|real|pain|ta|cheers|later|today|same|shy|last|next|short|say|remain|remaining|altogether|apiece|bigger|smaller|thing|ok|okay|waste|wastage|instead|though|tho)$/;
+/** Parts of a building that are counted and measured, and that nobody buys. */
+export const NOT_BOUGHT = /\b(?:wall|ceiling|bay|opening|doorway|(?<!air )gap|hole|room|stairwell)$/;
 
 /** A word that can name goods: a trade noun, or one that the vocabulary lacks. */
 export const isName = (c: Chunk) =>

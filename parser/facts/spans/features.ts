@@ -18,6 +18,7 @@ export function featuresOf(talk: Talk, proposed: readonly Fact[]): string[][] {
   const near = <T>(list: readonly T[], at: number, edge: T) => list[at] ?? edge;
   const clauses = clauseAt(chunks, frames);
   const told = factsAt(chunks, proposed);
+  const listed = chunks.some((c) => c.kind === 'break');
   return chunks.map((chunk, t) => {
     const out: string[] = ['any'];
     for (let d = -2; d <= 2; d++) out.push(`c${d}=${near(sorts, t + d, '#')}`);
@@ -32,11 +33,28 @@ export function featuresOf(talk: Talk, proposed: readonly Fact[]): string[][] {
       `ww0=${words[t]}|${near(words, t + 1, '#')}`,
       `wc=${words[t]}|${near(sorts, t + 1, '#')}`,
       `cw=${near(sorts, t - 1, '#')}|${words[t]}`,
+      `w-1+1=${near(words, t - 1, '#')}|${near(words, t + 1, '#')}`,
     );
-    out.push(...clauseFeatures(chunk, frames, clauses[t]!));
+    out.push(
+      ...wider(words, 'w', t),
+      ...wider(sorts, 'c', t),
+      `w-3=${near(words, t - 3, '#')}`,
+      `w3=${near(words, t + 3, '#')}`,
+    );
+    out.push(...clauseFeatures(chunk, frames, clauses[t]!, listed));
     out.push(...ruleFeatures(told[t]!, chunks[t - 1], frames[clauses[t]!]));
     return out;
   });
+}
+
+/** Three in a row that a chunk is the last, the middle or the first of. */
+function wider(row: readonly string[], name: string, t: number): string[] {
+  const at = (d: number) => row[t + d] ?? '#';
+  return [
+    `${name}${name}${name}-2=${at(-2)}|${at(-1)}|${at(0)}`,
+    `${name}${name}${name}-1=${at(-1)}|${at(0)}|${at(1)}`,
+    `${name}${name}${name}0=${at(0)}|${at(1)}|${at(2)}`,
+  ];
 }
 
 /** The kinds of fact whose spans are weighed. */
@@ -83,7 +101,13 @@ export function clauseAt(chunks: readonly Chunk[], frames: readonly Frame[]): nu
   });
 }
 
-export function clauseFeatures(chunk: Chunk, frames: readonly Frame[], k: number): string[] {
+/**
+ * What is known of the clause that a chunk stands in. Few features: each counts anew at every chunk of the clause, and
+ * with its verb's word and the clauses beside it spans were told from one another worse, not better.
+ *
+ * @param listed whether the note has line breaks
+ */
+export function clauseFeatures(chunk: Chunk, frames: readonly Frame[], k: number, listed: boolean): string[] {
   const frame = frames[k];
   if (!frame) return ['noclause'];
   const verb = frame.chunks[frame.verbAt];
@@ -92,19 +116,25 @@ export function clauseFeatures(chunk: Chunk, frames: readonly Frame[], k: number
   const p = frame.predicate;
   const flawed = frame.chunks.some((c) => c.term?.kind === 'defect');
   const dated = frame.chunks.some((c) => c.time);
+  const goesOn = frame.sentence === frames[k - 1]?.sentence;
+  const wentOn = frame.sentence === frames[k + 1]?.sentence;
   return [
     `fp=${p}|${place}`,
     `fP=${p}${frame.negative ? '-' : ''}${flawed ? 'd' : ''}|${place}`,
     `fu=${p}|${frame.use}|${place}`,
-    `fl=${p}|${frame.lemma}`,
     `fo=${frame.openers.at(-1) ?? ''}|${p}`,
     `fj=${frame.joinedBy}|${place}`,
     `ft=${p}|${dated}|${place}`,
-    `fn=${Math.min(frame.chunks.length, 6)}|${p}`,
-    `pp=${frames[k - 1]?.predicate ?? '#'}|${p}|${frame.joinedBy}|${place}`,
-    `np=${frames[k + 1]?.predicate ?? '#'}|${p}|${frames[k + 1]?.joinedBy ?? ''}|${place}`,
+    `fq=${quarter(k, frames.length)}|${place}`,
+    `fb=${listed}|${place}`,
+    `fB=${listed}|${frame.joinedBy}|${p}|${place}`,
+    `fs=${goesOn}|${wentOn}|${place}`,
   ];
 }
+
+/** Which quarter of the note a clause stands in, its first and last clause by themselves. */
+const quarter = (k: number, clauses: number) =>
+  k === 0 ? 'first' : k === clauses - 1 ? 'last' : `${Math.floor((4 * k) / clauses)}`;
 
 /** For each chunk the facts whose words it is among. */
 function factsAt(chunks: readonly Chunk[], facts: readonly Fact[]): Fact[][] {

@@ -23,9 +23,30 @@ export const address: ClaimRule = (line, i) => {
     if (named && STREETS.has(line.word(k)) && isName(line, i + 1) && !unitAt(line, i + 1, line.number(i)))
       return claim(k + 1);
   }
-  const named = /^[A-Z][a-z]+$/.test(line.tokens[i + 1]?.text ?? '') && line.tokens[i]!.text.length >= 3;
-  return line.word(i - 1) === 'at' && named ? claim(i + 2) : null;
+  const named =
+    /^[A-Z][a-z]{3,}$/.test(line.tokens[i + 1]?.text ?? '') &&
+    line.tokens[i + 1]!.spaced &&
+    !unitAt(line, i + 1, line.number(i));
+  if (isHeaded(line, i)) return claim(i + 2);
+  return (line.word(i - 1) === 'at' || isGoneTo(line, i)) && named ? claim(i + 2) : null;
 };
+
+/** "412 Oak: hinges adjusted", "12 Elm, spray hose": a house put before what was done in it. */
+const isHeaded = (line: Line, i: number) =>
+  /^[A-Z][a-z]{2,}$/.test(line.tokens[i + 1]?.text ?? '') &&
+  line.tokens[i + 1]!.spaced &&
+  (/^[:,/#]$/.test(line.word(i + 2)) || /^(?:rental|residence|house|turn|reno)$/.test(line.word(i + 2))) &&
+  (i === 0 || line.tokens[i - 1]!.kind === 'word' || line.tokens[i - 1]!.kind === 'break') &&
+  !/^(?:need|needs|get|got|used|have|buy|order|x|by|of|at|are|is|to)$/.test(line.word(i - 1)) &&
+  !/[^s]s$/.test(line.word(i + 1)) &&
+  !unitAt(line, i + 1, line.number(i));
+
+/** "Go to 44 Birchwood", "deliver it to 9 Larch". */
+const isGoneTo = (line: Line, i: number) =>
+  line.word(i - 1) === 'to' &&
+  [2, 3, 4].some((back) =>
+    /^(?:go|going|went|over|deliver|delivered|send|sent|head|drive|back)$/.test(line.word(i - back)),
+  );
 
 /** Capitalised, or at least no word that stands between sizes and goods. */
 const isName = (line: Line, i: number) =>

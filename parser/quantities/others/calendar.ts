@@ -28,6 +28,9 @@ export const date: ClaimRule = (line, i) => {
   const n = Number(line.tokens[i]!.text);
   const month = MONTHS.has(line.word(i - 1)) || /^(?:May|March|Mar)$/.test(line.tokens[i - 1]?.text ?? '');
   if (month && n >= 1 && n <= 31) return unitAt(line, i + 1, line.number(i)) ? null : { until: i + 1, kind: 'date' };
+  // "3 june", "Mon 20 April".
+  const follows = MONTHS.has(line.word(i + 1)) || /^(?:May|March|Mar)$/.test(line.tokens[i + 1]?.text ?? '');
+  if (follows && line.tokens[i + 1]!.spaced && n >= 1 && n <= 31) return { until: i + 1, kind: 'date' };
   if (!slashed(line, i + 1) || n < 1 || n > 31) return null;
   if (slashed(line, i + 3)) return { until: i + 5, kind: 'date' };
   const day = Number(line.tokens[i + 2]!.text);
@@ -45,7 +48,7 @@ const slashed = (line: Line, k: number) =>
   line.tokens[k]?.text === '/' && line.tight(k) && isDigits(line, k + 1) && line.tight(k + 1);
 
 const CENTURIES = wordSet('nineteen eighteen twenty');
-const SINCE = wordSet('in since from of built is circa about around was before after the late early mid');
+const SINCE = wordSet('pre post in since from of built is circa about around was before after the late early mid');
 
 /** A year that something was built in: 1978, "nineteen twenty six", "the nineteen fifties", '62. */
 export const year: ClaimRule = (line, i) => {
@@ -69,13 +72,21 @@ export const year: ClaimRule = (line, i) => {
   // "The twenty twenty four code".
   if (line.word(i) === 'twenty' && line.word(i + 1) === 'twenty' && line.number(i + 1)) {
     const tail = line.number(i + 1)!;
-    if (tail.n > 20 && /^(?:code|edition|model|nec|irc|ibc)$/.test(line.word(tail.until)))
+    if (
+      tail.n > 20 &&
+      /^(?:code|edition|model|nec|irc|ibc|pricing|prices|rates|version|price)$/.test(line.word(tail.until))
+    )
       return { until: tail.until, kind: 'year' };
   }
+  const car = carYear(line, i);
+  if (car) return { until: car, kind: 'year' };
+  if (isDwelling(line, i)) return { until: i + 1, kind: 'year' };
+  if (isSpokenYear(line, i)) return { until: line.number(i)!.until, kind: 'year' };
   if (isBackIn(line, i)) return { until: line.number(i)!.until, kind: 'year' };
-  if (!since || !CENTURIES.has(line.word(i))) return null;
+  if (!CENTURIES.has(line.word(i))) return null;
   if (/^(?:twenties|thirties|forties|fifties|sixties|seventies|eighties|nineties|hundreds)$/.test(line.word(i + 1)))
     return { until: i + 2, kind: 'year' };
+  if (!since) return null;
   const tail = line.number(i + 1);
   const late = tail?.d === 1 && tail.n >= 10 && tail.n < 100 && !tail.article;
   return late && !unitAt(line, tail.until, tail) && line.word(i - 1) !== 'about'
@@ -95,12 +106,54 @@ const isDecade = (line: Line, i: number) =>
   !/^(?:by|x)$/.test(line.word(i - 1)) &&
   !/^(?:two|six|four|\d+)$/.test(line.word(i - 1));
 
+const HOUSES = wordSet(
+  'ranch bungalow house home cottage terrace colonial craftsman victorian build building model wiring panel boiler kitchen chevy ford truck semi duplex cape',
+);
+
+const CARS = wordSet(
+  'chevy ford dodge ram toyota tacoma corolla hilux ranger silverado civic honda nissan transit sprinter van jeep',
+);
+
+/** "A ninety eight corolla", "an oh six chevy": where the year's words end, or 0. */
+function carYear(line: Line, i: number): number {
+  if (isDigits(line, i) && /^(?:19|20)\d\d$/.test(line.word(i)) && CARS.has(line.word(i + 1))) return i + 1;
+  if (!/^(?:a|an|his|her|my|the|that|old)$/.test(line.word(i - 1))) return 0;
+  if (/^0\d$/.test(line.word(i)) && CARS.has(line.word(i + 1))) return i + 1;
+  if (line.word(i) === 'oh') return CARS.has(line.word(i + 2)) && line.number(i + 1) ? i + 2 : 0;
+  const number = line.number(i);
+  return number?.shape === 'whole' && number.n > 25 && number.n < 100 && CARS.has(line.word(number.until))
+    ? number.until
+    : 0;
+}
+
+/** "A 1962 ranch". */
+const isDwelling = (line: Line, i: number) =>
+  isDigits(line, i) &&
+  /^(?:1[89]|20)\d\d$/.test(line.word(i)) &&
+  HOUSES.has(line.word(i + 1)) &&
+  /^(?:a|the|this|that|his|her|their|old|in)$/.test(line.word(i - 1));
+
+/** "In two thousand nine", "the class of two thousand and six". */
+function isSpokenYear(line: Line, i: number): boolean {
+  if (line.word(i) !== 'two' || line.word(i + 1) !== 'thousand') return false;
+  const number = line.number(i)!;
+  const since =
+    /^(?:in|since|from|circa|back)$/.test(line.word(i - 1)) ||
+    /^(?:class|summer|winter|spring)$/.test(line.word(i - 2));
+  return since && number.d === 1 && number.n < 2040 && endsPhraseOrVerb(line, number.until);
+}
+
+const endsPhraseOrVerb = (line: Line, at: number) =>
+  !unitAt(line, at, null) && !/^(?:by|x|of|or|to)$/.test(line.word(at)) && !/[^s]s$/.test(line.word(at));
+
 /** "Back in seventy eight", "built in '62", "since eighty four": the century left out. */
 function isBackIn(line: Line, i: number): boolean {
   const cued =
     line.word(i - 1) === 'in'
-      ? /^(?:back|built|done|poured|put)$/.test(line.word(i - 2))
-      : line.word(i - 1) === 'since';
+      ? /^(?:back|built|born|done|poured|put|bought|opened|married|retired|started)$/.test(line.word(i - 2))
+      : line.word(i - 1) === 'since' ||
+        (line.word(i - 1) === 'of' &&
+          /^(?:class|summer|winter|spring|autumn|fall|storm|flood)$/.test(line.word(i - 2)));
   const number = cued ? line.number(i) : null;
   if (number?.d !== 1 || number.n < 40 || number.n > 99 || number.article) return false;
   return endsPhrase(line, number.until) && !unitAt(line, number.until, number);

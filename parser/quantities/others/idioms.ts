@@ -1,7 +1,7 @@
 import type { Line } from '../line.ts';
 import { unitAt } from '../unitAt.ts';
 import { unitNamed } from '../units.ts';
-import { ONES, TENS } from '../words.ts';
+import { ONES, PARTS, TENS } from '../words.ts';
 import type { ClaimRule } from './claim.ts';
 
 /** Set phrases with a number in them. Common practice, no source. */
@@ -49,7 +49,32 @@ two bob, two pennies, a penny, penny pinching, ten a penny, two a penny, in one 
 nine times in ten, one in three, dime a dozen, a dime a dozen, one step ahead, one step forward, two steps back, two steps forward,
 one minute it, one minute he, one minute they, two's company, three times lucky, third time lucky, fifth wheel, third wheel,
 level one, level two, level three, grade one, grade two, two fingers, ten fingers, two bits, four corners of,
-no one, every one, one careful owner, two tier, one stop shop, one horse race, two horse race`.split(/,\s/);
+no one, every one, stitch in time saves nine, two heads are better than one, hindsight's twenty twenty, hindsight is twenty twenty,
+hindsight is 20 / 20, twenty twenty hindsight, ten foot pole, ten foot barge pole, give him an inch, give them an inch, give her an inch,
+an inch and he'll, an inch and they'll, an inch and he, an inch and they, two bricks short, one brick short, few bricks short, two cans short,
+one sandwich short, takes two to tango, six of one half dozen of the other, zero to sixty, nought to sixty, zero to a hundred, two sides to that,
+two sides to every, two sides to this, one of youse, worth two in the bush, one man's, one bad apple, one hit wonder, one man band, seven year itch,
+seventh heaven, dressed to the nines, one armed, one legged, two stools, five o'clock shadow, twelve o'clock high, one two punch, two thumbs up,
+one percenter, eighty six it, eighty six that, sixty four thousand dollar, three stooges, seven seas, seven dwarfs, two shakes,
+ten commandments, four letter words, a thousand apologies, one trick pony, two peas in a pod, three blind mice, two cooks, five second rule,
+fifteen minutes of fame, quarter bubble, half bubble, half a bubble, a quarter bubble, six of the best, catch 22, seven degrees of separation, six degrees of separation, a hundred miles an hour, hundred miles an hour, a mile a minute, mile a minute, ten pound pom, job one, priority one, priority number one, two for one, three for two, eleven out of ten, hundred on that, hundred on this,
+a hundred on that, one hundred on that, one hundred on it, a hundred on it, one jot, one iota, one hell of, one heck of, a month of sundays,
+fifty ways, a thousand cuts, two minute noodles, one eye on, one eye open, one track mind, two hands full, two jobs ago, nobody's one hundred,
+world war two, world war one, the two thousands, one after another, seven come eleven, zero interest, zero help, zero respect, zero luck, zero patience,
+zero excuse, zero excuses, zero clue, zero sense, zero effort, zero sympathy, zero fun, zero warning, zero notice, seven ways from sunday, seven ways to sunday, six ways to sunday, six ways from sunday, one careful owner, two tier, one stop shop, one horse race, two horse race`.split(
+    /,\s/,
+  );
+
+/** Behind how many of the line's tokens the phrase ends, the hyphens that join its words stepped over; 0 where it is not there. */
+function endOf(line: Line, i: number, phrase: readonly string[]): number {
+  let k = i;
+  for (const word of phrase) {
+    if (k > i && word !== '-' && line.word(k) === '-' && line.tight(k) && line.tight(k + 1)) k++;
+    if (line.word(k) !== word) return 0;
+    k++;
+  }
+  return k;
+}
 
 const BY_FIRST = new Map<string, string[][]>();
 for (const phrase of PHRASES) {
@@ -59,6 +84,10 @@ for (const phrase of PHRASES) {
     [...(BY_FIRST.get(words[0]!) ?? []), words].sort((a, b) => b.length - a.length),
   );
 }
+
+/** "Ten four and a half": a number that goes on. */
+const hasPart = (line: Line, until: number) =>
+  line.number(until - 1) !== null && line.word(until) === 'and' && [1, 2].some((k) => PARTS.has(line.word(until + k)));
 
 /** "Sixty one and a half wall to wall", "twenty gallons a minute": what stands before it has the words. */
 function isPartOfMore(line: Line, i: number, first: string): boolean {
@@ -72,10 +101,10 @@ function isPartOfMore(line: Line, i: number, first: string): boolean {
 }
 
 export const idiom: ClaimRule = (line, i) => {
-  const words = BY_FIRST.get(line.word(i))?.find((phrase) => phrase.every((word, k) => line.word(i + k) === word));
-  if (!words || isPartOfMore(line, i, words[0]!)) return null;
+  const words = BY_FIRST.get(line.word(i))?.find((phrase) => endOf(line, i, phrase) > 0);
+  if (!words || isPartOfMore(line, i, words[0]!) || hasPart(line, endOf(line, i, words))) return null;
   // "One by one inch" is a size: the last number has a unit of its own.
-  const until = i + words.length;
+  const until = endOf(line, i, words);
   const last = line.number(until - 1);
   return last?.until === until && !last.article && unitAt(line, until, last) ? null : { until, kind: 'idiom' };
 };

@@ -3,18 +3,41 @@ import { address } from './addresses.ts';
 import { date, ordinal, year } from './calendar.ts';
 import type { Claim, ClaimRule } from './claim.ts';
 import { clock } from './clock.ts';
+import { code } from './codes.ts';
+import { score } from './games.ts';
 import { idiom } from './idioms.ts';
+import { juxtaposed } from './juxtaposed.ts';
 import { keyed } from './keyed.ts';
-import { code, label } from './labels.ts';
-import { heading, listNumbers } from './lists.ts';
+import { label } from './labels.ts';
+import { heading, listNumbers, spokenList } from './lists.ts';
 import { money } from './money.ts';
+import { namedAgain, numbered } from './numbered.ts';
 import { one } from './one.ts';
+import { age } from './people.ts';
 import { phone } from './phone.ts';
 import { ofTalk } from './talk.ts';
 
 /** Asked in this order wherever a number can start, behind the set phrases; the first that claims the words has them. */
 const RULES: readonly ClaimRule[] = [
-  ...[phone, keyed, one, money, clock, address, ordinal, date, year, code, heading, label, ofTalk],
+  ...[
+    phone,
+    keyed,
+    one,
+    money,
+    age,
+    clock,
+    score,
+    address,
+    ordinal,
+    date,
+    year,
+    code,
+    heading,
+    label,
+    numbered,
+    juxtaposed,
+    ofTalk,
+  ],
 ];
 
 export interface PlacedClaim extends Claim {
@@ -24,9 +47,11 @@ export interface PlacedClaim extends Claim {
 /** What looks like a number and counts nothing. Claimed before any quantity is read. */
 export function claimsIn(line: Line): PlacedClaim[] {
   const claims: PlacedClaim[] = [];
-  const listed = listNumbers(line);
+  const listed = new Set([...listNumbers(line), ...spokenList(line)]);
   for (let i = 0; i < line.tokens.length; ) {
-    const claim: Claim | null = listed.has(i) ? { until: i + 1, kind: 'label' } : claimAt(line, i);
+    const claim: Claim | null = listed.has(i)
+      ? { until: i + 1, kind: 'label' }
+      : (claimAt(line, i) ?? namedAgain(line, i, claims.at(-1)));
     if (claim) claims.push({ from: i, ...claim });
     i = claim ? claim.until : i + 1;
   }

@@ -1,4 +1,3 @@
-import { feetDashInches } from '../feet.ts';
 import type { Line } from '../line.ts';
 import type { SaidNumber } from '../numbers.ts';
 import { unitAt } from '../unitAt.ts';
@@ -8,23 +7,23 @@ import { type Claim, type ClaimRule, isDigits } from './claim.ts';
 /** Words that give the number behind them as a name. */
 const NAMED = wordSet(
   'option alternate keynote mark number unit suite apt apartment circuit ckt lot interstate marker license serial page revision rev order invoice permit po wo job ticket model cat category type grade schedule sch ' +
-    'irc ibc nec upc nfpa chevy ford dodge ram iphone wd series channel aisle slot locker extension bus track route rt rm zip highway hwy exit chapter version phase class breaker stage code ext combo pin gate plan item note',
+    'irc ibc nec upc nfpa chevy ford dodge ram iphone wd series channel aisle slot locker extension bus track route rt rm zip highway hwy exit chapter version phase class breaker stage code ext combo pin gate plan item note bus tram flight platform terminal junction pier studio berth shade rm rfi submittal tier bulletin asi package clause amendment appendix act csi rtu ahu vav fcu rcd mcb pump isle ward ofc ste lockbox acct acc villa dorm hse hook keypad branch allotment riser key tag fob user pass snag dwg usb hdmi iso astm ansi csa',
 );
 /** The same, unless a size follows: "window three", but "window 36 x 48". */
 const NAMED_UNLESS_SIZED = wordSet(
   'room bedroom block column footing bath bathroom floor door window drop bay line zone day week sheet drawing detail section level building bldg house truck crew part row ' +
-    'lane step station loop stair flat apto bed tread cam washer dryer mailbox drwr drawer cell joist post hole coat take fix',
+    'lane step station loop stair flat apto bed tread cam washer dryer mailbox drwr drawer cell joist post hole coat take fix plot dock bin table seat desk tower wing rm bedsit pod tank boiler valve container hut shed condenser furnace inverter manifold camera figure question division mark',
 );
 const SIZED = wordSet('by x × wide high tall deep long thick and or to of is are at more');
 const LETTERED = wordSet(
-  'sheet drawing page detail section plan lot block unit apartment apt room permit gate bay row',
+  'sheet drawing page detail section plan lot block unit apartment apt room permit gate bay row column grid panel',
 );
 /** What a number describes without counting: "a two story house", "three way switch", "one man job". */
 const DESCRIBED = wordSet(
-  'layer handle handled compartment basin story storey man person car way part pole prong gang tab star go hole bedroom bath point speed stage panel lite year-old step tone ply',
+  'digit hander legged leaf seater wheeler layer handle handled compartment basin story storey man person car way part pole prong gang tab star go hole bedroom bath point speed stage phase panel lite year-old step tone ply',
 );
 
-const claim = (until: number, kind: Claim['kind'] = 'label'): Claim => ({ until, kind });
+const claim = (until: number): Claim => ({ until, kind: 'label' });
 
 /** "Unit two", "#4", "drop number three", "day three", "cat six", "three way", "five quarter". */
 export const label: ClaimRule = (line, i) => {
@@ -43,45 +42,87 @@ export const label: ClaimRule = (line, i) => {
     !/^inch/.test(line.word(i + 2))
   )
     return claim(i + 2);
-  // "The three fifty dually": a truck by its size.
-  if (number.d === 1 && /^(?:dually|diesel|pickup)$/.test(next)) return claim(number.until);
   if (isHyphened(line, number.until)) return claim(number.until + 2);
+  // "R two point five batts".
+  if (number.shape === 'decimal' && line.word(i - 1) === 'r') return claim(number.until);
   if (number.d !== 1) return null;
   const before = nameBefore(line, i);
   if (isRoomIn(line, i, number)) return claim(number.until);
   if (before === '#' && line.tight(i)) return claim(number.until);
   // "Sheet A five hundred": a letter of its own before the number.
-  if (/^[A-HJ-Z]$/.test(line.tokens[i - 1]?.text ?? '') && LETTERED.has(line.word(i - 2))) return claim(number.until);
-  if ((before === '.' && line.word(i - 2) === 'no' && line.tight(i - 1)) || before === 'r') return claim(number.until);
+  if (isLettered(line, i)) return claim(number.until);
+  if (
+    (before === '.' && line.word(i - 2) === 'no' && line.tight(i - 1)) ||
+    (before === 'r' && !/^(?:by|x|×)$/.test(next))
+  )
+    return claim(number.until);
   const named =
     (NAMED.has(before) && !isOrdered(line, i, number)) ||
-    (before === 'is' && /^(?:code|combo|pin|zip|number|extension|lockbox|password)$/.test(line.word(i - 2)));
+    (before === 'is' &&
+      /^(?:code|combo|pin|zip|number|extension|lockbox|password|passcode|keypad|rego|plate|model|ref|reference)$/.test(
+        line.word(i - 2),
+      ));
   if (!named && !NAMED_UNLESS_SIZED.has(before)) return null;
   const mark = line.tokens[number.until];
   // "Apartment 12C": the letter is part of the name.
-  if (mark && !mark.spaced && /^[A-Z]$/.test(mark.text) && (named || /^(?:door|room|window|stair)$/.test(before)))
+  if (
+    mark &&
+    !mark.spaced &&
+    (/^[A-Z]$/.test(mark.text) ? named || ROOMS.has(before) : isRoomLetter(before, mark.text))
+  )
     return claim(number.until + 1);
   if (unitAt(line, number.until, number) || (mark?.kind === 'mark' && !mark.spaced && /^["'/%”’]$/.test(mark.text)))
     return null;
-  if (named) return next === 'by' || next === 'x' ? null : claim(number.until);
-  if (isPlural(next)) return null;
+  if (named) return next === 'by' || next === 'x' ? null : claim(wholeName(line, number.until));
+  // "Room 212 smells": nobody counts by the hundred behind a room.
+  const hundreds = ROOMS.has(before) && number.n >= 100;
+  if (isPlural(next) && !hundreds) return null;
   const ends = mark === undefined || mark.kind !== 'word' || !SIZED.has(next);
   // Rooms and sections are numbered by the hundred.
-  const highest = /^(?:room|section|detail|sheet|building|bldg)$/.test(before) ? 1000 : 40;
+  const highest = HOMES.has(before) ? 10_000 : /^(?:room|section|detail|sheet|building|bldg)$/.test(before) ? 1000 : 40;
   return number.n > 0 &&
     number.n < highest &&
     (ends || /^(?:is|are|and|of)$/.test(next)) &&
     next !== 'x' &&
     mark?.kind !== 'number'
-    ? claim(number.until)
+    ? claim(wholeName(line, number.until))
     : null;
 };
 
-const CALLED = /^(?:code|combo|pin|extension|zip|number|lockbox|password|order|invoice|serial|ext)'s$/;
+const ROOMS = wordSet('door room rm window stair');
+const HOMES = wordSet('seat flat apartment apt unit suite room rm door plot lot block bldg building house');
+
+/** "Flat 4b". */
+const isRoomLetter = (before: string, letter: string) => HOMES.has(before) && /^[a-h]$/.test(letter);
+
+/** "Sheet A five hundred", "column b four": a letter of its own before the number. */
+const isLettered = (line: Line, i: number) =>
+  LETTERED.has(line.word(i - 2)) &&
+  (/^[A-HJ-Z]$/.test(line.tokens[i - 1]?.text ?? '') ||
+    /^[b-hj-z]$/.test(line.word(i - 1)) ||
+    (line.word(i - 1) === 'a' && /^(?:sheet|drawing|page|detail)$/.test(line.word(i - 2))));
+
+const CALLED =
+  /^(?:code|combo|pin|extension|zip|number|lockbox|password|passcode|keypad|rego|plate|model|reference|ref|order|invoice|serial|ext)'s$/;
 
 /** The word before a number, its "is" left off where a name follows: "the code's 9914", but "the unit's twenty four" is a size. */
 const nameBefore = (line: Line, i: number) =>
   CALLED.test(line.word(i - 1)) ? line.word(i - 1).slice(0, -2) : line.word(i - 1);
+
+const SHEETS = /^(?:page|sheet|sht|drawing|part|day|step|phase)$/;
+
+/** "Work order 19-332", "job twenty two oh six": all figures of the name. */
+function wholeName(line: Line, until: number): number {
+  const dashed = line.word(until) === '-' && line.tight(until) && line.tight(until + 1);
+  if (dashed && (isDigits(line, until + 1) || /^[A-Z]$/.test(line.tokens[until + 1]?.text ?? ''))) return until + 2;
+  // "Page 3 of 12".
+  const total = line.word(until) === 'of' && SHEETS.test(line.word(until - 2)) ? line.number(until + 1) : null;
+  if (total?.shape === 'whole') return total.until;
+  let k = until;
+  if (line.word(k) === 'oh') k++;
+  while (k > until && line.number(k) && line.tokens[k]!.kind === 'word') k++;
+  return k > until + 1 ? k : until;
+}
 
 const MEASURING = /^(?:came|come|comes|coming|measured|measures|dialed|dialled|set|cut|one|1|go|goes|went)$/;
 const AFTER_ROOM = wordSet('the a an is was has had says he she it they we i put still');
@@ -126,102 +167,9 @@ const isHyphened = (line: Line, at: number) =>
   !unitAt(line, at, null);
 
 /** "Drop two treads": they are counted. */
-const isPlural = (word: string) => /[^s']s$/.test(word) && word.length > 3;
+export const isPlural = (word: string) => /[^s']s$/.test(word) && word.length > 3 && !VERBS_OF_IT.has(word);
 
-const PARAGRAPHS = wordSet('section table article chapter figure paragraph');
-const WRITTEN_CODES = /^[A-Z]{2,4}$/;
-
-/** "SW 7008", "RAL 9010", "HC 172", "color 7008": a name in capitals and its number, in a note that is not all capitals. */
-function isPaintCode(line: Line, i: number): boolean {
-  const text = line.tokens[i]!.text;
-  if (!/^\d{3,4}$/.test(text)) return false;
-  const before = line.tokens[i - 1];
-  if (before?.kind !== 'word') return false;
-  if (/^colou?r$/.test(before.word)) return true;
-  const around = [line.tokens[i - 2], line.tokens[i + 1]].some((t) => t?.kind === 'word' && /^[a-z]{2,}$/.test(t.text));
-  return WRITTEN_CODES.test(before.text) && around;
-}
-
-/** W-3614, 2868, 12-2, 4B, long numbers bare of any unit. */
-export const code: ClaimRule = (line, i) => {
-  // A paragraph of the code book: "section 310.16", "table 250.66".
-  if (PARAGRAPHS.has(line.word(i - 1)) && /^\d+\.\d+$/.test(line.word(i))) return claim(i + 1, 'code');
-  const doors = doorCode(line, i);
-  if (doors) return doors;
-  if (!isDigits(line, i)) return spokenCode(line, i);
-  if (feetDashInches(line, i)) return null;
-  const { text } = line.tokens[i]!;
-  const [joint, before] = [line.tokens[i - 1], line.tokens[i - 2]];
-  const lettered =
-    joint?.text === '-' &&
-    line.tight(i) &&
-    line.tight(i - 1) &&
-    before?.kind === 'word' &&
-    /^[A-Z]{1,4}\d*$/.test(before.text);
-  if (lettered) return claim(i + 1, 'code');
-  const dash = line.tokens[i + 1];
-  // Cable by its gauge and wires: 12-2, 14/3; a range goes up.
-  if (
-    /^(?:6|8|10|12|14|16)$/.test(text) &&
-    dash &&
-    /^[-/]$/.test(dash.text) &&
-    !dash.spaced &&
-    line.tight(i + 2) &&
-    /^[234]$/.test(line.word(i + 2))
-  )
-    return line.tight(i + 3) && /^["'/]$/.test(line.word(i + 3)) ? null : claim(i + 3, 'code');
-  // `8-6`, `10-2`: feet and inches or cable, nobody can say; a range goes up.
-  const down =
-    dash && /^[-–]$/.test(dash.text) && !dash.spaced && line.tight(i + 2) && Number(line.word(i + 2)) <= Number(text);
-  if (
-    down &&
-    line.number(i)?.until === i + 1 &&
-    line.number(i + 2)?.shape === 'whole' &&
-    !unitAt(line, i + 3, line.number(i + 2))
-  )
-    return claim(i + 3, 'code');
-  if (isPaintCode(line, i) && !unitAt(line, i + 1, line.number(i))) return claim(i + 1, 'code');
-  // "P.O. 44-1932": two long numbers and a hyphen.
-  if (
-    dash &&
-    /^[-–]$/.test(dash.text) &&
-    !dash.spaced &&
-    line.tight(i + 2) &&
-    /^\d{4,}$/.test(line.word(i + 2)) &&
-    /^\d{2,}$/.test(text)
-  )
-    return claim(i + 3, 'code');
-  const sized = /^[x×/"'”’.%-]$/.test(dash?.text ?? '') && !dash!.spaced;
-  const bare = !sized && line.word(i + 1) !== 'x' && line.word(i + 1) !== 'by' && !unitAt(line, i + 1, line.number(i));
-  const door =
-    /^[1-4]\d[67]8$/.test(text) && /^(?:door|doors|slab|slabs|prehung|left|right|lh|rh)$/.test(line.word(i + 1));
-  const joined = line.word(i - 1) === 'x' || line.word(i - 1) === 'by';
-  return !joined && bare && (door || text.length > 4 || (text.length > 1 && text.startsWith('0')))
-    ? claim(i + 1, 'code')
-    : null;
-};
-
-/** "30 68 door", "2 0 6 8 door", "a three oh door": its feet and inches run together. */
-function doorCode(line: Line, i: number): Claim | null {
-  let k = i;
-  while (k < i + 4 && (/^\d{1,2}$/.test(line.word(k)) || DOOR_SIDES.has(line.word(k)))) k++;
-  return k - i > 1 && DOORS.has(line.word(k)) && !isPlural(line.word(k)) ? claim(k, 'code') : null;
-}
-
-const DOOR_SIDES = wordSet('oh one two three four six eight ten');
-const GAUGES = wordSet('six eight ten twelve fourteen');
-const DOORS = wordSet('door doors slab slabs prehung opening');
-
-/** "Twelve two to the box" is cable, "two eight door" and "twenty eight sixty eight door" doors: two numbers side by side. */
-function spokenCode(line: Line, i: number): Claim | null {
-  const first = line.number(i);
-  const second = first?.shape === 'whole' && !first.article && first.until > i ? line.number(first.until) : null;
-  if (second?.shape !== 'whole' || second.article || !second.inWords) return null;
-  if (DOORS.has(line.word(second.until))) return claim(second.until, 'code');
-  const wires = /^(?:two|three)$/.test(line.word(first!.until)) && second.until === first!.until + 1;
-  const apart =
-    !unitAt(line, second.until, second) &&
-    !/^(?:by|x)$/.test(line.word(second.until)) &&
-    !isPlural(line.word(second.until));
-  return GAUGES.has(line.word(i)) && wires && apart ? claim(second.until, 'code') : null;
-}
+/** What a room or a plot does, rather than a plural. */
+const VERBS_OF_IT = wordSet(
+  'wants needs gets looks smells leaks goes comes says sits stays runs drips feels sounds starts opens closes still always',
+);

@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import type { Line } from '../line.ts';
 import type { SaidNumber } from '../numbers.ts';
-import { unitAt } from '../unitAt.ts';
+import { endsPhrase, unitAt } from '../unitAt.ts';
 import { unitNamed } from '../units.ts';
 import { wordSet } from '../words.ts';
 import type { Claim, ClaimRule } from './claim.ts';
@@ -9,7 +9,7 @@ import type { Claim, ClaimRule } from './claim.ts';
 const CURRENCY = wordSet('dollar dollars buck bucks cent cents quid euro euros usd peso pesos grand');
 const THOUSANDS = wordSet('k grand');
 const PAYING = wordSet(
-  'paid pay cost costs spent charged charging charges billed fee price bill invoice budget quote quoted ran permit deposit rental rent fine toll owe owes owed',
+  'paid pay cost costs spent charged charging charges billed fee price bill invoice budget quote quoted ran permit deposit rental rent deductible estimate fine fined toll owe owes owed bet tipped',
 );
 
 /** $385, "sixty two bucks", "the fee was one fifty", "cost me eighty five". */
@@ -27,14 +27,30 @@ export const money: ClaimRule = (line, i) => {
     if (CURRENCY.has(line.word(scale))) return { until: scale + 1, kind: 'money' };
     if (line.word(k) === 'grand') return { until: k + 1, kind: 'money' };
   }
+  // "Dollar eighty a foot".
+  const coined = line.word(i - 1) === 'dollar' ? line.number(i) : null;
+  if (coined && !coined.article) return { until: pastRate(line, coined.until), kind: 'money' };
   const signed = /^[$£€]$/.test(line.tokens[i]!.text);
   const number = line.number(signed ? i + 1 : i);
   if (!number || number.article) return null;
   const next = line.word(number.until);
   const thousands =
-    THOUSANDS.has(next) && number.shape !== 'fraction' && (next === 'grand' || line.tight(number.until));
+    THOUSANDS.has(next) &&
+    number.shape !== 'fraction' &&
+    (next === 'grand' || line.tight(number.until) || number.inWords);
   if (signed) return sum(number, pastRate(line, thousands ? number.until + 1 : number.until), thousands);
+  // "Eight or nine hundred bucks".
+  const other = /^(?:or|to|-)$/.test(next) ? line.number(number.until + 1) : null;
+  if (other && CURRENCY.has(line.word(other.until))) return { until: other.until + 1, kind: 'money' };
   if (CURRENCY.has(next) || thousands) return sum(number, pastRate(line, number.until + 1), thousands);
+  // "30% deposit", "gst is ten percent": of a bill.
+  const percent = /^(?:percent|%)$/.test(next) ? number.until + 1 : 0;
+  if (
+    percent &&
+    (OF_BILLS.has(line.word(percent)) ||
+      (/^(?:is|at|was|of)$/.test(line.word(i - 1)) && OF_BILLS.has(line.word(i - 2))))
+  )
+    return { until: percent, kind: 'money' };
   // "He wants 40 an hour": a wage, or a pace; either way nobody counts it.
   if (
     /^(?:a|an|per)$/.test(next) &&
@@ -42,7 +58,8 @@ export const money: ClaimRule = (line, i) => {
     number.n >= 10 * number.d
   )
     return sum(number, number.until + 2, false);
-  if (!PAYING.has(line.word(i - 1)) && !PAYING.has(line.word(i - 2)) && !PAYING.has(line.word(i - 3))) return null;
+  if (isAsked(line, i, number)) return sum(number, pastRate(line, number.until), false);
+  if (![1, 2, 3].some((back) => PAYING.has(line.word(i - back).replace(/'s$/, ''))) && !isBid(line, i)) return null;
   // "Eighty pounds on it" is a load; pounds are money only where somebody paid them.
   if (next === 'pounds' || next === 'pound') return sum(number, number.until + 1, false);
   if (number.shape === 'fraction' || (line.tokens[number.until]?.kind === 'word' && !NO_GOODS.has(next))) return null;
@@ -53,7 +70,51 @@ export const money: ClaimRule = (line, i) => {
 const pastRate = (line: Line, at: number) =>
   /^(?:a|an|per)$/.test(line.word(at)) && unitNamed(line.word(at + 1)) ? at + 2 : at;
 
-const NO_GOODS = wordSet('for in on to and so but the at total each apiece');
+/** "Ninety five a pop", "four eighty for the lot", "got him down to six fifty", "eighteen hundred up front": bargained. */
+function isAsked(line: Line, i: number, number: SaidNumber): boolean {
+  if (number.shape === 'fraction' || unitAt(line, number.until, number)) return false;
+  const [next, after, last] = [0, 1, 2].map((k) => line.word(number.until + k));
+  if (next === 'a' && /^(?:pop|head|throw|go|month|unit)$/.test(after!)) return true;
+  if (next === 'up' && after === 'front') return true;
+  // "Sixteen a foot", "one fifty a square": so many of nothing are a price.
+  if (
+    next === 'a' &&
+    number.shape === 'whole' &&
+    number.n >= 10 &&
+    /^(?:length|area)$/.test(unitNamed(after!)?.kind ?? '')
+  )
+    return true;
+  if (line.word(i - 1) === 'asking' && endsPhrase(line, number.until)) return true;
+  const given =
+    /^(?:gave|give|slipped|handed|owe|owes)$/.test(line.word(i - 2)) && /^(?:him|her|them|me)$/.test(line.word(i - 1));
+  if (given && number.n >= 20 && endsPhrase(line, number.until)) return true;
+  const bought =
+    line.word(i - 1) === 'for' &&
+    /^(?:it|them|that|this|him|her)$/.test(line.word(i - 2)) &&
+    /^(?:got|bought|sold|had|get)$/.test(line.word(i - 3));
+  if (bought && number.n > 4 && endsPhrase(line, number.until)) return true;
+  if (/^(?:knocked|beat|talked)$/.test(line.word(i - 3)) && line.word(i - 1) === 'down') return true;
+  if (next === 'for' && after === 'the' && /^(?:lot|job|whole|day|pair)$/.test(last!)) return isBargained(line, i);
+  return false;
+}
+
+const OF_BILLS = wordSet(
+  'deposit off discount markup mark-up retention retainage vat gst tax hst pst interest commission',
+);
+
+const BIDS = wordSet('bid bids quote quoted quotes estimate estimates tender price');
+
+/** "The bid was under by six hundred", "his quote came in at four thousand two hundred". */
+const isBid = (line: Line, i: number) =>
+  (line.number(i)?.n ?? 0) >= LEAST_BID && [4, 5, 6].some((back) => BIDS.has(line.word(i - back).replace(/'s$/, '')));
+const LEAST_BID = 100;
+
+const isBargained = (line: Line, i: number) => [1, 2, 3, 4, 5].some((back) => BARGAIN.has(line.word(i - back)));
+const BARGAIN = wordSet(
+  'he she they him her them wants want wanted asked asking charge charges quoted price pay paid down knocked gave offered',
+);
+
+const NO_GOODS = wordSet('for in on to and so but the at total each apiece by cash upfront plus under over already');
 
 function sum(number: SaidNumber, until: number, thousands: boolean): Claim {
   return {

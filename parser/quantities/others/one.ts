@@ -1,10 +1,10 @@
 import type { Line } from '../line.ts';
-import { unitAt } from '../unitAt.ts';
+import { endsPhrase, unitAt } from '../unitAt.ts';
 import { wordSet } from '../words.ts';
 import type { ClaimRule } from './claim.ts';
 
 const POINTING = wordSet(
-  'either neither that this which no every each the some any another old new big small other wrong same good bad first second third last next',
+  'quick long either neither that this which no every each the some any another old new big small other wrong same good bad first second third last next',
 );
 const DETERMINERS = wordSet('a an the that this my his her our their your another any some each every which no');
 /** These point without a word before them. */
@@ -22,10 +22,14 @@ export const one: ClaimRule = (line, i) => {
   if (unitAt(line, i + 1, line.number(i)) || line.number(i + 1)) return null;
   const [before, next] = [line.word(i - 1), line.word(i + 1)];
   const claimed = { until: i + 1, kind: 'idiom' } as const;
-  if (POINTING.has(before) || isDescribed(line, i)) return claimed;
+  // "The 2nd one".
+  const placed = /^(?:st|nd|rd|th)$/.test(before) && line.tight(i - 1);
+  if (placed || POINTING.has(before) || isDescribed(line, i)) return claimed;
   // "One on each leg", "from one end to the other": told apart, not counted.
   if (isOneOfTwo(line, i)) return claimed;
   if (next === 'of') return PEOPLE.has(line.word(i + 2).replace(/'s$/, '')) && before !== 'each' ? claimed : null;
+  // "I don't have one on the truck".
+  if (isMissing(line, i)) return claimed;
   if (next === 'at' && line.word(i + 2) === 'a') return claimed;
   return BEHIND.has(next) ? claimed : null;
 };
@@ -42,6 +46,13 @@ const isDescribed = (line: Line, i: number) =>
   line.tokens[i - 1]?.kind === 'word' &&
   DETERMINERS.has(line.word(i - 2)) &&
   !/^(?:of|and|plus|or|least|just|only|about|need|half)$/.test(line.word(i - 1));
+
+const isMissing = (line: Line, i: number) =>
+  /^(?:have|got|see|find|need|want|bring)$/.test(line.word(i - 1)) &&
+  [2, 3].some((back) =>
+    /^(?:don't|dont|didn't|didnt|doesn't|haven't|hasn't|never|not|can't|couldn't)$/.test(line.word(i - back)),
+  ) &&
+  endsPhrase(line, i + 1);
 
 const SIDES = wordSet('end side leg wall edge corner half hand face line phase pole way');
 

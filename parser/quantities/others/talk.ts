@@ -4,7 +4,9 @@ import { wordSet } from '../words.ts';
 import type { ClaimRule } from './claim.ts';
 
 /** What talk counts and nobody buys, measures or mends. */
-const OF_TALK = wordSet('times ways wrongs thoughts minds cents reasons excuses favors favours opinions');
+const OF_TALK = wordSet(
+  'times ways wrongs thoughts minds cents reasons excuses favors favours opinions strikes guesses hoots things',
+);
 const SMALL_HELP = wordSet(
   'hand thing word trick laugh beer question issue favor favour reason way idea joke story opinion pointer tip',
 );
@@ -22,6 +24,8 @@ export const ofTalk: ClaimRule = (line, i) => {
   const [before, earlier] = [line.word(i - 1), line.word(i - 2)];
   const claim = { until: number.until, kind: 'idiom' } as const;
   if (OF_TALK.has(next) && !line.number(number.until + 1)) return { ...claim, until: number.until + 1 };
+  const odds = outOf(line, number.until);
+  if (odds) return { ...claim, until: odds };
   if (isOrTwo(line, i)) return claim;
   if (/^(?:first|last)$/.test(before) && BEING.has(next)) return claim;
   if (before === 'of' && PEOPLE.has(earlier) && !unitAt(line, number.until, number)) return claim;
@@ -31,7 +35,10 @@ export const ofTalk: ClaimRule = (line, i) => {
   if (next === 'of' && US.has(after)) return { ...claim, until: number.until + 2 };
   if (next === 'to' && after === 'one' && ODDS.has(line.word(number.until + 2)))
     return { ...claim, until: number.until + 2 };
-  return pitch(line, i) ?? fall(line, i) ?? onScale(line, i);
+  // "My five year old", "a sixty year-old house".
+  const old = line.word(number.until + 1) === '-' ? number.until + 2 : number.until + 1;
+  if (line.word(number.until) === 'year' && line.word(old) === 'old') return { ...claim, until: old + 1 };
+  return pitch(line, i) ?? fall(line, i) ?? onScale(line, i) ?? share(line, i) ?? speeding(line, i) ?? errand(line, i);
 };
 
 const STEEP = wordSet('two three four five six seven eight nine ten eleven twelve');
@@ -39,10 +46,19 @@ const SLOPED = wordSet('pitch roof slope pitched');
 
 /** "A four twelve over the porch", "eight twelve pitch": rise and run of a roof, one number to most ears. */
 const pitch: ClaimRule = (line, i) => {
-  if (!STEEP.has(line.word(i)) || line.word(i + 1) !== 'twelve' || line.number(i)?.until !== i + 2) return null;
-  const sloped = SLOPED.has(line.word(i + 2)) || (line.word(i - 1) === 'a' && endsPhrase(line, i + 2));
+  if (!STEEP.has(line.word(i)) || line.word(i + 1) !== 'twelve' || ![i + 1, i + 2].includes(line.number(i)?.until ?? 0))
+    return null;
+  const sloped =
+    SLOPED.has(line.word(i + 2)) || (/^an?$/.test(line.word(i - 1)) && endsPhrase(line, i + 2)) || isRoofTold(line, i);
   return sloped ? { until: i + 2, kind: 'label' } : null;
 };
+
+/** "A five twelve pitch up front and two twelve over the porch": the pitch was told before. */
+function isRoofTold(line: Line, i: number): boolean {
+  if (!endsPhrase(line, i + 2)) return false;
+  for (let k = i - 1; k > i - 12 && k >= 0; k--) if (SLOPED.has(line.word(k))) return true;
+  return false;
+}
 
 /** "Falls one in eighty": rise over run, which no unit of ours holds. */
 const fall: ClaimRule = (line, i) => {
@@ -50,6 +66,62 @@ const fall: ClaimRule = (line, i) => {
   return run && run.d === 1 && run.n >= 10 && !unitAt(line, run.until, run)
     ? { until: run.until, kind: 'label' }
     : null;
+};
+
+/** "Nine out of ten times", "two out of three ain't bad": how often. */
+function outOf(line: Line, at: number): number | null {
+  const all = line.word(at) === 'out' && line.word(at + 1) === 'of' ? line.number(at + 2) : null;
+  if (all?.d !== 1) return null;
+  const next = line.word(all.until);
+  const marked = all.n === 10 && (next === 'for' || line.tokens[all.until]?.kind !== 'word');
+  return marked
+    ? all.until
+    : /^times?$/.test(next)
+      ? all.until + 1
+      : /^(?:ain't|isn't|aint|isnt)$/.test(next)
+        ? all.until
+        : null;
+}
+
+/** "Doing ninety in a thirty". */
+const speeding: ClaimRule = (line, i) => {
+  const number = line.number(i)!;
+  const limit =
+    line.word(number.until) === 'in' && line.word(number.until + 1) === 'a' ? line.number(number.until + 2) : null;
+  return limit?.d === 1 && /^(?:doing|going|did)$/.test(line.word(i - 1))
+    ? { until: limit.until, kind: 'idiom' }
+    : null;
+};
+
+/** "Ninety percent sure", "fifty percent of the time", "ten percent up front": of talk or of a bill. */
+const share: ClaimRule = (line, i) => {
+  const number = line.number(i)!;
+  const at = /^(?:percent|%)$/.test(line.word(number.until))
+    ? number.until + 1
+    : line.word(number.until) === 'per' && line.word(number.until + 1) === 'cent'
+      ? number.until + 2
+      : 0;
+  if (!at) return null;
+  const talked =
+    /^(?:sure|certain|positive|confident|right|wrong|convinced|upfront)$/.test(line.word(at)) ||
+    (line.word(at) === 'up' && line.word(at + 1) === 'front') ||
+    (line.word(at) === 'of' && line.word(at + 1) === 'the' && line.word(at + 2) === 'time');
+  return talked ? { until: at, kind: 'idiom' } : null;
+};
+
+const ERRANDS = wordSet('job walk drive nap chat break ride fix argument kind sort');
+
+/** "A five minute job", "a three coffee kind of foreman". */
+const errand: ClaimRule = (line, i) => {
+  const number = line.number(i)!;
+  // "A three coffee kind of foreman", whatever of it was heard.
+  if (line.word(i - 1) === 'a' && /^(?:coffee|beer)$/.test(line.word(number.until)))
+    return { until: number.until, kind: 'idiom' };
+  const described =
+    line.word(i - 1) === 'a' &&
+    ERRANDS.has(line.word(number.until + 1)) &&
+    /^(?:minute|hour|second|coffee|beer|day|man)$/.test(line.word(number.until));
+  return described ? { until: number.until + 1, kind: 'idiom' } : null;
 };
 
 /** "An extra hand or two". */

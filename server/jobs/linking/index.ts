@@ -16,8 +16,13 @@ export interface Link {
   perhaps: Standing | null;
 }
 
-/** Says what a fact is told of; `ruled` is the item that the rules take it for, if any. */
-export type Linker = (telling: Telling, fact: Told, ruled: Standing | null) => Link;
+/** The item that the rules take a fact for, if any, or else one that comes near. */
+export type ByRules = Pick<Link, 'item' | 'perhaps'>;
+
+export const sureOf = (item: Standing): ByRules => ({ item, perhaps: null });
+
+/** Says what a fact is told of. */
+export type Linker = (telling: Telling, fact: Told, ruled: ByRules) => Link;
 
 export interface Option {
   is: Standing | 'new' | 'none';
@@ -80,7 +85,8 @@ const MARGIN = 0.3;
  * no item, weights learned from annotated jobs decide.
  */
 export const link: Linker = (telling, fact, ruled) => {
-  if (ruled || !fact.rule.endsWith('/weighed')) return { item: ruled, kept: true, perhaps: null };
+  if (ruled.item || !fact.rule.endsWith('/weighed'))
+    return { item: ruled.item, kept: true, perhaps: ruled.item ? null : ruled.perhaps };
   weights ??= onDemand(rowsOf(LINKS), ([cell]) => Number(cell) / 100);
   let best: Standing | null = null;
   let join = Number.NEGATIVE_INFINITY;

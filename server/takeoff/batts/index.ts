@@ -7,8 +7,10 @@ import { isDone } from '../reading/wanted.ts';
 import type { ComputedLine } from '../types.ts';
 
 const NAMED = /\b(?:insulation|insulate|batts?)\b|\br[- ]?\d{2}\b/;
-const BAYS = saying('<NC> (?:[a-z]+ )?bays?\\b');
-const EACH_BAY = saying('(?:<NC>|\\b(one|a))(?: batts?)?(?: long)? (?:to|per|in|for|a) ?(?:a|the|each|every)? bay\\b');
+const BAYS = saying('<NC> (?:[a-z]+ )?(?:bays?|cavit(?:y|ies))\\b');
+const EACH_BAY = saying(
+  '(?:<NC>|\\b(one|a))(?: batts?)?(?: long)? (?:to|per|in|for|a) ?(?:a|the|each|every)? (?:bay|cavity)\\b',
+);
 const HEIGHT = [
   saying('<LN>(?: (?:foot|inch|in))? (?:tall|high|studs?|bays)\\b'),
   saying('\\b(?:studs?|bays?|walls?)(?: (?:are|is|at|all|run|cut))* <LN>(?! ?(?:on|oc|wide|x|by))'),
@@ -33,7 +35,7 @@ export function battLines(notes: readonly Said[]): {
   const questions: { noteId: string; ask: string }[] = [];
   const claimed = new Set<string>();
   for (const said of notes) {
-    if (!NAMED.test(said.words) || !/\bbays?\b/.test(said.words) || isDone(said.words)) continue;
+    if (!NAMED.test(said.words) || !/\b(?:bays?|cavit(?:y|ies))\b/.test(said.words) || isDone(said.words)) continue;
     const bays = baysIn(said);
     if (!bays) continue;
     claimed.add(said.noteId);

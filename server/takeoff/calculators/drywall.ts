@@ -1,10 +1,10 @@
 import { fraction } from './reckoned.ts';
 
-/** A construction estimating textbook, p. 203, example 16-3: for 1,000 sq ft of board. */
+/** The safe end of what is published; a textbook's example 16-3 takes 0.38 ft of tape and 0.005 gal of compound. */
 export const DRYWALL_SOURCE =
-  'construction estimating textbook p. 203: for 1,000 sq ft 1,000 screws, 380 ft of tape, 5 gal of compound';
+  'a screw a sq ft (estimating textbook p. 203), half a foot of tape (thebalancesmb.com), a gallon of compound for 100 sq ft (westimating.com)';
 
 /** What a square foot of board takes. */
 export const SCREWS = fraction(1);
-export const TAPE_FEET = fraction('0.38');
-export const COMPOUND_GALLONS = fraction('0.005');
+export const TAPE_FEET = fraction('0.5');
+export const COMPOUND_GALLONS = fraction('0.01');

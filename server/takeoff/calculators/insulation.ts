@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
 import { absurdLength, type Refusal, refuse, show } from './reckoned.ts';
-import { bays, type Counted } from './spacing.ts';
+import { absurdSpacing, bays, type Counted } from './spacing.ts';
 
 /** More bays than this in one wall is a slip. Common practice, no source. */
 const MOST_BAYS = 400;
@@ -31,8 +31,7 @@ export function battsOf(
 
 /** Bays of a wall by its length and the spacing of its studs, inches: the last one may be narrow and still takes a batt. */
 export function baysOf(run: Fraction, spacing: Fraction): Counted | Refusal {
-  if (spacing.compare(0) <= 0) return refuse('a spacing must be more than 0');
-  const silly = absurdLength(run.div(12), 'a wall');
+  const silly = absurdSpacing(spacing) ?? absurdLength(run.div(12), 'a wall');
   if (silly) return silly;
   const count = bays(run, spacing);
   return { ok: true, count, working: `${show(run)} in / ${show(spacing)} in, so ${count} bays` };

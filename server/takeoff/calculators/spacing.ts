@@ -12,14 +12,20 @@ export interface Counted {
 const MOST = 2000;
 /** Feet: a fence may run along a whole lot. Common practice, no source. */
 const LONGEST_RUN = fraction(2000);
+/** Feet between two members; further apart is a slip. Common practice, no source. */
+const WIDEST = fraction(100);
 
 function counted(count: number, working: string): Counted | Refusal {
   return count > MOST ? refuse(`${count} pieces in one row: is that right?`) : { ok: true, count, working };
 }
 
+/** Null where members can stand so far apart, inches; else why not. */
+export function absurdSpacing(step: Fraction): Refusal | null {
+  return absurdLength(step.div(12), 'a spacing', WIDEST);
+}
+
 function absurdRow(run: Fraction, step: Fraction): Refusal | null {
-  if (step.compare(0) <= 0) return refuse('a spacing must be more than 0');
-  return absurdLength(run.div(12), 'a run', LONGEST_RUN);
+  return absurdSpacing(step) ?? absurdLength(run.div(12), 'a run', LONGEST_RUN);
 }
 
 /** Bays between members no further apart than `spacing`: the run over the spacing, up. */
@@ -61,6 +67,8 @@ export function gapsUnder(clear: Fraction, width: Fraction, most: Fraction): Cou
   if (width.compare(0) <= 0 || most.compare(0) <= 0) return refuse('a width and a gap must be more than 0');
   const silly = absurdRow(clear, width);
   if (silly) return silly;
+  if (width.compare(clear) > 0)
+    return refuse(`a baluster of ${show(width)} in is wider than ${show(clear)} in: is that right?`);
   const exact = clear.sub(most).div(width.add(most));
   const count = Math.max(0, exact.ceil().valueOf());
   const gap = clear.sub(width.mul(count)).div(count + 1);

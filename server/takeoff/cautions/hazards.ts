@@ -52,14 +52,14 @@ export const HAZARDS: readonly Hazard[] = [
     hazard: 'lead paint',
     text: `House from before 1978: take painted surfaces as lead paint until a test says otherwise. Contain the dust, wet methods, HEPA vacuum, no dry sanding or torch; certified renovator rules apply over 6 sq ft a room inside, 20 sq ft outside, and to any window. ${DEFER}`,
     source: '40 CFR 745.83 and Subpart E (EPA renovation, repair and painting rule)',
-    when: /\b(?:scrap(?:e|ed|ing)\b[^.]{0,40}\b(?:paint|trim|ceiling|siding|porch|sill|window|door|flak)|(?:scrap(?:e|ing)|paint|trim)\b[^.]{0,30}\bflak\w*|sand(?:ed|ing)?\b[^.]{0,30}\b(?:paint|trim|casing|doors?|sills?|rail(?:ing)?|balusters?|stairs?|windows?|siding|cabinets?|wood)|(?:paint|trim|casing|sill)\b[^.]{0,50}\bscrap(?:e|ed|ing)|paint(?:'s| is)?(?: all)? (?:bubbl|blister|chipp|crack|alligator)\w*|old paint|coats of paint|(?:paint|ceiling|trim|siding|sills?|windows?|doors?|porch|sash)\b[^.]{0,24}\b(?:peeling|flaking)|(?:peeling|flaking)\b[^.]{0,16}\bpaint|(?:old|existing|painted|original) (?:windows?|sash|trim|casing|doors?|siding|plaster|baseboard)|sash|window frames?|demo\w*|gut(?:ting|ted)?\b[^.]{0,20}\b(?:bath|kitchen|room|walls?|house)|strip(?:ping)?\b[^.]{0,20}\b(?:paint|trim|door|railing)|replac\w+\b[^.]{0,20}\b(?:windows?|casing|trim)|cut(?:ting)? (?:into |out |open )?(?:the )?(?:plaster|painted)|heat gun|lead paint)\b/,
+    when: /\b(?:scrap(?:e|ed|ing)\b[^.]{0,40}\b(?:paint|trim|ceiling|siding|porch|sill|window|door|flak)|(?:scrap(?:e|ing)|paint|trim)\b[^.]{0,30}\bflak\w*|sand(?:ed|ing)?\b[^.]{0,30}\b(?:paint|trim|casing|doors?|sills?|rail(?:ing)?|balusters?|stairs?|windows?|siding|cabinets?|wood)|(?:paint|trim|casing|sill)\b[^.]{0,50}\bscrap(?:e|ed|ing)|paint(?:'s| is)?(?: all)? (?:bubbl|blister|chipp|crack|alligator)\w*|old paint|coats of paint|(?:paint|ceiling|trim|siding|sills?|windows?|doors?|porch|sash)\b[^.]{0,24}\b(?:peeling|flaking)|(?:peeling|flaking)\b[^.]{0,16}\bpaint|(?:old|existing|painted|original) (?:windows?|sash|trim|casing|doors?|siding|plaster|baseboard)|sash(?:es)?|window frames?|demo\w*|gut(?:ting|ted)?\b[^.]{0,20}\b(?:bath|kitchen|room|walls?|house)|(?:windows?|sash(?:es)?|trim|doors?|sills?|railings?|balusters?)\b[^.]{0,24}\b(?:stripp|sand|scrap)(?:ed|ing)\b|strip(?:ping)?\b[^.]{0,20}\b(?:paint|trim|door|railing)|replac\w+\b[^.]{0,20}\b(?:windows?|casing|trim)|cut(?:ting)? (?:into |out |open )?(?:the )?(?:plaster|painted)|heat gun|lead paint)\b/,
     before: 1978,
   },
   {
     hazard: 'asbestos',
     text: `May hold asbestos: leave it alone, keep it wet or covered, and have a sample tested before anybody cuts, scrapes or sands. Removal is for a licensed contractor. ${DEFER}`,
     source: '40 CFR 61 Subpart M (NESHAP); OSHA 29 CFR 1926.1101; EPA, asbestos in the home',
-    when: /\b(?:9 ?x ?9|9 by 9|nine by nine|(?:9|nine)[- ]?(?:inch|in|") (?:(?:square|old|vinyl|asphalt|asbestos|floor) )*tiles?|black (?:glue|mastic|adhesive)|cutback|popcorn|vermiculite|transite|asbestos|pipe (?:lagging|wrap|insulation)|(?:white|old|cloth|gray|grey) (?:wrap|lagging|insulation)\b[^.]{0,12}\bpipes?|old sheet vinyl|cement (?:board )?siding shingles|duct wrap)\b/,
+    when: /\b(?:9 ?x ?9|9 by 9|nine by nine|(?:9|nine)[- ]?(?:inch|in|") (?:(?:square|old|vinyl|asphalt|asbestos|floor) )*tiles?|black (?:glue|mastic|adhesive)|cutback|popcorn|vermiculite|transite|asbestos|fibro|old (?:fibre|fiber) cement|old lino(?:leum)?|pipe (?:lagging|wrap|insulation)|(?:white|old|cloth|gray|grey) (?:wrap|lagging|insulation)\b[^.]{0,12}\bpipes?|old sheet vinyl|cement (?:board )?siding shingles|duct wrap)\b/,
     stays: true,
   },
   {
@@ -94,7 +94,7 @@ export const HAZARDS: readonly Hazard[] = [
     text: `May carry load: shore before you cut, and have an engineer or the building office say what may be cut. ${DEFER}`,
     source: 'IRC R502.8, R602.6, R802.7 (cutting, notching and boring)',
     when: new RegExp(
-      `\\b(?:(?:load ?-?bearing|bearing wall)|walls?\\b[^.]{0,40}\\bbearing|(?:tak(?:e|ing) (?:down|out)|remov(?:e|ing)|knock(?:ing)? (?:down|out)|open(?:ing)? up) (?:the |that |a )?wall|(?:${HARM})\\b[^.]{0,24}\\b(?:${MEMBER})|(?:${MEMBER})\\b[^.]{0,32}\\b(?:${HARM}))\\b`,
+      `\\b(?:(?:load ?-?bearing|bearing wall)|walls?\\b[^.]{0,40}\\bbearing|(?:tak(?:e|ing) (?:down|out)|remov(?:e|ing)|knock(?:ing)? (?:down|out)|open(?:ing)? up) (?:the |that |a )?wall|(?:${HARM})\\b[^.]{0,24}\\b(?:${MEMBER})|(?:${MEMBER})\\b[^.]{0,32}\\b(?:${HARM})|notch(?:ed|ing)?\\b[^.]{0,40}\\b(?:2|two) ?(?:x|by) ?(?:6|8|10|12|six|eight|ten|twelve))\\b`,
     ),
   },
   {
@@ -108,7 +108,7 @@ export const HAZARDS: readonly Hazard[] = [
     hazard: 'hot water',
     text: `Over 120 F at the tap scalds: turn it down at the limit stop or mixing valve and measure again. ${DEFER}`,
     source: 'CPSC, tap water scalds (120 F); ASSE 1016, 1070',
-    when: /\b(?:(?:tub|tap|shower|sink|faucet|lav|hot water)\b[^.]{0,30}\b(?:12[1-9]|1[3-5]\d)\b|scald\w*|too hot[^.]{0,40}(?:tub|tap|shower|water)|(?:tub|tap|shower|water)[^.]{0,40}too hot)/,
+    when: /\b(?:(?:tub|tap|shower|sink|faucet|lav|hot water)\b[^.]{0,36}\b(?:12[1-9]|1[3-5]\d|(?:one|a) (?:hundred (?:and )?)?(?:twenty[- ](?:one|two|three|four|five|six|seven|eight|nine)|thirty|forty|fifty))\b|scald\w*|too hot[^.]{0,40}(?:tub|tap|shower|water)|(?:tub|tap|shower|water)[^.]{0,40}too hot)/,
   },
   {
     hazard: 'ladder',

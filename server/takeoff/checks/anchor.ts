@@ -17,12 +17,14 @@ export interface ConcreteScrew {
   through: Fraction | null;
   hole: Fraction | null;
   holeDepth: Fraction | null;
+  /** How far it bites, where that was said straight. */
+  bites?: Fraction | null;
 }
 
 /** Embedment, hole and hole depth of a concrete screw, each where enough was said. */
-export function concreteScrew({ diameter, length, through, hole, holeDepth }: ConcreteScrew): Verdict[] {
+export function concreteScrew({ diameter, length, through, hole, holeDepth, bites }: ConcreteScrew): Verdict[] {
   const out: Verdict[] = [];
-  const embedment = length && through ? length.sub(through) : null;
+  const embedment = bites ?? (length && through ? length.sub(through) : null);
   if (embedment)
     out.push(
       within({
@@ -32,7 +34,7 @@ export function concreteScrew({ diameter, length, through, hole, holeDepth }: Co
         most: MOST,
         unit: 'in',
         source: SOURCE,
-        working: `${length!.toFraction(true)} - ${through!.toFraction(true)} in`,
+        ...(!bites && { working: `${length!.toFraction(true)} - ${through!.toFraction(true)} in` }),
       }),
     );
   else if (length) out.push(cannotSay('anchor embedment', 'how thick the fastened part is', SOURCE));

@@ -1,10 +1,10 @@
 import Fraction from 'fraction.js';
 import { cannotSay, compare, dependsOn, type Verdict } from './verdict.ts';
 
-/** Farthest from trap to vent by trap size, feet: UPC Table 1002.2; IPC Table 909.1 and IRC P3105.1 (from memory). */
-const STRICT: Readonly<Record<string, string>> = { '5/4': '2.5', '3/2': '3.5', 2: '5', 3: '6' };
-const LOOSE: Readonly<Record<string, string>> = { '5/4': '5', '3/2': '6', 2: '8', 3: '12' };
-const SOURCE = 'UPC Table 1002.2; IPC Table 909.1, IRC P3105.1 (from memory) allow more';
+/** Farthest from trap to vent by trap size, feet: UPC Table 1002.2; IPC Table 909.1 and IRC Table P3105.1. */
+const STRICT: Readonly<Record<string, string>> = { '5/4': '2.5', '3/2': '3.5', 2: '5', 3: '6', 4: '10' };
+const LOOSE: Readonly<Record<string, string>> = { '5/4': '5', '3/2': '6', 2: '8', 3: '12', 4: '16' };
+const SOURCE = 'UPC Table 1002.2; IPC Table 909.1 and IRC Table P3105.1 allow more';
 
 /** Trap to vent, feet along the pipe; the two model codes differ, and between them only the adopted one tells. */
 export function trapArm(length: Fraction, size: Fraction | null): Verdict {

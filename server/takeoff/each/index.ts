@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js';
+import { plural } from '../../../parser/quantities/plural.ts';
 import { show, toBuy } from '../calculators/reckoned.ts';
 import type { Said } from '../reading/said.ts';
 import type { Computed, ComputedLine } from '../types.ts';
@@ -33,7 +34,7 @@ export function perThingLines(
       );
       if (known) lines.push(lineOf(said, told, known));
       else if (reckoned.some((l) => l.noteIds.includes(said.noteId)))
-        questions.push({ noteId: said.noteId, ask: `${told.item}: how many ${told.thing}s?` });
+        questions.push({ noteId: said.noteId, ask: `${told.item}: how many ${plural(told.thing)}?` });
     }
   return { lines, counted, questions };
 }
@@ -44,24 +45,24 @@ function knownOf(
   reckoned: readonly ComputedLine[],
   area: string | null,
 ): Known | null {
-  if (count) return { count, text: `${count.toFraction()} ${thing}s` };
+  if (count) return { count, text: `${count.toFraction()} ${plural(thing)}` };
   const here = reckoned.filter((l) => l.area === area);
   if (/^(?:crossing|joist)$/.test(thing)) return thing === 'joist' ? of(here, /\bjoist$/, thing) : crossings(here);
   const told = notes.map((n) => countIn(n, thing)).findLast((c) => c !== null);
-  if (told) return { count: told, text: `${told.toFraction()} ${thing}s` };
+  if (told) return { count: told, text: `${told.toFraction()} ${plural(thing)}` };
   return of(here, new RegExp(`\\b${thing}$`), thing) ?? packed(here, thing);
 }
 
 /** Pieces that were reckoned under the thing's own name. */
 function of(lines: readonly ComputedLine[], named: RegExp, thing: string): Known | null {
   const line = lines.find((l) => named.test(l.item));
-  return line ? { count: new Fraction(toBuy(line)), text: `${toBuy(line)} ${thing}s` } : null;
+  return line ? { count: new Fraction(toBuy(line)), text: `${toBuy(line)} ${plural(thing)}` } : null;
 }
 
 /** Sheets and bags: what reckoned goods are bought by. */
 function packed(lines: readonly ComputedLine[], thing: string): Known | null {
   const line = lines.find((l) => l.pack?.unit === thing);
-  return line ? { count: new Fraction(toBuy(line)), text: `${toBuy(line)} ${thing}s of ${line.item}` } : null;
+  return line ? { count: new Fraction(toBuy(line)), text: `${toBuy(line)} ${plural(thing)} of ${line.item}` } : null;
 }
 
 function crossings(lines: readonly ComputedLine[]): Known | null {

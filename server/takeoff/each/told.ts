@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js';
+import { plural } from '../../../parser/quantities/plural.ts';
 import { readOnce } from '../reading/remembered.ts';
 import { figureAt, type Said, saying } from '../reading/said.ts';
 
@@ -110,19 +111,16 @@ const DECK_SCREWS = saying(
 /** Deck construction guide extract (htecelite.com/pvc-fence/324.html). */
 const TWO_A_JOIST = 'two screws a board at each joist (prescriptive deck guide)';
 
-/** `vanity` and `vanities`, `box` and `boxes`: the plural as a pattern. */
-const pluralOf = (thing: string) => (/[^aeiou]y$/.test(thing) ? `${thing.slice(0, -1)}ies` : `${thing}e?s`);
-
 /** "Three toilets": how many of the thing a note counts. */
 export function countIn(said: Said, thing: string): Fraction | null {
-  const m = saying(`<NC> (?:[a-z]+ ){0,2}${pluralOf(thing)}\\b`).exec(said.words);
+  const m = saying(`<NC> (?:[a-z]+ ){0,2}${plural(thing)}\\b`).exec(said.words);
   const count = m ? figureAt(said, m[1]).value : null;
   return count && count.d === 1n ? count : null;
 }
 
 /** "For the four toilets": counted for what goes on them, which buys none. */
 export const onlyCounted = (said: Said, thing: string): boolean =>
-  saying(`\\bfor (?:(?:all|the|of|those|these|them|my|our|both) )*<NC> (?:[a-z]+ ){0,2}${pluralOf(thing)}\\b`).test(
+  saying(`\\bfor (?:(?:all|the|of|those|these|them|my|our|both) )*<NC> (?:[a-z]+ ){0,2}${plural(thing)}\\b`).test(
     said.words,
   );
 

@@ -14,11 +14,17 @@ export function batts({ wall, spacing, height, batt }: Extract<Form, { kind: 'ba
   return found.ok ? counted({ ...found, working: `${bays.working}; ${found.working}` }) : found;
 }
 
+/** Feet of the longest stick that a yard sells. Common practice, no source. */
+const LONGEST_STICK = new Fraction(60);
+
 export function cuts({ pieces, stock, kerf }: Extract<Form, { kind: 'cutList' }>): FormAnswer | Refusal {
+  const sticks = stock.map((length) => lengthOf(length, 'ft', 'the stock'));
+  const odd = sticks.map((feet) => absurdLength(feet, 'the stock', LONGEST_STICK)).find(Boolean);
+  if (odd) return odd;
   const found = cutList({
     pieces: pieces.map(({ length, count }) => ({ length: inches(length, 'a piece'), count })),
     onHand: [],
-    stock: stock.map((length) => inches(length, 'the stock', 'ft')),
+    stock: sticks.map((feet) => feet.mul(12)),
     kerf: inches(kerf ?? '1/8', 'the blade'),
   });
   if (!found.ok) return found;
@@ -46,6 +52,8 @@ export function run(form: Extract<Form, { kind: 'run' }>): FormAnswer | Refusal 
   if (makeUp.compare(0) < 0 || makeUp.compare(20) > 0) return refuse(`${show(makeUp)} ft at each box: is that right?`);
   if (ends > 0 && form.makeUp === undefined) return refuse('how much is left over at each box?');
   const pack = form.stock === undefined ? null : { unit: 'length', holds: lengthOf(form.stock, 'ft', 'the stock') };
+  const odd = pack && absurdLength(pack.holds, 'the stock', LONGEST_RUN);
+  if (odd) return odd;
   const found = cover({
     extent: length.add(makeUp.mul(ends)),
     unit: 'ft',

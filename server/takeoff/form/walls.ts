@@ -56,7 +56,7 @@ export function walls(form: Extract<Form, { kind: 'walls' }>): FormAnswer | Refu
   ]);
 }
 
-/** Board of a room's walls with the screws, tape and compound that it takes by the textbook. */
+/** Board of a room's walls with the screws, tape and compound that it takes. */
 export function board(form: Extract<Form, { kind: 'board' }>): FormAnswer | Refusal {
   const [width, length] = form.sheet.map((side) => lengthOf(side, 'ft', 'the sheet')) as [Fraction, Fraction];
   if ([width, length].some((side) => side.compare(1) < 0 || side.compare(16) > 0))

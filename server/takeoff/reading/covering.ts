@@ -8,6 +8,7 @@ import { extentOf } from './extents.ts';
 import { type Habit, habitOf, usualWaste } from './habits.ts';
 import type { Ratio } from './ratios.ts';
 import { type Said, without } from './said.ts';
+import type { Extent } from './shapes.ts';
 import { type Work, worksOf } from './works.ts';
 
 export interface Reckoning {
@@ -46,12 +47,13 @@ function settle(work: Work, all: readonly Work[]): ComputedLine | string | null 
     return / or /.test(extent.doubt)
       ? `Is ${place} ${extent.doubt.replace(/ ft$/, ' ft long')}? Nothing ordered until it is known.`
       : `What size is ${place} for sure? The note was not certain.`;
+  if (work.outsize) return `${work.goods.item}: ${work.outsize}: is that right?`;
   const gross = extentOf(work, extent);
   if (typeof gross === 'string') return gross;
   const sold = soldBy(work, gross.unit);
   if (typeof sold === 'string')
     return work.asked || work.wanted || work.packSize ? `${work.goods.item}: ${sold}` : null;
-  const steps = chain(gross.unit, sold.ratios) ?? ownMeasure(work, gross.unit);
+  const steps = chain(gross.unit, sold.ratios) ?? ownMeasure(work, gross.unit, extent);
   if (!steps)
     return work.asked
       ? `How is the ${work.goods.item} sold, and what does one cover? It comes to ${show(gross.value)} ${gross.unit}.`
@@ -79,9 +81,10 @@ function settle(work: Work, all: readonly Work[]): ComputedLine | string | null 
   return answer.ok ? lineOf(work, answer, onHandIn(work, steps)) : `${work.goods.item}: ${answer.why}`;
 }
 
-/** Goods sold by what they are measured in, or reckoned with waste though nobody said how they are sold. */
-function ownMeasure(work: Work, unit: string): Chain | null {
-  const meant = work.byMeasure === unit || (work.waste !== null && unit !== 'cu ft');
+/** Goods sold by what they are measured in, or reckoned with waste or with what is left over at the ends though nobody said how they are sold. */
+function ownMeasure(work: Work, unit: string, { makeUp }: Extent): Chain | null {
+  const run = unit === 'ft' && makeUp.length > 0;
+  const meant = run || work.byMeasure === unit || (work.waste !== null && unit !== 'cu ft');
   return meant ? { through: [], unit, pack: null, bought: true } : null;
 }
 
@@ -149,5 +152,8 @@ function soldBy(work: Work, unit: string): Habit | string {
 function nullUnit(work: Work, ratio: Ratio, unit: string): string {
   const packed = /^(?:box|case|carton|pack|bundle|pallet|bucket)$/.test(ratio.per);
   if (packed && ((work.goods.sides !== null && ratio.value.d === 1n) || /screw/.test(work.goods.item))) return 'each';
+  // "Four and a half to the square foot, pallet's 480": of pieces.
+  const pieces = work.ratios.some((r) => r.unit === 'each' && /^sq /.test(r.per));
+  if (packed && pieces && ratio.value.d === 1n) return 'each';
   return unit === 'sq ft' && work.metric ? 'sq m' : unit;
 }

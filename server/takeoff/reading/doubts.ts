@@ -44,10 +44,17 @@ const SIDES_IN_PACKS = saying('<K> (?:x|by) <K>(?! ?(?:x|by))');
 /** Pieces may be counted along both sides. */
 const PIECES = /^(?:tiles|rows|boards|pieces|sheets|panels|blocks|bricks|pavers|planks|squares|studs|joists|times)$/;
 
+/** Old or made-up measures, on one side of a size. */
+const ODD_SIDE = saying(
+  '<NC> (furlongs?|cubits?|smoots?|fathoms?|chains|rods|paces|spans|hands|leagues?|ells)(?: (?:wide|long))? (?:x|by) \\{',
+);
+
 /** Words of a size whose unit is none that measures; null where all sizes are in feet, inches or metres. */
 export function unknownUnitIn(said: Said): string | null {
   const named = SIDES_IN.exec(said.words);
   if (named && !PIECES.test(named[2]!)) return `${figureAt(said, named[1]).value.toString()} ${named[2]}`;
+  const odd = ODD_SIDE.exec(said.words);
+  if (odd) return `${figureAt(said, odd[1]).value.toString()} ${odd[2]}`;
   const packs = SIDES_IN_PACKS.exec(said.words);
   const quote = packs ? figureAt(said, packs[1]).quote.trim() : '';
   return /[a-z]{3,}$/i.test(quote) && figureAt(said, packs![1]).unit !== 'sheet' ? quote : null;

@@ -16,8 +16,9 @@ const THICKEST = 6;
 
 const SMALL = /\b(?:bath(?:room)?|powder|closet|pantry|laundry|shower|mud ?room|hall bath|vanity|half bath)\b/;
 
-function longestOf({ goods, area }: Work): number {
-  if (goods.by !== 'area') return LONGEST.ground;
+function longestOf({ goods, area }: Work, shape: Shape): number {
+  const room = shape.kind === 'room' && goods.by === 'length' && !/fenc|rail|pipe|hose|drip|gutter/.test(goods.item);
+  if (goods.by !== 'area') return room ? LONGEST.room : LONGEST.ground;
   if (/sod|turf|fabric|wrap|fence|paver/.test(goods.item)) return LONGEST.ground;
   return SMALL.test(area ?? '') ? LONGEST.small : LONGEST.room;
 }
@@ -58,8 +59,8 @@ const runsOf = (extent: Extent) =>
 function absurd(work: Work, extent: Extent): string | null {
   const { goods, metric } = work;
   const where = work.area ? ` in the ${work.area}` : '';
-  const most = longestOf(work);
   for (const shape of extent.shapes) {
+    const most = longestOf(work, shape);
     const side = shape.sides.find((s) => s.compare(0) <= 0 || s.compare(most) > 0);
     if (side) return `${sizeText(side, metric)} for the ${goods.item}${where}: is that right?`;
     const room = shape.sides.length === 2 ? longer(shape.sides[0]!, shape.sides[1]!) : null;

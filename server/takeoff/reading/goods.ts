@@ -126,7 +126,12 @@ function isPlace(words: string, at: number, quote: string): boolean {
 function nameOf(said: Said, quote: string, at: number, by: Measure): Goods {
   const term = said.terms.find((t) => {
     const words = t.quote.toLowerCase();
-    return (t.term.kind === 'material' || t.term.kind === 'part') && (words.includes(quote) || quote.includes(words));
+    // "Engineered" alone may be another's name than "engineered oak".
+    const own = t.term.name.split(' ').some((w) => quote.split(' ').includes(w));
+    return (
+      (t.term.kind === 'material' || t.term.kind === 'part') &&
+      (words.includes(quote) || (quote.includes(words) && (own || !quote.includes(' '))))
+    );
   })?.term.name;
   const lead = said.words.slice(0, at).split(' ').filter(Boolean);
   const specs: string[] = [];

@@ -2,6 +2,18 @@ import type { Measure } from './goods.ts';
 
 /** Goods that the trade calls by a word too short to stand alone, under their full name. */
 export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Measure }[] = [
+  { named: /(?<!(?:house|bubble|pipe|duct) ?)\bwrap\b(?=.*\brolls?\b)/, item: 'house wrap', by: 'area' },
+  {
+    named: /\badhesive\b(?=.*\b(?:tiles?|porcelain|ceramic)\b)|(?<=\b(?:tiles?|porcelain|ceramic)\b.*)\badhesive\b/,
+    item: 'tile adhesive',
+    by: 'area',
+  },
+  {
+    named: /\b(?:concrete |cinder ?)?blocks?\b(?= wall\b)|(?<=\bblock wall\b.*)\bblocks?\b/,
+    item: 'concrete block',
+    by: 'area',
+  },
+  { named: /\b(?:xps|eps)\b(?: foam)?(?: boards?)?/, item: 'foam board', by: 'area' },
   { named: /\b(?:cement board|backer(?: board)?) screws?\b/, item: 'backer board screw', by: 'area' },
   {
     named: /\b(?:drywall |board |sheet ?rock )?screws?\b(?=.*(?:square|sq|\{A|board|drywall|sheet|box|pound))/,
@@ -27,12 +39,19 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
     by: 'length',
   },
   {
+    named:
+      /\b(?:hang(?:ing)?|board(?:ing)? out)\b(?=[^.;]*\b(?:walls?|lids?|ceilings?)\b)(?=.*\{[NLK]\d+\} ?(?:by|x) ?\{[NLK]\d+\})/,
+    item: 'drywall',
+    by: 'area',
+  },
+  {
     named: /(?<!(?:river|base|lava|pea|crushed) )\brock\b(?! base)(?=.*\b(?:sheets?|walls?|lids?|ceilings?)\b)/,
     item: 'drywall',
     by: 'area',
   },
   {
-    named: /\b(?:slabs?|pads?|footings?|pour)\b(?=.*(?:\{W\d+\} bags?|\{[NW]\d+\} ?pounders|\byards?\b))/,
+    named:
+      /\b(?:slabs?|pads?|footings?|pour|walk(?:way)?s?|sidewalks?|driveways?|aprons?|patios?|stoops?|ramps?|steps?)\b(?=.*(?:\{W\d+\} bags?|\{[NW]\d+\} ?pounders|\byards?\b))/,
     item: 'concrete mix',
     by: 'volume',
   },
@@ -53,13 +72,13 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
 
 /** Goods bought by the length of what they run along. */
 export const RUNS =
-  /\b(?:base ?boards?|(?<!paver |gravel |road |stone |tile |post |cabinet |vanity )base(?= (?:mold|trim|all|around|for|in)\b|[.,:])|skirting|trim|casing|crown|quarter round|shoe(?: mold(?:ing)?)?|chair rail|molding|moulding|gutters?|down ?spouts?|drip edge|flashing|corner bead|edge trim|edge profile|bull ?nose|pipe|pex|conduit|emt|pvc|copper|hose|tubing|handrail|fascia|soffit vent|caulk|silicone|sealant|backer rod|weather ?strip|heat(?:ing)? (?:cable|tape)|fence|fencing|railing|j[- ]?channel|starter strip|ridge (?:cap|vent)|sill seal|rebar|plates?|furring|strapping|track|channel|romex)\b/;
+  /\b(?:base ?boards?|(?<!paver |gravel |road |stone |tile |post |cabinet |vanity )base(?= (?:mold|trim|all|around|for|in)\b|[.,:])|skirting|trim|casing|crown|quarter round|shoe(?: mold(?:ing)?)?|chair rail|coving|architraves?|picture rail|dado rail|molding|moulding|gutters?|down ?spouts?|drip edge|flashing|corner bead|edge trim|edge profile|bull ?nose|pipe|pex|conduit|emt|pvc|copper|hose(?! (?:bibb?s?|reels?|spigots?)\b)|tubing|handrail|fascia|soffit vent|caulk|silicone|sealant|backer rod|weather ?strip|heat(?:ing)? (?:cable|tape)|fence|fencing|railing|j[- ]?channel|starter strip|ridge (?:cap|vent)|sill seal|rebar|plates?|furring|strapping|track|channel|romex)\b/;
 /** Goods bought by volume. */
 export const FILLS =
   /\b(?:concrete|gravel|mulch|top ?soil|fill dirt|dirt|sand|crushed stone|stone dust|pea stone|pea gravel|road base|base rock|river rock|compost|self[- ]?level(?:er|ler|ing)|leveler|leveller|deck mud|dry pack|mud bed|mortar bed)\b/;
 /** Goods that cover, not all in the vocabulary. */
 export const COVERS =
-  /\b(?:mosaic|subway|porcelain|ceramic|hex|penny|slate|travertine|marble|granite|quarry|floor|wall|field|ceiling|carpet|vinyl|cork|peel and stick)? ?(?:tiles?)\b|\b(?:subway|porcelain|vinyl plank|luxury vinyl|lvp|lvt|laminate|engineered(?: hardwood| oak| wood)?|hardwood|oak flooring|bamboo|plank flooring|flooring|sheet vinyl|linoleum|carpet(?:ing)?|underlay(?:ment)?|drywall|sheet ?rock|(?<!river |base |lava )rock\b(?! base)|plasterboard|moisture board|green ?board|gypsum board|blue ?board|backer(?: board)?|cement board|plywood|osb|sheathing|subfloor|shingles?|roofing felt|felt|ice and water(?: shield)?|underlayment|house ?wrap|siding|shiplap|bead ?board|wainscot(?:ing)?|panell?ing|wall ?paper|insulation|batts?|foam board|rigid foam|vapou?r barrier|landscape fabric|weed barrier|sod|turf|pavers?|brick|block|stone veneer|stucco|plaster|thin ?set|grout|mortar|membrane|waterproofing|primer|paint|stain|sealer|varnish|polyurethane|epoxy|deck(?:ing| boards?)|radiant mat|heat(?:ing)? mat|screen|lath|metal roofing|roof panels?|slates?|decking|acoustic tile|rubber flooring|texture)\b/;
+  /\b(?:mosaic|subway|porcelain|ceramic|hex|penny|slate|travertine|marble|granite|quarry|floor|wall|field|ceiling|carpet|vinyl|cork|peel and stick)? ?(?:tiles?)\b|\b(?:subway|porcelain|vinyl plank|luxury vinyl|lvp|lvt|laminate|engineered(?: hardwood| oak| wood)?|hardwood|oak flooring|bamboo|plank flooring|flooring|sheet vinyl|linoleum|carpet(?:ing)?|underlay(?:ment)?|drywall|sheet ?rock|(?<!river |base |lava )rock\b(?! base)|plasterboard|moisture board|green ?board|gypsum board|blue ?board|backer(?: board)?|cement board|plywood|osb|sheathing|subfloor|shingles?|roofing felt|felt|ice and water(?: shield)?|underlayment|house ?wrap|siding|shiplap|bead ?board|wainscot(?:ing)?|panell?ing|wall ?paper|insulation|batts?|foam board|rigid foam|vapou?r barrier|landscape fabric|weed barrier|sod|turf|pavers?|brick|block|stone veneer|stucco|plaster|thin ?set|(?:tile|floor) adhesive|bonding(?: coat| plaster)?|grout|mortar|membrane|waterproofing|primer|paint|stain|sealer|varnish|polyurethane|epoxy|deck(?:ing| boards?)|radiant mat|heat(?:ing)? mat|screen|lath|metal roofing|roof panels?|slates?|decking|acoustic tile|rubber flooring|texture)\b/;
 
 /** Words before the goods that belong to its name. */
 export const COLOURS =

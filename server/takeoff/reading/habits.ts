@@ -127,7 +127,7 @@ function backerScrews(): Habit | string {
   };
 }
 
-const fromTextbook = (ratios: Ratio[], assumption: string): Habit => ({
+const boardTrade = (ratios: Ratio[], assumption: string): Habit => ({
   ratios,
   assumptions: [assumption],
   source: DRYWALL_SOURCE,
@@ -135,21 +135,21 @@ const fromTextbook = (ratios: Ratio[], assumption: string): Habit => ({
 
 /** The first that fits speaks. Each is the safe end of what is published, named in the working. */
 const RULES: readonly Rule[] = [
-  { goods: /drywall screw/, give: () => fromTextbook([ratio(SCREWS, 'each', 'sq ft')], 'one screw a square foot') },
+  { goods: /drywall screw/, give: () => boardTrade([ratio(SCREWS, 'each', 'sq ft')], 'one screw a square foot') },
   {
     goods: /drywall tape/,
     give: () =>
-      fromTextbook(
-        [ratio(TAPE_FEET, 'ft', 'sq ft', '0.38 ft a sq ft'), ratio(new Fraction(500), 'ft', 'roll')],
-        '380 ft of tape for 1,000 sq ft, 500 ft rolls',
+      boardTrade(
+        [ratio(TAPE_FEET, 'ft', 'sq ft', '0.5 ft a sq ft'), ratio(new Fraction(500), 'ft', 'roll')],
+        '500 ft of tape for 1,000 sq ft, 500 ft rolls',
       ),
   },
   {
     goods: /joint compound/,
     give: () =>
-      fromTextbook(
-        [ratio(COMPOUND_GALLONS, 'gal', 'sq ft', '0.005 gal a sq ft'), ratio(new Fraction('4.5'), 'gal', 'bucket')],
-        '5 gal for 1,000 sq ft (labels ask up to 10), 4-1/2 gal buckets',
+      boardTrade(
+        [ratio(COMPOUND_GALLONS, 'gal', 'sq ft', '0.01 gal a sq ft'), ratio(new Fraction('4.5'), 'gal', 'bucket')],
+        'a gallon for 100 sq ft, 4-1/2 gal buckets',
       ),
   },
   { goods: /backer board screw/, give: backerScrews },
@@ -164,7 +164,7 @@ const RULES: readonly Rule[] = [
   { goods: /paint/, give: () => usual(350, 'sq ft', 'gal', 'paint at 350 sq ft a gallon, the low end') },
   { goods: /backer|cement board/, give: () => usual(15, 'sq ft', 'sheet', '3x5 sheets') },
   {
-    goods: /drywall|moisture board|plywood|osb|sheathing|bead ?board/,
+    goods: /drywall|moisture board|plywood|osb|sheathing|bead ?board|foam board/,
     give: () => usual(32, 'sq ft', 'sheet', '4x8 sheets'),
   },
   { goods: /shingle/, give: () => usual(3, 'bundle', 'square', 'three bundles to the square') },

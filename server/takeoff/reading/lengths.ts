@@ -2,6 +2,21 @@ import type Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
 import type { Figure, Said } from './said.ts';
 
+/**
+ * The metric unit in which a note tells places, null where it tells them in feet: metres or square metres said, a side
+ * of a foot or more in millimetres or centimetres, or bare sides of a thousand and more. A joint or a blade in
+ * millimetres tells nothing of the place.
+ */
+export function metricUnit(figures: readonly Figure[]): 'm' | 'mm' | 'cm' | null {
+  const said = (unit: string) => figures.filter((f) => f.sure && f.unit === unit);
+  if (said('m').length > 0) return 'm';
+  if (said('ft').length > 0) return null;
+  if (said('sq m').length > 0) return 'm';
+  const long = (unit: 'mm' | 'cm', most: number) => said(unit).some((f) => f.value.compare(most) >= 0);
+  if (long('mm', 300) || figures.filter((f) => f.unit === null && f.value.compare(1000) >= 0).length > 1) return 'mm';
+  return long('cm', 30) ? 'cm' : null;
+}
+
 /** A length in feet; a bare one takes the note's own unit, or another bare-equal figure's. */
 export function feet(said: Said, figure: Figure, mate: Figure | null): Fraction | null {
   if (figure.sure && figure.unit) return convert(figure.value, figure.unit, 'ft');
@@ -10,8 +25,8 @@ export function feet(said: Said, figure: Figure, mate: Figure | null): Fraction 
   const twin = said.figures.find(
     (f) => f !== figure && f.sure && f.kind === 'length' && f.value.equals(figure.value) && f.value.compare(12) >= 0,
   );
-  const metric = said.figures.find((f) => f.sure && (f.unit === 'm' || f.unit === 'mm' || f.unit === 'cm'))?.unit;
-  const from = twin?.unit ?? (mate?.sure && mate.kind === 'length' ? mate.unit : null) ?? metric ?? 'ft';
+  const from =
+    twin?.unit ?? (mate?.sure && mate.kind === 'length' ? mate.unit : null) ?? metricUnit(said.figures) ?? 'ft';
   // "2.7 m by 1850": nobody builds a hundred metres of floor, and tiles are told in millimetres.
   return convert(figure.value, from === 'm' && figure.value.compare(100) >= 0 ? 'mm' : from!, 'ft');
 }
@@ -23,10 +38,7 @@ export const bareMillimetres = (sides: readonly Figure[]): boolean =>
 /** In feet. A bare thickness is inches, but millimetres of a place told in metric. */
 export function thickness(said: Said, { value, unit, sure }: Figure): Fraction | null {
   if (sure && unit) return convert(value, unit, 'ft');
-  const metric = said.figures.some(
-    (f) => (f.sure && (f.unit === 'm' || f.unit === 'mm')) || (f.unit === null && f.value.compare(1000) >= 0),
-  );
-  return metric && value.compare(20) >= 0 ? convert(value, 'mm', 'ft') : value.div(12);
+  return metricUnit(said.figures) && value.compare(20) >= 0 ? convert(value, 'mm', 'ft') : value.div(12);
 }
 
 /** A length in the note's own measure: `8 ft 4 in`, or metres where it spoke in metres. */

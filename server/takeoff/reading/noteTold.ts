@@ -1,6 +1,7 @@
 import type Fraction from 'fraction.js';
 import { type Bedding, beddingIn } from './bedding.ts';
 import { type Goods, goodsIn, type Measure, type Pair, pairsIn } from './goods.ts';
+import { metricUnit } from './lengths.ts';
 import { type Terms, termsIn } from './ratios.ts';
 import { makeUpIn } from './runs.ts';
 import { figureAt, type Said, saying } from './said.ts';
@@ -64,7 +65,7 @@ function read(said: Said, goods: readonly Goods[], by: Measure, sizes: readonly 
   const terms = termsIn(said, used);
   const bedding = beddingIn(said, used);
   for (const { ids } of sizes) for (const id of ids) used.add(id);
-  const tile = tileFloor(said, used);
+  const tile = tileFloor(said, used) ?? tileInMillimetres(said, goods, used);
   const stock = stockIn(said, used);
   const extents = new Map<Measure, Extent>();
   const extentFor = (measure: Measure): Extent => {
@@ -78,6 +79,20 @@ function read(said: Said, goods: readonly Goods[], by: Measure, sizes: readonly 
 /** A size of a place was told, or that it is not known. */
 export const tells = (extent: Extent) =>
   extent.shapes.length > 0 || extent.corrected.length > 0 || extent.doubt !== null || extent.unknownUnit !== null;
+
+/** "Room's 1.8 by 2.1, six hundred by three hundreds": beside metres a bare pair of hundreds is the tile, in millimetres. */
+function tileInMillimetres(said: Said, goods: readonly Goods[], used: Set<number>): NoteTold['tile'] {
+  if (metricUnit(said.figures) !== 'm' || !goods.some((g) => /tile|porcelain|ceramic|mosaic/.test(g.item))) return null;
+  const hand = (id: number) => {
+    const { value, unit } = said.figures[id]!;
+    return !used.has(id) && unit === null && value.compare(100) >= 0 && value.compare(1200) <= 0;
+  };
+  const pair = pairsIn(said).find(({ ids }) => ids.every(hand));
+  if (!pair) return null;
+  for (const id of pair.ids) used.add(id);
+  const [a, b] = pair.ids.map((id) => said.figures[id]!.value.div('25.4'));
+  return [a!, b!];
+}
 
 /** "Grout for 60 sq ft of 12x12 floor", "190 feet of 12x24": a pair of bare figures of one hand's size is the tile. */
 function tileFloor(said: Said, used: Set<number>): NoteTold['tile'] {

@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
-import { feet } from './lengths.ts';
+import { feet, metricUnit } from './lengths.ts';
 import { figureAt, type Said, saying } from './said.ts';
 import { type Extent, SIDE } from './shapes.ts';
 
@@ -10,7 +10,7 @@ const OPENING =
 export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
   const { words } = said;
   if (
-    /\b(?:don't|do not|not|no need to) (?:take|deduct|subtract|count|bother)[a-z ]* (?:out|off|openings|doors|windows|them)\b/.test(
+    /\b(?:don't|do not|not|no need to) (?:take|deduct|subtract|count|bother)[a-z ]* (?:out|off|openings|doors|windows|them)\b|\b(?:take|knock) nothing (?:off|out)\b/.test(
       words,
     )
   ) {
@@ -69,6 +69,14 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
     if (area) out.lessArea = out.lessArea.add(area.mul(each));
     for (const id of [m[1], m[2]]) if (id) used.add(Number(id));
   }
+  // "Less the driveway at ten by thirty": any piece of the place that was said to come off.
+  for (const m of words.matchAll(
+    saying(
+      '\\b(?:less|minus|take (?:off|out)|deduct|subtract|not counting|except(?: for)?) (?:the |a |an |that )?(?:[a-z]+ ){1,2}(?:at |of |is |which is )?<LN>(?: (?:foot|feet|ft))? ?(?:x|by) ?<LN>',
+      'g',
+    ),
+  ))
+    take(undefined, m[1], m[2], m[0]);
   // "Take off 20 for the door and 15 for each window".
   for (const m of words.matchAll(
     saying(
@@ -77,10 +85,13 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
     ),
   )) {
     const figure = figureAt(said, m[1]);
-    if (used.has(Number(m[1])) || figure.value.compare(4) < 0) continue;
+    // "Take off 1.6 square for the door": square metres, where the place is told in them.
+    const bare = metricUnit(said.figures) === 'm' ? 'sq m' : 'sq ft';
+    const unit = figure.sure ? figure.unit! : bare;
+    if (used.has(Number(m[1])) || figure.value.compare(unit === 'sq m' ? 1 : 4) < 0) continue;
     const counted = saying(`<N> (?:[a-z]+ )?${m[3]}s?\\b`).exec(words);
     const each = counted && /each|every|per/.test(m[0]) ? figureAt(said, counted[1]).value : new Fraction(1);
-    out.lessArea = out.lessArea.add((convert(figure.value, figure.unit ?? 'sq ft', 'sq ft') ?? figure.value).mul(each));
+    out.lessArea = out.lessArea.add((convert(figure.value, unit, 'sq ft') ?? figure.value).mul(each));
     for (const id of [m[1], counted?.[1]]) if (id) used.add(Number(id));
   }
   // "Less two three-foot doors", "minus a 32 inch doorway": width only, for runs.

@@ -8,7 +8,7 @@ import type { Extent, Shape } from './shapes.ts';
 export interface MakeUp {
   /** Feet. */
   length: Fraction;
-  at: 'end' | 'box' | 'fitting' | 'once';
+  at: 'end' | 'box' | 'fitting' | 'once' | 'run';
   /** How many boxes or fittings, where that was said. */
   count: number | null;
 }
@@ -18,7 +18,7 @@ const PLACE =
 
 /** "A foot at every cable end in a box and three foot at the panel", "8 in a box". Claims its figures. */
 export function makeUpIn(said: Said, used: Set<number>): MakeUp[] {
-  const out: MakeUp[] = eachOf(said, used);
+  const out: MakeUp[] = [...eachOf(said, used), ...endsOfEach(said, used)];
   const pattern = saying(
     `<L>(?: of)?(?: (?:slack|extra|wire|cable|make ?up|tail|spare|more))*(?: (?:at|in|on|for|per|a|to|of|into))? (?:(?:each|every|the|all|both|a|per|one) )*${PLACE}\\b`,
     'g',
@@ -61,6 +61,22 @@ function eachOf(said: Said, used: Set<number>): MakeUp[] {
   });
 }
 
+const AN_END = saying(
+  '<L>(?: of)?(?: (?:slack|extra|wire|cable|make ?up|tail|spare))* (?:at|in|on|for) (?:the )?[a-z]+ ends?\\b',
+  'g',
+);
+
+/** "Three foot at the panel end and two at the box end of every one": once a run, each. */
+function endsOfEach(said: Said, used: Set<number>): MakeUp[] {
+  if (!/\bends? of (?:each|every|all)\b/.test(said.words)) return [];
+  return [...said.words.matchAll(AN_END)].flatMap((m): MakeUp[] => {
+    const length = feet(said, figureAt(said, m[1]), null);
+    if (!length || length.compare(15) > 0 || used.has(Number(m[1]))) return [];
+    used.add(Number(m[1]));
+    return [{ length, at: 'run', count: null }];
+  });
+}
+
 /** "So five boxes", "six fittings". */
 function countOf(said: Said, place: string, used: Set<number>): number | null {
   const stem = place.replace(/(?<=x|ch)es$|s$/, '');
@@ -82,7 +98,14 @@ export function makeUpShapes(makeUp: readonly MakeUp[], runs: number): Shape[] {
     const times =
       at === 'once'
         ? 1
-        : (count ?? (at === 'end' ? 2 * runs - (panel ? 1 : 0) : at === 'box' ? runs : Math.max(1, runs - 1)));
+        : (count ??
+          (at === 'run'
+            ? runs
+            : at === 'end'
+              ? 2 * runs - (panel ? 1 : 0)
+              : at === 'box'
+                ? runs
+                : Math.max(1, runs - 1)));
     const of = at === 'once' ? 'at the panel' : `${times} ${at}${at === 'box' ? 'es' : 's'}`;
     return {
       kind: 'run',
@@ -139,6 +162,14 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
     const length = convert(figureAt(said, m[2]).value, before, 'ft');
     if (length) push(length, figureAt(said, m[1]).value.valueOf(), Number(m[1]), Number(m[2]));
   }
+  // "Three runs of ten two, 55 foot each".
+  for (const m of words.matchAll(
+    saying('<NC> (?:home ?)?(?:runs?|lines?|circuits?) of [a-z0-9/ -]{2,24}?,? <L> each\\b', 'g'),
+  )) {
+    const length = feet(said, figureAt(said, m[2]), null);
+    if (!length || used.has(Number(m[1])) || used.has(Number(m[2]))) continue;
+    push(length, figureAt(said, m[1]).value.valueOf(), Number(m[1]), Number(m[2]));
+  }
   for (const m of words.matchAll(list)) {
     const id = Number(m[3]);
     const figure = said.figures[id]!;
@@ -170,8 +201,11 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
 
 /** "Hot and cold both, 38 foot each", "both sides are 24 ft". */
 const twice = (words: string, rest: string) =>
+  /^ (?:on |down |along )?(?:both|two|either) sides\b/.test(rest) ||
   (/^ (?:each|apiece|a side)\b/.test(rest) &&
-    /\b(?:hot and cold|both|two|pair|supply and return|either side)\b/.test(words)) ||
+    /\b(?:hot and cold|both|(?<!(?:six|eight|ten|twelve|fourteen) )two|pair|supply and return|either side)\b/.test(
+      words,
+    )) ||
   (/\bhot and cold\b/.test(words) && /\b(?:both|each)\b/.test(words));
 
 /** "9 windows, each 3 ft x 4 ft 6 all the way round": beads and trim go round openings; a door has no bottom side. */

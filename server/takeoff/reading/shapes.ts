@@ -2,10 +2,11 @@ import Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
 import { contradicted, doubtIn, unknownUnitIn } from './doubts.ts';
 import type { Measure } from './goods.ts';
-import { bareMillimetres, feet, feetText, thickness } from './lengths.ts';
+import { feet, feetText, thickness } from './lengths.ts';
 import { openingsIn } from './openings.ts';
+import { rectanglesIn } from './rectangles.ts';
 import { type MakeUp, roundOpenings, runsIn } from './runs.ts';
-import { type Figure, figureAt, type Said, saying } from './said.ts';
+import { figureAt, type Said, saying } from './said.ts';
 
 /** A piece of floor, wall, run or hole as told, in feet. */
 export interface Shape {
@@ -44,9 +45,7 @@ export interface Extent {
   doubt: string | null;
 }
 
-export const SIDE = '(?: (?:wide|long|tall|high|deep|across|in length|in width|length|width|run))?';
-const SURFACES =
-  '(?:walls?|sides?|panels?|sections?|bays?|rooms?|runs?|slopes?|ceilings?|spots?|areas?|closets?|pieces|floors?|bedrooms?|legs?|faces?|gables?|stretch(?:es)?|rows?|beds?|slabs?|pads?|strips?|patch(?:es)?)';
+export const SIDE = '(?: (?:wide|long|tall|high|deep|across|in length|in width|length|width|run|of run))?';
 
 /** Reads the sizes of places out of a note; figures in `used` are spoken for and are left alone. */
 export function extentIn(said: Said, by: Measure, used: Set<number>): Extent {
@@ -102,100 +101,6 @@ function thirdDepth(said: Said, used: Set<number>, out: Extent): void {
   if (id < 0 || out.shapes.length === 0) return;
   out.depth = said.figures[id]!.value.div(12);
   used.add(id);
-}
-
-/** Pairs by "x" or "by", with how many of them; a third figure is a fill's thickness. */
-function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Extent): void {
-  const pair = saying(
-    `<LN>(?: ?(?:foot|feet|ft))?${SIDE},? ?(?:x|by|and|times) (?:about )?<LN>(${SIDE})(?: ?(?:x|by) ?<LN>(?: thick| deep| high| tall)?)?`,
-    'g',
-  );
-  for (const m of said.words.matchAll(pair)) {
-    if ([m[1], m[2]].some((id) => used.has(Number(id)))) continue;
-    const joined = /(?: ?(?:x|by|times) )/.test(m[0]);
-    const sided = /\} (?:wide|long|tall|high|deep)/.test(m[0]) && m[3] !== '';
-    if (!joined && !sided) continue;
-    const [a, b] = [figureAt(said, m[1]), figureAt(said, m[2])];
-    const third = m[4] ? figureAt(said, m[4]) : null;
-    const sides = third && by === 'volume' ? [a, b, third] : [a, b];
-    const inMillimetres = bareMillimetres(sides);
-    const side = (f: Figure, mate: Figure) => (inMillimetres ? convert(f.value, 'mm', 'ft') : feet(said, f, mate));
-    const [one, two] = [side(a, b), side(b, a)];
-    if (!one || !two) continue;
-    if (inMillimetres) out.assumed = `${sides.map((f) => f.value.toString()).join(' x ')} read as millimetres`;
-    for (const id of [m[1], m[2], m[4]]) if (id) used.add(Number(id));
-    if (third && by === 'volume') out.depth = inMillimetres ? side(third, a) : thickness(said, third);
-    else if (third) out.height = feet(said, third, b);
-    const count = countBefore(said, m.index, used) ?? countAfter(said, m.index + m[0].length, used) ?? 1;
-    const upright = /\b(?:high|tall)\b/.test(m[0].slice(m[0].indexOf('}')));
-    out.shapes.push({
-      kind: upright || count > 1 ? 'rectangle' : 'room',
-      sides: [one, two],
-      amount: null,
-      count,
-      label: labelBefore(said.words, m.index),
-      working: `${count > 1 ? `${count} x ` : ''}${feetText(one)} x ${feetText(two)}`,
-    });
-  }
-  // "12 feet long, 9 wide" and "it's 4 wide and runs 15".
-  if (out.shapes.length > 0) return;
-  const named = (words: string) =>
-    saying(`<LN>(?: ?(?:foot|feet|ft))? (?:${words})`).exec(said.words) ??
-    saying(`\\b(?:${words.replace('long', 'length').replace('wide', 'width')})(?: is| of|:)? <LN>`).exec(said.words);
-  const [long, wide] = [named('long'), named('wide|across')];
-  if (!long || !wide || used.has(Number(long[1])) || used.has(Number(wide[1]))) return;
-  const [a, b] = [figureAt(said, long[1]), figureAt(said, wide[1])];
-  const [one, two] = [feet(said, a, b), feet(said, b, a)];
-  if (!one || !two) return;
-  for (const id of [long[1], wide[1]]) used.add(Number(id));
-  out.shapes.push({
-    kind: 'room',
-    sides: [one, two],
-    amount: null,
-    count: 1,
-    working: `${feetText(one)} x ${feetText(two)}`,
-  });
-}
-
-const LABELS =
-  /\b(closet|nook|pantry|hall(?:way)?|alcove|landing|bay|bump ?out|niche|short|long|main|big|small|north|south|east|west|front|back|left|right|first|second|third|other|island|office|den|bedroom|entry|kitchen|stairs?)\b/g;
-
-/** The place that a size was said of: the last such word before it in its sentence. */
-const labelBefore = (words: string, at: number): string | null =>
-  words
-    .slice(0, at)
-    .split(/[.;]|\}/)
-    .at(-1)!
-    .match(LABELS)
-    ?.at(-1) ?? null;
-
-/** How many of a shape: "two sides, each one's", "3 walls at", "both slopes are". */
-function countBefore(said: Said, at: number, used: Set<number>): number | null {
-  const before = said.words
-    .slice(Math.max(0, at - 70), at)
-    .split(/[.;]/)
-    .at(-1)!;
-  const m = saying(
-    `<NC> (?:[a-z]+ )?${SURFACES}(?:,? (?:of it|each one's|each one is|each one|each|both|all|that are|they're|of them|at|are|is|measure|measuring|of|about|'s))*[ ,]*$`,
-  ).exec(before);
-  if (m && figureAt(said, m[1]).value.d === 1n) {
-    used.add(Number(m[1]));
-    return figureAt(said, m[1]).value.valueOf();
-  }
-  const bare = saying('<N> (?:at|of them(?: are| at)?),? $').exec(before);
-  if (bare && figureAt(said, bare[1]).value.d === 1n && figureAt(said, bare[1]).value.compare(30) < 0) {
-    used.add(Number(bare[1]));
-    return figureAt(said, bare[1]).value.valueOf();
-  }
-  return new RegExp(`\\bboth (?:[a-z]+ )?${SURFACES}[a-z', ]*$`).test(before) ? 2 : null;
-}
-
-/** "600 x 600, three of them". */
-function countAfter(said: Said, at: number, used: Set<number>): number | null {
-  const m = saying('^,? <N> of (?:them|those|these)\\b').exec(said.words.slice(at));
-  if (!m || figureAt(said, m[1]).value.d !== 1n) return null;
-  used.add(Number(m[1]));
-  return figureAt(said, m[1]).value.valueOf();
 }
 
 /** "Eight foot ceilings", "2.4 high", "walls are nine foot". */

@@ -31,6 +31,18 @@ const points: Mend = (words, figures) =>
     return `{${ids.at(-1)![1]}${ids.at(-1)![2]}} `;
   });
 
+const WHOLE: Readonly<Record<string, number>> = { one: 1, two: 2, three: 3 };
+
+/** "At one point eight centres": the point of a bare figure that was taken for inches. */
+const wholePoints: Mend = (words, figures) =>
+  words.replace(/\b(one|two|three) point \{[LN](\d+)\}/g, (all, whole: string, id: string) => {
+    const figure = figures[Number(id)]!;
+    if (figure.sure || figure.value.d !== 1n || figure.value.compare(100) >= 0) return all;
+    const value = new Fraction(`${WHOLE[whole]}.${figure.value.toFraction()}`);
+    figures[Number(id)] = { ...figure, value, unit: null, kind: null };
+    return `{N${id}}`;
+  });
+
 /** Makes a figure a sure length and gives its token's name. */
 function length(figures: Figure[], id: string, value: Fraction, unit: string): string {
   figures[Number(id)] = { ...figures[Number(id)]!, value, unit, kind: 'length', sure: true };
@@ -57,6 +69,23 @@ const besideFeet: Mend = (words, figures) =>
       return `{L${a}}${between}{${length(figures, b, second.value, 'ft')}}`;
     },
   );
+
+/** "Two at three foot by seven and a half and the back at five by seven and a half": one place beside another in feet. */
+const placesBesideFeet: Mend = (words, figures) => {
+  const feet = /\b(?:foot|feet|ft)\b|\d ?['′’]/i;
+  const inches = /\d ?["″”]|\b(?:inch|inches|in)\b/i;
+  return words.replace(
+    /((?:back|front|side|end|left|right|other|wall|one|closet|landing|nook)(?:'s| is| are| at)* )\{L(\d+)\}( ?(?:x|by) ?)\{L(\d+)\}/g,
+    (all, place: string, a: string, by: string, b: string, at: number) => {
+      const before = [...words.slice(0, at).matchAll(/\{L(\d+)\} ?(?:x|by) ?\{/g)].at(-1);
+      const pair = [figures[Number(a)]!, figures[Number(b)]!];
+      const bare = pair.every((f) => f.unit === 'in' && !inches.test(f.quote) && !feet.test(f.quote));
+      if (!before || !bare || figures[Number(before[1])]!.unit !== 'ft' || pair.some((f) => f.value.compare(40) > 0))
+        return all;
+      return `${place}{${length(figures, a, pair[0]!.value, 'ft')}}${by}{${length(figures, b, pair[1]!.value, 'ft')}}`;
+    },
+  );
+};
 
 const CODES: Readonly<Record<string, number>> = { ten: 10, twelve: 12, fourteen: 14, two: 2, three: 3 };
 
@@ -157,19 +186,44 @@ const onCenters: Mend = (words, figures) =>
 
 /** "By minus 8 ft", "negative two": a figure below nothing, which every reckoning refuses. */
 const negatives: Mend = (words, figures) =>
-  words.replace(/(?:(?<=\b(?:x|by|is|are|of) )minus|\bnegative) (?=\{[A-Z](\d+)\})/g, (_, id: string) => {
-    figures[Number(id)] = { ...figures[Number(id)]!, value: figures[Number(id)]!.value.neg() };
-    return '';
+  words.replace(
+    /(?:(?<=\b(?:x|by|is|are|of|over|at) )minus|\b(?:negative|minus(?= \{P))) (?=\{[A-Z](\d+)\})/g,
+    (_, id: string) => {
+      figures[Number(id)] = { ...figures[Number(id)]!, value: figures[Number(id)]!.value.neg() };
+      return '';
+    },
+  );
+
+/** "Six hundred by three hundreds": a hundred each, in the plural. */
+const hundreds: Mend = (words, figures) =>
+  words.replace(/\{N(\d+)\} hundreds\b/g, (_, id: string) => {
+    figures[Number(id)] = { ...figures[Number(id)]!, value: figures[Number(id)]!.value.mul(100) };
+    return `{N${id}}`;
   });
+
+/** "8 tubes, 12 inch, 3 ft deep": forms for footings, which are counted, and no tubes of caulk. */
+const footingTubes: Mend = (words, figures) =>
+  /\bdeep\b/.test(words) && !/\b(?:caulk|sealant|silicone|adhesive)\b/.test(words)
+    ? words.replace(/\{K(\d+)\}/g, (all, id: string) => {
+        const figure = figures[Number(id)]!;
+        if (figure.unit !== 'tube') return all;
+        figures[Number(id)] = { ...figure, unit: null, kind: null, sure: false };
+        return `{N${id}} tubes`;
+      })
+    : words;
 
 /** In the order in which they are put right. */
 const MENDS: readonly Mend[] = [
   negatives,
+  hundreds,
+  footingTubes,
+  wholePoints,
   points,
   halfSquare,
   pounds,
   footAndHalf,
   besideFeet,
+  placesBesideFeet,
   codeBesideFeet,
   hungBoard,
   feetRunOn,

@@ -11,7 +11,7 @@ export function wasteIn(said: Said, used: Set<number>): Fraction | null {
   const { words } = said;
   const kind = '(?:waste|extra|overage|spoilage|cuts|breakage|overlap|compaction|settling|spare)';
   const patterns = [
-    `<PN>,? (?:for |in |of )?(?:the )?(?:[a-z]+ )?${kind}`,
+    `<PN>,? (?:for |in |of )?(?:the )?(?:(?!no |zero |without )[a-z]+ )?${kind}`,
     '<P>',
     `${kind}(?: factor)?(?: of| at| is|:)? (?:about )?<PN>(?! (?:of|x|by|ft))`,
     '<P> (?:on top|over|more)',

@@ -1,7 +1,9 @@
 import type Fraction from 'fraction.js';
 import { type Bedding, NO_BEDDING } from './bedding.ts';
 import { type Goods, pairsIn, sameGoods } from './goods.ts';
+import { metricUnit } from './lengths.ts';
 import { goodsNamed, type NoteTold, noteTold, tells } from './noteTold.ts';
+import { outsizeIn } from './outsize.ts';
 import type { Ratio, Terms } from './ratios.ts';
 import { meetExtent, restates } from './restated.ts';
 import { type Said, saying } from './said.ts';
@@ -24,6 +26,8 @@ export interface Work {
   /** Sides of the tile that joints or mortar are reckoned for, inches. */
   tile: [Fraction, Fraction] | null;
   stock: Stock[];
+  /** A size that cannot be, as the latest note says it. */
+  outsize: string | null;
   /** Words that ask for a number. */
   asked: boolean;
   /** Words that ask for the goods. */
@@ -94,7 +98,7 @@ const stands = (work: Work, goods: Goods, said: Said) =>
 const isWanted = (said: Said, goods: Goods) => goods.mentions.some((at) => !isDone(sentenceAt(said.words, at)));
 
 /** Small goods that go with others and are ordered where they are named. */
-const WITH_OTHERS = /screw|tape|compound|grout|thinset|mortar|primer|caulk|sealant|silicone/;
+const WITH_OTHERS = /screw|tape|compound|grout|thinset|adhesive|mortar|primer|caulk|sealant|silicone/;
 
 /** A note starts a take-off where it says how goods are sold, wasted or coated, or asks for them by a size. */
 function starts({ words }: Said, note: NoteTold, goods: Goods, index: number, own: Terms, someOwn: boolean): boolean {
@@ -104,6 +108,8 @@ function starts({ words }: Said, note: NoteTold, goods: Goods, index: number, ow
   if (own.ratios.length > 0 || own.coats.length > 0) return true;
   if (index === 0 && own.byMeasure !== null && note.told) return true;
   if (asked && note.told) return true;
+  // What is left over at the ends is told only of what is to be bought.
+  if (index === 0 && note.told && note.extentFor(goods.by).makeUp.length > 0) return true;
   if (wanted && (note.told || own.waste !== null)) return true;
   if (index > 0) return WITH_OTHERS.test(goods.item) && wanted;
   return !someOwn && (own.waste !== null || own.packSize !== null);
@@ -125,6 +131,7 @@ const newWork = (said: Said, goods: Goods, works: readonly Work[], others: reado
     works.findLast((w) => w.area === said.area && w.tile)?.tile ??
     null,
   stock: [],
+  outsize: null,
   asked: false,
   wanted: false,
   metric: false,
@@ -154,9 +161,10 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
     buttered: note.bedding.buttered || work.bedding.buttered,
     bead: note.bedding.bead ?? work.bedding.bead,
   };
+  work.outsize = outsizeIn(said, work.goods.item);
   work.asked ||= ASKS.test(words);
   work.wanted ||= wants(words);
-  work.metric ||= extent.assumed !== null || figures.some((f) => f.sure && f.unit === 'm');
+  work.metric ||= extent.assumed !== null || metricUnit(figures) !== null;
   work.parts.walls ||= /\bwalls?\b/.test(words);
   work.parts.ceiling ||= /\b(?:ceilings?|lids?)\b/.test(
     words
@@ -210,7 +218,7 @@ const PACK_OF: Readonly<Record<string, RegExp>> = {
   sheet: /board|drywall|plywood|osb|sheath|panel|underlayment|backer/,
   gal: /paint|primer|stain|sealer|varnish/,
   tube: /caulk|silicone|sealant/,
-  bag: /thinset|grout|concrete|mortar|leveler|insulation|plaster|mulch/,
+  bag: /thinset|adhesive|bonding|grout|concrete|mortar|leveler|insulation|plaster|mulch/,
   roll: /tape|paper|felt|wrap|fabric|membrane|cable|barrier|insulation|batt|carpet|underlay/,
 };
 /** What only some goods are counted in. */

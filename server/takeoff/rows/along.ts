@@ -1,10 +1,10 @@
 import Fraction from 'fraction.js';
-import { figureAt, lengthIn, type Said, saying } from '../reading/said.ts';
+import { type Figure, figureAt, lengthIn, type Said, saying } from '../reading/said.ts';
 import { claim, free, NUMBER, numberOf, type RowTold } from './row.ts';
 
 /** A length that is neither spacing nor size of a piece, by what stands behind it. */
 const NOT_A_RUN =
-  /^ ?(?:on center|o\.?c\b|apart|centers?|spacing|gap|high|tall|deep|wide boards?|thick|square|long (?:studs?|posts?|boards?|joists?|rafters?|pickets?)|footers?|studs?\b|posts?\b|joists?\b|rafters?\b|pickets?\b|boards?\b|sticks?\b|way\b|lengths?\b|gate|x |by \{)/;
+  /^ ?(?:on center|o\.?c\b|apart|cent(?:er|re)s?|spacing|gap|high|tall|deep|wide boards?|thick|square|long (?:studs?|posts?|boards?|joists?|rafters?|pickets?)|footers?|studs?\b|posts?\b|joists?\b|rafters?\b|pickets?\b|boards?\b|sticks?\b|way\b|lengths?\b|gate|x |by \{)/;
 
 /** What the row runs along: lengths that nothing else has claimed. */
 export function runsIn(said: Said, told: RowTold): void {
@@ -38,7 +38,7 @@ export function runsIn(said: Said, told: RowTold): void {
     const id = m[3];
     const figure = figureAt(said, id);
     const rest = words.slice(m.index + m[0].length);
-    if (!free(told, id) || NOT_A_RUN.test(rest) || figure.per) continue;
+    if (!free(told, id) || NOT_A_RUN.test(rest) || figure.per || isFenceHeight(said, figure, rest)) continue;
     const bare = figure.unit === null && /^(?:,|\.| and\b| then\b|$)/.test(rest);
     if (!figure.sure && !(bare && listed(words, m.index + m[0].lastIndexOf('{')))) continue;
     const length = lengthIn(figure, 'in', 'ft');
@@ -55,6 +55,14 @@ export function runsIn(said: Said, told: RowTold): void {
     told.times = figureAt(said, sides[1]).value.valueOf();
     claim(told, sides[1]);
   } else if (both && told.runs.length === 1 && /rafter|truss|baluster|purlin|batten/.test(told.item)) told.times = 2;
+}
+
+/** "Six foot privacy fence, fifty six foot of it": how high, where another length tells how long. */
+function isFenceHeight(said: Said, figure: Figure, rest: string): boolean {
+  if (!/^ ?(?:[a-z]+ ){0,2}(?:fence|fencing)\b/.test(rest)) return false;
+  const feet = lengthIn(figure, 'ft', 'ft');
+  const longer = said.figures.some((f) => f.sure && (lengthIn(f, 'ft')?.compare(8) ?? 0) > 0);
+  return feet !== null && feet.compare(8) <= 0 && longer;
 }
 
 /** A bare figure between commas of a list of lengths: "9, 12 and 14 foot". */

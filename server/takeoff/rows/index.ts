@@ -3,7 +3,7 @@ import { actualSide } from '../calculators/lumber.ts';
 import { absurdWaste, show } from '../calculators/reckoned.ts';
 import { atSpacing, bays, type Counted, gapsUnder, sideBySide } from '../calculators/spacing.ts';
 import { type Terms, termsIn } from '../reading/ratios.ts';
-import type { Said } from '../reading/said.ts';
+import { type Said, sentencesOf } from '../reading/said.ts';
 import { asks, isDone, wants } from '../reading/wanted.ts';
 import type { ComputedLine } from '../types.ts';
 import { holeConcrete } from './concrete.ts';
@@ -39,7 +39,7 @@ export function rowLines(notes: readonly Said[]): Answer & { claimed: Map<string
       row.noteIds.push(said.noteId);
       row.wanted ||= wants(said.words) || terms.waste !== null || terms.packSize !== null;
       row.asked ||= asks(said);
-      const sold = holds(told.item) ? [] : terms.used;
+      const sold = holds(told.item) ? [] : besideRow(said, told, terms);
       claimed.set(said.noteId, new Set([...(claimed.get(said.noteId) ?? []), ...told.used, ...sold]));
     }
   }
@@ -50,6 +50,13 @@ export function rowLines(notes: readonly Said[]): Answer & { claimed: Map<string
     claimed,
   };
 }
+
+/** How goods are sold, where a sentence about the row tells it: other sentences speak of other goods. */
+const besideRow = (said: Said, { used }: RowTold, terms: Terms): number[] =>
+  sentencesOf(said.words)
+    .map((sentence) => [...sentence.matchAll(/\{[A-Z](\d+)\}/g)].map(([, id]) => Number(id)))
+    .filter((ids) => ids.some((id) => used.has(id)))
+    .flatMap((ids) => ids.filter((id) => terms.used.has(id)));
 
 const newRow = (said: Said, told: RowTold, terms: Terms): Row => ({
   ...told,
@@ -89,7 +96,8 @@ function settle(row: Row): Answer {
   const out: Answer = { lines: [], questions: [] };
   const noteId = row.noteIds.at(-1)!;
   const refused = (why: string): Answer => ({ lines: [], questions: [{ noteId, ask: `${called(row)}: ${why}` }] });
-  const waste = row.terms.waste ?? new Fraction(0);
+  // What holds up a run is no part of what is wasted of it.
+  const waste = (holds(row.item) ? null : row.terms.waste) ?? new Fraction(0);
   const silly = absurdWaste(waste);
   if (silly) return refused(silly.why);
   const posts = row.runs.length > 0 && row.item !== 'pier' ? countRow(row) : null;
@@ -167,13 +175,15 @@ function countRun(row: Row, run: Fraction, usual: number | undefined, assumption
 }
 
 /** `2x4 8 ft`. */
-function sizeOf(row: Row): string | null {
-  const feet = row.piece?.div(12);
-  return (
-    [row.section, feet && (feet.d === 1n ? `${feet.toString()} ft` : `${show(row.piece!)} in`)]
-      .filter(Boolean)
-      .join(' ') || null
-  );
+const sizeOf = (row: Row): string | null =>
+  [row.section, row.piece && pieceLength(row.piece)].filter(Boolean).join(' ') || null;
+
+/** In whole feet, else in metres where it is cut by the tenth of one, else in inches. */
+function pieceLength(inches: Fraction): string {
+  const feet = inches.div(12);
+  if (feet.d === 1n) return `${feet.toString()} ft`;
+  const tenths = inches.mul('25.4').div(100);
+  return tenths.d === 1n ? `${show(tenths.div(10))} m` : `${show(inches)} in`;
 }
 
 /** Hangers, rails and plates that were asked for beside the row. */

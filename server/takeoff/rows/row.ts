@@ -28,7 +28,7 @@ export const KINDS: readonly Kind[] = [
   { item: 'bracket', named: /\b(?:brackets?|hooks?)\b/ },
   { item: 'gutter hanger', named: /\bgutter (?:hangers?|brackets?)\b|(?<=\bgutters?\b.*)\bhangers?\b/, holds: true },
   { item: 'anchor bolt', named: /\banchor bolts?\b|\banchors?\b/ },
-  { item: 'strap', named: /\b(?:pipe |cable )?(?:straps?|clips?|staples?)\b/ },
+  { item: 'strap', named: /\b(?:pipe |cable )?(?:straps?|clips?|staples?)\b/, holds: true },
   { item: 'rebar', named: /\brebar\b/ },
   { item: 'pier', named: /\b(?:footings?|piers?|sonotubes?|tubes?|holes?)\b/ },
 ];

@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js';
+import { metricUnit } from '../reading/lengths.ts';
 import { remembered } from '../reading/remembered.ts';
 import { type Figure, figureAt, lengthIn, type Said, saying } from '../reading/said.ts';
 import { runsIn } from './along.ts';
@@ -175,6 +176,12 @@ const WIDTHS = [
   saying('<LN>(?: (?:inches|inch|in))? wide(?=,? (?:and |with )*(?:an? )?\\{[A-Z]\\d+\\} (?:inch |in )?gap)', 'g'),
 ];
 
+/** "At 400 centres" are millimetres, "at 1.8 centres" metres beside metres, "16 on center" inches. */
+function centersUnit(said: Said, { value }: Figure): string {
+  if (value.compare(100) >= 0) return 'mm';
+  return value.compare(10) < 0 && metricUnit(said.figures) === 'm' ? 'm' : 'in';
+}
+
 /** "Sixteen on center", "a post every 8 ft", "2 ft apart". */
 function spacingIn(said: Said, told: RowTold, kinds: readonly string[]): void {
   const { words } = said;
@@ -183,19 +190,22 @@ function spacingIn(said: Said, told: RowTold, kinds: readonly string[]): void {
     const figure = said.figures[id]!;
     // Centers of 16 are inches, whatever unit stood beside them.
     const inches = figure.onCenter && figure.unit === 'ft' && figure.value.compare(10) > 0;
-    const length = inches ? figure.value : lengthIn(figure, 'in', bare);
+    const metric = !figure.sure && /m$/.test(bare);
+    const length = inches ? figure.value : lengthIn(metric ? { ...figure, unit: null } : figure, 'in', bare);
     if (length) found.push({ at, id, length });
   };
   said.figures.forEach((figure, id) => {
-    if (figure.onCenter) add(words.search(new RegExp(`\\{[A-Z]${id}\\}`)), id, 'in');
+    if (figure.onCenter) add(words.search(new RegExp(`\\{[A-Z]${id}\\}`)), id, centersUnit(said, figure));
   });
   for (const pattern of [
     '\\b(?:every|each|spaced(?: at| out)?|spacing(?: of| is| at)?|centers (?:at|of)|no more than|at most)(?: about)? <LN>(?! ?(?:x|by|gap|between|clear|max gap))',
-    '<LN>(?: (?:inch|in|foot|ft))? (?:apart|centers|spacing|oc|o\\.c\\.|on centers?)\\b',
+    '<LN>(?: (?:inch|in|foot|ft))? (?:apart|cent(?:er|re)s|spacing|oc|o\\.c\\.|on cent(?:er|re)s?)\\b',
   ])
     for (const m of words.matchAll(saying(pattern, 'g'))) {
       const figure = figureAt(said, m[1]);
-      if (free(told, m[1])) add(m.index, Number(m[1]), figure.value.compare(10) <= 0 ? 'ft' : 'in');
+      const bare = metricUnit(said.figures) === 'm' ? 'm' : 'ft';
+      if (free(told, m[1]))
+        add(m.index, Number(m[1]), figure.value.compare(10) <= 0 ? bare : centersUnit(said, figure));
     }
   if (found.length === 0) return;
   // Of several spacings each kind takes the one said nearest behind its name.

@@ -1,20 +1,24 @@
 import Fraction from 'fraction.js';
 import { fahrenheit } from '../checks/water.ts';
 import { type Said, saying } from '../reading/said.ts';
-import type { Work } from './works.ts';
+import type { Work } from './work.ts';
 
 const WARM = 70;
 /** Cement takes twice as long for each so many degrees F under 70 (8 C; trade magazine on winter tiling). */
 const DOUBLES = 14.4;
 const LEAST = 50;
+/** Compound dries at its usual pace from here up, F (engineerfix.com, how long to let joint compound dry). */
+const DRIES_WELL = 65;
+/** Hours of a coat of compound in a cool room: the long end of what is published (finishing council, chasephipps.com). */
+const SLOW = 48;
 
 /** Words that make plain degrees those of the air. */
 const AIR =
-  /(?:\bdegrees?|\{X\d+\}) (?:out|outside|in here|inside|overnight|today|this morning)\b|\b(?:cold|chilly|freezing|warm|hot)\b/;
+  /(?:\bdegrees?|\{X\d+\}) (?:out|outside|in here|(?:down |up |in )?there|(?:down|up) here|inside|overnight|today|this morning)\b|\b(?:cold|chilly|freezing|warm|hot)\b/;
 
 /** "It's only 55 out here": a bare figure of the air. */
 const BARE = saying(
-  "\\b(?:it's|it is|only|about|around|was|got|down to|hit|at) <N> (?:out|outside|in here|inside|overnight|in the (?:room|house|garage|basement|shop))\\b",
+  "\\b(?:it's|it is|only|about|around|was|got|down to|hit|at) <N> (?:out|outside|in here|inside|(?:down |up |in )?there|(?:down|up) here|overnight|in the (?:room|house|garage|basement|shop))\\b",
 );
 
 /** Air or room temperature told in a note, F; null where none was, or where it is the water's or the heater's. */
@@ -35,7 +39,6 @@ export function inTheCold(hours: number, cold: Work['cold'], degrees: number | n
   const tooCold = degrees < LEAST ? `${at}, under ${LEAST} F it may not set at all` : at;
   if (cold === 'cement')
     return { hours: Math.ceil(hours * 2 ** (Math.max(0, WARM - degrees) / DOUBLES)), said: tooCold };
-  // Drying table for compound at 50 % humidity (from memory): 60 F takes 24 h, 50 F takes 36.
-  if (cold === 'compound') return { hours: degrees < 60 ? Math.max(hours, 36) : hours, said: tooCold };
+  if (cold === 'compound') return { hours: degrees < DRIES_WELL ? Math.max(hours, SLOW) : hours, said: tooCold };
   return { hours, said: tooCold };
 }

@@ -5,13 +5,15 @@ import { readOnce } from '../reading/remembered.ts';
 import { type Said, saying, sentencesOf } from '../reading/said.ts';
 import type { ComputedWait } from '../types.ts';
 import { inTheCold, roomTemperature } from './cold.ts';
-import { type Product, type Step, WORKS, type Work } from './works.ts';
+import type { Product, Step, Work } from './work.ts';
+import { WORKS } from './works.ts';
 
 const LABEL_TIME = saying(
   '\\b(?:says?|label|bag|tub|can|bucket|box|wants?|needs?|gotta|has to)\\b[^.{]{0,24}{T(\\d+)}|{T(\\d+)} before',
 );
 const CORRECTS = /\b(?:wrong (?:bag|tub|can|one|bucket)|that was the|it was the|not the)\b/;
-const SURFACE = /\b(?:floor|walls?|shower|backsplash|ceiling|tub|patio|slab|pad|counter|footings?|deck|trim|stairs?)\b/;
+const SURFACE =
+  /\b(?:floor|walls?|shower|backsplash|ceiling|tub(?! (?:says|wants|label))|patio|slab|pad|counter|footings?|deck|trim|stairs?)\b/;
 const HOURS: Readonly<Record<string, number>> = { hr: 1, day: 24, week: 168, min: 1 / 60 };
 /** Still to be done, so nothing sets yet. */
 const AHEAD =

@@ -1,38 +1,6 @@
-/** What is laid, and how long it takes where no label time was said. */
-export interface Product {
-  name: string;
-  /** Words that name it. */
-  named: RegExp;
-  /** Hours at about 70 F: the safe end of the published range. */
-  hours: number;
-  source: string;
-}
-
-/** What may come after, once it has set. */
-export interface Step {
-  verb: string;
-  /** The step is named as what comes next. */
-  said: RegExp;
-  /** Where this step takes another time than the product's own. */
-  hours?: number;
-}
-
-/** One kind of work that must set, cure or dry. */
-export interface Work {
-  /** The work is told as done. */
-  done: RegExp;
-  products: readonly Product[];
-  steps: readonly Step[];
-  /** How cold slows it: cement doubles for each 14.4 F under 70, compound goes by its table, paint has a floor. */
-  cold?: 'cement' | 'compound' | 'paint';
-}
+import { next, type Step, type Work } from './work.ts';
 
 const LABELS = 'label range at about 70 F; common practice';
-
-const next = (what: string, after = ''): RegExp =>
-  new RegExp(
-    `\\b(?:${what})\\b(?: it| this| that| the \\w+| over it)?(?:'s| is| are)? (?:is |are )?next\\b|\\b(?:then|before|ready to|can|gonna|going to|want to|wants to|start|plan(?:ning)? to|so|i'll|we'll|will) (?:we |i )?(?:${what})\\b|\\b(?:${what})(?: it| this| that| the \\w+)? (?:tonight|tomorrow|today|later|this afternoon|this aft|after)\\b|^(?:${what}) (?:it|this|that|them|the \\w+)\\b${after ? `|${after}` : ''}`,
-  );
 
 const USE = next(
   'use|using|shower|fill|run water|bathe',
@@ -113,7 +81,7 @@ export const WORKS: readonly Work[] = [
     cold: 'compound',
   },
   {
-    done: /\b(?:primed|priming|prim(?:er is|er's) on)\b/,
+    done: /\b(?:primed|priming|prim(?:er is|er's) on|(?:got|put|have|has|rolled|sprayed|brushed) (?:the |a |some |one )?(?:coat of )?(?:[a-z]+ ){0,2}primer on)\b/,
     products: [
       {
         name: 'oil primer',
@@ -123,7 +91,7 @@ export const WORKS: readonly Work[] = [
       },
       { name: 'primer', named: /\bprim/, hours: 4, source: `latex primer, recoat 2 to 4 h; ${LABELS}` },
     ],
-    steps: [{ verb: 'paint', said: next('paint|painting|first coat') }],
+    steps: [{ verb: 'paint', said: next('paint|painting|first coat|finish coat|top ?coat|enamel') }],
     cold: 'paint',
   },
   {
@@ -209,10 +177,13 @@ export const WORKS: readonly Work[] = [
         source: `liquid waterproofing, flood test 24 to 72 h; ${LABELS}`,
       },
     ],
-    steps: [{ verb: 'flood test', said: next('flood test|flood it|test the pan|fill the pan|flood') }],
+    steps: [
+      { verb: 'flood test', said: next('flood test|flood it|test the pan|fill the pan|flood') },
+      { verb: 'tile', said: next('tile|tiling|set tile') },
+    ],
   },
   {
-    done: /\b(?:(?:coat|coats) of (?:poly|polyurethane|finish)|poly(?:urethane)?(?:'s| is)? (?:on|down)|polyed|varnished)\b/,
+    done: /\b(?:(?:coat|coats) of (?:[a-z-]+ )?(?:poly|polyurethane|finish)|poly(?:urethane)?(?:'s| is)? (?:on|down)|polyed|varnished)\b/,
     products: [
       {
         name: 'water-base finish',
@@ -229,7 +200,11 @@ export const WORKS: readonly Work[] = [
     ],
     steps: [
       { verb: 'recoat', said: next('second coat|2nd coat|next coat|another coat|recoat') },
-      { verb: 'put rugs on', said: next('rugs?|furniture'), hours: 336 },
+      {
+        verb: 'put rugs on',
+        said: next('(?:(?:put|move|bring|lay) )?(?:the )?(?:rugs?|furniture)(?: back)?(?: in| down)?'),
+        hours: 336,
+      },
       WALK,
     ],
   },

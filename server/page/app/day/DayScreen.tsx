@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { JobView, SummaryView } from '../../../http/api.ts';
-import { moneyWords, shortDay } from '../../../talk/wording.ts';
+import { moneyWords, shortDay, taskWords } from '../../../talk/wording.ts';
 import { letterPath, sendSummaryCall, summaryCall } from '../kit/calls.ts';
 import { clockOf, dayWords } from '../kit/clock.ts';
 import { say } from '../kit/model.ts';
@@ -17,6 +17,8 @@ export function DayScreen({ view }: { view: JobView }) {
     .filter((s) => s.on === day)
     .map((s) => moneyWords(s.amount, s.currency))
     .join(' and ');
+  // A flaw that was dealt with must not read as if it were still so.
+  const flaws = new Set(view.state.items.filter((item) => item.problem !== null).map((item) => item.task));
   const decided = view.state.decisions.filter((d) => d.on === day).map((d) => d.what);
   return (
     <div class="day">
@@ -41,7 +43,7 @@ export function DayScreen({ view }: { view: JobView }) {
             {log.notes} {log.notes === 1 ? 'note' : 'notes'}
             {spent && `, ${spent} spent`}
           </p>
-          <Told title="Done" lines={log.done} />
+          <Told title="Done" lines={log.done.map((task) => (flaws.has(task) ? `${taskWords(task)}, fixed` : task))} />
           <Told title="Found" lines={log.found} />
           <Told title="Bought" lines={log.bought} />
           <Told title="Decided" lines={decided} />

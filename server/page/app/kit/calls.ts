@@ -75,7 +75,7 @@ const at = (id: string) => encodeURIComponent(id);
 export const jobsCall = () => call<JobBrief[]>('GET', 'jobs');
 export const saveJobCall = (id: string, job: NewJob) => call<JobBrief>('PUT', `jobs/${at(id)}`, job);
 export const catalogueCall = () => call<CatalogueView>('GET', 'catalogue');
-export const catalogueFileCall = () => textOf('GET', 'catalogue/file.csv');
+export const putCatalogueBackCall = () => call<CatalogueView>('POST', 'catalogue/before');
 export const dropCatalogueCall = () => call<CatalogueView>('DELETE', 'catalogue');
 export const sendCatalogueCall = (file: Blob) =>
   call<CatalogueView>('PUT', 'catalogue', new Blob([file], { type: 'text/csv' }));

@@ -2,18 +2,29 @@ import { shortDay, daysSpelt as spelt } from '../../../talk/wording.ts';
 
 /** Wall time in `zone`, now or at another moment, ISO without zone: `2026-05-12T15:20:00`. */
 export function wallTime(zone: string, at = new Date()): string {
-  const parts = new Intl.DateTimeFormat('en-CA', {
-    timeZone: zone,
-    hourCycle: 'h23',
-    year: 'numeric',
-    month: '2-digit',
-    day: '2-digit',
-    hour: '2-digit',
-    minute: '2-digit',
-    second: '2-digit',
-  }).formatToParts(at);
+  const parts = wallForm(zone).formatToParts(at);
   const part = (type: Intl.DateTimeFormatPartTypes) => parts.find((p) => p.type === type)?.value ?? '00';
   return `${part('year')}-${part('month')}-${part('day')}T${part('hour')}:${part('minute')}:${part('second')}`;
+}
+
+const wallForms = new Map<string, Intl.DateTimeFormat>();
+
+/** Made once for a zone: each form of dates that a browser makes costs an old phone time. */
+function wallForm(zone: string): Intl.DateTimeFormat {
+  const form =
+    wallForms.get(zone) ??
+    new Intl.DateTimeFormat('en-CA', {
+      timeZone: zone,
+      hourCycle: 'h23',
+      year: 'numeric',
+      month: '2-digit',
+      day: '2-digit',
+      hour: '2-digit',
+      minute: '2-digit',
+      second: '2-digit',
+    });
+  wallForms.set(zone, form);
+  return form;
 }
 
 const utcDay = (day: string) => Date.parse(`${day.slice(0, 10)}T00:00:00Z`);
@@ -33,7 +44,10 @@ export function dayWords(day: string, today: string): string {
 /** Words of the server's with its days as people say them. */
 export const daysSpelt = (words: string, today: string) => spelt(words, (day) => dayWords(day, today));
 
-const hourForm = new Intl.DateTimeFormat(undefined, { hour: 'numeric', minute: '2-digit', timeZone: 'UTC' });
+let hourForm: Intl.DateTimeFormat | null = null;
 
 /** `4:30 PM` or `16:30`, as this phone is set, of local wall time. */
-export const clockOf = (local: string) => hourForm.format(Date.parse(`${local.slice(0, 16)}:00Z`));
+export function clockOf(local: string): string {
+  hourForm ??= new Intl.DateTimeFormat(undefined, { hour: 'numeric', minute: '2-digit', timeZone: 'UTC' });
+  return hourForm.format(Date.parse(`${local.slice(0, 16)}:00Z`));
+}

@@ -1,10 +1,11 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { hush, now, type Shown, watch } from './model.ts';
 
 /** What the screens show, drawn again at each change. */
 export function useShown(): Shown {
   const [, draw] = useState(0);
-  useEffect(() => watch(() => draw((n) => n + 1)), []);
+  // At once: what the phone kept may come before an effect that waits for the first picture.
+  useLayoutEffect(() => watch(() => draw((n) => n + 1)), []);
   return now();
 }
 

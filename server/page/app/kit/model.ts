@@ -69,10 +69,11 @@ export function show(change: Partial<Shown>): void {
   for (const watcher of watchers) watcher();
 }
 
-/** Shows a job as this phone kept it last. */
-export async function showKept(jobId: string): Promise<void> {
+/** A job as this phone kept it last. */
+export async function keptJob(jobId: string): Promise<Pick<Shown, 'view' | 'talks'>> {
   const db = await phoneStore();
-  show({ view: (await db.get('views', jobId)) ?? null, talks: (await db.get('talks', jobId))?.talks ?? [] });
+  const [view, talks] = await Promise.all([db.get('views', jobId), db.get('talks', jobId)]);
+  return { view: view ?? null, talks: talks?.talks ?? [] };
 }
 
 /** A choice made, or a note said, before the phone's store is open waits for it. */
@@ -86,6 +87,15 @@ export async function openJob(): Promise<string | null> {
   await begun;
   if (!shown.settings.jobId) await sync();
   return shown.settings.jobId;
+}
+
+let early: Promise<JobBrief[]> | null = null;
+
+/** Asks which jobs there are before the phone's store is open; the first round takes the answer. */
+export function askEarly(): void {
+  early = jobsCall();
+  // Whoever waits for it is told.
+  early.catch(() => undefined);
 }
 
 let syncing: Promise<void> | null = null;
@@ -106,20 +116,30 @@ export function sync(): Promise<void> {
   return syncing;
 }
 
+const allOf = (jobId: string) => Promise.all([viewCall(jobId), talksCall(jobId), wordsCall()]);
+
 async function round(): Promise<void> {
+  const jobsAsked = early ?? jobsCall();
+  early = null;
+  jobsAsked.catch(() => undefined);
   try {
     await flush(delivered);
     show({ parcels: await waiting() });
-    const jobs = await jobsCall();
+    // The job that is open is asked about beside the list of jobs, which may hold it no more.
+    const opened = shown.settings.jobId;
+    const asked = opened ? allOf(opened) : null;
+    asked?.catch(() => undefined);
+    const jobs = await jobsAsked;
     const jobId = jobs.find((j) => j.id === shown.settings.jobId)?.id ?? jobs[0]?.id;
-    const asked = jobId ? Promise.all([viewCall(jobId), talksCall(jobId), wordsCall()]) : null;
     show({ jobs, reached: true, trouble: null });
-    if (jobId && jobId !== shown.settings.jobId) await settle({ jobId });
-    const answered = await asked;
+    const [answered] = await Promise.all([
+      jobId === opened ? asked : jobId ? allOf(jobId) : null,
+      jobId && jobId !== shown.settings.jobId ? settle({ jobId }) : null,
+    ]);
     // Shown first and kept then: a thumb waits for the one and not for the other.
     if (answered && shown.settings.jobId === jobId) {
       const [view, talks, words] = answered;
-      show({ view, talks, words });
+      show({ view, talks, words, asked: true });
     }
     await keepAll('jobs', jobs);
     if (!jobId || !answered) return;
@@ -131,11 +151,11 @@ async function round(): Promise<void> {
   } catch (error) {
     show({ reached: error instanceof Refused, trouble: error instanceof Refused ? error.message : null });
   } finally {
-    show({ asked: true });
+    if (!shown.asked) show({ asked: true });
   }
 }
 
-async function delivered({ parcel, reply, view }: Delivered): Promise<void> {
+async function delivered({ parcel, reply, view, next, lost }: Delivered): Promise<void> {
   if (view && view.job.id === shown.settings.jobId) show({ view });
   if (parcel.kind !== 'note' || !reply || parcel.jobId !== shown.settings.jobId) return;
   const { saidAt, text, by, area, recordingId, photoIds } = parcel.note;
@@ -151,8 +171,9 @@ async function delivered({ parcel, reply, view }: Delivered): Promise<void> {
   };
   show({
     talks: [...shown.talks.filter((t) => t.id !== talk.id), talk],
-    parcels: shown.parcels.filter((p) => p.id !== talk.id),
+    parcels: [...shown.parcels.filter((p) => p.id !== talk.id), ...next],
   });
+  if (lost.length) say(`The server read nothing at “${lost.join('”, “')}”. Say it in a note of its own.`);
 }
 
 /** Keeps a parcel until it has gone out. Sending is `sync`. */
@@ -170,7 +191,7 @@ export async function settle(change: Partial<Settings>): Promise<void> {
 
 export async function chooseJob(jobId: string): Promise<void> {
   await settle({ jobId, area: '' });
-  await showKept(jobId);
+  show(await keptJob(jobId));
   await sync();
 }
 

@@ -1,9 +1,11 @@
 import { v7 as newId } from 'uuid';
+import type { Fact } from '../../../../parser/types.ts';
 import type { NewEntry, NewNote } from '../../../http/api.ts';
 import { wallTime } from './clock.ts';
-import { now, say, show, sync, undoOf, zoneOf } from './model.ts';
+import { type Correction, fitting, following } from './corrections.ts';
+import { now, post, say, show, sync, undoOf, zoneOf } from './model.ts';
 import { exchange, waiting } from './outbox.ts';
-import type { Parcel, Taken } from './phoneStore.ts';
+import { type Parcel, phoneStore, type Taken } from './phoneStore.ts';
 import { askReader } from './reader.ts';
 import { trayNow } from './tray.ts';
 
@@ -68,10 +70,51 @@ export async function withdraw(waits: Waiting): Promise<void> {
 
 /** Puts other words in the place of a note that waits; when it was said, by whom and what came with it stay. */
 export async function reword(waits: Waiting, change: Pick<NewNote, 'text' | 'area'>): Promise<void> {
-  const other = again(waits, { ...waits.note, ...change });
+  const other = {
+    ...again(waits, { ...waits.note, ...change }),
+    corrections: fitting(waits.corrections, change.text),
+  };
   await replace(waits, other);
-  say('Note changed.', () => reword(other, { text: waits.note.text, area: waits.note.area ?? null }));
+  await changed(other, waits);
+}
+
+/** Says that a note which waits stands otherwise now; taken back and brought again by turns. */
+async function changed(other: Waiting, before: Waiting): Promise<void> {
+  say('Note changed.', async () => {
+    const back = again(before, before.note);
+    await replace(other, back);
+    await changed(back, other);
+  });
   await sync();
+}
+
+/** Puts a fact of a note that waits right; what the phone's own reading made of the words is told by its place. */
+export async function correctWaiting(waits: Waiting, index: number, fact: Fact | null, words: string): Promise<void> {
+  const was = now().readings.get(waits.id)?.[index];
+  if (!was) return;
+  const correction: Correction = { id: newId(), at: wallTime(zoneOf(waits.jobId)), was, fact };
+  // The note may have gone out while the sheet was open.
+  const there = await keepCorrections(waits.id, (all) => [...all, correction]);
+  if (!there) {
+    const sent = now().talks.find((talk) => talk.id === waits.id);
+    const [entry] = sent ? following({ ...waits, corrections: [correction] }, sent.reply.facts) : [];
+    if (entry) await post(entry);
+  }
+  say(words, async () => {
+    if (await keepCorrections(waits.id, (all) => all.filter((c) => c.id !== correction.id))) say('Taken back.');
+    else await undoOf(correction.id)();
+  });
+  await sync();
+}
+
+/** Changes what was put right in a note that waits. False where it waits no more. */
+async function keepCorrections(id: string, change: (all: Correction[]) => Correction[]): Promise<boolean> {
+  const work = (await phoneStore()).transaction('outbox', 'readwrite');
+  const parcel = await work.store.get(id);
+  if (parcel?.kind === 'note') void work.store.put({ ...parcel, corrections: change(parcel.corrections ?? []) });
+  await work.done;
+  show({ parcels: await waiting() });
+  return parcel?.kind === 'note';
 }
 
 /** The same note under another id. */

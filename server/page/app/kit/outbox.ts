@@ -1,9 +1,16 @@
 import type { JobView, Reply } from '../../../http/api.ts';
 import { call, Refused } from './calls.ts';
+import { following, unplaced } from './corrections.ts';
 import { type Parcel, phoneStore } from './phoneStore.ts';
 
-/** What came back for a parcel that the server took. */
-export type Delivered = { parcel: Parcel; reply?: Reply; view?: JobView };
+/** What came back for a parcel that the server took, and what goes out after it. */
+export type Delivered = { parcel: Parcel; reply?: Reply; view?: JobView } & HandedOver;
+
+interface HandedOver {
+  next: Parcel[];
+  /** Words of what a hand put right, where the server read nothing. */
+  lost: string[];
+}
 
 /** Words first: sound and pictures are big, and a note must not wait behind them. */
 const rank = (parcel: Parcel) => (parcel.kind === 'photo' || parcel.kind === 'recording' ? 1 : 0);
@@ -46,11 +53,14 @@ export async function flush(onDelivered: (delivered: Delivered) => Promise<void>
   else await send();
 
   async function send(): Promise<void> {
-    for (const parcel of await waiting()) {
+    const queue = await waiting();
+    for (let parcel = queue.shift(); parcel; parcel = queue.shift()) {
       if (parcel.parked !== null || !(await stillWaits(parcel.id))) continue;
       try {
-        await onDelivered(await deliver(parcel));
-        await discard(parcel.id);
+        const delivered = await deliver(parcel);
+        const handed = await handOver(parcel.id, delivered.reply);
+        await onDelivered({ ...delivered, ...handed });
+        queue.unshift(...handed.next);
       } catch (error) {
         if (!(error instanceof Refused) || error.retry) return;
         // The server has this id with other words and keeps these too, as a note of their own.
@@ -61,7 +71,19 @@ export async function flush(onDelivered: (delivered: Delivered) => Promise<void>
   }
 }
 
-async function deliver(parcel: Parcel): Promise<Delivered> {
+/** Takes out what the server has, and puts in what follows it; what a hand put right meanwhile is among it. */
+async function handOver(id: string, reply: Reply | undefined): Promise<HandedOver> {
+  const work = (await phoneStore()).transaction('outbox', 'readwrite');
+  const parcel = await work.store.get(id);
+  const note = reply && parcel?.kind === 'note' ? parcel : null;
+  const next = note ? following(note, reply!.facts) : [];
+  void work.store.delete(id);
+  for (const one of next) void work.store.put(one);
+  await work.done;
+  return { next, lost: note ? unplaced(note, reply!.facts) : [] };
+}
+
+async function deliver(parcel: Parcel): Promise<Omit<Delivered, keyof HandedOver>> {
   const job = `jobs/${encodeURIComponent(parcel.jobId)}`;
   switch (parcel.kind) {
     case 'note':

@@ -2,6 +2,7 @@ import type { Fact } from '../../../../parser/types.ts';
 import type { JobView, NewEntry, Talk } from '../../../http/api.ts';
 import type { Item, OrderLine } from '../../../jobs/types.ts';
 import { withoutTyped } from '../../../voice/unheard.ts';
+import { corrected } from './corrections.ts';
 import type { Parcel } from './phoneStore.ts';
 
 type Change = NewEntry['what'];
@@ -80,7 +81,7 @@ export function talksShown(
         photoIds: note.photoIds ?? [],
         reply: { noteId: parcel.id, facts: [], lines: [], ask: null, unread: false },
         unsent: parcel,
-        facts: readings.get(parcel.id) ?? [],
+        facts: corrected(readings.get(parcel.id) ?? [], parcel.corrections),
       },
     ];
   });

@@ -1,5 +1,6 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { JobBrief, JobView, NewEntry, NewNote, Talk, TaughtWord } from '../../../http/api.ts';
+import type { Correction } from './corrections.ts';
 
 /** Something that waits to go to the server. `id` is made once, on the phone, before the first write. */
 export type Parcel = {
@@ -8,7 +9,7 @@ export type Parcel = {
   /** Why the server will not take it as it is; it then waits for the person, in sight. */
   parked: string | null;
 } & (
-  | { kind: 'note'; note: NewNote }
+  | { kind: 'note'; note: NewNote; corrections?: Correction[] }
   /** `quiet`: sent only in case the server has what it takes back; nobody waits for it. */
   | { kind: 'entry'; entry: NewEntry; quiet?: true }
   | { kind: 'photo' | 'recording'; data: Blob }

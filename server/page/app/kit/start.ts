@@ -1,21 +1,29 @@
 import { v7 as newId } from 'uuid';
 import { unheardText } from '../../../voice/unheard.ts';
 import { wallTime } from './clock.ts';
-import { markBegun, now, post, show, showKept, sync, zoneOf } from './model.ts';
+import { askEarly, keptJob, markBegun, now, post, show, sync, zoneOf } from './model.ts';
 import { readHere } from './notes.ts';
 import { keep, waiting } from './outbox.ts';
 import { phoneStore, plainSettings } from './phoneStore.ts';
 import { trayNow } from './tray.ts';
 
-/** Opens what the phone kept, shows it, and only then asks the server. */
+/** Opens what the phone kept and shows it, while the server is asked. */
 export async function start(): Promise<void> {
+  askEarly();
   const db = await phoneStore();
-  const settings = { ...plainSettings, ...(await db.get('settings', 'phone')) };
-  show({ settings, jobs: await db.getAll('jobs'), words: await db.getAll('words'), parcels: await waiting() });
-  show({ tray: await trayNow() });
+  const [kept, jobs, words, parcels, tray, cut] = await Promise.all([
+    db.get('settings', 'phone'),
+    db.getAll('jobs'),
+    db.getAll('words'),
+    waiting(),
+    trayNow(),
+    db.count('sound'),
+  ]);
+  const settings = { ...plainSettings, ...kept };
+  const job = settings.jobId ? await keptJob(settings.jobId) : {};
+  show({ settings, jobs, words, parcels, tray, ...job });
   markBegun();
-  if (settings.jobId) await showKept(settings.jobId);
-  await gatherCutRecordings();
+  if (cut) await gatherCutRecordings();
   show({ started: true });
   for (const parcel of now().parcels) if (parcel.kind === 'note') void readHere(parcel.id, parcel.note);
   addEventListener('online', () => void sync());

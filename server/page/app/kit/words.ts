@@ -1,7 +1,7 @@
 import { unitWord } from '../../../../parser/quantities/containers.ts';
 import type { Fact } from '../../../../parser/types.ts';
 import type { Item, OrderLine } from '../../../jobs/types.ts';
-import { goodsWord, isReady, moneyWords, whenWords } from '../../../talk/wording.ts';
+import { goodsWord, isReady, moneyWords, waitWords, whenWords } from '../../../talk/wording.ts';
 import { daysSpelt, dayWords } from './clock.ts';
 import { decimalOf } from './typedNumber.ts';
 
@@ -125,7 +125,8 @@ export const lineWords = (line: OrderLine) =>
 export function itemNotes(item: Item, today: string): string[] {
   const notes: string[] = [];
   if (item.who) notes.push(item.who);
-  if (item.state === 'waiting' && item.waitingFor) notes.push(`waits for ${item.waitingFor}`);
+  const waits = item.state === 'waiting' && waitWords(item.waitingFor);
+  if (waits) notes.push(waits);
   return isLive(item) ? [...notes, ...whenWords(item, today).map((when) => daysSpelt(when, today))] : notes;
 }
 

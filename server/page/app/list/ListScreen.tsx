@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import type { JobView } from '../../../http/api.ts';
 import type { Item } from '../../../jobs/types.ts';
 import { isReady, isToWalk, shortDay } from '../../../talk/wording.ts';
@@ -31,13 +31,16 @@ export function ListScreen({ view }: { view: JobView }) {
   const [area, setArea] = useState('');
   // The sheet holds what the PDF holds, whatever was filtered on the screen.
   const [onPaper, setOnPaper] = useState(false);
-  const printAll = () => {
-    setOnPaper(true);
-    setTimeout(() => {
-      print();
-      setOnPaper(false);
-    }, 100);
-  };
+  // The sheet is drawn by now. It stands until the phone has taken it, or a thumb goes on: some phones do not tell.
+  useLayoutEffect(() => {
+    if (!onPaper) return;
+    const over = () => setOnPaper(false);
+    for (const sign of ['afterprint', 'pointerdown'] as const) addEventListener(sign, over);
+    print();
+    return () => {
+      for (const sign of ['afterprint', 'pointerdown'] as const) removeEventListener(sign, over);
+    };
+  }, [onPaper]);
   const here = area ? items.filter((item) => areaName(item) === area) : items;
   const kept = onPaper
     ? items.filter(isToWalk)
@@ -100,7 +103,7 @@ export function ListScreen({ view }: { view: JobView }) {
               Go through aloud
             </button>
           )}
-          <button type="button" class="plain" onClick={printAll}>
+          <button type="button" class="plain" onClick={() => setOnPaper(true)}>
             Print walk-through
           </button>
           <a class="plain" href={paperPath(view.job.id, 'walk-through')} target="_blank" rel="noopener">

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { CatalogueView } from '../../../http/api.ts';
-import { catalogueCall, catalogueFileCall, dropCatalogueCall, sendCatalogueCall } from '../kit/calls.ts';
+import { catalogueCall, dropCatalogueCall, putCatalogueBackCall, sendCatalogueCall } from '../kit/calls.ts';
 import { say, sync, wordsOf } from '../kit/model.ts';
 
 /** The firm's own price list: what stands, and a new file in its place. A wrong file changes nothing and says which lines. */
@@ -13,16 +13,15 @@ export function PriceList() {
     catalogueCall().then(first, () => first('unknown'));
   }, []);
   /** Puts a list in the place of the one that stands, or none; the one that stood can be put back. */
-  const put = async (file: Blob | null, words: string): Promise<void> => {
-    const before = (await catalogueCall()).rows ? await catalogueFileCall() : null;
-    setKept(file ? await sendCatalogueCall(file) : await dropCatalogueCall());
+  const put = async (asked: Promise<CatalogueView>, words: string): Promise<void> => {
+    const now = await asked;
+    setKept(now);
     setWrong('');
     void sync();
-    say(words, () =>
-      put(before === null ? null : new Blob([before]), before === null ? noneNow : 'The list from before stands.'),
-    );
+    say(words, () => (now.before ? put(putCatalogueBackCall(), fromBefore) : put(dropCatalogueCall(), noneNow)));
   };
-  const tried = (file: Blob | null, words: string) => put(file, words).catch((error) => setWrong(wordsOf(error)));
+  const tried = (asked: Promise<CatalogueView>, words: string) =>
+    put(asked, words).catch((error) => setWrong(wordsOf(error)));
   return (
     <section class="area">
       <h2>Price list</h2>
@@ -35,14 +34,23 @@ export function PriceList() {
           onChange={(e) => {
             const [file] = e.currentTarget.files ?? [];
             e.currentTarget.value = '';
-            if (file) void tried(file, 'Price list kept.');
+            if (file) void tried(sendCatalogueCall(file), 'Price list kept.');
           }}
         />
       </label>
-      {kept && kept !== 'unknown' && kept.rows > 0 && (
-        <button type="button" class="plain warn" onClick={() => void tried(null, noneNow)}>
-          Do without it
-        </button>
+      {kept && kept !== 'unknown' && (
+        <div class="row">
+          {kept.before && (
+            <button type="button" class="plain" onClick={() => void tried(putCatalogueBackCall(), fromBefore)}>
+              Put back the one before: {countWords(kept.before)}
+            </button>
+          )}
+          {kept.rows > 0 && (
+            <button type="button" class="plain warn" onClick={() => void tried(dropCatalogueCall(), noneNow)}>
+              Do without it
+            </button>
+          )}
+        </div>
       )}
       {wrong && (
         <p class="problem" role="alert">
@@ -54,6 +62,10 @@ export function PriceList() {
 }
 
 const noneNow = 'No price list now.';
+const fromBefore = 'The list from before stands.';
+
+const countWords = ({ rows, suppliers }: Pick<CatalogueView, 'rows' | 'suppliers'>) =>
+  `${rows} ${rows === 1 ? 'line' : 'lines'} from ${suppliers.join(', ')}`;
 
 function Standing({ kept }: { kept: CatalogueView | 'unknown' | null }) {
   if (!kept) return <p>Asking the server…</p>;
@@ -61,8 +73,7 @@ function Standing({ kept }: { kept: CatalogueView | 'unknown' | null }) {
   if (!kept.rows) return <p>None yet. With one, the order shows what it costs and is counted in your own packs.</p>;
   return (
     <p>
-      {kept.rows} {kept.rows === 1 ? 'line' : 'lines'} from {kept.suppliers.join(', ')}.{' '}
-      <a href="/api/catalogue/file.csv">Get it back as a file</a>
+      {countWords(kept)}. <a href="/api/catalogue/file.csv">Get it back as a file</a>
     </p>
   );
 }

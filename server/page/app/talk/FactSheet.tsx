@@ -3,10 +3,12 @@ import type { JobView } from '../../../http/api.ts';
 import { offerToTeach } from '../kit/firm.ts';
 import { useModal } from '../kit/hooks.ts';
 import { change } from '../kit/model.ts';
+import { correctWaiting } from '../kit/notes.ts';
+import type { ShownTalk } from '../kit/pending.ts';
 import { SheetButtons } from '../kit/SheetButtons.tsx';
-import { decimalOf, exactOf } from '../kit/typedNumber.ts';
 import { fractionWords, kindWord } from '../kit/words.ts';
 import { SameAs } from '../list/SameAs.tsx';
+import { nameIn, readForm } from './factForm.ts';
 
 const problemStates = [
   ['open', 'still so'],
@@ -25,24 +27,29 @@ const statuses: [MaterialStatus, string][] = [
   ['returned', 'returned'],
 ];
 
-/** Puts one reading right: what was read can be changed, or said to be nothing. */
+/** Puts one reading right, in a note that was sent or in one that waits: what was read can be changed, or said to be nothing. */
 export function FactSheet({
   noteId,
   index,
   fact,
+  waits,
   view,
   onClose,
 }: {
   noteId: string;
   index: number;
   fact: Fact;
+  waits: ShownTalk['unsent'];
   view: JobView;
   onClose: () => void;
 }) {
   const dialog = useModal();
   const item = view.state.items.find((i) => i.key === `${noteId}/${index}`);
   const correct = (put: Fact | null) => {
-    void change({ kind: 'correctFact', noteId, index, fact: put }, put ? 'Put right.' : 'Left out.');
+    const words = put ? 'Put right.' : 'Left out.';
+    void (waits
+      ? correctWaiting(waits, index, put, words)
+      : change({ kind: 'correctFact', noteId, index, fact: put }, words));
     const [before, after] = [nameIn(fact), put && nameIn(put)];
     if (before && after && before !== after)
       void offerToTeach(before, { name: after, kind: fact.kind === 'material' ? 'material' : 'part' });
@@ -195,72 +202,4 @@ function Amount({ exact, unit }: { exact: string | null; unit: string | null }) 
       </label>
     </div>
   );
-}
-
-/** The thing that a fact is about, as a word that can be taught. */
-function nameIn(fact: Fact): string | null {
-  if (fact.kind === 'material') return fact.item;
-  if (fact.kind === 'problem') return fact.thing;
-  return fact.kind === 'measurement' ? fact.of : null;
-}
-
-/** The fact with what the form says in place of what was read. Empty means that nothing is known. */
-function readForm(fact: Fact, form: FormData): Fact {
-  const text = (name: string) => String(form.get(name) ?? '').trim() || null;
-  const kept = (name: string, before: string) => text(name) ?? before;
-  const base = { area: text('area'), confidence: 1 };
-  switch (fact.kind) {
-    case 'material': {
-      const exact = exactOf(text('amount') ?? '');
-      const status = kept('status', fact.status) as MaterialStatus;
-      return {
-        ...fact,
-        ...base,
-        item: kept('item', fact.item),
-        size: text('size'),
-        unit: text('unit'),
-        status,
-        exact,
-        quantity: exact === null ? null : decimalOf(exact),
-        atLeast: null,
-      };
-    }
-    case 'measurement': {
-      const exact = exactOf(text('amount') ?? '') ?? fact.exact;
-      return {
-        ...fact,
-        ...base,
-        of: kept('of', fact.of),
-        unit: text('unit'),
-        exact,
-        value: decimalOf(exact),
-        role: text('role') === 'wanted' ? 'wanted' : 'found',
-      };
-    }
-    case 'problem':
-      return {
-        ...fact,
-        ...base,
-        thing: kept('thing', fact.thing),
-        defect: kept('defect', fact.defect),
-        state: text('state') === 'fixed' ? 'fixed' : 'open',
-      };
-    case 'followUp':
-      return {
-        ...fact,
-        ...base,
-        task: kept('task', fact.task),
-        who: text('who'),
-        due: text('due'),
-        notBefore: text('notBefore'),
-      };
-    case 'done':
-      return { ...fact, ...base, task: kept('task', fact.task) };
-    case 'decision':
-      return { ...fact, ...base, what: kept('what', fact.what) };
-    case 'spending':
-      return { ...fact, ...base, amount: Number(text('amount')) || fact.amount };
-    case 'command':
-      return { ...fact, ...base };
-  }
 }

@@ -122,12 +122,7 @@ function Understood({ slip, view, onFact }: Pick<Props, 'slip' | 'view' | 'onFac
         <ul class="facts" aria-label="Understood; tap one to put it right">
           {facts.slice(0, all ? facts.length : factsAtFirst).map(({ fact, index }) => (
             <li key={index}>
-              <button
-                type="button"
-                class={`fact k-${fact.kind}`}
-                onClick={() => onFact(index)}
-                disabled={slip.unsent !== null}
-              >
+              <button type="button" class={`fact k-${fact.kind}`} onClick={() => onFact(index)}>
                 <i>
                   {kindWord(fact)}
                   {fact.confidence < 0.5 && '?'}

@@ -88,7 +88,14 @@ export function TalkScreen({ view, unknown }: { view: JobView | null; unknown: b
       {view && typed && <TypeUpSheet key={typed.id} slip={typed} view={view} onClose={() => setTyping(null)} />}
       {view && rewording && <RewordSheet waits={rewording} areas={view.job.areas} onClose={() => setRewording(null)} />}
       {view && fact && chosen && (
-        <FactSheet noteId={fact.noteId} index={fact.index} fact={chosen} view={view} onClose={() => setFact(null)} />
+        <FactSheet
+          noteId={fact.noteId}
+          index={fact.index}
+          fact={chosen}
+          waits={opened.unsent}
+          view={view}
+          onClose={() => setFact(null)}
+        />
       )}
     </div>
   );

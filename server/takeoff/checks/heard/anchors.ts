@@ -16,6 +16,11 @@ const HOLE = saying(
 );
 const DEPTH = saying('<L> deep\\b');
 
+/** "Only getting three quarters of an inch into the block". */
+const BITES = saying(
+  '\\b(?:getting|got|gets|only|bit(?:es?|ing)|grab(?:s|bing)?|goes|going)(?: [a-z]+){0,2} <L> (?:into|of bite)\\b|\\b(?:embedment|embedded|bites?)(?: (?:is|of|only|about))* <L>',
+);
+
 /** A concrete screw: how deep it bites, and its hole. */
 export const anchors: Reader = (said) => {
   if (!new RegExp(`\\b${SCREW}\\b`).test(said.words)) return [];
@@ -26,6 +31,7 @@ export const anchors: Reader = (said) => {
     through: matched(said, THROUGH) ?? flatLumber(said),
     hole: matched(said, HOLE),
     holeDepth: matched(said, DEPTH),
+    bites: matched(said, BITES),
   });
 };
 

@@ -112,7 +112,9 @@ function ampsIn(said: Said, clause: string): number | null {
 const AWAY = saying(
   '\\b(?:outlet|receptacle|plug|gfci)\\b[^.{]{0,24}<LN> (?:from|off|away|to)\\b[^.,]{0,20}\\b(sink|basin|lav|tub|shower)\\b|<LN> (?:from|off|away from)(?: the)?(?: edge of the)? (sink|basin|lav|tub|shower)\\b',
 );
-const APART = saying('\\bcounter\\b[^.{]{0,40}<LN> apart|<LN> (?:apart|between)[^.{]{0,20}\\bcounter\\b');
+const APART = saying(
+  '\\bcounter\\b[^.{]{0,40}<LN> apart|<LN> (?:apart|between)[^.{]{0,20}\\bcounter\\b|\\bcounter\\b[^.]{0,60}<LN> between (?:the )?(?:two |\\{N\\d+\\} )?(?:outlets|receptacles|plugs)\\b',
+);
 
 export const receptacles: Reader = (said) => {
   if (!/\b(?:outlets?|receptacles?|plugs?|gfcis?)\b/.test(said.words)) return [];

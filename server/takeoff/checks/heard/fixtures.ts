@@ -5,15 +5,19 @@ import { allMatched, inchesOf, least, matched, type Reader } from './reader.ts';
 
 const TOILET = /\b(?:toilet|bowl|commode|john|wc|water closet|closet flange|flange)\b/;
 const SIDE = '(?:vanity|wall|side ?wall|tub|cabinet|shower|partition|stud|drywall|tile)';
-const FROM_CENTER = [
+/** What never stands behind a toilet. */
+const BESIDE = '(?:vanity|side ?wall|tub|cabinet|shower|partition)';
+const fromCenter = (side: string) => [
   saying(
-    `\\bcent(?:er|re)(?:line)?s?\\b[^.{]{0,30}<LN>[^.{]{0,10}\\b(?:off|from|to|of|away)\\b[^.{]{0,24}\\b${SIDE}\\b`,
+    `\\bcent(?:er|re)(?:line)?(?:'s|s)?\\b[^.{]{0,30}<LN>[^.{]{0,10}\\b(?:off|from|to|of|away)\\b[^.{]{0,24}\\b${side}\\b`,
     'g',
   ),
-  saying(`<LN> (?:to|from|off) (?:the )?(?:finished |side |left |right )?${SIDE}\\b`, 'g'),
-  saying(`\\b${SIDE} to (?:the )?(?:toilet |bowl )?cent(?:er|re)(?:line)?[^.{]{0,14}<LN>`, 'g'),
-  saying(`<LN> (?:from|off) (?:the )?cent(?:er|re)(?:line)?[^.{]{0,20}\\bto\\b[^.{]{0,12}${SIDE}\\b`, 'g'),
+  saying(`<LN> (?:to|from|off) (?:the )?(?:finished |side |left |right )?${side}\\b`, 'g'),
+  saying(`\\b${side} to (?:the )?(?:toilet |bowl )?cent(?:er|re)(?:line)?[^.{]{0,14}<LN>`, 'g'),
+  saying(`<LN> (?:from|off) (?:the )?cent(?:er|re)(?:line)?[^.{]{0,20}\\bto\\b[^.{]{0,12}${side}\\b`, 'g'),
 ];
+const FROM_CENTER = fromCenter(SIDE);
+const FROM_CENTER_BESIDE = fromCenter(BESIDE);
 const BACK = /\b(?:back wall|behind|rear|rough(?:ed)?[- ]?in|rough)\b/;
 const FRONT = [
   saying('\\bfront(?: edge)? of (?:the )?(?:bowl|toilet|john|commode|seat)\\b[^.{]{0,24}<LN>'),
@@ -34,10 +38,10 @@ const CENTERS = saying(
 export const toilets: Reader = (said) => {
   if (!TOILET.test(said.words)) return [];
   const centered = /\bcent(?:er|re)/.test(said.words);
-  const sides =
-    centered && !BACK.test(said.words)
-      ? FROM_CENTER.flatMap((p) => allMatched(said, p)).filter((v) => v.compare(8) >= 0 && v.compare(48) < 0)
-      : [];
+  const patterns = BACK.test(said.words) ? FROM_CENTER_BESIDE : FROM_CENTER;
+  const sides = centered
+    ? patterns.flatMap((p) => allMatched(said, p)).filter((v) => v.compare(8) >= 0 && v.compare(48) < 0)
+    : [];
   const nearest = least(sides);
   const front = FRONT.map((p) => matched(said, p)).find((v) => v !== null);
   const apart = matched(said, CENTERS);

@@ -54,7 +54,10 @@ export const framing: Reader = (said) => {
       ? 'joist'
       : /\bstuds?\b/.test(words) || /\bbearing wall\b/.test(words)
         ? 'stud'
-        : null;
+        : // A stud has no span.
+          /\bspan\b/.test(words) && !/\b(?:header|beam|rafter|girder)s?\b/.test(words)
+          ? 'joist'
+          : null;
   if (!member) return [];
   const told = withoutLumber(words);
   const notch = matched(said, NOTCH, told);

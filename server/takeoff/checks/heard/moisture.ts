@@ -77,7 +77,7 @@ const readOn = (what: string) =>
     `\\b${what}(?:'s)?(?:,? {L\\d+}(?: (?:inch|in|inches))?(?: wide)?)?(?: ${CONTENT})* {[PN](\\d+)}(?! ?(?:x|by|inch|ft|feet|wide|boxes|{))|{[PN](\\d+)}(?: percent)? (?:on|in|for) (?:the )?${what}\\b`,
   );
 const ON_FLOORING = readOn(WOOD);
-const ON_SUBFLOOR = readOn('sub ?floor');
+const ON_SUBFLOOR = readOn('sub ?floor(?: (?:in|under|of) (?:the )?[a-z]+(?: [a-z]+)?)?');
 const WIDE = saying('<LN>(?: (?:inch|in))?(?: wide)? (?:[a-z]+ )?(?:planks?|boards?|flooring|strip)\\b');
 
 /** Flooring against subfloor, by the latest reading of each: a floor measured again is judged by the new figure. */

@@ -43,10 +43,10 @@ function gradeFloorIn(words: string): boolean | null {
 }
 
 const OPENING = saying(
-  "\\b(?:rough opening|ro|r\\.o\\.|opening|framing|framed)(?:'s)?\\b[^.{]{0,30}<LN>(?:(?: wide)?,? (?:x|by|and) <LN>)?",
+  "\\b(?:rough opening|ro|r\\.o\\.|opening|framing|framed)(?:'s)?\\b[^.{]{0,44}<LN>(?:(?: wide)?,? (?:x|by|and) <LN>)?",
 );
 const SLAB = saying(
-  "\\b([2-3])/(\\d{1,2})\\b(?:,? ([67])/([68]))?|{N(\\d+)} (?:door|prehung|slab)|<L>(?: inch)?(?: [a-z]+)? (?:door|prehung|slab)\\b|\\b(?:door|slab)(?: is|'s) (?:a )?<L>",
+  "\\b([2-3])/(\\d{1,2})\\b(?:,? ([67])/([68]))?|{N(\\d+)} (?:door|prehung|slab)|<L>(?: inch)?(?: [a-z]+)? (?:door|prehung|slab)\\b|\\b(?:door|slab)(?: is|'s) (?:a )?<L>|\\b(?:door|slab)(?: is|'s) (?:a )?<N> <N>",
 );
 
 /** A prehung door against the hole it goes into. */
@@ -72,6 +72,12 @@ function slabIn(said: Said): { width: Fraction; height: Fraction } | null {
   if (match[5] !== undefined) {
     const digits = /^([2-3])(\d)([67])([68])$/.exec(said.figures[Number(match[5])]!.value.toFraction());
     return digits ? { width: feet(+digits[1]!, +digits[2]!), height: feet(+digits[3]!, +digits[4]!) } : null;
+  }
+  // "The door's a two eight": feet and inches.
+  if (match[8] !== undefined) {
+    const [wide, over] = [match[8], match[9]].map((id) => said.figures[Number(id)]!.value.valueOf());
+    const called = (wide === 2 || wide === 3) && Number.isInteger(over) && over! < 12;
+    return called ? { width: feet(wide, over!), height: feet(6, 8) } : null;
   }
   const width = inchesOf(said.figures[Number(match[6] ?? match[7])]);
   return width && width.compare(16) > 0 && width.compare(48) < 0 ? { width, height: feet(6, 8) } : null;

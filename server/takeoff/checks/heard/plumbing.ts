@@ -19,7 +19,9 @@ export const water: Reader = (said) => {
   const hot =
     said.figures.find((f) => f.kind === 'temperature') ??
     // "Running 138" at a faucet: bare degrees.
-    (/\b(?:hot|water)\b/.test(said.words)
+    (/\b(?:hot|water)\b|\b(?:faucet|tap|shower|spout)\b[^.{]{0,40}\b(?:com(?:es|ing) out|running|reads?|reading|hit(?:s|ting)?)\b/.test(
+      said.words,
+    )
       ? said.figures.find((f) => f.unit === null && f.value.compare(100) > 0 && f.value.compare(200) < 0)
       : undefined);
   if (hot && /\b(?:tub|shower|tap|faucet|hot water|sink|lav)\b/.test(said.words) && !/\bheater\b/.test(said.words))
@@ -72,7 +74,7 @@ const FALL_AHEAD = saying(
   '<LN>(?: (?:inch|inches|in))? of (?:fall|drop|pitch|slope)\\b[^.]{0,40}?<LN>(?: inch)? (?:drain|waste|sewer|line|pipe)\\b[^.{]{0,30}<L>',
 );
 const PIPES = saying(
-  '<LN>(?: inch)?(?: (?!of\\b|to\\b|from\\b)[a-z]+)? (?:pipe|pvc|abs|drain|waste|line)\\b|\\b(?:drain|waste|line|sewer)\\b,? (?:is |of )?<L>(?:,| runs)',
+  "<LN>(?: inch)?(?: (?!of\\b|to\\b|from\\b)[a-z]+)? (?:pipe|pvc|abs|drain|waste|line)\\b|\\b(?:drain|waste|line|sewer)\\b(?: (?:in|at|from|under|for) (?:the |this )?[a-z]+(?: [a-z]+)?)?(?:'s|,| is| of)?(?:,? (?:it's|that's|which is))? <L>(?:,| runs)",
   'g',
 );
 
@@ -118,9 +120,9 @@ export const drains: Reader = (said) => {
 };
 
 const ARM = saying(
-  '\\btrap arm\\b[^.{]{0,30}{L(\\d+)}|\\bvent\\b[^.{]{0,16}{L(\\d+)} (?:from|off|past|down ?stream of)[^.{]{0,8}\\btrap\\b|{L(\\d+)}[^.{]{0,14}\\btrap to (?:the )?vent\\b|\\btrap to (?:the )?vent\\b[^.{]{0,10}{L(\\d+)}',
+  '{L(\\d+)}[^.{]{0,14}\\b(?:weir|trap)\\b(?: over)? to (?:the )?vent\\b|\\btrap arm\\b[^.{]{0,30}{L(\\d+)}|\\bvent\\b[^.{]{0,16}{L(\\d+)} (?:from|off|past|down ?stream of)[^.{]{0,8}\\btrap\\b|{L(\\d+)}[^.{]{0,14}\\btrap to (?:the )?vent\\b|\\btrap to (?:the )?vent\\b[^.{]{0,10}{L(\\d+)}',
 );
-const ARM_PIPE = saying('<L>(?: of)? (?:inch )?(?:pipe|pvc|abs|trap arm|arm)\\b|\\bof <L>');
+const ARM_PIPE = saying('<L>(?: of)? (?:inch )?(?:pipe|pvc|abs|trap arm|arm|trap)\\b|\\bof <L>');
 
 export const trapArms: Reader = (said) => {
   const length = matched(said, ARM);

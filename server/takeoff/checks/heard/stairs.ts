@@ -6,11 +6,11 @@ import type { Verdict } from '../verdict.ts';
 import { allMatched, inchesOf, matched, type Reader } from './reader.ts';
 
 const HEIGHT = saying(
-  '(?<!\\bcut (?:the |that |a )?)\\b(?:rail|railing|guard|guardrail)\\b[^.{]{0,30}<LN>|<LN>(?: inch)?(?: high| tall)? (?:railing|guardrail|guard)\\b',
+  '(?<!\\bcut (?:the |that |a )?)\\b(?:rail|railing|guard|guardrail)\\b[^.{]{0,30}<LN>|<LN>(?: inch)?(?: high| tall)? (?:railing|guardrail|guard)\\b|\\b(?:railing|guardrail|guard)\\b[^.{]{0,60}<LN>(?: inch(?:es)?)? (?:high|tall)\\b',
 );
-const HANDRAIL = saying('\\bhand ?rail\\b[^.{]{0,24}<LN>|<LN>(?: inch)?(?: high)? hand ?rail\\b');
+const HANDRAIL = saying('\\bhand ?rail\\b[^.{]{0,44}<LN>|<LN>(?: inch)?(?: high)? hand ?rail\\b');
 const DROP = saying(
-  "\\b(?:deck|porch|landing|balcony|platform|stoop|floor|loft)(?:'s| is| sits)?[^.{]{0,20}<LN> (?:off|above|up|over|from)\\b",
+  "\\b(?:deck|porch|landing|balcony|platform|stoop|floor|loft)(?:'s| is| sits)?[^.{]{0,20}<LN> (?:off|above|up|over|from)\\b|<LN>(?: (?:foot|feet|ft))? down to\\b",
 );
 const GAP = saying(
   '\\b(?:balusters?|pickets?|spindles?)\\b[^.{]{0,30}<LN> (?:clear|apart|between|gap|gaps|space)|\\b(?:gaps?|spaces?|clear)\\b[^.{]{0,12}\\b(?:balusters?|pickets?|spindles?)\\b[^.{]{0,16}<LN>|<LN>(?: inch)? (?:gaps?|between|spaces?)[^.{]{0,16}\\b(?:balusters?|pickets?|spindles?)\\b',

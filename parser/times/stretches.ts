@@ -1,0 +1,177 @@
+import { addDays, addMonths, lastWeekday, nextWeekday, weekdayOf } from './days.ts';
+import { byFirstWord } from './phrases.ts';
+import type { Found, Rule, Talk } from './talk.ts';
+import { WEEKDAYS } from './weekdays.ts';
+
+interface Reach {
+  date: string;
+  to?: string;
+  by?: true;
+  past?: true;
+}
+
+const friday = (talk: Talk) => (weekdayOf(talk.today) === 5 ? talk.today : nextWeekday(talk.today, 5));
+const monday = (talk: Talk) => nextWeekday(talk.today, 1);
+const endOfWeek = (talk: Talk): Reach => ({ date: friday(talk), by: true });
+const endOfNextWeek = (talk: Talk): Reach => ({ date: addDays(monday(talk), 4), by: true });
+const endOfMonth = (talk: Talk): Reach => ({ date: addDays(firstOfNextMonth(talk), -1), by: true });
+const nextWeek = (talk: Talk): Reach => ({ date: monday(talk), to: addDays(monday(talk), 6) });
+const midNextWeek = (talk: Talk): Reach => ({ date: addDays(monday(talk), 2) });
+const startOfNextWeek = (talk: Talk): Reach => ({ date: monday(talk), to: addDays(monday(talk), 1) });
+const midweek = (talk: Talk): Reach => ({ date: nextWeekday(addDays(talk.today, -1), 3) });
+const endOfYear = (talk: Talk): Reach => ({ date: `${talk.today.slice(0, 4)}-12-31`, by: true });
+/** The fifteenth of this month, or of the next where it lies behind. */
+const midMonth = (talk: Talk): Reach => {
+  const own = `${talk.today.slice(0, 8)}15`;
+  return { date: own > talk.today ? own : addMonths(own, 1) };
+};
+const firstOfNextMonth = (talk: Talk) => `${addMonths(talk.today, 1).slice(0, 8)}01`;
+
+/** Stretches of days; longer phrases first. */
+const STRETCHES = byFirstWord(
+  (
+    [
+      ['the end of next week', endOfNextWeek],
+      ['end of next week', endOfNextWeek],
+      ['the end of the week', endOfWeek],
+      ['the end of this week', endOfWeek],
+      ['end of the week', endOfWeek],
+      ['end of this week', endOfWeek],
+      ['end of week', endOfWeek],
+      ['eow', endOfWeek],
+      ['the end of the month', endOfMonth],
+      ['end of the month', endOfMonth],
+      ['the end of this month', endOfMonth],
+      ['end of this month', endOfMonth],
+      ['month end', endOfMonth],
+      ['end of month', endOfMonth],
+      ['eom', endOfMonth],
+      ['the week after next', (talk) => ({ date: addDays(monday(talk), 7), to: addDays(monday(talk), 13) })],
+      ['week after next', (talk) => ({ date: addDays(monday(talk), 7), to: addDays(monday(talk), 13) })],
+      ['mid next week', midNextWeek],
+      ['middle of next week', midNextWeek],
+      ['the middle of next week', midNextWeek],
+      ['first of next week', startOfNextWeek],
+      ['start of next week', startOfNextWeek],
+      ['the start of next week', startOfNextWeek],
+      ['the back end of next week', nextWeek],
+      ['back end of next week', nextWeek],
+      ['the back half of next week', nextWeek],
+      ['back half of next week', nextWeek],
+      ['beginning of next week', startOfNextWeek],
+      ['the beginning of next week', startOfNextWeek],
+      ['middle of the week', midweek],
+      ['the middle of the week', midweek],
+      ['mid week next week', nextWeek],
+      ['midweek next week', nextWeek],
+      ['mid week', midweek],
+      ['midweek', midweek],
+      ['early next week', nextWeek],
+      ['late next week', nextWeek],
+      ['later next week', nextWeek],
+      ['sometime next week', nextWeek],
+      ['next week', nextWeek],
+      ['la próxima semana', nextWeek],
+      ['later in the week', (talk) => ({ date: talk.today, to: friday(talk) })],
+      ['later on this week', (talk) => ({ date: talk.today, to: friday(talk) })],
+      ['back end of this week', (talk) => ({ date: talk.today, to: friday(talk) })],
+      ['back end of the week', (talk) => ({ date: talk.today, to: friday(talk) })],
+      ['later this week', (talk) => ({ date: talk.today, to: friday(talk) })],
+      ['sometime this week', (talk) => ({ date: talk.today, to: friday(talk) })],
+      ['this week', (talk) => ({ date: talk.today, to: friday(talk) })],
+      ['last week', (talk) => ({ date: addDays(monday(talk), -14), to: addDays(monday(talk), -8), past: true })],
+      ['the past week', (talk) => ({ date: addDays(talk.today, -7), to: talk.today, past: true })],
+      ['this past week', (talk) => ({ date: addDays(talk.today, -7), to: talk.today, past: true })],
+      ['this month', (talk) => ({ date: talk.today, to: addDays(firstOfNextMonth(talk), -1) })],
+      [
+        'last month',
+        (talk) => ({
+          date: addMonths(firstOfNextMonth(talk), -2),
+          to: addDays(addMonths(firstOfNextMonth(talk), -1), -1),
+          past: true,
+        }),
+      ],
+      ['first of the month', (talk) => ({ date: firstOfNextMonth(talk) })],
+      ['the end of the year', endOfYear],
+      ['end of the year', endOfYear],
+      ['end of year', endOfYear],
+      ['year end', endOfYear],
+      ['mid month', midMonth],
+      ['the middle of the month', midMonth],
+      [
+        'next month',
+        (talk) => ({ date: firstOfNextMonth(talk), to: addDays(addMonths(firstOfNextMonth(talk), 1), -1) }),
+      ],
+    ] as [string, (talk: Talk) => Reach][]
+  ).map(([phrase, reach]) => [phrase.split(' '), reach] as const),
+);
+
+/** End of the week, next week, end of the month, and weekends. */
+export const stretch: Rule = (talk, i) => {
+  for (const [words, reach] of STRETCHES.get(talk.word(i)) ?? []) {
+    if (!talk.says(i, words)) continue;
+    if (words.length === 2 && words[1] === 'week' && words[0] === 'next') {
+      const day = dayBehind(talk, i + 2);
+      if (day) return day;
+    }
+    const { by, ...days } = reach(talk);
+    return { until: i + words.length, ...days, relation: by ? 'by' : 'during', rule: `time/${words.join('-')}` };
+  }
+  return weekend(talk, i);
+};
+
+/** "Next week on monday": the day is the one meant. */
+function dayBehind(talk: Talk, at: number): Found | null {
+  const k = talk.word(at) === 'on' || talk.word(at) === ',' ? at + 1 : at;
+  const day = WEEKDAYS.get(talk.word(k));
+  return day === undefined || talk.word(k).length < 4
+    ? null
+    : { until: k + 1, date: addDays(monday(talk), (day + 6) % 7), rule: 'time/weekday-next-week' };
+}
+
+const BEFORE_WEEKEND = /^(?:over|on|for|by|before|after|until|till|til|through|thru|of|during|all)$/;
+
+/** "This weekend", "over the weekend": the one behind where it is told of, else the coming one. */
+const weekend: Rule = (talk, i) => {
+  if (talk.word(i) !== 'weekend') return null;
+  const lead = talk.word(i - 1);
+  const later = talk.says(i + 1, ['after', 'next']) || talk.says(i + 1, ['after', 'this', 'one']) ? 1 : 0;
+  if (later) {
+    const saturday = addDays(nextWeekday(addDays(talk.today, -1), 6), 7);
+    const until = i + (talk.word(i + 2) === 'next' ? 3 : 4);
+    const from = lead === 'the' ? i - 1 : i;
+    return { from, until, date: saturday, to: addDays(saturday, 1), relation: 'during', rule: 'time/weekend' };
+  }
+  if (!/^(?:this|the|last|next|all|coming)$/.test(lead)) return null;
+  const over = talk.word(i - 2) === 'over' && lead === 'the';
+  if (lead === 'the' && !BEFORE_WEEKEND.test(talk.word(i - 2)) && !talk.ends(i + 1)) return null;
+  // "After the weekend": the monday.
+  if (lead === 'the' && talk.word(i - 2) === 'after') {
+    const date = addDays(nextWeekday(addDays(talk.today, -1), 6), 2);
+    return { from: i - 1, until: i + 1, date, relation: 'notBefore', rule: 'time/after-weekend' };
+  }
+  // "Before the weekend": by the friday.
+  if (lead === 'the' && /^(?:before|b4)$/.test(talk.word(i - 2)))
+    return { from: i - 1, until: i + 1, date: friday(talk), relation: 'by', rule: 'time/before-weekend' };
+  const from = over ? i - 2 : i - 1;
+  const past = lead === 'last' || (over && isPast(talk, from));
+  const saturday = past ? lastWeekday(talk.today, 6) : nextWeekday(addDays(talk.today, -1), 6);
+  const date = lead === 'next' ? addDays(saturday, 7) : saturday;
+  return {
+    from,
+    until: i + 1,
+    date,
+    to: addDays(date, 1),
+    relation: 'during',
+    ...(past && { past }),
+    rule: 'time/weekend',
+  };
+};
+
+/** A verb in the past before "over the weekend", or the week still young. */
+function isPast(talk: Talk, i: number): boolean {
+  const lead = talk.lead(i);
+  if (/\b(?:will|gonna|going|to|can|let|leave|need|needs|should|have|let's)\b|'ll\b/.test(lead)) return false;
+  const early = weekdayOf(talk.today) >= 1 && weekdayOf(talk.today) <= 2;
+  return early || talk.toldOfPast(i) || /\w(?:ed|ung|ug|ent|ame|ook)\b/.test(lead);
+}

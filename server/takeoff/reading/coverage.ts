@@ -1,0 +1,115 @@
+import Fraction from 'fraction.js';
+import { PACKS, packUnit, unitOf } from './packWords.ts';
+import type { Terms } from './ratios.ts';
+import { figureAt, type Said, saying } from './said.ts';
+
+const AREA_WORDS =
+  'sq ft|sq\\. ?ft\\.?|sqft|sf|square foot|square feet|square metre|square meter|sq m|m2|square|foot|feet|ft';
+
+const areaUnit = (word: string): string => {
+  if (/^sq.*ft|^sqft|^sf|square f/.test(word)) return 'sq ft';
+  if (/^sq m|m2|square m/.test(word)) return 'sq m';
+  return word === 'square' ? 'square' : 'ft';
+};
+
+/** "Twenty square foot a box", "eight to the square foot", "a gallon does 350", "three bundles to the square". */
+export function coverageOf(said: Said, out: Terms): void {
+  const { words } = said;
+  const free = (id: string | undefined) => id !== undefined && !out.used.has(Number(id));
+  const add = (at: number, value: Fraction, unit: string | null, per: string, ...ids: (string | undefined)[]) => {
+    if (value.compare(0) <= 0) return;
+    out.ratios.push({ value, unit, per, at });
+    for (const id of ids) if (id) out.used.add(Number(id));
+  };
+  const per =
+    '(?:a|an|per|to a|to the|to each|to one|in a|in the|in each|each|every|for a|for each|for every|from a|out of a|\\/)(?: (?:double|single|full|whole|big|small))?';
+  // Counted packs for a measure: "three bundles to the square", "a bag for every 40 square feet".
+  for (const m of words.matchAll(
+    saying(`<KC> (?:to|per|a|for|every|does|do|covers|cover)(?: the| a| each| every| about)? (${AREA_WORDS})\\b`, 'g'),
+  )) {
+    const pack = figureAt(said, m[1]);
+    if (free(m[1])) add(m.index, pack.value, pack.unit, areaUnit(m[2]!), m[1]);
+  }
+  // "A bag of bonding does about two and a half".
+  for (const m of words.matchAll(
+    saying(
+      '<K> of [a-z]+(?: [a-z]+)? (?:does|do|covers?|goes|is good for|makes?|yields?)(?: about| around)? <ALVN>',
+      'g',
+    ),
+  )) {
+    const [pack, measure] = [figureAt(said, m[1]), figureAt(said, m[2])];
+    if (free(m[1]) && free(m[2]) && !measure.per)
+      add(m.index, measure.value.div(pack.value), unitOf(measure), pack.unit!, m[1], m[2]);
+  }
+  for (const m of words.matchAll(
+    saying(
+      `(?:<K>|\\b(?:a|one|each|every|per) (${PACKS})) (?:will |should )?(?:to|per|for|every|for every|does|do|covers?|is good for|good for|goes|runs?|makes?|yields?|holds?|has|gets you|gets|is|spreads?)(?: the| a| each| every| about| around)? <ALVNC>(?! (?:each|coats?))`,
+      'g',
+    ),
+  )) {
+    const [count, unit] = m[1]
+      ? [figureAt(said, m[1]).value, figureAt(said, m[1]).unit!]
+      : [new Fraction(1), packUnit(m[2]!)];
+    const measure = figureAt(said, m[3]);
+    if (free(m[3]) && !measure.per) add(m.index, measure.value.div(count), unitOf(measure), unit, m[1], m[3]);
+  }
+  for (const m of words.matchAll(
+    saying(
+      `\\b(${PACKS})(?:'s|(?: (?:of it|of them))? (?:will |should )?(?:does|do|covers?|cover|is good for|good for|goes|makes?|yields?|holds?|has|gets you|spreads?|are|is))(?: about| around)? <ALVN>(?! ?(?:x|by) ?\\{)`,
+      'g',
+    ),
+  )) {
+    const measure = figureAt(said, m[2]);
+    if (free(m[2]) && !measure.per && packUnit(m[1]!) !== 'each')
+      add(m.index, measure.value, unitOf(measure), packUnit(m[1]!), m[2]);
+  }
+  // "Rolls of 270 square foot".
+  for (const m of words.matchAll(saying(`\\b(${PACKS}) of (?:about |around )?<A>`, 'g')))
+    if (free(m[2]) && packUnit(m[1]!) !== 'each')
+      add(m.index, figureAt(said, m[2]).value, unitOf(figureAt(said, m[2])), packUnit(m[1]!), m[2]);
+  // A figure with its own "a box", as the parser tied it.
+  said.figures.forEach((figure, id) => {
+    if (!figure.per || out.used.has(id) || figure.kind === 'slope') return;
+    add(words.indexOf(`${id}}`), figure.value, unitOf(figure), packUnit(figure.per), String(id));
+  });
+  // "400 ft per thousand sq ft", "one for every two square feet".
+  for (const m of words.matchAll(
+    saying('<NLKVWC>(?: of (?:it|tape|mud|compound|them))? (?:per|to the|to|for every|for each|every|for) <A>', 'g'),
+  )) {
+    const [what, over] = [figureAt(said, m[1]), figureAt(said, m[2])];
+    if (free(m[1]) && free(m[2]) && over.value.compare(0) > 0 && !what.per)
+      add(m.index, what.value.div(over.value), unitOf(what) ?? what.unit ?? 'each', over.unit!, m[1], m[2]);
+  }
+  // "8 to the sq ft", "ten to a box", "350 a gallon", "6 boards to the box".
+  for (const m of words.matchAll(
+    saying(
+      `<NALVCK>(?: (?:pieces?|pcs?|tiles?|planks?|boards|sheets|bricks?|blocks?|pavers?|of them|square|sq|feet|foot|shingles|pavers|panels))* ${per} (${AREA_WORDS}|${PACKS})\\b`,
+      'g',
+    ),
+  )) {
+    if (!free(m[1])) continue;
+    const figure = figureAt(said, m[1]);
+    const word = m[2]!;
+    if (new RegExp(`^(?:${AREA_WORDS})$`).test(word))
+      add(
+        m.index,
+        figure.value,
+        figure.unit === 'in' && !figure.sure ? 'each' : (figure.unit ?? 'each'),
+        areaUnit(word),
+        m[1],
+      );
+    else if (packUnit(word) !== 'each') add(m.index, figure.value, unitOf(figure), packUnit(word), m[1]);
+  }
+  // "350 a gallon", where the parser took "a gallon" for one gallon.
+  for (const m of words.matchAll(saying('<NAL> <VKA>', 'g'))) {
+    const [measure, pack] = [figureAt(said, m[1]), figureAt(said, m[2])];
+    if (!free(m[1]) || !free(m[2]) || !/^(?:an?|per|each) /i.test(pack.quote)) continue;
+    const pieces = pack.kind === 'area' ? 'each' : null;
+    add(m.index, measure.value, unitOf(measure) ?? pieces, packUnit(pack.unit!), m[1], m[2]);
+  }
+  // "Covers 20 sq ft", the pack named elsewhere.
+  const pack = new RegExp(`\\b(${PACKS})\\b`).exec(words);
+  for (const m of words.matchAll(saying('\\b(?:covers?|coverage(?: is)?|good for|does) (?:about )?<ALN>', 'g')))
+    if (free(m[1]) && pack)
+      add(m.index, figureAt(said, m[1]).value, unitOf(figureAt(said, m[1])), packUnit(pack[1]!), m[1]);
+}

@@ -1,0 +1,119 @@
+import Fraction from 'fraction.js';
+import { PACKS, packUnit } from './packWords.ts';
+import type { Terms } from './ratios.ts';
+import { type Figure, figureAt, type Said, saying } from './said.ts';
+
+/** Goods in sheets, by their own names. */
+const BOARDS = 'plasterboards?|gib|ply(?:wood)?|osb|villaboard|cement boards?|backer boards?|boards?|sheeting';
+
+/** "Fifty foot rolls", "2.5 L tins", "60 lb bags, .45 cu ft each", "4x8 sheets", "in sixteens". */
+export function packsOf(said: Said, out: Terms): void {
+  const { words } = said;
+  const add = (
+    match: RegExpMatchArray,
+    value: Fraction,
+    unit: string | null,
+    per: string,
+    ids: (string | undefined)[],
+  ) => {
+    out.ratios.push({ value, unit, per, at: match.index ?? 0 });
+    for (const id of ids) if (id) out.used.add(Number(id));
+  };
+  for (const m of words.matchAll(saying(`<W>[- ](${PACKS})\\b`, 'g'))) {
+    const weight = figureAt(said, m[1]);
+    out.packSize = `${weight.value.toString()} ${weight.unit}`;
+    out.used.add(Number(m[1]));
+    const rest = words.slice((m.index ?? 0) + m[0].length);
+    const yields = saying(
+      '^[ ,]*(?:at |yields? |yielding |is |are |makes? |do |does |gives? |gets? you |covers? |about |they |it |which |that )*(?:about )?<VNA>',
+    ).exec(rest);
+    if (yields) {
+      const figure = figureAt(said, yields[1]);
+      const bare = figure.unit === null;
+      if (!bare || figure.value.compare(2) < 0)
+        add(m, figure.value, bare ? 'cu ft' : figure.unit, packUnit(m[2]!), [yields[1]]);
+    }
+  }
+  // "Eighty pounders".
+  for (const m of words.matchAll(saying('<NW>[- ]?pounders\\b', 'g'))) {
+    out.packSize = `${figureAt(said, m[1]).value.toString()} lb`;
+    out.used.add(Number(m[1]));
+  }
+  for (const m of words.matchAll(saying(`<AVL>[- ](?:of )?(${PACKS})\\b(?! to\\b)`, 'g'))) {
+    if (out.used.has(Number(m[1]))) continue;
+    const figure = figureAt(said, m[1]);
+    // Ten foot pieces are sticks.
+    const per = figure.kind === 'length' && /^pieces?$|^pcs?$/.test(m[2]!) ? 'stick' : packUnit(m[2]!);
+    if (per === figure.unit || per === 'square' || per === 'each') continue;
+    // "Two twelve foot pieces" are counted: that is an order, not how they are sold.
+    if (!figure.sure || /(?:\{[NC]\d+\}|\banother|\bone) $/.test(words.slice(0, m.index))) continue;
+    add(m, figure.value, figure.unit, per, [m[1]]);
+    if (figure.kind === 'volume') out.packSize ??= `${figure.value.toString()} ${figure.unit}`;
+  }
+  for (const m of words.matchAll(
+    saying(
+      '(?:\\b(sheets?|panels?)(?: are| come| is)(?: in)? )?<LNK> ?(?:x|by) ?<LNK>(?: (sheets?|panels?|boards|s)\\b)?(?! ?x)',
+      'g',
+    ),
+  )) {
+    const [a, b] = [figureAt(said, m[2]), figureAt(said, m[3])];
+    // "Four by twelves": the plural is of sheets.
+    const plural = m[4] !== undefined || /(?:fours|fives|sixes|eights|nines|tens|twelves|sixteens)$/i.test(b.quote);
+    const sheets =
+      b.unit === 'sheet' ||
+      /^(?:sheet|panel)/.test(m[1] ?? m[4] ?? '') ||
+      // "4x8 for 40x7.5": the sheets, and the place that they go to.
+      saying('^ (?:for|over|on) (?:an? |the )?\\{[LN]\\d+\\} ?(?:x|by) ?\\{').test(
+        words.slice((m.index ?? 0) + m[0].length),
+      ) ||
+      (plural && a.value.compare(3) >= 0);
+    const feet = (f: Figure) => (f.unit === 'in' && f.sure ? f.value.div(12) : f.value);
+    const [w, l] = [feet(a), feet(b)];
+    const stocked = /^(?:2|3|4|4\.5|5)x(?:4|5|6|8|9|10|12|14|16)$/.test(`${w.toString()}x${l.toString()}`);
+    if (!sheets || !stocked) continue;
+    add(m, w.mul(l), 'sq ft', 'sheet', [m[2], m[3]]);
+    out.packSize = `${w.toString()}x${l.toString()}`;
+  }
+  // "Twelve hundred by twenty four hundred plasterboard": bare sides of a metre and about are millimetres.
+  for (const m of words.matchAll(
+    saying(`<NL> ?(?:x|by) ?<NL>,? (?:mil )?(?:(?!tiles?)[a-z]+ )?(?:sheets?|panels?|${BOARDS})\\b`, 'g'),
+  )) {
+    const [a, b] = [figureAt(said, m[1]), figureAt(said, m[2])];
+    if (![a, b].every((f) => f.unit === null || f.unit === 'mm')) continue;
+    const [w, l] = [a.value.valueOf(), b.value.valueOf()];
+    if (w < 900 || w > 1250 || l < 1200 || l > 3600) continue;
+    add(m, a.value.mul(b.value).div(1_000_000), 'sq m', 'sheet', [m[1], m[2]]);
+    out.packSize = `${w}x${l}`;
+  }
+  // "9x100 rolls", "rolls are ten by a hundred", in feet.
+  for (const m of words.matchAll(
+    saying('(\\brolls?(?: (?:are|is|come|comes|in|at))+ )?<LNK> ?(?:x|by) ?<LNK>(?: (?:foot|ft))?( rolls?\\b)?', 'g'),
+  )) {
+    const [a, b] = [figureAt(said, m[2]), figureAt(said, m[3])];
+    const feet = (f: Figure) => (f.unit === 'in' && f.sure ? f.value.div(12) : f.value);
+    if ((m[1] || m[4] || b.unit === 'roll') && !out.used.has(Number(m[2])))
+      add(m, feet(a).mul(feet(b)), 'sq ft', 'roll', [m[2], m[3]]);
+  }
+  // "Eight footers".
+  said.figures.forEach((figure, id) => {
+    if (!/foot ?ers?$/.test(figure.quote.toLowerCase()) || figure.unit !== 'ft' || out.used.has(id)) return;
+    out.ratios.push({
+      value: figure.value,
+      unit: 'ft',
+      per: 'stick',
+      at: words.search(new RegExp(`\\{[A-Z]${id}\\}`)),
+    });
+    out.used.add(id);
+  });
+  const plural =
+    /\b(?:in|come in|comes in|of|by) (?:the )?(8 ?s|10 ?s|12 ?s|14 ?s|16 ?s|20 ?s|eights|tens|twelves|fourteens|sixteens|twenties)\b/.exec(
+      words,
+    );
+  if (plural) add(plural, new Fraction(stickFeet(plural[1]!)), 'ft', 'stick', []);
+}
+
+/** Feet of a stick named by its length in the plural. */
+function stickFeet(word: string): number {
+  const said = ['eights', 'tens', 'twelves', 'fourteens', 'sixteens', 'twenties'].indexOf(word);
+  return said >= 0 ? [8, 10, 12, 14, 16, 20][said]! : Number.parseInt(word, 10);
+}
