@@ -34,6 +34,8 @@ const DESCRIBING = new Set(
 const A_SLIP = 0.3;
 /** What costs less sounds the very same: "ballusters". */
 const THE_SAME = 0.2;
+/** What costs more is another word, where a hand typed it. */
+const FAR_OFF = 0.55;
 
 /** "GF see" was an abbreviation. */
 const INITIALS = /^[b-df-hj-np-tv-xz]{2,5}$|^(?:gfci|gfi|afci|abs|osb|emt|uf)\b/;
@@ -71,6 +73,7 @@ export function meansItself(
   // "Zinc", "coarse", "porcelain": the trade has the very word.
   if (heard.length === 1 && !everyday(heard[0]!) && (vocabulary.has(heard[0]!) || isBesideTrade(heard[0]!)))
     return true;
+  if (heard.some(isBesideTrade)) return true;
   // "A tube of P L".
   if (heard.every((word) => word.length === 1) && !INITIALS.test(meant) && !way.listed) return true;
   if (heard.at(-1) === 'it' && BEFORE_VERB.test(tokens[from - 1]?.word ?? '')) return true;
@@ -79,6 +82,10 @@ export function meansItself(
   const name = meant.split(/[ -]/);
   const wrong = heard.filter((word) => !name.includes(word));
   if (!wrong.length && heard.length === name.length) return true;
+  // "Stall door hinge": a sentence begun large was typed, and only what sounds nearly the same is a slip.
+  if (isLarge && cost > FAR_OFF && wrong.includes(heard[0]!)) return true;
+  // "Epoxied", "midspan", "pullouts" are words of the trade's making.
+  if (cost > THE_SAME && wrong.some((word) => isMadeOfKnown(word, vocabulary))) return true;
   // "Sixteen sacks" are no sixteens: a count said in full is heard right.
   if (wrong.some((word) => COUNTED.test(word))) return true;
   // "2.5 cyds", "2 doz": behind figures a unit is a unit.
@@ -87,8 +94,6 @@ export function meansItself(
     return true;
   const isUnit = unitNamed(heard[0]!) !== null || /^(?:doz|dz)$/.test(heard[0]!);
   if (heard.length === 1 && isUnit && before?.kind === 'number') return true;
-  // "Epoxied", "midspan", "pullouts" are words of the trade's making.
-  if (cost > THE_SAME && wrong.some((word) => isMadeOfKnown(word, vocabulary))) return true;
   // "The cover's off" is no misheard cover.
   if (wrong.some((word) => word.includes("'"))) return true;
   // "Level her out", "a big screen".

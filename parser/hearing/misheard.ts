@@ -42,7 +42,7 @@ export function misheardIn(tokens: readonly Token[], vocabulary: Vocabulary): Mi
 }
 
 /** So much more must speak for it where one plain word was heard. */
-const PLAIN_MORE = 1.0;
+const PLAIN_MORE = 0.75;
 
 /** One word of everyday English, or of the trade's own: it is said and meant far oftener than misheard. */
 const isOnePlain = (tokens: readonly Token[], from: number, until: number, vocabulary: Vocabulary) =>

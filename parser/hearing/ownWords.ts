@@ -19,7 +19,8 @@ const INFORMAL = new Set(
 const BESIDE_TRADE = new Set(
   (
     'triplex fourplex gyproc gardz villaboard finial finials pilaster pilasters pelmet pelmets ironmonger ironmongers oxalic kwila ' +
-    'merbau trolley kerdi ditra redgard tapcon tapcons levelling postmix nog nogs dwang dwangs squeaker condo condos lites'
+    'merbau trolley kerdi ditra redgard tapcon tapcons levelling postmix nog nogs dwang dwangs squeaker condo condos lites ' +
+    'pullout pullouts letterplate letterplates epoxied tuck stopping hvac'
   ).split(' '),
 );
 export const isBesideTrade = (word: string): boolean => BESIDE_TRADE.has(word);

@@ -66,6 +66,6 @@ const WEIGHTS: Readonly<Record<string, number>> = {
 };
 
 /** What the weighed signs must add up to. */
-export const ENOUGH = -0.3;
+export const ENOUGH = -0.35;
 
 export const weightOf = (sign: string): number => (WEIGHTS[sign] ?? 0) / 100;
