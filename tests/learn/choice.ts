@@ -11,8 +11,14 @@ export interface Choice {
 export interface Settings {
   epochs: number;
   rate: number;
-  /** Pull towards nought. */
+  /** Pull towards nought whenever a sign is met. */
   shrink: number;
+  /** Pull towards nought that every sign is given alike in a round, however often it is met (an L2 prior). */
+  pull?: number;
+  /** Slope that each weight is taken to have met before the first: the more, the smaller the first steps. */
+  start?: number;
+  /** Whether the mean of the later rounds is taken: an end point leans towards the notes that came last. */
+  mean?: boolean;
   /** A sign must be met in this many places. */
   atLeast: number;
 }
@@ -32,7 +38,13 @@ export function learn(choices: readonly Choice[], settings: Settings = SETTINGS)
       signs: c.answers.map((a) => Int32Array.from(a.signs.flatMap((s) => ids.get(s) ?? []))),
     }));
   const weights = new Float64Array(ids.size);
-  const squares = new Float64Array(ids.size).fill(1);
+  const squares = new Float64Array(ids.size).fill(settings.start ?? 1);
+  const pulls = new Float64Array(ids.size);
+  for (const { signs } of useful) for (const id of new Set(signs.flatMap((own) => [...own]))) pulls[id]!++;
+  for (let id = 0; id < pulls.length; id++)
+    pulls[id] = settings.shrink + (settings.pull ?? 0) / Math.max(1, pulls[id]!);
+  const taken = settings.mean ? Math.ceil(settings.epochs / 2) : 1;
+  const sum = new Float64Array(ids.size);
   const slope = new Float64Array(ids.size);
   const random = dice(1);
   for (let epoch = 0; epoch < settings.epochs; epoch++) {
@@ -49,14 +61,15 @@ export function learn(choices: readonly Choice[], settings: Settings = SETTINGS)
         }
       });
       for (const id of touched) {
-        const down = slope[id]! + settings.shrink * weights[id]!;
+        const down = slope[id]! + pulls[id]! * weights[id]!;
         squares[id]! += down * down;
         weights[id]! -= (settings.rate * down) / Math.sqrt(squares[id]!);
         slope[id] = 0;
       }
     }
+    if (epoch >= settings.epochs - taken) for (let id = 0; id < sum.length; id++) sum[id]! += weights[id]!;
   }
-  return new Map([...ids].map(([sign, id]) => [sign, weights[id]!]));
+  return new Map([...ids].map(([sign, id]) => [sign, sum[id]! / taken]));
 }
 
 /** The answer with the highest weight, or -1 where there is none. */

@@ -19,16 +19,19 @@ export interface Laid {
   note: Note;
   talk: Talk;
   tuned: boolean;
+  /** Position of its file among the others: a file is by one hand. */
+  file: number;
 }
 
 /** Every annotated note of `fixtures/notes/seen`. Those held out are never learned from. */
 export async function laidOpen(): Promise<Laid[]> {
   const wordClass = await loadWordClass();
-  return readFiles('seen').flatMap(({ file, notes }) =>
+  return readFiles('seen').flatMap(({ file, notes }, f) =>
     notes.map((note) => ({
       note,
       talk: layOpen(note.text, { saidAt: note.saidAt, areas: note.areas, wordClass }),
       tuned: TUNED.test(file),
+      file: f,
     })),
   );
 }

@@ -1,7 +1,7 @@
 /**
  * `npx tsx tests/learn/names.ts [--judge]`: learns from the annotated notes which of the possible names of a span its
  * answer gives, and writes `parser/facts/spans/namesTable.ts`. With `--judge` it writes nothing, but learns from four
- * fifths of the notes at a time and judges on the last.
+ * fifths of the files of notes at a time and judges on the last: a file is by one hand.
  */
 import { factsByRule } from '../../parser/facts/index.ts';
 import { cutAround, shared } from '../../parser/facts/spans/cut.ts';
@@ -9,22 +9,25 @@ import { KINDS, type SpanKind } from '../../parser/facts/spans/features.ts';
 import { possibleNames } from '../../parser/facts/spans/possible.ts';
 import type { Fact } from '../../parser/index.ts';
 import { contentWords } from '../score/lib/wording.ts';
-import { type Choice, choose, learn } from './choice.ts';
+import { type Choice, choose, learn, type Settings } from './choice.ts';
 import { answersOf, type Laid, laidOpen } from './corpus.ts';
 import { linesOf, writeTable } from './table.ts';
 
 /** Weights under this are left out of the table. */
-const LEAST = 0.12;
-const SETTINGS = { epochs: 12, rate: 0.2, shrink: 0.02, atLeast: 10 };
+const LEAST = 0.05;
+const SETTINGS: Settings = { epochs: 12, rate: 0.1, shrink: 0, pull: 10, start: 5, mean: true, atLeast: 10 };
 const FOLDS = 5;
 
 /** A place, with how each of its possible names would be judged. */
 interface Example extends Choice {
+  kind: SpanKind;
+  /** Position of its note's file: each is by one hand. */
+  file: number;
   fits: readonly ReturnType<typeof fit>[];
 }
 
 /** The places of one kind in a note, each with its possible names and what they are worth. */
-function examplesOf({ note, talk, tuned }: Laid, n: number, kind: SpanKind): Example[] {
+function examplesOf({ note, talk, tuned, file }: Laid, n: number, kind: SpanKind): Example[] {
   const answers = answersOf(note, kind);
   const cut = cutAround(talk, answers);
   const told = factsByRule(cut);
@@ -42,10 +45,15 @@ function examplesOf({ note, talk, tuned }: Laid, n: number, kind: SpanKind): Exa
     const fits = possible.map(({ words }) => fit(words, answer.name, answer.quote));
     return {
       note: n,
+      kind,
+      file,
       fits,
       answers: possible.map(({ parts }, i) => ({
-        // Where rules were fitted to a note, their word is kept apart, so that no weight learns to trust them too far.
-        signs: parts.flat().map((s) => one(tuned && s.startsWith('rule') ? `fitted ${s}` : s)),
+        signs: parts.flat().flatMap((s) => {
+          // Where rules were fitted to a note, their word is kept apart, so that no weight learns to trust them too far.
+          const sign = tuned && s.startsWith('rule') ? `fitted ${s}` : s;
+          return [one(sign), one(`${kind}: ${sign}`)];
+        }),
         worth: fits[i]!.worth,
       })),
     };
@@ -78,44 +86,60 @@ function fit(name: string, wanted: string, quote: string) {
   const only = part(own, want);
   const even = holds + only > 0 && own.size ? (2 * holds * only) / (holds + only) : 0;
   const named = holds >= 0.5 && about && own.size > 0;
-  const worth = own.size ? ((found ? 0.25 : 0) + (named ? 0.3 : 0) + 0.45 * even) ** 2 : 0;
+  const worth = own.size ? ((found ? 0.4 : 0) + (named ? 0.4 : 0) + 0.2 * even) ** 2 : 0;
   return { found, named, worth };
 }
 
-const laid = await laidOpen();
-const columns: ReadonlyMap<string, number>[] = [];
-for (const kind of KINDS) {
-  const all = laid.flatMap((l, n) => examplesOf(l, n, kind));
-  if (process.argv.includes('--judge')) judge(kind, all);
-  else columns.push(learn(all, SETTINGS));
-}
-if (!process.argv.includes('--judge'))
+const all = (await laidOpen()).flatMap((l, n) => KINDS.flatMap((kind) => examplesOf(l, n, kind)));
+if (process.argv.includes('--judge')) judge();
+else {
+  const learned = learn(all, SETTINGS);
   writeTable(
     'spans/namesTable.ts',
     'NAMES',
     'Written by tests/learn/names.ts: a sign of a name, and hundredths for its naming a problem, a plan, finished work.',
-    linesOf(columns, LEAST).filter((line) => !line.startsWith('fitted ')),
+    linesOf(
+      KINDS.map((kind) => weightsOf(kind, learned)),
+      LEAST,
+    ).filter((line) => !line.startsWith('fitted ')),
   );
+}
 
-function judge(kind: SpanKind, all: readonly Example[]): void {
-  const t = { found: 0, named: 0, can: 0, names: 0 };
+/** A sign weighs what it tells of all names, and what it tells besides of those of one kind. */
+function weightsOf(kind: SpanKind, learned: ReadonlyMap<string, number>): Map<string, number> {
+  const ofOneKind = KINDS.map((k) => `${k}: `);
+  return new Map(
+    [...learned]
+      .filter(([sign]) => !ofOneKind.some((k) => sign.startsWith(k)))
+      .map(([sign, weight]) => [sign, weight + (learned.get(`${kind}: ${sign}`) ?? 0)]),
+  );
+}
+
+function judge(): void {
+  const t = KINDS.map(() => ({ places: 0, names: 0, can: 0, found: 0, named: 0 }));
   for (let k = 0; k < FOLDS; k++) {
     const learned = learn(
-      all.filter((e) => e.note % FOLDS !== k),
+      all.filter((e) => e.file % FOLDS !== k),
       SETTINGS,
     );
-    const weights = new Map([...learned].filter(([, w]) => Math.abs(w) >= LEAST));
-    for (const e of all.filter((x) => x.note % FOLDS === k)) {
-      const i = choose(e, weights);
-      t.names += e.answers.length;
-      if (e.fits.some((f) => f.named)) t.can++;
-      const f = e.fits[i];
-      if (f?.found) t.found++;
-      if (f?.named) t.named++;
+    for (const [n, kind] of KINDS.entries()) {
+      const weights = new Map([...weightsOf(kind, learned)].filter(([, w]) => Math.abs(w) >= LEAST));
+      for (const e of all.filter((x) => x.kind === kind && x.file % FOLDS === k)) {
+        const own = t[n]!;
+        const chosen = e.fits[choose(e, weights)];
+        own.places++;
+        own.names += e.answers.length;
+        if (e.fits.some((f) => f.named)) own.can++;
+        if (chosen?.found) own.found++;
+        if (chosen?.named) own.named++;
+      }
     }
   }
-  const of = (n: number) => (n / all.length).toFixed(3);
-  console.log(
-    `${kind}: ${all.length} places, ${of(t.names)} names each, possible ${of(t.can)}, found ${of(t.found)}, named ${of(t.named)}`,
-  );
+  for (const [n, kind] of KINDS.entries()) {
+    const { places, names, can, found, named } = t[n]!;
+    const of = (count: number) => (count / places).toFixed(3);
+    console.log(
+      `${kind}: ${places} places, ${of(names)} names each, possible ${of(can)}, found ${of(found)}, named ${of(named)}`,
+    );
+  }
 }
