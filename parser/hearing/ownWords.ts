@@ -18,8 +18,8 @@ const INFORMAL = new Set(
 /** Of the trade and its places, beside what the vocabulary lists. */
 const BESIDE_TRADE = new Set(
   (
-    'triplex fourplex gyproc gardz villaboard finial finials pilaster pilasters pelmet pelmets ironmonger ironmongers oxalic kwila ' +
-    'merbau trolley kerdi ditra redgard tapcon tapcons levelling postmix nog nogs dwang dwangs squeaker condo condos lites ' +
+    'triplex fourplex gyproc villaboard finial finials pilaster pilasters pelmet pelmets ironmonger ironmongers oxalic kwila ' +
+    'merbau trolley tapcon tapcons levelling postmix nog nogs dwang dwangs squeaker condo condos lites ' +
     'pullout pullouts letterplate letterplates epoxied tuck stopping hvac'
   ).split(' '),
 );
