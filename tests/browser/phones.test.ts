@@ -96,7 +96,13 @@ describe('two phones on one job', () => {
     await contexts[0]!.clock.setFixedTime(new Date('2026-05-13T20:33:00Z'));
     await valve(dana).locator('.tick').click();
     await soon(() => unsent(dana)).toBe('0');
-    await online(luis);
+    // A look that was under way when Dana's word came in saw nothing of it: Luis looks again.
+    const looks = async () => {
+      await online(luis);
+      await luis.getByRole('button', { name: /^Left/ }).click();
+      return (await list(luis)).join();
+    };
+    await expect.poll(looks, { timeout: 8000, interval: 1000 }).toContain('shutoff valve');
     expect((await same()).join()).toContain('shutoff valve');
   });
 
