@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { askCheck, type CheckForm } from '../../server/takeoff/form/index.ts';
+import { withSize } from './withSize.ts';
 
 /** One sound form of every check, and its sizes by the path to each. */
 const SOUND: readonly [CheckForm, string[]][] = [
@@ -46,15 +47,6 @@ const SOUND: readonly [CheckForm, string[]][] = [
   ],
   [{ of: 'part through', hole: '1-3/8', part: '1-1/4', asked: '1-1/4' }, ['hole', 'part', 'asked']],
 ];
-
-function withSize(form: CheckForm, path: string, size: string): CheckForm {
-  const copy = structuredClone(form);
-  const keys = path.split('.');
-  let at = copy as unknown as Record<string, unknown>;
-  for (const key of keys.slice(0, -1)) at = at[key] as Record<string, unknown>;
-  at[keys.at(-1)!] = size;
-  return copy;
-}
 
 const sizes = SOUND.flatMap(([form, paths]) => paths.map((path) => [form.of, path, form] as const));
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Form, reckonForm } from '../../server/takeoff/form/index.ts';
+import { withSize } from './withSize.ts';
 
 const ROOM = { length: '12', width: '9' };
 
@@ -30,16 +31,6 @@ function bought(form: Form) {
   const found = reckonForm(form);
   if (!found.ok) throw new Error(found.why);
   return found.buy;
-}
-
-/** The form with another size at a path: `tile.0`. */
-function withSize(form: Form, path: string, size: string): Form {
-  const copy = structuredClone(form);
-  const keys = path.split('.');
-  let at: Record<string, unknown> = copy as unknown as Record<string, unknown>;
-  for (const key of keys.slice(0, -1)) at = at[key] as Record<string, unknown>;
-  at[keys.at(-1)!] = size;
-  return copy;
 }
 
 const sizes = SOUND.flatMap(([form, paths]) => paths.map((path) => [form.kind, path, form] as const));

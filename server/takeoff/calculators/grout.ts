@@ -5,7 +5,9 @@ import { fraction, type Refusal, refuse, show, tape } from './reckoned.ts';
 const POUNDS = fraction('0.0578');
 
 /** The thickest stone that is grouted, inches. Common practice, no source. */
-const MOST_THICK = 4;
+export const MOST_THICK = 4;
+/** The widest joint, inches. Common practice, no source. */
+export const MOST_JOINT = 1;
 
 export interface Tile {
   /** Inches. */
@@ -30,7 +32,7 @@ export function groutPerFoot(tile: Tile, joint: Fraction): PerFoot | Refusal {
   if ([length, width, thickness].some((side) => side.compare(0) <= 0)) return refuse('a tile must be larger than 0');
   if (thickness.compare(MOST_THICK) > 0) return refuse(`a tile ${tape(thickness)} in thick: is that right?`);
   if (joint.compare(0) <= 0) return refuse('how wide is the joint?');
-  if (joint.compare(1) > 0 || joint.compare(width) >= 0 || joint.compare(length) >= 0)
+  if (joint.compare(MOST_JOINT) > 0 || joint.compare(width) >= 0 || joint.compare(length) >= 0)
     return refuse(`a joint of ${tape(joint)} in: is that right?`);
   const volume = length.add(width).div(length.mul(width)).mul(144).mul(joint).mul(thickness);
   return {

@@ -51,5 +51,11 @@ export function absurdWaste(waste: Fraction): Refusal | null {
   return waste.compare(MOST_WASTE) > 0 ? refuse(`${show(waste.mul(100))} % waste: is that right?`) : null;
 }
 
+/** More coats than this is a slip. Common practice, no source. */
+const MOST_COATS = 6;
+
+/** Whole coats, as many as are put on. */
+export const areCoats = (count: number): boolean => Number.isInteger(count) && count >= 1 && count <= MOST_COATS;
+
 /** 355/113 is above pi by less than one part in ten million: never short. */
 export const PI = new Fraction(355, 113);

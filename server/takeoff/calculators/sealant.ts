@@ -6,6 +6,9 @@ const OUNCE = fraction('231/128');
 /** A usual cartridge, fluid ounces. */
 export const CARTRIDGE = fraction('10.1');
 
+/** The widest or deepest bead, inches. Common practice, no source. */
+export const MOST_BEAD = 2;
+
 /** Section of a bead, inches: a rectangular joint, or a fillet of two equal legs. */
 export type Bead = { width: Fraction; depth: Fraction } | { leg: Fraction };
 
@@ -16,7 +19,8 @@ export function feetPerTube(
 ): { ok: true; feet: Fraction; working: string } | Refusal {
   const sides = 'leg' in bead ? [bead.leg] : [bead.width, bead.depth];
   if (sides.some((side) => side.compare(0) <= 0)) return refuse('how thick is the bead?');
-  if (sides.some((side) => side.compare(2) > 0)) return refuse(`a bead of ${tape(sides[0]!)} in: is that right?`);
+  if (sides.some((side) => side.compare(MOST_BEAD) > 0))
+    return refuse(`a bead of ${tape(sides[0]!)} in: is that right?`);
   if (ounces.compare(0) <= 0) return refuse('how much does a tube hold?');
   const section = 'leg' in bead ? bead.leg.mul(bead.leg).div(2) : bead.width.mul(bead.depth);
   const feet = ounces.mul(OUNCE).div(section.mul(12));

@@ -1,6 +1,7 @@
 import Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
 import { tape } from '../calculators/reckoned.ts';
+import { STICK_FEET } from '../reading/packWords.ts';
 import { type Figure, figureAt, lengthIn, type Said, saying, sentencesOf } from '../reading/said.ts';
 
 /** Pieces to cut; `more`: beside those of this length told before. Inches. */
@@ -49,8 +50,7 @@ const BEFORE_PLURAL =
   '(?:\\b(?:in|come in|buy|out of|from|only) (?:full )?|(?:\\{N\\d+\\}|\\d) ?(?:x|by) ?(?:\\{N\\d+\\}|\\d) )';
 /** "In 8s", "10s": lengths in feet, as the yard calls them. */
 const FEET_PLURAL = new RegExp(`${BEFORE_PLURAL}(8|10|12|14|16|20) ?s\\b(?: (?:or|and) (8|10|12|14|16|20) ?s\\b)?`);
-const SPELT = ['eights', 'tens', 'twelves', 'fourteens', 'sixteens'];
-const SPELT_PLURAL = new RegExp(`${BEFORE_PLURAL}(${SPELT.join('|')})\\b`);
+const SPELT_PLURAL = new RegExp(`${BEFORE_PLURAL}(eights|tens|twelves|fourteens|sixteens)\\b`);
 const HELD = saying('(?:<NC>|\\b(a|an|one|another))(?: more)?(?: [a-z]+){0,2} (?:at )?<L>', 'g');
 const HELD_FULL = saying(
   '(?:<NC>|\\b(a|an|one|another)) (?:full|whole|uncut|new) (?:sticks?|ones?|lengths?|boards?|{)',
@@ -101,7 +101,7 @@ export function stockIn(note: Said, clause: string): StockLength[] {
   }
   const spelt = SPELT_PLURAL.exec(clause)?.[1];
   if (spelt) {
-    const feet = SPELT.indexOf(spelt) * 2 + 8;
+    const feet = STICK_FEET[spelt]!;
     return [{ length: new Fraction(feet * 12), called: `${feet} ft` }];
   }
   const plural = FEET_PLURAL.exec(clause);

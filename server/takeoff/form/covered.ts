@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
 import { cover } from '../calculators/cover.ts';
-import { absurdLength, type Refusal, refuse, show, toBuy } from '../calculators/reckoned.ts';
+import { absurdLength, areCoats, type Refusal, refuse, show, toBuy } from '../calculators/reckoned.ts';
 import type { Counted } from '../calculators/spacing.ts';
 import { type Length, lengthOf } from './measure.ts';
 
@@ -42,7 +42,7 @@ export function covered(
   const [length, width] = [lengthOf(form.length, 'ft', 'the length'), lengthOf(form.width, 'ft', 'the width')];
   const silly = absurdLength(length, 'a length') ?? absurdLength(width, 'a width');
   if (silly) return silly;
-  if (!Number.isInteger(coats) || coats < 1 || coats > 6) return refuse(`${coats} coats: is that right?`);
+  if (!areCoats(coats)) return refuse(`${coats} coats: is that right?`);
   const tile = form.tile?.map((side) => lengthOf(side, 'in', 'the tile'));
   const room = (length.compare(width) >= 0 ? length : width).mul(12);
   if (tile?.some((side) => side.compare(0) <= 0)) return refuse('a tile must be larger than 0');

@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import { cover } from '../calculators/cover.ts';
 import { COMPOUND_GALLONS, DRYWALL_SOURCE, SCREWS, TAPE_FEET } from '../calculators/drywall.ts';
-import { absurdLength, type Refusal, refuse, show, toBuy } from '../calculators/reckoned.ts';
+import { absurdLength, areCoats, type Refusal, refuse, show, toBuy } from '../calculators/reckoned.ts';
 import type { Form, Walls } from './asked.ts';
 import { ARITHMETIC, type FormAnswer } from './covered.ts';
 import { lengthOf } from './measure.ts';
@@ -46,7 +46,7 @@ function faceOf(form: Walls): Face | Refusal {
 /** Paint, primer, insulation or panels on the walls of a room. */
 export function walls(form: Extract<Form, { kind: 'walls' }>): FormAnswer | Refusal {
   const coats = form.coats ?? 1;
-  if (!Number.isInteger(coats) || coats < 1 || coats > 6) return refuse(`${coats} coats: is that right?`);
+  if (!areCoats(coats)) return refuse(`${coats} coats: is that right?`);
   const face = faceOf(form);
   if (!face.ok) return face;
   const extentWorking =

@@ -1,4 +1,5 @@
 import type Fraction from 'fraction.js';
+import { convert } from '../../../parser/quantities/units.ts';
 import { type Bedding, beddingIn } from './bedding.ts';
 import { type Goods, goodsIn, type Measure, type Pair, pairsIn } from './goods.ts';
 import { metricUnit } from './lengths.ts';
@@ -87,10 +88,10 @@ function tileInMillimetres(said: Said, goods: readonly Goods[], used: Set<number
     const { value, unit } = said.figures[id]!;
     return !used.has(id) && unit === null && value.compare(100) >= 0 && value.compare(1200) <= 0;
   };
-  const pair = pairsIn(said).find(({ ids }) => ids.every(hand));
+  const pair = readingOf(said).pairs.find(({ ids }) => ids.every(hand));
   if (!pair) return null;
   for (const id of pair.ids) used.add(id);
-  const [a, b] = pair.ids.map((id) => said.figures[id]!.value.div('25.4'));
+  const [a, b] = pair.ids.map((id) => convert(said.figures[id]!.value, 'mm', 'in'));
   return [a!, b!];
 }
 

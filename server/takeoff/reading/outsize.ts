@@ -1,5 +1,7 @@
 import type Fraction from 'fraction.js';
-import { show } from '../calculators/reckoned.ts';
+import { MOST_JOINT, MOST_THICK } from '../calculators/grout.ts';
+import { areCoats, show } from '../calculators/reckoned.ts';
+import { MOST_BEAD } from '../calculators/sealant.ts';
 import { figureAt, lengthIn, type Said, saying } from './said.ts';
 
 /** A size that was said by its name and cannot be: it is asked about, and the usual one is not taken in its stead. */
@@ -24,19 +26,19 @@ const LIMITS: readonly Limit[] = [
     said: saying(
       `<LN>${IN} (?:grout )?(?:joints?(?! (?:compound|tape|knife))|grout lines?|spacers)\\b|\\b(?:joints?|grout lines?|spacers?)(?: (?:is|are|of|at|wide))*,? (?:a |an )?<LN>(?! ?(?:x|by))`,
     ),
-    most: 1,
+    most: MOST_JOINT,
   },
   {
     words: (size) => `a tile ${size} thick`,
     goods: /grout/,
     said: saying(`<LN>${IN} thick\\b|\\bthick(?:ness)?(?: (?:is|of|at))* <LN>`),
-    most: 4,
+    most: MOST_THICK,
   },
   {
     words: (size) => `a bead of ${size}`,
     goods: /caulk|silicone|sealant/,
     said: saying(`<LN>${IN} (?:fillet|cove|bead)\\b|\\b(?:fillet|bead)(?: (?:is|of|at))* (?:a )?<LN>`),
-    most: 2,
+    most: MOST_BEAD,
   },
   {
     words: (size) => `a notch of ${size}`,
@@ -56,9 +58,6 @@ const LIMITS: readonly Limit[] = [
 /** `14 in`, `900 ft`. */
 const sizeOf = (inches: Fraction) => (inches.compare(120) > 0 ? `${show(inches.div(12))} ft` : `${show(inches)} in`);
 
-/** More coats than this is a slip. Common practice, no source. */
-const MOST_COATS = 6;
-
 /** What cannot be of the sizes that goods are reckoned from, in words: `a joint of 14 in`; null where all can. */
 export function outsizeIn(said: Said, item: string): string | null {
   for (const { words, goods, said: pattern, most, bare } of LIMITS) {
@@ -68,8 +67,7 @@ export function outsizeIn(said: Said, item: string): string | null {
     if (size && size.compare(most) > 0) return words(sizeOf(size));
   }
   const coats = said.figures.find((f) => f.unit === 'coat');
-  if (coats && (coats.value.compare(MOST_COATS) > 0 || coats.value.compare(0) <= 0 || coats.value.d !== 1n))
-    return `${show(coats.value)} coats`;
+  if (coats && !areCoats(coats.value.valueOf())) return `${show(coats.value)} coats`;
   const empty = said.figures.find((f) => f.per && f.value.compare(0) <= 0);
   return empty ? `${show(empty.value)} ${empty.unit ?? ''} a ${empty.per}`.replace('  ', ' ') : null;
 }

@@ -1,10 +1,13 @@
 import Fraction from 'fraction.js';
-import { PACKS, packUnit } from './packWords.ts';
+import { PACKS, packUnit, STICK_FEET } from './packWords.ts';
 import type { Terms } from './ratios.ts';
 import { type Figure, figureAt, type Said, saying } from './said.ts';
 
 /** Goods in sheets, by their own names. */
 const BOARDS = 'plasterboards?|gib|ply(?:wood)?|osb|villaboard|cement boards?|backer boards?|boards?|sheeting';
+
+/** A side of a sheet or roll in feet, as a bare one is. */
+const feet = (f: Figure) => (f.unit === 'in' && f.sure ? f.value.div(12) : f.value);
 
 /** "Fifty foot rolls", "2.5 L tins", "60 lb bags, .45 cu ft each", "4x8 sheets", "in sixteens". */
 export function packsOf(said: Said, out: Terms): void {
@@ -67,7 +70,6 @@ export function packsOf(said: Said, out: Terms): void {
         words.slice((m.index ?? 0) + m[0].length),
       ) ||
       (plural && a.value.compare(3) >= 0);
-    const feet = (f: Figure) => (f.unit === 'in' && f.sure ? f.value.div(12) : f.value);
     const [w, l] = [feet(a), feet(b)];
     const stocked = /^(?:2|3|4|4\.5|5)x(?:4|5|6|8|9|10|12|14|16)$/.test(`${w.toString()}x${l.toString()}`);
     if (!sheets || !stocked) continue;
@@ -90,7 +92,6 @@ export function packsOf(said: Said, out: Terms): void {
     saying('(\\brolls?(?: (?:are|is|come|comes|in|at))+ )?<LNK> ?(?:x|by) ?<LNK>(?: (?:foot|ft))?( rolls?\\b)?', 'g'),
   )) {
     const [a, b] = [figureAt(said, m[2]), figureAt(said, m[3])];
-    const feet = (f: Figure) => (f.unit === 'in' && f.sure ? f.value.div(12) : f.value);
     if ((m[1] || m[4] || b.unit === 'roll') && !out.used.has(Number(m[2])))
       add(m, feet(a).mul(feet(b)), 'sq ft', 'roll', [m[2], m[3]]);
   }
@@ -109,11 +110,5 @@ export function packsOf(said: Said, out: Terms): void {
     /\b(?:in|come in|comes in|of|by) (?:the )?(8 ?s|10 ?s|12 ?s|14 ?s|16 ?s|20 ?s|eights|tens|twelves|fourteens|sixteens|twenties)\b/.exec(
       words,
     );
-  if (plural) add(plural, new Fraction(stickFeet(plural[1]!)), 'ft', 'stick', []);
-}
-
-/** Feet of a stick named by its length in the plural. */
-function stickFeet(word: string): number {
-  const said = ['eights', 'tens', 'twelves', 'fourteens', 'sixteens', 'twenties'].indexOf(word);
-  return said >= 0 ? [8, 10, 12, 14, 16, 20][said]! : Number.parseInt(word, 10);
+  if (plural) add(plural, new Fraction(STICK_FEET[plural[1]!] ?? Number.parseInt(plural[1]!, 10)), 'ft', 'stick', []);
 }

@@ -15,5 +15,15 @@ export function packUnit(word: string): string {
   return single;
 }
 
+/** Feet of sticks named by their length in the plural. */
+export const STICK_FEET: Readonly<Record<string, number>> = {
+  eights: 8,
+  tens: 10,
+  twelves: 12,
+  fourteens: 14,
+  sixteens: 16,
+  twenties: 20,
+};
+
 /** How sure a bare or habit-filled unit is: only a unit that was said counts. */
 export const unitOf = (figure: Figure) => (figure.sure ? figure.unit : null);

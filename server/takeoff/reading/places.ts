@@ -1,3 +1,4 @@
+import { readOnce } from './remembered.ts';
 import { figureAt, type Said, saying } from './said.ts';
 
 /** Places of the building that goods go to; nobody buys them by the count. */
@@ -7,5 +8,6 @@ const PLACES = saying(
 );
 
 /** "Three pads", "21 bays": places counted in a note that goods are reckoned from, singular. */
-export const placesCounted = (said: Said): string[] =>
-  [...said.words.matchAll(PLACES)].filter((m) => figureAt(said, m[1]).value.d === 1n).map((m) => m[2]!);
+export const placesCounted: (said: Said) => readonly string[] = readOnce((said) =>
+  [...said.words.matchAll(PLACES)].filter((m) => figureAt(said, m[1]).value.d === 1n).map((m) => m[2]!),
+);

@@ -94,18 +94,9 @@ function countOf(said: Said, place: string, used: Set<number>): number | null {
 /** What make-up comes to over so many runs, as shapes of their own: a run from a panel has one end in a box. */
 export function makeUpShapes(makeUp: readonly MakeUp[], runs: number): Shape[] {
   const panel = makeUp.some((m) => m.at === 'once');
-  return makeUp.map(({ length, at, count }) => {
-    const times =
-      at === 'once'
-        ? 1
-        : (count ??
-          (at === 'run'
-            ? runs
-            : at === 'end'
-              ? 2 * runs - (panel ? 1 : 0)
-              : at === 'box'
-                ? runs
-                : Math.max(1, runs - 1)));
+  return makeUp.map((told) => {
+    const { length, at } = told;
+    const times = timesOf(told, runs, panel);
     const of = at === 'once' ? 'at the panel' : `${times} ${at}${at === 'box' ? 'es' : 's'}`;
     return {
       kind: 'run',
@@ -115,6 +106,14 @@ export function makeUpShapes(makeUp: readonly MakeUp[], runs: number): Shape[] {
       working: at === 'once' ? `${feetText(length)} ${of}` : `${of} x ${feetText(length)}`,
     };
   });
+}
+
+/** How often a make-up comes over so many runs. */
+function timesOf({ at, count }: MakeUp, runs: number, panel: boolean): number {
+  if (at === 'once') return 1;
+  if (count !== null) return count;
+  if (at === 'end') return 2 * runs - (panel ? 1 : 0);
+  return at === 'fitting' ? Math.max(1, runs - 1) : runs;
 }
 
 const NO_RUN =

@@ -207,11 +207,13 @@ export const sentencesOf = (words: string): string[] =>
     .map((s) => s.trim())
     .filter(Boolean);
 
+/** The numbers of the figures in some words of a note, in order. */
+export const figureIds = (words: string): number[] =>
+  [...words.matchAll(/\{[A-Z](\d+)\}/g)].map(([, id]) => Number(id));
+
 /** The note without the sentences whose figures another reader took. */
 export function without(said: Said, claimed: ReadonlySet<number> | undefined): Said {
   if (!claimed || claimed.size === 0) return said;
-  const left = sentencesOf(said.words).filter(
-    (sentence) => ![...sentence.matchAll(/\{[A-Z](\d+)\}/g)].some(([, id]) => claimed.has(Number(id))),
-  );
+  const left = sentencesOf(said.words).filter((sentence) => !figureIds(sentence).some((id) => claimed.has(id)));
   return { ...said, words: left.join('. ') };
 }

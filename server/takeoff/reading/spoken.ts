@@ -57,29 +57,29 @@ const footAndHalf: Mend = (words, figures) =>
       : all,
   );
 
+const IN_FEET = /\b(?:foot|feet|ft)\b|\d ?['′’]/i;
+
 /** "Five foot six by seven": a bare side up to a dozen beside feet and inches is feet. */
 const besideFeet: Mend = (words, figures) =>
   words.replace(
     /\{L(\d+)\}((?: (?:wide|long|deep))?,? ?(?:x|by) ?)\{L(\d+)\}/g,
     (all, a: string, between: string, b: string) => {
       const [first, second] = [figures[Number(a)]!, figures[Number(b)]!];
-      const feet = /\b(?:foot|feet|ft)\b|\d ?['′’]/i;
-      const bare = second.unit === 'in' && !/[a-z]*in(?:ch)?|["″”]/i.test(second.quote) && !feet.test(second.quote);
-      if (first.unit !== 'in' || !feet.test(first.quote) || !bare || second.value.compare(12) > 0) return all;
+      const bare = second.unit === 'in' && !/[a-z]*in(?:ch)?|["″”]/i.test(second.quote) && !IN_FEET.test(second.quote);
+      if (first.unit !== 'in' || !IN_FEET.test(first.quote) || !bare || second.value.compare(12) > 0) return all;
       return `{L${a}}${between}{${length(figures, b, second.value, 'ft')}}`;
     },
   );
 
 /** "Two at three foot by seven and a half and the back at five by seven and a half": one place beside another in feet. */
 const placesBesideFeet: Mend = (words, figures) => {
-  const feet = /\b(?:foot|feet|ft)\b|\d ?['′’]/i;
   const inches = /\d ?["″”]|\b(?:inch|inches|in)\b/i;
   return words.replace(
     /((?:back|front|side|end|left|right|other|wall|one|closet|landing|nook)(?:'s| is| are| at)* )\{L(\d+)\}( ?(?:x|by) ?)\{L(\d+)\}/g,
     (all, place: string, a: string, by: string, b: string, at: number) => {
       const before = [...words.slice(0, at).matchAll(/\{L(\d+)\} ?(?:x|by) ?\{/g)].at(-1);
       const pair = [figures[Number(a)]!, figures[Number(b)]!];
-      const bare = pair.every((f) => f.unit === 'in' && !inches.test(f.quote) && !feet.test(f.quote));
+      const bare = pair.every((f) => f.unit === 'in' && !inches.test(f.quote) && !IN_FEET.test(f.quote));
       if (!before || !bare || figures[Number(before[1])]!.unit !== 'ft' || pair.some((f) => f.value.compare(40) > 0))
         return all;
       return `${place}{${length(figures, a, pair[0]!.value, 'ft')}}${by}{${length(figures, b, pair[1]!.value, 'ft')}}`;

@@ -1,9 +1,10 @@
 import Fraction from 'fraction.js';
+import { convert } from '../../../parser/quantities/units.ts';
 import { actualSide } from '../calculators/lumber.ts';
 import { absurdWaste, show } from '../calculators/reckoned.ts';
 import { atSpacing, bays, type Counted, gapsUnder, sideBySide } from '../calculators/spacing.ts';
 import { type Terms, termsIn } from '../reading/ratios.ts';
-import { type Said, sentencesOf } from '../reading/said.ts';
+import { figureIds, type Said, sentencesOf } from '../reading/said.ts';
 import { asks, isDone, wants } from '../reading/wanted.ts';
 import type { ComputedLine } from '../types.ts';
 import { holeConcrete } from './concrete.ts';
@@ -54,7 +55,7 @@ export function rowLines(notes: readonly Said[]): Answer & { claimed: Map<string
 /** How goods are sold, where a sentence about the row tells it: other sentences speak of other goods. */
 const besideRow = (said: Said, { used }: RowTold, terms: Terms): number[] =>
   sentencesOf(said.words)
-    .map((sentence) => [...sentence.matchAll(/\{[A-Z](\d+)\}/g)].map(([, id]) => Number(id)))
+    .map(figureIds)
     .filter((ids) => ids.some((id) => used.has(id)))
     .flatMap((ids) => ids.filter((id) => terms.used.has(id)));
 
@@ -182,8 +183,8 @@ const sizeOf = (row: Row): string | null =>
 function pieceLength(inches: Fraction): string {
   const feet = inches.div(12);
   if (feet.d === 1n) return `${feet.toString()} ft`;
-  const tenths = inches.mul('25.4').div(100);
-  return tenths.d === 1n ? `${show(tenths.div(10))} m` : `${show(inches)} in`;
+  const metres = convert(inches, 'in', 'm')!;
+  return metres.mul(10).d === 1n ? `${show(metres)} m` : `${show(inches)} in`;
 }
 
 /** Hangers, rails and plates that were asked for beside the row. */

@@ -1,5 +1,6 @@
 import Fraction from 'fraction.js';
 import { metricUnit } from '../reading/lengths.ts';
+import { STICK_FEET } from '../reading/packWords.ts';
 import { remembered } from '../reading/remembered.ts';
 import { type Figure, figureAt, lengthIn, type Said, saying } from '../reading/said.ts';
 import { runsIn } from './along.ts';
@@ -97,7 +98,7 @@ function sectionIn(said: Said, told: RowTold, kinds: readonly string[]): void {
   });
   const plural = /\b(?:in|come in|comes in) (?:the )?(8|10|12|14|16|20) ?s\b/.exec(words);
   const spelt = /\b(?:in|come in|comes in) (eights|tens|twelves|fourteens|sixteens|twenties)\b/.exec(words);
-  const feet = plural ? Number(plural[1]) : spelt ? SPELT[spelt[1]!]! : null;
+  const feet = plural ? Number(plural[1]) : spelt ? STICK_FEET[spelt[1]!]! : null;
   if (!told.piece && feet) told.piece = new Fraction(feet * 12);
 }
 
@@ -110,15 +111,6 @@ function lastNamed(words: string, kinds: readonly string[], id: number): string 
   });
   return placed.reduce((last, k) => (k.at > last.at ? k : last)).item;
 }
-
-const SPELT: Readonly<Record<string, number>> = {
-  eights: 8,
-  tens: 10,
-  twelves: 12,
-  fourteens: 14,
-  sixteens: 16,
-  twenties: 20,
-};
 
 /** Yards cut lumber to these feet; 92-5/8 in studs too. Common practice, no source. */
 function stickLength(figure: Figure): Fraction | null {

@@ -120,7 +120,7 @@ export const drains: Reader = (said) => {
 };
 
 const ARM = saying(
-  '{L(\\d+)}[^.{]{0,14}\\b(?:weir|trap)\\b(?: over)? to (?:the )?vent\\b|\\btrap arm\\b[^.{]{0,30}{L(\\d+)}|\\bvent\\b[^.{]{0,16}{L(\\d+)} (?:from|off|past|down ?stream of)[^.{]{0,8}\\btrap\\b|{L(\\d+)}[^.{]{0,14}\\btrap to (?:the )?vent\\b|\\btrap to (?:the )?vent\\b[^.{]{0,10}{L(\\d+)}',
+  '{L(\\d+)}[^.{]{0,14}\\b(?:weir|trap)\\b(?: over)? to (?:the )?vent\\b|\\btrap arm\\b[^.{]{0,30}{L(\\d+)}|\\bvent\\b[^.{]{0,16}{L(\\d+)} (?:from|off|past|down ?stream of)[^.{]{0,8}\\btrap\\b|\\btrap to (?:the )?vent\\b[^.{]{0,10}{L(\\d+)}',
 );
 const ARM_PIPE = saying('<L>(?: of)? (?:inch )?(?:pipe|pvc|abs|trap arm|arm|trap)\\b|\\bof <L>');
 
