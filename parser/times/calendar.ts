@@ -1,4 +1,4 @@
-import { addDays, addMonths } from './days.ts';
+import { addDays, addMonths, firstOfMonth } from './days.ts';
 import { holidayAt } from './holidays.ts';
 import type { Found, Rule, Talk } from './talk.ts';
 import { happened } from './told.ts';
@@ -40,7 +40,7 @@ export function dateIn(talk: Talk, month: number, day: number, year?: number, pa
 /** The coming day of that number, in this month or a later one that has it. */
 function coming(talk: Talk, day: number): string {
   for (let ahead = 0; ; ahead++) {
-    const first = addMonths(`${talk.today.slice(0, 8)}01`, ahead);
+    const first = addMonths(firstOfMonth(talk.today), ahead);
     const date = `${first.slice(0, 8)}${two(day)}`;
     const last = new Date(Date.UTC(Number(first.slice(0, 4)), Number(first.slice(5, 7)), 0)).getUTCDate();
     if (date > talk.today && day <= last) return date;
@@ -50,7 +50,7 @@ function coming(talk: Talk, day: number): string {
 /** The last day of that number behind today. */
 function behind(talk: Talk, day: number): string {
   for (let back = 0; ; back--) {
-    const date = `${addMonths(`${talk.today.slice(0, 8)}01`, back).slice(0, 8)}${two(day)}`;
+    const date = `${addMonths(firstOfMonth(talk.today), back).slice(0, 8)}${two(day)}`;
     const last = new Date(Date.UTC(Number(date.slice(0, 4)), Number(date.slice(5, 7)), 0)).getUTCDate();
     if (date < talk.today && day <= last) return date;
   }
@@ -157,7 +157,7 @@ export const ordinalMonth: Rule = (talk, i) => {
   if (of && talk.says(at, ['the', 'month']))
     return { from, until: at + 2, date: coming(talk, ordinal.day), rule: 'time/day-of-month' };
   if (of && talk.says(at, ['next', 'month'])) {
-    const date = addDays(`${addMonths(`${talk.today.slice(0, 8)}01`, 1)}`, ordinal.day - 1);
+    const date = addDays(addMonths(firstOfMonth(talk.today), 1), ordinal.day - 1);
     return { from, until: at + 2, date, rule: 'time/day-of-month' };
   }
   const month = MONTHS.get(talk.word(at));
