@@ -1,5 +1,5 @@
 import type { Line } from './line.ts';
-import { CLIPPED_PARTS, GLYPHS, ONES, ORDINAL_PARTS, PARTS } from './words.ts';
+import { CLIPPED_PARTS, GLYPHS, ONES, ORDINAL_PARTS, PARTS, wordSet } from './words.ts';
 
 /** A part of one: `n` of `d`, tokens up to `until`. */
 export interface Part {
@@ -102,9 +102,7 @@ function halved(line: Line, part: Part): Part {
 }
 
 /** What is sold by the eighth and the sixteenth: "seven sixteen osb", "five eight rock". */
-const SPLIT_GOODS: ReadonlySet<string> = new Set(
-  'osb ply plywood cdx sheathing drywall rock sheetrock rebar gyprock'.split(' '),
-);
+const SPLIT_GOODS = wordSet('osb ply plywood cdx sheathing drywall rock sheetrock rebar gyprock');
 
 /** "Two of the five eight": how thick the board is, one number to a hanger. */
 const isBoardsThickness = (line: Line, i: number, until: number) =>

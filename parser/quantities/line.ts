@@ -34,6 +34,11 @@ export class Line {
     return this.tokens[i]?.word ?? NOTHING;
   }
 
+  /** The word at `i` without its possessive: "the code's 9914". */
+  bare(i: number): string {
+    return this.word(i).replace(/'s$/, '');
+  }
+
   /** True where no white space stands before token `i`. */
   tight(i: number): boolean {
     return this.tokens[i] !== undefined && !this.tokens[i]!.spaced;

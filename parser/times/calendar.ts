@@ -1,4 +1,4 @@
-import { addDays, addMonths } from './days.ts';
+import { addDays, addMonths, firstOfMonth } from './days.ts';
 import { holidayAt } from './holidays.ts';
 import type { Found, Rule, Talk } from './talk.ts';
 import { happened } from './told.ts';
@@ -40,7 +40,7 @@ export function dateIn(talk: Talk, month: number, day: number, year?: number, pa
 /** The coming day of that number, in this month or a later one that has it. */
 function coming(talk: Talk, day: number): string {
   for (let ahead = 0; ; ahead++) {
-    const first = addMonths(`${talk.today.slice(0, 8)}01`, ahead);
+    const first = addMonths(firstOfMonth(talk.today), ahead);
     const date = `${first.slice(0, 8)}${two(day)}`;
     const last = new Date(Date.UTC(Number(first.slice(0, 4)), Number(first.slice(5, 7)), 0)).getUTCDate();
     if (date > talk.today && day <= last) return date;
@@ -50,7 +50,7 @@ function coming(talk: Talk, day: number): string {
 /** The last day of that number behind today. */
 function behind(talk: Talk, day: number): string {
   for (let back = 0; ; back--) {
-    const date = `${addMonths(`${talk.today.slice(0, 8)}01`, back).slice(0, 8)}${two(day)}`;
+    const date = `${addMonths(firstOfMonth(talk.today), back).slice(0, 8)}${two(day)}`;
     const last = new Date(Date.UTC(Number(date.slice(0, 4)), Number(date.slice(5, 7)), 0)).getUTCDate();
     if (date < talk.today && day <= last) return date;
   }
@@ -113,25 +113,11 @@ export const dayOfMonth: Rule = (talk, i) => {
   if (!plain && !talk.ends(until)) return null;
   const weekOf = talk.says(i - 3, ['week', 'of', 'the']);
   const told = isTold(talk, i - 2);
-  const cue =
-    told ||
-    isNamed(talk, i - 2) ||
-    isInSpan(talk, i, until) ||
-    DAY_CUE.test(talk.word(i - 2)) ||
-    SUBJECT.test(talk.word(until)) ||
-    DATED_VERB.test(talk.lead(i - 1));
+  const dated = isNamed(talk, i - 2) || isInSpan(talk, i, until) || DAY_CUE.test(talk.word(i - 2));
+  const cue = told || dated || SUBJECT.test(talk.word(until)) || DATED_VERB.test(talk.lead(i - 1));
   // A bare high number counts days; a bare low one counts windows, coats and steps.
   if (!weekOf && !cue && day < 13) return null;
-  if (
-    !weekOf &&
-    !told &&
-    !digits &&
-    day < 4 &&
-    !isNamed(talk, i - 2) &&
-    !isInSpan(talk, i, until) &&
-    !DAY_CUE.test(talk.word(i - 2))
-  )
-    return null;
+  if (!weekOf && !told && !digits && day < 4 && !dated) return null;
   if (told) return { from: i - 1, until, date: behind(talk, day), past: true, rule: 'time/day-of-month' };
   const date = inItsMonth(talk, i - 1, day) ?? coming(talk, day);
   if (!weekOf) return { from: i - 1, until, date, rule: 'time/day-of-month' };
@@ -149,7 +135,8 @@ function inItsMonth(talk: Talk, until: number, day: number): string | null {
   return null;
 }
 
-const TO = /^(?:to|through|thru|till|until|til|-|–)$/;
+/** What joins the first day of a span to its last. */
+export const TO = /^(?:to|through|thru|till|until|til|-|–)$/;
 
 /** "From the 2nd to the 8th": either end of it. */
 const isInSpan = (talk: Talk, i: number, until: number) =>
@@ -170,21 +157,29 @@ export const ordinalMonth: Rule = (talk, i) => {
   if (of && talk.says(at, ['the', 'month']))
     return { from, until: at + 2, date: coming(talk, ordinal.day), rule: 'time/day-of-month' };
   if (of && talk.says(at, ['next', 'month'])) {
-    const date = addDays(`${addMonths(`${talk.today.slice(0, 8)}01`, 1)}`, ordinal.day - 1);
+    const date = addDays(addMonths(firstOfMonth(talk.today), 1), ordinal.day - 1);
     return { from, until: at + 2, date, rule: 'time/day-of-month' };
   }
   const month = MONTHS.get(talk.word(at));
   // "The second may crack", "first march": only spelled with "of" are they days.
   if (!month || (!of && !ordinal.digits && /^(?:may|march|mar)$/.test(talk.word(at)))) return null;
   const year = /^20\d\d$/.test(talk.word(at + 1)) ? Number(talk.word(at + 1)) : undefined;
+  return dayNamed(talk, { from, until: year ? at + 2 : at + 1 }, { month, day: ordinal.day, year });
+};
+
+/** A day of a named month, told of or to come, or the week that opens with it. */
+function dayNamed(
+  talk: Talk,
+  { from, until }: { from: number; until: number },
+  { month, day, year }: { month: number; day: number; year: number | undefined },
+): Found | null {
   const past = !year && isTold(talk, from - 1);
-  const date = dateIn(talk, month, ordinal.day, year, past);
+  const date = dateIn(talk, month, day, year, past);
   if (!date) return null;
-  const until = year ? at + 2 : at + 1;
   if (past) return { from, until, date, past, rule: 'time/month-day' };
   if (!isWeekOf(talk, from)) return { from, until, date, rule: 'time/month-day' };
   return { from: from - 2, until, date, to: addDays(date, 6), relation: 'during', rule: 'time/week-of' };
-};
+}
 
 const isWeekOf = (talk: Talk, from: number) =>
   talk.word(from - 2) === 'week' && /^(?:of|commencing|beginning|starting)$/.test(talk.word(from - 1));
@@ -204,13 +199,7 @@ export const monthDay: Rule = (talk, i) => {
   const yearAt = talk.word(until) === ',' ? until + 1 : until;
   const year = /^20\d\d$/.test(talk.word(yearAt)) ? Number(talk.word(yearAt)) : undefined;
   if (year) until = yearAt + 1;
-  const from = after ? i : i - 1;
-  const past = !year && isTold(talk, from - 1);
-  const date = dateIn(talk, month, day, year, past);
-  if (!date) return null;
-  if (past) return { from, until, date, past, rule: 'time/month-day' };
-  if (!isWeekOf(talk, from)) return { from, until, date, rule: 'time/month-day' };
-  return { from: from - 2, until, date, to: addDays(date, 6), relation: 'during', rule: 'time/week-of' };
+  return dayNamed(talk, { from: after ? i : i - 1, until }, { month, day, year });
 };
 
 /** A day's number that is not the start of a measure: `May 4`, never `may 4"` or `may 4 1/2`. */

@@ -27,6 +27,9 @@ export function addMonths(day: string, months: number): string {
   return fromUtc(Date.UTC(last.getUTCFullYear(), last.getUTCMonth(), Math.min(at.getUTCDate(), last.getUTCDate())));
 }
 
+/** The first day of its month. */
+export const firstOfMonth = (day: string) => `${day.slice(0, 8)}01`;
+
 /** The next such weekday strictly after `day`. */
 export const nextWeekday = (day: string, weekday: number) => addDays(day, ((weekday - weekdayOf(day) + 6) % 7) + 1);
 /** The last such weekday strictly before `day`. */

@@ -1,4 +1,4 @@
-import { addDays, weekdayOf } from './days.ts';
+import { addDays, lastWeekday, weekdayOf } from './days.ts';
 import type { Found, Rule, Talk } from './talk.ts';
 
 const first = (year: number, month: number) => `${year}-${String(month).padStart(2, '0')}-01`;
@@ -22,10 +22,10 @@ const HOLIDAYS: readonly (readonly [words: string, on: (year: number, today: str
   ['new years', newYear],
   ['labor day', (year) => nth(year, 9, 1, 1)],
   ['labour day', (year) => nth(year, 9, 1, 1)],
-  ['memorial day', (year) => addDays(nth(year, 6, 1, 1), -7)],
+  ['memorial day', (year) => lastMonday(year, 5)],
   // Canada: Holidays Act, R.S.C. 1985, c. H-5, and the provinces' own days.
-  ['victoria day', (year) => addDays(nth(year, 5, 1, 1), mondayBefore25(year))],
-  ['may two-four', (year) => addDays(nth(year, 5, 1, 1), mondayBefore25(year))],
+  ['victoria day', victoriaDay],
+  ['may two-four', victoriaDay],
   ['family day', (year) => nth(year, 2, 1, 3)],
   ['civic holiday', (year) => nth(year, 8, 1, 1)],
   ['remembrance day', (year) => `${year}-11-11`],
@@ -90,8 +90,10 @@ const HOLIDAYS: readonly (readonly [words: string, on: (year: number, today: str
 
 const lastMonday = (year: number, month: number) => addDays(nth(year, month + 1, 1, 1), -7);
 
-/** How many days behind may's first monday the last one before the 25th lies. */
-const mondayBefore25 = (year: number) => 7 * Math.floor((24 - Number(nth(year, 5, 1, 1).slice(8))) / 7);
+/** The last monday before the 25th of may. */
+function victoriaDay(year: number): string {
+  return lastWeekday(`${year}-05-25`, 1);
+}
 
 /** The coming one of Britain's bank holidays that fall on a monday. */
 function bankHoliday(year: number, today: string): string {

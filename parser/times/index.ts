@@ -1,5 +1,5 @@
 import type { Quantity, TimeMention, Token } from '../types.ts';
-import { dayOfMonth, monthDay, ordinalMonth } from './calendar.ts';
+import { dayOfMonth, monthDay, ordinalMonth, TO } from './calendar.ts';
 import { clockAfter } from './clock.ts';
 import { addDays, addMonths } from './days.ts';
 import { holiday } from './holidays.ts';
@@ -70,8 +70,11 @@ export function readTimes(
         from: places[span]!,
         start: talk.tokens[span]!.start,
         until: places[joined.until - 1]! + 1,
+        end,
+        to: joined.to ?? later,
+        relation: 'during',
+        quote: text.slice(talk.tokens[span]!.start, end),
       });
-      Object.assign(opened, { end, to: joined.to ?? later, relation: 'during', quote: text.slice(opened.start, end) });
       claimed = joined.until;
       i = joined.until;
       continue;
@@ -104,8 +107,7 @@ function spanOf(talk: Talk, opened: TimeMention, { claimed, from }: { claimed: n
   while (first > 0 && talk.tokens[first]!.start > opened.start) first--;
   const opening = talk.word(first - 1);
   const spans =
-    (opening === 'from' && /^(?:to|through|thru|till|until|til|-|–)$/.test(talk.word(joint))) ||
-    (opening === 'between' && talk.word(joint) === 'and');
+    (opening === 'from' && TO.test(talk.word(joint))) || (opening === 'between' && talk.word(joint) === 'and');
   return spans ? first - 1 : null;
 }
 

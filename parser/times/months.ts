@@ -1,5 +1,5 @@
 import { MONTHS } from './calendar.ts';
-import { addDays, addMonths, lastWeekday, nextWeekday } from './days.ts';
+import { addDays, addMonths, firstOfMonth, lastWeekday, nextWeekday } from './days.ts';
 import type { Found, Rule, Talk } from './talk.ts';
 import { WEEKDAYS } from './weekdays.ts';
 
@@ -71,7 +71,7 @@ function weekOf(talk: Talk, i: number, word: string): Found | null {
 
 /** The month named at `k`, this year's or the next that comes; "next month" too. */
 function monthAt(talk: Talk, k: number): { start: string; until: number } | null {
-  const first = `${talk.today.slice(0, 8)}01`;
+  const first = firstOfMonth(talk.today);
   if (talk.says(k, ['next', 'month'])) return { start: addMonths(first, 1), until: k + 2 };
   const month = MONTHS.get(talk.word(k));
   if (!month) return null;

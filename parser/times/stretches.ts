@@ -1,4 +1,4 @@
-import { addDays, addMonths, lastWeekday, nextWeekday, weekdayOf } from './days.ts';
+import { addDays, addMonths, firstOfMonth, lastWeekday, nextWeekday, weekdayOf } from './days.ts';
 import { byFirstWord } from './phrases.ts';
 import type { Found, Rule, Talk } from './talk.ts';
 import { WEEKDAYS } from './weekdays.ts';
@@ -16,6 +16,9 @@ const endOfWeek = (talk: Talk): Reach => ({ date: friday(talk), by: true });
 const endOfNextWeek = (talk: Talk): Reach => ({ date: addDays(monday(talk), 4), by: true });
 const endOfMonth = (talk: Talk): Reach => ({ date: addDays(firstOfNextMonth(talk), -1), by: true });
 const nextWeek = (talk: Talk): Reach => ({ date: monday(talk), to: addDays(monday(talk), 6) });
+const weekAfterNext = (talk: Talk): Reach => ({ date: addDays(monday(talk), 7), to: addDays(monday(talk), 13) });
+const restOfWeek = (talk: Talk): Reach => ({ date: talk.today, to: friday(talk) });
+const pastWeek = (talk: Talk): Reach => ({ date: addDays(talk.today, -7), to: talk.today, past: true });
 const midNextWeek = (talk: Talk): Reach => ({ date: addDays(monday(talk), 2) });
 const startOfNextWeek = (talk: Talk): Reach => ({ date: monday(talk), to: addDays(monday(talk), 1) });
 const midweek = (talk: Talk): Reach => ({ date: nextWeekday(addDays(talk.today, -1), 3) });
@@ -25,7 +28,7 @@ const midMonth = (talk: Talk): Reach => {
   const own = `${talk.today.slice(0, 8)}15`;
   return { date: own > talk.today ? own : addMonths(own, 1) };
 };
-const firstOfNextMonth = (talk: Talk) => `${addMonths(talk.today, 1).slice(0, 8)}01`;
+const firstOfNextMonth = (talk: Talk) => addMonths(firstOfMonth(talk.today), 1);
 
 /** Stretches of days; longer phrases first. */
 const STRETCHES = byFirstWord(
@@ -46,8 +49,8 @@ const STRETCHES = byFirstWord(
       ['month end', endOfMonth],
       ['end of month', endOfMonth],
       ['eom', endOfMonth],
-      ['the week after next', (talk) => ({ date: addDays(monday(talk), 7), to: addDays(monday(talk), 13) })],
-      ['week after next', (talk) => ({ date: addDays(monday(talk), 7), to: addDays(monday(talk), 13) })],
+      ['the week after next', weekAfterNext],
+      ['week after next', weekAfterNext],
       ['mid next week', midNextWeek],
       ['middle of next week', midNextWeek],
       ['the middle of next week', midNextWeek],
@@ -72,16 +75,16 @@ const STRETCHES = byFirstWord(
       ['sometime next week', nextWeek],
       ['next week', nextWeek],
       ['la próxima semana', nextWeek],
-      ['later in the week', (talk) => ({ date: talk.today, to: friday(talk) })],
-      ['later on this week', (talk) => ({ date: talk.today, to: friday(talk) })],
-      ['back end of this week', (talk) => ({ date: talk.today, to: friday(talk) })],
-      ['back end of the week', (talk) => ({ date: talk.today, to: friday(talk) })],
-      ['later this week', (talk) => ({ date: talk.today, to: friday(talk) })],
-      ['sometime this week', (talk) => ({ date: talk.today, to: friday(talk) })],
-      ['this week', (talk) => ({ date: talk.today, to: friday(talk) })],
+      ['later in the week', restOfWeek],
+      ['later on this week', restOfWeek],
+      ['back end of this week', restOfWeek],
+      ['back end of the week', restOfWeek],
+      ['later this week', restOfWeek],
+      ['sometime this week', restOfWeek],
+      ['this week', restOfWeek],
       ['last week', (talk) => ({ date: addDays(monday(talk), -14), to: addDays(monday(talk), -8), past: true })],
-      ['the past week', (talk) => ({ date: addDays(talk.today, -7), to: talk.today, past: true })],
-      ['this past week', (talk) => ({ date: addDays(talk.today, -7), to: talk.today, past: true })],
+      ['the past week', pastWeek],
+      ['this past week', pastWeek],
       ['this month', (talk) => ({ date: talk.today, to: addDays(firstOfNextMonth(talk), -1) })],
       [
         'last month',

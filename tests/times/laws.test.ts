@@ -1,17 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { tokenise } from '../../parser/hearing/tokens.ts';
-import { readQuantities } from '../../parser/quantities/index.ts';
 import { addDays } from '../../parser/times/days.ts';
-import { readTimes } from '../../parser/times/index.ts';
-
-/** A wednesday afternoon. */
-const NOW = '2026-04-15T15:20:00';
-
-function timesOf(text: string, now = NOW) {
-  const tokens = tokenise(text);
-  return readTimes(tokens, text, { now, quantities: readQuantities(tokens, text).quantities });
-}
+import { timesOf } from './read.ts';
 
 const MONTHS = 'january february march april may june july august september october november december'.split(' ');
 const ONES = 'first second third fourth fifth sixth seventh eighth ninth'.split(' ');

@@ -4,14 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { tokenise } from '../../parser/hearing/tokens.ts';
 import { readQuantities } from '../../parser/quantities/index.ts';
 import { readTimes } from '../../parser/times/index.ts';
-
-/** A wednesday afternoon. */
-const NOW = '2026-04-15T15:20:00';
-
-function timesOf(text: string, now = NOW) {
-  const tokens = tokenise(text);
-  return readTimes(tokens, text, { now, quantities: readQuantities(tokens, text).quantities });
-}
+import { NOW, timesOf } from './read.ts';
 
 describe('a day, and how it bounds the work', () => {
   it.each([

@@ -19,6 +19,9 @@ export const ordinal: ClaimRule = (line, i) => {
 const MONTHS = wordSet(
   'january february april june july august september october november december jan feb apr jun jul aug sept sep oct nov dec',
 );
+/** Of those that are verbs too, only with a capital. */
+const isMonth = (line: Line, i: number) =>
+  MONTHS.has(line.word(i)) || /^(?:May|March|Mar)$/.test(line.tokens[i]?.text ?? '');
 const DUE = wordSet('due dated by until till before starting since lands arrives delivered ships');
 
 /** "May 5", "june 3", 4/12/2026, "due 6/1", "by 3/4". A slash pair is a fraction unless something says that it is a day. */
@@ -26,11 +29,10 @@ export const date: ClaimRule = (line, i) => {
   if (!isDigits(line, i)) return null;
   if (/^\d{1,4}-\d{1,2}-\d{2,4}$/.test(dashedAt(line, i))) return { until: i + 5, kind: 'date' };
   const n = Number(line.tokens[i]!.text);
-  const month = MONTHS.has(line.word(i - 1)) || /^(?:May|March|Mar)$/.test(line.tokens[i - 1]?.text ?? '');
-  if (month && n >= 1 && n <= 31) return unitAt(line, i + 1, line.number(i)) ? null : { until: i + 1, kind: 'date' };
+  if (isMonth(line, i - 1) && n >= 1 && n <= 31)
+    return unitAt(line, i + 1, line.number(i)) ? null : { until: i + 1, kind: 'date' };
   // "3 june", "Mon 20 April".
-  const follows = MONTHS.has(line.word(i + 1)) || /^(?:May|March|Mar)$/.test(line.tokens[i + 1]?.text ?? '');
-  if (follows && line.tokens[i + 1]!.spaced && n >= 1 && n <= 31) return { until: i + 1, kind: 'date' };
+  if (isMonth(line, i + 1) && line.tokens[i + 1]!.spaced && n >= 1 && n <= 31) return { until: i + 1, kind: 'date' };
   if (!slashed(line, i + 1) || n < 1 || n > 31) return null;
   if (slashed(line, i + 3)) return { until: i + 5, kind: 'date' };
   const day = Number(line.tokens[i + 2]!.text);

@@ -167,7 +167,7 @@ const EVENTS = wordSet('before after when till until unless every each sharp fin
 /** A meeting, a meal or a shift is told of before it. */
 function isMet(line: Line, i: number, reach: number): boolean {
   for (let k = i - 2; k >= i - reach && k >= 0 && line.tokens[k]!.kind !== 'break'; k--)
-    if (MEETING.has(line.word(k).replace(/'s$/, ''))) return true;
+    if (MEETING.has(line.bare(k))) return true;
   return false;
 }
 

@@ -65,7 +65,7 @@ zero excuse, zero excuses, zero clue, zero sense, zero effort, zero sympathy, ze
     /,\s/,
   );
 
-/** Behind how many of the line's tokens the phrase ends, the hyphens that join its words stepped over; 0 where it is not there. */
+/** Where the phrase's words end, the hyphens that join them stepped over; 0 where it is not there. */
 function endOf(line: Line, i: number, phrase: readonly string[]): number {
   let k = i;
   for (const word of phrase) {
@@ -102,9 +102,10 @@ function isPartOfMore(line: Line, i: number, first: string): boolean {
 
 export const idiom: ClaimRule = (line, i) => {
   const words = BY_FIRST.get(line.word(i))?.find((phrase) => endOf(line, i, phrase) > 0);
-  if (!words || isPartOfMore(line, i, words[0]!) || hasPart(line, endOf(line, i, words))) return null;
-  // "One by one inch" is a size: the last number has a unit of its own.
+  if (!words) return null;
   const until = endOf(line, i, words);
+  if (isPartOfMore(line, i, words[0]!) || hasPart(line, until)) return null;
+  // "One by one inch" is a size: the last number has a unit of its own.
   const last = line.number(until - 1);
   return last?.until === until && !last.article && unitAt(line, until, last) ? null : { until, kind: 'idiom' };
 };

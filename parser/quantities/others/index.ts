@@ -19,25 +19,23 @@ import { ofTalk } from './talk.ts';
 
 /** Asked in this order wherever a number can start, behind the set phrases; the first that claims the words has them. */
 const RULES: readonly ClaimRule[] = [
-  ...[
-    phone,
-    keyed,
-    one,
-    money,
-    age,
-    clock,
-    score,
-    address,
-    ordinal,
-    date,
-    year,
-    code,
-    heading,
-    label,
-    numbered,
-    juxtaposed,
-    ofTalk,
-  ],
+  phone,
+  keyed,
+  one,
+  money,
+  age,
+  clock,
+  score,
+  address,
+  ordinal,
+  date,
+  year,
+  code,
+  heading,
+  label,
+  numbered,
+  juxtaposed,
+  ofTalk,
 ];
 
 export interface PlacedClaim extends Claim {

@@ -56,7 +56,7 @@ export const keyed: ClaimRule = (line, i) => {
 
 function digitsSaid(line: Line, i: number): { count: number; words: number; repeated: boolean } | null {
   const times = REPEATED.get(line.word(i));
-  const word = line.word(times ? i + 1 : i).replace(/'s$/, '');
+  const word = line.bare(times ? i + 1 : i);
   if (!DIGIT.has(word)) return null;
   // "Nine hundred one two three": hundreds in a row of digits.
   const hundred =
@@ -81,5 +81,4 @@ const SPOKEN_LETTERS = wordSet(
   'alpha bravo charlie delta echo foxtrot juliet kilo lima november oscar papa quebec romeo sierra tango uniform whiskey zulu',
 );
 
-const isKeyed = (line: Line, i: number) =>
-  [1, 2, 3, 4].some((back) => KEYED.has(line.word(i - back).replace(/'s$/, '')));
+const isKeyed = (line: Line, i: number) => [1, 2, 3, 4].some((back) => KEYED.has(line.bare(i - back)));

@@ -49,7 +49,6 @@ export const label: ClaimRule = (line, i) => {
   const before = nameBefore(line, i);
   if (isRoomIn(line, i, number)) return claim(number.until);
   if (before === '#' && line.tight(i)) return claim(number.until);
-  // "Sheet A five hundred": a letter of its own before the number.
   if (isLettered(line, i)) return claim(number.until);
   if (
     (before === '.' && line.word(i - 2) === 'no' && line.tight(i - 1)) ||

@@ -59,7 +59,7 @@ export const money: ClaimRule = (line, i) => {
   )
     return sum(number, number.until + 2, false);
   if (isAsked(line, i, number)) return sum(number, pastRate(line, number.until), false);
-  if (![1, 2, 3].some((back) => PAYING.has(line.word(i - back).replace(/'s$/, ''))) && !isBid(line, i)) return null;
+  if (![1, 2, 3].some((back) => PAYING.has(line.bare(i - back))) && !isBid(line, i)) return null;
   // "Eighty pounds on it" is a load; pounds are money only where somebody paid them.
   if (next === 'pounds' || next === 'pound') return sum(number, number.until + 1, false);
   if (number.shape === 'fraction' || (line.tokens[number.until]?.kind === 'word' && !NO_GOODS.has(next))) return null;
@@ -106,7 +106,7 @@ const BIDS = wordSet('bid bids quote quoted quotes estimate estimates tender pri
 
 /** "The bid was under by six hundred", "his quote came in at four thousand two hundred". */
 const isBid = (line: Line, i: number) =>
-  (line.number(i)?.n ?? 0) >= LEAST_BID && [4, 5, 6].some((back) => BIDS.has(line.word(i - back).replace(/'s$/, '')));
+  (line.number(i)?.n ?? 0) >= LEAST_BID && [4, 5, 6].some((back) => BIDS.has(line.bare(i - back)));
 const LEAST_BID = 100;
 
 const isBargained = (line: Line, i: number) => [1, 2, 3, 4, 5].some((back) => BARGAIN.has(line.word(i - back)));

@@ -35,7 +35,7 @@ export const numbered: ClaimRule = (line, i) => {
   if (/^nos?$/.test(before) && isDigits(line, i) && PLACED.has(line.word(i - 2))) return claim(until);
   // "Speed limit's thirty five", "his score was eighty".
   const scaled = /^(?:is|was)$/.test(before) ? line.word(i - 2) : before;
-  if (SCALED.test(scaled) && /^(?:limit|score)(?:'s)?$/.test(scaled)) return claim(until);
+  if (SCALED.test(scaled)) return claim(until);
   if (/^(?:press|dial|push)$/.test(before) && next === 'for') return claim(until);
   // "She's in two b".
   if (before === 'in' && /^[b-h]$/.test(next)) return claim(until + 1);

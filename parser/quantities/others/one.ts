@@ -27,7 +27,7 @@ export const one: ClaimRule = (line, i) => {
   if (placed || POINTING.has(before) || isDescribed(line, i)) return claimed;
   // "One on each leg", "from one end to the other": told apart, not counted.
   if (isOneOfTwo(line, i)) return claimed;
-  if (next === 'of') return PEOPLE.has(line.word(i + 2).replace(/'s$/, '')) && before !== 'each' ? claimed : null;
+  if (next === 'of') return PEOPLE.has(line.bare(i + 2)) && before !== 'each' ? claimed : null;
   // "I don't have one on the truck".
   if (isMissing(line, i)) return claimed;
   if (next === 'at' && line.word(i + 2) === 'a') return claimed;
