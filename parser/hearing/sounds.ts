@@ -169,3 +169,6 @@ const INITIALS =
 /** The sounds of a name's word: "osb" is said o, s, b. */
 export const soundOfName = (word: string): string =>
   INITIALS.test(word) ? [...word].map((letter) => LETTER_SOUNDS[letter]).join('') : soundOf(word);
+
+/** The sounds of a name's words. */
+export const soundsOfName = (words: readonly string[]): string => words.map(soundOfName).join('');
