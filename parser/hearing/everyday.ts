@@ -1,26 +1,15 @@
+import { remembered } from '../remembered.ts';
 import { COMMON } from './common.ts';
 import { RARE } from './rare.ts';
 
 const ENDINGS = ['s', 'es', 'ed', 'd', 'ing', 'ings', 'er', 'ers', 'r', 'rs', 'est', 'ly'];
 
-const known = new Map<string, boolean>();
-const MOST_KNOWN = 20_000;
-
 /** Everyday English, inflections included: never a trade word by its sound alone. */
-export function everyday(word: string): boolean {
-  if (COMMON.has(word) || RARE.has(word)) return true;
-  let answer = known.get(word);
-  if (answer === undefined) {
-    answer = isInflected(word);
-    if (known.size >= MOST_KNOWN) known.clear();
-    known.set(word, answer);
-  }
-  return answer;
-}
+export const everyday = (word: string): boolean => isWord(word) || isInflected(word);
 
 const isWord = (word: string) => COMMON.has(word) || RARE.has(word);
 
-function isInflected(word: string): boolean {
+const isInflected = remembered((word) => {
   const bare = word.replace(/'s$/, '');
   // "Sittin": the g is dropped.
   if (isWord(bare) || (bare.endsWith('in') && isWord(`${bare}g`))) return true;
@@ -34,7 +23,7 @@ function isInflected(word: string): boolean {
     const doubled = base.replace(/(.)\1$/, '$1');
     return (base.length > 3 && isWord(base)) || isWord(`${base}e`) || (doubled !== base && isWord(doubled));
   });
-}
+});
 
 let starts: Set<string> | undefined;
 

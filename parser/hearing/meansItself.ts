@@ -71,12 +71,12 @@ export function meansItself(
   // "Trace it tomorrow": what stands before an article or "it" was said as a verb.
   if (heard.length === 1 && everyday(heard[0]!) && BEHIND_VERB.test(tokens[until]?.word ?? '')) return true;
   // "Zinc", "coarse", "porcelain": the trade has the very word.
-  if (heard.length === 1 && !everyday(heard[0]!) && (vocabulary.has(heard[0]!) || isBesideTrade(heard[0]!)))
-    return true;
+  if (heard.length === 1 && !everyday(heard[0]!) && vocabulary.has(heard[0]!)) return true;
   if (heard.some(isBesideTrade)) return true;
   // "A tube of P L".
   if (heard.every((word) => word.length === 1) && !INITIALS.test(meant) && !way.listed) return true;
-  if (heard.at(-1) === 'it' && BEFORE_VERB.test(tokens[from - 1]?.word ?? '')) return true;
+  const before = tokens[from - 1];
+  if (heard.at(-1) === 'it' && BEFORE_VERB.test(before?.word ?? '')) return true;
   if (way.listed && heard.join(' ').startsWith(way.listed)) return false;
   if (!INITIALS.test(meant) && isTypedShort(tokens, from, until)) return true;
   const name = meant.split(/[ -]/);
@@ -89,16 +89,13 @@ export function meansItself(
   // "Sixteen sacks" are no sixteens: a count said in full is heard right.
   if (wrong.some((word) => COUNTED.test(word))) return true;
   // "2.5 cyds", "2 doz": behind figures a unit is a unit.
-  const before = tokens[from - 1];
   if (heard.length === 1 && heard[0] === 'grand' && before && (before.kind === 'number' || COUNTS.test(before.word)))
     return true;
-  const isUnit = unitNamed(heard[0]!) !== null || /^(?:doz|dz)$/.test(heard[0]!);
-  if (heard.length === 1 && isUnit && before?.kind === 'number') return true;
+  if (heard.length === 1 && before?.kind === 'number' && isUnit(heard[0]!)) return true;
   // "The cover's off" is no misheard cover.
   if (wrong.some((word) => word.includes("'"))) return true;
   // "Level her out", "a big screen".
   if (heard.at(-1) === 'her') {
-    const before = tokens[from - 1];
     const isNoun =
       before &&
       !BEFORE_VERB.test(before.word) &&
@@ -124,6 +121,8 @@ export function meansItself(
     return heard.length === name.length;
   return false;
 }
+
+const isUnit = (word: string) => unitNamed(word) !== null || /^(?:doz|dz)$/.test(word);
 
 const isMadeOfKnown = (word: string, vocabulary: Vocabulary) =>
   word.length > 4 && !everyday(word) && !vocabulary.has(word) && isWord(word, vocabulary);

@@ -1,24 +1,15 @@
 import type { Term, Token } from '../types.ts';
 import { costOf } from './channel.ts';
 import type { Way } from './names.ts';
-import { soundOf, soundOfName } from './sounds.ts';
+import { soundOf, soundsOf, soundsOfName } from './sounds.ts';
 
 /** The form of the term that sounds most like what was heard: "pecks elbows" is `pex elbows`, not `elbow`. */
 export function meantBy(heard: string, term: Term): string {
-  const said = heard
-    .split(/[\s-]+/)
-    .map(soundOf)
-    .join('');
+  const said = soundsOf(heard.split(/[\s-]+/));
   let best = term.name;
   let least = Number.POSITIVE_INFINITY;
   for (const way of [term.name, ...(term.also ?? [])]) {
-    const cost = costOf(
-      way
-        .split(/[\s-]+/)
-        .map(soundOfName)
-        .join(''),
-      said,
-    );
+    const cost = costOf(soundsOfName(way.split(/[\s-]+/)), said);
     if (cost < least - TIE) {
       best = way;
       least = cost;

@@ -1,5 +1,5 @@
 import type { Term, TermKind, Vocabulary } from '../types.ts';
-import { soundOf, soundOfName } from './sounds.ts';
+import { soundOfName, soundsOf, soundsOfName } from './sounds.ts';
 
 /** What is bought, carried and worked on; flaws and colours are everyday words. */
 export const NAMED_KINDS: ReadonlySet<TermKind> = new Set(['material', 'part', 'fixture', 'tool', 'surface']);
@@ -67,7 +67,7 @@ function waysOf(terms: readonly Term[]): Way[] {
       ways.push({
         words: heard,
         term,
-        sounds: words.map(soundOf).join(''),
+        sounds: soundsOf(words),
         listed: heard.toLowerCase(),
         isPart: false,
         order: 0,
@@ -98,7 +98,7 @@ function takeWay(
     if (words.length === 1 && way.length >= LONG_WORD) parts.set(way, term);
     return;
   }
-  const sounds = words.map(soundOfName).join('');
+  const sounds = soundsOfName(words);
   if (sounds.length > FEWEST_SOUNDS || way.length > FEWEST_SOUNDS)
     ways.push({
       words: way,

@@ -1,3 +1,4 @@
+import { remembered } from '../remembered.ts';
 import type { Vocabulary } from '../types.ts';
 import { saidOf } from './company.ts';
 import { everyday } from './everyday.ts';
@@ -26,8 +27,7 @@ const BESIDE_TRADE = new Set(
 export const isBesideTrade = (word: string): boolean => BESIDE_TRADE.has(word);
 const SHORTEST_PART = 3;
 
-const known = new WeakMap<Vocabulary, Map<string, boolean>>();
-const MOST_KNOWN = 20_000;
+const asked = new WeakMap<Vocabulary, (word: string) => boolean>();
 
 /**
  * Does a word mean something as it stands: English, the trade's, another form of either, or made of two such ("epoxied",
@@ -35,19 +35,15 @@ const MOST_KNOWN = 20_000;
  */
 export function isWord(word: string, vocabulary: Vocabulary): boolean {
   if (everyday(word) || vocabulary.has(word)) return true;
-  let answers = known.get(vocabulary);
-  if (!answers) {
-    answers = new Map();
-    known.set(vocabulary, answers);
-  }
-  let answer = answers.get(word);
-  if (answer === undefined) {
+  let isOther = asked.get(vocabulary);
+  if (!isOther) {
     const isKnown = (part: string) => part.length >= SHORTEST_PART && (everyday(part) || vocabulary.has(part));
-    answer = INFORMAL.has(word) || BESIDE_TRADE.has(word) || saidOf(word) > 0 || isMade(word, isKnown);
-    if (answers.size >= MOST_KNOWN) answers.clear();
-    answers.set(word, answer);
+    isOther = remembered(
+      (other) => INFORMAL.has(other) || BESIDE_TRADE.has(other) || saidOf(other) > 0 || isMade(other, isKnown),
+    );
+    asked.set(vocabulary, isOther);
   }
-  return answer;
+  return isOther(word);
 }
 
 function isMade(word: string, isKnown: (part: string) => boolean): boolean {

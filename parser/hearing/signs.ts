@@ -1,5 +1,6 @@
 import { JaroWinklerDistance } from 'natural/lib/natural/distance/index.js';
 import { DoubleMetaphone } from 'natural/lib/natural/phonetics/index.js';
+import { remembered } from '../remembered.ts';
 import { singular } from '../trade/words.ts';
 import type { Token, Vocabulary } from '../types.ts';
 import { around, slotBefore, slotBehind } from './around.ts';
@@ -157,21 +158,10 @@ function isDone(word: string): boolean {
 const isSpanish = (words: string) =>
   words.split(' ').every((word) => /(?:[ao]s?|on|ones|ar|era|dor)$/.test(word) && !everyday(word) && saidOf(word) < 2);
 
-const codes = new Map<string, readonly string[]>();
-const MOST_CODES = 20_000;
-
 /** One of the two Double Metaphone codes of each is the same. */
 function sameCode(a: string, b: string): boolean {
   const [one, other] = [codesOf(a), codesOf(b)];
   return one.some((code) => code.length > 1 && other.includes(code));
 }
 
-function codesOf(letters: string): readonly string[] {
-  let own = codes.get(letters);
-  if (!own) {
-    own = metaphone.process(letters);
-    if (codes.size >= MOST_CODES) codes.clear();
-    codes.set(letters, own);
-  }
-  return own;
-}
+const codesOf = remembered((letters): readonly string[] => metaphone.process(letters));

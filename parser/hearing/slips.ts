@@ -1,3 +1,4 @@
+import { remembered } from '../remembered.ts';
 import { COMMON } from './common.ts';
 
 /** Number words, units and days whose typing slips would cost a quantity or a date. */
@@ -8,20 +9,15 @@ const SPELLED = (
 ).split(' ');
 
 const SHORTEST = 5;
-const known = new Map<string, string | null>();
 const MOST_KNOWN = 5000;
 
 /** What a mistyped number word, unit or day was meant to be ("twleve", "eigths", "thrusday"), or null. */
 export function slipOf(word: string): string | null {
   if (word.length < SHORTEST || !/^[a-z]+$/.test(word) || COMMON.has(word)) return null;
-  let meant = known.get(word);
-  if (meant === undefined) {
-    meant = SPELLED.find((right) => isOneSlip(word, right)) ?? null;
-    if (known.size >= MOST_KNOWN) known.clear();
-    known.set(word, meant);
-  }
-  return meant;
+  return meantBy(word);
 }
+
+const meantBy = remembered((word) => SPELLED.find((right) => isOneSlip(word, right)) ?? null, MOST_KNOWN);
 
 /** One letter too many or too few, or two that changed places; the first letter stands. */
 function isOneSlip(word: string, right: string): boolean {

@@ -1,3 +1,4 @@
+import { remembered } from '../remembered.ts';
 import { ODD } from './oddSounds.ts';
 
 /**
@@ -61,7 +62,7 @@ function byFirst(rows: string): Map<string, Spelt[]> {
 }
 
 /** The sounds of a word of small letters. One letter alone is said by its name. */
-export function soundsOfSpelling(word: string): string {
+function soundsOfSpelling(word: string): string {
   if (word.length === 1) return LETTER_SOUNDS[word] ?? '';
   const ending = endingOf(word);
   const end = word.length - ending.letters;
@@ -153,20 +154,11 @@ const LETTER_SOUNDS: Readonly<Record<string, string>> = Object.fromEntries(
     .map((row) => row.split(':') as [string, string]),
 );
 
-const known = new Map<string, string>();
-const MOST_KNOWN = 20_000;
-
-/** How a word sounds; notes say the same words again and again, so each is worked out once. */
-export function soundOf(word: string): string {
-  let own = known.get(word);
-  if (own === undefined) {
-    const bare = /[^a-z]/.test(word) ? word.replace(/[^a-z]/g, '') : word;
-    own = ODD[bare] ?? soundsOfSpelling(bare);
-    if (known.size >= MOST_KNOWN) known.clear();
-    known.set(word, own);
-  }
-  return own;
-}
+/** How a word sounds. */
+export const soundOf = remembered((word) => {
+  const bare = /[^a-z]/.test(word) ? word.replace(/[^a-z]/g, '') : word;
+  return ODD[bare] ?? soundsOfSpelling(bare);
+});
 
 /** The sounds of several words. */
 export const soundsOf = (words: readonly string[]): string => words.map(soundOf).join('');
@@ -177,3 +169,6 @@ const INITIALS =
 /** The sounds of a name's word: "osb" is said o, s, b. */
 export const soundOfName = (word: string): string =>
   INITIALS.test(word) ? [...word].map((letter) => LETTER_SOUNDS[letter]).join('') : soundOf(word);
+
+/** The sounds of a name's words. */
+export const soundsOfName = (words: readonly string[]): string => words.map(soundOfName).join('');

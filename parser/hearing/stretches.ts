@@ -61,9 +61,10 @@ export function candidatesAt(tokens: readonly Token[], i: number, vocabulary: Vo
   );
 }
 
-/** What one sound may cost at most, by how often crews say the words: what they never say is sooner something else. */
-const DEAREST = 0.27;
-const dearest = (said: number) => DEAREST - 0.015 * said;
+/** Is a name near enough, by how often crews say the heard words? What they never say is sooner something else. */
+export const isNear = ({ way, cost }: Near, said = 0): boolean =>
+  cost <= 0.15 + (0.27 - 0.015 * said) * way.sounds.length;
+
 /** So many names for one stretch are weighed. */
 const WEIGHED = 3;
 
@@ -72,11 +73,9 @@ function likeliest(tokens: readonly Token[], i: number, near: readonly Near[]): 
   const heard: string[] = [];
   for (let words = 1; words <= MOST_WORDS && i + words <= tokens.length; words++) {
     heard.push(tokens[i + words - 1]!.word);
+    // What is too far whoever says it is left out first: that costs least to ask.
     const list = near.filter(
-      (one) =>
-        one.words === words &&
-        one.cost <= 0.15 + DEAREST * one.way.sounds.length &&
-        one.cost <= 0.15 + dearest(saidBeside(heard, one.way.words)) * one.way.sounds.length,
+      (one) => one.words === words && isNear(one) && isNear(one, saidBeside(heard, one.way.words)),
     );
     if (!list.length) continue;
     list.sort((a, b) => Math.round(20 * (a.cost - b.cost)) || a.way.order - b.way.order);

@@ -1,3 +1,5 @@
+import { remembered } from '../remembered.ts';
+
 /** How alike two wordings are: small words out, endings off, the trade's double names to one. Scores 0 to 1. */
 
 const SMALL = new Set(
@@ -84,28 +86,17 @@ function bare(word: string): string {
   return w;
 }
 
+const MOST_KNOWN = 50_000;
+
 /** A word and its double names come out alike: `swapped`, `replaces` and `change` are one. */
 export const stem = remembered((word) => {
   const whole = word.toLowerCase().replace(/['’]s?$/, '');
   const cut = bare(whole);
   return bare(SAME.get(whole) ?? SAME.get(cut) ?? SAME.get(`${cut}e`) ?? cut);
-});
-
-/** The same answer again without the work; starts over before it grows large. */
-function remembered<T>(reckon: (text: string) => T): (text: string) => T {
-  const known = new Map<string, T>();
-  return (text) => {
-    const before = known.get(text);
-    if (before !== undefined) return before;
-    const answer = reckon(text);
-    if (known.size > 50_000) known.clear();
-    known.set(text, answer);
-    return answer;
-  };
-}
+}, MOST_KNOWN);
 
 /** `keyWords` of a text met before, without the work; the set is shared and must not be changed. */
-export const wordsOf: (text: string) => ReadonlySet<string> = remembered(keyWords);
+export const wordsOf: (text: string) => ReadonlySet<string> = remembered(keyWords, MOST_KNOWN);
 
 /** The words that carry the meaning, stemmed, each once. */
 export function keyWords(text: string): Set<string> {

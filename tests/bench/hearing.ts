@@ -17,9 +17,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { hear } from '../../parser/hearing/index.ts';
 import { builtIn } from '../../parser/trade/index.ts';
-import { heardTalk, judge } from '../learn/heardTalk.ts';
+import { heardTalk, judge, squeezed } from '../learn/heardTalk.ts';
 
-const squeezed = (text: string) => text.toLowerCase().replace(/[^a-z]/g, '');
 const vocabulary = builtIn();
 
 for (const name of readdirSync(new URL('../../fixtures/hearing/', import.meta.url))

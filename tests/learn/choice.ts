@@ -1,5 +1,5 @@
 import { dot, type Weights } from '../../parser/facts/weights.ts';
-import { dice, numbered, shuffled, softmax } from './common.ts';
+import { dice, numbered, pullsOf, shuffled, softmax } from './common.ts';
 
 /** One place where a choice is to be made: the signs of every answer that is possible, and how good each is, 0 to 1. */
 export interface Choice {
@@ -39,10 +39,8 @@ export function learn(choices: readonly Choice[], settings: Settings = SETTINGS)
     }));
   const weights = new Float64Array(ids.size);
   const squares = new Float64Array(ids.size).fill(settings.start ?? 1);
-  const pulls = new Float64Array(ids.size);
-  for (const { signs } of useful) for (const id of new Set(signs.flatMap((own) => [...own]))) pulls[id]!++;
-  for (let id = 0; id < pulls.length; id++)
-    pulls[id] = settings.shrink + (settings.pull ?? 0) / Math.max(1, pulls[id]!);
+  const met = useful.map(({ signs }) => new Set(signs.flatMap((own) => [...own])));
+  const pulls = pullsOf(met, ids.size, settings.pull ?? 0).map((pull) => settings.shrink + pull);
   const taken = settings.mean ? Math.ceil(settings.epochs / 2) : 1;
   const sum = new Float64Array(ids.size);
   const slope = new Float64Array(ids.size);

@@ -17,13 +17,28 @@ export function softmax(scores: readonly number[]): number[] {
   return raised.map((r) => r / sum);
 }
 
-/** Repeatable chance, 0 to 1, so that the same notes give the same table. */
-export function dice(seed: number): () => number {
+const CHANCES = 2147483648;
+
+/** Repeatable chance, a whole number under 2 to the 31st, so that the same notes give the same table. */
+export function chance(seed: number): () => number {
   let state = seed;
   return () => {
-    state = (state * 1103515245 + 12345) % 2147483648;
-    return state / 2147483648;
+    state = (state * 1103515245 + 12345) % CHANCES;
+    return state;
   };
+}
+
+/** The same, 0 to 1. */
+export function dice(seed: number): () => number {
+  const next = chance(seed);
+  return () => next() / CHANCES;
+}
+
+/** A pull for each of `size` ids, so that each is pulled alike in a round, however often the rows name it (an L2 prior). */
+export function pullsOf(rows: Iterable<Iterable<number>>, size: number, pull: number): Float64Array {
+  const met = new Float64Array(size);
+  for (const row of rows) for (const id of row) met[id]!++;
+  return met.map((count) => pull / Math.max(1, count));
 }
 
 export const shuffled = <T>(list: readonly T[], random: () => number): T[] =>

@@ -25,7 +25,7 @@ const examples = (await laidOpen()).flatMap(examplesOf);
 if (process.argv.includes('--folds')) judge();
 else
   writeTable(
-    'days/table.ts',
+    'parser/facts/days/table.ts',
     'DAYS',
     'Written by tests/learn/days.ts: a sign of how a plan is dated, and hundredths for it.',
     linesOf([learnFew(examples)], LEAST),

@@ -1,4 +1,4 @@
-import { dice, numbered, shuffled } from './common.ts';
+import { dice, numbered, pullsOf, shuffled } from './common.ts';
 
 /**
  * A linear chain of places weighed by features (a conditional random field), learned by stepping along the gradient of
@@ -39,10 +39,11 @@ export function learn(
     names: features.map((f) => f.flatMap((name) => ids.get(name) ?? [])),
     places,
   }));
-  // Each weight is pulled towards nought as much in a round as any other, however often it is met (an L2 prior).
-  const pulls = new Float64Array(ids.size);
-  for (const { names } of data) for (const row of names) for (const id of row) pulls[id]!++;
-  for (let id = 0; id < pulls.length; id++) pulls[id] = pull / Math.max(1, pulls[id]!);
+  const pulls = pullsOf(
+    data.flatMap(({ names }) => names),
+    ids.size,
+    pull,
+  );
   const random = dice(7);
   // The mean of the later rounds: a single end point leans towards the notes that came last.
   const sum = new Float64Array(weights.length);

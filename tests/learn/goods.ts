@@ -29,13 +29,13 @@ if (process.argv.includes('--check')) {
 } else {
   const { naming, fates } = learnGoods(lessons);
   writeTable(
-    'goods/weights/naming.ts',
+    'parser/facts/goods/weights/naming.ts',
     'NAMING',
     'Written by tests/learn/goods.ts: something seen of a name, and hundredths for its being the one.',
     linesOf([naming], SMALL.naming),
   );
   writeTable(
-    'goods/weights/fates.ts',
+    'parser/facts/goods/weights/fates.ts',
     'FATE',
     `Written by tests/learn/goods.ts: something seen of a lot, and hundredths for each of ${FATES.join(', ')}.`,
     linesOf(

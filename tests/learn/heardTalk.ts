@@ -36,7 +36,8 @@ export function heardTalk(): { text: string; judged: HeardTalk[] }[] {
   }));
 }
 
-const squeezed = (text: string) => text.toLowerCase().replace(/[^a-z]/g, '');
+/** The letters alone. */
+export const squeezed = (text: string) => text.toLowerCase().replace(/[^a-z]/g, '');
 
 /** What a repair of a judged note is worth: null where nobody has judged these words yet. */
 export function judge(

@@ -3,7 +3,6 @@
  * item, and writes `server/jobs/linking/table.ts`. With `--judge` it writes nothing, but learns from five sixths of the jobs
  * at a time and counts on the last how often it chooses right. A job's items say in `told` where the notes speak of them.
  */
-import { writeFileSync } from 'node:fs';
 import { readNote } from '../../parser/index.ts';
 import type { Standing } from '../../server/jobs/board.ts';
 import { type Entry, fold } from '../../server/jobs/index.ts';
@@ -11,7 +10,7 @@ import { type Linker, type Option, optionsOf } from '../../server/jobs/linking/i
 import { namingOf } from '../../server/jobs/linking/signs.ts';
 import { loadWordClass } from '../../server/words/wordClass.ts';
 import { type Choice, choose, learn } from './choice.ts';
-import { linesOf } from './table.ts';
+import { linesOf, writeTable } from './table.ts';
 import { type ToldJob, toldJobs } from './toldJobs.ts';
 
 const SETTINGS = { epochs: 12, rate: 0.15, shrink: 0.1, atLeast: 3 };
@@ -86,10 +85,10 @@ if (process.argv.includes('--judge')) {
   const of = (count: number) => (count / choices.length).toFixed(3);
   console.log(`${choices.length} choices: right ${of(right)}; a new item each time would be right in ${of(fresh)}`);
 } else {
-  const lines = linesOf([learn(choices, SETTINGS)], LEAST);
-  writeFileSync(
-    new URL('../../server/jobs/linking/table.ts', import.meta.url),
-    `/** Written by tests/learn/links.ts: a sign of what a fact is told of, and hundredths for it. */\nexport const LINKS = \`\n${lines.join('\n').replace(/[\\`$]/g, '\\$&')}\n\`;\n`,
+  writeTable(
+    'server/jobs/linking/table.ts',
+    'LINKS',
+    'Written by tests/learn/links.ts: a sign of what a fact is told of, and hundredths for it.',
+    linesOf([learn(choices, SETTINGS)], LEAST),
   );
-  console.log(`${lines.length} lines from ${choices.length} choices`);
 }

@@ -24,6 +24,7 @@ import {
   row,
   sentences,
 } from './misheardRows.ts';
+import { writeTable } from './table.ts';
 
 const HEARING = join(import.meta.dirname, '../../parser/hearing');
 const RATE = 0.1;
@@ -94,11 +95,12 @@ if (process.argv[3] === 'count') {
     .map((words) => [words, tier(crews.get(words) ?? 0), tier(others.get(words) ?? 0)] as const)
     .filter(([, a, b]) => a + b)
     .map((cells) => cells.join('\t'));
-  writeFileSync(
-    join(HEARING, 'saidSoTable.ts'),
-    `/** Words that sound like a name of the trade and were said and meant: by crews in annotated notes, and by others in ordinary English, 1 for twice and one more each time it doubles. Written by \`tests/learn/misheard.ts count\`. */\nexport const SAID_SO = \`\n${lines.join('\n')}\n\`;\n`,
+  writeTable(
+    'parser/hearing/saidSoTable.ts',
+    'SAID_SO',
+    'Words that sound like a name of the trade and were said and meant: by crews in annotated notes, and by others in ordinary English, 1 for twice and one more each time it doubles. Written by `tests/learn/misheard.ts count`.',
+    lines,
   );
-  console.log('said so', lines.length, lines.join('\n').length);
   process.exit();
 }
 const rows: Row[] = [];

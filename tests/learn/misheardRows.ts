@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { meantOf } from '../../parser/hearing/meant.ts';
+import { meantBy, meantOf } from '../../parser/hearing/meant.ts';
 import { signsOf } from '../../parser/hearing/signs.ts';
 import { type Candidate, candidatesAt } from '../../parser/hearing/stretches.ts';
 import { tokenise } from '../../parser/hearing/tokens.ts';
@@ -17,8 +17,6 @@ export interface Row {
   values: number[];
   yes: boolean;
   weight: number;
-  /** What it was, to look at. */
-  about: string;
   /** Where it was said: ordinary English, and notes whose words nobody put there, raise the alarms that are counted. */
   from: 'pairs' | 'notes' | 'english';
 }
@@ -46,20 +44,14 @@ export function row(
   weight: number,
   said: Row['from'] = 'pairs',
 ): Row | null {
-  const meant = meantOf(candidate.way);
-  const { signs, because } = signsOf(candidate, meant, tokens, vocabulary);
+  const { signs, because } = signsOf(candidate, meantOf(candidate.way), tokens, vocabulary);
   if (!because) return null;
-  const heard = tokens
-    .slice(candidate.from, candidate.until)
-    .map((t) => t.word)
-    .join(' ');
   return {
     names: signs.map(([name]) => name),
     values: signs.map(([, value]) => value),
     yes,
     weight,
     from: said,
-    about: `${heard} > ${meant} (${because})`,
   };
 }
 
@@ -90,20 +82,18 @@ const LISTED = 0.3;
 
 /** Listed mishearings in the place of their names. */
 export function planted(out: Row[]): void {
-  const byWord = new Map<string, { heard: string; name: string }[]>();
+  const byName = new Map<string, string[]>();
   for (const term of vocabulary.terms)
     for (const heard of term.misheard ?? []) {
-      const name = meantOf({ words: heard, term, sounds: '', listed: heard, isPart: false, order: 0 });
-      const list = byWord.get(name) ?? [];
-      byWord.set(name, list);
-      list.push({ heard, name });
+      const name = meantBy(heard, term);
+      byName.set(name, [...(byName.get(name) ?? []), heard]);
     }
   const planted = new Map<string, number>();
   for (const { text } of readHalf('seen'))
-    for (const [name, list] of byWord) {
+    for (const [name, list] of byName) {
       const match = new RegExp(`(?<![a-z-])${name.replace(/[^a-z ]/g, '.')}(s?)(?![a-z-])`).exec(text);
       if (!match) continue;
-      const { heard } = list[Math.floor(random() * list.length)]!;
+      const heard = list[Math.floor(random() * list.length)]!;
       const count = planted.get(heard) ?? 0;
       if (count >= 4) continue;
       planted.set(heard, count + 1);

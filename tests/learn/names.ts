@@ -95,7 +95,7 @@ if (process.argv.includes('--judge')) judge();
 else {
   const learned = learn(all, SETTINGS);
   writeTable(
-    'spans/namesTable.ts',
+    'parser/facts/spans/namesTable.ts',
     'NAMES',
     'Written by tests/learn/names.ts: a sign of a name, and hundredths for its naming a problem, a plan, finished work.',
     linesOf(

@@ -37,7 +37,7 @@ const examples = (await laidOpen()).flatMap(({ note, talk }, n) => [
 if (process.argv.includes('--judge')) judge(8);
 else
   writeTable(
-    'naming/table.ts',
+    'parser/facts/naming/table.ts',
     'TABLE',
     'Written by tests/learn/naming.ts: a sign, and hundredths where a name is sought for a figure, a flaw, a pointer.',
     linesOf(

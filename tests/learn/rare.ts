@@ -12,14 +12,12 @@ import { nearest } from '../../parser/hearing/nearest.ts';
 import { isWord } from '../../parser/hearing/ownWords.ts';
 import { RARE } from '../../parser/hearing/rare.ts';
 import { soundOf } from '../../parser/hearing/sounds.ts';
+import { isNear } from '../../parser/hearing/stretches.ts';
 import { builtIn } from '../../parser/trade/index.ts';
 import { heardPairs } from './heardPairs.ts';
 
 const FILE = join(import.meta.dirname, '../../parser/hearing/rare.ts');
 const LEAST = 4;
-/** As dear as `stretches.ts` takes a name at most. */
-const DEAREST = 0.27;
-const BESIDES = 0.15;
 const WIDTH = 117;
 
 const vocabulary = builtIn();
@@ -29,9 +27,7 @@ for (const { misheard } of vocabulary.terms) for (const words of misheard ?? [])
 
 function soundsLikeName(word: string): boolean {
   const sounds = soundOf(word);
-  return nearest(sounds, [sounds.length], names).some(
-    ({ way, cost }) => !way.listed && cost <= BESIDES + DEAREST * way.sounds.length,
-  );
+  return nearest(sounds, [sounds.length], names).some((near) => !near.way.listed && isNear(near));
 }
 
 const all = new Set(RARE);

@@ -26,7 +26,7 @@ if (process.argv.includes('--folds')) {
   );
 } else {
   writeTable(
-    'spans/repairedTable.ts',
+    'parser/facts/spans/repairedTable.ts',
     'REPAIRED',
     'Written by tests/learn/repaired.ts: a feature of a flaw, and hundredths for its having been put right.',
     linesOf([learnYes(all)], LEAST),

@@ -1,4 +1,4 @@
-import { numbered, softmax } from './common.ts';
+import { chance, numbered, softmax } from './common.ts';
 
 /**
  * Learns of several classes which one: climbs the log likelihood by AdaGrad with a pull toward nought, over features that
@@ -31,10 +31,9 @@ export interface Settings {
 /** The same order on every run. */
 function shuffled(n: number, seed: number): number[] {
   const order = Array.from({ length: n }, (_, i) => i);
-  let state = seed;
+  const next = chance(seed);
   for (let i = n - 1; i > 0; i--) {
-    state = (state * 1103515245 + 12345) % 2147483648;
-    const j = state % (i + 1);
+    const j = next() % (i + 1);
     [order[i], order[j]] = [order[j]!, order[i]!];
   }
   return order;

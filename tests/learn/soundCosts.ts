@@ -6,7 +6,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { CHANGE, costOf, NONE, uncounted } from '../../parser/hearing/channel.ts';
-import { soundOfName, soundsOf } from '../../parser/hearing/sounds.ts';
+import { soundsOf, soundsOfName } from '../../parser/hearing/sounds.ts';
 import { builtIn } from '../../parser/trade/index.ts';
 import { heardPairs } from './heardPairs.ts';
 
@@ -43,7 +43,7 @@ function split(words: string): string[] {
 }
 
 function nameSounds(name: string): string {
-  return split(name).map(soundOfName).join('');
+  return soundsOfName(split(name));
 }
 
 /** Which sound became which, along the cheapest way. */

@@ -104,7 +104,7 @@ if (process.argv.includes('--folds')) {
   }
 } else {
   writeTable(
-    'spans/table.ts',
+    'parser/facts/spans/table.ts',
     'TABLE',
     'Written by tests/learn/spans.ts: `weights.ts` says how it is laid out.',
     tableOf(fieldsOf(notes)).split('\n'),

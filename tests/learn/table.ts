@@ -1,12 +1,12 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 
-const FACTS = join(import.meta.dirname, '../../parser/facts');
+const ROOT = join(import.meta.dirname, '../..');
 
-/** Writes a table of weights as a module of `parser/facts`: `lines` hold a feature and its hundredths, divided by tabs. */
+/** Writes a table of weights as a module: `lines` hold a feature and its hundredths, divided by tabs. */
 export function writeTable(file: string, name: string, about: string, lines: readonly string[]): void {
   const text = lines.join('\n').replace(/[\\`$]/g, '\\$&');
-  writeFileSync(join(FACTS, file), `/** ${about} */\nexport const ${name} = \`\n${text}\n\`;\n`);
+  writeFileSync(join(ROOT, file), `/** ${about} */\nexport const ${name} = \`\n${text}\n\`;\n`);
   console.log(`${file}: ${lines.length} lines, ${text.length} characters`);
 }
 
