@@ -1,4 +1,5 @@
 import { likeness, stem, wordsOf } from '../../parser/trade/likeness.ts';
+import { lowered } from '../../parser/trade/words.ts';
 import type { Fact, Material } from '../../parser/types.ts';
 import { remembered } from '../takeoff/reading/remembered.ts';
 import { type Piece, packOf, piecesOf } from './goodsPieces.ts';
@@ -57,7 +58,7 @@ const NOTHING_TOLD: ToldOfGoods = { told: [], read: (fact) => fact };
 /** Goods of the list that a note tells of in words that point back: fetched, ordered, come, gone, in the van. */
 export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: Goods): ToldOfGoods {
   if (!mayTell(text)) return NOTHING_TOLD;
-  const said = text.toLowerCase().replaceAll('’', "'");
+  const said = lowered(text);
   const out: GoodsTold[] = [];
   const taken = facts.filter((f): f is Material => f?.kind === 'material' && f.status !== 'mentioned');
   const tell = (

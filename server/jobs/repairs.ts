@@ -1,5 +1,6 @@
 /** Which item a plan is about: the flaw that it repairs, or what was told just before it. */
 import { sameArea, stem, wordsOf } from '../../parser/trade/likeness.ts';
+import { lowered } from '../../parser/trade/words.ts';
 import type { FollowUp } from '../../parser/types.ts';
 import { isLive, type Standing, sharing } from './board.ts';
 import type { Telling } from './items.ts';
@@ -37,7 +38,7 @@ function meantByIt({ met, lead, board }: Telling, { quote, task, area }: FollowU
   const last = met.at(-1);
   if (!last || !isLive(last) || !last.problem || !sameArea(last.area, area)) return undefined;
   if (!/^[\s,:+-]*(?:(?:and|so|plus|also|but|then)[\s,]*)*$/.test(lead) || LOOKS.test(task)) return undefined;
-  const said = quote.toLowerCase().replaceAll('’', "'");
+  const said = lowered(quote);
   if (!ELIDED.test(said) && !IT.test(said)) return undefined;
   // What stands on the list under a name of its own is no part of this.
   const words = [...wordsOf(task)];
@@ -51,7 +52,7 @@ const DAYS =
 
 /** "Grout moves to Monday", "rail I do Tuesday": a day for work that stands, and nothing else. */
 export function moved({ board }: Telling, fact: FollowUp): Standing | null {
-  const said = fact.quote.toLowerCase().replaceAll('’', "'");
+  const said = lowered(fact.quote);
   const only =
     /^(?:the |that )?[a-z]+(?: [a-z]+)? (?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?$/.test(said);
   if (!(fact.due ?? fact.notBefore) || !(only || MOVES.test(said))) return null;

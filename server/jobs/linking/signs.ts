@@ -1,5 +1,6 @@
 /** What speaks for and against: that words told are of an item that stands, of a new one, or of none. */
 import { stem, wordsOf } from '../../../parser/trade/likeness.ts';
+import { lowered } from '../../../parser/trade/words.ts';
 import type { Done, FollowUp, Problem } from '../../../parser/types.ts';
 import { isLive, isWork, type Standing } from '../board.ts';
 import type { Telling } from '../items.ts';
@@ -133,11 +134,7 @@ export function signsOfItem(telling: Telling, naming: Naming, item: Standing): s
   return out;
 }
 
-const wordsIn = (text: string): string[] =>
-  text
-    .toLowerCase()
-    .replaceAll('’', "'")
-    .match(/[a-z][a-z']*/g) ?? [];
+const wordsIn = (text: string): string[] => lowered(text).match(/[a-z][a-z']*/g) ?? [];
 
 /** Signs that a fact opens an item. */
 export function signsOfNew({ sort, points, words }: Naming): string[] {
