@@ -5,6 +5,7 @@ import { stem } from '../../parser/trade/likeness.ts';
 import type { Decision, Done, Fact, FollowUp, Problem } from '../../parser/types.ts';
 import { goodsAsSaid, sentenceOf } from './goodsAsSaid.ts';
 import { isNoFlaw, isNoPlan } from './noItem.ts';
+import { verbOf } from './verbs.ts';
 import { tellsDrop } from './workTold.ts';
 
 /** A fact as its whole note means it, of another kind where need be; null where the note means no such thing. */
@@ -86,7 +87,7 @@ const onlyCounts = ({ task, start, end, rule, quote }: FollowUp, facts: readonly
   facts.some(
     (f) =>
       f.kind === 'material' &&
-      ((f.status === 'need' && f.start < end && start < f.end && stem(task.split(' ')[0]!) === stem(f.item)) ||
+      ((f.status === 'need' && f.start < end && start < f.end && verbOf(task) === stem(f.item)) ||
         ((f.status === 'used' || f.status === 'have') && f.start === start && rule === 'follow-up/weighed')),
   );
 

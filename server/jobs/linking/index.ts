@@ -1,9 +1,9 @@
 import { dot, onDemand, rowsOf, type Weights } from '../../../parser/facts/weights.ts';
-import { sameArea, stem } from '../../../parser/trade/likeness.ts';
+import { sameArea } from '../../../parser/trade/likeness.ts';
 import { isLive, isWork, type Standing } from '../board.ts';
 import type { Telling } from '../items.ts';
 import { numbersClash, placesClash } from '../match.ts';
-import { stems } from '../verbs.ts';
+import { stems, verbOf } from '../verbs.ts';
 import { type Naming, namingOf, signsOfItem, signsOfNew, signsOfNone, type Told } from './signs.ts';
 import { LINKS } from './table.ts';
 
@@ -55,7 +55,7 @@ const LOOKS = stems('measure look check mark price order buy walk call text ask 
 function mayBe({ fact, sort, words, verb }: Naming, item: Standing): boolean {
   if (!sameArea(fact.area, item.area) || numbersClash(words, item.words)) return false;
   // Measuring it ends nothing.
-  if (sort === 'done' && LOOKS.has(verb) && verb !== stem(item.task.split(' ')[0]!)) return false;
+  if (sort === 'done' && LOOKS.has(verb) && verb !== verbOf(item.task)) return false;
   return !placesClash({ words, area: fact.area, quote: fact.quote }, item);
 }
 
