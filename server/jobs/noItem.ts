@@ -1,12 +1,14 @@
 import { lowered } from '../../parser/trade/words.ts';
-import type { FollowUp, Problem } from '../../parser/types.ts';
+import type { Fact, FollowUp, Problem } from '../../parser/types.ts';
 
 /**
  * What the weighed reading took for a flaw or for work, and what its words tell instead. The weights know which words
  * are likely; that goods will come, that somebody agreed, or that all is well needs no weighing. Common practice in how
  * people talk, no source.
  */
-const isWeighed = ({ rule }: Problem | FollowUp) => rule.endsWith('/weighed');
+
+/** Read by weights and by no rule. */
+export const isWeighed = ({ rule }: Pick<Fact, 'rule'>) => rule.endsWith('/weighed');
 
 const DAY =
   '(?:today|tonight|tomorrow|tmrw|(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?|next week|the \\w+|in (?:a|\\w+) (?:days?|weeks?)|by \\w+|(?:a|one|two|three|\\w+) (?:days?|weeks?))';

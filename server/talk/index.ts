@@ -121,7 +121,7 @@ function cautionLines(before: JobState, after: JobState): Line[] {
         : [
             {
               kind: 'caution',
-              text: `Too early: ${plan.task} on ${plan.plannedOn}. It ${[waitWords(plan.waitingFor) ?? 'waits', `ready ${plan.readyOn}`].join(': ')}.`,
+              text: `Too early: ${plan.task} on ${plan.plannedOn}. It ${waitWords(plan.waitingFor) ?? 'waits'}: ready ${plan.readyOn}.`,
               item: plan.item,
             },
           ],

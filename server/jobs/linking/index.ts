@@ -3,6 +3,7 @@ import { sameArea } from '../../../parser/trade/likeness.ts';
 import { isLive, isWork, type Standing } from '../board.ts';
 import type { Telling } from '../items.ts';
 import { numbersClash, placesClash } from '../match.ts';
+import { isWeighed } from '../noItem.ts';
 import { stems, verbOf } from '../verbs.ts';
 import { type Naming, namingOf, signsOfItem, signsOfNew, signsOfNone, type Told } from './signs.ts';
 import { LINKS } from './table.ts';
@@ -63,7 +64,7 @@ function mayBe({ fact, sort, words, verb }: Naming, item: Standing): boolean {
 export function optionsOf(telling: Telling, naming: Naming): Option[] {
   const out: Option[] = [{ is: 'new', signs: signsOfNew(naming) }];
   // Only what weights read may be left out: what a rule read was said plainly, and finished work has its line in the day's log.
-  if ((naming.sort === 'plan' || naming.sort === 'flaw') && naming.fact.rule.endsWith('/weighed'))
+  if ((naming.sort === 'plan' || naming.sort === 'flaw') && isWeighed(naming.fact))
     out.push({ is: 'none', signs: signsOfNone(naming, telling) });
   for (const item of itemsNear(telling, naming)) out.push({ is: item, signs: signsOfItem(telling, naming, item) });
   return out;
@@ -85,7 +86,7 @@ const MARGIN = 0.3;
  * no item, weights learned from annotated jobs decide.
  */
 export const link: Linker = (telling, fact, ruled) => {
-  if (ruled.item || !fact.rule.endsWith('/weighed'))
+  if (ruled.item || !isWeighed(fact))
     return { item: ruled.item, kept: true, perhaps: ruled.item ? null : ruled.perhaps };
   weights ??= onDemand(rowsOf(LINKS), ([cell]) => Number(cell) / 100);
   let best: Standing | null = null;

@@ -144,11 +144,10 @@ export function signsOfNew({ sort, points, words }: Naming): string[] {
 /** Signs that a fact is no item at all: seen, explained, arranged, or somebody else's. */
 export function signsOfNone({ fact, sort, points }: Naming, { entry, tail, lead }: Telling): string[] {
   const said = wordsIn(fact.quote);
-  const weighed = fact.rule.endsWith('/weighed') ? 'weighed' : 'ruled';
   return [
     'none',
     `none ${sort}`,
-    `none ${sort} ${weighed}`,
+    `none ${sort} weighed`,
     `none size ${said.length > 12 ? 'long' : said.length > 6 ? 'middle' : said.length > 3 ? 'short' : 'scrap'}`,
     `none points ${points}`,
     `none first ${said[0] ?? ''}`,
