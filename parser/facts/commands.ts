@@ -1,3 +1,4 @@
+import { lowered } from '../trade/words.ts';
 import type { Command } from '../types.ts';
 import { base } from './make.ts';
 import type { Talk } from './talk.ts';
@@ -106,10 +107,7 @@ const numberOf = (said: string | undefined) =>
 /** Instructions to the list and questions about it. A rule must cover the whole clause. */
 export function readCommands(talk: Talk): Command[] {
   return talk.frames.flatMap((frame): Command[] => {
-    const said = talk.text
-      .slice(frame.start, frame.end)
-      .toLowerCase()
-      .replaceAll('’', "'")
+    const said = lowered(talk.text.slice(frame.start, frame.end))
       .replace(/[.!?]+$/, '')
       .trim();
     for (const rule of RULES) {

@@ -1,3 +1,4 @@
+import { lowered } from '../trade/words.ts';
 import type { Token, TokenKind } from '../types.ts';
 
 // One token a match: line end, word (apostrophes inside), number (fractions, decimals, joined by x or hyphen stay apart), mark.
@@ -17,7 +18,7 @@ export function tokenise(text: string): Token[] {
     tokens.push({
       kind,
       text: said,
-      word: kind === 'break' ? '\n' : said.toLowerCase().replaceAll('’', "'"),
+      word: kind === 'break' ? '\n' : lowered(said),
       start,
       end: start + said.length,
       spaced: start !== last || start === 0,

@@ -1,3 +1,6 @@
+/** Lower case, with straight apostrophes, whichever a phone sets. */
+export const lowered = (text: string): string => text.toLowerCase().replaceAll('’', "'");
+
 /** As the index keeps it: lower case, without the apostrophe of "plumber's" and "doesn't", which dictation leaves out. */
 export const plain = (word: string): string =>
   word.includes("'") ? word.toLowerCase().replace(/'(?=s\b|t\b|$)/g, '') : word.toLowerCase();

@@ -4,7 +4,9 @@ import { readTimes } from '../../parser/times/index.ts';
 import { stem } from '../../parser/trade/likeness.ts';
 import type { Decision, Done, Fact, FollowUp, Problem } from '../../parser/types.ts';
 import { goodsAsSaid, sentenceOf } from './goodsAsSaid.ts';
+import { sentenceFrom } from './meeting.ts';
 import { isNoFlaw, isNoPlan } from './noItem.ts';
+import { verbOf } from './verbs.ts';
 import { tellsDrop } from './workTold.ts';
 
 /** A fact as its whole note means it, of another kind where need be; null where the note means no such thing. */
@@ -86,7 +88,7 @@ const onlyCounts = ({ task, start, end, rule, quote }: FollowUp, facts: readonly
   facts.some(
     (f) =>
       f.kind === 'material' &&
-      ((f.status === 'need' && f.start < end && start < f.end && stem(task.split(' ')[0]!) === stem(f.item)) ||
+      ((f.status === 'need' && f.start < end && start < f.end && verbOf(task) === stem(f.item)) ||
         ((f.status === 'used' || f.status === 'have') && f.start === start && rule === 'follow-up/weighed')),
   );
 
@@ -168,7 +170,7 @@ const STILL_TO_DO =
 function alreadyDone(fact: FollowUp, text: string, facts: readonly Fact[]): Done | null {
   if (!SAME_IN_PAST.test(fact.task) || fact.due || fact.notBefore || fact.condition) return null;
   const said = text.toLowerCase();
-  const from = Math.max(said.lastIndexOf('.', fact.start), said.lastIndexOf('\n', fact.start)) + 1;
+  const from = sentenceFrom(said, fact.start);
   if (STILL_TO_DO.test(said.slice(from, fact.end))) return null;
   const past = facts.some(
     (f) => f.kind === 'done' || (f.kind === 'material' && (f.status === 'used' || f.status === 'have')),

@@ -1,10 +1,10 @@
-import { sameArea, stem, wordsOf } from '../../parser/trade/likeness.ts';
+import { sameArea, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Done } from '../../parser/types.ts';
 import { type Board, isLive, isWork, type Standing, sharing } from './board.ts';
 import { ALONE, ask, nameOf, open, setState, type Telling } from './items.ts';
 import { type ByRules, sureOf } from './linking/index.ts';
 import { find, headIn, headOf, namesAnother, placesClash, unmeasured } from './match.ts';
-import { BEFORE, CARRIES, ENDS, PUTS, stems } from './verbs.ts';
+import { BEFORE, CARRIES, ENDS, PUTS, stems, verbOf } from './verbs.ts';
 
 /** The item that finished work answers, by the rules, or the one that it may answer. */
 function answeredByRules(telling: Telling, fact: Done): ByRules {
@@ -56,8 +56,8 @@ const POINTERS = stems('one ones new it them that those this everything all both
 
 /** May this work end that item: the same work, or a repair for a flaw; never what only comes before it. */
 function answers(item: Standing, done: string): boolean {
-  const verb = stem(done.split(' ')[0]!);
-  const owed = stem(item.task.split(' ')[0]!);
+  const verb = verbOf(done);
+  const owed = verbOf(item.task);
   if (ENDS.has(verb) || verb === owed || `re${verb}` === owed || (CARRIES.has(verb) && CARRIES.has(owed))) return true;
   if (BEFORE.has(verb)) return false;
   if (item.task.includes(':') || !isWork(owed)) return true;
@@ -77,7 +77,7 @@ const planOf = (board: Board, fact: Done, known: Standing, day: string): Standin
             item.problem === null &&
             item.readyOn !== null &&
             item.readyOn <= day &&
-            stem(item.task.split(' ')[0]!) === stem(fact.task.split(' ')[0]!) &&
+            verbOf(item.task) === verbOf(fact.task) &&
             sameArea(item.area, fact.area) &&
             objectWords(fact.task).has(item.head),
         );
@@ -88,7 +88,7 @@ const MENDS = stems(
 
 /** "Put the stop valve in" answers the one open flaw whose thing is a stop valve. */
 function replacedBy(board: Board, fact: Done): Standing | null {
-  const verb = stem(fact.task.split(' ')[0]!);
+  const verb = verbOf(fact.task);
   if (!MENDS.has(verb) && !(ENDS.has(verb) && fact.area !== null)) return null;
   const object = objectWords(fact.task);
   const thing = fact.task.split(' ').slice(1).join(' ');
@@ -123,7 +123,7 @@ const FLAWS = stems('dip hole crack gap dent hump bubble stain squeak sag leak r
 
 /** "Dip's filled": the flaw itself was worked on, and only one flaw there was told of as one. */
 function patchedUp(board: Board, fact: Done): Standing | null {
-  const verb = stem(fact.task.split(' ')[0]!);
+  const verb = verbOf(fact.task);
   if (BEFORE.has(verb)) return null;
   const flaws = [...objectWords(fact.task)].filter((word) => FLAWS.has(word));
   if (!flaws.length) return null;
@@ -136,7 +136,7 @@ function patchedUp(board: Board, fact: Done): Standing | null {
 
 /** Work on a thing that one item alone is about answers it, whatever was done to it. */
 function onlyOne(board: Board, fact: Done): Standing | null {
-  const verb = stem(fact.task.split(' ')[0]!);
+  const verb = verbOf(fact.task);
   if (BEFORE.has(verb) || NOT_YET.test(fact.quote.toLowerCase())) return null;
   const object = objectWords(fact.task);
   const thing = fact.task.split(' ').slice(1).join(' ');
@@ -162,7 +162,7 @@ const sameOneOf = (planned: string, done: string): boolean => {
 
 /** "Sand it tomorrow", and the day after "patch is sanded": the same work on the day that it was due, if only one was. */
 function dueToday(board: Board, fact: Done, day: string): Standing | null {
-  const verb = stem(fact.task.split(' ')[0]!);
+  const verb = verbOf(fact.task);
   const object = objectWords(fact.task);
   const fits = board.items
     .slice(-40)
@@ -170,7 +170,7 @@ function dueToday(board: Board, fact: Done, day: string): Standing | null {
       (item) =>
         isLive(item) &&
         (item.due === day || item.readyOn === day) &&
-        (stem(item.task.split(' ')[0]!) === verb || sameOneOf(item.task, fact.task)) &&
+        (verbOf(item.task) === verb || sameOneOf(item.task, fact.task)) &&
         sameArea(item.area, fact.area) &&
         ([...object].some((word) => item.words.has(word) || item.told.has(word)) ||
           /\b(?:it|that|them|those)\b/.test(item.history[0]?.words ?? '')),

@@ -1,5 +1,6 @@
 import { literal } from '../../parser/literal.ts';
 import { wordsOf } from '../../parser/trade/likeness.ts';
+import { lowered } from '../../parser/trade/words.ts';
 import type { Job } from './types.ts';
 
 export type Named = Pick<Job, 'id' | 'name' | 'areas'>;
@@ -27,9 +28,7 @@ const COMMON = wordsOf(
 /** Words by which a job goes: what is its name's own, and no other job's. */
 function callsOf(job: Named, others: readonly Named[]): string[] {
   const theirs = new Set(others.flatMap((other) => [...wordsOf(`${other.name} ${other.areas.join(' ')}`)]));
-  return job.name
-    .toLowerCase()
-    .replaceAll('’', "'")
+  return lowered(job.name)
     .split(/[^a-z0-9']+/)
     .map((word) => word.replace(/'s$/, ''))
     .filter((word) => {
@@ -96,7 +95,7 @@ function goesOn(said: string, here: Named, others: readonly Named[], now: string
 
 /** Sentences; one that tells of here and of elsewhere is cut at its "and"s: "six here and two for the other job". */
 function clausesOf(text: string, elsewhere: readonly RegExp[]): { said: string; start: number }[] {
-  const low = text.toLowerCase().replaceAll('’', "'");
+  const low = lowered(text);
   return [...low.matchAll(/[^.;!?\n]+/g)].flatMap(({ 0: raw, index }) => {
     const both = /\bhere\b/.test(raw) && elsewhere.some((cue) => cue.test(raw));
     // What is to be had is said once for all of them.
@@ -135,7 +134,7 @@ export function refilingIn(
   others: readonly Named[],
   numberOf: (word: string) => number | null,
 ): Refiling | null {
-  const [, , number, where] = MOVES.exec(text.trim().toLowerCase().replaceAll('’', "'")) ?? [];
+  const [, , number, where] = MOVES.exec(lowered(text.trim())) ?? [];
   if (!where) return null;
   const words = new Set(where.split(/[^a-z0-9']+/).map((word) => word.replace(/'s$/, '')));
   const named = others.filter((job) => {

@@ -1,8 +1,10 @@
 import { likeness, stem, wordsOf } from '../../parser/trade/likeness.ts';
+import { lowered } from '../../parser/trade/words.ts';
 import type { Fact, Material } from '../../parser/types.ts';
 import { remembered } from '../takeoff/reading/remembered.ts';
 import { type Piece, packOf, piecesOf } from './goodsPieces.ts';
 import { type Goods, onHandOf, openNeed, type Position, toBuy } from './materials.ts';
+import { sentenceFrom } from './meeting.ts';
 import { LEADS, POINTS, unwantedIn } from './unwanted.ts';
 
 /** What words without a count say of goods that stand on the list: only the list knows what "both tubes" are. */
@@ -57,7 +59,7 @@ const NOTHING_TOLD: ToldOfGoods = { told: [], read: (fact) => fact };
 /** Goods of the list that a note tells of in words that point back: fetched, ordered, come, gone, in the van. */
 export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: Goods): ToldOfGoods {
   if (!mayTell(text)) return NOTHING_TOLD;
-  const said = text.toLowerCase().replaceAll('’', "'");
+  const said = lowered(text);
   const out: GoodsTold[] = [];
   const taken = facts.filter((f): f is Material => f?.kind === 'material' && f.status !== 'mentioned');
   const tell = (
@@ -99,7 +101,7 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
     }
   }
   for (const match of said.matchAll(ORDERS)) {
-    const from = Math.max(said.lastIndexOf('.', match.index), said.lastIndexOf('\n', match.index)) + 1;
+    const from = sentenceFrom(said, match.index);
     const after = /^[^.;!?,\n]*/.exec(said.slice(match.index + match[0].length))![0];
     const own = piecesOf(after, match.index + match[0].length).find((p) => meant(goods, p.words, openNeed));
     const position = own

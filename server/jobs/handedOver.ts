@@ -1,4 +1,5 @@
 import { wordsOf } from '../../parser/trade/likeness.ts';
+import { lowered } from '../../parser/trade/words.ts';
 import { remembered } from '../takeoff/reading/remembered.ts';
 import { type Board, isLive, type Standing, underNumber } from './board.ts';
 import { event } from './items.ts';
@@ -49,7 +50,7 @@ const handedIn = remembered((text): Handed[] => {
   const out: Handed[] = [];
   for (const clause of text.split(/[.;!?\n]|, (?=[A-Za-z]+(?:'s| is| can| will)\b)|,? and (?=[A-Z])/)) {
     const quote = clause.trim().replace(/^(?:and|so|ok|okay|also|then|oh)[, ]+/i, '');
-    const said = quote.toLowerCase().replaceAll('’', "'");
+    const said = lowered(quote);
     for (const { says, who, what } of GIVES) {
       const match = says.exec(said);
       const name = match?.[who];

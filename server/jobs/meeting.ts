@@ -38,3 +38,7 @@ export const leadOf = (text: string, from: number, start: number) =>
         .split(/[.;!?\n]/)
         .at(-1)!
         .toLowerCase();
+
+/** Where the sentence begins that a place stands in. */
+export const sentenceFrom = (said: string, at: number): number =>
+  Math.max(said.lastIndexOf('.', at), said.lastIndexOf('\n', at)) + 1;

@@ -1,11 +1,14 @@
-import type { FollowUp, Problem } from '../../parser/types.ts';
+import { lowered } from '../../parser/trade/words.ts';
+import type { Fact, FollowUp, Problem } from '../../parser/types.ts';
 
 /**
  * What the weighed reading took for a flaw or for work, and what its words tell instead. The weights know which words
  * are likely; that goods will come, that somebody agreed, or that all is well needs no weighing. Common practice in how
  * people talk, no source.
  */
-const isWeighed = ({ rule }: Problem | FollowUp) => rule.endsWith('/weighed');
+
+/** Read by weights and by no rule. */
+export const isWeighed = ({ rule }: Pick<Fact, 'rule'>) => rule.endsWith('/weighed');
 
 const DAY =
   '(?:today|tonight|tomorrow|tmrw|(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?|next week|the \\w+|in (?:a|\\w+) (?:days?|weeks?)|by \\w+|(?:a|one|two|three|\\w+) (?:days?|weeks?))';
@@ -27,7 +30,7 @@ const UNDER_WAY =
 
 /** Whether a plan or a flaw only tells of goods on their way, or of what a supplier has. */
 export const tellsOfSupply = ({ quote }: Problem | FollowUp): boolean => {
-  const said = quote.toLowerCase().replaceAll('’', "'").trim();
+  const said = lowered(quote).trim();
   return ARRIVAL.test(said) || FROM_SUPPLIER.test(said) || UNDER_WAY.test(said);
 };
 
@@ -42,7 +45,7 @@ const UNSEEN = /^(?:i |we )?(?:didn't|did not|couldn't|don't) (?:see|notice|know
 /** Nothing to do, whatever the weights made of it. */
 export function isNoPlan(fact: FollowUp): boolean {
   if (!isWeighed(fact)) return false;
-  const said = fact.quote.toLowerCase().replaceAll('’', "'").trim();
+  const said = lowered(fact.quote).trim();
   return AGREED.test(said) || GETS_OWN.test(said) || UNSEEN.test(said);
 }
 
@@ -60,7 +63,7 @@ const DATED = new RegExp(`^(?:the |that |other )*[a-z ]+(?:'s| is| are) (?:now )
 /** No flaw, whatever the weights made of it. */
 export function isNoFlaw(fact: Problem): boolean {
   if (!isWeighed(fact)) return false;
-  const said = fact.quote.toLowerCase().replaceAll('’', "'").trim();
+  const said = lowered(fact.quote).trim();
   if (tellsOfSupply(fact) || AGREED.test(said) || PLANS.test(said) || WISHED.test(said)) return true;
   if (fact.state === 'open' && WELL.test(said)) return true;
   return PLACE_ONLY.test(said) || DATED.test(said);

@@ -23,15 +23,7 @@ export function sameBreath({ met, lead, board }: Telling, fact: Problem): Standi
     /\b(?:won't|doesn't|can't|don't|not)\b/.test(last?.problem ?? '') || (cause && SYMPTOM.test(last?.problem ?? ''));
   if (symptom && last && isLive(last) && /^, *$/.test(lead) && sameArea(last.area, area)) return last;
   // "Sign bracket is loose, two anchors pulled out": a part of it, and why.
-  if (
-    last &&
-    isLive(last) &&
-    last.problem &&
-    PARTS.has(headOf(fact.thing)) &&
-    !PARTS.has(last.head) &&
-    sameArea(last.area, area) &&
-    BESIDE.test(lead)
-  )
+  if (last && isLive(last) && last.problem && isPartOf(fact, last) && sameArea(last.area, area) && BESIDE.test(lead))
     return last;
   // "Left one split too": which of them, not what.
   if (![...wordsOf(fact.thing)].every((word) => SIDES.has(word))) return null;

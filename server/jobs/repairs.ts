@@ -1,9 +1,10 @@
 /** Which item a plan is about: the flaw that it repairs, or what was told just before it. */
-import { sameArea, stem, wordsOf } from '../../parser/trade/likeness.ts';
+import { sameArea, wordsOf } from '../../parser/trade/likeness.ts';
+import { lowered } from '../../parser/trade/words.ts';
 import type { FollowUp } from '../../parser/types.ts';
 import { isLive, type Standing, sharing } from './board.ts';
 import type { Telling } from './items.ts';
-import { PUTS } from './verbs.ts';
+import { PUTS, verbOf } from './verbs.ts';
 
 /** "The warranty card has to go in, you send that": what was told just before, in words too weak for work, is given out. */
 export function assigned({ met }: Telling, { quote, task }: FollowUp, words: ReadonlySet<string>): Standing | null {
@@ -37,7 +38,7 @@ function meantByIt({ met, lead, board }: Telling, { quote, task, area }: FollowU
   const last = met.at(-1);
   if (!last || !isLive(last) || !last.problem || !sameArea(last.area, area)) return undefined;
   if (!/^[\s,:+-]*(?:(?:and|so|plus|also|but|then)[\s,]*)*$/.test(lead) || LOOKS.test(task)) return undefined;
-  const said = quote.toLowerCase().replaceAll('’', "'");
+  const said = lowered(quote);
   if (!ELIDED.test(said) && !IT.test(said)) return undefined;
   // What stands on the list under a name of its own is no part of this.
   const words = [...wordsOf(task)];
@@ -51,7 +52,7 @@ const DAYS =
 
 /** "Grout moves to Monday", "rail I do Tuesday": a day for work that stands, and nothing else. */
 export function moved({ board }: Telling, fact: FollowUp): Standing | null {
-  const said = fact.quote.toLowerCase().replaceAll('’', "'");
+  const said = lowered(fact.quote);
   const only =
     /^(?:the |that )?[a-z]+(?: [a-z]+)? (?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?$/.test(said);
   if (!(fact.due ?? fact.notBefore) || !(only || MOVES.test(said))) return null;
@@ -60,7 +61,7 @@ export function moved({ board }: Telling, fact: FollowUp): Standing | null {
   const fits = [...sharing(board, new Set(words), 'live')].filter(
     (item) =>
       sameArea(item.area, fact.area) &&
-      (words.includes(item.head) || words.includes(stem(item.task.split(' ')[0]!))) &&
+      (words.includes(item.head) || words.includes(verbOf(item.task))) &&
       words.filter((word) => item.words.has(word) || item.told.has(word)).length * 2 > words.length,
   );
   return fits.length === 1 ? fits[0]! : null;
@@ -85,7 +86,7 @@ export function flawOf(telling: Telling, fact: FollowUp, words: ReadonlySet<stri
   const { board, met } = telling;
   const pointed = pointedAt(telling, fact) ?? meantByIt(telling, fact);
   if (pointed) return pointed;
-  const verb = stem(fact.task.split(' ')[0]!);
+  const verb = verbOf(fact.task);
   if (LOOKS.test(fact.task) || !REPAIRS.test(fact.task)) {
     // Other work, even a look at it, is for the flaw where the same note tells both.
     return met.findLast((item) => isLive(item) && item.problem && item.thing && words.has(item.head));
@@ -113,8 +114,8 @@ const REPAIRS =
 
 /** Follow-ups with different work in mind are not one: "paint the casing" is not "caulk the casing". */
 export function sameWork(item: Standing, task: string): boolean {
-  const mine = stem(task.split(' ')[0]!);
-  const theirs = stem(item.task.split(' ')[0]!);
+  const mine = verbOf(task);
+  const theirs = verbOf(item.task);
   if (mine === theirs || item.task.includes(':')) return true;
   return PUTS.has(mine) && PUTS.has(theirs);
 }

@@ -1,4 +1,5 @@
 import { stem, wordsOf } from '../../parser/trade/likeness.ts';
+import { lowered } from '../../parser/trade/words.ts';
 import type { FollowUp } from '../../parser/types.ts';
 import { remembered } from '../takeoff/reading/remembered.ts';
 import { type Board, isLive, type Standing } from './board.ts';
@@ -77,7 +78,7 @@ const NOT_YET = /\b(?:if|until|till|unless|make sure|so far|hope|hopefully|shoul
 
 /** Flaws that words say are gone, and where, if they say so ("no leaks at the trap"), whichever thing had them. */
 const goneIn = remembered((text) => {
-  const said = text.toLowerCase().replaceAll('’', "'");
+  const said = lowered(text);
   return [...said.matchAll(GONE_FLAW)]
     .filter(({ index }) => !NOT_YET.test(said.slice(Math.max(0, said.lastIndexOf('.', index)), index)))
     .map(({ 0: whole, 1: flaw, index }) => {

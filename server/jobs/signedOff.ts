@@ -1,4 +1,5 @@
 import { wordsOf } from '../../parser/trade/likeness.ts';
+import { lowered } from '../../parser/trade/words.ts';
 import { remembered } from '../takeoff/reading/remembered.ts';
 import { type Board, isLive, type Standing, underNumber } from './board.ts';
 import { setState } from './items.ts';
@@ -33,7 +34,7 @@ interface Signed {
 const signedIn = remembered((text): Signed[] => {
   const out: Signed[] = [];
   for (const quote of text.split(/[.;!?\n]/)) {
-    const said = quote.toLowerCase().replaceAll('’', "'");
+    const said = lowered(quote);
     for (const says of SAYS) {
       const match = says.exec(said);
       if (!match || NOT_YET.test(said.slice(0, match.index + match[0].length - match.at(-1)!.length))) continue;

@@ -1,4 +1,4 @@
-import { likeness, sameArea, stem, wordsOf } from '../../parser/trade/likeness.ts';
+import { likeness, sameArea, wordsOf } from '../../parser/trade/likeness.ts';
 import { compute, concerns } from '../takeoff/index.ts';
 import type { ComputedWait } from '../takeoff/types.ts';
 import { isLive, type Standing } from './board.ts';
@@ -9,6 +9,7 @@ import { leftOvers } from './leftOvers.ts';
 import type { Site } from './meeting.ts';
 import { settle } from './order.ts';
 import type { Item, JobState } from './types.ts';
+import { verbOf } from './verbs.ts';
 
 /** What a ledger shows at a moment: the list, the order, the measurements, and what the trade reckons from the notes. */
 export function stateOf(ledger: Ledger, job: Site, asOf: string): JobState {
@@ -100,7 +101,7 @@ function heldItem(
   held: Map<string, Pick<Item, 'readyOn' | 'waitingFor'>>,
 ): Item[] {
   // The step's own verb must be in it: a flaw of the same floor waits for nothing.
-  const verb = stem(wait.task.split(' ')[0]!);
+  const verb = verbOf(wait.task);
   const words = wordsOf(wait.task);
   const named = (i: Standing) => likeness(words, i.words) >= 0.5 || i.history.some((h) => h.noteId === wait.namedIn);
   const same = ledger.board.items.filter((i) => i.words.has(verb) && sameArea(i.area, wait.area) && named(i));

@@ -1,3 +1,4 @@
+import { lowered } from '../../parser/trade/words.ts';
 import { remembered } from '../takeoff/reading/remembered.ts';
 
 /**
@@ -21,13 +22,13 @@ const STAYS =
 
 /** Whether a flaw's own words with those right behind it say that another sees to it or that it stays as it is. */
 export const isLeftToThem = remembered((words) => {
-  const said = words.toLowerCase().replaceAll('’', "'");
+  const said = lowered(words);
   return SEES_TO.test(said) || OWN.test(said) || STAYS.test(said);
 });
 
 /** "Her electrician is already booked for that", "he'll fix it himself": a plan that is another's own. */
 export const isTheirPlan = remembered((quote) => {
-  const said = quote.toLowerCase().replaceAll('’', "'");
+  const said = lowered(quote);
   return OF_HOUSE.test(said) && (SEES_TO.test(said) || OWN.test(said));
 });
 const OF_HOUSE = new RegExp(

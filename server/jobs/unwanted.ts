@@ -1,4 +1,5 @@
 import { remembered } from '../takeoff/reading/remembered.ts';
+import { sentenceFrom } from './meeting.ts';
 
 /** Words that say of goods that nobody has to buy them. */
 interface Unwanted {
@@ -47,7 +48,7 @@ export const POINTS =
 export const unwantedIn = remembered((said): Unwanted[] =>
   SAYS.flatMap((says) =>
     [...said.matchAll(says)].map(({ 0: whole, 1: named, index }) => {
-      const from = Math.max(said.lastIndexOf('.', index), said.lastIndexOf('\n', index)) + 1;
+      const from = sentenceFrom(said, index);
       return { named: named!.trim(), start: index, end: index + whole.length, from, before: said.slice(0, from) };
     }),
   ),

@@ -1,4 +1,5 @@
 import { wordsOf } from '../../parser/trade/likeness.ts';
+import { lowered } from '../../parser/trade/words.ts';
 import type { Decision, Done, Fact } from '../../parser/types.ts';
 import { remembered } from '../takeoff/reading/remembered.ts';
 import { type Board, isLive } from './board.ts';
@@ -29,7 +30,7 @@ const FLAW_GONE =
 
 /** Read as a flaw, and said to be well: "newel's solid now", "the drip's gone". */
 export const tellsWell = remembered((quote): boolean => {
-  const said = quote.toLowerCase().replaceAll('’', "'").trim();
+  const said = lowered(quote).trim();
   const well = IS_WELL.exec(said);
   return !NOT_SO.test(said) && (FLAW_GONE.test(said) || (well !== null && !ILL.test(said)));
 });
@@ -108,7 +109,7 @@ const toldIn = remembered((text) => {
   let before = '';
   for (const { 0: raw, index } of text.matchAll(CLAUSES)) {
     const lead = /^\s*(?:(?:and|so|but|ok|okay|yeah|also|then|plus|alright)\s+)*/i.exec(raw)![0].length;
-    const said = raw.slice(lead).trim().toLowerCase().replaceAll('’', "'");
+    const said = lowered(raw.slice(lead).trim());
     if (said.length > 90 || said.length < 6) continue;
     const well = IS_WELL.exec(said);
     const named =
@@ -153,7 +154,7 @@ const overlap = (a: { start: number; end: number }, b: { start: number; end: num
 export const tellsDrop = (text: string) => droppedIn(text).length > 0;
 
 const droppedIn = remembered((text): Decision[] => {
-  const said = text.toLowerCase().replaceAll('’', "'");
+  const said = lowered(text);
   return [
     ...said.matchAll(LEAVES),
     ...said.matchAll(SCRATCHES),

@@ -89,7 +89,7 @@ export function fullerNames(
 }
 
 /** What speaks for a thing being counted so wherever it stands: its kind and its unit. */
-export function sortFeatures(lot: Lot, chunks: readonly Chunk[]): string[] {
+function sortFeatures(lot: Lot, chunks: readonly Chunk[]): string[] {
   const head = chunks.at(-1)!;
   const kind = kindOf(head);
   const unit = unitOf(lot);

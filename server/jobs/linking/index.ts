@@ -1,9 +1,10 @@
 import { dot, onDemand, rowsOf, type Weights } from '../../../parser/facts/weights.ts';
-import { sameArea, stem } from '../../../parser/trade/likeness.ts';
+import { sameArea } from '../../../parser/trade/likeness.ts';
 import { isLive, isWork, type Standing } from '../board.ts';
 import type { Telling } from '../items.ts';
 import { numbersClash, placesClash } from '../match.ts';
-import { stems } from '../verbs.ts';
+import { isWeighed } from '../noItem.ts';
+import { stems, verbOf } from '../verbs.ts';
 import { type Naming, namingOf, signsOfItem, signsOfNew, signsOfNone, type Told } from './signs.ts';
 import { LINKS } from './table.ts';
 
@@ -55,7 +56,7 @@ const LOOKS = stems('measure look check mark price order buy walk call text ask 
 function mayBe({ fact, sort, words, verb }: Naming, item: Standing): boolean {
   if (!sameArea(fact.area, item.area) || numbersClash(words, item.words)) return false;
   // Measuring it ends nothing.
-  if (sort === 'done' && LOOKS.has(verb) && verb !== stem(item.task.split(' ')[0]!)) return false;
+  if (sort === 'done' && LOOKS.has(verb) && verb !== verbOf(item.task)) return false;
   return !placesClash({ words, area: fact.area, quote: fact.quote }, item);
 }
 
@@ -63,7 +64,7 @@ function mayBe({ fact, sort, words, verb }: Naming, item: Standing): boolean {
 export function optionsOf(telling: Telling, naming: Naming): Option[] {
   const out: Option[] = [{ is: 'new', signs: signsOfNew(naming) }];
   // Only what weights read may be left out: what a rule read was said plainly, and finished work has its line in the day's log.
-  if ((naming.sort === 'plan' || naming.sort === 'flaw') && naming.fact.rule.endsWith('/weighed'))
+  if ((naming.sort === 'plan' || naming.sort === 'flaw') && isWeighed(naming.fact))
     out.push({ is: 'none', signs: signsOfNone(naming, telling) });
   for (const item of itemsNear(telling, naming)) out.push({ is: item, signs: signsOfItem(telling, naming, item) });
   return out;
@@ -85,7 +86,7 @@ const MARGIN = 0.3;
  * no item, weights learned from annotated jobs decide.
  */
 export const link: Linker = (telling, fact, ruled) => {
-  if (ruled.item || !fact.rule.endsWith('/weighed'))
+  if (ruled.item || !isWeighed(fact))
     return { item: ruled.item, kept: true, perhaps: ruled.item ? null : ruled.perhaps };
   weights ??= onDemand(rowsOf(LINKS), ([cell]) => Number(cell) / 100);
   let best: Standing | null = null;

@@ -1,10 +1,11 @@
 /** What speaks for and against: that words told are of an item that stands, of a new one, or of none. */
-import { stem, wordsOf } from '../../../parser/trade/likeness.ts';
+import { wordsOf } from '../../../parser/trade/likeness.ts';
+import { lowered } from '../../../parser/trade/words.ts';
 import type { Done, FollowUp, Problem } from '../../../parser/types.ts';
 import { isLive, isWork, type Standing } from '../board.ts';
 import type { Telling } from '../items.ts';
 import { headIn } from '../match.ts';
-import { BEFORE, ENDS, PUTS } from '../verbs.ts';
+import { BEFORE, ENDS, PUTS, verbOf } from '../verbs.ts';
 
 export type Told = Problem | FollowUp | Done;
 
@@ -39,7 +40,7 @@ export function namingOf(fact: Told): Naming {
     words,
     said: new Set([...words, ...wordsOf(fact.quote)]),
     head: headIn(thing, fact.quote, fact.area),
-    verb: fact.kind === 'problem' ? '' : stem(fact.task.split(' ')[0]!),
+    verb: fact.kind === 'problem' ? '' : verbOf(fact.task),
     points: POINTS.test(fact.quote.toLowerCase()),
   };
 }
@@ -85,7 +86,7 @@ export function signsOfItem(telling: Telling, naming: Naming, item: Standing): s
   let its = 0;
   for (const word of item.words) if (said.has(word)) its++;
   const when = since(telling, item);
-  const owed = stem(item.task.split(' ')[0]!);
+  const owed = verbOf(item.task);
   const flaw = item.problem === null ? null : [...wordsOf(item.problem)].some((word) => said.has(word));
   const heads =
     head === item.head
@@ -133,11 +134,7 @@ export function signsOfItem(telling: Telling, naming: Naming, item: Standing): s
   return out;
 }
 
-const wordsIn = (text: string): string[] =>
-  text
-    .toLowerCase()
-    .replaceAll('’', "'")
-    .match(/[a-z][a-z']*/g) ?? [];
+const wordsIn = (text: string): string[] => lowered(text).match(/[a-z][a-z']*/g) ?? [];
 
 /** Signs that a fact opens an item. */
 export function signsOfNew({ sort, points, words }: Naming): string[] {
@@ -147,11 +144,10 @@ export function signsOfNew({ sort, points, words }: Naming): string[] {
 /** Signs that a fact is no item at all: seen, explained, arranged, or somebody else's. */
 export function signsOfNone({ fact, sort, points }: Naming, { entry, tail, lead }: Telling): string[] {
   const said = wordsIn(fact.quote);
-  const weighed = fact.rule.endsWith('/weighed') ? 'weighed' : 'ruled';
   return [
     'none',
     `none ${sort}`,
-    `none ${sort} ${weighed}`,
+    `none ${sort} weighed`,
     `none size ${said.length > 12 ? 'long' : said.length > 6 ? 'middle' : said.length > 3 ? 'short' : 'scrap'}`,
     `none points ${points}`,
     `none first ${said[0] ?? ''}`,
