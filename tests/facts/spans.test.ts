@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { rangesOf } from '../../parser/facts/spans/tagger.ts';
+import { likelyRanges } from '../../parser/facts/spans/likely.ts';
 import { readTable } from '../../parser/facts/spans/weights.ts';
 import { columns } from '../../parser/facts/weights.ts';
 import { readNote } from '../../parser/index.ts';
@@ -12,34 +12,47 @@ describe('likeliest places of chunks', () => {
   const weights = {
     pulls: new Map([
       ['leak', { begin: 2, goOn: 0 }],
-      ['more', { begin: -2, goOn: 2 }],
-      ['else', { begin: -2, goOn: -2 }],
+      ['more', { begin: -4, goOn: 2 }],
+      ['else', { begin: -4, goOn: -4 }],
       ['rule', { begin: 0, goOn: 0 }],
     ]),
     steps: { 'goOn>goOn': 0.5 },
   };
 
+  const ranges = (features: string[][], witness = '', trust = 0) =>
+    likelyRanges(features, weights, witness, trust).map(({ from, until }) => ({ from, until }));
+
   it('begins where the pull is strong and goes on while it holds', () => {
-    expect(rangesOf([['else'], ['leak'], ['more'], ['more'], ['else']], weights, '', 0)).toEqual([
-      { from: 1, until: 4 },
-    ]);
+    expect(ranges([['else'], ['leak'], ['more'], ['more'], ['else']])).toEqual([{ from: 1, until: 4 }]);
   });
 
   it('tells two that touch apart', () => {
-    expect(rangesOf([['leak'], ['more'], ['leak'], ['more']], weights, '', 0)).toEqual([
+    expect(ranges([['leak'], ['more'], ['leak'], ['more']])).toEqual([
       { from: 0, until: 2 },
       { from: 2, until: 4 },
     ]);
   });
 
   it('never goes on from nothing, and finds nothing in nothing', () => {
-    expect(rangesOf([['more'], ['else']], weights, '', 0)).toEqual([]);
-    expect(rangesOf([], weights, '', 0)).toEqual([]);
+    expect(ranges([['more'], ['else']])).toEqual([]);
+    expect(ranges([])).toEqual([]);
+  });
+
+  it('counts all ways to place the chunks', () => {
+    // One chunk: out weighs 1, begin weighs e^2.
+    const [leak] = likelyRanges([['leak']], weights, '', 0);
+    expect(leak!.likely).toBeCloseTo(Math.E ** 2 / (1 + Math.E ** 2), 10);
+    // Two: out-out 1, out-begin e^-4, begin-out e^2, begin-begin e^-2, begin-goOn e^4; the last three tell of the first chunk.
+    const [all] = likelyRanges([['leak'], ['more']], weights, '', 0);
+    const begun = Math.E ** 2 + Math.E ** -2 + Math.E ** 4;
+    expect(all).toMatchObject({ from: 0, until: 2 });
+    expect(all!.likely).toBeCloseTo(begun / (begun + 1 + Math.E ** -4), 10);
   });
 
   it('adds its trust where a rule is the witness', () => {
-    expect(rangesOf([['else', 'rule']], weights, 'rule', 3)).toEqual([{ from: 0, until: 1 }]);
-    expect(rangesOf([['else', 'rule']], weights, 'rule', 1)).toEqual([]);
+    const likely = (trust: number) => likelyRanges([['else', 'rule']], weights, 'rule', trust)[0]?.likely ?? 0;
+    expect(likely(5)).toBeCloseTo(Math.E / (1 + Math.E), 10);
+    expect(likely(3)).toBeCloseTo(1 / (1 + Math.E), 10);
   });
 });
 

@@ -36,8 +36,21 @@ export async function laidOpen(): Promise<Laid[]> {
   );
 }
 
+/** Where an answer stands in its note, and whether a careful reader may leave it out. */
+export interface Answer {
+  start: number;
+  end: number;
+  optional: boolean;
+}
+
 /** A note to learn from: what is known at each chunk, and where each chunk truly stands. */
 export interface Lesson {
+  talk: Talk;
+  /** What the rules read in it. */
+  byRule: readonly Fact[];
+  tuned: boolean;
+  file: number;
+  answers: Record<SpanKind, readonly Answer[]>;
   features: string[][];
   /** 0 outside, 1 at the begin, 2 further on; a list a kind. Null within what a careful reader may leave out. */
   places: Record<SpanKind, (number | null)[]>;
@@ -45,11 +58,16 @@ export interface Lesson {
 
 export const lessons = async (): Promise<Lesson[]> => (await laidOpen()).map(lesson);
 
-function lesson({ note, talk, tuned }: Laid): Lesson {
+function lesson({ note, talk, tuned, file }: Laid): Lesson {
   const told = factsByRule(talk);
-  const proposed: Fact[] = [...told.goods, ...told.measurements, ...told.problems, ...told.done, ...told.followUps];
-  const features = featuresOf(told.spoken, proposed);
+  const byRule: Fact[] = [...told.goods, ...told.measurements, ...told.problems, ...told.done, ...told.followUps];
+  const features = featuresOf(told.spoken, byRule);
   return {
+    talk: told.spoken,
+    byRule,
+    tuned,
+    file,
+    answers: Object.fromEntries(KINDS.map((kind) => [kind, spansOf(note, kind)])) as unknown as Lesson['answers'],
     // Where rules were fitted to a note, their word is kept apart, so that no weight learns to trust them too far.
     features: tuned
       ? features.map((names) => names.map((name) => (name.startsWith('r') ? `fitted ${name}` : name)))
@@ -58,7 +76,7 @@ function lesson({ note, talk, tuned }: Laid): Lesson {
   };
 }
 
-function placesOf(talk: Talk, spans: readonly { start: number; end: number; optional: boolean }[]): (number | null)[] {
+function placesOf(talk: Talk, spans: readonly Answer[]): (number | null)[] {
   const places: (number | null)[] = talk.chunks.map(() => 0);
   const inOrder = [...spans].sort((a, b) => a.start - b.start);
   for (const span of inOrder.filter((s) => !s.optional)) {
@@ -95,7 +113,7 @@ export const flaws = async (): Promise<(Example & { tuned: boolean })[]> =>
     }),
   );
 
-export const spansOf = (note: Note, kind: SpanKind) =>
+export const spansOf = (note: Note, kind: SpanKind): Answer[] =>
   note.gold[LIST[kind]].map(({ quote, optional = false }) => {
     const start = note.text.indexOf(quote);
     return { start, end: start + quote.length, optional };

@@ -5,18 +5,13 @@ import { readProblems } from '../problems.ts';
 import type { Talk } from '../talk.ts';
 import { cutAround, shared } from './cut.ts';
 import { featuresOf, KINDS, type SpanKind } from './features.ts';
+import { proposalsIn } from './likely.ts';
 import { nameIn } from './names.ts';
 import { doneIn, followUpIn, problemIn } from './plainly.ts';
 import { leftOut } from './plainOrders.ts';
 import { isRepaired } from './repaired.ts';
-import { rangesOf } from './tagger.ts';
 import { shipped } from './weights.ts';
-
-/**
- * What a rule's word counts for beyond its learned weights: those were learned from whole notes, where a rule is wrong
- * more often than in the one plain sentence that people type. Found by trying on annotated notes.
- */
-const TRUST = 1;
+import { held } from './whole.ts';
 
 /** A note of so few clauses has nothing to weigh: what the rules read in it stands. */
 const PLAIN = 3;
@@ -30,9 +25,9 @@ interface ByRule {
 }
 
 /**
- * Problems, plans and finished work. The rules propose; weights learned from annotated notes decide where each kind
- * stands (`spans/table.ts`); the rules then read each place again, cut out of its run-on
- * surroundings, and weights choose its name (`names.ts`).
+ * Problems, plans and finished work. Weights learned from annotated notes tell from each chunk, and from what the rules
+ * read there, where each kind may stand (`table.ts`); others weigh each such span as a whole (`wholeTable.ts`). The rules
+ * then read each place again, cut out of its run-on surroundings, and weights choose its name (`names.ts`).
  */
 export function weighed(talk: Talk, byRule: ByRule): Fact[] {
   if (talk.frames.length <= PLAIN) return [...byRule.problems, ...byRule.done, ...byRule.followUps];
@@ -67,16 +62,14 @@ export function weighed(talk: Talk, byRule: ByRule): Fact[] {
   return [...taken, ...leftOut(talk, byRule.followUps, [...taken, ...byRule.goods])];
 }
 
-function spansOf(talk: Talk, proposed: readonly Fact[]): Record<SpanKind, Span[]> {
-  const features = featuresOf(talk, proposed);
-  const weights = shipped();
+function spansOf(talk: Talk, byRule: readonly Fact[]): Record<SpanKind, Span[]> {
+  const chosen = held(talk, byRule, proposalsIn(featuresOf(talk, byRule), shipped()));
   return Object.fromEntries(
     KINDS.map((kind) => [
       kind,
-      rangesOf(features, weights[kind], `r=${kind}B`, TRUST).map(({ from, until }) => ({
-        start: talk.chunks[from]!.start,
-        end: talk.chunks[until - 1]!.end,
-      })),
+      chosen
+        .filter((one) => one.kind === kind)
+        .map(({ from, until }) => ({ start: talk.chunks[from]!.start, end: talk.chunks[until - 1]!.end })),
     ]),
   ) as Record<SpanKind, Span[]>;
 }
