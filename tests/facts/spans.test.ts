@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { likelyRanges } from '../../parser/facts/spans/likely.ts';
+import { likelyRanges, type Proposal } from '../../parser/facts/spans/likely.ts';
+import { noteSigns } from '../../parser/facts/spans/noteSigns.ts';
 import { readTable } from '../../parser/facts/spans/weights.ts';
 import { columns } from '../../parser/facts/weights.ts';
 import { readNote } from '../../parser/index.ts';
@@ -53,6 +54,34 @@ describe('likeliest places of chunks', () => {
     const likely = (trust: number) => likelyRanges([['else', 'rule']], weights, 'rule', trust)[0]?.likely ?? 0;
     expect(likely(5)).toBeCloseTo(Math.E / (1 + Math.E), 10);
     expect(likely(3)).toBeCloseTo(1 / (1 + Math.E), 10);
+  });
+});
+
+describe('what the rest of a note says of a span', () => {
+  const leak: Proposal = { kind: 'problem', from: 4, until: 8, likely: 0.5 };
+  const fixed: Proposal = { kind: 'done', from: 6, until: 10, likely: 0.9 };
+  const painted: Proposal = { kind: 'done', from: 0, until: 4, likely: 0.7 };
+  const doubted: Proposal = { kind: 'followUp', from: 10, until: 12, likely: 0.2 };
+  const signs = noteSigns([painted, leak, fixed, doubted], leak, 'copula');
+
+  it('tells which other kinds may stand at the same words', () => {
+    expect(signs.filter((s) => s.startsWith('beside='))).toEqual([
+      'beside=followUp|none',
+      'beside=followUp|none|3',
+      'beside=done|5',
+      'beside=done|5|3',
+    ]);
+  });
+
+  it('tells its neighbours, but those that are hardly likely', () => {
+    expect(signs).toEqual(expect.arrayContaining(['before gap=done|0', 'before likely=done|4', 'after none']));
+  });
+
+  it('tells how much of the note is of each kind, as a whole and up to here', () => {
+    // 0.5 flaws and 1.6 finished work of 2.3 in all; before it finished work alone.
+    expect(signs).toEqual(
+      expect.arrayContaining(['share=problem|1', 'share=done|3', 'so far=done|4', 'so far=problem|0', 'expected=1']),
+    );
   });
 });
 

@@ -50,7 +50,7 @@ export interface Lesson {
   byRule: readonly Fact[];
   tuned: boolean;
   file: number;
-  answers: Record<SpanKind, readonly Answer[]>;
+  answers: Record<SpanKind, Answer[]>;
   features: string[][];
   /** 0 outside, 1 at the begin, 2 further on; a list a kind. Null within what a careful reader may leave out. */
   places: Record<SpanKind, (number | null)[]>;
@@ -67,7 +67,7 @@ function lesson({ note, talk, tuned, file }: Laid): Lesson {
     byRule,
     tuned,
     file,
-    answers: Object.fromEntries(KINDS.map((kind) => [kind, spansOf(note, kind)])) as unknown as Lesson['answers'],
+    answers: Object.fromEntries(KINDS.map((kind) => [kind, spansOf(note, kind)])) as Lesson['answers'],
     // Where rules were fitted to a note, their word is kept apart, so that no weight learns to trust them too far.
     features: tuned
       ? features.map((names) => names.map((name) => (name.startsWith('r') ? `fitted ${name}` : name)))
