@@ -2,7 +2,7 @@ import { parse } from 'csv-parse/sync';
 import Fraction from 'fraction.js';
 import { tokenise } from '../../parser/hearing/tokens.ts';
 import { readQuantities } from '../../parser/quantities/index.ts';
-import { remembered } from '../takeoff/reading/remembered.ts';
+import { remembered } from '../../parser/remembered.ts';
 
 /** One line of a firm's price list. */
 export interface CatalogueRow {

@@ -3,11 +3,11 @@ import { readQuantities } from '../../parser/quantities/index.ts';
 import { readTimes } from '../../parser/times/index.ts';
 import { stem } from '../../parser/trade/likeness.ts';
 import type { Decision, Done, Fact, FollowUp, Problem } from '../../parser/types.ts';
+import { tellsDrop } from './dropsTold.ts';
 import { goodsAsSaid, sentenceOf } from './goodsAsSaid.ts';
 import { sentenceFrom } from './meeting.ts';
 import { isNoFlaw, isNoPlan } from './noItem.ts';
 import { verbOf } from './verbs.ts';
-import { tellsDrop } from './workTold.ts';
 
 /** A fact as its whole note means it, of another kind where need be; null where the note means no such thing. */
 export function asSaid(fact: Fact, text: string, facts: readonly Fact[], at: string): Fact | null {

@@ -1,7 +1,7 @@
+import { remembered } from '../../parser/remembered.ts';
 import { likeness, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import { lowered } from '../../parser/trade/words.ts';
 import type { Fact, Material } from '../../parser/types.ts';
-import { remembered } from '../takeoff/reading/remembered.ts';
 import { type Piece, packOf, piecesOf } from './goodsPieces.ts';
 import { type Goods, onHandOf, openNeed, type Position, toBuy } from './materials.ts';
 import { sentenceFrom } from './meeting.ts';

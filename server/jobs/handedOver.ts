@@ -1,6 +1,6 @@
+import { remembered } from '../../parser/remembered.ts';
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import { lowered } from '../../parser/trade/words.ts';
-import { remembered } from '../takeoff/reading/remembered.ts';
 import { type Board, isLive, type Standing, underNumber } from './board.ts';
 import { event } from './items.ts';
 import type { Question } from './ledger.ts';

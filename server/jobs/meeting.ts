@@ -1,5 +1,6 @@
 import type { SiteFacts } from '../takeoff/types.ts';
 import type { Standing } from './board.ts';
+import type { Endings } from './endings/index.ts';
 import type { Ledger } from './ledger.ts';
 import type { Linker } from './linking/index.ts';
 import type { Rulings } from './rulings.ts';
@@ -10,6 +11,8 @@ export type Site = Pick<Job, 'areas' | 'builtYear' | 'crew'> &
   Pick<SiteFacts, 'packFor'> & {
     /** Another judge of what facts are told of: the teacher, when the weights are learned. */
     linker?: Linker;
+    /** Another judge of what notes tell of as finished: for the same use. */
+    endings?: Endings;
   };
 
 /** A note while it is met: what it has touched so far. */

@@ -3,6 +3,8 @@ import type { Decision, Fact, FollowUp, Material } from '../../parser/types.ts';
 import { isLive } from './board.ts';
 import { meetDone } from './closing.ts';
 import { obey } from './commands.ts';
+import { dropsTold } from './dropsTold.ts';
+import { endingsIn } from './endings/index.ts';
 import { isBare, isPackWord } from './goodsAsSaid.ts';
 import { inFull, kindOf, made, packsOf, putIn, takeGoods } from './goodsMet.ts';
 import { goodsTold } from './goodsTold.ts';
@@ -17,11 +19,10 @@ import { measure } from './measurements.ts';
 import { leadOf, type Meeting, type Site } from './meeting.ts';
 import { tellsOfSupply } from './noItem.ts';
 import type { Rulings } from './rulings.ts';
-import { isOthers, isPurchase, leftOut, settledIn } from './sieve.ts';
+import { isOthers, isPurchase, leftOut } from './sieve.ts';
 import { signOff } from './signedOff.ts';
 import { isTheirPlan } from './theirs.ts';
 import type { Entry } from './types.ts';
-import { dropsTold, tellsWell, workTold } from './workTold.ts';
 
 /** Takes a note's facts into the ledger, in the order of their words. True where it rules on an earlier fact. */
 export function meetNote(
@@ -47,7 +48,6 @@ export function meetNote(
     link: job.linker ?? link,
   };
   const byList: Step[] = [];
-  for (const fact of workTold(text, facts, ledger.board)) byList.push({ fact, key: `${noteId}/${fact.start}w` });
   const drops = dropsTold(text, facts);
   for (const fact of drops) byList.push({ fact, key: `${noteId}/${fact.start}d` });
   const { told, read } = goodsTold(text, facts, ledger.goods);
@@ -68,8 +68,11 @@ export function meetNote(
     if (position ? takeGoods(meeting, position, fact as Material) : meetFact(meeting, fact, key)) return true;
     meeting.told = Math.max(meeting.told, fact.end);
   }
-  for (const item of settledIn(ledger.board, text, meeting.met, entry.at, job.areas))
-    setState(ledger.board, item, entry, 'done', null);
+  for (const { item, quote } of (job.endings ?? endingsIn)(ledger.board, entry, text, facts, meeting.met)) {
+    setState(ledger.board, item, entry, 'done', quote);
+    dayOf(ledger, entry.at.slice(0, 10)).done.push(item.task);
+    putIn(meeting, item.task, quote);
+  }
   signOff(ledger.board, entry, text, job.areas);
   handOver({ board: ledger.board, entry, noteId, questions: ledger.questions }, text, job.crew ?? []);
   const asked = facts.find((fact) => fact.ask);
@@ -104,11 +107,6 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
   };
   switch (fact.kind) {
     case 'problem': {
-      const well = fact.state === 'open' && tellsWell(fact.quote);
-      if (well) {
-        meetDone(telling, { ...fact, kind: 'done', task: `finish ${fact.thing}`, who: null });
-        break;
-      }
       const item = meetProblem(telling, fact);
       if (item) {
         met.push(item);

@@ -1,8 +1,5 @@
-import { stem, wordsOf } from '../../parser/trade/likeness.ts';
-import { lowered } from '../../parser/trade/words.ts';
+import { wordsOf } from '../../parser/trade/likeness.ts';
 import type { FollowUp } from '../../parser/types.ts';
-import { remembered } from '../takeoff/reading/remembered.ts';
-import { type Board, isLive, type Standing } from './board.ts';
 import { findGoods, type Goods } from './materials.ts';
 import { tellsOfSupply } from './noItem.ts';
 
@@ -69,53 +66,4 @@ export function isOthers(fact: FollowUp, lead: string): 'comes to us' | 'not our
 export function fixedBy(task: string): string | null {
   const match = /^(?:install|put|replace|swap|change|hang|set|fit|lay|mount|apply|use)\b (?:new )?(.+)$/.exec(task);
   return match ? match[1]!.replace(/\b(?:in|on|up|down|back)\b.*$/, '').trim() || null : null;
-}
-
-const GONE_FLAW =
-  /\b(?:no (?:more )?|stopped |not |doesn't |don't |isn't |quit )(drips?|dripping|leaks?|leaking|seep|seeping|buzz|buzzing|squeak|squeaks|squeaking|rattle|rattles|rattling|rubbing|rub|wobble|wobbling|stick|sticking|smell|tripping)\b/g;
-/** A look that finds nothing yet, or a wish, ends nothing. */
-const NOT_YET = /\b(?:if|until|till|unless|make sure|so far|hope|hopefully|should be|yesterday|was)\b/;
-
-/** Flaws that words say are gone, and where, if they say so ("no leaks at the trap"), whichever thing had them. */
-const goneIn = remembered((text) => {
-  const said = lowered(text);
-  return [...said.matchAll(GONE_FLAW)]
-    .filter(({ index }) => !NOT_YET.test(said.slice(Math.max(0, said.lastIndexOf('.', index)), index)))
-    .map(({ 0: whole, 1: flaw, index }) => {
-      const place = /^ (?:at|on|in|from|around|by|under) ([a-z' ]+)/.exec(said.slice(index + whole.length))?.[1];
-      return { flaw: stem(flaw!), place: [...wordsOf(place ?? '')] };
-    });
-});
-
-/** Flaws that a note says are gone: "no more buzz", "no drips". Of the room just spoken of, or the only such flaw. */
-export function settledIn(
-  board: Board,
-  text: string,
-  met: readonly Standing[],
-  at: string,
-  areas: readonly string[],
-): Standing[] {
-  const gone = goneIn(text);
-  if (!gone.length) return [];
-  const said = text.toLowerCase();
-  const out: Standing[] = [];
-  const rooms = areas.filter((area) => said.includes(area.toLowerCase()));
-  const elsewhere = (area: string) => rooms.length > 0 && !rooms.includes(area);
-  for (const { flaw, place } of gone) {
-    const fits = [...(board.live.get(flaw) ?? [])].filter(
-      (item) =>
-        isLive(item) &&
-        item.problem &&
-        wordsOf(item.problem).has(flaw) &&
-        !met.includes(item) &&
-        item.history[0]!.at < at &&
-        (!place.length || place.some((word) => item.words.has(word) || item.told.has(word))) &&
-        (item.area === null || !elsewhere(item.area)),
-    );
-    // A test that finds nothing clears every such flaw; a word in passing clears the room's, or the only one.
-    const tried = /\b(?:re-?tested|tested|ran|hosed?|turned|filled|flushed|checked)\b/.test(said);
-    const here = fits.filter((item) => item.area !== null && said.includes(item.area.toLowerCase()));
-    out.push(...(here.length ? here : tried || fits.length === 1 ? fits : []));
-  }
-  return [...new Set(out)];
 }

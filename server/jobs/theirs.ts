@@ -1,5 +1,5 @@
+import { remembered } from '../../parser/remembered.ts';
 import { lowered } from '../../parser/trade/words.ts';
-import { remembered } from '../takeoff/reading/remembered.ts';
 
 /**
  * A flaw that is somebody else's, or that is to stay: no item. Right behind it, or in its own words, people say who sees to

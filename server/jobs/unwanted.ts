@@ -1,4 +1,4 @@
-import { remembered } from '../takeoff/reading/remembered.ts';
+import { remembered } from '../../parser/remembered.ts';
 import { sentenceFrom } from './meeting.ts';
 
 /** Words that say of goods that nobody has to buy them. */

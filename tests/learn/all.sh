@@ -9,4 +9,5 @@ npx tsx tests/learn/days.ts
 npx tsx tests/learn/names.ts
 npx tsx tests/learn/spans.ts
 npx tsx tests/learn/links.ts
+npx tsx tests/learn/endings.ts
 npx biome format --write parser/facts server/jobs

@@ -3,54 +3,27 @@
  * item, and writes `server/jobs/linking/table.ts`. With `--judge` it writes nothing, but learns from five sixths of the jobs
  * at a time and counts on the last how often it chooses right. A job's items say in `told` where the notes speak of them.
  */
-import { readNote } from '../../parser/index.ts';
 import type { Standing } from '../../server/jobs/board.ts';
-import { type Entry, fold } from '../../server/jobs/index.ts';
+import { fold } from '../../server/jobs/index.ts';
 import { type Linker, type Option, optionsOf } from '../../server/jobs/linking/index.ts';
 import { namingOf } from '../../server/jobs/linking/signs.ts';
-import { loadWordClass } from '../../server/words/wordClass.ts';
 import { type Choice, choose, learn } from './choice.ts';
 import { linesOf, writeTable } from './table.ts';
-import { type ToldJob, toldJobs } from './toldJobs.ts';
+import { entriesOf, hitsOf, noteOf, type ToldJob, toldJobs } from './toldJobs.ts';
 
 const SETTINGS = { epochs: 12, rate: 0.15, shrink: 0.1, atLeast: 3 };
 const LEAST = 0.05;
 const FOLDS = 6;
 
-const wordClass = await loadWordClass();
-
-const entriesOf = (job: ToldJob): Entry[] =>
-  job.notes.map((note, k) => {
-    const noteId = `${job.id}-${k}`;
-    const { facts } = readNote(note.text, { saidAt: note.saidAt, areas: job.rooms, wordClass });
-    return {
-      id: noteId,
-      jobId: job.id,
-      at: note.saidAt,
-      by: note.by ?? null,
-      source: { noteId, start: 0, end: note.text.length },
-      what: { kind: 'noteRead', facts, text: note.text, parser: '1' },
-    };
-  });
-
 /** Folds a job with a teacher who knows its items, and notes down every choice that the rules leave open. */
 function choicesOf(job: ToldJob, n: number): Choice[] {
   const choices: Choice[] = [];
-  const items = [...job.end.open, ...job.end.closed];
   const keys = new Map<number, string>();
   const teacher: Linker = (telling, fact, ruled) => {
     const { board, key } = telling;
-    const note = Number(telling.entry.id.split('-').at(-1));
-    const text = job.notes[note]!.text;
+    const note = noteOf(telling.entry.id);
     const standing = (i: number): Standing | undefined => board.byKey.get(keys.get(i) ?? '');
-    const hits = items.flatMap((item, i) =>
-      item.told.flatMap(({ note: at, quote, does }) => {
-        if (at !== note) return [];
-        const start = text.indexOf(quote);
-        const shared = Math.min(start + quote.length, fact.end) - Math.max(start, fact.start);
-        return shared >= 0.5 * Math.min(quote.length, fact.end - fact.start) ? [{ i, does }] : [];
-      }),
-    );
+    const hits = hitsOf(job, note, fact);
     const naming = namingOf(fact);
     const finished = naming.sort === 'done' || naming.sort === 'fixed';
     const hit = hits.find(({ does }) => (does === 'closes') === finished) ?? hits[0];

@@ -1,4 +1,4 @@
-import { remembered } from '../reading/remembered.ts';
+import { remembered } from '../../../parser/remembered.ts';
 import type { NoteFacts } from '../types.ts';
 
 const HOUSE =

@@ -1,5 +1,5 @@
+import { remembered } from '../../../parser/remembered.ts';
 import type { Fact } from '../../../parser/types.ts';
-import { remembered } from '../reading/remembered.ts';
 import type { Computed, NoteFacts, SiteFacts } from '../types.ts';
 import { builtIn } from './builtYear.ts';
 import { HAZARDS, type Hazard } from './hazards.ts';

@@ -1,4 +1,4 @@
-import { remembered } from '../reading/remembered.ts';
+import { remembered } from '../../../parser/remembered.ts';
 import type { Said } from '../reading/said.ts';
 import type { Computed } from '../types.ts';
 import { anchors } from './heard/anchors.ts';

@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import { remembered } from '../reading/remembered.ts';
+import { remembered } from '../../../parser/remembered.ts';
 import type { Said } from '../reading/said.ts';
 import type { ComputedLine } from '../types.ts';
 import { cutList } from './cutList.ts';

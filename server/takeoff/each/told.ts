@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
 import { plural } from '../../../parser/quantities/plural.ts';
-import { readOnce } from '../reading/remembered.ts';
+import { readOnce } from '../reading/readOnce.ts';
 import { figureAt, type Said, saying } from '../reading/said.ts';
 
 /** "Two to a toilet": so many of some goods for each of some thing. */

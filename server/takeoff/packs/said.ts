@@ -1,6 +1,6 @@
 import type Fraction from 'fraction.js';
 import { likeness, wordsOf } from '../../../parser/trade/likeness.ts';
-import { readOnce } from '../reading/remembered.ts';
+import { readOnce } from '../reading/readOnce.ts';
 import { figureAt, type Said, saying } from '../reading/said.ts';
 import type { ComputedLine, NoteFacts, PackFor } from '../types.ts';
 

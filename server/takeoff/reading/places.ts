@@ -1,4 +1,4 @@
-import { readOnce } from './remembered.ts';
+import { readOnce } from './readOnce.ts';
 import { figureAt, type Said, saying } from './said.ts';
 
 /** Places of the building that goods go to; nobody buys them by the count. */

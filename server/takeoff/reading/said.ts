@@ -2,12 +2,12 @@ import type Fraction from 'fraction.js';
 import { hear } from '../../../parser/hearing/index.ts';
 import { readQuantities } from '../../../parser/quantities/index.ts';
 import { convert } from '../../../parser/quantities/units.ts';
+import { remembered } from '../../../parser/remembered.ts';
 import { builtIn } from '../../../parser/trade/index.ts';
 import { mentionsIn } from '../../../parser/trade/mentions.ts';
 import type { TermMention, Token, UnitKind } from '../../../parser/types.ts';
 import type { NoteFacts, SiteFacts } from '../types.ts';
 import { figuresIn } from './figures.ts';
-import { remembered } from './remembered.ts';
 import { puttingRight } from './spoken.ts';
 
 /** A figure of a note, as the take-off reads it. */

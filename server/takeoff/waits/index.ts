@@ -1,7 +1,7 @@
 import { tokenise } from '../../../parser/hearing/tokens.ts';
 import { addHours } from '../../../parser/times/days.ts';
 import { readTimes } from '../../../parser/times/index.ts';
-import { readOnce } from '../reading/remembered.ts';
+import { readOnce } from '../reading/readOnce.ts';
 import { type Said, saying, sentencesOf } from '../reading/said.ts';
 import type { ComputedWait } from '../types.ts';
 import { inTheCold, roomTemperature } from './cold.ts';

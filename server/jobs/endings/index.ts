@@ -1,0 +1,102 @@
+import { dot, onDemand, rowsOf, type Weights } from '../../../parser/facts/weights.ts';
+import { stem, wordsOf } from '../../../parser/trade/likeness.ts';
+import { lowered } from '../../../parser/trade/words.ts';
+import type { Fact } from '../../../parser/types.ts';
+import { type Board, isLive, isWork, type Standing } from '../board.ts';
+import { namesAnother, placesClash } from '../match.ts';
+import type { Entry } from '../types.ts';
+import { clausesOf } from './clauses.ts';
+import { sharedOf, signsOfEnding, type Telling, tellingOf } from './signs.ts';
+import { ENDINGS } from './table.ts';
+
+/** A clause of a note that may tell of an item as finished. */
+export interface Candidate {
+  item: Standing;
+  /** Where it stands in the note. */
+  start: number;
+  end: number;
+  signs: readonly string[];
+}
+
+/** A word that more open items share tells nothing. */
+const COMMON = 30;
+
+/** Every clause of a note with each item of an earlier note that it may be about. */
+export function candidatesOf(
+  board: Board,
+  entry: Entry,
+  text: string,
+  facts: readonly (Fact | null)[],
+  met: readonly Standing[],
+): Candidate[] {
+  const out: Candidate[] = [];
+  const openWith = (word: string) => board.live.get(word)?.size ?? 0;
+  for (const clause of clausesOf(text)) {
+    const telling = tellingOf(clause, entry, facts, met);
+    for (const item of itemsNear(board, telling)) {
+      if (item.history[0]!.entry === entry.id) continue;
+      const shared = sharedOf(telling, item, openWith);
+      if (shared) out.push({ item, start: clause.start, end: clause.end, signs: signsOfEnding(telling, item, shared) });
+    }
+  }
+  return out;
+}
+
+function itemsNear(board: Board, { clause, named }: Telling): Set<Standing> {
+  const near = new Set<Standing>();
+  const add = (words: ReadonlySet<string>, byHead: boolean) => {
+    for (const word of words) {
+      const filed = board.live.get(word);
+      if (!filed || filed.size > COMMON) continue;
+      for (const item of filed) if (item.head === word || !(byHead || isWork(word))) near.add(item);
+    }
+  };
+  add(clause.words, false);
+  add(named, false);
+  add(clause.before, true);
+  return near;
+}
+
+/** An item that a note tells of as finished, and the words that say so. */
+export interface Ending {
+  item: Standing;
+  start: number;
+  quote: string;
+}
+
+/** Says which items of earlier notes a note tells of as finished. */
+export type Endings = (
+  board: Board,
+  entry: Entry,
+  text: string,
+  facts: readonly (Fact | null)[],
+  met: readonly Standing[],
+) => Ending[];
+
+let weights: Weights | undefined;
+
+/**
+ * Items of earlier notes that this one tells of as finished, in whatever words: "swings free now", "the spring came and
+ * it's on". Weighed by a table learned from annotated jobs; the list knows what was open.
+ */
+export const endingsIn: Endings = (board, entry, text, facts, met) => {
+  weights ??= onDemand(rowsOf(ENDINGS), ([cell]) => Number(cell) / 100);
+  const best = new Map<Standing, Candidate & { weight: number }>();
+  for (const candidate of candidatesOf(board, entry, text, facts, met)) {
+    const weight = dot(weights, candidate.signs);
+    if (weight > Math.max(0, best.get(candidate.item)?.weight ?? 0)) best.set(candidate.item, { ...candidate, weight });
+  }
+  return [...best.values()]
+    .filter(({ item, start, end }) => isLive(item) && !isAnother(item, text.slice(start, end)))
+    .map(({ item, start, end }) => ({ item, start, quote: text.slice(start, end) }));
+};
+
+/** The words name a place or a thing that is not the item's: "shelf bracket" is no handrail bracket. */
+function isAnother(item: Standing, quote: string): boolean {
+  const said = lowered(quote).match(/[a-z0-9']+/g) ?? [];
+  const at = said.findIndex((word) => stem(word) === item.head);
+  const thing = said.slice(Math.max(0, at - 1), at + 1).join(' ');
+  return (
+    placesClash({ words: wordsOf(quote), area: null, quote }, item) || (at > 0 && namesAnother(thing, item.head, item))
+  );
+}

@@ -1,0 +1,139 @@
+import { wordsOf } from '../../../parser/trade/likeness.ts';
+import type { Fact } from '../../../parser/types.ts';
+import { isWork, type Standing } from '../board.ts';
+import { numbersClash } from '../match.ts';
+import type { Entry } from '../types.ts';
+import type { Clause } from './clauses.ts';
+
+/** A clause as one note tells it: with the facts that were read there. */
+export interface Telling {
+  clause: Clause;
+  entry: Entry;
+  /** Kinds of the facts that tell of work, flaws or goods there, in one word. */
+  read: string;
+  /** Key words of the finished work read there. */
+  named: ReadonlySet<string>;
+  /** Items that the note has met. */
+  met: readonly Standing[];
+}
+
+/** What an item and a clause have in common. */
+interface Shared {
+  /** Words for things in the clause that the item goes by. */
+  own: number;
+  /** How many open items go by the rarest of them. */
+  rarest: number;
+  before: number;
+  named: number;
+  /** Where the word stands that says what the item is. */
+  head: 'own' | 'named' | 'before' | 'no';
+}
+
+const NONE: ReadonlySet<string> = new Set();
+
+const goesBy = (item: Standing, word: string) => item.words.has(word) || item.told.has(word) || item.head === word;
+
+/** Words for things that they share. The room is no thing: what is done in the laundry is not all that is to do there. */
+function sharedThings(item: Standing, words: ReadonlySet<string>, each: (word: string) => void = () => {}): number {
+  const room = item.area === null ? NONE : wordsOf(item.area);
+  let n = 0;
+  for (const word of words) {
+    if (isWork(word) || !goesBy(item, word) || (room.has(word) && !isHead(item, word))) continue;
+    n++;
+    each(word);
+  }
+  return n;
+}
+
+const isHead = (item: Standing, word: string) => item.head === word && item.thing !== item.area;
+
+/** What they share; null where the clause cannot be about the item. `openWith` says how many open items go by a word. */
+export function sharedOf(
+  { clause, named }: Telling,
+  item: Standing,
+  openWith: (word: string) => number,
+): Shared | null {
+  if (numbersClash(clause.words, item.words)) return null;
+  let rarest = MOST;
+  const own = sharedThings(item, clause.words, (word) => {
+    rarest = Math.min(rarest, openWith(word));
+  });
+  const names = (words: ReadonlySet<string>) => words.has(item.head) && isHead(item, item.head);
+  const head = names(clause.words) ? 'own' : names(named) ? 'named' : names(clause.before) ? 'before' : 'no';
+  const inNamed = sharedThings(item, named);
+  return own || inNamed || head !== 'no'
+    ? { own, rarest, before: sharedThings(item, clause.before), named: inNamed, head }
+    : null;
+}
+
+const MOST = 4;
+const upTo = (most: number, n: number) => String(Math.min(most, n));
+
+/** Signs that a clause tells of an item as finished. */
+export function signsOfEnding({ clause, entry, read, met }: Telling, item: Standing, shared: Shared): string[] {
+  const { own, rarest, before, named, head } = shared;
+  const sort = item.problem === null ? 'work' : 'flaw';
+  const days = Math.round((Date.parse(entry.at) - Date.parse(item.history.at(-1)!.at)) / 86_400_000);
+  const out = [
+    'any',
+    sort,
+    `read ${read} ${sort}`,
+    `head ${head}`,
+    `head ${head} read ${read}`,
+    `own ${upTo(3, own)}`,
+    `own ${upTo(3, own)} read ${read}`,
+    `rarest ${upTo(MOST, rarest)}`,
+    `rarest ${upTo(MOST, rarest)} read ${read} head ${head}`,
+    `before ${upTo(2, before)}`,
+    `named ${upTo(2, named)} head ${head}`,
+    `met ${met.includes(item)}`,
+    `days ${days < 1 ? 'none' : days < 3 ? 'few' : 'many'}`,
+    `due ${item.readyOn !== null && item.readyOn <= entry.at.slice(0, 10)}`,
+    item.state,
+    ...clause.signs,
+  ];
+  const { tokens } = clause;
+  const others = new Set<string>();
+  tokens.forEach(({ word, stem }, i) => {
+    if (!goesBy(item, stem)) others.add(word);
+    if (stem !== item.head) return;
+    const next = tokens[i + 1]?.word ?? '-';
+    out.push(`after ${next}`, `after ${next} ${tokens[i + 2]?.word ?? '-'}`, `ahead ${tokens[i - 1]?.word ?? '-'}`);
+  });
+  for (const word of others) out.push(`word ${word}`);
+  return out;
+}
+
+function sortOf(fact: Fact): string | null {
+  switch (fact.kind) {
+    case 'done':
+      return 'done';
+    case 'followUp':
+      return 'plan';
+    case 'problem':
+      return fact.state === 'fixed' ? 'fixed' : 'flaw';
+    // "Got the three deck boards": they are there, and not yet down.
+    case 'material':
+      return fact.status === 'used' || fact.status === 'mentioned' ? null : 'goods';
+    default:
+      return null;
+  }
+}
+
+/** A clause with what was read there. */
+export function tellingOf(
+  clause: Clause,
+  entry: Entry,
+  facts: readonly (Fact | null)[],
+  met: readonly Standing[],
+): Telling {
+  const kinds = new Set<string>();
+  let named: ReadonlySet<string> = NONE;
+  for (const fact of facts) {
+    if (!fact || fact.start >= clause.end || clause.start >= fact.end) continue;
+    const sort = sortOf(fact);
+    if (sort) kinds.add(sort);
+    if (fact.kind === 'done' && !named.size) named = wordsOf(fact.task);
+  }
+  return { clause, entry, read: [...kinds].sort().join('+') || 'none', named, met };
+}

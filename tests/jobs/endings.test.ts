@@ -1,0 +1,45 @@
+import { describe, expect, it } from 'vitest';
+import { candidatesOf, type Endings } from '../../server/jobs/endings/index.ts';
+import { fold } from '../../server/jobs/index.ts';
+import { at, END, told } from './days.ts';
+import { JOB, note, problem } from './made.ts';
+
+const stands = (...texts: string[]) => told(...texts).items.map(({ state }) => state);
+
+describe('what ends an item in whatever words', () => {
+  it('is told by how the thing goes now', () => {
+    expect(stands('hall door drags on the floor', 'hall door swings free now')).toEqual(['done']);
+    expect(stands('hall door drags on the floor', 'planed the bottom, door clears now')[0]).toBe('done');
+  });
+
+  it('is not told by what is done elsewhere in the room', () => {
+    const [tile] = told('hall tile is cracked', 'that crusty outlet in the hall is done').items;
+    expect(tile).toMatchObject({ state: 'open' });
+  });
+
+  it('is not told by goods that came, nor by what is still to do', () => {
+    expect(stands('hall handrail bracket is loose', 'got the bracket for the handrail')[0]).toBe('open');
+    expect(stands('hall handrail bracket is loose', 'that bracket is still loose, tomorrow')[0]).toBe('open');
+  });
+
+  it('keeps the words that said so', () => {
+    const [door] = told('hall door drags on the floor', 'ok the hall door swings free now').items;
+    expect(door!.history.at(-1)).toMatchObject({ what: 'done', words: expect.stringContaining('swings free now') });
+  });
+
+  it('is never an item of the same note', () => {
+    const seen: string[] = [];
+    const endings: Endings = (...of) => {
+      seen.push(...candidatesOf(...of).map(({ item }) => item.key));
+      return [];
+    };
+    const read = (id: string, day: number, text: string) => ({
+      ...note(id, at(day)),
+      what: { kind: 'noteRead' as const, facts: [problem('door', 'drags', 'hall')], text, parser: '1' },
+    });
+    fold({ ...JOB, endings }, [read('a', 1, 'hall door drags. hall door swings free')], END);
+    expect(seen).toEqual([]);
+    fold({ ...JOB, endings }, [read('a', 1, 'hall door drags'), read('b', 2, 'hall door swings free')], END);
+    expect(seen.length).toBeGreaterThan(0);
+  });
+});
