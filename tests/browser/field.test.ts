@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { JOB } from './house.ts';
 import { context, holdPhone, house, openScreen, page, reopened, shellKept, soon, write } from './phone.ts';
 
-holdPhone({ hasTouch: true });
+holdPhone({ hasTouch: true, serviceWorkers: 'allow' });
 
 describe('say it', () => {
   it('asks for nothing but the words, job and area being as they were (the seconds are measured by the bench)', async () => {

@@ -3,7 +3,7 @@ import { iconPng } from '../../server/page/icons.ts';
 import { JOB } from './house.ts';
 import { context, holdPhone, house, openScreen, page, reopened, soon, write } from './phone.ts';
 
-holdPhone();
+holdPhone({ serviceWorkers: 'allow' });
 
 let complaints: string[];
 

@@ -3,7 +3,7 @@ import { iconPng } from '../../server/page/icons.ts';
 import { JOB } from './house.ts';
 import { holdPhone, house, openScreen, page, reopened, shellKept, soon, write } from './phone.ts';
 
-holdPhone();
+holdPhone({ serviceWorkers: 'allow' });
 
 const unsent = () => page.locator('.unsent').getAttribute('data-unsent');
 const undo = () => page.getByRole('button', { name: 'Undo' }).click();
