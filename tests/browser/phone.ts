@@ -66,4 +66,7 @@ export async function write(text: string): Promise<void> {
   await page.click('.composer .primary');
 }
 
+/** How much is only on this phone, as the page says. */
+export const unsent = () => page.locator('.unsent').getAttribute('data-unsent');
+
 export const soon = <T>(look: () => T) => expect.poll(look, { timeout: 8000 });

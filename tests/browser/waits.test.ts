@@ -1,11 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { iconPng } from '../../server/page/icons.ts';
 import { JOB } from './house.ts';
-import { holdPhone, house, openScreen, page, reopened, shellKept, soon, write } from './phone.ts';
+import { holdPhone, house, openScreen, page, reopened, shellKept, soon, unsent, write } from './phone.ts';
 
 holdPhone({ serviceWorkers: 'allow' });
 
-const unsent = () => page.locator('.unsent').getAttribute('data-unsent');
 const undo = () => page.getByRole('button', { name: 'Undo' }).click();
 const back = async () => {
   await house.back();
