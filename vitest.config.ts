@@ -8,11 +8,14 @@ export default defineConfig({
     testTimeout: 30_000,
     hookTimeout: 60_000,
     reporters: ['default'],
+    // A test waits for the browser or for the store as often as it reckons.
+    maxWorkers: '100%',
+    // The parser's tables are read, and the page is built, once for all files that a worker takes: a quarter of the time.
+    isolate: false,
     projects: [
       {
         extends: true,
-        // The parser's tables are read once for all of these files, and not once a file: a quarter of the time.
-        test: { name: 'rooms', include: ['tests/**/*.test.ts'], exclude: OWN_HOUSE, isolate: false },
+        test: { name: 'rooms', include: ['tests/**/*.test.ts'], exclude: OWN_HOUSE },
       },
       { extends: true, test: { name: 'houses', include: OWN_HOUSE } },
     ],

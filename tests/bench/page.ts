@@ -7,8 +7,8 @@ import { JOB, openBrowser, openHouse, PHONE } from '../browser/house.ts';
 /**
  * The phone page's first load, nothing kept on the phone yet, on a processor slowed down four times: how soon the box
  * takes words and Send answers, and when the notes are there; then the same with the shell kept, and with a note
- * told (typed at once: the page's part of it). And what travels:
- * `npx tsx tests/bench/page.ts`.
+ * told (typed at once: the page's part of it). And what travels. No phone's browser has the panels that `openBrowser`
+ * leaves out; they would load on the same cores meanwhile: `npx tsx tests/bench/page.ts`.
  */
 const RUNS = 9;
 const SLOWER = 4;

@@ -15,7 +15,7 @@ interface Stub {
   fall(): void;
 }
 
-holdPhone({ serviceWorkers: 'block' });
+holdPhone();
 
 beforeEach(async () => {
   await context.addInitScript(() => {

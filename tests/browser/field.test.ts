@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { JOB } from './house.ts';
-import { context, holdPhone, house, openScreen, page, reopened, shellKept, soon, write } from './phone.ts';
+import { context, holdPhone, house, openScreen, page, reopened, shellKept, soon, unsent, write } from './phone.ts';
 
-holdPhone({ hasTouch: true });
+holdPhone({ hasTouch: true, serviceWorkers: 'allow' });
 
 describe('say it', () => {
   it('asks for nothing but the words, job and area being as they were (the seconds are measured by the bench)', async () => {
@@ -79,6 +79,30 @@ describe('no signal', () => {
         return last! - log!;
       });
     await soon(hidden).toBeLessThan(2);
+  });
+
+  it('keeps a note through closing and opening, reads it on the phone, and sends it once', async () => {
+    await openScreen('talk');
+    await shellKept();
+    await page.reload();
+    await house.away();
+    await write('Need four joist hangers. Porch light is dead.');
+    await soon(unsent).toBe('1');
+    await reopened();
+    await openScreen('talk');
+    const slip = page.locator('.slip', { hasText: 'joist hangers' });
+    await slip.locator('u.k-material').waitFor();
+    expect(await slip.locator('.not-sent').textContent()).toContain('Not sent yet');
+    expect(await unsent()).toBe('1');
+    await page.click('a[href="#list"]');
+    expect(await page.locator('.item').count()).toBeGreaterThan(3);
+
+    await house.back();
+    await page.evaluate(() => dispatchEvent(new Event('online')));
+    await soon(unsent).toBe('0');
+    const kept = (await house.store.notes(JOB.id)).filter((n) => n.text.includes('joist hangers'));
+    expect(kept).toHaveLength(1);
+    expect(kept[0]!.saidAt).toBe('2026-05-13T15:30:00');
   });
 
   it('opens list, order and briefing as they stood, and says that this is so', async () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { holdPhone, house, page } from './phone.ts';
 
-holdPhone({ oneHouse: true, serviceWorkers: 'block' });
+holdPhone({ oneHouse: true });
 
 /** Holds back what the page asks for until it is let go. */
 async function held(pattern: string): Promise<() => void> {

@@ -141,6 +141,29 @@ function closed(server: Server): Promise<void> {
   });
 }
 
+/**
+ * What the browser does besides showing pages. Its two panels under the address bar are pages of their own, 400 files
+ * anew for each phone that a test opens. Chromium heeds the last such list only: the others are those that Playwright
+ * switches off.
+ */
+const UNUSED = [
+  'WebUIOmniboxPopup',
+  'WebUIOmniboxAimPopup',
+  'AimEnabled',
+  'AvoidCorsURLLoaderRestartOnRedirect',
+  'AvoidUnnecessaryBeforeUnloadCheckSync',
+  'DestroyProfileOnBrowserClose',
+  'HttpsFirstBalancedModeAutoEnable',
+  'HttpsUpgrades',
+  'LensOverlay',
+  'MediaRouter',
+  'NetworkTimeServiceQuerying',
+  'OptimizationHints',
+  'PaintHolding',
+  'PreconnectToSearch',
+  'ThirdPartyStoragePartitioning',
+];
+
 export function openBrowser(): Promise<Browser> {
   const executablePath = [
     process.env.CHROMIUM ?? '',
@@ -156,6 +179,7 @@ export function openBrowser(): Promise<Browser> {
       '--disable-quic',
       '--no-first-run',
       '--disable-background-networking',
+      `--disable-features=${UNUSED}`,
       // A microphone that hums, and no question whether it may.
       '--use-fake-device-for-media-stream',
       '--use-fake-ui-for-media-stream',

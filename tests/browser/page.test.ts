@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { iconPng } from '../../server/page/icons.ts';
 import { JOB } from './house.ts';
-import { context, holdPhone, house, openScreen, page, reopened, soon, write } from './phone.ts';
+import { context, holdPhone, house, openScreen, page, soon, unsent, write } from './phone.ts';
 
 holdPhone();
 
@@ -13,8 +13,6 @@ beforeEach(() => {
   page.on('console', (message) => /content security policy/i.test(message.text()) && complaints.push(message.text()));
 });
 afterEach(() => expect(complaints).toEqual([]));
-
-const unsent = () => page.locator('.unsent').getAttribute('data-unsent');
 
 describe('talk', () => {
   it('answers a note with each fact under its own words', async () => {
@@ -159,31 +157,6 @@ describe('order and day', () => {
 });
 
 describe('no signal', () => {
-  it('keeps a note through closing and opening, reads it on the phone, and sends it once', async () => {
-    await openScreen('talk');
-    await page.evaluate(async () => (await navigator.serviceWorker.ready).active?.state);
-    await soon(() => page.evaluate(async () => (await caches.keys()).length)).toBe(1);
-    await page.reload();
-    await house.away();
-    await write('Need four joist hangers. Porch light is dead.');
-    await soon(unsent).toBe('1');
-    await reopened();
-    await openScreen('talk');
-    const slip = page.locator('.slip', { hasText: 'joist hangers' });
-    await slip.locator('u.k-material').waitFor();
-    expect(await slip.locator('.not-sent').textContent()).toContain('Not sent yet');
-    expect(await unsent()).toBe('1');
-    await page.click('a[href="#list"]');
-    expect(await page.locator('.item').count()).toBeGreaterThan(3);
-
-    await house.back();
-    await page.evaluate(() => dispatchEvent(new Event('online')));
-    await soon(unsent).toBe('0');
-    const kept = (await house.store.notes(JOB.id)).filter((n) => n.text.includes('joist hangers'));
-    expect(kept).toHaveLength(1);
-    expect(kept[0]!.saidAt).toBe('2026-05-13T15:30:00');
-  });
-
   it('sends the same note again where the answer was lost, and the server keeps one', async () => {
     await openScreen('talk');
     let lost = 0;

@@ -15,8 +15,11 @@ interface Held extends BrowserContextOptions {
   oneHouse?: boolean;
 }
 
-/** Hands each test of a file or of a group a phone at the job's own hour, which has opened nothing yet. */
-export function holdPhone({ notes = true, oneHouse = false, ...options }: Held = {}): void {
+/**
+ * Hands each test of a file or of a group a phone at the job's own hour, which has opened nothing yet. The page itself
+ * is kept on it only where `serviceWorkers` are allowed: each phone then loads the page and the reader a second time.
+ */
+export function holdPhone({ notes = true, oneHouse = false, serviceWorkers = 'block', ...options }: Held = {}): void {
   beforeAll(async () => {
     browser = await openBrowser();
     if (oneHouse) house = await openHouse({ notes });
@@ -27,7 +30,7 @@ export function holdPhone({ notes = true, oneHouse = false, ...options }: Held =
   });
   beforeEach(async () => {
     if (!oneHouse) house = await openHouse({ notes });
-    context = await browser.newContext({ viewport: PHONE, timezoneId: JOB.zone, ...options });
+    context = await browser.newContext({ viewport: PHONE, timezoneId: JOB.zone, serviceWorkers, ...options });
     await context.clock.setFixedTime(NOW);
     // Sooner than the test itself: what was waited for is then named.
     context.setDefaultTimeout(25_000);
@@ -62,5 +65,8 @@ export async function write(text: string): Promise<void> {
   await page.fill('#words', text);
   await page.click('.composer .primary');
 }
+
+/** How much is only on this phone, as the page says. */
+export const unsent = () => page.locator('.unsent').getAttribute('data-unsent');
 
 export const soon = <T>(look: () => T) => expect.poll(look, { timeout: 8000 });

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { JOB } from './house.ts';
-import { holdPhone, house, openScreen, page } from './phone.ts';
+import { holdPhone, house, openScreen, page, soon, unsent } from './phone.ts';
 
 holdPhone();
 
@@ -58,7 +58,7 @@ it('sends a photo upright, at most 1600 px long, without the place that the came
   // None is unsent before the note is in the phone's store either, so the note itself is waited for first.
   const photoIds = async () => (await house.store.notes(JOB.id)).at(-1)!.photoIds;
   await expect.poll(async () => (await photoIds()).length, { timeout: 8000 }).toBe(1);
-  await expect.poll(() => page.locator('.unsent').getAttribute('data-unsent'), { timeout: 8000 }).toBe('0');
+  await soon(unsent).toBe('0');
 
   const [photoId] = await photoIds();
   const answer = await fetch(`${house.url}/api/jobs/${JOB.id}/photos/${photoId}`);

@@ -1,11 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { iconPng } from '../../server/page/icons.ts';
 import { JOB } from './house.ts';
-import { holdPhone, house, openScreen, page, reopened, shellKept, soon, write } from './phone.ts';
+import { holdPhone, house, openScreen, page, reopened, shellKept, soon, unsent, write } from './phone.ts';
 
-holdPhone();
+holdPhone({ serviceWorkers: 'allow' });
 
-const unsent = () => page.locator('.unsent').getAttribute('data-unsent');
 const undo = () => page.getByRole('button', { name: 'Undo' }).click();
 const back = async () => {
   await house.back();
@@ -170,8 +169,14 @@ describe('a note that waits for signal', () => {
 
   it('counts once where the server had it all along and only its answer was lost', async () => {
     await openScreen('talk');
-    await page.route('**/notes/*', async (route) => {
-      if (route.request().method() !== 'PUT') return route.continue();
+    let lost = false;
+    let signal = true;
+    // The signal goes with the answer: a phone that reaches the server learns that the note is there.
+    await page.route('**/api/**', async (route) => {
+      if (!signal) return route.abort('connectionreset');
+      if (lost || route.request().method() !== 'PUT') return route.continue();
+      lost = true;
+      signal = false;
       await route.fetch();
       await route.abort('connectionreset');
     });
@@ -179,7 +184,7 @@ describe('a note that waits for signal', () => {
     await soon(async () => (await notes()).length).toBe(1);
     const waits = page.locator('.slip', { has: page.getByRole('button', { name: 'Change words' }) });
     await waits.getByRole('button', { name: 'Change words' }).click();
-    await page.unroute('**/notes/*');
+    signal = true;
     await page.fill('dialog [name=words]', 'Need three bags of mortar.');
     await page.click('dialog [type=submit]');
     await soon(async () => (await notes()).length).toBe(2);
