@@ -125,6 +125,15 @@ export const dayOfMonth: Rule = (talk, i) => {
   return { from, until, date, to: addDays(date, 6), relation: 'during', rule: 'time/week-of' };
 };
 
+/** "By 7th", "due 22nd": without its article, as typists and second-language speakers say it. A low one after "on" is a street or a floor. */
+export const bareDayOfMonth: Rule = (talk, i) => {
+  const ordinal = ordinalAt(talk, i);
+  if (!ordinal?.digits || !talk.ends(ordinal.until)) return null;
+  const cue = talk.word(i - 1);
+  if (!/^(?:by|due|until|till|til|before)$/.test(cue) && !(cue === 'on' && ordinal.day >= 13)) return null;
+  return { until: ordinal.until, date: coming(talk, ordinal.day), rule: 'time/day-of-month' };
+};
+
 /** "Labor day's the seventh": a day of the holiday's own month. */
 function inItsMonth(talk: Talk, until: number, day: number): string | null {
   for (let k = until - 1; k > until - 5; k--) {

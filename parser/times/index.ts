@@ -1,5 +1,5 @@
 import type { Quantity, TimeMention, Token } from '../types.ts';
-import { dayOfMonth, monthDay, ordinalMonth, TO } from './calendar.ts';
+import { bareDayOfMonth, dayOfMonth, monthDay, ordinalMonth, TO } from './calendar.ts';
 import { clockAfter } from './clock.ts';
 import { addDays, addMonths } from './days.ts';
 import { holiday } from './holidays.ts';
@@ -30,6 +30,7 @@ const RULES: readonly Rule[] = [
   holiday,
   weekday,
   dayOfMonth,
+  bareDayOfMonth,
   slashDate,
 ];
 

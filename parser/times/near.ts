@@ -50,11 +50,11 @@ const NEAR = byFirstWord<readonly [words: readonly string[], days: number, past?
   ).map(([words, days, past]) => [words.split(' '), days, past] as const),
 );
 
-const PART = /^(?:morning|afternoon|arvo|night|evening|am|pm|aft|noon|midday|eod)$/;
+const PART = /^(?:mornin|morning|afternoon|arvo|night|evening|am|pm|aft|noon|midday|eod)$/;
 
 /** Tomorrow, tonight, yesterday, "first thing tomorrow", "tmrw AM", "in the morning". */
 export const nearDay: Rule = (talk, i) => {
-  if (talk.says(i, ['in', 'the', 'morning'])) return inTheMorning(talk, i);
+  if (talk.says(i, ['in', 'the']) && /^mornin(?:g|')?$/.test(talk.word(i + 2))) return inTheMorning(talk, i);
   if (talk.word(i) === 'morning' && /^(?:till|until|til)$/.test(talk.word(i - 1)))
     return { until: i + 1, date: addDays(talk.today, 1), rule: 'time/till-morning' };
   for (const [words, days, past] of NEAR.get(talk.word(i)) ?? []) {

@@ -19,7 +19,7 @@ export const WEEKDAYS = new Map<string, number>(
 const DOUBTFUL = new Set(['sun', 'sat', 'wed', 'mon']);
 const CUE =
   /^(?:by|on|this|next|last|until|till|til|before|b4|due|thru|through|or|and|to|late|early|come|comes|coming|for|since)$/;
-const PART = /^(?:morning|afternoon|arvo|night|evening|am|pm|aft|noon|midday|lunchtime|eod)$/;
+const PART = /^(?:mornin|morning|afternoon|arvo|night|evening|am|pm|aft|noon|midday|lunchtime|eod)$/;
 
 /** Weekdays: "friday", "next tuesday", "last friday", "a week from monday", "monday week", "friday the 14th". */
 export const weekday: Rule = (talk, i) => {

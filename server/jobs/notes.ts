@@ -68,8 +68,10 @@ export function meetNote(
     if (position ? takeGoods(meeting, position, fact as Material) : meetFact(meeting, fact, key)) return true;
     meeting.told = Math.max(meeting.told, fact.end);
   }
-  for (const { item, quote } of (job.endings ?? endingsIn)(ledger.board, entry, text, facts, meeting.met)) {
-    setState(ledger.board, item, entry, 'done', quote);
+  const { board } = ledger;
+  const { met } = meeting;
+  for (const { item, quote } of (job.endings ?? endingsIn)({ board, entry, text, facts, met, areas: job.areas })) {
+    setState(board, item, entry, 'done', quote);
     dayOf(ledger, entry.at.slice(0, 10)).done.push(item.task);
     putIn(meeting, item.task, quote);
   }

@@ -17,6 +17,11 @@ describe('what ends an item in whatever words', () => {
     expect(tile).toMatchObject({ state: 'open' });
   });
 
+  it('is not told by the name of a room that stands in its own', () => {
+    const [trap] = told('sink trap by the back hall drips', 'back hall door swings free now').items;
+    expect(trap).toMatchObject({ state: 'open' });
+  });
+
   it('is not told by goods that came, nor by what is still to do', () => {
     expect(stands('hall handrail bracket is loose', 'got the bracket for the handrail')[0]).toBe('open');
     expect(stands('hall handrail bracket is loose', 'that bracket is still loose, tomorrow')[0]).toBe('open');
@@ -29,8 +34,8 @@ describe('what ends an item in whatever words', () => {
 
   it('is never an item of the same note', () => {
     const seen: string[] = [];
-    const endings: Endings = (...of) => {
-      seen.push(...candidatesOf(...of).map(({ item }) => item.key));
+    const endings: Endings = (note) => {
+      seen.push(...candidatesOf(note).map(({ item }) => item.key));
       return [];
     };
     const read = (id: string, day: number, text: string) => ({

@@ -19,12 +19,14 @@ interface Example extends Choice {
   place: string;
 }
 
+const ends = ({ does }: { does: string }) => does === 'closes' || does === 'drops';
+
 const NOT: Choice['answers'][number] = { signs: [], worth: 0 };
 
 /** Every clause that may end an item, with whether it does. What nobody annotated teaches little and is left out. */
 function examplesOf(job: ToldJob, n: number): Example[] {
   const examples: Example[] = [];
-  const told = [...job.end.open, ...job.end.closed];
+  const ended = [...job.end.open, ...job.end.closed].map((item) => item.told.filter(ends).map(({ note }) => note));
   const about = (item: Standing) =>
     new Set(
       item.history.flatMap(({ entry, words }) => {
@@ -32,13 +34,13 @@ function examplesOf(job: ToldJob, n: number): Example[] {
         return start < 0 ? [] : hitsOf(job, noteOf(entry), { start, end: start + words!.length }).map(({ i }) => i);
       }),
     );
-  const teacher: Endings = (board, entry, text, facts, met) => {
+  const teacher: Endings = (told) => {
+    const { entry } = told;
     const note = noteOf(entry.id);
-    for (const { item, start, end, signs } of candidatesOf(board, entry, text, facts, met)) {
+    for (const { item, start, end, signs } of candidatesOf(told)) {
       const items = about(item);
-      const ends = ({ does }: { does: string }) => does === 'closes' || does === 'drops';
       const here = hitsOf(job, note, { start, end }).some((hit) => items.has(hit.i) && ends(hit));
-      const elsewhere = [...items].some((i) => told[i]!.told.some((t) => t.note === note && ends(t)));
+      const elsewhere = [...items].some((i) => ended[i]!.includes(note));
       if (!items.size || (elsewhere && !here)) continue;
       const worth = here ? 1 : 0;
       const answers = [

@@ -180,6 +180,15 @@ it('reads the days of any month: a month without the day is passed over', () => 
   expect(timesOf('on feb 30')).toEqual([]);
 });
 
+it('takes a day of the month without its article, and no street or floor', () => {
+  const day = (text: string) => timesOf(text, '2026-03-03T10:00:00').map(({ date }) => date);
+  expect(day('frames done by 7th')).toEqual(['2026-03-07']);
+  expect(day('glass comes on 22nd, then trim')).toEqual(['2026-03-22']);
+  expect(day('the shop on 5th')).toEqual([]);
+  expect(day('unit on 14th floor')).toEqual([]);
+  expect(day('back in the mornin')).toEqual(['2026-03-04']);
+});
+
 it('steps over fillers and keeps the words of the talk in its quote', () => {
   const text = 'a week from uh monday';
   const tokens = tokenise(text).map((t) => (t.word === 'uh' ? { ...t, skip: 'filler' as const } : t));

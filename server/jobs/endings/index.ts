@@ -6,7 +6,7 @@ import { type Board, isLive, isWork, type Standing } from '../board.ts';
 import { namesAnother, placesClash } from '../match.ts';
 import type { Entry } from '../types.ts';
 import { clausesOf } from './clauses.ts';
-import { sharedOf, signsOfEnding, type Telling, tellingOf } from './signs.ts';
+import { readIn, sharedOf, signsOfEnding, type Telling } from './signs.ts';
 import { ENDINGS } from './table.ts';
 
 /** A clause of a note that may tell of an item as finished. */
@@ -21,18 +21,25 @@ export interface Candidate {
 /** A word that more open items share tells nothing. */
 const COMMON = 30;
 
+/** A note whose facts have been met, and the list as it stands then. */
+export interface Told {
+  board: Board;
+  entry: Entry;
+  text: string;
+  facts: readonly (Fact | null)[];
+  /** Items that its facts have met. */
+  met: readonly Standing[];
+  /** The job's rooms. */
+  areas: readonly string[];
+}
+
 /** Every clause of a note with each item of an earlier note that it may be about. */
-export function candidatesOf(
-  board: Board,
-  entry: Entry,
-  text: string,
-  facts: readonly (Fact | null)[],
-  met: readonly Standing[],
-): Candidate[] {
+export function candidatesOf({ board, entry, text, facts, met, areas }: Told): Candidate[] {
   const out: Candidate[] = [];
   const openWith = (word: string) => board.live.get(word)?.size ?? 0;
+  const rooms = wordsOf(areas.join(' '));
   for (const clause of clausesOf(text)) {
-    const telling = tellingOf(clause, entry, facts, met);
+    const telling: Telling = { clause, entry, met, rooms, ...readIn(clause, facts) };
     for (const item of itemsNear(board, telling)) {
       if (item.history[0]!.entry === entry.id) continue;
       const shared = sharedOf(telling, item, openWith);
@@ -65,13 +72,7 @@ export interface Ending {
 }
 
 /** Says which items of earlier notes a note tells of as finished. */
-export type Endings = (
-  board: Board,
-  entry: Entry,
-  text: string,
-  facts: readonly (Fact | null)[],
-  met: readonly Standing[],
-) => Ending[];
+export type Endings = (note: Told) => Ending[];
 
 let weights: Weights | undefined;
 
@@ -79,16 +80,16 @@ let weights: Weights | undefined;
  * Items of earlier notes that this one tells of as finished, in whatever words: "swings free now", "the spring came and
  * it's on". Weighed by a table learned from annotated jobs; the list knows what was open.
  */
-export const endingsIn: Endings = (board, entry, text, facts, met) => {
+export const endingsIn: Endings = (note) => {
   weights ??= onDemand(rowsOf(ENDINGS), ([cell]) => Number(cell) / 100);
   const best = new Map<Standing, Candidate & { weight: number }>();
-  for (const candidate of candidatesOf(board, entry, text, facts, met)) {
+  for (const candidate of candidatesOf(note)) {
     const weight = dot(weights, candidate.signs);
     if (weight > Math.max(0, best.get(candidate.item)?.weight ?? 0)) best.set(candidate.item, { ...candidate, weight });
   }
   return [...best.values()]
-    .filter(({ item, start, end }) => isLive(item) && !isAnother(item, text.slice(start, end)))
-    .map(({ item, start, end }) => ({ item, start, quote: text.slice(start, end) }));
+    .filter(({ item, start, end }) => isLive(item) && !isAnother(item, note.text.slice(start, end)))
+    .map(({ item, start, end }) => ({ item, start, quote: note.text.slice(start, end) }));
 };
 
 /** The words name a place or a thing that is not the item's: "shelf bracket" is no handrail bracket. */

@@ -15,6 +15,8 @@ export interface Telling {
   named: ReadonlySet<string>;
   /** Items that the note has met. */
   met: readonly Standing[];
+  /** Key words of the job's rooms. */
+  rooms: ReadonlySet<string>;
 }
 
 /** What an item and a clause have in common. */
@@ -33,12 +35,16 @@ const NONE: ReadonlySet<string> = new Set();
 
 const goesBy = (item: Standing, word: string) => item.words.has(word) || item.told.has(word) || item.head === word;
 
-/** Words for things that they share. The room is no thing: what is done in the laundry is not all that is to do there. */
-function sharedThings(item: Standing, words: ReadonlySet<string>, each: (word: string) => void = () => {}): number {
-  const room = item.area === null ? NONE : wordsOf(item.area);
+/** Words for things that they share. A room is no thing: what is done in the laundry is not all that is to do there. */
+function sharedThings(
+  item: Standing,
+  words: ReadonlySet<string>,
+  rooms: ReadonlySet<string>,
+  each: (word: string) => void = () => {},
+): number {
   let n = 0;
   for (const word of words) {
-    if (isWork(word) || !goesBy(item, word) || (room.has(word) && !isHead(item, word))) continue;
+    if (isWork(word) || !goesBy(item, word) || (rooms.has(word) && !isHead(item, word))) continue;
     n++;
     each(word);
   }
@@ -49,20 +55,20 @@ const isHead = (item: Standing, word: string) => item.head === word && item.thin
 
 /** What they share; null where the clause cannot be about the item. `openWith` says how many open items go by a word. */
 export function sharedOf(
-  { clause, named }: Telling,
+  { clause, named, rooms }: Telling,
   item: Standing,
   openWith: (word: string) => number,
 ): Shared | null {
   if (numbersClash(clause.words, item.words)) return null;
   let rarest = MOST;
-  const own = sharedThings(item, clause.words, (word) => {
+  const own = sharedThings(item, clause.words, rooms, (word) => {
     rarest = Math.min(rarest, openWith(word));
   });
   const names = (words: ReadonlySet<string>) => words.has(item.head) && isHead(item, item.head);
   const head = names(clause.words) ? 'own' : names(named) ? 'named' : names(clause.before) ? 'before' : 'no';
-  const inNamed = sharedThings(item, named);
+  const inNamed = sharedThings(item, named, rooms);
   return own || inNamed || head !== 'no'
-    ? { own, rarest, before: sharedThings(item, clause.before), named: inNamed, head }
+    ? { own, rarest, before: sharedThings(item, clause.before, rooms), named: inNamed, head }
     : null;
 }
 
@@ -120,13 +126,8 @@ function sortOf(fact: Fact): string | null {
   }
 }
 
-/** A clause with what was read there. */
-export function tellingOf(
-  clause: Clause,
-  entry: Entry,
-  facts: readonly (Fact | null)[],
-  met: readonly Standing[],
-): Telling {
+/** What was read in a clause: kinds of fact, and the key words of finished work. */
+export function readIn(clause: Clause, facts: readonly (Fact | null)[]): Pick<Telling, 'read' | 'named'> {
   const kinds = new Set<string>();
   let named: ReadonlySet<string> = NONE;
   for (const fact of facts) {
@@ -135,5 +136,5 @@ export function tellingOf(
     if (sort) kinds.add(sort);
     if (fact.kind === 'done' && !named.size) named = wordsOf(fact.task);
   }
-  return { clause, entry, read: [...kinds].sort().join('+') || 'none', named, met };
+  return { read: [...kinds].sort().join('+') || 'none', named };
 }
