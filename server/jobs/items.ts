@@ -73,9 +73,17 @@ export function open({ board, entry, key, lead }: Telling, from: Opening, quote:
   return item;
 }
 
-export function setState(board: Board, item: Standing, entry: Entry, state: ItemState, quote: string | null): void {
+/** Brings an item into a state; `what` is what its history calls it, where that is not the state's own name. */
+export function setState(
+  board: Board,
+  item: Standing,
+  entry: Entry,
+  state: ItemState,
+  quote: string | null,
+  what: string = isLive(item) || state !== 'open' ? state : 'reopened',
+): void {
   if (item.state === state) return;
-  item.history.push(event(entry, isLive(item) || state !== 'open' ? state : 'reopened', quote));
+  item.history.push(event(entry, what, quote));
   leave(board, item);
   item.state = state;
   // Work signed off was finished on the day it was done.

@@ -4,7 +4,7 @@ import { isLive } from './board.ts';
 import { meetDone } from './closing.ts';
 import { obey } from './commands.ts';
 import { dropsTold } from './dropsTold.ts';
-import { endingsIn } from './endings/index.ts';
+import { endingsIn, TAKEN } from './endings/index.ts';
 import { isBare, isPackWord } from './goodsAsSaid.ts';
 import { inFull, kindOf, made, packsOf, putIn, takeGoods } from './goodsMet.ts';
 import { goodsTold } from './goodsTold.ts';
@@ -71,7 +71,7 @@ export function meetNote(
   const { board } = ledger;
   const { met } = meeting;
   for (const { item, quote } of (job.endings ?? endingsIn)({ board, entry, text, facts, met, areas: job.areas })) {
-    setState(board, item, entry, 'done', quote);
+    setState(board, item, entry, 'done', quote, TAKEN);
     dayOf(ledger, entry.at.slice(0, 10)).done.push(item.task);
     putIn(meeting, item.task, quote);
   }

@@ -3,6 +3,7 @@ import { likeness, wordsOf } from '../../parser/trade/likeness.ts';
 import { packText } from '../takeoff/packs/index.ts';
 import type { Computed, ComputedLine } from '../takeoff/types.ts';
 import { type Board, isWork } from './board.ts';
+import { TAKEN } from './endings/index.ts';
 import { headOf } from './match.ts';
 import { onHandOf, openNeed, type Position, sizeKey, toBuy } from './materials.ts';
 import type { OnHand, OrderLine } from './types.ts';
@@ -96,7 +97,7 @@ function isPutIn(p: Position, { live, closed }: Board): boolean {
   if (isWork(head) || p.bought.add(p.have).add(p.ordered).compare(0) > 0 || live.get(head)?.size) return false;
   const said = p.history.at(-1)!.at;
   return [...(closed.get(head) ?? [])].some(({ history }) => {
-    const over = history.findLast(({ what }) => what === 'done' || what === 'dropped');
+    const over = history.findLast(({ what }) => what === 'done' || what === TAKEN || what === 'dropped');
     return over !== undefined && over.at > said && history[0]!.at <= said;
   });
 }

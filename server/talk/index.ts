@@ -3,6 +3,7 @@ import { unitWord } from '../../parser/quantities/containers.ts';
 import { lengthText, plain } from '../../parser/quantities/format.ts';
 import type { Command, Fact, Material, MaterialStatus } from '../../parser/types.ts';
 import type { Reply } from '../http/api.ts';
+import { TAKEN } from '../jobs/endings/index.ts';
 import type { Check, Item, JobState, OrderLine } from '../jobs/types.ts';
 import { areaOf, goodsWord, isReady, moneyWords, taskWords, waitWords, whenWords } from './wording.ts';
 
@@ -47,13 +48,16 @@ function itemLines(before: JobState, after: JobState): Line[] {
   return after.items.flatMap((item): Line[] => {
     const old = was.get(item.key);
     const text = itemText({ ...item, task: taskWords(item.task) }, today);
-    const line = (kind: Line['kind'], words: string): Line[] => [
-      { kind, text: `${words}: ${text}`, item: item.number },
+    const line = (kind: Line['kind'], words: string, more = ''): Line[] => [
+      { kind, text: `${words}: ${text}${more}`, item: item.number },
     ];
     const closed = CLOSED[item.state] ?? (item.problem === null ? 'Done' : 'Fixed');
     // What was never on the list needs no number.
     if (!old) return live(item) ? line('opened', `New, no. ${item.number}`) : line('closed', closed);
-    if (live(old) && !live(item)) return line('closed', `${closed}, no. ${item.number}`);
+    if (live(old) && !live(item))
+      return item.history.at(-1)?.what === TAKEN
+        ? line('closed', `Taken as done, no. ${item.number}`, `. If not, say "reopen ${item.number}"`)
+        : line('closed', `${closed}, no. ${item.number}`);
     if (old.state !== 'signed off' && item.state === 'signed off')
       return line('closed', `${closed}, no. ${item.number}`);
     if (!live(old) && live(item)) return line('opened', `Open again, no. ${item.number}`);

@@ -29,7 +29,10 @@ describe('what ends an item in whatever words', () => {
 
   it('keeps the words that said so', () => {
     const [door] = told('hall door drags on the floor', 'ok the hall door swings free now').items;
-    expect(door!.history.at(-1)).toMatchObject({ what: 'done', words: expect.stringContaining('swings free now') });
+    expect(door!.history.at(-1)).toMatchObject({
+      what: 'taken as done',
+      words: expect.stringContaining('swings free now'),
+    });
   });
 
   it('is never an item of the same note', () => {

@@ -46,3 +46,15 @@ it('calls a flaw that was dealt with fixed', () => {
   expect(said([], [found], 'a')).toEqual([['opened', 'New, no. 1: rail post, out of plumb (hall)']]);
   expect(said([found], [found, fixed], 'b')).toEqual([['closed', 'Fixed, no. 1: rail post, out of plumb (hall)']]);
 });
+
+it('says how to take it back where an item was only taken as done', () => {
+  const found = note('a', '2026-03-01T08:00:00', problem('hall door', 'drags on floor', 'hall'));
+  const told = note('b', '2026-03-02T08:00:00');
+  const goes = {
+    ...told,
+    what: { kind: 'noteRead' as const, facts: [], text: 'hall door swings free now', parser: '1' },
+  };
+  expect(said([found], [found, goes], 'b')).toEqual([
+    ['closed', 'Taken as done, no. 1: hall door, drags on floor. If not, say "reopen 1"'],
+  ]);
+});

@@ -64,6 +64,9 @@ function itemsNear(board: Board, { clause, named }: Telling): Set<Standing> {
   return near;
 }
 
+/** What the history of an item calls it: weighed, not said outright, so that whoever reads it looks. */
+export const TAKEN = 'taken as done';
+
 /** An item that a note tells of as finished, and the words that say so. */
 export interface Ending {
   item: Standing;
