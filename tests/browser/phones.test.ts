@@ -49,6 +49,11 @@ describe('two phones on one job', () => {
     const view = (await (await fetch(`${house.url}/api/jobs/${JOB.id}`)).json()) as JobView;
     return view.state.items.find((i) => i.task.includes('shutoff valve'))!;
   };
+  /** Nothing waits on a phone before its thumb is heard, either: the server tells when it has come in. */
+  const heard = async (page: Page, state: string) => {
+    await soon(async () => (await valveKept()).state).toBe(state);
+    await soon(() => unsent(page)).toBe('0');
+  };
   const edit = async (page: Page, fields: Record<string, string>) => {
     await valve(page).locator('.task').click();
     for (const [name, value] of Object.entries(fields)) await page.fill(`dialog [name=${name}]`, value);
@@ -98,9 +103,7 @@ describe('two phones on one job', () => {
     expect(await valve(dana).count()).toBe(1);
     await contexts[0]!.clock.setFixedTime(new Date('2026-05-13T20:33:00Z'));
     await valve(dana).locator('.tick').click();
-    // Nothing waits on her phone before her thumb is heard, either: the server tells when it has come in.
-    await soon(async () => (await valveKept()).state).toBe('open');
-    await soon(() => unsent(dana)).toBe('0');
+    await heard(dana, 'open');
     await online(luis);
     expect((await same()).join()).toContain('shutoff valve');
   });
@@ -142,7 +145,7 @@ describe('two phones on one job', () => {
     async (who) => {
       await house.back();
       await valve(dana).locator('.tick').click();
-      await soon(() => unsent(dana)).toBe('0');
+      await heard(dana, 'done');
       await online(luis);
       for (const page of [dana, luis]) {
         await page.getByRole('button', { name: /^Closed/ }).click();
