@@ -68,18 +68,28 @@ export function meetNote(
     if (position ? takeGoods(meeting, position, fact as Material) : meetFact(meeting, fact, key)) return true;
     meeting.told = Math.max(meeting.told, fact.end);
   }
-  const { board } = ledger;
-  const { met } = meeting;
-  for (const { item, quote } of (job.endings ?? endingsIn)({ board, entry, text, facts, met, areas: job.areas })) {
-    setState(board, item, entry, 'done', quote, TAKEN);
-    dayOf(ledger, entry.at.slice(0, 10)).done.push(item.task);
-    putIn(meeting, item.task, quote);
-  }
+  takeEndings(meeting, job, facts, steps);
   signOff(ledger.board, entry, text, job.areas);
   handOver({ board: ledger.board, entry, noteId, questions: ledger.questions }, text, job.crew ?? []);
   const asked = facts.find((fact) => fact.ask);
   if (asked?.ask) ledger.questions.push({ noteId, ask: asked.ask, item: meeting.met.at(-1) ?? null, whileOpen: false });
   return false;
+}
+
+/** Items that the note tells of as finished, in whatever words; not by words that a hand has taken back. */
+function takeEndings(meeting: Meeting, job: Site, facts: readonly Fact[], steps: readonly Step[]): void {
+  const { ledger, entry, noteId, text, met, rulings } = meeting;
+  const { board } = ledger;
+  const back = steps.filter(({ key }) => rulings.isOut(key) || rulings.isApart(key)).map(({ fact }) => fact);
+  const endings = job.endings ?? endingsIn;
+  for (const { item, start, end, quote } of endings({ board, entry, text, facts, met, areas: job.areas })) {
+    const key = `${noteId}/${start}e`;
+    if (rulings.isOut(key) || back.some((fact) => fact.start < end && start < fact.end)) continue;
+    item.met.push(key);
+    setState(board, item, entry, 'done', quote, TAKEN);
+    dayOf(ledger, entry.at.slice(0, 10)).done.push(item.task);
+    putIn(meeting, item.task, quote);
+  }
 }
 
 const beginningsOf = (facts: readonly Fact[]) =>

@@ -35,6 +35,14 @@ describe('what ends an item in whatever words', () => {
     });
   });
 
+  it('is taken back by a sentence, and stays so', () => {
+    expect(stands('hall door drags on the floor', 'hall door swings free now', 'undo 1')).toEqual(['open']);
+  });
+
+  it('is not told by work in another room', () => {
+    expect(stands('hall door drags on the floor', 'in the kitchen the door swings free now')[0]).toBe('open');
+  });
+
   it('is never an item of the same note', () => {
     const seen: string[] = [];
     const endings: Endings = (note) => {

@@ -1,5 +1,5 @@
 import { dot, onDemand, rowsOf, type Weights } from '../../../parser/facts/weights.ts';
-import { stem, wordsOf } from '../../../parser/trade/likeness.ts';
+import { sameArea, stem, wordsOf } from '../../../parser/trade/likeness.ts';
 import { lowered } from '../../../parser/trade/words.ts';
 import type { Fact } from '../../../parser/types.ts';
 import { type Board, isLive, isWork, type Standing } from '../board.ts';
@@ -40,8 +40,10 @@ export function candidatesOf({ board, entry, text, facts, met, areas }: Told): C
   const rooms = wordsOf(areas.join(' '));
   for (const clause of clausesOf(text)) {
     const telling: Telling = { clause, entry, met, rooms, ...readIn(clause, facts) };
+    const named = areas.find((area) => clause.said.includes(area.toLowerCase()));
+    const room = named ?? facts.findLast((fact) => fact && fact.start < clause.end)?.area ?? null;
     for (const item of itemsNear(board, telling)) {
-      if (item.history[0]!.entry === entry.id) continue;
+      if (item.history[0]!.entry === entry.id || !sameArea(room, item.area)) continue;
       const shared = sharedOf(telling, item, openWith);
       if (shared) out.push({ item, start: clause.start, end: clause.end, signs: signsOfEnding(telling, item, shared) });
     }
@@ -71,6 +73,7 @@ export const TAKEN = 'taken as done';
 export interface Ending {
   item: Standing;
   start: number;
+  end: number;
   quote: string;
 }
 
@@ -87,13 +90,18 @@ export const endingsIn: Endings = (note) => {
   weights ??= onDemand(rowsOf(ENDINGS), ([cell]) => Number(cell) / 100);
   const best = new Map<Standing, Candidate & { weight: number }>();
   for (const candidate of candidatesOf(note)) {
-    const weight = dot(weights, candidate.signs);
+    const weight = saysPlainly(candidate.signs) ? PLAIN : dot(weights, candidate.signs);
     if (weight > Math.max(0, best.get(candidate.item)?.weight ?? 0)) best.set(candidate.item, { ...candidate, weight });
   }
   return [...best.values()]
     .filter(({ item, start, end }) => isLive(item) && !isAnother(item, note.text.slice(start, end)))
-    .map(({ item, start, end }) => ({ item, start, quote: note.text.slice(start, end) }));
+    .map(({ item, start, end }) => ({ item, start, end, quote: note.text.slice(start, end) }));
 };
+
+/** More than any clause weighs. */
+const PLAIN = 100;
+/** "No drips at the faucet": its own flaw, named with its thing, is gone. */
+const saysPlainly = (signs: readonly string[]) => signs.includes('flaw said true') && signs.includes('head own');
 
 /** The words name a place or a thing that is not the item's: "shelf bracket" is no handrail bracket. */
 function isAnother(item: Standing, quote: string): boolean {

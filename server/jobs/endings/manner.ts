@@ -28,8 +28,11 @@ const FLAW_GONE =
 const NOT_SO =
   /\b(?:not|no|never|isn't|aren't|won't|can't|doesn't|don't|didn't|wasn't|need|needs|needed|gotta|should|will|would|gonna|going to|has to|have to|gets|until|till|before|after|if|when|once|unless|almost|half|still|waits?|waiting|wants?|to be|coming|tomorrow|ordered|order|lets|let's|goes|says?|said|except|supposed)\b/;
 
+/** The sign that a flaw is said to be gone. */
+export const GONE = 'flaw gone';
+
 /** Signs of how it is told. */
 export function manner(said: string): string[] {
-  if (FLAW_GONE.test(said)) return ['flaw gone'];
+  if (FLAW_GONE.test(said)) return [GONE];
   return [`well ${IS_WELL.test(said)} ${ILL.test(said)}`, `put ${PUT_RIGHT.test(said)} ${NOT_SO.test(said)}`];
 }

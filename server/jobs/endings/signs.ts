@@ -4,6 +4,7 @@ import { isWork, type Standing } from '../board.ts';
 import { numbersClash } from '../match.ts';
 import type { Entry } from '../types.ts';
 import type { Clause } from './clauses.ts';
+import { GONE } from './manner.ts';
 
 /** A clause as one note tells it: with the facts that were read there. */
 export interface Telling {
@@ -98,6 +99,8 @@ export function signsOfEnding({ clause, entry, read, met }: Telling, item: Stand
     item.state,
     ...clause.signs,
   ];
+  if (item.problem !== null && [...wordsOf(item.problem)].some((word) => clause.words.has(word)))
+    out.push(`flaw said ${clause.signs.includes(GONE)}`);
   const { tokens } = clause;
   const others = new Set<string>();
   tokens.forEach(({ word, stem }, i) => {
