@@ -6,7 +6,7 @@ import { type Board, isLive, isWork, type Standing } from '../board.ts';
 import { namesAnother, placesClash } from '../match.ts';
 import type { Entry } from '../types.ts';
 import { clausesOf } from './clauses.ts';
-import { readIn, sharedOf, signsOfEnding, type Telling } from './signs.ts';
+import { readIn, roomsOf, sharedOf, signsOfEnding, type Telling } from './signs.ts';
 import { ENDINGS } from './table.ts';
 
 /** A clause of a note that may tell of an item as finished. */
@@ -37,7 +37,7 @@ export interface Told {
 export function candidatesOf({ board, entry, text, facts, met, areas }: Told): Candidate[] {
   const out: Candidate[] = [];
   const openWith = (word: string) => board.live.get(word)?.size ?? 0;
-  const rooms = wordsOf(areas.join(' '));
+  const rooms = roomsOf(areas);
   for (const clause of clausesOf(text)) {
     const telling: Telling = { clause, entry, met, rooms, ...readIn(clause, facts) };
     const named = areas.find((area) => clause.said.includes(area.toLowerCase()));

@@ -16,9 +16,19 @@ export interface Telling {
   named: ReadonlySet<string>;
   /** Items that the note has met. */
   met: readonly Standing[];
-  /** Key words of the job's rooms. */
-  rooms: ReadonlySet<string>;
+  rooms: Rooms;
 }
+
+/** Key words of a job's rooms; those of names of several words ("mud room") are never the name of a thing. */
+export interface Rooms {
+  words: ReadonlySet<string>;
+  ofSeveral: ReadonlySet<string>;
+}
+
+export const roomsOf = (areas: readonly string[]): Rooms => ({
+  words: wordsOf(areas.join(' ')),
+  ofSeveral: wordsOf(areas.filter((area) => area.includes(' ')).join(' ')),
+});
 
 /** What an item and a clause have in common. */
 interface Shared {
@@ -40,19 +50,20 @@ const goesBy = (item: Standing, word: string) => item.words.has(word) || item.to
 function sharedThings(
   item: Standing,
   words: ReadonlySet<string>,
-  rooms: ReadonlySet<string>,
+  rooms: Rooms,
   each: (word: string) => void = () => {},
 ): number {
   let n = 0;
   for (const word of words) {
-    if (isWork(word) || !goesBy(item, word) || (rooms.has(word) && !isHead(item, word))) continue;
+    if (isWork(word) || !goesBy(item, word) || (rooms.words.has(word) && !isHead(item, word, rooms))) continue;
     n++;
     each(word);
   }
   return n;
 }
 
-const isHead = (item: Standing, word: string) => item.head === word && item.thing !== item.area;
+const isHead = (item: Standing, word: string, rooms: Rooms) =>
+  item.head === word && item.thing !== item.area && !rooms.ofSeveral.has(word);
 
 /** What they share; null where the clause cannot be about the item. `openWith` says how many open items go by a word. */
 export function sharedOf(
@@ -65,7 +76,7 @@ export function sharedOf(
   const own = sharedThings(item, clause.words, rooms, (word) => {
     rarest = Math.min(rarest, openWith(word));
   });
-  const names = (words: ReadonlySet<string>) => words.has(item.head) && isHead(item, item.head);
+  const names = (words: ReadonlySet<string>) => words.has(item.head) && isHead(item, item.head, rooms);
   const head = names(clause.words) ? 'own' : names(named) ? 'named' : names(clause.before) ? 'before' : 'no';
   const inNamed = sharedThings(item, named, rooms);
   return own || inNamed || head !== 'no'
