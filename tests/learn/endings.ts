@@ -3,12 +3,14 @@
  * and writes `server/jobs/endings/table.ts`. With `--judge` it writes nothing, but learns from five sixths of the jobs at a
  * time and counts on the last: endings told, endings taken, and how many of those are right.
  */
+
+import { entriesOf } from '../../server/commands/entries.ts';
 import type { Standing } from '../../server/jobs/board.ts';
 import { candidatesOf, type Endings } from '../../server/jobs/endings/index.ts';
 import { fold } from '../../server/jobs/index.ts';
 import { type Choice, choose, learn } from './choice.ts';
 import { linesOf, writeTable } from './table.ts';
-import { entriesOf, hitsOf, noteOf, type ToldJob, toldJobs } from './toldJobs.ts';
+import { hitsOf, noteOf, type ToldJob, toldJobs } from './toldJobs.ts';
 
 const SETTINGS = { epochs: 15, rate: 0.3, shrink: 0, pull: 5, mean: true, atLeast: 3 };
 const LEAST = 0.05;
@@ -37,9 +39,9 @@ function examplesOf(job: ToldJob, n: number): Example[] {
   const teacher: Endings = (told) => {
     const { entry } = told;
     const note = noteOf(entry.id);
-    for (const { item, start, end, signs } of candidatesOf(told)) {
+    for (const { item, clause, signs } of candidatesOf(told)) {
       const items = about(item);
-      const here = hitsOf(job, note, { start, end }).some((hit) => items.has(hit.i) && ends(hit));
+      const here = hitsOf(job, note, clause).some((hit) => items.has(hit.i) && ends(hit));
       const elsewhere = [...items].some((i) => ended[i]!.includes(note));
       if (!items.size || (elsewhere && !here)) continue;
       const worth = here ? 1 : 0;

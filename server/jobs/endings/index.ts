@@ -1,20 +1,17 @@
 import { dot, onDemand, rowsOf, type Weights } from '../../../parser/facts/weights.ts';
-import { sameArea, stem, wordsOf } from '../../../parser/trade/likeness.ts';
-import { lowered } from '../../../parser/trade/words.ts';
+import { sameArea } from '../../../parser/trade/likeness.ts';
 import type { Fact } from '../../../parser/types.ts';
 import { type Board, isLive, isWork, type Standing } from '../board.ts';
 import { namesAnother, placesClash } from '../match.ts';
 import type { Entry } from '../types.ts';
-import { clausesOf } from './clauses.ts';
+import { type Clause, clausesOf } from './clauses.ts';
 import { readIn, roomsOf, sharedOf, signsOfEnding, type Telling } from './signs.ts';
 import { ENDINGS } from './table.ts';
 
 /** A clause of a note that may tell of an item as finished. */
 export interface Candidate {
   item: Standing;
-  /** Where it stands in the note. */
-  start: number;
-  end: number;
+  clause: Clause;
   signs: readonly string[];
 }
 
@@ -45,7 +42,7 @@ export function candidatesOf({ board, entry, text, facts, met, areas }: Told): C
     for (const item of itemsNear(board, telling)) {
       if (item.history[0]!.entry === entry.id || !sameArea(room, item.area)) continue;
       const shared = sharedOf(telling, item, openWith);
-      if (shared) out.push({ item, start: clause.start, end: clause.end, signs: signsOfEnding(telling, item, shared) });
+      if (shared) out.push({ item, clause, signs: signsOfEnding(telling, item, shared) });
     }
   }
   return out;
@@ -94,8 +91,8 @@ export const endingsIn: Endings = (note) => {
     if (weight > Math.max(0, best.get(candidate.item)?.weight ?? 0)) best.set(candidate.item, { ...candidate, weight });
   }
   return [...best.values()]
-    .filter(({ item, start, end }) => isLive(item) && !isAnother(item, note.text.slice(start, end)))
-    .map(({ item, start, end }) => ({ item, start, end, quote: note.text.slice(start, end) }));
+    .filter(({ item, clause }) => isLive(item) && !isAnother(item, clause))
+    .map(({ item, clause: { start, end } }) => ({ item, start, end, quote: note.text.slice(start, end) }));
 };
 
 /** More than any clause weighs. */
@@ -104,11 +101,10 @@ const PLAIN = 100;
 const saysPlainly = (signs: readonly string[]) => signs.includes('flaw said true') && signs.includes('head own');
 
 /** The words name a place or a thing that is not the item's: "shelf bracket" is no handrail bracket. */
-function isAnother(item: Standing, quote: string): boolean {
-  const said = lowered(quote).match(/[a-z0-9']+/g) ?? [];
-  const at = said.findIndex((word) => stem(word) === item.head);
-  const thing = said.slice(Math.max(0, at - 1), at + 1).join(' ');
+function isAnother(item: Standing, { said, words, tokens }: Clause): boolean {
+  const at = tokens.findIndex((token) => token.stem === item.head);
   return (
-    placesClash({ words: wordsOf(quote), area: null, quote }, item) || (at > 0 && namesAnother(thing, item.head, item))
+    placesClash({ words, area: null, quote: said }, item) ||
+    (at > 0 && namesAnother(`${tokens[at - 1]!.word} ${tokens[at]!.word}`, item.head, item))
   );
 }
