@@ -1,9 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { z } from 'zod';
-import { readNote } from '../../parser/index.ts';
 import { lengthText } from '../../parser/quantities/format.ts';
-import { type Entry, fold } from '../jobs/index.ts';
-import { loadWordClass } from '../words/wordClass.ts';
+import { fold } from '../jobs/index.ts';
+import { entriesOf } from './entries.ts';
 
 /** Plays a job's notes in order of time and prints what they add up to: `replay job.json`. */
 const JobFile = z.object({
@@ -15,8 +14,6 @@ const JobFile = z.object({
   end: z.object({ asOf: z.string() }).optional(),
   asOf: z.string().optional(),
 });
-
-const wordClass = await loadWordClass();
 
 try {
   const path = process.argv[2];
@@ -31,19 +28,7 @@ try {
 
 function replay(job: z.infer<typeof JobFile>): object {
   const asOf = job.end?.asOf ?? job.asOf ?? job.notes.at(-1)?.saidAt ?? `${job.start}T23:59:59`;
-  const entries = job.notes.map((note, k): Entry => {
-    const noteId = `${job.id}-${String(k).padStart(4, '0')}`;
-    const facts = readNote(note.text, { saidAt: note.saidAt, areas: job.rooms, wordClass }).facts;
-    return {
-      id: noteId,
-      jobId: job.id,
-      at: note.saidAt,
-      by: note.by ?? null,
-      source: { noteId, start: 0, end: note.text.length },
-      what: { kind: 'noteRead', facts, text: note.text, parser: '1' },
-    };
-  });
-  const state = fold({ areas: job.rooms, builtYear: job.builtYear ?? null }, entries, asOf);
+  const state = fold({ areas: job.rooms, builtYear: job.builtYear ?? null }, entriesOf(job), asOf);
   const live = state.items.filter((i) => i.state === 'open' || i.state === 'waiting');
   const number = (text: string | null) =>
     text === null

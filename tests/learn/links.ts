@@ -3,13 +3,15 @@
  * item, and writes `server/jobs/linking/table.ts`. With `--judge` it writes nothing, but learns from five sixths of the jobs
  * at a time and counts on the last how often it chooses right. A job's items say in `told` where the notes speak of them.
  */
+
+import { entriesOf } from '../../server/commands/entries.ts';
 import type { Standing } from '../../server/jobs/board.ts';
 import { fold } from '../../server/jobs/index.ts';
 import { type Linker, type Option, optionsOf } from '../../server/jobs/linking/index.ts';
 import { namingOf } from '../../server/jobs/linking/signs.ts';
 import { type Choice, choose, learn } from './choice.ts';
 import { linesOf, writeTable } from './table.ts';
-import { entriesOf, hitsOf, noteOf, type ToldJob, toldJobs } from './toldJobs.ts';
+import { hitsOf, noteOf, type ToldJob, toldJobs } from './toldJobs.ts';
 
 const SETTINGS = { epochs: 12, rate: 0.15, shrink: 0.1, atLeast: 3 };
 const LEAST = 0.05;

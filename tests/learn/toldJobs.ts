@@ -1,9 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { z } from 'zod';
-import { readNote } from '../../parser/index.ts';
-import type { Entry } from '../../server/jobs/index.ts';
-import { loadWordClass } from '../../server/words/wordClass.ts';
+import { shared } from '../../parser/facts/spans/cut.ts';
+import type { Span } from '../../parser/types.ts';
 
 const FOLDER = join(import.meta.dirname, '../../fixtures/jobs/told');
 
@@ -37,40 +36,17 @@ export const toldJobs = (): ToldJob[] =>
     .sort()
     .map((name) => toldJob.parse(JSON.parse(readFileSync(join(FOLDER, name), 'utf8'))));
 
-const wordClass = await loadWordClass();
-
-/** A job's notes as they are read today; their ids end in the note's number. */
-export const entriesOf = (job: ToldJob): Entry[] =>
-  job.notes.map((note, k) => {
-    const noteId = `${job.id}-${k}`;
-    const { facts } = readNote(note.text, { saidAt: note.saidAt, areas: job.rooms, wordClass });
-    return {
-      id: noteId,
-      jobId: job.id,
-      at: note.saidAt,
-      by: note.by ?? null,
-      source: { noteId, start: 0, end: note.text.length },
-      what: { kind: 'noteRead', facts, text: note.text, parser: '1' },
-    };
-  });
-
 /** The number of the note that an entry is. */
 export const noteOf = (entry: string): number => Number(entry.split('-').at(-1));
 
-interface Stretch {
-  start: number;
-  end: number;
-}
-
 /** What an annotation says that a stretch of a note does, and to which item: half of the shorter of the two is shared. */
-export const hitsOf = (job: ToldJob, note: number, { start, end }: Stretch) => {
+export const hitsOf = (job: ToldJob, note: number, stretch: Span) => {
   const text = job.notes[note]!.text;
   return [...job.end.open, ...job.end.closed].flatMap((item, i) =>
     item.told.flatMap(({ note: at, quote, does }) => {
       if (at !== note) return [];
       const from = text.indexOf(quote);
-      const shared = Math.min(from + quote.length, end) - Math.max(from, start);
-      return shared >= 0.5 * Math.min(quote.length, end - start) ? [{ i, does }] : [];
+      return shared({ start: from, end: from + quote.length }, stretch) >= 0.5 ? [{ i, does }] : [];
     }),
   );
 };
