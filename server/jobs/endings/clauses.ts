@@ -1,7 +1,8 @@
 import { remembered } from '../../../parser/remembered.ts';
 import { stem, wordsOf } from '../../../parser/trade/likeness.ts';
 import { lowered } from '../../../parser/trade/words.ts';
-import { manner } from './manner.ts';
+import { ailmentsOf, curesAmong } from './ailments.ts';
+import { DENIES, manner } from './manner.ts';
 
 /** A stretch of a note that says one thing, with all of it that has nothing to do with any item. */
 export interface Clause {
@@ -16,6 +17,11 @@ export interface Clause {
   before: ReadonlySet<string>;
   /** Every word in its order, as said and by stem. */
   tokens: readonly { word: string; stem: string }[];
+  /** Ailments that it tells of, and for each ailment the words that tell it as gone. */
+  ails: readonly number[];
+  cures: readonly (readonly string[])[];
+  /** Whether it denies something: "don't drip", "no more buzz". */
+  denies: boolean;
   /** Signs that hold whichever item it is about. */
   signs: readonly string[];
 }
@@ -41,6 +47,9 @@ export const clausesOf = remembered((text): readonly Clause[] => {
       words: wordsOf(said),
       before: sameSentence ? last.words : NONE,
       tokens,
+      ails: ailmentsOf(said),
+      cures: curesAmong(tokens.map((token) => token.stem)),
+      denies: tokens.some(({ word }) => DENIES.test(word)),
       signs: [
         `asked ${/^\s*\?/.test(text.slice(index + raw.length))}`,
         `size ${tokens.length > 12 ? 'long' : tokens.length > 6 ? 'middle' : 'short'}`,

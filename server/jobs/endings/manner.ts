@@ -28,6 +28,10 @@ const FLAW_GONE =
 const NOT_SO =
   /\b(?:not|no|never|isn't|aren't|won't|can't|doesn't|don't|didn't|wasn't|need|needs|needed|gotta|should|will|would|gonna|going to|has to|have to|gets|until|till|before|after|if|when|once|unless|almost|half|still|waits?|waiting|wants?|to be|coming|tomorrow|ordered|order|lets|let's|goes|says?|said|except|supposed)\b/;
 
+/** A word that denies. */
+export const DENIES =
+  /^(?:no|not|never|without|doesn't|don't|didn't|isn't|aren't|won't|hasn't|can't|nothing|stopped|quit|stops|gone|zero)$/;
+
 /** The sign that a flaw is said to be gone. */
 export const GONE = 'flaw gone';
 

@@ -3,6 +3,7 @@ import type { Fact } from '../../../parser/types.ts';
 import { isWork, type Standing } from '../board.ts';
 import { numbersClash } from '../match.ts';
 import type { Entry } from '../types.ts';
+import { ailmentsOf } from './ailments.ts';
 import type { Clause } from './clauses.ts';
 import { GONE } from './manner.ts';
 
@@ -109,6 +110,7 @@ export function signsOfEnding({ clause, entry, read, met }: Telling, item: Stand
     `due ${item.readyOn !== null && item.readyOn <= entry.at.slice(0, 10)}`,
     item.state,
     ...clause.signs,
+    ...signsOfCure(clause, item, `head ${head}`, `read ${read}`),
   ];
   if (item.problem !== null && [...wordsOf(item.problem)].some((word) => clause.words.has(word)))
     out.push(`flaw said ${clause.signs.includes(GONE)}`);
@@ -122,6 +124,28 @@ export function signsOfEnding({ clause, entry, read, met }: Telling, item: Stand
   });
   for (const word of others) out.push(`word ${word}`);
   return out;
+}
+
+/** Whether what ails the item is told as gone: "drips", and "bone dry under there now". */
+function signsOfCure(
+  { ails, cures, denies }: Clause,
+  { problem, history }: Standing,
+  head: string,
+  read: string,
+): string[] {
+  if (problem === null) return [];
+  const own = ailmentsOf(`${problem} ${history[0]!.words ?? ''}`);
+  const words = new Set(own.flatMap((ailment) => cures[ailment]!));
+  const cured = words.size > 0;
+  const again = own.some((ailment) => ails.includes(ailment));
+  return [
+    `cures ${Math.min(2, words.size)} ${own.length > 0}`,
+    `cured ${cured} ${read}`,
+    `cured ${cured} ${head} denies ${denies}`,
+    `cured ${cured} ails ${again} denies ${denies}`,
+    `ails ${again} denies ${denies} ${read}`,
+    ...[...words].map((word) => `cure ${word} denies ${denies}`),
+  ];
 }
 
 function sortOf(fact: Fact): string | null {
