@@ -46,7 +46,7 @@ function examplesOf(job: ToldJob, n: number): Example[] {
       if (!items.size || (elsewhere && !here)) continue;
       const worth = here ? 1 : 0;
       const answers = [
-        { signs, worth },
+        { signs: [...signs, ...clause.signs], worth },
         { ...NOT, worth: 1 - worth },
       ];
       examples.push({ note: n, place: `${entry.id} ${item.key}`, answers });

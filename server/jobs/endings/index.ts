@@ -1,17 +1,19 @@
 import { dot, onDemand, rowsOf, type Weights } from '../../../parser/facts/weights.ts';
-import { sameArea } from '../../../parser/trade/likeness.ts';
+import { sameArea, stem, wordsOf } from '../../../parser/trade/likeness.ts';
 import type { Fact } from '../../../parser/types.ts';
 import { type Board, isLive, isWork, type Standing } from '../board.ts';
 import { namesAnother, placesClash } from '../match.ts';
 import type { Entry } from '../types.ts';
 import { type Clause, clausesOf } from './clauses.ts';
-import { readIn, roomsOf, sharedOf, signsOfEnding, type Telling } from './signs.ts';
+import { goesBy, rankOf, roomsOf, type Shared, sharedOf } from './shared.ts';
+import { readIn, signsOfEnding, type Telling } from './signs.ts';
 import { ENDINGS } from './table.ts';
 
 /** A clause of a note that may tell of an item as finished. */
 export interface Candidate {
   item: Standing;
   clause: Clause;
+  /** What speaks for it, beside the signs of the clause itself. */
   signs: readonly string[];
 }
 
@@ -39,11 +41,15 @@ export function candidatesOf({ board, entry, text, facts, met, areas }: Told): C
     const telling: Telling = { clause, entry, met, rooms, ...readIn(clause, facts) };
     const named = areas.find((area) => clause.said.includes(area.toLowerCase()));
     const room = named ?? facts.findLast((fact) => fact && fact.start < clause.end)?.area ?? null;
+    const near: { item: Standing; shared: Shared }[] = [];
     for (const item of itemsNear(board, telling)) {
       if (item.history[0]!.entry === entry.id || !sameArea(room, item.area)) continue;
       const shared = sharedOf(telling, item, openWith);
-      if (shared) out.push({ item, clause, signs: signsOfEnding(telling, item, shared) });
+      if (shared) near.push({ item, shared });
     }
+    const all = near.map(({ shared }) => shared.weight);
+    for (const { item, shared } of near)
+      out.push({ item, clause, signs: signsOfEnding(telling, item, shared, rankOf(shared.weight, all)) });
   }
   return out;
 }
@@ -78,6 +84,14 @@ export interface Ending {
 export type Endings = (note: Told) => Ending[];
 
 let weights: Weights | undefined;
+const weighed = new WeakMap<Clause, number>();
+
+/** What a clause weighs by itself, reckoned once however many items it may be about. */
+function weightOf(clause: Clause, by: Weights): number {
+  const known = weighed.get(clause) ?? dot(by, clause.signs);
+  weighed.set(clause, known);
+  return known;
+}
 
 /**
  * Items of earlier notes that this one tells of as finished, in whatever words: "swings free now", "the spring came and
@@ -87,7 +101,8 @@ export const endingsIn: Endings = (note) => {
   weights ??= onDemand(rowsOf(ENDINGS), ([cell]) => Number(cell) / 100);
   const best = new Map<Standing, Candidate & { weight: number }>();
   for (const candidate of candidatesOf(note)) {
-    const weight = saysPlainly(candidate.signs) ? PLAIN : dot(weights, candidate.signs);
+    const { clause, signs } = candidate;
+    const weight = saysPlainly(signs) ? PLAIN : dot(weights, signs, weightOf(clause, weights));
     if (weight > Math.max(0, best.get(candidate.item)?.weight ?? 0)) best.set(candidate.item, { ...candidate, weight });
   }
   return [...best.values()]
@@ -105,6 +120,16 @@ function isAnother(item: Standing, { said, words, tokens }: Clause): boolean {
   const at = tokens.findIndex((token) => token.stem === item.head);
   return (
     placesClash({ words, area: null, quote: said }, item) ||
+    isFlawElsewhere(item, words, said) ||
     (at > 0 && namesAnother(`${tokens[at - 1]!.word} ${tokens[at]!.word}`, item.head, item))
   );
+}
+
+/** "No leaks at the trap": the flaw of a faucet's drip, told of what is no faucet. */
+function isFlawElsewhere(item: Standing, words: ReadonlySet<string>, said: string): boolean {
+  if (item.problem === null) return false;
+  const flaw = wordsOf(item.problem);
+  if ([...words].some((word) => goesBy(item, word) && !flaw.has(word))) return false;
+  const place = /\b(?:at|on|in|under|by|behind|from|around) (?:the|that|this) ([a-z]+)/.exec(said)?.[1];
+  return place !== undefined && !goesBy(item, stem(place));
 }

@@ -1,11 +1,11 @@
 import { wordsOf } from '../../../parser/trade/likeness.ts';
 import type { Fact } from '../../../parser/types.ts';
-import { isWork, type Standing } from '../board.ts';
-import { numbersClash } from '../match.ts';
+import type { Standing } from '../board.ts';
 import type { Entry } from '../types.ts';
 import { ailmentsOf } from './ailments.ts';
 import type { Clause } from './clauses.ts';
 import { GONE } from './manner.ts';
+import { goesBy, type Rank, type Rooms, type Shared } from './shared.ts';
 
 /** A clause as one note tells it: with the facts that were read there. */
 export interface Telling {
@@ -20,77 +20,16 @@ export interface Telling {
   rooms: Rooms;
 }
 
-/** Key words of a job's rooms; those of names of several words ("mud room") are never the name of a thing. */
-export interface Rooms {
-  words: ReadonlySet<string>;
-  ofSeveral: ReadonlySet<string>;
-}
-
-export const roomsOf = (areas: readonly string[]): Rooms => ({
-  words: wordsOf(areas.join(' ')),
-  ofSeveral: wordsOf(areas.filter((area) => area.includes(' ')).join(' ')),
-});
-
-/** What an item and a clause have in common. */
-interface Shared {
-  /** Words for things in the clause that the item goes by. */
-  own: number;
-  /** How many open items go by the rarest of them. */
-  rarest: number;
-  before: number;
-  named: number;
-  /** Where the word stands that says what the item is. */
-  head: 'own' | 'named' | 'before' | 'no';
-}
-
-const NONE: ReadonlySet<string> = new Set();
-
-const goesBy = (item: Standing, word: string) => item.words.has(word) || item.told.has(word) || item.head === word;
-
-/** Words for things that they share. A room is no thing: what is done in the laundry is not all that is to do there. */
-function sharedThings(
-  item: Standing,
-  words: ReadonlySet<string>,
-  rooms: Rooms,
-  each: (word: string) => void = () => {},
-): number {
-  let n = 0;
-  for (const word of words) {
-    if (isWork(word) || !goesBy(item, word) || (rooms.words.has(word) && !isHead(item, word, rooms))) continue;
-    n++;
-    each(word);
-  }
-  return n;
-}
-
-const isHead = (item: Standing, word: string, rooms: Rooms) =>
-  item.head === word && item.thing !== item.area && !rooms.ofSeveral.has(word);
-
-/** What they share; null where the clause cannot be about the item. `openWith` says how many open items go by a word. */
-export function sharedOf(
-  { clause, named, rooms }: Telling,
-  item: Standing,
-  openWith: (word: string) => number,
-): Shared | null {
-  if (numbersClash(clause.words, item.words)) return null;
-  let rarest = MOST;
-  const own = sharedThings(item, clause.words, rooms, (word) => {
-    rarest = Math.min(rarest, openWith(word));
-  });
-  const names = (words: ReadonlySet<string>) => words.has(item.head) && isHead(item, item.head, rooms);
-  const head = names(clause.words) ? 'own' : names(named) ? 'named' : names(clause.before) ? 'before' : 'no';
-  const inNamed = sharedThings(item, named, rooms);
-  return own || inNamed || head !== 'no'
-    ? { own, rarest, before: sharedThings(item, clause.before, rooms), named: inNamed, head }
-    : null;
-}
-
 const MOST = 4;
 const upTo = (most: number, n: number) => String(Math.min(most, n));
 
-/** Signs that a clause tells of an item as finished. */
-export function signsOfEnding({ clause, entry, read, met }: Telling, item: Standing, shared: Shared): string[] {
-  const { own, rarest, before, named, head } = shared;
+/** Signs that a clause tells of an item as finished, beside those of the clause itself. */
+export function signsOfEnding(
+  { clause, entry, read, met }: Telling,
+  item: Standing,
+  { own, rarest, before, named, head, part, strange }: Shared,
+  rank: Rank,
+): string[] {
   const sort = item.problem === null ? 'work' : 'flaw';
   const days = Math.round((Date.parse(entry.at) - Date.parse(item.history.at(-1)!.at)) / 86_400_000);
   const out = [
@@ -105,11 +44,17 @@ export function signsOfEnding({ clause, entry, read, met }: Telling, item: Stand
     `rarest ${upTo(MOST, rarest)} read ${read} head ${head}`,
     `before ${upTo(2, before)}`,
     `named ${upTo(2, named)} head ${head}`,
+    `rank ${rank}`,
+    `rank ${rank} read ${read}`,
+    `rank ${rank} head ${head}`,
+    `part ${part}`,
+    `part ${part} read ${read}`,
+    `part ${part} rank ${rank}`,
+    `strange ${upTo(MOST, strange)} ${part}`,
     `met ${met.includes(item)}`,
     `days ${days < 1 ? 'none' : days < 3 ? 'few' : 'many'}`,
     `due ${item.readyOn !== null && item.readyOn <= entry.at.slice(0, 10)}`,
     item.state,
-    ...clause.signs,
     ...signsOfCure(clause, item, `head ${head}`, `read ${read}`),
   ];
   if (item.problem !== null && [...wordsOf(item.problem)].some((word) => clause.words.has(word)))
@@ -163,6 +108,8 @@ function sortOf(fact: Fact): string | null {
       return null;
   }
 }
+
+const NONE: ReadonlySet<string> = new Set();
 
 /** What was read in a clause: kinds of fact, and the key words of finished work. */
 export function readIn(clause: Clause, facts: readonly (Fact | null)[]): Pick<Telling, 'read' | 'named'> {
