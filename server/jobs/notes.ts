@@ -1,8 +1,8 @@
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import type { Decision, Fact, FollowUp, Material } from '../../parser/types.ts';
-import { isLive } from './board.ts';
+import { isLive, type Standing } from './board.ts';
 import { meetDone } from './closing.ts';
-import { obey } from './commands.ts';
+import { joinItems, obey } from './commands.ts';
 import { dropsTold } from './dropsTold.ts';
 import { endingsIn, TAKEN } from './endings/index.ts';
 import { isBare, isPackWord } from './goodsAsSaid.ts';
@@ -89,8 +89,17 @@ function takeEndings(meeting: Meeting, job: Site, facts: readonly Fact[], steps:
     setState(board, item, entry, 'done', quote, TAKEN);
     dayOf(ledger, entry.at.slice(0, 10)).done.push(item.task);
     putIn(meeting, item.task, quote);
+    // "The drain runs clear": what was read as a flaw of the same thing is that it has none.
+    for (const flaw of met.filter((other) => other.head === item.head && isToldIn(other, entry, quote)))
+      joinItems(board, entry, flaw, item, null);
   }
 }
+
+/** An item that this note opened as a flaw, with nothing but words of a stretch. */
+const isToldIn = ({ problem, history }: Standing, entry: Entry, stretch: string): boolean =>
+  problem !== null &&
+  history[0]!.entry === entry.id &&
+  history.every(({ words }) => words !== null && stretch.includes(words));
 
 const beginningsOf = (facts: readonly Fact[]) =>
   facts.flatMap(({ kind, start }) => (kind === 'problem' || kind === 'done' ? [start] : [])).sort((a, b) => a - b);

@@ -12,6 +12,24 @@ describe('what ends an item in whatever words', () => {
     expect(stands('hall door drags on the floor', 'planed the bottom, door clears now')[0]).toBe('done');
   });
 
+  it.each([
+    ['bath tap weeps at the spout', 'bath tap is bone dry this morning'],
+    ['hall stair rail wobbles', 'hung on that stair rail and it never budged'],
+    ['hall outlet is dead', 'hall outlet shows 121 volts'],
+    ['attic fan rattles', 'attic fan is dead quiet'],
+  ])('is told by its flaw having its own cure: %s, %s', (flaw, cure) => {
+    expect(stands(flaw, cure)[0]).toBe('done');
+  });
+
+  it('is not told by the cure of another thing, nor by what is for another day', () => {
+    expect(stands('bath tap weeps at the spout', 'kitchen drain is bone dry')[0]).toBe('open');
+    expect(stands('hall stair rail wobbles', 'hall stair rail gets two screws tomorrow')[0]).toBe('open');
+  });
+
+  it('opens no flaw with the words that say so', () => {
+    expect(stands('kitchen drain is slow', 'kitchen drain runs clear')).toEqual(['done']);
+  });
+
   it('is not told by what is done elsewhere in the room', () => {
     const [tile] = told('hall tile is cracked', 'that crusty outlet in the hall is done').items;
     expect(tile).toMatchObject({ state: 'open' });

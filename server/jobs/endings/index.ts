@@ -106,9 +106,12 @@ export const endingsIn: Endings = (note) => {
     if (weight > Math.max(0, best.get(candidate.item)?.weight ?? 0)) best.set(candidate.item, { ...candidate, weight });
   }
   return [...best.values()]
-    .filter(({ item, clause }) => isLive(item) && !isAnother(item, clause))
+    .filter(({ item, clause }) => isLive(item) && !LATER.test(clause.said) && !isAnother(item, clause))
     .map(({ item, clause: { start, end } }) => ({ item, start, end, quote: note.text.slice(start, end) }));
 };
+
+/** What is for another day is not finished. */
+const LATER = /\b(?:tomorrow|tmrw|next (?:week|time|visit|trip))\b/;
 
 /** More than any clause weighs. */
 const PLAIN = 100;
