@@ -39,7 +39,7 @@ export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed 
   return {
     lines: inPacks(lines, packFor),
     packFor,
-    counted: [...small.counted, ...places],
+    counted: [...small.counted, ...places, ...cuts.counted],
     checks: checksIn(said),
     waits: waitsIn(said),
     cautions: cautionsIn(notes, site),

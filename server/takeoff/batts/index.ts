@@ -7,6 +7,8 @@ import { isDone } from '../reading/wanted.ts';
 import type { ComputedLine } from '../types.ts';
 
 const NAMED = /\b(?:insulation|insulate|batts?)\b|\br[- ]?\d{2}\b/;
+/** Batts and the spacing of studs tell bays as well. */
+const BY_BAY = /\b(?:bays?|cavit(?:y|ies))\b|^(?=.*\bbatts?\b)(?=.*\} (?:on center|oc|o\.c\.))(?=.*\bstuds?\b)/;
 const BAYS = saying('<NC> (?:[a-z]+ )?(?:bays?|cavit(?:y|ies))\\b');
 const EACH_BAY = saying(
   '(?:<NC>|\\b(one|a))(?: batts?)?(?: long)? (?:to|per|in|for|a) ?(?:a|the|each|every)? (?:bay|cavity)\\b',
@@ -20,7 +22,7 @@ const BATT = [
   saying('\\bbatts?(?: (?:are|is|come|at))* (?:<LN> wide(?: and| by)? )?<LN>(?: (?:inch|in))? long'),
 ];
 const SPACING = saying('<L> (?:on center|oc|o\\.c\\.)');
-const RUN = saying('<L>(?: (?:long|of))? (?:wall|run)\\b');
+const RUN = saying('<L>(?: (?:long|of))?(?: {N\\d+} ?x ?{N\\d+})? (?:stud )?(?:wall|run)\\b');
 
 /**
  * Insulation by the bay: batts that the bays take, one over another. The bays are counted, or reckoned from a wall's
@@ -35,7 +37,7 @@ export function battLines(notes: readonly Said[]): {
   const questions: { noteId: string; ask: string }[] = [];
   const claimed = new Set<string>();
   for (const said of notes) {
-    if (!NAMED.test(said.words) || !/\b(?:bays?|cavit(?:y|ies))\b/.test(said.words) || isDone(said.words)) continue;
+    if (!NAMED.test(said.words) || !BY_BAY.test(said.words) || isDone(said.words)) continue;
     const bays = baysIn(said);
     if (!bays) continue;
     claimed.add(said.noteId);

@@ -163,7 +163,7 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
   }
   // "Three runs of ten two, 55 foot each".
   for (const m of words.matchAll(
-    saying('<NC> (?:home ?)?(?:runs?|lines?|circuits?) of [a-z0-9/ -]{2,24}?,? <L> each\\b', 'g'),
+    saying('<NC> (?:home ?)?(?:runs?|lines?|circuits?)(?: of [a-z0-9/ -]{2,24}?)?,? <L> each\\b', 'g'),
   )) {
     const length = feet(said, figureAt(said, m[2]), null);
     if (!length || used.has(Number(m[1])) || used.has(Number(m[2]))) continue;

@@ -16,7 +16,10 @@ export function rowsIn(said: Said, standing: readonly string[]): RowTold[] {
   // Holes are dug for the posts of the note, if it has any.
   const kinds = named.length === 0 ? standing.slice(-1) : named.length > 1 ? named.filter((k) => k !== 'pier') : named;
   const own = kinds.filter(
-    (item) => !(item === 'fence post' && /\b(?:between|clear)\b[^.]{0,20}\bposts?\b/.test(words)),
+    (item) =>
+      !(item === 'fence post' && /\b(?:between|clear)\b[^.]{0,20}\bposts?\b/.test(words)) &&
+      // Two words for the same pieces of one rail.
+      !(item === 'picket' && kinds.includes('baluster')),
   );
   return own.map((item) => rowIn(said, item, own));
 }
