@@ -66,6 +66,12 @@ const isSizeOf = (fact: Material, facts: readonly Fact[]): boolean =>
 
 /** "Sixty pound bags", "10 ft sticks": a pack in the plural without a count tells how something is sold, and is not one. */
 const isHowSold = (fact: Material): boolean =>
+  /\bpounders$/i.test(fact.quote) ||
+  // Tile comes in no bags: it is what goes on with it.
+  (/\btile$/.test(fact.item) && / lb$/.test(fact.size ?? '')) ||
+  isPackInPlural(fact);
+
+const isPackInPlural = (fact: Material): boolean =>
   fact.quantity === 1 &&
   / (?:lb|kg|ft|m|oz|gal|L|cu ft)$/.test(fact.size ?? '') &&
   /\b(?:bags|sacks|sticks|lengths|boxes|buckets|pails|tubes|rolls|coils|cans|tins|tubs)(?: [\d./]+ cu ft)?$/i.test(
@@ -80,6 +86,8 @@ const isPiece = (fact: Material, text: string): boolean =>
 /** Read as wanted, where the words tell of something else. */
 function onlySpokenOf(fact: Material, text: string, facts: readonly Fact[]): boolean {
   if (fact.status !== 'need') return false;
+  // "Sixty plus thirty inches": a sum of lengths.
+  if (fact.item === 'plus') return true;
   // Sizes and ratings are no way to buy.
   if (/^(?:cu in|sq in|psi|kPa|bar|A|V|W|%|F|C|deg|min|hr|day|week)$/.test(fact.unit ?? '')) return true;
   const within = facts.filter((f) => f !== fact && f.start <= fact.start && fact.end <= f.end);

@@ -17,7 +17,8 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
   { named: /\b(?:xps|eps)\b(?: foam)?(?: boards?)?/, item: 'foam board', by: 'area' },
   { named: /\b(?:cement board|backer(?: board)?) screws?\b/, item: 'backer board screw', by: 'area' },
   {
-    named: /\b(?:drywall |board |sheet ?rock )?screws?\b(?=.*(?:square|sq|\{A|board|drywall|sheet|box|pound))|(?<=\b(?:drywall|sheet ?rock|rock)\b.*)\b(?<!\b(?:deck|wood|metal|concrete|trim|cabinet) )screws\b/,
+    named:
+      /\b(?:drywall |board |sheet ?rock )?screws?\b(?=.*(?:square|sq|\{A|board|drywall|sheet|box|pound))|(?<=\b(?:drywall|sheet ?rock|rock)\b.*)\b(?<!\b(?:deck|wood|metal|concrete|trim|cabinet) )screws\b/,
     item: 'drywall screw',
     by: 'area',
   },

@@ -193,8 +193,11 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
       const also = bare(other);
       if (also) push(also, 1, other);
     }
-    const count = counts ? said.figures[head]!.value.valueOf() : twice(words, rest) ? 2 : 1;
-    push(length, count, id, ...(counts ? [head] : []));
+    // "12 foot four, three runs": counted behind the length.
+    const behind = saying('^,? <N> (?:runs|rows|of (?:them|those))\\b').exec(rest)?.[1];
+    const counter = counts ? head : behind !== undefined && !used.has(Number(behind)) ? Number(behind) : null;
+    const count = counter !== null ? said.figures[counter]!.value.valueOf() : twice(words, rest) ? 2 : 1;
+    push(length, count, id, ...(counter !== null ? [counter] : []));
   }
 }
 

@@ -68,7 +68,8 @@ export function extentIn(said: Said, by: Measure, used: Set<number>): Extent {
   openingsIn(said, used, out);
   if (by === 'length' && goesRound(said.words)) roundOpenings(out);
   depthIn(said, by, used, out);
-  rectanglesIn(said, by, used, out);
+  if (by === 'length') alongIn(said, used, out);
+  if (out.shapes.length === 0) rectanglesIn(said, by, used, out);
   heightIn(said, used, out);
   areasIn(said, used, out);
   if (out.depth === null && by === 'volume') thirdDepth(said, used, out);
@@ -101,6 +102,17 @@ function thirdDepth(said: Said, used: Set<number>, out: Extent): void {
   if (id < 0 || out.shapes.length === 0) return;
   out.depth = said.figures[id]!.value.div(12);
   used.add(id);
+}
+
+/** "Trim along the tub, 5 foot": what a run lies along, whatever else the note measures. */
+function alongIn(said: Said, used: Set<number>, out: Extent): void {
+  const m = saying(
+    "\\balong (?:the |that |one )[a-z]+(?: [a-z]+)?,?(?: (?:it's|is|about|for))* <L>(?! ?(?:x|by|on|sticks))",
+  ).exec(said.words);
+  const length = m && !used.has(Number(m[1])) ? feet(said, figureAt(said, m[1]), null) : null;
+  if (!m || !length) return;
+  used.add(Number(m[1]));
+  out.shapes.push({ kind: 'run', sides: [length], amount: null, count: 1, working: feetText(length) });
 }
 
 /** "Eight foot ceilings", "2.4 high", "walls are nine foot". */

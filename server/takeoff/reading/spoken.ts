@@ -1,8 +1,9 @@
 import Fraction from 'fraction.js';
 import type { Figure } from './said.ts';
+import { SIZE_MENDS } from './spokenSizes.ts';
 
 /** A way of saying a figure that only its neighbours tell: puts the figures right, gives the words back. */
-type Mend = (words: string, figures: Figure[]) => string;
+export type Mend = (words: string, figures: Figure[]) => string;
 
 /** "80# bags": pounds. */
 const pounds: Mend = (words, figures) =>
@@ -229,6 +230,7 @@ const MENDS: readonly Mend[] = [
   feetRunOn,
   feetUnsaid,
   onCenters,
+  ...SIZE_MENDS,
 ];
 
 export const puttingRight: Mend = (words, figures) => MENDS.reduce((said, mend) => mend(said, figures), words);

@@ -73,7 +73,7 @@ function tells(told: RowTold, standing: boolean): boolean {
   if (standing) return told.runs.length > 0 || told.spacing !== null || told.hole !== null || told.extra !== null;
   const spaced =
     told.spacing !== null ||
-    (told.gap !== null && told.width !== null) ||
+    (told.gap !== null && (told.width !== null || (told.item === 'deck board' && told.section !== null))) ||
     (told.gap !== null && told.item === 'baluster');
   const holes = told.hole !== null && told.holes !== null;
   if (told.item === 'pier') return holes;

@@ -19,7 +19,11 @@ export const KINDS: readonly Kind[] = [
   { item: 'joist', named: /\b(?:joists?)\b(?! hangers?)/, usual: { spacing: 16 } },
   { item: 'rafter', named: /\brafters?\b/, usual: { spacing: 16 } },
   { item: 'truss', named: /\btruss(?:es)?\b/, usual: { spacing: 24 } },
-  { item: 'stud', named: /\b(?<!stair )studs?\b(?! (?:finder|wall|bay))|\{N\d+\} x \{N\d+\} ?s\b(?=.*\bwall\b)(?=.*\bcenter\b)/, usual: { spacing: 16 } },
+  {
+    item: 'stud',
+    named: /\b(?<!stair )studs?\b(?! (?:finder|wall|bay))|\{N\d+\} x \{N\d+\} ?s\b(?=.*\bwall\b)(?=.*\bcenter\b)/,
+    usual: { spacing: 16 },
+  },
   { item: 'fence post', named: /\b(?:fence|line|corner|gate|rail)? ?posts?\b/ },
   { item: 'furring strip', named: /\b(?:furring|strapping)(?: strips?)?\b/, usual: { spacing: 16 } },
   { item: 'purlin', named: /\bpurlins?\b/ },

@@ -76,7 +76,8 @@ function sectionIn(said: Said, told: RowTold, kinds: readonly string[]): void {
   for (const m of words.matchAll(saying('<N> ?(?:x|by) ?<N>(?: ?s\\b)?(?: ?(?:x|by) ?<LN>|,? <L>)?', 'g'))) {
     const [a, b] = [figureAt(said, m[1]).value, figureAt(said, m[2]).value];
     if (!nominal(a, b) || [m[1], m[2]].some((id) => !free(told, id))) continue;
-    told.section = `${a.toString()}x${b.toString()}`;
+    if (isOthers(words.slice(m.index + m[0].length), told.item, kinds)) continue;
+    told.section = `${a.toFraction()}x${b.toString()}`;
     claim(told, m[1], m[2]);
     const third = m[3] || m[4] ? figureAt(said, m[3] ?? m[4]) : null;
     if (third && !third.onCenter && stickLength(third)) {
@@ -104,6 +105,10 @@ function sectionIn(said: Said, told: RowTold, kinds: readonly string[]): void {
   const feet = plural ? Number(plural[1]) : spelt ? STICK_FEET[spelt[1]!]! : null;
   if (!told.piece && feet) told.piece = new Fraction(feet * 12);
 }
+
+/** "5/4x6 boards, joists at 16": the section is of the kind that is named right behind it. */
+const isOthers = (rest: string, item: string, kinds: readonly string[]): boolean =>
+  KINDS.some((k) => k.item !== item && kinds.includes(k.item) && new RegExp(`^ (?:${k.named.source})`).test(rest));
 
 /** Of several kinds the one that is named last before a figure, else the first. */
 function lastNamed(words: string, kinds: readonly string[], id: number): string {

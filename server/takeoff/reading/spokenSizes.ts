@@ -1,0 +1,42 @@
+import Fraction from 'fraction.js';
+import type { Figure } from './said.ts';
+import type { Mend } from './spoken.ts';
+
+/** "Five quarter by six", `5/4x6`: lumber's own name for 1-1/4 in. */
+const fiveQuarter: Mend = (words, figures) =>
+  words.replace(/\b(?:five[- ]quarters?|5\/4) ?(?:x|by) ?(?=\{N\d+\})/g, () => {
+    const value = new Fraction(5, 4);
+    const figure = { value, unit: null, kind: null, sure: false, per: null, onCenter: false, doubt: null };
+    return `{N${figures.push({ ...figure, quote: '5/4' }) - 1}} x `;
+  });
+
+/** "107 feet of 12x24": feet of tile are square feet. */
+const feetOfTile: Mend = (words, figures) =>
+  words.replace(
+    /\{L(\d+)\}(?= of (?:the )?\{N(\d+)\} ?(?:x|by) ?\{N(\d+)\})/g,
+    (all, id: string, a: string, b: string) => {
+      const figure = figures[Number(id)]!;
+      const sides = [a, b].map((side) => figures[Number(side)]!.value);
+      const tile = sides.every((s) => s.compare(6) >= 0) && sides.some((s) => s.compare(12) >= 0);
+      if (!tile || figure.unit !== 'ft' || !/\b(?:tiles?|grout|thin ?set|mortar|floor|wall)/.test(words)) return all;
+      figures[Number(id)] = { ...figure, unit: 'sq ft', kind: 'area' };
+      return `{A${id}}`;
+    },
+  );
+
+/** "Sixty plus thirty plus thirty inches": lengths added up, the unit said once. */
+const addedUp: Mend = (words, figures) =>
+  words.replace(/\{[NL]\d+\}(?: plus \{[NL]\d+\})+/g, (all) => {
+    const ids = [...all.matchAll(/\{[NL](\d+)\}/g)].map(([, id]) => Number(id));
+    const units = new Set(ids.flatMap((id) => (figures[id]!.sure ? [figures[id]!.unit] : [])));
+    const [unit] = units;
+    if (units.size !== 1 || !unit || ids.every((id) => figures[id]!.sure)) return all;
+    for (const id of ids) figures[id] = measured(figures[id]!, unit);
+    return ids.map((id) => `{L${id}}`).join(' and ');
+  });
+
+const measured = (figure: Figure, unit: string): Figure =>
+  figure.sure ? figure : { ...figure, unit, kind: 'length', sure: true };
+
+/** In the order in which they are put right. */
+export const SIZE_MENDS: readonly Mend[] = [fiveQuarter, feetOfTile, addedUp];
