@@ -82,6 +82,13 @@ describe('every reckoning asks where a size cannot be, and orders no number', ()
       'grout for the den floor 40 square feet of 12x12, 8 in thick, 1/8 joint, 10 lb bags',
       /a tile 8 in thick/,
     ],
+    [
+      'tile of 2 in',
+      'grout for the den floor, 40 sq ft of 12x12 tile two inches thick, 1/8 joint, 10 lb bags',
+      /a tile 2 in thick/,
+    ],
+    ['a third side', 'grout for the den floor, 12x12x2 tile, 80 sq ft, 1/8 joint, ten pound bags', /a tile 2 in thick/],
+    ['a thickness', 'grout, 40 sq ft of 12x12 in the den, thickness is three inches, 10 lb bags', /a tile 3 in thick/],
     ['a bead', 'need silicone for 40 feet in the den, 9 inch bead', /a bead of 9 in/],
     ['a notch', 'need thinset for 100 sq ft of 12x24 in the den, 3 by 3 notch', /a notch of 3 in/],
     ['walls', 'den paint, walls, 12 by 14 room with 900 foot walls, two coats, 350 a gallon', /walls 900 ft high/],
@@ -96,6 +103,16 @@ describe('every reckoning asks where a size cannot be, and orders no number', ()
   ])('%s', (_, note, why) => {
     expect(takeOffOf(['den'], note)).toEqual([]);
     expect(orderOf(['den'], note).questions.join(' ')).toMatch(why);
+  });
+});
+
+describe('a cut list that cannot be', () => {
+  it.each([
+    'cut list for the den out of 2x4 8 footers: 900 pieces at 14',
+    'need a cut list, 900 blocks at 14 inches out of 2x4 8 footers, den',
+    'cut list for the den out of 2x4 8 footers: four at 102 inches',
+  ])('orders neither pieces nor list, and says why: %s', (note) => {
+    expect(refused(['den'], note)).toMatch(/^Cut list of 2x4: (?:900 pieces: is that right|102 in does not come out)/);
   });
 });
 
