@@ -86,8 +86,9 @@ const isPiece = (fact: Material, text: string): boolean =>
 /** Read as wanted, where the words tell of something else. */
 function onlySpokenOf(fact: Material, text: string, facts: readonly Fact[]): boolean {
   if (fact.status !== 'need') return false;
-  // "Sixty plus thirty inches": a sum of lengths.
-  if (fact.item === 'plus') return true;
+  // "Does a 3 inch pvc fit inside a 4 inch pvc": asked about, not asked for.
+  if (ASKS_FIT.test(sentenceOf(text, fact))) return true;
+  if (isInSum(fact, text)) return true;
   // Sizes and ratings are no way to buy.
   if (/^(?:cu in|sq in|psi|kPa|bar|A|V|W|%|F|C|deg|min|hr|day|week)$/.test(fact.unit ?? '')) return true;
   const within = facts.filter((f) => f !== fact && f.start <= fact.start && fact.end <= f.end);
@@ -100,6 +101,14 @@ function onlySpokenOf(fact: Material, text: string, facts: readonly Fact[]): boo
   return fact.unit === 'each' && WORK_NOUN.test(fact.item) && within.some((f) => f.kind === 'followUp');
 }
 
+const SUM =
+  /\b[a-z\d/-]+(?: hundred)?(?: plus [a-z\d/-]+(?: hundred)?)+(?: (?:inch|inches|in|foot|feet|ft|meters?|metres?))\b/g;
+
+/** "Sixty plus thirty plus thirty inches": lengths added up, and no counts. */
+const isInSum = ({ start, quote }: Material, text: string): boolean =>
+  [...text.toLowerCase().matchAll(SUM)].some((m) => start >= m.index - quote.length && start < m.index + m[0].length);
+
+const ASKS_FIT = /^ ?(?:so |and |ok )*(?:does|do|will|would|can|is|are)\b.*\b(?:fits?|go (?:in|through|inside))\b/;
 const WORK_NOUN =
   /^(?:(?:new|quick|little) )*(?:patch|coat|cleaning|clean|wipe|adjustment|repair|look|hand|fix|touch[- ]?up|tune[- ]?up)$/;
 const WANTS = /\b(?:need|needs|want|wants|get|grab|buy|order|pick up|bring|short|takes?|gets?|list)\b/;

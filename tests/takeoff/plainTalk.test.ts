@@ -26,7 +26,7 @@ it.each<[string, string[]]>([
     ['grout 25 lb: 4 bag'],
   ],
   // 150 in of 1/4 in fillet is 12.5 ft; x 8 tubs = 100; / 48.6.
-  ['silicone, four hundred plus four hundred plus four hundred inches, quarter inch bead', ['silicone: 3 tube']],
+  ['need silicone, four hundred plus four hundred plus four hundred inches, quarter inch bead', ['silicone: 3 tube']],
   // 2 x 26 x 8 + 168 = 584; x 1.1 / 48 = 13.4.
   [
     'bedroom drywall, 12 by 14 by 8 high, walls and lid, 4 by 12 sheets, ten percent, need screws too',

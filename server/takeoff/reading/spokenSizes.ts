@@ -10,6 +10,25 @@ const fiveQuarter: Mend = (words, figures) =>
     return `{N${figures.push({ ...figure, quote: '5/4' }) - 1}} x `;
   });
 
+/** "Sixteenth joint", "tile vary a 32nd": parts of an inch that have no article or no word. */
+const partsOfInch: Mend = (words, figures) =>
+  words.replace(
+    /\b(?:a |an )?(?:(sixteenth|eighth)(?= (?:inch )?(?:grout )?(?:joints?|spacers?|gaps?|beads?|lines?)\b)|(?:a )(32|16) ?(?:nd|th)\b)/g,
+    (_, word: string | undefined, part: string | undefined) => {
+      const value = new Fraction(1, word ? (word === 'eighth' ? 8 : 16) : Number(part));
+      const figure = {
+        value,
+        unit: 'in',
+        kind: 'length' as const,
+        sure: true,
+        per: null,
+        onCenter: false,
+        doubt: null,
+      };
+      return `{L${figures.push({ ...figure, quote: word ?? part! }) - 1}}`;
+    },
+  );
+
 /** "107 feet of 12x24": feet of tile are square feet. */
 const feetOfTile: Mend = (words, figures) =>
   words.replace(
@@ -39,4 +58,4 @@ const measured = (figure: Figure, unit: string): Figure =>
   figure.sure ? figure : { ...figure, unit, kind: 'length', sure: true };
 
 /** In the order in which they are put right. */
-export const SIZE_MENDS: readonly Mend[] = [fiveQuarter, feetOfTile, addedUp];
+export const SIZE_MENDS: readonly Mend[] = [fiveQuarter, partsOfInch, feetOfTile, addedUp];
