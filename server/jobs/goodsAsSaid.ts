@@ -89,6 +89,8 @@ function onlySpokenOf(fact: Material, text: string, facts: readonly Fact[]): boo
   // "Does a 3 inch pvc fit inside a 4 inch pvc": asked about, not asked for.
   if (ASKS_FIT.test(sentenceOf(text, fact))) return true;
   if (isInSum(fact, text)) return true;
+  // "R-13 batts": how well they insulate, not how many.
+  if (/\br[- ]?$/i.test(text.slice(0, fact.start)) && /^\d+\b/.test(fact.quote)) return true;
   // Sizes and ratings are no way to buy.
   if (/^(?:cu in|sq in|psi|kPa|bar|A|V|W|%|F|C|deg|min|hr|day|week)$/.test(fact.unit ?? '')) return true;
   const within = facts.filter((f) => f !== fact && f.start <= fact.start && fact.end <= f.end);

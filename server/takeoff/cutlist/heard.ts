@@ -76,7 +76,7 @@ export function piecesIn(note: Said, clauses: readonly string[]): Piece[] {
         const figure = figureAt(note, id);
         const count = one ? 1 : figureAt(note, n).value.valueOf();
         const stick = pattern === PIECE[1] && figure.unit === null && figure.value.compare(12) <= 0;
-        if (!stick && Number.isInteger(count) && count > 0)
+        if (!stick && Number.isInteger(count) && count !== 0)
           found.push({ figure, count, more: /more/.test(more ?? '') || one === 'another', called: called.trim() });
       }
   }

@@ -184,7 +184,9 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
             ? convert(figure.value, unit, 'ft')
             : null;
     const rest = words.slice(m.index + m[0].length);
-    if (used.has(id) || !length || length.compare(1) < 0 || NO_RUN.test(rest)) continue;
+    // No more than nothing is no short piece: it is asked about.
+    const short = length !== null && length.compare(0) > 0 && length.compare(1) < 0;
+    if (used.has(id) || !length || short || NO_RUN.test(rest)) continue;
     // "Two at 12": a count. "Nine, twelve and 14 foot": lengths of one list.
     const head = m[1] === undefined ? null : Number(m[1]);
     const counts = head !== null && !used.has(head) && said.figures[head]!.value.d === 1n;

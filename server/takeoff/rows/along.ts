@@ -44,7 +44,7 @@ export function runsIn(said: Said, told: RowTold): void {
     // "On a 45" is an angle.
     if (!figure.sure && !(bare && listed(words, at) && !/\b(?:on|at) an? $/.test(words.slice(0, at)))) continue;
     const length = lengthIn(figure, 'in', 'ft');
-    if (!length || length.compare(least) < 0) continue;
+    if (!length || (length.compare(0) > 0 && length.compare(least) < 0)) continue;
     const count = m[1] || m[2] ? numberOf(said, m[1], m[2]) : 1;
     told.runs.push(...Array<Fraction>(Math.min(20, Math.max(1, count))).fill(length));
     claim(told, id, m[1]);
