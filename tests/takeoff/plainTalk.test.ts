@@ -65,6 +65,33 @@ it.each<[string, string[]]>([
   ['cut list for the den out of 2x4 8 footers: 9 pieces at 14', ['2x4 8 ft: 2 each']],
   ['need ten 2x4 blocks cut to 14 1/2 from 8 footers, eighth inch kerf', ['2x4 8 ft: 2 each']],
   ['need to cut six at 41 inches and four at 23 and a quarter out of 2x6 twelve footers', ['2x6 12 ft: 3 each']],
+  // 13.5 x 11 = 148.5; x 1.12 / 15.5 = 10.7.
+  [
+    "den floor's thirteen and a half by eleven, doing 6 by 24 plank tile, box does 15.5, figure twelve percent",
+    ['tile 6x24: 11 box'],
+  ],
+  // 14.5 x 12 = 174; x 1.08 / 24.5 = 7.7.
+  ["engineered oak in the den 14'6 by 12, 8 percent, 24.5 a carton", ['engineered oak: 8 carton']],
+  // 4 x 6 x 1/3 = 8; / 0.45 = 17.8.
+  ['steps out back need a pad, 4 by 6 by 4 inches thick, sixty pound bags', ['concrete mix 60 lb: 18 bag']],
+  // 120 x 5.25 / 12 = 52.5; x 2 / 90 = 1.2.
+  [
+    'trim paint for the hall, 120 feet of base five and a quarter tall, two coats, quart covers 90',
+    ['trim paint: 2 qt'],
+  ],
+  // 72 x 9 + 320 = 968; x 1.12 / 48 = 22.6.
+  ["den's 16 by 20, nine foot walls, board walls and lid with four by twelves, 12 percent", ['drywall 4x12: 23 sheet']],
+  ['kids bath floor 5 by 9, half inch cement backer 3 by 5s', ['backer board 3x5: 3 sheet']],
+  // 2 x 24-5/6 ft less 2-2/3 = 47; / 16.
+  ['baseboard around the bedroom 11-8 x 13-2, out for a 32 inch door, sixteens', ['baseboard 16 ft: 3 each']],
+  ['run 14/3 between the three ways, 38 feet plus a foot a box, two boxes, ten percent', ['cable 14/3: 44 ft']],
+  ['rafters at 24 on the shed, 20 foot long roof both sides, 2x8 twelves', ['rafter 2x8: 22 each']],
+  ['thinset for sixty five feet of twelve by twelve, quarter by three eighths, need it', ['thinset: 2 bag']],
 ])('%s', (note, order) => {
   expect(orderOf(AREAS, note)).toMatchObject({ order, questions: [] });
+});
+
+it('a bay whose height nobody told is asked for, and studs are not counted where batts are', () => {
+  const note = "wall's 31 foot long, 2x6 studs 24 on center, batts are 93 long, ceiling 8 foot, r-21";
+  expect(orderOf(AREAS, note)).toMatchObject({ order: [], questions: ['batts: how tall is a bay?'] });
 });

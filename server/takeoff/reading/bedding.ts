@@ -38,7 +38,9 @@ export function beddingIn(said: Said, used: Set<number>): Bedding {
   const out: Bedding = { ...NO_BEDDING, buttered: /\bback ?-? ?butter/.test(words) };
   const notch =
     saying('<LN>(?: in(?:ch)?)? ?(?:x|by) ?<LN>(?: [a-z]+){0,2}? (?:notch|trowel|square notch|u notch)').exec(words) ??
-    saying('(?:notch|trowel)(?: is|,| of| at)? (?:a |the )?<LN>(?: in(?:ch)?)? ?(?:x|by) ?<LN>').exec(words);
+    saying('(?:notch|trowel)(?: is|,| of| at)? (?:a |the )?<LN>(?: in(?:ch)?)? ?(?:x|by) ?<LN>').exec(words) ??
+    // "Thinset, quarter by three eighths": parts of an inch can only be the trowel's.
+    (/\b(?:thin ?set|mortar)\b/.test(words) ? saying('(?:, |a )<L> ?(?:x|by) ?<L>(?! ?(?:x|by))').exec(words) : null);
   const [deep, wide] = [inches(notch?.[1], 1), inches(notch?.[2], 1)];
   if (notch && deep && wide) {
     out.notch = [deep, wide];

@@ -15,6 +15,7 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
   },
   { named: /\bpainting\b(?=.*\{C\d+\})(?=.*\bgal)/, item: 'paint', by: 'area' },
   { named: /\b(?:xps|eps)\b(?: foam)?(?: boards?)?/, item: 'foam board', by: 'area' },
+  { named: /\b(?:durock|wonder ?board|cement backer)\b(?! screws?)/, item: 'backer board', by: 'area' },
   { named: /\b(?:cement board|backer(?: board)?) screws?\b/, item: 'backer board screw', by: 'area' },
   {
     named:
@@ -36,13 +37,13 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
   },
   {
     named:
-      /\b(?:romex|nm cable|(?:[468]|10|12|14|six|eight|ten|twelve|fourteen) ?[-/ ] ?(?:2|3|two|three)(?: (?:wire|cable|romex|nm))?)(?= (?:for|to|in|from|on|w|with|home|is|run|and|no|it)\b|,|\.|:|$)/,
+      /\b(?:romex|nm cable|(?:[468]|10|12|14|six|eight|ten|twelve|fourteen) ?[-/ ] ?(?:2|3|two|three)(?: (?:wire|cable|romex|nm))?)(?= (?:for|to|in|from|on|w|with|home|is|run|and|no|it|between)\b|,|\.|:|$)/,
     item: 'cable',
     by: 'length',
   },
   {
     named:
-      /\b(?:hang(?:ing)?|board(?:ing)? out)\b(?=[^.;]*\b(?:walls?|lids?|ceilings?)\b)(?=.*\{[NLK]\d+\} ?(?:by|x) ?\{[NLK]\d+\})/,
+      /\b(?:hang(?:ing)?|board(?:ing)? out|board(?:ing)?(?= (?:the )?(?:walls?|lids?|ceilings?)\b))\b(?=[^.;]*\b(?:walls?|lids?|ceilings?)\b)(?=.*\{[NLK]\d+\} ?(?:by|x) ?\{[NLK]\d+\})/,
     item: 'drywall',
     by: 'area',
   },

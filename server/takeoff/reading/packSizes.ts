@@ -114,7 +114,7 @@ export function packsOf(said: Said, out: Terms): void {
     out.used.add(id);
   });
   const plural =
-    /\b(?:in|come in|comes in|of|by) (?:the )?(8 ?s|10 ?s|12 ?s|14 ?s|16 ?s|20 ?s|eights|tens|twelves|fourteens|sixteens|twenties)\b/.exec(
+    /(?:\b(?:in|come in|comes in|of|by) (?:the )?|, (?=[a-z]+(?:$|[.,])))(8 ?s|10 ?s|12 ?s|14 ?s|16 ?s|20 ?s|eights|tens|twelves|fourteens|sixteens|twenties)\b/.exec(
       words,
     );
   if (plural) add(plural, new Fraction(STICK_FEET[plural[1]!] ?? Number.parseInt(plural[1]!, 10)), 'ft', 'stick', []);

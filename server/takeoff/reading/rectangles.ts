@@ -7,6 +7,8 @@ import { type Extent, SIDE } from './shapes.ts';
 const SURFACES =
   '(?:walls?|sides?|panels?|sections?|bays?|rooms?|runs?|slopes?|ceilings?|spots?|areas?|closets?|pieces|floors?|bedrooms?|legs?|faces?|gables?|stretch(?:es)?|rows?|beds?|slabs?|pads?|strips?|patch(?:es)?)';
 
+const isBare = (quote: string) => !/\b(?:in|inch|inches|foot|feet|ft)\b|["″”'′’]/i.test(quote);
+
 /** "Sheets are 12x12": what one piece measures. */
 const OF_PIECES = /\b(?:sheets|tiles|boards|planks|panels|pieces)(?: (?:are|come|measure|at|in))+ $/;
 
@@ -25,7 +27,10 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
     const third = m[4] ? figureAt(said, m[4]) : null;
     const sides = third && by === 'volume' ? [a, b, third] : [a, b];
     const inMillimetres = bareMillimetres(sides);
-    const side = (f: Figure, mate: Figure) => (inMillimetres ? convert(f.value, 'mm', 'ft') : feet(said, f, mate));
+    // "4 by 6 by 4 inches thick": the inches are the thickness's alone.
+    const thin = third?.unit === 'in' && by === 'volume' && [a, b].every((f) => f.unit === 'in' && isBare(f.quote));
+    const side = (f: Figure, mate: Figure) =>
+      inMillimetres ? convert(f.value, 'mm', 'ft') : thin ? f.value : feet(said, f, mate);
     const [one, two] = [side(a, b), side(b, a)];
     if (!one || !two) continue;
     if (inMillimetres) out.assumed = `${sides.map((f) => f.value.toString()).join(' x ')} read as millimetres`;

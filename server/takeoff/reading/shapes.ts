@@ -115,6 +115,8 @@ function alongIn(said: Said, used: Set<number>, out: Extent): void {
   out.shapes.push({ kind: 'run', sides: [length], amount: null, count: 1, working: feetText(length) });
 }
 
+const TRIM_BEFORE = /\b(?:base ?boards?|base|trim|casing|skirting|crown|molding|moulding)(?:'s| is)?(?: about)? $/;
+
 /** "Eight foot ceilings", "2.4 high", "walls are nine foot". */
 function heightIn(said: Said, used: Set<number>, out: Extent): void {
   const m =
@@ -126,7 +128,10 @@ function heightIn(said: Said, used: Set<number>, out: Extent): void {
     ).exec(said.words);
   if (!m || used.has(Number(m[1]))) return;
   const mate = said.figures.find((f) => f.sure && f.kind === 'length') ?? null;
-  const value = feet(said, figureAt(said, m[1]), mate);
+  const told = figureAt(said, m[1]);
+  // "Base five and a quarter tall": trim is told in inches.
+  const trim = !told.sure && TRIM_BEFORE.test(said.words.slice(0, m.index));
+  const value = trim ? told.value.div(12) : feet(said, told, mate);
   if (!value || value.compare(40) > 0) return;
   out.height = value;
   used.add(Number(m[1]));

@@ -57,5 +57,35 @@ const addedUp: Mend = (words, figures) =>
 const measured = (figure: Figure, unit: string): Figure =>
   figure.sure ? figure : { ...figure, unit, kind: 'length', sure: true };
 
+const TELLS_INCHES = /\b(?:inch|inches|in)\b|["″”]/i;
+
+/** "14'6 by 12": inches right behind the feet mark; a bare side beside them is feet. */
+const feetMark: Mend = (words, figures) =>
+  words.replace(
+    /\{L(\d+)\} \{N(\d+)\}( ?(?:x|by) ?)\{([LN])(\d+)\}/g,
+    (all, id: string, more: string, by: string, kind: string, other: string) => {
+      const [feet, inches, side] = [id, more, other].map((k) => figures[Number(k)]!);
+      if (!/['′’]$/.test(feet!.quote) || inches!.value.d !== 1n || inches!.value.compare(12) >= 0) return all;
+      figures[Number(id)] = { ...feet!, value: feet!.value.mul(12).add(inches!.value), unit: 'in' };
+      if (kind === 'N') figures[Number(other)] = measured(side!, 'ft');
+      return `{L${id}}${by}{L${other}}`;
+    },
+  );
+
+/** "Den floor's thirteen and a half by eleven": a place so large, with no inches said, is told in feet. */
+const placeInFeet: Mend = (words, figures) =>
+  words.replace(
+    /(\b(?:floor|room|bedroom|kitchen|den|hall|bath(?:room)?|deck|ceiling|patio|garage)(?:'s| is| runs| measures)* )\{L(\d+)\}( ?(?:x|by) ?)\{L(\d+)\}/g,
+    (all, place: string, a: string, by: string, b: string) => {
+      const pair = [a, b].map((id) => figures[Number(id)]!);
+      const bare = pair.every(
+        (f) => f.unit === 'in' && !TELLS_INCHES.test(f.quote) && !/['′’]|\b(?:foot|feet|ft)\b/i.test(f.quote),
+      );
+      if (!bare || pair.some((f) => f.value.compare(4) < 0 || f.value.compare(30) > 0)) return all;
+      for (const id of [a, b]) figures[Number(id)] = { ...figures[Number(id)]!, unit: 'ft', sure: true };
+      return `${place}{L${a}}${by}{L${b}}`;
+    },
+  );
+
 /** In the order in which they are put right. */
-export const SIZE_MENDS: readonly Mend[] = [fiveQuarter, partsOfInch, feetOfTile, addedUp];
+export const SIZE_MENDS: readonly Mend[] = [fiveQuarter, feetMark, placeInFeet, partsOfInch, feetOfTile, addedUp];

@@ -41,7 +41,8 @@ export function runsIn(said: Said, told: RowTold): void {
     if (!free(told, id) || NOT_A_RUN.test(rest) || figure.per || isFenceHeight(said, figure, rest)) continue;
     const bare = figure.unit === null && /^(?:,|\.| and\b| then\b|$)/.test(rest);
     const at = m.index + m[0].lastIndexOf('{');
-    // "On a 45" is an angle.
+    // A ceiling's height is no run, and "on a 45" is an angle.
+    if (/\b(?:ceilings?|height)(?: (?:is|are|at|of))* $/.test(words.slice(0, at))) continue;
     if (!figure.sure && !(bare && listed(words, at) && !/\b(?:on|at) an? $/.test(words.slice(0, at)))) continue;
     const length = lengthIn(figure, 'in', 'ft');
     if (!length || (length.compare(0) > 0 && length.compare(least) < 0)) continue;

@@ -21,7 +21,8 @@ export const KINDS: readonly Kind[] = [
   { item: 'truss', named: /\btruss(?:es)?\b/, usual: { spacing: 24 } },
   {
     item: 'stud',
-    named: /\b(?<!stair )studs?\b(?! (?:finder|wall|bay))|\{N\d+\} x \{N\d+\} ?s\b(?=.*\bwall\b)(?=.*\bcenter\b)/,
+    named:
+      /\b(?<!stair )studs?\b(?! (?:finder|wall|bay))|\{N\d+\} x \{N\d+\} ?s\b(?=.*\bwall\b)(?=.*(?:\bcenter\b| s at \{))/,
     usual: { spacing: 16 },
   },
   { item: 'fence post', named: /\b(?:fence|line|corner|gate|rail)? ?posts?\b/ },
@@ -75,6 +76,10 @@ export interface RowTold {
   /** Figures that are spoken for. */
   used: Set<number>;
 }
+
+/** "5/4x6 boards, joists at 16": the section is of the kind that is named right behind it. */
+export const isOthers = (rest: string, item: string, kinds: readonly string[]): boolean =>
+  KINDS.some((k) => k.item !== item && kinds.includes(k.item) && new RegExp(`^ (?:${k.named.source})`).test(rest));
 
 export const NUMBER = '(?:<NC>|\\b(a|one|an|single))';
 export const numberOf = (said: Said, id: string | undefined, word: string | undefined): number =>

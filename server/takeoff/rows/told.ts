@@ -5,7 +5,7 @@ import { STICK_FEET } from '../reading/packWords.ts';
 import { type Figure, figureAt, lengthIn, type Said, saying } from '../reading/said.ts';
 import { runsIn } from './along.ts';
 import { holesIn } from './holes.ts';
-import { claim, free, holds, KINDS, NUMBER, numberOf, type RowTold } from './row.ts';
+import { claim, free, holds, isOthers, KINDS, NUMBER, numberOf, type RowTold } from './row.ts';
 
 const kindsIn = remembered((words) => KINDS.filter((k) => k.named.test(words)).map((k) => k.item));
 
@@ -106,10 +106,6 @@ function sectionIn(said: Said, told: RowTold, kinds: readonly string[]): void {
   if (!told.piece && feet) told.piece = new Fraction(feet * 12);
 }
 
-/** "5/4x6 boards, joists at 16": the section is of the kind that is named right behind it. */
-const isOthers = (rest: string, item: string, kinds: readonly string[]): boolean =>
-  KINDS.some((k) => k.item !== item && kinds.includes(k.item) && new RegExp(`^ (?:${k.named.source})`).test(rest));
-
 /** Of several kinds the one that is named last before a figure, else the first. */
 function lastNamed(words: string, kinds: readonly string[], id: number): string {
   const before = words.slice(0, words.search(new RegExp(`\\{[A-Z]${id}\\}`)));
@@ -199,6 +195,7 @@ function spacingIn(said: Said, told: RowTold, kinds: readonly string[]): void {
   });
   for (const pattern of [
     '\\b(?:every|each|spaced(?: at| out)?|spacing(?: of| is| at)?|centers (?:at|of)|no more than|at most)(?: about)? <LN>(?! ?(?:x|by|gap|between|clear|max gap))',
+    '\\b(?:joists?|studs?|rafters?|\\} x \\{N\\d+\\} s)(?: (?:are|is|go))? (?:at|on) {N(\\d+)}(?! ?(?:x|by|percent|%|feet|foot|ft)\\b)',
     '<LN>(?: (?:inch|in|foot|ft))? (?:apart|cent(?:er|re)s|spacing|oc|o\\.c\\.|on cent(?:er|re)s?)\\b',
   ])
     for (const m of words.matchAll(saying(pattern, 'g'))) {
