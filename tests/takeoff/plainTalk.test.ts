@@ -86,6 +86,13 @@ it.each<[string, string[]]>([
   ['baseboard around the bedroom 11-8 x 13-2, out for a 32 inch door, sixteens', ['baseboard 16 ft: 3 each']],
   ['run 14/3 between the three ways, 38 feet plus a foot a box, two boxes, ten percent', ['cable 14/3: 44 ft']],
   ['rafters at 24 on the shed, 20 foot long roof both sides, 2x8 twelves', ['rafter 2x8: 22 each']],
+  ['two by sixes at sixteen for the 18 foot 6 wall, ten footers', ['stud 2x6 10 ft: 15 each']],
+  // pi x 6 x 6 x 48 / 1,728 = 3.142; x 9 / 0.6 = 47.1.
+  ['nine sonotubes, 12 inch, four feet deep, eighty pound bags', ['concrete mix 80 lb: 48 bag']],
+  // 2 x 240 / 100 x 3 = 14.4; x 1.12 = 16.1.
+  ['shingles for the shed roof, 12 by 20 both slopes, three bundles a square, twelve percent', ['shingle: 17 bundle']],
+  // 4 x 14 = 56; x 1.1 / 8 = 7.7.
+  ['need 1x4 casing around four windows 3 by 4, ten percent, 8 footers', ['casing 8 ft: 8 each']],
   ['thinset for sixty five feet of twelve by twelve, quarter by three eighths, need it', ['thinset: 2 bag']],
 ])('%s', (note, order) => {
   expect(orderOf(AREAS, note)).toMatchObject({ order, questions: [] });

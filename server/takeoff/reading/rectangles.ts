@@ -105,6 +105,7 @@ function countBefore(said: Said, at: number, used: Set<number>): number | null {
 
 /** "600 x 600, three of them". */
 function countAfter(said: Said, at: number, used: Set<number>): number | null {
+  if (/^,? (?:on |for )?both (?:slopes|sides|walls|faces|gables)\b/.test(said.words.slice(at))) return 2;
   const m = saying('^,? <N> of (?:them|those|these)\\b').exec(said.words.slice(at));
   if (!m || figureAt(said, m[1]).value.d !== 1n) return null;
   used.add(Number(m[1]));

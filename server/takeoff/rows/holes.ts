@@ -4,7 +4,7 @@ import { claim, free, type RowTold } from './row.ts';
 /** "Holes 10 in across and 30 deep", "12 inch holes 3 foot deep", "six footings". */
 export function holesIn(said: Said, told: RowTold): void {
   const { words } = said;
-  if (!/\b(?:holes?|footings?|piers?|tubes?|dig)\b/.test(words)) return;
+  if (!/\b(?:holes?|footings?|piers?|(?:sono)?tubes?|dig)\b/.test(words)) return;
   const wide =
     saying(
       '\\b(?:holes?|footings?|piers?|(?:sono)?tubes?)(?: (?:for|under|on|at) (?:the |a )?[a-z]+(?: [a-z]+)?)?,?(?: (?:are|is|at|of|dug|will be|all|each))* (?:about )?<LN>(?: (?:across|wide|around|round|diameter|dia))?',

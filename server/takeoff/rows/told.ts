@@ -195,7 +195,7 @@ function spacingIn(said: Said, told: RowTold, kinds: readonly string[]): void {
   });
   for (const pattern of [
     '\\b(?:every|each|spaced(?: at| out)?|spacing(?: of| is| at)?|centers (?:at|of)|no more than|at most)(?: about)? <LN>(?! ?(?:x|by|gap|between|clear|max gap))',
-    '\\b(?:joists?|studs?|rafters?|\\} x \\{N\\d+\\} s)(?: (?:are|is|go))? (?:at|on) {N(\\d+)}(?! ?(?:x|by|percent|%|feet|foot|ft)\\b)',
+    '\\b(?:joists?|studs?|rafters?|\\} x \\{N\\d+\\} s|\\} by \\{N\\d+\\})(?: (?:are|is|go))? (?:at|on) {N(\\d+)}(?! ?(?:x|by|percent|%|feet|foot|ft)\\b)',
     '<LN>(?: (?:inch|in|foot|ft))? (?:apart|cent(?:er|re)s|spacing|oc|o\\.c\\.|on cent(?:er|re)s?)\\b',
   ])
     for (const m of words.matchAll(saying(pattern, 'g'))) {
