@@ -9,11 +9,13 @@ export const INCH = unitNamed('in')!;
 
 /** Behind a comma these begin a size of their own: "7 foot, 2 inch pipe" is no 7 ft 2. */
 const SIZE_OF_ITS_OWN =
-  /^(?:thick|deep|wide|tall|high|long|pipes?|pvc|abs|copper|pex|cpvc|conduit|emt|duct|hose|tubing|drain|waste|vent|line)$/;
+  /^(?:thick|deep|wide|tall|high|long|pipes?|pvc|abs|copper|pex|cpvc|conduit|emt|duct|hose|tubing|drain|waste|vent|line|kerf|blade|joints?|beads?|gaps?|notch)$/;
 
 /** `6'-8 1/2"`, "twelve foot four and a half", `8 ft 4`: a number behind feet is inches and is added to them. */
 export function inchesBehind(line: Line, draft: Draft): Draft {
   if (draft.unit?.unit !== 'ft' || draft.d !== 1 || draft.n < 1) return draft;
+  // "8 footers, eighth inch kerf": boards are called by whole feet.
+  if (/^footers?$/.test(line.word(draft.until - 1))) return draft;
   const joint = line.tokens[draft.until];
   const dash = joint !== undefined && /^[-–]$/.test(joint.text) && line.tight(draft.until + 1);
   const named = joint?.text === ',' || joint?.word === 'and';

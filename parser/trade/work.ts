@@ -1,4 +1,6 @@
 import type { Term, Token, Vocabulary } from '../types.ts';
+import { HANDLES, KITS } from './data/kits.ts';
+import { mentionsIn } from './mentions.ts';
 import type { Phrases } from './phrases.ts';
 import { verbsOf } from './vocabulary.ts';
 
@@ -22,5 +24,19 @@ export function workIn(tokens: readonly Token[], vocabulary: Vocabulary): Term[]
 
 /** The tools and small parts that a task calls for, most needed first. */
 export function bringFor(tokens: readonly Token[], vocabulary: Vocabulary): string[] {
-  return [...new Set(workIn(tokens, vocabulary).flatMap(({ bring }) => bring ?? []))];
+  const work = workIn(tokens, vocabulary);
+  const kit = work.some(({ name }) => HANDLES.has(name)) ? kitFor(tokens, vocabulary) : null;
+  return [...new Set(work.flatMap(({ name, bring }) => (kit && HANDLES.has(name) ? kit : (bring ?? []))))];
+}
+
+/** What the thing that is handled calls for; null where its verb must do. */
+function kitFor(tokens: readonly Token[], vocabulary: Vocabulary): readonly string[] | null {
+  const text = tokens.map((t) => t.text).join(' ');
+  const things = mentionsIn(tokens, text, vocabulary).filter(({ term }) =>
+    /^(?:part|material|fixture)$/.test(term.kind),
+  );
+  const kit = KITS.find(({ thing, counter }) =>
+    things.some(({ term }) => term.counter === counter && (thing?.test(term.name) ?? true)),
+  );
+  return kit?.bring ?? null;
 }

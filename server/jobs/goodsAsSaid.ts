@@ -66,6 +66,12 @@ const isSizeOf = (fact: Material, facts: readonly Fact[]): boolean =>
 
 /** "Sixty pound bags", "10 ft sticks": a pack in the plural without a count tells how something is sold, and is not one. */
 const isHowSold = (fact: Material): boolean =>
+  /\bpounders$/i.test(fact.quote) ||
+  // Tile comes in no bags: it is what goes on with it.
+  (/\btile$/.test(fact.item) && / lb$/.test(fact.size ?? '')) ||
+  isPackInPlural(fact);
+
+const isPackInPlural = (fact: Material): boolean =>
   fact.quantity === 1 &&
   / (?:lb|kg|ft|m|oz|gal|L|cu ft)$/.test(fact.size ?? '') &&
   /\b(?:bags|sacks|sticks|lengths|boxes|buckets|pails|tubes|rolls|coils|cans|tins|tubs)(?: [\d./]+ cu ft)?$/i.test(
@@ -80,6 +86,11 @@ const isPiece = (fact: Material, text: string): boolean =>
 /** Read as wanted, where the words tell of something else. */
 function onlySpokenOf(fact: Material, text: string, facts: readonly Fact[]): boolean {
   if (fact.status !== 'need') return false;
+  // "Does a 3 inch pvc fit inside a 4 inch pvc": asked about, not asked for.
+  if (ASKS_FIT.test(sentenceOf(text, fact))) return true;
+  if (isInSum(fact, text)) return true;
+  // "R-13 batts": how well they insulate, not how many.
+  if (/\br[- ]?$/i.test(text.slice(0, fact.start)) && /^\d+\b/.test(fact.quote)) return true;
   // Sizes and ratings are no way to buy.
   if (/^(?:cu in|sq in|psi|kPa|bar|A|V|W|%|F|C|deg|min|hr|day|week)$/.test(fact.unit ?? '')) return true;
   const within = facts.filter((f) => f !== fact && f.start <= fact.start && fact.end <= f.end);
@@ -92,6 +103,14 @@ function onlySpokenOf(fact: Material, text: string, facts: readonly Fact[]): boo
   return fact.unit === 'each' && WORK_NOUN.test(fact.item) && within.some((f) => f.kind === 'followUp');
 }
 
+const SUM =
+  /\b[a-z\d/-]+(?: hundred)?(?: plus [a-z\d/-]+(?: hundred)?)+(?: (?:inch|inches|in|foot|feet|ft|meters?|metres?))\b/g;
+
+/** "Sixty plus thirty plus thirty inches": lengths added up, and no counts. */
+const isInSum = ({ start, quote }: Material, text: string): boolean =>
+  [...text.toLowerCase().matchAll(SUM)].some((m) => start >= m.index - quote.length && start < m.index + m[0].length);
+
+const ASKS_FIT = /^ ?(?:so |and |ok )*(?:does|do|will|would|can|is|are)\b.*\b(?:fits?|go (?:in|through|inside))\b/;
 const WORK_NOUN =
   /^(?:(?:new|quick|little) )*(?:patch|coat|cleaning|clean|wipe|adjustment|repair|look|hand|fix|touch[- ]?up|tune[- ]?up)$/;
 const WANTS = /\b(?:need|needs|want|wants|get|grab|buy|order|pick up|bring|short|takes?|gets?|list)\b/;

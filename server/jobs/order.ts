@@ -26,6 +26,7 @@ export function settle(
     if (position) reckoned.add(position);
     // "Studs, 2x4 eight footers": the section is the reckoned line's own size, no goods beside it.
     for (const p of positions) if (p.need === null && line.size?.split(' ').includes(p.item)) reckoned.add(p);
+    for (const p of positions) if (isExtentOf(p, words)) reckoned.add(p);
     if (position?.dropped || position?.met) continue;
     const stock = position && !line.stockUsed ? stockIn(position, line) : zero();
     const net = line.amount.sub(stock);
@@ -81,6 +82,10 @@ export function settle(
     .map((p) => ({ item: p.item, size: p.size, quantity: onHandOf(p).toFraction(), unit: p.unit }));
   return { order, onHand };
 }
+
+/** "42 square feet of tile", of which "three by six subway" is reckoned: its extent, no goods beside it. */
+const isExtentOf = (p: Position, words: ReadonlySet<string>): boolean =>
+  /^(?:sq ft|sq m|sq yd)$/.test(p.unit ?? '') && !p.size && [...p.words].every((w) => words.has(w));
 
 /** Nothing but a count for other goods told of it. */
 const isOnlyCounted = (p: Position, counted: Computed['counted']): boolean =>

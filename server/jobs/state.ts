@@ -103,8 +103,11 @@ function heldItem(
   // The step's own verb must be in it: a flaw of the same floor waits for nothing.
   const verb = verbOf(wait.task);
   const words = wordsOf(wait.task);
-  const named = (i: Standing) => likeness(words, i.words) >= 0.5 || i.history.some((h) => h.noteId === wait.namedIn);
-  const same = ledger.board.items.filter((i) => i.words.has(verb) && sameArea(i.area, wait.area) && named(i));
+  // "Install" and its like are left out of what items are known by.
+  const tells = (i: Standing) => i.words.has(verb) || !words.has(verb);
+  const named = (i: Standing) =>
+    likeness(words, i.words) >= 0.5 || (words.has(verb) && i.history.some((h) => h.noteId === wait.namedIn));
+  const same = ledger.board.items.filter((i) => tells(i) && sameArea(i.area, wait.area) && named(i));
   const item = same.findLast(isLive);
   if (item) {
     if (!item.readyOn || !item.waitingFor || wait.source.startsWith('label'))

@@ -10,6 +10,7 @@ import { placesCounted } from './reading/places.ts';
 import { layOut } from './reading/said.ts';
 import { rowLines } from './rows/index.ts';
 import type { Computed, NoteFacts, SiteFacts } from './types.ts';
+import { arrivalsIn } from './waits/arrivals.ts';
 import { waitsIn } from './waits/index.ts';
 
 export { concerns };
@@ -39,9 +40,9 @@ export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed 
   return {
     lines: inPacks(lines, packFor),
     packFor,
-    counted: [...small.counted, ...places],
+    counted: [...small.counted, ...places, ...cuts.counted],
     checks: checksIn(said),
-    waits: waitsIn(said),
+    waits: [...waitsIn(said), ...arrivalsIn(notes, said)],
     cautions: cautionsIn(notes, site),
     questions,
   };

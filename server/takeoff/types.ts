@@ -75,7 +75,10 @@ export interface Computed {
   waits: ComputedWait[];
   /** `items` empty: the list fills in the numbers of the items whose words call for it. */
   cautions: (Omit<Caution, 'items'> & { noteIds: string[] })[];
-  /** Things that a note counts only for the goods that go on them: "two bolts to a toilet for the four toilets". */
+  /**
+   * Things that a note counts only for the goods that go on them or are cut into them: "two bolts to a toilet for the
+   * four toilets", "nine pieces at 14".
+   */
   counted: { thing: string; noteId: string }[];
   /** What cannot be reckoned until somebody answers. */
   questions: { noteId: string; ask: string }[];

@@ -36,6 +36,19 @@ describe('what to bring', () => {
     expect(sizes.map((s) => s.of)).toEqual(['shelf']);
   });
 
+  it.each<[string, string[], string[]]>([
+    ['swap dimmer', ['voltage tester', 'wire strippers'], ['pry bar']],
+    ['replace outlet', ['voltage tester', 'screwdriver'], ['pry bar']],
+    ['reset toilet', ['wrench', 'wax ring', 'closet bolt'], ['level']],
+    ['replace faucet', ['wrench', 'thread tape'], ['pry bar']],
+    ['replace base', ['pry bar'], ['voltage tester']],
+  ])('%s: what is handled decides where the verb does not', (task, wanted, not) => {
+    const { tools, parts } = bring([note('n1', at(1), followUp(task, 'kitchen'))]);
+    const brought = [...tools, ...parts].map((b) => b.what);
+    expect(brought).toEqual(expect.arrayContaining(wanted));
+    for (const what of not) expect(brought).not.toContain(what);
+  });
+
   it("knows a firm's own work", () => {
     const own = withTerms(builtIn(), [{ name: 'hot mop', kind: 'task', also: [], bring: ['kettle'] }]);
     expect(bring([note('n1', at(1), followUp('hot mop the pan', 'kitchen'))], own).tools).toEqual([

@@ -90,6 +90,10 @@ it.each<[string, number[], string | null]>([
   ['{L0} square {L1} deep', [4.6875, 2.125], '42'],
   ['{L0} round pancake {L1}', [4, 0.5], null],
   ['plastic box {L0} square {L1} deep', [4, 1.5], null],
+  // The same table, device boxes; without its metal named a box may be plastic.
+  ['metal box {L0} x {L1} x {L2}', [3, 2, 2.5], '12.5'],
+  ['steel device box {L0} by {L1} by {L2}', [3, 2, 1.5], '7.5'],
+  ['box {L0} x {L1} x {L2}', [3, 2, 2.5], null],
   ['{L0} octagon', [4], null],
 ])('volume of %s, %j', (words, sizes, volume) => {
   expect(boxVolume(words, sizes.map(f))?.toString() ?? null).toBe(volume);

@@ -32,6 +32,7 @@ describe('packs by extent', () => {
     [50, '-0.1', 10],
     [50, '0.9', 10],
     [50, '0.1', 0],
+    [50_000, '0', 10],
   ])('refuses %d sq ft, waste %s, %d a pack', (extent, waste, holds) => {
     expect(packs(extent, waste, 'sq ft', holds)).toBeTypeOf('string');
   });

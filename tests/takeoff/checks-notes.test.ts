@@ -131,7 +131,7 @@ describe('checks read off notes', () => {
     ],
     [
       'concrete screws 3/16 by 2 1/4 through the one by four, drilled 5/32',
-      ['anchor embedment: fits: 1.5 in', 'anchor hole: fits: 0.1562 in'],
+      ['anchor embedment: fits: 1.5 in', 'anchor hole: fits: 0.1563 in'],
     ],
     [
       'tapcons through inch and a half sleepers, how long do I need',
@@ -143,7 +143,7 @@ describe('checks read off notes', () => {
     ],
     [
       'setting 6x24 rectified planks on a third offset with 1/8 joints',
-      ['tile joint: fits: 0.125 in', 'tile offset: fits: 33.3334 %'],
+      ['tile joint: fits: 0.125 in', 'tile offset: fits: 33.3333 %'],
     ],
   ])('framing, openings, tile: %s', (text, expected) => {
     expect(words(text)).toEqual(expected);

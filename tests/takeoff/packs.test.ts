@@ -36,6 +36,7 @@ describe('goods counted by hand, in the packs that they come in', () => {
     [['need 130 hurricane ties, they come 25 to a box'], ['hurricane tie: 6 box']],
     [['need 30 wire nuts', 'the wire nuts come in packs of 20'], ['wire nut: 2 pack']],
     [['bring 40 joist hangers, they come in boxes of 50'], ['joist hanger: 1 box']],
+    [['need 130 hurricane ties, 25 pieces a box'], ['hurricane tie: 6 box']],
     // A box of something is itself ordered, and holds nothing else.
     [['need 12 outlets and a box of 100 wire nuts'], ['outlet: 12 each', 'wire nut: 1 box']],
     [['need 2 boxes of deck screws'], ['deck screw: 2 box']],

@@ -82,6 +82,13 @@ describe('every reckoning asks where a size cannot be, and orders no number', ()
       'grout for the den floor 40 square feet of 12x12, 8 in thick, 1/8 joint, 10 lb bags',
       /a tile 8 in thick/,
     ],
+    [
+      'tile of 2 in',
+      'grout for the den floor, 40 sq ft of 12x12 tile two inches thick, 1/8 joint, 10 lb bags',
+      /a tile 2 in thick/,
+    ],
+    ['a third side', 'grout for the den floor, 12x12x2 tile, 80 sq ft, 1/8 joint, ten pound bags', /a tile 2 in thick/],
+    ['a thickness', 'grout, 40 sq ft of 12x12 in the den, thickness is three inches, 10 lb bags', /a tile 3 in thick/],
     ['a bead', 'need silicone for 40 feet in the den, 9 inch bead', /a bead of 9 in/],
     ['a notch', 'need thinset for 100 sq ft of 12x24 in the den, 3 by 3 notch', /a notch of 3 in/],
     ['walls', 'den paint, walls, 12 by 14 room with 900 foot walls, two coats, 350 a gallon', /walls 900 ft high/],
@@ -91,11 +98,37 @@ describe('every reckoning asks where a size cannot be, and orders no number', ()
     ['an empty box', 'den laminate, 12 ft by 14 ft, 10 percent, 0 sq ft a box', /0 sq ft a box/],
     ['a long cable', 'need 12/2 for the den, 90000 feet from the panel, ten percent over', /90000 ft/],
     ['a long room', 'den baseboard, 14 by 900 room, 16 footers, ten percent', /900 ft/],
+    ['area in a den', 'need primer for 90000 square feet in the den, 200 to the gallon', /90000 sq ft for the primer/],
+    ['a yard of bags', 'pour a slab in the den, 400 by 400, 4 thick, 80 lb bags', /88889 by the bag/],
+    [
+      'a run below nothing',
+      'need studs for the den at 16 on center over minus twelve feet',
+      /a run must be more than 0/,
+    ],
+    ['a run of nothing', 'need deck boards for the den over zero feet, 5/4x6, eighth gap', /a run must be more than 0/],
+    ['a run of no measure', 'need studs for the den, 16 on center over 12 cubits', /"12 cubits" for the stud/],
+    ['pipe of no measure', 'half inch pex to the den, 40 parsecs, 20 foot sticks', /"40 parsecs"/],
+    ['cable below nothing', 'pull 12/2 to the den, minus forty feet, ten percent', /-40 ft/],
+    ['goods below nothing', 'need thinset for the den, minus forty square feet, quarter notch', /-40 sq ft/],
+    ['a hole of nothing', 'six holes in the den, ten inch across zero deep, 80 lb bags', /depth must be more than 0/],
+    ['cuts below nothing', 'cut list out of 2x4 8 footers for the den, minus four at 22', /-4 pieces/],
+    ['cuts of nothing', 'cut list for the den, 2x4 8 footers: three at 0 inches', /longer than 0/],
+    ['R-values', 'need R-13 batts for the den, 9000 bays, one batt to a bay', /9000 bays/],
     ['a long piece', 'cut list for the den out of 2x4 8 footers: four at 102 inches', /102/],
     ['too many cuts', 'cut list for the den out of 2x4 8 footers: 900 pieces at 14', /900 pieces/],
   ])('%s', (_, note, why) => {
     expect(takeOffOf(['den'], note)).toEqual([]);
     expect(orderOf(['den'], note).questions.join(' ')).toMatch(why);
+  });
+});
+
+describe('a cut list that cannot be', () => {
+  it.each([
+    'cut list for the den out of 2x4 8 footers: 900 pieces at 14',
+    'need a cut list, 900 blocks at 14 inches out of 2x4 8 footers, den',
+    'cut list for the den out of 2x4 8 footers: four at 102 inches',
+  ])('orders neither pieces nor list, and says why: %s', (note) => {
+    expect(refused(['den'], note)).toMatch(/^Cut list of 2x4: (?:900 pieces: is that right|102 in does not come out)/);
   });
 });
 

@@ -119,3 +119,12 @@ export function missesOf(given: Case): string[] {
     ...(warns && !lines.some((l) => /^Too early/.test(l)) ? [`warning: ${lines.join(' | ')}`] : []),
   ];
 }
+
+/** The fit checks of a job's notes: `box fill: fits: 18 cu in`, what is missing where it cannot be said. */
+export const checksOf = (rooms: string[], ...texts: string[]): string[] =>
+  played({
+    id: 'c',
+    rooms,
+    notes: texts.map((text, k) => ({ saidAt: `2026-06-09T1${k}:00:00`, text })),
+    asOf: '2026-06-09T20:00:00',
+  }).state.checks.map((c) => [c.of, c.result, c.result === 'cannot say' ? c.missing : c.figure].join(': '));

@@ -14,6 +14,11 @@ describe('work planned before it is ready', () => {
       /grout .*2026-06-09.*thinset, 24 h.*ready 2026-06-10/,
     ],
     [
+      'in an hour',
+      at('09T09:00', 'primed the shed with oil primer, topcoat it in an hour'),
+      /2026-06-09.*oil primer, 24 h.*ready 2026-06-10/,
+    ],
+    [
       'tomorrow, by somebody else',
       at('09T14:00', 'grouted the shower floor, owner wants to use the shower tomorrow'),
       /2026-06-10.*grout, 72 h.*ready 2026-06-12/,
@@ -38,6 +43,38 @@ describe('work planned before it is ready', () => {
     const first = at('09T09:00', 'floor tile is set with thinset, grout tonight');
     expect(early(play(first, at('09T11:00', 'two boxes of screws left')).lines)).toEqual([]);
     expect(early(play(at('09T09:00', 'floor tile is set with thinset, grout it friday')).lines)).toEqual([]);
+  });
+});
+
+describe('goods that come later than the work is planned for', () => {
+  // Told on a Tuesday, 9 June.
+  it.each<[string, string, string]>([
+    ['vanity comes thursday, install it wednesday', 'install', '2026-06-11'],
+    ['the tile is being delivered friday, set the shed floor thursday', 'set', '2026-06-12'],
+    ["windows won't be here till the 15th, hang the shed windows thursday", 'hang', '2026-06-15'],
+    ['waiting on the cabinets till friday, hang the shed cabinets thursday', 'hang', '2026-06-12'],
+    ['countertop arrives monday, fix the faucet tomorrow, install the countertop saturday', 'install', '2026-06-15'],
+  ])('%s', (text, verb, day) => {
+    const { state, lines } = play(at('09T09:00', text));
+    expect(state.items.filter((i) => /to arrive$/.test(i.waitingFor ?? ''))).toMatchObject([
+      { task: expect.stringMatching(new RegExp(`^${verb}\\b`)), readyOn: day, state: 'waiting' },
+    ]);
+    expect(early(lines)).toEqual([expect.stringContaining(`to arrive: ready ${day}`)]);
+  });
+
+  it.each([
+    'the plumber comes thursday, set the toilet wednesday',
+    "toilet's coming friday, pull the old toilet wednesday",
+    'door gets here monday, hang the shed door on the 16th',
+    'tile came in, set the shed floor tomorrow',
+    'order the vanity wednesday',
+  ])('nothing is too early: %s', (text) => {
+    expect(early(play(at('09T09:00', text)).lines)).toEqual([]);
+  });
+
+  it('waits no more once they are here', () => {
+    const { state } = play(at('09T09:00', 'tub arrives the 20th, install the tub'), at('09T10:00', 'the tub arrived'));
+    expect(state.items.filter((i) => /to arrive$/.test(i.waitingFor ?? ''))).toEqual([]);
   });
 });
 

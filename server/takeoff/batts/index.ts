@@ -7,12 +7,14 @@ import { isDone } from '../reading/wanted.ts';
 import type { ComputedLine } from '../types.ts';
 
 const NAMED = /\b(?:insulation|insulate|batts?)\b|\br[- ]?\d{2}\b/;
+/** Batts and the spacing of studs tell bays as well. */
+const BY_BAY = /\b(?:bays?|cavit(?:y|ies))\b|^(?=.*\bbatts?\b)(?=.*\} (?:on center|oc|o\.c\.))(?=.*\bstuds?\b)/;
 const BAYS = saying('<NC> (?:[a-z]+ )?(?:bays?|cavit(?:y|ies))\\b');
 const EACH_BAY = saying(
   '(?:<NC>|\\b(one|a))(?: batts?)?(?: long)? (?:to|per|in|for|a) ?(?:a|the|each|every)? (?:bay|cavity)\\b',
 );
 const HEIGHT = [
-  saying('<LN>(?: (?:foot|inch|in))? (?:tall|high|studs?|bays)\\b'),
+  saying('(?<!x )<LN>(?: (?:foot|inch|in))? (?:tall|high|studs?|bays)\\b'),
   saying('\\b(?:studs?|bays?|walls?)(?: (?:are|is|at|all|run|cut))* <LN>(?! ?(?:on|oc|wide|x|by))'),
 ];
 const BATT = [
@@ -20,7 +22,9 @@ const BATT = [
   saying('\\bbatts?(?: (?:are|is|come|at))* (?:<LN> wide(?: and| by)? )?<LN>(?: (?:inch|in))? long'),
 ];
 const SPACING = saying('<L> (?:on center|oc|o\\.c\\.)');
-const RUN = saying('<L>(?: (?:long|of))? (?:wall|run)\\b');
+const RUN = saying(
+  "<L>(?: (?:long|of))?(?: {N\\d+} ?x ?{N\\d+})? (?:stud )?(?:wall|run)\\b|\\bwall(?:'s| is)?(?: about)? <L>(?: long)?\\b",
+);
 
 /**
  * Insulation by the bay: batts that the bays take, one over another. The bays are counted, or reckoned from a wall's
@@ -35,7 +39,7 @@ export function battLines(notes: readonly Said[]): {
   const questions: { noteId: string; ask: string }[] = [];
   const claimed = new Set<string>();
   for (const said of notes) {
-    if (!NAMED.test(said.words) || !/\b(?:bays?|cavit(?:y|ies))\b/.test(said.words) || isDone(said.words)) continue;
+    if (!NAMED.test(said.words) || !BY_BAY.test(said.words) || isDone(said.words)) continue;
     const bays = baysIn(said);
     if (!bays) continue;
     claimed.add(said.noteId);
@@ -69,16 +73,20 @@ function baysIn(said: Said): Counted | { ok: false; why: string } | null {
 function eachIn(said: Said): { each: number } | { height: Fraction; batt: Fraction } | string {
   const m = EACH_BAY.exec(said.words);
   if (m) return { each: m[1] ? figureAt(said, m[1]).value.valueOf() : 1 };
-  const batt = BATT.map((p) => p.exec(said.words)).find((found) => found !== null);
+  const batt = BATT.map((p) => p.exec(said.words)).find((found) => found !== null && isLong(said, found.at(-1)));
   const length = batt && lengthIn(figureAt(said, batt.at(-1)), 'in', 'in');
   const height = HEIGHT.map((p) => lengthOf(said, p, batt?.slice(1))).find((h) => h !== null);
   if (!height) return 'how tall is a bay?';
   return length ? { height, batt: length } : 'how long is a batt?';
 }
 
+/** No batt is a foot long: `2x6` are the studs. */
+const isLong = (said: Said, id: string | undefined): boolean =>
+  (lengthIn(figureAt(said, id), 'in', 'in')?.compare(24) ?? -1) >= 0;
+
 /** A bare height of a dozen or less is feet. */
 function lengthOf(said: Said, pattern: RegExp, taken: readonly (string | undefined)[] = []): Fraction | null {
-  const id = pattern.exec(said.words)?.[1];
+  const id = pattern.exec(said.words)?.slice(1).find(Boolean);
   if (id === undefined || taken.includes(id)) return null;
   const figure = figureAt(said, id);
   return lengthIn(figure, 'in', figure.value.compare(12) <= 0 ? 'ft' : 'in');

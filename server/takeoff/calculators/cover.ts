@@ -1,5 +1,5 @@
 import type Fraction from 'fraction.js';
-import { type Amount, absurdWaste, type Reckoned, refuse, show } from './reckoned.ts';
+import { type Amount, absurdPacks, absurdWaste, type Reckoned, refuse, show } from './reckoned.ts';
 
 export interface Covering {
   /** Net, openings off, in `unit`. */
@@ -26,6 +26,8 @@ export function cover(c: Covering): Reckoned {
   if (silly) return silly;
   if (c.pack && c.pack.holds.compare(0) <= 0) return refuse(`how much does a ${c.pack.unit} cover?`);
   const amount = c.extent.mul(c.waste.add(1));
+  const many = absurdPacks(amount, c.pack);
+  if (many) return many;
   const steps = [c.extentWorking ?? `${show(c.extent)} ${c.unit}`];
   if (c.waste.compare(0) > 0) steps.push(`+ ${show(c.waste.mul(100))} % = ${show(amount)} ${c.unit}`);
   const answer: Amount = {

@@ -6,6 +6,8 @@ const POUNDS = fraction('0.0578');
 
 /** The thickest stone that is grouted, inches. Common practice, no source. */
 export const MOST_THICK = 4;
+/** The thickest tile, inches; pavers and brick are thicker. Common practice, no source. */
+export const MOST_TILE = 1;
 /** The widest joint, inches. Common practice, no source. */
 export const MOST_JOINT = 1;
 

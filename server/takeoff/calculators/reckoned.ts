@@ -51,6 +51,20 @@ export function absurdWaste(waste: Fraction): Refusal | null {
   return waste.compare(MOST_WASTE) > 0 ? refuse(`${show(waste.mul(100))} % waste: is that right?`) : null;
 }
 
+/** More packs, or more single pieces, than any job takes. Common practice, no source. */
+const MOST_PACKS = 2000;
+const MOST_PIECES = 100_000;
+
+/** Null where so many can be bought for one job, else why not. */
+export function absurdPacks(amount: Fraction, pack: Amount['pack']): Refusal | null {
+  if (!pack) return null;
+  const count = toBuy({ amount, pack });
+  const pieces = /^(?:each|screw|nail|piece)$/.test(pack.unit);
+  return count > (pieces ? MOST_PIECES : MOST_PACKS)
+    ? refuse(`${count} by the ${pieces ? 'piece' : pack.unit}: is that right?`)
+    : null;
+}
+
 /** More coats than this is a slip. Common practice, no source. */
 const MOST_COATS = 6;
 

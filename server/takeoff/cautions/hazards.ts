@@ -21,6 +21,7 @@ const ELECTRIC = [
   '(?:light|bath|ceiling|exhaust) (?:fixtures?|fans?)',
   '(?:recessed|can|pendant|vanity|under ?cabinet) lights?',
   'light bar',
+  '(?:replac(?:e|ing)|swap|chang(?:e|ing)|hang|install|mount|move|add) (?:the |that |a |another |new )*lights?(?! (?:bulbs?|coat|fixtures?|switch))',
   'sconces?',
   'splices?',
   'junction box(?:es)?',
@@ -67,7 +68,7 @@ export const HAZARDS: readonly Hazard[] = [
     text: `Cutting, grinding or drilling masonry, concrete, stone or tile makes silica dust: cut wet or with a shroud and HEPA vacuum, and wear a respirator. ${DEFER}`,
     source: 'OSHA 29 CFR 1926.1153, Table 1',
     when: new RegExp(
-      `\\b(?:(?:cut(?:s|ting)?|saw ?cut(?:s|ting)?|grind(?:ing)?|grinder|cor(?:e|ing)|(?:hammer )?drill(?:ing)?|jack ?hammer(?:ing)?|chip(?:ping)?|chisel(?:ing)?|demo)\\b[^.]{0,40}\\b(?:${MASONRY})|(?:${MASONRY})\\b[^.]{0,30}\\b(?:cut (?:back|out|down|to)|grinder|grind(?:ing)?|saw ?cuts?|jack ?hammer|cored|chipped out)|saw ?cuts?|tuck ?point(?:ing)?|wet saw)\\b`,
+      `\\b(?:(?:cut(?:s|ting)?|(?:to|gotta|and) saw|sawing|saw ?cut(?:s|ting)?|grind(?:ing)?|grinder|cor(?:e|ing)|(?:hammer )?drill(?:ing)?|jack ?hammer(?:ing)?|chip(?:ping)?|chisel(?:ing)?|demo)\\b[^.]{0,40}\\b(?:${MASONRY})|(?:${MASONRY})\\b[^.]{0,30}\\b(?:cut (?:back|out|down|to)|grinder|grind(?:ing)?|saw ?cuts?|jack ?hammer|cored|chipped out)|saw ?cuts?|tuck ?point(?:ing)?|wet saw)\\b`,
     ),
   },
   {
@@ -80,7 +81,7 @@ export const HAZARDS: readonly Hazard[] = [
     hazard: 'sewer gas',
     text: `An open drain lets sewer gas in: plug or cap it, keep traps wet, air the room, no flame. ${DEFER}`,
     source: 'IPC 1002 (traps); common practice',
-    when: /\b(?:open (?:drain|waste|stub)|(?:toilet|john|bowl)(?:'s| is)? (?:off|out|pulled)|pull(?:ed|ing)? the (?:toilet|john|bowl)|drain(?:'s| is) open|(?:swap|replace|pull|remove) (?:the )?(?:toilet|closet flange)|sewer (?:smell|gas)|sewage smell|(?:sewer|waste|drain|stack) clean ?out|dry trap|cap the (?:drain|waste|stack))\b/,
+    when: /\b(?:open (?:drain|waste|stub)|(?:toilet|john|bowl)(?:'s| is)? (?:off|out|pulled)|pull(?:ed|ing)? the (?:toilet|john|bowl)|drain(?:'s| is) open|(?:swap|replace|pull|remove) (?:the )?(?:toilet|closet flange)|sewer (?:smell|gas)|sewage smell|(?:sewer|waste|drain|stack) clean ?out|dry trap|traps?\b[^.]{0,30}\b(?:is|are|went|gone|runs?|'s) dry|(?:stinks?|smells?) (?:like|of) (?:a )?sewer|cap the (?:drain|waste|stack))\b/,
     stays: true,
   },
   {
@@ -101,19 +102,19 @@ export const HAZARDS: readonly Hazard[] = [
     hazard: 'mould',
     text: `Wet or mouldy stuff: find and stop the water first, keep the dust down, mask and gloves; over about 10 sq ft call a remediation firm. ${DEFER}`,
     source: 'EPA 402-K-02-003, A Brief Guide to Mold (10 sq ft)',
-    when: /\b(?:mold|mould|moldy|mouldy|mildew(?:ed|y)?)\b/,
+    when: /\b(?:(?:mold|mould)(?! (?:lines?|release|marks?)\b)|moldy|mouldy|mildew(?:ed|y)?)\b/,
     stays: true,
   },
   {
     hazard: 'hot water',
     text: `Over 120 F at the tap scalds: turn it down at the limit stop or mixing valve and measure again. ${DEFER}`,
     source: 'CPSC, tap water scalds (120 F); ASSE 1016, 1070',
-    when: /\b(?:(?:tub|tap|shower|sink|faucet|lav|hot water)\b[^.]{0,36}\b(?:12[1-9]|1[3-5]\d|(?:one|a) (?:hundred (?:and )?)?(?:twenty[- ](?:one|two|three|four|five|six|seven|eight|nine)|thirty|forty|fifty))\b|scald\w*|too hot[^.]{0,40}(?:tub|tap|shower|water)|(?:tub|tap|shower|water)[^.]{0,40}too hot)/,
+    when: /\b(?:water heater\b[^.]{0,24}\b(?:14[1-9]|1[5-9]\d)\b|(?:tub|tap|shower|sink|faucet|lav|hot water)\b[^.]{0,36}\b(?:12[1-9]|1[3-5]\d|(?:one|a) (?:hundred (?:and )?)?(?:twenty[- ](?:one|two|three|four|five|six|seven|eight|nine)|thirty|forty|fifty))\b|scald\w*|too hot[^.]{0,40}(?:tub|tap|shower|water)|(?:tub|tap|shower|water)[^.]{0,40}too hot)/,
   },
   {
     hazard: 'ladder',
     text: `Ladder or roof work: tie off, one out for every four up, three points of contact, nobody alone over 6 ft without fall protection. ${DEFER}`,
     source: 'OSHA 29 CFR 1926.501 and 1926.1053',
-    when: /\b(?:(?:on|off|up on|onto|across) the roof|roof (?:leaks?|deck|sheathing|vent|jack|boot|patch|is|needs)|re-?roof(?:ing)?|shingl(?:e|es|ing)|ridge(?: vent| cap)?|gutters?|fascia|soffits?|chimney(?! breast| sweep)|flashing (?:at|on|around) (?:the )?(?:roof|chimney|vent)|second stor(?:y|ey)|extension ladder|scaffold\w*|ladder|skylight)\b/,
+    when: /\b(?:(?:on|off|up on|onto|across) the roof|roof (?:leaks?|deck|sheathing|vent|jack|boot|patch|is|needs)|re-?roof(?:ing)?|shingl(?:e|es|ing)|ridge(?: vent| cap)?|gutters?|fascia|soffits?|chimney(?! breast| sweep)|flashing (?:at|on|around) (?:the )?(?:roof|chimney|vent)|second stor(?:y|ey)|scaffold\w*|(?:on|up|off|from|foot|extension|step|long|tall|need|bring|climb)\b[^.]{0,16}\bladder|skylight)\b/,
   },
 ];

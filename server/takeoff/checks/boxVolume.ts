@@ -13,6 +13,27 @@ const BOXES: readonly [shape: 'round' | 'square', side: string, depth: string, v
   ['square', '75/16', '17/8', '42'],
 ];
 
+/** Device boxes 3 x 2 in by their depth, NEC Table 314.16(A); the two deepest from memory. */
+const DEVICE: Readonly<Record<string, string>> = {
+  '3/2': '7.5',
+  '2': '10',
+  '9/4': '10.5',
+  '5/2': '12.5',
+  '11/4': '14',
+  '7/2': '18',
+};
+const THREE_SIDES = /\{[LN](\d+)\} ?(?:x|by) ?\{[LN](\d+)\} ?(?:x|by) ?\{[LN](\d+)\}/;
+
+/** "Metal box 3x2x2 1/2". */
+function deviceVolume(words: string, figures: readonly (Fraction | null)[]): Fraction | null {
+  const sides = THREE_SIDES.exec(words)
+    ?.slice(1)
+    .map((id) => figures[Number(id)]?.toFraction());
+  if (sides?.[0] !== '3' || sides[1] !== '2' || !/\b(?:metal|steel|device|gem)\b/.test(words)) return null;
+  const volume = DEVICE[sides[2] ?? ''];
+  return volume ? new Fraction(volume) : null;
+}
+
 /**
  * Volume of the box that the words name by shape and size. Plastic and shallow round boxes are not in the table: their
  * stamp tells, so they give null.
@@ -20,12 +41,15 @@ const BOXES: readonly [shape: 'round' | 'square', side: string, depth: string, v
  * @param figures inches of the note's figures, in the order in which the words name them
  */
 export function boxVolume(words: string, figures: readonly (Fraction | null)[]): Fraction | null {
+  if (/\b(?:plastic|pancake|old work)\b/.test(words)) return null;
+  const device = deviceVolume(words, figures);
+  if (device) return device;
   const shape = /\b(?:round|octagon(?:al)?)\b/.test(words)
     ? 'round'
     : /\bsquare\b|\bby \{/.test(words)
       ? 'square'
       : null;
-  if (!shape || /\b(?:plastic|pancake|old work)\b/.test(words)) return null;
+  if (!shape) return null;
   const said = new Set(figures.flatMap((f) => (f ? [f.toFraction()] : [])));
   const box = BOXES.find(([s, side, depth]) => s === shape && said.has(side) && said.has(depth));
   return box ? new Fraction(box[3]) : null;

@@ -41,7 +41,9 @@ const ALONE: readonly Reader[] = [
 const BEFORE: readonly { reader: Reader; speaks: (words: string) => boolean }[] = [
   {
     reader: flanges,
-    speaks: remembered((words) => /\b(?:flange|subfloor|build ?up|built up|floor build)\b/.test(words)),
+    speaks: remembered((words) =>
+      /\b(?:flange|(?:closet|toilet|johnny) bolts?|subfloor|build ?up|built up|floor build)\b/.test(words),
+    ),
   },
   {
     reader: moistures,

@@ -29,7 +29,8 @@ export function compare({ of, figure, limit, unit, must, source, working }: Comp
   return {
     of,
     result: fits ? 'fits' : 'does not fit',
-    figure: `${decimal(figure, least ? 'down' : 'up')} ${unit}`.trim(),
+    // On the limit both are shown alike.
+    figure: `${decimal(figure, least === (way !== 0) ? 'down' : 'up')} ${unit}`.trim(),
     limit: `${decimal(limit, least ? 'up' : 'down')} ${unit}`.trim(),
     source: `${source}; ${CODE}`,
     missing: null,

@@ -4,11 +4,12 @@ import { tape } from '../calculators/reckoned.ts';
 import { STICK_FEET } from '../reading/packWords.ts';
 import { type Figure, figureAt, lengthIn, type Said, saying, sentencesOf } from '../reading/said.ts';
 
-/** Pieces to cut; `more`: beside those of this length told before. Inches. */
+/** Pieces to cut; `more`: beside those of this length told before. Inches. `called`: "blocks"; empty where not said. */
 export interface Piece {
   length: Fraction;
   count: number;
   more: boolean;
+  called: string;
 }
 
 /** A length that the yard sells, inches, and what it is called: `8 ft`. */
@@ -31,10 +32,10 @@ const NOT_HAVE =
 
 const PIECE = [
   saying(
-    '(?:(?<!\\b(?:x|by) )<NC>|\\b(a|an|another|one)) (?!(?:x|by) )((?:more )?)(?:[a-z-]+ ){0,3}?(?:at|cut to|of) <LN>',
+    '(?:(?<!\\b(?:x|by) )<NC>|\\b(a|an|another|one)) (?!(?:x|by) )((?:more )?)(?:{N\\d+} ?x ?{[NL]\\d+} )?((?:[a-z-]+ ){0,3}?)(?:at|cut to|of) <LN>',
     'g',
   ),
-  saying('<NC>()() x <LN>', 'g'),
+  saying('<NC>()()() x <LN>', 'g'),
 ];
 const KERF = saying(
   "kerf(?: is| of| at|'s)? (?:a |an )?<LN>|<LN>(?: of)?(?: a)?(?: for the| per)?(?: saw)? (?:kerf|blade|cut)|(?:blade(?: takes| is|'s| eats)?|saw ?cut) (?:a |an )?<LN>",
@@ -66,17 +67,17 @@ export const clausesOf = (words: string): string[] =>
 export const tellsStock = (clause: string) => HAVE.test(clause) && !NOT_HAVE.test(clause);
 
 export function piecesIn(note: Said, clauses: readonly string[]): Piece[] {
-  const found: { figure: Figure; count: number; more: boolean }[] = [];
+  const found: (Omit<Piece, 'length'> & { figure: Figure })[] = [];
   for (const pattern of PIECE) {
     // "6 x 41 in" is a count only where nothing was said "at" a length: else it is the size of the stock.
     if (found.length > 0) break;
     for (const clause of clauses.filter((c) => !tellsStock(c)))
-      for (const [, n, one, more, id] of clause.matchAll(pattern)) {
+      for (const [, n, one, more, called = '', id] of clause.matchAll(pattern)) {
         const figure = figureAt(note, id);
         const count = one ? 1 : figureAt(note, n).value.valueOf();
         const stick = pattern === PIECE[1] && figure.unit === null && figure.value.compare(12) <= 0;
-        if (!stick && Number.isInteger(count) && count > 0)
-          found.push({ figure, count, more: /more/.test(more ?? '') || one === 'another' });
+        if (!stick && Number.isInteger(count) && count !== 0)
+          found.push({ figure, count, more: /more/.test(more ?? '') || one === 'another', called: called.trim() });
       }
   }
   // Pieces without a unit beside a blade or stock in millimetres or metres: nobody cuts a hundred inches by the dozen.
@@ -84,9 +85,9 @@ export function piecesIn(note: Said, clauses: readonly string[]): Piece[] {
   const metric =
     found.find((f) => f.figure.unit === 'mm' || f.figure.unit === 'cm')?.figure.unit ??
     (bare && note.figures.some((f) => f.sure && (f.unit === 'mm' || f.unit === 'm')) ? 'mm' : null);
-  return found.flatMap(({ figure, count, more }) => {
+  return found.flatMap(({ figure, ...piece }) => {
     const length = metric && !figure.sure ? convert(figure.value, metric, 'in') : lengthIn(figure, 'in', 'in');
-    return length ? [{ length, count, more }] : [];
+    return length ? [{ length, ...piece }] : [];
   });
 }
 

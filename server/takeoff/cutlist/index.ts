@@ -1,7 +1,8 @@
 import Fraction from 'fraction.js';
 import { remembered } from '../../../parser/remembered.ts';
 import type { Said } from '../reading/said.ts';
-import type { ComputedLine } from '../types.ts';
+import { isDone } from '../reading/wanted.ts';
+import type { Computed, ComputedLine } from '../types.ts';
 import { cutList } from './cutList.ts';
 import {
   clausesOf,
@@ -25,6 +26,8 @@ interface List {
   onHand: Held[];
   kerf: Fraction | null;
   noteIds: string[];
+  /** What its notes count or name only as pieces to cut: no goods of their own. */
+  counted: Computed['counted'];
 }
 
 /** A blade's cut where nobody said: common practice, no source. */
@@ -32,7 +35,10 @@ const USUAL_KERF = new Fraction(1, 8);
 
 const CALLS =
   /\bcut ?lists?\b|\bkerf\b|\bblade\b|\bsaw ?cut (?=\{L\d+\})|\bfewest (?:sticks|boards|pieces|lengths)\b|\bcuts? (?:out of|from)\b|\bcut me\b|\bpieces to cut\b|\b(?:for|per) (?:each|every|the|a) (?:(?:saw )?cut|saw)\b|\b(?:how many|least) (?:sticks|boards|lengths)\b/;
-const callsFor = remembered((words) => CALLS.test(words));
+/** "Cut six at 41 and four at 23 out of twelve footers": still to be cut, and the stock is named. */
+const CUTS =
+  /\bcut (?:me )?(?:\{[NC]\d+\}|an?|one)(?: [a-z-]+){0,3} at \{[^.;]*\b(?:out of|from) |\b(?:need|want|get)\b[^.;]*\bcut (?:at|to) \{[^.;]*\b(?:out of|from) /;
+const callsFor = remembered((words) => CALLS.test(words) || (CUTS.test(words) && !isDone(words)));
 
 /**
  * Cut lists told in notes: what to buy, stock on hand first. A later note adds to the list, changes it or tells of
@@ -41,6 +47,7 @@ const callsFor = remembered((words) => CALLS.test(words));
 export function cutLines(notes: readonly Said[]): {
   lines: ComputedLine[];
   questions: { noteId: string; ask: string }[];
+  counted: Computed['counted'];
   claimed: ReadonlySet<string>;
 } {
   const lists: List[] = [];
@@ -61,6 +68,7 @@ export function cutLines(notes: readonly Said[]): {
   return {
     lines: answers.flatMap((a) => a.lines),
     questions: answers.flatMap((a) => a.questions),
+    counted: lists.flatMap((l) => l.counted),
     claimed: new Set(lists.flatMap((l) => l.noteIds)),
   };
 }
@@ -73,6 +81,7 @@ const newList = (area: string | null): List => ({
   onHand: [],
   kerf: null,
   noteIds: [],
+  counted: [],
 });
 
 /** A later note that tells of the list's goods, its pieces or what to use first. */
@@ -83,6 +92,8 @@ const about = (note: Said, list: List): boolean =>
 function take(list: List, note: Said, clauses: readonly string[], pieces: readonly Piece[]): void {
   list.noteIds.push(note.noteId);
   list.item = itemIn(note) ?? list.item;
+  const names = new Set(['cut list', ...(list.item ? [list.item] : []), ...pieces.map((p) => p.called)]);
+  for (const thing of names) if (thing) list.counted.push({ thing, noteId: note.noteId });
   for (const { length, count, more } of pieces) {
     const key = length.toFraction();
     const before = more ? (list.pieces.get(key)?.count ?? 0) : 0;

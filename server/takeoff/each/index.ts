@@ -33,7 +33,7 @@ export function perThingLines(
         said.area,
       );
       if (known) lines.push(lineOf(said, told, known));
-      else if (reckoned.some((l) => l.noteIds.includes(said.noteId)))
+      else if (reckoned.some((l) => l.noteIds.includes(said.noteId)) && !reckoned.some((l) => l.item === told.item))
         questions.push({ noteId: said.noteId, ask: `${told.item}: how many ${plural(told.thing)}?` });
     }
   return { lines, counted, questions };

@@ -57,7 +57,7 @@ function packsIn(said: Said): PlacedPack[] {
       SOLD.test(said.words.slice(0, m.index))
     )
       keep(m.index, m[2], m[3], m[4]);
-  for (const m of said.words.matchAll(IN)) keep(m.index + m[0].length, m[2] ?? m[5], m[4], m[1] ?? m[3] ?? m[6]);
+  for (const m of said.words.matchAll(IN)) keep(m.index + m[0].length, m[2] ?? m[6], m[4], m[1] ?? m[3] ?? m[5]);
   return out;
 }
 

@@ -1,4 +1,5 @@
 import type Fraction from 'fraction.js';
+import { MOST_THICK, MOST_TILE } from '../calculators/grout.ts';
 import { figureAt, lengthIn, type Said, saying } from './said.ts';
 
 /** Sizes that tell how much of a filling goods take: joint, notch and bead, inches; null where nothing was said. */
@@ -11,6 +12,17 @@ export interface Bedding {
 }
 
 export const NO_BEDDING: Bedding = { joint: null, thickness: null, notch: null, buttered: false, bead: null };
+
+/** What lies under the tile may be thicker. */
+const UNDER = '(?! (?:mud|mortar|bed|float|slab|foam|concrete|sub ?floor|plywood|ply|topping|screed))';
+
+/** "12x12x2 tile", "two inches thick", "3/8 deep joint". */
+export const THICK = saying(
+  `\\{[NL]\\d+\\} ?(?:x|by) ?\\{[NL]\\d+\\} ?(?:x|by) ?<LN>(?: [a-z]+){0,2}? tiles?\\b|<LN>(?: (?:in|inch|inches))* (?:thick\\b${UNDER}|deep joint)|\\bthick(?:ness)?(?: (?:is|of|at))* <LN>`,
+);
+
+/** What is grouted and thicker than tile. */
+export const THICKER = /^(?=.*\b(?:grout|joints?)\b).*\b(?:pavers?|bricks?|flag ?stones?|cobbles?|blocks?|stones?)\b/;
 
 /** Reads joints, tile thickness, trowel notch and bead; claims their figures. */
 export function beddingIn(said: Said, used: Set<number>): Bedding {
@@ -26,7 +38,9 @@ export function beddingIn(said: Said, used: Set<number>): Bedding {
   const out: Bedding = { ...NO_BEDDING, buttered: /\bback ?-? ?butter/.test(words) };
   const notch =
     saying('<LN>(?: in(?:ch)?)? ?(?:x|by) ?<LN>(?: [a-z]+){0,2}? (?:notch|trowel|square notch|u notch)').exec(words) ??
-    saying('(?:notch|trowel)(?: is|,| of| at)? (?:a |the )?<LN>(?: in(?:ch)?)? ?(?:x|by) ?<LN>').exec(words);
+    saying('(?:notch|trowel)(?: is|,| of| at)? (?:a |the )?<LN>(?: in(?:ch)?)? ?(?:x|by) ?<LN>').exec(words) ??
+    // "Thinset, quarter by three eighths": parts of an inch can only be the trowel's.
+    (/\b(?:thin ?set|mortar)\b/.test(words) ? saying('(?:, |a )<L> ?(?:x|by) ?<L>(?! ?(?:x|by))').exec(words) : null);
   const [deep, wide] = [inches(notch?.[1], 1), inches(notch?.[2], 1)];
   if (notch && deep && wide) {
     out.notch = [deep, wide];
@@ -58,12 +72,9 @@ export function beddingIn(said: Said, used: Set<number>): Bedding {
     saying('(?:joints?|grout lines?|spacers?)(?: (?:is|are|of|at|wide))*,? (?:a |an )?<LN>(?! ?(?:x|by))').exec(words);
   out.joint = inches(joint?.[1], 1);
   if (out.joint) claim(joint?.[1]);
-  const third = saying('<LN> ?(?:x|by) ?<LN> ?(?:x|by) ?<LN>(?: [a-z]+){0,2}? tiles?').exec(words);
-  const thick = third
-    ? [third[0], third[3]]
-    : (saying('<LN>(?: (?:in|inch))* (?:thick|deep joint)').exec(words) ??
-      saying('thick(?:ness)?(?: (?:is|of|at))* <LN>').exec(words));
-  out.thickness = inches(thick?.[1], 1);
-  if (out.thickness) claim(thick?.[1]);
+  const thick = THICK.exec(words)?.slice(1).find(Boolean);
+  // What no tile is, is asked about; brick and stone are as thick as said.
+  out.thickness = inches(thick, THICKER.test(words) ? MOST_THICK : MOST_TILE);
+  if (out.thickness) claim(thick);
   return out;
 }

@@ -49,11 +49,14 @@ const ODD_SIDE = saying(
   '<NC> (furlongs?|cubits?|smoots?|fathoms?|chains|rods|paces|spans|hands|leagues?|ells)(?: (?:wide|long))? (?:x|by) \\{',
 );
 
+/** The same of a run. */
+const ODD_RUN = saying('<NC> (furlongs?|cubits?|smoots?|fathoms?|leagues?|parsecs?)\\b');
+
 /** Words of a size whose unit is none that measures; null where all sizes are in feet, inches or metres. */
 export function unknownUnitIn(said: Said): string | null {
   const named = SIDES_IN.exec(said.words);
   if (named && !PIECES.test(named[2]!)) return `${figureAt(said, named[1]).value.toString()} ${named[2]}`;
-  const odd = ODD_SIDE.exec(said.words);
+  const odd = ODD_SIDE.exec(said.words) ?? ODD_RUN.exec(said.words);
   if (odd) return `${figureAt(said, odd[1]).value.toString()} ${odd[2]}`;
   const packs = SIDES_IN_PACKS.exec(said.words);
   const quote = packs ? figureAt(said, packs[1]).quote.trim() : '';

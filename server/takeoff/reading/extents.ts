@@ -63,6 +63,9 @@ function absurd(work: Work, extent: Extent): string | null {
     const most = longestOf(work, shape);
     const side = shape.sides.find((s) => s.compare(0) <= 0 || s.compare(most) > 0);
     if (side) return `${sizeText(side, metric)} for the ${goods.item}${where}: is that right?`;
+    const area = shape.kind === 'area' ? shape.amount : null;
+    if (area && (area.compare(0) <= 0 || area.compare(most === LONGEST.small ? most * most : (most * most) / 4) > 0))
+      return `${amountText(area, 'sq ft', metric)} for the ${goods.item}${where}: is that right?`;
     const room = shape.sides.length === 2 ? longer(shape.sides[0]!, shape.sides[1]!) : null;
     if (room && goods.sides && longer(...goods.sides).compare(room.mul(12)) > 0)
       return `${goods.size} ${goods.item} is larger than ${sizeText(room, metric)}${where}: is that right?`;

@@ -202,11 +202,16 @@ export const pairsIn = (said: Said): Pair[] =>
     place: [match[1], match[2]].some((id) => /^(?:ft|m)$/.test(figureAt(said, id).unit ?? '')),
   }));
 
+const PLACE_BEFORE =
+  /\b(?:closet|nook|pantry|hall(?:way)?|alcove|landing|niche|bath(?:room)?|bedroom|kitchen|den|entry|office|vestibule|mud ?room)(?:'s| is|,|:)? (?:about )?$/;
+
 /** `2x4`, `1x6`: lumber by its nominal size, both bare, the first 1 or 2. */
 function lumber(said: Said, match: RegExpMatchArray): boolean {
   const [a, b] = [figureAt(said, match[1]), figureAt(said, match[2])];
   const after = said.words.slice((match.index ?? 0) + match[0].length);
   if (/^ ?(?:x|by|wide|long|high|room|area|floor|patch)\b/.test(after)) return false;
+  // "Closet 2 by 6" is a place's size.
+  if (PLACE_BEFORE.test(said.words.slice(0, match.index))) return false;
   return (
     a.unit === null &&
     b.unit === null &&

@@ -13,10 +13,13 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
     item: 'concrete block',
     by: 'area',
   },
+  { named: /\bpainting\b(?=.*\{C\d+\})(?=.*\bgal)/, item: 'paint', by: 'area' },
   { named: /\b(?:xps|eps)\b(?: foam)?(?: boards?)?/, item: 'foam board', by: 'area' },
+  { named: /\b(?:durock|wonder ?board|cement backer)\b(?! screws?)/, item: 'backer board', by: 'area' },
   { named: /\b(?:cement board|backer(?: board)?) screws?\b/, item: 'backer board screw', by: 'area' },
   {
-    named: /\b(?:drywall |board |sheet ?rock )?screws?\b(?=.*(?:square|sq|\{A|board|drywall|sheet|box|pound))/,
+    named:
+      /\b(?:drywall |board |sheet ?rock )?screws?\b(?=.*(?:square|sq|\{A|board|drywall|sheet|box|pound))|(?<=\b(?:drywall|sheet ?rock|rock)\b.*)\b(?<!\b(?:deck|wood|metal|concrete|trim|cabinet) )screws\b/,
     item: 'drywall screw',
     by: 'area',
   },
@@ -34,13 +37,13 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
   },
   {
     named:
-      /\b(?:romex|nm cable|(?:[468]|10|12|14|six|eight|ten|twelve|fourteen) ?[-/ ] ?(?:2|3|two|three)(?: (?:wire|cable|romex|nm))?)(?= (?:for|to|in|from|on|w|with|home|is|run|and|no|it)\b|,|\.|:|$)/,
+      /\b(?:romex|nm cable|(?:[468]|10|12|14|six|eight|ten|twelve|fourteen) ?[-/ ] ?(?:2|3|two|three)(?: (?:wire|cable|romex|nm))?)(?= (?:for|to|in|from|on|w|with|home|is|run|and|no|it|between)\b|,|\.|:|$)/,
     item: 'cable',
     by: 'length',
   },
   {
     named:
-      /\b(?:hang(?:ing)?|board(?:ing)? out)\b(?=[^.;]*\b(?:walls?|lids?|ceilings?)\b)(?=.*\{[NLK]\d+\} ?(?:by|x) ?\{[NLK]\d+\})/,
+      /\b(?:hang(?:ing)?|board(?:ing)? out|board(?:ing)?(?= (?:the )?(?:walls?|lids?|ceilings?)\b))\b(?=[^.;]*\b(?:walls?|lids?|ceilings?)\b)(?=.*\{[NLK]\d+\} ?(?:by|x) ?\{[NLK]\d+\})/,
     item: 'drywall',
     by: 'area',
   },
@@ -51,7 +54,7 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
   },
   {
     named:
-      /\b(?:slabs?|pads?|footings?|pour|walk(?:way)?s?|sidewalks?|driveways?|aprons?|patios?|stoops?|ramps?|steps?)\b(?=.*(?:\{W\d+\} bags?|\{[NW]\d+\} ?pounders|\byards?\b))/,
+      /\b(?:slabs?|pads?|footings?|pour|walk(?:way)?s?|sidewalks?|driveways?|aprons?|patios?|stoops?|ramps?|steps?)\b(?=.*(?:\{W\d+\} (?:bags?|sacks?)|\{[NW]\d+\} ?pounders|\byards?\b))/,
     item: 'concrete mix',
     by: 'volume',
   },
@@ -78,7 +81,7 @@ export const FILLS =
   /\b(?:concrete|gravel|mulch|top ?soil|fill dirt|dirt|sand|crushed stone|stone dust|pea stone|pea gravel|road base|base rock|river rock|compost|self[- ]?level(?:er|ler|ing)|leveler|leveller|deck mud|dry pack|mud bed|mortar bed)\b/;
 /** Goods that cover, not all in the vocabulary. */
 export const COVERS =
-  /\b(?:mosaic|subway|porcelain|ceramic|hex|penny|slate|travertine|marble|granite|quarry|floor|wall|field|ceiling|carpet|vinyl|cork|peel and stick)? ?(?:tiles?)\b|\b(?:subway|porcelain|vinyl plank|luxury vinyl|lvp|lvt|laminate|engineered(?: hardwood| oak| wood)?|hardwood|oak flooring|bamboo|plank flooring|flooring|sheet vinyl|linoleum|carpet(?:ing)?|underlay(?:ment)?|drywall|sheet ?rock|(?<!river |base |lava )rock\b(?! base)|plasterboard|moisture board|green ?board|gypsum board|blue ?board|backer(?: board)?|cement board|plywood|osb|sheathing|subfloor|shingles?|roofing felt|felt|ice and water(?: shield)?|underlayment|house ?wrap|siding|shiplap|bead ?board|wainscot(?:ing)?|panell?ing|wall ?paper|insulation|batts?|foam board|rigid foam|vapou?r barrier|landscape fabric|weed barrier|sod|turf|pavers?|brick|block|stone veneer|stucco|plaster|thin ?set|(?:tile|floor) adhesive|bonding(?: coat| plaster)?|grout|mortar|membrane|waterproofing|primer|paint|stain|sealer|varnish|polyurethane|epoxy|deck(?:ing| boards?)|radiant mat|heat(?:ing)? mat|screen|lath|metal roofing|roof panels?|slates?|decking|acoustic tile|rubber flooring|texture)\b/;
+  /\b(?:mosaic|subway|porcelain|ceramic|hex|penny|slate|travertine|marble|granite|quarry|floor|wall|field|ceiling|carpet|vinyl|cork|peel and stick)? ?(?:tiles?)\b|\b(?:subway|porcelain|vinyl plank|luxury vinyl|lvp|lvt|laminate|engineered(?: hardwood| oak| wood)?|hardwood|(?:oak|maple|ash|hickory|hardwood|plank) floor(?:ing)?|bamboo|plank flooring|flooring|sheet vinyl|linoleum|carpet(?:ing)?|underlay(?:ment)?|drywall|sheet ?rock|(?<!river |base |lava )rock\b(?! base)|plasterboard|moisture board|green ?board|gypsum board|blue ?board|backer(?: board)?|cement board|plywood|osb|sheathing|subfloor|shingles?|roofing felt|felt|ice and water(?: shield)?|underlayment|house ?wrap|siding|shiplap|bead ?board|wainscot(?:ing)?|panell?ing|wall ?paper|insulation|batts?|foam board|rigid foam|vapou?r barrier|landscape fabric|weed barrier|sod|turf|(?:stone |concrete )?pavers?|brick(?! pavers?)|block|stone veneer|stucco|plaster|thin ?set|(?:tile|floor) adhesive|bonding(?: coat| plaster)?|grout|mortar|membrane|waterproofing|primer|paint|stain|sealer|varnish|polyurethane|epoxy|deck(?:ing| boards?)|radiant mat|heat(?:ing)? mat|screen|lath|metal roofing|roof panels?|slates?|decking|acoustic tile|rubber flooring|texture)\b/;
 
 /** Words before the goods that belong to its name. */
 export const COLOURS =

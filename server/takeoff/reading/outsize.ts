@@ -1,7 +1,8 @@
 import type Fraction from 'fraction.js';
-import { MOST_JOINT, MOST_THICK } from '../calculators/grout.ts';
+import { MOST_JOINT, MOST_THICK, MOST_TILE } from '../calculators/grout.ts';
 import { areCoats, show } from '../calculators/reckoned.ts';
 import { MOST_BEAD } from '../calculators/sealant.ts';
+import { THICK, THICKER } from './bedding.ts';
 import { figureAt, lengthIn, type Said, saying } from './said.ts';
 
 /** A size that was said by its name and cannot be: it is asked about, and the usual one is not taken in its stead. */
@@ -15,6 +16,8 @@ interface Limit {
   most: number;
   /** A bare number is such a size, in this unit; where left out only a length said with its unit is. */
   bare?: string;
+  /** Goods of the note that may be larger. */
+  unless?: RegExp;
 }
 
 const IN = '(?: (?:in|inch|inches|wide|square))*';
@@ -31,8 +34,16 @@ const LIMITS: readonly Limit[] = [
   {
     words: (size) => `a tile ${size} thick`,
     goods: /grout/,
-    said: saying(`<LN>${IN} thick\\b|\\bthick(?:ness)?(?: (?:is|of|at))* <LN>`),
+    said: THICK,
     most: MOST_THICK,
+  },
+  {
+    words: (size) => `a tile ${size} thick`,
+    goods: /grout/,
+    said: THICK,
+    most: MOST_TILE,
+    bare: 'in',
+    unless: THICKER,
   },
   {
     words: (size) => `a bead of ${size}`,
@@ -60,8 +71,9 @@ const sizeOf = (inches: Fraction) => (inches.compare(120) > 0 ? `${show(inches.d
 
 /** What cannot be of the sizes that goods are reckoned from, in words: `a joint of 14 in`; null where all can. */
 export function outsizeIn(said: Said, item: string): string | null {
-  for (const { words, goods, said: pattern, most, bare } of LIMITS) {
-    const id = goods.test(item) ? pattern.exec(said.words)?.slice(1).find(Boolean) : undefined;
+  for (const { words, goods, said: pattern, most, bare, unless } of LIMITS) {
+    const id =
+      goods.test(item) && !unless?.test(said.words) ? pattern.exec(said.words)?.slice(1).find(Boolean) : undefined;
     const figure = id === undefined ? null : figureAt(said, id);
     const size: Fraction | null = figure && (figure.sure || bare) ? lengthIn(figure, 'in', bare) : null;
     if (size && size.compare(most) > 0) return words(sizeOf(size));

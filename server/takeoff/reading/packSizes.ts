@@ -9,6 +9,12 @@ const BOARDS = 'plasterboards?|gib|ply(?:wood)?|osb|villaboard|cement boards?|ba
 /** A side of a sheet or roll in feet, as a bare one is. */
 const feet = (f: Figure) => (f.unit === 'in' && f.sure ? f.value.div(12) : f.value);
 
+/** "Half inch 4x8": a sheet's thickness right before its sides. */
+function besideThickness(said: Said, at: number): boolean {
+  const m = saying('<L>(?: inch)?(?: thick)? $').exec(said.words.slice(0, at));
+  return m !== null && figureAt(said, m[1]).unit === 'in' && figureAt(said, m[1]).value.compare(1) < 0;
+}
+
 /** "Fifty foot rolls", "2.5 L tins", "60 lb bags, .45 cu ft each", "4x8 sheets", "in sixteens". */
 export function packsOf(said: Said, out: Terms): void {
   const { words } = said;
@@ -69,7 +75,8 @@ export function packsOf(said: Said, out: Terms): void {
       saying('^ (?:for|over|on) (?:an? |the )?\\{[LN]\\d+\\} ?(?:x|by) ?\\{').test(
         words.slice((m.index ?? 0) + m[0].length),
       ) ||
-      (plural && a.value.compare(3) >= 0);
+      (plural && a.value.compare(3) >= 0) ||
+      besideThickness(said, m.index ?? 0);
     const [w, l] = [feet(a), feet(b)];
     const stocked = /^(?:2|3|4|4\.5|5)x(?:4|5|6|8|9|10|12|14|16)$/.test(`${w.toString()}x${l.toString()}`);
     if (!sheets || !stocked) continue;
@@ -107,7 +114,7 @@ export function packsOf(said: Said, out: Terms): void {
     out.used.add(id);
   });
   const plural =
-    /\b(?:in|come in|comes in|of|by) (?:the )?(8 ?s|10 ?s|12 ?s|14 ?s|16 ?s|20 ?s|eights|tens|twelves|fourteens|sixteens|twenties)\b/.exec(
+    /(?:\b(?:in|come in|comes in|of|by) (?:the )?|, (?=[a-z]+(?:$|[.,])))(8 ?s|10 ?s|12 ?s|14 ?s|16 ?s|20 ?s|eights|tens|twelves|fourteens|sixteens|twenties)\b/.exec(
       words,
     );
   if (plural) add(plural, new Fraction(STICK_FEET[plural[1]!] ?? Number.parseInt(plural[1]!, 10)), 'ft', 'stick', []);

@@ -7,14 +7,19 @@ import { type Extent, SIDE } from './shapes.ts';
 const SURFACES =
   '(?:walls?|sides?|panels?|sections?|bays?|rooms?|runs?|slopes?|ceilings?|spots?|areas?|closets?|pieces|floors?|bedrooms?|legs?|faces?|gables?|stretch(?:es)?|rows?|beds?|slabs?|pads?|strips?|patch(?:es)?)';
 
+const isBare = (quote: string) => !/\b(?:in|inch|inches|foot|feet|ft)\b|["″”'′’]/i.test(quote);
+
+/** "Sheets are 12x12": what one piece measures. */
+const OF_PIECES = /\b(?:sheets|tiles|boards|planks|panels|pieces)(?: (?:are|come|measure|at|in))+ $/;
+
 /** Pairs by "x" or "by", with how many of them; a third figure is a fill's thickness. */
 export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Extent): void {
   const pair = saying(
-    `<LN>(?: ?(?:foot|feet|ft))?${SIDE},? ?(?:x|by|and|times) (?:about )?<LN>(${SIDE})(?: ?(?:x|by) ?<LN>(?: thick| deep| high| tall)?)?`,
+    `<LN>(?: ?(?:foot|feet|ft))?${SIDE},? ?(?:(?:x|by|and|times) )?(?:about )?<LN>(${SIDE})(?: ?(?:x|by) ?<LN>(?: thick| deep| high| tall)?)?`,
     'g',
   );
   for (const m of said.words.matchAll(pair)) {
-    if ([m[1], m[2]].some((id) => used.has(Number(id)))) continue;
+    if ([m[1], m[2]].some((id) => used.has(Number(id))) || OF_PIECES.test(said.words.slice(0, m.index))) continue;
     const joined = /(?: ?(?:x|by|times) )/.test(m[0]);
     const sided = /\} (?:wide|long|tall|high|deep)/.test(m[0]) && m[3] !== '';
     if (!joined && !sided) continue;
@@ -22,7 +27,10 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
     const third = m[4] ? figureAt(said, m[4]) : null;
     const sides = third && by === 'volume' ? [a, b, third] : [a, b];
     const inMillimetres = bareMillimetres(sides);
-    const side = (f: Figure, mate: Figure) => (inMillimetres ? convert(f.value, 'mm', 'ft') : feet(said, f, mate));
+    // "4 by 6 by 4 inches thick": the inches are the thickness's alone.
+    const thin = third?.unit === 'in' && by === 'volume' && [a, b].every((f) => f.unit === 'in' && isBare(f.quote));
+    const side = (f: Figure, mate: Figure) =>
+      inMillimetres ? convert(f.value, 'mm', 'ft') : thin ? f.value : feet(said, f, mate);
     const [one, two] = [side(a, b), side(b, a)];
     if (!one || !two) continue;
     if (inMillimetres) out.assumed = `${sides.map((f) => f.value.toString()).join(' x ')} read as millimetres`;
@@ -30,7 +38,9 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
     if (third && by === 'volume') out.depth = inMillimetres ? side(third, a) : thickness(said, third);
     else if (third) out.height = feet(said, third, b);
     const count = countBefore(said, m.index, used) ?? countAfter(said, m.index + m[0].length, used) ?? 1;
-    const upright = /\b(?:high|tall)\b/.test(m[0].slice(m[0].indexOf('}')));
+    // A third side is a room's height, and its own word stands behind it.
+    const base = third ? m[0].slice(0, m[0].lastIndexOf('{')) : m[0];
+    const upright = /\b(?:high|tall)\b/.test(base.slice(base.indexOf('}')));
     out.shapes.push({
       kind: upright || count > 1 ? 'rectangle' : 'room',
       sides: [one, two],
@@ -95,6 +105,7 @@ function countBefore(said: Said, at: number, used: Set<number>): number | null {
 
 /** "600 x 600, three of them". */
 function countAfter(said: Said, at: number, used: Set<number>): number | null {
+  if (/^,? (?:on |for )?both (?:slopes|sides|walls|faces|gables)\b/.test(said.words.slice(at))) return 2;
   const m = saying('^,? <N> of (?:them|those|these)\\b').exec(said.words.slice(at));
   if (!m || figureAt(said, m[1]).value.d !== 1n) return null;
   used.add(Number(m[1]));

@@ -163,7 +163,7 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
   }
   // "Three runs of ten two, 55 foot each".
   for (const m of words.matchAll(
-    saying('<NC> (?:home ?)?(?:runs?|lines?|circuits?) of [a-z0-9/ -]{2,24}?,? <L> each\\b', 'g'),
+    saying('<NC> (?:home ?)?(?:runs?|lines?|circuits?)(?: of [a-z0-9/ -]{2,24}?)?,? <L> each\\b', 'g'),
   )) {
     const length = feet(said, figureAt(said, m[2]), null);
     if (!length || used.has(Number(m[1])) || used.has(Number(m[2]))) continue;
@@ -184,7 +184,9 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
             ? convert(figure.value, unit, 'ft')
             : null;
     const rest = words.slice(m.index + m[0].length);
-    if (used.has(id) || !length || length.compare(1) < 0 || NO_RUN.test(rest)) continue;
+    // No more than nothing is no short piece: it is asked about.
+    const short = length !== null && length.compare(0) > 0 && length.compare(1) < 0;
+    if (used.has(id) || !length || short || NO_RUN.test(rest)) continue;
     // "Two at 12": a count. "Nine, twelve and 14 foot": lengths of one list.
     const head = m[1] === undefined ? null : Number(m[1]);
     const counts = head !== null && !used.has(head) && said.figures[head]!.value.d === 1n;
@@ -193,8 +195,11 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
       const also = bare(other);
       if (also) push(also, 1, other);
     }
-    const count = counts ? said.figures[head]!.value.valueOf() : twice(words, rest) ? 2 : 1;
-    push(length, count, id, ...(counts ? [head] : []));
+    // "12 foot four, three runs": counted behind the length.
+    const behind = saying('^,? <N> (?:runs|rows|of (?:them|those))\\b').exec(rest)?.[1];
+    const counter = counts ? head : behind !== undefined && !used.has(Number(behind)) ? Number(behind) : null;
+    const count = counter !== null ? said.figures[counter]!.value.valueOf() : twice(words, rest) ? 2 : 1;
+    push(length, count, id, ...(counter !== null ? [counter] : []));
   }
 }
 

@@ -68,7 +68,8 @@ export function extentIn(said: Said, by: Measure, used: Set<number>): Extent {
   openingsIn(said, used, out);
   if (by === 'length' && goesRound(said.words)) roundOpenings(out);
   depthIn(said, by, used, out);
-  rectanglesIn(said, by, used, out);
+  if (by === 'length') alongIn(said, used, out);
+  if (out.shapes.length === 0) rectanglesIn(said, by, used, out);
   heightIn(said, used, out);
   areasIn(said, used, out);
   if (out.depth === null && by === 'volume') thirdDepth(said, used, out);
@@ -103,6 +104,19 @@ function thirdDepth(said: Said, used: Set<number>, out: Extent): void {
   used.add(id);
 }
 
+/** "Trim along the tub, 5 foot": what a run lies along, whatever else the note measures. */
+function alongIn(said: Said, used: Set<number>, out: Extent): void {
+  const m = saying(
+    "\\balong (?:the |that |one )[a-z]+(?: [a-z]+)?,?(?: (?:it's|is|about|for))* <L>(?! ?(?:x|by|on|sticks))",
+  ).exec(said.words);
+  const length = m && !used.has(Number(m[1])) ? feet(said, figureAt(said, m[1]), null) : null;
+  if (!m || !length) return;
+  used.add(Number(m[1]));
+  out.shapes.push({ kind: 'run', sides: [length], amount: null, count: 1, working: feetText(length) });
+}
+
+const TRIM_BEFORE = /\b(?:base ?boards?|base|trim|casing|skirting|crown|molding|moulding)(?:'s| is)?(?: about)? $/;
+
 /** "Eight foot ceilings", "2.4 high", "walls are nine foot". */
 function heightIn(said: Said, used: Set<number>, out: Extent): void {
   const m =
@@ -114,7 +128,10 @@ function heightIn(said: Said, used: Set<number>, out: Extent): void {
     ).exec(said.words);
   if (!m || used.has(Number(m[1]))) return;
   const mate = said.figures.find((f) => f.sure && f.kind === 'length') ?? null;
-  const value = feet(said, figureAt(said, m[1]), mate);
+  const told = figureAt(said, m[1]);
+  // "Base five and a quarter tall": trim is told in inches.
+  const trim = !told.sure && TRIM_BEFORE.test(said.words.slice(0, m.index));
+  const value = trim ? told.value.div(12) : feet(said, told, mate);
   if (!value || value.compare(40) > 0) return;
   out.height = value;
   used.add(Number(m[1]));

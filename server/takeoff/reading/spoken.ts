@@ -1,8 +1,9 @@
 import Fraction from 'fraction.js';
 import type { Figure } from './said.ts';
+import { SIZE_MENDS } from './spokenSizes.ts';
 
 /** A way of saying a figure that only its neighbours tell: puts the figures right, gives the words back. */
-type Mend = (words: string, figures: Figure[]) => string;
+export type Mend = (words: string, figures: Figure[]) => string;
 
 /** "80# bags": pounds. */
 const pounds: Mend = (words, figures) =>
@@ -187,7 +188,7 @@ const onCenters: Mend = (words, figures) =>
 /** "By minus 8 ft", "negative two": a figure below nothing, which every reckoning refuses. */
 const negatives: Mend = (words, figures) =>
   words.replace(
-    /(?:(?<=\b(?:x|by|is|are|of|over|at) )minus|\b(?:negative|minus(?= \{P))) (?=\{[A-Z](\d+)\})/g,
+    /(?:(?<=\b(?:x|by|is|are|of|over|at) )minus|(?<=^[^{]*)\bminus(?= \{[LA])|\b(?:negative|minus(?= \{P| \{[NC]\d+\} (?:[a-z]+ )?at \{))) (?=\{[A-Z](\d+)\})/g,
     (_, id: string) => {
       figures[Number(id)] = { ...figures[Number(id)]!, value: figures[Number(id)]!.value.neg() };
       return '';
@@ -229,6 +230,7 @@ const MENDS: readonly Mend[] = [
   feetRunOn,
   feetUnsaid,
   onCenters,
+  ...SIZE_MENDS,
 ];
 
 export const puttingRight: Mend = (words, figures) => MENDS.reduce((said, mend) => mend(said, figures), words);

@@ -28,3 +28,21 @@ export const wants = (words: string): boolean => WANTS.test(words);
 
 /** True where the words tell of work done, and ask for nothing. */
 export const isDone = (words: string): boolean => DONE.test(words) && !NOT_YET.test(words) && !wants(words);
+
+const FOR_OTHERS =
+  /\b(?:need|needs|get|order|grab|pick up|how (?:many|much))(?: (?:some|the|sanded|unsanded|white|gr[ae]y|bags?|boxes|tubes?|buckets?|of|more|enough))* (?:grout|thin ?set|mortar|adhesive|sealer|caulk|silicone)\b/;
+
+/**
+ * "Need grout, 42 sq ft of 3x6 subway", "how many bags of thinset": what goes with other goods is asked for, and those
+ * only stand at `mentions` for their size.
+ */
+export function onlyForOthers(words: string, mentions: readonly number[]): boolean {
+  const m = FOR_OTHERS.exec(words);
+  if (!m || /^,? (?:and|plus|tile)\b/.test(words.slice(m.index + m[0].length))) return false;
+  const before = (at: number) =>
+    words
+      .slice(Math.max(0, at - 40), at)
+      .split(/[,.;]/)
+      .at(-1)!;
+  return !mentions.some((at) => wants(before(at)) && at < m.index);
+}

@@ -9,7 +9,7 @@ import { meetExtent, restates } from './restated.ts';
 import { type Said, saying } from './said.ts';
 import type { Extent } from './shapes.ts';
 import type { Stock } from './stock.ts';
-import { ASKS, isDone, sentenceAt, wants } from './wanted.ts';
+import { ASKS, isDone, onlyForOthers, sentenceAt, wants } from './wanted.ts';
 
 /** What the notes have told so far of one kind of goods in one area. */
 export interface Work {
@@ -106,6 +106,13 @@ function starts({ words }: Said, note: NoteTold, goods: Goods, index: number, ow
   const asked = sentences.some((s) => ASKS.test(s)) || (index === 0 && ASKS.test(words));
   const wanted = sentences.some(wants);
   if (own.ratios.length > 0 || own.coats.length > 0) return true;
+  if (
+    own.waste === null &&
+    own.packSize === null &&
+    !WITH_OTHERS.test(goods.item) &&
+    onlyForOthers(words, goods.mentions)
+  )
+    return false;
   if (index === 0 && own.byMeasure !== null && note.told) return true;
   if (asked && note.told) return true;
   // What is left over at the ends is told only of what is to be bought.

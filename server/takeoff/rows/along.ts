@@ -40,9 +40,12 @@ export function runsIn(said: Said, told: RowTold): void {
     const rest = words.slice(m.index + m[0].length);
     if (!free(told, id) || NOT_A_RUN.test(rest) || figure.per || isFenceHeight(said, figure, rest)) continue;
     const bare = figure.unit === null && /^(?:,|\.| and\b| then\b|$)/.test(rest);
-    if (!figure.sure && !(bare && listed(words, m.index + m[0].lastIndexOf('{')))) continue;
+    const at = m.index + m[0].lastIndexOf('{');
+    // A ceiling's height is no run, and "on a 45" is an angle.
+    if (/\b(?:ceilings?|height)(?: (?:is|are|at|of))* $/.test(words.slice(0, at))) continue;
+    if (!figure.sure && !(bare && listed(words, at) && !/\b(?:on|at) an? $/.test(words.slice(0, at)))) continue;
     const length = lengthIn(figure, 'in', 'ft');
-    if (!length || length.compare(least) < 0) continue;
+    if (!length || (length.compare(0) > 0 && length.compare(least) < 0)) continue;
     const count = m[1] || m[2] ? numberOf(said, m[1], m[2]) : 1;
     told.runs.push(...Array<Fraction>(Math.min(20, Math.max(1, count))).fill(length));
     claim(told, id, m[1]);

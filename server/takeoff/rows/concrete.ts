@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import { bagYield, holeVolume, USUAL_BAG, yieldAsked, yieldWords } from '../calculators/concrete.ts';
 import { actualSide } from '../calculators/lumber.ts';
-import { show } from '../calculators/reckoned.ts';
+import { absurdPacks, show } from '../calculators/reckoned.ts';
 import type { ComputedLine } from '../types.ts';
 import { line, type Row } from './line.ts';
 
@@ -23,6 +23,8 @@ export function holeConcrete(row: Row, holes: number): ComputedLine | string {
   const whole = one.cubicFeet.div(holds).ceil().mul(holes);
   const waste = row.terms.waste;
   const amount = row.eachHole ? whole.mul(holds) : total.mul(waste ? waste.add(1) : 1);
+  const many = absurdPacks(amount, { unit: 'bag', holds });
+  if (many) return many.why;
   const packs = amount.div(holds);
   const working = `${one.working}; x ${holes} holes = ${show(total)} cu ft${waste && !row.eachHole ? `; + ${show(waste.mul(100))} % = ${show(amount)}` : ''}; ${show(holds)} cu ft a bag: ${row.eachHole ? `${show(one.cubicFeet.div(holds))} a hole, so ${packs.toString()}` : `${show(packs)}, so ${packs.ceil().toString()}`}`;
   return {

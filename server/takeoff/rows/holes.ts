@@ -4,10 +4,10 @@ import { claim, free, type RowTold } from './row.ts';
 /** "Holes 10 in across and 30 deep", "12 inch holes 3 foot deep", "six footings". */
 export function holesIn(said: Said, told: RowTold): void {
   const { words } = said;
-  if (!/\b(?:holes?|footings?|piers?|tubes?|dig)\b/.test(words)) return;
+  if (!/\b(?:holes?|footings?|piers?|(?:sono)?tubes?|dig)\b/.test(words)) return;
   const wide =
     saying(
-      '\\b(?:holes?|footings?|piers?|tubes?)(?: (?:for|under|on|at) (?:the |a )?[a-z]+(?: [a-z]+)?)?,?(?: (?:are|is|at|of|dug|will be|all|each))* (?:about )?<LN>(?: (?:across|wide|around|round|diameter|dia))?',
+      '\\b(?:holes?|footings?|piers?|(?:sono)?tubes?)(?: (?:for|under|on|at) (?:the |a )?[a-z]+(?: [a-z]+)?)?,?(?: (?:are|is|at|of|dug|will be|all|each))* (?:about )?<LN>(?: (?:across|wide|around|round|diameter|dia))?',
     ).exec(words) ??
     saying('<L>(?: (?:inch|in|round|diameter|wide|dia))* (?:holes?|footings?|piers?|tubes?|sonotubes?)').exec(words) ??
     saying('<LN>(?: in)? (?:across|diameter|dia|round)\\b').exec(words);
@@ -22,7 +22,7 @@ export function holesIn(said: Said, told: RowTold): void {
   if (!diameter || !depth) return;
   claim(told, wide[1], deep[1]);
   told.hole = { diameter, depth };
-  const counted = saying('(?<!x )<N>(?: [a-z]+){0,2} (?:holes|footings|piers|tubes|posts)\\b').exec(words);
+  const counted = saying('(?<!x )<N>(?: [a-z]+){0,2} (?:holes|footings|piers|tubes|sonotubes|posts)\\b').exec(words);
   if (counted && free(told, counted[1]) && figureAt(said, counted[1]).value.d === 1n) {
     told.holes = figureAt(said, counted[1]).value.valueOf();
     claim(told, counted[1]);

@@ -3,6 +3,7 @@ import { convert } from '../../../parser/quantities/units.ts';
 import { actualSide } from '../calculators/lumber.ts';
 import { absurdWaste, show } from '../calculators/reckoned.ts';
 import { atSpacing, bays, type Counted, gapsUnder, sideBySide } from '../calculators/spacing.ts';
+import { unknownUnitIn } from '../reading/doubts.ts';
 import { type Terms, termsIn } from '../reading/ratios.ts';
 import { figureIds, type Said, sentencesOf } from '../reading/said.ts';
 import { asks, isDone, wants } from '../reading/wanted.ts';
@@ -25,6 +26,7 @@ interface Answer {
 export function rowLines(notes: readonly Said[]): Answer & { claimed: Map<string, Set<number>> } {
   const rows: Row[] = [];
   const claimed = new Map<string, Set<number>>();
+  const questions: Answer['questions'] = [];
   for (const said of notes) {
     const here = rows.filter((r) => r.area === said.area);
     for (const told of rowsIn(
@@ -32,6 +34,12 @@ export function rowLines(notes: readonly Said[]): Answer & { claimed: Map<string
       here.map((r) => r.item),
     )) {
       const standing = here.find((r) => r.item === told.item);
+      const odd = told.spacing && told.runs.length === 0 ? unknownUnitIn(said) : null;
+      if (odd)
+        questions.push({
+          noteId: said.noteId,
+          ask: `"${odd}" for the ${told.item}: say it in feet, inches or metres.`,
+        });
       if (!tells(told, standing !== undefined) || (isDone(said.words) && !standing)) continue;
       const terms = termsIn(said);
       const row = standing ?? newRow(said, told, terms);
@@ -47,7 +55,7 @@ export function rowLines(notes: readonly Said[]): Answer & { claimed: Map<string
   const answers = rows.map(settle);
   return {
     lines: answers.flatMap((a) => a.lines),
-    questions: answers.flatMap((a) => a.questions),
+    questions: [...questions, ...answers.flatMap((a) => a.questions)],
     claimed,
   };
 }
@@ -73,7 +81,7 @@ function tells(told: RowTold, standing: boolean): boolean {
   if (standing) return told.runs.length > 0 || told.spacing !== null || told.hole !== null || told.extra !== null;
   const spaced =
     told.spacing !== null ||
-    (told.gap !== null && told.width !== null) ||
+    (told.gap !== null && (told.width !== null || (told.item === 'deck board' && told.section !== null))) ||
     (told.gap !== null && told.item === 'baluster');
   const holes = told.hole !== null && told.holes !== null;
   if (told.item === 'pier') return holes;

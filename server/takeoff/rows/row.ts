@@ -19,7 +19,12 @@ export const KINDS: readonly Kind[] = [
   { item: 'joist', named: /\b(?:joists?)\b(?! hangers?)/, usual: { spacing: 16 } },
   { item: 'rafter', named: /\brafters?\b/, usual: { spacing: 16 } },
   { item: 'truss', named: /\btruss(?:es)?\b/, usual: { spacing: 24 } },
-  { item: 'stud', named: /\b(?<!stair )studs?\b(?! (?:finder|wall|bay))/, usual: { spacing: 16 } },
+  {
+    item: 'stud',
+    named:
+      /\b(?<!stair )studs?\b(?! (?:finder|wall|bay))|\{N\d+\} x \{N\d+\} ?s\b(?=.*\bwall\b)(?=.*(?:\bcenter\b| s at \{))|\{N\d+\} by \{N\d+\} at \{N\d+\}(?=.*\bwall\b)/,
+    usual: { spacing: 16 },
+  },
   { item: 'fence post', named: /\b(?:fence|line|corner|gate|rail)? ?posts?\b/ },
   { item: 'furring strip', named: /\b(?:furring|strapping)(?: strips?)?\b/, usual: { spacing: 16 } },
   { item: 'purlin', named: /\bpurlins?\b/ },
@@ -71,6 +76,10 @@ export interface RowTold {
   /** Figures that are spoken for. */
   used: Set<number>;
 }
+
+/** "5/4x6 boards, joists at 16": the section is of the kind that is named right behind it. */
+export const isOthers = (rest: string, item: string, kinds: readonly string[]): boolean =>
+  KINDS.some((k) => k.item !== item && kinds.includes(k.item) && new RegExp(`^ (?:${k.named.source})`).test(rest));
 
 export const NUMBER = '(?:<NC>|\\b(a|one|an|single))';
 export const numberOf = (said: Said, id: string | undefined, word: string | undefined): number =>

@@ -5,7 +5,7 @@ import { STICK_FEET } from '../reading/packWords.ts';
 import { type Figure, figureAt, lengthIn, type Said, saying } from '../reading/said.ts';
 import { runsIn } from './along.ts';
 import { holesIn } from './holes.ts';
-import { claim, free, holds, KINDS, NUMBER, numberOf, type RowTold } from './row.ts';
+import { claim, free, holds, isOthers, KINDS, NUMBER, numberOf, type RowTold } from './row.ts';
 
 const kindsIn = remembered((words) => KINDS.filter((k) => k.named.test(words)).map((k) => k.item));
 
@@ -16,7 +16,10 @@ export function rowsIn(said: Said, standing: readonly string[]): RowTold[] {
   // Holes are dug for the posts of the note, if it has any.
   const kinds = named.length === 0 ? standing.slice(-1) : named.length > 1 ? named.filter((k) => k !== 'pier') : named;
   const own = kinds.filter(
-    (item) => !(item === 'fence post' && /\b(?:between|clear)\b[^.]{0,20}\bposts?\b/.test(words)),
+    (item) =>
+      !(item === 'fence post' && /\b(?:between|clear)\b[^.]{0,20}\bposts?\b/.test(words)) &&
+      // Two words for the same pieces of one rail.
+      !(item === 'picket' && kinds.includes('baluster')),
   );
   return own.map((item) => rowIn(said, item, own));
 }
@@ -73,7 +76,8 @@ function sectionIn(said: Said, told: RowTold, kinds: readonly string[]): void {
   for (const m of words.matchAll(saying('<N> ?(?:x|by) ?<N>(?: ?s\\b)?(?: ?(?:x|by) ?<LN>|,? <L>)?', 'g'))) {
     const [a, b] = [figureAt(said, m[1]).value, figureAt(said, m[2]).value];
     if (!nominal(a, b) || [m[1], m[2]].some((id) => !free(told, id))) continue;
-    told.section = `${a.toString()}x${b.toString()}`;
+    if (isOthers(words.slice(m.index + m[0].length), told.item, kinds)) continue;
+    told.section = `${a.toFraction()}x${b.toString()}`;
     claim(told, m[1], m[2]);
     const third = m[3] || m[4] ? figureAt(said, m[3] ?? m[4]) : null;
     if (third && !third.onCenter && stickLength(third)) {
@@ -191,6 +195,7 @@ function spacingIn(said: Said, told: RowTold, kinds: readonly string[]): void {
   });
   for (const pattern of [
     '\\b(?:every|each|spaced(?: at| out)?|spacing(?: of| is| at)?|centers (?:at|of)|no more than|at most)(?: about)? <LN>(?! ?(?:x|by|gap|between|clear|max gap))',
+    '\\b(?:joists?|studs?|rafters?|\\} x \\{N\\d+\\} s|\\} by \\{N\\d+\\})(?: (?:are|is|go))? (?:at|on) {N(\\d+)}(?! ?(?:x|by|percent|%|feet|foot|ft)\\b)',
     '<LN>(?: (?:inch|in|foot|ft))? (?:apart|cent(?:er|re)s|spacing|oc|o\\.c\\.|on cent(?:er|re)s?)\\b',
   ])
     for (const m of words.matchAll(saying(pattern, 'g'))) {

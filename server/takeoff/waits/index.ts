@@ -170,7 +170,9 @@ function plannedDay(words: string, saidAt: string): string | null {
   const plain = words.replace(/\{[A-Z]\d+\}/g, 'some');
   const [day] = readTimes(tokenise(plain), plain, { now: saidAt, quantities: [] });
   if (day && !day.past && day.relation !== 'notBefore') return day.date;
-  return /\b(?:today|tonight|this (?:aft|afternoon|evening|morning)|right (?:now|away)|later)\b/.test(words)
+  return /\b(?:today|tonight|this (?:aft|afternoon|evening|morning)|right (?:now|away)|later)\b|\bin \{T\d+\}/.test(
+    words,
+  )
     ? saidAt.slice(0, 10)
     : null;
 }

@@ -21,7 +21,8 @@ export const decking: Reader = (said) => {
   const thick = thicknessIn(said);
   const spacing = SPACING.map((pattern) => matched(said, pattern)).find((v) => v !== null);
   if (!spacing || spacing.compare(8) < 0 || spacing.compare(48) > 0) return [];
-  const diagonal = DIAGONAL.test(words) ? true : SQUARE.test(words) ? false : null;
+  const at45 = said.figures.some((f) => f.unit === null && f.value.equals(45));
+  const diagonal = at45 || DIAGONAL.test(words) ? true : SQUARE.test(words) ? false : null;
   if (!(thick || composite) || !(diagonal || ASKED.test(words))) return [];
   return [deckBoards({ spacing, thick, diagonal, composite })];
 };

@@ -10,17 +10,24 @@ const GAUGES: Readonly<Record<string, string>> = { fourteen: '14', twelve: '12',
 
 /** "Fourteen two" as it is written, `14/2`, and "two fourteen twos", which was heard as the number 214. */
 function cablesWritten({ words, figures }: Said): string {
-  return words
-    .replace(
-      /\b(fourteen|twelve|ten)[ -](two|three)(?='?s?\b)/g,
-      (_, gauge, wires) => `${GAUGES[gauge]}/${GAUGES[wires]}`,
-    )
-    .replace(/\{N(\d+)\} (two|three)s\b/g, (all, id: string, wires: string) => {
-      const value = figures[Number(id)]!.value.valueOf();
-      const gauge = value % 100;
-      const count = Object.entries({ two: 2, three: 3, four: 4 }).find(([, n]) => n === Math.floor(value / 100))?.[0];
-      return count && [14, 12, 10].includes(gauge) ? `${count} ${gauge}/${GAUGES[wires]}` : all;
-    });
+  return (
+    words
+      .replace(
+        /\b(fourteen|twelve|ten)[ -](two|three)(?='?s?\b)/g,
+        (_, gauge, wires) => `${GAUGES[gauge]}/${GAUGES[wires]}`,
+      )
+      // "Three 14 2 romex": the gauge and its wires as figures of their own.
+      .replace(/(\{N\d+\} )?\{N(\d+)\} \{N(\d+)\}(?! ?(?:x|by)\b)/g, (all, count = '', a: string, b: string) => {
+        const [gauge, wires] = [a, b].map((id) => figures[Number(id)]!.value.valueOf());
+        return [14, 12, 10].includes(gauge!) && [2, 3].includes(wires!) ? `${count}${gauge}/${wires}` : all;
+      })
+      .replace(/\{N(\d+)\} (two|three)s\b/g, (all, id: string, wires: string) => {
+        const value = figures[Number(id)]!.value.valueOf();
+        const gauge = value % 100;
+        const count = Object.entries({ two: 2, three: 3, four: 4 }).find(([, n]) => n === Math.floor(value / 100))?.[0];
+        return count && [14, 12, 10].includes(gauge) ? `${count} ${gauge}/${GAUGES[wires]}` : all;
+      })
+  );
 }
 
 const CABLES = saying(`${HOW_MANY}?(?:runs? of |cables? of |pieces? of |lines? of )?\\b(14|12|10)[-/ ](2|3)\\b`, 'g');
@@ -76,7 +83,9 @@ function clampsIn(words: string): boolean | null {
   return /\bclamps?\b/.test(words) ? true : null;
 }
 
-const AMPS = saying('<E>|\\b(?:on|with|to|off)(?: a| the| an)? (?:breaker )?<N>(?: ?amp|(?: breaker)?(?:$|[ ,.?]))');
+const AMPS = saying(
+  "<E>|\\b(?:on|with|to|off)(?: a| the| an)? (?:breaker )?<N>(?: ?amp|(?: breaker)?(?:$|[ ,.?]))|\\bbreaker\\b[^.{]{0,24}(?:\\bis|'s)(?: an?)? <N>",
+);
 const GAUGE = saying('{X(\\d+)}|#(14|12|10|8|6)\\b|\\b(14|12|10|8|6)[-/](?:2|3)\\b|\\b(?:number|no) (14|12|10|8|6)\\b');
 
 /** A wire and the breaker before it, told in one clause, or alone in the note. */
@@ -105,7 +114,7 @@ function gaugeIn(said: Said, clause: string): number | null {
 
 function ampsIn(said: Said, clause: string): number | null {
   const match = AMPS.exec(clause);
-  const amps = match && said.figures[Number(match[1] ?? match[2])]!.value.valueOf();
+  const amps = match && said.figures[Number(match[1] ?? match[2] ?? match[3])]!.value.valueOf();
   return amps && [15, 20, 25, 30, 35, 40, 45, 50, 60].includes(amps) ? amps : null;
 }
 

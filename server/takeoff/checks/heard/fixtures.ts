@@ -27,6 +27,7 @@ const FRONT = [
   saying('<LN>(?: clear)? to (?:the )?[a-z]+ in front\\b'),
   // "21 1/2 in front": the "in" was taken for inches.
   saying('<L> front\\b(?! of the (?:sink|vanity|lav|shower|tub))'),
+  saying('\\b(?:bowl|toilet) front to (?:the )?[a-z]+[^.{]{0,12}<LN>'),
   saying('\\bfront (?:clearance|space)\\b[^.{]{0,12}<LN>'),
   saying('\\b(?:bowl|toilet) to (?:the )?(?:door|vanity|tub|wall)\\b[^.{]{0,12}<LN>'),
 ];
@@ -67,7 +68,7 @@ const SINK_FRONT = saying(
   '<LN>(?: of)?(?: clear(?:ance)?| open| free)?(?: floor| space)? in front of (?:the )?(?:sink|vanity|lav)\\b',
 );
 const SHOWER_FRONT = saying(
-  '<LN>(?: of)?(?: clear(?:ance)?| open| free)?(?: floor| space)? in front of (?:the )?shower\\b',
+  '<LN>(?: of)?(?: clear(?:ance)?| open| free)?(?: floor| space)? in front of (?:the )?shower\\b|^(?!.*\\b(?:toilet|bowl|sink|vanity)\\b).*\\bshower\\b.*<LN>(?: of)? clear (?:floor|space)\\b',
 );
 const SHOWER = saying(
   '\\bshower(?: stall| pan| base| room)?(?: is| measures| comes out| ends up| works out| finished?| inside)*(?: at| to| only)* <LN> (?:x|by) <LN>',

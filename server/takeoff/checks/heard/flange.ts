@@ -2,7 +2,7 @@ import Fraction from 'fraction.js';
 import { type Said, saying } from '../../reading/said.ts';
 import { closetBolts } from '../closetBolt.ts';
 import { flangeHeight, thickRing } from '../flange.ts';
-import type { Verdict } from '../verdict.ts';
+import { dependsOn, type Verdict } from '../verdict.ts';
 import { matched, type Reader } from './reader.ts';
 
 const FINISHED = '(?:the )?(?:finished |finish |new )?(?:floor|tile|flooring)';
@@ -18,12 +18,13 @@ const FLOOR_IS_DOWN =
 
 /** Closet flange against the floor: as it sits on the finished floor, else from the layers laid over the subfloor. */
 export const flanges: Reader = (said, before) => {
-  if (!/\bflange\b/.test(said.words)) return [];
+  if (!/\bflange\b/.test(said.words)) return CLOSET_BOLTS.test(said.words) ? boltsIn(said, null) : [];
   const notes = [...before, said];
   const sat = flangeBelow(said, notes);
   const bolts = boltsIn(said, sat?.below ?? null);
   if (sat === null) return bolts;
-  const verdict = flangeHeight(sat.below, sat.working);
+  const height = flangeHeight(sat.below, sat.working);
+  const verdict = sat.unsaid && height.result === 'fits' ? dependsOn(height, sat.unsaid) : height;
   return [
     /\b(?:extra[- ]?(?:thick|tall)|jumbo|thick ring|extended ring)\b/.test(said.words) ? thickRing(verdict) : verdict,
     ...bolts,
@@ -37,6 +38,8 @@ const FOOT = saying(
   "\\b(?:foot|ear|base|flange of the bowl)(?: (?:of the |on the )?(?:bowl|toilet))?(?:'s| is| measures| comes to| runs)* <LN>|<LN>(?: thick)? (?:foot|ear|base) on the (?:bowl|toilet)\\b",
 );
 
+const CLOSET_BOLTS = /\b(?:closet|toilet|johnny) bolts?\b/;
+
 /** Closet bolts against flange and bowl: where their length is told, with the bowl's foot or a question. */
 function boltsIn(said: Said, below: Fraction | null): Verdict[] {
   if (!/\bbolts?\b/.test(said.words)) return [];
@@ -46,7 +49,34 @@ function boltsIn(said: Said, below: Fraction | null): Verdict[] {
   return [closetBolts({ length, below, foot })];
 }
 
-function flangeBelow(said: Said, notes: readonly Said[]): { below: Fraction | null; working?: string } | null {
+interface Sits {
+  /** Inches under the finished floor; null where it cannot be reckoned. */
+  below: Fraction | null;
+  working?: string;
+  /** What would move it further down and was not said. */
+  unsaid?: string;
+}
+
+const OLD_FLOOR = /\b(?:flush|level|even) with (?:the )?(?:old|existing|original) (?:floor|flooring|tile|vinyl)\b/;
+
+/** "Flush with the old floor, adding quarter inch board and three eighths tile": the new layers bury it. */
+function underNewLayers(said: Said): Sits | null {
+  if (!OLD_FLOOR.test(said.words) || !/\b(?:adding|add|new|going (?:on|over|down)|over it|on top)\b/.test(said.words))
+    return null;
+  const layers = said.figures.filter((f) => f.unit === 'in' && f.value.compare(2) <= 0).map((f) => f.value);
+  if (!layers.length) return { below: null };
+  const below = layers.reduce((sum, layer) => sum.add(layer), new Fraction(0));
+  const bed = /\btile\b/.test(said.words) && !/\b(?:mortar|thin ?set|bed)\b/.test(said.words);
+  return {
+    below,
+    working: `${layers.map((l) => l.toFraction(true)).join(' + ')} = ${below.toFraction(true)} in laid over the old floor`,
+    ...(bed && { unsaid: 'how thick the mortar under the tile is' }),
+  };
+}
+
+function flangeBelow(said: Said, notes: readonly Said[]): Sits | null {
+  const buried = underNewLayers(said);
+  if (buried) return buried;
   const ofIt = FLOOR_IS_DOWN.test(said.words) && !/\bsub ?floor\b/.test(said.words);
   const below = matched(said, BELOW) ?? (ofIt ? matched(said, BELOW_IT) : null);
   if (below) return { below };

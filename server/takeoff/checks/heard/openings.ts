@@ -17,7 +17,7 @@ export const egress: Reader = (said) => {
   const place = `${words} ${said.area ?? ''}`;
   if (
     !/\bwindows?\b/.test(words) ||
-    !(forEscape || (/\bopen\b/.test(words) && /\b(?:bed ?rooms?|br ?\d|nursery|basement)\b/.test(place)))
+    !(forEscape || (/\b(?:opens?|clear)\b/.test(words) && /\b(?:bed ?rooms?|br ?\d|nursery|basement)\b/.test(place)))
   )
     return [];
   const out: Verdict[] = [];

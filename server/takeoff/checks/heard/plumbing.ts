@@ -14,12 +14,18 @@ export const water: Reader = (said) => {
   const out: Verdict[] = [];
   const supply = SUPPLY.test(said.words) && !/\b(?:test|tested|testing|air|gas|held|holding)\b/.test(said.words);
   // "Seventy five pounds" of water pressure are pounds a square inch.
-  const psi = said.figures.find((f) => f.unit === 'psi' || (supply && f.unit === 'lb'));
+  // A gauge on it that reads 78 reads pounds too.
+  const gauge = supply && /\bpressure\b/.test(said.words);
+  const psi =
+    said.figures.find((f) => f.unit === 'psi' || (supply && f.unit === 'lb')) ??
+    (gauge
+      ? said.figures.find((f) => f.unit === null && f.value.compare(20) >= 0 && f.value.compare(250) <= 0)
+      : undefined);
   if (psi && supply) out.push(staticPressure(psi.value));
   const hot =
     said.figures.find((f) => f.kind === 'temperature') ??
     // "Running 138" at a faucet: bare degrees.
-    (/\b(?:hot|water)\b|\b(?:faucet|tap|shower|spout)\b[^.{]{0,40}\b(?:com(?:es|ing) out|running|reads?|reading|hit(?:s|ting)?)\b/.test(
+    (/\b(?:hot|water)\b|\b(?:faucet|tap|shower|spout)\b[^.{]{0,40}\b(?:com(?:es|ing) out|runs|running|reads?|reading|hit(?:s|ting)?)\b/.test(
       said.words,
     )
       ? said.figures.find((f) => f.unit === null && f.value.compare(100) > 0 && f.value.compare(200) < 0)
@@ -69,6 +75,10 @@ const RUN = [
     '(?:<LN> )?(?:drain|waste|sewer|line)\\b[^.{]{0,48}<LN>(?: (?:inch|inches|in))? (?:of )?(?:fall|drop|pitch|slope) (?:in|over|across|on)\\b[^.{]{0,8}<L>',
   ),
 ];
+/** "Inch and a half drain is 14 foot 6 long, got 3 1/2 inches of fall on it". */
+const FALL_BEHIND = saying(
+  '(?:<LN> )?(?:drain|waste|sewer)\\b[^.{]{0,30}<L>[^.{]{0,20}<LN>(?: (?:inch|inches|in))? (?:of )?(?:fall|drop|pitch|slope)\\b',
+);
 /** "Two inches of pitch on the 3 inch line, goes 14 feet". */
 const FALL_AHEAD = saying(
   '<LN>(?: (?:inch|inches|in))? of (?:fall|drop|pitch|slope)\\b[^.]{0,40}?<LN>(?: inch)? (?:drain|waste|sewer|line|pipe)\\b[^.{]{0,30}<L>',
@@ -99,7 +109,8 @@ function runFeet(said: Said, figure: Figure | undefined): Fraction | null {
 
 export const drains: Reader = (said) => {
   if (!/\b(?:drain|waste|sewer|trap arm)\b|\bline\b.*\b(?:main|stack|septic)\b/.test(said.words)) return [];
-  const [first, ...fallFirst] = RUN.map((pattern) => pattern.exec(said.words));
+  const [runFirst, ...fallFirst] = RUN.map((pattern) => pattern.exec(said.words));
+  const first = runFirst ?? FALL_BEHIND.exec(said.words);
   const second = fallFirst.find((match) => match !== null);
   const size = (id: string | undefined) =>
     pipeSize(id === undefined ? undefined : said.figures[Number(id)]) ?? sizeIn(said);

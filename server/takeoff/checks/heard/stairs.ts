@@ -63,7 +63,8 @@ const HEADROOM = saying('<LN>(?: of)? head ?room\\b|\\bhead ?room\\b[^.{]{0,30}<
 const plausible = (v: Fraction) => v.compare(3) > 0 && v.compare(16) < 0;
 
 export const stairs: Reader = (said) => {
-  if (!/\b(?:stairs?|steps?|risers?|treads?|stringers?)\b/.test(said.words)) return [];
+  const pair = /\brise\b.*\brun\b/.test(said.words) && !/\b(?:roof|rafters?|pitch|ridge|ramp)\b/.test(said.words);
+  if (!pair && !/\b(?:stairs?|steps?|risers?|treads?|stringers?)\b/.test(said.words)) return [];
   const all = (pattern: RegExp) =>
     [...said.words.matchAll(pattern)]
       .flatMap((m) =>

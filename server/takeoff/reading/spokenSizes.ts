@@ -1,0 +1,91 @@
+import Fraction from 'fraction.js';
+import type { Figure } from './said.ts';
+import type { Mend } from './spoken.ts';
+
+/** "Five quarter by six", `5/4x6`: lumber's own name for 1-1/4 in. */
+const fiveQuarter: Mend = (words, figures) =>
+  words.replace(/\b(?:five[- ]quarters?|5\/4) ?(?:x|by) ?(?=\{N\d+\})/g, () => {
+    const value = new Fraction(5, 4);
+    const figure = { value, unit: null, kind: null, sure: false, per: null, onCenter: false, doubt: null };
+    return `{N${figures.push({ ...figure, quote: '5/4' }) - 1}} x `;
+  });
+
+/** "Sixteenth joint", "tile vary a 32nd": parts of an inch that have no article or no word. */
+const partsOfInch: Mend = (words, figures) =>
+  words.replace(
+    /\b(?:a |an )?(?:(sixteenth|eighth)(?= (?:inch )?(?:grout )?(?:joints?|spacers?|gaps?|beads?|lines?)\b)|(?:a )(32|16) ?(?:nd|th)\b)/g,
+    (_, word: string | undefined, part: string | undefined) => {
+      const value = new Fraction(1, word ? (word === 'eighth' ? 8 : 16) : Number(part));
+      const figure = {
+        value,
+        unit: 'in',
+        kind: 'length' as const,
+        sure: true,
+        per: null,
+        onCenter: false,
+        doubt: null,
+      };
+      return `{L${figures.push({ ...figure, quote: word ?? part! }) - 1}}`;
+    },
+  );
+
+/** "107 feet of 12x24": feet of tile are square feet. */
+const feetOfTile: Mend = (words, figures) =>
+  words.replace(
+    /\{L(\d+)\}(?= of (?:the )?\{N(\d+)\} ?(?:x|by) ?\{N(\d+)\})/g,
+    (all, id: string, a: string, b: string) => {
+      const figure = figures[Number(id)]!;
+      const sides = [a, b].map((side) => figures[Number(side)]!.value);
+      const tile = sides.every((s) => s.compare(6) >= 0) && sides.some((s) => s.compare(12) >= 0);
+      if (!tile || figure.unit !== 'ft' || !/\b(?:tiles?|grout|thin ?set|mortar|floor|wall)/.test(words)) return all;
+      figures[Number(id)] = { ...figure, unit: 'sq ft', kind: 'area' };
+      return `{A${id}}`;
+    },
+  );
+
+/** "Sixty plus thirty plus thirty inches": lengths added up, the unit said once. */
+const addedUp: Mend = (words, figures) =>
+  words.replace(/\{[NL]\d+\}(?: plus \{[NL]\d+\})+/g, (all) => {
+    const ids = [...all.matchAll(/\{[NL](\d+)\}/g)].map(([, id]) => Number(id));
+    const units = new Set(ids.flatMap((id) => (figures[id]!.sure ? [figures[id]!.unit] : [])));
+    const [unit] = units;
+    if (units.size !== 1 || !unit || ids.every((id) => figures[id]!.sure)) return all;
+    for (const id of ids) figures[id] = measured(figures[id]!, unit);
+    return ids.map((id) => `{L${id}}`).join(' and ');
+  });
+
+const measured = (figure: Figure, unit: string): Figure =>
+  figure.sure ? figure : { ...figure, unit, kind: 'length', sure: true };
+
+const TELLS_INCHES = /\b(?:inch|inches|in)\b|["″”]/i;
+
+/** "14'6 by 12": inches right behind the feet mark; a bare side beside them is feet. */
+const feetMark: Mend = (words, figures) =>
+  words.replace(
+    /\{L(\d+)\} \{N(\d+)\}( ?(?:x|by) ?)\{([LN])(\d+)\}/g,
+    (all, id: string, more: string, by: string, kind: string, other: string) => {
+      const [feet, inches, side] = [id, more, other].map((k) => figures[Number(k)]!);
+      if (!/['′’]$/.test(feet!.quote) || inches!.value.d !== 1n || inches!.value.compare(12) >= 0) return all;
+      figures[Number(id)] = { ...feet!, value: feet!.value.mul(12).add(inches!.value), unit: 'in' };
+      if (kind === 'N') figures[Number(other)] = measured(side!, 'ft');
+      return `{L${id}}${by}{L${other}}`;
+    },
+  );
+
+/** "Den floor's thirteen and a half by eleven": a place so large, with no inches said, is told in feet. */
+const placeInFeet: Mend = (words, figures) =>
+  words.replace(
+    /(\b(?:floor|room|bedroom|kitchen|den|hall|bath(?:room)?|deck|ceiling|patio|garage)(?:'s| is| runs| measures)* )\{L(\d+)\}( ?(?:x|by) ?)\{L(\d+)\}/g,
+    (all, place: string, a: string, by: string, b: string) => {
+      const pair = [a, b].map((id) => figures[Number(id)]!);
+      const bare = pair.every(
+        (f) => f.unit === 'in' && !TELLS_INCHES.test(f.quote) && !/['′’]|\b(?:foot|feet|ft)\b/i.test(f.quote),
+      );
+      if (!bare || pair.some((f) => f.value.compare(4) < 0 || f.value.compare(30) > 0)) return all;
+      for (const id of [a, b]) figures[Number(id)] = { ...figures[Number(id)]!, unit: 'ft', sure: true };
+      return `${place}{L${a}}${by}{L${b}}`;
+    },
+  );
+
+/** In the order in which they are put right. */
+export const SIZE_MENDS: readonly Mend[] = [fiveQuarter, feetMark, placeInFeet, partsOfInch, feetOfTile, addedUp];
