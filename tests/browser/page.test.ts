@@ -184,6 +184,7 @@ describe('no signal', () => {
     await soon(unsent).toBe('3');
     const slip = page.locator('.slip', { has: page.locator('.not-sent') });
     expect(await slip.locator('audio').getAttribute('src')).toMatch(/^blob:/);
+    expect(await slip.locator('.not-sent').textContent()).toBe('Not sent yet.');
     await soon(() => slip.locator('img').evaluate((img: HTMLImageElement) => img.naturalWidth)).toBe(64);
     const kept = await page.evaluate(async () => {
       const db = await new Promise<IDBDatabase>((done) => {

@@ -4,7 +4,7 @@ import { moneyWords, shortDay, taskWords } from '../../../talk/wording.ts';
 import { letterPath, sendSummaryCall, summaryCall } from '../kit/calls.ts';
 import { clockOf, dayWords } from '../kit/clock.ts';
 import { say } from '../kit/model.ts';
-import { capital, groupBy } from '../kit/words.ts';
+import { byArea, capital } from '../kit/words.ts';
 import { JobSoFar, Progress } from '../list/pictures.tsx';
 
 /** What a day brought, and the e-mail that tells of it. */
@@ -64,7 +64,7 @@ function HowFar({ view }: { view: JobView }) {
       <h2>How far the job is</h2>
       <JobSoFar items={items} start={view.job.start} today={view.today} />
       <ul class="plain-list">
-        {groupBy(items, (item) => item.area ?? 'no area').map(([area, here]) => (
+        {byArea(view.job.areas, items).map(([area, here]) => (
           <li key={area} class="title-row">
             <span>{capital(area)}</span>
             <Progress items={here} />

@@ -154,3 +154,11 @@ export function groupBy<T>(lines: readonly T[], nameOf: (line: T) => string): [s
   }
   return [...groups];
 }
+
+export const noArea = 'No area';
+
+/** As the job names its areas, then others as they were first met; what no area was said of comes last. */
+export function byArea(areas: readonly string[], items: readonly Item[]): [string, Item[]][] {
+  const rank = (name: string) => (areas.includes(name) ? areas.indexOf(name) : areas.length + Number(name === noArea));
+  return groupBy(items, (item) => item.area ?? noArea).sort(([a], [b]) => rank(a) - rank(b));
+}
