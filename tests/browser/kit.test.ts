@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import type { Fact } from '../../parser/types.ts';
 import type { JobView, Talk } from '../../server/http/api.ts';
-import type { Item } from '../../server/jobs/types.ts';
 import { daysBetween, dayWords, wallTime } from '../../server/page/app/kit/clock.ts';
 import { talksShown, withPending } from '../../server/page/app/kit/pending.ts';
 import type { Parcel } from '../../server/page/app/kit/phoneStore.ts';
 import { spoken } from '../../server/page/app/kit/spoken.ts';
 import { decimalOf, exactOf } from '../../server/page/app/kit/typedNumber.ts';
-import { byArea, fractionWords, quantityWords } from '../../server/page/app/kit/words.ts';
+import { fractionWords, quantityWords } from '../../server/page/app/kit/words.ts';
 import { answerIn } from '../../server/page/app/list/ReadThrough.tsx';
 import { heardIn } from '../../server/page/app/talk/liveWords.ts';
+import { byArea } from '../../server/talk/groups.ts';
 
 describe('numbers by hand', () => {
   it.each([
@@ -150,7 +150,7 @@ describe('what waits on the phone', () => {
 });
 
 it('areas stand as the job names them, then as first met, and what has none comes last', () => {
-  const items = [null, 'attic', 'hall', 'laundry', 'hall'].map((area) => ({ area }) as Item);
+  const items = [null, 'attic', 'hall', 'laundry', 'hall'].map((area) => ({ area }));
   const groups = byArea(['laundry', 'back porch', 'hall'], items).map(([name, here]) => [name, here.length]);
   expect(groups).toEqual([
     ['laundry', 1],

@@ -1,10 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { JobView, SummaryView } from '../../../http/api.ts';
+import { byArea } from '../../../talk/groups.ts';
 import { moneyWords, shortDay, taskWords } from '../../../talk/wording.ts';
 import { letterPath, sendSummaryCall, summaryCall } from '../kit/calls.ts';
 import { clockOf, dayWords } from '../kit/clock.ts';
 import { say } from '../kit/model.ts';
-import { byArea, capital } from '../kit/words.ts';
+import { capital } from '../kit/words.ts';
 import { JobSoFar, Progress } from '../list/pictures.tsx';
 
 /** What a day brought, and the e-mail that tells of it. */
