@@ -134,7 +134,7 @@ export function itemNotes(item: Item, today: string): string[] {
 export const stateWord = (item: Item, today: string): string =>
   item.state !== 'open' ? item.state : isReady(item, today) ? 'ready' : 'later';
 
-export const isLive = (item: Item) => item.state === 'open' || item.state === 'waiting';
+export const isLive = ({ state }: Pick<Item, 'state'>) => state === 'open' || state === 'waiting';
 
 export const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
 
