@@ -190,7 +190,7 @@ describe('live words', () => {
   });
 
   it.each([
-    ['network', /need signal/],
+    ['network', /needs signal.* or record/],
     ['not-allowed', /may not listen/],
   ])('end with the reason where the browser says %s, and what was heard stays in the box', async (error, why) => {
     await stub((s) => s.hear('need four joist hangers'));

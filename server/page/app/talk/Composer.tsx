@@ -105,7 +105,7 @@ export function Composer({ view }: { view: JobView | null }) {
         box.current!.value = wordsWith(listening.current?.words);
         keepDraft(box.current!.value);
         setHeard(null);
-        say(why);
+        say(`${why} Type it, or record the sound.`);
       },
     );
     setHeard({ words: '', stop });

@@ -65,10 +65,10 @@ export function listen(onWords: (words: string) => void, onRefused: (why: string
 }
 
 const refusals: Record<string, string> = {
-  network: 'Live words need signal. Record keeps the sound instead.',
-  'audio-capture': 'No microphone answers. Type what happened.',
+  network: 'Listening needs signal.',
+  'audio-capture': 'No microphone answers.',
 };
-const refused = 'This browser may not listen. Type, or record the sound.';
+const refused = 'This browser may not listen.';
 
 const wordsOf = (parts: readonly string[]) =>
   parts
