@@ -5,6 +5,7 @@ import { builtIn, withTerms } from '../parser/trade/index.ts';
 import type { Fact, Vocabulary } from '../parser/types.ts';
 import { KeptCatalogue } from './catalogue/kept.ts';
 import { packsOf, pricesOf } from './catalogue/prices.ts';
+import { packsTaught } from './catalogue/taught.ts';
 import { type Desk, fileNote } from './filing.ts';
 import { Histories } from './histories.ts';
 import type {
@@ -45,6 +46,7 @@ import {
   wordsKey,
 } from './mail/index.ts';
 import type { MailRow, Store } from './store/index.ts';
+import { firstOf } from './takeoff/packs/index.ts';
 import type { Enclosures } from './voice/enclosures.ts';
 import { isUnheard, withoutTyped } from './voice/unheard.ts';
 import { atCounters, inOwnNames, ownTerms } from './words/own.ts';
@@ -135,10 +137,10 @@ export class Site {
     return this.#catalogue.view();
   }
 
-  /** The job with the packs in which the firm's own list sells. */
+  /** The job with the packs in which the firm's own words and list say that goods are sold. */
   async #atPacks(job: Job) {
     const catalogue = await this.#catalogue.now();
-    return catalogue.rows.length ? { ...job, packFor: packsOf(catalogue) } : job;
+    return { ...job, packFor: firstOf(packsTaught(await this.#store.words()), packsOf(catalogue)) };
   }
 
   /** Keeps a note, then reads it. The same id again changes nothing; the same id with other words keeps both. */

@@ -142,8 +142,8 @@ function priceOf(text: string): Fraction | null | undefined {
   return /^\d+(?:\.\d+)?$/.test(plain) ? new Fraction(plain) : undefined;
 }
 
-/** Null where a row has no pack, undefined where the words are no amount. */
-const packOf = remembered((text): CatalogueRow['pack'] | undefined => {
+/** What one holds: `11.5 sq ft`. Null where nothing is told, undefined where the words are no amount. */
+export const packOf = remembered((text): CatalogueRow['pack'] | undefined => {
   if (!text) return null;
   const [amount] = readQuantities(tokenise(text), text).quantities;
   if (!amount || amount.value.compare(0) <= 0) return undefined;
@@ -152,7 +152,7 @@ const packOf = remembered((text): CatalogueRow['pack'] | undefined => {
 });
 
 /** `Boxes`, `bx` and `box` are one unit, spelt as the parser spells it. */
-const unitOf = remembered((text): string => {
+export const unitOf = remembered((text): string => {
   if (!text) return 'each';
   const said = `1 ${text.toLowerCase()}`;
   return readQuantities(tokenise(said), said).quantities[0]?.unit ?? text.toLowerCase();

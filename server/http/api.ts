@@ -34,10 +34,11 @@
  *
  * Every error is `ApiProblem` with the status of its code.
  */
-import type { Fact, Term } from '../../parser/types.ts';
+import type { Fact } from '../../parser/types.ts';
 import type { Prices } from '../catalogue/prices.ts';
 import type { BringList } from '../jobs/bring.ts';
 import type { EntryBody, Job, JobState } from '../jobs/types.ts';
+import type { OwnWord } from '../store/index.ts';
 
 export type { CheckAnswer, CheckForm, Form, FormAnswer } from '../takeoff/form/index.ts';
 
@@ -123,7 +124,7 @@ export interface NewEntry {
 }
 
 /** A word of the firm's own, read from the next note on like those that ship with the product. */
-export type NewWord = Pick<Term, 'name' | 'kind' | 'also' | 'counter' | 'soldBy'>;
+export type NewWord = Pick<OwnWord, 'name' | 'kind' | 'also' | 'counter' | 'soldBy' | 'holds'>;
 export type TaughtWord = NewWord & { id: string };
 
 export interface SummaryView {

@@ -5,11 +5,11 @@ import { checkText, decided, itemText, orderText } from '../talk/index.ts';
 import {
   areaOf,
   cautionWords,
+  closedTask,
   daysSpelt,
   isReady,
   moneyWords,
   shortDay,
-  taskWords,
   waitWords,
 } from '../talk/wording.ts';
 
@@ -26,10 +26,6 @@ interface Section {
   /** Second line under each, where there is one: the working, the words. */
   under?: (string | null)[];
 }
-
-/** A flaw that was dealt with must not read as if it were still so. */
-const closedTask = ({ task, problem, state }: Item): string =>
-  `${taskWords(task)}${state === 'dropped' ? ', dropped' : problem === null ? '' : ', fixed'}`;
 
 const live = (item: Item) => item.state === 'open' || item.state === 'waiting';
 

@@ -14,7 +14,7 @@ const manifest = {
   description: 'Say it at the end of the task: the list, the order and the day follow.',
   start_url: '/',
   display: 'standalone',
-  background_color: '#f1ede3',
+  background_color: '#f3efe6',
   theme_color: '#0b4a43',
   icons: [
     { src: '/icon.svg', sizes: 'any', type: 'image/svg+xml' },

@@ -1,16 +1,17 @@
 import type { Item, Job, JobState } from '../jobs/types.ts';
+import { byArea, groupBy } from '../talk/groups.ts';
 import { amount, thingText } from '../talk/index.ts';
 import { daysSpelt, isToWalk, shortDay, waitWords } from '../talk/wording.ts';
 import { Sheet, SIGNATURES } from './sheet.ts';
 
-/** What has still to be walked through: all but what was signed off or dropped, by area, in order of number. */
+/** What has still to be walked through: all but what was signed off or dropped, by area as the job names them, in order of number. */
 export function walkThrough(job: Job, state: JobState): Promise<Buffer> {
   const day = state.asOf.slice(0, 10);
   const sheet = new Sheet(`Walk-through, ${job.name}`, day);
   sheet.head(job.name, `Walk-through on ${headDay(day)}`);
   const items = state.items.filter(isToWalk);
   if (!items.length) sheet.words('Nothing on the list.');
-  const groups = grouped(items, (i) => i.area ?? 'No area');
+  const groups = byArea(job.areas, items);
   for (const [area, here] of groups) {
     sheet.group(area, 'Accepted');
     for (const item of here) {
@@ -38,7 +39,7 @@ export function shopping(job: Job, state: JobState): Promise<Buffer> {
   sheet.head(job.name, `Shopping list of ${headDay(day)}`);
   const lines = state.order.filter((l) => l.state === 'to buy' || l.state === 'ordered');
   if (!lines.length) sheet.words('Nothing to buy.');
-  for (const [counter, here] of grouped(lines, (l) => l.counter)) {
+  for (const [counter, here] of groupBy(lines, (l) => l.counter)) {
     sheet.group(counter);
     for (const line of here)
       sheet.line({
@@ -64,10 +65,3 @@ function notesOf(item: Item, day: string): string[] {
 
 /** With its year, for the head of a sheet that is filed. */
 const headDay = (day: string) => `${shortDay(day)}, ${day.slice(0, 4)}`;
-
-/** In the order in which their groups were first met. */
-function grouped<T>(lines: readonly T[], nameOf: (line: T) => string): [string, T[]][] {
-  const groups = new Map<string, T[]>();
-  for (const line of lines) groups.set(nameOf(line), [...(groups.get(nameOf(line)) ?? []), line]);
-  return [...groups];
-}

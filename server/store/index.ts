@@ -22,6 +22,9 @@ export interface MailRow {
   failure: string | null;
 }
 
+/** A word that the firm taught. `holds`: what one of the units it is bought by holds, as written, `20 sq ft`. */
+export type OwnWord = Term & { id: string; holds?: string };
+
 /** What is kept, and nothing of what it means. Every call is one short transaction. */
 export interface Store {
   putJob(job: Job): Promise<void>;
@@ -40,9 +43,9 @@ export interface Store {
   /** Entries kept after a place, 0 for all of them, in the order in which they were kept; and the place of the last. */
   entriesAfter(jobId: string, place: number): Promise<{ entries: Entry[]; place: number }>;
   /** The firm's own words, by their ids. */
-  words(): Promise<(Term & { id: string })[]>;
+  words(): Promise<OwnWord[]>;
   /** Keeps a word, or keeps it otherwise; false where it stood already. */
-  putWord(id: string, term: Term): Promise<boolean>;
+  putWord(id: string, term: Omit<OwnWord, 'id'>): Promise<boolean>;
   dropWord(id: string): Promise<void>;
   /** The firm's price list as it was sent, or none, in place of the one that stands; that one is kept as the one before. */
   putCatalogue(list: { text: string; keptAt: string } | null): Promise<void>;
@@ -279,7 +282,7 @@ function storeOn(knex: Knex): Store {
     },
     async words() {
       const rows = await knex<{ id: string; term: string }>('word').orderBy('id');
-      return rows.map((r) => ({ ...(JSON.parse(r.term) as Term), id: r.id }));
+      return rows.map((r) => ({ ...(JSON.parse(r.term) as Omit<OwnWord, 'id'>), id: r.id }));
     },
     async putWord(id, term) {
       return knex.transaction(async (trx) => {

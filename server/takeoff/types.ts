@@ -16,13 +16,13 @@ export interface SiteFacts {
   areas: readonly string[];
   /** Year built, where known (from the job, or said in a note). */
   builtYear: number | null;
-  /** How the firm's own price list sells goods. */
+  /** How the firm's own words and price list say that goods are sold. */
   packFor?: PackFor;
 }
 
 /**
  * The pack in which goods that are needed in `unit` are sold, and what it holds in that unit; null where it is not
- * known or they are sold by that unit. `supplier` null: a note said it.
+ * known or they are sold by that unit. `supplier` null: a note or set-up said it.
  */
 export type PackFor = (
   item: string,

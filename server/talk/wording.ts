@@ -28,6 +28,10 @@ export function goodsWord(item: string, unit: string | null, overOne: boolean): 
 /** A flaw told in one breath: `rail post, out of plumb` for `rail post: out of plumb`. */
 export const taskWords = (task: string): string => task.replace(': ', ', ');
 
+/** What became of a closed item: a flaw that was dealt with must not read as if it were still so. */
+export const closedTask = ({ task, problem, state }: { task: string; problem: string | null; state: string }): string =>
+  `${taskWords(task)}${state === 'dropped' ? ', dropped' : problem === null ? '' : ', fixed'}`;
+
 /** The area, unless the task names it by itself. */
 export const areaOf = ({ task, area }: { task: string; area: string | null }): string | null =>
   area && !task.toLowerCase().includes(area.toLowerCase()) ? area : null;

@@ -1,4 +1,4 @@
-import { beforeEach, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it } from 'vitest';
 import { JOB } from './house.ts';
 import { context, holdPhone, house, page, soon } from './phone.ts';
 
@@ -11,8 +11,10 @@ interface Stub {
   hush(): void;
   /** Is it listening now? */
   open: boolean;
-  hear(words: string): void;
-  fall(): void;
+  /** What the browser hands over since it began to listen: one result, or several. */
+  hear(...words: (string | { transcript: string; confidence: number })[]): void;
+  /** It stops by itself, or with a reason not to go on. */
+  fall(error?: string): void;
 }
 
 holdPhone();
@@ -45,14 +47,19 @@ beforeEach(async () => {
       },
     };
     class SpeechRecognition {
-      onresult: ((event: { results: { transcript: string }[][] }) => void) | null = null;
+      onresult: ((event: { results: object[][] }) => void) | null = null;
+      onerror: ((event: { error: string }) => void) | null = null;
       onend: (() => void) | null = null;
       start() {
         if (stub.open) throw new Error('listening already');
         stub.open = true;
-        stub.hear = (transcript) => this.onresult?.({ results: [[{ transcript }]] });
-        stub.fall = () => {
+        stub.hear = (...heard) =>
+          this.onresult?.({
+            results: heard.map((one) => [typeof one === 'string' ? { transcript: one, confidence: 0.9 } : one]),
+          });
+        stub.fall = (error) => {
           stub.open = false;
+          if (error) this.onerror?.({ error });
           this.onend?.();
         };
       }
@@ -110,6 +117,28 @@ it('goes through the list by ear and by voice: done, skip and next, each heard o
   expect((await house.store.entries(JOB.id)).filter((e) => e.what.kind === 'setState')).toHaveLength(1);
 });
 
+it('takes back a wrong “done” within the going through, and says why where it may not listen', async () => {
+  await page.goto(`${house.url}/#setup`);
+  await page.getByLabel(/Live words/).check();
+  await page.click('a[href="#list"]');
+  await page.getByRole('button', { name: 'Go through aloud' }).click();
+  const title = async () => (await page.locator('dialog h2').textContent())!;
+  const first = await title();
+  await page.locator('dialog').getByRole('button', { name: 'Done' }).click();
+  await soon(title).not.toBe(first);
+  await page
+    .locator('dialog')
+    .getByRole('button', { name: /^Undo no/ })
+    .click();
+  await soon(title).toBe(first);
+  await soon(async () => (await house.store.entries(JOB.id)).at(-1)?.what.kind).toBe('undo');
+  expect(await states()).toMatchObject({ [first.split('.')[0]!]: 'open' });
+  await stub((s) => s.hush());
+  await soon(() => stub((s) => s.open)).toBe(true);
+  await stub((s) => s.fall('not-allowed'));
+  await soon(() => page.locator('dialog [role=status]').textContent()).toMatch(/may not listen/);
+});
+
 it('reads a reply, and the briefing before going back', async () => {
   await page.goto(house.url);
   await page.waitForSelector('.slip');
@@ -132,13 +161,43 @@ it('reads a reply, and the briefing before going back', async () => {
   await soon(() => stub((s) => s.left)).toBe(0);
 });
 
-it('writes live words where they are switched on, and sends them', async () => {
-  await page.goto(`${house.url}/#setup`);
-  await page.getByLabel(/Live words/).check();
-  await page.click('a[href="#talk"]');
-  await page.getByRole('button', { name: 'Listen' }).click();
-  await stub((s) => s.hear('need four joist hangers'));
-  await soon(() => page.locator('.heard').textContent()).toBe('need four joist hangers');
-  await page.getByRole('button', { name: 'Stop, send' }).click();
-  await page.locator('.slip', { hasText: 'need four joist hangers' }).locator('.fact').first().waitFor();
+describe('live words', () => {
+  beforeEach(async () => {
+    await page.goto(`${house.url}/#setup`);
+    await page.getByLabel(/Live words/).check();
+    await page.click('a[href="#talk"]');
+    await page.getByRole('button', { name: 'Listen' }).click();
+  });
+  const heard = () => page.locator('.heard').textContent();
+
+  it('are shown as they come, and sent', async () => {
+    await stub((s) => s.hear('need four joist hangers'));
+    await soon(heard).toBe('need four joist hangers');
+    await page.getByRole('button', { name: 'Stop, send' }).click();
+    await page.locator('.slip', { hasText: 'need four joist hangers' }).locator('.fact').first().waitFor();
+  });
+
+  it('stay through a silence that ends the listening, each said once', async () => {
+    await stub((s) => s.hear('need four joist hangers'));
+    await stub((s) => s.fall('no-speech'));
+    expect(await stub((s) => s.open)).toBe(true);
+    await stub((s) => s.hear('porch light is dead'));
+    await soon(heard).toBe('need four joist hangers porch light is dead');
+    await page.getByRole('button', { name: 'Stop, send' }).click();
+    await soon(async () => (await house.store.notes(JOB.id)).at(-1)?.text).toBe(
+      'need four joist hangers porch light is dead',
+    );
+  });
+
+  it.each([
+    ['network', /needs signal.* or record/],
+    ['not-allowed', /may not listen/],
+  ])('end with the reason where the browser says %s, and what was heard stays in the box', async (error, why) => {
+    await stub((s) => s.hear('need four joist hangers'));
+    await page.evaluate((name) => (globalThis as unknown as { stub: Stub }).stub.fall(name), error);
+    await soon(() => page.locator('[role=status]').textContent()).toMatch(why);
+    expect(await stub((s) => s.open)).toBe(false);
+    expect(await page.inputValue('#words')).toBe('need four joist hangers');
+    await page.getByRole('button', { name: 'Listen' }).waitFor();
+  });
 });

@@ -127,6 +127,21 @@ describe('no signal', () => {
   });
 });
 
+it('tells on its day what a thumb ticked, without signal too, and no more once it is taken back', async () => {
+  await openScreen('list');
+  const done = page.locator('.day section', { has: page.getByRole('heading', { name: 'Done', exact: true }) });
+  await house.away();
+  await page.locator('.item', { hasText: 'shutoff valve' }).locator('.tick').click();
+  await page.click('a[href="#day"]');
+  await soon(() => done.textContent()).toContain('shutoff valve, seized, fixed');
+  await house.back();
+  await page.evaluate(() => dispatchEvent(new Event('online')));
+  await soon(unsent).toBe('0');
+  expect(await done.textContent()).toContain('shutoff valve, seized, fixed');
+  await page.getByRole('button', { name: 'Undo' }).press('Enter');
+  await soon(() => done.count()).toBe(0);
+});
+
 it('works by keyboard alone: from screen to screen, a tick, and its undo', async () => {
   await page.goto(`${house.url}/#list`);
   const tick = page.locator('.list .tick').first();

@@ -7,6 +7,9 @@ import type { Parcel } from '../../server/page/app/kit/phoneStore.ts';
 import { spoken } from '../../server/page/app/kit/spoken.ts';
 import { decimalOf, exactOf } from '../../server/page/app/kit/typedNumber.ts';
 import { fractionWords, quantityWords } from '../../server/page/app/kit/words.ts';
+import { answerIn } from '../../server/page/app/list/ReadThrough.tsx';
+import { heardIn } from '../../server/page/app/talk/liveWords.ts';
+import { byArea } from '../../server/talk/groups.ts';
 
 describe('numbers by hand', () => {
   it.each([
@@ -48,6 +51,27 @@ describe('read aloud', () => {
     ['hang door 5 in the hall', 'hang door 5 in the hall'],
     ['No such thing', 'No such thing'],
   ])('%s', (line, said) => expect(spoken(line)).toBe(said));
+});
+
+describe('heard', () => {
+  it('live words are told once where each partial hearing comes as a result of its own', () => {
+    const partial = (transcript: string) => ({ transcript, confidence: 0 });
+    const final = (transcript: string) => ({ transcript, confidence: 0.9 });
+    expect(heardIn([partial('need'), partial('need four'), final('need four hinges'), final('need four hinges')])).toBe(
+      'need four hinges',
+    );
+    expect(heardIn([final('need two'), final(' need two more boxes')])).toBe('need two need two more boxes');
+  });
+
+  it.each([
+    ['well that one is done', 'done'],
+    ['Skip.', 'next'],
+    ['next', 'next'],
+    ['that one is not done', null],
+    ['it isn’t quite done', null],
+    ['not done, skip', 'next'],
+    ['done with the sanding', null],
+  ] as const)('%j answers %j', (words, answer) => expect(answerIn(words)).toBe(answer));
 });
 
 describe('days', () => {
@@ -123,4 +147,15 @@ describe('what waits on the phone', () => {
       'deux',
     ]);
   });
+});
+
+it('areas stand as the job names them, then as first met, and what has none comes last', () => {
+  const items = [null, 'attic', 'hall', 'laundry', 'hall'].map((area) => ({ area }));
+  const groups = byArea(['laundry', 'back porch', 'hall'], items).map(([name, here]) => [name, here.length]);
+  expect(groups).toEqual([
+    ['laundry', 1],
+    ['hall', 2],
+    ['attic', 1],
+    ['No area', 1],
+  ]);
 });

@@ -37,8 +37,13 @@ describe('set-up', () => {
     await page.fill('dialog [name=name]', 'zip panel');
     await page.fill('dialog [name=also]', 'green stuff');
     await page.fill('dialog [name=counter]', 'lumber');
+    await page.fill('dialog [name=holds]', 'plenty');
     await page.click('dialog [type=submit]');
-    await page.getByRole('button', { name: 'zip panel' }).waitFor();
+    await page.locator('dialog [role=alert]', { hasText: 'write what one holds' }).waitFor();
+    await page.fill('dialog [name=soldBy]', 'box');
+    await page.fill('dialog [name=holds]', '25');
+    await page.click('dialog [type=submit]');
+    await page.getByRole('button', { name: /^zip panel.*25 a box/ }).waitFor();
     await page.click('a[href="#talk"]');
     await told('Need 2 sheets of the green stuff.');
     await page.click('a[href="#order"]');

@@ -102,6 +102,12 @@ describe('punch list', () => {
       expect(await page.locator(part).isVisible()).toBe(false);
     const paper = await page.pdf({ format: 'Letter' });
     expect(paper.subarray(0, 5).toString()).toBe('%PDF-');
+    await page.emulateMedia({ media: 'screen' });
+    await page.click('a[href="#order"]');
+    await page.locator('.order .item').first().waitFor();
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator('.order .tick rect').first().isVisible()).toBe(true);
+    expect(await page.locator('.plain:visible').allTextContents()).toEqual([]);
   });
 
   it('prints what is done beside what is left, whatever the screen was showing, and shows that again', async () => {
@@ -184,6 +190,7 @@ describe('no signal', () => {
     await soon(unsent).toBe('3');
     const slip = page.locator('.slip', { has: page.locator('.not-sent') });
     expect(await slip.locator('audio').getAttribute('src')).toMatch(/^blob:/);
+    expect(await slip.locator('.not-sent').textContent()).toBe('Not sent yet.');
     await soon(() => slip.locator('img').evaluate((img: HTMLImageElement) => img.naturalWidth)).toBe(64);
     const kept = await page.evaluate(async () => {
       const db = await new Promise<IDBDatabase>((done) => {

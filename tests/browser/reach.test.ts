@@ -206,6 +206,18 @@ it('leaves room to speak on the smallest phone, however much went wrong', async 
   });
 });
 
+it('has no fault that axe finds where there is no signal and something waits', async () => {
+  await onPhone(bare, 'talk', async (page) => {
+    await page.route('**/api/**', (route) => route.abort());
+    await page.fill('#words', 'Need one roll of screen.');
+    await page.click('.composer .primary');
+    await page.locator('.unsent', { hasText: '1 not sent' }).waitFor();
+    expect(await faults(page)).toEqual([]);
+    await page.getByRole('button', { name: /^Take out/ }).click();
+    await page.unroute('**/api/**');
+  });
+});
+
 it('opens a sheet that axe finds no fault in, and gives the focus back', async () => {
   await onPhone(full, 'list', async (page) => {
     await page.locator('.task').first().focus();

@@ -48,6 +48,9 @@ describe('what is not sent yet', () => {
     for (const id of note!.photoIds)
       expect((await fetch(`${house.url}/api/jobs/${JOB.id}/photos/${id}`)).status).toBe(200);
     expect(note!.photoIds).toHaveLength(2);
+    // Side by side, or the reply would stand a screen below its words.
+    const photos = page.locator('.slip', { hasText: 'Hall wall is cracked.' }).locator('.photo');
+    expect(new Set(await photos.evaluateAll((all) => all.map((one) => one.getBoundingClientRect().top))).size).toBe(1);
     await reopened();
     await openScreen('talk');
     expect(await tray().count()).toBe(0);

@@ -55,7 +55,24 @@ describe('words of the firm', () => {
     );
   });
 
+  it('say what a box holds, and the order is counted by it', async () => {
+    await factsOf('Need 120 square feet of vinyl plank.');
+    const planks = async () =>
+      (await call('GET', 'jobs/job-barn-0001')).body.state.order.find(
+        (l: { item: string }) => l.item === 'vinyl plank',
+      );
+    const before = await planks();
+    const word = { name: 'vinyl plank', kind: 'material', soldBy: ['carton'], holds: '30.5 sq ft' };
+    expect((await call('PUT', `words/${WORD}`, word)).body).toMatchObject([{ holds: '30.5 sq ft' }]);
+    expect(await planks()).toMatchObject({ quantity: '4', unit: 'carton' });
+    expect((await planks()).because).toContain('30 1/2 sq ft a carton');
+    await call('DELETE', `words/${WORD}`);
+    expect(await planks()).toEqual(before);
+  });
+
   it.each([
+    ['a pack that is no amount', { name: 'zip panel', kind: 'material', soldBy: ['box'], holds: 'plenty' }],
+    ['a pack of nobody knows what', { name: 'zip panel', kind: 'material', holds: '12 sq ft' }],
     ['no name', { name: ' ', kind: 'material' }],
     ['marks of the vocabulary', { name: 'a; b', kind: 'material' }],
     ['no such kind', { name: 'widget', kind: 'verb' }],

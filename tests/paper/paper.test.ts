@@ -67,6 +67,12 @@ describe('the walk-through on paper', () => {
     expect(page).not.toContain(third!.task);
   });
 
+  it('goes through the areas as the job names them, what has none last', async () => {
+    const state = stateAfter('Call the inspector.', 'Stall: the gate is bent.', 'Loft: the ladder is cracked.');
+    const [page] = await textOf(await walkThrough(JOB, state));
+    expect(page).toMatch(/Loft Accepted.*ladder.*Stall Accepted.*gate.*No area Accepted.*inspector/);
+  });
+
   it('runs over several numbered pages, no line lost, none to sign on alone, each with its job and area', async () => {
     const state = stateAfter('Loft bracket is loose, tighten it.');
     const [one] = state.items;

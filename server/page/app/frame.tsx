@@ -124,7 +124,7 @@ function Unsent({
   const told = parcels.filter((p) => !('quiet' in p));
   const waiting = told.length - parked.length;
   return (
-    <div class="unsent" data-unsent={told.length}>
+    <section class="unsent" aria-label="Only on this phone" data-unsent={told.length}>
       {waiting > 0 && (
         <p>
           <strong>{waiting} not sent</strong>
@@ -159,6 +159,6 @@ function Unsent({
           </button>
         </div>
       ))}
-    </div>
+    </section>
   );
 }

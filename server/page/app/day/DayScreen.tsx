@@ -1,24 +1,26 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { JobView, SummaryView } from '../../../http/api.ts';
-import { moneyWords, shortDay, taskWords } from '../../../talk/wording.ts';
+import { byArea } from '../../../talk/groups.ts';
+import { closedTask, moneyWords, shortDay } from '../../../talk/wording.ts';
 import { letterPath, sendSummaryCall, summaryCall } from '../kit/calls.ts';
 import { clockOf, dayWords } from '../kit/clock.ts';
 import { say } from '../kit/model.ts';
-import { capital, groupBy } from '../kit/words.ts';
+import { capital } from '../kit/words.ts';
 import { JobSoFar, Progress } from '../list/pictures.tsx';
 
 /** What a day brought, and the e-mail that tells of it. */
 export function DayScreen({ view }: { view: JobView }) {
   const logged = view.state.days.map((d) => d.day);
-  const days = [...new Set([view.today, ...logged])].sort().reverse();
+  const ended = view.state.items.flatMap((item) => item.closedOn ?? []);
+  const days = [...new Set([view.today, ...logged, ...ended])].sort().reverse();
   const [day, setDay] = useState(view.today);
   const log = view.state.days.find((d) => d.day === day);
   const spent = view.state.spending
     .filter((s) => s.on === day)
     .map((s) => moneyWords(s.amount, s.currency))
     .join(' and ');
-  // A flaw that was dealt with must not read as if it were still so.
-  const flaws = new Set(view.state.items.filter((item) => item.problem !== null).map((item) => item.task));
+  // As in the e-mail: also what was ticked and never told, and not what was opened again.
+  const done = view.state.items.filter((item) => item.closedOn === day);
   const decided = view.state.decisions.filter((d) => d.on === day).map((d) => d.what);
   return (
     <div class="day">
@@ -38,17 +40,15 @@ export function DayScreen({ view }: { view: JobView }) {
       </div>
       {!log && <p class="empty">Nothing was said {dayWords(day, view.today)}.</p>}
       {log && (
-        <>
-          <p>
-            {log.notes} {log.notes === 1 ? 'note' : 'notes'}
-            {spent && `, ${spent} spent`}
-          </p>
-          <Told title="Done" lines={log.done.map((task) => (flaws.has(task) ? `${taskWords(task)}, fixed` : task))} />
-          <Told title="Found" lines={log.found} />
-          <Told title="Bought" lines={log.bought} />
-          <Told title="Decided" lines={decided} />
-        </>
+        <p>
+          {log.notes} {log.notes === 1 ? 'note' : 'notes'}
+          {spent && `, ${spent} spent`}
+        </p>
       )}
+      <Told title="Done" lines={done.map((item) => `${item.number}. ${closedTask(item)}`)} />
+      <Told title="Found" lines={log?.found ?? []} />
+      <Told title="Bought" lines={log?.bought ?? []} />
+      <Told title="Decided" lines={decided} />
       <HowFar view={view} />
       <Letter key={day} jobId={view.job.id} day={day} asOf={view.state.asOf} today={view.today} />
     </div>
@@ -64,7 +64,7 @@ function HowFar({ view }: { view: JobView }) {
       <h2>How far the job is</h2>
       <JobSoFar items={items} start={view.job.start} today={view.today} />
       <ul class="plain-list">
-        {groupBy(items, (item) => item.area ?? 'no area').map(([area, here]) => (
+        {byArea(view.job.areas, items).map(([area, here]) => (
           <li key={area} class="title-row">
             <span>{capital(area)}</span>
             <Progress items={here} />

@@ -4,6 +4,7 @@ import type { Item, OrderLine } from '../../../jobs/types.ts';
 import { withoutTyped } from '../../../voice/unheard.ts';
 import { corrected } from './corrections.ts';
 import type { Parcel } from './phoneStore.ts';
+import { isLive } from './words.ts';
 
 type Change = NewEntry['what'];
 
@@ -16,7 +17,9 @@ export function withPending(view: JobView, parcels: readonly Parcel[]): JobView 
     ...view,
     state: {
       ...state,
-      items: state.items.map((item): Item => Object.assign({}, item, ...changes.map((change) => onItem(item, change)))),
+      items: state.items.map(
+        (item): Item => Object.assign({}, item, ...changes.map((change) => onItem(item, change, view.today))),
+      ),
       order: state.order.map(
         (line): OrderLine => Object.assign({}, line, ...changes.map((change) => onLine(line, change))),
       ),
@@ -24,8 +27,9 @@ export function withPending(view: JobView, parcels: readonly Parcel[]): JobView 
   };
 }
 
-function onItem(item: Item, change: Change): Partial<Item> {
-  if (change.kind === 'setState' && change.item === item.key) return { state: change.state };
+function onItem(item: Item, change: Change, today: string): Partial<Item> {
+  if (change.kind === 'setState' && change.item === item.key)
+    return { state: change.state, closedOn: isLive(change) ? null : (item.closedOn ?? today) };
   return change.kind === 'editItem' && change.item === item.key ? change.change : {};
 }
 

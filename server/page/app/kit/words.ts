@@ -134,7 +134,7 @@ export function itemNotes(item: Item, today: string): string[] {
 export const stateWord = (item: Item, today: string): string =>
   item.state !== 'open' ? item.state : isReady(item, today) ? 'ready' : 'later';
 
-export const isLive = (item: Item) => item.state === 'open' || item.state === 'waiting';
+export const isLive = ({ state }: Pick<Item, 'state'>) => state === 'open' || state === 'waiting';
 
 export const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
 
@@ -144,13 +144,3 @@ export const readyFirst = (today: string) => (a: Item, b: Item) => {
   const day = (item: Item) => (isReady(item, today) ? null : item.readyOn) ?? item.due ?? '9';
   return rank(a) - rank(b) || day(a).localeCompare(day(b)) || a.number - b.number;
 };
-
-/** Lines in the order in which their groups were first met. */
-export function groupBy<T>(lines: readonly T[], nameOf: (line: T) => string): [string, T[]][] {
-  const groups = new Map<string, T[]>();
-  for (const line of lines) {
-    const name = nameOf(line);
-    groups.set(name, [...(groups.get(name) ?? []), line]);
-  }
-  return [...groups];
-}

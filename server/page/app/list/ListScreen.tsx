@@ -1,12 +1,13 @@
 import { useLayoutEffect, useState } from 'preact/hooks';
 import type { JobView } from '../../../http/api.ts';
 import type { Item } from '../../../jobs/types.ts';
+import { byArea, noArea } from '../../../talk/groups.ts';
 import { isReady, isToWalk, shortDay } from '../../../talk/wording.ts';
 import { canSpeak } from '../kit/aloud.ts';
 import { paperPath } from '../kit/calls.ts';
 import { daysBetween } from '../kit/clock.ts';
 import { change } from '../kit/model.ts';
-import { capital, groupBy, isLive, itemNotes, readyFirst, stateWord } from '../kit/words.ts';
+import { capital, isLive, itemNotes, readyFirst, stateWord } from '../kit/words.ts';
 import { ItemSheet } from './ItemSheet.tsx';
 import { Progress } from './pictures.tsx';
 import { ReadThrough } from './ReadThrough.tsx';
@@ -18,7 +19,6 @@ const filters: readonly { name: string; keeps(item: Item, today: string): boolea
   { name: 'Closed', keeps: (item) => !isLive(item) },
 ];
 
-const noArea = 'No area';
 const areaName = (item: Item) => item.area ?? noArea;
 
 /** The punch list by area, what can be worked on first. */
@@ -45,11 +45,9 @@ export function ListScreen({ view }: { view: JobView }) {
   const kept = onPaper
     ? items.filter(isToWalk)
     : here.filter((item) => filters[filter]!.keeps(item, today)).sort(readyFirst(today));
-  // As the job names its areas; what no area was said of comes last.
-  const areas = [...new Set([...view.job.areas, ...items.map((item) => item.area ?? ''), ''])]
-    .map((name) => name || noArea)
-    .filter((name) => name === area || items.some((item) => areaName(item) === name));
-  const groups = groupBy(kept, areaName).sort(([a], [b]) => areas.indexOf(a) - areas.indexOf(b));
+  // The one that was chosen can be left, also when nothing is in it any more.
+  const areas = [...new Set([...byArea(view.job.areas, items).map(([name]) => name), ...(area ? [area] : [])])];
+  const groups = byArea(view.job.areas, kept);
   const opened = items.find((item) => item.key === openKey);
   return (
     <div class="list">

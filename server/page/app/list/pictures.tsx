@@ -128,7 +128,7 @@ export function JobSoFar({ items, start, today }: { items: readonly Item[]; star
   const mostClosed = Math.max(...days.map((d) => d.closed));
   const unit = Math.min(12, 44 / Math.max(mostCame, mostClosed, 1));
   const line = 18 + mostCame * unit;
-  const height = line + mostClosed * unit + 54;
+  const height = line + mostClosed * unit + 68;
   const step = 336 / days.length;
   const every = Math.ceil(days.length / 7);
   const bar = Math.min(26, step * 0.6);
@@ -163,8 +163,11 @@ export function JobSoFar({ items, start, today }: { items: readonly Item[]; star
               )}
               {named && (
                 <>
+                  <text x={under} y={height - 35}>
+                    {shortDay(day).slice(0, 3)}
+                  </text>
                   <text x={under} y={height - 20}>
-                    {shortDay(day).slice(0, 3)} {Number(day.slice(8))}
+                    {Number(day.slice(8))}
                   </text>
                   <text x={under} y={height - 5} class="faint">
                     {left} left

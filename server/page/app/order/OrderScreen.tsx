@@ -1,20 +1,12 @@
 import type { JobView } from '../../../http/api.ts';
 import type { OrderLine, OrderState } from '../../../jobs/types.ts';
+import { groupBy } from '../../../talk/groups.ts';
 import { shortDay } from '../../../talk/wording.ts';
 import { paperPath } from '../kit/calls.ts';
 import { daysSpelt } from '../kit/clock.ts';
 import { change, say } from '../kit/model.ts';
 import { exactOf } from '../kit/typedNumber.ts';
-import {
-  amountWords,
-  capital,
-  fractionWords,
-  goodsOf,
-  groupBy,
-  lineWords,
-  quantityWords,
-  stateWords,
-} from '../kit/words.ts';
+import { amountWords, capital, fractionWords, goodsOf, lineWords, quantityWords, stateWords } from '../kit/words.ts';
 import { OrderPrices } from './Prices.tsx';
 
 /** What has still to be got, by the counter that sells it. */

@@ -43,6 +43,7 @@ export function WordSheet({ word, onClose }: { word: NewWord | TaughtWord | null
       also: list('also'),
       soldBy: list('soldBy'),
       ...(text('counter') && { counter: text('counter') }),
+      ...(text('holds') && { holds: text('holds') }),
     };
     return tried(teach(taught, id ?? undefined));
   };
@@ -81,6 +82,10 @@ export function WordSheet({ word, onClose }: { word: NewWord | TaughtWord | null
           <label>
             By the
             <input name="soldBy" placeholder="bag, box" defaultValue={word?.soldBy?.join(', ') ?? ''} />
+          </label>
+          <label>
+            One holds
+            <input name="holds" placeholder="20 sq ft" defaultValue={word?.holds ?? ''} />
           </label>
         </div>
         <datalist id="counters">

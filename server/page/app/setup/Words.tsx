@@ -10,13 +10,18 @@ export function Words() {
   return (
     <section class="area">
       <h2>Words of yours</h2>
-      {!words.length && <p>None yet. The trade’s own words are known; teach what only you call so.</p>}
+      {!words.length && (
+        <p>
+          None yet. The trade’s own words are known; teach what only you call so, and what a box or bag of it holds.
+        </p>
+      )}
       <ul class="words-taught">
         {words.map((word) => (
           <li key={word.id}>
             <button type="button" class="plain" onClick={() => setOpened(word)}>
               <b>{word.name}</b>
               {word.also?.length ? `, also ${word.also.join(', ')}` : ''}
+              {word.holds ? `, ${word.holds} a ${word.soldBy?.[0]}` : ''}
             </button>
           </li>
         ))}

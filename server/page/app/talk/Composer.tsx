@@ -39,6 +39,9 @@ export function Composer({ view }: { view: JobView | null }) {
     box.current!.value = '';
     keepDraft('');
   };
+  /** The box's words, and behind them what was heard. */
+  const wordsWith = (words = '') => [box.current!.value.trim(), words.trim()].filter(Boolean).join(' ');
+
   // Another screen is opened: what was heard so far is written down.
   const listening = useRef(heard);
   listening.current = heard;
@@ -46,7 +49,7 @@ export function Composer({ view }: { view: JobView | null }) {
     () => () => {
       const { words, stop } = listening.current ?? {};
       stop?.();
-      if (words) keepDraft(`${box.current!.value} ${words}`.trim());
+      if (words) keepDraft(wordsWith(words));
     },
     [],
   );
@@ -59,7 +62,7 @@ export function Composer({ view }: { view: JobView | null }) {
     heard?.stop();
     await endRecording();
     const taken = now().tray;
-    const text = [box.current!.value.trim(), heard?.words.trim()].filter(Boolean).join(' ');
+    const text = wordsWith(heard?.words);
     if (!text && !taken.length) {
       say('Nothing said yet.');
       box.current!.focus();
@@ -92,6 +95,20 @@ export function Composer({ view }: { view: JobView | null }) {
     const kept = await Promise.all(files.map(resized));
     await layIn(kept.flatMap((data) => (data ? { id: newId(), kind: 'photo' as const, data } : [])));
     if (kept.includes(null)) say('That file is no picture that this phone can open.');
+  };
+
+  const startListening = () => {
+    const stop = listen(
+      (words) => setHeard((h) => h && { ...h, words }),
+      (why) => {
+        // What was heard so far is taken over into the box.
+        box.current!.value = wordsWith(listening.current?.words);
+        keepDraft(box.current!.value);
+        setHeard(null);
+        say(`${why} Type it, or record the sound.`);
+      },
+    );
+    setHeard({ words: '', stop });
   };
 
   const drop = async () => {
@@ -160,7 +177,7 @@ export function Composer({ view }: { view: JobView | null }) {
               onClick={() => {
                 heard?.stop();
                 if (heard) void send();
-                else setHeard({ words: '', stop: listen((words) => setHeard((h) => h && { ...h, words })) });
+                else startListening();
               }}
             >
               {heard ? 'Stop, send' : 'Listen'}

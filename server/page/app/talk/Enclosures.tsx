@@ -18,9 +18,13 @@ export function Enclosures({ jobId, photoIds, recordingId, parcels }: Props) {
   };
   return (
     <>
-      {photoIds.map((id) => (
-        <Picture key={id} path={photoPath(jobId, id)} here={here(id)} />
-      ))}
+      {photoIds.length > 0 && (
+        <div class="photos">
+          {photoIds.map((id) => (
+            <Picture key={id} path={photoPath(jobId, id)} here={here(id)} />
+          ))}
+        </div>
+      )}
       {recordingId && <Sound path={recordingPath(jobId, recordingId)} here={here(recordingId)} />}
     </>
   );

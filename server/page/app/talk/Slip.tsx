@@ -60,7 +60,11 @@ export function Slip({ slip, view, parcels, onFact, onTypeUp, onReword }: Props)
       )}
       {slip.unsent && !slip.takenBack && (
         <p class="not-sent">
-          {slip.unsent.parked === null ? 'Not sent yet. Read by this phone:' : 'Not taken, as told above.'}
+          {slip.unsent.parked !== null
+            ? 'Not taken, as told above.'
+            : slip.facts.length
+              ? 'Not sent yet. Read by this phone:'
+              : 'Not sent yet.'}
         </p>
       )}
       {slip.takenBack ? (

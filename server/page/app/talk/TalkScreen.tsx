@@ -1,10 +1,11 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { JobView } from '../../../http/api.ts';
+import { groupBy } from '../../../talk/groups.ts';
 import { isUnheard } from '../../../voice/unheard.ts';
 import { dayWords } from '../kit/clock.ts';
 import { useShown } from '../kit/hooks.ts';
 import { type ShownTalk, talksShown } from '../kit/pending.ts';
-import { capital, groupBy } from '../kit/words.ts';
+import { capital } from '../kit/words.ts';
 import { Composer } from './Composer.tsx';
 import { FactSheet } from './FactSheet.tsx';
 import { RewordSheet } from './RewordSheet.tsx';
