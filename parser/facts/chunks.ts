@@ -22,6 +22,7 @@ type Piece = { range: TokenRange; make: (chunk: Chunk) => Chunk };
 
 /** Readings that claim token ranges, strongest first: a time over a quantity over a number over a trade word. */
 function pieces(reading: Omit<Reading, 'clauses'>): Piece[] {
+  const { tokens } = reading.heard;
   return [
     ...reading.times.map((time) => ({ range: time, make: (c: Chunk) => ({ ...c, kind: 'time' as const, time }) })),
     ...reading.terms
@@ -31,8 +32,13 @@ function pieces(reading: Omit<Reading, 'clauses'>): Piece[] {
         make: (c: Chunk) => ({ ...c, kind: 'term' as const, term }),
       })),
     ...reading.quantities.map((quantity) => ({
-      range: quantity,
-      make: (c: Chunk) => ({ ...c, kind: 'quantity' as const, quantity }),
+      range: placeOf(quantity),
+      make: (c: Chunk) => ({
+        ...c,
+        kind: 'quantity' as const,
+        word: joined(tokens, quantity.from, quantity.until),
+        quantity,
+      }),
     })),
     ...reading.notQuantities.map((notQuantity) => ({
       range: notQuantity,
@@ -50,6 +56,13 @@ function pieces(reading: Omit<Reading, 'clauses'>): Piece[] {
   ];
 }
 
+/**
+ * "Five boxes of the 12x24, no make it six": a count put right stands where the first one stood, before its goods; a size
+ * stands where it was said.
+ */
+const placeOf = (quantity: Quantity): TokenRange =>
+  quantity.replaces && quantity.unitKind !== 'length' ? quantity.replaces[0]! : quantity;
+
 /** Lumber with its length (`2x10x12`) is one name: where the three figures end. */
 function lumberUntil(reading: Omit<Reading, 'clauses'>, from: number): number | null {
   const first = reading.quantities.find((q) => q.from === from);
@@ -62,8 +75,11 @@ export function chunksOf(reading: Omit<Reading, 'clauses'>, wordClass?: WordClas
   const { tokens } = reading.heard;
   const owner: (Piece | undefined)[] = new Array(tokens.length);
   const gone = new Set<number>();
-  for (const quantity of reading.quantities)
-    for (const { from, until } of quantity.replaces ?? []) for (let i = from; i < until; i++) gone.add(i);
+  for (const quantity of reading.quantities) {
+    const place = placeOf(quantity);
+    for (const { from, until } of quantity.replaces ? [...quantity.replaces, quantity] : [])
+      for (let i = from; i < until; i++) if (i < place.from || i >= place.until) gone.add(i);
+  }
   for (const piece of pieces(reading)) {
     const { from, until } = piece.range;
     let free = true;

@@ -78,7 +78,7 @@ export function nounPhraseFrom(chunks: readonly Chunk[], at: number): number {
     const c = chunks[k]!;
     if (c.kind === 'mark' || c.kind === 'break' || c.kind === 'time') break;
     if (isNounTerm(c) && c.owner && isPredicative(chunks, k + 1)) return k + 1;
-    if (isNounTerm(c) || c.kind === 'quantity') continue;
+    if (isNounTerm(c) || c.kind === 'quantity' || joinsPair(chunks, k)) continue;
     if (isPreposition(c) || isSubjectPronoun(c) || isNegative(c.word)) break;
     if (c.kind === 'word' && (STOPPERS.has(c.word) || SUBORDINATORS.has(c.word) || /[a-z]{3}ly$/.test(c.word))) break;
     // "Color match caulk": a verb between words of a name.
@@ -91,6 +91,13 @@ export function nounPhraseFrom(chunks: readonly Chunk[], at: number): number {
   }
   return k;
 }
+
+/** The "x" or "by" of `12x24`: it stands between two figures of one size, and names nothing. */
+export const joinsPair = (chunks: readonly Chunk[], k: number): boolean => {
+  const group = chunks[k - 1]?.quantity?.group;
+  return chunks[k]?.kind === 'word' && group?.kind === 'pair' && chunks[k + 1]?.quantity?.group?.id === group.id;
+};
+
 const NOUNISH =
   /^(trim|stain|drain|seal|stop|tape|board|line|cap|vent|pipe|box|plate|strap|lock|plug|tile|patch|paint|touch|cover|base|block|brace|hook|mount|wire|work|return|drop|closer|level)$/;
 const STOPPERS = new Set(

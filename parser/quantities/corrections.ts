@@ -26,8 +26,17 @@ export function correct(line: Line, all: readonly Token[], drafts: readonly Draf
   const out: Draft[] = [];
   for (let i = 0; i < drafts.length; i++) {
     const next = drafts[i]!;
-    const back = out.at(-1);
-    const marker = back ? markerBetween(line, all, back, next) : null;
+    const last = out.at(-1);
+    const marker = last ? markerBetween(line, all, last, next) : null;
+    const counted = last && marker !== null ? countBefore(line, out, next) : null;
+    if (counted) {
+      standFor(line, next, [counted], marker!);
+      // Behind the goods' own figures, in whose place it does not stand.
+      out.splice(out.indexOf(counted), 1);
+      out.push(next);
+      continue;
+    }
+    const back = last;
     if (!back || marker === null || !sameSort(back, next) || isOfGoods(line, back, next)) {
       out.push(next);
       continue;
@@ -37,21 +46,67 @@ export function correct(line: Line, all: readonly Token[], drafts: readonly Draf
     const whole = taken.every((d) => d.group?.id === back.group?.id) ? taken : [back];
     out.length -= whole.length;
     if (whole.length === 1 && back.group && !next.group) next.group = back.group;
-    if (next.unitFrom !== 'said' && back.unitFrom === 'said') {
-      next.unit = back.unit;
-      next.unitFrom = 'shared';
-    }
-    const first = whole[0]!;
-    next.instead = [
-      ...whole.flatMap((d) => d.instead ?? []),
-      { from: line.place(first.from), until: line.place(back.until - 1) + 1 },
-      { from: marker, until: line.place(next.from) },
-    ];
-    next.rule += '+taken-back';
+    standFor(line, next, whole, marker);
     out.push(next);
   }
   return out;
 }
+
+/** The later reading stands for the earlier ones, which are gone with the words that took them back. */
+function standFor(line: Line, next: Draft, gone: readonly Draft[], marker: number): void {
+  const [first, back] = [gone[0]!, gone.at(-1)!];
+  if (next.unitFrom !== 'said' && back.unitFrom === 'said') {
+    next.unit = back.unit;
+    next.unitFrom = 'shared';
+  }
+  next.instead = [
+    ...gone.flatMap((d) => d.instead ?? []),
+    { from: line.place(first.from), until: line.place(back.until - 1) + 1 },
+    { from: marker, until: line.place(next.from) },
+  ];
+  next.rule += '+taken-back';
+}
+
+/** What may stand between a count and the size of what is counted: "five boxes of the 12x24", "six of them 2x4s". */
+const OF_THE = wordSet('of the those them these that more new our my -');
+const LUMBER = /^(?:1|2|4|6)x(?:2|3|4|6|8|10|12)$/;
+
+/**
+ * "Five boxes of the 12x24, no make it six", "five sheets of half inch, sorry, seven": the figures said last are the
+ * goods' size, and the count before them is what the new number stands for. Null where the size itself was put right.
+ */
+function countBefore(line: Line, said: readonly Draft[], next: Draft): Draft | null {
+  const isNumber = next.d === 1 && !next.group && (next.unitFrom !== 'said' || isCountUnit(next));
+  if (!isNumber) return null;
+  let k = said.length - 1;
+  const size = said[k]!;
+  const group = size.group?.kind === 'pair' ? size.group.id : null;
+  while (group !== null && said[k - 1]?.group?.id === group) k--;
+  const figures = said.slice(k);
+  const count = said[k - 1];
+  if (count?.d !== 1 || count.group || !isCountUnit(count)) return null;
+  for (let w = count.until; w < figures[0]!.from; w++) if (!OF_THE.has(line.word(w))) return null;
+  if (group === null && (size.unit?.kind !== 'length' || size.unitFrom !== 'said')) return null;
+  const packed = count.unit?.kind === 'pack';
+  // "Five sheets of half inch plywood, sorry, seven": no half inch is taken for seven.
+  if (next.unit && isCountUnit(next)) return !packed || next.unit.unit === count.unit!.unit ? count : null;
+  if (
+    group !== null &&
+    (packed ||
+      LUMBER.test(
+        figures
+          .slice(0, 2)
+          .map((f) => `${f.n / f.d}`)
+          .join('x'),
+      ))
+  )
+    return count;
+  const [before, after] = [count.n, size.n / size.d];
+  const apart = (a: number, b: number) => Math.max(a / b, b / a);
+  return apart(next.n, before) <= apart(next.n, after) ? count : null;
+}
+
+const isCountUnit = ({ unit }: Draft) => unit === null || /^(?:pack|count)$/.test(unit.kind);
 
 const tiedTo = (drafts: readonly Draft[], i: number, first: Draft) =>
   first.group ? drafts.slice(i, i + 4).filter((d) => d.group?.id === first.group!.id) : [first];

@@ -59,7 +59,7 @@ export function materialOf(
       talk,
       frame,
       `material/${status}`,
-      { start: Math.min(from, first.start), end: Math.max(last.end, naming.end ?? 0) },
+      { start: Math.min(from, first.start), end: Math.max(last.end, naming.end ?? 0, lot.amount?.end ?? 0) },
       Math.round(confidence * 100) / 100,
     ),
     kind: 'material',

@@ -1,6 +1,6 @@
 import type { Quantity } from '../../types.ts';
 import { type Chunk, isDeterminer, isGoods, isNounTerm, isPreposition } from '../chunks.ts';
-import { isSize, nounPhraseFrom } from '../talk.ts';
+import { isSize, joinsPair, nounPhraseFrom } from '../talk.ts';
 
 /** A figure that tells which goods: a length, a gauge, volts, one of a pair. */
 const sized = (c: Chunk) =>
@@ -18,7 +18,7 @@ export function nameAndSizes(
   if (chunks[end]?.word === 'of' && end > at && isGoods(chunks[end + 1])) end = nounPhraseFrom(chunks, end + 1);
   // "Low-expansion foam": a hyphen joins.
   while (isHyphen(chunks, end) && end > at) end = nounPhraseFrom(chunks, end + 1);
-  const inner = chunks.slice(at, end).filter((c) => c.kind !== 'mark');
+  const inner = chunks.slice(at, end).filter((c, k) => c.kind !== 'mark' && !joinsPair(chunks, at + k));
   const marks = end - at - inner.length;
   // "A gallon of primer, no wait, two gallons": the figure that now holds is its count.
   const restated = inner.findIndex((c, k) => k > 0 && c.quantity?.takenBackFrom !== undefined);
