@@ -94,8 +94,11 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
         continue;
       }
       const position = meant(goods, piece.words, (p) => openNeed(p) || p.ordered.compare(0) > 0, piece.pack);
-      fetched.push({ ...piece, told: position !== null });
-      if (position) tell(position, 'bought', piece.start, piece.end, piece.count);
+      // "Got 2 boxes of deck screws", where they are wanted by the piece: the note's own words say it better.
+      const packed = taken.some((f) => within(f, piece) && f.unit !== null && f.unit !== position?.unit && f.quantity);
+      const told = position !== null && !(packed && position.unit === 'each');
+      fetched.push({ ...piece, told });
+      if (position && told) tell(position, 'bought', piece.start, piece.end, piece.count);
       const last = out.at(-1);
       before = position && last?.position === position ? last : null;
     }
@@ -147,7 +150,7 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
     if (position && !out.some((o) => o.position === position))
       out.push({ position, fact: factOf(position, 'mentioned', text, start, end, null, 'plain'), drops: true });
   }
-  const inList = (fact: Material) => fetched.find((piece) => piece.start < fact.end && fact.start < piece.end);
+  const inList = (fact: Material) => fetched.find((piece) => within(fact, piece));
   return {
     told: out,
     read: (fact) => {
@@ -159,6 +162,8 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
     },
   };
 }
+
+const within = (fact: Material, piece: Piece) => piece.start < fact.end && fact.start < piece.end;
 
 /** The goods that some words mean: by name, or by the pack that they come in ("both tubes"); the latest wanted first. */
 function meant(

@@ -3,6 +3,7 @@ import { unitWord } from '../../parser/quantities/containers.ts';
 import { likeness, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Material } from '../../parser/types.ts';
 import { event } from './items.ts';
+import { countByPiece, type PacksGot, takePacks } from './packsGot.ts';
 import type { Entry, Event } from './types.ts';
 
 /** Everything said of one kind of goods, in its own purchase unit. */
@@ -25,6 +26,8 @@ export interface Position {
   returned: Fraction;
   /** On hand before anything was bought for the job. */
   have: Fraction;
+  /** Packs at hand where the goods are wanted by the piece; null where there are none. */
+  packs: PacksGot | null;
   /** Needed, but nobody said how many. */
   needUncounted: boolean;
   /** Bought, ordered or used without a count, or by another unit: the need is met. */
@@ -65,7 +68,7 @@ const ZERO = new Fraction(0);
 const most = (a: Fraction, b: Fraction) => (a.compare(b) > 0 ? a : b);
 const positive = (f: Fraction) => most(f, ZERO);
 
-type Named = Pick<Material, 'item' | 'size' | 'specs' | 'unit' | 'status'>;
+type Named = Pick<Material, 'item' | 'size' | 'specs' | 'unit' | 'status'> & Partial<Pick<Material, 'quote'>>;
 
 /** Pieces are counted; a bag, a gallon or a foot is another measure of the same goods. */
 const PIECES = new Set(['each', 'piece', 'length', 'stick', 'board', 'pair', 'set', 'kit']);
@@ -77,7 +80,15 @@ export function findGoods(goods: Goods, fact: Named): Position | null {
   const words = wordsOf(fact.item);
   const known = bestOf(goods, words, fact);
   // "Used one tube", said after shingles: what comes by the tube is meant.
-  if (fact.status !== 'need' && known && fact.unit && !PIECES.has(fact.unit) && !sameUnit(known.unit, fact.unit)) {
+  const byName = fact.quote?.toLowerCase().includes(fact.item.toLowerCase());
+  if (
+    fact.status !== 'need' &&
+    !byName &&
+    known &&
+    fact.unit &&
+    !PIECES.has(fact.unit) &&
+    !sameUnit(known.unit, fact.unit)
+  ) {
     const pack = stem(fact.unit);
     const packed =
       goods.all.findLast((p) => p.words.has(pack) && openNeed(p)) ??
@@ -134,6 +145,7 @@ export function positionOf(goods: Goods, fact: Named, key: string): Position {
     used: ZERO,
     returned: ZERO,
     have: ZERO,
+    packs: null,
     needUncounted: false,
     met: false,
     dropped: false,
@@ -190,6 +202,12 @@ export function meetMaterial(position: Position, fact: Material, entry: Entry, l
   position.history.push(event(entry, status, fact.quote));
   const because = (text: string) => position.reasons.push(`${text} ${day}`);
   if (status === 'mentioned') return;
+  const noteId = entry.source?.noteId ?? entry.id;
+  countByPiece(position, fact, onHandOf(position), noteId);
+  if (takePacks(position, { ...fact, status }, amount, noteId)) {
+    because(`${shown(amount!, fact.unit)} ${status === 'have' ? 'on hand' : status}`);
+    return;
+  }
   if (status === 'need') {
     if (position.dropped) Object.assign(position, { dropped: false, need: null, areaNeeds: new Map() });
     if (amount) {

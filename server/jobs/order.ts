@@ -6,6 +6,7 @@ import { type Board, isWork } from './board.ts';
 import { TAKEN } from './endings/index.ts';
 import { headOf } from './match.ts';
 import { onHandOf, openNeed, type Position, sizeKey, toBuy } from './materials.ts';
+import { piecesInside } from './packsGot.ts';
 import type { OnHand, OrderLine } from './types.ts';
 
 const zero = () => new Fraction(0);
@@ -15,22 +16,29 @@ export function settle(
   positions: readonly Position[],
   { lines: computed, packFor, counted }: Pick<Computed, 'lines' | 'packFor' | 'counted'>,
   board: Board,
-): { order: OrderLine[]; onHand: OnHand[] } {
+): { order: OrderLine[]; onHand: OnHand[]; questions: { noteId: string; ask: string }[] } {
   const order: OrderLine[] = [];
+  const questions: { noteId: string; ask: string }[] = [];
   const reckoned = new Set<Position>();
   for (const line of computed) {
     const words = wordsOf(line.item);
     const position = positions.find(
       (p) => likeness(words, p.words) >= 0.75 && (!p.size || !line.size || sizeKey(p.size) === sizeKey(line.size)),
     );
-    if (position) reckoned.add(position);
+    if (position && !isApart(position, line)) reckoned.add(position);
+    if (position && isApart(position, line)) questions.push(bothOf(position, line));
     // "Studs, 2x4 eight footers": the section is the reckoned line's own size, no goods beside it.
     for (const p of positions) if (p.need === null && line.size?.split(' ').includes(p.item)) reckoned.add(p);
     for (const p of positions) if (isExtentOf(p, words)) reckoned.add(p);
     if (position?.dropped || position?.met) continue;
     const stock = position && !line.stockUsed ? stockIn(position, line) : zero();
-    const net = line.amount.sub(stock);
+    const inside =
+      position && line.unit === 'each' && line.pack?.unit !== position.unit
+        ? piecesInside(position, line.amount, packFor)
+        : null;
+    const net = line.amount.sub(stock).sub(inside?.pieces ?? zero());
     if (net.compare(0) <= 0) continue;
+    if (inside?.ask) questions.push(inside.ask);
     const packs = (line.pack ? net.div(line.pack.holds) : net).ceil();
     const [bought, onOrder] =
       position && (!line.pack || position.unit === line.pack.unit)
@@ -46,7 +54,7 @@ export function settle(
       quantity: left.toFraction(),
       unit: line.pack?.unit ?? line.unit,
       state: 'to buy',
-      because: `${line.working}${less(stock, 'on hand')}${less(bought, 'bought')}${less(onOrder, 'on order')}`,
+      because: `${line.working}${less(stock, 'on hand')}${inside?.because ?? ''}${less(bought, 'bought')}${less(onOrder, 'on order')}`,
       counter: position?.counter ?? 'general',
       history: position?.history ?? [],
       needs: {
@@ -58,7 +66,11 @@ export function settle(
   }
   for (const p of positions) {
     if (reckoned.has(p) || !openNeed(p) || isOnlyCounted(p, counted) || isPutIn(p, board)) continue;
-    const pieces = toBuy(p);
+    const wanted = toBuy(p);
+    const inside = p.packs ? piecesInside(p, wanted, packFor) : null;
+    const pieces = wanted && inside ? wanted.sub(inside.pieces) : wanted;
+    if (pieces && pieces.compare(0) <= 0) continue;
+    if (inside?.ask) questions.push(inside.ask);
     const pack = pieces && packFor(p.item, p.size, p.unit ?? 'each');
     const packs = pack ? pieces.div(pack.holds).ceil() : pieces;
     order.push({
@@ -69,7 +81,7 @@ export function settle(
       quantity: packs?.toFraction() ?? null,
       unit: pack ? pack.unit : p.unit,
       state: 'to buy',
-      because: [...p.reasons, ...(pack ? [packText(pack, p.unit ?? 'each')] : [])].join('; '),
+      because: `${[...p.reasons, ...(pack ? [packText(pack, p.unit ?? 'each')] : [])].join('; ')}${inside?.because ?? ''}`,
       counter: p.counter,
       history: p.history,
       ...(pack && {
@@ -80,8 +92,22 @@ export function settle(
   const onHand = positions
     .filter((p) => onHandOf(p).compare(0) > 0)
     .map((p) => ({ item: p.item, size: p.size, quantity: onHandOf(p).toFraction(), unit: p.unit }));
-  return { order, onHand };
+  for (const { item, size, packs } of positions)
+    if (packs) onHand.push({ item, size, quantity: packs.count.toFraction(), unit: packs.unit });
+  return { order, onHand, questions };
 }
+
+/** A count said in another note than the cut list of the same boards: nobody said that it is for the list's own pieces. */
+const isApart = (p: Position, { stockUsed, noteIds }: ComputedLine): boolean =>
+  stockUsed &&
+  openNeed(p) &&
+  p.need !== null &&
+  p.history.some((e) => e.what === 'need' && e.noteId !== null && !noteIds.includes(e.noteId));
+
+const bothOf = (p: Position, { item, noteIds }: ComputedLine) => ({
+  noteId: p.history.findLast((e) => e.what === 'need')?.noteId ?? noteIds.at(-1) ?? '',
+  ask: `${p.need!.toFraction(true)} ${p.item.replace(/s$/, '')}s were asked for, and the cut list takes its own ${item}s: both stand on the order. Are they for the same pieces?`,
+});
 
 /** "42 square feet of tile", of which "three by six subway" is reckoned: its extent, no goods beside it. */
 const isExtentOf = (p: Position, words: ReadonlySet<string>): boolean =>

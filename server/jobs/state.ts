@@ -24,7 +24,7 @@ export function stateOf(ledger: Ledger, job: Site, asOf: string): JobState {
     return item.state === 'waiting' && (!item.readyOn || item.readyOn <= today) ? { ...item, state: 'open' } : item;
   });
   items.push(...opened.map((item): Item => (item.readyOn! > today ? { ...item, state: 'waiting' } : item)));
-  const { order, onHand } = settle(ledger.goods.all, computed, ledger.board);
+  const { order, onHand, questions } = settle(ledger.goods.all, computed, ledger.board);
   const { checks, cautions } = computed;
   const ofNote = itemsOf(items, new Set([...checks.map((c) => c.noteId), ...cautions.flatMap((c) => c.noteIds)]));
   return {
@@ -54,7 +54,7 @@ export function stateOf(ledger: Ledger, job: Site, asOf: string): JobState {
       found: [...d.found],
       bought: [...d.bought],
     })),
-    questions: questionsOf(ledger, computed.questions),
+    questions: questionsOf(ledger, [...computed.questions, ...questions]),
     asOf,
   };
 }

@@ -47,10 +47,8 @@ export function onlySizes({ chunks }: Frame, lot: Lot): boolean {
   if (!lot.amount) return false;
   const after = lot.until;
   if (isCount(lot.amount) && TO.test(chunks[after]?.word ?? '') && packFrom(chunks, after + 1) !== null) return true;
-  // Pieces with the length that they are cut to.
-  return (
-    chunks[after]?.word === 'at' &&
-    chunks[after + 1]?.quantity?.unitKind === 'length' &&
-    chunks.slice(lot.from, after).some((c) => /\b(?:pieces?|pcs?|lengths?)$/.test(c.word))
-  );
+  // Pieces with the length that they are cut to: "four pieces at 102 inches", "four at 30 inches".
+  const isPieces =
+    lot.own.length === 0 || chunks.slice(lot.from, after).some((c) => /\b(?:pieces?|pcs?|lengths?)$/.test(c.word));
+  return isPieces && chunks[after]?.word === 'at' && chunks[after + 1]?.quantity?.unitKind === 'length';
 }
