@@ -52,7 +52,11 @@ const BEFORE_PLURAL =
 /** "In 8s", "10s": lengths in feet, as the yard calls them. */
 const FEET_PLURAL = new RegExp(`${BEFORE_PLURAL}(8|10|12|14|16|20) ?s\\b(?: (?:or|and) (8|10|12|14|16|20) ?s\\b)?`);
 const SPELT_PLURAL = new RegExp(`${BEFORE_PLURAL}(eights|tens|twelves|fourteens|sixteens)\\b`);
-const HELD = saying('(?:<NC>|\\b(a|an|one|another))(?: more)?(?: [a-z]+){0,2} (?:at )?<L>', 'g');
+/** "Two 2x4 eight footers": the figures of the section count nothing. */
+const HELD = saying(
+  '(?:(?<! x )<NC>(?! x )|\\b(a|an|one|another))(?: more)?(?: [a-z]+){0,2}(?: <N> x <N>)?(?: [a-z]+){0,2} (?:at )?<L>',
+  'g',
+);
 const HELD_FULL = saying(
   '(?:<NC>|\\b(a|an|one|another)) (?:full|whole|uncut|new) (?:sticks?|ones?|lengths?|boards?|{)',
   'g',
@@ -135,7 +139,8 @@ export function kerfIn(note: Said): Fraction | null {
 
 export function heldIn(note: Said, clause: string): Held[] {
   const countOf = (n: string | undefined, one: string | undefined) => (one ? 1 : figureAt(note, n).value.valueOf());
-  const sized = [...clause.matchAll(HELD)].flatMap(([, n, one, id]) => {
+  const sized = [...clause.matchAll(HELD)].flatMap(([, n, one, ...ids]) => {
+    const id = ids.at(-1);
     const length = lengthIn(figureAt(note, id), 'in');
     return length ? [{ length, count: countOf(n, one) }] : [];
   });

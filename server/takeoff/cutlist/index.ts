@@ -58,6 +58,8 @@ export function cutLines(notes: readonly Said[]): {
     if (!calls && !(stands && about(note, stands))) continue;
     const clauses = clausesOf(note.words);
     const pieces = piecesIn(note, clauses);
+    // "Need ten 2x4s for the porch": the same boards, for something else.
+    if (!calls && !tellsOfList(note, clauses, pieces)) continue;
     const fresh = !stands || (calls && pieces.length > 1 && stands.item !== null && stands.item !== itemIn(note));
     if (fresh && pieces.length === 0) continue;
     const list = fresh ? newList(note.area) : stands;
@@ -87,7 +89,14 @@ const newList = (area: string | null): List => ({
 /** A later note that tells of the list's goods, its pieces or what to use first. */
 const about = (note: Said, list: List): boolean =>
   (list.item !== null && itemIn(note) === list.item) ||
+  note.figures.some((f) => /footer/.test(f.quote)) ||
   /\b(?:use (?:it|them|that|those|these) (?:up )?first|footers?|sticks?|cut list|kerf|blade)\b/.test(note.words);
+
+const tellsOfList = (note: Said, clauses: readonly string[], pieces: readonly Piece[]): boolean =>
+  pieces.length > 0 ||
+  kerfIn(note) !== null ||
+  clauses.some((c) => tellsStock(c) || stockIn(note, c).length > 0) ||
+  !/\b(?:need|needs|get|grab|order|buy)\b/.test(note.words);
 
 function take(list: List, note: Said, clauses: readonly string[], pieces: readonly Piece[]): void {
   list.noteIds.push(note.noteId);
