@@ -5,7 +5,7 @@ import { base } from './make.ts';
 import { askedPlan } from './plans/asked.ts';
 import { barePlan, presentPlan } from './plans/coming.ts';
 import { datedPlan } from './plans/dated.ts';
-import { conditionOf, trailingDate, waitBefore } from './plans/dates.ts';
+import { conditionOf, trailingDate, waitBefore, waitText } from './plans/dates.ts';
 import { haveDo, heldBack, letPlan } from './plans/orders.ts';
 import { owedPlan } from './plans/owed.ts';
 import {
@@ -42,7 +42,7 @@ export function readFollowUps(talk: Talk, done: readonly Done[], problems: reado
       who: plan.who,
       due: null,
       notBefore: null,
-      waitingFor: wait ? wait.quote : null,
+      waitingFor: wait ? waitText(wait) : null,
       condition: conditionOf(frame),
     });
   });

@@ -59,7 +59,7 @@ export function readTimes(
     const joined = found.rule === 'time/end-of-day' ? dayAfter(talk, found) : found;
     const from = withOpening(talk, Math.max(joined.from ?? i, claimed), claimed);
     const [start, end] = [talk.tokens[from]!.start, talk.tokens[joined.until - 1]!.end];
-    const clock = clockAfter(talk, joined.until);
+    const clock = joined.clock ?? clockAfter(talk, joined.until);
     // "Monday through wednesday": the second follows the first.
     const opened = out.at(-1);
     if (joined.rule === 'time/weekday' && opened && isThrough(talk, i, claimed) && joined.date < opened.date)

@@ -10,6 +10,8 @@ export interface Found {
   to?: string;
   relation?: TimeRelation;
   hours?: number;
+  /** Local time of day at which a wait ends, `HH:MM`. */
+  clock?: string;
   past?: boolean;
   rule: string;
 }

@@ -209,18 +209,65 @@ function ahead(talk: Talk, i: number, quantity: Quantity, until: number, hours: 
   };
 }
 
+/** The hour at which a wait shorter than a day ends that begins now. */
+const endsAt = (talk: Talk, hours: number) => (hours < 24 ? { clock: addHours(talk.now, hours).slice(11) } : {});
+
+/** "24 hours from 4 pm": when the wait begins, and where its words end; null where no hour of the day is named. */
+function begunAt(talk: Talk, at: number): { from: string; until: number } | null {
+  if (talk.word(at) !== 'from') return null;
+  const [, hour, tight] = /^(\d{1,2})(am|pm)?$/.exec(talk.word(at + 1)) ?? [];
+  const half = tight ?? /^(am|pm)$/.exec(talk.word(at + 2))?.[1];
+  if (!half || Number(hour) < 1 || Number(hour) > 12) return null;
+  const of24 = (Number(hour) % 12) + (half === 'pm' ? 12 : 0);
+  return { from: `${talk.today}T${String(of24).padStart(2, '0')}:00`, until: at + (tight ? 2 : 3) };
+}
+
 function wait(talk: Talk, i: number, quantity: Quantity, until: number, hours: number): Found | null {
+  const begun = begunAt(talk, until);
+  if (begun) {
+    const end = addHours(begun.from, hours);
+    return {
+      until: begun.until,
+      date: dayOf(end),
+      clock: end.slice(11),
+      relation: 'notBefore',
+      hours,
+      rule: 'time/wait',
+    };
+  }
   if (hours < LEAST_HOURS || talk.word(until) === 'from') return null;
   const lead = talk.lead(i);
   const follow = talk.join(until, until + 3);
   if (/\b(?:in a row|business|work|working|lead)\b/.test(follow) || /^(?:of|a (?:day|week|night))\b/.test(follow))
     return null;
   if (SPENT.test(lead) && !SURE_WAIT.test(lead) && !isHeld(lead)) return null;
-  if (isHeld(lead)) return { until, date: endOf(talk, quantity), relation: 'notBefore', hours, rule: 'time/wait' };
+  if (isHeld(lead))
+    return {
+      until,
+      date: endOf(talk, quantity),
+      ...endsAt(talk, hours),
+      relation: 'notBefore',
+      hours,
+      rule: 'time/wait',
+    };
   if (talk.word(i - 1) === 'after' && !talk.toldOfPast(i))
-    return { until, date: endOf(talk, quantity), relation: 'notBefore', hours, rule: 'time/wait' };
+    return {
+      until,
+      date: endOf(talk, quantity),
+      ...endsAt(talk, hours),
+      relation: 'notBefore',
+      hours,
+      rule: 'time/wait',
+    };
   // "Two more days on the mud".
   const more = quantity.more === true && hours >= LEAST_HOURS_ON && !talk.toldOfPast(i);
   if (!more && !WAIT_BEFORE.test(lead) && !WAIT_AFTER.test(follow)) return null;
-  return { until, date: endOf(talk, quantity), relation: 'notBefore', hours, rule: 'time/wait' };
+  return {
+    until,
+    date: endOf(talk, quantity),
+    ...endsAt(talk, hours),
+    relation: 'notBefore',
+    hours,
+    rule: 'time/wait',
+  };
 }

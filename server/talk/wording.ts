@@ -40,6 +40,7 @@ interface Dated {
   state: string;
   due: string | null;
   readyOn: string | null;
+  waitingFor?: string | null;
 }
 
 /** Open, and nothing sets it for a later day. */
@@ -47,10 +48,11 @@ export const isReady = ({ state, readyOn }: Dated, today: string): boolean =>
   state === 'open' && !(readyOn && readyOn > today);
 
 /** When an item can or must be done, told of what is still ahead: `set for 2026-12-01`, `ready 2026-12-01, by 2026-12-04`. */
-export function whenWords({ due, readyOn }: Dated, today: string): string[] {
+export function whenWords({ due, readyOn, waitingFor }: Dated, today: string): string[] {
+  const hour = readyOn === today ? /, until (\d\d:\d\d)$/.exec(waitingFor ?? '')?.[1] : undefined;
   if (readyOn && readyOn > today && readyOn === due) return [`set for ${due}`];
   return [
-    ...(readyOn && readyOn > today ? [`ready ${readyOn}`] : []),
+    ...(readyOn && readyOn > today ? [`ready ${readyOn}`] : hour ? [`ready at ${hour}`] : []),
     ...(due ? [due < today ? `was due ${due}` : `by ${due}`] : []),
   ];
 }

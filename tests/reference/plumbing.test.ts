@@ -8,7 +8,7 @@ import {
   toiletFront,
   toiletSide,
 } from '../../server/takeoff/checks/clearance.ts';
-import { closetBolts } from '../../server/takeoff/checks/closetBolt.ts';
+import { ABOVE, closetBolts } from '../../server/takeoff/checks/closetBolt.ts';
 import { drainSlope } from '../../server/takeoff/checks/drain.ts';
 import { dryerVent } from '../../server/takeoff/checks/dryerVent.ts';
 import { flangeHeight, thickRing } from '../../server/takeoff/checks/flange.ts';
@@ -134,6 +134,19 @@ describe('closet bolts', () => {
     const inches = (v: string | null) => (v === null ? null : f(v));
     expect(closetBolts({ length: inches(length), below: inches(below), foot: inches(foot) }).result).toBe(result);
   });
+
+  it.each([
+    // Closet bolts are 1/4 or 5/16 in (engineerfix.com, "What size nut fits a toilet bolt"). Nut heights: ASME B18.2.2, in
+    // "Nut & washer size chart"; the most by BS 1768 table 2, ordinary nuts.
+    ['1/4', '7/32', '0.224'],
+    ['5/16', '17/64', '0.271'],
+  ])(
+    'the nut on a %s in bolt finds room over the foot, with 1/8 in and more for washers and thread',
+    (_, nut, most) => {
+      expect(ABOVE.sub(nut).compare('1/8')).toBeGreaterThan(0);
+      expect(ABOVE.sub(most).compare('1/8')).toBeGreaterThan(0);
+    },
+  );
 });
 
 describe('clearances at fixtures', () => {

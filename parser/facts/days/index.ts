@@ -1,4 +1,5 @@
 import type { Fact, FollowUp } from '../../types.ts';
+import { waitText } from '../plans/dates.ts';
 import { cutAround } from '../spans/cut.ts';
 import type { Talk } from '../talk.ts';
 import { columns, dot, type Weights } from '../weights.ts';
@@ -30,7 +31,7 @@ function best(answers: readonly Answer[]): Answer {
 }
 
 function withDays(plan: FollowUp, { due, notBefore }: Answer): FollowUp {
-  const wait = notBefore?.time.hours !== undefined ? notBefore.time.quote : null;
+  const wait = notBefore?.time.hours !== undefined ? waitText(notBefore.time) : null;
   return {
     ...plan,
     due: due?.last ?? null,

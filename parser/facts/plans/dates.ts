@@ -2,6 +2,10 @@ import type { TimeMention } from '../../types.ts';
 import type { Frame } from '../frames.ts';
 import type { Talk } from '../talk.ts';
 
+/** What is waited for, as said, with the hour where the wait ends within the day: "three hours, until 11:00". */
+export const waitText = ({ quote, hours, clock }: TimeMention): string =>
+  hours !== undefined && clock !== undefined ? `${quote}, until ${clock}` : quote;
+
 /** The wait that this step comes after: "let it cure 24 hours, then grout", "has to dry overnight before we sand". */
 export function waitBefore(talk: Talk, frame: Frame, at: number): TimeMention | null {
   const own = frame.chunks.find((c) => c.time?.hours !== undefined || c.time?.relation === 'notBefore');

@@ -3,7 +3,7 @@ import { isCopula } from '../chunks.ts';
 import { roleIn } from '../done.ts';
 import { fixIn } from '../flaws/fixed.ts';
 import { base } from '../make.ts';
-import { conditionOf, waitBefore } from '../plans/dates.ts';
+import { conditionOf, waitBefore, waitText } from '../plans/dates.ts';
 import { personIn } from '../plans/told.ts';
 import { phrase, rangeIn, type Talk } from '../talk.ts';
 import { IN_PLACE } from '../words.ts';
@@ -49,7 +49,7 @@ export function followUpIn(talk: Talk, at: number, span: Span): FollowUp | null 
     who: personIn(frame.subject),
     due: null,
     notBefore: null,
-    waitingFor: wait?.quote ?? null,
+    waitingFor: wait ? waitText(wait) : null,
     condition: conditionOf(frame),
   };
 }

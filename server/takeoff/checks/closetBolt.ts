@@ -2,10 +2,13 @@ import Fraction from 'fraction.js';
 import { cannotSay, compare, type Verdict } from './verdict.ts';
 
 const OF = 'closet bolts';
-/** Washer, nut and thread above the foot of the bowl: common practice, no source. */
-const ABOVE = new Fraction(1, 2);
+/**
+ * Room over the foot of the bowl: a hex nut takes 7/32 in on a 1/4 in bolt and 17/64 on 5/16 (ASME B18.2.2, in "Nut & washer
+ * size chart"; the most by BS 1768 table 2: 0.224 and 0.271); the rest, for washers and thread, is common practice, no source.
+ */
+export const ABOVE = new Fraction(1, 2);
 const SOURCE =
-  'engineerfix.com, extra-long toilet bolts: flange to floor, foot of the bowl, and room for the nut; 1/2 in of it common practice';
+  'engineerfix.com, extra-long toilet bolts: flange to floor, foot of the bowl, and room for the nut; hex nut 7/32 to 17/64 in (ASME B18.2.2), with washers and thread 1/2 in, common practice';
 
 export interface ClosetBolts {
   /** All inches; null where not said. Length of the bolt over its head. */

@@ -146,12 +146,13 @@ function hoursOf({ product, label, work, degrees }: Laid, step: Step): { hours: 
 function waitFor(laid: Laid, step: Step, named: Named): ComputedWait {
   const { product, label } = laid;
   const { hours, said } = hoursOf(laid, step);
+  const ready = addHours(laid.from, hours);
   const area = laid.area && !laid.surface.includes(laid.area) ? laid.area : null;
   return {
     task: `${step.verb} the ${[area, laid.surface].filter(Boolean).join(' ')}`.trim(),
     area: laid.area,
-    readyOn: addHours(laid.from, hours).slice(0, 10),
-    waitingFor: `${product.name}, ${hours} h${said}`,
+    readyOn: ready.slice(0, 10),
+    waitingFor: `${product.name}, ${hours} h${said}${hours < 24 ? `, until ${ready.slice(11)}` : ''}`,
     source: label === null ? product.source : 'label time, as said',
     noteId: laid.noteId,
     namedIn: named.noteId,
@@ -179,7 +180,7 @@ function plannedDay(words: string, saidAt: string): string | null {
 
 const NUMBERS = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
 const CLOCK = new RegExp(
-  `\\b(?:at|around|about|by) (\\d{1,2}|${NUMBERS.join('|')})\\b(?! ?(?:inch|foot|feet|of|by|x)\\b)`,
+  `\\b(?:at|around|about|by|from) (\\d{1,2}|${NUMBERS.join('|')})\\b(?! ?(?:inch|foot|feet|of|by|x)\\b)`,
 );
 
 /** When it was done: the last time before the note with the hour it names, "last tile at 11", else when it was told. */
