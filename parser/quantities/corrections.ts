@@ -86,7 +86,8 @@ function countBefore(line: Line, said: readonly Draft[], next: Draft): Draft | n
   const count = said[k - 1];
   if (count?.d !== 1 || count.group || !isCountUnit(count)) return null;
   for (let w = count.until; w < figures[0]!.from; w++) if (!OF_THE.has(line.word(w))) return null;
-  if (group === null && (size.unit?.kind !== 'length' || size.unitFrom !== 'said')) return null;
+  const part = size.d > 1 && size.n < size.d;
+  if (group === null && !part && (size.unit?.kind !== 'length' || size.unitFrom !== 'said')) return null;
   const packed = count.unit?.kind === 'pack';
   // "Five sheets of half inch plywood, sorry, seven": no half inch is taken for seven.
   if (next.unit && isCountUnit(next)) return !packed || next.unit.unit === count.unit!.unit ? count : null;

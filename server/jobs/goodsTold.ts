@@ -130,7 +130,12 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
     const at = match.index + match[0].indexOf(match[1]!);
     const [piece] = piecesOf(match[1]!, at);
     const position = piece && meant(goods, piece.words, openNeed);
-    if (position) tell(position, 'have', at, at + match[1]!.length, null);
+    if (!position) continue;
+    // "There's a bag of toggle bolts in the shop", where they are wanted by the piece.
+    const pack = position.unit === 'each' ? piece.pack : null;
+    tell(position, 'have', at, at + match[1]!.length, pack ? (piece.count ?? 1) : null);
+    const last = out.at(-1);
+    if (pack && last?.position === position) last.fact.unit = pack;
   }
   for (const pattern of [GONE, USED_UP])
     for (const match of said.matchAll(pattern)) {

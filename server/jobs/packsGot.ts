@@ -5,7 +5,7 @@ import type { PackFor } from '../takeoff/types.ts';
 import type { Position } from './materials.ts';
 
 /** What small goods come in: how many to each, only the pack tells. */
-const PACK = /^(?:box|pack|packet|package|bag|card|case|carton|sleeve|bucket|jar|tub|bundle|pallet)$/;
+const PACK = /^(?:box|pack|packet|package|bag|card|case|carton|sleeve|bucket|jar|tub|bundle|pallet|lb)$/;
 
 /** Packs at hand of goods that are wanted by the piece. */
 export interface PacksGot {

@@ -72,6 +72,17 @@ const feetMark: Mend = (words, figures) =>
     },
   );
 
+/** "13 by 11-6": beside feet and inches written with a dash, a bare whole side is feet. */
+const besideFeetInches: Mend = (words, figures) =>
+  words.replace(/\{([NL])(\d+)\} ?(?:x|by) ?\{([NL])(\d+)\}/g, (all, kindA, a: string, kindB, b: string) => {
+    const [told, bare] = kindA === 'L' && kindB === 'N' ? [a, b] : kindA === 'N' && kindB === 'L' ? [b, a] : [];
+    const [feet, side] = [figures[Number(told)], figures[Number(bare)]];
+    const dashed = feet?.unit === 'in' && /^\d+ ?[-–] ?\d+$/.test(feet.quote) && feet.value.compare(48) >= 0;
+    if (!dashed || side!.value.d !== 1n || side!.value.compare(4) < 0 || side!.value.compare(60) > 0) return all;
+    figures[Number(bare)] = measured(side!, 'ft');
+    return all.replace(`{N${bare}}`, `{L${bare}}`);
+  });
+
 /** "Den floor's thirteen and a half by eleven": a place so large, with no inches said, is told in feet. */
 const placeInFeet: Mend = (words, figures) =>
   words.replace(
@@ -88,4 +99,12 @@ const placeInFeet: Mend = (words, figures) =>
   );
 
 /** In the order in which they are put right. */
-export const SIZE_MENDS: readonly Mend[] = [fiveQuarter, feetMark, placeInFeet, partsOfInch, feetOfTile, addedUp];
+export const SIZE_MENDS: readonly Mend[] = [
+  fiveQuarter,
+  feetMark,
+  besideFeetInches,
+  placeInFeet,
+  partsOfInch,
+  feetOfTile,
+  addedUp,
+];

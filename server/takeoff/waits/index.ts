@@ -9,7 +9,7 @@ import type { Product, Step, Work } from './work.ts';
 import { WORKS } from './works.ts';
 
 const LABEL_TIME = saying(
-  '\\b(?:says?|label|bag|tub|can|bucket|box|wants?|needs?|gotta|has to)\\b[^.{]{0,24}{T(\\d+)}|{T(\\d+)} before',
+  '\\b(?:says?|label|bag|tub|can|bucket|box|wants?|needs?|gotta|has to)\\b[^.{]{0,24}{T(\\d+)}|\\b(?:leave|give|let) (?:it|that|them|the [a-z]+)(?: (?:dry|sit|set|cure|at least))* {T(\\d+)}|{T(\\d+)} before',
 );
 const CORRECTS = /\b(?:wrong (?:bag|tub|can|one|bucket)|that was the|it was the|not the)\b/;
 const SURFACE =
@@ -162,7 +162,7 @@ function waitFor(laid: Laid, step: Step, named: Named): ComputedWait {
 
 function labelHours(said: Said): number | null {
   const match = LABEL_TIME.exec(said.words);
-  const figure = match && said.figures[Number(match[1] ?? match[2])];
+  const figure = match && said.figures[Number(match[1] ?? match[2] ?? match[3])];
   return figure ? figure.value.valueOf() * (HOURS[figure.unit ?? ''] ?? 0) || null : null;
 }
 

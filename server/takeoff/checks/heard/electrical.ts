@@ -35,6 +35,7 @@ const DEVICES = saying(
   `${HOW_MANY}?(?:(?:gfcis?|duplex(?:es)?|dimmer|single[- ]pole|three[- ]way)(?: (?:receptacles?|outlets?|switch(?:es)?))?|receptacles?|outlets?|switch(?:es)?|dimmers?|timers?)\\b(?! box)`,
   'g',
 );
+const UNNAMED = saying(`${HOW_MANY}(?:devices?|yokes?)\\b(?! box)`, 'g');
 const LOOSE = saying(`${HOW_MANY}(?:{X(\\d+)}|#?(14|12|10)(?: gauge)?)(?: \\w+)? (?:wires?|conductors?|thhn)\\b`, 'g');
 const STAMPED = saying(
   '\\b(?:stamped|marked|rated|says?|stamp is)(?: at| for)? <N>(?! (?:hours?|amps?))|<N> (?:cube[rsd]?|cubics?|cu)\\b',
@@ -72,10 +73,14 @@ function volumeIn(said: Said): Fraction | null {
 
 const NO_DEVICE = /\b(?:no|without an?y?) (?:devices?|yokes?)\b|\b(?:just|only) (?:a )?(?:splices?|junction)\b/;
 
-const devicesIn = (said: Said, words: string): BoxFill['devices'] =>
-  (NO_DEVICE.test(words) ? [] : [...words.matchAll(DEVICES)]).flatMap((match) =>
-    Array.from({ length: Math.min(countOf(said, match[1], match[2]) ?? 1, 6) }, () => ({ gauge: null })),
-  );
+/** "Two devices", else those named one by one, whichever are more. */
+function devicesIn(said: Said, words: string): BoxFill['devices'] {
+  if (NO_DEVICE.test(words)) return [];
+  const counted = (pattern: RegExp) =>
+    [...words.matchAll(pattern)].reduce((sum, match) => sum + (countOf(said, match[1], match[2]) ?? 1), 0);
+  const length = Math.min(Math.max(counted(DEVICES), counted(UNNAMED)), 12);
+  return Array.from({ length }, () => ({ gauge: null }));
+}
 
 function clampsIn(words: string): boolean | null {
   if (/\b(?:no|without)(?: (?:internal|inside|cable|wire))* clamps?\b|\bclamps? (?:are |is )?outside\b/.test(words))
