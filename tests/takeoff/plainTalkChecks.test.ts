@@ -8,6 +8,8 @@ it.each<[string, string[]]>([
     'single gang box 18 cubic inch, three 14 2 romex coming in with ground, one receptacle, no clamps, will that fit',
     ['box fill: fits: 18 cu in'],
   ],
+  // (6 + 1 + 2 + 2) x 2.25 = 24.75.
+  ['three 12/2s, two devices and grounds in an 18 cube box, is that ok', ['box fill: does not fit: 24.75 cu in']],
   // (8 + 1 + 1 + 2) x 2.25 = 27, against 12.5.
   ['four 12/2 in an old metal box 3x2x2 1/2 with a switch, clamps inside', ['box fill: does not fit: 27 cu in']],
   ['breaker in the panel is a thirty and the dryer line is ten three', ['wire size and breaker: fits: 30 A']],

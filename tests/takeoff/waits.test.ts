@@ -100,3 +100,15 @@ it('a step told after the wait is over opens nothing', () => {
   const { state } = play(at('01T09:00', 'grouted the shower floor'), at('09T09:00', 'they can use the shower now'));
   expect(state.items.filter((i) => /grout, \d+ h/.test(i.waitingFor ?? ''))).toEqual([]);
 });
+
+describe('a wait shorter than a day says until what hour', () => {
+  it.each([
+    ['second coat is on in the bath, give it three hours before we tape', 'three hours, until 12:00'],
+    ['let the primer dry two hours then roll the ceiling', 'two hours, until 11:00'],
+    ['Let the caulk sit 6 hours from 9 am before anyone paints the trim', '6 hours from 9 am, until 15:00'],
+    ["it's 24 hours from 4 pm on the thinset, then grout the hall", '24 hours from 4 pm, until 16:00'],
+    ["primer's on the den walls. leave it two hours then first coat", 'primer, 2 h on the label, until 11:00'],
+  ])('%s', (text, waits) => {
+    expect(play(at('09T09:00', text)).state.items.map((i) => i.waitingFor)).toContain(waits);
+  });
+});

@@ -60,7 +60,8 @@ function bareLot(chunks: readonly Chunk[], k: number, from: number): Lot | null 
   while (chunks[i] && /^(,|\(|qty|:)$/.test(chunks[i]!.word)) i++;
   const trailing = chunks[i]?.quantity;
   const counts = trailing && isCount(trailing) && (/^(x|qty|\(|×)/i.test(trailing.quote) || trailing.unit === 'each');
-  const amount = trailing && (counts || trailing.takenBackFrom !== undefined) ? trailing : null;
+  const amount =
+    trailing && (counts || (trailing.takenBackFrom !== undefined && trailing.unitKind !== 'length')) ? trailing : null;
   // "An inch and a half slip nut": the figure has taken the article.
   const one = !amount && /^an? /.test(chunks[k]!.quantity?.quote ?? '');
   return lotOf(one ? 'article' : 'bare', from, amount ? i + 1 : until, {

@@ -21,7 +21,9 @@ export function nameAndSizes(
   const inner = chunks.slice(at, end).filter((c, k) => c.kind !== 'mark' && !joinsPair(chunks, at + k));
   const marks = end - at - inner.length;
   // "A gallon of primer, no wait, two gallons": the figure that now holds is its count.
-  const restated = inner.findIndex((c, k) => k > 0 && c.quantity?.takenBackFrom !== undefined);
+  const restated = inner.findIndex(
+    (c, k) => k > 0 && c.quantity?.takenBackFrom !== undefined && c.quantity.unitKind !== 'length',
+  );
   const cut =
     restated > 0
       ? restated
