@@ -46,7 +46,7 @@ describe('waits by published ranges, safe end', () => {
       // Latex paint, recoat 2 to 4 h: engineerfix.com, "how long should latex paint dry between coats".
       'paint',
       ['01T08:00', 'painted the walls, second coat is next'],
-      ['recoat the bath walls: paint, 4 h at 70 F: 2026-06-01'],
+      ['recoat the bath walls: paint, 4 h at 70 F, until 12:00: 2026-06-01'],
     ],
     [
       // Drying-type compound, 24 h a coat: finehomebuilding.com, "One-day taping".
@@ -72,7 +72,7 @@ describe('waits by published ranges, safe end', () => {
 
   it('a label time said beats the range, and the range of another product replaces it', () => {
     expect(waits(['01T10:00', 'floor is set with rapid set, bag says 2 hours then grout'])).toEqual([
-      'grout the bath floor: rapid thinset, 2 h on the label: 2026-06-01',
+      'grout the bath floor: rapid thinset, 2 h on the label, until 12:00: 2026-06-01',
     ]);
     expect(
       waits(['01T10:00', 'floor is set with rapid set, then grout'], ['01T12:00', 'wrong bag, that was unmodified']),
