@@ -143,6 +143,8 @@ for (const name of [
   'opened-8',
   'sealed-7',
   'sealed-8',
+  'opened-9',
+  'sealed-9',
 ]) {
   const phrases = jsonLines<Phrase>(`../../fixtures/phrases/${name}.jsonl`);
   console.log(`Quantities, ${name} (${phrases.length} phrases)`);
