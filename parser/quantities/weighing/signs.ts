@@ -80,6 +80,19 @@ function* around(line: Line, at: number, step: -1 | 1): Generator<string> {
   }
 }
 
+const JOINS = /^(?:a|an|the|of|in|on|at|to|for|from|by|with|and|or|but|so|is|are|was|were|it|he|she|they|we|i|you|that|this)$/;
+const FURTHEST_HEAD = 4;
+
+/** "Old work boxes", "spare poles": how many words on the plural stands that the number would count. */
+function headOf(line: Line, until: number): string {
+  for (let k = 0; k < FURTHEST_HEAD; k++) {
+    const token = line.tokens[until + k];
+    if (token?.kind !== 'word' || JOINS.test(token.word)) return 'none';
+    if (kindOf(line, until + k) === '-s') return String(k);
+  }
+  return 'none';
+}
+
 /** Everything about a bare number and its neighbours that may tell whether it counts or measures anything. */
 export function signsOf(line: Line, draft: Draft, said: { units: number; claims: number; bare: number }): string[] {
   const { from, until } = draft;
@@ -104,6 +117,7 @@ export function signsOf(line: Line, draft: Draft, said: { units: number; claims:
   out.push(`${left} _ ${right}`, `${before} _. ${right}`, `${left} ._ ${behind}`);
   out.push(`${kindOf(line, from - 2)} ${left} _`, `${line.word(from - 2)} ${before} _`);
   out.push(`_ ${right} ${kindOf(line, until + 1)}`, `_. ${behind} ${kindOf(line, until + 1)}`);
+  out.push(`head ${headOf(line, until)}`, `${left} head ${headOf(line, until)}`, `${form} ${left} ${right}`);
   for (const word of around(line, from - 1, -1)) out.push(`b ${word}`);
   for (const word of around(line, until, 1)) out.push(`a ${word}`);
   out.push(`units ${Math.min(said.units, 2)}`, `claims ${Math.min(said.claims, 2)}`, `bare ${Math.min(said.bare, 3)}`);
