@@ -7,6 +7,7 @@ import { doubtTeens, shareUnits, tie } from './group.ts';
 import { hedge } from './hedges.ts';
 import { Line } from './line.ts';
 import { claimsIn, type PlacedClaim } from './others/index.ts';
+import { sayVolts } from './volts.ts';
 import { countless } from './weighing/index.ts';
 
 /**
@@ -28,6 +29,7 @@ export function readQuantities(
   tie(line, drafts);
   const standing = correct(line, tokens, drafts);
   shareUnits(standing);
+  sayVolts(standing);
   doubtTeens(line, standing);
   for (let i = 1; i < standing.length; i++) unimply(line, standing[i - 1]!, standing[i]!);
   for (const draft of standing) hedge(line, draft);

@@ -80,7 +80,8 @@ function* around(line: Line, at: number, step: -1 | 1): Generator<string> {
   }
 }
 
-const JOINS = /^(?:a|an|the|of|in|on|at|to|for|from|by|with|and|or|but|so|is|are|was|were|it|he|she|they|we|i|you|that|this)$/;
+const JOINS =
+  /^(?:a|an|the|of|in|on|at|to|for|from|by|with|and|or|but|so|is|are|was|were|it|he|she|they|we|i|you|that|this)$/;
 const FURTHEST_HEAD = 4;
 
 /** "Old work boxes", "spare poles": how many words on the plural stands that the number would count. */

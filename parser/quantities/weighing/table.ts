@@ -93,17 +93,17 @@ export const COUNTING = `
 # letter _	-49
 # unit _	-86
 # word _	-61
-\$ ._ 	-22
-\$ ._ ,	-41
-\$ ._ .	-46
-\$ _ #	-22
-\$ _ ,	-41
-\$ _ .	-46
-\$ _ word	-52
-\$ _. #	-22
-\$ _. ,	-41
-\$ _. .	-46
-\$ _. word	-52
+$ ._ 	-22
+$ ._ ,	-41
+$ ._ .	-46
+$ _ #	-22
+$ _ ,	-41
+$ _ .	-46
+$ _ word	-52
+$ _. #	-22
+$ _. ,	-41
+$ _. .	-46
+$ _. word	-52
 's -ing _	86
 's ._ 	54
 's ._ ,	21
@@ -136,7 +136,7 @@ export const COUNTING = `
 + _ word	49
 + _. -s	27
 + _. word	49
-, \$ _	-54
+, $ _	-54
 , 's _	41
 , -ed _	15
 , -ing _	25
@@ -241,7 +241,7 @@ export const COUNTING = `
 -s word _	31
 . 
  _	-18
-. \$ _	-55
+. $ _	-55
 . -ed _	57
 . ._ )	-55
 . ._ :	-14
@@ -909,7 +909,7 @@ export const COUNTING = `
 6 x _	12
 60 figures 2	13
 60 l 	24
-60 l \$	-48
+60 l $	-48
 60 l ,	-14
 60 l -	-54
 60 l .	41
@@ -950,7 +950,7 @@ export const COUNTING = `
 60 l wants	56
 60 l x	51
 60 l. #	24
-60 l. \$	-48
+60 l. $	-48
 60 l. 's	30
 60 l. ,	-14
 60 l. -	-54
@@ -1016,7 +1016,7 @@ export const COUNTING = `
 60 x _	19
 9 _. 1	-42
 99 l 	-39
-99 l \$	-41
+99 l $	-41
 99 l about	30
 99 l an	-72
 99 l at	15
@@ -1029,7 +1029,7 @@ export const COUNTING = `
 99 l to	68
 99 l was	73
 99 l. #	-39
-99 l. \$	-41
+99 l. $	-41
 99 l. 's	64
 99 l. -s	13
 99 l. one	-76
@@ -1060,7 +1060,7 @@ export const COUNTING = `
 99 words	54
 99 words round	-12
 999 0figures 4	-70
-999 l \$	-50
+999 l $	-50
 999 l ,	-33
 999 l -	-22
 999 l .	43
@@ -1093,7 +1093,7 @@ export const COUNTING = `
 999 l wants	20
 999 l was	-46
 999 l x	-46
-999 l. \$	-50
+999 l. $	-50
 999 l. 's	37
 999 l. ,	-33
 999 l. -	-22
@@ -1167,7 +1167,7 @@ export const COUNTING = `
 9999 figures 4	-47
 9999 figures 5	-43
 9999 l 	-29
-9999 l \$	-22
+9999 l $	-22
 9999 l ,	13
 9999 l -	-24
 9999 l at	138
@@ -1176,7 +1176,7 @@ export const COUNTING = `
 9999 l in	-26
 9999 l switch	-45
 9999 l. #	-29
-9999 l. \$	-22
+9999 l. $	-22
 9999 l. 's	34
 9999 l. ,	13
 9999 l. -	-24
@@ -2320,7 +2320,7 @@ another _. .	-29
 another _. word	-28
 apartment _. word	-36
 are _. word	47
-at \$ _	-15
+at $ _	-15
 at _. #	18
 at _. ,	13
 at _. -	44
@@ -3237,7 +3237,7 @@ figures 1 r. :	-64
 figures 1 r. unit	-26
 figures 1 r. word	29
 figures 2 l. #	19
-figures 2 l. \$	-62
+figures 2 l. $	-62
 figures 2 l. 's	58
 figures 2 l. -	-15
 figures 2 l. -ed	49
@@ -3262,7 +3262,7 @@ figures 2 r. :	-35
 figures 2 r. letter	35
 figures 2 r. unit	41
 figures 2 r. word	-23
-figures 3 l. \$	-50
+figures 3 l. $	-50
 figures 3 l. ,	60
 figures 3 l. -	17
 figures 3 l. -s	31
@@ -3407,7 +3407,7 @@ it's a _	-44
 l1 	24
 l1 
 	-82
-l1 \$	-116
+l1 $	-116
 l1 (	20
 l1 +	73
 l1 ,	38
@@ -3646,7 +3646,7 @@ l1 x	41
 l1 zone	-68
 l1 £	-72
 l1. #	14
-l1. \$	-116
+l1. $	-116
 l1. 's	70
 l1. (	20
 l1. +	73
@@ -5296,7 +5296,7 @@ with _. -s	46
 with _. one	-43
 with _. word	37
 with the _	-18
-word \$ _	-79
+word $ _	-79
 word 's _	47
 word ( _	61
 word + _	25
