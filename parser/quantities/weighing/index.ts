@@ -6,8 +6,9 @@ import { COUNTING } from './table.ts';
 
 const { counts } = columns(COUNTING, ['counts']);
 
-/** Below this nothing is read, above it and below the next it is asked about. Chosen by totals on notes and phrases not learned from. */
-const NONE = -1.5;
+/** Below these nothing is read. Chosen where one in thirty bare numbers, and one in 120 with a unit, of files not learned from falls below. */
+const LEAST_BARE = -1.7;
+const LEAST_WITH_UNIT = -1.2;
 
 /** A number alone in what was said answers a question: nothing stands beside it to be weighed. */
 const MOST_ALONE = 2;
@@ -16,18 +17,17 @@ const MOST_ALONE = 2;
 export const isBare = (draft: Draft) => draft.unit === null && draft.unitFrom === 'none';
 
 /**
- * Bare numbers that, by their neighbours, neither count nor measure: "local three seventeen", "take the four oh one". What
- * was said of no thing and in no unit is left out rather than guessed at.
+ * Numbers that, by their neighbours, neither count nor measure: "local three seventeen", "take the four oh one", "a load off
+ * my mind". They are left out rather than guessed at.
  */
 export function countless(line: Line, drafts: readonly Draft[], claims: number): Draft[] {
-  const bare = drafts.filter(isBare);
-  if (bare.length === 0) return [];
-  const said = { units: drafts.length - bare.length, claims, bare: bare.length };
-  const weak = bare.filter(
+  const bare = drafts.filter(isBare).length;
+  const said = { units: drafts.length - bare, claims, bare };
+  const weak = drafts.filter(
     (draft) =>
       draft.group?.kind !== 'pair' &&
       line.tokens.length - (draft.until - draft.from) > MOST_ALONE &&
-      dot(counts, signsOf(line, draft, said)) < NONE,
+      dot(counts, signsOf(line, draft, said)) < (isBare(draft) ? LEAST_BARE : LEAST_WITH_UNIT),
   );
   // "Four or seven": both or none.
   return weak.filter(({ group }) => !group || drafts.every((d) => d.group?.id !== group.id || weak.includes(d)));
