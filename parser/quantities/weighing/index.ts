@@ -6,9 +6,9 @@ import { COUNTING } from './table.ts';
 
 const { counts } = columns(COUNTING, ['counts']);
 
-/** Below these nothing is read. Chosen where one in thirty bare numbers, and one in 120 with a unit, of files not learned from falls below. */
-const LEAST_BARE = -1.7;
-const LEAST_WITH_UNIT = -1.2;
+/** Below these nothing is read. Chosen where one in fifty bare numbers, and one in 200 with a unit, of files not learned from falls below. */
+const LEAST_BARE = -2.4;
+const LEAST_WITH_UNIT = -2;
 
 /** A number alone in what was said answers a question: nothing stands beside it to be weighed. */
 const MOST_ALONE = 2;
@@ -26,6 +26,7 @@ export function countless(line: Line, drafts: readonly Draft[], claims: number):
   const weak = drafts.filter(
     (draft) =>
       draft.group?.kind !== 'pair' &&
+      draft.unit?.kind !== 'time' &&
       line.tokens.length - (draft.until - draft.from) > MOST_ALONE &&
       dot(counts, signsOf(line, draft, said)) < (isBare(draft) ? LEAST_BARE : LEAST_WITH_UNIT),
   );
