@@ -35,11 +35,13 @@ export function readQuantities(
   for (const draft of standing) hedge(line, draft);
   const read = apart(standing);
   const none = countless(line, read, claims.length);
-  const kept = none.length ? read.filter((draft) => !none.includes(draft)) : read;
-  const aside = none.map(({ from, until }): PlacedClaim => ({ from, until, kind: 'label' }));
+  const kept = none.size ? read.filter((draft) => !none.has(draft)) : read;
+  const aside = [...none].map(({ from, until }): PlacedClaim => ({ from, until, kind: 'label' }));
   return {
     quantities: kept.map((draft, i) => readingOf(draft, line, tokens, text, placeIn(kept, i))),
-    notQuantities: [...claims, ...aside].sort((a, b) => a.from - b.from).map((claim) => setAside(claim, line, text)),
+    notQuantities: (aside.length ? [...claims, ...aside].sort((a, b) => a.from - b.from) : claims).map((claim) =>
+      setAside(claim, line, text),
+    ),
   };
 }
 

@@ -146,13 +146,10 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
   if (name === 't') return digits && (LOOSE.has(next) || (next === 'of' && LOOSE.has(line.word(until + 1))));
   if (name === '#') return tight && digits && line.tokens[until]?.kind !== 'number';
   // "Ask in 4C": a door's number; degrees stand after words of warmth.
-  if (name === 'c' && /^(?:in|at|unit|from|for)$/.test(line.word(from - 2)) && !tempered(line, from)) return false;
-  // "Apartment 3 C": a letter that stands apart is a degree only of warmth.
   if (
     name === 'c' &&
-    !tight &&
-    !tempered(line, from) &&
-    !/^(?:at|was|is|to|around|about|below|above|under|over|minus|-)$/.test(line.word(from - 2))
+    /^(?:in|at|unit|from|for|not|apartment|apt|flat|suite|room|rm|door|item|bay)$/.test(line.word(from - 2)) &&
+    !tempered(line, from)
   )
     return false;
   if (LETTERS.has(name))

@@ -24,7 +24,6 @@ import { talkedWhile } from './whiles.ts';
 const RULES: readonly ClaimRule[] = [
   phone,
   keyed,
-  row,
   one,
   money,
   age,
@@ -40,6 +39,7 @@ const RULES: readonly ClaimRule[] = [
   heading,
   label,
   numbered,
+  row,
   juxtaposed,
   ofTalk,
   talkedWhile,

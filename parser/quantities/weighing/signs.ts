@@ -103,12 +103,7 @@ export function signsOf(line: Line, draft: Draft, said: { units: number; claims:
   const right = kindOf(line, until);
   const [before, behind] = [line.word(from - 1), line.word(until)];
   const out = ['any', `size ${size}`, `form ${form}`, `${size} ${form}`];
-  const unit = draft.unit?.unit ?? 'none';
-  const kind = draft.unit?.kind ?? 'none';
-  const how = `${draft.unitFrom} ${draft.shape}`;
-  out.push(`u ${unit}`, `k ${kind}`, `h ${how}`, `${kind} ${how}`, `${unit} ${size}`, `${kind} ${form}`);
-  out.push(`${kind} l ${before}`, `${kind} l. ${left}`, `${kind} r ${behind}`, `${kind} r. ${right}`);
-  out.push(`w ${line.word(from)}`, `w ${line.word(from)} ${kind}`);
+  out.push(`w ${line.word(from)}`);
   const rule = draft.rule === 'quantity/whole' ? (draft.group?.kind ?? '') : draft.rule;
   out.push(`rule ${rule}`);
   for (const [name, at, step] of [
