@@ -38,7 +38,9 @@ export const writtenHour: ClaimRule = (line, i) => {
   const next = line.word(i + 1);
   if (/^(?:sharp|am|pm|ish)$/.test(next)) return { until: i + 2, kind: 'clock' };
   const ends = endsPhrase(line, i + 1) && !/^(?:by|x|×|of|["'”’%/-])$/.test(next);
-  return ARRIVING.has(line.word(i - 1)) && ends && !unitAt(line, i + 1, line.number(i))
+  // "1700 by 700": a size.
+  const sized = line.word(i - 1) === 'by' && line.tokens[i - 2]?.kind === 'number';
+  return ARRIVING.has(line.word(i - 1)) && !sized && ends && !unitAt(line, i + 1, line.number(i))
     ? { until: i + 1, kind: 'clock' }
     : null;
 };

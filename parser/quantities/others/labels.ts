@@ -51,7 +51,7 @@ export const label: ClaimRule = (line, i) => {
     return claim(number.until);
   if (number.d !== 1) return null;
   const before = nameBefore(line, i);
-  if (isRoomIn(line, i, number)) return claim(number.until);
+  if (isRoomIn(line, i, number) || isListOfNames(line, i, number)) return claim(number.until);
   if (before === '#' && line.tight(i)) return claim(number.until);
   if (isLettered(line, i)) return claim(number.until);
   if (
@@ -78,7 +78,6 @@ export const label: ClaimRule = (line, i) => {
   // "Apartment 3 C", "item 3a".
   if (mark?.spaced && HOMES.has(before) && /^[B-H]$/.test(mark.text)) return claim(number.until + 1);
   if (mark && !mark.spaced && PARAGRAPHS.has(before) && /^[a-h]$/.test(mark.text)) return claim(number.until + 1);
-  if (isListOfNames(line, i, number)) return claim(number.until);
   if (unitAt(line, number.until, number) || (mark?.kind === 'mark' && !mark.spaced && /^["'/%”’]$/.test(mark.text)))
     return null;
   if (named) return next === 'by' || next === 'x' ? null : claim(wholeName(line, number.until));

@@ -92,7 +92,11 @@ function isNextOfName(line: Line, i: number, last: { from: number; until: number
   const number = line.number(i);
   if (number?.shape !== 'whole' || number.article || unitAt(line, number.until, number)) return false;
   const next = line.tokens[number.until];
-  const ends = endsPhrase(line, number.until) || /^[A-H]$/.test(next!.text) || DOES.test(next!.word);
+  const ends =
+    endsPhrase(line, number.until) ||
+    /^[A-H]$/.test(next!.text) ||
+    /^(?:are|were|aren't|weren't)$/.test(next!.word) ||
+    DOES.test(next!.word);
   return ends && !/^(?:by|x|×|of|more|on|in|at|for|["'”’%/-])$/.test(next?.word ?? '');
 }
 

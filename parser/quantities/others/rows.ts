@@ -5,6 +5,8 @@ import { type Claim, type ClaimRule, isDigits } from './claim.ts';
 
 /** So many numbers side by side, with nothing that joins them, count nothing. */
 const FEWEST = 4;
+/** No name is longer: a longer row is read on from there. */
+const LONGEST = 24;
 
 const isSaid = (line: Line, at: number) =>
   ONES.has(line.word(at)) ||
@@ -16,7 +18,7 @@ const isSaid = (line: Line, at: number) =>
 export const row: ClaimRule = (line, i) => {
   if (!isSaid(line, i) || /^(?:by|x|×|point|and|at)$/.test(line.word(i - 1)) || isDigits(line, i - 1)) return null;
   let until = i;
-  while (isSaid(line, until)) until++;
+  while (until - i < LONGEST && isSaid(line, until)) until++;
   if (until - i < FEWEST || line.word(until) === 'thousand' || line.word(until) === 'point') return null;
   const after = lastCounted(line, i, until);
   // "Six six ten ten, five rolls": the last of them counts what is behind it.
