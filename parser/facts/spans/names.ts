@@ -1,8 +1,8 @@
 import type { Fact, Span } from '../../types.ts';
+import { mostAgreed } from '../agreed.ts';
 import { plainName } from '../plainNames.ts';
 import type { Talk } from '../talk.ts';
 import { columns, dot, type Weights } from '../weights.ts';
-import { mostAgreed } from './agreed.ts';
 import { KINDS, type SpanKind } from './features.ts';
 import { NAMES } from './namesTable.ts';
 import { possibleNames, type Ruled } from './possible.ts';
@@ -30,5 +30,5 @@ export function nameIn(cut: Talk, span: Span, kind: SpanKind, ruled: Ruled, othe
     words,
     weight: parts.reduce((sum, signs) => sum + weigh(signs), 0),
   }));
-  return plainName(mostAgreed(names, cut.text.slice(span.start, span.end)));
+  return plainName(mostAgreed(names, cut.text.slice(span.start, span.end))?.words ?? '');
 }

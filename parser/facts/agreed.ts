@@ -1,6 +1,6 @@
-import { wordsOf } from '../../trade/likeness.ts';
+import { wordsOf } from '../trade/likeness.ts';
 
-/** A name that a span may have, and what speaks for it. */
+/** A name that something may have, and what speaks for it. */
 export interface Weighed {
   words: string;
   weight: number;
@@ -13,11 +13,11 @@ const FLATTER = 1.5;
 
 /**
  * The name that agrees best with all that are likely: where one of two things may be meant, the name that holds both is
- * right more often than either. Empty where there is no name.
+ * right more often than either. Null where there is no name.
  *
- * @param said the words of the span: what they say, a name need not say again
+ * @param said the words that the fact quotes: what they say, a name need not say again
  */
-export function mostAgreed(names: readonly Weighed[], said: string): string {
+export function mostAgreed<N extends Weighed>(names: readonly N[], said: string): N | null {
   const asked = names
     .filter(({ words }) => words)
     .sort((a, b) => b.weight - a.weight)
@@ -27,14 +27,14 @@ export function mostAgreed(names: readonly Weighed[], said: string): string {
     words: wordsOf(words),
     odds: Math.exp((weight - asked[0]!.weight) / FLATTER),
   }));
-  let best = '';
+  let best: N | null = null;
   let most = Number.NEGATIVE_INFINITY;
   held.forEach((own, i) => {
     const agreed = held.reduce(
       (sum, other) => sum + other.odds * (own === other ? 1 : agreement(own.words, other.words, around)),
       0,
     );
-    if (agreed > most) [best, most] = [asked[i]!.words, agreed];
+    if (agreed > most) [best, most] = [asked[i]!, agreed];
   });
   return best;
 }
