@@ -25,6 +25,7 @@ export function learnReadings(choices: readonly Choice[]): Record<Column, Map<st
     const [column, name] = sign.split('\t') as [Column, string];
     if (Math.abs(weight) >= LEAST) out[column].set(name, weight);
   }
-  for (const column of ['bare', 'said'] as const) out[column].set('any', (out[column].get('any') ?? 0) + READINESS[column]);
+  for (const column of ['bare', 'said'] as const)
+    out[column].set('any', (out[column].get('any') ?? 0) + READINESS[column]);
   return out;
 }

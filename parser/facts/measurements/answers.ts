@@ -2,6 +2,7 @@ import type { Talk } from '../talk.ts';
 import type { Figure } from './figures.ts';
 import { type Earlier, unitsNear } from './near.ts';
 import { signsOf } from './signs.ts';
+import { isNoun, stemOf } from './telling.ts';
 
 /** Units that a figure without one may have, whatever the rest of the note tells: those that notes leave out often enough. */
 const UNITS = [
@@ -49,7 +50,7 @@ export function answersFor(talk: Talk, figure: Figure, system: string, earlier: 
     : (['bare', reads] as const);
   if (said && !STANDS_FOR[said]) return [none, { unit: said, signs: [is] }];
   const near = unitsNear(talk, figure, earlier);
-  const possible = said ? STANDS_FOR[said]! : [...new Set([...UNITS, ...near.keys()])];
+  const possible = said ? STANDS_FOR[said]! : unitsFor(figure, near.keys());
   return [
     none,
     ...possible.map((u): Answer => {
@@ -58,5 +59,28 @@ export function answersFor(talk: Talk, figure: Figure, system: string, earlier: 
     }),
   ];
 }
+
+const LENGTHS = /^(?:in|ft|mm|cm|m)$/;
+
+/** Units that a bare figure may have: the common ones and those `told` near it; of two sides only lengths. */
+function unitsFor(figure: Figure, told: Iterable<string>): string[] {
+  const all = [...new Set([...UNITS, ...told])];
+  if (figure.sides.length < 2) return all;
+  return all.filter((u) => LENGTHS.test(u) && !(u === 'in' && isPlan(figure)));
+}
+
+/** Two sides of a place, in whole or half units: "the room's twelve by fourteen". Never inches (common practice, no source). */
+function isPlan({ frame, from, sides }: Figure): boolean {
+  const noun = frame.chunks.slice(0, from).findLast(isNoun);
+  return (
+    noun !== undefined &&
+    PLACES.test(stemOf(noun)) &&
+    sides.every(({ value }) => value.d <= 2n && value.compare(5) >= 0 && value.compare(60) <= 0)
+  );
+}
+
+/** Places whose two bare sides are told in feet or metres. */
+const PLACES =
+  /\b(?:(?:bed|bath|living |dining |laundry |family )?room|kitchen|deck|patio|porch|slab|yard|lawn|garage|driveway|basement|attic|shed|barn)$/;
 
 const isColumn = (unit: string): unit is (typeof UNITS)[number] => (UNITS as readonly string[]).includes(unit);

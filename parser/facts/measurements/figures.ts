@@ -32,8 +32,7 @@ export function figuresIn(talk: Talk, taken: ReadonlySet<Quantity>): Figure[] {
       if (q.unitFrom !== 'none' && !isReadIn(q)) return;
       const last = out.at(-1);
       const unit = q.unitFrom === 'none' ? null : q.unit;
-      const isSide = q.group?.kind === 'pair' && last?.sides[0]!.group?.id === q.group.id;
-      if (isSide && last.at === at && last.unit === unit) {
+      if (last && last.at === at && last.unit === unit && isSideOf(last, q)) {
         last.sides.push(q);
         Object.assign(last, { until: k + 1, end });
       } else out.push({ at, frame, from: k, until: k + 1, start, end, sides: [q], unit });
@@ -41,3 +40,6 @@ export function figuresIn(talk: Talk, taken: ReadonlySet<Quantity>): Figure[] {
   });
   return out;
 }
+
+const isSideOf = ({ sides }: Figure, q: Quantity) =>
+  q.group?.kind === 'pair' && sides.some(({ group }) => group?.id === q.group!.id);
