@@ -1,3 +1,4 @@
+import { isCopula } from '../chunks.ts';
 import type { Talk } from '../talk.ts';
 import type { Figure } from './figures.ts';
 import { type Earlier, unitsNear } from './near.ts';
@@ -42,6 +43,7 @@ export interface Answer {
 
 /** Every way to read a figure. A unit that was said is kept, but where it may stand for others. */
 export function answersFor(talk: Talk, figure: Figure, system: string, earlier: readonly Earlier[]): Answer[] {
+  if (isPlanInFeet(figure, system)) return [{ unit: 'ft', signs: [] }];
   const { reads, unit } = signsOf(talk, figure, system);
   const said = figure.unit;
   const none: Answer = { unit: null, signs: [] };
@@ -66,20 +68,24 @@ const LENGTHS = /^(?:in|ft|mm|cm|m)$/;
 function unitsFor(figure: Figure, told: Iterable<string>): string[] {
   const all = [...new Set([...UNITS, ...told])];
   if (figure.sides.length < 2) return all;
-  return all.filter((u) => LENGTHS.test(u) && !(u === 'in' && isPlan(figure)));
+  return all.filter((u) => LENGTHS.test(u));
 }
 
-/** Two sides of a place, in whole or half units: "the room's twelve by fourteen". Never inches (common practice, no source). */
-function isPlan({ frame, from, sides }: Figure): boolean {
-  const noun = frame.chunks.slice(0, from).findLast(isNoun);
+/** "The room's twelve by fourteen", "deck 12 x 16": two sides of a place, told in feet where nothing is metric (common practice, no source). */
+function isPlanInFeet({ frame: { chunks }, from, until, sides, unit }: Figure, system: string): boolean {
+  const at = chunks.slice(0, from).findLastIndex(isNoun);
   return (
-    noun !== undefined &&
-    PLACES.test(stemOf(noun)) &&
+    unit === null &&
+    sides.length === 2 &&
+    at >= 0 &&
+    PLACES.test(stemOf(chunks[at]!)) &&
+    chunks.slice(at + 1, from).every((c) => c.verb || isCopula(c)) &&
+    !(chunks[until] && isNoun(chunks[until])) &&
+    /^(?:us|none)$/.test(system) &&
     sides.every(({ value }) => value.d <= 2n && value.compare(5) >= 0 && value.compare(60) <= 0)
   );
 }
 
-/** Places whose two bare sides are told in feet or metres. */
 const PLACES =
   /\b(?:(?:bed|bath|living |dining |laundry |family )?room|kitchen|deck|patio|porch|slab|yard|lawn|garage|driveway|basement|attic|shed|barn)$/;
 

@@ -31,7 +31,7 @@ function formOf(q: Quantity): string {
 }
 
 const METRIC = /^(?:mm|cm|m|C|kPa|sq m|bar|L|kg|micron|mm\/m|L\/s)$/;
-const US = /^(?:in|ft|yd|F|psi|sq ft|gal|lb|oz|in\/ft|gpm|cfm|square|in wc|inWC)$/;
+const US = /^(?:in|ft|yd|F|psi|sq ft|gal|lb|oz|in\/ft|gpm|cfm|square|in wc)$/;
 
 /** How metric what the note says with a unit is. */
 export function systemOf(talk: Talk): string {
@@ -43,6 +43,7 @@ export function systemOf(talk: Talk): string {
   return metric && us ? (metric > us ? 'both+' : 'both') : metric ? 'metric' : us ? 'us' : 'none';
 }
 
+/** What is seen of a figure; `system` is the note's (`systemOf`). */
 export function signsOf(talk: Talk, figure: Figure, system: string): Signs {
   const { frame, from, until, at } = figure;
   const { chunks } = frame;
