@@ -3,6 +3,11 @@ import { stemOf } from './telling.ts';
 
 /** What figures are read of: words that go with one sort of unit, though most are met too seldom to be learned singly. */
 const TOPICS: readonly (readonly [topic: string, words: RegExp])[] = [
+  ['of heat', /^(?:temp|temps|temperature|thermometer)$/],
+  ['of pressure', /^(?:pressure|gauge|psi|precharge)$/],
+  ['of moisture', /^(?:moisture|humidity|rh)$/],
+  ['of current', /^(?:amp|amps|amperage|current)$/],
+  ['of voltage', /^(?:volt|volts|voltage)$/],
   [
     'heat',
     /^(?:temp|temps|temperature|thermostat|tstat|t-stat|stat|heat|heater|heating|hot|cold|warm|cool|cooling|superheat|subcool|subcooling|supply|return|tempering|mixing|mixer|thermometer|degree|fridge|freezer|oven|boiler|furnace|water heater|register|air|attic|aquastat|cylinder|scald|delta|boil|freeze|frost)$/,
