@@ -78,7 +78,7 @@ const ROWS: readonly UnitRow[] = [
   { unit: 'psi', kind: 'pressure', names: 'psi pounds-per-square-inch pounds-a-square-inch psig' },
   { unit: 'kPa', kind: 'pressure', names: 'kpa kilopascal kilopascals' },
   { unit: 'bar', kind: 'pressure', names: 'bar' },
-  { unit: 'inWC', kind: 'pressure', names: 'inches-of-water inch-water-column in-wc iwc inches-water-column' },
+  { unit: 'in wc', kind: 'pressure', names: 'inches-of-water inch-water-column in-wc iwc inches-water-column' },
   { unit: 'F', kind: 'temperature', names: 'f °f fahrenheit degrees-fahrenheit degree-fahrenheit degrees-f deg-f' },
   { unit: 'C', kind: 'temperature', names: 'c °c celsius centigrade degrees-celsius degrees-c degree-c deg-c' },
   { unit: 'deg', kind: 'angle', names: 'degree degrees deg ° grados grado' },

@@ -1,6 +1,6 @@
+import { dot } from '../../weights.ts';
 import { mostAgreed } from '../agreed.ts';
 import { phrase, type Talk } from '../talk.ts';
-import { dot } from '../weights.ts';
 import { type Candidate, candidatesIn } from './candidates.ts';
 import { joinSigns, type Place, signsOf } from './features.ts';
 import { shipped } from './weights.ts';

@@ -1,8 +1,8 @@
 import type { Fact, Span } from '../../types.ts';
+import { columns, dot, type Weights } from '../../weights.ts';
 import { mostAgreed } from '../agreed.ts';
 import { plainName } from '../plainNames.ts';
 import type { Talk } from '../talk.ts';
-import { columns, dot, type Weights } from '../weights.ts';
 import { KINDS, type SpanKind } from './features.ts';
 import { NAMES } from './namesTable.ts';
 import { possibleNames, type Ruled } from './possible.ts';
