@@ -100,7 +100,7 @@ function timesAt(line: Line, i: number): Draft | null {
   const token = line.tokens[i]!;
   const joined = /^[x×](\d{1,4})$/.exec(token.word);
   const sized = !token.spaced || line.tokens[i - 1]?.kind === 'number';
-  if (joined && !(sized && !token.spaced)) return countOf(Number(joined[1]), i, i + 1, 'quantity/times');
+  if (joined && !(sized && !token.spaced)) return packed(line, countOf(Number(joined[1]), i, i + 1, 'quantity/times'));
   if (!isTimes(line, i)) return null;
   const next = line.tokens[i + 1];
   if (next?.kind !== 'number' || !/^\d{1,4}$/.test(next.text) || (next.spaced !== token.spaced && next.spaced))
@@ -115,6 +115,12 @@ function timesAt(line: Line, i: number): Draft | null {
   return unitAt(line, i + 2, null) || (isUnitWord(line, i - 1) && next.spaced)
     ? null
     : countOf(Number(next.text), i, i + 2, 'quantity/times');
+}
+
+/** "x2 tubes": what they come in. */
+function packed(line: Line, count: Draft): Draft {
+  const said = unitAt(line, count.until, null);
+  return said && /^(?:pack|count)$/.test(said.unit.kind) ? { ...count, unit: said.unit, until: said.until } : count;
 }
 
 const isUnitWord = (line: Line, i: number) => unitNamed(line.word(i))?.kind === 'length';
@@ -132,9 +138,9 @@ function parenthesisAt(line: Line, i: number): Draft | null {
   const number = line.tokens[i]!.text === '(' ? line.number(i + 1) : null;
   if (!number || number.inWords || number.d !== 1 || line.tokens[number.until]?.text !== ')') return null;
   const unit = unitAt(line, number.until + 1, number);
-  const packed = unit && (unit.unit.kind === 'pack' || unit.unit.kind === 'count') ? unit : null;
-  const draft = countOf(number.n, i, packed?.until ?? number.until + 1, 'quantity/parenthesis');
-  return packed ? { ...draft, unit: packed.unit } : draft;
+  const within = unit && (unit.unit.kind === 'pack' || unit.unit.kind === 'count') ? unit : null;
+  const draft = countOf(number.n, i, within?.until ?? number.until + 1, 'quantity/parenthesis');
+  return within ? { ...draft, unit: within.unit } : draft;
 }
 
 const countOf = (n: number, from: number, until: number, rule: string): Draft => ({

@@ -53,10 +53,16 @@ function belowHundred(line: Line, i: number): Whole | null {
   const one = small(line, at);
   // "Twenty three eighths" is twenty and three eighths, not twenty three.
   const startsPart = PARTS.has(line.word(at + 1)) || isThirtySecond(line, at + 1);
-  return one !== null && one > 0 && one < 10 && !startsPart
+  return one !== null && one > 0 && one < 10 && !startsPart && !isLumber(line, at)
     ? { n: ten + one, until: at + 1 }
     : { n: ten, until: i + 1 };
 }
+
+/** "Twenty two by fours": twenty of them, since nothing is sold twenty two by four. */
+const isLumber = (line: Line, at: number) =>
+  /^(?:one|two|four|six)$/.test(line.word(at)) &&
+  line.word(at + 1) === 'by' &&
+  /^(?:threes|fours|sixes|eights|tens|twelves)$/.test(line.word(at + 2));
 
 /** "Treinta y dos". */
 const isSpanishAnd = (line: Line, at: number) => line.word(at) === 'y' && /nta$|^veinte$/.test(line.word(at - 1));

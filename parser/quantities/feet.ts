@@ -46,7 +46,9 @@ export function feetUnsaid(line: Line, draft: Draft, feet: SaidNumber): Draft | 
   const shaped =
     inches?.shape === 'mixed' || (inches?.shape === 'whole' && !inches.article && areFeetSaid(line, draft.from));
   if (!inches || !shaped || !inches.inWords || inches.n >= 12 * inches.d) return null;
-  if (line.word(feet.until - 1) !== line.word(draft.from) || !endsPhrase(line, inches.until)) return null;
+  // "A five ten and a half door": one of them.
+  const one = /^(?:a|the|that|this)$/.test(line.word(draft.from - 1)) && !/[^s]s$/.test(line.word(inches.until));
+  if (line.word(feet.until - 1) !== line.word(draft.from) || !(one || endsPhrase(line, inches.until))) return null;
   if (inches.shape === 'whole' && /^(?:by|x|×)$/.test(line.word(inches.until))) return null;
   const whole = Math.floor(inches.n / inches.d);
   const rest = inches.d > 1 ? `${whole}-${inches.n % inches.d}/${inches.d}` : `${whole}`;
@@ -108,6 +110,9 @@ function areInches(line: Line, inches: SaidNumber): boolean {
   if (/^(?:by|x|×)$/.test(next?.word ?? '')) {
     const nominal = inches.d === 1 && /^(?:one|two|four|six|1|2|4|6)$/.test(line.word(inches.until - 1));
     const other = line.number(inches.until + 1);
+    // "Ten foot six by twelve eight": the other side is feet and inches, too.
+    const third = other ? line.number(other.until) : null;
+    if (third?.inWords && !third.article && third.n < 12 * third.d) return true;
     return !(nominal && LUMBER.has(line.word(inches.until + 1)) && !(other && unitAt(line, other.until, other)));
   }
   // "Eighty four feet, one straight run": the one counts the run.

@@ -55,7 +55,7 @@ export function wordPartAt(line: Line, i: number, afterAnd: boolean): Part | nul
   }
   const clipped = CLIPPED_PARTS.get(line.word(k));
   const plural = line.word(k).endsWith('s');
-  const bare = isBoardsThickness(line, i, k + 1) || SPLIT_GOODS.has(line.word(k + 1));
+  const bare = isBoardsThickness(line, i, k + 1) || SPLIT_GOODS.has(line.word(k + 1)) || isOneGap(line, k + 1);
   return clipped &&
     counted !== null &&
     counted > 1 &&
@@ -103,6 +103,12 @@ function halved(line: Line, part: Part): Part {
 
 /** What is sold by the eighth and the sixteenth: "seven sixteen osb", "five eight rock". */
 const SPLIT_GOODS = wordSet('osb ply plywood cdx sheathing drywall rock sheetrock rebar gyprock');
+
+/** "A five sixteen inch gap": one thing, so nothing of it is counted. */
+const isOneGap = (line: Line, inch: number) =>
+  line.word(inch) === 'inch' &&
+  (line.tokens[inch + 1]?.kind !== 'word' ||
+    /^(?:gap|hole|bit|bolt|reveal|joint|crack|lip|notch|drop|space|shim|thick)$/.test(line.word(inch + 1)));
 
 /** "Two of the five eight": how thick the board is, one number to a hanger. */
 const isBoardsThickness = (line: Line, i: number, until: number) =>

@@ -7,6 +7,8 @@ import { doubtTeens, shareUnits, tie } from './group.ts';
 import { hedge } from './hedges.ts';
 import { Line } from './line.ts';
 import { claimsIn, type PlacedClaim } from './others/index.ts';
+import { sayVolts } from './volts.ts';
+import { countless } from './weighing/index.ts';
 
 /**
  * Every quantity of a note, exact, with the span of its own words, and the numbers that are none.
@@ -27,13 +29,19 @@ export function readQuantities(
   tie(line, drafts);
   const standing = correct(line, tokens, drafts);
   shareUnits(standing);
+  sayVolts(standing);
   doubtTeens(line, standing);
   for (let i = 1; i < standing.length; i++) unimply(line, standing[i - 1]!, standing[i]!);
   for (const draft of standing) hedge(line, draft);
-  const kept = apart(standing);
+  const read = apart(standing);
+  const none = countless(line, read, claims.length);
+  const kept = none.size ? read.filter((draft) => !none.has(draft)) : read;
+  const aside = [...none].map(({ from, until }): PlacedClaim => ({ from, until, kind: 'label' }));
   return {
     quantities: kept.map((draft, i) => readingOf(draft, line, tokens, text, placeIn(kept, i))),
-    notQuantities: claims.map((claim) => setAside(claim, line, text)),
+    notQuantities: (aside.length ? [...claims, ...aside].sort((a, b) => a.from - b.from) : claims).map((claim) =>
+      setAside(claim, line, text),
+    ),
   };
 }
 
@@ -64,6 +72,15 @@ function unimply(line: Line, before: Draft, draft: Draft): void {
       return;
   draft.unit = null;
   draft.unitFrom = 'none';
+}
+
+/** What would be read if nothing were claimed: the weighing of bare numbers is learned from it. */
+export function unclaimedDrafts(line: Line, tokens: readonly Token[]): Draft[] {
+  const drafts = draftsIn(line, new Uint8Array(line.tokens.length));
+  tie(line, drafts);
+  const standing = correct(line, tokens, drafts);
+  shareUnits(standing);
+  return standing;
 }
 
 function draftsIn(line: Line, claimed: Uint8Array): Draft[] {

@@ -146,7 +146,12 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
   if (name === 't') return digits && (LOOSE.has(next) || (next === 'of' && LOOSE.has(line.word(until + 1))));
   if (name === '#') return tight && digits && line.tokens[until]?.kind !== 'number';
   // "Ask in 4C": a door's number; degrees stand after words of warmth.
-  if (name === 'c' && /^(?:in|at|unit|from|for)$/.test(line.word(from - 2)) && !tempered(line, from)) return false;
+  if (
+    name === 'c' &&
+    /^(?:in|at|unit|from|for|not|apartment|apt|flat|suite|room|rm|door|item|bay)$/.test(line.word(from - 2)) &&
+    !tempered(line, from)
+  )
+    return false;
   if (LETTERS.has(name))
     return (
       (tight && digits) ||

@@ -3,14 +3,14 @@ export const ONES: ReadonlyMap<string, number> = new Map(
   (
     'one:1 two:2 three:3 four:4 five:5 six:6 seven:7 eight:8 nine:9 ten:10 eleven:11 twelve:12 thirteen:13 fourteen:14 ' +
     'fifteen:15 sixteen:16 seventeen:17 eighteen:18 nineteen:19 zero:0 nought:0 naught:0 uno:1 dos:2 tres:3 cuatro:4 cinco:5 seis:6 ' +
-    'siete:7 ocho:8 nueve:9 diez:10 doce:12 quince:15'
+    'siete:7 ocho:8 nueve:9 diez:10 doce:12 trece:13 catorce:14 quince:15 dieciséis:16 dieciseis:16 veinticinco:25'
   )
     .split(' ')
     .map(pairOf),
 );
 
 export const TENS: ReadonlyMap<string, number> = new Map(
-  'twenty:20 thirty:30 forty:40 fourty:40 fifty:50 sixty:60 seventy:70 eighty:80 ninety:90 veinte:20 treinta:30 cuarenta:40 cincuenta:50 sesenta:60'
+  'twenty:20 thirty:30 forty:40 fourty:40 fifty:50 sixty:60 seventy:70 eighty:80 ninety:90 veinte:20 treinta:30 cuarenta:40 cincuenta:50 sesenta:60 setenta:70 ochenta:80 noventa:90'
     .split(' ')
     .map(pairOf),
 );

@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { likelyRanges, type Proposal } from '../../parser/facts/spans/likely.ts';
 import { noteSigns } from '../../parser/facts/spans/noteSigns.ts';
 import { readTable } from '../../parser/facts/spans/weights.ts';
-import { columns } from '../../parser/facts/weights.ts';
 import { readNote } from '../../parser/index.ts';
+import { columns } from '../../parser/weights.ts';
 
 const facts = (text: string) => readNote(text, { saidAt: '2026-05-12T15:20:00' }).facts;
 const of = (kind: string, text: string) => facts(text).filter((f) => f.kind === kind);

@@ -1,4 +1,4 @@
-import { dot, type Weights } from '../../parser/facts/weights.ts';
+import { dot, type Weights } from '../../parser/weights.ts';
 import { dice, numbered, pullsOf, shuffled, softmax } from './common.ts';
 
 /** One place where a choice is to be made: the signs of every answer that is possible, and how good each is, 0 to 1. */

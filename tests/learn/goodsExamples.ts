@@ -4,7 +4,7 @@ import { placedIn } from '../../parser/facts/goods/index.ts';
 import { phrasesOf } from '../../parser/facts/goods/mentioned.ts';
 import { bestNaming, type Naming, namingsOf, type Placed, type Told } from '../../parser/facts/goods/naming.ts';
 import { phrase, type Talk } from '../../parser/facts/talk.ts';
-import type { Weights } from '../../parser/facts/weights.ts';
+import type { Weights } from '../../parser/weights.ts';
 import type { Gold } from '../score/lib/corpus.ts';
 import { share } from '../score/lib/wording.ts';
 import type { Choice } from './choice.ts';

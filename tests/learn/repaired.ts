@@ -2,7 +2,7 @@
  * Learns from the annotated notes when a flaw was put right, and writes `parser/facts/spans/repairedTable.ts`.
  * With `--folds` it only tells how often flaws left out of the learning are judged rightly.
  */
-import { dot } from '../../parser/facts/weights.ts';
+import { dot } from '../../parser/weights.ts';
 import { flaws } from './corpus.ts';
 import { learnYes } from './logistic.ts';
 import { linesOf, writeTable } from './table.ts';

@@ -7,7 +7,7 @@
  */
 import { KINDS } from '../../parser/facts/spans/features.ts';
 import { readTable } from '../../parser/facts/spans/weights.ts';
-import { dot } from '../../parser/facts/weights.ts';
+import { dot } from '../../parser/weights.ts';
 import { chunkTable } from './chunkTable.ts';
 import { lessons } from './corpus.ts';
 import { linesOf, writeTable } from './table.ts';

@@ -77,10 +77,49 @@ describe('numbers that are no quantity', () => {
     ['money', 'he wants four eighty for the lot', 'four eighty'],
     ['money', 'eight or nine hundred bucks', 'eight or nine hundred bucks'],
     ['money', '30% deposit', '30%'],
+    ['code', 'the mesh is six six ten ten', 'six six ten ten'],
+    ['code', 'submittal oh nine two nine hundred came back', 'oh nine two nine hundred'],
+    ['clock', 'my appointment is the nine and half', 'nine and half'],
+    ['clock', 'boss said be there 730 sharp', '730 sharp'],
+    ['idiom', 'brb 2 secs', '2 secs'],
+    ['idiom', 'my son has nine years and he helps', 'nine years'],
+    ['label', 'is it apartment 3 C', '3 C'],
+    ['label', 'item 3a again', '3a'],
+    ['label', 'sheet A 3.2 shows it', '3.2'],
   ])('%s: %s', (kind, text, quote) => {
     const { quantities, notQuantities } = read(text);
     expect(notQuantities.map((other) => [other.kind, other.quote])).toEqual([[kind, quote]]);
     expect(quantities).toEqual([]);
+  });
+
+  it.each([
+    ['you on channel 4 or 7', ['4', '7']],
+    ['start at house nineteen then do twenty one and twenty three', ['nineteen', 'twenty one', 'twenty three']],
+    ['circuits nine and eleven are dead', ['nine', 'eleven']],
+    ['is the apartment 3 C not 3 D', ['3 C', '3']],
+  ])('one name, then the next: %s', (text, quotes) => {
+    const { quantities, notQuantities } = read(text);
+    expect(notQuantities.map(({ quote }) => quote)).toEqual(quotes);
+    expect(quantities).toEqual([]);
+  });
+
+  it.each([
+    'old Pete worked out of local three seventeen',
+    'take the four oh one to the bridge',
+    'send it to extension four twelve',
+    'the hydrant tag is four four two',
+  ])('weighed by its neighbours, it counts nothing: %s', (text) => {
+    expect(read(text).quantities).toEqual([]);
+  });
+
+  it.each([
+    ['the garage needs six of them', ['six']],
+    ['a two eight door and three hinges', ['three']],
+    ['they come in packs of 20', ['20']],
+    ['ten sixteen foot boards for the deck', ['ten', 'sixteen foot']],
+    ['minus eighteen last night', ['eighteen']],
+  ])('weighed by its neighbours, it counts: %s', (text, quotes) => {
+    expect(read(text).quantities.map(({ quote }) => quote)).toEqual(quotes);
   });
 
   it.each([

@@ -1,8 +1,8 @@
 import type { Fact, FollowUp } from '../../types.ts';
+import { columns, dot, type Weights } from '../../weights.ts';
 import { waitText } from '../plans/dates.ts';
 import { cutAround } from '../spans/cut.ts';
 import type { Talk } from '../talk.ts';
-import { columns, dot, type Weights } from '../weights.ts';
 import { type Answer, answersFor } from './signs.ts';
 import { DAYS } from './table.ts';
 

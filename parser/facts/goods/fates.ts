@@ -1,4 +1,4 @@
-import { dot, type Weights } from '../weights.ts';
+import { dot, type Weights } from '../../weights.ts';
 
 /** What becomes of a lot: one of the statuses that are told, or nothing of goods. */
 export const FATES = ['none', 'need', 'have', 'used', 'bought', 'returned'] as const;

@@ -1,7 +1,7 @@
 import type { Material, Quantity } from '../../types.ts';
+import type { Weights } from '../../weights.ts';
 import { isGoods } from '../chunks.ts';
 import type { Talk } from '../talk.ts';
-import type { Weights } from '../weights.ts';
 import { type Before, cuesOf } from './cues.ts';
 import { keep, materialOf } from './fact.ts';
 import { decided, type FateWeights, likelihoods } from './fates.ts';

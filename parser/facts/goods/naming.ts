@@ -1,7 +1,7 @@
 import type { MaterialStatus, Quantity } from '../../types.ts';
+import { dot, type Weights } from '../../weights.ts';
 import type { Chunk } from '../chunks.ts';
 import type { Talk } from '../talk.ts';
-import { dot, type Weights } from '../weights.ts';
 import type { Lot } from './lot.ts';
 import { fullerNames, phrasesMeant } from './meant.ts';
 import type { Phrase } from './mentioned.ts';

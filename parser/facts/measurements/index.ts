@@ -1,21 +1,53 @@
 import type { Measurement, Quantity } from '../../types.ts';
-import type { Frame } from '../frames.ts';
+import { columns, dot, type Weights } from '../../weights.ts';
 import { base } from '../make.ts';
 import type { Talk } from '../talk.ts';
+import { type Answer, answersFor, COLUMNS, type Column } from './answers.ts';
+import { type Figure, figuresIn } from './figures.ts';
+import type { Earlier } from './near.ts';
 import { measuredBy } from './of.ts';
-import { isMeasurement } from './readings.ts';
-import { unitOf } from './units.ts';
+import { systemOf } from './signs.ts';
+import { READINGS } from './table.ts';
 
-/** Sizes, gaps, levels and readings that somebody took or must hold to; `taken` are the goods' own counts and sizes. */
-export function readMeasurements(talk: Talk, taken: ReadonlySet<Quantity>): Measurement[] {
+let known: Record<Column, Weights> | undefined;
+
+const shipped = (): Record<Column, Weights> => {
+  known ??= columns(READINGS, COLUMNS);
+  return known;
+};
+
+/**
+ * Sizes, gaps, levels and readings that somebody took or must hold to; `taken` are the goods' own counts and sizes.
+ * Whether a figure is one, and in which unit where none was said, is weighed (`table.ts`, learned from annotated notes).
+ */
+export function readMeasurements(
+  talk: Talk,
+  taken: ReadonlySet<Quantity>,
+  weights: Record<Column, Weights> = shipped(),
+): Measurement[] {
   const out: Measurement[] = [];
-  talk.frames.forEach((frame, at) => {
-    frame.chunks.forEach((chunk, k) => {
-      const q = chunk.quantity;
-      if (q && !taken.has(q) && isMeasurement(frame, k, q)) out.push(measurementOf(talk, frame, at, k, q, out.at(-1)));
-    });
-  });
+  for (const { figure, unit } of readingsIn(talk, taken, weights))
+    for (const q of figure.sides) {
+      const k = figure.frame.chunks.findIndex((c) => c.quantity === q);
+      out.push(measurementOf(talk, figure, k, q, unit, out.at(-1)));
+    }
   return out;
+}
+
+/** The figures that are readings, each with its unit. */
+export function readingsIn(talk: Talk, taken: ReadonlySet<Quantity>, weights: Record<Column, Weights>): Earlier[] {
+  const out: Earlier[] = [];
+  const system = systemOf(talk);
+  for (const figure of figuresIn(talk, taken)) {
+    const { unit } = best(answersFor(talk, figure, system, out), weights);
+    if (unit) out.push({ figure, unit });
+  }
+  return out;
+}
+
+function best(answers: readonly Answer[], weights: Record<Column, Weights>): Answer {
+  const worth = answers.map(({ signs }) => signs.reduce((sum, [column, names]) => dot(weights[column], names, sum), 0));
+  return answers[worth.indexOf(Math.max(...worth))]!;
 }
 
 const WANTED =
@@ -23,10 +55,10 @@ const WANTED =
 
 function measurementOf(
   talk: Talk,
-  frame: Frame,
-  at: number,
+  { frame, at }: Figure,
   k: number,
   q: Quantity,
+  unit: string,
   before: Measurement | undefined,
 ): Measurement {
   const { chunks } = frame;
@@ -49,7 +81,7 @@ function measurementOf(
     of,
     value: q.value.valueOf(),
     exact: q.value.toFraction(),
-    unit: unitOf(talk, frame, at, of, q, before),
+    unit,
     role: wanted ? 'wanted' : 'found',
     ...(q.bound && { bound: q.bound }),
     ...(q.tolerance && { tolerance: q.tolerance }),

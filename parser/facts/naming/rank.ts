@@ -1,5 +1,6 @@
+import { dot } from '../../weights.ts';
+import { mostAgreed } from '../agreed.ts';
 import { phrase, type Talk } from '../talk.ts';
-import { dot } from '../weights.ts';
 import { type Candidate, candidatesIn } from './candidates.ts';
 import { joinSigns, type Place, signsOf } from './features.ts';
 import { shipped } from './weights.ts';
@@ -36,16 +37,15 @@ export function possibleNames(talk: Talk, place: Place): Possible[] {
   ]);
 }
 
-/** The likeliest name for a place, or null where nothing near it has one. */
+/** The name for a place that agrees best with all that are likely, or null where nothing near it has one. */
 export function nameAt(talk: Talk, place: Place): Name | null {
   const weights = shipped()[place.use];
-  let best: Possible | null = null;
-  let most = Number.NEGATIVE_INFINITY;
-  for (const name of possibleNames(talk, place)) {
-    const weight = dot(weights, name.signs);
-    if (weight > most) [best, most] = [name, weight];
-  }
-  return best;
+  const names = possibleNames(talk, place).map((name) => ({
+    ...name,
+    words: wordsOfName(name),
+    weight: dot(weights, name.signs),
+  }));
+  return mostAgreed(names, '');
 }
 
 /** A name's words as the list writes them, the whole before its part, no word twice. */

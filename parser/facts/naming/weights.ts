@@ -1,4 +1,4 @@
-import { columns, type Weights } from '../weights.ts';
+import { columns, type Weights } from '../../weights.ts';
 import type { Place } from './features.ts';
 import { TABLE } from './table.ts';
 

@@ -1,7 +1,8 @@
 import type { Fact, Span } from '../../types.ts';
+import { columns, dot, type Weights } from '../../weights.ts';
+import { mostAgreed } from '../agreed.ts';
 import { plainName } from '../plainNames.ts';
 import type { Talk } from '../talk.ts';
-import { columns, dot, type Weights } from '../weights.ts';
 import { KINDS, type SpanKind } from './features.ts';
 import { NAMES } from './namesTable.ts';
 import { possibleNames, type Ruled } from './possible.ts';
@@ -9,7 +10,7 @@ import { possibleNames, type Ruled } from './possible.ts';
 let weights: Record<SpanKind, Weights> | undefined;
 
 /**
- * The likeliest name of what a span is about, of all that are possible: a thing, or work led by its verb. Empty where
+ * The name of what a span is about that agrees best with all that are likely: a thing, or work led by its verb. Empty where
  * nothing near has a name.
  *
  * @param ruled what the rules made of the span
@@ -25,11 +26,9 @@ export function nameIn(cut: Talk, span: Span, kind: SpanKind, ruled: Ruled, othe
     weighed.set(signs, weight);
     return weight;
   };
-  let best = '';
-  let most = Number.NEGATIVE_INFINITY;
-  for (const { words, parts } of possibleNames(cut, span, kind, ruled, others)) {
-    const weight = parts.reduce((sum, signs) => sum + weigh(signs), 0);
-    if (words && weight > most) [best, most] = [words, weight];
-  }
-  return plainName(best);
+  const names = possibleNames(cut, span, kind, ruled, others).map(({ words, parts }) => ({
+    words,
+    weight: parts.reduce((sum, signs) => sum + weigh(signs), 0),
+  }));
+  return plainName(mostAgreed(names, cut.text.slice(span.start, span.end))?.words ?? '');
 }

@@ -1,7 +1,7 @@
 import type { Span } from '../../types.ts';
+import { columns, dot, type Weights } from '../../weights.ts';
 import type { Frame } from '../frames.ts';
 import { firstFrom, rangeIn, type Talk } from '../talk.ts';
-import { columns, dot, type Weights } from '../weights.ts';
 import { REPAIRED } from './repairedTable.ts';
 
 /**

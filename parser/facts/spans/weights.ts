@@ -1,4 +1,4 @@
-import { onDemand, rowsOf } from '../weights.ts';
+import { onDemand, rowsOf } from '../../weights.ts';
 import { KINDS, type SpanKind } from './features.ts';
 import { TABLE } from './table.ts';
 

@@ -1,8 +1,8 @@
 import type { Fact } from '../../types.ts';
+import { columns, dot, type Weights } from '../../weights.ts';
 import { type Chunk, isNounTerm } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import type { Talk } from '../talk.ts';
-import { columns, dot, type Weights } from '../weights.ts';
 import { clauseAt, KINDS, type SpanKind, sortOf, wordOf } from './features.ts';
 import type { Proposal, Range } from './likely.ts';
 import { noteSigns } from './noteSigns.ts';

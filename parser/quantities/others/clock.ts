@@ -1,7 +1,7 @@
 import type { Line } from '../line.ts';
 import { endsPhrase, unitAt } from '../unitAt.ts';
 import { unitNamed } from '../units.ts';
-import { wordSet } from '../words.ts';
+import { PARTS, wordSet } from '../words.ts';
 import { type Claim, type ClaimRule, isDigits } from './claim.ts';
 
 const HOURS = wordSet('one two three four five six seven eight nine ten eleven twelve 1 2 3 4 5 6 7 8 9 10 11 12');
@@ -101,6 +101,8 @@ function pastHour(line: Line, i: number): Claim | null {
   )
     return claim(i + 2);
   if (!/^(?:past|to|after|till|of)$/.test(side)) return null;
+  // "A quarter to three eighths": a range on the tape.
+  if (PARTS.has(line.word(k + 3)) || line.word(k + 2) === 'a') return null;
   // "Twenty past and nobody's here": the hour is known.
   if (side === 'past' && /^(?:quarter|half|five|ten|twenty)$/.test(word) && isHourKnown(line, k + 2))
     return claim(k + 2);
@@ -171,9 +173,13 @@ function isMet(line: Line, i: number, reach: number): boolean {
   return false;
 }
 
+/** "Set at one twenty five": of a dial. */
+const HELD = /^(?:set|holding|held|reads?|reading|runs?|running|sits?|sitting|kept|cranked|dial+ed|maxed|pegged)$/;
+
 /** "After nine", "by seven thirty in the morning", "meet at ten": not "after two coats", "at four inches". */
 function isTimely(line: Line, i: number, until: number): boolean {
   const before = line.word(i - 1);
+  if (before === 'at' && HELD.test(line.word(i - 2))) return false;
   const cue = CUES.has(before);
   const loose = LOOSE_CUES.has(before) || (before === 'and' && line.word(i - 3) === 'between');
   if (unitAt(line, until, line.number(i))) return false;

@@ -5,6 +5,7 @@ import type { Claim, ClaimRule } from './claim.ts';
 import { clock } from './clock.ts';
 import { code } from './codes.ts';
 import { score } from './games.ts';
+import { articledHour, writtenHour } from './hours.ts';
 import { idiom } from './idioms.ts';
 import { juxtaposed } from './juxtaposed.ts';
 import { keyed } from './keyed.ts';
@@ -15,7 +16,9 @@ import { namedAgain, numbered } from './numbered.ts';
 import { one } from './one.ts';
 import { age } from './people.ts';
 import { phone } from './phone.ts';
+import { row } from './rows.ts';
 import { ofTalk } from './talk.ts';
+import { talkedWhile } from './whiles.ts';
 
 /** Asked in this order wherever a number can start, behind the set phrases; the first that claims the words has them. */
 const RULES: readonly ClaimRule[] = [
@@ -25,6 +28,8 @@ const RULES: readonly ClaimRule[] = [
   money,
   age,
   clock,
+  articledHour,
+  writtenHour,
   score,
   address,
   ordinal,
@@ -34,8 +39,10 @@ const RULES: readonly ClaimRule[] = [
   heading,
   label,
   numbered,
+  row,
   juxtaposed,
   ofTalk,
+  talkedWhile,
 ];
 
 export interface PlacedClaim extends Claim {

@@ -25,7 +25,7 @@ export const keyed: ClaimRule = (line, i) => {
   const first = digitsSaid(line, i);
   if (!first) return null;
   let { count } = first;
-  let odd = first.repeated;
+  let odd = first.repeated || line.word(i) === 'oh';
   const spelled = SPOKEN_LETTERS.has(line.word(i - 1)) ? (SPOKEN_LETTERS.has(line.word(i - 2)) ? 2 : 1) : 0;
   count += spelled;
   let letters = spelled || isLetter(line, i - 1) ? 1 : 0;

@@ -44,10 +44,14 @@ export const label: ClaimRule = (line, i) => {
     return claim(i + 2);
   if (isHyphened(line, number.until)) return claim(number.until + 2);
   // "R two point five batts".
-  if (number.shape === 'decimal' && line.word(i - 1) === 'r') return claim(number.until);
+  if (
+    number.shape === 'decimal' &&
+    (/^(?:r|version|ver|clause|section|software|firmware)$/.test(line.word(i - 1)) || isLettered(line, i))
+  )
+    return claim(number.until);
   if (number.d !== 1) return null;
   const before = nameBefore(line, i);
-  if (isRoomIn(line, i, number)) return claim(number.until);
+  if (isRoomIn(line, i, number) || isListOfNames(line, i, number)) return claim(number.until);
   if (before === '#' && line.tight(i)) return claim(number.until);
   if (isLettered(line, i)) return claim(number.until);
   if (
@@ -56,6 +60,7 @@ export const label: ClaimRule = (line, i) => {
   )
     return claim(number.until);
   const named =
+    isExtension(line, i) ||
     (NAMED.has(before) && !isOrdered(line, i, number)) ||
     (before === 'is' &&
       /^(?:code|combo|pin|zip|number|extension|lockbox|password|passcode|keypad|rego|plate|model|ref|reference)$/.test(
@@ -70,6 +75,9 @@ export const label: ClaimRule = (line, i) => {
     (/^[A-Z]$/.test(mark.text) ? named || ROOMS.has(before) : isRoomLetter(before, mark.text))
   )
     return claim(number.until + 1);
+  // "Apartment 3 C", "item 3a".
+  if (mark?.spaced && HOMES.has(before) && /^[B-H]$/.test(mark.text)) return claim(number.until + 1);
+  if (mark && !mark.spaced && PARAGRAPHS.has(before) && /^[a-h]$/.test(mark.text)) return claim(number.until + 1);
   if (unitAt(line, number.until, number) || (mark?.kind === 'mark' && !mark.spaced && /^["'/%”’]$/.test(mark.text)))
     return null;
   if (named) return next === 'by' || next === 'x' ? null : claim(wholeName(line, number.until));
@@ -87,6 +95,27 @@ export const label: ClaimRule = (line, i) => {
     ? claim(wholeName(line, number.until))
     : null;
 };
+
+const PARAGRAPHS = wordSet('item note detail section option clause line paragraph question');
+
+/** "555-0143 ext 22", which shorthand takes for the outside. */
+const isExtension = (line: Line, i: number) =>
+  /^ext$/i.test(line.tokens[i - 1]?.text ?? '') && line.tokens[i - 2]?.kind === 'number';
+
+const MANY_NAMED = wordSet(
+  'units rooms circuits breakers lots houses apartments apts flats suites plots bays gates zones floors levels channels pages sheets exits lanes doors windows tracks lockers buildings',
+);
+/** Doors and windows are told by their width, too. */
+const FEWEST_INCHES = 18;
+
+/** "Units four and six", "circuits 9, 11 and 13": several names at once. */
+function isListOfNames(line: Line, i: number, number: SaidNumber): boolean {
+  if (!MANY_NAMED.has(line.word(i - 1)) || !/^(?:and|or|to|thru|through|,|&)$/.test(line.word(number.until)))
+    return false;
+  const other = line.number(number.until + 1);
+  const sized = /^(?:doors|windows)$/.test(line.word(i - 1)) && number.n >= FEWEST_INCHES && number.n < 100;
+  return other?.shape === 'whole' && !other.article && !sized && !unitAt(line, other.until, other);
+}
 
 const ROOMS = wordSet('door room rm window stair');
 const HOMES = wordSet('seat flat apartment apt unit suite room rm door plot lot block bldg building house');

@@ -80,13 +80,35 @@ const isRoad = (line: Line, i: number) =>
 
 const JOINS = wordSet('not or and & , to nor than thru through instead');
 
+const BETWEEN_NAMES = wordSet('then do and or , & not to thru through nor');
+const MOST_BETWEEN = 2;
+
+/** "Channel four or seven", "house nineteen then do twenty one and twenty three": the number of one name, then of the next. */
+function isNextOfName(line: Line, i: number, last: { from: number; until: number; kind: Claim['kind'] }): boolean {
+  const gap = i - last.until;
+  const named = last.kind === 'label' && line.tokens[last.from - 1]?.kind === 'word' && last.until - last.from < 4;
+  if (!named || gap < 1 || gap > MOST_BETWEEN) return false;
+  for (let k = last.until; k < i; k++) if (!BETWEEN_NAMES.has(line.word(k))) return false;
+  const number = line.number(i);
+  if (number?.shape !== 'whole' || number.article || unitAt(line, number.until, number)) return false;
+  const next = line.tokens[number.until];
+  const ends =
+    endsPhrase(line, number.until) ||
+    /^[A-H]$/.test(next!.text) ||
+    /^(?:are|were|aren't|weren't)$/.test(next!.word) ||
+    DOES.test(next!.word);
+  return ends && !/^(?:by|x|×|of|more|on|in|at|for|["'”’%/-])$/.test(next?.word ?? '');
+}
+
 /** "Unit 214, not 241": figures of the same length behind a name are a name too. */
 export function namedAgain(
   line: Line,
   i: number,
   last: { from: number; until: number; kind: Claim['kind'] } | undefined,
 ) {
-  if (!last || !/^(?:label|code)$/.test(last.kind) || !isDigits(line, i) || i - last.until > 8) return null;
+  if (!last || !/^(?:label|code)$/.test(last.kind) || i - last.until > 8) return null;
+  if (isNextOfName(line, i, last)) return claim(line.number(i)!.until);
+  if (!isDigits(line, i)) return null;
   const { length } = line.tokens[i]!.text;
   if (length < 3 || !JOINS.has(line.word(i - 1))) return null;
   for (let k = last.from; k < last.until; k++)

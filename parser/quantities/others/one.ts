@@ -1,5 +1,6 @@
 import type { Line } from '../line.ts';
 import { endsPhrase, unitAt } from '../unitAt.ts';
+import { unitNamed } from '../units.ts';
 import { wordSet } from '../words.ts';
 import type { ClaimRule } from './claim.ts';
 
@@ -59,6 +60,8 @@ const SIDES = wordSet('end side leg wall edge corner half hand face line phase p
 /** "From one end to the other", "two bars on one leg and three on the other". */
 function isOneOfTwo(line: Line, i: number): boolean {
   if (!SIDES.has(line.word(i + 1))) return false;
+  // "Bearing only 95 mm one end".
+  if (unitNamed(line.word(i - 1))?.kind === 'length' && endsPhrase(line, i + 2)) return true;
   for (let k = i + 2; k < i + 14 && line.tokens[k]; k++)
     if (line.word(k) === 'other' && /^(?:the|to)$/.test(line.word(k - 1))) return true;
   return false;

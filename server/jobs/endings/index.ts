@@ -1,6 +1,6 @@
-import { dot, onDemand, rowsOf, type Weights } from '../../../parser/facts/weights.ts';
 import { sameArea, stem, wordsOf } from '../../../parser/trade/likeness.ts';
 import type { Fact } from '../../../parser/types.ts';
+import { dot, onDemand, rowsOf, type Weights } from '../../../parser/weights.ts';
 import { type Board, isLive, isWork, type Standing } from '../board.ts';
 import { namesAnother, placesClash } from '../match.ts';
 import type { Entry } from '../types.ts';

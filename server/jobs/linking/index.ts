@@ -1,5 +1,5 @@
-import { dot, onDemand, rowsOf, type Weights } from '../../../parser/facts/weights.ts';
 import { sameArea } from '../../../parser/trade/likeness.ts';
+import { dot, onDemand, rowsOf, type Weights } from '../../../parser/weights.ts';
 import { isLive, isWork, type Standing } from '../board.ts';
 import type { Telling } from '../items.ts';
 import { numbersClash, placesClash } from '../match.ts';

@@ -1,4 +1,4 @@
-import { columns } from '../../weights.ts';
+import { columns } from '../../../weights.ts';
 import { FATES } from '../fates.ts';
 import type { GoodsWeights } from '../index.ts';
 import { FATE } from './fates.ts';

@@ -1,0 +1,34 @@
+import type { Line } from '../line.ts';
+import { endsPhrase, unitAt } from '../unitAt.ts';
+import { wordSet } from '../words.ts';
+import type { ClaimRule } from './claim.ts';
+
+/** What lasts for years by promise, and is told of goods. */
+const PROMISED = wordSet('warranty warrantee warranted guarantee guaranteed lifetime rated shingle shingles roof life');
+const PROCESS = wordSet('for hold held dwell every wait after over count');
+/** So few seconds are said of somebody's patience. */
+const MOST_OF_PATIENCE = 5;
+
+/** "2 secs", "ten minutes late", "back in twenty minutes", "I have nine year in this": whiles of talk, which no work takes. */
+export const talkedWhile: ClaimRule = (line, i) => {
+  const number = line.number(i);
+  if (!number || number.article) return null;
+  const said = unitAt(line, number.until, number);
+  if (said?.unit.kind !== 'time') return null;
+  const claim = { until: said.until, kind: 'idiom' } as const;
+  const { unit } = said.unit;
+  const [before, next] = [line.word(i - 1), line.word(said.until)];
+  if (/^(?:late|early)$/.test(next)) return claim;
+  if (unit === 'year') return isPromised(line, i, said.until) ? null : claim;
+  if (unit === 'sec')
+    return number.n <= MOST_OF_PATIENCE * number.d && !PROCESS.has(before) && endsPhrase(line, said.until)
+      ? claim
+      : null;
+  if (unit !== 'min') return null;
+  if (next === 'out' && line.word(said.until + 1) !== 'of') return claim;
+  return before === 'in' && /^(?:back|there|here|over)$/.test(line.word(i - 2)) ? claim : null;
+};
+
+/** "A ten year warranty", "thirty year shingles": so long goods last. */
+const isPromised = (line: Line, i: number, until: number) =>
+  !endsPhrase(line, until) || [-4, -3, -2, -1].some((d) => PROMISED.has(line.word(i + d)));

@@ -1,0 +1,68 @@
+import { columns, dot } from '../../weights.ts';
+import type { Draft } from '../draft.ts';
+import type { Line } from '../line.ts';
+import { unitNamed } from '../units.ts';
+import { ONES, TENS } from '../words.ts';
+import { signsOf } from './signs.ts';
+import { COUNTING } from './table.ts';
+
+const { counts } = columns(COUNTING, ['counts']);
+
+/** Below this nothing is read. Chosen where one in thirty numbers that count, of files not learned from, falls below. */
+const LEAST = -1.8;
+
+const NOTHING: ReadonlySet<Draft> = new Set();
+
+/** A number alone in what was said answers a question: nothing stands beside it to be weighed. */
+const MOST_ALONE = 2;
+
+/** A whole number or a decimal with no unit, said or shared: "three" in "three doors" and in "option three" alike. */
+export const isBare = (draft: Draft) => draft.unit === null && draft.unitFrom === 'none';
+
+/**
+ * Bare numbers that, by their neighbours, neither count nor measure: "local three seventeen", "take the four oh one". They
+ * are left out rather than guessed at. What a unit follows, or another number stands beside, is part of more and stays.
+ */
+export function countless(line: Line, drafts: readonly Draft[], claims: number): ReadonlySet<Draft> {
+  const bare = drafts.reduce((count, draft) => count + (isBare(draft) ? 1 : 0), 0);
+  if (bare === 0) return NOTHING;
+  const said = { units: drafts.length - bare, claims, bare };
+  const weak = new Set(
+    drafts.filter(
+      (draft, k) =>
+        isBare(draft) &&
+        draft.group?.kind !== 'pair' &&
+        line.tokens.length - (draft.until - draft.from) > MOST_ALONE &&
+        !isOfNamed(line, draft, drafts[k + 1]) &&
+        !isMarked(line, draft) &&
+        dot(counts, signsOf(line, draft, said)) < LEAST,
+    ),
+  );
+  keepWhole(line, drafts, weak);
+  return weak;
+}
+
+/** "Four or seven", "a two eight": what is tied, or stands side by side, is left out together or not at all. */
+function keepWhole(line: Line, drafts: readonly Draft[], weak: Set<Draft>): void {
+  const tied = (a: Draft, b: Draft) => a.until === b.from || (a.group !== undefined && a.group.id === b.group?.id);
+  for (let k = 0; k < drafts.length; ) {
+    let end = k + 1;
+    while (drafts[end] && tied(drafts[end - 1]!, drafts[end]!)) end++;
+    const run = drafts.slice(k, end);
+    if (isDoor(line, run) || !run.every((draft) => weak.has(draft))) for (const draft of run) weak.delete(draft);
+    k = end;
+  }
+}
+
+/** "The door's a two eight": its feet and inches. */
+const isDoor = (line: Line, [feet, inches, ...more]: readonly Draft[]) =>
+  more.length === 0 && inches !== undefined && feet!.n < 5 && inches.n < 12 && line.word(feet!.from - 1) === 'a';
+
+/** "Two fourteen twos": so many of what a rule has taken for a name. */
+const isOfNamed = (line: Line, { until }: Draft, behind: Draft | undefined) =>
+  behind?.from !== until && (ONES.has(line.word(until)) || TENS.has(line.word(until)));
+
+/** "In packs of 20", "minus eighteen": what stands before it leaves no doubt. */
+const isMarked = (line: Line, { from }: Draft) =>
+  /^(?:minus|plus|negative|qty|quantity)$/.test(line.word(from - 1)) ||
+  (line.word(from - 1) === 'of' && unitNamed(line.word(from - 2))?.kind === 'pack');
