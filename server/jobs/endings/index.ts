@@ -110,8 +110,9 @@ export const endingsIn: Endings = (note) => {
     .map(({ item, clause: { start, end } }) => ({ item, start, end, quote: note.text.slice(start, end) }));
 };
 
-/** What is for another day is not finished. */
-const LATER = /\b(?:tomorrow|tmrw|next (?:week|time|visit|trip))\b/;
+/** What is for another day, or could not be, is not finished: "they go on monday", "couldn't get it on". */
+const LATER =
+  /\b(?:tomorrow|tmrw|next (?:week|time|visit|trip)|could(?:n't|nt| not))\b|(?:\b(?:go|goes|going|gets?|will|gonna)|'ll)\b.* (?:mon|tues|wednes|thurs|fri|satur|sun)day\b/;
 
 /** More than any clause weighs. */
 const PLAIN = 100;
