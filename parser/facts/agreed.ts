@@ -8,16 +8,16 @@ export interface Weighed {
 
 /** So many of the likeliest names are asked; the rest hardly count. */
 const ASKED = 16;
-/** Weights are surer of themselves than they are right: so many times flatter their odds are taken. Found on notes left out of the learning. */
-const FLATTER = 1.5;
 
 /**
  * The name that agrees best with all that are likely: where one of two things may be meant, the name that holds both is
  * right more often than either. Null where there is no name.
  *
  * @param said the words that the fact quotes: what they say, a name need not say again
+ * @param flatter so many times flatter the odds are taken than the weights have them, which are surer of themselves than
+ *   they are right
  */
-export function mostAgreed<N extends Weighed>(names: readonly N[], said: string): N | null {
+export function mostAgreed<N extends Weighed>(names: readonly N[], said: string, flatter: number): N | null {
   const asked = names
     .filter(({ words }) => words)
     .sort((a, b) => b.weight - a.weight)
@@ -25,7 +25,7 @@ export function mostAgreed<N extends Weighed>(names: readonly N[], said: string)
   const around = wordsOf(said);
   const held = asked.map(({ words, weight }) => ({
     words: wordsOf(words),
-    odds: Math.exp((weight - asked[0]!.weight) / FLATTER),
+    odds: Math.exp((weight - asked[0]!.weight) / flatter),
   }));
   let best: N | null = null;
   let most = Number.NEGATIVE_INFINITY;

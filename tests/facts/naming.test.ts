@@ -24,6 +24,14 @@ describe('what a figure is of', () => {
     expect(measured(text).at(-1)).toContain(word);
   });
 
+  it('is not called by goods told beside it', () => {
+    expect(measured('Hall door sticks. Need 3 hinges. Opening is 32-3/8 inches.')).toEqual(['opening']);
+    const [cut] = measured(
+      'Cut the porch skirt at 41 and five eighths. Need a box of deck screws and one tube of glue.',
+    );
+    expect(cut).toContain('porch');
+  });
+
   it('says no word of a name twice', () => {
     for (const of of measured('the niche: niche shelf sits at 48 in, niche is 14 in wide'))
       expect(new Set(of.split(' ')).size).toBe(of.split(' ').length);

@@ -19,6 +19,9 @@ export interface Possible extends Name {
 /** How many clauses back a name is looked for; and, but for what points, one clause on. */
 const BACK = 5;
 
+/** Flatter than this, names of goods told after a figure outvote its own. */
+const FLATTER = 0.8;
+
 /** Every name that is possible at a place: each noun phrase around it alone, and each two of them joined. */
 export function possibleNames(talk: Talk, place: Place): Possible[] {
   const single = around(talk, place).map(({ candidate, rank }) => ({
@@ -45,7 +48,7 @@ export function nameAt(talk: Talk, place: Place): Name | null {
     words: wordsOfName(name),
     weight: dot(weights, name.signs),
   }));
-  return mostAgreed(names, '');
+  return mostAgreed(names, '', FLATTER);
 }
 
 /** A name's words as the list writes them, the whole before its part, no word twice. */

@@ -7,6 +7,9 @@ import { KINDS, type SpanKind } from './features.ts';
 import { NAMES } from './namesTable.ts';
 import { possibleNames, type Ruled } from './possible.ts';
 
+/** Found on notes left out of the learning. */
+const FLATTER = 1.5;
+
 let weights: Record<SpanKind, Weights> | undefined;
 
 /**
@@ -30,5 +33,5 @@ export function nameIn(cut: Talk, span: Span, kind: SpanKind, ruled: Ruled, othe
     words,
     weight: parts.reduce((sum, signs) => sum + weigh(signs), 0),
   }));
-  return plainName(mostAgreed(names, cut.text.slice(span.start, span.end))?.words ?? '');
+  return plainName(mostAgreed(names, cut.text.slice(span.start, span.end), FLATTER)?.words ?? '');
 }
