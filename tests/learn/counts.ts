@@ -57,9 +57,7 @@ function rowsOf(text: string, marked: readonly Marked[], all: boolean, file: str
       claims: claims.length - (claimed ? 1 : 0),
       bare: bare + (claimed ? 1 : 0),
     };
-    return [
-      { features: signsOf(line, draft, said), yes: yes && (all || !claimed), file, claimed, bare: isBare(draft) },
-    ];
+    return [{ features: signsOf(line, draft, said), yes: yes && (all || !claimed), file, claimed }];
   });
 }
 

@@ -1,4 +1,4 @@
-import { columns, dot } from '../../weights.ts';
+import { columns, dot, type Weights } from '../../weights.ts';
 import type { Draft } from '../draft.ts';
 import type { Line } from '../line.ts';
 import { unitNamed } from '../units.ts';
@@ -6,7 +6,13 @@ import { ONES, TENS } from '../words.ts';
 import { signsOf } from './signs.ts';
 import { COUNTING } from './table.ts';
 
-const { counts } = columns(COUNTING, ['counts']);
+let known: Weights | undefined;
+
+/** Laid out when a number is first weighed: it would hold up the start of what reads nothing yet. */
+const shipped = (): Weights => {
+  known ??= columns(COUNTING, ['counts']).counts;
+  return known;
+};
 
 /** Below this nothing is read. Chosen where one in thirty numbers that count, of files not learned from, falls below. */
 const LEAST = -1.8;
@@ -35,7 +41,7 @@ export function countless(line: Line, drafts: readonly Draft[], claims: number):
         line.tokens.length - (draft.until - draft.from) > MOST_ALONE &&
         !isOfNamed(line, draft, drafts[k + 1]) &&
         !isMarked(line, draft) &&
-        dot(counts, signsOf(line, draft, said)) < LEAST,
+        dot(shipped(), signsOf(line, draft, said)) < LEAST,
     ),
   );
   keepWhole(line, drafts, weak);

@@ -1,7 +1,7 @@
 import { wordsOf } from '../../../parser/trade/likeness.ts';
 import { isWork, type Standing } from '../board.ts';
 import { numbersClash } from '../match.ts';
-import type { Clause } from './clauses.ts';
+import type { Telling } from './signs.ts';
 
 /** Key words of a job's rooms; those of names of several words ("mud room") are never the name of a thing. */
 export interface Rooms {
@@ -69,7 +69,7 @@ const isHead = (item: Standing, word: string, rooms: Rooms) =>
 
 /** What they share; null where the clause cannot be about the item. `openWith` says how many open items go by a word. */
 export function sharedOf(
-  { clause, named, rooms }: { clause: Clause; named: ReadonlySet<string>; rooms: Rooms },
+  { clause, named, said, rooms }: Pick<Telling, 'clause' | 'named' | 'said' | 'rooms'>,
   item: Standing,
   openWith: (word: string) => number,
 ): Shared | null {
@@ -88,8 +88,8 @@ export function sharedOf(
     before: sharedThings(item, clause.before, rooms),
     named: inNamed,
     head,
-    weight: weightOf(item, [clause.words, named], openWith),
-    part: partOf(item, [clause.words, named]),
+    weight: weightOf(item, said, openWith),
+    part: partOf(item, said),
     strange: [...clause.words].filter((word) => !isWork(word) && !goesBy(item, word)).length,
   };
 }
@@ -101,16 +101,16 @@ const TOLD = 0.6;
 /** So many open items with a word are many. */
 const MANY = 12;
 
-function weightOf(item: Standing, said: readonly ReadonlySet<string>[], openWith: (word: string) => number): number {
-  let sum = said.some((words) => words.has(item.head)) ? HEAD : 0;
-  for (const word of new Set(said.flatMap((words) => [...words])))
+function weightOf(item: Standing, said: ReadonlySet<string>, openWith: (word: string) => number): number {
+  let sum = said.has(item.head) ? HEAD : 0;
+  for (const word of said)
     if (!isWork(word) && goesBy(item, word))
       sum += (item.words.has(word) ? 1 : TOLD) * Math.log(1 + MANY / Math.max(1, openWith(word)));
   return sum;
 }
 
-function partOf(item: Standing, said: readonly ReadonlySet<string>[]): Shared['part'] {
+function partOf(item: Standing, said: ReadonlySet<string>): Shared['part'] {
   const own = [...item.words].filter((word) => !isWork(word));
-  const part = own.length ? own.filter((word) => said.some((words) => words.has(word))).length / own.length : 0;
+  const part = own.length ? own.filter((word) => said.has(word)).length / own.length : 0;
   return part === 1 ? 'all' : part >= 0.6 ? 'most' : part >= 0.3 ? 'some' : part > 0 ? 'few' : 'none';
 }

@@ -15,6 +15,8 @@ export interface Telling {
   read: string;
   /** Key words of the finished work read there. */
   named: ReadonlySet<string>;
+  /** Both the clause's key words and those. */
+  said: ReadonlySet<string>;
   /** Items that the note has met. */
   met: readonly Standing[];
   rooms: Rooms;
@@ -112,7 +114,7 @@ function sortOf(fact: Fact): string | null {
 const NONE: ReadonlySet<string> = new Set();
 
 /** What was read in a clause: kinds of fact, and the key words of finished work. */
-export function readIn(clause: Clause, facts: readonly (Fact | null)[]): Pick<Telling, 'read' | 'named'> {
+export function readIn(clause: Clause, facts: readonly (Fact | null)[]): Pick<Telling, 'read' | 'named' | 'said'> {
   const kinds = new Set<string>();
   let named: ReadonlySet<string> = NONE;
   for (const fact of facts) {
@@ -121,5 +123,9 @@ export function readIn(clause: Clause, facts: readonly (Fact | null)[]): Pick<Te
     if (sort) kinds.add(sort);
     if (fact.kind === 'done' && !named.size) named = wordsOf(fact.task);
   }
-  return { read: [...kinds].sort().join('+') || 'none', named };
+  return {
+    read: [...kinds].sort().join('+') || 'none',
+    named,
+    said: named.size ? new Set([...clause.words, ...named]) : clause.words,
+  };
 }
