@@ -64,7 +64,13 @@ export function ListScreen({ view }: { view: JobView }) {
         {filters.map(({ name, keeps, seldom }, k) => {
           const many = here.filter((item) => keeps(item, today)).length;
           return seldom && !many && k !== filter ? null : (
-            <button key={name} type="button" aria-pressed={k === filter} onClick={() => setFilter(k)}>
+            <button
+              key={name}
+              type="button"
+              class={seldom ? 'seldom' : ''}
+              aria-pressed={k === filter}
+              onClick={() => setFilter(k)}
+            >
               {name} <b>{many}</b>
             </button>
           );
