@@ -197,7 +197,7 @@ export interface Clause extends Span, TokenRange {
 export interface FactBase extends Span {
   quote: string;
   area: string | null;
-  /** 0 to 1; under 0.5 the page marks it as doubtful. */
+  /** 0 to 1: how likely it is that this was told (`isDoubtful`). */
   confidence: number;
   /** The rule that read it: the answer to "why did it read that?". */
   rule: string;

@@ -1,3 +1,4 @@
+import { isDoubtful } from '../../parser/doubtful.ts';
 import { sameArea, wordsOf } from '../../parser/trade/likeness.ts';
 import type { FollowUp, Problem } from '../../parser/types.ts';
 import { add, type Board, enter, isLive, leave, reword, type Standing, sharing } from './board.ts';
@@ -177,7 +178,7 @@ export function meetProblem(telling: Telling, fact: Problem): Standing | null {
       problem: fact.defect,
       thing: fact.thing,
       area: fact.area,
-      doubtful: fact.suspected,
+      doubtful: fact.suspected || isDoubtful(fact),
       unsure: isDoubted(telling, fact),
     },
     fact.quote,
@@ -234,6 +235,7 @@ export function meetFollowUp(telling: Telling, fact: FollowUp): Standing | null 
           due: fact.due,
           readyOn,
           waitingFor: fact.waitingFor,
+          doubtful: isDoubtful(fact),
           unsure: isDoubted(telling, fact),
         },
         fact.quote,

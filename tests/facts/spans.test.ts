@@ -155,3 +155,13 @@ it('reads any words, also those that a language keeps for itself', () => {
     { numRuns: 300 },
   );
 });
+
+it('says how sure it is: what was told in passing less than what was done', () => {
+  const told = facts(
+    'Hung the new storm door on the side porch and it closes fine. Neighbour was telling me his old dog came in again by the other gate, so that was the morning.',
+  );
+  const sure = (kind: string) => told.find((fact) => fact.kind === kind)!.confidence;
+  expect(sure('done')).toBeGreaterThan(0.8);
+  expect(sure('problem')).toBeLessThan(sure('done'));
+  expect(sure('problem')).toBeGreaterThan(0.5);
+});

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { isDoubtful } from '../../../../parser/doubtful.ts';
 import type { Fact } from '../../../../parser/types.ts';
 import type { JobView, Reply } from '../../../http/api.ts';
 import { isUnheard } from '../../../voice/unheard.ts';
@@ -129,7 +130,7 @@ function Understood({ slip, view, onFact }: Pick<Props, 'slip' | 'view' | 'onFac
               <button type="button" class={`fact k-${fact.kind}`} onClick={() => onFact(index)}>
                 <i>
                   {kindWord(fact)}
-                  {fact.confidence < 0.5 && '?'}
+                  {isDoubtful(fact) && '?'}
                   {fact.at !== undefined && ` at ${secondWords(fact.at)}`}
                 </i>
                 {factWords(fact, view.today)}
