@@ -17,6 +17,10 @@ it('what was told in passing stands apart with its words, and comes on the list 
   expect(await line().count()).toBe(0);
   await filter(/^Not sure 1/).click();
   await soon(() => line().textContent()).toMatch(/heard: his old dog came in again by the other gate/);
+  await page.click('a[href="#trip"]');
+  await soon(() => page.locator('section', { hasText: 'Not sure of' }).textContent()).toMatch(/heard: his old dog/);
+  await page.click('a[href="#list"]');
+  await filter(/^Not sure 1/).click();
   await line().locator('.task').click();
   await page.getByRole('button', { name: 'Keep it' }).click();
   await filter(/^Left/).click();

@@ -14,6 +14,7 @@ export function TripScreen({ view }: { view: JobView }) {
   const { state, today } = view;
   const ready = state.items.filter((item) => isReady(item, today)).sort(readyFirst(today));
   const waits = state.items.filter((item) => isLive(item) && !isReady(item, today)).sort(readyFirst(today));
+  const unsure = state.items.filter((item) => item.state === 'unsure');
   const cuts = state.measurements.filter((m) => m.role === 'wanted');
   const found = state.measurements.filter((m) => m.role === 'found');
   const bring = state.order.filter((line) => line.state === 'to buy' || line.state === 'ordered');
@@ -29,6 +30,7 @@ export function TripScreen({ view }: { view: JobView }) {
     ...(cuts.length ? ['To cut.', ...cuts.map(measuredWords)] : []),
     ...state.cautions.map((caution) => `Mind: ${cautionWords(caution.text)}`),
     ...(waits.length ? ['Not yet.', ...waits.map(told)] : []),
+    ...(unsure.length ? ['Not sure of.', ...unsure.map(told)] : []),
   ];
   return (
     <div class="trip">
@@ -85,6 +87,12 @@ export function TripScreen({ view }: { view: JobView }) {
           <h2>Not yet</h2>
           <WeekPlan items={state.items} today={today} />
           <Lines items={waits} today={today} />
+        </section>
+      )}
+      {unsure.length > 0 && (
+        <section class="area">
+          <h2>Not sure of</h2>
+          <Lines items={unsure} today={today} />
         </section>
       )}
       <section class="area">
