@@ -21,9 +21,24 @@ export function statedOf(frame: Frame, lot: Lot): MaterialStatus | null {
   if (predicate === 'imperative' && lemma === 'make' && behind && lot.own.some(isGoods))
     return chunks.slice(verbAt + 1).some((c) => c.quantity) ? 'need' : null;
   if (negative) return null;
+  if (isWanted(frame, lot)) return 'need';
   if (ON_ORDER.test(said)) return placed ? null : 'ordered';
   return predicate === 'past' && lemma === 'order' && behind && !placed ? 'ordered' : null;
 }
+
+/** "Boss wants 120 backer screws": counted goods right behind it, of which no work is told and which go with nothing else. */
+function isWanted({ chunks, lemma, verbAt }: Frame, lot: Lot): boolean {
+  if (lemma !== 'want' || lot.amount === null || !lot.own.some(isGoods)) return false;
+  const between = chunks.slice(verbAt + 1, lot.from);
+  const rest = chunks.slice(lot.until);
+  return (
+    lot.from > verbAt &&
+    between.every((c) => c.kind === 'mark' || /^(?:us|me|about|another|like)$/.test(c.word)) &&
+    !rest.some((c) => c.verb?.forms.has('participle') || EACH.test(c.word))
+  );
+}
+
+const EACH = /^(?:each|every|per|apiece)$/;
 
 /** Words at a clause's end that tell that goods are in their place. */
 const IN_PLACE = /^(?:in|on|up|down|set|hung|installed|laid|fitted|used|gone|done|through)$/;

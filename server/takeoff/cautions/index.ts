@@ -19,7 +19,9 @@ export function cautionsIn(notes: readonly NoteFacts[], site: SiteFacts): Cautio
   const calling = new Map<Hazard, string[]>();
   for (const note of naming)
     for (const [hazard, places] of namedIn(note.text)) {
-      if (!oldEnough(hazard, built, note) || !(hazard.stays || places.some((at) => isOpen(note, at)))) continue;
+      const stays = (at: Place) =>
+        hazard.stays === true || hazard.stays?.test(note.text.slice(...at).toLowerCase()) === true;
+      if (!oldEnough(hazard, built, note) || !places.some((at) => stays(at) || isOpen(note, at))) continue;
       const noteIds = calling.get(hazard) ?? [];
       noteIds.push(note.noteId);
       calling.set(hazard, noteIds);

@@ -60,7 +60,12 @@ const PACK = /^(?:box|pack|packet|package|bag|bucket|tub|jar|case|carton|card|sl
 /** Every "so many for each" of a note; the same words are read once. */
 export const perThingIn: (said: Said) => readonly PerThing[] = readOnce(toldIn);
 
-function toldIn(said: Said): PerThing[] {
+/** "Where every board crosses a joist": at every crossing. */
+const CROSSES =
+  /\b(?:where|wherever|each time|every time) (?:every|each|an?|the) (?:deck )?boards? (?:cross(?:es)?|meets?|hits?|goes over|lands? on) (?:an?|each|every|the) joists?\b/g;
+
+function toldIn(note: Said): PerThing[] {
+  const said = { ...note, words: note.words.replace(CROSSES, 'at every crossing') };
   const out: PerThing[] = [];
   const keep = (goods: string, times: Fraction | null, thing: string, count: Fraction | null) => {
     const item = nameOf(said, goods);
@@ -111,10 +116,11 @@ const DECK_SCREWS = saying(
 /** Deck construction guide extract (htecelite.com/pvc-fence/324.html). */
 const TWO_A_JOIST = 'two screws a board at each joist (prescriptive deck guide)';
 
-/** "Three toilets": how many of the thing a note counts. */
+/** "Three toilets", "six sheets": how many of the thing a note counts. */
 export function countIn(said: Said, thing: string): Fraction | null {
   const m = saying(`<NC> (?:[a-z]+ ){0,2}${plural(thing)}\\b`).exec(said.words);
-  const count = m ? figureAt(said, m[1]).value : null;
+  const pack = said.figures.find((f) => f.kind === 'pack' && f.unit === thing && !f.per && f.value.compare(1) > 0);
+  const count = m ? figureAt(said, m[1]).value : (pack?.value ?? null);
   return count && count.d === 1n ? count : null;
 }
 

@@ -32,6 +32,12 @@ const IN = saying(
   'g',
 );
 
+/** "Box is 150", "a box holds 25". */
+const HOLDS = saying(
+  `\\b(${WORDS})(?: of them)?(?:'s| is| are| has| have| holds?)(?: about)? (?:an? )?<NC>(?=$|[.,;]| (?:and|so|each|but|of them|pieces)\\b)`,
+  'g',
+);
+
 interface PlacedPack {
   at: number;
   unit: string;
@@ -57,6 +63,7 @@ function packsIn(said: Said): PlacedPack[] {
       SOLD.test(said.words.slice(0, m.index))
     )
       keep(m.index, m[2], m[3], m[4]);
+  for (const m of said.words.matchAll(HOLDS)) keep(m.index, m[1], undefined, m[2]);
   for (const m of said.words.matchAll(IN)) keep(m.index + m[0].length, m[2] ?? m[6], m[4], m[1] ?? m[3] ?? m[5]);
   return out;
 }

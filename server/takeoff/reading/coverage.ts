@@ -55,7 +55,7 @@ export function coverageOf(said: Said, out: Terms): void {
   }
   for (const m of words.matchAll(
     saying(
-      `\\b(${PACKS})(?:'s|(?: (?:of it|of them))? (?:will |should )?(?:does|do|covers?|cover|is good for|good for|goes|makes?|yields?|holds?|has|gets you|spreads?|are|is))(?: about| around)? <ALVN>(?! ?(?:x|by) ?\\{)`,
+      `\\b(${PACKS})(?:'s|(?: (?:of it|of them))? (?:will |should )?(?:does|do|covers?|cover|is good for|good for|goes|makes?|yields?|holds?|has|gets you|spreads?|says|are|is))(?: about| around)? <ALVN>(?! ?(?:x|by) ?\\{)`,
       'g',
     ),
   )) {

@@ -96,7 +96,9 @@ function onHandIn(
   let sum = new Fraction(0);
   for (const stock of work.stock) {
     const same = convert(stock.value, stock.unit, unit) ?? (stock.unit === unit ? stock.value : null);
-    const packs = pack && stock.unit === pack.unit ? stock.value.mul(pack.holds) : null;
+    // "There's 2 full ones": of what comes by the stick, sticks.
+    const sticks = pack?.unit === 'stick' && stock.unit === 'each';
+    const packs = pack && (sticks || stock.unit === pack.unit) ? stock.value.mul(pack.holds) : null;
     sum = sum.add(same ?? packs ?? 0);
   }
   return sum;

@@ -1,4 +1,4 @@
-import { feet } from './lengths.ts';
+import { feet, thickness } from './lengths.ts';
 import { figureAt, type Said, saying } from './said.ts';
 import { type Extent, SIDE } from './shapes.ts';
 
@@ -9,6 +9,13 @@ export function contradicted(said: Said, used: Set<number>, out: Extent): void {
     const [to, from] = [figureAt(said, m[1]), figureAt(said, m[2])];
     const [now, before] = [feet(said, to, from), feet(said, from, to)];
     if (!now || !before || used.has(Number(m[1])) || used.has(Number(m[2]))) continue;
+    out.corrected.push({ from: before, to: now });
+    for (const id of [m[1], m[2]]) used.add(Number(id));
+  }
+  const thick = saying('<LN>(?: (?:in|inch|inches))? (?:thick|deep),? (?:not|instead of|rather than) (?:the )?<LN>', 'g');
+  for (const m of said.words.matchAll(thick)) {
+    const [now, before] = [thickness(said, figureAt(said, m[1])), thickness(said, figureAt(said, m[2]))];
+    if (!now || !before || used.has(Number(m[1]))) continue;
     out.corrected.push({ from: before, to: now });
     for (const id of [m[1], m[2]]) used.add(Number(id));
   }

@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
 import { feet, metricUnit } from './lengths.ts';
-import { figureAt, type Said, saying } from './said.ts';
+import { figureAt, type Said, saying, sentencesOf } from './said.ts';
 import { type Extent, SIDE } from './shapes.ts';
 
 const OPENING =
@@ -69,6 +69,17 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
     if (area) out.lessArea = out.lessArea.add(area.mul(each));
     for (const id of [m[1], m[2]]) if (id) used.add(Number(id));
   }
+  // "The hearth is 1.5 x 0.6 so knock that off": whatever it is, right behind its size.
+  for (const m of words.matchAll(
+    saying('<LN>(?: (?:foot|feet|ft))? ?(?:x|by) ?<LN>[^.;{]{0,16}\\b(?:take|knock|leave) (?:that|it|this) (?:off|out)\\b', 'g'),
+  ))
+    take(undefined, m[1], m[2], m[0]);
+  // "Door 0.9 and french doors 1.8 come off": widths, for runs.
+  for (const sentence of sentencesOf(words).filter((s) => /\bcomes? (?:off|out)\b/.test(s)))
+    for (const m of sentence.matchAll(
+      saying(`(?:<N> )?(?:[a-z]+ )?(?:${OPENING})(?: (?:is|are|at|of|each))* <LN>(?! ?(?:x|by))`, 'g'),
+    ))
+      take(m[1], m[2], undefined, m[0]);
   // "Less the driveway at ten by thirty": any piece of the place that was said to come off.
   for (const m of words.matchAll(
     saying(

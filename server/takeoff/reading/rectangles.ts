@@ -9,8 +9,8 @@ const SURFACES =
 
 const isBare = (quote: string) => !/\b(?:in|inch|inches|foot|feet|ft)\b|["″”'′’]/i.test(quote);
 
-/** "Sheets are 12x12": what one piece measures. */
-const OF_PIECES = /\b(?:sheets|tiles|boards|planks|panels|pieces)(?: (?:are|come|measure|at|in))+ $/;
+/** "Sheets are 12x12", "same 12x12": what one piece measures. */
+const OF_PIECES = /\b(?:sheets|tiles|boards|planks|panels|pieces)(?: (?:are|come|measure|at|in))+ $|\bsame $/;
 
 /** Pairs by "x" or "by", with how many of them; a third figure is a fill's thickness. */
 export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Extent): void {
@@ -37,7 +37,8 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
     for (const id of [m[1], m[2], m[4]]) if (id) used.add(Number(id));
     if (third && by === 'volume') out.depth = inMillimetres ? side(third, a) : thickness(said, third);
     else if (third) out.height = feet(said, third, b);
-    const count = countBefore(said, m.index, used) ?? countAfter(said, m.index + m[0].length, used) ?? 1;
+    const told = countBefore(said, m.index, used) ?? countAfter(said, m.index + m[0].length, used) ?? 1;
+    const count = told === listedFrom(said.words, m.index) ? 1 : told;
     // A third side is a room's height, and its own word stands behind it.
     const base = third ? m[0].slice(0, m[0].lastIndexOf('{')) : m[0];
     const upright = /\b(?:high|tall)\b/.test(base.slice(base.indexOf('}')));
@@ -82,6 +83,15 @@ const labelBefore = (words: string, at: number): string | null =>
     .match(LABELS)
     ?.at(-1) ?? null;
 
+const PAIR = '\\{[LN]\\d+\\}(?: (?:foot|feet|ft))? ?(?:x|by) ?\\{[LN]\\d+\\}';
+const LISTED = new RegExp(`^${PAIR}(?:,? (?:and |then )?${PAIR})+`);
+
+/** "Two of them, 5 foot by 8 and 3 foot by 8": sizes told one after another, each of a place of its own. */
+function listedFrom(words: string, at: number): number {
+  const list = LISTED.exec(words.slice(at))?.[0] ?? '';
+  return [...list.matchAll(new RegExp(PAIR, 'g'))].length;
+}
+
 /** How many of a shape: "two sides, each one's", "3 walls at", "both slopes are". */
 function countBefore(said: Said, at: number, used: Set<number>): number | null {
   const before = said.words
@@ -89,7 +99,7 @@ function countBefore(said: Said, at: number, used: Set<number>): number | null {
     .split(/[.;]/)
     .at(-1)!;
   const m = saying(
-    `<NC> (?:[a-z]+ )?${SURFACES}(?:,? (?:of it|each one's|each one is|each one|each|both|all|that are|they're|of them|at|are|is|measure|measuring|of|about|'s))*[ ,]*$`,
+    `<NC> (?:[a-z]+ ){0,2}${SURFACES}(?: (?:in|on|at|by|off|along|out) (?:the )?[a-z]+(?: [a-z]+)?)?(?:,? (?:of it|each one's|each one is|each one|each|both|all|that are|they're|of them|at|are|is|measure|measuring|of|about|'s))*[ ,]*$`,
   ).exec(before);
   if (m && figureAt(said, m[1]).value.d === 1n) {
     used.add(Number(m[1]));

@@ -31,13 +31,14 @@ export function meetExtent(old: Extent | null, fresh: Extent, again: boolean, wo
   return { ...merged, shapes, doubt: fresh.doubt, unknownUnit: fresh.unknownUnit, assumed: fresh.assumed };
 }
 
-/** The same places with a side put right, and the height where that is meant. */
+/** The same places with a side put right, and the height or the thickness where that is meant. */
 function withSides(extent: Extent, corrected: Extent['corrected']): Extent {
   const right = (side: Fraction) => corrected.find((c) => c.from.equals(side))?.to ?? side;
   return {
     ...extent,
     shapes: extent.shapes.map((shape) => ({ ...shape, sides: shape.sides.map(right) })),
     height: extent.height && right(extent.height),
+    depth: extent.depth && right(extent.depth),
   };
 }
 

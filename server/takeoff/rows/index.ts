@@ -40,7 +40,7 @@ export function rowLines(notes: readonly Said[]): Answer & { claimed: Map<string
           noteId: said.noteId,
           ask: `"${odd}" for the ${told.item}: say it in feet, inches or metres.`,
         });
-      if (!tells(told, standing !== undefined) || (isDone(said.words) && !standing)) continue;
+      if (!tells(told, standing !== undefined) || (isPutUp(said.words, told.item) && !standing)) continue;
       const terms = termsIn(said);
       const row = standing ?? newRow(said, told, terms);
       if (standing) update(standing, told, terms);
@@ -58,6 +58,13 @@ export function rowLines(notes: readonly Said[]): Answer & { claimed: Map<string
     questions: [...questions, ...answers.flatMap((a) => a.questions)],
     claimed,
   };
+}
+
+/** Every sentence that names the pieces tells of work done; what else was done says nothing of them. */
+function isPutUp(words: string, item: string): boolean {
+  const named = KINDS.find((k) => k.item === item)!.named;
+  const about = sentencesOf(words).filter((s) => named.test(s));
+  return about.length > 0 ? about.every(isDone) : isDone(words);
 }
 
 /** How goods are sold, where a sentence about the row tells it: other sentences speak of other goods. */
@@ -116,7 +123,8 @@ function settle(row: Row): Answer {
     const steps = [posts.working];
     if (cut !== posts.count) steps.push(`+ ${show(waste.mul(100))} % = ${cut}`);
     if (row.extra) steps.push(`+ ${row.extra} = ${cut + row.extra}`);
-    out.lines.push(line(row, called(row), sizeOf(row), cut + (row.extra ?? 0), steps.join('; '), posts.assumptions));
+    if (!row.there)
+      out.lines.push(line(row, called(row), sizeOf(row), cut + (row.extra ?? 0), steps.join('; '), posts.assumptions));
     out.lines.push(...companions(row, posts.count));
   }
   if (row.hole) {

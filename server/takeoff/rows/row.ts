@@ -56,6 +56,8 @@ export interface RowTold {
   width: Fraction | null;
   gap: { width: Fraction; most: boolean } | null;
   extra: number | null;
+  /** The pieces are on the job already: they are counted for what goes with them. */
+  there: boolean | null;
   /** The ends of the row stand already: no piece there. */
   noEnds: boolean | null;
   /** Runs meet at corners and share the post there. */
@@ -76,6 +78,13 @@ export interface RowTold {
   /** Figures that are spoken for. */
   used: Set<number>;
 }
+
+const THERE =
+  "(?:are|is|'re|'s) (?:(?!not|n't)[a-z]+ ){0,5}?(?:already|here|there|on site|on hand|on the truck|in the (?:yard|shop|garage|van|truck))\\b";
+
+/** "The joists are laying in the yard already". */
+export const isThere = (words: string, item: string): boolean =>
+  new RegExp(`(?:${KINDS.find((k) => k.item === item)!.named.source})(?: itself| themselves)? ${THERE}`).test(words);
 
 /** "5/4x6 boards, joists at 16": the section is of the kind that is named right behind it. */
 export const isOthers = (rest: string, item: string, kinds: readonly string[]): boolean =>

@@ -5,7 +5,7 @@ import { STICK_FEET } from '../reading/packWords.ts';
 import { type Figure, figureAt, lengthIn, type Said, saying } from '../reading/said.ts';
 import { runsIn } from './along.ts';
 import { holesIn } from './holes.ts';
-import { claim, free, holds, isOthers, KINDS, NUMBER, numberOf, type RowTold } from './row.ts';
+import { claim, free, holds, isOthers, isThere, KINDS, NUMBER, numberOf, type RowTold } from './row.ts';
 
 const kindsIn = remembered((words) => KINDS.filter((k) => k.named.test(words)).map((k) => k.item));
 
@@ -24,11 +24,19 @@ export function rowsIn(said: Said, standing: readonly string[]): RowTold[] {
   return own.map((item) => rowIn(said, item, own));
 }
 
+/** The word said for pieces that the trade calls by several. */
+const CALLED: Readonly<Record<string, RegExp>> = {
+  baluster: /\bspindle(?=s?\b)/,
+  strap: /\b(?:(?:pex|pipe|cable|conduit) )?(?:clip|staple)(?=s?\b)/,
+};
+
+const calledIn = (words: string, item: string): string | null => CALLED[item]?.exec(words)?.[0] ?? null;
+
 function rowIn(said: Said, item: string, kinds: readonly string[]): RowTold {
   const { words } = said;
   const told: RowTold = {
     item,
-    called: /\bspindles?\b/.test(words) && item === 'baluster' ? 'spindle' : null,
+    called: calledIn(words, item),
     spacing: null,
     runs: [],
     times: null,
@@ -37,6 +45,7 @@ function rowIn(said: Said, item: string, kinds: readonly string[]): RowTold {
     width: null,
     gap: null,
     extra: null,
+    there: isThere(words, item) || null,
     noEnds:
       /\bnot? (?:one )?(?:at|on) (?:the |either |each )?ends?\b|\bends? (?:is|are) (?:there|in|up) already\b/.test(
         words,

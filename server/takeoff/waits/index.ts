@@ -11,6 +11,10 @@ import { WORKS } from './works.ts';
 const LABEL_TIME = saying(
   '\\b(?:says?|label|bag|tub|can|bucket|box|wants?|needs?|gotta|has to)\\b[^.{]{0,24}{T(\\d+)}|\\b(?:leave|give|let) (?:it|that|them|the [a-z]+)(?: (?:dry|sit|set|cure|at least))* {T(\\d+)}|{T(\\d+)} before',
 );
+/** "Giving it one more full day", "let it sit another 24 hours": from now on, whatever the label said. */
+const LONGER = saying(
+  '\\b(?:giv(?:e|ing)|gave|let(?:ting)?|leav(?:e|ing)) (?:it|that|them|this|the [a-z]+)(?: (?:sit|dry|set|cure))* (?:another (?:<T>|(?:full |whole )?(day|night))|<T>|<N> more (?:full |whole )?(day)s?\\b)',
+);
 const CORRECTS = /\b(?:wrong (?:bag|tub|can|one|bucket)|that was the|it was the|not the)\b/;
 const SURFACE =
   /\b(?:floor|walls?|shower|backsplash|ceiling|tub(?! (?:says|wants|label))|patio|slab|pad|counter|footings?|deck|trim|stairs?)\b/;
@@ -48,6 +52,8 @@ interface Laid {
 interface Told {
   label: number | null;
   corrects: boolean;
+  /** Hours more that it is given, from when the note was told. */
+  longer: number | null;
   degrees: number | null;
   /** The product named, and whether it is told as laid, by kind of work. */
   works: readonly { product: Product | undefined; done: boolean }[];
@@ -59,13 +65,14 @@ const toldIn = readOnce((said): Told | null => {
   const told: Told = {
     label: labelHours(said),
     corrects: CORRECTS.test(said.words),
+    longer: longerHours(said),
     degrees: roomTemperature(said),
     works: WORKS.map((work) => ({
       product: work.products.find((p) => p.named.test(said.words)),
       done: isDone(sentences, work),
     })),
   };
-  const silent = told.label === null && !told.corrects && told.degrees === null && !told.works.some((w) => w.done);
+  const silent = told.label === null && told.longer === null && !told.corrects && told.degrees === null && !told.works.some((w) => w.done);
   return silent ? null : told;
 });
 
@@ -95,7 +102,12 @@ function hear(
   work: Work,
 ): void {
   const stands = laid.get(key);
-  if (stands && (told.corrects || told.label !== null) && (product || told.label !== null)) {
+  if (stands && told.longer !== null && !done) {
+    // Never sooner than what was told before.
+    const before = Math.max(...work.steps.map((step) => hoursOf(stands, step).hours));
+    if (addHours(stands.from, before) <= addHours(said.saidAt, told.longer))
+      Object.assign(stands, { from: said.saidAt, label: told.longer, noteId: said.noteId });
+  } else if (stands && (told.corrects || told.label !== null) && (product || told.label !== null)) {
     stands.product = product ?? stands.product;
     stands.label = told.label ?? (product ? null : stands.label);
     stands.noteId = said.noteId;
@@ -158,6 +170,17 @@ function waitFor(laid: Laid, step: Step, named: Named): ComputedWait {
     namedIn: named.noteId,
     plannedOn: named.plannedOn,
   };
+}
+
+function longerHours(said: Said): number | null {
+  const match = LONGER.exec(said.words);
+  if (!match) return null;
+  const [, another, word, more, days, day] = match;
+  if (word) return word === 'day' ? 24 : 12;
+  if (day) return said.figures[Number(days)]!.value.valueOf() * 24;
+  const figure = said.figures[Number(another ?? more)]!;
+  if (!another && !/\bmore\b/i.test(figure.quote)) return null;
+  return figure.value.valueOf() * (HOURS[figure.unit ?? ''] ?? 0) || null;
 }
 
 function labelHours(said: Said): number | null {

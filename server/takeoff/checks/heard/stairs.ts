@@ -54,7 +54,7 @@ const TREAD = saying(
   'g',
 );
 const RUN = saying('\\brun\\b[^.{]{0,12}<LN>', 'g');
-const TOTAL = saying('\\btotal rise\\b[^.{]{0,15}<LN>|<LN> (?:of )?total rise\\b');
+const TOTAL = saying('\\btotal rise\\b[^.{]{0,44}<LN>|<LN> (?:of )?total rise\\b');
 const STEPS = saying('<N> (?:risers|rises|steps)\\b');
 const WIDTH = saying('\\bstairs?\\b[^.{]{0,20}<LN> wide\\b|<LN> wide stairs?\\b');
 const HEADROOM = saying('<LN>(?: of)? head ?room\\b|\\bhead ?room\\b[^.{]{0,30}<LN>');
