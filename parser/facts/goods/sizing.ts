@@ -29,6 +29,9 @@ const isFilled = (chunks: readonly Chunk[], k: number): boolean => {
   );
 };
 
+/** "Two bags of concrete per post": what each takes, and nothing that is there. */
+export const isRate = ({ chunks }: Frame, { until }: Lot): boolean => chunks[until]?.word === 'per';
+
 /** "A tube does about thirty feet", "a gallon goes 375": how far a pack goes, which counts none. */
 function tellsReach(chunks: readonly Chunk[], from: number): boolean {
   const end = packFrom(chunks, from);

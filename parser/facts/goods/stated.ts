@@ -3,7 +3,7 @@ import { type Chunk, isGoods, isNounTerm, isPreposition } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import type { Talk } from '../talk.ts';
 import { FATES, type Fate } from './fates.ts';
-import type { Lot } from './lot.ts';
+import { isCount, type Lot } from './lot.ts';
 
 const ON_ORDER = /\b(?:on order|back-?ordered|on back-?order)\b/;
 
@@ -24,6 +24,14 @@ export function statedOf(frame: Frame, lot: Lot): MaterialStatus | null {
   if (isWanted(frame, lot)) return 'need';
   if (ON_ORDER.test(said)) return placed ? null : 'ordered';
   return predicate === 'past' && lemma === 'order' && behind && !placed ? 'ordered' : null;
+}
+
+/** "Make that thirteen on the casing", "make the hinges three": the one count of the clause is theirs. */
+export function withCountMade({ chunks, predicate, lemma, verbAt }: Frame, lot: Lot): Lot {
+  if (lemma !== 'make' || predicate !== 'imperative' || lot.amount || lot.from <= verbAt || !lot.own.some(isGoods))
+    return lot;
+  const counts = chunks.flatMap((c) => (c.quantity ? [c.quantity] : []));
+  return counts.length === 1 && isCount(counts[0]!) ? { ...lot, amount: counts[0]! } : lot;
 }
 
 /** "Boss wants 120 backer screws": counted goods right behind it, of which no work is told and which go with nothing else. */

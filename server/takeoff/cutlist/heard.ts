@@ -35,10 +35,11 @@ const PIECE = [
     '(?:(?<!\\b(?:x|by) )<NC>|\\b(a|an|another|one)) (?!(?:x|by) )((?:more )?)(?:{N\\d+} ?x ?{[NL]\\d+} )?((?:[a-z-]+ ){0,3}?)(?:at|cut to|of) <LN>',
     'g',
   ),
+  saying('<NC>()()() off(?: at)? <LN>', 'g'),
   saying('<NC>()()() x <LN>', 'g'),
 ];
 const KERF = saying(
-  "kerf(?: is| of| at|'s)? (?:a |an )?<LN>|<LN>(?: of)?(?: a)?(?: for the| per)?(?: saw)? (?:kerf|blade|cut)|(?:blade(?: takes| is|'s| eats)?|saw ?cut) (?:a |an )?<LN>",
+  "kerf(?: is| of| at|'s)? (?:a |an )?<LN>|<LN>(?: of)?(?: a)?(?: for the| per)?(?: saw)? (?:kerf|blade|cut)|(?:(?:blade|saw)(?: takes| is|'s| eats)?|saw ?cut) (?:a |an )?<LN>",
 );
 const NO_KERF = /\b(?:no kerf|ignore the (?:kerf|blade)|forget the (?:kerf|blade))\b/;
 const STOCK = [
@@ -79,7 +80,7 @@ export function piecesIn(note: Said, clauses: readonly string[]): Piece[] {
       for (const [, n, one, more, called = '', id] of clause.matchAll(pattern)) {
         const figure = figureAt(note, id);
         const count = one ? 1 : figureAt(note, n).value.valueOf();
-        const stick = pattern === PIECE[1] && figure.unit === null && figure.value.compare(12) <= 0;
+        const stick = pattern === PIECE.at(-1) && figure.unit === null && figure.value.compare(12) <= 0;
         if (!stick && Number.isInteger(count) && count !== 0)
           found.push({ figure, count, more: /more/.test(more ?? '') || one === 'another', called: called.trim() });
       }

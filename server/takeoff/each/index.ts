@@ -79,13 +79,13 @@ function crossings(lines: readonly ComputedLine[], standing: Fraction | null): K
   };
 }
 
-const lineOf = (said: Said, { item, times, assumed }: PerThing, { count, text }: Known): ComputedLine => ({
+const lineOf = (said: Said, { item, times, pack, assumed }: PerThing, { count, text }: Known): ComputedLine => ({
   item,
   size: null,
   specs: [],
   area: said.area,
   amount: count.mul(times),
-  unit: 'each',
+  unit: pack ?? 'each',
   pack: null,
   stockUsed: false,
   working: `${text} x ${show(times)} = ${show(count.mul(times))}`,

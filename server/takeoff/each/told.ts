@@ -12,6 +12,8 @@ export interface PerThing {
   thing: string;
   /** How many of the thing, where the note counts them. */
   count: Fraction | null;
+  /** What they come in where that is counted: bags to a post; null where they are counted singly. */
+  pack: string | null;
   /** What was taken where nobody said how many go with each. */
   assumed: string | null;
 }
@@ -42,6 +44,12 @@ const ONE_EACH = saying(
   `\\b((?:[a-z]+ ){0,2}(?:${FASTENERS})),? (?:<NC>|\\b(?:an?|one)) (?:for each|apiece|each)\\b`,
   'g',
 );
+/** "Two bags of rapid set concrete per post". */
+const PACKS_EACH = saying(
+  '<K> of ([a-z]+(?: [a-z]+){0,2}) (?:to|per|for|in|at|around)(?: (?:an?|each|every|the|one))? (post|hole|footing|pier|tube)\\b',
+  'g',
+);
+
 const COUNTED = saying('<NC> (?:[a-z]+ )?([a-z]{3,}s)\\b', 'g');
 
 const LITTLE =
@@ -77,7 +85,7 @@ function toldIn(note: Said): PerThing[] {
       times.compare(0) > 0 &&
       !out.some((o) => o.item === item)
     )
-      out.push({ item, times, thing, count, assumed: null });
+      out.push({ item, times, thing, count, pack: null, assumed: null });
   };
   const thingOf = (pack: string | undefined, word: string | undefined) =>
     word ? single(word) : figureAt(said, pack).value.compare(1) === 0 ? figureAt(said, pack).unit! : null;
@@ -105,7 +113,19 @@ function toldIn(note: Said): PerThing[] {
     if (things) keep(m[3]!, value(m[1]) ?? new Fraction(1), single(things[2]!), value(things[1]));
   }
   if (DECK_SCREWS.test(said.words) && !out.some((o) => o.item === 'deck screw'))
-    out.push({ item: 'deck screw', times: new Fraction(2), thing: 'crossing', count: null, assumed: TWO_A_JOIST });
+    out.push({
+      item: 'deck screw',
+      times: new Fraction(2),
+      thing: 'crossing',
+      count: null,
+      pack: null,
+      assumed: TWO_A_JOIST,
+    });
+  for (const m of said.words.matchAll(PACKS_EACH)) {
+    const { value: times, unit: pack } = figureAt(said, m[1]);
+    const item = nameOf(said, m[2]!);
+    if (item && pack) out.push({ item, times, thing: m[3]!, count: countIn(said, m[3]!), pack, assumed: null });
+  }
   return out;
 }
 

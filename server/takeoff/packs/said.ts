@@ -89,7 +89,7 @@ function owner(said: Said, at: number, counted: readonly string[]): string | nul
   return (order.findLast((g) => g.place < at) ?? order[0])?.item ?? null;
 }
 
-/** Where the words name goods, by the last word of their name; "two to a toilet" does not ask for toilets. */
+/** Where the words name goods, by the last word of their name; "two to a toilet", "ten nails a hanger" ask for no toilet. */
 function placesOf(words: string, item: string): number[] {
   const head = item
     .split(' ')
@@ -97,7 +97,7 @@ function placesOf(words: string, item: string): number[] {
     .replace(/s$/, '')
     .replace(/[^a-z0-9]/gi, '.');
   const named = new RegExp(
-    `(?<!\\b(?:to|per|for|at|on|in) (?:(?:an?|the|each|every|one) )?|\\bfor the [a-z]+ )\\b${head}(?:e?s)?\\b`,
+    `(?<!\\b(?:to|per|for|at|on|in) (?:(?:an?|the|each|every|one) )?|\\bfor the [a-z]+ |\\{[NC]\\d+\\} (?:[a-z]+ ){1,2}(?:an?|each|every|per) )\\b${head}(?:e?s)?\\b`,
     'g',
   );
   return [...words.matchAll(named)].map((m) => m.index);

@@ -33,13 +33,13 @@ export function coverageOf(said: Said, out: Terms): void {
   // "A bag of bonding does about two and a half".
   for (const m of words.matchAll(
     saying(
-      '<K> of [a-z]+(?: [a-z]+)? (?:does|do|covers?|goes|is good for|makes?|yields?)(?: about| around)? <ALVN>',
+      `(?:<K>|(?<=^|[.,;] )(${PACKS})) of [a-z]+(?: [a-z]+)? (?:does|do|covers?|goes|is good for|makes?|yields?|per|to every|for every|every)(?: about| around)? <ALVN>`,
       'g',
     ),
   )) {
-    const [pack, measure] = [figureAt(said, m[1]), figureAt(said, m[2])];
-    if (free(m[1]) && free(m[2]) && !measure.per)
-      add(m.index, measure.value.div(pack.value), unitOf(measure), pack.unit!, m[1], m[2]);
+    const [pack, measure] = [m[1] ? figureAt(said, m[1]) : null, figureAt(said, m[3])];
+    if ((!m[1] || free(m[1])) && free(m[3]) && !measure.per)
+      add(m.index, measure.value.div(pack?.value ?? 1), unitOf(measure), pack?.unit ?? packUnit(m[2]!), m[1], m[3]);
   }
   for (const m of words.matchAll(
     saying(

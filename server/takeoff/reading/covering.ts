@@ -154,6 +154,7 @@ function soldBy(work: Work, unit: string): Habit | string {
 function nullUnit(work: Work, ratio: Ratio, unit: string): string {
   const packed = /^(?:box|case|carton|pack|bundle|pallet|bucket)$/.test(ratio.per);
   if (packed && ((work.goods.sides !== null && ratio.value.d === 1n) || /screw/.test(work.goods.item))) return 'each';
+  if (ratio.per === 'roll' && /tape/.test(work.goods.item)) return 'ft';
   // "Four and a half to the square foot, pallet's 480": of pieces.
   const pieces = work.ratios.some((r) => r.unit === 'each' && /^sq /.test(r.per));
   if (packed && pieces && ratio.value.d === 1n) return 'each';

@@ -12,7 +12,10 @@ export function contradicted(said: Said, used: Set<number>, out: Extent): void {
     out.corrected.push({ from: before, to: now });
     for (const id of [m[1], m[2]]) used.add(Number(id));
   }
-  const thick = saying('<LN>(?: (?:in|inch|inches))? (?:thick|deep),? (?:not|instead of|rather than) (?:the )?<LN>', 'g');
+  const thick = saying(
+    '<LN>(?: (?:in|inch|inches))? (?:thick|deep),? (?:not|instead of|rather than) (?:the )?<LN>',
+    'g',
+  );
   for (const m of said.words.matchAll(thick)) {
     const [now, before] = [thickness(said, figureAt(said, m[1])), thickness(said, figureAt(said, m[2]))];
     if (!now || !before || used.has(Number(m[1]))) continue;

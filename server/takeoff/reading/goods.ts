@@ -113,6 +113,7 @@ const overlaps = (a: Goods, b: Goods, quote: string): boolean =>
 function isPlace(words: string, at: number, quote: string): boolean {
   const before = words.slice(Math.max(0, at - 26), at);
   const after = words.slice(at + quote.length, at + quote.length + 14);
+  if (/^backer rod$/.test(quote)) return false;
   if (
     /\b(?:over|under|behind|off|from|above|below|onto|against|to) (?:the |that |this )?(?:old |existing |new |bare )?$/.test(
       before,

@@ -2,7 +2,7 @@ import type Fraction from 'fraction.js';
 import { coverageOf } from './coverage.ts';
 import { packsOf } from './packSizes.ts';
 import { figureAt, type Said, saying } from './said.ts';
-import { wasteIn } from './waste.ts';
+import { wasteIn, wasteOf } from './waste.ts';
 
 /** One `per` holds, covers or makes `value` of `unit`; `unit` null where the speaker left it to the goods. */
 export interface Ratio {
@@ -20,6 +20,8 @@ export interface Terms {
   ratios: Ratio[];
   /** `0.1`; null where none was said. */
   waste: Fraction | null;
+  /** The goods that the waste was said of, in a word: "10 % on board only"; null where it serves all. */
+  wasteOf: string | null;
   coats: { value: number; at: number }[];
   /** `60 lb`, `2.5 L`: the pack's own size, where it names the goods. */
   packSize: string | null;
@@ -31,10 +33,19 @@ export interface Terms {
 
 /** Reads packs, coverage, waste and coats out of a note. */
 export function termsIn(said: Said, used = new Set<number>()): Terms {
-  const out: Terms = { ratios: [], waste: null, coats: [], packSize: null, byMeasure: measureIn(said.words), used };
+  const out: Terms = {
+    ratios: [],
+    waste: null,
+    wasteOf: null,
+    coats: [],
+    packSize: null,
+    byMeasure: measureIn(said.words),
+    used,
+  };
   packsOf(said, out);
   coverageOf(said, out);
   out.waste = wasteIn(said, out.used);
+  out.wasteOf = out.waste === null ? null : wasteOf(said.words);
   for (const match of said.words.matchAll(saying('<C>', 'g'))) {
     const figure = figureAt(said, match[1]);
     if (figure.unit !== 'coat') continue;

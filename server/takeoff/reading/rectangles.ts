@@ -72,16 +72,20 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
 }
 
 const LABELS =
-  /\b(closet|nook|pantry|hall(?:way)?|alcove|landing|bay|bump ?out|niche|short|long|main|big|small|north|south|east|west|front|back|left|right|first|second|third|other|island|office|den|bedroom|entry|kitchen|stairs?)\b/g;
+  /\b(?:closet|nook|pantry|hall(?:way)?|alcove|landing|bay|bump ?out|niche|short|long|main|big|small|north|south|east|west|front|back|left|right|first|second|third|other|island|office|den|bedroom|entry|kitchen|stairs?)\b/g;
 
-/** The place that a size was said of: the last such word before it in its sentence. */
+/** The place that a size was said of: the last such words before it in its sentence, `front bedroom`. */
 const labelBefore = (words: string, at: number): string | null =>
-  words
-    .slice(0, at)
-    .split(/[.;]|\}/)
-    .at(-1)!
-    .match(LABELS)
-    ?.at(-1) ?? null;
+  labelsIn(
+    words
+      .slice(0, at)
+      .split(/[.;]|\}/)
+      .at(-1)!,
+  ).at(-1) ?? null;
+
+/** Places named in some words: `back bedroom`, `closet`. */
+export const labelsIn = (words: string): string[] =>
+  words.match(new RegExp(`${LABELS.source}(?: ${LABELS.source})?`, 'g')) ?? [];
 
 const PAIR = '\\{[LN]\\d+\\}(?: (?:foot|feet|ft))? ?(?:x|by) ?\\{[LN]\\d+\\}';
 const LISTED = new RegExp(`^${PAIR}(?:,? (?:and |then )?${PAIR})+`);

@@ -98,6 +98,27 @@ const placeInFeet: Mend = (words, figures) =>
     },
   );
 
+const WHICH =
+  '(?:the|other|back|front|big|bigger|small|smaller|little|first|second|third|last|next|left|right|long|short|upstairs|downstairs)';
+
+/** "Back one 10 x 12": which, and no figure of the size. */
+const pronounOne: Mend = (words, figures) =>
+  words.replace(
+    new RegExp(`\\b(${WHICH}) \\{N(\\d+)\\}(?= (?:is |at |was )?\\{[NL]\\d+\\} ?(?:x|by)\\b)`, 'g'),
+    (all, which: string, id: string) => (figures[Number(id)]!.quote.toLowerCase() === 'one' ? `${which} one` : all),
+  );
+
+/** "7.2 m long by 900 high": a side that was read as no figure. */
+const bareSide: Mend = (words, figures) =>
+  words.replace(/\b(x|by) (\d{3,4})(?= (?:high|wide|long|deep|tall)\b)/g, (_, by: string, digits: string) => {
+    const value = new Fraction(digits);
+    const figure = { value, unit: null, kind: null, sure: false, per: null, onCenter: false, doubt: null };
+    return `${by} {N${figures.push({ ...figure, quote: digits }) - 1}}`;
+  });
+
+/** What stands before everything else. */
+export const EARLY_MENDS: readonly Mend[] = [pronounOne, bareSide];
+
 /** In the order in which they are put right. */
 export const SIZE_MENDS: readonly Mend[] = [
   fiveQuarter,

@@ -88,7 +88,9 @@ function tells(told: RowTold, standing: boolean): boolean {
   if (standing) return told.runs.length > 0 || told.spacing !== null || told.hole !== null || told.extra !== null;
   const spaced =
     told.spacing !== null ||
-    (told.gap !== null && (told.width !== null || (told.item === 'deck board' && told.section !== null))) ||
+    (told.gap !== null &&
+      /board|picket|slat|batten/.test(told.item) &&
+      (told.width !== null || (told.item === 'deck board' && told.section !== null))) ||
     (told.gap !== null && told.item === 'baluster');
   const holes = told.hole !== null && told.holes !== null;
   if (told.item === 'pier') return holes;
@@ -212,6 +214,10 @@ function companions(row: Row, count: number): ComputedLine[] {
   if (row.rails && row.spacing) {
     const sections = row.runs.reduce((sum, r) => sum + bays(r, row.spacing!), 0);
     out.push(line(row, 'fence rail', null, sections * row.rails, `${sections} sections x ${row.rails} rails`));
+  }
+  if (row.panels && row.spacing) {
+    const sections = row.runs.reduce((sum, r) => sum + bays(r, row.spacing!), 0);
+    out.push(line(row, 'fence panel', pieceLength(row.spacing), sections, `${sections} sections, a panel each`));
   }
   if (row.plates) {
     const stick = row.piece ?? new Fraction(96);

@@ -66,6 +66,8 @@ export interface RowTold {
   hangers: number | null;
   /** Rails a bay. */
   rails: number | null;
+  /** Panels between posts, one a bay. */
+  panels: boolean | null;
   /** Plates along each wall. */
   plates: number | null;
   hole: { diameter: Fraction; depth: Fraction } | null;
@@ -79,12 +81,24 @@ export interface RowTold {
   used: Set<number>;
 }
 
+/** The word said for pieces that the trade calls by several. */
+const CALLED: Readonly<Record<string, RegExp>> = {
+  baluster: /\bspindle(?=s?\b)/,
+  strap: /\b(?:(?:pex|pipe|cable|conduit) )?(?:clip|staple)(?=s?\b)/,
+};
+
+export const calledIn = (words: string, item: string): string | null => CALLED[item]?.exec(words)?.[0] ?? null;
+
 const THERE =
   "(?:are|is|'re|'s) (?:(?!not|n't)[a-z]+ ){0,5}?(?:already|here|there|on site|on hand|on the truck|in the (?:yard|shop|garage|van|truck))\\b";
 
-/** "The joists are laying in the yard already". */
-export const isThere = (words: string, item: string): boolean =>
-  new RegExp(`(?:${KINDS.find((k) => k.item === item)!.named.source})(?: itself| themselves)? ${THERE}`).test(words);
+/** "The joists are laying in the yard already", "there's twelve joists under it already". */
+export function isThere(words: string, item: string): boolean {
+  const named = `(?:${KINDS.find((k) => k.item === item)!.named.source})`;
+  return new RegExp(
+    `${named}(?: itself| themselves)? ${THERE}|\\bthere(?:'s| is| are)? (?:\\{[NC]\\d+\\} )?${named}(?: (?!not)[a-z]+){0,4} already\\b`,
+  ).test(words);
+}
 
 /** "5/4x6 boards, joists at 16": the section is of the kind that is named right behind it. */
 export const isOthers = (rest: string, item: string, kinds: readonly string[]): boolean =>

@@ -5,7 +5,7 @@ import { STICK_FEET } from '../reading/packWords.ts';
 import { type Figure, figureAt, lengthIn, type Said, saying } from '../reading/said.ts';
 import { runsIn } from './along.ts';
 import { holesIn } from './holes.ts';
-import { claim, free, holds, isOthers, isThere, KINDS, NUMBER, numberOf, type RowTold } from './row.ts';
+import { calledIn, claim, free, holds, isOthers, isThere, KINDS, NUMBER, numberOf, type RowTold } from './row.ts';
 
 const kindsIn = remembered((words) => KINDS.filter((k) => k.named.test(words)).map((k) => k.item));
 
@@ -23,14 +23,6 @@ export function rowsIn(said: Said, standing: readonly string[]): RowTold[] {
   );
   return own.map((item) => rowIn(said, item, own));
 }
-
-/** The word said for pieces that the trade calls by several. */
-const CALLED: Readonly<Record<string, RegExp>> = {
-  baluster: /\bspindle(?=s?\b)/,
-  strap: /\b(?:(?:pex|pipe|cable|conduit) )?(?:clip|staple)(?=s?\b)/,
-};
-
-const calledIn = (words: string, item: string): string | null => CALLED[item]?.exec(words)?.[0] ?? null;
 
 function rowIn(said: Said, item: string, kinds: readonly string[]): RowTold {
   const { words } = said;
@@ -53,6 +45,7 @@ function rowIn(said: Said, item: string, kinds: readonly string[]): RowTold {
     corners: /\bcorners?\b|\bl[- ]shaped?\b/.test(words) || null,
     hangers: null,
     rails: null,
+    panels: null,
     plates: null,
     hole: null,
     lessPost: null,
@@ -181,6 +174,12 @@ const WIDTHS = [
   saying('<LN>(?: (?:inches|inch|in))? wide(?=,? (?:and |with )*(?:an? )?\\{[A-Z]\\d+\\} (?:inch |in )?gap)', 'g'),
 ];
 
+/** "Panels 2.4 m wide", "eight foot panels". */
+const PANELS = [
+  '\\bpanels?(?: (?:are|is|come|at|all))* <L>(?: (?:wide|long|each))?',
+  '<L>(?: (?:wide|long))? (?:[a-z]+ ){0,2}panels?\\b',
+];
+
 /** "At 400 centres" are millimetres, "at 1.8 centres" metres beside metres, "16 on center" inches. */
 function centersUnit(said: Said, { value }: Figure): string {
   if (value.compare(100) >= 0) return 'mm';
@@ -206,6 +205,8 @@ function spacingIn(said: Said, told: RowTold, kinds: readonly string[]): void {
     '\\b(?:every|each|spaced(?: at| out)?|spacing(?: of| is| at)?|centers (?:at|of)|no more than|at most)(?: about)? <LN>(?! ?(?:x|by|gap|between|clear|max gap))',
     '\\b(?:joists?|studs?|rafters?|\\} x \\{N\\d+\\} s|\\} by \\{N\\d+\\})(?: (?:are|is|go))? (?:at|on) {N(\\d+)}(?! ?(?:x|by|percent|%|feet|foot|ft)\\b)',
     '<LN>(?: (?:inch|in|foot|ft))? (?:apart|cent(?:er|re)s|spacing|oc|o\\.c\\.|on cent(?:er|re)s?)\\b',
+    // A post stands between panels.
+    ...(told.item === 'fence post' ? PANELS : []),
   ])
     for (const m of words.matchAll(saying(pattern, 'g'))) {
       const figure = figureAt(said, m[1]);
@@ -239,6 +240,7 @@ function companionsIn(said: Said, told: RowTold): void {
     told.rails = figureAt(said, rails[1]).value.valueOf();
     claim(told, rails[1]);
   }
+  if (told.item === 'fence post' && PANELS.some((p) => saying(p).test(words))) told.panels = true;
   if (/\bplates?\b/.test(words) && told.item === 'stud') told.plates = /\b(?:single|one) top\b/.test(words) ? 2 : 3;
   for (const pattern of [
     `(?:plus|and|add|get|with|throw in|order|,) ?(?:on )?${NUMBER} (?:[a-z]+ )?(?:extra|spare|spares|more)\\b`,

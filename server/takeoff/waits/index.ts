@@ -72,7 +72,12 @@ const toldIn = readOnce((said): Told | null => {
       done: isDone(sentences, work),
     })),
   };
-  const silent = told.label === null && told.longer === null && !told.corrects && told.degrees === null && !told.works.some((w) => w.done);
+  const silent =
+    told.label === null &&
+    told.longer === null &&
+    !told.corrects &&
+    told.degrees === null &&
+    !told.works.some((w) => w.done);
   return silent ? null : told;
 });
 
