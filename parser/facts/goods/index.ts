@@ -63,7 +63,7 @@ export function readMaterials(
     for (const q of lot.sizes) if (lot.own.some(isGoods) && q.start < lot.own[0]!.start) used.add(q);
     if (fate !== 'none' || lot.kind !== 'bare') before = { placed, fate, naming };
     const status = stated ?? fate;
-    if (status === 'none' || !naming || (status === 'have' && isRate(frame, lot))) continue;
+    if (status === 'none' || !naming || (status !== 'need' && isRate(frame, lot))) continue;
     const fact = materialOf(talk, frame, { ...placed, lot }, naming, status, stated ? 0.8 : 1 - chances.none);
     if (!fact) continue;
     for (const q of [lot.amount, lot.upper, ...lot.sizes]) if (q) used.add(q);

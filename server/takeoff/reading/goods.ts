@@ -27,7 +27,8 @@ export function goodsIn(said: Said): Goods[] {
     const same = found.find((g) => g.item === goods.item || overlaps(g, goods, quote));
     if (!same) found.push(goods);
     else {
-      same.mentions.push(goods.at);
+      same.mentions = [...same.mentions, goods.at].sort((a, b) => a - b);
+      same.at = same.mentions[0]!;
       // "12/3, no, that's 6/3": the code said later.
       if (same.by === 'length' && goods.size) same.size = goods.size;
       if (same.size === null) Object.assign(same, { size: goods.size, sides: goods.sides });

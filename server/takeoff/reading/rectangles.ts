@@ -1,7 +1,7 @@
 import { convert } from '../../../parser/quantities/units.ts';
 import type { Measure } from './goods.ts';
 import { bareMillimetres, feet, feetText, thickness } from './lengths.ts';
-import { type Figure, figureAt, type Said, saying } from './said.ts';
+import { type Figure, figureAt, figureIds, type Said, saying } from './said.ts';
 import { type Extent, SIDE } from './shapes.ts';
 
 const SURFACES =
@@ -38,7 +38,7 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
     if (third && by === 'volume') out.depth = inMillimetres ? side(third, a) : thickness(said, third);
     else if (third) out.height = feet(said, third, b);
     const told = countBefore(said, m.index, used) ?? countAfter(said, m.index + m[0].length, used) ?? 1;
-    const count = told === listedFrom(said.words, m.index) ? 1 : told;
+    const count = told === listedFrom(said.words, m.index, used) ? 1 : told;
     // A third side is a room's height, and its own word stands behind it.
     const base = third ? m[0].slice(0, m[0].lastIndexOf('{')) : m[0];
     const upright = /\b(?:high|tall)\b/.test(base.slice(base.indexOf('}')));
@@ -91,9 +91,10 @@ const PAIR = '\\{[LN]\\d+\\}(?: (?:foot|feet|ft))? ?(?:x|by) ?\\{[LN]\\d+\\}';
 const LISTED = new RegExp(`^${PAIR}(?:,? (?:and |then )?${PAIR})+`);
 
 /** "Two of them, 5 foot by 8 and 3 foot by 8": sizes told one after another, each of a place of its own. */
-function listedFrom(words: string, at: number): number {
+function listedFrom(words: string, at: number, used: ReadonlySet<number>): number {
   const list = LISTED.exec(words.slice(at))?.[0] ?? '';
-  return [...list.matchAll(new RegExp(PAIR, 'g'))].length;
+  const [, ...others] = [...list.matchAll(new RegExp(PAIR, 'g'))];
+  return 1 + others.filter(([pair]) => !figureIds(pair).some((id) => used.has(id))).length;
 }
 
 /** How many of a shape: "two sides, each one's", "3 walls at", "both slopes are". */
