@@ -51,6 +51,8 @@ function knownOf(
   if (thing === 'joist') return of(here, /\bjoist$/, thing);
   if (thing === 'crossing') return crossings(here, counted('joist'));
   const told = counted(thing);
+  // A post stands in each hole.
+  if (!told && thing === 'hole') return of(here, /\bpost$/, 'post');
   if (told) return { count: told, text: `${told.toFraction()} ${plural(thing)}` };
   return of(here, new RegExp(`\\b${thing}$`), thing) ?? packed(here, thing);
 }

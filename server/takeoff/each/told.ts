@@ -46,7 +46,7 @@ const ONE_EACH = saying(
 );
 /** "Two bags of rapid set concrete per post". */
 const PACKS_EACH = saying(
-  '<K> of ([a-z]+(?: [a-z]+){0,2}) (?:to|per|for|in|at|around)(?: (?:an?|each|every|the|one))? (post|hole|footing|pier|tube)\\b',
+  '<K> of ([a-z]+(?: [a-z]+){0,2}) (?:(?:to|per|for|in|at|around)(?: (?:an?|each|every|the|one))?|an?|each|every) (post|hole|footing|pier|tube)\\b',
   'g',
 );
 

@@ -28,7 +28,7 @@ const SOLD =
   /\b(?:come|comes|sold|sell|sells|packed|buy|bought|get)(?: (?:it|them|these|those|em|only))?(?: (?:in|by))?(?: (?:a|the))? $/;
 /** "They come 350 to a box", "two in a pack", "25 a box". */
 const IN = saying(
-  `<NC>(?: of them| [a-z]+)? (?:to|in|per)(?: (?:a|the|each|every|one))? (${WORDS})\\b|<NC>(?: (?:to|in|per))? <K>|<NC> a (${WORDS})\\b`,
+  `<NC>(?: of them| [a-z]+)? (?:to|in|per)(?: (?:a|the|each|every|one))? (${WORDS})\\b|<NC>(?: [a-z]+)?(?: (?:to|in|per))? <K>|<NC> a (${WORDS})\\b`,
   'g',
 );
 

@@ -10,6 +10,7 @@ import { asks, isDone, wants } from '../reading/wanted.ts';
 import type { ComputedLine } from '../types.ts';
 import { holeConcrete } from './concrete.ts';
 import { line, type Row } from './line.ts';
+import { madeMore } from './madeMore.ts';
 import { holds, KINDS, type RowTold } from './row.ts';
 import { rowsIn } from './told.ts';
 
@@ -29,6 +30,8 @@ export function rowLines(notes: readonly Said[]): Answer & { claimed: Map<string
   const questions: Answer['questions'] = [];
   for (const said of notes) {
     const here = rows.filter((r) => r.area === said.area);
+    const alike = here.at(-1) && madeMore(here.at(-1)!, said);
+    if (alike) continue;
     for (const told of rowsIn(
       said,
       here.map((r) => r.item),
@@ -64,7 +67,7 @@ export function rowLines(notes: readonly Said[]): Answer & { claimed: Map<string
 function isPutUp(words: string, item: string): boolean {
   const named = KINDS.find((k) => k.item === item)!.named;
   const about = sentencesOf(words).filter((s) => named.test(s));
-  return about.length > 0 ? about.every(isDone) : isDone(words);
+  return isDone(words) && (about.length === 0 || about.every(isDone));
 }
 
 /** How goods are sold, where a sentence about the row tells it: other sentences speak of other goods. */
@@ -148,7 +151,7 @@ function countRow(row: Row): CountedRow | { ok: false; why: string } {
   let count = 0;
   const steps: string[] = [];
   for (const run of row.runs) {
-    const one = countRun(row, run, usual, assumptions);
+    const one = countRun(row, row.inset ? run.sub(row.inset.mul(2)) : run, usual, assumptions);
     if (!one.ok) return one;
     count += one.count;
     steps.push(one.working);

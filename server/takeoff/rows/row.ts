@@ -58,6 +58,8 @@ export interface RowTold {
   extra: number | null;
   /** The pieces are on the job already: they are counted for what goes with them. */
   there: boolean | null;
+  /** How far in from each end of the run the first and last piece stand, inches. */
+  inset: Fraction | null;
   /** The ends of the row stand already: no piece there. */
   noEnds: boolean | null;
   /** Runs meet at corners and share the post there. */
