@@ -43,7 +43,7 @@ export function coverageOf(said: Said, out: Terms): void {
   }
   for (const m of words.matchAll(
     saying(
-      `(?:<K>|\\b(?:a|one|each|every|per) (${PACKS})) (?:will |should )?(?:to|per|for|every|for every|does|do|covers?|is good for|good for|goes|runs?|makes?|yields?|holds?|has|gets you|gets|is|spreads?)(?: the| a| each| every| about| around)? <ALVNC>(?! (?:each|coats?))`,
+      `(?:<K>|\\b(?:a|one|each|every|per) (${PACKS})) (?:will |should )?(?:to|per|for|every|for every|does|do|covers?|is good for|good for|goes|runs?|is making|makes?|yields?|holds?|has|gets you|gets|is|spreads?)(?: the| a| each| every| about| around)? <ALVNC>(?! (?:each|coats?))`,
       'g',
     ),
   )) {
@@ -99,6 +99,13 @@ export function coverageOf(said: Said, out: Terms): void {
         m[1],
       );
     else if (packUnit(word) !== 'each') add(m.index, figure.value, unitOf(figure), packUnit(word), m[1]);
+  }
+  // "One liter is making 9 m2".
+  for (const m of words.matchAll(
+    saying('<V> (?:is making|makes?|does|covers?|goes|is good for) (?:about )?<A>', 'g'),
+  )) {
+    const [pack, measure] = [figureAt(said, m[1]), figureAt(said, m[2])];
+    if (free(m[1]) && free(m[2])) add(m.index, measure.value.div(pack.value), unitOf(measure), pack.unit!, m[1], m[2]);
   }
   // "350 a gallon", where the parser took "a gallon" for one gallon.
   for (const m of words.matchAll(saying('<NAL> <VKA>', 'g'))) {

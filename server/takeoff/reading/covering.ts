@@ -81,8 +81,16 @@ function settle(work: Work, all: readonly Work[]): ComputedLine | string | null 
   return answer.ok ? lineOf(work, answer, onHandIn(work, steps)) : `${work.goods.item}: ${answer.why}`;
 }
 
+const SQUARE_YARDS: Chain = {
+  through: [{ to: 'sq yd', factor: new Fraction(1, 9), said: '9 sq ft a sq yd', silent: false }],
+  unit: 'sq yd',
+  pack: null,
+  bought: true,
+};
+
 /** Goods sold by what they are measured in, or reckoned with waste or with what is left over at the ends though nobody said how they are sold. */
 function ownMeasure(work: Work, unit: string, { makeUp }: Extent): Chain | null {
+  if (work.byMeasure === 'sq yd' && unit === 'sq ft') return SQUARE_YARDS;
   const run = unit === 'ft' && makeUp.length > 0;
   const meant = run || work.byMeasure === unit || (work.waste !== null && unit !== 'cu ft');
   return meant ? { through: [], unit, pack: null, bought: true } : null;

@@ -41,7 +41,7 @@ export function doubtIn(said: Said, used: Set<number>): string | null {
     return `${a.value.toString()} or ${b.value.toString()} ${unit}`;
   }
   const unsure =
-    /\b(?:couldn't (?:hear|read|make out)|can't (?:read|remember|recall)|don't (?:remember|recall|know)|not sure|forg[eo]t(?= to measure| what| how|,|\.|$| (?:the|its) (?:size|length|width|depth|height|number|measure))|have to (?:check|measure)|gotta (?:check|measure)|need to (?:re)?measure|didn't measure|haven't measured|no idea|eyeballed|guessing|smudged|can't make out)\b/.exec(
+    /\b(?:couldn't (?:hear|read|make out)|can't (?:read|remember|recall)|don't (?:remember|recall|know|agree)|not sure|nobody(?:'s| is| seems) sure|no one(?:'s| is) sure|(?:turned|got) it (?:a)?round|forg[eo]t(?= to measure| what| how|,|\.|$| (?:the|its) (?:size|length|width|depth|height|number|measure))|have to (?:check|measure)|gotta (?:check|measure)|need to (?:re)?measure|didn't measure|haven't measured|no idea|eyeballed|guessing|smudged|can't make out)\b/.exec(
       said.words,
     );
   return unsure ? unsure[0] : null;

@@ -53,7 +53,8 @@ export function goodsIn(said: Said): Goods[] {
       meet(nameOf(said, quote, at, by), quote);
     }
   for (const term of said.terms) {
-    if (term.term.kind !== 'material' || !COUNTERS.has(term.term.counter ?? '')) continue;
+    if (term.term.kind !== 'material' || !COUNTERS.has(term.term.counter ?? '') || /skylight/.test(term.term.name))
+      continue;
     const quote = term.quote.toLowerCase();
     const at = said.words.indexOf(quote);
     // A short name has it under its full one.

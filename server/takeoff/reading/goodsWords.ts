@@ -15,6 +15,8 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
   },
   { named: /\bpainting\b(?=.*\{C\d+\})(?=.*\bgal)/, item: 'paint', by: 'area' },
   { named: /(?<=\bbacker rod\b.*)\brod\b/, item: 'backer rod', by: 'length' },
+  { named: /\bpir\b(?: boards?)?/, item: 'PIR board', by: 'area' },
+  { named: /\boak strip\b/, item: 'oak strip flooring', by: 'area' },
   { named: /\b(?:xps|eps)\b(?: foam)?(?: boards?)?/, item: 'foam board', by: 'area' },
   { named: /\b(?:durock|wonder ?board|cement backer)\b(?! screws?)/, item: 'backer board', by: 'area' },
   { named: /\b(?:cement board|backer(?: board)?) screws?\b/, item: 'backer board screw', by: 'area' },

@@ -10,7 +10,7 @@ const OPENING =
 export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
   const { words } = said;
   if (
-    /\b(?:don't|do not|not|no need to) (?:take|deduct|subtract|count|bother)[a-z ]* (?:out|off|openings|doors|windows|them)\b|\b(?:take|knock) nothing (?:off|out)\b/.test(
+    /\b(?:don't|do not|not|no need to) (?:tak(?:e|ing)\b|deduct|subtract|count|bother)[a-z ]* (?:out|off|openings|doors|windows|them)\b|\b(?:take|knock) nothing (?:off|out)\b/.test(
       words,
     )
   ) {

@@ -26,10 +26,12 @@ export interface Terms {
   /** `60 lb`, `2.5 L`: the pack's own size, where it names the goods. */
   packSize: string | null;
   /** Sold by its own measure: "by the foot", "by the square foot". */
-  byMeasure: 'ft' | 'sq ft' | 'cu yd' | null;
+  byMeasure: 'ft' | 'sq ft' | 'sq yd' | 'cu yd' | null;
   /** Figures that are spoken for. */
   used: Set<number>;
 }
+
+const COVERS_BOTH = /\{A\d+\} (?:for |in |with |at )?(?:the|both|all) $/;
 
 /** Reads packs, coverage, waste and coats out of a note. */
 export function termsIn(said: Said, used = new Set<number>()): Terms {
@@ -48,9 +50,16 @@ export function termsIn(said: Said, used = new Set<number>()): Terms {
   out.wasteOf = out.waste === null ? null : wasteOf(said.words);
   for (const match of said.words.matchAll(saying('<C>', 'g'))) {
     const figure = figureAt(said, match[1]);
-    if (figure.unit !== 'coat') continue;
+    // "A bag does 10 m2 the two coats": both are in what it covers.
+    if (figure.unit !== 'coat' || COVERS_BOTH.test(said.words.slice(0, match.index))) continue;
     out.coats.push({ value: figure.value.valueOf(), at: match.index });
     out.used.add(Number(match[1]));
+  }
+  // "Two times paint".
+  const times = saying('<NC> times (?:paint(?:ed)?|coat(?:ed)?)\\b').exec(said.words);
+  if (times) {
+    out.coats.push({ value: figureAt(said, times[1]).value.valueOf(), at: times.index });
+    out.used.add(Number(times[1]));
   }
   const single = /\b(?:single|one) coat\b/.exec(said.words);
   if (single) out.coats.push({ value: 1, at: single.index });
@@ -59,6 +68,7 @@ export function termsIn(said: Said, used = new Set<number>()): Terms {
 
 /** "Sold by the foot", "they price it by the square foot". */
 function measureIn(words: string): Terms['byMeasure'] {
+  if (/\bby the (?:sq(?:uare)?\.? ?(?:yd|yard))\b/.test(words)) return 'sq yd';
   const m = /\bby the (?:(sq(?:uare)?\.? ?(?:ft|foot|feet)|sqft)|(?:linear |lineal |running )?(?:foot|ft))\b/.exec(
     words,
   );

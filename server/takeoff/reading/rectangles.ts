@@ -88,7 +88,10 @@ export const labelsIn = (words: string): string[] =>
   words.match(new RegExp(`${LABELS.source}(?: ${LABELS.source})?`, 'g')) ?? [];
 
 const PAIR = '\\{[LN]\\d+\\}(?: (?:foot|feet|ft))? ?(?:x|by) ?\\{[LN]\\d+\\}';
-const LISTED = new RegExp(`^${PAIR}(?:,? (?:and |then )?${PAIR})+`);
+/** "Main one 11 x 13, small one 9 by 10": which of them, between the sizes of a list. */
+const WHICH =
+  "(?:(?:the )?(?:one|other|main|small|smaller|big|bigger|little|second|first|back|front|left|right|long|short)(?: (?:one|bedroom|room|wall))?(?:'s| is)? )?";
+const LISTED = new RegExp(`^${PAIR},?(?: (?:and |then )?${WHICH}${PAIR},?)+`);
 
 /** "Two of them, 5 foot by 8 and 3 foot by 8": sizes told one after another, each of a place of its own. */
 function listedFrom(words: string, at: number, used: ReadonlySet<number>): number {

@@ -88,7 +88,11 @@ function devicesIn(said: Said, words: string): BoxFill['devices'] {
 }
 
 function clampsIn(words: string): boolean | null {
-  if (/\b(?:no|without)(?: (?:internal|inside|cable|wire))* clamps?\b|\bclamps? (?:are |is )?outside\b/.test(words))
+  if (
+    /\b(?:no|without)(?: (?:internal|inside|cable|wire))* clamps?\b|\bclamps? (?:are |is )?outside\b|\b(?:clamps?|connectors?) (?:are|is) (?:the |all )?(?:outside|external)\b/.test(
+      words,
+    )
+  )
     return false;
   return /\bclamps?\b/.test(words) ? true : null;
 }

@@ -108,7 +108,9 @@ const whereIn = (words: string): 'end' | 'middle' | 'outer' | null =>
         ? 'outer'
         : null;
 
-const ASKS_HOLE = saying('\\b(?:needs?|calls? for|takes?|wants?|requires?) (?:a |an )?<L>(?: inch)? holes?\\b');
+const ASKS_HOLE = saying(
+  '\\b(?:needs?|calls? for|takes?|wants?|requires?) (?:a |an )?<L>(?: inch)? (?:holes?|cut-? ?outs?)\\b',
+);
 const PART = saying(
   '\\b(?:shank|stem|tailpiece|nipple|bolt|rod|connector|barrel|dowel|body|spout|valve|cable|wire|sprayer|lag)\\b(?: is| are| measures| on it is)*[^.,{]{0,14}<L>|<L>(?: inch)? (?:shank|stem|tailpiece|nipple|bolt|rod|connector|barrel|dowel|lag)\\b',
 );
