@@ -4,7 +4,7 @@ import { isCount, type Lot } from './lot.ts';
 
 /** What goods come in. */
 const PACK =
-  /^(?:an? |each |per |the )?(?:box|pack|packet|package|bag|sack|card|case|carton|sleeve|bucket|pail|jar|tub|tube|can|tin|bundle|pallet|roll|sheet|stick|square|gallon|gal|litre|liter|quart|bottle)(?:es|s)?$/;
+  /^(?:an? |each |per |the )?(?:box|pack|packet|package|bag|sack|card|case|carton|sleeve|bucket|pail|jar|tub|tube|can|tin|bundle|pallet|roll|sheet|stick|square|gallon|gal|pound|lb|litre|liter|quart|bottle)(?:es|s)?$/;
 const A = /^(?:an?|each|every|per|the|one)$/;
 const TO = /^(?:to|in|per)$/;
 const REACHES = /^(?:does|do|goes|go|covers|cover|makes|make|yields|yield|gets)$/;

@@ -23,7 +23,10 @@ const FASTENERS =
 const EACH = '(?:to|per|for|at|on|in|into)(?: (?:a|an|each|every|the|one))?|a|an|each|every|per';
 
 /** "Two deck screws at every crossing", "fifty screws to a sheet". */
-const AHEAD = saying(`<NC> ((?:[a-z]+ ){0,2}(?:${FASTENERS})) (?:${EACH}) (?:<K>|([a-z]+)\\b)`, 'g');
+const AHEAD = saying(
+  `<NC> ((?:[a-z]+ ){0,2}(?:${FASTENERS})) (?:(?:${EACH}) )?(?:<K>|(?<=(?:${EACH}) )([a-z]+)\\b)`,
+  'g',
+);
 /** "A wax ring and two closet bolts to a toilet": what stands before goes with each too. */
 const BESIDE = new RegExp(
   `(?:^|[,.:] |\\b(?:need|get|want|order|a|an|one) )((?:[a-z]+ ){0,1}(?:${FASTENERS}))(?:,| and)+ $`,

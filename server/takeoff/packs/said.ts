@@ -38,6 +38,10 @@ const HOLDS = saying(
   'g',
 );
 
+/** "100 to the pound, they come in 5 lb boxes". */
+const TO_THE_POUND = saying('<NC>(?: [a-z]+)? (?:to|in|per) (?:the |a )?(?:pound|lb)\\b');
+const POUNDS = saying(`<W>[- ](${WORDS})\\b`);
+
 interface PlacedPack {
   at: number;
   unit: string;
@@ -63,6 +67,10 @@ function packsIn(said: Said): PlacedPack[] {
       SOLD.test(said.words.slice(0, m.index))
     )
       keep(m.index, m[2], m[3], m[4]);
+  const [count, weight] = [TO_THE_POUND.exec(said.words), POUNDS.exec(said.words)];
+  const pounds = weight && figureAt(said, weight[1]);
+  if (count && pounds?.unit === 'lb')
+    out.push({ at: count.index, unit: unitOf(weight![2]!), holds: figureAt(said, count[1]).value.mul(pounds.value) });
   for (const m of said.words.matchAll(HOLDS)) keep(m.index, m[1], undefined, m[2]);
   for (const m of said.words.matchAll(IN)) keep(m.index + m[0].length, m[2] ?? m[6], m[4], m[1] ?? m[3] ?? m[5]);
   return out;

@@ -126,7 +126,7 @@ function timesOf({ at, count }: MakeUp, runs: number, panel: boolean): number {
 }
 
 const NO_RUN =
-  /^ ?(?:on center|o\.?c\b|apart|spacing|max|wide|thick|deep|joint|bead|gap|high|tall|rolls?|coils?|sticks?|spools?|lengths?\b|footers|diameter|pex|pipe\b|conduit|emt|copper|pvc|x |by \{)/;
+  /^ ?(?:on center|o\.?c\b|apart|spacing|max|wide|thick|deep|joint|bead|gap|high|tall|rolls?|coils?|sticks?|sections?|spools?|lengths?\b|footers|diameter|pex|pipe\b|conduit|emt|copper|pvc|x |by \{)/;
 const COUNTED =
   ' (?:runs?|sides?|walls?|legs?|lines?|pieces|windows?|doors?|tubs?|seams?|joints?|lengths?|stretch(?:es)?|drops?|circuits?|eaves?|rakes?|hips?|corners?|beams?|edges?)';
 
@@ -160,7 +160,7 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
   const first = home ? bare(Number(home[1])) : null;
   if (home && first) push(first, 1, Number(home[1]));
   const list = saying(
-    `(?:<N>(?:${COUNTED})?(?: (?:of them|at|of|each|are|is|about|x))* )?((?:\\{N\\d+\\},? (?:and |then )?)*)<L>((?:,? (?:and |then )?(?:${LINE} )?\\{N\\d+\\}(?! ?(?:x|by|to|per|of|at|percent|%|[a-z]+s\\b)))*)`,
+    `(?:<N>(?:${COUNTED})?(?: (?:of them|at|of|each|are|is|about|x))* )?((?:\\{N\\d+\\},? (?:and |then )?)*)<L>((?:,? (?:and |then )?(?:${LINE} )?\\{N\\d+\\}(?! ?(?:x|by|to|per|of|at|percent|%|straight|long|[a-z]+s\\b)))*)`,
     'g',
   );
   // "Two at 32 in and one at 60": a bare length takes the unit of the one before.

@@ -9,7 +9,7 @@ import type { Ratio, Terms } from './ratios.ts';
 import { leftOut, meetExtent, restates } from './restated.ts';
 import { type Said, saying } from './said.ts';
 import type { Extent } from './shapes.ts';
-import type { Stock } from './stock.ts';
+import { type Stock, spentIn } from './stock.ts';
 import { ASKS, isDone, onlyForOthers, sentenceAt, wants } from './wanted.ts';
 
 /** What the notes have told so far of one kind of goods in one area. */
@@ -51,6 +51,15 @@ export function worksOf(notes: readonly Said[]): Work[] {
 function meet(works: Work[], said: Said): void {
   const standing = works.findLast((w) => w.area === said.area) ?? (said.area === null ? works.at(-1) : undefined);
   const goods = goodsNamed(said);
+  const spent = spentIn(said);
+  const from =
+    spent &&
+    works.findLast((w) => w.stock.some((s) => s.unit === spent.unit) && goods.some((g) => sameGoods(w.goods, g)));
+  if (spent && from) {
+    from.stock.push(spent);
+    from.noteIds.push(said.noteId);
+    return;
+  }
   // With nothing under way, a note that wants no goods tells nothing: its figures need not be read.
   if (works.length === 0 && !goods.some((g) => isWanted(said, g))) return;
   const note = noteTold(said, works, standing?.goods.by);

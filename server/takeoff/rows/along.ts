@@ -4,7 +4,7 @@ import { claim, free, NUMBER, numberOf, type RowTold } from './row.ts';
 
 /** A length that is neither spacing nor size of a piece, by what stands behind it. */
 const NOT_A_RUN =
-  /^ ?(?:on center|o\.?c\b|apart|cent(?:er|re)s?|spacing|gap|high|tall|deep|wide boards?|thick|square|long (?:studs?|posts?|boards?|joists?|rafters?|pickets?)|footers?|studs?\b|posts?\b|joists?\b|rafters?\b|pickets?\b|boards?\b|rails?\b|shelf boards?\b|sticks?\b|way\b|lengths?\b|gate|x |by \{)/;
+  /^ ?(?:on center|o\.?c\b|apart|cent(?:er|re)s?|spacing|gap|high|tall|deep|wide boards?|thick|square|long (?:studs?|posts?|boards?|joists?|rafters?|pickets?)|footers?|studs?\b|posts?\b|joists?\b|rafters?\b|pickets?\b|boards?\b|rails?\b|shelf boards?\b|sticks?\b|sections?\b|way\b|lengths?\b|gate|x |by \{)/;
 
 /** What the row runs along: lengths that nothing else has claimed. */
 export function runsIn(said: Said, told: RowTold): void {
