@@ -112,3 +112,18 @@ describe('a wait shorter than a day says until what hour', () => {
     expect(play(at('09T09:00', text)).state.items.map((i) => i.waitingFor)).toContain(waits);
   });
 });
+
+describe('planned for the day itself, before its hour', () => {
+  const told = 'tile in the hall is set, done at four. thinset says 24 hours, grouting it tomorrow';
+  it.each([
+    ['at two', true],
+    ['at 2 pm', true],
+    ['at nine', true],
+    ['at four', false],
+    ['at five', false],
+    ['', false],
+  ])('%s', (hour, warned) => {
+    const { lines } = play(at('09T17:10', `${told} ${hour}`.trim()));
+    expect(lines.some((l) => /^Too early: .* ready 2026-06-10 at 16:00\.$/.test(l))).toBe(warned);
+  });
+});

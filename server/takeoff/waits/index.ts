@@ -5,6 +5,7 @@ import { readOnce } from '../reading/readOnce.ts';
 import { type Said, saying, sentencesOf } from '../reading/said.ts';
 import type { ComputedWait } from '../types.ts';
 import { inTheCold, roomTemperature } from './cold.ts';
+import { planHour } from './planHour.ts';
 import type { Product, Step, Work } from './work.ts';
 import { WORKS } from './works.ts';
 
@@ -32,6 +33,7 @@ const LARGE = {
 /** A step that a note named, and the day planned for it. */
 interface Named {
   plannedOn: string | null;
+  plannedAt: number | null;
   noteId: string;
 }
 
@@ -147,8 +149,11 @@ function takeNote(laid: Laid, said: Said, degrees: number | null): void {
     for (const sentence of sentencesOf(said.words)) {
       const match = step.said.exec(sentence);
       if (!match) continue;
-      const plannedOn = plannedDay(sentence.slice(match.index), said.saidAt) ?? laid.steps.get(step)?.plannedOn ?? null;
-      laid.steps.set(step, { plannedOn, noteId: said.noteId });
+      const plan = sentence.slice(match.index);
+      const [day, before] = [plannedDay(plan, said.saidAt), laid.steps.get(step)];
+      const plannedOn = day ?? before?.plannedOn ?? null;
+      const plannedAt = day ? planHour(plan, said.figures) : (before?.plannedAt ?? null);
+      laid.steps.set(step, { plannedOn, plannedAt, noteId: said.noteId });
     }
   }
 }
@@ -174,6 +179,8 @@ function waitFor(laid: Laid, step: Step, named: Named): ComputedWait {
     noteId: laid.noteId,
     namedIn: named.noteId,
     plannedOn: named.plannedOn,
+    plannedAt: named.plannedAt,
+    readyAt: ready.slice(11),
   };
 }
 
