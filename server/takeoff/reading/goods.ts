@@ -206,15 +206,19 @@ export const pairsIn = (said: Said): Pair[] =>
   }));
 
 const PLACE_BEFORE =
-  /\b(?:closet|nook|pantry|hall(?:way)?|alcove|landing|niche|bath(?:room)?|bedroom|kitchen|den|entry|office|vestibule|mud ?room)(?:'s| is|,|:)? (?:about )?$/;
+  /\b(?:closet|nook|pantry|hall(?:way)?|alcove|landing|niche|bath(?:room)?|bedroom|kitchen|den|entry|office|vestibule|mud ?room|pads?|slabs?|platform|stoop|patio)(?:'s| is|,|:)? (?:about )?$/;
+
+const POURED = /\b(?:pads|slabs)\b[^.;]*(?:,|and)(?: an?| one| another| \{[NC]\d+\})?(?: at)? ?$/;
 
 /** `2x4`, `1x6`: lumber by its nominal size, both bare, the first 1 or 2. */
 function lumber(said: Said, match: RegExpMatchArray): boolean {
   const [a, b] = [figureAt(said, match[1]), figureAt(said, match[2])];
   const after = said.words.slice((match.index ?? 0) + match[0].length);
   if (/^ ?(?:x|by|wide|long|high|room|area|floor|patch)\b/.test(after)) return false;
-  // "Closet 2 by 6" is a place's size.
-  if (PLACE_BEFORE.test(said.words.slice(0, match.index))) return false;
+  // "Closet 2 by 6" is a place's size, "two pads 4 by 4 and one 6 by 6" are two.
+  const before = said.words.slice(0, match.index);
+  if (PLACE_BEFORE.test(before) || (POURED.test(before) && !/^ ?(?:s\b|posts?|forms?|lumber|stakes?)/.test(after)))
+    return false;
   return (
     a.unit === null &&
     b.unit === null &&

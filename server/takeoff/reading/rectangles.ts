@@ -9,6 +9,9 @@ const SURFACES =
 
 const isBare = (quote: string) => !/\b(?:in|inch|inches|foot|feet|ft)\b|["″”'′’]/i.test(quote);
 
+/** Whole rooms, of which so many are alike: each has its walls. */
+const ROOMS = /\b(?:bed ?rooms?|rooms?|closets?|bath(?:room)?s?|offices?)\b[^.;{]*$/;
+
 /** "Sheets are 12x12", "same 12x12": what one piece measures. */
 const OF_PIECES = /\b(?:sheets|tiles|boards|planks|panels|pieces)(?: (?:are|come|measure|at|in))+ $|\bsame $/;
 
@@ -43,7 +46,7 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
     const base = third ? m[0].slice(0, m[0].lastIndexOf('{')) : m[0];
     const upright = /\b(?:high|tall)\b/.test(base.slice(base.indexOf('}')));
     out.shapes.push({
-      kind: upright || count > 1 ? 'rectangle' : 'room',
+      kind: upright || (count > 1 && !ROOMS.test(said.words.slice(0, m.index))) ? 'rectangle' : 'room',
       sides: [one, two],
       amount: null,
       count,
@@ -100,6 +103,8 @@ function listedFrom(words: string, at: number, used: ReadonlySet<number>): numbe
   return 1 + others.filter(([pair]) => !figureIds(pair).some((id) => used.has(id))).length;
 }
 
+const SPELT = ['two', 'three', 'four', 'five', 'six', 'seven', 'eight'];
+
 /** How many of a shape: "two sides, each one's", "3 walls at", "both slopes are". */
 function countBefore(said: Said, at: number, used: Set<number>): number | null {
   const before = said.words
@@ -107,9 +112,11 @@ function countBefore(said: Said, at: number, used: Set<number>): number | null {
     .split(/[.;]/)
     .at(-1)!;
   const m = saying(
-    `<NC> (?:[a-z]+ ){0,2}${SURFACES}(?: (?:in|on|at|by|off|along|out) (?:the )?[a-z]+(?: [a-z]+)?)?(?:,? (?:of it|each one's|each one is|each one|each|both|all|that are|they're|of them|at|are|is|measure|measuring|of|about|'s))*[ ,]*$`,
+    `(?:<NC>|\\b(two|three|four|five|six|seven|eight)) (?:(?!(?:and|an?|the|by|of|in|for|with|is|at|less) )[a-z]+ ){0,2}${SURFACES}(?: (?:in|on|at|by|off|along|out) (?:the )?[a-z]+(?: [a-z]+)?)?(?:,? (?:of it|each one's|each one is|each one|each|both|all|that are|they're|of them|at|are|is|measure|measuring|of|about|'s))*[ ,]*$`,
   ).exec(before);
-  if (m && figureAt(said, m[1]).value.d === 1n) {
+  // "For three walls": what the reading of quantities did not count.
+  if (m?.[2]) return SPELT.indexOf(m[2]) + 2;
+  if (m && !used.has(Number(m[1])) && figureAt(said, m[1]).value.d === 1n) {
     used.add(Number(m[1]));
     return figureAt(said, m[1]).value.valueOf();
   }

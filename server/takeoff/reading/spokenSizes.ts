@@ -116,6 +116,14 @@ const eachPair: Mend = (words, figures) =>
     return `{N${a}} ${by} {N${b}}`;
   });
 
+/** "And one 6 by 6": how many, and no side. */
+const oneMore: Mend = (words, figures) =>
+  words.replace(
+    /(\b(?:and|plus|then) |, )\{N(\d+)\}(?= \{[NL]\d+\} ?(?:x|by) ?\{[NL]\d+\})/g,
+    (all, lead: string, id: string) =>
+      figures[Number(id)]!.quote.toLowerCase() === 'one' ? `${lead}{N${id}} at` : all,
+  );
+
 /** "Bedroom two 3 x 3": which bedroom, and no side of it. */
 const roomNumber: Mend = (words, figures) =>
   words.replace(
@@ -132,7 +140,7 @@ const bareSide: Mend = (words, figures) =>
   });
 
 /** What stands before everything else. */
-export const EARLY_MENDS: readonly Mend[] = [pronounOne, roomNumber, bareSide, eachPair];
+export const EARLY_MENDS: readonly Mend[] = [pronounOne, oneMore, roomNumber, bareSide, eachPair];
 
 /** In the order in which they are put right. */
 export const SIZE_MENDS: readonly Mend[] = [
