@@ -127,6 +127,8 @@ function toldIn(note: Said): PerThing[] {
   for (const m of said.words.matchAll(PACKS_EACH)) {
     const { value: times, unit: pack } = figureAt(said, m[1]);
     const item = nameOf(said, m[2]!);
+    // "Used a bag and a half a hole" is over.
+    if (/\b(?:used|took|went through)\b[^.;]{0,24}$/.test(said.words.slice(0, m.index))) continue;
     if (item && pack) out.push({ item, times, thing: m[3]!, count: countIn(said, m[3]!), pack, assumed: null });
   }
   return out;

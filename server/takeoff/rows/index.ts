@@ -11,7 +11,7 @@ import type { ComputedLine } from '../types.ts';
 import { holeConcrete } from './concrete.ts';
 import { line, type Row } from './line.ts';
 import { madeMore } from './madeMore.ts';
-import { holds, KINDS, type RowTold } from './row.ts';
+import { countedIn, holds, KINDS, type RowTold } from './row.ts';
 import { rowsIn } from './told.ts';
 
 interface Answer {
@@ -43,6 +43,7 @@ export function rowLines(notes: readonly Said[]): Answer & { claimed: Map<string
           noteId: said.noteId,
           ask: `"${odd}" for the ${told.item}: say it in feet, inches or metres.`,
         });
+      if (holds(told.item) && countedIn(said, told.item)) continue;
       if (!tells(told, standing !== undefined) || (isPutUp(said.words, told.item) && !standing)) continue;
       const terms = termsIn(said);
       const row = standing ?? newRow(said, told, terms);
@@ -63,11 +64,11 @@ export function rowLines(notes: readonly Said[]): Answer & { claimed: Map<string
   };
 }
 
-/** Every sentence that names the pieces tells of work done; what else was done says nothing of them. */
+/** The note tells of work done, in a sentence that names the pieces if any does; what else was done says nothing of them. */
 function isPutUp(words: string, item: string): boolean {
   const named = KINDS.find((k) => k.item === item)!.named;
   const about = sentencesOf(words).filter((s) => named.test(s));
-  return isDone(words) && (about.length === 0 || about.every(isDone));
+  return isDone(words) && (about.length === 0 || about.some(isDone));
 }
 
 /** How goods are sold, where a sentence about the row tells it: other sentences speak of other goods. */

@@ -1,5 +1,5 @@
 import type Fraction from 'fraction.js';
-import { figureAt, type Said } from '../reading/said.ts';
+import { figureAt, type Said, saying } from '../reading/said.ts';
 
 /** Pieces that stand in a row, and how their row is told. */
 interface Kind {
@@ -39,6 +39,10 @@ export const KINDS: readonly Kind[] = [
 ];
 
 export const holds = (item: string): boolean => KINDS.some((k) => k.item === item && k.holds);
+
+/** "Needs 8 clips": how many there shall be was said. */
+export const countedIn = (said: Said, item: string): boolean =>
+  saying(`<NC> (?:[a-z]+ )?(?:${KINDS.find((k) => k.item === item)!.named.source})`).test(said.words);
 
 /** What one note tells of a row; lengths in inches, null where it says nothing of it. */
 export interface RowTold {
