@@ -37,7 +37,13 @@ export function withCountMade({ chunks, predicate, lemma, verbAt }: Frame, lot: 
 /** "Boss wants 120 backer screws": counted goods right behind it, of which no work is told and which go with nothing else. */
 function isWanted({ chunks, lemma, verbAt, subject }: Frame, lot: Lot): boolean {
   // "The rail wants sixteen rivets" tells what it takes, whoever has them.
-  if (lemma !== 'want' || subject.some((c) => isNounTerm(c) && c.word !== 'boss') || lot.amount === null || !lot.own.some(isGoods)) return false;
+  if (
+    lemma !== 'want' ||
+    subject.some((c) => isNounTerm(c) && c.word !== 'boss') ||
+    lot.amount === null ||
+    !lot.own.some(isGoods)
+  )
+    return false;
   const between = chunks.slice(verbAt + 1, lot.from);
   const rest = chunks.slice(lot.until);
   return (
