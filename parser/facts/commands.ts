@@ -1,5 +1,7 @@
 import { lowered } from '../trade/words.ts';
 import type { Command } from '../types.ts';
+import { isGoods } from './chunks.ts';
+import type { Frame } from './frames.ts';
 import { base } from './make.ts';
 import type { Talk } from './talk.ts';
 
@@ -104,6 +106,9 @@ const WORDS =
 const numberOf = (said: string | undefined) =>
   said === undefined ? null : /^\d+$/.test(said) ? Number(said) : WORDS.indexOf(said) > 0 ? WORDS.indexOf(said) : null;
 
+/** "Make it thirteen sticks of casing": how many goods there shall be, which is no word to the list. */
+const countsGoods = ({ chunks }: Frame): boolean => chunks.some((c) => c.quantity) && chunks.some(isGoods);
+
 /** Instructions to the list and questions about it. A rule must cover the whole clause. */
 export function readCommands(talk: Talk): Command[] {
   return talk.frames.flatMap((frame): Command[] => {
@@ -114,7 +119,7 @@ export function readCommands(talk: Talk): Command[] {
       const match = rule.pattern.exec(said);
       if (!match) continue;
       // "Make that two more" inside a note corrects its own words; alone it corrects the list.
-      if (rule.verb === 'change' && talk.frames.length > 1) continue;
+      if (rule.verb === 'change' && (talk.frames.length > 1 || countsGoods(frame))) continue;
       const groups = match.slice(1).filter((g) => g !== undefined);
       const numbers = groups.filter((g) => numberOf(g) !== null);
       const other = rule.verb === 'same' ? numbers.pop() : undefined;

@@ -22,6 +22,8 @@ export function inchesBehind(line: Line, draft: Draft): Draft {
   const k = dash || named ? draft.until + 1 : draft.until;
   const inches = line.number(k);
   if (!inches || inches.article || inches.n >= 12 * inches.d || (inches.n === 0 && inches.inWords)) return draft;
+  // "Post every 8 ft. three 8 ft rails": the next sentence counts.
+  if (inches.inWords && line.tokens[draft.until - 1]?.text === '.' && line.number(inches.until)) return draft;
   const behind = unitAt(line, inches.until, inches);
   // "5-ft 6-1/2 tub": behind feet and a part of an inch stands the thing itself, nothing that is packed by the tub.
   const own = behind?.unit.kind === 'pack' && inches.d > 1 ? null : behind;

@@ -14,20 +14,31 @@ export function clockAfter(talk: Talk, until: number): string | undefined {
   if (/^(?:noon|midday)$/.test(talk.word(until + 1)) && /^(?:at|by|around|before)$/.test(talk.word(until)))
     return '12:00';
   if (!/^(?:at|around|about|by|before|after)$/.test(talk.word(until))) return undefined;
-  const said = talk.word(until + 1);
-  let hour = /^\d{1,2}$/.test(said) ? Number(said) : HOURS.indexOf(said) + 1;
+  const hour = hourFrom(talk, until + 1);
+  return hour && (hour.sure || talk.ends(hour.until)) ? hour.clock : undefined;
+}
+
+/**
+ * The hour of the clock named at a place: `HH:MM` and where its words end. `sure`: minutes, am, pm or o'clock were said.
+ * A crew's day runs from seven to six: a bare "at two" is the afternoon.
+ */
+export function hourFrom(talk: Talk, at: number): { clock: string; until: number; sure: boolean } | undefined {
+  const [, digits, tight] = /^(\d{1,2})(am|pm)?$/.exec(talk.word(at)) ?? [];
+  let hour = digits ? Number(digits) : HOURS.indexOf(talk.word(at)) + 1;
   if (hour < 1 || hour > 23) return undefined;
-  let next = until + 2;
+  let next = at + 1;
   let minutes = MINUTES.get(talk.word(next));
   if (minutes !== undefined) next++;
   else if (talk.word(next) === ':' && /^\d\d$/.test(talk.word(next + 1))) {
     minutes = Number(talk.word(next + 1));
     next += 2;
   }
-  const half = talk.word(next);
-  if (minutes === undefined && !/^(?:am|pm|o'clock)$/.test(half) && !talk.ends(next)) return undefined;
-  // A crew's day runs from seven to six: a bare "at two" is the afternoon.
+  const half = tight ?? talk.word(next);
+  const named = /^(?:am|pm|o'clock)$/.test(half);
+  if (named && !tight) next++;
   if (hour < 12 && (half === 'pm' || (half !== 'am' && hour < 7))) hour += 12;
   if (hour === 12 && half === 'am') hour = 0;
-  return (minutes ?? 0) < 60 ? `${String(hour).padStart(2, '0')}:${String(minutes ?? 0).padStart(2, '0')}` : undefined;
+  if ((minutes ?? 0) >= 60) return undefined;
+  const clock = `${String(hour).padStart(2, '0')}:${String(minutes ?? 0).padStart(2, '0')}`;
+  return { clock, until: next, sure: minutes !== undefined || named };
 }

@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import { stem } from '../../parser/trade/likeness.ts';
+import { stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Material } from '../../parser/types.ts';
 import { isLive, type Standing } from './board.ts';
 import { event, tell } from './items.ts';
@@ -78,11 +78,15 @@ export function putIn({ ledger, entry }: Meeting, task: string, quote: string): 
   position.history.push(event(entry, 'used', quote));
 }
 
-/** "Make it three", a note of its own: the count of the goods named last. */
+/** "Make it three", "make that thirteen on the casing", a note of its own: the count of the goods named, else of the last. */
 export function made(ledger: Ledger, entry: Entry, to: string | null, text: string): boolean {
-  const count = /^make (?:it|that|them)\b/i.test(text.trim()) ? /^(\d+|[a-z]+)\b/i.exec(to ?? '')?.[1] : undefined;
-  const number = count === undefined ? -1 : /^\d+$/.test(count) ? Number(count) : COUNTS.indexOf(count.toLowerCase());
-  const position = ledger.goods.all.findLast((p) => p.need !== null && !p.dropped);
+  const count = /^make (?:it|that|them)\b/i.test(text.trim())
+    ? /^(\d+|[a-z]+(?:[- ](?:one|two|three|four|five|six|seven|eight|nine)\b)?)/i.exec(to ?? '')?.[1]
+    : undefined;
+  const number = count === undefined ? -1 : /^\d+$/.test(count) ? Number(count) : spokenCount(count.toLowerCase());
+  const wanted = ledger.goods.all.filter((p) => p.need !== null && !p.dropped);
+  const named = [...wordsOf((to ?? '').slice(count?.length ?? 0))];
+  const position = wanted.findLast((p) => named.some((word) => p.words.has(word))) ?? wanted.at(-1);
   if (number < 1 || !position) return false;
   position.reasons.push(`${position.need!.toFraction(true)} made ${number} ${entry.at.slice(0, 10)}`);
   position.need = new Fraction(number);
@@ -90,4 +94,15 @@ export function made(ledger: Ledger, entry: Entry, to: string | null, text: stri
   return false;
 }
 
-const COUNTS = 'zero one two three four five six seven eight nine ten eleven twelve'.split(' ');
+const COUNTS =
+  'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(
+    ' ',
+  );
+const TENS = 'twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
+
+/** -1 for what is no number under a hundred. */
+function spokenCount(words: string): number {
+  const [tens = '', ones] = words.split(/[- ]/);
+  if (!TENS.includes(tens)) return COUNTS.indexOf(words);
+  return (TENS.indexOf(tens) + 2) * 10 + (ones ? COUNTS.indexOf(ones) : 0);
+}

@@ -112,7 +112,7 @@ function heldItem(
   const named = (i: Standing) =>
     likeness(words, i.words) >= 0.5 || (words.has(verb) && i.history.some((h) => h.noteId === wait.namedIn));
   const same = ledger.board.items.filter((i) => tells(i) && sameArea(i.area, wait.area) && named(i));
-  const item = same.findLast(isLive);
+  const item = same.findLast((i) => isLive(i) && i.problem === null) ?? same.findLast(isLive);
   if (item) {
     if (!item.readyOn || !item.waitingFor || wait.source.startsWith('label'))
       held.set(item.key, { readyOn: wait.readyOn, waitingFor: wait.waitingFor });

@@ -182,6 +182,8 @@ export interface EarlyPlan {
   task: string;
   plannedOn: string;
   readyOn: string;
+  /** `16:00`, where it is planned too early on the day itself. */
+  readyAt: string | null;
   waitingFor: string;
   item: number | null;
 }

@@ -2,9 +2,10 @@ import { battLines } from './batts/index.ts';
 import { cautionsIn, concerns } from './cautions/index.ts';
 import { checksIn } from './checks/index.ts';
 import { cutLines } from './cutlist/index.ts';
+import { conductorLines } from './each/conductors.ts';
 import { fittingLines } from './each/fittings.ts';
 import { perThingLines } from './each/index.ts';
-import { firstOf, inPacks, packsSaid } from './packs/index.ts';
+import { firstOf, inPacks, packsSaid, packsThere } from './packs/index.ts';
 import { reckonGoods } from './reading/covering.ts';
 import { placesCounted } from './reading/places.ts';
 import { layOut } from './reading/said.ts';
@@ -30,6 +31,7 @@ export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed 
     ...reckoned.filter((l) => !small.lines.some((s) => s.item === l.item && s.area === l.area)),
     ...small.lines,
     ...fittingLines(notes, said, reckoned),
+    ...conductorLines(said, reckoned),
   ];
   const questions = [...rows.questions, ...goods.questions, ...cuts.questions, ...batts.questions, ...small.questions];
   const reckonedFrom = new Set([...reckoned.flatMap((l) => l.noteIds), ...questions.map((q) => q.noteId)]);
@@ -38,7 +40,7 @@ export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed 
     .flatMap((note) => placesCounted(note).map((thing) => ({ thing, noteId: note.noteId })));
   const packFor = firstOf(packsSaid(notes, said, lines), site.packFor);
   return {
-    lines: inPacks(lines, packFor),
+    lines: packsThere(inPacks(lines, packFor), said),
     packFor,
     counted: [...small.counted, ...places, ...cuts.counted],
     checks: checksIn(said),

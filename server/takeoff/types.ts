@@ -65,6 +65,9 @@ export interface ComputedWait {
   namedIn: string;
   /** Day for which the notes plan it, where they name one. */
   plannedOn: string | null;
+  /** Hour of the clock of that plan, and at which it is ready: told where both are known. */
+  plannedAt: number | null;
+  readyAt: string | null;
 }
 
 export interface Computed {

@@ -143,7 +143,7 @@ function cautionLines(before: JobState, after: JobState): Line[] {
         : [
             {
               kind: 'caution',
-              text: `Too early: ${plan.task} on ${plan.plannedOn}. It ${waitWords(plan.waitingFor) ?? 'waits'}: ready ${plan.readyOn}.`,
+              text: `Too early: ${plan.task} on ${plan.plannedOn}. It ${waitWords(plan.waitingFor) ?? 'waits'}: ready ${plan.readyOn}${plan.readyAt ? ` at ${plan.readyAt}` : ''}.`,
               item: plan.item,
             },
           ],

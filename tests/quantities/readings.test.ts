@@ -77,7 +77,7 @@ const TABLE: Record<string, [string, ...string[]][]> = {
     ['couple hundred feet', '200 ft "couple hundred feet"'],
     ['about 40ish feet', '40 ft "40ish feet"'],
     ['two forty five degree bends', '2 - "two"', '45 deg "forty five degree"'],
-    ["two boxes'll do", `2 box "two boxes'll"`],
+    ["two boxes'll do", `2 box "two boxes"`],
     ['half a dozen hinges', '6 each "half a dozen"'],
     ['half a box', '1/2 box "half a box"'],
     ['(4) ea brackets', '4 each "(4) ea"'],

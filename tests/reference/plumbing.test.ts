@@ -8,7 +8,7 @@ import {
   toiletFront,
   toiletSide,
 } from '../../server/takeoff/checks/clearance.ts';
-import { ABOVE, closetBolts } from '../../server/takeoff/checks/closetBolt.ts';
+import { ABOVE, boltNeeded, closetBolts } from '../../server/takeoff/checks/closetBolt.ts';
 import { drainSlope } from '../../server/takeoff/checks/drain.ts';
 import { dryerVent } from '../../server/takeoff/checks/dryerVent.ts';
 import { flangeHeight, thickRing } from '../../server/takeoff/checks/flange.ts';
@@ -120,19 +120,30 @@ describe('closet flange', () => {
 
 describe('closet bolts', () => {
   it.each<[string, string | null, string | null, string | null, string]>([
-    // engineerfix.com, "How to install a toilet with extra-long bolts": flange to floor + foot of the bowl + room for the
-    // nut (1/2 in of it common practice). No published table of lengths and no example with figures was found: the rows are
-    // arithmetic by that rule.
-    ['flush, 3/4 in foot, 2-1/4 in bolt', '2.25', '0', '0.75', 'fits'],
-    ['1-1/4 in down: 2-1/2 in needed', '2.25', '1.25', '0.75', 'does not fit'],
-    ['just enough', '2.5', '1.25', '0.75', 'fits'],
-    ['a flange above the floor is not counted in', '1.2', '-0.25', '0.75', 'does not fit'],
-    ['foot not measured', '2.25', '0', null, 'cannot say'],
-    ['flange not told', '2.25', null, '0.75', 'cannot say'],
-    ['no bolt told', null, '0', '0.75', 'cannot say'],
+    // J. R. Smith, technical data 16 (jrsmith.com/products/closet/techdata/td16.htm): a closet's stud stands out by its foot +
+    // 1/16 in gap + 9/16 in, usually 2-1/4 in, which is a foot of 1-5/8 in.
+    ['stud as usual', '9/4', '1/16', '13/8', 'fits'],
+    ['a foot 1/16 in thicker', '9/4', '1/16', '27/16', 'does not fit'],
+    // Watts QuickTurn, step 9 (manualslib.es/manual/395807, p. 4): 2-1/4 in of stud, 1/16 in gap behind the bowl.
+    ['the same stud, 1/8 in gap', '9/4', '1/8', '13/8', 'does not fit'],
+    // By the same sum.
+    ['flush, 3/4 in foot, 2-1/4 in bolt', '9/4', '0', '3/4', 'fits'],
+    ['1-1/4 in down: 2-9/16 in needed', '5/2', '5/4', '3/4', 'does not fit'],
+    ['just enough', '41/16', '5/4', '3/4', 'fits'],
+    ['a flange above the floor is not counted in', '5/4', '-1/4', '3/4', 'does not fit'],
+    ['foot not measured', '9/4', '0', null, 'cannot say'],
+    ['flange not told', '9/4', null, '3/4', 'cannot say'],
+    ['no bolt told', null, '0', '3/4', 'cannot say'],
   ])('%s', (_, length, below, foot, result) => {
     const inches = (v: string | null) => (v === null ? null : f(v));
     expect(closetBolts({ length: inches(length), below: inches(below), foot: inches(foot) }).result).toBe(result);
+  });
+
+  it('what a bolt goes through and its nut are added up', () => {
+    // vbg.eu, selection of screw kits, its example in mm: beam 10, end plate 10, spacer 8, bracket 6, nut 20, 1 to stand out.
+    expect(boltNeeded([f(10), f(10), f(8), f(6)], f(20 + 1)).valueOf()).toBe(55);
+    // J. R. Smith, as above.
+    expect(boltNeeded([f('1/16'), f('13/8')], ABOVE).equals('9/4')).toBe(true);
   });
 
   it.each([

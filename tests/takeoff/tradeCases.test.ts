@@ -13,11 +13,24 @@ import { casesIn, missesOf } from './told.ts';
 // Of 24 longer ones, with other talk in them, 12 were met: no unsafe "fits", five wrong numbers; 23 stand here.
 // Of 24 on goods not met before (wrap, pavers, block, rafters, coving, conduit) 11 were met: no unsafe "fits", five wrong
 // numbers; 22 stand here.
-describe.each(['seen', 'later', 'further', 'spoken', 'voices', 'crews', 'crews-2', 'crews-3', 'crews-4'])(
-  '%s notes of take-offs, cut lists, checks, waits and cautions',
-  (file) => {
-    it.each(casesIn(`fixtures/trade/${file}.jsonl`).map((given) => [given.id, given] as const))('%s', (_, given) => {
-      expect(missesOf(given), given.because).toEqual([]);
-    });
-  },
-);
+// Of 40 fresh ones, each worked out by hand before any rule saw them, 11 were met to the letter and 15 in what they mean: no
+// unsafe "fits", 13 with a wrong number, two of them too low, a smell of gas without its caution; 39 stand here.
+// Of 40 more, read once with those put right, 6 were met to the letter and 10 in what they mean: no unsafe "fits", 13 with a
+// wrong number, three of them too low; 31 stand here.
+describe.each([
+  'seen',
+  'later',
+  'further',
+  'spoken',
+  'voices',
+  'crews',
+  'crews-2',
+  'crews-3',
+  'crews-4',
+  'fresh',
+  'fresh-2',
+])('%s notes of take-offs, cut lists, checks, waits and cautions', (file) => {
+  it.each(casesIn(`fixtures/trade/${file}.jsonl`).map((given) => [given.id, given] as const))('%s', (_, given) => {
+    expect(missesOf(given), given.because).toEqual([]);
+  });
+});

@@ -107,8 +107,26 @@ describe('a wait shorter than a day says until what hour', () => {
     ['let the primer dry two hours then roll the ceiling', 'two hours, until 11:00'],
     ['Let the caulk sit 6 hours from 9 am before anyone paints the trim', '6 hours from 9 am, until 15:00'],
     ["it's 24 hours from 4 pm on the thinset, then grout the hall", '24 hours from 4 pm, until 16:00'],
+    // Nobody said morning or afternoon: a crew's day runs from seven to six.
+    ["it's 24 hours from four on the thinset, then grout the hall", '24 hours from four, until 16:00'],
+    ['Let the caulk sit 6 hours from nine before anyone paints the trim', '6 hours from nine, until 15:00'],
     ["primer's on the den walls. leave it two hours then first coat", 'primer, 2 h on the label, until 11:00'],
   ])('%s', (text, waits) => {
     expect(play(at('09T09:00', text)).state.items.map((i) => i.waitingFor)).toContain(waits);
+  });
+});
+
+describe('planned for the day itself, before its hour', () => {
+  const told = 'tile in the hall is set, done at four. thinset says 24 hours, grouting it tomorrow';
+  it.each([
+    ['at two', true],
+    ['at 2 pm', true],
+    ['at nine', true],
+    ['at four', false],
+    ['at five', false],
+    ['', false],
+  ])('%s', (hour, warned) => {
+    const { lines } = play(at('09T17:10', `${told} ${hour}`.trim()));
+    expect(lines.some((l) => /^Too early: .* ready 2026-06-10 at 16:00\.$/.test(l))).toBe(warned);
   });
 });

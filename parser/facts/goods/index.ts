@@ -9,8 +9,8 @@ import { isCount, type Lot } from './lot.ts';
 import { lotsIn } from './lots.ts';
 import { phrasesOf } from './mentioned.ts';
 import { bestNaming, namingsOf, type Placed, type Told } from './naming.ts';
-import { onlySizes } from './sizing.ts';
-import { statedOf, tellsOfWork, unused } from './stated.ts';
+import { isRate, onlySizes } from './sizing.ts';
+import { statedOf, tellsOfWork, unused, withCountMade } from './stated.ts';
 import { shipped } from './weights/index.ts';
 
 /** Every lot of a talk, in the order of its words. */
@@ -47,8 +47,8 @@ export function readMaterials(
   let named = 0;
   const worked = tellsOfWork(talk);
   for (const placed of placedIn(talk)) {
-    const { lot } = placed;
     const frame = talk.frames[placed.at]!;
+    const lot = withCountMade(frame, placed.lot);
     if (frame.chunks[lot.from]!.start < named) continue;
     if (onlySizes(frame, lot)) {
       if (lot.amount?.group?.kind === 'pair') used.add(lot.amount);
@@ -63,8 +63,8 @@ export function readMaterials(
     for (const q of lot.sizes) if (lot.own.some(isGoods) && q.start < lot.own[0]!.start) used.add(q);
     if (fate !== 'none' || lot.kind !== 'bare') before = { placed, fate, naming };
     const status = stated ?? fate;
-    if (status === 'none' || !naming) continue;
-    const fact = materialOf(talk, frame, placed, naming, status, stated ? 0.8 : 1 - chances.none);
+    if (status === 'none' || !naming || (status !== 'need' && isRate(frame, lot))) continue;
+    const fact = materialOf(talk, frame, { ...placed, lot }, naming, status, stated ? 0.8 : 1 - chances.none);
     if (!fact) continue;
     for (const q of [lot.amount, lot.upper, ...lot.sizes]) if (q) used.add(q);
     keep(facts, fact, naming);

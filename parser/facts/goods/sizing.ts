@@ -4,7 +4,7 @@ import { isCount, type Lot } from './lot.ts';
 
 /** What goods come in. */
 const PACK =
-  /^(?:an? |each |per |the )?(?:box|pack|packet|package|bag|sack|card|case|carton|sleeve|bucket|pail|jar|tub|tube|can|tin|bundle|pallet|roll|sheet|stick|square|gallon|gal|litre|liter|quart|bottle)(?:es|s)?$/;
+  /^(?:an? |each |per |the )?(?:box|pack|packet|package|bag|sack|card|case|carton|sleeve|bucket|pail|jar|tub|tube|can|tin|bundle|pallet|roll|sheet|stick|square|gallon|gal|pound|lb|litre|liter|quart|bottle)(?:es|s)?$/;
 const A = /^(?:an?|each|every|per|the|one)$/;
 const TO = /^(?:to|in|per)$/;
 const REACHES = /^(?:does|do|goes|go|covers|cover|makes|make|yields|yield|gets)$/;
@@ -28,6 +28,9 @@ const isFilled = (chunks: readonly Chunk[], k: number): boolean => {
     (before < k && isGoods(chunks[before - 1]) && chunks[before - 2]?.quantity !== undefined)
   );
 };
+
+/** "Two bags of concrete per post": what each takes, and nothing that is there. */
+export const isRate = ({ chunks }: Frame, { until }: Lot): boolean => chunks[until]?.word === 'per';
 
 /** "A tube does about thirty feet", "a gallon goes 375": how far a pack goes, which counts none. */
 function tellsReach(chunks: readonly Chunk[], from: number): boolean {

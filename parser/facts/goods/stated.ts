@@ -3,7 +3,7 @@ import { type Chunk, isGoods, isNounTerm, isPreposition } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import type { Talk } from '../talk.ts';
 import { FATES, type Fate } from './fates.ts';
-import type { Lot } from './lot.ts';
+import { isCount, type Lot } from './lot.ts';
 
 const ON_ORDER = /\b(?:on order|back-?ordered|on back-?order)\b/;
 
@@ -21,9 +21,39 @@ export function statedOf(frame: Frame, lot: Lot): MaterialStatus | null {
   if (predicate === 'imperative' && lemma === 'make' && behind && lot.own.some(isGoods))
     return chunks.slice(verbAt + 1).some((c) => c.quantity) ? 'need' : null;
   if (negative) return null;
+  if (isWanted(frame, lot)) return 'need';
   if (ON_ORDER.test(said)) return placed ? null : 'ordered';
   return predicate === 'past' && lemma === 'order' && behind && !placed ? 'ordered' : null;
 }
+
+/** "Make that thirteen on the casing", "make the hinges three": the one count of the clause is theirs. */
+export function withCountMade({ chunks, predicate, lemma, verbAt }: Frame, lot: Lot): Lot {
+  if (lemma !== 'make' || predicate !== 'imperative' || lot.amount || lot.from <= verbAt || !lot.own.some(isGoods))
+    return lot;
+  const counts = chunks.flatMap((c) => (c.quantity ? [c.quantity] : []));
+  return counts.length === 1 && isCount(counts[0]!) ? { ...lot, amount: counts[0]! } : lot;
+}
+
+/** "Boss wants 120 backer screws": counted goods right behind it, of which no work is told and which go with nothing else. */
+function isWanted({ chunks, lemma, verbAt, subject }: Frame, lot: Lot): boolean {
+  // "The rail wants sixteen rivets" tells what it takes, whoever has them.
+  if (
+    lemma !== 'want' ||
+    subject.some((c) => isNounTerm(c) && c.word !== 'boss') ||
+    lot.amount === null ||
+    !lot.own.some(isGoods)
+  )
+    return false;
+  const between = chunks.slice(verbAt + 1, lot.from);
+  const rest = chunks.slice(lot.until);
+  return (
+    lot.from > verbAt &&
+    between.every((c) => c.kind === 'mark' || /^(?:us|me|about|another|like)$/.test(c.word)) &&
+    !rest.some((c) => c.verb?.forms.has('participle') || EACH.test(c.word))
+  );
+}
+
+const EACH = /^(?:each|every|per|apiece)$/;
 
 /** Words at a clause's end that tell that goods are in their place. */
 const IN_PLACE = /^(?:in|on|up|down|set|hung|installed|laid|fitted|used|gone|done|through)$/;

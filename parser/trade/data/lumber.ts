@@ -131,7 +131,8 @@ precut; precuts; @each
 plate stock; plate material, bottom plate stock; @each
 1x; one bys, 1x material; @each
 2x; two bys, 2x material, two by material; @each
-2x14; 2x14s, 3x3, 8x8, three by three, eight by eight; @each
+2x14; 2x14s, two by fourteen; @each
+3x3; 3x3s; @each
 five quarter; five quarter by six, 5/4 by 6, five quarter board; @each
 scaffold board; staging board; @each
 web stiffener; squash block; @each

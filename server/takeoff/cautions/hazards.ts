@@ -4,8 +4,11 @@ export interface Hazard {
   text: string;
   source: string;
   when: RegExp;
-  /** Found, it stays in the house: the caution stands whatever is told as done. Else only work still to do calls for it. */
-  stays?: true;
+  /**
+   * Found, it stays in the house: the caution stands whatever is told as done, for all its words or for these. Else only
+   * work still to do calls for it.
+   */
+  stays?: true | RegExp;
   /** Only in a house built before this year; where nobody said when, only with words that tell of an old one. */
   before?: number;
 }
@@ -53,7 +56,7 @@ export const HAZARDS: readonly Hazard[] = [
     hazard: 'lead paint',
     text: `House from before 1978: take painted surfaces as lead paint until a test says otherwise. Contain the dust, wet methods, HEPA vacuum, no dry sanding or torch; certified renovator rules apply over 6 sq ft a room inside, 20 sq ft outside, and to any window. ${DEFER}`,
     source: '40 CFR 745.83 and Subpart E (EPA renovation, repair and painting rule)',
-    when: /\b(?:scrap(?:e|ed|ing)\b[^.]{0,40}\b(?:paint|trim|ceiling|siding|porch|sill|window|door|flak)|(?:scrap(?:e|ing)|paint|trim)\b[^.]{0,30}\bflak\w*|sand(?:ed|ing)?\b[^.]{0,30}\b(?:paint|trim|casing|doors?|sills?|rail(?:ing)?|balusters?|stairs?|windows?|siding|cabinets?|wood)|(?:paint|trim|casing|sill)\b[^.]{0,50}\bscrap(?:e|ed|ing)|paint(?:'s| is)?(?: all)? (?:bubbl|blister|chipp|crack|alligator)\w*|old paint|coats of paint|(?:paint|ceiling|trim|siding|sills?|windows?|doors?|porch|sash)\b[^.]{0,24}\b(?:peeling|flaking)|(?:peeling|flaking)\b[^.]{0,16}\bpaint|(?:old|existing|painted|original) (?:windows?|sash|trim|casing|doors?|siding|plaster|baseboard)|sash(?:es)?|window frames?|demo\w*|gut(?:ting|ted)?\b[^.]{0,20}\b(?:bath|kitchen|room|walls?|house)|(?:windows?|sash(?:es)?|trim|doors?|sills?|railings?|balusters?)\b[^.]{0,24}\b(?:stripp|sand|scrap)(?:ed|ing)\b|strip(?:ping)?\b[^.]{0,20}\b(?:paint|trim|door|railing)|replac\w+\b[^.]{0,20}\b(?:windows?|casing|trim)|cut(?:ting)? (?:into |out |open )?(?:the )?(?:plaster|painted)|heat gun|lead paint)\b/,
+    when: /\b(?:scrap(?:e|ed|ing)\b[^.]{0,40}\b(?:paint|trim|ceiling|siding|porch|sill|window|door|flak)|(?:scrap(?:e|ing)|paint|trim)\b[^.]{0,30}\bflak\w*|sand(?:ed|ing)?\b[^.]{0,30}\b(?:paint(?:ed)?|trim|panell?ing|wainscot(?:ing)?|casing|doors?|sills?|rail(?:ing)?|balusters?|stairs?|windows?|siding|cabinets?|wood)|(?:paint|trim|casing|sill)\b[^.]{0,50}\bscrap(?:e|ed|ing)|paint(?:'s| is)?(?: all)? (?:bubbl|blister|chipp|crack|alligator)\w*|old paint|coats of paint|(?:paint|ceiling|trim|siding|sills?|windows?|doors?|porch|sash)\b[^.]{0,24}\b(?:peeling|flaking)|(?:peeling|flaking)\b[^.]{0,16}\bpaint|(?:old|existing|painted|original) (?:windows?|sash|trim|casing|doors?|siding|plaster|baseboard)|sash(?:es)?|window frames?|demo\w*|gut(?:ting|ted)?\b[^.]{0,20}\b(?:bath|kitchen|room|walls?|house)|(?:windows?|sash(?:es)?|trim|doors?|sills?|railings?|balusters?)\b[^.]{0,24}\b(?:stripp|sand|scrap)(?:ed|ing)\b|strip(?:ping)?\b[^.]{0,20}\b(?:paint|trim|door|railing)|replac\w+\b[^.]{0,20}\b(?:windows?|casing|trim)|cut(?:ting)? (?:into |out |open )?(?:the )?(?:plaster|painted)|heat gun|lead paint)\b/,
     before: 1978,
   },
   {
@@ -68,7 +71,7 @@ export const HAZARDS: readonly Hazard[] = [
     text: `Cutting, grinding or drilling masonry, concrete, stone or tile makes silica dust: cut wet or with a shroud and HEPA vacuum, and wear a respirator. ${DEFER}`,
     source: 'OSHA 29 CFR 1926.1153, Table 1',
     when: new RegExp(
-      `\\b(?:(?:cut(?:s|ting)?|(?:to|gotta|and) saw|sawing|saw ?cut(?:s|ting)?|grind(?:ing)?|grinder|cor(?:e|ing)|(?:hammer )?drill(?:ing)?|jack ?hammer(?:ing)?|chip(?:ping)?|chisel(?:ing)?|demo)\\b[^.]{0,40}\\b(?:${MASONRY})|(?:${MASONRY})\\b[^.]{0,30}\\b(?:cut (?:back|out|down|to)|grinder|grind(?:ing)?|saw ?cuts?|jack ?hammer|cored|chipped out)|saw ?cuts?|tuck ?point(?:ing)?|wet saw)\\b`,
+      `\\b(?:(?:cut(?:s|ting)?|(?:to|gotta|and) saw|sawing|saw ?cut(?:s|ting)?|grind(?:ing)?|grinder|cor(?:e|ing)|(?:hammer )?drill(?:ing)?|jack ?hammer(?:ing)?|chip(?:ping)?|chisel(?:ing)?|demo)\\b[^.]{0,40}\\b(?:${MASONRY})|(?:${MASONRY})\\b[^.]{0,30}\\b(?:cut (?:back|out|down|to)|grinder|grind(?:ing)?|cutting(?! in\\b)|saw ?cuts?|jack ?hammer|cored|chipped out)|saw ?cuts?|tuck ?point(?:ing)?|wet saw)\\b`,
     ),
   },
   {
@@ -76,6 +79,7 @@ export const HAZARDS: readonly Hazard[] = [
     text: `Gas work: shut the valve, no flame, and test every joint with soap or a gauge before it is lit. If you smell gas, touch no switch, leave, and call the gas company from outside. ${DEFER}`,
     source: 'IFGC (NFPA 54) pressure test; common practice',
     when: /\b(?:gas (?:lines?|pipes?|valves?|flex|connectors?|leaks?|smell|shut ?offs?|cock|range|stove|dryer|heater|furnace|boiler|meter|fireplace|fitting)|smell(?:s|ed|ing)? (?:of |like )?gas|black (?:iron )?pipe|csst)\b/,
+    stays: /\b(?:gas leak|gas smell|smell\w*)\b/,
   },
   {
     hazard: 'sewer gas',

@@ -19,7 +19,9 @@ export function cautionsIn(notes: readonly NoteFacts[], site: SiteFacts): Cautio
   const calling = new Map<Hazard, string[]>();
   for (const note of naming)
     for (const [hazard, places] of namedIn(note.text)) {
-      if (!oldEnough(hazard, built, note) || !(hazard.stays || places.some((at) => isOpen(note, at)))) continue;
+      const stays = (at: Place) =>
+        hazard.stays === true || hazard.stays?.test(note.text.slice(...at).toLowerCase()) === true;
+      if (!oldEnough(hazard, built, note) || !places.some((at) => stays(at) || isOpen(note, at))) continue;
       const noteIds = calling.get(hazard) ?? [];
       noteIds.push(note.noteId);
       calling.set(hazard, noteIds);
@@ -68,11 +70,15 @@ const RUNS_ON = 8;
 /** "Get sistered" is still to be done, whatever it was read as. */
 const STILL_TO_DO = /\b(?:gets?|needs?|gotta|got to|ha(?:s|ve) to|must|should|will) (?:be )?\w+(?:ed|en)\b/;
 
+/** "Gluing up the pvc" is being done. */
+const UNDER_WAY =
+  /^(?!(?:during|nothing|everything|something|ceiling|flashing|siding|decking|plumbing|wiring|framing|railing)\b)[a-z-]+ing\b/i;
+
 /** "14 gauge on a 20 amp breaker, found that at the panel": what was found is not thereby put right. */
 const isFinding = (fact: Fact, text: string): boolean => /^,? ?found (?:that|it|this)\b/i.test(text.slice(fact.end));
 
 const isToCome = (fact: Fact): boolean =>
-  (fact.kind === 'done' && STILL_TO_DO.test(fact.quote.toLowerCase())) ||
+  (fact.kind === 'done' && (STILL_TO_DO.test(fact.quote.toLowerCase()) || UNDER_WAY.test(fact.quote))) ||
   fact.kind === 'followUp' ||
   fact.kind === 'decision' ||
   (fact.kind === 'problem' && fact.state === 'open');

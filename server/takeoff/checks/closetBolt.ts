@@ -3,12 +3,16 @@ import { cannotSay, compare, type Verdict } from './verdict.ts';
 
 const OF = 'closet bolts';
 /**
- * Room over the foot of the bowl: a hex nut takes 7/32 in on a 1/4 in bolt and 17/64 on 5/16 (ASME B18.2.2, in "Nut & washer
- * size chart"; the most by BS 1768 table 2: 0.224 and 0.271); the rest, for washers and thread, is common practice, no source.
+ * Room over the foot of the bowl for washers and nut, inches: what J. R. Smith asks on a closet's studs (technical data
+ * 16: foot + 1/16 in gap + 9/16 in). The nuts of 1/4 and 5/16 in bolts, 7/32 and 17/64 in, are well within it.
  */
-export const ABOVE = new Fraction(1, 2);
+export const ABOVE = new Fraction(9, 16);
 const SOURCE =
-  'engineerfix.com, extra-long toilet bolts: flange to floor, foot of the bowl, and room for the nut; hex nut 7/32 to 17/64 in (ASME B18.2.2), with washers and thread 1/2 in, common practice';
+  "J. R. Smith, technical data 16: gap + foot of the closet + 9/16 in for washers and nut; engineerfix.com, extra-long toilet bolts: flange to floor + foot + nut's room";
+
+/** How long a bolt must be: all that it goes through, and the room for its nut. Any one unit. */
+export const boltNeeded = (through: readonly Fraction[], above: Fraction): Fraction =>
+  through.reduce((sum, layer) => sum.add(layer), above);
 
 export interface ClosetBolts {
   /** All inches; null where not said. Length of the bolt over its head. */
@@ -27,7 +31,7 @@ export function closetBolts({ length, below, foot }: ClosetBolts): Verdict {
   if (!below) return cannotSay(OF, 'how the flange sits to the finished floor', SOURCE);
   if (!foot) return cannotSay(OF, "how thick the bowl's foot is at the bolt hole: measure it", SOURCE);
   const sunk = below.compare(0) > 0 ? below : new Fraction(0);
-  const limit = sunk.add(foot).add(ABOVE);
+  const limit = boltNeeded([sunk, foot], ABOVE);
   if (!length) return cannotSay(OF, 'how long the bolts are', SOURCE, { limit: `${limit.toFraction(true)} in` });
   return compare({
     of: OF,
@@ -36,6 +40,6 @@ export function closetBolts({ length, below, foot }: ClosetBolts): Verdict {
     unit: 'in',
     must: 'be at least',
     source: SOURCE,
-    working: `${sunk.toFraction(true)} in down to the flange + ${foot.toFraction(true)} in foot + 1/2 in for washer and nut`,
+    working: `${sunk.toFraction(true)} in down to the flange + ${foot.toFraction(true)} in foot + 9/16 in for washers and nut`,
   });
 }

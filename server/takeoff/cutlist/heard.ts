@@ -35,15 +35,21 @@ const PIECE = [
     '(?:(?<!\\b(?:x|by) )<NC>|\\b(a|an|another|one)) (?!(?:x|by) )((?:more )?)(?:{N\\d+} ?x ?{[NL]\\d+} )?((?:[a-z-]+ ){0,3}?)(?:at|cut to|of) <LN>',
     'g',
   ),
+  saying('<NC>()()() off(?: at)? <LN>', 'g'),
   saying('<NC>()()() x <LN>', 'g'),
 ];
+/** "1430 two times": the length first. */
+const TIMES = saying('<LN> (?:<NC>|(one|two|three|four|five|six|seven|eight)) times?\\b', 'g');
+const SPELT = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight'];
 const KERF = saying(
-  "kerf(?: is| of| at|'s)? (?:a |an )?<LN>|<LN>(?: of)?(?: a)?(?: for the| per)?(?: saw)? (?:kerf|blade|cut)|(?:blade(?: takes| is|'s| eats)?|saw ?cut) (?:a |an )?<LN>",
+  "kerf(?: is| of| at|'s)? (?:a |an )?<LN>|<LN>(?: of)?(?: a)?(?: for the| per)?(?: saw)? (?:kerf|blade|cut)|(?:(?:blade|saw)(?: takes| is|'s| eats)?|saw ?cut) (?:a |an )?<LN>",
 );
 const NO_KERF = /\b(?:no kerf|ignore the (?:kerf|blade)|forget the (?:kerf|blade))\b/;
 const STOCK = [
   saying('(?:{[NL]\\d+}|\\d) ?(?:by|x) ?(?:{[NL]\\d+}|\\d)(?:,? (?:in |all |at )?<L>(?: or <L>)?| ?x <LN>)'),
-  saying("(?:in|come in|comes in|sold in|buy|out of|from|only|stock is|stock's|sticks are) (?:full )?<L>(?: or <L>)?"),
+  saying(
+    "(?:in|come in|comes in|comes|sold in|buy|out of|from|only|stock is|stock's|sticks are) (?:full )?<L>(?: or <L>)?",
+  ),
   saying('<L> (?:sticks?|stock|boards?|lengths?|studs?|pieces of stock)'),
 ];
 /** What stands before lengths in the plural: "in 8s", "1x4 eights". */
@@ -57,6 +63,8 @@ const HELD = saying(
   '(?:(?<! x )<NC>(?! x )|\\b(a|an|one|another))(?: more)?(?: [a-z]+){0,2}(?: <N> x <N>)?(?: [a-z]+){0,2} (?:at )?<L>',
   'g',
 );
+/** "A 68 and a 44 leftover": what is left over is told in inches. */
+const HELD_BARE = saying('(?:\\b(?:an?|another|one)) <N>(?! ?(?:x|by|of)\\b)', 'g');
 const HELD_FULL = saying(
   '(?:<NC>|\\b(a|an|one|another)) (?:full|whole|uncut|new) (?:sticks?|ones?|lengths?|boards?|{)',
   'g',
@@ -79,11 +87,17 @@ export function piecesIn(note: Said, clauses: readonly string[]): Piece[] {
       for (const [, n, one, more, called = '', id] of clause.matchAll(pattern)) {
         const figure = figureAt(note, id);
         const count = one ? 1 : figureAt(note, n).value.valueOf();
-        const stick = pattern === PIECE[1] && figure.unit === null && figure.value.compare(12) <= 0;
+        const stick = pattern === PIECE.at(-1) && figure.unit === null && figure.value.compare(12) <= 0;
         if (!stick && Number.isInteger(count) && count !== 0)
           found.push({ figure, count, more: /more/.test(more ?? '') || one === 'another', called: called.trim() });
       }
   }
+  if (found.length === 0)
+    for (const clause of clauses)
+      for (const [, id, n, word] of clause.matchAll(TIMES)) {
+        const count = word ? SPELT.indexOf(word) + 1 : figureAt(note, n).value.valueOf();
+        found.push({ figure: figureAt(note, id), count, more: false, called: '' });
+      }
   // Pieces without a unit beside a blade or stock in millimetres or metres: nobody cuts a hundred inches by the dozen.
   const bare = found.every((f) => !f.figure.sure && f.figure.value.compare(100) >= 0);
   const metric =
@@ -145,6 +159,10 @@ export function heldIn(note: Said, clause: string): Held[] {
     return length ? [{ length, count: countOf(n, one) }] : [];
   });
   if (sized.length) return sized;
+  const bare = /\b(?:left ?overs?|drops?|off ?cuts?|scraps?)\b/.test(clause)
+    ? [...clause.matchAll(HELD_BARE)].map(([, id]) => ({ length: lengthIn(figureAt(note, id), 'in', 'in'), count: 1 }))
+    : [];
+  if (bare.length) return bare;
   return [...clause.matchAll(HELD_FULL)].map(([, n, one]) => ({ length: null, count: countOf(n, one) }));
 }
 

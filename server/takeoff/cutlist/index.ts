@@ -34,7 +34,7 @@ interface List {
 const USUAL_KERF = new Fraction(1, 8);
 
 const CALLS =
-  /\bcut ?lists?\b|\bkerf\b|\bblade\b|\bsaw ?cut (?=\{L\d+\})|\bfewest (?:sticks|boards|pieces|lengths)\b|\bcuts? (?:out of|from)\b|\bcut me\b|\bpieces to cut\b|\b(?:for|per) (?:each|every|the|a) (?:(?:saw )?cut|saw)\b|\b(?:how many|least) (?:sticks|boards|lengths)\b/;
+  /\bcut ?lists?\b|\bkerf\b|\bblade\b|\bsaw ?cut (?=\{L\d+\})|\b(?:saw|blade) (?:takes|eats)\b|\b(?:fewest|as few|(?:least|smallest) number of) (?:sticks|boards|pieces|lengths|tubes)\b|\bcuts? (?:out of|from)\b|\bcut me\b|\bpieces to cut\b|\b(?:for|per) (?:each|every|the|a) (?:(?:saw )?cut|saw)\b|\b(?:how many|least) (?:sticks|boards|lengths)\b/;
 /** "Cut six at 41 and four at 23 out of twelve footers": still to be cut, and the stock is named. */
 const CUTS =
   /\bcut (?:me )?(?:\{[NC]\d+\}|an?|one)(?: [a-z-]+){0,3} at \{[^.;]*\b(?:out of|from) |\b(?:need|want|get)\b[^.;]*\bcut (?:at|to) \{[^.;]*\b(?:out of|from) /;

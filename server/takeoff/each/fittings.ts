@@ -4,7 +4,7 @@ import { figureAt, type Said, saying } from '../reading/said.ts';
 import type { ComputedLine, NoteFacts } from '../types.ts';
 
 const NAMES =
-  'elbows?|ells?|tees?|couplings?|end caps?|caps|adapters?|reducers?|wyes?|unions?|bushings?|crimp rings?|clamps?|straps?|connectors?|p[- ]traps?|ball valves?|stop valves?|shut ?offs?|hangers?|sweeps?|drop ?ears?';
+  'elbows?|ells?|tees?|couplings?|end caps?|caps|adapters?|reducers?|wyes?|unions?|bushings?|crimp rings?|clamps?|straps?|connectors?|p[- ]traps?|ball valves?|stop valves?|shut ?offs?|hangers?|sweeps?|drop ?ears?|drop outlets?|miters?|downspouts?';
 const COUNTED = saying(`<NC> ((?:[a-z]+ )?(?:${NAMES}))\\b(?! (?:of|at|per|a|each|every|for each)\\b)`, 'g');
 
 /** Fittings counted beside a run of pipe or wire that is reckoned: "six elbows too". What the note's facts have is left. */

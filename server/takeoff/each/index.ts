@@ -47,8 +47,12 @@ function knownOf(
 ): Known | null {
   if (count) return { count, text: `${count.toFraction()} ${plural(thing)}` };
   const here = reckoned.filter((l) => l.area === area);
-  if (/^(?:crossing|joist)$/.test(thing)) return thing === 'joist' ? of(here, /\bjoist$/, thing) : crossings(here);
-  const told = notes.map((n) => countIn(n, thing)).findLast((c) => c !== null);
+  const counted = (of: string) => notes.map((n) => countIn(n, of)).findLast((c) => c !== null) ?? null;
+  if (thing === 'joist') return of(here, /\bjoist$/, thing);
+  if (thing === 'crossing') return crossings(here, counted('joist'));
+  const told = counted(thing);
+  // A post stands in each hole.
+  if (!told && thing === 'hole') return of(here, /\bpost$/, 'post');
   if (told) return { count: told, text: `${told.toFraction()} ${plural(thing)}` };
   return of(here, new RegExp(`\\b${thing}$`), thing) ?? packed(here, thing);
 }
@@ -65,23 +69,25 @@ function packed(lines: readonly ComputedLine[], thing: string): Known | null {
   return line ? { count: new Fraction(toBuy(line)), text: `${toBuy(line)} ${plural(thing)} of ${line.item}` } : null;
 }
 
-function crossings(lines: readonly ComputedLine[]): Known | null {
+/** @param standing joists that were counted, where none are to be bought */
+function crossings(lines: readonly ComputedLine[], standing: Fraction | null): Known | null {
   const [boards, joists] = [lines.find((l) => /\bboard$/.test(l.item)), lines.find((l) => /\bjoist$/.test(l.item))];
-  if (!boards || !joists) return null;
-  const [across, under] = [toBuy(boards), toBuy(joists)];
+  const under = joists ? toBuy(joists) : standing?.valueOf();
+  if (!boards || !under) return null;
+  const across = toBuy(boards);
   return {
     count: new Fraction(across * under),
     text: `${across} boards x ${under} joists = ${across * under} crossings`,
   };
 }
 
-const lineOf = (said: Said, { item, times, assumed }: PerThing, { count, text }: Known): ComputedLine => ({
+const lineOf = (said: Said, { item, times, pack, assumed }: PerThing, { count, text }: Known): ComputedLine => ({
   item,
   size: null,
   specs: [],
   area: said.area,
   amount: count.mul(times),
-  unit: 'each',
+  unit: pack ?? 'each',
   pack: null,
   stockUsed: false,
   working: `${text} x ${show(times)} = ${show(count.mul(times))}`,

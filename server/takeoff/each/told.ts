@@ -12,6 +12,8 @@ export interface PerThing {
   thing: string;
   /** How many of the thing, where the note counts them. */
   count: Fraction | null;
+  /** What they come in where that is counted: bags to a post; null where they are counted singly. */
+  pack: string | null;
   /** What was taken where nobody said how many go with each. */
   assumed: string | null;
 }
@@ -21,7 +23,10 @@ const FASTENERS =
 const EACH = '(?:to|per|for|at|on|in|into)(?: (?:a|an|each|every|the|one))?|a|an|each|every|per';
 
 /** "Two deck screws at every crossing", "fifty screws to a sheet". */
-const AHEAD = saying(`<NC> ((?:[a-z]+ ){0,2}(?:${FASTENERS})) (?:${EACH}) (?:<K>|([a-z]+)\\b)`, 'g');
+const AHEAD = saying(
+  `<NC> ((?:[a-z]+ ){0,2}(?:${FASTENERS})) (?:(?:${EACH}) )?(?:<K>|(?<=(?:${EACH}) )([a-z]+)\\b)`,
+  'g',
+);
 /** "A wax ring and two closet bolts to a toilet": what stands before goes with each too. */
 const BESIDE = new RegExp(
   `(?:^|[,.:] |\\b(?:need|get|want|order|a|an|one) )((?:[a-z]+ ){0,1}(?:${FASTENERS}))(?:,| and)+ $`,
@@ -42,6 +47,12 @@ const ONE_EACH = saying(
   `\\b((?:[a-z]+ ){0,2}(?:${FASTENERS})),? (?:<NC>|\\b(?:an?|one)) (?:for each|apiece|each)\\b`,
   'g',
 );
+/** "Two bags of rapid set concrete per post". */
+const PACKS_EACH = saying(
+  '<K> of ([a-z]+(?: [a-z]+){0,2}) (?:(?:to|per|for|in|at|around)(?: (?:an?|each|every|the|one))?|an?|each|every) (post|hole|footing|pier|tube)\\b',
+  'g',
+);
+
 const COUNTED = saying('<NC> (?:[a-z]+ )?([a-z]{3,}s)\\b', 'g');
 
 const LITTLE =
@@ -60,7 +71,12 @@ const PACK = /^(?:box|pack|packet|package|bag|bucket|tub|jar|case|carton|card|sl
 /** Every "so many for each" of a note; the same words are read once. */
 export const perThingIn: (said: Said) => readonly PerThing[] = readOnce(toldIn);
 
-function toldIn(said: Said): PerThing[] {
+/** "Where every board crosses a joist": at every crossing. */
+const CROSSES =
+  /\b(?:where|wherever|each time|every time) (?:every|each|an?|the) (?:deck )?boards? (?:cross(?:es)?|meets?|hits?|goes over|lands? on) (?:an?|each|every|the) joists?\b/g;
+
+function toldIn(note: Said): PerThing[] {
+  const said = { ...note, words: note.words.replace(CROSSES, 'at every crossing') };
   const out: PerThing[] = [];
   const keep = (goods: string, times: Fraction | null, thing: string, count: Fraction | null) => {
     const item = nameOf(said, goods);
@@ -72,7 +88,7 @@ function toldIn(said: Said): PerThing[] {
       times.compare(0) > 0 &&
       !out.some((o) => o.item === item)
     )
-      out.push({ item, times, thing, count, assumed: null });
+      out.push({ item, times, thing, count, pack: null, assumed: null });
   };
   const thingOf = (pack: string | undefined, word: string | undefined) =>
     word ? single(word) : figureAt(said, pack).value.compare(1) === 0 ? figureAt(said, pack).unit! : null;
@@ -100,7 +116,21 @@ function toldIn(said: Said): PerThing[] {
     if (things) keep(m[3]!, value(m[1]) ?? new Fraction(1), single(things[2]!), value(things[1]));
   }
   if (DECK_SCREWS.test(said.words) && !out.some((o) => o.item === 'deck screw'))
-    out.push({ item: 'deck screw', times: new Fraction(2), thing: 'crossing', count: null, assumed: TWO_A_JOIST });
+    out.push({
+      item: 'deck screw',
+      times: new Fraction(2),
+      thing: 'crossing',
+      count: null,
+      pack: null,
+      assumed: TWO_A_JOIST,
+    });
+  for (const m of said.words.matchAll(PACKS_EACH)) {
+    const { value: times, unit: pack } = figureAt(said, m[1]);
+    const item = nameOf(said, m[2]!);
+    // "Used a bag and a half a hole" is over.
+    if (/\b(?:used|took|went through)\b[^.;]{0,24}$/.test(said.words.slice(0, m.index))) continue;
+    if (item && pack) out.push({ item, times, thing: m[3]!, count: countIn(said, m[3]!), pack, assumed: null });
+  }
   return out;
 }
 
@@ -111,10 +141,11 @@ const DECK_SCREWS = saying(
 /** Deck construction guide extract (htecelite.com/pvc-fence/324.html). */
 const TWO_A_JOIST = 'two screws a board at each joist (prescriptive deck guide)';
 
-/** "Three toilets": how many of the thing a note counts. */
+/** "Three toilets", "six sheets": how many of the thing a note counts. */
 export function countIn(said: Said, thing: string): Fraction | null {
   const m = saying(`<NC> (?:[a-z]+ ){0,2}${plural(thing)}\\b`).exec(said.words);
-  const count = m ? figureAt(said, m[1]).value : null;
+  const pack = said.figures.find((f) => f.kind === 'pack' && f.unit === thing && !f.per && f.value.compare(1) > 0);
+  const count = m ? figureAt(said, m[1]).value : (pack?.value ?? null);
   return count && count.d === 1n ? count : null;
 }
 

@@ -1,6 +1,7 @@
 import type { ComputedLine, PackFor } from '../types.ts';
 
 export { packsSaid } from './said.ts';
+export { packsThere } from './there.ts';
 
 /** The first that knows the goods speaks. */
 export const firstOf =

@@ -28,9 +28,19 @@ const SOLD =
   /\b(?:come|comes|sold|sell|sells|packed|buy|bought|get)(?: (?:it|them|these|those|em|only))?(?: (?:in|by))?(?: (?:a|the))? $/;
 /** "They come 350 to a box", "two in a pack", "25 a box". */
 const IN = saying(
-  `<NC>(?: of them| [a-z]+)? (?:to|in|per)(?: (?:a|the|each|every|one))? (${WORDS})\\b|<NC>(?: (?:to|in|per))? <K>|<NC> a (${WORDS})\\b`,
+  `<NC>(?: of them| [a-z]+)? (?:to|in|per)(?: (?:a|the|each|every|one))? (${WORDS})\\b|<NC>(?: [a-z]+)?(?: (?:to|in|per))? <K>|<NC> a (${WORDS})\\b`,
   'g',
 );
+
+/** "Box is 150", "a box holds 25". */
+const HOLDS = saying(
+  `\\b(${WORDS})(?: of them)?(?:'s| is| are| has| have| holds?)(?: about)? (?:an? )?<NC>(?=$|[.,;]| (?:and|so|each|but|of them|pieces)\\b)`,
+  'g',
+);
+
+/** "100 to the pound, they come in 5 lb boxes". */
+const TO_THE_POUND = saying('<NC>(?: [a-z]+)? (?:to|in|per) (?:the |a )?(?:pound|lb)\\b');
+const POUNDS = saying(`<W>[- ](${WORDS})\\b`);
 
 interface PlacedPack {
   at: number;
@@ -57,6 +67,11 @@ function packsIn(said: Said): PlacedPack[] {
       SOLD.test(said.words.slice(0, m.index))
     )
       keep(m.index, m[2], m[3], m[4]);
+  const [count, weight] = [TO_THE_POUND.exec(said.words), POUNDS.exec(said.words)];
+  const pounds = weight && figureAt(said, weight[1]);
+  if (count && pounds?.unit === 'lb')
+    out.push({ at: count.index, unit: unitOf(weight![2]!), holds: figureAt(said, count[1]).value.mul(pounds.value) });
+  for (const m of said.words.matchAll(HOLDS)) keep(m.index, m[1], undefined, m[2]);
   for (const m of said.words.matchAll(IN)) keep(m.index + m[0].length, m[2] ?? m[6], m[4], m[1] ?? m[3] ?? m[5]);
   return out;
 }
@@ -82,7 +97,7 @@ function owner(said: Said, at: number, counted: readonly string[]): string | nul
   return (order.findLast((g) => g.place < at) ?? order[0])?.item ?? null;
 }
 
-/** Where the words name goods, by the last word of their name; "two to a toilet" does not ask for toilets. */
+/** Where the words name goods, by the last word of their name; "two to a toilet", "ten nails a hanger" ask for no toilet. */
 function placesOf(words: string, item: string): number[] {
   const head = item
     .split(' ')
@@ -90,7 +105,7 @@ function placesOf(words: string, item: string): number[] {
     .replace(/s$/, '')
     .replace(/[^a-z0-9]/gi, '.');
   const named = new RegExp(
-    `(?<!\\b(?:to|per|for|at|on|in) (?:(?:an?|the|each|every|one) )?|\\bfor the [a-z]+ )\\b${head}(?:e?s)?\\b`,
+    `(?<!\\b(?:to|per|for|at|on|in) (?:(?:an?|the|each|every|one) )?|\\bfor the [a-z]+ |\\{[NC]\\d+\\} (?:[a-z]+ ){1,2}(?:an?|each|every|per) )\\b${head}(?:e?s)?\\b`,
     'g',
   );
   return [...words.matchAll(named)].map((m) => m.index);

@@ -33,17 +33,17 @@ export function coverageOf(said: Said, out: Terms): void {
   // "A bag of bonding does about two and a half".
   for (const m of words.matchAll(
     saying(
-      '<K> of [a-z]+(?: [a-z]+)? (?:does|do|covers?|goes|is good for|makes?|yields?)(?: about| around)? <ALVN>',
+      `(?:<K>|(?<=^|[.,;] )(${PACKS})) of [a-z]+(?: [a-z]+)? (?:does|do|covers?|goes|is good for|makes?|yields?|per|to every|for every|every)(?: about| around)? <ALVN>`,
       'g',
     ),
   )) {
-    const [pack, measure] = [figureAt(said, m[1]), figureAt(said, m[2])];
-    if (free(m[1]) && free(m[2]) && !measure.per)
-      add(m.index, measure.value.div(pack.value), unitOf(measure), pack.unit!, m[1], m[2]);
+    const [pack, measure] = [m[1] ? figureAt(said, m[1]) : null, figureAt(said, m[3])];
+    if ((!m[1] || free(m[1])) && free(m[3]) && !measure.per)
+      add(m.index, measure.value.div(pack?.value ?? 1), unitOf(measure), pack?.unit ?? packUnit(m[2]!), m[1], m[3]);
   }
   for (const m of words.matchAll(
     saying(
-      `(?:<K>|\\b(?:a|one|each|every|per) (${PACKS})) (?:will |should )?(?:to|per|for|every|for every|does|do|covers?|is good for|good for|goes|runs?|makes?|yields?|holds?|has|gets you|gets|is|spreads?)(?: the| a| each| every| about| around)? <ALVNC>(?! (?:each|coats?))`,
+      `(?:<K>|\\b(?:a|one|each|every|per) (${PACKS})) (?:will |should )?(?:to|per|for|every|for every|does|do|covers?|is good for|good for|goes|runs?|is making|makes?|yields?|holds?|has|gets you|gets|is|spreads?)(?: the| a| each| every| about| around)? <ALVNC>(?! (?:each|coats?))`,
       'g',
     ),
   )) {
@@ -55,7 +55,7 @@ export function coverageOf(said: Said, out: Terms): void {
   }
   for (const m of words.matchAll(
     saying(
-      `\\b(${PACKS})(?:'s|(?: (?:of it|of them))? (?:will |should )?(?:does|do|covers?|cover|is good for|good for|goes|makes?|yields?|holds?|has|gets you|spreads?|are|is))(?: about| around)? <ALVN>(?! ?(?:x|by) ?\\{)`,
+      `\\b(${PACKS})(?:'s|(?: (?:of it|of them))? (?:will |should )?(?:does|do|covers?|cover|is good for|good for|goes|makes?|yields?|holds?|has|gets you|spreads?|says|are|is))(?: about| around)? <ALVN>(?! ?(?:x|by) ?\\{)`,
       'g',
     ),
   )) {
@@ -99,6 +99,13 @@ export function coverageOf(said: Said, out: Terms): void {
         m[1],
       );
     else if (packUnit(word) !== 'each') add(m.index, figure.value, unitOf(figure), packUnit(word), m[1]);
+  }
+  // "One liter is making 9 m2".
+  for (const m of words.matchAll(
+    saying('<V> (?:is making|makes?|does|covers?|goes|is good for) (?:about )?<A>', 'g'),
+  )) {
+    const [pack, measure] = [figureAt(said, m[1]), figureAt(said, m[2])];
+    if (free(m[1]) && free(m[2])) add(m.index, measure.value.div(pack.value), unitOf(measure), pack.unit!, m[1], m[2]);
   }
   // "350 a gallon", where the parser took "a gallon" for one gallon.
   for (const m of words.matchAll(saying('<NAL> <VKA>', 'g'))) {

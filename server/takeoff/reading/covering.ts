@@ -81,8 +81,16 @@ function settle(work: Work, all: readonly Work[]): ComputedLine | string | null 
   return answer.ok ? lineOf(work, answer, onHandIn(work, steps)) : `${work.goods.item}: ${answer.why}`;
 }
 
+const SQUARE_YARDS: Chain = {
+  through: [{ to: 'sq yd', factor: new Fraction(1, 9), said: '9 sq ft a sq yd', silent: false }],
+  unit: 'sq yd',
+  pack: null,
+  bought: true,
+};
+
 /** Goods sold by what they are measured in, or reckoned with waste or with what is left over at the ends though nobody said how they are sold. */
 function ownMeasure(work: Work, unit: string, { makeUp }: Extent): Chain | null {
+  if (work.byMeasure === 'sq yd' && unit === 'sq ft') return SQUARE_YARDS;
   const run = unit === 'ft' && makeUp.length > 0;
   const meant = run || work.byMeasure === unit || (work.waste !== null && unit !== 'cu ft');
   return meant ? { through: [], unit, pack: null, bought: true } : null;
@@ -96,7 +104,9 @@ function onHandIn(
   let sum = new Fraction(0);
   for (const stock of work.stock) {
     const same = convert(stock.value, stock.unit, unit) ?? (stock.unit === unit ? stock.value : null);
-    const packs = pack && stock.unit === pack.unit ? stock.value.mul(pack.holds) : null;
+    // "There's 2 full ones": of what comes by the stick, sticks.
+    const sticks = pack?.unit === 'stick' && stock.unit === 'each';
+    const packs = pack && (sticks || stock.unit === pack.unit) ? stock.value.mul(pack.holds) : null;
     sum = sum.add(same ?? packs ?? 0);
   }
   return sum;
@@ -152,6 +162,7 @@ function soldBy(work: Work, unit: string): Habit | string {
 function nullUnit(work: Work, ratio: Ratio, unit: string): string {
   const packed = /^(?:box|case|carton|pack|bundle|pallet|bucket)$/.test(ratio.per);
   if (packed && ((work.goods.sides !== null && ratio.value.d === 1n) || /screw/.test(work.goods.item))) return 'each';
+  if (ratio.per === 'roll' && /tape/.test(work.goods.item)) return 'ft';
   // "Four and a half to the square foot, pallet's 480": of pieces.
   const pieces = work.ratios.some((r) => r.unit === 'each' && /^sq /.test(r.per));
   if (packed && pieces && ratio.value.d === 1n) return 'each';

@@ -1,4 +1,4 @@
-import { feet } from './lengths.ts';
+import { feet, thickness } from './lengths.ts';
 import { figureAt, type Said, saying } from './said.ts';
 import { type Extent, SIDE } from './shapes.ts';
 
@@ -9,6 +9,16 @@ export function contradicted(said: Said, used: Set<number>, out: Extent): void {
     const [to, from] = [figureAt(said, m[1]), figureAt(said, m[2])];
     const [now, before] = [feet(said, to, from), feet(said, from, to)];
     if (!now || !before || used.has(Number(m[1])) || used.has(Number(m[2]))) continue;
+    out.corrected.push({ from: before, to: now });
+    for (const id of [m[1], m[2]]) used.add(Number(id));
+  }
+  const thick = saying(
+    '<LN>(?: (?:in|inch|inches))? (?:thick|deep),? (?:not|instead of|rather than) (?:the )?<LN>',
+    'g',
+  );
+  for (const m of said.words.matchAll(thick)) {
+    const [now, before] = [thickness(said, figureAt(said, m[1])), thickness(said, figureAt(said, m[2]))];
+    if (!now || !before || used.has(Number(m[1]))) continue;
     out.corrected.push({ from: before, to: now });
     for (const id of [m[1], m[2]]) used.add(Number(id));
   }
@@ -31,7 +41,7 @@ export function doubtIn(said: Said, used: Set<number>): string | null {
     return `${a.value.toString()} or ${b.value.toString()} ${unit}`;
   }
   const unsure =
-    /\b(?:couldn't (?:hear|read|make out)|can't (?:read|remember|recall)|don't (?:remember|recall|know)|not sure|forg[eo]t(?= to measure| what| how|,|\.|$| (?:the|its) (?:size|length|width|depth|height|number|measure))|have to (?:check|measure)|gotta (?:check|measure)|need to (?:re)?measure|didn't measure|haven't measured|no idea|eyeballed|guessing|smudged|can't make out)\b/.exec(
+    /\b(?:couldn't (?:hear|read|make out)|can't (?:read|remember|recall)|don't (?:remember|recall|know|agree)|not sure|nobody(?:'s| is| seems) sure|no one(?:'s| is) sure|(?:turned|got) it (?:a)?round|forg[eo]t(?= to measure| what| how|,|\.|$| (?:the|its) (?:size|length|width|depth|height|number|measure))|have to (?:check|measure)|gotta (?:check|measure)|need to (?:re)?measure|didn't measure|haven't measured|no idea|eyeballed|guessing|smudged|can't make out)\b/.exec(
       said.words,
     );
   return unsure ? unsure[0] : null;

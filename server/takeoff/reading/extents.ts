@@ -97,10 +97,10 @@ function amountsOf(work: Work, extent: Extent, shape: Shape): Part[] {
   }
   if (a && b && shape.kind === 'room' && extent.height && goods.by === 'area' && wallsMeant(work)) {
     const walls = {
-      value: a.add(b).mul(2).mul(extent.height),
-      text: `2 x (${text(a)} + ${text(b)}) x ${text(extent.height)}`,
+      value: a.add(b).mul(2).mul(extent.height).mul(shape.count),
+      text: `${times}2 x (${text(a)} + ${text(b)}) x ${text(extent.height)}`,
     };
-    const ceiling = { value: a.mul(b), text: `${text(a)} x ${text(b)} ceiling` };
+    const ceiling = { value: a.mul(b).mul(shape.count), text: `${times}${text(a)} x ${text(b)} ceiling` };
     return parts.ceiling ? [walls, ceiling] : [walls];
   }
   if (a && b) return [{ value: a.mul(b).mul(shape.count), text: `${times}${text(a)} x ${text(b)}` }];

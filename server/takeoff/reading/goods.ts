@@ -27,7 +27,8 @@ export function goodsIn(said: Said): Goods[] {
     const same = found.find((g) => g.item === goods.item || overlaps(g, goods, quote));
     if (!same) found.push(goods);
     else {
-      same.mentions.push(goods.at);
+      same.mentions = [...same.mentions, goods.at].sort((a, b) => a - b);
+      same.at = same.mentions[0]!;
       // "12/3, no, that's 6/3": the code said later.
       if (same.by === 'length' && goods.size) same.size = goods.size;
       if (same.size === null) Object.assign(same, { size: goods.size, sides: goods.sides });
@@ -52,7 +53,8 @@ export function goodsIn(said: Said): Goods[] {
       meet(nameOf(said, quote, at, by), quote);
     }
   for (const term of said.terms) {
-    if (term.term.kind !== 'material' || !COUNTERS.has(term.term.counter ?? '')) continue;
+    if (term.term.kind !== 'material' || !COUNTERS.has(term.term.counter ?? '') || /skylight/.test(term.term.name))
+      continue;
     const quote = term.quote.toLowerCase();
     const at = said.words.indexOf(quote);
     // A short name has it under its full one.
@@ -113,6 +115,7 @@ const overlaps = (a: Goods, b: Goods, quote: string): boolean =>
 function isPlace(words: string, at: number, quote: string): boolean {
   const before = words.slice(Math.max(0, at - 26), at);
   const after = words.slice(at + quote.length, at + quote.length + 14);
+  if (/^backer rod$/.test(quote)) return false;
   if (
     /\b(?:over|under|behind|off|from|above|below|onto|against|to) (?:the |that |this )?(?:old |existing |new |bare )?$/.test(
       before,
@@ -203,15 +206,19 @@ export const pairsIn = (said: Said): Pair[] =>
   }));
 
 const PLACE_BEFORE =
-  /\b(?:closet|nook|pantry|hall(?:way)?|alcove|landing|niche|bath(?:room)?|bedroom|kitchen|den|entry|office|vestibule|mud ?room)(?:'s| is|,|:)? (?:about )?$/;
+  /\b(?:closet|nook|pantry|hall(?:way)?|alcove|landing|niche|bath(?:room)?|bedroom|kitchen|den|entry|office|vestibule|mud ?room|pads?|slabs?|platform|stoop|patio)(?:'s| is|,|:)? (?:about )?$/;
+
+const POURED = /\b(?:pads|slabs)\b[^.;]*(?:,|and)(?: an?| one| another| \{[NC]\d+\})?(?: at)? ?$/;
 
 /** `2x4`, `1x6`: lumber by its nominal size, both bare, the first 1 or 2. */
 function lumber(said: Said, match: RegExpMatchArray): boolean {
   const [a, b] = [figureAt(said, match[1]), figureAt(said, match[2])];
   const after = said.words.slice((match.index ?? 0) + match[0].length);
   if (/^ ?(?:x|by|wide|long|high|room|area|floor|patch)\b/.test(after)) return false;
-  // "Closet 2 by 6" is a place's size.
-  if (PLACE_BEFORE.test(said.words.slice(0, match.index))) return false;
+  // "Closet 2 by 6" is a place's size, "two pads 4 by 4 and one 6 by 6" are two.
+  const before = said.words.slice(0, match.index);
+  if (PLACE_BEFORE.test(before) || (POURED.test(before) && !/^ ?(?:s\b|posts?|forms?|lumber|stakes?)/.test(after)))
+    return false;
   return (
     a.unit === null &&
     b.unit === null &&

@@ -14,12 +14,15 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
     by: 'area',
   },
   { named: /\bpainting\b(?=.*\{C\d+\})(?=.*\bgal)/, item: 'paint', by: 'area' },
+  { named: /(?<=\bbacker rod\b.*)\brod\b/, item: 'backer rod', by: 'length' },
+  { named: /\bpir\b(?: boards?)?/, item: 'PIR board', by: 'area' },
+  { named: /\boak strip\b/, item: 'oak strip flooring', by: 'area' },
   { named: /\b(?:xps|eps)\b(?: foam)?(?: boards?)?/, item: 'foam board', by: 'area' },
   { named: /\b(?:durock|wonder ?board|cement backer)\b(?! screws?)/, item: 'backer board', by: 'area' },
   { named: /\b(?:cement board|backer(?: board)?) screws?\b/, item: 'backer board screw', by: 'area' },
   {
     named:
-      /\b(?:drywall |board |sheet ?rock )?screws?\b(?=.*(?:square|sq|\{A|board|drywall|sheet|box|pound))|(?<=\b(?:drywall|sheet ?rock|rock)\b.*)\b(?<!\b(?:deck|wood|metal|concrete|trim|cabinet) )screws\b/,
+      /(?<!^(?!.*\b(?:drywall|sheet ?rock)\b).*\bdeck\b.*)\b(?:drywall |board |sheet ?rock )?screws?\b(?!(?<!\b(?:drywall|sheet ?rock)\b.*).*\bdeck\b)(?=.*(?:square|sq|\{A|board|drywall|sheet|box|pound))|(?<=\b(?:drywall|sheet ?rock|rock)\b.*)\b(?<!\b(?:deck|wood|metal|concrete|trim|cabinet) )screws\b/,
     item: 'drywall screw',
     by: 'area',
   },
@@ -44,6 +47,13 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
   {
     named:
       /\b(?:hang(?:ing)?|board(?:ing)? out|board(?:ing)?(?= (?:the )?(?:walls?|lids?|ceilings?)\b))\b(?=[^.;]*\b(?:walls?|lids?|ceilings?)\b)(?=.*\{[NLK]\d+\} ?(?:by|x) ?\{[NLK]\d+\})/,
+    item: 'drywall',
+    by: 'area',
+  },
+  {
+    // "Lid 18x22, half inch, 4x12 sheets, pail of mud": what is hung there in sheets of such a thickness is drywall.
+    named:
+      /(?<!\b(?:backer|cement|ply|plywood|osb|subfloor)\b.*)(?<=\b(?:lids?|ceilings?|walls?|hang(?:ing)?)\b.*\{L\d+\},? \{[NL]\d+\} ?(?:x|by) ?\{[NL]\d+\} )sheets\b(?=.*\b(?:mud|taped?|board)\b)/,
     item: 'drywall',
     by: 'area',
   },
@@ -81,7 +91,7 @@ export const FILLS =
   /\b(?:concrete|gravel|mulch|top ?soil|fill dirt|dirt|sand|crushed stone|stone dust|pea stone|pea gravel|road base|base rock|river rock|compost|self[- ]?level(?:er|ler|ing)|leveler|leveller|deck mud|dry pack|mud bed|mortar bed)\b/;
 /** Goods that cover, not all in the vocabulary. */
 export const COVERS =
-  /\b(?:mosaic|subway|porcelain|ceramic|hex|penny|slate|travertine|marble|granite|quarry|floor|wall|field|ceiling|carpet|vinyl|cork|peel and stick)? ?(?:tiles?)\b|\b(?:subway|porcelain|vinyl plank|luxury vinyl|lvp|lvt|laminate|engineered(?: hardwood| oak| wood)?|hardwood|(?:oak|maple|ash|hickory|hardwood|plank) floor(?:ing)?|bamboo|plank flooring|flooring|sheet vinyl|linoleum|carpet(?:ing)?|underlay(?:ment)?|drywall|sheet ?rock|(?<!river |base |lava )rock\b(?! base)|plasterboard|moisture board|green ?board|gypsum board|blue ?board|backer(?: board)?|cement board|plywood|osb|sheathing|subfloor|shingles?|roofing felt|felt|ice and water(?: shield)?|underlayment|house ?wrap|siding|shiplap|bead ?board|wainscot(?:ing)?|panell?ing|wall ?paper|insulation|batts?|foam board|rigid foam|vapou?r barrier|landscape fabric|weed barrier|sod|turf|(?:stone |concrete )?pavers?|brick(?! pavers?)|block|stone veneer|stucco|plaster|thin ?set|(?:tile|floor) adhesive|bonding(?: coat| plaster)?|grout|mortar|membrane|waterproofing|primer|paint|stain|sealer|varnish|polyurethane|epoxy|deck(?:ing| boards?)|radiant mat|heat(?:ing)? mat|screen|lath|metal roofing|roof panels?|slates?|decking|acoustic tile|rubber flooring|texture)\b/;
+  /\b(?:mosaic|subway|porcelain|ceramic|hex|penny|slate|travertine|marble|granite|quarry|floor|wall|field|ceiling|carpet|vinyl|cork|peel and stick)? ?(?:tiles?)\b|\b(?:subway|porcelain|vinyl plank|luxury vinyl|lvp|lvt|laminate|engineered(?: hardwood| oak| wood)?|hardwood|(?:oak|maple|ash|hickory|hardwood|plank) floor(?:ing)?|bamboo|plank flooring|flooring|sheet vinyl|linoleum|carpet(?:ing)?|underlay(?:ment)?|drywall|sheet ?rock|(?<!river |base |lava )rock\b(?! base)|plasterboard|moisture board|green ?board|gypsum board|blue ?board|backer(?: board)?|cement board|plywood|osb|sheathing|subfloor|shingles?|roofing felt|felt|ice and water(?: shield)?|underlayment|house ?wrap|siding|shiplap|bead ?board|wainscot(?:ing)?|panell?ing|wall ?paper|insulation|batts?|foam board|rigid foam|vapou?r barrier|landscape fabric|weed barrier|sod|turf|(?:stone |concrete )?pavers?|bricks?(?! pavers?)|blocks?|stone veneer|stucco|plaster|thin ?set|(?:tile|floor) adhesive|bonding(?: coat| plaster)?|grout|mortar|membrane|waterproofing|primer|paint|stain|sealer|varnish|polyurethane(?! (?:sealant|caulk|adhesive|foam|construction))|epoxy|deck(?:ing| boards?)|radiant mat|heat(?:ing)? mat|screen|lath|metal roofing|roof panels?|slates?|decking|acoustic tile|rubber flooring|texture)\b/;
 
 /** Words before the goods that belong to its name. */
 export const COLOURS =

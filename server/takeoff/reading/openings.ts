@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
 import { feet, metricUnit } from './lengths.ts';
-import { figureAt, type Said, saying } from './said.ts';
+import { figureAt, figureIds, type Said, saying, sentencesOf } from './said.ts';
 import { type Extent, SIDE } from './shapes.ts';
 
 const OPENING =
@@ -10,7 +10,7 @@ const OPENING =
 export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
   const { words } = said;
   if (
-    /\b(?:don't|do not|not|no need to) (?:take|deduct|subtract|count|bother)[a-z ]* (?:out|off|openings|doors|windows|them)\b|\b(?:take|knock) nothing (?:off|out)\b/.test(
+    /\b(?:don't|do not|not|no need to) (?:tak(?:e|ing)\b|deduct|subtract|count|bother)[a-z ]* (?:out|off|openings|doors|windows|them)\b|\b(?:take|knock) nothing (?:off|out)\b/.test(
       words,
     )
   ) {
@@ -49,7 +49,7 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
     take(m[1], m[2], m[3], m[0]);
   for (const m of words.matchAll(
     saying(
-      `(?:less|minus|take (?:off|out)|deduct|subtract|knock off|not counting|except(?: for)?|skip)[^.;]{0,30}?<A>`,
+      `(?:less|minus|take (?:off|out)|deduct|subtract|knock off|not counting|except(?: for)?|skip)[^.;]{0,30}?<A>(?! for (?:the |an? )?(?:door|window|opening)s? in each)`,
       'g',
     ),
   )) {
@@ -69,6 +69,20 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
     if (area) out.lessArea = out.lessArea.add(area.mul(each));
     for (const id of [m[1], m[2]]) if (id) used.add(Number(id));
   }
+  // "The hearth is 1.5 x 0.6 so knock that off": whatever it is, right behind its size.
+  for (const m of words.matchAll(
+    saying(
+      '<LN>(?: (?:foot|feet|ft))? ?(?:x|by) ?<LN>[^.;{]{0,16}\\b(?:take|knock|leave) (?:that|it|this) (?:off|out)\\b',
+      'g',
+    ),
+  ))
+    take(undefined, m[1], m[2], m[0]);
+  // "Door 0.9 and french doors 1.8 come off": widths, for runs.
+  for (const sentence of sentencesOf(words).filter((s) => /\bcomes? (?:off|out)\b/.test(s)))
+    for (const m of sentence.matchAll(
+      saying(`(?:<N> )?(?:[a-z]+ )?(?:${OPENING})(?: (?:is|are|at|of|each))* <LN>(?! ?(?:x|by))`, 'g'),
+    ))
+      take(m[1], m[2], undefined, m[0]);
   // "Less the driveway at ten by thirty": any piece of the place that was said to come off.
   for (const m of words.matchAll(
     saying(
@@ -89,10 +103,22 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
     const bare = metricUnit(said.figures) === 'm' ? 'sq m' : 'sq ft';
     const unit = figure.sure ? figure.unit! : bare;
     if (used.has(Number(m[1])) || figure.value.compare(unit === 'sq m' ? 1 : 4) < 0) continue;
-    const counted = saying(`<N> (?:[a-z]+ )?${m[3]}s?\\b`).exec(words);
-    const each = counted && /each|every|per/.test(m[0]) ? figureAt(said, counted[1]).value : new Fraction(1);
-    out.lessArea = out.lessArea.add((convert(figure.value, unit, 'sq ft') ?? figure.value).mul(each));
-    for (const id of [m[1], counted?.[1]]) if (id) used.add(Number(id));
+    const counts = [
+      ...words.matchAll(
+        saying(
+          `<N> (?!an? |per |each |for )(?:[a-z]+ )?${m[3]}s?\\b((?:,? (?:and )?[a-z]+ has \\{N\\d+\\}(?=[,.;]|$))*)`,
+          'g',
+        ),
+      ),
+    ].flatMap(([, id, rest]) => [Number(id), ...figureIds(rest!)]);
+    const each = counts.length > 0 && /each|every|per|\} an? /.test(m[0]);
+    const times = each
+      ? counts.reduce((sum, id) => sum.add(said.figures[id]!.value), new Fraction(0))
+      : new Fraction(1);
+    const less = (convert(figure.value, unit, 'sq ft') ?? figure.value).mul(times);
+    if (/^ in each\b/.test(words.slice(m.index + m[0].length))) out.lessEach = out.lessEach.add(less);
+    else out.lessArea = out.lessArea.add(less);
+    for (const id of [Number(m[1]), ...(each ? counts : [])]) used.add(id);
   }
   // "Less two three-foot doors", "minus a 32 inch doorway": width only, for runs.
   for (const m of words.matchAll(

@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js';
+import { metricUnit } from './lengths.ts';
 import { PACKS, packUnit, STICK_FEET } from './packWords.ts';
 import type { Terms } from './ratios.ts';
 import { type Figure, figureAt, type Said, saying } from './said.ts';
@@ -93,6 +94,16 @@ export function packsOf(said: Said, out: Terms): void {
     if (w < 900 || w > 1250 || l < 1200 || l > 3600) continue;
     add(m, a.value.mul(b.value).div(1_000_000), 'sq m', 'sheet', [m[1], m[2]]);
     out.packSize = `${w}x${l}`;
+  }
+  // "Boards are 2.4 x 1.2" where the place is told in metres.
+  for (const m of words.matchAll(
+    saying(`\\b(?:sheets?|panels?|${BOARDS})(?: (?:are|is|come|comes|in|at))+ <NL> ?(?:x|by) ?<NL>`, 'g'),
+  )) {
+    const [a, b] = [figureAt(said, m[1]), figureAt(said, m[2])];
+    const metres = [a, b].every((f) => (f.unit === null || f.unit === 'm') && f.value.compare(4) < 0);
+    if (metricUnit(said.figures) !== 'm' || !metres || out.used.has(Number(m[1]))) continue;
+    add(m, a.value.mul(b.value), 'sq m', 'sheet', [m[1], m[2]]);
+    out.packSize = `${a.value.toString()}x${b.value.toString()} m`;
   }
   // "9x100 rolls", "rolls are ten by a hundred", in feet.
   for (const m of words.matchAll(

@@ -2,7 +2,7 @@ import type Fraction from 'fraction.js';
 import { coverageOf } from './coverage.ts';
 import { packsOf } from './packSizes.ts';
 import { figureAt, type Said, saying } from './said.ts';
-import { wasteIn } from './waste.ts';
+import { wasteIn, wasteOf } from './waste.ts';
 
 /** One `per` holds, covers or makes `value` of `unit`; `unit` null where the speaker left it to the goods. */
 export interface Ratio {
@@ -20,26 +20,46 @@ export interface Terms {
   ratios: Ratio[];
   /** `0.1`; null where none was said. */
   waste: Fraction | null;
+  /** The goods that the waste was said of, in a word: "10 % on board only"; null where it serves all. */
+  wasteOf: string | null;
   coats: { value: number; at: number }[];
   /** `60 lb`, `2.5 L`: the pack's own size, where it names the goods. */
   packSize: string | null;
   /** Sold by its own measure: "by the foot", "by the square foot". */
-  byMeasure: 'ft' | 'sq ft' | 'cu yd' | null;
+  byMeasure: 'ft' | 'sq ft' | 'sq yd' | 'cu yd' | null;
   /** Figures that are spoken for. */
   used: Set<number>;
 }
 
+const COVERS_BOTH = /\{A\d+\} (?:for |in |with |at )?(?:the|both|all) $/;
+
 /** Reads packs, coverage, waste and coats out of a note. */
 export function termsIn(said: Said, used = new Set<number>()): Terms {
-  const out: Terms = { ratios: [], waste: null, coats: [], packSize: null, byMeasure: measureIn(said.words), used };
+  const out: Terms = {
+    ratios: [],
+    waste: null,
+    wasteOf: null,
+    coats: [],
+    packSize: null,
+    byMeasure: measureIn(said.words),
+    used,
+  };
   packsOf(said, out);
   coverageOf(said, out);
   out.waste = wasteIn(said, out.used);
+  out.wasteOf = out.waste === null ? null : wasteOf(said.words);
   for (const match of said.words.matchAll(saying('<C>', 'g'))) {
     const figure = figureAt(said, match[1]);
-    if (figure.unit !== 'coat') continue;
+    // "A bag does 10 m2 the two coats": both are in what it covers.
+    if (figure.unit !== 'coat' || COVERS_BOTH.test(said.words.slice(0, match.index))) continue;
     out.coats.push({ value: figure.value.valueOf(), at: match.index });
     out.used.add(Number(match[1]));
+  }
+  // "Two times paint".
+  const times = saying('<NC> times (?:paint(?:ed)?|coat(?:ed)?)\\b').exec(said.words);
+  if (times) {
+    out.coats.push({ value: figureAt(said, times[1]).value.valueOf(), at: times.index });
+    out.used.add(Number(times[1]));
   }
   const single = /\b(?:single|one) coat\b/.exec(said.words);
   if (single) out.coats.push({ value: 1, at: single.index });
@@ -48,6 +68,7 @@ export function termsIn(said: Said, used = new Set<number>()): Terms {
 
 /** "Sold by the foot", "they price it by the square foot". */
 function measureIn(words: string): Terms['byMeasure'] {
+  if (/\bby the (?:sq(?:uare)?\.? ?(?:yd|yard))\b/.test(words)) return 'sq yd';
   const m = /\bby the (?:(sq(?:uare)?\.? ?(?:ft|foot|feet)|sqft)|(?:linear |lineal |running )?(?:foot|ft))\b/.exec(
     words,
   );

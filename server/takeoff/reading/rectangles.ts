@@ -1,7 +1,7 @@
 import { convert } from '../../../parser/quantities/units.ts';
 import type { Measure } from './goods.ts';
 import { bareMillimetres, feet, feetText, thickness } from './lengths.ts';
-import { type Figure, figureAt, type Said, saying } from './said.ts';
+import { type Figure, figureAt, figureIds, type Said, saying } from './said.ts';
 import { type Extent, SIDE } from './shapes.ts';
 
 const SURFACES =
@@ -9,8 +9,11 @@ const SURFACES =
 
 const isBare = (quote: string) => !/\b(?:in|inch|inches|foot|feet|ft)\b|["″”'′’]/i.test(quote);
 
-/** "Sheets are 12x12": what one piece measures. */
-const OF_PIECES = /\b(?:sheets|tiles|boards|planks|panels|pieces)(?: (?:are|come|measure|at|in))+ $/;
+/** Whole rooms, of which so many are alike: each has its walls. */
+const ROOMS = /\b(?:bed ?rooms?|rooms?|closets?|bath(?:room)?s?|offices?)\b[^.;{]*$/;
+
+/** "Sheets are 12x12", "same 12x12": what one piece measures. */
+const OF_PIECES = /\b(?:sheets|tiles|boards|planks|panels|pieces)(?: (?:are|come|measure|at|in))+ $|\bsame $/;
 
 /** Pairs by "x" or "by", with how many of them; a third figure is a fill's thickness. */
 export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Extent): void {
@@ -37,12 +40,13 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
     for (const id of [m[1], m[2], m[4]]) if (id) used.add(Number(id));
     if (third && by === 'volume') out.depth = inMillimetres ? side(third, a) : thickness(said, third);
     else if (third) out.height = feet(said, third, b);
-    const count = countBefore(said, m.index, used) ?? countAfter(said, m.index + m[0].length, used) ?? 1;
+    const told = countBefore(said, m.index, used) ?? countAfter(said, m.index + m[0].length, used) ?? 1;
+    const count = told === listedFrom(said.words, m.index, used) ? 1 : told;
     // A third side is a room's height, and its own word stands behind it.
     const base = third ? m[0].slice(0, m[0].lastIndexOf('{')) : m[0];
     const upright = /\b(?:high|tall)\b/.test(base.slice(base.indexOf('}')));
     out.shapes.push({
-      kind: upright || count > 1 ? 'rectangle' : 'room',
+      kind: upright || (count > 1 && !ROOMS.test(said.words.slice(0, m.index))) ? 'rectangle' : 'room',
       sides: [one, two],
       amount: null,
       count,
@@ -71,16 +75,35 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
 }
 
 const LABELS =
-  /\b(closet|nook|pantry|hall(?:way)?|alcove|landing|bay|bump ?out|niche|short|long|main|big|small|north|south|east|west|front|back|left|right|first|second|third|other|island|office|den|bedroom|entry|kitchen|stairs?)\b/g;
+  /\b(?:closet|nook|pantry|hall(?:way)?|alcove|landing|bay|bump ?out|niche|short|long|main|big|small|north|south|east|west|front|back|left|right|first|second|third|other|island|office|den|bedroom|entry|kitchen|stairs?)\b/g;
 
-/** The place that a size was said of: the last such word before it in its sentence. */
+/** The place that a size was said of: the last such words before it in its sentence, `front bedroom`. */
 const labelBefore = (words: string, at: number): string | null =>
-  words
-    .slice(0, at)
-    .split(/[.;]|\}/)
-    .at(-1)!
-    .match(LABELS)
-    ?.at(-1) ?? null;
+  labelsIn(
+    words
+      .slice(0, at)
+      .split(/[.;]|\}/)
+      .at(-1)!,
+  ).at(-1) ?? null;
+
+/** Places named in some words: `back bedroom`, `closet`. */
+export const labelsIn = (words: string): string[] =>
+  words.match(new RegExp(`${LABELS.source}(?: ${LABELS.source})?`, 'g')) ?? [];
+
+const PAIR = '\\{[LN]\\d+\\}(?: (?:foot|feet|ft))? ?(?:x|by) ?\\{[LN]\\d+\\}';
+/** "Main one 11 x 13, small one 9 by 10": which of them, between the sizes of a list. */
+const WHICH =
+  "(?:(?:the )?(?:one|other|main|small|smaller|big|bigger|little|second|first|back|front|left|right|long|short)(?: (?:one|bedroom|room|wall))?(?:'s| is)? )?";
+const LISTED = new RegExp(`^${PAIR},?(?: (?:and |then )?${WHICH}${PAIR},?)+`);
+
+/** "Two of them, 5 foot by 8 and 3 foot by 8": sizes told one after another, each of a place of its own. */
+function listedFrom(words: string, at: number, used: ReadonlySet<number>): number {
+  const list = LISTED.exec(words.slice(at))?.[0] ?? '';
+  const [, ...others] = [...list.matchAll(new RegExp(PAIR, 'g'))];
+  return 1 + others.filter(([pair]) => !figureIds(pair).some((id) => used.has(id))).length;
+}
+
+const SPELT = ['two', 'three', 'four', 'five', 'six', 'seven', 'eight'];
 
 /** How many of a shape: "two sides, each one's", "3 walls at", "both slopes are". */
 function countBefore(said: Said, at: number, used: Set<number>): number | null {
@@ -89,9 +112,11 @@ function countBefore(said: Said, at: number, used: Set<number>): number | null {
     .split(/[.;]/)
     .at(-1)!;
   const m = saying(
-    `<NC> (?:[a-z]+ )?${SURFACES}(?:,? (?:of it|each one's|each one is|each one|each|both|all|that are|they're|of them|at|are|is|measure|measuring|of|about|'s))*[ ,]*$`,
+    `(?:<NC>|\\b(two|three|four|five|six|seven|eight)) (?:(?!(?:and|an?|the|by|of|in|for|with|is|at|less) )[a-z]+ ){0,2}${SURFACES}(?: (?:in|on|at|by|off|along|out) (?:the )?[a-z]+(?: [a-z]+)?)?(?:,? (?:of it|each one's|each one is|each one|each|both|all|that are|they're|of them|at|are|is|measure|measuring|of|about|'s))*[ ,]*$`,
   ).exec(before);
-  if (m && figureAt(said, m[1]).value.d === 1n) {
+  // "For three walls": what the reading of quantities did not count.
+  if (m?.[2]) return SPELT.indexOf(m[2]) + 2;
+  if (m && !used.has(Number(m[1])) && figureAt(said, m[1]).value.d === 1n) {
     used.add(Number(m[1]));
     return figureAt(said, m[1]).value.valueOf();
   }

@@ -1,4 +1,5 @@
-import type Fraction from 'fraction.js';
+import Fraction from 'fraction.js';
+import { labelsIn } from './rectangles.ts';
 import type { Extent } from './shapes.ts';
 
 export const restates = (words: string) =>
@@ -31,19 +32,39 @@ export function meetExtent(old: Extent | null, fresh: Extent, again: boolean, wo
   return { ...merged, shapes, doubt: fresh.doubt, unknownUnit: fresh.unknownUnit, assumed: fresh.assumed };
 }
 
-/** The same places with a side put right, and the height where that is meant. */
+/** "The back" and "the back bedroom" are one place. */
+const sameLabel = (a: string | null | undefined, b: string | null | undefined): boolean =>
+  Boolean(a && b) &&
+  (a!.split(' ').every((w) => b!.split(' ').includes(w)) || b!.split(' ').every((w) => a!.split(' ').includes(w)));
+
+const SKIPS =
+  /\b(?:skip(?:ping)?|leave out|leaving out|forget(?: about)?|scratch|cancel|not (?:doing|painting|tiling)|no (?:more )?(?:paint|tile|floor(?:ing)?)) [^.;]*/;
+
+/** "Skip the paint in the back bedroom": that place is left out, with its share of the openings; null where none is meant. */
+export function leftOut(extent: Extent, words: string): Extent | null {
+  const skipped = SKIPS.exec(words);
+  if (!skipped) return null;
+  const names = labelsIn(skipped[0]);
+  const shapes = extent.shapes.filter((s) => !names.some((name) => sameLabel(s.label, name)));
+  if (shapes.length === extent.shapes.length || shapes.length === 0) return null;
+  const share = new Fraction(shapes.length, extent.shapes.length);
+  return { ...extent, shapes, lessArea: extent.lessArea.mul(share), lessLength: extent.lessLength.mul(share) };
+}
+
+/** The same places with a side put right, and the height or the thickness where that is meant. */
 function withSides(extent: Extent, corrected: Extent['corrected']): Extent {
   const right = (side: Fraction) => corrected.find((c) => c.from.equals(side))?.to ?? side;
   return {
     ...extent,
     shapes: extent.shapes.map((shape) => ({ ...shape, sides: shape.sides.map(right) })),
     height: extent.height && right(extent.height),
+    depth: extent.depth && right(extent.depth),
   };
 }
 
 /** One of several places said again: the one of its name, else the one that shares a side, else all of them. */
 function putRight(shapes: Extent['shapes'], fresh: Extent['shapes'][number]): Extent['shapes'] {
-  const named = shapes.findIndex((s) => s.label !== null && s.label === fresh.label);
+  const named = shapes.findIndex((s) => sameLabel(s.label, fresh.label));
   const shared = shapes.findIndex((s) => s.sides.some((side) => fresh.sides.some((f) => f.equals(side))));
   const at = named >= 0 ? named : shared;
   return at < 0 ? [fresh] : shapes.map((s, k) => (k === at ? fresh : s));

@@ -26,6 +26,15 @@ export function makeUpIn(said: Said, used: Set<number>): MakeUp[] {
   for (const m of said.words.matchAll(pattern)) {
     const length = feet(said, figureAt(said, m[1]), null);
     if (!length || length.compare(15) > 0 || used.has(Number(m[1])) || / to (?:the )?$/.test(m[0])) continue;
+    // "5 ft tail at both ends on every wire" is none of the conduit.
+    if (
+      /^ (?:on|of|for) (?:every|each|all the|the) (?:wires?|conductors?)\b/.test(
+        said.words.slice(m.index + m[0].length),
+      )
+    ) {
+      used.add(Number(m[1]));
+      continue;
+    }
     const place = m[2]!;
     const once = /^(?:panel|service|breaker box|equipment|unit|appliance)/.test(place);
     const at = once
@@ -117,7 +126,7 @@ function timesOf({ at, count }: MakeUp, runs: number, panel: boolean): number {
 }
 
 const NO_RUN =
-  /^ ?(?:on center|o\.?c\b|apart|spacing|max|wide|thick|deep|joint|bead|gap|high|tall|rolls?|coils?|sticks?|spools?|lengths?\b|footers|diameter|pex|pipe\b|conduit|emt|copper|pvc|x |by \{)/;
+  /^ ?(?:on center|o\.?c\b|apart|spacing|max|wide|thick|deep|joint|bead|gap|high|tall|rolls?|coils?|sticks?|sections?|spools?|lengths?\b|footers|diameter|pex|pipe\b|conduit|emt|copper|pvc|x |by \{)/;
 const COUNTED =
   ' (?:runs?|sides?|walls?|legs?|lines?|pieces|windows?|doors?|tubs?|seams?|joints?|lengths?|stretch(?:es)?|drops?|circuits?|eaves?|rakes?|hips?|corners?|beams?|edges?)';
 
@@ -151,7 +160,7 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
   const first = home ? bare(Number(home[1])) : null;
   if (home && first) push(first, 1, Number(home[1]));
   const list = saying(
-    `(?:<N>(?:${COUNTED})?(?: (?:at|of|each|are|is|about|x))* )?((?:\\{N\\d+\\},? (?:and |then )?)*)<L>((?:,? (?:and |then )?(?:${LINE} )?\\{N\\d+\\}(?! ?(?:x|by|to|per|of|at|percent|%|[a-z]+s\\b)))*)`,
+    `(?:<N>(?:${COUNTED})?(?: (?:of them|at|of|each|are|is|about|x))* )?((?:\\{N\\d+\\},? (?:and |then )?)*)<L>((?:,? (?:and |then )?(?:${LINE} )?\\{N\\d+\\}(?! ?(?:x|by|to|per|of|at|percent|%|straight|long|[a-z]+s\\b)))*)`,
     'g',
   );
   // "Two at 32 in and one at 60": a bare length takes the unit of the one before.

@@ -5,6 +5,7 @@ import type { Measure } from './goods.ts';
 import { feet, feetText, thickness } from './lengths.ts';
 import { openingsIn } from './openings.ts';
 import { rectanglesIn } from './rectangles.ts';
+import { roofEdgesIn } from './roofEdges.ts';
 import { type MakeUp, roundOpenings, runsIn } from './runs.ts';
 import { figureAt, type Said, saying } from './said.ts';
 
@@ -31,6 +32,8 @@ export interface Extent {
   openings: { width: Fraction; height: Fraction | null; count: number; door: boolean }[];
   /** Square feet told to come off. */
   lessArea: Fraction;
+  /** Square feet told to come off in each of the places; those are in `lessArea` once all are read. */
+  lessEach: Fraction;
   /** Feet told to come off a run. */
   lessLength: Fraction;
   /** Slack at ends and boxes that a run needs beside its length. */
@@ -45,7 +48,8 @@ export interface Extent {
   doubt: string | null;
 }
 
-export const SIDE = '(?: (?:wide|long|tall|high|deep|across|in length|in width|length|width|run|of run))?';
+export const SIDE =
+  '(?: (?:wide|long|tall|high|deep|across|in length|in width|length|width|run|of run|(?:along|up) the [a-z]+))?';
 
 /** Reads the sizes of places out of a note; figures in `used` are spoken for and are left alone. */
 export function extentIn(said: Said, by: Measure, used: Set<number>): Extent {
@@ -55,6 +59,7 @@ export function extentIn(said: Said, by: Measure, used: Set<number>): Extent {
     depth: null,
     openings: [],
     lessArea: zero(),
+    lessEach: zero(),
     lessLength: zero(),
     makeUp: [],
     corrected: [],
@@ -68,13 +73,15 @@ export function extentIn(said: Said, by: Measure, used: Set<number>): Extent {
   openingsIn(said, used, out);
   if (by === 'length' && goesRound(said.words)) roundOpenings(out);
   depthIn(said, by, used, out);
-  if (by === 'length') alongIn(said, used, out);
+  if (by === 'length') roofEdgesIn(said, used, out);
+  if (by === 'length' && out.shapes.length === 0) alongIn(said, used, out);
   if (out.shapes.length === 0) rectanglesIn(said, by, used, out);
   heightIn(said, used, out);
   areasIn(said, used, out);
   if (out.depth === null && by === 'volume') thirdDepth(said, used, out);
   if (out.shapes.length === 0 && (by !== 'area' || out.height)) runsIn(said, used, out);
   if (out.shapes.length === 0 && by === 'area') perimeterIn(said, used, out);
+  out.lessArea = out.lessArea.add(out.lessEach.mul(out.shapes.length));
   return out;
 }
 

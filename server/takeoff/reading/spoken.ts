@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
 import type { Figure } from './said.ts';
-import { SIZE_MENDS } from './spokenSizes.ts';
+import { EARLY_MENDS, SIZE_MENDS } from './spokenSizes.ts';
 
 /** A way of saying a figure that only its neighbours tell: puts the figures right, gives the words back. */
 export type Mend = (words: string, figures: Figure[]) => string;
@@ -215,6 +215,7 @@ const footingTubes: Mend = (words, figures) =>
 
 /** In the order in which they are put right. */
 const MENDS: readonly Mend[] = [
+  ...EARLY_MENDS,
   negatives,
   hundreds,
   footingTubes,

@@ -98,6 +98,50 @@ const placeInFeet: Mend = (words, figures) =>
     },
   );
 
+const WHICH =
+  '(?:the|other|main|back|front|big|bigger|small|smaller|little|first|second|third|last|next|left|right|long|short|upstairs|downstairs)';
+
+/** "Back one 10 x 12": which, and no figure of the size. */
+const pronounOne: Mend = (words, figures) =>
+  words.replace(
+    new RegExp(`\\b(${WHICH}) \\{N(\\d+)\\}(?= (?:is |at |was )?\\{[NL]\\d+\\} ?(?:x|by)\\b)`, 'g'),
+    (all, which: string, id: string) => (figures[Number(id)]!.quote.toLowerCase() === 'one' ? `${which} one` : all),
+  );
+
+/** "Two sides three by eight each": sides of a place, which count nothing. */
+const eachPair: Mend = (words, figures) =>
+  words.replace(/\{C(\d+)\} (x|by) \{C(\d+)\}/g, (all, a: string, by: string, b: string) => {
+    if ([a, b].some((id) => figures[Number(id)]!.unit !== 'each')) return all;
+    for (const id of [a, b]) figures[Number(id)] = { ...figures[Number(id)]!, unit: null, kind: null, sure: false };
+    return `{N${a}} ${by} {N${b}}`;
+  });
+
+/** "And one 6 by 6": how many, and no side. */
+const oneMore: Mend = (words, figures) =>
+  words.replace(
+    /(\b(?:and|plus|then) |, )\{N(\d+)\}(?= \{[NL]\d+\} ?(?:x|by) ?\{[NL]\d+\})/g,
+    (all, lead: string, id: string) =>
+      figures[Number(id)]!.quote.toLowerCase() === 'one' ? `${lead}{N${id}} at` : all,
+  );
+
+/** "Bedroom two 3 x 3": which bedroom, and no side of it. */
+const roomNumber: Mend = (words, figures) =>
+  words.replace(
+    /\b(bed ?room|room|unit|bath|closet|flat|apartment) \{N(\d+)\}(?= (?:is |at )?\{[NL]\d+\} ?(?:x|by)\b)/g,
+    (_, room: string, id: string) => `${room} ${figures[Number(id)]!.quote.toLowerCase()}`,
+  );
+
+/** "7.2 m long by 900 high": a side that was read as no figure. */
+const bareSide: Mend = (words, figures) =>
+  words.replace(/\b(x|by) (\d{3,4})(?= (?:high|wide|long|deep|tall)\b)/g, (_, by: string, digits: string) => {
+    const value = new Fraction(digits);
+    const figure = { value, unit: null, kind: null, sure: false, per: null, onCenter: false, doubt: null };
+    return `${by} {N${figures.push({ ...figure, quote: digits }) - 1}}`;
+  });
+
+/** What stands before everything else. */
+export const EARLY_MENDS: readonly Mend[] = [pronounOne, oneMore, roomNumber, bareSide, eachPair];
+
 /** In the order in which they are put right. */
 export const SIZE_MENDS: readonly Mend[] = [
   fiveQuarter,

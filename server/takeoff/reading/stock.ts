@@ -12,7 +12,7 @@ const HAVE =
 
 const PATTERNS = [
   saying(
-    `\\b${HAVE} (?:about |already |still |a |another )?<NCKVAL>(?: [a-z]+| <[LN]> x <[LN]>){0,7}? (?:left|left over|leftover|on hand|in the (?:van|truck|shop|shed|garage|basement)|already|of the same|from (?:the )?last|to use)`,
+    `\\b${HAVE} (?:about |already |still |a |another )?<NCKVAL>(?: [a-z]+| <[LN]> x <[LN]>){0,7}? (?:left|left over|leftover|on hand|in the (?:van|truck|shop|shed|garage|basement)|already|of the same|from (?:the )?last|to use|(?:we|i|you) (?:can|could) use)`,
     'g',
   ),
   saying(
@@ -21,6 +21,17 @@ const PATTERNS = [
   ),
   saying('\\b(?:less|minus|take off) (?:the )?<NCK>(?: [a-z]+){0,4} (?:we have|i have|on hand|left|already)', 'g'),
 ];
+
+const SPENT = saying(
+  '\\bused (?:up )?<NCK>[^.;]*\\b(?:out of|off|from) the (?:van|truck|shop|shed|garage|stock|pile)\\b',
+);
+
+/** "Used one whole bag of it out of the van on the curb": what stock there was is so much less. */
+export function spentIn(said: Said): Stock | null {
+  const m = SPENT.exec(said.words);
+  const figure = m && figureAt(said, m[1]);
+  return figure ? { value: figure.value.neg(), unit: figure.unit ?? 'each' } : null;
+}
 
 /** "Found 40 of the same", "2 litres of it left": stock for goods that are reckoned. Claims its figures. */
 export function stockIn(said: Said, used: Set<number>): Stock[] {

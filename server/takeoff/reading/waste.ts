@@ -6,6 +6,10 @@ const NO_WASTE =
   /^ ?(?:moisture|humidity|mc\b|rh\b|off\b|discount|down\b|grade|slope|done\b|of the\b|tax|deposit|solids)/;
 const METER = /\b(?:reading|reads|read|moisture|humidity|meter|down to|under|below|plate(?: is|'s)?)\b[a-z ,']{0,20}$/;
 
+/** "10 % on board only", "10 % over on the sealant": the goods that a waste was said of; null where it names none. */
+export const wasteOf = (words: string): string | null =>
+  saying('<P>(?: (?:over|extra|waste|more))? on (?:the )?([a-z]+)(?: only|(?=[.,;]|$))').exec(words)?.[2] ?? null;
+
 /** Waste as said; zero for "no waste", null where nothing was said. */
 export function wasteIn(said: Said, used: Set<number>): Fraction | null {
   const { words } = said;

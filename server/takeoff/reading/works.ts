@@ -4,11 +4,12 @@ import { type Goods, pairsIn, sameGoods } from './goods.ts';
 import { metricUnit } from './lengths.ts';
 import { goodsNamed, type NoteTold, noteTold, tells } from './noteTold.ts';
 import { outsizeIn } from './outsize.ts';
+import { ownTerms } from './ownTerms.ts';
 import type { Ratio, Terms } from './ratios.ts';
-import { meetExtent, restates } from './restated.ts';
+import { leftOut, meetExtent, restates } from './restated.ts';
 import { type Said, saying } from './said.ts';
 import type { Extent } from './shapes.ts';
-import type { Stock } from './stock.ts';
+import { type Stock, spentIn } from './stock.ts';
 import { ASKS, isDone, onlyForOthers, sentenceAt, wants } from './wanted.ts';
 
 /** What the notes have told so far of one kind of goods in one area. */
@@ -50,10 +51,20 @@ export function worksOf(notes: readonly Said[]): Work[] {
 function meet(works: Work[], said: Said): void {
   const standing = works.findLast((w) => w.area === said.area) ?? (said.area === null ? works.at(-1) : undefined);
   const goods = goodsNamed(said);
+  const spent = spentIn(said);
+  const from =
+    spent &&
+    works.findLast((w) => w.stock.some((s) => s.unit === spent.unit) && goods.some((g) => sameGoods(w.goods, g)));
+  if (spent && from) {
+    from.stock.push(spent);
+    from.noteIds.push(said.noteId);
+    return;
+  }
   // With nothing under way, a note that wants no goods tells nothing: its figures need not be read.
   if (works.length === 0 && !goods.some((g) => isWanted(said, g))) return;
   const note = noteTold(said, works, standing?.goods.by);
   const { terms, stock } = note;
+  if (!note.told && skipPlaces(works, said, goods)) return;
   if (stock.length > 0 && !note.told) {
     const owner = ownerOf(works, said, goods);
     if (!owner) return;
@@ -89,6 +100,21 @@ function meet(works: Work[], said: Said): void {
   const apart = standing && !goods.some((g) => sameGoods(g, standing.goods));
   if (apart && note.told && terms.ratios.length === 0 && restates(said.words))
     update(standing, said, note, terms, standing.goods);
+}
+
+/** A place that is left out of what stands; true where there was one. */
+function skipPlaces(works: readonly Work[], said: Said, goods: readonly Goods[]): boolean {
+  let met = false;
+  for (const work of works) {
+    const fewer =
+      work.extent && (goods.length === 0 || goods.some((g) => sameGoods(work.goods, g)))
+        ? leftOut(work.extent, said.words)
+        : null;
+    if (!fewer) continue;
+    Object.assign(work, { extent: fewer, noteIds: [...work.noteIds, said.noteId] });
+    met = true;
+  }
+  return met;
 }
 
 const stands = (work: Work, goods: Goods, said: Said) =>
@@ -185,57 +211,6 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
     /\b(?:all the way (?:a)?round|all (?:a)?round|around (?:the|it)|perimeter|round the (?:room|outside)|the whole room)\b/.test(
       words,
     );
-}
-
-/** Of several goods in a note each keeps the packs and coats said beside it; waste serves them all. */
-function ownTerms(said: Said, terms: Terms, goods: readonly Goods[], k: number): Terms {
-  const owner = ({ at, per, unit }: { at: number; per?: string; unit?: string | null }) => {
-    const fits = goods.filter(
-      (g) => (per && !SMALL.test(g.item) && PACK_OF[per]?.test(g.item)) || (unit && MADE_OF[unit]?.test(g.item)),
-    );
-    const among = fits.length > 0 ? fits : goods;
-    const before = [...among].sort((a, b) => nearest(b, at) - nearest(a, at))[0]!;
-    return goods.indexOf(nearest(before, at) < 0 ? among[0]! : before);
-  };
-  const nearest = (g: Goods, at: number) =>
-    g.mentions.findLast(
-      (m) => m <= at || (m <= at + OF && /^[^.,;]* of (?:the |that )?$/.test(said.words.slice(at, m))),
-    ) ?? -1;
-  const ratios = terms.ratios.filter((r) => owner(r) === k);
-  const size = terms.packSize;
-  const filled = / (?:gal|L|qt)$/.test(size ?? '');
-  const own = filled ? ratios.some((r) => `${r.value.toString()} ${r.unit}` === size) : ratios.length > 0;
-  const sized = size !== null && k === packOwner(size, goods, own ? k : filled ? -1 : 0);
-  return {
-    ...terms,
-    ratios,
-    coats: terms.coats.filter((c) => owner(c) === k),
-    packSize: sized ? size : null,
-  };
-}
-
-/** "Two coats of white", "a bucket of mud": the goods named this close behind own the figure. */
-const OF = 24;
-
-/** Board is in their name, but they come in no sheets. */
-const SMALL = /screw|compound/;
-
-/** Packs that only some goods come in. */
-const PACK_OF: Readonly<Record<string, RegExp>> = {
-  sheet: /board|drywall|plywood|osb|sheath|panel|underlayment|backer/,
-  gal: /paint|primer|stain|sealer|varnish/,
-  tube: /caulk|silicone|sealant/,
-  bag: /thinset|adhesive|bonding|grout|concrete|mortar|leveler|insulation|plaster|mulch/,
-  roll: /tape|paper|felt|wrap|fabric|membrane|cable|barrier|insulation|batt|carpet|underlay/,
-};
-/** What only some goods are counted in. */
-const MADE_OF: Readonly<Record<string, RegExp>> = { screw: /screw/ };
-
-/** Whose pack a size is: sheets by their sides, bags by their pounds, tubes by their ounces; else `other`. */
-function packOwner(size: string, goods: readonly Goods[], other: number): number {
-  const pack = size.includes('x') ? 'sheet' : / lb$/.test(size) ? 'bag' : / oz$/.test(size) ? 'tube' : null;
-  const owner = pack ? goods.findIndex((g) => !SMALL.test(g.item) && PACK_OF[pack]!.test(g.item)) : -1;
-  return owner < 0 ? other : owner;
 }
 
 /** Goods that a note of stock speaks of: by name, by size, or "the same". */

@@ -4,7 +4,7 @@ import { claim, free, NUMBER, numberOf, type RowTold } from './row.ts';
 
 /** A length that is neither spacing nor size of a piece, by what stands behind it. */
 const NOT_A_RUN =
-  /^ ?(?:on center|o\.?c\b|apart|cent(?:er|re)s?|spacing|gap|high|tall|deep|wide boards?|thick|square|long (?:studs?|posts?|boards?|joists?|rafters?|pickets?)|footers?|studs?\b|posts?\b|joists?\b|rafters?\b|pickets?\b|boards?\b|sticks?\b|way\b|lengths?\b|gate|x |by \{)/;
+  /^ ?(?:on center|o\.?c\b|apart|cent(?:er|re)s?|spacing|gap|high|tall|deep|wide boards?|thick|square|long (?:studs?|posts?|boards?|joists?|rafters?|pickets?)|footers?|studs?\b|posts?\b|joists?\b|rafters?\b|pickets?\b|boards?\b|rails?\b|shelf boards?\b|sticks?\b|sections?\b|way\b|lengths?\b|gate|x |by \{)/;
 
 /** What the row runs along: lengths that nothing else has claimed. */
 export function runsIn(said: Said, told: RowTold): void {
@@ -31,7 +31,7 @@ export function runsIn(said: Said, told: RowTold): void {
   }
   for (const m of words.matchAll(
     saying(
-      `(?:${NUMBER} (?:walls?|sides?|runs?|sections?|rows?|stretch(?:es)?|bays|rails?|flights?)(?: (?:at|of|each|are|is|both))* )?<LN>`,
+      `(?:${NUMBER} (?:walls?|sides?|runs?|sections?|rows?|stretch(?:es)?|bays|rails?|flights?|shelves|of (?:them|those))(?: (?:at|of|each|are|is|both))* )?<LN>`,
       'g',
     ),
   )) {
@@ -46,7 +46,9 @@ export function runsIn(said: Said, told: RowTold): void {
     if (!figure.sure && !(bare && listed(words, at) && !/\b(?:on|at) an? $/.test(words.slice(0, at)))) continue;
     const length = lengthIn(figure, 'in', 'ft');
     if (!length || (length.compare(0) > 0 && length.compare(least) < 0)) continue;
-    const count = m[1] || m[2] ? numberOf(said, m[1], m[2]) : 1;
+    const pair =
+      /^ (?:each|apiece)\b/.test(rest) && /\b(?:flow and return|hot and cold|supply and return)\b/.test(words);
+    const count = m[1] || m[2] ? numberOf(said, m[1], m[2]) : pair ? 2 : 1;
     told.runs.push(...Array<Fraction>(Math.min(20, Math.max(1, count))).fill(length));
     claim(told, id, m[1]);
   }

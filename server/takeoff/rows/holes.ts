@@ -7,7 +7,7 @@ export function holesIn(said: Said, told: RowTold): void {
   if (!/\b(?:holes?|footings?|piers?|(?:sono)?tubes?|dig)\b/.test(words)) return;
   const wide =
     saying(
-      '\\b(?:holes?|footings?|piers?|(?:sono)?tubes?)(?: (?:for|under|on|at) (?:the |a )?[a-z]+(?: [a-z]+)?)?,?(?: (?:are|is|at|of|dug|will be|all|each))* (?:about )?<LN>(?: (?:across|wide|around|round|diameter|dia))?',
+      '\\b(?:holes?|footings?|piers?|(?:sono)?tubes?)(?: (?:for|under|on|at) (?:the |a )?[a-z]+(?: [a-z]+)?)?,?(?: (?:are|is|at|of|dug|will be|all|each))* (?:about )?<LN>(?! ?(?:deep|down))(?: (?:across|wide|around|round|diameter|dia))?',
     ).exec(words) ??
     saying('<L>(?: (?:inch|in|round|diameter|wide|dia))* (?:holes?|footings?|piers?|tubes?|sonotubes?)').exec(words) ??
     saying('<LN>(?: in)? (?:across|diameter|dia|round)\\b').exec(words);

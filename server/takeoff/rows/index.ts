@@ -10,7 +10,8 @@ import { asks, isDone, wants } from '../reading/wanted.ts';
 import type { ComputedLine } from '../types.ts';
 import { holeConcrete } from './concrete.ts';
 import { line, type Row } from './line.ts';
-import { holds, KINDS, type RowTold } from './row.ts';
+import { madeMore } from './madeMore.ts';
+import { countedIn, holds, KINDS, type RowTold } from './row.ts';
 import { rowsIn } from './told.ts';
 
 interface Answer {
@@ -29,6 +30,8 @@ export function rowLines(notes: readonly Said[]): Answer & { claimed: Map<string
   const questions: Answer['questions'] = [];
   for (const said of notes) {
     const here = rows.filter((r) => r.area === said.area);
+    const alike = here.at(-1) && madeMore(here.at(-1)!, said);
+    if (alike) continue;
     for (const told of rowsIn(
       said,
       here.map((r) => r.item),
@@ -40,7 +43,8 @@ export function rowLines(notes: readonly Said[]): Answer & { claimed: Map<string
           noteId: said.noteId,
           ask: `"${odd}" for the ${told.item}: say it in feet, inches or metres.`,
         });
-      if (!tells(told, standing !== undefined) || (isDone(said.words) && !standing)) continue;
+      if (holds(told.item) && countedIn(said, told.item)) continue;
+      if (!tells(told, standing !== undefined) || (isPutUp(said.words, told.item) && !standing)) continue;
       const terms = termsIn(said);
       const row = standing ?? newRow(said, told, terms);
       if (standing) update(standing, told, terms);
@@ -58,6 +62,13 @@ export function rowLines(notes: readonly Said[]): Answer & { claimed: Map<string
     questions: [...questions, ...answers.flatMap((a) => a.questions)],
     claimed,
   };
+}
+
+/** The note tells of work done, in a sentence that names the pieces if any does; what else was done says nothing of them. */
+function isPutUp(words: string, item: string): boolean {
+  const named = KINDS.find((k) => k.item === item)!.named;
+  const about = sentencesOf(words).filter((s) => named.test(s));
+  return isDone(words) && (about.length === 0 || about.some(isDone));
 }
 
 /** How goods are sold, where a sentence about the row tells it: other sentences speak of other goods. */
@@ -81,7 +92,9 @@ function tells(told: RowTold, standing: boolean): boolean {
   if (standing) return told.runs.length > 0 || told.spacing !== null || told.hole !== null || told.extra !== null;
   const spaced =
     told.spacing !== null ||
-    (told.gap !== null && (told.width !== null || (told.item === 'deck board' && told.section !== null))) ||
+    (told.gap !== null &&
+      /board|picket|slat|batten/.test(told.item) &&
+      (told.width !== null || (told.item === 'deck board' && told.section !== null))) ||
     (told.gap !== null && told.item === 'baluster');
   const holes = told.hole !== null && told.holes !== null;
   if (told.item === 'pier') return holes;
@@ -116,7 +129,8 @@ function settle(row: Row): Answer {
     const steps = [posts.working];
     if (cut !== posts.count) steps.push(`+ ${show(waste.mul(100))} % = ${cut}`);
     if (row.extra) steps.push(`+ ${row.extra} = ${cut + row.extra}`);
-    out.lines.push(line(row, called(row), sizeOf(row), cut + (row.extra ?? 0), steps.join('; '), posts.assumptions));
+    if (!row.there)
+      out.lines.push(line(row, called(row), sizeOf(row), cut + (row.extra ?? 0), steps.join('; '), posts.assumptions));
     out.lines.push(...companions(row, posts.count));
   }
   if (row.hole) {
@@ -138,7 +152,7 @@ function countRow(row: Row): CountedRow | { ok: false; why: string } {
   let count = 0;
   const steps: string[] = [];
   for (const run of row.runs) {
-    const one = countRun(row, run, usual, assumptions);
+    const one = countRun(row, row.inset ? run.sub(row.inset.mul(2)) : run, usual, assumptions);
     if (!one.ok) return one;
     count += one.count;
     steps.push(one.working);
@@ -204,6 +218,10 @@ function companions(row: Row, count: number): ComputedLine[] {
   if (row.rails && row.spacing) {
     const sections = row.runs.reduce((sum, r) => sum + bays(r, row.spacing!), 0);
     out.push(line(row, 'fence rail', null, sections * row.rails, `${sections} sections x ${row.rails} rails`));
+  }
+  if (row.panels && row.spacing) {
+    const sections = row.runs.reduce((sum, r) => sum + bays(r, row.spacing!), 0);
+    out.push(line(row, 'fence panel', pieceLength(row.spacing), sections, `${sections} sections, a panel each`));
   }
   if (row.plates) {
     const stick = row.piece ?? new Fraction(96);

@@ -1,5 +1,5 @@
 import type Fraction from 'fraction.js';
-import { figureAt, type Said } from '../reading/said.ts';
+import { figureAt, type Said, saying } from '../reading/said.ts';
 
 /** Pieces that stand in a row, and how their row is told. */
 interface Kind {
@@ -40,6 +40,10 @@ export const KINDS: readonly Kind[] = [
 
 export const holds = (item: string): boolean => KINDS.some((k) => k.item === item && k.holds);
 
+/** "Needs 8 clips": how many there shall be was said. */
+export const countedIn = (said: Said, item: string): boolean =>
+  saying(`<NC> (?:[a-z]+ )?(?:${KINDS.find((k) => k.item === item)!.named.source})`).test(said.words);
+
 /** What one note tells of a row; lengths in inches, null where it says nothing of it. */
 export interface RowTold {
   item: string;
@@ -56,6 +60,10 @@ export interface RowTold {
   width: Fraction | null;
   gap: { width: Fraction; most: boolean } | null;
   extra: number | null;
+  /** The pieces are on the job already: they are counted for what goes with them. */
+  there: boolean | null;
+  /** How far in from each end of the run the first and last piece stand, inches. */
+  inset: Fraction | null;
   /** The ends of the row stand already: no piece there. */
   noEnds: boolean | null;
   /** Runs meet at corners and share the post there. */
@@ -64,6 +72,8 @@ export interface RowTold {
   hangers: number | null;
   /** Rails a bay. */
   rails: number | null;
+  /** Panels between posts, one a bay. */
+  panels: boolean | null;
   /** Plates along each wall. */
   plates: number | null;
   hole: { diameter: Fraction; depth: Fraction } | null;
@@ -75,6 +85,25 @@ export interface RowTold {
   holes: number | null;
   /** Figures that are spoken for. */
   used: Set<number>;
+}
+
+/** The word said for pieces that the trade calls by several. */
+const CALLED: Readonly<Record<string, RegExp>> = {
+  baluster: /\bspindle(?=s?\b)/,
+  strap: /\b(?:(?:pex|pipe|cable|conduit) )?(?:clip|staple)(?=s?\b)/,
+};
+
+export const calledIn = (words: string, item: string): string | null => CALLED[item]?.exec(words)?.[0] ?? null;
+
+const THERE =
+  "(?:are|is|'re|'s) (?:(?!not|n't)[a-z]+ ){0,5}?(?:already|here|there|on site|on hand|on the truck|in the (?:yard|shop|garage|van|truck))\\b";
+
+/** "The joists are laying in the yard already", "there's twelve joists under it already". */
+export function isThere(words: string, item: string): boolean {
+  const named = `(?:${KINDS.find((k) => k.item === item)!.named.source})`;
+  return new RegExp(
+    `${named}(?: itself| themselves)? ${THERE}|\\bthere(?:'s| is| are)? (?:\\{[NC]\\d+\\} )?${named}(?: (?!not)[a-z]+){0,4} already\\b`,
+  ).test(words);
 }
 
 /** "5/4x6 boards, joists at 16": the section is of the kind that is named right behind it. */

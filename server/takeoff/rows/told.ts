@@ -4,8 +4,9 @@ import { metricUnit } from '../reading/lengths.ts';
 import { STICK_FEET } from '../reading/packWords.ts';
 import { type Figure, figureAt, lengthIn, type Said, saying } from '../reading/said.ts';
 import { runsIn } from './along.ts';
+import { companionsIn, PANELS } from './companions.ts';
 import { holesIn } from './holes.ts';
-import { claim, free, holds, isOthers, KINDS, NUMBER, numberOf, type RowTold } from './row.ts';
+import { calledIn, claim, free, holds, isOthers, isThere, KINDS, type RowTold } from './row.ts';
 
 const kindsIn = remembered((words) => KINDS.filter((k) => k.named.test(words)).map((k) => k.item));
 
@@ -28,7 +29,7 @@ function rowIn(said: Said, item: string, kinds: readonly string[]): RowTold {
   const { words } = said;
   const told: RowTold = {
     item,
-    called: /\bspindles?\b/.test(words) && item === 'baluster' ? 'spindle' : null,
+    called: calledIn(words, item),
     spacing: null,
     runs: [],
     times: null,
@@ -37,6 +38,8 @@ function rowIn(said: Said, item: string, kinds: readonly string[]): RowTold {
     width: null,
     gap: null,
     extra: null,
+    there: isThere(words, item) || null,
+    inset: null,
     noEnds:
       /\bnot? (?:one )?(?:at|on) (?:the |either |each )?ends?\b|\bends? (?:is|are) (?:there|in|up) already\b/.test(
         words,
@@ -44,6 +47,7 @@ function rowIn(said: Said, item: string, kinds: readonly string[]): RowTold {
     corners: /\bcorners?\b|\bl[- ]shaped?\b/.test(words) || null,
     hangers: null,
     rails: null,
+    panels: null,
     plates: null,
     hole: null,
     lessPost: null,
@@ -63,7 +67,7 @@ function rowIn(said: Said, item: string, kinds: readonly string[]): RowTold {
   holesIn(said, told);
   gapsIn(said, told);
   spacingIn(said, told, kinds);
-  companionsIn(said, told);
+  companionsIn(said, told, kinds);
   // Pieces side by side have no spacing: it is their posts' or joists'.
   if ((told.width || kinds.length > 1) && /picket|board|slat/.test(item)) told.spacing = null;
   runsIn(said, told);
@@ -77,6 +81,11 @@ function sectionIn(said: Said, told: RowTold, kinds: readonly string[]): void {
     const [a, b] = [figureAt(said, m[1]).value, figureAt(said, m[2]).value];
     if (!nominal(a, b) || [m[1], m[2]].some((id) => !free(told, id))) continue;
     if (isOthers(words.slice(m.index + m[0].length), told.item, kinds)) continue;
+    // "Pickets are 1x6x6" beside posts: the section is of what was named last, or is named right behind it.
+    if (!isOwn(words, m, told.item, kinds)) {
+      claim(told, m[1], m[2], m[3]);
+      continue;
+    }
     told.section = `${a.toFraction()}x${b.toString()}`;
     claim(told, m[1], m[2]);
     const third = m[3] || m[4] ? figureAt(said, m[3] ?? m[4]) : null;
@@ -104,6 +113,15 @@ function sectionIn(said: Said, told: RowTold, kinds: readonly string[]): void {
   const spelt = /\b(?:in|come in|comes in) (eights|tens|twelves|fourteens|sixteens|twenties)\b/.exec(words);
   const feet = plural ? Number(plural[1]) : spelt ? STICK_FEET[spelt[1]!]! : null;
   if (!told.piece && feet) told.piece = new Fraction(feet * 12);
+}
+
+function isOwn(words: string, m: RegExpMatchArray, item: string, kinds: readonly string[]): boolean {
+  const behind = new RegExp(`^ (?:${KINDS.find((k) => k.item === item)!.named.source})`);
+  return (
+    kinds.length < 2 ||
+    behind.test(words.slice(m.index! + m[0].length)) ||
+    lastNamed(words, kinds, Number(m[1])) === item
+  );
 }
 
 /** Of several kinds the one that is named last before a figure, else the first. */
@@ -197,6 +215,8 @@ function spacingIn(said: Said, told: RowTold, kinds: readonly string[]): void {
     '\\b(?:every|each|spaced(?: at| out)?|spacing(?: of| is| at)?|centers (?:at|of)|no more than|at most)(?: about)? <LN>(?! ?(?:x|by|gap|between|clear|max gap))',
     '\\b(?:joists?|studs?|rafters?|\\} x \\{N\\d+\\} s|\\} by \\{N\\d+\\})(?: (?:are|is|go))? (?:at|on) {N(\\d+)}(?! ?(?:x|by|percent|%|feet|foot|ft)\\b)',
     '<LN>(?: (?:inch|in|foot|ft))? (?:apart|cent(?:er|re)s|spacing|oc|o\\.c\\.|on cent(?:er|re)s?)\\b',
+    // A post stands between panels.
+    ...(told.item === 'fence post' ? PANELS : []),
   ])
     for (const m of words.matchAll(saying(pattern, 'g'))) {
       const figure = figureAt(said, m[1]);
@@ -204,6 +224,11 @@ function spacingIn(said: Said, told: RowTold, kinds: readonly string[]): void {
       if (free(told, m[1]))
         add(m.index, Number(m[1]), figure.value.compare(10) <= 0 ? bare : centersUnit(said, figure));
     }
+  const inset = saying('<L> (?:in )?from (?:the |each |both |either )*ends?\\b').exec(words);
+  if (inset && free(told, inset[1])) {
+    told.inset = lengthIn(figureAt(said, inset[1]), 'in');
+    claim(told, inset[1]);
+  }
   if (found.length === 0) return;
   // Of several spacings each kind takes the one said nearest behind its name.
   const named = KINDS.find((k) => k.item === told.item)!.named.exec(words)?.index ?? 0;
@@ -211,37 +236,4 @@ function spacingIn(said: Said, told: RowTold, kinds: readonly string[]): void {
     kinds.length < 2 ? found[0]! : [...found].sort((a, b) => Math.abs(a.at - named) - Math.abs(b.at - named))[0]!;
   told.spacing = nearest.length;
   for (const { id } of found) told.used.add(id);
-}
-
-/** Hangers, rails, plates and spare pieces. */
-function companionsIn(said: Said, told: RowTold): void {
-  const { words } = said;
-  if (/\bhangers?\b/.test(words) && told.item === 'joist')
-    told.hangers =
-      /\b(?:each|both|either) ends?\b|\bends? of (?:each|every)\b|\btwo (?:hangers )?(?:a|per|each) joist/.test(
-        words,
-      ) || saying('<N>(?: hangers)? (?:a|per|each|to a) joist').test(words)
-        ? 2
-        : 1;
-  const rails = saying('<N>(?: [a-z]+)? rails?(?: (?:a|per|each|every|to a|between|in each)\\b|,|\\.|$| and)').exec(
-    words,
-  );
-  if (rails && free(told, rails[1]) && told.item === 'fence post') {
-    told.rails = figureAt(said, rails[1]).value.valueOf();
-    claim(told, rails[1]);
-  }
-  if (/\bplates?\b/.test(words) && told.item === 'stud') told.plates = /\b(?:single|one) top\b/.test(words) ? 2 : 3;
-  for (const pattern of [
-    `(?:plus|and|add|get|with|throw in|order|,) ?(?:on )?${NUMBER} (?:[a-z]+ )?(?:extra|spare|spares|more)\\b`,
-    `${NUMBER} (?:extra|spare|more)\\b`,
-    `\\b(?:extra|plus|add)(?: on)? ${NUMBER}(?! ?(?:percent|%|pct|ft|in|x|rails?|plates?))`,
-  ]) {
-    const m = saying(pattern).exec(words);
-    if (!m || (m[1] && !free(told, m[1]))) continue;
-    const count = numberOf(said, m[1], m[2]);
-    if (!Number.isInteger(count) || count > 200) continue;
-    told.extra = count;
-    claim(told, m[1]);
-    break;
-  }
 }

@@ -86,4 +86,6 @@ const waitFor = ({ task, area, due }: FollowUp, arrival: Arrival, namedIn: strin
   noteId: arrival.noteId,
   namedIn,
   plannedOn: due,
+  plannedAt: null,
+  readyAt: null,
 });

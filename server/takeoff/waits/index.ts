@@ -5,11 +5,16 @@ import { readOnce } from '../reading/readOnce.ts';
 import { type Said, saying, sentencesOf } from '../reading/said.ts';
 import type { ComputedWait } from '../types.ts';
 import { inTheCold, roomTemperature } from './cold.ts';
+import { planHour } from './planHour.ts';
 import type { Product, Step, Work } from './work.ts';
 import { WORKS } from './works.ts';
 
 const LABEL_TIME = saying(
   '\\b(?:says?|label|bag|tub|can|bucket|box|wants?|needs?|gotta|has to)\\b[^.{]{0,24}{T(\\d+)}|\\b(?:leave|give|let) (?:it|that|them|the [a-z]+)(?: (?:dry|sit|set|cure|at least))* {T(\\d+)}|{T(\\d+)} before',
+);
+/** "Giving it one more full day", "let it sit another 24 hours": from now on, whatever the label said. */
+const LONGER = saying(
+  '\\b(?:giv(?:e|ing)|gave|let(?:ting)?|leav(?:e|ing)) (?:it|that|them|this|the [a-z]+)(?: (?:sit|dry|set|cure))* (?:another (?:<T>|(?:full |whole )?(day|night))|<T>|<N> more (?:full |whole )?(day)s?\\b)',
 );
 const CORRECTS = /\b(?:wrong (?:bag|tub|can|one|bucket)|that was the|it was the|not the)\b/;
 const SURFACE =
@@ -28,6 +33,7 @@ const LARGE = {
 /** A step that a note named, and the day planned for it. */
 interface Named {
   plannedOn: string | null;
+  plannedAt: number | null;
   noteId: string;
 }
 
@@ -48,6 +54,8 @@ interface Laid {
 interface Told {
   label: number | null;
   corrects: boolean;
+  /** Hours more that it is given, from when the note was told. */
+  longer: number | null;
   degrees: number | null;
   /** The product named, and whether it is told as laid, by kind of work. */
   works: readonly { product: Product | undefined; done: boolean }[];
@@ -59,13 +67,19 @@ const toldIn = readOnce((said): Told | null => {
   const told: Told = {
     label: labelHours(said),
     corrects: CORRECTS.test(said.words),
+    longer: longerHours(said),
     degrees: roomTemperature(said),
     works: WORKS.map((work) => ({
       product: work.products.find((p) => p.named.test(said.words)),
       done: isDone(sentences, work),
     })),
   };
-  const silent = told.label === null && !told.corrects && told.degrees === null && !told.works.some((w) => w.done);
+  const silent =
+    told.label === null &&
+    told.longer === null &&
+    !told.corrects &&
+    told.degrees === null &&
+    !told.works.some((w) => w.done);
   return silent ? null : told;
 });
 
@@ -95,7 +109,12 @@ function hear(
   work: Work,
 ): void {
   const stands = laid.get(key);
-  if (stands && (told.corrects || told.label !== null) && (product || told.label !== null)) {
+  if (stands && told.longer !== null && !done) {
+    // Never sooner than what was told before.
+    const before = Math.max(...work.steps.map((step) => hoursOf(stands, step).hours));
+    if (addHours(stands.from, before) <= addHours(said.saidAt, told.longer))
+      Object.assign(stands, { from: said.saidAt, label: told.longer, noteId: said.noteId });
+  } else if (stands && (told.corrects || told.label !== null) && (product || told.label !== null)) {
     stands.product = product ?? stands.product;
     stands.label = told.label ?? (product ? null : stands.label);
     stands.noteId = said.noteId;
@@ -130,8 +149,11 @@ function takeNote(laid: Laid, said: Said, degrees: number | null): void {
     for (const sentence of sentencesOf(said.words)) {
       const match = step.said.exec(sentence);
       if (!match) continue;
-      const plannedOn = plannedDay(sentence.slice(match.index), said.saidAt) ?? laid.steps.get(step)?.plannedOn ?? null;
-      laid.steps.set(step, { plannedOn, noteId: said.noteId });
+      const plan = sentence.slice(match.index);
+      const [day, before] = [plannedDay(plan, said.saidAt), laid.steps.get(step)];
+      const plannedOn = day ?? before?.plannedOn ?? null;
+      const plannedAt = day ? planHour(plan, said.figures) : (before?.plannedAt ?? null);
+      laid.steps.set(step, { plannedOn, plannedAt, noteId: said.noteId });
     }
   }
 }
@@ -157,7 +179,20 @@ function waitFor(laid: Laid, step: Step, named: Named): ComputedWait {
     noteId: laid.noteId,
     namedIn: named.noteId,
     plannedOn: named.plannedOn,
+    plannedAt: named.plannedAt,
+    readyAt: ready.slice(11),
   };
+}
+
+function longerHours(said: Said): number | null {
+  const match = LONGER.exec(said.words);
+  if (!match) return null;
+  const [, another, word, more, days, day] = match;
+  if (word) return word === 'day' ? 24 : 12;
+  if (day) return said.figures[Number(days)]!.value.valueOf() * 24;
+  const figure = said.figures[Number(another ?? more)]!;
+  if (!another && !/\bmore\b/i.test(figure.quote)) return null;
+  return figure.value.valueOf() * (HOURS[figure.unit ?? ''] ?? 0) || null;
 }
 
 function labelHours(said: Said): number | null {

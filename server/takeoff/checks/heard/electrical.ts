@@ -73,17 +73,26 @@ function volumeIn(said: Said): Fraction | null {
 
 const NO_DEVICE = /\b(?:no|without an?y?) (?:devices?|yokes?)\b|\b(?:just|only) (?:a )?(?:splices?|junction)\b/;
 
+/** "Hall three way. Two 14/2 and the switch": the switch is the three way of which the note speaks. */
+const SAME_AGAIN = /\b(?:plus|and|with) the (?:switch|outlet|receptacle|dimmer|device)\b/;
+const ITS_KIND = /^(?:[a-z]+ ){0,3}(?:three[- ]way|single[- ]pole|gfci|duplex|dimmer)(?=[.:])/;
+
 /** "Two devices", else those named one by one, whichever are more. */
 function devicesIn(said: Said, words: string): BoxFill['devices'] {
   if (NO_DEVICE.test(words)) return [];
+  const once = SAME_AGAIN.test(words) ? words.replace(ITS_KIND, '') : words;
   const counted = (pattern: RegExp) =>
-    [...words.matchAll(pattern)].reduce((sum, match) => sum + (countOf(said, match[1], match[2]) ?? 1), 0);
+    [...once.matchAll(pattern)].reduce((sum, match) => sum + (countOf(said, match[1], match[2]) ?? 1), 0);
   const length = Math.min(Math.max(counted(DEVICES), counted(UNNAMED)), 12);
   return Array.from({ length }, () => ({ gauge: null }));
 }
 
 function clampsIn(words: string): boolean | null {
-  if (/\b(?:no|without)(?: (?:internal|inside|cable|wire))* clamps?\b|\bclamps? (?:are |is )?outside\b/.test(words))
+  if (
+    /\b(?:no|without)(?: (?:internal|inside|cable|wire))* clamps?\b|\bclamps? (?:are |is )?outside\b|\b(?:clamps?|connectors?) (?:are|is) (?:the |all )?(?:outside|external)\b/.test(
+      words,
+    )
+  )
     return false;
   return /\bclamps?\b/.test(words) ? true : null;
 }

@@ -12,11 +12,11 @@ import {
   pipeThroughHole,
   pipeThroughPipe,
 } from '../pipe.ts';
-import type { Verdict } from '../verdict.ts';
+import { cannotSay, type Verdict } from '../verdict.ts';
 import { inchesOf, lumberIn, matched, type Reader, withoutLumber } from './reader.ts';
 
 const HOLE = saying(
-  '<LN>(?: inch)?(?: diameter)? (?:holes?|bore|bores)\\b|\\bholes?\\b(?: (?:is|are|of|at|was|through|in|for|the|sink|deck|counter|top|drilled))*[^.,{]{0,14}<L>|\\b(?:bored?|drill(?:ed)?)(?: it| them)?(?: at| out to| to)? <L>',
+  '<LN>(?: inch)?(?: diameter)? (?:holes?|bore|bores)\\b|\\bholes?\\b(?: (?:is|are|of|at|was|through|in|for|the|sink|deck|counter|top|drilled))*[^.,{]{0,14}<L>|\\b(?:bor(?:ed?|ing)|drill(?:ed|ing)?)(?: it| them| a)?(?: at| out to| to)? <L>',
 );
 const NOTCH = saying('<LN>(?: inch)?(?: deep)? notch(?:es)?\\b|\\bnotch(?:ed|es|ing)?\\b[^.{]{0,60}<LN>');
 const KINDS: Readonly<Record<string, PipeKind>> = {
@@ -71,7 +71,7 @@ export const framing: Reader = (said) => {
     return notch ? [engineeredMember('notch in joist', notch)] : hole ? [engineeredMember('hole in joist', hole)] : [];
   const named = lumberIn(said);
   const depth = named && named.thick === 2 ? actualDepth(named.deep) : null;
-  if (!depth) return [];
+  if (!depth) return holeAsksDepth(said, member);
   if (member === 'joist')
     return [
       ...(hole ? [holeInJoist(hole, depth, working)] : []),
@@ -84,6 +84,14 @@ export const framing: Reader = (said) => {
   };
   return [...(hole ? [holeInStud(hole, stud, working)] : []), ...(notch ? [notchInStud(notch, stud)] : [])];
 };
+
+/** A hole that is asked about, in lumber whose depth nobody told. */
+function holeAsksDepth(said: Said, member: 'joist' | 'stud'): Verdict[] {
+  const asked = /\?|\b(?:pass|legal|ok|okay|allowed|too (?:big|large)|good to go)\b/.test(said.words);
+  if (!asked || !matched(said, HOLE, withoutLumber(said.words))) return [];
+  const [of, source] = member === 'joist' ? ['hole in joist', 'IRC R502.8.1'] : ['hole in stud', 'IRC R602.6'];
+  return [cannotSay(of!, `how deep the ${member} is`, source!)];
+}
 
 function bearingIn(words: string): boolean | null {
   if (/\b(?:non-? ?(?:load ?)?bearing|not (?:load ?)?bearing|isn't (?:load ?)?bearing|partition)\b/.test(words))
@@ -100,7 +108,9 @@ const whereIn = (words: string): 'end' | 'middle' | 'outer' | null =>
         ? 'outer'
         : null;
 
-const ASKS_HOLE = saying('\\b(?:needs?|calls? for|takes?|wants?|requires?) (?:a |an )?<L>(?: inch)? holes?\\b');
+const ASKS_HOLE = saying(
+  '\\b(?:needs?|calls? for|takes?|wants?|requires?) (?:a |an )?<L>(?: inch)? (?:holes?|cut-? ?outs?)\\b',
+);
 const PART = saying(
   '\\b(?:shank|stem|tailpiece|nipple|bolt|rod|connector|barrel|dowel|body|spout|valve|cable|wire|sprayer|lag)\\b(?: is| are| measures| on it is)*[^.,{]{0,14}<L>|<L>(?: inch)? (?:shank|stem|tailpiece|nipple|bolt|rod|connector|barrel|dowel|lag)\\b',
 );

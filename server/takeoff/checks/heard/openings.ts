@@ -16,7 +16,7 @@ export const egress: Reader = (said) => {
   const forEscape = /\b(?:egress|escape|clear opening|net clear)\b/.test(words);
   const place = `${words} ${said.area ?? ''}`;
   if (
-    !/\bwindows?\b/.test(words) ||
+    !/\b(?:windows?|casements?|double hung)\b/.test(words) ||
     !(forEscape || (/\b(?:opens?|clear)\b/.test(words) && /\b(?:bed ?rooms?|br ?\d|nursery|basement)\b/.test(place)))
   )
     return [];

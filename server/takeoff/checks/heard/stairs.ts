@@ -54,7 +54,12 @@ const TREAD = saying(
   'g',
 );
 const RUN = saying('\\brun\\b[^.{]{0,12}<LN>', 'g');
-const TOTAL = saying('\\btotal rise\\b[^.{]{0,15}<LN>|<LN> (?:of )?total rise\\b');
+/** "Steps came out seven and three eighths, seven and a half": where a note speaks of risers those are their heights. */
+const STEP_HEIGHTS = saying(
+  `\\bsteps?(?: (?:came out|measured?|run|are|is|at|to|all))+ ${LIST('treads?|wide|deep|long')}`,
+  'g',
+);
+const TOTAL = saying('\\btotal rise\\b[^.{]{0,44}<LN>|<LN> (?:of )?total rise\\b');
 const STEPS = saying('<N> (?:risers|rises|steps)\\b');
 const WIDTH = saying('\\bstairs?\\b[^.{]{0,20}<LN> wide\\b|<LN> wide stairs?\\b');
 const HEADROOM = saying('<LN>(?: of)? head ?room\\b|\\bhead ?room\\b[^.{]{0,30}<LN>');
@@ -73,14 +78,15 @@ export const stairs: Reader = (said) => {
       .flatMap((id) => inchesOf(said.figures[Number(id)]) ?? [])
       .filter(plausible);
   // "Rise seven and a half, run ten": a run beside a rise is a tread's.
-  const rise = /\brises?\b/.test(said.words);
+  const rise = /\brise(?:r?s)?\b/.test(said.words);
+  const told = all(RISE);
   const total = matched(said, TOTAL);
   const steps = total && STEPS.exec(said.words);
   const reckoned = total && steps ? [total.div(said.figures[Number(steps[1])]!.value)] : [];
   const width = matched(said, WIDTH);
   const headroom = matched(said, HEADROOM);
   return [
-    ...risers(reckoned.length ? reckoned : all(RISE)),
+    ...risers(reckoned.length ? reckoned : told.length ? told : rise ? all(STEP_HEIGHTS) : []),
     ...treads([...all(TREAD), ...(rise ? allMatched(said, RUN).filter(plausible) : [])]),
     ...(width ? [stairWidth(width)] : []),
     ...(headroom ? [stairHeadroom(headroom)] : []),

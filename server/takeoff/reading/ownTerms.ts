@@ -1,0 +1,76 @@
+import Fraction from 'fraction.js';
+import type { Goods } from './goods.ts';
+import type { Terms } from './ratios.ts';
+import type { Said } from './said.ts';
+import { sentenceAt } from './wanted.ts';
+
+/** Of several goods in a note each keeps the packs and coats said beside it; waste serves them all. */
+export function ownTerms(said: Said, terms: Terms, goods: readonly Goods[], k: number): Terms {
+  const owner = ({ at, per, unit }: { at: number; per?: string; unit?: string | null }) => {
+    const fits = goods.filter(
+      (g) => (per && !SMALL.test(g.item) && PACK_OF[per]?.test(g.item)) || (unit && MADE_OF[unit]?.test(g.item)),
+    );
+    const among = fits.length > 0 ? fits : goods;
+    const before = [...among].sort((a, b) => nearest(b, at) - nearest(a, at))[0]!;
+    return goods.indexOf(nearest(before, at) < 0 ? among[0]! : before);
+  };
+  const nearest = (g: Goods, at: number) =>
+    g.mentions.findLast(
+      (m) => m <= at || (m <= at + OF && /^[^.,;]* of (?:the |that )?$/.test(said.words.slice(at, m))),
+    ) ?? -1;
+  const ratios = terms.ratios.filter((r) => owner(r) === k && !(r.per === 'sheet' && NO_SHEETS.test(goods[k]!.item)));
+  const size = terms.packSize;
+  const filled = / (?:gal|L|qt)$/.test(size ?? '');
+  const own = filled ? ratios.some((r) => `${r.value.toString()} ${r.unit}` === size) : ratios.length > 0;
+  const sized = size !== null && k === packOwner(size, goods, own ? k : filled ? -1 : 0);
+  const wasted = terms.wasteOf === null ? [] : goods.filter((g) => isCalled(g, terms.wasteOf!));
+  return {
+    ...terms,
+    waste: wasteFree(said, goods[k]!)
+      ? new Fraction(0)
+      : wasted.length === 0 || wasted.includes(goods[k]!)
+        ? terms.waste
+        : null,
+    ratios,
+    coats: terms.coats.filter((c) => owner(c) === k),
+    packSize: sized ? size : null,
+  };
+}
+
+/** "Two coats of white", "a bucket of mud": the goods named this close behind own the figure. */
+const OF = 24;
+
+/** "Drip edge on the eaves, no waste": said in its own sentence, beside another's waste elsewhere. */
+const wasteFree = (said: Said, { mentions }: Goods): boolean =>
+  mentions.some((at) =>
+    /\b(?:no|zero|without|nothing) (?:waste|over|extra)\b/.test(
+      sentenceAt(said.words, at).replace(/\bno extra \w+/, ''),
+    ),
+  );
+
+/** "Board" is drywall too. */
+const isCalled = ({ item }: Goods, word: string): boolean =>
+  item.includes(word.replace(/s$/, '')) || (/^(?:board|rock)$/.test(word) && /drywall/.test(item));
+
+/** Board is in their name, but they come in no sheets. */
+const SMALL = /screw|compound/;
+/** Nor do these. */
+const NO_SHEETS = /tape|compound|grout|thinset|mortar|caulk|sealant|primer|paint/;
+
+/** Packs that only some goods come in. */
+const PACK_OF: Readonly<Record<string, RegExp>> = {
+  sheet: /board|drywall|plywood|osb|sheath|panel|underlayment|backer/,
+  gal: /paint|primer|stain|sealer|varnish/,
+  tube: /caulk|silicone|sealant/,
+  bag: /thinset|adhesive|bonding|grout|concrete|mortar|leveler|insulation|plaster|mulch/,
+  roll: /tape|paper|felt|wrap|fabric|membrane|cable|barrier|insulation|batt|carpet|underlay/,
+};
+/** What only some goods are counted in. */
+const MADE_OF: Readonly<Record<string, RegExp>> = { screw: /screw/ };
+
+/** Whose pack a size is: sheets by their sides, bags by their pounds, tubes by their ounces; else `other`. */
+function packOwner(size: string, goods: readonly Goods[], other: number): number {
+  const pack = size.includes('x') ? 'sheet' : / lb$/.test(size) ? 'bag' : / oz$/.test(size) ? 'tube' : null;
+  const owner = pack ? goods.findIndex((g) => !SMALL.test(g.item) && PACK_OF[pack]!.test(g.item)) : -1;
+  return owner < 0 ? other : owner;
+}
