@@ -1,7 +1,7 @@
 import type { Measurement, Quantity } from '../../types.ts';
 import type { Chunk } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
-import { nameAt, wordsOfName } from '../naming/rank.ts';
+import { namedAt } from '../naming/rank.ts';
 import { nounPhraseFrom, type Talk } from '../talk.ts';
 import { kindOfMeasure } from './kinds.ts';
 
@@ -36,8 +36,9 @@ export function measuredBy(
   const after = chunks.slice(k + 1, nounPhraseFrom(chunks, k + 1)).filter((c) => c.kind !== 'quantity');
   const first = q.group?.kind === 'pair' ? chunks.findIndex((c) => c.quantity?.group?.id === q.group!.id) : k;
   const carried = before && frame.start - before.end < CARRIES ? before.of.split(' ') : [];
-  const name = nameAt(talk, { use: 'figure', at, k: first, carried });
-  const of = name ? wordsOfName(name) : (frame.area ?? 'measurement');
+  const named = namedAt(talk, { use: 'figure', at, k: first, carried });
+  const of = named?.words ?? frame.area ?? 'measurement';
+  const name = named?.name;
   const kind = kindOfMeasure(frame, k);
   const own = [name?.part, name?.whole].filter((c) => c?.at === at && c.until <= first);
   return {

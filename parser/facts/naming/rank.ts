@@ -1,5 +1,5 @@
 import { dot } from '../../weights.ts';
-import { mostAgreed } from '../agreed.ts';
+import { agreedWords, mostAgreed } from '../agreed.ts';
 import { phrase, type Talk } from '../talk.ts';
 import { type Candidate, candidatesIn } from './candidates.ts';
 import { joinSigns, type Place, signsOf } from './features.ts';
@@ -41,15 +41,22 @@ export function possibleNames(talk: Talk, place: Place): Possible[] {
 }
 
 /** The name for a place that agrees best with all that are likely, or null where nothing near it has one. */
-export function nameAt(talk: Talk, place: Place): Name | null {
-  const weights = shipped()[place.use];
-  const names = possibleNames(talk, place).map((name) => ({
-    ...name,
-    words: wordsOfName(name),
-    weight: dot(weights, name.signs),
-  }));
-  return mostAgreed(names, '', FLATTER);
+export const nameAt = (talk: Talk, place: Place): Name | null => mostAgreed(weighed(talk, place), '', FLATTER);
+
+/** The same with its words, which say another thing besides where that is about as likely. */
+export function namedAt(talk: Talk, place: Place): { name: Name; words: string } | null {
+  const names = weighed(talk, place);
+  const name = mostAgreed(names, '', FLATTER);
+  return name && { name, words: agreedWords(names, '', FLATTER) };
 }
+
+const weighed = (talk: Talk, place: Place) =>
+  possibleNames(talk, place).map((name) => ({
+    ...name,
+    lead: '',
+    words: wordsOfName(name),
+    weight: dot(shipped()[place.use], name.signs),
+  }));
 
 /** A name's words as the list writes them, the whole before its part, no word twice. */
 export function wordsOfName({ part, whole }: Name): string {
