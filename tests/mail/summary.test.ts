@@ -7,7 +7,15 @@ it('tells of what was not sure with the words, and does not count it as open', (
   const state = told(
     'Hung the new storm door on the side porch and it closes fine. Neighbour was telling me his old dog came in again by the other gate, so that was the morning.',
   );
-  const job = { ...JOB, id: 'porch', name: 'Porch', zone: 'America/New_York', start: at(1), mailTo: [], mailAt: '18:00' };
+  const job = {
+    ...JOB,
+    id: 'porch',
+    name: 'Porch',
+    zone: 'America/New_York',
+    start: at(1),
+    mailTo: [],
+    mailAt: '18:00',
+  };
   const { text } = summaryOf(job, state, at(1).slice(0, 10));
   expect(text).toContain('1 done, 0 open, 0 to buy');
   expect(text).toMatch(/NOT SURE OF\n- 2\. [^\n]*\n {4}his old dog came in again by the other gate\n/);
