@@ -2,6 +2,7 @@ import type { Draft } from './draft.ts';
 import { feetDashInches, feetUnsaid, INCH, inchesBehind } from './feet.ts';
 import type { Line } from './line.ts';
 import type { SaidNumber } from './numbers.ts';
+import { slopeAt } from './slopes.ts';
 import { endsPhrase, unitAt } from './unitAt.ts';
 import { unitNamed } from './units.ts';
 import { wordSet } from './words.ts';
@@ -15,7 +16,8 @@ export function amountAt(line: Line, i: number): Draft | null {
     quantityAt(line, i) ??
     parenthesisAt(line, i) ??
     unitFirstAt(line, i) ??
-    feetDashInches(line, i);
+    feetDashInches(line, i) ??
+    slopeAt(line, i);
   if (counted) return counted;
   const number = line.number(i);
   if (!number || isTied(line, i, number)) return null;
@@ -24,6 +26,7 @@ export function amountAt(line: Line, i: number): Draft | null {
     ...(number.doubt && { doubt: number.doubt }),
   };
   const unit = number.doubt ? null : unitAt(line, number.until, number);
+  if (isCountOfInches(line, i, number)) return draft;
   if (unit) {
     if (isPlaceInRow(line, number, unit.unit.kind)) return null;
     draft.unit = unit.unit;
@@ -161,7 +164,7 @@ function unitFirstAt(line: Line, i: number): Draft | null {
   if (line.word(k + 1) !== 'and' || line.tokens[k]!.kind !== 'word' || line.word(k).length < 3) return null;
   const unit = unitNamed(line.word(k));
   if (!unit || !/^(?:length|pack|volume|time|weight)$/.test(unit.kind)) return null;
-  if (k === i && line.number(i - 1)) return null;
+  if (k === i && line.number(i - 1) && !isCountOfInches(line, i - 1, line.number(i - 1)!)) return null;
   const part = line.number(k + 2);
   // "Gallon and a half" with no article before it: only with one behind.
   if (k === i && unit.unit !== 'in' && !(part?.d === 2 && line.word(k + 2) === 'a')) return null;
@@ -176,6 +179,21 @@ function unitFirstAt(line: Line, i: number): Draft | null {
     rule: 'quantity/unit-first',
   };
 }
+
+/** "Grab two inch and a half traps": two of them, since of many the one inch goes unsaid. */
+function isCountOfInches(line: Line, i: number, number: SaidNumber): boolean {
+  if (number.shape !== 'whole' || number.article || line.word(number.until) !== 'inch') return false;
+  const and = number.until + 1;
+  const part = line.word(and) === 'and' && line.word(and + 1) === 'a' ? line.number(and + 1) : null;
+  return (
+    part?.shape === 'fraction' &&
+    COUNTED.test(line.word(i - 1)) &&
+    !endsPhrase(line, part.until) &&
+    [0, 1].some((k) => /[^s']s$/.test(line.word(part.until + k)))
+  );
+}
+
+const COUNTED = /^(?:|get|grab|need|needs|bring|buy|order|want|have|got|and|,|of|got|another|used|plus|with|take)$/;
 
 /** "Two foot and a half", "two gallons and a half": a part behind the unit. */
 function partBehind(line: Line, draft: Draft): Draft {

@@ -117,7 +117,12 @@ function spokenHundreds(line: Line, i: number, first: Whole): Whole | null {
 function isSizeBehind(line: Line, count: number, rest: Whole): boolean {
   if (!/^(?:by|x)$/.test(line.word(rest.until)) || /^(?:by|x)$/.test(line.word(rest.until - 3))) return false;
   const other = belowHundred(line, rest.until + 1);
-  const whole = other && !/^(?:hundred|thousand)$/.test(line.word(other.until)) && other.n > 0 && rest.n < 100;
+  const whole =
+    other &&
+    !/^(?:hundred|thousand)$/.test(line.word(other.until)) &&
+    !TENS.has(line.word(other.until)) &&
+    other.n > 0 &&
+    rest.n < 100;
   return Boolean(whole && other && count * 100 + rest.n > DWARFED * other.n && rest.n <= DWARFED * other.n);
 }
 
@@ -127,8 +132,11 @@ const BESIDE_SIZE = wordSet('by x wide high deep long tall off centre centres ce
 
 /** "Eighteen hundred by eleven fifty": hundreds above ten, in a size only, where they are no clock time. */
 function teenHundreds(line: Line, i: number, first: Whole): Whole | null {
-  const sized = /^(?:by|x)$/.test(line.word(i - 1)) || BESIDE_SIZE.has(line.word(i + 2));
-  const rest = first.n < 20 && TENS.has(line.word(i + 1)) ? belowHundred(line, i + 1) : null;
+  const behind = /^(?:by|x)$/.test(line.word(i - 1));
+  const sized = behind || BESIDE_SIZE.has(line.word(i + 2));
+  // "Eight twenty by twenty forty": a door in millimetres.
+  const rest =
+    (first.n < 20 || (behind && first.n < 25)) && TENS.has(line.word(i + 1)) ? belowHundred(line, i + 1) : null;
   if (!rest || !sized || isThirtySecond(line, i + 1) || PARTS.has(line.word(rest.until))) return null;
   const next = line.word(rest.until);
   if (line.word(i - 1) === 'by' && /^(?:by|x)$/.test(next) && rest.n % 10 !== 0) return null;

@@ -1,5 +1,5 @@
 import type { Line } from './line.ts';
-import { CLIPPED_PARTS, GLYPHS, ONES, ORDINAL_PARTS, PARTS, wordSet } from './words.ts';
+import { CLIPPED_PARTS, GLYPHS, LEANS, ONES, ORDINAL_PARTS, PARTS, TENS, wordSet } from './words.ts';
 
 /** A part of one: `n` of `d`, tokens up to `until`. */
 export interface Part {
@@ -46,7 +46,7 @@ export function wordPartAt(line: Line, i: number, afterAnd: boolean): Part | nul
   let k = counted !== null || article ? i + 1 : i;
   if (k > i && line.tokens[k]?.text === '-') k++;
   const n = counted ?? 1;
-  const d = divisorAt(line, k, counted !== null || article);
+  const d = divisorAt(line, k, counted !== null || article || LEANS.has(line.word(k - 1)));
   if (d) {
     // "Two quarter inch bits" are two; "quarters" alone, and "three half inch bolts", name no part.
     const uncounted = counted === null && (d.plural || !(article || standsBare(line, k, afterAnd)));
@@ -89,9 +89,8 @@ function divisorAt(line: Line, k: number, counted: boolean): { d: number; until:
 
 /** "Quarter inch", "and half": no count said. A place in a row ("third bay") needs its unit behind it. */
 const standsBare = (line: Line, k: number, afterAnd: boolean) =>
-  !ORDINAL_PARTS.has(line.word(k)) ||
-  (/^(?:full|fat|strong|heavy|light|scant|skinny)$/.test(line.word(k - 1)) &&
-    /^(?:eighth|sixteenth)$/.test(line.word(k))) ||
+  !(ORDINAL_PARTS.has(line.word(k)) || TENS.has(line.word(k))) ||
+  (LEANS.has(line.word(k - 1)) && /^(?:eighth|sixteenth|thirty|sixty)$/.test(line.word(k))) ||
   (!afterAnd && /^(?:inch|inches|")$/.test(line.word(k + 1)));
 
 /** "Half a sixteenth". */

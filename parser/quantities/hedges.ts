@@ -1,6 +1,7 @@
 import type { Draft } from './draft.ts';
 import type { Line } from './line.ts';
-import { type Unit, unitNamed } from './units.ts';
+import { SLOPE } from './slopes.ts';
+import { unitNamed } from './units.ts';
 import { wordSet } from './words.ts';
 
 const ABOUT = wordSet('about around roughly maybe like approx approximately almost nearly ~ circa call');
@@ -116,5 +117,3 @@ function rate(line: Line, draft: Draft): void {
     draft.per = per.unit;
   else if (per.kind === 'pack') draft.per = per.unit;
 }
-
-const SLOPE: Unit = { unit: 'in/ft', kind: 'slope', close: false };

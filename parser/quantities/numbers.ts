@@ -1,7 +1,7 @@
 import { cardinalAt, STANDS_APART } from './cardinals.ts';
 import { digitPartAt, type Part, wordPartAt } from './fractions.ts';
 import type { Line } from './line.ts';
-import { ONES, PARTS, PLURALS, TENS, wordSet } from './words.ts';
+import { LEANS, ONES, PARTS, PLURALS, TENS, wordSet } from './words.ts';
 
 /** A number as said: integer numerator over denominator, so that nothing is ever rounded. */
 export interface SaidNumber {
@@ -84,10 +84,21 @@ function mixedDigits(line: Line, i: number, whole: number): SaidNumber | null {
   // "4x8 3/4 cdx": the sheet's size, then how thick it is.
   if (!dash && !and && isSheet(line, i)) return null;
   const digits = digitPartAt(line, k);
+  if (digits && !dash && !and && areFittings(line, whole, digits)) return null;
   if (digits) return mixed(whole, digits, false);
   const words = and ? wordPartAt(line, k, true) : null;
   return words && mixed(whole, words, true);
 }
+
+const FITTINGS =
+  /^(?:elbows|ells|els|nineties|90s|45s|tees|couplings|couplers|wyes|unions|caps|plugs|adapters|adaptors|bushings|valves|nipples|reducers|connectors|straps|hangers|clamps|ferrules|sleeves|stops)$/;
+/** Fittings come in wholes and halves up to this size. */
+const WIDEST_IN_PARTS = 3;
+
+/** "6 3/4 elbows", `4 1/2" couplings`: so many of a pipe's size; no pipe is four and a half. */
+const areFittings = (line: Line, whole: number, part: Part) =>
+  (whole > WIDEST_IN_PARTS || (whole > 1 && part.d > 2)) &&
+  [0, 1, 2].some((k) => FITTINGS.test(line.word(part.until + k)));
 
 /** The long side of a sheet, `4x8` or `4 x 10`, with no inch behind the part that follows. */
 const isSheet = (line: Line, i: number) =>
@@ -139,9 +150,11 @@ const pluralAt = (line: Line, i: number) => {
   return n === undefined ? null : { n, until: i + 1 };
 };
 
-/** "Two fives of the eggshell": pails by what they hold. */
+/** "Two fives of the eggshell", "two fifteens and a twenty": pails, breakers or boards by their size. */
 const isCountedSize = (line: Line, i: number) =>
-  ONES.has(line.word(i - 1)) && line.word(i + 1) === 'of' && /^(?:the|that|this)$/.test(line.word(i + 2));
+  (ONES.has(line.word(i - 1)) || /^[2-9]$/.test(line.word(i - 1))) &&
+  !/^(?:by|x|at)$/.test(line.word(i - 2)) &&
+  (line.tokens[i + 1]?.kind !== 'word' || /^(?:of|and|for|in|on|plus|or|left)$/.test(line.word(i + 1)));
 
 /** Boards by their length, where other footers were counted before. */
 const isCountedLength = (line: Line, i: number) =>
@@ -160,7 +173,7 @@ function mixedWords(line: Line, whole: number, at: number): SaidNumber | null {
   if (!part || part.d === 2 || part.d === 3) return null;
   // "Two three quarter inch elbows" are two; "twelve three eighths on the long side" is one length.
   const [unit, noun] = [line.word(part.until), line.tokens[part.until + 1]];
-  const describes = unit === 'inch' && noun?.kind === 'word' && !STANDS_APART.has(noun.word);
+  const describes = /^(?:inch|in|["″”])$/.test(unit) && noun?.kind === 'word' && !STANDS_APART.has(noun.word);
   const named = line.tokens[part.until]?.kind === 'word' && !STANDS_APART.has(unit) && !unit.startsWith('inch');
   return describes || (named && whole < 6) ? null : mixed(whole, part, true);
 }
@@ -170,8 +183,7 @@ const isClippedAnd = (line: Line, at: number) =>
   line.word(at) === 'an' && line.word(at + 1) === 'a' && PARTS.has(line.word(at + 2));
 
 /** "Thirty four and a heavy quarter": the part behind how it leans. */
-const leaned = (line: Line, at: number) =>
-  line.word(at) === 'a' && /^(?:strong|heavy|fat|full|light|scant|shy|skinny)$/.test(line.word(at + 1)) ? at + 2 : at;
+const leaned = (line: Line, at: number) => (line.word(at) === 'a' && LEANS.has(line.word(at + 1)) ? at + 2 : at);
 
 /** "Thirty two and three": eighths to some, sixteenths to others. Nothing is guessed: the whole stands, with the question. */
 function unnamedPart(line: Line, whole: number, at: number): SaidNumber | null {

@@ -123,6 +123,9 @@ function meant(line: Line, from: number, until: number, unit: Unit, number: Said
   return warm ? unitNamed('f')! : unit;
 }
 
+/** "Code 8830#": the key pressed behind a number; nothing weighed in pounds is written so high. */
+const MOST_POUNDS = 1000;
+
 /** Whether a word that can name a unit does so here. */
 function fits(line: Line, from: number, until: number, name: string, unit: Unit, number: SaidNumber | null): boolean {
   const token = line.tokens[from]!;
@@ -144,7 +147,8 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
   if (name === 'lm') return number !== null && number.n < 300 * number.d;
   // "2 t sand", "50# bag".
   if (name === 't') return digits && (LOOSE.has(next) || (next === 'of' && LOOSE.has(line.word(until + 1))));
-  if (name === '#') return tight && digits && line.tokens[until]?.kind !== 'number';
+  if (name === '#')
+    return tight && digits && number.n < MOST_POUNDS * number.d && line.tokens[until]?.kind !== 'number';
   // "Ask in 4C": a door's number; degrees stand after words of warmth.
   if (
     name === 'c' &&

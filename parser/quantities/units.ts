@@ -24,7 +24,12 @@ const ROWS: readonly UnitRow[] = [
   },
   { unit: 'yd', kind: 'length', factor: '36', names: 'yard yards yd yds yarda yardas' },
   { unit: 'mm', kind: 'length', factor: '5/127', names: 'mm millimetre millimetres millimeter millimeters mil' },
-  { unit: 'mil', kind: 'length', factor: '1/1000', names: 'mils thou' },
+  {
+    unit: 'mil',
+    kind: 'length',
+    factor: '1/1000',
+    names: 'mils thou thousandths thousandth thousandths-of-an-inch thousandth-of-an-inch',
+  },
   { unit: 'cm', kind: 'length', factor: '50/127', names: 'cm centimetre centimetres centimeter centimeters' },
   {
     unit: 'm',
@@ -151,6 +156,12 @@ const ROWS: readonly UnitRow[] = [
   { unit: 'stick', kind: 'pack', names: 'stick sticks', close: true },
   { unit: 'length', kind: 'pack', names: 'length lengths lth lths lgth lgths', close: true },
   { unit: 'coil', kind: 'pack', names: 'coil coils', close: true },
+  {
+    unit: 'barrow',
+    kind: 'pack',
+    names: 'barrow barrows barrowload barrowloads barrow-load barrow-loads wheelbarrows',
+    close: true,
+  },
   { unit: 'bale', kind: 'pack', names: 'bale bales' },
   { unit: 'crate', kind: 'pack', names: 'crate crates' },
   { unit: 'jug', kind: 'pack', names: 'jug jugs' },

@@ -184,6 +184,9 @@ function isTimely(line: Line, i: number, until: number): boolean {
   const loose = LOOSE_CUES.has(before) || (before === 'and' && line.word(i - 3) === 'between');
   if (unitAt(line, until, line.number(i))) return false;
   const next = line.tokens[until];
+  // "Leave about six to eight inches".
+  const top = /^(?:to|or|-)$/.test(line.word(until)) ? line.number(until + 1) : null;
+  if (top && unitAt(line, top.until, top)) return false;
   if (next?.kind === 'mark' && /^["'/%\-–x×½¼¾#]$/.test(next.text)) return false;
   const daily =
     DAY_PARTS.has(line.word(until)) ||
@@ -204,6 +207,7 @@ function isTimely(line: Line, i: number, until: number): boolean {
   )
     return true;
   if (before === 'at' && DAY_PARTS.has(line.word(i - 2))) return endsPhrase(line, until);
+  if (halfHour && /^(?:it|it's|its)$/.test(before) && /^(?:already|and|now|so)?$/.test(line.word(until))) return true;
   if (loose && halfHour && /^(?:it's|its)$/.test(line.word(i - 2))) return true;
   if (before === 'from' && halfHour && line.tokens[until]?.kind !== 'word') return true;
   if (loose) return (met || halfHour) && (endsPhrase(line, until) || (met && EVENTS.has(line.word(until))));

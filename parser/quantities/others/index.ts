@@ -4,6 +4,7 @@ import { date, ordinal, year } from './calendar.ts';
 import type { Claim, ClaimRule } from './claim.ts';
 import { clock } from './clock.ts';
 import { code } from './codes.ts';
+import { folk } from './folk.ts';
 import { score } from './games.ts';
 import { articledHour, writtenHour } from './hours.ts';
 import { idiom } from './idioms.ts';
@@ -27,6 +28,7 @@ const RULES: readonly ClaimRule[] = [
   one,
   money,
   age,
+  folk,
   clock,
   articledHour,
   writtenHour,

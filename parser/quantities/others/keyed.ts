@@ -78,7 +78,7 @@ const isLetter = (line: Line, i: number) =>
 
 /** Letters as they are spelled over the phone. */
 const SPOKEN_LETTERS = wordSet(
-  'alpha bravo charlie delta echo foxtrot juliet kilo lima november oscar papa quebec romeo sierra tango uniform whiskey zulu',
+  'alpha bravo charlie delta echo foxtrot juliet kilo lima november oscar papa quebec romeo sierra tango uniform whiskey zulu bee cee dee eff gee aitch kay pee queue ess vee zed zee',
 );
 
 const isKeyed = (line: Line, i: number) => [1, 2, 3, 4].some((back) => KEYED.has(line.bare(i - back)));

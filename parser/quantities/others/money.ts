@@ -51,12 +51,17 @@ export const money: ClaimRule = (line, i) => {
       (/^(?:is|at|was|of)$/.test(line.word(i - 1)) && OF_BILLS.has(line.word(i - 2))))
   )
     return { until: percent, kind: 'money' };
+  // "Cost is up nine percent since june".
+  if (percent && [1, 2, 3, 4].some((back) => PRICED.has(line.bare(i - back)))) return { until: percent, kind: 'money' };
   // "He wants 40 an hour": a wage, or a pace; either way nobody counts it.
   if (
     /^(?:a|an|per)$/.test(next) &&
     /^(?:hour|hr|day|week)$/.test(line.word(number.until + 1)) &&
     number.n >= 10 * number.d
   )
+    return sum(number, number.until + 2, false);
+  const changed = next === 'and' && line.word(number.until + 1) === 'change' && endsPhrase(line, number.until + 2);
+  if (changed && [2, 3, 4, 5, 6].some((back) => BILLED.test(line.word(i - back))))
     return sum(number, number.until + 2, false);
   if (isAsked(line, i, number)) return sum(number, pastRate(line, number.until), false);
   if (![1, 2, 3].some((back) => PAYING.has(line.bare(i - back))) && !isBid(line, i)) return null;
@@ -91,16 +96,30 @@ function isAsked(line: Line, i: number, number: SaidNumber): boolean {
   const bought =
     line.word(i - 1) === 'for' &&
     /^(?:it|them|that|this|him|her)$/.test(line.word(i - 2)) &&
-    /^(?:got|bought|sold|had|get)$/.test(line.word(i - 3));
+    /^(?:got|bought|sold|had|get|wants|wanted|want|do|did|done|doing)$/.test(line.word(i - 3));
+  // "That'll set you back a good four hundred".
+  const costly =
+    number.n >= 10 && endsPhrase(line, number.until) && [1, 2, 3].some((back) => line.word(i - back) === 'back');
+  if (costly && [2, 3, 4, 5].some((back) => SETS.test(line.word(i - back)) && US.test(line.word(i - back + 1))))
+    return true;
   if (bought && number.n > 4 && endsPhrase(line, number.until)) return true;
   if (/^(?:knocked|beat|talked)$/.test(line.word(i - 3)) && line.word(i - 1) === 'down') return true;
   if (next === 'for' && after === 'the' && /^(?:lot|job|whole|day|pair)$/.test(last!)) return isBargained(line, i);
   return false;
 }
 
+const SETS = /^(?:set|sets|setting)$/;
+const US = /^(?:me|you|us|him|her|them)$/;
+
 const OF_BILLS = wordSet(
-  'deposit off discount markup mark-up retention retainage vat gst tax hst pst interest commission',
+  'tip inflation raise deposit off discount markup mark-up retention retainage vat gst tax hst pst interest commission',
 );
+
+const PRICED = wordSet(
+  'cost costs price prices lumber rate rates mortgage loan sales inflation gas diesel copper insurance premium wages rent tariff tariffs stock shares market budget',
+);
+
+const BILLED = /^(?:materials|labor|labour|bid|quote|job|bill|invoice|cost|costs|price|total|paid|truck)$/;
 
 const BIDS = wordSet('bid bids quote quoted quotes estimate estimates tender price');
 

@@ -1,4934 +1,4678 @@
 /** Written by tests/learn/counts.ts: something seen of a bare number, and hundredths for its counting or measuring. */
 export const COUNTING = `
-
- - _	69
-
- _. -	-16
-
- _. .	-83
-  _	21
- _. .	-111
- _. 1	44
- _. letter	31
- _. one	21
- _. unit	24
- _. word	21
- a _	-22
- bath _	-44
- breaker _	-24
- bring _	74
- catch _	-36
- circuit _	-44
- cut _	59
- door _	-15
- exit _	-41
- flat _	-61
- got _	102
- grade _	-24
- half _	-22
- he's _	-83
- house _	-29
- hung _	78
- it's _	-16
- its _	-19
- job _	-30
- lot _	-36
- need _	91
- on _	-32
- phase _	-18
- port _	-32
- put _	24
- r _	-48
- rack _	-41
- rfi _	-31
- rm _	-41
- room _	-28
- route _	-23
- sheet _	-44
- static's _	49
- step _	-44
- suite _	-52
- take _	52
- that's _	-24
- the _	-75
- there's _	-48
- took _	82
- truck _	-49
- unit _	-66
- zone _	-16
-" , _	15
-# # _	21
-# 's _	17
-# -ed _	63
-# -ing _	-59
-# -s _	38
-# ._ .	-111
-# ._ a	-65
-# ._ at	50
-# ._ by	-31
-# ._ dollars	-47
-# ._ doors	69
-# ._ fifty	53
-# ._ in	122
-# ._ kinds	-66
-# ._ left	102
-# ._ more	-108
-# ._ of	120
-# ._ on	66
-# ._ outlets	63
-# ._ per	60
-# ._ screws	91
-# ._ seven	-32
-# ._ times	-25
-# ._ to	-64
-# ._ twenty	70
-# ._ way	-60
-# ._ wrongs	-44
-# ._ x	22
-# _ .	-111
-# _ 1	44
-# _ letter	31
-# _ one	21
-# _ unit	24
-# head 1	52
-# head 2	68
-# letter _	-48
-# one _	32
-# unit _	-74
-# word _	-46
-$ ._ 	-30
-$ ._ ,	-32
-$ ._ .	-37
-$ _ #	-30
-$ _ ,	-32
-$ _ .	-37
-$ _ word	-46
-$ _. #	-30
-$ _. ,	-32
-$ _. .	-37
-$ _. word	-46
-$ head none	-106
-' , _	27
-'s -ing _	107
-'s ._ and	55
-'s ._ by	53
-'s ._ in	32
-'s ._ left	44
-'s ._ long	44
-'s ._ of	-100
-'s ._ off	30
-'s _ one	-45
-'s _ unit	-31
-'s _ word	48
-'s head none	76
-'s one _	-15
-'s unit _	-98
-( _ word	48
-( _. word	48
-( word _	55
-) , _	58
-+ _ -s	29
-+ _ word	52
-+ _. -s	29
-+ _. word	52
-+ head 0	29
-+ head 1	25
-+ head none	32
-, $ _	-48
-, 's _	50
-, ._ 	39
-, ._ -	-30
-, ._ deep	17
-, ._ left	49
-, ._ of	142
-, ._ wide	28
-, _ #	39
-, _ -	-30
-, _ -s	15
-, _ 1	29
-, _ unit	17
-, _. #	39
-, _. -	-30
-, _. -s	15
-, _. 1	29
-, _. unit	17
-, and _	62
-, bring _	30
-, buy _	32
-, day _	-55
-, get _	59
-, have _	48
-, head 0	15
-, head 1	73
-, head none	28
-, need _	78
-, needs _	28
-, order _	112
-, so _	20
-, unit _	-57
-, used _	30
-, word _	35
-- ._ 	-57
-- ._ -	-24
-- _ #	-57
-- _ -	-24
-- _ word	-18
-- _. #	-57
-- _. -	-24
-- _. word	-18
-- head 1	24
-- head none	-51
--ed , _	85
--ed ._ 	-27
--ed ._ .	73
--ed ._ of	20
--ed ._ on	-62
--ed ._ times	-65
--ed / _	-19
--ed _ #	-27
--ed _ .	73
--ed head none	22
--ed one _	-38
--ed unit _	21
--ed word _	21
--ing ._ 	60
--ing ._ and	33
--ing ._ by	43
--ing ._ more	-23
--ing ._ wide	17
--ing _ #	60
--ing _ -s	33
--ing _ word	34
--ing head 0	33
--ing unit _	-23
--ing word _	46
--ly _ word	32
+# head 1	87
+# head 2	32
+\$ head none	-110
+'s head 0	-23
+'s head 1	-18
+'s head none	105
+( head none	27
++ head 0	20
++ head 1	22
++ head none	30
+, head 0	56
+, head 1	26
+, head none	19
+- head 1	23
+- head none	-62
+-ed head 0	26
+-ed head 1	31
+-ed head none	29
+-ing head 0	25
+-ing head none	19
 -ly head none	77
--ly word _	-47
--s , _	24
--s . _	55
--s ._ 	25
--s ._ ,	80
--s ._ .	67
--s ._ and	-30
--s ._ by	22
--s ._ in	-16
--s ._ more	33
--s ._ of	-65
--s ._ so	51
--s ._ the	-48
--s ._ to	-44
--s ._ windows	18
--s : _	40
--s _ #	25
--s _ ,	80
--s _ -ing	-22
--s _ -s	23
--s _ .	67
--s _ one	-42
--s _ unit	29
--s _ word	24
--s head 0	23
--s head 1	79
--s head none	28
--s unit _	-72
--s word _	30
-. 
- _	-16
-. $ _	-49
-. -ed _	62
-. ._ )	-54
-. ._ :	-16
-. ._ of	-48
-. / _	-16
-. _ )	-54
-. _ -s	31
-. _ :	-16
-. _ word	22
-. _. )	-54
-. _. -s	31
-. _. :	-16
-. _. word	22
-. bath _	-62
-. bring _	33
-. get _	72
-. have _	70
-. head 0	31
-. head 1	16
-. need _	56
-. order _	133
-. used _	47
-/ - _	69
-/ ._ -	-16
-/ ._ .	-57
-/ _ -	-16
-/ _ .	-57
-/ head none	-83
-0 figures 1	29
-0 l 	-35
-0 l. #	-35
-0 l. word	38
-0 r. one	-18
-0 r. word	-25
-0 words round	-22
-0figures 4 1 word	-16
-0figures 4 l. -	-36
-0figures 4 l. 1	-24
-0figures 4 r. #	-18
-0figures 4 r. word	-27
-1 , _	-63
-1 - _	-43
-1 -s _	19
-1 . _	43
-1 ._ 	-19
-1 / _	20
-1 1 _	-71
-1 : _	23
-1 _ #	-19
-1 _ 1	-89
-1 _ word	51
-1 figures 1	65
-1 head none	-19
-1 l 	51
+-s head 0	77
+-s head 1	39
+-s head none	31
+. head 0	40
+. head 1	29
+. head none	-16
+/ head none	-132
+0 l 	-27
+0 l. #	-27
+0 l. 1	-26
+0 l. word	22
+0 r 	-35
+0 r. #	-35
+0 r. word	-19
+1 figures 1	49
+1 head 0	35
+1 head none	-92
 1 l 
-	-38
-1 l ,	53
+	-24
+1 l +	23
+1 l ,	72
+1 l -	16
 1 l .	38
-1 l and	74
-1 l another	-127
-1 l at	74
-1 l bath	-66
-1 l be	25
-1 l bottom	-47
-1 l bring	79
-1 l but	-65
-1 l buy	81
-1 l every	-114
-1 l from	32
-1 l get	140
-1 l got	67
-1 l in	47
-1 l it	28
-1 l it's	-20
-1 l last	-141
-1 l left	-30
-1 l me	75
-1 l need	52
-1 l new	-102
-1 l no	-47
-1 l of	41
-1 l old	-89
-1 l on	-16
-1 l only	33
-1 l order	29
-1 l other	-126
-1 l put	67
-1 l right	-70
-1 l second	-51
-1 l short	70
-1 l so	16
-1 l square	-61
-1 l that	-151
-1 l that's	-42
-1 l the	-245
-1 l there's	70
-1 l third	-25
-1 l this	-70
-1 l which	-16
-1 l with	-16
-1 l. #	51
-1 l. ,	53
-1 l. -ing	-73
+1 l and	65
+1 l another	-105
+1 l at	34
+1 l back	-15
+1 l bath	-56
+1 l be	20
+1 l bottom	-45
+1 l bought	67
+1 l bring	55
+1 l but	-42
+1 l buy	64
+1 l by	51
+1 l cut	-26
+1 l each	-47
+1 l every	-96
+1 l get	107
+1 l good	-31
+1 l got	66
+1 l grab	41
+1 l had	28
+1 l hall	48
+1 l have	28
+1 l in	33
+1 l inch	64
+1 l is	-47
+1 l it	17
+1 l just	80
+1 l last	-101
+1 l left	-48
+1 l long	-16
+1 l longer	-16
+1 l me	44
+1 l nd	-35
+1 l need	53
+1 l new	-98
+1 l no	-29
+1 l old	-69
+1 l only	26
+1 l order	55
+1 l other	-108
+1 l pick	-63
+1 l plus	53
+1 l put	54
+1 l red	43
+1 l right	-46
+1 l second	-39
+1 l short	69
+1 l so	21
+1 l square	-46
+1 l take	-29
+1 l that	-117
+1 l that's	-18
+1 l the	-186
+1 l there's	44
+1 l this	-45
+1 l to	-54
+1 l type	-35
+1 l up	24
+1 l used	22
+1 l want	55
+1 l was	39
+1 l wrong	-28
+1 l. +	23
+1 l. ,	72
+1 l. -	16
+1 l. -ing	-65
+1 l. -s	-45
 1 l. .	38
-1 l. /	-38
-1 l. word	-57
-1 letter _	73
-1 parts	100
-1 r 	29
+1 l. /	-24
+1 l. word	-36
+1 parts	99
+1 r 	20
 1 r 
-	22
-1 r )	-15
-1 r ,	-18
-1 r -	-54
-1 r 1	23
-1 r and	-26
-1 r at	-39
-1 r before	-42
-1 r behind	40
-1 r bracket	41
-1 r by	35
-1 r can	28
-1 r door	42
-1 r end	-51
-1 r from	-46
-1 r hand	-77
-1 r has	-64
-1 r he	-19
-1 r i	-46
-1 r is	-131
-1 r it's	-19
-1 r left	-42
-1 r new	69
-1 r nine	48
-1 r of	-241
-1 r off	30
-1 r on	-45
-1 r out	-29
-1 r over	-23
-1 r panel	-92
-1 r side	-23
-1 r so	-57
-1 r spare	31
+	18
+1 r )	-26
+1 r -	-35
+1 r .	-49
+1 r 3	35
+1 r 4	17
+1 r :	-19
+1 r at	-27
+1 r b	16
+1 r before	-34
+1 r behind	16
+1 r belt	-20
+1 r bracket	40
+1 r cracked	62
+1 r door	32
+1 r down	-34
+1 r eight	20
+1 r end	-33
+1 r five	-21
+1 r for	53
+1 r from	-17
+1 r gasket	24
+1 r get	-26
+1 r goes	-26
+1 r hand	-43
+1 r has	-38
+1 r head	26
+1 r here	36
+1 r i	-25
+1 r is	-32
+1 r it's	-18
+1 r kitchen	27
+1 r leg	-32
+1 r missing	31
+1 r new	50
+1 r nine	23
+1 r of	-224
+1 r off	23
+1 r old	23
+1 r on	-22
+1 r out	-22
+1 r over	-17
+1 r panel	-61
+1 r reads	-20
+1 r reducer	32
+1 r ring	35
+1 r rod	-17
+1 r seven	19
+1 r shelf	-38
+1 r side	-24
+1 r so	-45
+1 r spare	24
+1 r the	18
 1 r they	-22
-1 r thing	-45
-1 r to	-59
-1 r tomorrow	25
-1 r two	-51
-1 r was	-25
-1 r way	-31
-1 r with	-72
-1 r. #	29
-1 r. 's	-27
-1 r. )	-15
-1 r. ,	-18
-1 r. -	-54
-1 r. -ing	65
-1 r. -s	-95
-1 r. /	22
-1 r. 1	70
-1 r. one	50
-1 r. word	-39
-1 unit _	-25
-1 word _	28
-1 words	-53
-10 - _	-15
-12 figures 1	-17
-12 l 	15
+1 r thing	-24
+1 r time	-22
+1 r to	-65
+1 r towel	16
+1 r two	-17
+1 r up	-47
+1 r was	-29
+1 r wax	17
+1 r wednesday	36
+1 r when	19
+1 r white	19
+1 r with	-17
+1 r. #	20
+1 r. )	-26
+1 r. -	-35
+1 r. -ing	36
+1 r. -s	-86
+1 r. .	-49
+1 r. /	18
+1 r. 1	94
+1 r. :	-19
+1 r. one	21
+1 r. word	-30
+1 words	-69
+12 0figures 2	-15
+12 figures 1	-16
+12 l 	45
 12 l 
-	-33
-12 l ,	-15
-12 l -	16
-12 l .	-37
-12 l :	61
-12 l a	79
-12 l after	-42
-12 l all	111
-12 l and	44
-12 l are	15
-12 l at	-114
-12 l be	18
-12 l before	-102
-12 l between	-65
-12 l by	62
-12 l chapter	-39
-12 l circuit	-89
-12 l detail	-37
-12 l door	-67
-12 l exit	-57
-12 l flat	-62
-12 l floor	-86
-12 l for	22
-12 l four	-15
-12 l garage	89
-12 l got	79
-12 l had	68
-12 l half	-24
-12 l house	-56
-12 l hung	76
-12 l in	-42
-12 l is	-19
-12 l it	99
-12 l it's	-53
-12 l its	-46
-12 l like	-18
-12 l line	-63
-12 l lot	-28
-12 l need	76
-12 l needs	18
-12 l number	-116
-12 l number's	-25
-12 l of	39
-12 l on	-45
-12 l or	-19
-12 l page	-48
-12 l past	-89
-12 l port	-37
-12 l room	-53
-12 l route	-40
-12 l saves	-46
-12 l set	-33
-12 l sheet	-29
-12 l six	34
-12 l so	24
-12 l the	46
-12 l there's	26
-12 l to	21
-12 l tomorrow	44
-12 l unit	-80
-12 l up	57
-12 l used	77
-12 l want	25
-12 l wants	17
-12 l was	-75
-12 l with	36
-12 l x	45
-12 l. #	15
-12 l. 's	32
-12 l. ,	-15
-12 l. -	16
-12 l. -ed	66
-12 l. -ing	33
-12 l. -s	46
-12 l. .	-37
-12 l. /	-33
-12 l. 1	-15
-12 l. :	61
-12 l. Name	-55
-12 l. letter	17
-12 l. unit	-26
-12 l. word	-16
-12 parts	26
-12 r :	-49
-12 r are	19
-12 r boards	26
-12 r bucks	-70
-12 r by	123
-12 r clips	16
-12 r come	-23
-12 r dash	-23
-12 r doors	44
-12 r fifty	-55
-12 r five	30
-12 r for	47
-12 r four	-24
-12 r got	-41
-12 r hangers	39
-12 r i	42
-12 r in	-35
-12 r is	-23
-12 r k	-18
-12 r left	81
-12 r more	21
-12 r o'clock	-43
-12 r of	133
-12 r off	-64
-12 r on	-30
-12 r one	-16
-12 r over	68
-12 r sharp	-68
-12 r six	-24
-12 r so	33
-12 r studs	52
-12 r times	-33
-12 r tomorrow	-41
-12 r was	-47
-12 r with	67
-12 r x	27
+	-45
+12 l .	-17
+12 l :	57
+12 l a	24
+12 l after	-25
+12 l all	78
+12 l and	31
+12 l apartment	-21
+12 l around	-32
+12 l at	-102
+12 l back	-18
+12 l bay	-30
+12 l be	-27
+12 l before	-45
+12 l bout	45
+12 l box	-21
+12 l breaker	-34
+12 l bring	16
+12 l buy	22
+12 l by	26
+12 l cat	-16
+12 l channel	-29
+12 l circuit	-72
+12 l cut	26
+12 l detail	-23
+12 l door	-53
+12 l e	-22
+12 l every	48
+12 l exit	-21
+12 l fla	18
+12 l flat	-27
+12 l floor	-43
+12 l for	30
+12 l four	-20
+12 l garage	70
+12 l got	47
+12 l grab	27
+12 l had	27
+12 l has	19
+12 l house	-51
+12 l hung	59
+12 l is	25
+12 l it	76
+12 l it's	-46
+12 l its	-34
+12 l keynote	-21
+12 l last	36
+12 l least	53
+12 l leaves	54
+12 l line	-40
+12 l lot	-37
+12 l maybe	27
+12 l need	71
+12 l needs	20
+12 l not	26
+12 l number	-101
+12 l number's	-27
+12 l on	-18
+12 l ought	-37
+12 l page	-16
+12 l past	-58
+12 l port	-28
+12 l poured	27
+12 l pulling	26
+12 l put	16
+12 l ran	66
+12 l reading	-35
+12 l replaced	17
+12 l riser	-45
+12 l rm	-32
+12 l road	-19
+12 l room	15
+12 l saves	-34
+12 l sent	34
+12 l set	-21
+12 l sheet	-23
+12 l so	37
+12 l solid	-22
+12 l step	-37
+12 l take	47
+12 l the	18
+12 l through	-29
+12 l til	-31
+12 l took	33
+12 l tread	-25
+12 l truck	-27
+12 l unit	-72
+12 l up	53
+12 l us	43
+12 l used	34
+12 l we're	45
+12 l x	41
+12 l zone	-20
+12 l. #	45
+12 l. 's	28
+12 l. -ed	80
+12 l. -ing	-19
+12 l. .	-17
+12 l. /	-45
+12 l. :	57
+12 l. Name	-43
+12 l. letter	-16
+12 l. one	-31
+12 parts	44
+12 r )	-33
+12 r .	23
+12 r 1	-28
+12 r :	-53
+12 r a	17
+12 r anchors	36
+12 r angry	-34
+12 r at	29
+12 r boards	28
+12 r bucks	-26
+12 r by	69
+12 r come	-29
+12 r dash	-17
+12 r dead	35
+12 r deep	48
+12 r done	41
+12 r door	-37
+12 r doors	53
+12 r down	20
+12 r downstairs	17
+12 r drops	48
+12 r eight	-21
+12 r elbows	17
+12 r fifty	-24
+12 r for	33
+12 r forty	-19
+12 r four	-18
+12 r gets	-27
+12 r goes	-17
+12 r got	-32
+12 r hangers	28
+12 r has	-19
+12 r heads	18
+12 r hinges	17
+12 r hole	-58
+12 r i	26
+12 r instead	42
+12 r is	-32
+12 r last	-20
+12 r left	66
+12 r more	49
+12 r needs	-55
+12 r no	-43
+12 r o'clock	-33
+12 r of	60
+12 r on	24
+12 r openings	21
+12 r out	-73
+12 r outlets	15
+12 r over	31
+12 r panel	-35
+12 r pulls	19
+12 r says	-26
+12 r sharp	-38
+12 r short	46
+12 r shows	-28
+12 r so	35
+12 r studs	47
+12 r this	-18
+12 r tiles	18
+12 r till	-28
+12 r times	-45
+12 r to	-24
+12 r tomorrow	-28
+12 r total	22
+12 r wants	-25
+12 r was	-31
+12 r we	-18
+12 r when	-34
+12 r with	18
+12 r x	30
 12 r. 's	40
-12 r. -s	74
-12 r. 1	29
-12 r. :	-49
-12 r. Name	-60
-12 r. letter	29
-12 r. one	-60
-12 r. unit	44
-12 words	42
-12 words round	-44
-16 x _	31
+12 r. )	-33
+12 r. -ed	24
+12 r. -ing	24
+12 r. -s	53
+12 r. .	23
+12 r. :	-53
+12 r. Name	-39
+12 r. letter	-18
+12 r. one	-79
+12 r. unit	37
+12 words	26
+12 words round	-25
+2 l 	30
 2 l 
-	-21
-2 l +	20
-2 l -	-46
-2 l .	18
-2 l and	-25
-2 l at	-104
-2 l back	74
-2 l bath	-67
-2 l bay	-75
-2 l be	28
-2 l bed	-49
-2 l bedroom	-86
-2 l bring	69
-2 l buy	71
-2 l by	-42
-2 l cut	24
-2 l day	-45
-2 l got	-41
-2 l grade	-24
-2 l have	30
-2 l header's	68
-2 l in	-18
-2 l it	-51
-2 l maybe	111
-2 l need	94
-2 l number	-52
-2 l of	-52
-2 l on	51
-2 l order	-22
-2 l p	-21
-2 l phase	-18
-2 l so	66
-2 l t	-45
-2 l takes	-67
-2 l the	100
-2 l there's	-36
-2 l two	40
-2 l up	47
-2 l used	43
-2 l wants	25
-2 l with	51
-2 l. +	20
-2 l. -	-46
-2 l. .	18
-2 l. /	-21
-2 l. one	-36
-2 l. word	18
-2 parts	38
-2 r 	-32
-2 r )	25
-2 r -	-21
-2 r .	-21
-2 r 20	22
-2 r :	-37
-2 r a	-39
-2 r and	-37
-2 r can	-98
-2 r cents	-52
-2 r clamps	24
-2 r doors	78
-2 r eight	-67
-2 r elbows	29
-2 r had	-62
-2 r half	62
-2 r hinges	25
-2 r in	38
-2 r left	60
-2 r more	76
-2 r no	55
-2 r of	156
-2 r on	-28
-2 r one	-41
-2 r part	-73
-2 r screws	69
-2 r sides	-24
-2 r spare	24
-2 r starts	-18
-2 r the	-70
-2 r times	-38
-2 r two	61
-2 r wrongs	-44
-2 r. #	-32
-2 r. )	25
-2 r. -	-21
+	-34
+2 l (	31
+2 l +	23
+2 l -	-28
+2 l .	20
+2 l addendum	-16
+2 l another	30
+2 l at	-75
+2 l back	38
+2 l bath	-43
+2 l bay	-60
+2 l be	22
+2 l bed	-23
+2 l bedroom	-68
+2 l bought	38
+2 l bring	61
+2 l buy	45
+2 l count	-15
+2 l day	-60
+2 l drawer	-33
+2 l flat	-35
+2 l fourteen	-47
+2 l get	34
+2 l gets	29
+2 l have	38
+2 l header's	21
+2 l in	-21
+2 l it	-23
+2 l it's	42
+2 l maybe	68
+2 l need	41
+2 l needs	17
+2 l number	-51
+2 l of	-44
+2 l on	20
+2 l one	-16
+2 l other	21
+2 l press	-19
+2 l put	18
+2 l so	41
+2 l t	-24
+2 l takes	-37
+2 l the	66
+2 l then	-30
+2 l there's	-62
+2 l took	31
+2 l two	28
+2 l type	-24
+2 l up	30
+2 l used	20
+2 l wants	31
+2 l we're	16
+2 l with	28
+2 l zone	-20
+2 l. #	30
+2 l. 's	74
+2 l. (	31
+2 l. +	23
+2 l. -	-28
+2 l. .	20
+2 l. /	-34
+2 l. 1	32
+2 l. letter	-19
+2 l. one	-41
+2 l. unit	-55
+2 parts	22
+2 r ,	-16
+2 r -	-29
+2 r 3	-31
+2 r :	-49
+2 r and	-49
+2 r at	84
+2 r can	-43
+2 r cents	-30
+2 r clamps	18
+2 r couplings	23
+2 r doors	65
+2 r eight	-32
+2 r extra	21
+2 r five	37
+2 r for	20
+2 r gang	-78
+2 r guys	-63
+2 r had	-29
+2 r half	24
+2 r high	41
+2 r hinges	19
+2 r i	27
+2 r in	37
+2 r is	-35
+2 r left	53
+2 r man	-27
+2 r more	53
+2 r new	26
+2 r nil	-32
+2 r no	15
+2 r nos	16
+2 r o'clock	-29
+2 r of	105
+2 r one	-46
+2 r panel	-46
+2 r part	-56
+2 r pole	-68
+2 r screws	32
+2 r sides	-29
+2 r spare	21
+2 r supply	15
+2 r ten	20
+2 r the	-44
+2 r times	-33
+2 r to	52
+2 r tomorrow	-18
+2 r twenty	21
+2 r two	29
+2 r we	-16
+2 r window	-38
+2 r windows	40
+2 r wrongs	-36
+2 r. ,	-16
+2 r. -	-29
 2 r. -ed	-32
-2 r. .	-21
-2 r. :	-37
-2 r. one	71
-2 r. unit	-33
-2 x _	26
-20 figures 2	32
-20 l ,	73
-20 l .	-32
-20 l a	25
-20 l and	40
-20 l at	-54
-20 l be	22
-20 l by	73
-20 l circuit	-16
-20 l got	26
-20 l of	70
-20 l out	35
-20 l r	-40
-20 l reads	-37
-20 l says	47
-20 l set	58
-20 l side	84
-20 l so	47
-20 l that's	-37
-20 l the	-35
-20 l to	46
-20 l two	28
-20 l under	53
-20 l unit	-23
-20 l used	21
-20 l. 's	16
-20 l. ,	73
-20 l. -ed	-21
-20 l. -ing	64
-20 l. .	-32
-20 l. letter	-35
-20 r ,	-16
-20 r -	-30
-20 r .	64
-20 r and	33
-20 r bucks	-56
-20 r by	75
-20 r i	47
-20 r in	-15
-20 r is	49
-20 r joist	34
-20 r ninety	-38
-20 r oc	55
-20 r off	15
-20 r second	-47
-20 r studs	16
-20 r the	-24
-20 r to	123
-20 r twenty	-18
-20 r two	-81
-20 r. ,	-16
-20 r. -	-30
-20 r. -s	53
-20 r. .	64
-20 r. one	-141
-20 r. word	60
-20 words round	-26
-4 x _	19
-5 figures 1	-18
-5 l 	24
+2 r. -ly	15
+2 r. -s	16
+2 r. :	-49
+2 r. one	64
+2 r. word	16
+20 l ,	32
+20 l .	-21
+20 l a	44
+20 l all	27
+20 l and	32
+20 l at	53
+20 l counted	18
+20 l every	54
+20 l exit	-17
+20 l for	-73
+20 l got	16
+20 l has	18
+20 l house	-35
+20 l in	-42
+20 l is	59
+20 l item	-28
+20 l like	-26
+20 l lot	-26
+20 l maybe	23
+20 l me	-22
+20 l of	28
+20 l on	-18
+20 l out	20
+20 l r	-71
+20 l reads	-20
+20 l says	43
+20 l set	52
+20 l side	31
+20 l so	28
+20 l sweet	-35
+20 l that's	-32
+20 l the	-38
+20 l there's	29
+20 l two	20
+20 l under	43
+20 l used	28
+20 l was	-32
+20 l. ,	32
+20 l. -ed	-19
+20 l. -ing	57
+20 l. -s	25
+20 l. .	-21
+20 l. letter	-60
+20 l. unit	40
+20 parts	18
+20 r 	17
+20 r ,	-18
+20 r .	40
+20 r at	26
+20 r before	23
+20 r bucks	-52
+20 r by	31
+20 r centers	30
+20 r clips	21
+20 r deep	17
+20 r even	20
+20 r for	-27
+20 r hung	21
+20 r i	36
+20 r ninety	-34
+20 r ninth	-21
+20 r oc	40
+20 r risers	23
+20 r second	-43
+20 r so	28
+20 r to	38
+20 r total	20
+20 r treads	28
+20 r twelve	-22
+20 r twenty	-20
+20 r two	-42
+20 r we	20
+20 r. #	17
+20 r. 's	22
+20 r. ,	-18
+20 r. -s	39
+20 r. .	40
+20 r. Name	-16
+20 r. one	-110
+20 r. word	54
+5 l 	42
 5 l 
-	-23
-5 l ,	97
-5 l -	31
-5 l .	51
-5 l :	16
-5 l a	-21
-5 l after	-68
-5 l and	34
-5 l apartment	-19
-5 l at	-147
-5 l be	48
-5 l bring	35
-5 l by	-40
-5 l channel	-41
-5 l day	-56
-5 l dock	-58
-5 l flat	-65
-5 l get	76
-5 l got	63
+	-61
+5 l ,	68
+5 l :	20
+5 l a	-32
+5 l about	-61
+5 l after	-32
+5 l and	21
+5 l another	43
+5 l at	-71
+5 l bath	-24
+5 l bay	-45
+5 l be	50
+5 l bed	-45
+5 l bedroom	-17
+5 l bring	25
+5 l by	-61
+5 l code	-45
+5 l cut	20
+5 l day	-58
+5 l dock	-25
+5 l door	-40
+5 l five	-18
+5 l flat	-48
+5 l for	39
+5 l found	25
+5 l get	43
+5 l gets	24
+5 l got	31
 5 l has	43
-5 l have	91
-5 l it	-26
-5 l level	-61
-5 l loop	-48
-5 l me	59
-5 l need	18
-5 l needs	32
-5 l not	84
-5 l note	-46
-5 l number	-72
-5 l of	-66
-5 l only	69
-5 l over	98
-5 l put	81
-5 l room	-55
-5 l shelf	-42
-5 l short	111
-5 l so	32
-5 l switch	-51
-5 l take	19
-5 l ten	-34
-5 l that's	24
-5 l there's	-25
-5 l till	-56
-5 l two	-27
-5 l unit	-61
-5 l up	62
-5 l used	52
-5 l x	34
-5 l zone	-44
-5 l. 's	-59
-5 l. ,	97
-5 l. -	31
-5 l. -ed	52
-5 l. -s	71
-5 l. .	51
-5 l. /	-23
-5 l. 1	29
-5 l. :	16
-5 l. Name	-41
-5 l. letter	-32
-5 l. one	-26
-5 l. unit	-37
-5 r 	-19
-5 r )	-38
-5 r -	-53
-5 r 2	49
-5 r a	-25
-5 r and	69
-5 r are	31
+5 l have	29
+5 l in	17
+5 l it's	-20
+5 l kitchen	42
+5 l lane	-28
+5 l last	28
+5 l leaves	24
+5 l left	41
+5 l level	-44
+5 l loop	-43
+5 l me	36
+5 l mode	-48
+5 l need	25
+5 l no	-19
+5 l not	51
+5 l number	-47
+5 l only	39
+5 l order	-39
+5 l other	78
+5 l out	70
+5 l over	66
+5 l paid	-18
+5 l put	17
+5 l replaced	28
+5 l rev	-21
+5 l room	-58
+5 l says	29
+5 l shelf	-30
+5 l short	43
+5 l so	28
+5 l strike	-19
+5 l switch	-33
+5 l that	35
+5 l that's	23
+5 l the	-37
+5 l till	-29
+5 l to	24
+5 l took	-16
+5 l truck	-21
+5 l two	-18
+5 l unit	-51
+5 l up	24
+5 l us	46
+5 l use	21
+5 l used	33
+5 l wall	32
+5 l want	20
+5 l was	56
+5 l zone	-58
+5 l. #	36
+5 l. 's	-27
+5 l. ,	68
+5 l. -ed	29
+5 l. -s	76
+5 l. /	-63
+5 l. :	20
+5 l. Name	-53
+5 l. one	-54
+5 l. unit	-53
+5 r )	-47
+5 r -	-48
+5 r 2	32
+5 r :	-27
+5 r a	-20
+5 r aa	31
+5 r amigos	-46
+5 r and	23
+5 r are	23
+5 r at	27
 5 r baths	33
-5 r by	-59
-5 r eight	20
-5 r finish	-19
-5 r for	35
-5 r has	-31
-5 r hinges	34
-5 r in	68
-5 r is	-85
-5 r layers	65
-5 r left	88
-5 r more	78
-5 r new	24
-5 r of	137
-5 r on	30
-5 r outlets	69
-5 r per	62
-5 r post	41
-5 r shelves	25
-5 r spaces	28
-5 r the	-82
-5 r things	-66
-5 r three	19
-5 r times	-89
-5 r to	-94
-5 r today	-54
-5 r way	-76
-5 r windows	47
-5 r x	63
-5 r. #	-17
-5 r. 's	-49
-5 r. )	-38
-5 r. -	-53
-5 r. -ed	22
-5 r. -s	29
-5 r. 1	31
-5 r. one	-25
-5 r. unit	44
-5 words	16
-555 - _	-32
-555 _. word	-16
-6 and _	-48
-60 l $	-49
+5 r batts	-37
+5 r blinds	21
+5 r brackets	41
+5 r bulbs	27
+5 r business	-44
+5 r but	48
+5 r by	-36
+5 r came	-26
+5 r closets	36
+5 r dead	18
+5 r digits	-33
+5 r doors	-29
+5 r five	-15
+5 r for	37
+5 r four	-48
+5 r guys	-42
+5 r had	-23
+5 r has	-21
+5 r hinges	27
+5 r hole	-41
+5 r hooks	39
+5 r in	48
+5 r is	-73
+5 r layers	40
+5 r left	48
+5 r lights	25
+5 r more	69
+5 r nail	32
+5 r o'clock	-60
+5 r of	117
+5 r on	-25
+5 r outlets	43
+5 r per	50
+5 r screens	53
+5 r should	28
+5 r spaces	26
+5 r stars	-60
+5 r still	57
+5 r the	-72
+5 r things	-53
+5 r three	15
+5 r tile	44
+5 r times	-79
+5 r today	-28
+5 r tomorrow	-50
+5 r treads	16
+5 r tripped	-24
+5 r way	-72
+5 r went	30
+5 r windows	25
+5 r x	35
+5 r. 's	-24
+5 r. )	-47
+5 r. -	-48
+5 r. -ed	23
+5 r. -s	35
+5 r. :	-27
+5 r. n't	-44
+5 r. one	-33
+5 r. word	17
+60 l \$	-34
 60 l ,	-17
-60 l -	-60
-60 l .	53
-60 l :	21
-60 l a	45
-60 l about	36
-60 l at	134
-60 l be	-20
-60 l by	92
-60 l catch	-36
-60 l cut	33
-60 l eleven	-44
-60 l for	46
-60 l from	97
-60 l have	26
-60 l he's	-73
-60 l house	67
-60 l in	-80
-60 l is	86
-60 l it	-23
-60 l it's	-48
-60 l lot	-23
-60 l need	35
-60 l not	52
-60 l number	-85
-60 l point	27
-60 l says	47
-60 l so	54
-60 l the	32
-60 l to	22
-60 l twelve	-47
-60 l wall	37
-60 l wants	75
-60 l x	54
-60 l. $	-49
-60 l. 's	34
+60 l -	-55
+60 l a	38
+60 l about	20
+60 l around	65
+60 l at	92
+60 l breaker	-28
+60 l by	44
+60 l catch	-22
+60 l cut	30
+60 l eleven	-18
+60 l error	-37
+60 l from	44
+60 l he's	-67
+60 l house	73
+60 l in	-66
+60 l is	72
+60 l it	-31
+60 l lot	-30
+60 l maybe	-34
+60 l me	-27
+60 l need	24
+60 l needs	28
+60 l net	-45
+60 l not	49
+60 l number	-75
+60 l of	-31
+60 l ordered	23
+60 l po	-19
+60 l said	-19
+60 l say	34
+60 l says	42
+60 l side	26
+60 l so	18
+60 l through	36
+60 l to	47
+60 l wall	16
+60 l wants	52
+60 l was	27
+60 l x	42
+60 l. \$	-34
+60 l. 's	72
 60 l. ,	-17
-60 l. -	-60
-60 l. -ed	43
-60 l. -ing	65
-60 l. -ly	55
-60 l. -s	-37
-60 l. .	53
-60 l. :	21
-60 l. letter	21
-60 l. one	-74
-60 l. unit	34
-60 l. word	63
-60 r 	39
-60 r ,	-31
-60 r -	24
-60 r .	18
-60 r at	17
-60 r boards	33
-60 r bucks	-60
-60 r by	-39
-60 r dollars	-87
-60 r down	132
-60 r fifty	-45
-60 r flat	28
-60 r not	39
-60 r of	-44
-60 r off	57
-60 r on	-109
-60 r or	-100
-60 r seven	-33
-60 r so	42
-60 r that	-57
-60 r they	37
-60 r thick	53
-60 r wide	55
+60 l. -	-55
+60 l. -ed	-16
+60 l. -ing	41
+60 l. -ly	26
+60 l. 1	-25
+60 l. one	-52
+60 l. unit	35
+60 l. word	42
+60 r ,	-19
+60 r .	44
+60 r all	43
+60 r at	52
+60 r blocks	29
+60 r boards	15
+60 r brick	22
+60 r bucks	-48
+60 r card	-16
+60 r dollars	-48
+60 r down	63
+60 r fifty	-37
+60 r flat	18
+60 r for	-23
+60 r from	-37
+60 r high	37
+60 r i	18
+60 r if	-29
+60 r linear	46
+60 r miles	-47
+60 r not	41
+60 r oc	20
+60 r of	-18
+60 r off	29
+60 r on	-40
+60 r or	-53
+60 r pavers	33
+60 r so	43
+60 r that	-26
+60 r the	-16
+60 r then	18
+60 r they	21
+60 r thick	29
+60 r to	-21
+60 r up	32
+60 r wide	37
 60 r x	24
-60 r. #	40
-60 r. 's	40
-60 r. ,	-31
-60 r. -	24
-60 r. -s	-16
-60 r. .	18
-60 r. /	23
-60 r. Name	-31
-60 r. letter	61
-60 r. one	-52
-60 r. word	30
-60 words	22
-9 _. 1	-50
-99 figures 2	34
-99 l 	-55
-99 l $	-42
-99 l an	-72
-99 l and	22
-99 l be	40
-99 l by	21
-99 l is	50
-99 l it's	49
-99 l of	-101
-99 l return	43
-99 l was	95
-99 l. #	-55
-99 l. $	-42
-99 l. 's	65
-99 l. one	-62
-99 l. unit	-16
-99 l. word	26
-99 parts	23
-99 r 	-19
-99 r ,	55
-99 r .	-21
-99 r and	33
-99 r bucks	-68
-99 r by	28
-99 r in	67
-99 r is	-62
-99 r on	69
-99 r or	50
-99 r so	54
-99 r to	-53
-99 r. #	-19
-99 r. ,	55
-99 r. -s	-68
-99 r. .	-21
-99 r. one	-20
-99 r. unit	20
-99 r. word	41
-99 words	30
-99 words round	-30
-999 0figures 4	-71
-999 l $	-42
-999 l ,	-38
-999 l .	49
-999 l 555	-24
-999 l a	-115
-999 l about	77
-999 l and	56
-999 l are	18
-999 l at	49
-999 l by	-43
-999 l extension	-33
-999 l got	67
-999 l is	113
-999 l local	-31
-999 l me	-23
-999 l need	22
-999 l not	31
-999 l oh	-20
-999 l on	-17
-999 l out	85
+60 r. 's	16
+60 r. ,	-19
+60 r. .	44
+60 r. /	42
+60 r. 1	-20
+60 r. letter	36
+60 r. one	-89
+60 r. unit	20
+60 r. word	45
+60 words round	19
+99 figures 2	26
+99 l 	-26
+99 l \$	-53
+99 l -	24
+99 l a	-24
+99 l an	-71
+99 l and	19
+99 l at	37
+99 l doing	-24
+99 l for	-56
+99 l from	-16
+99 l of	-33
+99 l only	24
+99 l over	-26
+99 l past	48
+99 l reads	23
+99 l return	22
+99 l says	-40
+99 l to	44
+99 l under	36
+99 l was	47
+99 l wide	21
+99 l with	-17
+99 l. #	-26
+99 l. \$	-53
+99 l. -	24
+99 l. -ly	53
+99 l. -s	-23
+99 l. one	-43
+99 l. word	38
+99 parts	-67
+99 r ,	35
+99 r -	21
+99 r and	-18
+99 r bucks	-40
+99 r by	19
+99 r five	-16
+99 r for	-29
+99 r is	-29
+99 r next	-45
+99 r now	20
+99 r or	27
+99 r out	44
+99 r so	30
+99 r to	-22
+99 r. ,	35
+99 r. -	21
+99 r. -s	-40
+99 r. one	-23
+99 words	38
+999 0figures 4	-59
+999 figures 3	18
+999 l \$	-47
+999 l ,	-23
+999 l -	-22
+999 l .	31
+999 l 555	-17
+999 l a	-72
+999 l about	54
+999 l and	70
+999 l at	28
+999 l be	35
+999 l down	-17
+999 l extension	-18
+999 l for	21
+999 l from	-41
+999 l going	40
+999 l good	-15
+999 l in	-44
+999 l is	27
+999 l it	-22
+999 l laid	36
+999 l lot	-19
+999 l no	38
+999 l on	-22
+999 l one	-19
+999 l out	33
 999 l reading	29
-999 l reads	59
-999 l rm	-65
-999 l room	-26
-999 l section	-56
-999 l suite	-36
-999 l the	-83
-999 l there	-61
-999 l to	42
-999 l two	42
-999 l wants	25
-999 l was	-47
-999 l x	-37
-999 l. $	-42
-999 l. ,	-38
-999 l. -ing	44
-999 l. -s	58
-999 l. .	49
-999 l. 1	-51
-999 l. letter	-18
-999 oh	-74
-999 parts	-28
-999 r -	-59
+999 l reads	42
+999 l rise	43
+999 l rm	-46
+999 l room	-45
+999 l section	-34
+999 l set	30
+999 l side's	34
+999 l suite	-22
+999 l temp	16
+999 l that's	37
+999 l the	-71
+999 l there	-46
+999 l to	32
+999 l two	31
+999 l was	-26
+999 l. \$	-47
+999 l. ,	-23
+999 l. -	-22
+999 l. -ing	52
+999 l. -s	87
+999 l. .	31
+999 l. 1	-46
+999 l. unit	-30
+999 oh	-33
+999 r ,	36
+999 r -	-64
+999 r .	21
 999 r 555	-33
-999 r :	-24
-999 r a	-48
-999 r across	31
-999 r and	-53
-999 r at	51
-999 r block	-21
-999 r bucks	-81
-999 r centres	44
-999 r deep	40
-999 r for	-101
-999 r high	85
-999 r i	28
-999 r if	-19
-999 r k	-46
-999 r of	83
-999 r off	60
-999 r on	45
-999 r over	-90
-999 r pickets	21
-999 r so	35
-999 r the	33
-999 r to	-30
-999 r wide	26
-999 r with	40
-999 r x	40
-999 r. -	-59
-999 r. -ing	-28
-999 r. -s	-21
-999 r. 1	-61
-999 r. :	-24
-999 r. letter	21
-999 r. one	29
-999 r. unit	-52
-999 r. word	28
-999 swallowed round	-21
-999 words	86
-999 words round	62
-9999 figures 4	-47
-9999 figures 5	-35
-9999 l 	-38
-9999 l $	-23
-9999 l -	-33
-9999 l at	142
-9999 l code	-18
-9999 l from	-85
-9999 l in	-31
-9999 l the	-67
-9999 l. #	-38
-9999 l. $	-23
-9999 l. 's	40
-9999 l. -	-33
-9999 l. unit	-47
-9999 l. word	-21
-9999 r ,	18
-9999 r and	-37
-9999 r by	24
-9999 r in	-24
-9999 r long	44
-9999 r to	74
-9999 r x	-26
-9999 r. ,	18
-9999 r. -s	-23
-9999 r. letter	-26
-9999 r. unit	-24
-9999 swallowed round	53
-9999 words	-50
-9999 words round	32
-: 
- _	-19
-: ._ of	15
-: / _	-19
-: _ -ed	24
-: _ -s	46
-: _ word	45
-: _. -ed	24
-: _. -s	46
-: _. word	45
-: head 0	46
-: head 1	36
-: head none	45
-: word _	-18
-@ head none	56
-Name ._ .	-23
-Name _ .	-23
-Name _ word	-57
-Name head none	-100
-Name word _	-30
-_ 's one	49
-_ ) word	-112
-_ , 's	40
-_ , -ed	16
-_ , -s	-21
-_ , 1	-20
-_ , one	51
-_ , unit	27
-_ - 1	-20
-_ - word	-49
-_ -ed ,	18
-_ -ed -s	61
-_ -ed .	32
-_ -ed unit	60
-_ -ed word	-24
-_ -ing #	-34
-_ -ing -s	43
-_ -ing unit	20
-_ -s #	134
-_ -s 's	-56
-_ -s ,	23
-_ -s -ing	75
-_ -s 1	-48
-_ -s letter	68
-_ -s unit	-51
-_ . #	-58
-_ . 's	59
-_ . -ed	56
-_ . -s	28
-_ . 1	42
-_ . letter	41
-_ . one	-33
-_ / 1	57
-_ 1 "	37
-_ 1 #	-41
-_ 1 -	100
-_ 1 1	-64
-_ 1 unit	69
-_ 1 word	40
-_ : 1	-72
-_ : word	-15
-_ @ 1	43
-_ Name Name	-17
-_ letter #	-77
-_ letter 1	90
-_ n't word	-78
-_ one #	-114
-_ one one	-93
-_ one unit	96
-_ unit #	26
-_ unit ,	48
-_ unit -s	24
-_ unit 1	-28
-_ unit unit	-39
-_ word #	36
-_ word 's	-17
-_ word (	-24
-_ word ,	-24
-_ word -	-36
-_ word -ed	-36
-_ word /	24
-_ word 1	99
-_ word :	-77
-_ word Name	-67
-_. 
- 1	83
-_. ) word	-112
-_. , 's	40
-_. , -ed	16
-_. , -s	-21
-_. , 1	-20
-_. , one	51
-_. , unit	27
-_. - 1	-20
-_. - word	-49
-_. . #	-58
-_. . 's	59
-_. . -ed	56
-_. . -s	28
-_. . 1	42
-_. . letter	41
-_. . one	-33
-_. 2 letter	35
-_. 20 unit	22
-_. 4 unit	-35
-_. 5 unit	22
-_. 555 1	-33
-_. : 1	-72
-_. : word	-15
-_. @ 1	43
-_. a .	-24
-_. a word	-60
-_. across word	58
-_. again #	-15
-_. alder Name	-17
-_. along word	60
-_. an unit	-87
-_. and 's	23
-_. and -ed	16
-_. and 1	-28
-_. and letter	-18
-_. and one	-25
-_. and unit	26
-_. are -ed	27
-_. are word	25
-_. at one	69
-_. at word	45
-_. baths #	33
-_. before word	30
-_. behind word	33
-_. below word	27
-_. blank -s	34
-_. block word	63
-_. boards #	18
-_. boards word	42
-_. bracket word	39
-_. brackets word	46
-_. bucks #	-113
-_. bucks word	-107
-_. but word	46
-_. by 1	37
-_. by word	68
-_. can word	-36
-_. centres ,	19
-_. cents word	-52
-_. clips #	35
-_. dash one	-32
-_. deep ,	33
-_. deep word	17
-_. do word	39
-_. dollars word	-106
-_. doors #	19
-_. doors word	59
-_. down word	-18
-_. eight one	36
-_. eight unit	-56
-_. elbows word	23
-_. end word	37
-_. even #	52
-_. extra word	46
-_. fifty one	-37
-_. fifty word	-45
-_. five one	-17
-_. five unit	-16
-_. flat word	27
-_. four word	-22
-_. from word	16
-_. goes word	-32
-_. got -ed	-30
-_. half unit	24
-_. hangers word	18
-_. has unit	-18
-_. has word	-70
-_. he's word	-24
-_. high ,	67
-_. high word	-18
-_. hinges word	58
-_. hole word	-95
-_. i word	39
-_. if word	22
-_. in 1	-28
-_. in one	-64
-_. in unit	-43
-_. in word	32
-_. is -ed	-31
-_. is unit	28
-_. is word	-119
-_. it's one	60
-_. it's word	-56
-_. joist -s	35
-_. k word	-55
-_. kinds word	-66
-_. larch Name	-29
-_. last word	-38
-_. layers word	65
-_. left .	24
-_. left unit	42
-_. leg word	-51
-_. long #	39
-_. long word	43
-_. man word	-45
-_. more #	38
-_. more -s	18
-_. more one	19
-_. more unit	44
-_. new -s	18
-_. new one	-22
-_. new word	67
-_. nine one	-26
-_. ninety one	-35
-_. nos .	65
-_. not 1	85
-_. not word	-55
-_. nothing word	-74
-_. o'clock word	-44
-_. oc ,	32
-_. oc word	28
-_. of 's	-23
-_. of 1	58
-_. of one	-34
-_. of unit	89
-_. of word	-20
-_. off word	73
-_. oh word	28
-_. old word	44
-_. on Name	-23
-_. on one	33
-_. one one	-50
-_. one word	59
-_. or word	-30
-_. out word	-25
-_. outlets word	49
-_. over word	18
-_. panel word	-96
-_. part word	-73
-_. per word	62
-_. pickets word	21
-_. says word	-35
-_. screws word	45
-_. second #	-64
-_. second word	-46
-_. seven #	-18
-_. seven word	-16
-_. sharp #	-70
-_. shelf -s	69
-_. short word	59
-_. should word	45
-_. side word	-58
-_. six one	-27
-_. so letter	48
-_. so one	-20
-_. spaces word	28
-_. spare -s	16
-_. starts word	-18
-_. studs word	27
-_. ten unit	54
-_. that -s	-50
-_. that word	-18
-_. the 's	-36
-_. then one	-19
-_. they word	19
-_. things word	-67
-_. three unit	17
-_. tile word	34
-_. times #	-43
-_. times 's	-62
-_. times word	-64
-_. to one	-100
-_. tomorrow word	-76
-_. treads #	57
-_. twenty one	-18
-_. two one	-45
-_. two unit	30
-_. under word	71
-_. up word	34
-_. used .	41
-_. wants word	-35
-_. was word	-29
-_. way word	-96
-_. ways word	-40
-_. we word	-52
-_. went unit	19
-_. when word	51
-_. wide ,	38
-_. wide word	31
-_. windows #	22
-_. wire -s	57
-_. with one	54
-_. with unit	-36
-_. wrongs n't	-44
-_. x 1	84
-a _. #	42
-a _. one	-16
-a _. word	-27
-a a	-17
-a about	-87
-a across	58
-a adds	-69
-a aff	60
-a after	-55
-a air	-29
-a alder	-54
-a all	-38
-a along	84
-a already	-20
-a also	65
-a am	-35
-a amp	-39
-a an	-41
-a anchors	30
-a and	30
-a another	-52
-a are	39
-a as	-57
-a ask	-39
-a at	-26
-a ave	-17
-a baby	-41
-a back	119
-a bad	58
-a bag	59
-a ball	34
-a balusters	-24
-a bar	96
-a bars	61
-a base	24
-a bases	-25
-a bath	90
-a bathroom	-68
-a baths	51
-a batts	-21
-a be	30
-a bearing	33
-a because	38
-a bedroom	-87
-a before	-44
-a behind	53
-a below	47
-a bent	-57
-a between	-27
-a big	43
-a bit	63
-a black	84
-a blade	63
-a blank	34
-a blinds	16
-a block	16
-a blocks	45
-a blue	-59
-a board	22
-a boards	114
-a bolt	75
-a bolts	87
-a bone	-58
-a book	-35
-a boots	-44
-a bottom	64
-a bought	52
-a box	95
-a bracket	77
-a brackets	23
-a brass	131
-a breakers	-40
-a brick	53
-a broke	-32
-a broken	73
-a brought	-16
-a bucket	44
-a bucks	-110
-a buddy	-91
-a building	-23
-a bulbs	65
-a business	-107
-a but	75
-a buzzer	-64
-a by	26
-a c	-44
-a cabinet	-46
-a cable	-61
-a can	89
-a can't	-62
-a cans	63
-a cap	96
-a carpet	-16
-a case	39
-a cedar	-29
-a ceiling	47
-a center	107
-a centers	134
-a centres	54
-a cents	-80
-a chance	-46
-a change	32
-a changed	15
-a check	27
-a circuit	60
-a clamps	78
-a client	-81
-a clips	118
-a close	-30
-a closet	42
-a coat	-95
-a coats	-28
-a code	50
-a coffee	82
-a coil	62
-a cold	52
-a color	-23
-a colour	-29
-a come	-37
-a comes	-46
-a coming	87
-a concrete	-40
-a copper	-46
-a cost	-42
-a countertop	-21
-a couplings	75
-a court	-34
-a cover	36
-a covers	-30
-a crack	-31
-a cracked	83
-a crown	-33
-a cut	-28
-a dash	-50
-a day	-63
-a days	-112
-a dead	51
-a deck	40
-a decks	67
-a deep	103
-a degrees	-31
-a dining	-29
-a does	-47
-a dollars	-127
-a don't	-77
-a done	-29
-a dont	37
-a door	26
-a door's	79
-a doors	19
-a double	42
-a doubled	18
-a down	-20
-a dozen	-115
-a drawer	-27
-a drawing	15
-a drop	46
-a drops	78
-a dryer	-28
-a duct	51
-a dumpsters	22
-a each	61
-a edge	82
-a eggshell	77
-a eighteen	29
-a eighth	16
-a eighths	-33
-a eights	36
-a eighty	-22
-a either	-86
-a elbow	46
-a elbows	84
-a eleven	-43
-a em	132
-a empty	-49
-a epoxy	-25
-a euro	-148
-a even	87
-a every	45
-a exit	-25
-a extra	35
-a face	31
-a fan	18
-a far	58
-a faucet	-26
-a fault	-34
-a feet	-51
-a fifteen	25
-a fifteens	25
-a fifty	32
-a filled	-15
-a filter	47
-a find	-80
-a finish	-43
+999 r :	-23
+999 r a	-61
+999 r across	23
+999 r already	-21
+999 r and	23
+999 r area	-42
+999 r block	-16
+999 r bucks	-30
+999 r centres	25
+999 r crew	-26
+999 r deep	23
+999 r down	-17
+999 r for	-60
+999 r going	39
+999 r high	42
+999 r i	36
+999 r if	-15
+999 r k	-39
+999 r not	26
+999 r number	-26
+999 r of	55
+999 r off	45
+999 r on	32
+999 r one	25
+999 r over	-51
+999 r pickets	18
+999 r screws	31
+999 r series	-22
+999 r so	20
+999 r two	-23
+999 r when	-19
+999 r wide	22
+999 r x	30
+999 r. 's	39
+999 r. ,	36
+999 r. -	-64
+999 r. .	21
+999 r. 1	-60
+999 r. :	-23
+999 r. letter	26
+999 r. unit	-71
+999 r. word	23
+999 swallowed round	-46
+999 words	70
+999 words round	58
+9999 figures 4	-46
+9999 figures 5	-19
+9999 l 	-25
+9999 l ,	-30
+9999 l at	96
+9999 l for	-30
+9999 l from	-40
+9999 l in	-18
+9999 l is	-21
+9999 l switch	-28
+9999 l the	-20
+9999 l. #	-25
+9999 l. 's	53
+9999 l. ,	-30
+9999 l. word	-23
+9999 r 	-16
+9999 r ,	20
+9999 r in	-22
+9999 r long	56
+9999 r the	22
+9999 r to	47
+9999 r x	-24
+9999 r. #	-18
+9999 r. ,	20
+9999 r. letter	-24
+9999 r. unit	-22
+9999 words	-26
+9999 words round	16
+: head 0	37
+: head 1	32
+: head none	41
+Name head none	-107
+a a	-34
+a aa	40
+a about	-66
+a across	29
+a adds	-52
+a aff	21
+a after	-27
+a again	-22
+a ain't	38
+a alder	-24
+a alive	-19
+a all	-28
+a along	42
+a also	41
+a am	-17
+a amigos	-46
+a an	-34
+a anchor	16
+a anchors	42
+a and	39
+a angry	-34
+a another	-40
+a anything	36
+a apart	55
+a app	-28
+a are	33
+a area	-17
+a around	16
+a as	-33
+a ask	-20
+a at	18
+a away	-52
+a b	-44
+a baby	-23
+a back	73
+a backs	-40
+a bad	33
+a bag	31
+a bags	19
+a ball	17
+a balusters	-29
+a banksia	-29
+a bar	28
+a bars	40
+a bases	-28
+a bath	42
+a bathroom	-48
+a baths	42
+a batts	-22
+a bay	-34
+a be	52
+a bead	18
+a beam	16
+a bearing	20
+a bedroom	-53
+a behind	61
+a below	28
+a bin	27
+a birch	-41
+a bit	33
+a black	69
+a blade	29
+a blades	25
+a blank	22
+a blanks	15
+a blind	-19
+a block	19
+a blocks	74
+a blue	-28
+a boards	66
+a bolt	49
+a bolts	54
+a bone	-17
+a boots	-22
+a both	24
+a bottom	39
+a bought	66
+a box	29
+a boxes	29
+a bracket	45
+a brackets	43
+a brass	77
+a brick	31
+a broke	-17
+a broken	51
+a brown	15
+a brushes	27
+a bucks	-74
+a buddy	-22
+a building	15
+a built	-42
+a bulbs	44
+a bumpers	36
+a buried	18
+a burned	33
+a bushing	28
+a business	-58
+a but	69
+a buzzer	-48
+a buzzes	-17
+a by	40
+a c	-43
+a cabinets	-23
+a cable	-34
+a calling	-32
+a came	31
+a can	66
+a can't	-40
+a cans	35
+a cap	52
+a card	-16
+a carriage	15
+a carton	-24
+a case	41
+a casing	34
+a caulk	24
+a ceiling	33
+a center	71
+a centers	62
+a centre	37
+a centres	31
+a cents	-51
+a chance	-28
+a check	18
+a chimney	48
+a chipped	72
+a chrome	-16
+a circuit	31
+a clamps	45
+a clear	22
+a client	-28
+a clips	65
+a close	-19
+a closed	54
+a closet	45
+a closets	26
+a coat	-64
+a code	58
+a coffee	41
+a coil	29
+a cold	29
+a color	-28
+a colour	-20
+a come	-33
+a comes	-36
+a coming	56
+a complete	-39
+a concrete	-28
+a contact	18
+a cord	-31
+a corner	59
+a cost	-21
+a could	-31
+a counter	-27
+a countertop	-18
+a couplings	45
+a court	-22
+a cove	20
+a cover	21
+a covers	-35
+a crack	-32
+a cracked	84
+a crew	-33
+a d	-18
+a damaged	42
+a dash	-29
+a day	-60
+a days	-72
+a dead	38
+a deal	-18
+a deck	34
+a decks	26
+a deep	102
+a degree	25
+a degrees	-24
+a delivered	19
+a den	29
+a dentists	-76
+a digits	-33
+a dimmers	18
+a dining	-16
+a disposal	-47
+a do	21
+a does	-28
+a dollar	-60
+a dollars	-68
+a don't	-32
+a done	-23
+a dont	-23
+a door's	40
+a doors	21
+a double	23
+a downstairs	17
+a dozen	-76
+a drain	17
+a drip	34
+a drips	-44
+a driveway	-30
+a drops	59
+a dryer	-30
+a dumpster	-25
+a duplex	16
+a each	52
+a east	-23
+a easy	-34
+a edge	55
+a eggshell	45
+a eighths	-22
+a eights	23
+a eighty	-27
+a either	-33
+a elbows	62
+a eleventh	-45
+a elm	-36
+a em	91
+a empty	-28
+a end	27
+a ends	61
+a enough	37
+a euro	-92
+a even	39
+a every	33
+a everybody	-78
+a except	40
+a exit	-16
+a expansion	31
+a faced	-27
+a factory	21
+a fall	30
+a falls	-27
+a family	17
+a fan	21
+a far	57
+a faucet	-50
+a fault	-20
+a fence	29
+a fifteens	17
+a fifty	18
+a filter	33
+a find	-53
+a fine	26
+a fingers	-42
+a finish	-21
 a finished	30
-a first	-21
-a five	-15
-a fix	-79
-a fixed	32
-a flapper	-59
-a flat	113
-a floor	16
-a flowing	24
-a flue	26
-a foot	74
-a footers	82
-a for	22
-a forgets	-29
-a forty	16
-a found	-45
-a fourteen	39
-a fourth	17
+a first	-24
+a fix	-53
+a fixed	-25
+a flapper	-55
+a flat	48
+a flex	-36
+a flicker	51
+a flush	-24
+a foam	-31
+a foot	59
+a footer	17
+a footers	63
+a footings	22
+a for	32
+a forget	-25
+a fours	26
 a framed	-49
-a friday	47
-a fridays	-65
-a from	31
-a front	-22
-a ft	-26
-a full	47
-a g	40
-a gal	20
-a gallon	-58
-a gang	-79
-a garage	56
-a gate	-24
-a gate's	-47
-a gave	22
-a get	-20
-a gets	-56
-a gfci	27
-a give	92
-a glass	80
-a glued	-58
-a go	19
-a goes	59
-a going	46
-a gonna	40
-a good	65
-a got	27
-a grade	69
-a grand	-24
-a grate	-67
-a green	27
-a ground	-55
-a grout	56
-a guy	-115
-a guys	-84
-a hall	81
-a hand	-56
-a handle	-129
-a hang	-45
-a hangers	113
-a happy	35
-a has	-103
-a have	47
-a he	-58
-a he'll	-24
-a he's	-48
-a head	-80
-a heads	-69
-a heater	-25
-a heavy	20
-a high	18
-a him	-91
-a hinge	35
-a his	22
-a holding	38
-a hole	-102
-a holes	47
-a homeruns	-66
-a hook	-40
-a hour	-38
-a house	75
-a hums	-80
-a hundred	29
-a hung	-26
-a i	-74
-a i've	83
-a if	-21
-a in	27
-a inch	31
-a inches	84
-a inside	-22
-a instead	55
-a into	52
-a iron	-78
-a is	-32
-a ish	-52
-a it	-40
-a it'd	-19
-a it's	-46
-a joist	28
-a joists	32
-a just	56
-a k	-72
-a key	-53
-a keys	-39
-a kind	26
-a kinds	-66
-a kit	73
-a kitchen	35
+a friday	40
+a fridays	-34
+a front	35
+a frost	-33
+a ft	-18
+a full	35
+a furnace	-41
+a g	21
+a gallon	-35
+a gang	-51
+a garage	43
+a gary	30
+a gasket	33
+a gate's	-17
+a gauge	22
+a get	-51
+a gets	-39
+a gfcis	39
+a give	63
+a glass	63
+a glue	-16
+a glued	-41
+a go	29
+a gone	-32
+a gonna	24
+a good	61
+a grade	52
+a grate	-36
+a grease	-20
+a green	21
+a grille	-72
+a grit	24
+a ground	-45
+a grout	31
+a gun	-26
+a guy	-63
+a guys	-76
+a half	37
+a hall	124
+a hand	-28
+a handle	-86
+a hanger	-20
+a hangers	93
+a hanging	22
+a happy	36
+a hardware	18
+a has	-82
+a hatch	-26
+a have	34
+a he	-62
+a he's	-71
+a head	-68
+a heavy	25
+a held	-22
+a hes	-33
+a high	47
+a him	-56
+a hinge	25
+a hire	-34
+a hit	-40
+a holding	26
+a hole	-72
+a home	-15
+a hook	-18
+a hooks	34
+a hose	16
+a hot	24
+a hour	-17
+a house	41
+a hums	-42
+a hundreds	-36
+a hung	-22
+a hydro	-41
+a i	-43
+a i'm	-27
+a i've	23
+a if	-34
+a in	18
+a inch	38
+a inches	34
+a inside	-21
+a instead	51
+a into	42
+a iron	-39
+a is	-43
+a ish	-41
+a island	-32
+a it	-43
+a it'd	-21
+a it'll	-20
+a it's	-25
+a jacks	25
+a job	-20
+a joist	19
+a just	23
+a k	-66
+a keeps	-17
+a key	-54
+a kid	-27
+a kids	-25
+a killed	-25
+a kinds	-61
+a kit	48
 a knobs	38
-a ladder	21
-a landing	42
-a larch	-29
-a last	-71
-a latch	31
-a latest	-83
-a lath	-16
-a lavs	39
-a layer	-127
-a layers	65
-a lazy	-34
-a lead	25
-a leaks	-69
-a leaning	15
-a left	44
-a leg	23
-a legs	40
-a let	-39
-a lid	68
-a lift	-96
-a light	73
-a like	-66
-a line	17
-a lintel	32
-a little	16
-a lock	-39
-a long	120
-a longer	26
-a look	-39
-a lot	-102
-a m	-22
-a make	-24
-a man	-40
-a manholes	-15
-a mate	-99
-a max	73
-a meter	87
-a mil	21
-a min	-36
-a minimum	65
-a missing	19
-a mm	20
-a monday	-50
-a more	73
-a morning	-126
-a move	103
-a moved	-99
-a must	-59
-a my	25
-a n	56
-a nails	96
-a needs	-58
-a new	40
-a new _	-39
-a newels	21
-a next	-33
-a night	-76
-a nine	-45
-a ninety	36
-a no	-16
-a nos	65
-a nothing	-56
-a now	46
-a number	29
-a nuts	67
-a o'clock	-117
-a oc	55
-a of	21
-a off	17
-a office	-41
-a oh	-29
-a ok	-39
+a label	16
+a labeled	28
+a laid	31
+a lamp	28
+a landing	17
+a laptop	-20
+a larch	-45
+a laser	56
+a last	-40
+a latest	-61
+a lath	-22
+a laundry	18
+a lavs	30
+a lay	33
+a layer	-82
+a layers	40
+a layout	17
+a lazy	-25
+a leaking	20
+a leaks	-34
+a leaves	29
+a left	42
+a leg	68
+a legs	55
+a let	-24
+a level	-28
+a lever	21
+a lid	39
+a lift	-67
+a light	36
+a lights	25
+a like	-69
+a lime	22
+a linear	46
+a lintel	19
+a live	24
+a ln	-21
+a lol	-26
+a long	113
+a longer	24
+a look	-58
+a lot	-64
+a lunch	-19
+a m10	19
+a mailbox	-22
+a make	-28
+a man	-33
+a manifold	28
+a manual	-30
+a maple	-27
+a march	-20
+a mat	-35
+a mate	-58
+a matt	39
+a max	51
+a men	-37
+a metal	-48
+a meter	44
+a middle	61
+a miles	-47
+a mill	-34
+a minimum	30
+a minute	-46
+a missing	16
+a mixing	19
+a mm	23
+a monday	-23
+a more	85
+a morning	-78
+a mosaic	27
+a move	50
+a moved	-66
+a moves	-35
+a muppet	-32
+a must	-15
+a n	25
+a nails	53
+a need	23
+a needs	-60
+a new	42
+a next	-36
+a night	-65
+a nil	-32
+a nine	-54
+a ninety	16
+a noon	-48
+a north	32
+a nos	35
+a nose	37
+a not	-32
+a nothing	-49
+a number	19
+a nuts	45
+a o'clock	-84
+a oc	57
+a oclock	-20
+a off	28
+a office	-28
+a offset	-32
+a oh	-27
 a old	47
-a on	34
-a once	-16
-a only	38
-a open	-62
-a opened	24
-a or	-21
-a order	52
-a ordered	54
-a other	-35
-a outlet	-17
-a outlets	103
-a outside	-43
-a owner	37
+a ones	19
+a opened	23
+a opening	22
+a openings	21
+a order	57
+a ordered	37
+a other	-53
+a ought	37
+a outlets	72
+a outside	-37
+a outta	-27
+a oven	15
+a own	15
+a owner	16
+a packers	-73
+a painters	-21
+a palings	19
 a pan	29
-a panel	-83
-a panels	81
-a paper	-49
-a part	-73
-a parts	23
-a pass	-29
-a past	-106
-a patch	-61
-a pavers	29
-a people	-15
-a per	74
-a permit	-31
-a pickets	37
-a pieces	52
-a piers	52
-a pine	96
-a pinned	18
-a pins	48
-a pipe	58
-a place	-33
-a plaster	84
-a plate	66
-a plugged	33
-a plumb	25
-a plumber	-43
-a plus	25
-a ply	-64
-a pm	-72
-a point	-29
-a pole	-137
-a porcelain	50
-a post	77
-a posts	26
-a potato	-110
-a pound	-33
-a power	-27
-a pressure	19
-a primed	27
-a primer	120
-a pull	38
-a pulls	84
-a punch	-56
-a quid	-81
-a quiet	-27
-a quit	-77
-a radiator	36
-a radio	-151
-a ran	34
-a read	-27
-a ready	-69
-a receps	27
-a reducer	80
-a remain	59
-a return	34
-a ring	42
-a rise	60
-a rod	24
-a rods	37
-a roller	27
-a roof	-32
-a room	54
-a rough	47
-a round	26
-a run	-21
-a rungs	48
-a s	-36
-a safe	64
-a said	-91
-a same	-33
-a sand	39
-a sash	15
-a satin	63
-a saturday	-15
-a says	-42
-a screens	24
-a screwed	67
-a screws	67
-a sealed	73
-a second	-66
-a see	-38
-a sent	23
-a seven	-18
-a seventh	-62
-a seventy	75
-a sharp	-79
-a she	54
-a she's	-45
-a sheathing	24
-a shed	72
-a sheet	-16
-a shims	38
-a short	126
-a should	18
-a show	-35
-a showed	-96
-a shower	-53
-a shows	-30
-a shut	-36
-a side	41
-a sink	95
-a site	-47
-a six	39
-a sixteen	107
-a sixty	-37
-a slab	69
-a slope	85
-a slow	-64
-a smells	-16
-a smoke	33
-a so	24
-a sockets	-27
-a some	19
-a somebody	-23
-a somewhere	-67
-a sound	-51
-a spaces	28
-a spans	16
-a spare	17
+a panel	-71
+a panels	58
+a paper	-28
+a park	-34
+a part	-56
+a parts	19
+a pass	-28
+a passed	-27
+a past	-66
+a patch	-16
+a pattern	-48
+a pavers	48
+a pendants	40
+a per	71
+a permit	-20
+a picked	18
+a pickets	21
+a pieces	17
+a piers	26
+a pinched	-24
+a pine	54
+a pinned	20
+a pins	21
+a pipe	33
+a place	-34
+a planks	17
+a plaster	33
+a plate	32
+a plates	37
+a play	-47
+a plenty	63
+a plumber	-20
+a ply	-30
+a plywood	34
+a pm	-44
+a pocket	15
+a podium	-59
+a pole	-82
+a pop	-26
+a porch	23
+a post	32
+a potato	-56
+a pound	-24
+a powder	-19
+a pressure	16
+a primer	50
+a proud	22
+a pull	19
+a pulled	-20
+a pulls	42
+a punch	-23
+a punched	-16
+a put	-25
+a quart	16
+a quid	-40
+a quiet	-22
+a quit	-34
+a rack	16
+a radiator	19
+a radio	-93
+a rafters	45
+a rain	-18
+a raise	55
+a ran	38
+a rang	-37
+a range	-45
+a ready	-52
+a rear	-24
+a receps	20
+a receptacle	29
+a receptacles	50
+a reducer	63
+a remain	22
+a replaced	-20
+a required	-21
+a reset	-17
+a ridge	22
+a ring	45
+a rise	22
+a risers	44
+a rolled	-20
+a roller	23
+a roof	-22
+a room	28
+a rotten	16
+a rubber	32
+a run	22
+a rungs	18
+a running	25
+a runs	-17
+a safe	53
+a sags	-25
+a said	-68
+a sand	22
+a satin	33
+a says	-53
+a school	-24
+a sconces	29
+a score	-28
+a scratched	18
+a screen	27
+a screens	16
+a screwed	29
+a screws	63
+a scribed	-19
+a seal	16
+a sealed	27
+a second	-67
+a send	-28
+a series	-26
+a seven	-26
+a seventeen	-22
+a seventh	-41
+a seventy	46
+a sharp	-51
+a she	42
+a she's	-52
+a shed	46
+a shelf	44
+a shift	-61
+a shims	33
+a short	93
+a shot	-44
+a should	22
+a show	-20
+a showed	-41
+a shower	-40
+a shows	-23
+a shut	-20
+a side	23
+a signed	-28
+a sill	29
+a single	21
+a sink	49
+a sister	35
+a site	31
+a sits	-22
+a six	18
+a sixes	-27
+a sixteen	73
+a sixteenths	-18
+a sixty	-19
+a skip	-21
+a slab	33
+a slabs	-16
+a slats	-54
+a slope	73
+a slow	-65
+a smells	-15
+a so	34
+a sockets	-18
+a soft	18
+a sold	-17
+a some	46
+a somebody	-16
+a something	-31
+a sorry	-26
+a sound	-17
+a south	24
+a space	32
+a spaces	26
+a spare	47
+a spares	22
+a split	-15
+a spout	25
+a spring	-51
 a square	-58
-a stacked	27
-a stainless	61
-a stair	-29
-a stairs	21
-a starts	-18
-a stays	18
-a step	-79
-a stick	45
-a sticks	-46
-a still	-40
-a stock	24
-a stone	-95
-a stop	30
-a stops	-30
-a store	42
-a story	-44
-a straight	-62
-a strapping	59
-a straps	-34
-a stroke	-45
-a stuck	-18
-a stud	48
-a studs	112
-a suction	86
-a sunday	-31
-a supplier	-35
-a supply	76
-a supposed	27
-a swap	-87
-a sweep	54
-a switch	91
-a switches	33
-a tag	-55
-a take	52
-a takes	33
-a tall	60
-a tap	82
-a tape	114
-a tees	43
-a tell	-34
-a ten	-19
-a tens	55
-a that	-28
-a that's	-46
-a them	-16
-a them's	-23
-a then	-44
-a there	39
-a there's	-39
-a thereabouts	-25
-a these	30
-a they	-54
-a they're	120
-a thick	71
-a thing	-96
-a things	-85
-a think	-33
-a third	17
-a thirteen	-25
-a thirty	26
-a this	-37
-a those	-63
-a threes	-92
-a thursday	-28
-a ticket	-16
-a tied	-47
-a tile	87
-a tiles	55
-a time	-33
-a times	-139
-a to	19
-a today	-40
-a together	-140
-a toilet	49
-a told	-36
-a too	-83
-a took	-20
-a top	48
-a total	77
-a touch	-59
-a traps	45
-a treads	63
-a treated	-44
-a trim	-19
-a trimmed	24
-a truck	42
-a tub	87
-a tube	60
-a tuesday	-32
-a turned	-50
-a twenty	55
-a twice	16
-a type	51
-a u	35
-a unit	-70
-a up	19
-a upstairs	-69
-a us	-96
-a usb	16
-a use	29
-a v	-37
-a valve	98
-a van	39
-a vent	59
-a vinyl	57
-a wafers	28
-a wall	85
-a walls	-19
-a wants	-17
-a was	-21
-a washers	47
-a waste	35
-a watch	-73
-a water	-80
-a way	-73
-a ways	-71
-a we're	25
-a wednesday	35
-a week	-66
-a went	31
-a were	28
-a whatever	-77
-a when	-18
-a where	34
-a which	75
-a while	38
-a white	25
-a whole	-47
-a wide	88
-a windows	32
-a wired	33
-a with	22
-a won't	-49
-a wood	-25
-a word	-56
-a work	-52
-a works	-90
-a wouldn't	-114
-a wrong	-28
-a wrongs	-44
-a x	73
-a yard	-86
-a yet	-72
-a you	-46
-a zero	-33
-about _. word	30
-after _. word	-41
-all _. word	39
-allow for _	83
-an _. word	-88
-and _. #	-104
-and _. -ing	72
-and _. -s	16
-and _. 1	-35
-and _. one	90
-and _. unit	96
-and _. word	73
-and a _	41
-and it's _	-81
-apartment _. word	-40
-are _. word	55
-around _. #	-20
-at _. ,	20
-at _. -	50
-at _. -s	53
-at _. one	-38
-at _. word	-26
-at least _	76
-at number _	-38
-at the _	-25
-b a	-16
-b about	59
-b above	55
-b actually	33
-b add	98
-b adhesive	84
-b after	-30
-b air	31
-b allow	94
-b already	36
-b alright	-47
-b am	-17
-b amp	112
-b amps	107
-b an	-56
-b anchors	52
-b and	26
-b another	-36
-b anything	60
-b apart	30
-b apartment	-119
-b approximately	17
-b are	89
-b as	46
-b ask	-36
-b back	-26
-b badge	-28
-b bag	47
-b bags	37
-b balusters	-28
-b bar	70
-b basement	-52
-b bases	24
-b basin	47
-b bath	-49
-b bath's	67
-b bathroom	-26
-b bay	-52
-b bearing	-73
-b beat	-97
-b because	36
-b bed	-67
-b bedroom	-115
-b been	57
-b before	-54
-b behind	54
-b below	-45
+a squeaks	30
+a st	-32
+a stainless	28
+a star	-21
+a stars	-60
+a starts	-52
+a station	16
+a step	-48
+a stick	24
+a sticks	-40
+a still	-33
+a stock	36
+a stone	-29
+a stool	-40
+a stopper	19
+a stops	-45
+a storm	-22
+a story	-24
+a straight	-45
+a strike	20
+a stroke	-25
+a stud	31
+a studs	101
+a style	23
+a suction	33
+a sunday	-57
+a supplier	-23
+a supply	37
+a swap	-38
+a sweep	41
+a switch	66
+a switches	19
+a tag	-23
+a take	31
+a takes	23
+a tall	45
+a tap	45
+a tape	50
+a tee	34
+a template	-33
+a ten	-17
+a tens	31
+a tested	-18
+a thank	-31
+a that	-23
+a their	-24
+a then	-38
+a there's	-25
+a theres	27
+a these	16
+a they	-39
+a they're	76
+a thick	74
+a thing	-76
+a things	-83
+a think	-25
+a thirty	20
+a those	-34
+a though	16
+a thousand	-48
+a through	-18
+a thumb	-26
+a thursday	-19
+a tied	-15
+a ties	-34
+a tile	40
+a tiles	50
+a times	-150
+a toe	-31
+a together	-70
+a toggles	24
+a toilet	37
+a toilets	42
+a too	-64
+a top	21
+a total	56
+a touch	-29
+a towel	33
+a traps	30
+a travelers	-21
+a tray	-15
+a tread	-52
+a treads	32
+a trees	16
+a trip	27
+a tripped	-29
+a trips	-42
+a truck	23
+a tub	40
+a tube	68
+a tuesday	-40
+a turned	-43
+a twenty	30
+a twos	40
+a type	21
+a u	-35
+a unit	-30
+a up	25
+a upper	17
+a upstairs	-27
+a us	-78
+a use	25
+a used	29
+a v	-24
+a valve	41
+a van	34
+a vanities	18
+a vanity	-28
+a vent	27
+a vents	-20
+a vinyl	38
+a volt	24
+a wafers	24
+a wall	55
+a walls	21
+a was	-28
+a washers	28
+a waste	52
+a watch	-18
+a water	-59
+a way	-81
+a ways	-61
+a wear	-16
+a wednesday	34
+a week	-43
+a weekend	23
+a wet	-30
+a whatever	-33
+a which	41
+a white	27
+a who	-25
+a whole	-16
+a wide	67
+a will	47
+a window	-36
+a windows	20
+a wiped	-28
+a wire's	42
+a wired	17
+a within	-16
+a wood	-17
+a word	-42
+a works	-52
+a worth	17
+a would	-43
+a wouldn't	-80
+a wrong	-18
+a wrongs	-36
+a x	61
+a yard	-25
+a yesterday	23
+a yet	-55
+a you	-32
+a you're	55
+a zero	-19
+a zip	-62
+b a	-28
+b about	31
+b above	36
+b absent	-67
+b ac	23
+b across	18
+b actually	15
+b add	89
+b addendum	-16
+b address	-32
+b adds	31
+b adhesive	41
+b against	27
+b air	16
+b allow	74
+b already	20
+b alright	-36
+b amp	94
+b amps	85
+b an	-46
+b anchors	30
+b and	38
+b another	-34
+b anti	31
+b any	-17
+b anything	45
+b apart	39
+b apartment	-54
+b apiece	32
+b appliance	20
+b apt	-33
+b architect	45
+b are	51
+b around	-21
+b arrived	51
+b arsenal	-27
+b as	24
+b asked	48
+b at	15
+b b	-48
+b badge	-20
+b bags	27
+b bakery	-18
+b balusters	-21
+b bar	62
+b basement	-42
+b basin	21
+b bath's	21
+b battery	-21
+b bay	-37
+b bays	-78
+b bead	24
+b beam	-26
+b bearing	-27
+b beat	-32
+b because	26
+b bed	-53
+b bedroom	-75
+b bedrooms	-25
+b been	15
+b below	-28
+b belts	26
 b bench	22
-b bent	70
-b beside	18
-b better	74
-b between	-51
-b big	-39
-b black	70
-b blade	-44
-b bldg	-30
-b blinds	15
-b block	-32
-b blood	-100
-b boards	24
-b bolt	49
-b bolted	36
-b bolts	81
-b book	20
-b boss	-44
-b both	-59
-b bottom	-69
-b bought	56
-b box	-44
-b bracket	26
-b brackets	93
-b brass	19
-b breaker	-94
-b breaker's	68
-b breakers	75
-b bring	158
-b broke	83
-b broken	-33
-b brought	116
-b bucket	-24
-b building	-45
-b burned	69
-b bus	-42
-b buy	75
-b by	28
-b cabinet	-37
-b call	-42
-b called	-46
-b calls	74
-b came	128
-b camera	-42
-b can	-16
-b can't	28
-b cans	56
-b cap	-24
-b carpet	-34
-b cat	-65
-b catch	-36
-b cats	-97
-b caulk	-24
-b cause	52
-b cbd	21
-b ceiling	30
-b cell	-91
-b center	74
-b centres	54
-b cfm	47
-b change	46
-b changed	79
-b channel	-97
-b chapter	-39
-b charged	-103
-b chimney	-52
-b church	22
-b circuit	-86
-b claim	-23
-b claim's	-22
-b class	-46
-b cleaned	55
-b clips	36
-b close	-74
-b closer	68
-b closet	26
-b coat	-35
-b code	-92
-b code's	-109
-b cold	68
-b come	-44
-b confirmation	-37
-b copper	52
-b cost	-79
-b counted	-18
-b counter	-70
-b courses	16
-b cousin	-28
-b cover	58
-b crack	35
-b cut	43
-b dash	-38
-b day	-98
-b dead	19
-b deck	19
-b deep	73
-b degrees	32
-b delivery	-28
-b detail	-91
-b did	-65
-b dining	-37
-b do	-88
-b dock	-58
-b dog	-64
-b doing	-60
-b don't	-54
-b done	27
-b door	-83
-b doors	-67
-b double	56
-b down	71
-b downspouts	40
-b dozen	-102
-b drain	41
-b drawer	-86
-b drawing	55
-b drop	26
-b dropped	23
-b drove	24
-b dry	30
-b drywall	-44
-b duct	33
-b dug	25
-b e	-15
-b each	49
-b edge	51
-b egress	-54
-b eight	40
-b eighteen	77
-b eighths	100
-b eighty	-61
-b elbows	60
-b electrician	-58
-b elevator	-86
-b eleven	40
-b em	27
-b end	50
-b ends	-17
-b except	65
-b exit	-97
-b extension	-21
-b exterior	-66
-b falls	-60
-b fault	-45
-b feet	50
-b fence	27
-b fifteen	51
-b fifty	29
-b figure	76
+b bent	35
+b better	38
+b between	-31
+b big	-42
+b billed	-47
+b bin	-47
+b birdied	-52
+b bit	-15
+b black	31
+b bldg	-42
+b blew	27
+b blinds	23
+b blood	-88
+b blower	34
+b boards	48
+b bolt	16
+b bolted	22
+b bolts	53
+b booked	-49
+b boss	-48
+b both	-69
+b bought	57
+b bout	45
+b box	-33
+b boxes	30
+b boy	-20
+b bracket	30
+b brackets	52
+b break	-46
+b breaker	-42
+b breaker's	50
+b breakers	50
+b brick	16
+b bring	137
+b bringing	41
+b broke	65
+b brought	67
+b brushed	-21
+b buckets	32
+b bucks	22
+b building	-39
+b built	-28
+b bulb	34
+b bumpers	40
+b bunnings	-62
+b burned	38
+b but	34
+b buy	89
+b c	-20
+b cable	29
+b call	29
+b calls	50
+b cam	-62
+b came	64
+b camera	-35
+b can't	15
+b cans	28
+b card	32
+b carpet	-33
+b carton	34
+b case	21
+b casing	-34
+b cat	-18
+b catch	-26
+b cats	-32
+b caulk	-25
+b cause	23
+b cbd	15
+b cell	-34
+b center	48
+b centres	25
+b cfm	33
+b ch	-52
+b change	23
+b changed	56
+b channel	-64
+b chapter	-20
+b charge	-46
+b charged	-62
+b checked	-17
+b chelsea	-27
+b chimney	-38
+b circuit	-85
+b class	-40
+b cleaned	25
+b clearance	18
+b clip	15
+b clips	41
+b close	23
+b closer	40
+b closes	-50
+b co	25
+b coat	-20
+b code	-19
+b code's	-67
+b cold	37
+b collar	55
+b color	-17
+b color's	-15
+b colour	-30
+b column	-23
+b come	-28
+b coming	-16
+b company	-17
+b composite	20
+b confirmation	-19
+b control	40
+b copper	27
+b cord	16
+b corner	49
+b counter	-36
+b counter's	27
+b county	-36
+b cover	37
+b covers	15
+b crack	16
+b cracked	32
+b crane's	-27
+b crew	-16
+b crowned	53
+b cut	85
+b cutout's	20
+b cylinder	29
+b dash	-41
+b day	-91
+b days	-21
+b dead	27
+b deck	30
+b deep	29
+b degrees	26
+b den	62
+b detail	-39
+b diagonals	67
+b dialed	20
+b did	-39
+b didn't	-27
+b dining	-25
+b dip	-22
+b display	-58
+b do	-61
+b dock	-25
+b dog	-24
+b doing	-70
+b don't	-37
+b done	28
+b door	-52
+b doors	-23
+b double	-34
+b down	65
+b downspouts	19
+b downstairs	41
+b dozen	-36
+b drain	17
+b draw	38
+b drawer	-46
+b drawing	34
+b drew	-22
+b drop	36
+b dropped	18
+b drops	38
+b drove	42
+b dry	28
+b drywall	-27
+b duct	23
+b dye	-18
+b e	-25
+b each	58
+b edge	35
+b egress	-55
+b eight	27
+b eighteen	38
+b eighth	19
+b eighths	79
+b eighty	-38
+b elbows	26
+b electrician	-41
+b elevation	-25
+b elevator	-53
+b eleven	18
+b end	44
+b ends	-28
+b engine	-25
+b entry	-28
+b episode	-20
+b epoxy	-43
+b error	-49
+b exam	-32
+b except	29
+b exit	-39
+b expires	-93
+b exterior	-46
+b failed	-19
+b fall	-19
+b falls	-32
+b far	50
+b feeder	-18
+b feeder's	-28
+b feeds	-21
+b feet	37
+b fell	59
+b field	-39
+b fifteen	34
+b fifty	44
+b figure	27
 b figured	-17
-b fine	-49
-b finish	-24
-b finished	43
-b fire	18
-b first	-26
-b fix	-42
-b flashing	57
-b flat	-32
-b flight	-44
-b floor	-30
-b flue	77
-b foot	22
-b footers	50
-b footing	44
-b footing's	62
-b found	86
-b fourteen	41
-b friday	-19
-b fridge	55
-b from	-48
-b front	-79
-b ft	23
-b full	77
-b gallon	62
-b gang	28
-b gap	106
-b garage	78
-b gate	-79
-b gauged	93
-b generator	117
-b get	75
-b gets	20
+b final	-28
+b fire	21
+b fit	-50
+b fitted	-19
+b fix	-48
+b fla	18
+b flange	31
+b flashes	-78
+b flat	-54
+b flight	-57
+b flue	47
+b flush	-32
+b footers	36
+b footing	20
+b footing's	39
+b for	-17
+b formula	-23
+b forty	19
+b found	55
+b four	37
+b fourth	-50
+b frame	-41
+b framed	28
+b framing	-24
+b fridge	23
+b from	-28
+b ft	18
+b full	20
+b g	-33
+b gallon	39
+b gallons	33
+b game	-31
+b gap	50
+b garage	61
+b gas	-27
+b gasket	15
+b gaskets	22
+b gate	-46
+b gate's	-17
+b gauge	31
+b gauged	44
+b gave	24
+b generator	81
+b get	66
+b gets	52
+b getting	24
 b give	-43
-b glass	24
-b glue	106
-b glued	42
-b go	18
-b gone	57
-b good	19
-b got	73
-b gotta	32
-b grab	86
-b grade	37
-b grid	-20
-b guy	-37
-b had	71
-b half	38
-b hangers	69
-b hardware	-26
-b has	47
-b hatch	-70
-b have	90
-b he	-85
-b he'll	-65
-b he's	-155
-b head	96
-b header	31
-b header's	100
-b heat	-28
+b glass	20
+b glue	60
+b glued	17
+b go	29
+b goal	-46
+b going	-16
+b got	48
+b gr	43
+b grab	61
+b great	-18
+b green	-50
+b grid	19
+b guide	-17
+b guys	-40
+b had	34
+b half	36
+b hall	41
+b hallway	32
+b handrail's	17
+b hang	43
+b hangers	46
+b hard	33
+b hardware	-37
+b has	54
+b hatch	-36
+b have	57
+b he	-91
+b he'll	-46
+b he's	-131
+b head	54
+b header	39
+b header's	45
+b headroom's	54
+b heads	19
+b hearth	21
 b heater	15
-b her	-53
-b here	-73
-b high	-34
-b him	-94
-b hinge	21
-b hinges	-80
-b his	-142
-b holding	44
-b holes	24
-b home	-21
-b homeruns	-32
-b hood	45
-b hot	-55
-b hour	-94
-b house	-28
-b how	37
-b humidity	67
-b hundred	43
-b hung	79
-b i'd	16
-b i'll	40
-b i'm	57
-b i've	70
-b if	37
-b inch	70
-b inches	20
-b inside	71
-b inspector	-91
-b install	-25
-b insulation	-37
-b into	70
-b invoice	-87
-b island	83
-b it	24
-b item	-52
-b itself	-55
+b heater's	46
+b held	27
+b her	-41
+b here	-50
+b hes	-72
+b high	-17
+b highway	-31
+b him	-81
+b hinge	38
+b hinges	-41
+b his	-100
+b hit	-18
+b hits	30
+b hole's	16
+b holes	18
+b homeruns	-23
+b hood	35
+b hour	-58
+b hours	-31
+b how	29
+b humidity	73
+b hundred	22
+b hung	67
+b hurricane	17
+b hwy	-66
+b i'd	38
+b i'll	26
+b i'm	21
+b i've	31
+b if	40
+b im	-33
+b in	-31
+b inch	56
+b inches	16
+b inside	39
+b inspector	-35
+b install	-23
+b instead	25
+b insulation	-36
+b into	20
+b invoice	-44
+b island	58
+b it'll	36
+b item	-29
+b items	-41
+b jan	29
+b job	-44
 b joint	-17
-b joist	19
-b joists	52
-b just	169
-b k	-74
-b key	-76
-b kit	43
-b kitchen	33
-b knobs	39
-b l	79
-b l1	28
-b lady	-48
-b laid	39
-b last	58
-b lb	47
-b leafs	-32
-b least	76
-b leaves	88
-b led	81
-b left	43
-b leg	69
-b lengths	71
-b level	-92
-b lid	45
-b light	-30
-b lights	44
-b like	24
-b line	37
-b linen	27
-b lining's	39
-b lintel	29
-b list	-21
-b listen	-21
-b little	-72
-b living	-59
-b load	76
-b local	-31
-b lockbox	-59
-b loop	-46
-b loose	58
-b lost	-20
-b lot	-120
-b lounge	74
-b lumber	-59
-b lunch	-29
-b m	-42
-b make	55
-b mark	-74
-b mat	-29
-b mate	-55
-b max	63
-b maybe	97
-b measure	-103
-b medium	60
-b mesh	-25
-b meter	67
-b metre	40
-b metres	75
-b middle	-30
-b mil	-17
-b mile	-15
-b miles	-21
-b millimeter	18
-b million	-69
-b minus	-39
-b minute	-41
-b mirror	71
-b mirror's	38
-b missing	53
-b mix	26
-b mm	38
-b model	-19
-b moisture	33
-b moon	-95
-b more	42
-b mortar	43
-b mounted	60
-b mrs	-44
-b mud	-28
-b must	49
-b my	-45
-b nah	-20
-b nail	39
-b nailed	87
-b near	-70
-b need	101
-b needs	58
-b new	-21
-b next	-113
-b nice	-37
-b niche	-50
-b nine	-22
-b nineteen	-78
-b no	71
-b nobody	-100
-b none	53
-b note	-46
-b nothing	68
-b now	95
+b joists	57
+b jumper	-71
+b just	105
+b k	-38
+b kay	-17
+b keep	23
+b kept	-28
+b key	-60
+b keyed	-52
+b keynote	-21
+b kick	38
+b kid's	-23
+b kids	61
+b kind	56
+b kitchen	57
+b kits	36
+b knife	-17
+b knobs	16
+b knock	-27
+b l	29
+b l1	23
+b label	23
+b ladder	-15
+b lags	17
+b laid	54
+b lands	-29
+b lane	-28
+b lap	102
+b last	34
+b lb	40
+b least	68
+b leaves	75
+b led	35
+b left	38
+b leg	87
+b lengths	18
+b less	32
+b level	-85
+b light	-17
+b lights	50
+b line	-20
+b linen	17
+b little	-31
+b live	16
+b living	-26
+b load	28
+b lobby	34
+b local	-40
+b lock	20
+b lockbox	-26
+b log	-39
+b longer	-16
+b look	-31
+b loop	-42
+b lot	-101
+b lounge	48
+b low	45
+b lumber	-23
+b lvl	-35
+b m	-54
+b make	59
+b man	-38
+b marble	47
+b marcy	-22
+b margin's	-26
+b mark	-57
+b marker	-21
+b married	-22
+b mate	-16
+b max	40
+b maximum	43
+b maybe	41
+b measure	-41
+b measured	17
+b medallion	16
+b medium	58
+b meeting	-35
+b meter	49
+b metres	36
+b mike	-24
+b mile	-24
+b millimeter	17
+b million	-35
+b mine	-42
+b minus	32
+b minutes	-19
+b mirror	23
+b mirror's	47
+b miss	-15
+b missing	52
+b mix	-19
+b mm	43
+b mode	-48
+b moisture	44
+b moisture's	45
+b mon	-67
+b moon	-30
+b more	28
+b morning	21
+b mortar	24
+b mounted	24
+b moved	-66
+b mrs	-36
+b mud	-25
+b must	33
+b my	-81
+b nah	-16
+b nail	25
+b nailed	38
+b nails	63
+b nd	-17
+b near	-28
+b need	105
+b needs	85
+b net	-37
+b never	17
+b next	-33
+b nfpa	-20
+b niche	17
+b nine	-16
+b nineteen	-28
+b ninety	19
+b no	63
+b nobody	-43
+b none	34
+b north	48
+b not	20
+b note	-40
+b nothing	41
+b now	67
 b number	-177
-b number's	-92
-b of	52
-b off	39
+b number's	-63
+b nursery	20
+b o	17
+b odds	-21
+b of	48
+b off	-16
 b office	-29
-b oh	-28
-b ohm	34
-b ohms	58
-b oil	-63
-b ok	-23
-b okay	-78
-b old	-68
-b one	-23
-b only	83
-b open	-80
-b opening	57
-b opening's	34
-b option	-71
-b ordered	87
-b other	-16
-b out	15
-b outlet	-35
-b outlets	18
-b outside	65
-b oven	51
-b over	45
-b owes	-58
-b owner	-40
-b p	-52
-b packed	51
-b pad	-27
-b page	-108
-b paid	-96
-b paint's	-58
-b painted	-51
-b pan	-15
-b panel	22
-b panels	38
-b pantry	-18
-b paper	-89
-b part	-24
-b patch	63
-b pay	-119
-b pcs	-60
-b percent	39
-b permit	-62
-b pete	-62
-b phase	-55
-b phone	-15
-b pick	119
-b picked	-38
-b pier	-61
-b pinned	38
-b pipe	81
-b pitch	-40
-b place	-34
-b plan	-54
-b plaster	80
-b plastic	-47
-b plate	-20
-b plates	38
-b please	101
-b plot	-42
-b plug	40
-b ply	41
-b po	-76
-b point	54
-b pole	-88
-b policy	-34
-b poly	-61
-b porch	37
-b port	-28
-b post	43
-b pressure	-59
-b pressure's	98
-b primer	-19
-b psi	72
-b pu	61
-b pulled	-82
-b pulling	61
-b pulls	17
-b pump	-44
-b put	112
-b quarter	-34
-b r	-91
-b rack	-86
-b range	36
-b rapid	-51
-b rated	64
-b re	-54
-b read	76
-b reading	84
-b reads	77
-b real	31
-b ref	-50
-b rental	-75
-b replaced	33
-b return	110
-b rev	-42
-b reveal's	108
-b rfi	-31
-b rh	91
-b right	-22
-b ring	-16
-b rise	144
-b riser	-90
-b rm	-93
-b road	-66
-b rock	34
-b rod	25
-b roll	28
-b roller	26
-b rolls	-69
-b roof	-51
-b rooftop	-23
-b room	-90
-b roughed	63
-b round	-35
-b route	-47
-b row	-105
-b rtu	-84
-b run	-28
-b s	37
-b same	-68
-b sand	-80
-b sanded	-42
-b saturday	-78
-b saves	-46
-b saw	-64
-b say	21
-b says	49
-b scale	-21
-b sch	-72
-b screen	27
-b screw	27
-b screwed	61
-b screws	17
-b sealer	42
-b seat	45
-b second	23
-b section	-59
-b send	-87
-b sent	86
-b serial	-45
-b set	148
-b seventy	54
-b she	-26
-b she'll	-57
-b she's	-89
-b shear	52
-b sheet	-59
-b shelf	55
-b shellac	31
-b shelves	53
-b shim	-60
-b shop	-21
-b short	158
-b shorted	116
-b should	54
-b should've	73
-b shower	-81
-b side	46
-b silicone	18
-b sill	102
-b since	-60
-b sink	37
-b site	-99
-b sits	17
-b six	46
-b sixteen	35
-b sixteenth	-16
-b sixty	124
-b slab	56
-b smoko	-48
-b snapped	-30
-b so	37
-b soft	22
-b somebody	82
-b sorry	50
-b spacing	101
-b spec	74
-b square	24
-b stair	-68
-b stairs	-39
-b start	-92
-b stat	42
+b offset	34
+b oh	-36
+b ohms	48
+b oil	-37
+b ok	-24
+b okay	-58
+b old	-62
+b on	-23
+b only	82
+b open	-29
+b opened	21
+b opening	49
+b opening's	28
+b opens	-50
+b option	-25
+b or	-16
+b ordered	65
+b oughta	34
+b our	-22
+b outlet	-21
+b outside	30
+b oven	39
+b owes	-25
+b p	-41
+b pack	-69
+b packed	40
+b packs	67
+b pad	33
+b page	-56
+b paid	-32
+b paint	-24
+b paint's	-17
+b painted	-38
+b panel's	35
+b panels	16
+b paper	-41
+b par	-36
+b parked	-37
+b part	-29
+b passed	-31
+b patch	42
+b pay	-47
+b pcs	-48
+b percent	20
+b permit	-20
+b pete	-30
+b phase	-34
+b pick	52
+b pickets	103
+b pieces	42
+b pier	-46
+b pin	-80
+b pipe	51
+b pitch	29
+b place	-43
+b plans	54
+b plant	45
+b plaster	36
+b plastic	-24
+b plates	26
+b play	-31
+b please	67
+b plot	-44
+b plug	25
+b plumb	20
+b plus	73
+b po	-43
+b point	39
+b pole	-46
+b poly	-21
+b popped	-48
+b porch	17
+b port	-26
+b post	26
+b pour	-38
+b poured	32
+b premium	-27
+b press	-23
+b prob	-20
+b psalm	-41
+b psi	48
+b pu	26
+b pull	26
+b pulled	-54
+b pulling	55
+b pump	-17
+b pumped	48
+b put	84
+b qt	19
+b qty	62
+b quarter	-15
+b quarters	23
+b quoted	-56
+b r	-46
+b rack	-58
+b rafters	64
+b rail	26
+b rain	16
+b ramp	18
+b ran	25
+b range	39
+b rapid	-39
+b rate's	-21
+b rated	45
+b rcbo	17
+b re	-39
+b read	49
+b reading	55
+b reads	67
+b real	28
+b rebuilt	21
+b receptacles	20
+b ref	-18
+b relief	58
+b rental	-69
+b replace	77
+b replaced	20
+b report	-55
+b reset	28
+b rest	16
+b return	63
+b return's	36
+b reveal's	27
+b rfi	-25
+b rh	49
+b right	-30
+b ring	-19
+b rip	38
+b ripped	29
+b rise	64
+b riser	-57
+b rm	-76
+b road	-25
+b rock	43
+b rod	30
+b rolled	-52
+b rolls	-27
+b roof	-25
+b room	-41
+b rough	19
+b roughed	45
+b round	-27
+b route	-18
+b row	-52
+b rtu	-73
+b rubber	-25
+b running	35
+b s	19
+b sags	38
+b same	-29
+b sand	-43
+b sanded	-34
+b sash	16
+b saturday	-37
+b saves	-34
+b saw	-28
+b say	30
+b saying	35
+b says	27
+b scale	-75
+b sch	-56
+b screwed	37
+b screws	53
+b seal	-37
+b seat	38
+b sec	-38
+b second	25
+b section	-41
+b see	-38
+b send	-45
+b sent	60
+b serial's	-16
+b served	-41
+b set	121
+b sets	-41
+b setting	-34
+b seventeen	16
+b seventy	43
+b she	-57
+b she'll	-53
+b she's	-76
+b shear	19
+b shed	-49
+b sheet	-60
+b shelf	17
+b shellac	17
+b shelves	40
+b shelving	-47
+b shift	-18
+b shim	-37
+b shld	19
+b shoe	17
+b short	130
+b shorted	71
+b should	65
+b should've	64
+b shower	-37
+b shows	53
+b side	38
+b side's	36
+b sill	52
+b sill's	36
+b since	-78
+b sister	78
+b site	-49
+b six	37
+b sixteen	39
+b sixty	49
+b slab	49
+b slump	92
+b smoko	-26
+b snapped	-16
+b snow	22
+b so	39
+b sockets	20
+b sold	40
+b some	29
+b somebody	70
+b something	-27
+b sometime	-15
+b somewhere	81
+b song	-21
+b sorry	31
+b south	20
+b space	19
+b spaced	39
+b spacing	67
+b span's	21
+b spare	35
+b spec	87
+b spot	-19
+b spring's	-22
+b spurs	-37
+b square	37
+b squeak	35
+b stage	-38
+b stain	-16
+b stainless	32
+b stair	-57
+b standing	26
+b start	-25
+b starts	-19
+b stat	32
+b state	-22
 b static	41
-b static's	56
-b steps	43
-b still	28
-b stitch	-46
-b stock	33
-b stone	63
-b strike	41
-b strip	-24
-b stud	53
+b static's	33
+b station	-16
+b step	-16
+b still	33
+b stitch	-34
+b stock	40
+b stone	52
+b stops	25
+b stringer	16
+b strip	-17
+b strips	28
+b stub	52
+b stud	18
+b studio	-22
 b studs	76
-b stuff	91
-b submittal	-61
-b suite	-55
-b superheat	121
-b supply	49
-b supposed	-53
-b swap	-28
-b swapped	53
-b tag	-80
-b takes	-73
-b tank	-32
-b tell	21
-b temp	88
-b ten	-68
-b tenant	-54
-b than	71
-b that's	-30
-b their	-68
-b them	29
-b then	-45
-b there's	37
-b thermostat	71
-b they	23
-b they're	-98
-b thing	-27
-b think	-37
-b third	40
-b thirteen	126
-b thirty	-18
-b this	-86
-b those	-16
-b though	66
-b three	45
-b threshold	-43
-b thursday	-77
-b ticket	-90
-b tied	31
-b tight	52
-b til	-58
-b tile	35
-b tiles	46
-b till	-17
-b time	-37
-b times	-63
-b tip	-45
-b to	29
-b toast	71
-b today	-35
-b toilet	77
-b tomorrow	-30
-b took	63
-b top	-24
-b total	76
-b tower	31
-b trailer	-79
-b trap	53
-b tray	38
-b tread	-45
-b treads	42
-b truck	69
-b tube	69
-b tubes	28
-b tuesday	-22
-b turn	-19
-b turned	-99
-b twelve	108
-b twenty	46
-b twice	85
-b two	33
-b txt	-27
-b type	-111
-b u	-85
-b under	75
-b unit	-74
-b up	30
-b uppers	55
-b upstairs	42
-b use	17
-b used	135
-b v	-26
-b valve	119
-b van	108
-b vanity	87
-b vent	40
-b volts	46
-b w	58
-b wait	59
-b walk	-33
+b stuff	65
+b style	20
+b sub	-27
+b subcool's	26
+b subfloor's	30
+b submittal	-17
+b suite	-40
+b summer	-35
+b superheat	51
+b superheat's	47
+b supplier	23
+b supply	48
+b supply's	17
+b swap	44
+b swapped	36
+b sweet	-35
+b t	18
+b table	-100
+b tag	-54
+b takes	-41
+b tank's	-19
+b tap	46
+b tape	30
+b tel	-20
+b temp	84
+b ten	-36
+b tenant	-27
+b terms	-73
+b tested	62
+b th	-44
+b than	50
+b that'll	-16
+b that's	-22
+b their	-26
+b then	-51
+b there	-19
+b there's	31
+b thermostat	39
+b thermostat's	49
+b they'll	-26
+b they're	-65
+b think	-15
+b thinks	-42
+b thinset	26
+b thirteen	80
+b thirty	36
+b this	-49
+b though	39
+b three	30
+b throw	51
+b throwing	-36
+b thurs	-19
+b thursday	-35
+b ticket	-29
+b tied	17
+b ties	53
+b tight	26
+b til	-34
+b tile	60
+b tiles	24
+b till	-35
+b time	-31
+b times	-61
+b to	35
+b toast	36
+b today	-19
+b toilet	56
+b tomorrow	-32
+b too	18
+b took	45
+b torque	45
+b torqued	37
+b total	55
+b town	16
+b tracking	-49
+b trailer	-55
+b trap	36
+b tread	-40
+b treads	44
+b trench	21
+b trim	17
+b trimmed	46
+b tripped	-38
+b truck	30
+b truck's	-65
+b tube	62
+b tubes	24
+b tuesday	16
+b turned	-53
+b twelve	49
+b twenty	52
+b twice	28
+b two	37
+b txt	-35
+b type	-70
+b u	-80
+b under	31
+b unit	-92
+b united	-19
+b units	-35
+b up	16
+b uppers	20
+b upstairs	53
+b us	17
+b used	111
+b utility	-16
+b valve	83
+b van	72
+b vanity	45
+b vent	35
+b version	-30
+b vikings	-71
+b volt	-18
+b volts	62
+b w	18
+b wait	21
+b waiting	41
+b walk	-32
 b wall	73
-b wall's	82
-b walls	-34
-b want	78
-b wanted	86
-b wants	74
-b wardrobe	-68
-b was	-31
-b water	-23
-b way	-63
-b we	20
-b we've	22
-b wednesday	-75
-b week	-69
-b went	85
-b were	-29
-b when	61
-b where	21
-b which	19
-b white	64
-b whole	-25
-b wide	68
-b width	89
-b window	-78
-b windows	70
-b wire	15
-b with	65
-b won't	54
-b wood	-68
-b works	-29
-b worktop's	27
-b x	34
-b yard	-75
-b you	-17
-b your	-108
-b zero	-82
-b zone	-77
-back _. word	22
-back at _	-49
-back with _	86
-bare 1	-62
-bare 2	72
-bare 3	18
-bath _. word	-80
-bay _. word	-110
-be _. #	51
-be _. ,	47
-be _. word	34
-be over _	98
-be there _	-82
-bedroom _. word	-68
-between _. word	-65
-bottom _. word	-33
-bought _. word	70
-breaker's a _	68
-bring _. 1	20
-bring _. word	48
-bring me _	25
-but _. word	68
-buy _. word	89
-by _. #	33
-by _. 's	23
-by _. ,	-33
-by _. -ed	60
-by _. .	-84
-by _. unit	-46
-by _. word	37
-call it _	82
-calls for _	70
-catch _. word	-36
-cell is _	-16
-change order _	-75
-channel _. word	-41
-chapter _. word	-39
-circuit _. word	-71
-claims 2	-53
-class of _	-45
-coat _. word	-86
-code _. word	-30
-code is _	-34
-cut _. -s	54
-cut _. word	42
-cut me _	79
-dash _. #	-27
-day _. .	-41
-day _. word	-72
-detail _. word	-37
-door _. word	-59
-door is _	26
-down from _	-28
-down to _	38
-eight by _	23
-em at _	18
-every _. word	-55
-except the _	-42
-exit _. #	-68
-exit _. word	-48
-extension _. #	-33
-exterior _. #	-63
-feet of _	-36
-fifty - _	-26
-figures 1 # -s	67
-figures 1 # .	-111
-figures 1 # word	40
-figures 1 ( word	48
-figures 1 + word	33
-figures 1 , -s	75
-figures 1 , 1	28
-figures 1 - #	-31
-figures 1 -ed word	72
-figures 1 -s -s	32
-figures 1 -s .	53
-figures 1 . )	-54
-figures 1 . word	25
-figures 1 / .	-78
-figures 1 1 1	-71
-figures 1 : -ed	23
-figures 1 : -s	34
-figures 1 : word	52
-figures 1 l. #	26
-figures 1 l. +	39
-figures 1 l. ,	68
-figures 1 l. -ed	45
-figures 1 l. -ing	22
-figures 1 l. -s	47
-figures 1 l. .	-20
-figures 1 l. /	-59
-figures 1 l. 1	-26
-figures 1 l. :	61
-figures 1 l. Name	-73
-figures 1 l. letter	66
-figures 1 letter word	21
-figures 1 r. #	-36
-figures 1 r. )	-58
-figures 1 r. -	-34
-figures 1 r. -ed	45
-figures 1 r. -s	89
-figures 1 r. :	-67
-figures 1 r. word	23
-figures 1 unit .	-31
-figures 1 unit letter	31
-figures 1 word #	-27
-figures 1 word )	33
-figures 1 word ,	-21
-figures 1 word -ing	-22
-figures 1 word -s	44
-figures 1 word .	53
-figures 1 word /	40
-figures 1 word 1	26
-figures 1 word :	-32
-figures 1 word letter	-57
-figures 1 word unit	-21
-figures 2 # -s	66
-figures 2 # letter	15
-figures 2 # word	-34
-figures 2 $ .	-22
-figures 2 , -s	53
-figures 2 , word	21
-figures 2 -ed word	47
-figures 2 -s ,	34
-figures 2 -s word	32
-figures 2 . -s	-19
-figures 2 : word	31
-figures 2 l. #	19
-figures 2 l. $	-60
-figures 2 l. ,	-21
-figures 2 l. -ed	52
-figures 2 l. -ing	43
-figures 2 l. -ly	55
-figures 2 l. -s	72
-figures 2 l. .	-27
-figures 2 l. /	-59
-figures 2 l. :	69
-figures 2 l. Name	-49
-figures 2 l. letter	91
-figures 2 l. one	-26
-figures 2 l. unit	22
-figures 2 letter #	49
-figures 2 letter word	37
-figures 2 one -	-26
-figures 2 r. #	-22
-figures 2 r. ,	17
-figures 2 r. -s	18
-figures 2 r. .	38
-figures 2 r. :	-37
-figures 2 r. letter	41
-figures 2 r. unit	42
-figures 2 unit #	30
-figures 2 unit word	51
-figures 2 word #	-58
-figures 2 word ,	40
-figures 2 word -	15
-figures 2 word .	52
-figures 2 word letter	20
-figures 2 word unit	40
-figures 2 word word	-42
-figures 3 , word	73
-figures 3 1 1	-30
-figures 3 l. $	-42
-figures 3 l. ,	68
-figures 3 l. -	20
-figures 3 l. -s	37
-figures 3 l. 1	-35
-figures 3 l. unit	82
-figures 3 letter ,	25
-figures 3 r. ,	41
-figures 3 r. -	-59
-figures 3 r. -s	46
-figures 3 r. 1	-42
-figures 3 r. :	-24
-figures 3 r. letter	40
-figures 3 r. word	-21
-figures 3 word ,	26
-figures 3 word -	-46
-figures 3 word .	-17
-figures 3 word 1	-17
-figures 3 word :	-24
-figures 3 word letter	25
-figures 4 's word	35
-figures 4 l. 's	35
-figures 4 l. -	-33
-figures 4 l. unit	-31
-figures 4 l. word	-39
-figures 4 r. #	-42
-figures 4 r. letter	-26
-figures 4 r. unit	-24
-figures 4 word #	-56
-figures 4 word ,	29
-figures 4 word letter	-27
-figures 5 l. word	-61
-figures 5 r. #	-19
-figures 5 r. word	-42
-figures 5 word word	-34
-first _. word	-47
-five _. #	-28
-five by _	-21
-flat _. word	26
-floor and _	32
-foot by _	46
-for _. #	96
-for _. -s	-37
-for _. word	-66
-for the _	31
-form 0figures 4	-71
-form figures 2	29
-form figures 4	-47
-form figures 5	-70
-form oh	-74
-form parts	56
-forty by _	63
-four to _	-63
-from _. one	-17
-from _. word	18
-ft , _	18
-gate code's _	-45
-get _. #	15
-get _. .	89
-get _. word	113
-go _. #	55
-gonna be _	-61
-got _. #	71
-got _. -s	-82
-got _. unit	57
-got _. word	80
-got the _	15
-grab _. word	59
-had _. word	46
-half _. word	-29
-half past _	-86
-has _. -s	40
-has _. word	77
-have _. -s	17
-he's _. word	-82
+b wall's	36
+b wallpaper	-34
+b walnut	-49
+b want	50
+b wanted	52
+b wants	89
+b wardrobe	-54
+b was	20
+b washer	17
+b waste	21
+b water's	51
+b way	-47
+b we	45
+b we've	18
+b wednesday	-27
+b week	-33
+b went	40
+b wet	39
+b when	45
+b white	31
+b whole	-18
+b wide	57
+b width	43
+b will	22
+b window	-50
+b windows	27
+b wire	20
+b wire's	43
+b with	36
+b wo	-23
+b won't	55
+b wood	-39
+b work	-29
+b working	-18
+b works	-17
+b worn	16
+b worth	-21
+b wrong	-16
+b x	48
+b yard	-59
+b yeah	-18
+b your	-42
+b zero	-56
+b zone	-89
+bare 1	-56
+bare 2	57
+bare 3	19
+claims 1	18
+claims 2	-38
+form 0figures 2	-15
+form 0figures 4	-59
+form figures 1	17
+form figures 2	32
+form figures 3	18
+form figures 4	-46
+form figures 5	-53
+form oh	-33
+form parts	54
+form swallowed round	-43
 head 0	26
-head 1	64
-head 2	21
-head 3	61
-head at _	38
-head none	-19
-header's _. one	68
-header's two _	32
-house _. word	-84
-house is _	-23
-humidity was _	31
-hundred by _	47
-hung _. word	37
-i counted _	81
-i have _	43
-i put _	37
-i want _	19
-i'm at _	77
-i'm reading _	26
-i'm short _	15
-i've got _	41
-in , _	-37
-in _. #	-60
-in _. ,	-64
-in _. -s	-43
-in _. word	-26
-in and _	44
-in at _	100
-in bed _	-72
-in rm _	-62
-in the _	-44
-inch and _	-28
-instead of _	42
-is _. #	-26
-is _. ,	36
-is _. -	17
-is _. .	19
-is _. 1	-17
-is _. one	-88
-is _. unit	-37
-is _. word	154
-is a _	54
-it _. #	104
-it _. -s	-63
-it _. word	53
-it at _	22
-it needs _	33
-it to _	90
-it was _	-59
-it's _. #	35
-it's _. unit	-59
-it's _. word	-25
-it's a _	-56
-it's lot _	-15
-its _. word	-46
-just _. #	143
-l1 	21
+head 1	84
+head 2	23
+head 3	52
+head none	-27
+l of cars	-60
+l of clock	-113
+l of kin	-23
+l of media	21
+l of money	-44
+l of papers	-37
+l of past	32
+l of phones	-71
+l of roads	-110
+l of school	-40
+l of sport	-78
+l1 	37
 l1 
-	-68
-l1 $	-106
-l1 +	75
-l1 ,	27
-l1 -	-37
-l1 .	16
-l1 4	29
-l1 555	-24
-l1 9	-50
-l1 :	76
-l1 @	60
-l1 about	42
-l1 add	59
-l1 after	-91
-l1 all	88
-l1 an	-88
-l1 and	98
-l1 another	-23
-l1 apartment	-95
-l1 are	89
-l1 at	18
-l1 bath	-124
-l1 bay	-118
-l1 be	78
-l1 bed	-105
-l1 bedroom	-99
-l1 before	-102
-l1 between	-65
-l1 big	-28
-l1 bottom	-47
-l1 bought	97
-l1 breaker	-64
-l1 bring	129
-l1 building	-64
-l1 bus	-42
-l1 but	-18
-l1 buy	129
-l1 cat	-72
-l1 catch	-36
-l1 channel	-59
-l1 chapter	-39
-l1 circuit	-98
-l1 coat	-86
-l1 code	-88
-l1 code's	-82
-l1 counted	87
-l1 cut	106
+	-121
+l1 #	-31
+l1 \$	-110
+l1 (	27
+l1 +	61
+l1 ,	43
+l1 -	-52
+l1 .	24
+l1 /	15
+l1 1	-16
+l1 3	-17
+l1 555	-17
+l1 9	-23
+l1 :	78
+l1 @	18
+l1 about	32
+l1 above	17
+l1 add	63
+l1 addendum	-16
+l1 adds	31
+l1 after	-52
+l1 all	69
+l1 an	-83
+l1 and	91
+l1 another	-30
+l1 apartment	-29
+l1 apt	-33
+l1 are	28
+l1 at	34
+l1 b	-19
+l1 bath	-85
+l1 bay	-101
+l1 be	62
+l1 bed	-63
+l1 bedroom	-85
+l1 before	-45
+l1 better	19
+l1 big	-31
+l1 bldg	-49
+l1 bottom	-45
+l1 bought	88
+l1 bout	45
+l1 box	-24
+l1 bracket	35
+l1 breaker	-66
+l1 bring	120
+l1 broke	-16
+l1 building	-44
+l1 but	22
+l1 buy	105
+l1 by	34
+l1 called	-18
+l1 came	22
+l1 case	19
+l1 cat	-23
+l1 catch	-22
+l1 ch	-52
+l1 change	25
+l1 channel	-38
+l1 chapter	-20
+l1 circuit	-86
+l1 class	-19
+l1 closet	40
+l1 coat	-42
+l1 code	-78
+l1 code's	-55
+l1 count	-27
+l1 counted	29
+l1 cracked	27
+l1 cut	70
+l1 d	-22
 l1 dash	-29
-l1 day	-102
-l1 deep	-15
-l1 detail	-37
-l1 do	-25
-l1 dock	-58
-l1 door	-84
-l1 down	103
-l1 eight	-18
-l1 eleven	-51
-l1 every	-42
-l1 exit	-103
-l1 extension	-35
-l1 exterior	-63
-l1 first	-47
-l1 five	-35
-l1 flat	-16
-l1 floor	-89
-l1 for	-16
-l1 found	105
-l1 four	-25
-l1 fourteen	-72
-l1 from	-22
-l1 full	78
-l1 garage	86
-l1 get	157
-l1 go	55
-l1 good	-32
-l1 got	105
-l1 grab	86
-l1 grade	-29
-l1 had	131
-l1 half	-36
-l1 has	95
-l1 have	84
-l1 he's	-92
-l1 header's	68
-l1 him	-46
-l1 house	-38
-l1 hung	58
-l1 in	-75
-l1 invoice	-75
-l1 is	42
-l1 it	45
-l1 it's	-38
-l1 its	20
-l1 job	-30
-l1 just	160
-l1 least	76
-l1 leaves	79
-l1 left	58
-l1 leg	-67
-l1 level	-82
-l1 like	23
-l1 line	-63
-l1 local	-31
-l1 long	-24
-l1 loop	-48
-l1 lot	-87
-l1 mate	-51
-l1 maybe	151
-l1 me	29
-l1 missing	-34
-l1 need	109
-l1 needs	71
-l1 new	-73
-l1 nineteen	-67
-l1 no	18
-l1 not	46
-l1 note	-46
-l1 now	109
-l1 number	-206
-l1 number's	-76
-l1 of	-22
-l1 oh	-31
-l1 old	-90
-l1 on	-34
-l1 one	-60
-l1 only	82
-l1 opening	33
-l1 or	-43
-l1 order	-21
-l1 ordered	45
-l1 out	88
-l1 over	27
-l1 p	-30
-l1 page	-56
-l1 past	23
+l1 day	-105
+l1 detail	-31
+l1 dock	-25
+l1 doing	-38
+l1 done	30
+l1 door	-71
+l1 double	-29
+l1 down	18
+l1 drawer	-33
+l1 drove	45
+l1 e	-22
+l1 each	-46
+l1 edge	40
+l1 eight	-15
+l1 elevator	-20
+l1 eleven	-21
+l1 error	-49
+l1 every	-24
+l1 exit	-46
+l1 extension	-19
+l1 exterior	-26
+l1 f	-26
+l1 first	-28
+l1 five	-36
+l1 fla	18
+l1 flat	-40
+l1 floor	-50
+l1 formula	-23
+l1 found	70
+l1 four	-36
+l1 fourteen	-61
+l1 framed	36
+l1 from	-31
+l1 full	43
+l1 gap	26
+l1 garage	78
+l1 get	148
+l1 gets	50
+l1 go	42
+l1 going	40
+l1 good	-43
+l1 got	104
+l1 grab	74
+l1 grade	-39
+l1 had	63
+l1 hall	65
+l1 hang	23
+l1 has	88
+l1 have	75
+l1 he's	-81
+l1 header's	21
+l1 her	-26
+l1 highway	-17
+l1 him	17
+l1 hole	-52
+l1 hung	47
+l1 in	-56
+l1 inch	64
+l1 install	-21
+l1 invoice	-38
+l1 is	50
+l1 it	41
+l1 it's	-26
+l1 item	-28
+l1 job	-37
+l1 just	90
+l1 key	-56
+l1 keynote	-21
+l1 kitchen	57
+l1 laid	36
+l1 lane	-28
+l1 last	22
+l1 least	68
+l1 leaves	68
+l1 left	50
+l1 level	-66
+l1 lift	-20
+l1 line	-51
+l1 local	-40
+l1 longer	-16
+l1 loop	-43
+l1 lot	-105
+l1 m	-45
+l1 mark	-51
+l1 marker	-21
+l1 married	-22
+l1 mate	-16
+l1 maybe	84
+l1 me	41
+l1 measures	30
+l1 meter	-15
+l1 minus	34
+l1 miss	-15
+l1 missing	-17
+l1 mode	-48
+l1 nailed	16
+l1 nd	-35
+l1 need	123
+l1 needs	79
+l1 net	-45
+l1 new	-84
+l1 nine	-20
+l1 nineteen	-25
+l1 not	45
+l1 note	-40
+l1 now	59
+l1 number	-196
+l1 number's	-57
+l1 of	-40
+l1 off	-19
+l1 oh	-29
+l1 old	-77
+l1 on	-23
+l1 one	-61
+l1 ones	32
+l1 only	69
+l1 opened	-24
+l1 option	-15
+l1 or	-27
+l1 ordered	37
+l1 ought	-37
+l1 out	91
+l1 p	-42
+l1 page	-47
+l1 paid	-19
+l1 panel's	35
 l1 phase	-18
-l1 plot	-42
-l1 point	27
-l1 port	-37
-l1 pulling	64
-l1 put	88
-l1 r	-72
-l1 rack	-41
-l1 rated	56
-l1 read	84
-l1 reading	53
-l1 reads	33
-l1 replaced	73
-l1 return	43
-l1 rfi	-31
-l1 right	-70
-l1 riser	-78
-l1 rm	-117
-l1 room	-100
-l1 route	-40
-l1 said	86
-l1 saves	-46
-l1 say	50
-l1 says	72
-l1 second	-34
-l1 section	-59
-l1 sent	53
-l1 set	93
-l1 sheet	-56
-l1 shelf	-42
-l1 short	151
-l1 since	-57
-l1 slab	17
-l1 so	128
-l1 spacing	45
-l1 square	-61
-l1 static's	49
-l1 step	-79
-l1 suite	-55
-l1 supply	20
-l1 switch	-68
-l1 t	25
-l1 take	23
-l1 takes	-77
-l1 temp	43
-l1 ten	-52
-l1 that	-129
-l1 the	-63
-l1 then	24
-l1 there	-31
-l1 thing	-50
-l1 third	-25
-l1 this	-39
-l1 three	-19
-l1 through	39
-l1 till	-110
-l1 to	70
-l1 tomorrow	64
-l1 took	73
-l1 tread	-37
-l1 truck	-49
-l1 turned	-70
-l1 twelve	-49
+l1 pick	-63
+l1 pin	-20
+l1 plant	45
+l1 plate	31
+l1 plot	-44
+l1 plus	63
+l1 po	-21
+l1 port	-28
+l1 poured	27
+l1 press	-19
+l1 pressure's	-25
+l1 primed	-16
+l1 psalm	-41
+l1 pull	52
+l1 pulling	56
+l1 put	69
+l1 quarter	56
+l1 quoted	-46
+l1 r	-62
+l1 rack	-25
+l1 ran	42
+l1 rate's	-21
+l1 rated	41
+l1 read	53
+l1 reading	36
+l1 reads	38
+l1 red	43
+l1 replaced	51
+l1 return	22
+l1 returned	21
+l1 rev	-21
+l1 rfi	-25
+l1 right	-46
+l1 rise	43
+l1 riser	-57
+l1 rm	-101
+l1 road	-20
+l1 room	-63
+l1 row	-27
+l1 rtu	-17
+l1 running	35
+l1 saves	-34
+l1 say	42
+l1 says	46
+l1 second	-28
+l1 section	-41
+l1 sent	33
+l1 set	81
+l1 she's	-39
+l1 sheet	-41
+l1 shelf	-29
+l1 short	104
+l1 shower	-31
+l1 shows	36
+l1 side's	36
+l1 since	-39
+l1 so	103
+l1 solid	-22
+l1 spacing	26
+l1 span's	21
+l1 spec	31
+l1 spurs	-37
+l1 square	-46
+l1 stage	-38
+l1 stair	-35
+l1 static's	20
+l1 station	-16
+l1 step	-55
+l1 still	73
+l1 strike	-45
+l1 suite	-28
+l1 superheat	35
+l1 swapped	18
+l1 sweet	-35
+l1 switch	-56
+l1 t	26
+l1 table	-31
+l1 take	22
+l1 takes	-45
+l1 temp	35
+l1 ten	-23
+l1 than	47
+l1 that	-76
+l1 the	-86
+l1 then	-27
+l1 there	-24
+l1 theres	16
+l1 thing	-33
+l1 this	-30
+l1 ticket	-20
+l1 til	-31
+l1 till	-62
+l1 times	28
+l1 to	60
+l1 tomorrow	28
+l1 took	40
+l1 tread	-34
+l1 treads	30
+l1 truck	-57
+l1 turned	-40
+l1 twelve	-27
 l1 two	40
-l1 type	-96
-l1 under	85
-l1 unit	-134
-l1 up	77
-l1 us	25
-l1 used	117
-l1 wall	89
-l1 want	75
-l1 wants	129
-l1 was	51
-l1 were	-84
-l1 which	-16
-l1 with	43
-l1 x	58
-l1 you	-28
-l1 zone	-79
-l1. $	-106
-l1. 's	50
-l1. +	75
-l1. ,	27
-l1. -	-37
-l1. -ed	40
-l1. -ing	38
-l1. -ly	86
-l1. -s	42
-l1. .	16
-l1. /	-62
-l1. :	76
-l1. @	60
-l1. Name	-100
-l1. letter	-22
-l1. one	-58
-l1. unit	-40
-l2 	-21
+l1 type	-67
+l1 under	80
+l1 unit	-132
+l1 up	76
+l1 us	41
+l1 use	35
+l1 used	97
+l1 vanity	43
+l1 version	-30
+l1 wall	68
+l1 wall's	58
+l1 want	51
+l1 wanted	35
+l1 wants	116
+l1 was	53
+l1 we're	60
+l1 well	36
+l1 were	-29
+l1 wide	21
+l1 with	20
+l1 wo	-23
+l1 wrong	-15
+l1 x	73
+l1 you	-22
+l1 your	-46
+l1 zone	-87
+l1 £	-52
+l1. #	32
+l1. \$	-110
+l1. 's	88
+l1. (	27
+l1. +	61
+l1. ,	43
+l1. -	-52
+l1. -ed	59
+l1. -ing	40
+l1. -ly	64
+l1. -s	60
+l1. .	24
+l1. /	-109
+l1. 1	-68
+l1. :	78
+l1. @	18
+l1. Name	-107
+l1. letter	-41
+l1. one	-113
+l1. unit	-51
+l1. £	-52
+l2 	-16
 l2 
-	32
-l2 "	32
-l2 (	55
-l2 -	26
-l2 1	-69
-l2 10	33
-l2 14	44
-l2 16	31
-l2 18	24
-l2 2	-67
-l2 24	-40
-l2 3	-19
-l2 30	-21
+	40
+l2 '	58
+l2 (	51
+l2 ,	31
+l2 -	20
+l2 1	-62
+l2 10	26
+l2 118	-25
+l2 18	17
+l2 3	-35
+l2 31	-58
+l2 34	28
 l2 36	16
-l2 4	33
-l2 5	-21
-l2 55	42
-l2 555	-32
-l2 6	-63
-l2 60	40
-l2 68	60
-l2 9	76
-l2 a	-182
-l2 allow	83
-l2 an	-75
-l2 and	-23
-l2 are	33
-l2 at	-90
-l2 back	20
-l2 badge	-18
-l2 bar	40
-l2 be	66
-l2 been	-16
-l2 book	15
+l2 400	-19
+l2 5	-17
+l2 55	16
+l2 555	-34
+l2 6	-41
+l2 60	22
+l2 600	33
+l2 68	49
+l2 7	-20
+l2 9	46
+l2 a	-146
+l2 address	-26
+l2 allow	51
+l2 alright	-17
+l2 an	-45
+l2 anything	32
+l2 are	34
+l2 asked	30
+l2 at	-97
+l2 bags	22
+l2 bar	16
+l2 basement	46
+l2 bath	28
+l2 be	50
+l2 bedroom	23
+l2 billed	-47
+l2 bolts	16
+l2 book	23
 l2 bottom	31
-l2 box	71
-l2 boxes	66
-l2 breaker's	68
-l2 by	-102
-l2 call	42
-l2 calls	70
-l2 came	16
-l2 cap	18
-l2 cell	-16
-l2 changed	29
-l2 charged	-103
-l2 class	-45
-l2 clips	-16
-l2 closer	73
-l2 closet	-40
-l2 code	-21
-l2 cracked	66
-l2 cut	100
-l2 deep	59
-l2 don't	-123
-l2 done	60
-l2 door	-52
-l2 down	28
-l2 dryer	-27
-l2 each	45
-l2 eight	40
-l2 em	39
-l2 end	30
-l2 except	-42
-l2 feet	-35
-l2 fifteen	22
-l2 fifty	-25
-l2 first	74
-l2 five	-23
-l2 floor	42
-l2 foot	72
-l2 for	-80
-l2 forty	-92
-l2 four	69
-l2 fourteen	28
-l2 friday	-60
-l2 fridge	29
-l2 from	-114
-l2 front	-76
-l2 ft	55
-l2 gate	-45
-l2 get	-65
-l2 give	-35
-l2 go	-23
-l2 gone	25
-l2 good	68
-l2 got	35
-l2 gotta	67
-l2 grab	-17
-l2 half	-58
-l2 hand	31
-l2 hardware	-83
-l2 have	58
-l2 he	-47
-l2 he's	-30
-l2 head	119
-l2 header's	32
-l2 here	-92
-l2 high	-52
-l2 him	-15
-l2 hole	45
-l2 house	-23
-l2 humidity	44
-l2 hung	48
-l2 i	107
-l2 i'd	23
-l2 i'll	45
-l2 i'm	109
-l2 i've	46
-l2 in	-55
-l2 inch	58
-l2 inches	72
-l2 inside	45
-l2 instead	42
-l2 is	37
-l2 it	36
-l2 it's	-15
-l2 job	23
-l2 joists	38
-l2 kitchen	-15
-l2 left	19
-l2 leg	102
-l2 lengths	70
-l2 level	-53
-l2 lintel	28
-l2 long	24
-l2 loose	73
-l2 main	47
-l2 make	110
-l2 max	31
-l2 mil	-78
-l2 missing	92
-l2 mm	79
-l2 more	66
-l2 need	53
-l2 nine	-44
-l2 no	-95
-l2 not	-87
-l2 now	22
-l2 number	-68
-l2 of	-107
-l2 off	-59
-l2 oh	-40
-l2 on	-34
-l2 one	-45
-l2 only	80
-l2 opening	24
-l2 or	18
-l2 out	-29
-l2 outlets	18
-l2 owes	-58
-l2 paid	-90
-l2 paint	34
-l2 permit	-48
-l2 pick	76
-l2 pipe	78
-l2 plate	-59
-l2 please	50
-l2 put	93
-l2 quarter	-56
-l2 r	-69
-l2 real	59
-l2 red	-108
-l2 room	-35
-l2 rtu	-68
-l2 say	-25
-l2 screws	20
-l2 set	32
-l2 she	-25
-l2 she's	-58
-l2 sheets	-62
-l2 shop	-35
-l2 short	62
-l2 should	54
-l2 sill	58
-l2 sixteen	40
-l2 sixty	47
-l2 spec	28
-l2 sticks	48
-l2 still	-16
-l2 studs	29
-l2 tell	39
-l2 ten	20
-l2 that	-18
-l2 that's	-64
-l2 the	-95
-l2 then	-18
-l2 there's	76
-l2 this	-70
-l2 three	87
-l2 thursday	-109
-l2 ticket	-38
-l2 tile	58
-l2 time	-46
-l2 to	-45
-l2 tomorrow	-77
-l2 twelve	57
-l2 twenty	64
-l2 two	-81
-l2 type	-83
-l2 under	24
-l2 unit	-36
-l2 up	23
-l2 wall	55
-l2 wants	-47
-l2 was	-126
-l2 we	87
-l2 we're	-19
-l2 went	77
-l2 were	86
-l2 which	47
-l2 white	41
-l2 window	-59
-l2 windows	64
-l2 with	33
-l2 you	24
-l2 zero	-91
-l2. "	32
-l2. #	-21
-l2. 's	20
-l2. (	55
-l2. -	26
-l2. -ed	29
-l2. -ing	42
-l2. -ly	-41
-l2. /	78
-l2. 1	17
-l2. Name	-20
-l2. letter	58
-l2. n't	-73
-l2. one	-26
-l3 	-40
-l3 
-	-19
-l3 "	-18
-l3 )	-21
-l3 ,	30
-l3 -	-32
-l3 .	24
-l3 1	26
-l3 10	-67
-l3 14	48
-l3 20	29
-l3 22	-23
-l3 4	20
-l3 6	18
-l3 8	45
-l3 :	30
+l2 box	27
+l2 boxes	65
+l2 breaker's	27
+l2 broke	85
+l2 built	-19
+l2 burned	36
+l2 by	-67
+l2 c	-27
+l2 call	72
+l2 calls	36
+l2 change	-51
+l2 changed	30
+l2 charged	-62
+l2 chimney	-39
+l2 class	-18
+l2 closer	33
+l2 closes	-37
+l2 code	85
+l2 column	-26
+l2 come	-17
+l2 comes	26
+l2 coming	-34
+l2 corner	29
+l2 county	-19
+l2 cracked	16
+l2 cut	70
+l2 dip	-22
+l2 dog	-35
+l2 don't	-85
+l2 done	39
+l2 door	-18
+l2 double	-39
+l2 down	30
+l2 dropped	22
+l2 dryer	-26
+l2 eight	32
+l2 eighths	20
+l2 elbows	16
+l2 em	26
+l2 epoxy	-39
+l2 except	-25
+l2 fan	-19
+l2 fault	-20
+l2 feet	-26
+l2 fifteen	15
+l2 fifty	-17
+l2 first	35
+l2 fitted	23
+l2 flue	52
+l2 flush	-21
+l2 foot	48
+l2 for	-52
+l2 forty	-42
+l2 four	53
+l2 fourth	-46
+l2 friday	-36
+l2 from	-48
+l2 ft	38
+l2 full	-48
+l2 g	-33
+l2 gate	-25
+l2 gauge	17
+l2 gave	58
+l2 get	-28
+l2 give	-27
+l2 glass	38
+l2 gone	15
+l2 good	41
+l2 gotta	30
+l2 grab	-21
+l2 grid	22
+l2 guy	41
+l2 half	-26
+l2 hand	16
+l2 hardware	-53
+l2 have	35
+l2 he	-65
+l2 he's	-33
+l2 head	66
+l2 header	32
+l2 header's	19
+l2 heads	-25
+l2 held	27
+l2 her	-59
+l2 here	-42
+l2 hes	-30
+l2 high	-32
+l2 hinges	-35
+l2 his	-27
+l2 hole	18
+l2 house	-25
+l2 humidity	55
+l2 hung	17
+l2 i	104
+l2 i'd	40
+l2 i'll	20
+l2 i'm	38
+l2 in	-49
+l2 inches	53
+l2 inside	30
+l2 instead	62
+l2 it'll	47
+l2 joists	39
+l2 k	-16
+l2 kit	35
+l2 kitchen	-28
+l2 left	29
+l2 leg	73
+l2 lengths	32
+l2 level	-30
+l2 lock	23
+l2 long	22
+l2 loose	55
+l2 low	63
+l2 main	17
+l2 make	84
+l2 max	18
+l2 maybe	-31
+l2 me	-29
+l2 meter	15
+l2 mil	-49
+l2 mile	-21
+l2 minute	-35
+l2 missing	64
+l2 mm	46
+l2 monday	34
+l2 more	37
+l2 nails	19
+l2 need	19
+l2 nineteen	-32
+l2 no	-104
+l2 north	24
+l2 not	-86
+l2 number	-31
+l2 of	-64
+l2 of cars	-68
+l2 of clock	-56
+l2 of kin	-54
+l2 of money	-102
+l2 of past	-17
+l2 of phones	45
+l2 of roads	31
+l2 of school	-65
+l2 of services	-17
+l2 of sport	-23
+l2 off	-84
+l2 office	-24
+l2 offset	34
+l2 oh	-52
+l2 ok	-27
+l2 on	-37
+l2 only	77
+l2 opening	31
+l2 out	-43
+l2 owes	-25
+l2 pack	-24
+l2 paid	-16
+l2 paint	-18
+l2 panel	-20
+l2 passed	-25
+l2 past	-17
+l2 pick	81
+l2 picked	36
+l2 pickets	84
+l2 pipe	44
+l2 plan	29
+l2 plaster	24
+l2 plate	-34
+l2 play	-25
+l2 please	19
+l2 pressure's	39
+l2 put	76
+l2 quarter	-28
+l2 r	-52
+l2 rail	37
+l2 ran	-42
+l2 real	37
+l2 red	-49
+l2 right	24
+l2 rod	21
+l2 room	-41
+l2 rough	23
+l2 round	-34
+l2 rtu	-47
+l2 sand	-26
+l2 sanded	-67
+l2 says	18
+l2 scale	-22
+l2 screws	49
+l2 see	-27
+l2 set	74
+l2 sets	-48
+l2 seven	-24
+l2 she	-49
+l2 she'll	-37
+l2 she's	-37
+l2 sheets	-21
+l2 shelf	41
+l2 short	47
+l2 shorted	66
+l2 shot	22
+l2 should	50
+l2 sill	42
+l2 six	-21
+l2 sixteen	22
+l2 sixty	20
+l2 smoko	-16
+l2 sockets	20
+l2 somewhere	65
+l2 sorry	17
+l2 space	19
+l2 spec	66
+l2 stair	-35
+l2 stairs	-37
+l2 start	17
+l2 step	18
+l2 sticks	33
+l2 still	-25
+l2 studs	53
+l2 sub	-27
+l2 swap	22
+l2 table	-55
+l2 take	-23
+l2 tape	35
+l2 temp	31
+l2 ten	-45
+l2 tested	62
+l2 that	36
+l2 that's	-23
+l2 the	-105
+l2 them	15
+l2 there	-26
+l2 there's	50
+l2 thermostat	22
+l2 thermostat's	42
+l2 third	-21
+l2 thirty	20
+l2 three	43
+l2 thursday	-54
+l2 tile	22
+l2 time	-36
+l2 to	-32
+l2 toast	31
+l2 tomorrow	-61
+l2 torqued	37
+l2 trap	43
+l2 twenty	28
+l2 two	-38
+l2 type	-39
+l2 u	-36
+l2 unit	-17
+l2 used	-17
+l2 wall	21
+l2 wall's	-28
+l2 walls	-33
+l2 wants	-26
+l2 was	-92
+l2 washer	38
+l2 we	73
+l2 we've	18
+l2 went	46
+l2 were	46
+l2 which	22
+l2 white	22
+l2 width	43
+l2 will	34
+l2 window	-42
+l2 windows	28
+l2 zero	-66
+l2. #	-16
+l2. '	58
+l2. 's	22
+l2. (	51
+l2. ,	31
+l2. -	20
+l2. -ed	39
+l2. -ly	-24
+l2. -s	69
+l2. /	46
+l2. Name	-44
+l2. letter	41
+l2. n't	-64
+l2. one	-42
+l2. unit	18
+l3 (	21
+l3 ,	33
+l3 /	20
+l3 1.5	39
+l3 10	-61
+l3 12	28
+l3 14	28
+l3 16	-31
+l3 2	23
+l3 20	16
+l3 24	19
+l3 26	22
+l3 450	-23
+l3 5	-27
+l3 6	17
+l3 60	16
+l3 7	-50
+l3 8	19
+l3 9	-40
+l3 :	17
 l3 ;	26
-l3 a	103
-l3 about	-38
-l3 all	-55
-l3 already	27
-l3 amps	56
-l3 an	76
-l3 are	45
-l3 at	-69
-l3 bag	25
-l3 bags	-30
-l3 base	19
-l3 bay	93
-l3 be	-50
-l3 between	-86
-l3 board	-34
-l3 boards	20
-l3 boxes	-60
-l3 but	-60
-l3 buy	-35
-l3 by	61
-l3 c	-22
-l3 call	-87
-l3 came	109
-l3 can't	32
-l3 channel	-73
-l3 circuit	60
-l3 comes	-38
-l3 cousin	-25
-l3 dead	-24
-l3 deep	-19
-l3 did	-30
-l3 door	20
-l3 down	18
-l3 drop	38
-l3 each	76
-l3 eight	80
-l3 em	31
-l3 ends	-18
-l3 feet	-17
-l3 five	-16
-l3 flat	-29
-l3 floor	15
-l3 foot	26
-l3 for	17
-l3 forty	-29
-l3 fourteen	53
-l3 from	22
-l3 front	-69
-l3 ft	39
-l3 get	-39
-l3 glass	-16
-l3 glued	33
-l3 go	35
-l3 got	55
-l3 had	-40
-l3 half	45
-l3 hangers	26
-l3 have	-49
-l3 he	-51
-l3 he's	-65
-l3 her	-35
-l3 him	-71
-l3 his	-62
-l3 hole	56
-l3 hot	-22
-l3 house	56
-l3 hung	38
-l3 i	19
-l3 i'd	57
-l3 i'm	48
-l3 i've	36
-l3 in	-18
-l3 inch	95
-l3 inches	-60
-l3 is	-76
-l3 it	-57
-l3 it's	-36
-l3 its	-54
-l3 lady	-27
-l3 left	-24
-l3 like	51
-l3 lot	-21
-l3 me	30
-l3 metres	42
-l3 mil	-16
-l3 mix	36
+l3 a	32
+l3 about	-30
+l3 all	-46
+l3 also	-19
+l3 am	-32
+l3 amp	19
+l3 amps	49
+l3 an	56
+l3 apart	34
+l3 apiece	32
+l3 at	-79
+l3 b	-27
+l3 back	-19
+l3 basement	-28
+l3 bath	61
+l3 bay	64
+l3 be	-40
+l3 better	22
+l3 between	-54
+l3 boards	25
+l3 book	-33
+l3 bottom	27
+l3 bought	-17
+l3 boxes	-35
+l3 broke	16
+l3 but	-34
+l3 buy	-16
+l3 by	34
+l3 call	-37
+l3 came	56
+l3 can't	31
+l3 capped	21
+l3 change	51
+l3 changed	32
+l3 channel	-47
+l3 circuit	36
+l3 cleaned	44
+l3 clear	39
+l3 clips	28
+l3 code	-38
+l3 comes	-20
+l3 crack	24
+l3 crane's	-22
+l3 cut	49
+l3 doors	16
+l3 double	16
+l3 drop	20
+l3 each	62
+l3 eight	33
+l3 eighty	-57
+l3 ends	-17
+l3 except	-17
+l3 failed	-19
+l3 fence	26
+l3 flat	-24
+l3 footers	24
+l3 fourteen	19
+l3 fridge	25
+l3 ft	18
+l3 gap	27
+l3 get	-57
+l3 gets	20
+l3 go	21
+l3 goal	-38
+l3 goes	20
+l3 going	-41
+l3 gone	33
+l3 good	-15
+l3 grab	45
+l3 guy	-25
+l3 had	-22
+l3 half	18
+l3 hardware	-22
+l3 have	-30
+l3 he	-21
+l3 he's	-18
+l3 heads	42
+l3 her	-28
+l3 hes	-43
+l3 him	-47
+l3 hinge	22
+l3 his	-25
+l3 hit	-15
+l3 hole	21
+l3 hood	16
+l3 hour	-24
+l3 hours	-35
+l3 hung	35
+l3 i'd	44
+l3 i'm	36
+l3 i've	26
+l3 if	67
+l3 in	-36
+l3 inch	36
+l3 inches	-38
+l3 inside	-15
+l3 is	-42
+l3 island	31
+l3 its	-34
+l3 jumper	-52
+l3 keep	37
+l3 key	-31
+l3 knobs	18
+l3 knock	-27
+l3 last	-37
+l3 left	-19
+l3 leg	54
+l3 line	-24
+l3 meter	33
+l3 mirror's	34
 l3 mm	-21
-l3 more	105
-l3 my	-31
-l3 nailed	41
-l3 need	-58
-l3 needs	42
-l3 next	-75
-l3 nine	64
-l3 ninety	-54
-l3 no	71
-l3 now	-29
-l3 off	-41
-l3 oh	53
-l3 ok	-21
-l3 old	98
-l3 one	-25
-l3 ones	-50
-l3 only	-42
-l3 opening	17
-l3 order	-22
+l3 more	36
+l3 morning	-17
+l3 my	-67
+l3 nailed	17
+l3 need	-36
+l3 needs	25
+l3 new	25
+l3 next	-33
+l3 ninety	-30
+l3 no	49
+l3 nobody	-40
+l3 nosing	-19
+l3 nothing	31
+l3 of	28
+l3 off	-21
+l3 oh	30
+l3 ok	-31
+l3 okay	-18
+l3 old	53
+l3 on	27
+l3 one	-44
+l3 ones	-18
+l3 only	-37
+l3 ordered	20
+l3 other	-23
+l3 ought	42
 l3 out	-45
-l3 over	41
-l3 panel	-15
-l3 permit	-16
-l3 put	-99
-l3 quarter	56
-l3 r	30
-l3 rack	-61
-l3 rental	-47
-l3 ring	24
-l3 run	54
-l3 says	44
-l3 second	50
-l3 see	-54
-l3 seven	-25
-l3 seventy	70
-l3 she	-44
-l3 side	78
-l3 sixty	-20
-l3 slab	-29
-l3 somebody	61
-l3 spacing	56
-l3 start	-41
-l3 temp	46
-l3 ten	-116
-l3 th	-40
-l3 that	17
-l3 the	46
-l3 their	-67
-l3 them	67
-l3 there	34
-l3 they're	-56
-l3 third	33
-l3 thirteen	86
-l3 thirty	36
-l3 tile	47
-l3 till	24
-l3 times	-26
-l3 to	25
-l3 tomorrow	65
-l3 too	51
-l3 truck	58
-l3 twelve	79
-l3 twenty	-25
-l3 two	-27
-l3 u	-32
-l3 under	39
-l3 unit	44
-l3 up	-90
-l3 wall	-24
-l3 want	24
-l3 was	32
-l3 we	53
-l3 we're	44
-l3 white	105
-l3 x	85
-l3 you	-78
-l3. "	-18
-l3. #	-41
-l3. 's	-35
-l3. )	-21
-l3. ,	30
-l3. -	-32
-l3. -ing	27
-l3. -ly	-33
-l3. .	24
-l3. 1	53
-l3. :	30
+l3 over	22
+l3 paper	-22
+l3 pick	28
+l3 piece	17
+l3 pipe	-19
+l3 psi	22
+l3 put	-56
+l3 r	24
+l3 rack	-42
+l3 range	-16
+l3 rental	-34
+l3 rh	16
+l3 rip	38
+l3 rock	23
+l3 room	30
+l3 row	-33
+l3 run	26
+l3 s	41
+l3 screw	21
+l3 second	53
+l3 see	-35
+l3 seven	-27
+l3 seventy	34
+l3 she	-25
+l3 shelves	31
+l3 side	39
+l3 since	-57
+l3 slab	23
+l3 solid	16
+l3 somebody	48
+l3 spacing	29
+l3 stairs	21
+l3 start	-35
+l3 steps	-17
+l3 still	-21
+l3 stuck	-16
+l3 supply	15
+l3 switch	-24
+l3 tank's	-19
+l3 tap	20
+l3 tape	-26
+l3 temp	32
+l3 ten	-53
+l3 th	-23
+l3 that's	-20
+l3 the	28
+l3 them	24
+l3 there	41
+l3 they	-19
+l3 they're	-28
+l3 thinks	-42
+l3 thirteen	57
+l3 three	-23
+l3 thurs	-19
+l3 thursday	28
+l3 tile	49
+l3 times	-29
+l3 tomorrow	44
+l3 too	41
+l3 torque	45
+l3 truck	34
+l3 twelve	33
+l3 two	-21
+l3 u	-41
+l3 under	27
+l3 unit	31
+l3 up	-54
+l3 upstairs	30
+l3 used	21
+l3 van	21
+l3 water	-17
+l3 we're	29
+l3 well	35
+l3 were	21
+l3 white	65
+l3 wide	28
+l3 with	18
+l3 won't	31
+l3 wood	-33
+l3 work	-18
+l3 x	42
+l3 yard	-41
+l3 you	-57
+l3. 's	-21
+l3. (	21
+l3. ,	33
+l3. -ing	21
+l3. :	17
 l3. ;	26
-l3. Name	62
-l3. letter	48
-l3. n't	51
-last _. word	17
-left _. word	77
-lengths of _	67
-letter - _	-49
-letter -ed _	58
-letter ._ 	26
-letter ._ ,	44
-letter ._ .	54
-letter ._ and	-16
-letter ._ in	-44
-letter ._ x	23
-letter _ #	26
-letter _ ,	44
-letter _ -s	-29
-letter _ .	54
-letter _ letter	31
-letter _ unit	-37
-letter _ word	-62
-letter head 0	-29
-letter word _	55
-level _. word	-33
-long _. word	-23
-loop _. word	-48
-lot _. word	-66
-main and _	47
-make it _	93
-make that _	30
-maybe _. #	113
-maybe _. word	77
-me _. -s	-41
-me _. word	76
-me at _	-30
-missing _. word	-41
-mm , _	23
-more figures 5	-49
-more l. word	-45
-more r. word	-17
-n't word _	-73
-need _. #	35
-need _. -s	32
-need _. .	56
-need _. 1	64
-need _. one	60
-need _. word	25
-needs _. -s	35
-needs _. word	28
-new _. ,	-23
-new _. unit	-50
-new _. word	-65
-ninety by _	18
-no , _	87
-no . _	-149
-no _. #	64
-no _. -s	-18
-not _. word	45
-note _. word	-46
-number _. #	-19
-number _. unit	-45
-number _. word	-151
-number is _	-65
-of _. #	48
-of _. 's	-26
-of _. -s	35
-of _. letter	-69
-of _. word	-25
-off at _	-62
-oh _. #	-24
-oh l. unit	-40
-oh r. #	-70
-oh r. word	-33
-oh unit word	-37
-oh word #	-46
-oh word word	26
-old _. word	-65
-on , _	41
-on . _	58
-on _. -s	54
-on a _	102
-on all _	61
-on circuit _	-26
-on level _	-36
-on the _	-41
-one , _	-65
-one - _	-26
-one -s _	73
-one ._ 	-50
-one ._ -	-26
-one ._ by	85
-one ._ dash	-15
-one ._ five	-18
-one ._ four	-16
-one ._ of	60
-one ._ on	-36
-one ._ one	-29
-one ._ three	-16
-one _ #	-50
-one _ -	-26
-one _ one	-62
-one _. #	-44
-one _. one	-17
-one and _	-22
-one at _	-42
-one by _	45
-one head none	-64
-one one _	-47
-one two _	-37
-one unit _	96
-one word _	-35
-only _. #	114
-only _. word	-40
-open at _	-58
-opening is _	24
-or _. #	-66
-order _. #	-53
-order _. -s	-55
-order _. .	50
-order _. word	79
-ordered _. word	43
-out at _	-46
-out of _	-28
-page _. word	-34
-parts # word	54
-parts 's word	19
-parts -ing word	17
-parts l. #	44
-parts l. 's	34
-parts l. ,	34
-parts l. -ing	23
-parts l. -s	-37
-parts l. letter	-20
-parts l. unit	30
-parts l. word	77
-parts r. ,	-44
-parts r. -s	-72
-parts r. .	66
-parts r. letter	-40
-parts r. unit	71
-parts r. word	115
-parts word .	47
-parts word unit	36
-parts word word	92
-past _. #	-48
-past _. word	51
-phase _. -s	-18
-pick up _	76
-pipe is _	16
-plot _. word	-42
-put _. -s	41
-put _. unit	61
-put _. word	36
-put in _	110
-quarter and _	70
-quarter past _	-22
-r - _	-44
-r _. word	-34
+l3. letter	29
+l3. n't	54
+l3. unit	20
+letter head 0	-41
+letter head none	-24
+more figures 5	-37
+more l. word	-48
+more r 	-37
+more r. #	-37
+more words round	-24
+of body	23
+of cars	41
+of food	-26
+of kin	-61
+of media	-75
+of money	-60
+of papers	-24
+of past	-55
+of phones	-50
+of roads	-33
+of school	-22
+of services	24
+of so many 0	44
+of so many 1	-37
+of so many 2	-22
+of so many 3	-43
+one head none	-117
+r of body	-48
+r of clock	-50
+r of food	-64
+r of kin	-124
+r of money	-180
+r of phones	-29
+r of school	-24
+r of services	73
+r of sport	-54
 r1 
-	16
-r1 )	-37
-r1 -	-59
-r1 1	27
-r1 10	23
-r1 12	57
-r1 2	76
-r1 20	22
-r1 3	-68
-r1 4	47
-r1 5	25
+	19
+r1 )	-83
+r1 ,	26
+r1 -	-91
+r1 .	15
+r1 10	26
+r1 12	44
+r1 2	55
+r1 2.4	17
+r1 3	-30
+r1 4	33
+r1 5	21
 r1 555	-33
-r1 9	-17
-r1 :	-98
-r1 @	32
-r1 a	-60
-r1 about	-20
-r1 above	48
-r1 across	62
-r1 adds	-69
-r1 aff	52
-r1 after	-31
-r1 again	-15
-r1 alder	-17
-r1 all	-27
-r1 along	60
-r1 already	24
-r1 an	-87
-r1 are	43
-r1 at	39
+r1 :	-135
+r1 @	22
+r1 a	-65
+r1 aa	40
+r1 about	-19
+r1 above	27
+r1 across	31
+r1 adds	-52
+r1 aff	21
+r1 again	-43
+r1 along	23
+r1 already	-44
+r1 amigos	-46
+r1 an	-54
+r1 anchors	40
+r1 and	-17
+r1 angry	-34
+r1 apart	70
+r1 are	23
+r1 area	-32
+r1 at	65
+r1 b	-48
+r1 back	60
+r1 bad	32
+r1 banksia	-26
+r1 bath	33
 r1 baths	33
-r1 batts	-21
-r1 behind	33
-r1 below	27
-r1 blank	34
-r1 block	21
-r1 blocks	39
-r1 boards	57
-r1 bolts	39
-r1 bottom	47
-r1 bracket	41
-r1 brackets	54
-r1 brick	53
-r1 broken	72
-r1 bucks	-186
-r1 but	43
-r1 by	44
-r1 can	-36
-r1 centers	48
-r1 centres	53
-r1 cents	-80
-r1 chance	-38
-r1 clamps	26
-r1 clips	41
-r1 come	-45
-r1 corner	57
-r1 dash	-32
-r1 dead	37
-r1 deep	81
-r1 do	39
-r1 dollars	-127
-r1 door	-19
-r1 doors	113
-r1 double	60
-r1 down	34
-r1 drops	70
-r1 eight	-33
-r1 elbows	50
-r1 end	-33
-r1 euro	-149
-r1 even	70
-r1 extra	64
-r1 fifty	-26
-r1 finish	-19
-r1 five	-36
-r1 flat	65
-r1 forty	18
-r1 four	-34
-r1 fourteen	-52
-r1 gets	-67
-r1 go	-99
-r1 goes	-50
-r1 going	18
-r1 got	-32
-r1 had	-68
-r1 half	25
-r1 hand	-77
-r1 hangers	44
-r1 has	-91
-r1 he	-19
-r1 he's	-25
-r1 here	40
-r1 high	46
-r1 hinge	33
-r1 hinges	72
-r1 hole	-128
-r1 hung	49
-r1 i	56
-r1 i'm	-25
-r1 in	16
-r1 is	-96
-r1 ish	-52
-r1 it	-36
-r1 joist	35
-r1 k	-80
-r1 kinds	-66
-r1 knobs	36
-r1 larch	-29
-r1 last	-63
-r1 layer	-127
-r1 layers	65
-r1 left	50
-r1 leg	-21
-r1 long	104
+r1 batts	-22
+r1 bays	-22
+r1 bedroom	-55
+r1 behind	19
+r1 below	23
+r1 belt	-20
+r1 blades	25
+r1 blank	22
+r1 blinds	22
+r1 block	20
+r1 blocks	40
+r1 board	51
+r1 boards	60
+r1 bolts	23
+r1 bracket	40
+r1 brackets	49
+r1 brass	49
+r1 brick	31
+r1 broken	53
+r1 bucks	-136
+r1 bulbs	26
+r1 business	-44
+r1 but	45
+r1 by	61
+r1 c	-35
+r1 cabinet	34
+r1 call	19
+r1 came	17
+r1 can	-33
+r1 card	-16
+r1 carriage	15
+r1 centers	34
+r1 centres	30
+r1 cents	-51
+r1 chance	-21
+r1 chipped	26
+r1 clamps	19
+r1 clear	37
+r1 clips	37
+r1 closed	59
+r1 closets	36
+r1 code	-21
+r1 come	-41
+r1 coming	45
+r1 corner	54
+r1 couplings	23
+r1 cracked	58
+r1 crew	-26
+r1 cut	21
+r1 dash	-20
+r1 dead	30
+r1 deep	78
+r1 digits	-33
+r1 does	-18
+r1 dollar	-60
+r1 dollars	-68
+r1 done	39
+r1 doors	57
+r1 double	36
+r1 down	29
+r1 downstairs	17
+r1 drops	53
+r1 eight	-26
+r1 elbows	35
+r1 euro	-96
+r1 even	22
+r1 extra	34
+r1 fifty	-17
+r1 fingers	-42
+r1 five	-49
+r1 flat	34
+r1 floor	20
+r1 footings	22
+r1 forty	-22
+r1 four	-54
+r1 fourteen	-20
+r1 gang	-78
+r1 gasket	24
+r1 get	-39
+r1 gets	-61
+r1 go	-70
+r1 goes	-47
+r1 going	-19
+r1 good	28
+r1 got	-26
+r1 grille	-41
+r1 guys	-88
+r1 had	-25
+r1 hall	60
+r1 hand	-43
+r1 handle	-75
+r1 hangers	32
+r1 has	-81
+r1 have	44
+r1 head	26
+r1 heads	48
+r1 heavy	24
+r1 here	35
+r1 high	68
+r1 hinge	21
+r1 hinges	65
+r1 hole	-99
+r1 homeruns	-21
+r1 hooks	39
+r1 hot	21
+r1 hundreds	-36
+r1 hung	22
+r1 i	64
+r1 i'll	27
+r1 i'm	-16
+r1 i've	-22
+r1 if	-27
+r1 in	27
+r1 inch	17
+r1 instead	44
+r1 is	-124
+r1 ish	-39
+r1 it	-16
+r1 it'll	-30
+r1 joist	18
+r1 just	58
+r1 k	-77
+r1 keys	-16
+r1 kinds	-61
+r1 knobs	26
+r1 larch	-45
+r1 last	-47
+r1 layer	-82
+r1 layers	40
+r1 left	82
+r1 leg	-18
+r1 lights	40
+r1 line	-15
+r1 linear	46
+r1 long	70
 r1 loose	29
-r1 man	-45
-r1 max	28
-r1 more	94
-r1 needs	-67
-r1 new	65
-r1 nine	36
-r1 ninety	-41
-r1 no	31
-r1 nos	65
-r1 not	17
-r1 nothing	-74
-r1 now	22
-r1 number	56
-r1 o'clock	-128
-r1 oc	55
-r1 off	75
-r1 old	46
-r1 one	15
-r1 or	-65
-r1 outlets	90
-r1 panel	-138
-r1 panels	34
-r1 part	-73
-r1 per	75
-r1 pickets	47
-r1 piers	51
-r1 plate	47
-r1 please	32
-r1 post	41
-r1 posts	34
-r1 potato	-81
-r1 pulls	61
-r1 quid	-82
-r1 s	30
-r1 says	-58
-r1 screw	26
-r1 screws	71
-r1 second	-105
-r1 sharp	-79
-r1 she	-21
-r1 sheets	17
-r1 shelf	-57
-r1 shelves	31
-r1 short	41
-r1 should	45
-r1 sides	-24
-r1 sixty	-17
-r1 so	39
-r1 spaces	28
-r1 spare	55
-r1 starts	-18
-r1 still	29
-r1 straps	68
-r1 stroke	-38
-r1 studs	65
-r1 ten	49
-r1 that	-72
-r1 the	-37
-r1 there's	-15
-r1 thick	53
-r1 thing	-45
-r1 things	-81
-r1 thirty	50
-r1 this	-55
-r1 three	-22
-r1 tile	102
-r1 tiles	41
-r1 times	-139
-r1 to	-32
-r1 tomorrow	-74
-r1 treads	113
-r1 twenty	47
-r1 two	-15
-r1 under	71
-r1 up	18
-r1 used	45
-r1 wall	16
-r1 wants	-55
-r1 was	-92
-r1 wax	41
-r1 way	-96
-r1 ways	-71
-r1 we	-30
-r1 when	39
-r1 white	57
+r1 man	-31
+r1 maple	-27
+r1 max	35
+r1 miles	-47
+r1 missing	29
+r1 more	113
+r1 moves	-17
+r1 nail	34
+r1 need	56
+r1 needs	-66
+r1 new	75
+r1 next	-35
+r1 nil	-32
+r1 nine	21
+r1 ninety	-32
+r1 ninth	-21
+r1 nos	35
+r1 not	34
+r1 nothing	-45
+r1 o'clock	-94
+r1 oc	57
+r1 oclock	-20
+r1 off	70
+r1 old	26
+r1 openings	21
+r1 outlets	69
+r1 panel	-114
+r1 panels	24
+r1 part	-56
+r1 pavers	44
+r1 per	70
+r1 pickets	28
+r1 piers	23
+r1 pipe	19
+r1 plate	19
+r1 pm	-42
+r1 pole	-68
+r1 posts	21
+r1 potato	-47
+r1 pulls	52
+r1 put	-23
+r1 quarter	-33
+r1 quid	-42
+r1 reads	-34
+r1 receps	25
+r1 receptacles	39
+r1 reducer	32
+r1 right	18
+r1 risers	23
+r1 rod	-17
+r1 rolled	-20
+r1 roof	-18
+r1 rubber	32
+r1 running	34
+r1 runs	49
+r1 sash	-29
+r1 says	-74
+r1 sconces	29
+r1 score	-28
+r1 screens	53
+r1 screw	18
+r1 screws	62
+r1 second	-69
+r1 series	-26
+r1 sharp	-51
+r1 shelves	20
+r1 shims	26
+r1 short	48
+r1 should	42
+r1 shows	-28
+r1 side	-21
+r1 sides	-29
+r1 smoke	44
+r1 so	64
+r1 south	24
+r1 spaces	26
+r1 spare	43
+r1 star	-21
+r1 stars	-60
+r1 still	60
+r1 stops	-50
+r1 straps	38
+r1 stripped	21
+r1 stroke	-17
+r1 studs	50
+r1 supply	15
+r1 switch	52
+r1 switches	33
+r1 tall	22
+r1 tapcons	15
+r1 ten	44
+r1 that	-29
+r1 the	-44
+r1 then	-55
+r1 there	-23
+r1 thick	58
+r1 thing	-24
+r1 things	-76
+r1 thirty	29
+r1 this	-34
+r1 tile	58
+r1 tiles	32
+r1 till	-28
+r1 time	-22
+r1 times	-150
+r1 today	-23
+r1 toilet	42
+r1 toilets	42
+r1 tomorrow	-71
+r1 tonight	26
+r1 top	26
+r1 total	41
+r1 towel	19
+r1 treads	82
+r1 trees	24
+r1 trim	23
+r1 tripped	-33
+r1 turn	18
+r1 two	-38
+r1 u	-17
+r1 under	23
+r1 used	25
+r1 vanities	16
+r1 walls	38
+r1 wants	-41
+r1 was	-72
+r1 washers	19
+r1 wax	21
+r1 way	-80
+r1 ways	-61
+r1 we	-19
+r1 wednesday	36
+r1 when	17
+r1 which	18
+r1 white	30
 r1 wide	83
-r1 windows	66
-r1 wire	25
-r1 wood	-34
-r1 wrongs	-44
-r1 x	39
-r1. 's	25
-r1. )	-37
-r1. -	-59
-r1. -ing	41
+r1 window	-49
+r1 windows	61
+r1 won't	18
+r1 wood	-19
+r1 wrongs	-36
+r1 x	49
+r1. 's	49
+r1. )	-83
+r1. ,	26
+r1. -	-91
+r1. -ing	37
+r1. -ly	16
 r1. -s	26
-r1. 1	30
-r1. :	-98
-r1. @	32
-r1. Name	-45
-r1. n't	-82
-r1. one	-52
-r1. unit	16
-r1. word	20
+r1. .	15
+r1. /	17
+r1. :	-135
+r1. @	22
+r1. Name	-43
+r1. n't	-23
+r1. one	-93
+r1. word	26
 r2 
-	41
-r2 "	37
-r2 (	-43
-r2 +	17
-r2 .	19
-r2 /	-51
-r2 0142	-41
-r2 1	19
-r2 100	74
-r2 12	116
-r2 15	41
-r2 2	-58
-r2 20	-70
-r2 30	-24
-r2 35	51
-r2 5	-27
-r2 6	51
-r2 7	-62
-r2 8	31
-r2 :	-79
-r2 a	-59
-r2 about	-52
-r2 amp	18
-r2 and	19
-r2 are	62
-r2 ask	73
-r2 at	-48
-r2 ave	-17
-r2 b	-40
-r2 back	-67
-r2 bath	-27
-r2 be	68
-r2 bedroom	-30
-r2 behind	32
-r2 bolts	33
-r2 boxes	38
-r2 brackets	-28
-r2 bring	20
-r2 but	18
-r2 buy	47
-r2 by	-47
-r2 call	-16
-r2 can't	-51
-r2 cap	61
-r2 center	105
-r2 changed	24
-r2 close	32
-r2 closet	-20
-r2 covers	-46
+	18
+r2 "	42
+r2 (	-33
+r2 *	-27
+r2 +	23
+r2 ,	20
+r2 -	27
+r2 .	34
+r2 /	-17
+r2 00	-16
+r2 0142	-31
+r2 100	40
+r2 12	86
+r2 15	23
+r2 16	24
+r2 2	-40
+r2 20	-16
+r2 22	18
+r2 28	31
+r2 30	-25
+r2 34	-24
+r2 35	18
+r2 36	22
+r2 40	23
+r2 5	-29
+r2 7	-41
+r2 8	47
+r2 :	-74
+r2 a	-42
+r2 about	-44
+r2 also	-47
+r2 amp	15
+r2 and	25
+r2 are	70
+r2 ask	49
+r2 b	-19
+r2 back	-38
+r2 bags	16
+r2 bath	-33
+r2 be	81
+r2 bedroom	-39
+r2 before	-32
+r2 behind	15
+r2 bent	33
+r2 blind	-19
+r2 boards	18
+r2 bolts	23
+r2 bought	44
+r2 box	-61
+r2 boxes	42
+r2 brackets	-18
+r2 but	15
+r2 buy	20
+r2 by	-31
+r2 c	-20
+r2 can't	-23
+r2 cap	41
+r2 caulk	32
+r2 ceiling	-19
+r2 center	67
+r2 change	-31
+r2 changed	17
+r2 client	-41
+r2 clips	25
+r2 code	67
+r2 concrete	-21
+r2 covers	-21
+r2 crack	-27
 r2 cracked	85
-r2 crown	-60
-r2 cut	52
-r2 dash	-16
-r2 do	39
-r2 door	-22
-r2 doors	-89
-r2 down	-136
-r2 each	63
-r2 eight	35
-r2 eighteen	-27
-r2 elbows	19
-r2 eleven	-77
-r2 em	128
-r2 epoxy	-34
-r2 every	17
-r2 fifty	-90
-r2 fine	58
-r2 five	-116
-r2 footers	43
-r2 for	41
-r2 forty	43
-r2 four	-44
-r2 fourteen	55
-r2 fridays	-65
-r2 ft	16
-r2 gal	20
-r2 gang	-43
-r2 go	44
-r2 got	84
-r2 had	26
-r2 half	41
-r2 hang	41
-r2 hangers	49
-r2 he	-15
-r2 he'll	29
-r2 he's	-41
-r2 hour	-87
-r2 house	56
-r2 hundred	38
-r2 hung	53
-r2 i	37
-r2 i'll	54
-r2 in	27
-r2 inch	55
-r2 kitchen	20
-r2 latch	38
-r2 lift	-51
-r2 me	-55
-r2 missing	37
-r2 monday	-36
-r2 my	31
-r2 need	-47
-r2 night	-65
-r2 nine	-87
-r2 ninety	66
-r2 no	17
-r2 not	41
-r2 nothing	-47
-r2 now	65
-r2 nuts	57
-r2 of	18
-r2 off	-43
-r2 old	53
-r2 on	55
-r2 one	-44
-r2 ones	19
-r2 open	-54
-r2 or	57
-r2 out	-27
-r2 outlets	34
-r2 over	-47
-r2 panel	39
-r2 plaster	83
-r2 plates	40
-r2 pound	26
-r2 put	63
-r2 quarter	37
-r2 return	40
-r2 right	-30
-r2 ring	66
-r2 rolls	29
-r2 s	-45
-r2 screws	-23
-r2 set	-41
-r2 seven	-45
-r2 she	19
-r2 she's	58
-r2 sheet	19
-r2 sheets	-26
-r2 short	65
-r2 side	56
-r2 six	19
-r2 sixteen	69
-r2 sixty	42
-r2 so	-31
-r2 still	-41
-r2 street	-30
-r2 supposed	35
-r2 switch	-18
-r2 ten	16
-r2 that	-70
-r2 them's	-23
-r2 there	24
-r2 there's	-56
-r2 these	21
-r2 they	-35
-r2 thing	-72
-r2 third	19
-r2 thirty	35
-r2 this	25
-r2 those	-82
-r2 three	-23
-r2 thursday	-37
-r2 tile	16
-r2 time	-32
-r2 treads	-25
-r2 truck	28
-r2 tub	40
-r2 twelve	17
-r2 twenty	125
-r2 two	24
-r2 under	24
-r2 us	-96
-r2 used	31
-r2 want	36
-r2 way	-28
-r2 we	-27
-r2 we're	-30
-r2 where	-20
-r2 window	-44
-r2 windows	-23
-r2 work	-62
-r2 x	72
-r2 you	26
-r2 zero	-28
-r2. "	37
-r2. (	-43
-r2. +	17
-r2. -ing	35
-r2. .	19
-r2. 1	26
-r2. :	-79
+r2 crown	-17
+r2 cut	19
+r2 days	-44
+r2 do	64
+r2 done	-35
+r2 doors	-23
+r2 down	-111
+r2 each	52
+r2 eighteen	-24
+r2 eighty	-38
+r2 elbow	-21
+r2 em	87
+r2 end	23
+r2 epoxy	-20
+r2 every	37
+r2 extra	-21
+r2 fan	-20
+r2 far	42
+r2 fifty	-32
+r2 filter	20
+r2 filters	30
+r2 fine	52
+r2 five	-59
+r2 foot	16
+r2 footers	37
+r2 for	49
+r2 forty	19
+r2 four	-32
+r2 fourteen	44
+r2 fridays	-34
+r2 front	52
+r2 furnace	-49
+r2 gal	17
+r2 gallon	-19
+r2 gang	-26
+r2 glue	-31
+r2 go	70
+r2 going	-16
+r2 good	16
+r2 got	46
+r2 grade	35
+r2 half	36
+r2 hang	55
+r2 hangers	21
+r2 he	-49
+r2 he'll	17
+r2 he's	-32
+r2 heads	25
+r2 hinges	-42
+r2 hole	-22
+r2 hour	-54
+r2 house	24
+r2 hung	40
+r2 i	22
+r2 if	-25
+r2 inch	49
+r2 inside	30
+r2 it	15
+r2 it's	26
+r2 laundry	-39
+r2 leaking	20
+r2 lift	-21
+r2 lime	22
+r2 lines	16
+r2 ln	-21
+r2 master	15
+r2 mate	-37
+r2 me	-25
+r2 mirror	-22
+r2 missing	43
+r2 monday	-26
+r2 morning	-18
+r2 must	-18
+r2 night	-62
+r2 nine	-43
+r2 nineteen	-28
+r2 ninety	28
+r2 noon	-44
+r2 not	22
+r2 nothing	-25
+r2 nuts	37
+r2 of	-17
+r2 off	-19
+r2 oh	-25
+r2 ok	26
+r2 old	17
+r2 one	-62
+r2 ones	30
+r2 open	33
+r2 or	21
+r2 order	-26
+r2 outlets	29
+r2 over	-24
+r2 panel	26
+r2 pick	-15
+r2 plaster	41
+r2 plates	16
+r2 play	-47
+r2 plus	25
+r2 pop	-26
+r2 pound	23
+r2 primer	60
+r2 put	17
+r2 quarter	19
+r2 r	20
+r2 range	-40
+r2 return	18
+r2 right	-22
+r2 ring	56
+r2 s	-26
+r2 same	22
+r2 sand	18
+r2 saturday	-37
+r2 sent	16
+r2 set	-20
+r2 she's	38
+r2 shelf	29
+r2 short	38
+r2 showed	-38
+r2 shower	-42
+r2 shut	-17
+r2 side	42
+r2 single	46
+r2 site	60
+r2 six	-30
+r2 sixteen	31
+r2 skip	-17
+r2 so	-18
+r2 sold	-17
+r2 somewhere	-19
+r2 spring	-22
+r2 st	-29
+r2 station	19
+r2 still	-61
+r2 stop	23
+r2 street	-15
+r2 sunday	-48
+r2 take	-25
+r2 ten	49
+r2 tens	26
+r2 that	-37
+r2 the	46
+r2 then	30
+r2 there's	-41
+r2 they	-31
+r2 they're	47
+r2 thing	-50
+r2 this	37
+r2 those	-34
+r2 three	-48
+r2 thursday	-32
+r2 tiles	15
+r2 today	31
+r2 told	17
+r2 top	-41
+r2 trips	-28
+r2 truck	22
+r2 twelve	30
+r2 twenty	31
+r2 upstairs	-30
+r2 us	-79
+r2 used	28
+r2 want	22
+r2 wants	-34
+r2 was	38
+r2 washer	21
+r2 way	-32
+r2 we're	-25
+r2 week	-16
+r2 will	20
+r2 window	-16
+r2 windows	-28
+r2 worth	17
+r2 wrong	21
+r2 x	47
+r2 you're	57
+r2 zero	-17
+r2. "	42
+r2. 's	-16
+r2. (	-33
+r2. *	-27
+r2. +	23
+r2. ,	20
+r2. -	27
+r2. -ing	32
+r2. .	34
+r2. :	-74
 r2. Name	-76
-r2. letter	37
-r2. n't	29
-r2. one	-25
-r2. unit	42
-r3 "	-54
-r3 '	-63
-r3 )	-29
-r3 +	22
-r3 -	-38
-r3 /	18
-r3 1	35
-r3 24	34
-r3 3	26
-r3 4	-33
-r3 5	93
-r3 7	15
-r3 8	69
-r3 :	-53
-r3 a	-32
-r3 and	33
-r3 ask	-15
-r3 at	66
-r3 back	-39
-r3 bags	54
-r3 base	-32
-r3 bath	55
-r3 be	17
-r3 before	-52
-r3 bit	52
-r3 board	-65
-r3 boards	49
-r3 bottom	57
+r2. letter	24
+r2. one	-55
+r2. unit	58
+r3 '	-44
+r3 -	-15
+r3 10	-22
+r3 12	24
+r3 14	-38
+r3 24	21
+r3 28	-44
+r3 3	33
+r3 5	61
+r3 8	32
+r3 :	-60
+r3 ;	-38
+r3 a	-41
+r3 again	15
+r3 air	39
+r3 and	40
+r3 another	17
+r3 app	-28
+r3 are	16
+r3 bar	27
+r3 base	-23
+r3 bath	27
+r3 before	-31
+r3 behind	52
+r3 bit	17
+r3 black	67
+r3 blinds	-17
+r3 blue	-27
+r3 board	-46
+r3 boards	16
+r3 bottom	64
 r3 box	47
-r3 breakers	18
-r3 broken	48
-r3 can	49
-r3 cans	-23
-r3 closet	44
-r3 color	-58
-r3 corner	-26
-r3 cover	58
-r3 crack	-28
-r3 cracked	-72
-r3 cut	-46
-r3 did	-26
-r3 do	-21
-r3 don't	-16
-r3 door	109
-r3 each	-26
-r3 em	-29
-r3 end	-60
-r3 fan	-17
-r3 fault	-34
-r3 feet	21
-r3 fifty	30
-r3 flapper	-40
-r3 flat	73
-r3 floor	37
-r3 footers	28
-r3 for	-50
-r3 from	-87
-r3 ft	-30
-r3 gang	85
-r3 gap	59
-r3 garage	-43
-r3 gets	19
-r3 glass	24
-r3 go	38
-r3 goes	43
-r3 good	-68
-r3 got	62
-r3 guy	-45
-r3 hangers	55
-r3 has	20
-r3 have	70
-r3 he	-56
-r3 head	16
-r3 her	60
-r3 hot	-31
-r3 hundred	-28
-r3 i'll	-60
-r3 i'm	-47
-r3 if	-26
-r3 in	-46
-r3 is	-99
-r3 it's	40
-r3 joists	18
-r3 kitchen	64
-r3 last	-39
-r3 left	18
-r3 leg	39
-r3 legs	32
-r3 lid	39
-r3 lift	-75
-r3 like	-25
-r3 m	-47
-r3 me	23
-r3 missing	-73
-r3 monday	-42
-r3 more	-36
-r3 morning	-72
-r3 need	81
-r3 new	-28
-r3 ninety	-37
-r3 no	-20
-r3 not	56
-r3 now	-56
-r3 office	-29
-r3 old	-29
-r3 on	-35
-r3 one	50
-r3 other	38
-r3 out	118
-r3 over	-60
-r3 paint	58
-r3 panel	50
-r3 panels	67
-r3 plate	51
-r3 porch	19
-r3 quarter	26
-r3 quit	-17
-r3 radio	-93
-r3 range	-40
-r3 room	-48
-r3 s	26
-r3 safe	63
-r3 says	40
-r3 screens	-64
-r3 screws	29
-r3 second	-58
-r3 seventy	87
-r3 short	47
-r3 side	-21
-r3 sink	53
-r3 six	-41
-r3 sixteen	35
-r3 so	-43
-r3 stairs	89
-r3 sticks	-39
-r3 still	-40
-r3 stone	-48
-r3 studs	53
-r3 take	58
-r3 tap	50
-r3 tape	92
-r3 ten	-70
-r3 then	15
-r3 there	-26
-r3 thermostat	-50
-r3 they	-40
-r3 they're	23
-r3 thing	-34
-r3 thirty	-21
-r3 those	34
-r3 tile	-15
-r3 to	-19
-r3 today	-103
-r3 took	44
-r3 top	17
-r3 tread	-77
-r3 trim	-42
-r3 truck	-24
-r3 tub	90
-r3 tubes	30
-r3 twelve	-18
-r3 twenty	35
-r3 two	-26
+r3 bracket	34
+r3 brackets	-18
+r3 broken	27
+r3 bulbs	19
+r3 can	32
+r3 caps	27
+r3 case	28
+r3 chipped	49
+r3 clean	26
+r3 close	-41
+r3 closet	57
+r3 color	-49
+r3 corner	41
+r3 cover	36
+r3 cracked	-51
+r3 crew	-34
+r3 dead	35
+r3 done	-28
+r3 door	50
+r3 door's	31
+r3 down	22
+r3 drain	29
+r3 drawer	-30
+r3 dryer	40
+r3 dumpster	-23
+r3 each	-27
+r3 edge	28
+r3 eight	-41
+r3 either	-31
+r3 eleven	-22
+r3 every	-17
+r3 falls	-27
+r3 fault	-20
+r3 feet	27
+r3 fifteen	21
+r3 filler	-16
+r3 find	-31
+r3 fine	18
+r3 fixed	-23
+r3 flapper	-32
+r3 flat	21
+r3 foot	21
+r3 for	-40
+r3 forty	19
+r3 from	-36
+r3 front	19
+r3 gang	44
+r3 gap	28
+r3 gauge	22
+r3 get	-28
+r3 gets	24
+r3 glass	32
+r3 go	27
+r3 goes	17
+r3 good	-32
+r3 got	56
+r3 gotta	18
+r3 grab	-20
+r3 grille	-38
+r3 guy	-26
+r3 hall	16
+r3 hangers	41
+r3 have	33
+r3 he	-33
+r3 he's	-56
+r3 head	-15
+r3 heads	-34
+r3 her	28
+r3 hinges	-25
+r3 how	-57
+r3 hung	20
+r3 i	-16
+r3 i'll	-30
+r3 if	-31
+r3 in	-33
+r3 is	-36
+r3 island	-23
+r3 it	23
+r3 it's	28
+r3 kit	16
+r3 kitchen	51
+r3 last	-23
+r3 lazy	-32
+r3 leave	24
+r3 leaves	18
+r3 left	-18
+r3 leg	61
+r3 legs	15
+r3 length	24
+r3 lid	21
+r3 lift	-55
+r3 like	-37
+r3 line	20
+r3 long	20
+r3 lot	-40
+r3 m	-19
+r3 manual	-30
+r3 meter	18
+r3 middle	61
+r3 min	-27
+r3 missing	-42
+r3 monday	-22
+r3 more	-15
+r3 morning	-47
+r3 move	15
+r3 must	-16
+r3 nail	-37
+r3 need	28
+r3 neutral	41
+r3 never	-23
+r3 new	-41
+r3 no	-32
+r3 nose	37
+r3 now	-22
+r3 number	21
+r3 off	-26
+r3 old	-34
+r3 on	-17
+r3 opened	16
+r3 order	39
+r3 ought	37
+r3 out	94
+r3 outlets	-17
+r3 over	-26
+r3 paint	26
+r3 panel	33
+r3 panels	35
+r3 point	18
+r3 porch	49
+r3 punch	-17
+r3 quarter	25
+r3 radio	-39
+r3 ran	48
+r3 range	-28
+r3 required	-16
+r3 reset	-36
+r3 return	-21
+r3 right	-33
+r3 ring	17
+r3 room	-34
+r3 run	45
+r3 runs	-18
+r3 s	22
+r3 safe	53
+r3 says	32
+r3 screens	-34
+r3 screw	-18
+r3 second	-40
+r3 seventh	-36
+r3 seventy	45
+r3 shelf	19
+r3 short	43
+r3 side	-15
+r3 sill	39
+r3 sister	35
+r3 sixteen	39
+r3 sixty	26
+r3 slope	34
+r3 so	-24
+r3 socket	16
+r3 some	36
+r3 stairs	20
+r3 steps	25
+r3 sticks	-17
+r3 still	-24
+r3 stone	-27
+r3 straps	-23
+r3 stripped	19
+r3 stud	28
+r3 studs	28
+r3 switch	18
+r3 tag	-17
+r3 take	42
+r3 tap	18
+r3 tape	51
+r3 ten	-59
+r3 tens	26
+r3 thank	-31
+r3 then	24
+r3 there	-30
+r3 thermostat	-37
+r3 those	22
+r3 through	-53
+r3 tile	-19
+r3 time	50
+r3 today	-60
+r3 together	-26
+r3 towel	17
+r3 tread	-51
+r3 trim	-20
+r3 truck	-23
+r3 tub	41
+r3 tubes	22
+r3 twelve	-42
+r3 twenty	59
+r3 two	-19
 r3 under	-20
-r3 up	-38
-r3 used	-61
-r3 van	32
-r3 vanity	22
+r3 up	-22
+r3 use	45
+r3 used	-28
+r3 van	27
 r3 vent	-23
-r3 want	19
-r3 wants	30
-r3 way	78
-r3 we	62
-r3 we're	39
-r3 week	-57
-r3 were	-16
-r3 white	-71
-r3 wrong	-35
-r3 x	40
-r3. "	-54
-r3. '	-63
-r3. 's	29
-r3. )	-29
-r3. +	22
-r3. -	-38
-r3. -ed	60
-r3. -ing	-55
-r3. -ly	17
-r3. -s	-19
-r3. 1	45
-r3. :	-53
-r3. Name	-19
-r3. letter	30
-r3. n't	-30
-r3. one	29
-r3. word	-31
-ran _. -s	65
-read _. word	47
-reading _. word	47
-reads _. #	61
-reads _. word	52
-rfi _. word	-31
-right _. word	-26
-ring and _	41
-rm _. word	-39
-room _. -s	-21
-room _. word	-75
-route _. word	-40
-rtu - _	-68
-rule 	-35
-rule eachOf	106
-rule pair	117
-rule quantity/decimal	43
-rule quantity/whole+taken-back	42
-rule range	39
-saves _. #	-46
-say _. word	51
-says _. one	-42
-says _. word	63
-second _. word	-31
-section _. #	-45
-sent _. word	39
-set _. word	79
-sheet _. #	-26
-sheet _. -s	-39
-sheet a _	-56
-short _. word	59
-short by _	56
-should be _	54
-side _. word	45
-six _. one	-31
-six and _	-78
-six by _	51
-sixteen by _	41
-size 60	17
-size 99	28
-size 9999	-37
-size more	-50
-so _. word	84
-so buy _	21
-so get _	54
-so grab _	42
-spacing _. word	45
-square _. #	-29
-square _. word	-36
-swallowed 's word	70
-swallowed l. -ing	33
-swallowed l. -s	22
-swallowed l. one	56
-swallowed l. unit	-59
-swallowed l. word	-38
-swallowed one #	61
-swallowed r. #	45
-swallowed r. -s	-46
-swallowed round 's word	85
-swallowed round l. 's	85
-swallowed round l. one	-38
-swallowed round r. #	34
-swallowed round r. one	19
-swallowed round r. word	-45
-swallowed round unit word	-54
-swallowed round word word	-43
-swallowed unit word	-59
-swallowed word -s	-46
-switch _. #	-31
-take _. word	61
-take the _	-24
-ten _. word	-35
-that _. -s	-44
-that _. word	-79
-that leaves _	79
-that's _. -s	72
-that's a _	28
-the _. #	28
-the _. -s	62
-the _. one	-64
-the _. unit	-72
-the _. word	-70
-the back _	-59
-the big _	-28
-the bottom _	-45
-the first _	-47
-the garage _	86
-the house _	67
-the last _	48
-the left _	-104
-the new _	-47
-the number _	-29
-the old _	-65
-the other _	31
-the right _	-70
-the second _	-23
-the twelve _	-42
-then _. word	-45
-there by _	-52
-there's _. -s	-51
-there's _. word	16
-there's only _	75
-they sent _	51
-third _. word	-25
-thirty by _	33
-this _. #	-28
-this _. word	-29
-till _. word	-93
-time saves _	-46
-to _. #	69
-to _. .	56
-to _. word	22
-to be _	41
-to square _	-39
-today , _	53
-took _. -s	91
-took _. word	17
-truck _. word	-49
-twelve _. #	-39
-twenty by _	25
-two _. #	48
-two _. one	-19
-two _. word	16
-two and _	-37
-two by _	88
-type _. #	-22
-under _. word	38
-unit 's _	23
-unit + _	32
-unit , _	18
-unit -s _	55
-unit . _	-34
-unit ._ ,	-45
-unit ._ -	-27
-unit ._ and	76
-unit ._ is	-51
-unit ._ of	60
-unit ._ on	-51
-unit ._ stroke	-38
-unit ._ wire	-29
-unit ._ with	-34
-unit ._ x	38
-unit / _	17
-unit _ ,	-45
-unit _ -	-27
-unit _ -s	-54
-unit _ one	-27
-unit _. word	-91
-unit head 0	-54
-unit head 1	-27
-unit head none	-17
-units 0	-62
-units 1	75
-units 2	32
-up , _	15
-up _. word	61
-up by _	-98
-up to _	83
-us _. -s	-90
-used _. -s	22
-used _. word	73
-w 0	29
-w 0142	-26
-w 1	65
-w 10	80
-w 100	-29
-w 11	-52
-w 120	75
-w 1200	92
-w 121	30
-w 140	-21
-w 15	20
-w 150	84
-w 16	15
-w 18	82
-w 180	36
-w 19	40
-w 2.4	25
-w 200	-55
-w 204	-38
-w 22	-41
-w 24	41
-w 240	-50
-w 26	69
-w 27	-28
-w 28	-40
-w 30	50
-w 300	20
-w 31	-79
-w 310	-60
-w 32	44
-w 34	-39
-w 35	78
-w 36	86
-w 38	35
-w 4	-15
-w 40	-103
-w 400	-34
-w 42	30
-w 44	-39
-w 4471	-91
-w 48	81
-w 50	38
-w 55	53
-w 555	-68
-w 6	25
-w 60	51
-w 61	79
-w 65	52
-w 68	48
-w 7	-115
-w 70	36
-w 7008	-54
-w 71	22
-w 72	74
-w 8	32
-w 80	72
-w 84	-38
-w 88	-77
-w 9	21
-w 900	83
-w a	48
-w couple	-16
-w eight	38
-w eleven	17
-w fifteen	36
-w forty	22
-w four	-31
-w hundred	63
-w nine	-63
-w nineteen	-77
-w ninety	-37
-w one	-38
-w point	64
-w seven	-137
-w seventy	20
-w six	46
-w sixteen	65
-w sixty	52
-w ten	-33
-w thirty	25
-w twelve	51
-w two	18
-w zero	-22
-wall _. #	87
-want _. .	31
-want _. word	34
-wants _. ,	26
-wants _. word	76
-was _. word	37
-we got _	15
-we set _	86
-we used _	17
-which _. word	-16
-with _. -s	76
-with _. one	-18
-with _. word	38
-word $ _	-66
-word 's _	40
-word ( _	60
-word + _	21
-word , _	47
-word - _	-34
-word -ed _	-26
-word ._ .	26
-word ._ 1	29
-word ._ 2	47
-word ._ 20	21
-word ._ 3	-82
-word ._ 555	-20
-word ._ 8	17
-word ._ :	-54
-word ._ @	41
-word ._ adds	-69
-word ._ aff	52
-word ._ after	-62
-word ._ all	-29
-word ._ are	48
-word ._ at	-23
-word ._ behind	-15
-word ._ block	-34
-word ._ blocks	39
-word ._ boards	45
-word ._ brackets	48
-word ._ brick	50
-word ._ bucks	-150
-word ._ by	58
-word ._ came	34
-word ._ can	-20
-word ._ centres	29
-word ._ cents	-49
-word ._ clamps	21
-word ._ clips	19
-word ._ come	-34
-word ._ deep	68
-word ._ do	39
-word ._ dollars	-84
-word ._ door	-21
-word ._ doors	71
-word ._ down	-19
-word ._ eight	-32
-word ._ elbows	25
-word ._ even	35
-word ._ extra	62
-word ._ fifty	-53
-word ._ five	-24
-word ._ flat	65
-word ._ fourteen	-52
-word ._ gets	-31
-word ._ goes	-50
-word ._ good	53
-word ._ got	-27
-word ._ had	-68
-word ._ half	25
-word ._ hand	-77
-word ._ hangers	34
-word ._ has	-89
-word ._ he	-19
-word ._ he's	-24
-word ._ here	40
-word ._ high	40
-word ._ hinge	33
-word ._ hinges	36
-word ._ hole	-88
-word ._ i	65
-word ._ i'm	-19
-word ._ if	26
-word ._ in	-18
-word ._ is	-66
-word ._ ish	-52
-word ._ k	-17
-word ._ kitchen	-19
-word ._ larch	-29
-word ._ last	-63
-word ._ layers	65
-word ._ long	62
-word ._ more	140
-word ._ needs	-27
-word ._ new	16
-word ._ nine	48
-word ._ number	56
-word ._ o'clock	-62
-word ._ old	46
-word ._ out	-29
-word ._ over	-85
-word ._ panel	-121
-word ._ please	23
-word ._ says	-18
-word ._ second	-85
-word ._ seven	19
-word ._ sharp	-34
-word ._ she	-21
-word ._ shelf	16
-word ._ should	45
-word ._ side	16
-word ._ six	-24
-word ._ sixty	-17
-word ._ so	21
-word ._ spaces	28
-word ._ spare	43
-word ._ starts	-18
-word ._ studs	64
-word ._ ten	38
-word ._ that	-64
-word ._ there's	-15
-word ._ thing	-16
-word ._ thirty	30
-word ._ this	-55
-word ._ tile	27
-word ._ times	-102
-word ._ today	-56
-word ._ tomorrow	-56
-word ._ up	34
-word ._ wants	-35
-word ._ was	-71
-word ._ way	-46
-word ._ we	-27
-word ._ when	-27
-word ._ wide	44
-word ._ windows	33
-word ._ with	30
-word ._ x	-32
-word / _	-64
-word 1 _	19
-word Name _	-86
-word _ -ing	22
-word _ .	26
-word _ 1	22
-word _ :	-54
-word _ @	41
-word _ Name	-33
-word _ n't	-70
-word head 1	19
+r3 wall	-15
+r3 was	-24
+r3 waste	36
+r3 water	-16
+r3 way	57
+r3 we	55
+r3 we're	17
+r3 week	-18
+r3 where	31
+r3 white	-25
+r3 wire's	42
+r3 with	-15
+r3 x	28
+r3 yesterday	18
+r3. '	-44
+r3. -	-15
+r3. -ed	56
+r3. -ing	-54
+r3. -ly	-17
+r3. 1	25
+r3. :	-60
+r3. ;	-38
+r3. Name	-16
+r3. n't	-17
+r3. unit	23
+rule 	-50
+rule eachOf	81
+rule pair	164
+rule quantity/decimal	50
+rule quantity/whole+taken-back	39
+rule range	28
+size 0	-18
+size 1	-21
+size 20	19
+size 60	31
+size 9999	-41
+size more	-59
+unit head 0	-45
+unit head 1	-36
+unit head none	-26
+units 0	-59
+units 1	62
+units 2	26
 word head 2	18
-word head 3	68
-word letter _	-76
-word one _	-22
-words # -s	-23
-words # 1	44
-words # one	35
-words # unit	34
-words # word	29
-words 's one	-43
-words 's unit	-32
-words 's word	15
-words , -s	-31
-words -ed #	-27
-words -ed -s	43
-words -ed word	-24
-words -ing #	60
-words -ing -s	31
-words -ing word	-20
-words -s one	-42
-words -s unit	-16
-words -s word	26
-words . -s	67
-words . word	20
-words l. #	39
-words l. ,	16
-words l. .	66
-words l. :	-20
-words l. letter	-98
-words l. one	-59
-words l. unit	-49
-words letter #	-66
-words letter unit	-44
-words letter word	-45
-words one #	-89
-words one one	-38
-words r. 's	30
-words r. -ed	-15
-words r. -ing	-18
-words r. .	-48
-words r. 1	79
-words r. Name	-45
-words r. letter	19
-words r. n't	-48
-words r. one	-37
-words r. word	15
-words round # one	-25
-words round # word	-29
-words round 's #	50
-words round 's word	-58
-words round l. #	-34
-words round l. 's	-23
-words round l. ,	-34
-words round l. -	-26
-words round l. -s	20
-words round l. one	-47
-words round l. unit	-19
-words round l. word	44
-words round one #	-83
-words round one one	-15
-words round one word	-22
-words round r. #	59
-words round r. 's	-16
-words round r. ,	35
-words round r. -ing	69
-words round r. -s	-26
-words round r. one	-92
-words round r. word	-18
-words round unit #	-84
-words round unit word	27
-words round word #	91
-words round word 's	-16
-words round word ,	35
-words round word -ing	48
-words round word -s	-15
-words round word letter	42
-words round word one	-71
-words round word unit	-37
-words unit #	-16
-words unit one	-27
-words word 's	18
-words word -ed	-42
-words word .	-78
-words word 1	39
-words word Name	-33
-words word letter	35
-words word n't	-32
-x _. #	79
-x _. ,	44
-x _. .	22
-x _. letter	16
-x _. word	-29
-you at _	-45
-zone _. word	-46
+word head 3	53
+word head none	-15
+£ head none	-52
 `;
