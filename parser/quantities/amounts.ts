@@ -8,6 +8,7 @@ import { unitNamed } from './units.ts';
 import { wordSet } from './words.ts';
 
 const EACH = unitNamed('each')!;
+const DEGREE = unitNamed('deg')!;
 
 /** One number with its unit: the reading that starts at `i`, or null where none can be made for sure. */
 export function amountAt(line: Line, i: number): Draft | null {
@@ -72,6 +73,8 @@ function onTape(line: Line, draft: Draft, number: SaidNumber): Draft | null {
   const next = line.word(draft.until);
   if (number.shape === 'mixed') {
     const counts = next === 'of' || next === 'more' || next === 'left' || number.d === 3 || number.d === 5;
+    if (!counts && number.n < 90 * number.d && isAngle(line, draft.from))
+      return { ...draft, unit: DEGREE, unitFrom: 'implied' };
     return counts ? draft : { ...draft, unit: INCH, unitFrom: 'implied' };
   }
   // "Five eighths of plywood", "a sixteenth of daylight": nobody shares by eighths.
@@ -81,6 +84,11 @@ function onTape(line: Line, draft: Draft, number: SaidNumber): Draft | null {
   if (number.d === 2 && number.inWords && !isTapeHalf(line, draft)) return null;
   return { ...draft, unit: INCH, unitFrom: 'implied' };
 }
+
+/** "Miter it at twenty two and a half". */
+const isAngle = (line: Line, from: number) =>
+  line.word(from - 1) === 'at' &&
+  [2, 3].some((back) => /^(?:mitre|miter|bevel|mitred|mitered|beveled)$/.test(line.word(from - back)));
 
 /** "Shave a half off", "a fat half": a tape's half; "half the crew", "half decent" count nothing. */
 function isTapeHalf(line: Line, draft: Draft): boolean {
@@ -163,7 +171,7 @@ function unitFirstAt(line: Line, i: number): Draft | null {
   const k = /^(?:a|an|one)$/.test(line.word(i)) ? i + 1 : i;
   if (line.word(k + 1) !== 'and' || line.tokens[k]!.kind !== 'word' || line.word(k).length < 3) return null;
   const unit = unitNamed(line.word(k));
-  if (!unit || !/^(?:length|pack|volume|time|weight)$/.test(unit.kind)) return null;
+  if (!unit || !(/^(?:length|pack|volume|time|weight)$/.test(unit.kind) || unit.unit === 'square')) return null;
   if (k === i && line.number(i - 1) && !isCountOfInches(line, i - 1, line.number(i - 1)!)) return null;
   const part = line.number(k + 2);
   // "Gallon and a half" with no article before it: only with one behind.

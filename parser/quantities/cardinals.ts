@@ -52,7 +52,7 @@ function belowHundred(line: Line, i: number): Whole | null {
   const at = joined ? i + 2 : i + 1;
   const one = small(line, at);
   // "Twenty three eighths" is twenty and three eighths, not twenty three.
-  const startsPart = PARTS.has(line.word(at + 1)) || isThirtySecond(line, at + 1);
+  const startsPart = PARTS.has(line.word(at + 1));
   return one !== null && one > 0 && one < 10 && !startsPart && !isLumber(line, at)
     ? { n: ten + one, until: at + 1 }
     : { n: ten, until: i + 1 };
@@ -100,7 +100,7 @@ function spokenHundreds(line: Line, i: number, first: Whole): Whole | null {
   const rest = belowHundred(line, i + 1);
   if (!rest || rest.n < 10 || isThirtySecond(line, i + 1)) return null;
   if (PARTS.has(line.word(rest.until))) return null;
-  if (isSizeBehind(line, first.n, rest)) return null;
+  if (!/(?:^is|^are|^at|'s)$/.test(line.word(i - 1)) && isSizeBehind(line, first.n, rest)) return null;
   // "Five ten and a half": feet and inches, the words swallowed.
   const part =
     line.word(rest.until) === 'and' && (PARTS.has(line.word(rest.until + 2)) || PARTS.has(line.word(rest.until + 1)));
@@ -108,6 +108,8 @@ function spokenHundreds(line: Line, i: number, first: Whole): Whole | null {
   const unit = line.word(rest.until);
   const next = line.tokens[rest.until + 1];
   if (/^footers?$/.test(unit)) return null;
+  // "Eight ten feet of wire": from eight to ten.
+  if (rest.n - first.n <= 2 && /^(?:feet|foot|inches|minutes|hours|days|bags|boxes|sheets)$/.test(unit)) return null;
   if (DESCRIBING.has(unit) && next?.kind === 'word' && !STANDS_APART.has(next.word) && !TORQUE.has(next.word))
     return null;
   return { n: first.n * 100 + rest.n, until: rest.until };

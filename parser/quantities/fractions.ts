@@ -40,6 +40,8 @@ function slashAt(line: Line, i: number): Part | null {
  * @param afterAnd it follows "and": there "three eight" is heard as three eighths
  */
 export function wordPartAt(line: Line, i: number, afterAnd: boolean): Part | null {
+  const tens = manyOf(line, i);
+  if (tens) return tens;
   const first = line.word(i);
   const counted = countAt(line, i);
   const article = first === 'a' || first === 'an';
@@ -66,6 +68,15 @@ export function wordPartAt(line: Line, i: number, afterAnd: boolean): Part | nul
       ? { n, d: clipped, until: k + 1 }
       : null
     : null;
+}
+
+/** "Twenty three thirty seconds", "thirty three sixty fourths": how sheets are told. */
+function manyOf(line: Line, i: number): Part | null {
+  const [ten, one] = [TENS.get(line.word(i)), ONES.get(line.word(i + 1))];
+  if (ten === undefined || ten > 60 || one === undefined || one < 1 || one > 9) return null;
+  const d = divisorAt(line, i + 2, true);
+  const n = ten + one;
+  return d && d.d > 16 && n < d.d && n % 2 === 1 ? { n, d: d.d, until: d.until } : null;
 }
 
 /** A count of parts, in words or digits, 1 to 63. */

@@ -33,6 +33,9 @@ const FROM = wordSet('from between');
 
 function jointOf(line: Line, a: Draft, b: Draft): Kind | null {
   const gap = b.from - a.until;
+  // "Eight ten feet", "couple three sheets".
+  const next = gap === 0 && a.unit === null && a.d === 1 && b.d === 1 && a.inWords && b.inWords && b.unit !== null;
+  if (next && b.n > a.n && b.n <= a.n + 5 && b.n <= 1.5 * a.n) return 'range';
   if (gap < 1 || gap > 7) return null;
   const words: string[] = [];
   for (let k = a.until; k < b.from; k++) words.push(line.word(k));
@@ -98,7 +101,9 @@ function share(members: readonly Draft[]): void {
     return;
   }
   // "Three metre by six twenty": the bare number is in millimetres.
-  const thousandfold = (m: Draft) => unit.unit === 'm' && m.unitFrom === 'none' && m.n > 50 * m.d;
+  const isThousandfold = (m: Draft) => unit.unit === 'm' && m.unitFrom === 'none' && m.n > 50 * m.d;
+  const millimetres = members.some(isThousandfold);
+  const thousandfold = (m: Draft) => isThousandfold(m) || (millimetres && m.unitFrom === 'none' && m.n >= 10 * m.d);
   // "Eight foot by two": feet said first do not reach over to a bare number.
   const backwards = members.at(-1)!.unitFrom === 'said' || unit.unit !== 'ft';
   // `2x10x14'`: a board's section is nominal, only its length is in feet.
@@ -126,7 +131,10 @@ const isFeetToo = (said: Draft, m: Draft) =>
   m.rule !== said.rule &&
   m.d === 1 &&
   m.n >= 3 &&
-  m.n <= 20;
+  m.n <= MOST_FEET;
+
+/** Shelves, counters and splashes are deeper in inches. */
+const MOST_FEET = 16;
 
 /** "Fifteen, maybe fifty": dictation takes one for the other, so both are asked about. */
 export function doubtTeens(line: Line, drafts: readonly Draft[]): void {

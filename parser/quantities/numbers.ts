@@ -171,6 +171,8 @@ function mixedWords(line: Line, whole: number, at: number): SaidNumber | null {
   }
   const part = digitPartAt(line, at) ?? (ONES.has(line.word(at)) ? wordPartAt(line, at, false) : null);
   if (!part || part.d === 2 || part.d === 3) return null;
+  // The electrician's box.
+  if (whole === 4 && part.n === 11 && part.d === 16) return mixed(whole, part, true);
   // "Two three quarter inch elbows" are two; "twelve three eighths on the long side" is one length.
   const [unit, noun] = [line.word(part.until), line.tokens[part.until + 1]];
   const describes = /^(?:inch|in|["″”])$/.test(unit) && noun?.kind === 'word' && !STANDS_APART.has(noun.word);

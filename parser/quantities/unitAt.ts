@@ -104,10 +104,23 @@ const ANGLES = wordSet(
   'miter mitre bevel elbow elbows ell bend angle fitting cut saw corner street turn slope pitch roof',
 );
 
+const THICKEST_MILS = 60;
+const MOST_SQUARES = 300;
+
+/** "Seventy eight pounds static", "twelve pounds of air". */
+const isPressure = (line: Line, at: number) =>
+  /^(?:static|pressure)$/.test(line.word(at)) ||
+  (line.word(at) === 'of' && /^(?:static|pressure|air)$/.test(line.word(at + 1)));
+
 /** "Degrees", "mil" and "yards" mean one thing of heat, poly and concrete, another of elbows, ply and cloth: common practice, no source. */
 function meant(line: Line, from: number, until: number, unit: Unit, number: SaidNumber | null): Unit {
   const said = line.word(from);
-  if (said === 'mil' && THIN_SHEET.has(line.word(until))) return unitNamed('mils')!;
+  const pipe = [until, until + 1].some((k) => /^(?:pipe|tube|tubing|hose|conduit|elbow|elbows)$/.test(line.word(k)));
+  const thin = !pipe && [until, from - 3, from - 4].some((k) => THIN_SHEET.has(line.bare(k)));
+  if (said === 'mil' && thin && (number?.n ?? 0) <= THICKEST_MILS * (number?.d ?? 1)) return unitNamed('mils')!;
+  if (unit.unit === 'lb' && number !== null && isPressure(line, until)) return unitNamed('psi')!;
+  // A roof has no two thousand squares; a house has two thousand square feet.
+  if (unit.unit === 'square' && number !== null && number.n >= MOST_SQUARES * number.d) return unitNamed('sq ft')!;
   if (
     unit.unit === 'yd' &&
     line.word(until) === 'of' &&
@@ -142,7 +155,7 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
       (number.d > 1 && (digits || line.tokens[from - 1]!.kind === 'number')) ||
       (digits && !IN_PLACE.has(next) && line.tokens[until]?.kind !== 'number')
     );
-  if (name === 'cube' || name === 'cubes') return number !== null && next === 'of';
+  if (name === 'cube' || name === 'cubes') return number !== null && (next === 'of' || endsPhrase(line, until));
   // "800 lm" is light.
   if (name === 'lm') return number !== null && number.n < 300 * number.d;
   // "2 t sand", "50# bag".
@@ -163,9 +176,14 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
         (name === 'm' || name === 'l' || name === 'g' || name === 'f' || name === 'v' || /^[VWFCL]$/.test(token.text)))
     );
   // "Nought point eight bar": nobody cuts a bar in tenths.
-  const pressed = name === 'bar' && number !== null && number.d > 1;
+  const pressed =
+    name === 'bar' &&
+    number !== null &&
+    (number.d > 1 ||
+      (endsPhrase(line, until) && /^(?:at|to|about|holding|holds|over|under)$/.test(line.word(from - 2))));
   if (AFTER_DIGITS.has(name) && !digits && !pressed) return false;
   if (name === 'pt') return digits && (tight || next === 'of');
+  if (name === 'lineal' || name === 'linear') return number !== null && endsPhrase(line, until);
   if (name === 'footer' || name === 'footers') return number !== null && number.d === 1 && number.n >= 6;
   if (name === 'square')
     return (

@@ -20,7 +20,7 @@ const ROWS: readonly UnitRow[] = [
     kind: 'length',
     factor: '12',
     names:
-      "foot feet ft ' ′ ’ lf running-feet running-foot lineal-feet lineal-foot linear-feet linear-foot liner-feet liner-foot linear-ft lineal-ft lin-ft lnft lft footer footers pie pies",
+      "foot feet ft ' ′ ’ lf running-feet running-foot lineal-feet lineal-foot linear-feet linear-foot liner-feet liner-foot linear-ft lineal-ft lin-ft lnft lft lineal linear footer footers pie pies",
   },
   { unit: 'yd', kind: 'length', factor: '36', names: 'yard yards yd yds yarda yardas' },
   { unit: 'mm', kind: 'length', factor: '5/127', names: 'mm millimetre millimetres millimeter millimeters mil' },

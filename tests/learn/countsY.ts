@@ -9,7 +9,7 @@ import { hear } from '../../parser/hearing/index.ts';
 import { unclaimedDrafts } from '../../parser/quantities/index.ts';
 import { Line } from '../../parser/quantities/line.ts';
 import { claimsIn } from '../../parser/quantities/others/index.ts';
-import { isBare } from '../../parser/quantities/weighing/index.ts';
+import { isBare, isWeighed } from '../../parser/quantities/weighing/index.ts';
 import { signsOf } from '../../parser/quantities/weighing/signs.ts';
 import { builtIn } from '../../parser/trade/index.ts';
 import { readFiles } from '../score/lib/corpus.ts';
@@ -46,7 +46,7 @@ function rowsOf(text: string, marked: readonly Marked[], all: boolean, file: str
   const claimOf = (d: { from: number; until: number }) => claims.find((c) => c.from < d.until && c.until > d.from);
   const free = drafts.filter((d) => !claimOf(d));
   const bare = free.filter(isBare).length;
-  return drafts.filter(isBare).flatMap((draft) => {
+  return drafts.filter(isWeighed).flatMap((draft) => {
     const [start, end] = [line.tokens[draft.from]!.start, line.tokens[draft.until - 1]!.end];
     const value = draft.n / draft.d;
     const yes = marked.some((m) => m.start < end && m.end > start && Math.abs(m.value - value) < 1e-6);

@@ -173,13 +173,18 @@ function isMet(line: Line, i: number, reach: number): boolean {
   return false;
 }
 
+/** "Battens at three thirty". */
+const SPACED = wordSet(
+  'battens studs joists rafters noggins dwangs screws nails ties brackets hangers purlins posts pickets balusters clips',
+);
+
 /** "Set at one twenty five": of a dial. */
 const HELD = /^(?:set|holding|held|reads?|reading|runs?|running|sits?|sitting|kept|cranked|dial+ed|maxed|pegged)$/;
 
 /** "After nine", "by seven thirty in the morning", "meet at ten": not "after two coats", "at four inches". */
 function isTimely(line: Line, i: number, until: number): boolean {
   const before = line.word(i - 1);
-  if (before === 'at' && HELD.test(line.word(i - 2))) return false;
+  if (before === 'at' && (HELD.test(line.word(i - 2)) || SPACED.has(line.word(i - 2)))) return false;
   const cue = CUES.has(before);
   const loose = LOOSE_CUES.has(before) || (before === 'and' && line.word(i - 3) === 'between');
   if (unitAt(line, until, line.number(i))) return false;

@@ -55,7 +55,7 @@ an inch and he'll, an inch and they'll, an inch and he, an inch and they, two br
 one sandwich short, takes two to tango, six of one half dozen of the other, zero to sixty, nought to sixty, zero to a hundred, two sides to that,
 two sides to every, two sides to this, one of youse, worth two in the bush, one man's, one bad apple, one hit wonder, one man band, seven year itch,
 seventh heaven, dressed to the nines, one armed, one legged, two stools, five o'clock shadow, twelve o'clock high, one two punch, two thumbs up,
-one percenter, eighty six it, eighty six that, sixty four thousand dollar, hand's worth two, hand is worth two, pick one, sweet sixteen, two short of a dozen, ten out of ten, 10 out of 10, final four, big ten, fifty yard line, two minute warning, two minute drill, three stooges, seven seas, seven dwarfs, two shakes,
+one percenter, eighty six it, eighty six that, sixty four thousand dollar, hand's worth two, hand is worth two, sweet sixteen, two short of a dozen, ten out of ten, 10 out of 10, final four, big ten, fifty yard line, two minute warning, two minute drill, three stooges, seven seas, seven dwarfs, two shakes,
 ten commandments, four letter words, a thousand apologies, one trick pony, two peas in a pod, three blind mice, two cooks, five second rule,
 fifteen minutes of fame, quarter bubble, half bubble, half a bubble, a quarter bubble, six of the best, catch 22, seven degrees of separation, six degrees of separation, a hundred miles an hour, hundred miles an hour, a mile a minute, mile a minute, ten pound pom, job one, priority one, priority number one, two for one, three for two, eleven out of ten, hundred on that, hundred on this,
 a hundred on that, one hundred on that, one hundred on it, a hundred on it, one jot, one iota, one hell of, one heck of, a month of sundays,
@@ -66,7 +66,8 @@ zero excuse, zero excuses, zero clue, zero sense, zero effort, zero sympathy, ze
   );
 
 /** A small number's word, also where it was typed as a figure: "strike 2". */
-const saidAs = (line: Line, k: number) => (isDigits(line, k) ? IN_WORDS.get(line.word(k)) : undefined) ?? line.word(k);
+const saidAs = (line: Line, k: number) =>
+  (isDigits(line, k) && line.number(k)?.until === k + 1 ? IN_WORDS.get(line.word(k)) : undefined) ?? line.word(k);
 
 /** Where the phrase's words end, the hyphens that join them stepped over; 0 where it is not there. */
 function endOf(line: Line, i: number, phrase: readonly string[]): number {

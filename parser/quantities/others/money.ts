@@ -66,6 +66,8 @@ export const money: ClaimRule = (line, i) => {
   if (isAsked(line, i, number)) return sum(number, pastRate(line, number.until), false);
   if (![1, 2, 3].some((back) => PAYING.has(line.bare(i - back))) && !isBid(line, i)) return null;
   // "Eighty pounds on it" is a load; pounds are money only where somebody paid them.
+  const ounces = line.number(number.until + 1);
+  if (ounces && unitAt(line, ounces.until, ounces)?.unit.unit === 'oz') return null;
   if (next === 'pounds' || next === 'pound') return sum(number, number.until + 1, false);
   if (number.shape === 'fraction' || (line.tokens[number.until]?.kind === 'word' && !NO_GOODS.has(next))) return null;
   return unitAt(line, number.until, number) ? null : sum(number, number.until, false);

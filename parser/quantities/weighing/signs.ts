@@ -122,7 +122,7 @@ export function signsOf(line: Line, draft: Draft, said: Said): string[] {
   const size = sizeOf(draft);
   const form = formOf(line, draft);
   const left = kindOf(line, from - 1);
-  const out = ['any', `size ${size}`, `form ${form}`, `${size} ${form}`];
+  const out = ['any', `unit ${draft.unit?.kind ?? ''}`, `size ${size}`, `form ${form}`, `${size} ${form}`];
   const rule = draft.rule === 'quantity/whole' ? (draft.group?.kind ?? '') : draft.rule;
   out.push(`rule ${rule}`);
   for (const [name, at, step] of [
