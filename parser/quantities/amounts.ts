@@ -60,6 +60,7 @@ const draftOf = (number: SaidNumber, from: number): Draft => ({
 /** "A third bag", "a fifth box": a place in a row. "A third of a bag" is a part. */
 const isPlaceInRow = (line: Line, number: SaidNumber, kind: string) =>
   number.shape === 'fraction' &&
+  number.inWords &&
   number.n === 1 &&
   number.d !== 2 &&
   number.d !== 4 &&
@@ -257,5 +258,6 @@ function isTied(line: Line, i: number, number: SaidNumber): boolean {
     return number.shape === 'whole';
   if (after.text === '°') return unitAt(line, number.until, number) === null;
   if (after.kind !== 'word' || isTimes(line, number.until) || unitAt(line, number.until, number)) return false;
-  return !(after.word === 's' && /^(?:x|by|×)$/.test(line.word(i - 1)));
+  const sized = [i - 1, number.until + 1].some((k) => /^(?:x|by|×)$/.test(line.word(k)));
+  return !(sized && /^[swhdl]$/.test(after.word));
 }

@@ -102,6 +102,7 @@ function divisorAt(line: Line, k: number, counted: boolean): { d: number; until:
 const standsBare = (line: Line, k: number, afterAnd: boolean) =>
   !(ORDINAL_PARTS.has(line.word(k)) || TENS.has(line.word(k))) ||
   (LEANS.has(line.word(k - 1)) && /^(?:eighth|sixteenth|thirty|sixty)$/.test(line.word(k))) ||
+  (line.word(k - 1) === 'by' && /^(?:eighth|sixteenth)$/.test(line.word(k))) ||
   (!afterAnd && /^(?:inch|inches|")$/.test(line.word(k + 1)));
 
 /** "Half a sixteenth". */

@@ -47,12 +47,17 @@ function digitsAt(line: Line, i: number): SaidNumber | null {
   const comma = places === undefined && !token.text.includes(',') ? decimalComma(line, i) : null;
   if (comma) return comma;
   if (places !== undefined) return { n, d: 10 ** places.length, until: i + 1, shape: 'decimal', inWords: false };
+  // `40k btu`.
+  if (line.word(i + 1) === 'k' && line.tight(i + 1) && isCountedByThousands(line.word(i + 2)))
+    return { n: n * 1000, d: 1, until: i + 2, shape: 'whole', inWords: false };
   const spoken = wordPartAt(line, i, false);
   if (spoken && line.tokens[i + 1]?.kind === 'word') return fraction(spoken, true);
   return (
     mixedDigits(line, i, n) ?? pointAt(line, i + 1, n) ?? { n, d: 1, until: i + 1, shape: 'whole', inWords: false }
   );
 }
+
+const isCountedByThousands = (word: string) => /^(?:btus?|btuh|lumens?|psi|cfm|gallons?|sf|miles?|kelvin)$/.test(word);
 
 /** `2,5 m`, `4,2 %`: a comma before one or two figures and a unit, as much of the world writes it. */
 function decimalComma(line: Line, i: number): SaidNumber | null {
@@ -133,6 +138,8 @@ function wordsAt(line: Line, i: number): SaidNumber | null {
     const article = word === 'a' || word === 'an' || word === 'un' || word === 'una';
     return article ? { n: 1, d: 1, until: i + 1, shape: 'whole', inWords: true, article: true } : null;
   }
+  const scaled = hundredsToCome(line, whole.n, whole.until);
+  if (scaled) return scaled;
   const comma = spokenComma(line, whole.until, whole.n);
   if (comma) return comma;
   return (
@@ -160,6 +167,16 @@ const isCountedSize = (line: Line, i: number) =>
 const isCountedLength = (line: Line, i: number) =>
   (ONES.has(line.word(i - 1)) || /^\d{1,2}$/.test(line.word(i - 1))) &&
   [3, 4, 5, 6, 7].some((back) => /^footers?$/.test(line.word(i - back)));
+
+/** "Seven or eight hundred": the first is hundreds as well, unless a size follows ("two or three hundred foot rolls"). */
+function hundredsToCome(line: Line, n: number, until: number): SaidNumber | null {
+  const other = ONES.get(line.word(until + 1));
+  const scale = { hundred: 100, thousand: 1000 }[line.word(until + 2)];
+  const joined = /^(?:or|to|maybe)$/.test(line.word(until)) && other !== undefined && n < 10 && n > 0;
+  if (!joined || !scale || other <= n || other > 10 || /^(?:foot|watt|amp|pound|gallon)$/.test(line.word(until + 3)))
+    return null;
+  return { n: n * scale, d: 1, until, shape: 'whole', inWords: true };
+}
 
 /** "One and three eighths", "two y media", and with the "and" swallowed "twelve three eighths". */
 function mixedWords(line: Line, whole: number, at: number): SaidNumber | null {
@@ -236,6 +253,7 @@ const READING = /^(?:is|at|was|reads?|reading|got|to|of|wants?|say|says|pulling|
 /** A unit behind it ("point four seven of an ohm"), or two figures where a reading is told ("static's point six five"). */
 const isMeasured = (line: Line, from: number, until: number) =>
   OF_POINT.test(line.word(until)) ||
+  until - from > 3 ||
   /^(?:wide|high|tall|deep|long|thick)$/.test(line.word(until)) ||
   (line.word(until) === 'of' && /^an?$/.test(line.word(until + 1)) && OF_POINT.test(line.word(until + 2))) ||
   ((until - from > 2 || standsAlone(line, until)) &&

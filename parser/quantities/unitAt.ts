@@ -92,7 +92,9 @@ const NOT_PACKED = wordSet(
 );
 const GETTING = wordSet('need needs get grab bring buy order another got have has want wants took take used use left');
 
-const THIN_SHEET = wordSet('poly plastic sheeting vapor vapour liner barrier bag bags film wear lvp vinyl');
+const THIN_SHEET = wordSet(
+  'vb dpm visqueen membrane poly plastic sheeting vapor vapour liner barrier bag bags film wear lvp vinyl',
+);
 const LOOSE = wordSet(
   'concrete mix gravel sand dirt soil topsoil mulch stone fill base rock crush mud ready-mix cement',
 );
@@ -116,11 +118,12 @@ const isPressure = (line: Line, at: number) =>
 function meant(line: Line, from: number, until: number, unit: Unit, number: SaidNumber | null): Unit {
   const said = line.word(from);
   const pipe = [until, until + 1].some((k) => /^(?:pipe|tube|tubing|hose|conduit|elbow|elbows)$/.test(line.word(k)));
-  const thin = !pipe && [until, from - 3, from - 4].some((k) => THIN_SHEET.has(line.bare(k)));
+  const thin = !pipe && [until, from - 2, from - 3, from - 4].some((k) => THIN_SHEET.has(line.bare(k)));
   if (said === 'mil' && thin && (number?.n ?? 0) <= THICKEST_MILS * (number?.d ?? 1)) return unitNamed('mils')!;
   if (unit.unit === 'lb' && number !== null && isPressure(line, until)) return unitNamed('psi')!;
   // A roof has no two thousand squares; a house has two thousand square feet.
-  if (unit.unit === 'square' && number !== null && number.n >= MOST_SQUARES * number.d) return unitNamed('sq ft')!;
+  if (unit.unit === 'square' && said !== 'sq' && number !== null && number.n >= MOST_SQUARES * number.d)
+    return unitNamed('sq ft')!;
   if (
     unit.unit === 'yd' &&
     line.word(until) === 'of' &&
@@ -138,6 +141,8 @@ function meant(line: Line, from: number, until: number, unit: Unit, number: Said
 
 /** "Code 8830#": the key pressed behind a number; nothing weighed in pounds is written so high. */
 const MOST_POUNDS = 1000;
+
+const isBy = (word: string) => /^(?:x|×|by)$/.test(word);
 
 /** Whether a word that can name a unit does so here. */
 function fits(line: Line, from: number, until: number, name: string, unit: Unit, number: SaidNumber | null): boolean {
@@ -169,6 +174,8 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
     !tempered(line, from)
   )
     return false;
+  // `22w x 30h`: sides.
+  if (/^[wh]$/.test(name) && tight && (isBy(next) || isBy(line.word(from - 2)))) return false;
   if (LETTERS.has(name))
     return (
       (tight && digits) ||
@@ -182,6 +189,8 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
     (number.d > 1 ||
       (endsPhrase(line, until) && /^(?:at|to|about|holding|holds|over|under)$/.test(line.word(from - 2))));
   if (AFTER_DIGITS.has(name) && !digits && !pressed) return false;
+  // `5/8 dia`: a diameter.
+  if (name === 'dia') return number?.d === 1;
   if (name === 'pt') return digits && (tight || next === 'of');
   if (name === 'lineal' || name === 'linear') return number !== null && endsPhrase(line, until);
   if (name === 'footer' || name === 'footers') return number !== null && number.d === 1 && number.n >= 6;

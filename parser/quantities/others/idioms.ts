@@ -97,6 +97,7 @@ const hasPart = (line: Line, until: number) =>
 function isPartOfMore(line: Line, i: number, first: string): boolean {
   // "Thirty one off the cooktop".
   if (ONES.has(first) && TENS.has(line.word(i - 1))) return true;
+  if (first === 'a' && /^(?:half|quarter|third)$/.test(line.word(i - 1))) return true;
   if (first === 'a' && unitNamed(line.word(i - 1))?.kind === 'volume') return true;
   if (first !== 'half' && first !== 'quarter') return false;
   const and = line.word(i - 1) === 'a' ? i - 2 : i - 1;

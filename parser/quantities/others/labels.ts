@@ -31,6 +31,9 @@ export const label: ClaimRule = (line, i) => {
   if (!number || number.article || number.until > line.tokens.length) return null;
   // "3/8 hole": the 8 belongs to the fraction.
   if (line.tokens[i - 1]?.text === '/' && line.tight(i)) return null;
+  // "Schedule forty inch and a half": the pipe's wall, then its size.
+  if (/^(?:schedule|sch|sched)$/.test(line.word(i - 1)) && /^(?:forty|eighty|40|80|10|ten)$/.test(line.word(i)))
+    return claim(i + 1);
   const next = line.word(number.until);
   const dash = line.tokens[number.until]?.text === '-' ? 1 : 0;
   const described =

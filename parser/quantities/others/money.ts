@@ -37,6 +37,7 @@ export const money: ClaimRule = (line, i) => {
   const thousands =
     THOUSANDS.has(next) &&
     number.shape !== 'fraction' &&
+    !/^(?:btus?|btuh|lumens?|kelvin|cfm)$/.test(line.word(number.until + 1)) &&
     (next === 'grand' || line.tight(number.until) || number.inWords);
   if (signed) return sum(number, pastRate(line, thousands ? number.until + 1 : number.until), thousands);
   // "Eight or nine hundred bucks".

@@ -109,6 +109,9 @@ function* topicSigns(line: Line, from: number, until: number): Generator<string>
 
 const TOPIC_REACH = 10;
 
+/** A remark of one line holds a number that counts nothing more often than a long note does. */
+const LENGTHS = [6, 10, 16, 30];
+
 /** What else was read of the same words. */
 export interface Said {
   units: number;
@@ -122,7 +125,14 @@ export function signsOf(line: Line, draft: Draft, said: Said): string[] {
   const size = sizeOf(draft);
   const form = formOf(line, draft);
   const left = kindOf(line, from - 1);
-  const out = ['any', `unit ${draft.unit?.kind ?? ''}`, `size ${size}`, `form ${form}`, `${size} ${form}`];
+  const out = [
+    'any',
+    `long ${LENGTHS.find((most) => line.tokens.length <= most)}`,
+    `unit ${draft.unit?.kind ?? ''}`,
+    `size ${size}`,
+    `form ${form}`,
+    `${size} ${form}`,
+  ];
   const rule = draft.rule === 'quantity/whole' ? (draft.group?.kind ?? '') : draft.rule;
   out.push(`rule ${rule}`);
   for (const [name, at, step] of [
