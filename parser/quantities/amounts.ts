@@ -80,7 +80,7 @@ function onTape(line: Line, draft: Draft, number: SaidNumber): Draft | null {
   }
   // "Five eighths of plywood", "a sixteenth of daylight": nobody shares by eighths.
   const sloped = next === 'the' && line.word(draft.until + 1) === 'foot';
-  const shared = SHARE_OF_WORK.has(next) && !sloped && !(next === 'of' && number.d >= 8 && number.d !== 10);
+  const shared = SHARE_OF_WORK.has(next) && !sloped && (number.d < 8 || number.d === 10);
   if (number.d === 3 || number.d === 5 || shared) return null;
   if (number.d === 2 && number.inWords && !isTapeHalf(line, draft)) return null;
   return { ...draft, unit: INCH, unitFrom: 'implied' };

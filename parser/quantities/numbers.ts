@@ -63,10 +63,17 @@ const isCountedByThousands = (word: string) => /^(?:btus?|btuh|lumens?|psi|cfm|g
 function decimalComma(line: Line, i: number): SaidNumber | null {
   const [whole, comma, part] = [line.tokens[i]!, line.tokens[i + 1], line.tokens[i + 2]];
   if (comma?.text !== ',' || comma.spaced || !part || part.spaced || !/^\d{1,2}$/.test(part.text)) return null;
-  if (!/^\d{1,3}$/.test(whole.text) || !AFTER_COMMA.has(line.word(i + 3))) return null;
+  if (!/^\d{1,3}$/.test(whole.text) || !(AFTER_COMMA.has(line.word(i + 3)) || isSide(line, i + 3))) return null;
   const d = 10 ** part.text.length;
   return { n: Number(whole.text) * d + Number(part.text), d, until: i + 3, shape: 'decimal', inWords: false };
 }
+
+/** `6,40 by 4,15 m`. */
+const isSide = (line: Line, at: number) =>
+  /^(?:by|x)$/.test(line.word(at)) &&
+  line.word(at + 2) === ',' &&
+  !line.tokens[at + 2]!.spaced &&
+  AFTER_COMMA.has(line.word(at + 4));
 
 /** "Four comma two percent", as who learned to count elsewhere says four point two. */
 function spokenComma(line: Line, at: number, whole: number): SaidNumber | null {
@@ -256,7 +263,7 @@ const isMeasured = (line: Line, from: number, until: number) =>
   until - from > 3 ||
   /^(?:wide|high|tall|deep|long|thick)$/.test(line.word(until)) ||
   (line.word(until) === 'of' && /^an?$/.test(line.word(until + 1)) && OF_POINT.test(line.word(until + 2))) ||
-  ((until - from > 2 || standsAlone(line, until)) &&
+  ((until - from > 1 || standsAlone(line, until)) &&
     (READING.test(line.word(from - 1)) || /'s$/.test(line.word(from - 1))));
 
 const standsAlone = (line: Line, at: number) =>

@@ -8,6 +8,9 @@ import { wordSet } from './words.ts';
 const MORE = wordSet('more extra additional other');
 const WHOLE = wordSet('full whole fresh new big small large');
 
+/** "A good inch", "a solid foot". */
+const AMPLE = wordSet('good full solid bare strong heavy clean fat scant light');
+
 export interface SaidUnit {
   unit: Unit;
   until: number;
@@ -21,6 +24,10 @@ export function unitAt(line: Line, at: number, number: SaidNumber | null): SaidU
   const more = MORE.has(line.word(k));
   const behind = (more || WHOLE.has(line.word(k))) && number?.d === 1 ? unitAt(line, k + 1, null) : null;
   if (behind && /^(?:pack|volume|time)$/.test(behind.unit.kind)) return more ? { ...behind, more } : behind;
+  if (number?.article && AMPLE.has(line.word(k))) {
+    const ample = unitAt(line, k + 1, number);
+    return ample?.unit.kind === 'length' ? ample : null;
+  }
   if (line.tokens[k] === undefined || line.tokens[k]!.kind === 'number') return null;
   let name = '';
   let found: SaidUnit | null = null;

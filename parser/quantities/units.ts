@@ -98,6 +98,8 @@ const ROWS: readonly UnitRow[] = [
   { unit: 'hp', kind: 'power', names: 'hp horsepower' },
   { unit: 'BTU', kind: 'power', names: 'btu btus btuh' },
   { unit: 'ohm', kind: 'other', names: 'ohm ohms Ω' },
+  { unit: 'kohm', kind: 'other', names: 'kohm kohms kilohm kilohms k-ohm k-ohms' },
+  { unit: 'megohm', kind: 'other', names: 'megohm megohms mohm mohms' },
   { unit: 'cfm', kind: 'flow', names: 'cfm cubic-feet-per-minute cubic-feet-a-minute' },
   { unit: 'gpm', kind: 'flow', names: 'gpm gallons-per-minute gallons-a-minute' },
   { unit: 'mph', kind: 'speed', names: 'mph miles-an-hour miles-per-hour' },

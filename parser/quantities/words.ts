@@ -66,7 +66,7 @@ function pairOf(row: string): [string, number] {
 }
 
 /** How a part on the tape leans: "a strong sixteenth". */
-export const LEANS: ReadonlySet<string> = new Set('strong heavy fat full light scant shy skinny'.split(' '));
+export const LEANS: ReadonlySet<string> = new Set('strong heavy fat full light scant shy skinny even'.split(' '));
 
 /** A set out of words parted by blanks. */
 export const wordSet = (words: string): ReadonlySet<string> => new Set(words.split(' '));

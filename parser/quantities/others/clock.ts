@@ -184,6 +184,7 @@ const HELD = /^(?:set|holding|held|reads?|reading|runs?|running|sits?|sitting|ke
 /** "After nine", "by seven thirty in the morning", "meet at ten": not "after two coats", "at four inches". */
 function isTimely(line: Line, i: number, until: number): boolean {
   const before = line.word(i - 1);
+  if (before === 'from' && /^(?:down|up|went|dropped|rose|fell|gone|came)$/.test(line.word(i - 2))) return false;
   if (before === 'at' && (HELD.test(line.word(i - 2)) || SPACED.has(line.word(i - 2)))) return false;
   const cue = CUES.has(before);
   const loose = LOOSE_CUES.has(before) || (before === 'and' && line.word(i - 3) === 'between');

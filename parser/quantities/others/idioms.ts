@@ -91,7 +91,8 @@ for (const phrase of PHRASES) {
 
 /** "Ten four and a half": a number that goes on. */
 const hasPart = (line: Line, until: number) =>
-  line.number(until - 1) !== null && line.word(until) === 'and' && [1, 2].some((k) => PARTS.has(line.word(until + k)));
+  line.number(until - 1) !== null &&
+  (PARTS.has(line.word(until)) || (line.word(until) === 'and' && [1, 2].some((k) => PARTS.has(line.word(until + k)))));
 
 /** "Sixty one and a half wall to wall", "twenty gallons a minute": what stands before it has the words. */
 function isPartOfMore(line: Line, i: number, first: string): boolean {
@@ -105,13 +106,17 @@ function isPartOfMore(line: Line, i: number, first: string): boolean {
   return line.word(and) === 'and' && (ONES.has(whole) || TENS.has(whole) || line.tokens[and - 1]?.kind === 'number');
 }
 
+/** "Set at one eighty": no turning round. */
+const isDialled = (line: Line, i: number, words: readonly string[]) =>
+  words.join(' ') === 'one eighty' && /(?:^at|^to|^reads?|^is|^was|'s)$/.test(line.word(i - 1));
+
 export const idiom: ClaimRule = (line, i) => {
   const words = (BY_FIRST.get(saidAs(line, i)) ?? BY_FIRST.get(line.word(i)))?.find(
     (phrase) => endOf(line, i, phrase) > 0,
   );
   if (!words) return null;
   const until = endOf(line, i, words);
-  if (isPartOfMore(line, i, words[0]!) || hasPart(line, until)) return null;
+  if (isDialled(line, i, words) || isPartOfMore(line, i, words[0]!) || hasPart(line, until)) return null;
   // "One by one inch" is a size: the last number has a unit of its own.
   const last = line.number(until - 1);
   return last?.until === until && !last.article && unitAt(line, until, last) ? null : { until, kind: 'idiom' };

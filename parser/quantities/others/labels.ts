@@ -75,7 +75,9 @@ export const label: ClaimRule = (line, i) => {
   if (
     mark &&
     !mark.spaced &&
-    (/^[A-Z]$/.test(mark.text) ? named || ROOMS.has(before) : isRoomLetter(before, mark.text))
+    (/^[A-Z]$/.test(mark.text) && !isDegrees(mark.text, number)
+      ? named || ROOMS.has(before)
+      : isRoomLetter(before, mark.text))
   )
     return claim(number.until + 1);
   // "Apartment 3 C", "item 3a".
@@ -122,6 +124,9 @@ function isListOfNames(line: Line, i: number, number: SaidNumber): boolean {
 
 const ROOMS = wordSet('door room rm window stair');
 const HOMES = wordSet('seat flat apartment apt unit suite room rm door plot lot block bldg building house');
+
+/** "Room 83F": no room goes by that letter so high. */
+const isDegrees = (letter: string, { n }: SaidNumber) => letter === 'F' && n >= 40 && n < 200;
 
 /** "Flat 4b". */
 const isRoomLetter = (before: string, letter: string) => HOMES.has(before) && /^[a-h]$/.test(letter);

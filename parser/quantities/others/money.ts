@@ -37,7 +37,8 @@ export const money: ClaimRule = (line, i) => {
   const thousands =
     THOUSANDS.has(next) &&
     number.shape !== 'fraction' &&
-    !/^(?:btus?|btuh|lumens?|kelvin|cfm)$/.test(line.word(number.until + 1)) &&
+    !/^(?:btus?|btuh|lumens?|kelvin|cfm|ohms?)$/.test(line.word(number.until + 1)) &&
+    ![1, 2, 3].some((back) => /^(?:sensor|ohms|resistance|thermistor|probe|winding)$/.test(line.word(i - back))) &&
     (next === 'grand' || line.tight(number.until) || number.inWords);
   if (signed) return sum(number, pastRate(line, thousands ? number.until + 1 : number.until), thousands);
   // "Eight or nine hundred bucks".
