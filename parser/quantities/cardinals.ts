@@ -83,6 +83,8 @@ export const STANDS_APART = wordSet(
     'will would should can could has have had need needs got get wants want there here too also away back now max tops',
 );
 
+const BULBS: ReadonlySet<number> = new Set([25, 40, 60, 75]);
+
 /** "Two fifty inch pounds": one unit of two words. */
 const TORQUE = wordSet('pounds lbs lb');
 
@@ -108,6 +110,8 @@ function spokenHundreds(line: Line, i: number, first: Whole): Whole | null {
   const unit = line.word(rest.until);
   const next = line.tokens[rest.until + 1];
   if (/^footers?$/.test(unit)) return null;
+  // "Get two sixty watt": bulbs.
+  if (unit === 'watt' && BULBS.has(rest.n)) return null;
   // "Eight ten feet of wire": from eight to ten.
   if (rest.n - first.n <= 2 && /^(?:feet|foot|inches|minutes|hours|days|bags|boxes|sheets)$/.test(unit)) return null;
   if (DESCRIBING.has(unit) && next?.kind === 'word' && !STANDS_APART.has(next.word) && !TORQUE.has(next.word))

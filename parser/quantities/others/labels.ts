@@ -36,8 +36,20 @@ export const label: ClaimRule = (line, i) => {
     return claim(i + 1);
   const next = line.word(number.until);
   const dash = line.tokens[number.until]?.text === '-' ? 1 : 0;
+  const k = number.until + dash;
+  // "Two pole sander heads", "three bedroom doors": so many of them.
+  const counted =
+    /^(?:pole|ply|bedroom|bath|door)$/.test(line.word(k)) &&
+    [1, 2].some(
+      (d) =>
+        isPlural(line.word(k + d)) &&
+        !/^(?:units|homes|houses|apartments|suites|breakers|switches)$/.test(line.word(k + d)),
+    );
   const described =
-    DESCRIBED.has(line.word(number.until + dash)) && number.n < 12 * number.d && !/^(?:by|x|×)$/.test(line.word(i - 1));
+    !counted &&
+    DESCRIBED.has(line.word(number.until + dash)) &&
+    number.n < 12 * number.d &&
+    !/^(?:by|x|×)$/.test(line.word(i - 1));
   if (described && (number.d === 1 || line.word(number.until) === 'bath')) return claim(number.until + dash + 1);
   if (
     /^(?:four|five|six|eight|[4568])$/.test(line.word(i)) &&
@@ -53,6 +65,8 @@ export const label: ClaimRule = (line, i) => {
   )
     return claim(number.until);
   if (number.d !== 1) return null;
+  // "To the shed thirteen of em".
+  if (next === 'of' && /^(?:em|'em|them|those|these|each)$/.test(line.word(number.until + 1))) return null;
   const before = nameBefore(line, i);
   if (isRoomIn(line, i, number) || isListOfNames(line, i, number)) return claim(number.until);
   if (before === '#' && line.tight(i)) return claim(number.until);
@@ -183,13 +197,21 @@ const BEFORE_VERB = wordSet(
 function isOrdered(line: Line, i: number, number: SaidNumber): boolean {
   const before = line.tokens[i - 2];
   const verb =
-    VERBS.has(line.word(i - 1)) && (before === undefined || before.kind !== 'word' || BEFORE_VERB.has(before.word));
+    VERBS.has(line.word(i - 1)) &&
+    (before === undefined ||
+      before.kind !== 'word' ||
+      BEFORE_VERB.has(before.word) ||
+      isGoodsBehind(line, number.until));
   const goods = line.tokens[number.until];
   if (!verb) return false;
   // "Both balances are gone, order 2."
   if (goods === undefined || goods.kind !== 'word') return number.n < 100 && goods?.text !== '-' && goods?.text !== '#';
   return number.n < 1000 && !BEING.has(goods.word);
 }
+
+/** "Order two eight foot sticks", "order three slats". */
+const isGoodsBehind = (line: Line, at: number) =>
+  line.number(at) !== null || [0, 1].some((d) => isPlural(line.word(at + d)));
 
 const BEING = wordSet('is was are were has had came comes should will');
 

@@ -96,7 +96,7 @@ function isAsked(line: Line, i: number, number: SaidNumber): boolean {
   if (line.word(i - 1) === 'asking' && endsPhrase(line, number.until)) return true;
   const given =
     /^(?:gave|give|slipped|handed|owe|owes)$/.test(line.word(i - 2)) && /^(?:him|her|them|me)$/.test(line.word(i - 1));
-  if (given && number.n >= 20 && endsPhrase(line, number.until)) return true;
+  if (given && number.n >= 20 && next !== 'of' && endsPhrase(line, number.until)) return true;
   const bought =
     line.word(i - 1) === 'for' &&
     /^(?:it|them|that|this|him|her)$/.test(line.word(i - 2)) &&
