@@ -73,12 +73,12 @@ export function feetUnsaid(line: Line, draft: Draft, feet: SaidNumber): Draft | 
 /** No run of a house is told shorter than it is by leaving out the words. */
 const LONGEST = 90;
 const RUNS = wordSet(
-  "wall wall's run runs ridge hip hips valley eave eave's eaves rake rakes span spans rafter rafters joist joists beam beam's header header's fence length plate deck deck's slab slab's trench room room's",
+  "wall wall's run runs ridge hip hips valley eave eave's eaves rake rakes span spans rafter rafters joist joists beam beam's header header's fence length plate deck deck's slab slab's trench",
 );
 
 /** "The long wall's twenty six four", "the hip runs eighteen two": of what is told in feet. */
 function isRunTold(line: Line, from: number, until: number): boolean {
-  const told = /^(?:is|are|runs?|measures?|measured|spans?|by|goes|comes|was|to|at)$|'s$/.test(line.word(from - 1));
+  const told = /^(?:is|are|runs?|measures?|measured|spans?|was)$|'s$/.test(line.word(from - 1));
   if (!told || !endsPhrase(line, until) || /^(?:by|x|×)$/.test(line.word(until))) return false;
   for (let k = from - 1; k > from - 8 && k >= 0; k--) if (RUNS.has(line.word(k))) return true;
   return false;

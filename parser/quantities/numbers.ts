@@ -141,6 +141,7 @@ const pluralAt = (line: Line, i: number) => {
 const isCountedSize = (line: Line, i: number) =>
   (ONES.has(line.word(i - 1)) || /^[2-9]$/.test(line.word(i - 1))) &&
   !/^(?:by|x|at)$/.test(line.word(i - 2)) &&
+  !(/^(?:twos|threes)$/.test(line.word(i)) && /^(?:six|eight|ten|twelve|fourteen)$/.test(line.word(i - 1))) &&
   (line.tokens[i + 1]?.kind !== 'word' || /^(?:of|and|for|in|on|plus|or|left)$/.test(line.word(i + 1)));
 
 /** Boards by their length, where other footers were counted before. */

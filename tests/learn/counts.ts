@@ -28,8 +28,7 @@ const HOW = { rounds: 6, decay: 0.001, pull: 1, seenAtLeast: 3 };
 interface Marked {
   start: number;
   end: number;
-  /** Null where the answer is only that a while is told. */
-  value: number | null;
+  value: number;
 }
 
 interface Row extends Example {
@@ -50,8 +49,7 @@ function rowsOf(text: string, marked: readonly Marked[], all: boolean, file: str
   return drafts.filter(isWeighed).flatMap((draft) => {
     const [start, end] = [line.tokens[draft.from]!.start, line.tokens[draft.until - 1]!.end];
     const value = draft.n / draft.d;
-    const isOf = (m: Marked) => (m.value === null ? draft.unit?.kind === 'time' : Math.abs(m.value - value) < 1e-6);
-    const yes = marked.some((m) => m.start < end && m.end > start && isOf(m));
+    const yes = marked.some((m) => m.start < end && m.end > start && Math.abs(m.value - value) < 1e-6);
     const claimed = claimOf(draft) !== undefined;
     if (!yes && !all && !claimed) return [];
     const said = {
@@ -63,7 +61,7 @@ function rowsOf(text: string, marked: readonly Marked[], all: boolean, file: str
   });
 }
 
-const place = (text: string, quote: string, value: number | null, start = text.indexOf(quote)): Marked => ({
+const place = (text: string, quote: string, value: number, start = text.indexOf(quote)): Marked => ({
   start,
   end: start + quote.length,
   value,
@@ -89,8 +87,6 @@ const notes = readFiles('seen').flatMap((from) =>
     const marked = [
       ...gold.measurements.map((m) => place(text, m.quote, m.value)),
       ...gold.materials.flatMap((m) => (m.quantity === null ? [] : [place(text, m.quote, m.quantity)])),
-      // "Let it cure three days, then grout": what must be waited for.
-      ...gold.followUps.flatMap((f) => (f.notBefore ? [place(text, f.quote, null)] : [])),
     ];
     return rowsOf(text, marked, false, from.file);
   }),

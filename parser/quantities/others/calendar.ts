@@ -40,7 +40,7 @@ export const date: ClaimRule = (line, i) => {
   if (slashed(line, i + 3)) return { until: i + 5, kind: 'date' };
   const day = Number(line.tokens[i + 2]!.text);
   const cue = DUE.has(line.word(i - 1)) || (line.word(i - 1) === 'on' && line.tokens[i + 3]?.kind !== 'word');
-  if (line.word(i - 1) === 'by' && isTapeOff(line, i)) return null;
+  if (line.word(i - 1) === 'by' && (isTapeOff(line, i) || line.tokens[i - 2]?.kind === 'number')) return null;
   // "Short by 3/16ths".
   if (line.tight(i + 3) && /^(?:ths?|nds?|rds?)$/.test(line.word(i + 3))) return null;
   return cue && day >= 1 && day <= 31 && !unitAt(line, i + 3, line.number(i)) ? { until: i + 3, kind: 'date' } : null;

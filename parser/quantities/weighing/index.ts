@@ -25,8 +25,8 @@ const MOST_ALONE = 2;
 /** A number with no unit, said or shared: "three" in "three doors" and in "option three" alike. */
 export const isBare = (draft: Draft) => draft.unit === null && draft.unitFrom === 'none';
 
-/** What is weighed: a bare number; a while or a share, which talk has as often as work. */
-export const isWeighed = (draft: Draft) => isBare(draft) || /^(?:time|percent)$/.test(draft.unit?.kind ?? '');
+/** What is weighed: a bare number, and a share, which talk has as often as work. A while may be what a day is told by. */
+export const isWeighed = (draft: Draft) => isBare(draft) || draft.unit?.kind === 'percent';
 
 /**
  * Bare numbers that, by their neighbours, neither count nor measure: "local three seventeen", "take the four oh one". They
@@ -70,12 +70,13 @@ const isDoor = (line: Line, [feet, inches, ...more]: readonly Draft[]) =>
 
 /** "Two fourteen twos": so many of what a rule has taken for a name. */
 const isOfNamed = (line: Line, { until }: Draft, behind: Draft | undefined) =>
-  behind?.from !== until && (ONES.has(line.word(until)) || TENS.has(line.word(until)));
+  /^(?:twos|threes)$/.test(line.word(until)) ||
+  (behind?.from !== until && (ONES.has(line.word(until)) || TENS.has(line.word(until))));
 
 const BOUNDED = /(?:hair|tad|smidge|touch) (?:over|under|past|shy)$/;
 
 /** "In packs of 20", "minus eighteen": what stands before it leaves no doubt. */
 const isMarked = (line: Line, { from }: Draft) =>
-  /^(?:minus|plus|negative|qty|quantity)$/.test(line.word(from - 1)) ||
+  /^(?:minus|plus|negative|qty|quantity|every)$/.test(line.word(from - 1)) ||
   BOUNDED.test(`${line.word(from - 2)} ${line.word(from - 1)}`) ||
   (line.word(from - 1) === 'of' && unitNamed(line.word(from - 2))?.kind === 'pack');
