@@ -149,10 +149,11 @@ for (const name of [
   'opened-6',
   'opened-7',
   'opened-8',
-  'sealed-7',
-  'sealed-8',
   'opened-9',
+  'opened-10',
+  'opened-11',
   'sealed-9',
+  'sealed-10',
 ]) {
   const phrases = jsonLines<Phrase>(`../../fixtures/phrases/${name}.jsonl`);
   console.log(`Quantities, ${name} (${phrases.length} phrases)`);

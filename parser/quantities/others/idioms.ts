@@ -111,13 +111,18 @@ const isDialled = (line: Line, i: number, words: readonly string[]) =>
   words.join(' ') === 'one eighty' && /(?:^at|^to|^reads?|^is|^was|'s)$/.test(line.word(i - 1));
 
 export const idiom: ClaimRule = (line, i) => {
-  const words = (BY_FIRST.get(saidAs(line, i)) ?? BY_FIRST.get(line.word(i)))?.find(
-    (phrase) => endOf(line, i, phrase) > 0,
-  );
-  if (!words) return null;
-  const until = endOf(line, i, words);
-  if (isDialled(line, i, words) || isPartOfMore(line, i, words[0]!) || hasPart(line, until)) return null;
-  // "One by one inch" is a size: the last number has a unit of its own.
-  const last = line.number(until - 1);
-  return last?.until === until && !last.article && unitAt(line, until, last) ? null : { until, kind: 'idiom' };
+  const phrases = BY_FIRST.get(saidAs(line, i)) ?? BY_FIRST.get(line.word(i));
+  if (!phrases) return null;
+  for (const words of phrases) {
+    const until = endOf(line, i, words);
+    if (until > 0) return holdsNumber(line, i, words, until) ? null : { until, kind: 'idiom' };
+  }
+  return null;
 };
+
+/** A number that goes on, or has a unit of its own: "one by one inch" is a size. */
+function holdsNumber(line: Line, i: number, words: readonly string[], until: number): boolean {
+  if (isDialled(line, i, words) || isPartOfMore(line, i, words[0]!) || hasPart(line, until)) return true;
+  const last = line.number(until - 1);
+  return last?.until === until && !last.article && unitAt(line, until, last) !== null;
+}
