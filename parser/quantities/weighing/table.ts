@@ -2,7 +2,7 @@
 export const COUNTING = `
 # head 1	85
 # head 2	21
-\$ head none	-119
+$ head none	-119
 's head 0	-31
 's head none	116
 ( head none	29
@@ -810,7 +810,7 @@ export const COUNTING = `
 5 r. one	-28
 5 r. unit	21
 60 l 	-21
-60 l \$	-41
+60 l $	-41
 60 l ,	-21
 60 l -	-65
 60 l :	16
@@ -860,7 +860,7 @@ export const COUNTING = `
 60 l with	17
 60 l x	37
 60 l. #	-21
-60 l. \$	-41
+60 l. $	-41
 60 l. 's	35
 60 l. ,	-21
 60 l. -	-65
@@ -920,7 +920,7 @@ export const COUNTING = `
 60 words	21
 99 figures 2	34
 99 l 	-20
-99 l \$	-50
+99 l $	-50
 99 l -	22
 99 l a	-34
 99 l an	-60
@@ -946,7 +946,7 @@ export const COUNTING = `
 99 l was	48
 99 l wide	18
 99 l. #	-20
-99 l. \$	-50
+99 l. $	-50
 99 l. 's	18
 99 l. -	22
 99 l. -ing	32
@@ -977,7 +977,7 @@ export const COUNTING = `
 99 words	20
 999 0figures 4	-57
 999 l 	-29
-999 l \$	-39
+999 l $	-39
 999 l ,	-30
 999 l -	-28
 999 l .	23
@@ -1019,7 +1019,7 @@ export const COUNTING = `
 999 l was	-29
 999 l x	-16
 999 l. #	-30
-999 l. \$	-39
+999 l. $	-39
 999 l. 's	42
 999 l. ,	-30
 999 l. -	-28
@@ -2983,7 +2983,7 @@ l1 	33
 l1 
 	-118
 l1 #	-28
-l1 \$	-119
+l1 $	-119
 l1 (	29
 l1 +	66
 l1 ,	50
@@ -3322,7 +3322,7 @@ l1 your	-47
 l1 zone	-90
 l1 £	-59
 l1. #	30
-l1. \$	-119
+l1. $	-119
 l1. 's	98
 l1. (	29
 l1. +	66
