@@ -14,7 +14,7 @@ const shipped = (): Weights => {
   return known;
 };
 
-/** Below this nothing is read. Chosen where one in thirty numbers that count, of files not learned from, falls below. */
+/** Below this nothing is read. Of files not learned from, one in 25 numbers that count falls below, and two in three that do not. */
 const LEAST = -1.2;
 
 const NOTHING: ReadonlySet<Draft> = new Set();
