@@ -6,8 +6,18 @@ export interface Weighed {
   weight: number;
 }
 
+/** A name with what it says is done; empty for the name of a thing alone. */
+export interface Led extends Weighed {
+  lead: string;
+}
+
 /** So many of the likeliest names are asked; the rest hardly count. */
 const ASKED = 16;
+
+/** So many of the likeliest are tried with another thing said besides. */
+const DOUBTED = 6;
+/** So much more has to agree before a name says two things: each word in vain makes it harder to read. */
+const CLEARLY = 0.02;
 
 /**
  * The name that agrees best with all that are likely: where one of two things may be meant, the name that holds both is
@@ -17,27 +27,67 @@ const ASKED = 16;
  * @param flatter so many times flatter the odds are taken than the weights have them, which are surer of themselves than
  *   they are right
  */
-export function mostAgreed<N extends Weighed>(names: readonly N[], said: string, flatter: number): N | null {
+export const mostAgreed = <N extends Weighed>(names: readonly N[], said: string, flatter: number): N | null =>
+  bestOf(oddsOf(names, flatter), wordsOf(said))?.name ?? null;
+
+/**
+ * The words of that name; where another thing is about as likely and no name holds both, it is said besides, in brackets:
+ * `scrape tail piece (shower)`. Empty where there is no name.
+ */
+export function agreedWords(names: readonly Led[], said: string, flatter: number): string {
+  const likely = oddsOf(names, flatter);
+  const around = wordsOf(said);
+  const best = bestOf(likely, around);
+  if (!best) return '';
+  let { words } = best.name;
+  let most = best.agreed + CLEARLY * likely.reduce((sum, { odds }) => sum + odds, 0);
+  const doubted = likely.slice(0, DOUBTED);
+  for (const { name, held } of doubted)
+    for (const other of doubted) {
+      if (other.name.lead !== name.lead) continue;
+      const besides = other.name.words.split(' ').filter((word) => ![...wordsOf(word)].every((w) => held.has(w)));
+      const both = `${name.words} (${besides.join(' ')})`;
+      const agreed = besides.length ? agreedWith(wordsOf(both), likely, around) : 0;
+      if (agreed > most) [words, most] = [both, agreed];
+    }
+  return words;
+}
+
+/** A name with its odds and the words that it holds. */
+interface Likely<N extends Weighed> {
+  name: N;
+  odds: number;
+  held: ReadonlySet<string>;
+}
+
+/** The likeliest names, the first having odds of 1. */
+function oddsOf<N extends Weighed>(names: readonly N[], flatter: number): Likely<N>[] {
   const asked = names
     .filter(({ words }) => words)
     .sort((a, b) => b.weight - a.weight)
     .slice(0, ASKED);
-  const around = wordsOf(said);
-  const held = asked.map(({ words, weight }) => ({
-    words: wordsOf(words),
-    odds: Math.exp((weight - asked[0]!.weight) / flatter),
+  return asked.map((name) => ({
+    name,
+    odds: Math.exp((name.weight - asked[0]!.weight) / flatter),
+    held: wordsOf(name.words),
   }));
-  let best: N | null = null;
-  let most = Number.NEGATIVE_INFINITY;
-  held.forEach((own, i) => {
-    const agreed = held.reduce(
-      (sum, other) => sum + other.odds * (own === other ? 1 : agreement(own.words, other.words, around)),
-      0,
-    );
-    if (agreed > most) [best, most] = [asked[i]!, agreed];
-  });
+}
+
+function bestOf<N extends Weighed>(likely: readonly Likely<N>[], around: ReadonlySet<string>) {
+  let best: { name: N; agreed: number } | null = null;
+  for (const { name, held } of likely) {
+    const agreed = agreedWith(held, likely, around);
+    if (!best || agreed > best.agreed) best = { name, agreed };
+  }
   return best;
 }
+
+const agreedWith = (
+  held: ReadonlySet<string>,
+  likely: readonly Likely<Weighed>[],
+  around: ReadonlySet<string>,
+): number =>
+  likely.reduce((sum, other) => sum + other.odds * (held === other.held ? 1 : agreement(held, other.held, around)), 0);
 
 /** How well a name serves where another one is right, 0 to 1: half of the other's words in it or its span, and little else. */
 function agreement(name: ReadonlySet<string>, right: ReadonlySet<string>, around: ReadonlySet<string>): number {

@@ -22,7 +22,7 @@ const RULES: readonly Rule[] = [
     verb: 'done',
     pattern: new RegExp(`^(?:mark |tick |check off )?${COUNT} (?:is |as )?(?:all )?(?:done|off|finished)$`),
   },
-  { verb: 'reopen', pattern: new RegExp(`^(?:reopen|open up|bring back) ${N}${COUNT}(?: again)?$`) },
+  { verb: 'reopen', pattern: new RegExp(`^(?:reopen|open up|bring back|keep) ${N}${COUNT}(?: again)?$`) },
   { verb: 'drop', pattern: new RegExp(`^(?:drop|forget|cancel|scratch|delete|remove) ${N}${COUNT}$`) },
   { verb: 'undo', pattern: new RegExp(`^undo ${N}${COUNT}$`) },
   {

@@ -7,7 +7,7 @@ const LEADS_ON = /^(?:by|at|to|where|from|of|for|with|and|or|but|than|the|an?|wa
 /** A name that says each of its words once, and ends with no word that leads on: `pour slab poured` is `pour slab`. */
 export function plainName(name: string): string {
   const seen = new Set<string>();
-  const words = name.split(' ').filter((word) => {
+  const words = name.split(/ +/).filter((word) => {
     const root = stem(word);
     if (seen.has(root)) return false;
     seen.add(root);

@@ -52,8 +52,11 @@ function replay(job: z.infer<typeof JobFile>): object {
       who,
       waitingFor,
     })),
+    unsure: state.items
+      .filter((i) => i.state === 'unsure')
+      .map(({ number: n, task, thing, problem, area }) => ({ number: n, task, thing, problem, area })),
     closed: state.items
-      .filter((i) => !live.includes(i))
+      .filter((i) => !live.includes(i) && i.state !== 'unsure')
       .map(({ number: n, task, thing, problem, area, closedOn, state: s }) => ({
         number: n,
         task,

@@ -1,8 +1,11 @@
 import { keyWords } from '../../parser/trade/likeness.ts';
-import type { Item } from './types.ts';
+import type { Item, ItemState } from './types.ts';
 
 /** An item while the history is being folded: with the words that it is known by. */
 export interface Standing extends Item {
+  state: ItemState;
+  /** Nothing but one doubted telling speaks for it. */
+  unsure: boolean;
   /** Of its task, its flaw and its thing. */
   words: Set<string>;
   /** Said of it besides: where it is, what it wants. */

@@ -20,8 +20,10 @@ export function obey(board: Board, entry: Entry, command: Command): Ruling | nul
     if (other) joinItems(board, entry, item, other, command.quote);
   } else if (command.verb === 'move' && command.to) {
     item.area = command.to;
+    item.unsure = false;
     item.history.push(event(entry, `moved to ${command.to}`, command.quote));
   } else if (command.verb === 'reschedule' && command.to) {
+    item.unsure = false;
     const day = /^\d{4}-\d\d-\d\d$/.test(command.to);
     if (day) item.readyOn = command.to;
     else item.who = command.to;
@@ -48,6 +50,7 @@ export function joinItems(board: Board, entry: Entry, item: Standing, other: Sta
   for (const word of gone.words) kept.words.add(word);
   for (const word of gone.told) kept.told.add(word);
   enter(board, kept);
+  kept.unsure = false;
   kept.problem ??= gone.problem;
   kept.readyOn ??= gone.readyOn;
   kept.due ??= gone.due;

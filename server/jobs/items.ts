@@ -1,6 +1,7 @@
 import { sameArea, wordsOf } from '../../parser/trade/likeness.ts';
 import type { FollowUp, Problem } from '../../parser/types.ts';
 import { add, type Board, enter, isLive, leave, reword, type Standing, sharing } from './board.ts';
+import { isDoubted } from './doubts/index.ts';
 import type { Question } from './ledger.ts';
 import { type ByRules, type Link, type Linker, sureOf } from './linking/index.ts';
 import { find, headIn, headOf } from './match.ts';
@@ -51,6 +52,7 @@ export function open({ board, entry, key, lead }: Telling, from: Opening, quote:
     readyOn: null,
     waitingFor: null,
     doubtful: false,
+    unsure: false,
     ...from,
     key,
     number: board.nextNumber++,
@@ -82,6 +84,7 @@ export function setState(
   quote: string | null,
   what: string = isLive(item) || state !== 'open' ? state : 'reopened',
 ): void {
+  item.unsure = false;
   if (item.state === state) return;
   item.history.push(event(entry, what, quote));
   leave(board, item);
@@ -95,6 +98,7 @@ export function setState(
 function join({ board, entry, key }: Telling, item: Standing, what: string, quote: string): void {
   item.history.push(event(entry, what, quote));
   item.met.push(key);
+  if (item.history[0]!.entry !== entry.id) item.unsure = false;
   tell(board, item, quote);
   board.joined = item;
 }
@@ -173,7 +177,8 @@ export function meetProblem(telling: Telling, fact: Problem): Standing | null {
       problem: fact.defect,
       thing: fact.thing,
       area: fact.area,
-      doubtful: fact.confidence < 0.5 || fact.suspected,
+      doubtful: fact.suspected,
+      unsure: isDoubted(telling, fact),
     },
     fact.quote,
   );
@@ -229,7 +234,7 @@ export function meetFollowUp(telling: Telling, fact: FollowUp): Standing | null 
           due: fact.due,
           readyOn,
           waitingFor: fact.waitingFor,
-          doubtful: fact.confidence < 0.5,
+          unsure: isDoubted(telling, fact),
         },
         fact.quote,
       ),

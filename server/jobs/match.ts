@@ -40,11 +40,11 @@ const weighed = (words: ReadonlySet<string>, room: ReadonlySet<string>, head: st
 };
 const NONE: ReadonlySet<string> = new Set();
 
-/** The word that says what a thing is: "toilet shutoff in half bath" is a shutoff. */
+/** The word that says what a thing is: "toilet shutoff in half bath" and "toilet shutoff (half bath)" are shutoffs. */
 export const headOf = (thing: string): string =>
   stem(
     thing
-      .split(/ (?:in|on|at|by|under|behind|of|near|with|over|for|above|below|from|to|is|was)(?: |$)/)[0]!
+      .split(/ (?:in|on|at|by|under|behind|of|near|with|over|for|above|below|from|to|is|was)(?: |$)| \(/)[0]!
       .split(' ')
       .at(-1)!,
   );

@@ -17,12 +17,16 @@ export function stateOf(ledger: Ledger, job: Site, asOf: string): JobState {
   const today = asOf.slice(0, 10);
   const held = new Map<string, Pick<Item, 'readyOn' | 'waitingFor'>>();
   const opened = computed.waits.flatMap((wait, k) => heldItem(ledger, wait, k, held));
-  const items = ledger.board.items.map(({ words: _words, told: _told, head: _head, met: _met, ...own }): Item => {
-    const item = { ...own, ...held.get(own.key), history: [...own.history] };
-    const waits = item.waitingFor !== null && item.readyOn !== null;
-    if (item.state === 'open' && waits && item.readyOn! > today) return { ...item, state: 'waiting' };
-    return item.state === 'waiting' && (!item.readyOn || item.readyOn <= today) ? { ...item, state: 'open' } : item;
-  });
+  const items = ledger.board.items.map(
+    ({ words: _words, told: _told, head: _head, met: _met, unsure, ...own }): Item => {
+      const item = { ...own, ...held.get(own.key), history: [...own.history] };
+      // What a wait holds was meant.
+      if (unsure && isLive(own) && !held.has(own.key)) return { ...item, state: 'unsure' };
+      const waits = item.waitingFor !== null && item.readyOn !== null;
+      if (item.state === 'open' && waits && item.readyOn! > today) return { ...item, state: 'waiting' };
+      return item.state === 'waiting' && (!item.readyOn || item.readyOn <= today) ? { ...item, state: 'open' } : item;
+    },
+  );
   items.push(...opened.map((item): Item => (item.readyOn! > today ? { ...item, state: 'waiting' } : item)));
   const { order, onHand, questions } = settle(ledger.goods.all, computed, ledger.board);
   const { checks, cautions } = computed;

@@ -107,7 +107,8 @@ export interface Item {
   thing: string | null;
   area: string | null;
   who: string | null;
-  state: ItemState;
+  /** `unsure`: heard, and likelier no item of the list; kept apart until somebody keeps it, or it is told of again. */
+  state: ItemState | 'unsure';
   due: string | null;
   readyOn: string | null;
   waitingFor: string | null;

@@ -40,6 +40,7 @@ export function summaryOf(job: Job, state: JobState, day: string, bring?: BringL
   const coming = state.order.filter((l) => l.state === 'ordered');
   const found = state.items.filter((i) => i.problem !== null && i.openedOn === day && live(i));
   const closed = state.items.filter((i) => i.closedOn === day);
+  const unsure = state.items.filter((i) => i.state === 'unsure' && i.openedOn === day);
   const counts = `${closed.length} done, ${open.length} open, ${buy.length} to buy`;
   const sections: Section[] = [
     { title: 'Done today', lines: closed.map((i) => told({ ...i, task: closedTask(i) })) },
@@ -60,6 +61,11 @@ export function summaryOf(job: Job, state: JobState, day: string, bring?: BringL
         .map((s) => `${moneyWords(s.amount, s.currency)}${s.for ? ` for ${s.for}` : ''}`),
     },
     { title: 'Questions', lines: state.questions.slice(0, 5).map((q) => q.ask) },
+    {
+      title: 'Not sure of',
+      lines: unsure.map(told),
+      under: unsure.map((i) => i.history[0]?.words ?? null),
+    },
     { title: 'Ready to work on', lines: ready.map(told) },
     {
       title: 'For later',

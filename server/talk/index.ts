@@ -23,6 +23,7 @@ export function replyTo(before: JobState, after: JobState, noteId: string, facts
 function changes(before: JobState, after: JobState, facts: readonly Fact[]): Line[] {
   const out = [
     ...itemLines(before, after),
+    ...unsureLine(before, after),
     ...orderLines(before, after, facts),
     ...stockLines(before, after, facts),
     ...checkLines(before, after),
@@ -53,6 +54,7 @@ function itemLines(before: JobState, after: JobState): Line[] {
     ];
     const closed = CLOSED[item.state] ?? (item.problem === null ? 'Done' : 'Fixed');
     // What was never on the list needs no number.
+    if (item.state === 'unsure') return [];
     if (!old) return live(item) ? line('opened', `New, no. ${item.number}`) : line('closed', closed);
     if (live(old) && !live(item))
       return item.history.at(-1)?.what === TAKEN
@@ -60,7 +62,8 @@ function itemLines(before: JobState, after: JobState): Line[] {
         : line('closed', `${closed}, no. ${item.number}`);
     if (old.state !== 'signed off' && item.state === 'signed off')
       return line('closed', `${closed}, no. ${item.number}`);
-    if (!live(old) && live(item)) return line('opened', `Open again, no. ${item.number}`);
+    if (!live(old) && live(item))
+      return line('opened', `${old.state === 'unsure' ? 'On the list' : 'Open again'}, no. ${item.number}`);
     if (old.who !== item.who && item.history.at(-1)?.what.startsWith('given to'))
       return line('changed', `Given to ${item.who}, no. ${item.number}`);
     if (old.history.length === item.history.length) return [];
@@ -69,6 +72,21 @@ function itemLines(before: JobState, after: JobState): Line[] {
       `${item.history.at(-1)?.what === 'said again' ? 'The same as' : 'Added to'} no. ${item.number}`,
     );
   });
+}
+
+/** What was heard and is likelier no item: in one line, since it asks for no more than a look. */
+function unsureLine(before: JobState, after: JobState): Line[] {
+  const known = new Set(before.items.map((i) => i.key));
+  const heard = after.items.filter((i) => i.state === 'unsure' && !known.has(i.key));
+  if (!heard.length) return [];
+  const named = heard.map((item) => `${item.number}. ${taskWords(item.task)}`).join('; ');
+  return [
+    {
+      kind: 'answer',
+      text: `Not sure, so kept apart: ${named}. To list it, say "keep ${heard[0]!.number}"`,
+      item: null,
+    },
+  ];
 }
 
 /** Why goods left the order, as the note told it. */

@@ -71,7 +71,8 @@ export const moneyWords = (amount: number, currency: string): string =>
   `${signs[currency] ?? `${currency} `}${Number.isInteger(amount) ? amount : amount.toFixed(2)}`;
 
 /** On the sheet for the walk-through: all but what was accepted already or dropped. */
-export const isToWalk = ({ state }: Pick<Dated, 'state'>): boolean => state !== 'dropped' && state !== 'signed off';
+export const isToWalk = ({ state }: Pick<Dated, 'state'>): boolean =>
+  state !== 'dropped' && state !== 'signed off' && state !== 'unsure';
 
 /** A caution without the sentence that all of them end with, for where it is said once for all. */
 export const cautionWords = (text: string): string => text.replace(/ Local code and the licensed trade decide\.$/, '');

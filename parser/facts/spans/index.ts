@@ -62,16 +62,25 @@ export function weighed(talk: Talk, byRule: ByRule): Fact[] {
   return [...taken, ...leftOut(talk, byRule.followUps, [...taken, ...byRule.goods])];
 }
 
-function spansOf(talk: Talk, byRule: readonly Fact[]): Record<SpanKind, Span[]> {
+/** Where a fact stands, and how sure that is. */
+interface Place extends Span {
+  confidence: number;
+}
+
+function spansOf(talk: Talk, byRule: readonly Fact[]): Record<SpanKind, Place[]> {
   const chosen = held(talk, byRule, proposalsIn(featuresOf(talk, byRule), shipped()));
   return Object.fromEntries(
     KINDS.map((kind) => [
       kind,
       chosen
         .filter((one) => one.kind === kind)
-        .map(({ from, until }) => ({ start: talk.chunks[from]!.start, end: talk.chunks[until - 1]!.end })),
+        .map(({ from, until, confidence }) => ({
+          start: talk.chunks[from]!.start,
+          end: talk.chunks[until - 1]!.end,
+          confidence,
+        })),
     ]),
-  ) as Record<SpanKind, Span[]>;
+  ) as Record<SpanKind, Place[]>;
 }
 
 interface Fitted<F extends Fact> {
@@ -100,7 +109,7 @@ const named = <F extends Problem | Done | FollowUp>(
  */
 function fitted<F extends Fact>(
   talk: Talk,
-  spans: readonly Span[],
+  spans: readonly Place[],
   read: (cut: Talk) => F[],
   plainly: (cut: Talk, at: number, span: Span) => F | null,
 ): Fitted<F>[] {
@@ -116,6 +125,6 @@ function fitted<F extends Fact>(
     }
     const at = cut.frames.findIndex((f) => f.end > span.start);
     const made = at < 0 ? null : plainly(cut, at, span);
-    return made ? [{ fact: made, cut, reach: span.end }] : [];
+    return made ? [{ fact: { ...made, confidence: span.confidence }, cut, reach: span.end }] : [];
   });
 }

@@ -1,6 +1,6 @@
 import type { Fact, Span } from '../../types.ts';
 import { columns, dot, type Weights } from '../../weights.ts';
-import { mostAgreed } from '../agreed.ts';
+import { agreedWords } from '../agreed.ts';
 import { plainName } from '../plainNames.ts';
 import type { Talk } from '../talk.ts';
 import { KINDS, type SpanKind } from './features.ts';
@@ -29,9 +29,10 @@ export function nameIn(cut: Talk, span: Span, kind: SpanKind, ruled: Ruled, othe
     weighed.set(signs, weight);
     return weight;
   };
-  const names = possibleNames(cut, span, kind, ruled, others).map(({ words, parts }) => ({
-    words,
+  const names = possibleNames(cut, span, kind, ruled, others).map(({ words, lead, parts }) => ({
+    words: plainName(words),
+    lead,
     weight: parts.reduce((sum, signs) => sum + weigh(signs), 0),
   }));
-  return plainName(mostAgreed(names, cut.text.slice(span.start, span.end), FLATTER)?.words ?? '');
+  return agreedWords(names, cut.text.slice(span.start, span.end), FLATTER);
 }

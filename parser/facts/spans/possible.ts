@@ -8,6 +8,8 @@ import { type Scene, type Thing, thingsAround, thingsOf } from './things.ts';
 /** A name that is possible for a span. Its signs are held in parts, since many names share one. */
 export interface Possible {
   words: string;
+  /** Its verb as the name says it; the rules' own name is all verb. */
+  lead: string;
   parts: readonly (readonly string[])[];
 }
 
@@ -26,7 +28,8 @@ export function possibleNames(
   others: readonly Fact[],
 ): Possible[] {
   const clauses = clausesOf(cut, span);
-  if (!clauses.length || CONTACTS.test(ruled.name)) return ruled.name ? [{ words: ruled.name, parts: [] }] : [];
+  if (!clauses.length || CONTACTS.test(ruled.name))
+    return ruled.name ? [{ words: ruled.name, lead: ruled.name, parts: [] }] : [];
   const scene: Scene = { cut, span, kind, clauses, others };
   const { things: around, lacks } = thingsAround(scene);
   const inSpan = new Set(
@@ -38,16 +41,20 @@ export function possibleNames(
   );
   const joint = (lead: Lead, thing: Thing) => nameSigns(lead, thing, ruledWords, inSpan, lacks);
   const out: Possible[] = ruled.name
-    ? [{ words: ruled.name, parts: [[...rulesOwn(ruled), `rule lacks ${lacks}`]] }]
+    ? [{ words: ruled.name, lead: ruled.name, parts: [[...rulesOwn(ruled), `rule lacks ${lacks}`]] }]
     : [];
   const ruledWords = new Set(ruled.name.split(' '));
   if (kind === 'problem') {
-    for (const thing of around) out.push({ words: thing.words, parts: [thing.signs, joint(NONE, thing)] });
+    for (const thing of around) out.push({ words: thing.words, lead: '', parts: [thing.signs, joint(NONE, thing)] });
     return out;
   }
   for (const lead of leadsIn(cut, clauses, span, ruled.name))
     for (const thing of [...thingsOf(scene, lead, around), ...around])
-      out.push({ words: `${lead.words} ${thing.words}`.trim(), parts: [lead.signs, thing.signs, joint(lead, thing)] });
+      out.push({
+        words: `${lead.words} ${thing.words}`.trim(),
+        lead: lead.words,
+        parts: [lead.signs, thing.signs, joint(lead, thing)],
+      });
   return out;
 }
 

@@ -10,12 +10,20 @@ import { WHOLES } from './wholeTable.ts';
 
 let weights: Record<SpanKind, Weights> | undefined;
 
+/** A proposal that holds, with how sure it is that a fact stands there: 0.5 to 1. */
+export interface Held extends Proposal {
+  confidence: number;
+}
+
 /** The proposals that hold once each is weighed as a whole, beside all others of the note. */
-export function held(talk: Talk, byRule: readonly Fact[], proposals: readonly Proposal[]): Proposal[] {
+export function held(talk: Talk, byRule: readonly Fact[], proposals: readonly Proposal[]): Held[] {
   weights ??= columns(WHOLES, KINDS);
   const own = weights;
   const signs = wholeSigns(talk, byRule, proposals);
-  return proposals.filter(({ kind }, i) => dot(own[kind], signs[i]!) > 0);
+  return proposals.flatMap((proposal, i) => {
+    const weight = dot(own[proposal.kind], signs[i]!);
+    return weight > 0 ? [{ ...proposal, confidence: 1 / (1 + Math.exp(-weight)) }] : [];
+  });
 }
 
 /**

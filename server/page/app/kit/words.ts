@@ -124,6 +124,7 @@ export const lineWords = (line: OrderLine) =>
 /** What stands under an item's task: whose, when, what it waits for. */
 export function itemNotes(item: Item, today: string): string[] {
   const notes: string[] = [];
+  if (item.state === 'unsure' && item.history[0]?.words) notes.push(`heard: ${item.history[0].words}`);
   if (item.who) notes.push(item.who);
   const waits = item.state === 'waiting' && waitWords(item.waitingFor);
   if (waits) notes.push(waits);
@@ -132,9 +133,11 @@ export function itemNotes(item: Item, today: string): string[] {
 
 /** Ready is what can be worked on now; what is set for a later day is not. */
 export const stateWord = (item: Item, today: string): string =>
-  item.state !== 'open' ? item.state : isReady(item, today) ? 'ready' : 'later';
+  item.state === 'unsure' ? 'not sure' : item.state !== 'open' ? item.state : isReady(item, today) ? 'ready' : 'later';
 
 export const isLive = ({ state }: Pick<Item, 'state'>) => state === 'open' || state === 'waiting';
+
+export const isClosed = (item: Pick<Item, 'state'>) => !isLive(item) && item.state !== 'unsure';
 
 export const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
 

@@ -4,7 +4,7 @@ import { clockOf, dayWords } from '../kit/clock.ts';
 import { useModal, useShown } from '../kit/hooks.ts';
 import { change } from '../kit/model.ts';
 import { SheetButtons } from '../kit/SheetButtons.tsx';
-import { isLive, itemNotes, stateWord } from '../kit/words.ts';
+import { isClosed, itemNotes, stateWord } from '../kit/words.ts';
 import { Enclosures } from '../talk/Enclosures.tsx';
 import { SameAs } from './SameAs.tsx';
 
@@ -50,11 +50,17 @@ export function ItemSheet({ item, view, onClose }: { item: Item; view: JobView; 
       <Enclosures jobId={view.job.id} photoIds={photoIds} recordingId={null} parcels={parcels} />
       {item.problem && <p class="problem">Found: {item.problem}</p>}
       <div class="row">
-        {isLive(item) ? (
+        {!isClosed(item) ? (
           <>
-            <button type="button" class="primary" onClick={() => setState('done')}>
-              Done
-            </button>
+            {item.state === 'unsure' ? (
+              <button type="button" class="primary" onClick={() => setState('open')}>
+                Keep it
+              </button>
+            ) : (
+              <button type="button" class="primary" onClick={() => setState('done')}>
+                Done
+              </button>
+            )}
             <button type="button" class="plain warn" onClick={() => setState('dropped')}>
               Drop it
             </button>

@@ -7,16 +7,17 @@ import { canSpeak } from '../kit/aloud.ts';
 import { paperPath } from '../kit/calls.ts';
 import { daysBetween } from '../kit/clock.ts';
 import { change } from '../kit/model.ts';
-import { capital, isLive, itemNotes, readyFirst, stateWord } from '../kit/words.ts';
+import { capital, isClosed, isLive, itemNotes, readyFirst, stateWord } from '../kit/words.ts';
 import { ItemSheet } from './ItemSheet.tsx';
 import { Progress } from './pictures.tsx';
 import { ReadThrough } from './ReadThrough.tsx';
 
-const filters: readonly { name: string; keeps(item: Item, today: string): boolean }[] = [
+const filters: readonly { name: string; keeps(item: Item, today: string): boolean; seldom?: boolean }[] = [
   { name: 'Left', keeps: isLive },
   { name: 'Ready', keeps: isReady },
   { name: 'Waiting', keeps: (item, today) => isLive(item) && !isReady(item, today) },
-  { name: 'Closed', keeps: (item) => !isLive(item) },
+  { name: 'Closed', keeps: isClosed },
+  { name: 'Not sure', keeps: (item) => item.state === 'unsure', seldom: true },
 ];
 
 const areaName = (item: Item) => item.area ?? noArea;
@@ -60,11 +61,20 @@ export function ListScreen({ view }: { view: JobView }) {
       </p>
       <fieldset class="filters">
         <legend class="hidden">Show</legend>
-        {filters.map(({ name, keeps }, k) => (
-          <button key={name} type="button" aria-pressed={k === filter} onClick={() => setFilter(k)}>
-            {name} <b>{here.filter((item) => keeps(item, today)).length}</b>
-          </button>
-        ))}
+        {filters.map(({ name, keeps, seldom }, k) => {
+          const many = here.filter((item) => keeps(item, today)).length;
+          return seldom && !many && k !== filter ? null : (
+            <button
+              key={name}
+              type="button"
+              class={seldom ? 'seldom' : ''}
+              aria-pressed={k === filter}
+              onClick={() => setFilter(k)}
+            >
+              {name} <b>{many}</b>
+            </button>
+          );
+        })}
       </fieldset>
       {areas.length > 1 && (
         <label class={area ? 'area-filter chosen' : 'area-filter'}>
@@ -131,21 +141,22 @@ export function ListScreen({ view }: { view: JobView }) {
 
 function ItemLine({ item, today, onOpen }: { item: Item; today: string; onOpen: () => void }) {
   const live = isLive(item);
+  const closed = isClosed(item);
   const age = daysBetween(item.openedOn, today);
   const tick = () =>
     change(
-      { kind: 'setState', item: item.key, state: live ? 'done' : 'open' },
-      live ? `No. ${item.number} done.` : `No. ${item.number} open again.`,
+      { kind: 'setState', item: item.key, state: closed ? 'open' : 'done' },
+      !closed ? `No. ${item.number} done.` : `No. ${item.number} open again.`,
     );
   return (
     <li class={`item s-${item.state.replace(' ', '-')} ${stateWord(item, today)}`}>
-      <button type="button" class="tick" aria-pressed={!live} onClick={() => void tick()}>
+      <button type="button" class="tick" aria-pressed={closed} onClick={() => void tick()}>
         <svg viewBox="0 0 24 24" aria-hidden="true">
           <rect x="2" y="2" width="20" height="20" />
-          {!live && <path d={item.state === 'dropped' ? 'M6 12H18' : 'M6 12.5L10.5 17L18 7'} />}
+          {closed && <path d={item.state === 'dropped' ? 'M6 12H18' : 'M6 12.5L10.5 17L18 7'} />}
         </svg>
         <span class="hidden">
-          {live ? 'Done' : 'Open again'}: no. {item.number} {item.task}
+          {closed ? 'Open again' : 'Done'}: no. {item.number} {item.task}
         </span>
       </button>
       <button type="button" class="task" onClick={onOpen}>

@@ -1,13 +1,13 @@
 import type { Item } from '../../../jobs/types.ts';
 import { shortDay } from '../../../talk/wording.ts';
 import { dayAfter, daysBetween } from '../kit/clock.ts';
-import { isLive } from '../kit/words.ts';
+import { isClosed, isLive } from '../kit/words.ts';
 
 /** How far the job is: closed against all, a stroke of the comb for each item. */
 export function Progress({ items }: { items: readonly Item[] }) {
-  const counted = items.filter((item) => item.state !== 'dropped');
+  const counted = items.filter((item) => item.state !== 'dropped' && item.state !== 'unsure');
   if (!counted.length) return null;
-  const closed = counted.filter((item) => !isLive(item)).length;
+  const closed = counted.filter(isClosed).length;
   const step = 120 / counted.length;
   return (
     <figure class="progress">
@@ -112,7 +112,7 @@ const span = 14;
 
 /** The job day by day: what came onto the list, above the line, and what was closed, below it; and what was left. */
 export function JobSoFar({ items, start, today }: { items: readonly Item[]; start: string; today: string }) {
-  const counted = items.filter((item) => item.state !== 'dropped');
+  const counted = items.filter((item) => item.state !== 'dropped' && item.state !== 'unsure');
   if (!counted.length) return null;
   const began = Math.min(span - 1, Math.max(0, daysBetween(start, today)));
   const days = Array.from({ length: began + 1 }, (_, k) => {

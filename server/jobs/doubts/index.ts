@@ -1,0 +1,29 @@
+import { dot, onDemand, rowsOf, type Weights } from '../../../parser/weights.ts';
+import type { Telling } from '../items.ts';
+import { type Opens, signsOfDoubt } from './signs.ts';
+import { DOUBTS } from './table.ts';
+
+/** A note of so few words says plainly what it is about. */
+const PLAIN = 15;
+
+/** Under this log of odds an item is kept apart until somebody keeps it: found by trying on annotated jobs. */
+const DOUBTED = -1.2;
+
+/** Whoever comes to look is not to be missed. */
+const OFFICIAL = /^(?:inspection|inspect)\b/;
+
+let weights: Weights | undefined;
+
+/** Whether a note says so little that there is nothing to doubt. */
+export const isPlain = ({ entry: { what } }: Telling): boolean =>
+  what.kind !== 'noteRead' || what.text.trim().split(/\s+/).length <= PLAIN;
+
+/**
+ * Whether what would open an item is likelier none: told in passing, a second name for one that stands, misread. Weighed by a
+ * table learned from annotated jobs (`tests/learn/doubts.ts`).
+ */
+export function isDoubted(telling: Telling, fact: Opens): boolean {
+  if (telling.apart || isPlain(telling) || (fact.kind === 'followUp' && OFFICIAL.test(fact.task))) return false;
+  weights ??= onDemand(rowsOf(DOUBTS), ([cell]) => Number(cell) / 100);
+  return dot(weights, signsOfDoubt(telling, fact)) < DOUBTED;
+}
