@@ -1,10 +1,11 @@
 import type { Draft } from './draft.ts';
-import { feetDashInches, feetUnsaid, INCH, inchesBehind } from './feet.ts';
+import { feetDashInches, feetUnsaid, inchesBehind } from './feet.ts';
 import type { Line } from './line.ts';
 import type { SaidNumber } from './numbers.ts';
+import { slopeAt } from './slopes.ts';
+import { onTape } from './tape.ts';
 import { endsPhrase, unitAt } from './unitAt.ts';
 import { unitNamed } from './units.ts';
-import { wordSet } from './words.ts';
 
 const EACH = unitNamed('each')!;
 
@@ -15,7 +16,8 @@ export function amountAt(line: Line, i: number): Draft | null {
     quantityAt(line, i) ??
     parenthesisAt(line, i) ??
     unitFirstAt(line, i) ??
-    feetDashInches(line, i);
+    feetDashInches(line, i) ??
+    slopeAt(line, i);
   if (counted) return counted;
   const number = line.number(i);
   if (!number || isTied(line, i, number)) return null;
@@ -24,6 +26,7 @@ export function amountAt(line: Line, i: number): Draft | null {
     ...(number.doubt && { doubt: number.doubt }),
   };
   const unit = number.doubt ? null : unitAt(line, number.until, number);
+  if (isCountOfInches(line, i, number)) return draft;
   if (unit) {
     if (isPlaceInRow(line, number, unit.unit.kind)) return null;
     draft.unit = unit.unit;
@@ -56,42 +59,12 @@ const draftOf = (number: SaidNumber, from: number): Draft => ({
 /** "A third bag", "a fifth box": a place in a row. "A third of a bag" is a part. */
 const isPlaceInRow = (line: Line, number: SaidNumber, kind: string) =>
   number.shape === 'fraction' &&
+  number.inWords &&
   number.n === 1 &&
   number.d !== 2 &&
   number.d !== 4 &&
   kind !== 'length' &&
   line.word(number.until) !== 'of';
-
-const SHARE_OF_WORK = wordSet('done full finished empty way open closed of the through complete bath baths');
-
-/** A part with no unit is a tape reading in inches: common practice, no source. A share of something is not. */
-function onTape(line: Line, draft: Draft, number: SaidNumber): Draft | null {
-  const next = line.word(draft.until);
-  if (number.shape === 'mixed') {
-    const counts = next === 'of' || next === 'more' || next === 'left' || number.d === 3 || number.d === 5;
-    return counts ? draft : { ...draft, unit: INCH, unitFrom: 'implied' };
-  }
-  // "Five eighths of plywood", "a sixteenth of daylight": nobody shares by eighths.
-  const sloped = next === 'the' && line.word(draft.until + 1) === 'foot';
-  const shared = SHARE_OF_WORK.has(next) && !sloped && !(next === 'of' && number.d >= 8 && number.d !== 10);
-  if (number.d === 3 || number.d === 5 || shared) return null;
-  if (number.d === 2 && number.inWords && !isTapeHalf(line, draft)) return null;
-  return { ...draft, unit: INCH, unitFrom: 'implied' };
-}
-
-/** "Shave a half off", "a fat half": a tape's half; "half the crew", "half decent" count nothing. */
-function isTapeHalf(line: Line, draft: Draft): boolean {
-  const before = line.word(draft.from - 1);
-  // "Three quarter by half reducer".
-  if (before === 'by' && /^(?:half|quarters?|eighths?|sixteenths?|inch|inches)$/.test(line.word(draft.from - 2)))
-    return true;
-  // "Ten sheets of half".
-  if (before === 'of' && endsPhrase(line, draft.until) && !/^(?:of|the)$/.test(line.word(draft.until))) return true;
-  return /^(?:a|one|an)$/.test(line.word(draft.from))
-    ? endsPhrase(line, draft.until)
-    : /^(?:strong|fat|full|heavy|light|scant|shy)$/.test(before) ||
-        /^(?:by|strong|shy|heavy|scant)$/.test(line.word(draft.until));
-}
 
 const isTimes = (line: Line, i: number) => /^[x×]$/.test(line.word(i));
 
@@ -160,8 +133,8 @@ function unitFirstAt(line: Line, i: number): Draft | null {
   const k = /^(?:a|an|one)$/.test(line.word(i)) ? i + 1 : i;
   if (line.word(k + 1) !== 'and' || line.tokens[k]!.kind !== 'word' || line.word(k).length < 3) return null;
   const unit = unitNamed(line.word(k));
-  if (!unit || !/^(?:length|pack|volume|time|weight)$/.test(unit.kind)) return null;
-  if (k === i && line.number(i - 1)) return null;
+  if (!unit || !(/^(?:length|pack|volume|time|weight)$/.test(unit.kind) || unit.unit === 'square')) return null;
+  if (k === i && line.number(i - 1) && !isCountOfInches(line, i - 1, line.number(i - 1)!)) return null;
   const part = line.number(k + 2);
   // "Gallon and a half" with no article before it: only with one behind.
   if (k === i && unit.unit !== 'in' && !(part?.d === 2 && line.word(k + 2) === 'a')) return null;
@@ -176,6 +149,21 @@ function unitFirstAt(line: Line, i: number): Draft | null {
     rule: 'quantity/unit-first',
   };
 }
+
+/** "Grab two inch and a half traps": two of them, since of many the one inch goes unsaid. */
+function isCountOfInches(line: Line, i: number, number: SaidNumber): boolean {
+  if (number.shape !== 'whole' || number.article || line.word(number.until) !== 'inch') return false;
+  const and = number.until + 1;
+  const part = line.word(and) === 'and' && line.word(and + 1) === 'a' ? line.number(and + 1) : null;
+  return (
+    part?.shape === 'fraction' &&
+    COUNTED.test(line.word(i - 1)) &&
+    !endsPhrase(line, part.until) &&
+    [0, 1].some((k) => /[^s']s$/.test(line.word(part.until + k)))
+  );
+}
+
+const COUNTED = /^(?:|get|grab|need|needs|bring|buy|order|want|have|got|and|,|of|got|another|used|plus|with|take)$/;
 
 /** "Two foot and a half", "two gallons and a half": a part behind the unit. */
 function partBehind(line: Line, draft: Draft): Draft {
@@ -231,5 +219,6 @@ function isTied(line: Line, i: number, number: SaidNumber): boolean {
     return number.shape === 'whole';
   if (after.text === '°') return unitAt(line, number.until, number) === null;
   if (after.kind !== 'word' || isTimes(line, number.until) || unitAt(line, number.until, number)) return false;
-  return !(after.word === 's' && /^(?:x|by|×)$/.test(line.word(i - 1)));
+  const sized = [i - 1, number.until + 1].some((k) => /^(?:x|by|×)$/.test(line.word(k)));
+  return !(sized && /^[swhdl]$/.test(after.word));
 }

@@ -52,7 +52,7 @@ function belowHundred(line: Line, i: number): Whole | null {
   const at = joined ? i + 2 : i + 1;
   const one = small(line, at);
   // "Twenty three eighths" is twenty and three eighths, not twenty three.
-  const startsPart = PARTS.has(line.word(at + 1)) || isThirtySecond(line, at + 1);
+  const startsPart = PARTS.has(line.word(at + 1));
   return one !== null && one > 0 && one < 10 && !startsPart && !isLumber(line, at)
     ? { n: ten + one, until: at + 1 }
     : { n: ten, until: i + 1 };
@@ -83,6 +83,8 @@ export const STANDS_APART = wordSet(
     'will would should can could has have had need needs got get wants want there here too also away back now max tops',
 );
 
+const BULBS: ReadonlySet<number> = new Set([25, 40, 60, 75]);
+
 /** "Two fifty inch pounds": one unit of two words. */
 const TORQUE = wordSet('pounds lbs lb');
 
@@ -100,7 +102,7 @@ function spokenHundreds(line: Line, i: number, first: Whole): Whole | null {
   const rest = belowHundred(line, i + 1);
   if (!rest || rest.n < 10 || isThirtySecond(line, i + 1)) return null;
   if (PARTS.has(line.word(rest.until))) return null;
-  if (isSizeBehind(line, first.n, rest)) return null;
+  if (!/(?:^is|^are|^at|'s)$/.test(line.word(i - 1)) && isSizeBehind(line, first.n, rest)) return null;
   // "Five ten and a half": feet and inches, the words swallowed.
   const part =
     line.word(rest.until) === 'and' && (PARTS.has(line.word(rest.until + 2)) || PARTS.has(line.word(rest.until + 1)));
@@ -108,6 +110,10 @@ function spokenHundreds(line: Line, i: number, first: Whole): Whole | null {
   const unit = line.word(rest.until);
   const next = line.tokens[rest.until + 1];
   if (/^footers?$/.test(unit)) return null;
+  // "Get two sixty watt": bulbs.
+  if (unit === 'watt' && BULBS.has(rest.n)) return null;
+  // "Eight ten feet of wire": from eight to ten.
+  if (rest.n - first.n <= 2 && /^(?:feet|foot|inches|minutes|hours|days|bags|boxes|sheets)$/.test(unit)) return null;
   if (DESCRIBING.has(unit) && next?.kind === 'word' && !STANDS_APART.has(next.word) && !TORQUE.has(next.word))
     return null;
   return { n: first.n * 100 + rest.n, until: rest.until };
@@ -117,7 +123,12 @@ function spokenHundreds(line: Line, i: number, first: Whole): Whole | null {
 function isSizeBehind(line: Line, count: number, rest: Whole): boolean {
   if (!/^(?:by|x)$/.test(line.word(rest.until)) || /^(?:by|x)$/.test(line.word(rest.until - 3))) return false;
   const other = belowHundred(line, rest.until + 1);
-  const whole = other && !/^(?:hundred|thousand)$/.test(line.word(other.until)) && other.n > 0 && rest.n < 100;
+  const whole =
+    other &&
+    !/^(?:hundred|thousand)$/.test(line.word(other.until)) &&
+    !TENS.has(line.word(other.until)) &&
+    other.n > 0 &&
+    rest.n < 100;
   return Boolean(whole && other && count * 100 + rest.n > DWARFED * other.n && rest.n <= DWARFED * other.n);
 }
 
@@ -127,8 +138,11 @@ const BESIDE_SIZE = wordSet('by x wide high deep long tall off centre centres ce
 
 /** "Eighteen hundred by eleven fifty": hundreds above ten, in a size only, where they are no clock time. */
 function teenHundreds(line: Line, i: number, first: Whole): Whole | null {
-  const sized = /^(?:by|x)$/.test(line.word(i - 1)) || BESIDE_SIZE.has(line.word(i + 2));
-  const rest = first.n < 20 && TENS.has(line.word(i + 1)) ? belowHundred(line, i + 1) : null;
+  const behind = /^(?:by|x)$/.test(line.word(i - 1));
+  const sized = behind || BESIDE_SIZE.has(line.word(i + 2));
+  // "Eight twenty by twenty forty": a door in millimetres.
+  const rest =
+    (first.n < 20 || (behind && first.n < 25)) && TENS.has(line.word(i + 1)) ? belowHundred(line, i + 1) : null;
   if (!rest || !sized || isThirtySecond(line, i + 1) || PARTS.has(line.word(rest.until))) return null;
   const next = line.word(rest.until);
   if (line.word(i - 1) === 'by' && /^(?:by|x)$/.test(next) && rest.n % 10 !== 0) return null;

@@ -43,14 +43,19 @@ export function inchesBehind(line: Line, draft: Draft): Draft {
 
 /** "Eight three and a half": feet with the word swallowed, which nobody can know for sure. */
 export function feetUnsaid(line: Line, draft: Draft, feet: SaidNumber): Draft | null {
-  if (feet.shape !== 'whole' || !feet.inWords || feet.pieces || feet.n < 5 || feet.n > 20) return null;
+  if (feet.shape !== 'whole' || !feet.inWords || feet.pieces || feet.n < 5 || feet.n > LONGEST) return null;
   const inches = line.number(feet.until);
+  if (!inches?.inWords || inches.article || inches.n >= 12 * inches.d) return null;
+  const run = inches.shape === 'whole' && (isRunTold(line, draft.from, inches.until) || isEvenly(line, inches.until));
   const shaped =
-    inches?.shape === 'mixed' || (inches?.shape === 'whole' && !inches.article && areFeetSaid(line, draft.from));
-  if (!inches || !shaped || !inches.inWords || inches.n >= 12 * inches.d) return null;
+    run ||
+    (feet.n <= 20 &&
+      (inches.shape === 'mixed' || (inches.shape === 'whole' && areFeetSaid(line, draft.from))) &&
+      line.word(feet.until - 1) === line.word(draft.from));
+  if (!shaped) return null;
   // "A five ten and a half door": one of them.
   const one = /^(?:a|the|that|this)$/.test(line.word(draft.from - 1)) && !/[^s]s$/.test(line.word(inches.until));
-  if (line.word(feet.until - 1) !== line.word(draft.from) || !(one || endsPhrase(line, inches.until))) return null;
+  if (!(one || endsPhrase(line, inches.until))) return null;
   if (inches.shape === 'whole' && /^(?:by|x|×)$/.test(line.word(inches.until))) return null;
   const whole = Math.floor(inches.n / inches.d);
   const rest = inches.d > 1 ? `${whole}-${inches.n % inches.d}/${inches.d}` : `${whole}`;
@@ -66,6 +71,23 @@ export function feetUnsaid(line: Line, draft: Draft, feet: SaidNumber): Draft | 
     doubt: `${feet.n} ft ${rest} in, or ${feet.n} of ${rest} in?`,
   };
 }
+
+/** No run of a house is told shorter than it is by leaving out the words. */
+const LONGEST = 90;
+const RUNS = wordSet(
+  "wall wall's run runs ridge hip hips valley eave eave's eaves rake rakes span spans rafter rafters joist joists beam beam's header header's fence length plate deck deck's slab slab's trench",
+);
+
+/** "The long wall's twenty six four", "the hip runs eighteen two": of what is told in feet. */
+function isRunTold(line: Line, from: number, until: number): boolean {
+  const told = /^(?:is|are|runs?|measures?|measured|spans?|was)$|'s$/.test(line.word(from - 1));
+  if (!told || !endsPhrase(line, until) || /^(?:by|x|×)$/.test(line.word(until))) return false;
+  for (let k = from - 1; k > from - 8 && k >= 0; k--) if (RUNS.has(line.word(k))) return true;
+  return false;
+}
+
+/** "Twelve six long", "twenty two four even". */
+const isEvenly = (line: Line, until: number) => /^(?:long|even)$/.test(line.word(until));
 
 /** How far back feet may have been said: "twelve foot to the ridge, eleven nine to the eave". */
 const FEET_REACH = 16;

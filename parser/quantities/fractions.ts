@@ -1,5 +1,5 @@
 import type { Line } from './line.ts';
-import { CLIPPED_PARTS, GLYPHS, ONES, ORDINAL_PARTS, PARTS, wordSet } from './words.ts';
+import { CLIPPED_PARTS, GLYPHS, LEANS, ONES, ORDINAL_PARTS, PARTS, TENS, wordSet } from './words.ts';
 
 /** A part of one: `n` of `d`, tokens up to `until`. */
 export interface Part {
@@ -40,13 +40,15 @@ function slashAt(line: Line, i: number): Part | null {
  * @param afterAnd it follows "and": there "three eight" is heard as three eighths
  */
 export function wordPartAt(line: Line, i: number, afterAnd: boolean): Part | null {
+  const tens = manyOf(line, i);
+  if (tens) return tens;
   const first = line.word(i);
   const counted = countAt(line, i);
   const article = first === 'a' || first === 'an';
   let k = counted !== null || article ? i + 1 : i;
   if (k > i && line.tokens[k]?.text === '-') k++;
   const n = counted ?? 1;
-  const d = divisorAt(line, k, counted !== null || article);
+  const d = divisorAt(line, k, counted !== null || article || LEANS.has(line.word(k - 1)));
   if (d) {
     // "Two quarter inch bits" are two; "quarters" alone, and "three half inch bolts", name no part.
     const uncounted = counted === null && (d.plural || !(article || standsBare(line, k, afterAnd)));
@@ -66,6 +68,15 @@ export function wordPartAt(line: Line, i: number, afterAnd: boolean): Part | nul
       ? { n, d: clipped, until: k + 1 }
       : null
     : null;
+}
+
+/** "Twenty three thirty seconds", "thirty three sixty fourths": how sheets are told. */
+function manyOf(line: Line, i: number): Part | null {
+  const [ten, one] = [TENS.get(line.word(i)), ONES.get(line.word(i + 1))];
+  if (ten === undefined || ten > 60 || one === undefined || one < 1 || one > 9) return null;
+  const d = divisorAt(line, i + 2, true);
+  const n = ten + one;
+  return d && d.d > 16 && n < d.d && n % 2 === 1 ? { n, d: d.d, until: d.until } : null;
 }
 
 /** A count of parts, in words or digits, 1 to 63. */
@@ -89,9 +100,9 @@ function divisorAt(line: Line, k: number, counted: boolean): { d: number; until:
 
 /** "Quarter inch", "and half": no count said. A place in a row ("third bay") needs its unit behind it. */
 const standsBare = (line: Line, k: number, afterAnd: boolean) =>
-  !ORDINAL_PARTS.has(line.word(k)) ||
-  (/^(?:full|fat|strong|heavy|light|scant|skinny)$/.test(line.word(k - 1)) &&
-    /^(?:eighth|sixteenth)$/.test(line.word(k))) ||
+  !(ORDINAL_PARTS.has(line.word(k)) || TENS.has(line.word(k))) ||
+  (LEANS.has(line.word(k - 1)) && /^(?:eighth|sixteenth|thirty|sixty)$/.test(line.word(k))) ||
+  (line.word(k - 1) === 'by' && /^(?:eighth|sixteenth)$/.test(line.word(k))) ||
   (!afterAnd && /^(?:inch|inches|")$/.test(line.word(k + 1)));
 
 /** "Half a sixteenth". */

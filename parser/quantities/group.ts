@@ -33,6 +33,11 @@ const FROM = wordSet('from between');
 
 function jointOf(line: Line, a: Draft, b: Draft): Kind | null {
   const gap = b.from - a.until;
+  // "Eight ten feet", "couple three sheets".
+  const next = gap === 0 && a.unitFrom !== 'said' && a.d < 3 && b.d === 1 && a.inWords && b.inWords && b.unit !== null;
+  const [low, high] = [a.n / a.d, b.n / b.d];
+  const many = /(?:[^sr]s|feet|boxes)$/.test(line.word(b.until - 1));
+  if (next && many && high > low && high <= low + 5 && high <= 1.5 * low) return 'range';
   if (gap < 1 || gap > 7) return null;
   const words: string[] = [];
   for (let k = a.until; k < b.from; k++) words.push(line.word(k));
@@ -97,8 +102,12 @@ function share(members: readonly Draft[]): void {
       if (m.unitFrom === 'said') Object.assign(m, { unit: null, unitFrom: 'none', until: m.bareUntil ?? m.until });
     return;
   }
+  // `600x300 x 14m2`: the tile's sides, then how much of it.
+  if (members[0]!.group!.kind === 'pair' && /^(?:area|volume|weight)$/.test(unit.kind)) return;
   // "Three metre by six twenty": the bare number is in millimetres.
-  const thousandfold = (m: Draft) => unit.unit === 'm' && m.unitFrom === 'none' && m.n > 50 * m.d;
+  const isThousandfold = (m: Draft) => unit.unit === 'm' && m.unitFrom === 'none' && m.n > 50 * m.d;
+  const millimetres = members.some(isThousandfold);
+  const thousandfold = (m: Draft) => isThousandfold(m) || (millimetres && m.unitFrom === 'none' && m.n >= 10 * m.d);
   // "Eight foot by two": feet said first do not reach over to a bare number.
   const backwards = members.at(-1)!.unitFrom === 'said' || unit.unit !== 'ft';
   // `2x10x14'`: a board's section is nominal, only its length is in feet.
@@ -106,9 +115,9 @@ function share(members: readonly Draft[]): void {
   for (const m of members) {
     if (m.unitFrom === 'said' || (m.unitFrom === 'none' && !backwards)) continue;
     if (m.unitFrom === 'implied' && unit.kind !== 'length') continue;
-    if (m.unitFrom === 'implied' && unit.unit === 'ft') continue;
+    if (m.unitFrom === 'implied' && unit.unit === 'ft' && m.group!.kind !== 'range') continue;
     if (thousandfold(m)) continue;
-    if (isFeetToo(said!, m)) {
+    if (members.length === 2 && isFeetToo(said!, m)) {
       Object.assign(m, { unit: unitNamed('ft'), unitFrom: 'shared' });
       // A shelf may be twelve inches deep.
       if (m.n >= 12) m.doubt = `${m.n} ft or ${m.n} in?`;
@@ -126,7 +135,10 @@ const isFeetToo = (said: Draft, m: Draft) =>
   m.rule !== said.rule &&
   m.d === 1 &&
   m.n >= 3 &&
-  m.n <= 20;
+  m.n <= MOST_FEET;
+
+/** Shelves, counters and splashes are deeper in inches. */
+const MOST_FEET = 16;
 
 /** "Fifteen, maybe fifty": dictation takes one for the other, so both are asked about. */
 export function doubtTeens(line: Line, drafts: readonly Draft[]): void {

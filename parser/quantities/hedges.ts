@@ -1,6 +1,7 @@
 import type { Draft } from './draft.ts';
 import type { Line } from './line.ts';
-import { type Unit, unitNamed } from './units.ts';
+import { SLOPE } from './slopes.ts';
+import { unitNamed } from './units.ts';
 import { wordSet } from './words.ts';
 
 const ABOUT = wordSet('about around roughly maybe like approx approximately almost nearly ~ circa call');
@@ -99,15 +100,31 @@ function onCenter(line: Line, draft: Draft): void {
 
 const MOST_INCHES = 196;
 
+/** "Two quarts of water a bag": where the unit that it is measured against stands, behind what is measured; else 0. */
+function pastGoods(line: Line, draft: Draft): number {
+  if (!/^(?:volume|weight)$/.test(draft.unit?.kind ?? '')) return 0;
+  for (const k of [draft.until + 2, draft.until + 3])
+    if (/^(?:a|per|to)$/.test(line.word(k)) && !/^(?:and|or|plus|with|in|,)$/.test(line.word(k - 1)))
+      return [k + 1, k + 2].find((at) => unitNamed(line.word(at))?.kind === 'pack' && line.word(at - 1) !== 'to') ?? 0;
+  return 0;
+}
+
 /** "Quarter inch per foot" is a slope; "11.5 square feet to the box" keeps what it is measured against. */
 function rate(line: Line, draft: Draft): void {
   const [a, b] = [line.word(draft.until), line.word(draft.until + 1)];
   const direct = a === 'per' || a === '/' || a === 'a' || a === 'an' || a === 'every' || (a === 'the' && b === 'foot');
+  const of = a === 'of' ? pastGoods(line, draft) : 0;
+  if (of) {
+    draft.per = unitNamed(line.word(of))!.unit;
+    return;
+  }
   const each = (a === 'to' || a === 'in' || a === 'on') && (b === 'the' || b === 'a');
   if (!draft.unit || (!direct && !each)) return;
   const at = direct ? draft.until + 1 : draft.until + 2;
   const per = unitNamed(line.word(at));
   if (!per || (per.close && a !== 'per')) return;
+  // "Cut at ten foot an inch and a quarter deep".
+  if (line.word(at + 1) === 'and' && line.number(at + 2)?.shape === 'fraction') return;
   if (draft.unit.unit === 'in' && per.unit === 'ft' && (direct || a === 'to')) {
     draft.unit = SLOPE;
     draft.until = at + 1;
@@ -116,5 +133,3 @@ function rate(line: Line, draft: Draft): void {
     draft.per = per.unit;
   else if (per.kind === 'pack') draft.per = per.unit;
 }
-
-const SLOPE: Unit = { unit: 'in/ft', kind: 'slope', close: false };

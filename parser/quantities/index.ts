@@ -52,7 +52,7 @@ function apart(drafts: readonly Draft[]): Draft[] {
     const before = out.at(-1);
     // "12 ft. A foot at every end": nothing is reckoned in itself.
     if (before?.per && before.per === before.unit?.unit) before.per = undefined;
-    const isRate = before?.per === draft.unit?.unit && draft.n === 1 && draft.from - (before?.until ?? 0) < 2;
+    const isRate = before?.per === draft.unit?.unit && draft.n === 1 && draft.from - (before?.until ?? 0) < 4;
     if (draft.from >= (before?.until ?? 0) && !(before?.per && isRate)) out.push(draft);
   }
   return out;

@@ -1,7 +1,8 @@
 import { cardinalAt, STANDS_APART } from './cardinals.ts';
 import { digitPartAt, type Part, wordPartAt } from './fractions.ts';
 import type { Line } from './line.ts';
-import { ONES, PARTS, PLURALS, TENS, wordSet } from './words.ts';
+import { decimalComma, measuredPoint, pointAt, spokenComma } from './points.ts';
+import { LEANS, ONES, PARTS, PLURALS } from './words.ts';
 
 /** A number as said: integer numerator over denominator, so that nothing is ever rounded. */
 export interface SaidNumber {
@@ -47,6 +48,9 @@ function digitsAt(line: Line, i: number): SaidNumber | null {
   const comma = places === undefined && !token.text.includes(',') ? decimalComma(line, i) : null;
   if (comma) return comma;
   if (places !== undefined) return { n, d: 10 ** places.length, until: i + 1, shape: 'decimal', inWords: false };
+  // `40k btu`.
+  if (line.word(i + 1) === 'k' && line.tight(i + 1) && isCountedByThousands(line.word(i + 2)))
+    return { n: n * 1000, d: 1, until: i + 2, shape: 'whole', inWords: false };
   const spoken = wordPartAt(line, i, false);
   if (spoken && line.tokens[i + 1]?.kind === 'word') return fraction(spoken, true);
   return (
@@ -54,26 +58,7 @@ function digitsAt(line: Line, i: number): SaidNumber | null {
   );
 }
 
-/** `2,5 m`, `4,2 %`: a comma before one or two figures and a unit, as much of the world writes it. */
-function decimalComma(line: Line, i: number): SaidNumber | null {
-  const [whole, comma, part] = [line.tokens[i]!, line.tokens[i + 1], line.tokens[i + 2]];
-  if (comma?.text !== ',' || comma.spaced || !part || part.spaced || !/^\d{1,2}$/.test(part.text)) return null;
-  if (!/^\d{1,3}$/.test(whole.text) || !AFTER_COMMA.has(line.word(i + 3))) return null;
-  const d = 10 ** part.text.length;
-  return { n: Number(whole.text) * d + Number(part.text), d, until: i + 3, shape: 'decimal', inWords: false };
-}
-
-/** "Four comma two percent", as who learned to count elsewhere says four point two. */
-function spokenComma(line: Line, at: number, whole: number): SaidNumber | null {
-  if (line.tokens[at]?.text.toLowerCase() !== 'comma') return null;
-  const part = ONES.get(line.word(at + 1));
-  const measured = part !== undefined && part < 10 && AFTER_COMMA.has(line.word(at + 2));
-  return measured ? { n: whole * 10 + part, d: 10, until: at + 2, shape: 'decimal', inWords: true } : null;
-}
-
-const AFTER_COMMA = wordSet(
-  'm mm cm metros metro litros litro metre metres meter meters l litre litres liter liters kg kilo kilos % percent m2 m² m3 m³ bar kw kpa mpa volts amps',
-);
+const isCountedByThousands = (word: string) => /^(?:btus?|btuh|lumens?|psi|cfm|gallons?|sf|miles?|kelvin)$/.test(word);
 
 /** `1 3/8`, `1-3/8`, `1½`, `2 and 3/8`, "2 and a half", `7 & 1/2`. */
 function mixedDigits(line: Line, i: number, whole: number): SaidNumber | null {
@@ -84,10 +69,21 @@ function mixedDigits(line: Line, i: number, whole: number): SaidNumber | null {
   // "4x8 3/4 cdx": the sheet's size, then how thick it is.
   if (!dash && !and && isSheet(line, i)) return null;
   const digits = digitPartAt(line, k);
+  if (digits && !dash && !and && areFittings(line, whole, digits)) return null;
   if (digits) return mixed(whole, digits, false);
   const words = and ? wordPartAt(line, k, true) : null;
   return words && mixed(whole, words, true);
 }
+
+const FITTINGS =
+  /^(?:elbows|ells|els|nineties|90s|45s|tees|couplings|couplers|wyes|unions|caps|plugs|adapters|adaptors|bushings|valves|nipples|reducers|connectors|straps|hangers|clamps|ferrules|sleeves|stops|cplgs|cplg|elbs|nips)$/;
+/** Fittings come in wholes and halves up to this size. */
+const WIDEST_IN_PARTS = 3;
+
+/** "6 3/4 elbows", `4 1/2" couplings`: so many of a pipe's size; no pipe is four and a half. */
+const areFittings = (line: Line, whole: number, part: Part) =>
+  (whole > WIDEST_IN_PARTS || (whole > 1 && part.d > 2)) &&
+  [0, 1, 2].some((k) => FITTINGS.test(line.word(part.until + k)));
 
 /** The long side of a sheet, `4x8` or `4 x 10`, with no inch behind the part that follows. */
 const isSheet = (line: Line, i: number) =>
@@ -122,6 +118,8 @@ function wordsAt(line: Line, i: number): SaidNumber | null {
     const article = word === 'a' || word === 'an' || word === 'un' || word === 'una';
     return article ? { n: 1, d: 1, until: i + 1, shape: 'whole', inWords: true, article: true } : null;
   }
+  const scaled = hundredsToCome(line, whole.n, whole.until);
+  if (scaled) return scaled;
   const comma = spokenComma(line, whole.until, whole.n);
   if (comma) return comma;
   return (
@@ -139,14 +137,27 @@ const pluralAt = (line: Line, i: number) => {
   return n === undefined ? null : { n, until: i + 1 };
 };
 
-/** "Two fives of the eggshell": pails by what they hold. */
+/** "Two fives of the eggshell", "two fifteens and a twenty": pails, breakers or boards by their size. */
 const isCountedSize = (line: Line, i: number) =>
-  ONES.has(line.word(i - 1)) && line.word(i + 1) === 'of' && /^(?:the|that|this)$/.test(line.word(i + 2));
+  (ONES.has(line.word(i - 1)) || /^[2-9]$/.test(line.word(i - 1))) &&
+  !/^(?:by|x|at)$/.test(line.word(i - 2)) &&
+  !(/^(?:twos|threes)$/.test(line.word(i)) && /^(?:six|eight|ten|twelve|fourteen)$/.test(line.word(i - 1))) &&
+  (line.tokens[i + 1]?.kind !== 'word' || /^(?:of|and|for|in|on|plus|or|left)$/.test(line.word(i + 1)));
 
 /** Boards by their length, where other footers were counted before. */
 const isCountedLength = (line: Line, i: number) =>
   (ONES.has(line.word(i - 1)) || /^\d{1,2}$/.test(line.word(i - 1))) &&
   [3, 4, 5, 6, 7].some((back) => /^footers?$/.test(line.word(i - back)));
+
+/** "Seven or eight hundred": the first is hundreds as well, unless a size follows ("two or three hundred foot rolls"). */
+function hundredsToCome(line: Line, n: number, until: number): SaidNumber | null {
+  const other = ONES.get(line.word(until + 1));
+  const scale = { hundred: 100, thousand: 1000 }[line.word(until + 2)];
+  const joined = /^(?:or|to|maybe)$/.test(line.word(until)) && other !== undefined && n < 10 && n > 0;
+  if (!joined || !scale || other <= n || other > 10 || /^(?:foot|watt|amp|pound|gallon)$/.test(line.word(until + 3)))
+    return null;
+  return { n: n * scale, d: 1, until, shape: 'whole', inWords: true };
+}
 
 /** "One and three eighths", "two y media", and with the "and" swallowed "twelve three eighths". */
 function mixedWords(line: Line, whole: number, at: number): SaidNumber | null {
@@ -158,9 +169,11 @@ function mixedWords(line: Line, whole: number, at: number): SaidNumber | null {
   }
   const part = digitPartAt(line, at) ?? (ONES.has(line.word(at)) ? wordPartAt(line, at, false) : null);
   if (!part || part.d === 2 || part.d === 3) return null;
+  // The electrician's box.
+  if (whole === 4 && part.n === 11 && part.d === 16) return mixed(whole, part, true);
   // "Two three quarter inch elbows" are two; "twelve three eighths on the long side" is one length.
   const [unit, noun] = [line.word(part.until), line.tokens[part.until + 1]];
-  const describes = unit === 'inch' && noun?.kind === 'word' && !STANDS_APART.has(noun.word);
+  const describes = /^(?:inch|in|["″”])$/.test(unit) && noun?.kind === 'word' && !STANDS_APART.has(noun.word);
   const named = line.tokens[part.until]?.kind === 'word' && !STANDS_APART.has(unit) && !unit.startsWith('inch');
   return describes || (named && whole < 6) ? null : mixed(whole, part, true);
 }
@@ -170,8 +183,7 @@ const isClippedAnd = (line: Line, at: number) =>
   line.word(at) === 'an' && line.word(at + 1) === 'a' && PARTS.has(line.word(at + 2));
 
 /** "Thirty four and a heavy quarter": the part behind how it leans. */
-const leaned = (line: Line, at: number) =>
-  line.word(at) === 'a' && /^(?:strong|heavy|fat|full|light|scant|shy|skinny)$/.test(line.word(at + 1)) ? at + 2 : at;
+const leaned = (line: Line, at: number) => (line.word(at) === 'a' && LEANS.has(line.word(at + 1)) ? at + 2 : at);
 
 /** "Thirty two and three": eighths to some, sixteenths to others. Nothing is guessed: the whole stands, with the question. */
 function unnamedPart(line: Line, whole: number, at: number): SaidNumber | null {
@@ -182,53 +194,6 @@ function unnamedPart(line: Line, whole: number, at: number): SaidNumber | null {
   const doubt = `${whole} and ${n}: is that ${n > 7 ? '' : `${whole}-${n}/8 or `}${whole}-${n}/16?`;
   return { n: whole, d: 1, until: at + 1, shape: 'whole', inWords: true, doubt };
 }
-
-/** "Two point five", "4 point 25". */
-function pointAt(line: Line, at: number, whole: number): SaidNumber | null {
-  if (line.word(at) !== 'point') return null;
-  let digits = '';
-  let k = at + 1;
-  for (; line.tokens[k]; k++) {
-    const token = line.tokens[k]!;
-    const one = /^(?:oh|o)$/.test(token.word) ? 0 : ONES.get(token.word);
-    const ten = digits ? undefined : TENS.get(token.word);
-    if (token.kind === 'number' && /^\d{1,4}$/.test(token.text)) digits += token.text;
-    else if (ten !== undefined) {
-      // "Ten point sixty six".
-      const next = ONES.get(line.word(k + 1));
-      const joined = next !== undefined && next > 0 && next < 10;
-      digits += ten + (joined ? next : 0);
-      k += joined ? 2 : 1;
-      break;
-    } else if (one !== undefined && one < 10) digits += one;
-    else break;
-    if (digits.length > 4) return null;
-  }
-  if (!digits) return null;
-  const d = 10 ** digits.length;
-  return { n: whole * d + Number(digits), d, until: k, shape: 'decimal', inWords: true };
-}
-
-/** "Point two five inches": only where an inch, a percent or the like follows. */
-function measuredPoint(line: Line, i: number): SaidNumber | null {
-  const number = pointAt(line, i, 0);
-  return number && isMeasured(line, i, number.until) ? number : null;
-}
-
-const OF_POINT =
-  /^(?:in|inch|inches|percent|feet|foot|mm|mil|%|"|bar|ohms?|volts?|amps?|metres?|meters?|litres?|milli\w+)$/;
-const READING = /^(?:is|at|was|reads?|reading|got|to|of|wants?|say|says|pulling|supposed|be)$/;
-
-/** A unit behind it ("point four seven of an ohm"), or two figures where a reading is told ("static's point six five"). */
-const isMeasured = (line: Line, from: number, until: number) =>
-  OF_POINT.test(line.word(until)) ||
-  /^(?:wide|high|tall|deep|long|thick)$/.test(line.word(until)) ||
-  (line.word(until) === 'of' && /^an?$/.test(line.word(until + 1)) && OF_POINT.test(line.word(until + 2))) ||
-  ((until - from > 2 || standsAlone(line, until)) &&
-    (READING.test(line.word(from - 1)) || /'s$/.test(line.word(from - 1))));
-
-const standsAlone = (line: Line, at: number) =>
-  line.tokens[at]?.kind !== 'word' || STANDS_APART.has(line.word(at)) || OF_POINT.test(line.word(at));
 
 /** "Two dozen", "half a dozen", "2 doz": twelves. */
 function dozens(line: Line, number: SaidNumber | null): SaidNumber | null {

@@ -1,5 +1,6 @@
 import { STANDS_APART } from './cardinals.ts';
 import type { Line } from './line.ts';
+import { LOOSE, meant, tempered } from './meant.ts';
 import type { SaidNumber } from './numbers.ts';
 import { type Unit, unitNamed } from './units.ts';
 import { wordSet } from './words.ts';
@@ -7,6 +8,9 @@ import { wordSet } from './words.ts';
 /** "Three more boxes", "two full bags": the unit is behind. */
 const MORE = wordSet('more extra additional other');
 const WHOLE = wordSet('full whole fresh new big small large');
+
+/** "A good inch", "a solid foot". */
+const AMPLE = wordSet('good full solid bare strong heavy clean fat scant light');
 
 export interface SaidUnit {
   unit: Unit;
@@ -21,6 +25,10 @@ export function unitAt(line: Line, at: number, number: SaidNumber | null): SaidU
   const more = MORE.has(line.word(k));
   const behind = (more || WHOLE.has(line.word(k))) && number?.d === 1 ? unitAt(line, k + 1, null) : null;
   if (behind && /^(?:pack|volume|time)$/.test(behind.unit.kind)) return more ? { ...behind, more } : behind;
+  if (number?.article && AMPLE.has(line.word(k))) {
+    const ample = unitAt(line, k + 1, number);
+    return ample?.unit.kind === 'length' ? ample : null;
+  }
   if (line.tokens[k] === undefined || line.tokens[k]!.kind === 'number') return null;
   let name = '';
   let found: SaidUnit | null = null;
@@ -92,36 +100,10 @@ const NOT_PACKED = wordSet(
 );
 const GETTING = wordSet('need needs get grab bring buy order another got have has want wants took take used use left');
 
-const THIN_SHEET = wordSet('poly plastic sheeting vapor vapour liner barrier bag bags film wear lvp vinyl');
-const LOOSE = wordSet(
-  'concrete mix gravel sand dirt soil topsoil mulch stone fill base rock crush mud ready-mix cement',
-);
-const WARMTH = wordSet(
-  'temp temperature hot cold cool warm heat heater heating water tank thermostat outside tonight overnight morning slab freezing froze air ' +
-    'room garage house dry cure kept keep stays weather oven here',
-);
-const ANGLES = wordSet(
-  'miter mitre bevel elbow elbows ell bend angle fitting cut saw corner street turn slope pitch roof',
-);
+/** "Code 8830#": the key pressed behind a number; nothing weighed in pounds is written so high. */
+const MOST_POUNDS = 1000;
 
-/** "Degrees", "mil" and "yards" mean one thing of heat, poly and concrete, another of elbows, ply and cloth: common practice, no source. */
-function meant(line: Line, from: number, until: number, unit: Unit, number: SaidNumber | null): Unit {
-  const said = line.word(from);
-  if (said === 'mil' && THIN_SHEET.has(line.word(until))) return unitNamed('mils')!;
-  if (
-    unit.unit === 'yd' &&
-    line.word(until) === 'of' &&
-    (LOOSE.has(line.word(until + 1)) || LOOSE.has(line.word(until + 2)))
-  )
-    return unitNamed('cu yd')!;
-  if (unit.unit !== 'deg' || number === null) return unit;
-  let warm = false;
-  for (let k = Math.max(0, from - 8); k < until + 4; k++) {
-    if (ANGLES.has(line.word(k))) return unit;
-    warm ||= WARMTH.has(line.word(k));
-  }
-  return warm ? unitNamed('f')! : unit;
-}
+const isBy = (word: string) => /^(?:x|×|by)$/.test(word);
 
 /** Whether a word that can name a unit does so here. */
 function fits(line: Line, from: number, until: number, name: string, unit: Unit, number: SaidNumber | null): boolean {
@@ -139,12 +121,14 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
       (number.d > 1 && (digits || line.tokens[from - 1]!.kind === 'number')) ||
       (digits && !IN_PLACE.has(next) && line.tokens[until]?.kind !== 'number')
     );
-  if (name === 'cube' || name === 'cubes') return number !== null && next === 'of';
+  if (name === 'cube' || name === 'cubes')
+    return number !== null && (next === 'of' || (name === 'cube' && endsPhrase(line, until)));
   // "800 lm" is light.
   if (name === 'lm') return number !== null && number.n < 300 * number.d;
   // "2 t sand", "50# bag".
   if (name === 't') return digits && (LOOSE.has(next) || (next === 'of' && LOOSE.has(line.word(until + 1))));
-  if (name === '#') return tight && digits && line.tokens[until]?.kind !== 'number';
+  if (name === '#')
+    return tight && digits && number.n < MOST_POUNDS * number.d && line.tokens[until]?.kind !== 'number';
   // "Ask in 4C": a door's number; degrees stand after words of warmth.
   if (
     name === 'c' &&
@@ -152,6 +136,8 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
     !tempered(line, from)
   )
     return false;
+  // `22w x 30h`: sides.
+  if (/^[wh]$/.test(name) && tight && (isBy(next) || isBy(line.word(from - 2)))) return false;
   if (LETTERS.has(name))
     return (
       (tight && digits) ||
@@ -159,9 +145,16 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
         (name === 'm' || name === 'l' || name === 'g' || name === 'f' || name === 'v' || /^[VWFCL]$/.test(token.text)))
     );
   // "Nought point eight bar": nobody cuts a bar in tenths.
-  const pressed = name === 'bar' && number !== null && number.d > 1;
+  const pressed =
+    name === 'bar' &&
+    number !== null &&
+    (number.d > 1 ||
+      (endsPhrase(line, until) && /^(?:at|to|about|holding|holds|over|under)$/.test(line.word(from - 2))));
   if (AFTER_DIGITS.has(name) && !digits && !pressed) return false;
+  // `5/8 dia`: a diameter.
+  if (name === 'dia') return number?.d === 1;
   if (name === 'pt') return digits && (tight || next === 'of');
+  if (name === 'lineal' || name === 'linear') return number !== null && endsPhrase(line, until);
   if (name === 'footer' || name === 'footers') return number !== null && number.d === 1 && number.n >= 6;
   if (name === 'square')
     return (
@@ -206,9 +199,6 @@ const isCover = (line: Line, from: number, until: number, number: SaidNumber) =>
   ![2, 3, 4, 5, 6].some((back) =>
     /^(?:cut|hole|holes|opening|pad|post|pads|box|column|plate|rip|about|make)$/.test(line.word(from - back)),
   );
-
-const tempered = (line: Line, at: number) =>
-  [-8, -7, -6, -5, -4, -3, 1, 2, 3].some((d) => WARMTH.has(line.word(at + d)));
 
 /** "A bag", "an hour": one of them. "A box", "a set" only of something, or where somebody gets it. */
 function articleFits(line: Line, from: number, next: string, unit: Unit, name: string): boolean {

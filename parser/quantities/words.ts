@@ -15,6 +15,13 @@ export const TENS: ReadonlyMap<string, number> = new Map(
     .map(pairOf),
 );
 
+/** Figures and the English words for them, up to ninety. */
+export const IN_WORDS: ReadonlyMap<string, string> = new Map(
+  'one two three four five six seven eight nine ten eleven twelve thirteen fifteen sixteen twenty thirty fifty sixty ninety'
+    .split(' ')
+    .map((word) => [String(ONES.get(word) ?? TENS.get(word)), word]),
+);
+
 /** What one is divided into. */
 export const PARTS: ReadonlyMap<string, number> = new Map(
   (
@@ -48,13 +55,18 @@ export const GLYPHS: ReadonlyMap<string, readonly [number, number]> = new Map(
 
 /** "Two by fours": said of lumber, only behind "by". */
 export const PLURALS: ReadonlyMap<string, number> = new Map(
-  'ones:1 twos:2 threes:3 fours:4 fives:5 sixes:6 eights:8 tens:10 twelves:12 sixteens:16'.split(' ').map(pairOf),
+  'ones:1 twos:2 threes:3 fours:4 fives:5 sixes:6 sevens:7 eights:8 nines:9 tens:10 twelves:12 fourteens:14 fifteens:15 sixteens:16 eighteens:18 twenties:20 thirties:30 forties:40 fifties:50'
+    .split(' ')
+    .map(pairOf),
 );
 
 function pairOf(row: string): [string, number] {
   const [word, n] = row.split(':');
   return [word!, Number(n)];
 }
+
+/** How a part on the tape leans: "a strong sixteenth". */
+export const LEANS: ReadonlySet<string> = new Set('strong heavy fat full light scant shy skinny even'.split(' '));
 
 /** A set out of words parted by blanks. */
 export const wordSet = (words: string): ReadonlySet<string> => new Set(words.split(' '));

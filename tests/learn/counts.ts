@@ -9,7 +9,7 @@ import { hear } from '../../parser/hearing/index.ts';
 import { unclaimedDrafts } from '../../parser/quantities/index.ts';
 import { Line } from '../../parser/quantities/line.ts';
 import { claimsIn } from '../../parser/quantities/others/index.ts';
-import { isBare } from '../../parser/quantities/weighing/index.ts';
+import { isBare, isWeighed } from '../../parser/quantities/weighing/index.ts';
 import { signsOf } from '../../parser/quantities/weighing/signs.ts';
 import { builtIn } from '../../parser/trade/index.ts';
 import { readFiles } from '../score/lib/corpus.ts';
@@ -17,13 +17,13 @@ import { dice, shuffled } from './common.ts';
 import { type Example, learnYes } from './logistic.ts';
 import { linesOf, writeTable } from './table.ts';
 
-const OPENED = ['seen', 'fresh', 'opened', ...[2, 3, 4, 5, 6, 7, 8, 9].map((n) => `opened-${n}`), 'talk'];
+const OPENED = ['seen', 'fresh', 'opened', ...[2, 3, 4, 5, 6, 7, 8, 9, 10, 11].map((n) => `opened-${n}`), 'talk'];
 const FOLDS = 6;
 /** A phrase was written for its numbers; of a note's numbers many are left unmarked. */
-const WORTH_OF_PHRASE = 3;
+const WORTH_OF_PHRASE = 2;
 /** Weights smaller than this are left out of the table. */
 const SMALL = 0.15;
-const HOW = { rounds: 12, decay: 0.001, pull: 0.2, seenAtLeast: 5 };
+const HOW = { rounds: 6, decay: 0.001, pull: 1, seenAtLeast: 3 };
 
 interface Marked {
   start: number;
@@ -46,7 +46,7 @@ function rowsOf(text: string, marked: readonly Marked[], all: boolean, file: str
   const claimOf = (d: { from: number; until: number }) => claims.find((c) => c.from < d.until && c.until > d.from);
   const free = drafts.filter((d) => !claimOf(d));
   const bare = free.filter(isBare).length;
-  return drafts.filter(isBare).flatMap((draft) => {
+  return drafts.filter(isWeighed).flatMap((draft) => {
     const [start, end] = [line.tokens[draft.from]!.start, line.tokens[draft.until - 1]!.end];
     const value = draft.n / draft.d;
     const yes = marked.some((m) => m.start < end && m.end > start && Math.abs(m.value - value) < 1e-6);

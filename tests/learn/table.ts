@@ -5,7 +5,7 @@ const ROOT = join(import.meta.dirname, '../..');
 
 /** Writes a table of weights as a module: `lines` hold a feature and its hundredths, divided by tabs. */
 export function writeTable(file: string, name: string, about: string, lines: readonly string[]): void {
-  const text = lines.join('\n').replace(/[\\`$]/g, '\\$&');
+  const text = lines.join('\n').replace(/[\\`]|\$(?=\{)/g, '\\$&');
   writeFileSync(join(ROOT, file), `/** ${about} */\nexport const ${name} = \`\n${text}\n\`;\n`);
   console.log(`${file}: ${lines.length} lines, ${text.length} characters`);
 }

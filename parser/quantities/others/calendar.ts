@@ -1,6 +1,6 @@
 import type { Line } from '../line.ts';
 import { endsPhrase, unitAt } from '../unitAt.ts';
-import { TENS, wordSet } from '../words.ts';
+import { LEANS, TENS, wordSet } from '../words.ts';
 import { type ClaimRule, isDigits } from './claim.ts';
 
 const PLACES = wordSet('first second third fourth fifth sixth seventh eighth ninth');
@@ -11,10 +11,13 @@ export const ordinal: ClaimRule = (line, i) => {
     return { until: i + 2, kind: 'ordinal' };
   if (!TENS.has(line.word(i))) return null;
   const at = line.tokens[i + 1]?.text === '-' ? i + 2 : i + 1;
-  return PLACES.has(line.word(at)) && line.word(i - 1) !== 'a' && !line.number(i - 1)
+  return PLACES.has(line.word(at)) && !isPart(line, i - 1) && !line.number(i - 1)
     ? { until: at + 1, kind: 'ordinal' }
     : null;
 };
+
+/** "A thirty second", "a strong sixty fourth". */
+const isPart = (line: Line, at: number) => line.word(at) === 'a' || LEANS.has(line.word(at));
 
 const MONTHS = wordSet(
   'january february april june july august september october november december jan feb apr jun jul aug sept sep oct nov dec',
@@ -37,8 +40,22 @@ export const date: ClaimRule = (line, i) => {
   if (slashed(line, i + 3)) return { until: i + 5, kind: 'date' };
   const day = Number(line.tokens[i + 2]!.text);
   const cue = DUE.has(line.word(i - 1)) || (line.word(i - 1) === 'on' && line.tokens[i + 3]?.kind !== 'word');
+  if (line.word(i - 1) === 'by' && (isTapeOff(line, i) || line.tokens[i - 2]?.kind === 'number')) return null;
+  // "Short by 3/16ths".
+  if (line.tight(i + 3) && /^(?:ths?|nds?|rds?)$/.test(line.word(i + 3))) return null;
   return cue && day >= 1 && day <= 31 && !unitAt(line, i + 3, line.number(i)) ? { until: i + 3, kind: 'date' } : null;
 };
+
+const OFF = wordSet(
+  'high low short long off out over under miss misses missed clear clears proud shy tight loose wide narrow raise lower drop deep shallow heavy light fat thick thin wider narrower taller shorter closer',
+);
+
+/** "Short by 5/8", "misses the strike by 3/16": a part on the tape, no day. */
+const isTapeOff = (line: Line, i: number) =>
+  Number(line.word(i)) % 2 === 1 &&
+  /^(?:4|8|16|32)$/.test(line.word(i + 2)) &&
+  Number(line.word(i)) < Number(line.word(i + 2)) &&
+  [2, 3, 4].some((back) => OFF.has(line.word(i - back)));
 
 /** `2026-11-11`, `11-11-26`, as written; empty where they stand apart. */
 const dashedAt = (line: Line, i: number) =>

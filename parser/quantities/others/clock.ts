@@ -173,17 +173,26 @@ function isMet(line: Line, i: number, reach: number): boolean {
   return false;
 }
 
+/** "Battens at three thirty". */
+const SPACED = wordSet(
+  'battens studs joists rafters noggins dwangs screws nails ties brackets hangers purlins posts pickets balusters clips',
+);
+
 /** "Set at one twenty five": of a dial. */
 const HELD = /^(?:set|holding|held|reads?|reading|runs?|running|sits?|sitting|kept|cranked|dial+ed|maxed|pegged)$/;
 
 /** "After nine", "by seven thirty in the morning", "meet at ten": not "after two coats", "at four inches". */
 function isTimely(line: Line, i: number, until: number): boolean {
   const before = line.word(i - 1);
-  if (before === 'at' && HELD.test(line.word(i - 2))) return false;
+  if (before === 'from' && /^(?:down|up|went|dropped|rose|fell|gone|came)$/.test(line.word(i - 2))) return false;
+  if (before === 'at' && (HELD.test(line.word(i - 2)) || SPACED.has(line.word(i - 2)))) return false;
   const cue = CUES.has(before);
   const loose = LOOSE_CUES.has(before) || (before === 'and' && line.word(i - 3) === 'between');
   if (unitAt(line, until, line.number(i))) return false;
   const next = line.tokens[until];
+  // "Leave about six to eight inches".
+  const top = /^(?:to|or|-)$/.test(line.word(until)) ? line.number(until + 1) : null;
+  if (top && unitAt(line, top.until, top)) return false;
   if (next?.kind === 'mark' && /^["'/%\-–x×½¼¾#]$/.test(next.text)) return false;
   const daily =
     DAY_PARTS.has(line.word(until)) ||
@@ -204,6 +213,7 @@ function isTimely(line: Line, i: number, until: number): boolean {
   )
     return true;
   if (before === 'at' && DAY_PARTS.has(line.word(i - 2))) return endsPhrase(line, until);
+  if (halfHour && /^(?:it|it's|its)$/.test(before) && /^(?:already|and|now|so)?$/.test(line.word(until))) return true;
   if (loose && halfHour && /^(?:it's|its)$/.test(line.word(i - 2))) return true;
   if (before === 'from' && halfHour && line.tokens[until]?.kind !== 'word') return true;
   if (loose) return (met || halfHour) && (endsPhrase(line, until) || (met && EVENTS.has(line.word(until))));

@@ -62,7 +62,8 @@ export const code: ClaimRule = (line, i) => {
     !unitAt(line, i + 3, line.number(i + 2))
   )
     return claimed(i + 3);
-  if (isPaintCode(line, i) && !unitAt(line, i + 1, line.number(i))) return claimed(i + 1);
+  if (isPaintCode(line, i) && !/^(?:x|×|by)$/.test(line.word(i + 1)) && !unitAt(line, i + 1, line.number(i)))
+    return claimed(i + 1);
   // "P.O. 44-1932": two long numbers and a hyphen.
   if (
     dash &&

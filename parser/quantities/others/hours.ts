@@ -39,7 +39,7 @@ export const writtenHour: ClaimRule = (line, i) => {
   if (/^(?:sharp|am|pm|ish)$/.test(next)) return { until: i + 2, kind: 'clock' };
   const ends = endsPhrase(line, i + 1) && !/^(?:by|x|×|of|["'”’%/-])$/.test(next);
   // "1700 by 700": a size.
-  const sized = line.word(i - 1) === 'by' && line.tokens[i - 2]?.kind === 'number';
+  const sized = line.word(i - 1) === 'by' && [2, 3].some((back) => line.tokens[i - back]?.kind === 'number');
   return ARRIVING.has(line.word(i - 1)) && !sized && ends && !unitAt(line, i + 1, line.number(i))
     ? { until: i + 1, kind: 'clock' }
     : null;

@@ -1,8 +1,8 @@
 import type { Line } from '../line.ts';
 import { unitAt } from '../unitAt.ts';
 import { unitNamed } from '../units.ts';
-import { ONES, PARTS, TENS } from '../words.ts';
-import type { ClaimRule } from './claim.ts';
+import { IN_WORDS, ONES, PARTS, TENS } from '../words.ts';
+import { type ClaimRule, isDigits } from './claim.ts';
 
 /** Set phrases with a number in them. Common practice, no source. */
 const PHRASES =
@@ -28,7 +28,7 @@ two left feet, two thumbs, four letter, eleventh hour, zero chance, zero idea, z
 one, owe me one, owe you one, owes you one, owe him one, owe them one, owes us one, owe her one, i for one, for one
 thing, take five, take ten, high five, one foot out the door, one foot in the door, one foot in the grave, two
 wrongs, no two ways, two ways about it, two way street, two sides to every, two peas, two shakes, two and two
-together, takes two, three strikes, three's a crowd, three guesses, on all fours, six feet under, nine lives, top
+together, it takes two to, three strikes, three's a crowd, three guesses, on all fours, six feet under, nine lives, top
 ten, top five, top three, hundred and one things, thousand and one, hundred and ten percent, a thousand words,
 million dollar, one too many, one and done, one fell swoop, one step at a time, one size fits all, one track, one on
 one, one to one, one foot in front of the other, in one breath, one fine day,
@@ -55,7 +55,7 @@ an inch and he'll, an inch and they'll, an inch and he, an inch and they, two br
 one sandwich short, takes two to tango, six of one half dozen of the other, zero to sixty, nought to sixty, zero to a hundred, two sides to that,
 two sides to every, two sides to this, one of youse, worth two in the bush, one man's, one bad apple, one hit wonder, one man band, seven year itch,
 seventh heaven, dressed to the nines, one armed, one legged, two stools, five o'clock shadow, twelve o'clock high, one two punch, two thumbs up,
-one percenter, eighty six it, eighty six that, sixty four thousand dollar, three stooges, seven seas, seven dwarfs, two shakes,
+one percenter, eighty six it, eighty six that, sixty four thousand dollar, hand's worth two, hand is worth two, sweet sixteen, two short of a dozen, ten out of ten, 10 out of 10, final four, big ten, fifty yard line, two minute warning, two minute drill, three stooges, seven seas, seven dwarfs, two shakes,
 ten commandments, four letter words, a thousand apologies, one trick pony, two peas in a pod, three blind mice, two cooks, five second rule,
 fifteen minutes of fame, quarter bubble, half bubble, half a bubble, a quarter bubble, six of the best, catch 22, seven degrees of separation, six degrees of separation, a hundred miles an hour, hundred miles an hour, a mile a minute, mile a minute, ten pound pom, job one, priority one, priority number one, two for one, three for two, eleven out of ten, hundred on that, hundred on this,
 a hundred on that, one hundred on that, one hundred on it, a hundred on it, one jot, one iota, one hell of, one heck of, a month of sundays,
@@ -65,12 +65,16 @@ zero excuse, zero excuses, zero clue, zero sense, zero effort, zero sympathy, ze
     /,\s/,
   );
 
+/** A small number's word, also where it was typed as a figure: "strike 2". */
+const saidAs = (line: Line, k: number) =>
+  (isDigits(line, k) && line.number(k)?.until === k + 1 ? IN_WORDS.get(line.word(k)) : undefined) ?? line.word(k);
+
 /** Where the phrase's words end, the hyphens that join them stepped over; 0 where it is not there. */
 function endOf(line: Line, i: number, phrase: readonly string[]): number {
   let k = i;
   for (const word of phrase) {
     if (k > i && word !== '-' && line.word(k) === '-' && line.tight(k) && line.tight(k + 1)) k++;
-    if (line.word(k) !== word) return 0;
+    if (saidAs(line, k) !== word && line.word(k) !== word) return 0;
     k++;
   }
   return k;
@@ -87,12 +91,14 @@ for (const phrase of PHRASES) {
 
 /** "Ten four and a half": a number that goes on. */
 const hasPart = (line: Line, until: number) =>
-  line.number(until - 1) !== null && line.word(until) === 'and' && [1, 2].some((k) => PARTS.has(line.word(until + k)));
+  line.number(until - 1) !== null &&
+  (PARTS.has(line.word(until)) || (line.word(until) === 'and' && [1, 2].some((k) => PARTS.has(line.word(until + k)))));
 
 /** "Sixty one and a half wall to wall", "twenty gallons a minute": what stands before it has the words. */
 function isPartOfMore(line: Line, i: number, first: string): boolean {
   // "Thirty one off the cooktop".
   if (ONES.has(first) && TENS.has(line.word(i - 1))) return true;
+  if (first === 'a' && /^(?:half|quarter|third)$/.test(line.word(i - 1))) return true;
   if (first === 'a' && unitNamed(line.word(i - 1))?.kind === 'volume') return true;
   if (first !== 'half' && first !== 'quarter') return false;
   const and = line.word(i - 1) === 'a' ? i - 2 : i - 1;
@@ -100,12 +106,23 @@ function isPartOfMore(line: Line, i: number, first: string): boolean {
   return line.word(and) === 'and' && (ONES.has(whole) || TENS.has(whole) || line.tokens[and - 1]?.kind === 'number');
 }
 
+/** "Set at one eighty": no turning round. */
+const isDialled = (line: Line, i: number, words: readonly string[]) =>
+  words.join(' ') === 'one eighty' && /(?:^at|^to|^reads?|^is|^was|'s)$/.test(line.word(i - 1));
+
 export const idiom: ClaimRule = (line, i) => {
-  const words = BY_FIRST.get(line.word(i))?.find((phrase) => endOf(line, i, phrase) > 0);
-  if (!words) return null;
-  const until = endOf(line, i, words);
-  if (isPartOfMore(line, i, words[0]!) || hasPart(line, until)) return null;
-  // "One by one inch" is a size: the last number has a unit of its own.
-  const last = line.number(until - 1);
-  return last?.until === until && !last.article && unitAt(line, until, last) ? null : { until, kind: 'idiom' };
+  const phrases = BY_FIRST.get(saidAs(line, i)) ?? BY_FIRST.get(line.word(i));
+  if (!phrases) return null;
+  for (const words of phrases) {
+    const until = endOf(line, i, words);
+    if (until > 0) return holdsNumber(line, i, words, until) ? null : { until, kind: 'idiom' };
+  }
+  return null;
 };
+
+/** A number that goes on, or has a unit of its own: "one by one inch" is a size. */
+function holdsNumber(line: Line, i: number, words: readonly string[], until: number): boolean {
+  if (isDialled(line, i, words) || isPartOfMore(line, i, words[0]!) || hasPart(line, until)) return true;
+  const last = line.number(until - 1);
+  return last?.until === until && !last.article && unitAt(line, until, last) !== null;
+}

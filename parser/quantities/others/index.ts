@@ -4,6 +4,7 @@ import { date, ordinal, year } from './calendar.ts';
 import type { Claim, ClaimRule } from './claim.ts';
 import { clock } from './clock.ts';
 import { code } from './codes.ts';
+import { folk } from './folk.ts';
 import { score } from './games.ts';
 import { articledHour, writtenHour } from './hours.ts';
 import { idiom } from './idioms.ts';
@@ -27,6 +28,7 @@ const RULES: readonly ClaimRule[] = [
   one,
   money,
   age,
+  folk,
   clock,
   articledHour,
   writtenHour,
@@ -58,7 +60,9 @@ export function claimsIn(line: Line): PlacedClaim[] {
       ? { until: i + 1, kind: 'label' }
       : (claimAt(line, i) ?? namedAgain(line, i, claims.at(-1)));
     if (claim) claims.push({ from: i, ...claim });
-    i = claim ? claim.until : i + 1;
+    // "Seven point six two five": what stands behind the point is no name of its own.
+    const decimal = claim || line.word(i + 1) !== 'point' ? null : line.number(i);
+    i = claim ? claim.until : decimal?.shape === 'decimal' ? decimal.until : i + 1;
   }
   return claims;
 }

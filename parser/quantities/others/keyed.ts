@@ -23,7 +23,7 @@ const KEYS = wordSet('pound star hash');
 /** "The lockbox is 0-4-1-7", "oh seven seven double oh nine hundred", "7 K R T 2 0 8": digits said one by one, letters among them. */
 export const keyed: ClaimRule = (line, i) => {
   const first = digitsSaid(line, i);
-  if (!first) return null;
+  if (!first || (line.number(i)?.shape === 'decimal' && !isKeyed(line, i))) return null;
   let { count } = first;
   let odd = first.repeated || line.word(i) === 'oh';
   const spelled = SPOKEN_LETTERS.has(line.word(i - 1)) ? (SPOKEN_LETTERS.has(line.word(i - 2)) ? 2 : 1) : 0;
@@ -78,7 +78,7 @@ const isLetter = (line: Line, i: number) =>
 
 /** Letters as they are spelled over the phone. */
 const SPOKEN_LETTERS = wordSet(
-  'alpha bravo charlie delta echo foxtrot juliet kilo lima november oscar papa quebec romeo sierra tango uniform whiskey zulu',
+  'alpha bravo charlie delta echo foxtrot juliet kilo lima november oscar papa quebec romeo sierra tango uniform whiskey zulu bee cee dee eff gee aitch kay pee queue ess vee zed zee',
 );
 
 const isKeyed = (line: Line, i: number) => [1, 2, 3, 4].some((back) => KEYED.has(line.bare(i - back)));

@@ -6,7 +6,7 @@ import { type Claim, type ClaimRule, isDigits } from './claim.ts';
 
 /** Words that give the number behind them as a name. */
 const NAMED = wordSet(
-  'option alternate keynote mark number unit suite apt apartment circuit ckt lot interstate marker license serial page revision rev order invoice permit po wo job ticket model cat category type grade schedule sch ' +
+  'season episode psalm hymn verse rink addendum docket squad battalion platoon regiment local stall hangar court pew error err nfpa osha oshas hockey gpa engine game league formula ral pantone kubota jlg stihl honda bobcat scheme mode option alternate keynote mark number unit suite apt apartment circuit ckt lot interstate marker license serial page revision rev order invoice permit po wo job ticket model cat category type grade schedule sch ' +
     'irc ibc nec upc nfpa chevy ford dodge ram iphone wd series channel aisle slot locker extension bus track route rt rm zip highway hwy exit chapter version phase class breaker stage code ext combo pin gate plan item note bus tram flight platform terminal junction pier studio berth shade rm rfi submittal tier bulletin asi package clause amendment appendix act csi rtu ahu vav fcu rcd mcb pump isle ward ofc ste lockbox acct acc villa dorm hse hook keypad branch allotment riser key tag fob user pass snag dwg usb hdmi iso astm ansi csa',
 );
 /** The same, unless a size follows: "window three", but "window 36 x 48". */
@@ -31,10 +31,25 @@ export const label: ClaimRule = (line, i) => {
   if (!number || number.article || number.until > line.tokens.length) return null;
   // "3/8 hole": the 8 belongs to the fraction.
   if (line.tokens[i - 1]?.text === '/' && line.tight(i)) return null;
+  // "Schedule forty inch and a half": the pipe's wall, then its size.
+  if (/^(?:schedule|sch|sched)$/.test(line.word(i - 1)) && /^(?:forty|eighty|40|80|10|ten)$/.test(line.word(i)))
+    return claim(i + 1);
   const next = line.word(number.until);
   const dash = line.tokens[number.until]?.text === '-' ? 1 : 0;
+  const k = number.until + dash;
+  // "Two pole sander heads", "three bedroom doors": so many of them.
+  const counted =
+    /^(?:pole|ply|bedroom|bath|door)$/.test(line.word(k)) &&
+    [1, 2].some(
+      (d) =>
+        isPlural(line.word(k + d)) &&
+        !/^(?:units|homes|houses|apartments|suites|breakers|switches)$/.test(line.word(k + d)),
+    );
   const described =
-    DESCRIBED.has(line.word(number.until + dash)) && number.n < 12 * number.d && !/^(?:by|x|×)$/.test(line.word(i - 1));
+    !counted &&
+    DESCRIBED.has(line.word(number.until + dash)) &&
+    number.n < 12 * number.d &&
+    !/^(?:by|x|×)$/.test(line.word(i - 1));
   if (described && (number.d === 1 || line.word(number.until) === 'bath')) return claim(number.until + dash + 1);
   if (
     /^(?:four|five|six|eight|[4568])$/.test(line.word(i)) &&
@@ -50,13 +65,15 @@ export const label: ClaimRule = (line, i) => {
   )
     return claim(number.until);
   if (number.d !== 1) return null;
+  // "To the shed thirteen of em".
+  if (next === 'of' && /^(?:em|'em|them|those|these|each)$/.test(line.word(number.until + 1))) return null;
   const before = nameBefore(line, i);
   if (isRoomIn(line, i, number) || isListOfNames(line, i, number)) return claim(number.until);
   if (before === '#' && line.tight(i)) return claim(number.until);
   if (isLettered(line, i)) return claim(number.until);
   if (
     (before === '.' && line.word(i - 2) === 'no' && line.tight(i - 1)) ||
-    (before === 'r' && !/^(?:by|x|×)$/.test(next))
+    (before === 'r' && !/^(?:by|x|×|oc|o|on)$/.test(next))
   )
     return claim(number.until);
   const named =
@@ -72,7 +89,9 @@ export const label: ClaimRule = (line, i) => {
   if (
     mark &&
     !mark.spaced &&
-    (/^[A-Z]$/.test(mark.text) ? named || ROOMS.has(before) : isRoomLetter(before, mark.text))
+    (/^[A-Z]$/.test(mark.text) && !isDegrees(mark.text, number)
+      ? named || ROOMS.has(before)
+      : isRoomLetter(before, mark.text))
   )
     return claim(number.until + 1);
   // "Apartment 3 C", "item 3a".
@@ -103,7 +122,7 @@ const isExtension = (line: Line, i: number) =>
   /^ext$/i.test(line.tokens[i - 1]?.text ?? '') && line.tokens[i - 2]?.kind === 'number';
 
 const MANY_NAMED = wordSet(
-  'units rooms circuits breakers lots houses apartments apts flats suites plots bays gates zones floors levels channels pages sheets exits lanes doors windows tracks lockers buildings',
+  'items notes steps questions pages seats stalls bays tanks pumps vavs rtus sections drawings units rooms circuits breakers lots houses apartments apts flats suites plots bays gates zones floors levels channels pages sheets exits lanes doors windows tracks lockers buildings',
 );
 /** Doors and windows are told by their width, too. */
 const FEWEST_INCHES = 18;
@@ -119,6 +138,9 @@ function isListOfNames(line: Line, i: number, number: SaidNumber): boolean {
 
 const ROOMS = wordSet('door room rm window stair');
 const HOMES = wordSet('seat flat apartment apt unit suite room rm door plot lot block bldg building house');
+
+/** "Room 83F": no room goes by that letter so high. */
+const isDegrees = (letter: string, { n }: SaidNumber) => letter === 'F' && n >= 40 && n < 200;
 
 /** "Flat 4b". */
 const isRoomLetter = (before: string, letter: string) => HOMES.has(before) && /^[a-h]$/.test(letter);
@@ -175,13 +197,21 @@ const BEFORE_VERB = wordSet(
 function isOrdered(line: Line, i: number, number: SaidNumber): boolean {
   const before = line.tokens[i - 2];
   const verb =
-    VERBS.has(line.word(i - 1)) && (before === undefined || before.kind !== 'word' || BEFORE_VERB.has(before.word));
+    VERBS.has(line.word(i - 1)) &&
+    (before === undefined ||
+      before.kind !== 'word' ||
+      BEFORE_VERB.has(before.word) ||
+      isGoodsBehind(line, number.until));
   const goods = line.tokens[number.until];
   if (!verb) return false;
   // "Both balances are gone, order 2."
   if (goods === undefined || goods.kind !== 'word') return number.n < 100 && goods?.text !== '-' && goods?.text !== '#';
   return number.n < 1000 && !BEING.has(goods.word);
 }
+
+/** "Order two eight foot sticks", "order three slats". */
+const isGoodsBehind = (line: Line, at: number) =>
+  line.number(at) !== null || [0, 1].some((d) => isPlural(line.word(at + d)));
 
 const BEING = wordSet('is was are were has had came comes should will');
 

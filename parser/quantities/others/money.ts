@@ -37,6 +37,8 @@ export const money: ClaimRule = (line, i) => {
   const thousands =
     THOUSANDS.has(next) &&
     number.shape !== 'fraction' &&
+    !/^(?:btus?|btuh|lumens?|kelvin|cfm|ohms?)$/.test(line.word(number.until + 1)) &&
+    ![1, 2, 3].some((back) => /^(?:sensor|ohms|resistance|thermistor|probe|winding)$/.test(line.word(i - back))) &&
     (next === 'grand' || line.tight(number.until) || number.inWords);
   if (signed) return sum(number, pastRate(line, thousands ? number.until + 1 : number.until), thousands);
   // "Eight or nine hundred bucks".
@@ -51,6 +53,8 @@ export const money: ClaimRule = (line, i) => {
       (/^(?:is|at|was|of)$/.test(line.word(i - 1)) && OF_BILLS.has(line.word(i - 2))))
   )
     return { until: percent, kind: 'money' };
+  // "Cost is up nine percent since june".
+  if (percent && [1, 2, 3, 4].some((back) => PRICED.has(line.bare(i - back)))) return { until: percent, kind: 'money' };
   // "He wants 40 an hour": a wage, or a pace; either way nobody counts it.
   if (
     /^(?:a|an|per)$/.test(next) &&
@@ -58,9 +62,14 @@ export const money: ClaimRule = (line, i) => {
     number.n >= 10 * number.d
   )
     return sum(number, number.until + 2, false);
+  const changed = next === 'and' && line.word(number.until + 1) === 'change' && endsPhrase(line, number.until + 2);
+  if (changed && [2, 3, 4, 5, 6].some((back) => BILLED.test(line.word(i - back))))
+    return sum(number, number.until + 2, false);
   if (isAsked(line, i, number)) return sum(number, pastRate(line, number.until), false);
   if (![1, 2, 3].some((back) => PAYING.has(line.bare(i - back))) && !isBid(line, i)) return null;
   // "Eighty pounds on it" is a load; pounds are money only where somebody paid them.
+  const ounces = line.number(number.until + 1);
+  if (ounces && unitAt(line, ounces.until, ounces)?.unit.unit === 'oz') return null;
   if (next === 'pounds' || next === 'pound') return sum(number, number.until + 1, false);
   if (number.shape === 'fraction' || (line.tokens[number.until]?.kind === 'word' && !NO_GOODS.has(next))) return null;
   return unitAt(line, number.until, number) ? null : sum(number, number.until, false);
@@ -87,20 +96,34 @@ function isAsked(line: Line, i: number, number: SaidNumber): boolean {
   if (line.word(i - 1) === 'asking' && endsPhrase(line, number.until)) return true;
   const given =
     /^(?:gave|give|slipped|handed|owe|owes)$/.test(line.word(i - 2)) && /^(?:him|her|them|me)$/.test(line.word(i - 1));
-  if (given && number.n >= 20 && endsPhrase(line, number.until)) return true;
+  if (given && number.n >= 20 && next !== 'of' && endsPhrase(line, number.until)) return true;
   const bought =
     line.word(i - 1) === 'for' &&
     /^(?:it|them|that|this|him|her)$/.test(line.word(i - 2)) &&
-    /^(?:got|bought|sold|had|get)$/.test(line.word(i - 3));
+    /^(?:got|bought|sold|had|get|wants|wanted|want|do|did|done|doing)$/.test(line.word(i - 3));
+  // "That'll set you back a good four hundred".
+  const costly =
+    number.n >= 10 && endsPhrase(line, number.until) && [1, 2, 3].some((back) => line.word(i - back) === 'back');
+  if (costly && [2, 3, 4, 5].some((back) => SETS.test(line.word(i - back)) && US.test(line.word(i - back + 1))))
+    return true;
   if (bought && number.n > 4 && endsPhrase(line, number.until)) return true;
   if (/^(?:knocked|beat|talked)$/.test(line.word(i - 3)) && line.word(i - 1) === 'down') return true;
   if (next === 'for' && after === 'the' && /^(?:lot|job|whole|day|pair)$/.test(last!)) return isBargained(line, i);
   return false;
 }
 
+const SETS = /^(?:set|sets|setting)$/;
+const US = /^(?:me|you|us|him|her|them)$/;
+
 const OF_BILLS = wordSet(
-  'deposit off discount markup mark-up retention retainage vat gst tax hst pst interest commission',
+  'tip inflation raise deposit off discount markup mark-up retention retainage vat gst tax hst pst interest commission',
 );
+
+const PRICED = wordSet(
+  'cost costs price prices lumber rate rates mortgage loan sales inflation gas diesel copper insurance premium wages rent tariff tariffs stock shares market budget',
+);
+
+const BILLED = /^(?:materials|labor|labour|bid|quote|job|bill|invoice|cost|costs|price|total|paid|truck)$/;
 
 const BIDS = wordSet('bid bids quote quoted quotes estimate estimates tender price');
 

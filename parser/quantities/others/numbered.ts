@@ -9,7 +9,7 @@ const RIDES = wordSet(
 );
 const FITTED = wordSet('tip boot boots shoe shoes glove gloves hat nozzle orifice');
 const PLACED = wordSet(
-  'bin door plot unit lot flat drawing dwg job key truck window item snag at house mate for from in of to outside past by next opposite',
+  'model part serial ref permit policy invoice order account bin door plot unit lot flat drawing dwg job key truck window item snag at house mate for from in of to outside past by next opposite',
 );
 const SCALED = /^(?:limit|score)(?:'s)?$/;
 const ROADS = /^(?:on|off|down|up|take|took|from)$/;

@@ -1,7 +1,7 @@
 import type { Line } from '../line.ts';
 import { endsPhrase, unitAt } from '../unitAt.ts';
 import { unitNamed } from '../units.ts';
-import { wordSet } from '../words.ts';
+import { TENS, wordSet } from '../words.ts';
 import type { ClaimRule } from './claim.ts';
 
 const POINTING = wordSet(
@@ -15,7 +15,8 @@ const PEOPLE = wordSet('the those these them us you my our his her their');
 
 /** "That one", "the one behind the toilet", "one of the guys", "a taller one": a pronoun, nobody counts anything. */
 export const one: ClaimRule = (line, i) => {
-  if (line.word(i) !== 'one') return null;
+  // "Thirty one of them".
+  if (line.word(i) !== 'one' || TENS.has(line.word(i - 1))) return null;
   // "Cut a new one thirty three and a half", "each one twenty four foot": the pronoun, then the size.
   if (POINTING.has(line.word(i - 1)) && line.number(i + 1) && !isSpokenHundred(line, i))
     return DETERMINERS.has(line.word(i - 2)) || ALONE.has(line.word(i - 1)) ? { until: i + 1, kind: 'idiom' } : null;

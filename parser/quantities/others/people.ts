@@ -34,6 +34,10 @@ export const age: ClaimRule = (line, i) => {
   // "Since I was sixteen".
   const own = line.word(k) === 'was' && line.word(k - 1) === 'i' && /^(?:since|when)$/.test(line.word(k - 2));
   if (own) return { until: number.until, kind: 'idiom' };
+  // "My nan's ninety next week", "been married twenty two this spring".
+  if (WHO.has(line.bare(k)) && line.word(k).endsWith("'s") && next !== undefined)
+    return { until: number.until, kind: 'idiom' };
+  if (line.word(k) === 'married') return { until: number.until, kind: 'idiom' };
   return BEING.has(line.word(k)) && isSomebody(line, k - 1) ? { until: number.until, kind: 'idiom' } : null;
 };
 

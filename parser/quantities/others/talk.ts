@@ -38,27 +38,8 @@ export const ofTalk: ClaimRule = (line, i) => {
   // "My five year old", "a sixty year-old house".
   const old = line.word(number.until + 1) === '-' ? number.until + 2 : number.until + 1;
   if (line.word(number.until) === 'year' && line.word(old) === 'old') return { ...claim, until: old + 1 };
-  return pitch(line, i) ?? fall(line, i) ?? onScale(line, i) ?? share(line, i) ?? speeding(line, i) ?? errand(line, i);
+  return fall(line, i) ?? onScale(line, i) ?? share(line, i) ?? speeding(line, i) ?? errand(line, i);
 };
-
-const STEEP = wordSet('two three four five six seven eight nine ten eleven twelve');
-const SLOPED = wordSet('pitch roof slope pitched');
-
-/** "A four twelve over the porch", "eight twelve pitch": rise and run of a roof, one number to most ears. */
-const pitch: ClaimRule = (line, i) => {
-  if (!STEEP.has(line.word(i)) || line.word(i + 1) !== 'twelve' || ![i + 1, i + 2].includes(line.number(i)?.until ?? 0))
-    return null;
-  const sloped =
-    SLOPED.has(line.word(i + 2)) || (/^an?$/.test(line.word(i - 1)) && endsPhrase(line, i + 2)) || isRoofTold(line, i);
-  return sloped ? { until: i + 2, kind: 'label' } : null;
-};
-
-/** "A five twelve pitch up front and two twelve over the porch": the pitch was told before. */
-function isRoofTold(line: Line, i: number): boolean {
-  if (!endsPhrase(line, i + 2)) return false;
-  for (let k = i - 1; k > i - 12 && k >= 0; k--) if (SLOPED.has(line.word(k))) return true;
-  return false;
-}
 
 /** "Falls one in eighty": rise over run, which no unit of ours holds. */
 const fall: ClaimRule = (line, i) => {

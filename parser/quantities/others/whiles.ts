@@ -18,7 +18,7 @@ export const talkedWhile: ClaimRule = (line, i) => {
   const claim = { until: said.until, kind: 'idiom' } as const;
   const { unit } = said.unit;
   const [before, next] = [line.word(i - 1), line.word(said.until)];
-  if (/^(?:late|early)$/.test(next)) return claim;
+  if (/^(?:late|early|overdue)$/.test(next) || before === 'overdue') return claim;
   if (unit === 'year') return isPromised(line, i, said.until) ? null : claim;
   if (unit === 'sec')
     return number.n <= MOST_OF_PATIENCE * number.d && !PROCESS.has(before) && endsPhrase(line, said.until)

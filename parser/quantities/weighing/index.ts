@@ -14,29 +14,33 @@ const shipped = (): Weights => {
   return known;
 };
 
-/** Below this nothing is read. Chosen where one in thirty numbers that count, of files not learned from, falls below. */
-const LEAST = -1.8;
+/** Below this nothing is read. Of files not learned from, one in 25 numbers that count falls below, and two in three that do not. */
+const LEAST = -1.2;
 
 const NOTHING: ReadonlySet<Draft> = new Set();
 
 /** A number alone in what was said answers a question: nothing stands beside it to be weighed. */
 const MOST_ALONE = 2;
 
-/** A whole number or a decimal with no unit, said or shared: "three" in "three doors" and in "option three" alike. */
+/** A number with no unit, said or shared: "three" in "three doors" and in "option three" alike. */
 export const isBare = (draft: Draft) => draft.unit === null && draft.unitFrom === 'none';
+
+/** What is weighed: a bare number, and a share, which talk has as often as work. A while may be what a day is told by. */
+export const isWeighed = (draft: Draft) => isBare(draft) || draft.unit?.kind === 'percent';
 
 /**
  * Bare numbers that, by their neighbours, neither count nor measure: "local three seventeen", "take the four oh one". They
  * are left out rather than guessed at. What a unit follows, or another number stands beside, is part of more and stays.
  */
 export function countless(line: Line, drafts: readonly Draft[], claims: number): ReadonlySet<Draft> {
-  const bare = drafts.reduce((count, draft) => count + (isBare(draft) ? 1 : 0), 0);
-  if (bare === 0) return NOTHING;
+  const weighed = drafts.filter(isWeighed);
+  if (weighed.length === 0) return NOTHING;
+  const bare = weighed.filter(isBare).length;
   const said = { units: drafts.length - bare, claims, bare };
   const weak = new Set(
     drafts.filter(
       (draft, k) =>
-        isBare(draft) &&
+        isWeighed(draft) &&
         draft.group?.kind !== 'pair' &&
         line.tokens.length - (draft.until - draft.from) > MOST_ALONE &&
         !isOfNamed(line, draft, drafts[k + 1]) &&
@@ -66,9 +70,13 @@ const isDoor = (line: Line, [feet, inches, ...more]: readonly Draft[]) =>
 
 /** "Two fourteen twos": so many of what a rule has taken for a name. */
 const isOfNamed = (line: Line, { until }: Draft, behind: Draft | undefined) =>
-  behind?.from !== until && (ONES.has(line.word(until)) || TENS.has(line.word(until)));
+  /^(?:twos|threes)$/.test(line.word(until)) ||
+  (behind?.from !== until && (ONES.has(line.word(until)) || TENS.has(line.word(until))));
+
+const BOUNDED = /(?:hair|tad|smidge|touch) (?:over|under|past|shy)$/;
 
 /** "In packs of 20", "minus eighteen": what stands before it leaves no doubt. */
 const isMarked = (line: Line, { from }: Draft) =>
-  /^(?:minus|plus|negative|qty|quantity)$/.test(line.word(from - 1)) ||
+  /^(?:minus|plus|negative|qty|quantity|every)$/.test(line.word(from - 1)) ||
+  BOUNDED.test(`${line.word(from - 2)} ${line.word(from - 1)}`) ||
   (line.word(from - 1) === 'of' && unitNamed(line.word(from - 2))?.kind === 'pack');

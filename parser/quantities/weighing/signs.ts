@@ -2,6 +2,7 @@ import type { Draft } from '../draft.ts';
 import type { Line } from '../line.ts';
 import { unitNamed } from '../units.ts';
 import { ONES, PARTS, PLURALS, TENS } from '../words.ts';
+import { topicsOf } from './topics.ts';
 
 const isNumberWord = (word: string) =>
   ONES.has(word) ||
@@ -94,16 +95,44 @@ function headOf(line: Line, until: number): string {
   return 'none';
 }
 
+/** What the talk around a number is of: "batting two eighty" and "a deductible of five hundred" count nothing. */
+function* topicSigns(line: Line, from: number, until: number): Generator<string> {
+  const near = new Set<string>();
+  for (let k = Math.max(0, from - TOPIC_REACH); k < until + TOPIC_REACH && k < line.tokens.length; k++)
+    if (k < from || k >= until) for (const topic of topicsOf(line.word(k))) near.add(topic);
+  for (const topic of near) yield `of ${topic}`;
+  yield `of so many ${Math.min(near.size, 3)}`;
+  for (const topic of topicsOf(line.word(from - 1))) yield `l of ${topic}`;
+  for (const topic of topicsOf(line.word(from - 2))) yield `l2 of ${topic}`;
+  for (const topic of topicsOf(line.word(until))) yield `r of ${topic}`;
+}
+
+const TOPIC_REACH = 10;
+
+/** A remark of one line holds a number that counts nothing more often than a long note does. */
+const LENGTHS = [6, 10, 16, 30];
+
+/** What else was read of the same words. */
+export interface Said {
+  units: number;
+  claims: number;
+  bare: number;
+}
+
 /** Everything about a bare number and its neighbours that may tell whether it counts or measures anything. */
-export function signsOf(line: Line, draft: Draft, said: { units: number; claims: number; bare: number }): string[] {
+export function signsOf(line: Line, draft: Draft, said: Said): string[] {
   const { from, until } = draft;
   const size = sizeOf(draft);
   const form = formOf(line, draft);
   const left = kindOf(line, from - 1);
-  const right = kindOf(line, until);
-  const [before, behind] = [line.word(from - 1), line.word(until)];
-  const out = ['any', `size ${size}`, `form ${form}`, `${size} ${form}`];
-  out.push(`w ${line.word(from)}`);
+  const out = [
+    'any',
+    `long ${LENGTHS.find((most) => line.tokens.length <= most)}`,
+    `unit ${draft.unit?.kind ?? ''}`,
+    `size ${size}`,
+    `form ${form}`,
+    `${size} ${form}`,
+  ];
   const rule = draft.rule === 'quantity/whole' ? (draft.group?.kind ?? '') : draft.rule;
   out.push(`rule ${rule}`);
   for (const [name, at, step] of [
@@ -114,14 +143,12 @@ export function signsOf(line: Line, draft: Draft, said: { units: number; claims:
       const word = line.word(at + d * step);
       const kind = kindOf(line, at + d * step);
       out.push(`${name}${d} ${word}`, `${name}${d}. ${kind}`);
-      if (d === 1) out.push(`${size} ${name} ${word}`, `${size} ${name}. ${kind}`, `${form} ${name}. ${kind}`);
+      if (d === 1) out.push(`${size} ${name} ${word}`, `${size} ${name}. ${kind}`);
     }
-  out.push(`${left} _ ${right}`, `${before} _. ${right}`, `${left} ._ ${behind}`);
-  out.push(`${kindOf(line, from - 2)} ${left} _`, `${line.word(from - 2)} ${before} _`);
-  out.push(`_ ${right} ${kindOf(line, until + 1)}`, `_. ${behind} ${kindOf(line, until + 1)}`);
-  out.push(`head ${headOf(line, until)}`, `${left} head ${headOf(line, until)}`, `${form} ${left} ${right}`);
+  out.push(`head ${headOf(line, until)}`, `${left} head ${headOf(line, until)}`);
   for (const word of around(line, from - 1, -1)) out.push(`b ${word}`);
   for (const word of around(line, until, 1)) out.push(`a ${word}`);
+  out.push(...topicSigns(line, from, until));
   out.push(`units ${Math.min(said.units, 2)}`, `claims ${Math.min(said.claims, 2)}`, `bare ${Math.min(said.bare, 3)}`);
   return out;
 }
