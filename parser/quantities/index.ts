@@ -33,7 +33,7 @@ export function readQuantities(
   doubtTeens(line, standing);
   for (let i = 1; i < standing.length; i++) unimply(line, standing[i - 1]!, standing[i]!);
   for (const draft of standing) hedge(line, draft);
-  const read = apart(standing);
+  const read = apart(line, standing);
   const none = countless(line, read, claims.length);
   const kept = none.size ? read.filter((draft) => !none.has(draft)) : read;
   const aside = [...none].map(({ from, until }): PlacedClaim => ({ from, until, kind: 'label' }));
@@ -46,17 +46,24 @@ export function readQuantities(
 }
 
 /** "Quarter a foot" is one slope, "eighty feet a bag" one rate: what it is reckoned by is no reading of its own. */
-function apart(drafts: readonly Draft[]): Draft[] {
+function apart(line: Line, drafts: readonly Draft[]): Draft[] {
   const out: Draft[] = [];
   for (const draft of drafts) {
     const before = out.at(-1);
     // "12 ft. A foot at every end": nothing is reckoned in itself.
     if (before?.per && before.per === before.unit?.unit) before.per = undefined;
-    const isRate = before?.per === draft.unit?.unit && draft.n === 1 && draft.from - (before?.until ?? 0) < 4;
+    const isRate = before?.per === draft.unit?.unit && draft.n === 1 && leads(line, before?.until ?? 0, draft.from);
     if (draft.from >= (before?.until ?? 0) && !(before?.per && isRate)) out.push(draft);
   }
   return out;
 }
+
+/** "Feet to a bag", "feet per": nothing else stands between, as it does in "19 sq ft a box. One box left". */
+function leads(line: Line, from: number, until: number): boolean {
+  for (let k = from; k < until; k++) if (!LEADS.test(line.word(k))) return false;
+  return true;
+}
+const LEADS = /^(?:per|to|in|for|each|every|\/)$/;
 
 /** How far "order five and a half" reaches back to the yards that were said. */
 const SAME_BREATH = 9;

@@ -121,8 +121,7 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
       (number.d > 1 && (digits || line.tokens[from - 1]!.kind === 'number')) ||
       (digits && !IN_PLACE.has(next) && line.tokens[until]?.kind !== 'number')
     );
-  if (name === 'cube' || name === 'cubes')
-    return number !== null && (next === 'of' || (name === 'cube' && endsPhrase(line, until)));
+  if (name === 'cube' || name === 'cubes') return number !== null && next === 'of';
   // "800 lm" is light.
   if (name === 'lm') return number !== null && number.n < 300 * number.d;
   // "2 t sand", "50# bag".

@@ -13,10 +13,12 @@ const REACH = 8;
 export function phrasesMeant(talk: Talk, placed: Placed, phrases: readonly Phrase[], told: readonly Told[]): Naming[] {
   const { lot, at } = placed;
   const start = talk.frames[at]!.chunks[lot.from]!.start;
-  const known = told.filter(({ naming }) => naming.own);
+  const inReach = (there: number) => there <= at && there >= at - REACH;
+  const near = phrases.filter((p) => inReach(p.at));
+  const known = told.filter(({ naming, placed: own }) => naming.own && inReach(own.at));
   const strange = known
     .filter(
-      ({ naming: { chunks } }) => !phrases.some((p) => p.chunks.some((c) => chunks.some((n) => n.start === c.start))),
+      ({ naming: { chunks } }) => !near.some((p) => p.chunks.some((c) => chunks.some((n) => n.start === c.start))),
     )
     .map(({ placed: { lot: l, at: there }, naming }) => ({
       chunks: naming.chunks,
@@ -24,8 +26,8 @@ export function phrasesMeant(talk: Talk, placed: Placed, phrases: readonly Phras
       from: l.from,
       until: l.until,
     }));
-  const before = [...phrases, ...strange]
-    .filter((p) => p.at <= at && p.at >= at - REACH && p.chunks.at(-1)!.end <= start)
+  const before = [...near, ...strange]
+    .filter((p) => p.chunks.at(-1)!.end <= start)
     .sort((a, b) => a.chunks[0]!.start - b.chunks[0]!.start);
   return before.reverse().map((p, rank) => {
     const modifiers = lot.named ? [] : lot.own;
