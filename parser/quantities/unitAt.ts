@@ -105,6 +105,16 @@ const MOST_POUNDS = 1000;
 
 const isBy = (word: string) => /^(?:x|×|by)$/.test(word);
 
+/** Goods were counted a few words before, in the same list. */
+function isAfterCount(line: Line, last: number): boolean {
+  if (/^(?:and|plus|or)$/.test(line.word(last))) return false;
+  for (let k = last; k > last - 7 && k >= 0; k--) {
+    if (line.number(k)) return true;
+    if (line.tokens[k]!.kind === 'mark' && line.word(k) !== ',') return false;
+  }
+  return false;
+}
+
 /** Whether a word that can name a unit does so here. */
 function fits(line: Line, from: number, until: number, name: string, unit: Unit, number: SaidNumber | null): boolean {
   const token = line.tokens[from]!;
@@ -154,7 +164,9 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
   if (name === 'dia') return number?.d === 1;
   if (name === 'pt') return digits && (tight || next === 'of');
   if (name === 'lineal' || name === 'linear') return number !== null && endsPhrase(line, until);
-  if (name === 'footer' || name === 'footers') return number !== null && number.d === 1 && number.n >= 6;
+  // "Five footers" may be dug; lengths that follow counted goods are theirs: "two hoses, five footers".
+  if (name === 'footer' || name === 'footers')
+    return number !== null && number.d === 1 && (number.n >= 6 || (number.n >= 2 && isAfterCount(line, from - 2)));
   if (name === 'square')
     return (
       number !== null &&

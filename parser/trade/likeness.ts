@@ -98,10 +98,17 @@ export const stem = remembered((word) => {
 /** `keyWords` of a text met before, without the work; the set is shared and must not be changed. */
 export const wordsOf: (text: string) => ReadonlySet<string> = remembered(keyWords, MOST_KNOWN);
 
+/** A shutoff is a valve: said or not, it is the same thing. */
+export const shortName = (text: string): string => text.replace(/\b(shut-?off|stop) valve(?=s?\b)/gi, '$1');
+
 /** The words that carry the meaning, stemmed, each once. */
 export function keyWords(text: string): Set<string> {
   return new Set(
-    (text.toLowerCase().match(/[a-z0-9][a-z0-9'’/-]*/g) ?? [])
+    (
+      shortName(text)
+        .toLowerCase()
+        .match(/[a-z0-9][a-z0-9'’/-]*/g) ?? []
+    )
       .flatMap((w) => w.split(/[-/]/))
       .filter((w) => w && !SMALL.has(w))
       .map(stem),

@@ -38,7 +38,9 @@ const ARRIVES = /\b(?:came|comes|coming) in\b/;
 /** "The flashing showed up": goods that came, with no word of a flaw. */
 const hasCome = ({ rule, quote }: Problem) =>
   rule === 'problem/weighed' &&
-  /\b(?:showed up|came in|arrived)$/.test(quote.toLowerCase()) &&
+  /\b(?:showed up|came in|arrived)(?: (?:last night|yesterday|today|early|late|this (?:morning|am)))?$/.test(
+    quote.toLowerCase(),
+  ) &&
   !/\b(?:water|rain|wind|snow|air|cold|mice|bugs|ants)\b/.test(quote.toLowerCase());
 /** "Brace stays on till saturday": nothing to do. */
 const STAYS = /\b(?:stays?|remains?) (?:on|in|off|up|down|there|put|open|closed)\b/;

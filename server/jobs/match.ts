@@ -1,6 +1,6 @@
 import { literal } from '../../parser/literal.ts';
 import { builtIn } from '../../parser/trade/index.ts';
-import { sameArea, stem, wordsOf } from '../../parser/trade/likeness.ts';
+import { sameArea, shortName, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import { type Board, isWork, type Standing, sharing } from './board.ts';
 import { stems } from './verbs.ts';
 
@@ -43,7 +43,7 @@ const NONE: ReadonlySet<string> = new Set();
 /** The word that says what a thing is: "toilet shutoff in half bath" and "toilet shutoff (half bath)" are shutoffs. */
 export const headOf = (thing: string): string =>
   stem(
-    thing
+    shortName(thing)
       .split(/ (?:in|on|at|by|under|behind|of|near|with|over|for|above|below|from|to|is|was)(?: |$)| \(/)[0]!
       .split(' ')
       .at(-1)!,
@@ -137,7 +137,7 @@ const PLACE =
 const SIDES = /\b(left|right|front|back|rear|north|south|east|west|upper|lower|top|bottom|first|second|third|other)\b/g;
 
 const MEASURES = stems(
-  'two three four five six seven eight nine ten eleven twelve inch inches foot feet ft deep wide long high oclock today',
+  'two three four five six seven eight nine ten eleven twelve inch inches foot feet ft deep wide long high oclock today first thing',
 );
 /** How far or how many is no thing: "drilled the railing out two inches" is the railing. */
 export const unmeasured = (words: ReadonlySet<string>): ReadonlySet<string> =>

@@ -92,6 +92,11 @@ describe('what is no item, or none of its own', () => {
     expect(open("hall window won't lock and the latch is bent")).toHaveLength(2);
   });
 
+  it('a shutoff by the valve that came and went in, whenever in the day', () => {
+    const seized = "the hall radiator shutoff is seized, won't turn at all";
+    expect(open(seized, "stop valve showed up last night so I put it in first thing, water's on, no leak")).toEqual([]);
+  });
+
   it('goods by a size in words, and goods named behind their count', () => {
     const order = (...texts: string[]) => told(...texts).order.map((l) => [l.quantity, l.unit, l.item]);
     expect(order('need one eight foot 2x8', 'got the two by eight')).toEqual([]);
