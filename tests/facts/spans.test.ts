@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { likelyRanges, type Proposal } from '../../parser/facts/spans/likely.ts';
-import { noteSigns } from '../../parser/facts/spans/noteSigns.ts';
+import { noteSignsIn } from '../../parser/facts/spans/noteSigns.ts';
 import { readTable } from '../../parser/facts/spans/weights.ts';
 import { readNote } from '../../parser/index.ts';
 import { columns } from '../../parser/weights.ts';
@@ -62,7 +62,7 @@ describe('what the rest of a note says of a span', () => {
   const fixed: Proposal = { kind: 'done', from: 6, until: 10, likely: 0.9 };
   const painted: Proposal = { kind: 'done', from: 0, until: 4, likely: 0.7 };
   const doubted: Proposal = { kind: 'followUp', from: 10, until: 12, likely: 0.2 };
-  const signs = noteSigns([painted, leak, fixed, doubted], leak, 'copula');
+  const signs = noteSignsIn([painted, leak, fixed, doubted])(leak, 'copula');
 
   it('tells which other kinds may stand at the same words', () => {
     expect(signs.filter((s) => s.startsWith('beside='))).toEqual([

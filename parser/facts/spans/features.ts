@@ -92,14 +92,20 @@ export const wordOf = (c: Chunk): string =>
   c.kind === 'quantity' ? '<q>' : c.kind === 'time' ? '<t>' : c.kind === 'number' ? '<n>' : c.word;
 
 /** For each chunk the clause that it stands in, -1 for what opens or divides clauses. */
-export function clauseAt(chunks: readonly Chunk[], frames: readonly Frame[]): number[] {
+export function clauseAt(chunks: readonly Chunk[], frames: readonly Frame[]): readonly number[] {
+  const known = clausesAt.get(frames);
+  if (known) return known;
   let k = 0;
-  return chunks.map((c) => {
+  const clauses = chunks.map((c) => {
     while (k < frames.length && frames[k]!.until <= c.from) k++;
     const frame = frames[k];
     return frame && frame.from <= c.from ? k : -1;
   });
+  clausesAt.set(frames, clauses);
+  return clauses;
 }
+/** Asked anew for every day near every plan of a note. */
+const clausesAt = new WeakMap<readonly Frame[], readonly number[]>();
 
 /**
  * What is known of the clause that a chunk stands in. Few features: each counts anew at every chunk of the clause, and

@@ -8,34 +8,60 @@ const BOUNDS = [0.1, 0.25, 0.45, 0.65, 0.85, 0.96];
 /** How likely, in seven steps. */
 const step = (likely: number): number => BOUNDS.filter((b) => likely >= b).length;
 
+/** Says what the rest of a note says of one of its proposals. */
+export type NoteSigns = (own: Proposal, predicate: string) => string[];
+
 /**
  * What the rest of a note says of a proposal: how likely it was by its chunks alone, which other kinds may stand at the
  * same words, what is told before and after, and how much of the note tells of each kind.
+ *
+ * @param proposals of the whole note, those of a kind in order and none over another
  */
-export function noteSigns(proposals: readonly Proposal[], own: Proposal, predicate: string): string[] {
-  const likely = step(own.likely);
+export function noteSignsIn(proposals: readonly Proposal[]): NoteSigns {
+  const ofKind = KINDS.map((kind) => proposals.filter((p) => p.kind === kind));
   const told = proposals.filter((p) => p.likely > TOLD);
-  const before = told.filter((p) => p.until <= own.from).sort((a, b) => a.until - b.until);
-  const after = told.filter((p) => p.from >= own.until).sort((a, b) => a.from - b.from);
-  return [
-    `likely=${likely}`,
-    `likely=${likely}|${predicate}`,
-    ...beside(proposals, own, likely),
-    ...neighbour('before', before.at(-1), own),
-    ...neighbour('after', after[0], own),
-    ...shares(proposals, own, predicate),
-  ];
+  const byEnd = [...told].sort((a, b) => a.until - b.until);
+  const byStart = [...told].sort((a, b) => a.from - b.from);
+  const sums = ofKind.map(sumsOf);
+  return (own, predicate) => {
+    const likely = step(own.likely);
+    return [
+      `likely=${likely}`,
+      `likely=${likely}|${predicate}`,
+      ...KINDS.flatMap((kind, k) => (kind === own.kind ? [] : beside(kind, ofKind[k]!, own, likely))),
+      ...neighbour('before', byEnd[countWhile(byEnd, (p) => p.until <= own.from) - 1], own),
+      ...neighbour('after', byStart[countWhile(byStart, (p) => p.from < own.until)], own),
+      ...shares(ofKind, sums, own, predicate),
+    ];
+  };
 }
 
-/** The likeliest of each other kind that overlaps it. */
-const beside = (proposals: readonly Proposal[], own: Proposal, likely: number): string[] =>
-  KINDS.filter((kind) => kind !== own.kind).flatMap((kind) => {
-    const best = proposals
-      .filter((p) => p.kind === kind && p.from < own.until && own.from < p.until)
-      .sort((a, b) => b.likely - a.likely)[0];
-    const rival = best ? step(best.likely) : 'none';
-    return [`beside=${kind}|${rival}`, `beside=${kind}|${rival}|${likely}`];
-  });
+/** How many of a row's first hold, where all that hold come first: by halves, since a long note has thousands. */
+function countWhile<T>(row: readonly T[], holds: (one: T) => boolean): number {
+  let [low, high] = [0, row.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (holds(row[middle]!)) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/** What the first none, one, two ... of a kind sum up to. */
+function sumsOf(ofKind: readonly Proposal[]): number[] {
+  const out = [0];
+  for (const { likely } of ofKind) out.push(out.at(-1)! + likely);
+  return out;
+}
+
+/** The likeliest of another kind that overlaps it. */
+function beside(kind: SpanKind, ofKind: readonly Proposal[], own: Proposal, likely: number): string[] {
+  let best: Proposal | undefined;
+  for (let k = countWhile(ofKind, (p) => p.until <= own.from); k < ofKind.length && ofKind[k]!.from < own.until; k++)
+    if (!best || ofKind[k]!.likely > best.likely) best = ofKind[k];
+  const rival = best ? step(best.likely) : 'none';
+  return [`beside=${kind}|${rival}`, `beside=${kind}|${rival}|${likely}`];
+}
 
 function neighbour(side: 'before' | 'after', other: Proposal | undefined, own: Proposal): string[] {
   if (!other) return [`${side} none`];
@@ -45,11 +71,14 @@ function neighbour(side: 'before' | 'after', other: Proposal | undefined, own: P
 }
 
 /** Whether the note is one of flaws, of plans or of finished work, as a whole and up to here. */
-function shares(proposals: readonly Proposal[], own: Proposal, predicate: string): string[] {
-  const sum = (kind: SpanKind, until: number) =>
-    proposals.reduce((s, p) => (p.kind === kind && p.from < until ? s + p.likely : s), 0);
-  const whole = KINDS.map((kind) => sum(kind, Number.POSITIVE_INFINITY));
-  const soFar = KINDS.map((kind) => sum(kind, own.from));
+function shares(
+  ofKind: readonly (readonly Proposal[])[],
+  sums: readonly (readonly number[])[],
+  own: Proposal,
+  predicate: string,
+): string[] {
+  const whole = sums.map((row) => row.at(-1)!);
+  const soFar = sums.map((row, k) => row[countWhile(ofKind[k]!, (p) => p.from < own.from)]!);
   const [all, some] = [whole, soFar].map((sums) => sums.reduce((a, b) => a + b, 0));
   return [
     `expected=${Math.min(8, Math.round(whole[KINDS.indexOf(own.kind)]!))}`,

@@ -5,7 +5,7 @@ import type { Frame } from '../frames.ts';
 import type { Talk } from '../talk.ts';
 import { clauseAt, KINDS, type SpanKind, sortOf, wordOf } from './features.ts';
 import type { Proposal, Range } from './likely.ts';
-import { noteSigns } from './noteSigns.ts';
+import { noteSignsIn } from './noteSigns.ts';
 import { WHOLES } from './wholeTable.ts';
 
 let weights: Record<SpanKind, Weights> | undefined;
@@ -37,6 +37,7 @@ export function wholeSigns(talk: Talk, byRule: readonly Fact[], proposals: reado
   const sorts = chunks.map(sortOf);
   const words = chunks.map(wordOf);
   const clauses = clauseAt(chunks, frames);
+  const inNote = noteSignsIn(proposals);
   return proposals.map((own) => {
     const { from, until } = own;
     const inside = [...new Set(clauses.slice(from, until))].filter((k) => k >= 0);
@@ -53,7 +54,7 @@ export function wholeSigns(talk: Talk, byRule: readonly Fact[], proposals: reado
         ...insideSigns(chunks.slice(from, until), sorts.slice(from, until), predicate),
         ...verbSigns(chunks, words, sorts, own, predicate),
         ...ruleSigns(byRule, chunks[from]!.start, chunks[until - 1]!.end),
-        ...noteSigns(proposals, own, predicate),
+        ...inNote(own, predicate),
       ]),
     ];
   });
