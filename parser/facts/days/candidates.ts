@@ -23,7 +23,7 @@ const SIDE = 3;
 /** The days still to come that are told in a plan's words and nearest before and after them. */
 export function candidatesFor(talk: Talk, span: Span): Candidate[] {
   const [from, until] = rangeIn(talk.chunks, span);
-  const ahead = talk.chunks.flatMap(({ time }, at) => (time && !time.past ? [{ at, time }] : []));
+  const ahead = daysAhead(talk);
   const inside = ahead.filter(({ at }) => at >= from && at < until);
   const before = ahead.filter(({ at }) => at < from).reverse();
   const after = ahead.filter(({ at }) => at >= Math.max(until, firstFrom(talk.chunks, span.end)));
@@ -32,6 +32,15 @@ export function candidatesFor(talk: Talk, span: Span): Candidate[] {
     ...before.slice(0, SIDE).flatMap((c, nth) => readings(c, nth, 'before', ahead)),
     ...after.slice(0, SIDE).flatMap((c, nth) => readings(c, nth, 'after', ahead)),
   ];
+}
+
+const known = new WeakMap<Talk, readonly Told[]>();
+
+/** Every day to come that a note tells, found once for all its plans. */
+function daysAhead(talk: Talk): readonly Told[] {
+  const days = known.get(talk) ?? talk.chunks.flatMap(({ time }, at) => (time && !time.past ? [{ at, time }] : []));
+  known.set(talk, days);
+  return days;
 }
 
 type Told = Pick<Candidate, 'at' | 'time'>;

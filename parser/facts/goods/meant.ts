@@ -6,15 +6,24 @@ import { type Lot, unitOf } from './lot.ts';
 import type { Phrase } from './mentioned.ts';
 import type { Naming, Placed, Told } from './naming.ts';
 
-/** How far back, in clauses, a lot may point. */
+/** How far back, in clauses, a lot may point, and how far back its fuller name may stand. */
 const REACH = 8;
+const FULLER_REACH = 60;
+
+/** Phrases of so many clauses up to one, without a look at the others of a long note. */
+function upTo(phrases: readonly Phrase[], at: number, reach: number): Phrase[] {
+  const out: Phrase[] = [];
+  for (let k = phrases.length - 1; k >= 0 && phrases[k]!.at >= at - reach; k--)
+    if (phrases[k]!.at <= at) out.push(phrases[k]!);
+  return out.reverse();
+}
 
 /** What was named before a lot and may be meant by it, the nearest first. */
 export function phrasesMeant(talk: Talk, placed: Placed, phrases: readonly Phrase[], told: readonly Told[]): Naming[] {
   const { lot, at } = placed;
   const start = talk.frames[at]!.chunks[lot.from]!.start;
   const inReach = (there: number) => there <= at && there >= at - REACH;
-  const near = phrases.filter((p) => inReach(p.at));
+  const near = upTo(phrases, at, REACH);
   const known = told.filter(({ naming, placed: own }) => naming.own && inReach(own.at));
   const strange = known
     .filter(
@@ -56,9 +65,10 @@ export function fullerNames(
   phrases: readonly Phrase[],
 ): Naming[] {
   const start = talk.frames[at]!.chunks[lot.from]!.start;
+  const near = upTo(phrases, at, FULLER_REACH);
   return own.flatMap((naming) => {
     const head = naming.chunks.at(-1)!;
-    const p = phrases.findLast(
+    const p = near.findLast(
       ({ chunks }) =>
         chunks.at(-1)!.end <= start &&
         chunks.length > 1 &&

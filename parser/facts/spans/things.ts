@@ -76,6 +76,8 @@ function nounsAround({ cut, span, clauses, others }: Scene, place: Place, points
   const all: Candidate[] = [];
   for (let at = Math.max(0, first - BACK); at <= last; at++) all.push(...candidatesIn(cut, at));
   const startOf = (c: Candidate) => c.chunks[0]!.start;
+  const [from, until] = [cut.frames[Math.max(0, first - BACK)]!.start, cut.frames[last]!.end];
+  const near = others.filter((f) => f.start < until && from < f.end);
   const here = all.filter((c) => startOf(c) >= span.start && startOf(c) < span.end);
   const before = all
     .filter((c) => startOf(c) < span.start)
@@ -97,7 +99,7 @@ function nounsAround({ cut, span, clauses, others }: Scene, place: Place, points
         `stands ${side} points ${points}`,
         `stands ${side} has ${Math.min(here.length, 3)}`,
         `head ${candidate.head.word}`,
-        ...coveredBy(candidate, others, side),
+        ...coveredBy(candidate, near, side),
       ];
       const thing: Thing = {
         words: phrase(candidate.chunks),
