@@ -85,6 +85,7 @@ export function setState(
   quote: string | null,
   what: string = isLive(item) || state !== 'open' ? state : 'reopened',
 ): void {
+  if (item.unsure && item.state === state) item.history.push(event(entry, 'kept', quote));
   item.unsure = false;
   if (item.state === state) return;
   item.history.push(event(entry, what, quote));

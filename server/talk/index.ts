@@ -53,8 +53,8 @@ function itemLines(before: JobState, after: JobState): Line[] {
       { kind, text: `${words}: ${text}${more}`, item: item.number },
     ];
     const closed = CLOSED[item.state] ?? (item.problem === null ? 'Done' : 'Fixed');
-    // What was never on the list needs no number.
     if (item.state === 'unsure') return [];
+    // What was never on the list needs no number.
     if (!old) return live(item) ? line('opened', `New, no. ${item.number}`) : line('closed', closed);
     if (live(old) && !live(item))
       return item.history.at(-1)?.what === TAKEN

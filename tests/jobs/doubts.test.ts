@@ -17,6 +17,7 @@ describe('what was told in passing', () => {
 
   it('comes on the list when somebody keeps it', () => {
     expect(stateOf(2, CHATTER, 'keep 2')).toBe('open');
+    expect(told(CHATTER, 'keep 2').items[1]!.history.map(({ what }) => what)).toEqual(['opened', 'kept']);
   });
 
   it('comes on the list when it is told of again on another day', () => {
