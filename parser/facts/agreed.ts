@@ -46,8 +46,10 @@ export function agreedWords(names: readonly Led[], said: string, flatter: number
     for (const other of doubted) {
       if (other.name.lead !== name.lead) continue;
       const besides = other.name.words.split(' ').filter((word) => ![...wordsOf(word)].every((w) => held.has(w)));
+      // What the quote says anyhow, brackets need not.
+      if (besides.every((word) => [...wordsOf(word)].every((w) => around.has(w)))) continue;
       const both = `${name.words} (${besides.join(' ')})`;
-      const agreed = besides.length ? agreedWith(wordsOf(both), likely, around) : 0;
+      const agreed = agreedWith(wordsOf(both), likely, around);
       if (agreed > most) [words, most] = [both, agreed];
     }
   return words;

@@ -25,6 +25,11 @@ describe('which name is given', () => {
     expect(agreedWords(names, 'then that', 1)).toBe('sand shelf');
   });
 
+  it('says nothing in brackets that the quote says', () => {
+    const names = [named('scrape', 'tail piece', 3), named('scrape', 'shower', 2.8)];
+    expect(agreedWords(names, 'scrape it in the shower', 1)).not.toContain('(shower)');
+  });
+
   it('says nothing again', () => {
     const names = [named('fix', 'hinges', 3), named('fix', 'hinge door', 2.9)];
     expect(agreedWords(names, 'fix them', 1)).not.toMatch(/hinge.*hinge/);
