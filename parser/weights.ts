@@ -55,6 +55,15 @@ export function onDemand<T>(rows: Rows, read: (cells: readonly string[]) => T | 
   };
 }
 
+/** A table of one figure a line, in hundredths, laid out when first asked for. */
+export function hundredths(table: string): () => Weights {
+  let laid: Weights | undefined;
+  return () => {
+    laid ??= onDemand(rowsOf(table), ([cell]) => Number(cell) / 100);
+    return laid;
+  };
+}
+
 /** Reads a table of weights: a line a feature, then hundredths for each of `kinds`, empty for none. */
 export function columns<K extends string>(table: string, kinds: readonly K[]): Record<K, Weights> {
   const rows = rowsOf(table);

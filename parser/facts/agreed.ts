@@ -31,14 +31,18 @@ export const mostAgreed = <N extends Weighed>(names: readonly N[], said: string,
   bestOf(oddsOf(names, flatter), wordsOf(said))?.name ?? null;
 
 /**
- * The words of that name; where another thing is about as likely and no name holds both, it is said besides, in brackets:
- * `scrape tail piece (shower)`. Empty where there is no name.
+ * That name with its words; where another thing is about as likely and no name holds both, they say it besides, in
+ * brackets: `scrape tail piece (shower)`. Null where there is no name.
  */
-export function agreedWords(names: readonly Led[], said: string, flatter: number): string {
+export function agreedName<N extends Led>(
+  names: readonly N[],
+  said: string,
+  flatter: number,
+): { name: N; words: string } | null {
   const likely = oddsOf(names, flatter);
   const around = wordsOf(said);
   const best = bestOf(likely, around);
-  if (!best) return '';
+  if (!best) return null;
   let { words } = best.name;
   let most = best.agreed + CLEARLY * likely.reduce((sum, { odds }) => sum + odds, 0);
   const doubted = likely.slice(0, DOUBTED);
@@ -52,7 +56,7 @@ export function agreedWords(names: readonly Led[], said: string, flatter: number
       const agreed = agreedWith(wordsOf(both), likely, around);
       if (agreed > most) [words, most] = [both, agreed];
     }
-  return words;
+  return { name: best.name, words };
 }
 
 /** A name with its odds and the words that it holds. */

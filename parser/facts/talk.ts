@@ -44,16 +44,20 @@ const ORDINALS: ReadonlyMap<string, string> = new Map(
   Object.entries({ '1st': 'first', '2nd': 'second', '3rd': 'third' }),
 );
 
-/** The first piece of a row that begins at or after an offset; the row's length where none does. */
-export function firstFrom(row: readonly { start: number }[], offset: number): number {
+/** How many of a row's first hold, where all that hold come first: by halves, since a long note has thousands. */
+export function countWhile<T>(row: readonly T[], holds: (one: T) => boolean): number {
   let [low, high] = [0, row.length];
   while (low < high) {
     const middle = (low + high) >> 1;
-    if (row[middle]!.start < offset) low = middle + 1;
+    if (holds(row[middle]!)) low = middle + 1;
     else high = middle;
   }
   return low;
 }
+
+/** The first piece of a row that begins at or after an offset; the row's length where none does. */
+export const firstFrom = (row: readonly { start: number }[], offset: number): number =>
+  countWhile(row, ({ start }) => start < offset);
 
 /** The pieces of a row that lie within a span: where the first stands, and where the one after the last does. */
 export function rangeIn(

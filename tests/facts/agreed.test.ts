@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { agreedWords, mostAgreed } from '../../parser/facts/agreed.ts';
+import { agreedName, type Led, mostAgreed } from '../../parser/facts/agreed.ts';
 
 const named = (lead: string, words: string, weight: number) => ({ lead, words: `${lead} ${words}`.trim(), weight });
+
+const agreedWords = (names: readonly Led[], said: string, flatter: number) =>
+  agreedName(names, said, flatter)?.words ?? '';
 
 describe('which name is given', () => {
   it('is the likeliest where one is far ahead', () => {

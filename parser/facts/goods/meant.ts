@@ -1,7 +1,7 @@
 import { singular } from '../../trade/vocabulary.ts';
 import type { Chunk } from '../chunks.ts';
 import { isDeterminer, isGoods, isPreposition } from '../chunks.ts';
-import { isSize, type Talk } from '../talk.ts';
+import { countWhile, isSize, type Talk } from '../talk.ts';
 import { type Lot, unitOf } from './lot.ts';
 import type { Phrase } from './mentioned.ts';
 import type { Naming, Placed, Told } from './naming.ts';
@@ -11,12 +11,11 @@ const REACH = 8;
 const FULLER_REACH = 60;
 
 /** Phrases of so many clauses up to one, without a look at the others of a long note. */
-function upTo(phrases: readonly Phrase[], at: number, reach: number): Phrase[] {
-  const out: Phrase[] = [];
-  for (let k = phrases.length - 1; k >= 0 && phrases[k]!.at >= at - reach; k--)
-    if (phrases[k]!.at <= at) out.push(phrases[k]!);
-  return out.reverse();
-}
+const upTo = (phrases: readonly Phrase[], at: number, reach: number): Phrase[] =>
+  phrases.slice(
+    countWhile(phrases, (p) => p.at < at - reach),
+    countWhile(phrases, (p) => p.at <= at),
+  );
 
 /** What was named before a lot and may be meant by it, the nearest first. */
 export function phrasesMeant(talk: Talk, placed: Placed, phrases: readonly Phrase[], told: readonly Told[]): Naming[] {

@@ -1,5 +1,5 @@
 import { dot } from '../../weights.ts';
-import { agreedWords, mostAgreed } from '../agreed.ts';
+import { agreedName, mostAgreed } from '../agreed.ts';
 import { phrase, type Talk } from '../talk.ts';
 import { type Candidate, candidatesIn } from './candidates.ts';
 import { joinSigns, type Place, signsOf } from './features.ts';
@@ -44,19 +44,18 @@ export function possibleNames(talk: Talk, place: Place): Possible[] {
 export const nameAt = (talk: Talk, place: Place): Name | null => mostAgreed(weighed(talk, place), '', FLATTER);
 
 /** The same with its words, which say another thing besides where that is about as likely. */
-export function namedAt(talk: Talk, place: Place): { name: Name; words: string } | null {
-  const names = weighed(talk, place);
-  const name = mostAgreed(names, '', FLATTER);
-  return name && { name, words: agreedWords(names, '', FLATTER) };
-}
+export const namedAt = (talk: Talk, place: Place): { name: Name; words: string } | null =>
+  agreedName(weighed(talk, place), '', FLATTER);
 
-const weighed = (talk: Talk, place: Place) =>
-  possibleNames(talk, place).map((name) => ({
+function weighed(talk: Talk, place: Place) {
+  const weights = shipped()[place.use];
+  return possibleNames(talk, place).map((name) => ({
     ...name,
     lead: '',
     words: wordsOfName(name),
-    weight: dot(shipped()[place.use], name.signs),
+    weight: dot(weights, name.signs),
   }));
+}
 
 /** A name's words as the list writes them, the whole before its part, no word twice. */
 export function wordsOfName({ part, whole }: Name): string {

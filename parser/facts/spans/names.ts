@@ -1,6 +1,6 @@
 import type { Fact, Span } from '../../types.ts';
 import { columns, dot, type Weights } from '../../weights.ts';
-import { agreedWords } from '../agreed.ts';
+import { agreedName } from '../agreed.ts';
 import { plainName } from '../plainNames.ts';
 import type { Talk } from '../talk.ts';
 import { KINDS, type SpanKind } from './features.ts';
@@ -34,5 +34,5 @@ export function nameIn(cut: Talk, span: Span, kind: SpanKind, ruled: Ruled, othe
     lead,
     weight: parts.reduce((sum, signs) => sum + weigh(signs), 0),
   }));
-  return agreedWords(names, cut.text.slice(span.start, span.end), FLATTER);
+  return agreedName(names, cut.text.slice(span.start, span.end), FLATTER)?.words ?? '';
 }

@@ -1,3 +1,4 @@
+import { countWhile } from '../talk.ts';
 import { KINDS, type SpanKind } from './features.ts';
 import type { Proposal } from './likely.ts';
 
@@ -34,17 +35,6 @@ export function noteSignsIn(proposals: readonly Proposal[]): NoteSigns {
       ...shares(ofKind, sums, own, predicate),
     ];
   };
-}
-
-/** How many of a row's first hold, where all that hold come first: by halves, since a long note has thousands. */
-function countWhile<T>(row: readonly T[], holds: (one: T) => boolean): number {
-  let [low, high] = [0, row.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (holds(row[middle]!)) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 }
 
 /** What the first none, one, two ... of a kind sum up to. */

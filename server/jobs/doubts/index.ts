@@ -1,4 +1,4 @@
-import { dot, onDemand, rowsOf, type Weights } from '../../../parser/weights.ts';
+import { dot, hundredths } from '../../../parser/weights.ts';
 import type { Telling } from '../items.ts';
 import { type Opens, signsOfDoubt } from './signs.ts';
 import { DOUBTS } from './table.ts';
@@ -12,7 +12,7 @@ const DOUBTED = -1.2;
 /** Whoever comes to look is not to be missed. */
 const OFFICIAL = /^(?:inspection|inspect)\b/;
 
-let weights: Weights | undefined;
+const weights = hundredths(DOUBTS);
 
 /** Whether a note says so little that there is nothing to doubt. */
 export const isPlain = ({ entry: { what } }: Telling): boolean =>
@@ -24,6 +24,5 @@ export const isPlain = ({ entry: { what } }: Telling): boolean =>
  */
 export function isDoubted(telling: Telling, fact: Opens): boolean {
   if (telling.apart || isPlain(telling) || (fact.kind === 'followUp' && OFFICIAL.test(fact.task))) return false;
-  weights ??= onDemand(rowsOf(DOUBTS), ([cell]) => Number(cell) / 100);
-  return dot(weights, signsOfDoubt(telling, fact)) < DOUBTED;
+  return dot(weights(), signsOfDoubt(telling, fact)) < DOUBTED;
 }

@@ -1,6 +1,6 @@
 import { sameArea, stem, wordsOf } from '../../../parser/trade/likeness.ts';
 import type { Fact } from '../../../parser/types.ts';
-import { dot, onDemand, rowsOf, type Weights } from '../../../parser/weights.ts';
+import { dot, hundredths, type Weights } from '../../../parser/weights.ts';
 import { type Board, isLive, isWork, type Standing } from '../board.ts';
 import { namesAnother, placesClash } from '../match.ts';
 import type { Entry } from '../types.ts';
@@ -83,7 +83,7 @@ export interface Ending {
 /** Says which items of earlier notes a note tells of as finished. */
 export type Endings = (note: Told) => Ending[];
 
-let weights: Weights | undefined;
+const weights = hundredths(ENDINGS);
 const weighed = new WeakMap<Clause, number>();
 
 /** What a clause weighs by itself, reckoned once however many items it may be about. */
@@ -98,11 +98,10 @@ function weightOf(clause: Clause, by: Weights): number {
  * it's on". Weighed by a table learned from annotated jobs; the list knows what was open.
  */
 export const endingsIn: Endings = (note) => {
-  weights ??= onDemand(rowsOf(ENDINGS), ([cell]) => Number(cell) / 100);
   const best = new Map<Standing, Candidate & { weight: number }>();
   for (const candidate of candidatesOf(note)) {
     const { clause, signs } = candidate;
-    const weight = saysPlainly(signs) ? PLAIN : dot(weights, signs, weightOf(clause, weights));
+    const weight = saysPlainly(signs) ? PLAIN : dot(weights(), signs, weightOf(clause, weights()));
     if (weight > Math.max(0, best.get(candidate.item)?.weight ?? 0)) best.set(candidate.item, { ...candidate, weight });
   }
   return [...best.values()]

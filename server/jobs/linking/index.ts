@@ -1,5 +1,5 @@
 import { sameArea } from '../../../parser/trade/likeness.ts';
-import { dot, onDemand, rowsOf, type Weights } from '../../../parser/weights.ts';
+import { dot, hundredths } from '../../../parser/weights.ts';
 import { isLive, isWork, type Standing } from '../board.ts';
 import type { Telling } from '../items.ts';
 import { numbersClash, placesClash } from '../match.ts';
@@ -70,7 +70,7 @@ export function optionsOf(telling: Telling, naming: Naming): Option[] {
   return out;
 }
 
-let weights: Weights | undefined;
+const weights = hundredths(LINKS);
 
 /**
  * A wrong join loses work, and so does a wrong leaving out: either must be this much likelier than a new item, as a log
@@ -88,14 +88,13 @@ const MARGIN = 0.3;
 export const link: Linker = (telling, fact, ruled) => {
   if (ruled.item || !isWeighed(fact))
     return { item: ruled.item, kept: true, perhaps: ruled.item ? null : ruled.perhaps };
-  weights ??= onDemand(rowsOf(LINKS), ([cell]) => Number(cell) / 100);
   let best: Standing | null = null;
   let join = Number.NEGATIVE_INFINITY;
   let second = Number.NEGATIVE_INFINITY;
   let open = 0;
   let none = Number.NEGATIVE_INFINITY;
   for (const { is, signs } of optionsOf(telling, namingOf(fact))) {
-    const weight = dot(weights, signs);
+    const weight = dot(weights(), signs);
     if (is === 'new') open = weight;
     else if (is === 'none') none = weight - CARE.none;
     else if (weight - CARE.join > join) [best, second, join] = [is, join, weight - CARE.join];
