@@ -89,7 +89,7 @@ function figures(talk: Talk, note: Note, n: number): Example[] {
       { use: 'figure', at, k, carried },
       n,
       of,
-      `${frame.area ?? ''} ${kindOfMeasure(frame, k) ?? ''}`,
+      `${frame.area ?? ''} ${kindOfMeasure(frame, k, frame.chunks[k]!.quantity!.unit) ?? ''}`,
     );
   });
 }

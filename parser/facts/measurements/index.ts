@@ -62,7 +62,7 @@ function measurementOf(
   before: Measurement | undefined,
 ): Measurement {
   const { chunks } = frame;
-  const { of, start, after } = measuredBy(talk, frame, at, k, q, before);
+  const { of, start, after } = measuredBy(talk, frame, at, k, q, unit, before);
   const wanted =
     frame.predicate === 'owed' ||
     frame.predicate === 'imperative' ||

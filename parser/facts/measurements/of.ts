@@ -22,6 +22,7 @@ const CARRIES = 200;
  * Finds what was measured, named before the figure, behind it, or in a clause near by: the likeliest name by the
  * weights of `naming/`. The second of "96 by 41 1/4" is of what the first is.
  *
+ * @param unit what the figure is read in
  * @param before the measurement before this one in the note
  */
 export function measuredBy(
@@ -30,6 +31,7 @@ export function measuredBy(
   at: number,
   k: number,
   q: Quantity,
+  unit: string | null,
   before: Measurement | undefined,
 ): Measured {
   const { chunks } = frame;
@@ -39,7 +41,7 @@ export function measuredBy(
   const named = namedAt(talk, { use: 'figure', at, k: first, carried });
   const of = named?.words ?? frame.area ?? 'measurement';
   const name = named?.name;
-  const kind = kindOfMeasure(frame, k);
+  const kind = kindOfMeasure(frame, k, unit);
   const own = [name?.part, name?.whole].filter((c) => c?.at === at && c.until <= first);
   return {
     of: kind && !(kind === 'moisture' ? KNOWN_SHARE.test(of) : of.includes(kind)) ? `${of} ${kind}` : of,
