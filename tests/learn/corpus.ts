@@ -5,6 +5,7 @@ import { featuresOf, KINDS, type SpanKind } from '../../parser/facts/spans/featu
 import { repairFeatures } from '../../parser/facts/spans/repaired.ts';
 import { rangeIn, type Talk } from '../../parser/facts/talk.ts';
 import { type Fact, layOpen } from '../../parser/index.ts';
+import type { Span } from '../../parser/types.ts';
 import { loadWordClass } from '../../server/words/wordClass.ts';
 import { type Note, readFiles } from '../score/lib/corpus.ts';
 import type { Example } from './logistic.ts';
@@ -100,18 +101,23 @@ export const answersOf = (note: Note, kind: SpanKind): { start: number; end: num
   }));
 
 /** Every annotated flaw: what is known of it, and whether it was put right. */
-export const flaws = async (): Promise<(Example & { tuned: boolean })[]> =>
-  (await laidOpen()).flatMap(({ note, talk, tuned }) =>
-    spansOf(note, 'problem').map((span, k) => {
-      const cut = cutAround(talk, [span]);
-      const fixed = readProblems(cut).some((p) => shared(p, span) > 0 && p.state === 'fixed');
-      return {
-        features: repairFeatures(cut, span, fixed),
-        yes: note.gold.problems[k]!.state === 'fixed',
-        tuned,
-      };
+export const flaws = async (): Promise<(Example & { tuned: boolean; file: number })[]> =>
+  (await laidOpen()).flatMap(({ note, talk, tuned, file }) =>
+    spansOf(note, 'problem').flatMap((span, k) => {
+      const yes = note.gold.problems[k]!.state === 'fixed';
+      return [span, ...withoutItsEnd(talk, span)].map((told) => {
+        const cut = cutAround(talk, [told]);
+        const byRule = readProblems(cut).some((p) => shared(p, told) > 0 && p.state === 'fixed');
+        return { features: repairFeatures(cut, told, byRule), yes, tuned, file };
+      });
     }),
   );
+
+/** Its first clause alone: a flaw is often found without the clause that tells of its repair, which then stands behind it. */
+function withoutItsEnd(talk: Talk, span: Span): Span[] {
+  const [first, next] = cutAround(talk, [span]).frames.filter((f) => f.end > span.start && f.start < span.end);
+  return first && next ? [{ start: span.start, end: first.end }] : [];
+}
 
 export const spansOf = (note: Note, kind: SpanKind): Answer[] =>
   note.gold[LIST[kind]].map(({ quote, optional = false }) => {

@@ -1,7 +1,9 @@
 import type { Span } from '../../types.ts';
 import { columns, dot, type Weights } from '../../weights.ts';
+import type { Chunk } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import { firstFrom, rangeIn, type Talk } from '../talk.ts';
+import { OBJECT_PRONOUNS } from '../words.ts';
 import { REPAIRED } from './repairedTable.ts';
 
 /**
@@ -11,12 +13,9 @@ import { REPAIRED } from './repairedTable.ts';
  * @param cut the talk with clauses ended at the span
  */
 export function repairFeatures(cut: Talk, span: Span, byRule: boolean): string[] {
-  const words = cut.chunks
-    .slice(...rangeIn(cut.chunks, span))
-    .filter((c) => c.kind !== 'mark')
-    .map((c) => (c.kind === 'quantity' ? '<q>' : c.word));
+  const words = wordsOf(cut.chunks.slice(...rangeIn(cut.chunks, span)));
   const frames = cut.frames.slice(...rangeIn(cut.frames, span));
-  const next = cut.frames[firstFrom(cut.frames, span.end)];
+  const behind = firstFrom(cut.frames, span.end);
   const last = frames.at(-1);
   const names = new Set([
     'any',
@@ -26,15 +25,22 @@ export function repairFeatures(cut: Talk, span: Span, byRule: boolean): string[]
     `last=${last?.predicate}${last?.negative ? '-' : ''}`,
     `lastl=${last?.lemma}`,
     `lastu=${last?.predicate}|${last?.use}`,
-    `next=${next?.predicate}|${next?.use}`,
   ]);
-  words.forEach((word, k) => {
-    names.add(`w=${word}`);
-    if (k) names.add(`ww=${words[k - 1]} ${word}`);
-  });
+  for (const name of inRow(words, '')) names.add(name);
   for (const frame of frames.slice(1)) for (const name of laterClause(frame)) names.add(name);
+  for (let k = 0; k < FOLLOWED; k++)
+    for (const name of nextClause(cut.frames[behind + k], last)) names.add(`${k + 1}${name}`);
   return [...names];
 }
+
+/** How many clauses behind a flaw are looked at: the repair is told there, or what is still to do. */
+const FOLLOWED = 3;
+
+const wordsOf = (chunks: readonly Chunk[]) =>
+  chunks.filter((c) => c.kind !== 'mark').map((c) => (c.kind === 'quantity' ? '<q>' : c.word));
+
+const inRow = (words: readonly string[], mark: string) =>
+  words.flatMap((word, k) => [`${mark}w=${word}`, ...(k ? [`${mark}ww=${words[k - 1]} ${word}`] : [])]);
 
 const laterClause = (frame: Frame): string[] => [
   `p=${frame.predicate}`,
@@ -42,6 +48,22 @@ const laterClause = (frame: Frame): string[] => [
   `s=${frame.subject[0]?.word ?? ''}`,
   `o=${frame.openers[0] ?? ''}`,
 ];
+
+function nextClause(frame: Frame | undefined, flaw: Frame | undefined): string[] {
+  if (!frame) return ['none'];
+  const joint = frame.sentence === flaw?.sentence ? frame.joinedBy : '.';
+  const about = frame.rest.some((c) => OBJECT_PRONOUNS.has(c.word)) ? 'it' : '';
+  const subject = frame.subject.length ? (frame.subject.length === 1 ? frame.subject[0]!.word : 'some') : '';
+  return [
+    `next=${frame.predicate}|${frame.use}`,
+    `nextl=${frame.lemma}|${frame.predicate}`,
+    `nexts=${subject}|${frame.predicate}`,
+    `nexta=${about}|${frame.predicate}|${subject}`,
+    `nextj=${joint}|${frame.predicate}`,
+    `nexto=${frame.openers[0] ?? ''}|${frame.predicate}`,
+    ...wordsOf(frame.chunks).map((word) => `nextw=${word}`),
+  ];
+}
 
 let weights: Weights | undefined;
 
