@@ -25,6 +25,8 @@ const OF_NUMBERS = byFirstWord([
   'no let me correct that',
   'no i meant',
   'no better make it',
+  'no just',
+  'no only',
   'check that',
   'oops',
   'whoops',

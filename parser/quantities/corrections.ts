@@ -10,14 +10,18 @@ const REACH = 10;
 const NEAR = 5;
 /** Words between the taking-back and the new number that say nothing of their own. */
 const PADDING = wordSet(
-  "that it get like let's lets do better going go with about make more to be i mean it's its that's is need a an the of at say call , . …",
+  "just only that it get like let's lets do better going go with about make more to be i mean it's its that's is need a an the of at say call , . …",
 );
 /** A new thought between them: what follows is no correction. */
 const JOINTS = wordSet('and but then also plus so');
 
-/** "A dozen anchors, make it two dozen"; "I make it fourteen" measures. */
+/** Before "make it" where somebody does or will: "I make it fourteen" measures, "they can't make it by ten" is no number. */
+const MAKER =
+  /^(?:i|we|you|he|she|they|who|to|can|could|can't|cant|will|would|won't|wont|may|might|must|should|gonna|not|don't|never|i'll|we'll|you'll|he'll|she'll|they'll|i'd|we'd|he'd|they'd|didn't|'ll)$/;
+
+/** "A dozen anchors, make it two dozen", "two gallons of primer make it three". */
 const madeIt = (all: readonly Token[], k: number) =>
-  all[k]!.word === 'make' && all[k + 1]?.word === 'it' && /^(?:,|[a-z]+s|\d+)$/.test(all[k - 1]?.word ?? '')
+  all[k]!.word === 'make' && all[k + 1]?.word === 'it' && !MAKER.test(all[k - 1]?.word ?? '')
     ? ({ until: k + 2, scope: 'number' } as const)
     : null;
 

@@ -158,6 +158,8 @@ const TABLE: Record<string, [string, ...string[]][]> = {
     ['12 by 24 no make that 12 by 18', '12 - "12"', '18 - "18"'],
     ['60 by 32 no 34 inches', '60 in "60"', '34 in "34 inches"'],
     ['a dozen anchors, make it two dozen', '24 each "two dozen"'],
+    ['two gallons of primer make it three', '3 gal "three"'],
+    ['two tubes of epoxy no just one', '1 tube "one"'],
     ["eight hangers, actually let's do ten hangers", '10 - "ten"'],
     ['fourteen point six metres, call it sixteen', '14 3/5 m "fourteen point six metres"', '16 - "sixteen"'],
     ['ten studs, no wait for me outside', '10 - "ten"'],
