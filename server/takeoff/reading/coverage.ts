@@ -12,6 +12,15 @@ const areaUnit = (word: string): string => {
   return word === 'square' ? 'square' : 'ft';
 };
 
+const TELLS =
+  "(?:does|do|doing|cover(?:s|ed|ing)?|goes|gets?|good for|got|has|have|hold(?:s|ing)?|contains?|makes?|yields?|lasts?|runs?|takes?|handles?|spreads?|says|claims|reads|rated|gives?|carr(?:y|ies)|stretch(?:es)?|supposed to|comes? (?:out )?(?:to|with|at)|works out (?:to|at)|ought to|amounts? to)";
+
+/** What a pack holds or covers, told of it in its own clause with no other figure between. */
+const TOLD_OF_PACK = saying(
+  `(?:<K>|\\b(${PACKS}))(?:'s|s)?(?: (?!(?:and|then|but|so|from|for)\\b)[a-z'-]+){0,7}? ${TELLS}(?: (?!(?:and|then|but|so|to)\\b)[a-z'-]+){0,4}? <ALVN>(?! ?(?:x|by|to|percent|coats?|sheets|in|foot (?:long|wide)) )`,
+  'g',
+);
+
 /** "Twenty square foot a box", "eight to the square foot", "a gallon does 350", "three bundles to the square". */
 export function coverageOf(said: Said, out: Terms): void {
   const { words } = said;
@@ -67,6 +76,15 @@ export function coverageOf(said: Said, out: Terms): void {
   for (const m of words.matchAll(saying(`\\b(${PACKS}) of (?:about |around )?<A>`, 'g')))
     if (free(m[2]) && packUnit(m[1]!) !== 'each')
       add(m.index, figureAt(said, m[2]).value, unitOf(figureAt(said, m[2])), packUnit(m[1]!), m[2]);
+  // "Sells in boxes of 44", "six of them come in a box".
+  for (const m of words.matchAll(
+    saying(`\\b(?:in|by the) (${PACKS}) of (?:about )?<NC>(?! ?(?:x|by)\\b)|<NC>(?: of (?:them|those|these)| pieces| tiles| planks| boards)* (?:come|comes|go|goes|fit|packed|sold) (?:in|to) (?:a|an|the|each|every|one) (${PACKS})\\b`, 'g'),
+  )) {
+    const [id, pack] = m[2] ? [m[2], m[1]!] : [m[3]!, m[4]!];
+    const figure = figureAt(said, id);
+    if (free(id) && figure.value.d === 1n && packUnit(pack) !== 'each')
+      add(m.index, figure.value, figure.unit === 'each' ? 'each' : unitOf(figure), packUnit(pack), id);
+  }
   // A figure with its own "a box", as the parser tied it.
   said.figures.forEach((figure, id) => {
     if (!figure.per || out.used.has(id) || figure.kind === 'slope') return;
@@ -113,6 +131,13 @@ export function coverageOf(said: Said, out: Terms): void {
     if (!free(m[1]) || !free(m[2]) || !/^(?:an?|per|each) /i.test(pack.quote)) continue;
     const pieces = pack.kind === 'area' ? 'each' : null;
     add(m.index, measure.value, unitOf(measure) ?? pieces, packUnit(pack.unit!), m[1], m[2]);
+  }
+  // "Cartons of the plank have 18.7 feet in them", "a gallon of this stuff is supposed to do about 350".
+  for (const m of words.matchAll(TOLD_OF_PACK)) {
+    const [pack, measure] = [m[1] ? figureAt(said, m[1]) : null, figureAt(said, m[3])];
+    const unit = pack?.unit ?? packUnit(m[2]!);
+    if (!free(m[3]) || (m[1] && !free(m[1])) || measure.per || /^(?:each|stick|square)$/.test(unit)) continue;
+    add(m.index, measure.value.div(pack?.value ?? 1), unitOf(measure), unit, m[1], m[3]);
   }
   // "Covers 20 sq ft", the pack named elsewhere.
   const pack = new RegExp(`\\b(${PACKS})\\b`).exec(words);

@@ -146,7 +146,10 @@ function lineOf(
 /** How the goods are sold: as said, then by the trade's habit where what was said does not reach a purchase. */
 function soldBy(work: Work, unit: string): Habit | string {
   const { goods } = work;
-  const ratios: Ratio[] = work.ratios.map((r) => ({ ...r, unit: r.unit ?? nullUnit(work, r, unit) }));
+  const ratios: Ratio[] = work.ratios.map((r) => ({
+    ...r,
+    unit: r.unit === 'ft' && unit === 'sq ft' && COVERED.test(r.per) ? 'sq ft' : (r.unit ?? nullUnit(work, r, unit)),
+  }));
   if (goods.sides && goods.by === 'area')
     ratios.push({ value: goods.sides[0].mul(goods.sides[1]).div(144), unit: 'sq ft', per: 'each', at: 0 });
   if (chain(unit, ratios)?.bought) return { ratios, assumptions: [], source: null };
@@ -157,6 +160,9 @@ function soldBy(work: Work, unit: string): Habit | string {
   const missing = habit.ratios.filter((h) => !ratios.some((r) => r.per === h.per && r.per !== unit));
   return { ...habit, ratios: [...ratios, ...missing] };
 }
+
+/** "Cartons have 18 feet in them", "a pail does 1000 feet": of what covers, square feet. */
+const COVERED = /^(?:box|case|carton|bag|bundle|pack|pail|bucket|can|tin|gal|quart|L|tub|kit)$/;
 
 /** A bare "11.5 to the box" is in what the goods are measured by; a bare whole number of sized tile or screws is pieces. */
 function nullUnit(work: Work, ratio: Ratio, unit: string): string {

@@ -214,7 +214,8 @@ const POURED = /\b(?:pads|slabs)\b[^.;]*(?:,|and)(?: an?| one| another| \{[NC]\d
 function lumber(said: Said, match: RegExpMatchArray): boolean {
   const [a, b] = [figureAt(said, match[1]), figureAt(said, match[2])];
   const after = said.words.slice((match.index ?? 0) + match[0].length);
-  if (/^ ?(?:x|by|wide|long|high|room|area|floor|patch)\b/.test(after)) return false;
+  if (/^ ?(?:x|by|wide|long|high|room|area|floor|patch|hatch|opening|window|door|vent|skylight|hole|closet|landing|pad)\b/.test(after))
+    return false;
   // "Closet 2 by 6" is a place's size, "two pads 4 by 4 and one 6 by 6" are two.
   const before = said.words.slice(0, match.index);
   if (PLACE_BEFORE.test(before) || (POURED.test(before) && !/^ ?(?:s\b|posts?|forms?|lumber|stakes?)/.test(after)))

@@ -17,6 +17,8 @@ export function metricUnit(figures: readonly Figure[]): 'm' | 'mm' | 'cm' | null
   return long('cm', 30) ? 'cm' : null;
 }
 
+const IN_FEET = /\b(?:foot|feet|ft)\b|\d ?['′’]/i;
+
 /** A length in feet; a bare one takes the note's own unit, or another bare-equal figure's. */
 export function feet(said: Said, figure: Figure, mate: Figure | null): Fraction | null {
   if (figure.sure && figure.unit) return convert(figure.value, figure.unit, 'ft');
@@ -25,8 +27,9 @@ export function feet(said: Said, figure: Figure, mate: Figure | null): Fraction 
   const twin = said.figures.find(
     (f) => f !== figure && f.sure && f.kind === 'length' && f.value.equals(figure.value) && f.value.compare(12) >= 0,
   );
-  const from =
-    twin?.unit ?? (mate?.sure && mate.kind === 'length' ? mate.unit : null) ?? metricUnit(said.figures) ?? 'ft';
+  // "Nine foot four by seven": the bare side is feet as well.
+  const told = mate?.sure && mate.kind === 'length' ? (IN_FEET.test(mate.quote) ? 'ft' : mate.unit) : null;
+  const from = twin?.unit ?? told ?? metricUnit(said.figures) ?? 'ft';
   // "2.7 m by 1850": nobody builds a hundred metres of floor, and tiles are told in millimetres.
   return convert(figure.value, from === 'm' && figure.value.compare(100) >= 0 ? 'mm' : from!, 'ft');
 }

@@ -5,7 +5,7 @@ import { figureAt, figureIds, type Said, saying, sentencesOf } from './said.ts';
 import { type Extent, SIDE } from './shapes.ts';
 
 const OPENING =
-  'door|doors|doorway|doorways|window|windows|opening|openings|slider|sliders|patio door|garage door|archway|arch|skylight|skylights|vent|hole|island|cabinets?|hearth|tub|closet opening|cased opening';
+  'door|doors|doorway|doorways|window|windows|opening|openings|slider|sliders|hatch|hatchway|chimney|vanity|shower|fireplace|patio door|garage door|archway|arch|skylight|skylights|vent|hole|island|cabinets?|hearth|tub|closet opening|cased opening';
 
 export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
   const { words } = said;
@@ -72,7 +72,7 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
   // "The hearth is 1.5 x 0.6 so knock that off": whatever it is, right behind its size.
   for (const m of words.matchAll(
     saying(
-      '<LN>(?: (?:foot|feet|ft))? ?(?:x|by) ?<LN>[^.;{]{0,16}\\b(?:take|knock|leave) (?:that|it|this) (?:off|out)\\b',
+      '<LN>(?: (?:foot|feet|ft))? ?(?:x|by) ?<LN>[^.;{]{0,28}\\b(?:(?:take|knock|leave|leaving) (?:that|it|this) (?:off|out|alone)|(?:we|i) (?:leave|skip)|not (?:getting|covered|included))\\b',
       'g',
     ),
   ))
@@ -83,6 +83,14 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
       saying(`(?:<N> )?(?:[a-z]+ )?(?:${OPENING})(?: (?:is|are|at|of|each))* <LN>(?! ?(?:x|by))`, 'g'),
     ))
       take(m[1], m[2], undefined, m[0]);
+  // "Take the window, it dips into the tile 3 feet wide by 6 inches".
+  for (const m of words.matchAll(
+    saying(
+      `\\b(?:less|minus|take|deduct|subtract|knock off|skip)(?: out| off)? (?:the |an? |that )?(?:${OPENING})\\b[^.;{]{0,40}?<LN>${SIDE} ?(?:x|by) ?<LN>`,
+      'g',
+    ),
+  ))
+    take(undefined, m[1], m[2], m[0]);
   // "Less the driveway at ten by thirty": any piece of the place that was said to come off.
   for (const m of words.matchAll(
     saying(

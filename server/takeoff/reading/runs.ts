@@ -1,7 +1,7 @@
 import type Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
 import { feet, feetText } from './lengths.ts';
-import { figureAt, type Said, saying } from './said.ts';
+import { figureAt, figureIds, type Said, saying } from './said.ts';
 import type { Extent, Shape } from './shapes.ts';
 
 /** Slack left at each end, box or fitting, or once at the panel. */
@@ -128,7 +128,12 @@ function timesOf({ at, count }: MakeUp, runs: number, panel: boolean): number {
 const NO_RUN =
   /^ ?(?:on center|o\.?c\b|apart|spacing|max|wide|thick|deep|joint|bead|gap|high|tall|rolls?|coils?|sticks?|sections?|spools?|lengths?\b|footers|diameter|pex|pipe\b|conduit|emt|copper|pvc|x |by \{)/;
 const COUNTED =
-  ' (?:runs?|sides?|walls?|legs?|lines?|pieces|windows?|doors?|tubs?|seams?|joints?|lengths?|stretch(?:es)?|drops?|circuits?|eaves?|rakes?|hips?|corners?|beams?|edges?)';
+  '(?: (?!(?:for|to|an?|per|in|every|on|with|and|from|by|x|of|is|are|at|coats?|percent|over|under)\\b)[a-z]+){0,2}';
+
+const BARE_LIST = saying(
+  '\\b(?:perimeters?|runs|lengths|walls|legs|sides|stretches)(?: (?:are|of|is|at|measure|come to))*:? ((?:\\{N\\d+\\},? (?:and |then )?)+\\{N\\d+\\})(?! ?(?:x|by|feet|foot|ft|high|tall)\\b)',
+  'g',
+);
 
 /** "Hot's 31 ft and cold's 28": the name of a line before its length. */
 const LINE =
@@ -163,6 +168,12 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
     `(?:<N>(?:${COUNTED})?(?: (?:of them|at|of|each|are|is|about|x))* )?((?:\\{N\\d+\\},? (?:and |then )?)*)<L>((?:,? (?:and |then )?(?:${LINE} )?\\{N\\d+\\}(?! ?(?:x|by|to|per|of|at|percent|%|straight|long|[a-z]+s\\b)))*)`,
     'g',
   );
+  // "Perimeters 44, 51 and 38": bare lengths of one list.
+  for (const m of words.matchAll(BARE_LIST))
+    for (const id of figureIds(m[1]!)) {
+      const length = bare(id);
+      if (length) push(length, 1, id);
+    }
   // "Two at 32 in and one at 60": a bare length takes the unit of the one before.
   const before = said.figures.find((f) => f.sure && f.kind === 'length')?.unit ?? unit;
   for (const m of words.matchAll(saying('<N> (?:at|of) <N>(?! ?(?:x|by|percent|%|to|per))', 'g'))) {

@@ -89,6 +89,16 @@ const SHORT: Readonly<Record<string, string>> = {
   thru: 'through',
   "'em": 'them',
   em: 'them',
+  sez: 'says',
+  pkg: 'pack',
+  pkgs: 'packs',
+  pk: 'pack',
+  cvrs: 'covers',
+  btwn: 'between',
+  incl: 'including',
+  rm: 'room',
+  flr: 'floor',
+  clg: 'ceiling',
 };
 
 type Reading = Pick<Said, 'words' | 'figures' | 'terms'>;
@@ -117,6 +127,10 @@ function read(text: string): Reading {
   words = words
     .replace(/\s+/g, ' ')
     .replace(/ with \/ ?/g, ' with ')
+    .replace(/- ?by ?- ?(?=\{)/g, ' by ')
+    .replace(/(\{[LN]\d+\}) with (?=(?:x|by) \{)/g, '$1 wide ')
+    .replace(/(\{[LN]\d+\}) h\b/g, '$1 high')
+    .replace(/(\{[LN]\d+\}) even\b/g, '$1')
     .trim();
   return {
     words: puttingRight(words, figures),

@@ -8,6 +8,7 @@ import { rectanglesIn } from './rectangles.ts';
 import { roofEdgesIn } from './roofEdges.ts';
 import { type MakeUp, roundOpenings, runsIn } from './runs.ts';
 import { figureAt, type Said, saying } from './said.ts';
+import { twoSidesIn } from './twoSides.ts';
 
 /** A piece of floor, wall, run or hole as told, in feet. */
 export interface Shape {
@@ -78,6 +79,7 @@ export function extentIn(said: Said, by: Measure, used: Set<number>): Extent {
   if (out.shapes.length === 0) rectanglesIn(said, by, used, out);
   heightIn(said, used, out);
   areasIn(said, used, out);
+  if (out.shapes.length === 0 && out.height === null && !out.doubt) twoSidesIn(said, by, used, out);
   if (out.depth === null && by === 'volume') thirdDepth(said, used, out);
   if (out.shapes.length === 0 && (by !== 'area' || out.height)) runsIn(said, used, out);
   if (out.shapes.length === 0 && by === 'area') perimeterIn(said, used, out);
@@ -97,7 +99,9 @@ function depthIn(said: Said, by: Measure, used: Set<number>, out: Extent): void 
   if (by !== 'volume') return;
   const m =
     saying('<LN>(?: inch| inches)? (?:thick|deep|of depth)').exec(said.words) ??
-    saying('(?:thick(?:ness)?|depth|deep)(?: of| at| is)? <LN>').exec(said.words);
+    saying('(?:thick(?:ness)?|depth|deep)(?: of| at| is)? <LN>').exec(said.words) ??
+    // "Six inches of concrete".
+    saying('(?:at )?<L> (?:of (?!them|it|run|wall|pipe|fence)[a-z]+|compacted|lifts?)').exec(said.words);
   if (!m || used.has(Number(m[1]))) return;
   out.depth = thickness(said, figureAt(said, m[1]));
   used.add(Number(m[1]));
@@ -124,24 +128,38 @@ function alongIn(said: Said, used: Set<number>, out: Extent): void {
 
 const TRIM_BEFORE = /\b(?:base ?boards?|base|trim|casing|skirting|crown|molding|moulding)(?:'s| is)?(?: about)? $/;
 
-/** "Eight foot ceilings", "2.4 high", "walls are nine foot". */
+const WALL_NAMED =
+  'long|short|back|front|side|end|left|right|far|near|other|one|tub|shower|gable|main|north|south|east|west';
+/** What tells a height, the surest first. */
+const HEIGHTS = [
+  saying('<LN>(?: ?(?:foot|feet|ft))? (?:high|tall|ceilings?|walls?|to the ceiling|lids?|up the wall)', 'g'),
+  saying(
+    '\\b(?:up|goes|go|tile|tiled|board|all the way) (?:up )?to (?:about )?<LN>(?! ?(?:x|by)|(?: [a-z]+){0,2} a\\b)',
+    'g',
+  ),
+  saying(
+    `(?:ceilings?|(?<!\\b(?:${WALL_NAMED}) )walls?|height|lids?)(?: (?:is|are|at|of|height|being|they're|about|run|go|to|all))* <LN>(?! ?(?:x|by|long|wide|sheets))`,
+    'g',
+  ),
+];
+
+/** "Eight foot ceilings", "2.4 high", "walls are nine foot", "tile goes up to seven". */
 function heightIn(said: Said, used: Set<number>, out: Extent): void {
-  const m =
-    saying('<LN>(?: ?(?:foot|feet|ft))? (?:high|tall|ceilings?|walls?|to the ceiling|lids?|up the wall)').exec(
-      said.words,
-    ) ??
-    saying(
-      "(?:ceilings?|walls?|height|lids?)(?: (?:is|are|at|of|height|being|they're|about|run|go|to|all))* <LN>(?! ?(?:x|by|long|wide|sheets))",
-    ).exec(said.words);
-  if (!m || used.has(Number(m[1]))) return;
   const mate = said.figures.find((f) => f.sure && f.kind === 'length') ?? null;
-  const told = figureAt(said, m[1]);
-  // "Base five and a quarter tall": trim is told in inches.
-  const trim = !told.sure && TRIM_BEFORE.test(said.words.slice(0, m.index));
-  const value = trim ? told.value.div(12) : feet(said, told, mate);
-  if (!value || value.compare(40) > 0) return;
-  out.height = value;
-  used.add(Number(m[1]));
+  for (const pattern of HEIGHTS)
+    for (const m of said.words.matchAll(pattern)) {
+      const told = figureAt(said, m[1]);
+      // "On three walls" counts them.
+      const counts = told.unit === null && / walls?$/.test(m[0]) && m[0].startsWith('{') && told.value.compare(6) <= 0;
+      if (used.has(Number(m[1])) || counts) continue;
+      // "Base five and a quarter tall": trim is told in inches.
+      const trim = !told.sure && TRIM_BEFORE.test(said.words.slice(0, m.index));
+      const value = trim ? told.value.div(12) : feet(said, told, mate);
+      if (!value || value.compare(40) > 0) continue;
+      out.height = value;
+      used.add(Number(m[1]));
+      return;
+    }
 }
 
 /** "62 feet around", "40 feet of wall": it becomes an area by the height. */

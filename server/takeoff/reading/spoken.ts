@@ -188,7 +188,7 @@ const onCenters: Mend = (words, figures) =>
 /** "By minus 8 ft", "negative two": a figure below nothing, which every reckoning refuses. */
 const negatives: Mend = (words, figures) =>
   words.replace(
-    /(?:(?<=\b(?:x|by|is|are|of|over|at) )minus|(?<=^[^{]*)\bminus(?= \{[LA])|\b(?:negative|minus(?= \{P| \{[NC]\d+\} (?:[a-z]+ )?at \{))) (?=\{[A-Z](\d+)\})/g,
+    /(?:(?<=\b(?:x|by|is|are|of|over|at) )minus|(?<=^[^{]*)\bminus(?= \{[LA])|\b(?:negative|minus(?= \{P| \{[NC]\d+\} (?:(?!doors?|windows?|openings?)[a-z]+ )?at \{))) (?=\{[A-Z](\d+)\})/g,
     (_, id: string) => {
       figures[Number(id)] = { ...figures[Number(id)]!, value: figures[Number(id)]!.value.neg() };
       return '';
