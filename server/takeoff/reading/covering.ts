@@ -48,6 +48,8 @@ function settle(work: Work, all: readonly Work[]): ComputedLine | string | null 
       ? `Is ${place} ${extent.doubt.replace(/ ft$/, ' ft long')}? Nothing ordered until it is known.`
       : `What size is ${place} for sure? The note was not certain.`;
   if (work.outsize) return `${work.goods.item}: ${work.outsize}: is that right?`;
+  const [unplaced] = work.unplaced;
+  if (unplaced) return `Cannot reckon the ${work.goods.item}: what is ${unplaced} of?`;
   const gross = extentOf(work, extent);
   if (typeof gross === 'string') return gross;
   const sold = soldBy(work, gross.unit);

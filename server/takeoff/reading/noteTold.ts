@@ -2,10 +2,10 @@ import type Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
 import { type Bedding, beddingIn } from './bedding.ts';
 import { type Goods, goodsIn, type Measure, type Pair, pairsIn } from './goods.ts';
-import { metricUnit } from './lengths.ts';
+import { feet, metricUnit } from './lengths.ts';
 import { type Terms, termsIn } from './ratios.ts';
 import { makeUpIn } from './runs.ts';
-import { figureAt, type Said, saying } from './said.ts';
+import { figureAt, figureIds, type Said, saying, sentencesOf } from './said.ts';
 import { type Extent, extentIn } from './shapes.ts';
 import { type Stock, stockIn } from './stock.ts';
 
@@ -18,6 +18,8 @@ export interface NoteTold {
   tile: [Fraction, Fraction] | null;
   /** Sizes of places, as goods of each measure take them. */
   extentFor: (by: Measure) => Extent;
+  /** Lengths and areas told in the same breath as a place's size, which nothing has read: in words, `7 ft`. */
+  unplaced: (by: Measure) => readonly string[];
   told: boolean;
   stock: readonly Stock[];
 }
@@ -68,13 +70,42 @@ function read(said: Said, goods: readonly Goods[], by: Measure, sizes: readonly 
   for (const { ids } of sizes) for (const id of ids) used.add(id);
   const tile = tileFloor(said, used) ?? tileInMillimetres(said, goods, used);
   const stock = stockIn(said, used);
-  const extents = new Map<Measure, Extent>();
-  const extentFor = (measure: Measure): Extent => {
-    const extent = extents.get(measure) ?? { ...extentIn(said, measure, new Set(used)), makeUp };
-    extents.set(measure, extent);
-    return extent;
+  const extents = new Map<Measure, { extent: Extent; read: ReadonlySet<number> }>();
+  const readFor = (measure: Measure) => {
+    const claimed = new Set(used);
+    const found = extents.get(measure) ?? {
+      extent: { ...extentIn(said, measure, claimed), makeUp },
+      read: claimed,
+    };
+    extents.set(measure, found);
+    return found;
   };
-  return { goods, terms, bedding, tile, extentFor, told: tells(extentFor(by)), stock };
+  const extentFor = (measure: Measure) => readFor(measure).extent;
+  const unplaced = (measure: Measure) => leftUnread(said, used, readFor(measure).read, goods);
+  return { goods, terms, bedding, tile, extentFor, unplaced, told: tells(extentFor(by)), stock };
+}
+
+/** What is no size of a place though it stands beside one. */
+const OF_OTHERS = /\b(?:every|each|spaced|apart|within|about|from) (?:the )?$/;
+const OF_OTHERS_BEHIND =
+  /^ ?(?:apart|on cent|o\.?c\b|cent(?:er|re)s|spacing|off\b|from\b|pipe|pvc|copper|pex|conduit|emt|of (?:slack|waste|pitch|fall)|thick|wide boards?|boards?\b|sticks?\b|lengths?\b|rolls?\b|coils?\b|spools?\b|way\b|joints?|gap|trowel|notch|bead)/;
+
+/** @param before figures read as how goods are sold; @param read the same and the sizes of places */
+function leftUnread(said: Said, before: ReadonlySet<number>, read: ReadonlySet<number>, goods: readonly Goods[]) {
+  if (goods.length !== 1) return [];
+  return sentencesOf(said.words).flatMap((sentence) => {
+    const sized = figureIds(sentence).some((id) => read.has(id) && !before.has(id));
+    if (!sized) return [];
+    return [...sentence.matchAll(saying('<LA>', 'g'))].flatMap((m) => {
+      const figure = said.figures[Number(m[1])]!;
+      const long = figure.kind === 'area' || (feet(said, figure, null)?.compare(1) ?? -1) >= 0;
+      const others =
+        OF_OTHERS.test(sentence.slice(0, m.index)) || OF_OTHERS_BEHIND.test(sentence.slice(m.index + m[0].length));
+      return read.has(Number(m[1])) || !figure.sure || figure.per || figure.onCenter || !long || others
+        ? []
+        : [figure.quote];
+    });
+  });
 }
 
 /** A size of a place was told, or that it is not known. */

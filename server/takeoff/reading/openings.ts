@@ -128,6 +128,13 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
     else out.lessArea = out.lessArea.add(less);
     for (const id of [Number(m[1]), ...(each ? counts : [])]) used.add(id);
   }
+  for (const m of words.matchAll(
+    saying(
+      `(?:less|minus|take (?:off|out)|deduct|subtract|knock off|off) (?:<N> )?(?:for |the |a |an |one |that )*(?:[a-z]+ )?(?:${OPENING})(?: (?:at|of|is|are|each))* <LN>(?! ?(?:x|by))`,
+      'g',
+    ),
+  ))
+    take(m[1], m[2], undefined, m[0]);
   // "Less two three-foot doors", "minus a 32 inch doorway": width only, for runs.
   for (const m of words.matchAll(
     saying(
@@ -142,13 +149,6 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
       continue;
     take(m[1], m[2], undefined, m[0]);
   }
-  for (const m of words.matchAll(
-    saying(
-      `(?:less|minus|take (?:off|out)|deduct|subtract|knock off|off) (?:<N> )?(?:for |the |a |an |one |that )*(?:[a-z]+ )?(?:${OPENING})(?: (?:at|of|is|are|each))* <LN>`,
-      'g',
-    ),
-  ))
-    take(m[1], m[2], undefined, m[0]);
   for (const m of words.matchAll(
     saying('(?:less|minus|take (?:off|out)|deduct|subtract|knock off) (?:about )?<L>(?! ?(?:x|by))', 'g'),
   )) {

@@ -29,6 +29,8 @@ export interface Work {
   stock: Stock[];
   /** A size that cannot be, as the latest note says it. */
   outsize: string | null;
+  /** Sizes that the latest note with a size tells and nobody could place. */
+  unplaced: readonly string[];
   /** Words that ask for a number. */
   asked: boolean;
   /** Words that ask for the goods. */
@@ -165,6 +167,7 @@ const newWork = (said: Said, goods: Goods, works: readonly Work[], others: reado
     null,
   stock: [],
   outsize: null,
+  unplaced: [],
   asked: false,
   wanted: false,
   metric: false,
@@ -195,6 +198,7 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
     bead: note.bedding.bead ?? work.bedding.bead,
   };
   work.outsize = outsizeIn(said, work.goods.item);
+  if (tells(extent)) work.unplaced = note.unplaced(goods.by);
   work.asked ||= ASKS.test(words);
   work.wanted ||= wants(words);
   work.metric ||= extent.assumed !== null || metricUnit(figures) !== null;
