@@ -143,7 +143,7 @@ const TWO_A_JOIST = 'two screws a board at each joist (prescriptive deck guide)'
 
 /** "Three toilets", "six sheets": how many of the thing a note counts. */
 export function countIn(said: Said, thing: string): Fraction | null {
-  const m = saying(`<NC> (?:[a-z]+ ){0,2}${plural(thing)}\\b`).exec(said.words);
+  const m = saying(`(?<!\\b(?:x|by) )<NC> (?:[a-z]+ ){0,2}${plural(thing)}\\b`).exec(said.words);
   const pack = said.figures.find((f) => f.kind === 'pack' && f.unit === thing && !f.per && f.value.compare(1) > 0);
   const count = m ? figureAt(said, m[1]).value : (pack?.value ?? null);
   return count && count.d === 1n ? count : null;

@@ -39,6 +39,11 @@ export function coverageOf(said: Said, out: Terms): void {
     const pack = figureAt(said, m[1]);
     if (free(m[1])) add(m.index, pack.value, pack.unit, areaUnit(m[2]!), m[1]);
   }
+  // "A square at that exposure is five bundles".
+  for (const m of words.matchAll(
+    saying('\\b(?:an?|one|each|every|per) (square|hundred square feet|square metre)(?: [a-z]+){0,4} (?:is|takes|needs|gets|uses|equals) (?:about )?<K>', 'g'),
+  ))
+    if (free(m[2])) add(m.index, figureAt(said, m[2]).value.div(/hundred/.test(m[1]!) ? 100 : 1), figureAt(said, m[2]).unit, /hundred/.test(m[1]!) ? 'sq ft' : areaUnit(m[1]!), m[2]);
   // "A bag of bonding does about two and a half".
   for (const m of words.matchAll(
     saying(
@@ -64,7 +69,7 @@ export function coverageOf(said: Said, out: Terms): void {
   }
   for (const m of words.matchAll(
     saying(
-      `\\b(${PACKS})(?:'s|(?: (?:of it|of them))? (?:will |should )?(?:does|do|covers?|cover|is good for|good for|goes|makes?|yields?|holds?|has|gets you|spreads?|says|are|is))(?: about| around)? <ALVN>(?! ?(?:x|by) ?\\{)`,
+      `\\b(${PACKS})(?:'s|(?: (?:of it|of them))? (?:will |should )?(?:does|do|covers?|cover|is good for|good for|goes|makes?|yields?|holds?|has|gets you|spreads?|says|are|is))(?: about| around)? <ALVN>(?! ?(?:x|by) ?\\{| \\{[VK]\\d+\\})`,
       'g',
     ),
   )) {
@@ -73,6 +78,10 @@ export function coverageOf(said: Said, out: Terms): void {
       add(m.index, measure.value, unitOf(measure), packUnit(m[1]!), m[2]);
   }
   // "Rolls of 270 square foot".
+  for (const m of words.matchAll(
+    saying('\\b(rolls?|coils?|spools?) of (?:about )?<L>(?! ?(?:x|by|[a-z]+ (?:pex|pipe|tape|cable)))', 'g'),
+  ))
+    if (free(m[2])) add(m.index, figureAt(said, m[2]).value, unitOf(figureAt(said, m[2])), packUnit(m[1]!), m[2]);
   for (const m of words.matchAll(saying(`\\b(${PACKS}) of (?:about |around )?<A>`, 'g')))
     if (free(m[2]) && packUnit(m[1]!) !== 'each')
       add(m.index, figureAt(said, m[2]).value, unitOf(figureAt(said, m[2])), packUnit(m[1]!), m[2]);

@@ -38,6 +38,9 @@ export function goodsIn(said: Said): Goods[] {
     for (const match of said.words.matchAll(new RegExp(named.source, 'g'))) {
       const [quote, at] = [match[0], match.index];
       if (isPlace(said.words, at, quote) || taken.some((t) => at < t.until && at + quote.length > t.from)) continue;
+      // "A coat of white", not "one piece of pex".
+      const coats = item === null ? saying('<C> of (?:[a-z]+ )?$').exec(said.words.slice(0, at)) : null;
+      if (coats && figureAt(said, coats[1]).unit !== 'coat') continue;
       taken.push({ from: at, until: at + quote.length });
       meet(shortNamed(quote, at, item, by), quote);
     }
@@ -122,6 +125,8 @@ function isPlace(words: string, at: number, quote: string): boolean {
     )
   )
     return true;
+  // "On the concrete walls": what it goes on.
+  if (/\b(?:on|at|along) (?:the |that )?$/.test(before) && /^ (?:walls?|slab|steps?)\b/.test(after)) return true;
   return /^(?: (?:saw|gun|store|shop|guy|trowel|cutter|knife|brush|roller|tray|tub|lid))\b/.test(after);
 }
 
@@ -206,7 +211,7 @@ export const pairsIn = (said: Said): Pair[] =>
   }));
 
 const PLACE_BEFORE =
-  /\b(?:closet|nook|pantry|hall(?:way)?|alcove|landing|niche|bath(?:room)?|bedroom|kitchen|den|entry|office|vestibule|mud ?room|pads?|slabs?|platform|stoop|patio)(?:'s| is|,|:)? (?:about )?$/;
+  /\b(?:closet|nook|pantry|hall(?:way)?|alcove|landing|niche|bath(?:room)?|bedroom|kitchen|den|entry|office|vestibule|mud ?room|pads?|slabs?|platform|stoop|patio)(?:,? (?:that|which|it))?(?:'s| is|,|:)? (?:about )?(?:an? )?$/;
 
 const POURED = /\b(?:pads|slabs)\b[^.;]*(?:,|and)(?: an?| one| another| \{[NC]\d+\})?(?: at)? ?$/;
 

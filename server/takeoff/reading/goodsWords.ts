@@ -13,7 +13,7 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
     item: 'concrete block',
     by: 'area',
   },
-  { named: /\bpainting\b(?=.*\{C\d+\})(?=.*\bgal)/, item: 'paint', by: 'area' },
+  { named: /\bpainting\b(?=.*\{C\d+\})(?=.*(?:\bgal|\{V\d+\}|\bcan\b|\btin\b))/, item: 'paint', by: 'area' },
   { named: /(?<=\bbacker rod\b.*)\brod\b/, item: 'backer rod', by: 'length' },
   { named: /\bpir\b(?: boards?)?/, item: 'PIR board', by: 'area' },
   { named: /\boak strip\b/, item: 'oak strip flooring', by: 'area' },
@@ -64,7 +64,7 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
   },
   {
     named:
-      /\b(?:slabs?|pads?|footings?|pour|walk(?:way)?s?|sidewalks?|driveways?|aprons?|patios?|stoops?|ramps?|steps?)\b(?=.*(?:\{W\d+\} (?:bags?|sacks?)|\{[NW]\d+\} ?pounders|\byards?\b))/,
+      /\b(?<!\b(?:gravel|sand|stone|mulch|soil|screenings|compost)\b.*)(?:slabs?|pads?|footings?|pour|walk(?:way)?s?|sidewalks?|driveways?|aprons?|patios?|stoops?|ramps?|steps?)\b(?!.*\b(?:gravel|sand|stone|mulch|soil|screenings|compost)\b)(?=.*(?:\{W\d+\} (?:bags?|sacks?)|\{[NW]\d+\} ?pounders|\byards?\b))/,
     item: 'concrete mix',
     by: 'volume',
   },

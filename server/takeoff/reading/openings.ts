@@ -7,6 +7,10 @@ import { type Extent, SIDE } from './shapes.ts';
 const OPENING =
   'door|doors|doorway|doorways|window|windows|opening|openings|slider|sliders|hatch|hatchway|chimney|vanity|shower|fireplace|patio door|garage door|archway|arch|skylight|skylights|vent|hole|island|cabinets?|hearth|tub|closet opening|cased opening';
 
+/** "Door 0.9 comes off", "so take those off". */
+const COME_OFF =
+  /\bcomes? (?:off|out)\b|\b(?:take|knock|pull|deduct|subtract)\b (?:both |all )?(?:of )?(?:those|them|that|it|these|both)\b/;
+
 export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
   const { words } = said;
   if (
@@ -78,9 +82,9 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
   ))
     take(undefined, m[1], m[2], m[0]);
   // "Door 0.9 and french doors 1.8 come off": widths, for runs.
-  for (const sentence of sentencesOf(words).filter((s) => /\bcomes? (?:off|out)\b/.test(s)))
+  for (const sentence of sentencesOf(words).filter((s) => COME_OFF.test(s)))
     for (const m of sentence.matchAll(
-      saying(`(?:<N> )?(?:[a-z]+ )?(?:${OPENING})(?: (?:is|are|at|of|each))* <LN>(?! ?(?:x|by))`, 'g'),
+      saying(`(?:<N> )?(?:[a-z]+ )?(?:${OPENING})(?:,? (?:is|are|at|of|each|one|in|there|that's|they're|about|both))* <LN>(?! ?(?:x|by))`, 'g'),
     ))
       take(m[1], m[2], undefined, m[0]);
   // "Take the window, it dips into the tile 3 feet wide by 6 inches".

@@ -130,6 +130,16 @@ const NO_RUN =
 const COUNTED =
   '(?: (?!(?:for|to|an?|per|in|every|on|with|and|from|by|x|of|is|are|at|coats?|percent|over|under)\\b)[a-z]+){0,2}';
 
+/** "12 foot four, three runs", "27 feet, two lines", "18 feet, also two". */
+const BEHIND = saying(
+  '^,? (?:also |only |just )?<N> (?:runs?|rows?|lines?|of (?:them|those|these))\\b|^,? (?:also|only|just|times|x) <N>(?=[.,;]|$)',
+);
+/** "Nine windows, 15 ft of joint at each": as often as the things that were counted. */
+const AT_EACH = /^(?: of (?:the )?[a-z]+)?(?: [a-z]+)? (?:at|per|for|on|around|to|in) (?:each|every)(?: (?:one|of them|[a-z]+))?(?=[ .,;]|$)/;
+const THINGS = saying('<NC> (?:[a-z]+ )?[a-z]{3,}s\\b[^.{]*$');
+const thingsOf = (before: string, rest: string): string | undefined =>
+  AT_EACH.test(rest) ? THINGS.exec(before)?.[1] : undefined;
+
 const BARE_LIST = saying(
   '\\b(?:perimeters?|runs|lengths|walls|legs|sides|stretches)(?: (?:are|of|is|at|measure|come to))*:? ((?:\\{N\\d+\\},? (?:and |then )?)+\\{N\\d+\\})(?! ?(?:x|by|feet|foot|ft|high|tall)\\b)',
   'g',
@@ -216,7 +226,7 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
       if (also) push(also, 1, other);
     }
     // "12 foot four, three runs": counted behind the length.
-    const behind = saying('^,? <N> (?:runs|rows|of (?:them|those))\\b').exec(rest)?.[1];
+    const behind = BEHIND.exec(rest)?.slice(1).find(Boolean) ?? thingsOf(words.slice(0, m.index), rest);
     const counter = counts ? head : behind !== undefined && !used.has(Number(behind)) ? Number(behind) : null;
     const count = counter !== null ? said.figures[counter]!.value.valueOf() : twice(words, rest) ? 2 : 1;
     push(length, count, id, ...(counter !== null ? [counter] : []));

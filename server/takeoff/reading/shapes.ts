@@ -137,6 +137,8 @@ const HEIGHTS = [
     '\\b(?:up|goes|go|tile|tiled|board|all the way) (?:up )?to (?:about )?<LN>(?! ?(?:x|by)|(?: [a-z]+){0,2} a\\b)',
     'g',
   ),
+  // "Both 25 deep": of legs one after another.
+  saying('\\b(?:both|all|each)(?: of (?:them|it))?(?: are| is)? <LN>(?: (?:inches|inch|in|feet|foot|ft))? (?:deep|wide)', 'g'),
   saying(
     `(?:ceilings?|(?<!\\b(?:${WALL_NAMED}) )walls?|height|lids?)(?: (?:is|are|at|of|height|being|they're|about|run|go|to|all))* <LN>(?! ?(?:x|by|long|wide|sheets))`,
     'g',
@@ -154,7 +156,8 @@ function heightIn(said: Said, used: Set<number>, out: Extent): void {
       if (used.has(Number(m[1])) || counts) continue;
       // "Base five and a quarter tall": trim is told in inches.
       const trim = !told.sure && TRIM_BEFORE.test(said.words.slice(0, m.index));
-      const value = trim ? told.value.div(12) : feet(said, told, mate);
+      const across = !told.sure && /\b(?:deep|wide)$/.test(m[0]) && told.value.compare(12) > 0;
+      const value = trim || across ? told.value.div(12) : feet(said, told, mate);
       if (!value || value.compare(40) > 0) continue;
       out.height = value;
       used.add(Number(m[1]));

@@ -24,7 +24,8 @@ export function twoSidesIn(said: Said, by: Measure, used: Set<number>, out: Exte
   const left = [...said.words.matchAll(saying('<LN>', 'g'))].filter((m) => {
     const figure = said.figures[Number(m[1])]!;
     const bare = figure.unit === null && !SIDE_BEHIND.test(said.words.slice(m.index + m[0].length));
-    return !used.has(Number(m[1])) && !bare && !figure.per && !figure.onCenter;
+    const small = figure.sure && (feet(said, figure, null)?.compare(1) ?? -1) < 0;
+    return !used.has(Number(m[1])) && !bare && !small && !figure.per && !figure.onCenter;
   });
   if (left.length !== 2) return;
   const [a, b] = left.map((m) => said.figures[Number(m[1])]!);

@@ -207,10 +207,11 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
     words
       .replace(saying('<LN>(?: ?foot)? (?:ceilings?|lids?)', 'g'), '')
       .replace(
-        /\b(?:not|no|skip|leave) (?:the )?(?:ceilings?|lids?)\b|\b(?:ceilings?|lids?) (?:is|are|at|height)\b/g,
+        /\bto the ceiling\b|\b(?:not|no|skip|leave) (?:the )?(?:ceilings?|lids?)\b|\b(?:ceilings?|lids?) (?:is|are|at|height)\b/g,
         '',
       ),
   );
+  if (/\bwalls only\b|\bonly the walls\b|\bjust (?:the )?walls\b/.test(words)) work.parts.ceiling = false;
   work.parts.around ||=
     /\b(?:all the way (?:a)?round|all (?:a)?round|around (?:the|it)|perimeter|round the (?:room|outside)|the whole room)\b/.test(
       words,
