@@ -33,7 +33,7 @@ const BESIDE = new RegExp(
 );
 /** "Closet bolts, two to a toilet", "screws run about fifty to a sheet". */
 const BEHIND = saying(
-  `\\b((?:[a-z]+ ){0,2}(?:${FASTENERS}))(?:,| run| runs| go| goes| are| at| figure| take| takes| about| around)* <NC> (?:${EACH}) (?:<K>|([a-z]+)\\b)`,
+  `\\b((?:[a-z]+ ){0,2}(?:${FASTENERS}))(?:,|:| run| runs| go| goes| are| at| figure| take| takes| about| around)* <NC> (?:(?:${EACH}) )?(?:<K>|(?<=(?:${EACH}) )([a-z]+)\\b)`,
   'g',
 );
 /** "And a wax ring for each": of the things last counted. */
@@ -73,7 +73,7 @@ export const perThingIn: (said: Said) => readonly PerThing[] = readOnce(toldIn);
 
 /** "Where every board crosses a joist": at every crossing. */
 const CROSSES =
-  /\b(?:where|wherever|each time|every time) (?:every|each|an?|the) (?:deck )?boards? (?:cross(?:es)?|meets?|hits?|goes over|lands? on) (?:an?|each|every|the) joists?\b/g;
+  /\b(?:where |wherever |each time |every time )?(?:at )?(?:every|each|an?|the) (?:deck )?boards? (?:cross(?:es)?|meets?|hits?|goes over|lands? on|and|at|on)? ?(?:an?|each|every|the) joists?\b/g;
 
 function toldIn(note: Said): PerThing[] {
   const said = { ...note, words: note.words.replace(CROSSES, 'at every crossing') };

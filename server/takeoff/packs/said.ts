@@ -105,7 +105,7 @@ function placesOf(words: string, item: string): number[] {
     .replace(/s$/, '')
     .replace(/[^a-z0-9]/gi, '.');
   const named = new RegExp(
-    `(?<!\\b(?:to|per|for|at|on|in) (?:(?:an?|the|each|every|one) )?|\\bfor the [a-z]+ |\\{[NC]\\d+\\} (?:[a-z]+ ){1,2}(?:an?|each|every|per) )\\b${head}(?:e?s)?\\b`,
+    `(?<!\\b(?:to|per|for|at|on|in) (?:(?:an?|the|each|every|one) )?|\\b(?:each|every) |\\bfor the [a-z]+ |\\{[NC]\\d+\\} (?:[a-z]+ ){1,2}(?:an?|each|every|per) )\\b${head}(?:e?s)?\\b`,
     'g',
   );
   return [...words.matchAll(named)].map((m) => m.index);

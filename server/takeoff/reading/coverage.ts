@@ -96,7 +96,9 @@ export function coverageOf(said: Said, out: Terms): void {
   }
   // A figure with its own "a box", as the parser tied it.
   said.figures.forEach((figure, id) => {
-    if (!figure.per || out.used.has(id) || figure.kind === 'slope') return;
+    // "1.6 kilos a litre" is how dense it is.
+    const dense = figure.kind === 'weight' && /^(?:L|ml|cu ft|cu m|cu in)$/.test(figure.per ?? '');
+    if (!figure.per || out.used.has(id) || figure.kind === 'slope' || dense) return;
     add(words.indexOf(`${id}}`), figure.value, unitOf(figure), packUnit(figure.per), String(id));
   });
   // "400 ft per thousand sq ft", "one for every two square feet".

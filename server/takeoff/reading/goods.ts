@@ -120,7 +120,7 @@ function isPlace(words: string, at: number, quote: string): boolean {
   const after = words.slice(at + quote.length, at + quote.length + 14);
   if (/^backer rod$/.test(quote)) return false;
   if (
-    /\b(?:over|under|behind|off|from|above|below|onto|against|to) (?:the |that |this )?(?:old |existing |new |bare )?$/.test(
+    /\b(?:over|under|behind|off|from|above|below|onto|against|to|before|until|ahead of) (?:the |that |this )?(?:old |existing |new |bare )?$/.test(
       before,
     )
   )

@@ -22,7 +22,7 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
   { named: /\b(?:cement board|backer(?: board)?) screws?\b/, item: 'backer board screw', by: 'area' },
   {
     named:
-      /(?<!^(?!.*\b(?:drywall|sheet ?rock)\b).*\bdeck\b.*)\b(?:drywall |board |sheet ?rock )?screws?\b(?!(?<!\b(?:drywall|sheet ?rock)\b.*).*\bdeck\b)(?=.*(?:square|sq|\{A|board|drywall|sheet|box|pound))|(?<=\b(?:drywall|sheet ?rock|rock)\b.*)\b(?<!\b(?:deck|wood|metal|concrete|trim|cabinet) )screws\b/,
+      /(?<!^(?!.*\b(?:drywall|sheet ?rock)\b).*\b(?:deck|backer|cement board)\b.*)\b(?:drywall |board |sheet ?rock )?screws?\b(?!(?<!\b(?:drywall|sheet ?rock)\b.*).*\b(?:deck|backer|cement board)\b)(?=.*(?:square|sq|\{A|board|drywall|sheet|box|pound))|(?<=\b(?:drywall|sheet ?rock|rock)\b.*)\b(?<!\b(?:deck|wood|metal|concrete|trim|cabinet) )screws\b/,
     item: 'drywall screw',
     by: 'area',
   },
@@ -34,7 +34,7 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
   },
   {
     named:
-      /\b(?:joint compound|(?:drywall |topping |all ?purpose )?mud|topping)\b(?! ?(?:room|bed|ring|sill|set))(?<!deck mud)/,
+      /\b(?:joint compound|(?<=\b(?:drywall|sheet ?rock|tape)\b.*)compound(?=:| \{K)|(?:drywall |topping |all ?purpose )?mud|topping)\b(?! ?(?:room|bed|ring|sill|set))(?<!deck mud)/,
     item: 'joint compound',
     by: 'area',
   },

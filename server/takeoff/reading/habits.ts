@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js';
+import { convert } from '../../../parser/quantities/units.ts';
 import { bagYield, yieldAsked, yieldWords } from '../calculators/concrete.ts';
 import { COMPOUND_GALLONS, DRYWALL_SOURCE, SCREWS, TAPE_FEET } from '../calculators/drywall.ts';
 import { screwsOfSheet } from '../calculators/fasteners.ts';
@@ -45,8 +46,8 @@ const usual = (value: Fraction | number, unit: string, per: string, assumption: 
 });
 
 const packPounds = (told: Told): Fraction | null => {
-  const [, pounds] = /^([\d./]+) lb$/.exec(told.packSize ?? '') ?? [];
-  return pounds ? new Fraction(pounds) : null;
+  const [, amount, unit] = /^([\d./]+) (lb|kg)$/.exec(told.packSize ?? '') ?? [];
+  return amount ? convert(new Fraction(amount), unit!, 'lb') : null;
 };
 
 function concrete(told: Told): Habit | string {

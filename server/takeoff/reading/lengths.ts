@@ -12,6 +12,9 @@ export function metricUnit(figures: readonly Figure[]): 'm' | 'mm' | 'cm' | null
   if (said('m').length > 0) return 'm';
   if (said('ft').length > 0) return null;
   if (said('sq m').length > 0) return 'm';
+  // Bags of 20 kg, or so many to the cube.
+  const metricBags = figures.some((f) => f.unit === 'kg' || f.unit === 'cu m' || f.per === 'cu m');
+  if (metricBags && figures.filter((f) => f.unit === null && f.value.compare(100) >= 0).length > 1) return 'mm';
   const long = (unit: 'mm' | 'cm', most: number) => said(unit).some((f) => f.value.compare(most) >= 0);
   if (long('mm', 300) || figures.filter((f) => f.unit === null && f.value.compare(1000) >= 0).length > 1) return 'mm';
   return long('cm', 30) ? 'cm' : null;

@@ -16,7 +16,7 @@ const PATTERNS = [
     'g',
   ),
   saying(
-    '<NCKVAL>(?: of)?(?: [a-z]+){0,5} (?:left|left over|leftover|on hand|already here|unopened|still (?:wrapped|sealed)|in the (?:van|truck|shop|shed|garage)|(?:on|in) (?:the )?(?:van|truck) counts)\\b',
+    '<NCKVAL>(?: of)?(?: [a-z0-9-]+){0,5} (?:left|left over|leftover|on hand|already here|unopened|still (?:wrapped|sealed)|in the (?:van|truck|shop|shed|garage)|(?:on|in) (?:the )?(?:van|truck) counts)\\b',
     'g',
   ),
   saying('\\b(?:less|minus|take off) (?:the )?<NCK>(?: [a-z]+){0,4} (?:we have|i have|on hand|left|already)', 'g'),

@@ -4,7 +4,7 @@ import { claim, free, NUMBER, numberOf, type RowTold } from './row.ts';
 
 /** A length that is neither spacing nor size of a piece, by what stands behind it. */
 const NOT_A_RUN =
-  /^ ?(?:on center|o\.?c\b|apart|cent(?:er|re)s?|spacing|gap|high|tall|deep|wide boards?|thick|square|long (?:studs?|posts?|boards?|joists?|rafters?|pickets?)|footers?|studs?\b|posts?\b|joists?\b|rafters?\b|pickets?\b|boards?\b|rails?\b|shelf boards?\b|sticks?\b|sections?\b|way\b|lengths?\b|gate|x |by \{)/;
+  /^ ?(?:\{N\d+\} ?(?:x|by)|on center|o\.?c\b|apart|cent(?:er|re)s?|spacing|gap|high|tall|deep|wide boards?|thick|square|long (?:studs?|posts?|boards?|joists?|rafters?|pickets?)|footers?|studs?\b|posts?\b|joists?\b|rafters?\b|pickets?\b|boards?\b|rails?\b|shelf boards?\b|sticks?\b|sections?\b|way\b|lengths?\b|gate|x |by \{)/;
 
 /** What the row runs along: lengths that nothing else has claimed. */
 export function runsIn(said: Said, told: RowTold): void {
@@ -39,6 +39,8 @@ export function runsIn(said: Said, told: RowTold): void {
     const figure = figureAt(said, id);
     const rest = words.slice(m.index + m[0].length);
     if (!free(told, id) || NOT_A_RUN.test(rest) || figure.per || isFenceHeight(said, figure, rest)) continue;
+    // "14 footers" are bought; joists do not stand along what reaches out from the house.
+    if (/foot ?ers?$/i.test(figure.quote) || (told.item === 'joist' && /^ (?:out|back)\b/.test(rest))) continue;
     const bare = figure.unit === null && /^(?:,|\.| and\b| then\b|$)/.test(rest);
     const at = m.index + m[0].lastIndexOf('{');
     // A ceiling's height is no run, and "on a 45" is an angle.

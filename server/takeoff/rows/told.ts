@@ -18,7 +18,7 @@ export function rowsIn(said: Said, standing: readonly string[]): RowTold[] {
   const kinds = named.length === 0 ? standing.slice(-1) : named.length > 1 ? named.filter((k) => k !== 'pier') : named;
   const own = kinds.filter(
     (item) =>
-      !(item === 'fence post' && /\b(?:between|clear)\b[^.]{0,20}\bposts?\b/.test(words)) &&
+      !(item === 'fence post' && kinds.length > 1 && /\b(?:between|clear)\b[^.]{0,20}\bposts?\b/.test(words)) &&
       // Two words for the same pieces of one rail.
       !(item === 'picket' && kinds.includes('baluster')),
   );
@@ -49,6 +49,7 @@ function rowIn(said: Said, item: string, kinds: readonly string[]): RowTold {
     rails: null,
     panels: null,
     plates: null,
+    plateStick: null,
     hole: null,
     lessPost: null,
     eachHole:
@@ -171,7 +172,9 @@ function gapsIn(said: Said, told: RowTold): void {
   for (const pattern of WIDTHS)
     for (const m of words.matchAll(pattern)) {
       const width = free(told, m[1]) && told.item !== 'stud' ? lengthIn(figureAt(said, m[1]), 'in', 'in') : null;
-      if (told.width || !width || width.compare(12) > 0) continue;
+      // "One board a row" counts it.
+      const counted = figureAt(said, m[1]).unit === null && width?.equals(1);
+      if (told.width || !width || counted || width.compare(12) > 0) continue;
       told.width = width;
       claim(told, m[1]);
     }
