@@ -71,7 +71,7 @@ export const HAZARDS: readonly Hazard[] = [
     text: `Cutting, grinding or drilling masonry, concrete, stone or tile makes silica dust: cut wet or with a shroud and HEPA vacuum, and wear a respirator. ${DEFER}`,
     source: 'OSHA 29 CFR 1926.1153, Table 1',
     when: new RegExp(
-      `\\b(?:(?:cut(?:s|ting)?|(?:to|gotta|and) saw|sawing|saw ?cut(?:s|ting)?|grind(?:ing)?|grinder|cor(?:e|ing)|(?:hammer )?drill(?:ing)?|jack ?hammer(?:ing)?|chip(?:ping)?|chisel(?:ing)?|demo)\\b[^.]{0,40}\\b(?:${MASONRY})|(?:${MASONRY})\\b[^.]{0,30}\\b(?:cut (?:back|out|down|to)|grinder|grind(?:ing)?|cutting(?! in\\b)|saw ?cuts?|jack ?hammer|cored|chipped out)|saw ?cuts?|tuck ?point(?:ing)?|wet saw)\\b`,
+      `\\b(?:(?:cut(?:s|ting)?|(?:to|gotta|and) saw|sawing|saw ?cut(?:s|ting)?|chas(?:e|es|ing)|grind(?:ing)?|grinder|cor(?:e|ing)|(?:hammer )?drill(?:ing)?|jack ?hammer(?:ing)?|chip(?:ping)?|chisel(?:ing)?|demo)\\b[^.]{0,40}\\b(?:${MASONRY})|(?:${MASONRY})\\b[^.]{0,30}\\b(?:cut (?:back|out|down|to)|grinder|grind(?:ing)?|cutting(?! in\\b)|saw ?cuts?|jack ?hammer|cored|chipped out)|saw ?cuts?|tuck ?point(?:ing)?|wet saw)\\b`,
     ),
   },
   {

@@ -127,6 +127,7 @@ function read(text: string): Reading {
   words = words
     .replace(/\s+/g, ' ')
     .replace(/ with \/ ?/g, ' with ')
+    .replace(/\b(\d{1,2}) (st|nd|rd|th)\b/g, '$1$2')
     .replace(/- ?by ?- ?(?=\{)/g, ' by ')
     .replace(/(\{[LN]\d+\}) with (?=(?:x|by) \{)/g, '$1 wide ')
     .replace(/(\{[LN]\d+\}) h\b/g, '$1 high')

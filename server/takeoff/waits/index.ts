@@ -10,7 +10,7 @@ import type { Product, Step, Work } from './work.ts';
 import { WORKS } from './works.ts';
 
 const LABEL_TIME = saying(
-  '\\b(?:says?|label|bag|tub|can|bucket|box|wants?|needs?|gotta|has to)\\b[^.{]{0,24}{T(\\d+)}|\\b(?:leave|give|let) (?:it|that|them|the [a-z]+)(?: (?:dry|sit|set|cure|at least))* {T(\\d+)}|{T(\\d+)} before',
+  '\\b(?:says?|label|bag|tub|can|tin|tube|pail|packet|bottle|bucket|box|wants?|needs?|gotta|has to)\\b[^.{]{0,24}{T(\\d+)}|\\b(?:leave|give|let) (?:it|that|them|the [a-z]+)(?: (?:dry|sit|set|cure|at least))* {T(\\d+)}|{T(\\d+)} before',
 );
 /** "Giving it one more full day", "let it sit another 24 hours": from now on, whatever the label said. */
 const LONGER = saying(

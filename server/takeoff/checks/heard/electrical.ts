@@ -45,7 +45,7 @@ const ASKED =
 
 /** What a note puts into a box, against the box. */
 export const boxes: Reader = (said) => {
-  if (!/\b(?:box|gang)\b/.test(said.words)) return [];
+  if (!/\b(?:box|gang|octagon)\b/.test(said.words) && !said.figures.some((f) => f.unit === 'box')) return [];
   const words = cablesWritten(said);
   const cables: Cable[] = [...words.matchAll(CABLES)].map((match) => ({
     count: countOf(said, match[1], match[2]) ?? 1,
@@ -98,9 +98,10 @@ function clampsIn(words: string): boolean | null {
 }
 
 const AMPS = saying(
-  "<E>|\\b(?:on|with|to|off)(?: a| the| an)? (?:breaker )?<N>(?: ?amp|(?: breaker)?(?:$|[ ,.?]))|\\bbreaker\\b[^.{]{0,24}(?:\\bis|'s)(?: an?)? <N>",
+  "<E>|\\b(?:on|with|to|off)(?: a| the| an)? (?:breaker )?<N>(?: ?amp|(?: breaker)?(?:$|[ ,.?]))|\\bbreaker\\b[^.{]{0,24}(?:\\bis|'s)(?: an?)? <N>|\\ban? <N>(?: on it)? in the (?:panel|box|sub ?panel)\\b",
+  'g',
 );
-const GAUGE = saying('{X(\\d+)}|#(14|12|10|8|6)\\b|\\b(14|12|10|8|6)[-/](?:2|3)\\b|\\b(?:number|no) (14|12|10|8|6)\\b');
+const GAUGE = saying('{X(\\d+)}|#(14|12|10|8|6)\\b|\\b(14|12|10|8|6)[-/](?:2|3)\\b|\\b(?:number|no) (14|12|10|8|6)\\b|{N(\\d+)} (?:ga(?:uge)? )?(?:wire|copper|conductors?)\\b');
 
 /** A wire and the breaker before it, told in one clause, or alone in the note. */
 export const breakers: Reader = (said) => {
@@ -111,8 +112,8 @@ export const breakers: Reader = (said) => {
     return gauge !== null && amps !== null ? [{ gauge, amps }] : [];
   });
   const gauge = gaugeIn(said, words);
-  const amps = said.figures.find((f) => f.unit === 'A')?.value.valueOf() ?? null;
-  if (!found.length && /\bbreaker\b/.test(words) && gauge !== null && amps !== null) found.push({ gauge, amps });
+  const amps = said.figures.find((f) => f.unit === 'A')?.value.valueOf() ?? ampsIn(said, words);
+  if (!found.length && /\b(?:breaker|panel|fuse)\b/.test(words) && gauge !== null && amps !== null) found.push({ gauge, amps });
   const metal = /\balumin(?:i)?um\b/.test(words) ? 'aluminum' : 'copper';
   const verdicts = found.map((c) => breaker({ gauge: c.gauge, breaker: c.amps, metal }));
   return verdicts.sort((a, b) => Number(a.result === 'does not fit') - Number(b.result === 'does not fit'));
@@ -123,13 +124,15 @@ function gaugeIn(said: Said, clause: string): number | null {
   if (!match) return null;
   const figure = match[1] === undefined ? null : said.figures[Number(match[1])]!;
   if (figure && figure.kind !== 'gauge') return null;
+  // "Fourteen wire": a bare size that wire comes in.
+  const bare = match[5] === undefined ? null : said.figures[Number(match[5])]!.value.valueOf();
+  if (bare !== null) return [14, 12, 10, 8, 6].includes(bare) ? bare : null;
   return figure?.value.valueOf() ?? Number(match[2] ?? match[3] ?? match[4]);
 }
 
 function ampsIn(said: Said, clause: string): number | null {
-  const match = AMPS.exec(clause);
-  const amps = match && said.figures[Number(match[1] ?? match[2] ?? match[3])]!.value.valueOf();
-  return amps && [15, 20, 25, 30, 35, 40, 45, 50, 60].includes(amps) ? amps : null;
+  const told = [...clause.matchAll(AMPS)].map((m) => said.figures[Number(m.slice(1).find(Boolean))]!.value.valueOf());
+  return told.find((amps) => [15, 20, 25, 30, 35, 40, 45, 50, 60].includes(amps)) ?? null;
 }
 
 const AWAY = saying(
