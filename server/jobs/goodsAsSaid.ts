@@ -3,11 +3,12 @@ import type { Fact, Material } from '../../parser/types.ts';
 import { NUMBER, NUMBERS, numberOf } from './numbers.ts';
 
 const PACKS =
-  /^(?:can|piece|roll|tube|box|bag|bundle|sheet|stick|length|case|pack|pail|bucket|gallon|tub|pc|one|carton|spool|coil)$/;
+  /^(?:can|piece|roll|tube|box|bag|bundle|sheet|stick|length|case|pack|pail|bucket|gallon|tub|pc|one|carton|spool|coil|crate)$/;
 
 /** Goods whose count or name stands beside the words that were read for them. */
 export function goodsAsSaid(fact: Material, text: string, facts: readonly Fact[]): Material | null {
-  if (isSizeOf(fact, facts) || isHowSold(fact) || isRate(fact, text) || isPiece(fact, text)) return { ...fact, status: 'mentioned' };
+  if (isSizeOf(fact, facts) || isHowSold(fact) || isRate(fact, text) || isCoverage(fact, text) || isPiece(fact, text))
+    return { ...fact, status: 'mentioned' };
   if (facts.some((f) => f.kind === 'material' && f.quantity !== null && !namesItself(f) && isNamedBy(f, fact, text)))
     return { ...fact, status: 'mentioned' };
   if (
@@ -78,6 +79,13 @@ const isPackInPlural = (fact: Material): boolean =>
     fact.quote,
   ) &&
   (!namesItself(fact) || (fact.status !== 'need' && / of /.test(fact.quote)));
+
+/** "Ten square foot a crate": what a pack covers. */
+const isCoverage = (fact: Material, text: string): boolean =>
+  /^(?:an?|per) /i.test(fact.quote) &&
+  fact.quantity === 1 &&
+  PACKS.test(fact.unit ?? '') &&
+  /(?:square|sq\.?|sq) ?(?:feet|foot|ft|met(?:er|re)s?|m|yards?)\s*$|\bsf\s*$/i.test(text.slice(0, fact.start));
 
 /** "Three bundles make a square", "40 bags to the thousand": how far goods go. */
 const isRate = (fact: Material, text: string): boolean =>

@@ -28,6 +28,10 @@ const PUBLISHED: Readonly<Record<string, readonly Row[]>> = {
     [48, 72, 'engineerfix.com, how long to wait after grouting shower'],
     [48, 72, 'didyouknowthisabout.com, how long can you shower after grouting'],
   ],
+  'concrete: seal': [
+    [336, 672, 'concretesealerstore.com, when to seal new concrete: 2 to 4 weeks, 28 days the standard'],
+    [672, 672, 'howlongdo.com/articles/how-long-before-you-seal-concrete: 28 days for most new slabs'],
+  ],
   'grout: walk on': [
     [24, 24, 'engineerfix.com, how long after grout can you walk on tile'],
     [24, 72, 'engineerfix.com, how long should grout dry before walking on it'],

@@ -13,7 +13,7 @@ const areaUnit = (word: string): string => {
 };
 
 const TELLS =
-  "(?:does|do|doing|cover(?:s|ed|ing)?|goes|gets?|good for|got|has|have|hold(?:s|ing)?|contains?|makes?|yields?|lasts?|runs?|takes?|handles?|spreads?|says|claims|reads|rated|gives?|carr(?:y|ies)|stretch(?:es)?|supposed to|comes? (?:out )?(?:to|with|at)|works out (?:to|at)|ought to|amounts? to)";
+  '(?:does|do|doing|cover(?:s|ed|ing)?|goes|gets?|good for|got|has|have|hold(?:s|ing)?|contains?|makes?|yields?|lasts?|runs?|takes?|handles?|spreads?|says|claims|reads|rated|gives?|carr(?:y|ies)|stretch(?:es)?|supposed to|comes? (?:out )?(?:to|with|at)|works out (?:to|at)|ought to|amounts? to)';
 
 /** What a pack holds or covers, told of it in its own clause with no other figure between. */
 const TOLD_OF_PACK = saying(
@@ -41,9 +41,19 @@ export function coverageOf(said: Said, out: Terms): void {
   }
   // "A square at that exposure is five bundles".
   for (const m of words.matchAll(
-    saying('\\b(?:an?|one|each|every|per) (square|hundred square feet|square metre)(?: [a-z]+){0,4} (?:is|takes|needs|gets|uses|equals) (?:about )?<K>', 'g'),
+    saying(
+      '\\b(?:an?|one|each|every|per) (square|hundred square feet|square metre)(?: [a-z]+){0,4} (?:is|takes|needs|gets|uses|equals) (?:about )?<K>',
+      'g',
+    ),
   ))
-    if (free(m[2])) add(m.index, figureAt(said, m[2]).value.div(/hundred/.test(m[1]!) ? 100 : 1), figureAt(said, m[2]).unit, /hundred/.test(m[1]!) ? 'sq ft' : areaUnit(m[1]!), m[2]);
+    if (free(m[2]))
+      add(
+        m.index,
+        figureAt(said, m[2]).value.div(/hundred/.test(m[1]!) ? 100 : 1),
+        figureAt(said, m[2]).unit,
+        /hundred/.test(m[1]!) ? 'sq ft' : areaUnit(m[1]!),
+        m[2],
+      );
   // "A bag of bonding does about two and a half".
   for (const m of words.matchAll(
     saying(
@@ -85,14 +95,32 @@ export function coverageOf(said: Said, out: Terms): void {
   for (const m of words.matchAll(saying(`\\b(${PACKS}) of (?:about |around )?<A>`, 'g')))
     if (free(m[2]) && packUnit(m[1]!) !== 'each')
       add(m.index, figureAt(said, m[2]).value, unitOf(figureAt(said, m[2])), packUnit(m[1]!), m[2]);
+  // "Comes in bags, a cubic foot and a half apiece".
+  for (const m of words.matchAll(
+    saying(`\\b(${PACKS}),?(?: (?:of|at|are|they're|which are))* (?:about )?<VA> (?:apiece|each)\\b`, 'g'),
+  ))
+    if (free(m[2]) && packUnit(m[1]!) !== 'each')
+      add(m.index, figureAt(said, m[2]).value, unitOf(figureAt(said, m[2])), packUnit(m[1]!), m[2]);
   // "Sells in boxes of 44", "six of them come in a box".
   for (const m of words.matchAll(
-    saying(`\\b(?:in|by the) (${PACKS}) of (?:about )?<NC>(?! ?(?:x|by)\\b)|<NC>(?: of (?:them|those|these)| pieces| tiles| planks| boards)* (?:come|comes|go|goes|fit|packed|sold) (?:in|to) (?:a|an|the|each|every|one) (${PACKS})\\b`, 'g'),
+    saying(
+      `\\b(?:in|by the) (${PACKS}) of (?:about )?<NC>(?! ?(?:x|by)\\b)|<NC>(?: of (?:them|those|these)| pieces| tiles| planks| boards)* (?:come|comes|go|goes|fit|packed|sold) (?:in|to) (?:a|an|the|each|every|one) (${PACKS})\\b`,
+      'g',
+    ),
   )) {
     const [id, pack] = m[2] ? [m[2], m[1]!] : [m[3]!, m[4]!];
     const figure = figureAt(said, id);
     if (free(id) && figure.value.d === 1n && packUnit(pack) !== 'each')
       add(m.index, figure.value, figure.unit === 'each' ? 'each' : unitOf(figure), packUnit(pack), id);
+  }
+  // "11 to a case", heard as eleven and one case.
+  for (const m of words.matchAll(
+    saying('<NC>(?: of (?:them|those|these)| pieces| tiles| sheets| planks| boards)* (?:to|in|per) <K>', 'g'),
+  )) {
+    const [figure, pack] = [figureAt(said, m[1]), figureAt(said, m[2])];
+    const one = pack.value.equals(1) && /^(?:an?|the|each|every|one|per)\b/i.test(pack.quote);
+    if (free(m[1]) && free(m[2]) && one && figure.value.d === 1n && pack.unit !== 'each')
+      add(m.index, figure.value, figure.unit === 'each' ? 'each' : unitOf(figure), pack.unit!, m[1], m[2]);
   }
   // A figure with its own "a box", as the parser tied it.
   said.figures.forEach((figure, id) => {

@@ -163,7 +163,8 @@ const headLast = (names: string[]) => {
   return head < 0 ? names : [...names.slice(0, head), ...names.slice(head + 1), names[head]!];
 };
 
-const TILE = /tile|subway|porcelain|ceramic|mosaic|slate|paver|carpet tile|travertine|marble|plank|lvp|brick|block/;
+const TILE =
+  /tile|\bhex\b|penny|subway|porcelain|ceramic|mosaic|slate|paver|carpet tile|travertine|marble|plank|lvp|brick|block/;
 
 /** "3x6 subway", "24x48 porcelain", "half inch drywall", "1x6 cedar". */
 function sizeOf(said: Said, at: number, quote: string): Pick<Goods, 'size' | 'sides'> {
@@ -172,7 +173,7 @@ function sizeOf(said: Said, at: number, quote: string): Pick<Goods, 'size' | 'si
   const gap = '(?: (?!is|are|by|long|wide|high)[a-z]+){0,3}';
   const pair =
     saying(`<LN> ?(?:x|by) ?<LN>(?: ?x ?<LN>)?${gap} $`).exec(before) ??
-    (TILE.test(quote) ? saying('^(?: is| are|,)?(?: the)? <LN> ?(?:x|by) ?<LN>').exec(after) : null);
+    (TILE.test(quote) ? saying('^(?: is| are|,| comes? in)?(?: the)? <LN> ?(?:x|by) ?<LN>').exec(after) : null);
   if (pair) {
     const [a, b] = [figureAt(said, pair[1]), figureAt(said, pair[2])];
     // Bare sides of a hundred and more are millimetres: no tile is that many inches.
@@ -219,7 +220,11 @@ const POURED = /\b(?:pads|slabs)\b[^.;]*(?:,|and)(?: an?| one| another| \{[NC]\d
 function lumber(said: Said, match: RegExpMatchArray): boolean {
   const [a, b] = [figureAt(said, match[1]), figureAt(said, match[2])];
   const after = said.words.slice((match.index ?? 0) + match[0].length);
-  if (/^ ?(?:x|by|wide|long|high|room|area|floor|patch|hatch|opening|window|door|vent|skylight|hole|closet|landing|pad)\b/.test(after))
+  if (
+    /^ ?(?:x|by|wide|long|high|room|area|floor|patch|hatch|opening|window|door|vent|skylight|hole|closet|landing|pad)\b/.test(
+      after,
+    )
+  )
     return false;
   // "Closet 2 by 6" is a place's size, "two pads 4 by 4 and one 6 by 6" are two.
   const before = said.words.slice(0, match.index);

@@ -102,7 +102,8 @@ function leftUnread(said: Said, before: ReadonlySet<number>, read: ReadonlySet<n
       const others =
         OF_OTHERS.test(sentence.slice(0, m.index)) || OF_OTHERS_BEHIND.test(sentence.slice(m.index + m[0].length));
       // Fifteen inches wide are goods.
-      const ofGoods = /^ wide\b/.test(sentence.slice(m.index + m[0].length)) && (feet(said, figure, null)?.compare(2) ?? 1) < 0;
+      const ofGoods =
+        /^ wide\b/.test(sentence.slice(m.index + m[0].length)) && (feet(said, figure, null)?.compare(2) ?? 1) < 0;
       return ofGoods || read.has(Number(m[1])) || !figure.sure || figure.per || figure.onCenter || !long || others
         ? []
         : [figure.quote];

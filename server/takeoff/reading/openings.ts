@@ -84,7 +84,10 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
   // "Door 0.9 and french doors 1.8 come off": widths, for runs.
   for (const sentence of sentencesOf(words).filter((s) => COME_OFF.test(s)))
     for (const m of sentence.matchAll(
-      saying(`(?:<N> )?(?:[a-z]+ )?(?:${OPENING})(?:,? (?:is|are|at|of|each|one|in|there|that's|they're|about|both))* <LN>(?! ?(?:x|by))`, 'g'),
+      saying(
+        `(?:<N> )?(?:[a-z]+ )?(?:${OPENING})(?:,? (?:is|are|at|of|each|one|in|there|that's|they're|about|both))* <LN>(?! ?(?:x|by))`,
+        'g',
+      ),
     ))
       take(m[1], m[2], undefined, m[0]);
   // "Take the window, it dips into the tile 3 feet wide by 6 inches".

@@ -107,7 +107,10 @@ export function packsOf(said: Said, out: Terms): void {
   }
   // "9x100 rolls", "rolls are ten by a hundred", in feet.
   for (const m of words.matchAll(
-    saying('(\\brolls?(?: (?:are|is|come|comes|in|at))+ (?:\\{L\\d+\\},? )?)?<LNK>(?: wide)? ?(?:x|by) ?<LNK>(?: (?:foot|ft))?( rolls?\\b)?', 'g'),
+    saying(
+      '(\\brolls?(?: (?:are|is|come|comes|in|at))+ (?:\\{L\\d+\\},? )?)?<LNK>(?: wide)? ?(?:x|by) ?<LNK>(?: (?:foot|ft))?( rolls?\\b)?',
+      'g',
+    ),
   )) {
     const [a, b] = [figureAt(said, m[2]), figureAt(said, m[3])];
     if ((m[1] || m[4] || b.unit === 'roll') && !out.used.has(Number(m[2])))

@@ -46,6 +46,7 @@ export function termsIn(said: Said, used = new Set<number>()): Terms {
   };
   packsOf(said, out);
   coverageOf(said, out);
+  out.ratios = asCorrected(out.ratios, said.words);
   out.waste = wasteIn(said, out.used);
   out.wasteOf = out.waste === null ? null : wasteOf(said.words);
   for (const match of said.words.matchAll(saying('<C>', 'g'))) {
@@ -65,6 +66,22 @@ export function termsIn(said: Said, used = new Set<number>()): Terms {
   if (single) out.coats.push({ value: 1, at: single.index });
   return out;
 }
+
+const TAKEN_BACK = /\b(?:scratch that|no wait|wait no|i mean|make that|correction|sorry|actually|no,|rather)\b/;
+
+/** "5 square foot a crate... scratch that, 10 a crate": of two sayings of one pack the one put right stands. */
+const asCorrected = (ratios: readonly Ratio[], words: string): Ratio[] =>
+  ratios.filter(
+    (old) =>
+      !ratios.some(
+        (now) =>
+          now.per === old.per &&
+          now.unit === old.unit &&
+          now.at > old.at &&
+          !now.value.equals(old.value) &&
+          TAKEN_BACK.test(words.slice(old.at, now.at)),
+      ),
+  );
 
 /** "Sold by the foot", "they price it by the square foot". */
 function measureIn(words: string): Terms['byMeasure'] {

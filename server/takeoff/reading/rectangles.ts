@@ -42,6 +42,18 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
     else if (third) out.height = feet(said, third, b);
     const told = countBefore(said, m.index, used) ?? countAfter(said, m.index + m[0].length, used) ?? 1;
     const count = told === listedFrom(said.words, m.index, used) ? 1 : told;
+    const [before, behind] = [said.words.slice(0, m.index), said.words.slice(m.index + m[0].length)];
+    if (GABLE.test(before.split(/[.;]/).at(-1)!) || PEAK.test(behind)) {
+      out.shapes.push({
+        kind: 'area',
+        sides: [],
+        amount: one.mul(two).div(2),
+        count,
+        label: labelBefore(said.words, m.index),
+        working: `${feetText(one)} x ${feetText(two)} / 2 (a triangle)`,
+      });
+      continue;
+    }
     // A third side is a room's height, and its own word stands behind it.
     const base = third ? m[0].slice(0, m[0].lastIndexOf('{')) : m[0];
     const upright = /\b(?:high|tall)\b/.test(base.slice(base.indexOf('}')));
@@ -73,6 +85,10 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
     working: `${feetText(one)} x ${feetText(two)}`,
   });
 }
+
+/** A triangle's sides: "the gable is 31 wide and 6 high in the middle". */
+const GABLE = /\b(?:gables?(?: ends?)?|triangles?)\b[^{}]*$/;
+const PEAK = /^ ?(?:in the (?:middle|center|centre)|(?:at|to|up to) (?:the )?(?:peak|point|ridge))\b/;
 
 const LABELS =
   /\b(?:closet|nook|pantry|hall(?:way)?|alcove|landing|bay|bump ?out|niche|short|long|main|big|small|north|south|east|west|front|back|left|right|first|second|third|other|island|office|den|bedroom|entry|kitchen|stairs?)\b/g;

@@ -6,7 +6,7 @@ export const restates = (words: string) =>
   /\b(?:not|actually|remeasured|measured (?:it )?again|wrong|misread|correction|instead|really|should be|make (?:that|it|the)|came out|cut down|changed)\b/.test(
     words,
   );
-const adds = (words: string) =>
+export const adds = (words: string) =>
   /\b(?:also|another|as well|too)\b|\bplus (?!\{P)|\badd (?!\{[PN]|on\b|for\b|extra)/.test(words);
 
 /** Sizes meet what stands: added where the words add, one place put right where they name it, else in its stead. */

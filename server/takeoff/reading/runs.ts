@@ -135,7 +135,8 @@ const BEHIND = saying(
   '^,? (?:also |only |just )?<N> (?:runs?|rows?|lines?|of (?:them|those|these))\\b|^,? (?:also|only|just|times|x) <N>(?=[.,;]|$)',
 );
 /** "Nine windows, 15 ft of joint at each": as often as the things that were counted. */
-const AT_EACH = /^(?: of (?:the )?[a-z]+)?(?: [a-z]+)? (?:at|per|for|on|around|to|in) (?:each|every)(?: (?:one|of them|[a-z]+))?(?=[ .,;]|$)/;
+const AT_EACH =
+  /^(?: of (?:the )?[a-z]+)?(?: [a-z]+)? (?:at|per|for|on|around|to|in) (?:each|every)(?: (?:one|of them|[a-z]+))?(?=[ .,;]|$)/;
 const THINGS = saying('<NC> (?:[a-z]+ )?[a-z]{3,}s\\b[^.{]*$');
 const thingsOf = (before: string, rest: string): string | undefined =>
   AT_EACH.test(rest) ? THINGS.exec(before)?.[1] : undefined;

@@ -138,7 +138,10 @@ const HEIGHTS = [
     'g',
   ),
   // "Both 25 deep": of legs one after another.
-  saying('\\b(?:both|all|each)(?: of (?:them|it))?(?: are| is)? <LN>(?: (?:inches|inch|in|feet|foot|ft))? (?:deep|wide)', 'g'),
+  saying(
+    '\\b(?:both|all|each)(?: of (?:them|it))?(?: are| is)? <LN>(?: (?:inches|inch|in|feet|foot|ft))? (?:deep|wide)',
+    'g',
+  ),
   saying(
     `(?:ceilings?|(?<!\\b(?:${WALL_NAMED}) )walls?|height|lids?)(?: (?:is|are|at|of|height|being|they're|about|run|go|to|all))* <LN>(?! ?(?:x|by|long|wide|sheets))`,
     'g',

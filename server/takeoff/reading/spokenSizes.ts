@@ -182,17 +182,29 @@ const sidesFor: Mend = (words, figures) =>
 
 /** "Wall height seven ten": feet and inches run together. */
 const heightRunOn: Mend = (words, figures) =>
-  words.replace(/(\b(?:height|ceilings?|walls?|length|width)(?: is| are| at| of)* )\{N(\d+)\}/g, (all, lead: string, id: string) => {
-    const figure = figures[Number(id)]!;
-    if (!/^[a-z]+ (?:ten|eleven)$/i.test(figure.quote) || figure.value.compare(200) < 0) return all;
-    const inches = figure.value.mod(100);
-    figures[Number(id)] = { ...figure, value: figure.value.sub(inches).div(100).mul(12).add(inches), unit: 'in', kind: 'length', sure: true };
-    return `${lead}{L${id}}`;
-  });
+  words.replace(
+    /(\b(?:height|ceilings?|walls?|length|width)(?: is| are| at| of)* )\{N(\d+)\}/g,
+    (all, lead: string, id: string) => {
+      const figure = figures[Number(id)]!;
+      if (!/^[a-z]+ (?:ten|eleven)$/i.test(figure.quote) || figure.value.compare(200) < 0) return all;
+      const inches = figure.value.mod(100);
+      figures[Number(id)] = {
+        ...figure,
+        value: figure.value.sub(inches).div(100).mul(12).add(inches),
+        unit: 'in',
+        kind: 'length',
+        sure: true,
+      };
+      return `${lead}{L${id}}`;
+    },
+  );
 
 /** "Nine foot four one way and seven the other": the two sides of one place. */
 const oneWay: Mend = (words) =>
-  words.replace(/(\{[LN]\d+\}) one (?:way|direction)(?:,| and| by| then)* (\{[LN]\d+\}) the other(?: way| direction)?/g, '$1 by $2');
+  words.replace(
+    /(\{[LN]\d+\}) one (?:way|direction)(?:,| and| by| then)* (\{[LN]\d+\}) the other(?: way| direction)?/g,
+    '$1 by $2',
+  );
 
 /** "Half square notch": a trowel's notch is no roofing square. */
 const squareNotch: Mend = (words, figures) =>
@@ -201,6 +213,15 @@ const squareNotch: Mend = (words, figures) =>
     if (figure.unit !== 'square') return all;
     figures[Number(id)] = { ...figure, unit: 'in', kind: 'length', sure: true };
     return `{L${id}} square`;
+  });
+
+/** "A cubic foot and a half": a volume. */
+const cubicFeet: Mend = (words, figures) =>
+  words.replace(/\bcubic \{L(\d+)\}/g, (all, id: string) => {
+    const figure = figures[Number(id)]!;
+    if (figure.unit !== 'ft' && figure.unit !== 'm') return all;
+    figures[Number(id)] = { ...figure, unit: `cu ${figure.unit}`, kind: 'volume', sure: true };
+    return `{V${id}}`;
   });
 
 /** What stands before everything else. */
@@ -215,6 +236,7 @@ export const EARLY_MENDS: readonly Mend[] = [
   heightRunOn,
   oneWay,
   squareNotch,
+  cubicFeet,
 ];
 
 /** In the order in which they are put right. */

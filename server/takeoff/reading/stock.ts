@@ -12,7 +12,7 @@ const HAVE =
 
 const PATTERNS = [
   saying(
-    `\\b${HAVE} (?:about |already |still |a |another )?<NCKVAL>(?: [a-z]+| <[LN]> x <[LN]>){0,7}? (?:left|left over|leftover|on hand|in the (?:van|truck|shop|shed|garage|basement)|already|(?:half|third|quarter) full|unopened|unused|still (?:wrapped|sealed|in the wrapper)|of the same|from (?:the )?last|to use|(?:we|i|you) (?:can|could) use)`,
+    `\\b${HAVE} (?:about |already |still |a |another )?<NCKVAL>(?: [a-z']+| <[LN]> x <[LN]>){0,7}? (?:left|left over|leftover|on hand|in the (?:van|truck|shop|shed|garage|basement)|already|(?:half|third|quarter) full|unopened|unused|still (?:wrapped|sealed|in the wrapper)|of the same|from (?:the )?last|to use|(?:we|i|you) (?:can|could) use)`,
     'g',
   ),
   saying(

@@ -7,8 +7,7 @@ import type { Extent } from './shapes.ts';
 const RUNS_ALONG = /\b(?:walls?|runs|perimeters?|around|legs|ends|high|tall|height)\b/;
 
 /** Words behind a bare figure that make it a side. */
-const SIDE_BEHIND =
-  /^ ?(?:wide|long|deep|across|out|back|from|one way|the other|(?:along|down) the)\b/;
+const SIDE_BEHIND = /^ ?(?:wide|long|deep|across|out|back|from|one way|the other|(?:along|down) the)\b/;
 
 /** How many such places there are: "four raised beds, each of them". */
 const EACH_OF = saying(

@@ -40,8 +40,8 @@ const LISTED_FOR_OTHERS = /^(?:[a-z]+ ){0,3}(?:grout|thin ?set|mortar|adhesive|s
  * only stand at `mentions` for their size.
  */
 export function onlyForOthers(words: string, mentions: readonly number[]): boolean {
-  if (LISTED_FOR_OTHERS.test(words)) return !mentions.some((at) => wants(sentenceAt(words, at)));
   const m = FOR_OTHERS.exec(words);
+  if (!m && LISTED_FOR_OTHERS.test(words)) return !mentions.some((at) => wants(sentenceAt(words, at)));
   if (!m || /^,? (?:and|plus|tile)\b/.test(words.slice(m.index + m[0].length))) return false;
   const before = (at: number) =>
     words

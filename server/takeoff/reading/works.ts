@@ -6,7 +6,7 @@ import { goodsNamed, type NoteTold, noteTold, tells } from './noteTold.ts';
 import { outsizeIn } from './outsize.ts';
 import { ownTerms } from './ownTerms.ts';
 import type { Ratio, Terms } from './ratios.ts';
-import { leftOut, meetExtent, restates } from './restated.ts';
+import { adds, leftOut, meetExtent, restates } from './restated.ts';
 import { type Said, saying } from './said.ts';
 import type { Extent } from './shapes.ts';
 import { type Stock, spentIn } from './stock.ts';
@@ -51,8 +51,10 @@ export function worksOf(notes: readonly Said[]): Work[] {
 }
 
 function meet(works: Work[], said: Said): void {
-  const standing = works.findLast((w) => w.area === said.area) ?? (said.area === null ? works.at(-1) : undefined);
   const goods = goodsNamed(said);
+  // "Also do the furnace room, same height": of what was spoken of last.
+  const goesOn = said.area === null || (goods.length === 0 && adds(said.words));
+  const standing = works.findLast((w) => w.area === said.area) ?? (goesOn ? works.at(-1) : undefined);
   const spent = spentIn(said);
   const from =
     spent &&

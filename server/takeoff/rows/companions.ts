@@ -45,13 +45,17 @@ function hangersIn(said: Said): number {
     .replace(/\bwith (?:\{N\d+\}|one) at (?:each|either|both) ends?\b/g, '');
   const told = saying('<N>(?: hangers?)? (?:a|per|each|to a) joist').exec(words);
   if (told) return figureAt(said, told[1]).value.equals(1) ? 1 : 2;
-  return /\b(?:each|both|either) ends?\b|\bends? of (?:each|every)\b|\btwo (?:hangers )?(?:a|per|each) joist/.test(words)
+  return /\b(?:each|both|either) ends?\b|\bends? of (?:each|every)\b|\btwo (?:hangers )?(?:a|per|each) joist/.test(
+    words,
+  )
     ? 2
     : 1;
 }
 
 /** "Plates is three times the wall out of 10 foot 2x4s". */
-const PLATE_STICKS = saying('\\bplates?\\b[^.{]*\\b(?:out of|in|from|come in|are) <L>(?= (?:\\{N|footers?|sticks?|lengths?|stock|boards?)|[.,;]|$)');
+const PLATE_STICKS = saying(
+  '\\bplates?\\b[^.{]*\\b(?:out of|in|from|come in|are) <L>(?= (?:\\{N|footers?|sticks?|lengths?|stock|boards?)|[.,;]|$)',
+);
 
 function platesIn(said: Said, told: RowTold): void {
   told.plates = /\b(?:single|one) top\b/.test(said.words) ? 2 : 3;

@@ -104,7 +104,11 @@ const THERE =
 export function isThere(words: string, item: string): boolean {
   const named = `(?:${KINDS.find((k) => k.item === item)!.named.source})`;
   // "Joists go every 16 along the house, and that lumber's here already".
-  if (new RegExp(`${named}[^.;]*\\b(?:that|the|this|all the|all that) (?:lumber|wood|stuff|material)(?:'s| is) (?:all )?(?:already )?(?:here|there|on site|on hand)\\b`).test(words))
+  if (
+    new RegExp(
+      `${named}[^.;]*\\b(?:that|the|this|all the|all that) (?:lumber|wood|stuff|material)(?:'s| is) (?:all )?(?:already )?(?:here|there|on site|on hand)\\b`,
+    ).test(words)
+  )
     return true;
   return new RegExp(
     `${named}(?: itself| themselves)? ${THERE}|\\bthere(?:'s| is| are)? (?:\\{[NC]\\d+\\} )?${named}(?: (?!not)[a-z]+){0,4} already\\b`,

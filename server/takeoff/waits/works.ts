@@ -145,7 +145,6 @@ export const WORKS: readonly Work[] = [
       { verb: 'strip forms of', said: next('strip|pull|take (?:the )?forms|forms') },
       { verb: 'set posts on', said: next('posts?|set (?:the )?posts?|post bases?') },
       { verb: 'frame on', said: next('frame|framing|joists|beam') },
-      // Label range of sealers for new concrete; common practice.
       { verb: 'seal', said: next('seal|sealer|sealing'), hours: 672 },
       { verb: 'park on', said: next('park|park on|drive|parking|cars?'), hours: 168 },
       WALK,

@@ -101,7 +101,9 @@ const AMPS = saying(
   "<E>|\\b(?:on|with|to|off)(?: a| the| an)? (?:breaker )?<N>(?: ?amp|(?: breaker)?(?:$|[ ,.?]))|\\bbreaker\\b[^.{]{0,24}(?:\\bis|'s)(?: an?)? <N>|\\ban? <N>(?: on it)? in the (?:panel|box|sub ?panel)\\b",
   'g',
 );
-const GAUGE = saying('{X(\\d+)}|#(14|12|10|8|6)\\b|\\b(14|12|10|8|6)[-/](?:2|3)\\b|\\b(?:number|no) (14|12|10|8|6)\\b|{N(\\d+)} (?:ga(?:uge)? )?(?:wire|copper|conductors?)\\b');
+const GAUGE = saying(
+  '{X(\\d+)}|#(14|12|10|8|6)\\b|\\b(14|12|10|8|6)[-/](?:2|3)\\b|\\b(?:number|no) (14|12|10|8|6)\\b|{N(\\d+)} (?:ga(?:uge)? )?(?:wire|copper|conductors?)\\b',
+);
 
 /** A wire and the breaker before it, told in one clause, or alone in the note. */
 export const breakers: Reader = (said) => {
@@ -113,7 +115,8 @@ export const breakers: Reader = (said) => {
   });
   const gauge = gaugeIn(said, words);
   const amps = said.figures.find((f) => f.unit === 'A')?.value.valueOf() ?? ampsIn(said, words);
-  if (!found.length && /\b(?:breaker|panel|fuse)\b/.test(words) && gauge !== null && amps !== null) found.push({ gauge, amps });
+  if (!found.length && /\b(?:breaker|panel|fuse)\b/.test(words) && gauge !== null && amps !== null)
+    found.push({ gauge, amps });
   const metal = /\balumin(?:i)?um\b/.test(words) ? 'aluminum' : 'copper';
   const verdicts = found.map((c) => breaker({ gauge: c.gauge, breaker: c.amps, metal }));
   return verdicts.sort((a, b) => Number(a.result === 'does not fit') - Number(b.result === 'does not fit'));

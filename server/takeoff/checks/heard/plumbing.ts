@@ -109,7 +109,7 @@ function runFeet(said: Said, figure: Figure | undefined): Fraction | null {
 
 /** What stands for a pipe's size: `pipe of 2 inch`, "2 inch drain". */
 const SIZED = saying(
-  '<LN>(?: inch)?(?: (?!of\\b|to\\b|from\\b)[a-z]+)? (?:pipe|pvc|abs|drain|waste|line|sewer)\\b|\\b(?:pipe|drain|waste|line|sewer|arm)(?: is| of|\'s|,)*(?: a| of)? <LN>',
+  "<LN>(?: inch)?(?: (?!of\\b|to\\b|from\\b)[a-z]+)? (?:pipe|pvc|abs|drain|waste|line|sewer)\\b|\\b(?:pipe|drain|waste|line|sewer|arm)(?: is| of|'s|,)*(?: a| of)? <LN>",
   'g',
 );
 const FALLS = /\b(?:slope|pitch|fall|falls|drop|drops|down|lower|grade)\b/;
@@ -119,9 +119,12 @@ function byElimination(said: Said): { size: Fraction | null; run: Fraction; fall
   if (!FALLS.test(said.words)) return null;
   const sizes = [...said.words.matchAll(SIZED)].map((m) => Number(m[1] ?? m[2]));
   const lengths = said.figures.map((figure, id) => ({ id, figure, inches: inchesOf(figure) }));
-  const long = lengths.filter(({ figure, inches }) => figure.kind === 'length' && figure.sure && inches!.compare(60) >= 0);
+  const long = lengths.filter(
+    ({ figure, inches }) => figure.kind === 'length' && figure.sure && inches!.compare(60) >= 0,
+  );
   const short = lengths.filter(
-    ({ id, figure, inches }) => figure.kind === 'length' && figure.sure && inches!.compare(24) < 0 && !sizes.includes(id),
+    ({ id, figure, inches }) =>
+      figure.kind === 'length' && figure.sure && inches!.compare(24) < 0 && !sizes.includes(id),
   );
   const others = lengths.filter(({ figure }) => figure.kind === 'length').length;
   if (long.length !== 1 || short.length !== 1 || others > 3) return null;
@@ -157,7 +160,9 @@ export const drains: Reader = (said) => {
 const ARM = saying(
   '{L(\\d+)}[^.{]{0,14}\\b(?:weir|trap)\\b(?: over)? to (?:the )?vent\\b|\\btrap arm\\b[^.{]{0,30}{L(\\d+)}|\\bvent\\b[^.{]{0,16}{L(\\d+)} (?:from|off|past|down ?stream of)[^.{]{0,8}\\btrap\\b|\\b(?:weir|trap)\\b[^.{]{0,30}{L(\\d+)}[^.{]{0,16}\\b(?:before|to|until|till) (?:it |(?:it )?(?:hits|gets to|reaches) )?(?:the )?vent\\b|\\btrap to (?:the )?vent\\b[^.{]{0,10}{L(\\d+)}',
 );
-const ARM_PIPE = saying("<L>(?: of)? (?:inch )?(?:pipe|pvc|abs|trap arm|arm|trap)\\b|\\b(?:trap |sink |tub |lav )?arm(?:'s| is)(?: an?)? <L>|\\bof <L>");
+const ARM_PIPE = saying(
+  "<L>(?: of)? (?:inch )?(?:pipe|pvc|abs|trap arm|arm|trap)\\b|\\b(?:trap |sink |tub |lav )?arm(?:'s| is)(?: an?)? <L>|\\bof <L>",
+);
 
 export const trapArms: Reader = (said) => {
   const length = matched(said, ARM);

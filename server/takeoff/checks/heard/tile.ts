@@ -17,7 +17,8 @@ const VARIATION = saying(
 const OFFSET = saying(
   '{P(\\d+)}(?: offset| stagger| brick| running| lap| bond)|(?:offset|stagger(?:ed)?|at|lap|bond)(?: of| at| by)? {P(\\d+)}',
 );
-const BOND = /\b(?:offset|stagger(?:ed)?|brick|running bond|(?:third|half) lap|subway pattern|(?:third|half|quarter) bond)\b/;
+const BOND =
+  /\b(?:offset|stagger(?:ed)?|brick|running bond|(?:third|half) lap|subway pattern|(?:third|half|quarter) bond)\b/;
 const GRID = /\b(?:grid|stack(?:ed)?(?: bond)?|straight (?:lay|laid|set|stack)|square lay)\b/;
 
 /** Tile joint against size, edge and layout; offset against length. Only where tile is what is laid. */
@@ -77,8 +78,8 @@ const EDGE_UNKNOWN =
 const edgeIn = (words: string): 'rectified' | 'calibrated' | null =>
   EDGE_UNKNOWN.test(words)
     ? null
-    :   /\b(?:non-? ?rectified|not rectified|calibrated|pressed)\b/.test(words)
-    ? 'calibrated'
-    : /\brectified\b/.test(words)
-      ? 'rectified'
-      : null;
+    : /\b(?:non-? ?rectified|not rectified|calibrated|pressed)\b/.test(words)
+      ? 'calibrated'
+      : /\brectified\b/.test(words)
+        ? 'rectified'
+        : null;
