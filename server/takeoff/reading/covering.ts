@@ -90,9 +90,17 @@ const SQUARE_YARDS: Chain = {
   bought: true,
 };
 
+const SQUARES: Chain = {
+  through: [{ to: 'square', factor: new Fraction(1, 100), said: '100 sq ft a square', silent: false }],
+  unit: 'square',
+  pack: null,
+  bought: true,
+};
+
 /** Goods sold by what they are measured in, or reckoned with waste or with what is left over at the ends though nobody said how they are sold. */
 function ownMeasure(work: Work, unit: string, { makeUp }: Extent): Chain | null {
   if (work.byMeasure === 'sq yd' && unit === 'sq ft') return SQUARE_YARDS;
+  if (work.byMeasure === 'square' && unit === 'sq ft') return SQUARES;
   const run = unit === 'ft' && makeUp.length > 0;
   const meant = run || work.byMeasure === unit || (work.waste !== null && unit !== 'cu ft');
   return meant ? { through: [], unit, pack: null, bought: true } : null;
@@ -155,6 +163,8 @@ function soldBy(work: Work, unit: string): Habit | string {
   if (goods.sides && goods.by === 'area')
     ratios.push({ value: goods.sides[0].mul(goods.sides[1]).div(144), unit: 'sq ft', per: 'each', at: 0 });
   if (chain(unit, ratios)?.bought) return { ratios, assumptions: [], source: null };
+  if (work.byMeasure === 'cu yd' && goods.by === 'volume' && !work.packSize)
+    return { ratios: [...ratios, BY_THE_YARD], assumptions: [], source: null };
   const habit = habitOf({ item: goods.item, packSize: work.packSize, tile: work.tile, bedding: work.bedding });
   if (typeof habit === 'string') return habit;
   if (!habit) return { ratios, assumptions: [], source: null };
@@ -163,6 +173,9 @@ function soldBy(work: Work, unit: string): Habit | string {
   return { ...habit, ratios: [...ratios, ...missing] };
 }
 
+/** "Ready mix sells by the yard". */
+const BY_THE_YARD: Ratio = { value: new Fraction(27), unit: 'cu ft', per: 'cu yd', at: 0 };
+
 /** "Cartons have 18 feet in them", "a pail does 1000 feet": of what covers, square feet. */
 const COVERED = /^(?:box|case|carton|bag|bundle|pack|pail|bucket|can|tin|gal|quart|L|tub|kit)$/;
 
@@ -170,6 +183,9 @@ const COVERED = /^(?:box|case|carton|bag|bundle|pack|pail|bucket|can|tin|gal|qua
 function nullUnit(work: Work, ratio: Ratio, unit: string): string {
   const packed = /^(?:box|case|carton|pack|bundle|pallet|bucket)$/.test(ratio.per);
   if (packed && ((work.goods.sides !== null && ratio.value.d === 1n) || /screw/.test(work.goods.item))) return 'each';
+  // "Sheets are a square foot, five to a box": of sheets.
+  const bySheet = work.ratios.some((r) => r.per === 'sheet' && r.unit === 'sq ft');
+  if (packed && bySheet && ratio.value.d === 1n) return 'sheet';
   if (ratio.per === 'roll' && /tape/.test(work.goods.item)) return 'ft';
   // "Four and a half to the square foot, pallet's 480": of pieces.
   const pieces = work.ratios.some((r) => r.unit === 'each' && /^sq /.test(r.per));

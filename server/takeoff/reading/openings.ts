@@ -34,6 +34,11 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
     for (const id of [count, a, b]) if (id) used.add(Number(id));
   };
   const named = new RegExp(`\\b(?:${OPENING})\\b`);
+  // "Windows: three at 3x5".
+  for (const m of words.matchAll(
+    saying(`\\b(?:${OPENING})(?::|,| are| is)* <N> (?:at|of) <LN>${SIDE} ?(?:x|by) ?<LN>`, 'g'),
+  ))
+    take(m[1], m[2], m[3], m[0]);
   for (const m of words.matchAll(
     saying(
       `(?:<N> )?(?:(?!less|minus|take|for|out|by|the)[a-z]+ ){0,2}(?:${OPENING})(?: (?:is|are|at|of|each|that's|that are|being|'s|measuring|all|{N\\d+}|one)|,|:)* <LN>${SIDE} ?(?:x|by) ?<LN>`,

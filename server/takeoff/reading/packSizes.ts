@@ -62,7 +62,7 @@ export function packsOf(said: Said, out: Terms): void {
   }
   for (const m of words.matchAll(
     saying(
-      '(?:\\b(sheets?|panels?)(?: are| come| is)(?: in)? )?<LNK> ?(?:x|by) ?<LNK>(?: (sheets?|panels?|boards|s)\\b)?(?! ?x)',
+      '(?:\\b(sheets?|panels?)(?: are| come| is)?(?: in)? )?<LNK> ?(?:x|by) ?<LNK>(?: (sheets?|panels?|boards|s)\\b)?(?! ?x)',
       'g',
     ),
   )) {

@@ -26,7 +26,7 @@ export interface Terms {
   /** `60 lb`, `2.5 L`: the pack's own size, where it names the goods. */
   packSize: string | null;
   /** Sold by its own measure: "by the foot", "by the square foot". */
-  byMeasure: 'ft' | 'sq ft' | 'sq yd' | 'cu yd' | null;
+  byMeasure: 'ft' | 'sq ft' | 'sq yd' | 'square' | 'cu yd' | null;
   /** Figures that are spoken for. */
   used: Set<number>;
 }
@@ -86,6 +86,7 @@ const asCorrected = (ratios: readonly Ratio[], words: string): Ratio[] =>
 /** "Sold by the foot", "they price it by the square foot". */
 function measureIn(words: string): Terms['byMeasure'] {
   if (/\bby the (?:sq(?:uare)?\.? ?(?:yd|yard))\b/.test(words)) return 'sq yd';
+  if (/\bby the square\b(?! (?:foot|feet|ft|yard|met(?:er|re)))/.test(words)) return 'square';
   const m = /\bby the (?:(sq(?:uare)?\.? ?(?:ft|foot|feet)|sqft)|(?:linear |lineal |running )?(?:foot|ft))\b/.exec(
     words,
   );

@@ -119,10 +119,12 @@ function listedFrom(words: string, at: number, used: ReadonlySet<number>): numbe
   return 1 + others.filter(([pair]) => !figureIds(pair).some((id) => used.has(id))).length;
 }
 
+const NO_PLACES = /\b(?:coats|sheets|boxes|bags|rolls|tiles|boards|planks|doors|windows|inches|bundles|sticks|pieces)\b/;
+
 const SPELT = ['two', 'three', 'four', 'five', 'six', 'seven', 'eight'];
 
 /** How many of a shape: "two sides, each one's", "3 walls at", "both slopes are". */
-function countBefore(said: Said, at: number, used: Set<number>): number | null {
+export function countBefore(said: Said, at: number, used: Set<number>): number | null {
   const before = said.words
     .slice(Math.max(0, at - 70), at)
     .split(/[.;]/)
@@ -135,6 +137,12 @@ function countBefore(said: Said, at: number, used: Set<number>): number | null {
   if (m && !used.has(Number(m[1])) && figureAt(said, m[1]).value.d === 1n) {
     used.add(Number(m[1]));
     return figureAt(said, m[1]).value.valueOf();
+  }
+  // "Two eaves at 42 ft": whatever it is, so many of that size.
+  const things = saying('<NC> (?:[a-z]+ )?[a-z]{3,}s(?: (?:at|of|are|each|measuring|that are))+ (?:about )?$').exec(before);
+  if (things && !used.has(Number(things[1])) && figureAt(said, things[1]).value.d === 1n && !NO_PLACES.test(things[0])) {
+    used.add(Number(things[1]));
+    return figureAt(said, things[1]).value.valueOf();
   }
   const bare = saying('<N> (?:at|of them(?: are| at)?),? $').exec(before);
   if (bare && figureAt(said, bare[1]).value.d === 1n && figureAt(said, bare[1]).value.compare(30) < 0) {

@@ -38,7 +38,7 @@ const sameLabel = (a: string | null | undefined, b: string | null | undefined): 
   (a!.split(' ').every((w) => b!.split(' ').includes(w)) || b!.split(' ').every((w) => a!.split(' ').includes(w)));
 
 const SKIPS =
-  /\b(?:skip(?:ping)?|leave out|leaving out|forget(?: about)?|scratch|cancel|not (?:doing|painting|tiling)|no (?:more )?(?:paint|tile|floor(?:ing)?)) [^.;]*/;
+  /[^.;]*\b(?:(?:don't|do not) (?:count|do|figure|include)|stays? (?:carpet|as is|as it is|put|the way)|comes? off the list)\b[^.;]*|\b(?:skip(?:ping)?|leave out|leaving out|forget(?: about)?|scratch|cancel|not (?:doing|painting|tiling)|no (?:more )?(?:paint|tile|floor(?:ing)?)) [^.;]*/;
 
 /** "Skip the paint in the back bedroom": that place is left out, with its share of the openings; null where none is meant. */
 export function leftOut(extent: Extent, words: string): Extent | null {

@@ -176,9 +176,15 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
   const first = home ? bare(Number(home[1])) : null;
   if (home && first) push(first, 1, Number(home[1]));
   const list = saying(
-    `(?:<N>(?:${COUNTED})?(?: (?:of them|at|of|each|are|is|about|x))* )?((?:\\{N\\d+\\},? (?:and |then )?)*)<L>((?:,? (?:and |then )?(?:${LINE} )?\\{N\\d+\\}(?! ?(?:x|by|to|per|of|at|percent|%|straight|long|[a-z]+s\\b)))*)`,
+    `(?:<N>(?:${COUNTED})?(?: (?:of them|at|of|each|are|is|about|x))* )?((?:\\{N\\d+\\},? (?:and |then )?)*)<L>((?:,? (?:and |then )?(?:${LINE} )?\\{N\\d+\\}(?! ?(?:x|by|to|per|of|at|percent|%|straight|long|(?!across)[a-z]+s\\b)))*)`,
     'g',
   );
+  // "Then six more cans eight feet apart": from one to the next.
+  for (const m of words.matchAll(saying('<NCK>(?: more| other)?(?: [a-z]+){0,2} <L> apart\\b', 'g'))) {
+    const length = feet(said, figureAt(said, m[2]), null);
+    if (!length || used.has(Number(m[1])) || used.has(Number(m[2])) || figureAt(said, m[1]).value.d !== 1n) continue;
+    push(length, figureAt(said, m[1]).value.valueOf(), Number(m[1]), Number(m[2]));
+  }
   // "Perimeters 44, 51 and 38": bare lengths of one list.
   for (const m of words.matchAll(BARE_LIST))
     for (const id of figureIds(m[1]!)) {
@@ -229,13 +235,14 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
     // "12 foot four, three runs": counted behind the length.
     const behind = BEHIND.exec(rest)?.slice(1).find(Boolean) ?? thingsOf(words.slice(0, m.index), rest);
     const counter = counts ? head : behind !== undefined && !used.has(Number(behind)) ? Number(behind) : null;
-    const count = counter !== null ? said.figures[counter]!.value.valueOf() : twice(words, rest) ? 2 : 1;
+    const count = counter !== null ? said.figures[counter]!.value.valueOf() : twice(words, rest, words.slice(0, m.index)) ? 2 : 1;
     push(length, count, id, ...(counter !== null ? [counter] : []));
   }
 }
 
 /** "Hot and cold both, 38 foot each", "both sides are 24 ft". */
-const twice = (words: string, rest: string) =>
+const twice = (words: string, rest: string, before: string) =>
+  /\bboth (?:sides|ends|edges|walls|eaves|rakes)(?: of (?:the |that )?[a-z]+(?: [a-z]+)?)?(?: (?:at|are|is|run))*,? $/.test(before) ||
   /^ (?:on |down |along )?(?:both|two|either) sides\b/.test(rest) ||
   (/^ (?:each|apiece|a side)\b/.test(rest) &&
     /\b(?:hot and cold|both|(?<!(?:six|eight|ten|twelve|fourteen) )two|pair|supply and return|either side)\b/.test(

@@ -148,6 +148,9 @@ const HEIGHTS = [
   ),
 ];
 
+/** What stands before the figure of a room's height: nobody says it of less than six feet. */
+const WALL_OR_LID = /^(?:walls?|ceilings?|lids?)\b/;
+
 /** "Eight foot ceilings", "2.4 high", "walls are nine foot", "tile goes up to seven". */
 function heightIn(said: Said, used: Set<number>, out: Extent): void {
   const mate = said.figures.find((f) => f.sure && f.kind === 'length') ?? null;
@@ -159,8 +162,11 @@ function heightIn(said: Said, used: Set<number>, out: Extent): void {
       if (used.has(Number(m[1])) || counts) continue;
       // "Base five and a quarter tall": trim is told in inches.
       const trim = !told.sure && TRIM_BEFORE.test(said.words.slice(0, m.index));
+      // "36 high" is no house.
+      const low = told.unit === null && / (?:high|tall)$/.test(m[0]) && told.value.compare(20) > 0;
+      if (!told.sure && WALL_OR_LID.test(m[0]) && told.value.compare(6) < 0) continue;
       const across = !told.sure && /\b(?:deep|wide)$/.test(m[0]) && told.value.compare(12) > 0;
-      const value = trim || across ? told.value.div(12) : feet(said, told, mate);
+      const value = trim || across || low ? told.value.div(12) : feet(said, told, mate);
       if (!value || value.compare(40) > 0) continue;
       out.height = value;
       used.add(Number(m[1]));

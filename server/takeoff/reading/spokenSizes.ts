@@ -224,6 +224,19 @@ const cubicFeet: Mend = (words, figures) =>
     return `{V${id}}`;
   });
 
+/** "5-6 by 18", "one at 4-6": feet and inches with a dash, beside a side or behind "at". */
+const dashedFeet: Mend = (words, figures) =>
+  words.replace(
+    /((?:\b(?:x|by|at|is|of) |'s )?)\{N(\d+)\}- ?\{N(\d+)\}((?: (?:x|by|long|wide|deep|high|tall)\b)?)/g,
+    (all, lead: string, a: string, b: string, behind: string) => {
+      const [feet, inches] = [figures[Number(a)]!, figures[Number(b)]!];
+      const told = [feet, inches].every((f) => f.value.d === 1n && /^\d+$/.test(f.quote));
+      if ((!lead && !behind) || !told || inches.value.compare(12) >= 0 || feet.value.compare(60) > 0) return all;
+      figures[Number(a)] = { ...measured({ ...feet, sure: false }, 'in'), value: feet.value.mul(12).add(inches.value), quote: `${feet.quote}'${inches.quote}` };
+      return `${lead}{L${a}}${behind}`;
+    },
+  );
+
 /** What stands before everything else. */
 export const EARLY_MENDS: readonly Mend[] = [
   pronounOne,
@@ -237,6 +250,7 @@ export const EARLY_MENDS: readonly Mend[] = [
   oneWay,
   squareNotch,
   cubicFeet,
+  dashedFeet,
 ];
 
 /** In the order in which they are put right. */

@@ -1,5 +1,6 @@
 import type { Measure } from './goods.ts';
 import { feet, feetText } from './lengths.ts';
+import { countBefore } from './rectangles.ts';
 import { type Said, saying } from './said.ts';
 import type { Extent } from './shapes.ts';
 
@@ -32,9 +33,9 @@ export function twoSidesIn(said: Said, by: Measure, used: Set<number>, out: Exte
   if (!one || !two || one.compare(1) < 0 || two.compare(1) < 0) return;
   const counted = EACH_OF.exec(said.words.slice(0, left[0]!.index));
   const times = counted && !used.has(Number(counted[1])) ? said.figures[Number(counted[1])]!.value : null;
-  const count = times?.d === 1n ? times.valueOf() : 1;
   for (const m of left) used.add(Number(m[1]));
-  if (count > 1) used.add(Number(counted![1]));
+  if (times?.d === 1n) used.add(Number(counted![1]));
+  const count = times?.d === 1n ? times.valueOf() : (countBefore(said, left[0]!.index, used) ?? 1);
   out.shapes.push({
     kind: count > 1 ? 'rectangle' : 'room',
     sides: [one, two],

@@ -29,6 +29,13 @@ export function runsIn(said: Said, told: RowTold): void {
     told.runs = [across];
     return;
   }
+  // "Two at twelve and two at eight": bare lengths of walls are feet.
+  for (const m of words.matchAll(saying('<N> at <N>(?! ?(?:x|by|on center))', 'g'))) {
+    const [n, length] = [figureAt(said, m[1]).value, lengthIn(figureAt(said, m[2]), 'in', 'ft')];
+    if (!free(told, m[1]) || !free(told, m[2]) || n.d !== 1n || n.compare(20) > 0 || !length) continue;
+    told.runs.push(...Array<Fraction>(n.valueOf()).fill(length));
+    claim(told, m[1], m[2]);
+  }
   for (const m of words.matchAll(
     saying(
       `(?:${NUMBER} (?:walls?|sides?|runs?|sections?|rows?|stretch(?:es)?|bays|rails?|flights?|shelves|of (?:them|those))(?: (?:at|of|each|are|is|both))* )?<LN>`,

@@ -21,6 +21,13 @@ export function companionsIn(said: Said, told: RowTold, kinds: readonly string[]
   }
   if (told.item === 'fence post' && PANELS.some((p) => saying(p).test(words))) told.panels = true;
   if (/\bplates?\b/.test(words) && told.item === 'stud') platesIn(said, told);
+  const spots = saying(EXTRA_SPOTS, 'g');
+  for (const m of told.item === 'stud' ? words.matchAll(spots) : []) {
+    if (!free(told, m[1])) continue;
+    told.extra = (told.extra ?? 0) + figureAt(said, m[1]).value.valueOf();
+    claim(told, m[1]);
+  }
+  if (told.extra) return;
   for (const pattern of [
     `(?:plus|and|add|get|with|throw in|order|,) ?(?:on )?${NUMBER} (?:[a-z]+ )?(?:extra|spare|spares|more)\\b`,
     `${NUMBER} (?:extra|spare|more)\\b`,
@@ -64,6 +71,10 @@ function platesIn(said: Said, told: RowTold): void {
   told.plateStick = lengthIn(figureAt(said, sticks[1]), 'in');
   claim(told, sticks[1]);
 }
+
+/** "Add four for corners and three for the door". */
+const EXTRA_SPOTS =
+  '<NC>(?: more| extra)?(?: studs?)? (?:for|at) (?:the |each )?(?:corners?|doors?|windows?|openings?|intersections?|tees?|backing|ends?)\\b';
 
 /** "Pickets are 1x6, and get 5 over": of several kinds, the one that its sentence names. */
 function isOfOthers(words: string, at: number, item: string, kinds: readonly string[]): boolean {

@@ -22,7 +22,7 @@ export const KINDS: readonly Kind[] = [
   {
     item: 'stud',
     named:
-      /\b(?<!stair )studs?\b(?! (?:finder|wall|bay))|\{N\d+\} x \{N\d+\} ?s\b(?=.*\bwall\b)(?=.*(?:\bcenter\b| s at \{))|\{N\d+\} by \{N\d+\} at \{N\d+\}(?=.*\bwall\b)/,
+      /\b(?<!stair )studs?\b(?! (?:finder|wall|bay))|\bstud walls?\b(?=.*\b(?:precuts?|sixteens|centers|centres|on center)\b)|\{N\d+\} x \{N\d+\} ?s\b(?=.*\bwall\b)(?=.*(?:\bcenter\b| s at \{))|\{N\d+\} by \{N\d+\} at \{N\d+\}(?=.*\bwall\b)/,
     usual: { spacing: 16 },
   },
   { item: 'fence post', named: /\b(?:fence|line|corner|gate|rail)? ?posts?\b/ },
