@@ -171,7 +171,7 @@ function nameOf(said: Said, goods: string): string | null {
 }
 
 const SCREWS = [
-  { board: /\b(?:cement board|backer)/, kind: 'backer board' },
+  { board: /\b(?:cement board|backer|cbu\b)/, kind: 'backer board' },
   { board: /\b(?:drywall|sheet ?rock|gypsum)/, kind: 'drywall' },
   { board: /\bdeck/, kind: 'deck' },
 ];

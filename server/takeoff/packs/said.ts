@@ -6,6 +6,7 @@ import type { ComputedLine, NoteFacts, PackFor } from '../types.ts';
 
 /** Goods that are counted, and how many come in one pack, as a note said it. */
 interface SaidPack {
+  item: string;
   words: ReadonlySet<string>;
   pack: { unit: string; holds: Fraction };
 }
@@ -114,6 +115,8 @@ function placesOf(words: string, item: string): number[] {
 /** Lumber is bought by the stick: no box or tub is said of it. */
 const STICKS = /\b(?:joist|stud|rafter|truss|post|plate|board|rail)$/;
 
+const headOf = (item: string) => item.split(' ').at(-1)!.replace(/s$/, '');
+
 /** How counted goods come by what the notes say, the latest first; null where they do not say. */
 export function packsSaid(notes: readonly NoteFacts[], said: readonly Said[], lines: readonly ComputedLine[]): PackFor {
   const known: SaidPack[] = [];
@@ -124,13 +127,14 @@ export function packsSaid(notes: readonly NoteFacts[], said: readonly Said[], li
     if (packs.length === 0) continue;
     for (const { at, ...pack } of packs) {
       const item = owner(said[k]!, at, [...counted]);
-      if (item) known.unshift({ words: wordsOf(item), pack });
+      if (item) known.unshift({ item, words: wordsOf(item), pack });
     }
   }
   return (item, _size, unit) => {
     if (unit !== 'each' || known.length === 0) return null;
     const words = wordsOf(item);
-    const found = known.find((k) => likeness(words, k.words) >= 0.75);
+    // A box of hanger nails holds no hangers.
+    const found = known.find((k) => likeness(words, k.words) >= 0.75 && headOf(k.item) === headOf(item));
     return found ? { ...found.pack, supplier: null } : null;
   };
 }

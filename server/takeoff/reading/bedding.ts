@@ -1,5 +1,6 @@
 import type Fraction from 'fraction.js';
 import { MOST_THICK, MOST_TILE } from '../calculators/grout.ts';
+import { metricUnit } from './lengths.ts';
 import { figureAt, lengthIn, type Said, saying } from './said.ts';
 
 /** Sizes that tell how much of a filling goods take: joint, notch and bead, inches; null where nothing was said. */
@@ -29,7 +30,10 @@ export function beddingIn(said: Said, used: Set<number>): Bedding {
   const { words } = said;
   const inches = (id: string | undefined, most: number): Fraction | null => {
     if (id === undefined || used.has(Number(id))) return null;
-    const length = lengthIn(figureAt(said, id), 'in', 'in');
+    const figure = figureAt(said, id);
+    // "10 wide by 10 deep" beside metres: millimetres.
+    const bare = metricUnit(said.figures) && figure.value.compare(3) >= 0 ? 'mm' : 'in';
+    const length = lengthIn(figure, 'in', bare);
     return length && length.compare(most) <= 0 ? length : null;
   };
   const claim = (...ids: (string | undefined)[]) => {

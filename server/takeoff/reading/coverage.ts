@@ -17,7 +17,7 @@ const TELLS =
 
 /** What a pack holds or covers, told of it in its own clause with no other figure between. */
 const TOLD_OF_PACK = saying(
-  `(?:<K>|\\b(${PACKS}))(?:'s|s)?(?: (?!(?:and|then|but|so|from|for)\\b)[a-z'-]+){0,7}? ${TELLS}(?: (?!(?:and|then|but|so|to)\\b)[a-z'-]+){0,4}? <ALVN>(?! ?(?:x|by|to|percent|coats?|sheets|foot (?:long|wide)) )`,
+  `(?:<K>|\\b(${PACKS}))(?:'s|s)?(?:,? (?:is|are|weighs?|of|at)+(?: of)? \\{W\\d+\\},?(?: and| they| it| which)?)?(?: (?!(?:and|then|but|so|from|for)\\b)[a-z'-]+){0,7}? ${TELLS}(?: (?!(?:and|then|but|so|to)\\b)[a-z'-]+){0,4}? <ALVN>(?! ?(?:x|by|to|percent|coats?|sheets|foot (?:long|wide)) )`,
   'g',
 );
 
@@ -79,7 +79,7 @@ export function coverageOf(said: Said, out: Terms): void {
   }
   for (const m of words.matchAll(
     saying(
-      `\\b(${PACKS})(?:'s|(?: (?:of it|of them))? (?:will |should )?(?:does|do|covers?|cover|is good for|good for|goes|makes?|yields?|holds?|has|gets you|spreads?|says|are|is))(?: about| around)? <ALVN>(?! ?(?:x|by) ?\\{| \\{[VK]\\d+\\})`,
+      `\\b(${PACKS})(?:'s|:| =|(?: (?:of it|of them))? (?:will |should )?(?:does|do|covers?|cover|is good for|good for|goes|makes?|yields?|holds?|has|gets you|spreads?|says|are|is))(?: about| around)? <ALVN>(?! ?(?:x|by) ?\\{| \\{[VK]\\d+\\})`,
       'g',
     ),
   )) {

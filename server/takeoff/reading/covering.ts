@@ -184,7 +184,8 @@ function nullUnit(work: Work, ratio: Ratio, unit: string): string {
   const packed = /^(?:box|case|carton|pack|bundle|pallet|bucket)$/.test(ratio.per);
   if (packed && ((work.goods.sides !== null && ratio.value.d === 1n) || /screw/.test(work.goods.item))) return 'each';
   // "Sheets are a square foot, five to a box": of sheets.
-  const bySheet = work.ratios.some((r) => r.per === 'sheet' && r.unit === 'sq ft');
+  const bySheet =
+    /tile|mosaic|hex|penny/.test(work.goods.item) && work.ratios.some((r) => r.per === 'sheet' && r.unit === 'sq ft');
   if (packed && bySheet && ratio.value.d === 1n) return 'sheet';
   if (ratio.per === 'roll' && /tape/.test(work.goods.item)) return 'ft';
   // "Four and a half to the square foot, pallet's 480": of pieces.

@@ -69,6 +69,9 @@ export function goodsIn(said: Said): Goods[] {
       Object.assign(same, { item: goods.item, size: same.size ?? goods.size, sides: same.sides ?? goods.sides });
     else if (!same && found.length === 0) found.push(goods);
   }
+  // "Pipe out to the barn, three-quarter conduit": the conduit is the pipe.
+  const pipe = found.findIndex((g) => g.item === 'pipe');
+  if (pipe >= 0 && found.some((g) => /\b(?:conduit|emt|pvc|copper|pex)\b/.test(g.item))) found.splice(pipe, 1);
   const rated = rValueIn(said);
   for (const goods of found) if (/insulation|batt|foam/.test(goods.item)) goods.size ??= rated;
   return found.sort((a, b) => a.at - b.at);

@@ -4,7 +4,7 @@ import type { Measure } from './goods.ts';
 export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Measure }[] = [
   { named: /(?<!(?:house|bubble|pipe|duct) ?)\bwrap\b(?=.*\brolls?\b)/, item: 'house wrap', by: 'area' },
   {
-    named: /\badhesive\b(?=.*\b(?:tiles?|porcelain|ceramic)\b)|(?<=\b(?:tiles?|porcelain|ceramic)\b.*)\badhesive\b/,
+    named: /\badhesive\b(?=.*\b(?:tiles?|porcelain|ceramic|trowel)\b)|(?<=\b(?:tiles?|porcelain|ceramic)\b.*)\badhesive\b/,
     item: 'tile adhesive',
     by: 'area',
   },
@@ -14,21 +14,27 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
     by: 'area',
   },
   { named: /\bpainting\b(?=.*\{C\d+\})(?=.*(?:\bgal|\{V\d+\}|\bcan\b|\btin\b))/, item: 'paint', by: 'area' },
+  {
+    named:
+      /\bpolyurethane\b(?! sealant)(?=.*\b(?:joints?|rod|sausages?|beads?)\b)|(?<=\b(?:joints?|rod|sausages?)\b.*)\bpolyurethane\b(?! sealant)/,
+    item: 'polyurethane sealant',
+    by: 'length',
+  },
   { named: /(?<=\bbacker rod\b.*)\brod\b/, item: 'backer rod', by: 'length' },
   { named: /\bpir\b(?: boards?)?/, item: 'PIR board', by: 'area' },
   { named: /\boak strip\b/, item: 'oak strip flooring', by: 'area' },
   { named: /\b(?:xps|eps)\b(?: foam)?(?: boards?)?/, item: 'foam board', by: 'area' },
-  { named: /\b(?:durock|wonder ?board|cement backer)\b(?! screws?)/, item: 'backer board', by: 'area' },
+  { named: /\b(?:durock|wonder ?board|cement backer|cbu)\b(?! screws?)/, item: 'backer board', by: 'area' },
   { named: /\b(?:cement board|backer(?: board)?) screws?\b/, item: 'backer board screw', by: 'area' },
   {
     named:
-      /(?<!^(?!.*\b(?:drywall|sheet ?rock)\b).*\b(?:deck|backer|cement board)\b.*)\b(?:drywall |board |sheet ?rock )?screws?\b(?!(?<!\b(?:drywall|sheet ?rock)\b.*).*\b(?:deck|backer|cement board)\b)(?=.*(?:square|sq|\{A|board|drywall|sheet|box|pound))|(?<=\b(?:drywall|sheet ?rock|rock)\b.*)\b(?<!\b(?:deck|wood|metal|concrete|trim|cabinet) )screws\b/,
+      /(?<!^(?!.*\b(?:drywall|sheet ?rock)\b).*\b(?:deck|backer|cement board|cbu)\b.*)\b(?:drywall |board |sheet ?rock )?screws?\b(?!(?<!\b(?:drywall|sheet ?rock)\b.*).*\b(?:deck|backer|cement board|cbu)\b)(?=.*(?:square|sq|\{A|board|drywall|sheet|box|pound))|(?<=\b(?:drywall|sheet ?rock|rock)\b.*)\b(?<!\b(?:deck|wood|metal|concrete|trim|cabinet) )screws\b/,
     item: 'drywall screw',
     by: 'area',
   },
   {
     named:
-      /\b(?:drywall|joint|paper|mesh|fiberglass|seam) tape\b|(?<![a-z] )\btape\b(?! measure)|(?<=\b(?:need|and|get|plus|order|the|of|some) )tape\b(?! measure)/,
+      /\b(?:drywall|joint|paper|mesh|fiberglass|seam) tape\b|(?<![a-z] )\btape\b(?! measure)|(?<=\b(?:need|and|get|plus|order|the|of|some) )(?<!\b(?:end of|on|off|with|from) the )tape\b(?! measure)/,
     item: 'drywall tape',
     by: 'area',
   },

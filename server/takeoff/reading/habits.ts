@@ -97,9 +97,10 @@ function mortar(told: Told): Habit | string {
 }
 
 function sealant(told: Told): Habit | string {
-  const [, said] = /^([\d./]+) (?:fl )?oz$/.exec(told.packSize ?? '') ?? [];
+  const [, amount, unit] = /^([\d./]+) ((?:fl )?oz|ml|L)$/.exec(told.packSize ?? '') ?? [];
+  const said = amount && convert(new Fraction(amount), unit === 'oz' ? 'fl oz' : unit!, 'fl oz');
   const bead = told.bedding.bead ?? { leg: new Fraction(1, 4) };
-  const found = feetPerTube(bead, said ? new Fraction(said) : CARTRIDGE);
+  const found = feetPerTube(bead, said || CARTRIDGE);
   if (!found.ok) return found.why;
   return {
     ratios: [ratio(found.feet, 'ft', 'tube', `${found.working}: ${show(found.feet)} ft a tube`)],

@@ -1,5 +1,6 @@
 import type Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
+import { pullsWires } from '../each/conductors.ts';
 import { type Bedding, beddingIn } from './bedding.ts';
 import { type Goods, goodsIn, type Measure, type Pair, pairsIn } from './goods.ts';
 import { feet, metricUnit } from './lengths.ts';
@@ -74,15 +75,25 @@ function read(said: Said, goods: readonly Goods[], by: Measure, sizes: readonly 
   const readFor = (measure: Measure) => {
     const claimed = new Set(used);
     const found = extents.get(measure) ?? {
-      extent: { ...extentIn(said, measure, claimed), makeUp },
+      extent: { ...extentIn(withoutWires(said, goods), measure, claimed), makeUp },
       read: claimed,
     };
     extents.set(measure, found);
     return found;
   };
   const extentFor = (measure: Measure) => readFor(measure).extent;
-  const unplaced = (measure: Measure) => leftUnread(said, used, readFor(measure).read, goods);
+  const unplaced = (measure: Measure) => {
+    const all = [measure, ...goods.map((g) => g.by)].map((m) => readFor(m).read);
+    return leftUnread(withoutWires(said, goods), used, all);
+  };
   return { goods, terms, bedding, tile, extentFor, unplaced, told: tells(extentFor(by)), stock };
+}
+
+/** "Three number tens go down it, 64 foot apiece": lengths of the wires are none of the conduit's. */
+function withoutWires(said: Said, goods: readonly Goods[]): Said {
+  if (!goods.some((g) => /\b(?:conduit|emt)\b/.test(g.item))) return said;
+  const left = sentencesOf(said.words).filter((s) => !pullsWires(s) || /\bconduit\b|\bemt\b/.test(s));
+  return { ...said, words: left.join('. ') };
 }
 
 /** What is no size of a place though it stands beside one. */
@@ -90,11 +101,11 @@ const OF_OTHERS = /\b(?:every|each|spaced|apart|within|about|from) (?:the )?$/;
 const OF_OTHERS_BEHIND =
   /^ ?(?:apart|on cent|o\.?c\b|cent(?:er|re)s|spacing|off\b|from\b|pipe|pvc|copper|pex|conduit|emt|of (?:slack|waste|pitch|fall)|thick|wide boards?|boards?\b|sticks?\b|lengths?\b|rolls?\b|coils?\b|spools?\b|way\b|joints?|gap|trowel|notch|bead)/;
 
-/** @param before figures read as how goods are sold; @param read the same and the sizes of places */
-function leftUnread(said: Said, before: ReadonlySet<number>, read: ReadonlySet<number>, goods: readonly Goods[]) {
-  if (goods.length !== 1) return [];
+/** @param before figures read as how goods are sold; @param read the same and the sizes of places, by each measure */
+function leftUnread(said: Said, before: ReadonlySet<number>, read: readonly ReadonlySet<number>[]): string[] {
+  const isRead = (id: number) => read.some((ids) => ids.has(id));
   return sentencesOf(said.words).flatMap((sentence) => {
-    const sized = figureIds(sentence).some((id) => read.has(id) && !before.has(id));
+    const sized = figureIds(sentence).some((id) => isRead(id) && !before.has(id));
     if (!sized) return [];
     return [...sentence.matchAll(saying('<LA>', 'g'))].flatMap((m) => {
       const figure = said.figures[Number(m[1])]!;
@@ -104,7 +115,7 @@ function leftUnread(said: Said, before: ReadonlySet<number>, read: ReadonlySet<n
       // Fifteen inches wide are goods.
       const ofGoods =
         /^ wide\b/.test(sentence.slice(m.index + m[0].length)) && (feet(said, figure, null)?.compare(2) ?? 1) < 0;
-      return ofGoods || read.has(Number(m[1])) || !figure.sure || figure.per || figure.onCenter || !long || others
+      return ofGoods || isRead(Number(m[1])) || !figure.sure || figure.per || figure.onCenter || !long || others
         ? []
         : [figure.quote];
     });

@@ -44,7 +44,7 @@ const OF = 24;
 const wasteFree = (said: Said, { mentions }: Goods): boolean =>
   mentions.some((at) =>
     /\b(?:no|zero|without|nothing) (?:waste|over|extra)\b/.test(
-      sentenceAt(said.words, at).replace(/\bno extra \w+/, ''),
+      sentenceAt(said.words, at).replace(/\bno extra (?!on\b)\w+/, ''),
     ),
   );
 

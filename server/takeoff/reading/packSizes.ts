@@ -44,6 +44,12 @@ export function packsOf(said: Said, out: Terms): void {
         add(m, figure.value, bare ? 'cu ft' : figure.unit, packUnit(m[2]!), [yields[1]]);
     }
   }
+  // "The bag is of 80 pounds".
+  for (const m of words.matchAll(saying('\\b(?:bags?|sacks?|pails?)(?: (?:is|are|of|at|weighs?))+ <W>', 'g'))) {
+    if (out.used.has(Number(m[1]))) continue;
+    out.packSize = `${figureAt(said, m[1]).value.toString()} ${figureAt(said, m[1]).unit}`;
+    out.used.add(Number(m[1]));
+  }
   // "Eighty pounders".
   for (const m of words.matchAll(saying('<NW>[- ]?pounders\\b', 'g'))) {
     out.packSize = `${figureAt(said, m[1]).value.toString()} lb`;
@@ -97,7 +103,7 @@ export function packsOf(said: Said, out: Terms): void {
   }
   // "Boards are 2.4 x 1.2" where the place is told in metres.
   for (const m of words.matchAll(
-    saying(`\\b(?:sheets?|panels?|${BOARDS})(?: (?:are|is|come|comes|in|at))+ <NL> ?(?:x|by) ?<NL>`, 'g'),
+    saying(`\\b(?:sheets?|panels?|${BOARDS})(?: (?:are|is|come|comes|in|at))* <NL> ?(?:x|by) ?<NL>`, 'g'),
   )) {
     const [a, b] = [figureAt(said, m[1]), figureAt(said, m[2])];
     const metres = [a, b].every((f) => (f.unit === null || f.unit === 'm') && f.value.compare(4) < 0);

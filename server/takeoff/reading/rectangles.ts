@@ -24,7 +24,8 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
   for (const m of said.words.matchAll(pair)) {
     if ([m[1], m[2]].some((id) => used.has(Number(id))) || OF_PIECES.test(said.words.slice(0, m.index))) continue;
     const joined = /(?: ?(?:x|by|times) )/.test(m[0]);
-    const sided = /\} (?:wide|long|tall|high|deep|across)/.test(m[0]) && m[3] !== '';
+    const first = m[0].slice(m[0].indexOf('}') + 1, m[0].lastIndexOf('{'));
+    const sided = by !== 'length' && /^ (?:wide|long|tall|high|deep|across|(?:foot|feet|ft) (?:wide|long|tall|high|deep))/.test(first) && m[3] !== '';
     if (!joined && !sided) continue;
     const [a, b] = [figureAt(said, m[1]), figureAt(said, m[2])];
     const third = m[4] ? figureAt(said, m[4]) : null;

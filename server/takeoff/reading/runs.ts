@@ -1,7 +1,7 @@
 import type Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
 import { feet, feetText } from './lengths.ts';
-import { figureAt, figureIds, type Said, saying } from './said.ts';
+import { type Figure, figureAt, figureIds, type Said, saying } from './said.ts';
 import type { Extent, Shape } from './shapes.ts';
 
 /** Slack left at each end, box or fitting, or once at the panel. */
@@ -148,7 +148,7 @@ const BARE_LIST = saying(
 
 /** "Hot's 31 ft and cold's 28": the name of a line before its length. */
 const LINE =
-  "(?:the )?(?:hot|cold|supply|return|vent|drain|other|second|third|last)(?: (?:one|line|run|side))?(?:'s| is| at| about)?";
+  "(?:the )?(?:hot|cold|supply|return|vent|drain|other|second|third|last|back|front|side|end|left|right|long|short|north|south|east|west)(?: (?:one|line|run|side|wall|end|leg))?(?:'s| is| at| about)?";
 
 /**
  * Lengths that are run along, each with how many: "two at 12 and one at 14", "84 feet of it", "12, 9, 14 and 8 foot",
@@ -168,9 +168,11 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
       working: `${count > 1 ? `${count} x ` : ''}${feetText(length)}`,
     });
   };
-  const bare = (id: number): Fraction | null => {
+  const bare = (id: number, beside?: Figure): Fraction | null => {
     const figure = said.figures[id]!;
-    return used.has(id) || figure.unit !== null ? null : convert(figure.value, unit, 'ft');
+    // "30 inches and 60 across": inches as well.
+    const from = beside?.unit === 'in' && !/\b(?:foot|feet|ft)\b|['′’]/i.test(beside.quote) ? 'in' : unit;
+    return used.has(id) || figure.unit !== null ? null : convert(figure.value, from, 'ft');
   };
   const home = saying("home ?runs?(?: (?:is|of|at|about)|'s|:)? (?:about )?<N>").exec(words);
   const first = home ? bare(Number(home[1])) : null;
@@ -229,7 +231,7 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
     const counts = head !== null && !used.has(head) && said.figures[head]!.value.d === 1n;
     const ids = [...`${m[2]} ${m[4]}`.matchAll(/\{N(\d+)\}/g)].map((x) => Number(x[1]));
     for (const other of ids) {
-      const also = bare(other);
+      const also = bare(other, figure);
       if (also) push(also, 1, other);
     }
     // "12 foot four, three runs": counted behind the length.

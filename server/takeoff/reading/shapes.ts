@@ -77,7 +77,7 @@ export function extentIn(said: Said, by: Measure, used: Set<number>): Extent {
   if (by === 'length') roofEdgesIn(said, used, out);
   if (by === 'length' && out.shapes.length === 0) alongIn(said, used, out);
   if (out.shapes.length === 0) rectanglesIn(said, by, used, out);
-  heightIn(said, used, out);
+  heightIn(said, by, used, out);
   areasIn(said, used, out);
   if (out.shapes.length === 0 && out.height === null && !out.doubt) twoSidesIn(said, by, used, out);
   if (out.depth === null && by === 'volume') thirdDepth(said, used, out);
@@ -152,9 +152,10 @@ const HEIGHTS = [
 const WALL_OR_LID = /^(?:walls?|ceilings?|lids?)\b/;
 
 /** "Eight foot ceilings", "2.4 high", "walls are nine foot", "tile goes up to seven". */
-function heightIn(said: Said, used: Set<number>, out: Extent): void {
+function heightIn(said: Said, by: Measure, used: Set<number>, out: Extent): void {
   const mate = said.figures.find((f) => f.sure && f.kind === 'length') ?? null;
-  for (const pattern of HEIGHTS)
+  // Along walls "the walls go 13 foot 6" is how long they are.
+  for (const pattern of by === 'length' ? HEIGHTS.slice(0, 1) : HEIGHTS)
     for (const m of said.words.matchAll(pattern)) {
       const told = figureAt(said, m[1]);
       // "On three walls" counts them.
@@ -187,6 +188,9 @@ function perimeterIn(said: Said, used: Set<number>, out: Extent): void {
   out.shapes.push({ kind: 'run', sides: [length], amount: null, count: 1, working: feetText(length) });
 }
 
+const OF_A_PACK =
+  /\b(?:box|boxes|cartons?|cases?|bags?|sacks?|bundles?|rolls?|cans?|tins?|pails?|buckets?|gallons?|tubs?|tubes?|packs?|pallets?|kits?)\b(?:(?! (?:for|and then|on) )[^.;,{])*(?:\{W\d+\}[^.;{]*)?$/;
+
 /** "240 square feet of floor". */
 function areasIn(said: Said, used: Set<number>, out: Extent): void {
   for (const m of said.words.matchAll(saying('<AV>', 'g'))) {
@@ -195,6 +199,8 @@ function areasIn(said: Said, used: Set<number>, out: Extent): void {
     const unit = figure.kind === 'volume' ? 'cu ft' : 'sq ft';
     const before = said.words.slice(Math.max(0, m.index - 24), m.index);
     const after = said.words.slice(m.index + m[0].length, m.index + m[0].length + 24);
+    // "Carton = 23.64 sq ft", "the bag gives 0.6": of a pack, never of a place.
+    if (OF_A_PACK.test(said.words.slice(0, m.index))) continue;
     if (/\b(?:have|got|found|left)\b/.test(before) && /\bleft|on hand|already\b/.test(after)) continue;
     if (figure.kind === 'volume' && !/^cu/.test(figure.unit)) continue;
     const amount = convert(figure.value, figure.unit, unit);

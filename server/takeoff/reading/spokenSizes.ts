@@ -237,6 +237,15 @@ const dashedFeet: Mend = (words, figures) =>
     },
   );
 
+/** "600 mil sausages": millilitres of what comes in tubes. */
+const milsOfTubes: Mend = (words, figures) =>
+  words.replace(/\{L(\d+)\}(?= (?:sausages?|tubes?|cartridges?)\b)/g, (all, id: string) => {
+    const figure = figures[Number(id)]!;
+    if (figure.unit !== 'mm' || !/mil/i.test(figure.quote)) return all;
+    figures[Number(id)] = { ...figure, unit: 'ml', kind: 'volume' };
+    return `{V${id}}`;
+  });
+
 /** What stands before everything else. */
 export const EARLY_MENDS: readonly Mend[] = [
   pronounOne,
@@ -251,6 +260,7 @@ export const EARLY_MENDS: readonly Mend[] = [
   squareNotch,
   cubicFeet,
   dashedFeet,
+  milsOfTubes,
 ];
 
 /** In the order in which they are put right. */

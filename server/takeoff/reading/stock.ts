@@ -55,6 +55,12 @@ export function stockIn(said: Said, used: Set<number>): Stock[] {
     for (const id of m[0].matchAll(/\{[A-Z](\d+)\}/g)) used.add(Number(id[1]));
     out.push({ value: piece.value, unit: piece.unit ?? 'each' });
   }
+  // "Two unopened cartons of that plank": never opened is never used.
+  said.figures.forEach((figure, id) => {
+    if (figure.kind !== 'pack' || used.has(id) || !/\b(?:unopened|leftover|spare|sealed)\b/i.test(figure.quote)) return;
+    used.add(id);
+    out.push({ value: figure.value, unit: figure.unit! });
+  });
   for (const pattern of PATTERNS)
     for (const m of said.words.matchAll(pattern)) {
       const figure = figureAt(said, m[1]);

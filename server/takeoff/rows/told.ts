@@ -150,7 +150,7 @@ function gapsIn(said: Said, told: RowTold): void {
   const { words } = said;
   const most =
     saying(
-      "\\b(?:gaps?|spac(?:e|ing|es)|openings?)(?: (?:can't|cannot|can not|not|no|has to|must|should|to))* (?:be )?(?:over|more than|bigger than|under|less than|max(?:imum)?|past)(?: of)? <LN>",
+      "\\b(?:gaps?|spac(?:e|ing|es)|openings?)(?: (?:can't|cannot|can not|can|may|shall|is|not|no|has to|must|should|to))* (?:be )?(?:over|more than|bigger than|under|less than|max(?:imum)?|past)(?: of)? <LN>",
     ).exec(words) ??
     saying(
       '\\b(?:no more than|not over|not more than|max(?:imum)?(?: of)?|under|less than|at most)(?: a)? <LN>(?: (?:clear|inch|in|max))* ?(?:gaps?|between|apart|clear|spac)',
@@ -159,7 +159,7 @@ function gapsIn(said: Said, told: RowTold): void {
   const plain =
     saying('<LN>(?: (?:inch|in|of a|clear))* (?:gaps?|space|spaced|between|reveal)\\b').exec(words) ??
     saying('\\bgaps?(?: (?:is|are|of|at|between|them))* (?:a )?<LN>').exec(words);
-  if (/\b(?:no|without a|zero) gaps?\b|\b(?:tight|butted|touching)\b/.test(words))
+  if (/\b(?:no|without a|zero) gaps?\b(?! (?:may|can|shall|is|to|over|more|bigger|greater|wider))|\b(?:tight|butted|touching)\b/.test(words))
     told.gap = { width: new Fraction(0), most: false };
   const gap = most ?? plain;
   if (gap && free(told, gap[1])) {
