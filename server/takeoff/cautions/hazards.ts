@@ -113,7 +113,7 @@ export const HAZARDS: readonly Hazard[] = [
     hazard: 'hot water',
     text: `Over 120 F at the tap scalds: turn it down at the limit stop or mixing valve and measure again. ${DEFER}`,
     source: 'CPSC, tap water scalds (120 F); ASSE 1016, 1070',
-    when: /\b(?:water heater\b[^.]{0,24}\b(?:14[1-9]|1[5-9]\d)\b|(?:tub|tap|shower|sink|faucet|lav|hot water)\b[^.]{0,36}\b(?:12[1-9]|1[3-5]\d|(?:one|a) (?:hundred (?:and )?)?(?:twenty[- ](?:one|two|three|four|five|six|seven|eight|nine)|thirty|forty|fifty))\b|scald\w*|too hot[^.]{0,40}(?:tub|tap|shower|water)|(?:tub|tap|shower|water)[^.]{0,40}too hot)/,
+    when: /\b(?:water heater\b[^.]{0,24}\b(?:14[1-9]|1[5-9]\d)\b|(?:tub|tap|shower|sink|faucet|lav|hot water)\b[^.]{0,36}\b(?:12[1-9]|1[3-5]\d|(?:one|a) (?:hundred (?:and )?)?(?:twenty[- ](?:one|two|three|four|five|six|seven|eight|nine)|thirty|forty|fifty))\b|scald\w*|(?:tub|tap|shower|faucet)\b[^.]{0,24}\b(?:very|so|really|awful) hot|too hot[^.]{0,40}(?:tub|tap|shower|water)|(?:tub|tap|shower|water)[^.]{0,40}too hot)/,
   },
   {
     hazard: 'ladder',

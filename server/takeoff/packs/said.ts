@@ -35,7 +35,7 @@ const IN = saying(
 
 /** "Box is 150", "a box holds 25". */
 const HOLDS = saying(
-  `\\b(${WORDS})(?: of them)?(?:'s| is| are| has| have| holds?)(?: about)? (?:an? )?<NC>(?=$|[.,;]| (?:and|so|each|but|of them|pieces)\\b)`,
+  `\\b(${WORDS})(?: of them)?(?:'s| =| is| are| has| have| holds?)(?: about)? (?:an? )?<NC>(?=$|[.,;]| (?:and|so|each|but|of them|pieces)\\b)`,
   'g',
 );
 

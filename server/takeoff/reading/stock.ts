@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js';
+import { PACKS, packUnit } from './packWords.ts';
 import { figureAt, type Said, saying } from './said.ts';
 
 /** On hand, in its own unit. */
@@ -35,6 +36,9 @@ const PART_FULL: Readonly<Record<string, Fraction>> = {
 };
 const PART = /\b(half|third|quarter)(?: of it)? (?:full|left|there)\b/;
 
+/** "Two unopened cartons": packs, whatever is said of them in between. */
+const NEVER_OPENED = new RegExp(`^\\{[A-Z]\\d+\\} (?:unopened|full|whole|new|spare|sealed|extra) (${PACKS})\\b`);
+
 const SPENT = saying(
   '\\bused (?:up )?<NCK>[^.;]*\\b(?:out of|off|from) the (?:van|truck|shop|shed|garage|stock|pile)\\b',
 );
@@ -68,7 +72,11 @@ export function stockIn(said: Said, used: Set<number>): Stock[] {
       used.add(Number(m[1]));
       for (const id of m[0].matchAll(/\{[LN](\d+)\}/g)) used.add(Number(id[1]));
       const part = PART.exec(m[0])?.[1];
-      out.push({ value: part ? figure.value.mul(PART_FULL[part]!) : figure.value, unit: figure.unit ?? 'each' });
+      const pack = figure.unit === null ? NEVER_OPENED.exec(said.words.slice(m.index + m[0].indexOf('{')))?.[1] : undefined;
+      out.push({
+        value: part ? figure.value.mul(PART_FULL[part]!) : figure.value,
+        unit: pack ? packUnit(pack) : (figure.unit ?? 'each'),
+      });
     }
   return out;
 }

@@ -117,6 +117,10 @@ export const breakers: Reader = (said) => {
   const amps = said.figures.find((f) => f.unit === 'A')?.value.valueOf() ?? ampsIn(said, words);
   if (!found.length && /\b(?:breaker|panel|fuse)\b/.test(words) && gauge !== null && amps !== null)
     found.push({ gauge, amps });
+  // "Can't see how heavy it is, is that wire all right on a thirty?": what is missing is said.
+  const asked = /\bwire\b/.test(words) && /\b(?:ok|okay|all right|alright|right|enough|legal|leave it)\b|\?/.test(words);
+  if (!found.length && gauge === null && amps !== null && asked && /\bbreaker\b/.test(words))
+    return [breaker({ gauge: null, breaker: amps })];
   const metal = /\balumin(?:i)?um\b/.test(words) ? 'aluminum' : 'copper';
   const verdicts = found.map((c) => breaker({ gauge: c.gauge, breaker: c.amps, metal }));
   return verdicts.sort((a, b) => Number(a.result === 'does not fit') - Number(b.result === 'does not fit'));

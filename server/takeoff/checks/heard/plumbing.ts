@@ -23,7 +23,7 @@ export const water: Reader = (said) => {
       : undefined);
   if (psi && supply) out.push(staticPressure(psi.value));
   const hot =
-    said.figures.find((f) => f.kind === 'temperature') ??
+    said.figures.find((f) => f.kind === 'temperature' || (f.unit === 'deg' && /\bhot\b/.test(said.words))) ??
     // "Running 138" at a faucet: bare degrees.
     (/\b(?:hot|water)\b|\b(?:faucet|tap|shower|spout)\b[^.{]{0,40}\b(?:com(?:es|ing) out|runs|running|reads?|reading|hit(?:s|ting)?)\b/.test(
       said.words,
