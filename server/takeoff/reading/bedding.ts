@@ -10,9 +10,11 @@ export interface Bedding {
   notch: [Fraction, Fraction] | null;
   buttered: boolean;
   bead: { width: Fraction; depth: Fraction } | { leg: Fraction } | null;
+  /** Height of a wallpaper's pattern. */
+  repeat: Fraction | null;
 }
 
-export const NO_BEDDING: Bedding = { joint: null, thickness: null, notch: null, buttered: false, bead: null };
+export const NO_BEDDING: Bedding = { joint: null, thickness: null, notch: null, buttered: false, bead: null, repeat: null };
 
 /** What lies under the tile may be thicker. */
 const UNDER = '(?! (?:mud|mortar|bed|float|slab|foam|concrete|sub ?floor|plywood|ply|topping|screed))';
@@ -21,6 +23,9 @@ const UNDER = '(?! (?:mud|mortar|bed|float|slab|foam|concrete|sub ?floor|plywood
 export const THICK = saying(
   `\\{[NL]\\d+\\} ?(?:x|by) ?\\{[NL]\\d+\\} ?(?:x|by) ?<LN>(?: [a-z]+){0,2}? tiles?\\b|<LN>(?: (?:in|inch|inches))* (?:thick\\b${UNDER}|deep joint)|\\bthick(?:ness)?(?: (?:is|of|at))* <LN>`,
 );
+
+/** "24 inch repeat", "the pattern repeats every 18 inches". */
+const REPEAT = saying('<L>(?: (?:pattern|drop))? repeats?\\b|\\brepeats?(?: (?:is|of|every|at))* <L>');
 
 /** What is grouted and thicker than tile. */
 export const THICKER = /^(?=.*\b(?:grout|joints?)\b).*\b(?:pavers?|bricks?|flag ?stones?|cobbles?|blocks?|stones?)\b/;
@@ -76,6 +81,9 @@ export function beddingIn(said: Said, used: Set<number>): Bedding {
     saying('(?:joints?|grout lines?|spacers?)(?: (?:is|are|of|at|wide))*,? (?:a |an )?<LN>(?! ?(?:x|by))').exec(words);
   out.joint = inches(joint?.[1], 1);
   if (out.joint) claim(joint?.[1]);
+  const pattern = REPEAT.exec(words)?.slice(1).find(Boolean);
+  out.repeat = inches(pattern, 60);
+  if (out.repeat) claim(pattern);
   const thick = THICK.exec(words)?.slice(1).find(Boolean);
   // What no tile is, is asked about; brick and stone are as thick as said.
   out.thickness = inches(thick, THICKER.test(words) ? MOST_THICK : MOST_TILE);

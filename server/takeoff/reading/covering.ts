@@ -2,6 +2,7 @@ import Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
 import { cover } from '../calculators/cover.ts';
 import { show } from '../calculators/reckoned.ts';
+import { papered } from '../calculators/wallpaper.ts';
 import type { ComputedLine } from '../types.ts';
 import { type Chain, chain } from './chain.ts';
 import { extentOf } from './extents.ts';
@@ -50,6 +51,8 @@ function settle(work: Work, all: readonly Work[]): ComputedLine | string | null 
   if (work.outsize) return `${work.goods.item}: ${work.outsize}: is that right?`;
   const [unplaced] = work.unplaced;
   if (unplaced) return `Cannot reckon the ${work.goods.item}: what is ${unplaced} of?`;
+  const drops = /wall ?paper/.test(work.goods.item) ? byDrops(work, extent) : null;
+  if (drops) return drops.ok ? lineOf(work, drops, onHandIn(work, drops)) : `${work.goods.item}: ${drops.why}`;
   const gross = extentOf(work, extent);
   if (typeof gross === 'string') return gross;
   const sold = soldBy(work, gross.unit);
@@ -81,6 +84,18 @@ function settle(work: Work, all: readonly Work[]): ComputedLine | string | null 
     ...(sold.source && { source: sold.source }),
   });
   return answer.ok ? lineOf(work, answer, onHandIn(work, steps)) : `${work.goods.item}: ${answer.why}`;
+}
+
+/** Wallpaper whose roll was told by both sides, where the walls are told: by drops. */
+function byDrops(work: Work, extent: Extent) {
+  const { roll, waste } = work;
+  if (!roll || !extent.height) return null;
+  const around = extent.shapes.reduce(
+    (sum, { kind, sides: [a, b], count }) =>
+      a ? sum.add((b && kind === 'room' ? a.add(b).mul(2) : a).mul(count)) : sum,
+    new Fraction(0),
+  );
+  return around.compare(0) > 0 ? papered({ around, height: extent.height, roll, repeat: work.bedding.repeat?.div(12) ?? null, waste }) : null;
 }
 
 const SQUARE_YARDS: Chain = {

@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js';
+import { convert } from '../../../parser/quantities/units.ts';
 import { metricUnit } from './lengths.ts';
 import { PACKS, packUnit, STICK_FEET } from './packWords.ts';
 import type { Terms } from './ratios.ts';
@@ -8,7 +9,7 @@ import { type Figure, figureAt, type Said, saying } from './said.ts';
 const BOARDS = 'plasterboards?|gib|ply(?:wood)?|osb|villaboard|cement boards?|backer boards?|boards?|sheeting';
 
 /** A side of a sheet or roll in feet, as a bare one is. */
-const feet = (f: Figure) => (f.unit === 'in' && f.sure ? f.value.div(12) : f.value);
+const feet = (f: Figure) => (f.sure && f.kind === 'length' ? convert(f.value, f.unit!, 'ft')! : f.value);
 
 /** "Half inch 4x8": a sheet's thickness right before its sides. */
 function besideThickness(said: Said, at: number): boolean {
@@ -120,7 +121,11 @@ export function packsOf(said: Said, out: Terms): void {
   )) {
     const [a, b] = [figureAt(said, m[2]), figureAt(said, m[3])];
     if ((m[1] || m[4] || b.unit === 'roll') && !out.used.has(Number(m[2])))
-      add(m, feet(a).mul(feet(b)), 'sq ft', 'roll', [m[2], m[3]]);
+    {
+      const [one, two] = [feet(a), feet(b)];
+      out.roll = one.compare(two) <= 0 ? { width: one, length: two } : { width: two, length: one };
+      add(m, one.mul(two), 'sq ft', 'roll', [m[2], m[3]]);
+    }
   }
   // "Eight footers".
   said.figures.forEach((figure, id) => {

@@ -25,6 +25,8 @@ export interface Terms {
   coats: { value: number; at: number }[];
   /** `60 lb`, `2.5 L`: the pack's own size, where it names the goods. */
   packSize: string | null;
+  /** Width and length of a roll, feet, where both were told. */
+  roll: { width: Fraction; length: Fraction } | null;
   /** Sold by its own measure: "by the foot", "by the square foot". */
   byMeasure: 'ft' | 'sq ft' | 'sq yd' | 'square' | 'cu yd' | null;
   /** Figures that are spoken for. */
@@ -41,6 +43,7 @@ export function termsIn(said: Said, used = new Set<number>()): Terms {
     wasteOf: null,
     coats: [],
     packSize: null,
+    roll: null,
     byMeasure: measureIn(said.words),
     used,
   };

@@ -19,6 +19,8 @@ export interface Work {
   extent: Extent | null;
   ratios: Ratio[];
   packSize: string | null;
+  /** Width and length of a roll, feet. */
+  roll: Terms['roll'];
   /** Sold by its own measure. */
   byMeasure: Terms['byMeasure'];
   waste: Fraction | null;
@@ -158,6 +160,7 @@ const newWork = (said: Said, goods: Goods, works: readonly Work[], others: reado
   extent: null,
   ratios: [],
   packSize: null,
+  roll: null,
   byMeasure: null,
   waste: null,
   coats: null,
@@ -190,6 +193,7 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
   work.ratios = [...terms.ratios, ...work.ratios.filter((r) => !replaced.has(r.per))];
   work.waste = terms.waste ?? work.waste;
   work.coats = terms.coats.at(-1)?.value ?? work.coats;
+  work.roll = terms.roll ?? work.roll;
   work.byMeasure = terms.byMeasure ?? work.byMeasure;
   work.packSize = terms.packSize ?? work.packSize;
   work.bedding = {
@@ -198,6 +202,7 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
     notch: note.bedding.notch ?? work.bedding.notch,
     buttered: note.bedding.buttered || work.bedding.buttered,
     bead: note.bedding.bead ?? work.bedding.bead,
+    repeat: note.bedding.repeat ?? work.bedding.repeat,
   };
   work.outsize = outsizeIn(said, work.goods.item);
   if (tells(extent)) work.unplaced = note.unplaced(goods.by);

@@ -3,7 +3,8 @@ import { type Said, saying } from '../../reading/said.ts';
 import { type BoxFill, boxFill, type Cable } from '../boxFill.ts';
 import { boxVolume } from '../boxVolume.ts';
 import { breaker } from '../breaker.ts';
-import { basinReceptacle, counterSpacing, unprotected } from '../receptacle.ts';
+import { basinReceptacle, counterSpacing, unprotected, wallReceptacles, wallSpacing } from '../receptacle.ts';
+import type { Verdict } from '../verdict.ts';
 import { clausesOf, countOf, HOW_MANY, inchesOf, matched, type Reader } from './reader.ts';
 
 const GAUGES: Readonly<Record<string, string>> = { fourteen: '14', twelve: '12', ten: '10', two: '2', three: '3' };
@@ -149,6 +150,25 @@ const APART = saying(
   '\\bcounter\\b[^.{]{0,40}<LN> apart|<LN> (?:apart|between)[^.{]{0,20}\\bcounter\\b|\\bcounter\\b[^.]{0,60}<LN> between (?:the )?(?:two |\\{N\\d+\\} )?(?:outlets|receptacles|plugs)\\b',
 );
 
+const PLUGS = '(?:outlets?|receptacles?|plugs?)';
+const WALL_APART = saying(`\\b${PLUGS}\\b[^.{]{0,30}<L> apart|<L> (?:apart|between)[^.{]{0,24}\\b${PLUGS}\\b`);
+const WALL_LONG = saying('<L>(?: (?:of|long|unbroken|clear|solid))* (?:of )?walls?\\b|\\bwalls?(?:\'s| is| runs| measures)*(?: about)? <L>(?: long)?(?! (?:high|tall))');
+const PLUGS_TOLD = saying(`${HOW_MANY}(?:[a-z]+ )?${PLUGS}\\b`);
+
+/** Receptacles along a wall of a room: how far apart, or how many where the note asks whether they do. */
+function alongWall(said: Said): Verdict[] {
+  const { words } = said;
+  if (!/\bwalls?\b/.test(words) || /\b(?:counter|kitchen|island|backsplash)\b/.test(`${words} ${said.area ?? ''}`)) return [];
+  const apart = matched(said, WALL_APART);
+  if (apart) return [wallSpacing(apart)];
+  const wall = matched(said, WALL_LONG);
+  const told = PLUGS_TOLD.exec(words);
+  const count = told ? countOf(said, told[1], told[2]) : null;
+  return wall && count !== null && ASKED_PLUGS.test(words) ? [wallReceptacles(wall, count)] : [];
+}
+
+const ASKED_PLUGS = /\b(?:enough|ok|okay|all right|legal|code|do it|pass|need|right)\b|\?/;
+
 export const receptacles: Reader = (said) => {
   if (!/\b(?:outlets?|receptacles?|plugs?|gfcis?)\b/.test(said.words)) return [];
   const out = [];
@@ -166,5 +186,6 @@ export const receptacles: Reader = (said) => {
       out.push(basinReceptacle(figure));
   }
   const apart = matched(said, APART);
-  return apart ? [...out, counterSpacing(apart)] : out;
+  if (apart) return [...out, counterSpacing(apart)];
+  return [...out, ...alongWall(said)];
 };
