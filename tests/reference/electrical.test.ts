@@ -3,7 +3,14 @@ import { describe, expect, it } from 'vitest';
 import { type BoxFill, boxFill } from '../../server/takeoff/checks/boxFill.ts';
 import { boxVolume } from '../../server/takeoff/checks/boxVolume.ts';
 import { breaker } from '../../server/takeoff/checks/breaker.ts';
-import { basinReceptacle, counterSpacing, unprotected, wallNeeds, wallReceptacles, wallSpacing } from '../../server/takeoff/checks/receptacle.ts';
+import {
+  basinReceptacle,
+  counterSpacing,
+  unprotected,
+  wallNeeds,
+  wallReceptacles,
+  wallSpacing,
+} from '../../server/takeoff/checks/receptacle.ts';
 
 const f = (n: number | string) => new Fraction(n);
 const cable = (count: number, gauge: number, conductors = 2) => ({ count, gauge, conductors, ground: true });

@@ -52,8 +52,22 @@ describe('wallpaper by drops', () => {
   it('asks where a roll is too short for a drop, and never takes fewer for more wall or a taller pattern', () => {
     expect(rolls(f(40), f(12), f('1.75'), f(11))).toBeTypeOf('string');
     expect(rolls(f(0), f(8), f('1.75'), f(33))).toBeTypeOf('string');
-    const plain = papered({ around: f(46), height: f(8), roll: { width: f('1.75'), length: f(33) }, repeat: null, waste: null });
-    const large = papered({ around: f(46), height: f(8), roll: { width: f('1.75'), length: f(33) }, repeat: f(2), waste: null });
-    expect(plain.ok && large.ok && large.amount.div(large.pack!.holds).compare(plain.amount.div(plain.pack!.holds))).toBe(1);
+    const plain = papered({
+      around: f(46),
+      height: f(8),
+      roll: { width: f('1.75'), length: f(33) },
+      repeat: null,
+      waste: null,
+    });
+    const large = papered({
+      around: f(46),
+      height: f(8),
+      roll: { width: f('1.75'), length: f(33) },
+      repeat: f(3),
+      waste: null,
+    });
+    expect(
+      plain.ok && large.ok && large.amount.div(large.pack!.holds).compare(plain.amount.div(plain.pack!.holds)),
+    ).toBe(1);
   });
 });

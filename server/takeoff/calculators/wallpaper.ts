@@ -28,7 +28,8 @@ export function papered({ around, height, roll, repeat, waste }: Papering): Amou
   const drop = height.add(TRIM).add(repeat ?? 0);
   const drops = around.div(roll.width).ceil();
   const each = roll.length.div(drop).floor();
-  if (each.compare(1) < 0) return refuse(`a roll of ${show(roll.length)} ft is too short for a drop of ${show(drop)} ft`);
+  if (each.compare(1) < 0)
+    return refuse(`a roll of ${show(roll.length)} ft is too short for a drop of ${show(drop)} ft`);
   const rolls = drops.div(each).mul(waste ? waste.add(1) : 1);
   const pack = { unit: 'roll', holds: each };
   const amount = rolls.mul(each);

@@ -36,8 +36,7 @@ export function unprotected(away: Fraction): Verdict {
 const ALONG_WALL = 'NEC 210.52(A)(1), (2)';
 
 /** Receptacles that a wall of so many inches between doors needs: none under 2 ft, then one for every 12 ft begun. */
-export const wallNeeds = (wall: Fraction): number =>
-  wall.compare(24) < 0 ? 0 : wall.div(144).ceil().valueOf();
+export const wallNeeds = (wall: Fraction): number => (wall.compare(24) < 0 ? 0 : wall.div(144).ceil().valueOf());
 
 /**
  * So many receptacles along a wall between doors, inches (NEC 210.52(A)): no point over 6 ft from one. Too few fail;

@@ -6,15 +6,25 @@ import type { ComputedLine } from '../types.ts';
 
 const WIRE = /\b(?:thhn|thwn|xhhw|wires?|conductors?)\b/;
 /** "Three #8 thhn and a #10 green". */
-const PULLED = saying('(?:<NC>|\\b(an?|one)) (?:#|number |no )(?:<N>|(\\d{1,2})|(fourteens|twelves|tens|eights|sixes))(?: gauge)?\\b', 'g');
+const PULLED = saying(
+  '(?:<NC>|\\b(an?|one)) (?:#|number |no )(?:<N>|(\\d{1,2})|(fourteens|twelves|tens|eights|sixes))(?: gauge)?\\b',
+  'g',
+);
 const TAIL = saying(
   '<L>(?: of)?(?: (?:tails?|slack|extra|make ?up|spare|wire))*(?: (?:hanging|sticking|left)(?: out)?)? ?(?:at|on|in|off)? ?(both|each|either|the|one)(?: of the)? ends?\\b',
 );
 
-const GAUGES: Readonly<Record<string, string>> = { fourteens: '14', twelves: '12', tens: '10', eights: '8', sixes: '6' };
+const GAUGES: Readonly<Record<string, string>> = {
+  fourteens: '14',
+  twelves: '12',
+  tens: '10',
+  eights: '8',
+  sixes: '6',
+};
 
 /** Words of wires that go through a conduit: "three number tens go down it". */
-export const pullsWires = (words: string): boolean => /\bnumber (?:fourteens|twelves|tens|eights|sixes)\b/.test(words) || /\b(?:thhn|thwn|xhhw)\b/.test(words);
+export const pullsWires = (words: string): boolean =>
+  /\bnumber (?:fourteens|twelves|tens|eights|sixes)\b/.test(words) || /\b(?:thhn|thwn|xhhw)\b/.test(words);
 
 /** Single wires pulled through a run of conduit that is reckoned: each as long as the run and its tails. Lengths in feet. */
 export function conductorLines(said: readonly Said[], reckoned: readonly ComputedLine[]): ComputedLine[] {

@@ -14,7 +14,14 @@ export interface Bedding {
   repeat: Fraction | null;
 }
 
-export const NO_BEDDING: Bedding = { joint: null, thickness: null, notch: null, buttered: false, bead: null, repeat: null };
+export const NO_BEDDING: Bedding = {
+  joint: null,
+  thickness: null,
+  notch: null,
+  buttered: false,
+  bead: null,
+  repeat: null,
+};
 
 /** What lies under the tile may be thicker. */
 const UNDER = '(?! (?:mud|mortar|bed|float|slab|foam|concrete|sub ?floor|plywood|ply|topping|screed))';

@@ -95,7 +95,9 @@ function byDrops(work: Work, extent: Extent) {
       a ? sum.add((b && kind === 'room' ? a.add(b).mul(2) : a).mul(count)) : sum,
     new Fraction(0),
   );
-  return around.compare(0) > 0 ? papered({ around, height: extent.height, roll, repeat: work.bedding.repeat?.div(12) ?? null, waste }) : null;
+  return around.compare(0) > 0
+    ? papered({ around, height: extent.height, roll, repeat: work.bedding.repeat?.div(12) ?? null, waste })
+    : null;
 }
 
 const SQUARE_YARDS: Chain = {

@@ -4,7 +4,8 @@ import type { Measure } from './goods.ts';
 export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Measure }[] = [
   { named: /(?<!(?:house|bubble|pipe|duct) ?)\bwrap\b(?=.*\brolls?\b)/, item: 'house wrap', by: 'area' },
   {
-    named: /\badhesive\b(?=.*\b(?:tiles?|porcelain|ceramic|trowel)\b)|(?<=\b(?:tiles?|porcelain|ceramic)\b.*)\badhesive\b/,
+    named:
+      /\badhesive\b(?=.*\b(?:tiles?|porcelain|ceramic|trowel)\b)|(?<=\b(?:tiles?|porcelain|ceramic)\b.*)\badhesive\b/,
     item: 'tile adhesive',
     by: 'area',
   },

@@ -120,8 +120,7 @@ export function packsOf(said: Said, out: Terms): void {
     ),
   )) {
     const [a, b] = [figureAt(said, m[2]), figureAt(said, m[3])];
-    if ((m[1] || m[4] || b.unit === 'roll') && !out.used.has(Number(m[2])))
-    {
+    if ((m[1] || m[4] || b.unit === 'roll') && !out.used.has(Number(m[2]))) {
       const [one, two] = [feet(a), feet(b)];
       out.roll = one.compare(two) <= 0 ? { width: one, length: two } : { width: two, length: one };
       add(m, one.mul(two), 'sq ft', 'roll', [m[2], m[3]]);

@@ -25,7 +25,10 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
     if ([m[1], m[2]].some((id) => used.has(Number(id))) || OF_PIECES.test(said.words.slice(0, m.index))) continue;
     const joined = /(?: ?(?:x|by|times) )/.test(m[0]);
     const first = m[0].slice(m[0].indexOf('}') + 1, m[0].lastIndexOf('{'));
-    const sided = by !== 'length' && /^ (?:wide|long|tall|high|deep|across|(?:foot|feet|ft) (?:wide|long|tall|high|deep))/.test(first) && m[3] !== '';
+    const sided =
+      by !== 'length' &&
+      /^ (?:wide|long|tall|high|deep|across|(?:foot|feet|ft) (?:wide|long|tall|high|deep))/.test(first) &&
+      m[3] !== '';
     if (!joined && !sided) continue;
     const [a, b] = [figureAt(said, m[1]), figureAt(said, m[2])];
     const third = m[4] ? figureAt(said, m[4]) : null;
@@ -120,7 +123,8 @@ function listedFrom(words: string, at: number, used: ReadonlySet<number>): numbe
   return 1 + others.filter(([pair]) => !figureIds(pair).some((id) => used.has(id))).length;
 }
 
-const NO_PLACES = /\b(?:coats|sheets|boxes|bags|rolls|tiles|boards|planks|doors|windows|inches|bundles|sticks|pieces)\b/;
+const NO_PLACES =
+  /\b(?:coats|sheets|boxes|bags|rolls|tiles|boards|planks|doors|windows|inches|bundles|sticks|pieces)\b/;
 
 const SPELT = ['two', 'three', 'four', 'five', 'six', 'seven', 'eight'];
 
@@ -140,8 +144,15 @@ export function countBefore(said: Said, at: number, used: Set<number>): number |
     return figureAt(said, m[1]).value.valueOf();
   }
   // "Two eaves at 42 ft": whatever it is, so many of that size.
-  const things = saying('<NC> (?:[a-z]+ )?[a-z]{3,}s(?: (?:at|of|are|each|measuring|that are))+ (?:about )?$').exec(before);
-  if (things && !used.has(Number(things[1])) && figureAt(said, things[1]).value.d === 1n && !NO_PLACES.test(things[0])) {
+  const things = saying('<NC> (?:[a-z]+ )?[a-z]{3,}s(?: (?:at|of|are|each|measuring|that are))+ (?:about )?$').exec(
+    before,
+  );
+  if (
+    things &&
+    !used.has(Number(things[1])) &&
+    figureAt(said, things[1]).value.d === 1n &&
+    !NO_PLACES.test(things[0])
+  ) {
     used.add(Number(things[1]));
     return figureAt(said, things[1]).value.valueOf();
   }

@@ -237,14 +237,17 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
     // "12 foot four, three runs": counted behind the length.
     const behind = BEHIND.exec(rest)?.slice(1).find(Boolean) ?? thingsOf(words.slice(0, m.index), rest);
     const counter = counts ? head : behind !== undefined && !used.has(Number(behind)) ? Number(behind) : null;
-    const count = counter !== null ? said.figures[counter]!.value.valueOf() : twice(words, rest, words.slice(0, m.index)) ? 2 : 1;
+    const count =
+      counter !== null ? said.figures[counter]!.value.valueOf() : twice(words, rest, words.slice(0, m.index)) ? 2 : 1;
     push(length, count, id, ...(counter !== null ? [counter] : []));
   }
 }
 
 /** "Hot and cold both, 38 foot each", "both sides are 24 ft". */
 const twice = (words: string, rest: string, before: string) =>
-  /\bboth (?:sides|ends|edges|walls|eaves|rakes)(?: of (?:the |that )?[a-z]+(?: [a-z]+)?)?(?: (?:at|are|is|run))*,? $/.test(before) ||
+  /\bboth (?:sides|ends|edges|walls|eaves|rakes)(?: of (?:the |that )?[a-z]+(?: [a-z]+)?)?(?: (?:at|are|is|run))*,? $/.test(
+    before,
+  ) ||
   /^ (?:on |down |along )?(?:both|two|either) sides\b/.test(rest) ||
   (/^ (?:each|apiece|a side)\b/.test(rest) &&
     /\b(?:hot and cold|both|(?<!(?:six|eight|ten|twelve|fourteen) )two|pair|supply and return|either side)\b/.test(

@@ -176,7 +176,10 @@ const CENTERS: Readonly<Record<string, number>> = { twelves: 12, sixteens: 16, '
 
 /** "Joists on 16s", "studs on sixteens": on center. */
 const onCenters: Mend = (words, figures) =>
-  (/\b(?:studs?|joists?|rafters?)\b/.test(words) ? words.replace(/, (sixteens|twelves|twenty[- ]fours)(?=[,.])/g, ', on $1') : words).replace(
+  (/\b(?:studs?|joists?|rafters?)\b/.test(words)
+    ? words.replace(/, (sixteens|twelves|twenty[- ]fours)(?=[,.])/g, ', on $1')
+    : words
+  ).replace(
     /\b(on|at) (?:(12|16|24) ?s|(twelves|sixteens|twenty[- ]fours))\b/g,
     (_, on: string, digits: string | undefined, spelt: string | undefined) => {
       const value = new Fraction(digits ?? CENTERS[spelt!]!);

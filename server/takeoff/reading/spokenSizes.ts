@@ -232,7 +232,11 @@ const dashedFeet: Mend = (words, figures) =>
       const [feet, inches] = [figures[Number(a)]!, figures[Number(b)]!];
       const told = [feet, inches].every((f) => f.value.d === 1n && /^\d+$/.test(f.quote));
       if ((!lead && !behind) || !told || inches.value.compare(12) >= 0 || feet.value.compare(60) > 0) return all;
-      figures[Number(a)] = { ...measured({ ...feet, sure: false }, 'in'), value: feet.value.mul(12).add(inches.value), quote: `${feet.quote}'${inches.quote}` };
+      figures[Number(a)] = {
+        ...measured({ ...feet, sure: false }, 'in'),
+        value: feet.value.mul(12).add(inches.value),
+        quote: `${feet.quote}'${inches.quote}`,
+      };
       return `${lead}{L${a}}${behind}`;
     },
   );

@@ -72,7 +72,8 @@ export function stockIn(said: Said, used: Set<number>): Stock[] {
       used.add(Number(m[1]));
       for (const id of m[0].matchAll(/\{[LN](\d+)\}/g)) used.add(Number(id[1]));
       const part = PART.exec(m[0])?.[1];
-      const pack = figure.unit === null ? NEVER_OPENED.exec(said.words.slice(m.index + m[0].indexOf('{')))?.[1] : undefined;
+      const pack =
+        figure.unit === null ? NEVER_OPENED.exec(said.words.slice(m.index + m[0].indexOf('{')))?.[1] : undefined;
       out.push({
         value: part ? figure.value.mul(PART_FULL[part]!) : figure.value,
         unit: pack ? packUnit(pack) : (figure.unit ?? 'each'),

@@ -113,7 +113,8 @@ function skipPlaces(works: readonly Work[], said: Said, goods: readonly Goods[])
   let met = false;
   for (const work of works) {
     const fewer =
-      work.extent && (goods.every((g) => !works.some((w) => sameGoods(w.goods, g))) || goods.some((g) => sameGoods(work.goods, g)))
+      work.extent &&
+      (goods.every((g) => !works.some((w) => sameGoods(w.goods, g))) || goods.some((g) => sameGoods(work.goods, g)))
         ? leftOut(work.extent, said.words)
         : null;
     if (!fewer) continue;

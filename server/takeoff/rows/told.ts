@@ -159,7 +159,11 @@ function gapsIn(said: Said, told: RowTold): void {
   const plain =
     saying('<LN>(?: (?:inch|in|of a|clear))* (?:gaps?|space|spaced|between|reveal)\\b').exec(words) ??
     saying('\\bgaps?(?: (?:is|are|of|at|between|them))* (?:a )?<LN>').exec(words);
-  if (/\b(?:no|without a|zero) gaps?\b(?! (?:may|can|shall|is|to|over|more|bigger|greater|wider))|\b(?:tight|butted|touching)\b/.test(words))
+  if (
+    /\b(?:no|without a|zero) gaps?\b(?! (?:may|can|shall|is|to|over|more|bigger|greater|wider))|\b(?:tight|butted|touching)\b/.test(
+      words,
+    )
+  )
     told.gap = { width: new Fraction(0), most: false };
   const gap = most ?? plain;
   if (gap && free(told, gap[1])) {

@@ -198,7 +198,9 @@ function waitFor(laid: Laid, step: Step, named: Named): ComputedWait {
 }
 
 /** "24 hours at 70 F, double that below 60": degrees F. */
-const DOUBLED = saying('\\b(?:double|twice)(?: (?:that|it|the time|as long))?,? (?:below|under|if (?:it\'s )?(?:below|under)) <DNX>');
+const DOUBLED = saying(
+  "\\b(?:double|twice)(?: (?:that|it|the time|as long))?,? (?:below|under|if (?:it's )?(?:below|under)) <DNX>",
+);
 
 function doubledIn(said: Said): number | null {
   const match = DOUBLED.exec(said.words);

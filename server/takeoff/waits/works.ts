@@ -220,7 +220,12 @@ export const WORKS: readonly Work[] = [
           'solvent cement, 6 h before a test for 4 to 8 in pipe at 60 to 100 F, half more over 60 % humidity (ASTM D2855 tables)',
       },
     ],
-    steps: [{ verb: 'test', said: next('test|pressure test|water test|fill', '\\bput (?:the |a )?(?:water |air |pressure )?test on\\b') }],
+    steps: [
+      {
+        verb: 'test',
+        said: next('test|pressure test|water test|fill', '\\bput (?:the |a )?(?:water |air |pressure )?test on\\b'),
+      },
+    ],
     cold: 'solvent',
   },
   {

@@ -119,7 +119,8 @@ export const breakers: Reader = (said) => {
   if (!found.length && /\b(?:breaker|panel|fuse)\b/.test(words) && gauge !== null && amps !== null)
     found.push({ gauge, amps });
   // "Can't see how heavy it is, is that wire all right on a thirty?": what is missing is said.
-  const asked = /\bwire\b/.test(words) && /\b(?:ok|okay|all right|alright|right|enough|legal|leave it)\b|\?/.test(words);
+  const asked =
+    /\bwire\b/.test(words) && /\b(?:ok|okay|all right|alright|right|enough|legal|leave it)\b|\?/.test(words);
   if (!found.length && gauge === null && amps !== null && asked && /\bbreaker\b/.test(words))
     return [breaker({ gauge: null, breaker: amps })];
   const metal = /\balumin(?:i)?um\b/.test(words) ? 'aluminum' : 'copper';
@@ -152,13 +153,16 @@ const APART = saying(
 
 const PLUGS = '(?:outlets?|receptacles?|plugs?)';
 const WALL_APART = saying(`\\b${PLUGS}\\b[^.{]{0,30}<L> apart|<L> (?:apart|between)[^.{]{0,24}\\b${PLUGS}\\b`);
-const WALL_LONG = saying('<L>(?: (?:of|long|unbroken|clear|solid))* (?:of )?walls?\\b|\\bwalls?(?:\'s| is| runs| measures)*(?: about)? <L>(?: long)?(?! (?:high|tall))');
+const WALL_LONG = saying(
+  "<L>(?: (?:of|long|unbroken|clear|solid))* (?:of )?walls?\\b|\\bwalls?(?:'s| is| runs| measures)*(?: about)? <L>(?: long)?(?! (?:high|tall))",
+);
 const PLUGS_TOLD = saying(`${HOW_MANY}(?:[a-z]+ )?${PLUGS}\\b`);
 
 /** Receptacles along a wall of a room: how far apart, or how many where the note asks whether they do. */
 function alongWall(said: Said): Verdict[] {
   const { words } = said;
-  if (!/\bwalls?\b/.test(words) || /\b(?:counter|kitchen|island|backsplash)\b/.test(`${words} ${said.area ?? ''}`)) return [];
+  if (!/\bwalls?\b/.test(words) || /\b(?:counter|kitchen|island|backsplash)\b/.test(`${words} ${said.area ?? ''}`))
+    return [];
   const apart = matched(said, WALL_APART);
   if (apart) return [wallSpacing(apart)];
   const wall = matched(said, WALL_LONG);

@@ -8,7 +8,9 @@ import { allMatched, matched, type Reader } from './reader.ts';
 const FINISHED = '(?:the )?(?:finished |finish |new )?(?:floor|tile|flooring)';
 const BELOW = saying(`<LN> (?:below|under|lower than|low of|down from|shy of) ${FINISHED}`);
 const ABOVE = saying(`<LN> (?:above|over|proud of|higher than|high of|up from|off) ${FINISHED}`);
-const ON_SUBFLOOR = saying('<LN> (?:above|over|proud of|off|up from) (?:the )?(?:bare |old )?(?:sub ?floor|slab|concrete)');
+const ON_SUBFLOOR = saying(
+  '<LN> (?:above|over|proud of|off|up from) (?:the )?(?:bare |old )?(?:sub ?floor|slab|concrete)',
+);
 
 /** "Stands 5/8 proud of it", said of a floor that is down. */
 const BELOW_IT = saying('<LN> (?:below|under|lower than|shy of) (?:it|that)\\b');
