@@ -17,7 +17,7 @@ const TELLS =
 
 /** What a pack holds or covers, told of it in its own clause with no other figure between. */
 const TOLD_OF_PACK = saying(
-  `(?:<K>|\\b(${PACKS}))(?:'s|s)?(?:,? (?:is|are|weighs?|of|at)+(?: of)? \\{W\\d+\\},?(?: and| they| it| which)?)?(?: (?!(?:and|then|but|so|from|for)\\b)[a-z'-]+){0,7}? ${TELLS}(?: (?!(?:and|then|but|so|to)\\b)[a-z'-]+){0,4}? <ALVN>(?! ?(?:x|by|to|percent|coats?|sheets|foot (?:long|wide)) )`,
+  `(?:<KV>(?! (?:${PACKS})\\b)|\\b(${PACKS}))(?:'s|s)?(?:,? (?:is|are|weighs?|of|at)+(?: of)? \\{W\\d+\\},?(?: and| they| it| which)?)?(?: (?!(?:and|then|but|so|from|for)\\b)[a-z'-]+){0,7}? ${TELLS}(?: (?!(?:and|then|but|so|to)\\b)[a-z'-]+){0,4}? <ALVN>(?! ?(?:x|by|to|percent|coats?|sheets|foot (?:long|wide)) )`,
   'g',
 );
 

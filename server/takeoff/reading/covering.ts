@@ -49,7 +49,7 @@ function settle(work: Work, all: readonly Work[]): ComputedLine | string | null 
       ? `Is ${place} ${extent.doubt.replace(/ ft$/, ' ft long')}? Nothing ordered until it is known.`
       : `What size is ${place} for sure? The note was not certain.`;
   if (work.outsize) return `${work.goods.item}: ${work.outsize}: is that right?`;
-  const [unplaced] = work.unplaced;
+  const [unplaced] = work.unread.sizes;
   if (unplaced) return `Cannot reckon the ${work.goods.item}: what is ${unplaced} of?`;
   const drops = /wall ?paper/.test(work.goods.item) ? byDrops(work, extent) : null;
   if (drops) return drops.ok ? lineOf(work, drops, onHandIn(work, drops)) : `${work.goods.item}: ${drops.why}`;
@@ -63,6 +63,9 @@ function settle(work: Work, all: readonly Work[]): ComputedLine | string | null 
     return work.asked
       ? `How is the ${work.goods.item} sold, and what does one cover? It comes to ${show(gross.value)} ${gross.unit}.`
       : null;
+  const [pack] = work.unread.packs;
+  if (pack && (sold.assumptions.length > 0 || steps.pack === null))
+    return `Cannot reckon the ${work.goods.item}: is ${pack} what ${steps.pack ? `a ${steps.pack.unit}` : 'one'} holds or covers?`;
   const coats = work.coats ?? 1;
   let value = gross.value.mul(coats);
   const trail = [gross.working + (coats > 1 ? ` x ${coats} coats = ${show(value)} ${gross.unit}` : '')];

@@ -3,12 +3,13 @@ import { convert } from '../../../parser/quantities/units.ts';
 import { pullsWires } from '../each/conductors.ts';
 import { type Bedding, beddingIn } from './bedding.ts';
 import { type Goods, goodsIn, type Measure, type Pair, pairsIn } from './goods.ts';
-import { feet, metricUnit } from './lengths.ts';
+import { metricUnit } from './lengths.ts';
 import { type Terms, termsIn } from './ratios.ts';
 import { makeUpIn } from './runs.ts';
-import { figureAt, figureIds, type Said, saying, sentencesOf } from './said.ts';
+import { figureAt, type Said, saying, sentencesOf } from './said.ts';
 import { type Extent, extentIn } from './shapes.ts';
 import { type Stock, stockIn } from './stock.ts';
+import { type Taken, unreadPacks, unreadSizes } from './unread.ts';
 
 /** What one note tells of goods by extent, before it is known which of the goods under way it is about. */
 export interface NoteTold {
@@ -19,10 +20,16 @@ export interface NoteTold {
   tile: [Fraction, Fraction] | null;
   /** Sizes of places, as goods of each measure take them. */
   extentFor: (by: Measure) => Extent;
-  /** Lengths and areas told in the same breath as a place's size, which nothing has read: in words, `7 ft`. */
-  unplaced: (by: Measure) => readonly string[];
+  /** Figures that no reader took, in words: of sizes of places, and of packs. */
+  unread: (of: Goods) => Unread;
   told: boolean;
   stock: readonly Stock[];
+}
+
+/** In words, as said. */
+export interface Unread {
+  sizes: readonly string[];
+  packs: readonly string[];
 }
 
 /** What words alone tell, and what they tell beside goods under way, by their measure and the sizes that are theirs. */
@@ -82,11 +89,15 @@ function read(said: Said, goods: readonly Goods[], by: Measure, sizes: readonly 
     return found;
   };
   const extentFor = (measure: Measure) => readFor(measure).extent;
-  const unplaced = (measure: Measure) => {
-    const all = [measure, ...goods.map((g) => g.by)].map((m) => readFor(m).read);
-    return leftUnread(withoutWires(said, goods), used, all);
-  };
-  return { goods, terms, bedding, tile, extentFor, unplaced, told: tells(extentFor(by)), stock };
+  const taken = (measure: Measure): Taken => ({
+    sold: used,
+    all: [measure, ...goods.map((g) => g.by)].map((m) => readFor(m).read),
+  });
+  const unread = (of: Goods): Unread => ({
+    sizes: unreadSizes(withoutWires(said, goods), taken(of.by), extentFor(of.by).shapes.length),
+    packs: unreadPacks(said, taken(of.by), goods, of),
+  });
+  return { goods, terms, bedding, tile, extentFor, unread, told: tells(extentFor(by)), stock };
 }
 
 /** "Three number tens go down it, 64 foot apiece": lengths of the wires are none of the conduit's. */
@@ -94,32 +105,6 @@ function withoutWires(said: Said, goods: readonly Goods[]): Said {
   if (!goods.some((g) => /\b(?:conduit|emt)\b/.test(g.item))) return said;
   const left = sentencesOf(said.words).filter((s) => !pullsWires(s) || /\bconduit\b|\bemt\b/.test(s));
   return { ...said, words: left.join('. ') };
-}
-
-/** What is no size of a place though it stands beside one. */
-const OF_OTHERS = /\b(?:every|each|spaced|apart|within|about|from) (?:the )?$/;
-const OF_OTHERS_BEHIND =
-  /^ ?(?:apart|on cent|o\.?c\b|cent(?:er|re)s|spacing|off\b|from\b|pipe|pvc|copper|pex|conduit|emt|of (?:slack|waste|pitch|fall)|thick|wide boards?|boards?\b|sticks?\b|lengths?\b|rolls?\b|coils?\b|spools?\b|way\b|joints?|gap|trowel|notch|bead)/;
-
-/** @param before figures read as how goods are sold; @param read the same and the sizes of places, by each measure */
-function leftUnread(said: Said, before: ReadonlySet<number>, read: readonly ReadonlySet<number>[]): string[] {
-  const isRead = (id: number) => read.some((ids) => ids.has(id));
-  return sentencesOf(said.words).flatMap((sentence) => {
-    const sized = figureIds(sentence).some((id) => isRead(id) && !before.has(id));
-    if (!sized) return [];
-    return [...sentence.matchAll(saying('<LA>', 'g'))].flatMap((m) => {
-      const figure = said.figures[Number(m[1])]!;
-      const long = figure.kind === 'area' || (feet(said, figure, null)?.compare(1) ?? -1) >= 0;
-      const others =
-        OF_OTHERS.test(sentence.slice(0, m.index)) || OF_OTHERS_BEHIND.test(sentence.slice(m.index + m[0].length));
-      // Fifteen inches wide are goods.
-      const ofGoods =
-        /^ wide\b/.test(sentence.slice(m.index + m[0].length)) && (feet(said, figure, null)?.compare(2) ?? 1) < 0;
-      return ofGoods || isRead(Number(m[1])) || !figure.sure || figure.per || figure.onCenter || !long || others
-        ? []
-        : [figure.quote];
-    });
-  });
 }
 
 /** A size of a place was told, or that it is not known. */

@@ -2,7 +2,7 @@ import type Fraction from 'fraction.js';
 import { type Bedding, NO_BEDDING } from './bedding.ts';
 import { type Goods, pairsIn, sameGoods } from './goods.ts';
 import { metricUnit } from './lengths.ts';
-import { goodsNamed, type NoteTold, noteTold, tells } from './noteTold.ts';
+import { goodsNamed, type NoteTold, noteTold, tells, type Unread } from './noteTold.ts';
 import { outsizeIn } from './outsize.ts';
 import { ownTerms } from './ownTerms.ts';
 import type { Ratio, Terms } from './ratios.ts';
@@ -31,8 +31,8 @@ export interface Work {
   stock: Stock[];
   /** A size that cannot be, as the latest note says it. */
   outsize: string | null;
-  /** Sizes that the latest note with a size tells and nobody could place. */
-  unplaced: readonly string[];
+  /** Sizes and packs that the latest note of them tells and no reader took. */
+  unread: Unread;
   /** Words that ask for a number. */
   asked: boolean;
   /** Words that ask for the goods. */
@@ -173,7 +173,7 @@ const newWork = (said: Said, goods: Goods, works: readonly Work[], others: reado
     null,
   stock: [],
   outsize: null,
-  unplaced: [],
+  unread: { sizes: [], packs: [] },
   asked: false,
   wanted: false,
   metric: false,
@@ -206,7 +206,11 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
     repeat: note.bedding.repeat ?? work.bedding.repeat,
   };
   work.outsize = outsizeIn(said, work.goods.item);
-  if (tells(extent)) work.unplaced = note.unplaced(goods.by);
+  const unread = note.unread(goods);
+  work.unread = {
+    sizes: tells(extent) ? unread.sizes : work.unread.sizes,
+    packs: terms.ratios.length > 0 ? [] : [...work.unread.packs, ...unread.packs],
+  };
   work.asked ||= ASKS.test(words);
   work.wanted ||= wants(words);
   work.metric ||= extent.assumed !== null || metricUnit(figures) !== null;
