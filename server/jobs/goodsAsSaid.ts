@@ -3,11 +3,12 @@ import type { Fact, Material } from '../../parser/types.ts';
 import { NUMBER, NUMBERS, numberOf } from './numbers.ts';
 
 const PACKS =
-  /^(?:can|piece|roll|tube|box|bag|bundle|sheet|stick|length|case|pack|pail|bucket|gallon|tub|pc|one|carton|spool|coil)$/;
+  /^(?:can|piece|roll|tube|box|bag|bundle|sheet|stick|length|case|pack|pail|bucket|gallon|tub|pc|one|carton|spool|coil|crate)$/;
 
 /** Goods whose count or name stands beside the words that were read for them. */
 export function goodsAsSaid(fact: Material, text: string, facts: readonly Fact[]): Material | null {
-  if (isSizeOf(fact, facts) || isHowSold(fact) || isPiece(fact, text)) return { ...fact, status: 'mentioned' };
+  if (isSizeOf(fact, facts) || isHowSold(fact) || isRate(fact, text) || isCoverage(fact, text) || isPiece(fact, text))
+    return { ...fact, status: 'mentioned' };
   if (facts.some((f) => f.kind === 'material' && f.quantity !== null && !namesItself(f) && isNamedBy(f, fact, text)))
     return { ...fact, status: 'mentioned' };
   if (
@@ -74,10 +75,24 @@ const isHowSold = (fact: Material): boolean =>
 const isPackInPlural = (fact: Material): boolean =>
   fact.quantity === 1 &&
   / (?:lb|kg|ft|m|oz|gal|L|cu ft)$/.test(fact.size ?? '') &&
-  /\b(?:bags|sacks|sticks|lengths|boxes|buckets|pails|tubes|rolls|coils|cans|tins|tubs)(?: [\d./]+ cu ft)?$/i.test(
+  /\b(?:bags|sacks|sticks|lengths|boxes|buckets|pails|tubes|rolls|coils|cans|tins|tubs)(?: [\d./]+ cu ft| of [a-z ]+)?$/i.test(
     fact.quote,
   ) &&
-  !namesItself(fact);
+  (!namesItself(fact) || (fact.status !== 'need' && / of /.test(fact.quote)));
+
+/** "Ten square foot a crate": what a pack covers. */
+const isCoverage = (fact: Material, text: string): boolean =>
+  /^(?:an?|per) /i.test(fact.quote) &&
+  fact.quantity === 1 &&
+  PACKS.test(fact.unit ?? '') &&
+  /(?:square|sq\.?|sq) ?(?:feet|foot|ft|met(?:er|re)s?|m|yards?)\s*$|\bsf\s*$/i.test(text.slice(0, fact.start));
+
+/** "Three bundles make a square", "40 bags to the thousand": how far goods go. */
+const isRate = (fact: Material, text: string): boolean =>
+  fact.unit !== null &&
+  /(?:^|[a-z] )(?:make|makes|to|per|for|cover|covers|do|does|go|goes) (?:an?|the|each|every|one) (?:square|sq|hundred|thousand|cube|cubic|metre|meter|bay|hole|room|wall)\b/i.test(
+    `${fact.quote}${text.slice(fact.end, fact.end + 30)}`.slice(fact.quote.search(/\s/) + 1, fact.quote.length + 30),
+  );
 
 /** "3 @ 1400": a bare count and a length behind it are pieces of a cut list, whatever was named before. */
 const isPiece = (fact: Material, text: string): boolean =>

@@ -25,7 +25,7 @@ export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed 
   const rows = rowLines(left);
   const goods = reckonGoods(left, rows.claimed);
   const reckoned = [...rows.lines, ...goods.lines, ...cuts.lines, ...batts.lines];
-  const small = perThingLines(said, reckoned);
+  const small = perThingLines(said, reckoned, rows.standing);
   // What was said for each thing stands before what an area would take.
   const lines = [
     ...reckoned.filter((l) => !small.lines.some((s) => s.item === l.item && s.area === l.area)),

@@ -3,7 +3,14 @@ import { describe, expect, it } from 'vitest';
 import { type BoxFill, boxFill } from '../../server/takeoff/checks/boxFill.ts';
 import { boxVolume } from '../../server/takeoff/checks/boxVolume.ts';
 import { breaker } from '../../server/takeoff/checks/breaker.ts';
-import { basinReceptacle, counterSpacing, unprotected } from '../../server/takeoff/checks/receptacle.ts';
+import {
+  basinReceptacle,
+  counterSpacing,
+  unprotected,
+  wallNeeds,
+  wallReceptacles,
+  wallSpacing,
+} from '../../server/takeoff/checks/receptacle.ts';
 
 const f = (n: number | string) => new Fraction(n);
 const cable = (count: number, gauge: number, conductors = 2) => ({ count, gauge, conductors, ground: true });
@@ -126,6 +133,24 @@ describe('conductor and breaker', () => {
 });
 
 describe('receptacles', () => {
+  it.each<[string, number, number]>([
+    // forums.mikeholt.com/threads/210-52-1-receptacle-spacing.32172: a wall of 11 ft 10 in needs one, of 25 ft three.
+    ['11 ft 10 in', 142, 1],
+    ['25 ft', 300, 3],
+    // pilars.ai/nec-210-52-receptacle-spacing: any wall of 2 ft or wider needs one.
+    ['2 ft', 24, 1],
+    ['under 2 ft', 23, 0],
+  ])('a wall of %s', (_, wall, wanted) => {
+    expect(wallNeeds(new Fraction(wall))).toBe(wanted);
+  });
+
+  it('along a wall: too few fail, enough depend on where they stand, and 12 ft lie between two at most', () => {
+    expect(wallReceptacles(new Fraction(300), 2).result).toBe('does not fit');
+    expect(wallReceptacles(new Fraction(300), 3).result).toBe('cannot say');
+    expect(wallSpacing(new Fraction(144)).result).toBe('fits');
+    expect(wallSpacing(new Fraction(145)).result).toBe('does not fit');
+  });
+
   // NEC 210.52(D), at advice.thisoldhouse.com and ecmweb.com (code Q&A 81): 3 ft from the outside edge of each basin.
   // 210.52(C)(1), at electrical-contractor.net and smartsolve.ai (kitchen wall question 11): no point over 24 in away.
   // 210.8(A), at thesitesheet.com: 6 ft; electricallicenserenewal.com (210.8(A)(9)): bathrooms at any distance.

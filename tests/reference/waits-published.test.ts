@@ -28,6 +28,14 @@ const PUBLISHED: Readonly<Record<string, readonly Row[]>> = {
     [48, 72, 'engineerfix.com, how long to wait after grouting shower'],
     [48, 72, 'didyouknowthisabout.com, how long can you shower after grouting'],
   ],
+  'concrete: seal': [
+    [336, 672, 'concretesealerstore.com, when to seal new concrete: 2 to 4 weeks, 28 days the standard'],
+    [672, 672, 'howlongdo.com/articles/how-long-before-you-seal-concrete: 28 days for most new slabs'],
+  ],
+  'wood flooring to get used to the room': [
+    [72, 168, 'mrhardwoodinc.com, why does new flooring need to acclimate: 3 to 7 days'],
+    [120, 168, 'coohom.com, how long should hardwood floors acclimate: solid, 5 to 7 days'],
+  ],
   'grout: walk on': [
     [24, 24, 'engineerfix.com, how long after grout can you walk on tile'],
     [24, 72, 'engineerfix.com, how long should grout dry before walking on it'],

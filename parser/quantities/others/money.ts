@@ -54,7 +54,7 @@ export const money: ClaimRule = (line, i) => {
   )
     return { until: percent, kind: 'money' };
   // "Cost is up nine percent since june".
-  if (percent && [1, 2, 3, 4].some((back) => PRICED.has(line.bare(i - back)))) return { until: percent, kind: 'money' };
+  if (percent && isPriced(line, i)) return { until: percent, kind: 'money' };
   // "He wants 40 an hour": a wage, or a pace; either way nobody counts it.
   if (
     /^(?:a|an|per)$/.test(next) &&
@@ -122,6 +122,15 @@ const OF_BILLS = wordSet(
 const PRICED = wordSet(
   'cost costs price prices lumber rate rates mortgage loan sales inflation gas diesel copper insurance premium wages rent tariff tariffs stock shares market budget',
 );
+
+/** Priced within the same sentence: "it's 16 foot stock. 12 percent for miters" tells no price. */
+function isPriced(line: Line, i: number): boolean {
+  for (const back of [1, 2, 3, 4]) {
+    if (/^[.;!?]$/.test(line.tokens[i - back]?.text ?? '')) return false;
+    if (PRICED.has(line.bare(i - back))) return true;
+  }
+  return false;
+}
 
 const BILLED = /^(?:materials|labor|labour|bid|quote|job|bill|invoice|cost|costs|price|total|paid|truck)$/;
 

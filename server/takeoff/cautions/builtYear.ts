@@ -18,6 +18,9 @@ const DECADE = new RegExp(
   `\\b${BUILT}\\b[^.]{0,30}?\\b(?:the )?(?:(?:early|mid|late)[ -])?(?:(${DECADES.join('|')})|'?([1-9])0s)\\b`,
 );
 
+/** "62 house", "it's a '48 bungalow". */
+const SHORT_YEAR = new RegExp(`(?:^|[.;,] |\\b(?:an?|the|is|it's|this) )'?([2-9]\\d) (?:\\w+ )?${HOUSE}\\b`);
+
 /** The year that a note says the house was built; of a decade the first year, the safe end. Null where none says. */
 export function builtIn(notes: readonly NoteFacts[]): number | null {
   for (const { text } of notes) {
@@ -37,6 +40,8 @@ const yearIn = remembered((text): number | null => {
     const past = (TENS.indexOf(tens!) + 1) * 10 + (ones ? ONES.indexOf(ones) + 1 : 0);
     return (century === 'eighteen' ? 1800 : 1900) + past;
   }
+  const short = SHORT_YEAR.exec(said);
+  if (short) return 1900 + Number(short[1]);
   const decade = DECADE.exec(said);
   return decade && 1900 + (decade[1] ? DECADES.indexOf(decade[1]) + 1 : Number(decade[2])) * 10;
 });

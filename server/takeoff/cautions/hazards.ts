@@ -71,7 +71,7 @@ export const HAZARDS: readonly Hazard[] = [
     text: `Cutting, grinding or drilling masonry, concrete, stone or tile makes silica dust: cut wet or with a shroud and HEPA vacuum, and wear a respirator. ${DEFER}`,
     source: 'OSHA 29 CFR 1926.1153, Table 1',
     when: new RegExp(
-      `\\b(?:(?:cut(?:s|ting)?|(?:to|gotta|and) saw|sawing|saw ?cut(?:s|ting)?|grind(?:ing)?|grinder|cor(?:e|ing)|(?:hammer )?drill(?:ing)?|jack ?hammer(?:ing)?|chip(?:ping)?|chisel(?:ing)?|demo)\\b[^.]{0,40}\\b(?:${MASONRY})|(?:${MASONRY})\\b[^.]{0,30}\\b(?:cut (?:back|out|down|to)|grinder|grind(?:ing)?|cutting(?! in\\b)|saw ?cuts?|jack ?hammer|cored|chipped out)|saw ?cuts?|tuck ?point(?:ing)?|wet saw)\\b`,
+      `\\b(?:(?:cut(?:s|ting)?|(?:to|gotta|and) saw|sawing|saw ?cut(?:s|ting)?|chas(?:e|es|ing)|grind(?:ing)?|grinder|cor(?:e|ing)|(?:hammer )?drill(?:ing)?|jack ?hammer(?:ing)?|chip(?:ping)?|chisel(?:ing)?|demo)\\b[^.]{0,40}\\b(?:${MASONRY})|(?:${MASONRY})\\b[^.]{0,30}\\b(?:cut (?:back|out|down|to)|grinder|grind(?:ing)?|cutting(?! in\\b)|saw ?cuts?|jack ?hammer|cored|chipped out)|saw ?cuts?|tuck ?point(?:ing)?|wet saw)\\b`,
     ),
   },
   {
@@ -113,7 +113,7 @@ export const HAZARDS: readonly Hazard[] = [
     hazard: 'hot water',
     text: `Over 120 F at the tap scalds: turn it down at the limit stop or mixing valve and measure again. ${DEFER}`,
     source: 'CPSC, tap water scalds (120 F); ASSE 1016, 1070',
-    when: /\b(?:water heater\b[^.]{0,24}\b(?:14[1-9]|1[5-9]\d)\b|(?:tub|tap|shower|sink|faucet|lav|hot water)\b[^.]{0,36}\b(?:12[1-9]|1[3-5]\d|(?:one|a) (?:hundred (?:and )?)?(?:twenty[- ](?:one|two|three|four|five|six|seven|eight|nine)|thirty|forty|fifty))\b|scald\w*|too hot[^.]{0,40}(?:tub|tap|shower|water)|(?:tub|tap|shower|water)[^.]{0,40}too hot)/,
+    when: /\b(?:water heater\b[^.]{0,24}\b(?:14[1-9]|1[5-9]\d)\b|(?:tub|tap|shower|sink|faucet|lav|hot water)\b[^.]{0,36}\b(?:12[1-9]|1[3-5]\d|(?:one|a) (?:hundred (?:and )?)?(?:twenty[- ](?:one|two|three|four|five|six|seven|eight|nine)|thirty|forty|fifty))\b|scald\w*|(?:tub|tap|shower|faucet)\b[^.]{0,24}\b(?:very|so|really|awful) hot|too hot[^.]{0,40}(?:tub|tap|shower|water)|(?:tub|tap|shower|water)[^.]{0,40}too hot)/,
   },
   {
     hazard: 'ladder',

@@ -46,7 +46,7 @@ export function boxVolume(words: string, figures: readonly (Fraction | null)[]):
   if (device) return device;
   const shape = /\b(?:round|octagon(?:al)?)\b/.test(words)
     ? 'round'
-    : /\bsquare\b|\bby \{/.test(words)
+    : /\bsquare\b|\bsq\b|\bby \{/.test(words)
       ? 'square'
       : null;
   if (!shape) return null;

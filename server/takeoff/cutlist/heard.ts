@@ -10,6 +10,8 @@ export interface Piece {
   count: number;
   more: boolean;
   called: string;
+  /** The figure of its length in the note. */
+  figure: Figure;
 }
 
 /** A length that the yard sells, inches, and what it is called: `8 ft`. */
@@ -35,9 +37,18 @@ const PIECE = [
     '(?:(?<!\\b(?:x|by) )<NC>|\\b(a|an|another|one)) (?!(?:x|by) )((?:more )?)(?:{N\\d+} ?x ?{[NL]\\d+} )?((?:[a-z-]+ ){0,3}?)(?:at|cut to|of) <LN>',
     'g',
   ),
+  // "Three pieces forty-seven", "two uprights 71 long": pieces named, and how long.
+  saying(
+    '(?<!\\b(?:x|by) )<NC>() ((?:more )?)(?:{N\\d+} ?x ?{[NL]\\d+} )?((?:(?!(?:x|by|for|per|in|of|a|the|at|sticks?|boards?|bays?|percent)\\b)[a-z-]+ ){1,3}?)(?:cut )?(?:at |of |to )?<LN>(?! ?(?:x|by|foot|ft|on center|percent))',
+    'g',
+  ),
+  saying('<C>()()() (?:cut )?<LN>(?! ?(?:x|by|foot|ft|on center|percent))', 'g'),
   saying('<NC>()()() off(?: at)? <LN>', 'g'),
   saying('<NC>()()() x <LN>', 'g'),
 ];
+/** Patterns that may stand side by side in one list. */
+const TOGETHER = 3;
+
 /** "1430 two times": the length first. */
 const TIMES = saying('<LN> (?:<NC>|(one|two|three|four|five|six|seven|eight)) times?\\b', 'g');
 const SPELT = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight'];
@@ -79,13 +90,16 @@ export const clausesOf = (words: string): string[] =>
 export const tellsStock = (clause: string) => HAVE.test(clause) && !NOT_HAVE.test(clause);
 
 export function piecesIn(note: Said, clauses: readonly string[]): Piece[] {
-  const found: (Omit<Piece, 'length'> & { figure: Figure })[] = [];
-  for (const pattern of PIECE) {
+  const found: Omit<Piece, 'length'>[] = [];
+  const taken = new Set<string>();
+  for (const [k, pattern] of PIECE.entries()) {
     // "6 x 41 in" is a count only where nothing was said "at" a length: else it is the size of the stock.
-    if (found.length > 0) break;
+    if (found.length > 0 && k >= TOGETHER) break;
     for (const clause of clauses.filter((c) => !tellsStock(c)))
       for (const [, n, one, more, called = '', id] of clause.matchAll(pattern)) {
         const figure = figureAt(note, id);
+        if (taken.has(id!) || (n && taken.has(n))) continue;
+        for (const used of [id, n]) if (used) taken.add(used);
         const count = one ? 1 : figureAt(note, n).value.valueOf();
         const stick = pattern === PIECE.at(-1) && figure.unit === null && figure.value.compare(12) <= 0;
         if (!stick && Number.isInteger(count) && count !== 0)
@@ -103,11 +117,30 @@ export function piecesIn(note: Said, clauses: readonly string[]): Piece[] {
   const metric =
     found.find((f) => f.figure.unit === 'mm' || f.figure.unit === 'cm')?.figure.unit ??
     (bare && note.figures.some((f) => f.sure && (f.unit === 'mm' || f.unit === 'm')) ? 'mm' : null);
-  return found.flatMap(({ figure, ...piece }) => {
+  return found.flatMap((piece) => {
+    const { figure } = piece;
     const length = metric && !figure.sure ? convert(figure.value, metric, 'in') : lengthIn(figure, 'in', 'in');
     return length ? [{ length, ...piece }] : [];
   });
 }
+
+/** Pieces told with their length that no rule could count: in words, `47`. A list that leaves them out would buy too little. */
+export function unreadPieces(note: Said, clauses: readonly string[], pieces: readonly Piece[]): string[] {
+  return clauses
+    .filter((c) => !tellsStock(c))
+    .flatMap((clause) => [...clause.matchAll(UNREAD)])
+    .flatMap(([, count, id]) => {
+      const [n, figure] = [figureAt(note, count), figureAt(note, id)];
+      const length = figure.unit === 'ft' ? null : lengthIn(figure, 'in', 'in');
+      const read = length === null || pieces.some((p) => p.figure === figure);
+      return read || n.value.d !== 1n || length.compare(4) < 0 ? [] : [`${n.quote} at ${figure.quote}`];
+    });
+}
+
+const UNREAD = saying(
+  '(?<!\\b(?:x|by) )<NC> (?:(?!(?:x|by|out|from|in|for|per|the|a|an|blade|saw|kerf|cut|s|footers?|is)\\b)[a-z-]+ ){0,4}?<LN>(?! ?(?:x|by|on center|percent|feet|foot|ft|blade|kerf|for the)\\b)',
+  'g',
+);
 
 export function stockIn(note: Said, clause: string): StockLength[] {
   const footers = [...clause.matchAll(saying('<L>', 'g'))]

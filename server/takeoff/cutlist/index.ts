@@ -15,6 +15,7 @@ import {
   type StockLength,
   stockIn,
   tellsStock,
+  unreadPieces,
 } from './heard.ts';
 
 /** What the notes have told so far of one cut list. All lengths in inches. */
@@ -26,6 +27,8 @@ interface List {
   onHand: Held[];
   kerf: Fraction | null;
   noteIds: string[];
+  /** Pieces that no rule could count. */
+  unread: string[];
   /** What its notes count or name only as pieces to cut: no goods of their own. */
   counted: Computed['counted'];
 }
@@ -83,6 +86,7 @@ const newList = (area: string | null): List => ({
   onHand: [],
   kerf: null,
   noteIds: [],
+  unread: [],
   counted: [],
 });
 
@@ -108,6 +112,7 @@ function take(list: List, note: Said, clauses: readonly string[], pieces: readon
     const before = more ? (list.pieces.get(key)?.count ?? 0) : 0;
     list.pieces.set(key, { length, count: count + before });
   }
+  if (pieces.length > 0) list.unread = unreadPieces(note, clauses, pieces);
   const held = clauses.filter(tellsStock);
   const stock = clauses.filter((c) => !tellsStock(c)).flatMap((c) => stockIn(note, c));
   if (stock.length) list.stock = stock;
@@ -124,6 +129,17 @@ function linesOf(list: List): { lines: ComputedLine[]; questions: { noteId: stri
     const each = length ?? full;
     return each ? Array<Fraction>(Math.min(count, 100)).fill(each) : [];
   });
+  const [unread] = list.unread;
+  if (unread)
+    return {
+      lines: [],
+      questions: [
+        {
+          noteId: list.noteIds.at(-1)!,
+          ask: `Cut list of ${item}: is "${unread}" a piece to cut? Nothing ordered until it is known.`,
+        },
+      ],
+    };
   const found = cutList({ pieces: [...list.pieces.values()], onHand, stock, kerf: list.kerf ?? USUAL_KERF });
   if (!found.ok)
     return { lines: [], questions: [{ noteId: list.noteIds.at(-1)!, ask: `Cut list of ${item}: ${found.why}` }] };

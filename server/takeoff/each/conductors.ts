@@ -6,23 +6,38 @@ import type { ComputedLine } from '../types.ts';
 
 const WIRE = /\b(?:thhn|thwn|xhhw|wires?|conductors?)\b/;
 /** "Three #8 thhn and a #10 green". */
-const PULLED = saying('(?:<NC>|\\b(an?|one)) (?:#|number |no )(?:<N>|(\\d{1,2}))(?: gauge)?\\b', 'g');
-const TAIL = saying(
-  '<L>(?: of)?(?: (?:tails?|slack|extra|make ?up|spare|wire))* (?:at|on|in) (both|each|either|the|one)(?: of the)? ends?\\b',
+const PULLED = saying(
+  '(?:<NC>|\\b(an?|one)) (?:#|number |no )(?:<N>|(\\d{1,2})|(fourteens|twelves|tens|eights|sixes))(?: gauge)?\\b',
+  'g',
 );
+const TAIL = saying(
+  '<L>(?: of)?(?: (?:tails?|slack|extra|make ?up|spare|wire))*(?: (?:hanging|sticking|left)(?: out)?)? ?(?:at|on|in|off)? ?(both|each|either|the|one)(?: of the)? ends?\\b',
+);
+
+const GAUGES: Readonly<Record<string, string>> = {
+  fourteens: '14',
+  twelves: '12',
+  tens: '10',
+  eights: '8',
+  sixes: '6',
+};
+
+/** Words of wires that go through a conduit: "three number tens go down it". */
+export const pullsWires = (words: string): boolean =>
+  /\bnumber (?:fourteens|twelves|tens|eights|sixes)\b/.test(words) || /\b(?:thhn|thwn|xhhw)\b/.test(words);
 
 /** Single wires pulled through a run of conduit that is reckoned: each as long as the run and its tails. Lengths in feet. */
 export function conductorLines(said: readonly Said[], reckoned: readonly ComputedLine[]): ComputedLine[] {
   return said.flatMap((note) => {
     const run = reckoned.find((l) => /\b(?:conduit|emt|raceway|pvc)\b/.test(l.item) && l.noteIds.includes(note.noteId));
-    if (run?.unit !== 'ft' || !WIRE.test(note.words)) return [];
+    if (run?.unit !== 'ft' || !(WIRE.test(note.words) || pullsWires(note.words))) return [];
     const tail = TAIL.exec(note.words);
     const length = tail ? feet(note, figureAt(note, tail[1]), null) : null;
     const tails = length ? length.mul(/both|each|either/.test(tail![2]!) ? 2 : 1) : new Fraction(0);
     const each = run.amount.add(tails);
-    return [...note.words.matchAll(PULLED)].map(([, id, one, gauge, digits]) => {
+    return [...note.words.matchAll(PULLED)].map(([, id, one, gauge, digits, spelt]) => {
       const count = one ? new Fraction(1) : figureAt(note, id).value;
-      const size = gauge ? figureAt(note, gauge).value.toString() : digits!;
+      const size = gauge ? figureAt(note, gauge).value.toString() : (digits ?? GAUGES[spelt!]!);
       return lineOf(note, size, count, each, `${show(run.amount)} + ${show(tails)} ft at the ends`);
     });
   });

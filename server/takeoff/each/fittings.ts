@@ -5,7 +5,7 @@ import type { ComputedLine, NoteFacts } from '../types.ts';
 
 const NAMES =
   'elbows?|ells?|tees?|couplings?|end caps?|caps|adapters?|reducers?|wyes?|unions?|bushings?|crimp rings?|clamps?|straps?|connectors?|p[- ]traps?|ball valves?|stop valves?|shut ?offs?|hangers?|sweeps?|drop ?ears?|drop outlets?|miters?|downspouts?';
-const COUNTED = saying(`<NC> ((?:[a-z]+ )?(?:${NAMES}))\\b(?! (?:of|at|per|a|each|every|for each)\\b)`, 'g');
+export const COUNTED_FITTINGS = saying(`<NC> ((?:[a-z]+ )?(?:${NAMES}))\\b(?! (?:of|at|per|a|each|every|for each)\\b)`, 'g');
 
 /** Fittings counted beside a run of pipe or wire that is reckoned: "six elbows too". What the note's facts have is left. */
 export function fittingLines(
@@ -17,7 +17,7 @@ export function fittingLines(
     const run = reckoned.find((l) => l.unit === 'ft' && l.noteIds.includes(note.noteId));
     if (!run) return [];
     const known = notes[k]!.facts.flatMap((f) => (f.kind === 'material' ? [wordsOf(f.item)] : []));
-    return [...note.words.matchAll(COUNTED)].flatMap(([, id, named]) => {
+    return [...note.words.matchAll(COUNTED_FITTINGS)].flatMap(([, id, named]) => {
       const count = figureAt(note, id).value;
       const item = named!.replace(/^(?:more|the|of|and|with) /, '').replace(/(?<!s)s$/, '');
       if (count.d !== 1n || known.some((words) => likeness(words, wordsOf(item)) >= 0.75)) return [];

@@ -14,11 +14,12 @@ interface Known {
 /**
  * Small goods told by what they go with: two screws at every crossing, a ring to a toilet. The thing was counted in
  * the note or in an earlier one of the same area, or is itself reckoned (sheets, boards, joists); crossings are boards
- * by joists. Where the number of things is not known it asks.
+ * by joists. `standing`: rows that are there already. Where the number of things is not known it asks.
  */
 export function perThingLines(
   notes: readonly Said[],
   reckoned: readonly ComputedLine[],
+  standing: readonly ComputedLine[],
 ): { lines: ComputedLine[]; counted: Computed['counted']; questions: { noteId: string; ask: string }[] } {
   const lines: ComputedLine[] = [];
   const counted: Computed['counted'] = [];
@@ -29,7 +30,7 @@ export function perThingLines(
       const known = knownOf(
         told,
         notes.slice(0, k + 1).filter((n) => n.area === said.area),
-        reckoned,
+        [...reckoned, ...standing],
         said.area,
       );
       if (known) lines.push(lineOf(said, told, known));

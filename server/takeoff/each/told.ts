@@ -33,7 +33,7 @@ const BESIDE = new RegExp(
 );
 /** "Closet bolts, two to a toilet", "screws run about fifty to a sheet". */
 const BEHIND = saying(
-  `\\b((?:[a-z]+ ){0,2}(?:${FASTENERS}))(?:,| run| runs| go| goes| are| at| figure| take| takes| about| around)* <NC> (?:${EACH}) (?:<K>|([a-z]+)\\b)`,
+  `\\b((?:[a-z]+ ){0,2}(?:${FASTENERS}))(?:,|:| run| runs| go| goes| are| at| figure| take| takes| about| around)* <NC> (?:(?:${EACH}) )?(?:<K>|(?<=(?:${EACH}) )([a-z]+)\\b)`,
   'g',
 );
 /** "And a wax ring for each": of the things last counted. */
@@ -73,7 +73,7 @@ export const perThingIn: (said: Said) => readonly PerThing[] = readOnce(toldIn);
 
 /** "Where every board crosses a joist": at every crossing. */
 const CROSSES =
-  /\b(?:where|wherever|each time|every time) (?:every|each|an?|the) (?:deck )?boards? (?:cross(?:es)?|meets?|hits?|goes over|lands? on) (?:an?|each|every|the) joists?\b/g;
+  /\b(?:where |wherever |each time |every time )?(?:at )?(?:every|each|an?|the) (?:deck )?boards? (?:cross(?:es)?|meets?|hits?|goes over|lands? on|and|at|on)? ?(?:an?|each|every|the) joists?\b/g;
 
 function toldIn(note: Said): PerThing[] {
   const said = { ...note, words: note.words.replace(CROSSES, 'at every crossing') };
@@ -143,7 +143,7 @@ const TWO_A_JOIST = 'two screws a board at each joist (prescriptive deck guide)'
 
 /** "Three toilets", "six sheets": how many of the thing a note counts. */
 export function countIn(said: Said, thing: string): Fraction | null {
-  const m = saying(`<NC> (?:[a-z]+ ){0,2}${plural(thing)}\\b`).exec(said.words);
+  const m = saying(`(?<!\\b(?:x|by) )<NC> (?:[a-z]+ ){0,2}${plural(thing)}\\b`).exec(said.words);
   const pack = said.figures.find((f) => f.kind === 'pack' && f.unit === thing && !f.per && f.value.compare(1) > 0);
   const count = m ? figureAt(said, m[1]).value : (pack?.value ?? null);
   return count && count.d === 1n ? count : null;
@@ -171,7 +171,7 @@ function nameOf(said: Said, goods: string): string | null {
 }
 
 const SCREWS = [
-  { board: /\b(?:cement board|backer)/, kind: 'backer board' },
+  { board: /\b(?:cement board|backer|cbu\b)/, kind: 'backer board' },
   { board: /\b(?:drywall|sheet ?rock|gypsum)/, kind: 'drywall' },
   { board: /\bdeck/, kind: 'deck' },
 ];

@@ -6,6 +6,7 @@ import type { ComputedLine, NoteFacts, PackFor } from '../types.ts';
 
 /** Goods that are counted, and how many come in one pack, as a note said it. */
 interface SaidPack {
+  item: string;
   words: ReadonlySet<string>;
   pack: { unit: string; holds: Fraction };
 }
@@ -34,7 +35,7 @@ const IN = saying(
 
 /** "Box is 150", "a box holds 25". */
 const HOLDS = saying(
-  `\\b(${WORDS})(?: of them)?(?:'s| is| are| has| have| holds?)(?: about)? (?:an? )?<NC>(?=$|[.,;]| (?:and|so|each|but|of them|pieces)\\b)`,
+  `\\b(${WORDS})(?: of them)?(?:'s| =| is| are| has| have| holds?)(?: about)? (?:an? )?<NC>(?=$|[.,;]| (?:and|so|each|but|of them|pieces)\\b)`,
   'g',
 );
 
@@ -105,7 +106,7 @@ function placesOf(words: string, item: string): number[] {
     .replace(/s$/, '')
     .replace(/[^a-z0-9]/gi, '.');
   const named = new RegExp(
-    `(?<!\\b(?:to|per|for|at|on|in) (?:(?:an?|the|each|every|one) )?|\\bfor the [a-z]+ |\\{[NC]\\d+\\} (?:[a-z]+ ){1,2}(?:an?|each|every|per) )\\b${head}(?:e?s)?\\b`,
+    `(?<!\\b(?:to|per|for|at|on|in) (?:(?:an?|the|each|every|one) )?|\\b(?:each|every) |\\bfor the [a-z]+ |\\{[NC]\\d+\\} (?:[a-z]+ ){1,2}(?:an?|each|every|per) )\\b${head}(?:e?s)?\\b`,
     'g',
   );
   return [...words.matchAll(named)].map((m) => m.index);
@@ -113,6 +114,8 @@ function placesOf(words: string, item: string): number[] {
 
 /** Lumber is bought by the stick: no box or tub is said of it. */
 const STICKS = /\b(?:joist|stud|rafter|truss|post|plate|board|rail)$/;
+
+const headOf = (item: string) => item.split(' ').at(-1)!.replace(/s$/, '');
 
 /** How counted goods come by what the notes say, the latest first; null where they do not say. */
 export function packsSaid(notes: readonly NoteFacts[], said: readonly Said[], lines: readonly ComputedLine[]): PackFor {
@@ -124,13 +127,14 @@ export function packsSaid(notes: readonly NoteFacts[], said: readonly Said[], li
     if (packs.length === 0) continue;
     for (const { at, ...pack } of packs) {
       const item = owner(said[k]!, at, [...counted]);
-      if (item) known.unshift({ words: wordsOf(item), pack });
+      if (item) known.unshift({ item, words: wordsOf(item), pack });
     }
   }
   return (item, _size, unit) => {
     if (unit !== 'each' || known.length === 0) return null;
     const words = wordsOf(item);
-    const found = known.find((k) => likeness(words, k.words) >= 0.75);
+    // A box of hanger nails holds no hangers.
+    const found = known.find((k) => likeness(words, k.words) >= 0.75 && headOf(k.item) === headOf(item));
     return found ? { ...found.pack, supplier: null } : null;
   };
 }

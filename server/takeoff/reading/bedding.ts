@@ -1,5 +1,6 @@
 import type Fraction from 'fraction.js';
 import { MOST_THICK, MOST_TILE } from '../calculators/grout.ts';
+import { metricUnit } from './lengths.ts';
 import { figureAt, lengthIn, type Said, saying } from './said.ts';
 
 /** Sizes that tell how much of a filling goods take: joint, notch and bead, inches; null where nothing was said. */
@@ -9,9 +10,18 @@ export interface Bedding {
   notch: [Fraction, Fraction] | null;
   buttered: boolean;
   bead: { width: Fraction; depth: Fraction } | { leg: Fraction } | null;
+  /** Height of a wallpaper's pattern. */
+  repeat: Fraction | null;
 }
 
-export const NO_BEDDING: Bedding = { joint: null, thickness: null, notch: null, buttered: false, bead: null };
+export const NO_BEDDING: Bedding = {
+  joint: null,
+  thickness: null,
+  notch: null,
+  buttered: false,
+  bead: null,
+  repeat: null,
+};
 
 /** What lies under the tile may be thicker. */
 const UNDER = '(?! (?:mud|mortar|bed|float|slab|foam|concrete|sub ?floor|plywood|ply|topping|screed))';
@@ -21,6 +31,9 @@ export const THICK = saying(
   `\\{[NL]\\d+\\} ?(?:x|by) ?\\{[NL]\\d+\\} ?(?:x|by) ?<LN>(?: [a-z]+){0,2}? tiles?\\b|<LN>(?: (?:in|inch|inches))* (?:thick\\b${UNDER}|deep joint)|\\bthick(?:ness)?(?: (?:is|of|at))* <LN>`,
 );
 
+/** "24 inch repeat", "the pattern repeats every 18 inches". */
+const REPEAT = saying('<L>(?: (?:pattern|drop))? repeats?\\b|\\brepeats?(?: (?:is|of|every|at))* <L>');
+
 /** What is grouted and thicker than tile. */
 export const THICKER = /^(?=.*\b(?:grout|joints?)\b).*\b(?:pavers?|bricks?|flag ?stones?|cobbles?|blocks?|stones?)\b/;
 
@@ -29,7 +42,10 @@ export function beddingIn(said: Said, used: Set<number>): Bedding {
   const { words } = said;
   const inches = (id: string | undefined, most: number): Fraction | null => {
     if (id === undefined || used.has(Number(id))) return null;
-    const length = lengthIn(figureAt(said, id), 'in', 'in');
+    const figure = figureAt(said, id);
+    // "10 wide by 10 deep" beside metres: millimetres.
+    const bare = metricUnit(said.figures) && figure.value.compare(3) >= 0 ? 'mm' : 'in';
+    const length = lengthIn(figure, 'in', bare);
     return length && length.compare(most) <= 0 ? length : null;
   };
   const claim = (...ids: (string | undefined)[]) => {
@@ -72,6 +88,9 @@ export function beddingIn(said: Said, used: Set<number>): Bedding {
     saying('(?:joints?|grout lines?|spacers?)(?: (?:is|are|of|at|wide))*,? (?:a |an )?<LN>(?! ?(?:x|by))').exec(words);
   out.joint = inches(joint?.[1], 1);
   if (out.joint) claim(joint?.[1]);
+  const pattern = REPEAT.exec(words)?.slice(1).find(Boolean);
+  out.repeat = inches(pattern, 60);
+  if (out.repeat) claim(pattern);
   const thick = THICK.exec(words)?.slice(1).find(Boolean);
   // What no tile is, is asked about; brick and stone are as thick as said.
   out.thickness = inches(thick, THICKER.test(words) ? MOST_THICK : MOST_TILE);

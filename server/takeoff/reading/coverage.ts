@@ -12,6 +12,15 @@ const areaUnit = (word: string): string => {
   return word === 'square' ? 'square' : 'ft';
 };
 
+const TELLS =
+  '(?:does|do|doing|cover(?:s|ed|ing)?|goes|gets?|good for|got|has|have|hold(?:s|ing)?|contains?|makes?|yields?|lasts?|runs?|takes?|handles?|spreads?|says|claims|reads|rated|gives?|carr(?:y|ies)|stretch(?:es)?|supposed to|comes? (?:out )?(?:to|with|at)|works out (?:to|at)|ought to|amounts? to)';
+
+/** What a pack holds or covers, told of it in its own clause with no other figure between. */
+const TOLD_OF_PACK = saying(
+  `(?:<KV>(?! (?:${PACKS})\\b)|\\b(${PACKS}))(?:'s|s)?(?:,? (?:is|are|weighs?|of|at)+(?: of)? \\{W\\d+\\},?(?: and| they| it| which)?)?(?: (?!(?:and|then|but|so|from|for)\\b)[a-z'-]+){0,7}? ${TELLS}(?: (?!(?:and|then|but|so|to)\\b)[a-z'-]+){0,4}? <ALVN>(?! ?(?:x|by|to|percent|coats?|sheets|foot (?:long|wide)) )`,
+  'g',
+);
+
 /** "Twenty square foot a box", "eight to the square foot", "a gallon does 350", "three bundles to the square". */
 export function coverageOf(said: Said, out: Terms): void {
   const { words } = said;
@@ -30,6 +39,21 @@ export function coverageOf(said: Said, out: Terms): void {
     const pack = figureAt(said, m[1]);
     if (free(m[1])) add(m.index, pack.value, pack.unit, areaUnit(m[2]!), m[1]);
   }
+  // "A square at that exposure is five bundles".
+  for (const m of words.matchAll(
+    saying(
+      '\\b(?:an?|one|each|every|per) (square|hundred square feet|square metre)(?: [a-z]+){0,4} (?:is|takes|needs|gets|uses|equals) (?:about )?<K>',
+      'g',
+    ),
+  ))
+    if (free(m[2]))
+      add(
+        m.index,
+        figureAt(said, m[2]).value.div(/hundred/.test(m[1]!) ? 100 : 1),
+        figureAt(said, m[2]).unit,
+        /hundred/.test(m[1]!) ? 'sq ft' : areaUnit(m[1]!),
+        m[2],
+      );
   // "A bag of bonding does about two and a half".
   for (const m of words.matchAll(
     saying(
@@ -55,7 +79,7 @@ export function coverageOf(said: Said, out: Terms): void {
   }
   for (const m of words.matchAll(
     saying(
-      `\\b(${PACKS})(?:'s|(?: (?:of it|of them))? (?:will |should )?(?:does|do|covers?|cover|is good for|good for|goes|makes?|yields?|holds?|has|gets you|spreads?|says|are|is))(?: about| around)? <ALVN>(?! ?(?:x|by) ?\\{)`,
+      `\\b(${PACKS})(?:'s|:| =|(?: (?:of it|of them))? (?:will |should )?(?:does|do|covers?|cover|is good for|good for|goes|makes?|yields?|holds?|has|gets you|spreads?|says|are|is))(?: about| around)? <ALVN>(?! ?(?:x|by) ?\\{| \\{[VK]\\d+\\})`,
       'g',
     ),
   )) {
@@ -64,12 +88,45 @@ export function coverageOf(said: Said, out: Terms): void {
       add(m.index, measure.value, unitOf(measure), packUnit(m[1]!), m[2]);
   }
   // "Rolls of 270 square foot".
+  for (const m of words.matchAll(
+    saying('\\b(rolls?|coils?|spools?) of (?:about )?<L>(?! ?(?:x|by|[a-z]+ (?:pex|pipe|tape|cable)))', 'g'),
+  ))
+    if (free(m[2])) add(m.index, figureAt(said, m[2]).value, unitOf(figureAt(said, m[2])), packUnit(m[1]!), m[2]);
   for (const m of words.matchAll(saying(`\\b(${PACKS}) of (?:about |around )?<A>`, 'g')))
     if (free(m[2]) && packUnit(m[1]!) !== 'each')
       add(m.index, figureAt(said, m[2]).value, unitOf(figureAt(said, m[2])), packUnit(m[1]!), m[2]);
+  // "Comes in bags, a cubic foot and a half apiece".
+  for (const m of words.matchAll(
+    saying(`\\b(${PACKS}),?(?: (?:of|at|are|they're|which are))* (?:about )?<VA> (?:apiece|each)\\b`, 'g'),
+  ))
+    if (free(m[2]) && packUnit(m[1]!) !== 'each')
+      add(m.index, figureAt(said, m[2]).value, unitOf(figureAt(said, m[2])), packUnit(m[1]!), m[2]);
+  // "Sells in boxes of 44", "six of them come in a box".
+  for (const m of words.matchAll(
+    saying(
+      `\\b(?:in|by the) (${PACKS}) of (?:about )?<NC>(?! ?(?:x|by)\\b)|<NC>(?: of (?:them|those|these)| pieces| tiles| planks| boards)* (?:come|comes|go|goes|fit|packed|sold) (?:in|to) (?:a|an|the|each|every|one) (${PACKS})\\b`,
+      'g',
+    ),
+  )) {
+    const [id, pack] = m[2] ? [m[2], m[1]!] : [m[3]!, m[4]!];
+    const figure = figureAt(said, id);
+    if (free(id) && figure.value.d === 1n && packUnit(pack) !== 'each')
+      add(m.index, figure.value, figure.unit === 'each' ? 'each' : unitOf(figure), packUnit(pack), id);
+  }
+  // "11 to a case", heard as eleven and one case.
+  for (const m of words.matchAll(
+    saying('<NC>(?: of (?:them|those|these)| pieces| tiles| sheets| planks| boards)* (?:to|in|per) <K>', 'g'),
+  )) {
+    const [figure, pack] = [figureAt(said, m[1]), figureAt(said, m[2])];
+    const one = pack.value.equals(1) && /^(?:an?|the|each|every|one|per)\b/i.test(pack.quote);
+    if (free(m[1]) && free(m[2]) && one && figure.value.d === 1n && pack.unit !== 'each')
+      add(m.index, figure.value, figure.unit === 'each' ? 'each' : unitOf(figure), pack.unit!, m[1], m[2]);
+  }
   // A figure with its own "a box", as the parser tied it.
   said.figures.forEach((figure, id) => {
-    if (!figure.per || out.used.has(id) || figure.kind === 'slope') return;
+    // "1.6 kilos a litre" is how dense it is.
+    const dense = figure.kind === 'weight' && /^(?:L|ml|cu ft|cu m|cu in)$/.test(figure.per ?? '');
+    if (!figure.per || out.used.has(id) || figure.kind === 'slope' || dense) return;
     add(words.indexOf(`${id}}`), figure.value, unitOf(figure), packUnit(figure.per), String(id));
   });
   // "400 ft per thousand sq ft", "one for every two square feet".
@@ -113,6 +170,13 @@ export function coverageOf(said: Said, out: Terms): void {
     if (!free(m[1]) || !free(m[2]) || !/^(?:an?|per|each) /i.test(pack.quote)) continue;
     const pieces = pack.kind === 'area' ? 'each' : null;
     add(m.index, measure.value, unitOf(measure) ?? pieces, packUnit(pack.unit!), m[1], m[2]);
+  }
+  // "Cartons of the plank have 18.7 feet in them", "a gallon of this stuff is supposed to do about 350".
+  for (const m of words.matchAll(TOLD_OF_PACK)) {
+    const [pack, measure] = [m[1] ? figureAt(said, m[1]) : null, figureAt(said, m[3])];
+    const unit = pack?.unit ?? packUnit(m[2]!);
+    if (!free(m[3]) || (m[1] && !free(m[1])) || measure.per || /^(?:each|stick|square)$/.test(unit)) continue;
+    add(m.index, measure.value.div(pack?.value ?? 1), unitOf(measure), unit, m[1], m[3]);
   }
   // "Covers 20 sq ft", the pack named elsewhere.
   const pack = new RegExp(`\\b(${PACKS})\\b`).exec(words);

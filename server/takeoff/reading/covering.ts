@@ -2,6 +2,7 @@ import Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
 import { cover } from '../calculators/cover.ts';
 import { show } from '../calculators/reckoned.ts';
+import { papered } from '../calculators/wallpaper.ts';
 import type { ComputedLine } from '../types.ts';
 import { type Chain, chain } from './chain.ts';
 import { extentOf } from './extents.ts';
@@ -48,6 +49,10 @@ function settle(work: Work, all: readonly Work[]): ComputedLine | string | null 
       ? `Is ${place} ${extent.doubt.replace(/ ft$/, ' ft long')}? Nothing ordered until it is known.`
       : `What size is ${place} for sure? The note was not certain.`;
   if (work.outsize) return `${work.goods.item}: ${work.outsize}: is that right?`;
+  const [unplaced] = work.unread.sizes;
+  if (unplaced) return `Cannot reckon the ${work.goods.item}: what is ${unplaced} of?`;
+  const drops = /wall ?paper/.test(work.goods.item) ? byDrops(work, extent) : null;
+  if (drops) return drops.ok ? lineOf(work, drops, onHandIn(work, drops)) : `${work.goods.item}: ${drops.why}`;
   const gross = extentOf(work, extent);
   if (typeof gross === 'string') return gross;
   const sold = soldBy(work, gross.unit);
@@ -58,6 +63,9 @@ function settle(work: Work, all: readonly Work[]): ComputedLine | string | null 
     return work.asked
       ? `How is the ${work.goods.item} sold, and what does one cover? It comes to ${show(gross.value)} ${gross.unit}.`
       : null;
+  const [pack] = work.unread.packs;
+  if (pack && (sold.assumptions.length > 0 || steps.pack === null))
+    return `Cannot reckon the ${work.goods.item}: is ${pack} what ${steps.pack ? `a ${steps.pack.unit}` : 'one'} holds or covers?`;
   const coats = work.coats ?? 1;
   let value = gross.value.mul(coats);
   const trail = [gross.working + (coats > 1 ? ` x ${coats} coats = ${show(value)} ${gross.unit}` : '')];
@@ -81,6 +89,20 @@ function settle(work: Work, all: readonly Work[]): ComputedLine | string | null 
   return answer.ok ? lineOf(work, answer, onHandIn(work, steps)) : `${work.goods.item}: ${answer.why}`;
 }
 
+/** Wallpaper whose roll was told by both sides, where the walls are told: by drops. */
+function byDrops(work: Work, extent: Extent) {
+  const { roll, waste } = work;
+  if (!roll || !extent.height) return null;
+  const around = extent.shapes.reduce(
+    (sum, { kind, sides: [a, b], count }) =>
+      a ? sum.add((b && kind === 'room' ? a.add(b).mul(2) : a).mul(count)) : sum,
+    new Fraction(0),
+  );
+  return around.compare(0) > 0
+    ? papered({ around, height: extent.height, roll, repeat: work.bedding.repeat?.div(12) ?? null, waste })
+    : null;
+}
+
 const SQUARE_YARDS: Chain = {
   through: [{ to: 'sq yd', factor: new Fraction(1, 9), said: '9 sq ft a sq yd', silent: false }],
   unit: 'sq yd',
@@ -88,9 +110,17 @@ const SQUARE_YARDS: Chain = {
   bought: true,
 };
 
+const SQUARES: Chain = {
+  through: [{ to: 'square', factor: new Fraction(1, 100), said: '100 sq ft a square', silent: false }],
+  unit: 'square',
+  pack: null,
+  bought: true,
+};
+
 /** Goods sold by what they are measured in, or reckoned with waste or with what is left over at the ends though nobody said how they are sold. */
 function ownMeasure(work: Work, unit: string, { makeUp }: Extent): Chain | null {
   if (work.byMeasure === 'sq yd' && unit === 'sq ft') return SQUARE_YARDS;
+  if (work.byMeasure === 'square' && unit === 'sq ft') return SQUARES;
   const run = unit === 'ft' && makeUp.length > 0;
   const meant = run || work.byMeasure === unit || (work.waste !== null && unit !== 'cu ft');
   return meant ? { through: [], unit, pack: null, bought: true } : null;
@@ -146,10 +176,15 @@ function lineOf(
 /** How the goods are sold: as said, then by the trade's habit where what was said does not reach a purchase. */
 function soldBy(work: Work, unit: string): Habit | string {
   const { goods } = work;
-  const ratios: Ratio[] = work.ratios.map((r) => ({ ...r, unit: r.unit ?? nullUnit(work, r, unit) }));
+  const ratios: Ratio[] = work.ratios.map((r) => ({
+    ...r,
+    unit: r.unit === 'ft' && unit === 'sq ft' && COVERED.test(r.per) ? 'sq ft' : (r.unit ?? nullUnit(work, r, unit)),
+  }));
   if (goods.sides && goods.by === 'area')
     ratios.push({ value: goods.sides[0].mul(goods.sides[1]).div(144), unit: 'sq ft', per: 'each', at: 0 });
   if (chain(unit, ratios)?.bought) return { ratios, assumptions: [], source: null };
+  if (work.byMeasure === 'cu yd' && goods.by === 'volume' && !work.packSize)
+    return { ratios: [...ratios, BY_THE_YARD], assumptions: [], source: null };
   const habit = habitOf({ item: goods.item, packSize: work.packSize, tile: work.tile, bedding: work.bedding });
   if (typeof habit === 'string') return habit;
   if (!habit) return { ratios, assumptions: [], source: null };
@@ -158,10 +193,20 @@ function soldBy(work: Work, unit: string): Habit | string {
   return { ...habit, ratios: [...ratios, ...missing] };
 }
 
+/** "Ready mix sells by the yard". */
+const BY_THE_YARD: Ratio = { value: new Fraction(27), unit: 'cu ft', per: 'cu yd', at: 0 };
+
+/** "Cartons have 18 feet in them", "a pail does 1000 feet": of what covers, square feet. */
+const COVERED = /^(?:box|case|carton|bag|bundle|pack|pail|bucket|can|tin|gal|quart|L|tub|kit)$/;
+
 /** A bare "11.5 to the box" is in what the goods are measured by; a bare whole number of sized tile or screws is pieces. */
 function nullUnit(work: Work, ratio: Ratio, unit: string): string {
   const packed = /^(?:box|case|carton|pack|bundle|pallet|bucket)$/.test(ratio.per);
   if (packed && ((work.goods.sides !== null && ratio.value.d === 1n) || /screw/.test(work.goods.item))) return 'each';
+  // "Sheets are a square foot, five to a box": of sheets.
+  const bySheet =
+    /tile|mosaic|hex|penny/.test(work.goods.item) && work.ratios.some((r) => r.per === 'sheet' && r.unit === 'sq ft');
+  if (packed && bySheet && ratio.value.d === 1n) return 'sheet';
   if (ratio.per === 'roll' && /tape/.test(work.goods.item)) return 'ft';
   // "Four and a half to the square foot, pallet's 480": of pieces.
   const pieces = work.ratios.some((r) => r.unit === 'each' && /^sq /.test(r.per));

@@ -10,7 +10,7 @@ interface Piece {
 }
 
 /** "Room is -5 ft": a minus, not a dash, stands before the figure. */
-const BELOW_NOTHING = /(?:\b(?:is|are|of|at|x|by)|[:=]) ?[-−]$/i;
+const BELOW_NOTHING = /(?:\b(?:is|are|of|at|x|by) |[:=] ?)[-−]$/i;
 
 /** Quantities, and `8-4` beside a size, which is feet and inches. */
 export function figuresIn(text: string, quantities: readonly Quantity[], others: readonly NotQuantity[]): Piece[] {

@@ -38,6 +38,9 @@ export function goodsIn(said: Said): Goods[] {
     for (const match of said.words.matchAll(new RegExp(named.source, 'g'))) {
       const [quote, at] = [match[0], match.index];
       if (isPlace(said.words, at, quote) || taken.some((t) => at < t.until && at + quote.length > t.from)) continue;
+      // "A coat of white", not "one piece of pex".
+      const coats = item === null ? saying('<C> of (?:[a-z]+ )?$').exec(said.words.slice(0, at)) : null;
+      if (coats && figureAt(said, coats[1]).unit !== 'coat') continue;
       taken.push({ from: at, until: at + quote.length });
       meet(shortNamed(quote, at, item, by), quote);
     }
@@ -66,6 +69,9 @@ export function goodsIn(said: Said): Goods[] {
       Object.assign(same, { item: goods.item, size: same.size ?? goods.size, sides: same.sides ?? goods.sides });
     else if (!same && found.length === 0) found.push(goods);
   }
+  // "Pipe out to the barn, three-quarter conduit": the conduit is the pipe.
+  const pipe = found.findIndex((g) => g.item === 'pipe');
+  if (pipe >= 0 && found.some((g) => /\b(?:conduit|emt|pvc|copper|pex)\b/.test(g.item))) found.splice(pipe, 1);
   const rated = rValueIn(said);
   for (const goods of found) if (/insulation|batt|foam/.test(goods.item)) goods.size ??= rated;
   return found.sort((a, b) => a.at - b.at);
@@ -117,11 +123,13 @@ function isPlace(words: string, at: number, quote: string): boolean {
   const after = words.slice(at + quote.length, at + quote.length + 14);
   if (/^backer rod$/.test(quote)) return false;
   if (
-    /\b(?:over|under|behind|off|from|above|below|onto|against|to) (?:the |that |this )?(?:old |existing |new |bare )?$/.test(
+    /\b(?:over|under|behind|off|from|above|below|onto|against|to|before|until|ahead of) (?:the |that |this )?(?:old |existing |new |bare )?$/.test(
       before,
     )
   )
     return true;
+  // "On the concrete walls": what it goes on.
+  if (/\b(?:on|at|along) (?:the |that )?$/.test(before) && /^ (?:walls?|slab|steps?)\b/.test(after)) return true;
   return /^(?: (?:saw|gun|store|shop|guy|trowel|cutter|knife|brush|roller|tray|tub|lid))\b/.test(after);
 }
 
@@ -158,7 +166,8 @@ const headLast = (names: string[]) => {
   return head < 0 ? names : [...names.slice(0, head), ...names.slice(head + 1), names[head]!];
 };
 
-const TILE = /tile|subway|porcelain|ceramic|mosaic|slate|paver|carpet tile|travertine|marble|plank|lvp|brick|block/;
+const TILE =
+  /tile|\bhex\b|penny|subway|porcelain|ceramic|mosaic|slate|paver|carpet tile|travertine|marble|plank|lvp|brick|block/;
 
 /** "3x6 subway", "24x48 porcelain", "half inch drywall", "1x6 cedar". */
 function sizeOf(said: Said, at: number, quote: string): Pick<Goods, 'size' | 'sides'> {
@@ -167,7 +176,7 @@ function sizeOf(said: Said, at: number, quote: string): Pick<Goods, 'size' | 'si
   const gap = '(?: (?!is|are|by|long|wide|high)[a-z]+){0,3}';
   const pair =
     saying(`<LN> ?(?:x|by) ?<LN>(?: ?x ?<LN>)?${gap} $`).exec(before) ??
-    (TILE.test(quote) ? saying('^(?: is| are|,)?(?: the)? <LN> ?(?:x|by) ?<LN>').exec(after) : null);
+    (TILE.test(quote) ? saying('^(?: is| are|,| comes? in)?(?: the)? <LN> ?(?:x|by) ?<LN>').exec(after) : null);
   if (pair) {
     const [a, b] = [figureAt(said, pair[1]), figureAt(said, pair[2])];
     // Bare sides of a hundred and more are millimetres: no tile is that many inches.
@@ -206,7 +215,7 @@ export const pairsIn = (said: Said): Pair[] =>
   }));
 
 const PLACE_BEFORE =
-  /\b(?:closet|nook|pantry|hall(?:way)?|alcove|landing|niche|bath(?:room)?|bedroom|kitchen|den|entry|office|vestibule|mud ?room|pads?|slabs?|platform|stoop|patio)(?:'s| is|,|:)? (?:about )?$/;
+  /\b(?:closet|nook|pantry|hall(?:way)?|alcove|landing|niche|bath(?:room)?|bedroom|kitchen|den|entry|office|vestibule|mud ?room|pads?|slabs?|platform|stoop|patio)(?:,? (?:that|which|it))?(?:'s| is|,|:)? (?:about )?(?:an? )?$/;
 
 const POURED = /\b(?:pads|slabs)\b[^.;]*(?:,|and)(?: an?| one| another| \{[NC]\d+\})?(?: at)? ?$/;
 
@@ -214,7 +223,12 @@ const POURED = /\b(?:pads|slabs)\b[^.;]*(?:,|and)(?: an?| one| another| \{[NC]\d
 function lumber(said: Said, match: RegExpMatchArray): boolean {
   const [a, b] = [figureAt(said, match[1]), figureAt(said, match[2])];
   const after = said.words.slice((match.index ?? 0) + match[0].length);
-  if (/^ ?(?:x|by|wide|long|high|room|area|floor|patch)\b/.test(after)) return false;
+  if (
+    /^ ?(?:x|by|wide|long|high|room|area|floor|patch|hatch|opening|window|door|vent|skylight|hole|closet|landing|pad)\b/.test(
+      after,
+    )
+  )
+    return false;
   // "Closet 2 by 6" is a place's size, "two pads 4 by 4 and one 6 by 6" are two.
   const before = said.words.slice(0, match.index);
   if (PLACE_BEFORE.test(before) || (POURED.test(before) && !/^ ?(?:s\b|posts?|forms?|lumber|stakes?)/.test(after)))

@@ -4,7 +4,8 @@ import type { Measure } from './goods.ts';
 export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Measure }[] = [
   { named: /(?<!(?:house|bubble|pipe|duct) ?)\bwrap\b(?=.*\brolls?\b)/, item: 'house wrap', by: 'area' },
   {
-    named: /\badhesive\b(?=.*\b(?:tiles?|porcelain|ceramic)\b)|(?<=\b(?:tiles?|porcelain|ceramic)\b.*)\badhesive\b/,
+    named:
+      /\badhesive\b(?=.*\b(?:tiles?|porcelain|ceramic|trowel)\b)|(?<=\b(?:tiles?|porcelain|ceramic)\b.*)\badhesive\b/,
     item: 'tile adhesive',
     by: 'area',
   },
@@ -13,28 +14,34 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
     item: 'concrete block',
     by: 'area',
   },
-  { named: /\bpainting\b(?=.*\{C\d+\})(?=.*\bgal)/, item: 'paint', by: 'area' },
+  { named: /\bpainting\b(?=.*\{C\d+\})(?=.*(?:\bgal|\{V\d+\}|\bcan\b|\btin\b))/, item: 'paint', by: 'area' },
+  {
+    named:
+      /\bpolyurethane\b(?! sealant)(?=.*\b(?:joints?|rod|sausages?|beads?)\b)|(?<=\b(?:joints?|rod|sausages?)\b.*)\bpolyurethane\b(?! sealant)/,
+    item: 'polyurethane sealant',
+    by: 'length',
+  },
   { named: /(?<=\bbacker rod\b.*)\brod\b/, item: 'backer rod', by: 'length' },
   { named: /\bpir\b(?: boards?)?/, item: 'PIR board', by: 'area' },
   { named: /\boak strip\b/, item: 'oak strip flooring', by: 'area' },
   { named: /\b(?:xps|eps)\b(?: foam)?(?: boards?)?/, item: 'foam board', by: 'area' },
-  { named: /\b(?:durock|wonder ?board|cement backer)\b(?! screws?)/, item: 'backer board', by: 'area' },
+  { named: /\b(?:durock|wonder ?board|cement backer|cbu)\b(?! screws?)/, item: 'backer board', by: 'area' },
   { named: /\b(?:cement board|backer(?: board)?) screws?\b/, item: 'backer board screw', by: 'area' },
   {
     named:
-      /(?<!^(?!.*\b(?:drywall|sheet ?rock)\b).*\bdeck\b.*)\b(?:drywall |board |sheet ?rock )?screws?\b(?!(?<!\b(?:drywall|sheet ?rock)\b.*).*\bdeck\b)(?=.*(?:square|sq|\{A|board|drywall|sheet|box|pound))|(?<=\b(?:drywall|sheet ?rock|rock)\b.*)\b(?<!\b(?:deck|wood|metal|concrete|trim|cabinet) )screws\b/,
+      /(?<!^(?!.*\b(?:drywall|sheet ?rock)\b).*\b(?:deck|backer|cement board|cbu)\b.*)\b(?:drywall |board |sheet ?rock )?screws?\b(?!(?<!\b(?:drywall|sheet ?rock)\b.*).*\b(?:deck|backer|cement board|cbu)\b)(?=.*(?:square|sq|\{A|board|drywall|sheet|box|pound))|(?<=\b(?:drywall|sheet ?rock|rock)\b.*)\b(?<!\b(?:deck|wood|metal|concrete|trim|cabinet) )screws\b/,
     item: 'drywall screw',
     by: 'area',
   },
   {
     named:
-      /\b(?:drywall|joint|paper|mesh|fiberglass|seam) tape\b|(?<![a-z] )\btape\b(?! measure)|(?<=\b(?:need|and|get|plus|order|the|of|some) )tape\b(?! measure)/,
+      /\b(?:drywall|joint|paper|mesh|fiberglass|seam) tape\b|(?<![a-z] )\btape\b(?! measure)|(?<=\b(?:need|and|get|plus|order|the|of|some) )(?<!\b(?:end of|on|off|with|from) the )tape\b(?! measure)/,
     item: 'drywall tape',
     by: 'area',
   },
   {
     named:
-      /\b(?:joint compound|(?:drywall |topping |all ?purpose )?mud|topping)\b(?! ?(?:room|bed|ring|sill|set))(?<!deck mud)/,
+      /\b(?:joint compound|(?<=\b(?:drywall|sheet ?rock|tape)\b.*)compound(?=:| \{K)|(?:drywall |topping |all ?purpose )?mud|topping)\b(?! ?(?:room|bed|ring|sill|set))(?<!deck mud)/,
     item: 'joint compound',
     by: 'area',
   },
@@ -64,7 +71,7 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
   },
   {
     named:
-      /\b(?:slabs?|pads?|footings?|pour|walk(?:way)?s?|sidewalks?|driveways?|aprons?|patios?|stoops?|ramps?|steps?)\b(?=.*(?:\{W\d+\} (?:bags?|sacks?)|\{[NW]\d+\} ?pounders|\byards?\b))/,
+      /\b(?<!\b(?:gravel|sand|stone|mulch|soil|screenings|compost)\b.*)(?:slabs?|pads?|footings?|pour|walk(?:way)?s?|sidewalks?|driveways?|aprons?|patios?|stoops?|ramps?|steps?)\b(?!.*\b(?:gravel|sand|stone|mulch|soil|screenings|compost)\b)(?=.*(?:\{W\d+\} (?:bags?|sacks?)|\{[NW]\d+\} ?pounders|\byards?\b))/,
     item: 'concrete mix',
     by: 'volume',
   },
@@ -85,10 +92,10 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
 
 /** Goods bought by the length of what they run along. */
 export const RUNS =
-  /\b(?:base ?boards?|(?<!paver |gravel |road |stone |tile |post |cabinet |vanity )base(?= (?:mold|trim|all|around|for|in)\b|[.,:])|skirting|trim|casing|crown|quarter round|shoe(?: mold(?:ing)?)?|chair rail|coving|architraves?|picture rail|dado rail|molding|moulding|gutters?|down ?spouts?|drip edge|flashing|corner bead|edge trim|edge profile|bull ?nose|pipe|pex|conduit|emt|pvc|copper|hose(?! (?:bibb?s?|reels?|spigots?)\b)|tubing|handrail|fascia|soffit vent|caulk|silicone|sealant|backer rod|weather ?strip|heat(?:ing)? (?:cable|tape)|fence|fencing|railing|j[- ]?channel|starter strip|ridge (?:cap|vent)|sill seal|rebar|plates?|furring|strapping|track|channel|romex)\b/;
+  /\b(?:base ?boards?|(?<!paver |gravel |road |stone |tile |post |cabinet |vanity )base(?= (?:mold|trim|all|around|for|in|goes|runs)\b|[.,:])|skirting|trim|casing|crown|quarter round|shoe(?: mold(?:ing)?)?|chair rail|coving|architraves?|picture rail|dado rail|molding|moulding|gutters?|down ?spouts?|drip edge|flashing|(?:lawn |garden |paver |steel |plastic )?edging|coping|cornice|scotia|threshold|trunking|corner bead|edge trim|edge profile|bull ?nose|pipe|pex|conduit|emt|pvc|copper|hose(?! (?:bibb?s?|reels?|spigots?)\b)|tubing|handrail|fascia|soffit vent|caulk|silicone|sealant|backer rod|weather ?strip|heat(?:ing)? (?:cable|tape)|fence|fencing|railing|j[- ]?channel|starter strip|ridge (?:cap|vent)|sill seal|rebar|plates?|furring|strapping|track|channel|romex)\b/;
 /** Goods bought by volume. */
 export const FILLS =
-  /\b(?:concrete|gravel|mulch|top ?soil|fill dirt|dirt|sand|crushed stone|stone dust|pea stone|pea gravel|road base|base rock|river rock|compost|self[- ]?level(?:er|ler|ing)|leveler|leveller|deck mud|dry pack|mud bed|mortar bed)\b/;
+  /\b(?:concrete|gravel|mulch|top ?soil|(?:potting |garden |planting )?soil|loam|crusher run|hard ?core|aggregate|ballast|screenings|decomposed granite|bark|wood chips|fill dirt|dirt|sand|crushed stone|stone dust|pea stone|pea gravel|road base|base rock|river rock|compost|self[- ]?level(?:er|ler|ing)|leveler|leveller|deck mud|dry pack|mud bed|mortar bed)\b/;
 /** Goods that cover, not all in the vocabulary. */
 export const COVERS =
   /\b(?:mosaic|subway|porcelain|ceramic|hex|penny|slate|travertine|marble|granite|quarry|floor|wall|field|ceiling|carpet|vinyl|cork|peel and stick)? ?(?:tiles?)\b|\b(?:subway|porcelain|vinyl plank|luxury vinyl|lvp|lvt|laminate|engineered(?: hardwood| oak| wood)?|hardwood|(?:oak|maple|ash|hickory|hardwood|plank) floor(?:ing)?|bamboo|plank flooring|flooring|sheet vinyl|linoleum|carpet(?:ing)?|underlay(?:ment)?|drywall|sheet ?rock|(?<!river |base |lava )rock\b(?! base)|plasterboard|moisture board|green ?board|gypsum board|blue ?board|backer(?: board)?|cement board|plywood|osb|sheathing|subfloor|shingles?|roofing felt|felt|ice and water(?: shield)?|underlayment|house ?wrap|siding|shiplap|bead ?board|wainscot(?:ing)?|panell?ing|wall ?paper|insulation|batts?|foam board|rigid foam|vapou?r barrier|landscape fabric|weed barrier|sod|turf|(?:stone |concrete )?pavers?|bricks?(?! pavers?)|blocks?|stone veneer|stucco|plaster|thin ?set|(?:tile|floor) adhesive|bonding(?: coat| plaster)?|grout|mortar|membrane|waterproofing|primer|paint|stain|sealer|varnish|polyurethane(?! (?:sealant|caulk|adhesive|foam|construction))|epoxy|deck(?:ing| boards?)|radiant mat|heat(?:ing)? mat|screen|lath|metal roofing|roof panels?|slates?|decking|acoustic tile|rubber flooring|texture)\b/;

@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js';
+import { convert } from '../../../parser/quantities/units.ts';
 import { bagYield, yieldAsked, yieldWords } from '../calculators/concrete.ts';
 import { COMPOUND_GALLONS, DRYWALL_SOURCE, SCREWS, TAPE_FEET } from '../calculators/drywall.ts';
 import { screwsOfSheet } from '../calculators/fasteners.ts';
@@ -45,8 +46,8 @@ const usual = (value: Fraction | number, unit: string, per: string, assumption: 
 });
 
 const packPounds = (told: Told): Fraction | null => {
-  const [, pounds] = /^([\d./]+) lb$/.exec(told.packSize ?? '') ?? [];
-  return pounds ? new Fraction(pounds) : null;
+  const [, amount, unit] = /^([\d./]+) (lb|kg)$/.exec(told.packSize ?? '') ?? [];
+  return amount ? convert(new Fraction(amount), unit!, 'lb') : null;
 };
 
 function concrete(told: Told): Habit | string {
@@ -96,9 +97,10 @@ function mortar(told: Told): Habit | string {
 }
 
 function sealant(told: Told): Habit | string {
-  const [, said] = /^([\d./]+) (?:fl )?oz$/.exec(told.packSize ?? '') ?? [];
+  const [, amount, unit] = /^([\d./]+) ((?:fl )?oz|ml|L)$/.exec(told.packSize ?? '') ?? [];
+  const said = amount && convert(new Fraction(amount), unit === 'oz' ? 'fl oz' : unit!, 'fl oz');
   const bead = told.bedding.bead ?? { leg: new Fraction(1, 4) };
-  const found = feetPerTube(bead, said ? new Fraction(said) : CARTRIDGE);
+  const found = feetPerTube(bead, said || CARTRIDGE);
   if (!found.ok) return found.why;
   return {
     ratios: [ratio(found.feet, 'ft', 'tube', `${found.working}: ${show(found.feet)} ft a tube`)],

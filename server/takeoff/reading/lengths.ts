@@ -12,10 +12,15 @@ export function metricUnit(figures: readonly Figure[]): 'm' | 'mm' | 'cm' | null
   if (said('m').length > 0) return 'm';
   if (said('ft').length > 0) return null;
   if (said('sq m').length > 0) return 'm';
+  // Bags of 20 kg, or so many to the cube.
+  const metricBags = figures.some((f) => f.unit === 'kg' || f.unit === 'cu m' || f.per === 'cu m');
+  if (metricBags && figures.filter((f) => f.unit === null && f.value.compare(100) >= 0).length > 1) return 'mm';
   const long = (unit: 'mm' | 'cm', most: number) => said(unit).some((f) => f.value.compare(most) >= 0);
   if (long('mm', 300) || figures.filter((f) => f.unit === null && f.value.compare(1000) >= 0).length > 1) return 'mm';
   return long('cm', 30) ? 'cm' : null;
 }
+
+const IN_FEET = /\b(?:foot|feet|ft)\b|\d ?['′’]/i;
 
 /** A length in feet; a bare one takes the note's own unit, or another bare-equal figure's. */
 export function feet(said: Said, figure: Figure, mate: Figure | null): Fraction | null {
@@ -25,8 +30,9 @@ export function feet(said: Said, figure: Figure, mate: Figure | null): Fraction 
   const twin = said.figures.find(
     (f) => f !== figure && f.sure && f.kind === 'length' && f.value.equals(figure.value) && f.value.compare(12) >= 0,
   );
-  const from =
-    twin?.unit ?? (mate?.sure && mate.kind === 'length' ? mate.unit : null) ?? metricUnit(said.figures) ?? 'ft';
+  // "Nine foot four by seven": the bare side is feet as well.
+  const told = mate?.sure && mate.kind === 'length' ? (IN_FEET.test(mate.quote) ? 'ft' : mate.unit) : null;
+  const from = twin?.unit ?? told ?? metricUnit(said.figures) ?? 'ft';
   // "2.7 m by 1850": nobody builds a hundred metres of floor, and tiles are told in millimetres.
   return convert(figure.value, from === 'm' && figure.value.compare(100) >= 0 ? 'mm' : from!, 'ft');
 }

@@ -1,13 +1,15 @@
 import type Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
+import { pullsWires } from '../each/conductors.ts';
 import { type Bedding, beddingIn } from './bedding.ts';
 import { type Goods, goodsIn, type Measure, type Pair, pairsIn } from './goods.ts';
 import { metricUnit } from './lengths.ts';
 import { type Terms, termsIn } from './ratios.ts';
 import { makeUpIn } from './runs.ts';
-import { figureAt, type Said, saying } from './said.ts';
+import { figureAt, type Said, saying, sentencesOf } from './said.ts';
 import { type Extent, extentIn } from './shapes.ts';
 import { type Stock, stockIn } from './stock.ts';
+import { type Taken, unreadPacks, unreadSizes } from './unread.ts';
 
 /** What one note tells of goods by extent, before it is known which of the goods under way it is about. */
 export interface NoteTold {
@@ -18,8 +20,16 @@ export interface NoteTold {
   tile: [Fraction, Fraction] | null;
   /** Sizes of places, as goods of each measure take them. */
   extentFor: (by: Measure) => Extent;
+  /** Figures that no reader took, in words: of sizes of places, and of packs. */
+  unread: (of: Goods) => Unread;
   told: boolean;
   stock: readonly Stock[];
+}
+
+/** In words, as said. */
+export interface Unread {
+  sizes: readonly string[];
+  packs: readonly string[];
 }
 
 /** What words alone tell, and what they tell beside goods under way, by their measure and the sizes that are theirs. */
@@ -68,13 +78,33 @@ function read(said: Said, goods: readonly Goods[], by: Measure, sizes: readonly 
   for (const { ids } of sizes) for (const id of ids) used.add(id);
   const tile = tileFloor(said, used) ?? tileInMillimetres(said, goods, used);
   const stock = stockIn(said, used);
-  const extents = new Map<Measure, Extent>();
-  const extentFor = (measure: Measure): Extent => {
-    const extent = extents.get(measure) ?? { ...extentIn(said, measure, new Set(used)), makeUp };
-    extents.set(measure, extent);
-    return extent;
+  const extents = new Map<Measure, { extent: Extent; read: ReadonlySet<number> }>();
+  const readFor = (measure: Measure) => {
+    const claimed = new Set(used);
+    const found = extents.get(measure) ?? {
+      extent: { ...extentIn(withoutWires(said, goods), measure, claimed), makeUp },
+      read: claimed,
+    };
+    extents.set(measure, found);
+    return found;
   };
-  return { goods, terms, bedding, tile, extentFor, told: tells(extentFor(by)), stock };
+  const extentFor = (measure: Measure) => readFor(measure).extent;
+  const taken = (measure: Measure): Taken => ({
+    sold: used,
+    all: [measure, ...goods.map((g) => g.by)].map((m) => readFor(m).read),
+  });
+  const unread = (of: Goods): Unread => ({
+    sizes: unreadSizes(withoutWires(said, goods), taken(of.by), extentFor(of.by).shapes.length),
+    packs: unreadPacks(said, taken(of.by), goods, of),
+  });
+  return { goods, terms, bedding, tile, extentFor, unread, told: tells(extentFor(by)), stock };
+}
+
+/** "Three number tens go down it, 64 foot apiece": lengths of the wires are none of the conduit's. */
+function withoutWires(said: Said, goods: readonly Goods[]): Said {
+  if (!goods.some((g) => /\b(?:conduit|emt)\b/.test(g.item))) return said;
+  const left = sentencesOf(said.words).filter((s) => !pullsWires(s) || /\bconduit\b|\bemt\b/.test(s));
+  return { ...said, words: left.join('. ') };
 }
 
 /** A size of a place was told, or that it is not known. */

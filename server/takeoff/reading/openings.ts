@@ -5,7 +5,11 @@ import { figureAt, figureIds, type Said, saying, sentencesOf } from './said.ts';
 import { type Extent, SIDE } from './shapes.ts';
 
 const OPENING =
-  'door|doors|doorway|doorways|window|windows|opening|openings|slider|sliders|patio door|garage door|archway|arch|skylight|skylights|vent|hole|island|cabinets?|hearth|tub|closet opening|cased opening';
+  'door|doors|doorway|doorways|window|windows|opening|openings|slider|sliders|hatch|hatchway|chimney|vanity|shower|fireplace|patio door|garage door|archway|arch|skylight|skylights|vent|hole|island|cabinets?|hearth|tub|closet opening|cased opening';
+
+/** "Door 0.9 comes off", "so take those off". */
+const COME_OFF =
+  /\bcomes? (?:off|out)\b|\b(?:take|knock|pull|deduct|subtract)\b (?:both |all )?(?:of )?(?:those|them|that|it|these|both)\b/;
 
 export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
   const { words } = said;
@@ -30,6 +34,11 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
     for (const id of [count, a, b]) if (id) used.add(Number(id));
   };
   const named = new RegExp(`\\b(?:${OPENING})\\b`);
+  // "Windows: three at 3x5".
+  for (const m of words.matchAll(
+    saying(`\\b(?:${OPENING})(?::|,| are| is)* <N> (?:at|of) <LN>${SIDE} ?(?:x|by) ?<LN>`, 'g'),
+  ))
+    take(m[1], m[2], m[3], m[0]);
   for (const m of words.matchAll(
     saying(
       `(?:<N> )?(?:(?!less|minus|take|for|out|by|the)[a-z]+ ){0,2}(?:${OPENING})(?: (?:is|are|at|of|each|that's|that are|being|'s|measuring|all|{N\\d+}|one)|,|:)* <LN>${SIDE} ?(?:x|by) ?<LN>`,
@@ -72,17 +81,28 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
   // "The hearth is 1.5 x 0.6 so knock that off": whatever it is, right behind its size.
   for (const m of words.matchAll(
     saying(
-      '<LN>(?: (?:foot|feet|ft))? ?(?:x|by) ?<LN>[^.;{]{0,16}\\b(?:take|knock|leave) (?:that|it|this) (?:off|out)\\b',
+      '<LN>(?: (?:foot|feet|ft))? ?(?:x|by) ?<LN>[^.;{]{0,28}\\b(?:(?:take|knock|leave|leaving) (?:that|it|this) (?:off|out|alone)|(?:we|i) (?:leave|skip)|not (?:getting|covered|included))\\b',
       'g',
     ),
   ))
     take(undefined, m[1], m[2], m[0]);
   // "Door 0.9 and french doors 1.8 come off": widths, for runs.
-  for (const sentence of sentencesOf(words).filter((s) => /\bcomes? (?:off|out)\b/.test(s)))
+  for (const sentence of sentencesOf(words).filter((s) => COME_OFF.test(s)))
     for (const m of sentence.matchAll(
-      saying(`(?:<N> )?(?:[a-z]+ )?(?:${OPENING})(?: (?:is|are|at|of|each))* <LN>(?! ?(?:x|by))`, 'g'),
+      saying(
+        `(?:<N> )?(?:[a-z]+ )?(?:${OPENING})(?:,? (?:is|are|at|of|each|one|in|there|that's|they're|about|both))* <LN>(?! ?(?:x|by))`,
+        'g',
+      ),
     ))
       take(m[1], m[2], undefined, m[0]);
+  // "Take the window, it dips into the tile 3 feet wide by 6 inches".
+  for (const m of words.matchAll(
+    saying(
+      `\\b(?:less|minus|take|deduct|subtract|knock off|skip)(?: out| off)? (?:the |an? |that )?(?:${OPENING})\\b[^.;{]{0,40}?<LN>${SIDE} ?(?:x|by) ?<LN>`,
+      'g',
+    ),
+  ))
+    take(undefined, m[1], m[2], m[0]);
   // "Less the driveway at ten by thirty": any piece of the place that was said to come off.
   for (const m of words.matchAll(
     saying(
@@ -120,6 +140,13 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
     else out.lessArea = out.lessArea.add(less);
     for (const id of [Number(m[1]), ...(each ? counts : [])]) used.add(id);
   }
+  for (const m of words.matchAll(
+    saying(
+      `(?:less|minus|take (?:off|out)|deduct|subtract|knock off|off) (?:<N> )?(?:for |the |a |an |one |that )*(?:[a-z]+ )?(?:${OPENING})(?: (?:at|of|is|are|each))* <LN>(?! ?(?:x|by))`,
+      'g',
+    ),
+  ))
+    take(m[1], m[2], undefined, m[0]);
   // "Less two three-foot doors", "minus a 32 inch doorway": width only, for runs.
   for (const m of words.matchAll(
     saying(
@@ -134,13 +161,6 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
       continue;
     take(m[1], m[2], undefined, m[0]);
   }
-  for (const m of words.matchAll(
-    saying(
-      `(?:less|minus|take (?:off|out)|deduct|subtract|knock off|off) (?:<N> )?(?:for |the |a |an |one |that )*(?:[a-z]+ )?(?:${OPENING})(?: (?:at|of|is|are|each))* <LN>`,
-      'g',
-    ),
-  ))
-    take(m[1], m[2], undefined, m[0]);
   for (const m of words.matchAll(
     saying('(?:less|minus|take (?:off|out)|deduct|subtract|knock off) (?:about )?<L>(?! ?(?:x|by))', 'g'),
   )) {

@@ -44,7 +44,7 @@ const OF = 24;
 const wasteFree = (said: Said, { mentions }: Goods): boolean =>
   mentions.some((at) =>
     /\b(?:no|zero|without|nothing) (?:waste|over|extra)\b/.test(
-      sentenceAt(said.words, at).replace(/\bno extra \w+/, ''),
+      sentenceAt(said.words, at).replace(/\bno extra (?!on\b)\w+/, ''),
     ),
   );
 
@@ -70,7 +70,7 @@ const MADE_OF: Readonly<Record<string, RegExp>> = { screw: /screw/ };
 
 /** Whose pack a size is: sheets by their sides, bags by their pounds, tubes by their ounces; else `other`. */
 function packOwner(size: string, goods: readonly Goods[], other: number): number {
-  const pack = size.includes('x') ? 'sheet' : / lb$/.test(size) ? 'bag' : / oz$/.test(size) ? 'tube' : null;
+  const pack = size.includes('x') ? 'sheet' : / (?:lb|kg)$/.test(size) ? 'bag' : / oz$/.test(size) ? 'tube' : null;
   const owner = pack ? goods.findIndex((g) => !SMALL.test(g.item) && PACK_OF[pack]!.test(g.item)) : -1;
   return owner < 0 ? other : owner;
 }

@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js';
+import { convert } from '../../../parser/quantities/units.ts';
 import { metricUnit } from './lengths.ts';
 import { PACKS, packUnit, STICK_FEET } from './packWords.ts';
 import type { Terms } from './ratios.ts';
@@ -8,7 +9,7 @@ import { type Figure, figureAt, type Said, saying } from './said.ts';
 const BOARDS = 'plasterboards?|gib|ply(?:wood)?|osb|villaboard|cement boards?|backer boards?|boards?|sheeting';
 
 /** A side of a sheet or roll in feet, as a bare one is. */
-const feet = (f: Figure) => (f.unit === 'in' && f.sure ? f.value.div(12) : f.value);
+const feet = (f: Figure) => (f.sure && f.kind === 'length' ? convert(f.value, f.unit!, 'ft')! : f.value);
 
 /** "Half inch 4x8": a sheet's thickness right before its sides. */
 function besideThickness(said: Said, at: number): boolean {
@@ -44,6 +45,12 @@ export function packsOf(said: Said, out: Terms): void {
         add(m, figure.value, bare ? 'cu ft' : figure.unit, packUnit(m[2]!), [yields[1]]);
     }
   }
+  // "The bag is of 80 pounds".
+  for (const m of words.matchAll(saying('\\b(?:bags?|sacks?|pails?)(?: (?:is|are|of|at|weighs?))+ <W>', 'g'))) {
+    if (out.used.has(Number(m[1]))) continue;
+    out.packSize = `${figureAt(said, m[1]).value.toString()} ${figureAt(said, m[1]).unit}`;
+    out.used.add(Number(m[1]));
+  }
   // "Eighty pounders".
   for (const m of words.matchAll(saying('<NW>[- ]?pounders\\b', 'g'))) {
     out.packSize = `${figureAt(said, m[1]).value.toString()} lb`;
@@ -62,7 +69,7 @@ export function packsOf(said: Said, out: Terms): void {
   }
   for (const m of words.matchAll(
     saying(
-      '(?:\\b(sheets?|panels?)(?: are| come| is)(?: in)? )?<LNK> ?(?:x|by) ?<LNK>(?: (sheets?|panels?|boards|s)\\b)?(?! ?x)',
+      '(?:\\b(sheets?|panels?)(?: are| come| is)?(?: in)? )?<LNK> ?(?:x|by) ?<LNK>(?: (sheets?|panels?|boards|s)\\b)?(?! ?x)',
       'g',
     ),
   )) {
@@ -97,7 +104,7 @@ export function packsOf(said: Said, out: Terms): void {
   }
   // "Boards are 2.4 x 1.2" where the place is told in metres.
   for (const m of words.matchAll(
-    saying(`\\b(?:sheets?|panels?|${BOARDS})(?: (?:are|is|come|comes|in|at))+ <NL> ?(?:x|by) ?<NL>`, 'g'),
+    saying(`\\b(?:sheets?|panels?|${BOARDS})(?: (?:are|is|come|comes|in|at))* <NL> ?(?:x|by) ?<NL>`, 'g'),
   )) {
     const [a, b] = [figureAt(said, m[1]), figureAt(said, m[2])];
     const metres = [a, b].every((f) => (f.unit === null || f.unit === 'm') && f.value.compare(4) < 0);
@@ -107,11 +114,17 @@ export function packsOf(said: Said, out: Terms): void {
   }
   // "9x100 rolls", "rolls are ten by a hundred", in feet.
   for (const m of words.matchAll(
-    saying('(\\brolls?(?: (?:are|is|come|comes|in|at))+ )?<LNK> ?(?:x|by) ?<LNK>(?: (?:foot|ft))?( rolls?\\b)?', 'g'),
+    saying(
+      '(\\brolls?(?: (?:are|is|come|comes|in|at))+ (?:\\{L\\d+\\},? )?)?<LNK>(?: wide)? ?(?:x|by) ?<LNK>(?: (?:foot|ft))?( rolls?\\b)?',
+      'g',
+    ),
   )) {
     const [a, b] = [figureAt(said, m[2]), figureAt(said, m[3])];
-    if ((m[1] || m[4] || b.unit === 'roll') && !out.used.has(Number(m[2])))
-      add(m, feet(a).mul(feet(b)), 'sq ft', 'roll', [m[2], m[3]]);
+    if ((m[1] || m[4] || b.unit === 'roll') && !out.used.has(Number(m[2]))) {
+      const [one, two] = [feet(a), feet(b)];
+      out.roll = one.compare(two) <= 0 ? { width: one, length: two } : { width: two, length: one };
+      add(m, one.mul(two), 'sq ft', 'roll', [m[2], m[3]]);
+    }
   }
   // "Eight footers".
   said.figures.forEach((figure, id) => {

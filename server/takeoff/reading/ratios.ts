@@ -25,8 +25,10 @@ export interface Terms {
   coats: { value: number; at: number }[];
   /** `60 lb`, `2.5 L`: the pack's own size, where it names the goods. */
   packSize: string | null;
+  /** Width and length of a roll, feet, where both were told. */
+  roll: { width: Fraction; length: Fraction } | null;
   /** Sold by its own measure: "by the foot", "by the square foot". */
-  byMeasure: 'ft' | 'sq ft' | 'sq yd' | 'cu yd' | null;
+  byMeasure: 'ft' | 'sq ft' | 'sq yd' | 'square' | 'cu yd' | null;
   /** Figures that are spoken for. */
   used: Set<number>;
 }
@@ -41,11 +43,13 @@ export function termsIn(said: Said, used = new Set<number>()): Terms {
     wasteOf: null,
     coats: [],
     packSize: null,
+    roll: null,
     byMeasure: measureIn(said.words),
     used,
   };
   packsOf(said, out);
   coverageOf(said, out);
+  out.ratios = asCorrected(out.ratios, said.words);
   out.waste = wasteIn(said, out.used);
   out.wasteOf = out.waste === null ? null : wasteOf(said.words);
   for (const match of said.words.matchAll(saying('<C>', 'g'))) {
@@ -66,9 +70,26 @@ export function termsIn(said: Said, used = new Set<number>()): Terms {
   return out;
 }
 
+const TAKEN_BACK = /\b(?:scratch that|no wait|wait no|i mean|make that|correction|sorry|actually|no,|rather)\b/;
+
+/** "5 square foot a crate... scratch that, 10 a crate": of two sayings of one pack the one put right stands. */
+const asCorrected = (ratios: readonly Ratio[], words: string): Ratio[] =>
+  ratios.filter(
+    (old) =>
+      !ratios.some(
+        (now) =>
+          now.per === old.per &&
+          now.unit === old.unit &&
+          now.at > old.at &&
+          !now.value.equals(old.value) &&
+          TAKEN_BACK.test(words.slice(old.at, now.at)),
+      ),
+  );
+
 /** "Sold by the foot", "they price it by the square foot". */
 function measureIn(words: string): Terms['byMeasure'] {
   if (/\bby the (?:sq(?:uare)?\.? ?(?:yd|yard))\b/.test(words)) return 'sq yd';
+  if (/\bby the square\b(?! (?:foot|feet|ft|yard|met(?:er|re)))/.test(words)) return 'square';
   const m = /\bby the (?:(sq(?:uare)?\.? ?(?:ft|foot|feet)|sqft)|(?:linear |lineal |running )?(?:foot|ft))\b/.exec(
     words,
   );

@@ -24,7 +24,11 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
   for (const m of said.words.matchAll(pair)) {
     if ([m[1], m[2]].some((id) => used.has(Number(id))) || OF_PIECES.test(said.words.slice(0, m.index))) continue;
     const joined = /(?: ?(?:x|by|times) )/.test(m[0]);
-    const sided = /\} (?:wide|long|tall|high|deep)/.test(m[0]) && m[3] !== '';
+    const first = m[0].slice(m[0].indexOf('}') + 1, m[0].lastIndexOf('{'));
+    const sided =
+      by !== 'length' &&
+      /^ (?:wide|long|tall|high|deep|across|(?:foot|feet|ft) (?:wide|long|tall|high|deep))/.test(first) &&
+      m[3] !== '';
     if (!joined && !sided) continue;
     const [a, b] = [figureAt(said, m[1]), figureAt(said, m[2])];
     const third = m[4] ? figureAt(said, m[4]) : null;
@@ -42,6 +46,18 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
     else if (third) out.height = feet(said, third, b);
     const told = countBefore(said, m.index, used) ?? countAfter(said, m.index + m[0].length, used) ?? 1;
     const count = told === listedFrom(said.words, m.index, used) ? 1 : told;
+    const [before, behind] = [said.words.slice(0, m.index), said.words.slice(m.index + m[0].length)];
+    if (GABLE.test(before.split(/[.;]/).at(-1)!) || PEAK.test(behind)) {
+      out.shapes.push({
+        kind: 'area',
+        sides: [],
+        amount: one.mul(two).div(2),
+        count,
+        label: labelBefore(said.words, m.index),
+        working: `${feetText(one)} x ${feetText(two)} / 2 (a triangle)`,
+      });
+      continue;
+    }
     // A third side is a room's height, and its own word stands behind it.
     const base = third ? m[0].slice(0, m[0].lastIndexOf('{')) : m[0];
     const upright = /\b(?:high|tall)\b/.test(base.slice(base.indexOf('}')));
@@ -74,6 +90,10 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
   });
 }
 
+/** A triangle's sides: "the gable is 31 wide and 6 high in the middle". */
+const GABLE = /\b(?:gables?(?: ends?)?|triangles?)\b[^{}]*$/;
+const PEAK = /^ ?(?:in the (?:middle|center|centre)|(?:at|to|up to) (?:the )?(?:peak|point|ridge))\b/;
+
 const LABELS =
   /\b(?:closet|nook|pantry|hall(?:way)?|alcove|landing|bay|bump ?out|niche|short|long|main|big|small|north|south|east|west|front|back|left|right|first|second|third|other|island|office|den|bedroom|entry|kitchen|stairs?)\b/g;
 
@@ -103,10 +123,13 @@ function listedFrom(words: string, at: number, used: ReadonlySet<number>): numbe
   return 1 + others.filter(([pair]) => !figureIds(pair).some((id) => used.has(id))).length;
 }
 
+const NO_PLACES =
+  /\b(?:coats|sheets|boxes|bags|rolls|tiles|boards|planks|doors|windows|inches|bundles|sticks|pieces)\b/;
+
 const SPELT = ['two', 'three', 'four', 'five', 'six', 'seven', 'eight'];
 
 /** How many of a shape: "two sides, each one's", "3 walls at", "both slopes are". */
-function countBefore(said: Said, at: number, used: Set<number>): number | null {
+export function countBefore(said: Said, at: number, used: Set<number>): number | null {
   const before = said.words
     .slice(Math.max(0, at - 70), at)
     .split(/[.;]/)
@@ -119,6 +142,19 @@ function countBefore(said: Said, at: number, used: Set<number>): number | null {
   if (m && !used.has(Number(m[1])) && figureAt(said, m[1]).value.d === 1n) {
     used.add(Number(m[1]));
     return figureAt(said, m[1]).value.valueOf();
+  }
+  // "Two eaves at 42 ft": whatever it is, so many of that size.
+  const things = saying('<NC> (?:[a-z]+ )?[a-z]{3,}s(?: (?:at|of|are|each|measuring|that are))+ (?:about )?$').exec(
+    before,
+  );
+  if (
+    things &&
+    !used.has(Number(things[1])) &&
+    figureAt(said, things[1]).value.d === 1n &&
+    !NO_PLACES.test(things[0])
+  ) {
+    used.add(Number(things[1]));
+    return figureAt(said, things[1]).value.valueOf();
   }
   const bare = saying('<N> (?:at|of them(?: are| at)?),? $').exec(before);
   if (bare && figureAt(said, bare[1]).value.d === 1n && figureAt(said, bare[1]).value.compare(30) < 0) {

@@ -6,7 +6,7 @@ export const restates = (words: string) =>
   /\b(?:not|actually|remeasured|measured (?:it )?again|wrong|misread|correction|instead|really|should be|make (?:that|it|the)|came out|cut down|changed)\b/.test(
     words,
   );
-const adds = (words: string) =>
+export const adds = (words: string) =>
   /\b(?:also|another|as well|too)\b|\bplus (?!\{P)|\badd (?!\{[PN]|on\b|for\b|extra)/.test(words);
 
 /** Sizes meet what stands: added where the words add, one place put right where they name it, else in its stead. */
@@ -38,7 +38,7 @@ const sameLabel = (a: string | null | undefined, b: string | null | undefined): 
   (a!.split(' ').every((w) => b!.split(' ').includes(w)) || b!.split(' ').every((w) => a!.split(' ').includes(w)));
 
 const SKIPS =
-  /\b(?:skip(?:ping)?|leave out|leaving out|forget(?: about)?|scratch|cancel|not (?:doing|painting|tiling)|no (?:more )?(?:paint|tile|floor(?:ing)?)) [^.;]*/;
+  /[^.;]*\b(?:(?:don't|do not) (?:count|do|figure|include)|stays? (?:carpet|as is|as it is|put|the way)|comes? off the list)\b[^.;]*|\b(?:skip(?:ping)?|leave out|leaving out|forget(?: about)?|scratch|cancel|not (?:doing|painting|tiling)|no (?:more )?(?:paint|tile|floor(?:ing)?)) [^.;]*/;
 
 /** "Skip the paint in the back bedroom": that place is left out, with its share of the openings; null where none is meant. */
 export function leftOut(extent: Extent, words: string): Extent | null {

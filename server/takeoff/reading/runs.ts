@@ -1,7 +1,7 @@
 import type Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
 import { feet, feetText } from './lengths.ts';
-import { figureAt, type Said, saying } from './said.ts';
+import { type Figure, figureAt, figureIds, type Said, saying } from './said.ts';
 import type { Extent, Shape } from './shapes.ts';
 
 /** Slack left at each end, box or fitting, or once at the panel. */
@@ -128,11 +128,27 @@ function timesOf({ at, count }: MakeUp, runs: number, panel: boolean): number {
 const NO_RUN =
   /^ ?(?:on center|o\.?c\b|apart|spacing|max|wide|thick|deep|joint|bead|gap|high|tall|rolls?|coils?|sticks?|sections?|spools?|lengths?\b|footers|diameter|pex|pipe\b|conduit|emt|copper|pvc|x |by \{)/;
 const COUNTED =
-  ' (?:runs?|sides?|walls?|legs?|lines?|pieces|windows?|doors?|tubs?|seams?|joints?|lengths?|stretch(?:es)?|drops?|circuits?|eaves?|rakes?|hips?|corners?|beams?|edges?)';
+  '(?: (?!(?:for|to|an?|per|in|every|on|with|and|from|by|x|of|is|are|at|coats?|percent|over|under)\\b)[a-z]+){0,2}';
+
+/** "12 foot four, three runs", "27 feet, two lines", "18 feet, also two". */
+const BEHIND = saying(
+  '^,? (?:also |only |just )?<N> (?:runs?|rows?|lines?|of (?:them|those|these))\\b|^,? (?:also|only|just|times|x) <N>(?=[.,;]|$)',
+);
+/** "Nine windows, 15 ft of joint at each": as often as the things that were counted. */
+const AT_EACH =
+  /^(?: of (?:the )?[a-z]+)?(?: [a-z]+)? (?:at|per|for|on|around|to|in) (?:each|every)(?: (?:one|of them|[a-z]+))?(?=[ .,;]|$)/;
+const THINGS = saying('<NC> (?:[a-z]+ )?[a-z]{3,}s\\b[^.{]*$');
+const thingsOf = (before: string, rest: string): string | undefined =>
+  AT_EACH.test(rest) ? THINGS.exec(before)?.[1] : undefined;
+
+const BARE_LIST = saying(
+  '\\b(?:perimeters?|runs|lengths|walls|legs|sides|stretches)(?: (?:are|of|is|at|measure|come to))*:? ((?:\\{N\\d+\\},? (?:and |then )?)+\\{N\\d+\\})(?! ?(?:x|by|feet|foot|ft|high|tall)\\b)',
+  'g',
+);
 
 /** "Hot's 31 ft and cold's 28": the name of a line before its length. */
 const LINE =
-  "(?:the )?(?:hot|cold|supply|return|vent|drain|other|second|third|last)(?: (?:one|line|run|side))?(?:'s| is| at| about)?";
+  "(?:the )?(?:hot|cold|supply|return|vent|drain|other|second|third|last|back|front|side|end|left|right|long|short|north|south|east|west)(?: (?:one|line|run|side|wall|end|leg))?(?:'s| is| at| about)?";
 
 /**
  * Lengths that are run along, each with how many: "two at 12 and one at 14", "84 feet of it", "12, 9, 14 and 8 foot",
@@ -152,17 +168,31 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
       working: `${count > 1 ? `${count} x ` : ''}${feetText(length)}`,
     });
   };
-  const bare = (id: number): Fraction | null => {
+  const bare = (id: number, beside?: Figure): Fraction | null => {
     const figure = said.figures[id]!;
-    return used.has(id) || figure.unit !== null ? null : convert(figure.value, unit, 'ft');
+    // "30 inches and 60 across": inches as well.
+    const from = beside?.unit === 'in' && !/\b(?:foot|feet|ft)\b|['′’]/i.test(beside.quote) ? 'in' : unit;
+    return used.has(id) || figure.unit !== null ? null : convert(figure.value, from, 'ft');
   };
   const home = saying("home ?runs?(?: (?:is|of|at|about)|'s|:)? (?:about )?<N>").exec(words);
   const first = home ? bare(Number(home[1])) : null;
   if (home && first) push(first, 1, Number(home[1]));
   const list = saying(
-    `(?:<N>(?:${COUNTED})?(?: (?:of them|at|of|each|are|is|about|x))* )?((?:\\{N\\d+\\},? (?:and |then )?)*)<L>((?:,? (?:and |then )?(?:${LINE} )?\\{N\\d+\\}(?! ?(?:x|by|to|per|of|at|percent|%|straight|long|[a-z]+s\\b)))*)`,
+    `(?:<N>(?:${COUNTED})?(?: (?:of them|at|of|each|are|is|about|x))* )?((?:\\{N\\d+\\},? (?:and |then )?)*)<L>((?:,? (?:and |then )?(?:${LINE} )?\\{N\\d+\\}(?! ?(?:x|by|to|per|of|at|percent|%|straight|long|(?!across)[a-z]+s\\b)))*)`,
     'g',
   );
+  // "Then six more cans eight feet apart": from one to the next.
+  for (const m of words.matchAll(saying('<NCK>(?: more| other)?(?: [a-z]+){0,2} <L> apart\\b', 'g'))) {
+    const length = feet(said, figureAt(said, m[2]), null);
+    if (!length || used.has(Number(m[1])) || used.has(Number(m[2])) || figureAt(said, m[1]).value.d !== 1n) continue;
+    push(length, figureAt(said, m[1]).value.valueOf(), Number(m[1]), Number(m[2]));
+  }
+  // "Perimeters 44, 51 and 38": bare lengths of one list.
+  for (const m of words.matchAll(BARE_LIST))
+    for (const id of figureIds(m[1]!)) {
+      const length = bare(id);
+      if (length) push(length, 1, id);
+    }
   // "Two at 32 in and one at 60": a bare length takes the unit of the one before.
   const before = said.figures.find((f) => f.sure && f.kind === 'length')?.unit ?? unit;
   for (const m of words.matchAll(saying('<N> (?:at|of) <N>(?! ?(?:x|by|percent|%|to|per))', 'g'))) {
@@ -201,19 +231,23 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
     const counts = head !== null && !used.has(head) && said.figures[head]!.value.d === 1n;
     const ids = [...`${m[2]} ${m[4]}`.matchAll(/\{N(\d+)\}/g)].map((x) => Number(x[1]));
     for (const other of ids) {
-      const also = bare(other);
+      const also = bare(other, figure);
       if (also) push(also, 1, other);
     }
     // "12 foot four, three runs": counted behind the length.
-    const behind = saying('^,? <N> (?:runs|rows|of (?:them|those))\\b').exec(rest)?.[1];
+    const behind = BEHIND.exec(rest)?.slice(1).find(Boolean) ?? thingsOf(words.slice(0, m.index), rest);
     const counter = counts ? head : behind !== undefined && !used.has(Number(behind)) ? Number(behind) : null;
-    const count = counter !== null ? said.figures[counter]!.value.valueOf() : twice(words, rest) ? 2 : 1;
+    const count =
+      counter !== null ? said.figures[counter]!.value.valueOf() : twice(words, rest, words.slice(0, m.index)) ? 2 : 1;
     push(length, count, id, ...(counter !== null ? [counter] : []));
   }
 }
 
 /** "Hot and cold both, 38 foot each", "both sides are 24 ft". */
-const twice = (words: string, rest: string) =>
+const twice = (words: string, rest: string, before: string) =>
+  /\bboth (?:sides|ends|edges|walls|eaves|rakes)(?: of (?:the |that )?[a-z]+(?: [a-z]+)?)?(?: (?:at|are|is|run))*,? $/.test(
+    before,
+  ) ||
   /^ (?:on |down |along )?(?:both|two|either) sides\b/.test(rest) ||
   (/^ (?:each|apiece|a side)\b/.test(rest) &&
     /\b(?:hot and cold|both|(?<!(?:six|eight|ten|twelve|fourteen) )two|pair|supply and return|either side)\b/.test(

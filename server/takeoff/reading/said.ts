@@ -89,6 +89,23 @@ const SHORT: Readonly<Record<string, string>> = {
   thru: 'through',
   "'em": 'them',
   em: 'them',
+  sez: 'says',
+  pkg: 'pack',
+  pkgs: 'packs',
+  pk: 'pack',
+  cvrs: 'covers',
+  btwn: 'between',
+  incl: 'including',
+  rm: 'room',
+  sht: 'sheet',
+  shts: 'sheets',
+  scrw: 'screw',
+  scrws: 'screws',
+  bx: 'box',
+  ctn: 'carton',
+  ctns: 'cartons',
+  flr: 'floor',
+  clg: 'ceiling',
 };
 
 type Reading = Pick<Said, 'words' | 'figures' | 'terms'>;
@@ -117,6 +134,11 @@ function read(text: string): Reading {
   words = words
     .replace(/\s+/g, ' ')
     .replace(/ with \/ ?/g, ' with ')
+    .replace(/\b(\d{1,2}) (st|nd|rd|th)\b/g, '$1$2')
+    .replace(/- ?by ?- ?(?=\{)/g, ' by ')
+    .replace(/(\{[LN]\d+\}) with (?=(?:x|by) \{)/g, '$1 wide ')
+    .replace(/(\{[LN]\d+\}) h\b/g, '$1 high')
+    .replace(/(\{[LN]\d+\}) even\b/g, '$1')
     .trim();
   return {
     words: puttingRight(words, figures),
@@ -179,14 +201,39 @@ function laidOut(note: NoteFacts, carried: string | null, namedIn: NamedIn): Sai
   return said;
 }
 
+const restated = new WeakMap<Said, Said>();
+
+/** "The box room's 3.6 by 3.8": where an earlier note of the place spoke in metres, bare sides are metres too. */
+function inMetres(said: Said): Said {
+  const known = restated.get(said);
+  if (known) return known;
+  const figures = [...said.figures];
+  const metre = (id: string): boolean => {
+    const figure = figures[Number(id)]!;
+    if (figure.unit !== null || figure.value.compare(30) > 0) return false;
+    figures[Number(id)] = { ...figure, unit: 'm', kind: 'length', sure: true };
+    return true;
+  };
+  const words = said.words.replace(/\{N(\d+)\} ?(x|by) ?\{N(\d+)\}/g, (all, a: string, by: string, b: string) =>
+    metre(a) && metre(b) ? `{L${a}} ${by} {L${b}}` : all,
+  );
+  const told = { ...said, words, figures };
+  restated.set(said, told);
+  return told;
+}
+
 /** All notes laid out, the area carried from note to note until another is named. */
 export function layOut(notes: readonly NoteFacts[], site: SiteFacts): Said[] {
   const namedIn = finders.get(site.areas) ?? areaFinder(site);
   finders.set(site.areas, namedIn);
   let area: string | null = site.areas.length === 1 ? site.areas[0]! : null;
+  const metric = new Set<string | null>();
   return notes.map((note) => {
     const said = laidOut(note, area, namedIn);
     area = said.area;
+    const lengths = said.figures.filter((f) => f.sure && f.kind === 'length');
+    if (lengths.some((f) => f.unit === 'm')) metric.add(area);
+    else if (lengths.length === 0 && metric.has(area)) return inMetres(said);
     return said;
   });
 }

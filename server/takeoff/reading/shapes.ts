@@ -8,6 +8,7 @@ import { rectanglesIn } from './rectangles.ts';
 import { roofEdgesIn } from './roofEdges.ts';
 import { type MakeUp, roundOpenings, runsIn } from './runs.ts';
 import { figureAt, type Said, saying } from './said.ts';
+import { twoSidesIn } from './twoSides.ts';
 
 /** A piece of floor, wall, run or hole as told, in feet. */
 export interface Shape {
@@ -76,8 +77,9 @@ export function extentIn(said: Said, by: Measure, used: Set<number>): Extent {
   if (by === 'length') roofEdgesIn(said, used, out);
   if (by === 'length' && out.shapes.length === 0) alongIn(said, used, out);
   if (out.shapes.length === 0) rectanglesIn(said, by, used, out);
-  heightIn(said, used, out);
+  heightIn(said, by, used, out);
   areasIn(said, used, out);
+  if (out.shapes.length === 0 && out.height === null && !out.doubt) twoSidesIn(said, by, used, out);
   if (out.depth === null && by === 'volume') thirdDepth(said, used, out);
   if (out.shapes.length === 0 && (by !== 'area' || out.height)) runsIn(said, used, out);
   if (out.shapes.length === 0 && by === 'area') perimeterIn(said, used, out);
@@ -97,7 +99,9 @@ function depthIn(said: Said, by: Measure, used: Set<number>, out: Extent): void 
   if (by !== 'volume') return;
   const m =
     saying('<LN>(?: inch| inches)? (?:thick|deep|of depth)').exec(said.words) ??
-    saying('(?:thick(?:ness)?|depth|deep)(?: of| at| is)? <LN>').exec(said.words);
+    saying('(?:thick(?:ness)?|depth|deep)(?: of| at| is)? <LN>').exec(said.words) ??
+    // "Six inches of concrete".
+    saying('(?:at )?<L> (?:of (?!them|it|run|wall|pipe|fence)[a-z]+|compacted|lifts?)').exec(said.words);
   if (!m || used.has(Number(m[1]))) return;
   out.depth = thickness(said, figureAt(said, m[1]));
   used.add(Number(m[1]));
@@ -124,24 +128,51 @@ function alongIn(said: Said, used: Set<number>, out: Extent): void {
 
 const TRIM_BEFORE = /\b(?:base ?boards?|base|trim|casing|skirting|crown|molding|moulding)(?:'s| is)?(?: about)? $/;
 
-/** "Eight foot ceilings", "2.4 high", "walls are nine foot". */
-function heightIn(said: Said, used: Set<number>, out: Extent): void {
-  const m =
-    saying('<LN>(?: ?(?:foot|feet|ft))? (?:high|tall|ceilings?|walls?|to the ceiling|lids?|up the wall)').exec(
-      said.words,
-    ) ??
-    saying(
-      "(?:ceilings?|walls?|height|lids?)(?: (?:is|are|at|of|height|being|they're|about|run|go|to|all))* <LN>(?! ?(?:x|by|long|wide|sheets))",
-    ).exec(said.words);
-  if (!m || used.has(Number(m[1]))) return;
+const WALL_NAMED =
+  'long|short|back|front|side|end|left|right|far|near|other|one|tub|shower|gable|main|north|south|east|west';
+/** What tells a height, the surest first. */
+const HEIGHTS = [
+  saying('<LN>(?: ?(?:foot|feet|ft))? (?:high|tall|ceilings?|walls?|to the ceiling|lids?|up the wall)', 'g'),
+  saying(
+    '\\b(?:up|goes|go|tile|tiled|board|all the way) (?:up )?to (?:about )?<LN>(?! ?(?:x|by)|(?: [a-z]+){0,2} a\\b)',
+    'g',
+  ),
+  // "Both 25 deep": of legs one after another.
+  saying(
+    '\\b(?:both|all|each)(?: of (?:them|it))?(?: are| is)? <LN>(?: (?:inches|inch|in|feet|foot|ft))? (?:deep|wide)',
+    'g',
+  ),
+  saying(
+    `(?:ceilings?|(?<!\\b(?:${WALL_NAMED}) )walls?|height|lids?)(?: (?:is|are|at|of|height|being|they're|about|run|go|to|all))* <LN>(?! ?(?:x|by|long|wide|sheets))`,
+    'g',
+  ),
+];
+
+/** What stands before the figure of a room's height: nobody says it of less than six feet. */
+const WALL_OR_LID = /^(?:walls?|ceilings?|lids?)\b/;
+
+/** "Eight foot ceilings", "2.4 high", "walls are nine foot", "tile goes up to seven". */
+function heightIn(said: Said, by: Measure, used: Set<number>, out: Extent): void {
   const mate = said.figures.find((f) => f.sure && f.kind === 'length') ?? null;
-  const told = figureAt(said, m[1]);
-  // "Base five and a quarter tall": trim is told in inches.
-  const trim = !told.sure && TRIM_BEFORE.test(said.words.slice(0, m.index));
-  const value = trim ? told.value.div(12) : feet(said, told, mate);
-  if (!value || value.compare(40) > 0) return;
-  out.height = value;
-  used.add(Number(m[1]));
+  // Along walls "the walls go 13 foot 6" is how long they are.
+  for (const pattern of by === 'length' ? HEIGHTS.slice(0, 1) : HEIGHTS)
+    for (const m of said.words.matchAll(pattern)) {
+      const told = figureAt(said, m[1]);
+      // "On three walls" counts them.
+      const counts = told.unit === null && / walls?$/.test(m[0]) && m[0].startsWith('{') && told.value.compare(6) <= 0;
+      if (used.has(Number(m[1])) || counts) continue;
+      // "Base five and a quarter tall": trim is told in inches.
+      const trim = !told.sure && TRIM_BEFORE.test(said.words.slice(0, m.index));
+      // "36 high" is no house.
+      const low = told.unit === null && / (?:high|tall)$/.test(m[0]) && told.value.compare(20) > 0;
+      if (!told.sure && WALL_OR_LID.test(m[0]) && told.value.compare(6) < 0) continue;
+      const across = !told.sure && /\b(?:deep|wide)$/.test(m[0]) && told.value.compare(12) > 0;
+      const value = trim || across || low ? told.value.div(12) : feet(said, told, mate);
+      if (!value || value.compare(40) > 0) continue;
+      out.height = value;
+      used.add(Number(m[1]));
+      return;
+    }
 }
 
 /** "62 feet around", "40 feet of wall": it becomes an area by the height. */
@@ -157,6 +188,9 @@ function perimeterIn(said: Said, used: Set<number>, out: Extent): void {
   out.shapes.push({ kind: 'run', sides: [length], amount: null, count: 1, working: feetText(length) });
 }
 
+const OF_A_PACK =
+  /\b(?:box|boxes|cartons?|cases?|bags?|sacks?|bundles?|rolls?|cans?|tins?|pails?|buckets?|gallons?|tubs?|tubes?|packs?|pallets?|kits?)\b(?:(?! (?:for|and then|on) )[^.;,{])*(?:\{W\d+\}[^.;{]*)?$/;
+
 /** "240 square feet of floor". */
 function areasIn(said: Said, used: Set<number>, out: Extent): void {
   for (const m of said.words.matchAll(saying('<AV>', 'g'))) {
@@ -165,6 +199,8 @@ function areasIn(said: Said, used: Set<number>, out: Extent): void {
     const unit = figure.kind === 'volume' ? 'cu ft' : 'sq ft';
     const before = said.words.slice(Math.max(0, m.index - 24), m.index);
     const after = said.words.slice(m.index + m[0].length, m.index + m[0].length + 24);
+    // "Carton = 23.64 sq ft", "the bag gives 0.6": of a pack, never of a place.
+    if (OF_A_PACK.test(said.words.slice(0, m.index))) continue;
     if (/\b(?:have|got|found|left)\b/.test(before) && /\bleft|on hand|already\b/.test(after)) continue;
     if (figure.kind === 'volume' && !/^cu/.test(figure.unit)) continue;
     const amount = convert(figure.value, figure.unit, unit);

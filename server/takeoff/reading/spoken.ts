@@ -176,7 +176,10 @@ const CENTERS: Readonly<Record<string, number>> = { twelves: 12, sixteens: 16, '
 
 /** "Joists on 16s", "studs on sixteens": on center. */
 const onCenters: Mend = (words, figures) =>
-  words.replace(
+  (/\b(?:studs?|joists?|rafters?)\b/.test(words)
+    ? words.replace(/, (sixteens|twelves|twenty[- ]fours)(?=[,.])/g, ', on $1')
+    : words
+  ).replace(
     /\b(on|at) (?:(12|16|24) ?s|(twelves|sixteens|twenty[- ]fours))\b/g,
     (_, on: string, digits: string | undefined, spelt: string | undefined) => {
       const value = new Fraction(digits ?? CENTERS[spelt!]!);
@@ -188,7 +191,7 @@ const onCenters: Mend = (words, figures) =>
 /** "By minus 8 ft", "negative two": a figure below nothing, which every reckoning refuses. */
 const negatives: Mend = (words, figures) =>
   words.replace(
-    /(?:(?<=\b(?:x|by|is|are|of|over|at) )minus|(?<=^[^{]*)\bminus(?= \{[LA])|\b(?:negative|minus(?= \{P| \{[NC]\d+\} (?:[a-z]+ )?at \{))) (?=\{[A-Z](\d+)\})/g,
+    /(?:(?<=\b(?:x|by|is|are|of|over|at) )minus|(?<=^[^{]*)\bminus(?= \{[LA])|\b(?:negative|minus(?= \{P| \{[NC]\d+\} (?:(?!doors?|windows?|openings?)[a-z]+ )?at \{))) (?=\{[A-Z](\d+)\})/g,
     (_, id: string) => {
       figures[Number(id)] = { ...figures[Number(id)]!, value: figures[Number(id)]!.value.neg() };
       return '';

@@ -139,8 +139,133 @@ const bareSide: Mend = (words, figures) =>
     return `${by} {N${figures.push({ ...figure, quote: digits }) - 1}}`;
   });
 
+const NUMBERS: Readonly<Record<string, number>> = {
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  eight: 8,
+  ten: 10,
+  twelve: 12,
+  fourteen: 14,
+  sixteen: 16,
+  twenty: 20,
+};
+const SPELT = Object.keys(NUMBERS).join('|');
+const RUN_ON = new RegExp(`^(${SPELT}) (${SPELT})[- ](?:foot|feet|ft)\\b`, 'i');
+
+/** "One by four ten-foot boards": the section, then the length. */
+const sectionThenLength: Mend = (words, figures) =>
+  words.replace(
+    /(?:\{([LN])(\d+)\}|\b(one|two)) ?(x|by) \{L(\d+)\}/g,
+    (all, _kind, a: string | undefined, spelt: string | undefined, by: string, b: string) => {
+      const figure = figures[Number(b)]!;
+      const [, deep, long] = RUN_ON.exec(figure.quote) ?? [];
+      if (!deep || figure.value.compare(100) < 0) return all;
+      const plain = { ...figure, unit: null, kind: null, sure: false };
+      if (a) figures[Number(a)] = { ...figures[Number(a)]!, unit: null, kind: null, sure: false };
+      const thick = a ?? String(figures.push({ ...plain, value: new Fraction(NUMBERS[spelt!] ?? 1) }) - 1);
+      figures[Number(b)] = { ...figure, value: new Fraction(NUMBERS[long!.toLowerCase()]!) };
+      return `{N${thick}} ${by} {N${figures.push({ ...plain, value: new Fraction(NUMBERS[deep.toLowerCase()]!) }) - 1}} {L${b}}`;
+    },
+  );
+
+/** "13 feet 2 for 11 feet 8": a room's two sides, as some say them. */
+const sidesFor: Mend = (words, figures) =>
+  words.replace(/\{L(\d+)\} for \{L(\d+)\}/g, (all, a: string, b: string) => {
+    const told = [a, b].map((id) => figures[Number(id)]!);
+    return told.every((f) => f.sure && /\b(?:feet|foot|ft|met(?:er|re)s?|m)\b/i.test(f.quote))
+      ? `{L${a}} by {L${b}}`
+      : all;
+  });
+
+/** "Wall height seven ten": feet and inches run together. */
+const heightRunOn: Mend = (words, figures) =>
+  words.replace(
+    /(\b(?:height|ceilings?|walls?|length|width)(?: is| are| at| of)* )\{N(\d+)\}/g,
+    (all, lead: string, id: string) => {
+      const figure = figures[Number(id)]!;
+      if (!/^[a-z]+ (?:ten|eleven)$/i.test(figure.quote) || figure.value.compare(200) < 0) return all;
+      const inches = figure.value.mod(100);
+      figures[Number(id)] = {
+        ...figure,
+        value: figure.value.sub(inches).div(100).mul(12).add(inches),
+        unit: 'in',
+        kind: 'length',
+        sure: true,
+      };
+      return `${lead}{L${id}}`;
+    },
+  );
+
+/** "Nine foot four one way and seven the other": the two sides of one place. */
+const oneWay: Mend = (words) =>
+  words.replace(
+    /(\{[LN]\d+\}) one (?:way|direction)(?:,| and| by| then)* (\{[LN]\d+\}) the other(?: way| direction)?/g,
+    '$1 by $2',
+  );
+
+/** "Half square notch": a trowel's notch is no roofing square. */
+const squareNotch: Mend = (words, figures) =>
+  words.replace(/\{A(\d+)\}(?= (?:[a-z]+ )?(?:notch|trowel))/g, (all, id: string) => {
+    const figure = figures[Number(id)]!;
+    if (figure.unit !== 'square') return all;
+    figures[Number(id)] = { ...figure, unit: 'in', kind: 'length', sure: true };
+    return `{L${id}} square`;
+  });
+
+/** "A cubic foot and a half": a volume. */
+const cubicFeet: Mend = (words, figures) =>
+  words.replace(/\bcubic \{L(\d+)\}/g, (all, id: string) => {
+    const figure = figures[Number(id)]!;
+    if (figure.unit !== 'ft' && figure.unit !== 'm') return all;
+    figures[Number(id)] = { ...figure, unit: `cu ${figure.unit}`, kind: 'volume', sure: true };
+    return `{V${id}}`;
+  });
+
+/** "5-6 by 18", "one at 4-6": feet and inches with a dash, beside a side or behind "at". */
+const dashedFeet: Mend = (words, figures) =>
+  words.replace(
+    /((?:\b(?:x|by|at|is|of) |'s )?)\{N(\d+)\}- ?\{N(\d+)\}((?: (?:x|by|long|wide|deep|high|tall)\b)?)/g,
+    (all, lead: string, a: string, b: string, behind: string) => {
+      const [feet, inches] = [figures[Number(a)]!, figures[Number(b)]!];
+      const told = [feet, inches].every((f) => f.value.d === 1n && /^\d+$/.test(f.quote));
+      if ((!lead && !behind) || !told || inches.value.compare(12) >= 0 || feet.value.compare(60) > 0) return all;
+      figures[Number(a)] = {
+        ...measured({ ...feet, sure: false }, 'in'),
+        value: feet.value.mul(12).add(inches.value),
+        quote: `${feet.quote}'${inches.quote}`,
+      };
+      return `${lead}{L${a}}${behind}`;
+    },
+  );
+
+/** "600 mil sausages": millilitres of what comes in tubes. */
+const milsOfTubes: Mend = (words, figures) =>
+  words.replace(/\{L(\d+)\}(?= (?:sausages?|tubes?|cartridges?)\b)/g, (all, id: string) => {
+    const figure = figures[Number(id)]!;
+    if (figure.unit !== 'mm' || !/mil/i.test(figure.quote)) return all;
+    figures[Number(id)] = { ...figure, unit: 'ml', kind: 'volume' };
+    return `{V${id}}`;
+  });
+
 /** What stands before everything else. */
-export const EARLY_MENDS: readonly Mend[] = [pronounOne, oneMore, roomNumber, bareSide, eachPair];
+export const EARLY_MENDS: readonly Mend[] = [
+  pronounOne,
+  oneMore,
+  roomNumber,
+  bareSide,
+  eachPair,
+  sectionThenLength,
+  sidesFor,
+  heightRunOn,
+  oneWay,
+  squareNotch,
+  cubicFeet,
+  dashedFeet,
+  milsOfTubes,
+];
 
 /** In the order in which they are put right. */
 export const SIZE_MENDS: readonly Mend[] = [

@@ -32,12 +32,16 @@ export const isDone = (words: string): boolean => DONE.test(words) && !NOT_YET.t
 const FOR_OTHERS =
   /\b(?:need|needs|get|order|grab|pick up|how (?:many|much))(?: (?:some|the|sanded|unsanded|white|gr[ae]y|bags?|boxes|tubes?|buckets?|of|more|enough))* (?:grout|thin ?set|mortar|adhesive|sealer|caulk|silicone)\b/;
 
+/** "Grout for the utility floor: 14 square metres, tile is 600 x 300". */
+const LISTED_FOR_OTHERS = /^(?:[a-z]+ ){0,3}(?:grout|thin ?set|mortar|adhesive|sealer)(?: for\b|:)/;
+
 /**
  * "Need grout, 42 sq ft of 3x6 subway", "how many bags of thinset": what goes with other goods is asked for, and those
  * only stand at `mentions` for their size.
  */
 export function onlyForOthers(words: string, mentions: readonly number[]): boolean {
   const m = FOR_OTHERS.exec(words);
+  if (!m && LISTED_FOR_OTHERS.test(words)) return !mentions.some((at) => wants(sentenceAt(words, at)));
   if (!m || /^,? (?:and|plus|tile)\b/.test(words.slice(m.index + m[0].length))) return false;
   const before = (at: number) =>
     words

@@ -10,10 +10,18 @@ const METER = /\b(?:reading|reads|read|moisture|humidity|meter|down to|under|bel
 export const wasteOf = (words: string): string | null =>
   saying('<P>(?: (?:over|extra|waste|more))? on (?:the )?([a-z]+)(?: only|(?=[.,;]|$))').exec(words)?.[2] ?? null;
 
+const ORDINALS = ['half', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth', 'tenth'];
+const TENTHS: Readonly<Record<string, number>> = { five: 5, six: 6, eight: 8, ten: 10, twelve: 12, twenty: 20 };
+const LOST = '(?:waste|cuts?|extra|lost|loss|breakage|overlaps?|laps|compaction|settling|spare|scrap|for)';
+/** "Add a fifth for compaction", "one in ten lost to cuts". */
+const PART_LOST = new RegExp(
+  `\\b(?:add|plus|allow|figure|lose|order|throw (?:on|in))(?: on)? (?:an?|one|another) (${ORDINALS.slice(2).join('|')}) (?:more |extra )?${LOST}\\b|\\bone in (${Object.keys(TENTHS).join('|')}) (?:[a-z]+ ){0,2}${LOST}\\b`,
+);
+
 /** Waste as said; zero for "no waste", null where nothing was said. */
 export function wasteIn(said: Said, used: Set<number>): Fraction | null {
   const { words } = said;
-  const kind = '(?:waste|extra|overage|spoilage|cuts|breakage|overlap|compaction|settling|spare)';
+  const kind = '(?:waste|extra|overage|spoilage|cuts|breakage|overlap|laps|compaction|settling|spare|scrap|shrinkage)';
   const patterns = [
     `<PN>,? (?:for |in |of )?(?:the )?(?:(?!no |zero |without )[a-z]+ )?${kind}`,
     '<P>',
@@ -30,6 +38,8 @@ export function wasteIn(said: Said, used: Set<number>): Fraction | null {
       used.add(Number(m[1]));
       return figure.value.div(100);
     }
+  const part = PART_LOST.exec(words);
+  if (part) return new Fraction(1, part[1] ? ORDINALS.indexOf(part[1]) + 2 : TENTHS[part[2]!]!);
   return /\b(?:no|zero|without|skip the|don't (?:add|figure)(?: any)?|not? (?:any )?) ?waste\b/.test(words)
     ? new Fraction(0)
     : null;

@@ -2,11 +2,11 @@ import type Fraction from 'fraction.js';
 import { type Bedding, NO_BEDDING } from './bedding.ts';
 import { type Goods, pairsIn, sameGoods } from './goods.ts';
 import { metricUnit } from './lengths.ts';
-import { goodsNamed, type NoteTold, noteTold, tells } from './noteTold.ts';
+import { goodsNamed, type NoteTold, noteTold, tells, type Unread } from './noteTold.ts';
 import { outsizeIn } from './outsize.ts';
 import { ownTerms } from './ownTerms.ts';
 import type { Ratio, Terms } from './ratios.ts';
-import { leftOut, meetExtent, restates } from './restated.ts';
+import { adds, leftOut, meetExtent, restates } from './restated.ts';
 import { type Said, saying } from './said.ts';
 import type { Extent } from './shapes.ts';
 import { type Stock, spentIn } from './stock.ts';
@@ -19,6 +19,8 @@ export interface Work {
   extent: Extent | null;
   ratios: Ratio[];
   packSize: string | null;
+  /** Width and length of a roll, feet. */
+  roll: Terms['roll'];
   /** Sold by its own measure. */
   byMeasure: Terms['byMeasure'];
   waste: Fraction | null;
@@ -29,6 +31,8 @@ export interface Work {
   stock: Stock[];
   /** A size that cannot be, as the latest note says it. */
   outsize: string | null;
+  /** Sizes and packs that the latest note of them tells and no reader took. */
+  unread: Unread;
   /** Words that ask for a number. */
   asked: boolean;
   /** Words that ask for the goods. */
@@ -49,8 +53,10 @@ export function worksOf(notes: readonly Said[]): Work[] {
 }
 
 function meet(works: Work[], said: Said): void {
-  const standing = works.findLast((w) => w.area === said.area) ?? (said.area === null ? works.at(-1) : undefined);
   const goods = goodsNamed(said);
+  // "Also do the furnace room, same height": of what was spoken of last.
+  const goesOn = said.area === null || (goods.length === 0 && adds(said.words));
+  const standing = works.findLast((w) => w.area === said.area) ?? (goesOn ? works.at(-1) : undefined);
   const spent = spentIn(said);
   const from =
     spent &&
@@ -107,7 +113,8 @@ function skipPlaces(works: readonly Work[], said: Said, goods: readonly Goods[])
   let met = false;
   for (const work of works) {
     const fewer =
-      work.extent && (goods.length === 0 || goods.some((g) => sameGoods(work.goods, g)))
+      work.extent &&
+      (goods.every((g) => !works.some((w) => sameGoods(w.goods, g))) || goods.some((g) => sameGoods(work.goods, g)))
         ? leftOut(work.extent, said.words)
         : null;
     if (!fewer) continue;
@@ -154,6 +161,7 @@ const newWork = (said: Said, goods: Goods, works: readonly Work[], others: reado
   extent: null,
   ratios: [],
   packSize: null,
+  roll: null,
   byMeasure: null,
   waste: null,
   coats: null,
@@ -165,6 +173,7 @@ const newWork = (said: Said, goods: Goods, works: readonly Work[], others: reado
     null,
   stock: [],
   outsize: null,
+  unread: { sizes: [], packs: [] },
   asked: false,
   wanted: false,
   metric: false,
@@ -185,6 +194,7 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
   work.ratios = [...terms.ratios, ...work.ratios.filter((r) => !replaced.has(r.per))];
   work.waste = terms.waste ?? work.waste;
   work.coats = terms.coats.at(-1)?.value ?? work.coats;
+  work.roll = terms.roll ?? work.roll;
   work.byMeasure = terms.byMeasure ?? work.byMeasure;
   work.packSize = terms.packSize ?? work.packSize;
   work.bedding = {
@@ -193,8 +203,14 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
     notch: note.bedding.notch ?? work.bedding.notch,
     buttered: note.bedding.buttered || work.bedding.buttered,
     bead: note.bedding.bead ?? work.bedding.bead,
+    repeat: note.bedding.repeat ?? work.bedding.repeat,
   };
   work.outsize = outsizeIn(said, work.goods.item);
+  const unread = note.unread(goods);
+  work.unread = {
+    sizes: tells(extent) ? unread.sizes : work.unread.sizes,
+    packs: terms.ratios.length > 0 ? [] : [...work.unread.packs, ...unread.packs],
+  };
   work.asked ||= ASKS.test(words);
   work.wanted ||= wants(words);
   work.metric ||= extent.assumed !== null || metricUnit(figures) !== null;
@@ -203,10 +219,11 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
     words
       .replace(saying('<LN>(?: ?foot)? (?:ceilings?|lids?)', 'g'), '')
       .replace(
-        /\b(?:not|no|skip|leave) (?:the )?(?:ceilings?|lids?)\b|\b(?:ceilings?|lids?) (?:is|are|at|height)\b/g,
+        /\bto the ceiling\b|\b(?:not|no|skip|leave) (?:the )?(?:ceilings?|lids?)\b|\b(?:ceilings?|lids?) (?:is|are|at|height)\b/g,
         '',
       ),
   );
+  if (/\bwalls only\b|\bonly the walls\b|\bjust (?:the )?walls\b/.test(words)) work.parts.ceiling = false;
   work.parts.around ||=
     /\b(?:all the way (?:a)?round|all (?:a)?round|around (?:the|it)|perimeter|round the (?:room|outside)|the whole room)\b/.test(
       words,

@@ -4,7 +4,7 @@ import { claim, free, NUMBER, numberOf, type RowTold } from './row.ts';
 
 /** A length that is neither spacing nor size of a piece, by what stands behind it. */
 const NOT_A_RUN =
-  /^ ?(?:on center|o\.?c\b|apart|cent(?:er|re)s?|spacing|gap|high|tall|deep|wide boards?|thick|square|long (?:studs?|posts?|boards?|joists?|rafters?|pickets?)|footers?|studs?\b|posts?\b|joists?\b|rafters?\b|pickets?\b|boards?\b|rails?\b|shelf boards?\b|sticks?\b|sections?\b|way\b|lengths?\b|gate|x |by \{)/;
+  /^ ?(?:\{N\d+\} ?(?:x|by)|on center|o\.?c\b|apart|cent(?:er|re)s?|spacing|gap|high|tall|deep|wide boards?|thick|square|long (?:studs?|posts?|boards?|joists?|rafters?|pickets?)|footers?|studs?\b|posts?\b|joists?\b|rafters?\b|pickets?\b|boards?\b|rails?\b|shelf boards?\b|sticks?\b|sections?\b|way\b|lengths?\b|gate|x |by \{)/;
 
 /** What the row runs along: lengths that nothing else has claimed. */
 export function runsIn(said: Said, told: RowTold): void {
@@ -29,6 +29,13 @@ export function runsIn(said: Said, told: RowTold): void {
     told.runs = [across];
     return;
   }
+  // "Two at twelve and two at eight": bare lengths of walls are feet.
+  for (const m of words.matchAll(saying('<N> at <N>(?! ?(?:x|by|on center))', 'g'))) {
+    const [n, length] = [figureAt(said, m[1]).value, lengthIn(figureAt(said, m[2]), 'in', 'ft')];
+    if (!free(told, m[1]) || !free(told, m[2]) || n.d !== 1n || n.compare(20) > 0 || !length) continue;
+    told.runs.push(...Array<Fraction>(n.valueOf()).fill(length));
+    claim(told, m[1], m[2]);
+  }
   for (const m of words.matchAll(
     saying(
       `(?:${NUMBER} (?:walls?|sides?|runs?|sections?|rows?|stretch(?:es)?|bays|rails?|flights?|shelves|of (?:them|those))(?: (?:at|of|each|are|is|both))* )?<LN>`,
@@ -39,6 +46,8 @@ export function runsIn(said: Said, told: RowTold): void {
     const figure = figureAt(said, id);
     const rest = words.slice(m.index + m[0].length);
     if (!free(told, id) || NOT_A_RUN.test(rest) || figure.per || isFenceHeight(said, figure, rest)) continue;
+    // "14 footers" are bought; joists do not stand along what reaches out from the house.
+    if (/foot ?ers?$/i.test(figure.quote) || (told.item === 'joist' && /^ (?:out|back)\b/.test(rest))) continue;
     const bare = figure.unit === null && /^(?:,|\.| and\b| then\b|$)/.test(rest);
     const at = m.index + m[0].lastIndexOf('{');
     // A ceiling's height is no run, and "on a 45" is an angle.

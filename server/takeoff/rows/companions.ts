@@ -1,4 +1,4 @@
-import { figureAt, type Said, saying } from '../reading/said.ts';
+import { figureAt, lengthIn, type Said, saying, sentencesOf } from '../reading/said.ts';
 import { sentenceAt } from '../reading/wanted.ts';
 import { claim, free, KINDS, NUMBER, numberOf, type RowTold } from './row.ts';
 
@@ -11,13 +11,7 @@ export const PANELS = [
 /** Hangers, rails, plates and spare pieces. */
 export function companionsIn(said: Said, told: RowTold, kinds: readonly string[]): void {
   const { words } = said;
-  if (/\bhangers?\b/.test(words) && told.item === 'joist')
-    told.hangers =
-      /\b(?:each|both|either) ends?\b|\bends? of (?:each|every)\b|\btwo (?:hangers )?(?:a|per|each) joist/.test(
-        words,
-      ) || saying('<N>(?: hangers)? (?:a|per|each|to a) joist').test(words)
-        ? 2
-        : 1;
+  if (/\bhangers?\b/.test(words) && told.item === 'joist') told.hangers = hangersIn(said);
   const rails = saying(
     '<N>(?: \\{L\\d+\\}| [a-z]+)? rails?(?: (?:a|per|each|every|to a|between|in each)\\b|,|\\.|$| and)',
   ).exec(words);
@@ -26,7 +20,14 @@ export function companionsIn(said: Said, told: RowTold, kinds: readonly string[]
     claim(told, rails[1]);
   }
   if (told.item === 'fence post' && PANELS.some((p) => saying(p).test(words))) told.panels = true;
-  if (/\bplates?\b/.test(words) && told.item === 'stud') told.plates = /\b(?:single|one) top\b/.test(words) ? 2 : 3;
+  if (/\bplates?\b/.test(words) && told.item === 'stud') platesIn(said, told);
+  const spots = saying(EXTRA_SPOTS, 'g');
+  for (const m of told.item === 'stud' ? words.matchAll(spots) : []) {
+    if (!free(told, m[1])) continue;
+    told.extra = (told.extra ?? 0) + figureAt(said, m[1]).value.valueOf();
+    claim(told, m[1]);
+  }
+  if (told.extra) return;
   for (const pattern of [
     `(?:plus|and|add|get|with|throw in|order|,) ?(?:on )?${NUMBER} (?:[a-z]+ )?(?:extra|spare|spares|more)\\b`,
     `${NUMBER} (?:extra|spare|more)\\b`,
@@ -42,6 +43,38 @@ export function companionsIn(said: Said, told: RowTold, kinds: readonly string[]
     break;
   }
 }
+
+/** "Hanger at both ends", "one hanger a joist": of the sentence that speaks of hangers, not of where joists stand. */
+function hangersIn(said: Said): number {
+  const words = sentencesOf(said.words)
+    .filter((s) => /\bhangers?\b/.test(s))
+    .join('. ')
+    .replace(/\bwith (?:\{N\d+\}|one) at (?:each|either|both) ends?\b/g, '');
+  const told = saying('<N>(?: hangers?)? (?:a|per|each|to a) joist').exec(words);
+  if (told) return figureAt(said, told[1]).value.equals(1) ? 1 : 2;
+  return /\b(?:each|both|either) ends?\b|\bends? of (?:each|every)\b|\btwo (?:hangers )?(?:a|per|each) joist/.test(
+    words,
+  )
+    ? 2
+    : 1;
+}
+
+/** "Plates is three times the wall out of 10 foot 2x4s". */
+const PLATE_STICKS = saying(
+  '\\bplates?\\b[^.{]*\\b(?:out of|in|from|come in|are) <L>(?= (?:\\{N|footers?|sticks?|lengths?|stock|boards?)|[.,;]|$)',
+);
+
+function platesIn(said: Said, told: RowTold): void {
+  told.plates = /\b(?:single|one) top\b/.test(said.words) ? 2 : 3;
+  const sticks = PLATE_STICKS.exec(said.words);
+  if (!sticks || !free(told, sticks[1])) return;
+  told.plateStick = lengthIn(figureAt(said, sticks[1]), 'in');
+  claim(told, sticks[1]);
+}
+
+/** "Add four for corners and three for the door". */
+const EXTRA_SPOTS =
+  '<NC>(?: more| extra)?(?: studs?)? (?:for|at) (?:the |each )?(?:corners?|doors?|windows?|openings?|intersections?|tees?|backing|ends?)\\b';
 
 /** "Pickets are 1x6, and get 5 over": of several kinds, the one that its sentence names. */
 function isOfOthers(words: string, at: number, item: string, kinds: readonly string[]): boolean {

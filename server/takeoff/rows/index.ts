@@ -21,10 +21,13 @@ interface Answer {
 
 /**
  * Pieces counted along a run: studs, joists and posts at a spacing, boards and pickets side by side, balusters under a
- * gap; with hangers, rails, plates and the concrete of post holes. `claimed` gives the figures read, note by note, so
+ * gap; with hangers, rails, plates and the concrete of post holes. `standing`: rows whose pieces are there already,
+ * counted for what goes with them. `claimed` gives the figures read, note by note, so
  * that no other take-off reads them again.
  */
-export function rowLines(notes: readonly Said[]): Answer & { claimed: Map<string, Set<number>> } {
+export function rowLines(
+  notes: readonly Said[],
+): Answer & { standing: ComputedLine[]; claimed: Map<string, Set<number>> } {
   const rows: Row[] = [];
   const claimed = new Map<string, Set<number>>();
   const questions: Answer['questions'] = [];
@@ -58,6 +61,7 @@ export function rowLines(notes: readonly Said[]): Answer & { claimed: Map<string
   }
   const answers = rows.map(settle);
   return {
+    standing: rows.filter((row) => row.there).flatMap((row) => settle({ ...row, there: null }).lines),
     lines: answers.flatMap((a) => a.lines),
     questions: [...questions, ...answers.flatMap((a) => a.questions)],
     claimed,
@@ -224,7 +228,7 @@ function companions(row: Row, count: number): ComputedLine[] {
     out.push(line(row, 'fence panel', pieceLength(row.spacing), sections, `${sections} sections, a panel each`));
   }
   if (row.plates) {
-    const stick = row.piece ?? new Fraction(96);
+    const stick = row.plateStick ?? row.piece ?? new Fraction(96);
     const feet = run.mul(row.plates);
     out.push(
       line(

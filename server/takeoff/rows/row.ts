@@ -22,7 +22,7 @@ export const KINDS: readonly Kind[] = [
   {
     item: 'stud',
     named:
-      /\b(?<!stair )studs?\b(?! (?:finder|wall|bay))|\{N\d+\} x \{N\d+\} ?s\b(?=.*\bwall\b)(?=.*(?:\bcenter\b| s at \{))|\{N\d+\} by \{N\d+\} at \{N\d+\}(?=.*\bwall\b)/,
+      /\b(?<!stair )studs?\b(?! (?:finder|wall|bay))|\bstud walls?\b(?=.*\b(?:precuts?|sixteens|centers|centres|on center)\b)|\{N\d+\} x \{N\d+\} ?s\b(?=.*\bwall\b)(?=.*(?:\bcenter\b| s at \{))|\{N\d+\} by \{N\d+\} at \{N\d+\}(?=.*\bwall\b)/,
     usual: { spacing: 16 },
   },
   { item: 'fence post', named: /\b(?:fence|line|corner|gate|rail)? ?posts?\b/ },
@@ -76,6 +76,8 @@ export interface RowTold {
   panels: boolean | null;
   /** Plates along each wall. */
   plates: number | null;
+  /** Length of the sticks that plates are cut from, inches, where it is their own. */
+  plateStick: Fraction | null;
   hole: { diameter: Fraction; depth: Fraction } | null;
   /** The post stands in the concrete and is taken out of it. */
   lessPost: boolean | null;
@@ -101,6 +103,13 @@ const THERE =
 /** "The joists are laying in the yard already", "there's twelve joists under it already". */
 export function isThere(words: string, item: string): boolean {
   const named = `(?:${KINDS.find((k) => k.item === item)!.named.source})`;
+  // "Joists go every 16 along the house, and that lumber's here already".
+  if (
+    new RegExp(
+      `${named}[^.;]*\\b(?:that|the|this|all the|all that) (?:lumber|wood|stuff|material)(?:'s| is) (?:all )?(?:already )?(?:here|there|on site|on hand)\\b`,
+    ).test(words)
+  )
+    return true;
   return new RegExp(
     `${named}(?: itself| themselves)? ${THERE}|\\bthere(?:'s| is| are)? (?:\\{[NC]\\d+\\} )?${named}(?: (?!not)[a-z]+){0,4} already\\b`,
   ).test(words);

@@ -18,7 +18,7 @@ export function rowsIn(said: Said, standing: readonly string[]): RowTold[] {
   const kinds = named.length === 0 ? standing.slice(-1) : named.length > 1 ? named.filter((k) => k !== 'pier') : named;
   const own = kinds.filter(
     (item) =>
-      !(item === 'fence post' && /\b(?:between|clear)\b[^.]{0,20}\bposts?\b/.test(words)) &&
+      !(item === 'fence post' && kinds.length > 1 && /\b(?:between|clear)\b[^.]{0,20}\bposts?\b/.test(words)) &&
       // Two words for the same pieces of one rail.
       !(item === 'picket' && kinds.includes('baluster')),
   );
@@ -49,6 +49,7 @@ function rowIn(said: Said, item: string, kinds: readonly string[]): RowTold {
     rails: null,
     panels: null,
     plates: null,
+    plateStick: null,
     hole: null,
     lessPost: null,
     eachHole:
@@ -149,7 +150,7 @@ function gapsIn(said: Said, told: RowTold): void {
   const { words } = said;
   const most =
     saying(
-      "\\b(?:gaps?|spac(?:e|ing|es)|openings?)(?: (?:can't|cannot|can not|not|no|has to|must|should|to))* (?:be )?(?:over|more than|bigger than|under|less than|max(?:imum)?|past)(?: of)? <LN>",
+      "\\b(?:gaps?|spac(?:e|ing|es)|openings?)(?: (?:can't|cannot|can not|can|may|shall|is|not|no|has to|must|should|to))* (?:be )?(?:over|more than|bigger than|under|less than|max(?:imum)?|past)(?: of)? <LN>",
     ).exec(words) ??
     saying(
       '\\b(?:no more than|not over|not more than|max(?:imum)?(?: of)?|under|less than|at most)(?: a)? <LN>(?: (?:clear|inch|in|max))* ?(?:gaps?|between|apart|clear|spac)',
@@ -158,7 +159,11 @@ function gapsIn(said: Said, told: RowTold): void {
   const plain =
     saying('<LN>(?: (?:inch|in|of a|clear))* (?:gaps?|space|spaced|between|reveal)\\b').exec(words) ??
     saying('\\bgaps?(?: (?:is|are|of|at|between|them))* (?:a )?<LN>').exec(words);
-  if (/\b(?:no|without a|zero) gaps?\b|\b(?:tight|butted|touching)\b/.test(words))
+  if (
+    /\b(?:no|without a|zero) gaps?\b(?! (?:may|can|shall|is|to|over|more|bigger|greater|wider))|\b(?:tight|butted|touching)\b/.test(
+      words,
+    )
+  )
     told.gap = { width: new Fraction(0), most: false };
   const gap = most ?? plain;
   if (gap && free(told, gap[1])) {
@@ -171,7 +176,9 @@ function gapsIn(said: Said, told: RowTold): void {
   for (const pattern of WIDTHS)
     for (const m of words.matchAll(pattern)) {
       const width = free(told, m[1]) && told.item !== 'stud' ? lengthIn(figureAt(said, m[1]), 'in', 'in') : null;
-      if (told.width || !width || width.compare(12) > 0) continue;
+      // "One board a row" counts it.
+      const counted = figureAt(said, m[1]).unit === null && width?.equals(1);
+      if (told.width || !width || counted || width.compare(12) > 0) continue;
       told.width = width;
       claim(told, m[1]);
     }

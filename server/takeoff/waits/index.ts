@@ -10,7 +10,7 @@ import type { Product, Step, Work } from './work.ts';
 import { WORKS } from './works.ts';
 
 const LABEL_TIME = saying(
-  '\\b(?:says?|label|bag|tub|can|bucket|box|wants?|needs?|gotta|has to)\\b[^.{]{0,24}{T(\\d+)}|\\b(?:leave|give|let) (?:it|that|them|the [a-z]+)(?: (?:dry|sit|set|cure|at least))* {T(\\d+)}|{T(\\d+)} before',
+  '\\b(?:says?|label|bag|tub|can|tin|tube|pail|packet|bottle|bucket|box|wants?|needs?|gotta|has to)\\b[^.{]{0,24}{T(\\d+)}|\\b(?:leave|give|let) (?:it|that|them|the [a-z]+)(?: (?:dry|sit|set|cure|at least))* {T(\\d+)}|{T(\\d+)} (?:sitting |in the room |in there )*before',
 );
 /** "Giving it one more full day", "let it sit another 24 hours": from now on, whatever the label said. */
 const LONGER = saying(
@@ -33,6 +33,8 @@ const LARGE = {
 /** A step that a note named, and the day planned for it. */
 interface Named {
   plannedOn: string | null;
+  /** "Waits till Monday": not before this day, whatever has set by then. */
+  notBefore: string | null;
   plannedAt: number | null;
   noteId: string;
 }
@@ -42,6 +44,8 @@ interface Laid {
   product: Product;
   /** Said on the label; null where nobody said. */
   label: number | null;
+  /** Degrees F under which the label asks for twice as long. */
+  doubledUnder: number | null;
   from: string;
   surface: string;
   area: string | null;
@@ -132,6 +136,7 @@ function layDown(said: Said, work: Work, product: Product, label: number | null)
     work,
     product: large(said) && product.name === 'thinset' ? { ...product, ...LARGE } : product,
     label,
+    doubledUnder: doubledIn(said),
     from: startOf(said),
     surface: SURFACE.exec(said.words)?.[0] ?? '',
     area: said.area,
@@ -140,6 +145,8 @@ function layDown(said: Said, work: Work, product: Product, label: number | null)
     noteId: said.noteId,
   };
 }
+
+const WAITS_TILL = /\b(?:waits?|holds?)(?: off)? (?:till|til|until)\b/;
 
 /** Steps, plans and temperatures that a note of the same area tells of while the work still sets. */
 function takeNote(laid: Laid, said: Said, degrees: number | null): void {
@@ -153,16 +160,22 @@ function takeNote(laid: Laid, said: Said, degrees: number | null): void {
       const [day, before] = [plannedDay(plan, said.saidAt), laid.steps.get(step)];
       const plannedOn = day ?? before?.plannedOn ?? null;
       const plannedAt = day ? planHour(plan, said.figures) : (before?.plannedAt ?? null);
-      laid.steps.set(step, { plannedOn, plannedAt, noteId: said.noteId });
+      const notBefore = day && WAITS_TILL.test(plan) ? day : (before?.notBefore ?? null);
+      laid.steps.set(step, { plannedOn, plannedAt, notBefore, noteId: said.noteId });
     }
   }
 }
 
+/** The label asks for twice the time under some degrees, and it is colder. */
+const laidCold = ({ doubledUnder, degrees }: Laid): boolean =>
+  doubledUnder !== null && degrees !== null && degrees < doubledUnder;
+
 /** The label's hours, else the range's, longer in the cold; with what is said of them. */
-function hoursOf({ product, label, work, degrees }: Laid, step: Step): { hours: number; said: string } {
+function hoursOf(laid: Laid, step: Step): { hours: number; said: string } {
+  const { product, label, work, degrees } = laid;
   return label === null
     ? inTheCold(step.hours ?? product.hours, work.cold, degrees)
-    : { hours: label, said: ' on the label' };
+    : { hours: label * (laidCold(laid) ? 2 : 1), said: ' on the label' };
 }
 
 function waitFor(laid: Laid, step: Step, named: Named): ComputedWait {
@@ -173,7 +186,7 @@ function waitFor(laid: Laid, step: Step, named: Named): ComputedWait {
   return {
     task: `${step.verb} the ${[area, laid.surface].filter(Boolean).join(' ')}`.trim(),
     area: laid.area,
-    readyOn: ready.slice(0, 10),
+    readyOn: [ready.slice(0, 10), named.notBefore ?? ''].sort().at(-1)!,
     waitingFor: `${product.name}, ${hours} h${said}${hours < 24 ? `, until ${ready.slice(11)}` : ''}`,
     source: label === null ? product.source : 'label time, as said',
     noteId: laid.noteId,
@@ -182,6 +195,16 @@ function waitFor(laid: Laid, step: Step, named: Named): ComputedWait {
     plannedAt: named.plannedAt,
     readyAt: ready.slice(11),
   };
+}
+
+/** "24 hours at 70 F, double that below 60": degrees F. */
+const DOUBLED = saying(
+  "\\b(?:double|twice)(?: (?:that|it|the time|as long))?,? (?:below|under|if (?:it's )?(?:below|under)) <DNX>",
+);
+
+function doubledIn(said: Said): number | null {
+  const match = DOUBLED.exec(said.words);
+  return match ? said.figures[Number(match[1])]!.value.valueOf() : null;
 }
 
 function longerHours(said: Said): number | null {

@@ -23,8 +23,8 @@ export interface Work {
   done: RegExp;
   products: readonly Product[];
   steps: readonly Step[];
-  /** How cold slows it: cement doubles for each 14.4 F under 70, compound goes by its table, paint has a floor. */
-  cold?: 'cement' | 'compound' | 'paint';
+  /** How cold slows it: cement doubles for each 14.4 F under 70, compound and solvent go by their tables, paint has a floor. */
+  cold?: 'cement' | 'compound' | 'paint' | 'solvent';
 }
 
 const WEEKDAY = '(?:on |this |next )?(?:mon|tues|wednes|thurs|fri|satur|sun)day';
@@ -32,5 +32,5 @@ const WEEKDAY = '(?:on |this |next )?(?:mon|tues|wednes|thurs|fri|satur|sun)day'
 /** Words that name a step as what comes next, or plan it. */
 export const next = (what: string, after = ''): RegExp =>
   new RegExp(
-    `\\b(?:${what})\\b(?: it| this| that| the \\w+| over it)?(?:'s| is| are)? (?:is |are )?next\\b|\\b(?:then|before|ready to|can|gonna|going to|want to|wants to|wanna|start|plan(?:ning)? to|so|i'll|we'll|will) (?:we |i )?(?:${what})\\b|\\b(?:${what})(?: on)?(?: it| this| that| the \\w+)? (?:tonight|tomorrow|today|later|in \\{T\\d+|this afternoon|this aft|after|${WEEKDAY})\\b|\\bto (?:${what}) (?:it|this|that|them|the \\w+)\\b|\\b(?:${what}) (?:guys?|man|crew|sub|setter)(?:'s| is| are)? (?:coming|due|booked|here|in)\\b|^(?:${what}) (?:it|this|that|them|the \\w+)\\b${after ? `|${after}` : ''}`,
+    `\\b(?:${what})\\b(?: it| this| that| the \\w+| over it)?(?:'s| is| are)? (?:is |are )?next\\b|\\b(?:then|before|ready to|good to|okay to|ok to|safe to|fit to|when do we|when do i|can|gonna|going to|want to|wants to|wanna|start|plan(?:ning)? to|so|i'll|we'll|will) (?:we |i )?(?:${what})\\b|\\b(?:${what})(?: on)?(?: it| this| that| the \\w+)? (?:tonight|tomorrow|today|later|in \\{T\\d+|this afternoon|this aft|after|${WEEKDAY})\\b|\\bto (?:${what}) (?:it|this|that|them|the \\w+)\\b|\\b(?:${what}) (?:guys?|man|crew|sub|setter)(?:'s| is| are)? (?:coming|due|booked|here|in)\\b|\\b(?:${what})(?: [a-z]+){0,2} (?:waits?|holds?)(?: off)? (?:till|til|until)\\b|^(?:${what}) (?:it|this|that|them|the \\w+)\\b${after ? `|${after}` : ''}`,
   );

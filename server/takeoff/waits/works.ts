@@ -145,6 +145,7 @@ export const WORKS: readonly Work[] = [
       { verb: 'strip forms of', said: next('strip|pull|take (?:the )?forms|forms') },
       { verb: 'set posts on', said: next('posts?|set (?:the )?posts?|post bases?') },
       { verb: 'frame on', said: next('frame|framing|joists|beam') },
+      { verb: 'seal', said: next('seal|sealer|sealing'), hours: 672 },
       { verb: 'park on', said: next('park|park on|drive|parking|cars?'), hours: 168 },
       WALK,
     ],
@@ -209,7 +210,7 @@ export const WORKS: readonly Work[] = [
     ],
   },
   {
-    done: /\b(?:glued|cemented|solvent welded)\b[^.]{0,40}\b(?:pipe|pvc|abs|cpvc|fittings?|joints?|drain|vent|line|lines|trap)\b/,
+    done: /\b(?:glued|cemented|solvent welded|(?:finish(?:ed)?|done) (?:to glue|gluing))\b[^.]{0,40}\b(?:pipe|pvc|abs|cpvc|fittings?|joints?|drain|vent|line|lines|trap)\b|\b(?:drain|pipe|vent|line)\b[^.]{0,40}\b(?:(?:finish(?:ed)?|done) (?:to glue|gluing)|(?:is|was|got|all) glued)\b/,
     products: [
       {
         name: 'solvent cement',
@@ -219,6 +220,24 @@ export const WORKS: readonly Work[] = [
           'solvent cement, 6 h before a test for 4 to 8 in pipe at 60 to 100 F, half more over 60 % humidity (ASTM D2855 tables)',
       },
     ],
-    steps: [{ verb: 'test', said: next('test|pressure test|water test|fill') }],
+    steps: [
+      {
+        verb: 'test',
+        said: next('test|pressure test|water test|fill', '\\bput (?:the |a )?(?:water |air |pressure )?test on\\b'),
+      },
+    ],
+    cold: 'solvent',
+  },
+  {
+    done: /\b(?:flooring|floor ?boards?|boards|hardwood|planks?|strips?)\b[^.]{0,44}\b(?:turned up|came|arrived|delivered|dropped off|showed up|(?:is|are) here|stacked)\b/,
+    products: [
+      {
+        name: 'wood flooring to get used to the room',
+        named: /\b(?:hardwood|gum|oak|maple|ash|hickory|walnut|pine|solid|floor ?boards?|strips?|boards)\b/,
+        hours: 168,
+        source: 'solid wood flooring, 3 to 7 days in the room (flooring trade, coohom.com, mrhardwoodinc.com)',
+      },
+    ],
+    steps: [{ verb: 'lay the boards in', said: next('lay|install|nail(?: down)?|fix') }],
   },
 ];

@@ -6,10 +6,10 @@ import { lumberIn, matched, type Reader } from './reader.ts';
 const SCREW = '(?:concrete screws?|masonry screws?|tapcons?|tap cons?|block screws?)';
 const DIAMETER = saying(`<L>(?: inch)?(?: by <L>)? ${SCREW}|\\b${SCREW} <L>|<L> (?:x|by) <L> ${SCREW}`);
 const LENGTH = saying(
-  `<L> (?:long|inch long)\\b|(?:x|by) <L>(?: inch)? ${SCREW}|\\b${SCREW}[^.{]{0,12}{L\\d+} (?:x|by) <L>`,
+  `<L> (?:long|inch long|ones)\\b|(?:x|by) <L>(?: inch)? ${SCREW}|\\b${SCREW}[^.{]{0,12}{L\\d+} (?:x|by) <L>`,
 );
 const THROUGH = saying(
-  '\\bthrough (?:a |an |the |that )?<L>|<L>(?: inch)?(?: thick)?(?: [a-z]+)? (?:strapping|furring|strips?|plates?|boards?|ledger|cleats?|sleepers?|ply|plywood|sill)\\b|^<L> (?:strapping|furring)',
+  '\\bthrough (?:a |an |the |that )?<L>|<L>(?: inch)?(?: thick)?(?: [a-z]+)? (?:strapping|furring|strips?|plates?|boards?|ledger|cleats?|sleepers?|ply|plywood|sill)\\b|^<L> (?:strapping|furring)|<L>(?: inch)? of (?:wood|plate|lumber|board|ply(?:wood)?|strapping)\\b',
 );
 const HOLE = saying(
   '\\b(?:drill(?:ed|ing)?|bit|holes?|bored)\\b(?: with| is| are| at| a| an| to)*(?: a)? <L>(?! deep)|<L>(?: inch)? (?:bit|holes?)\\b',

@@ -3,7 +3,8 @@ import { type Said, saying } from '../../reading/said.ts';
 import { type BoxFill, boxFill, type Cable } from '../boxFill.ts';
 import { boxVolume } from '../boxVolume.ts';
 import { breaker } from '../breaker.ts';
-import { basinReceptacle, counterSpacing, unprotected } from '../receptacle.ts';
+import { basinReceptacle, counterSpacing, unprotected, wallReceptacles, wallSpacing } from '../receptacle.ts';
+import type { Verdict } from '../verdict.ts';
 import { clausesOf, countOf, HOW_MANY, inchesOf, matched, type Reader } from './reader.ts';
 
 const GAUGES: Readonly<Record<string, string>> = { fourteen: '14', twelve: '12', ten: '10', two: '2', three: '3' };
@@ -45,7 +46,7 @@ const ASKED =
 
 /** What a note puts into a box, against the box. */
 export const boxes: Reader = (said) => {
-  if (!/\b(?:box|gang)\b/.test(said.words)) return [];
+  if (!/\b(?:box|gang|octagon)\b/.test(said.words) && !said.figures.some((f) => f.unit === 'box')) return [];
   const words = cablesWritten(said);
   const cables: Cable[] = [...words.matchAll(CABLES)].map((match) => ({
     count: countOf(said, match[1], match[2]) ?? 1,
@@ -98,9 +99,12 @@ function clampsIn(words: string): boolean | null {
 }
 
 const AMPS = saying(
-  "<E>|\\b(?:on|with|to|off)(?: a| the| an)? (?:breaker )?<N>(?: ?amp|(?: breaker)?(?:$|[ ,.?]))|\\bbreaker\\b[^.{]{0,24}(?:\\bis|'s)(?: an?)? <N>",
+  "<E>|\\b(?:on|with|to|off)(?: a| the| an)? (?:breaker )?<N>(?: ?amp|(?: breaker)?(?:$|[ ,.?]))|\\bbreaker\\b[^.{]{0,24}(?:\\bis|'s)(?: an?)? <N>|\\ban? <N>(?: on it)? in the (?:panel|box|sub ?panel)\\b",
+  'g',
 );
-const GAUGE = saying('{X(\\d+)}|#(14|12|10|8|6)\\b|\\b(14|12|10|8|6)[-/](?:2|3)\\b|\\b(?:number|no) (14|12|10|8|6)\\b');
+const GAUGE = saying(
+  '{X(\\d+)}|#(14|12|10|8|6)\\b|\\b(14|12|10|8|6)[-/](?:2|3)\\b|\\b(?:number|no) (14|12|10|8|6)\\b|{N(\\d+)} (?:ga(?:uge)? )?(?:wire|copper|conductors?)\\b',
+);
 
 /** A wire and the breaker before it, told in one clause, or alone in the note. */
 export const breakers: Reader = (said) => {
@@ -111,8 +115,14 @@ export const breakers: Reader = (said) => {
     return gauge !== null && amps !== null ? [{ gauge, amps }] : [];
   });
   const gauge = gaugeIn(said, words);
-  const amps = said.figures.find((f) => f.unit === 'A')?.value.valueOf() ?? null;
-  if (!found.length && /\bbreaker\b/.test(words) && gauge !== null && amps !== null) found.push({ gauge, amps });
+  const amps = said.figures.find((f) => f.unit === 'A')?.value.valueOf() ?? ampsIn(said, words);
+  if (!found.length && /\b(?:breaker|panel|fuse)\b/.test(words) && gauge !== null && amps !== null)
+    found.push({ gauge, amps });
+  // "Can't see how heavy it is, is that wire all right on a thirty?": what is missing is said.
+  const asked =
+    /\bwire\b/.test(words) && /\b(?:ok|okay|all right|alright|right|enough|legal|leave it)\b|\?/.test(words);
+  if (!found.length && gauge === null && amps !== null && asked && /\bbreaker\b/.test(words))
+    return [breaker({ gauge: null, breaker: amps })];
   const metal = /\balumin(?:i)?um\b/.test(words) ? 'aluminum' : 'copper';
   const verdicts = found.map((c) => breaker({ gauge: c.gauge, breaker: c.amps, metal }));
   return verdicts.sort((a, b) => Number(a.result === 'does not fit') - Number(b.result === 'does not fit'));
@@ -123,13 +133,15 @@ function gaugeIn(said: Said, clause: string): number | null {
   if (!match) return null;
   const figure = match[1] === undefined ? null : said.figures[Number(match[1])]!;
   if (figure && figure.kind !== 'gauge') return null;
+  // "Fourteen wire": a bare size that wire comes in.
+  const bare = match[5] === undefined ? null : said.figures[Number(match[5])]!.value.valueOf();
+  if (bare !== null) return [14, 12, 10, 8, 6].includes(bare) ? bare : null;
   return figure?.value.valueOf() ?? Number(match[2] ?? match[3] ?? match[4]);
 }
 
 function ampsIn(said: Said, clause: string): number | null {
-  const match = AMPS.exec(clause);
-  const amps = match && said.figures[Number(match[1] ?? match[2] ?? match[3])]!.value.valueOf();
-  return amps && [15, 20, 25, 30, 35, 40, 45, 50, 60].includes(amps) ? amps : null;
+  const told = [...clause.matchAll(AMPS)].map((m) => said.figures[Number(m.slice(1).find(Boolean))]!.value.valueOf());
+  return told.find((amps) => [15, 20, 25, 30, 35, 40, 45, 50, 60].includes(amps)) ?? null;
 }
 
 const AWAY = saying(
@@ -138,6 +150,28 @@ const AWAY = saying(
 const APART = saying(
   '\\bcounter\\b[^.{]{0,40}<LN> apart|<LN> (?:apart|between)[^.{]{0,20}\\bcounter\\b|\\bcounter\\b[^.]{0,60}<LN> between (?:the )?(?:two |\\{N\\d+\\} )?(?:outlets|receptacles|plugs)\\b',
 );
+
+const PLUGS = '(?:outlets?|receptacles?|plugs?)';
+const WALL_APART = saying(`\\b${PLUGS}\\b[^.{]{0,30}<L> apart|<L> (?:apart|between)[^.{]{0,24}\\b${PLUGS}\\b`);
+const WALL_LONG = saying(
+  "<L>(?: (?:of|long|unbroken|clear|solid))* (?:of )?walls?\\b|\\bwalls?(?:'s| is| runs| measures)*(?: about)? <L>(?: long)?(?! (?:high|tall))",
+);
+const PLUGS_TOLD = saying(`${HOW_MANY}(?:[a-z]+ )?${PLUGS}\\b`);
+
+/** Receptacles along a wall of a room: how far apart, or how many where the note asks whether they do. */
+function alongWall(said: Said): Verdict[] {
+  const { words } = said;
+  if (!/\bwalls?\b/.test(words) || /\b(?:counter|kitchen|island|backsplash)\b/.test(`${words} ${said.area ?? ''}`))
+    return [];
+  const apart = matched(said, WALL_APART);
+  if (apart) return [wallSpacing(apart)];
+  const wall = matched(said, WALL_LONG);
+  const told = PLUGS_TOLD.exec(words);
+  const count = told ? countOf(said, told[1], told[2]) : null;
+  return wall && count !== null && ASKED_PLUGS.test(words) ? [wallReceptacles(wall, count)] : [];
+}
+
+const ASKED_PLUGS = /\b(?:enough|ok|okay|all right|legal|code|do it|pass|need|right)\b|\?/;
 
 export const receptacles: Reader = (said) => {
   if (!/\b(?:outlets?|receptacles?|plugs?|gfcis?)\b/.test(said.words)) return [];
@@ -156,5 +190,6 @@ export const receptacles: Reader = (said) => {
       out.push(basinReceptacle(figure));
   }
   const apart = matched(said, APART);
-  return apart ? [...out, counterSpacing(apart)] : out;
+  if (apart) return [...out, counterSpacing(apart)];
+  return [...out, ...alongWall(said)];
 };

@@ -12,6 +12,10 @@ const fromCenter = (side: string) => [
     `\\bcent(?:er|re)(?:line)?(?:'s|s)?\\b[^.{]{0,30}<LN>[^.{]{0,10}\\b(?:off|from|to|of|away)\\b[^.{]{0,24}\\b${side}\\b`,
     'g',
   ),
+  saying(
+    `\\bcent(?:er|re)(?:line)?(?: of (?:the )?[a-z]+)? to (?:the )?(?:finished |left |right )?${side}:?[^.{]{0,14}<LN>`,
+    'g',
+  ),
   saying(`<LN> (?:to|from|off) (?:the )?(?:finished |side |left |right )?${side}\\b`, 'g'),
   saying(`\\b${side} to (?:the )?(?:toilet |bowl )?cent(?:er|re)(?:line)?[^.{]{0,14}<LN>`, 'g'),
   saying(`<LN> (?:from|off) (?:the )?cent(?:er|re)(?:line)?[^.{]{0,20}\\bto\\b[^.{]{0,12}${side}\\b`, 'g'),

@@ -3,12 +3,14 @@ import { type Said, saying } from '../../reading/said.ts';
 import { closetBolts } from '../closetBolt.ts';
 import { flangeHeight, thickRing } from '../flange.ts';
 import { dependsOn, type Verdict } from '../verdict.ts';
-import { matched, type Reader } from './reader.ts';
+import { allMatched, matched, type Reader } from './reader.ts';
 
 const FINISHED = '(?:the )?(?:finished |finish |new )?(?:floor|tile|flooring)';
 const BELOW = saying(`<LN> (?:below|under|lower than|low of|down from|shy of) ${FINISHED}`);
 const ABOVE = saying(`<LN> (?:above|over|proud of|higher than|high of|up from|off) ${FINISHED}`);
-const ON_SUBFLOOR = saying('<LN> (?:above|over|proud of|off) (?:the )?(?:bare )?subfloor');
+const ON_SUBFLOOR = saying(
+  '<LN> (?:above|over|proud of|off|up from) (?:the )?(?:bare |old )?(?:sub ?floor|slab|concrete)',
+);
 
 /** "Stands 5/8 proud of it", said of a floor that is down. */
 const BELOW_IT = saying('<LN> (?:below|under|lower than|shy of) (?:it|that)\\b');
@@ -74,6 +76,18 @@ function underNewLayers(said: Said): Sits | null {
   };
 }
 
+const LAYER = saying(
+  '<LN>(?: inch(?:es)?)?(?: of)?(?: [a-z]+)? (?:tile|thin ?set|mortar|plank|backer(?: board)?|cement board|ply(?:wood)?|underlayment|vinyl|board)\\b',
+  'g',
+);
+
+/** "What we're laying on it is 5/16 tile and 3/16 of thinset": layers that a note of the flange tells. */
+function laidOver(said: Said): Fraction[] | null {
+  if (!/\b(?:laying|going (?:on|over|down)|goes (?:on|over|down)|adding|putting)\b/.test(said.words)) return null;
+  const layers = allMatched(said, LAYER).filter((l) => l.compare(2) <= 0);
+  return layers.length > 0 ? layers : null;
+}
+
 function flangeBelow(said: Said, notes: readonly Said[]): Sits | null {
   const buried = underNewLayers(said);
   if (buried) return buried;
@@ -91,6 +105,13 @@ function flangeBelow(said: Said, notes: readonly Said[]): Sits | null {
         : matched(n, ON_SUBFLOOR),
     )
     .find((v) => v !== null);
+  const layer = sits ? laidOver(said) : null;
+  if (sits && layer) {
+    const over = layer.reduce((sum, l) => sum.add(l), new Fraction(0));
+    const bed = /\btile\b/.test(said.words) && !/\b(?:mortar|thin ?set|bed)\b/.test(said.words);
+    const working = `${layer.map((l) => l.toFraction(true)).join(' + ')} = ${over.toFraction(true)} in laid, flange ${sits.toFraction(true)} in above what it lies on`;
+    return { below: over.sub(sits), working, ...(bed && { unsaid: 'how thick the mortar under the tile is' }) };
+  }
   const build = notes.find((n) => /\b(?:build ?up|built up|floor build)\b/.test(n.words));
   if (!sits || !build) return null;
   const layers = build.figures.filter((f) => f.unit === 'in').map((f) => f.value);

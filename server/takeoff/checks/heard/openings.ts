@@ -16,7 +16,7 @@ export const egress: Reader = (said) => {
   const forEscape = /\b(?:egress|escape|clear opening|net clear)\b/.test(words);
   const place = `${words} ${said.area ?? ''}`;
   if (
-    !/\b(?:windows?|casements?|double hung)\b/.test(words) ||
+    !/\b(?:windows?|casements?|double hung|sash|egress)\b/.test(words) ||
     !(forEscape || (/\b(?:opens?|clear)\b/.test(words) && /\b(?:bed ?rooms?|br ?\d|nursery|basement)\b/.test(place)))
   )
     return [];
@@ -38,6 +38,7 @@ export const egress: Reader = (said) => {
 };
 
 function gradeFloorIn(words: string): boolean | null {
+  if (/\bnot (?:an? |on the )?(?:at )?(?:grade|ground)\b/.test(words)) return false;
   if (/\b(?:ground floor|grade floor|at grade|first floor)\b/.test(words)) return true;
   return /\b(?:second|third|upper|upstairs|2nd|3rd|attic)\b/.test(words) ? false : null;
 }

@@ -23,7 +23,7 @@ export const water: Reader = (said) => {
       : undefined);
   if (psi && supply) out.push(staticPressure(psi.value));
   const hot =
-    said.figures.find((f) => f.kind === 'temperature') ??
+    said.figures.find((f) => f.kind === 'temperature' || (f.unit === 'deg' && /\bhot\b/.test(said.words))) ??
     // "Running 138" at a faucet: bare degrees.
     (/\b(?:hot|water)\b|\b(?:faucet|tap|shower|spout)\b[^.{]{0,40}\b(?:com(?:es|ing) out|runs|running|reads?|reading|hit(?:s|ting)?)\b/.test(
       said.words,
@@ -107,6 +107,31 @@ function runFeet(said: Said, figure: Figure | undefined): Fraction | null {
   return inchesOf(run)?.div(12) ?? null;
 }
 
+/** What stands for a pipe's size: `pipe of 2 inch`, "2 inch drain". */
+const SIZED = saying(
+  "<LN>(?: inch)?(?: (?!of\\b|to\\b|from\\b)[a-z]+)? (?:pipe|pvc|abs|drain|waste|line|sewer)\\b|\\b(?:pipe|drain|waste|line|sewer|arm)(?: is| of|'s|,)*(?: a| of)? <LN>",
+  'g',
+);
+const FALLS = /\b(?:slope|pitch|fall|falls|drop|drops|down|lower|grade)\b/;
+
+/** One length in feet is the run, and the one length in inches that is not the pipe's size is what it falls. */
+function byElimination(said: Said): { size: Fraction | null; run: Fraction; fall: Fraction } | null {
+  if (!FALLS.test(said.words)) return null;
+  const sizes = [...said.words.matchAll(SIZED)].map((m) => Number(m[1] ?? m[2]));
+  const lengths = said.figures.map((figure, id) => ({ id, figure, inches: inchesOf(figure) }));
+  const long = lengths.filter(
+    ({ figure, inches }) => figure.kind === 'length' && figure.sure && inches!.compare(60) >= 0,
+  );
+  const short = lengths.filter(
+    ({ id, figure, inches }) =>
+      figure.kind === 'length' && figure.sure && inches!.compare(24) < 0 && !sizes.includes(id),
+  );
+  const others = lengths.filter(({ figure }) => figure.kind === 'length').length;
+  if (long.length !== 1 || short.length !== 1 || others > 3) return null;
+  const size = sizes.map((id) => pipeSize(said.figures[id])).find((s) => s !== null) ?? null;
+  return { size, run: long[0]!.inches!.div(12), fall: short[0]!.inches! };
+}
+
 export const drains: Reader = (said) => {
   if (!/\b(?:drain|waste|sewer|trap arm)\b|\bline\b.*\b(?:main|stack|septic)\b/.test(said.words)) return [];
   const [runFirst, ...fallFirst] = RUN.map((pattern) => pattern.exec(said.words));
@@ -119,6 +144,8 @@ export const drains: Reader = (said) => {
   if (first) return [drainSlope({ size: size(first[1]), run: feet(first[2]), fall: fall(first[3]) })];
   if (second) return [drainSlope({ size: size(second[1]), run: feet(second[3]), fall: fall(second[2]) })];
   const ahead = FALL_AHEAD.exec(said.words);
+  const by = ahead ? null : byElimination(said);
+  if (by) return [drainSlope(by)];
   if (ahead) return [drainSlope({ size: size(ahead[2]), run: feet(ahead[3]), fall: fall(ahead[1]) })];
   if (/\b(?:shower pan|pan|patio|slab|apron)\b/.test(said.words)) return [];
   const slope = said.figures.find((f) => f.unit === 'in/ft');
@@ -131,9 +158,11 @@ export const drains: Reader = (said) => {
 };
 
 const ARM = saying(
-  '{L(\\d+)}[^.{]{0,14}\\b(?:weir|trap)\\b(?: over)? to (?:the )?vent\\b|\\btrap arm\\b[^.{]{0,30}{L(\\d+)}|\\bvent\\b[^.{]{0,16}{L(\\d+)} (?:from|off|past|down ?stream of)[^.{]{0,8}\\btrap\\b|\\btrap to (?:the )?vent\\b[^.{]{0,10}{L(\\d+)}',
+  '{L(\\d+)}[^.{]{0,14}\\b(?:weir|trap)\\b(?: over)? to (?:the )?vent\\b|\\btrap arm\\b[^.{]{0,30}{L(\\d+)}|\\bvent\\b[^.{]{0,16}{L(\\d+)} (?:from|off|past|down ?stream of)[^.{]{0,8}\\btrap\\b|\\b(?:weir|trap)\\b[^.{]{0,30}{L(\\d+)}[^.{]{0,16}\\b(?:before|to|until|till) (?:it |(?:it )?(?:hits|gets to|reaches) )?(?:the )?vent\\b|\\btrap to (?:the )?vent\\b[^.{]{0,10}{L(\\d+)}',
 );
-const ARM_PIPE = saying('<L>(?: of)? (?:inch )?(?:pipe|pvc|abs|trap arm|arm|trap)\\b|\\bof <L>');
+const ARM_PIPE = saying(
+  "<L>(?: of)? (?:inch )?(?:pipe|pvc|abs|trap arm|arm|trap)\\b|\\b(?:trap |sink |tub |lav )?arm(?:'s| is)(?: an?)? <L>|\\bof <L>",
+);
 
 export const trapArms: Reader = (said) => {
   const length = matched(said, ARM);
