@@ -177,13 +177,17 @@ function partBehind(line: Line, draft: Draft): Draft {
   return { ...draft, n: draft.n * part.d + part.n, d: part.d, until: part.until, shape: 'mixed' };
 }
 
-/** "Five metres sixty", "three metres one hundred": the centimetres, or from a hundred on the millimetres, said bare behind the metres. */
+/** Behind "three metres six" a single figure is tenths only where the length ends; elsewhere it may count something. */
+const CLOSES_LENGTH = /^(?:|[.,;]|by|x|and|long|wide|high|tall|deep|but|so)$/;
+
+/** "Five metres sixty", "three metres one hundred": the centimetres, or from a hundred on the millimetres, said bare behind the metres; tenths up to nine. */
 function centimetresBehind(line: Line, draft: Draft): Draft {
   if (draft.unit?.unit !== 'm' || draft.d !== 1) return draft;
   const part = line.number(draft.until);
-  const bare = part?.shape === 'whole' && !part.article && part.n > 9 && part.n < (draft.inWords ? 1000 : 100);
+  const bare = part?.shape === 'whole' && !part.article && part.n > 1 && part.n < (draft.inWords ? 1000 : 100);
   if (!bare || unitAt(line, part.until, part) || !endsPhrase(line, part.until)) return draft;
-  const d = part.n < 100 ? 100 : 1000;
+  if (part.n < 10 && !(draft.inWords && CLOSES_LENGTH.test(line.word(part.until)))) return draft;
+  const d = part.n < 10 ? 10 : part.n < 100 ? 100 : 1000;
   return { ...draft, n: draft.n * d + part.n, d, until: part.until, shape: 'mixed' };
 }
 

@@ -168,7 +168,7 @@ function mixedWords(line: Line, whole: number, at: number): SaidNumber | null {
     return unnamedPart(line, whole, at + 1);
   }
   const part = digitPartAt(line, at) ?? (ONES.has(line.word(at)) ? wordPartAt(line, at, false) : null);
-  if (!part || part.d === 2 || part.d === 3) return null;
+  if (!part || part.d === 2 || part.d === 3 || isCountOfSize(line, whole, part)) return null;
   // The electrician's box.
   if (whole === 4 && part.n === 11 && part.d === 16) return mixed(whole, part, true);
   // "Two three quarter inch elbows" are two; "twelve three eighths on the long side" is one length.
@@ -177,6 +177,14 @@ function mixedWords(line: Line, whole: number, at: number): SaidNumber | null {
   const named = line.tokens[part.until]?.kind === 'word' && !STANDS_APART.has(unit) && !unit.startsWith('inch');
   return describes || (named && whole < 6) ? null : mixed(whole, part, true);
 }
+
+/** "Forty three quarter by two and a half": so many bolts, since nothing is so many times as thick as it is long. */
+function isCountOfSize(line: Line, whole: number, part: Part): boolean {
+  const length = /^(?:by|x|×)$/.test(line.word(part.until)) ? line.number(part.until + 1) : null;
+  return length !== null && whole * length.d > THICKEST * length.n;
+}
+
+const THICKEST = 6;
 
 /** "Three an a half": dictation drops the d. */
 const isClippedAnd = (line: Line, at: number) =>

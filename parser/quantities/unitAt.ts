@@ -85,7 +85,8 @@ const AFTER_DIGITS = wordSet('ma ga nm sh sq cs tb ph pr pk rl bg hp bar min sec
 /** "2 in the hall", "30 in stock": a preposition. */
 const IN_PLACE = wordSet(
   'the a an my our his her their this that there here each every some any both all it total stock hall kitchen bath bathroom bedroom ' +
-    'living dining master back front unit room closet garage basement attic place case between front and good bad one two',
+    'living dining master back front unit room closet garage basement attic place case between front and good bad one two ' +
+    'drawing drawings dwg plan plans spec specs store storage hand use situ series parallel',
 );
 /** "In a bag on the sill": a place. */
 const PLACING = wordSet('in on inside into behind under off through from onto beside');
@@ -141,7 +142,9 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
   // "Ask in 4C": a door's number; degrees stand after words of warmth.
   if (
     name === 'c' &&
-    /^(?:in|at|unit|from|for|not|apartment|apt|flat|suite|room|rm|door|item|bay)$/.test(line.word(from - 2)) &&
+    /^(?:in|at|unit|from|for|not|apartment|apt|flat|suite|room|rm|door|item|bay|seat|gate|row|berth)$/.test(
+      line.word(from - 2),
+    ) &&
     !tempered(line, from)
   )
     return false;

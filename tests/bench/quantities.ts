@@ -160,6 +160,9 @@ for (const name of [
   'opened-9',
   'opened-10',
   'opened-11',
+  'opened-12',
+  'opened-13',
+  'opened-14',
   'sealed-9',
   'sealed-10',
 ]) {

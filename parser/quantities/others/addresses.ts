@@ -10,7 +10,9 @@ const STREETS = wordSet(
 );
 
 /** Words that stand between sizes and goods. */
-const BETWEEN_SIZES = wordSet('by x × wide high tall deep long thick and or to of is are at more');
+const BETWEEN_SIZES = wordSet(
+  'by x × wide high tall deep long thick and or to of is are at more above below over under off from behind along beside near past inside outside each per',
+);
 
 /** House numbers: "418 Larch Street", "1440 NE Poplar Ave", "at 418 Larch". */
 export const address: ClaimRule = (line, i) => {

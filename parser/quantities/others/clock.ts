@@ -16,7 +16,7 @@ const DAY_PARTS = wordSet(
 );
 const MEETING = wordSet(
   'see meet meeting here there show shows showed come comes coming came start starts started call inspector inspection open opens close closes ' +
-    'back leave leaves left quit lunch breakfast dinner tea smoko prestart due window arriving truck lorry shut shuts bus train toolbox site shift gate woke wake rang knocking delivery arrive arrives done finished home knock gone alarm swing swung done plumber driver crew',
+    'back leave leaves left quit lunch breakfast dinner tea smoko prestart due window arriving truck lorry shut shuts bus train toolbox site shift gate woke wake rang knocking delivery arrive arrives done finished home knock gone alarm swing swung done plumber driver crew pick pickup picking curtain tide flight flights mass bingo practice rehearsal',
 );
 
 const claim = (until: number): Claim => ({ until, kind: 'clock' });
@@ -30,7 +30,7 @@ export const clock: ClaimRule = (line, i) => {
     /^\d\d$/.test(line.tokens[i + 2]?.text ?? '')
   )
     return claim(withMeridiem(line, i + 3));
-  const army = hundredHours(line, i) ?? written(line, i);
+  const army = hundredHours(line, i) ?? written(line, i) ?? dotted(line, i);
   if (army) return army;
   // "Nine twenty six by two oh four oh": no hour has that many minutes.
   if ((line.number(i)?.n ?? 0) > 1260 && line.tokens[i]!.kind === 'word') return null;
@@ -43,6 +43,13 @@ function hundredHours(line: Line, i: number): Claim | null {
   if (number?.shape !== 'whole' || number.n % 100 !== 0 || number.n < 500 || number.n > 2300) return null;
   const said = line.word(number.until - 1) === 'hundred' && line.word(number.until) === 'hours';
   return said && line.word(number.until + 1) !== 'of' ? claim(number.until + 1) : null;
+}
+
+/** "Flights at 6.45", "smoko 10 til 10.20": the point of the British hour. */
+function dotted(line: Line, i: number): Claim | null {
+  if (!/^(?:1?\d|2[0-3])\.[0-5][05]$/.test(line.tokens[i]!.text) || unitAt(line, i + 1, line.number(i))) return null;
+  const spanned = /^(?:til|till|until)$/.test(line.word(i - 1));
+  return spanned || (hasCue(line, i - 1) && isMet(line, i, 5)) ? claim(i + 1) : null;
 }
 
 /** "Meeting 1030", "start time is 7", "be there for 9", "it's gone four". */

@@ -1,6 +1,6 @@
 import type { Line } from '../line.ts';
 import type { SaidNumber } from '../numbers.ts';
-import { unitAt } from '../unitAt.ts';
+import { endsPhrase, unitAt } from '../unitAt.ts';
 import { wordSet } from '../words.ts';
 import { type Claim, type ClaimRule, isDigits } from './claim.ts';
 
@@ -147,10 +147,20 @@ const isRoomLetter = (before: string, letter: string) => HOMES.has(before) && /^
 
 /** "Sheet A five hundred", "column b four": a letter of its own before the number. */
 const isLettered = (line: Line, i: number) =>
-  LETTERED.has(line.word(i - 2)) &&
-  (/^[A-HJ-Z]$/.test(line.tokens[i - 1]?.text ?? '') ||
-    /^[b-hj-z]$/.test(line.word(i - 1)) ||
-    (line.word(i - 1) === 'a' && /^(?:sheet|drawing|page|detail)$/.test(line.word(i - 2))));
+  isLetterOfName(line, i) ||
+  (LETTERED.has(line.word(i - 2)) &&
+    (/^[A-HJ-Z]$/.test(line.tokens[i - 1]?.text ?? '') ||
+      /^[b-hj-z]$/.test(line.word(i - 1)) ||
+      (line.word(i - 1) === 'a' && /^(?:sheet|drawing|page|detail)$/.test(line.word(i - 2)))));
+
+/** "Beam B seven", "of G five": a capital of its own, and none that a side of a size goes by. */
+const isLetterOfName = (line: Line, i: number) =>
+  line.tokens[i - 1]?.spaced === true &&
+  line.tokens[i]!.spaced &&
+  /^[BCE-GJKMNP-SUVYZ]$/.test(line.tokens[i - 1]!.text) &&
+  line.word(i - 2) !== '&' &&
+  endsPhrase(line, line.number(i)!.until) &&
+  !/^(?:by|x|×)$/.test(line.word(line.number(i)!.until));
 
 const CALLED =
   /^(?:code|combo|pin|extension|zip|number|lockbox|password|passcode|keypad|rego|plate|model|reference|ref|order|invoice|serial|ext)'s$/;
