@@ -104,9 +104,12 @@ export const STANDS_APART = wordSet(
     'will would should can could has have had need needs got get wants want there here too also away back now max tops',
 );
 
-/** "Two gates sixteen foot and one twelve": one more, of twelve feet. */
+/** "Two gates sixteen foot and one twelve", "four twenty amp breakers and one fifteen": one more, of another size. */
 export const isOneMore = (line: Line, i: number): boolean =>
-  line.word(i) === 'one' && /^(?:and|plus)$/.test(line.word(i - 1)) && /^(?:foot|footers?|ft)$/.test(line.word(i - 2));
+  line.word(i) === 'one' &&
+  /^(?:and|plus)$/.test(line.word(i - 1)) &&
+  (/^(?:foot|footers?|ft)$/.test(line.word(i - 2)) ||
+    (/[^s']s$/.test(line.word(i - 2)) && DESCRIBING.has(line.word(i - 3))));
 
 const BULBS: ReadonlySet<number> = new Set([25, 40, 60, 75]);
 

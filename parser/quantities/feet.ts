@@ -51,6 +51,7 @@ export function feetUnsaid(line: Line, draft: Draft, feet: SaidNumber): Draft | 
   const inches = line.number(feet.until);
   if (!inches?.inWords || inches.article || inches.n >= 12 * inches.d) return null;
   if (inches.shape === 'whole' && isSided(line, draft.from, inches.until)) return swallowed(draft, feet, inches);
+  if (isToldBesideFeet(line, draft.from, inches)) return swallowed(draft, feet, inches);
   if (feet.n < 5) return isToldOf(line, draft.from, inches) ? swallowed(draft, feet, inches) : null;
   const run = inches.shape === 'whole' && (isRunTold(line, draft.from, inches.until) || isEvenly(line, inches.until));
   const shaped =
@@ -90,7 +91,14 @@ const TOLD = /^(?:is|are|runs?|measures?|measured|spans?|was|at|about|exactly|co
 const isToldOf = (line: Line, from: number, inches: SaidNumber) =>
   inches.shape === 'whole' && TOLD.test(line.word(from - 1)) && SIDES.test(line.word(inches.until));
 
-const SIDES = /^(?:wide|tall|high|deep|long|clear|overall|even)$/;
+/** "The wall's thirty one six by nine foot". */
+function isToldBesideFeet(line: Line, from: number, inches: SaidNumber): boolean {
+  const other = isBy(line.word(inches.until)) ? line.number(inches.until + 1) : null;
+  const feet = other ? unitAt(line, other.until, other)?.unit.unit === 'ft' : false;
+  return feet && inches.shape === 'whole' && TOLD.test(line.word(from - 1));
+}
+
+const SIDES = /^(?:wide|tall|high|deep|long|clear|overall|even|apart)$/;
 
 /** "Three six by four eight": both sides of an opening in feet and inches. */
 function isSided(line: Line, from: number, until: number): boolean {

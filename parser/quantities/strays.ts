@@ -11,11 +11,14 @@ import { PLURALS } from './words.ts';
  */
 export function strays(line: Line, drafts: readonly Draft[]): ReadonlySet<Draft> {
   const out = new Set<Draft>();
-  for (let k = 1; k < drafts.length; k++) {
-    const [before, draft] = [drafts[k - 1]!, drafts[k]!];
-    if (before.until !== draft.from || !isSaid(line, before) || !isSaid(line, draft)) continue;
-    if (endsPhrase(line, draft.until) && !isListed(line, draft.until) && !isOneMore(line, before.from))
-      out.add(before).add(draft);
+  for (let k = 0; k < drafts.length; ) {
+    let end = k + 1;
+    if (isSaid(line, drafts[k]!))
+      while (drafts[end]?.from === drafts[end - 1]!.until && isSaid(line, drafts[end]!)) end++;
+    const { until } = drafts[end - 1]!;
+    const closed = endsPhrase(line, until) && !isListed(line, until) && !isOneMore(line, drafts[k]!.from);
+    if (end - k > 1 && closed) for (const draft of drafts.slice(k, end)) out.add(draft);
+    k = end;
   }
   return out;
 }

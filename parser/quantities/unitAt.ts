@@ -81,7 +81,7 @@ function endsAbbreviation(line: Line, stop: number): boolean {
 /** Abbreviations that are everyday letters: joined to their digits, or a capital behind them. */
 const LETTERS = wordSet('a v w f c h m l g t');
 /** Abbreviations that are everyday words or other shorthand, read only behind digits. */
-const AFTER_DIGITS = wordSet('ma ga nm sh sq cs tb ph pr pk rl bg hp bar min sec');
+const AFTER_DIGITS = wordSet('ma ga nm sh sq cs tb ph pr pk rl bg hp bar min sec tn pal');
 /** "2 in the hall", "30 in stock": a preposition. */
 const IN_PLACE = wordSet(
   'the a an my our his her their this that there here each every some any both all it total stock hall kitchen bath bathroom bedroom ' +
@@ -175,6 +175,8 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
       number !== null &&
       (number.n === 1 || next === 'of' || isOfRoof(line, from, number) || isCover(line, from, until, number))
     );
+  // "Zone two set for seventy": what was done.
+  if (name === 'set' && number?.n !== number?.d) return /^(?:|of|[,.;])$/.test(next);
   if (name === 'each') return next !== 'of' && number?.d === 1;
   if (unit.kind === 'count') return number === null || number.d === 1;
   if (unit.kind === 'pack') {

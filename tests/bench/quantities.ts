@@ -163,6 +163,7 @@ for (const name of [
   'opened-12',
   'opened-13',
   'opened-14',
+  'opened-15',
   'sealed-9',
   'sealed-10',
 ]) {

@@ -30,7 +30,7 @@ export const clock: ClaimRule = (line, i) => {
     /^\d\d$/.test(line.tokens[i + 2]?.text ?? '')
   )
     return claim(withMeridiem(line, i + 3));
-  const army = hundredHours(line, i) ?? written(line, i) ?? dotted(line, i);
+  const army = hundredHours(line, i) ?? written(line, i) ?? dotted(line, i) ?? unmarked(line, i);
   if (army) return army;
   // "Nine twenty six by two oh four oh": no hour has that many minutes.
   if ((line.number(i)?.n ?? 0) > 1260 && line.tokens[i]!.kind === 'word') return null;
@@ -50,6 +50,18 @@ function dotted(line: Line, i: number): Claim | null {
   if (!/^(?:1?\d|2[0-3])\.[0-5][05]$/.test(line.tokens[i]!.text) || unitAt(line, i + 1, line.number(i))) return null;
   const spanned = /^(?:til|till|until)$/.test(line.word(i - 1));
   return spanned || (hasCue(line, i - 1) && isMet(line, i, 5)) ? claim(i + 1) : null;
+}
+
+/** "Got it going by 230": hours and minutes typed without their mark; what is out by so much is measured. */
+function unmarked(line: Line, i: number): Claim | null {
+  const before = line.word(i - 2);
+  const timed =
+    line.word(i - 1) === 'by' &&
+    /^(?:1[0-2]|[1-9])(?:[03]0|[14]5)$/.test(line.tokens[i]!.text) &&
+    line.number(i - 2) === null &&
+    !unitNamed(before) &&
+    !/^(?:out|off|over|under|short|long|down|up|low|high|wide|deep|proud|shy|back|forward)$/.test(before);
+  return timed && endsPhrase(line, i + 1) && !unitAt(line, i + 1, line.number(i)) ? claim(i + 1) : null;
 }
 
 /** "Meeting 1030", "start time is 7", "be there for 9", "it's gone four". */

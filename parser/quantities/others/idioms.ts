@@ -14,7 +14,7 @@ thing, one of a kind, one go, two hundreds, one last time, one thing, on the one
 couple of times, one day, one time, at one point, at one time, nine to five, twenty four seven, twenty-four seven,
 two cents, one way or, all in one, in one ear, in one piece, on one hand, one hand, one man, half assed, half way,
 half bad, half decent, half hearted, half bath, half baths, half wall, half round, half door, half moon, half lap,
-half hinge, quarter round, quarter turn, quarter turns, quarter sawn, quarter bend, a quarter turn, first quarter,
+half hinge, quarter round, quarter points, quarter turn, quarter turns, quarter sawn, quarter bend, a quarter turn, first quarter,
 number one, six pack, six ways, six of one, six of one and half a dozen of the other, six of one half a dozen of the
 other, half a dozen of the other, one or the other, the two of us, the two of them, the three of us, the three of
 them, one horse town, zero tolerance, three times the charm, five will get you ten, one less thing, the big three,
@@ -47,7 +47,7 @@ one of them's, one of these days, one fine morning, one of my, one and only, one
 nine to the dozen, nineteen to the dozen, baker's dozen of, first past, two sheets to the wind, three sheets to the wind,
 two bob, two pennies, a penny, penny pinching, ten a penny, two a penny, in one sitting, back at square one, six sheets to the wind,
 nine times in ten, one in three, dime a dozen, a dime a dozen, one step ahead, one step forward, two steps back, two steps forward,
-one minute it, one minute he, one minute they, two's company, three times lucky, third time lucky, fifth wheel, third wheel,
+if it's an inch, if he's a day, if it's a day, one minute it, one minute he, one minute they, two's company, three times lucky, third time lucky, fifth wheel, third wheel,
 level one, level two, level three, grade one, grade two, two fingers, ten fingers, two bits, four corners of,
 no one, every one, stitch in time saves nine, two heads are better than one, hindsight's twenty twenty, hindsight is twenty twenty,
 hindsight is 20 / 20, twenty twenty hindsight, ten foot pole, ten foot barge pole, give him an inch, give them an inch, give her an inch,

@@ -61,7 +61,8 @@ export function claimsIn(line: Line): PlacedClaim[] {
       : (claimAt(line, i) ?? namedAgain(line, i, claims.at(-1)));
     if (claim) claims.push({ from: i, ...claim });
     // "Seven point six two five": what stands behind the point is no name of its own.
-    const decimal = claim || line.word(i + 1) !== 'point' ? null : line.number(i);
+    const pointed = !claim && (line.word(i) === 'point' || line.word(i + 1) === 'point');
+    const decimal = pointed ? line.number(i) : null;
     i = claim ? claim.until : decimal?.shape === 'decimal' ? decimal.until : i + 1;
   }
   return claims;

@@ -31,6 +31,9 @@ export const age: ClaimRule = (line, i) => {
   let k = i - 1;
   while (k > i - 6 && BETWEEN.has(line.word(k))) k--;
   if (WHO_IS.has(line.word(k))) return { until: number.until, kind: 'idiom' };
+  // "I'm turning twenty".
+  if (/^turn(?:ing|ed)$/.test(line.word(k)) && /^i(?:'m|m)?$/.test(line.word(k - 1)))
+    return { until: number.until, kind: 'idiom' };
   // "Since I was sixteen".
   const own = line.word(k) === 'was' && line.word(k - 1) === 'i' && /^(?:since|when)$/.test(line.word(k - 2));
   if (own) return { until: number.until, kind: 'idiom' };
