@@ -38,6 +38,7 @@ export function amountAt(line: Line, i: number): Draft | null {
     return partBehind(line, centimetresBehind(line, inchesBehind(line, draft)));
   }
   if (number.article) return null;
+  belowZero(line, draft);
   const tall = feetUnsaid(line, draft, number);
   if (tall) return tall;
   if (number.pieces) return { ...draft, unit: EACH, unitFrom: 'said' };
@@ -191,11 +192,15 @@ function centimetresBehind(line: Line, draft: Draft): Draft {
   return { ...draft, n: draft.n * d + part.n, d, until: part.until, shape: 'mixed' };
 }
 
-/** "Minus ten degrees", "-5 C": only of temperatures; elsewhere a hyphen joins and never negates. */
+/** "Freezer's minus ten". */
+const isTold = (line: Line, { from }: Draft) => /'s$|^(?:is|at|to|was|hit|reads?|shows?)$/.test(line.word(from - 2));
+
+/** "Minus ten degrees", "-5 C": only of temperatures and of what a dial tells; elsewhere a hyphen joins and never negates. */
 function belowZero(line: Line, draft: Draft): void {
   const sign = line.tokens[draft.from - 1];
   const degrees =
-    draft.unit?.kind === 'temperature' || (draft.unit?.unit === 'deg' && /^(?:minus|negative)$/.test(sign?.word ?? ''));
+    draft.unit?.kind === 'temperature' ||
+    (/^(?:minus|negative)$/.test(sign?.word ?? '') && (draft.unit ? draft.unit.unit === 'deg' : isTold(line, draft)));
   if (
     !degrees ||
     !(
@@ -218,7 +223,7 @@ function isTied(line: Line, i: number, number: SaidNumber): boolean {
   if (bound && /^[/#:]$/.test(before.text) && !/^ft|in$/.test(line.word(i - 2)))
     return line.tokens[i - 2]?.kind === 'number' || before.text === '#';
   if (bound && before.kind === 'word' && !isTimes(line, i - 1) && !/\dx$/.test(before.word)) return true;
-  if (!after || after.spaced) return false;
+  if (!after || after.spaced || after.word === 'ish') return false;
   if (after.text === '/' && line.tokens[number.until + 1]?.kind === 'number' && line.tight(number.until + 1))
     return number.shape === 'whole';
   if (after.text === '°') return unitAt(line, number.until, number) === null;

@@ -41,9 +41,11 @@ export function inchesBehind(line: Line, draft: Draft): Draft {
   };
 }
 
-/** "Thirteen foot, five to a bay": how many of them. */
+/** "Thirteen foot, five to a bay", "8 ft 2 of em": how many of them. */
 const isCountPer = (line: Line, at: number) =>
-  /^(?:per|apiece)$/.test(line.word(at)) || (line.word(at) === 'to' && /^(?:a|an|each|every)$/.test(line.word(at + 1)));
+  /^(?:per|apiece)$/.test(line.word(at)) ||
+  (line.word(at) === 'of' && /^(?:em|'em|them|those|these)$/.test(line.word(at + 1))) ||
+  (line.word(at) === 'to' && /^(?:a|an|each|every)$/.test(line.word(at + 1)));
 
 /** "Eight three and a half": feet with the word swallowed, which nobody can know for sure. */
 export function feetUnsaid(line: Line, draft: Draft, feet: SaidNumber): Draft | null {

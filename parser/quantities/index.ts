@@ -29,7 +29,7 @@ export function readQuantities(
   const drafts = draftsIn(line, claimed);
   tie(line, drafts);
   const standing = correct(line, tokens, drafts);
-  shareUnits(standing);
+  shareUnits(line, standing);
   sayVolts(standing);
   doubtTeens(line, standing);
   for (let i = 1; i < standing.length; i++) unimply(line, standing[i - 1]!, standing[i]!);
@@ -89,7 +89,7 @@ export function unclaimedDrafts(line: Line, tokens: readonly Token[]): Draft[] {
   const drafts = draftsIn(line, new Uint8Array(line.tokens.length));
   tie(line, drafts);
   const standing = correct(line, tokens, drafts);
-  shareUnits(standing);
+  shareUnits(line, standing);
   return standing;
 }
 

@@ -57,8 +57,9 @@ const dotted = (said: SaidUnit | null, until: number) => said && { unit: said.un
 
 function unitStart(line: Line, at: number, number: SaidNumber | null): number {
   let k = at;
-  // "40ish feet", "forty odd feet", "two hundred and change feet".
-  if (line.word(k) === 'ish' || line.word(k) === 'odd') k++;
+  // "40ish feet", "forty odd feet", "forty some feet", "two hundred and change feet".
+  if (/^(?:ish|odd)$/.test(line.word(k))) k++;
+  else if (line.word(k) === 'some') k += line.word(k + 1) === 'odd' ? 2 : 1;
   else if (line.word(k) === 'and' && /^(?:change|some)$/.test(line.word(k + 1))) k += 2;
   else if (line.word(k) === 'and' && line.word(k + 1) === 'a' && line.word(k + 2) === 'bit') k += 3;
   if (line.tokens[k]?.text === '-' && line.tight(k) && line.tokens[k + 1]?.kind === 'word') k++;
@@ -177,9 +178,11 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
     );
   // "Zone two set for seventy": what was done.
   if (name === 'set' && number?.n !== number?.d) return /^(?:|of|[,.;])$/.test(next);
-  if (name === 'each') return next !== 'of' && number?.d === 1;
+  if (name === 'each') return next !== 'of' && next !== 'way' && number?.d === 1;
   if (unit.kind === 'count') return number === null || number.d === 1;
   if (unit.kind === 'pack') {
+    // "Off a 250 roll", "the eighty bag pallet": how large one is.
+    if (number && number.n > number.d && token.word === unit.unit && isOneOf(line, from, number)) return false;
     // "1-1/4 coil nails", "3/8 box": nothing is packed in eighths; "four can lights": a light, not a can.
     if (number && number.d > 4 && !number.inWords && number.shape !== 'decimal') return false;
     return !(token.word === unit.unit
@@ -187,6 +190,17 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
       : name === 'cans' && areLights(line, from, next));
   }
   return true;
+}
+
+/** An article stands before the number. */
+const isOneOf = (line: Line, from: number, number: SaidNumber) =>
+  number.until === from && /^(?:a|an|the)$/.test(line.word(startOf(line, from) - 1));
+
+/** Where the number that ends at a place starts. */
+function startOf(line: Line, until: number): number {
+  let k = until - 1;
+  while (k > until - 5 && line.number(k - 1)?.until === until) k--;
+  return k;
 }
 
 /** "Two tub stoppers", "four can lights": the thing's own name, not what it comes in. */

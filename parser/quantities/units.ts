@@ -102,7 +102,7 @@ const ROWS: readonly UnitRow[] = [
   { unit: 'megohm', kind: 'other', names: 'megohm megohms mohm mohms' },
   { unit: 'cfm', kind: 'flow', names: 'cfm cubic-feet-per-minute cubic-feet-a-minute' },
   { unit: 'gpm', kind: 'flow', names: 'gpm gallons-per-minute gallons-a-minute' },
-  { unit: 'mph', kind: 'speed', names: 'mph miles-an-hour miles-per-hour' },
+  { unit: 'mph', kind: 'speed', names: 'mph miles-an-hour mile-an-hour miles-per-hour mile-per-hour' },
   { unit: 'gauge', kind: 'gauge', names: 'gauge gage ga' },
   { unit: 'AWG', kind: 'gauge', names: 'awg' },
   { unit: 'grit', kind: 'other', names: 'grit' },

@@ -157,7 +157,7 @@ function onHour(line: Line, i: number): Claim | null {
   if (minutes && line.word(i + 1) === 'oh') until = Math.max(until, i + 3);
   if (MERIDIEM.has(line.word(until)) || withMeridiem(line, until) > until) return claim(withMeridiem(line, until));
   if (line.word(until) === 'sharp' && !unitAt(line, until, number)) return claim(until + 1);
-  if (line.word(until) === 'ish' || line.word(until) === 'noon') return claim(until + 1);
+  if ((line.word(until) === 'ish' && line.word(i - 1) !== '/') || line.word(until) === 'noon') return claim(until + 1);
   if (!minutes && number.until > until) return null;
   // "By seven, seven thirty at the latest", "between seven and seven thirty": the hour again, more closely.
   const between = line.word(i - 1) === 'between' && line.word(i + 1) === 'and' && HOURS.has(line.word(i + 2));

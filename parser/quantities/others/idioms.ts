@@ -21,7 +21,7 @@ them, one horse town, zero tolerance, three times the charm, five will get you t
 back in ten, back in five, back in twenty, there in ten, there in five, there in twenty, here in ten, one guy,
 hundred percent, a million times, ten to one, three ring circus, two birds, two birds one stone, a dozen times, one
 hell, one heck, one at a time, one by one, two at a time, second to none, cloud nine, ten four, 10 - 4, two faced,
-one eighty, ten out of ten, nine times out of ten, five star, a day off, what a day, what a week, a day late, a day
+a one eighty, a complete one eighty, ten out of ten, nine times out of ten, five star, a day off, what a day, what a week, a day late, a day
 or two ago, third party, catch twenty two, nine one one, call 911, call 811, call eight one one, dial 911, plan b,
 forty something, thirty something, fifty something, twenty something, sixty something, the big one, one story short,
 two left feet, two thumbs, four letter, eleventh hour, zero chance, zero idea, zero clearance, one another, owes me
@@ -106,10 +106,6 @@ function isPartOfMore(line: Line, i: number, first: string): boolean {
   return line.word(and) === 'and' && (ONES.has(whole) || TENS.has(whole) || line.tokens[and - 1]?.kind === 'number');
 }
 
-/** "Set at one eighty": no turning round. */
-const isDialled = (line: Line, i: number, words: readonly string[]) =>
-  words.join(' ') === 'one eighty' && /(?:^at|^to|^reads?|^is|^was|'s)$/.test(line.word(i - 1));
-
 export const idiom: ClaimRule = (line, i) => {
   const phrases = BY_FIRST.get(saidAs(line, i)) ?? BY_FIRST.get(line.word(i));
   if (!phrases) return null;
@@ -122,7 +118,7 @@ export const idiom: ClaimRule = (line, i) => {
 
 /** A number that goes on, or has a unit of its own: "one by one inch" is a size. */
 function holdsNumber(line: Line, i: number, words: readonly string[], until: number): boolean {
-  if (isDialled(line, i, words) || isPartOfMore(line, i, words[0]!) || hasPart(line, until)) return true;
+  if (isPartOfMore(line, i, words[0]!) || hasPart(line, until)) return true;
   const last = line.number(until - 1);
   return last?.until === until && !last.article && unitAt(line, until, last) !== null;
 }

@@ -19,6 +19,7 @@ import { age } from './people.ts';
 import { phone } from './phone.ts';
 import { row } from './rows.ts';
 import { ofTalk } from './talk.ts';
+import { thread } from './threads.ts';
 import { talkedWhile } from './whiles.ts';
 
 /** Asked in this order wherever a number can start, behind the set phrases; the first that claims the words has them. */
@@ -42,6 +43,7 @@ const RULES: readonly ClaimRule[] = [
   label,
   numbered,
   row,
+  thread,
   juxtaposed,
   ofTalk,
   talkedWhile,

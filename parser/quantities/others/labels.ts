@@ -20,7 +20,7 @@ const LETTERED = wordSet(
 );
 /** What a number describes without counting: "a two story house", "three way switch", "one man job". */
 const DESCRIBED = wordSet(
-  'digit hander legged leaf seater wheeler layer handle handled compartment basin story storey man person car way part pole prong gang tab star go hole bedroom bath point speed stage phase panel lite year-old step tone ply',
+  'digit hander legged leaf seater wheeler layer handle handled compartment basin story storey man person car way part pole prong gang tab star go hole bedroom bath point speed stage phase panel lite wire conductor year-old step tone ply',
 );
 
 const claim = (until: number): Claim => ({ until, kind: 'label' });
@@ -58,6 +58,9 @@ export const label: ClaimRule = (line, i) => {
   )
     return claim(i + 2);
   if (isHyphened(line, number.until)) return claim(number.until + 2);
+  // "Two ought": wire; "forty fives", "twenty twos": fittings by their angle.
+  if (number.d === 1 && number.n < 5 && /^(?:ought|aught)$/.test(next)) return claim(number.until + 1);
+  if (/^(?:forty fives|twenty twos)$/.test(`${line.word(i)} ${next}`)) return claim(number.until + 1);
   // "R two point five batts".
   if (
     number.shape === 'decimal' &&
@@ -73,7 +76,10 @@ export const label: ClaimRule = (line, i) => {
   if (isLettered(line, i)) return claim(number.until);
   if (
     (before === '.' && line.word(i - 2) === 'no' && line.tight(i - 1)) ||
-    (before === 'r' && !/^(?:by|x|×|oc|o|on)$/.test(next))
+    // "R nineteen by twenty three": how well a batt keeps heat, and its width.
+    (before === 'r' && next === 'by' && R_VALUES.has(number.n)) ||
+    // "R 19" keeps heat; "they r 5' apart" measures.
+    (before === 'r' && !/^(?:by|x|×|oc|o|on)$/.test(next) && !unitAt(line, number.until, number))
   )
     return claim(number.until);
   const named =
@@ -161,6 +167,8 @@ const isLetterOfName = (line: Line, i: number) =>
   line.word(i - 2) !== '&' &&
   endsPhrase(line, line.number(i)!.until) &&
   !/^(?:by|x|×)$/.test(line.word(line.number(i)!.until));
+
+const R_VALUES: ReadonlySet<number> = new Set([11, 13, 15, 19, 21, 23, 30, 38, 49, 60]);
 
 const CALLED =
   /^(?:code|combo|pin|extension|zip|number|lockbox|password|passcode|keypad|rego|plate|model|reference|ref|order|invoice|serial|ext)'s$/;

@@ -94,8 +94,11 @@ const isOfNamed = (line: Line, { until }: Draft, behind: Draft | undefined) =>
 
 const BOUNDED = /(?:hair|tad|smidge|touch) (?:over|under|past|shy)$/;
 
-/** "In packs of 20", "minus eighteen": what stands before it leaves no doubt. */
-const isMarked = (line: Line, { from }: Draft) =>
+/** "In packs of 20", "minus eighteen", "ten or so", "three total": what stands beside it leaves no doubt. */
+const isMarked = (line: Line, { from, until }: Draft) =>
   /^(?:minus|plus|negative|qty|quantity|every)$/.test(line.word(from - 1)) ||
+  (line.word(until) === 'each' && line.word(until + 1) === 'way') ||
+  /^(?:total|altogether)$/.test(line.word(until)) ||
+  (line.word(until) === 'or' && line.word(until + 1) === 'so') ||
   BOUNDED.test(`${line.word(from - 2)} ${line.word(from - 1)}`) ||
   (line.word(from - 1) === 'of' && unitNamed(line.word(from - 2))?.kind === 'pack');
