@@ -84,6 +84,7 @@ export const label: ClaimRule = (line, i) => {
     return claim(number.until);
   const named =
     isExtension(line, i) ||
+    (before === 'to' && /^keys?$/.test(line.word(i - 2))) ||
     (NAMED.has(before) && !isOrdered(line, i, number)) ||
     (before === 'is' &&
       /^(?:code|combo|pin|zip|number|extension|lockbox|password|passcode|keypad|rego|plate|model|ref|reference)$/.test(
@@ -171,7 +172,7 @@ const isLetterOfName = (line: Line, i: number) =>
 const R_VALUES: ReadonlySet<number> = new Set([11, 13, 15, 19, 21, 23, 30, 38, 49, 60]);
 
 const CALLED =
-  /^(?:code|combo|pin|extension|zip|number|lockbox|password|passcode|keypad|rego|plate|model|reference|ref|order|invoice|serial|ext)'s$/;
+  /^(?:code|combo|pin|extension|zip|number|lockbox|password|passcode|keypad|rego|plate|model|reference|ref|order|invoice|serial|ext|job|ticket|case|claim|account|badge|login)'s$/;
 
 /** The word before a number, its "is" left off where a name follows: "the code's 9914", but "the unit's twenty four" is a size. */
 const nameBefore = (line: Line, i: number) =>
