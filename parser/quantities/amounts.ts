@@ -38,6 +38,7 @@ export function amountAt(line: Line, i: number): Draft | null {
     return partBehind(line, centimetresBehind(line, inchesBehind(line, draft)));
   }
   if (number.article) return null;
+  belowZero(line, draft);
   const tall = feetUnsaid(line, draft, number);
   if (tall) return tall;
   if (number.pieces) return { ...draft, unit: EACH, unitFrom: 'said' };
@@ -177,21 +178,29 @@ function partBehind(line: Line, draft: Draft): Draft {
   return { ...draft, n: draft.n * part.d + part.n, d: part.d, until: part.until, shape: 'mixed' };
 }
 
-/** "Five metres sixty", "three metres one hundred": the centimetres, or from a hundred on the millimetres, said bare behind the metres. */
+/** Behind "three metres six" a single figure is tenths only where the length ends; elsewhere it may count something. */
+const CLOSES_LENGTH = /^(?:|[.,;]|by|x|and|long|wide|high|tall|deep|but|so)$/;
+
+/** "Five metres sixty", "three metres one hundred": the centimetres, or from a hundred on the millimetres, said bare behind the metres; tenths up to nine. */
 function centimetresBehind(line: Line, draft: Draft): Draft {
   if (draft.unit?.unit !== 'm' || draft.d !== 1) return draft;
   const part = line.number(draft.until);
-  const bare = part?.shape === 'whole' && !part.article && part.n > 9 && part.n < (draft.inWords ? 1000 : 100);
+  const bare = part?.shape === 'whole' && !part.article && part.n > 1 && part.n < (draft.inWords ? 1000 : 100);
   if (!bare || unitAt(line, part.until, part) || !endsPhrase(line, part.until)) return draft;
-  const d = part.n < 100 ? 100 : 1000;
+  if (part.n < 10 && !(draft.inWords && CLOSES_LENGTH.test(line.word(part.until)))) return draft;
+  const d = part.n < 10 ? 10 : part.n < 100 ? 100 : 1000;
   return { ...draft, n: draft.n * d + part.n, d, until: part.until, shape: 'mixed' };
 }
 
-/** "Minus ten degrees", "-5 C": only of temperatures; elsewhere a hyphen joins and never negates. */
+/** "Freezer's minus ten". */
+const isTold = (line: Line, { from }: Draft) => /'s$|^(?:is|at|to|was|hit|reads?|shows?)$/.test(line.word(from - 2));
+
+/** "Minus ten degrees", "-5 C": only of temperatures and of what a dial tells; elsewhere a hyphen joins and never negates. */
 function belowZero(line: Line, draft: Draft): void {
   const sign = line.tokens[draft.from - 1];
   const degrees =
-    draft.unit?.kind === 'temperature' || (draft.unit?.unit === 'deg' && /^(?:minus|negative)$/.test(sign?.word ?? ''));
+    draft.unit?.kind === 'temperature' ||
+    (/^(?:minus|negative)$/.test(sign?.word ?? '') && (draft.unit ? draft.unit.unit === 'deg' : isTold(line, draft)));
   if (
     !degrees ||
     !(
@@ -214,7 +223,7 @@ function isTied(line: Line, i: number, number: SaidNumber): boolean {
   if (bound && /^[/#:]$/.test(before.text) && !/^ft|in$/.test(line.word(i - 2)))
     return line.tokens[i - 2]?.kind === 'number' || before.text === '#';
   if (bound && before.kind === 'word' && !isTimes(line, i - 1) && !/\dx$/.test(before.word)) return true;
-  if (!after || after.spaced) return false;
+  if (!after || after.spaced || after.word === 'ish') return false;
   if (after.text === '/' && line.tokens[number.until + 1]?.kind === 'number' && line.tight(number.until + 1))
     return number.shape === 'whole';
   if (after.text === '°') return unitAt(line, number.until, number) === null;

@@ -1,3 +1,4 @@
+import { figuresAt, swallowedThousand } from './figures.ts';
 import type { Line } from './line.ts';
 import { ONES, PARTS, TENS, wordSet } from './words.ts';
 
@@ -10,6 +11,8 @@ const small = (line: Line, i: number) => ONES.get(line.word(i)) ?? null;
 
 /** "Sixty two", "a hundred and four", "one twenty" (120), "two oh eight" (208), "three thousand". */
 export function cardinalAt(line: Line, i: number): Whole | null {
+  const figures = figuresAt(line, i);
+  if (figures) return figures;
   const k = line.word(i) === 'a' && SCALES.has(line.word(i + 1)) ? i + 1 : i;
   let total = 0;
   let at = k;
@@ -39,8 +42,14 @@ function belowThousand(line: Line, i: number): Whole | null {
     const hundreds = (first?.n ?? 1) * 100;
     return rest ? { n: hundreds + rest.n, until: rest.until } : { n: hundreds, until: at + 1 };
   }
-  return first && (spokenHundreds(line, i, first) ?? first);
+  return first && (spokenHundreds(line, i, first) ?? spokenThousand(line, i, first) ?? first);
 }
+
+/** "Two seven fifty": behind one figure hundreds of their own. */
+const spokenThousand = (line: Line, i: number, first: Whole) =>
+  first.until === i + 1 && first.n < 10 && line.tokens[i + 1]?.kind === 'word'
+    ? swallowedThousand(line, i, belowThousand(line, i + 1))
+    : null;
 
 function belowHundred(line: Line, i: number): Whole | null {
   const ten = TENS.get(line.word(i));
@@ -53,7 +62,8 @@ function belowHundred(line: Line, i: number): Whole | null {
   const one = small(line, at);
   // "Twenty three eighths" is twenty and three eighths, not twenty three.
   const startsPart = PARTS.has(line.word(at + 1));
-  return one !== null && one > 0 && one < 10 && !startsPart && !isLumber(line, at)
+  const counts = isLumber(line, at) || (ten >= LONGEST_STOCK && isStock(line, at));
+  return one !== null && one > 0 && one < 10 && !startsPart && !counts
     ? { n: ten + one, until: at + 1 }
     : { n: ten, until: i + 1 };
 }
@@ -63,6 +73,17 @@ const isLumber = (line: Line, at: number) =>
   /^(?:one|two|four|six)$/.test(line.word(at)) &&
   line.word(at + 1) === 'by' &&
   /^(?:threes|fours|sixes|eights|tens|twelves)$/.test(line.word(at + 2));
+
+/** No tube, board or bar is sold so long. */
+const LONGEST_STOCK = 30;
+const STOCK = wordSet(
+  'boards studs joists rafters posts tubes pipes lengths sticks planks battens sheets panels pickets rods bars angles purlins noggins strips',
+);
+
+/** "Thirty six foot tubes", "forty eight footers": so many of six or eight feet. */
+const isStock = (line: Line, at: number) =>
+  /^(?:six|eight)$/.test(line.word(at)) &&
+  (line.word(at + 1) === 'footers' || (/^(?:foot|ft)$/.test(line.word(at + 1)) && STOCK.has(line.word(at + 2))));
 
 /** "Treinta y dos". */
 const isSpanishAnd = (line: Line, at: number) => line.word(at) === 'y' && /nta$|^veinte$/.test(line.word(at - 1));
@@ -83,6 +104,13 @@ export const STANDS_APART = wordSet(
     'will would should can could has have had need needs got get wants want there here too also away back now max tops',
 );
 
+/** "Two gates sixteen foot and one twelve", "four twenty amp breakers and one fifteen": one more, of another size. */
+export const isOneMore = (line: Line, i: number): boolean =>
+  line.word(i) === 'one' &&
+  /^(?:and|plus)$/.test(line.word(i - 1)) &&
+  (/^(?:foot|footers?|ft)$/.test(line.word(i - 2)) ||
+    (/[^s']s$/.test(line.word(i - 2)) && DESCRIBING.has(line.word(i - 3))));
+
 const BULBS: ReadonlySet<number> = new Set([25, 40, 60, 75]);
 
 /** "Two fifty inch pounds": one unit of two words. */
@@ -101,6 +129,7 @@ function spokenHundreds(line: Line, i: number, first: Whole): Whole | null {
   }
   const rest = belowHundred(line, i + 1);
   if (!rest || rest.n < 10 || isThirtySecond(line, i + 1)) return null;
+  if (isOneMore(line, i)) return null;
   if (PARTS.has(line.word(rest.until))) return null;
   if (!/(?:^is|^are|^at|'s)$/.test(line.word(i - 1)) && isSizeBehind(line, first.n, rest)) return null;
   // "Five ten and a half": feet and inches, the words swallowed.

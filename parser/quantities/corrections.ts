@@ -50,10 +50,28 @@ export function correct(line: Line, all: readonly Token[], drafts: readonly Draf
     const whole = taken.every((d) => d.group?.id === back.group?.id) ? taken : [back];
     out.length -= whole.length;
     if (whole.length === 1 && back.group && !next.group) next.group = back.group;
+    if (whole.length === 1) keepLarger(back, next);
     standFor(line, next, whole, marker);
     out.push(next);
   }
   return out;
+}
+
+/** Under so many inches a part said alone may stand for all that was said before it. */
+const SURELY_PART = 4;
+
+/** "Sixty two and a half, no, five eighths", "ten foot six, no, seven": only the part is taken back, the inches or feet stay. */
+function keepLarger(back: Draft, next: Draft): void {
+  const inches = next.unitFrom !== 'said' || next.unit?.unit === 'in';
+  const isInches = back.unit?.unit === 'in' && inches;
+  if (isInches && back.rule === 'quantity/feet-inches' && next.unitFrom !== 'said' && next.n < 12 * next.d) {
+    const feet = Math.floor(back.n / (12 * back.d));
+    Object.assign(next, { n: feet * 12 * next.d + next.n, shape: 'mixed', rule: back.rule });
+  } else if (isInches && back.shape === 'mixed' && back.n > back.d && next.shape === 'fraction') {
+    const whole = Math.floor(back.n / back.d);
+    if (whole < SURELY_PART) next.doubt = `${whole}-${next.n}/${next.d} or ${next.n}/${next.d}?`;
+    Object.assign(next, { n: whole * next.d + next.n, shape: 'mixed' });
+  }
 }
 
 /** The later reading stands for the earlier ones, which are gone with the words that took them back. */

@@ -3,7 +3,7 @@ import type { Line } from './line.ts';
 import type { SaidNumber } from './numbers.ts';
 import { endsPhrase, unitAt } from './unitAt.ts';
 import { unitNamed } from './units.ts';
-import { wordSet } from './words.ts';
+import { ONES, wordSet } from './words.ts';
 
 export const INCH = unitNamed('in')!;
 
@@ -27,7 +27,7 @@ export function inchesBehind(line: Line, draft: Draft): Draft {
   const behind = unitAt(line, inches.until, inches);
   // "5-ft 6-1/2 tub": behind feet and a part of an inch stands the thing itself, nothing that is packed by the tub.
   const own = behind?.unit.kind === 'pack' && inches.d > 1 ? null : behind;
-  if (own ? own.unit !== INCH : named || !areInches(line, inches)) return draft;
+  if (own ? own.unit !== INCH : named || isCountPer(line, inches.until) || !areInches(line, inches)) return draft;
   // "Sixteen foot, four inch thick" are two sizes.
   if (joint?.text === ',' && own && SIZE_OF_ITS_OWN.test(line.word(own.until))) return draft;
   return {
@@ -41,11 +41,20 @@ export function inchesBehind(line: Line, draft: Draft): Draft {
   };
 }
 
+/** "Thirteen foot, five to a bay", "8 ft 2 of em": how many of them. */
+const isCountPer = (line: Line, at: number) =>
+  /^(?:per|apiece)$/.test(line.word(at)) ||
+  (line.word(at) === 'of' && /^(?:em|'em|them|those|these)$/.test(line.word(at + 1))) ||
+  (line.word(at) === 'to' && /^(?:a|an|each|every)$/.test(line.word(at + 1)));
+
 /** "Eight three and a half": feet with the word swallowed, which nobody can know for sure. */
 export function feetUnsaid(line: Line, draft: Draft, feet: SaidNumber): Draft | null {
-  if (feet.shape !== 'whole' || !feet.inWords || feet.pieces || feet.n < 5 || feet.n > LONGEST) return null;
+  if (feet.shape !== 'whole' || !feet.inWords || feet.pieces || feet.n < 1 || feet.n > LONGEST) return null;
   const inches = line.number(feet.until);
   if (!inches?.inWords || inches.article || inches.n >= 12 * inches.d) return null;
+  if (inches.shape === 'whole' && isSided(line, draft.from, inches.until)) return swallowed(draft, feet, inches);
+  if (isToldBesideFeet(line, draft.from, inches)) return swallowed(draft, feet, inches);
+  if (feet.n < 5) return isToldOf(line, draft.from, inches) ? swallowed(draft, feet, inches) : null;
   const run = inches.shape === 'whole' && (isRunTold(line, draft.from, inches.until) || isEvenly(line, inches.until));
   const shaped =
     run ||
@@ -57,6 +66,11 @@ export function feetUnsaid(line: Line, draft: Draft, feet: SaidNumber): Draft | 
   const one = /^(?:a|the|that|this)$/.test(line.word(draft.from - 1)) && !/[^s]s$/.test(line.word(inches.until));
   if (!(one || endsPhrase(line, inches.until))) return null;
   if (inches.shape === 'whole' && /^(?:by|x|×)$/.test(line.word(inches.until))) return null;
+  return swallowed(draft, feet, inches);
+}
+
+/** Feet and inches whose words were swallowed, with the question that this leaves. */
+function swallowed(draft: Draft, feet: SaidNumber, inches: SaidNumber): Draft {
   const whole = Math.floor(inches.n / inches.d);
   const rest = inches.d > 1 ? `${whole}-${inches.n % inches.d}/${inches.d}` : `${whole}`;
   return {
@@ -72,22 +86,61 @@ export function feetUnsaid(line: Line, draft: Draft, feet: SaidNumber): Draft | 
   };
 }
 
+/** What a length is told by. */
+const TOLD = /^(?:is|are|runs?|measures?|measured|spans?|was|at|about|exactly|comes|came)$|'s$/;
+
+/** "The opening's two six wide", "is eight four tall": feet and inches of a side that is named. */
+const isToldOf = (line: Line, from: number, inches: SaidNumber) =>
+  inches.shape === 'whole' && TOLD.test(line.word(from - 1)) && SIDES.test(line.word(inches.until));
+
+/** "The wall's thirty one six by nine foot". */
+function isToldBesideFeet(line: Line, from: number, inches: SaidNumber): boolean {
+  const other = isBy(line.word(inches.until)) ? line.number(inches.until + 1) : null;
+  const feet = other ? unitAt(line, other.until, other)?.unit.unit === 'ft' : false;
+  return feet && inches.shape === 'whole' && TOLD.test(line.word(from - 1));
+}
+
+const SIDES = /^(?:wide|tall|high|deep|long|clear|overall|even|apart)$/;
+
+/** "Three six by four eight": both sides of an opening in feet and inches. */
+function isSided(line: Line, from: number, until: number): boolean {
+  const [first, second] = isBy(line.word(until))
+    ? [from, until + 1]
+    : isBy(line.word(from - 1))
+      ? [from - 3, from]
+      : [];
+  if (first === undefined || second === undefined || second - first !== 3) return false;
+  if (!isSide(line, first) || !isSide(line, second) || line.number(first - 1) !== null) return false;
+  if (endsPhrase(line, second + 2) || isOpening(line, second + 2)) return true;
+  // "Ten two by six eight footers": so many of a size, so long.
+  return (
+    !unitAt(line, second + 2, null) &&
+    !(LUMBER.has(line.word(first + 1)) && LUMBER.has(line.word(second))) &&
+    line.number(second + 2) === null
+  );
+}
+
+const isBy = (word: string) => /^(?:by|x|×)$/.test(word);
+
+const isSide = (line: Line, at: number) =>
+  [0, 1].every((k) => (ONES.get(line.word(at + k)) ?? 0) > 0) && (ONES.get(line.word(at + 1)) ?? 12) < 12;
+
 /** No run of a house is told shorter than it is by leaving out the words. */
 const LONGEST = 90;
 const RUNS = wordSet(
-  "wall wall's run runs ridge hip hips valley eave eave's eaves rake rakes span spans rafter rafters joist joists beam beam's header header's fence length plate deck deck's slab slab's trench",
+  "side side's room room's kitchen kitchen's garage garage's bay bay's hall hall's porch patio driveway pool grade grade's opening opening's wall wall's run runs ridge hip hips valley eave eave's eaves rake rakes span spans rafter rafters joist joists beam beam's header header's fence length plate deck deck's slab slab's trench",
 );
 
 /** "The long wall's twenty six four", "the hip runs eighteen two": of what is told in feet. */
 function isRunTold(line: Line, from: number, until: number): boolean {
-  const told = /^(?:is|are|runs?|measures?|measured|spans?|was)$|'s$/.test(line.word(from - 1));
-  if (!told || !endsPhrase(line, until) || /^(?:by|x|×)$/.test(line.word(until))) return false;
+  if (!TOLD.test(line.word(from - 1)) || !endsPhrase(line, until) || /^(?:by|x|×)$/.test(line.word(until)))
+    return false;
   for (let k = from - 1; k > from - 8 && k >= 0; k--) if (RUNS.has(line.word(k))) return true;
   return false;
 }
 
 /** "Twelve six long", "twenty two four even". */
-const isEvenly = (line: Line, until: number) => /^(?:long|even)$/.test(line.word(until));
+const isEvenly = (line: Line, until: number) => SIDES.test(line.word(until));
 
 /** How far back feet may have been said: "twelve foot to the ridge, eleven nine to the eave". */
 const FEET_REACH = 16;

@@ -82,17 +82,17 @@ const countsLengths = (line: Line, a: Draft, b: Draft, ratio: number) =>
     (ratio >= 2 && b.unit?.unit === 'ft' && /[^s']s$/.test(line.word(b.until)) && !endsPhrase(line, b.until)));
 
 /** One unit said last, or first, covers the group; a unit that is only implied gives way to it. */
-export function shareUnits(drafts: readonly Draft[]): void {
+export function shareUnits(line: Line, drafts: readonly Draft[]): void {
   for (let i = 0; i < drafts.length; ) {
     const group = drafts[i]!.group;
     let end = i + 1;
     while (group && drafts[end]?.group?.id === group.id) end++;
-    if (group && group.kind !== 'eachOf') share(drafts.slice(i, end));
+    if (group && group.kind !== 'eachOf') share(line, drafts.slice(i, end));
     i = end;
   }
 }
 
-function share(members: readonly Draft[]): void {
+function share(line: Line, members: readonly Draft[]): void {
   const said = members.findLast((m) => m.unitFrom === 'said') ?? members.find((m) => m.unitFrom === 'implied');
   const unit = said?.unit;
   if (!unit) return;
@@ -110,6 +110,9 @@ function share(members: readonly Draft[]): void {
   const thousandfold = (m: Draft) => isThousandfold(m) || (millimetres && m.unitFrom === 'none' && m.n >= 10 * m.d);
   // "Eight foot by two": feet said first do not reach over to a bare number.
   const backwards = members.at(-1)!.unitFrom === 'said' || unit.unit !== 'ft';
+  // "Eight by ten by four inches thick": a pad's sides are in feet.
+  const thick = /^(?:thick|deep)$/.test(line.word(members.at(-1)!.until));
+  if (members.length > 2 && thick && members.filter((m) => m.unitFrom === 'said').length === 1) return;
   // `2x10x14'`: a board's section is nominal, only its length is in feet.
   if (members.length > 2 && unit.unit === 'ft' && members.filter((m) => m.unitFrom === 'said').length === 1) return;
   for (const m of members) {

@@ -7,6 +7,7 @@ import { doubtTeens, shareUnits, tie } from './group.ts';
 import { hedge } from './hedges.ts';
 import { Line } from './line.ts';
 import { claimsIn, type PlacedClaim } from './others/index.ts';
+import { strays } from './strays.ts';
 import { sayVolts } from './volts.ts';
 import { countless } from './weighing/index.ts';
 
@@ -28,13 +29,15 @@ export function readQuantities(
   const drafts = draftsIn(line, claimed);
   tie(line, drafts);
   const standing = correct(line, tokens, drafts);
-  shareUnits(standing);
+  shareUnits(line, standing);
   sayVolts(standing);
   doubtTeens(line, standing);
   for (let i = 1; i < standing.length; i++) unimply(line, standing[i - 1]!, standing[i]!);
   for (const draft of standing) hedge(line, draft);
-  const read = apart(line, standing);
-  const none = countless(line, read, claims.length);
+  const all = apart(line, standing);
+  const stray = strays(line, all);
+  const read = stray.size ? all.filter((draft) => !stray.has(draft)) : all;
+  const none = new Set([...stray, ...countless(line, read, claims.length)]);
   const kept = none.size ? read.filter((draft) => !none.has(draft)) : read;
   const aside = [...none].map(({ from, until }): PlacedClaim => ({ from, until, kind: 'label' }));
   return {
@@ -86,7 +89,7 @@ export function unclaimedDrafts(line: Line, tokens: readonly Token[]): Draft[] {
   const drafts = draftsIn(line, new Uint8Array(line.tokens.length));
   tie(line, drafts);
   const standing = correct(line, tokens, drafts);
-  shareUnits(standing);
+  shareUnits(line, standing);
   return standing;
 }
 

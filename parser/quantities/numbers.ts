@@ -60,11 +60,12 @@ function digitsAt(line: Line, i: number): SaidNumber | null {
 
 const isCountedByThousands = (word: string) => /^(?:btus?|btuh|lumens?|psi|cfm|gallons?|sf|miles?|kelvin)$/.test(word);
 
-/** `1 3/8`, `1-3/8`, `1½`, `2 and 3/8`, "2 and a half", `7 & 1/2`. */
+/** `1 3/8`, `1-3/8`, `1½`, `2 and 3/8`, "2 and a half", `7 & 1/2`, "2n a half". */
 function mixedDigits(line: Line, i: number, whole: number): SaidNumber | null {
   const joint = line.tokens[i + 1];
   const dash = joint !== undefined && /^[-–]$/.test(joint.text) && !joint.spaced && line.tight(i + 2);
-  const and = joint?.word === 'and' || joint?.word === '&' || joint?.word === 'y';
+  const thumbed = joint?.word === 'n' && line.tight(i + 1);
+  const and = joint?.word === 'and' || joint?.word === '&' || joint?.word === 'y' || thumbed;
   const k = dash || and ? i + 2 : i + 1;
   // "4x8 3/4 cdx": the sheet's size, then how thick it is.
   if (!dash && !and && isSheet(line, i)) return null;
@@ -168,15 +169,25 @@ function mixedWords(line: Line, whole: number, at: number): SaidNumber | null {
     return unnamedPart(line, whole, at + 1);
   }
   const part = digitPartAt(line, at) ?? (ONES.has(line.word(at)) ? wordPartAt(line, at, false) : null);
-  if (!part || part.d === 2 || part.d === 3) return null;
+  if (!part || part.d === 2 || part.d === 3 || isCountOfSize(line, whole, part)) return null;
   // The electrician's box.
   if (whole === 4 && part.n === 11 && part.d === 16) return mixed(whole, part, true);
   // "Two three quarter inch elbows" are two; "twelve three eighths on the long side" is one length.
   const [unit, noun] = [line.word(part.until), line.tokens[part.until + 1]];
   const describes = /^(?:inch|in|["″”])$/.test(unit) && noun?.kind === 'word' && !STANDS_APART.has(noun.word);
   const named = line.tokens[part.until]?.kind === 'word' && !STANDS_APART.has(unit) && !unit.startsWith('inch');
-  return describes || (named && whole < 6) ? null : mixed(whole, part, true);
+  // "Ten three quarter nineties".
+  const counted = named && /[^s'i]s$/.test(unit);
+  return describes || counted || (named && whole < 6) ? null : mixed(whole, part, true);
 }
+
+/** "Forty three quarter by two and a half": so many bolts, since nothing is so many times as thick as it is long. */
+function isCountOfSize(line: Line, whole: number, part: Part): boolean {
+  const length = /^(?:by|x|×)$/.test(line.word(part.until)) ? line.number(part.until + 1) : null;
+  return length !== null && whole * length.d > THICKEST * length.n;
+}
+
+const THICKEST = 6;
 
 /** "Three an a half": dictation drops the d. */
 const isClippedAnd = (line: Line, at: number) =>

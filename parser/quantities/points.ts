@@ -43,10 +43,20 @@ const READING = /^(?:is|at|was|reads?|reading|got|to|of|wants?|say|says|pulling|
 const isMeasured = (line: Line, from: number, until: number) =>
   OF_POINT.test(line.word(until)) ||
   until - from > 3 ||
-  /^(?:wide|high|tall|deep|long|thick)$/.test(line.word(until)) ||
+  /^(?:wide|high|tall|deep|long|thick|return|supply|total|static)$/.test(line.word(until)) ||
+  isPointSaid(line, from) ||
   (line.word(until) === 'of' && /^an?$/.test(line.word(until + 1)) && OF_POINT.test(line.word(until + 2))) ||
   ((until - from > 1 || standsAlone(line, until)) &&
     (READING.test(line.word(from - 1)) || /'s$/.test(line.word(from - 1))));
+
+/** "Point three and point four five": another decimal with nothing before its point. */
+function isPointSaid(line: Line, from: number): boolean {
+  for (let k = from - POINT_REACH; k < from + POINT_REACH; k++)
+    if (k !== from && line.word(k) === 'point' && (pointAt(line, k, 0)?.until ?? 0) > k + 2) return true;
+  return false;
+}
+
+const POINT_REACH = 8;
 
 const standsAlone = (line: Line, at: number) =>
   line.tokens[at]?.kind !== 'word' || STANDS_APART.has(line.word(at)) || OF_POINT.test(line.word(at));

@@ -57,8 +57,9 @@ const dotted = (said: SaidUnit | null, until: number) => said && { unit: said.un
 
 function unitStart(line: Line, at: number, number: SaidNumber | null): number {
   let k = at;
-  // "40ish feet", "forty odd feet", "two hundred and change feet".
-  if (line.word(k) === 'ish' || line.word(k) === 'odd') k++;
+  // "40ish feet", "forty odd feet", "forty some feet", "two hundred and change feet".
+  if (/^(?:ish|odd)$/.test(line.word(k))) k++;
+  else if (line.word(k) === 'some') k += line.word(k + 1) === 'odd' ? 2 : 1;
   else if (line.word(k) === 'and' && /^(?:change|some)$/.test(line.word(k + 1))) k += 2;
   else if (line.word(k) === 'and' && line.word(k + 1) === 'a' && line.word(k + 2) === 'bit') k += 3;
   if (line.tokens[k]?.text === '-' && line.tight(k) && line.tokens[k + 1]?.kind === 'word') k++;
@@ -81,11 +82,12 @@ function endsAbbreviation(line: Line, stop: number): boolean {
 /** Abbreviations that are everyday letters: joined to their digits, or a capital behind them. */
 const LETTERS = wordSet('a v w f c h m l g t');
 /** Abbreviations that are everyday words or other shorthand, read only behind digits. */
-const AFTER_DIGITS = wordSet('ma ga nm sh sq cs tb ph pr pk rl bg hp bar min sec');
+const AFTER_DIGITS = wordSet('ma ga nm sh sq cs tb ph pr pk rl bg hp bar min sec tn pal');
 /** "2 in the hall", "30 in stock": a preposition. */
 const IN_PLACE = wordSet(
   'the a an my our his her their this that there here each every some any both all it total stock hall kitchen bath bathroom bedroom ' +
-    'living dining master back front unit room closet garage basement attic place case between front and good bad one two',
+    'living dining master back front unit room closet garage basement attic place case between front and good bad one two ' +
+    'drawing drawings dwg plan plans spec specs store storage hand use situ series parallel',
 );
 /** "In a bag on the sill": a place. */
 const PLACING = wordSet('in on inside into behind under off through from onto beside');
@@ -141,7 +143,9 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
   // "Ask in 4C": a door's number; degrees stand after words of warmth.
   if (
     name === 'c' &&
-    /^(?:in|at|unit|from|for|not|apartment|apt|flat|suite|room|rm|door|item|bay)$/.test(line.word(from - 2)) &&
+    /^(?:in|at|unit|from|for|not|apartment|apt|flat|suite|room|rm|door|item|bay|seat|gate|row|berth)$/.test(
+      line.word(from - 2),
+    ) &&
     !tempered(line, from)
   )
     return false;
@@ -172,9 +176,13 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
       number !== null &&
       (number.n === 1 || next === 'of' || isOfRoof(line, from, number) || isCover(line, from, until, number))
     );
-  if (name === 'each') return next !== 'of' && number?.d === 1;
+  // "Zone two set for seventy": what was done.
+  if (name === 'set' && number?.n !== number?.d) return /^(?:|of|[,.;])$/.test(next);
+  if (name === 'each') return next !== 'of' && next !== 'way' && number?.d === 1;
   if (unit.kind === 'count') return number === null || number.d === 1;
   if (unit.kind === 'pack') {
+    // "Off a 250 roll", "the eighty bag pallet": how large one is.
+    if (number && number.n > number.d && token.word === unit.unit && isOneOf(line, from, number)) return false;
     // "1-1/4 coil nails", "3/8 box": nothing is packed in eighths; "four can lights": a light, not a can.
     if (number && number.d > 4 && !number.inWords && number.shape !== 'decimal') return false;
     return !(token.word === unit.unit
@@ -182,6 +190,17 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
       : name === 'cans' && areLights(line, from, next));
   }
   return true;
+}
+
+/** An article stands before the number. */
+const isOneOf = (line: Line, from: number, number: SaidNumber) =>
+  number.until === from && /^(?:a|an|the)$/.test(line.word(startOf(line, from) - 1));
+
+/** Where the number that ends at a place starts. */
+function startOf(line: Line, until: number): number {
+  let k = until - 1;
+  while (k > until - 5 && line.number(k - 1)?.until === until) k--;
+  return k;
 }
 
 /** "Two tub stoppers", "four can lights": the thing's own name, not what it comes in. */

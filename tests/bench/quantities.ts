@@ -160,6 +160,10 @@ for (const name of [
   'opened-9',
   'opened-10',
   'opened-11',
+  'opened-12',
+  'opened-13',
+  'opened-14',
+  'opened-15',
   'sealed-9',
   'sealed-10',
 ]) {

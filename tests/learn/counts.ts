@@ -17,13 +17,19 @@ import { dice, shuffled } from './common.ts';
 import { type Example, learnYes } from './logistic.ts';
 import { linesOf, writeTable } from './table.ts';
 
-const OPENED = ['seen', 'fresh', 'opened', ...[2, 3, 4, 5, 6, 7, 8, 9, 10, 11].map((n) => `opened-${n}`), 'talk'];
+const OPENED = [
+  'seen',
+  'fresh',
+  'opened',
+  ...[2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15].map((n) => `opened-${n}`),
+  'talk',
+];
 const FOLDS = 6;
 /** A phrase was written for its numbers; of a note's numbers many are left unmarked. */
-const WORTH_OF_PHRASE = 2;
+const WORTH_OF_PHRASE = 4;
 /** Weights smaller than this are left out of the table. */
 const SMALL = 0.15;
-const HOW = { rounds: 6, decay: 0.001, pull: 1, seenAtLeast: 3 };
+const HOW = { rounds: 6, decay: 0.001, pull: 2, seenAtLeast: 3 };
 
 interface Marked {
   start: number;

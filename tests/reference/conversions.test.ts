@@ -32,13 +32,14 @@ describe('published factors', () => {
     expect(convert(new Fraction(1), from, to)!.valueOf()).toBeCloseTo(printed, String(printed).split('.')[1]!.length);
   });
 
-  // NIST Handbook 44, Appendix C: the gallon is 231 cubic inches; NIST SP 811, Appendix B: the pound is 0.45359237 kg.
+  // NIST Handbook 44, Appendix C: the gallon is 231 cubic inches; NIST SP 811, Appendix B: the pound is 0.45359237 kg, the tonne 1000 kg.
   it.each([
     ['gal', 'cu in', '231'],
     ['gal', 'qt', '4'],
     ['gal', 'fl oz', '128'],
     ['lb', 'kg', '45359237/100000000'],
     ['lb', 'oz', '16'],
+    ['tonne', 'kg', '1000'],
   ])('1 %s = %3$s %s, by definition', (from, to, factor) => {
     expect(convert(new Fraction(1), from, to)?.toFraction()).toBe(new Fraction(factor).toFraction());
   });
@@ -66,7 +67,7 @@ const KINDS = [
     L: 'l',
     ml: 'ml',
   },
-  { lb: 'lb', oz: 'oz', kg: 'kg', g: 'g', ton: 'ton' },
+  { lb: 'lb', oz: 'oz', kg: 'kg', g: 'g', ton: 'ton', tonne: 'tonne' },
   { sec: 's', min: 'min', hr: 'h', day: 'day', week: 'week' },
 ] as const;
 

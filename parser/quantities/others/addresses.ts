@@ -10,13 +10,17 @@ const STREETS = wordSet(
 );
 
 /** Words that stand between sizes and goods. */
-const BETWEEN_SIZES = wordSet('by x × wide high tall deep long thick and or to of is are at more');
+const BETWEEN_SIZES = wordSet(
+  'by x × wide high tall deep long thick and or to of is are at more above below over under off from behind along beside near past inside outside each per',
+);
 
 /** House numbers: "418 Larch Street", "1440 NE Poplar Ave", "at 418 Larch". */
 export const address: ClaimRule = (line, i) => {
   const spoken = line.number(i);
   if (spoken?.shape === 'whole' && spoken.inWords && !spoken.article && isNamedStreet(line, spoken.until))
     return claim(spoken.until + 2);
+  if (spoken?.inWords && spoken.shape === 'whole' && spoken.n >= 100 && isStreetSaid(line, i, spoken.until))
+    return claim(spoken.until + 1);
   if (!isDigits(line, i) || line.tokens[i]!.text.length < 2) return null;
   for (let k = i + 2; k <= i + 4; k++) {
     const named = line.tokens[k - 1]?.kind === 'word' || k - 1 > i + 1;
@@ -52,6 +56,12 @@ const isGoneTo = (line: Line, i: number) =>
 const isName = (line: Line, i: number) =>
   /^[A-Z]/.test(line.tokens[i]?.text ?? '') ||
   (Number(line.tokens[i - 1]?.text) >= 100 && line.tokens[i]?.kind === 'word' && !BETWEEN_SIZES.has(line.word(i)));
+
+/** "She's at four oh eight Juniper": a name behind the number of a house. */
+const isStreetSaid = (line: Line, i: number, until: number) =>
+  line.word(i - 1) === 'at' &&
+  /^(?:'?s|is|are|live|lives|lived|job|house|place|over|back|out|[a-z]+'s)$/.test(line.word(i - 2)) &&
+  /^[A-Z][a-z]{3,}$/.test(line.tokens[until]?.text ?? '');
 
 /** "Eighteen Larch Close": written as a name, so no count of goods. */
 const isNamedStreet = (line: Line, at: number) =>

@@ -16,7 +16,7 @@ const DAY_PARTS = wordSet(
 );
 const MEETING = wordSet(
   'see meet meeting here there show shows showed come comes coming came start starts started call inspector inspection open opens close closes ' +
-    'back leave leaves left quit lunch breakfast dinner tea smoko prestart due window arriving truck lorry shut shuts bus train toolbox site shift gate woke wake rang knocking delivery arrive arrives done finished home knock gone alarm swing swung done plumber driver crew',
+    'back leave leaves left quit lunch breakfast dinner tea smoko prestart due window arriving truck lorry shut shuts bus train toolbox site shift gate woke wake rang knocking delivery arrive arrives done finished home knock gone alarm swing swung done plumber driver crew pick pickup picking curtain tide flight flights mass bingo practice rehearsal',
 );
 
 const claim = (until: number): Claim => ({ until, kind: 'clock' });
@@ -30,7 +30,7 @@ export const clock: ClaimRule = (line, i) => {
     /^\d\d$/.test(line.tokens[i + 2]?.text ?? '')
   )
     return claim(withMeridiem(line, i + 3));
-  const army = hundredHours(line, i) ?? written(line, i);
+  const army = hundredHours(line, i) ?? written(line, i) ?? dotted(line, i) ?? unmarked(line, i);
   if (army) return army;
   // "Nine twenty six by two oh four oh": no hour has that many minutes.
   if ((line.number(i)?.n ?? 0) > 1260 && line.tokens[i]!.kind === 'word') return null;
@@ -43,6 +43,25 @@ function hundredHours(line: Line, i: number): Claim | null {
   if (number?.shape !== 'whole' || number.n % 100 !== 0 || number.n < 500 || number.n > 2300) return null;
   const said = line.word(number.until - 1) === 'hundred' && line.word(number.until) === 'hours';
   return said && line.word(number.until + 1) !== 'of' ? claim(number.until + 1) : null;
+}
+
+/** "Flights at 6.45", "smoko 10 til 10.20": the point of the British hour. */
+function dotted(line: Line, i: number): Claim | null {
+  if (!/^(?:1?\d|2[0-3])\.[0-5][05]$/.test(line.tokens[i]!.text) || unitAt(line, i + 1, line.number(i))) return null;
+  const spanned = /^(?:til|till|until)$/.test(line.word(i - 1));
+  return spanned || (hasCue(line, i - 1) && isMet(line, i, 5)) ? claim(i + 1) : null;
+}
+
+/** "Got it going by 230": hours and minutes typed without their mark; what is out by so much is measured. */
+function unmarked(line: Line, i: number): Claim | null {
+  const before = line.word(i - 2);
+  const timed =
+    line.word(i - 1) === 'by' &&
+    /^(?:1[0-2]|[1-9])(?:[03]0|[14]5)$/.test(line.tokens[i]!.text) &&
+    line.number(i - 2) === null &&
+    !unitNamed(before) &&
+    !/^(?:out|off|over|under|short|long|down|up|low|high|wide|deep|proud|shy|back|forward)$/.test(before);
+  return timed && endsPhrase(line, i + 1) && !unitAt(line, i + 1, line.number(i)) ? claim(i + 1) : null;
 }
 
 /** "Meeting 1030", "start time is 7", "be there for 9", "it's gone four". */
@@ -138,7 +157,7 @@ function onHour(line: Line, i: number): Claim | null {
   if (minutes && line.word(i + 1) === 'oh') until = Math.max(until, i + 3);
   if (MERIDIEM.has(line.word(until)) || withMeridiem(line, until) > until) return claim(withMeridiem(line, until));
   if (line.word(until) === 'sharp' && !unitAt(line, until, number)) return claim(until + 1);
-  if (line.word(until) === 'ish' || line.word(until) === 'noon') return claim(until + 1);
+  if ((line.word(until) === 'ish' && line.word(i - 1) !== '/') || line.word(until) === 'noon') return claim(until + 1);
   if (!minutes && number.until > until) return null;
   // "By seven, seven thirty at the latest", "between seven and seven thirty": the hour again, more closely.
   const between = line.word(i - 1) === 'between' && line.word(i + 1) === 'and' && HOURS.has(line.word(i + 2));

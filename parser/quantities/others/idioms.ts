@@ -14,14 +14,14 @@ thing, one of a kind, one go, two hundreds, one last time, one thing, on the one
 couple of times, one day, one time, at one point, at one time, nine to five, twenty four seven, twenty-four seven,
 two cents, one way or, all in one, in one ear, in one piece, on one hand, one hand, one man, half assed, half way,
 half bad, half decent, half hearted, half bath, half baths, half wall, half round, half door, half moon, half lap,
-half hinge, quarter round, quarter turn, quarter turns, quarter sawn, quarter bend, a quarter turn, first quarter,
+half hinge, quarter round, quarter points, quarter turn, quarter turns, quarter sawn, quarter bend, a quarter turn, first quarter,
 number one, six pack, six ways, six of one, six of one and half a dozen of the other, six of one half a dozen of the
 other, half a dozen of the other, one or the other, the two of us, the two of them, the three of us, the three of
 them, one horse town, zero tolerance, three times the charm, five will get you ten, one less thing, the big three,
 back in ten, back in five, back in twenty, there in ten, there in five, there in twenty, here in ten, one guy,
 hundred percent, a million times, ten to one, three ring circus, two birds, two birds one stone, a dozen times, one
 hell, one heck, one at a time, one by one, two at a time, second to none, cloud nine, ten four, 10 - 4, two faced,
-one eighty, ten out of ten, nine times out of ten, five star, a day off, what a day, what a week, a day late, a day
+a one eighty, a complete one eighty, ten out of ten, nine times out of ten, five star, a day off, what a day, what a week, a day late, a day
 or two ago, third party, catch twenty two, nine one one, call 911, call 811, call eight one one, dial 911, plan b,
 forty something, thirty something, fifty something, twenty something, sixty something, the big one, one story short,
 two left feet, two thumbs, four letter, eleventh hour, zero chance, zero idea, zero clearance, one another, owes me
@@ -47,7 +47,7 @@ one of them's, one of these days, one fine morning, one of my, one and only, one
 nine to the dozen, nineteen to the dozen, baker's dozen of, first past, two sheets to the wind, three sheets to the wind,
 two bob, two pennies, a penny, penny pinching, ten a penny, two a penny, in one sitting, back at square one, six sheets to the wind,
 nine times in ten, one in three, dime a dozen, a dime a dozen, one step ahead, one step forward, two steps back, two steps forward,
-one minute it, one minute he, one minute they, two's company, three times lucky, third time lucky, fifth wheel, third wheel,
+if it's an inch, if he's a day, if it's a day, one minute it, one minute he, one minute they, two's company, three times lucky, third time lucky, fifth wheel, third wheel,
 level one, level two, level three, grade one, grade two, two fingers, ten fingers, two bits, four corners of,
 no one, every one, stitch in time saves nine, two heads are better than one, hindsight's twenty twenty, hindsight is twenty twenty,
 hindsight is 20 / 20, twenty twenty hindsight, ten foot pole, ten foot barge pole, give him an inch, give them an inch, give her an inch,
@@ -106,10 +106,6 @@ function isPartOfMore(line: Line, i: number, first: string): boolean {
   return line.word(and) === 'and' && (ONES.has(whole) || TENS.has(whole) || line.tokens[and - 1]?.kind === 'number');
 }
 
-/** "Set at one eighty": no turning round. */
-const isDialled = (line: Line, i: number, words: readonly string[]) =>
-  words.join(' ') === 'one eighty' && /(?:^at|^to|^reads?|^is|^was|'s)$/.test(line.word(i - 1));
-
 export const idiom: ClaimRule = (line, i) => {
   const phrases = BY_FIRST.get(saidAs(line, i)) ?? BY_FIRST.get(line.word(i));
   if (!phrases) return null;
@@ -122,7 +118,7 @@ export const idiom: ClaimRule = (line, i) => {
 
 /** A number that goes on, or has a unit of its own: "one by one inch" is a size. */
 function holdsNumber(line: Line, i: number, words: readonly string[], until: number): boolean {
-  if (isDialled(line, i, words) || isPartOfMore(line, i, words[0]!) || hasPart(line, until)) return true;
+  if (isPartOfMore(line, i, words[0]!) || hasPart(line, until)) return true;
   const last = line.number(until - 1);
   return last?.until === until && !last.article && unitAt(line, until, last) !== null;
 }

@@ -19,6 +19,7 @@ import { age } from './people.ts';
 import { phone } from './phone.ts';
 import { row } from './rows.ts';
 import { ofTalk } from './talk.ts';
+import { thread } from './threads.ts';
 import { talkedWhile } from './whiles.ts';
 
 /** Asked in this order wherever a number can start, behind the set phrases; the first that claims the words has them. */
@@ -42,6 +43,7 @@ const RULES: readonly ClaimRule[] = [
   label,
   numbered,
   row,
+  thread,
   juxtaposed,
   ofTalk,
   talkedWhile,
@@ -61,7 +63,8 @@ export function claimsIn(line: Line): PlacedClaim[] {
       : (claimAt(line, i) ?? namedAgain(line, i, claims.at(-1)));
     if (claim) claims.push({ from: i, ...claim });
     // "Seven point six two five": what stands behind the point is no name of its own.
-    const decimal = claim || line.word(i + 1) !== 'point' ? null : line.number(i);
+    const pointed = !claim && (line.word(i) === 'point' || line.word(i + 1) === 'point');
+    const decimal = pointed ? line.number(i) : null;
     i = claim ? claim.until : decimal?.shape === 'decimal' ? decimal.until : i + 1;
   }
   return claims;

@@ -1,6 +1,6 @@
 import type { Line } from '../line.ts';
 import type { SaidNumber } from '../numbers.ts';
-import { unitAt } from '../unitAt.ts';
+import { endsPhrase, unitAt } from '../unitAt.ts';
 import { wordSet } from '../words.ts';
 import { type Claim, type ClaimRule, isDigits } from './claim.ts';
 
@@ -20,7 +20,7 @@ const LETTERED = wordSet(
 );
 /** What a number describes without counting: "a two story house", "three way switch", "one man job". */
 const DESCRIBED = wordSet(
-  'digit hander legged leaf seater wheeler layer handle handled compartment basin story storey man person car way part pole prong gang tab star go hole bedroom bath point speed stage phase panel lite year-old step tone ply',
+  'digit hander legged leaf seater wheeler layer handle handled compartment basin story storey man person car way part pole prong gang tab star go hole bedroom bath point speed stage phase panel lite wire conductor year-old step tone ply',
 );
 
 const claim = (until: number): Claim => ({ until, kind: 'label' });
@@ -58,6 +58,9 @@ export const label: ClaimRule = (line, i) => {
   )
     return claim(i + 2);
   if (isHyphened(line, number.until)) return claim(number.until + 2);
+  // "Two ought": wire; "forty fives", "twenty twos": fittings by their angle.
+  if (number.d === 1 && number.n < 5 && /^(?:ought|aught)$/.test(next)) return claim(number.until + 1);
+  if (/^(?:forty fives|twenty twos)$/.test(`${line.word(i)} ${next}`)) return claim(number.until + 1);
   // "R two point five batts".
   if (
     number.shape === 'decimal' &&
@@ -73,11 +76,15 @@ export const label: ClaimRule = (line, i) => {
   if (isLettered(line, i)) return claim(number.until);
   if (
     (before === '.' && line.word(i - 2) === 'no' && line.tight(i - 1)) ||
-    (before === 'r' && !/^(?:by|x|×|oc|o|on)$/.test(next))
+    // "R nineteen by twenty three": how well a batt keeps heat, and its width.
+    (before === 'r' && next === 'by' && R_VALUES.has(number.n)) ||
+    // "R 19" keeps heat; "they r 5' apart" measures.
+    (before === 'r' && !/^(?:by|x|×|oc|o|on)$/.test(next) && !unitAt(line, number.until, number))
   )
     return claim(number.until);
   const named =
     isExtension(line, i) ||
+    (before === 'to' && /^keys?$/.test(line.word(i - 2))) ||
     (NAMED.has(before) && !isOrdered(line, i, number)) ||
     (before === 'is' &&
       /^(?:code|combo|pin|zip|number|extension|lockbox|password|passcode|keypad|rego|plate|model|ref|reference)$/.test(
@@ -147,13 +154,25 @@ const isRoomLetter = (before: string, letter: string) => HOMES.has(before) && /^
 
 /** "Sheet A five hundred", "column b four": a letter of its own before the number. */
 const isLettered = (line: Line, i: number) =>
-  LETTERED.has(line.word(i - 2)) &&
-  (/^[A-HJ-Z]$/.test(line.tokens[i - 1]?.text ?? '') ||
-    /^[b-hj-z]$/.test(line.word(i - 1)) ||
-    (line.word(i - 1) === 'a' && /^(?:sheet|drawing|page|detail)$/.test(line.word(i - 2))));
+  isLetterOfName(line, i) ||
+  (LETTERED.has(line.word(i - 2)) &&
+    (/^[A-HJ-Z]$/.test(line.tokens[i - 1]?.text ?? '') ||
+      /^[b-hj-z]$/.test(line.word(i - 1)) ||
+      (line.word(i - 1) === 'a' && /^(?:sheet|drawing|page|detail)$/.test(line.word(i - 2)))));
+
+/** "Beam B seven", "of G five": a capital of its own, and none that a side of a size goes by. */
+const isLetterOfName = (line: Line, i: number) =>
+  line.tokens[i - 1]?.spaced === true &&
+  line.tokens[i]!.spaced &&
+  /^[BCE-GJKMNP-SUVYZ]$/.test(line.tokens[i - 1]!.text) &&
+  line.word(i - 2) !== '&' &&
+  endsPhrase(line, line.number(i)!.until) &&
+  !/^(?:by|x|×)$/.test(line.word(line.number(i)!.until));
+
+const R_VALUES: ReadonlySet<number> = new Set([11, 13, 15, 19, 21, 23, 30, 38, 49, 60]);
 
 const CALLED =
-  /^(?:code|combo|pin|extension|zip|number|lockbox|password|passcode|keypad|rego|plate|model|reference|ref|order|invoice|serial|ext)'s$/;
+  /^(?:code|combo|pin|extension|zip|number|lockbox|password|passcode|keypad|rego|plate|model|reference|ref|order|invoice|serial|ext|job|ticket|case|claim|account|badge|login)'s$/;
 
 /** The word before a number, its "is" left off where a name follows: "the code's 9914", but "the unit's twenty four" is a size. */
 const nameBefore = (line: Line, i: number) =>

@@ -93,6 +93,9 @@ function isAsked(line: Line, i: number, number: SaidNumber): boolean {
     /^(?:length|area)$/.test(unitNamed(after!)?.kind ?? '')
   )
     return true;
+  // "4.29 a gal": in dollars and cents, and no gallon.
+  const cents = number.shape === 'decimal' && number.d === 100 && !number.inWords;
+  if (next === 'a' && cents && /^(?:length|area|volume|weight)$/.test(unitNamed(after!)?.kind ?? '')) return true;
   if (line.word(i - 1) === 'asking' && endsPhrase(line, number.until)) return true;
   const given =
     /^(?:gave|give|slipped|handed|owe|owes)$/.test(line.word(i - 2)) && /^(?:him|her|them|me)$/.test(line.word(i - 1));

@@ -12,6 +12,8 @@ const PLACED = wordSet(
   'model part serial ref permit policy invoice order account bin door plot unit lot flat drawing dwg job key truck window item snag at house mate for from in of to outside past by next opposite',
 );
 const SCALED = /^(?:limit|score)(?:'s)?$/;
+/** Limits of the work are measured: "limit's twelve". */
+const OF_ROAD = /^(?:speed|posted|the|school|age)$/;
 const ROADS = /^(?:on|off|down|up|take|took|from)$/;
 
 const claim = (until: number): Claim => ({ until, kind: 'label' });
@@ -26,7 +28,9 @@ export const numbered: ClaimRule = (line, i) => {
   if (unitAt(line, until, number) || /^(?:by|x|×)$/.test(next)) return null;
   if (isSubjectsTail(line, i, until)) return claim(until);
   if (before === 'box' && line.word(i - 2) === 'po') return claim(until);
-  if (/^point$/.test(before) && next === 'of' && line.word(until + 1) === 'the') return claim(until);
+  // "Point two is the drain"; what is a decimal was read as one.
+  if (before === 'point' && number.inWords && !/^(?:this|that|the|some|which|what|a|one)$/.test(line.word(i - 2)))
+    return claim(until);
   if (before === 'size') {
     const named = FITTED.has(line.word(i - 2)) || FITTED.has(next) || number.n >= 100;
     return named ? claim(until) : null;
@@ -34,8 +38,9 @@ export const numbered: ClaimRule = (line, i) => {
   // "At no 12": the short form of number, not a denial of twelve things.
   if (/^nos?$/.test(before) && isDigits(line, i) && PLACED.has(line.word(i - 2))) return claim(until);
   // "Speed limit's thirty five", "his score was eighty".
-  const scaled = /^(?:is|was)$/.test(before) ? line.word(i - 2) : before;
-  if (SCALED.test(scaled)) return claim(until);
+  const scaled = /^(?:is|was)$/.test(before) ? i - 2 : i - 1;
+  const limited = line.word(scaled).startsWith('limit') && !OF_ROAD.test(line.word(scaled - 1));
+  if (SCALED.test(line.word(scaled)) && !limited) return claim(until);
   if (/^(?:press|dial|push)$/.test(before) && next === 'for') return claim(until);
   // "She's in two b".
   if (before === 'in' && /^[b-h]$/.test(next)) return claim(until + 1);

@@ -10,6 +10,9 @@ const WHO = wordSet(
 );
 /** "He's", typed without its mark too. */
 const WHO_IS = wordSet("he's she's hes shes kid's dog's lad's he'll she'll who's");
+/** "Im 47 not 74": of oneself, from an age on at which nobody has so many to go. */
+const OWN = /^i'?m$/;
+const GROWN = 16;
 const BEING = wordSet('is was be being been turns turned turning pushing hit hits reached');
 /** Words that may stand between. */
 const BETWEEN = wordSet(
@@ -17,7 +20,7 @@ const BETWEEN = wordSet(
 );
 /** What may follow an age; a noun would be counted, and "he's two short" is. */
 const AFTER = wordSet(
-  'and but n so now then next this last years yet already still today tomorrow yesterday in if when with or on monday tuesday wednesday thursday friday saturday sunday',
+  'and but n not so now then next this last years yet already still today tomorrow yesterday in if when with or on monday tuesday wednesday thursday friday saturday sunday',
 );
 
 /** "He's fifty six", "my old man turned seventy", "their dog is 14": an age. */
@@ -30,7 +33,12 @@ export const age: ClaimRule = (line, i) => {
   if (unitAt(line, number.until, number)) return null;
   let k = i - 1;
   while (k > i - 6 && BETWEEN.has(line.word(k))) k--;
+  if (OWN.test(line.word(k)) && number.n >= GROWN && !/^(?:in|on|with)$/.test(next?.word ?? '') && k === i - 1)
+    return { until: number.until, kind: 'idiom' };
   if (WHO_IS.has(line.word(k))) return { until: number.until, kind: 'idiom' };
+  // "I'm turning twenty".
+  if (/^turn(?:ing|ed)$/.test(line.word(k)) && /^i(?:'m|m)?$/.test(line.word(k - 1)))
+    return { until: number.until, kind: 'idiom' };
   // "Since I was sixteen".
   const own = line.word(k) === 'was' && line.word(k - 1) === 'i' && /^(?:since|when)$/.test(line.word(k - 2));
   if (own) return { until: number.until, kind: 'idiom' };

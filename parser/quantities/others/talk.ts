@@ -84,7 +84,9 @@ const share: ClaimRule = (line, i) => {
       : 0;
   if (!at) return null;
   const talked =
-    /^(?:sure|certain|positive|confident|right|wrong|convinced|upfront)$/.test(line.word(at)) ||
+    /^(?:sure|certain|positive|confident|right|wrong|convinced|upfront|agree|agreed|serious|behind)$/.test(
+      line.word(at),
+    ) ||
     (line.word(at) === 'up' && line.word(at + 1) === 'front') ||
     (line.word(at) === 'of' && line.word(at + 1) === 'the' && line.word(at + 2) === 'time');
   return talked ? { until: at, kind: 'idiom' } : null;

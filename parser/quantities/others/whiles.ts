@@ -26,6 +26,9 @@ export const talkedWhile: ClaimRule = (line, i) => {
       : null;
   if (unit !== 'min') return null;
   if (next === 'out' && line.word(said.until + 1) !== 'of') return claim;
+  // "Gimme ten minutes".
+  const asked = before === 'gimme' || (before === 'me' && line.word(i - 2) === 'give');
+  if (asked && endsPhrase(line, said.until) && !/^(?:on|for|of)$/.test(next)) return claim;
   return before === 'in' && /^(?:back|there|here|over)$/.test(line.word(i - 2)) ? claim : null;
 };
 

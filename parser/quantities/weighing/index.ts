@@ -14,8 +14,8 @@ const shipped = (): Weights => {
   return known;
 };
 
-/** Below this nothing is read. Of files not learned from, one in 25 numbers that count falls below, and two in three that do not. */
-const LEAST = -1.2;
+/** Below this nothing is read. Of phrases not learned from, one in 50 numbers that count falls below, and three in four that do not. */
+const LEAST = -1;
 
 const NOTHING: ReadonlySet<Draft> = new Set();
 
@@ -35,8 +35,7 @@ export const isWeighed = (draft: Draft) => isBare(draft) || draft.unit?.kind ===
 export function countless(line: Line, drafts: readonly Draft[], claims: number): ReadonlySet<Draft> {
   const weighed = drafts.filter(isWeighed);
   if (weighed.length === 0) return NOTHING;
-  const bare = weighed.filter(isBare).length;
-  const said = { units: drafts.length - bare, claims, bare };
+  const sums = weights(line, weighed, drafts.length, claims);
   const weak = new Set(
     drafts.filter(
       (draft, k) =>
@@ -45,11 +44,31 @@ export function countless(line: Line, drafts: readonly Draft[], claims: number):
         line.tokens.length - (draft.until - draft.from) > MOST_ALONE &&
         !isOfNamed(line, draft, drafts[k + 1]) &&
         !isMarked(line, draft) &&
-        dot(shipped(), signsOf(line, draft, said)) < LEAST,
+        (sums.get(draft) ?? 0) < LEAST,
     ),
   );
   keepWhole(line, drafts, weak);
   return weak;
+}
+
+/** Of the weight of the likeliest number near so much is added: who reads out one measure reads out several. */
+const OF_NEAR = 0.3;
+const NEAR = 30;
+
+/** How likely each of some numbers counts or measures, by its own signs and by the others near it: over 0 for likely. */
+function weights(line: Line, weighed: readonly Draft[], read: number, claims: number): ReadonlyMap<Draft, number> {
+  const bare = weighed.filter(isBare).length;
+  const said = { units: read - bare, claims, bare };
+  const own = weighed.map((draft) => dot(shipped(), signsOf(line, draft, said)));
+  return new Map(
+    weighed.map((draft, k) => {
+      let most = Number.NEGATIVE_INFINITY;
+      for (const step of [-1, 1])
+        for (let j = k + step; weighed[j] && Math.abs(weighed[j]!.from - draft.from) <= NEAR; j += step)
+          most = Math.max(most, own[j]!);
+      return [draft, own[k]! + (most === Number.NEGATIVE_INFINITY ? 0 : OF_NEAR * most)];
+    }),
+  );
 }
 
 /** "Four or seven", "a two eight": what is tied, or stands side by side, is left out together or not at all. */
@@ -75,8 +94,11 @@ const isOfNamed = (line: Line, { until }: Draft, behind: Draft | undefined) =>
 
 const BOUNDED = /(?:hair|tad|smidge|touch) (?:over|under|past|shy)$/;
 
-/** "In packs of 20", "minus eighteen": what stands before it leaves no doubt. */
-const isMarked = (line: Line, { from }: Draft) =>
+/** "In packs of 20", "minus eighteen", "ten or so", "three total": what stands beside it leaves no doubt. */
+const isMarked = (line: Line, { from, until }: Draft) =>
   /^(?:minus|plus|negative|qty|quantity|every)$/.test(line.word(from - 1)) ||
+  (line.word(until) === 'each' && line.word(until + 1) === 'way') ||
+  /^(?:total|altogether)$/.test(line.word(until)) ||
+  (line.word(until) === 'or' && line.word(until + 1) === 'so') ||
   BOUNDED.test(`${line.word(from - 2)} ${line.word(from - 1)}`) ||
   (line.word(from - 1) === 'of' && unitNamed(line.word(from - 2))?.kind === 'pack');

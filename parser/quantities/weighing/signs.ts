@@ -2,6 +2,7 @@ import type { Draft } from '../draft.ts';
 import type { Line } from '../line.ts';
 import { unitNamed } from '../units.ts';
 import { ONES, PARTS, PLURALS, TENS } from '../words.ts';
+import { crewSigns, knownAs } from './crewTalk.ts';
 import { topicsOf } from './topics.ts';
 
 const isNumberWord = (word: string) =>
@@ -95,6 +96,15 @@ function headOf(line: Line, until: number): string {
   return 'none';
 }
 
+/** What the number would count, and what stands on its other side, by how they are known. */
+function* countedSigns(line: Line, from: number, until: number): Generator<string> {
+  const next = knownAs(line, until);
+  yield `counted next ${next}`;
+  yield `behind ${knownAs(line, from - 1)} ${next}`;
+  const head = headOf(line, until);
+  if (head !== 'none') yield `counted head ${knownAs(line, until + Number(head))}`;
+}
+
 /** What the talk around a number is of: "batting two eighty" and "a deductible of five hundred" count nothing. */
 function* topicSigns(line: Line, from: number, until: number): Generator<string> {
   const near = new Set<string>();
@@ -148,7 +158,7 @@ export function signsOf(line: Line, draft: Draft, said: Said): string[] {
   out.push(`head ${headOf(line, until)}`, `${left} head ${headOf(line, until)}`);
   for (const word of around(line, from - 1, -1)) out.push(`b ${word}`);
   for (const word of around(line, until, 1)) out.push(`a ${word}`);
-  out.push(...topicSigns(line, from, until));
+  out.push(...topicSigns(line, from, until), ...crewSigns(line, from, until), ...countedSigns(line, from, until));
   out.push(`units ${Math.min(said.units, 2)}`, `claims ${Math.min(said.claims, 2)}`, `bare ${Math.min(said.bare, 3)}`);
   return out;
 }
