@@ -86,6 +86,9 @@ export function meansItself(
   if (heard.every((word) => word.length === 1) && !INITIALS.test(meant) && !way.listed) return true;
   const before = tokens[from - 1];
   if (heard.at(-1) === 'it' && BEFORE_VERB.test(before?.word ?? '')) return true;
+  if (isAllOver(tokens, until)) return true;
+  // "I want it at two before I bond anything" is no two by four.
+  if (heard.at(-1) === 'before' && SUBJECT.test(tokens[until]?.word ?? '')) return true;
   if (way.listed && heard.join(' ').startsWith(way.listed)) return false;
   if (!INITIALS.test(meant) && isTypedShort(tokens, from, until)) return true;
   const wrong = heard.filter((word) => !name.includes(word));
@@ -114,9 +117,6 @@ export function meansItself(
   if (wrong.length < heard.length && wrong.some((word) => DESCRIBING.has(word))) return true;
   const letters = heard.filter((word) => word.length === 1).length;
   if (letters < 2 && (AT_NO_EDGE.test(heard[0]!) || AT_NO_EDGE.test(heard.at(-1)!))) return true;
-  if (isAllOver(tokens, until)) return true;
-  // "I want it at two before I bond anything" is no two by four.
-  if (heard.at(-1) === 'before' && SUBJECT.test(tokens[until]?.word ?? '')) return true;
   if (heard.length === 2 && goesOn(tokens, until) && vocabulary.has(heard[0]!) && saidOf(heard[0]!) > 0) return true;
   // "Brkt": written short, not misheard.
   if (wrong.some((word) => word.length > 1 && !/[aeiouy]/.test(word))) return true;
