@@ -77,6 +77,10 @@ export function meansItself(
   // "Zinc", "coarse", "porcelain": the trade has the very word.
   if (heard.length === 1 && !everyday(heard[0]!) && vocabulary.has(heard[0]!)) return true;
   if (heard.some(isBesideTrade)) return true;
+  // "Front doorway" is no front door.
+  const isLonger = (word: string, own: string) =>
+    own.length > 3 && word.length > own.length + 1 && word.startsWith(own);
+  if (heard.some((word) => vocabulary.has(word) && name.some((own) => isLonger(word, own)))) return true;
   // "I found out the hard way".
   if (heard.join(' ') === 'hard way') return true;
   // "Squeeze some p v a in": one letter more was said.

@@ -23,7 +23,9 @@ export interface SaidUnit {
 export function unitAt(line: Line, at: number, number: SaidNumber | null): SaidUnit | null {
   const k = unitStart(line, at, number);
   const more = MORE.has(line.word(k));
-  const behind = (more || WHOLE.has(line.word(k))) && number?.d === 1 ? unitAt(line, k + 1, null) : null;
+  // "One more full day".
+  const whole = WHOLE.has(line.word(more ? k + 1 : k)) ? 1 : 0;
+  const behind = (more || whole) && number?.d === 1 ? unitAt(line, k + (more ? 1 + whole : whole), null) : null;
   if (behind && /^(?:pack|volume|time)$/.test(behind.unit.kind)) return more ? { ...behind, more } : behind;
   if (number?.article && AMPLE.has(line.word(k))) {
     const ample = unitAt(line, k + 1, number);
@@ -133,7 +135,7 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
       (number.d > 1 && (digits || line.tokens[from - 1]!.kind === 'number')) ||
       (digits && !IN_PLACE.has(next) && line.tokens[until]?.kind !== 'number')
     );
-  if (name === 'cube' || name === 'cubes') return number !== null && next === 'of';
+  if (name === 'cube' || name === 'cubes') return number !== null && (next === 'of' || next === 'box');
   // "800 lm" is light.
   if (name === 'lm') return number !== null && number.n < 300 * number.d;
   // "2 t sand", "50# bag".

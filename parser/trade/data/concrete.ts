@@ -5,14 +5,14 @@ export const CONCRETE: Sheet[] = [
   {
     kind: 'material',
     counter: 'concrete',
-    lines: `concrete; concrete mix, ready mix, redi mix, cemento, concreto, readymix; ~concert, con creed, con crete, conk rete; @bag, yd
+    lines: `concrete; concrete mix, ready mix, redi mix, cemento, concreto, readymix; ~concert, con creed, conk rete; @bag, yd
 fast setting concrete; quick set concrete, fence post mix, post mix; @bag
 high strength concrete; five thousand psi mix, crack resistant concrete; @bag
 hydraulic cement; water stop cement, plugging cement; @bucket
 non shrink grout; precision grout, anchoring cement; @bag
 concrete patch; vinyl patch, concrete repair, patching mortar; @bag, bucket
 concrete resurfacer; resurfacer; @bag
-cement; portland cement, white cement; ~cemen, see mint, see meant, cement's, simmer; @bag
+cement; portland cement, white cement; ~cemen, see mint, see meant, simmer; @bag
 mortar; mortar mix, type s, type n, mortar bed, mezcla, masonry mortar; ~mortor, martyr, border mix, more tar, mort her, mortgage mix; @bag
 lime; hydrated lime, lime mortar; @bag
 masonry cement; @bag
@@ -24,7 +24,7 @@ riprap; rip rap; @ton
 decomposed granite; dg, stone dust, screenings; @yd
 sand; masonry sand, arena, sharp sand, bedding sand, play sand, builders sand; @bag, ton
 paver sand; polymeric sand, jointing sand, poly sand; ~paper sand, polymer sand; @bag
-rebar; re bar, varilla, reinforcing bar, reo, number four bar, number four rebar; ~ree bar, read bar, reboard, rebarb, re-bore, re bark, rebark, ray bar, reed bar, re bar, free bar; @stick, each
+rebar; re bar, varilla, reinforcing bar, reo, number four bar, number four rebar; ~ree bar, read bar, reboard, rebarb, re-bore, re bark, rebark, ray bar, reed bar, free bar; @stick, each
 rebar chair; bar chair, rebar support; @bag
 tie wire; rebar tie; @roll
 rebar cap; @each

@@ -43,7 +43,7 @@ replacement window; insert window, pocket window; @each
 basement window; @each
 garden window; @each
 storm window; secondary glazing; @each
-sash; window sash; ~sash's, sach; @each
+sash; window sash; ~sach; @each
 window screen; screen, insect screen, flyscreen, bug screen; @each
 shutter; plantation shutter, storm shutter; @each
 blind; shade, roller blind, roller shade; @each
@@ -67,7 +67,7 @@ drawer front; @each
 jamb; door jamb, door frame; ~jam, jams, door jam, door jams, doorjam, dough jam; @each
 jamb extension; extension jamb; @each
 mullion; mull post, muntin, grid; ~muting, mutton, mountain bar, million, mull yon, mull in, mullein, mull ian, mule ian; @each
-sill; window sill, stool, window stool, door sill, cill; ~seal board, window seal, windows ill, window cell, window still; @each
+sill; window sill, stool, window stool, door sill, cill; ~seal board, window seal, window cell, window still; @each
 door threshold; @each
 glass; glazing, pane, vidrio, window pane; @each
 insulated glass unit; igu, double glazing, glass unit, sealed unit; @each

@@ -15,7 +15,7 @@ exterior sheathing board; glass mat sheathing, exterior gypsum; @sheet
 abuse resistant drywall; impact board, high impact board; @sheet
 insulated plasterboard; laminate plasterboard; @sheet
 shaftliner; shaft liner, shaft wall; @sheet
-joint compound; mud, drywall mud, jointing compound, jointing, premix, joint cement; ~join compound, joint come pound, drywall mug, joint compost, joint company, joint compond, giant compound, joint compounds, joint compact, joint camp hound; @bucket, box
+joint compound; mud, drywall mud, jointing compound, jointing, premix, joint cement; ~join compound, joint come pound, drywall mug, joint compost, joint company, joint compond, giant compound, joint compact, joint camp hound; @bucket, box
 all purpose compound; all purpose mud, all purpose; @bucket, box
 topping compound; topping mud, topping, finishing compound, lite mud; @box, bucket
 taping compound; taping mud; @bucket

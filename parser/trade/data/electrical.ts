@@ -54,7 +54,7 @@ fire barrier foam; fire foam, red foam; @can`,
   {
     kind: 'part',
     counter: 'electrical',
-    lines: `outlet; receptacle, plug, socket, duplex, recep, power point, gpo, enchufe, contacto, toma, duplex outlet, wall outlet; ~outlaid, out let, outlit, receptical, recepts, rcpt, rcpts, respectable, wrecked article, recepticle, out late, outlay, outlet's, recept tickle, perceptible, reception tackle; @each
+    lines: `outlet; receptacle, plug, socket, duplex, recep, power point, gpo, enchufe, contacto, toma, duplex outlet, wall outlet; ~outlaid, out let, outlit, receptical, recepts, rcpt, rcpts, respectable, wrecked article, recepticle, out late, outlay, recept tickle, perceptible, reception tackle; @each
 gfci; gfcis, gfi, gfci outlet, gfci receptacle, ground fault, rcd, gfi outlet, receptacle gfi; ~gf ci, gifs eye, g f c i, gfc eye, jeff ci, g f i, gee fi, g f see eye, gee f see eye, g fci; @each
 twenty amp outlet; twenty amp receptacle, 20 amp outlet; @each
 usb outlet; usb receptacle; @each
@@ -122,9 +122,9 @@ photocell; photo eye, photo sensor, dusk to dawn sensor; @each
 ceiling fan; fan; ~sealing fan, ceiling fam, feeling fan, seal in fan; @each
 exhaust fan; bath fan, vent fan, bathroom fan, extractor fan, extractor, fan motor; ~exhausted fan; @each
 whole house fan; attic fan, gable fan; @each
-smoke detector; smoke alarm, smoke, heat detector; ~smoke the tector, smoke alarms, smoke a larm; @each
+smoke detector; smoke alarm, smoke, heat detector; ~smoke the tector, smoke a larm; @each
 co detector; co alarm, carbon monoxide detector, combo detector; ~seo detector; @each
-thermostat; stat, programmable thermostat, line voltage thermostat; ~thermos stat, thermo set, thermal stat, thermos tat, thermo start; @each
+thermostat; stat, programmable thermostat, line voltage thermostat; ~thermos stat, thermo set, thermal stat, thermo start; @each
 doorbell; chime, doorbell button, doorbell transformer; ~door bail, dough bell; @each
 timer; timer switch, countdown timer; @each
 occupancy sensor; motion sensor, vacancy sensor, pir; @each

@@ -6,7 +6,7 @@ export const FLOORING: Sheet[] = [
     kind: 'material',
     counter: 'flooring',
     lines: `vinyl plank; lvp, luxury vinyl, lvt, vinyl plank flooring, plank, luxury vinyl plank, luxury vinyl tile; ~final plank, vinyl plan, l v p, vinyl blank, looks very vinyl plank, luxury vinyl plant, vinyl plant, vinyl prank; @box
-laminate; laminate flooring, laminate floor; ~lemon it, lamb in it, lemon eight, lam inate, lemonade; @box
+laminate; laminate flooring, laminate floor; ~lemon it, lamb in it, lemon eight, lemonade; @box
 hardwood; hardwood flooring, hardwood floor, oak flooring, engineered hardwood, engineered flooring, wood floor, piso, floorboard, strip flooring, wood flooring; ~hard would; @box, sq ft
 parquet; herringbone floor, wood block floor; ~par k, parkay; @box, sq ft
 bamboo flooring; bamboo; @box

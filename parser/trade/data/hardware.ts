@@ -12,7 +12,7 @@ sheet metal screw; self tapper, self tapping screw; @box
 machine screw; electrical screw, 6-32 screw, eight thirty two screw; @box
 cabinet screw; pocket screw, euro screw; @box
 hinge screw; @box
-deck screw; decking screw, exterior screw, coated screw; ~deck crews, debt screws, deck's crew, neck screw, deck screwed; @box
+deck screw; decking screw, exterior screw, coated screw; ~debt screws, deck's crew, neck screw, deck screwed; @box
 stainless screw; stainless steel screw; @box
 concrete screw; masonry screw, blue screw anchor; @box
 roofing screw; gasketed screw, washered screw, metal roof screw; @box
@@ -197,7 +197,7 @@ bypass guide; floor guide; @each
 flush pull; edge pull; @each
 caster; castor, wheels, caster wheel; @each
 mailbox; letter box; @each
-house number; address number; ~house numbers; @each
+house number; address number; @each
 sign; signage, ada sign, room sign; @each
 toilet partition; stall partition, partition hardware; @each
 gate; side gate; @each

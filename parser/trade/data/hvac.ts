@@ -49,7 +49,7 @@ ignitor; ~ignite her; @each
 control board; circuit board, furnace board; @each
 limit switch; pressure switch furnace, rollout switch; @each
 heat exchanger; @each
-condenser; condensing unit, outdoor unit, ac unit, air conditioner; ~condense her, condensor, con denser; @each
+condenser; condensing unit, outdoor unit, ac unit, air conditioner; ~condense her, condensor; @each
 compressor; ac compressor; ~compress her, come pressor; @each
 condenser pad; equipment pad; @each
 condenser fan; condenser fan motor; @each

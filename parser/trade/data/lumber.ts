@@ -22,7 +22,7 @@ export const LUMBER: Sheet[] = [
 4x4; 4x4s, four by four, four by fours; ~four buy four; @each
 4x6; 4x6s, four by six; @each
 6x6; 6x6s, six by six; @each
-furring strip; furring, batten, lath strip, tile batten; ~firing strip, furry strip, furring straight, fur ring strip, for ring strip, furring strap, fern strip, fur in strip; @bundle, each
+furring strip; furring, batten, lath strip, tile batten; ~firing strip, furry strip, furring straight, for ring strip, furring strap, fern strip, fur in strip; @bundle, each
 lumber; timber, wood, madera, framing lumber, dimensional lumber; ~lumbar, lumper; @each
 pressure treated lumber; treated lumber, pt lumber, pt wood, treated timber, tanalised timber; @each
 engineered lumber; lsl, psl, engineered beam; @each
@@ -38,7 +38,7 @@ truss; roof truss, floor truss, scissor truss; ~tress, trussed, truss's; @each
 blocking; block, backing, nailers, nogging, noggin, noggins, noggings, dwang; ~blogging; @each
 sleeper; floor sleeper; @each
 cleat; french cleat, ledger strip; ~cleet; @each
-plywood; ply, cdx, subfloor plywood, sheathing, underlayment plywood; ~fly wood, ply would, plied wood, pie wood, playwood, plight wood, fly would, sheet thing, she thing, ply wood, plie wood, play would; @sheet
+plywood; ply, cdx, subfloor plywood, sheathing, underlayment plywood; ~fly wood, ply would, plied wood, pie wood, playwood, plight wood, fly would, sheet thing, she thing, plie wood, play would; @sheet
 birch ply; birch plywood, cabinet grade ply, cabinet ply, maple ply, oak ply; @sheet
 marine plywood; marine ply, exterior ply; @sheet
 tongue and groove plywood; t&g plywood, t and g subfloor; @sheet
@@ -51,7 +51,7 @@ subfloor; sub flooring, subflooring; ~sub flow, subs floor, sub flaw, some floor
 baseboard; base, skirting, skirting board, base molding, base moulding, base trim; ~bass board, based board, baste board, skirting bored, skirting bird, base bored, bays board; @stick, each, ft
 casing; door casing, window casing, architrave, case molding, trim casing, case moulding; ~cases, case sing, caseing, casein, case in; @stick, each, ft
 trim; molding, moulding, trim board, pvc trim, trim stock, pvc board; ~tram; @stick, ft
-crown molding; crown, crown moulding, cornice, coving; ~crown holding, crown mouldy, crown mold ring, crown mowing, crown melding, clown molding, crown moldy, crown moulding; @stick, ft
+crown molding; crown, crown moulding, cornice, coving; ~crown holding, crown mouldy, crown mold ring, crown mowing, crown melding, clown molding, crown moldy; @stick, ft
 quarter round; scotia; ~quarter ground, corner round, quarter rent, water round, courter round, quarter brown; @stick, ft
 shoe molding; shoe, base shoe, shoe moulding; ~shoe holding, shoe mowing, shoe mold in; @stick, ft
 cove molding; cove moulding, cove; @stick, ft
@@ -78,8 +78,8 @@ fence panel; @each
 fence post; post, gate post, line post; @each
 fence rail; fence stringer; @each
 post cap trim; post sleeve, post skirt; @each
-baluster; spindle, deck spindle; ~ballister, balisters, ballaster, ballast her, bal luster, bolsters, bal uster, baller ster, blusters, ballast er, spin dull, spin dell, spindel; @each
-handrail; hand rail, rail, railing, top rail, guard rail, bannister, banister, guardrail, bottom rail; ~hand rale, and rail, whaling, rayling, rail in, reeling, rail ing; @each, ft
+baluster; spindle, deck spindle; ~ballister, balisters, ballaster, ballast her, bal luster, baller ster, blusters, ballast er, spin dull, spin dell, spindel; @each
+handrail; hand rail, rail, railing, top rail, guard rail, bannister, banister, guardrail, bottom rail; ~hand rale, and rail, whaling, rayling, rail in, reeling; @each, ft
 rail bracket; handrail bracket, railing bracket; @each
 stair tread; tread; ~thread board, stair thread, stair trade, tred; @each
 riser; stair riser; ~rizer, rise her, rise or, rye ser; @each

@@ -114,7 +114,7 @@ slip joint washer; slip washer, beveled washer; @each
 slip nut; slip joint nut; ~slip not; @each
 trap arm; @each
 gasket; o ring, rubber washer, packing, flat gasket; ~gas kit, casket, gaskit; @each
-cartridge; shower cartridge, faucet cartridge, mixing cartridge, ceramic disc; ~cartilage, cartrage, cartage, car tridge, partridge, cart ridge; @each
+cartridge; shower cartridge, faucet cartridge, mixing cartridge, ceramic disc; ~cartilage, cartrage, cartage, partridge; @each
 faucet stem; stem, valve stem, seat washer; @each
 aerator; faucet aerator; ~air eater, airator, area tour; @each
 faucet handle; handle kit; @each
@@ -234,7 +234,7 @@ steam generator; steam unit; @each
 vanity; vanity cabinet; ~vanitty, vanilla tea, van a tea, vanatee; @each
 vanity top; @each
 water heater; hot water heater, calentador, hot water tank, cylinder tank; ~water eater, water here her, waterhead her; @each
-tankless heater; tankless, tankless water heater, on demand heater; ~thankless, thankless water heater, tank less water heater, tankless water eater; @each
+tankless heater; tankless, tankless water heater, on demand heater; ~thankless, thankless water heater, tankless water eater; @each
 boiler; combi boiler, boiler unit; ~boy learn, boy ler, broiler, boil her, boil err; @each
 disposal; garbage disposal, disposer, waste disposal; ~this posal, the sposal, disposed all, garbage dispose all, garbage this posal, garbage disposed; @each
 urinal; @each

@@ -56,7 +56,7 @@ skylight; roof window, sun tunnel, tubular skylight; ~sky like, sky late, sky li
 skylight flashing kit; @kit
 chimney cap; rain cap, chimney pot; ~chimney cab, chimney cup; @each
 chimney; @each
-reglet; ~regret, regulate, wreck let, reg let; @ft
+reglet; ~regret, regulate, wreck let; @ft
 gravel stop; @stick
 roof jack; toe board, roof bracket; @each
 snow guard; snow stop; @each

@@ -44,7 +44,7 @@ post hole; footing hole
 core hole
 knockout; knock out; ~nock out, knock oat
 niche; shower niche, alcove, nook; ~nitch, knish, neesh, neche, knit ch
-backsplash; back splash, splashback, side splash, splash; ~back splat, backs flash, back slash, bag splash, backs plash
+backsplash; back splash, splashback, side splash, splash; ~back splat, backs flash, back slash, bag splash
 stub; stub out, stubout, drain stub
 rough in; roughin
 edge; lip, nosing edge, side, front edge

@@ -32,7 +32,7 @@ skim; skimmed, skimming, skim coat; +taping knives, mud pan, mixing paddle
 texture; textured, texturing; +texture hopper, compressor, drop cloth
 plaster; plastered, plastering, replaster; +hawk, trowel, bucket, mixing paddle
 patch; patched, patching; +taping knives, mud pan, utility knife, drywall screws
-drywall; drywalled, drywalling, board, boarded; ~dry well, dry wal, tri wall; +drywall lift, screw gun, T-square, utility knife, rasp
+drywall; drywalled, drywalling, board, boarded; ~dry wal, tri wall; +drywall lift, screw gun, T-square, utility knife, rasp
 hang; hung, hanging; +drill, level, shims, stud finder
 rehang; rehung, rehanging; +drill, shims, plane
 mount; mounted, mounting; +drill, level, stud finder, anchors

@@ -56,12 +56,12 @@ foam curb; ready curb; @each
 preformed niche; foam niche, niche box; @each
 preformed corner; inside corner seal, outside corner seal; @each
 pipe seal; mixing valve seal, pipe collar seal; @each
-tile spacer; spacer, wedge spacer, tile wedge, cross spacer; ~space her, tile space her, tile pacer, tiles pacer; @bag
+tile spacer; spacer, wedge spacer, tile wedge, cross spacer; ~space her, tile space her, tile pacer; @bag
 leveling clip; levelling clip, lippage clip, tile leveling clip; ~leveling click; @bag
 leveling wedge; lippage wedge, levelling wedge; @bag
 edge trim; tile edge, tile edging, edge profile, edging trim, metal edge trim, tile trim; @stick, each
 movement joint strip; movement profile, expansion profile; @stick
-threshold; marble threshold, saddle, stone threshold, door saddle; ~thrash hold, fresh hold, thresh old, trash hold; @each
+threshold; marble threshold, saddle, stone threshold, door saddle; ~thrash hold, fresh hold, trash hold; @each
 transition strip; transition, reducer strip, t molding, reducer, door bar; ~transmission strip, transition straight, transition stripe, transition trip, reduce her, re deuce her; @each
 floor heating mat; heat mat, heated floor mat, underfloor heating mat, radiant mat, floor warming cable; @each, kit
 floor sensor; floor heating sensor; @each
