@@ -107,7 +107,8 @@ const isTyped = ({ kind, text }: Token) =>
   kind === 'number' ||
   (kind === 'mark' ? !/^[.,?!'’]$/.test(text) : kind === 'word' && /^(?:\p{Lu}{2,}|[\p{L}]*\d.*)$/u.test(text));
 
-const isUnitOf = (term: Term, word: string) =>
+/** Whether goods are bought by what a word names. */
+export const isUnitOf = (term: Term, word: string) =>
   (term.soldBy ?? []).some((unit) =>
     unit === 'ft'
       ? FEET.includes(word)

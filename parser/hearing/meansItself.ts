@@ -2,6 +2,7 @@ import { unitNamed } from '../quantities/units.ts';
 import type { Token, Vocabulary } from '../types.ts';
 import { saidOf } from './company.ts';
 import { everyday } from './everyday.ts';
+import { isLetterOff } from './letters.ts';
 import { isBesideTrade, isWord } from './ownWords.ts';
 import type { Candidate } from './stretches.ts';
 import { viewOf } from './views.ts';
@@ -9,7 +10,7 @@ import { viewOf } from './views.ts';
 /** They end or start no name that was misheard, unless dictation is known to write them so. */
 const AT_NO_EDGE = /^(?:a|i|and|an|the|of|to|at|by|for|be|our|till|until|since|before|after|cause|cos|than|while)$/;
 /** Behind a word of the trade these go on: "caulk in the gap", "the pad is". */
-const GOES_ON = /^(?:in|on|is|are|it|or|up|out)$/;
+const GOES_ON = /^(?:in|on|is|are|it|or|up|out|re|eh)$/;
 /** Counts above ten, and the words that only say how a length is counted. */
 const COUNTED =
   /^(?:eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty|hundred|thousand|lineal|linear)$/;
@@ -31,6 +32,7 @@ const DESCRIBING = new Set(
     ' ',
   ),
 );
+const SUBJECT = /^(?:i|we|you|he|she|they|it|that)$/;
 const A_SLIP = 0.3;
 /** What costs less sounds the very same: "ballusters". */
 const THE_SAME = 0.2;
@@ -68,24 +70,37 @@ export function meansItself(
     (cost > A_SLIP || way.listed || everyday(heard[0]!) || heard[0]![0] !== meant[0])
   )
     return true;
+  const name = meant.split(/[ -]/);
+  const isSlip = heard.length === 1 && name.length === 1 && isLetterOff(heard[0]!, name[0]!);
   // "Trace it tomorrow": what stands before an article or "it" was said as a verb.
-  if (heard.length === 1 && everyday(heard[0]!) && BEHIND_VERB.test(tokens[until]?.word ?? '')) return true;
+  if (heard.length === 1 && !isSlip && everyday(heard[0]!) && BEHIND_VERB.test(tokens[until]?.word ?? '')) return true;
   // "Zinc", "coarse", "porcelain": the trade has the very word.
   if (heard.length === 1 && !everyday(heard[0]!) && vocabulary.has(heard[0]!)) return true;
   if (heard.some(isBesideTrade)) return true;
+  // "Front doorway" is no front door.
+  const isLonger = (word: string, own: string) =>
+    own.length > 3 && word.length > own.length + 1 && word.startsWith(own);
+  if (heard.some((word) => vocabulary.has(word) && name.some((own) => isLonger(word, own)))) return true;
+  // "I found out the hard way".
+  if (heard.join(' ') === 'hard way') return true;
+  // "Squeeze some p v a in": one letter more was said.
+  if (heard.every((word) => word.length === 1) && tokens[until]?.word.length === 1 && tokens[until]?.kind === 'word')
+    return true;
   // "A tube of P L".
   if (heard.every((word) => word.length === 1) && !INITIALS.test(meant) && !way.listed) return true;
   const before = tokens[from - 1];
   if (heard.at(-1) === 'it' && BEFORE_VERB.test(before?.word ?? '')) return true;
+  if (isAllOver(tokens, until)) return true;
+  // "I want it at two before I bond anything" is no two by four.
+  if (heard.at(-1) === 'before' && SUBJECT.test(tokens[until]?.word ?? '')) return true;
   if (way.listed && heard.join(' ').startsWith(way.listed)) return false;
   if (!INITIALS.test(meant) && isTypedShort(tokens, from, until)) return true;
-  const name = meant.split(/[ -]/);
   const wrong = heard.filter((word) => !name.includes(word));
   if (!wrong.length && heard.length === name.length) return true;
   // "Stall door hinge": a sentence begun large was typed, and only what sounds nearly the same is a slip.
   if (isLarge && cost > FAR_OFF && wrong.includes(heard[0]!)) return true;
   // "Epoxied", "midspan", "pullouts" are words of the trade's making.
-  if (cost > THE_SAME && wrong.some((word) => isMadeOfKnown(word, vocabulary))) return true;
+  if (cost > THE_SAME && !isSlip && wrong.some((word) => isMadeOfKnown(word, vocabulary))) return true;
   // "Sixteen sacks" are no sixteens: a count said in full is heard right.
   if (wrong.some((word) => COUNTED.test(word))) return true;
   // "2.5 cyds", "2 doz": behind figures a unit is a unit.
@@ -100,12 +115,13 @@ export function meansItself(
       before &&
       !BEFORE_VERB.test(before.word) &&
       (BEFORE_NOUN.test(before.word) || before.kind === 'number' || vocabulary.has(before.word));
-    if (!isNoun || PARTICLE.test(tokens[until]?.word ?? '')) return true;
+    const isAside = PARTICLE.test(tokens[until]?.word ?? '') && !BEFORE_NOUN.test(before?.word ?? '');
+    if (!isNoun || isAside) return true;
   }
   if (wrong.length < heard.length && wrong.some((word) => DESCRIBING.has(word))) return true;
   const letters = heard.filter((word) => word.length === 1).length;
   if (letters < 2 && (AT_NO_EDGE.test(heard[0]!) || AT_NO_EDGE.test(heard.at(-1)!))) return true;
-  if (heard.length === 2 && GOES_ON.test(heard[1]!) && vocabulary.has(heard[0]!) && saidOf(heard[0]!) > 0) return true;
+  if (heard.length === 2 && goesOn(tokens, until) && vocabulary.has(heard[0]!) && saidOf(heard[0]!) > 0) return true;
   // "Brkt": written short, not misheard.
   if (wrong.some((word) => word.length > 1 && !/[aeiouy]/.test(word))) return true;
   // "The hall light": a room is a room.
@@ -117,10 +133,18 @@ export function meansItself(
   )
     return true;
   // "Tiled", "metering": another form of the very word.
-  if (wrong.some((word) => name.some((own) => own.length > 2 && isFormOf(word, own))))
+  if (!isSlip && wrong.some((word) => name.some((own) => own.length > 2 && isFormOf(word, own))))
     return heard.length === name.length;
   return false;
 }
+
+/** "The drain re pitched", "tub spout o ring": what ends the words belongs to those behind. */
+const goesOn = (tokens: readonly Token[], until: number) =>
+  GOES_ON.test(tokens[until - 1]!.word) || (tokens[until - 1]!.word === 'o' && tokens[until]?.word === 'ring');
+
+/** "White specks all over her couch", "lint all in the topcoat". */
+const isAllOver = (tokens: readonly Token[], until: number) =>
+  tokens[until - 1]!.word === 'all' && /^(?:over|in|through|down|along)$/.test(tokens[until]?.word ?? '');
 
 const isUnit = (word: string) => unitNamed(word) !== null || /^(?:doz|dz)$/.test(word);
 

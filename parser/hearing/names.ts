@@ -94,7 +94,8 @@ function takeWay(
   if (words.length > MOST_WORDS) return;
   for (const word of words)
     if (words.length > 1 && word.length >= LONG_WORD && !COUNT.test(word) && !parts.has(word)) parts.set(word, term);
-  if (!isNamed) {
+  // "Pressure threaded": a finish of several words is told apart by itself.
+  if (!isNamed && !(term.kind === 'finish' && words.length > 1)) {
     if (words.length === 1 && way.length >= LONG_WORD) parts.set(way, term);
     return;
   }

@@ -2,11 +2,12 @@ import { JaroWinklerDistance } from 'natural/lib/natural/distance/index.js';
 import { DoubleMetaphone } from 'natural/lib/natural/phonetics/index.js';
 import { remembered } from '../remembered.ts';
 import { singular } from '../trade/words.ts';
-import type { Token, Vocabulary } from '../types.ts';
-import { around, slotBefore, slotBehind } from './around.ts';
+import type { Term, Token, Vocabulary } from '../types.ts';
+import { around, isUnitOf, slotBefore, slotBehind } from './around.ts';
 import { COMMON } from './common.ts';
 import { companyOf, nameKey, saidOf } from './company.ts';
 import { everyday, startsWord } from './everyday.ts';
+import { isLetterOff } from './letters.ts';
 import { NAMED_KINDS } from './names.ts';
 import { isWord } from './ownWords.ts';
 import { saidSo } from './saidSo.ts';
@@ -42,7 +43,8 @@ export function signsOf(candidate: Candidate, meant: string, tokens: readonly To
   const mean = (of: (word: string) => number) => (wrong.length ? sum(of) / wrong.length : 0);
   const said = mean((word) => companyOf(word)?.said ?? companyOf(singular(word))?.said ?? 0);
   const least = wrong.length ? Math.min(...wrong.map((word) => companyOf(word)?.said ?? 0)) : 0;
-  const foreign = sum((word) => (isForeign(word, vocabulary) ? 1 : 0));
+  const isSlip = heard.length === 1 && name.length === 1 && isLetterOff(heard[0]!, name[0]!);
+  const foreign = isSlip ? 1 : sum((word) => (isForeign(word, vocabulary) ? 1 : 0));
   const known = wrong.filter((word) =>
     KNOWN.has(viewOf(tokens, from + heard.indexOf(word), vocabulary).found?.term.kind ?? 'task'),
   );
@@ -93,6 +95,10 @@ export function signsOf(candidate: Candidate, meant: string, tokens: readonly To
       ['one as two', heard.length > name.length ? 1 : 0],
       ['short end', wrong.filter((word) => word.length < 3).length],
       ['heard right', shared ? 1 : 0],
+      ['words heard right', Math.min(3, right.filter((word) => word.length > 2).length)],
+      ['share heard right', 1 - rest / length],
+      ['packed so', isPackedSo(tokens, from, way.term) ? 1 : 0],
+      ['packed so, cost', isPackedSo(tokens, from, way.term) ? 10 * per : 0],
       ["heard right, the trade's", own ? 1 : 0],
       ['heard right, said', shared ? said : 0],
       ['heard right, cost', shared ? Math.min(10, 10 * perRest) : 0],
@@ -136,6 +142,10 @@ export function signsOf(candidate: Candidate, meant: string, tokens: readonly To
     ],
   };
 }
+
+/** "Two tubes of cock", "a roll of felled": it comes in what was said right before it. */
+const isPackedSo = (tokens: readonly Token[], from: number, term: Term) =>
+  tokens[from - 1]?.word === 'of' && isUnitOf(term, tokens[from - 2]?.word ?? '');
 
 /** Neither everyday English nor the trade's: it was heard or typed wrong. */
 const isForeign = (word: string, vocabulary: Vocabulary) =>

@@ -29,6 +29,11 @@ const NEVER = new Set(
 /** They may stand inside or end what was one word: "handle her", "cut in it". */
 const ENDINGS = new Set('her it in on is are or oh a an and the i of at to be by for all our went'.split(' '));
 
+/** "Over flow plate": the first half of a name of one word. */
+const SPLIT = /^(?:over|off|down)$/;
+const isParted = (half: string, { way, until, from }: Candidate) =>
+  until > from + 1 && way.words.startsWith(half) && way.words[half.length] !== ' ';
+
 const isPlain = (token: Token | undefined) =>
   token?.kind === 'word' && !token.skip && !/[^a-z']|'(?:t|re|ve|ll|d|m)$/.test(token.word);
 
@@ -42,7 +47,8 @@ export function candidatesAt(tokens: readonly Token[], i: number, vocabulary: Vo
   const first = tokens[i]!;
   if (!isPlain(first) || isName(tokens, i)) return [];
   const isNever = NEVER.has(first.word);
-  if (isNever && !names.firsts.has(first.word)) return [];
+  const isSplit = SPLIT.test(first.word);
+  if (isNever && !names.firsts.has(first.word) && !isSplit) return [];
   let sounds = '';
   const ends: number[] = [];
   for (let k = i; k < i + MOST_WORDS; k++) {
@@ -56,7 +62,7 @@ export function candidatesAt(tokens: readonly Token[], i: number, vocabulary: Vo
   return likeliest(tokens, i, nearest(sounds, ends, names)).filter(
     (candidate) =>
       candidate.until > named &&
-      (!isNever || candidate.way.listed) &&
+      (!isNever || candidate.way.listed || (isSplit && isParted(first.word, candidate))) &&
       !meansItself(candidate, meantOf(candidate.way), tokens, vocabulary),
   );
 }

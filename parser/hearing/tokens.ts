@@ -3,7 +3,7 @@ import type { Token, TokenKind } from '../types.ts';
 
 // One token a match: line end, word (apostrophes inside), number (fractions, decimals, joined by x or hyphen stay apart), mark.
 const PIECE =
-  /(\r\n?|\n)|((?:i|you|he|she|it|that|this|they|we|who|what|there|here|where|how|these|those|which|y'all)['’]ll\b|['’]ll\b|(?<=[\d"'″′”’½¼¾])[xX×](?=\d)|\p{L}[\p{L}\p{M}\p{N}]*(?:['’](?!ll\b)\p{L}+)*)|(\d+(?:,\d{3})*(?:\.\d+)?|\.\d+|[¼½¾⅐-⅞])|([^\s])/giu;
+  /(\r\n?|\n)|((?:i|you|he|she|it|that|this|they|we|who|what|there|here|where|how|these|those|which|y'all)['’]ll\b|['’]ll\b|(?<=[\d"'″′”’½¼¾])(?:[xX×]|ft)(?=\d)|\p{L}[\p{L}\p{M}\p{N}]*(?:['’](?!ll\b)\p{L}+)*)|(\d+(?:,\d{3})*(?:\.\d+)?|\.\d+|[¼½¾⅐-⅞])|([^\s])/giu;
 
 /** "The casing'll do it": behind a thing's name a word of its own. */
 const WILL = /^['’]ll$/i;

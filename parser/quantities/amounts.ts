@@ -139,7 +139,9 @@ function unitFirstAt(line: Line, i: number): Draft | null {
   const part = line.number(k + 2);
   // "Gallon and a half" with no article before it: only with one behind.
   if (k === i && unit.unit !== 'in' && !(part?.d === 2 && line.word(k + 2) === 'a')) return null;
-  if (part?.shape !== 'fraction' || (part.n === 1 && !/^(?:a|an|one|\d.*)$/.test(line.word(k + 2)))) return null;
+  const halved = unit.unit === 'in' ? /^(?:a|an|one|half|\d.*)$/ : /^(?:a|an|one|\d.*)$/;
+  if (part?.shape !== 'fraction' || (part.n === 1 && !halved.test(line.word(k + 2)))) return null;
+  if (line.word(k + 2) === 'half' && /^(?:the|of|my|his)$/.test(line.word(part.until))) return null;
   const own = unitAt(line, part.until, part);
   if (own && (unit.kind !== 'length' || own.unit !== unit)) return null;
   const until = own?.until ?? part.until;
@@ -169,7 +171,9 @@ const COUNTED = /^(?:|get|grab|need|needs|bring|buy|order|want|have|got|and|,|of
 /** "Two foot and a half", "two gallons and a half": a part behind the unit. */
 function partBehind(line: Line, draft: Draft): Draft {
   if (draft.d !== 1 || !/^(?:and|y|&)$/.test(line.word(draft.until)) || draft.unit?.kind === 'pressure') return draft;
-  const part = line.number(draft.until + 1);
+  // "2 inch and a 1/4".
+  const written = line.word(draft.until + 1) === 'a' && line.tokens[draft.until + 2]?.kind === 'number';
+  const part = line.number(draft.until + (written ? 2 : 1));
   const digits = part?.shape === 'fraction' && !part.inWords && draft.unit?.unit === 'in';
   if (part?.shape !== 'fraction' || !(part.inWords || digits) || unitAt(line, part.until, part)) return draft;
   if (!digits && !endsPhrase(line, part.until)) return draft;

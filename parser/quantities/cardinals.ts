@@ -1,5 +1,6 @@
 import { figuresAt, swallowedThousand } from './figures.ts';
 import type { Line } from './line.ts';
+import { isSideInFeet } from './sides.ts';
 import { ONES, PARTS, TENS, wordSet } from './words.ts';
 
 export interface Whole {
@@ -129,7 +130,7 @@ function spokenHundreds(line: Line, i: number, first: Whole): Whole | null {
   }
   const rest = belowHundred(line, i + 1);
   if (!rest || rest.n < 10 || isThirtySecond(line, i + 1)) return null;
-  if (isOneMore(line, i)) return null;
+  if (isOneMore(line, i) || isSideInFeet(line, i)) return null;
   if (PARTS.has(line.word(rest.until))) return null;
   if (!/(?:^is|^are|^at|'s)$/.test(line.word(i - 1)) && isSizeBehind(line, first.n, rest)) return null;
   // "Five ten and a half": feet and inches, the words swallowed.

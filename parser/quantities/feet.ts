@@ -1,9 +1,10 @@
 import type { Draft } from './draft.ts';
 import type { Line } from './line.ts';
 import type { SaidNumber } from './numbers.ts';
+import { isBy, isOpening, isSideInFeet } from './sides.ts';
 import { endsPhrase, unitAt } from './unitAt.ts';
 import { unitNamed } from './units.ts';
-import { ONES, wordSet } from './words.ts';
+import { wordSet } from './words.ts';
 
 export const INCH = unitNamed('in')!;
 
@@ -52,7 +53,7 @@ export function feetUnsaid(line: Line, draft: Draft, feet: SaidNumber): Draft | 
   if (feet.shape !== 'whole' || !feet.inWords || feet.pieces || feet.n < 1 || feet.n > LONGEST) return null;
   const inches = line.number(feet.until);
   if (!inches?.inWords || inches.article || inches.n >= 12 * inches.d) return null;
-  if (inches.shape === 'whole' && isSided(line, draft.from, inches.until)) return swallowed(draft, feet, inches);
+  if (isSideInFeet(line, draft.from)) return { ...swallowed(draft, feet, inches), doubt: undefined };
   if (isToldBesideFeet(line, draft.from, inches)) return swallowed(draft, feet, inches);
   if (feet.n < 5) return isToldOf(line, draft.from, inches) ? swallowed(draft, feet, inches) : null;
   const run = inches.shape === 'whole' && (isRunTold(line, draft.from, inches.until) || isEvenly(line, inches.until));
@@ -102,29 +103,6 @@ function isToldBesideFeet(line: Line, from: number, inches: SaidNumber): boolean
 
 const SIDES = /^(?:wide|tall|high|deep|long|clear|overall|even|apart)$/;
 
-/** "Three six by four eight": both sides of an opening in feet and inches. */
-function isSided(line: Line, from: number, until: number): boolean {
-  const [first, second] = isBy(line.word(until))
-    ? [from, until + 1]
-    : isBy(line.word(from - 1))
-      ? [from - 3, from]
-      : [];
-  if (first === undefined || second === undefined || second - first !== 3) return false;
-  if (!isSide(line, first) || !isSide(line, second) || line.number(first - 1) !== null) return false;
-  if (endsPhrase(line, second + 2) || isOpening(line, second + 2)) return true;
-  // "Ten two by six eight footers": so many of a size, so long.
-  return (
-    !unitAt(line, second + 2, null) &&
-    !(LUMBER.has(line.word(first + 1)) && LUMBER.has(line.word(second))) &&
-    line.number(second + 2) === null
-  );
-}
-
-const isBy = (word: string) => /^(?:by|x|×)$/.test(word);
-
-const isSide = (line: Line, at: number) =>
-  [0, 1].every((k) => (ONES.get(line.word(at + k)) ?? 0) > 0) && (ONES.get(line.word(at + 1)) ?? 12) < 12;
-
 /** No run of a house is told shorter than it is by leaving out the words. */
 const LONGEST = 90;
 const RUNS = wordSet(
@@ -168,8 +146,6 @@ export function feetDashInches(line: Line, i: number): Draft | null {
   const rule = 'quantity/feet-inches';
   return { n, d: 1, from: i, until: i + 3, unit: INCH, unitFrom: 'said', shape: 'mixed', inWords: false, rule };
 }
-
-const isOpening = (line: Line, at: number) => /^(?:doors?|slabs?|windows?|openings?|prehungs?)$/.test(line.word(at));
 
 /** `6-8`: one figure, a dash, and less than twelve. */
 const isDashed = (line: Line, i: number) =>

@@ -1,5 +1,6 @@
 import type { Whole } from './cardinals.ts';
 import type { Line } from './line.ts';
+import { isBy } from './sides.ts';
 import { endsPhrase } from './unitAt.ts';
 import { ONES, TENS, wordSet } from './words.ts';
 
@@ -13,8 +14,6 @@ function figureAt(line: Line, at: number): number | null {
   const n = ONES.get(line.word(at));
   return n !== undefined && n < 10 ? n : null;
 }
-
-const isBy = (word: string) => /^(?:by|x|×)$/.test(word);
 
 /** "One four five mil", "one four five by forty five": a size in millimetres, figure by figure. */
 export function figuresAt(line: Line, i: number): Whole | null {

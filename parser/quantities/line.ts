@@ -8,7 +8,9 @@ const NOTHING = '';
 const STARTS: ReadonlySet<string> = new Set([
   ...[ONES, TENS, PARTS, PLURALS].flatMap((words) => [...words.keys()]),
   ...wordSet('a an un una couple dozen hundred thousand x × qty quantity inch point ( $ £ €'),
-  ...wordSet('double triple treble oh foot yard gallon quart pound hour bag box tube sheet can case roll bucket pail'),
+  ...wordSet(
+    'double triple treble oh foot mil yard gallon quart pound hour bag box tube sheet can case roll bucket pail',
+  ),
 ]);
 
 /** The note as the readers of numbers see it: only the tokens that count, and the number that starts at each. */

@@ -31,6 +31,8 @@ export function meant(line: Line, from: number, until: number, unit: Unit, numbe
   const pipe = [until, until + 1].some((k) => /^(?:pipe|tube|tubing|hose|conduit|elbow|elbows)$/.test(line.word(k)));
   const thin = !pipe && [until, from - 2, from - 3, from - 4].some((k) => THIN_SHEET.has(line.bare(k)));
   if (said === 'mil' && thin && (number?.n ?? 0) <= THICKEST_MILS * (number?.d ?? 1)) return unitNamed('mils')!;
+  // "An 18 cube box": a box of the electrician's, told by its cubic inches.
+  if (said === 'cube' && line.word(until) === 'box') return unitNamed('cu in')!;
   if (unit.unit === 'lb' && number !== null && isPressure(line, until)) return unitNamed('psi')!;
   // A roof has no two thousand squares; a house has two thousand square feet.
   if (unit.unit === 'square' && said !== 'sq' && number !== null && number.n >= MOST_SQUARES * number.d)

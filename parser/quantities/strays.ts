@@ -2,7 +2,7 @@ import { isOneMore } from './cardinals.ts';
 import type { Draft } from './draft.ts';
 import type { Line } from './line.ts';
 import { endsPhrase } from './unitAt.ts';
-import { isBare } from './weighing/index.ts';
+import { isBare, isDoor } from './weighing/index.ts';
 import { PLURALS } from './words.ts';
 
 /**
@@ -17,7 +17,8 @@ export function strays(line: Line, drafts: readonly Draft[]): ReadonlySet<Draft>
       while (drafts[end]?.from === drafts[end - 1]!.until && isSaid(line, drafts[end]!)) end++;
     const { until } = drafts[end - 1]!;
     const closed = endsPhrase(line, until) && !isListed(line, until) && !isOneMore(line, drafts[k]!.from);
-    if (end - k > 1 && closed) for (const draft of drafts.slice(k, end)) out.add(draft);
+    const run = drafts.slice(k, end);
+    if (run.length > 1 && closed && !isDoor(line, run)) for (const draft of run) out.add(draft);
     k = end;
   }
   return out;

@@ -2,6 +2,7 @@ import { STANDS_APART } from './cardinals.ts';
 import type { Line } from './line.ts';
 import { LOOSE, meant, tempered } from './meant.ts';
 import type { SaidNumber } from './numbers.ts';
+import { isPacked } from './packed.ts';
 import { type Unit, unitNamed } from './units.ts';
 import { wordSet } from './words.ts';
 
@@ -23,7 +24,9 @@ export interface SaidUnit {
 export function unitAt(line: Line, at: number, number: SaidNumber | null): SaidUnit | null {
   const k = unitStart(line, at, number);
   const more = MORE.has(line.word(k));
-  const behind = (more || WHOLE.has(line.word(k))) && number?.d === 1 ? unitAt(line, k + 1, null) : null;
+  // "One more full day".
+  const whole = WHOLE.has(line.word(more ? k + 1 : k)) ? 1 : 0;
+  const behind = (more || whole) && number?.d === 1 ? unitAt(line, k + (more ? 1 + whole : whole), null) : null;
   if (behind && /^(?:pack|volume|time)$/.test(behind.unit.kind)) return more ? { ...behind, more } : behind;
   if (number?.article && AMPLE.has(line.word(k))) {
     const ample = unitAt(line, k + 1, number);
@@ -91,15 +94,6 @@ const IN_PLACE = wordSet(
 );
 /** "In a bag on the sill": a place. */
 const PLACING = wordSet('in on inside into behind under off through from onto beside');
-/** Vessels whose name in the singular is more often half the name of a thing: "tub stopper", "can light". */
-const HALF_NAMES = wordSet('tub can tin drum sleeve');
-const IN_VESSELS = wordSet(
-  'of mud compound putty grout adhesive mastic glue paste grease wax spackle filler thinset paint primer foam stain sealer sealant varnish ' +
-    'solvent thinner cement lacquer lube spray pvc joint all-purpose all wood contact black white grey gray clear poly latex enamel caulk',
-);
-const NOT_PACKED = wordSet(
-  'light lights trap opener bolt bolts drain spout spouts surround beam beams nails screws spring cutter saw bay bays store house end',
-);
 const GETTING = wordSet('need needs get grab bring buy order another got have has want wants took take used use left');
 
 /** "Code 8830#": the key pressed behind a number; nothing weighed in pounds is written so high. */
@@ -133,7 +127,7 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
       (number.d > 1 && (digits || line.tokens[from - 1]!.kind === 'number')) ||
       (digits && !IN_PLACE.has(next) && line.tokens[until]?.kind !== 'number')
     );
-  if (name === 'cube' || name === 'cubes') return number !== null && next === 'of';
+  if (name === 'cube' || name === 'cubes') return number !== null && (next === 'of' || next === 'box');
   // "800 lm" is light.
   if (name === 'lm') return number !== null && number.n < 300 * number.d;
   // "2 t sand", "50# bag".
@@ -180,41 +174,9 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
   if (name === 'set' && number?.n !== number?.d) return /^(?:|of|[,.;])$/.test(next);
   if (name === 'each') return next !== 'of' && next !== 'way' && number?.d === 1;
   if (unit.kind === 'count') return number === null || number.d === 1;
-  if (unit.kind === 'pack') {
-    // "Off a 250 roll", "the eighty bag pallet": how large one is.
-    if (number && number.n > number.d && token.word === unit.unit && isOneOf(line, from, number)) return false;
-    // "1-1/4 coil nails", "3/8 box": nothing is packed in eighths; "four can lights": a light, not a can.
-    if (number && number.d > 4 && !number.inWords && number.shape !== 'decimal') return false;
-    return !(token.word === unit.unit
-      ? isHalfName(line, until, unit.unit)
-      : name === 'cans' && areLights(line, from, next));
-  }
+  if (unit.kind === 'pack') return isPacked(line, from, until, name, unit, number);
   return true;
 }
-
-/** An article stands before the number. */
-const isOneOf = (line: Line, from: number, number: SaidNumber) =>
-  number.until === from && /^(?:a|an|the)$/.test(line.word(startOf(line, from) - 1));
-
-/** Where the number that ends at a place starts. */
-function startOf(line: Line, until: number): number {
-  let k = until - 1;
-  while (k > until - 5 && line.number(k - 1)?.until === until) k--;
-  return k;
-}
-
-/** "Two tub stoppers", "four can lights": the thing's own name, not what it comes in. */
-const isHalfName = (line: Line, until: number, unit: string) =>
-  NOT_PACKED.has(line.word(until)) ||
-  (HALF_NAMES.has(unit) && !endsPhrase(line, until) && !IN_VESSELS.has(line.word(until)));
-
-const LIT = wordSet(
-  'light lights led leds dimmer dimmers watt watts lamp lamps recessed wired switch switched trim trims load',
-);
-
-/** "Eleven cans at 13 watts": lights let into the ceiling. */
-const areLights = (line: Line, at: number, next: string) =>
-  next !== 'of' && [-8, -7, -6, -5, -4, -3, -2, 1, 2, 3, 4, 5].some((d) => LIT.has(line.word(at + d)));
 
 const ROOFING = wordSet('roof roofing shingle shingles felt underlayment waste ridge ice tarp slate metal bundles');
 

@@ -74,7 +74,12 @@ const ROWS: readonly UnitRow[] = [
     factor: '125000000/2048383',
     names: 'litre litres liter liters l ltr ltrs litro litros',
   },
-  { unit: 'ml', kind: 'volume', factor: '125000/2048383', names: 'ml mls millilitre millilitres milliliter milliliters' },
+  {
+    unit: 'ml',
+    kind: 'volume',
+    factor: '125000/2048383',
+    names: 'ml mls millilitre millilitres milliliter milliliters',
+  },
   { unit: 'lb', kind: 'weight', factor: '45359237/100000', names: 'pound pounds lb lbs # libra libras' },
   { unit: 'oz', kind: 'weight', factor: '45359237/1600000', names: 'ounce ounces oz onza onzas' },
   { unit: 'g', kind: 'weight', factor: '1', names: 'g gram grams gramme grammes' },

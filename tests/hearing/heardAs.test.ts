@@ -20,6 +20,8 @@ describe('names heard as other words', () => {
     ['the sheep rock seams need mud', 'sheep rock', 'sheetrock'],
     ['nail the bass boards in the hall', 'bass boards', 'baseboards'],
     ['two tubes of sealer cone', 'sealer cone', 'silicone'],
+    ['sodder the joint on the copper line', 'sodder', 'solder'],
+    ['the over flow play is missing a screw on the tub', 'over flow play', 'overflow plate'],
     ['two rolls of you eff cable', 'you eff cable', 'uf cable'],
   ])('%s', (text, heard, meant) => {
     expect(repairsOf(text)).toMatchObject([{ heard, meant }]);
@@ -49,6 +51,10 @@ describe('names heard as other words', () => {
     'the floor refinisher is out on Wednesday',
     'one sheet of zinc on the roof',
     'a tube of P L for the sill',
+    'found out the hard way that the sill is short',
+    'white specks all over the vanity',
+    'I want the slab at two before I bond the tile',
+    'the drain re pitched and the gasket new',
   ])('leaves "%s" as it is', (text) => {
     expect(repairsOf(text)).toEqual([]);
   });

@@ -30,7 +30,7 @@ const HEARING = join(import.meta.dirname, '../../parser/hearing');
 const RATE = 0.1;
 /** Names that words may sound enough like, in 5,000 of them; several may be for the same words, of which one is taken. */
 const ENGLISH_ALARMS = 1.6;
-const TALK_ALARMS = 1.3;
+const TALK_ALARMS = 2.5;
 
 /** Logistic regression by stochastic gradient, each weight with a step of its own. */
 function learn(lessons: readonly Row[], rounds = 25, decay = 3e-4): Float64Array {

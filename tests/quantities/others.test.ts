@@ -17,6 +17,11 @@ describe('numbers that are no quantity', () => {
     ['idiom', 'dropped from one end to the other', 'one'],
     ['clock', 'meet me at 10:30', '10:30'],
     ['clock', 'half past ten', 'half past ten'],
+    ['clock', 'flights at 6.45 so I cant stay', '6.45'],
+    ['clock', 'got the mixer going by 230', '230'],
+    ['label', "the wire's two ought", 'two ought'],
+    ['label', "the beam's marked B seven", 'seven'],
+    ['idiom', 'im 47 tomorrow', '47'],
     ['clock', 'be there by seven thirty in the morning', 'seven thirty'],
     ['clock', 'she is here after nine', 'nine'],
     ['money', 'paid $385 for it', '$385'],
@@ -112,6 +117,9 @@ describe('numbers that are no quantity', () => {
     'take the four oh one to the bridge',
     'send it to extension four twelve',
     'the hydrant tag is four four two',
+    'two lawyers and a priest walk into a bar',
+    'his boy scored four goals and broke a window',
+    'call the city back at two one five',
   ])('weighed by its neighbours, it counts nothing: %s', (text) => {
     expect(read(text).quantities).toEqual([]);
   });

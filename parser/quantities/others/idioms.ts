@@ -119,6 +119,8 @@ export const idiom: ClaimRule = (line, i) => {
 /** A number that goes on, or has a unit of its own: "one by one inch" is a size. */
 function holdsNumber(line: Line, i: number, words: readonly string[], until: number): boolean {
   if (isPartOfMore(line, i, words[0]!) || hasPart(line, until)) return true;
+  // "Take five off": so much is cut.
+  if (words[0] === 'take' && /^(?:off|out|away)$/.test(line.word(until))) return true;
   const last = line.number(until - 1);
   return last?.until === until && !last.article && unitAt(line, until, last) !== null;
 }

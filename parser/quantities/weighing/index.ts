@@ -16,6 +16,8 @@ const shipped = (): Weights => {
 
 /** Below this nothing is read. Of phrases not learned from, one in 50 numbers that count falls below, and three in four that do not. */
 const LEAST = -1;
+/** A share has its percent: less speaks against it, and the waste of a take-off may hang on it. */
+const LEAST_OF_SHARE = -2.2;
 
 const NOTHING: ReadonlySet<Draft> = new Set();
 
@@ -44,7 +46,7 @@ export function countless(line: Line, drafts: readonly Draft[], claims: number):
         line.tokens.length - (draft.until - draft.from) > MOST_ALONE &&
         !isOfNamed(line, draft, drafts[k + 1]) &&
         !isMarked(line, draft) &&
-        (sums.get(draft) ?? 0) < LEAST,
+        (sums.get(draft) ?? 0) < (isBare(draft) ? LEAST : LEAST_OF_SHARE),
     ),
   );
   keepWhole(line, drafts, weak);
@@ -84,7 +86,7 @@ function keepWhole(line: Line, drafts: readonly Draft[], weak: Set<Draft>): void
 }
 
 /** "The door's a two eight": its feet and inches. */
-const isDoor = (line: Line, [feet, inches, ...more]: readonly Draft[]) =>
+export const isDoor = (line: Line, [feet, inches, ...more]: readonly Draft[]) =>
   more.length === 0 && inches !== undefined && feet!.n < 5 && inches.n < 12 && line.word(feet!.from - 1) === 'a';
 
 /** "Two fourteen twos": so many of what a rule has taken for a name. */

@@ -19,7 +19,7 @@ stacked laundry; stackable, stacked washer dryer, washer dryer; @each
 microwave; over the range microwave; @each
 warming drawer; @each
 trash compactor; @each
-garage door opener; opener; ~garage door open her; @each
+garage door opener; opener; ~garage door open her, garbage door opener; @each
 garage remote; @each
 central vac; vacuum inlet; @each
 gas fireplace; fireplace insert, wood stove, pellet stove, log lighter; @each

@@ -5,15 +5,15 @@ export const CONCRETE: Sheet[] = [
   {
     kind: 'material',
     counter: 'concrete',
-    lines: `concrete; concrete mix, ready mix, redi mix, cemento, concreto, readymix; ~concert; @bag, yd
+    lines: `concrete; concrete mix, ready mix, redi mix, cemento, concreto, readymix; ~concert, con creed, conk rete; @bag, yd
 fast setting concrete; quick set concrete, fence post mix, post mix; @bag
 high strength concrete; five thousand psi mix, crack resistant concrete; @bag
 hydraulic cement; water stop cement, plugging cement; @bucket
 non shrink grout; precision grout, anchoring cement; @bag
 concrete patch; vinyl patch, concrete repair, patching mortar; @bag, bucket
 concrete resurfacer; resurfacer; @bag
-cement; portland cement, white cement; ~cemen, see mint; @bag
-mortar; mortar mix, type s, type n, mortar bed, mezcla, masonry mortar; ~mortor, martyr, border mix, more tar; @bag
+cement; portland cement, white cement; ~cemen, see mint, see meant, simmer; @bag
+mortar; mortar mix, type s, type n, mortar bed, mezcla, masonry mortar; ~mortor, martyr, border mix, more tar, mort her, mortgage mix; @bag
 lime; hydrated lime, lime mortar; @bag
 masonry cement; @bag
 pointing mortar; tuckpoint mortar; @bag
@@ -24,7 +24,7 @@ riprap; rip rap; @ton
 decomposed granite; dg, stone dust, screenings; @yd
 sand; masonry sand, arena, sharp sand, bedding sand, play sand, builders sand; @bag, ton
 paver sand; polymeric sand, jointing sand, poly sand; ~paper sand, polymer sand; @bag
-rebar; re bar, varilla, reinforcing bar, reo, number four bar, number four rebar; ~ree bar, read bar, reboard, rebarb, re-bore, re bark, rebark, ray bar, reed bar; @stick, each
+rebar; re bar, varilla, reinforcing bar, reo, number four bar, number four rebar; ~ree bar, read bar, reboard, rebarb, re-bore, re bark, rebark, ray bar, reed bar, free bar; @stick, each
 rebar chair; bar chair, rebar support; @bag
 tie wire; rebar tie; @roll
 rebar cap; @each
@@ -37,7 +37,7 @@ form oil; release agent, form release; @gal
 form tie; snap tie; @box
 tube form; form tube, pier form, concrete tube; ~foam tube; @each
 concrete pier block; deck block, pier block; @each
-paver; paving stone, paving slab, slab paver, porcelain paver; @each
+paver; paving stone, paving slab, slab paver, porcelain paver; ~paved her, pay ver, pay verse; @each
 paver edging; paver restraint; @each
 flagstone; bluestone, patio stone; @ton, each
 brick; ladrillo, face brick, common brick, clay brick; ~brik; @each
@@ -55,7 +55,7 @@ base coat; brown coat; @bag
 finish coat stucco; color coat, stucco finish; @bag
 eifs; synthetic stucco; ~eefs; @bag
 weep screed; stucco stop; @stick
-expansion joint; expansion joint material, isolation joint, expansion strip; ~expansion join; @ft
+expansion joint; expansion joint material, isolation joint, expansion strip; ~expansion join, expansion joined, expanse in joint; @ft
 concrete sealer; sealer, masonry sealer, driveway sealer; ~ceiler, sea lure, stealer; @bucket
 crack filler; concrete crack filler, joint sealer, self leveling sealant; @tube
 acid stain; concrete stain; @gal
@@ -63,7 +63,7 @@ concrete dye; cement color, integral color; @box
 muriatic acid; concrete etcher, etch; @gal
 curing compound; retarder, cure and seal, curing blanket; @bucket
 concrete bonder; concrete bonding adhesive, acrylic bonder; @gal
-stone veneer; veneer stone, cultured stone, ledger stone, manufactured stone, stone; @box
+stone veneer; veneer stone, cultured stone, ledger stone, manufactured stone, stone; ~stone vernier, stone van ear; @box
 geotextile; landscape fabric, filter fabric, weed barrier; @roll
 waterstop; water stop, bentonite strip; @ft
 dampproofing; foundation coating, foundation waterproofing, dimple board, drainage mat; @bucket, roll

@@ -19,14 +19,14 @@ pocket door; pocket door kit; ~pocketed door; @each
 barn door; @each
 dutch door; stable door; @each
 storm door; @each
-screen door; @each
-patio door; sliding door, slider, sliding glass door; @each
+screen door; ~screen store, scream door, screen dour; @each
+patio door; sliding door, slider, sliding glass door; ~slide in door, sliding dour, slighting door; @each
 closet door; @each
 cabinet door; @each
 fire door; fire rated door; @each
 hollow metal door; steel door; @each
 cased opening; @each
-garage door; overhead door, roller door, up and over door; @each
+garage door; overhead door, roller door, up and over door; ~garbage door, garage dough; @each
 side light; sidelight, sidelite; @each
 transom; transom window; ~tran some, transome, ransom, trance um; @each
 attic stair; attic ladder, loft ladder, pull down stairs; @each
@@ -38,17 +38,17 @@ awning window; hopper window, awning; @each
 slider window; sliding window; @each
 picture window; fixed window; @each
 bay window; bow window; @each
-egress window; ~aggress window, egrets window; @each
+egress window; ~aggress window, egrets window, egress winnow; @each
 replacement window; insert window, pocket window; @each
 basement window; @each
 garden window; @each
 storm window; secondary glazing; @each
-sash; window sash; @each
+sash; window sash; ~sach; @each
 window screen; screen, insect screen, flyscreen, bug screen; @each
 shutter; plantation shutter, storm shutter; @each
 blind; shade, roller blind, roller shade; @each
 curtain rod; drapery rod, curtain; @each
-cabinet; gabinete, cupboard, carcass, cabinet box, casework; ~cabin it, cab net, cabinette; @each
+cabinet; gabinete, cupboard, carcass, cabinet box, casework; ~cabin it, cab net, cabinette, cab in it, cabin ette, cabin net; @each
 base cabinet; lowers, drawer base; @each
 wall cabinet; upper cabinet, uppers; @each
 sink base; @each
@@ -59,15 +59,15 @@ built in; builtin; @each
 bench seat; window seat, banquette; @each
 locker; mudroom locker, cubby; @each
 filler strip; cabinet filler, scribe molding, scribe strip; @each
-toe kick; toekick, kickboard, plinth; ~toll kick, tow kick, token kick; @each
+toe kick; toekick, kickboard, plinth; ~toll kick, tow kick, token kick, toe cake, tokick, toe kit, tokek; @each
 end panel; cabinet side panel, finished end; @each
 face frame; @each
 drawer; drawer box; ~draw box; @each
 drawer front; @each
-jamb; door jamb, door frame; ~jam, jams; @each
+jamb; door jamb, door frame; ~jam, jams, door jam, door jams, doorjam, dough jam; @each
 jamb extension; extension jamb; @each
-mullion; mull post, muntin, grid; ~muting, mutton, mountain bar, million, mull yon; @each
-sill; window sill, stool, window stool, door sill, cill; ~seal board; @each
+mullion; mull post, muntin, grid; ~muting, mutton, mountain bar, million, mull yon, mull in, mullein, mull ian, mule ian; @each
+sill; window sill, stool, window stool, door sill, cill; ~seal board, window seal, window cell, window still; @each
 door threshold; @each
 glass; glazing, pane, vidrio, window pane; @each
 insulated glass unit; igu, double glazing, glass unit, sealed unit; @each
@@ -89,7 +89,7 @@ double glazed unit; sealed glass unit, double glazed units; @each
 nailing fin; nail fin, nailing flange; @each
 jamb liner; window liner; @each
 sill nose; sill horn, sill extension; @each
-window weep; weep hole; @each
+window weep; weep hole; ~weak hole, wee pole, weep whole; @each
 plexiglass; plexi, acrylic glass; @sheet
 door buck; window buck, buck; @each
 base unit; kitchen unit, sink unit, drawer unit, oven housing, oven tower, larder unit, larder; @each

@@ -5,7 +5,7 @@ export const DRYWALL: Sheet[] = [
   {
     kind: 'material',
     counter: 'drywall',
-    lines: `drywall; sheetrock, sheet rock, plasterboard, gypsum board, gyp board, wallboard, tablaroca, drywall sheet, gypsum, half inch board; ~drive all, dry whale, dry law, dry wool, try wall, dry walk, drive wall, driver wall, drywalk, sheep rock, she truck, sheet rack, cheap rock, sheet rog, sheet wreck, jip rock, gip rock, plaster bored, plaster bird; @sheet
+    lines: `drywall; sheetrock, sheet rock, plasterboard, gypsum board, gyp board, wallboard, tablaroca, drywall sheet, gypsum, half inch board; ~drive all, dry whale, dry law, dry wool, try wall, dry walk, drive wall, driver wall, drywalk, sheep rock, she truck, sheet rack, cheap rock, sheet rog, sheet wreck, jip rock, gip rock, plaster bored, plaster bird, jip some, gyp some; @sheet
 moisture board; green board, moisture resistant drywall, mr board, purple board, moisture resistant board; @sheet
 fire rated drywall; type x, fireboard, fire board, fire rated board, type c; ~type ex; @sheet
 soundproof drywall; acoustic drywall, sound board, acoustic plasterboard; @sheet
@@ -15,7 +15,7 @@ exterior sheathing board; glass mat sheathing, exterior gypsum; @sheet
 abuse resistant drywall; impact board, high impact board; @sheet
 insulated plasterboard; laminate plasterboard; @sheet
 shaftliner; shaft liner, shaft wall; @sheet
-joint compound; mud, drywall mud, jointing compound, jointing, premix, joint cement; ~join compound, joint come pound, drywall mug, joint compost, joint company, joint compond, giant compound; @bucket, box
+joint compound; mud, drywall mud, jointing compound, jointing, premix, joint cement; ~join compound, joint come pound, drywall mug, joint compost, joint company, joint compond, giant compound, joint compact, joint camp hound; @bucket, box
 all purpose compound; all purpose mud, all purpose; @bucket, box
 topping compound; topping mud, topping, finishing compound, lite mud; @box, bucket
 taping compound; taping mud; @bucket
@@ -24,7 +24,7 @@ drywall tape; joint tape, scrim tape; @roll
 paper tape; @roll
 mesh tape; fiberglass tape, fibreglass tape, scrim; ~mess tape; @roll
 corner tape; flex corner tape, flexible corner, metal corner tape; @roll
-corner bead; angle bead, cornerbead, thin coat bead, paper faced corner bead, vinyl bead, metal bead; ~corner bee, corner beat, corner bean, cornered bead, corner beed; @stick, each
+corner bead; angle bead, cornerbead, thin coat bead, paper faced corner bead, vinyl bead, metal bead; ~corner bee, corner beat, corner bean, cornered bead, corner beed, corner bede, corner bid, corn a bead, coroner bead; @stick, each
 bullnose bead; rounded corner bead; @stick
 j bead; j trim, j mold; ~jay bead; @stick
 l bead; tear away bead, l trim; @stick
@@ -41,11 +41,11 @@ metal lath; expanded metal lath, eml, rib lath; ~metal laugh; @sheet
 wood lath; lath and plaster; @bundle
 resilient channel; rc channel, sound channel, hat channel, furring channel; @stick
 sound clip; isolation clip, acoustic clip; @box
-insulation; fiberglass insulation, batt insulation, batt, aislante, batt of insulation, fibreglass, pink insulation, glass wool, kraft faced, unfaced; ~bats, insolation, insulting, bad insulation, bat insulation, bath insulation; @bag, bundle, roll
+insulation; fiberglass insulation, batt insulation, batt, aislante, batt of insulation, fibreglass, pink insulation, glass wool, kraft faced, unfaced; ~bats, insolation, insulting, bad insulation, bat insulation, bath insulation, insulate shun, instillation; @bag, bundle, roll
 mineral wool; rock wool, stone wool, mineral wool batt; ~mineral will; @bag
 blown insulation; cellulose, loose fill, blow in insulation, blown in; @bag
 sound insulation; sound batt, acoustic insulation, sound attenuation batt; @bag
-foam board; rigid foam, rigid insulation, insulation board, pir board; @sheet
+foam board; rigid foam, rigid insulation, insulation board, pir board; ~phone board, foam bored; @sheet
 xps; extruded polystyrene, blue board foam, pink board; @sheet
 eps; expanded polystyrene, bead board foam; @sheet
 polyiso; foil faced foam, iso board; ~polly iso; @sheet
@@ -53,7 +53,7 @@ spray foam kit; two part foam, closed cell foam, open cell foam; @kit
 rafter vent; baffle, attic baffle, vent chute, insulation baffle; @each, box
 insulation hanger; insulation support; @box
 attic hatch cover; attic tent, attic stair cover; @each
-vapor barrier; vapour barrier, vapor retarder, polythene, vapour control layer; ~vapor carrier, vapor berry, vapor berry are, paper barrier; @roll
+vapor barrier; vapour barrier, vapor retarder, polythene, vapour control layer; ~vapor carrier, vapor berry, vapor berry are, paper barrier, vape or barrier, favor barrier, vapor barrel, vapour carrier; @roll
 damp proof membrane; dpm, dpc, damp proof course; @roll
 acoustic ceiling tile; ceiling tile, drop ceiling tile, act, lay in tile; @box
 ceiling grid; t bar, drop ceiling grid, suspended grid; @each

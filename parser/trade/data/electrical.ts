@@ -11,10 +11,10 @@ mc cable; armored cable, armoured cable, bx, swa, flex cable; ~m c cable; @roll,
 thhn; stranded wire, thhn wire, single conductor; @roll, ft
 service entrance cable; ser cable, se cable, service cable; @ft
 ground wire; bare copper, grounding wire, earth wire; ~round wire; @ft
-ground rod; earth rod; @each
+ground rod; earth rod; ~ground rob, round rod, ground rot, ground road; @each
 ground clamp; acorn clamp, earth clamp, bonding clamp; @each
 bonding jumper; bonding bushing, bonding wire; @each
-conduit; pvc conduit, rigid conduit, tubo conduit; ~condo it, can do it, con do it, conduct; @stick, ft
+conduit; pvc conduit, rigid conduit, tubo conduit; ~condo it, can do it, con do it, conduct, con duet, condo eat, conned it; @stick, ft
 emt; thinwall conduit; ~e m t, e em tee, e m tea; @stick
 flexible conduit; liquid tight, flex conduit, flex whip conduit; @ft
 trunking; cable trunking, surface raceway, raceway; @stick
@@ -25,7 +25,7 @@ conduit elbow; lb fitting, conduit body, pull elbow; @each
 conduit strap; pipe strap, one hole strap; @each, bag
 conduit clamp; beam clamp, strut clamp; @each
 strut; strut channel; ~strutt; @stick
-wire nut; wirenut, wire connector, twist on connector; ~wire not, wine nut, why are not, wire knot; @box, each
+wire nut; wirenut, wire connector, twist on connector; ~wire not, wine nut, why are not, wire knot, wire nights, wire nets, wire notes, wire net, wire nat; @box, each
 lever connector; push connector, push in connector, lever nut; @box
 connector block; terminal block, choc block, chocolate block; @each
 butt splice; crimp connector, ring terminal, spade terminal; @pack
@@ -54,7 +54,7 @@ fire barrier foam; fire foam, red foam; @can`,
   {
     kind: 'part',
     counter: 'electrical',
-    lines: `outlet; receptacle, plug, socket, duplex, recep, power point, gpo, enchufe, contacto, toma, duplex outlet, wall outlet; ~outlaid, out let, outlit, receptical, recepts, rcpt, rcpts, respectable, wrecked article, recepticle; @each
+    lines: `outlet; receptacle, plug, socket, duplex, recep, power point, gpo, enchufe, contacto, toma, duplex outlet, wall outlet; ~outlaid, out let, outlit, receptical, recepts, rcpt, rcpts, respectable, wrecked article, recepticle, out late, outlay, recept tickle, perceptible, reception tackle; @each
 gfci; gfcis, gfi, gfci outlet, gfci receptacle, ground fault, rcd, gfi outlet, receptacle gfi; ~gf ci, gifs eye, g f c i, gfc eye, jeff ci, g f i, gee fi, g f see eye, gee f see eye, g fci; @each
 twenty amp outlet; twenty amp receptacle, 20 amp outlet; @each
 usb outlet; usb receptacle; @each
@@ -64,19 +64,19 @@ dryer outlet; dryer receptacle, range outlet, range receptacle, 240 outlet; @eac
 floor outlet; floor box, floor receptacle; @each
 quad outlet; quad receptacle, quad; @each
 switched outlet; half hot outlet; @each
-switch; light switch, single pole switch, interruptor, apagador, toggle switch, rocker switch, single pole; ~swith, swithc; @each
-three way switch; 3 way switch, three-way, two way switch; @each
+switch; light switch, single pole switch, interruptor, apagador, toggle switch, rocker switch, single pole; ~swith, swithc, single pool switch, single poll switch, single bowl switch, like switch, light which, late switch; @each
+three way switch; 3 way switch, three-way, two way switch; ~three weigh switch; @each
 four way switch; 4 way switch, intermediate switch; @each
 smart switch; wifi switch; @each
 fan switch; fan control, fan speed control; @each
-dimmer; dimmer switch, led dimmer; ~dimer, dinner switch, demur; @each
-breaker; circuit breaker, sp breaker, mcb, single pole breaker; ~braker; @each
+dimmer; dimmer switch, led dimmer; ~dimer, dinner switch, demur, dimple switch, dim her, dimmer which; @each
+breaker; circuit breaker, sp breaker, mcb, single pole breaker; ~braker, brake her, break her, breaking her; @each
 afci breaker; arc fault breaker, arc fault, afci; ~ark fault, a f c i, ark fault breaker, arc fought breaker; @each
 gfci breaker; rcbo, dual function breaker; @each
 double pole breaker; two pole breaker, dp breaker; @each
 tandem breaker; twin breaker; @each
 main breaker; main switch, main disconnect; @each
-panel; electrical panel, breaker panel, consumer unit, load center, switchboard, breaker box, service panel; ~pannel; @each
+panel; electrical panel, breaker panel, consumer unit, load center, switchboard, breaker box, service panel; ~pannel, pan all, pan el, pan ill; @each
 sub panel; subpanel; @each
 fuse box; fuse board, fuse; @each
 panel cover; dead front, panel door; @each
@@ -93,15 +93,15 @@ ceiling box; octagon box, round box; @each
 fan box; fan rated box, fan brace; @each
 weatherproof box; bell box, outdoor box; @each
 mud ring; plaster ring; ~mud rink, mug ring; @each
-cover plate; wall plate, switch plate, outlet cover, face plate, faceplate, plate cover, tapa; ~cover played, wall played, face plait; @each
+cover plate; wall plate, switch plate, outlet cover, face plate, faceplate, plate cover, tapa; ~cover played, wall played, face plait, wall plait; @each
 blank cover; blank plate, blank; ~bank cover; @each
 in use cover; bubble cover, weatherproof cover; @each
 blank filler; filler plate, breaker blank; @each
 light fixture; fixture, light, luz, lampara, luminaire; ~light picture, like fixture; @each
-pendant; pendant light; ~pendent, penned it; @each
-sconce; wall sconce, wall light; ~scones, scounce, sconz, skonce, scone; @each
+pendant; pendant light; ~pendent, penned it, pen dent, penned ant, pending light; @each
+sconce; wall sconce, wall light; ~scones, scounce, sconz, skonce, scone, scons, sconse, ascons, sconts; @each
 flush mount; flush mount light, ceiling light; @each
-chandelier; ~shandelier; @each
+chandelier; ~shandelier, chandler here, chandler ear, shandy leer, channel ear; @each
 vanity light; bath bar, mirror light; @each
 under cabinet light; under cabinet lighting, puck light; @each
 track light; track lighting, track head; @each
@@ -110,22 +110,22 @@ strip light; led strip, led tape, tape light, shop light; @each
 landscape light; path light; @each
 troffer; led troffer, lay in light, panel light; ~trough er; @each
 high bay; high bay light; @each
-recessed light; can light, cans, downlight, pot light, high hat, recessed can; ~resist light, recess light; @each
+recessed light; can light, cans, downlight, pot light, high hat, recessed can; ~resist light, recess light, recess lied, reset light, recessed lied; @each
 wafer light; canless light, slim light; ~waiver light; @each
 retrofit trim; recessed trim, light trim, baffle trim; @each
 led driver; transformer, low voltage transformer; @each
-ballast; fluorescent ballast; ~ballots, ballest; @each
+ballast; fluorescent ballast; ~ballots, ballest, balist, ball ist, ballistic; @each
 bulb; light bulb, led bulb, lamp, foco, led lamp; ~bolb; @each, box
 tube light; fluorescent tube, led tube; @each
 lamp holder; keyless, porcelain lampholder, keyless fixture; @each
 photocell; photo eye, photo sensor, dusk to dawn sensor; @each
-ceiling fan; fan; @each
+ceiling fan; fan; ~sealing fan, ceiling fam, feeling fan, seal in fan; @each
 exhaust fan; bath fan, vent fan, bathroom fan, extractor fan, extractor, fan motor; ~exhausted fan; @each
 whole house fan; attic fan, gable fan; @each
-smoke detector; smoke alarm, smoke, heat detector; ~smoke the tector; @each
+smoke detector; smoke alarm, smoke, heat detector; ~smoke the tector, smoke a larm; @each
 co detector; co alarm, carbon monoxide detector, combo detector; ~seo detector; @each
-thermostat; stat, programmable thermostat, line voltage thermostat; ~thermos stat, thermo set; @each
-doorbell; chime, doorbell button, doorbell transformer; @each
+thermostat; stat, programmable thermostat, line voltage thermostat; ~thermos stat, thermo set, thermal stat, thermo start; @each
+doorbell; chime, doorbell button, doorbell transformer; ~door bail, dough bell; @each
 timer; timer switch, countdown timer; @each
 occupancy sensor; motion sensor, vacancy sensor, pir; @each
 meter socket; meter base, meter, meter can; @each

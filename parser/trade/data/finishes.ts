@@ -39,7 +39,7 @@ orange
 treated; pressure-treated
 composite; ~composit
 matte; matt, flat; ~mat finish
-eggshell; ~egg cell
+eggshell; ~egg cell, ex shell, eggs shell, exshell
 gloss finish; high gloss
 honed; ~honed in
 brushed finish; satin finish

@@ -5,8 +5,8 @@ export const FLOORING: Sheet[] = [
   {
     kind: 'material',
     counter: 'flooring',
-    lines: `vinyl plank; lvp, luxury vinyl, lvt, vinyl plank flooring, plank, luxury vinyl plank, luxury vinyl tile; ~final plank, vinyl plan, l v p, vinyl blank; @box
-laminate; laminate flooring, laminate floor; ~lemon it, lamb in it, lemon eight; @box
+    lines: `vinyl plank; lvp, luxury vinyl, lvt, vinyl plank flooring, plank, luxury vinyl plank, luxury vinyl tile; ~final plank, vinyl plan, l v p, vinyl blank, looks very vinyl plank, luxury vinyl plant, vinyl plant, vinyl prank; @box
+laminate; laminate flooring, laminate floor; ~lemon it, lamb in it, lemon eight, lemonade; @box
 hardwood; hardwood flooring, hardwood floor, oak flooring, engineered hardwood, engineered flooring, wood floor, piso, floorboard, strip flooring, wood flooring; ~hard would; @box, sq ft
 parquet; herringbone floor, wood block floor; ~par k, parkay; @box, sq ft
 bamboo flooring; bamboo; @box
@@ -17,11 +17,11 @@ carpet; carpeting, alfombra; ~car pit; @sq yd, box
 carpet tile; @box
 stair runner; carpet runner; @ft
 carpet pad; pad, padding, underlay, carpet underlay; ~carpet path; @roll
-tack strip; tackless strip, gripper rod, gripper, carpet gripper; ~tax trip, tax strip, tact strip, tack trip; @box
+tack strip; tackless strip, gripper rod, gripper, carpet gripper; ~tax trip, tax strip, tact strip, tack trip, tacks strip, attack strip, tack's trip; @box
 seam iron tape; carpet seam tape; @roll
-underlayment; underlay foam, floor underlayment, foam underlayment, cork underlayment, acoustic underlay; ~under lamb int, underlainment, under lament, under layman, under lay mint; @roll
+underlayment; underlay foam, floor underlayment, foam underlayment, cork underlayment, acoustic underlay; ~under lamb int, underlainment, under lament, under layman, under lay mint, under lame ent, under laymen, under lay men; @roll
 moisture barrier underlay; floor moisture barrier; @roll
-floor glue; flooring adhesive, vct adhesive, mastic, wood floor adhesive, urethane adhesive; ~floor blue; @bucket
+floor glue; flooring adhesive, vct adhesive, mastic, wood floor adhesive, urethane adhesive; ~floor blue, mass stick, mast stick, mastik; @bucket
 moisture test kit; calcium chloride test; @kit
 floor patch; feather finish, patching compound, floor patching compound, skim patch; @bag
 vct; vinyl composition tile; ~v c t; @box

@@ -12,12 +12,12 @@ sheet metal screw; self tapper, self tapping screw; @box
 machine screw; electrical screw, 6-32 screw, eight thirty two screw; @box
 cabinet screw; pocket screw, euro screw; @box
 hinge screw; @box
-deck screw; decking screw, exterior screw, coated screw; @box
+deck screw; decking screw, exterior screw, coated screw; ~debt screws, deck's crew, neck screw, deck screwed; @box
 stainless screw; stainless steel screw; @box
 concrete screw; masonry screw, blue screw anchor; @box
 roofing screw; gasketed screw, washered screw, metal roof screw; @box
-nail; clavo, clavos, framing nail, common nail, galvanized nail, ring shank nail, box nail, sinker, sixteen penny, eight penny, ten penny; ~nale; @box
-finish nail; brad, brad nail, pin nail, eighteen gauge nail, trim nail, casing nail, fifteen gauge nail, sixteen gauge nail; ~finished nail; @box
+nail; clavo, clavos, framing nail, common nail, galvanized nail, ring shank nail, box nail, sinker, sixteen penny, eight penny, ten penny; ~nale, framing mail, flaming nail; @box
+finish nail; brad, brad nail, pin nail, eighteen gauge nail, trim nail, casing nail, fifteen gauge nail, sixteen gauge nail; ~finished nail, brat nails, bread nail, brad nell, bra nails, brat, finished nell, finish mail; @box
 coil nail; siding nail; ~coal nail; @box
 roofing nail; clout nail, cap nail, button cap; @box
 joist hanger nail; hanger nail, connector nail, teco nail; @box
@@ -27,16 +27,16 @@ hand nail; loose nails; @box
 drive pin; @box
 staple; crown staple, narrow crown staple; ~stapel; @box
 bolt; hex bolt; @each, box
-carriage bolt; coach bolt; ~courage bolt, garage bolt; @each
+carriage bolt; coach bolt; ~courage bolt, garage bolt, carriage bulbs, carriage bold, carriage bowl, carrots bolt, carriage bought; @each
 lag bolt; lag screw, lag, coach screw; ~leg bolt, leg screw, lag bowl, lag bold; @each, box
 through bolt; machine bolt; @each
-anchor bolt; j bolt, foundation bolt; ~anchor bold; @each
+anchor bolt; j bolt, foundation bolt; ~anchor bold, anger bolt, anchor bowl, anker bolt; @each
 eye bolt; eye screw, screw eye; ~i bolt; @each
 u bolt; ~you bolt; @each
 toggle bolt; toggle, strap toggle; ~goggle bolt, toddle bolt, toggle bold, toggle bowl, taco bolt; @pack
 wedge anchor; expansion bolt; ~wedge anger; @box, each
 sleeve anchor; drop in anchor; ~sleep anchor; @box, each
-drywall anchor; plasterboard fixing, self drilling anchor, hollow wall anchor, butterfly anchor; @box
+drywall anchor; plasterboard fixing, self drilling anchor, hollow wall anchor, butterfly anchor; ~dry well anchors, dry wall anger, drywall anger, drive all anchor; @box
 wall plug; plastic anchor, plug anchor, masonry plug; ~wall bug; @box
 masonry anchor; anchor, concrete anchor; ~anker, anger, ankor; @box, each
 epoxy anchor; chemical anchor, resin anchor, threaded rod anchor; @each
@@ -45,7 +45,7 @@ washer; fender washer, flat washer, lock washer; ~watcher, wash her; @each, box
 nut; hex nut, lock nut, coupling nut, wing nut; @each
 rivet; pop rivet; @box
 joist hanger; hanger, face mount hanger, skewed hanger; ~joist hangar, hangar, joyce hanger, choice hanger, joyce hangar; @each
-hurricane tie; rafter clip, hurricane clip, truss clip; ~hurricane dies, hurricane thai; @each
+hurricane tie; rafter clip, hurricane clip, truss clip; ~hurricane dies, hurricane thai, hurry cane tie, hurricane type; @each
 post base; post anchor, stand off base, post shoe; @each
 post cap; post to beam connector; @each
 strap tie; strap, strapping, coil strap; @each, roll
@@ -57,7 +57,7 @@ deck tension tie; lateral tie; @each
 bracket; l bracket, angle bracket, corner brace, angle iron; @each
 shelf bracket; @each
 corner bracket; flat brace; @each
-construction adhesive; adhesive, subfloor adhesive, panel adhesive, grab adhesive; ~at he's of, adhesif; @tube
+construction adhesive; adhesive, subfloor adhesive, panel adhesive, grab adhesive; ~at he's of, adhesif, add he sieve, add his of, a he sieve; @tube
 wood glue; glue, carpenter's glue, pva glue, yellow glue; ~would glue; @bottle
 super glue; ca glue, instant glue, mitre glue; @bottle
 contact cement; contact adhesive; @can
@@ -70,7 +70,7 @@ double sided tape; carpet tape, mounting tape; @roll
 packing tape; stucco tape; @roll
 flagging tape; caution tape, barrier tape; @roll
 flashing tape; window tape, sill tape, butyl tape, seam tape, joist tape, window flashing tape; ~flash in tape; @roll
-spray foam; foam, expanding foam, window foam, can foam, canned foam, gap foam, foam gun can; ~spray phone, spray form; @can
+spray foam; foam, expanding foam, window foam, can foam, canned foam, gap foam, foam gun can; ~spray phone, spray form, spray fome; @can
 weatherstrip; weather strip, weatherstripping, weather stripping, draught excluder, foam strip; ~whether strip, weather trip, weather strapping, whether stripping, weather tripping; @each, roll
 door sweep; sweep; ~door sweet, door swept, door sleep; @each
 contractor bag; trash bag, rubbish bag, rubble sack, garbage bag, bin bag; @box
@@ -82,7 +82,7 @@ drill bit; bit, twist bit; @each
 spade bit; paddle bit, flat bit; @each
 hole saw; hole cutter; ~whole saw; @each
 step bit; @each
-masonry bit; sds bit, hammer bit; ~mason re bit; @each
+masonry bit; sds bit, hammer bit; ~mason re bit, masonry bet, mason free bit; @each
 auger bit; ship auger; @each
 driver bit; screw bit, star bit, square bit, phillips bit, impact bit; @pack, each
 forstner bit; hinge bit; ~force near bit; @each
@@ -114,7 +114,7 @@ pins; micro pins, 23 gauge pins; @box
 molly bolt; molly, lag shield; @each
 fixing; frame fixing, hammer fixing; @box
 anchoring resin; resin, chem set; @tube
-cotter pin; hitch pin, clevis pin, hinge pin; @each
+cotter pin; hitch pin, clevis pin, hinge pin; ~hinge pen, hinge pine; @each
 spring; extension spring; @each
 post stirrup; stirrup; @each
 steel angle; l angle, aluminum angle, steel tube, square tube, steel channel, strap iron, flat bar steel; @each
@@ -146,7 +146,7 @@ nine volt; button battery, coin battery; @pack`,
   {
     kind: 'part',
     counter: 'hardware',
-    lines: `hinge; door hinge, butt hinge, bisagra, bisagras; ~hench, henge; @each
+    lines: `hinge; door hinge, butt hinge, bisagra, bisagras; ~hench, henge, hinch, in je, hing; @each
 cabinet hinge; concealed hinge, soft close hinge, cup hinge, overlay hinge, european hinge; @each
 spring hinge; self closing hinge; @each
 piano hinge; continuous hinge; @each
@@ -154,17 +154,17 @@ door knob; doorknob, knob, door handle, lever set, door lever, handle, lever; ~d
 passage set; passage knob; ~passage said; @each
 privacy set; privacy knob, bathroom lock; @each
 dummy knob; @each
-lockset; keyed entry, entry set, handleset, handle set; ~lock said, locks it; @each
+lockset; keyed entry, entry set, handleset, handle set; ~lock said, locks it, lock sit; @each
 lock; keyed lock, cylinder, cerradura, chapa, smart lock, keypad lock; @each
-deadbolt; dead bolt; ~dead bold, dead ball, dead bowl; @each
+deadbolt; dead bolt; ~dead bold, dead ball, dead bowl, debt bolt, dead vault, ded bolt, dead bull; @each
 mortise lock; mortice lock, sash lock mortice; ~mortis lock, morties lock; @each
-strike plate; strike, keeper, striker plate; ~strict plate, stripe plate, strike late, strike played; @each
-latch; gate latch, thumb latch, slide bolt, barrel bolt; @each
+strike plate; strike, keeper, striker plate; ~strict plate, stripe plate, strike late, strike played, strike plait, strike plight, strikes late, strike blade; @each
+latch; gate latch, thumb latch, slide bolt, barrel bolt; ~gate lash, get latch, gait latch; @each
 cabinet catch; catch, magnetic catch, roller catch, ball catch, touch latch; @each
 cabinet pull; pull, drawer pull, bar pull, cup pull; ~cabin it pull; @each
 cabinet knob; cabinet handle; @each
-drawer slide; slides, drawer runner, runners, soft close slide, undermount slide, drawer glide; ~draw slide; @pair
-lazy susan; corner carousel; @each
+drawer slide; slides, drawer runner, runners, soft close slide, undermount slide, drawer glide; ~draw slide, drawers lied, draw slides, drawer side, drawers slide; @pair
+lazy susan; corner carousel; ~lacy susan, lazy season, lazy sue's in; @each
 pull out shelf; rollout, roll out shelf, trash pull out; @each
 door closer; closer, hydraulic closer; ~door closet arm, door close her; @each
 panic bar; exit device, crash bar; @each
@@ -177,11 +177,11 @@ shelf standard; shelf track; @each
 shelf pin; shelf clip, shelf peg; ~shelf pen; @pack
 closet rod; closet pole, rod, rod bracket, rod socket; @each
 closet kit; closet system, wire shelving, wire shelf; @kit
-towel bar; towel rail, towel ring; @each
+towel bar; towel rail, towel ring; ~tall bar, towel bear, tower bar, towel bore, tau bar; @each
 robe hook; towel hook, coat hook, hook, hooks; @each
 grab bar; grab rail; ~crab bar, grab bark; @each
 toilet paper holder; paper holder, tp holder, toilet roll holder; @each
-shower rod; shower curtain rod, curtain rail; @each
+shower rod; shower curtain rod, curtain rail; ~shower curt and rod, shower curtain rot, shower curtain ride; @each
 soap dispenser; paper towel dispenser, hand dryer; @each
 mirror; @each
 mirror clip; @pack

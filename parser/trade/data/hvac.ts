@@ -23,25 +23,25 @@ pan treatment; pan tablets; @each`,
   {
     kind: 'part',
     counter: 'hvac',
-    lines: `register; floor register, supply register, vent cover, air vent, wall register; ~red jester; @each
+    lines: `register; floor register, supply register, vent cover, air vent, wall register; ~red jester, registrar, red jister; @each
 diffuser; ceiling diffuser, linear diffuser, slot diffuser; ~the fuser, dee fuser; @each
 grille; return grille, grill, return air grille, louver, louvre; @each
 egg crate grille; @each
 duct; duct work, ductwork, sheet metal duct; ~duck work; @each, ft
-flex duct; flexible duct, insulated flex; ~flex duck; @each, ft
+flex duct; flexible duct, insulated flex; ~flex duck, flecks duct, flecks duck; @each, ft
 round duct; spiral duct, snap lock pipe, round pipe; @each
 trunk line; trunk duct, main trunk; ~trump line; @ft
 duct elbow; adjustable elbow; @each
 takeoff; take-off, duct takeoff, start collar, starting collar; @each
-duct boot; boot, register boot, ceiling boot; @each
-plenum; supply plenum, return plenum; ~plenham, plen um, plenty um, plan um, planum, plea num; @each
+duct boot; boot, register boot, ceiling boot; ~duck boot, ducked boot; @each
+plenum; supply plenum, return plenum; ~plenham, plen um, plenty um, plan um, planum, plea num, plane um, plan em; @each
 return drop; return box; @each
 duct transition; offset duct; @each
 damper; balancing damper, backdraft damper, zone damper; ~dampener, dampher; @each
 fire damper; smoke damper, fire smoke damper; @each
-air filter; filter, furnace filter, media filter; @each
+air filter; filter, furnace filter, media filter; ~furnish filter, fern is filter; @each
 filter rack; filter base; @each
-furnace; gas furnace; ~furness; @each
+furnace; gas furnace; ~furness, furnish, fur nest, fern is, furnice; @each
 air handler; fan coil, ahu; ~air hand layer, air handle her, heir handler; @each
 blower; blower motor, blower wheel, squirrel cage; @each
 inducer; inducer motor, draft inducer; ~in do sir; @each
@@ -50,16 +50,16 @@ control board; circuit board, furnace board; @each
 limit switch; pressure switch furnace, rollout switch; @each
 heat exchanger; @each
 condenser; condensing unit, outdoor unit, ac unit, air conditioner; ~condense her, condensor; @each
-compressor; ac compressor; @each
+compressor; ac compressor; ~compress her, come pressor; @each
 condenser pad; equipment pad; @each
 condenser fan; condenser fan motor; @each
 heat pump; heat pump unit; ~heap pump, heat bump; @each
-mini split; ductless unit, indoor head, split system; ~mini spit; @each
+mini split; ductless unit, indoor head, split system; ~mini spit, many split, minis split, minnie split, mini splint; @each
 rooftop unit; rtu, package unit, roof top unit; @each
 window unit ac; portable ac; @each
 evaporator coil; coil, a coil, evap coil; ~evaporate her coil, evaporator coal; @each
 expansion valve; txv, metering device; @each
-lineset; line set, suction line, refrigerant line, liquid line; ~line said, lions set; @each
+lineset; line set, suction line, refrigerant line, liquid line; ~line said, lions set, line sat, lion set, lines it, line sit; @each
 filter drier; drier; @each
 service valve; schrader core; @each
 condensate line; condensate drain; ~condense it line, condense ate line, condensate lion; @ft, each
@@ -69,7 +69,7 @@ dryer vent; dryer duct, dryer vent cover; ~drier vent, tire vent, dryer went, dr
 dryer box; dryer vent box; @each
 vent hood; wall cap, vent cap, roof cap, soffit vent cap; @each
 vent; combustion vent, intake vent; @each
-range hood; hood, hood fan, extractor hood, cooker hood; @each
+range hood; hood, hood fan, extractor hood, cooker hood; ~range would, range hut, rain should, range who'd; @each
 range hood vent; hood duct; @each
 makeup air; make up air unit, makeup air damper; @each
 hrv; erv, heat recovery ventilator, energy recovery ventilator; @each
@@ -82,7 +82,7 @@ zone panel; zone controller; @each
 radiant tubing; pex radiant; @roll
 oil tank; fuel tank; @each
 oil filter; oil nozzle; @each
-capacitor; run capacitor, start capacitor, dual capacitor; ~capacity her, compassitor; @each
+capacitor; run capacitor, start capacitor, dual capacitor; ~capacity her, compassitor, capacity or, a passitor, the pasta tor, cup a sitter; @each
 flue; flue pipe, b vent, type b vent; ~flu, flew pipe, flu pipe; @each
 vent connector; single wall vent, draft hood; @each
 chimney liner; flue liner; @each

@@ -25,7 +25,7 @@ irrigation controller; controller, sprinkler timer; @each
 emitter; drip emitter, bubbler; ~admitter, a mitter; @each
 rotor head; spray head, pop up head; @each
 valve box; irrigation box; @each
-drain tile; french drain, corrugated pipe, land drain, ag pipe, socked pipe, perforated pipe, perf pipe; ~french train; @roll, ft
+drain tile; french drain, corrugated pipe, land drain, ag pipe, socked pipe, perforated pipe, perf pipe; ~french train, fringe drain, friends drain, french rain; @roll, ft
 catch basin; drain box, gully, area drain; ~catch bason; @each
 channel drain; driveway drain; @each
 pop up emitter; drain emitter; @each

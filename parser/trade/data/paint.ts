@@ -13,8 +13,8 @@ floor paint; porch paint, garage floor paint, epoxy floor paint; @gal, kit
 enamel; oil paint, alkyd paint, oil based paint, spray enamel; ~inamel, a namel; @qt, gal
 spray paint; rattle can, aerosol paint; @can
 chalkboard paint; @qt
-primer; sealer primer, undercoat, bonding primer, all purpose primer, latex primer; ~prima; @gal
-stain blocker; stain blocking primer, shellac primer, shellac, odor blocking primer; ~shell lack, shall lack; @gal, qt
+primer; sealer primer, undercoat, bonding primer, all purpose primer, latex primer; ~prima, primmer, prime her, primar, prime or; @gal
+stain blocker; stain blocking primer, shellac primer, shellac, odor blocking primer; ~shell lack, shall lack, shell ack, she lack; @gal, qt
 drywall primer; pva primer, mist coat, drywall sealer; @gal
 masonry primer; block filler, concrete primer; @gal
 metal primer; rust primer, rusty metal primer; @qt, can
@@ -24,14 +24,14 @@ gloss; high gloss paint, gloss paint; @gal, qt
 satin; satinwood, satin paint; ~satan; @gal
 eggshell enamel; eggshell paint; @gal
 stain; deck stain, wood stain, gel stain, semi transparent stain, solid stain, fence stain; @gal, qt
-varnish; polyurethane, poly, clear coat, lacquer, finish coat, spar varnish; ~varnitch, poly your thane, pollyurethane, polly urethane; @qt, gal
+varnish; polyurethane, poly, clear coat, lacquer, finish coat, spar varnish; ~varnitch, poly your thane, pollyurethane, polly urethane, polly you're a thane, poly or a thane, poly your thing; @qt, gal
 water based poly; waterborne poly, water based polyurethane; @qt, gal
 wood conditioner; pre stain conditioner; @qt
 danish oil; tung oil, linseed oil, hardwax oil, teak oil; @qt
 wood preservative; wood preserver, end cut preservative, copper preservative; @qt, gal
 wood hardener; wet rot hardener, rot hardener; @bottle
 wood filler; filler, wood putty, two part filler, nail hole filler, epoxy wood filler; ~would filler; @tub, can
-spackle; spackling, spackling compound, lightweight spackle, interior filler; ~speckle, sparkle, spatula paste, spec all; @tub
+spackle; spackling, spackling compound, lightweight spackle, interior filler; ~speckle, sparkle, spatula paste, spec all, spackel, spackled; @tub
 glazing putty; glazing compound, window putty, linseed putty; @tub
 caulk; caulking, painter's caulk, paintable caulk, acrylic caulk, decorators caulk, latex caulk, siliconized caulk, caulk tube; ~cock, chalk, cough, cauk, cork, calk, kalk; @tube
 silicone; clear silicone, silicone caulk, silicone sealant, sanitary silicone, mildew silicone, kitchen and bath silicone; ~silly cone, silicon, sillycone, silicoin, silly corn, sill a cone, sealer cone, silly cohn, silly con, cilia cone, silica own; @tube
@@ -42,7 +42,7 @@ backer rod; foam backer rod, backing rod; ~back a rod, packer rod, backer rot; @
 caulk saver; caulk tool, caulk nozzle; @each
 painter's tape; masking tape, blue tape, green masking tape, delicate tape; ~painter's cape; @roll
 masking paper; masking film, pre taped film; @roll
-roller cover; roller sleeve, roller, nap, roller nap, foam roller, mini roller; ~roll a cover; @each
+roller cover; roller sleeve, roller, nap, roller nap, foam roller, mini roller; ~roll a cover, roller comforts, roller covered, roller cubs, rolla cover; @each
 roller frame; roller cage, roller handle; @each
 extension pole; roller pole; @each
 paint brush; brush, sash brush, chip brush, angled brush, cutting in brush; @each

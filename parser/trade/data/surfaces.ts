@@ -8,7 +8,7 @@ export const SURFACES: Sheet[] = [
 accent wall; feature wall
 knee wall; half wall, pony wall; ~knee while
 party wall; partition, partition wall
-retaining wall; wing wall
+retaining wall; wing wall; ~retaining well, retain in wall, remaining wall, retaining while
 bearing wall; load bearing wall; ~baring wall
 shower wall; wet wall, plumbing wall
 brick wall; block wall, masonry wall
@@ -18,11 +18,11 @@ drop ceiling; suspended ceiling, false ceiling
 bulkhead; ceiling drop, box out
 floor; flooring surface, suelo
 shower floor; mud bed, mud pan; ~shower flow
-slab; slab on grade, concrete slab, pad slab, concrete floor, losa
+slab; slab on grade, concrete slab, pad slab, concrete floor, losa; ~slob
 slab edge; turndown edge
 bottom plate; sole plate, plate
 top plate; double top plate; ~top played
-sill plate; mudsill, mud sill; ~sale plate, sill played
+sill plate; mudsill, mud sill; ~sale plate, sill played, seal plate, silk plate, cell plate, still plate, sil plate
 corner; esquina, corner of the room
 inside corner; internal corner
 outside corner; external corner
@@ -37,14 +37,14 @@ joint; butt joint, tapered joint, mitre joint, miter joint
 grout joint; grout line; ~grow line
 control joint
 expansion gap; perimeter gap
-seam
+seam; ~seems
 saw cut joint; sawcut
 hole; agujero, hoyo
 post hole; footing hole
 core hole
-knockout; knock out
-niche; shower niche, alcove, nook; ~nitch, knish
-backsplash; back splash, splashback, side splash, splash; ~back splat, backs flash
+knockout; knock out; ~nock out, knock oat
+niche; shower niche, alcove, nook; ~nitch, knish, neesh, neche, knit ch
+backsplash; back splash, splashback, side splash, splash; ~back splat, backs flash, back slash, bag splash
 stub; stub out, stubout, drain stub
 rough in; roughin
 edge; lip, nosing edge, side, front edge
@@ -53,7 +53,7 @@ step; stoop
 landing; stair landing
 stair; staircase, escaleras, flight of stairs, steps run
 stair opening; stairwell opening
-footing; footer; ~footin, photo footing
+footing; footer; ~footin, photo footing, foot in, footn
 pier; concrete pier
 foundation; stem wall, foundation wall, cimiento, cimentacion
 column; pillar, columna; ~colum
@@ -125,7 +125,7 @@ deck stair; deck stairs
 deck framing
 guard
 firewall; demising wall, shear wall
-parapet; parapet wall; ~para pit, parrot pit, pair a pet
+parapet; parapet wall; ~para pit, parrot pit, pair a pet, parrot bit, pair of pet
 ceiling patch; ceiling height
 floor level; floor height, floor area
 caisson; concrete walk, approach

@@ -10,13 +10,13 @@ export const TASKS: Sheet[] = [
     lines: `grout; grouted, grouting, regrout, regrouted, regrouting; +grout float, sponge, bucket, mixing paddle, gloves
 tile; tiled, tiling, retile, retiled, retiling; +tile saw, notched trowel, tile spacers, level, bucket, mixing paddle
 waterproof; waterproofed, waterproofing, tank, tanked; +roller, brush, seam band
-caulk; caulked, caulking, recaulk, recaulked, recaulking; +caulk gun, utility knife, rags, painter's tape
+caulk; caulked, caulking, recaulk, recaulked, recaulking; ~cocking, corking, coughing; +caulk gun, utility knife, rags, painter's tape
 silicone; siliconed, siliconing; +caulk gun, utility knife, rags, painter's tape
 seal; sealed, sealing, reseal, resealed, resealing; +caulk gun, brush, rags
 paint; painted, painting, repaint, repainted, repainting; +brush, roller frame, tray, drop cloth, painter's tape
 prime; primed, priming, spot prime, reprime; +brush, roller frame, tray, drop cloth
 stain; staining, restain, restained; +stain pad, rags, drop cloth, gloves
-varnish; varnished, varnishing, poly, lacquer, lacquered; +brush, sandpaper, tack cloth
+varnish; varnished, varnishing, poly, lacquer, lacquered; ~lack her, locker finish; +brush, sandpaper, tack cloth
 touch up; touched up, touching up, touch; +brush, touch-up paint, rags
 spray; sprayed, spraying; +paint sprayer, masking paper, respirator
 mask; masked, masking, mask off; +painter's tape, masking film
@@ -32,7 +32,7 @@ skim; skimmed, skimming, skim coat; +taping knives, mud pan, mixing paddle
 texture; textured, texturing; +texture hopper, compressor, drop cloth
 plaster; plastered, plastering, replaster; +hawk, trowel, bucket, mixing paddle
 patch; patched, patching; +taping knives, mud pan, utility knife, drywall screws
-drywall; drywalled, drywalling, board, boarded; +drywall lift, screw gun, T-square, utility knife, rasp
+drywall; drywalled, drywalling, board, boarded; ~dry wal, tri wall; +drywall lift, screw gun, T-square, utility knife, rasp
 hang; hung, hanging; +drill, level, shims, stud finder
 rehang; rehung, rehanging; +drill, shims, plane
 mount; mounted, mounting; +drill, level, stud finder, anchors
@@ -42,7 +42,7 @@ reset; resetting; +level, shims, wrench
 lay; laid, laying; +tapping block, pull bar, spacers, saw
 level; leveled, leveling, levelled, levelling; +level, shims
 plumb up; plumbed up; +level, shims
-shim; shimmed, shimming; +shims, level, utility knife
+shim; shimmed, shimming; ~shems, shimmy; +shims, level, utility knife
 square; squared, squaring, square up; +framing square, tape measure
 plane; planed, planing; +plane, pencil, saw horses
 scribe; scribed, scribing; +scribe, jigsaw, plane
@@ -57,7 +57,7 @@ frame; framed, framing, reframe, reframed; +circular saw, framing nailer, speed 
 sister; sistered, sistering; +framing nailer, clamps, bottle jack
 block; blocked in, blocking out, add blocking; +framing nailer, saw, tape measure
 fur; furred, furring out, fur out; +furring strips, shims, level
-sheath; sheathed, sheathing; +framing nailer, chalk line, circular saw
+sheath; sheathed, sheathing; ~sheath in, sheeting board; +framing nailer, chalk line, circular saw
 side; sided, siding; +siding nailer, tin snips, level
 brace; braced, bracing; +bracing lumber, screws
 shore; shored, shoring, prop, propped; +adjustable posts, bottle jack, level
@@ -100,11 +100,11 @@ unclog; unclogged, unclogging, clear, cleared; +drain snake, gloves, bucket, rag
 jet; jetted, jetting; +jetter, gloves
 charge; charged, charging, recharge; +gauge set, refrigerant scale
 balance; balanced, balancing; +flow hood, screwdriver
-duct; ducted, ducting; +tin snips, foil tape, screws
+duct; ducted, ducting; ~duck, ducked; +tin snips, foil tape, screws
 vent; vented, venting; +foil tape, tin snips
 insulate; insulated, insulating; +utility knife, stapler, respirator
 flash; flashed, reflash; +tin snips, caulk gun, sealant
-shingle; shingled, shingling, reshingle, roof, roofed, reroof; +roofing nailer, chalk line, harness
+shingle; shingled, shingling, reshingle, roof, roofed, reroof; ~shing el, shin gel, shingel; +roofing nailer, chalk line, harness
 tarp; tarped, tarping, tarp over; +tarp, furring strips, stapler
 dry in; dried in, felt in, wrap, wrapped; +stapler, seam tape, utility knife
 demo; demoed, demoing, demolish, demolished, gut, gutted, tear out, tore out, rip out, ripped out; +pry bar, contractor bags, dust mask, gloves
@@ -133,19 +133,19 @@ trench; trenched, trenching; +trencher, shovel
 backfill; backfilled, backfilling; +shovel, tamper
 grade; graded, grading, regrade; +rake, level, string line
 compact; compacted, compacting, tamp, tamped; +plate compactor
-form; formed, forming, form up; +form boards, stakes, string line, level
+form; formed, forming, form up; ~concrete farms, concrete forums; +form boards, stakes, string line, level
 strip forms; stripped forms, stripping forms, pull forms; +pry bar, hammer
 tie rebar; tied rebar, tying rebar; +tie wire, pliers, rebar chairs
 pour; poured, pouring, place concrete, colar; +screed, float, wheelbarrow, hoe
 screed off; screeded, screeding; +screed board, rake
 float; floated, floating; +float, screed, level
-trowel; troweled, troweling; +trowel, knee boards
+trowel; troweled, troweling; ~trow el, trouel; +trowel, knee boards
 broom finish; broomed, brooming; +concrete broom, edger
 saw cut; sawcut joints, saw cutting; +concrete saw, chalk line, water
 cure; cured, curing, wet cure; +plastic sheeting, hose
 patch concrete; parge, parged, parging; +trowel, bucket
 point; pointed, repoint, tuckpoint, tuckpointed; +pointing trowel, mortar rake, hawk
-stucco; stuccoed, stuccoing; +hawk, trowel, scratcher
+stucco; stuccoed, stuccoing; ~stucko, stock oh; +hawk, trowel, scratcher
 pave; paved, paving; +plate compactor, string line, rubber mallet
 stretch; stretched, stretching, restretch; +knee kicker, stair tool, utility knife
 refinish; refinished, refinishing; +floor sander, edger, vacuum

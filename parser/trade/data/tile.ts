@@ -16,13 +16,13 @@ slate tile; slate floor tile; @box
 marble tile; marble; ~marbel; @box, sq ft
 travertine; travertine tile; ~traver teen, travertene; @box, sq ft
 limestone; limestone tile; @box, sq ft
-granite tile; granite; ~granit; @box, each
+granite tile; granite; ~granit, grain it, gran it; @box, each
 terrazzo; terrazzo tile; ~taratso, terratso; @sq ft
 saltillo; terracotta, terracotta tile, terra cotta; @box
 encaustic tile; cement tile, hydraulic tile; @box
 large format tile; large format; @box
 accent tile; deco tile, border tile, listello, liner tile; @each
-bullnose; bullnose tile, bull nose; ~bowl nose, bull knows, bull news; @each
+bullnose; bullnose tile, bull nose; ~bowl nose, bull knows, bull news, bull noise; @each
 quarter round tile; jolly trim; @each
 pencil liner; pencil tile, pencil trim; @each
 cove tile; cove base tile, coved tile; @each
@@ -34,12 +34,12 @@ sanded grout; ~sanded grow, sanded route; @bag
 unsanded grout; non sanded grout, nonsanded grout; ~unsanded grow; @bag
 epoxy grout; ~epoxy grow; @kit
 premixed grout; single component grout, urethane grout; @bucket
-grout sealer; tile sealer, penetrating sealer, stone sealer; ~grow sealer, grout ceiler; @bottle, qt
+grout sealer; tile sealer, penetrating sealer, stone sealer; ~grow sealer, grout ceiler, grout seal are, grout sea lure, growth sealer, grout seal or; @bottle, qt
 grout colorant; grout dye, grout pen; @bottle
 grout additive; latex additive, acrylic additive; @qt
 grout haze remover; haze remover, sulfamic acid; @bottle
 color matched caulk; grout caulk, matching caulk, sanded caulk; @tube
-backer board; cement board, backerboard, tile backer, backer, cement backer, tile backer board, fiber cement backer; ~backer bored, back a board, packer board, hardy board, hardy bored, hardly board, heart e board, hardy backer, hardly backer, back her board, bakker board; @sheet
+backer board; cement board, backerboard, tile backer, backer, cement backer, tile backer board, fiber cement backer; ~backer bored, back a board, packer board, hardy board, hardy bored, hardly board, heart e board, hardy backer, hardly backer, back her board, bakker board, baker board, back aboard; @sheet
 foam backer board; foam tile board, foam board backer; @sheet
 backer board screw; backer screw, cement board screw; @box
 alkali resistant tape; backer tape, cement board tape; @roll
@@ -56,18 +56,18 @@ foam curb; ready curb; @each
 preformed niche; foam niche, niche box; @each
 preformed corner; inside corner seal, outside corner seal; @each
 pipe seal; mixing valve seal, pipe collar seal; @each
-tile spacer; spacer, wedge spacer, tile wedge, cross spacer; ~space her; @bag
+tile spacer; spacer, wedge spacer, tile wedge, cross spacer; ~space her, tile space her, tile pacer; @bag
 leveling clip; levelling clip, lippage clip, tile leveling clip; ~leveling click; @bag
 leveling wedge; lippage wedge, levelling wedge; @bag
 edge trim; tile edge, tile edging, edge profile, edging trim, metal edge trim, tile trim; @stick, each
 movement joint strip; movement profile, expansion profile; @stick
-threshold; marble threshold, saddle, stone threshold, door saddle; ~thrash hold, fresh hold; @each
-transition strip; transition, reducer strip, t molding, reducer, door bar; ~transmission strip, transition straight, transition stripe, transition trip; @each
+threshold; marble threshold, saddle, stone threshold, door saddle; ~thrash hold, fresh hold, trash hold; @each
+transition strip; transition, reducer strip, t molding, reducer, door bar; ~transmission strip, transition straight, transition stripe, transition trip, reduce her, re deuce her; @each
 floor heating mat; heat mat, heated floor mat, underfloor heating mat, radiant mat, floor warming cable; @each, kit
 floor sensor; floor heating sensor; @each
 soap dish; corner shelf tile, shower shelf; @each
 shower bench; foam bench, shower seat; @each
-linear drain; line drain, trench shower drain; ~linear train; @each
+linear drain; line drain, trench shower drain; ~linear train, liner drain, lean ear drain, lynn ear drain; @each
 tile drain grate; square drain grate; @each
 border; tile border; @each
 pebble; pebble tile; @sheet

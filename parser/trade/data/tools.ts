@@ -12,14 +12,14 @@ right angle drill; angle drill, hole hog
 screw gun; drywall gun
 drill press
 core drill; core rig, coring machine; ~corps drill
-circular saw; saw, sierra
+circular saw; saw, sierra; ~circle saw, secular saw, circulars all
 table saw
-miter saw; mitre saw, chop saw, sliding miter saw, compound saw; ~might or saw, minor saw, mider saw
+miter saw; mitre saw, chop saw, sliding miter saw, compound saw; ~might or saw, minor saw, mider saw, might her saw, meter saw, mighter saw, mite or saw
 track saw; plunge saw
 jigsaw; jig saw; ~gig saw
 recip saw; reciprocating saw, demo saw
 band saw; portable band saw
-oscillating tool; multi tool, multitool, oscillating saw; ~oscar lating tool
+oscillating tool; multi tool, multitool, oscillating saw; ~oscar lating tool, isolating tool, oscillate in tool, ossilating tool
 tile saw; wet saw, bridge saw; ~tile sauce
 tile cutter; snap cutter, score and snap
 tile nipper; nippers
@@ -68,15 +68,15 @@ snake; drain snake, auger, drain auger, drum machine, closet auger; ~drain steak
 jetter; ~jet her
 sewer camera; drain camera, inspection camera, borescope
 trowel; margin trowel, pool trowel, finishing trowel; ~trowl, trial, troll
-notched trowel; notch trowel, half inch notch, quarter inch notch; ~notched towel, not trowel
-grout float; float trowel, rubber float, float tool; ~grow float
+notched trowel; notch trowel, half inch notch, quarter inch notch; ~notched towel, not trowel, notch towel, knotched trowel
+grout float; float trowel, rubber float, float tool; ~grow float, grout flow, growth float, ground float, grout flute
 bull float; mag float, magnesium float, darby; ~bowl float
-edger; concrete edger, groover; ~etch her
+edger; concrete edger, groover; ~etch her, edge her
 screed board; screed bar, straightedge, straight edge
 hawk; plaster hawk
 taping knife; drywall knife, six inch knife, twelve inch knife, taping knives
 mud pan tool; mud tray
-putty knife; scraper, five in one; ~puddy knife
+putty knife; scraper, five in one; ~puddy knife, putty night, patty knife, buddy knife, putty nice, potty knife
 banjo; automatic taper
 corner tool; corner trowel
 drywall rasp; rasp
@@ -85,7 +85,7 @@ t square; drywall square
 hopper; texture gun, hopper gun
 mixing paddle; mixer drill, paddle mixer, mixing drill
 cement mixer; concrete mixer, mixer machine, revolvedora
-caulk gun; caulking gun, sealant gun; ~cock gun, chalk gun, cough gun
+caulk gun; caulking gun, sealant gun; ~cock gun, chalk gun, cough gun, cog gun, cork gun
 foam gun; ~phone gun
 sander; orbital sander, random orbit sander, palm sander; ~sandor
 pole sander
@@ -94,7 +94,7 @@ drum sander; floor sander, floor buffer, buffer
 dustless sander; drywall sander
 paint sprayer; sprayer, airless, spray rig, airless sprayer
 pump sprayer; garden sprayer
-nailer; nail gun, framing nailer, pistola de clavos; ~nail gone
+nailer; nail gun, framing nailer, pistola de clavos; ~nail gone, nail gum, mail gun
 brad nailer; finish nailer, pin nailer; ~bread nailer
 roofing nailer
 flooring nailer; cleat nailer
@@ -120,7 +120,7 @@ laser measure; laser distance meter
 speed square; framing square, combination square, rafter square
 angle finder; bevel gauge, t bevel, protractor
 calipers; caliper, feeler gauge
-chalk line; snap line, chalk box; ~chock line
+chalk line; snap line, chalk box; ~chock line, chuck line, talk line, chalk lion
 scribe tool; compass scribe, scriber
 stud finder; stud sensor; ~stud binder
 moisture meter; ~moister meter
@@ -134,7 +134,7 @@ thermal camera; infrared camera, ir thermometer
 vacuum pump; micron gauge
 recovery machine; refrigerant recovery
 ladder; step ladder, stepladder, extension ladder, escalera, a frame ladder; ~lather
-scaffold; scaffolding, staging, andamio, rolling scaffold; ~scaffle
+scaffold; scaffolding, staging, andamio, rolling scaffold; ~scaffle, scaffold in, scaffold ink
 plank staging; walk board, pump jack
 sawhorse; saw horse, saw horses, trestle, burro; ~sore horse
 workbench; miter stand, saw stand
