@@ -245,6 +245,8 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
 
 /** "Hot and cold both, 38 foot each", "both sides are 24 ft". */
 const twice = (words: string, rest: string, before: string) =>
+  // "Back 5 ft, sides 32 each": a place has two.
+  (/\b(?:sides|ends)(?: are)?,? $/.test(before) && /^ (?:each|apiece)\b/.test(rest)) ||
   /\bboth (?:sides|ends|edges|walls|eaves|rakes)(?: of (?:the |that )?[a-z]+(?: [a-z]+)?)?(?: (?:at|are|is|run))*,? $/.test(
     before,
   ) ||

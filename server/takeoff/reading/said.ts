@@ -139,6 +139,7 @@ function read(text: string): Reading {
     .replace(/(\{[LN]\d+\}) with (?=(?:x|by) \{)/g, '$1 wide ')
     .replace(/(\{[LN]\d+\}) h\b/g, '$1 high')
     .replace(/(\{[LN]\d+\}) even\b/g, '$1')
+    .replace(/(\{N\d+\})\/ (?=[a-z])/g, '$1 per ')
     .trim();
   return {
     words: puttingRight(words, figures),
@@ -160,7 +161,7 @@ const letterOf = (figure: Figure) => (figure.unit === null ? 'N' : ((figure.kind
 /** "120 sq ft. Add ten": the unit took the full stop with it. "9 in. wide" goes on. */
 const endsSentence = (text: string, end: number): boolean =>
   text[end - 1] === '.' &&
-  !/^\s*(?:[,;:)\d"']|(?:x|by|wide|long|high|deep|tall|thick|across|on|o\.?c|of|and|or|to|in|at|from|apart|each|ea|a|per|bags?|rolls?|boxes|box|tubes?|cans?|tins?|sheets?|sticks?|joint|gap|bead|notch|base|floor|walls?)\b)/i.test(
+  !/^\s*(?:[,;:)\d"']|(?:x|by|wide|long|high|deep|tall|thick|across|on|o\.?c|of|and|or|to|in|at|from|apart|each|ea|a|per|bags|rolls|boxes|tubes|cans|tins|sheets|sticks|joint|gap|bead|notch|base|floor|walls?)\b)/i.test(
     text.slice(end),
   );
 

@@ -173,7 +173,7 @@ const sectionThenLength: Mend = (words, figures) =>
 
 /** "13 feet 2 for 11 feet 8": a room's two sides, as some say them. */
 const sidesFor: Mend = (words, figures) =>
-  words.replace(/\{L(\d+)\} for \{L(\d+)\}/g, (all, a: string, b: string) => {
+  words.replace(/\{L(\d+)\} (?:for|on) \{L(\d+)\}/g, (all, a: string, b: string) => {
     const told = [a, b].map((id) => figures[Number(id)]!);
     return told.every((f) => f.sure && /\b(?:feet|foot|ft|met(?:er|re)s?|m)\b/i.test(f.quote))
       ? `{L${a}} by {L${b}}`
@@ -250,6 +250,20 @@ const milsOfTubes: Mend = (words, figures) =>
     return `{V${id}}`;
   });
 
+/** "Roll says 4 square": of what goes on roofs and walls, squares of 100 sq ft. */
+const roofSquares: Mend = (words, figures) => {
+  if (!/\b(?:roof|felt|shingles?|underlayment|siding)\b/.test(words)) return words;
+  for (const [id, figure] of figures.entries())
+    if (figure.unit === 'sq ft' && /\bsquares?$/i.test(figure.quote) && figure.value.compare(60) <= 0)
+      figures[id] = { ...figure, unit: 'square' };
+  return words.replace(/\{N(\d+)\} squares?\b(?! (?:foot|feet|ft|inch|in|yard|met(?:er|re)|edge|notch|cut|head))/g, (all, id: string) => {
+    const figure = figures[Number(id)]!;
+    if (figure.value.compare(60) > 0) return all;
+    figures[Number(id)] = { ...figure, unit: 'square', kind: 'area', sure: true };
+    return `{A${id}}`;
+  });
+};
+
 /** What stands before everything else. */
 export const EARLY_MENDS: readonly Mend[] = [
   pronounOne,
@@ -265,6 +279,7 @@ export const EARLY_MENDS: readonly Mend[] = [
   cubicFeet,
   dashedFeet,
   milsOfTubes,
+  roofSquares,
 ];
 
 /** In the order in which they are put right. */
