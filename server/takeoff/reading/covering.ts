@@ -202,7 +202,9 @@ const BY_THE_YARD: Ratio = { value: new Fraction(27), unit: 'cu ft', per: 'cu yd
 /** Two sayings of what one pack holds; empty where none are at odds. */
 function twoSayings(ratios: readonly Ratio[]): Ratio[] {
   for (const [k, one] of ratios.entries()) {
-    const other = ratios.slice(k + 1).find((r) => r.per === one.per && r.unit === one.unit && !r.value.equals(one.value));
+    const other = ratios
+      .slice(k + 1)
+      .find((r) => r.per === one.per && r.unit === one.unit && !r.value.equals(one.value));
     if (other) return [one, other];
   }
   return [];

@@ -180,7 +180,8 @@ function perimeterIn(said: Said, used: Set<number>, out: Extent): void {
   const m =
     saying('<L>(?: total)?(?: all the way)? (?:around|round|of walls?|of perimeter|perimeter|long)\\b').exec(
       said.words,
-    ) ?? saying('(?:perimeter|around|total(?:s|ing)?)(?: is| of|:)? <L>|\\bperimeter(?: is| of|:)? <N>').exec(said.words);
+    ) ??
+    saying('(?:perimeter|around|total(?:s|ing)?)(?: is| of|:)? <L>|\\bperimeter(?: is| of|:)? <N>').exec(said.words);
   const id = Number(m?.[1] ?? m?.[2]);
   const length = !m || used.has(id) ? null : feet(said, said.figures[id]!, null);
   if (!length) return;

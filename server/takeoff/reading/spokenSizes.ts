@@ -256,12 +256,15 @@ const roofSquares: Mend = (words, figures) => {
   for (const [id, figure] of figures.entries())
     if (figure.unit === 'sq ft' && /\bsquares?$/i.test(figure.quote) && figure.value.compare(60) <= 0)
       figures[id] = { ...figure, unit: 'square' };
-  return words.replace(/\{N(\d+)\} squares?\b(?! (?:foot|feet|ft|inch|in|yard|met(?:er|re)|edge|notch|cut|head))/g, (all, id: string) => {
-    const figure = figures[Number(id)]!;
-    if (figure.value.compare(60) > 0) return all;
-    figures[Number(id)] = { ...figure, unit: 'square', kind: 'area', sure: true };
-    return `{A${id}}`;
-  });
+  return words.replace(
+    /\{N(\d+)\} squares?\b(?! (?:foot|feet|ft|inch|in|yard|met(?:er|re)|edge|notch|cut|head))/g,
+    (all, id: string) => {
+      const figure = figures[Number(id)]!;
+      if (figure.value.compare(60) > 0) return all;
+      figures[Number(id)] = { ...figure, unit: 'square', kind: 'area', sure: true };
+      return `{A${id}}`;
+    },
+  );
 };
 
 /** What stands before everything else. */
