@@ -3,10 +3,11 @@ import { convert } from '../../../parser/quantities/units.ts';
 import { contradicted, doubtIn, unknownUnitIn } from './doubts.ts';
 import type { Measure } from './goods.ts';
 import { feet, feetText, thickness } from './lengths.ts';
+import type { MakeUp } from './makeUp.ts';
 import { openingsIn } from './openings.ts';
 import { rectanglesIn } from './rectangles.ts';
 import { roofEdgesIn } from './roofEdges.ts';
-import { type MakeUp, roundOpenings, runsIn } from './runs.ts';
+import { roundOpenings, runsIn } from './runs.ts';
 import { figureAt, type Said, saying } from './said.ts';
 import { twoSidesIn } from './twoSides.ts';
 
