@@ -7,6 +7,7 @@ import {
   holeInStud,
   notchInJoist,
   notchInStud,
+  tooNearEdge,
 } from '../../server/takeoff/checks/boring.ts';
 import { egressOpening, egressSill } from '../../server/takeoff/checks/egress.ts';
 import { balusterGap, guardHeight, handrailHeight } from '../../server/takeoff/checks/guard.ts';
@@ -63,6 +64,13 @@ describe('bored and notched joists, IRC R502.8.1', () => {
     [engineeredMember('hole in joist', f(2)), 'cannot say'],
   ])('%o', (verdict, result) => {
     expect(verdict.result).toBe(result);
+  });
+
+  it('wood left at the edge: 2 in of a joist (IRC R502.8.1), 5/8 in of a stud (IRC R602.6, 2018 IRC p. 203)', () => {
+    expect(tooNearEdge('joist', f('1.9375'))?.result).toBe('does not fit');
+    expect(tooNearEdge('joist', f('2'))).toBeNull();
+    expect(tooNearEdge('stud', f('0.5'))?.result).toBe('does not fit');
+    expect(tooNearEdge('stud', f('5/8'))).toBeNull();
   });
 
   it('limits are never shown rounded to the loose side', () => {

@@ -23,6 +23,24 @@ export interface Stud {
   doubled?: boolean;
 }
 
+/** Wood left between a hole and the edge, inches: joists IRC R502.8.1, studs IRC R602.6. */
+const EDGE = { joist: ['2', 'IRC R502.8.1'], stud: ['0.625', 'IRC R602.6'] } as const;
+
+/** A hole so near the edge of its member that its size does not matter, inches; null where it is far enough. */
+export function tooNearEdge(member: keyof typeof EDGE, away: Fraction): Verdict | null {
+  const [limit, source] = EDGE[member];
+  const verdict = compare({
+    of: `hole in ${member}`,
+    figure: away,
+    limit: new Fraction(limit),
+    unit: 'in',
+    must: 'be at least',
+    source,
+    working: 'from the edge of the hole to the edge of the wood',
+  });
+  return verdict.result === 'fits' ? null : verdict;
+}
+
 /** A bored stud: 40 % of its width, 60 % where it bears nothing or is doubled, and 5/8 in left at each edge. */
 export function holeInStud(hole: Fraction, { width, bearing, doubled = false }: Stud, working?: string): Verdict {
   const limitAt = (share: string) => smaller(width.mul(share), width.sub('1.25'));

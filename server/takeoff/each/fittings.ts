@@ -5,7 +5,10 @@ import type { ComputedLine, NoteFacts } from '../types.ts';
 
 const NAMES =
   'elbows?|ells?|tees?|couplings?|end caps?|caps|adapters?|reducers?|wyes?|unions?|bushings?|crimp rings?|clamps?|straps?|connectors?|p[- ]traps?|ball valves?|stop valves?|shut ?offs?|hangers?|sweeps?|drop ?ears?|drop outlets?|miters?|downspouts?';
-export const COUNTED_FITTINGS = saying(`<NC> ((?:[a-z]+ )?(?:${NAMES}))\\b(?! (?:of|at|per|a|each|every|for each)\\b)`, 'g');
+export const COUNTED_FITTINGS = saying(
+  `<NC> ((?:[a-z]+ )?(?:${NAMES}))\\b(?! (?:of|at|per|a|each|every|for each)\\b)`,
+  'g',
+);
 
 /** Fittings counted beside a run of pipe or wire that is reckoned: "six elbows too". What the note's facts have is left. */
 export function fittingLines(

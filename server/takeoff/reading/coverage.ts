@@ -13,7 +13,7 @@ const areaUnit = (word: string): string => {
 };
 
 const TELLS =
-  '(?:does|do|doing|cover(?:s|ed|ing)?|goes|gets?|good for|got|has|have|hold(?:s|ing)?|contains?|makes?|yields?|lasts?|runs?|takes?|handles?|spreads?|says|claims|reads|rated|gives?|carr(?:y|ies)|stretch(?:es)?|supposed to|comes? (?:out )?(?:to|with|at)|works out (?:to|at)|ought to|amounts? to)';
+  '(?:does|do|doing|cover(?:s|ed|ing)?|goes|gets?|good for|is for|got|has|have|hold(?:s|ing)?|contains?|makes?|yields?|lasts?|runs?|takes?|handles?|spreads?|says|claims|reads|rated|gives?|carr(?:y|ies)|stretch(?:es)?|supposed to|comes? (?:out )?(?:to|with|at)|works out (?:to|at)|ought to|amounts? to)';
 
 /** What a pack holds or covers, told of it in its own clause with no other figure between. */
 const TOLD_OF_PACK = saying(
@@ -79,7 +79,7 @@ export function coverageOf(said: Said, out: Terms): void {
   }
   for (const m of words.matchAll(
     saying(
-      `\\b(${PACKS})(?:'s|:| =|(?: (?:of it|of them))? (?:will |should )?(?:does|do|covers?|cover|is good for|good for|goes|makes?|yields?|holds?|has|gets you|spreads?|says|are|is))(?: about| around)? <ALVN>(?! ?(?:x|by) ?\\{| \\{[VK]\\d+\\})`,
+      `\\b(${PACKS})(?:'s|:| =|(?: of [a-z]+(?: [a-z]+)?)? (?:will |should )?(?:does|do|covers?|cover|is good for|good for|goes|makes?|yields?|holds?|has|gets you|spreads?|says|are|is))(?: about| around)? <ALVN>(?! ?(?:x|by) ?\\{| \\{[VK]\\d+\\})`,
       'g',
     ),
   )) {

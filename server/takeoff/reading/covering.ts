@@ -182,6 +182,9 @@ function soldBy(work: Work, unit: string): Habit | string {
   }));
   if (goods.sides && goods.by === 'area')
     ratios.push({ value: goods.sides[0].mul(goods.sides[1]).div(144), unit: 'sq ft', per: 'each', at: 0 });
+  const [one, other] = twoSayings(work.ratios);
+  if (one && other)
+    return `does a ${one.per} hold ${show(one.value)} or ${show(other.value)} ${one.unit === 'each' ? 'pieces' : (one.unit ?? unit)}?`;
   if (chain(unit, ratios)?.bought) return { ratios, assumptions: [], source: null };
   if (work.byMeasure === 'cu yd' && goods.by === 'volume' && !work.packSize)
     return { ratios: [...ratios, BY_THE_YARD], assumptions: [], source: null };
@@ -195,6 +198,17 @@ function soldBy(work: Work, unit: string): Habit | string {
 
 /** "Ready mix sells by the yard". */
 const BY_THE_YARD: Ratio = { value: new Fraction(27), unit: 'cu ft', per: 'cu yd', at: 0 };
+
+/** Two sayings of what one pack holds; empty where none are at odds. */
+function twoSayings(ratios: readonly Ratio[]): Ratio[] {
+  for (const [k, one] of ratios.entries()) {
+    const other = ratios
+      .slice(k + 1)
+      .find((r) => r.per === one.per && r.unit === one.unit && !r.value.equals(one.value));
+    if (other) return [one, other];
+  }
+  return [];
+}
 
 /** "Cartons have 18 feet in them", "a pail does 1000 feet": of what covers, square feet. */
 const COVERED = /^(?:box|case|carton|bag|bundle|pack|pail|bucket|can|tin|gal|quart|L|tub|kit)$/;

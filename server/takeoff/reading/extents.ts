@@ -2,7 +2,7 @@ import Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
 import { show } from '../calculators/reckoned.ts';
 import { sizeText } from './lengths.ts';
-import { makeUpShapes } from './runs.ts';
+import { makeUpShapes } from './makeUp.ts';
 import type { Extent, Shape } from './shapes.ts';
 import type { Work } from './works.ts';
 

@@ -176,7 +176,11 @@ function sizeOf(said: Said, at: number, quote: string): Pick<Goods, 'size' | 'si
   const gap = '(?: (?!is|are|by|long|wide|high)[a-z]+){0,3}';
   const pair =
     saying(`<LN> ?(?:x|by) ?<LN>(?: ?x ?<LN>)?${gap} $`).exec(before) ??
-    (TILE.test(quote) ? saying('^(?: is| are|,| comes? in)?(?: the)? <LN> ?(?:x|by) ?<LN>').exec(after) : null);
+    (TILE.test(quote)
+      ? saying(
+          '^(?:,? (?:each|one|every) (?:sheet|tile|piece)(?: is)?| is| are|,| comes? in)?(?: the)? <LN> ?(?:x|by) ?<LN>',
+        ).exec(after)
+      : null);
   if (pair) {
     const [a, b] = [figureAt(said, pair[1]), figureAt(said, pair[2])];
     // Bare sides of a hundred and more are millimetres: no tile is that many inches.

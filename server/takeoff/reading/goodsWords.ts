@@ -22,6 +22,7 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
     by: 'length',
   },
   { named: /(?<=\bbacker rod\b.*)\brod\b/, item: 'backer rod', by: 'length' },
+  { named: /\bskim(?:ming)?\b(?=.*\bbags?\b)(?!.*\b(?:plaster|finish)\b)/, item: 'plaster', by: 'area' },
   { named: /\bpir\b(?: boards?)?/, item: 'PIR board', by: 'area' },
   { named: /\boak strip\b/, item: 'oak strip flooring', by: 'area' },
   { named: /\b(?:xps|eps)\b(?: foam)?(?: boards?)?/, item: 'foam board', by: 'area' },
@@ -60,7 +61,7 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
   {
     // "Lid 18x22, half inch, 4x12 sheets, pail of mud": what is hung there in sheets of such a thickness is drywall.
     named:
-      /(?<!\b(?:backer|cement|ply|plywood|osb|subfloor)\b.*)(?<=\b(?:lids?|ceilings?|walls?|hang(?:ing)?)\b.*\{L\d+\},? \{[NL]\d+\} ?(?:x|by) ?\{[NL]\d+\} )sheets\b(?=.*\b(?:mud|taped?|board)\b)/,
+      /(?<!\b(?:backer|cement|ply|plywood|ply(?= (?:three|five|half|\{[LN]\d+\}))|osb|subfloor)\b.*)(?<=\b(?:lids?|ceilings?|walls?|hang(?:ing)?)\b.*\{L\d+\},? \{[NL]\d+\} ?(?:x|by) ?\{[NL]\d+\} )sheets\b(?=.*\b(?:mud|taped?|board)\b)/,
     item: 'drywall',
     by: 'area',
   },
@@ -98,7 +99,7 @@ export const FILLS =
   /\b(?:concrete|gravel|mulch|top ?soil|(?:potting |garden |planting )?soil|loam|crusher run|hard ?core|aggregate|ballast|screenings|decomposed granite|bark|wood chips|fill dirt|dirt|sand|crushed stone|stone dust|pea stone|pea gravel|road base|base rock|river rock|compost|self[- ]?level(?:er|ler|ing)|leveler|leveller|deck mud|dry pack|mud bed|mortar bed)\b/;
 /** Goods that cover, not all in the vocabulary. */
 export const COVERS =
-  /\b(?:mosaic|subway|porcelain|ceramic|hex|penny|slate|travertine|marble|granite|quarry|floor|wall|field|ceiling|carpet|vinyl|cork|peel and stick)? ?(?:tiles?)\b|\b(?:subway|porcelain|vinyl plank|luxury vinyl|lvp|lvt|laminate|engineered(?: hardwood| oak| wood)?|hardwood|(?:oak|maple|ash|hickory|hardwood|plank) floor(?:ing)?|bamboo|plank flooring|flooring|sheet vinyl|linoleum|carpet(?:ing)?|underlay(?:ment)?|drywall|sheet ?rock|(?<!river |base |lava )rock\b(?! base)|plasterboard|moisture board|green ?board|gypsum board|blue ?board|backer(?: board)?|cement board|plywood|osb|sheathing|subfloor|shingles?|roofing felt|felt|ice and water(?: shield)?|underlayment|house ?wrap|siding|shiplap|bead ?board|wainscot(?:ing)?|panell?ing|wall ?paper|insulation|batts?|foam board|rigid foam|vapou?r barrier|landscape fabric|weed barrier|sod|turf|(?:stone |concrete )?pavers?|bricks?(?! pavers?)|blocks?|stone veneer|stucco|plaster|thin ?set|(?:tile|floor) adhesive|bonding(?: coat| plaster)?|grout|mortar|membrane|waterproofing|primer|paint|stain|sealer|varnish|polyurethane(?! (?:sealant|caulk|adhesive|foam|construction))|epoxy|deck(?:ing| boards?)|radiant mat|heat(?:ing)? mat|screen|lath|metal roofing|roof panels?|slates?|decking|acoustic tile|rubber flooring|texture)\b/;
+  /\b(?:mosaic|subway|porcelain|ceramic|hex|penny|slate|travertine|marble|granite|quarry|floor|wall|field|ceiling|carpet|vinyl|cork|peel and stick)? ?(?:tiles?)\b|\b(?:hex(?:es)?(?! (?:bolts?|nuts?|key|wrench|head))|penny rounds?|chipboard|(?:loft|floor|flooring) (?:boards|panels)|mdf|subway|porcelain|vinyl plank|luxury vinyl|lvp|lvt|laminate|engineered(?: hardwood| oak| wood)?|hardwood|(?:oak|maple|ash|hickory|hardwood|plank) floor(?:ing)?|bamboo|plank flooring|flooring|sheet vinyl|linoleum|carpet(?:ing)?|underlay(?:ment)?|drywall|sheet ?rock|(?<!river |base |lava )rock\b(?! base)|plasterboard|moisture board|green ?board|gypsum board|blue ?board|backer(?: board)?|cement board|plywood|osb|sheathing|subfloor|shingles?|roofing felt|felt|ice and water(?: shield)?|underlayment|house ?wrap|siding|shiplap|bead ?board|wainscot(?:ing)?|panell?ing|wall ?paper|insulation|batts?|foam board|rigid foam|vapou?r barrier|landscape fabric|weed barrier|sod|turf|(?:stone |concrete )?pavers?|bricks?(?! pavers?)|blocks?|stone veneer|stucco|plaster|thin ?set|(?:tile|floor) adhesive|bonding(?: coat| plaster)?|grout|mortar|membrane|waterproofing|primer|paint|stain|sealer|varnish|polyurethane(?! (?:sealant|caulk|adhesive|foam|construction))|epoxy|deck(?:ing| boards?)|radiant mat|heat(?:ing)? mat|screen|lath|metal roofing|roof panels?|slates?|decking|acoustic tile|rubber flooring|texture)\b/;
 
 /** Words before the goods that belong to its name. */
 export const COLOURS =

@@ -22,6 +22,17 @@ export function metricUnit(figures: readonly Figure[]): 'm' | 'mm' | 'cm' | null
 
 const IN_FEET = /\b(?:foot|feet|ft)\b|\d ?['′’]/i;
 
+const SIDES = /(\b(?:doors?|windows?|openings?|slider)[^.,;{]*)?\{L(\d+)\} ?(?:x|by) ?\{[LN]\d+\}/g;
+
+/** A place was told by a side in inches longer than any tile, and nothing in feet: "96 inches by 18". */
+function toldInInches({ words, figures }: Said): boolean {
+  if (figures.some((f) => f.sure && f.kind === 'length' && (f.unit !== 'in' || IN_FEET.test(f.quote)))) return false;
+  return [...words.matchAll(SIDES)].some(([, opening, id]) => {
+    const side = figures[Number(id)]!;
+    return !opening && side.sure && side.value.compare(60) >= 0;
+  });
+}
+
 /** A length in feet; a bare one takes the note's own unit, or another bare-equal figure's. */
 export function feet(said: Said, figure: Figure, mate: Figure | null): Fraction | null {
   if (figure.sure && figure.unit) return convert(figure.value, figure.unit, 'ft');
@@ -32,7 +43,9 @@ export function feet(said: Said, figure: Figure, mate: Figure | null): Fraction 
   );
   // "Nine foot four by seven": the bare side is feet as well.
   const told = mate?.sure && mate.kind === 'length' ? (IN_FEET.test(mate.quote) ? 'ft' : mate.unit) : null;
-  const from = twin?.unit ?? told ?? metricUnit(said.figures) ?? 'ft';
+  // "96 inches by 18, another at 64 by 18": where all was told in inches, so is the rest.
+  const inches = !told && figure.value.compare(12) >= 0 && toldInInches(said) ? 'in' : null;
+  const from = twin?.unit ?? told ?? metricUnit(said.figures) ?? inches ?? 'ft';
   // "2.7 m by 1850": nobody builds a hundred metres of floor, and tiles are told in millimetres.
   return convert(figure.value, from === 'm' && figure.value.compare(100) >= 0 ? 'mm' : from!, 'ft');
 }

@@ -103,6 +103,15 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
     ),
   ))
     take(undefined, m[1], m[2], m[0]);
+  // "Minus the patio which is 12 by 14 and the shed, 8 by 10": all that follows comes off.
+  for (const less of words.matchAll(/\b(?:less|minus|not counting|except(?: for)?) (?:the|a|an|that) [^.;]*/g))
+    for (const m of less[0].matchAll(
+      saying(
+        `\\b(?:the|an?|that) (?:[a-z]+ ){0,2}[a-z]+,?(?: (?:which|that|it)(?:'s| is)?)?(?: (?:is|at|of|an?))* <LN>(?: (?:foot|feet|ft))? ?(?:x|by) ?<LN>(?! ?(?:tiles?|sheets?|boards?|pavers?|subway|porcelain))`,
+        'g',
+      ),
+    ))
+      take(undefined, m[1], m[2], m[0]);
   // "Less the driveway at ten by thirty": any piece of the place that was said to come off.
   for (const m of words.matchAll(
     saying(

@@ -93,6 +93,6 @@ function measureIn(words: string): Terms['byMeasure'] {
   const m = /\bby the (?:(sq(?:uare)?\.? ?(?:ft|foot|feet)|sqft)|(?:linear |lineal |running )?(?:foot|ft))\b/.exec(
     words,
   );
-  if (!m) return /\bby the (?:cubic )?yard\b/.test(words) ? 'cu yd' : null;
+  if (!m) return /\bby the (?:cubic )?yard\b|\b(?:in|how many) yards\b|\byards,? please\b/.test(words) ? 'cu yd' : null;
   return m[1] ? 'sq ft' : 'ft';
 }

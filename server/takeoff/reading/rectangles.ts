@@ -13,7 +13,8 @@ const isBare = (quote: string) => !/\b(?:in|inch|inches|foot|feet|ft)\b|["″”
 const ROOMS = /\b(?:bed ?rooms?|rooms?|closets?|bath(?:room)?s?|offices?)\b[^.;{]*$/;
 
 /** "Sheets are 12x12", "same 12x12": what one piece measures. */
-const OF_PIECES = /\b(?:sheets|tiles|boards|planks|panels|pieces)(?: (?:are|come|measure|at|in))+ $|\bsame $/;
+const OF_PIECES =
+  /\b(?:sheets|tiles|boards|planks|panels|pieces)(?: (?:are|come|measure|at|in))+ $|\bsame $|\b(?:each|one|every) (?:sheet|tile|board|panel|piece)(?: (?:is|at|measures))*,? $/;
 
 /** Pairs by "x" or "by", with how many of them; a third figure is a fill's thickness. */
 export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Extent): void {

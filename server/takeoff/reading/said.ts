@@ -8,6 +8,7 @@ import { mentionsIn } from '../../../parser/trade/mentions.ts';
 import type { TermMention, Token, UnitKind } from '../../../parser/types.ts';
 import type { NoteFacts, SiteFacts } from '../types.ts';
 import { figuresIn } from './figures.ts';
+import { inMetres } from './inMetres.ts';
 import { puttingRight } from './spoken.ts';
 
 /** A figure of a note, as the take-off reads it. */
@@ -139,6 +140,7 @@ function read(text: string): Reading {
     .replace(/(\{[LN]\d+\}) with (?=(?:x|by) \{)/g, '$1 wide ')
     .replace(/(\{[LN]\d+\}) h\b/g, '$1 high')
     .replace(/(\{[LN]\d+\}) even\b/g, '$1')
+    .replace(/(\{N\d+\})\/ (?=[a-z])/g, '$1 per ')
     .trim();
   return {
     words: puttingRight(words, figures),
@@ -160,7 +162,7 @@ const letterOf = (figure: Figure) => (figure.unit === null ? 'N' : ((figure.kind
 /** "120 sq ft. Add ten": the unit took the full stop with it. "9 in. wide" goes on. */
 const endsSentence = (text: string, end: number): boolean =>
   text[end - 1] === '.' &&
-  !/^\s*(?:[,;:)\d"']|(?:x|by|wide|long|high|deep|tall|thick|across|on|o\.?c|of|and|or|to|in|at|from|apart|each|ea|a|per|bags?|rolls?|boxes|box|tubes?|cans?|tins?|sheets?|sticks?|joint|gap|bead|notch|base|floor|walls?)\b)/i.test(
+  !/^\s*(?:[,;:)\d"']|(?:x|by|wide|long|high|deep|tall|thick|across|on|o\.?c|of|and|or|to|in|at|from|apart|each|ea|a|per|bags|rolls|boxes|tubes|cans|tins|sheets|sticks|joint|gap|bead|notch|base|floor|walls?)\b)/i.test(
     text.slice(end),
   );
 
@@ -199,27 +201,6 @@ function laidOut(note: NoteFacts, carried: string | null, namedIn: NamedIn): Sai
   const said = { noteId: note.noteId, saidAt: note.saidAt, area, words, figures, terms };
   laid.set(note, { said, own, namedIn });
   return said;
-}
-
-const restated = new WeakMap<Said, Said>();
-
-/** "The box room's 3.6 by 3.8": where an earlier note of the place spoke in metres, bare sides are metres too. */
-function inMetres(said: Said): Said {
-  const known = restated.get(said);
-  if (known) return known;
-  const figures = [...said.figures];
-  const metre = (id: string): boolean => {
-    const figure = figures[Number(id)]!;
-    if (figure.unit !== null || figure.value.compare(30) > 0) return false;
-    figures[Number(id)] = { ...figure, unit: 'm', kind: 'length', sure: true };
-    return true;
-  };
-  const words = said.words.replace(/\{N(\d+)\} ?(x|by) ?\{N(\d+)\}/g, (all, a: string, by: string, b: string) =>
-    metre(a) && metre(b) ? `{L${a}} ${by} {L${b}}` : all,
-  );
-  const told = { ...said, words, figures };
-  restated.set(said, told);
-  return told;
 }
 
 /** All notes laid out, the area carried from note to note until another is named. */

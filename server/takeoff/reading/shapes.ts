@@ -3,10 +3,11 @@ import { convert } from '../../../parser/quantities/units.ts';
 import { contradicted, doubtIn, unknownUnitIn } from './doubts.ts';
 import type { Measure } from './goods.ts';
 import { feet, feetText, thickness } from './lengths.ts';
+import type { MakeUp } from './makeUp.ts';
 import { openingsIn } from './openings.ts';
 import { rectanglesIn } from './rectangles.ts';
 import { roofEdgesIn } from './roofEdges.ts';
-import { type MakeUp, roundOpenings, runsIn } from './runs.ts';
+import { roundOpenings, runsIn } from './runs.ts';
 import { figureAt, type Said, saying } from './said.ts';
 import { twoSidesIn } from './twoSides.ts';
 
@@ -134,7 +135,7 @@ const WALL_NAMED =
 const HEIGHTS = [
   saying('<LN>(?: ?(?:foot|feet|ft))? (?:high|tall|ceilings?|walls?|to the ceiling|lids?|up the wall)', 'g'),
   saying(
-    '\\b(?:up|goes|go|tile|tiled|board|all the way) (?:up )?to (?:about )?<LN>(?! ?(?:x|by)|(?: [a-z]+){0,2} a\\b)',
+    '\\b(?:up|goes|go|tile|tiled|board|all|all the way) (?:up )?to (?:about )?<LN>(?! ?(?:x|by)|(?: [a-z]+){0,2} a\\b)',
     'g',
   ),
   // "Both 25 deep": of legs one after another.
@@ -180,11 +181,12 @@ function perimeterIn(said: Said, used: Set<number>, out: Extent): void {
   const m =
     saying('<L>(?: total)?(?: all the way)? (?:around|round|of walls?|of perimeter|perimeter|long)\\b').exec(
       said.words,
-    ) ?? saying('(?:perimeter|around|total(?:s|ing)?)(?: is| of|:)? <L>').exec(said.words);
-  if (!m || used.has(Number(m[1]))) return;
-  const length = feet(said, figureAt(said, m[1]), null);
+    ) ??
+    saying('(?:perimeter|around|total(?:s|ing)?)(?: is| of|:)? <L>|\\bperimeter(?: is| of|:)? <N>').exec(said.words);
+  const id = Number(m?.[1] ?? m?.[2]);
+  const length = !m || used.has(id) ? null : feet(said, said.figures[id]!, null);
   if (!length) return;
-  used.add(Number(m[1]));
+  used.add(id);
   out.shapes.push({ kind: 'run', sides: [length], amount: null, count: 1, working: feetText(length) });
 }
 

@@ -1,6 +1,7 @@
 import Fraction from 'fraction.js';
 import type { Figure } from './said.ts';
 import type { Mend } from './spoken.ts';
+import { feetOfTile, partsOfInch, UNIT_MENDS } from './spokenUnits.ts';
 
 /** "Five quarter by six", `5/4x6`: lumber's own name for 1-1/4 in. */
 const fiveQuarter: Mend = (words, figures) =>
@@ -9,39 +10,6 @@ const fiveQuarter: Mend = (words, figures) =>
     const figure = { value, unit: null, kind: null, sure: false, per: null, onCenter: false, doubt: null };
     return `{N${figures.push({ ...figure, quote: '5/4' }) - 1}} x `;
   });
-
-/** "Sixteenth joint", "tile vary a 32nd": parts of an inch that have no article or no word. */
-const partsOfInch: Mend = (words, figures) =>
-  words.replace(
-    /\b(?:a |an )?(?:(sixteenth|eighth)(?= (?:inch )?(?:grout )?(?:joints?|spacers?|gaps?|beads?|lines?)\b)|(?:a )(32|16) ?(?:nd|th)\b)/g,
-    (_, word: string | undefined, part: string | undefined) => {
-      const value = new Fraction(1, word ? (word === 'eighth' ? 8 : 16) : Number(part));
-      const figure = {
-        value,
-        unit: 'in',
-        kind: 'length' as const,
-        sure: true,
-        per: null,
-        onCenter: false,
-        doubt: null,
-      };
-      return `{L${figures.push({ ...figure, quote: word ?? part! }) - 1}}`;
-    },
-  );
-
-/** "107 feet of 12x24": feet of tile are square feet. */
-const feetOfTile: Mend = (words, figures) =>
-  words.replace(
-    /\{L(\d+)\}(?= of (?:the )?\{N(\d+)\} ?(?:x|by) ?\{N(\d+)\})/g,
-    (all, id: string, a: string, b: string) => {
-      const figure = figures[Number(id)]!;
-      const sides = [a, b].map((side) => figures[Number(side)]!.value);
-      const tile = sides.every((s) => s.compare(6) >= 0) && sides.some((s) => s.compare(12) >= 0);
-      if (!tile || figure.unit !== 'ft' || !/\b(?:tiles?|grout|thin ?set|mortar|floor|wall)/.test(words)) return all;
-      figures[Number(id)] = { ...figure, unit: 'sq ft', kind: 'area' };
-      return `{A${id}}`;
-    },
-  );
 
 /** "Sixty plus thirty plus thirty inches": lengths added up, the unit said once. */
 const addedUp: Mend = (words, figures) =>
@@ -173,7 +141,7 @@ const sectionThenLength: Mend = (words, figures) =>
 
 /** "13 feet 2 for 11 feet 8": a room's two sides, as some say them. */
 const sidesFor: Mend = (words, figures) =>
-  words.replace(/\{L(\d+)\} for \{L(\d+)\}/g, (all, a: string, b: string) => {
+  words.replace(/\{L(\d+)\} (?:for|on) \{L(\d+)\}/g, (all, a: string, b: string) => {
     const told = [a, b].map((id) => figures[Number(id)]!);
     return told.every((f) => f.sure && /\b(?:feet|foot|ft|met(?:er|re)s?|m)\b/i.test(f.quote))
       ? `{L${a}} by {L${b}}`
@@ -206,24 +174,6 @@ const oneWay: Mend = (words) =>
     '$1 by $2',
   );
 
-/** "Half square notch": a trowel's notch is no roofing square. */
-const squareNotch: Mend = (words, figures) =>
-  words.replace(/\{A(\d+)\}(?= (?:[a-z]+ )?(?:notch|trowel))/g, (all, id: string) => {
-    const figure = figures[Number(id)]!;
-    if (figure.unit !== 'square') return all;
-    figures[Number(id)] = { ...figure, unit: 'in', kind: 'length', sure: true };
-    return `{L${id}} square`;
-  });
-
-/** "A cubic foot and a half": a volume. */
-const cubicFeet: Mend = (words, figures) =>
-  words.replace(/\bcubic \{L(\d+)\}/g, (all, id: string) => {
-    const figure = figures[Number(id)]!;
-    if (figure.unit !== 'ft' && figure.unit !== 'm') return all;
-    figures[Number(id)] = { ...figure, unit: `cu ${figure.unit}`, kind: 'volume', sure: true };
-    return `{V${id}}`;
-  });
-
 /** "5-6 by 18", "one at 4-6": feet and inches with a dash, beside a side or behind "at". */
 const dashedFeet: Mend = (words, figures) =>
   words.replace(
@@ -241,15 +191,6 @@ const dashedFeet: Mend = (words, figures) =>
     },
   );
 
-/** "600 mil sausages": millilitres of what comes in tubes. */
-const milsOfTubes: Mend = (words, figures) =>
-  words.replace(/\{L(\d+)\}(?= (?:sausages?|tubes?|cartridges?)\b)/g, (all, id: string) => {
-    const figure = figures[Number(id)]!;
-    if (figure.unit !== 'mm' || !/mil/i.test(figure.quote)) return all;
-    figures[Number(id)] = { ...figure, unit: 'ml', kind: 'volume' };
-    return `{V${id}}`;
-  });
-
 /** What stands before everything else. */
 export const EARLY_MENDS: readonly Mend[] = [
   pronounOne,
@@ -261,10 +202,8 @@ export const EARLY_MENDS: readonly Mend[] = [
   sidesFor,
   heightRunOn,
   oneWay,
-  squareNotch,
-  cubicFeet,
   dashedFeet,
-  milsOfTubes,
+  ...UNIT_MENDS,
 ];
 
 /** In the order in which they are put right. */

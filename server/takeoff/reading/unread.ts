@@ -52,6 +52,8 @@ const isCount = ({ value }: Figure, before: string, from: string): boolean =>
   value.compare(2) >= 0 &&
   !/(?:\} ?(?:x|by) ?|\b(?:bedroom|room|unit|number|lot|phase|bath|no|all|all the|all of the) )$/.test(before) &&
   !/^\{[A-Z]\d+\} ?(?:x|by)\b/.test(from) &&
+  // Every room has them.
+  !(value.equals(4) && /^\{[A-Z]\d+\} (?:walls|corners|sides)\b/.test(from)) &&
   !new RegExp(`^(?:${COUNTED_FITTINGS.source})`).test(from);
 
 const PACK =

@@ -18,6 +18,12 @@ const PART_LOST = new RegExp(
   `\\b(?:add|plus|allow|figure|lose|order|throw (?:on|in))(?: on)? (?:an?|one|another) (${ORDINALS.slice(2).join('|')}) (?:more |extra )?${LOST}\\b|\\bone in (${Object.keys(TENTHS).join('|')}) (?:[a-z]+ ){0,2}${LOST}\\b`,
 );
 
+/** The same, where the part was heard as a figure. */
+const PART_FIGURE = saying(
+  `\\b(?:add|plus|allow|figure|lose|losing|order)(?: (?:about|on|maybe))* <LN>(?= (?:more |extra |to |for |in |on )?(?:the )?(?:${LOST}|lapping|cutting|overlap))`,
+  'g',
+);
+
 /** Waste as said; zero for "no waste", null where nothing was said. */
 export function wasteIn(said: Said, used: Set<number>): Fraction | null {
   const { words } = said;
@@ -38,6 +44,12 @@ export function wasteIn(said: Said, used: Set<number>): Fraction | null {
       used.add(Number(m[1]));
       return figure.value.div(100);
     }
+  for (const m of words.matchAll(PART_FIGURE)) {
+    const figure = figureAt(said, m[1]);
+    if (used.has(Number(m[1])) || !/^(?:an?|one) [a-z]+th$/i.test(figure.quote) || figure.value.n !== 1n) continue;
+    used.add(Number(m[1]));
+    return new Fraction(1, figure.value.d);
+  }
   const part = PART_LOST.exec(words);
   if (part) return new Fraction(1, part[1] ? ORDINALS.indexOf(part[1]) + 2 : TENTHS[part[2]!]!);
   return /\b(?:no|zero|without|skip the|don't (?:add|figure)(?: any)?|not? (?:any )?) ?waste\b/.test(words)

@@ -5,21 +5,14 @@ import { readOnce } from '../reading/readOnce.ts';
 import { type Said, saying, sentencesOf } from '../reading/said.ts';
 import type { ComputedWait } from '../types.ts';
 import { inTheCold, roomTemperature } from './cold.ts';
+import { doubledIn, labelHours, longerHours } from './label.ts';
 import { planHour } from './planHour.ts';
 import type { Product, Step, Work } from './work.ts';
 import { WORKS } from './works.ts';
 
-const LABEL_TIME = saying(
-  '\\b(?:says?|label|bag|tub|can|tin|tube|pail|packet|bottle|bucket|box|wants?|needs?|gotta|has to)\\b[^.{]{0,24}{T(\\d+)}|\\b(?:leave|give|let) (?:it|that|them|the [a-z]+)(?: (?:dry|sit|set|cure|at least))* {T(\\d+)}|{T(\\d+)} (?:sitting |in the room |in there )*before',
-);
-/** "Giving it one more full day", "let it sit another 24 hours": from now on, whatever the label said. */
-const LONGER = saying(
-  '\\b(?:giv(?:e|ing)|gave|let(?:ting)?|leav(?:e|ing)) (?:it|that|them|this|the [a-z]+)(?: (?:sit|dry|set|cure))* (?:another (?:<T>|(?:full |whole )?(day|night))|<T>|<N> more (?:full |whole )?(day)s?\\b)',
-);
 const CORRECTS = /\b(?:wrong (?:bag|tub|can|one|bucket)|that was the|it was the|not the)\b/;
 const SURFACE =
   /\b(?:floor|walls?|shower|backsplash|ceiling|tub(?! (?:says|wants|label))|patio|slab|pad|counter|footings?|deck|trim|stairs?)\b/;
-const HOURS: Readonly<Record<string, number>> = { hr: 1, day: 24, week: 168, min: 1 / 60 };
 /** Still to be done, so nothing sets yet. */
 const AHEAD =
   /\b(?:gonna|going to|will|'ll|need to|needs to|have to|gotta|should|want to|to be|before (?:we|i))\b[^.]*$/;
@@ -195,33 +188,6 @@ function waitFor(laid: Laid, step: Step, named: Named): ComputedWait {
     plannedAt: named.plannedAt,
     readyAt: ready.slice(11),
   };
-}
-
-/** "24 hours at 70 F, double that below 60": degrees F. */
-const DOUBLED = saying(
-  "\\b(?:double|twice)(?: (?:that|it|the time|as long))?,? (?:below|under|if (?:it's )?(?:below|under)) <DNX>",
-);
-
-function doubledIn(said: Said): number | null {
-  const match = DOUBLED.exec(said.words);
-  return match ? said.figures[Number(match[1])]!.value.valueOf() : null;
-}
-
-function longerHours(said: Said): number | null {
-  const match = LONGER.exec(said.words);
-  if (!match) return null;
-  const [, another, word, more, days, day] = match;
-  if (word) return word === 'day' ? 24 : 12;
-  if (day) return said.figures[Number(days)]!.value.valueOf() * 24;
-  const figure = said.figures[Number(another ?? more)]!;
-  if (!another && !/\bmore\b/i.test(figure.quote)) return null;
-  return figure.value.valueOf() * (HOURS[figure.unit ?? ''] ?? 0) || null;
-}
-
-function labelHours(said: Said): number | null {
-  const match = LABEL_TIME.exec(said.words);
-  const figure = match && said.figures[Number(match[1] ?? match[2] ?? match[3])];
-  return figure ? figure.value.valueOf() * (HOURS[figure.unit ?? ''] ?? 0) || null : null;
 }
 
 /** Day on which the words plan a step: "tonight", "tomorrow", "friday"; null where they name none. */

@@ -140,6 +140,8 @@ function gaugeIn(said: Said, clause: string): number | null {
 }
 
 function ampsIn(said: Said, clause: string): number | null {
+  const plain = /\b(15|20|25|30|35|40|45|50|60)(?: amp)? breaker\b/.exec(clause);
+  if (plain) return Number(plain[1]);
   const told = [...clause.matchAll(AMPS)].map((m) => said.figures[Number(m.slice(1).find(Boolean))]!.value.valueOf());
   return told.find((amps) => [15, 20, 25, 30, 35, 40, 45, 50, 60].includes(amps)) ?? null;
 }

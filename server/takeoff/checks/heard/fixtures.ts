@@ -1,6 +1,6 @@
 import { saying } from '../../reading/said.ts';
 import { lavatoryFront, showerFront, showerInside, toiletCenters, toiletFront, toiletSide } from '../clearance.ts';
-import { cannotSay } from '../verdict.ts';
+import { cannotSay, dependsOn } from '../verdict.ts';
 import { allMatched, inchesOf, least, matched, type Reader } from './reader.ts';
 
 const TOILET = /\b(?:toilet|bowl|commode|john|wc|water closet|closet flange|flange)\b/;
@@ -78,6 +78,11 @@ const SHOWER = saying(
   '\\bshower(?: stall| pan| base| room)?(?: is| measures| comes out| ends up| works out| finished?| inside)*(?: at| to| only)* <LN> (?:x|by) <LN>',
 );
 
+/** One side told: "the stall comes to 29 and a half inside". */
+const SHOWER_SIDE = saying(
+  '\\bshower (?:stall|pan|base)\\b[^.{]{0,30}<LN>(?: (?:inch|inches|in))? (?:inside|finished|clear|across)\\b',
+);
+
 export const showersAndSinks: Reader = (said) => {
   const out = [];
   const sink = matched(said, SINK_FRONT);
@@ -91,5 +96,10 @@ export const showersAndSinks: Reader = (said) => {
   const smallest = sides.length === 2 ? least(sides) : null;
   // Smaller than this is a tile or a niche.
   if (smallest && smallest.compare(18) > 0 && !/\bniche\b/.test(said.words)) out.push(showerInside(smallest));
+  const side = sides.length === 0 ? matched(said, SHOWER_SIDE) : null;
+  if (side && side.compare(18) > 0 && side.compare(48) < 0) {
+    const verdict = showerInside(side);
+    out.push(verdict.result === 'fits' ? dependsOn(verdict, 'the other side of the shower') : verdict);
+  }
   return out;
 };

@@ -1,6 +1,14 @@
 import type Fraction from 'fraction.js';
 import { type Said, saying } from '../../reading/said.ts';
-import { actualDepth, engineeredMember, holeInJoist, holeInStud, notchInJoist, notchInStud } from '../boring.ts';
+import {
+  actualDepth,
+  engineeredMember,
+  holeInJoist,
+  holeInStud,
+  notchInJoist,
+  notchInStud,
+  tooNearEdge,
+} from '../boring.ts';
 import {
   holeAsked,
   insideOf,
@@ -13,10 +21,18 @@ import {
   pipeThroughPipe,
 } from '../pipe.ts';
 import { cannotSay, type Verdict } from '../verdict.ts';
-import { inchesOf, lumberIn, matched, type Reader, withoutLumber } from './reader.ts';
+import { allMatched, inchesOf, lumberIn, matched, type Reader, withoutLumber } from './reader.ts';
 
 const HOLE = saying(
   '<LN>(?: inch)?(?: diameter)? (?:holes?|bore|bores)\\b|\\bholes?\\b(?: (?:is|are|of|at|was|through|in|for|the|sink|deck|counter|top|drilled))*[^.,{]{0,14}<L>|\\b(?:bor(?:ed?|ing)|drill(?:ed|ing)?)(?: it| them| a)?(?: at| out to| to)? <L>',
+  'g',
+);
+/** The largest of several, so that a pipe named beside its hole is not taken for it. */
+const holeTold = (said: Said, words: string): Fraction | null =>
+  allMatched(said, HOLE, words).reduce<Fraction | null>((most, h) => (most && most.compare(h) >= 0 ? most : h), null);
+/** "An inch from the bottom edge", "two inches off the top". */
+const TO_EDGE = saying(
+  '<LN>(?: (?:inch|inches|in))? (?:from|off|up from|below|down from) (?:the )?(?:(?:top|bottom|near|outer|lower|upper) edge|edge|top|bottom)\\b(?! of the (?:stairs?|wall|floor))',
 );
 const NOTCH = saying('<LN>(?: inch)?(?: deep)? notch(?:es)?\\b|\\bnotch(?:ed|es|ing)?\\b[^.{]{0,60}<LN>');
 const KINDS: Readonly<Record<string, PipeKind>> = {
@@ -64,14 +80,19 @@ export const framing: Reader = (said) => {
   const pipe = /\b(?:through|thru|across|bor(?:e|ed|ing)|drill(?:ed|ing)?|run(?:ning)?)\b/.test(words)
     ? pipesIn(said)[0]
     : undefined;
-  const hole = /\bnotch/.test(words) ? null : (matched(said, HOLE, told) ?? (pipe ? outsideOf(pipe) : null));
+  const hole = /\bnotch/.test(words) ? null : (holeTold(said, told) ?? (pipe ? outsideOf(pipe) : null));
   const working =
-    pipe && !matched(said, HOLE, told) && hole ? `${nameOf(pipe)} is ${hole.toString()} in outside` : undefined;
+    pipe && !holeTold(said, told) && hole ? `${nameOf(pipe)} is ${hole.toString()} in outside` : undefined;
   if (member === 'engineered')
     return notch ? [engineeredMember('notch in joist', notch)] : hole ? [engineeredMember('hole in joist', hole)] : [];
   const named = lumberIn(said);
   const depth = named && named.thick === 2 ? actualDepth(named.deep) : null;
   if (!depth) return holeAsksDepth(said, member);
+  const edge = hole ? matched(said, TO_EDGE, told) : null;
+  // Told to its center, half of the hole is gone.
+  const wood = edge && hole && /\bcent(?:er|re)/.test(words) ? edge.sub(hole.div(2)) : edge;
+  const close = wood && tooNearEdge(member, wood);
+  if (close) return [close];
   if (member === 'joist')
     return [
       ...(hole ? [holeInJoist(hole, depth, working)] : []),
@@ -88,7 +109,7 @@ export const framing: Reader = (said) => {
 /** A hole that is asked about, in lumber whose depth nobody told. */
 function holeAsksDepth(said: Said, member: 'joist' | 'stud'): Verdict[] {
   const asked = /\?|\b(?:pass|legal|ok|okay|allowed|too (?:big|large)|good to go)\b/.test(said.words);
-  if (!asked || !matched(said, HOLE, withoutLumber(said.words))) return [];
+  if (!asked || !holeTold(said, withoutLumber(said.words))) return [];
   const [of, source] = member === 'joist' ? ['hole in joist', 'IRC R502.8.1'] : ['hole in stud', 'IRC R602.6'];
   return [cannotSay(of!, `how deep the ${member} is`, source!)];
 }

@@ -6,7 +6,7 @@ import { cannotSay, type Verdict } from '../verdict.ts';
 import { inchesOf, matched, type Reader } from './reader.ts';
 
 const PAIR = saying(
-  '<LN>(?: (wide|high|tall))?(?: (?:x|by)|,? and(?= [^ ]+ (?:wide|high|tall))|(?<= (?:wide|high|tall)),(?= [^ ]+ (?:wide|high|tall))) <LN>(?: (wide|high|tall))?',
+  '<LN>(?: (wide|high|tall))?(?: (?:x|by)|(?<= (?:wide|high|tall))(?= [^ ]+ (?:wide|high|tall))|,? and(?= [^ ]+ (?:wide|high|tall))|(?<= (?:wide|high|tall)),(?= [^ ]+ (?:wide|high|tall))) <LN>(?: (wide|high|tall))?',
 );
 const SILL = saying("\\bsill(?:'s|s)?\\b[^.{]{0,24}<LN>");
 

@@ -133,7 +133,12 @@ function byElimination(said: Said): { size: Fraction | null; run: Fraction; fall
 }
 
 export const drains: Reader = (said) => {
-  if (!/\b(?:drain|waste|sewer|trap arm)\b|\bline\b.*\b(?:main|stack|septic)\b/.test(said.words)) return [];
+  if (
+    !/\b(?:drain|waste|sewer|trap arm)\b|\bline\b.*\b(?:main|stack|septic)\b|\bline\b.*\b(?:drops?|falls?|pitch(?:ed)?|sloped?)\b/.test(
+      said.words,
+    )
+  )
+    return [];
   const [runFirst, ...fallFirst] = RUN.map((pattern) => pattern.exec(said.words));
   const first = runFirst ?? FALL_BEHIND.exec(said.words);
   const second = fallFirst.find((match) => match !== null);
