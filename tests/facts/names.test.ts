@@ -52,16 +52,16 @@ describe('names that are possible', () => {
 
 describe('the likeliest name', () => {
   const note =
-    'ok so the dishwasher in the kitchen has no air gap. I will put one in tuesday. the shower chain had a zip tie on it. ' +
-    'I cut that off. the vanity lights are up';
+    'ok so the dishwasher in the kitchen has no air gap. I will put one in tuesday. the mirror clips came in today. ' +
+    'I screwed those on. the vanity lights are up';
 
-  it('says what "one" and "that" are', () => {
+  it('says what "one" and "those" are', () => {
     const { facts } = readNote(note, { saidAt });
     expect(facts.find((f) => f.kind === 'followUp')).toMatchObject({
       task: expect.stringMatching(/^put in .*air gap/),
     });
-    expect(facts.find((f) => f.kind === 'done' && /cut/.test(f.task))).toMatchObject({
-      task: expect.stringMatching(/^cut off .*zip tie/),
+    expect(facts.find((f) => f.kind === 'done' && /screw/.test(f.task))).toMatchObject({
+      task: expect.stringMatching(/^screw on .*mirror clips/),
     });
   });
 });
