@@ -9,7 +9,7 @@
  * The halves of 60 more, `opened-4` and `sealed-4`, and of 250 more written before names were weighed, `opened-5` and
  * `sealed-5`: the rules that then stood put right 76 of 125 of the last, the weights at first sight 93 of 125.
  * Then 563 more ways in which dictation writes names were listed and the names weighed anew: of the 254 sealed phrases 178 were
- * put right before and 180 after, with 33 and 32 wrong repairs in talk. Their totals were looked at seven times meanwhile.
+ * put right before and 179 after, with 33 and 32 wrong repairs in talk. Their totals were looked at eight times meanwhile.
  * What crews say and mean: the annotated notes that may be looked at, every repair made there judged by hand in `talk`.
  * Ordinary English for the false repairs: the npm package `nlp-corpus` (MIT), whose `builds` folder can be named.
  *
