@@ -1,5530 +1,8152 @@
 /** Written by tests/learn/readings.ts: what is seen of a figure, and hundredths for bare, said, near, in, ft, mm, cm, m, F, C, deg, %, V, A, psi, bar, kPa, in wc, ohm, cfm, uF, lb, W. */
 export const READINGS = `
-any	95	220
-any flow		21
-any power		-21
-any slope		26
-any torque		30
-any volume		-29
-apart			-45
-begin false decimal current		35
-begin false decimal length		-14
-begin false decimal other		28
-begin false decimal voltage		27
-begin false quarter slope		20
-begin false whole	-20
-begin false whole current		-22
-begin false whole power		-28
-begin false whole temperature		27
-begin false whole torque		30
-begin false whole volume		-17
-begin true decimal		35
-begin true decimal length		31
-begin true quarter		27
-begin true quarter length		26
-begin true whole current		-23
-begin true whole percent		25
-begin true whole weight		-35
-bound 	-26
-bound  flow		22
-bound  power		-21
-bound  slope		25
-bound  torque		30
-bound  volume		-27
-bound about	30	34		47											-16
-bound about area		46
-bound about length		34
-bound atLeast	-47			27
-bound atMost		26
-bound centers		43
-bound centers length		43
-bound hair		33
-bound hair length		32
-bound over	-41			-22							-43
-bound under												35
-clause before			29
-clause before V			36
-clause before ft			32
-clause behind			12
-clause behind deg			32
-clause behind ft			57
-clause false	-23
-clause false flow		21
-clause false power		-21
-clause false slope		26
-clause false torque		30
-clause false volume		-29
-digits digits decimal						-14			-16			-16	25	16
-digits digits decimal current		37
-digits digits decimal other		27
-digits digits decimal voltage		29
-digits digits quarter		16
-digits digits quarter length		16
-digits digits whole angle		18
-digits digits whole area		12
-digits digits whole current		-51
-digits digits whole pressure		47
-digits digits whole volume		-34
-digits digits whole weight		-52
-digits words decimal		52		-23		-19		33	-19			42		21				42	47		-19
-digits words decimal length		26
-digits words quarter slope		20
+any	93	220
+any power		-16
+any torque		18
+any volume		-18
+apart			-49
+begin false decimal current		36
+begin false decimal length		-20
+begin false decimal percent		32
+begin false decimal voltage		38
+begin false fine slope		30
+begin false quarter slope		38
+begin false whole	-21
+begin false whole angle		8
+begin false whole power		-32
+begin false whole voltage		-19
+begin true decimal		43
+begin true whole current		-35
+begin true whole weight		-49
+bound 	-27
+bound  power		-25
+bound  torque		18
+bound  volume		-30
+bound about	38	34		31		21
+bound about area		44
+bound about length		35
+bound about volume		33
+bound atLeast	-53			17
+bound atMost						-25
+bound centers		53
+bound centers length		53
+bound hair		36
+bound hair length		35
+bound over				-15					30		-36
+bound over length		25
+bound under	-38											20
+clause before			30
+clause before V			48
+clause before cfm			24
+clause before ft			31
+clause behind			16
+clause behind deg			10
+clause behind ft			48
+clause behind m			58
+clause false	-25
+clause false power		-16
+clause false torque		18
+clause false volume		-18
+clause true percent		-23
+clause true pressure		21
+digits digits decimal	21					-19
+digits digits decimal area		23
+digits digits decimal current		41
+digits digits decimal other		13
+digits digits decimal pressure		28
+digits digits decimal voltage		39
+digits digits whole angle		10
+digits digits whole current		-54
+digits digits whole other		35
+digits digits whole pressure		24
+digits digits whole torque		34
+digits digits whole weight		-38
+digits words decimal	-21	11		-26				30										18	28
+digits words decimal length		9
+digits words quarter slope		37
 digits words whole	-25
-digits words whole angle		-32
-digits words whole current		37
-digits words whole other		-31
-digits words whole pressure		-50
-digits words whole temperature		45
-digits words whole weight		9
-end false #	-42
-end false # percent		20
-end false +	-24
-end false -	-23
-end false <n>	-29
-end false <q>	-20	-23
-end false <t>	-22
-end false <t> length		21
-end false a	-28
-end false a length		29
-end false all	-25
-end false at length		-14
-end false at pressure		35
-end false be length		-6
+digits words whole angle		-43
+digits words whole current		40
+digits words whole other		-69
+digits words whole pressure		-36
+digits words whole temperature		35
+digits words whole voltage		-27
+end false # current		-25
+end false # flow		26
+end false # percent		35
+end false # voltage		10
+end false (		-32
+end false +	-27
+end false -	-24
+end false <q>	-38	-44
+end false <q> length		-30
+end false <t>	-24	27
+end false <t> length		30
+end false @		55
+end false @ length		55
+end false a	-13
+end false a length		8
+end false abt		-20
+end false all	-23
+end false are	-24	34
+end false are length		34
+end false at percent		60
+end false at pressure		32
+end false at weight		29
+end false back		27
+end false back length		27
+end false be	23
 end false between	-24
-end false bottom		31
-end false bottom length		31
-end false by	-55	9
-end false by length		9
-end false cut	-13	17
-end false cut length		17
-end false decimal length		-12
-end false decimal other		23
-end false decimal voltage		23
-end false down		39
-end false down length		33
-end false falls		19
-end false falls length		19
-end false from	32
-end false good		34
-end false good length		34
-end false got	-35
-end false has	-18
-end false have	-44
-end false held		19
-end false in	-29	-30
-end false is	-21
-end false it	31
-end false like		32
-end false like length		32
-end false long	-30
-end false maybe		-18
-end false maybe length		-31
-end false needs		56
-end false now	-23
-end false of	-23	-38
-end false of length		-38
-end false off	-18	24
-end false off length		24
-end false on	-28
-end false other	-22
-end false over		27
-end false over length		32
-end false put		-61
-end false quarter slope		19
-end false read	28
-end false says	-18
-end false take		28
-end false take length		28
-end false that's	-16	-8
-end false that's length		-8
-end false the	-25	-56
+end false by	-31
+end false count	-21
+end false cut	-10	30
+end false cut length		30
+end false decimal current		40
+end false decimal length		-21
+end false decimal other		-13
+end false decimal voltage		33
+end false down		24
+end false drilled		10
+end false drilled length		10
+end false drops		23
+end false drops length		21
+end false every		60
+end false every length		60
+end false fine slope		25
+end false for	-13	-72
+end false good		47
+end false good length		47
+end false got	-19
+end false got length		-30
+end false has	-16
+end false have	-38	-58
+end false held		27
+end false hole		32
+end false hole length		32
+end false in	-13
+end false it	20
+end false like length		33
+end false long	-24
+end false maybe length		-25
+end false measured		20
+end false need		-15
+end false need length		-15
+end false needs		55
+end false needs length		37
+end false not	-16
+end false now	-30
+end false of	-22	-47
+end false of length		-44
+end false off	-23	31
+end false off length		31
+end false on	-19
+end false other	-19
+end false over	-42	43
+end false over length		51
+end false put		-68
+end false quarter slope		37
+end false read	41
+end false reading	23	26
+end false reads	26
+end false run		22
+end false run length		27
+end false sagging		23
+end false sagging length		23
+end false say		30
+end false see	-23
+end false set	-50
+end false that's	-44
+end false that's length		-20
+end false the	-23	-50
 end false the length		-49
-end false there's	-22
-end false to	33	24
-end false to length		15
-end false took	-28
-end false up		11
-end false up length		33
-end false wall		15
-end false wall length		15
-end false wants		-34
-end false wants length		-34
-end false was	17
-end false whole	-27
-end false whole area		35
-end false whole current		-27
-end false whole flow		34
-end false whole volume		-17
-end false with	-18
-end false with length		-41
-end false within		25
-end false within length		25
-end false x	-30
-end true -	-27
-end true <q>	-44	-43
-end true a	-24	-21
-end true about		32
-end true about area		20
-end true all	-27
-end true at		34
-end true be		42
-end true be length		44
-end true by	20	28
+end false there's	-24
+end false there's length		24
+end false through	-22
+end false to	30	20
+end false to length		29
+end false took	-14
+end false under	-32
+end false up		10
+end false up length		21
+end false wall	-20	25
+end false wall length		25
+end false want		-41
+end false wants	-11
+end false was		25
+end false was length		21
+end false whole	-30
+end false whole area		33
+end false whole current		-52
+end false whole volume		-24
+end false with	-27
+end false within length		36
+end false x		-25
+end false x length		-22
+end true # percent		-23
+end true # pressure		21
+end true (		-29
+end true -	-35
+end true <q>	-49	-23
+end true <t>		-10
+end true @ length		-12
+end true a	-35
+end true a length		-27
+end true about		37
+end true about area		19
+end true all	-32
+end true at	11	31
+end true at length		24
+end true at percent		-19
+end true at temperature		21
+end true back		32
+end true back length		32
+end true by		27
 end true by length		26
-end true cut		21
-end true cut length		21
-end true decimal		33
-end true decimal length		18
-end true down		40
-end true down length		40
-end true every		30
-end true every length		30
-end true for	-27
-end true good		24
-end true good length		24
-end true had	-32
+end true cut		22
+end true cut length		20
+end true decimal	17	41
+end true decimal length		22
+end true down		37
+end true down length		35
+end true every	31	26
+end true every length		26
+end true good		29
+end true good length		29
+end true got		42
+end true had	-29
 end true have	16
 end true in	-44
-end true is	14
-end true it		28
-end true it length		23
-end true it's	21
-end true like		22
-end true like length		23
-end true maybe		25
-end true maybe length		20
-end true not	-49
-end true of	-44
-end true only		23
-end true only length		23
-end true out length		43
-end true over	-20
-end true says		22
-end true the	-28	-40
-end true the length		-35
-end true to	13
-end true up		38
-end true up length		38
-end true was	-31	-37
-form decimal						-15			-17				25	19				25
-form decimal area		22
-form decimal current		35
-form decimal other		27
-form decimal pressure		22
-form decimal voltage		29
-form quarter slope		21
-form whole	-26
-form whole current		-29
-form whole flow		15
-form whole torque		30
-form whole volume		-18
-group one	-27
-group one decimal		30		-10		-15			-17				26	20				25
-group one decimal area		22
-group one decimal current		31
-group one decimal other		27
-group one decimal pressure		22
-group one decimal voltage		29
-group one flow		21
-group one quarter slope		21
-group one slope		26
-group one torque		30
-group one volume		-27
-group one whole	-27
-group one whole current		-23
-group one whole flow		15
-group one whole torque		30
-group one whole volume		-15
-group pair1					16
-group pair1 length		33
-group pair1 whole		22			16
-group pair1 whole length		28
-group pair2	15	20		47
-group pair2 decimal		18
-group pair2 decimal length		18
-group pair2 length		24
-group pair2 quarter		24
-group pair2 quarter length		24
-group pair2 whole	13			46
-group range1	-29
-group range1 whole	-29
-head # current		26
-head # power		-56
-head # slope		20
-head # volume		-23
-head aff		19
-head aff length		19
-head all		23
-head all length		27
-head back	-37	18
-head back length		18
-head board	-30
-head bracket	-19
-head center		49
-head center length		49
-head centre		-19
-head centre length		-19
-head cold		19
-head corner	-21
-head deep	42			65		30
-head done	-26
-head gap		22
-head gap length		22
-head high	12	25				29		35
-head high length		24
-head higher		20
-head higher length		20
+end true is	21
+end true it	-61	27
+end true like		18
+end true like length		20
+end true maybe		36
+end true maybe length		33
+end true need		24
+end true need length		24
+end true not	-48
+end true of	-42
+end true of length		-13
+end true on	-38
+end true only	13
+end true only length		19
+end true other	-32
+end true out length		34
+end true quarter slope		16
+end true reads	29	20
+end true reads other		-28
+end true the	-23	-22
+end true to		29
+end true under		43
+end true up		35
+end true up length		35
+end true wanted	19
+end true was		-21
+end true whole other		-25
+end true whole power		-58
+end true whole volume		11
+end true with		-45
+end true x		-18
+form decimal area		26
+form decimal current		37
+form decimal percent		32
+form decimal voltage		39
+form decimal weight		26
+form fine slope		30
+form half											43
+form quarter slope		38
+form whole	-29
+form whole current		-30
+group one	-28
+group one decimal area		26
+group one decimal current		34
+group one decimal percent		32
+group one decimal voltage		39
+group one decimal weight		26
+group one fine slope		30
+group one half											43
+group one quarter slope		38
+group one torque		18
+group one volume		-18
+group one whole	-30
+group pair1					23
+group pair1 length		31
+group pair1 whole		19			23
+group pair1 whole length		38
+group pair2		20		44
+group pair2 decimal		20
+group pair2 decimal length		20
+group pair2 half		-24
+group pair2 half length		-24
+group pair2 length		20
+group pair2 quarter		27
+group pair2 quarter length		27
+group pair2 whole		16		43
+group pair2 whole length		16
+group pair3		-17
+group pair3 length		-17
+group range1	-31	-13
+group range1 length		-30
+group range1 whole	-31
+group range1 whole length		-24
+head # current		17
+head # pressure		25
+head # volume		-20
+head a	43					-13								120
+head aff		25
+head aff length		25
+head apart length		35
+head away		32
+head away length		29
+head back								45
+head baluster	-16
+head board	-24
+head bottom		34
+head bottom length		34
+head box		-20
+head bracket	-22
+head c		39
+head c length		39
+head came					49
+head center		45
+head center length		45
+head cold		24
+head cold pressure		25
+head corner	-22	28
+head corner length		29
+head deep	32			67		31
+head done	-32
+head end	-18
+head h	-29
+head head	-53
+head high	13	31				43		29
+head high length		20
+head higher		27
+head higher length		27
 head hole		37
 head hole length		37
-head layer	-24
-head long								42
-head low		17
-head lower		30
-head lower length		30
-head max						30								21
-head nos	-24
-head ones		-45
-head ones length		-45
-head panel	-17
-head round		-31
-head round length		-31
-head run		33
-head run length		33
-head screw	-22
-head shy		25
-head shy length		25
+head hung	-20			-13
+head layer	-15
+head long						31		31
+head lower		33
+head lower length		33
+head max						27
+head nos	-26
+head ones		-56
+head ones length		-56
+head outlet	-19
+head pane	-14
+head panel	-20
+head riser	-32			-18
+head round		-35
+head round length		-35
+head screw	-23
+head shy		20
+head shy length		20
 head side	-25
-head spot	-22
-head the	-26
-head thick	24					47
-head top		31
-head top length		31
-head tread	-21
-head way		-8
-head way length		-8
-head wide				32		23
-headsort # current		26
-headsort # decimal		25
-headsort # decimal area		22
-headsort # decimal current		22
-headsort # decimal voltage		29
-headsort # one current		33
-headsort # one power		-47
-headsort # one slope		20
+head spot	-14
+head stud	-16
+head the	-30	38
+head thick	32					62
+head tile	-21
+head time	-17			-15															34
+head top		35
+head top length		35
+head tread	-25
+head turn	-22
+head wall	-21
+head wide				35		31
+headsort # current		17
+headsort # decimal	19	23
+headsort # decimal area		26
+headsort # decimal current		27
+headsort # decimal percent		32
+headsort # decimal voltage		39
+headsort # one current		21
+headsort # one pressure		25
 headsort # one volume		-20
-headsort # power		-56
-headsort # range1	-29	-24
-headsort # slope		20
-headsort # volume		-23
-headsort # whole current		18
-headsort # whole power		-45
-headsort DET one length		-24
-headsort DET whole	-18
-headsort OPR		-45
-headsort OPR length		-45
-headsort OPR one		-45
-headsort OPR one length		-45
-headsort OPR whole		-45
-headsort OPR whole length		-45
-headsort Votherp	-20
-headsort Votherp one	-20
-headsort Votherp whole	-20
-headsort Vworkb	-37
-headsort Vworkb one	-26
-headsort Vworkb whole	-37	-24
-headsort Vworkbp		33
-headsort Vworkbp length		33
-headsort Vworkbp one		33
-headsort Vworkbp one length		33
-headsort Vworkbpp length		18
-headsort Vworkbpp one length		15
-headsort Vworkpp	-11	-21
-headsort Vworkpp length		6
-headsort Vworkpp one	-36
-headsort Vworkpp one length		8
-headsort Vworkpp pair2	66
-headsort Vworkpp whole	-11
-headsort Vworkpp whole length		34
-headsort Vworks	-34
-headsort Vworks one	-21
-headsort Vworks whole	-34
-headsort goods	-24	-30
-headsort goods one	-24	-45
-headsort goods one length		-44
-headsort goods whole	-24
-headsort goods whole length		20
-headsort tarea	-25	46
-headsort tarea one	-25
-headsort tarea whole	-25
-headsort tsurface	-21
-headsort tsurface one	-27
-headsort tsurface whole	-21
-headsort tsurfaceVotherb		22
-headsort tsurfaceVotherb length		22
-headsort tsurfaceVotherb one		22
-headsort tsurfaceVotherb one length		22
-headsort tsurfaceVworkb	-27	-32
-headsort tsurfaceVworkb length		-45
-headsort tsurfaceVworkb one	-27	-32
-headsort tsurfaceVworkb one length		-45
-headsort tsurfaceVworkb whole	-27
-headsort tsurfaceVworks	-20
-headsort tsurfaceVworks one	-20
-headsort tsurfaceVworks whole	-20
-headsort w decimal	58
-headsort w pair2	55	47
-headsort w pair2 length		47
-if false	-25
-if false flow		21
-if false power		-21
-if false slope		26
-if false torque		30
-if false volume		-29
-is false decimal none	32
-is false decimal none current		35
-is false decimal none length		-22
-is false decimal none voltage		24
-is false decimal own		47
-is false fine part		36
-is false fine part length		36
-is false fine pointer		40
-is false fine pointer length		41
-is false fine surface		34
-is false fine surface length		34
-is false half own		21
-is false half own length		21
-is false half person		-47
-is false half person length		-46
-is false quarter material		-24
-is false quarter material length		-24
-is false quarter part		50
-is false quarter part length		52
-is false whole area		29
-is false whole fixture length		31
-is false whole material	-22	37
-is false whole material area		43
-is false whole material length		29
-is false whole none	-42
-is false whole none angle		-32
-is false whole none area		14
-is false whole none flow		-23
-is false whole none voltage		-47
-is false whole own	-24
-is false whole own length		23
-is false whole part	-26
+headsort # pair1		33
+headsort # pair1 length		57
+headsort # pressure		25
+headsort # quarter slope		26
+headsort # range1	-31	-19
+headsort # range1 length		-38
+headsort # volume		-20
+headsort # whole power		-26
+headsort # whole pressure		23
+headsort DET		-21
+headsort DET one	-15	-23
+headsort DET one length		-19
+headsort DET whole	-29	-39
+headsort DET whole length		-33
+headsort OPR	-30	-56
+headsort OPR length		-56
+headsort OPR one	-30	-56
+headsort OPR one length		-56
+headsort OPR whole	-30	-56
+headsort OPR whole length		-56
+headsort PREP pair1		24
+headsort PREP pair1 length		24
+headsort Votherp	-17
+headsort Votherp one	-17
+headsort Votherp whole	-17
+headsort Vworkb	-46
+headsort Vworkb one	-32
+headsort Vworkb whole	-46
+headsort Vworkb whole length		-29
+headsort Vworkbpp	-27	-24
+headsort Vworkbpp length		-15
+headsort Vworkbpp one	-27
+headsort Vworkbpp whole	-27
+headsort Vworkpp	-18	-29
+headsort Vworkpp one	-37	-21
+headsort Vworkpp pair2	78
+headsort Vworkpp whole	-23
+headsort Vworkpp whole length		44
+headsort Vworks	-30
+headsort Vworks one	-26
+headsort Vworks whole	-30
+headsort goods	-24	-31
+headsort goods decimal	-83
+headsort goods length		-23
+headsort goods one	-26	-34
+headsort goods one length		-27
+headsort goods whole	-22	-25
+headsort tarea	-17
+headsort tarea one		-22
+headsort tarea whole	-17	-21
+headsort trole length		48
+headsort trole one length		48
+headsort tsurface	-25
+headsort tsurface one	-32
+headsort tsurface whole	-25	-11
+headsort tsurface whole length		-23
+headsort tsurfaceVworkb	-28
+headsort tsurfaceVworkb one	-28	-20
+headsort tsurfaceVworkb one length		-36
+headsort tsurfaceVworkb whole	-28
+headsort tsurfaceVworks	-17
+headsort tsurfaceVworks one	-17
+headsort tsurfaceVworks whole	-17
+headsort ttool one		22
+headsort ttool one length		12
+headsort ttool whole		-16
+headsort ttool whole length		-28
+headsort w	-21
+headsort w decimal		47
+headsort w one	-23
+headsort w one pressure		-28
+headsort w one weight		44
+headsort w pair2	50	51
+headsort w pair2 length		51
+headsort w pressure		-28
+headsort w weight		44
+headsort w whole	-23
+headsort w's	-31	-35
+headsort w's one	-31	-35
+headsort w's whole	-26
+if false	-27
+if false power		-16
+if false torque		18
+if false volume		-18
+if true	-50	-26
+if true length		-26
+is false decimal none current		34
+is false decimal none length		-20
+is false decimal none voltage		29
+is false decimal own	49	54
+is false decimal part		-14
+is false half own		15
+is false half own length		15
+is false half person		-34
+is false half person length		-28
+is false half tells		-35
+is false half tells length		-35
+is false quarter material		-15
+is false quarter material length		-15
+is false quarter part		29
+is false quarter part length		25
+is false whole area		32
+is false whole area length		36
+is false whole material	-23	32
+is false whole material percent		18
+is false whole none	-46
+is false whole none percent		24
+is false whole none temperature		17
+is false whole none voltage		-36
+is false whole own	-21
+is false whole own volume		-30
+is false whole part	-17
+is false whole part voltage		31
 is false whole person	-21
-is false whole person area		-14
-is false whole person volume		-19
-is false whole pointer	-21
-is false whole tells		-14
-is false whole tells length		-23
-is false whole tool	-19	-16
-is true fine fixture		-27
-is true fine fixture length		-27
-is true fine pointer		-18
-is true fine pointer length		-22
-is true quarter own		34
+is false whole person area		-23
+is false whole person percent		-47
+is false whole person volume		-31
+is false whole pointer current		44
+is false whole pointer voltage		-50
+is false whole pointer volume		30
+is false whole surface	-13
+is false whole surface angle		18
+is false whole tells length		-10
+is false whole tool	-16
+is false whole tool length		32
+is true fine fixture		-32
+is true fine fixture length		-32
+is true fine material		22
+is true fine material length		22
+is true fine pointer		-13
+is true fine pointer length		-15
+is true half material		24
+is true half material length		24
+is true half pointer		-11
+is true half pointer length		-11
+is true half surface		23
+is true half surface length		23
+is true quarter own		38
 is true quarter own length		36
-is true quarter surface		28
-is true quarter surface length		28
-is true whole material		24
-is true whole material length		25
-is true whole none	27
-is true whole own	-34	50
-is true whole own length		27
-is true whole person length		-37
-is true whole pointer		-13
-is true whole surface	78
-mate pair			42
-mate pair ft			61
-next air									-18
-next ask						24
-next attic				34
-next bad										41	-26
-next bar				-22		34
-next bedroom									38
-next bottom						44
-next bracket				54				25
-next broken						-37
-next call				43											-33
-next cap															-20							24
-next capped															-26
-next carpet											40
-next changed															-21							23
-next check				31					36
-next clear				25
-next closet				41
-next coil				-26					59			20						42
-next cold				43		21												-31
-next corner				-15		38
-next cover				-13
-next cut				35
-next cut out																	50
-next dead				23		37									34
-next deep				65									32
-next door									36
-next drop				44
+is true quarter pointer		60
+is true quarter pointer length		60
+is true quarter surface		41
+is true quarter surface length		41
+is true whole area		17
+is true whole fixture	40
+is true whole none	16
+is true whole own	-29	59
+is true whole own length		38
+is true whole person length		-38
+is true whole pointer		-24
+is true whole pointer length		-46
+is true whole surface	61
+is true whole surface length		42
+mate pair			28
+mate pair ft			47
+next add				51
+next ask				59		21
+next asked									31
+next attic				38									25
+next b					48
+next bad										42
+next bar						37
+next base				-18								60
+next bath									-19	43
+next bedroom									24
+next big													36
+next bit									23
+next black					33
+next blade				-41					-19											68
+next board				35
+next bolt				-34
+next bottom				27		31				25
+next bracket				61				19
+next breaker									31
+next broken						-29
+next buy						-26
+next cabinet				50
+next call				34					-17	24					-19
+next capped															-22
+next carpet						-23
+next change				32
+next check									33
+next checked				28
+next choked																		46
+next clear				15
+next client						-20			-33	36	-27
+next clip														30
+next close				-30
+next closet				33
+next coat												-20
+next coil				-29					57									22
+next cold				44		20
+next corner						34
+next counter				-11
+next cover				-13					38			36
+next cut				19
+next cut out																	45
+next dead						18									29
+next deep				48									48
+next door									24
+next drain				-33
+next drawing				23							58
+next drill				-36		-23	17
+next drilled				22									30
+next drop				51								28	50
+next dropped									34
 next dry				-21
-next edge						31
-next fall						-30
-next fan				22
-next figure					56
-next floor				43	33
-next frame									40
-next gap						-47						32	34
-next garage				-23					43						-22
-next glass						30											31
-next glue															-16							18
-next glued						46
-next goes				70
-next going				-23		46
-next gone				-25
-next ground											38
-next guy				21
-next hair						49
-next hanging				42																		29
-next head				77						19
-next hinge				-21
-next hit				28
-next hole				33					-16
-next house				-19
-next hung				-49											29
-next joist				82					35		-26			26
-next keep						24							26
-next keys												-22
-next kit					49
-next kitchen															-17					22
-next laid				40
-next last				29
-next leave				-11		-23									30							-29
-next left				33
-next level				29
-next long						29
-next loose				-35									24
-next low						-17
-next make													30
-next me						-37
-next mud				-47					57			22
-next neighbor												29
-next new																					22
-next old				-16	31				31				22		-28
-next one						23
-next open				-19
-next opening						22
-next other				26									14
-next packed				-19
-next panel													21
-next part				37
-next pass				62																32
-next patch				25																32
-next pipe					59	25
-next plate				-16
-next post				18		-30
-next pull				61														-10
-next pulled						-26						27
-next pump				61
-next put				23
-next ran					51
-next read									17									29
-next replaced				-25																	41
+next drywall				-16
+next duct																				-33
+next dug											32
+next edge						23
+next enough				-16						46								-21
+next epoxy				-16	41	31			19
+next except						50
+next fall						-25
+next figure				-23	44
+next filled						35
+next find									26		-22
+next first coat						-12
+next flat				35
+next floor				39	20
+next frame									30
+next full				34
+next gap				29		-42							30
+next garage									32
+next gave						42
+next glass						26						-37					20
+next glue				-15																		16
+next glued						61
+next goes				48
+next going						54
+next gone				-20
+next ground									-19		34
+next guy				42
+next hair				-15		23			53											40
+next half				-25
+next hang														41
+next hanging				47																		31
+next happy									20
+next head				43
+next heat				-21					28	23			40
+next held															50							-59
+next high				-33					24
+next hinge				-27
+next hit								60
+next hits				-38
+next hole						23				18
+next hose																	36
+next house				-21					-19				41				26
+next hung				-40											16
+next inspector				60											29
+next jamb				31
+next joist				60
+next keep				40		17							20
+next keys												-34
+next kit				-13	45				-20
+next kitchen																				15
+next label				-22															34
+next ladder															-12							11
+next laid				18
+next landing				-26
+next last				45
+next latch						30
+next leave						-18									26	33						-30
+next ledger				-22
+next left				22
+next lid				-7											-20							20
+next lift						37
+next live														26						61
+next lock																						62
+next long						33
+next loop						-27			19
+next loose				-26									27
+next low						-13
+next make													26
+next mastic					29															39
+next me				-11
+next measured											19
+next meter						23
+next move				40
+next moved																41
+next neighbor												20
+next new																					17
+next oak						38									-20							-25
+next old				-17	23										-30
+next one						21
+next open																				34
+next opened																						-40
+next opening				20
+next order												-28
+next ordered				60		-28		29							59
+next other				37
+next oven						35
+next owner						-19						-20		25	22
+next packed				-19					58						25
+next paint												-29
+next painter				-22
+next panel													19
+next part				35
+next pass				49																37
+next patch				29																25
+next pipe					51													25
+next plaster						-17
+next plate									18					34
+next plug						-20
+next plumber									32
+next ply						28
+next point												12
+next post				34		-14
+next pull				87														-15
+next pump				50	48	-23			22
+next push															-24							11
+next put				24
+next rail										36
+next ran				35	26				16
+next reach				52
+next read																		24
+next regulator															94							-49
+next replaced				-16																	34
 next reset				-12
-next return										22
-next round				33		52
-next run				48
-next says									43					29					46
-next screw							35
-next seal				-13									39
-next see									-19
-next short				-22																-22
-next side				-54
-next spare				35		56
-next split																				12
-next step				43
-next straight				26
-next stuck																					50
-next stud				47
-next swap													42	-21
-next take				-22
-next tank				-9					41
-next tape											20
-next tenant					43
+next return									36	16
+next rock				22		7
+next room				36					35
+next rotted																		-14
+next round				31		64
+next run				26						29			20
+next running				-15					27			34	23
+next said				-10
+next sand				-14
+next says				-9		-19			66					44	-18				69
+next screw							28
+next screwed				22
+next scribed									-20
+next seal													29
+next see								26	-19
+next sheet				-18						28									55
+next shop				-24					-31		40
+next short				29		-34
+next shut				-24					59
+next shy				-7
+next sitting				-19		-17
+next size								65
+next spare				30		48
+next split										23
+next spot																	35
+next stain				-26
+next start																28
+next step				50		30
+next stick						-26
+next stone													-25
+next straight				53
+next stuck				-15																	54
+next stud				33
+next subfloor				37								68
+next supplier				-12		-31
+next supposed				17					43									40
+next swap													40	-21
+next switch				-14											65
+next tall				51
+next tank									37
+next tap																	37
+next tell					35							-19
+next tenant				-16	43
 next the lady				28
-next the wrong								33
-next thing										35	18
-next think									35		-25
-next tile				-20								22
-next time												32
-next took													32							25
-next top				-15		38									19
-next trim						19
-next truck				47																	25
-next tub				46
-next use				-11
-next used				-36	35
-next wall									38
-next want				21		30			58
-next water				21								27
-next way					35										44
-next went															33
-next wet				37
-next wide				-22		32
-next work													39
-next x				-42																24
-not false	-25
-not false flow		21
-not false power		-14
-not false slope		26
-not false torque		30
-not false volume		-29
-not false weight		22
-not true	-37	-37
-not true length		-29
+next the wrong								24
+next thermostat				35
+next thing										25	15
+next think									28
+next thinset					50
+next tile				-21		-13						32
+next time												33
+next told						32								27
+next too short				37		25
+next took													37							29
+next top						27
+next touch				-37
+next trap				-15		52			-18
+next trimmed				39
+next trip									31				-26
+next truck				39														-18
+next tub				42											-21
+next turned						23			51											29
+next twice						63
+next upstair				-32					-13						23
+next us					47
+next use				-18
+next used				-37	33													19
+next van						-16
+next vent				41
+next wait										27
+next wall									28
+next want				29	17	62			29											17
+next way				-41	26	46					44
+next went															40
+next wet				40
+next wide				-14		17
+next window				26
+next wire													23
+next wood										45
+next work				-18									48
+next x				-28																15
+not false power		-16
+not false torque		18
+not false volume		-17
+not true	-34
 note			20
-note %			16
-note C			18
-note bar			25
-note cfm			68
-note cm			26
-note deg			14
-note in wc			8
-note in-lb			42
-note micron			24
-note ohm			35
-note psi			17
-note sq ft			55
-note sq m			48
-noun #	-30	-16
-noun # metric										20							37
-noun 2 x length		58
-noun ^base		28
-noun ^base length		28
-noun ^bottom		43
-noun ^bottom length		43
-noun ^deep length		37
-noun ^door		48
-noun ^door length		42
-noun ^floor	27	20		37
-noun ^hole	-35
-noun ^joist		-14
-noun ^joist length		-16
-noun ^kitchen	-25
-noun ^me	-24	-44
-noun ^middle		-9
-noun ^middle length		-9
-noun ^new		-69
-noun ^new length		-77
-noun ^panel	-23	36
-noun ^panel length		33
-noun ^screw		-68
-noun ^screw length		-75
-noun ^side						42
-noun ^tile	-19
-noun ^tread	-29
-noun ^wall length		21
-noun ^wide		29
-noun ^wide length		29
-noun ^window				53
-noun base		29
-noun base length		29
-noun beam		22
-noun beam length		22
-noun bottom		52
-noun bottom length		52
-noun bowl															32
-noun ceiling		40						33
-noun ceiling length		40
+note bar			33
+note cfm			61
+note cm			23
+note deg			9
+note ft-lb			41
+note gpm			59
+note in-lb			45
+note kPa			122
+note kW			-16
+note lpm			51
+note micron			34
+note ohm			21
+note psi			18
+note sq ft			33
+note sq m			42
+noun #	-44	-15
+noun # area		-87
+noun # flow		35
+noun # metric						-16				20							20
+noun # pressure		10
+noun # temperature		-45
+noun # voltage		-7
+noun # volume		-24
+noun # weight		21
+noun ^anything	-30
+noun ^attic		40
+noun ^bottom	-33	57		-16
+noun ^bottom length		51
+noun ^bracket	-18
+noun ^carpet		20
+noun ^corner length		24
+noun ^deep				-20
+noun ^deep length		40
+noun ^door						33
+noun ^drain		-40
+noun ^drain length		-36
+noun ^drop	-49			-13
+noun ^fence	-42			-33								21
+noun ^floor	45	33		59
+noun ^floor length		28
+noun ^floor us				66
+noun ^frame		51
+noun ^frame length		51
+noun ^front	7				30			23
+noun ^gap		45
+noun ^gap length		45
+noun ^garage		-47
+noun ^hole							16
+noun ^joist length		-7
+noun ^kitchen	-29
+noun ^light		35
+noun ^long		-22
+noun ^long length		-22
+noun ^lot	-17
+noun ^me	-44	-68				-11
+noun ^me length		-52
+noun ^meter		32
+noun ^meter percent		27
+noun ^middle		-28
+noun ^middle length		-28
+noun ^more	-29
+noun ^new		-82											23
+noun ^new length		-99
+noun ^panel	-31	39		-22
+noun ^panel length		36
+noun ^pipe		39
+noun ^plate		42
+noun ^post	-23	56
+noun ^post length		56
+noun ^pressure				15											21
+noun ^rail	-54
+noun ^rail length		29
+noun ^screw		-39
+noun ^screw length		-54
+noun ^shelf		24
+noun ^shelf length		24
+noun ^short	-18	-33
+noun ^short length		-33
+noun ^side		33				41
+noun ^side length		33
+noun ^side none						39
+noun ^slab				-22		32
+noun ^sweep		49
+noun ^sweep length		49
+noun ^tape										35
+noun ^thermostat	18
+noun ^tread	-42
+noun ^trim	-24
+noun ^wall		22							26
+noun ^wall length		37
+noun ^wall us									32
+noun ^washer	-20			22
+noun ^way		49
+noun ^wide		26
+noun ^wide length		26
+noun ^window	22	-39		50
+noun ^window length		-39
+noun backset		35
+noun backset length		35
+noun base		58
+noun base length		58
+noun better	-48					-32
+noun bottom	22	40				25				24
+noun bottom length		39
+noun bout		28
+noun bout length		28
+noun bowl															26
+noun breaker	-48
+noun cable		54
+noun cable length		54
+noun cap				-24					-21		-28										93
+noun ceiling	-17	31						30
+noun ceiling length		72
 noun closet		26
-noun closet length		21
-noun code us				31
-noun corner		-31				24
-noun corner length		-33
-noun curb		16
-noun curb length		16
-noun door	51	38		47		30
-noun door length		38
-noun edge		33
-noun edge length		33
-noun filter	-26
-noun flange		21
-noun flange length		21
-noun floor	30			-10																		-17
-noun fridge				34		27			-48						27
-noun gap		37
-noun gap length		37
-noun glass		-11
-noun glass length		-11
-noun hole				47
-noun hole us				75
-noun house	49			-39	69							24
-noun inspector	-35
-noun jamb		-18
-noun jamb length		-18
-noun joint		63
-noun joint length		63
-noun joist		69
-noun joist length		66
-noun landing		19
-noun landing length		19
-noun last	-20	21
-noun last length		21
-noun leg		-19
-noun leg length		-20
-noun line		39
-noun long	-33
-noun me		-34												45
-noun me length		-34
-noun mirror		58
-noun mirror length		58
+noun closet length		24
+noun code				33
+noun code us				37
+noun corner						29					49
+noun curb		25
+noun curb length		25
+noun cutout		41
+noun cutout length		41
+noun deep		-34
+noun deep length		-34
+noun door	53	42		58		30
+noun door length		42
+noun door us				63
+noun drain		-13
+noun drain length		-18
+noun drawing	20			20										45
+noun drop		-18		23									25
+noun drywall		36
+noun drywall length		38
+noun duct		-17
+noun duct length		-17
+noun edge		31
+noun edge length		30
+noun first	-25
+noun flange		24
+noun flange length		24
+noun floor	-24	32		-10
+noun footing		43
+noun footing length		43
+noun fridge				26		18			-39
+noun fridge us				30					-18						33
+noun front	-43
+noun gap		46
+noun gap length		46
+noun glue				25
+noun hall	-24			-16
+noun handrail		52
+noun handrail length		52
+noun heater		-34
+noun hinge	-31
+noun hole	29			42		45
+noun hole us				74
+noun house	37			-47	67
+noun instead				36
+noun jamb		-23
+noun jamb length		-23
+noun joint		59
+noun joint length		59
+noun joist		47
+noun joist length		50
+noun kitchen	-42	45
+noun landing		16
+noun landing length		16
+noun last	-29	39
+noun last length		39
+noun latch		27
+noun latch length		27
+noun legs		32
+noun legs length		32
+noun lid		-18
+noun lid length		-18
+noun lift																						23
+noun line		43
+noun long	-33	7
+noun long length		7
+noun me	23	-48				25								39
+noun me length		-50
+noun meter	-40					-21						29
+noun meter percent		34
+noun middle		16
+noun middle length		16
+noun mirror		60		34
+noun mirror length		60
+noun mirror us				34
 noun more		-40
 noun more length		-40
-noun new		-52
-noun niche	22	36		33
-noun niche length		36
-noun number	-20
-noun one		-7
-noun opening	30			64
-noun opening length		33
-noun oven	27								42				37
-noun overhang		41
-noun overhang length		41
-noun paint				-18								33
-noun panel	-59			-18		-24
-noun plate	-39			-24										22
-noun plate us				-24										40
-noun post		20
-noun post length		19
-noun pressure		15
-noun pull		72
-noun reveal		19
-noun reveal length		19
-noun rise		30
-noun rise length		29
-noun riser		48
-noun riser length		48
-noun screw				34
-noun screwdriver		55
-noun screwdriver length		55
-noun seam		17
-noun seam length		17
-noun short		8
-noun short length		8
-noun side		27		23
-noun side length		30
-noun side us				-16					31
-noun slab length		27
-noun slide		29
-noun slide length		29
-noun slider		17
-noun slider length		17
-noun slope		-18
-noun spec	-29
-noun stud		54
-noun stud length		54
-noun supposed	-50			-26	35										-38
-noun supposed us				-19	38										-38
-noun tile	-35	46		-27
-noun tile length		46
-noun tile us				-29
-noun track		28
-noun track length		28
-noun unit				20
-noun wall						36
-noun wall metric						39		9
-noun wall none				33
-noun wall us												26
-noun water		12
-noun water length		12
-noun window	-31	26		-27
-noun window length		26
-nounsort #	-29
-nounsort # angle		-32
-nounsort # area		-16
-nounsort # percent		44
-nounsort tarea	-33	40
-nounsort tarea <12					47
-nounsort tarea <2															-17							18
-nounsort tarea <3								22
-nounsort tarea length		27
-nounsort tarea us one					15
-nounsort tarea's	-45	18
-nounsort tarea's length		17
-nounsort tfixture	-23	31
-nounsort tfixture <600						53
-nounsort tfixture <8				48
+noun new none				20
+noun new us				-36
+noun niche	19	54		22			22
+noun niche length		54
+noun number	-22	20
+noun number length		20
+noun one	21	-10
+noun opening				35
+noun opening us				26
+noun overhang		46
+noun overhang length		46
+noun paint	-30			-27								23
+noun panel	-79	21		-18		-41									-18							20
+noun panel length		17
+noun panel us				-18											-21							26
+noun paper				21
+noun pipe	-41
+noun pitch		-16
+noun plate	-48			-21										17
+noun plate length		68
+noun plate us				-20										32
+noun post	-15	35									28
+noun post length		33
+noun post us											30
+noun pressure	25								-20						50	41
+noun pull	-50	67		-28																		19
+noun pull us															-16							22
+noun ring		29
+noun rise	34	52				26			36
+noun rise length		52
+noun riser	50	59		28		63
+noun riser length		59
+noun rod		62
+noun rod length		47
+noun room		-33
+noun screw				45
+noun screw us				53
+noun screwdriver		60
+noun screwdriver length		60
+noun seam		32
+noun seam length		32
+noun second coat	-29
+noun sheet	-28
+noun shelf		21
+noun shelf length		21
+noun side	-16	31		26
+noun side length		31
+noun side none				54
+noun side us				-13					29		-23
+noun sink length		-19
+noun slab length		34
+noun slider		29
+noun slider length		29
+noun spec																				34
+noun static					51				-27									61
+noun step		47
+noun step length		47
+noun stile		-43
+noun stile length		-43
+noun string	-35
+noun stud		59
+noun stud length		59
+noun subfloor		9
+noun supposed	-49			-21	32										-35
+noun supposed us				-17	35										-35
+noun temp	18									42
+noun tile	-39	44		-33
+noun tile length		69
+noun tile us				-39
+noun toilet	-22
+noun track		37
+noun track length		44
+noun transformer		-57
+noun tread	-26	70
+noun tread length		70
+noun tub		18
+noun tub length		18
+noun unit length		27
+noun valve		-26
+noun wall						33
+noun wall metric						38		19
+noun wall none				32
+noun wall us												17
+noun waste		-27
+noun waste length		-46
+noun water		25
+noun water length		25
+noun way		30
+noun way length		41
+noun wide		26
+noun wide length		26
+noun window	-27	36		-33
+noun window length		36
+noun wire		-15
+nounsort #	-32
+nounsort # angle		-40
+nounsort # current		50
+nounsort # flow		38
+nounsort # other		32
+nounsort # power		31
+nounsort # slope		25
+nounsort # torque		29
+nounsort tarea	-37	38
+nounsort tarea <12				-20	37
+nounsort tarea length		40
+nounsort tarea none one									32
+nounsort tarea's	-29	24
+nounsort tarea's length		20
+nounsort tarea's none one									36	-10
+nounsort tarea's us one													55
+nounsort tfixture		30
+nounsort tfixture <3000						29
+nounsort tfixture <32				-46					38
+nounsort tfixture <40									-22	29
+nounsort tfixture <5						52
+nounsort tfixture <600						46
+nounsort tfixture <8				60
 nounsort tfixture length		32
-nounsort tfixture metric one						65
-nounsort tfixture none one									30
-nounsort tfixture us one									-14
-nounsort tfixture's		-36
-nounsort tfixture's length		-36
-nounsort tmaterial	-35
-nounsort tmaterial <1000						62
-nounsort tmaterial <12																			34
-nounsort tmaterial <16				-19
-nounsort tmaterial <20				61	-22
-nounsort tmaterial metric one						52
-nounsort tmaterial none one						22
-nounsort tmaterial percent		22
-nounsort tmaterial us pair2				-19	-20	-20
-nounsort tmaterial's	13	44
-nounsort tmaterial's length		35
-nounsort tmaterial's none one				38		32
-nounsort tmaterial's us one				49
-nounsort tmaterialVworkb	-23
-nounsort tmaterialVworkb <5				39
-nounsort tmaterialVworkb length		31
-nounsort tmaterialVworkb metric one												28
-nounsort tmaterialVworki		37
-nounsort tmaterialVworki length		36
-nounsort tmaterialVworks		-45
-nounsort tmaterialVworks length		-59
-nounsort tmaterialVworks us one				29
-nounsort tpart <2														25
-nounsort tpart <26				-17										22
-nounsort tpart <3				29
-nounsort tpart <50				58																		28
-nounsort tpart <72				-23		-13			59	55												-28
-nounsort tpart <8									-19					30
-nounsort tpart metric one												41
-nounsort tpart none one									60					23							18
-nounsort tpart temperature		41
-nounsort tpart us one				21					29
-nounsort tpart's	16
-nounsort tpart's length		14
-nounsort tpart's none one													48
-nounsort tpart's us one				30					25
-nounsort tpartVworkb <5																					38
-nounsort tpartVworkb none one				53																	34
-nounsort tpartVworkb us one				33																	42
-nounsort tpartVworks		55
-nounsort trole	-47	23
-nounsort trole length		52
-nounsort tsurface		32
-nounsort tsurface <1000						71
-nounsort tsurface <16				58
-nounsort tsurface <2				-15	39
-nounsort tsurface <26				29
-nounsort tsurface <3				-31		-36		28
-nounsort tsurface <600						41
-nounsort tsurface <8				46												42
+nounsort tfixture metric one						52
+nounsort tfixture none one						60			46	29
+nounsort tfixture us pair2				42
+nounsort tfixture's	13
+nounsort tfixture's length		-10
+nounsort tfixtureVworkb		-8
+nounsort tfixtureVworkb length		-8
+nounsort tmaterial	-29
+nounsort tmaterial <100				48		74
+nounsort tmaterial <1000						24
+nounsort tmaterial <12				21								23							29
+nounsort tmaterial <16						11
+nounsort tmaterial <20				49
+nounsort tmaterial <40				63
+nounsort tmaterial <50				33
+nounsort tmaterial metric one						43
+nounsort tmaterial metric pair2				-26
+nounsort tmaterial none one						30
+nounsort tmaterial other		-19
+nounsort tmaterial us one				34
+nounsort tmaterial us pair2					-18	-23
+nounsort tmaterial's		22
+nounsort tmaterial's none one				31		28
+nounsort tmaterial's us one				38
+nounsort tmaterialVworkb	-25
+nounsort tmaterialVworkb <5				24
+nounsort tmaterialVworkb length		30
+nounsort tmaterialVworkb none one				50								26
+nounsort tmaterialVworkb us one				-12
+nounsort tmaterialVworki		32
+nounsort tmaterialVworki length		47
+nounsort tmaterialVworks	-24	-39
+nounsort tmaterialVworks length		-47
+nounsort tpart <100									-27		28				30
+nounsort tpart <12					-21									34
+nounsort tpart <26												-18		18
+nounsort tpart <32				31		-28
+nounsort tpart <40				50
+nounsort tpart <5																26
+nounsort tpart <50				51						41												30
+nounsort tpart <72				56		-17			54	39										-19
+nounsort tpart current		-44
+nounsort tpart flow		44
+nounsort tpart metric one						-21				35						23
+nounsort tpart none one				32		-19			28												13
+nounsort tpart other		-37
+nounsort tpart percent		34
+nounsort tpart temperature		40
+nounsort tpart us one				25
+nounsort tpart us pair2				-28
+nounsort tpart volume		-44
+nounsort tpart's	40	-13
+nounsort tpart's length		-20
+nounsort tpart's none one													47
+nounsort tpart's us one				63					19						29							-18
+nounsort tpartVotherb		27
+nounsort tpartVotherb length		27
+nounsort tpartVworkb	13
+nounsort tpartVworkb <5				30																	33
+nounsort tpartVworkb none one				55																	44
+nounsort tpartVworkb us one				42																	29
+nounsort tpartVworks	-51	35
+nounsort trole	-37	-10
+nounsort tsurface <1000						66
+nounsort tsurface <12					20		24		28	-17
+nounsort tsurface <130									32				21		-23
+nounsort tsurface <16				26
+nounsort tsurface <2				-12	37
+nounsort tsurface <20									37			37
+nounsort tsurface <26				53					19
+nounsort tsurface <3				-21		-36		55
+nounsort tsurface <600						47
+nounsort tsurface <8				83											-30	47
 nounsort tsurface length		32
-nounsort tsurface metric pair2				-23		26
-nounsort tsurface none one				16		27
-nounsort tsurface none pair2						40
-nounsort tsurface pressure		26
+nounsort tsurface metric one									-24	27
+nounsort tsurface metric pair2						18
+nounsort tsurface none one				42		32		27
+nounsort tsurface none pair2						35
+nounsort tsurface percent		30
+nounsort tsurface pressure		32
 nounsort tsurface temperature		-16
-nounsort tsurface us one				-18					28
-nounsort tsurface's	36	39
-nounsort tsurface's length		38
-nounsort tsurface's none one				33						14			-19		31
-nounsort tsurface's us one				47	-25						29	31			39
-nounsort tsurfaceVotherb		37
-nounsort tsurfaceVotherb length		37
-nounsort tsurfaceVworkb none one				33
-nounsort tsurfaceVworkb us one														40
-nounsort tsurfaceVworki		54
-nounsort tsurfaceVworki length		35
-nounsort tsurfaceVworks	-21	62
-nounsort tsurfaceVworks length		62
-nounsort ttool	-39	-16
-nounsort ttool length		40
-nounsort ttool us one				-15						47
-nounsort ttoolVworkb		75
-nounsort ttoolVworkb length		76
-nounsort w	-23
-nounsort w <100						28			-26										10	28
-nounsort w <1000						-39
-nounsort w <130									48				-31
+nounsort tsurface us pair2				21
+nounsort tsurface's	29
+nounsort tsurface's <16				32
+nounsort tsurface's angle		18
+nounsort tsurface's none one				25							25		-21	38	31
+nounsort tsurface's us one				36	-21						41	24			23
+nounsort tsurfaceVotherb		48
+nounsort tsurfaceVotherb length		48
+nounsort tsurfaceVworkb none one				54
+nounsort tsurfaceVworkb us one														25
+nounsort tsurfaceVworki		52
+nounsort tsurfaceVworki length		39
+nounsort tsurfaceVworks	-36	51
+nounsort tsurfaceVworks length		55
+nounsort tsurfaceVworks us one															32							-32
+nounsort ttool	-59	-19
+nounsort ttool us one				-21						36												-25
+nounsort ttoolVworkb	-16
+nounsort ttoolVworkb us one																						24
+nounsort twork	-96
+nounsort w	-24
+nounsort w <0.1																	35	28
+nounsort w <100						-16
+nounsort w <1000						30
+nounsort w <12										22
+nounsort w <130									31
 nounsort w <16																			30
-nounsort w <2				24
-nounsort w <20				54
-nounsort w <26													59									-20
-nounsort w <32												-22		39
-nounsort w <40						30
-nounsort w <50									49					26
-nounsort w <60									26
-nounsort w <72				26					38						22
-nounsort w <8				-19	28
-nounsort w area		23
-nounsort w both one						27								44				22
-nounsort w current		-69
-nounsort w metric one						24											17
-nounsort w other		-55
-nounsort w pressure		27
-nounsort w us one				26
-nounsort w us pair2				-30
-nounsort w's		-9
-nounsort w's none one						36			26									25
-nounsort w's us one						-26			21		38
-nounsort wed	-47	32
-nounsort wed length		33
-nounsort wed us one				-18	35										-36
-nounsort wing	-22	41
-nounsort wing length		41
-nounsort wly length		53
-open  angle		25
-open  area		26
-open  current		-28
-open  flow		18
-open  percent		63
-open  power		-8
-open  slope		25
-open  torque		28
-open  volume		-44
-open -	-53	30
-open - length		36
-open also	-35
-open like		62
-open like length		62
-open now	51
-open okay	-43	29
-open so	-31
-open then	-47
-own aff		19
-own aff length		19
-own air		34
-own anything		-28
-own anything length		-28
-own asked	38					25														25
-own attic		54
-own attic length		58
-own b	-54			-30
-own b us				-31
-own baluster		27				39
-own baluster length		27
-own bar	-19					-25										75
-own bar metric						-35										92
-own base	-16	32
-own base length		32
-own bath								21		13
-own bathroom length		-14
-own bay	-43			-22
-own bays	-23
-own beam		44
-own beam length		44
-own bed	-29
-own bedroom	-17	37
-own bedroom length		38
-own better	-48
-own big	-15
-own bit		-31		17								22
-own bit length		-31
-own black									35
-own black us				-15					39
-own blind	-23
-own block	-38	32		-10
-own block length		30
-own board	-35	-27
-own board length		-29
-own bolt	-36
-own bolted						24
-own book	13	48		44
-own book length		48
-own book us				44
-own bottom	-27					19							21
-own bottom none						36
-own bottom us													28
-own bowed		57
-own bowed length		57
-own bowl	-15														29
-own box	-51			-15
-own box <8																						-28
-own box none				-11					-15
-own box us				-16
-own boxe	-23	-26
-own boxe length		-26
-own br	-41
-own bracket		45				25
-own bracket length		42
-own bracket none						26
-own brick		43
-own brick length		43
-own bring	-35	-43												36
-own bring length		-20
-own bring us														37
-own broke	-31			-11
-own broke us				-13
-own broken	-33
-own buy		29
-own buy length		29
-own cabinet	-25	-10
-own cabinet length		-10
-own cable		81
-own cable length		81
-own call				33										32
-own call us				35										34
-own cap				24					-28		-22										64
-own cap us				30					-18												43
-own carpet		-21
-own carpet length		-21
-own cast		17
-own cast length		17
-own ceiling				36				24
-own ceiling <3				25				33
-own ceiling none								34
-own ceiling us				28
-own center				26
-own center us				26
-own centre	20	-13				66
-own centre length		-11
-own chipped	-22
-own circuit	-40	-34
-own circuit current		-16
-own clean	-19
-own clear	-21	38		-11
-own clear length		39
-own clear us				-11
-own clearance		35
-own clearance length		35
-own closet	58	29		62	25
-own closet length		26
-own closet none				21
-own closet us				57	31
-own coat	-31
-own code		-12																		37
+nounsort w <20				35					-20	-15	-20
+nounsort w <200						37					45				-22							23
+nounsort w <26				-26									51
+nounsort w <260						44							-32
+nounsort w <32														29
+nounsort w <400						34														37
+nounsort w <50									44					27								34
+nounsort w <60						-11			-22	35					-19				45
+nounsort w <600						-7																-31
+nounsort w <72									26					29
+nounsort w <8				-20	21
+nounsort w <85									-24			61
+nounsort w angle		-36
+nounsort w area		37
+nounsort w both one														43
+nounsort w current		-50
+nounsort w metric one						34
+nounsort w none pair2				-43		-13
+nounsort w none range1																			26
+nounsort w other		-38
+nounsort w power		60
+nounsort w temperature		-8
+nounsort w voltage		-24
+nounsort w volume		-42
+nounsort w's <12									25			-25
+nounsort w's none one						32								-27						32
+nounsort w's us one					26	-19			38		16
+nounsort wed	-46
+nounsort wed length		28
+nounsort wed us one				-16	32										-31
+nounsort wing none one										27
+nounsort wly		49
+nounsort wly length		54
+open  angle		8
+open  area		25
+open  current		-18
+open  percent		35
+open  power		-24
+open  volume		-16
+open  weight		-24
+open -	-68	39
+open - length		34
+open - temperature		39
+open also	-28
+open and area		-20
+open and volume		-47
+open and weight		33
+open but		26
+open cause	-9
+open cause length		52
+open like		59
+open like length		58
+open now	46	38
+open okay	-27
+open or	-47	-33
+open or length		-25
+open so	-36
+open then	-22
+open then length		24
+own aff		25
+own aff length		25
+own anybody		53
+own anything		-46										18
+own anything length		-46
+own apart length		34
+own arrived						32
+own asked																				24
+own attic		21							34
+own attic length		56
+own b	-49	65
+own back door		12
+own back door length		12
+own backed	-19
+own backset		37
+own backset length		37
+own bad				39
+own bag	-20
+own baluster		37				52
+own baluster length		37
+own bar		-25													-24	70
+own bar length		-25
+own bar metric																62
+own bar us															-27	34
+own bare		35
+own base		54
+own base length		54
+own basement length		46
+own basin						30				47
+own basin metric										50
+own bath		44						19
+own bath length		36
+own bathroom	-28	9														27
+own batt	-30
+own bay	-30	22		-17
+own bay length		22
+own bay us				-20
+own bays				24
+own bays us				30
+own beam		32		32				24
+own beam length		32
+own bed	-30
+own bedroom		54										29
+own bedroom length		55
+own bedroom us												31
+own belly		-32
+own bent	-19
+own better	-60
+own big	-58			-18
+own bit						29
+own bit length		16
+own bit metric						32
+own black		45							26
+own black length		45
+own black us									35
+own blade				29
+own blind	-36
+own block	-28	-16
+own block length		-24
+own block us				-20
+own blowing	16			-22					94
+own blue									-19	36
+own board	-44	-24
+own board <8						-19
+own board length		-30
+own board metric						-25
+own bolt	-27	-32
+own bolt length		-32
+own bolt none									31
+own bolted						23
+own book		51		28
+own book length		51
+own book us				29
+own boot	-25			-16
+own bottom		24				21
+own bottom length		23
+own bottom none						42
+own bottom us				23									25
+own bout		28
+own bout length		28
+own bowed		35
+own bowed length		35
+own bowl	-22														24
+own bows		24
+own bows length		24
+own box	-40
+own box <2				-12
+own box <8															-20							-38
+own box none									-21										27
+own boxe		-16		29
+own boxe length		-16
+own bracket	-45	17				23
+own bracket length		15
+own brass	-48					-42
+own breaker	-55
+own brick		47
+own brick length		47
+own bring	-25													29
+own bring us														33
+own broke	-35
+own broken	-29
+own built				29
+own built us				32
+own buried		42
+own buried length		42
+own burner	-31			16
+own c	-31	62				-24			-20	42
+own c length		65
+own cabinet	-20								36
+own cable		99		27
+own cable length		69
+own call us														22
+own camera		-45
+own cap		-27							-23		-21										69
+own cap us																					32
+own carpet	-17
+own casing											25
+own casing length		-15
+own casing us											26
+own cast		-11
+own cast length		-11
+own ceiling	-17			29
+own ceiling <3				19				31
+own ceiling none								31
+own ceiling us				31
+own center	37			85
+own center us				45
+own centre						47
+own chain	-15
+own chair		-69
+own chair length		-21
+own change	-32
+own check	-16			24		-20									38							-32
+own checked													37
+own chimney		24
+own chip		33
+own chip length		33
+own chipped	-30
+own chunk		33
+own chunk length		33
+own circuit		-11											16
+own circuit us													22
+own ckts	-72			-14
+own clamp	-22	-22				-14
+own clamp length		-23
+own clean		-36																				9
+own clean us																						11
+own clear						41
+own clear length		29
+own clearance		43
+own clearance length		43
+own clip				23
+own close	-45
+own closet	29	26			27
+own closet length		25
+own closet none				26
+own closet us					37
+own coat	-35
+own code																				36
 own code us																				38
-own cold	-29	36
-own coming															57
-own coming us															60
-own copper		-52
-own copper length		-52
-own corner	-28	20
-own corner length		19
-own corner us												24
-own count	-71
-own counter		46
-own counter length		46
-own course		-29
-own course length		-29
-own cover	-38	-38		-32
-own cover length		-49
-own cover us				-34
-own crack		53
-own crack length		53
-own cracked	-24	48
-own cracked none				-18		20
-own crown		25
-own crown length		21
-own curb		22
-own curb length		22
-own cut		24					18										22
-own cut <2				-16
-own cut <3				-13		-13
-own cut <5								33
-own cut length		31
-own cut metric				-26		39	45	22									42
-own cut out		31
-own cut out length		27
-own dead	-21
-own deep	12				22	26
-own deep <12				28		-21	28
-own deep metric						42	26
-own deep us					30
-own different	27			43
-own door		28
-own door <5												30
-own door length		35
-own door metric						53
-own door none						25
-own double	-22
-own drain				40
-own drain us				44
-own drawer	-22	30
-own drawer length		30
-own drawing		55
-own drilled	-20			-16
-own drilled us				-21
-own drip	-39
-own drop	-62			-13									12		-22
-own dropped		50
-own dropped length		50
-own dry	-31											27
-own drywall		53
-own drywall length		31
-own duct		24
-own edge	-32
-own edge length		36
-own end	-38	37
-own except	-18								-17
-own face		79
-own face length		44
-own fall		-38
-own fall length		-55
-own fan	-31								20			-24										28
-own filler		18
-own filler length		18
-own filter	-30
-own finish	-18	-21
-own finish length		-23
-own first	-30
-own fixed	-14
-own flange		26
-own flange length		26
-own flat		55		32
-own flat length		55
-own floor				43
-own floor none				57
-own floor us				32																		-18
-own footing	25	32		58
-own footing length		32
-own footing us				58
-own found	36	36		-13
-own frame	-25
-own fridge				33		29			-47						26
-own front	-46
-own front length		53
-own full	-18
-own gap	58	49		52		51
-own gap length		49
-own gaps		88
-own gaps length		88
-own garage	18	28		34								20
-own garage us												25
-own gas length		-23
-own gate		43
-own gate length		43
+own coil		28
+own cold	-19	16								-19
+own cold pressure		25
+own column		28
+own coming	-26	-18							36				28		47
+own coming us					-26										55
+own cooktop		34
+own copper		-54
+own copper length		-54
+own cord		-104
+own cord length		-104
+own corner	-28	32
+own corner <5												31
+own corner none						29					30
+own count	-67
+own counter length		52
+own cover	-38	-26		-27
+own cover length		-42
+own cover us				-29
+own crack	-21	49
+own crack length		49
+own cracked	-20	36
+own cracked length		32
+own cracked none						21
+own crooked											30
+own curb		40
+own curb length		40
+own cut	33	22				25					32
+own cut <2				-17
+own cut <5				-9				24			18
+own cut <50				-9
+own cut length		29
+own cut metric				-15		22	46										36
+own cut none						84			-20
+own cut out	-45	28				-22											20
+own cut out length		28
+own cut us				33							49
+own cutout		41
+own cutout length		41
+own dated	-47					-19
+own day	-29
+own daylight		71
+own daylight length		71
+own dead	-32														24
+own dead length		35
+own dead none															41
+own deck		-26				27
+own deck length		-16
+own deep	31			23	24	26
+own deep <12						-16	27
+own deep <26				46
+own deep <8				-43	59
+own deep metric				-22		53		33
+own deep none				44
+own deep us				27	40
+own dentist		-31
+own dentist length		-31
+own depth		81
+own depth length		81
+own dia		8
+own dia length		8
+own different				33
+own different us				33
+own dimmer		64
+own dining room		28
+own dining room length		20
+own dishwasher		30
+own dog	-23				-13
+own door	-25	29
+own door <16													27
+own door <5												25
+own door <8				40
+own door length		32
+own door none						20
+own double	-23
+own drags on		38
+own drags on length		38
+own drain		24		37
+own drain length		28
+own drain us				43
+own drawer	-29	53
+own drawer front	-26
+own drawer length		53
+own drawing	20	60		20										45
+own drill		-7
+own drill length		-7
+own drilled		52
+own drilled length		52
+own drip	-36
+own drop	-38	-10											19
+own drop length		-23
+own drop none				32									31
+own drop us				-18
+own dropped		69
+own dropped length		69
+own dry	-26	34										22
+own dry none												25
+own dryer		-59
+own drywall	44	52		36
+own drywall length		38
+own east		45
+own east length		37
+own edge				29
+own edge length		50
+own edge none				30
+own elbow		-41
+own elbow length		-41
+own electrician	-45	62
+own electrician length		62
+own end	-26	38
+own ends		33
+own ends length		33
+own enough	-11									25
+own enough us					-12
+own except				21
+own except none				20					-18
+own extra	-17
+own face	-19
+own fall length		-16
+own fan	-34	76										-27										28
+own fan flow		43
+own fan us												-35										32
+own faucet		32
+own faucet length		31
+own feet		-19
+own feet length		-19
+own fella		-37
+own fence				41
+own fence none				44
+own filler		21
+own filler length		21
+own filter									32						22
+own finish																26
+own finish us															-23	30
+own fire									-21	37	-31
+own first	-39	13
+own first <3															-21
+own first length		16
+own fixed	-15
+own flange		33
+own flange length		33
+own flat	-14	35		28
+own flat length		24
+own flat us				31
+own floor	-21	24		33
+own floor <60				67
+own floor length		20
+own floor none				61
+own flow		-10								49
+own flue		46
+own flush	-32			-25
+own foam		-50
+own foot		-49
+own foot length		-56
+own footing	19			47
+own footing us				47
+own form		24
+own form length		24
+own found	29
+own frame	-22
+own framed		43
+own framed length		43
+own framing		34
+own fridge				28		21			-38
+own fridge us				34					-20						32
+own front	-42			-16				29
+own front <3								52
+own front length		49
+own front none				-20				42
+own front room	-35					-15
+own full	-21	33
+own full length		24
+own gap	27	61		56		48
+own gap length		61
+own gaps		78
+own gaps length		78
+own garage	29	24		30								27
+own garage us												32
+own gas length		-16
 own gauge		32
-own gave		-30
-own get	-12	-33
-own get length		-18
-own get none									24
-own get us													25
-own glass	24	-47											34
-own glass length		-47
-own glass us													36
-own glue	-34	-12
-own glued	-14	-45
-own glued length		-48
-own go				27
-own go length		21
-own go us				31
-own goes		-14
-own goes length		-18
-own goes us				27
-own going	41	52				80									20							-20
+own gave		-29
+own gave length		-45
+own get	-17	-26		-22		-16					32
+own get metric						-27
+own get none						-14			41
+own get us				-41							43		20
+own give		-54				37
+own glass	31	-37											37
+own glass length		-41
+own glass us													41
+own glue	-23	-51		19
+own glue length		-54
+own glue none				40
+own glued		-26
+own glued length		-34
+own go		31
+own go length		45
+own go metric						44
+own go us				42
+own goes	-20	-22		16
+own goes length		-12
+own goes us				24
+own going	80	55				62			28				54
 own going length		48
-own gone	-13					26
-own grab	-28
-own gray				32
-own ground		60
-own guy	-30
-own hair		-29
-own half		-52
-own half length		-24
-own hall	-47	29
-own hall <5									33
-own hall length		26
-own hall us									31
-own hallway		26													-26							23
-own hand	-21
-own hand none									21
-own handrail		60		21		39
-own handrail length		60
-own handrail none						47
-own hang				32
-own hanger	-21
-own hanging				19
-own head	-29
-own header		19
-own header length		19
-own hearth		39
-own heat	-32
-own heater		-60
-own held															51							-48
-own held us															53							-50
-own high	33	38				53		30
-own high length		38
-own high metric						28
-own higher		20
-own higher length		20
-own hinge				22
-own hinge us				28					-18
-own hold		24
-own hold length		20
-own holding	41								66						41	37
-own holding us															55
-own hole		37		54
-own hole <3				16		-24
-own hole <5				-12
-own hole length		37
-own hole metric				-33		47
-own hole none				61		-16
-own hole us				60
-own hollow						33
-own hot		29
-own house	21			-13	46															18
-own house length		-37
-own house none												21			35
-own house us				-13	56															24
-own hung		-7
-own inspector		45		41
-own inspector length		45
+own going none						76
+own going us									40				53									-26
+own gone						17
+own grab	-25
+own grain	-55
+own gray		-21		16
+own gray us				18
+own ground		31
+own gutter		60
+own gutter length		60
+own guy	-22
+own guy length		-19
+own h	-42								51
+own hair		41
+own half	-61	-48		-27
+own half length		-35
+own hall	-38	47
+own hall <5									28
+own hall length		43
+own hallway	-42					-33		21							-24							21
+own hand	-21	-44
+own hand length		-44
+own handle		35
+own handle length		35
+own handrail		63				35
+own handrail length		63
+own handrail none						56
+own handrail us				30
+own hang													28
+own hang none													39
+own hanging	-22	34		32
+own hanging us				33
+own hatch	45			60
+own head												25
+own head none												39
+own head us															34							-35
+own header		28
+own header length		28
+own hearth		61
+own hearth length		59
+own heat	-30								31
+own heater		-9
+own height				56
+own height us				20
+own held	-16	28												39	34							-42
+own held length		17
+own held us															40							-47
+own high	31	49				61		23
+own high length		36
+own high metric						40
+own higher		44
+own higher length		44
+own hinge	-18
+own hinge us				31
+own hits	-26	14		-21
+own hits length		14
+own hold	-24			-30											23
+own hold length		-12
+own hold us				-31											25
+own holding	10	32							85	-11					54
+own holding us															68
+own hole		43		35
+own hole <3						-21
+own hole length		43
+own hole metric				-24		34
+own hole none				25		30
+own hole us				49
+own hollow	21					34
+own hood		26
+own hood length		36
+own hooked		-49
+own hose		-37
+own hose bib		36
+own hose length		-26
+own hot	20	26											29
+own house		30			33
+own house none															20
+own house us					45															28
+own humidity		-9
+own humidity percent		35
+own hump in		20
+own hump in length		20
+own hung	-32			20
+own inch		-55
+own inch length		-55
+own inside corner									-57		70
+own inspection	-60			-14
+own inspector	44	52		61
+own inspector length		52
 own inspector us				39
-own instead	23			37
-own instead us				37
-own itself				20		29
-own joint	-57	18		-52
-own joint length		18
-own joist		26										24
-own key	-20
-own kitchen	-48
-own kitchen us				-22
-own l		37
-own land		24
-own land length		24
-own landing		21
-own landing length		21
-own last	-20			27
-own last length		30
-own last us				36
+own instead		53		26
+own instead length		35
+own instead us				34
+own insulation		-62
+own insulation length		-31
+own island		52		36
+own island length		50
+own itself	22			19		34
+own job	-53	-42				-12
+own job length		-28
+own joint	-47	35		-33
+own joint length		35
+own joint us				-37
+own joist		32
+own joist length		29
+own keep		20				22
+own kit	-63
+own kitchen	-57
+own kitchen length		-18
+own kitchen none									32
+own know		-37
+own know length		-37
+own ladder		18
+own ladder length		18
+own laid		-42
+own land		26
+own land length		26
+own landed	-28
+own landing		28
+own landing length		28
+own last	-46
+own latch		32
+own latch length		32
+own laundry	-22	-21											30
+own laundry length		-26
+own laundry us													30
 own layer	-21
-own lean		38
-own lean length		38
-own leave	-30	30
-own leave length		30
-own left	33	27		43		22										19
-own left metric																39
-own left none				36		39
-own left us				39
-own leg													39
-own leg none													44
-own length		-43
-own length length		-43
-own light	-33	42
-own light length		44
-own line		29
-own line length		10
-own little	-16														49
-own lock	-25					-20							59									-18
-own long				46				26
-own long us				59
-own loop		42
-own loose	-23
-own low		27													-22							22
-own low length		24
-own lower		67
-own lower length		65
-own make		-7		-19					34
-own make length		-7
-own make us				-22
-own mark	-17
-own marked		22
-own marked length		22
-own max	-20			-22		26								23
-own me	-26													25
-own measure		49
-own measure length		45
-own measured	41	33																		59
-own measured length		28
-own measured us																				65
-own meter length		-23
-own mid		44
-own middle	-26	56		34					-22
-own middle length		56
-own mirror		58		24
-own mirror length		58
-own mirror us				25
-own missing	-48
-own missing us				-16
-own more	-30	-18
-own more <2				27
-own more length		-20
-own move		32
-own move length		33
-own moved		25
+own lean		62
+own lean length		61
+own leaning		20
+own leaning length		20
+own least				24
+own leave	-39
+own ledger		-50
+own ledger length		-50
+own left		31				33
+own left <3				29
+own left end		19
+own left end length		19
+own left length		33
+own left none						53
+own left us				35
+own left wall		-18
+own left wall length		-18
+own leg	27										26		49
+own leg none													36
+own less		28
+own level		35		33
+own level length		35
+own lid	-28	23
+own lid length		23
+own lift		71		29
+own lifted	-26					-13										43
+own light	-32
+own light none				26
+own line		26													25							-19
+own line none				18		21
+own line us				-16											41							-30
+own link	-24
+own lip		51
+own lip length		51
+own lippage		28
+own lippage length		28
+own list	-40
+own lite															-22							26
+own lite us															-22							26
+own little		-96													37
+own living room length		45
+own load		32										-38	34	25
+own lock		39		-13									63									-24
+own lock length		39
+own long				29				19
+own long <3						-29		50
+own long metric						-19		23
+own long none				-14		30		38
+own long us				46
+own loop		41
+own loose	-30	37
+own loose length		37
+own lot				-20		58
+own low	37	47		59					-21			36
+own low length		46
+own low spot		33
+own low spot length		33
+own lower		57
+own lower length		55
+own machine	-19			-15												47
+own made		-44
+own made length		-44
+own make		-45							28
+own make length		-45
+own manifold		20
+own mantel		21
+own mantel length		21
+own mark	-27			36
+own marked		-28
+own marked length		29
+own master bath		-26
+own mat		12
+own max				-28		19			-16					56
+own me		-30												20
+own mean						19
+own measure		45
+own measure length		43
+own measured	28	28				24														55
+own measured us																				66
+own mesh									31
+own mesh us									31
+own meter	14					-22						72	31				25
+own meter none											-22
+own meter percent		34
+own meter us									-28				46
+own metre		-146
+own metre length		-146
+own mid		36
+own mid length		36
+own middle		58		46					-15
+own middle length		58
+own mill	28					60
+own mill none						63
+own min		45
+own minu	-77								-23			-21
+own mirror		60		34
+own mirror length		60
+own mirror us				34
+own missing	-41	39
+own missing length		39
+own miter		35
+own miter length		35
+own moisture		23																				30
+own more		-27
+own more <2				29
+own more <3				-15
+own more length		-17
+own more none				20
+own move	-37	38
+own move length		31
+own move us				30
+own moved	-13	25		-16		39
 own moved length		25
-own n													39
-own nail	-26
-own nailed				25
-own need	-17	-14
-own need <2								24
-own need length		-18
-own need metric								25
-own need us				36
-own new us																						18
-own niche	22	-12		33
-own niche length		-12
-own nos	-24
-own nosing		-10
-own nosing length		-10
-own number	-28	38
-own number length		41
-own oak	-49
-own oc		25
-own oc length		25
-own old	-21
-own old us				-14
-own one	31			22										42
-own open	-21																					13
-own open us				-43											-14							15
-own opened	-42			26
-own opening				47																		18
-own opening us				28											-20							24
-own order	-27	-18
-own order length		-18
-own other													15
-own other none													31
-own out of level		15
-own out of level length		15
-own out of plumb		30
-own out of plumb length		22
-own outlet				18
-own oven		14				-21			36				33
-own overhang		48
-own overhang length		48
-own owner						10
-own pad		70
-own paint		-46										22
-own paint length		-46
-own paint us				-19
-own pane	-17			-15
-own panel	-27
-own pantry	-20	28
-own pantry length		28
-own paper	-22
-own patch	77			53	-9
-own patch us				63	-9
-own pick	-14
-own picked	-43			-18		-16
-own piece				46
-own piece us				50
-own pipe		-20														31
-own pipe length		-22
-own pitche		30
-own pitche length		30
-own pitched		40
-own pitched length		40
-own place	-18	36
-own place length		36
-own plaster		52
-own plaster length		42
-own plate	-39													18
-own plate us				-22										38
-own plug		-39
-own plugged	-13
-own plumb		-37
-own plumb length		-37
-own ply		-39
-own ply length		-39
-own plywood		-18
-own point	-35
-own post	-19	24									24
-own post length		24
-own post us											29
-own pressure	44	21		-18		-20									60	32	19
-own pressure pressure		18
-own proud of		56
-own proud of length		56
-own pull		71													-31							33
-own pull us															-34							36
-own pulled		28
-own pulled length		14
-own pulling		20
-own pump		54
-own put		-40				-18									54
-own put length		-28
-own put us															70							-31
-own rail				21
-own rain	-36
-own ramp	-10
-own ran	-13
-own range		-34		-16										43
-own range length		-34
-own rated																					29
-own read	24	18		-24								32	32	-25					24		43
-own read none													30	-26							63
-own read percent		47
-own read us				-32								40							23
-own reading	31	42		-21						23	-28	35	39					18
-own reading none				-13								45	55	-20
-own red																			38
-own rest		-27
-own rest length		-33
-own return	-33	32							25
-own return us									32
-own reveal		50
-own reveal length		50
-own rigid		-27
-own rigid length		-27
-own ring		29
-own ring length		28
-own rip		34
-own rip length		34
-own ripped		34
-own ripped length		34
-own rise	24					32			29
-own rise none						36
-own riser		51		-19		36
-own riser length		51
-own room		19										-17
-own rotted				-15	-25				40
-own rough opening		29
-own rough opening length		29
-own round	22					37
-own row	-22
-own run		48			22									30
-own run length		42
-own run us				27	30
-own running									25		-34
-own running length		-18
-own runs	-37	51
-own runs length		51
-own s	-32
-own sags		23
-own said	26								-39	48		56
-own said us									-40	50
-own salon	-20														-14							18
-own sand	-50
-own sanded	-76
-own say		57				17
-own say length		38
-own says	-19
-own says <16												27
-own says length		-19
-own says us				22
-own screw		-29
-own screw length		-25
-own screw us				21
-own seam		40
-own seam length		40
-own see	-25	23
-own see length		23
-own sent				34
-own sheet	-27
-own shelf				35		29
-own shelf us				42
-own shop	-43	39		-28
-own shop length		39
-own short	-26				29
-own short us					34
-own shot	-17
-own shy		36
-own shy length		36
-own side		38		24
-own side <5				36
-own side length		39
-own side metric						18
-own side none				34		19
-own side us				20
-own sill		34
-own sill length		34
-own sink		32													20
-own sink length		29
-own sink us															23
-own sit	-49	32				-35
-own sit length		32
-own sitting		43													32							-32
-own sitting length		45
-own sitting us															32							-32
+own mud		16
+own mud length		16
+own n													33
+own nail	-25
+own nailed	21			40
+own nailed none				49
+own need	-29	-26
+own need <12				-18
+own need <16											-20
+own need <2				19
+own need <3				-12
+own need length		-25
+own needed	-19	-41
+own neighbor									33
+own new	-25	-25				22
+own new <5				-8
+own new metric						60
+own new us				-17
+own newel		15
+own newel length		15
+own niche	19			22			22
+own north		35
+own north length		35
+own nos	-26
+own nosing		-16
+own nosing length		-16
+own number	-24
+own oak	-62					-16
+own oak length		-35
+own oc		21
+own oc length		21
+own office		-34
+own office length		-34
+own oil	-13
+own old	-20	-33
+own one	14													39
+own one length		41
+own one us														45
+own open		-18		48											26
+own open length		-27
+own open none				50		-14			-12						57
+own opened	-9	65		32		-14
+own opened up		55
+own opened up length		55
+own opening	-33
+own order	-46	-23
+own other		34
+own other <5				-19
+own other length		28
+own other none													21
+own out of plumb		40
+own out of plumb length		35
+own out of square		-8
+own out of square length		-8
+own oven	37					-18			60				38
+own overhang		59		39
+own overhang length		59
+own owner	-70					-35
+own pack	-47
+own pad		46
+own paint	-28	-29		-19
+own paint length		-23
+own paint us				-27
+own pan		24
+own pan length		24
+own pane	-14
+own panel	-28
+own panel metric						-36
+own panel none									29
+own pantry	-23	37
+own pantry length		35
+own paper	-21
+own part	-52			-40
+own patch	66	17		62								35
+own patch length		17
+own patch us				77
+own piece	-22
+own piece <3				-19
+own pipe	-21	-22							27
+own pipe length		-40
+own pitch length		-8
+own pitched length		37
+own plan		23		30
+own plan length		23
+own planed		61
+own planed length		61
+own plank length		35
+own plate	-35
+own plate us				-15										24
+own plug	-18	-35
+own plumb	-38	-17				-31		20
+own plumb length		-17
+own ply		-19
+own ply length		-19
+own plywood		18
+own point	-17
+own post	-24	33
+own post length		32
+own poured						39
+own pressure	42	33		-21		-26									66	29	37
+own pressure us				-24											64	24
+own primed	-28
+own primer		-70
+own proud of		31
+own proud of length		31
+own pull	-21	63													-24							26
+own pull length		52
+own pull us															-28							30
+own pulled		50
+own pulled length		55
+own pulling		24							61					48
+own punky		37
+own punky length		37
+own put		-29													36
+own put <5				-19
+own put length		-32
+own put us				23											63
+own putting										23			51
+own radiator		38
+own radiator length		38
+own rafter	-41					-25
+own rail		38		32
+own rail length		28
+own rail us				38
+own rain	-38	-25
+own raised		38
+own raised length		39
+own ran	-21	-15		-27					29
+own range		-10											29	25
+own range length		-10
+own range us													35	31
+own rated																					21
+own read				-23									34								25
+own read <130													49
+own read <5									-45	-27	49
+own read none				-17						26				-19							40
+own read percent		32
+own read us				-31						-32		52	48
+own reading		42		-21							-23		29		39						25
+own reading none				-17						-15			37		25						32
+own reading percent		23
+own reading us															34							-30
+own real									35
+own red																			35
+own replaced		-76
+own reset	-63					-24			-23	-17	36
+own rest		-42
+own rest length		-40
+own return		41								55
+own return us									39
+own reveal		59
+own reveal length		59
+own rh		27
+own rh percent		27
+own ring		47
+own ring length		46
+own rip		50
+own rip length		50
+own ripped		25
+own ripped length		25
+own rise	39					50			28
+own rise none						45
+own riser	14	50				45
+own riser length		50
+own rm		59
+own ro		50
+own ro length		50
+own rock													27
+own rock us													29
+own rod	16	28		71
+own roll	24	-20											41
+own roll length		-21
+own roof	-35	35		-18
+own roof us				-18
+own room		-8										-18
+own room length		-33
+own rotted	-16								34
+own rotted us									36
+own rough		68
+own rough length		68
+own rough opening		24
+own rough opening length		24
+own roughed				37
+own round						26
+own round none						39
+own row		29
+own row length		29
+own rubber length		-11
+own run		40			15									26
+own run <12				48										50
+own run <5					-28																36
+own run length		37
+own run us				26	23
+own running	-38										-28
+own running length		-32
+own running us									37	-19	-24
+own runs	-21	57							28
+own runs length		62
+own s	-23
+own sagging		14
+own sagging length		14
+own sags		29
+own sags length		28
+own said		-12		-37					-31	37		49
+own said us				-28					-34	42					30
+own salon															-16							23
+own same	-20
+own sand	-37
+own sanded	-95					-15
+own sanding	-31
+own say		37		18								24
+own say length		12
+own say none				29							-20	36
+own says		35
+own says <16				-13															32
+own says <32				42
+own says <40									40
+own says <60									33
+own says metric												21
+own says none									21										22
+own says us				19
+own screen		12										20
+own screen length		26
+own screw	-17	-13
+own screw length		-13
+own screwed		-38
+own scribed		-23
+own scribed length		-23
+own seal		29
+own seal length		29
+own seam		42		27
+own seam length		42
+own second coat	-29
+own second length		15
+own see		34											17
+own see length		35
+own see us													25
+own sent		-15		39
+own sent length		-15
+own sheathing		38
+own sheet	-34
+own shelf		23		30		25
+own shelf length		23
+own shelf us				40
+own shelve		54
+own shelve length		54
+own shift		49
+own shift length		49
+own shim		-16
+own shim length		-16
+own shop	-29			-15					30
+own short	-40				24	-20
+own short <2					50
+own short <3								-11
+own short length		48
+own short us					31
+own show		-15		42
+own show length		-19
+own shower		-44
+own shy		45
+own shy length		45
+own side		35			19
+own side <5				28
+own side length		32
+own side none				34
+own side us					29
+own sill		22		27
+own sill length		22
+own sit	-20	31
+own sit length		31
+own sitting		23													33							-32
+own sitting length		44
+own sitting us															33							-32
+own skirting		41
+own skirting length		41
+own slab		19											23
 own slab length		35
-own slate	-26
-own slider		32
-own slider length		32
-own slope		27
-own slope length		24
-own snaked		51
-own snaked length		51
-own spacing		24
-own spacing length		24
-own spec	-29
-own spin	-25
-own split	-32	66
-own split length		66
-own spot										33
-own sprayed	-36
-own spring	17			-18							54
-own stain	-27
-own stair		37				25
-own stair length		37
-own standing		27
-own standing length		27
-own start	-30								32
-own static		27																				-23
-own static pressure		22
-own step		29		30
-own step length		72
-own step none						28
-own step us				43
-own stick		-42
-own stick length		-33
-own stile		-10
-own stile length		-10
-own stone				19
-own stop		-36
-own strip		-34
+own slab us													29
+own slat	-28
+own sliver		34
+own sliver length		34
+own slope		35
+own slope length		26
+own snaked		70
+own snaked length		70
+own snapped	-27
+own socket		31
+own soffit		-24
+own soffit length		-24
+own spec																				34
+own spin	-26
+own split	-50	77							51	-16	-36
+own split length		53
+own spot	-17	36
+own spot length		36
+own sprayed	-32
+own stain	-21
+own stair						21
+own stair none						34
+own standing		-19
+own start		-78
+own stat									-45	94	48
+own static		27			51				-27									61
+own static pressure		24
+own station	16			32
+own station us				32
+own stay	-41	40
+own stay length		40
+own step		62
+own step length		86
+own step none						35
+own step us				38									28
+own stick		-9
+own stile		-18
+own stile length		-18
+own stone		38		47
+own stone length		38
+own stone none				52
+own stop	-29	-26
+own stop length		-39
+own straight	-52			-39
+own straight us				-39
+own street		72
+own string	-35
+own stringer	-14
+own strip				55
+own strip us				67
 own stripped	-20
-own stud	-38
-own supposed	-52			-28	33										-37
-own supposed us				-20	37										-37
-own swapped		-94
-own take	-25			-24		23							28
-own tall	29			16	52
-own tall us				16	52
-own tap		-72		-22		42			62	28
-own tap us				-14		31			61
-own tape	-24			-16
-own temp									35
-own test		48
-own tested	49															45				32	44
-own thermostat				-19					61
-own thick	20	18				45
-own thick length		18
-own think		41
-own tile	-65			-28		-15
-own tile metric						-40
-own tile none				-42
-own tile us				-17
-own time	-26	-39				-25										33
-own time length		-39
-own time metric						-32
-own toilet		26
+own stuck	-18	15
+own stud				39
+own stud us				40
+own subfloor	15			32
+own supply									28	21
+own supposed	-55	-18		-26	29										-32
+own supposed length		-24
+own supposed us				-19	34										-34
+own swapped	-22	-68
+own switch	-12
+own tail length		52
+own take	-31			-19
+own take us				-29									33
+own tall	28				57
+own tall us					57
+own tank	48	25							49								39
+own tap	-24	-45		-24		36			58				-17
+own tap length		-72
+own tap us						34			57
+own tape	-29			-21
+own tape length		39
+own taped	-15
+own tell		-64
+own tell length		-64
+own temp									26	33
+own temp us									58
+own tenant		-17
+own test		50
+own tested	44												29			18				29	27	-27
+own tested us													35		33					34	32	-30
+own the lady				21													31
+own the wrong	-35
+own the yard	-27			-16
+own thermometer	47								55	35
+own thermostat				-20					69
+own thick	22					53
+own thick length		41
+own thing		17
+own third						34
+own throw		67
+own throw length		67
+own tile	-51			-27
+own tile none				-38
+own tile us				-24
+own time	-26	-40																	23
+own time length		-42
+own time metric										25
+own time none																			35
+own toilet	-40	36
+own toilet length		48
+own told		11		27
+own told us				36
 own too deep		26
 own too deep length		26
-own too high		25
-own too high length		25
-own took	-17	20
-own took <5				44
-own took length		17
-own took none				40					32
-own top	37	32		56		34
-own top length		25
-own top none				23
-own top us				63
-own torqued		15
-own torqued torque		15
-own total	19					34								23
-own track		33
-own track length		33
-own trap		51
-own trap length		56
-own trap us				20
-own tread	-33	31
-own tread length		31
-own tub length		33
-own tube		-57
-own tube length		-57
-own turn	-19								21
-own turn none									28
-own turned									-24		34
-own unit	-40	32		23
-own unit length		26
-own unit us				31
-own upstair				33
-own upstair us				39
-own us length		34
-own used	-23	-33		-12
-own used us				-13
-own valve	19			35
-own vinyl				-14	-24				39
-own vinyl us				-14	-24				39
-own vs		60
-own wall		28
-own wall <3						-30
-own wall length		29
-own wall metric						31				30
-own wall none										25
-own wall us				26
-own want		27
-own want <12				7
-own want <16				46											45
-own want <40				-15		31			43
-own want <5																29
-own want length		39
-own want metric																27
-own want none										22
-own wanted	-19
-own wanted us				38
-own washer				43					-17
-own waste length		-25
-own water		69		-15					67
-own water length		63
-own water us				-16					71
-own way				33
-own way us				36
-own went	-11			22																18
-own went none				42
+own too high length		35
+own too long		-17
+own too long length		-17
+own too low		27
+own too low length		27
+own too wide		36
+own too wide length		36
+own took	-31
+own took <5				35
+own took length		18
+own took metric						-20
+own took none				33					24
+own took us				-19
+own top		21		46						25
+own top length		19
+own top none									-23	47
+own top us				73
+own total	43	42		27		26
+own total length		42
+own total us				37
+own track		30											30
+own track length		36
+own track us													31
+own transformer		-39
+own trap				14
+own trap us				16
+own tray		18				21
+own tread	-40	32
+own tread <16				-22
+own tread length		32
+own treated						26
+own trench		92
+own trench length		93
+own trim	-30
+own trimmed		34
+own trimmed length		34
+own truck	-24	-87															35
+own tub	-20	30		27
+own tub length		37
+own tube		-40
+own tube length		-40
+own turn		-45							24		33
+own turn length		-45
+own turn none									31		41
+own turned	-33								-21		38
+own turned us				-15					-16		27
+own twos	-42
+own undercut		36
+own undercut length		36
+own unit	-41	14
+own unit length		32
+own unit us				25
+own upstair		15		22
+own upstair us				33
+own us length		19
+own used	-32	-59
+own used length		-42
+own used us				-14
+own valve	25			38		19
+own valve us				50		17
+own van	-24	-58
+own van length		-58
+own vinyl		-23							36
+own vs	-40	78							-24
+own walk	-47			-22
+own wall		30				21
+own wall <16				21
+own wall <3						-32		9
+own wall <8				24
+own wall length		30
+own wall metric						70		10		25
+own wall none										20
+own wall percent		23
+own want		21
+own want <1000						33
+own want <16				31											24
+own want <2				-24
+own want <20													26
+own want <26				35								-18
+own want <3				-16
+own want <40									47
+own want <5																14
+own want <60				-12
+own want <85				70																12
+own want length		31
+own want metric						32
+own want none				29
+own wanted	-24	28				-18
+own wanted length		28
+own wanted us				29
+own wash		-40
+own wash length		-35
+own washer				34					-18
+own waste		-23				43					45
+own waste length		-38
+own water		49		-13					63
+own water length		56
+own water us				-13					66
+own way				32
+own way us				35
+own weigh		35
+own went length		31
 own went us																				25
-own wet		58
-own wet length		43
-own white	-22	-54
-own white length		-54
-own wide				32		19
-own wide us				22
-own window	-25	31
-own window length		32
-own window metric						26
-own window us				-20
-own wood		57
+own wet	-27	46
+own wet length		47
+own white	-29	-38
+own white length		-38
+own wide		30		21		28
+own wide <40				39
+own wide length		30
+own wide metric						18
+own wide none				28		47
+own wind	-47
+own window	-26	26		-15
+own window length		35
+own window metric						14
+own window us				-23
+own wire	-37	-18
+own wire length		-28
+own wood	41	38		34								27
 own wood length		37
-own wrong	-21
-own x none						36
-prev air		73													29
-prev attic	28	40							36												35
-prev attic length		41
-prev attic on									38												37
-prev bad		-15
-prev baluster		26		37		22
-prev baluster length		26
-prev baluster on				37		22
-prev bar						23
-prev base	-37	-7
-prev basement	31	43		45
-prev basement length		43
-prev basement on				45
-prev bath	-26	-16		28					-24						18
-prev bath length		-31
-prev bath on															23
-prev bathroom	-37	35
-prev bathroom length		35
-prev bed	-42			-14	-32	40
-prev bedroom	34	-40			45
-prev bedroom length		-46
-prev bedroom on					47	12
-prev bent		55
-prev bent length		55
-prev black		-26
-prev black length		-29
-prev blind		-31
-prev blind length		-31
-prev block		-46
-prev block length		-33
-prev board	-45	-23				-26
-prev board length		-26
-prev board on						-27
-prev bottom		43										20					26
-prev bottom on												22					29
-prev box				-18	37														32
-prev box length		16
-prev box on				-18	37														32
-prev bracket	-18										40
-prev bracket length		-30
+own wrong	-19
+own x metric							25
+own x none						38
+prev air		41							29
+prev anything		41		60
+prev anything length		39
+prev apart				16
+prev apart on				16
+prev ask									-20	-20	33
+prev attic	-14	24		-36						39											22
+prev attic length		24
+prev attic on				-38						41											24
+prev bad					-22				74
+prev bad on					-22				74
+prev bag		-21
+prev bag length		-21
+prev baluster		29		36		18
+prev baluster length		29
+prev baluster on				36		18
+prev bar	-25	23				10
+prev base on						12
+prev basement		41		37								23
+prev basement length		64
+prev basement on				39								24
+prev bath	-41	-18							-21						21
+prev bath length		-39
+prev bath on														27	25							-25
+prev bathroom	-54
+prev bay	-28
+prev beam		26
+prev beam length		26
+prev bed	-30					46
+prev bed on					-26	17
+prev bedroom		-37			36
+prev bedroom length		-40
+prev bedroom on					36
+prev bent		47
+prev bent length		47
+prev big	-20	59
+prev big length		59
+prev bit										27
+prev bit on										29
+prev black	24	-29
+prev black length		-32
+prev blind		-48
+prev blind length		-48
+prev block		-36
+prev block length		-21
+prev board	-40					-22
+prev board on						-23
+prev boiler	56
+prev bolted		-23
+prev bolted length		-23
+prev bottom	-19	27
+prev bottom length		18
+prev box		31		-10	32														26
+prev box length		41
+prev box on				-10	32														26
+prev bracket											40
 prev bracket on											43
-prev bring		40
-prev bring length		40
-prev broken		31
-prev buy		-52
-prev call		-13																	49
-prev call length		-13
+prev breaker	59													69
+prev breaker on									19					49
+prev bring	-39	48		-18		-16			-18	41
+prev bring length		48
+prev bring on				-13
+prev broken		34
+prev built		25		56
+prev built length		25
+prev buy		-17
+prev buy length		-33
+prev c	11				41
+prev c on					44
+prev cabinet		-35
+prev cabinet length		-36
+prev call		-56																	32
+prev call length		-56
+prev call on																			34
+prev cap		-40															36				22
+prev cap length		-21
+prev cap on																	36				22
 prev carpet		46
-prev carpet length		42
-prev ceiling	-41			-16
-prev ceiling on				-17
-prev center		14
-prev center length		14
-prev check		31
-prev check length		31
-prev checked		49
-prev chimney		22
-prev chimney length		19
-prev clean		21
-prev cleaned	16								30
-prev clear		25
-prev clear length		25
-prev clear on				25
-prev closet		16										32
-prev closet on												36
-prev coat				37					-13
-prev concrete	-40	21
-prev corner		53		26		-16
-prev corner length		52
-prev corner on				35		-18
-prev count	-34
-prev cover	-20	46		-15
-prev cover length		46
-prev crack		25
-prev crack length		25
-prev crown		25
-prev crown length		33
-prev curb		10
-prev curb length		22
-prev cut	23	41
-prev cut length		40
-prev cut on						24					14						19
-prev day		-23
-prev deck		52		27
-prev deck length		52
-prev deep	33			51					28
-prev deep length		31
-prev deep on				51					28
-prev dining room		57									45
-prev dining room length		58
-prev dining room on											46
-prev door	-44	35
-prev door length		32
-prev drain		-42
-prev drain length		-32
-prev drop	-48	39		-19
-prev drop length		26
-prev dry	-33	54
-prev dry length		42
-prev dry new										34
-prev dryer				-17									45
-prev dryer on				-17									45
-prev drywall		21
-prev duct	15			40																33
-prev duct on				40																33
-prev dug		68
-prev dug length		68
-prev end		51
-prev end length		52
-prev enough		67											34
-prev enough length		43
-prev enough on													34
-prev except		-6
-prev face		-39
-prev fan	58	-75			47							22								12
-prev fan on					47							22								12
-prev faucet		-7
-prev faucet length		-11
-prev fence				46
-prev fence on				49								14
-prev finger		18
-prev finish	-46	-41		-8
-prev finish length		-54
-prev first	-33	43
-prev first length		41
-prev first on						18
-prev flat				-17		11
-prev flat length		27
-prev flat on				-17		11
-prev floor	-28			35					-22
-prev floor on				42
-prev flush		-34
-prev flush length		-34
-prev foam		52
-prev foam length		52
-prev found		38		30
-prev found length		38
-prev found on				30
-prev frame		76
-prev frame length		76
-prev fridge	55				73				-18						20
-prev fridge on					73				-18						20
-prev front	-42	-15
-prev front door		26
-prev front door length		26
-prev front length		-36
-prev gap		60				24
-prev gap length		60
-prev garage	-39	-9
-prev get		-19
-prev get new											34
-prev get on				24								21
-prev glass	26	23		34		36
-prev glass length		23
-prev glass on				34		36
-prev glue		-40
-prev glue length		-28
+prev carpet length		40
+prev casing		-7
+prev casing length		-7
+prev catch		30
+prev catch length		30
+prev ceiling	-33	30
+prev center	52	25		24	46
+prev center length		25
+prev center on				26	48
+prev centre		10
+prev centre length		10
+prev change		-57							29
+prev check	9	68															41
+prev check length		68
+prev check on																	41
+prev checked	8	34		-33		71
+prev chimney		53
+prev chimney length		55
+prev clamp		19
+prev clean		58		41											-30
+prev clean on				44
+prev cleaned															25
+prev cleaned on															27
+prev clear				21
+prev clear on				26
+prev cleat				24
+prev cleat on				24
+prev clip		31
+prev clip length		27
+prev closer		-28
+prev closer length		-28
+prev closet length		33
+prev coat				47
+prev cold															18
+prev cold on															18
+prev coming		28
+prev coming length		25
+prev concrete		43
+prev concrete length		32
+prev cord		-50
+prev corner		42		28
+prev corner length		39
+prev corner on				36
+prev corridor	-34
+prev count	-62
+prev counted	-39
+prev counter		21
+prev counter length		20
+prev cover		53
+prev cover length		37
+prev crack		40
+prev crack length		40
+prev crown		27
+prev crown length		32
+prev curb		24
+prev curb length		24
+prev cut	15	25		30
+prev cut length		23
+prev cut on				32		25
+prev cutout		38
+prev cutout length		38
+prev cuts		21
+prev cuts length		17
+prev day		-31
+prev dead	18			33
+prev dead length		44
+prev dead on				19
+prev deck		61
+prev deck length		61
+prev deck on				41
+prev deep				26
+prev deep on				27
+prev delivered	-25
+prev den		32
+prev den length		31
+prev desk	-59			-14		-26
+prev desk on				-14		-26
+prev dining room	16	48		-13							53
+prev dining room length		46
+prev dining room on				-13							54
+prev dishwasher		20
+prev dishwasher length		20
+prev dog		36
+prev dog length		31
+prev door	-27	32				18
+prev door on						18
+prev drain		-49										35
+prev drain length		-51
+prev drain on												36
+prev drawing		-8
+prev drawing length		-8
+prev drilled		18
+prev drip		27
+prev drip length		24
+prev drop	-31			-16																36
+prev drop on				-17																41
+prev dry		37										26
+prev dry on												16
+prev dry percent		54
+prev dryer	20												45
+prev dryer on													45
+prev drywall	-11	18
+prev duct	21	34		39																41
+prev duct length		27
+prev duct on				39																41
+prev dug	22			40														33
+prev dug on				40														33
+prev edge		-43		-18								39
+prev edge length		-17
+prev edge on				-20					-18		-20	42
+prev electrician length		18
+prev end	-37	72
+prev end length		74
+prev enough		45											25
+prev entry		-35
+prev except		27
+prev except length		48
+prev face		-29
+prev face length		-35
+prev fan	41	-48			39									20						17
+prev fan length		-20
+prev fan on					40									21						18
+prev fascia		56
+prev fascia length		56
+prev fence				26
+prev fence on				28
+prev fill		-23
+prev filled length		34
+prev finish	-44	-20
+prev finish area		27
+prev finish length		-40
+prev first	-26	-37
+prev first length		-37
+prev fixed		16
+prev fixed length		19
+prev flashing		52
+prev flashing length		53
+prev flat	-53	15		-26
+prev flat length		30
+prev flat on				-26
+prev float		31
+prev float length		31
+prev floor	-29			27
+prev floor area		31
+prev floor length		-21
+prev floor new						-29			-22					28
+prev floor on				31
+prev flush		-32
+prev flush length		-32
+prev foam		62
+prev foam length		55
+prev found	18			36
+prev found on				36
+prev foundation		28
+prev frame		59
+prev frame length		57
+prev framing		-28
+prev framing length		-32
+prev fridge	56				68										20
+prev fridge on					68										20
+prev front					15
+prev front door		41
+prev front door length		41
+prev front on					16			15
+prev front room		28
+prev front room length		28
+prev gap		34
+prev gap length		34
+prev gap on						23
+prev garage		-20		24
+prev garage on				23
+prev gasket length		-25
+prev gate		53
+prev gate length		49
+prev get															39
+prev get on															43
+prev glass		48		27		22
+prev glass length		48
+prev glass on				27		22
+prev glue	-33	-58
+prev glue length		-49
 prev glued	-22
-prev glued length		-30
-prev go						24
 prev go new						21
-prev go on				29									25
-prev goes	-25			-17
-prev goes on				-18
-prev going	-46					-21		33							-28							18
-prev going on						-21		33							-28							18
-prev gone									-21		-18
-prev gone on									-25		-22
-prev guy length		28
-prev gym		52
-prev hall		-23				22			-27		-20
-prev hall on					-32	25			-32		-23
-prev hang				40
-prev hang on				40
-prev hatch length		47
-prev head		45										39
-prev head length		45
-prev height		67
-prev height length		67
-prev held									22									27
-prev high	18					50
-prev high on						50
-prev hinge		-17							-33	-27
-prev hinge on									-40	-33
-prev hits		41
-prev hits length		41
-prev hold		40							51
-prev hole		58		27		43
-prev hole length		58
-prev hole on				32		45
-prev house	-33	69
-prev house length		70
-prev house on																						-36
-prev hung		39		55
-prev hung length		38
-prev hung on				59
-prev inspector				39
-prev inspector on				39
-prev island	29					24									23
-prev island on						24									23
-prev jamb		24
-prev jamb length		24
-prev joist		-14
-prev joist length		-15
-prev kitchen	-29
-prev kitchen length		-11
-prev know						37
-prev laid		36
-prev laid length		30
-prev last	-17	40
-prev last length		37
-prev latch		38
-prev latch length		38
-prev laundry		16
-prev leak		21
-prev leak length		23
-prev leave		-22
-prev leave length		-22
-prev ledger		-18
-prev ledger length		-18
-prev left		31		-11	28					23
-prev left length		29
-prev left new				-16					-21	38	-26	19
-prev left on					39
-prev lid		20
-prev light		41
-prev light length		56
-prev line	15			-26	27				36
-prev line length		-21
-prev line on				-27	27				38
-prev living room		30
-prev living room length		42
-prev long		66							15
-prev long length		51
-prev long on				33
-prev look	-25
-prev loose	-30								26
-prev loose on									28
-prev lot	-25
-prev low		66											38
-prev made				20			27
-prev make		31
-prev make length		27
-prev me		-23
-prev me length		-17
-prev measure		41
-prev measure length		41
-prev measured	36	70		39		-14
-prev measured length		70
-prev measured on				40
-prev meter									-17			26	45							-39
-prev meter on									-17			26	45							-39
-prev missing	-34	17
-prev missing length		17
-prev more	-33	34						27
-prev more length		33
-prev more new								36
-prev more on				26
-prev move		51
-prev move length		51
-prev mrs	25					52
-prev need		-29
-prev need length		-35
-prev need new						26		31
-prev new	-36			-16									18
-prev new length		-29
-prev new on				-18									27
-prev number	-60	32		-30
-prev number on				-30
-prev oak	-49	63		-39		16			-18			55
-prev oak on				-39		16						55
-prev old	-25	63							28			-18	24
+prev goes	-31			-10
+prev goes on				-10
+prev going	-52	39		22		-33		22	-19						-21
+prev going length		52
+prev going on				23		-22		23	-15						-22
+prev gone	-29
+prev gone on									-20		-19
+prev guard		-31
+prev guard length		-31
+prev guy		40
+prev guy length		71
+prev gym		60
+prev half		40
+prev half length		40
+prev hall	-29								-23		-19
+prev hall bath length		50
+prev hall on						23			-24		-20
+prev hallway	-24	30				-43						36
+prev hallway length		26
+prev hallway on						-43						36
+prev hand	-22	-45								26
+prev hand length		-67
+prev hand on										26
+prev handle	-54	41		-28		-24
+prev handle length		27
+prev handle on				-28		-24
+prev handrail		31							-15		32
+prev hang		-41		25
+prev hang length		-41
+prev hang on				25
+prev hanging		-48
+prev hanging length		-48
+prev head		-23
+prev head length		30
+prev head on												28
+prev hearth		57
+prev hearth length		57
+prev heat									42										36
+prev height		58
+prev height length		58
+prev held									24									18
+prev high		27				41
+prev high length		27
+prev high on						42
+prev hinge	-38								-33	-25
+prev hinge length		27
+prev hinge on				-17					-39	-29
+prev hit	22			48
+prev hit on				50
+prev hits		58
+prev hits length		58
+prev hold		63							41
+prev hold length		65
+prev hole		63		29
+prev hole length		61
+prev hole on				32
+prev hollow	-23
+prev hook	31			27											44
+prev hook on				27											44
+prev hose		-14
+prev hose length		-21
+prev hot		-53							45
+prev hot on									45
+prev house	-31
+prev house length		48
+prev house on																						-34
+prev hump		25
+prev hump length		25
+prev hung	22	25		54											28
+prev hung on				54											28
+prev inspector				40
+prev inspector on				40
+prev instead		-18
+prev instead length		-18
+prev insulation	21	48							34
+prev insulation on									34
+prev island		39
+prev island length		40
+prev job	-21	61
+prev joist												35
+prev joist on												36
+prev kick	60	27
+prev kids	-32				-27
+prev kitchen						17
+prev kitchen on						19
+prev know	25	43		21		36
+prev know length		44
+prev last	-17	24
+prev last length		22
+prev latch		31
+prev latch length		31
+prev laundry	44					51
+prev leak		27
+prev leave												14	27
+prev leave on												15	29
+prev left	-24				18					24
+prev left new				-12					-22	47	-28	21
+prev left on					25
+prev let go		42
+prev let go length		38
+prev level										27
+prev lid	-61	17		-43
+prev lid length		47
+prev lid on				-43
+prev lift		67
+prev light	19	44											38	29
+prev light length		46
+prev light on													38	29
+prev line	27				25				30
+prev line on				-29	28				33
+prev list		60
+prev list length		56
+prev little	-47	-60
+prev little length		-60
+prev living room	-51	36		-27								46			-23							19
+prev living room length		31
+prev living room on				-23								46			-23							19
+prev load	-36	-26
+prev loft		29
+prev long									17
+prev long on				30
+prev long wall		41
+prev long wall length		41
+prev longer		-26
+prev look	-43	-10		-11
+prev look on				-12
+prev loop	29								-30							37
+prev loop on									-30							37
+prev loose	-40	64
+prev loose length		56
+prev lot		36		-12					40
+prev lot on				-13					43
+prev low		69											36	37
+prev low on													37	38
+prev made		43		12			26
+prev made length		43
+prev make		46
+prev make length		45
+prev manifold	36			-15														76
+prev marble		44
+prev marble length		44
+prev me	-22	-24
+prev measure		26		20
+prev measure length		32
+prev measure on				20
+prev measured	41	48		47	17	20
+prev measured length		48
+prev measured on				56	20
+prev meter	-21								-15			35	38							-30
+prev meter on									-16				40							-31
+prev meter percent		28
+prev middle		57
+prev middle length		57
+prev mirror	26			28
+prev mirror on				28
+prev missing	-44	35		-15
+prev missing length		36
+prev moisture	-34
+prev more											26
+prev more length		14
+prev more new								32
+prev more on						-22					35
+prev morning		-19
+prev move	-30	44			32															-38
+prev move length		44
+prev move on					32															-38
+prev moved		11				33
+prev moved on					-27	34
+prev mrs	23					45															33
+prev mudroom		35
+prev nail	-23
+prev need		-53
+prev need length		-46
+prev need new						23					20
+prev need on				29					-17
+prev needed		-23
+prev new	-35	-7
+prev new length		-10
+prev new new									23				-14
+prev new on													33
+prev north		66
+prev north side		43
+prev not straight		22
+prev not straight length		22
+prev number	-50	68		-17
+prev number length		58
+prev number on				-17
+prev oak	-70	70		-39							28	38
+prev oak length		55
+prev oak on				-39								38
+prev old	-35	56										-18
 prev old length		67
-prev old on									28			-18	24
-prev one						10
-prev open		45
-prev open length		71
-prev opening		-10
-prev opening length		-10
-prev order	-78	-99		-21
-prev order length		-89
-prev order on				-22
-prev outlet		-13
-prev oven						27
-prev paint	-32
-prev panel		49		41
-prev panel length		54
-prev pantry		54
-prev pantry length		54
-prev patch		45
-prev patch length		71
-prev piece		-25
-prev piece length		-25
-prev pinned		36
-prev pinned length		36
-prev pipe	21	43				57
-prev pipe on						58
-prev place	-53			-19
-prev place on				-19
-prev plaster		59
-prev plaster length		59
-prev plug		44
+prev old on												-18
+prev one										20
+prev one on										21
+prev open		36										31
+prev open length		31
+prev open on												31
+prev order	-68	-85		-18
+prev order length		-83
+prev order on				-19
+prev ordered	-46
+prev other				36
+prev outlet		16
+prev oven						22
+prev packed	33			-22		72									27
+prev pads		-7
+prev paint	-35	17
+prev pan		43
+prev pan length		43
+prev pane		30
+prev pane length		30
+prev panel	-34	44		24
+prev panel length		44
+prev panel new				47
+prev pantry	-41	39		-15
+prev pantry length		39
+prev pantry on				-11
+prev paper	-34	47
+prev paper length		45
+prev pass	-52	32		-20
+prev pass length		30
+prev patch length		30
+prev patio		45
+prev patio length		45
+prev pendant	67			82
+prev pendant on				82
+prev picture		35
+prev piece				35
+prev piece on				35
+prev pinned		48
+prev pinned length		48
+prev pipe	16	62		24		47
+prev pipe length		60
+prev pipe on				23		50
+prev place	-62			-24
+prev place length		-10
+prev place on				-24
+prev plaster		55
+prev plaster length		54
+prev plate										27
+prev plate on										27
+prev plug		69											31
 prev plug length		44
-prev plumb		40
-prev plumb length		40
-prev plumber	34	28		32													36
-prev plumber length		26
-prev pressure	50								-17	32					37	29						-33
-prev pressure on									-18	34					38	30						-34
-prev pull		32
-prev pull length		29
-prev pulled				-18								-31		36				28
-prev pulled length		-24
-prev pulled on				-18								-31		36				28
-prev put		-24		-25								33			29
-prev put length		-68
-prev put on				-27								36			32
-prev rail	43			61
-prev rail on				64
-prev ran	-21	-29													30
-prev ran length		-33
-prev ran on															30
-prev range		48
-prev raw	41			22								41
-prev read	-36	-81		-14					-25				25
-prev read on				-14					-25				25
-prev replaced				-15
-prev replaced length		-18
-prev reset		-16
-prev return	-30
-prev rise		33		-27		21
+prev plug on													32
+prev plugged	26								47								34
+prev plugged on									47								34
+prev plumber	34	22		34		24											34
+prev plumber length		19
+prev porch		46											30
+prev porch length		45
+prev porch on													33
+prev post	-28										28
+prev post on											30
+prev powder room		36
+prev pressure	43														25	15
+prev pressure on															26	16
+prev primed		57		-17								44
+prev primed on				-18								45
+prev pull		18
+prev pulled		-19		-27					-16	-15	30			37				21
+prev pulled length		-42
+prev pulled on				-27					-16	-15	30			37				21
+prev pulling									34
+prev pulling on									34
+prev punky		41
+prev punky length		41
+prev push		30
+prev push length		30
+prev put		-18		-16		24						33			24
+prev put length		-51
+prev put on				-16		24						34			25
+prev racked		50
+prev rail	-25	25
+prev rail length		40
+prev rail on				41
+prev rain		-46
+prev rain length		-48
+prev ran	-28	-20													25
+prev ran on															25
+prev range		50
+prev range length		26
+prev read				-16					-17			24	27							22
+prev read length		-48
+prev read on				-16					-18			25	16							24
+prev reading				-26					55			28
+prev reading on				-26					55			28
+prev red	-12								37						-23
+prev red on									37						-23
+prev reducer		-26
+prev reducer length		-37
+prev replaced				-16					36
+prev replaced length		-7
+prev reset		-10
+prev reset length		-32
+prev rest		30
+prev return		50								30					-24							23
+prev return length		48
+prev reveal		-21
+prev reveal length		-21
+prev ring	9	-14
+prev ripped		26
+prev ripped length		26
+prev rise		33		-22		20
 prev rise length		33
-prev rise on				-27		21
-prev riser		25
-prev riser length		36
-prev rm	-49			-13					30
-prev roll		40
-prev roll length		40
-prev roller	-68			-27
-prev roof	-41	-46							30
-prev roof on									32
-prev room	31											40
-prev room length		34
-prev room on												40
-prev round		-17				50
-prev round length		-17
-prev round on						50
-prev run		36							38													-43
-prev run length		28
-prev run on									41													-45
-prev runs		32
-prev salon		44
-prev sand	-40
-prev says	-20	-48
-prev says length		-58
-prev screw	42	-16		48
-prev screw length		-21
-prev screw on				56
-prev screwed		-48				50
-prev screwed length		-33
-prev screwed on				59
-prev sealed																				34
-prev seam		32
-prev seam length		39
-prev second	-43	-19		-24
-prev second coat	10									48
-prev second length		-19
-prev second on				-24
-prev see		-46										18
-prev see length		-46
-prev see on												21
-prev sent		21
-prev sent length		21
-prev shed		-51
-prev shelf	12	25		23
-prev shelf length		25
-prev shelf on				23
-prev shelve		29
-prev shelve length		29
-prev shim		-7
-prev shim length		-7
-prev shimmed		30
-prev shimmed length		30
-prev shop	-51	-44
-prev shop length		-53
-prev short	-72			-16		-18
-prev short on						-18
-prev shower		79
-prev side	32				42	31
-prev side on					46	36
-prev sink															16
-prev sink on															22
-prev sit		46
-prev sits		-22
-prev sits length		-22
-prev sitting		35
-prev sitting length		34
-prev slab	40	22		35		34
-prev slab length		22
-prev slope		-86				-29	28
-prev smoke	-53					-25
-prev smoke on						-25
-prev split		-31
-prev split length		-31
+prev rise on				-22		20
+prev riser		37				18
+prev riser length		49
+prev riser on						18
+prev rm	-54	21							34
+prev rod		66
+prev roll	-21	72
+prev roll length		72
+prev roof				30					27
+prev roof on				36					28
+prev room												31
+prev room length		39
+prev room on												31
+prev rot		57
+prev rot length		57
+prev round	22	-27				49
+prev round length		-27
+prev row	-15
+prev run									35												33
+prev run length		31
+prev run on									38												36	-26
+prev running		-28
+prev runs		65
+prev runs length		38
+prev said	-33	32			31							-30
+prev said length		32
+prev said on					32							-31
+prev salon	-16	53
+prev same		51
+prev same length		51
+prev sand	-61
+prev sand on															24
+prev say	36	-14											29
+prev say on													29
+prev says	-36	-22			34
+prev says length		-31
+prev says on					35
+prev screen	10					35
+prev screen on						38
+prev screw	41			38		59
+prev screw length		-30
+prev screw on				44		61
+prev screwed		-52
+prev screwed length		-42
+prev screwed on				47		-33
+prev scribed		37
+prev scribed length		37
+prev sealed		41																		39
+prev seam		68
+prev seam length		70
+prev seat		22
+prev seat length		44
+prev second	-29	-25		-21
+prev second coat	40								23	48
+prev second length		-25
+prev second on				-22
+prev see	-45	-8		-26
+prev see length		-9
+prev see on				-11
+prev sent	32	24		26				25	30
+prev sent length		24
+prev sent on				26				25	30
+prev shed		-17
+prev shed length		-20
+prev sheet		43
+prev shelf	-30	37		24
+prev shelf length		37
+prev shelve	-54	31
+prev shelve length		31
+prev shimmed				29											15
+prev shop	-60	-34
+prev shop length		-54
+prev short	-53					-13			-22
+prev short on				23		-15
+prev shot		-62
+prev shower		51
+prev shower glass		-12
+prev shower glass length		-19
+prev shower length		54
+prev shut		-48
+prev shy				29
+prev side	10			34	15	13
+prev side on				38	18	18
+prev sink	-25	39
+prev sink length		33
+prev sink on															18
+prev sit		52
+prev sit length		52
+prev sits		28		19
+prev sits length		28
+prev sits on				23
+prev sitting		48										47
+prev sitting length		47
+prev sitting on												47
+prev skirting		25
+prev slab				23		21
+prev slab on						28
+prev slider		35
+prev slider length		35
+prev slope		-16				-25	24
+prev slope length		-18
+prev slope on						-13
+prev small		24
+prev small length		43
+prev smoke	-45
+prev soffit		50
+prev soffit length		50
+prev soft		32
+prev soft length		32
+prev sound						36
+prev spare		19
+prev spare length		35
+prev splash		23
+prev splash length		23
+prev split		-26
+prev split length		-30
+prev spot	-64	37				-18
+prev spot length		27
+prev spot on						-18
+prev sprayed	-27
+prev square	-39	39		-36
+prev square length		39
+prev square on				-36
 prev squeak		-35
-prev stair	31	61		26		27						28
-prev stair length		61
-prev stair on				28		31						30
-prev start		-28
-prev start length		-38
-prev step		62				29
-prev step length		62
-prev step on						30
-prev stop		-21
-prev stop length		-21
-prev straight		-19
-prev straight length		-35
-prev supply										20
-prev supply on										20
-prev supposed		31
-prev supposed length		31
-prev swap		-28
-prev swap length		48
-prev swapped		47							22											31
-prev swapped length		24
-prev sweep		55
-prev sweep length		55
-prev swing		29
-prev swing length		29
-prev take	37	28		34					-14
-prev take on				34					-14
-prev tap	-22
-prev tape	29			54
-prev tape on				20
-prev taped		23		22
-prev taped length		34
-prev tell		24
-prev tell length		26
-prev temp									24
-prev test	-92
-prev the wrong		-34
-prev thermostat									55
-prev thermostat on				-14					57
-prev tile	-23					22
-prev tile length		-20
-prev tile on						25
+prev stair						25
+prev stair on						29
+prev start		-18
+prev start length		-23
+prev started		28
+prev steam		-23
+prev steel				-8						24
+prev step		37		-21		38
+prev step length		37
+prev step new						20
+prev step on				-23		33
+prev stick		-56
+prev stick length		-59
+prev stop		-43
+prev stop length		-29
+prev store		-35
+prev store length		-35
+prev stove		-40
+prev stove length		-44
+prev straight		-32
+prev straight length		-53
+prev strip		-29
+prev strip length		-23
+prev stud		40				46
+prev stud length		38
+prev stud on						46
+prev stuff	-19			-14					35
+prev stuff on				-14					35
+prev subfloor	19			20
+prev subfloor on				20
+prev supply									19
+prev supply on									19
+prev supposed		42
+prev supposed length		42
+prev swap		-11
+prev swap length		41
+prev swapped	10			-14						28										22
+prev swapped length		33
+prev swapped on				-14						30										24
+prev sweep		48
+prev sweep length		48
+prev swing		36
+prev swing length		36
+prev switch	-20												34
+prev take	24	31		29
+prev take on				30
+prev tall	36			62
+prev tall on				69
+prev tap	-21	-20
+prev tape				50						25
+prev tape length		32
+prev tape on										30
+prev taped		42		29						32
+prev taped length		55
+prev taped on										35
+prev tell	39	26		57						26
+prev tell length		28
+prev tell on				57						26
+prev temp												23
+prev temp on												25
+prev template		36
+prev template length		36
+prev templated		30
+prev templated length		30
+prev tenant													34
+prev test	-112	38		-23
+prev test on				-23
+prev tested	-77	80				-19			-27
+prev the wrong		-37
+prev the wrong length		-56
+prev thermostat	25								79
+prev thermostat on									79
+prev thing	41	34										56		40
+prev thing length		34
+prev thing on												56		40
+prev think	-31	-22
+prev third		-47
+prev third length		-52
+prev throw						28			-19	39
+prev throw on									-20	40
+prev tile	-32
+prev tile area		34
+prev time length		24
+prev toe kick		34
+prev toe kick length		34
 prev toilet		32
-prev toilet length		31
-prev told		27
-prev took									26					35
-prev took on									29					38
-prev total	-42
-prev track		49
-prev track length		49
-prev trim	-68	43		-14
-prev trim length		43
-prev truck	-15													48
-prev truck on														49
-prev tub		68
-prev tub length		68
-prev turned	17				22															27
-prev turned on					23															28
-prev unit	-65	33		-15		24
-prev unit length		27
-prev unit on						27
-prev upper	27	53		43
-prev upper length		27
-prev upstair																		32			20
-prev upstair on																		32			20
-prev used	-64	-13		-38
-prev used length		-16
-prev used new				-50							34
-prev valve	63	-55			56										29
-prev valve on					56										29
-prev vent	-25	50																		22
-prev vinyl		62
-prev wall	-23				14				-22		18
-prev wall new				-10							22
-prev wall on					18				-21		13
-prev want				17		27
-prev want on				18		29
-prev washer				15
-prev water	-37
-prev way		69																		21
-prev way length		57
-prev way on																				21
-prev went	-41
-prev wet		35										31
-prev wide	22	-26		19								43
-prev wide length		-26
-prev window	12			59
-prev wire		48
-prev wrapped		-32
-prev wrapped length		-20
-prev x	-61			-54															42
-prev x on				-57		17
-prev2 air									18	21
-prev2 attic																					30
-prev2 base					47
-prev2 basement						36									-20							21
-prev2 bath									-30
-prev2 bathroom				38
-prev2 board				30
-prev2 bolted									16
-prev2 bottom						24				36
-prev2 bracket						23
-prev2 breaker													22	16
-prev2 bring										13
-prev2 ceiling																				25
-prev2 closet				-11											24
-prev2 corner				26
-prev2 cut				-21		14						26
-prev2 day												11
-prev2 dead				-39		-28			42
-prev2 deep				36
-prev2 door				-19
-prev2 drain						-15									30
-prev2 drop				-14											-36
-prev2 dry				18
-prev2 dryer													47
-prev2 end				-11
-prev2 finish				40					-27	38	-28
-prev2 first				-16					-21	31			35
-prev2 flat				-69																59
-prev2 floor						-27			-29			29
-prev2 found									22									27
-prev2 front				-20
-prev2 gap				50
-prev2 garage												-25		37
-prev2 garden						20
-prev2 get				22
-prev2 glass						10
-prev2 going				-9		21
-prev2 gone						-35										37
-prev2 hall				-27																	32
-prev2 hang				23
-prev2 hard				19
-prev2 high				-44					12
-prev2 hole				-30
-prev2 hose				77
-prev2 hot				-26					18
-prev2 house						-25			27
-prev2 hung				37		21
-prev2 island				43
-prev2 joist						32
-prev2 kitchen																28
-prev2 landing				41
-prev2 last				-12		-18						21				39
-prev2 leak									26
-prev2 leave				-19														36
-prev2 level				-18
-prev2 long						-15
-prev2 loose				-29
-prev2 master				-20
-prev2 me				35
-prev2 measured																				-25
-prev2 microwave													45
-prev2 middle														38
-prev2 missing				-26		-14
-prev2 more				-15									30					31
-prev2 nail				-14
-prev2 need				-17					20
-prev2 number				25
-prev2 oak				38								28
-prev2 old				54		23
-prev2 opening				28
-prev2 other												-23
-prev2 p									-16	34	-28		24
-prev2 packed				36														36
+prev toilet length		29
+prev told	-15	-22		-14					35
+prev told length		-41
+prev told on				-14					35
+prev too short		-20
+prev too short length		-20
+prev took		24							35					34
+prev took length		-12
+prev took on									39					37								16
+prev top		36				20
+prev top length		36
+prev top new				-12
+prev top on						17
+prev tore		43
+prev tore length		43
+prev total	-35			-18
+prev total on				-18
+prev touch		53
+prev track		46
+prev track length		46
+prev trap		-16
+prev trap length		-21
+prev tray		26
+prev tray length		26
+prev tread	-34	46
+prev tread length		42
+prev trim	-54
+prev trim length		57
+prev trimmed		44
+prev trimmed length		44
+prev truck														44
+prev truck on														44
+prev tub	53	25		29	39
+prev tub length		25
+prev tub on				30	41
+prev turned	16				18															27
+prev turned on					19															28
+prev twice	-30											-11		21
+prev unit	-27	35							26
+prev unit length		30
+prev unit on									32
+prev upper		71		40
+prev upper length		50
+prev upstair	76									63								30
+prev upstair length		23
+prev upstair on										63								30
+prev us		33
+prev us length		30
+prev use		-54
+prev use length		-54
+prev used	-72			-27
+prev used new				-41							31
+prev valve	40	-31			46										18
+prev valve length		-37
+prev valve on					46										18
+prev van		-42
+prev van length		-44
+prev vent	-26	47		-15																25
+prev vent length		11
+prev vent on				-15																26
+prev vinyl		48
+prev vinyl length		46
+prev wait		29
+prev wait length		29
+prev walk				10
+prev walk on				11
+prev wall length		39
+prev want				20		22				22
+prev want on				21		23				23
+prev washer	-18	8		29
+prev washer on				33
+prev water	-26	35														30
+prev water on															-23	31
+prev way	30	67							-14	66		-20
+prev way length		51
+prev way on									-14	66		-20
+prev went	-46	17								21
+prev went on										22
+prev wet		37										19
+prev wet on												21
+prev white	-32	-10												26
+prev white length		-10
+prev white on														27
+prev wide	19											21
+prev wide on				17		24
+prev window				58
+prev window new				56
+prev wire	-33	22
+prev wire on				-23
+prev wrap		20
+prev wrap length		48
+prev wrapped		-71
+prev wrapped length		-67
+prev wrong	-53			-16		-21
+prev wrong length		31
+prev wrong on				-13		-22
+prev x	-63			-48															28
+prev x length		48
+prev x new																			38
+prev x on				-59
+prev2 afternoon						19
+prev2 air									22
+prev2 asked				-22						27										25
+prev2 attic																					21
+prev2 b				-24					26
+prev2 bad				-12
+prev2 bag				38
+prev2 base				36	39
+prev2 basement						29			32						-22							27
+prev2 bath									-27
+prev2 bathroom				36
+prev2 bent				40
+prev2 bit						45			29
+prev2 blade				-17					46
+prev2 bottom						17
+prev2 box									-28				27
+prev2 bracket							14
+prev2 breaker													34
+prev2 carpet				-10
+prev2 ceiling				33									26							17
+prev2 checked				46
+prev2 clean																	35
+prev2 closer															-23							27
+prev2 closet															23
+prev2 coat				-25
+prev2 cold									30						28
+prev2 corner									35				23
+prev2 cut				-14								33
+prev2 day				-17								25
+prev2 dead				-34		-25			30
+prev2 deep				30
+prev2 door				-30
+prev2 drain						-15									25
+prev2 drawer				-28				34
+prev2 drop				-10											-33
+prev2 dry									40
+prev2 dryer													43
+prev2 duct												33								16
+prev2 dug				47
+prev2 edge											47
+prev2 fall						-22
+prev2 fan																			30
+prev2 fence				74
+prev2 fill					30
+prev2 filter				-46
+prev2 finish				24					-30	43	-27
+prev2 first				-17						21			29
+prev2 fixed														31
+prev2 flat				-49		-22			-20											50
+prev2 floor									-22
+prev2 found									29									26
+prev2 frame				22
+prev2 fridge				-38
+prev2 front				-17
+prev2 full				-29
+prev2 gap				33
+prev2 garage														38
+prev2 garden						26
+prev2 glue				25					42
+prev2 goes													24
+prev2 going				-13
+prev2 green				-22					-21											69
+prev2 ground												24
+prev2 hall																					20
+prev2 handrail						37
+prev2 hang				-22
+prev2 hard				25
+prev2 heat mat																			44
+prev2 held				-19					63
+prev2 high				-43
+prev2 hinge				20
+prev2 hole				-14
+prev2 hood				56																-19
+prev2 hose				71
+prev2 hot				-25						46
+prev2 hung				18		18
+prev2 island				42		-39									26
+prev2 job						48
+prev2 joist				21		38
+prev2 kitchen						37
+prev2 laid				-30							-20
+prev2 landing				47
+prev2 last												24				20
+prev2 leak									31
+prev2 leave																		25
+prev2 legs				-23		-42
+prev2 level						-17
+prev2 light									35
+prev2 line									17				-14
+prev2 list				-23
+prev2 living room				-20
+prev2 long						-21
+prev2 loose				-36					40
+prev2 lot				31
+prev2 master				-35
+prev2 me						-20
+prev2 meter													27		34
+prev2 microwave													35
+prev2 middle														43
+prev2 more				-24		42							31
+prev2 n						27						26		31
+prev2 nail																				47
+prev2 need				-29
+prev2 new				22		14									37
+prev2 number				20
+prev2 oak				26		32
+prev2 old				40
+prev2 open						22
+prev2 opening				27
+prev2 ordered						40
+prev2 other				22		-18	14					-34
+prev2 owner																						21
+prev2 p									-20	37	-30		34
+prev2 packed				44														28
 prev2 painted						33
-prev2 panel				22									31
-prev2 pipe																43
-prev2 plumber				41		-20				40					27
-prev2 post						30
-prev2 pulled				16					-21	33								22
-prev2 put															23
-prev2 radiator				40
-prev2 replaced				-24					28				-21
-prev2 return				-28											25						42
-prev2 rise				27		-20		43
-prev2 room						-17
-prev2 salon											42
-prev2 sand				53
-prev2 says				53
-prev2 screen				43					21
-prev2 screw				38		19
-prev2 scribed						51
-prev2 second				-21		-21	27
-prev2 see				31
-prev2 short															41							-42
-prev2 side				23
-prev2 sits						28
-prev2 sitting												12					38
-prev2 slab												28			26
-prev2 stair				-16		53
-prev2 step								38
-prev2 stud				34
-prev2 swapped				-15					26
-prev2 tell													32
-prev2 thing				41
-prev2 tile						-35
-prev2 time									-23				33			45
-prev2 took				-22
-prev2 top																	33
-prev2 tread						39						23
-prev2 trip														30
-prev2 truck				19
-prev2 valve				23					46						26
-prev2 wait				61
-prev2 wall												21
-prev2 want				21															28
-prev2 water				-21		29
-prev2 went				-23					26
-prev2 wet												71
-prev2 window				-64
-prev2 x				-18		22
-read earlier %			37
-read earlier V			20
-read earlier cfm			56
-read earlier in wc			-38
-read earlier lb			43
-read last			36
-read last %			31
-read last 0			70
-read last 0 V			37
-read last 0 ft			38
-read last 0 ohm			47
-read last 0 psi			8
-read last 1			68
-read last 1 %			40
-read last 1 A			44
-read last 1 F			32
-read last 1 V			51
-read last 1 in			29
-read last 1 lb			39
-read last 1 m			8
-read last 1 mm			56
-read last 1 ohm			43
-read last 1 psi			30
-read last 1 sq ft			65
-read last 1. in			41
-read last 1. mm			-31
-read last 2			18
-read last 2 %			31
-read last 2 F			15
-read last 2 mm			-25
-read last 2 psi			57
-read last 2. in			39
-read last 3 F			52
-read last 3. F			17
-read last 3. V			-20
-read last 3. mm			12
-read last 3. psi			29
-read last A			20
-read last F			39
-read last V			34
-read last bar			30
-read last bare 0			88
-read last bare 0 V			35
-read last bare 1			86
-read last bare 1 F			45
-read last bare 1 mm			57
-read last bare 1. in			37
-read last bare 2			79
-read last bare 2 F			15
-read last bare 2 in			92
-read last bare 3 in			-22
-read last bare 3 mm			23
-read last cfm			46
-read last in wc			28
-read last lb			13
-read last lux			116
+prev2 panel									-23				46
+prev2 picture				31
+prev2 pipe				-35					-18	60								-16
+prev2 place																						20
+prev2 plate				13
+prev2 plumber				19						26					22
+prev2 porch				36
+prev2 post				-29
+prev2 pull				-54
+prev2 pulled									-19	28
+prev2 put															29
+prev2 radiator				39
+prev2 rail				-16
+prev2 ran				39					23			26
+prev2 read				34					54
+prev2 replaced				-29					28				-23
+prev2 return				-16																	33
+prev2 rise						-24		41
+prev2 rm																		28	37
+prev2 room						-15
+prev2 runs				-26											40
+prev2 salon				-13							35									42
+prev2 same						-19			-32
+prev2 say				25
+prev2 says				69
+prev2 screen				37
+prev2 screw				29
+prev2 scribed						58
+prev2 second							25
+prev2 see				28		25
+prev2 send				38
+prev2 sheet				61
+prev2 shelf																		24
+prev2 shelve				-14
+prev2 shop						16					22
+prev2 short													24		20							-26
+prev2 sits				-19		28				25
+prev2 sitting																	31
+prev2 slab												25
+prev2 spot				-38						-15	22
+prev2 stair						49
+prev2 step								32
+prev2 stud				47
+prev2 swapped				-12					39
+prev2 switch				-26											73
+prev2 tell													21
+prev2 tested									48		-29
+prev2 thermostat									48
+prev2 thing				44
+prev2 tile						-24
+prev2 time													20			24
+prev2 told									-22	27
+prev2 took				-19
+prev2 top																	28
+prev2 tread						31
+prev2 trim				33
+prev2 trip														21
+prev2 truck									33
+prev2 unit				28
+prev2 upstair										48
+prev2 us						60
+prev2 used									-19	42
+prev2 valve				28					49						18
+prev2 wait				30
+prev2 walk				-38
+prev2 wall				-15								12		33
+prev2 want																			19
+prev2 water				-22		28
+prev2 way				-17						29			21
+prev2 went				-21		18
+prev2 wet												60
+prev2 whoever														30
+prev2 wide											25
+prev2 window				-29
+prev2 wire				-11					41
+prev2 wrong						-25					18
+prev2 x				-32					-29		38
+read earlier V			24
+read earlier bar			21
+read earlier cfm			54
+read earlier ft			20
+read earlier in wc			-48
+read earlier lb			38
+read earlier ohm			17
+read last			40
+read last %			24
+read last 0			55
+read last 0 V			50
+read last 0 cfm			49
+read last 0 ft			50
+read last 0 in			29
+read last 0 mm			29
+read last 0 ohm			45
+read last 0 psi			23
+read last 1			66
+read last 1 %			57
+read last 1 A			48
+read last 1 C			65
+read last 1 F			27
+read last 1 V			54
+read last 1 bar			46
+read last 1 ft			8
+read last 1 in			30
+read last 1 lb			36
+read last 1 m			23
+read last 1 mm			50
+read last 1 ohm			42
+read last 1 psi			31
+read last 1.			30
+read last 1. %			45
+read last 2			31
+read last 2 F			7
+read last 2 psi			41
+read last 2.			20
+read last 2. in			46
+read last 2. m			-16
+read last 3 F			49
+read last 3 in/ft			-21
+read last 3 m			22
+read last 3 sq ft			-27
+read last 3. %			-30
+read last 3. A			-25
+read last 3. F			22
+read last 3. V			-19
+read last 3. m			-30
+read last 3. psi			36
+read last A			18
+read last C			100
+read last F			31
+read last V			30
+read last bar			21
+read last bare 0			58
+read last bare 0 F			22
+read last bare 0 V			33
+read last bare 0 in			50
+read last bare 0 ohm			23
+read last bare 1			75
+read last bare 1 %			46
+read last bare 1 A			39
+read last bare 1 F			46
+read last bare 1 mm			50
+read last bare 1 psi			33
+read last bare 1.			48
+read last bare 1. in			33
+read last bare 1. mm			17
+read last bare 2			104
+read last bare 2 %			-19
+read last bare 2 in			74
+read last bare 2.			32
+read last bare 3			27
+read last bare 3.			17
+read last bare 3. in			-9
+read last cfm			51
+read last gpm			64
+read last in wc			30
+read last in/ft			-21
+read last m			-23
 read last mm			23
-read last ohm			59
-read last psi			61
-read last said 0			55
-read last said 0 ft			48
-read last said 1			59
-read last said 1 %			44
-read last said 1 A			19
-read last said 1 V			19
-read last said 1 cfm			8
-read last said 1 in			28
-read last said 1 lb			39
-read last said 1 m			8
+read last ohm			48
+read last psi			45
+read last said 0			53
+read last said 0 V			38
+read last said 0 ft			57
+read last said 0 mm			27
+read last said 1			62
+read last said 1 %			49
+read last said 1 A			30
+read last said 1 V			26
+read last said 1 bar			62
+read last said 1 cfm			24
+read last said 1 ft			11
+read last said 1 in			36
+read last said 1 lb			36
 read last said 1 mm			37
-read last said 1 sq ft			65
-read last said 1. in			30
-read last said 1. mm			-21
-read last said 2 in			-31
-read last said 2 mm			-25
-read last said 2 psi			48
-read last said 3. ft			-25
-read last said 3. mm			20
-read last said 3. psi			19
-read last same noun			31
-read last same noun ft			55
-read last sq ft			36
-read last subject area 2			-26
-read last subject fixture 0			29
-read last subject fixture 2			17
-read last subject material 0			22
-read last subject material 0 mm			-39
-read last subject material 1			44
-read last subject material 1 in			48
+read last said 1 ohm			24
+read last said 1. mm			-24
+read last said 2			-15
+read last said 2 in			-14
+read last said 2 mm			-16
+read last said 2. m			-16
+read last said 3 in/ft			-21
+read last said 3 m			22
+read last said 3 sq ft			-27
+read last said 3. m			-30
+read last said 3. psi			21
+read last same noun			23
+read last same noun V			18
+read last same noun ft			36
+read last same noun ohm			35
+read last sq ft			61
+read last subject area 1			37
+read last subject fixture 0			35
+read last subject fixture 1			20
+read last subject fixture 2			22
+read last subject fixture 2 in			38
+read last subject material 0			23
+read last subject material 0 in			-14
+read last subject material 1			34
+read last subject material 1 %			51
+read last subject material 1 in			36
+read last subject material 2 mm			25
 read last subject none 0			34
-read last subject none 0 ft			38
-read last subject none 1			91
-read last subject none 1 %			20
-read last subject none 1 F			22
-read last subject none 1 V			42
-read last subject none 1 mm			46
-read last subject none 2 F			48
-read last subject none 2 psi			97
-read last subject own 0			76
-read last subject own 1			30
-read last subject own 1 in			26
-read last subject own 1 mm			36
-read last subject own 2 mm			46
-read last subject person 0			71
-read last subject person 0 ft			-19
-read last subject person 0 in			-13
-read last subject person 0 mm			49
-read last subject person 1			56
-read last subject person 1 F			44
-read last subject person 1 in			36
-read last subject pointer 0			25
-read last subject pointer 0 ft			32
-read last subject pointer 2 mm			-19
-read last subject surface 0			28
-read last subject surface 2 in			46
-read last subject surface 2 mm			28
-read last subject tells 0			55
-read last subject tells 1			72
-read last subject tells 1 A			10
-read last subject tells 1 in			29
-read last subject tells 2			-18
+read last subject none 0 V			31
+read last subject none 0 ft			53
+read last subject none 0 in			30
+read last subject none 1			80
+read last subject none 1 %			25
+read last subject none 1 C			68
+read last subject none 1 V			49
+read last subject none 1 ft			17
+read last subject none 1 m			39
+read last subject none 1 mm			56
+read last subject none 1 ohm			41
+read last subject none 2			20
+read last subject none 2 F			68
+read last subject none 2 m			-23
+read last subject none 2 psi			67
+read last subject none 2 sq ft			-35
+read last subject own 0			88
+read last subject own 0 in			41
+read last subject own 1			62
+read last subject own 1 %			63
+read last subject own 1 ft			-45
+read last subject own 1 in			30
+read last subject own 1 mm			34
+read last subject own 2 %			-18
+read last subject part 1 in			39
+read last subject person 0			77
+read last subject person 0 in			31
+read last subject person 0 mm			64
+read last subject person 1			42
+read last subject person 1 F			63
+read last subject person 1 ft			-41
+read last subject person 1 in			29
+read last subject pointer 0			17
+read last subject pointer 0 ft			30
+read last subject pointer 1			49
+read last subject pointer 1 F			22
+read last subject pointer 2			44
+read last subject pointer 2 F			42
+read last subject surface 1 in			22
+read last subject surface 2 in			50
+read last subject surface 2 mm			24
+read last subject tells 0			46
+read last subject tells 1			84
+read last subject tells 1 A			15
+read last subject tells 1 in			36
+read last subject tells 2			-20
 read last uF			20
-read last w-1 # in			-33
-read last w-1 # sq ft			35
-read last w-1 a in			-18
-read last w-1 all			-33
-read last w-1 all in			-18
-read last w-1 and			37
-read last w-1 are			63
-read last w-1 at			26
-read last w-1 at in			59
-read last w-1 be			66
-read last w-1 be in			58
-read last w-1 by ft			46
-read last w-1 by in			-22
-read last w-1 for			32
-read last w-1 got ft			-22
-read last w-1 got in			22
-read last w-1 have			34
-read last w-1 have in			32
-read last w-1 is			35
-read last w-1 is mm			54
-read last w-1 it			-36
-read last w-1 it's			-12
-read last w-1 needs			70
-read last w-1 needs in			47
-read last w-1 not			-33
-read last w-1 of			-21
-read last w-1 of in			-18
-read last w-1 on			-17
-read last w-1 on in			-16
-read last w-1 only			62
-read last w-1 other			-14
-read last w-1 other in			-12
-read last w-1 out			24
-read last w-1 says			48
-read last w-1 says F			25
-read last w-1 says in			46
+read last w-1 #			14
+read last w-1 # F			12
+read last w-1 # V			25
+read last w-1 # in			-24
+read last w-1 # mm			12
+read last w-1 # sq ft			34
+read last w-1 a in			-35
+read last w-1 all			-22
+read last w-1 all in			-14
+read last w-1 and			53
+read last w-1 and mm			55
+read last w-1 are			36
+read last w-1 are in			22
+read last w-1 at			35
+read last w-1 at %			29
+read last w-1 be			79
+read last w-1 be in			87
+read last w-1 by ft			65
+read last w-1 by in			-11
+read last w-1 for			50
+read last w-1 for in			35
+read last w-1 got ft			-29
+read last w-1 got in			37
+read last w-1 had			-11
+read last w-1 had in			-12
+read last w-1 have			46
+read last w-1 have in			57
+read last w-1 is			67
+read last w-1 is mm			41
+read last w-1 it in			31
+read last w-1 it's			-18
+read last w-1 it's in			-23
+read last w-1 needs			93
+read last w-1 needs in			59
+read last w-1 not			-39
+read last w-1 not in			-30
+read last w-1 of in			-12
+read last w-1 of mm			-30
+read last w-1 on in			-38
+read last w-1 only			51
+read last w-1 only in			62
+read last w-1 other			-22
+read last w-1 other in			-23
+read last w-1 out			38
+read last w-1 over			53
+read last w-1 rated			26
+read last w-1 reads			48
+read last w-1 say			22
+read last w-1 says			62
+read last w-1 says A			18
+read last w-1 says F			26
+read last w-1 says in			43
+read last w-1 set			-57
+read last w-1 that's			33
 read last w-1 the			-17
-read last w-1 to			117
-read last w-1 to in			48
-read last w-1 to psi			83
-read last w-1 under			72
-read last w-1 under %			44
-read last w-1 want			61
-read last w-1 wants			107
-read last w-1 wants in			59
-read last w-1 was			64
-read of same noun			24
-read of same noun ft			55
-s # COP	-21
-s # PREP		35
-s # Vworkb		31
-s # tarea	-34
-s # tdefect	-22
-s # tfixture	-25
-s # tmaterial	-25
-s # tsurface	-31
-s # w		-10
-s CONJ w	23	21
-s CONJ w length		21
-s COP #	11
-s COP PREP		19
-s DET #	-23
-s DET PREP	-40	-43
-s DET PREP length		-44
-s DET tfixture	-16
+read last w-1 the ft			-14
+read last w-1 to			93
+read last w-1 to F			40
+read last w-1 to in			35
+read last w-1 to psi			93
+read last w-1 under			59
+read last w-1 under %			33
+read last w-1 want			52
+read last w-1 want in			-16
+read last w-1 wanted			39
+read last w-1 wanted in			39
+read last w-1 wants			90
+read last w-1 wants in			71
+read last w-1 wants mm			45
+read last w-1 was			61
+read last w-1 with			-19
+read of same noun			21
+read of same noun V			18
+read of same noun ft			36
+read of same noun ohm			35
+s # # percent		-23
+s # # pressure		21
+s # CONJ	30	37
+s # CONJ length		33
+s # COP	-26
+s # PREP area		-15
+s # PREP length		49
+s # PRON	-31
+s # Votherp	-32
+s # Vworkbp		24
+s # Vworkbp length		24
+s # tarea	-38
+s # tdefect	-36	39
+s # tfixture	-31
+s # tmaterial	-24
+s # tsurface	-37
+s CONJ #	-37	-15
+s CONJ # length		-15
+s CONJ tsurface	-29
+s CONJ w		32
+s CONJ w length		29
+s COP PREP	-21	43
+s COP w	36
+s DET #	-35
+s DET CONJ		-37
+s DET CONJ length		-37
+s DET DET		30
+s DET PREP	-38
+s DET Vworkb		9
+s DET Vworkb length		-25
+s DET tfinish		-36
+s DET tfinish length		-36
+s DET tfixture	-12
 s DET tpart	-14
-s DET tsurface		26
-s DET tsurface length		26
-s DET w	-17	22
-s DET w length		25
-s M- #	-27
+s DET tsurface		24
+s DET tsurface length		24
+s DET ttool		-17
+s DET ttool length		-17
+s DET w	-9	-34
+s M( #		-29
+s M- #	-35
+s M@ # length		-12
 s NEG #	-48
-s PREP # angle		-11
-s PREP # area		20
-s PREP # other		30
-s PREP CONJ length		10
-s PREP Vworks	-15
-s PREP tmaterial	-26
-s PREP tpart	-14
-s PREP tsurfaceVworkb	-16
-s PREP w		-14
-s PREP w length		-20
-s PRON #	-27
-s PRON # length		61
-s PRON PREP length		61
-s PRON tdefect		32
-s PRON tdefect length		32
-s Q0 #	-32
-s Q0 w	23
+s OPR w	-14
+s PREP # angle		12
+s PREP # other		45
+s PREP # pressure		40
+s PREP # temperature		19
+s PREP DET	24	15
+s PREP DET length		14
+s PREP SUB	-12	24
+s PREP Ton	-11
+s PREP Vworkb		-24
+s PREP Vworkb length		-24
+s PREP Vworkpp		-35
+s PREP Vworks	-17
+s PREP tmaterial	-33
+s PREP tpart	-17
+s PREP tsurface	-20
+s PREP tsurfaceVworkb	-18
+s PREP tsurfaceVworks	-19
+s PRON #	-40
+s PRON # percent		27
+s PRON PREP		22
+s PRON PREP length		40
+s PRON tdefect		33
+s PRON tdefect length		33
+s PRON w		11
+s Q0 #	-42
 s Vhaveb #	16
-s Vhavepp #	-32
-s Vmeasurei #	43
-s Vmeasurei PREP		19
-s Vmeasures #		19
-s Vmeasures w		20
-s Vneedb #	-23
-s Vneeds PREP		21
-s Votherb #	21	16
-s Votherb # length		20
-s Votherb PREP	36
-s Votherp PREP	27
-s Votherp w	-40
-s Vsayb #		23
-s Vsays #		22
-s Vsays PREP	-15
-s Vworkb #	-48	25
-s Vworkb # length		21
-s Vworkb PREP	34	71
-s Vworkb PREP length		71
-s Vworkb w	-58
-s Vworkbpp #	11	28
-s Vworkbpp # length		28
-s Vworkbpp PREP		-7
-s Vworkbpp w		16
-s Vworkbpp w length		16
-s Vworki #		52
-s Vworkpp #	-35
-s Vworkpp PREP	-26
-s Vworkpp w		34
-s Vworkpp w length		34
-s tarea #	-20	44
-s tarea # length		46
-s tdefect #		48
-s tdefect # length		43
-s tdefect PREP		29
-s tdefect PREP length		29
-s tdefectVotheri PREP		57
-s tfixture #		33
-s tfixture # length		33
-s tfixture w		15
-s tfixture w length		15
-s tmaterial #	-45	-28
+s Vhavepp #	-29
+s Vmeasurei #	55
+s Vmeasurei PREP		30
+s Vmeasurepp PREP		25
+s Vmeasurepp PREP length		18
+s Vmeasures #	53	26
+s Vmeasures # length		19
+s Vmeasures # other		-28
+s Vmeasures PREP		22
+s Vmeasures PREP length		21
+s Vmeasures tdefect		-11
+s Vmeasures tdefect length		27
+s Vmeasures w		43
+s Vneedb PREP		25
+s Vneeds PREP		25
+s Vneeds PREP length		23
+s Votherb # length		31
+s Votherb PREP	38	42
+s Votherb PREP length		44
+s Votherb w		-20
+s Votherb w length		-20
+s Votheri #	25
+s Votherp PREP	34	35
+s Votherp PREP length		32
+s Votherp tdefect		27
+s Votherp tdefect length		27
+s Votherp w	-26
+s Votherp w length		-36
+s Vothers #		-17
+s Vothers # length		-17
+s Vsayb #		30
+s Vsayb # length		30
+s Vsayb PREP	22	-26
+s Vsayb PREP length		-19
+s Vworkb #	-21
+s Vworkb # length		35
+s Vworkb PREP length		47
+s Vworkb w	-31	-33
+s Vworkb w length		-33
+s Vworkbpp #		24
+s Vworkbpp # length		23
+s Vworkbpp PREP		-16
+s Vworkbpp PREP length		-29
+s Vworkbpp w		23
+s Vworkbpp w length		23
+s Vworki #		53
+s Vworkpp #	-37
+s Vworkpp w		47
+s Vworkpp w length		47
+s Vworks w		15
+s Vworks w length		15
+s tarea PREP	-24	39
+s tdefect #		37
+s tdefect # length		35
+s tdefect PREP		34
+s tdefect PREP length		34
+s tdefectVotheri PREP		29
+s tdefectVotheri PREP length		23
+s tdefectVotherpp #		28
+s tdefectVotherpp # length		28
+s tdefectVworkpp PREP		37
+s tdefectVworkpp PREP length		37
+s tfinish #	-41	-41
+s tfixture #		21
+s tfixture # length		20
+s tfixture PREP		31
+s tfixture PREP length		31
+s tfixture w	-32	24
+s tfixture w length		24
+s tmaterial #		-24
 s tmaterial # length		-28
-s tmaterial PREP length		55
-s tmaterial w		89
-s tmaterial w length		71
-s tpart # length		-32
-s tpart PREP		21
-s tpart PREP length		21
-s tpart w		35
-s tpart w length		35
-s tpartVworks PREP		43
-s tsurface #	16
-s tsurface PREP		32
-s tsurface PREP length		32
-s tsurface w		-23
-s tsurface w length		-40
-s tsurface's #	39
-s tsurfaceVworkb #		29
-s tsurfaceVworkb # length		29
-s tsurfaceVworki #		34
-s w #	-32
-s w # length		32
-s w # temperature		-27
-s w CONJ		-29
-s w CONJ length		-29
-s w PREP length		29
-s w tdefect	-17
-s w tpart	-20
-s w w	-22
-s w's PREP		42
-s w's PREP length		42
-s wly #	16	29
-s wly # length		29
-s wly PREP		-23
-s wly PREP length		-23
-s wly w		31
-s wly w length		31
-s+1 # <0.1 length		33
-s+1 # <0.6	-32
-s+1 # <1		-14
-s+1 # <1 length		-21
-s+1 # <100	-50	69
-s+1 # <100 length		72
-s+1 # <1000		48
-s+1 # <115	-26	37
-s+1 # <130	-49
-s+1 # <160	21	47
-s+1 # <2	-61
-s+1 # <20		13
-s+1 # <200		51
-s+1 # <26	-40
-s+1 # <26 percent		45
-s+1 # <260	23	33
-s+1 # <3	-27	-15
-s+1 # <3 length		-9
-s+1 # <3000	-33
+s tmaterial PREP		-30
+s tmaterial w		66
+s tmaterial w length		54
+s tmaterialVworkb #	-59	-23
+s tmaterialVworkb # length		-23
+s tmaterialVworkb PREP		50
+s tmaterialVworkb PREP length		50
+s tpart # length		-46
+s tpart w		29
+s tpart w length		29
+s tpart's #		-28
+s tpart's # length		-28
+s tpartVworkb #		63
+s tpartVworks PREP		24
+s tsurface #	42
+s tsurface PREP		36
+s tsurface PREP length		35
+s tsurface's #	44
+s tsurface's DET		22
+s tsurface's DET length		22
+s tsurface's PREP		39
+s tsurfaceVworkb #		27
+s tsurfaceVworkb # length		27
+s tsurfaceVworkb PREP		23
+s tsurfaceVworkb PREP length		23
+s tsurfaceVworki #		32
+s w # temperature		-7
+s w CONJ		-38
+s w CONJ length		-38
+s w PREP	-32
+s w tdefect	-21
+s w tmaterial	22
+s w tmaterialVworks	-18
+s w tpart	-17
+s w tsurface	18
+s w's PREP		30
+s w's PREP length		30
+s wly #	18	33
+s wly # length		31
+s wly PREP		-17
+s wly PREP length		-24
+s wly w		40
+s wly w length		40
+s+1 # <0.1	-63
+s+1 # <0.6	-45
+s+1 # <0.6 slope		24
+s+1 # <1		-19
+s+1 # <1 length		-20
+s+1 # <100	-63	60
+s+1 # <100 length		28
+s+1 # <1000		64
+s+1 # <1000 length		16
+s+1 # <115		28
+s+1 # <115 length		32
+s+1 # <12 current		-26
+s+1 # <160	46	51
+s+1 # <160 length		47
+s+1 # <2	-56
+s+1 # <2 length		30
+s+1 # <20 percent		24
+s+1 # <200		65
+s+1 # <26	-45
+s+1 # <26 percent		28
+s+1 # <260	10
+s+1 # <260 length		-24
+s+1 # <3	-38	-7
+s+1 # <3000	-38
 s+1 # <32	22
-s+1 # <32 length		39
-s+1 # <40		45
-s+1 # <400		41
-s+1 # <50	-34	13
-s+1 # <600	22
-s+1 # <72	7	59
-s+1 # <72 length		28
-s+1 # <8	-38
-s+1 # <85		-16
-s+1 # decimal		33
-s+1 # decimal length		18
-s+1 # pressure		32
-s+1 # volume		-17
-s+1 CONJ <0.6		-42
-s+1 CONJ <0.6 length		-51
-s+1 CONJ <12		-37
-s+1 CONJ <12 length		-37
-s+1 CONJ <40		33
-s+1 CONJ <40 length		33
-s+1 CONJ <50		63
-s+1 CONJ fine		37
-s+1 CONJ fine length		36
-s+1 COP	-25
-s+1 COP <3	-25
-s+1 COP whole	-25
-s+1 DET	-21
-s+1 DET <0.6		45
-s+1 DET <0.6 length		48
-s+1 DET <8		-16
-s+1 DET <8 length		32
-s+1 DET whole	-39
-s+1 M-	-29
-s+1 M- whole	-29
-s+1 MOD	-28
-s+1 MOD whole	-28
-s+1 NEG length		-67
-s+1 NEG whole		72
-s+1 PREP <0.1 length		-17
-s+1 PREP <100		-18
-s+1 PREP <100 length		-31
-s+1 PREP <1000	35
-s+1 PREP <115		46
-s+1 PREP <12		24
-s+1 PREP <16		48
+s+1 # <32 length		41
+s+1 # <32 percent		34
+s+1 # <40		29
+s+1 # <400	19	55
+s+1 # <400 other		23
+s+1 # <50	-36	27
+s+1 # <60		37
+s+1 # <600	9
+s+1 # <72		42
+s+1 # <72 length		41
+s+1 # <72 percent		-12
+s+1 # decimal	17	41
+s+1 # decimal length		22
+s+1 # quarter slope		16
+s+1 # whole other		-25
+s+1 # whole power		-58
+s+1 # whole volume		11
+s+1 CONJ <0.6		-21
+s+1 CONJ <0.6 length		-30
+s+1 CONJ <16	-18	33
+s+1 CONJ <16 length		23
+s+1 CONJ <40		29
+s+1 CONJ <40 length		25
+s+1 CONJ <5		-32
+s+1 CONJ <5 length		-32
+s+1 CONJ <50		50
+s+1 CONJ <8	-26
+s+1 CONJ half length		-23
+s+1 COP	-29
+s+1 COP <3	-22
+s+1 COP whole	-29	19
+s+1 COP whole length		36
+s+1 DET	-20
+s+1 DET <0.6		40
+s+1 DET <0.6 length		40
+s+1 DET <12		21
+s+1 DET <12 length		9
+s+1 DET <3		-42
+s+1 DET <3 length		-31
+s+1 DET <5		18
+s+1 DET <5 length		18
+s+1 DET <8 length		57
+s+1 DET decimal	29
+s+1 DET quarter		19
+s+1 DET quarter length		12
+s+1 DET whole	-33
+s+1 M-	-31	-32
+s+1 M- whole	-31
+s+1 MOD	-30
+s+1 MOD whole	-30
+s+1 NEG fine		-26
+s+1 NEG fine length		-26
+s+1 NEG half		-32
+s+1 NEG half length		-32
+s+1 NEG length		-56
+s+1 NEG whole		52
+s+1 PREP <100		-15
+s+1 PREP <100 length		-22
+s+1 PREP <1000	26
+s+1 PREP <115		34
+s+1 PREP <115 length		44
+s+1 PREP <12	-28	38
+s+1 PREP <130	18
+s+1 PREP <16		35
 s+1 PREP <16 length		27
-s+1 PREP <160		30
-s+1 PREP <160 length		32
-s+1 PREP <2	-51
-s+1 PREP <2 length		41
-s+1 PREP <20		55
-s+1 PREP <26	31
-s+1 PREP <26 length		20
-s+1 PREP <260		-53
-s+1 PREP <3	-32
-s+1 PREP <32	33
-s+1 PREP <32 length		-10
-s+1 PREP <40	48	39
-s+1 PREP <40 length		39
-s+1 PREP <5	-24	36
-s+1 PREP <5 length		40
-s+1 PREP <50	51
-s+1 PREP <60		29
-s+1 PREP <60 length		25
-s+1 PREP <600	22
-s+1 PREP <72	36
-s+1 PREP <72 length		-15
-s+1 PREP <8	-42	35
-s+1 PREP <8 length		40
-s+1 PREP <85		-49
-s+1 PREP decimal		24
-s+1 PREP decimal voltage		19
-s+1 PREP quarter		47
-s+1 PREP quarter length		51
-s+1 PREP temperature		31
-s+1 PREP weight		20
-s+1 PREP whole temperature		31
-s+1 PREP whole voltage		-46
-s+1 PREP whole weight		20
-s+1 PRON		56
-s+1 PRON whole		55
-s+1 Q0	-30
-s+1 Q0 whole	-30
-s+1 Qlength	43
-s+1 Qlength whole	43
-s+1 Qpack		12
-s+1 SUB		32
-s+1 SUB length		20
-s+1 SUB whole length		-21
-s+1 Ton		-37
-s+1 Vmovepp whole		42
-s+1 Votherp		-25
-s+1 Votherp length		-25
-s+1 Vworkb	-36
-s+1 Vworkb <5		36
-s+1 Vworkb <5 length		36
-s+1 Vworkb <8		-40
-s+1 Vworkb whole	-36	-27
-s+1 Vworks	-39
-s+1 Vworks <5	-20
-s+1 Vworks whole	-39
-s+1 tarea <5	18
-s+1 tdefect	-34	38
-s+1 tdefect <0.6		37
-s+1 tdefect <0.6 length		37
-s+1 tdefect <2	-45
-s+1 tdefect <3		32
-s+1 tdefect <3 length		22
-s+1 tdefect <5		25
-s+1 tdefect <5 length		20
-s+1 tdefect fine		29
-s+1 tdefect fine length		29
-s+1 tdefect length		36
-s+1 tdefect quarter		30
-s+1 tdefect quarter length		30
-s+1 tdefect whole	-48	46
-s+1 tdefect whole length		44
-s+1 tdefectVotherpp	-28
-s+1 tdefectVotherpp whole	-28
-s+1 tdefectVworkpp	-29
-s+1 tdefectVworkpp whole	-29
-s+1 tfinish	-52	-27
-s+1 tfinish length		-40
-s+1 tfinish whole	-52	-35
-s+1 tfinish whole length		-56
-s+1 tfixture	-25
-s+1 tfixture whole	-26
-s+1 tmaterial	-30	-43
-s+1 tmaterial <12	-18
-s+1 tmaterial <16	-47
-s+1 tmaterial <2	-25
-s+1 tmaterial <5	-19
-s+1 tmaterial <8	-16
-s+1 tmaterial length		-43
-s+1 tmaterial whole	-30
-s+1 tmaterialVworkb	-27
-s+1 tmaterialVworkb whole	-27
-s+1 tmaterialVworks	-24
-s+1 tmaterialVworks <3	-18
-s+1 tmaterialVworks whole	-24
-s+1 tpart	-26	-53
-s+1 tpart <26	-19
-s+1 tpart <3	-20
-s+1 tpart <5	-18
-s+1 tpart <8	-19
-s+1 tpart whole	-26
-s+1 tpartVworkb	-43
-s+1 tpartVworkb whole	-43
-s+1 tpartVworks	-30
-s+1 tpartVworks whole	-30
-s+1 tsurface	-24	24
-s+1 tsurface <0.6		51
-s+1 tsurface <0.6 length		51
-s+1 tsurface <2	-27
-s+1 tsurface <3	-19
-s+1 tsurface <5	-23	-18
-s+1 tsurface <5 length		-18
-s+1 tsurface <8	-36
-s+1 tsurface fine		35
-s+1 tsurface fine length		35
-s+1 tsurface length		31
-s+1 tsurface whole	-24
-s+1 tsurfaceVotherb		28
-s+1 tsurfaceVotherb <0.6		23
-s+1 tsurfaceVotherb <0.6 length		23
-s+1 tsurfaceVotherb length		28
-s+1 tsurfaceVworkb	-24
-s+1 tsurfaceVworkb <2	-23
-s+1 tsurfaceVworkb whole	-24
-s+1 tsurfaceVworks	-20
-s+1 tsurfaceVworks <5	-20
-s+1 tsurfaceVworks whole	-20
-s+1 ttool		-23
-s+1 ttool whole		-23
-s+1 w <0.1		46
-s+1 w <0.1 length		46
-s+1 w <0.6		28
-s+1 w <0.6 length		28
-s+1 w <115	12
-s+1 w <12	-22	23
-s+1 w <12 length		22
-s+1 w <130	21
-s+1 w <16	-29	41
-s+1 w <2	-36	-8
-s+1 w <2 length		-11
-s+1 w <20	58
-s+1 w <26		34
-s+1 w <26 length		27
-s+1 w <260		33
-s+1 w <3	-45	47
-s+1 w <3 length		49
-s+1 w <32	23	68
-s+1 w <32 length		43
-s+1 w <40	-39	-12
-s+1 w <40 length		-12
-s+1 w <400	28
-s+1 w <5	-60	-25
-s+1 w <5 length		-9
-s+1 w <50	40	-24
-s+1 w <50 length		21
-s+1 w <60		25
-s+1 w <600	13
-s+1 w <72	13
-s+1 w <8		7
-s+1 w <85		81
-s+1 w <85 length		63
-s+1 w voltage		13
-s+1 w whole voltage		13
-s+2 # # pressure		32
-s+2 # # volume		-17
-s+2 CONJ #		-33
-s+2 CONJ # length		-33
-s+2 CONJ Q0	-49	-26
-s+2 CONJ Q0 length		17
-s+2 CONJ SUB		37
-s+2 CONJ SUB length		19
-s+2 DET #		65
-s+2 DET # length		66
-s+2 DET w	-28	26
-s+2 DET w length		54
-s+2 M- Q0	-29
-s+2 PREP # length		35
-s+2 PREP DET		32
-s+2 PREP DET percent		22
-s+2 PREP OPR	-45
-s+2 PREP PREP		58
-s+2 PREP PREP length		57
-s+2 PREP PRON	27
-s+2 PREP PRON length		-10
-s+2 PREP Q0		26
-s+2 PREP Q0 length		36
-s+2 PREP Qlength		-11
-s+2 PREP Qlength length		-8
-s+2 PREP Qtime		27
-s+2 PREP SUB length		43
-s+2 PREP Vmoveb	-49
-s+2 PREP Vworkb		28
-s+2 PREP Vworkb length		24
-s+2 PREP tmaterial		47
-s+2 PREP tmaterial length		59
-s+2 PREP tmaterialVworkb		64
-s+2 PREP tmaterialVworkb length		64
-s+2 PREP w	-41
-s+2 PREP w voltage		12
-s+2 Q0 #	-28
-s+2 SUB DET	-33	64
-s+2 Vmovepp PREP		-14
-s+2 Vworkb #		-66
-s+2 Vworkb # length		-56
-s+2 Vworkb PREP		32
-s+2 Vworkb PREP length		41
-s+2 Vworkb SUB		28
-s+2 Vworkb SUB length		28
-s+2 Vworkpp #		-21
-s+2 Vworkpp # length		12
-s+2 Vworks #	-36
-s+2 tarea #	-31
-s+2 tdefect #		50
+s+1 PREP <160	49	48
+s+1 PREP <160 length		42
+s+1 PREP <2	-55
+s+1 PREP <2 area		-28
+s+1 PREP <2 volume		-32
+s+1 PREP <26	10	20
+s+1 PREP <26 length		29
+s+1 PREP <260		-14
+s+1 PREP <260 length		-13
+s+1 PREP <3	-33	16
+s+1 PREP <3 length		39
+s+1 PREP <3000	26
+s+1 PREP <32	51
+s+1 PREP <32 length		-15
+s+1 PREP <40	17	30
+s+1 PREP <40 length		37
+s+1 PREP <400	24	48
+s+1 PREP <400 length		42
+s+1 PREP <5	-21
+s+1 PREP <5 length		48
+s+1 PREP <50	52	34
+s+1 PREP <60	50
+s+1 PREP <600	-28
+s+1 PREP <72	23
+s+1 PREP <72 length		-46
+s+1 PREP <8	-33
+s+1 PREP <85		-43
+s+1 PREP <85 length		-18
+s+1 PREP current		42
+s+1 PREP decimal	33	31
+s+1 PREP decimal length		19
+s+1 PREP decimal voltage		30
+s+1 PREP quarter		40
+s+1 PREP quarter length		44
+s+1 PREP temperature		53
+s+1 PREP whole temperature		53
+s+1 PRON	-37	-32
+s+1 PRON length		-30
+s+1 PRON whole	-37	33
+s+1 Q0	-35	-17
+s+1 Q0 whole	-35	-47
+s+1 Q0 whole length		-24
+s+1 Qcount		-50
+s+1 Qcount length		-67
+s+1 Qcount whole		-22
+s+1 Qlength <2	44
+s+1 Qlength length		26
+s+1 SUB		28
+s+1 SUB <12 length		-32
+s+1 SUB <3 length		41
+s+1 SUB decimal	49
+s+1 SUB fine		21
+s+1 SUB fine length		18
+s+1 SUB other		46
+s+1 SUB whole		16
+s+1 Ton length		-47
+s+1 Vmovepp	44
+s+1 Vmovepp length		29
+s+1 Vmovepp whole		35
+s+1 Votherb	-42	-68
+s+1 Votherb length		-79
+s+1 Votherb whole	-42
+s+1 Vothers	-40
+s+1 Vothers whole	-40
+s+1 Vworkb	-45
+s+1 Vworkb <0.6		33
+s+1 Vworkb <2		29
+s+1 Vworkb <2 length		29
+s+1 Vworkb <8		-43
+s+1 Vworkb whole	-45
+s+1 Vworkbpp	-21	-31
+s+1 Vworkbpp length		-26
+s+1 Vworkbpp whole	-21
+s+1 Vworkpp <12	-13
+s+1 Vworkpp <2	-18
+s+1 Vworkpp <3	-24
+s+1 Vworkpp whole length		50
+s+1 Vworks	-31
+s+1 Vworks <5	-21
+s+1 Vworks whole	-31
+s+1 tarea	-23
+s+1 tarea whole	-23
+s+1 tdefect	-31
+s+1 tdefect <0.1		22
+s+1 tdefect <0.1 length		22
+s+1 tdefect <0.6		43
+s+1 tdefect <0.6 length		43
+s+1 tdefect <1		23
+s+1 tdefect <1 length		23
+s+1 tdefect <2	-33
+s+1 tdefect <3 length		-11
+s+1 tdefect <5	-22
+s+1 tdefect <5 length		62
+s+1 tdefect <8		38
+s+1 tdefect <8 length		38
+s+1 tdefect half		24
+s+1 tdefect half length		24
+s+1 tdefect length		34
+s+1 tdefect quarter		37
+s+1 tdefect quarter length		37
+s+1 tdefect whole	-44
+s+1 tdefectVotheri	-35
+s+1 tdefectVotheri whole	-35
+s+1 tdefectVotherp	-22
+s+1 tdefectVotherp whole	-22
+s+1 tdefectVotherpp	-36
+s+1 tdefectVotherpp whole	-36
+s+1 tdefectVothers	-30
+s+1 tdefectVothers whole	-30
+s+1 tdefectVworkpp	-27
+s+1 tdefectVworkpp whole	-27
+s+1 tdefectVworks	-42
+s+1 tdefectVworks whole	-42
+s+1 tfinish	-57	-34
+s+1 tfinish length		-50
+s+1 tfinish whole	-57	-41
+s+1 tfinish whole length		-66
+s+1 tfinishVworkb		-13
+s+1 tfinishVworkb length		57
+s+1 tfixture	-19
+s+1 tfixture whole	-20
+s+1 tmaterial	-34	-63
+s+1 tmaterial <0.6		-44
+s+1 tmaterial <0.6 length		-44
+s+1 tmaterial <12	-64
+s+1 tmaterial <16	-55
+s+1 tmaterial <2	-17
+s+1 tmaterial <3	-19
+s+1 tmaterial <5	-25
+s+1 tmaterial <8	-24
+s+1 tmaterial decimal	-90
+s+1 tmaterial length		-46
+s+1 tmaterial whole	-26	-28
+s+1 tmaterialVworkb	-30
+s+1 tmaterialVworkb whole	-30
+s+1 tmaterialVworks	-28
+s+1 tmaterialVworks <3	-22
+s+1 tmaterialVworks whole	-28
+s+1 tpart	-28	-45
+s+1 tpart <2	-18
+s+1 tpart <3	-27
+s+1 tpart <5	-24
+s+1 tpart <8	-20
+s+1 tpart whole	-28
+s+1 tpartVworkb	-46
+s+1 tpartVworkb whole	-46
+s+1 tpartVworks	-34
+s+1 tpartVworks whole	-34
+s+1 trole		-11
+s+1 trole length		13
+s+1 tsurface	-23
+s+1 tsurface <0.6		49
+s+1 tsurface <0.6 length		49
+s+1 tsurface <1		-38
+s+1 tsurface <12	-34
+s+1 tsurface <16	-43
+s+1 tsurface <2	-23
+s+1 tsurface <5	-26
+s+1 tsurface <8	-28
+s+1 tsurface fine		38
+s+1 tsurface fine length		38
+s+1 tsurface whole	-23
+s+1 tsurfaceVotherb		43
+s+1 tsurfaceVotherb length		43
+s+1 tsurfaceVworkb	-23	-22
+s+1 tsurfaceVworkb <2	-24
+s+1 tsurfaceVworkb whole	-23
+s+1 tsurfaceVworks	-22
+s+1 tsurfaceVworks <5	-21
+s+1 tsurfaceVworks whole	-22
+s+1 ttool		-36
+s+1 ttool length		-35
+s+1 ttool whole		-36
+s+1 ttool whole length		-35
+s+1 w <0.1		61
+s+1 w <0.1 length		61
+s+1 w <100	24
+s+1 w <130	19	66
+s+1 w <160		-25
+s+1 w <160 length		-25
+s+1 w <2	-30
+s+1 w <20	60	21
+s+1 w <20 length		39
+s+1 w <260		55
+s+1 w <3	-42
+s+1 w <32		48
+s+1 w <32 length		54
+s+1 w <400	29
+s+1 w <5	-35
+s+1 w <50	47
+s+1 w <50 length		27
+s+1 w <60		30
+s+1 w <600	21	19
+s+1 w <600 length		19
+s+1 w <72 length		-11
+s+1 w <8	-43	-20
+s+1 w <8 length		-15
+s+1 w <85		60
+s+1 w <85 length		55
+s+1 w percent		-32
+s+1 w pressure		-30
+s+1 w voltage		21
+s+1 w weight		21
+s+1 w whole percent		-32
+s+1 w whole voltage		21
+s+1 w's	-30
+s+2 CONJ #	38
+s+2 CONJ DET	-45
+s+2 CONJ PRON		30
+s+2 CONJ Q0	-52	-43
+s+2 CONJ Qlength		-25
+s+2 CONJ Qlength length		-25
+s+2 CONJ SUB length		-26
+s+2 CONJ w	-32	7
+s+2 CONJ w length		22
+s+2 DET #	25
+s+2 DET DET		-23
+s+2 DET DET length		-25
+s+2 DET PREP		17
+s+2 DET PREP length		17
+s+2 DET tsurfaceVworkb		46
+s+2 DET tsurfaceVworkb length		46
+s+2 DET w	-13
+s+2 DET w length		20
+s+2 M- Q0	-31
+s+2 NEG Qlength		-47
+s+2 NEG Qlength length		-47
+s+2 NEG w		16
+s+2 PREP #		27
+s+2 PREP # length		38
+s+2 PREP DET flow		6
+s+2 PREP DET voltage		50
+s+2 PREP DET volume		-34
+s+2 PREP DET weight		23
+s+2 PREP Nidiom		33
+s+2 PREP OPR	-39
+s+2 PREP PREP		36
+s+2 PREP PREP length		45
+s+2 PREP PRON	22
+s+2 PREP PRON length		-13
+s+2 PREP Q0		-6
+s+2 PREP Qlength	-37	30
+s+2 PREP Qlength length		31
+s+2 PREP Qtime	-24	33
+s+2 PREP SUB		40
+s+2 PREP SUB length		38
+s+2 PREP Vmoveb	-54
+s+2 PREP Vworkb		41
+s+2 PREP Vworkb length		48
+s+2 PREP Vworkpp		64
+s+2 PREP tfixture length		28
+s+2 PREP tmaterial	12	-15
+s+2 PREP tmaterial length		49
+s+2 PREP tmaterialVworkb		61
+s+2 PREP tmaterialVworkb length		61
+s+2 PREP tpart		-37
+s+2 PREP tsurface	30
+s+2 PREP tsurfaceVworkb		55
+s+2 PREP tsurfaceVworkb length		56
+s+2 PREP w	-24
+s+2 Q0 #	-37
+s+2 SUB COP	30	24
+s+2 SUB COP length		24
+s+2 SUB DET		50
+s+2 SUB DET length		46
+s+2 SUB PRON length		-49
+s+2 Ton #	9
+s+2 Vmovepp PREP		-36
+s+2 Vworkb #		-59
+s+2 Vworkb # length		-57
+s+2 Vworkb PREP		28
+s+2 Vworkb PREP length		44
+s+2 Vworkb SUB		36
+s+2 Vworkb SUB length		36
+s+2 Vworkbp #		33
+s+2 Vworkbp # length		33
+s+2 Vworkpp #	-23	-23
+s+2 Vworks #	-31
+s+2 tarea #	-50
+s+2 tdefect #		39
 s+2 tdefect # length		48
-s+2 tdefect PREP	-40
-s+2 tfinish #	-50	-42
-s+2 tfinish # length		-61
-s+2 tfixture #	-24
-s+2 tmaterial #	-37
+s+2 tdefect PREP	-34
+s+2 tdefect w		32
+s+2 tdefect w length		32
+s+2 tfinish #	-66	-36
+s+2 tfinish # length		-54
+s+2 tfixture w	-19
+s+2 tmaterial #	-42
 s+2 tmaterial PREP	-29
-s+2 tmaterial w	-21
-s+2 tmaterialVworkb #	-35
-s+2 tmaterialVworks #	-17
-s+2 tmaterialVworks PREP	-17
-s+2 tpart #	-28
-s+2 tpart PREP	-18
-s+2 tsurface #	-27	25
-s+2 tsurface PREP	-15	41
-s+2 tsurface PREP length		48
-s+2 tsurface w	-20
-s+2 w # length		38
-s+2 w # pressure		-9
-s+2 w CONJ		29
-s+2 w CONJ length		30
-s+2 w DET	30	-16
-s+2 w DET length		-16
-s+2 w PREP	-40	41
-s+2 w PREP length		41
-s+2 w Q0		-31
-s+2 w Qlength		-7
-s+2 w Qlength length		-7
-s+2 w SUB		52
-s+2 w SUB length		52
-s+2 w Vworkpp	-24
-s+2 w w	-41
-s-1 # current		-21
-s-1 # percent		25
-s-1 # weight		-35
-s-1 CONJ	-27
-s-1 DET	-26	-20
-s-1 HAVE	-30
-s-1 M(		-60
-s-1 M( length		-52
-s-1 M+	-24
-s-1 M-	-34
-s-1 NEG	-51	-59
-s-1 NEG length		-38
-s-1 OPR	-51
-s-1 PREP angle		-36
-s-1 PREP percent		50
-s-1 PREP pressure		37
-s-1 PREP weight		47
-s-1 Q0	-20	-25
-s-1 Q0 length		-25
-s-1 Qlength	-20
-s-1 Qpack	-18
-s-1 SUB	-44	-15
-s-1 SUB length		-21
-s-1 Ton	-26
-s-1 Ton length		40
-s-1 Vhaveb	-16
-s-1 Vhavepp	-27
-s-1 Vmeasureb		47
-s-1 Vmeasureb length		36
-s-1 Vmeasurebpp	33	42
-s-1 Vmeasurei	52
-s-1 Vmeasurei length		23
-s-1 Vmeasurepp		23
-s-1 Vmeasures	56	31
-s-1 Vneedb	-27	-25
-s-1 Vneedb length		-15
-s-1 Votherb	21
-s-1 Vothers		55
-s-1 Vsayb	-27	27
-s-1 Vsaypp	24
-s-1 Vsays		23
-s-1 Vsays length		14
-s-1 Vworkb	-23	-21
-s-1 Vworkb length		-25
-s-1 Vworkbp		23
-s-1 Vworkbp length		23
-s-1 Vworkbpp		-16
-s-1 Vworkbpp length		-20
-s-1 Vworki	46	54
-s-1 Vworkpp	-33
-s-1 tarea	-36
-s-1 tdefect	-32	42
-s-1 tdefect length		42
-s-1 tdefectVotherb		61
-s-1 tdefectVotherb length		59
-s-1 tdefectVotheri		57
-s-1 tdefectVotherpp		56
-s-1 tdefectVotherpp length		56
-s-1 tdefectVothers		36
-s-1 tdefectVothers length		36
-s-1 tdefectVworkpp		55
-s-1 tdefectVworkpp length		55
-s-1 tfinish	-27	-87
-s-1 tfixture		31
-s-1 tfixture length		40
-s-1 tmaterial	-40	-26
-s-1 tmaterial length		-19
-s-1 tmaterial's	31	-15
-s-1 tmaterial's length		-15
-s-1 tmaterialVworkb	-64
-s-1 tpart	-62	-14
-s-1 tpart length		-40
-s-1 tpart's		53
-s-1 tpart's length		53
-s-1 tpartVworks		81
-s-1 tsurface		38
-s-1 tsurface's	48
-s-1 tsurfaceVotherb		32
-s-1 tsurfaceVotherb length		32
-s-1 tsurfaceVworkb	22	46
+s+2 tmaterial w	-25
+s+2 tmaterialVworkb #	-40
+s+2 tmaterialVworks #	-15
+s+2 tmaterialVworks PREP	-26
+s+2 tpart #	-25
+s+2 tpart PREP	-23
+s+2 tpart w	-26
+s+2 tsurface #	-35	32
+s+2 tsurface # length		33
+s+2 tsurface PREP		46
+s+2 tsurface PREP length		33
+s+2 tsurface Vworkpp	-24
+s+2 tsurfaceVworkb #	-19
+s+2 tsurfaceVworks #	-19
+s+2 ttool #		-30
+s+2 ttool # length		-30
+s+2 w # pressure		-35
+s+2 w COP	-28
+s+2 w DET		-22
+s+2 w NEG		-18
+s+2 w NEG length		-18
+s+2 w PREP	-22	28
+s+2 w PREP length		34
+s+2 w Q0	-37	-10
+s+2 w Q0 length		-28
+s+2 w Qlength		-20
+s+2 w Qlength length		-20
+s+2 w SUB		31
+s+2 w SUB length		30
+s+2 w Vworkpp		35
+s+2 w tdefect	36
+s+2 w tsurface	-27
+s+2 w w	-35	40
+s-1 # flow		26
+s-1 # other		25
+s-1 # volume		-24
+s-1 COP percent		24
+s-1 COP weight		29
+s-1 DET	-25
+s-1 DET power		-30
+s-1 DET volume		22
+s-1 HAVE	-28	40
+s-1 HAVE length		40
+s-1 M(	-51	-45
+s-1 M( length		-29
+s-1 M+	-15
+s-1 M-	-39
+s-1 NEG	-42	-75
+s-1 NEG length		-60
+s-1 Nidiom		-34
+s-1 Nidiom length		-24
+s-1 OPR	-52	-37
+s-1 OPR length		-37
+s-1 PREP angle		-38
+s-1 PREP area		31
+s-1 PREP pressure		48
+s-1 PREP temperature		23
+s-1 PREP voltage		69
+s-1 PREP volume		-50
+s-1 PREP weight		42
+s-1 PRON area		-32
+s-1 PRON percent		-11
+s-1 Q0	-57	-8
+s-1 Qlength		30
+s-1 Qlength length		30
+s-1 Qpack	-51
+s-1 SUB	-39
+s-1 Ton	-30
+s-1 Ton length		39
+s-1 Vhaveb	-13	28
+s-1 Vhaveb length		24
+s-1 Vhavepp	-25
+s-1 Vmeasureb		48
+s-1 Vmeasureb length		46
+s-1 Vmeasurebpp	37	22
+s-1 Vmeasurei	44
+s-1 Vmeasurei length		31
+s-1 Vmeasurei percent		23
+s-1 Vmeasurepp weight		-39
+s-1 Vmeasures	63	30
+s-1 Vmeasures length		25
+s-1 Vmoveb	37
+s-1 Vmoves	-14
+s-1 Vneedb		-19
+s-1 Vneedpp	-21
+s-1 Vneeds		38
+s-1 Votherb length		30
+s-1 Votheri	19
+s-1 Votherp length		-12
+s-1 Votherp percent		40
+s-1 Votherpp	-64
+s-1 Vothers	-24
+s-1 Vsayb		19
+s-1 Vworkb	-18
+s-1 Vworkbp		25
+s-1 Vworkbp length		30
+s-1 Vworkbpp	-27	-10
+s-1 Vworkbpp length		-18
+s-1 Vworki		32
+s-1 Vworki length		21
+s-1 Vworkpp	-14
+s-1 Vworks	37
+s-1 tarea	-27
+s-1 tdefect	-11	43
+s-1 tdefect length		46
+s-1 tdefect's		37
+s-1 tdefect's length		36
+s-1 tdefectVotherb		62
+s-1 tdefectVotherb length		62
+s-1 tdefectVotheri		52
+s-1 tdefectVotheri length		48
+s-1 tdefectVotherpp	-35	58
+s-1 tdefectVotherpp length		58
+s-1 tdefectVothers		50
+s-1 tdefectVothers length		45
+s-1 tdefectVworkpp	-60	48
+s-1 tdefectVworkpp length		48
+s-1 tfinish	-50	-92
+s-1 tfinish length		-115
+s-1 tfixture		21
+s-1 tfixture length		29
+s-1 tfixture's		8
+s-1 tfixture's length		8
+s-1 tmaterial	-37	-40
+s-1 tmaterial length		-29
+s-1 tmaterial's	7	-31
+s-1 tmaterial's length		-31
+s-1 tmaterialVworkb	-48	-13
+s-1 tmaterialVworkb length		-19
+s-1 tmaterialVworks		-72
+s-1 tpart	-50	-29
+s-1 tpart length		-34
+s-1 tpart's	73
+s-1 tpartVworkb		43
+s-1 tpartVworkb length		33
+s-1 tpartVworks		44
+s-1 tpartVworks length		25
+s-1 tsurface	23	38
+s-1 tsurface's		33
+s-1 tsurface's length		31
+s-1 tsurfaceVworkb	37	45
 s-1 tsurfaceVworkb length		43
-s-1 tsurfaceVworki		65
-s-1 w	-26
-s-1 w area		31
-s-1 w pressure		32
-s-1 w temperature		-25
-s-1 w voltage		-48
-s-1 w's	33
-s-1 wly	23	25
-s-1 wly length		25
-s-2 # # current		-21
-s-2 # # percent		25
-s-2 # # weight		-35
-s-2 # DET	-22	-60
-s-2 # DET length		-47
-s-2 # PREP		43
-s-2 # PRON	-24
-s-2 # Vneeds	29	62
-s-2 # Vneeds length		38
-s-2 # Votherb		-32
-s-2 # Votherb length		-37
-s-2 # Votherp		29
-s-2 # Vworkb		40
-s-2 # Vworkb length		40
-s-2 # Vworkbpp		-11
-s-2 # Vworkbpp length		-28
-s-2 # tfixture	35
-s-2 # tfixture length		20
-s-2 # tmaterial	-70	-34
-s-2 # tpart	-28	-12
+s-1 tsurfaceVworki		62
+s-1 tsurfaceVworks		42
+s-1 w area		44
+s-1 w other		-45
+s-1 w percent		-29
+s-1 w pressure		21
+s-1 w temperature		-23
+s-1 w voltage		-49
+s-1 w's	41
+s-1 wly		40
+s-1 wly length		33
+s-2 # # flow		26
+s-2 # # other		25
+s-2 # # volume		-24
+s-2 # DET	-21	-60
+s-2 # DET length		-56
+s-2 # PREP length		-11
+s-2 # Vneeds		50
+s-2 # Vneeds length		31
+s-2 # Votherb		-36
+s-2 # Votherb length		-8
+s-2 # Votherp length		16
+s-2 # Vsayb		44
+s-2 # Vworkb		39
+s-2 # Vworkb length		37
+s-2 # Vworkbpp	-21
+s-2 # Vworkbpp length		-32
+s-2 # Vworkpp		29
+s-2 # Vworkpp length		27
+s-2 # tarea	-27
+s-2 # tdefect		26
+s-2 # tdefect length		23
+s-2 # tfixture	32
+s-2 # tfixture length		43
+s-2 # tmaterial	-36	-56
+s-2 # tmaterial length		-33
+s-2 # tmaterialVworkb	-45
+s-2 # tpart	-28
 s-2 # tpart length		-21
-s-2 # tsurface	6
-s-2 # tsurface's		71
-s-2 # w	9
-s-2 # w length		70
-s-2 CONJ DET	-30
-s-2 COP DET	23
-s-2 COP PREP	49
-s-2 COP PREP length		46
-s-2 COP Vworkpp		62
-s-2 COP Vworkpp length		60
-s-2 COP tdefect		20
-s-2 COP tdefect length		20
-s-2 COP w		28
-s-2 COP w length		28
-s-2 COP wly		27
-s-2 COP wly length		27
-s-2 DET tarea length		-18
-s-2 DET tfixture		23
-s-2 DET tfixture length		23
-s-2 DET tmaterial	21	66
-s-2 DET tmaterial length		65
-s-2 DET tpart		59
-s-2 DET tpart length		52
-s-2 DET tsurface		27
-s-2 DET tsurface length		27
-s-2 DET w	-28
-s-2 DET w's	-38	-38
-s-2 DET w's length		-38
-s-2 PREP DET	-26	-40
-s-2 PREP DET length		-43
-s-2 PREP Votherb	-26
-s-2 PREP Vworkb	-40	23
-s-2 PREP Vworkb length		23
-s-2 PREP tmaterial		-58
-s-2 PREP tmaterial length		-46
-s-2 PREP tsurface		-18
-s-2 PREP tsurface length		-18
-s-2 PREP w	-39	-45
-s-2 PREP w length		-30
-s-2 PRON COP	-47
-s-2 PRON DET	-34	-27
-s-2 PRON DET length		-24
-s-2 PRON PREP	-27
-s-2 PRON PREP length		47
-s-2 PRON Vhavepp	-29
-s-2 PRON Vmeasurei		27
-s-2 PRON Vneedb		-21
-s-2 PRON Votherb		44
+s-2 # tpartVworkb		-33
+s-2 # tsurface	39
+s-2 # tsurface's	58	66
+s-2 # tsurface's length		64
+s-2 # w		49
+s-2 # w length		63
+s-2 # w pressure		17
+s-2 # wly	23	21
+s-2 CONJ DET	-18
+s-2 COP DET	20	-25
+s-2 COP PREP	56
+s-2 COP PREP length		42
+s-2 COP Vworkpp		55
+s-2 COP Vworkpp length		34
+s-2 COP tdefect		35
+s-2 COP tdefect length		35
+s-2 COP wly		26
+s-2 COP wly length		23
+s-2 DET PREP		39
+s-2 DET Qlength	-15
+s-2 DET tarea	15
+s-2 DET tfinish	-13
+s-2 DET tfixture	-21	45
+s-2 DET tfixture length		45
+s-2 DET tmaterial		72
+s-2 DET tmaterial length		70
+s-2 DET tmaterial's		-26
+s-2 DET tmaterial's length		-26
+s-2 DET tpart length		30
+s-2 DET tpart's		20
+s-2 DET tpart's length		20
+s-2 DET tsurface		30
+s-2 DET tsurface length		30
+s-2 DET tsurface's	22	36
+s-2 DET tsurface's length		34
+s-2 DET w's	-21
+s-2 MOD Votherb		-28
+s-2 NEG DET		-39
+s-2 Nidiom COP		30
+s-2 Nidiom COP length		30
+s-2 Nlabel PREP	-41
+s-2 OPR PREP	39	-38
+s-2 OPR PREP length		-38
+s-2 PREP DET	-33	-44
+s-2 PREP DET length		-30
+s-2 PREP PREP percent		34
+s-2 PREP PRON	-49	-64
+s-2 PREP PRON length		-53
+s-2 PREP Q0	-12
+s-2 PREP Votherb	-29	36
+s-2 PREP Votherb length		33
+s-2 PREP Vworkb	-40
+s-2 PREP Vworkb length		33
+s-2 PREP tmaterial	-50	-38
+s-2 PREP tmaterial length		-38
+s-2 PREP tpartVworkb		31
+s-2 PREP w	-35	-27
+s-2 PREP w length		-17
+s-2 PRON COP	-52	-20
+s-2 PRON COP length		-39
+s-2 PRON DET	-30
+s-2 PRON DET length		-43
+s-2 PRON PREP	-23
+s-2 PRON PREP length		41
+s-2 PRON Vhavepp	-23
+s-2 PRON Vmeasurei		40
+s-2 PRON Vneedpp	-22
+s-2 PRON Vneeds		-19
+s-2 PRON Vneeds length		-19
+s-2 PRON Votherb		26
 s-2 PRON Votherb length		44
-s-2 PRON Votherp		-17
-s-2 PRON Votherp length		-35
-s-2 PRON Vworkpp	-40	-99
-s-2 PRON w		68
-s-2 PRON w length		68
-s-2 Q0 CONJ	-61
-s-2 Q0 M-	-28
-s-2 Q0 PREP	-39	-22
-s-2 Q0 PREP length		-22
-s-2 Q0 w	-23
-s-2 Qlength PREP		-36
-s-2 Qlength PREP length		-44
-s-2 Qlength w		26
-s-2 Qlength w length		26
-s-2 Ton PREP	-55
-s-2 Vmeasurei PREP		26
-s-2 Vmeasurep PREP		29
-s-2 Vmeasurep PREP length		25
-s-2 Votherb PREP	21	35
-s-2 Votherb PREP length		26
-s-2 Votherp DET		49
-s-2 Votherp DET length		49
-s-2 Votherp PREP		-20
-s-2 Votherp PREP length		-20
-s-2 Vworkb COP		49
-s-2 Vworkb PREP	-43
-s-2 Vworkb PREP length		-21
-s-2 Vworkb PRON	-35
-s-2 Vworkbpp PREP	90	63
-s-2 Vworkbpp PREP length		63
-s-2 Vworki PREP		73
-s-2 Vworkpp DET	-17	30
-s-2 Vworkpp DET length		30
-s-2 Vworkpp PREP	-36
-s-2 Vworkpp PRON		24
-s-2 Vworkpp PRON length		21
-s-2 Vworks PREP	-29	-47
-s-2 tarea PREP		-54
-s-2 tarea PREP length		-47
-s-2 tdefect PREP	-43	48
-s-2 tdefect PREP length		47
-s-2 tdefect w		47
-s-2 tdefect w length		47
-s-2 tdefectVotherb PREP		28
-s-2 tdefectVotherb PREP length		28
-s-2 tdefectVothers PREP		27
-s-2 tdefectVworkpp PREP	-41	30
-s-2 tdefectVworkpp PREP length		31
-s-2 tdefectVworks PREP		33
-s-2 tdefectVworks PREP length		33
-s-2 tfinish PREP		52
-s-2 tfinish PREP length		55
-s-2 tfixture COP	-35
-s-2 tfixture PREP	-47	21
-s-2 tfixture PREP length		21
-s-2 tfixture Votherp		-31
-s-2 tmaterial COP length		43
-s-2 tmaterial PREP	-32
-s-2 tmaterial Vmeasures		23
-s-2 tmaterial w		29
-s-2 tmaterial w length		29
-s-2 tmaterial's PREP		35
-s-2 tpart COP	14
-s-2 tpart PREP	32
-s-2 tpart w	-45
-s-2 trole Vneeds	23
-s-2 tsurface COP		40
-s-2 tsurface COP length		37
-s-2 tsurface PREP		66
-s-2 tsurface PREP length		68
-s-2 tsurface w		46
-s-2 tsurfaceVotherb PREP		22
-s-2 tsurfaceVotherb PREP length		22
-s-2 w CONJ	12	-24
-s-2 w CONJ length		-24
-s-2 w COP		37
-s-2 w COP length		27
-s-2 w DET	-43
+s-2 PRON Votherp length		-7
+s-2 PRON Vworkbpp		-29
+s-2 PRON Vworkbpp length		-29
+s-2 PRON Vworkpp	-42	-53
+s-2 PRON Vworkpp length		-60
+s-2 PRON w	-24	69
+s-2 PRON w length		50
+s-2 Q0 M-	-19
+s-2 Q0 PREP	-21	-42
+s-2 Q0 PREP length		-42
+s-2 Q0 w	-25
+s-2 Qlength NEG		-18
+s-2 Qlength NEG length		-18
+s-2 Qlength PREP		-72
+s-2 Qlength PREP length		-87
+s-2 Qlength w	-22
+s-2 Qpack PREP	-41
+s-2 Vmeasurei PREP		46
+s-2 Vmeasurei PREP length		35
+s-2 Vmeasurep PREP	18	35
+s-2 Vmeasurep PREP length		34
+s-2 Vmeasures PREP		33
+s-2 Vmoveb PREP	36	55
+s-2 Vmoveb PREP length		55
+s-2 Vmoves PREP		29
+s-2 Vmoves PREP length		29
+s-2 Votherb PREP	31	32
+s-2 Votherb PREP length		30
+s-2 Votherp DET		62
+s-2 Votherp DET length		68
+s-2 Votherp PREP	-31	-16
+s-2 Votherp PREP length		-16
+s-2 Votherp w		-27
+s-2 Vsayb PRON		-14
+s-2 Vsayb PRON length		-15
+s-2 Vworkb DET	-15	13
+s-2 Vworkb PREP	-24
+s-2 Vworkb PREP length		-23
+s-2 Vworkb PRON	-18	28
+s-2 Vworkb PRON length		28
+s-2 Vworkb w	-27
+s-2 Vworkbpp DET		-46
+s-2 Vworkbpp PREP	62	55
+s-2 Vworkbpp PREP length		42
+s-2 Vworki PREP		28
+s-2 Vworkpp DET	-17	16
+s-2 Vworkpp DET length		27
+s-2 Vworkpp PREP	-30
+s-2 Vworkpp PREP torque		-28
+s-2 Vworkpp PRON		45
+s-2 Vworkpp PRON length		41
+s-2 Vworks PREP	-28
+s-2 tarea PREP	-23	-45
+s-2 tarea PREP length		-39
+s-2 tarea w		63
+s-2 tdefect PREP	-73	52
+s-2 tdefect PREP length		52
+s-2 tdefect w		48
+s-2 tdefect w length		39
+s-2 tdefectVotherb PREP		55
+s-2 tdefectVotherb PREP length		55
+s-2 tdefectVothers PREP		29
+s-2 tdefectVworkpp PREP	-31
+s-2 tdefectVworkpp PREP length		29
+s-2 tdefectVworks PREP		25
+s-2 tdefectVworks PREP length		25
+s-2 tfinish PREP		43
+s-2 tfinish PREP length		43
+s-2 tfixture PREP	-35	17
+s-2 tfixture PREP length		25
+s-2 tfixture Votherp		-35
+s-2 tfixture w		45
+s-2 tfixture w length		45
+s-2 tmaterial COP	-18	-9
+s-2 tmaterial Vmeasures		26
+s-2 tmaterial w		-30
+s-2 tmaterial's PREP		24
+s-2 tmaterialVworkb COP		32
+s-2 tmaterialVworkb COP length		32
+s-2 tmaterialVworkb PREP	-28	23
+s-2 tmaterialVworkb PREP length		24
+s-2 tmaterialVworks DET		20
+s-2 tmaterialVworks DET length		20
+s-2 tmaterialVworks PREP		-50
+s-2 tpart COP length		-6
+s-2 tpart PREP		-13
+s-2 tpart PREP length		-30
+s-2 tpart Vmeasures		-28
+s-2 tpart Votherp		17
+s-2 tpart Votherp length		19
+s-2 tpart Vworks		43
+s-2 tpart w	-53
+s-2 tpart w length		76
+s-2 trole Vneeds	21
+s-2 tsurface COP	55
+s-2 tsurface COP length		46
+s-2 tsurface PREP		36
+s-2 tsurface PREP length		36
+s-2 tsurface Votherp		-13
+s-2 tsurface's PREP		40
+s-2 tsurfaceVotherb PREP		23
+s-2 tsurfaceVotherb PREP length		23
+s-2 tsurfaceVworkb COP		29
+s-2 tsurfaceVworkb COP length		29
+s-2 tsurfaceVworkb PREP		-38
+s-2 tsurfaceVworkb Vsays	-25
+s-2 tsurfaceVworkb w		57
+s-2 tsurfaceVworkb w length		55
+s-2 ttool PREP		24
+s-2 ttool PREP length		24
+s-2 w CONJ		-26
+s-2 w CONJ length		-26
+s-2 w COP		27
+s-2 w DET	-35
+s-2 w NEG	-29
+s-2 w PREP	-19
+s-2 w SUB		-32
+s-2 w SUB length		-32
 s-2 w Vmeasures		46
-s-2 w Vneeds	61
-s-2 w Votherp		23
-s-2 w Vsays	-26
-s-2 w tmaterial		32
-s-2 w tmaterial length		32
-s-2 w tsurface length		-21
-s-2 w w	-59	31
+s-2 w Vneeds	35
+s-2 w Votherp		48
+s-2 w Votherp length		27
+s-2 w Vworkpp	-23	-28
+s-2 w tmaterial	-14
+s-2 w tmaterial length		52
+s-2 w tsurface length		10
+s-2 w tsurfaceVworkb		-15
+s-2 w tsurfaceVworkb length		-15
+s-2 w w	-68
+s-2 w w's		32
+s-2 w w's length		36
+s-2 wly PREP		37
+s-2 wly PREP length		37
 said last			24
-said last %			32
-said last V			18
-said last cfm			30
-said last cm			61
-said last deg			-25
-said last gal			-16
-said last ohm			58
-said last psi			29
-said last sq ft			37
-said last sq m			61
-said next F			-48
-said next mm			22
-said next sq ft			65
-says copula ahead	-17	-41
-says copula ahead length		-25
-says copula ahead whole	-17
-says copula ahead whole length		25
-says copula area whole		26
-says copula behind angle		24
-says copula behind decimal	39	31
-says copula behind decimal length		29
-says copula behind percent		34
-says copula behind pressure		-22
-says copula behind temperature		28
-says copula behind whole angle		25
-says copula behind whole percent		34
-says copula behind whole temperature		28
-says copula fixture fine		-14
-says copula fixture fine length		-14
-says copula fixture half		43
-says copula fixture half length		43
-says copula fixture quarter		-7
-says copula fixture quarter length		-7
-says copula material quarter		-8
-says copula material quarter length		-8
-says copula material whole		32
-says copula material whole length		25
-says copula own fine		21
-says copula own fine length		21
-says copula own half		39
-says copula own half length		39
-says copula own whole length		26
-says copula part fine		38
-says copula part fine length		38
-says copula part quarter		29
-says copula part quarter length		29
-says copula part whole	-26
-says copula person fine		52
-says copula person fine length		52
-says copula person quarter		46
-says copula person quarter length		46
-says copula person whole	-72
-says copula pointer decimal	66
-says imperative behind	-14
-says imperative behind whole	-17	-18
-says imperative none whole	-17	-18
-says modal ahead	-46	-24
-says modal ahead whole	-46	-31
-says modal behind	-21
-says modal behind whole	-15
-says modal behind whole length		25
-says modal none whole	-18
-says modal person quarter		-18
-says modal person quarter length		-18
-says modal person whole	-16	-24
-says none behind area		20
-says none behind decimal	16
-says none behind decimal current		35
-says none behind decimal length		-9
-says none behind decimal voltage		24
-says none behind flow		28
-says none behind other		33
-says none behind temperature		27
-says none behind whole area		15
-says none behind whole temperature		27
-says none behind whole weight		-28
-says none none decimal	16
-says none none decimal current		35
-says none none decimal length		-9
-says none none decimal voltage		24
-says none none whole area		15
-says none none whole temperature		27
-says none none whole weight		-28
-says owed behind	-8
-says owed behind quarter		22
-says owed behind quarter length		22
-says owed behind whole	-11
-says owed fixture fine		26
-says owed fixture fine length		26
-says owed material whole		43
-says owed none whole	-25
-says owed person half length		-36
-says owed person whole		9
+said last %			21
+said last F			-28
+said last L			-20
+said last V			12
+said last bar			27
+said last cfm			31
+said last cm			62
+said last deg			17
+said last gpm			64
+said last ohm			42
+said last psi			28
+said last sq ft			63
+said last sq m			51
+said next F			-42
+said next m			31
+says copula ahead	-19	-25
+says copula ahead length		-16
+says copula ahead quarter		-38
+says copula ahead quarter length		-38
+says copula ahead whole	-18
+says copula area whole		32
+says copula area whole length		26
+says copula behind area		27
+says copula behind decimal	27	47
+says copula behind decimal length		28
+says copula behind pressure		-32
+says copula behind slope		45
+says copula behind temperature		25
+says copula behind whole area		32
+says copula behind whole flow		-17
+says copula behind whole pressure		-32
+says copula behind whole temperature		25
+says copula behind whole volume		19
+says copula fixture fine		12
+says copula fixture fine length		12
+says copula fixture half		52
+says copula fixture half length		52
+says copula material fine		49
+says copula material fine length		50
+says copula material quarter		-35
+says copula material quarter length		-35
+says copula material whole percent		23
+says copula own fine length		52
+says copula own half		51
+says copula own half length		51
+says copula own quarter		22
+says copula own quarter length		22
+says copula own whole length		27
+says copula part decimal		29
+says copula part whole voltage		24
+says copula person fine		45
+says copula person fine length		45
+says copula person half		-17
+says copula person half length		-17
+says copula person quarter		50
+says copula person quarter length		50
+says copula person whole	-44	-33
+says copula pointer decimal	59
+says copula surface whole angle		18
+says copula tells whole	-44	32
+says imperative behind	-12
+says imperative behind quarter		-44
+says imperative behind quarter length		-48
+says imperative behind whole	-15	-12
+says imperative none quarter		-44
+says imperative none quarter length		-48
+says imperative none whole	-14	-12
+says imperative own whole	-29
+says modal ahead	-38	-38
+says modal ahead length		-48
+says modal ahead whole	-38
+says modal behind	-29	-26
+says modal behind fine		43
+says modal behind fine length		43
+says modal behind whole	-25	-44
+says modal behind whole length		-22
+says modal material whole		-54
+says modal own whole		-19
+says modal person fine		-8
+says modal person fine length		-8
+says modal person whole	-26	-22
+says modal person whole length		-14
+says modal pointer fine		18
+says modal pointer fine length		18
+says modal pointer whole	-34	-26
+says none behind area		27
+says none behind decimal	8
+says none behind decimal current		34
+says none behind decimal length		-14
+says none behind flow		33
+says none behind percent		26
+says none behind slope		26
+says none behind temperature		20
+says none behind whole area		23
+says none behind whole flow		24
+says none behind whole other		22
+says none behind whole percent		23
+says none behind whole temperature		20
+says none behind whole weight		-31
+says none none decimal	8
+says none none decimal current		34
+says none none decimal length		-14
+says none none whole area		23
+says none none whole flow		24
+says none none whole other		22
+says none none whole percent		23
+says none none whole temperature		20
+says none none whole weight		-31
+says owed ahead	-28
+says owed ahead whole	-28
+says owed behind	-16
+says owed behind decimal	-12
+says owed behind quarter		17
+says owed behind quarter length		17
+says owed behind whole	-18
+says owed fixture fine		35
+says owed fixture fine length		35
+says owed material whole	-20	33
+says owed material whole length		31
+says owed none whole	-24	-26
+says owed none whole length		-39
+says owed own whole	-32	14
 says owed person whole length		20
-says owed pointer whole	-40	-14
-says owed pointer whole length		-14
-says past ahead	-15	-49
-says past ahead length		-49
-says past ahead whole	-15	-37
-says past ahead whole length		-31
-says past area whole		31
-says past behind	-17
-says past behind fine		34
-says past behind fine length		35
-says past behind other		26
+says owed pointer whole	-31	-39
+says owed pointer whole length		-39
+says owed surface whole	-13
+says owed tells whole	-12
+says past ahead	-23	-42
+says past ahead length		-28
+says past ahead whole	-23	-33
+says past area whole		28
+says past behind	-15
+says past behind decimal	16
+says past behind half length		13
 says past behind percent		29
-says past behind pressure		39
-says past behind volume		-26
-says past behind weight		7
+says past behind pressure		13
+says past behind slope		-33
+says past behind torque		34
+says past behind volume		-32
+says past behind weight		-35
 says past behind whole	-16
-says past behind whole other		26
+says past behind whole other		-11
 says past behind whole percent		29
-says past behind whole pressure		40
-says past behind whole volume		-10
-says past behind whole weight		7
-says past material half		36
-says past material half length		36
-says past material whole	-32	-20
-says past material whole length		-24
-says past none fine		29
-says past none fine length		29
-says past none half length		28
-says past none quarter		-48
-says past none quarter length		-51
-says past none whole	-15
-says past own whole	-37
-says past own whole length		25
-says past part whole	-51	40
-says past part whole length		51
-says past person half		-18
-says past person whole area		23
-says past person whole length		-44
-says past person whole weight		12
-says past pointer whole	20	39
-says past pointer whole length		33
-says past surface fine		29
-says past surface fine length		29
-says past surface whole		29
-says past surface whole length		27
-says past tells whole	-31
-says present ahead	-20	-33
-says present ahead length		-33
-says present ahead whole	-20	-37
-says present ahead whole length		-37
-says present behind	-11
-says present behind area		-25
-says present behind decimal	-30	35
-says present behind fine		47
-says present behind fine length		48
-says present behind half		-12
-says present behind half length		-12
-says present behind other		-26
-says present behind percent		37
-says present behind quarter		31
-says present behind quarter length		32
-says present behind volume		-27
-says present behind weight		21
-says present behind whole	-11
-says present behind whole area		-28
-says present behind whole other		-37
-says present behind whole percent		34
-says present behind whole weight		21
-says present material fine		25
-says present material fine length		25
-says present material whole		65
-says present material whole length		59
-says present own whole	-18
-says present own whole length		-27
-says present part whole		45
-says present part whole length		34
-says present person whole	-23	-11
-says present pointer half		-20
-says present pointer half length		-20
-says present pointer whole	-24
-says present pointer whole length		-13
-says present surface whole	-22	-25
-says present surface whole length		-46
-says present tool whole		-31
-size <0.1	-58								-16						-35		35	17
-size <0.1 fine		30
-size <0.1 fine length		31
-size <0.1 length		31
-size <0.1 one									-16						-35		35	17
-size <0.1 whole	-61								-15						-35		38
-size <0.6	-63			37					-17
-size <0.6 decimal	-63			37					-17
-size <0.6 one				37					-17
-size <0.6 quarter		-11
-size <0.6 quarter length		-17
-size <0.6 quarter slope		21
-size <0.6 slope		28
-size <1				-12														87
-size <1 decimal				-12														87
-size <1 one				-12														87
-size <1 quarter		-20
-size <1 quarter length		-17
-size <100									37		22									17
-size <100 length		-7
-size <100 one				-11		35			37		22									17
-size <100 whole		31							44		14									17
-size <1000						68
-size <1000 length		-27
-size <1000 one						47
-size <1000 pair2				-28		43
-size <1000 whole						68
-size <1000 whole length		-27
-size <115	-30								39
-size <115 length		-20
-size <115 one									40						35
-size <115 whole	-30								39
-size <12	-21
-size <12 area		-19
-size <12 decimal	47	63						-18				28	25	60				-35			-21
-size <12 half		-44
-size <12 half length		-47
-size <12 pair2				34
-size <12 percent		35
-size <12 quarter		34
-size <12 quarter length		34
-size <12 weight		33
-size <12 whole	-27
-size <12 whole area		-25
-size <12 whole percent		27
-size <130		58							51				53
-size <130 length		-27
-size <130 one									52				54
-size <130 voltage		78
-size <130 whole		51							58				36
-size <130 whole length		-39
-size <16 area		-21
-size <16 decimal	40																		92
-size <16 half		-33
-size <16 half length		-33
-size <16 one				32
-size <16 pair1				-24
-size <16 pair2					-16
-size <16 whole	-34			30
-size <16 whole area		-21
-size <160		22				20			60
-size <160 one						30			60
-size <160 whole		21				20			60
-size <2	-37
-size <2 area		-31
-size <2 half		-35
-size <2 half length		-38
-size <2 volume		-21
-size <2 whole	-39
-size <20	9			40								19
-size <20 one				30								21
-size <20 pair2				48
-size <20 whole				43								20
-size <200	20	61				65
-size <200 one						65
-size <200 whole	20	41				65
-size <26	-35			27
-size <26 fine		-8
-size <26 fine length		-8
-size <26 half		53
-size <26 half length		53
-size <26 one				59
-size <26 pair2				-23
-size <26 percent		41
-size <26 whole		-12		30
-size <26 whole length		-12
-size <26 whole percent		41
-size <260	20			-16		33							57							19
-size <260 length		23
-size <260 one				-16		33							57							19
-size <260 whole	20			-17		34							48							20
-size <260 whole length		23
-size <3	-36
-size <3 decimal	-11					-46		84
-size <3 half		-33
-size <3 half length		-33
-size <3 quarter		33
-size <3 quarter length		33
-size <3 whole	-37
-size <3000		46				73
-size <3000 one						50
-size <3000 pair2						68
-size <3000 whole		46				73
-size <32				35								18									26
-size <32 fine		44
-size <32 fine length		44
-size <32 half		26
-size <32 half length		26
-size <32 length		33
-size <32 one												19									27
-size <32 pair2				30		-11
-size <32 percent		33
-size <32 whole				40								19
-size <32 whole percent		33
-size <40				37
-size <40 fine		37
-size <40 fine length		37
-size <40 half		65
-size <40 half length		65
-size <40 one				35
-size <40 pair2				41
-size <40 quarter		62
-size <40 quarter length		62
-size <40 whole				37
-size <40 whole length		-16
-size <400	8	31				37											28
-size <400 length		-25
-size <400 one						51											30
-size <400 other		23
-size <400 whole	8	31				37											28
-size <400 whole length		-25
-size <400 whole other		23
-size <5	-30
-size <5 current		-27
-size <5 decimal	36												-39		-45			17	-20			29
-size <5 decimal length		-11
-size <5 fine		-19
-size <5 fine length		-19
-size <5 half		-32
-size <5 half length		-32
-size <5 pair1					33
-size <5 temperature		-63
+says past behind whole pressure		9
+says past behind whole torque		34
+says past fixture quarter		16
+says past fixture quarter length		16
+says past fixture whole	-25	-31
+says past material half		27
+says past material half length		27
+says past material whole	-32	-13
+says past material whole length		-30
+says past none decimal		-47
+says past none fine		42
+says past none fine length		40
+says past none half		35
+says past none half length		38
+says past none quarter		-46
+says past none quarter length		-48
+says past none whole	-11
+says past own whole	-28
+says past part whole	-31
+says past person half		-28
+says past person whole	-13
+says past pointer fine		53
+says past pointer fine length		53
+says past pointer whole		18
+says past pointer whole length		25
+says past surface fine		44
+says past surface fine length		44
+says past surface quarter		34
+says past surface quarter length		34
+says past surface whole length		18
+says past tells whole	-38
+says present ahead	-24	-51
+says present ahead length		-51
+says present ahead whole	-24	-59
+says present ahead whole length		-58
+says present behind	-16
+says present behind area		-32
+says present behind half		-19
+says present behind half length		-20
+says present behind length		25
+says present behind other		-27
+says present behind quarter		23
+says present behind quarter length		21
+says present behind voltage		40
+says present behind volume		-26
+says present behind whole	-18
+says present behind whole area		-37
+says present behind whole length		20
+says present behind whole volume		-26
+says present fixture whole	17
+says present material whole		58
+says present material whole length		51
+says present own whole	-10
+says present part half		27
+says present part half length		27
+says present part whole		29
+says present person whole	-27
+says present person whole area		-74
+says present person whole percent		-21
+says present person whole weight		28
+says present pointer half		-27
+says present pointer half length		-27
+says present pointer quarter		-11
+says present pointer quarter length		-11
+says present pointer whole	-43	41
+says present pointer whole length		38
+says present surface fine		40
+says present surface fine length		40
+says present surface whole	-16	-7
+says present surface whole length		-41
+says present tells whole length		-13
+says present tool whole		-22
+size <0.1	-49	37		54											-24
+size <0.1 decimal	30			106				-13					-12	-16				36
+size <0.1 one				54											-24
+size <0.1 whole	-78	36		-21											-26		23
+size <0.6	-54			30					-21									39
+size <0.6 decimal	-54	51		30					-21									39
+size <0.6 one				30					-21									39
+size <0.6 quarter		-7
+size <0.6 quarter length		-12
+size <0.6 quarter slope		39
+size <0.6 slope		44
+size <1	-35			-12														55
+size <1 decimal	-35	11		-12														55
+size <1 one				-12														55
+size <1 quarter		-32
+size <1 quarter length		-29
+size <100									36
+size <100 fine		24
+size <100 fine length		24
+size <100 half		-30
+size <100 length		-11
+size <100 one									36
+size <100 percent		-38
+size <100 whole		34							39
+size <100 whole percent		-38
+size <1000						64
+size <1000 one						45
+size <1000 pair2						64
+size <1000 whole		73				64
+size <115									22
+size <115 fine		-19
+size <115 fine length		-19
+size <115 length		-8
+size <115 one									23
+size <115 whole									22
+size <12 decimal	20			-21		-18						67	29	85				-28
+size <12 half		-32
+size <12 half length		-36
+size <12 pair2				18		-17
+size <12 quarter		45
+size <12 quarter length		45
+size <12 whole	-30
+size <130	-8	45							43				62
+size <130 length		-22
+size <130 one				-12					44				63
+size <130 voltage		50
+size <130 whole	-10	40							47				57
+size <130 whole length		-31
+size <130 whole voltage		44
+size <16				28
+size <16 area		-29
+size <16 decimal	38										27								108
+size <16 half		-35
+size <16 half length		-35
+size <16 pair2				51
+size <16 percent		40
+size <16 quarter		19
+size <16 quarter length		19
+size <16 whole				29
+size <16 whole area		-29
+size <16 whole percent		40
+size <160		30				26			54
+size <160 one						34			54
+size <160 temperature		25
+size <160 whole						26			54
+size <160 whole temperature		25
+size <2	-38
+size <2 decimal	35							61
+size <2 half		-26
+size <2 half length		-26
+size <2 volume		-35
+size <2 whole	-41
+size <2 whole length		27
+size <2 whole volume		-21
+size <20				31
+size <20 fine		64
+size <20 fine length		64
+size <20 half		21
+size <20 half length		54
+size <20 one				27
+size <20 pair2				33		-17
+size <20 percent		25
+size <20 whole		-16		32
+size <20 whole length		-10
+size <20 whole percent		25
+size <200		54				28					16
+size <200 length		54
+size <200 one						43					17
+size <200 whole		30				28					16
+size <26				30
+size <26 current		-39
+size <26 one				45
+size <26 pair2				-22
+size <26 percent		38
+size <26 whole	-40			26
+size <26 whole current		-57
+size <26 whole percent		38
+size <260				-12									51
+size <260 one				-11		31							51
+size <260 voltage		43
+size <260 whole				-12		30							42
+size <260 whole voltage		43
+size <3	-38
+size <3 area		-46
+size <3 decimal		-16				-47		100					-20
+size <3 decimal length		-26
+size <3 half		-47
+size <3 half length		-47
+size <3 pressure		-77
+size <3 quarter		36
+size <3 quarter length		36
+size <3 volume		-27
+size <3 whole	-40
+size <3 whole length		35
+size <3 whole volume		-27
+size <3000		50		-18		70
+size <3000 one				-18		54
+size <3000 pair2						67
+size <3000 whole		51		-18		70
+size <32	16			37
+size <32 fine		45
+size <32 fine length		45
+size <32 half		35
+size <32 half length		35
+size <32 length		35
+size <32 one																					21
+size <32 pair2				50	-15
+size <32 quarter		30
+size <32 quarter length		30
+size <32 whole	15			39
+size <40		38		33
+size <40 fine		42
+size <40 fine length		42
+size <40 half		71
+size <40 half length		73
+size <40 one				29
+size <40 pair2				56		-12
+size <40 quarter		63
+size <40 quarter length		63
+size <40 whole				33
+size <40 whole length		-12
+size <400		39				34											27
+size <400 length		-17
+size <400 one						45											28
+size <400 other		26
+size <400 whole		39				34											27
+size <400 whole length		-17
+size <400 whole other		26
+size <5	-31
+size <5 angle		23
+size <5 current		-33
+size <5 decimal	20	41		-17		41							-26		-44	17		23	-21
+size <5 decimal length		8
+size <5 fine		8
+size <5 fine length		8
+size <5 half		-39
+size <5 half length		-39
+size <5 pair1					25
+size <5 temperature		-78
 size <5 whole	-33
-size <5 whole temperature		-63
-size <50		21		31
-size <50 fine		56
-size <50 fine length		56
-size <50 length		21
-size <50 pair2					38	-20
-size <50 whole				29
-size <60	27	30		41					53
-size <60 half		31
-size <60 half length		31
-size <60 length		34
-size <60 one				35					56
-size <60 pressure		24
-size <60 quarter		30
-size <60 quarter length		30
-size <60 whole	27			41					53
-size <60 whole pressure		24
-size <600	21	33		-17		47									-17							30
-size <600 one						30									-17							30
-size <600 pair2				-30		52
-size <600 whole	21	33		-17		47									-17							30
-size <72	23	34		26					38											17
-size <72 length		23
-size <72 one				27					41											20
-size <72 weight		47
-size <72 whole	23			26					37											18
-size <72 whole weight		47
-size <8	-36
-size <8 current		20
-size <8 decimal	10	34												35	26			19			25
-size <8 half		18
-size <8 half length		13
-size <8 pressure		42
-size <8 whole	-37
-size <85				27					20
-size <85 half		37
-size <85 half length		37
-size <85 length		41
-size <85 one						17	21		21
-size <85 whole				27					20
-size <85 whole length		26
-size huge						47
-size huge one						47
-size huge whole						47
-subject area		39
-subject area be behind	26	32
-subject area be behind length		22
-subject area length		31
-subject area null behind	-36	34
-subject area null behind length		33
+size <5 whole angle		23
+size <5 whole length		19
+size <5 whole temperature		-78
+size <50		26		38
+size <50 fine		69
+size <50 fine length		69
+size <50 one				32
+size <50 pair2				45	42	-24
+size <50 percent		16
+size <50 quarter		78
+size <50 quarter length		78
+size <50 temperature		31
+size <50 weight		72
+size <50 whole				36
+size <50 whole percent		16
+size <50 whole temperature		31
+size <50 whole weight		72
+size <60	16			36					34
+size <60 fine		30
+size <60 fine length		30
+size <60 one									35
+size <60 pressure		26
+size <60 temperature		40
+size <60 whole	16			36					34
+size <60 whole pressure		26
+size <60 whole temperature		40
+size <600	7			-16		59									-18							30
+size <600 one				-11		51									-18							30
+size <600 pair2				-24		47
+size <600 whole	7			-16		59									-18							30
+size <72	13	32		27					29											18
+size <72 area		19
+size <72 half		41
+size <72 half length		41
+size <72 length		31
+size <72 one				22					33											20
+size <72 pair2				48		-22
+size <72 quarter		30
+size <72 quarter length		30
+size <72 weight		48
+size <72 whole	13	27		28					29											19
+size <72 whole area		19
+size <72 whole weight		48
+size <8	-33
+size <8 area		27
+size <8 decimal	-40	17				-19							-15									-26
+size <8 half		23
+size <8 half length		20
+size <8 pair2				31	43	-20
+size <8 quarter		32
+size <8 quarter length		32
+size <8 whole	-32
+size <85		19										24
+size <85 flow		-20
+size <85 half		49
+size <85 half length		49
+size <85 length		26
+size <85 one				39			16					26
+size <85 pair2				-10		-18
+size <85 percent		-28
+size <85 quarter		18
+size <85 quarter length		18
+size <85 whole												24
+size <85 whole flow		-20
+size <85 whole percent		-28
+subject area		24
+subject area be ahead	-14
+subject area be behind		37
+subject area be behind length		33
+subject area length		30
+subject area null behind length		29
 subject fixture #	-21
-subject fixture at	37	-27
-subject fixture at length		-35
-subject fixture be ahead	-28
+subject fixture about		31
+subject fixture about length		31
+subject fixture at	34	-37
+subject fixture at length		-42
+subject fixture be ahead	-16
 subject fixture have behind		21
 subject fixture have behind length		21
-subject fixture null behind	9	-10
+subject fixture is	52
+subject fixture null behind	14
 subject fixture was		-31
-subject material	-18
-subject material about		28
-subject material about length		28
-subject material are		46
-subject material are length		46
-subject material area		46
-subject material at		29
-subject material at length		29
-subject material be ahead	-27
-subject material by		16
-subject material by length		16
-subject material have behind	-13	25
-subject material have behind length		25
-subject material is length		37
-subject material of	-39
-subject material percent		23
-subject material the	-18
-subject none # angle		-21
-subject none # area		20
-subject none # flow		35
-subject none # other		36
-subject none # power		45
-subject none # weight		-16
-subject none (		-38
-subject none +	-24
-subject none -	-26
-subject none <q>	-70	-70
-subject none a length		46
-subject none all	-20
-subject none and		51
-subject none and length		42
-subject none angle		-28
-subject none area		20
-subject none at		35
+subject fixture was length		-36
+subject material	-19
+subject material a		26
+subject material a length		55
+subject material are		41
+subject material are length		41
+subject material area		15
+subject material at	40	43
+subject material at length		44
+subject material be ahead	-22
+subject material down		16
+subject material down length		16
+subject material every		31
+subject material every length		31
+subject material for		22
+subject material for length		22
+subject material go behind		29
+subject material go behind length		29
+subject material have behind	-18
+subject material null behind		32
+subject material null behind length		36
+subject material of	-27
+subject material other		56
+subject material percent		24
+subject material read behind		45
+subject material reads		45
+subject none # angle		-50
+subject none # flow		37
+subject none # other		22
+subject none # percent		26
+subject none # power		32
+subject none # pressure		40
+subject none # slope		28
+subject none (		-48
+subject none +	-27
+subject none -	-23
+subject none <q>	-43	-72
+subject none <q> length		-64
+subject none <t>		-14
+subject none <t> length		24
+subject none about	57
+subject none all	-22
+subject none and		29
+subject none and length		26
+subject none at	16
+subject none at length		-14
+subject none be behind	-28
+subject none bring behind		-57
+subject none bring behind length		-38
 subject none buy behind		-28
-subject none by	-48	-23
-subject none by length		-23
-subject none come behind		39
-subject none cut	-19	20
-subject none cut behind	37
-subject none cut length		20
-subject none falls		19
-subject none falls length		19
-subject none get behind	21	-20
-subject none get behind length		-10
-subject none grab behind	-18
-subject none hang behind		41
-subject none hang behind length		41
-subject none have behind		56
-subject none have behind length		56
-subject none hole		35
-subject none hole length		35
-subject none in	-26	-49
-subject none in length		-41
-subject none leave behind		-22
-subject none leave behind length		-22
-subject none like		20
-subject none like length		20
-subject none maybe		33
-subject none maybe length		29
-subject none measure behind		23
-subject none need behind	-15	-25
-subject none need behind length		-43
-subject none of	-29	-27
-subject none of length		-37
+subject none by		-16
+subject none by length		-16
+subject none call behind	-16
+subject none come behind length		25
+subject none current		6
+subject none cut	-28	25
+subject none cut length		23
+subject none down		53
+subject none down length		53
+subject none drops		21
+subject none drops length		21
+subject none every		32
+subject none every length		32
+subject none find behind	51	-56
+subject none find behind length		-56
+subject none for	-57
+subject none from	29
+subject none get behind		-61
+subject none get behind length		-34
+subject none go behind		-30
+subject none got	22
+subject none grab behind	-23
+subject none hang behind		32
+subject none hang behind length		32
+subject none have behind	31
+subject none have behind length		52
+subject none hit behind		43
+subject none in	6	-19
+subject none in length		-12
+subject none it		28
+subject none it length		26
+subject none last	-26
+subject none leave behind		26
+subject none leave behind length		26
+subject none maybe		25
+subject none maybe length		20
+subject none measure behind length		-15
+subject none must behind	29
+subject none need behind	-12	-43
+subject none need behind length		-58
+subject none not	-34
+subject none of	-34	-7
+subject none of length		-14
 subject none on	-23
-subject none order behind	-28
-subject none other		38
-subject none out		30
-subject none out length		30
-subject none over		57
-subject none over length		57
-subject none prime behind	-32
-subject none run		23
-subject none run behind		-10
-subject none run behind length		-10
-subject none run length		23
-subject none sand behind	-26
-subject none say		37
-subject none slope		28
-subject none take behind		28
-subject none take behind length		28
-subject none the		-30
-subject none the length		-24
-subject none to	15
-subject none to length		26
-subject none up length		28
-subject none use behind		-26
-subject none use behind length		-23
-subject none volume		-22
-subject none want behind	-29	29
-subject none want behind length		29
-subject none wants		27
-subject none wants length		27
-subject none with	-24
-subject none within		30
-subject none within length		30
-subject own	-30	18
-subject own #		-74
-subject own # length		-74
-subject own and	-31
-subject own at	22	73
-subject own at length		66
-subject own be ahead		20
-subject own be behind		31
-subject own be behind length		39
-subject own have behind	-6
-subject own is	-39	41
-subject own is length		24
-subject own length		29
-subject own null behind		25
-subject own to		18
-subject part	-26
-subject part at	42	60
-subject part at length		59
-subject part be ahead	-14
-subject part be behind		34
-subject part be behind length		32
-subject part null behind	-39
-subject part was		21
-subject part was length		21
-subject person	-18
-subject person <q>	29
-subject person a	27	-75
-subject person a length		-58
-subject person about		27
-subject person about length		21
-subject person all	-19
-subject person area		-28
-subject person at length		-32
-subject person be behind	-51	-31
-subject person be behind length		-38
-subject person by	-42	31
-subject person by length		31
-subject person count behind	-37
-subject person do behind	-17
-subject person finish behind	-14
-subject person get behind		7
-subject person go behind	-22
-subject person got	-20	47
-subject person had	-30
-subject person have behind	33	-59
+subject none open		-18
+subject none open length		-18
+subject none order behind	-32	-41
+subject none other	-21
+subject none out		53
+subject none out length		53
+subject none over	-27	66
+subject none over length		66
+subject none percent		27
+subject none prime behind	-43
+subject none pull behind	-24
+subject none put behind	-21	34
+subject none put behind length		36
+subject none read		-7
+subject none reads	28
+subject none run		27
+subject none run behind		-24
+subject none run behind length		-24
+subject none run length		27
+subject none sand behind	-18
+subject none say		25
+subject none say behind		44
+subject none say behind length		46
+subject none say length		28
+subject none screw behind		-23
+subject none short		-7
+subject none short length		-7
+subject none should behind	30
+subject none slab		31
+subject none slope		39
+subject none swap behind		-47
+subject none take behind	-15	53
+subject none take behind length		53
+subject none the	-14	-44
+subject none the length		-34
+subject none to	35
+subject none torque		35
+subject none trim behind		29
+subject none trim behind length		29
+subject none up		18
+subject none up length		44
+subject none use behind	-36	-33
+subject none use behind length		-25
+subject none voltage		-19
+subject none want behind	-21	27
+subject none want behind length		27
+subject none wants		19
+subject none wants length		19
+subject none with	-24	-20
+subject none with length		-47
+subject none within		41
+subject none within length		41
+subject none x		-21
+subject own	-17
+subject own #		-35
+subject own # length		-34
+subject own a		21
+subject own a length		21
+subject own about		32
+subject own about length		32
+subject own all	-20
+subject own and	-33
+subject own area		23
+subject own at		20
+subject own at length		67
+subject own be ahead		25
+subject own be ahead length		41
+subject own be behind	-25	23
+subject own be behind length		35
+subject own current		-29
+subject own had	-16
+subject own is	-10	36
+subject own is length		28
+subject own leave ahead		-26
+subject own length		24
+subject own null ahead		-28
+subject own null behind length		37
+subject own percent		-19
+subject own temperature		14
+subject own the	-17	-30
+subject own the length		-22
+subject own to	47	23
+subject own want behind	33
+subject own wants	29
+subject own was	-48	46
+subject own weight		-37
+subject part	-22
+subject part #	-18
+subject part a	-38
+subject part about		40
+subject part about length		40
+subject part at	60	40
+subject part at length		21
+subject part be ahead	-16
+subject part be behind		32
+subject part by		19
+subject part current		21
+subject part have behind		21
+subject part have behind length		21
+subject part in		-66
+subject part in length		-63
+subject part is	10
+subject part null behind	-19
+subject part on	-17
+subject part only		48
+subject part only length		49
+subject part read behind		-44
+subject part reads		-44
+subject part the		-36
+subject part the length		-36
+subject part to		26
+subject part voltage		43
+subject part was		40
+subject part was length		40
+subject person	-19
+subject person #	-32	-13
+subject person <q>		-80
+subject person <q> length		-80
+subject person <t>	-15
+subject person a		-50
+subject person a length		-49
+subject person all	-17
+subject person and		-29
+subject person and length		-29
+subject person are		-41
+subject person are length		-41
+subject person area		-42
+subject person back		25
+subject person back length		25
+subject person be behind	-30	-24
+subject person bring behind		24
+subject person bring behind length		24
+subject person by	-17	45
+subject person by length		45
+subject person count	-21
+subject person count behind	-24
+subject person cut		21
+subject person cut behind	22
+subject person cut length		21
+subject person do behind	-19
+subject person drill behind	-25	26
+subject person drill behind length		26
+subject person every		38
+subject person every length		38
+subject person figure behind		10
+subject person find behind		19
+subject person find behind length		16
+subject person for	12
+subject person get behind		13
+subject person go behind	-30	-70
+subject person got length		-9
+subject person had	-24
+subject person hang behind		-39
+subject person hang behind length		-41
+subject person have	61
+subject person have behind	19	-48
 subject person have behind length		-40
-subject person in	-18	12
-subject person in length		23
-subject person is	29
-subject person make behind	-31	-23
-subject person make behind length		-23
-subject person measure behind	64	34
-subject person measure behind length		22
-subject person move behind		19
-subject person move behind length		19
-subject person need behind	-39	-41
-subject person need behind length		-40
-subject person null behind	-59
-subject person pick behind	-44
-subject person run behind		-31
-subject person sand behind	-17
-subject person set behind		-26
-subject person set behind length		-26
-subject person take behind	-35
-subject person the	-26	-31
-subject person the length		-31
-subject person think behind		18
-subject person to	44	78
-subject person to length		80
-subject person up		27
-subject person up length		27
-subject person volume		-25
-subject person want behind	33	17
-subject person want behind length		48
-subject person wants	24
-subject person with		-9
-subject pointer #	-19
-subject pointer about length		-6
-subject pointer all	-19
-subject pointer and		25
-subject pointer and length		25
-subject pointer are		44
-subject pointer are length		44
-subject pointer at	31	-7
-subject pointer at length		-28
-subject pointer by		24
-subject pointer by length		24
-subject pointer good		26
-subject pointer good length		26
-subject pointer have behind	-18
-subject pointer in		67
-subject pointer in length		67
-subject pointer is	-39	42
-subject pointer it's	6
-subject pointer like		25
-subject pointer like length		27
-subject pointer over		41
-subject pointer over length		41
-subject pointer say behind	34
-subject pointer says	-20
-subject pointer that's	-21
-subject pointer the	-17
-subject pointer there's	-25
-subject pointer to		26
-subject pointer to length		26
-subject pointer want behind		59
-subject pointer want behind length		59
-subject surface #	-30
-subject surface about		-31
-subject surface about length		-31
-subject surface and		-15
-subject surface and length		-15
-subject surface at	54	-20
-subject surface at length		-26
-subject surface be ahead	36
+subject person in		31
+subject person in length		40
+subject person it		31
+subject person it length		33
+subject person left		-38
+subject person left length		-38
+subject person maybe		52
+subject person measure behind	36	41
+subject person measure behind length		29
+subject person measured		11
+subject person move behind	-32	30
+subject person move behind length		30
+subject person need behind		-37
+subject person need behind length		-41
+subject person null behind	-41
+subject person of	-25
+subject person out	-47
+subject person percent		-28
+subject person pick behind	-62
+subject person plane behind		14
+subject person plane behind length		14
+subject person pull behind		19
+subject person pull behind length		16
+subject person put behind	20
+subject person read behind	33
+subject person run behind		-29
+subject person sand behind	-20
+subject person say behind	-35
+subject person see	-23
+subject person set behind		-34
+subject person set behind length		-34
+subject person take behind	-21	23
+subject person take behind length		37
+subject person tell behind	-41
+subject person the	-26	-47
+subject person the length		-46
+subject person think behind		23
+subject person to		26
+subject person to length		60
+subject person took		-21
+subject person up		37
+subject person up length		37
+subject person voltage		49
+subject person volume		-31
+subject person want behind		11
+subject person want behind length		29
+subject person wants	32
+subject person with	-19
+subject pointer #	-33
+subject pointer about	16
+subject pointer all	-31
+subject pointer and	-30	37
+subject pointer and length		37
+subject pointer are	-41	50
+subject pointer are length		50
+subject pointer at length		-10
+subject pointer be	26	-24
+subject pointer be ahead	-25
+subject pointer be length		-26
+subject pointer by	-27	25
+subject pointer by length		25
+subject pointer current		44
+subject pointer get behind	-20
+subject pointer good		16
+subject pointer good length		16
+subject pointer in		66
+subject pointer in length		66
+subject pointer is	-41
+subject pointer is length		-15
+subject pointer it's	6	37
+subject pointer like length		24
+subject pointer need behind	24
+subject pointer null behind volume		45
+subject pointer of	-21
+subject pointer only	14	-25
+subject pointer only length		-34
+subject pointer other	-30
+subject pointer out		34
+subject pointer out length		34
+subject pointer read behind	28
+subject pointer say behind	26
+subject pointer says	-32
+subject pointer the	-18	27
+subject pointer the length		32
+subject pointer there's	-27
+subject pointer there's length		24
+subject pointer to		39
+subject pointer to length		38
+subject pointer under	-32
+subject pointer up		18
+subject pointer up length		18
+subject pointer voltage		-50
+subject pointer volume		41
+subject pointer want behind	-36
+subject pointer wants	-24
+subject pointer with	-27
+subject surface #	-32
+subject surface about		-18
+subject surface about length		-19
+subject surface and		-31
+subject surface and length		-31
+subject surface angle		20
+subject surface at	46
+subject surface by		26
+subject surface by length		26
 subject surface go behind		26
 subject surface go behind length		26
-subject surface is	67
-subject surface null behind	19
-subject surface to		35
-subject surface to length		36
-subject tells #	26
-subject tells be behind		34
-subject tells be behind length		31
-subject tells length		-9
-subject tells say behind	-35
-subject tells say behind length		-12
-subject tells says	-32
-subject tool	-19	-7
-sw # at		26
-sw # deep	25	48
-sw # deep length		48
-sw # long		49
-sw # long length		49
-sw # more	-40
-sw # of	-25
-sw # on length		-21
-sw # up		30
-sw # up length		30
-sw COP #	11
-sw COP low		32
-sw COP low length		27
-sw COP short		47
-sw COP short length		47
-sw DET #	-23
-sw DET hole		30
-sw DET hole length		30
-sw M- #	-27
+subject surface is	49
+subject surface null behind angle		18
+subject surface percent		39
+subject surface read behind		56
+subject surface was length		37
+subject tells	-21
+subject tells #	-14
+subject tells be behind	-53	37
+subject tells be behind length		33
+subject tells say behind length		-26
+subject tells want behind	-15
+subject tool	-16
+subject tool length		39
+subject work	-56
+sw # # percent		-23
+sw # # pressure		21
+sw # and	30	34
+sw # and length		29
+sw # deep	21	60
+sw # deep length		60
+sw # down		-29
+sw # long		58
+sw # long length		58
+sw # more	-58
+sw # of	-30
+sw # of area		-27
+sw # on	-65	41
+sw # run		24
+sw # run length		24
+sw # thick		34
+sw # thick length		34
+sw # up		22
+sw # up length		22
+sw # wide		22
+sw # wide length		22
+sw CONJ #	-37	-15
+sw CONJ # length		-15
+sw CONJ at		19
+sw CONJ at length		19
+sw CONJ on		-21
+sw CONJ on length		-21
+sw COP deep		45
+sw COP deep length		45
+sw COP from		22
+sw COP from length		22
+sw COP off	-19
+sw COP on		31
+sw COP on length		31
+sw COP short		36
+sw COP short length		36
+sw DET #	-35
+sw DET and		-37
+sw DET and length		-37
+sw DET hole		24
+sw DET hole length		24
+sw DET in	-79
+sw M( #		-29
+sw M- #	-35
+sw M@ # length		-12
 sw NEG #	-48
-sw PREP # angle		-11
-sw PREP # area		20
-sw PREP # other		30
-sw PREP by		33
-sw PREP by length		40
-sw PREP centres		-30
-sw PREP centres length		-30
-sw PREP deep		-61
-sw PREP deep length		-61
-sw PREP for		31
-sw PREP in		26
-sw PREP in length		24
-sw PREP long		25
-sw PREP long length		25
-sw PREP of	-23	53
-sw PREP of length		56
-sw PREP off	41
-sw PREP on		26
-sw PREP on length		27
+sw PREP # angle		12
+sw PREP # other		45
+sw PREP # pressure		40
+sw PREP # temperature		19
+sw PREP <q>	-37	30
+sw PREP <t>	-20
+sw PREP all		-22
+sw PREP centres		-28
+sw PREP centres length		-28
+sw PREP deep		-62
+sw PREP deep length		-62
+sw PREP down		33
+sw PREP down length		33
+sw PREP for	46	48
+sw PREP for length		29
+sw PREP from		33
+sw PREP from length		33
+sw PREP long		31
+sw PREP long length		31
+sw PREP no		-24
+sw PREP of	-28	26
+sw PREP of length		35
+sw PREP off	28	-9
+sw PREP off length		-9
+sw PREP on		46
+sw PREP on length		25
 sw PREP short		-29
-sw PREP short length		-34
-sw PREP side	-16
-sw PREP the		56
-sw PREP to	47	64
-sw PREP to length		64
-sw PREP wide		39
-sw PREP wide length		39
-sw PREP with		-27
-sw PREP with length		-41
-sw PRON #	-27
-sw PRON # length		61
-sw PRON long		42
-sw PRON long length		42
-sw PRON of	-17
-sw Q0 #	-32
+sw PREP short length		-33
+sw PREP sides	-16
+sw PREP square		-35
+sw PREP square length		-35
+sw PREP the		48
+sw PREP the length		48
+sw PREP to	45	52
+sw PREP to length		52
+sw PREP up		-35
+sw PREP up length		-35
+sw PREP where		43
+sw PREP which		43
+sw PREP which length		12
+sw PREP wide		35
+sw PREP wide length		35
+sw PREP with length		-21
+sw PRON #	-40
+sw PRON # percent		27
+sw PRON long		58
+sw PRON long length		58
+sw PRON of	-35
+sw PRON to		48
+sw PRON to length		39
+sw Q0 #	-42
 sw Vhaveb #	16
-sw Vhavepp #	-32
-sw Vmeasurei #	43
-sw Vmeasures #		19
-sw Vneedb #	-23
-sw Votherb #	21	16
-sw Votherb # length		20
-sw Votherb off		21
-sw Votherb off length		28
-sw Vsayb #		23
-sw Vsays #		22
-sw Vsays to	-36
-sw Vworkb #	-48	25
-sw Vworkb # length		21
-sw Vworkbpp #	11	28
-sw Vworkbpp # length		28
-sw Vworki #		52
-sw Vworkpp #	-35
-sw tarea #	-20	44
-sw tarea # length		46
-sw tdefect #		48
-sw tdefect # length		43
-sw tfixture #		33
-sw tfixture # length		33
-sw tmaterial #	-45	-28
+sw Vhavepp #	-29
+sw Vmeasurei #	55
+sw Vmeasures #	53	26
+sw Vmeasures # length		19
+sw Vmeasures # other		-28
+sw Votherb # length		31
+sw Votheri #	25
+sw Vothers #		-17
+sw Vothers # length		-17
+sw Vsayb #		30
+sw Vsayb # length		30
+sw Vsays to	-39
+sw Vworkb #	-21
+sw Vworkb # length		35
+sw Vworkbpp #		24
+sw Vworkbpp # length		23
+sw Vworki #		53
+sw Vworkpp #	-36
+sw Vworkpp holes	-24
+sw Vworkpp in		-32
+sw Vworkpp of	25	31
+sw Vworkpp of length		36
+sw tdefect #		37
+sw tdefect # length		35
+sw tdefect at		32
+sw tdefect at length		32
+sw tdefectVotherpp #		28
+sw tdefectVotherpp # length		28
+sw tfinish #	-41	-41
+sw tfixture #		21
+sw tfixture # length		20
+sw tmaterial #		-24
 sw tmaterial # length		-28
-sw tpart # length		-32
-sw tsurface #	16
-sw tsurface's #	39
-sw tsurfaceVworkb #		29
-sw tsurfaceVworkb # length		29
-sw tsurfaceVworki #		34
-sw w #	-32
-sw w # length		32
-sw w # temperature		-27
-sw w <q>	68	23
-sw w by		42
-sw w by length		42
+sw tmaterial <q>		-19
+sw tmaterial <q> length		-19
+sw tmaterial of	-28
+sw tmaterialVworkb #	-59	-23
+sw tmaterialVworkb # length		-23
+sw tpart # length		-46
+sw tpart's #		-28
+sw tpart's # length		-28
+sw tpartVworkb #		63
+sw tsurface #	42
+sw tsurface's #	44
+sw tsurfaceVworkb #		27
+sw tsurfaceVworkb # length		27
+sw tsurfaceVworki #		32
+sw w # temperature		-7
+sw w <q>	70
+sw w and		-54
+sw w and length		-54
+sw w at		47
+sw w from		35
+sw w from length		35
 sw w in		-40
-sw w in length		-13
-sw w long		44
-sw w long length		44
-sw w of		-30
-sw w of length		-30
-sw wly #	16	29
-sw wly # length		29
-system both														28
-system both one														29						16
-system both whole														29						16
-system both+									-40	66
-system both+ one									-40	66
-system both+ whole				-22					-41	69
-system metric						22
-system metric <100						72													13
-system metric <1000						71
-system metric <115									-30		-23
-system metric <12						56			-27	42	-28
-system metric <16												21
-system metric <2						-20
-system metric <26										24
-system metric <3						-28
-system metric <3000						60
-system metric <40						60
-system metric <400																	57
-system metric <5																23
-system metric <50										35	29
-system metric <600						60
-system metric <8											-21					49
-system metric decimal						-31		63				-22	-22					-18
-system metric one						21
-system metric pair1						41
-system metric pair2				-29
+sw w in length		-24
+sw w long		53
+sw w long length		53
+sw w of	-22
+sw w off		36
+sw w off length		36
+sw w with		28
+sw wly #	18	33
+sw wly # length		31
+system both														19
+system both <26														19
+system both one														20
+system both whole														22
+system both+									-21	33
+system both+ one									-21	33
+system both+ whole				-24					-21	35
+system metric						20
+system metric <100						67			-21
+system metric <1000						82
+system metric <115									-26		-21
+system metric <12						54				29
+system metric <2						-18
+system metric <20				-23						-12
+system metric <26				-26		-27
+system metric <3						-26
+system metric <3000						57											26
+system metric <32						-27	30	58				53
+system metric <40						47				45
+system metric <400						37											42
+system metric <5						-15
+system metric <50				-21						68
+system metric <600						57
+system metric <72				-29		40			-31	52				54
+system metric <8																26
+system metric <85				-18		43	58
+system metric decimal				-19		-41		60				-16				30
+system metric one						20
+system metric pair2				-24
 system metric whole						24
-system none <100									61
-system none <1000						84
-system none <115									49
-system none <12												21		22
-system none <130									32				70
-system none <16				38								26
-system none <160						45			23
-system none <20									-8				48
-system none <200						68
-system none <26												47
-system none <260						57			24				47
-system none <3000						74
-system none <32									-17	21	-25										40
-system none <40				47		-11			38
-system none <400						27			24
-system none <50				-33					48
-system none <60				30					47
-system none <600				-13		64																-22
-system none <72				34					42
-system none <85									41
-system none decimal				-18		-16			-14					38
-system none pair2				78
-system us <0.1															-38
-system us <0.6				48														34
-system us <1																		47
-system us <100						-15					46				33					22
-system us <1000				-32		-58
-system us <115									42						43							-44
-system us <130				27					53
-system us <160									73
-system us <20				57					37			30
-system us <26				50									29
-system us <260				-17		-36							19		-31					37
-system us <3000				-11		-61
+system none <0.1				50					-22									36
+system none <100				-20		-9			69		-16
+system none <1000						68
+system none <115									23
+system none <12												29
+system none <130													70
+system none <16				41								21
+system none <160						45			36
+system none <20				-11
+system none <200						61			45		36
+system none <26												38
+system none <260													25							-14
+system none <3000						84
+system none <32											-30				22						55
+system none <40				35		39				31
+system none <400									35				23
+system none <50				41		-15			51						13
+system none <60																			26	20
+system none <600						80
+system none <72				29					35											18
+system none <8				22
+system none <85						-12			46
+system none decimal														39
+system none pair2				85
+system us <0.1				40											-31
+system us <0.6				45														37
+system us <1				-10														42
+system us <100					25						45
+system us <1000				-28		-64
+system us <115									35				34		29
+system us <130									71				44
+system us <160									63		-18									19
+system us <20				63								25
+system us <26				59									20
+system us <260				-12		-19							45		-28					33
+system us <3000				-30		-63
 system us <32				48
-system us <40				36
-system us <400				-12		30									27							-29
-system us <50				54											32
-system us <60				45					18
-system us <600				-25		-47									-29							66
-system us <72				28					44						38					34
-system us <8					18
-system us <85				28
-system us decimal									-22				50					42	29
-system us pair1					24
-system us pair2				45		-18
-topic airflow				31								-17								23		14
-topic airflow <8 length		-22
-topic airflow <85		30
-topic airflow flow		31
-topic airflow length		-23
-topic airflow none				54										29
-topic airflow us									-30			-19								21		25
-topic airflow whole				22								-16								29		19
-topic angle											49
-topic angle <0.6 length		-11
-topic angle <16		40
-topic angle <16 length		40
-topic angle <2	-28
-topic angle <3	-47
-topic angle <5												33
-topic angle metric											18
+system us <40				37
+system us <400						23									35					27		-31
+system us <50				40
+system us <60				48					31	-12
+system us <600				-24		-44									-34							65
+system us <72				34					37						31					20
+system us <85				50								32
+system us decimal									-22				41					43	22
+system us half									-29		48
+system us pair1					30
+system us pair2				34
+topic airflow	-33											-15
+topic airflow <2														33
+topic airflow <3		-96
+topic airflow <5		-13
+topic airflow <5 length		-18
+topic airflow <8 length		-50
+topic airflow <85		31
+topic airflow none				46
+topic airflow us												-21										21
+topic airflow whole												-15
+topic angle											40
+topic angle <1		33
+topic angle <1 length		33
+topic angle <12		-28
+topic angle <12 length		-28
+topic angle <16		36
+topic angle <16 length		36
+topic angle <2	-32
+topic angle <3	-43
+topic angle <5		26										29
+topic angle <5 length		25
+topic angle <50		31									40
+topic angle <8		46
+topic angle <8 length		24
+topic angle metric											21
 topic angle none						38
-topic angle us											47
-topic angle whole											46
-topic current														83
-topic current <12													29
-topic current decimal													19	98
-topic current none														35
-topic current us												-28		72								-27
-topic current whole														29
-topic draft																		75				-30
-topic draft <26	-56			-20
-topic draft <5		-79
-topic draft decimal									-33									103
-topic draft pressure		35
-topic draft us				15					17									49				-35
-topic draft whole									29													-36
-topic heat									65	24
-topic heat <0.6		-8
-topic heat <0.6 length		-8
-topic heat <1		-21
-topic heat <1 length		-21
-topic heat <100	55								63										12
-topic heat <12		-39		-22						62
-topic heat <16		-36
-topic heat <16 length		-57
-topic heat <160		26
-topic heat <2	-79	33							-46
-topic heat <2 length		46
-topic heat <20	36			-41					77						37			-27	23
-topic heat <26				-27						35			62									-23
-topic heat <3	-52								-30
-topic heat <5	-52	37							-20
-topic heat <5 length		28
-topic heat <50		41
-topic heat <60	25			-18					77
-topic heat <72	39	33				-13			35	45
-topic heat <8		25
-topic heat <85									37
-topic heat length		-23
-topic heat metric						26			-34	54
-topic heat none									105				-17
-topic heat other		-21
+topic angle us											42
+topic angle whole											39
+topic current		28											32	64
+topic current <12													30	39
+topic current <3	-29
+topic current <5														15
+topic current decimal													23	88
+topic current none														41
+topic current us													43	50								-26
+topic current whole													28	28
+topic draft					21					13					19			69
+topic draft <1																		46
+topic draft <26	-52
+topic draft <5		-58
+topic draft <5 length		-58
+topic draft <8 length		-38
+topic draft decimal									-25									107
+topic draft none																		70
+topic draft pressure		36
+topic draft us					35										30			33
+topic draft whole					32				43	23					32							-31
+topic heat									55	26
+topic heat <100	46								77
+topic heat <115									59
+topic heat <12		-29							9	57	-26
+topic heat <12 length		-65
+topic heat <130									67
+topic heat <16 length		-29
+topic heat <160	23	31							36
+topic heat <2	-76	14							-40
+topic heat <2 length		34
+topic heat <20	50	48		-27					66	44		-23			35
+topic heat <26		-85											68									-29
+topic heat <3	-48								-29
+topic heat <3000	-22					25
+topic heat <40									27	22
+topic heat <5	-40	30							-46	-22	46
+topic heat <5 length		34
+topic heat <50									-48	87	-16
+topic heat <60	33			-22					48	25									45
+topic heat <72	37	45							57	47
+topic heat <8	-47	27							-25
+topic heat <8 length		26
+topic heat <85									61
+topic heat decimal				-15					-36				67			27						-29
+topic heat metric						18			-49	101
+topic heat none						-15			95	-22
 topic heat pressure		26
-topic heat temperature		71
-topic heat us				-21					75
-topic heat whole									71	26
-topic light	-33	54
-topic light <2	-25
-topic light length		57
-topic moisture	-26			-19								95
-topic moisture <0.6		36
-topic moisture <0.6 length		36
-topic moisture <12		-9
-topic moisture <12 length		-23
-topic moisture <2 length		19
-topic moisture <5	-51	26
-topic moisture metric						-19						52
-topic moisture none												96
-topic moisture percent		49
-topic moisture us				-22								38
-topic moisture whole				-20								85
-topic none	-28
-topic none <0.1	-65	40
-topic none <0.1 length		24
-topic none <0.6	-26			44									-17
-topic none <0.6 slope		21
-topic none <1		-24
-topic none <1 length		-28
-topic none <100		19		-30					48		12
-topic none <1000						58
-topic none <115	-31								23		-24
-topic none <12	-27
-topic none <12 area		-23
-topic none <12 current		-39
-topic none <130				23		-15			-20				47
-topic none <16	-32
-topic none <160		32				41
-topic none <160 length		10
-topic none <2	-31
-topic none <20												36
-topic none <200		40
-topic none <26				25								26
-topic none <26 percent		48
-topic none <260		34		-15		37							-38				26			31
-topic none <3	-31
-topic none <3000				-16		75
-topic none <32		26		34										23	-15						26
-topic none <40				43
-topic none <400	-45
-topic none <5	-25	-18
+topic heat temperature		68
+topic heat us				-13					63				21
+topic heat volume		-31
+topic heat whole									60	29
+topic light				20
+topic light <2	-40
+topic light none				21
+topic light whole				20
+topic moisture												59
+topic moisture <1		-25
+topic moisture <1 length		-25
+topic moisture <12 length		-12
+topic moisture <12 percent		35
+topic moisture <16 length		-33
+topic moisture <16 percent		34
+topic moisture <2	-58											-40
+topic moisture <20		16							-19			34
+topic moisture <26 percent		34
+topic moisture <3	-49	-20		-27
+topic moisture <32						-23						86
+topic moisture <5	-46	43										22
+topic moisture <5 length		42
+topic moisture <60		7
+topic moisture <72	27	30
+topic moisture <72 percent		22
+topic moisture <8	-46
+topic moisture <85		27
+topic moisture metric						-21						31					30
+topic moisture none												61
+topic moisture percent		45
+topic moisture us									-22			42	29
+topic moisture whole												54
+topic none	-29
+topic none <0.1	-66	42																-12
+topic none <0.6				42														32
+topic none <0.6 slope		30
+topic none <1	-43	-17		-9								-17		-13				28
+topic none <1 length		-18
+topic none <100	-27			-7					45
+topic none <100 length		-17
+topic none <1000						70
+topic none <1000 length		-22
+topic none <115									23		-28
+topic none <12	-29
+topic none <12 current		-44
+topic none <12 percent		-17
+topic none <12 voltage		-36
+topic none <130				19		-24			23				14
+topic none <130 length		-54
+topic none <130 voltage		14
+topic none <16	-31
+topic none <16 percent		25
+topic none <160		25				49
+topic none <2	-34	-21
+topic none <2 volume		-23
+topic none <20 length		-16
+topic none <20 percent		26
+topic none <200		28
+topic none <26				27
+topic none <26 percent		32
+topic none <260		31		-14		24			-13				-24							22
+topic none <3	-33
+topic none <3000		39		-22		65
+topic none <32 length		27
+topic none <40		18		28
+topic none <400	-24																21
+topic none <400 length		-25
+topic none <5	-27	-17
 topic none <5 area		-21
-topic none <50				40					32
-topic none <60	18			52					34
-topic none <600	36	34		-24		25																37
-topic none <72									24											33
-topic none <72 length		29
-topic none <8	-35	-17
-topic none <85		-19		49		-18	27
-topic none <85 length		21
-topic none both				-20					31					31
-topic none both+						31
-topic none current		-33
-topic none decimal													-37					28	32
-topic none huge	-50
-topic none metric						21
-topic none slope		20
-topic none temperature		-45
-topic none weight		-28
-topic of heat	31								50	48
-topic of heat none									40
-topic of heat us									37	45
-topic of heat whole									50	48
-topic of moisture	26			-24								106
-topic of moisture percent		38
-topic of moisture us				-27								78			-29
-topic of moisture whole				-25								91
-topic of pressure	55			-22		-18									62		50
-topic of pressure length		-19
-topic of pressure pressure		21
-topic of pressure us				-22											51
-topic of pressure whole				-22		-18									62		50
-topic ohms				34					24										41
-topic ohms length		-39
-topic ohms none				52															19
-topic ohms other		54
-topic ohms us									30									-27	34
-topic ohms whole				38					28
-topic place	-31
-topic place <1		-20
-topic place <12												-19
-topic place <16		-15
-topic place <16 length		-12
-topic place <2	-33
-topic place <26		66
-topic place <3	-30	-16
-topic place <40		31
-topic place <5	-30	-16
-topic place <72	11	19		-33
-topic place <8	-26
-topic place <8 length		22
-topic place area		37
-topic place metric						-19						-20
-topic place none				18
-topic place temperature		21
-topic pressure		21													42	29	19
-topic pressure <100		22
-topic pressure <12	-27								-16				34		36
+topic none <5 current		-41
+topic none <50									32
+topic none <50 length		-27
+topic none <60	39			48											22
+topic none <600		68		-21		29																42
+topic none <72	18			30					21											35
+topic none <72 percent		-36
+topic none <72 weight		44
+topic none <8	-32	-14
+topic none <8 area		20
+topic none <85				34		-19	15					30
+topic none both									18					21			17
+topic none both+						34
+topic none decimal													-22
+topic none huge		-20
+topic none metric						22
+topic none percent		-6
+topic none slope		-13
+topic none temperature		-33
+topic none weight		-35
+topic of current	-37													66
+topic of heat	27								61	45
+topic of heat <60									20	39
+topic of heat none									66	-20
+topic of heat us				-14					55	29
+topic of heat whole									61	45
+topic of moisture	11	-12		-22					-23			96
+topic of moisture <72		15
+topic of moisture <72 percent		15
+topic of moisture none												44
+topic of moisture percent		42
+topic of moisture us				-27					-29			96
+topic of moisture whole				-21					-24			85
+topic of pressure	29			-22											60	18	47
+topic of pressure length		-43
+topic of pressure metric						-34									-34	17	84
+topic of pressure pressure		29
+topic of pressure us				-26											52	19
+topic of pressure whole				-22											60	18	47
+topic of voltage													42
+topic of voltage none													39
+topic of voltage whole													42
+topic ohms				28															63
+topic ohms <3		25
+topic ohms decimal				-13															79
+topic ohms none				28									-26						45
+topic ohms us									27									-32	50
+topic ohms whole				36															26
+topic place	-23
+topic place <0.6		-8
+topic place <0.6 length		-12
+topic place <1 length		-21
+topic place <12		-32										19
+topic place <12 length		-28
+topic place <16	-27	-36
+topic place <16 length		-36
+topic place <160									66
+topic place <2	-29
+topic place <20	40			79
+topic place <26		71
+topic place <26 length		56
+topic place <3	-22
+topic place <32 length		58
+topic place <40		61
+topic place <40 length		54
+topic place <5	-26	-13
+topic place <50		72
+topic place <50 length		69
+topic place <72	13	26		-22					73			31
+topic place <8	-36
+topic place <8 length		45
+topic place <85		26
+topic place <85 length		17
+topic place area		43
+topic place metric						-25		43				-23
+topic place none									32
+topic place percent		31
+topic pressure		20													32	21
+topic pressure <0.6		25
+topic pressure <0.6 length		12
+topic pressure <100		16
+topic pressure <12															33
 topic pressure <16		-35
-topic pressure <16 length		-39
-topic pressure <2	-71															-29
-topic pressure <5 length		-27
-topic pressure <8		23
-topic pressure length		-14
-topic pressure metric						-16									-36	77	64
-topic pressure none												-16			56
-topic pressure pressure		30
-topic pressure us															48
-topic pressure whole															47	33	22
-topic space <0.1		29
-topic space <0.1 length		29
-topic space <1		36
-topic space <1 length		36
-topic space <100	14	-11		33		38
-topic space <100 length		-28
-topic space <1000	12					71
-topic space <12		23		34										24
-topic space <16				38	20
-topic space <160		-37
-topic space <160 length		-37
-topic space <2	-36
-topic space <20				31	-29				43				37
-topic space <200	37					66
-topic space <26	24			69
-topic space <26 length		34
-topic space <260		-51											65
-topic space <3	-43					-15
-topic space <3000						21
-topic space <32				39					-24												28
-topic space <40		36		36
-topic space <40 length		36
-topic space <400	41			-18		80											22
-topic space <5	-42	39
-topic space <5 length		35
-topic space <50		28			36																	-38
+topic pressure <16 length		-44
+topic pressure <2	-46
+topic pressure <26		-28
+topic pressure <3	-71								-28						-22
+topic pressure <5	-35															40
+topic pressure <50	12									61					28
+topic pressure <8	25	36														84
+topic pressure <8 length		31
+topic pressure decimal									-26				31			37		58
+topic pressure length		-18
+topic pressure metric										37					-25	59	59
+topic pressure none															52
+topic pressure pressure		38
+topic pressure us															42
+topic pressure weight		15
+topic pressure whole															37
+topic space <0.1		35
+topic space <0.1 length		35
+topic space <1		29
+topic space <1 length		29
+topic space <100	12			26		39			18
+topic space <100 length		-16
+topic space <1000	8					77
+topic space <115	-42			-16		48
+topic space <12				34
+topic space <130		39		-13					33				33
+topic space <130 length		39
+topic space <16				38
+topic space <160	-17
+topic space <160 length		-16
+topic space <2	-33
+topic space <20	26			43	-17				27				32
+topic space <20 length		42
+topic space <200						33					28
+topic space <26	20			80
+topic space <260		-49				37							65		-28
+topic space <3	-46
+topic space <3000	32					63
+topic space <32	30			37					-23						29						27
+topic space <40	12			59
+topic space <400	45					84											16
+topic space <5	-35
+topic space <5 length		28
+topic space <50		28		32	30										29							-26
 topic space <50 length		30
-topic space <60	37	36		34		30
-topic space <60 length		36
-topic space <600	26	89				65
-topic space <72	26	41		73
-topic space <72 length		39
-topic space <8					32
-topic space <85		44				48
-topic space <85 length		42
-topic space area		-17
-topic space both+				-16		25
-topic space decimal				-19		-37		74					29	15	-23				-18
-topic space metric						44
-topic space none						41
-topic space us				30
-topic space volume		-10
-topic space whole						18
-topic torque	-40	-6
-topic torque length		-28
-topic torque torque		22
-topic voltage		23											15
-topic voltage <0.6		-7
-topic voltage <0.6 length		-11
-topic voltage <1000						28
-topic voltage <12	-44	32
-topic voltage <130	43								30				66
-topic voltage <16 length		-31
+topic space <60	19	45		38															39
+topic space <60 length		45
+topic space <600	29	37				82
+topic space <600 length		31
+topic space <72	-38	38		41					-28
+topic space <72 length		38
+topic space <8	-33	36		-12	21
+topic space <8 length		38
+topic space <85		47		34		44
+topic space <85 length		44
+topic space angle		-21
+topic space area		-10
+topic space both				12		37
+topic space both+				-26
+topic space decimal				38		-48		89					30						-18
+topic space metric						41
+topic space none				21		41
+topic space percent		34
+topic space temperature		-17
+topic space us				22
+topic space voltage		53
+topic space volume		-26
+topic space weight		-27
+topic torque	-33	-18
+topic torque length		-26
+topic torque metric						-29
+topic torque none									31
+topic voltage													19
+topic voltage <1		-22
+topic voltage <1 length		-22
+topic voltage <100		66
+topic voltage <1000	-28
+topic voltage <115		48
+topic voltage <12	-37	-17
+topic voltage <12 length		-29
+topic voltage <12 percent		27
+topic voltage <130	47												96
+topic voltage <16		-16
+topic voltage <16 length		-57
 topic voltage <2	-47
-topic voltage <2 length		18
-topic voltage <20		33
-topic voltage <26		29
-topic voltage <3	-31	-37
-topic voltage <3000						34
-topic voltage <32		-16
-topic voltage <5	-36
-topic voltage <8	-64	44
-topic voltage <8 length		39
-topic voltage metric												35
-topic voltage none												27	25
-topic voltage voltage		49
-topic weight	-34	17										-27	39	30	-30
-topic weight none													27								24
-topic weight us													29	32	-37							18
-topic weight weight		34
-topic weight whole												-28		28	-32							14
-topic- airflow	21	-32																		35
-topic- airflow <16		71
-topic- airflow length		-31
-topic- airflow us					21															43
-topic- airflow whole					18															38
-topic- angle		30		20
-topic- angle length		29
-topic- angle us				25
-topic- current	46	71											46	61
-topic- current none									29				55	-32
-topic- current us														58
-topic- current whole													49	58
-topic- draft		24																24
-topic- draft length		33
-topic- draft us																		31		18
-topic- heat									20
-topic- heat <12	-22	21
-topic- heat <12 length		14
-topic- heat <16	54			-15	43														75
-topic- heat <2	46	-37		25	47
-topic- heat <2 length		-44
-topic- heat <3	-39								-24
-topic- heat <32	-14			-25											-24
-topic- heat <40				20
-topic- heat <5																					36
-topic- heat <60		16
-topic- heat <72	27	34							19						28
-topic- heat decimal													-20					38	76		34
-topic- heat metric						41
-topic- heat none				-16																	27
-topic- heat pressure		59
-topic- heat us					24				23
-topic- heat whole									27
-topic- light	23	41
-topic- light length		53
-topic- light none						-27			-16
-topic- moisture	-18	17
-topic- moisture <12		-33				-20	28			33		34
-topic- moisture <2	-21
-topic- moisture <3	-33
-topic- moisture <5		-29
-topic- moisture metric												28
-topic- moisture none				23
-topic- moisture percent		36
-topic- moisture us																				-30
-topic- of current	-27												19
-topic- of current whole													21
-topic- of heat									25
-topic- of heat us									25
-topic- of heat whole									25
-topic- of moisture	-62	-19		-12
-topic- of moisture percent		29
-topic- of moisture whole				-12
-topic- of pressure	15	-70												21	43
-topic- of pressure us				-12										25	39
-topic- of pressure whole				-11										23	45
-topic- ohms	22	13							-27							19			36
-topic- ohms length		18
-topic- ohms none									-15
-topic- ohms us									-28										43
-topic- ohms whole				23					-31							25
-topic- place <1		-20
-topic- place <1 length		-20
-topic- place <100		29
-topic- place <12	-15											51
-topic- place <16	23			33								35
-topic- place <2	-42
-topic- place <20		35
-topic- place <20 length		36
-topic- place <26		36
-topic- place <26 length		36
-topic- place <3	-27	-15
-topic- place <3 length		-15
-topic- place <32		17
-topic- place <32 length		17
-topic- place <40	63			61							73
-topic- place <5		27			28
-topic- place <5 length		25
-topic- place <50		52
-topic- place <50 length		35
-topic- place <60		17
-topic- place <60 length		17
-topic- place <72		49
-topic- place <8						20
-topic- place <8 length		-21
-topic- place <85		-22
-topic- place length		25
-topic- place none						27						38
-topic- pressure																		18
-topic- pressure <0.6		-27
-topic- pressure <2	-40	-23													-55
-topic- pressure <5																27		39
-topic- pressure <72	-34								-19
-topic- pressure <8																		33
-topic- pressure decimal																		66
-topic- pressure length		-24
-topic- pressure metric										53						27
-topic- pressure none				51
-topic- pressure pressure		50
-topic- pressure us				-29														32
+topic voltage <2 length		28
+topic voltage <20	-17								-18			29
+topic voltage <26		59		37								29
+topic voltage <260		52
+topic voltage <3	-31	-23
+topic voltage <3000	33					21											39
+topic voltage <5	-39	-27
+topic voltage <50		26
+topic voltage <50 length		27
+topic voltage <60		47
+topic voltage <60 length		36
+topic voltage <8	-47
+topic voltage decimal				30									43
+topic voltage metric												22
+topic voltage none									23				24
+topic voltage percent		34
+topic voltage us													27
+topic voltage voltage		39
+topic voltage weight		25
+topic voltage whole													16
+topic weight	-66												36		-28							18
+topic weight length		-30
+topic weight none													31
+topic weight us													24		-36							27
+topic weight weight		32
+topic weight whole															-29							22
+topic- airflow		-9																		25
+topic- airflow <16		68
+topic- airflow <16 length		58
+topic- airflow <2		21
+topic- airflow <5		-58		-17	30
+topic- airflow <5 length		-58
+topic- airflow <8	-34	18		24
+topic- airflow decimal														31
+topic- airflow length		-22
+topic- airflow us				-17																33
+topic- airflow whole																				29
+topic- angle											43
+topic- angle <0.6		56
+topic- angle <0.6 length		58
+topic- angle <2		15
+topic- angle <3		35
+topic- angle <3 length		35
+topic- angle us											52
+topic- angle whole				-36							44
+topic- current	27	25											36	56
+topic- current <8	-60
+topic- current length		-31
+topic- current none													51	7
+topic- current us														38
+topic- current whole													45	37
+topic- draft																		19
+topic- draft <8	-24
+topic- draft length		-42
+topic- draft none				-26
+topic- draft us																		24
+topic- heat									22
+topic- heat <0.6 length		-18
+topic- heat <12	-38	38
+topic- heat <12 length		25
+topic- heat <16	40				37														63
+topic- heat <2	30	-11		16	37
+topic- heat <2 length		-22
+topic- heat <3	-46								-28
+topic- heat <32	-14			-21											-30
+topic- heat <40		-29								39
+topic- heat <5		40		28																	30
+topic- heat <60				-20						59
+topic- heat <72	35	31		-21					33
+topic- heat <8		-53
+topic- heat <85	32								36
+topic- heat decimal				-15														66	61		26
+topic- heat metric										45						30
+topic- heat none									45	29
+topic- heat pressure		54
+topic- heat us									20
+topic- heat whole									26
+topic- light		43		24										19
+topic- light <3														40
+topic- light length		45
+topic- light metric						30
+topic- light none						-25							38	32
+topic- light us				38
+topic- light whole				25									27
+topic- moisture		24										24
+topic- moisture <12	48											75
+topic- moisture <12 length		-88
+topic- moisture <12 percent		59
+topic- moisture <16	40			32								43
+topic- moisture <5		-51
+topic- moisture <72		40
+topic- moisture <8		65
+topic- moisture none				20
+topic- moisture percent		68
+topic- moisture us												31
+topic- moisture whole												25
+topic- of current														31
+topic- of current none														36
+topic- of current whole													20
+topic- of heat												22
+topic- of heat <72									-20			30
+topic- of heat us												26
+topic- of heat whole												22
+topic- of moisture		51										29
+topic- of moisture none												22
+topic- of moisture percent		66
+topic- of moisture us												17
+topic- of moisture whole												29
+topic- of pressure	12	-32													39
+topic- of pressure length		-56
+topic- of pressure metric																25
+topic- of pressure us														26	45
+topic- of pressure whole															42
+topic- of voltage	-40
+topic- ohms																			24
+topic- ohms <0.6		-22
+topic- ohms decimal																			35
+topic- ohms metric																43
+topic- ohms other		-23
+topic- ohms us									-28										27
+topic- ohms whole																20
+topic- place <0.1		34
+topic- place <0.1 length		34
+topic- place <1		-43
+topic- place <1 length		-37
+topic- place <100 length		23
+topic- place <12	-40	-27		-15								35
+topic- place <12 length		-31
+topic- place <16		13		27								27
+topic- place <2	-35	27
+topic- place <2 length		33
+topic- place <20	52	55		97	-27
+topic- place <20 length		56
+topic- place <26	-23	59
+topic- place <26 length		59
+topic- place <3	-33	56
+topic- place <3 length		56
+topic- place <3000	29					46
+topic- place <32		21
+topic- place <32 length		23
+topic- place <40	31	-58		47		-10				-22	55
+topic- place <40 length		-47
+topic- place <5					20
+topic- place <50	27	57									26											34
+topic- place <50 length		50
+topic- place <72												32
+topic- place <72 length		52
+topic- place <8	-18	-23		-14												20
+topic- place <8 length		-17
+topic- place <85	30	-30
+topic- place area		-15
+topic- place length		27
+topic- place metric						32
+topic- place percent		-91
+topic- pressure <12		21
+topic- pressure <16	20														38
+topic- pressure <2	-27														-30
+topic- pressure <2 length		30
+topic- pressure <20	14
+topic- pressure <5																		49
+topic- pressure <72	-35								-22
+topic- pressure <8	-21	78																24
+topic- pressure decimal																28		63
+topic- pressure length		-33
+topic- pressure metric										35						38
+topic- pressure none				42						35
+topic- pressure pressure		33
+topic- pressure us				-21														24
 topic- pressure weight		-52
-topic- space <0.6		36
-topic- space <0.6 length		36
-topic- space <100		55
-topic- space <100 length		55
-topic- space <12				52
-topic- space <16				39
-topic- space <2	-37
-topic- space <26	-84	20		-67
-topic- space <3				33
-topic- space <32	41	-16		53		-19						43
-topic- space <32 length		-16
-topic- space <40		22				22
-topic- space <40 length		16
-topic- space <5 length		31
-topic- space <50	-45
-topic- space <60		-42
-topic- space <600	-22					27
-topic- space <72				-16		24			25
-topic- space <8	16	20			39
-topic- space <8 length		38
-topic- space <85	-12	21				-19
-topic- space <85 length		27
-topic- space both				-23		27			55
-topic- space decimal				-13										61				24
-topic- space metric												22
-topic- space us				24
-topic- torque	60	46		-11
-topic- torque whole				-11
-topic- voltage	-33	-24											31
-topic- voltage <12						-20						32	32
-topic- voltage <16		-39
-topic- voltage <2		-20
-topic- voltage <26		28
-topic- voltage <3	-50								-29
-topic- voltage <5				36
-topic- voltage <5 length		10
-topic- voltage <8		-25
-topic- voltage metric						24
-topic- voltage none													41
-topic- voltage percent		32
-topic- voltage voltage		-41
-topic- weight	-33	67																				21
-topic- weight length		68
-topic- weight us																						24
-topic- weight whole																						21
-topic-- airflow	13	29																	22	20
-topic-- airflow length		25
-topic-- airflow us																			26
-topic-- airflow whole																				21
-topic-- angle <12		29
-topic-- angle <12 length		29
-topic-- current		-12											29
-topic-- current none													36
-topic-- draft		-29		26																16
-topic-- draft <2	-9							32	-19
-topic-- draft length		-40
-topic-- draft us				32																21
-topic-- draft whole				27																17
-topic-- heat <0.6		-21
-topic-- heat <0.6 length		-26
-topic-- heat <16															21
-topic-- heat <2	-32
-topic-- heat <3	-26
-topic-- heat <5		52
-topic-- heat <5 length		52
-topic-- heat <8																					30
-topic-- heat decimal				-29																	75
-topic-- heat metric						20
-topic-- heat us				-20											23
-topic-- light	-39
-topic-- moisture												31
-topic-- moisture <16		40
-topic-- moisture <3	20			36
-topic-- moisture none												58
-topic-- moisture us													18		26
-topic-- moisture whole												39
-topic-- of pressure	46	26													47		37
+topic- space <0.6		33
+topic- space <0.6 length		33
+topic- space <1		38
+topic- space <1 length		38
+topic- space <100				47
+topic- space <1000	-30
+topic- space <115	-25
+topic- space <12				44
+topic- space <16	24	-16		54															22
+topic- space <2	-35
+topic- space <20		57										33
+topic- space <20 length		54
+topic- space <26	-61	66		-44
+topic- space <26 length		56
+topic- space <3 length		26
+topic- space <32	40	-13		48	16							21
+topic- space <40	25	27				60
+topic- space <40 length		27
+topic- space <50	-30
+topic- space <60	56	-39		19
+topic- space <60 length		-52
+topic- space <600						29
+topic- space <72		-9								21
+topic- space <8		-8			24
+topic- space <85	-16	11		27		-18			46
+topic- space angle		-47
+topic- space area		-18
+topic- space both						25			50
+topic- space decimal				-23										59					26
+topic- space metric						16
+topic- torque	45	42		-16
+topic- voltage													24
+topic- voltage <12	38											68	29
+topic- voltage <12 length		-58
+topic- voltage <16	28			35	47
+topic- voltage <16 length		-47
+topic- voltage <2	-34	-33
+topic- voltage <2 length		-34
+topic- voltage <20		24											52
+topic- voltage <26	-47	33
+topic- voltage <3	-56	-8							-31
+topic- voltage <3 length		-8
+topic- voltage <32		-15
+topic- voltage <40	19	45		13		35				20
+topic- voltage <400		17
+topic- voltage <5		-56		31
+topic- voltage <5 length		33
+topic- voltage <72		45
+topic- voltage area		-55
+topic- voltage none													25
+topic- voltage other		32
+topic- voltage percent		42
+topic- voltage voltage		-57
+topic- weight	-39	48																				17
+topic- weight length		73
+topic- weight us																						22
+topic- weight whole																						17
+topic-- airflow	15																			33
+topic-- airflow <8	-43																			-19
+topic-- airflow whole																				36
+topic-- angle									19
+topic-- angle <12		45
+topic-- angle <12 length		45
+topic-- angle none													38
+topic-- angle us				50					29		21
+topic-- angle whole									19
+topic-- current													34
+topic-- current length		44
+topic-- current none													49
+topic-- draft	28	-30								33
+topic-- draft <2	-9
+topic-- draft length		-42
+topic-- draft us									-24	39
+topic-- draft whole										34
+topic-- heat <12		-45
+topic-- heat <16	25	-33								28					25				43
+topic-- heat <2	-28	-16		-20
+topic-- heat <2 length		-14
+topic-- heat <3	-29	-38
+topic-- heat <3 length		-16
+topic-- heat <32		24
+topic-- heat <32 length		24
+topic-- heat <5	-24	24
+topic-- heat <5 length		24
+topic-- heat <8				-10																	21
+topic-- heat <8 length		-36
+topic-- heat decimal				-20										-13				-23	32		49
+topic-- heat none				-21						21
+topic-- heat us															25
+topic-- light									30
+topic-- light <8 length		23
+topic-- light whole									30
+topic-- moisture		27										20
+topic-- moisture <12		-26
+topic-- moisture <12 length		-26
+topic-- moisture <2	-21	-17
+topic-- moisture <20				-26								-23
+topic-- moisture <3				33
+topic-- moisture <5	-40	37
+topic-- moisture <5 length		38
+topic-- moisture none				-20								41
+topic-- moisture percent		46
+topic-- moisture us															34
+topic-- moisture whole				-19								23
+topic-- of moisture		27										19
+topic-- of moisture whole												19
+topic-- of pressure	34	26													54		33
 topic-- of pressure length		25
-topic-- of pressure us															45
-topic-- of pressure whole															29		39
-topic-- ohms		37																	20
-topic-- ohms us				-16															26
-topic-- place <1		61
-topic-- place <1 length		61
-topic-- place <12	28	-56		42
-topic-- place <12 length		-46
-topic-- place <16		49		37
-topic-- place <2	-30	84
-topic-- place <2 length		86
-topic-- place <26		-66
-topic-- place <26 length		-70
-topic-- place <3	-15			-10
-topic-- place <32		33
-topic-- place <32 length		30
-topic-- place <5																24
-topic-- place <5 length		-26
-topic-- place <50		-17
-topic-- place <60		24
-topic-- place <72		-18
-topic-- place <8															-17						24	16
-topic-- place area		65
-topic-- place metric						34		-33								29
-topic-- place none				27		19
-topic-- pressure	10	45													26		18
-topic-- pressure <2	-36								-18
-topic-- pressure length		46
-topic-- pressure metric																	49
-topic-- pressure us				25											45
-topic-- pressure whole															17		21
-topic-- space <0.6		-26
-topic-- space <0.6 length		-34
-topic-- space <1		34
-topic-- space <1 length		34
-topic-- space <12	16	18				19								32
-topic-- space <12 length		16
-topic-- space <16	-9	-20										23
-topic-- space <2	-32	-33
-topic-- space <2 length		-33
-topic-- space <3	-22
-topic-- space <40		47
-topic-- space <40 length		47
-topic-- space <5		-34			27
-topic-- space <5 length		-37
-topic-- space <60	25								41
-topic-- space <72	-34			37					-19						-12
-topic-- space <8														34
-topic-- space metric						27
-topic-- space percent		-9
-topic-- voltage	16
-topic-- voltage <16		61
-topic-- voltage <2					47
-topic-- voltage <3	-16
-topic-- voltage <5	-24			-11								31
-topic-- voltage metric												29		24
-topic-- voltage none									20
-topic-- voltage us				36	20
-topic-- weight	-50	-26				-20								33
-topic-- weight whole						-20
-topics 	-28
-topics  <0.1	-65	40
-topics  <0.1 length		24
-topics  <0.6	-26			44									-17
-topics  <0.6 slope		21
-topics  <1		-24
-topics  <1 length		-28
-topics  <100		19		-30					48		12
-topics  <1000						58
-topics  <115	-31								23		-24
-topics  <12	-27
-topics  <12 area		-23
-topics  <12 current		-39
-topics  <130				23		-15			-20				47
-topics  <16	-32
-topics  <160		32				41
-topics  <160 length		10
-topics  <2	-31
-topics  <20												36
-topics  <200		40
-topics  <26				25								26
-topics  <26 percent		48
-topics  <260		34		-15		37							-38				26			31
-topics  <3	-31
-topics  <3000				-16		75
-topics  <32		26		34										23	-15						26
-topics  <40				43
-topics  <400	-45
-topics  <5	-25	-18
+topic-- of pressure us															53
+topic-- of pressure whole															46		37
+topic-- ohms		35							31										19
+topic-- ohms none				38					43
+topic-- ohms us				-13															20
+topic-- ohms whole									35
+topic-- place <1		25
+topic-- place <1 length		25
+topic-- place <12	7	22		27
+topic-- place <12 length		27
+topic-- place <16	23	46		51
+topic-- place <16 length		30
+topic-- place <2	-45	48
+topic-- place <2 length		66
+topic-- place <26		-35
+topic-- place <26 length		-32
+topic-- place <3	-38
+topic-- place <32		26								24
+topic-- place <40	-35
+topic-- place <5				28
+topic-- place <60		32
+topic-- place <8															-18							17
+topic-- place area		55
+topic-- place decimal				-17								30
+topic-- place metric						41
+topic-- place none											15
+topic-- place percent		41
+topic-- place temperature		57
+topic-- place us				28
+topic-- place whole				23
+topic-- pressure	22	37
+topic-- pressure <2									-23
+topic-- pressure <3		-20
+topic-- pressure <5	-27
+topic-- pressure <8	45	-12		45											23
+topic-- pressure decimal				-10				-20						-15	10			-23	-16
+topic-- pressure length		41
+topic-- pressure metric																	37
+topic-- pressure us				33					37						37
+topic-- pressure whole									21
+topic-- space <1		49
+topic-- space <1 length		49
+topic-- space <1000						39
+topic-- space <12	22					18						67
+topic-- space <130	-17
+topic-- space <16		-23													18
+topic-- space <16 length		42
+topic-- space <2		-45
+topic-- space <2 length		-46
+topic-- space <20		56
+topic-- space <26	-43	35
+topic-- space <26 length		35
+topic-- space <3	-18	-35
+topic-- space <3 length		13
+topic-- space <32	-24	51
+topic-- space <32 length		32
+topic-- space <5					25
+topic-- space <50	42	-34		67
+topic-- space <60									60
+topic-- space <72				48											-13
+topic-- space <8	-36			-11										20
+topic-- space decimal				36				-21				61	-19	33				-23
+topic-- space none												41
+topic-- space pressure		54
+topic-- torque		-24
+topic-- voltage	6
+topic-- voltage <1		-42
+topic-- voltage <1 length		-51
+topic-- voltage <12	-29								27
+topic-- voltage <16	55			31								19		30	44
+topic-- voltage <16 length		16
+topic-- voltage <2		-40		-19	45
+topic-- voltage <2 length		-39
+topic-- voltage <20	16											-31
+topic-- voltage <26	40	29		53
+topic-- voltage <3	-20
+topic-- voltage <40	18									34
+topic-- voltage <5	-26	50										25
+topic-- voltage <5 length		31
+topic-- voltage <50	25			-51							67
+topic-- voltage metric						-30
+topic-- voltage none				-24						21
+topic-- voltage us											26
+topic-- weight	-37					-21								23
+topic-- weight whole						-22
+topics 	-29
+topics  <0.1	-66	42																-12
+topics  <0.6				42														32
+topics  <0.6 slope		30
+topics  <1	-43	-17		-9								-17		-13				28
+topics  <1 length		-18
+topics  <100	-27			-7					45
+topics  <100 length		-17
+topics  <1000						70
+topics  <1000 length		-22
+topics  <115									23		-28
+topics  <12	-29
+topics  <12 current		-44
+topics  <12 percent		-17
+topics  <12 voltage		-36
+topics  <130				19		-24			23				14
+topics  <130 length		-54
+topics  <130 voltage		14
+topics  <16	-31
+topics  <16 percent		25
+topics  <160		25				49
+topics  <2	-34	-21
+topics  <2 volume		-23
+topics  <20 length		-16
+topics  <20 percent		26
+topics  <200		28
+topics  <26				27
+topics  <26 percent		32
+topics  <260		31		-14		24			-13				-24							22
+topics  <3	-33
+topics  <3000		39		-22		65
+topics  <32 length		27
+topics  <40		18		28
+topics  <400	-24																21
+topics  <400 length		-25
+topics  <5	-27	-17
 topics  <5 area		-21
-topics  <50				40					32
-topics  <60	18			52					34
-topics  <600	36	34		-24		25																37
-topics  <72									24											33
-topics  <72 length		29
-topics  <8	-35	-17
-topics  <85		-19		49		-18	27
-topics  <85 length		21
-topics  current		-33
-topics  huge	-50
-topics  slope		20
-topics  temperature		-45
-topics  weight		-28
-topics airflow									-24			-21								39		16
-topics airflow flow		28
-topics airflow space		-27
-topics airflow space length		-27
-topics angle	-38	26		-22							62
-topics angle <0.6		-24
-topics angle <0.6 length		-30
-topics angle <3	-46
-topics angle length		21
-topics angle space						27
-topics angle space <0.6		33
-topics angle space <0.6 length		33
-topics current	-36													47
-topics current weight		-31
-topics draft																		58
-topics draft <26	-27
-topics draft airflow length		-18
-topics draft space		37
-topics draft space length		36
-topics heat	16			-27					88	34			32
-topics heat <72	24			-28		-12			30	55
-topics heat length		-11
-topics heat ohms		-22
-topics heat place		70							43
-topics heat pressure		28
-topics heat space		34
-topics heat temperature		54
-topics heat voltage		16				29
-topics heat voltage space	17								44
-topics light		49
-topics light <2	-25
-topics light space		26
-topics light space length		26
-topics moisture	-76			-15
-topics moisture place <0.6		16
-topics moisture place <0.6 length		16
+topics  <5 current		-41
+topics  <50									32
+topics  <50 length		-27
+topics  <60	39			48											22
+topics  <600		68		-21		29																42
+topics  <72	18			30					21											35
+topics  <72 percent		-36
+topics  <72 weight		44
+topics  <8	-32	-14
+topics  <8 area		20
+topics  <85				34		-19	15					30
+topics  huge		-20
+topics  percent		-6
+topics  slope		-13
+topics  temperature		-33
+topics  weight		-35
+topics airflow	-41			-14					-17			-23								28
+topics airflow length		-16
+topics angle	-34	43									54
+topics angle <12		-38
+topics angle <12 length		-38
+topics angle <2	-21
+topics angle <3	-42
+topics angle <5		21
+topics angle <5 length		21
+topics angle space	15					30
+topics angle space <0.6		29
+topics angle space <0.6 length		29
+topics current		-17											26	30
+topics current current		-21
+topics draft	-35																	63
+topics draft <26	-44
+topics draft airflow length		-8
+topics draft space		-35
+topics draft space length		-41
+topics heat				-19					75	29			26
+topics heat <2	-44
+topics heat <5		59
+topics heat <5 length		57
+topics heat <72	31			-31					58	51
+topics heat angle		26
+topics heat ohms other		44
+topics heat place		23							38
+topics heat place length		49
+topics heat space	18			70					-28
+topics heat space <5		-37
+topics heat space place		-25
+topics heat space place length		-25
+topics heat temperature		67
+topics heat voltage						24			16				-16
+topics heat voltage length		-14
+topics heat voltage space	17	22							26	19
+topics heat voltage space length		22
+topics light		64
+topics light <2	-30
+topics light space		38
+topics light space length		38
+topics moisture	-81	-26		-19
+topics moisture length		-39
+topics moisture percent		33
+topics moisture place	-27
 topics moisture place length		42
-topics moisture space															46							-44
-topics moisture space place		28
-topics moisture space place length		25
-topics of heat heat	33								32	54
-topics of moisture moisture	33	40		-23								79
-topics of moisture moisture percent		38
-topics of pressure pressure	46	21				-18			-28						54	25	55
-topics ohms	-45	-27							-17										32
-topics ohms length		-29
-topics ohms space length		14
-topics place	-27
-topics place <3	-23	-53
-topics place <3 length		-30
-topics place <5	-26
-topics place length		27
-topics pressure						-20			35						26	48
-topics pressure draft pressure		22
-topics pressure length		-24
-topics space						20
-topics space <0.1		29
-topics space <0.1 length		30
-topics space <1		32
-topics space <1 length		32
-topics space <100	8			40		39			-30				12
-topics space <1000						46
-topics space <115 length		-19
-topics space <12	19	30		41										27
-topics space <12 length		25
-topics space <16		49		39	23
-topics space <16 length		47
-topics space <160		-37
-topics space <160 length		-37
-topics space <2	-35
-topics space <20				49	-31								32
-topics space <26				51
-topics space <260	28	-52		-12									72		-32
-topics space <3	-40					-14		22
-topics space <32									-17	26	-27										33
-topics space <40				31
-topics space <400	41			-18		80											22
-topics space <5	-40
-topics space <50		25			42
-topics space <50 length		29
-topics space <60		39
-topics space <60 length		39
-topics space <600	26					65
-topics space <72		36
-topics space <72 length		36
-topics space <8					36
-topics space <85	66	31		71		57
-topics space <85 length		31
-topics space area		-29
-topics space place	-30
-topics space place <2		30
-topics space place <2 length		30
-topics space place <5	-17
-topics torque torque		21
-topics voltage		32											38
-topics voltage <12	-37
-topics voltage <130	36												79
-topics voltage <3	-27
-topics voltage <5	-27
-topics voltage <8	-36	40
-topics voltage length		23
-topics voltage place		-40
-topics voltage place length		-40
-topics voltage space	35	27		56
-topics voltage space <0.6		37
-topics voltage space <0.6 length		36
-topics voltage space length		23
-topics weight															-28						27	29
-unit A		-42
-unit C		-13
-unit L		-39
-unit bar		-30
-unit cfm		14
-unit cm		78
-unit ft		-10
-unit gal		-41
-unit in wc		-48
-unit in-lb		29
-unit in/ft		26
-unit m		-25
-unit micron		22
-unit mm		26
-unit ohm		30
-unit psi		74
-unit sq ft		27
-unit sq m		72
-unit square		-116
-use buy whole	-60	-80
-use buy whole length		-54
-use have whole		-22
-use measure decimal		32
-use measure fine		28
-use measure fine length		28
-use measure half		49
-use measure half length		48
-use measure quarter		33
-use measure quarter length		33
-use measure whole		28
-use measure whole length		32
-use move whole length		13
-use need quarter		-29
-use need quarter length		-29
-use need whole	-10	-33
-use need whole length		-20
-use null decimal	34
-use null decimal current		34
-use null decimal voltage		24
-use null whole area		27
-use null whole flow		27
-use null whole other		37
-use null whole temperature		39
-use null whole weight		-25
-use other decimal	-25	33
-use other decimal length		33
-use other half		27
-use other half length		28
-use other whole area		61
-use other whole percent		34
-use other whole temperature		-47
-use say fine		57
-use say fine length		57
-use say half		-23
-use say half length		-30
-use say whole		21
-use see whole	-27	-45
-use use whole	-24	-35
-use use whole length		-31
-use work decimal		48
-use work quarter length		-29
-use work whole	-23
-use work whole area		-30
-use work whole length		21
-use work whole other		-24
-use work whole pressure		-24
-use work whole weight		30
-verb # # current		-9
-verb # # percent		25
-verb # <q>	-78
-verb # <t>		-14
-verb # and	28
-verb # area		20
-verb # at length		-20
-verb # cut		19
+topics moisture space		50		23								-20			41							-39
+topics moisture space place		19
+topics moisture space place length		16
+topics moisture voltage	11			-26		-22						105
+topics moisture voltage <12		58
+topics of current current				-18										90
+topics of heat heat	24								33	58
+topics of moisture moisture	12			-21					-27			80
+topics of moisture moisture <72		14
+topics of moisture moisture <72 percent		14
+topics of moisture moisture percent		41
+topics of pressure pressure	27	-12							-18						45	30	39
+topics of pressure pressure length		-34
+topics of voltage voltage													33
+topics ohms	-73								-24										37
+topics place	-27								22
+topics place <12	19											23
+topics place <2	-16
+topics place <3	-18	-39
+topics place <5	-26	-37
+topics place <5 length		-23
+topics place <8	-22	46
+topics place <8 length		46
+topics pressure	-14								18							44
+topics pressure <2	-31
+topics pressure <8		29
+topics pressure draft	12				55													40
+topics pressure draft pressure		24
+topics pressure length		-31
+topics pressure space		46
+topics pressure space length		46
+topics space <0.1		37
+topics space <0.1 length		37
+topics space <1		29
+topics space <1 length		29
+topics space <100				32		45			-36
+topics space <1000						51
+topics space <115	-43			-16		49
+topics space <12		21		25										18
+topics space <12 length		30
+topics space <16		36		42	18
+topics space <16 length		29
+topics space <160		-32
+topics space <160 length		-32
+topics space <2	-32							18
+topics space <20	23	-18		52	-18				-20		-22		35
+topics space <200	17					45					31
+topics space <26				61		-20
+topics space <260		-41		-13		43							64
+topics space <3	-44			-17				23
+topics space <3000	32					63
+topics space <32	25			36	30				-18	21	-25				36						32
+topics space <32 length		-7
+topics space <40	11			58
+topics space <400	45					84											16
+topics space <5	-28
+topics space <5 length		36
+topics space <50		23		-14	38										11
+topics space <50 length		26
+topics space <60				40		29
+topics space <600	29	32				82
+topics space <600 length		32
+topics space <72	-56	41
+topics space <72 length		42
+topics space <8	-31			-13	24
+topics space <85	55	45		74		53
+topics space <85 length		45
+topics space area		-19
+topics space place	-18
+topics space place <12		-14
+topics space place <12 length		-14
+topics space place <2		35
+topics space place <2 length		35
+topics space place <5	-16
+topics space volume		-25
+topics space weight		45
+topics torque	-16
+topics torque space	-46					-25
+topics torque torque		52
+topics voltage	-37	36											30
+topics voltage <0.6		24
+topics voltage <0.6 length		24
+topics voltage <12	-27
+topics voltage <130	41												83
+topics voltage <2	-21
+topics voltage <3	-28
+topics voltage <5	-26	9
+topics voltage <5 length		62
+topics voltage <8	-27
+topics voltage <8 length		-8
+topics voltage length		31
+topics voltage space	33	35		56
+topics voltage space <0.6		39
+topics voltage space <0.6 length		38
+topics voltage space <12		-16
+topics voltage space <12 length		-27
+topics voltage space <3	-16
+topics voltage space <8		35
+topics voltage space <8 length		35
+topics voltage space length		25
+topics weight	-28														-27							28
+topics weight weight		46
+unit A		-34
+unit C		-6
+unit F		23
+unit L		-68
+unit bar		-26
+unit cfm		62
+unit cm		69
+unit ft		-17
+unit gal		-48
+unit gpm		61
+unit in wc		-81
+unit in-lb		58
+unit kg		43
+unit mA		77
+unit mm		32
+unit ohm		56
+unit psi		64
+unit sq ft		33
+unit sq m		81
+unit square		-121
+use buy whole	-42	-63
+use buy whole length		-32
+use have whole		-28
+use measure decimal	-26	13
+use measure half		25
+use measure half length		24
+use measure whole		31
+use measure whole length		35
+use measure whole percent		35
+use measure whole weight		-12
+use move quarter		28
+use move quarter length		24
+use move whole		31
+use move whole length		29
+use need decimal	-49
+use need whole	-15	-27
+use need whole length		-22
+use null decimal	12
+use null decimal area		25
+use null decimal current		33
+use null decimal length		-8
+use null quarter slope		22
+use null whole area		26
+use null whole flow		32
+use null whole other		10
+use null whole temperature		22
+use null whole voltage		-25
+use null whole volume		28
+use other decimal		37
+use other decimal length		29
+use other half		21
+use other half length		22
+use other whole	-16
+use other whole area		29
+use other whole current		-49
+use other whole flow		-44
+use other whole temperature		-25
+use other whole voltage		-23
+use other whole weight		-30
+use say fine		44
+use say fine length		44
+use say half		-18
+use say half length		-18
+use say quarter		31
+use say quarter length		31
+use say whole	-28
+use see whole	-51	52
+use see whole length		45
+use use whole	-24	-32
+use work decimal	49	37
+use work decimal length		37
+use work quarter slope		28
+use work whole	-20
+use work whole area		-15
+use work whole percent		-28
+use work whole pressure		-35
+use work whole torque		32
+use work whole volume		-21
+verb # # other		25
+verb # # voltage		33
+verb # -	-24
+verb # <q>	-35	-60
+verb # <t>		-32
+verb # and	13	26
+verb # and length		27
+verb # area		27
+verb # at length		-33
+verb # cut		21
 verb # cut length		19
-verb # decimal	16
-verb # decimal current		35
-verb # decimal length		-9
-verb # decimal voltage		24
-verb # flow		29
-verb # on	-22
-verb # other		33
-verb # over		35
-verb # over length		35
-verb # slope		26
-verb # temperature		27
-verb # the		-16
-verb # whole area		15
-verb # whole temperature		27
-verb # whole weight		-28
-verb # within		22
-verb # within length		22
-verb be ahead	-15	-19
-verb be ahead whole	-15
-verb be ahead whole length		25
-verb be behind						20
-verb be behind a	-73
-verb be behind about		-26
-verb be behind about length		-30
-verb be behind and		-16
-verb be behind and length		-16
-verb be behind are	8
-verb be behind at	57
-verb be behind by		34
-verb be behind by length		30
-verb be behind decimal	-38	27
-verb be behind decimal length		25
-verb be behind fine		35
-verb be behind fine length		35
-verb be behind half		28
-verb be behind half length		27
-verb be behind in		20
-verb be behind in length		20
-verb be behind on	-37
-verb be behind out		-16
-verb be behind over		-47
-verb be behind over length		-47
-verb be behind percent		27
-verb be behind pressure		19
-verb be behind temperature		-17
-verb be behind the		-27
-verb be behind the length		-27
-verb be behind whole percent		27
-verb be behind whole temperature		-17
-verb blow behind															52							-52
-verb bring behind	-32	-60												39
-verb bring behind length		-38
-verb bring behind whole		-66
-verb buy behind		-53
-verb buy behind length		-24
-verb call behind				35		-17								35
-verb check behind		-22
-verb come behind	-38	33				-17			23						-17							15
-verb come behind length		38
-verb come behind whole	-11
-verb come behind whole length		14
-verb count behind	-37
-verb count behind whole	-37
-verb cut behind							39
-verb cut behind at		30
+verb # decimal	8
+verb # decimal current		34
+verb # decimal length		-14
+verb # flow		36
+verb # hole		51
+verb # hole length		51
+verb # in	8
+verb # not	-34
+verb # of	-23
+verb # on	-25
+verb # open		-18
+verb # open length		-18
+verb # out		26
+verb # out length		26
+verb # over		53
+verb # over length		53
+verb # percent		26
+verb # pressure		32
+verb # read		-7
+verb # short		-7
+verb # short length		-7
+verb # slope		33
+verb # temperature		20
+verb # the	-14	-31
+verb # the length		-31
+verb # whole area		23
+verb # whole flow		24
+verb # whole other		22
+verb # whole percent		23
+verb # whole temperature		20
+verb # whole weight		-31
+verb # with	-17
+verb # within		27
+verb # within length		27
+verb # x		-20
+verb ask behind																				24
+verb be ahead	-16	-22
+verb be ahead #	-19	-27
+verb be ahead length		-12
+verb be ahead whole	-16
+verb be ahead whole length		16
+verb be behind a	-61	20
+verb be behind all	-20
+verb be behind at	61
+verb be behind at length		37
+verb be behind be	-29
+verb be behind by		30
+verb be behind by length		22
+verb be behind decimal		28
+verb be behind decimal length		26
+verb be behind fine		37
+verb be behind fine length		37
+verb be behind flow		-25
+verb be behind half		27
+verb be behind half length		26
+verb be behind is	18
+verb be behind is percent		24
+verb be behind on	-26
+verb be behind only		20
+verb be behind out		-10
+verb be behind over		-45
+verb be behind over length		-45
+verb be behind pressure		31
+verb be behind to	-48	-38
+verb be behind with	22
+verb blow behind															44							-46
+verb bow behind		22
+verb bow behind length		22
+verb bring behind	-19	-27												29
+verb bring behind whole	-24	-44
+verb buy behind		-57
+verb buy behind length		-29
+verb call behind	-9	42
+verb call behind length		40
+verb call behind whole	-18
+verb change behind		-35
+verb change behind length		-35
+verb check behind																						-33
+verb clean behind															-29							11
+verb come behind	-18			-17										38	-18							16
+verb come behind whole length		30
+verb count behind	-24
+verb count behind count	-21
+verb count behind whole	-24
+verb cover behind		-18
+verb cover behind length		-18
+verb cut behind	22					20	31
+verb cut behind at		27
 verb cut behind at length		28
-verb cut behind cut	-16
-verb cut behind length		32
-verb cut behind whole		18
-verb cut behind whole length		18
-verb do behind	-14	-31
-verb do behind whole	-14	-34
-verb drill behind	-24			-20
-verb drill behind whole	-24
-verb drop behind	-35			-14
-verb find behind		38
-verb find behind length		33
-verb finish behind	-22	22		-13
-verb finish behind length		22
+verb cut behind cut	-20	26
+verb cut behind cut length		26
+verb cut behind length		26
+verb cut behind to		33
+verb cut behind to length		33
+verb cut behind whole	22	12
+verb cut behind whole length		15
+verb do ahead	-18
+verb do ahead whole	-18
+verb do behind	-24
+verb do behind whole	-24
+verb do behind whole length		12
+verb drill behind	-31	38		-10
+verb drill behind length		38
+verb drill behind quarter		29
+verb drill behind quarter length		29
+verb drill behind whole	-31	23
+verb drill behind whole length		23
+verb drop behind		32		22
+verb figure behind		43
+verb figure behind whole		55
+verb find behind	26
+verb find behind whole	26	-43
+verb finish behind	-22	-13		-9
+verb finish behind length		27
 verb finish behind whole	-22
-verb get ahead	-30
-verb get ahead whole	-30
+verb get ahead		28
 verb get behind									21
-verb get behind got		74
-verb get behind length		-18
-verb get behind the	-19
-verb get behind whole		-19
-verb get behind whole length		-39
-verb give behind	31	-36												54
-verb give behind whole	31	-27
-verb go ahead	-15
-verb go ahead whole	-15
-verb go behind		37		60
-verb go behind length		53
-verb go behind whole length		36
-verb grab behind	-21
-verb grab behind whole	-21
-verb hang behind				43
-verb hang behind whole		29
-verb hang behind whole length		36
-verb have ahead	-24
-verb have ahead #	-24
-verb have ahead whole	-24
-verb have behind				28
-verb have behind had	-27
-verb have behind has	-18
-verb have behind whole		-16
-verb hit behind	-15								32
-verb hit behind whole	-15
-verb hold behind		31
-verb hold behind held		21
-verb hold behind length		22
-verb hold behind whole		22
-verb lay behind		-31
-verb leave ahead		-45
-verb leave ahead whole		-45
-verb leave behind																30
-verb leave behind whole		30
-verb leave behind whole length		22
-verb make behind									30
-verb make behind whole		-20
-verb make behind whole length		-19
+verb get behind at		33
+verb get behind half		-31
+verb get behind half length		-29
+verb get behind of	-20
+verb get behind quarter		20
+verb get behind quarter length		20
+verb give behind	18	-58												54
+verb give behind length		-62
+verb give behind whole	18	-36
+verb go ahead	-28
+verb go ahead whole	-28
+verb go behind				39
+verb go behind length		26
+verb grab behind	-25
+verb grab behind whole	-24
+verb hang behind		25		30
+verb hang behind half		25
+verb hang behind half length		25
+verb hang behind length		27
+verb hang behind quarter		21
+verb hang behind quarter length		21
+verb hang behind whole		44
+verb hang behind whole length		48
+verb have ahead	-25
+verb have ahead #	-26
+verb have ahead whole	-25
+verb have behind				26
+verb have behind had	-22
+verb have behind have	17	23
+verb have behind have length		19
+verb have behind whole		-22
+verb hit behind	-13	42							41
+verb hit behind length		41
+verb hit behind whole	-13	30
+verb hit behind whole length		27
+verb hold behind		40																				-34
+verb hold behind held		24
+verb hold behind length		28
+verb hold behind whole		28
+verb keep behind						23
+verb land behind		32
+verb land behind length		31
+verb lay behind	-30											-21
+verb lay behind length		-29
+verb lay behind whole	-30
+verb leave ahead		-22
+verb leave ahead length		-19
+verb leave ahead whole		-27
+verb leave behind		10
+verb leave behind left		-39
+verb leave behind left length		-39
+verb leave behind whole		40
+verb leave behind whole length		37
+verb lift behind															-20							21
+verb make behind									25
 verb measure behind		35
-verb measure behind fine		22
-verb measure behind fine length		22
-verb measure behind length		30
-verb measure behind whole		35
-verb move behind	-45	27		-31
-verb move behind length		28
-verb move behind whole	-45	27
-verb move behind whole length		28
-verb must behind				48			18
-verb need behind	-14	-22
-verb need behind length		-31
-verb need behind need		-19
-verb need behind need length		-19
-verb need behind needs	38	56
-verb need behind of		-38
-verb need behind of length		-38
-verb need behind whole	-28	-39
-verb need behind whole length		-51
-verb null ahead	-28	-48
-verb null ahead #	-26
-verb null ahead length		-35
-verb null ahead whole	-28
-verb null behind a		-25
-verb null behind a length		-18
-verb null behind about		28
-verb null behind about length		28
-verb null behind all	-22
-verb null behind angle		17
-verb null behind at	49
-verb null behind by	29	26
-verb null behind by length		26
-verb null behind decimal	71	23
-verb null behind good		23
-verb null behind good length		23
-verb null behind got	-36
-verb null behind half		-10
-verb null behind half length		-10
-verb null behind in		-17
-verb null behind in length		-17
-verb null behind is		9
-verb null behind is length		9
-verb null behind it's	6
-verb null behind maybe		-27
-verb null behind maybe length		-27
-verb null behind on	-18
-verb null behind only	45	33
-verb null behind only length		33
-verb null behind out		56
-verb null behind over		34
-verb null behind over length		34
-verb null behind that's	-21
-verb null behind the	-21
-verb null behind there's	-25
-verb null behind to		23
-verb null behind to length		21
-verb null behind whole angle		17
-verb open behind	-41			21		-15
-verb order behind	-33	-90		-13
-verb order behind length		-90
-verb order behind whole	-33
-verb patch behind				26
-verb pick behind	-44			-18
-verb pick behind whole	-44
-verb pitch behind		30
-verb pitch behind length		29
-verb prime behind	-32			-19
-verb prime behind whole	-32
-verb pull behind	-31	29		-20
-verb pull behind whole	-31	30
-verb put behind															73							-32
-verb put behind whole		14
-verb put behind whole length		20
-verb read behind	54			-27								34							30
-verb read behind reads	30
-verb read behind whole	56
-verb rip behind		44
-verb rip behind length		44
-verb rip behind to		38
-verb rip behind to length		38
-verb run behind	-20																				37
-verb run behind whole	-27
-verb run behind whole length		30
-verb sag behind		21
-verb sand behind	-43
-verb sand behind whole	-43
-verb say behind												36
-verb say behind say		57
-verb say behind says	-15	23
-verb say behind says length		12
-verb send behind		-35
-verb send behind length		-35
-verb send behind whole		-35
-verb send behind whole length		-35
-verb set behind				23		28									25
-verb set behind to	22
-verb shim behind		23
-verb shim behind length		23
-verb should behind	38																	45
-verb should behind be	38
-verb should behind whole	25
-verb sit behind half		28
-verb sit behind half length		28
-verb stick behind		53
-verb stick behind length		53
-verb swap behind	-47	-66		-27
-verb swap behind length		-66
-verb swap behind whole	-39
-verb take behind		-20		19									26
-verb take behind length		-26
-verb take behind whole		-32
-verb take behind whole length		-41
-verb tell behind		-69		20
-verb tell behind length		-69
-verb think behind		18
-verb turn behind											33
-verb use behind	-24	-20		-12
-verb use behind length		-18
+verb measure behind decimal		30
+verb measure behind fine		37
+verb measure behind fine length		37
+verb measure behind half		21
+verb measure behind half length		21
+verb measure behind length		24
+verb measure behind measured		26
+verb measure behind quarter		-25
+verb measure behind quarter length		-25
+verb measure behind whole		42
+verb measure behind whole length		26
+verb move behind	-6	42				31
+verb move behind length		37
+verb move behind whole	-6	30
+verb move behind whole length		22
+verb must behind				46			26
+verb nail behind	27			46
+verb nail behind whole	27
+verb need ahead	-34
+verb need ahead whole	-34
+verb need behind	-30	-15
+verb need behind half		-23
+verb need behind half length		-27
+verb need behind length		-22
+verb need behind need		-10
+verb need behind need length		-10
+verb need behind needs		55
+verb need behind needs length		36
+verb need behind of		-29
+verb need behind of length		-29
+verb need behind whole	-37	-22
+verb need behind whole length		-31
+verb null ahead	-34
+verb null ahead #	-29
+verb null ahead whole	-32
+verb null behind a	-19
+verb null behind about		22
+verb null behind about length		31
+verb null behind all	-28
+verb null behind and	-41	40
+verb null behind and length		40
+verb null behind at	17	22
+verb null behind by	23	32
+verb null behind by length		32
+verb null behind decimal	31	53
+verb null behind down		26
+verb null behind good		24
+verb null behind good length		24
+verb null behind got	-53
+verb null behind in		-33
+verb null behind in length		-33
+verb null behind it		48
+verb null behind it length		48
+verb null behind it's	9
+verb null behind maybe		-41
+verb null behind maybe length		-41
+verb null behind of		-8
+verb null behind of length		-8
+verb null behind on		53
+verb null behind only	35
+verb null behind percent		-8
+verb null behind pressure		-61
+verb null behind the	-22	-37
+verb null behind the length		-28
+verb null behind there's	-27
+verb null behind there's length		24
+verb null behind to		41
+verb null behind to length		24
+verb null behind weight		7
+verb null behind whole percent		-11
+verb null behind whole pressure		-45
+verb null behind whole weight		7
+verb open behind whole		53
+verb open behind whole length		53
+verb order behind	-33	-46
+verb order behind length		-43
+verb order behind whole	-33	-39
+verb patch behind	-17
+verb patch behind whole	-17
+verb pick behind	-64			-16		-43
+verb pick behind whole	-64
+verb pitch behind length		32
+verb plane behind		20
+verb plane behind length		20
+verb pour behind		-14
+verb pour behind length		-14
+verb prime behind	-43
+verb prime behind whole	-43
+verb pull behind	-21	33		-16
+verb pull behind length		17
+verb pull behind whole	-21	34
+verb pull behind whole length		16
+verb put behind				27											53
+verb put behind whole		21
+verb put behind whole length		7
+verb raise behind		42
+verb raise behind length		43
+verb raise behind whole		43
+verb rate behind																					23
+verb read behind	37			-23					31	-30		32			41				40
+verb read behind other		-20
+verb read behind reads	26
+verb read behind reads other		-20
+verb read behind whole	31
+verb replace behind		-66
+verb replace behind length		-66
+verb rip behind		42
+verb rip behind fine		35
+verb rip behind fine length		35
+verb rip behind length		42
+verb rip behind to		26
+verb rip behind to length		26
+verb run behind									28												27
+verb run behind whole length		20
+verb sag behind		30
+verb sag behind length		29
+verb sand behind	-41
+verb sand behind whole	-41
+verb say behind												22
+verb say behind length		-18
+verb say behind said	17
+verb say behind say	-33	29
+verb say behind whole length		-32
+verb screw behind				26
+verb see behind	-23	28
+verb see behind length		28
+verb see behind whole	-23
+verb send behind		-15
+verb send behind length		-15
+verb send behind whole		-45
+verb send behind whole length		-45
+verb set behind	35	-12								55					37
+verb set behind at		-22
+verb set behind at length		-37
+verb set behind length		-23
+verb set behind to	26
+verb set behind whole	34	-29
+verb set behind whole length		-42
+verb shim behind		31
+verb shim behind fine		18
+verb shim behind fine length		18
+verb shim behind length		31
+verb should behind	24																	44
+verb should behind be	36
+verb sit behind		27														26
+verb sit behind length		28
+verb sit behind whole	-10	25
+verb sit behind whole length		25
+verb stick behind		48
+verb stick behind length		48
+verb stick behind out		27
+verb stick behind out length		27
+verb stick behind whole		20
+verb strip ahead	-17
+verb strip ahead whole	-17
+verb supposed behind					45										-37
+verb swap behind	-42	-61		-24
+verb swap behind length		-45
+verb swap behind whole	-33	-55
+verb take behind	-28	-13
+verb take behind length		-21
+verb take behind took	-27
+verb take behind whole	-28	-37
+verb take behind whole length		-52
+verb tape behind	36			41
+verb tape behind whole	36
+verb test behind	43	-23		-20									31			53				31	29
+verb test behind whole	39	-23
+verb think behind		23
+verb torque behind		33
+verb torque behind torque		33
+verb trim behind		52
+verb trim behind fine		29
+verb trim behind fine length		29
+verb trim behind length		52
+verb turn behind											67
+verb use behind	-33	-32
+verb use behind length		-26
 verb use behind whole	-24
-verb want behind at	52
-verb want behind length		18
-verb want behind quarter		-44
-verb want behind quarter length		-44
-verb want behind wants		-25
-verb want behind wants length		-25
-verb want behind whole		16
-verb want behind whole length		46
-w # at		26
-w # deep	25	48
-w # deep length		48
-w # long		49
-w # long length		49
-w # more	-40
-w # of	-25
-w # on length		-21
-w # up		30
-w # up length		30
-w - #	-27
-w <q> #	-44	-43
-w a #	-24	-21
-w a hole		18
-w a hole length		18
-w about #		32
-w about # area		20
-w about by		14
-w about by length		13
-w about long		25
-w about long length		25
-w about of		23
-w about of length		23
-w all #	-27
-w at #		34
-w at centres		-30
-w at centres length		-30
-w at off	41	-17
-w at off length		-17
-w be #		42
-w be # length		44
-w by #	20	28
+verb want behind at	50
+verb want behind fine		45
+verb want behind fine length		45
+verb want behind half		19
+verb want behind half length		19
+verb want behind length		16
+verb want behind quarter		-22
+verb want behind quarter length		-22
+verb want behind want	-29
+verb want behind whole length		16
+w # # percent		-23
+w # # pressure		21
+w # and	30	34
+w # and length		29
+w # deep	21	60
+w # deep length		60
+w # down		-29
+w # long		58
+w # long length		58
+w # more	-58
+w # of	-30
+w # of area		-27
+w # on	-65	41
+w # run		24
+w # run length		24
+w # thick		34
+w # thick length		34
+w # up		22
+w # up length		22
+w # wide		22
+w # wide length		22
+w ( #		-29
+w - #	-35
+w <q> #	-49	-23
+w <t> #		-10
+w @ # length		-12
+w a #	-35
+w a # length		-27
+w a hole		16
+w a hole length		16
+w about #		37
+w about # area		19
+w about in		28
+w about in length		28
+w about long		31
+w about long length		31
+w all #	-32
+w and at		17
+w and at length		17
+w and on		-21
+w and on length		-21
+w at #	11	31
+w at # length		24
+w at # percent		-19
+w at # temperature		21
+w at and	23	44
+w at centres		-31
+w at centres length		-31
+w at off	28	-18
+w at off length		-18
+w at on		37
+w at to	30	-12
+w at to length		-12
+w back #		32
+w back # length		32
+w by #		27
 w by # length		26
-w cut #		21
-w cut # length		21
-w down #		40
-w down # length		40
-w every #		30
-w every # length		30
-w for #	-27
-w good #		24
-w good # length		24
-w had #	-32
+w cut #		22
+w cut # length		20
+w down #		37
+w down # length		35
+w every #	31	26
+w every # length		26
+w good #		29
+w good # length		29
+w got #		42
+w had #	-29
 w have #	16
 w in #	-44
-w is #	14
-w is low		32
-w is low length		27
-w is short		47
-w is short length		47
-w it #		28
-w it # length		23
-w it's #	21
-w like #		22
-w like # length		23
-w maybe #		25
-w maybe # length		20
-w not #	-49
-w of #	-44
-w only #		23
-w only # length		23
-w out # length		43
-w over #	-20
-w says #		22
-w says to	-36
-w the #	-28	-40
-w the # length		-35
-w to #	13
-w up #		38
-w up # length		38
-w was #	-31	-37
-w+1 # decimal		33
-w+1 # decimal length		18
-w+1 # pressure		32
-w+1 # volume		-17
-w+1 -	-29
-w+1 - whole	-29
-w+1 <q>		-14			28								13		-16
-w+1 <q> length		-19
-w+1 <q> whole		-29
-w+1 <q> whole length		-44
-w+1 <t>		-34		28											-23
-w+1 a	48			-23					-21				-25	129
-w+1 above		34
-w+1 above length		34
-w+1 across	38	40		40									56
-w+1 across length		40
-w+1 across whole	38
-w+1 aff		19
-w+1 aff length		19
-w+1 after		48										-23							32
-w+1 all		-16
-w+1 all length		-17
-w+1 all whole		-19
-w+1 all whole length		-21
-w+1 and				24
-w+1 and fine		27
-w+1 and fine length		25
-w+1 are	-16
-w+1 are whole	-16
-w+1 at	22	26		-16					18	70
-w+1 at fine		23
-w+1 at fine length		23
-w+1 at half		16
-w+1 at half length		16
-w+1 at length		29
-w+1 at whole	22	23
-w+1 at whole length		30
-w+1 before																			42
-w+1 before whole	-26
-w+1 behind		46
-w+1 behind length		46
-w+1 below		54
-w+1 below length		54
-w+1 below whole		39
-w+1 below whole length		39
-w+1 between		41
-w+1 between length		41
-w+1 board	-26
-w+1 board whole	-26
-w+1 boards	-26
-w+1 boards whole	-26
-w+1 brackets	-18
-w+1 brackets whole	-18
-w+1 by	-18					30					-35
-w+1 by length		-9
-w+1 by whole	-19	-13
-w+1 by whole length		-19
-w+1 centers		26
-w+1 centers length		26
-w+1 centres		-19
-w+1 centres length		-19
-w+1 centres whole		-30
-w+1 centres whole length		-30
-w+1 cold		19
-w+1 cold whole		18
-w+1 deep	39			45		45
-w+1 deep fine		-63
-w+1 deep fine length		-63
-w+1 deep half		42
-w+1 deep half length		42
-w+1 deep quarter		44
-w+1 deep quarter length		44
-w+1 deep whole	41	51
-w+1 deep whole length		51
-w+1 down		34
-w+1 for	-19			26											47							-48
-w+1 for length		-30
-w+1 for whole	-19
-w+1 from		34
-w+1 from length		34
-w+1 from whole		33
-w+1 from whole length		33
-w+1 gap		28
-w+1 gap length		28
-w+1 hangers	-15
-w+1 hangers whole	-15
-w+1 high	16	35				31		37
-w+1 high fine		19
-w+1 high fine length		19
-w+1 high length		34
-w+1 high whole		31
-w+1 high whole length		27
-w+1 higher		20
-w+1 higher length		20
-w+1 higher whole		20
-w+1 higher whole length		20
+w is #	21
+w is deep		41
+w is deep length		41
+w is from		22
+w is from length		22
+w is off	-19
+w is short		36
+w is short length		36
+w it #	-61	27
+w like #		18
+w like # length		20
+w maybe #		36
+w maybe # length		33
+w maybe long		23
+w maybe long length		23
+w need #		24
+w need # length		24
+w not #	-48
+w of #	-42
+w of # length		-13
+w on #	-38
+w on of	-20
+w on sides	-16
+w only #	13
+w only # length		19
+w other #	-32
+w out # length		34
+w reads #	29	20
+w reads # other		-28
+w says to	-39
+w the #	-23	-22
+w to #		29
+w under #		43
+w up #		35
+w up # length		35
+w wanted #	19
+w was #		-21
+w with #		-45
+w x #		-18
+w+1 # decimal	17	41
+w+1 # decimal length		22
+w+1 # quarter slope		16
+w+1 # whole other		-25
+w+1 # whole power		-58
+w+1 # whole volume		11
+w+1 -	-31	-32
+w+1 - whole	-31
+w+1 <n>		-50
+w+1 <n> whole		-35
+w+1 <q>	-35	-27			20
+w+1 <q> whole	-32	-56
+w+1 <q> whole length		-50
+w+1 <t>	-29			22					26
+w+1 <t> length		-42
+w+1 <t> whole	-25
+w+1 a	38	-45		-23		-20		-18					-20	149
+w+1 a length		-51
+w+1 above		43
+w+1 above length		43
+w+1 above whole		31
+w+1 above whole length		31
+w+1 across	38	31		38									63
+w+1 across half		32
+w+1 across half length		32
+w+1 across length		31
+w+1 across whole	34	23
+w+1 across whole length		23
+w+1 aff		25
+w+1 aff length		25
+w+1 aff whole		22
+w+1 aff whole length		22
+w+1 after		21										-34							24
+w+1 and				28															35
+w+1 and whole length		-24
+w+1 apart length		35
+w+1 are	-21
+w+1 are whole	-21
+w+1 at	17			-18				23		57
+w+1 at decimal		37
+w+1 at flow		28
+w+1 at half		44
+w+1 at half length		44
+w+1 at quarter		21
+w+1 at quarter length		21
+w+1 at temperature		33
+w+1 at whole temperature		33
+w+1 away		61
+w+1 back	13							55
+w+1 back whole	-21
+w+1 before		18																	29
+w+1 before whole	-39	37
+w+1 behind		47
+w+1 behind length		47
+w+1 below		53
+w+1 below fine		29
+w+1 below fine length		29
+w+1 below length		53
+w+1 below whole		23
+w+1 below whole length		23
+w+1 between		45
+w+1 between length		45
+w+1 board	-22
+w+1 board whole	-22
+w+1 bottom		29
+w+1 bottom length		29
+w+1 box		-20
+w+1 box whole		-20
+w+1 brackets	-20
+w+1 brackets whole	-20
+w+1 by											-31
+w+1 c		39
+w+1 c length		39
+w+1 c whole		39
+w+1 c whole length		39
+w+1 came					48
+w+1 centers		32
+w+1 centers length		32
+w+1 centers whole		23
+w+1 centers whole length		23
+w+1 clear		-13
+w+1 clear length		57
+w+1 cold pressure		25
+w+1 cold whole		23
+w+1 deep	46			52		41		17
+w+1 deep fine		-44
+w+1 deep fine length		-44
+w+1 deep half		66
+w+1 deep half length		66
+w+1 deep quarter		62
+w+1 deep quarter length		62
+w+1 deep whole	36
+w+1 done	-30
+w+1 done whole	-30
+w+1 down									-29	33
+w+1 down whole		30
+w+1 each whole		56
+w+1 each whole length		54
+w+1 end	-15
+w+1 end whole	-15
+w+1 even	85			47	57
+w+1 even whole	85
+w+1 for				30
+w+1 for length		-7
+w+1 for whole length		-41
+w+1 from	38	43		75
+w+1 from length		43
+w+1 from whole	39
+w+1 gap		43
+w+1 gap length		43
+w+1 h	-29
+w+1 h whole	-29
+w+1 high	13	40				43		29
+w+1 high length		22
+w+1 high whole		54
+w+1 higher		27
+w+1 higher length		27
 w+1 hole		41
 w+1 hole length		41
-w+1 hole quarter		24
-w+1 hole quarter length		24
-w+1 holes	-28			-19
-w+1 holes whole	-28
-w+1 in	15								56
-w+1 in fine		29
-w+1 in fine length		29
-w+1 in quarter		13
-w+1 in whole	15	-22
-w+1 in whole length		-13
-w+1 is	-27			-16
-w+1 is whole	-27
-w+1 layers	-31
-w+1 layers whole	-31
-w+1 left whole		42
-w+1 long	14			47				41
-w+1 long whole		34
-w+1 long whole length		34
-w+1 low		17
-w+1 lower		30
-w+1 lower length		30
-w+1 lower whole		27
-w+1 lower whole length		27
-w+1 max	-26													23
-w+1 more	-25
-w+1 more whole	-39
-w+1 no	-51	-18
-w+1 no whole	-51
-w+1 nos	-24
-w+1 nos whole	-24
-w+1 now	45	23							73						40			20				-27
-w+1 now whole	43	44
-w+1 oc		25
-w+1 oc length		25
-w+1 oc whole		25
-w+1 oc whole length		25
-w+1 of	-25
-w+1 of whole	-25
-w+1 of whole area		-16
-w+1 off		38		64
-w+1 off fine		33
-w+1 off fine length		33
-w+1 off length		40
-w+1 off quarter		-21
-w+1 off quarter length		-21
-w+1 off whole		52
-w+1 off whole length		55
-w+1 on				-14		20															35
-w+1 on half		-37
-w+1 on half length		-37
-w+1 on whole		42
-w+1 on whole length		43
-w+1 or		34
-w+1 or length		34
+w+1 hole quarter		25
+w+1 hole quarter length		25
+w+1 hole whole		33
+w+1 hole whole length		33
+w+1 holes	-47			-18
+w+1 holes whole	-47
+w+1 in									77			30
+w+1 in quarter length		29
+w+1 in whole		-26
+w+1 in whole length		-14
+w+1 is	-23
+w+1 is whole	-23	19
+w+1 is whole length		36
+w+1 layers	-25
+w+1 layers whole	-25
+w+1 left	51			55
+w+1 left length		28
+w+1 left whole		35
+w+1 links	-16
+w+1 links whole	-16
+w+1 long	19			30		33		32
+w+1 long fine		-16
+w+1 long fine length		-16
+w+1 long whole		41
+w+1 long whole length		41
+w+1 low		37
+w+1 low length		35
+w+1 low quarter		18
+w+1 low quarter length		18
+w+1 low whole		16
+w+1 low whole length		16
+w+1 lower		33
+w+1 lower length		33
+w+1 lower whole		29
+w+1 lower whole length		29
+w+1 max	-31													16
+w+1 max whole	-31
+w+1 missing	-31
+w+1 missing whole	-31
+w+1 no	-70	-52		-25
+w+1 no length		-96
+w+1 no whole	-70	43
+w+1 nos	-26
+w+1 nos whole	-26
+w+1 not		38
+w+1 not length		37
+w+1 now	44	34		-19					48						28			28				-31
+w+1 now whole	27	58
+w+1 oc		21
+w+1 oc length		21
+w+1 oc whole		21
+w+1 oc whole length		21
+w+1 of	-32
+w+1 of area		-33
+w+1 of volume		-27
+w+1 of whole	-34	-7
+w+1 of whole area		-44
+w+1 off		34		73
+w+1 off fine		44
+w+1 off fine length		44
+w+1 off half		30
+w+1 off half length		30
+w+1 off length		35
+w+1 off quarter		-15
+w+1 off quarter length		-16
+w+1 off whole		40
+w+1 off whole length		43
+w+1 on				-16								27									41
+w+1 on decimal		38
+w+1 on half		-28
+w+1 on half length		-25
+w+1 on whole length		-12
+w+1 or	-16			36
 w+1 or whole		34
 w+1 or whole length		34
-w+1 out		52
-w+1 out fine		50
-w+1 out fine length		50
-w+1 out length		54
-w+1 out of plumb		36
-w+1 out of plumb length		24
-w+1 over		38
-w+1 over fine		30
-w+1 over fine length		30
-w+1 over half		26
-w+1 over half length		26
-w+1 over length		38
-w+1 over whole		37
-w+1 over whole length		37
-w+1 panels	-17
-w+1 panels whole	-17
-w+1 posts	-13
-w+1 posts whole	-13
-w+1 screws	-22
-w+1 screws whole	-22
-w+1 short	-31	44
-w+1 short half		38
-w+1 short length		43
-w+1 short whole	-31
-w+1 shy		25
-w+1 shy length		25
-w+1 side	-20
-w+1 side whole	-20
-w+1 so		-25
-w+1 so length		-25
-w+1 the	-42	12
-w+1 the half		28
-w+1 the length		10
-w+1 the whole	-42
-w+1 thick whole		-43
-w+1 thick whole length		-43
-w+1 to				41		19
-w+1 to quarter		27
-w+1 to whole		27
-w+1 too long		-14
-w+1 too long length		-14
-w+1 too long whole		21
-w+1 too long whole length		21
+w+1 out						32			-19	-22	-32				47
+w+1 out fine		42
+w+1 out fine length		42
+w+1 out length		51
+w+1 out of plumb		41
+w+1 out of plumb length		32
+w+1 out whole		-19
+w+1 out whole length		43
+w+1 outlets	-18
+w+1 outlets whole	-18
+w+1 over		31
+w+1 over fine		31
+w+1 over fine length		31
+w+1 over length		31
+w+1 over whole		29
+w+1 over whole length		29
+w+1 panels	-20
+w+1 panels whole	-20
+w+1 panes	-14
+w+1 panes whole	-14
+w+1 per		-45
+w+1 per length		-48
+w+1 proud		22
+w+1 proud fine		22
+w+1 proud fine length		22
+w+1 proud length		22
+w+1 right		35
+w+1 right length		35
+w+1 risers	-32			-18
+w+1 risers whole	-32
+w+1 screws	-23
+w+1 screws whole	-23
+w+1 short	-38	45
+w+1 short length		45
+w+1 short quarter		21
+w+1 short quarter length		21
+w+1 short whole	-38	29
+w+1 short whole length		29
+w+1 shy		20
+w+1 shy length		20
+w+1 shy whole		13
+w+1 shy whole length		13
+w+1 side	-21
+w+1 side whole	-21
+w+1 sides	-18
+w+1 sides whole	-18
+w+1 so		-18
+w+1 so length		-18
+w+1 split									61	-17	-52
+w+1 tall whole		76
+w+1 tall whole length		76
+w+1 the	-23	27
+w+1 the half		19
+w+1 the half length		22
+w+1 the length		41
+w+1 the whole	-23	14
+w+1 the whole length		31
+w+1 thick fine		44
+w+1 thick fine length		44
+w+1 thick whole		-18
+w+1 thick whole length		-18
+w+1 through		47
+w+1 through whole		47
+w+1 time	-12
+w+1 time whole	-12
+w+1 to				49
+w+1 to fine		54
+w+1 to fine length		54
+w+1 to half		-26
+w+1 to half length		-26
+w+1 to quarter		21
+w+1 to quarter length		17
+w+1 too deep		19
+w+1 too deep length		19
+w+1 too high		-21
+w+1 too high length		28
+w+1 too high whole		-24
+w+1 too long whole		39
+w+1 too long whole length		39
+w+1 too low		27
+w+1 too low length		27
+w+1 too low whole		27
+w+1 too low whole length		27
 w+1 too short		26
 w+1 too short length		26
-w+1 top		31
-w+1 top length		31
-w+1 toward		31
-w+1 toward length		31
-w+1 treads	-20
-w+1 treads whole	-20
-w+1 under whole		57
-w+1 up	19			41		30			35
-w+1 up whole	19	57
-w+1 up whole length		57
-w+1 when	21					28			44
-w+1 when whole	21
-w+1 where		74
-w+1 which															29
-w+1 wide	10			61		23
-w+1 wide fine		40
-w+1 wide fine length		40
-w+1 wide quarter		6
-w+1 wide quarter length		6
-w+1 wide whole	10
-w+1 with	26	27		-16					50
-w+1 with length		-6
-w+1 with whole	26	36
-w+2 # # pressure		32
-w+2 # # volume		-17
-w+2 - <q>	-29
-w+2 <q> #	-81	-59		-28											-20
-w+2 <q> # length		-33
-w+2 <t> #		-9		37											-28
-w+2 across #		27
-w+2 across # length		27
-w+2 and <q>		-23		29
+w+1 too wide		36
+w+1 too wide length		36
+w+1 top		35
+w+1 top length		35
+w+1 toward		40
+w+1 toward length		38
+w+1 tread	-22
+w+1 tread whole	-22
+w+1 under		27
+w+1 under length		25
+w+1 under whole		28
+w+1 under whole length		28
+w+1 up	38	23		26		74
+w+1 up fine		-23
+w+1 up fine length		-23
+w+1 up length		23
+w+1 up whole	38	47
+w+1 up whole length		48
+w+1 when	29			50					37
+w+1 where		47
+w+1 where length		36
+w+1 which		15													30
+w+1 wide				42		30
+w+1 wide fine		28
+w+1 wide fine length		28
+w+1 wide quarter		-15
+w+1 wide quarter length		-15
+w+1 wide whole		56
+w+1 wide whole length		56
+w+1 with	14	31		-13					44				40
+w+1 with decimal		-20
+w+1 with whole	14	33
+w+1 with whole length		-16
+w+1 x						36
+w+1 x whole		13
+w+2 - <q>	-31
+w+2 <q> #	-74	-38		-33											-21
+w+2 <t> #				27					36						-29
+w+2 above the		30
+w+2 above the length		30
+w+2 across #		29
+w+2 across # length		29
+w+2 aff #		25
+w+2 aff # length		25
+w+2 all round		58
+w+2 all round length		58
+w+2 all the		-25
+w+2 all the length		-25
+w+2 and <q>	-30			30
 w+2 and <q> length		-23
-w+2 at the	31	28							46	56
-w+2 at the length		22
-w+2 behind the		37
-w+2 behind the length		37
-w+2 below the		34
-w+2 below the length		34
-w+2 by <q>		-25
-w+2 by <q> length		-25
-w+2 by the		47		36					-17	35	-30
-w+2 by the length		48
-w+2 centers #		24
-w+2 centers # length		24
-w+2 centres #		28
-w+2 centres # length		28
-w+2 cold #		19
-w+2 deep #	29			20		38
-w+2 down #		-26
-w+2 down # length		-27
-w+2 for <q>		27
-w+2 high #		31
-w+2 high # length		29
-w+2 hole #		21
-w+2 hole # length		21
-w+2 in #		-17
-w+2 in # length		31
-w+2 in <q>		59
-w+2 in <q> length		59
-w+2 in the									31
-w+2 in the length		-9
-w+2 long #	33					53		46
-w+2 low on		13
-w+2 low on length		13
-w+2 lower than		17
-w+2 lower than length		17
-w+2 max #	-26													23
-w+2 nos #	-24
-w+2 now #	54	46							77						42			21				-28
-w+2 of em	-44			-17
-w+2 of it		-12
-w+2 of it length		-21
-w+2 of the	-19	34
-w+2 of the length		34
-w+2 of them	-35			-14
-w+2 off #		15
-w+2 off # length		15
-w+2 off the	23			61
-w+2 on center		37
-w+2 on center length		37
-w+2 on the	31	16				37						32			-21
-w+2 over <q>		29
-w+2 over <q> length		29
-w+2 over the		38
-w+2 over the length		38
-w+2 short of		40
-w+2 short of length		40
-w+2 short on		38
-w+2 short on length		33
+w+2 and the	-27	21							27		-19
+w+2 and the length		17
+w+2 at <q>	-66	-20				-31
+w+2 at the	37	48		-17					33	54					36
+w+2 at the length		39
+w+2 behind the		43
+w+2 behind the length		43
+w+2 below the		31
+w+2 below the length		31
+w+2 by <q>		27
+w+2 by <q> length		27
+w+2 by the		65		28					-16	32	-27	20
+w+2 by the length		65
+w+2 centers #		18
+w+2 centers # length		18
+w+2 cold #		24
+w+2 cold # pressure		25
+w+2 deep #	30			53		39
+w+2 down #		-9
+w+2 down # length		-11
+w+2 for <q>		30													67							-54
+w+2 for the	29	-26		51
+w+2 high #		36						31
+w+2 high # length		21
+w+2 hole #		19
+w+2 hole # length		19
+w+2 holes #	-33			-14
+w+2 in # length		49
+w+2 in <q>		53
+w+2 in <q> length		53
+w+2 in the									28			35
+w+2 long #	12					32		39
+w+2 lower than		15
+w+2 lower than length		15
+w+2 max #	-31													16
+w+2 more to						22
+w+2 nos #	-26
+w+2 not <q>		20
+w+2 not <q> length		18
+w+2 now #	56	56		-20		22			53						29			29				-32
+w+2 now # length		52
+w+2 of <q>	-33
+w+2 of em	-37
+w+2 of the	-18	-7						23
+w+2 of the length		42
+w+2 of them	-40			-15
+w+2 of those	-26
+w+2 of water		69
+w+2 of water length		77
+w+2 off the	42			68		42
+w+2 on <q>		-68
+w+2 on <q> length		-68
+w+2 on center		42
+w+2 on center length		42
+w+2 on the	26			28								32			-20
+w+2 out #		25
+w+2 out # length		24
+w+2 out of		29
+w+2 out of length		31
+w+2 out of plumb #		31
+w+2 over <q>		28
+w+2 over <q> length		28
+w+2 over the		35
+w+2 over the length		35
+w+2 past the		-21
+w+2 past the length		-21
+w+2 proud #		24
+w+2 proud # length		24
+w+2 run #		33
+w+2 run # length		33
+w+2 short of		26
+w+2 short of length		26
+w+2 short on		25
+w+2 short on length		22
 w+2 shy of		19
 w+2 shy of length		19
-w+2 thick #		85
-w+2 thick # length		85
-w+2 to <q>	14			25
-w+2 to go	-49
-w+2 to the	51			67		47			-15
-w+2 toward the		27
-w+2 toward the length		28
-w+2 up #		30
-w+2 up # length		30
-w+2 wide #	12			45		37
-w-1 # current		-21
-w-1 # decimal		35
-w-1 # decimal length		31
-w-1 # percent		25
-w-1 # quarter		27
-w-1 # quarter length		26
-w-1 # weight		-35
-w-1 # whole current		-23
-w-1 # whole percent		25
-w-1 # whole weight		-35
-w-1 (		-60
-w-1 ( length		-52
-w-1 +	-24
-w-1 + whole	-24
-w-1 -	-34
-w-1 - whole	-34
-w-1 2 x length		58
-w-1 <n>	-29
-w-1 <n> length		24
-w-1 <n> whole	-29
-w-1 <q>	-33	-49
-w-1 <q> length		-26
-w-1 <q> whole	-16	-48
-w-1 <q> whole length		-22
-w-1 <t>	-26	13
-w-1 <t> length		47
-w-1 <t> whole	-26
-w-1 <t> whole length		36
-w-1 @ whole length		-43
-w-1 a	-34	-16		-18	28	-22								32
-w-1 a whole	-31	-35
-w-1 about	11					39			-22		25
-w-1 about area		21
-w-1 about fine		34
-w-1 about fine length		34
-w-1 about quarter		41
-w-1 about quarter length		41
-w-1 about whole	11
-w-1 about whole area		20
-w-1 all	-26
-w-1 all whole	-26
-w-1 and quarter		-19
-w-1 and quarter length		-19
-w-1 are	12			32		46								23
-w-1 are quarter		44
-w-1 are quarter length		44
-w-1 are whole	8	-51
-w-1 are whole length		-51
-w-1 at		23		43
-w-1 at fine		54
-w-1 at fine length		54
-w-1 at percent		23
-w-1 at pressure		35
-w-1 at weight		19
-w-1 at whole		25
-w-1 at whole length		-16
-w-1 at whole percent		23
-w-1 at whole pressure		33
-w-1 at whole weight		19
-w-1 back		42
-w-1 back length		42
-w-1 be				40	24										-20			21
-w-1 be whole	21	-25
-w-1 be whole length		-25
-w-1 between	-26
-w-1 between whole	-26
-w-1 bottom		34
-w-1 bottom length		34
-w-1 bottom whole		36
-w-1 bottom whole length		36
-w-1 by	-19	23			16
-w-1 by half		44
-w-1 by half length		44
-w-1 by length		22
-w-1 by quarter		35
-w-1 by quarter length		35
-w-1 by whole	-19
-w-1 count	-36
-w-1 count whole	-36
-w-1 cut	-23	24						22
-w-1 cut length		24
-w-1 cut whole	-41	20
-w-1 cut whole length		20
-w-1 down		54
-w-1 down length		50
+w+2 sides #	-18
+w+2 thick #		53
+w+2 thick # length		53
+w+2 to <q>		32
+w+2 to <q> length		16
+w+2 to go	-65
+w+2 to the	50			73		38
+w+2 too deep #		19
+w+2 too deep # length		19
+w+2 too long #		20
+w+2 too long # length		20
+w+2 too short #		21
+w+2 too short # length		21
+w+2 top #		32
+w+2 top # length		32
+w+2 toward the		40
+w+2 toward the length		38
+w+2 under the		24
+w+2 under the length		24
+w+2 up #		20		40		21
+w+2 up # length		20
+w+2 up from		20
+w+2 up from length		20
+w+2 which is		25													34
+w+2 which is length		25
+w+2 wide #				33		45
+w+2 with <q>		37
+w+2 with a				24
+w+2 with the													48
+w-1 # decimal		43
+w-1 # flow		26
+w-1 # other		25
+w-1 # volume		-24
+w-1 # whole current		-35
+w-1 # whole weight		-49
+w-1 (	-51	-45		-24
+w-1 ( length		-29
+w-1 ( whole	-51	-31
+w-1 +	-15																	29
+w-1 + whole	-27
+w-1 -	-39
+w-1 - whole	-39
+w-1 2 x whole		61
+w-1 2 x whole length		65
+w-1 <n> whole		55
+w-1 <q>	-46	-43
+w-1 <q> length		-15
+w-1 <q> whole	-34	-37
+w-1 <t>	-31
+w-1 <t> length		57
+w-1 <t> whole	-31
+w-1 <t> whole length		39
+w-1 @				-15		43
+w-1 @ whole length		-17
+w-1 a	-30			-19										22
+w-1 a fine		47
+w-1 a fine length		47
+w-1 a whole	-27	-41
+w-1 a whole length		-33
+w-1 about				-12		56				-26	39
+w-1 about area		24
+w-1 about half		23
+w-1 about half length		23
+w-1 about quarter		34
+w-1 about quarter length		34
+w-1 about whole area		24
+w-1 abt whole		-26
+w-1 all	-26	-50
+w-1 all length		-47
+w-1 all whole	-25	-24
+w-1 and half		-30
+w-1 and half length		-30
+w-1 and quarter		-17
+w-1 and quarter length		-17
+w-1 and whole		35
+w-1 and whole length		34
+w-1 are	-22			35
+w-1 are fine		22
+w-1 are fine length		22
+w-1 are half		23
+w-1 are half length		23
+w-1 are quarter		29
+w-1 are quarter length		29
+w-1 are whole	-23	-23
+w-1 are whole length		-23
+w-1 around	-29
+w-1 around whole	-29
+w-1 at				54		28
+w-1 at angle		28
+w-1 at decimal		-28
+w-1 at fine		62
+w-1 at fine length		63
+w-1 at pressure		41
+w-1 at quarter		-13
+w-1 at quarter length		-20
+w-1 at temperature		21
+w-1 at weight		28
+w-1 at whole		27
+w-1 at whole angle		26
+w-1 at whole pressure		43
+w-1 at whole temperature		21
+w-1 at whole weight		28
+w-1 back		39
+w-1 back length		39
+w-1 back whole		23
+w-1 back whole length		23
+w-1 be				46	13
+w-1 be fine		30
+w-1 be fine length		28
+w-1 be quarter		38
+w-1 be whole	23	-29
+w-1 be whole length		-29
+w-1 between	-24
+w-1 between whole	-24
+w-1 bottom		24
+w-1 bottom length		24
+w-1 bottom whole		62
+w-1 bottom whole length		62
+w-1 bout		28
+w-1 bout length		28
+w-1 bowed		20
+w-1 bowed length		20
+w-1 by	-10	26			22
+w-1 by half		10
+w-1 by half length		10
+w-1 by length		26
+w-1 by quarter		40
+w-1 by quarter length		40
+w-1 by whole	-10
+w-1 corner		-37
+w-1 corner length		-37
+w-1 count	-35
+w-1 count whole	-35
+w-1 cut	-22	30
+w-1 cut length		29
+w-1 cut whole	-29	26
+w-1 cut whole length		24
+w-1 dated	-43					-20
+w-1 dated whole	-43
+w-1 did	-24
+w-1 did whole	-24
+w-1 done	18					39
+w-1 done whole	18
+w-1 down		34									25
+w-1 down fine		-7
+w-1 down fine length		-7
+w-1 down half		32
+w-1 down half length		32
+w-1 down length		27
+w-1 down quarter		24
+w-1 down quarter length		24
 w-1 down whole		33
-w-1 down whole length		25
-w-1 drop		63
-w-1 em	-38
-w-1 em whole	-38
-w-1 every	88	71		122	-21
-w-1 every length		71
-w-1 every whole	88	71
-w-1 every whole length		71
-w-1 falls		19
-w-1 falls length		19
-w-1 for	-23	-23		-33		27								28
-w-1 for whole	-23
-w-1 for whole length		54
-w-1 from	30			30		32						29
-w-1 from whole	30
-w-1 gap		32
-w-1 gap length		32
-w-1 gap whole		24
-w-1 gap whole length		24
-w-1 get													36
-w-1 good		39
-w-1 good half		31
-w-1 good half length		31
-w-1 good length		39
-w-1 got	-18																			28
-w-1 got whole	-18
-w-1 had	-27
-w-1 had whole	-27
-w-1 has	-21
-w-1 has whole	-21
-w-1 have	-16
-w-1 have whole	-16
-w-1 held		22
-w-1 held whole		22
-w-1 holding		-20
-w-1 hole		52
-w-1 hole length		52
-w-1 in	-47	-6				-25											27
-w-1 in whole	-28	-25
-w-1 in whole length		-11
-w-1 is				38
-w-1 is fine		38
-w-1 is fine length		38
-w-1 is half		31
-w-1 it				30															34
-w-1 it's				42					39
-w-1 it's fine		52
-w-1 it's fine length		52
-w-1 it's half		49
-w-1 it's half length		49
-w-1 it's quarter		32
-w-1 it's quarter length		33
-w-1 it's whole		21
-w-1 it's whole length		11
-w-1 like		33													-23							17
-w-1 like half		21
-w-1 like half length		21
-w-1 like length		35
-w-1 like whole		26
-w-1 like whole length		28
-w-1 long	-33	-7
-w-1 long length		-7
-w-1 long whole	-33
-w-1 measure		33
-w-1 need		-19
-w-1 need length		-19
-w-1 needs	37	56		40				25
-w-1 not	-52			-17
-w-1 not whole	-52
-w-1 now	-21
-w-1 now whole	-21
-w-1 of	-33	-23
-w-1 of fine		-17
-w-1 of fine length		-17
-w-1 of half		-32
-w-1 of half length		-32
-w-1 of length		-28
-w-1 of whole	-33
-w-1 of whole length		-13
-w-1 off	-18	39
-w-1 off length		39
-w-1 off whole	-18
-w-1 on	-36
-w-1 on whole	-36
-w-1 only				47		31
-w-1 other	-28
-w-1 other whole	-28
-w-1 out										31			31
-w-1 out length		40
-w-1 out quarter		44
-w-1 out quarter length		44
-w-1 out whole		-25
-w-1 over	-29	53		-10					54		-33
-w-1 over length		55
-w-1 over whole	-29
-w-1 past									39						27							-29
-w-1 put		-61
-w-1 rated																					30
-w-1 read	41	42										40									74
-w-1 read whole	37	42
-w-1 reading	38	38		-20						27	-30	39	32					21
-w-1 reading whole	26
-w-1 reads	37	20		-30					41				45	-31					23
-w-1 reads decimal		20
-w-1 reads whole	30
-w-1 run		23
-w-1 run length		23
-w-1 said																						-41
-w-1 say		57
-w-1 say length		36
-w-1 say whole		53
-w-1 says		23							28
-w-1 says length		14
-w-1 says whole		51
-w-1 set									53				-24
-w-1 short		52
-w-1 short length		52
-w-1 take		28
-w-1 take length		28
-w-1 that's	-21
-w-1 that's whole	-21
-w-1 the	-26	-57
-w-1 the half		-32
-w-1 the length		-51
-w-1 the whole	-25	-57
-w-1 the whole length		-48
-w-1 there's	-25
-w-1 there's whole	-25
-w-1 to	20	51					15		34						18
-w-1 to other		22
-w-1 to quarter		20
-w-1 to quarter length		20
-w-1 to whole	15
-w-1 to whole other		22
-w-1 took	-37
-w-1 took whole	-28
-w-1 under												36
-w-1 up		28
-w-1 up half		34
-w-1 up half length		30
-w-1 up length		40
-w-1 up whole length		27
-w-1 wall		-50		32		-28						30
-w-1 wall length		-50
-w-1 want				-15		23
-w-1 wants		-15											26
-w-1 wants length		-21
-w-1 was				-20					31								26	-20
-w-1 was fine		-14
-w-1 was fine length		-14
-w-1 was whole	14	-26
-w-1 with	-34	-13
-w-1 with length		-39
-w-1 with whole	-34
-w-1 within		39
-w-1 within length		39
-w-2 # # current		-21
-w-2 # # percent		25
-w-2 # # weight		-35
-w-2 # <q>	-42												-20
-w-2 # about length		-12
-w-2 # all	-27					-13
-w-2 # cut	-16
-w-2 # it's	6			44					42
-w-2 # other	-22
-w-2 # that's	-21
-w-2 # there's	-25
-w-2 # want				-12											19					12
-w-2 <q> -	-28
-w-2 <q> and	-38	23
-w-2 <q> and length		23
-w-2 <q> at		-33
-w-2 <q> at length		-36
-w-2 <q> by		-25		25	25
-w-2 <q> by length		-25
-w-2 <q> of	-33
-w-2 <q> to	-36
-w-2 <q> x	-31
-w-2 a good		38
-w-2 a good length		38
-w-2 by about		14
-w-2 by about length		14
-w-2 cut at		16
-w-2 cut at length		16
-w-2 down to	44	30		-20					48						31					22
-w-2 down to length		25
-w-2 for about		30
-w-2 for about length		30
-w-2 i got				14
-w-2 in about		14
-w-2 in at	38			45	-28				36						-25			25				20
-w-2 is a				-20										52
-w-2 it about		-30
-w-2 it about length		-30
-w-2 it at	-9								34
-w-2 it to	37			38											39
-w-2 it was	36								68
-w-2 it's a		-62
-w-2 of the	-22
-w-2 out at length		-6
-w-2 out of	-30
-w-2 short by		-20
-w-2 short by length		-20
-w-2 should be	40																	41
-w-2 the bottom		35
-w-2 the bottom length		35
-w-2 the other	-18
-w-2 there was	-29
-w-2 to be	-44				29										-35
-ws # COP	-21
-ws # PREP		35
-ws # Vworkb		31
-ws # tarea	-34
-ws # tdefect	-22
-ws # tfixture	-25
-ws # tmaterial	-25
-ws # tsurface	-31
-ws # w		-10
-ws - #	-27
-ws <q> #	-44	-43
-ws <q> w	37
-ws <t> w		20
-ws <t> w length		20
-ws a #	-24	-21
-ws a PREP	-61
+w-1 down whole length		17
+w-1 drilled		21
+w-1 drilled length		21
+w-1 drop		36
+w-1 drop length		37
+w-1 drops		27
+w-1 drops length		25
+w-1 every	41	52		97
+w-1 every length		52
+w-1 every whole	41	53
+w-1 every whole length		53
+w-1 for	-33	-41							-22
+w-1 for length		-23
+w-1 for whole	-40
+w-1 for whole length		36
+w-1 from												20								28
+w-1 get				22		-32							39
+w-1 good		49
+w-1 good length		49
+w-1 good whole		14
+w-1 good whole length		14
+w-1 got	-11																			26
+w-1 got fine		-13
+w-1 got fine length		-13
+w-1 got whole	-11
+w-1 had	-25
+w-1 had whole	-25
+w-1 has	-19
+w-1 has whole	-19
+w-1 have	-13	28		36		-14
+w-1 have length		24
+w-1 have whole	-13	-31
+w-1 have whole length		-31
+w-1 held		29
+w-1 held whole		30
+w-1 holding															47
+w-1 holding whole		-12
+w-1 hole		10
+w-1 hole length		10
+w-1 hole whole		30
+w-1 hole whole length		30
+w-1 holes		43
+w-1 holes length		43
+w-1 in	-35			-15		-23									31		23
+w-1 in fine		49
+w-1 in fine length		49
+w-1 in whole	-21
+w-1 is				51		23
+w-1 is fine		54
+w-1 is fine length		54
+w-1 is percent		24
+w-1 is weight		29
+w-1 is whole percent		24
+w-1 it				43															19
+w-1 it fine		48
+w-1 it fine length		48
+w-1 it half		-35
+w-1 it half length		-35
+w-1 it quarter		61
+w-1 it quarter length		61
+w-1 it's						25			49
+w-1 it's fine		51
+w-1 it's fine length		51
+w-1 it's half		39
+w-1 it's half length		39
+w-1 it's quarter		49
+w-1 it's quarter length		50
+w-1 it's whole		-7
+w-1 last	-24
+w-1 last whole	-24
+w-1 leg		-30
+w-1 like		22
+w-1 like length		32
+w-1 like whole length		29
+w-1 long	-32
+w-1 long whole	-32
+w-1 maybe whole		22
+w-1 me						34
+w-1 measure		40
+w-1 measured		26
+w-1 measured whole		16
+w-1 need				-15		6
+w-1 needs		55		42
+w-1 needs length		37
+w-1 needs whole	9
+w-1 not	-45	-67		-17
+w-1 not length		-67
+w-1 not whole	-45
+w-1 now	-37
+w-1 now whole	-37
+w-1 of	-30	-32
+w-1 of fine		-9
+w-1 of fine length		-9
+w-1 of half		-52
+w-1 of half length		-52
+w-1 of length		-34
+w-1 of whole	-30
+w-1 off	-23	65
+w-1 off length		65
+w-1 off whole	-23
+w-1 on	-25
+w-1 on whole	-25
+w-1 only				32		24
+w-1 only whole	-14
+w-1 other	-30
+w-1 other whole	-30
+w-1 out				-19					22	20
+w-1 out fine		46
+w-1 out fine length		46
+w-1 out quarter		48
+w-1 out quarter length		48
+w-1 over		28							44	-26	-30
+w-1 over decimal		49
+w-1 over decimal length		49
+w-1 over length		27
+w-1 over whole		-17
+w-1 over whole length		-21
+w-1 past									50						34							-35
+w-1 pulling		29
+w-1 pulls		39
+w-1 pulls whole		41
+w-1 put		-68
+w-1 rated																					22
+w-1 rated whole	-39
+w-1 read	46	22		-22								53							26		68
+w-1 read whole	34	22
+w-1 reading	25	34		-21							-28		28		42						32
+w-1 reading percent		23
+w-1 reading whole	17	34
+w-1 reading whole percent		23
+w-1 reads	38			-31									69	-30
+w-1 reads whole	34
+w-1 run		25
+w-1 run length		30
+w-1 sagging		38
+w-1 sagging length		38
+w-1 said				-34					-39	46		58			33							-31
+w-1 say		28		22								30
+w-1 say whole length		-24
+w-1 says whole		72
+w-1 see													23
+w-1 set				-23					46				-25
+w-1 short whole		-10
+w-1 short whole length		-10
+w-1 side		-10
+w-1 side length		-10
+w-1 sits whole		22
+w-1 sits whole length		22
+w-1 slab		31
+w-1 takes				-16		27
+w-1 that's half		55
+w-1 that's half length		55
+w-1 that's whole		64
+w-1 the	-23	-43
+w-1 the half		-38
+w-1 the half length		-38
+w-1 the length		-39
+w-1 the quarter		-42
+w-1 the quarter length		-42
+w-1 the whole	-23	-33
+w-1 the whole length		-24
+w-1 there		-21
+w-1 there whole		-34
+w-1 there's	-27
+w-1 there's length		24
+w-1 there's whole	-27
+w-1 through	-22
+w-1 through whole	-22
+w-1 to		28							25
+w-1 to decimal	40
+w-1 to half		52
+w-1 to half length		52
+w-1 to length		31
+w-1 to other		28
+w-1 to quarter		26
+w-1 to quarter length		26
+w-1 to torque		-24
+w-1 to whole torque		-24
+w-1 took	-33	-23
+w-1 took whole	-28	-33
+w-1 under	-29	44										20
+w-1 under length		43
+w-1 under whole	-29
+w-1 up		22
+w-1 up fine		46
+w-1 up fine length		46
+w-1 up half		11
+w-1 up length		29
+w-1 up whole		18
+w-1 up whole length		36
+w-1 wall												30
+w-1 wall whole		-36
+w-1 wall whole length		-36
+w-1 want		-35		-24		30
+w-1 want whole		-39
+w-1 wanted				27		-20
+w-1 wants													21
+w-1 wants fine		45
+w-1 wants fine length		45
+w-1 wants half		12
+w-1 wants half length		12
+w-1 wants whole		-30
+w-1 wants whole length		-49
+w-1 was				-15					29
+w-1 was fine		-16
+w-1 was fine length		-16
+w-1 was quarter		24
+w-1 was quarter length		24
+w-1 with	-39	-11
+w-1 with length		-28
+w-1 with whole	-31
+w-1 with whole length		-58
+w-1 within length		68
+w-1 x		-31		30
+w-1 x length		-9
+w-1 x whole length		36
+w-2 # # flow		26
+w-2 # # other		25
+w-2 # # volume		-24
+w-2 # <q>	-37												-15
+w-2 # all	-27
+w-2 # cut	-26
+w-2 # got	29																			62
+w-2 # it's	9	37		45		29			61
+w-2 # needs						22
+w-2 # only	-28
+w-2 # say		44
+w-2 # the		-44
+w-2 # the length		-39
+w-2 # there's	-27
+w-2 # there's length		24
+w-2 # want																				11
+w-2 # wants		15											27
+w-2 # wants length		15
+w-2 <n> is		28
+w-2 <n> is length		28
+w-2 <q> -	-19
+w-2 <q> and				34
+w-2 <q> at	-47	-41		-35		-18							13	38				-26		-25
+w-2 <q> at length		-44
+w-2 <q> by	36	-23			44
+w-2 <q> by length		-23
+w-2 <q> not	-32			-21
+w-2 <q> of	-27	-52
+w-2 <q> of length		-52
+w-2 <q> over		-24
+w-2 <q> over length		-24
+w-2 <q> to		22
+w-2 <q> x length		12
+w-2 a good		46
+w-2 a good length		46
+w-2 book says				26								-12
+w-2 box is		59
+w-2 box is length		41
+w-2 by about		32
+w-2 by about length		32
+w-2 call it		-14
+w-2 call it length		-15
+w-2 calls for														30
+w-2 cut at		17
+w-2 cut at length		17
+w-2 cut to		28
+w-2 cut to length		28
+w-2 down to	73	34		-28					77						61
+w-2 down to length		22
+w-2 for about		43
+w-2 for about length		43
+w-2 i count	-22
+w-2 i got													40
+w-2 in about		26
+w-2 in about length		26
+w-2 in at				43	-25				27						-25							22
+w-2 instead of				37
+w-2 is a				-23										54
+w-2 is at	34	-41		61						31					-22
+w-2 is only		22
+w-2 it at	-12					-26				53
+w-2 it at length		-25
+w-2 it to	35			39											42
+w-2 it wants	-24			-19		27
+w-2 it was									66
+w-2 it's a		-33
+w-2 it's a length		-65
+w-2 it's about		33
+w-2 it's about length		33
+w-2 must be							16
+w-2 of the	-17
+w-2 on a	-55													-28
+w-2 out at				-25		20			-28										53
+w-2 out of	-44
+w-2 plate says	-25
+w-2 set at	42	44		-40					96			-39	-24	46	20
+w-2 set at length		44
+w-2 should be	34																	43
+w-2 sitting at		25
+w-2 the last	-23
+w-2 the other	-29
+w-2 there was	-37
+w-2 to be	-39	25		30	25							-16			-30
+w-2 to be length		20
+w-2 torqued to		-28
+w-2 torqued to torque		-28
+w-2 up at		41
+w-2 up to	57			48		-38			28						26
+w-2 wall is		20
+w-2 wall is length		20
+ws # # percent		-23
+ws # # pressure		21
+ws # CONJ	30	37
+ws # CONJ length		33
+ws # COP	-26
+ws # PREP area		-15
+ws # PREP length		49
+ws # PRON	-31
+ws # Votherp	-32
+ws # Vworkbp		24
+ws # Vworkbp length		24
+ws # tarea	-38
+ws # tdefect	-36	39
+ws # tfixture	-31
+ws # tmaterial	-24
+ws # tsurface	-37
+ws ( #		-29
+ws - #	-35
+ws <q> #	-49	-23
+ws <q> PREP	-28
+ws <t> #		-10
+ws <t> w		32
+ws <t> w length		32
+ws @ # length		-12
+ws a #	-35
+ws a # length		-27
+ws a PREP	-76
+ws a Vworkb		37
 ws a tsurface		23
 ws a tsurface length		23
-ws a w		64
-ws a w length		64
-ws about #		32
-ws about # area		20
-ws about PREP		35
-ws about PREP length		37
-ws all #	-27
-ws and w	23	21
-ws and w length		21
-ws at #		34
-ws at PREP	60	-9
-ws at PREP length		-22
-ws be #		42
-ws be # length		44
-ws by #	20	28
+ws a w length		22
+ws about #		37
+ws about # area		19
+ws about DET		-60
+ws about DET length		-60
+ws about PREP		28
+ws about PREP length		28
+ws all #	-32
+ws and w		32
+ws and w length		29
+ws are w	32
+ws at #	11	31
+ws at # length		24
+ws at # percent		-19
+ws at # temperature		21
+ws at CONJ	41	34
+ws at CONJ length		31
+ws at DET		74
+ws at PREP	47
+ws at SUB		-12
+ws at SUB length		-21
+ws at w	40
+ws back #		32
+ws back # length		32
+ws be PREP	50
+ws by #		27
 ws by # length		26
-ws cut #		21
-ws cut # length		21
-ws cut w		12
-ws cut w length		12
-ws down #		40
-ws down # length		40
-ws every #		30
-ws every # length		30
-ws falls PREP		19
-ws falls PREP length		19
-ws for #	-27
-ws good #		24
-ws good # length		24
-ws got w	-31
-ws had #	-32
+ws cut #		22
+ws cut # length		20
+ws cut PREP		16
+ws cut PREP length		16
+ws cut w		20
+ws cut w length		20
+ws down #		37
+ws down # length		35
+ws every #	31	26
+ws every # length		26
+ws from PREP	66
+ws good #		29
+ws good # length		29
+ws got #		42
+ws got PREP		39
+ws got w	-22
+ws had #	-29
 ws have #	16
+ws held PREP		17
 ws in #	-44
-ws in PREP		44
-ws in PREP length		44
-ws is #	14
-ws is PREP		19
-ws it #		28
-ws it # length		23
-ws it w	19	66
-ws it w length		66
-ws it's #	21
-ws it's PREP	7
+ws in PREP		37
+ws in PREP length		37
+ws in w		-35
+ws in w length		-35
+ws is #	21
+ws is PREP		44
+ws it #	-61	27
+ws it w	22	39
+ws it w length		39
+ws it's PREP	17
+ws it's PREP length		38
 ws it's tdefect		32
 ws it's tdefect length		32
-ws like #		22
-ws like # length		23
-ws maybe #		25
-ws maybe # length		20
-ws maybe PREP		-31
-ws maybe PREP length		-36
-ws not #	-49
-ws of #	-44
-ws of w	-38
-ws on w	-18
-ws only #		23
-ws only # length		23
-ws only PREP		-37
-ws only PREP length		-37
-ws only w		28
-ws only w length		28
-ws out # length		43
-ws over #	-20
-ws says #		22
-ws says PREP	-15
-ws take PREP		28
-ws take PREP length		28
-ws the #	-28	-40
-ws the # length		-35
-ws the w	-30	-38
-ws the w length		-37
-ws there's PREP	-25
-ws to #	13
-ws to PREP		36
-ws to PREP length		28
-ws up #		38
-ws up # length		38
-ws up PREP		22
-ws up PREP length		22
-ws up w		23
-ws was #	-31	-37
-ws was w		-24
-ws was w length		-26
+ws it's w	37
+ws like #		18
+ws like # length		20
+ws like PREP		34
+ws maybe #		36
+ws maybe # length		33
+ws maybe PREP		-23
+ws maybe PREP length		-30
+ws maybe w		23
+ws maybe w length		23
+ws measured PREP		20
+ws need #		24
+ws need # length		24
+ws needs PREP		25
+ws needs PREP length		23
+ws not #	-48
+ws of #	-42
+ws of # length		-13
+ws of CONJ		-34
+ws of CONJ length		-22
+ws of PREP		-8
+ws of PREP length		-8
+ws of w	-30
+ws on #	-38
+ws on PREP	-21
+ws on tsurfaceVworks	-16
+ws on w		37
+ws on w length		37
+ws only #	13
+ws only # length		19
+ws only PREP		-30
+ws only PREP length		-38
+ws only w		41
+ws only w length		41
+ws other #	-32
+ws out # length		34
+ws out PREP		34
+ws put PREP		-45
+ws reading PREP		24
+ws reads #	29	20
+ws reads # other		-28
+ws sagging PREP		23
+ws sagging PREP length		23
+ws say PREP	22
+ws sits tdefect		26
+ws sits tdefect length		26
+ws that's PREP	-57	49
+ws that's PREP length		49
+ws the #	-23	-22
+ws the w	-33	-38
+ws the w length		-31
+ws there's PREP	-31
+ws to #		29
+ws to PREP		37
+ws to PREP length		34
+ws to w		-53
+ws under #		43
+ws up #		35
+ws up # length		35
+ws up PREP		25
+ws up PREP length		25
+ws up w		24
+ws up w length		20
+ws wall PREP		21
+ws wall PREP length		21
+ws wanted #	19
+ws was #		-21
+ws was tdefect		27
+ws was tdefect length		27
+ws with #		-45
+ws with PREP		40
+ws with PREP length		42
+ws with w	20
+ws x #		-18
 `;
