@@ -39,6 +39,39 @@ describe('goods that nobody has to buy', () => {
     expect(order(need, 'hinge bought')).toEqual([['caulk', '2']]);
   });
 
+  it.each([
+    'got them hinges and both tubes of caulk',
+    'got both tubes of caulk + the hinge this am',
+    'bought today: the hinge, both tubes of caulk',
+    'supply stop. In hand: the hinge, caulk 2 tubes',
+    'bought both tubes and the hinge as well so that is the list',
+    'i have the hinge and both tubes of caulk',
+    'both tubes of caulk came and the hinge they had at the hardware store',
+    'found a hinge at the hardware store, and got both tubes of caulk too',
+  ])('fetched or there, however it is told: %s', (fetched) => {
+    expect(order(need, fetched)).toEqual([]);
+  });
+
+  it('what is in the truck or a bucket', () => {
+    expect(order(need, 'had a hinge in my odds bucket')).toEqual([['caulk', '2']]);
+    expect(order(need, 'glued it down, had caulk in truck')).toEqual([['hinge', '1']]);
+  });
+
+  it('what has to come first is not there yet', () => {
+    expect(order(need, 'no trim until i have the caulk')).toHaveLength(2);
+  });
+
+  it('what the owner calls off', () => {
+    expect(order(need, 'she doesnt want the hinge now')).toEqual([['caulk', '2']]);
+    expect(order(need, 'he says no caulk after all')).toEqual([['hinge', '1']]);
+    expect(order(need, 'they called off the hinge')).toEqual([['caulk', '2']]);
+  });
+
+  it('a count tells which of two goods of one name was found', () => {
+    const bolts = 'need 6 ledger bolts and 8 carriage bolts';
+    expect(order(bolts, 'found 6 bolts at the other store')).toEqual([['carriage bolt', '8']]);
+  });
+
   it('what is unwanted, or brought by another', () => {
     expect(order(need, "don't buy the hinge")).toEqual([['caulk', '2']]);
     expect(order(need, 'leave the caulk off the list')).toEqual([['hinge', '1']]);
