@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { z } from 'zod';
 import { lengthText } from '../../parser/quantities/format.ts';
 import { fold } from '../jobs/index.ts';
+import { usesText } from '../talk/wording.ts';
 import { entriesOf } from './entries.ts';
 
 /** Plays a job's notes in order of time and prints what they add up to: `replay job.json`. */
@@ -68,10 +69,10 @@ function replay(job: z.infer<typeof JobFile>): object {
       })),
     order: state.order
       .filter((l) => l.state === 'to buy')
-      .map(({ item, size, quantity, unit, because, specs }) => ({
+      .map(({ item, size, quantity, unit, because, specs, uses }) => ({
         item,
         size,
-        specs,
+        specs: [...specs, usesText(uses)].filter(Boolean),
         quantity: number(quantity),
         unit,
         because,

@@ -130,11 +130,13 @@ const wantedFor = (fact: Material, text: string, facts: readonly Fact[]): boolea
       ((f.kind === 'followUp' && /\b(?:gets?|needs?|wants?|has to|have to|gotta)\b/.test(f.quote.toLowerCase())) ||
         (f.kind === 'problem' && f.state === 'open')),
   );
-  const told = ahead || /\baltogether\b/.test(said) || ASKED.test(said) || SO.test(text.slice(0, fact.start).toLowerCase());
+  const told =
+    ahead || /\baltogether\b/.test(said) || ASKED.test(said) || SO.test(text.slice(0, fact.start).toLowerCase());
   return told && !USES.test(ownWords(text, fact));
 };
 /** "..., we have none", "haven't got any", "need one". */
-const NONE_HERE = /^[^.;!?\n]{0,14}\b(?:(?:have|got|there's|there is) none|(?:haven't|havent|don't|dont) (?:got |have )?any|need (?:one|two|them|it|\d+)|none left)\b/;
+const NONE_HERE =
+  /^[^.;!?\n]{0,14}\b(?:(?:have|got|there's|there is) none|(?:haven't|havent|don't|dont) (?:got |have )?any|need (?:one|two|them|it|\d+)|none left)\b/;
 /** "It wont hold so one closer". */
 const SO = /\bso (?:that'?s |it'?s |i'll (?:need )?)?$/;
 const ASKED = /\b(?:ask(?:s|ed)? for|wants|fancies|(?:would|'d) like)\b/;
@@ -146,10 +148,6 @@ function ownWords(text: string, fact: Fact): string {
   const after = /^(?:(?!\b(?:so|and|but|then|cause|because|to)\b)[^.,;!?\n])*/.exec(low.slice(fact.end))![0];
   return `${before}${low.slice(fact.start, fact.end)}${after}`;
 }
-
-/** The words around a fact up to the next marks, lower case. */
-const clauseOf = (text: string, { start, end }: Fact): string =>
-  `${/[^.,;!?\n]*$/.exec(text.slice(0, start))![0]}${text.slice(start, end)}${/^[^.,;!?\n]*/.exec(text.slice(end))![0]}`.toLowerCase();
 
 /** The sentence that a fact stands in, lower case. */
 export const sentenceOf = (text: string, { start, end }: Fact): string => {

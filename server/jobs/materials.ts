@@ -12,6 +12,8 @@ export interface Position {
   item: string;
   size: string | null;
   specs: string[];
+  /** What they are for, so far as that was told: `exit sign`. */
+  uses: string[];
   unit: string | null;
   counter: string;
   words: Set<string>;
@@ -53,6 +55,7 @@ export function copyGoods(goods: Goods): Goods {
       {
         ...p,
         specs: [...p.specs],
+        uses: [...p.uses],
         words: new Set(p.words),
         areaNeeds: new Map(p.areaNeeds),
         reasons: [...p.reasons],
@@ -135,6 +138,7 @@ export function positionOf(goods: Goods, fact: Named, key: string): Position {
     item: fact.item,
     size: fact.size,
     specs: [...fact.specs],
+    uses: [],
     unit: fact.unit,
     counter: 'general',
     words: new Set(wordsOf(fact.item)),

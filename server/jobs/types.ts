@@ -123,6 +123,8 @@ export interface OrderLine {
   item: string;
   size: string | null;
   specs: string[];
+  /** What the goods are for, where their name does not say it: `exit sign`. */
+  uses?: readonly string[];
   /** Exact, in whole purchase units less what is on hand. Null where nobody said how many. */
   quantity: string | null;
   unit: string | null;

@@ -1,7 +1,7 @@
 import { unitWord } from '../../../../parser/quantities/containers.ts';
 import type { Fact } from '../../../../parser/types.ts';
 import type { Item, OrderLine } from '../../../jobs/types.ts';
-import { goodsWord, isReady, moneyWords, waitWords, whenWords } from '../../../talk/wording.ts';
+import { goodsWord, isReady, moneyWords, usesText, waitWords, whenWords } from '../../../talk/wording.ts';
 import { daysSpelt, dayWords } from './clock.ts';
 import { decimalOf } from './typedNumber.ts';
 
@@ -117,6 +117,7 @@ export const lineWords = (line: OrderLine) =>
     goodsOf(line),
     line.size && !line.item.includes(line.size) ? line.size : '',
     line.specs.join(', '),
+    usesText(line.uses),
   ]
     .filter(Boolean)
     .join(' ');

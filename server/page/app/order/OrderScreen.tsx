@@ -1,7 +1,7 @@
 import type { JobView } from '../../../http/api.ts';
 import type { OrderLine, OrderState } from '../../../jobs/types.ts';
 import { groupBy } from '../../../talk/groups.ts';
-import { shortDay } from '../../../talk/wording.ts';
+import { shortDay, usesText } from '../../../talk/wording.ts';
 import { paperPath } from '../kit/calls.ts';
 import { daysSpelt } from '../kit/clock.ts';
 import { change, say } from '../kit/model.ts';
@@ -76,7 +76,7 @@ function Line({ line, today }: { line: OrderLine; today: string }) {
           <span class="task-words">
             <b class="amount">{amountWords(line)}</b> {goodsOf(line)}
             {line.size && !line.item.includes(line.size) && `, ${line.size}`}
-            {line.specs.length > 0 && `, ${line.specs.join(', ')}`}
+            {line.specs.length > 0 && `, ${line.specs.join(', ')}`} {usesText(line.uses)}
           </span>
           <span class="task-notes">
             {line.state !== 'to buy' && <i>{stateWords(line)}</i>}
