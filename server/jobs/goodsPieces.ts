@@ -67,7 +67,7 @@ export function piecesOf(list: string, offset: number): Piece[] {
 
 /** What is told of goods behind their name: "the cord as well", "outlet this am", "the hinge so that's done". */
 const AFTERWARDS =
-  / (?:as well|too|also|already|this (?:am|pm|morning|afternoon)|today|yesterday|last night|(?:so|cause|because|but|while|since) )\b.*$/;
+  /(?<=\S) (?:as well|too|also|already|this (?:am|pm|morning|afternoon)|today|yesterday|last night|only|that'?s all|(?:so|cause|because|but|while|since) )\b.*$/;
 
 /** "The two by eight" is a 2x8. */
 const BY = /\b(\d+|one|two|three|four|five|six) by (\d+|four|six|eight|ten|twelve)\b/;

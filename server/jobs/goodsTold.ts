@@ -22,6 +22,7 @@ import {
 } from './goodsWords.ts';
 import { type Goods, onHandOf, openNeed, type Position, toBuy } from './materials.ts';
 import { sentenceFrom } from './meeting.ts';
+import { recounted } from './recounted.ts';
 import { LEADS, POINTS, unwantedIn } from './unwanted.ts';
 
 /** What words without a count say of goods that stand on the list: only the list knows what "both tubes" are. */
@@ -71,6 +72,10 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
       out.push({ position, fact: factOf(position, 'mentioned', text, start, end, null, 'plain'), drops: true });
   }
   const fetched: (Piece & { told: boolean })[] = [];
+  for (const { position, status, count, start, end } of recounted(said, goods)) {
+    fetched.push({ words: position.words, count, pack: null, start, end, told: true });
+    tell(position, status, start, end, count, status === 'need' ? 'total' : 'plain');
+  }
   for (const match of [LISTS, SUPPLIED, RAN, ALL_GOT, FOUND, HAVE_THE].flatMap((list) => [...said.matchAll(list)])) {
     if (
       /^ (?:everything|all of it|it all|the lot|the (?:whole |entire )?list)\b|\bcoming\b|\bon (?:hold|order)\b/.test(

@@ -4,7 +4,7 @@
 
 /** Any of these words may tell of goods; without one the note is not looked at. */
 export const MAY_TELL =
-  /\b(?:got|picked|in hand|brought|found|grabbed|bought|fetched|collected|ordered|orderd|came|arrived|showed|turned up|here|gone|used|make|delivered|dropped|loaded|had|has|have|order|coming|purchased|store|shop|yard|depot|truck|van|ute|workshop|garage|trailer|shed|bucket|bin|pouch|drawer)\b/;
+  /\b(?:got|only|picked|in hand|brought|found|grabbed|bought|fetched|collected|ordered|orderd|came|arrived|showed|turned up|here|gone|used|make|delivered|dropped|loaded|had|has|have|order|coming|purchased|store|shop|yard|depot|truck|van|ute|workshop|garage|trailer|shed|bucket|bin|pouch|drawer)\b/;
 export const LISTS =
   /\b(?<!(?:'ve|'s|'d|has|have|had) )(?:got|picked up|grabbed|bought|fetched|collected|came back with|loaded up|(?:i|we|he|she|they) brought)\b(?! (?:to|it|rid|a call|him|her|done|ready|going|started|back|no|none)\b)(?! them(?: (?:all|both|done|ready|in|on|up|out|off|down|to|back|here|there|at|from|today|yesterday|now)\b|[,.;!?]|$))(?: (?:today|yesterday|this morning))?:?([^.;!?\n]*)/g;
 export const ORDERS =
@@ -20,7 +20,7 @@ export const USED_UP =
   /\bused (?:up )?(?:all (?:of )?|the (?:last|rest)(?: of)? )(?:the |that |those )?([^.;!?,\n]{2,40})/g;
 /** "Lumber yard had the sweep", "the shop had it": what a supplier had was taken along. */
 export const SUPPLIED =
-  /\b(?:yard|store|shop|supplier|supply house|counter|depot|dealer|merchants?|(?:boat|hardware|paint|tile|glass|plumbing|electrical) (?:place|house|shop|store)) (?:finally |still |even )?had (?!no\b|none\b|only\b|to\b|it\b|them\b|a (?:look|word)|one\b)([^.;!?\n]*)/g;
+  /\b(?:yard|store|shop|supplier|supply house|counter|depot|dealer|merchants?|(?:boat|hardware|paint|tile|glass|plumbing|electrical) (?:place|house|shop|store)) (?:finally |still |even )?had (?!no\b|none\b|only\b|to\b|it\b|them\b|a (?:look|word)|one\b(?! [a-z]+ only))([^.;!?\n]*)/g;
 /** "Store: straps 2, cleat 1", "in hand: the receptacle", "3 posts, 2 rails - all got". */
 export const RAN =
   /(?:^|[.;!?\n] *)(?:(?:[a-z]+ )?(?:store|shop|yard|depot|supply house)(?: run)?|in hand):((?![^.;!?\n]*\b(?:need|get|buy|no|out of)\b)[^.;!?\n]*)/g;

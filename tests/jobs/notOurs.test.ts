@@ -87,3 +87,75 @@ describe('goods that nobody has to buy', () => {
     expect(order('hall door hinge is bent, need one hinge')).toHaveLength(1);
   });
 });
+
+describe('goods counted anew', () => {
+  const need = 'need 3 shelf brackets and 1 pivot bracket';
+
+  it.each([
+    [
+      'shelf brackets they only had two',
+      [
+        ['shelf bracket', '1'],
+        ['pivot bracket', '1'],
+      ],
+    ],
+    [
+      'shelf brackets: the store had only two, took them',
+      [
+        ['shelf bracket', '1'],
+        ['pivot bracket', '1'],
+      ],
+    ],
+    [
+      'shelf brackets only two on the rack so one left to get',
+      [
+        ['shelf bracket', '1'],
+        ['pivot bracket', '1'],
+      ],
+    ],
+    [
+      'make it four brackets instead of three',
+      [
+        ['shelf bracket', '4'],
+        ['pivot bracket', '1'],
+      ],
+    ],
+    [
+      'shelf brackets make that five not three',
+      [
+        ['shelf bracket', '5'],
+        ['pivot bracket', '1'],
+      ],
+    ],
+  ])('%s', (said, left) => {
+    expect(order(need, said)).toEqual(left);
+  });
+
+  it.each(['shelf brackets they only had two inch', 'shelf brackets they only had two and both wrong, left them'])(
+    'what was not taken is still to get: %s',
+    (said) => {
+      expect(order(need, said)).toHaveLength(2);
+      expect(order(need, said)[0]![1]).toBe('3');
+    },
+  );
+});
+
+it('the order says what goods are for, where their name does not', () => {
+  const [line] = told('hall exit sign is dead, need one battery').order;
+  expect(line).toMatchObject({ item: 'battery', uses: ['exit sign'] });
+  expect(told('hall door hinge is bent, need one door hinge').order[0]!.uses).toBeUndefined();
+});
+
+describe('counted goods with no word of using are wanted', () => {
+  it.each([
+    'hall door hinges are rusted out so two strap hinges',
+    'she asked for hooks in the hall, two hooks',
+    'hall door sealer: two tins of sealer, we have none',
+  ])('%s', (said) => {
+    expect(order(said).map(([, count]) => count)).toEqual(['2']);
+  });
+
+  it('and those that were put in are not', () => {
+    expect(order('hall door sags so I put on two strap hinges')).toEqual([]);
+  });
+});
