@@ -102,6 +102,7 @@ export function made(ledger: Ledger, entry: Entry, to: string | null, text: stri
   if (number < 1 || !position) return false;
   position.reasons.push(`${position.need!.toFraction(true)} made ${number} ${entry.at.slice(0, 10)}`);
   position.need = new Fraction(number);
+  position.wanted &&= { ...position.wanted, at: entry.at };
   position.history.push(event(entry, 'need', text));
   return false;
 }

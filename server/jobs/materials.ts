@@ -35,9 +35,14 @@ export interface Position {
   /** Bought, ordered or used without a count, or by another unit: the need is met. */
   met: boolean;
   dropped: boolean;
+  /** How they were told as wanted last; null where they never were. */
+  wanted: Wanted | null;
   reasons: string[];
   history: Event[];
 }
+
+/** One telling of goods as wanted. */
+export type Wanted = Pick<Material, 'quote' | 'rule' | 'confidence'> & Pick<Entry, 'at'>;
 
 /** All goods of a job, found by their words. */
 export interface Goods {
@@ -153,6 +158,7 @@ export function positionOf(goods: Goods, fact: Named, key: string): Position {
     needUncounted: false,
     met: false,
     dropped: false,
+    wanted: null,
     reasons: [],
     history: [],
   };
@@ -213,6 +219,7 @@ export function meetMaterial(position: Position, fact: Material, entry: Entry, l
     return;
   }
   if (status === 'need') {
+    position.wanted = { at: entry.at, quote: fact.quote, rule: fact.rule, confidence: fact.confidence };
     if (position.dropped) Object.assign(position, { dropped: false, need: null, areaNeeds: new Map() });
     if (amount) {
       const before = position.need;

@@ -16,6 +16,7 @@ export function settle(
   positions: readonly Position[],
   { lines: computed, packFor, counted }: Pick<Computed, 'lines' | 'packFor' | 'counted'>,
   board: Board,
+  isDoubted: (p: Position) => boolean,
 ): { order: OrderLine[]; onHand: OnHand[]; questions: { noteId: string; ask: string }[] } {
   const order: OrderLine[] = [];
   const questions: { noteId: string; ask: string }[] = [];
@@ -82,7 +83,7 @@ export function settle(
       ...(p.uses.length && { uses: [...p.uses] }),
       quantity: packs?.toFraction() ?? null,
       unit: pack ? pack.unit : p.unit,
-      state: 'to buy',
+      state: isDoubted(p) ? 'unsure' : 'to buy',
       because: `${[...p.reasons, ...(pack ? [packText(pack, p.unit ?? 'each')] : [])].join('; ')}${inside?.because ?? ''}`,
       counter: p.counter,
       history: p.history,
