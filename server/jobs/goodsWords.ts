@@ -4,7 +4,7 @@
 
 /** Any of these words may tell of goods; without one the note is not looked at. */
 export const MAY_TELL =
-  /\b(?:got|only|picked|in hand|brought|found|grabbed|bought|fetched|collected|ordered|orderd|came|arrived|showed|turned up|here|gone|used|make|delivered|dropped|loaded|had|has|have|order|coming|purchased|store|shop|yard|depot|truck|van|ute|workshop|garage|trailer|shed|bucket|bin|pouch|drawer)\b/;
+  /\b(?:got|only|still|forgot|nobody|none|out of|stock|carry|picked|in hand|brought|found|grabbed|bought|fetched|collected|ordered|orderd|came|arrived|showed|turned up|here|gone|used|make|delivered|dropped|loaded|had|has|have|order|coming|purchased|store|shop|yard|depot|truck|van|ute|workshop|garage|trailer|shed|bucket|bin|pouch|drawer)\b/;
 export const LISTS =
   /\b(?<!(?:'ve|'s|'d|has|have|had) )(?:got|picked up|grabbed|bought|fetched|collected|came back with|loaded up|(?:i|we|he|she|they) brought)\b(?! (?:to|it|rid|a call|him|her|done|ready|going|started|back|no|none)\b)(?! them(?: (?:all|both|done|ready|in|on|up|out|off|down|to|back|here|there|at|from|today|yesterday|now)\b|[,.;!?]|$))(?: (?:today|yesterday|this morning))?:?([^.;!?\n]*)/g;
 export const ORDERS =
@@ -40,3 +40,9 @@ export const FOUND =
 /** "I have the bonding and two bags": what was wanted is there. */
 export const HAVE_THE =
   /(?<!\b(?:until|till|when|if|once|unless) )\b(?:i|we) (?:(?:now |already |do )?have|'ve got|have got) (the [^.;!?\n]{2,60})/g;
+/** "Still need the caulk", "forgot the clamps", "they were out of hinges", "no mesh anywhere": still to get, however many. */
+export const STILL_WANTED =
+  /\b(?:still (?:need|want|short(?: of)?|to get|to buy|after|no|don'?t have|haven'?t (?:got|found))|forgot|out of|couldn'?t (?:find|get)|haven'?t (?:got|found)|(?:didn'?t|don'?t) (?:have|carry|stock)|had no|there'?s no) (?:(?:the|that|those|any|a|an|our|my) )?((?!to\b|about\b|it\b|them\b|need\b)[a-z0-9][^.;:!?,\n]{1,30}?)(?=[.;:!?,\n]|$| (?:in|at|on|so|and|but|yet|either|anywhere|again|for|they|he|she|we|i|till|until|now|today)\b)/g;
+/** "Hinge is still to get", "clamps: they had none", "sweep nobody has", "anchors i forgot". */
+export const STILL_TO_GET =
+  /(?:^|[.;!?,\n]|\b(?:and|but|so|the|those)\b) *((?:(?!\b(?:and|but|so|the)\b)[a-z0-9 /'-]){2,31}?)[:,]?(?: (?:is|are|'?s) still to (?:get|buy)|(?: (?:they|he|she|the store|the yard|nobody|store|yard))? (?:had none|were out|was out|has none|nobody (?:has|had|stocks|carries)|has (?:it|them)|i forgot|they (?:don'?t|didn'?t) (?:have|carry|stock)))\b/g;

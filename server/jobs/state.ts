@@ -7,8 +7,8 @@ import { earlyPlans } from './early.ts';
 import type { Ledger } from './ledger.ts';
 import { leftOvers } from './leftOvers.ts';
 import type { Site } from './meeting.ts';
-import { isDoubtedLine } from './orderDoubts/index.ts';
 import { settle } from './order.ts';
+import { isDoubtedLine } from './orderDoubts/index.ts';
 import type { Item, JobState } from './types.ts';
 import { verbOf } from './verbs.ts';
 

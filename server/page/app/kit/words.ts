@@ -105,7 +105,8 @@ export function amountWords(line: Pick<OrderLine, 'quantity' | 'unit'>): string 
 }
 
 /** How an order line stands, in words. */
-export const stateWords = ({ state }: Pick<OrderLine, 'state'>): string => (state === 'have' ? 'on hand' : state);
+export const stateWords = ({ state }: Pick<OrderLine, 'state'>): string =>
+  state === 'have' ? 'on hand' : state === 'unsure' ? 'not sure' : state;
 
 /** `deck boards` for four of them. */
 export const goodsOf = ({ item, unit, quantity }: Pick<OrderLine, 'item' | 'unit' | 'quantity'>): string =>
