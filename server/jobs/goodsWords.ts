@@ -34,9 +34,8 @@ export const BOUGHT =
 /** "There's 18 mm ply in the workshop", "mortar was in my garage", "bolts on the truck so we've got them". */
 export const STANDS =
   /(?:^|[.;!?,\n]|\b(?:and|there's|there is|there was|found) )\s*(?:a |an |the |some |one |two )?([a-z0-9][^.;!?,\n]{1,30}?) (?:was |were |is |are )?(?:already )?(?:in|on) (?:the |my |our |his |her )?(?:truck|van|ute|workshop|garage|trailer|shed)\b/g;
-/** "Found a ring at the hardware store", "found two in the van". */
-export const FOUND =
-  /\bfound (?:us |me )?((?:an?|the|one|two|three|four|\d+|some) [^.;!?,\n]{2,30}?) (?:at|in|on) (?!.{0,20}\b(?:wall|floor|ceiling|attic|basement|crawl|roof|joist)s?\b)/g;
+/** "Found a ring at the hardware store". */
+export const FOUND = /\bfound (?:us |me )?((?:an?|the|one|two|three|four|\d+|some) [^.;!?,\n]{2,30}?) at (?=[a-z])/g;
 /** "I have the bonding and two bags": what was wanted is there. */
 export const HAVE_THE =
   /(?<!\b(?:until|till|when|if|once|unless) )\b(?:i|we) (?:(?:now |already |do )?have|'ve got|have got) (the [^.;!?\n]{2,60})/g;
