@@ -159,3 +159,18 @@ describe('counted goods with no word of using are wanted', () => {
     expect(order('hall door sags so I put on two strap hinges')).toEqual([]);
   });
 });
+
+describe('goods named first and counted behind', () => {
+  it.each([
+    ['dr rao asks for a peephole in the back door, 1.', 'peephole'],
+    ['the bowl is split so a new seat one of them', 'seat'],
+    ['it gets a new porcelain lampholder, just the one', 'porcelain lampholder'],
+  ])('%s', (said, item) => {
+    expect(order(said)).toEqual([[item, '1']]);
+  });
+
+  it('a number that counts something else is no count of them', () => {
+    expect(order('can we put a mirror in there, 1.2 m wide')).toEqual([]);
+    expect(order('i put a tag on washer 1')).toEqual([]);
+  });
+});
