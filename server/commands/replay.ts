@@ -2,6 +2,8 @@ import { readFileSync } from 'node:fs';
 import { z } from 'zod';
 import { lengthText } from '../../parser/quantities/format.ts';
 import { fold } from '../jobs/index.ts';
+import type { OrderLine } from '../jobs/types.ts';
+import { usesText } from '../talk/wording.ts';
 import { entriesOf } from './entries.ts';
 
 /** Plays a job's notes in order of time and prints what they add up to: `replay job.json`. */
@@ -30,13 +32,6 @@ function replay(job: z.infer<typeof JobFile>): object {
   const asOf = job.end?.asOf ?? job.asOf ?? job.notes.at(-1)?.saidAt ?? `${job.start}T23:59:59`;
   const state = fold({ areas: job.rooms, builtYear: job.builtYear ?? null }, entriesOf(job), asOf);
   const live = state.items.filter((i) => i.state === 'open' || i.state === 'waiting');
-  const number = (text: string | null) =>
-    text === null
-      ? null
-      : text
-          .split('/')
-          .map(Number)
-          .reduce((a, b) => a / b);
   return {
     id: job.id,
     asOf,
@@ -66,16 +61,8 @@ function replay(job: z.infer<typeof JobFile>): object {
         closedOn,
         state: s,
       })),
-    order: state.order
-      .filter((l) => l.state === 'to buy')
-      .map(({ item, size, quantity, unit, because, specs }) => ({
-        item,
-        size,
-        specs,
-        quantity: number(quantity),
-        unit,
-        because,
-      })),
+    order: state.order.filter((l) => l.state === 'to buy').map(lineOf),
+    unsureOrder: state.order.filter((l) => l.state === 'unsure').map(lineOf),
     onHand: state.onHand.map((h) => ({ ...h, quantity: number(h.quantity) })),
     measurements: state.measurements.map(({ of, area, value, exact, unit, on }) => ({
       of,
@@ -88,5 +75,24 @@ function replay(job: z.infer<typeof JobFile>): object {
     checks: state.checks,
     cautions: state.cautions.map((c) => `${c.hazard}: ${c.text}`),
     questions: state.questions,
+  };
+}
+
+function number(text: string | null): number | null {
+  if (text === null) return null;
+  return text
+    .split('/')
+    .map(Number)
+    .reduce((a, b) => a / b);
+}
+
+function lineOf({ item, size, quantity, unit, because, specs, uses }: OrderLine) {
+  return {
+    item,
+    size,
+    specs: [...specs, usesText(uses)].filter(Boolean),
+    quantity: number(quantity),
+    unit,
+    because,
   };
 }

@@ -27,7 +27,9 @@ export function asSet(line: OrderLine, set: HandSet | undefined): OrderLine {
       quantity: more.toFraction(),
       because: `${line.because}; less ${new Fraction(set.met!).toFraction(true)} ${set.state === 'have' ? 'on hand' : set.state}`,
     };
-  const { state = line.state, quantity = line.quantity, unit = line.unit } = set;
+  // What a hand has touched is no doubt any more.
+  const stands = line.state === 'unsure' ? 'to buy' : line.state;
+  const { state = stands, quantity = line.quantity, unit = line.unit } = set;
   const put = set.quantity !== undefined && set.quantity !== line.quantity;
   const because = put
     ? `${line.because}; put at ${new Fraction(set.quantity!).toFraction(true)} by hand`

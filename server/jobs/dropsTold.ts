@@ -8,11 +8,11 @@ const OWNER_LEAVES =
 const LEAVES =
   /\bleave (?:the |that |those )([a-z0-9][a-z0-9 '-]{2,40}?) out(?: of (?:it|this|the job))?(?=[,.;!?\n]|$)/g;
 const SCRATCHES =
-  /\b(?<!(?:don't|dont|didn't|not|to|never|can't|won't) )(?:scratch|skip|forget(?: about)?|never ?mind|cancel|scrap|cross off|(?:don't|dont) bother (?:with|about)|passing on|changed (?:her|his|their) minds? (?:on|about)) (?:the|that|those) ([a-z0-9][a-z0-9 '-]{2,40}?)(?=[,.;!?\n]|$)/g;
+  /\b(?<!(?:don't|dont|didn't|not|to|never|can't|won't) )(?:scratch|skip|forget(?: about)?|never ?mind|cancel|scrap|cross off|call(?:s|ed|ing)? off|(?:don't|dont) bother (?:with|about)|passing on|changed (?:her|his|their) minds? (?:on|about)) (?:the|that|those) ([a-z0-9][a-z0-9 '-]{2,40}?)(?=[,.;!?\n]|$)/g;
 
 /** "Doesn't want us touching the back stoop", "says no way on the cat hole", "does not want our rail no more". */
 const UNWILLING =
-  /\b(?:(?:doesn't|does not|don't|do not|didn't) want (?:us (?:to )?[a-z]+ )?(?:the|that|our|any|those)|no way on (?:the|that)) ([a-z0-9][a-z0-9 '-]{2,40}?)(?= no more| any ?more| after all| at all| in | on |[,.;!?\n]|$)/g;
+  /\b(?:(?:doesn'?t|does not|don'?t|do not|didn'?t) want (?:us (?:to )?[a-z]+ )?(?:the|that|our|any|those)|no way on (?:the|that)) ([a-z0-9][a-z0-9 '-]{2,40}?)(?= no more| any ?more| after all| at all| in | on | now\b| just\b| instead\b|[,.;!?\n]|$)/g;
 
 /** "Leave the window latch out of it", "scratch the gate": dropped, where no fact says so already. */
 export function dropsTold(text: string, facts: readonly (Fact | null)[]): Decision[] {

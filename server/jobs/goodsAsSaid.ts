@@ -131,10 +131,11 @@ const WORK_NOUN =
 const WANTS = /\b(?:need|needs|want|wants|get|grab|buy|order|pick up|bring|short|takes?|gets?|list)\b/;
 /** What is done with goods that are used; without such a word nothing was. */
 const USES =
-  /\b(?:used|use|using|took|put|ran|went|goes|laid|set|hung|in|on|up|down|done|gone|left|through|spread|poured|burned|ate|installed|replaced|swapped|changed|cut|broke|[a-z]+ed)\b/;
+  /\b(?:used|use|using|took|put|ran|went|goes|laid|set|hung|(?:in|on)(?= (?:the|and|now|here|there|both|all|it|them|place|today|my|her|his)\b|$)|up|down|done|gone|left|through|spread|poured|burned|ate|installed|replaced|swapped|changed|cut|broke|[a-z]+ed)\b/;
 
-/** "Front door sweep is torn, one 36 inch sweep", "those get swapped, two braided hoses": counted for work to come. */
+/** "Front door sweep is torn, one 36 inch sweep", "hinges are rusted out so two strap hinges": counted for work to come. */
 const wantedFor = (fact: Material, text: string, facts: readonly Fact[]): boolean => {
+  if (NONE_HERE.test(text.slice(fact.end, fact.end + 40).toLowerCase())) return true;
   const said = sentenceOf(text, fact);
   const from = Math.max(0, fact.start - 90);
   const ahead = facts.some(
@@ -144,12 +145,24 @@ const wantedFor = (fact: Material, text: string, facts: readonly Fact[]): boolea
       ((f.kind === 'followUp' && /\b(?:gets?|needs?|wants?|has to|have to|gotta)\b/.test(f.quote.toLowerCase())) ||
         (f.kind === 'problem' && f.state === 'open')),
   );
-  return (ahead || /\baltogether\b/.test(said)) && !USES.test(clauseOf(text, fact));
+  const told =
+    ahead || /\baltogether\b/.test(said) || ASKED.test(said) || SO.test(text.slice(0, fact.start).toLowerCase());
+  return told && !USES.test(ownWords(text, fact));
 };
+/** "..., we have none", "haven't got any", "need one". */
+const NONE_HERE =
+  /^[^.;!?\n]{0,14}\b(?:(?:have|got|there's|there is) none|(?:haven't|havent|don't|dont) (?:got |have )?any|need (?:one|two|them|it|\d+)|none left)\b/;
+/** "It wont hold so one closer". */
+const SO = /\bso (?:that'?s |it'?s |i'll (?:need )?)?$/;
+const ASKED = /\b(?:ask(?:s|ed)? for|wants|fancies|(?:would|'d) like)\b/;
 
-/** The words around a fact up to the next marks, lower case. */
-const clauseOf = (text: string, { start, end }: Fact): string =>
-  `${/[^.,;!?\n]*$/.exec(text.slice(0, start))![0]}${text.slice(start, end)}${/^[^.,;!?\n]*/.exec(text.slice(end))![0]}`.toLowerCase();
+/** The words of a fact's own clause, lower case: "rusted out so two hinges" tells of two hinges, and not how they rusted. */
+function ownWords(text: string, fact: Fact): string {
+  const low = text.toLowerCase();
+  const before = /(?:(?!\b(?:so|and|but|then|cause|because)\b)[^.,;:!?\n])*$/.exec(low.slice(0, fact.start))![0];
+  const after = /^(?:(?!\b(?:so|and|but|then|cause|because|to)\b)[^.,;!?\n])*/.exec(low.slice(fact.end))![0];
+  return `${before}${low.slice(fact.start, fact.end)}${after}`;
+}
 
 /** The sentence that a fact stands in, lower case. */
 export const sentenceOf = (text: string, { start, end }: Fact): string => {

@@ -49,9 +49,21 @@ export function takeGoods({ ledger, entry, text, met }: Meeting, position: Posit
     dayOf(ledger, entry.at.slice(0, 10)).bought.push(`${fact.quantity ?? ''} ${fact.item}`.trim());
   // "It has no ground so that gets a gfci": the part is tied to the flaw of the same sentence.
   const item = met.at(-1);
-  if (fact.status === 'need' && item && isLive(item) && sameSentence(text, item, fact.start))
-    tell(ledger.board, item, fact.item);
+  if (fact.status === 'need' && item && sameSentence(text, item, fact.start)) {
+    if (isLive(item)) tell(ledger.board, item, fact.item);
+    tellUse(position, item);
+  }
   return false;
+}
+
+/** So many words name goods fully. */
+const FULL = 3;
+
+/** "Exit sign is dark, need a 6 volt battery": what the battery is for, where its own name does not say it. */
+function tellUse({ words, uses }: Position, { thing, area }: Standing): void {
+  const use = thing && stemless(thing, area);
+  if (!use || words.size > FULL || uses.includes(use) || [...wordsOf(use)].every((word) => words.has(word))) return;
+  uses.push(use);
 }
 
 function sameSentence(text: string, item: Standing, start: number): boolean {
@@ -90,6 +102,7 @@ export function made(ledger: Ledger, entry: Entry, to: string | null, text: stri
   if (number < 1 || !position) return false;
   position.reasons.push(`${position.need!.toFraction(true)} made ${number} ${entry.at.slice(0, 10)}`);
   position.need = new Fraction(number);
+  position.wanted &&= { ...position.wanted, at: entry.at };
   position.history.push(event(entry, 'need', text));
   return false;
 }

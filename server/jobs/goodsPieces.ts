@@ -31,7 +31,8 @@ export function piecesOf(list: string, offset: number): Piece[] {
     // Where they were fetched is no part of their name.
     const piece = raw
       .replace(/^\s*(?:and|n|plus)\b/, '')
-      .replace(/ (?:at|from|over at|down at) (?:the |that |another |our )?(?:[a-z]+ ){0,2}[a-z]+\s*$/, '')
+      .replace(AFTERWARDS, '')
+      .replace(/ (?:at|from|in|over at|down at) (?:the |that |another |our )?(?:[a-z]+ ){0,2}[a-z]+\s*$/, '')
       .trim();
     if (!piece) continue;
     const sized = piece.replace(BY, (_, a: string, b: string) => `${numberOf(a)}x${numberOf(b)}`);
@@ -46,7 +47,8 @@ export function piecesOf(list: string, offset: number): Piece[] {
     const times = / x ?(\d+)$/.exec(sized)?.[1];
     const called = (number === null ? sized : (name ?? '')).replace(packed?.[0] ?? '', '').replace(/ x ?\d+$/, '');
     const words = new Set(wordsOf(called));
-    for (const small of ['both', 'all', 'other', 'of', 'same', 'last']) words.delete(stem(small));
+    for (const small of ['both', 'all', 'other', 'of', 'same', 'last', 'rest']) words.delete(stem(small));
+    if (words.size > 1) words.delete('one');
     const start = offset + index + raw.indexOf(piece);
     if (words.size)
       out.push({
@@ -62,6 +64,10 @@ export function piecesOf(list: string, offset: number): Piece[] {
   }
   return out;
 }
+
+/** What is told of goods behind their name: "the cord as well", "outlet this am", "the hinge so that's done". */
+const AFTERWARDS =
+  /(?<=\S) (?:as well|too|also|already|this (?:am|pm|morning|afternoon)|today|yesterday|last night|only|that'?s all|(?:so|cause|because|but|while|since) )\b.*$/;
 
 /** "The two by eight" is a 2x8. */
 const BY = /\b(\d+|one|two|three|four|five|six) by (\d+|four|six|eight|ten|twelve)\b/;

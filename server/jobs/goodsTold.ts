@@ -2,9 +2,30 @@ import { remembered } from '../../parser/remembered.ts';
 import { likeness, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import { lowered } from '../../parser/trade/words.ts';
 import type { Fact, Material } from '../../parser/types.ts';
+import { lastNamed, meant } from './goodsNamed.ts';
 import { type Piece, packOf, piecesOf } from './goodsPieces.ts';
+import {
+  ALL,
+  ALL_GOT,
+  BOUGHT,
+  COMES,
+  FOUND,
+  GONE,
+  HAVE_THE,
+  LISTS,
+  MAY_TELL,
+  ORDERS,
+  RAN,
+  STANDS,
+  STILL_TO_GET,
+  STILL_WANTED,
+  STOCK,
+  SUPPLIED,
+  USED_UP,
+} from './goodsWords.ts';
 import { type Goods, onHandOf, openNeed, type Position, toBuy } from './materials.ts';
 import { sentenceFrom } from './meeting.ts';
+import { recounted } from './recounted.ts';
 import { LEADS, POINTS, unwantedIn } from './unwanted.ts';
 
 /** What words without a count say of goods that stand on the list: only the list knows what "both tubes" are. */
@@ -15,38 +36,7 @@ export interface GoodsTold {
   drops?: true;
 }
 
-/** Any of these words may tell of goods; without one the note is not looked at. */
-const MAY_TELL =
-  /\b(?:got|picked|grabbed|bought|fetched|collected|ordered|orderd|came|arrived|showed|turned up|here|gone|used|make|delivered|dropped|loaded|had|has|have|order|coming|purchased|store|shop|yard|depot|truck|van|ute|workshop|garage|trailer|shed)\b/;
 const mayTell = remembered((text) => MAY_TELL.test(text.toLowerCase()) || unwantedIn(text.toLowerCase()).length > 0);
-const LISTS =
-  /\b(?<!(?:'ve|'s|'d|has|have|had) )(?:got|picked up|grabbed|bought|fetched|collected|came back with|loaded up)\b(?! (?:to|it|rid|a call|him|her|them|done|ready|going|started|back|no|none)\b):?([^.;!?\n]*)/g;
-const ORDERS =
-  /\b(?:ordere?d|call(?:ed)? (?:it|that|them|those) in|(?:got|have) (?:it|that|them|those) coming|have (?:it |them |those )?on order|is on order|are on order|on order)\b/g;
-const COMES =
-  /(?:^|[.;!?,\n]|\band\b)\s*(?:so |and |ok |okay )?((?:the |that |those |our |all |both |other |rest of |\d+ |[a-z]+ ){0,2}[a-z0-9][^.;!?,\n]{1,40}?)(?:'s|s')? (?:finally |just |all )?(?:showed up|turned up|came in|came|arrived|is here|are here|got here|(?:was|were|got) (?:delivered|dropped off))\b(?! (?:off|out|loose|apart|down|undone|unglued|with|up)\b)/g;
-/** "I had a disconnect on the truck", "got a board for it back at the shop", "she's got the white for it": nobody has to buy it. */
-const STOCK =
-  /\b(?:(?:i|we|they|he|she|owner|homeowner|customer|client)(?: (?:already|still|just))?(?:'ve|'d|'s)? ?(?:already |still )?(?:had|have|has|got|bought|bring|brings)|had(?= (?:a|an|the|one|two|three|four|half|some|couple)\b)) ((?:(?!\b(?:and|so|but|need)\b)[^.;!?,\n]){2,50}?) (?:(?:back )?(?:on|in|at) (?:the|my|our|his|her) (?:truck|van|ute|shop|garage|trailer|shed|yard|box|bag)|(?:her|him|them)(?:self|selves)|for it)\b/g;
-const GONE =
-  /(?:^|[.;!?,\n]|\band\b)\s*(?:the |that |both |all the )?([a-z0-9][^.;!?,\n]{1,40}?)(?:'s| is| are|'re) (?:all )?gone\b/g;
-const USED_UP = /\bused (?:up )?(?:all (?:of )?|the (?:last|rest)(?: of)? )(?:the |that |those )?([^.;!?,\n]{2,40})/g;
-/** "Lumber yard had the sweep", "the shop had it": what a supplier had was taken along. */
-const SUPPLIED =
-  /\b(?:yard|store|shop|supplier|supply house|counter|depot|dealer|merchants?|(?:boat|hardware|paint|tile|glass|plumbing|electrical) (?:place|house|shop|store)) (?:finally |still |even )?had (?!no\b|none\b|only\b|to\b|it\b|them\b|a (?:look|word)|one\b)([^.;!?\n]*)/g;
-/** "Store: straps 2, cleat 1", "3 posts, 2 rails - all got". */
-const RAN =
-  /(?:^|[.;!?\n] *)(?:[a-z]+ )?(?:store|shop|yard|depot|supply house)(?: run)?:((?![^.;!?\n]*\b(?:need|get|buy|no|out of)\b)[^.;!?\n]*)/g;
-const ALL_GOT = /(?:^|[.;!?:\n])([^.;!?:\n]+?)[ ,-]+(?:all|both) (?:got|bought|picked up)\b/g;
-/** "Got everything but the boot", "got the list except no usb": all that was wanted, but for what follows. */
-const ALL =
-  /\b(?:got|picked up|bought|grabbed) (?:everything|all of it|it all|the lot|the (?:whole |entire )?list)(?: (?:on|from|off) (?:the|our) list)?(?:,? (?:x?cept|except|but|minus|besides|apart from|other than)(?: for)? ([^.;!?\n]*))?/g;
-/** "Nosing bought", "sweep bought and on". */
-const BOUGHT =
-  /(?:^|[.;!?,:\n]|\band\b)\s*((?:the |that |those |both |all |new )?[a-z0-9][^.;!?,:\n]{1,40}?) (?:is |are |was |were |now |finally |just )*(?:bought|picked up|purchased)\b(?! by\b)/g;
-/** "There's 18 mm ply in the workshop", "mortar was in my garage", "bolts on the truck so we've got them". */
-const STANDS =
-  /(?:^|[.;!?,\n]|\b(?:and|there's|there is|there was|found) )\s*(?:a |an |the |some |one |two )?([a-z0-9][^.;!?,\n]{1,30}?) (?:was |were |is |are )?(?:already )?(?:in|on) (?:the|my|our|his|her) (?:truck|van|ute|workshop|garage|trailer|shed)\b/g;
 /** What a note tells of goods on the list, and what of its own facts that settles. */
 export interface ToldOfGoods {
   told: readonly GoodsTold[];
@@ -73,11 +63,23 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
     const own = fetched.find((piece) => piece.start <= start && end <= piece.end);
     const counted =
       !own && taken.some((f) => f.start < end && start < f.end && (f.quantity !== null || count === null));
-    if (counted || out.some((o) => o.position === position && o.fact.status === status)) return;
+    if (counted || out.some((o) => o.position === position && (o.drops || o.fact.status === status))) return;
     out.push({ position, fact: factOf(position, status, text, start, end, count, counts) });
   };
+  const unwanted = unwantedIn(said);
+  for (const { named, start, end, before, from } of unwanted) {
+    const position =
+      meant(goods, wordsOf(named.replace(LEADS, '')), openNeed) ??
+      (POINTS.test(named) ? lastNamed(goods, said.slice(from, start), before) : null);
+    if (position && !out.some((o) => o.position === position))
+      out.push({ position, fact: factOf(position, 'mentioned', text, start, end, null, 'plain'), drops: true });
+  }
   const fetched: (Piece & { told: boolean })[] = [];
-  for (const match of [LISTS, SUPPLIED, RAN, ALL_GOT].flatMap((list) => [...said.matchAll(list)])) {
+  for (const { position, status, count, start, end } of recounted(said, goods)) {
+    fetched.push({ words: position.words, count, pack: null, start, end, told: true });
+    tell(position, status, start, end, count, status === 'need' ? 'total' : 'plain');
+  }
+  for (const match of [LISTS, SUPPLIED, RAN, ALL_GOT, FOUND, HAVE_THE].flatMap((list) => [...said.matchAll(list)])) {
     if (
       /^ (?:everything|all of it|it all|the lot|the (?:whole |entire )?list)\b|\bcoming\b|\bon (?:hold|order)\b/.test(
         match[1]!,
@@ -93,7 +95,13 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
         fetched.push({ ...piece, told: true });
         continue;
       }
-      const position = meant(goods, piece.words, (p) => openNeed(p) || p.ordered.compare(0) > 0, piece.pack);
+      const position = meant(
+        goods,
+        piece.words,
+        (p) => openNeed(p) || p.ordered.compare(0) > 0,
+        piece.pack,
+        piece.count,
+      );
       // "Got 2 boxes of deck screws", where they are wanted by the piece: the note's own words say it better.
       const packed = taken.some((f) => within(f, piece) && f.unit !== null && f.unit !== position?.unit && f.quantity);
       const told = position !== null && !(packed && position.unit === 'each');
@@ -102,6 +110,10 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
       const last = out.at(-1);
       before = position && last?.position === position ? last : null;
     }
+  }
+  for (const match of [STILL_WANTED, STILL_TO_GET].flatMap((says) => [...said.matchAll(says)])) {
+    const position = meant(goods, wordsOf(match[1]!), openNeed);
+    if (position) tell(position, 'need', match.index, match.index + match[0].length, null);
   }
   for (const match of said.matchAll(ORDERS)) {
     const from = sentenceFrom(said, match.index);
@@ -145,15 +157,7 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
   for (const { 0: whole, 1: but, index } of said.matchAll(ALL)) {
     const left = but === undefined ? [] : [...goods.all].filter((p) => likeness(wordsOf(but), p.words) >= 0.5);
     for (const p of goods.all)
-      if (openNeed(p) && !left.includes(p)) tell(p, 'bought', index, index + whole.length, null);
-  }
-  const unwanted = unwantedIn(said);
-  for (const { named, start, end, before, from } of unwanted) {
-    const position =
-      meant(goods, wordsOf(named.replace(LEADS, '')), openNeed) ??
-      (POINTS.test(named) ? lastNamed(goods, said.slice(from, start), before) : null);
-    if (position && !out.some((o) => o.position === position))
-      out.push({ position, fact: factOf(position, 'mentioned', text, start, end, null, 'plain'), drops: true });
+      if (openNeed(p) && !left.includes(p)) tell(p, 'bought', index, index + whole.length - (but?.length ?? 0), null);
   }
   const inList = (fact: Material) => fetched.find((piece) => within(fact, piece));
   return {
@@ -169,54 +173,6 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
 }
 
 const within = (fact: Material, piece: Piece) => piece.start < fact.end && fact.start < piece.end;
-
-/** The goods that some words mean: by name, or by the pack that they come in ("both tubes"); the latest wanted first. */
-function meant(
-  goods: Goods,
-  words: ReadonlySet<string>,
-  fits: (p: Position) => boolean,
-  pack: string | null = null,
-): Position | null {
-  if (!words.size) return null;
-  const named = new Set<Position>();
-  for (const word of words) for (const p of goods.byWord.get(word) ?? []) named.add(p);
-  let best: Position | null = null;
-  let score = 0.74;
-  for (const p of named) {
-    if (p.dropped || !fits(p)) continue;
-    const like = likeness(words, p.words);
-    if (like >= score) {
-      best = p;
-      score = like;
-    }
-  }
-  if (best) return best;
-  // "The roll of 12/2", where one thing alone is wanted by the roll.
-  const packed = pack === null ? [] : goods.all.filter((p) => !p.dropped && fits(p) && p.unit && stem(p.unit) === pack);
-  if (packed.length === 1) return packed[0]!;
-  const only = words.size === 1 ? [...words][0]! : null;
-  return (
-    goods.all.findLast(
-      (p) => !p.dropped && fits(p) && only !== null && ((p.unit !== null && stem(p.unit) === only) || p.size === only),
-    ) ?? null
-  );
-}
-
-/** The goods named last before a place, in its own sentence or, failing that, in the one before. */
-function lastNamed(goods: Goods, own: string, before: string): Position | null {
-  // Where the sentence names a thing of its own, that is what was ordered, on the list or not.
-  const names = [...wordsOf(own)].some((word) => !/^(?:none|any|stor|yard|supply|hous|suppl|out|had)/.test(word));
-  const sentence = before.split(/[.;!?\n]/).findLast((s) => s.trim()) ?? '';
-  for (const text of names ? [own] : [own, sentence]) {
-    const words = [...wordsOf(text)];
-    for (let k = words.length; k > 0; k--) {
-      const filed = [...(goods.byWord.get(words[k - 1]!) ?? [])].filter((p) => !p.dropped && openNeed(p));
-      const fits = filed.filter((p) => likeness(new Set(words), p.words) >= 0.5);
-      if (fits.length) return fits.at(-1)!;
-    }
-  }
-  return null;
-}
 
 function factOf(
   position: Position,

@@ -12,6 +12,8 @@ export interface Position {
   item: string;
   size: string | null;
   specs: string[];
+  /** What they are for, so far as that was told: `exit sign`. */
+  uses: string[];
   unit: string | null;
   counter: string;
   words: Set<string>;
@@ -33,9 +35,14 @@ export interface Position {
   /** Bought, ordered or used without a count, or by another unit: the need is met. */
   met: boolean;
   dropped: boolean;
+  /** How they were told as wanted last; null where they never were. */
+  wanted: Wanted | null;
   reasons: string[];
   history: Event[];
 }
+
+/** One telling of goods as wanted. */
+export type Wanted = Pick<Material, 'quote' | 'rule' | 'confidence'> & Pick<Entry, 'at'>;
 
 /** All goods of a job, found by their words. */
 export interface Goods {
@@ -53,6 +60,7 @@ export function copyGoods(goods: Goods): Goods {
       {
         ...p,
         specs: [...p.specs],
+        uses: [...p.uses],
         words: new Set(p.words),
         areaNeeds: new Map(p.areaNeeds),
         reasons: [...p.reasons],
@@ -135,6 +143,7 @@ export function positionOf(goods: Goods, fact: Named, key: string): Position {
     item: fact.item,
     size: fact.size,
     specs: [...fact.specs],
+    uses: [],
     unit: fact.unit,
     counter: 'general',
     words: new Set(wordsOf(fact.item)),
@@ -149,6 +158,7 @@ export function positionOf(goods: Goods, fact: Named, key: string): Position {
     needUncounted: false,
     met: false,
     dropped: false,
+    wanted: null,
     reasons: [],
     history: [],
   };
@@ -209,6 +219,7 @@ export function meetMaterial(position: Position, fact: Material, entry: Entry, l
     return;
   }
   if (status === 'need') {
+    position.wanted = { at: entry.at, quote: fact.quote, rule: fact.rule, confidence: fact.confidence };
     if (position.dropped) Object.assign(position, { dropped: false, need: null, areaNeeds: new Map() });
     if (amount) {
       const before = position.need;

@@ -3,6 +3,7 @@ import type { Standing } from './board.ts';
 import type { Endings } from './endings/index.ts';
 import type { Ledger } from './ledger.ts';
 import type { Linker } from './linking/index.ts';
+import type { OrderDoubts } from './orderDoubts/index.ts';
 import type { Rulings } from './rulings.ts';
 import type { Entry, Job } from './types.ts';
 
@@ -13,6 +14,8 @@ export type Site = Pick<Job, 'areas' | 'builtYear' | 'crew'> &
     linker?: Linker;
     /** Another judge of what notes tell of as finished: for the same use. */
     endings?: Endings;
+    /** Another judge of which goods are still to buy: for the same use. */
+    orderDoubts?: OrderDoubts;
   };
 
 /** A note while it is met: what it has touched so far. */

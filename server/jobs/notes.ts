@@ -3,6 +3,7 @@ import type { Decision, Fact, FollowUp, Material } from '../../parser/types.ts';
 import { isLive, type Standing } from './board.ts';
 import { meetDone } from './closing.ts';
 import { joinItems, obey } from './commands.ts';
+import { countedBehind } from './countedBehind.ts';
 import { dropsTold } from './dropsTold.ts';
 import { endingsIn, TAKEN } from './endings/index.ts';
 import { isBare, isPackWord } from './goodsAsSaid.ts';
@@ -50,6 +51,7 @@ export function meetNote(
   const byList: Step[] = [];
   const drops = dropsTold(text, facts);
   for (const fact of drops) byList.push({ fact, key: `${noteId}/${fact.start}d` });
+  for (const fact of countedBehind(text, facts)) byList.push({ fact, key: `${noteId}/${fact.start}c` });
   const { told, read } = goodsTold(text, facts, ledger.goods);
   for (const { position, fact, drops } of told) {
     if (drops) dropPosition(position, entry, fact.quote);

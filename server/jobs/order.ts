@@ -16,6 +16,7 @@ export function settle(
   positions: readonly Position[],
   { lines: computed, packFor, counted }: Pick<Computed, 'lines' | 'packFor' | 'counted'>,
   board: Board,
+  isDoubted: (p: Position) => boolean,
 ): { order: OrderLine[]; onHand: OnHand[]; questions: { noteId: string; ask: string }[] } {
   const order: OrderLine[] = [];
   const questions: { noteId: string; ask: string }[] = [];
@@ -51,6 +52,7 @@ export function settle(
       item: line.item,
       size: line.size,
       specs: line.specs,
+      ...(position?.uses.length && { uses: [...position.uses] }),
       quantity: left.toFraction(),
       unit: line.pack?.unit ?? line.unit,
       state: 'to buy',
@@ -73,15 +75,17 @@ export function settle(
     if (inside?.ask) questions.push(inside.ask);
     const pack = pieces && packFor(p.item, p.size, p.unit ?? 'each');
     const packs = pack ? pieces.div(pack.holds).ceil() : pieces;
+    const doubted = isDoubted(p);
     order.push({
       key: p.key,
       item: p.item,
       size: p.size,
       specs: p.specs,
+      ...(p.uses.length && { uses: [...p.uses] }),
       quantity: packs?.toFraction() ?? null,
       unit: pack ? pack.unit : p.unit,
-      state: 'to buy',
-      because: `${[...p.reasons, ...(pack ? [packText(pack, p.unit ?? 'each')] : [])].join('; ')}${inside?.because ?? ''}`,
+      state: doubted ? 'unsure' : 'to buy',
+      because: `${[...p.reasons, ...(pack ? [packText(pack, p.unit ?? 'each')] : [])].join('; ')}${inside?.because ?? ''}${doubted ? notSure(p) : ''}`,
       counter: p.counter,
       history: p.history,
       ...(pack && {
@@ -96,6 +100,9 @@ export function settle(
     if (packs) onHand.push({ item, size, quantity: packs.count.toFraction(), unit: packs.unit });
   return { order, onHand, questions };
 }
+
+/** Why nobody can be sure that it is still to buy. */
+const notSure = ({ wanted }: Position) => (wanted ? `; not sure, last asked for ${wanted.at.slice(0, 10)}` : '');
 
 /** A count said in another note than the cut list of the same boards: nobody said that it is for the list's own pieces. */
 const isApart = (p: Position, { stockUsed, noteIds }: ComputedLine): boolean =>

@@ -136,7 +136,7 @@ function inPlaces(all: readonly Placed[]): [Fact[], number[]] {
 function between(before: JobState, after: JobState): string[] {
   const lines = (state: JobState) => [
     ...state.items.map((i) => `${i.task}${i.area ? ` (${i.area})` : ''}: ${i.state}`),
-    ...state.order.map((l) => `to buy: ${l.quantity ?? 'some'} ${l.unit ?? ''} ${l.item}`.replace(/ +/g, ' ')),
+    ...state.order.map((l) => `${l.state}: ${l.quantity ?? 'some'} ${l.unit ?? ''} ${l.item}`.replace(/ +/g, ' ')),
   ];
   const [was, is] = [lines(before), lines(after)];
   return [

@@ -8,6 +8,7 @@ import type { Ledger } from './ledger.ts';
 import { leftOvers } from './leftOvers.ts';
 import type { Site } from './meeting.ts';
 import { settle } from './order.ts';
+import { isDoubtedLine } from './orderDoubts/index.ts';
 import type { Item, JobState } from './types.ts';
 import { verbOf } from './verbs.ts';
 
@@ -28,7 +29,9 @@ export function stateOf(ledger: Ledger, job: Site, asOf: string): JobState {
     },
   );
   items.push(...opened.map((item): Item => (item.readyOn! > today ? { ...item, state: 'waiting' } : item)));
-  const { order, onHand, questions } = settle(ledger.goods.all, computed, ledger.board);
+  const { order, onHand, questions } = settle(ledger.goods.all, computed, ledger.board, (position) =>
+    (job.orderDoubts ?? isDoubtedLine)(position, ledger.notes),
+  );
   const { checks, cautions } = computed;
   const ofNote = itemsOf(items, new Set([...checks.map((c) => c.noteId), ...cautions.flatMap((c) => c.noteIds)]));
   return {

@@ -123,10 +123,13 @@ export interface OrderLine {
   item: string;
   size: string | null;
   specs: string[];
+  /** What the goods are for, where their name does not say it: `exit sign`. */
+  uses?: readonly string[];
   /** Exact, in whole purchase units less what is on hand. Null where nobody said how many. */
   quantity: string | null;
   unit: string | null;
-  state: OrderState;
+  /** `unsure`: likelier got by now, or never to be bought; kept apart until somebody says that it is still to buy. */
+  state: OrderState | 'unsure';
   /** The arithmetic, or who said so and when. */
   because: string;
   counter: string;

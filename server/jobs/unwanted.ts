@@ -29,7 +29,12 @@ const SAYS: readonly RegExp[] = [
   ),
   new RegExp(`\\b(?:don't|dont|do not|won't|no longer) need (?:the|that|those|any|it|them)\\b ?${NAME}${END}`, 'g'),
   // "So no silicone", "form boards skip".
-  new RegExp(`\\bso no (?:more )?${NAME}(?: (?:neither|either|needed|then|after all))?(?=[.;!?,\\n]|$)`, 'g'),
+  new RegExp(
+    `\\bso no (?:more )?${NAME}(?:(?: (?:needed|then|after all))?(?=[.;!?,\\n]|$)| (?:neither|either)\\b)`,
+    'g',
+  ),
+  // "He says no gravel after all".
+  new RegExp(`\\bno (?:more )?${NAME} after all\\b`, 'g'),
   // "He's bringing the front", "the turner is making the 4", "Kiki gets those herself".
   new RegExp(
     `\\b(?!(?:i|we|you|that|it|this)\\b)[a-z]+(?:'s|'re|'ll| is| are| will|s)? (?:bring(?:s|ing)?|leav(?:e|es|ing)(?: us)?|mak(?:e|es|ing)|bend(?:s|ing)|suppl(?:y|ies|ying)|donat(?:e|es|ing)) ${NAME}${END}`,

@@ -37,6 +37,7 @@ export function summaryOf(job: Job, state: JobState, day: string, bring?: BringL
   const ready = open.filter((i) => isReady(i, day));
   const later = open.filter((i) => !isReady(i, day));
   const buy = state.order.filter((l) => l.state === 'to buy');
+  const perhaps = state.order.filter((l) => l.state === 'unsure');
   const coming = state.order.filter((l) => l.state === 'ordered');
   const found = state.items.filter((i) => i.problem !== null && i.openedOn === day && live(i));
   const closed = state.items.filter((i) => i.closedOn === day);
@@ -77,6 +78,7 @@ export function summaryOf(job: Job, state: JobState, day: string, bring?: BringL
       lines: buy.map((l) => (l.item.includes(l.counter) ? orderText(l) : `${orderText(l)} (${l.counter})`)),
       under: buy.map((l) => l.because || null),
     },
+    { title: 'Not sure if still to buy', lines: perhaps.map(orderText), under: perhaps.map((l) => l.because || null) },
     { title: 'On order', lines: coming.map(orderText) },
     {
       title: 'Bring',

@@ -1,7 +1,7 @@
-import type { Item, Job, JobState } from '../jobs/types.ts';
+import type { Item, Job, JobState, OrderLine } from '../jobs/types.ts';
 import { byArea, groupBy } from '../talk/groups.ts';
 import { amount, thingText } from '../talk/index.ts';
-import { daysSpelt, isToWalk, shortDay, waitWords } from '../talk/wording.ts';
+import { daysSpelt, isToWalk, shortDay, usesText, waitWords } from '../talk/wording.ts';
 import { Sheet, SIGNATURES } from './sheet.ts';
 
 /** What has still to be walked through: all but what was signed off or dropped, by area as the job names them, in order of number. */
@@ -39,12 +39,15 @@ export function shopping(job: Job, state: JobState): Promise<Buffer> {
   sheet.head(job.name, `Shopping list of ${headDay(day)}`);
   const lines = state.order.filter((l) => l.state === 'to buy' || l.state === 'ordered');
   if (!lines.length) sheet.words('Nothing to buy.');
-  for (const [counter, here] of groupBy(lines, (l) => l.counter)) {
-    sheet.group(counter);
+  const perhaps = state.order.filter((l) => l.state === 'unsure');
+  const groups: [string, readonly OrderLine[]][] = [...groupBy(lines, (l) => l.counter)];
+  if (perhaps.length) groups.push(['Not sure if still to buy', perhaps]);
+  for (const [name, here] of groups) {
+    sheet.group(name);
     for (const line of here)
       sheet.line({
         lead: line.quantity === null ? 'How many?' : amount(line),
-        words: [thingText(line), ...line.specs].join(', '),
+        words: [thingText(line), ...line.specs, usesText(line.uses)].filter(Boolean).join(', '),
         notes: [line.state === 'ordered' ? 'on order' : '', daysSpelt(line.because)].filter(Boolean),
         ticked: false,
       });

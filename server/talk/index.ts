@@ -25,6 +25,7 @@ function changes(before: JobState, after: JobState, facts: readonly Fact[]): Lin
     ...itemLines(before, after),
     ...unsureLine(before, after),
     ...orderLines(before, after, facts),
+    ...unsureGoods(before, after),
     ...stockLines(before, after, facts),
     ...checkLines(before, after),
     ...cautionLines(before, after),
@@ -107,11 +108,21 @@ function orderLines(before: JobState, after: JobState, facts: readonly Fact[]): 
   return [
     ...after.order.flatMap((line) => {
       const old = had.get(line.key);
-      if (!old) return buy(`To buy: ${orderText(line)}`);
+      if (line.state === 'unsure') return [];
+      if (!old || old.state === 'unsure') return buy(`To buy: ${orderText(line)}`);
       return old.quantity === line.quantity ? [] : buy(`To buy is now ${orderText(line)} (was ${amount(old)})`);
     }),
     ...before.order.filter((line) => !kept.has(line.key)).map((line) => buy(`${why(line)}: ${orderText(line)}`)),
   ];
+}
+
+/** Goods likelier got by now than still to buy: in one line, since it asks for no more than a look. */
+function unsureGoods(before: JobState, after: JobState): Line[] {
+  const known = new Set(before.order.flatMap((l) => (l.state === 'unsure' ? l.key : [])));
+  const goods = after.order.filter((l) => l.state === 'unsure' && !known.has(l.key));
+  if (!goods.length) return [];
+  const text = `Not sure if still to buy: ${goods.map(orderText).join('; ')}. If so, say "still need the ${goods[0]!.item}"`;
+  return [{ kind: 'answer', text, item: null }];
 }
 
 /** What is left in the van, where the note told of having, using or returning it. */
@@ -218,12 +229,15 @@ function answer(state: JobState, asked: Command): Line[] {
       : [{ kind: 'answer', text: none, item: null }];
   switch (asked.question) {
     case 'order': {
-      const lines = state.order.filter(
-        (l) => l.state === 'to buy' && (!about || l.counter.includes(about.split(' ')[0]!) || l.item.includes(about)),
+      const meant = state.order.filter(
+        (l) => !about || l.counter.includes(about.split(' ')[0]!) || l.item.includes(about),
       );
-      return lines.length
-        ? lines.map((l) => ({ kind: 'answer', text: orderText(l), item: null }))
-        : [{ kind: 'answer', text: 'Nothing to buy.', item: null }];
+      const lines = meant.flatMap((l) => (l.state === 'to buy' ? orderText(l) : []));
+      const unsure = meant.flatMap((l) => (l.state === 'unsure' ? orderText(l) : []));
+      return [
+        ...(lines.length ? lines : ['Nothing to buy.']),
+        ...(unsure.length ? [`Not sure of: ${unsure.join('; ')}.`] : []),
+      ].map((text) => ({ kind: 'answer', text, item: null }));
     }
     case 'waiting':
       return items(

@@ -25,6 +25,10 @@ export function goodsWord(item: string, unit: string | null, overOne: boolean): 
   return [...words.slice(0, -1), many(words.at(-1)!)].join(' ') + rest;
 }
 
+/** What goods are for, where their name does not say it: `for the exit sign`. Empty where nothing was told. */
+export const usesText = (uses: readonly string[] = []): string =>
+  uses.length ? `for the ${uses.join(' and the ')}` : '';
+
 /** A flaw told in one breath: `rail post, out of plumb` for `rail post: out of plumb`. */
 export const taskWords = (task: string): string => task.replace(': ', ', ');
 

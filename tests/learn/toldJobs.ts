@@ -18,12 +18,14 @@ const item = z.object({
   ),
 });
 
+const goods = z.object({ item: z.string(), size: z.string().nullable() });
+
 const toldJob = z.object({
   id: z.string(),
   rooms: z.array(z.string()),
   builtYear: z.number().nullish(),
   notes: z.array(z.object({ saidAt: z.string(), text: z.string(), by: z.string().nullish() })),
-  end: z.object({ asOf: z.string(), open: z.array(item), closed: z.array(item) }),
+  end: z.object({ asOf: z.string(), open: z.array(item), closed: z.array(item), order: z.array(goods) }),
 });
 
 /** A job whose items say where its notes speak of them. */

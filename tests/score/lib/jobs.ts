@@ -6,13 +6,15 @@ import { wordsOf } from '../../../parser/trade/likeness.ts';
 /** How much of what was worked out by hand a replayed job shows: hits, and out of how many. */
 export type JobTally = Map<string, [hit: number, of: number]>;
 
-interface Line {
+export interface Line {
   task?: string;
   item?: string;
   problem?: string | null;
   area?: string | null;
   size?: string | null;
   quantity?: number | null;
+  /** What the order says of goods besides: their kind, what they are for. */
+  specs?: readonly string[];
 }
 interface End {
   open: Line[];
@@ -31,10 +33,11 @@ function covered(wanted: string, text: string): number {
   return words.length ? words.filter((word) => have.has(word)).length / words.length : 1;
 }
 
-const textOf = (line: Line) => [line.task, line.item, line.problem, line.area, line.size].filter(Boolean).join(' ');
+const textOf = ({ task, item, problem, area, size, specs = [] }: Line) =>
+  [task, item, problem, area, size, ...specs].filter(Boolean).join(' ');
 
 /** Pairs wanted and shown one to one, the best first; half of the wanted words must be there. */
-function paired(wanted: readonly Line[], shown: readonly Line[]): [Line, Line][] {
+export function paired(wanted: readonly Line[], shown: readonly Line[]): [Line, Line][] {
   const all = wanted.flatMap((want) =>
     shown.map((got) => ({
       want,

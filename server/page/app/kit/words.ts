@@ -1,7 +1,7 @@
 import { unitWord } from '../../../../parser/quantities/containers.ts';
 import type { Fact } from '../../../../parser/types.ts';
 import type { Item, OrderLine } from '../../../jobs/types.ts';
-import { goodsWord, isReady, moneyWords, waitWords, whenWords } from '../../../talk/wording.ts';
+import { goodsWord, isReady, moneyWords, usesText, waitWords, whenWords } from '../../../talk/wording.ts';
 import { daysSpelt, dayWords } from './clock.ts';
 import { decimalOf } from './typedNumber.ts';
 
@@ -105,7 +105,8 @@ export function amountWords(line: Pick<OrderLine, 'quantity' | 'unit'>): string 
 }
 
 /** How an order line stands, in words. */
-export const stateWords = ({ state }: Pick<OrderLine, 'state'>): string => (state === 'have' ? 'on hand' : state);
+export const stateWords = ({ state }: Pick<OrderLine, 'state'>): string =>
+  state === 'have' ? 'on hand' : state === 'unsure' ? 'not sure' : state;
 
 /** `deck boards` for four of them. */
 export const goodsOf = ({ item, unit, quantity }: Pick<OrderLine, 'item' | 'unit' | 'quantity'>): string =>
@@ -117,6 +118,7 @@ export const lineWords = (line: OrderLine) =>
     goodsOf(line),
     line.size && !line.item.includes(line.size) ? line.size : '',
     line.specs.join(', '),
+    usesText(line.uses),
   ]
     .filter(Boolean)
     .join(' ');

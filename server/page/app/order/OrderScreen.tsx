@@ -1,7 +1,7 @@
 import type { JobView } from '../../../http/api.ts';
 import type { OrderLine, OrderState } from '../../../jobs/types.ts';
 import { groupBy } from '../../../talk/groups.ts';
-import { shortDay } from '../../../talk/wording.ts';
+import { shortDay, usesText } from '../../../talk/wording.ts';
 import { paperPath } from '../kit/calls.ts';
 import { daysSpelt } from '../kit/clock.ts';
 import { change, say } from '../kit/model.ts';
@@ -13,6 +13,8 @@ import { OrderPrices } from './Prices.tsx';
 export function OrderScreen({ view }: { view: JobView }) {
   const { order, onHand } = view.state;
   const toBuy = order.filter((line) => line.state === 'to buy');
+  const unsure = order.filter((line) => line.state === 'unsure');
+  const sure = order.filter((line) => line.state !== 'unsure');
   return (
     <div class="order">
       <div class="title-row">
@@ -25,7 +27,7 @@ export function OrderScreen({ view }: { view: JobView }) {
         {view.job.name}. Shopping list of {shortDay(view.today)}
       </p>
       {!order.length && <p class="empty">Nothing to buy. What you say you need lands here.</p>}
-      {groupBy(order, (line) => line.counter).map(([counter, lines]) => (
+      {groupBy(sure, (line) => line.counter).map(([counter, lines]) => (
         <section key={counter} class="area">
           <h2>{counter}</h2>
           <ul class="items">
@@ -35,6 +37,17 @@ export function OrderScreen({ view }: { view: JobView }) {
           </ul>
         </section>
       ))}
+      {unsure.length > 0 && (
+        <section class="area">
+          <h2>Not sure if still to buy</h2>
+          <p class="empty">Asked for a while ago, or only in passing. Open a line to put it back on the list.</p>
+          <ul class="items">
+            {unsure.map((line) => (
+              <Line key={line.key} line={line} today={view.today} />
+            ))}
+          </ul>
+        </section>
+      )}
       <OrderPrices prices={view.prices} />
       {onHand.length > 0 && (
         <section class="area screen-only">
@@ -76,7 +89,7 @@ function Line({ line, today }: { line: OrderLine; today: string }) {
           <span class="task-words">
             <b class="amount">{amountWords(line)}</b> {goodsOf(line)}
             {line.size && !line.item.includes(line.size) && `, ${line.size}`}
-            {line.specs.length > 0 && `, ${line.specs.join(', ')}`}
+            {line.specs.length > 0 && `, ${line.specs.join(', ')}`} {usesText(line.uses)}
           </span>
           <span class="task-notes">
             {line.state !== 'to buy' && <i>{stateWords(line)}</i>}
@@ -107,7 +120,7 @@ function Line({ line, today }: { line: OrderLine; today: string }) {
           )}
           {line.state !== 'to buy' && (
             <button type="button" class="plain" onClick={() => void set('to buy')}>
-              To buy again
+              {line.state === 'unsure' ? 'Still to buy' : 'To buy again'}
             </button>
           )}
         </form>

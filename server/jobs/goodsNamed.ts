@@ -1,0 +1,52 @@
+import { likeness, stem, wordsOf } from '../../parser/trade/likeness.ts';
+import { type Goods, openNeed, type Position, toBuy } from './materials.ts';
+
+/** The goods that some words mean: by name, or by the pack that they come in ("both tubes"); the latest wanted first. */
+export function meant(
+  goods: Goods,
+  words: ReadonlySet<string>,
+  fits: (p: Position) => boolean,
+  pack: string | null = null,
+  count: number | null = null,
+): Position | null {
+  if (!words.size) return null;
+  const named = new Set<Position>();
+  for (const word of words) for (const p of goods.byWord.get(word) ?? []) named.add(p);
+  let best: Position | null = null;
+  let score = 0.74;
+  for (const p of named) {
+    if (p.dropped || !fits(p)) continue;
+    // "6 bolts", where six of one kind and eight of another are wanted.
+    const like = likeness(words, p.words) + (count !== null && toBuy(p)?.equals(count) ? 0.01 : 0);
+    if (like >= score) {
+      best = p;
+      score = like;
+    }
+  }
+  if (best) return best;
+  // "The roll of 12/2", where one thing alone is wanted by the roll.
+  const packed = pack === null ? [] : goods.all.filter((p) => !p.dropped && fits(p) && p.unit && stem(p.unit) === pack);
+  if (packed.length === 1) return packed[0]!;
+  const only = words.size === 1 ? [...words][0]! : null;
+  return (
+    goods.all.findLast(
+      (p) => !p.dropped && fits(p) && only !== null && ((p.unit !== null && stem(p.unit) === only) || p.size === only),
+    ) ?? null
+  );
+}
+
+/** The goods named last before a place, in its own sentence or, failing that, in the one before. */
+export function lastNamed(goods: Goods, own: string, before: string): Position | null {
+  // Where the sentence names a thing of its own, that is what was ordered, on the list or not.
+  const names = [...wordsOf(own)].some((word) => !/^(?:none|any|stor|yard|supply|hous|suppl|out|had)/.test(word));
+  const sentence = before.split(/[.;!?\n]/).findLast((s) => s.trim()) ?? '';
+  for (const text of names ? [own] : [own, sentence]) {
+    const words = [...wordsOf(text)];
+    for (let k = words.length; k > 0; k--) {
+      const filed = [...(goods.byWord.get(words[k - 1]!) ?? [])].filter((p) => !p.dropped && openNeed(p));
+      const fits = filed.filter((p) => likeness(new Set(words), p.words) >= 0.5);
+      if (fits.length) return fits.at(-1)!;
+    }
+  }
+  return null;
+}

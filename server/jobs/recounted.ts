@@ -1,0 +1,76 @@
+import { likeness, wordsOf } from '../../parser/trade/likeness.ts';
+import { type Goods, openNeed, type Position, toBuy } from './materials.ts';
+import { NUMBER, numberOf } from './numbers.ts';
+
+/** How many there were at the store, or are to be after all, of goods that stand on the order. */
+export interface Recounted {
+  position: Position;
+  /** `bought`: so many were taken. `need`: so many are wanted in all. */
+  status: 'bought' | 'need';
+  count: number;
+  start: number;
+  end: number;
+}
+
+const NAME = "((?:(?!\\b(?:and|got|but|only)\\b)[a-z0-9 /'-]){2,31}?)";
+/** No count, but a size: "only had the half inch", "two ten packs". */
+const NO_SIZE = `(?! (?:${NUMBER}|inch|inches|in(?! the)|foot|feet|ft|by|gauge|gang|hundred)\\b)(?![-/.x"\\d])`;
+
+/** "Tile they only had eight", "balances: the store had only one in the 30", "deck boards only three straight ones". */
+const ALL_THEY_HAD = new RegExp(
+  `(?:^|[.;!?,:\\n]|\\b(?:and|got|the)\\b) *${NAME}[:,]?(?: but)? (?:(?:they|he|she|(?:the )?[a-z]+) (?:only had|had only|just had)|only)(?: the)? (${NUMBER})\\b${NO_SIZE}`,
+  'g',
+);
+/** What was there was not taken: "no good", "so no plates", "didn't buy it". */
+const LEFT_THERE =
+  /^[^.;!?\n]{0,40}\b(?:no good|so no|(?:left|leave) (?:it|them|those)|(?:didn't|did not|didnt|don't|dont) (?:buy|take|get|want)|wrong)\b/;
+
+/** "Alarms make that five not four", "make it four brackets instead of three", "make them hooks six". */
+const MADE = new RegExp(
+  `(?:([a-z0-9][a-z0-9-]*(?: [a-z]+)?),? )?(?:no )?\\bmake (?:it|that|them|those|the)(?: ([a-z]+?s?))? (${NUMBER})\\b${NO_SIZE}(?:((?: [a-z]+){0,2}?) (?:not|instead of|rather than) (${NUMBER})\\b)?`,
+  'g',
+);
+
+/** Every place in a text, lower case, that counts goods of the order anew. */
+export function recounted(said: string, goods: Goods): Recounted[] {
+  const out: Recounted[] = [];
+  for (const match of said.matchAll(ALL_THEY_HAD)) {
+    const [whole, name, count] = match;
+    const end = match.index + whole.length;
+    if (LEFT_THERE.test(said.slice(end))) continue;
+    const position = wanted(goods, wordsOf(name!), () => true);
+    if (position) out.push({ position, status: 'bought', count: numberOf(count!)!, start: match.index, end });
+  }
+  for (const match of said.matchAll(MADE)) {
+    const [whole, before = '', between = '', count, after = '', was] = match;
+    const old = was === undefined ? null : numberOf(was);
+    const fits = (p: Position) => old === null || toBuy(p)?.equals(old) === true || p.need?.equals(old) === true;
+    const position = wanted(goods, wordsOf(`${between} ${after}`), fits) ?? wanted(goods, wordsOf(before), fits);
+    const only = goods.all.filter((p) => openNeed(p) && fits(p));
+    const found = position ?? (old !== null && only.length === 1 ? only[0]! : null);
+    if (found)
+      out.push({
+        position: found,
+        status: 'need',
+        count: numberOf(count!)!,
+        start: match.index + whole.indexOf('make'),
+        end: match.index + whole.length,
+      });
+  }
+  return out;
+}
+
+/** Goods still wanted that go by one of some words and fit; the best named, then the latest. */
+function wanted(goods: Goods, words: ReadonlySet<string>, fits: (p: Position) => boolean): Position | null {
+  const named = new Set<Position>();
+  for (const word of words) for (const p of goods.byWord.get(word) ?? []) named.add(p);
+  let best: Position | null = null;
+  let score = 0.5;
+  for (const p of named) {
+    const like = likeness(words, p.words);
+    if (!openNeed(p) || p.need === null || !fits(p) || like < score) continue;
+    best = p;
+    score = like;
+  }
+  return best;
+}
