@@ -9,6 +9,7 @@ import {
   daysSpelt,
   isReady,
   moneyWords,
+  perhapsToBuy,
   shortDay,
   waitWords,
 } from '../talk/wording.ts';
@@ -78,7 +79,7 @@ export function summaryOf(job: Job, state: JobState, day: string, bring?: BringL
       lines: buy.map((l) => (l.item.includes(l.counter) ? orderText(l) : `${orderText(l)} (${l.counter})`)),
       under: buy.map((l) => l.because || null),
     },
-    { title: 'Not sure if still to buy', lines: perhaps.map(orderText), under: perhaps.map((l) => l.because || null) },
+    { title: perhapsToBuy, lines: perhaps.map(orderText), under: perhaps.map((l) => l.because || null) },
     { title: 'On order', lines: coming.map(orderText) },
     {
       title: 'Bring',

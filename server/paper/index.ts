@@ -1,7 +1,7 @@
 import type { Item, Job, JobState, OrderLine } from '../jobs/types.ts';
 import { byArea, groupBy } from '../talk/groups.ts';
 import { amount, thingText } from '../talk/index.ts';
-import { daysSpelt, isToWalk, shortDay, usesText, waitWords } from '../talk/wording.ts';
+import { daysSpelt, isToWalk, perhapsToBuy, shortDay, usesText, waitWords } from '../talk/wording.ts';
 import { Sheet, SIGNATURES } from './sheet.ts';
 
 /** What has still to be walked through: all but what was signed off or dropped, by area as the job names them, in order of number. */
@@ -41,7 +41,7 @@ export function shopping(job: Job, state: JobState): Promise<Buffer> {
   if (!lines.length) sheet.words('Nothing to buy.');
   const perhaps = state.order.filter((l) => l.state === 'unsure');
   const groups: [string, readonly OrderLine[]][] = [...groupBy(lines, (l) => l.counter)];
-  if (perhaps.length) groups.push(['Not sure if still to buy', perhaps]);
+  if (perhaps.length) groups.push([perhapsToBuy, perhaps]);
   for (const [name, here] of groups) {
     sheet.group(name);
     for (const line of here)

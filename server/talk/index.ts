@@ -5,7 +5,7 @@ import type { Command, Fact, Material, MaterialStatus } from '../../parser/types
 import type { Reply } from '../http/api.ts';
 import { TAKEN } from '../jobs/endings/index.ts';
 import type { Check, Item, JobState, OrderLine } from '../jobs/types.ts';
-import { areaOf, goodsWord, isReady, moneyWords, taskWords, waitWords, whenWords } from './wording.ts';
+import { areaOf, goodsWord, isReady, moneyWords, perhapsToBuy, taskWords, waitWords, whenWords } from './wording.ts';
 
 type Line = Reply['lines'][number];
 
@@ -121,7 +121,7 @@ function unsureGoods(before: JobState, after: JobState): Line[] {
   const known = new Set(before.order.flatMap((l) => (l.state === 'unsure' ? l.key : [])));
   const goods = after.order.filter((l) => l.state === 'unsure' && !known.has(l.key));
   if (!goods.length) return [];
-  const text = `Not sure if still to buy: ${goods.map(orderText).join('; ')}. If so, say "still need the ${goods[0]!.item}"`;
+  const text = `${perhapsToBuy}: ${goods.map(orderText).join('; ')}. If so, say "still need the ${goods[0]!.item}"`;
   return [{ kind: 'answer', text, item: null }];
 }
 

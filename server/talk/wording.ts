@@ -25,6 +25,9 @@ export function goodsWord(item: string, unit: string | null, overOne: boolean): 
   return [...words.slice(0, -1), many(words.at(-1)!)].join(' ') + rest;
 }
 
+/** Above goods that were asked for long ago, or only in passing. */
+export const perhapsToBuy = 'Not sure if still to buy';
+
 /** What goods are for, where their name does not say it: `for the exit sign`. Empty where nothing was told. */
 export const usesText = (uses: readonly string[] = []): string =>
   uses.length ? `for the ${uses.join(' and the ')}` : '';

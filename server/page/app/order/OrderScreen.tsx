@@ -1,7 +1,7 @@
 import type { JobView } from '../../../http/api.ts';
 import type { OrderLine, OrderState } from '../../../jobs/types.ts';
 import { groupBy } from '../../../talk/groups.ts';
-import { shortDay, usesText } from '../../../talk/wording.ts';
+import { perhapsToBuy, shortDay, usesText } from '../../../talk/wording.ts';
 import { paperPath } from '../kit/calls.ts';
 import { daysSpelt } from '../kit/clock.ts';
 import { change, say } from '../kit/model.ts';
@@ -39,7 +39,7 @@ export function OrderScreen({ view }: { view: JobView }) {
       ))}
       {unsure.length > 0 && (
         <section class="area">
-          <h2>Not sure if still to buy</h2>
+          <h2>{perhapsToBuy}</h2>
           <p class="empty">Asked for a while ago, or only in passing. Open a line to put it back on the list.</p>
           <ul class="items">
             {unsure.map((line) => (
@@ -61,9 +61,9 @@ export function OrderScreen({ view }: { view: JobView }) {
           </ul>
         </section>
       )}
-      {toBuy.length > 0 && (
+      {toBuy.length + unsure.length > 0 && (
         <div class="row screen-only">
-          <button type="button" class="plain" onClick={() => void share(view.job.name, toBuy)}>
+          <button type="button" class="plain" onClick={() => void share(view.job.name, toBuy, unsure)}>
             Share as text
           </button>
           <button type="button" class="plain" onClick={() => print()}>
@@ -169,14 +169,13 @@ function Mark({
 }
 
 /** Hands the list to whatever the phone shares with; else to the clipboard; else says how. */
-async function share(jobName: string, lines: readonly OrderLine[]): Promise<void> {
+/** Text for whoever buys: by counter, and last what may no longer be wanted, so that nobody drives twice for it. */
+async function share(jobName: string, toBuy: readonly OrderLine[], unsure: readonly OrderLine[]): Promise<void> {
+  const groups = groupBy(toBuy, (line) => line.counter);
+  if (unsure.length) groups.push([perhapsToBuy, [...unsure]]);
   const text = [
     jobName,
-    ...groupBy(lines, (line) => line.counter).flatMap(([counter, some]) => [
-      '',
-      counter,
-      ...some.map((line) => `- ${lineWords(line)}`),
-    ]),
+    ...groups.flatMap(([title, some]) => ['', title, ...some.map((line) => `- ${lineWords(line)}`)]),
   ].join('\n');
   try {
     if (navigator.share) await navigator.share({ title: `Order, ${jobName}`, text });
