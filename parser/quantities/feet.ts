@@ -1,10 +1,10 @@
 import type { Draft } from './draft.ts';
 import type { Line } from './line.ts';
 import type { SaidNumber } from './numbers.ts';
-import { isBy, isOpening, isSideInFeet } from './sides.ts';
+import { isOpening, isSideInFeet } from './sides.ts';
 import { endsPhrase, unitAt } from './unitAt.ts';
 import { unitNamed } from './units.ts';
-import { wordSet } from './words.ts';
+import { isBy, wordSet } from './words.ts';
 
 export const INCH = unitNamed('in')!;
 
@@ -66,7 +66,7 @@ export function feetUnsaid(line: Line, draft: Draft, feet: SaidNumber): Draft | 
   // "A five ten and a half door": one of them.
   const one = /^(?:a|the|that|this)$/.test(line.word(draft.from - 1)) && !/[^s]s$/.test(line.word(inches.until));
   if (!(one || endsPhrase(line, inches.until))) return null;
-  if (inches.shape === 'whole' && /^(?:by|x|×)$/.test(line.word(inches.until))) return null;
+  if (inches.shape === 'whole' && isBy(line.word(inches.until))) return null;
   return swallowed(draft, feet, inches);
 }
 
@@ -111,8 +111,7 @@ const RUNS = wordSet(
 
 /** "The long wall's twenty six four", "the hip runs eighteen two": of what is told in feet. */
 function isRunTold(line: Line, from: number, until: number): boolean {
-  if (!TOLD.test(line.word(from - 1)) || !endsPhrase(line, until) || /^(?:by|x|×)$/.test(line.word(until)))
-    return false;
+  if (!TOLD.test(line.word(from - 1)) || !endsPhrase(line, until) || isBy(line.word(until))) return false;
   for (let k = from - 1; k > from - 8 && k >= 0; k--) if (RUNS.has(line.word(k))) return true;
   return false;
 }
@@ -160,7 +159,7 @@ const LUMBER = wordSet('two four six eight ten twelve fours sixes eights tens tw
 /** "Six foot eight header" but "eight foot two brackets", "twelve foot two by fours". */
 function areInches(line: Line, inches: SaidNumber): boolean {
   const next = line.tokens[inches.until];
-  if (/^(?:by|x|×)$/.test(next?.word ?? '')) {
+  if (isBy(next?.word ?? '')) {
     const nominal = inches.d === 1 && /^(?:one|two|four|six|1|2|4|6)$/.test(line.word(inches.until - 1));
     const other = line.number(inches.until + 1);
     // "Ten foot six by twelve eight": the other side is feet and inches, too.

@@ -1,8 +1,7 @@
 import type { Whole } from './cardinals.ts';
 import type { Line } from './line.ts';
-import { isBy } from './sides.ts';
 import { endsPhrase } from './unitAt.ts';
-import { ONES, TENS, wordSet } from './words.ts';
+import { isBy, ONES, TENS, wordSet } from './words.ts';
 
 const MILLIMETRES = wordSet('mm mil mils mill mills millimetre millimetres millimeter millimeters');
 const NAUGHT = /^(?:oh|o|zero|nought|naught)$/;

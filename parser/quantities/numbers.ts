@@ -2,7 +2,7 @@ import { cardinalAt, STANDS_APART } from './cardinals.ts';
 import { digitPartAt, type Part, wordPartAt } from './fractions.ts';
 import type { Line } from './line.ts';
 import { decimalComma, measuredPoint, pointAt, spokenComma } from './points.ts';
-import { LEANS, ONES, PARTS, PLURALS } from './words.ts';
+import { isBy, LEANS, ONES, PARTS, PLURALS } from './words.ts';
 
 /** A number as said: integer numerator over denominator, so that nothing is ever rounded. */
 export interface SaidNumber {
@@ -183,7 +183,7 @@ function mixedWords(line: Line, whole: number, at: number): SaidNumber | null {
 
 /** "Forty three quarter by two and a half": so many bolts, since nothing is so many times as thick as it is long. */
 function isCountOfSize(line: Line, whole: number, part: Part): boolean {
-  const length = /^(?:by|x|×)$/.test(line.word(part.until)) ? line.number(part.until + 1) : null;
+  const length = isBy(line.word(part.until)) ? line.number(part.until + 1) : null;
   return length !== null && whole * length.d > THICKEST * length.n;
 }
 

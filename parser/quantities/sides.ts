@@ -1,10 +1,8 @@
 import type { Line } from './line.ts';
 import { endsPhrase, unitAt } from './unitAt.ts';
-import { ONES, wordSet } from './words.ts';
+import { isBy, ONES, wordSet } from './words.ts';
 
 const NOMINAL = wordSet('two four six eight ten twelve fours sixes eights tens twelves');
-
-export const isBy = (word: string): boolean => /^(?:by|x|×)$/.test(word);
 
 export const isOpening = (line: Line, at: number): boolean =>
   /^(?:doors?|slabs?|windows?|openings?|prehungs?)$/.test(line.word(at));

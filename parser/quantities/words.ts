@@ -70,3 +70,6 @@ export const LEANS: ReadonlySet<string> = new Set('strong heavy fat full light s
 
 /** A set out of words parted by blanks. */
 export const wordSet = (words: string): ReadonlySet<string> => new Set(words.split(' '));
+
+/** What stands between the sides of a size. */
+export const isBy = (word: string): boolean => /^(?:by|x|×)$/.test(word);

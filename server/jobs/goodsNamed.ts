@@ -1,5 +1,5 @@
 import { likeness, stem, wordsOf } from '../../parser/trade/likeness.ts';
-import { type Goods, openNeed, type Position, toBuy } from './materials.ts';
+import { type Goods, likeliest, openNeed, type Position, toBuy } from './materials.ts';
 
 /** The goods that some words mean: by name, or by the pack that they come in ("both tubes"); the latest wanted first. */
 export function meant(
@@ -10,19 +10,10 @@ export function meant(
   count: number | null = null,
 ): Position | null {
   if (!words.size) return null;
-  const named = new Set<Position>();
-  for (const word of words) for (const p of goods.byWord.get(word) ?? []) named.add(p);
-  let best: Position | null = null;
-  let score = 0.74;
-  for (const p of named) {
-    if (p.dropped || !fits(p)) continue;
-    // "6 bolts", where six of one kind and eight of another are wanted.
-    const like = likeness(words, p.words) + (count !== null && toBuy(p)?.equals(count) ? 0.01 : 0);
-    if (like >= score) {
-      best = p;
-      score = like;
-    }
-  }
+  // "6 bolts", where six of one kind and eight of another are wanted.
+  const best = likeliest(goods, words, 0.74, (p) =>
+    p.dropped || !fits(p) ? null : likeness(words, p.words) + (count !== null && toBuy(p)?.equals(count) ? 0.01 : 0),
+  );
   if (best) return best;
   // "The roll of 12/2", where one thing alone is wanted by the roll.
   const packed = pack === null ? [] : goods.all.filter((p) => !p.dropped && fits(p) && p.unit && stem(p.unit) === pack);

@@ -106,27 +106,43 @@ export function findGoods(goods: Goods, fact: Named): Position | null {
   return known;
 }
 
-function bestOf(goods: Goods, words: ReadonlySet<string>, fact: Named): Position | null {
+/**
+ * The goods that share a word and are worth most; of two alike the one filed last.
+ *
+ * @param least what they are worth at least
+ * @param worth null where they cannot be meant
+ */
+export function likeliest(
+  goods: Goods,
+  words: ReadonlySet<string>,
+  least: number,
+  worth: (p: Position) => number | null,
+): Position | null {
+  const named = new Set<Position>();
+  for (const word of words) for (const p of goods.byWord.get(word) ?? []) named.add(p);
   let best: Position | null = null;
-  let score = 0;
-  const seen = new Set<Position>();
-  for (const word of words) for (const position of goods.byWord.get(word) ?? []) seen.add(position);
-  for (const position of seen) {
-    if (position.size && fact.size && sizeKey(position.size) !== sizeKey(fact.size)) continue;
-    const same = likeness(words, position.words);
-    if (same < 0.75) continue;
-    const scored =
-      same +
-      (position.size && fact.size ? 0.1 : 0) +
-      (position.words.size === words.size ? 0.05 : 0) +
-      (fact.status !== 'need' && openNeed(position) ? 0.04 : 0);
-    if (scored >= score) {
-      best = position;
-      score = scored;
-    }
+  let most = least;
+  for (const p of named) {
+    const own = worth(p);
+    if (own === null || own < most) continue;
+    best = p;
+    most = own;
   }
   return best;
 }
+
+const bestOf = (goods: Goods, words: ReadonlySet<string>, fact: Named): Position | null =>
+  likeliest(goods, words, 0.75, (p) => {
+    if (p.size && fact.size && sizeKey(p.size) !== sizeKey(fact.size)) return null;
+    const same = likeness(words, p.words);
+    if (same < 0.75) return null;
+    return (
+      same +
+      (p.size && fact.size ? 0.1 : 0) +
+      (p.words.size === words.size ? 0.05 : 0) +
+      (fact.status !== 'need' && openNeed(p) ? 0.04 : 0)
+    );
+  });
 
 /** Finds the goods' position or makes one. */
 export function positionOf(goods: Goods, fact: Named, key: string): Position {

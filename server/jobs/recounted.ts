@@ -1,5 +1,5 @@
 import { likeness, wordsOf } from '../../parser/trade/likeness.ts';
-import { type Goods, openNeed, type Position, toBuy } from './materials.ts';
+import { type Goods, likeliest, openNeed, type Position, toBuy } from './materials.ts';
 import { NUMBER, numberOf } from './numbers.ts';
 
 /** How many there were at the store, or are to be after all, of goods that stand on the order. */
@@ -61,16 +61,5 @@ export function recounted(said: string, goods: Goods): Recounted[] {
 }
 
 /** Goods still wanted that go by one of some words and fit; the best named, then the latest. */
-function wanted(goods: Goods, words: ReadonlySet<string>, fits: (p: Position) => boolean): Position | null {
-  const named = new Set<Position>();
-  for (const word of words) for (const p of goods.byWord.get(word) ?? []) named.add(p);
-  let best: Position | null = null;
-  let score = 0.5;
-  for (const p of named) {
-    const like = likeness(words, p.words);
-    if (!openNeed(p) || p.need === null || !fits(p) || like < score) continue;
-    best = p;
-    score = like;
-  }
-  return best;
-}
+const wanted = (goods: Goods, words: ReadonlySet<string>, fits: (p: Position) => boolean): Position | null =>
+  likeliest(goods, words, 0.5, (p) => (openNeed(p) && p.need !== null && fits(p) ? likeness(words, p.words) : null));

@@ -26,7 +26,10 @@ export function repairFeatures(cut: Talk, span: Span, byRule: boolean): string[]
     `lastl=${last?.lemma}`,
     `lastu=${last?.predicate}|${last?.use}`,
   ]);
-  for (const name of inRow(words, '')) names.add(name);
+  words.forEach((word, k) => {
+    names.add(`w=${word}`);
+    if (k) names.add(`ww=${words[k - 1]} ${word}`);
+  });
   for (const frame of frames.slice(1)) for (const name of laterClause(frame)) names.add(name);
   for (let k = 0; k < FOLLOWED; k++)
     for (const name of nextClause(cut.frames[behind + k], last)) names.add(`${k + 1}${name}`);
@@ -39,9 +42,6 @@ const FOLLOWED = 3;
 const wordsOf = (chunks: readonly Chunk[]) =>
   chunks.filter((c) => c.kind !== 'mark').map((c) => (c.kind === 'quantity' ? '<q>' : c.word));
 
-const inRow = (words: readonly string[], mark: string) =>
-  words.flatMap((word, k) => [`${mark}w=${word}`, ...(k ? [`${mark}ww=${words[k - 1]} ${word}`] : [])]);
-
 const laterClause = (frame: Frame): string[] => [
   `p=${frame.predicate}`,
   `pu=${frame.predicate}|${frame.use}`,
@@ -53,7 +53,7 @@ function nextClause(frame: Frame | undefined, flaw: Frame | undefined): string[]
   if (!frame) return ['none'];
   const joint = frame.sentence === flaw?.sentence ? frame.joinedBy : '.';
   const about = frame.rest.some((c) => OBJECT_PRONOUNS.has(c.word)) ? 'it' : '';
-  const subject = frame.subject.length ? (frame.subject.length === 1 ? frame.subject[0]!.word : 'some') : '';
+  const subject = frame.subject.length > 1 ? 'some' : (frame.subject[0]?.word ?? '');
   return [
     `next=${frame.predicate}|${frame.use}`,
     `nextl=${frame.lemma}|${frame.predicate}`,

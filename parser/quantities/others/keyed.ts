@@ -1,6 +1,6 @@
 import type { Line } from '../line.ts';
 import { unitAt } from '../unitAt.ts';
-import { wordSet } from '../words.ts';
+import { isBy, wordSet } from '../words.ts';
 import type { ClaimRule } from './claim.ts';
 
 const DIGIT = wordSet('oh zero one two three four five six seven eight nine 0 1 2 3 4 5 6 7 8 9');
@@ -46,7 +46,7 @@ export const keyed: ClaimRule = (line, i) => {
     (count === ENOUGH - 1 && odd && !/^(?:by|x)$/.test(line.word(i - 1))) ||
     (count >= ENOUGH_KEYED && letters > 1) ||
     (count === ENOUGH - 1 && isSpelled(line, i, until) && !/^(?:by|x)$/.test(line.word(i - 1)));
-  if (/^(?:by|x|×)$/.test(line.word(until))) return null;
+  if (isBy(line.word(until))) return null;
   if (count < ENOUGH_KEYED || (!enough && !isKeyed(line, i))) return null;
   // "Nine hundred one two three" at its end: a phone's number as the British say it.
   while (enough && line.word(until) === 'hundred') until++;

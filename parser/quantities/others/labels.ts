@@ -1,7 +1,7 @@
 import type { Line } from '../line.ts';
 import type { SaidNumber } from '../numbers.ts';
 import { endsPhrase, unitAt } from '../unitAt.ts';
-import { wordSet } from '../words.ts';
+import { isBy, wordSet } from '../words.ts';
 import { type Claim, type ClaimRule, isDigits } from './claim.ts';
 
 /** Words that give the number behind them as a name. */
@@ -46,10 +46,7 @@ export const label: ClaimRule = (line, i) => {
         !/^(?:units|homes|houses|apartments|suites|breakers|switches)$/.test(line.word(k + d)),
     );
   const described =
-    !counted &&
-    DESCRIBED.has(line.word(number.until + dash)) &&
-    number.n < 12 * number.d &&
-    !/^(?:by|x|×)$/.test(line.word(i - 1));
+    !counted && DESCRIBED.has(line.word(number.until + dash)) && number.n < 12 * number.d && !isBy(line.word(i - 1));
   if (described && (number.d === 1 || line.word(number.until) === 'bath')) return claim(number.until + dash + 1);
   if (
     /^(?:four|five|six|eight|[4568])$/.test(line.word(i)) &&
@@ -167,7 +164,7 @@ const isLetterOfName = (line: Line, i: number) =>
   /^[BCE-GJKMNP-SUVYZ]$/.test(line.tokens[i - 1]!.text) &&
   line.word(i - 2) !== '&' &&
   endsPhrase(line, line.number(i)!.until) &&
-  !/^(?:by|x|×)$/.test(line.word(line.number(i)!.until));
+  !isBy(line.word(line.number(i)!.until));
 
 const R_VALUES: ReadonlySet<number> = new Set([11, 13, 15, 19, 21, 23, 30, 38, 49, 60]);
 

@@ -1,6 +1,6 @@
 import type { Line } from '../line.ts';
 import { endsPhrase, unitAt } from '../unitAt.ts';
-import { wordSet } from '../words.ts';
+import { isBy, wordSet } from '../words.ts';
 import { type Claim, type ClaimRule, isDigits } from './claim.ts';
 
 const DETERMINERS = wordSet('the a that his her my our this');
@@ -25,7 +25,7 @@ export const numbered: ClaimRule = (line, i) => {
   const { until } = number;
   const [before, next] = [line.word(i - 1), line.word(until)];
   if (DETERMINERS.has(before) && RIDES.has(next)) return claim(until + 1);
-  if (unitAt(line, until, number) || /^(?:by|x|×)$/.test(next)) return null;
+  if (unitAt(line, until, number) || isBy(next)) return null;
   if (isSubjectsTail(line, i, until)) return claim(until);
   if (before === 'box' && line.word(i - 2) === 'po') return claim(until);
   // "Point two is the drain"; what is a decimal was read as one.
@@ -119,7 +119,7 @@ export function namedAgain(
   for (let k = last.from; k < last.until; k++)
     if (isDigits(line, k) && line.tokens[k]!.text.length === length) {
       const number = line.number(i);
-      const sized = number && (unitAt(line, number.until, number) || /^(?:by|x|×)$/.test(line.word(number.until)));
+      const sized = number && (unitAt(line, number.until, number) || isBy(line.word(number.until)));
       return number?.shape === 'whole' && !sized ? claim(number.until) : null;
     }
   return null;

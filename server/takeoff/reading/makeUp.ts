@@ -15,6 +15,8 @@ export interface MakeUp {
 const PLACE =
   '((?:cable |wire |pipe )?ends?|box(?:es)?|devices?|outlets?|switch(?:es)?|drops?|cans?|lights?|fixtures?|openings?|connections?|joints?|fittings?|couplings?|elbows?|turns?|panel|service|breaker box|equipment|unit|appliance)';
 
+const AT_FITTING = /joint|fitting|coupling|elbow|turn|connection/;
+
 /** "A foot at every cable end in a box and three foot at the panel", "8 in a box". Claims its figures. */
 export function makeUpIn(said: Said, used: Set<number>): MakeUp[] {
   const out: MakeUp[] = [...eachOf(said, used), ...endsOfEach(said, used)];
@@ -36,13 +38,7 @@ export function makeUpIn(said: Said, used: Set<number>): MakeUp[] {
     }
     const place = m[2]!;
     const once = /^(?:panel|service|breaker box|equipment|unit|appliance)/.test(place);
-    const at = once
-      ? 'once'
-      : /ends?$/.test(place)
-        ? 'end'
-        : /joint|fitting|coupling|elbow|turn|connection/.test(place)
-          ? 'fitting'
-          : 'box';
+    const at = once ? 'once' : /ends?$/.test(place) ? 'end' : AT_FITTING.test(place) ? 'fitting' : 'box';
     if (!once && !/\b(?:each|every|per|all|both|a)\b/.test(m[0].slice(m[0].indexOf('}')))) continue;
     out.push({ length, at, count: at === 'end' || once ? null : countOf(said, place, used) });
     used.add(Number(m[1]));
@@ -64,8 +60,7 @@ function eachOf(said: Said, used: Set<number>): MakeUp[] {
     if (!length || length.compare(15) > 0 || used.has(Number(m[1])) || counted.value.d !== 1n) return [];
     if (m[2] && counted.unit !== 'box') return [];
     used.add(Number(m[1])).add(Number(m[2] ?? m[3]));
-    const fitting = /joint|fitting|coupling|elbow|turn|connection/.test(place);
-    return [{ length, at: fitting ? 'fitting' : 'box', count: counted.value.valueOf() }];
+    return [{ length, at: AT_FITTING.test(place) ? 'fitting' : 'box', count: counted.value.valueOf() }];
   });
 }
 

@@ -1,4 +1,4 @@
-import { type Said, saying } from '../reading/said.ts';
+import { type Figure, type Said, saying } from '../reading/said.ts';
 
 const LABEL_TIME = saying(
   '\\b(?:says?|label|bag|tub|can|tin|tube|pail|packet|bottle|bucket|box|wants?|needs?|gotta|has to)\\b[^.{]{0,24}{T(\\d+)}|\\b(?:leave|give|let) (?:it|that|them|the [a-z]+)(?: (?:dry|sit|set|cure|at least))* {T(\\d+)}|{T(\\d+)} (?:sitting |in the room |in there )*before',
@@ -8,6 +8,8 @@ const LONGER = saying(
   '\\b(?:giv(?:e|ing)|gave|let(?:ting)?|leav(?:e|ing)) (?:it|that|them|this|the [a-z]+)(?: (?:sit|dry|set|cure))* (?:another (?:<T>|(?:full |whole )?(day|night))|<T>|<N> more (?:full |whole )?(day)s?\\b)',
 );
 const HOURS: Readonly<Record<string, number>> = { hr: 1, day: 24, week: 168, min: 1 / 60 };
+/** Null where the unit is none of time. */
+const hoursOf = ({ value, unit }: Figure): number | null => value.valueOf() * (HOURS[unit ?? ''] ?? 0) || null;
 
 /** "24 hours at 70 F, double that below 60": degrees F. */
 const DOUBLED = saying(
@@ -28,12 +30,12 @@ export function longerHours(said: Said): number | null {
   if (day) return said.figures[Number(days)]!.value.valueOf() * 24;
   const figure = said.figures[Number(another ?? more)]!;
   if (!another && !/\bmore\b/i.test(figure.quote)) return null;
-  return figure.value.valueOf() * (HOURS[figure.unit ?? ''] ?? 0) || null;
+  return hoursOf(figure);
 }
 
 /** Hours that a label asks for; null where none was said. */
 export function labelHours(said: Said): number | null {
   const match = LABEL_TIME.exec(said.words);
   const figure = match && said.figures[Number(match[1] ?? match[2] ?? match[3])];
-  return figure ? figure.value.valueOf() * (HOURS[figure.unit ?? ''] ?? 0) || null : null;
+  return figure ? hoursOf(figure) : null;
 }

@@ -168,8 +168,10 @@ function Mark({
   );
 }
 
-/** Hands the list to whatever the phone shares with; else to the clipboard; else says how. */
-/** Text for whoever buys: by counter, and last what may no longer be wanted, so that nobody drives twice for it. */
+/**
+ * Hands the list to whatever the phone shares with; else to the clipboard; else says how. It goes by counter, and last
+ * comes what may no longer be wanted, so that nobody drives twice for it.
+ */
 async function share(jobName: string, toBuy: readonly OrderLine[], unsure: readonly OrderLine[]): Promise<void> {
   const groups = groupBy(toBuy, (line) => line.counter);
   if (unsure.length) groups.push([perhapsToBuy, [...unsure]]);
