@@ -1,4 +1,5 @@
 import type { Heard, Token, Vocabulary } from '../types.ts';
+import { COMMON } from './common.ts';
 import { repair } from './repair.ts';
 import { ROOM_NUMBER, SHORTHAND } from './shorthand.ts';
 import { slipOf } from './slips.ts';
@@ -82,9 +83,15 @@ function shorthand(tokens: readonly Token[], text: string, vocabulary: Vocabular
 
 /** A typing slip, unless the trade has the very word. */
 function slip(word: string, vocabulary: Vocabulary): string | undefined {
-  // "Moldin", "framin": the g is dropped.
-  const meant = slipOf(word) ?? (/[a-z]{3}in$/.test(word) && vocabulary.has(`${word}g`) ? `${word}g` : null);
+  const meant = slipOf(word) ?? withItsG(word, vocabulary);
   return meant && !vocabulary.has(word) ? meant : undefined;
+}
+
+/** "Moldin", "walkin'": the g is dropped. */
+function withItsG(word: string, vocabulary: Vocabulary): string | null {
+  if (!/[a-z]{2}in['’]?$/.test(word) || COMMON.has(word)) return null;
+  const whole = word.replace(/['’]?$/, 'g');
+  return vocabulary.has(whole) || COMMON.has(whole) ? whole : null;
 }
 
 /** "To by fours", "for by four": dictation's spelling of a count that stands before "by". */
