@@ -1,9 +1,10 @@
 import Fraction from 'fraction.js';
 import { stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Material } from '../../parser/types.ts';
-import { isLive, type Standing } from './board.ts';
+import type { Standing } from './board.ts';
 import { event, tell } from './items.ts';
 import { dayOf, type Ledger } from './ledger.ts';
+import { isLive } from './live.ts';
 import { findGoods, meetMaterial, onHandOf, openNeed, type Position } from './materials.ts';
 import { leadOf, type Meeting } from './meeting.ts';
 import { fixedBy } from './sieve.ts';

@@ -1,10 +1,11 @@
 import { isDoubtful } from '../../parser/doubtful.ts';
 import { sameArea, wordsOf } from '../../parser/trade/likeness.ts';
 import type { FollowUp, Problem } from '../../parser/types.ts';
-import { add, type Board, enter, isLive, leave, reword, type Standing, sharing } from './board.ts';
+import { add, type Board, enter, leave, reword, type Standing, sharing } from './board.ts';
 import { isDoubted } from './doubts/index.ts';
 import type { Question } from './ledger.ts';
 import { type ByRules, type Link, type Linker, sureOf } from './linking/index.ts';
+import { isLive } from './live.ts';
 import { find, headIn, headOf } from './match.ts';
 import { isPartOf, sameBreath, sameThing } from './oneFlaw.ts';
 import { assigned, flawOf, moved, NO_NAME, sameWork } from './repairs.ts';

@@ -1,6 +1,6 @@
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import type { Decision, Fact, FollowUp, Material } from '../../parser/types.ts';
-import { isLive, type Standing } from './board.ts';
+import type { Standing } from './board.ts';
 import { meetDone } from './closing.ts';
 import { joinItems, obey } from './commands.ts';
 import { countedBehind } from './countedBehind.ts';
@@ -13,6 +13,7 @@ import { handOver } from './handedOver.ts';
 import { event, meetFollowUp, meetProblem, setState, type Telling } from './items.ts';
 import { dayOf, type Ledger } from './ledger.ts';
 import { link } from './linking/index.ts';
+import { isLive } from './live.ts';
 import { find } from './match.ts';
 import { dropGoods, dropPosition, positionOf } from './materials.ts';
 import type { Meant, Step } from './meant.ts';
