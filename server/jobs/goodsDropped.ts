@@ -1,7 +1,7 @@
 /** Goods that are wanted no more. */
 import { likeness } from '../../parser/trade/likeness.ts';
+import { event } from './event.ts';
 import type { Goods, Position } from './goods.ts';
-import { event } from './items.ts';
 import type { Entry } from './types.ts';
 
 /** Drops all goods that go by some words. True where there were any. */

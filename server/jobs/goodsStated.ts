@@ -2,12 +2,12 @@
 import Fraction from 'fraction.js';
 import type { Material, MaterialStatus } from '../../parser/types.ts';
 import { amountText, least, most, NONE, positive } from './amounts.ts';
+import { event } from './event.ts';
 import type { Position } from './goods.ts';
 import { sameUnit } from './goodsFound.ts';
 import { covered, onHandOf, openNeed, toBuy } from './goodsLeft.ts';
 import { takeNeed } from './goodsNeeded.ts';
 import { noteOf } from './history.ts';
-import { event } from './items.ts';
 import { countByPiece, takePacks } from './packsGot.ts';
 import type { Entry } from './types.ts';
 

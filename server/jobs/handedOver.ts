@@ -2,7 +2,7 @@ import { remembered } from '../../parser/remembered.ts';
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import { lowered } from '../../parser/trade/words.ts';
 import { type Board, type Standing, underNumber } from './board.ts';
-import { event } from './items.ts';
+import { event } from './event.ts';
 import type { Question } from './ledger.ts';
 import { ITEMS, numbersIn } from './listNumbers.ts';
 import { isLive } from './live.ts';
