@@ -4,7 +4,7 @@ import type { SaidNumber } from './numbers.ts';
 import { isOpening, isSideInFeet } from './sides.ts';
 import { endsPhrase, unitAt } from './unitAt.ts';
 import { unitNamed } from './units.ts';
-import { isBy, wordSet } from './words.ts';
+import { isBy, tellsLength, wordSet } from './words.ts';
 
 export const INCH = unitNamed('in')!;
 
@@ -87,18 +87,15 @@ function swallowed(draft: Draft, feet: SaidNumber, inches: SaidNumber): Draft {
   };
 }
 
-/** What a length is told by. */
-const TOLD = /^(?:is|are|runs?|measures?|measured|spans?|was|at|about|exactly|comes|came)$|'s$/;
-
 /** "The opening's two six wide", "is eight four tall": feet and inches of a side that is named. */
 const isToldOf = (line: Line, from: number, inches: SaidNumber) =>
-  inches.shape === 'whole' && TOLD.test(line.word(from - 1)) && SIDES.test(line.word(inches.until));
+  inches.shape === 'whole' && tellsLength(line.word(from - 1)) && SIDES.test(line.word(inches.until));
 
 /** "The wall's thirty one six by nine foot". */
 function isToldBesideFeet(line: Line, from: number, inches: SaidNumber): boolean {
   const other = isBy(line.word(inches.until)) ? line.number(inches.until + 1) : null;
   const feet = other ? unitAt(line, other.until, other)?.unit.unit === 'ft' : false;
-  return feet && inches.shape === 'whole' && TOLD.test(line.word(from - 1));
+  return feet && inches.shape === 'whole' && tellsLength(line.word(from - 1));
 }
 
 const SIDES = /^(?:wide|tall|high|deep|long|clear|overall|even|apart)$/;
@@ -111,7 +108,7 @@ const RUNS = wordSet(
 
 /** "The long wall's twenty six four", "the hip runs eighteen two": of what is told in feet. */
 function isRunTold(line: Line, from: number, until: number): boolean {
-  if (!TOLD.test(line.word(from - 1)) || !endsPhrase(line, until) || isBy(line.word(until))) return false;
+  if (!tellsLength(line.word(from - 1)) || !endsPhrase(line, until) || isBy(line.word(until))) return false;
   for (let k = from - 1; k > from - 8 && k >= 0; k--) if (RUNS.has(line.word(k))) return true;
   return false;
 }

@@ -1,7 +1,7 @@
 import type { Whole } from './cardinals.ts';
 import type { Line } from './line.ts';
 import { endsPhrase } from './unitAt.ts';
-import { isBy, ONES, TENS, wordSet } from './words.ts';
+import { isBy, ONES, TENS, tellsLength, wordSet } from './words.ts';
 
 const MILLIMETRES = wordSet('mm mil mils mill mills millimetre millimetres millimeter millimeters');
 const NAUGHT = /^(?:oh|o|zero|nought|naught)$/;
@@ -33,8 +33,11 @@ export function figuresAt(line: Line, i: number): Whole | null {
 const FEWEST_FIGURES = 3;
 const MOST_FIGURES = 4;
 
-/** What a length is told by. */
-const TOLD = /'s$|^(?:is|are|was|at|to|by|x|measures?|measured|runs?|reads?|comes|came|about|exactly)$/;
+/**
+ * What tells of millimetres besides: "cut down to two seven fifty", "the laser reads two seven fifty". It tells of no feet and
+ * inches: a moisture meter reads "sixteen two", and boards run "sixteen to twenty".
+ */
+const TOLD_BESIDES = /^(?:to|reads?)$/;
 
 /**
  * "Two seven fifty", "two one hundred": millimetres with the thousand swallowed. Told as what something measures, or with its
@@ -44,6 +47,7 @@ export function swallowedThousand(line: Line, i: number, hundreds: Whole | null)
   const thousands = figureAt(line, i);
   if (!thousands || !hundreds || hundreds.n < 100 || hundreds.n > 999 || hundreds.n % 5 !== 0) return null;
   const next = line.word(hundreds.until);
-  const told = TOLD.test(line.word(i - 1)) && endsPhrase(line, hundreds.until);
+  const before = line.word(i - 1);
+  const told = (tellsLength(before) || isBy(before) || TOLD_BESIDES.test(before)) && endsPhrase(line, hundreds.until);
   return MILLIMETRES.has(next) || told ? { n: thousands * 1000 + hundreds.n, until: hundreds.until } : null;
 }

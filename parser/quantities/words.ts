@@ -73,3 +73,8 @@ export const wordSet = (words: string): ReadonlySet<string> => new Set(words.spl
 
 /** What stands between the sides of a size. */
 export const isBy = (word: string): boolean => /^(?:by|x|×)$/.test(word);
+
+const TELLS_LENGTH = /^(?:is|are|was|at|about|exactly|runs?|spans?|measures?|measured|comes|came)$|'s$/;
+
+/** What a length is told by: "the wall's", "the opening measures", "it came". */
+export const tellsLength = (word: string): boolean => TELLS_LENGTH.test(word);

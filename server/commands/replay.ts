@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { z } from 'zod';
 import { lengthText } from '../../parser/quantities/format.ts';
 import { fold } from '../jobs/index.ts';
+import { isLive } from '../jobs/live.ts';
 import type { OrderLine } from '../jobs/types.ts';
 import { usesText } from '../talk/wording.ts';
 import { entriesOf } from './entries.ts';
@@ -31,7 +32,7 @@ try {
 function replay(job: z.infer<typeof JobFile>): object {
   const asOf = job.end?.asOf ?? job.asOf ?? job.notes.at(-1)?.saidAt ?? `${job.start}T23:59:59`;
   const state = fold({ areas: job.rooms, builtYear: job.builtYear ?? null }, entriesOf(job), asOf);
-  const live = state.items.filter((i) => i.state === 'open' || i.state === 'waiting');
+  const live = state.items.filter(isLive);
   return {
     id: job.id,
     asOf,

@@ -2,6 +2,7 @@ import express, { type ErrorRequestHandler, type Express, type Request, type Req
 import { rateLimit } from 'express-rate-limit';
 import helmet from 'helmet';
 import { z } from 'zod';
+import { isLive } from '../jobs/live.ts';
 import type { Job } from '../jobs/types.ts';
 import { shopping, walkThrough } from '../paper/index.ts';
 import type { Site } from '../site.ts';
@@ -250,7 +251,7 @@ async function brief(site: Site, job: Job) {
   const last = (await site.store.notes(job.id)).at(-1);
   return {
     ...job,
-    open: state.items.filter((i) => i.state === 'open' || i.state === 'waiting').length,
+    open: state.items.filter(isLive).length,
     toBuy: state.order.filter((l) => l.state === 'to buy').length,
     lastNoteAt: last?.saidAt ?? null,
   };

@@ -1,4 +1,5 @@
 import { keyWords } from '../../parser/trade/likeness.ts';
+import { isLive } from './live.ts';
 import type { Item, ItemState } from './types.ts';
 
 /** An item while the history is being folded: with the words that it is known by. */
@@ -61,8 +62,6 @@ const fileWords = (item: Standing): Set<string> => {
   things.add(item.head);
   return things.size ? things : item.words;
 };
-
-export const isLive = (item: Pick<Item, 'state'>) => item.state === 'open' || item.state === 'waiting';
 
 /** Files an item under its words; again after it took on more words or another state. */
 export function enter(board: Board, item: Standing): void {

@@ -1,5 +1,6 @@
 import Fraction from 'fraction.js';
-import { type Position, toBuy } from './materials.ts';
+import type { Position } from './goods.ts';
+import { toBuy } from './goodsLeft.ts';
 import type { EntryBody, OrderLine, OrderState } from './types.ts';
 
 type SetOrder = Extract<EntryBody, { kind: 'setOrder' }>;

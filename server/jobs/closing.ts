@@ -1,8 +1,9 @@
 import { sameArea, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Done } from '../../parser/types.ts';
-import { type Board, isLive, isWork, type Standing, sharing } from './board.ts';
+import { type Board, isWork, type Standing, sharing } from './board.ts';
 import { ALONE, ask, nameOf, open, setState, type Telling } from './items.ts';
 import { type ByRules, sureOf } from './linking/index.ts';
+import { isLive } from './live.ts';
 import { find, headIn, headOf, namesAnother, placesClash, unmeasured } from './match.ts';
 import { BEFORE, CARRIES, ENDS, PUTS, stems, verbOf } from './verbs.ts';
 

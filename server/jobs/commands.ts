@@ -1,7 +1,8 @@
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import type { Command, Fact } from '../../parser/types.ts';
 import { type Board, enter, leave, type Standing, underNumber } from './board.ts';
-import { event, setState } from './items.ts';
+import { event } from './event.ts';
+import { setState } from './items.ts';
 import { find } from './match.ts';
 import type { Ruling } from './rulings.ts';
 import type { Entry } from './types.ts';

@@ -1,5 +1,5 @@
 import type { ComputedWait } from '../takeoff/types.ts';
-import { isLive } from './board.ts';
+import { isLive } from './live.ts';
 import type { EarlyPlan, Item } from './types.ts';
 
 /** Work that is planned for a day on which it cannot be done yet, or for too early an hour of it: its wait ends later. */

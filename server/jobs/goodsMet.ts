@@ -1,10 +1,15 @@
 import Fraction from 'fraction.js';
 import { stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Material } from '../../parser/types.ts';
-import { isLive, type Standing } from './board.ts';
-import { event, tell } from './items.ts';
+import type { Standing } from './board.ts';
+import { event } from './event.ts';
+import type { Position } from './goods.ts';
+import { findGoods } from './goodsFound.ts';
+import { onHandOf, openNeed } from './goodsLeft.ts';
+import { meetMaterial } from './goodsStated.ts';
+import { tell } from './items.ts';
 import { dayOf, type Ledger } from './ledger.ts';
-import { findGoods, meetMaterial, onHandOf, openNeed, type Position } from './materials.ts';
+import { isLive } from './live.ts';
 import { leadOf, type Meeting } from './meeting.ts';
 import { fixedBy } from './sieve.ts';
 import type { Entry } from './types.ts';

@@ -1,5 +1,7 @@
 import { likeness, stem, wordsOf } from '../../parser/trade/likeness.ts';
-import { type Goods, likeliest, openNeed, type Position, toBuy } from './materials.ts';
+import type { Goods, Position } from './goods.ts';
+import { likeliest } from './goodsFound.ts';
+import { openNeed, toBuy } from './goodsLeft.ts';
 
 /** The goods that some words mean: by name, or by the pack that they come in ("both tubes"); the latest wanted first. */
 export function meant(

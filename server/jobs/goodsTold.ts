@@ -2,6 +2,8 @@ import { remembered } from '../../parser/remembered.ts';
 import { likeness, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import { lowered } from '../../parser/trade/words.ts';
 import type { Fact, Material } from '../../parser/types.ts';
+import type { Goods, Position } from './goods.ts';
+import { onHandOf, openNeed, toBuy } from './goodsLeft.ts';
 import { lastNamed, meant } from './goodsNamed.ts';
 import { type Piece, packOf, piecesOf } from './goodsPieces.ts';
 import {
@@ -23,7 +25,6 @@ import {
   SUPPLIED,
   USED_UP,
 } from './goodsWords.ts';
-import { type Goods, onHandOf, openNeed, type Position, toBuy } from './materials.ts';
 import { sentenceFrom } from './meeting.ts';
 import { recounted } from './recounted.ts';
 import { LEADS, POINTS, unwantedIn } from './unwanted.ts';

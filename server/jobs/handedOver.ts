@@ -1,10 +1,11 @@
 import { remembered } from '../../parser/remembered.ts';
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import { lowered } from '../../parser/trade/words.ts';
-import { type Board, isLive, type Standing, underNumber } from './board.ts';
-import { event } from './items.ts';
+import { type Board, type Standing, underNumber } from './board.ts';
+import { event } from './event.ts';
 import type { Question } from './ledger.ts';
 import { ITEMS, numbersIn } from './listNumbers.ts';
+import { isLive } from './live.ts';
 import { find } from './match.ts';
 import type { Entry } from './types.ts';
 

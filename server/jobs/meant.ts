@@ -1,7 +1,7 @@
 import type { Fact } from '../../parser/types.ts';
 import type { NoteFacts } from '../takeoff/types.ts';
 import { asSaid } from './asSaid.ts';
-import type { Position } from './materials.ts';
+import type { Position } from './goods.ts';
 import type { Entry, EntryBody } from './types.ts';
 
 /** One fact to be met; `position` where only the list could tell which goods were meant. */

@@ -1,8 +1,9 @@
 /** Whether a flaw is of what was told just before. */
 import { sameArea, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Problem } from '../../parser/types.ts';
-import { isLive, type Standing } from './board.ts';
+import type { Standing } from './board.ts';
 import type { Telling } from './items.ts';
+import { isLive } from './live.ts';
 import { headOf } from './match.ts';
 import { stems } from './verbs.ts';
 

@@ -4,8 +4,10 @@ import { packText } from '../takeoff/packs/index.ts';
 import type { Computed, ComputedLine } from '../takeoff/types.ts';
 import { type Board, isWork } from './board.ts';
 import { TAKEN } from './endings/index.ts';
+import type { Position } from './goods.ts';
+import { sizeKey } from './goodsFound.ts';
+import { onHandOf, openNeed, toBuy } from './goodsLeft.ts';
 import { headOf } from './match.ts';
-import { onHandOf, openNeed, type Position, sizeKey, toBuy } from './materials.ts';
 import { piecesInside } from './packsGot.ts';
 import type { OnHand, OrderLine } from './types.ts';
 

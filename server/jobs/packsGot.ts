@@ -2,7 +2,7 @@ import Fraction from 'fraction.js';
 import { unitWord } from '../../parser/quantities/containers.ts';
 import type { Material } from '../../parser/types.ts';
 import type { PackFor } from '../takeoff/types.ts';
-import type { Position } from './materials.ts';
+import type { Position } from './goods.ts';
 
 /** What small goods come in: how many to each, only the pack tells. */
 const PACK = /^(?:box|pack|packet|package|bag|card|case|carton|sleeve|bucket|jar|tub|bundle|pallet|lb)$/;

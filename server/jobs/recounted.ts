@@ -1,5 +1,7 @@
 import { likeness, wordsOf } from '../../parser/trade/likeness.ts';
-import { type Goods, likeliest, openNeed, type Position, toBuy } from './materials.ts';
+import type { Goods, Position } from './goods.ts';
+import { likeliest } from './goodsFound.ts';
+import { openNeed, toBuy } from './goodsLeft.ts';
 import { NUMBER, numberOf } from './numbers.ts';
 
 /** How many there were at the store, or are to be after all, of goods that stand on the order. */

@@ -2,8 +2,9 @@
 import { sameArea, wordsOf } from '../../parser/trade/likeness.ts';
 import { lowered } from '../../parser/trade/words.ts';
 import type { FollowUp } from '../../parser/types.ts';
-import { isLive, type Standing, sharing } from './board.ts';
+import { type Standing, sharing } from './board.ts';
 import type { Telling } from './items.ts';
+import { isLive } from './live.ts';
 import { PUTS, verbOf } from './verbs.ts';
 
 /** "The warranty card has to go in, you send that": what was told just before, in words too weak for work, is given out. */

@@ -1,6 +1,7 @@
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import type { FollowUp } from '../../parser/types.ts';
-import { findGoods, type Goods } from './materials.ts';
+import type { Goods } from './goods.ts';
+import { findGoods } from './goodsFound.ts';
 import { tellsOfSupply } from './noItem.ts';
 
 /** "Call it two sheets", "leave it", "point four five a bag": said like work, and none. */

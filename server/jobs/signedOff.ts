@@ -1,9 +1,10 @@
 import { remembered } from '../../parser/remembered.ts';
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import { lowered } from '../../parser/trade/words.ts';
-import { type Board, isLive, type Standing, underNumber } from './board.ts';
+import { type Board, type Standing, underNumber } from './board.ts';
 import { setState } from './items.ts';
 import { NUMBERS, numbersIn } from './listNumbers.ts';
+import { isLive } from './live.ts';
 import { find } from './match.ts';
 import type { Entry } from './types.ts';
 

@@ -1,11 +1,12 @@
 import { likeness, sameArea, wordsOf } from '../../parser/trade/likeness.ts';
 import { compute, concerns } from '../takeoff/index.ts';
 import type { ComputedWait } from '../takeoff/types.ts';
-import { isLive, type Standing } from './board.ts';
+import type { Standing } from './board.ts';
 import { asSet } from './byHand.ts';
 import { earlyPlans } from './early.ts';
 import type { Ledger } from './ledger.ts';
 import { leftOvers } from './leftOvers.ts';
+import { isLive } from './live.ts';
 import type { Site } from './meeting.ts';
 import { settle } from './order.ts';
 import { isDoubtedLine } from './orderDoubts/index.ts';

@@ -1,5 +1,6 @@
 import { lengthText } from '../../parser/quantities/format.ts';
 import type { BringList } from '../jobs/bring.ts';
+import { isLive } from '../jobs/live.ts';
 import type { Item, Job, JobState } from '../jobs/types.ts';
 import { checkText, decided, itemText, orderText } from '../talk/index.ts';
 import {
@@ -28,19 +29,17 @@ interface Section {
   under?: (string | null)[];
 }
 
-const live = (item: Item) => item.state === 'open' || item.state === 'waiting';
-
 /** What happened on a day and what comes next, counts first, so that the first line on a locked phone says enough. `untyped`: recordings of the day that nobody has typed. */
 export function summaryOf(job: Job, state: JobState, day: string, bring?: BringList, untyped = 0): Summary {
   const log = state.days.find((d) => d.day === day);
   const told = (item: Item) => `${item.number}. ${itemText(item, day)}`;
-  const open = state.items.filter(live);
+  const open = state.items.filter(isLive);
   const ready = open.filter((i) => isReady(i, day));
   const later = open.filter((i) => !isReady(i, day));
   const buy = state.order.filter((l) => l.state === 'to buy');
   const perhaps = state.order.filter((l) => l.state === 'unsure');
   const coming = state.order.filter((l) => l.state === 'ordered');
-  const found = state.items.filter((i) => i.problem !== null && i.openedOn === day && live(i));
+  const found = state.items.filter((i) => i.problem !== null && i.openedOn === day && isLive(i));
   const closed = state.items.filter((i) => i.closedOn === day);
   const unsure = state.items.filter((i) => i.state === 'unsure' && i.openedOn === day);
   const counts = `${closed.length} done, ${open.length} open, ${buy.length} to buy`;

@@ -4,12 +4,12 @@ import { lengthText, plain } from '../../parser/quantities/format.ts';
 import type { Command, Fact, Material, MaterialStatus } from '../../parser/types.ts';
 import type { Reply } from '../http/api.ts';
 import { TAKEN } from '../jobs/endings/index.ts';
+import { isLive } from '../jobs/live.ts';
 import type { Check, Item, JobState, OrderLine } from '../jobs/types.ts';
 import { areaOf, goodsWord, isReady, moneyWords, perhapsToBuy, taskWords, waitWords, whenWords } from './wording.ts';
 
 type Line = Reply['lines'][number];
 
-const live = (item: Item) => item.state === 'open' || item.state === 'waiting';
 const MOST = 8;
 
 /** What a note changed, short enough to read on a ladder: from the list before it to the list after. */
@@ -56,14 +56,14 @@ function itemLines(before: JobState, after: JobState): Line[] {
     const closed = CLOSED[item.state] ?? (item.problem === null ? 'Done' : 'Fixed');
     if (item.state === 'unsure') return [];
     // What was never on the list needs no number.
-    if (!old) return live(item) ? line('opened', `New, no. ${item.number}`) : line('closed', closed);
-    if (live(old) && !live(item))
+    if (!old) return isLive(item) ? line('opened', `New, no. ${item.number}`) : line('closed', closed);
+    if (isLive(old) && !isLive(item))
       return item.history.at(-1)?.what === TAKEN
         ? line('closed', `Taken as done, no. ${item.number}`, `. If not, say "reopen ${item.number}"`)
         : line('closed', `${closed}, no. ${item.number}`);
     if (old.state !== 'signed off' && item.state === 'signed off')
       return line('closed', `${closed}, no. ${item.number}`);
-    if (!live(old) && live(item))
+    if (!isLive(old) && isLive(item))
       return line('opened', `${old.state === 'unsure' ? 'On the list' : 'Open again'}, no. ${item.number}`);
     if (old.who !== item.who && item.history.at(-1)?.what.startsWith('given to'))
       return line('changed', `Given to ${item.who}, no. ${item.number}`);
@@ -199,7 +199,7 @@ export const itemText = (item: Item, today: string): string =>
   [
     `${item.task}${areaOf(item) ? ` (${item.area})` : ''}`,
     ...(item.who ? [item.who] : []),
-    ...(live(item) ? whenWords(item, today) : []),
+    ...(isLive(item) ? whenWords(item, today) : []),
   ].join(', ');
 
 type Goods = Pick<OrderLine, 'item' | 'size' | 'quantity' | 'unit'>;
@@ -257,7 +257,7 @@ function answer(state: JobState, asked: Command): Line[] {
       }));
     default:
       return items(
-        state.items.filter((i) => live(i) && within(i)),
+        state.items.filter((i) => isLive(i) && within(i)),
         about ? `Nothing left in the ${about}.` : 'Nothing left.',
       );
   }

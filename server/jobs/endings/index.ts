@@ -1,7 +1,8 @@
 import { sameArea, stem, wordsOf } from '../../../parser/trade/likeness.ts';
 import type { Fact } from '../../../parser/types.ts';
 import { dot, hundredths, type Weights } from '../../../parser/weights.ts';
-import { type Board, isLive, isWork, type Standing } from '../board.ts';
+import { type Board, isWork, type Standing } from '../board.ts';
+import { isLive } from '../live.ts';
 import { namesAnother, placesClash } from '../match.ts';
 import type { Entry } from '../types.ts';
 import { type Clause, clausesOf } from './clauses.ts';

@@ -1,7 +1,8 @@
 import { sameArea } from '../../../parser/trade/likeness.ts';
 import { dot, hundredths } from '../../../parser/weights.ts';
-import { isLive, isWork, type Standing } from '../board.ts';
+import { isWork, type Standing } from '../board.ts';
 import type { Telling } from '../items.ts';
+import { isLive } from '../live.ts';
 import { numbersClash, placesClash } from '../match.ts';
 import { isWeighed } from '../noItem.ts';
 import { stems, verbOf } from '../verbs.ts';

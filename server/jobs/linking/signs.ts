@@ -2,8 +2,9 @@
 import { wordsOf } from '../../../parser/trade/likeness.ts';
 import { lowered } from '../../../parser/trade/words.ts';
 import type { Done, FollowUp, Problem } from '../../../parser/types.ts';
-import { isLive, isWork, type Standing } from '../board.ts';
+import { isWork, type Standing } from '../board.ts';
 import type { Telling } from '../items.ts';
+import { isLive } from '../live.ts';
 import { headIn } from '../match.ts';
 import { BEFORE, ENDS, PUTS, verbOf } from '../verbs.ts';
 

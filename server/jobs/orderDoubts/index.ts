@@ -1,5 +1,5 @@
 import { dot, hundredths } from '../../../parser/weights.ts';
-import type { Position } from '../materials.ts';
+import type { Position } from '../goods.ts';
 import { type Notes, signsOfLine } from './signs.ts';
 import { ORDER_DOUBTS } from './table.ts';
 

@@ -1,6 +1,6 @@
 import { builtIn } from '../../../parser/trade/index.ts';
 import { lowered } from '../../../parser/trade/words.ts';
-import type { Position } from '../materials.ts';
+import type { Position } from '../goods.ts';
 
 /** Notes of a job, in order of time. */
 export type Notes = readonly { saidAt: string }[];

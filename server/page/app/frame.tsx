@@ -1,11 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
+import { isLive } from '../../jobs/live.ts';
 import { DayScreen } from './day/DayScreen.tsx';
 import { dropOffer } from './kit/firm.ts';
 import { type Screen, useScreen, useShown } from './kit/hooks.ts';
 import { chooseJob, release, takeBack } from './kit/model.ts';
 import { withPending } from './kit/pending.ts';
 import type { Parcel } from './kit/phoneStore.ts';
-import { isLive } from './kit/words.ts';
 import { ListScreen } from './list/ListScreen.tsx';
 import { OrderScreen } from './order/OrderScreen.tsx';
 import { ReckonScreen } from './reckon/ReckonScreen.tsx';

@@ -1,10 +1,10 @@
 import type { Fact } from '../../../../parser/types.ts';
 import type { JobView, NewEntry, Talk } from '../../../http/api.ts';
+import { isLive } from '../../../jobs/live.ts';
 import type { Item, OrderLine } from '../../../jobs/types.ts';
 import { withoutTyped } from '../../../voice/unheard.ts';
 import { corrected } from './corrections.ts';
 import type { Parcel } from './phoneStore.ts';
-import { isLive } from './words.ts';
 
 type Change = NewEntry['what'];
 

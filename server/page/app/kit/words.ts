@@ -1,5 +1,6 @@
 import { unitWord } from '../../../../parser/quantities/containers.ts';
 import type { Fact } from '../../../../parser/types.ts';
+import { isLive } from '../../../jobs/live.ts';
 import type { Item, OrderLine } from '../../../jobs/types.ts';
 import { goodsWord, isReady, moneyWords, usesText, waitWords, whenWords } from '../../../talk/wording.ts';
 import { daysSpelt, dayWords } from './clock.ts';
@@ -136,8 +137,6 @@ export function itemNotes(item: Item, today: string): string[] {
 /** Ready is what can be worked on now; what is set for a later day is not. */
 export const stateWord = (item: Item, today: string): string =>
   item.state === 'unsure' ? 'not sure' : item.state !== 'open' ? item.state : isReady(item, today) ? 'ready' : 'later';
-
-export const isLive = ({ state }: Pick<Item, 'state'>) => state === 'open' || state === 'waiting';
 
 export const isClosed = (item: Pick<Item, 'state'>) => !isLive(item) && item.state !== 'unsure';
 

@@ -1,5 +1,6 @@
 import { useLayoutEffect, useState } from 'preact/hooks';
 import type { JobView } from '../../../http/api.ts';
+import { isLive } from '../../../jobs/live.ts';
 import type { Item } from '../../../jobs/types.ts';
 import { byArea, noArea } from '../../../talk/groups.ts';
 import { isReady, isToWalk, shortDay } from '../../../talk/wording.ts';
@@ -7,7 +8,7 @@ import { canSpeak } from '../kit/aloud.ts';
 import { paperPath } from '../kit/calls.ts';
 import { daysBetween } from '../kit/clock.ts';
 import { change } from '../kit/model.ts';
-import { capital, isClosed, isLive, itemNotes, readyFirst, stateWord } from '../kit/words.ts';
+import { capital, isClosed, itemNotes, readyFirst, stateWord } from '../kit/words.ts';
 import { ItemSheet } from './ItemSheet.tsx';
 import { Progress } from './pictures.tsx';
 import { ReadThrough } from './ReadThrough.tsx';

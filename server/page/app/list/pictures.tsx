@@ -1,7 +1,8 @@
+import { isLive } from '../../../jobs/live.ts';
 import type { Item } from '../../../jobs/types.ts';
 import { shortDay } from '../../../talk/wording.ts';
 import { dayAfter, daysBetween } from '../kit/clock.ts';
-import { isClosed, isLive } from '../kit/words.ts';
+import { isClosed } from '../kit/words.ts';
 
 /** How far the job is: closed against all, a stroke of the comb for each item. */
 export function Progress({ items }: { items: readonly Item[] }) {

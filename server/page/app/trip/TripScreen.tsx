@@ -1,10 +1,11 @@
 import type { JobView } from '../../../http/api.ts';
+import { isLive } from '../../../jobs/live.ts';
 import type { Item, Measured } from '../../../jobs/types.ts';
 import { groupBy } from '../../../talk/groups.ts';
 import { areaOf, cautionWords, isReady, taskWords } from '../../../talk/wording.ts';
 import { daysSpelt, dayWords } from '../kit/clock.ts';
 import { ReadAloud } from '../kit/ReadAloud.tsx';
-import { fractionWords, isLive, itemNotes, lineWords, quantityWords, readyFirst, stateWords } from '../kit/words.ts';
+import { fractionWords, itemNotes, lineWords, quantityWords, readyFirst, stateWords } from '../kit/words.ts';
 import { WeekPlan } from '../list/pictures.tsx';
 import { Bring } from './Bring.tsx';
 import { CheckLines } from './Checks.tsx';
