@@ -28,6 +28,7 @@ const IRREGULAR: ReadonlyMap<string, string> = new Map(
     leaves: 'leaf',
     niches: 'niche',
     shelves: 'shelf',
+    teeth: 'tooth',
     ties: 'tie',
   }),
 );
@@ -36,6 +37,8 @@ const IRREGULAR: ReadonlyMap<string, string> = new Map(
 export function singular(word: string): string {
   const odd = IRREGULAR.get(word);
   if (odd) return odd;
+  // Elbows by their bend: "four 90s".
+  if (/^\d\ds$/.test(word)) return word.slice(0, -1);
   if (word.length < 4 || !word.endsWith('s') || NOT_PLURAL.test(word) || ALIKE.has(word)) return word;
   if (word.endsWith('ies')) return `${word.slice(0, -3)}y`;
   if (/(?:ches|shes|xes|sses)$/.test(word)) return word.slice(0, -2);

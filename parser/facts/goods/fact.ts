@@ -92,7 +92,7 @@ const asSaid = (unit: string | null, said: string) =>
   unit === 'cu yd' && !/\bcu/i.test(said) ? 'yd' : (unit ?? 'each');
 
 /** The item's name in the singular, as it stands on an order. */
-const named = (words: string) => words.replace(/[a-z]+$/, singular);
+const named = (words: string) => words.replace(/[a-z0-9]+$/, singular);
 
 /** Sizes as the trade writes them: `12x24`, `1-1/2 in`, `20 A`, `3-1/4 in x 12 ft`. */
 function sizeText(sizes: readonly Quantity[]): string {
