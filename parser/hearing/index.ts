@@ -87,10 +87,10 @@ function slip(word: string, vocabulary: Vocabulary): string | undefined {
   return meant && !vocabulary.has(word) ? meant : undefined;
 }
 
-/** "Moldin", "walkin'": the g is dropped. */
+/** "Moldin", "walkin": the g is dropped. */
 function withItsG(word: string, vocabulary: Vocabulary): string | null {
-  if (!/[a-z]{2}in['’]?$/.test(word) || COMMON.has(word)) return null;
-  const whole = word.replace(/['’]?$/, 'g');
+  if (!/[a-z]{2}in$/.test(word) || COMMON.has(word)) return null;
+  const whole = `${word}g`;
   return vocabulary.has(whole) || COMMON.has(whole) ? whole : null;
 }
 

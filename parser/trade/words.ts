@@ -37,9 +37,9 @@ const IRREGULAR: ReadonlyMap<string, string> = new Map(
 export function singular(word: string): string {
   const odd = IRREGULAR.get(word);
   if (odd) return odd;
-  // Elbows by their bend: "four 90s".
-  if (/^\d\ds$/.test(word)) return word.slice(0, -1);
-  if (word.length < 4 || !word.endsWith('s') || NOT_PLURAL.test(word) || ALIKE.has(word)) return word;
+  // Elbows go by their bend, however short: "four 90s".
+  if (word.length < 4 && !/^\d\ds$/.test(word)) return word;
+  if (!word.endsWith('s') || NOT_PLURAL.test(word) || ALIKE.has(word)) return word;
   if (word.endsWith('ies')) return `${word.slice(0, -3)}y`;
   if (/(?:ches|shes|xes|sses)$/.test(word)) return word.slice(0, -2);
   return word.slice(0, -1);

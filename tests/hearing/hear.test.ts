@@ -30,6 +30,8 @@ describe('the words as meant', () => {
     ['R&R the door', 'remove and replace the door'],
     ['paint BR2 and KIT clg', 'paint bedroom 2 and kitchen ceiling'],
     ['not b4 tues', 'not before tues'],
+    ['the washer was walkin and the moldin is loose', 'the washer was walking and the molding is loose'],
+    ['resin in the basin by the cabin', 'resin in the basin by the cabin'],
     ['grab to by fours and a for by four', 'grab two by fours and a four by four'],
   ])('%s', (text, want) => {
     expect(heardWords(text)).toBe(want);

@@ -79,6 +79,8 @@ it.each([
   ['assemblies', 'assembly'],
   ['ties', 'tie'],
   ['knives', 'knife'],
+  ['teeth', 'tooth'],
+  ['90s', '90'],
   ['valves', 'valve'],
   ['glass', 'glass'],
   ['gas', 'gas'],
