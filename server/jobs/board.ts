@@ -13,6 +13,10 @@ export interface Standing extends Item {
   told: Set<string>;
   /** The word that says what it is about: of its thing, or of its task where no thing was named. */
   head: string;
+  /** What is left of work done in part, as said. */
+  left: string | null;
+  /** So many of them are done, where they were counted. */
+  made: number;
   /** Keys of the facts that met here, and ids of entries by hand, oldest first: what a split or an undo takes off again. */
   met: string[];
 }

@@ -3,6 +3,7 @@ import type { Done } from '../../parser/types.ts';
 import { type Board, isWork, type Standing, sharing } from './board.ts';
 import { ALONE, ask, nameOf, open, setState, type Telling } from './items.ts';
 import { type ByRules, sureOf } from './linking/index.ts';
+import { leaveOpen, partOfWork } from './leftOpen.ts';
 import { isLive } from './live.ts';
 import { find, headIn, headOf, namesAnother, placesClash, unmeasured } from './match.ts';
 import { BEFORE, CARRIES, ENDS, PUTS, stems, verbOf } from './verbs.ts';
@@ -39,6 +40,11 @@ export function meetDone(telling: Telling, fact: Done): Standing {
   const { item: known, perhaps } = telling.apart ? ALONE : telling.link(telling, fact, answeredByRules(telling, fact));
   if (known) {
     known.met.push(telling.key);
+    const part = partOfWork(telling, known, fact.quote);
+    if (part) {
+      leaveOpen(board, known, entry, fact.quote, part.left);
+      return known;
+    }
     setState(board, known, entry, 'done', fact.quote);
     for (const plan of planOf(board, fact, known, entry.at.slice(0, 10))) {
       setState(board, plan, entry, 'done', fact.quote);
@@ -47,11 +53,27 @@ export function meetDone(telling: Telling, fact: Done): Standing {
     return known;
   }
   const item = open(telling, { task: fact.task, area: fact.area, who: fact.who }, fact.quote);
+  if (telling.part?.plain && !isToldBehind(telling, fact)) {
+    leaveOpen(board, item, entry, fact.quote, telling.part.left);
+    return item;
+  }
   setState(board, item, entry, 'done', fact.quote);
   if (perhaps && !telling.apart)
     ask(telling, `Does that finish ${nameOf(perhaps)}? Say "${perhaps.number} is done".`, perhaps);
   return item;
 }
+
+/** What is left stands on the list already: told of the same words, or of what this note goes on to. */
+const isToldBehind = ({ entry, met, part }: Telling, { quote, end }: Done): boolean =>
+  met.some(({ history }) => history.at(-1)!.entry === entry.id && history.at(-1)!.words === quote) ||
+  (entry.what.kind === 'noteRead' &&
+    !TO_GO_ITSELF.test(part?.left ?? '') &&
+    entry.what.facts.some(
+      (f) => (f.kind === 'followUp' || f.kind === 'problem') && f.start >= end && f.start < end + BEHIND,
+    ));
+/** Counted, it is a remainder and nothing that stands by itself. */
+const TO_GO_ITSELF = /\bto (?:go|do)$/;
+const BEHIND = 60;
 
 const POINTERS = stems('one ones new it them that those this everything all both other');
 

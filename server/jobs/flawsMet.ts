@@ -6,6 +6,7 @@ import { type Board, reword, type Standing, sharing } from './board.ts';
 import { isDoubted } from './doubts/index.ts';
 import { ALONE, join, open, setState, type Telling, wonder } from './items.ts';
 import { type ByRules, sureOf } from './linking/index.ts';
+import { leaveOpen, partOfWork } from './leftOpen.ts';
 import { isLive } from './live.ts';
 import { find, headIn, headOf } from './match.ts';
 import { isPartOf, sameBreath, sameThing } from './oneFlaw.ts';
@@ -39,9 +40,11 @@ export function meetProblem(telling: Telling, fact: Problem): Standing | null {
   const { board, entry, apart } = telling;
   const { item: known, kept, perhaps } = apart ? ALONE : telling.link(telling, fact, problemByRules(telling, fact));
   if (!kept || (!known && !apart && fact.state === 'open' && isLeftToThem(fact.quote + telling.tail))) return null;
-  const over = fact.state === 'fixed';
+  const part = fact.state === 'fixed' ? (known ? partOfWork(telling, known, fact.quote) : telling.part) : null;
+  const over = fact.state === 'fixed' && !part;
   if (known) {
-    if (over) setState(board, known, entry, 'done', fact.quote);
+    if (part) leaveOpen(board, known, entry, fact.quote, part.left);
+    else if (over) setState(board, known, entry, 'done', fact.quote);
     else if (!isLive(known)) setState(board, known, entry, 'open', fact.quote);
     known.problem ??= fact.defect;
     if (!over && isPartOf(fact, known) && ![...wordsOf(fact.thing)].every((word) => known.words.has(word))) {
@@ -65,7 +68,8 @@ export function meetProblem(telling: Telling, fact: Problem): Standing | null {
     },
     fact.quote,
   );
-  if (over) setState(board, item, entry, 'done', fact.quote);
+  if (part) leaveOpen(board, item, entry, fact.quote, part.left);
+  else if (over) setState(board, item, entry, 'done', fact.quote);
   return wonder(telling, perhaps, item);
 }
 

@@ -117,7 +117,10 @@ function apply(ledger: Ledger, job: Site, entry: Entry, corrections: Corrections
     case 'editItem':
       if (item) {
         Object.assign(item, what.change, { unsure: false });
-        if (what.change.task) reword(board, item, wordsOf(what.change.task));
+        if (what.change.task) {
+          item.left = null;
+          reword(board, item, wordsOf(what.change.task));
+        }
         item.history.push(event(entry, 'put right by hand', null));
         item.met.push(entry.id);
       }

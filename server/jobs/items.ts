@@ -6,6 +6,7 @@ import type { Question } from './ledger.ts';
 import type { Link, Linker } from './linking/index.ts';
 import { isLive } from './live.ts';
 import { headIn, headOf } from './match.ts';
+import type { Part } from './partly.ts';
 import type { Entry, ItemState } from './types.ts';
 
 /** Where a fact stands in its job: the entry that told it, its key, and what a hand has taken apart. */
@@ -22,6 +23,8 @@ export interface Telling {
   lead: string;
   /** What its note says right behind it. */
   tail: string;
+  /** How it is told as done in part; null where it is not. */
+  part: Part | null;
   /** What the same note told as taken out, verb first; null where nothing was. */
   removed: string | null;
   /** Where a match that is close and not sure is asked about. */
@@ -53,6 +56,8 @@ export function open({ board, entry, key, lead }: Telling, from: Opening, quote:
     waitingFor: null,
     doubtful: false,
     unsure: false,
+    left: null,
+    made: 0,
     ...from,
     key,
     number: board.nextNumber++,

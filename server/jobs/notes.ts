@@ -16,6 +16,7 @@ import { goodsTold } from './goodsTold.ts';
 import { handOver } from './handedOver.ts';
 import { setState, type Telling } from './items.ts';
 import { dayOf, type Ledger } from './ledger.ts';
+import { leaveOpen } from './leftOpen.ts';
 import { link } from './linking/index.ts';
 import { isLive } from './live.ts';
 import { find } from './match.ts';
@@ -23,6 +24,7 @@ import type { Meant, Step } from './meant.ts';
 import { measure } from './measurements.ts';
 import { leadOf, type Meeting, type Site } from './meeting.ts';
 import { tellsOfSupply } from './noItem.ts';
+import { partIn } from './partly.ts';
 import { meetFollowUp } from './plansMet.ts';
 import type { Rulings } from './rulings.ts';
 import { isOthers, isPurchase, leftOut } from './sieve.ts';
@@ -92,6 +94,11 @@ function takeEndings(meeting: Meeting, job: Site, facts: readonly Fact[], steps:
   for (const { item, start, end, quote } of endings({ board, entry, text, facts, met, areas: job.areas })) {
     const key = `${noteId}/${start}e`;
     if (rulings.isOut(key) || back.some((fact) => fact.start < end && start < fact.end)) continue;
+    const part = partIn(text, { start, end });
+    if (part) {
+      if (!met.includes(item)) leaveOpen(board, item, entry, quote, part.left);
+      continue;
+    }
     item.met.push(key);
     setState(board, item, entry, 'done', quote, TAKEN);
     dayOf(ledger, entry.at.slice(0, 10)).done.push(item.task);
@@ -129,6 +136,7 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
     met,
     lead: leadOf(text, meeting.told, fact.start),
     tail: text.slice(fact.end, Math.min(next, fact.end + BEHIND)).toLowerCase(),
+    part: fact.kind === 'done' || fact.kind === 'problem' ? partIn(text, fact) : null,
     removed: meeting.removed,
     questions: ledger.questions,
     link: meeting.link,

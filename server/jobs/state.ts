@@ -20,8 +20,9 @@ export function stateOf(ledger: Ledger, job: Site, asOf: string): JobState {
   const held = new Map<string, Pick<Item, 'readyOn' | 'waitingFor'>>();
   const opened = computed.waits.flatMap((wait, k) => heldItem(ledger, wait, k, held));
   const items = ledger.board.items.map(
-    ({ words: _words, told: _told, head: _head, met: _met, unsure, ...own }): Item => {
+    ({ words: _words, told: _told, head: _head, met: _met, made: _made, left, unsure, ...own }): Item => {
       const item = { ...own, ...held.get(own.key), history: [...own.history] };
+      if (left !== null && isLive(own)) item.task += `, ${left}`;
       // What a wait holds was meant.
       if (unsure && isLive(own) && !held.has(own.key)) return { ...item, state: 'unsure' };
       const waits = item.waitingFor !== null && item.readyOn !== null;
