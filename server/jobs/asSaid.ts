@@ -1,3 +1,4 @@
+import { shared } from '../../parser/facts/spans/cut.ts';
 import { tokenise } from '../../parser/hearing/tokens.ts';
 import { readQuantities } from '../../parser/quantities/index.ts';
 import { readTimes } from '../../parser/times/index.ts';
@@ -7,6 +8,7 @@ import { tellsDrop } from './dropsTold.ts';
 import { goodsAsSaid, sentenceOf } from './goodsAsSaid.ts';
 import { sentenceFrom } from './meeting.ts';
 import { isNoFlaw, isNoPlan } from './noItem.ts';
+import { isStillAmiss } from './stillAmiss.ts';
 import { verbOf } from './verbs.ts';
 
 /** A fact as its whole note means it, of another kind where need be; null where the note means no such thing. */
@@ -16,7 +18,9 @@ export function asSaid(fact: Fact, text: string, facts: readonly Fact[], at: str
     case 'material':
       return goodsAsSaid(fact, text, facts) ?? fact;
     case 'done':
-      return ARRIVES.test(fact.quote.toLowerCase()) ? null : (appointment(fact, text, at) ?? fact);
+      return ARRIVES.test(fact.quote.toLowerCase()) || isFlawItself(fact, text, facts)
+        ? null
+        : (appointment(fact, text, at) ?? fact);
     case 'followUp':
       if (STAYS.test(fact.quote.toLowerCase()) || runsOn(fact, text, facts)) return null;
       if (onlyWants(fact, facts) || onlyCounts(fact, facts) || isNoPlan(fact)) return null;
@@ -27,7 +31,7 @@ export function asSaid(fact: Fact, text: string, facts: readonly Fact[], at: str
       if (HOLDS.test(text.slice(fact.end).toLowerCase()) || HOLDS_IN.test(fact.quote.toLowerCase())) return null;
       if (isSoldOut(fact) || hasCome(fact) || isNoFlaw(fact)) return null;
       if (ALL_RIGHT.test(fact.defect) && !/\b(?:not|too|n't|never)\b|n't\b/.test(fact.quote)) return null;
-      return dropped(fact) ?? putIn(fact) ?? takenOut(fact) ?? found(putRight(fact, facts));
+      return dropped(fact) ?? putIn(fact) ?? takenOut(fact) ?? standing(found(putRight(fact, facts)), text);
     default:
       return fact;
   }
@@ -119,6 +123,14 @@ const putRight = (fact: Problem, facts: readonly Fact[]): Problem =>
     : fact;
 const PUT_RIGHT =
   /^(?:the |that |those |both |all )*[a-z]+(?: [a-z]+){0,2} (?:(?:is|are|got|all) )*(?:fixed|repaired|patched|replaced|sorted|tightened|cleared|unclogged)\b(?! (?:wrong|badly|poorly|by))/;
+
+/** "Door seal's perished all round, wants a new one": weighed as put right, and told with no word of a repair. */
+const standing = (fact: Problem, text: string): Problem =>
+  fact.state === 'fixed' && isStillAmiss(text, fact) ? { ...fact, state: 'open' } : fact;
+
+/** "One of its runners has jumped the rail": the same words are read as a flaw, and tell of no work. */
+const isFlawItself = (fact: Done, text: string, facts: readonly Fact[]): boolean =>
+  facts.some((f) => f.kind === 'problem' && shared(f, fact) >= 0.5) && isStillAmiss(text, fact);
 
 /** "Lock was just out of line": told of what is past, so it was put right. */
 const found = (fact: Problem): Problem =>

@@ -1,5 +1,6 @@
 import { sameArea, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Done } from '../../parser/types.ts';
+import { isOnlyArranged, isOnlyWished } from './arranged.ts';
 import { type Board, isWork, type Standing, sharing } from './board.ts';
 import { ALONE, ask, nameOf, open, setState, type Telling } from './items.ts';
 import { type ByRules, sureOf } from './linking/index.ts';
@@ -37,7 +38,11 @@ function answeredByRules(telling: Telling, fact: Done): ByRules {
 /** Finished work closes the item that it answers, and only that; else it stands in the day log as its own closed line. */
 export function meetDone(telling: Telling, fact: Done): Standing {
   const { board, entry } = telling;
-  const { item: known, perhaps } = telling.apart ? ALONE : telling.link(telling, fact, answeredByRules(telling, fact));
+  const asked = isOnlyWished(telling.lead);
+  const { item: known, perhaps } =
+    telling.apart || asked || isOnlyArranged(fact.quote)
+      ? ALONE
+      : telling.link(telling, fact, answeredByRules(telling, fact));
   if (known) {
     known.met.push(telling.key);
     const part = partOfWork(telling, known, fact.quote);
@@ -57,6 +62,7 @@ export function meetDone(telling: Telling, fact: Done): Standing {
     leaveOpen(board, item, entry, fact.quote, telling.part.left);
     return item;
   }
+  if (asked) return item;
   setState(board, item, entry, 'done', fact.quote);
   if (perhaps && !telling.apart)
     ask(telling, `Does that finish ${nameOf(perhaps)}? Say "${perhaps.number} is done".`, perhaps);

@@ -39,12 +39,15 @@ const wantedOf = ({ head, history }: Standing, entry: string): number | null =>
 
 const POINTS = /\b(\w+) (?:more )?of (?:them|em|'em|those|these)\b/;
 const STANDS =
-  /\b(?:all |the |got |just |only )?(\w+)(?: more)?(?: are| is|'s|'re|'ve)? (?:in|on|up|down|hung|done|fitted|set)\b/;
+  /\b(?:all |the |got |just |only )?(\w+)(?: more)?(?: are| is|'s|'re|'ve)? (?:in|on|up|down|hung|done|fitted|set)\b(?! \d)/;
+/** What was got is not yet put in. */
+const GOT = /\b(?:had|came|bought|picked up|ordered|in stock|backordered)\b/;
 const MORE = /\b(?:more|another|further)\b/;
 
 /** How many a note tells as done; null where it counts none of them. */
 function doneOf(head: string, words: string): number | null {
   const said = lowered(words);
+  if (GOT.test(said)) return null;
   const pointed = numberOf(POINTS.exec(said)?.[1] ?? '');
   return pointed ?? countOf(head, words) ?? numberOf(STANDS.exec(said)?.[1] ?? '');
 }

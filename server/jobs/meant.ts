@@ -50,15 +50,16 @@ function meaningOf(
   areas: readonly string[],
   changed: ReadonlyMap<number, Fact | null>,
 ): Meant {
-  const told: { place: number; fact: Fact }[] = [];
+  const told: { place: number; fact: Fact; byHand: boolean }[] = [];
   for (const [k, one] of read.entries()) {
     const place = places?.[k] ?? k;
     const fact = changed.has(place) ? changed.get(place)! : one;
-    if (fact) told.push({ place, fact });
+    if (fact) told.push({ place, fact, byHand: changed.has(place) });
   }
   const facts = told.map(({ fact }) => fact);
-  const steps = told.flatMap(({ place, fact }): Step[] => {
-    const meant = asSaid(fact, text, facts, at);
+  const steps = told.flatMap(({ place, fact, byHand }): Step[] => {
+    // What a hand has put right says what it means.
+    const meant = byHand ? fact : asSaid(fact, text, facts, at);
     if (!meant) return [];
     return areasOf(meant, areas).map((area, k) => ({
       fact: area === meant.area ? meant : { ...meant, area },

@@ -1,5 +1,6 @@
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import type { Decision, Fact, FollowUp, Material } from '../../parser/types.ts';
+import { reopenToldBack } from './backAgain.ts';
 import type { Standing } from './board.ts';
 import { meetDone } from './closing.ts';
 import { joinItems, obey } from './commands.ts';
@@ -78,6 +79,7 @@ export function meetNote(
     meeting.told = Math.max(meeting.told, fact.end);
   }
   takeEndings(meeting, job, facts, steps);
+  reopenToldBack(meeting, job.areas);
   signOff(ledger.board, entry, text, job.areas);
   handOver({ board: ledger.board, entry, noteId, questions: ledger.questions }, text, job.crew ?? []);
   const asked = facts.find((fact) => fact.ask);
@@ -96,7 +98,7 @@ function takeEndings(meeting: Meeting, job: Site, facts: readonly Fact[], steps:
     if (rulings.isOut(key) || back.some((fact) => fact.start < end && start < fact.end)) continue;
     const part = partIn(text, { start, end });
     if (part) {
-      if (!met.includes(item)) leaveOpen(board, item, entry, quote, part.left);
+      if (!met.includes(item) && wordsOf(quote).has(item.head)) leaveOpen(board, item, entry, quote, part.left);
       continue;
     }
     item.met.push(key);

@@ -13,7 +13,11 @@ const states = (...entries: Entry[]) => fold(JOB, entries, END).items.map((i) =>
 describe('what closes an item', () => {
   it('a flaw put right that is told otherwise, where only one of that thing stands', () => {
     const hums = note('a', at(1), problem('disposal', 'hums', 'kitchen'));
-    const freed = note('b', at(2), problem('disposal', 'jammed', null, { state: 'fixed' }));
+    const freed = note(
+      'b',
+      at(2),
+      problem('disposal', 'jammed', null, { state: 'fixed', quote: 'disposal was jammed, freed it' }),
+    );
     expect(states(hums, freed)).toEqual(['done']);
     const other = note('c', at(1), problem('disposal', 'leaking', 'kitchen'));
     expect(states(hums, other, freed)).toEqual(['open', 'open', 'done']);

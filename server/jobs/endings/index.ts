@@ -6,6 +6,7 @@ import { isLive } from '../live.ts';
 import { namesAnother, placesClash } from '../match.ts';
 import type { Entry } from '../types.ts';
 import { type Clause, clausesOf } from './clauses.ts';
+import { cannotEnd } from './notEnded.ts';
 import { goesBy, rankOf, roomsOf, type Shared, sharedOf } from './shared.ts';
 import { readIn, signsOfEnding, type Telling } from './signs.ts';
 import { ENDINGS } from './table.ts';
@@ -106,13 +107,9 @@ export const endingsIn: Endings = (note) => {
     if (weight > Math.max(0, best.get(candidate.item)?.weight ?? 0)) best.set(candidate.item, { ...candidate, weight });
   }
   return [...best.values()]
-    .filter(({ item, clause }) => isLive(item) && !LATER.test(clause.said) && !isAnother(item, clause))
+    .filter(({ item, clause }) => isLive(item) && !cannotEnd(clause) && !isAnother(item, clause))
     .map(({ item, clause: { start, end } }) => ({ item, start, end, quote: note.text.slice(start, end) }));
 };
-
-/** What is for another day, or could not be, is not finished: "they go on monday", "couldn't get it on". */
-const LATER =
-  /\b(?:tomorrow|tmrw|next (?:week|time|visit|trip)|could(?:n't|nt| not))\b|(?:\b(?:go|goes|going|gets?|will|gonna)|'ll)\b.* (?:mon|tues|wednes|thurs|fri|satur|sun)day\b/;
 
 /** More than any clause weighs. */
 const PLAIN = 100;

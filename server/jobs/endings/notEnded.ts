@@ -1,0 +1,35 @@
+import { isOnlyArranged } from '../arranged.ts';
+import type { Clause } from './clauses.ts';
+
+/**
+ * Clauses that name a thing and tell nothing of its being over, whatever their words weigh. Common practice in how people
+ * talk, no source.
+ */
+
+/** What is for another day, or could not be, is not finished: "they go on monday", "couldn't get it on". */
+const LATER =
+  /\b(?:tomorrow|tmrw|in the morning|next (?:week|time|visit|trip)|could(?:n't|nt| not)|can't be [a-z]+|cannot be)\b|(?:\b(?:go|goes|going|gets?|will|gonna)|'ll)\b.* (?:mon|tues|wednes|thurs|fri|satur|sun)day\b/;
+/** "I'm up the steps with a brush", "let's do the gate": who is at it, or will be. */
+const AT_IT =
+  /^(?:(?:and|so|but|then) )*(?:i'm|we're|i am|we are|i'll|we'll|let's|can you|could you|please|nobody|no one)\b(?!.*\b(?:done|finished|through|happy)\b)/;
+/** "Gate's bottom board's wasted", "the shaft's scored": how it was found. */
+const FOUND =
+  /(?:'s|'re| is| are| got) (?:all |clean |pretty |badly |completely )*(?:wasted|scored|perished|rotten|rotted|cracked|torn|broken|burnt|burned|worn|shot|missing|rusted(?: through)?|seized|bent|split|snapped|stripped|gone soft|punky|wrong|left hand(?:ed)?|right hand(?:ed)?)(?: (?:out|through|clean through|off))?$/;
+/** "A latch", "patch kit": goods by their name alone, told among what is to get. */
+const GOODS_ONLY = /^(?:[a-z ]+: )?(?:an?|one|two|three|\d+) (?:new |more )?[a-z]+(?: [a-z]+)?$/;
+const SAYS_SO = /\b(?:on|in|up|down|done|fixed|good|fine|set|hung|off|out|works?|went|new one)\b/;
+
+/** A clause begins behind the first letter of the word that joins it: "nd I'm up the steps". */
+const JOINT = /^(?:nd|o|ut|hen|ause|ecause) /;
+
+/** Whether a clause cannot tell of anything as finished. */
+export function cannotEnd({ said: heard, tokens }: Clause): boolean {
+  const said = heard.replace(JOINT, '');
+  return (
+    LATER.test(said) ||
+    AT_IT.test(said) ||
+    FOUND.test(said) ||
+    isOnlyArranged(said) ||
+    (tokens.length <= 6 && GOODS_ONLY.test(said) && !SAYS_SO.test(said))
+  );
+}
