@@ -1,4 +1,3 @@
-import { shared } from '../../parser/facts/spans/cut.ts';
 import { tokenise } from '../../parser/hearing/tokens.ts';
 import { readQuantities } from '../../parser/quantities/index.ts';
 import { readTimes } from '../../parser/times/index.ts';
@@ -8,6 +7,7 @@ import { tellsDrop } from './dropsTold.ts';
 import { goodsAsSaid, sentenceOf } from './goodsAsSaid.ts';
 import { sentenceFrom } from './meeting.ts';
 import { isNoFlaw, isNoPlan } from './noItem.ts';
+import { meantByDone } from './notDone.ts';
 import { isStillAmiss } from './stillAmiss.ts';
 import { verbOf } from './verbs.ts';
 
@@ -18,9 +18,9 @@ export function asSaid(fact: Fact, text: string, facts: readonly Fact[], at: str
     case 'material':
       return goodsAsSaid(fact, text, facts) ?? fact;
     case 'done':
-      return ARRIVES.test(fact.quote.toLowerCase()) || isFlawItself(fact, text, facts)
+      return ARRIVES.test(fact.quote.toLowerCase())
         ? null
-        : (appointment(fact, text, at) ?? fact);
+        : (appointment(fact, text, at) ?? meantByDone(fact, text, facts));
     case 'followUp':
       if (STAYS.test(fact.quote.toLowerCase()) || runsOn(fact, text, facts)) return null;
       if (onlyWants(fact, facts) || onlyCounts(fact, facts) || isNoPlan(fact)) return null;
@@ -128,10 +128,6 @@ const PUT_RIGHT =
 const standing = (fact: Problem, text: string): Problem =>
   fact.state === 'fixed' && isStillAmiss(text, fact) ? { ...fact, state: 'open' } : fact;
 
-/** "One of its runners has jumped the rail": the same words are read as a flaw, and tell of no work. */
-const isFlawItself = (fact: Done, text: string, facts: readonly Fact[]): boolean =>
-  facts.some((f) => f.kind === 'problem' && shared(f, fact) >= 0.5) && isStillAmiss(text, fact);
-
 /** "Lock was just out of line": told of what is past, so it was put right. */
 const found = (fact: Problem): Problem =>
   fact.state === 'open' && /\b(?:was|were) (?:just|only)\b/.test(fact.quote.toLowerCase())
@@ -178,7 +174,7 @@ function appointment(fact: Done, text: string, at: string): FollowUp | null {
 const SAME_IN_PAST = /^(?:put|cut|set|shut|hit|split)\b/;
 const TOLD_AS_PAST = /\b(?:showed up|came in|came|arrived|no more|had|was|were|went|got)\b/;
 const STILL_TO_DO =
-  /\b(?:need|needs|gotta|have to|has to|should|will|gonna|going to|let's|please|then|next|tomorrow|must|make sure|don't forget)\b/;
+  /\b(?:need|needs|gotta|have to|has to|should|will|gonna|going to|let's|please|then|next|tomorrow|must|make sure|don't forget|(?:i|we)'ll|when (?:it|they|the|that)|once (?:it|they|the))\b/;
 
 /** "Flashing showed up. put it on, all 16 ft": told among what is past, so it was done. */
 function alreadyDone(fact: FollowUp, text: string, facts: readonly Fact[]): Done | null {

@@ -7,6 +7,7 @@ import { type ByRules, sureOf } from './linking/index.ts';
 import { leaveOpen, partOfWork } from './leftOpen.ts';
 import { isLive } from './live.ts';
 import { find, headIn, headOf, namesAnother, placesClash, unmeasured } from './match.ts';
+import type { Entry } from './types.ts';
 import { BEFORE, CARRIES, ENDS, PUTS, stems, verbOf } from './verbs.ts';
 
 /** The item that finished work answers, by the rules, or the one that it may answer. */
@@ -38,7 +39,7 @@ function answeredByRules(telling: Telling, fact: Done): ByRules {
 /** Finished work closes the item that it answers, and only that; else it stands in the day log as its own closed line. */
 export function meetDone(telling: Telling, fact: Done): Standing {
   const { board, entry } = telling;
-  const asked = isOnlyWished(telling.lead);
+  const asked = isOnlyWished(saidBefore(entry, fact));
   const { item: known, perhaps } =
     telling.apart || asked || isOnlyArranged(fact.quote)
       ? ALONE
@@ -68,6 +69,16 @@ export function meetDone(telling: Telling, fact: Done): Standing {
     ask(telling, `Does that finish ${nameOf(perhaps)}? Say "${perhaps.number} is done".`, perhaps);
   return item;
 }
+
+/** The words before a fact in its note, whatever was read in them. */
+const saidBefore = ({ what }: Entry, { start }: Done): string =>
+  what.kind === 'noteRead'
+    ? what.text
+        .slice(Math.max(0, start - BEHIND), start)
+        .split(/[.;!?\n]/)
+        .at(-1)!
+        .toLowerCase()
+    : '';
 
 /** What is left stands on the list already: told of the same words, or of what this note goes on to. */
 const isToldBehind = ({ entry, met, part }: Telling, { quote, end }: Done): boolean =>

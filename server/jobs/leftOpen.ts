@@ -26,6 +26,10 @@ function isItself(board: Board, left: string, item: Standing): boolean {
   );
 }
 
+/** Whether a note has told of an item as done in part already. */
+export const isToldInPart = ({ history }: Standing, entry: Entry): boolean =>
+  history.some((told) => told.entry === entry.id && told.what === IN_PART);
+
 /** Keeps an item open that was worked on, or brings it back, and takes down what is left. */
 export function leaveOpen(board: Board, item: Standing, entry: Entry, quote: string, left: string | null): void {
   if (!isLive(item)) setState(board, item, entry, 'open', quote);

@@ -17,7 +17,7 @@ import { goodsTold } from './goodsTold.ts';
 import { handOver } from './handedOver.ts';
 import { setState, type Telling } from './items.ts';
 import { dayOf, type Ledger } from './ledger.ts';
-import { leaveOpen } from './leftOpen.ts';
+import { isToldInPart, leaveOpen } from './leftOpen.ts';
 import { link } from './linking/index.ts';
 import { isLive } from './live.ts';
 import { find } from './match.ts';
@@ -96,6 +96,7 @@ function takeEndings(meeting: Meeting, job: Site, facts: readonly Fact[], steps:
   for (const { item, start, end, quote } of endings({ board, entry, text, facts, met, areas: job.areas })) {
     const key = `${noteId}/${start}e`;
     if (rulings.isOut(key) || back.some((fact) => fact.start < end && start < fact.end)) continue;
+    if (isToldInPart(item, entry)) continue;
     const part = partIn(text, { start, end });
     if (part) {
       if (!met.includes(item) && wordsOf(quote).has(item.head)) leaveOpen(board, item, entry, quote, part.left);

@@ -55,6 +55,11 @@ const SO_FAR =
 /** "The other wall's waiting on its stick", "lower one waits", "the second's not in yet". */
 const OTHER_WAITS =
   /\b(?:the )?(?:other|others|last|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|remaining)(?: (?!and\b|is\b|to\b)[a-z]+){0,2}(?:'s|s'| is| are|'re)? (?:still )?(?:waiting|waits?|to do|to go|undone|not (?:in|on|up|done|down|started|hung|here)|isn't (?:in|on|up|done)|has to wait|(?:got|has) to wait)\b[^,.;!?\n]{0,30}/;
+/** "Seven are in and the eighth there's a hole": one of them is told apart, and not as done. */
+const BUT_ONE =
+  /^,? (?:and|but) (?:the )?((?:second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|other one|last one)(?:'s| is| has| there's| won't| needs| wants| i )(?! (?:in|on|up|done|fine|good)\b)[^,.;!?\n]{0,30})/;
+/** "A latch on it but nothing on the back yet", "but no cement yet". */
+const NOT_YET = /\bbut ((?:nothing|no|not|none)\b [^,.;!?\n]{2,30}? yet)\b/;
 /** "For now", "in the meantime", "till the new one comes". */
 const FOR_NOW =
   /\b(?:for now|in the meantime|for the mean ?time|for the time be(?:ing|in|in')|as a stop ?gap|temporar(?:y|ily)|(?:till|til|until) (?:the (?:new|right|real|proper)|the rest|i (?:get|can get)|we (?:get|can get)|it comes|they come))\b/;
@@ -89,6 +94,8 @@ export function partIn(text: string, { start, end }: Span): Part | null {
     () => match(ONE_SIDE, near),
     () => (ALL.test(words) ? null : match(RAN_OUT, said)),
     () => match(OTHER_WAITS, said),
+    () => BUT_ONE.exec(tail)?.[1]?.trim() ?? null,
+    () => NOT_YET.exec(said)?.[1]?.trim() ?? null,
   ].reduce<string | null>((found, read) => found ?? read(), null);
   if (left !== null) return { left, plain: true };
   const wants = WANTS.exec(tail)?.[1];

@@ -18,7 +18,7 @@ const SEES_TO = new RegExp(
 );
 const OWN = /\b(?:him|her|them)sel(?:f|ves)\b/;
 const STAYS =
-  /\b(?:leave|let) (?:it|that|those|them|these)(?: be| alone| as is)?(?=[.,;!?\n]|$| (?:he|she|they|so|and|for now)\b)|\blive with\b|\b(?:doesn't|does not|don't|do not|won't) (?:mind|care|bother)\b|\balways (?:did|has|have|does)\b|\bnot (?:ours|us|our (?:job|problem|business|work))\b|\b(?:isn't|aren't) ours\b|\bis (?:the )?neighbou?r's\b|\b(?:hers|his|theirs) to [a-z]+\b|\bnothing (?:the matter|wrong) with\b|\bsending (?:a|his|her|their|some) (?:man|guy|body)\b|\bnot (?:live|anything)\b/;
+  /\b(?:leave|let) (?:it|that|those|them|these)(?: be| alone| as is)?(?=[.,;!?\n]|$| (?:he|she|they|so|and|for now)\b)|\bleave (?:it|that|them) (?:till|until|til|for) the (?:remodel|renovation|reno|refit|rebuild|extension|gut|big job)\b|\blive with\b|\b(?:doesn't|does not|don't|do not|won't) (?:mind|care|bother)\b|\balways (?:did|has|have|does)\b|\bnot (?:ours|us|our (?:job|problem|business|work))\b|\b(?:isn't|aren't) ours\b|\bis (?:the )?neighbou?r's\b|\b(?:hers|his|theirs) to [a-z]+\b|\bnothing (?:the matter|wrong) with\b|\bsending (?:a|his|her|their|some) (?:man|guy|body)\b|\bnot (?:live|anything)\b/;
 
 /** Whether a flaw's own words with those right behind it say that another sees to it or that it stays as it is. */
 export const isLeftToThem = remembered((words) => {

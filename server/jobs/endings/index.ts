@@ -107,7 +107,10 @@ export const endingsIn: Endings = (note) => {
     if (weight > Math.max(0, best.get(candidate.item)?.weight ?? 0)) best.set(candidate.item, { ...candidate, weight });
   }
   return [...best.values()]
-    .filter(({ item, clause }) => isLive(item) && !cannotEnd(clause) && !isAnother(item, clause))
+    .filter(
+      ({ item, clause }) =>
+        isLive(item) && !cannotEnd(clause) && !isAnother(item, clause) && !isOnlyPrepared(item, clause),
+    )
     .map(({ item, clause: { start, end } }) => ({ item, start, end, quote: note.text.slice(start, end) }));
 };
 
@@ -115,6 +118,13 @@ export const endingsIn: Endings = (note) => {
 const PLAIN = 100;
 /** "No drips at the faucet": its own flaw, named with its thing, is gone. */
 const saysPlainly = (signs: readonly string[]) => signs.includes('flaw said true') && signs.includes('head own');
+
+/** "Sunny side's all scraped": what peels is not painted yet. */
+const isOnlyPrepared = ({ problem }: Standing, { said }: Clause): boolean =>
+  problem !== null && PEELS.test(problem) && PREPARED.test(said) && !PAINTED.test(said);
+const PEELS = /\b(?:peel|flak|bubbl|blister|chalk|alligator)/;
+const PREPARED = /\b(?:scraped|sanded|primed|masked|stripped|prepped|washed|feathered|keyed)\b/;
+const PAINTED = /\b(?:painted|top ?coat(?:ed)?|finish|two coats|second coat|recoated|done)\b/;
 
 /** The words name a place or a thing that is not the item's: "shelf bracket" is no handrail bracket. */
 function isAnother(item: Standing, { said, words, tokens }: Clause): boolean {

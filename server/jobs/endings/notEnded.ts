@@ -15,6 +15,10 @@ const AT_IT =
 /** "Gate's bottom board's wasted", "the shaft's scored": how it was found. */
 const FOUND =
   /(?:'s|'re| is| are| got) (?:all |clean |pretty |badly |completely )*(?:wasted|scored|perished|rotten|rotted|cracked|torn|broken|burnt|burned|worn|shot|missing|rusted(?: through)?|seized|bent|split|snapped|stripped|gone soft|punky|wrong|left hand(?:ed)?|right hand(?:ed)?)(?: (?:out|through|clean through|off))?$/;
+/** "There's water dripping off the fan", "there's spares", "26 in all": what there is. */
+const THERE_IS = /^(?:and )?there(?:'s| is| are) (?!no\b|none|nothing|not|never|a new|new)|^(?:\d+|[a-z]+) in all$/;
+/** "It's too long, took it straight back". */
+const SENT_BACK = /\b(?:took|sent|taking|sending) (?:it|them|that|those)(?: straight| right)? back\b/;
 /** "A latch", "patch kit": goods by their name alone, told among what is to get. */
 const GOODS_ONLY = /^(?:[a-z ]+: )?(?:an?|one|two|three|\d+) (?:new |more )?[a-z]+(?: [a-z]+)?$/;
 const SAYS_SO = /\b(?:on|in|up|down|done|fixed|good|fine|set|hung|off|out|works?|went|new one)\b/;
@@ -30,6 +34,8 @@ export function cannotEnd({ said: heard, tokens }: Clause): boolean {
     AT_IT.test(said) ||
     FOUND.test(said) ||
     isOnlyArranged(said) ||
+    THERE_IS.test(said) ||
+    SENT_BACK.test(said) ||
     (tokens.length <= 6 && GOODS_ONLY.test(said) && !SAYS_SO.test(said))
   );
 }
