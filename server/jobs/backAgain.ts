@@ -46,10 +46,11 @@ function backIn(closed: readonly Standing[], clause: Clause): Standing[] {
   if (named) {
     // "The door's back" is a door that was away.
     const flaw = [...wordsOf(named)].filter((word) => !isWork(word));
-    return closed.filter((item) => {
+    const known = closed.filter((item) => {
       const own = wordsOf(item.problem!);
       return flaw.some((word) => own.has(word) || (item.told.has(word) && !item.words.has(word) && item.head !== word));
     });
+    if (known.length) return known;
   }
   if (!AGAIN.test(said) || WELL.test(said)) return [];
   const ails = ailsIn(clause);
@@ -60,12 +61,13 @@ function backIn(closed: readonly Standing[], clause: Clause): Standing[] {
   });
   const byHead = alike.filter(({ head }) => words.has(head));
   if (byHead.length) return byHead;
-  const things = [...words].filter((word) => !isWork(word));
+  const things = [...words].filter((word) => !isWork(word) && !IDLE.test(word));
   const byThing = alike.filter((item) => things.some((word) => goesBy(item, word)));
   // "It squeaks again": nothing is named, and one alone squeaked.
   return byThing.length || things.length > MOST ? byThing : alike;
 }
-const MOST = 2;
+const IDLE = /^(?:thing|stuff|start|nois|sound|act|time|morn|day)/;
+const MOST = 1;
 /** So far behind it may be said that it is to stay as it is. */
 const BEHIND = 90;
 

@@ -39,7 +39,11 @@ function problemByRules(telling: Telling, fact: Problem): ByRules {
 export function meetProblem(telling: Telling, fact: Problem): Standing | null {
   const { board, entry, apart } = telling;
   const { item: known, kept, perhaps } = apart ? ALONE : telling.link(telling, fact, problemByRules(telling, fact));
-  if (!kept || (!known && !apart && fact.state === 'open' && isLeftToThem(fact.quote + telling.tail))) return null;
+  if (
+    !kept ||
+    (!(known && isLive(known)) && !apart && fact.state === 'open' && isLeftToThem(fact.quote + telling.tail))
+  )
+    return null;
   const part = fact.state === 'fixed' ? (known ? partOfWork(telling, known, fact.quote) : telling.part) : null;
   const over = fact.state === 'fixed' && !part;
   if (known) {

@@ -4,7 +4,7 @@ import { verbOf } from '../../parser/facts/verbs.ts';
 import { lowered } from '../../parser/trade/words.ts';
 import type { Done, Fact, FollowUp, Problem } from '../../parser/types.ts';
 import { isWeighed } from './noItem.ts';
-import { isStillAmiss } from './stillAmiss.ts';
+import { FOUND_SO, isStillAmiss } from './stillAmiss.ts';
 
 /** What the words of finished work mean where they tell of none; the work itself where they do; null where another fact has said it. */
 export function meantByDone(fact: Done, text: string, facts: readonly Fact[]): Done | FollowUp | Problem | null {
@@ -17,11 +17,12 @@ export function meantByDone(fact: Done, text: string, facts: readonly Fact[]): D
 }
 
 const FELL =
-  /^(?:and |so |but |oh )*(?:the |that |one of (?:the|its) |my |her |his )?([a-z][a-z' -]{1,30}?)(?:'s| has| have| is| are)? (?:all |just |right |clean )?((?:dropped|fallen|fell|slipped|jumped|blown|blew|washed|worked) (?:out|off|down|loose|away|through)(?: again| overnight)?)$/;
+  /^(?:and |so |but |oh )*(?:the |that |one of (?:the|its) |my |her |his )?([a-z][a-z' -]{1,30}?)(?:'s| has| have| is| are)? (?:all |just |right |clean )?((?:dropped|fallen|fell|slipped|jumped|blown|blew|washed|worked) (?:out|off|down|loose|away|through)(?: again| overnight)?)(?: (?:in|on|of|at|from|by|under|over) [a-z0-9 '-]+)?$/;
 
-/** "Putty dropped out", "slate slipped down": things do that by themselves. */
+/** "Putty dropped out", "slate slipped down", "the seal's perished": things do that by themselves. */
 function fell(fact: Done): Problem | null {
-  const [, thing, defect] = FELL.exec(lowered(fact.quote).trim()) ?? [];
+  const said = lowered(fact.quote).trim();
+  const [, thing, defect] = FELL.exec(said) ?? FOUND_SO.exec(said) ?? [];
   if (!thing || /^(?:i|we|he|she|they)$/.test(thing)) return null;
   const { quote, start, end, area, confidence, rule } = fact;
   return {

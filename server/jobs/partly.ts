@@ -40,7 +40,7 @@ const PARTICIPLE = '(?:[a-z]+ed|done|up|in|on|through|there|hung|laid|cut|built|
 const HARMED = '(?:block|clog|plugg|rott|bur|fill|stuck|dropp|crack|ripp|collaps|melt|rust|clos|shut|open|empt)';
 /** "Half sealed", "nearly done", "half of them", "got about half the siding on". */
 const HALF = new RegExp(
-  `\\b(?:half|halfway|partly|part|nearly|almost|mostly) (?!${HARMED})(?:way )?${PARTICIPLE}\\b|(?<!\\ba )\\b(?:about |only |just )?half (?:of )?(?:the (?!time|day|week|night)|them\\b|em\\b|those |it\\b)`,
+  `\\b(?:half|halfway|partly|part|nearly|almost|mostly) (?!${HARMED})(?:way )?${PARTICIPLE}\\b|(?<!\\ba )\\b(?:about |only |just )?half (?:of )?(?:the (?!time|day|week|night|morning|afternoon|job|house|crew)|them\\b|em\\b|those |it\\b)`,
 );
 const SIDES = '(?:left|right|north|south|east|west|front|back|rear|top|bottom|near|far|inside|outside|one|first)';
 /** "On the left side only", "only the front", "just the one side". */

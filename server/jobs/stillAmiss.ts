@@ -32,3 +32,7 @@ export function isStillAmiss(text: string, { start, end }: Span): boolean {
   if (WANTS_BEHIND.test(behind) || WANTS_WITHIN.test(words)) return true;
   return !MENDED.test(behind);
 }
+
+/** "Gate's bottom board's wasted", "the shaft's scored": how a thing was found. */
+export const FOUND_SO =
+  /^(?:(?:and|so|but) )*(?:the |that |those |my |our )?([a-z0-9][a-z0-9 '-]{1,40}?)(?:'s|'re| is| are| got) (?:all |clean |pretty |badly |completely |right )*((?:wasted|scored|perished|rotten|rotted|cracked|torn|broken|burnt|burned|worn|shot|missing|rusted|seized|bent|split|snapped|stripped|punky|left hand(?:ed)?|right hand(?:ed)?)(?: (?:out|through|clean through|off|all round|all around|across))?)$/;

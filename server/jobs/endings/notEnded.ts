@@ -1,4 +1,5 @@
 import { isOnlyArranged } from '../arranged.ts';
+import { FOUND_SO } from '../stillAmiss.ts';
 import type { Clause } from './clauses.ts';
 
 /**
@@ -12,9 +13,6 @@ const LATER =
 /** "I'm up the steps with a brush", "let's do the gate": who is at it, or will be. */
 const AT_IT =
   /^(?:(?:and|so|but|then) )*(?:i'm|we're|i am|we are|i'll|we'll|let's|can you|could you|please|nobody|no one)\b(?!.*\b(?:done|finished|through|happy)\b)/;
-/** "Gate's bottom board's wasted", "the shaft's scored": how it was found. */
-const FOUND =
-  /(?:'s|'re| is| are| got) (?:all |clean |pretty |badly |completely )*(?:wasted|scored|perished|rotten|rotted|cracked|torn|broken|burnt|burned|worn|shot|missing|rusted(?: through)?|seized|bent|split|snapped|stripped|gone soft|punky|wrong|left hand(?:ed)?|right hand(?:ed)?)(?: (?:out|through|clean through|off))?$/;
 /** "There's water dripping off the fan", "there's spares", "26 in all": what there is. */
 const THERE_IS = /^(?:and )?there(?:'s| is| are) (?!no\b|none|nothing|not|never|a new|new)|^(?:\d+|[a-z]+) in all$/;
 /** "It's too long, took it straight back". */
@@ -32,7 +30,7 @@ export function cannotEnd({ said: heard, tokens }: Clause): boolean {
   return (
     LATER.test(said) ||
     AT_IT.test(said) ||
-    FOUND.test(said) ||
+    FOUND_SO.test(said) ||
     isOnlyArranged(said) ||
     THERE_IS.test(said) ||
     SENT_BACK.test(said) ||

@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest';
+import { isOnlyArranged, isOnlyWished } from '../../server/jobs/arranged.ts';
+import { isStillAmiss } from '../../server/jobs/stillAmiss.ts';
+import { told } from './days.ts';
+
+const states = (...texts: string[]) => told(...texts).items.map(({ state }) => state);
+const amiss = (said: string) => {
+  const end = said.search(/[.,]|$/);
+  return isStillAmiss(said, { start: 0, end });
+};
+
+describe('what only arranges closes nothing', () => {
+  it.each([
+    'tagged it',
+    'I flagged it off',
+    'took it straight back',
+    'ordered',
+    'closer arm came in',
+    'latch turned up',
+  ])('%s', (said) => {
+    expect(isOnlyArranged(said)).toBe(true);
+  });
+
+  it.each(['closer arm came in and is on', 'tagged and rehung it', 'picked up the latch and fitted it'])(
+    'but what was done does: %s',
+    (said) => {
+      expect(isOnlyArranged(said)).toBe(false);
+    },
+  );
+
+  it('is told of an item that stands', () => {
+    expect(states('hall closer is broken', 'hall closer turned up')[0]).toBe('open');
+  });
+
+  it('nor does what is wished for', () => {
+    expect(isOnlyWished('and she wants')).toBe(true);
+    expect(isOnlyWished('the owner would like')).toBe(true);
+    expect(isOnlyWished('I have')).toBe(false);
+  });
+});
+
+describe('a flaw told with no repair', () => {
+  it.each([
+    "boiler room door seal's perished all round, that wants a new one",
+    "bench slat's split, need one",
+    'gate latch snapped',
+  ])('stands: %s', (said) => {
+    expect(amiss(said)).toBe(true);
+  });
+
+  it.each([
+    'gate latch snapped, put a new one on',
+    'hose slipped off, clamped it',
+    'outlet was loose',
+    'hinge screws too short, refixed with brass',
+    'tap leaked, dry now',
+  ])('was put right: %s', (said) => {
+    expect(amiss(said)).toBe(false);
+  });
+});
+
+describe('what is no finished work', () => {
+  it.each(['putty dropped out in the hall', 'hall slate slipped down', "the kitchen seal's perished"])(
+    'a thing that gave out by itself: %s',
+    (said) => {
+      expect(states(said)).toEqual(['open']);
+    },
+  );
+
+  it('a plan by its heading', () => {
+    expect(states('Plan. hall: vinyl in')).not.toContain('done');
+    expect(states('hall vinyl is in')).toEqual(['done']);
+  });
+
+  it('what is done once the goods come', () => {
+    expect(
+      states(
+        "got the hall blind. kitchen hose is bulging, braided one, get one of those, I'll put it on when it comes",
+      )[0],
+    ).toBe('open');
+  });
+});
