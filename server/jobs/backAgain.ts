@@ -17,7 +17,7 @@ const BACK =
   /^(?:(?:and|so|but|oh|well|now|right|okay) )*(?:(?:the|that|this|those|my|our|your|her|his) )?([a-z][a-z' -]{1,30}?)(?:(?:'s| is| are| has come| have come| has| have) back| (?:come|came) back|(?: has| have)? (?:returned|started (?:back )?up))(?: again| too| already| now)*$/;
 /** "Shuts again", "is back on": well again. */
 const WELL =
-  /\b(?:works?|working|shuts?|closes?|opens?|locks?|latch(?:es)?|drains?|runs (?:fine|clear|free|good|sweet)|good|fine|quiet|tight|solid|dry|clear|straight|happy|boarded|lit|live|normal|cook|use|on|up|together) again\b|\b(?:not|never|no|don't|doesn't|won't|didn't|without|if|unless|in case|until|till|before|so it|check|look|test)\b/;
+  /\b(?:works?|working|shuts?|closes?|opens?|locks?|latch(?:es)?|drains?|runs (?:fine|clear|free|good|sweet)|good|fine|quiet|tight|solid|dry|clear|straight|happy|boarded|lit|live|normal|cook|use|on|(?<!start(?:ed|ing) )up|together) again\b|\b(?:not|never|no|don't|doesn't|won't|didn't|without|if|unless|in case|until|till|before|so it|check|look|test)\b/;
 
 /** Noises and sparks by the names that people give them, by the place of their kind among the ailments. */
 const NAMED: readonly [RegExp, number][] = [

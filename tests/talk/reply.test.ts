@@ -42,7 +42,11 @@ it('reads back what it measured and what is left in the van, so that a wrong num
 
 it('calls a flaw that was dealt with fixed', () => {
   const found = note('a', '2026-03-01T08:00:00', problem('rail post', 'out of plumb', 'hall'));
-  const fixed = note('b', '2026-03-02T08:00:00', problem('rail post', 'out of plumb', 'hall', { state: 'fixed' }));
+  const fixed = note(
+    'b',
+    '2026-03-02T08:00:00',
+    problem('rail post', 'out of plumb', 'hall', { state: 'fixed', quote: 'rail post was out of plumb, shimmed it' }),
+  );
   expect(said([], [found], 'a')).toEqual([['opened', 'New, no. 1: rail post, out of plumb (hall)']]);
   expect(said([found], [found, fixed], 'b')).toEqual([['closed', 'Fixed, no. 1: rail post, out of plumb (hall)']]);
 });
