@@ -1,4 +1,4 @@
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { readNote } from '../../parser/index.ts';
 import { SAID_AT } from './read.ts';
 
@@ -30,3 +30,23 @@ it.each([
   'the screws come 75 in a tub',
   'four pieces at 102 inches',
 ])('tells how goods come, not how many: %s', (text) => expect(goodsIn(text).filter((g) => /\d/.test(g))).toEqual([]));
+
+describe('goods that nobody names', () => {
+  it.each([
+    ['north slope is shingled, used nineteen square', ['shingle 19 square used']],
+    ['den is boarded with the lid, we put up twenty two sheets', ['drywall 22 sheet used']],
+    ['down to one coil, bring four more', ['coil nail 1 coil have', 'coil nail 4 coil need']],
+  ])('are what alone comes so: %s', (text, goods) => expect(goodsIn(text)).toEqual(goods));
+
+  it('are never assumed where the note names what comes so', () =>
+    expect(
+      goodsIn('porch roof got metal panels, used six square, eleven bundles of cedar shakes are left'),
+    ).not.toContain('shingle 6 square used'));
+});
+
+it.each([
+  ['bring a five gallon of the bonding glue', ['bonding glue 1 pail need']],
+  ['need a fifty pound of mortar', ['mortar 1 bag need']],
+  ['need two five gallons of block filler', ['block filler 2 pail need']],
+  ['need five gallons of primer', ['primer 5 gal need']],
+])('a container that only its measure tells: %s', (text, goods) => expect(goodsIn(text)).toEqual(goods));
