@@ -11,6 +11,9 @@ it.each([
   ['I mixed eight bags of floor patch', ['floor patch 8 bag used']],
   ['we have four rolls of mesh tape left in the van', ['mesh tape 4 roll have']],
   ['need two tubes of zorbix and a box of screws', ['zorbix 2 tube need', 'screw 1 box need']],
+  ['grab two 45s and a 90 for the drain', ['45 2 each need', '90 1 each need']],
+  ['need six forty fives and two nineties', ['forty five 6 each need', 'ninety 2 each need']],
+  ['grab 6 of the 2x4s', ['2x4 6 each need']],
   ['used three bags of grout and there is half a bag left', ['grout 3 bag used', 'grout 0.5 bag have']],
 ])('%s', (text, goods) => expect(goodsIn(text)).toEqual(goods));
 
