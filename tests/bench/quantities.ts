@@ -60,6 +60,10 @@
  * sight: recall 95.9 %, precision 92.1 %, value and unit 92.9 %, exact words 97.6 %, seven silent wrong, 4 alarms in 60. Causes
  * were mended from all three. Five answers were put right: pounds and ounces are one weight (opened-12, opened-15), people are
  * no quantity (two of opened-16), a slab's degrees are of heat (opened-18).
+ *
+ * `sealed-12` is 180 more by a fourth hand, 60 with no quantity. At first sight: recall 95.8 %, precision 94.8 %, value and unit
+ * 92.8 %, exact words 95.7 %, two silent wrong, 8 alarms in 60. After that mending, measured once: 95.8 %, 95.5 %, 93.6 %,
+ * 96.4 %, four silent wrong, 6 alarms in 60.
  */
 import { readFileSync } from 'node:fs';
 import * as chrono from 'chrono-node/en';

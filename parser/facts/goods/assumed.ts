@@ -26,12 +26,11 @@ function tileBySize(lot: Lot): Naming[] {
   return pair && lot.own.length === 0 && /^(?:box|case|carton)$/.test(pack) ? [assumed('tile', lot, second!)] : [];
 }
 
-/** What comes by the unit, if anybody says what is done with it, and what else comes so, by the words that tell of it. */
-const BY_UNIT: readonly { unit: RegExp; name: string; told: RegExp; others: RegExp }[] = [
+/** What comes by a unit, what work the note must tell of, if any, and words that tell of something else that comes so. */
+const BY_UNIT: readonly { unit: RegExp; name: string; told?: RegExp; others: RegExp }[] = [
   {
     unit: /^(?:square|bundle)$/,
     name: 'shingle',
-    told: /\b(?:shingl\w+|ridge|slope|roof|dried in|square)\b/i,
     others:
       /\b(?:metal|panels?|tiles?|slates?|shakes?|felt|membrane|underlay\w*|siding|corrugated|lath|straps?|sticks?)\b/i,
   },
@@ -45,7 +44,6 @@ const BY_UNIT: readonly { unit: RegExp; name: string; told: RegExp; others: RegE
   {
     unit: /^coil$/,
     name: 'coil nail',
-    told: /\b(?:coils?)\b/i,
     others: /\b(?:pipe|tub\w+|wire|cable|flashing|trim|hose|strap\w*|pex|romex|metal)\b/i,
   },
 ];
@@ -56,7 +54,9 @@ function byUnit(talk: Talk, lot: Lot): Naming[] {
   const unit = counted?.unit;
   if (!counted || !unit || lot.own.some(isGoods)) return [];
   if (talk.chunks.some(({ term }) => term?.soldBy?.includes(unit))) return [];
-  const goods = BY_UNIT.find((by) => by.unit.test(unit) && by.told.test(talk.text) && !by.others.test(talk.text));
+  const goods = BY_UNIT.find(
+    (by) => by.unit.test(unit) && (by.told?.test(talk.text) ?? true) && !by.others.test(talk.text),
+  );
   return goods ? [assumed(goods.name, lot, counted)] : [];
 }
 
