@@ -34,6 +34,11 @@ it.each([
   'four pieces at 102 inches',
 ])('tells how goods come, not how many: %s', (text) => expect(goodsIn(text).filter((g) => /\d/.test(g))).toEqual([]));
 
+it('what is left of goods is no name of them', () => {
+  expect(goodsIn('caulked the tub, got half a tube left')).toEqual(['caulk 0.5 tube have']);
+  expect(goodsIn('got half a tube left')).toEqual([]);
+});
+
 describe('goods that nobody names', () => {
   it.each([
     ['north slope is shingled, used nineteen square', ['shingle 19 square used']],

@@ -15,6 +15,9 @@ const ENDS =
 /** Words that stand in a name only between two others: "plug-in alarm", "peel and stick", "coat of blue". */
 const WITHIN = /^(?:in|on|off|up|out|over|under|down|and|&|n|of|the)$/;
 
+/** "Half a tube left": how it stands, and no name. */
+const LEFT = /^(?:left|remaining|remain|remains)$/;
+
 /**
  * Whole stretches of words behind a count that may be its name, the shortest first: whatever the vocabulary knows of
  * them, over a hyphen or a slash, and over the place where the clause was cut for want of a mark.
@@ -30,7 +33,7 @@ export function stretchesOf(talk: Talk, { lot, at }: Placed): Naming[] {
   const lead = leadOf(talk, chunks, lot, from);
   for (let until = 1; until <= whole.length; until++) {
     const last = whole[until - 1]!;
-    if (last.kind === 'quantity' || WITHIN.test(last.word) || last.kind === 'mark') continue;
+    if (last.kind === 'quantity' || WITHIN.test(last.word) || last.kind === 'mark' || LEFT.test(last.word)) continue;
     const said = whole.slice(0, until);
     const names = said.filter((c) => c.kind !== 'quantity' && c.kind !== 'mark' && c.word !== 'the');
     if (!names.length) continue;
