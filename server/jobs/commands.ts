@@ -56,6 +56,7 @@ export function joinItems(board: Board, entry: Entry, item: Standing, other: Sta
   kept.readyOn ??= gone.readyOn;
   kept.due ??= gone.due;
   kept.who ??= gone.who;
+  kept.left ??= gone.left;
   board.byNumber.set(gone.number, kept);
   board.byKey.set(gone.key, kept);
   kept.met.push(...gone.met);

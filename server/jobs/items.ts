@@ -95,6 +95,7 @@ export function setState(
   item.history.push(event(entry, what, quote));
   leave(board, item);
   item.state = state;
+  if (!isLive(item)) Object.assign(item, { left: null, made: 0 });
   // Work signed off was finished on the day it was done.
   item.closedOn = isLive(item) ? null : (item.closedOn ?? entry.at.slice(0, 10));
   enter(board, item);

@@ -158,7 +158,9 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
       break;
     case 'done': {
       const item = meetDone(telling, fact);
-      day.done.push(item.task);
+      // What was done of work that stays open is told as it was told; what is only wished for was not done.
+      if (!isLive(item)) day.done.push(item.task);
+      else if (isToldInPart(item, entry)) day.done.push(fact.task);
       if (TAKES_OUT.test(fact.task)) meeting.removed = fact.task;
       putIn(meeting, fact.task, fact.quote);
       break;

@@ -48,6 +48,11 @@ describe('work done in part', () => {
     expect(over).toMatchObject({ state: 'done', task: expect.not.stringContaining('to do') });
   });
 
+  it('is told of the day as it was told', () => {
+    const { days } = told('five fence pickets are rotten', 'four pickets replaced and one to do');
+    expect(days.at(-1)!.done).toEqual([expect.stringContaining('picket')]);
+  });
+
   it('is counted against what was wanted', () => {
     expect(list('six hall balusters are loose', 'four of the balusters are in')[0]).toEqual({
       task: expect.stringContaining('2 left'),
