@@ -1,17 +1,21 @@
 import type { Quantity, TimeMention, Token } from '../types.ts';
-import { bareDayOfMonth, dayOfMonth, monthDay, ordinalMonth, TO } from './calendar.ts';
+import { monthDay, ordinalMonth, TO } from './calendar.ts';
 import { clockAfter } from './clock.ts';
 import { addDays, addMonths } from './days.ts';
+import { bareDayOfMonth, dayOfMonth } from './daysOfMonth.ts';
 import { holiday } from './holidays.ts';
 import { monthPart } from './months.ts';
 import { endOfDay, nearDay } from './near.ts';
 import { relationBefore } from './relation.ts';
 import { shifted } from './shifts.ts';
 import { slashDate } from './slashes.ts';
+import { dayOrTwo, inSomeTime } from './someTime.ts';
+import { spanishDay, spanishLength } from './spanish.ts';
 import { stretch } from './stretches.ts';
 import { type Found, type Rule, Talk } from './talk.ts';
-import { dayOrTwo, inSomeTime, lengthOfTime, overnight, workingDays } from './waits.ts';
+import { lengthOfTime, overnight } from './waits.ts';
 import { weekday } from './weekdays.ts';
+import { workingDays } from './workingDays.ts';
 
 /** In the order in which they are asked; the first that answers wins. */
 const RULES: readonly Rule[] = [
@@ -22,6 +26,7 @@ const RULES: readonly Rule[] = [
   overnight,
   dayOrTwo,
   inSomeTime,
+  spanishLength,
   workingDays,
   lengthOfTime,
   monthPart,
@@ -32,6 +37,7 @@ const RULES: readonly Rule[] = [
   dayOfMonth,
   bareDayOfMonth,
   slashDate,
+  spanishDay,
 ];
 
 /**

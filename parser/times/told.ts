@@ -47,3 +47,63 @@ export function happened(talk: Talk, at: number): boolean {
   }
   return false;
 }
+
+/** Told of the past wherever it stands; "put", "cut" and "set" are said of what is to come as well. */
+const SURELY_DID =
+  /^(?:left|found|lost|hung|dug|built|sent|met|kept|held|brought|bought|made|paid|stuck|tore|laid|ran|poured|showed|quit|(?!need|want)[a-z]{3,}ed)$/;
+const SAID = /^(?:said|says|told|promised|reckoned|thought|figured|wanted|needed|planned)$/;
+const ARTICLE = /^(?:the|a|my|our|his|her|their|that|some|no)$/;
+const WAS = /^(?:was|wasn't|went)$/;
+
+/** Whether the day said from `from` to `until` opens what is told of it: "monday we poured it", "friday was a wash". */
+export function toldBehind(talk: Talk, from: number, until: number): boolean {
+  let first = from;
+  while (/^(?:on|and|but|so|well|yeah|then|el)$/.test(talk.word(first - 1))) first--;
+  if (!talk.opens(first)) return false;
+  if (WAS.test(talk.word(until))) return !/^(?:the|supposed|my|our)$/.test(talk.word(until + 1));
+  if (talk.says(until, ['got', 'rained'])) return true;
+  const possessive = /'s$/.test(talk.word(until - 1));
+  const named = possessive || ARTICLE.test(talk.word(until));
+  const nouns = named ? [1, 2, 3] : [0];
+  for (const back of nouns) {
+    const subject = until + back - (possessive ? 1 : 0);
+    if (subject < until || (!named && !SUBJECT.test(talk.word(subject)))) continue;
+    const verb = BETWEEN.test(talk.word(subject + 1)) ? subject + 2 : subject + 1;
+    const word = talk.word(verb);
+    if (JOINT.test(talk.word(subject)) || TO_COME.test(talk.word(subject))) return false;
+    if (SAID.test(word)) return false;
+    if (DID.has(word)) return !/^(?:going|gonna|to|better)$/.test(talk.word(verb + 1));
+    if (SURELY_DID.test(word) && SUBJECT.test(talk.word(subject))) return true;
+  }
+  return false;
+}
+
+/** "Found the leak saturday", "paid his deposit dec 29": what is said opens with the deed. */
+export function opensWithDeed(talk: Talk, at: number): boolean {
+  let first = at - 1;
+  while (first > 0 && first > at - REACH && !talk.opens(first)) first--;
+  if (!talk.opens(first) || !SURELY_DID.test(talk.word(first)) || SETTLED.test(talk.word(first))) return false;
+  if (
+    !/^(?:the|a|an|his|her|my|our|their|all|it|them|him|em|that|those|some|out|up|down|off|in|into|over)$/.test(
+      talk.word(first + 1),
+    )
+  )
+    return false;
+  for (let k = first + 1; k < at; k++) if (TO_COME.test(talk.word(k)) && talk.word(k) !== 'to') return false;
+  return true;
+}
+
+/** Said or done, of a day with its number that has just gone by: "ordered the doors nov 30", "she signed 12/22". */
+export function lookedBack(talk: Talk, at: number): boolean {
+  for (let k = at - 1; k >= 0 && k > at - REACH; k--) {
+    const word = talk.word(k);
+    if (JOINT.test(word)) return false;
+    const done = DID.has(word) || SURELY_DID.test(word) || (SETTLED.test(word) && !/s$|ing$/.test(word));
+    if (done)
+      return ![1, 2].some(
+        (back) => HAVING.test(talk.word(k - back)) || /^(?:be|is|are|being)$/.test(talk.word(k - back)),
+      );
+    if (TO_COME.test(word) && word !== 'for') return false;
+  }
+  return false;
+}
