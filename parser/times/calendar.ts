@@ -93,6 +93,8 @@ export const ordinalMonth: Rule = (talk, i) => {
   const from = talk.word(i - 1) === 'the' ? i - 1 : i;
   const of = talk.word(ordinal.until) === 'of';
   const at = of ? ordinal.until + 1 : ordinal.until;
+  if (of && talk.says(at, ['the', 'month']) && isTold(talk, from - 1))
+    return { from, until: at + 2, date: behind(talk, ordinal.day), past: true, rule: 'time/day-of-month' };
   if (of && talk.says(at, ['the', 'month']))
     return { from, until: at + 2, date: coming(talk, ordinal.day), rule: 'time/day-of-month' };
   if (of && talk.says(at, ['next', 'month'])) {

@@ -18,6 +18,10 @@ const SUBJECT = /^(?:we|they|he|she|i|he's|she's|they're|we're|i'm)$/;
 export const DATED_VERB =
   /\b(?:lands?|comes?|coming|ships?|delivers?|delivery|starts?|opens?|closes?|closing|move|push|bump|slide|reschedule|moved|pushed|bumped|inspection|final|deadline|has|shuts?|shut|closed|booked|arrives?|here|booked|scheduled|gone|back|leaves?|due)\b/;
 
+/** "Pencil in the 2nd", "aiming for the tenth", "better than the fifth". */
+const PLANNED =
+  /\b(?:pencil(?:ed|led)?|aim|aiming|shoot|shooting|plan|planning|target|hoping|pushing|looking at|looking like|say|than)(?: (?:in|for|on))?$/;
+
 /** "The fourteenth", "by the 1st", "the 30th of april", "the week of the 25th". */
 export const dayOfMonth: Rule = (talk, i) => {
   if (talk.word(i - 1) !== 'the') return null;
@@ -26,7 +30,8 @@ export const dayOfMonth: Rule = (talk, i) => {
   const { day, until, digits } = ordinal;
   // "I'll be back on the nineteenth to put it in": so high a number counts no floors and no coats.
   const plain = day >= 13 && /^(?:on|by|before|until|till|til)$/.test(talk.word(i - 2));
-  if (!plain && !talk.ends(until)) return null;
+  // "The 29th's wide open".
+  if (!plain && !talk.ends(until) && !talk.word(until - 1).endsWith("'s")) return null;
   const week = weekOpening(talk, i - 1);
   const told = isTold(talk, i - 2) || toldBehind(talk, i - 1, until);
   const dated =
@@ -35,10 +40,12 @@ export const dayOfMonth: Rule = (talk, i) => {
     told ||
     dated ||
     SUBJECT.test(talk.word(until)) ||
+    /^(?:works|suits)$/.test(talk.word(until)) ||
+    PLANNED.test(talk.lead(i - 1)) ||
     DATED_VERB.test(talk.lead(i - 1)) ||
     isPaired(talk, { from: i - 1, until }, ordinal);
   // A bare high number counts days; a bare low one counts windows, coats and steps.
-  if (week === null && !cue && day < 13) return null;
+  if (week === null && !cue && day < (digits ? 8 : 13)) return null;
   if (week === null && !told && !digits && day < 4 && !dated) return null;
   if (told) return { from: i - 1, until, date: behind(talk, day), past: true, rule: 'time/day-of-month' };
   const date = inItsMonth(talk, i - 1, day) ?? coming(talk, day);

@@ -222,6 +222,7 @@ export const holiday: Rule = (talk, i) => {
     const to = addDays(saturday, weekdayOf(date) === 1 ? 2 : 1);
     return { until: found.until + 1, date: saturday, to, relation: 'during', rule: 'time/holiday-weekend' };
   }
+  if (/^(?:night|morning|afternoon)$/.test(talk.word(found.until))) return { ...found, until: found.until + 1 };
   // A holiday called a day is nothing else: "crew's off presidents day".
   const sure =
     LEADS.test(talk.word(i - 1)) ||

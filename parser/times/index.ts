@@ -70,7 +70,7 @@ export function readTimes(
     const opened = out.at(-1);
     if (joined.rule === 'time/weekday' && opened && isThrough(talk, i, claimed) && joined.date < opened.date)
       joined.date = addDays(joined.date, 7);
-    const span = opened && claimed > 0 ? spanOf(talk, opened, { claimed, from }) : null;
+    const span = opened && claimed > 0 ? spanOf(talk, opened, { claimed, from, rule: joined.rule }) : null;
     if (opened && span !== null) {
       const later = joined.date < opened.date ? afterOpening(joined) : joined.date;
       Object.assign(opened, {
@@ -106,16 +106,28 @@ export function readTimes(
   return out;
 }
 
-/** "From the 6th to the 8th", "between monday and wednesday": the place of the word that opens the span, or null. */
-function spanOf(talk: Talk, opened: TimeMention, { claimed, from }: { claimed: number; from: number }): number | null {
+const DATED = /^time\/(?:slash|month-day|day-of-month)$/;
+const MOVED = /\b(?:moved|pushed|bumped|slid|changed|rescheduled|postponed|went)(?: \w+)?$/;
+
+/** "From the 6th to the 8th", "between monday and wednesday": the place at which the span opens, or null. */
+function spanOf(
+  talk: Talk,
+  opened: TimeMention,
+  { claimed, from, rule }: { claimed: number; from: number; rule: string },
+): number | null {
   const joint = talk.word(from - 1) === 'the' ? from - 2 : from - 1;
   if (claimed !== joint || opened.to) return null;
   let first = claimed - 1;
   while (first > 0 && talk.tokens[first]!.start > opened.start) first--;
   const opening = talk.word(first - 1);
+  // "Moved from 7/16 to 7/23": two days and no span.
   const spans =
-    (opening === 'from' && TO.test(talk.word(joint))) || (opening === 'between' && talk.word(joint) === 'and');
-  return spans ? first - 1 : null;
+    (opening === 'from' && !MOVED.test(talk.lead(first - 1)) && TO.test(talk.word(joint))) ||
+    (opening === 'between' && talk.word(joint) === 'and');
+  if (spans) return first - 1;
+  // "10/29 thru 11/2", "the 12th to the 16th": two days named in one way need no opening.
+  const alike = opened.rule === rule && DATED.test(rule) && TO.test(talk.word(joint));
+  return alike && !MOVED.test(talk.lead(first)) ? first : null;
 }
 
 /** A span's last day lies behind its first one. */

@@ -51,7 +51,8 @@ function happensThen(talk: Talk, i: number, until: number): boolean {
   if (a < b && /^(?:2|4|8|16|32|64)$/.test(String(b))) return false;
   const behind = talk.join(until + 1, until + 6).split(' ');
   if (talk.word(until) === 'for') return behind.some((word) => EVENT.test(word) || COMER.test(word));
-  if (talk.word(until) === 'is') return behind.slice(0, 4).some((word) => EVENT.test(word) || /day$/.test(word));
+  if (talk.word(until) === 'is')
+    return (a > b && !isCable(a, b)) || behind.slice(0, 4).some((word) => EVENT.test(word) || /day$/.test(word));
   if (isCable(a, b)) return false;
   return WHO.test(talk.word(until)) || behind.slice(0, 2).some((word) => /^(?:closed|closes|shuts?|off)$/.test(word));
 }
@@ -60,7 +61,7 @@ function happensThen(talk: Talk, i: number, until: number): boolean {
 const isCable = (gauge: number, wires: number) =>
   /^(?:6|8|10|12|14)$/.test(String(gauge)) && /^[234]$/.test(String(wires));
 
-const WEAK_CUE = /^(?:on|before|b4|after|is|for|up|in|to|from)$/;
+const WEAK_CUE = /^(?:starts?|begins?|finish|finishes|ends?|expires?|eta|on|before|b4|after|is|for|up|in|to|from)$/;
 
 /** `6/1`, `9/3/26`: a slash is a fraction first, so a date needs a cue before it, or a year. */
 export const slashDate: Rule = (talk, i) => {

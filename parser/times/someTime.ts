@@ -1,3 +1,4 @@
+import { countAt } from './counts.ts';
 import { addDays, addMonths } from './days.ts';
 import type { Found, Rule, Talk } from './talk.ts';
 import { SURE_WAIT } from './waits.ts';
@@ -57,6 +58,9 @@ export const inSomeTime: Rule = (talk, i) => {
   const bare = talk.word(i + 1) === 'ago' && !NOT_OPEN.test(talk.word(i - 1)) ? AGO.get(talk.word(i)) : undefined;
   if (bare && !WEEKDAYS.has(talk.word(i + 2)))
     return { until: i + 2, date: bare(talk.today), past: true, rule: 'time/ago' };
+  const nights = countAt(talk, i);
+  if (nights && talk.word(nights.until) === 'nights' && /^(?:ago|back)$/.test(talk.word(nights.until + 1)))
+    return { until: nights.until + 2, date: addDays(talk.today, -nights.count), past: true, rule: 'time/ago' };
   const bareFew = talk.word(i) === 'few' && /^(?:days|weeks) (?:ago|back|out|away)$/.test(talk.join(i + 1, i + 3));
   if (bareFew) return aFew(talk, i, i + 2, FEW * (talk.word(i + 1) === 'weeks' ? 7 : 1));
   const fewAt = talk.word(i) === 'a' && talk.word(i + 1) === 'few' ? i + 2 : 0;
@@ -70,7 +74,8 @@ export const inSomeTime: Rule = (talk, i) => {
     return { until: i + 3, date: addDays(talk.today, 14), relation: 'on', rule: 'time/in-days' };
   const days = talk.says(i, ['in', 'a']) && talk.word(i + 3) === 'time' ? TIMED.get(talk.word(i + 2)) : undefined;
   if (days) return { until: i + 4, date: addDays(talk.today, days), relation: 'on', rule: 'time/in-days' };
-  const more = talk.word(i) === 'another' ? DAYS_IN.get(talk.word(i + 1)) : undefined;
+  const again = talk.word(i) === 'another' || (talk.word(i) === 'a' && talk.word(i - 1) === 'wait');
+  const more = again ? DAYS_IN.get(talk.word(i + 1)) : undefined;
   if (!more || !(SURE_WAIT.test(talk.lead(i)) || /\b(?:give|needs?|for|wants?)\b/.test(talk.lead(i)))) return null;
   return { until: i + 2, date: addDays(talk.today, more), relation: 'notBefore', hours: 24 * more, rule: 'time/wait' };
 };

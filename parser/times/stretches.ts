@@ -1,4 +1,5 @@
 import { addDays, addMonths, firstOfMonth, lastWeekday, nextWeekday, weekdayOf } from './days.ts';
+import { monthPart } from './months.ts';
 import { byFirstWord } from './phrases.ts';
 import type { Found, Rule, Talk } from './talk.ts';
 import { WEEKDAYS } from './weekdays.ts';
@@ -145,7 +146,6 @@ const STRETCHES = byFirstWord(
           past: true,
         }),
       ],
-      ['first of the month', (talk) => ({ date: firstOfNextMonth(talk) })],
       ['the end of the year', endOfYear],
       ['end of the year', endOfYear],
       ['end of year', endOfYear],
@@ -161,6 +161,8 @@ const STRETCHES = byFirstWord(
 export const stretch: Rule = (talk, i) => {
   for (const [words, reach] of STRETCHES.get(talk.word(i)) ?? []) {
     if (!talk.says(i, words)) continue;
+    // "The last week in july" is a part of that month.
+    if (words[0] === 'last' && monthPart(talk, i)) continue;
     if (words.length === 2 && words[1] === 'week' && words[0] === 'next') {
       const day = dayBehind(talk, i + 2);
       if (day) return day;

@@ -18,6 +18,7 @@ const BETWEEN = /^(?:never|just|only|finally|already|all|both|also|even|still|no
 /** Said or settled then, for a day that is still to come: "he said friday", "they moved it to friday". */
 const SETTLED =
   /^(?:said|told|says|saying|promised|reckoned|thought|figured|booked|scheduled|rescheduled|ordered|asked|wanted|needed|moved|pushed|bumped|pulled|changed|agreed|confirmed|planned|called|hoped|arranged|switched|swapped|rang|texted|emailed|quoted)$/;
+const CALLED = /^(?:rang|called|texted|emailed|phoned)$/;
 /** Of what is to come, or of what always is. */
 const TO_COME =
   /^(?:will|won't|wont|gonna|going|should|shall|can|can't|could|would|might|may|must|need|needs|want|wants|is|are|isn't|aren't|am|be|to|get|gets|have|has|let|make|comes?|coming|starting|starts?|lands?|doing|'ll|due|ready|till|until|til|by|before|after|for)$/;
@@ -36,6 +37,8 @@ export function happened(talk: Talk, at: number): boolean {
   if (/\b(?:was|were) (?:supposed|meant) to (?:\w+ ){0,3}$/.test(`${talk.lead(at)} `)) return true;
   for (let k = at - 1; k >= 0 && k > at - REACH; k--) {
     const word = talk.word(k);
+    // "He rang sunday": the day of the call, not the day it was about.
+    if (CALLED.test(word) && k === at - 1) return SUBJECT.test(talk.word(k - 1));
     if (JOINT.test(word) || SETTLED.test(word)) return false;
     if (DID.has(word)) return true;
     const subject = BETWEEN.test(talk.word(k - 1)) ? k - 2 : k - 1;
@@ -62,6 +65,7 @@ export function toldBehind(talk: Talk, from: number, until: number): boolean {
   if (!talk.opens(first)) return false;
   if (WAS.test(talk.word(until))) return !/^(?:the|supposed|my|our)$/.test(talk.word(until + 1));
   if (talk.says(until, ['got', 'rained'])) return true;
+  if (/^(?:i|we|he|she|they)'d (?:already|just|been|gone|never)\b/.test(talk.join(until, until + 2))) return true;
   const possessive = /'s$/.test(talk.word(until - 1));
   const named = possessive || ARTICLE.test(talk.word(until));
   const nouns = named ? [1, 2, 3] : [0];
@@ -78,17 +82,16 @@ export function toldBehind(talk: Talk, from: number, until: number): boolean {
   return false;
 }
 
+const DONE_TO = /^(?:the|a|an|his|her|my|our|their|all|it|them|him|em|that|those|some|out|up|down|off|in|into|over)$/;
+
 /** "Found the leak saturday", "paid his deposit dec 29": what is said opens with the deed. */
 export function opensWithDeed(talk: Talk, at: number): boolean {
   let first = at - 1;
   while (first > 0 && first > at - REACH && !talk.opens(first)) first--;
   if (!talk.opens(first) || !SURELY_DID.test(talk.word(first)) || SETTLED.test(talk.word(first))) return false;
-  if (
-    !/^(?:the|a|an|his|her|my|our|their|all|it|them|him|em|that|those|some|out|up|down|off|in|into|over)$/.test(
-      talk.word(first + 1),
-    )
-  )
-    return false;
+  // "Poured sunday so strip wednesday".
+  if (first === at - 1) return true;
+  if (!DONE_TO.test(talk.word(first + 1))) return false;
   for (let k = first + 1; k < at; k++) if (TO_COME.test(talk.word(k)) && talk.word(k) !== 'to') return false;
   return true;
 }

@@ -16,7 +16,7 @@ const TYPED: ReadonlyMap<string, string> = new Map(
     'wednesday wednesdy wensday wednsday wendsday wedensday',
     'thursday thursdy thrusday thurday thirsday thursd',
     'friday fridy firday frid',
-    'saturday saturdy saterday saturady',
+    "saturday sat'dy satdy saturdy saterday saturady",
     'sunday sundy',
     'january janury',
     'february febuary feburary',

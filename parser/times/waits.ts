@@ -132,7 +132,10 @@ function wait(talk: Talk, i: number, quantity: Quantity, until: number, hours: n
   if (hours < LEAST_HOURS || talk.word(until) === 'from') return null;
   const lead = talk.lead(i);
   const follow = talk.join(until, until + 3);
-  if (/\b(?:in a row|business|work|working|lead)\b/.test(follow) || /^(?:of|a (?:day|week|night))\b/.test(follow))
+  if (
+    /\b(?:in a row|business|work|working|lead|notice|pay|wages|labou?r)\b/.test(follow) ||
+    /^(?:of|a (?:day|week|night))\b/.test(follow)
+  )
     return null;
   if (SPENT.test(lead) && !SURE_WAIT.test(lead) && !isHeld(lead)) return null;
   if (isHeld(lead))
@@ -155,7 +158,8 @@ function wait(talk: Talk, i: number, quantity: Quantity, until: number, hours: n
     };
   if (isNamedBy(talk, quantity, until)) return null;
   // "Two more days on the mud".
-  const more = quantity.more === true && hours >= LEAST_HOURS_ON && !talk.toldOfPast(i);
+  const more =
+    (quantity.more === true || talk.word(i - 1) === 'another') && hours >= LEAST_HOURS_ON && !talk.toldOfPast(i);
   if (!more && !WAIT_BEFORE.test(lead) && !WAIT_AFTER.test(follow) && !isLeft(talk, i, until)) return null;
   return {
     until,

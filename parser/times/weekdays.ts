@@ -32,7 +32,8 @@ export const weekday: Rule = (talk, i) => {
   const until = PART.test(talk.bare(i + 1)) ? i + 2 : i + 1;
   const before = talk.word(i - 1);
   const next = nextWeekday(talk.today, day);
-  if (/^(?:every|each|los|cada)$/.test(before) || NO_DAY.test(talk.word(i + 1))) return null;
+  if (/^(?:every|each|los|cada)$/.test(before) || NO_DAY.test(talk.word(until)) || EVERY_OTHER.test(talk.lead(i)))
+    return null;
   const dated = namedDay(talk, until);
   if (dated) return dated;
   if (talk.word(until) === 'pasado')
@@ -113,18 +114,25 @@ function weeksAgo(talk: Talk, i: number): { from: number; until?: number; weeks:
 const WASTED = /^(?:lost|missed|skipped|wasted|worked)$/;
 
 /** "Sunday best", "the monday crew": a name with a day in it. */
-const NO_DAY = /^(?:best|school|paper|papers|mug|crew|crowd|special|drivers?|football|funnies|blues)$/;
+const NO_DAY =
+  /^(?:best|school|paper|papers|mug|crew|crowd|special|drivers?|football|funnies|blues|feeling|quarterback|traffic|rush|rates?|pric(?:e|es|ing)|sales?|wages?|rota|shift)$/;
 const TO_COME = /\b(?:will|can|could|gonna|going|should|coming|comes?|do|start|starts|set|be|by|on)\b|'ll\b/;
 
 /** Something that sat, a sun that shone, a pair that wed. */
 const SITS =
   /\b(?:i|we|he|she|they|who|that|which|where|has|had|been|just|the|a|these|those|in|of)(?: \w+)?$|\b(?:the|a|an|my|our|his|her) \w+$|^$/;
 
-const CALLED = /^(?:boy|girl|named|called|man|ole)$/;
+/** "Every other friday is payday". */
+const EVERY_OTHER = /\b(?:every|each) (?:other|second|third)$/;
+
+const CALLED = /^(?:happy|boy|girl|named|called|man|ole)$/;
 const ANIMAL = /^(?:ate|dug|chewed|barked|barks|bit|peed|pissed|licked|chased|growled|stole|wants)$/;
 /** "Friday dug up the forms", "friday the dog", "black friday pricing": somebody's name, or part of another. */
 const isName = (talk: Talk, i: number): boolean =>
   CALLED.test(talk.word(i - 1)) ||
+  // "What a monday", "never on a friday": one like all others.
+  (talk.word(i - 1) === 'a' && talk.ends(i + 1) && !/^(?:week|fortnight)$/.test(talk.word(i - 2))) ||
+  /\bname(?: is|'s)$/.test(talk.lead(i)) ||
   ANIMAL.test(talk.word(i + 1)) ||
   (talk.word(i + 1) === 'the' && /^(?:dog|cat|pup|puppy)$/.test(talk.word(i + 2))) ||
   (holidayAt(talk, i - 1)?.until ?? 0) > i;
@@ -146,6 +154,9 @@ function isMeant(talk: Talk, i: number): boolean {
   // "Recheck sat", "fix it Sat.", "shutdown sat 6-10a": a time of day or the end follows, and nothing before it sits.
   const closes = last === undefined || last.kind !== 'word' || last.word === 'when';
   if (closes && !SITS.test(talk.lead(i))) return true;
+  // "Wed need a bigger saw": "we'd" without its mark.
+  if (word === 'wed' && /^(?:need|have|better|like|love|never|been|had|rather|be)$/.test(talk.word(i + 1)))
+    return false;
   if (/^(?:the|a)$/.test(talk.word(i - 1))) return false;
   if (word === 'sat' || word === 'sun')
     return WEEKDAYS.has(talk.word(i + 2)) && /^(?:or|and|&|n|\/)$/.test(talk.word(i + 1));
