@@ -147,7 +147,7 @@ const OPENING = new Set(ROWS.map(({ words }) => words[0]));
 
 function rowAt(talk: Talk, i: number) {
   return OPENING.has(talk.word(i)) || OPENING.has(talk.bare(i))
-    ? ROWS.find(({ words }) => isNamed(talk, i, words))
+    ? ROWS.find(({ words }) => talk.names(i, words))
     : undefined;
 }
 
@@ -178,12 +178,6 @@ function heldHoliday(talk: Talk, i: number): Found | null {
   if (!told || (!since && daysBetween(date, talk.today) > JUST_GONE_DAYS)) return null;
   return talk.ends(until) || behind ? { until, date, past: true, rule: 'time/holiday' } : null;
 }
-
-/** Its last word may be a possessive: "labor day's the seventh". */
-const isNamed = (talk: Talk, i: number, words: readonly string[]) =>
-  words.every((word, k) =>
-    k === words.length - 1 ? talk.word(i + k) === word || talk.bare(i + k) === word : talk.word(i + k) === word,
-  );
 
 const SUBJECT = /^(?:we|they|he|she|i|you|nobody|everybody|everyone|no)(?:'|$)/;
 /** "Halloween they want the porch lights on": it opens what is said, and somebody does something on it. */

@@ -1,6 +1,7 @@
 import { addDays } from './days.ts';
 import { byFirstWord } from './phrases.ts';
 import type { Rule, Talk } from './talk.ts';
+import { happened } from './told.ts';
 import { WEEKDAYS } from './weekdays.ts';
 
 /** Phrases for one day near the note: words, days on, whether what is told lies behind. */
@@ -13,6 +14,7 @@ const NEAR = byFirstWord<readonly [words: readonly string[], days: number, past?
       ['tomorrow', 1],
       ['2 mrw', 1],
       ["today's", 0],
+      ["tonight's", 0],
       ['2 moro', 1],
       ["the morn's morn", 1],
       ['the morn', 1],
@@ -58,6 +60,8 @@ export const nearDay: Rule = (talk, i) => {
     if (!talk.says(i, words) || (words[0]!.endsWith("'s") && /^(?:news|papers?|special)$/.test(talk.word(i + 1))))
       continue;
     // "A las siete de la mañana", "por la mañana": the part of a day.
+    // "The last night" is the final one.
+    if (words[0] === 'last' && talk.word(i - 1) === 'the') continue;
     if (/^ma[ñn]ana$/.test(words[0]!) && talk.word(i - 1) === 'la') continue;
     let until = i + words.length;
     if (/^(?:por|en|a) la (?:mañana|manana|tarde|noche)$/.test(talk.join(until, until + 3))) until += 3;
@@ -90,7 +94,8 @@ const DAY_ENDS = [
   'end of play',
   'end of business',
   'end of shift',
-  'quitting time',
+  'by quitting time',
+  'before quitting time',
   'by knock off',
   'by lunch',
   'by lunchtime',
@@ -103,6 +108,9 @@ const isDay = (talk: Talk, i: number) => /^(?:today|tomorrow)$/.test(talk.word(i
 export const endOfDay: Rule = (talk, i) => {
   const words = DAY_ENDS.find((list) => talk.says(i, list));
   if (!words || talk.lead(i).endsWith('at the')) return null;
+  // "He did the bell before lunch", "never trust a mason before lunch".
+  if (words.length === 2 && (happened(talk, i) || talk.toldOfPast(i) || /\b(?:never|always)\b/.test(talk.lead(i))))
+    return null;
   // "Friday by end of day", "tomorrow before lunch": only says when on that day.
   if (/^(?:by|before|,|at|the)$/.test(talk.word(i - 1)) ? isDay(talk, i - 2) : isDay(talk, i - 1)) return null;
   return { until: i + words.length, date: talk.today, relation: 'by', rule: 'time/end-of-day' };

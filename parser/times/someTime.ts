@@ -46,7 +46,7 @@ function aFew(talk: Talk, i: number, until: number, days: number): Found | null 
 }
 
 /** Behind these the unit has its count or its article. */
-const NOT_OPEN = /^(?:an?|one|the|half|last|every|per|each|other|\d+)$/;
+const NOT_OPEN = /^(?:an?|one|the|half|last|every|per|each|other)$/;
 
 /** "In a fortnight", "in a week's time", "give it another day". */
 export const inSomeTime: Rule = (talk, i) => {
@@ -55,7 +55,10 @@ export const inSomeTime: Rule = (talk, i) => {
   if (ago && !WEEKDAYS.has(talk.word(i + 3)))
     return { until: i + 3, date: ago(talk.today), past: true, rule: 'time/ago' };
   // "Week ago", "few days back": phones swallow the article.
-  const bare = talk.word(i + 1) === 'ago' && !NOT_OPEN.test(talk.word(i - 1)) ? AGO.get(talk.word(i)) : undefined;
+  const bare =
+    talk.word(i + 1) === 'ago' && !NOT_OPEN.test(talk.word(i - 1)) && !countAt(talk, i - 1)
+      ? AGO.get(talk.word(i))
+      : undefined;
   if (bare && !WEEKDAYS.has(talk.word(i + 2)))
     return { until: i + 2, date: bare(talk.today), past: true, rule: 'time/ago' };
   const nights = countAt(talk, i);
@@ -70,13 +73,15 @@ export const inSomeTime: Rule = (talk, i) => {
     return { until: i + 4, date: addDays(talk.today, 14), relation: 'on', rule: 'time/in-days' };
   if (talk.says(i, ['in', 'a', 'month', 'or', 'so']))
     return { until: i + 5, date: addMonths(talk.today, 1), relation: 'on', rule: 'time/in-days' };
-  if (talk.says(i, ['in', 'a', 'fortnight']))
+  if (/^(?:in|inside|within)$/.test(talk.word(i)) && talk.says(i + 1, ['a', 'fortnight']))
     return { until: i + 3, date: addDays(talk.today, 14), relation: 'on', rule: 'time/in-days' };
   const days = talk.says(i, ['in', 'a']) && talk.word(i + 3) === 'time' ? TIMED.get(talk.word(i + 2)) : undefined;
   if (days) return { until: i + 4, date: addDays(talk.today, days), relation: 'on', rule: 'time/in-days' };
   const again = talk.word(i) === 'another' || (talk.word(i) === 'a' && talk.word(i - 1) === 'wait');
   const more = again ? DAYS_IN.get(talk.word(i + 1)) : undefined;
-  if (!more || !(SURE_WAIT.test(talk.lead(i)) || /\b(?:give|needs?|for|wants?)\b/.test(talk.lead(i)))) return null;
+  const opens = talk.opens(i) && /^(?:for|on|until|till|til|before)$/.test(talk.word(i + 2));
+  if (!more || !(opens || SURE_WAIT.test(talk.lead(i)) || /\b(?:give|needs?|for|wants?)\b/.test(talk.lead(i))))
+    return null;
   return { until: i + 2, date: addDays(talk.today, more), relation: 'notBefore', hours: 24 * more, rule: 'time/wait' };
 };
 

@@ -34,7 +34,8 @@ export const spanishDay: Rule = (talk, i) => {
     return date ? { until: until + 2, date, rule: 'time/month-day' } : null;
   }
   if (!named || n > 31 || talk.quantityAt(i + 1)?.quantity.unit) return null;
-  if (/^(?:por|x|de|y|cuartos?|pulgadas?|pies?|\/|"|'|%|-|th|st|nd|rd)$/.test(talk.word(until))) return null;
+  if (/^(?:x|de|y|cuartos?|pulgadas?|pies?|\/|"|'|%|-|th|st|nd|rd)$/.test(talk.word(until))) return null;
+  if (talk.word(until) === 'por' && numberAt(talk, until + 1)) return null;
   const cue = /^(?:es|para|hasta|antes|viene|llega|llegan|entregan|empieza|empezamos)$/.test(talk.word(i - 1));
   return cue || n >= 13 ? { until, date: coming(talk, n), rule: 'time/day-of-month' } : null;
 };

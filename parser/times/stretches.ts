@@ -160,7 +160,7 @@ const STRETCHES = byFirstWord(
 /** End of the week, next week, end of the month, and weekends. */
 export const stretch: Rule = (talk, i) => {
   for (const [words, reach] of STRETCHES.get(talk.word(i)) ?? []) {
-    if (!talk.says(i, words)) continue;
+    if (!talk.names(i, words)) continue;
     // "The last week in july" is a part of that month.
     if (words[0] === 'last' && monthPart(talk, i)) continue;
     if (words.length === 2 && words[1] === 'week' && words[0] === 'next') {

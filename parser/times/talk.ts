@@ -63,6 +63,12 @@ export class Talk {
     return words.every((word, k) => this.word(i + k) === word);
   }
 
+  /** As `says`, the last word a possessive or not: "labor day's the seventh", "last month's invoice". */
+  names(i: number, words: readonly string[]): boolean {
+    const last = words.length - 1;
+    return this.says(i, words) || (this.says(i, words.slice(0, -1)) && this.bare(i + last) === words[last]);
+  }
+
   quantityAt(i: number): { quantity: Quantity; until: number } | undefined {
     return this.#quantities.get(i);
   }
@@ -117,6 +123,7 @@ const NEUTRAL = new Set(
     'and or so but then if when because since while at around about before after by for in is was are we i he she they you it the that this will gonna should can says said please latest anyway now or rather instead unless only though too on to from with till until til through thru not no nobody nothing everyone everybody somebody someone ' +
     'anyone as per once both all maybe probably hopefully sharp first between either where who our my his her their your these those there here ' +
     'have has had do does did would could may might must need needs going except again still already also just yet even which next n me us them him earliest works suits weather ' +
+    "isn't aren't wasn't ain't won't don't can't doesn't " +
     // Said at the end to whom it is said.
     'eh aye yeah yep ok okay love mate boss lads pal bud innit hon'
   ).split(' '),

@@ -63,7 +63,7 @@ export function toldBehind(talk: Talk, from: number, until: number): boolean {
   let first = from;
   while (/^(?:on|and|but|so|well|yeah|then|el)$/.test(talk.word(first - 1))) first--;
   if (!talk.opens(first)) return false;
-  if (WAS.test(talk.word(until))) return !/^(?:the|supposed|my|our)$/.test(talk.word(until + 1));
+  if (WAS.test(talk.word(until))) return !/^(?:the|my|our)$/.test(talk.word(until + 1));
   if (talk.says(until, ['got', 'rained'])) return true;
   if (/^(?:i|we|he|she|they)'d (?:already|just|been|gone|never)\b/.test(talk.join(until, until + 2))) return true;
   const possessive = /'s$/.test(talk.word(until - 1));

@@ -131,7 +131,8 @@ function wait(talk: Talk, i: number, quantity: Quantity, until: number, hours: n
   }
   if (hours < LEAST_HOURS || talk.word(until) === 'from') return null;
   const lead = talk.lead(i);
-  const follow = talk.join(until, until + 3);
+  const after = /^(?:minimum|min)$/.test(talk.word(until)) ? until + 1 : until;
+  const follow = talk.join(after, after + 3);
   if (
     /\b(?:in a row|business|work|working|lead|notice|pay|wages|labou?r)\b/.test(follow) ||
     /^(?:of|a (?:day|week|night))\b/.test(follow)

@@ -89,6 +89,7 @@ export const weekday: Rule = (talk, i) => {
     happened(talk, i) ||
     opensWithDeed(talk, i) ||
     toldBehind(talk, i, until) ||
+    isWithPast(talk, i, until) ||
     WASTED.test(before) ||
     ((before === 'on' || before === 'back') && talk.toldOfPast(i - 1))
   )
@@ -110,6 +111,13 @@ function weeksAgo(talk: Talk, i: number): { from: number; until?: number; weeks:
   return span?.quantity.unit === 'week' ? { from: span.from, weeks: Math.round(span.quantity.value.valueOf()) } : null;
 }
 
+/** "It rained tuesday and wednesday": the second lies behind with the first, unless something new is said of it. */
+const isWithPast = (talk: Talk, i: number, until: number): boolean =>
+  /^(?:and|&|n)$/.test(talk.word(i - 1)) &&
+  WEEKDAYS.has(talk.word(i - 2)) &&
+  !/^(?:i|we|he|she|they|it|the|is)(?:'|$)/.test(talk.word(until)) &&
+  weekday(talk, i - 2)?.past === true;
+
 /** "We lost monday to the rain". */
 const WASTED = /^(?:lost|missed|skipped|wasted|worked)$/;
 
@@ -125,14 +133,13 @@ const SITS =
 /** "Every other friday is payday". */
 const EVERY_OTHER = /\b(?:every|each) (?:other|second|third)$/;
 
-const CALLED = /^(?:happy|boy|girl|named|called|man|ole)$/;
+const CALLED = /\b(?:happy|boy|girl|named|name is|name's|(?:dog|fella|man|guy|lad|bloke) called)$/;
 const ANIMAL = /^(?:ate|dug|chewed|barked|barks|bit|peed|pissed|licked|chased|growled|stole|wants)$/;
 /** "Friday dug up the forms", "friday the dog", "black friday pricing": somebody's name, or part of another. */
 const isName = (talk: Talk, i: number): boolean =>
-  CALLED.test(talk.word(i - 1)) ||
+  CALLED.test(talk.lead(i)) ||
   // "What a monday", "never on a friday": one like all others.
   (talk.word(i - 1) === 'a' && talk.ends(i + 1) && !/^(?:week|fortnight)$/.test(talk.word(i - 2))) ||
-  /\bname(?: is|'s)$/.test(talk.lead(i)) ||
   ANIMAL.test(talk.word(i + 1)) ||
   (talk.word(i + 1) === 'the' && /^(?:dog|cat|pup|puppy)$/.test(talk.word(i + 2))) ||
   (holidayAt(talk, i - 1)?.until ?? 0) > i;
@@ -160,7 +167,7 @@ function isMeant(talk: Talk, i: number): boolean {
   if (/^(?:the|a)$/.test(talk.word(i - 1))) return false;
   if (word === 'sat' || word === 'sun')
     return WEEKDAYS.has(talk.word(i + 2)) && /^(?:or|and|&|n|\/)$/.test(talk.word(i + 1));
-  return !/^(?:the|it|them|two|these|those|both|that)$/.test(talk.word(i + 1));
+  return !/^(?:the|it|them|two|these|those|both|that|my|his|her|our)$/.test(talk.word(i + 1));
 }
 
 /** "Friday the 14th", "monday, Aug 14": the named day wins over the coming weekday. */
