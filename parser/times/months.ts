@@ -1,6 +1,7 @@
 import { MONTHS } from './calendar.ts';
 import { addDays, addMonths, firstOfMonth, lastWeekday, nextWeekday, weekdayOf } from './days.ts';
 import type { Found, Rule, Talk } from './talk.ts';
+import { happened } from './told.ts';
 import { WEEKDAYS } from './weekdays.ts';
 
 const WEEKS = new Map<string, number>(
@@ -37,7 +38,10 @@ export const monthPart: Rule = (talk, i) => {
     return { until: i + 1, date: monthAt(talk, i)!.start, rule: 'time/month-start' };
   if (word !== 'in' && word !== 'during') return null;
   const month = MONTHS.has(talk.word(i + 1)) ? monthAt(talk, i + 1) : null;
-  if (month && talk.word(i - 1) === 'back' && talk.ends(month.until))
+  // "Back in march", "we did it in march", "I told him in march".
+  const told =
+    talk.word(i - 1) === 'back' || happened(talk, i) || /\btold (?:me|him|her|us|them|you)$/.test(talk.lead(i));
+  if (month && month.start > talk.today && told && talk.ends(month.until))
     return { ...whole(addMonths(month.start, -12)), from: i, until: month.until, past: true };
   return month && talk.ends(month.until) ? { ...whole(month.start), from: i, until: month.until } : null;
 };
