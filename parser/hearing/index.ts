@@ -162,9 +162,11 @@ function fillers(tokens: Token[]): void {
   }
 }
 
-/** "Mm" is a hesitation, but millimetres behind a number. */
-const isMillimetres = (tokens: readonly Token[], i: number) =>
-  tokens[i]!.word === 'mm' && (tokens[i - 1]?.kind === 'number' || STARTS_NUMBER.test(tokens[i - 1]?.word ?? ''));
+/** "Mm" is a hesitation, but millimetres behind a number, squared or not. */
+const isMillimetres = (tokens: readonly Token[], i: number) => {
+  const number = tokens[/^(?:sq|square)$/.test(tokens[i - 1]?.word ?? '') ? i - 2 : i - 1];
+  return tokens[i]!.word === 'mm' && (number?.kind === 'number' || STARTS_NUMBER.test(number?.word ?? ''));
+};
 
 /** "Do you know", "what kind of grout": the same words, but meant. */
 const MEANT_BEFORE: Readonly<Record<string, RegExp>> = {

@@ -55,6 +55,13 @@ export const SHORTHAND: ReadonlyMap<string, string> = new Map(
     alot: 'a lot',
     bages: 'bags',
     peices: 'pieces',
+    hunner: 'hundred',
+    hunnert: 'hundred',
+    fower: 'four',
+    haud: 'hold',
+    tae: 'to',
+    oot: 'out',
+    aboot: 'about',
   }),
 );
 

@@ -21,6 +21,17 @@ const OF_NUMBERS = byFirstWord([
   'no get',
   'no no',
   'no scratch that',
+  'no mejor',
+  'no espera',
+  'no espérate',
+  'mejor',
+  'perdón',
+  "that's wrong",
+  'that was wrong',
+  'i read it wrong',
+  'i read that wrong',
+  'i said it wrong',
+  'i got it wrong',
   'no strike that',
   'no let me correct that',
   'no i meant',
@@ -108,13 +119,27 @@ function byFirstWord(phrases: readonly string[]): Phrases {
   return index;
 }
 
+/** "Naw", "nah": no. */
+const plain = (token: Token | undefined) => (/^(?:naw|nah|nope)$/.test(token?.word ?? '') ? 'no' : (token?.word ?? ''));
+
+/** Whom it is said to: "nah sorry mate ninety". */
+const ADDRESSED = /^(?:mate|man|bro|buddy|boss|sir|pal|guys|compa)$/;
+
+/** Where the last of several such phrases ends: "no wait I read it wrong it's nine". 0 where none stands. */
+function endOfAll(tokens: readonly Token[], at: number, phrases: Phrases): number {
+  let until = endOf(tokens, at, phrases);
+  if (until && ADDRESSED.test(tokens[until]?.word ?? '')) until++;
+  const next = until && endOf(tokens, pastMarks(tokens, until), phrases);
+  return next || until;
+}
+
 /** First token after the longest of the phrases that starts at `at`, commas stepped over; 0 where none does. */
 function endOf(tokens: readonly Token[], at: number, phrases: Phrases): number {
-  for (const words of phrases.get(tokens[at]?.word ?? '') ?? []) {
+  for (const words of phrases.get(plain(tokens[at])) ?? []) {
     let k = at;
     for (const word of words) {
       while (k > at && tokens[k]?.text === ',') k++;
-      if (tokens[k]?.word !== word) break;
+      if (plain(tokens[k]) !== word) break;
       k++;
       if (word === words.at(-1) && k - at >= words.length) return k;
     }
@@ -124,7 +149,7 @@ function endOf(tokens: readonly Token[], at: number, phrases: Phrases): number {
 
 /** A word that a number starts with. */
 export const STARTS_NUMBER =
-  /^(?:[.\d½¼¾⅛⅜⅝⅞]|(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|an?|half|quarter)$)/;
+  /^(?:[.\d½¼¾⅛⅜⅝⅞]|(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez|doce|quince|veint\p{L}+|an?|half|quarter)$)/u;
 
 const pastMarks = (tokens: readonly Token[], at: number) => {
   let k = at;
@@ -140,7 +165,7 @@ export function takeBackAt(
   tokens: readonly Token[],
   index: number,
 ): { until: number; scope: 'number' | 'clause' } | null {
-  const number = endOf(tokens, index, OF_NUMBERS);
+  const number = endOfAll(tokens, index, OF_NUMBERS);
   const clause = endOf(tokens, index, OF_CLAUSES);
   const until = pastMarks(tokens, Math.max(number, clause));
   const numbered = STARTS_NUMBER.test(tokens[until]?.word ?? '');
@@ -148,7 +173,7 @@ export function takeBackAt(
   if (clause) return { until, scope: 'clause' };
   if (number) return { until, scope: 'number' };
   // A bare "no" between two numbers: "two, no, three bags".
-  if (tokens[index]?.word !== 'no') return null;
+  if (plain(tokens[index]) !== 'no') return null;
   const after = pastMarks(tokens, index + 1);
   const said = tokens[after]?.word ?? '';
   return STARTS_NUMBER.test(said) && !/^an?$/.test(said) ? { until: after, scope: 'number' } : null;

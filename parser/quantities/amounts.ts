@@ -1,8 +1,10 @@
 import type { Draft } from './draft.ts';
-import { feetDashInches, feetUnsaid, inchesBehind } from './feet.ts';
+import { wordPartAt } from './fractions.ts';
+import { feetDashInches, feetUnsaid } from './feet.ts';
 import type { Line } from './line.ts';
 import type { SaidNumber } from './numbers.ts';
 import { slopeAt } from './slopes.ts';
+import { metresTied, withSmaller } from './smaller.ts';
 import { onTape } from './tape.ts';
 import { endsPhrase, unitAt } from './unitAt.ts';
 import { unitNamed } from './units.ts';
@@ -17,6 +19,7 @@ export function amountAt(line: Line, i: number): Draft | null {
     parenthesisAt(line, i) ??
     unitFirstAt(line, i) ??
     feetDashInches(line, i) ??
+    metresTied(line, i) ??
     slopeAt(line, i);
   if (counted) return counted;
   const number = line.number(i);
@@ -35,7 +38,7 @@ export function amountAt(line: Line, i: number): Draft | null {
     draft.unitFrom = 'said';
     if (unit.more) draft.more = true;
     belowZero(line, draft);
-    return partBehind(line, centimetresBehind(line, inchesBehind(line, draft)));
+    return withSmaller(line, draft);
   }
   if (number.article) return null;
   belowZero(line, draft);
@@ -104,6 +107,9 @@ function quantityAt(line: Line, i: number): Draft | null {
   if (!/^(?:qty|quantity)$/.test(line.word(i))) return null;
   const k = /^[:.=]$/.test(line.tokens[i + 1]?.text ?? '') ? i + 2 : i + 1;
   const number = line.number(k);
+  // "Qty 42 cum", "qty 4 rolls": so much of a measure.
+  const measure = number && unitAt(line, number.until, number);
+  if (measure && measure.unit.kind !== 'count') return null;
   return number && !number.article && number.d === 1 ? countOf(number.n, i, number.until, 'quantity/qty') : null;
 }
 
@@ -136,7 +142,8 @@ function unitFirstAt(line: Line, i: number): Draft | null {
   const unit = unitNamed(line.word(k));
   if (!unit || !(/^(?:length|pack|volume|time|weight)$/.test(unit.kind) || unit.unit === 'square')) return null;
   if (k === i && line.number(i - 1) && !isCountOfInches(line, i - 1, line.number(i - 1)!)) return null;
-  const part = line.number(k + 2);
+  const alone = line.number(k + 2);
+  const part = alone?.shape === 'fraction' ? alone : manyParts(line, k + 2);
   // "Gallon and a half" with no article before it: only with one behind.
   if (k === i && unit.unit !== 'in' && !(part?.d === 2 && line.word(k + 2) === 'a')) return null;
   const halved = unit.unit === 'in' ? /^(?:a|an|one|half|\d.*)$/ : /^(?:a|an|one|\d.*)$/;
@@ -153,6 +160,12 @@ function unitFirstAt(line: Line, i: number): Draft | null {
   };
 }
 
+/** "Inch and a quarters": what is so long, of many. */
+function manyParts(line: Line, i: number): SaidNumber | null {
+  const part = wordPartAt(line, i, true);
+  return part && { ...part, shape: 'fraction', inWords: true };
+}
+
 /** "Grab two inch and a half traps": two of them, since of many the one inch goes unsaid. */
 function isCountOfInches(line: Line, i: number, number: SaidNumber): boolean {
   if (number.shape !== 'whole' || number.article || line.word(number.until) !== 'inch') return false;
@@ -167,34 +180,6 @@ function isCountOfInches(line: Line, i: number, number: SaidNumber): boolean {
 }
 
 const COUNTED = /^(?:|get|grab|need|needs|bring|buy|order|want|have|got|and|,|of|got|another|used|plus|with|take)$/;
-
-/** "Two foot and a half", "two gallons and a half": a part behind the unit. */
-function partBehind(line: Line, draft: Draft): Draft {
-  if (draft.d !== 1 || !/^(?:and|y|&)$/.test(line.word(draft.until)) || draft.unit?.kind === 'pressure') return draft;
-  // "2 inch and a 1/4".
-  const written = line.word(draft.until + 1) === 'a' && line.tokens[draft.until + 2]?.kind === 'number';
-  const part = line.number(draft.until + (written ? 2 : 1));
-  const digits = part?.shape === 'fraction' && !part.inWords && draft.unit?.unit === 'in';
-  if (part?.shape !== 'fraction' || !(part.inWords || digits) || unitAt(line, part.until, part)) return draft;
-  if (!digits && !endsPhrase(line, part.until)) return draft;
-  if (part.d > 2 && draft.unit?.unit !== 'in') return draft;
-  if (part.n === 1 && !digits && !/^(?:a|one|half|medio|media)$/.test(line.word(draft.until + 1))) return draft;
-  return { ...draft, n: draft.n * part.d + part.n, d: part.d, until: part.until, shape: 'mixed' };
-}
-
-/** Behind "three metres six" a single figure is tenths only where the length ends; elsewhere it may count something. */
-const CLOSES_LENGTH = /^(?:|[.,;]|by|x|and|long|wide|high|tall|deep|but|so)$/;
-
-/** "Five metres sixty", "three metres one hundred": the centimetres, or from a hundred on the millimetres, said bare behind the metres; tenths up to nine. */
-function centimetresBehind(line: Line, draft: Draft): Draft {
-  if (draft.unit?.unit !== 'm' || draft.d !== 1) return draft;
-  const part = line.number(draft.until);
-  const bare = part?.shape === 'whole' && !part.article && part.n > 1 && part.n < (draft.inWords ? 1000 : 100);
-  if (!bare || unitAt(line, part.until, part) || !endsPhrase(line, part.until)) return draft;
-  if (part.n < 10 && !(draft.inWords && CLOSES_LENGTH.test(line.word(part.until)))) return draft;
-  const d = part.n < 10 ? 10 : part.n < 100 ? 100 : 1000;
-  return { ...draft, n: draft.n * d + part.n, d, until: part.until, shape: 'mixed' };
-}
 
 /** "Freezer's minus ten". */
 const isTold = (line: Line, { from }: Draft) => /'s$|^(?:is|at|to|was|hit|reads?|shows?)$/.test(line.word(from - 2));

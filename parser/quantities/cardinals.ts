@@ -31,6 +31,8 @@ const SCALES = wordSet('hundred thousand');
 
 /** "And" inside a number, "a hundred and four", but not before a part: "a hundred and three quarters". */
 function skipAnd(line: Line, at: number): number {
+  // "Four at six hundred and one at four fifty": one more, of another size.
+  if (line.word(at + 2) === 'at' && line.number(at + 3)) return at;
   const joins = line.word(at) === 'and' && (ONES.has(line.word(at + 1)) || TENS.has(line.word(at + 1)));
   return joins && !PARTS.has(line.word(at + 2)) && !isThirtySecond(line, at + 2) ? at + 1 : at;
 }
@@ -119,8 +121,8 @@ const TORQUE = wordSet('pounds lbs lb');
 
 /** "One twenty", "two fifteen", "two oh eight": hundreds with the word swallowed, unless a count and a size stand there. */
 function spokenHundreds(line: Line, i: number, first: Whole): Whole | null {
-  if (first.until !== i + 1 || first.n < 1) return null;
   if (first.n > 9) return teenHundreds(line, i, first);
+  if (first.until !== i + 1 || first.n < 1) return null;
   if (line.word(i + 1) === 'oh' || line.word(i + 1) === 'o') {
     const one = small(line, i + 2);
     if (one === null || one < 1 || one > 9) return null;
@@ -140,6 +142,8 @@ function spokenHundreds(line: Line, i: number, first: Whole): Whole | null {
   const unit = line.word(rest.until);
   const next = line.tokens[rest.until + 1];
   if (/^footers?$/.test(unit)) return null;
+  // "Six forty fives": so many elbows by their bend.
+  if (/^(?:forty fives|twenty twos)$/.test(`${line.word(rest.until - 1)} ${unit}`)) return null;
   // "Get two sixty watt": bulbs.
   if (unit === 'watt' && BULBS.has(rest.n)) return null;
   // "Eight ten feet of wire": from eight to ten.
@@ -166,8 +170,23 @@ const DWARFED = 6;
 
 const BESIDE_SIZE = wordSet('by x wide high deep long tall off centre centres center centers mm mil to');
 
-/** "Eighteen hundred by eleven fifty": hundreds above ten, in a size only, where they are no clock time. */
+/** "Eleven forty rpm", "a twelve fifty gallon tank": what is told by the thousand. A count of a size stands before its plural. */
+function isByThousands(line: Line, i: number, first: Whole, rest: Whole): boolean {
+  const broad = /^(?:square|board) (?:feet|foot)$/.test(`${line.word(rest.until)} ${line.word(rest.until + 1)}`);
+  const said = broad ? rest.until + 1 : rest.until;
+  // "Thirty forty psi" runs from the one to the other; only motors turn by more.
+  const range = first.n >= 20 || (rest.n > first.n && rest.n <= 2 * first.n);
+  if (!(broad || THOUSANDFOLD.has(line.word(said))) || (range && !line.word(said).startsWith('rpm'))) return false;
+  return /^an?$/.test(line.word(i - 1)) || /'s$/.test(line.word(i - 2)) || !/[^s']s$/.test(line.word(said + 1));
+}
+
+const THOUSANDFOLD = wordSet('rpm rpms cfm psi btu btus gallon gallons sf lumens');
+
+/** "Eighteen hundred by eleven fifty": hundreds above ten, in a size or of what is told by the thousand, where they are no clock time. */
 function teenHundreds(line: Line, i: number, first: Whole): Whole | null {
+  const many = TENS.has(line.word(first.until)) ? belowHundred(line, first.until) : null;
+  if (many && isByThousands(line, i, first, many)) return { n: first.n * 100 + many.n, until: many.until };
+  if (first.until !== i + 1) return null;
   const behind = /^(?:by|x)$/.test(line.word(i - 1));
   const sized = behind || BESIDE_SIZE.has(line.word(i + 2));
   // "Eight twenty by twenty forty": a door in millimetres.

@@ -15,8 +15,9 @@ const SIZE_OF_ITS_OWN =
 /** `6'-8 1/2"`, "twelve foot four and a half", `8 ft 4`: a number behind feet is inches and is added to them. */
 export function inchesBehind(line: Line, draft: Draft): Draft {
   if (draft.unit?.unit !== 'ft' || draft.d !== 1 || draft.n < 1) return draft;
-  // "8 footers, eighth inch kerf": boards are called by whole feet.
-  if (/^footers?$/.test(line.word(draft.until - 1))) return draft;
+  // "8 footers, eighth inch kerf": boards are called by whole feet; "214 LF 5-1/4" is so much of a size.
+  if (/^(?:footers?|lf|lft|lnft|lineal|linear)$/.test(line.word(draft.until - 1))) return draft;
+  if (/^(?:running|lineal|linear|liner|lin)$/.test(line.word(draft.until - 2))) return draft;
   const joint = line.tokens[draft.until];
   const dash = joint !== undefined && /^[-–]$/.test(joint.text) && line.tight(draft.until + 1);
   const named = joint?.text === ',' || joint?.word === 'and';
@@ -134,8 +135,11 @@ export function feetDashInches(line: Line, i: number): Draft | null {
   // "3 1/2 x 11 7/8 x 18-0": nothing runs from eighteen to nought.
   const even = behind && line.word(i + 2) === '0';
   const beside = paired || even || (behind && unitNamed(line.word(i - 2))?.unit === 'ft');
+  // "Bifold 5-0".
+  const named = /^(?:bifold|slider|prehung|pocket)$/.test(line.word(i - 1));
   const dashed = line.tokens[i + 1]?.text === '-' && line.tight(i + 1) && line.tight(i + 2);
-  if (!beside || !dashed || !/^[1-9]\d?$/.test(feet?.text ?? '') || !/^(?:\d|1[01])$/.test(inches!.text)) return null;
+  if (!(beside || named) || !dashed || !/^[1-9]\d?$/.test(feet?.text ?? '') || !/^(?:\d|1[01])$/.test(inches!.text))
+    return null;
   if (unitAt(line, i + 3, null) || (line.tight(i + 3) && !/^[.,;)]$/.test(line.tokens[i + 3]?.text ?? '.')))
     return null;
   const n = Number(feet!.text) * 12 + Number(inches!.text);

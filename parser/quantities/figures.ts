@@ -26,7 +26,9 @@ export function figuresAt(line: Line, i: number): Whole | null {
   }
   if (until - i < FEWEST_FIGURES || figureAt(line, until) !== null) return null;
   const next = line.word(until);
-  const sized = MILLIMETRES.has(next) || isBy(next) || (isBy(line.word(i - 1)) && endsPhrase(line, until));
+  // "Thirteen risers at one nine five each".
+  const each = line.word(i - 1) === 'at' && /^(?:each|apiece|centres|centers)$/.test(next);
+  const sized = each || MILLIMETRES.has(next) || isBy(next) || (isBy(line.word(i - 1)) && endsPhrase(line, until));
   return sized ? { n, until } : null;
 }
 

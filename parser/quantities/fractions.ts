@@ -44,14 +44,16 @@ export function wordPartAt(line: Line, i: number, afterAnd: boolean): Part | nul
   if (tens) return tens;
   const first = line.word(i);
   const counted = countAt(line, i);
-  const article = first === 'a' || first === 'an';
+  // "Un octavo de pulgada"; "un cuarto" alone is a room.
+  const article = /^an?$/.test(first) || (/^una?$/.test(first) && line.word(i + 2) === 'de');
   let k = counted !== null || article ? i + 1 : i;
   if (k > i && line.tokens[k]?.text === '-') k++;
   const n = counted ?? 1;
   const d = divisorAt(line, k, counted !== null || article || LEANS.has(line.word(k - 1)));
   if (d) {
-    // "Two quarter inch bits" are two; "quarters" alone, and "three half inch bolts", name no part.
-    const uncounted = counted === null && (d.plural || !(article || standsBare(line, k, afterAnd)));
+    // "Two quarter inch bits" are two; "quarters" alone, and "three half inch bolts", name no part; "inch and a quarters" are screws.
+    const many = d.plural && !(afterAnd && article);
+    const uncounted = counted === null && (many || !(article || standsBare(line, k, afterAnd)));
     const unreduced = n > 1 && n % 2 === 0 && d.d % 2 === 0 && !d.plural;
     return n >= d.d || uncounted || unreduced ? null : halved(line, { n, d: d.d, until: d.until });
   }

@@ -2,7 +2,7 @@ import type { Draft } from './draft.ts';
 import type { Line } from './line.ts';
 import { endsPhrase } from './unitAt.ts';
 import { unitNamed } from './units.ts';
-import { wordSet } from './words.ts';
+import { tellsLength, wordSet } from './words.ts';
 
 /** Neighbouring readings that belong together, tied: `60 by 32`, `24 to 26`, `36 plus or minus 1/8`, "two on each of the four". */
 export function tie(line: Line, drafts: readonly Draft[]): void {
@@ -96,6 +96,11 @@ function share(line: Line, members: readonly Draft[]): void {
   const said = members.findLast((m) => m.unitFrom === 'said') ?? members.find((m) => m.unitFrom === 'implied');
   const unit = said?.unit;
   if (!unit) return;
+  const told = members.some((m) => m.rule === 'quantity/feet-inches');
+  if (said.unitFrom === 'implied' && !told && members[0]!.group!.kind === 'pair' && isRoom(line, members[0]!.from)) {
+    for (const m of members) Object.assign(m, { unit: unitNamed('ft'), unitFrom: 'implied' });
+    return;
+  }
   // "Eight by four sheets", "2400 x 1200 sheets": how large they are, not how many.
   if (members[0]!.group!.kind === 'pair' && unit.kind === 'pack') {
     for (const m of members)
@@ -130,6 +135,12 @@ function share(line: Line, members: readonly Draft[]): void {
     m.unitFrom = m === said ? m.unitFrom : 'shared';
   }
 }
+
+const ROOMS = wordSet('room bedroom kitchen garage den office basement hallway porch patio deck barn shed shop attic');
+
+/** "Bedroom's eleven by twelve and a half": in feet. */
+const isRoom = (line: Line, from: number) =>
+  [1, 2].some((back) => ROOMS.has(line.bare(from - back))) && tellsLength(line.word(from - 1));
 
 /** "Five foot six by seven": a small whole number beside feet and inches is more likely feet. */
 const isFeetToo = (said: Draft, m: Draft) =>

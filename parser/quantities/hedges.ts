@@ -112,7 +112,14 @@ function pastGoods(line: Line, draft: Draft): number {
 /** "Quarter inch per foot" is a slope; "11.5 square feet to the box" keeps what it is measured against. */
 function rate(line: Line, draft: Draft): void {
   const [a, b] = [line.word(draft.until), line.word(draft.until + 1)];
-  const direct = a === 'per' || a === '/' || a === 'a' || a === 'an' || a === 'every' || (a === 'the' && b === 'foot');
+  const direct =
+    a === 'per' ||
+    a === 'por' ||
+    a === '/' ||
+    a === 'a' ||
+    a === 'an' ||
+    a === 'every' ||
+    (a === 'the' && b === 'foot');
   const of = a === 'of' ? pastGoods(line, draft) : 0;
   if (of) {
     draft.per = unitNamed(line.word(of))!.unit;

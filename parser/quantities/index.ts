@@ -1,6 +1,7 @@
 import Fraction from 'fraction.js';
 import type { NotQuantity, Quantity, Token } from '../types.ts';
 import { amountAt } from './amounts.ts';
+import { elbowAt } from './bends.ts';
 import { correct } from './corrections.ts';
 import type { Draft } from './draft.ts';
 import { doubtTeens, shareUnits, tie } from './group.ts';
@@ -74,8 +75,18 @@ const SAME_BREATH = 9;
 /** "Fourteen percent, oak's at eight and a half": a number with a part goes on in what was read before it, not in inches. */
 function unimply(line: Line, before: Draft, draft: Draft): void {
   const goesOn =
-    before.unitFrom === 'said' && (before.unit?.unit === 'yd' || /^(?:percent|volume)$/.test(before.unit?.kind ?? ''));
+    before.unitFrom === 'said' &&
+    (/^(?:yd|square)$/.test(before.unit?.unit ?? '') || /^(?:percent|volume)$/.test(before.unit?.kind ?? ''));
   const near = draft.from - before.until < SAME_BREATH;
+  // "Thirty one foot on deck and draws four and a half".
+  if (
+    near &&
+    before.unitFrom === 'said' &&
+    before.unit?.unit === 'ft' &&
+    /^(?:draws|sets)$/.test(line.word(draft.from - 1))
+  )
+    if (draft.unitFrom === 'implied' && draft.shape === 'mixed' && draft.d === 2)
+      Object.assign(draft, { unit: before.unit, unitFrom: 'shared' });
   if (!goesOn || !near || draft.unitFrom !== 'implied' || draft.shape !== 'mixed' || draft.d > 4 || draft.group) return;
   for (let k = before.until; k < draft.from; k++)
     if (line.tokens[k]!.kind === 'break' || line.word(k) === '.' || /^(?:cut|wide|tall|measures?)$/.test(line.word(k)))
@@ -96,6 +107,11 @@ export function unclaimedDrafts(line: Line, tokens: readonly Token[]): Draft[] {
 function draftsIn(line: Line, claimed: Uint8Array): Draft[] {
   const drafts: Draft[] = [];
   for (let i = 0; i < line.tokens.length; ) {
+    const elbow = claimed[i] ? null : elbowAt(line, i);
+    if (elbow) {
+      i = elbow.until;
+      continue;
+    }
     const draft = claimed[i] || !line.mayCount(i) ? null : amountAt(line, i);
     const free = draft !== null && !claimed.subarray(i, draft.until).includes(1);
     if (free) drafts.push(draft);

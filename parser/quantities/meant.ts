@@ -1,5 +1,6 @@
 import type { Line } from './line.ts';
 import type { SaidNumber } from './numbers.ts';
+import { endsPhrase } from './unitAt.ts';
 import { type Unit, unitNamed } from './units.ts';
 import { wordSet } from './words.ts';
 
@@ -55,3 +56,18 @@ export function meant(line: Line, from: number, until: number, unit: Unit, numbe
 /** Words of warmth stand near. */
 export const tempered = (line: Line, at: number) =>
   [-8, -7, -6, -5, -4, -3, 1, 2, 3].some((d) => WARMTH.has(line.word(at + d)));
+
+const PRESSED = wordSet(
+  'static pressure gas duct draft vacuum suction fan blower plenum regulator furnace manifold manometer return supply filter coil meter propane air',
+);
+
+/** Gas or air is told of near: "inches of water" in a pit are deep. */
+export const isPressed = (line: Line, at: number) => {
+  for (let k = at - PRESSED_REACH; k < at + PRESSED_REACH; k++) if (PRESSED.has(line.bare(k))) return true;
+  return false;
+};
+const PRESSED_REACH = 12;
+
+/** Sand, mud or mulch is told of close by: "river sand 3 cubes". */
+export const isLooseNamed = (line: Line, from: number, until: number) =>
+  endsPhrase(line, until) && [-4, -3, -2].some((d) => LOOSE.has(line.word(from + d)));

@@ -24,9 +24,20 @@ export interface SaidNumber {
 /** The number that starts at token `i`, longest reading, or null. */
 export function numberAt(line: Line, i: number): SaidNumber | null {
   const token = line.tokens[i]!;
-  if (token.kind === 'number') return dozens(line, digitsAt(line, i));
-  return token.kind === 'word' ? dozens(line, wordsAt(line, i)) : null;
+  if (token.kind === 'number') return dozens(line, millions(line, digitsAt(line, i)));
+  return token.kind === 'word' ? dozens(line, millions(line, wordsAt(line, i))) : null;
 }
+
+/** "A quarter million", "half a million", "1.2 million", "12 thousand", "two and a half thousand". */
+function millions(line: Line, number: SaidNumber | null): SaidNumber | null {
+  if (!number || number.article) return number;
+  const k = number.shape === 'fraction' && line.word(number.until) === 'a' ? number.until + 1 : number.until;
+  const scale = SCALES[line.word(k)];
+  if (!scale || (number.n * scale) % number.d !== 0) return number;
+  return { n: (number.n * scale) / number.d, d: 1, until: k + 1, shape: 'whole', inWords: true };
+}
+
+const SCALES: Readonly<Record<string, number>> = { million: 1_000_000, thousand: 1000, hundred: 100 };
 
 const fraction = (part: Part, inWords: boolean): SaidNumber => ({ ...part, shape: 'fraction', inWords });
 

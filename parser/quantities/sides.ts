@@ -5,7 +5,7 @@ import { isBy, ONES, wordSet } from './words.ts';
 const NOMINAL = wordSet('two four six eight ten twelve fours sixes eights tens twelves');
 
 export const isOpening = (line: Line, at: number): boolean =>
-  /^(?:doors?|slabs?|windows?|openings?|prehungs?)$/.test(line.word(at));
+  /^(?:doors?|slabs?|windows?|openings?|prehungs?|bifolds?|sliders?|rh|lh|rhr|lhr)$/.test(line.word(at));
 
 /** "Three six by four eight": whether the two words from `at` on are one of two sides in feet and inches, their words swallowed. */
 export function isSideInFeet(line: Line, at: number): boolean {

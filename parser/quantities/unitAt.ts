@@ -1,8 +1,9 @@
 import { STANDS_APART } from './cardinals.ts';
 import type { Line } from './line.ts';
-import { LOOSE, meant, tempered } from './meant.ts';
+import { isLooseNamed, isPressed, LOOSE, meant, tempered } from './meant.ts';
 import type { SaidNumber } from './numbers.ts';
 import { isPacked } from './packed.ts';
+import { areSquares, areWrittenSquares } from './squares.ts';
 import { type Unit, unitNamed } from './units.ts';
 import { wordSet } from './words.ts';
 
@@ -33,6 +34,7 @@ export function unitAt(line: Line, at: number, number: SaidNumber | null): SaidU
     return ample?.unit.kind === 'length' ? ample : null;
   }
   if (line.tokens[k] === undefined || line.tokens[k]!.kind === 'number') return null;
+  if (/^nos?$/.test(line.word(k))) return numberOff(line, k, number);
   let name = '';
   let found: SaidUnit | null = null;
   let words = 0;
@@ -54,6 +56,13 @@ export function unitAt(line: Line, at: number, number: SaidNumber | null): SaidU
     if (unit === null && joined && words > 1) break;
   }
   return found;
+}
+
+/** `3 no.`, `3no`, `12 nos`: so many, as bills of quantities write it; "3 no 4" takes the three back. */
+function numberOff(line: Line, k: number, number: SaidNumber | null): SaidUnit | null {
+  const stop = line.tokens[k + 1]?.text === '.' && line.tight(k + 1);
+  const written = number?.d === 1 && !number.inWords && (line.tight(k) || stop || line.word(k) === 'nos');
+  return written ? { unit: unitNamed('each')!, until: stop ? k + 2 : k + 1 } : null;
 }
 
 const dotted = (said: SaidUnit | null, until: number) => said && { unit: said.unit, until };
@@ -85,7 +94,7 @@ function endsAbbreviation(line: Line, stop: number): boolean {
 /** Abbreviations that are everyday letters: joined to their digits, or a capital behind them. */
 const LETTERS = wordSet('a v w f c h m l g t');
 /** Abbreviations that are everyday words or other shorthand, read only behind digits. */
-const AFTER_DIGITS = wordSet('ma ga nm sh sq cs tb ph pr pk rl bg hp bar min sec tn pal');
+const AFTER_DIGITS = wordSet('ma ga nm sh sq cs tb ph pr pk rl bg hp bar min sec tn pal nr nrs cum kn');
 /** "2 in the hall", "30 in stock": a preposition. */
 const IN_PLACE = wordSet(
   'the a an my our his her their this that there here each every some any both all it total stock hall kitchen bath bathroom bedroom ' +
@@ -127,7 +136,8 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
       (number.d > 1 && (digits || line.tokens[from - 1]!.kind === 'number')) ||
       (digits && !IN_PLACE.has(next) && line.tokens[until]?.kind !== 'number')
     );
-  if (name === 'cube' || name === 'cubes') return number !== null && (next === 'of' || next === 'box');
+  if (name === 'cube' || name === 'cubes')
+    return number !== null && (next === 'of' || next === 'box' || isLooseNamed(line, from, until));
   // "800 lm" is light.
   if (name === 'lm') return number !== null && number.n < 300 * number.d;
   // "2 t sand", "50# bag".
@@ -145,6 +155,8 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
     return false;
   // `22w x 30h`: sides.
   if (/^[wh]$/.test(name) && tight && (isBy(next) || isBy(line.word(from - 2)))) return false;
+  // "Scribe 1-1/2 L side".
+  if (name === 'l' && /^(?:side|hand|leg|return|end)$/.test(next)) return false;
   if (LETTERS.has(name))
     return (
       (tight && digits) ||
@@ -158,18 +170,23 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
     (number.d > 1 ||
       (endsPhrase(line, until) && /^(?:at|to|about|holding|holds|over|under)$/.test(line.word(from - 2))));
   if (AFTER_DIGITS.has(name) && !digits && !pressed) return false;
-  // `5/8 dia`: a diameter.
-  if (name === 'dia') return number?.d === 1;
+  // `5/8 dia`, `1050 dia`: a diameter; only one day is a "dia".
+  if (name === 'dia') return number?.n === number?.d;
+  // "Ten horse", "a three horse pump".
+  if (name === 'horse') return number !== null && (endsPhrase(line, until) || MOTORS.has(next));
+  // "Nineteen inches of water in the pit" is deep; gas and air are told by their pressure.
+  if (unit.unit === 'in wc' && /water$/.test(name)) return isPressed(line, from);
+  // "482 pri 209 sec": a transformer's two sides.
+  if (name === 'sec' && [2, 3, 4].some((back) => /^pri(?:mary)?$/.test(line.word(from - back)))) return false;
+  // "Bin 14 row C", "sht 3 rev C": the word names what stands behind it.
+  if (NAMING.has(name) && isName(line, until)) return false;
   if (name === 'pt') return digits && (tight || next === 'of');
   if (name === 'lineal' || name === 'linear') return number !== null && endsPhrase(line, until);
   // "Five footers" may be dug; lengths that follow counted goods are theirs: "two hoses, five footers".
   if (name === 'footer' || name === 'footers')
     return number !== null && number.d === 1 && (number.n >= 6 || (number.n >= 2 && isAfterCount(line, from - 2)));
-  if (name === 'square')
-    return (
-      number !== null &&
-      (number.n === 1 || next === 'of' || isOfRoof(line, from, number) || isCover(line, from, until, number))
-    );
+  if (name === 'sq' && number !== null) return areWrittenSquares(line, from, until, number);
+  if (name === 'square') return number !== null && areSquares(line, from, until, number);
   // "Zone two set for seventy": what was done.
   if (name === 'set' && number?.n !== number?.d) return /^(?:|of|[,.;])$/.test(next);
   if (name === 'each') return next !== 'of' && next !== 'way' && number?.d === 1;
@@ -178,19 +195,20 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
   return true;
 }
 
-const ROOFING = wordSet('roof roofing shingle shingles felt underlayment waste ridge ice tarp slate metal bundles');
+const MOTORS = wordSet('motor motors pump pumps compressor engine saw fan blower drive grinder unit');
+const NAMING = wordSet('row course sheet sht load');
 
-/** "Twenty eight and a third square with the waste": of roofing; a "twelve square" hole elsewhere is twelve inches. */
-const isOfRoof = (line: Line, from: number, number: SaidNumber) =>
-  number.d === 3 || [-9, -8, -7, -6, -5, -4, -3, -2, 1, 2, 3, 4, 5, 6].some((d) => ROOFING.has(line.word(from + d)));
-
-/** "Seven buckets over forty eight square": so much is covered; what is cut, or is a hole, is square itself. */
-const isCover = (line: Line, from: number, until: number, number: SaidNumber) =>
-  number.n >= 10 * number.d &&
-  endsPhrase(line, until) &&
-  ![2, 3, 4, 5, 6].some((back) =>
-    /^(?:cut|hole|holes|opening|pad|post|pads|box|column|plate|rip|about|make)$/.test(line.word(from - back)),
+/** A letter or a number alone, which nothing is measured by. */
+function isName(line: Line, at: number): boolean {
+  const name = line.tokens[at];
+  if (name?.kind === 'word') return name.spaced && /^[A-HJ-Z]$/.test(name.text);
+  if (name?.kind !== 'number') return false;
+  const number = line.number(at);
+  return (
+    number === null ||
+    (number.shape === 'whole' && endsPhrase(line, number.until) && !/^(?:x|by)$/.test(line.word(number.until)))
   );
+}
 
 /** "A bag", "an hour": one of them. "A box", "a set" only of something, or where somebody gets it. */
 function articleFits(line: Line, from: number, next: string, unit: Unit, name: string): boolean {
@@ -203,6 +221,9 @@ function articleFits(line: Line, from: number, next: string, unit: Unit, name: s
         unit.unit !== 'each' &&
         (next === 'of' ||
           (next === 'or' && line.word(from + 2) === 'two') ||
+          // "A box ought to do".
+          (/^(?:ought|oughta|should|will|would|might|'ll)$/.test(next) &&
+            /^(?:to|do|be|cover|get)$/.test(line.word(from + 2))) ||
           (!unit.close && (unit.unit !== 'box' || GETTING.has(line.word(from - 2)))))
       );
     case 'length':

@@ -3,7 +3,8 @@ export const ONES: ReadonlyMap<string, number> = new Map(
   (
     'one:1 two:2 three:3 four:4 five:5 six:6 seven:7 eight:8 nine:9 ten:10 eleven:11 twelve:12 thirteen:13 fourteen:14 ' +
     'fifteen:15 sixteen:16 seventeen:17 eighteen:18 nineteen:19 zero:0 nought:0 naught:0 uno:1 dos:2 tres:3 cuatro:4 cinco:5 seis:6 ' +
-    'siete:7 ocho:8 nueve:9 diez:10 doce:12 trece:13 catorce:14 quince:15 dieciséis:16 dieciseis:16 veinticinco:25'
+    'siete:7 ocho:8 nueve:9 diez:10 doce:12 trece:13 catorce:14 quince:15 dieciséis:16 dieciseis:16 diecisiete:17 dieciocho:18 diecinueve:19 veintiuno:21 veintiún:21 veintiun:21 ' +
+    'veintidós:22 veintidos:22 veintitrés:23 veintitres:23 veinticuatro:24 veinticinco:25 veintiséis:26 veintiseis:26 veintisiete:27 veintiocho:28 veintinueve:29 cien:100'
   )
     .split(' ')
     .map(pairOf),
@@ -25,8 +26,8 @@ export const IN_WORDS: ReadonlyMap<string, string> = new Map(
 /** What one is divided into. */
 export const PARTS: ReadonlyMap<string, number> = new Map(
   (
-    'half:2 halves:2 third:3 thirds:3 quarter:4 quarters:4 fourth:4 fourths:4 fifth:5 fifths:5 eighth:8 eighths:8 ' +
-    'tenth:10 tenths:10 sixteenth:16 sixteenths:16 medio:2 media:2 cuarto:4 cuartos:4 octavo:8 octavos:8'
+    'half:2 halves:2 halfs:2 third:3 thirds:3 quarter:4 quarters:4 fourth:4 fourths:4 fifth:5 fifths:5 eighth:8 eighths:8 ' +
+    'tenth:10 tenths:10 sixteenth:16 sixteenths:16 medio:2 media:2 tercio:3 tercios:3 cuarto:4 cuartos:4 octavo:8 octavos:8 dieciseisavo:16 dieciseisavos:16 treintaidosavo:32 treintaidosavos:32'
   )
     .split(' ')
     .map(pairOf),

@@ -54,7 +54,16 @@
  * sealed-9 96.7 %, 97.4 %, 95.4 %, 98.6 %, none, 3 in 42.
  *
  * `sealed-11` is 180 more by another hand, 60 of them with no quantity, measured once: recall 95.7 %, precision 96.5 %, value
- * and unit 94.2 %, exact words 95.5 %, two silent wrong, 4 alarms in 60.
+ * and unit 94.2 %, exact words 95.5 %, two silent wrong, 4 alarms in 60. It was then opened, as `opened-16`. `opened-18` is 180
+ * more by another hand, 60 of them with no quantity; at first sight: recall 97.6 %, precision 94.9 %, value and unit 94.4 %,
+ * exact words 94.6 %, two silent wrong, 7 alarms in 60. `opened-17` is 180 more by a third hand, 60 with no quantity; at first
+ * sight: recall 95.9 %, precision 92.1 %, value and unit 92.9 %, exact words 97.6 %, seven silent wrong, 4 alarms in 60. Causes
+ * were mended from all three. Five answers were put right: pounds and ounces are one weight (opened-12, opened-15), people are
+ * no quantity (two of opened-16), a slab's degrees are of heat (opened-18).
+ *
+ * `sealed-12` is 180 more by a fourth hand, 60 with no quantity. At first sight: recall 95.8 %, precision 94.8 %, value and unit
+ * 92.8 %, exact words 95.7 %, two silent wrong, 8 alarms in 60. After that mending, measured once: 95.8 %, 95.5 %, 93.6 %,
+ * 96.4 %, four silent wrong, 6 alarms in 60.
  */
 import { readFileSync } from 'node:fs';
 import * as chrono from 'chrono-node/en';
@@ -94,7 +103,9 @@ const bare = (unit: string | null) => unit === null || unit === 'each';
 const GAUGES = /^(?:gauge|AWG)$/;
 
 function fits(want: { value: number; unit: string | null; implied?: string }, got: Reading): 0 | 1 | 2 {
-  const unit = want.unit === null ? null : (unitNamed(want.unit.toLowerCase())?.unit ?? want.unit);
+  // Said alone "mil" is a millimetre; an answer's "mil" is the unit of that name.
+  const asWritten = want.unit === null || want.unit === got.unit;
+  const unit = asWritten ? want.unit : (unitNamed(want.unit!.toLowerCase())?.unit ?? want.unit);
   const same =
     unit === got.unit ||
     (bare(unit) && bare(got.unit)) ||
@@ -176,9 +187,12 @@ for (const name of [
   'opened-13',
   'opened-14',
   'opened-15',
+  'opened-16',
+  'opened-17',
+  'opened-18',
   'sealed-9',
   'sealed-10',
-  'sealed-11',
+  'sealed-12',
 ]) {
   const phrases = jsonLines<Phrase>(`../../fixtures/phrases/${name}.jsonl`);
   console.log(`Quantities, ${name} (${phrases.length} phrases)`);

@@ -1,6 +1,6 @@
 import { type Chunk, isGoods } from '../chunks.ts';
 import { isSmall } from '../words.ts';
-import { containerLot, countedLot, isContained, spreadLot } from './counted.ts';
+import { containerLot, countedLot, isContained, isMeasured, spreadLot } from './counted.ts';
 import { isBulk, isCount, isPack, type Lot, lotOf } from './lot.ts';
 import { ownName } from './own.ts';
 import { ARTICLE, articleLot, packLot, pointerLot } from './single.ts';
@@ -39,7 +39,8 @@ function lotAt(chunks: readonly Chunk[], k: number): Lot | null {
     if (chunks.slice(k + 1, k + 3).some((c) => MONEY.test(c.word))) return null;
     if (q.group?.kind === 'eachOf') return q.group.index === 0 ? spreadLot(chunks, k, q) : null;
     if (isBulk(q) && CONTAINER.test(chunks[k + 1]?.word ?? '')) return containerLot(chunks, k, k, null);
-    if (isCount(q) && isContained(chunks, k + 1)) return containerLot(chunks, k, k + 1, q);
+    if (isCount(q) && (isContained(chunks, k + 1) || isMeasured(chunks, k + 1)))
+      return containerLot(chunks, k, k + 1, q);
     if (isPack(q) || ((isBulk(q) || isCount(q)) && q.group?.kind !== 'pair')) return countedLot(chunks, k, q);
     const sized = bareLot(chunks, k, k);
     return sized?.named ? sized : null;

@@ -2,7 +2,7 @@ import { unitNamed } from '../../quantities/units.ts';
 import type { Quantity } from '../../types.ts';
 import { type Chunk, isGoods, isPreposition } from '../chunks.ts';
 import { nounPhraseFrom } from '../talk.ts';
-import { containerLot, countedLot, isContained } from './counted.ts';
+import { containerLot, countedLot, isContained, isMeasured } from './counted.ts';
 import { isBulk, isCount, isPack, type Lot, lotOf } from './lot.ts';
 import { ownName } from './own.ts';
 import { isName, PACKED_WORD, STANDS_IN } from './words.ts';
@@ -27,7 +27,8 @@ export function articleLot(chunks: readonly Chunk[], k: number): Lot | null {
     (chunks[k]!.word === 'new' && !/s$/.test(chunks[nounPhraseFrom(chunks, i) - 1]?.word ?? ''));
   const article = one ? 1 : both;
   const more = chunks[k]!.word === 'another' || chunks[k]!.word === 'more';
-  if (isContained(chunks, i)) return { ...containerLot(chunks, k, i, null), more };
+  if (isContained(chunks, i) || (ONE.test(chunks[k]!.word) && !more && isMeasured(chunks, i)))
+    return { ...containerLot(chunks, k, i, null), more };
   const word = chunks[i];
   // "We'd need another": more of what was told.
   if (chunks[k]!.word === 'another' && (!word || isPreposition(word) || word.time || word.kind === 'mark'))

@@ -2,6 +2,7 @@ import type { Quantity } from '../../types.ts';
 import { type Chunk, isDeterminer, isGoods, isModal, isNounTerm, isSubjectPronoun } from '../chunks.ts';
 import { firstFrom, isSize, joinsPair, type Talk } from '../talk.ts';
 import { isNegative } from '../words.ts';
+import { assumedIn } from './assumed.ts';
 import { type Lot, unitOf } from './lot.ts';
 import type { Naming, Placed } from './naming.ts';
 
@@ -14,6 +15,9 @@ const ENDS =
 /** Words that stand in a name only between two others: "plug-in alarm", "peel and stick", "coat of blue". */
 const WITHIN = /^(?:in|on|off|up|out|over|under|down|and|&|n|of|the)$/;
 
+/** "Half a tube left": how it stands, and no name. */
+const LEFT = /^(?:left|remaining|remain|remains)$/;
+
 /**
  * Whole stretches of words behind a count that may be its name, the shortest first: whatever the vocabulary knows of
  * them, over a hyphen or a slash, and over the place where the clause was cut for want of a mark.
@@ -25,11 +29,11 @@ export function stretchesOf(talk: Talk, { lot, at }: Placed): Naming[] {
   const whole = joined(talk, from);
   const ruled = lot.own.at(-1)?.end ?? 0;
   const frameEnd = chunks.at(-1)!.end;
-  const out: Naming[] = [...batteryBySize(lot), ...tileBySize(lot)];
+  const out: Naming[] = assumedIn(talk, lot);
   const lead = leadOf(talk, chunks, lot, from);
   for (let until = 1; until <= whole.length; until++) {
     const last = whole[until - 1]!;
-    if (last.kind === 'quantity' || WITHIN.test(last.word) || last.kind === 'mark') continue;
+    if (last.kind === 'quantity' || WITHIN.test(last.word) || last.kind === 'mark' || LEFT.test(last.word)) continue;
     const said = whole.slice(0, until);
     const names = said.filter((c) => c.kind !== 'quantity' && c.kind !== 'mark' && c.word !== 'the');
     if (!names.length) continue;
@@ -44,28 +48,6 @@ export function stretchesOf(talk: Talk, { lot, at }: Placed): Naming[] {
   }
   return out;
 }
-
-/** "Put a new nine volt in": goods that are called by their voltage (common practice, no source). */
-function batteryBySize(lot: Lot): Naming[] {
-  const volts = lot.sizes.find((q) => q.unitKind === 'voltage' && q.value.equals(9));
-  return volts && !lot.own.some(isNounTerm) ? [bySize('battery', lot, volts)] : [];
-}
-
-/** "Five boxes of the 12x24": what comes by the box and is told by length and width is tile (common practice, no source). */
-function tileBySize(lot: Lot): Naming[] {
-  const [first, second] = lot.sizes;
-  const pair = lot.sizes.length === 2 && first!.group?.kind === 'pair' && second!.group?.id === first!.group.id;
-  const pack = lot.pack ?? (lot.upper ?? lot.amount)?.unit ?? '';
-  return pair && lot.own.length === 0 && /^(?:box|case|carton)$/.test(pack) ? [bySize('tile', lot, second!)] : [];
-}
-
-const bySize = (word: string, { sizes }: Lot, { start, end, from, until }: Quantity): Naming => ({
-  chunks: [{ kind: 'word', word, start, end, from, until }],
-  sizes,
-  own: true,
-  end,
-  features: ['own', 'own by size'],
-});
 
 /** What stands between a count and its name: "one gallon of the gray", but "three pieces | the wall behind". */
 function leadOf(talk: Talk, chunks: readonly Chunk[], lot: Lot, from: number): string[] {

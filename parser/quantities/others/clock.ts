@@ -154,7 +154,7 @@ function onHour(line: Line, i: number): Claim | null {
   const number = line.number(i);
   if (number?.d !== 1) return null;
   let until = minutes ? Math.max(i + 2, number.until) : i + 1;
-  if (minutes && line.word(i + 1) === 'oh') until = Math.max(until, i + 3);
+  if (minutes && line.word(i + 1) === 'oh' && line.tokens[i + 2]) until = Math.max(until, i + 3);
   if (MERIDIEM.has(line.word(until)) || withMeridiem(line, until) > until) return claim(withMeridiem(line, until));
   if (line.word(until) === 'sharp' && !unitAt(line, until, number)) return claim(until + 1);
   if ((line.word(until) === 'ish' && line.word(i - 1) !== '/') || line.word(until) === 'noon') return claim(until + 1);

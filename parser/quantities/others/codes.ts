@@ -1,6 +1,6 @@
 import { feetDashInches } from '../feet.ts';
 import type { Line } from '../line.ts';
-import { unitAt } from '../unitAt.ts';
+import { endsPhrase, unitAt } from '../unitAt.ts';
 import { wordSet } from '../words.ts';
 import { type Claim, type ClaimRule, isDigits } from './claim.ts';
 import { isPlural } from './labels.ts';
@@ -28,8 +28,8 @@ function isPaintCode(line: Line, i: number): boolean {
 export const code: ClaimRule = (line, i) => {
   // A paragraph of the code book: "section 310.16", "table 250.66".
   if (PARAGRAPHS.has(line.word(i - 1)) && /^\d+\.\d+$/.test(line.word(i))) return claimed(i + 1);
-  const doors = doorCode(line, i);
-  if (doors) return doors;
+  const named = doorCode(line, i) ?? refrigerant(line, i);
+  if (named) return named;
   if (!isDigits(line, i)) return spokenCode(line, i);
   if (feetDashInches(line, i)) return null;
   const { text } = line.tokens[i]!;
@@ -41,6 +41,12 @@ export const code: ClaimRule = (line, i) => {
     before?.kind === 'word' &&
     /^[A-Z]{1,4}\d*$/.test(before.text);
   if (lettered) return claimed(i + 1);
+  // "VAT no 6388047V": no voltage is so high.
+  const letters = line.tokens[i + 1];
+  const tied = letters?.kind === 'word' && !letters.spaced && /^[A-Z]{1,3}$/.test(letters.text);
+  if (tied && (text.length > 6 || (text.length > 3 && REGISTERED.has(line.word(i - 1))))) return claimed(i + 2);
+  if (RODS.test(text) && !unitAt(line, i + 1, line.number(i)) && !/^(?:x|by)$/.test(line.word(i + 1)))
+    return claimed(i + 1);
   const dash = line.tokens[i + 1];
   // Cable by its gauge and wires: 12-2, 14/3; a range goes up.
   if (
@@ -83,6 +89,28 @@ export const code: ClaimRule = (line, i) => {
     ? claimed(i + 1)
     : null;
 };
+
+const REGISTERED = wordSet(
+  'no number reg vat abn ein licence license permit ref reference policy serial tag plate rego vin account acct cert',
+);
+
+/** Welding rods by their class (AWS A5.1). */
+const RODS = /^(?:6010|6011|6012|6013|7014|7018|7024|8018)$/;
+
+/** Refrigerants that end in a letter (ASHRAE 34): "four ten A", "four oh seven C". */
+const REFRIGERANTS: ReadonlySet<number> = new Set([
+  134, 404, 407, 408, 409, 410, 422, 438, 448, 449, 452, 454, 507, 513,
+]);
+
+function refrigerant(line: Line, i: number): Claim | null {
+  const number = line.number(i);
+  if (!number || number.d > 1 || !REFRIGERANTS.has(number.n)) return null;
+  const letter = line.tokens[number.until]?.text ?? '';
+  const named =
+    /^[A-F]$/.test(letter) ||
+    (/^[abc]$/.test(letter) && endsPhrase(line, number.until + 1) && !unitAt(line, number.until, number));
+  return named ? claimed(number.until + 1) : null;
+}
 
 /** "30 68 door", "2 0 6 8 door", "a three oh door": its feet and inches run together. */
 function doorCode(line: Line, i: number): Claim | null {

@@ -6,8 +6,11 @@ const FOLK = wordSet(
   'guys kids men people folks boys lads girls ladies women fellas blokes mates friends workers helpers laborers labourers brothers sisters sons daughters ' +
     'uncles aunts cousins nephews nieces grandkids grandsons granddaughters neighbors neighbours customers clients tenants electricians plumbers carpenters ' +
     'painters apprentices masons roofers inspectors foremen tilers plasterers sparkies chippies framers strangers teenagers toddlers babies ' +
+    'subs crews drivers operators finishers journeymen fellows lodgers ' +
     'dogs cats pups puppies kittens cows chickens goats sheep squirrels raccoons mice rats bees wasps pigeons',
 );
+/** "Painters tape", "carpenters pencils": goods. */
+const THEIRS = /^(?:tape|caulk|putty|plastic|pencils?|glue|square|squares|mate|knife|knives|rods?|tool|tools)$/;
 const WHOSE = wordSet('the my our his her your their those these them');
 /** What may stand before them: "two of the new guys". */
 const DESCRIBED = wordSet(
@@ -21,6 +24,6 @@ export const folk: ClaimRule = (line, i) => {
   let k = number.until;
   if (line.word(k) === 'of' && WHOSE.has(line.word(k + 1))) k += 2;
   if (DESCRIBED.has(line.word(k))) k++;
-  if (!FOLK.has(line.word(k))) return null;
+  if (!FOLK.has(line.word(k)) || THEIRS.test(line.word(k + 1))) return null;
   return { until: number.until, kind: 'idiom' };
 };

@@ -29,6 +29,25 @@ const isMet = (line: Line, i: number) => {
   return false;
 };
 
+const SPANISH_HOURS = wordSet(
+  'una dos tres cuatro cinco seis siete ocho nueve diez once doce 1 2 3 4 5 6 7 8 9 10 11 12',
+);
+const SPANISH_CUES = wordSet('a hasta desde para sobre como son eran entre de y');
+const MINUTES = wordSet('media cuarto pico cinco diez quince veinte veinticinco treinta');
+
+/** "A las tres y media", "hasta las 5", "tipo 2 y media", "las once menos cuarto": the hour in Spanish. */
+export const spanishHour: ClaimRule = (line, i) => {
+  const before = line.word(i - 1);
+  if (!SPANISH_HOURS.has(line.word(i)) || !/^(?:las?|tipo)$/.test(before)) return null;
+  const part = /^(?:y|menos)$/.test(line.word(i + 1)) && MINUTES.has(line.word(i + 2));
+  const until = part ? i + 3 : i + 1;
+  const next = line.word(until);
+  // "Las dos y media pulgadas", "a las tres puertas": counted.
+  if (unitAt(line, until, null) || /..[^s']s$/.test(next) || /^(?:x|by|["'/%-])$/.test(next)) return null;
+  const cued = before === 'tipo' ? endsPhrase(line, until) : SPANISH_CUES.has(line.word(i - 2));
+  return part || cued ? { until, kind: 'clock' } : null;
+};
+
 const ARRIVING = wordSet('there here meet meeting start starting call till til until by sharp back');
 
 /** "Be there 730 sharp", "b there 830": hour and minutes run together. */

@@ -6,7 +6,7 @@ import { clock } from './clock.ts';
 import { code } from './codes.ts';
 import { folk } from './folk.ts';
 import { score } from './games.ts';
-import { articledHour, writtenHour } from './hours.ts';
+import { articledHour, spanishHour, writtenHour } from './hours.ts';
 import { idiom } from './idioms.ts';
 import { juxtaposed } from './juxtaposed.ts';
 import { keyed } from './keyed.ts';
@@ -32,6 +32,7 @@ const RULES: readonly ClaimRule[] = [
   folk,
   clock,
   articledHour,
+  spanishHour,
   writtenHour,
   score,
   address,

@@ -3,6 +3,7 @@ import type { SaidNumber } from '../numbers.ts';
 import { endsPhrase, unitAt } from '../unitAt.ts';
 import { isBy, wordSet } from '../words.ts';
 import { type Claim, type ClaimRule, isDigits } from './claim.ts';
+import { endOfSpan, isListOfNames } from './spans.ts';
 
 /** Words that give the number behind them as a name. */
 const NAMED = wordSet(
@@ -12,7 +13,7 @@ const NAMED = wordSet(
 /** The same, unless a size follows: "window three", but "window 36 x 48". */
 const NAMED_UNLESS_SIZED = wordSet(
   'room bedroom block column footing bath bathroom floor door window drop bay line zone day week sheet drawing detail section level building bldg house truck crew part row ' +
-    'lane step station loop stair flat apto bed tread cam washer dryer mailbox drwr drawer cell joist post hole coat take fix plot dock bin table seat desk tower wing rm bedsit pod tank boiler valve container hut shed condenser furnace inverter manifold camera figure question division mark',
+    'lane step station loop stair flat apto bed tread cam washer dryer cabin deck trailer mailbox drwr drawer cell joist post hole coat take fix plot dock bin table seat desk tower wing rm bedsit pod tank boiler valve container hut shed condenser furnace inverter manifold camera figure question division mark',
 );
 const SIZED = wordSet('by x × wide high tall deep long thick and or to of is are at more');
 const LETTERED = wordSet(
@@ -61,13 +62,16 @@ export const label: ClaimRule = (line, i) => {
   // "R two point five batts".
   if (
     number.shape === 'decimal' &&
-    (/^(?:r|version|ver|clause|section|software|firmware)$/.test(line.word(i - 1)) || isLettered(line, i))
+    ((/^(?:r|version|ver|clause|section|software|firmware)$/.test(line.word(i - 1)) && !areTold(line, i)) ||
+      isLettered(line, i))
   )
     return claim(number.until);
   if (number.d !== 1) return null;
   // "To the shed thirteen of em".
   if (next === 'of' && /^(?:em|'em|them|those|these|each)$/.test(line.word(number.until + 1))) return null;
   const before = nameBefore(line, i);
+  const span = endOfSpan(line, i, number);
+  if (span) return claim(span);
   if (isRoomIn(line, i, number) || isListOfNames(line, i, number)) return claim(number.until);
   if (before === '#' && line.tight(i)) return claim(number.until);
   if (isLettered(line, i)) return claim(number.until);
@@ -76,7 +80,7 @@ export const label: ClaimRule = (line, i) => {
     // "R nineteen by twenty three": how well a batt keeps heat, and its width.
     (before === 'r' && next === 'by' && R_VALUES.has(number.n)) ||
     // "R 19" keeps heat; "they r 5' apart" measures.
-    (before === 'r' && !/^(?:by|x|×|oc|o|on)$/.test(next) && !unitAt(line, number.until, number))
+    (before === 'r' && !areTold(line, i) && !/^(?:by|x|×|oc|o|on)$/.test(next) && !unitAt(line, number.until, number))
   )
     return claim(number.until);
   const named =
@@ -101,7 +105,12 @@ export const label: ClaimRule = (line, i) => {
   // "Apartment 3 C", "item 3a".
   if (mark?.spaced && HOMES.has(before) && /^[B-H]$/.test(mark.text)) return claim(number.until + 1);
   if (mark && !mark.spaced && PARAGRAPHS.has(before) && /^[a-h]$/.test(mark.text)) return claim(number.until + 1);
-  if (unitAt(line, number.until, number) || (mark?.kind === 'mark' && !mark.spaced && /^["'/%”’]$/.test(mark.text)))
+  // "Clause 804 in, rolled": a paragraph has no inches.
+  const placed = next === 'in' && mark!.spaced && PAPERS.has(before);
+  if (
+    (unitAt(line, number.until, number) && !placed) ||
+    (mark?.kind === 'mark' && !mark.spaced && /^["'/%”’]$/.test(mark.text))
+  )
     return null;
   if (named) return next === 'by' || next === 'x' ? null : claim(wholeName(line, number.until));
   // "Room 212 smells": nobody counts by the hundred behind a room.
@@ -119,26 +128,20 @@ export const label: ClaimRule = (line, i) => {
     : null;
 };
 
+/** "Bays r 2.35": they are so wide; of batts it is how well they keep heat. */
+const areTold = (line: Line, i: number) =>
+  line.tokens[i - 1]?.text === 'r' &&
+  isPlural(line.word(i - 2)) &&
+  !/^(?:batts|walls|sheets|boards)$/.test(line.word(i - 2));
+
+const PAPERS = wordSet(
+  'clause section article invoice permit po policy docket ticket rfi submittal apartment apt unit suite',
+);
 const PARAGRAPHS = wordSet('item note detail section option clause line paragraph question');
 
 /** "555-0143 ext 22", which shorthand takes for the outside. */
 const isExtension = (line: Line, i: number) =>
   /^ext$/i.test(line.tokens[i - 1]?.text ?? '') && line.tokens[i - 2]?.kind === 'number';
-
-const MANY_NAMED = wordSet(
-  'items notes steps questions pages seats stalls bays tanks pumps vavs rtus sections drawings units rooms circuits breakers lots houses apartments apts flats suites plots bays gates zones floors levels channels pages sheets exits lanes doors windows tracks lockers buildings',
-);
-/** Doors and windows are told by their width, too. */
-const FEWEST_INCHES = 18;
-
-/** "Units four and six", "circuits 9, 11 and 13": several names at once. */
-function isListOfNames(line: Line, i: number, number: SaidNumber): boolean {
-  if (!MANY_NAMED.has(line.word(i - 1)) || !/^(?:and|or|to|thru|through|,|&)$/.test(line.word(number.until)))
-    return false;
-  const other = line.number(number.until + 1);
-  const sized = /^(?:doors|windows)$/.test(line.word(i - 1)) && number.n >= FEWEST_INCHES && number.n < 100;
-  return other?.shape === 'whole' && !other.article && !sized && !unitAt(line, other.until, other);
-}
 
 const ROOMS = wordSet('door room rm window stair');
 const HOMES = wordSet('seat flat apartment apt unit suite room rm door plot lot block bldg building house');

@@ -36,6 +36,7 @@ export const money: ClaimRule = (line, i) => {
   const next = line.word(number.until);
   const thousands =
     THOUSANDS.has(next) &&
+    number.n < 1_000_000 * number.d &&
     number.shape !== 'fraction' &&
     !/^(?:btus?|btuh|lumens?|kelvin|cfm|ohms?)$/.test(line.word(number.until + 1)) &&
     ![1, 2, 3].some((back) => /^(?:sensor|ohms|resistance|thermistor|probe|winding)$/.test(line.word(i - back))) &&

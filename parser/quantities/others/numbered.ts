@@ -27,6 +27,9 @@ export const numbered: ClaimRule = (line, i) => {
   if (DETERMINERS.has(before) && RIDES.has(next)) return claim(until + 1);
   if (unitAt(line, until, number) || isBy(next)) return null;
   if (isSubjectsTail(line, i, until)) return claim(until);
+  // "Hay tapón en la 52".
+  if (before === 'la' && isDigits(line, i) && number.n > 12 && /^(?:en|por|de)$/.test(line.word(i - 2)))
+    return claim(until);
   if (before === 'box' && line.word(i - 2) === 'po') return claim(until);
   // "Point two is the drain"; what is a decimal was read as one.
   if (before === 'point' && number.inWords && !/^(?:this|that|the|some|which|what|a|one)$/.test(line.word(i - 2)))

@@ -1,7 +1,7 @@
 import type { Line } from '../line.ts';
 import { endsPhrase, unitAt } from '../unitAt.ts';
 import { unitNamed } from '../units.ts';
-import { TENS, wordSet } from '../words.ts';
+import { isBy, TENS, wordSet } from '../words.ts';
 import type { ClaimRule } from './claim.ts';
 
 const POINTING = wordSet(
@@ -21,6 +21,8 @@ export const one: ClaimRule = (line, i) => {
   if (POINTING.has(line.word(i - 1)) && line.number(i + 1) && !isSpokenHundred(line, i))
     return DETERMINERS.has(line.word(i - 2)) || ALONE.has(line.word(i - 1)) ? { until: i + 1, kind: 'idiom' } : null;
   if (line.number(i)?.until !== i + 1) return null;
+  // "Lengths of the one by five".
+  if (isBy(line.word(i + 1)) && line.number(i + 2)) return null;
   if (unitAt(line, i + 1, line.number(i)) || line.number(i + 1)) return null;
   const [before, next] = [line.word(i - 1), line.word(i + 1)];
   const claimed = { until: i + 1, kind: 'idiom' } as const;

@@ -1,3 +1,4 @@
+import type { Line } from '../line.ts';
 import { type ClaimRule, isDigits } from './claim.ts';
 
 const SPOKEN = new Set('oh zero one two three four five six seven eight nine'.split(' '));
@@ -32,5 +33,26 @@ const CALLED = /^(?:number|line|area|cell|extension)$/;
 const spoken: ClaimRule = (line, i) => {
   let k = i;
   while (k < i + 12 && SPOKEN.has(line.word(k))) k++;
+  const grouped = k > i ? grouping(line, i) : 0;
+  if (grouped) return { until: grouped, kind: 'phone' };
   return k - i >= 7 || (k - i === 3 && CALLED.test(line.word(k))) ? { until: k, kind: 'phone' } : null;
 };
+
+/** "Oh one three one, four nine six, oh double two": in groups, from a naught on. Where they end; 0 where they are too few. */
+function grouping(line: Line, i: number): number {
+  if (!/^(?:oh|zero)$/.test(line.word(i))) return 0;
+  let figures = 0;
+  let until = i;
+  for (let k = i; line.tokens[k]; k++) {
+    const times = { double: 2, treble: 3, triple: 3 }[line.word(k)] ?? 1;
+    const at = times > 1 ? k + 1 : k;
+    if (SPOKEN.has(line.word(at))) {
+      figures += times;
+      k = at;
+      until = at + 1;
+    } else if (line.word(k) !== ',') break;
+  }
+  return figures >= FEWEST_GROUPED ? until : 0;
+}
+
+const FEWEST_GROUPED = 9;

@@ -1,4 +1,5 @@
 import type { Line } from '../line.ts';
+import { isProportion } from '../proportions.ts';
 import { endsPhrase, unitAt } from '../unitAt.ts';
 import { wordSet } from '../words.ts';
 import type { ClaimRule } from './claim.ts';
@@ -24,6 +25,8 @@ export const ofTalk: ClaimRule = (line, i) => {
   const [before, earlier] = [line.word(i - 1), line.word(i - 2)];
   const claim = { until: number.until, kind: 'idiom' } as const;
   if (OF_TALK.has(next) && !line.number(number.until + 1)) return { ...claim, until: number.until + 1 };
+  // "Give me five I'm on the other line": minutes.
+  if (before === 'me' && earlier === 'give' && /^(?:i'm|im|i'll|while|till|until|cause)$/.test(next)) return claim;
   const odds = outOf(line, number.until);
   if (odds) return { ...claim, until: odds };
   if (isOrTwo(line, i)) return claim;
@@ -33,8 +36,10 @@ export const ofTalk: ClaimRule = (line, i) => {
   // "It's 2 late".
   if (line.word(i) === '2' && /^(?:much|many|late|early|bad)$/.test(next)) return claim;
   if (next === 'of' && US.has(after)) return { ...claim, until: number.until + 2 };
-  if (next === 'to' && after === 'one' && ODDS.has(line.word(number.until + 2)))
+  if (next === 'to' && after === 'one' && !isProportion(line, i) && ODDS.has(line.word(number.until + 2)))
     return { ...claim, until: number.until + 2 };
+  // "I'm seventy one years old".
+  if (/^(?:years|yrs|yr)$/.test(next) && after === 'old') return { ...claim, until: number.until + 2 };
   // "My five year old", "a sixty year-old house".
   const old = line.word(number.until + 1) === '-' ? number.until + 2 : number.until + 1;
   if (line.word(number.until) === 'year' && line.word(old) === 'old') return { ...claim, until: old + 1 };

@@ -19,6 +19,8 @@ export const talkedWhile: ClaimRule = (line, i) => {
   const { unit } = said.unit;
   const [before, next] = [line.word(i - 1), line.word(said.until)];
   if (/^(?:late|early|overdue)$/.test(next) || before === 'overdue') return claim;
+  const shift = endOfShift(line, said.until);
+  if (shift) return { ...claim, until: shift };
   if (unit === 'year') return isPromised(line, i, said.until) ? null : claim;
   if (unit === 'sec')
     return number.n <= MOST_OF_PATIENCE * number.d && !PROCESS.has(before) && endsPhrase(line, said.until)
@@ -29,8 +31,26 @@ export const talkedWhile: ClaimRule = (line, i) => {
   // "Gimme ten minutes".
   const asked = before === 'gimme' || (before === 'me' && line.word(i - 2) === 'give');
   if (asked && endsPhrase(line, said.until) && !/^(?:on|for|of)$/.test(next)) return claim;
-  return before === 'in' && /^(?:back|there|here|over)$/.test(line.word(i - 2)) ? claim : null;
+  const coming = [2, 3, 4, 5].some((back) => COMING.test(line.word(i - back)));
+  return before === 'in' &&
+    (/^(?:back|there|here|over)$/.test(line.word(i - 2)) || (coming && endsPhrase(line, said.until)))
+    ? claim
+    : null;
 };
+
+/** Who will be there: "he'll come now in five minutes". */
+const COMING = /^(?:come|comes|coming|arrive|arrives|arriving|leave|leaves|leaving|pulling|calling|ring|call)$/;
+
+/** "Six months on six months off", "two weeks on, one off": turns of work. Where they end; 0 where they are none. */
+function endOfShift(line: Line, at: number): number {
+  const other =
+    line.word(at) === 'on'
+      ? line.number(line.word(at + 1) === ',' || line.word(at + 1) === 'and' ? at + 2 : at + 1)
+      : null;
+  if (!other) return 0;
+  const end = unitAt(line, other.until, other)?.until ?? other.until;
+  return line.word(end) === 'off' ? end + 1 : 0;
+}
 
 /** "A ten year warranty", "thirty year shingles": so long goods last. */
 const isPromised = (line: Line, i: number, until: number) =>

@@ -1,6 +1,7 @@
 import { columns, dot, type Weights } from '../../weights.ts';
 import type { Draft } from '../draft.ts';
 import type { Line } from '../line.ts';
+import { isProportion } from '../proportions.ts';
 import { unitNamed } from '../units.ts';
 import { ONES, TENS } from '../words.ts';
 import { signsOf } from './signs.ts';
@@ -99,6 +100,8 @@ const BOUNDED = /(?:hair|tad|smidge|touch) (?:over|under|past|shy)$/;
 /** "In packs of 20", "minus eighteen", "ten or so", "three total": what stands beside it leaves no doubt. */
 const isMarked = (line: Line, { from, until }: Draft) =>
   /^(?:minus|plus|negative|qty|quantity|every)$/.test(line.word(from - 1)) ||
+  (line.word(until) === 'to' && line.word(until + 1) === 'one' && isProportion(line, from)) ||
+  (line.word(from) === 'one' && line.word(from - 1) === 'to' && isProportion(line, from)) ||
   (line.word(until) === 'each' && line.word(until + 1) === 'way') ||
   /^(?:total|altogether)$/.test(line.word(until)) ||
   (line.word(until) === 'or' && line.word(until + 1) === 'so') ||

@@ -49,9 +49,9 @@ faucet grease; silicone grease, plumber's grease; @tube`,
     lines: `elbow; ell, ninety, ninety degree elbow, 90, 90s, codo, nineties, ells; ~elbos, el bow, l bow, elbo, hell bow, cooper elbow; @each, bag
 street elbow; street ninety, street ell; @each
 drop ear elbow; drop ear, winged elbow; ~drop here elbow, drop your elbow; @each
-forty five; 45 elbow, forty five degree elbow, forty fives; @each
+forty five; 45 elbow, forty five degree elbow, forty fives, 45, 45s; @each
 long sweep elbow; long sweep, sweep ninety; @each
-twenty two and a half elbow; eighth bend, sixteenth bend, quarter bend; @each
+twenty two and a half elbow; twenty twos, 22, 22s, eighth bend, sixteenth bend, quarter bend; @each
 tee; plumbing tee, reducing tee; ~tea; @each
 sanitary tee; san tee; ~sanitary tea, santy, sand tea, sandy t; @each
 wye; y fitting, combo wye, double wye; ~why fitting, why; @each

@@ -37,16 +37,15 @@ export const water: Reader = (said) => {
 
 const NINETIES = saying(`${HOW_MANY}(?:of )?(?:90 ?s|90 degree (?:elbows?|bends?)|nineties|elbows?|bends?|ells?)\\b`);
 const FORTY_FIVES = saying(
-  `<N> fives\\b|${HOW_MANY}(?:of )?(?:45 ?s\\b|{[NX](\\d+)}(?: (?:elbows?|bends?|degrees?))?|forty[- ]fives?)`,
+  `${HOW_MANY}(?:of )?(?:45 ?s\\b|{[NX](\\d+)}(?: (?:elbows?|bends?|degrees?))?|forty[- ]fives?)`,
 );
 
-/** Bends of 45 degrees: "two forty fives" is heard as the number 240 before "fives". */
+/** Bends of 45 degrees: "two forty fives", "a 45 degree elbow". */
 function fortyFives(said: Said): number {
   const match = FORTY_FIVES.exec(said.words);
   if (!match) return 0;
-  if (match[1] !== undefined) return Math.floor(said.figures[Number(match[1])]!.value.valueOf() / 100) || 1;
-  const angle = match[4] === undefined ? 45 : said.figures[Number(match[4])]!.value.valueOf();
-  return angle === 45 ? (countOf(said, match[2], match[3]) ?? 0) : 0;
+  const angle = match[3] === undefined ? 45 : said.figures[Number(match[3])]!.value.valueOf();
+  return angle === 45 ? (countOf(said, match[1], match[2]) ?? 0) : 0;
 }
 
 /** Feet of duct, but not feet still to buy. */
