@@ -37,6 +37,8 @@ export function happened(talk: Talk, at: number): boolean {
   if (/\b(?:was|were) (?:supposed|meant) to (?:\w+ ){0,3}$/.test(`${talk.lead(at)} `)) return true;
   for (let k = at - 1; k >= 0 && k > at - REACH; k--) {
     const word = talk.word(k);
+    // "We did that friday": what was done, and no joint.
+    if (word === 'that' && (DID.has(talk.word(k - 1)) || DID_WITH_SUBJECT.has(talk.word(k - 1)))) continue;
     // "He rang sunday": the day of the call, not the day it was about.
     if (CALLED.test(word) && k === at - 1) return SUBJECT.test(talk.word(k - 1));
     if (JOINT.test(word) || SETTLED.test(word)) return false;

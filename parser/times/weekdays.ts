@@ -81,8 +81,8 @@ export const weekday: Rule = (talk, i) => {
   if (gone) return { until: gone, date: lastWeekday(talk.today, day), past: true, rule: 'time/weekday-past' };
   // "Thursday morning", told later on that day.
   const hour = Number(talk.now.slice(11, 13));
-  const gone_by = /^mornin/.test(talk.word(i + 1)) ? hour >= 7 : hour >= 12;
-  const isToday = weekdayOf(talk.today) === day && until === i + 2 && gone_by;
+  const goneBy = /^mornin/.test(talk.word(i + 1)) ? hour >= 7 : hour >= 12;
+  const isToday = weekdayOf(talk.today) === day && until === i + 2 && goneBy;
   if (isToday && happened(talk, i)) return { until, date: talk.today, past: true, rule: 'time/weekday-past' };
   if (
     before === 'since' ||

@@ -55,6 +55,8 @@ describe('what has been', () => {
   it.each([
     ['2026-04-15T15:20:00', 'fortnight ago we had it signed off', ['2026-04-01']],
     ['2026-04-15T15:20:00', 'few days ago it was fine', ['2026-04-12']],
+    ['2026-04-15T15:20:00', 'we did that friday and it failed', ['2026-04-10']],
+    ['2026-04-15T15:20:00', "I told him in march don't buy it", ['2026-03-01..2026-03-31']],
     ['2026-04-15T15:20:00', 'friday past they had the street up', ['2026-04-10']],
     ['2027-01-01T09:15:00', 'ordered the doors nov 30 and not a word', ['2026-11-30']],
     ['2027-01-01T09:15:00', 'countertops were templated 12/18 and still no install date', ['2026-12-18']],
