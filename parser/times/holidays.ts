@@ -104,7 +104,7 @@ const HOLIDAYS: readonly (readonly [words: string, on: (year: number, today: str
   ['independence day', (year) => `${year}-07-04`],
   ['bonfire night', (year) => `${year}-11-05`],
   ['guy fawkes', (year) => `${year}-11-05`],
-  // India: Gazetted holidays of fixed date.
+  // India: common practice, no source.
   ['republic day', (year) => `${year}-01-26`],
   ['gandhi jayanti', (year) => `${year}-10-02`],
 ];
