@@ -1,5 +1,6 @@
-import { addDays, lastWeekday, weekdayOf } from './days.ts';
+import { addDays, daysBetween, lastWeekday, weekdayOf } from './days.ts';
 import type { Found, Rule, Talk } from './talk.ts';
+import { lookedBack, toldBehind } from './told.ts';
 
 const first = (year: number, month: number) => `${year}-${String(month).padStart(2, '0')}-01`;
 
@@ -11,11 +12,15 @@ function nth(year: number, month: number, weekday: number, n: number): string {
 
 /** Days that crews plan around. The moving ones after 5 U.S.C. 6103(a). */
 const HOLIDAYS: readonly (readonly [words: string, on: (year: number, today: string) => string])[] = [
+  ['canadian thanksgiving', (year) => nth(year, 10, 1, 2)],
+  ['thanksgiving day', (year) => nth(year, 11, 4, 4)],
   ['thanksgiving', (year) => nth(year, 11, 4, 4)],
   ['christmas day', (year) => `${year}-12-25`],
   ['christmas eve', (year) => `${year}-12-24`],
   ['christmas', (year) => `${year}-12-25`],
   ["new year's eve", (year) => `${year}-12-31`],
+  ['new years eve', (year) => `${year}-12-31`],
+  ['nye', (year) => `${year}-12-31`],
   ["new year's day", newYear],
   ['new years day', newYear],
   ["new year's", newYear],
@@ -45,6 +50,9 @@ const HOLIDAYS: readonly (readonly [words: string, on: (year: number, today: str
   ['melbourne cup day', (year) => nth(year, 11, 2, 1)],
   ['cup day', (year) => nth(year, 11, 2, 1)],
   ['easter tuesday', (year) => addDays(easter(year), 2)],
+  ['pancake tuesday', (year) => addDays(easter(year), -47)],
+  ['pancake day', (year) => addDays(easter(year), -47)],
+  ['shrove tuesday', (year) => addDays(easter(year), -47)],
   ['ash wednesday', (year) => addDays(easter(year), -46)],
   ['palm sunday', (year) => addDays(easter(year), -7)],
   ['easter saturday', (year) => addDays(easter(year), -1)],
@@ -56,8 +64,11 @@ const HOLIDAYS: readonly (readonly [words: string, on: (year: number, today: str
   ['st patricks day', (year) => `${year}-03-17`],
   ["st paddy's day", (year) => `${year}-03-17`],
   ["st paddy's", (year) => `${year}-03-17`],
+  ['paddys day', (year) => `${year}-03-17`],
+  ["paddy's day", (year) => `${year}-03-17`],
   ['valentines day', (year) => `${year}-02-14`],
   ["valentine's", (year) => `${year}-02-14`],
+  ['valentines', (year) => `${year}-02-14`],
   ['the fourth of july', (year) => `${year}-07-04`],
   ['fourth of july', (year) => `${year}-07-04`],
   ['the new year', newYear],
@@ -67,6 +78,10 @@ const HOLIDAYS: readonly (readonly [words: string, on: (year: number, today: str
   ['presidents day', (year) => nth(year, 2, 1, 3)],
   ["president's day", (year) => nth(year, 2, 1, 3)],
   ['mlk day', (year) => nth(year, 1, 1, 3)],
+  ['martin luther king day', (year) => nth(year, 1, 1, 3)],
+  ["patriots' day", (year) => nth(year, 4, 1, 3)],
+  ['patriots day', (year) => nth(year, 4, 1, 3)],
+  ['groundhog day', (year) => `${year}-02-02`],
   ['columbus day', (year) => nth(year, 10, 1, 2)],
   ['veterans day', (year) => `${year}-11-11`],
   ['juneteenth', (year) => `${year}-06-19`],
@@ -74,6 +89,8 @@ const HOLIDAYS: readonly (readonly [words: string, on: (year: number, today: str
   ['anzac day', (year) => `${year}-04-25`],
   ['australia day', (year) => `${year}-01-26`],
   ['boxing day', (year) => `${year}-12-26`],
+  ["st stephen's day", (year) => `${year}-12-26`],
+  ['st stephens day', (year) => `${year}-12-26`],
   ['good friday', (year) => addDays(easter(year), -2)],
   ['easter monday', (year) => addDays(easter(year), 1)],
   ['easter sunday', easter],
@@ -86,6 +103,10 @@ const HOLIDAYS: readonly (readonly [words: string, on: (year: number, today: str
   ["valentine's day", (year) => `${year}-02-14`],
   ['independence day', (year) => `${year}-07-04`],
   ['bonfire night', (year) => `${year}-11-05`],
+  ['guy fawkes', (year) => `${year}-11-05`],
+  // India: common practice, no source.
+  ['republic day', (year) => `${year}-01-26`],
+  ['gandhi jayanti', (year) => `${year}-10-02`],
 ];
 
 const lastMonday = (year: number, month: number) => addDays(nth(year, month + 1, 1, 1), -7);
@@ -124,22 +145,39 @@ function easter(year: number): string {
 const ROWS = HOLIDAYS.map(([words, on]) => ({ words: words.split(' '), on }));
 const OPENING = new Set(ROWS.map(({ words }) => words[0]));
 
-/** The coming holiday that is named at `i`, whatever stands around it. */
-export function holidayAt(talk: Talk, i: number): Found | null {
-  if (!OPENING.has(talk.word(i))) return null;
-  const found = ROWS.find(({ words }) => isNamed(talk, i, words));
-  if (!found) return null;
-  const year = Number(talk.today.slice(0, 4));
-  const own = found.on(year, talk.today);
-  const date = own >= talk.today ? own : found.on(year + 1, talk.today);
-  return { until: i + found.words.length, date, rule: 'time/holiday' };
+function rowAt(talk: Talk, i: number) {
+  return OPENING.has(talk.word(i)) || OPENING.has(talk.bare(i))
+    ? ROWS.find(({ words }) => talk.names(i, words))
+    : undefined;
 }
 
-/** Its last word may be a possessive: "labor day's the seventh". */
-const isNamed = (talk: Talk, i: number, words: readonly string[]) =>
-  words.every((word, k) =>
-    k === words.length - 1 ? talk.word(i + k) === word || talk.bare(i + k) === word : talk.word(i + k) === word,
-  );
+/** The coming holiday that is named at `i`, whatever stands around it. */
+export function holidayAt(talk: Talk, i: number): Found | null {
+  const row = rowAt(talk, i);
+  if (!row) return null;
+  const year = Number(talk.today.slice(0, 4));
+  const own = row.on(year, talk.today);
+  const date = own >= talk.today ? own : row.on(year + 1, talk.today);
+  return { until: i + row.words.length, date, rule: 'time/holiday' };
+}
+
+/** So near behind today that a deed on it is told, not planned for the next one. */
+const JUST_GONE_DAYS = 60;
+
+/** "Since christmas", "the boiler packed in christmas day": the one that has been. */
+function heldHoliday(talk: Talk, i: number): Found | null {
+  const row = rowAt(talk, i);
+  if (!row) return null;
+  const year = Number(talk.today.slice(0, 4));
+  const own = row.on(year, talk.today);
+  const date = own < talk.today ? own : row.on(year - 1, talk.today);
+  const until = i + row.words.length;
+  const since = talk.word(i - 1) === 'since';
+  const behind = toldBehind(talk, i, until);
+  const told = since || behind || lookedBack(talk, talk.word(i - 1) === 'on' ? i - 1 : i);
+  if (!told || (!since && daysBetween(date, talk.today) > JUST_GONE_DAYS)) return null;
+  return talk.ends(until) || behind ? { until, date, past: true, rule: 'time/holiday' } : null;
+}
 
 const SUBJECT = /^(?:we|they|he|she|i|you|nobody|everybody|everyone|no)(?:'|$)/;
 /** "Halloween they want the porch lights on": it opens what is said, and somebody does something on it. */
@@ -156,6 +194,8 @@ const LEADS = /^(?:in|by|before|b4|until|till|til|after|on|for|come|off|over|aro
 
 /** "By thanksgiving", "before christmas": the coming one. Without such a lead it may be a light or a paint. */
 export const holiday: Rule = (talk, i) => {
+  const held = heldHoliday(talk, i);
+  if (held) return held;
   const found = holidayAt(talk, i);
   if (!found) return null;
   const { date } = found;
@@ -176,12 +216,15 @@ export const holiday: Rule = (talk, i) => {
     const to = addDays(saturday, weekdayOf(date) === 1 ? 2 : 1);
     return { until: found.until + 1, date: saturday, to, relation: 'during', rule: 'time/holiday-weekend' };
   }
+  if (/^(?:night|morning|afternoon)$/.test(talk.word(found.until))) return { ...found, until: found.until + 1 };
   // A holiday called a day is nothing else: "crew's off presidents day".
   const sure =
     LEADS.test(talk.word(i - 1)) ||
-    /^(?:day|friday|eve|juneteenth|monday|sunday|tuesday|wednesday|saturday|night|hogmanay|holiday|year)$/.test(
+    /^(?:day|friday|eve|juneteenth|monday|sunday|tuesday|wednesday|saturday|night|hogmanay|holiday|year|nye|jayanti)$/.test(
       talk.bare(found.until - 1),
     ) ||
+    // "Halloween's the deadline".
+    (talk.word(found.until - 1).endsWith("'s") && /^(?:the|our|when)$/.test(talk.word(found.until))) ||
     opens(talk, i, found.until);
   return sure && (talk.ends(found.until) || talk.word(found.until - 1).endsWith("'s")) ? found : null;
 };

@@ -1,17 +1,21 @@
 import type { Quantity, TimeMention, Token } from '../types.ts';
-import { bareDayOfMonth, dayOfMonth, monthDay, ordinalMonth, TO } from './calendar.ts';
+import { monthDay, ordinalMonth, TO } from './calendar.ts';
 import { clockAfter } from './clock.ts';
 import { addDays, addMonths } from './days.ts';
+import { bareDayOfMonth, dayOfMonth } from './daysOfMonth.ts';
 import { holiday } from './holidays.ts';
 import { monthPart } from './months.ts';
 import { endOfDay, nearDay } from './near.ts';
 import { relationBefore } from './relation.ts';
 import { shifted } from './shifts.ts';
 import { slashDate } from './slashes.ts';
+import { dayOrTwo, inSomeTime } from './someTime.ts';
+import { spanishDay, spanishLength } from './spanish.ts';
 import { stretch } from './stretches.ts';
 import { type Found, type Rule, Talk } from './talk.ts';
-import { dayOrTwo, inSomeTime, lengthOfTime, overnight, workingDays } from './waits.ts';
+import { lengthOfTime, overnight } from './waits.ts';
 import { weekday } from './weekdays.ts';
+import { workingDays } from './workingDays.ts';
 
 /** In the order in which they are asked; the first that answers wins. */
 const RULES: readonly Rule[] = [
@@ -22,6 +26,7 @@ const RULES: readonly Rule[] = [
   overnight,
   dayOrTwo,
   inSomeTime,
+  spanishLength,
   workingDays,
   lengthOfTime,
   monthPart,
@@ -32,6 +37,7 @@ const RULES: readonly Rule[] = [
   dayOfMonth,
   bareDayOfMonth,
   slashDate,
+  spanishDay,
 ];
 
 /**
@@ -64,7 +70,7 @@ export function readTimes(
     const opened = out.at(-1);
     if (joined.rule === 'time/weekday' && opened && isThrough(talk, i, claimed) && joined.date < opened.date)
       joined.date = addDays(joined.date, 7);
-    const span = opened && claimed > 0 ? spanOf(talk, opened, { claimed, from }) : null;
+    const span = opened && claimed > 0 ? spanOf(talk, opened, { claimed, from, rule: joined.rule }) : null;
     if (opened && span !== null) {
       const later = joined.date < opened.date ? afterOpening(joined) : joined.date;
       Object.assign(opened, {
@@ -100,16 +106,28 @@ export function readTimes(
   return out;
 }
 
-/** "From the 6th to the 8th", "between monday and wednesday": the place of the word that opens the span, or null. */
-function spanOf(talk: Talk, opened: TimeMention, { claimed, from }: { claimed: number; from: number }): number | null {
+const DATED = /^time\/(?:slash|month-day|day-of-month)$/;
+const MOVED = /\b(?:moved|pushed|bumped|slid|changed|rescheduled|postponed|went)(?: \w+)?$/;
+
+/** "From the 6th to the 8th", "between monday and wednesday": the place at which the span opens, or null. */
+function spanOf(
+  talk: Talk,
+  opened: TimeMention,
+  { claimed, from, rule }: { claimed: number; from: number; rule: string },
+): number | null {
   const joint = talk.word(from - 1) === 'the' ? from - 2 : from - 1;
   if (claimed !== joint || opened.to) return null;
   let first = claimed - 1;
   while (first > 0 && talk.tokens[first]!.start > opened.start) first--;
   const opening = talk.word(first - 1);
+  // "Moved from 7/16 to 7/23": two days and no span.
   const spans =
-    (opening === 'from' && TO.test(talk.word(joint))) || (opening === 'between' && talk.word(joint) === 'and');
-  return spans ? first - 1 : null;
+    (opening === 'from' && !MOVED.test(talk.lead(first - 1)) && TO.test(talk.word(joint))) ||
+    (opening === 'between' && talk.word(joint) === 'and');
+  if (spans) return first - 1;
+  // "10/29 thru 11/2", "the 12th to the 16th": two days named in one way need no opening.
+  const alike = opened.rule === rule && DATED.test(rule) && TO.test(talk.word(joint));
+  return alike && !MOVED.test(talk.lead(first)) ? first : null;
 }
 
 /** A span's last day lies behind its first one. */

@@ -1,6 +1,7 @@
 import { MONTHS } from './calendar.ts';
-import { addDays, addMonths, firstOfMonth, lastWeekday, nextWeekday } from './days.ts';
+import { addDays, addMonths, firstOfMonth, lastWeekday, nextWeekday, weekdayOf } from './days.ts';
 import type { Found, Rule, Talk } from './talk.ts';
+import { happened } from './told.ts';
 import { WEEKDAYS } from './weekdays.ts';
 
 const WEEKS = new Map<string, number>(
@@ -31,16 +32,32 @@ export const monthPart: Rule = (talk, i) => {
     const month = monthAt(talk, of);
     return month && within(talk, i, month.until, month.start, part[0], part[1]);
   }
-  const nth = weekdayOfMonth(talk, i, word);
+  const nth = lastDay(talk, i, word) ?? weekdayOfMonth(talk, i, word);
   if (nth) return nth;
   if (/^(?:until|till|til|by|before|b4|come)$/.test(talk.word(i - 1)) && MONTHS.has(word) && talk.ends(i + 1))
     return { until: i + 1, date: monthAt(talk, i)!.start, rule: 'time/month-start' };
   if (word !== 'in' && word !== 'during') return null;
   const month = MONTHS.has(talk.word(i + 1)) ? monthAt(talk, i + 1) : null;
-  if (month && talk.word(i - 1) === 'back' && talk.ends(month.until))
+  // "Back in march", "we did it in march", "I told him in march".
+  const told =
+    talk.word(i - 1) === 'back' || happened(talk, i) || /\btold (?:me|him|her|us|them|you)$/.test(talk.lead(i));
+  if (month && month.start > talk.today && told && talk.ends(month.until))
     return { ...whole(addMonths(month.start, -12)), from: i, until: month.until, past: true };
   return month && talk.ends(month.until) ? { ...whole(month.start), from: i, until: month.until } : null;
 };
+
+/** "The last day of the month", "the last working day of january". */
+function lastDay(talk: Talk, i: number, word: string): Found | null {
+  if (word !== 'last') return null;
+  const working = /^(?:working|business|work)$/.test(talk.word(i + 1));
+  const at = working ? i + 2 : i + 1;
+  if (talk.word(at) !== 'day' || !/^(?:of|in)$/.test(talk.word(at + 1))) return null;
+  const month = monthAt(talk, at + 2);
+  if (!month) return null;
+  const last = lastOf(month.start);
+  const date = working && weekdayOf(last) % 6 === 0 ? lastWeekday(last, 5) : last;
+  return { from: talk.word(i - 1) === 'the' ? i - 1 : i, until: month.until, date, rule: 'time/end-of-a-month' };
+}
 
 /** "The last friday in january", "first monday of june". */
 function weekdayOfMonth(talk: Talk, i: number, word: string): Found | null {
@@ -49,10 +66,12 @@ function weekdayOfMonth(talk: Talk, i: number, word: string): Found | null {
   if (n === undefined || weekday === undefined || !/^(?:of|in)$/.test(talk.word(i + 2))) return null;
   const month = monthAt(talk, i + 3);
   if (!month) return null;
+  const dateOf = (start: string) =>
+    n < 0 ? lastWeekday(addMonths(start, 1), weekday) : addDays(nextWeekday(addDays(start, -1), weekday), 7 * n);
+  // Once it has gone by, the next month's or the next year's is meant.
+  const own = dateOf(month.start);
   const date =
-    n < 0
-      ? lastWeekday(addMonths(month.start, 1), weekday)
-      : addDays(nextWeekday(addDays(month.start, -1), weekday), 7 * n);
+    own >= talk.today ? own : dateOf(addMonths(month.start, MONTHS.has(talk.word(month.until - 1)) ? 12 : 1));
   return { from: talk.word(i - 1) === 'the' ? i - 1 : i, until: month.until, date, rule: 'time/weekday-of-month' };
 }
 
@@ -69,9 +88,10 @@ function weekOf(talk: Talk, i: number, word: string): Found | null {
     : within(talk, i, month.until, month.start, 7 * n + 1, 7 * n + 7);
 }
 
-/** The month named at `k`, this year's or the next that comes; "next month" too. */
+/** The month named at `k`, this year's or the next that comes; "next month", "the month" too. */
 function monthAt(talk: Talk, k: number): { start: string; until: number } | null {
   const first = firstOfMonth(talk.today);
+  if (talk.says(k, ['the', 'month']) || talk.says(k, ['this', 'month'])) return { start: first, until: k + 2 };
   if (talk.says(k, ['next', 'month'])) return { start: addMonths(first, 1), until: k + 2 };
   const month = MONTHS.get(talk.word(k));
   if (!month) return null;

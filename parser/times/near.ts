@@ -1,6 +1,8 @@
 import { addDays } from './days.ts';
 import { byFirstWord } from './phrases.ts';
 import type { Rule, Talk } from './talk.ts';
+import { happened } from './told.ts';
+import { WEEKDAYS } from './weekdays.ts';
 
 /** Phrases for one day near the note: words, days on, whether what is told lies behind. */
 const NEAR = byFirstWord<readonly [words: readonly string[], days: number, past?: true]>(
@@ -10,17 +12,11 @@ const NEAR = byFirstWord<readonly [words: readonly string[], days: number, past?
       ['day after tomorrow', 2],
       ['pasado mañana', 2],
       ['tomorrow', 1],
-      ['tmrw', 1],
-      ['tmw', 1],
-      ['tmrow', 1],
-      ['tomorra', 1],
-      ['tomoz', 1],
       ['2 mrw', 1],
       ["today's", 0],
-      ['tomorow', 1],
-      ['tommorow', 1],
-      ['tommorrow', 1],
+      ["tonight's", 0],
       ['2 moro', 1],
+      ["the morn's morn", 1],
       ['the morn', 1],
       ["tomorrow's", 1],
       ['mañana', 1],
@@ -29,9 +25,10 @@ const NEAR = byFirstWord<readonly [words: readonly string[], days: number, past?
       ['later today', 0],
       ['today', 0],
       ['tonight', 0],
-      ['tonite', 0],
       ['hoy', 0],
       ['esta tarde', 0],
+      ['esta noche', 0],
+      ['esta mañana', 0, true],
       ['this afternoon', 0],
       ['this aft', 0],
       ['this arvo', 0],
@@ -39,13 +36,15 @@ const NEAR = byFirstWord<readonly [words: readonly string[], days: number, past?
       ['this morning', 0, true],
       ['yesterday', -1, true],
       ["yesterday's", -1, true],
-      ['yday', -1, true],
       ['the day before yesterday', -2, true],
       ['day before yesterday', -2, true],
       ['last night', -1, true],
       ['the night before last', -2, true],
       ['night before last', -2, true],
       ['ayer', -1, true],
+      ['anoche', -1, true],
+      ['anteayer', -2, true],
+      ['antier', -2, true],
     ] as const
   ).map(([words, days, past]) => [words.split(' '), days, past] as const),
 );
@@ -60,24 +59,27 @@ export const nearDay: Rule = (talk, i) => {
   for (const [words, days, past] of NEAR.get(talk.word(i)) ?? []) {
     if (!talk.says(i, words) || (words[0]!.endsWith("'s") && /^(?:news|papers?|special)$/.test(talk.word(i + 1))))
       continue;
+    // "A las siete de la mañana", "por la mañana": the part of a day.
+    // "The last night" is the final one.
+    if (words[0] === 'last' && talk.word(i - 1) === 'the') continue;
+    if (/^ma[ñn]ana$/.test(words[0]!) && talk.word(i - 1) === 'la') continue;
     let until = i + words.length;
+    if (/^(?:por|en|a) la (?:mañana|manana|tarde|noche)$/.test(talk.join(until, until + 3))) until += 3;
     if (days !== 0 && PART.test(talk.word(until))) until++;
     return { until, date: addDays(talk.today, days), ...(past && { past }), rule: `time/${words.join('-')}` };
   }
   return null;
 };
 
+const DAY =
+  /\b(?:tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|sunday|lunes|martes|miercoles|jueves|viernes|sabado|domingo)\b/;
+
 /** Tomorrow's, unless it is told of the past, of a habit, or said before the day has begun. */
 function inTheMorning(talk: Talk, i: number) {
   const lead = talk.lead(i);
   if (/\b(?:every|always|usually|each|early)\b/.test(lead) || talk.toldOfPast(i)) return null;
   // Behind another day it only says which part of it: "tomorrow at seven in the morning".
-  if (
-    /\b(?:tomorrow|tmrw|monday|tuesday|wednesday|thursday|friday|saturday|sunday|lunes|martes|miércoles|jueves|viernes|sábado|domingo)\b/.test(
-      lead,
-    )
-  )
-    return null;
+  if (DAY.test(lead)) return null;
   const early = Number(talk.now.slice(11, 13)) < 5;
   return { until: i + 3, date: addDays(talk.today, early ? 0 : 1), rule: 'time/in-the-morning' };
 }
@@ -92,11 +94,24 @@ const DAY_ENDS = [
   'end of play',
   'end of business',
   'end of shift',
+  'by quitting time',
+  'before quitting time',
+  'by knock off',
+  'by lunch',
+  'by lunchtime',
+  'before lunch',
 ].map((s) => s.split(' '));
+
+const isDay = (talk: Talk, i: number) => /^(?:today|tomorrow)$/.test(talk.word(i)) || WEEKDAYS.has(talk.word(i));
 
 /** "Eod", "by end of day": today, unless a day follows it, which the reader of that day then takes. */
 export const endOfDay: Rule = (talk, i) => {
   const words = DAY_ENDS.find((list) => talk.says(i, list));
   if (!words || talk.lead(i).endsWith('at the')) return null;
+  // "He did the bell before lunch", "never trust a mason before lunch".
+  if (words.length === 2 && (happened(talk, i) || talk.toldOfPast(i) || /\b(?:never|always)\b/.test(talk.lead(i))))
+    return null;
+  // "Friday by end of day", "tomorrow before lunch": only says when on that day.
+  if (/^(?:by|before|,|at|the)$/.test(talk.word(i - 1)) ? isDay(talk, i - 2) : isDay(talk, i - 1)) return null;
   return { until: i + words.length, date: talk.today, relation: 'by', rule: 'time/end-of-day' };
 };

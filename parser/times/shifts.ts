@@ -1,5 +1,6 @@
-import { dayOfMonth, monthDay } from './calendar.ts';
+import { monthDay } from './calendar.ts';
 import { addDays, nextWeekday, weekdayOf } from './days.ts';
+import { dayOfMonth } from './daysOfMonth.ts';
 import { holidayAt } from './holidays.ts';
 import { nearDay } from './near.ts';
 import type { Found, Rule, Talk } from './talk.ts';
@@ -28,7 +29,7 @@ function aroundDay(talk: Talk, i: number): Found | null {
   // "A week on friday".
   const joined = JOINTS.test(joint) || (joint === 'on' && span.days % WHOLE_WEEKS === 0);
   // "A week monday", "two weeks today": only whole weeks are said without a joint.
-  if (!joined && (span.days % WHOLE_WEEKS || !/^(?:today|tomorrow|tmrw)$|day$/.test(joint))) return null;
+  if (!joined && (span.days % WHOLE_WEEKS || !/^(?:today|tomorrow)$|day$/.test(joint))) return null;
   const day = dayAt(talk, joined ? span.until + 1 : span.until);
   if (!day || day.to) return null;
   const ahead = /^(?:before|b4)$/.test(joint) ? -span.days : span.days;
@@ -42,6 +43,8 @@ function spanAt(talk: Talk, i: number): Span | null {
   if (at && count !== undefined && Number.isInteger(count) && /^(?:day|week)$/.test(at.quantity.unit ?? ''))
     return { days: count * (at.quantity.unit === 'week' ? WHOLE_WEEKS : 1), until: at.until };
   const k = /^(?:the|a)$/.test(talk.word(i)) ? i + 1 : i;
+  // "Week from tomorrow": phones swallow the article.
+  if (talk.says(k, ['week', 'from'])) return { days: WHOLE_WEEKS, until: k + 1 };
   if (talk.word(k) === 'fortnight') return { days: 2 * WHOLE_WEEKS, until: k + 1 };
   return talk.word(k) === 'day' && /^(?:after|before|b4)$/.test(talk.word(k + 1)) ? { days: 1, until: k + 1 } : null;
 }
@@ -64,7 +67,11 @@ function plainWeekday(talk: Talk, k: number): Found | null {
 
 /** "Tomorrow week", "monday fortnight", "today week". */
 function weekBehind(talk: Talk, i: number): Found | null {
-  const near = /^(?:today|tomorrow)$/.test(talk.word(i)) ? nearDay(talk, i) : null;
+  const near = /^(?:today|tomorrow)$/.test(talk.word(i))
+    ? nearDay(talk, i)
+    : talk.says(i, ['this', 'day'])
+      ? { until: i + 2, date: talk.today, rule: 'time/today' }
+      : null;
   const day = near ?? (WEEKDAYS.has(talk.word(i)) && talk.word(i + 1) === 'fortnight' ? weekday(talk, i) : null);
   const unit = day && /^(?:week|fortnight)$/.exec(talk.word(day.until))?.[0];
   if (!day || !unit || !talk.ends(day.until + 1)) return null;

@@ -1,4 +1,5 @@
-import { DATED_VERB, dateIn } from './calendar.ts';
+import { dateIn, isPastDay } from './calendar.ts';
+import { DATED_VERB } from './daysOfMonth.ts';
 import type { Found, Rule, Talk } from './talk.ts';
 
 /** `2026-11-11`, `11-11-26`: three figures and two hyphens, the year with four digits or after a month and a day. */
@@ -33,7 +34,34 @@ function shortDash(talk: Talk, i: number): Found | null {
   return date ? { until: i + 3, date, rule: 'time/dashed' } : null;
 }
 
-const WEAK_CUE = /^(?:on|before|b4|after|is|for|up|in|to|from)$/;
+const EVENT =
+  /^(?:inspections?|insp|delivery|deliveries|final|rates?|pour|walk|walkthrough|closing|closures?|deadline|due|appt|appointment|meeting|install|handover|hearing|draw|expiry|cutoff)$/;
+const COMER = /^(?:guys?|crew|man|fella|bloke|lads?|sub|inspector|plumber|roofers?|painters?|tilers?)$/;
+const WHO = /^(?:we|they|he|she|i)(?:'(?:re|s|ll|m|d))?$/;
+
+/**
+ * "10/1 rate goes up", "12/3 for the hood vent guy", "11/11 banks closed", "delivery 5/8": what comes or happens stands
+ * beside the pair. Cables are named by such a pair too, fractions by others: those want the clearer word.
+ */
+function happensThen(talk: Talk, i: number, until: number): boolean {
+  if (EVENT.test(talk.word(i - 1)) && talk.ends(until)) return true;
+  if (!talk.opens(i)) return false;
+  const [a, b] = [Number(talk.word(i)), Number(talk.word(i + 2))];
+  if (EVENT.test(talk.word(until))) return !(isCable(a, b) && /^rates?$/.test(talk.word(until)));
+  if (a < b && /^(?:2|4|8|16|32|64)$/.test(String(b))) return false;
+  const behind = talk.join(until + 1, until + 6).split(' ');
+  if (talk.word(until) === 'for') return behind.some((word) => EVENT.test(word) || COMER.test(word));
+  if (talk.word(until) === 'is')
+    return (a > b && !isCable(a, b)) || behind.slice(0, 4).some((word) => EVENT.test(word) || /day$/.test(word));
+  if (isCable(a, b)) return false;
+  return WHO.test(talk.word(until)) || behind.slice(0, 2).some((word) => /^(?:closed|closes|shuts?|off)$/.test(word));
+}
+
+/** Two or three wires of an even gauge. */
+const isCable = (gauge: number, wires: number) =>
+  /^(?:6|8|10|12|14)$/.test(String(gauge)) && /^[234]$/.test(String(wires));
+
+const WEAK_CUE = /^(?:starts?|begins?|finish|finishes|ends?|expires?|eta|on|before|b4|after|is|for|up|in|to|from)$/;
 
 /** `6/1`, `9/3/26`: a slash is a fraction first, so a date needs a cue before it, or a year. */
 export const slashDate: Rule = (talk, i) => {
@@ -53,27 +81,34 @@ export const slashDate: Rule = (talk, i) => {
   // "31/3": more than twelve months there are not, so the day stands first.
   const dayFirst =
     !(b.text === '3' && a.text === '14') && Number(a.text) > 12 && Number(a.text) <= 31 && Number(b.text) <= 12;
-  if (!year && !(dayFirst && !/^(?:2|4|8|16)$/.test(b.text) && talk.ends(until))) {
-    const fraction = /^(?:2|4|8|16|32|64)$/.test(b.text) || (b.text === '3' && /^1[024]$/.test(a.text));
-    const strong = STRONG_CUE.test(talk.word(i - 1)) || /\b(?:due|shows? up|lands?)\b/.test(talk.lead(i));
-    const dated = DATED_VERB.test(talk.lead(i));
-    // No rule is ruled in 15ths or 22nds: "final insp 7/22" needs no cue.
-    const bare =
-      Number(b.text) > 12 &&
-      !fraction &&
-      !/^[\d/"'%-]/.test(talk.word(i - 1)) &&
-      !/^(?:["'%/-]|amps?$)/.test(talk.word(until));
-    if (bare) {
-      const date = dateIn(talk, Number(a.text), Number(b.text));
-      return date ? { until, date, rule: 'time/slash' } : null;
-    }
-    // "6/20 or 6/22".
-    const second = /^(?:or|and|,)$/.test(talk.word(i - 1)) && talk.word(i - 3) === '/' && !fraction;
-    if (!strong && !second && !(WEAK_CUE.test(talk.word(i - 1)) && (dated || !fraction))) return null;
-    if (!talk.ends(until)) return null;
-  }
-  // "By 14/11": no month is a fourteenth one, so the day stands first.
   const [month, day] = (dayFirst ? [b.text, a.text] : [a.text, b.text]).map(Number) as [number, number];
-  const date = dateIn(talk, month, day, year);
-  return date ? { until, date, rule: 'time/slash' } : null;
+  if (!year && !isDate(talk, i, until, dayFirst)) return null;
+  const past = !year && isPastDay(talk, { from: i, until }, { month, day });
+  const date = dateIn(talk, month, day, year, past);
+  return date ? { until, date, ...(past && { past }), rule: 'time/slash' } : null;
 };
+
+/** Whether a pair of figures without a year is a date: by its cue, by its pair, or as no rule is ruled in it. */
+function isDate(talk: Talk, i: number, until: number, dayFirst: boolean): boolean {
+  const [a, b] = [talk.word(i), talk.word(i + 2)];
+  const fraction = /^(?:2|4|8|16|32|64)$/.test(b) || (b === '3' && /^1[024]$/.test(a));
+  const strong = STRONG_CUE.test(talk.word(i - 1)) || /\b(?:due|shows? up|lands?)\b/.test(talk.lead(i));
+  const allDay = a === '24' && b === '7';
+  if (dayFirst && !allDay && !/^(?:2|4|8|16)$/.test(b) && talk.ends(until)) return true;
+  // No rule is ruled in 15ths or 22nds: "final insp 7/22" needs no cue.
+  if (
+    Number(b) > 12 &&
+    !fraction &&
+    !/^[\d/"'%-]/.test(talk.word(i - 1)) &&
+    !/^(?:["'%/-]|amps?$)/.test(talk.word(until))
+  )
+    return true;
+  if (happensThen(talk, i, until)) return true;
+  // "6/20 or 6/22".
+  const paired =
+    (/^(?:or|and|,)$/.test(talk.word(i - 1)) && talk.word(i - 3) === '/') ||
+    (/^(?:or|and|,)$/.test(talk.word(until)) && talk.word(until + 2) === '/' && talk.word(until + 1) === a);
+  const cued = strong || (paired && !fraction && !allDay);
+  const weak = WEAK_CUE.test(talk.word(i - 1)) && !allDay && (!fraction || DATED_VERB.test(talk.lead(i)));
+  return (cued || weak) && talk.ends(until);
+}

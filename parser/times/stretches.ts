@@ -1,4 +1,5 @@
 import { addDays, addMonths, firstOfMonth, lastWeekday, nextWeekday, weekdayOf } from './days.ts';
+import { monthPart } from './months.ts';
 import { byFirstWord } from './phrases.ts';
 import type { Found, Rule, Talk } from './talk.ts';
 import { WEEKDAYS } from './weekdays.ts';
@@ -17,10 +18,25 @@ const endOfNextWeek = (talk: Talk): Reach => ({ date: addDays(monday(talk), 4), 
 const endOfMonth = (talk: Talk): Reach => ({ date: addDays(firstOfNextMonth(talk), -1), by: true });
 const nextWeek = (talk: Talk): Reach => ({ date: monday(talk), to: addDays(monday(talk), 6) });
 const weekAfterNext = (talk: Talk): Reach => ({ date: addDays(monday(talk), 7), to: addDays(monday(talk), 13) });
+const lastWeek = (talk: Talk): Reach => ({
+  date: addDays(monday(talk), -14),
+  to: addDays(monday(talk), -8),
+  past: true,
+});
 const restOfWeek = (talk: Talk): Reach => ({ date: talk.today, to: friday(talk) });
 const pastWeek = (talk: Talk): Reach => ({ date: addDays(talk.today, -7), to: talk.today, past: true });
 const midNextWeek = (talk: Talk): Reach => ({ date: addDays(monday(talk), 2) });
 const startOfNextWeek = (talk: Talk): Reach => ({ date: monday(talk), to: addDays(monday(talk), 1) });
+const lateNextWeek = (talk: Talk): Reach => ({ date: addDays(monday(talk), 3), to: addDays(monday(talk), 4) });
+/** Thursday and friday, or what is left of them. */
+const lateThisWeek = (talk: Talk): Reach => {
+  const last = friday(talk);
+  return { date: last === talk.today ? last : addDays(last, -1), to: last };
+};
+const comingWeekend = (talk: Talk): Reach => {
+  const saturday = nextWeekday(addDays(talk.today, -1), 6);
+  return { date: saturday, to: addDays(saturday, 1) };
+};
 const midweek = (talk: Talk): Reach => ({ date: nextWeekday(addDays(talk.today, -1), 3) });
 const endOfYear = (talk: Talk): Reach => ({ date: `${talk.today.slice(0, 4)}-12-31`, by: true });
 /** The fifteenth of this month, or of the next where it lies behind. */
@@ -29,6 +45,11 @@ const midMonth = (talk: Talk): Reach => {
   return { date: own > talk.today ? own : addMonths(own, 1) };
 };
 const firstOfNextMonth = (talk: Talk) => addMonths(firstOfMonth(talk.today), 1);
+
+const nextMonth = (talk: Talk): Reach => ({
+  date: firstOfNextMonth(talk),
+  to: addDays(addMonths(firstOfNextMonth(talk), 1), -1),
+});
 
 /** Stretches of days; longer phrases first. */
 const STRETCHES = byFirstWord(
@@ -57,32 +78,63 @@ const STRETCHES = byFirstWord(
       ['first of next week', startOfNextWeek],
       ['start of next week', startOfNextWeek],
       ['the start of next week', startOfNextWeek],
-      ['the back end of next week', nextWeek],
-      ['back end of next week', nextWeek],
-      ['the back half of next week', nextWeek],
-      ['back half of next week', nextWeek],
+      ['the back end of next week', lateNextWeek],
+      ['back end of next week', lateNextWeek],
+      ['the back half of next week', lateNextWeek],
+      ['back half of next week', lateNextWeek],
       ['beginning of next week', startOfNextWeek],
       ['the beginning of next week', startOfNextWeek],
       ['middle of the week', midweek],
       ['the middle of the week', midweek],
-      ['mid week next week', nextWeek],
-      ['midweek next week', nextWeek],
+      ['mid week next week', midNextWeek],
+      ['next week midweek', midNextWeek],
+      ['next week mid week', midNextWeek],
+      ['midweek next week', midNextWeek],
       ['mid week', midweek],
       ['midweek', midweek],
-      ['early next week', nextWeek],
-      ['late next week', nextWeek],
-      ['later next week', nextWeek],
+      ['early next week', startOfNextWeek],
+      ['early in the week', startOfNextWeek],
+      ['the beginning of the week', startOfNextWeek],
+      ['beginning of the week', startOfNextWeek],
+      ['the start of the week', startOfNextWeek],
+      ['start of the week', startOfNextWeek],
+      ['first of the week', startOfNextWeek],
+      ['first half of next week', startOfNextWeek],
+      ['front end of next week', startOfNextWeek],
+      ['first part of next week', startOfNextWeek],
+      ['late next week', lateNextWeek],
+      ['late in the week next week', lateNextWeek],
+      ['second half of next week', lateNextWeek],
+      ['tail end of next week', lateNextWeek],
+      ['latter part of next week', lateNextWeek],
+      ['later next week', lateNextWeek],
       ['sometime next week', nextWeek],
       ['next week', nextWeek],
-      ['la próxima semana', nextWeek],
+      ['la proxima semana', nextWeek],
+      ['proxima semana', nextWeek],
+      ['la semana que viene', nextWeek],
+      ['semana que viene', nextWeek],
+      ['la otra semana', nextWeek],
+      ['esta semana', restOfWeek],
+      ['la semana pasada', lastWeek],
+      ['este fin de semana', comingWeekend],
+      ['el fin de semana', comingWeekend],
+      ['fin de mes', endOfMonth],
+      ['el proximo mes', nextMonth],
+      ['el mes que viene', nextMonth],
       ['later in the week', restOfWeek],
       ['later on this week', restOfWeek],
-      ['back end of this week', restOfWeek],
-      ['back end of the week', restOfWeek],
+      ['back end of this week', lateThisWeek],
+      ['tail end of the week', lateThisWeek],
+      ['late in the week', lateThisWeek],
+      ['late this week', lateThisWeek],
+      ['the rest of the week', restOfWeek],
+      ['rest of the week', restOfWeek],
+      ['back end of the week', lateThisWeek],
       ['later this week', restOfWeek],
       ['sometime this week', restOfWeek],
       ['this week', restOfWeek],
-      ['last week', (talk) => ({ date: addDays(monday(talk), -14), to: addDays(monday(talk), -8), past: true })],
+      ['last week', lastWeek],
       ['the past week', pastWeek],
       ['this past week', pastWeek],
       ['this month', (talk) => ({ date: talk.today, to: addDays(firstOfNextMonth(talk), -1) })],
@@ -94,17 +146,13 @@ const STRETCHES = byFirstWord(
           past: true,
         }),
       ],
-      ['first of the month', (talk) => ({ date: firstOfNextMonth(talk) })],
       ['the end of the year', endOfYear],
       ['end of the year', endOfYear],
       ['end of year', endOfYear],
       ['year end', endOfYear],
       ['mid month', midMonth],
       ['the middle of the month', midMonth],
-      [
-        'next month',
-        (talk) => ({ date: firstOfNextMonth(talk), to: addDays(addMonths(firstOfNextMonth(talk), 1), -1) }),
-      ],
+      ['next month', nextMonth],
     ] as [string, (talk: Talk) => Reach][]
   ).map(([phrase, reach]) => [phrase.split(' '), reach] as const),
 );
@@ -112,7 +160,9 @@ const STRETCHES = byFirstWord(
 /** End of the week, next week, end of the month, and weekends. */
 export const stretch: Rule = (talk, i) => {
   for (const [words, reach] of STRETCHES.get(talk.word(i)) ?? []) {
-    if (!talk.says(i, words)) continue;
+    if (!talk.names(i, words)) continue;
+    // "The last week in july" is a part of that month.
+    if (words[0] === 'last' && monthPart(talk, i)) continue;
     if (words.length === 2 && words[1] === 'week' && words[0] === 'next') {
       const day = dayBehind(talk, i + 2);
       if (day) return day;

@@ -1,5 +1,6 @@
 import type { Quantity, TimeRelation, Token } from '../types.ts';
 import { dayOf } from './days.ts';
+import { dayWord } from './typed.ts';
 
 /** What one rule found: the day, and which words say it (positions among the heard words). */
 export interface Found {
@@ -29,6 +30,7 @@ export class Talk {
   readonly tokens: readonly Token[];
   readonly today: string;
   readonly now: string;
+  readonly #words: readonly string[];
   readonly #quantities = new Map<number, { quantity: Quantity; until: number }>();
 
   constructor(tokens: readonly Token[], now: string, quantities: readonly Quantity[]) {
@@ -38,6 +40,7 @@ export class Talk {
       return !token.skip;
     });
     places.push(this.tokens.length);
+    this.#words = this.tokens.map(({ word }) => dayWord(word));
     this.now = now;
     this.today = dayOf(now);
     for (const quantity of quantities)
@@ -48,7 +51,7 @@ export class Talk {
   }
 
   word(i: number): string {
-    return this.tokens[i]?.word ?? '';
+    return this.#words[i] ?? '';
   }
 
   /** A possessive is the day all the same: "monday's delivery". */
@@ -58,6 +61,12 @@ export class Talk {
 
   says(i: number, words: readonly string[]): boolean {
     return words.every((word, k) => this.word(i + k) === word);
+  }
+
+  /** As `says`, the last word a possessive or not: "labor day's the seventh", "last month's invoice". */
+  names(i: number, words: readonly string[]): boolean {
+    const last = words.length - 1;
+    return this.says(i, words) || (this.says(i, words.slice(0, -1)) && this.bare(i + last) === words[last]);
   }
 
   quantityAt(i: number): { quantity: Quantity; until: number } | undefined {
@@ -86,6 +95,14 @@ export class Talk {
     return text;
   }
 
+  /** True where something new is said from here on. */
+  opens(i: number): boolean {
+    const before = this.tokens[i - 1];
+    return (
+      before === undefined || before.kind === 'break' || (before.kind === 'mark' && /^[,.;:!?]$/.test(before.text))
+    );
+  }
+
   /** True where the talk ends here or goes on with a joint or a subject, so that no noun claims the words before. */
   ends(i: number): boolean {
     const next = this.tokens[i];
@@ -105,7 +122,10 @@ const NEUTRAL = new Set(
   (
     'and or so but then if when because since while at around about before after by for in is was are we i he she they you it the that this will gonna should can says said please latest anyway now or rather instead unless only though too on to from with till until til through thru not no nobody nothing everyone everybody somebody someone ' +
     'anyone as per once both all maybe probably hopefully sharp first between either where who our my his her their your these those there here ' +
-    'have has had do does did would could may might must need needs going except again still already also just yet even which next n me us them him earliest'
+    'have has had do does did would could may might must need needs going except again still already also just yet even which next n me us them him earliest works suits weather ' +
+    "isn't aren't wasn't ain't won't don't can't doesn't " +
+    // Said at the end to whom it is said.
+    'eh aye yeah yep ok okay love mate boss lads pal bud innit hon'
   ).split(' '),
 );
 const PAST =

@@ -18,6 +18,7 @@ const BETWEEN = /^(?:never|just|only|finally|already|all|both|also|even|still|no
 /** Said or settled then, for a day that is still to come: "he said friday", "they moved it to friday". */
 const SETTLED =
   /^(?:said|told|says|saying|promised|reckoned|thought|figured|booked|scheduled|rescheduled|ordered|asked|wanted|needed|moved|pushed|bumped|pulled|changed|agreed|confirmed|planned|called|hoped|arranged|switched|swapped|rang|texted|emailed|quoted)$/;
+const CALLED = /^(?:rang|called|texted|emailed|phoned)$/;
 /** Of what is to come, or of what always is. */
 const TO_COME =
   /^(?:will|won't|wont|gonna|going|should|shall|can|can't|could|would|might|may|must|need|needs|want|wants|is|are|isn't|aren't|am|be|to|get|gets|have|has|let|make|comes?|coming|starting|starts?|lands?|doing|'ll|due|ready|till|until|til|by|before|after|for)$/;
@@ -36,6 +37,10 @@ export function happened(talk: Talk, at: number): boolean {
   if (/\b(?:was|were) (?:supposed|meant) to (?:\w+ ){0,3}$/.test(`${talk.lead(at)} `)) return true;
   for (let k = at - 1; k >= 0 && k > at - REACH; k--) {
     const word = talk.word(k);
+    // "We did that friday": what was done, and no joint.
+    if (word === 'that' && (DID.has(talk.word(k - 1)) || DID_WITH_SUBJECT.has(talk.word(k - 1)))) continue;
+    // "He rang sunday": the day of the call, not the day it was about.
+    if (CALLED.test(word) && k === at - 1) return SUBJECT.test(talk.word(k - 1));
     if (JOINT.test(word) || SETTLED.test(word)) return false;
     if (DID.has(word)) return true;
     const subject = BETWEEN.test(talk.word(k - 1)) ? k - 2 : k - 1;
@@ -44,6 +49,66 @@ export function happened(talk: Talk, at: number): boolean {
     if (done && SUBJECT.test(talk.word(subject)) && !HAVING.test(talk.word(subject - 1))) return true;
     if (word === 'to' && talk.word(k - 1) === 'got') continue;
     if (TO_COME.test(word) || /'(?:ll|s|re|m)$/.test(word)) return false;
+  }
+  return false;
+}
+
+/** Told of the past wherever it stands; "put", "cut" and "set" are said of what is to come as well. */
+const SURELY_DID =
+  /^(?:left|found|lost|hung|dug|built|sent|met|kept|held|brought|bought|made|paid|stuck|tore|laid|ran|poured|showed|quit|(?!need|want)[a-z]{3,}ed)$/;
+const SAID = /^(?:said|says|told|promised|reckoned|thought|figured|wanted|needed|planned)$/;
+const ARTICLE = /^(?:the|a|my|our|his|her|their|that|some|no)$/;
+const WAS = /^(?:was|wasn't|went)$/;
+
+/** Whether the day said from `from` to `until` opens what is told of it: "monday we poured it", "friday was a wash". */
+export function toldBehind(talk: Talk, from: number, until: number): boolean {
+  let first = from;
+  while (/^(?:on|and|but|so|well|yeah|then|el)$/.test(talk.word(first - 1))) first--;
+  if (!talk.opens(first)) return false;
+  if (WAS.test(talk.word(until))) return !/^(?:the|my|our)$/.test(talk.word(until + 1));
+  if (talk.says(until, ['got', 'rained'])) return true;
+  if (/^(?:i|we|he|she|they)'d (?:already|just|been|gone|never)\b/.test(talk.join(until, until + 2))) return true;
+  const possessive = /'s$/.test(talk.word(until - 1));
+  const named = possessive || ARTICLE.test(talk.word(until));
+  const nouns = named ? [1, 2, 3] : [0];
+  for (const back of nouns) {
+    const subject = until + back - (possessive ? 1 : 0);
+    if (subject < until || (!named && !SUBJECT.test(talk.word(subject)))) continue;
+    const verb = BETWEEN.test(talk.word(subject + 1)) ? subject + 2 : subject + 1;
+    const word = talk.word(verb);
+    if (JOINT.test(talk.word(subject)) || TO_COME.test(talk.word(subject))) return false;
+    if (SAID.test(word)) return false;
+    if (DID.has(word)) return !/^(?:going|gonna|to|better)$/.test(talk.word(verb + 1));
+    if (SURELY_DID.test(word) && SUBJECT.test(talk.word(subject))) return true;
+  }
+  return false;
+}
+
+const DONE_TO = /^(?:the|a|an|his|her|my|our|their|all|it|them|him|em|that|those|some|out|up|down|off|in|into|over)$/;
+
+/** "Found the leak saturday", "paid his deposit dec 29": what is said opens with the deed. */
+export function opensWithDeed(talk: Talk, at: number): boolean {
+  let first = at - 1;
+  while (first > 0 && first > at - REACH && !talk.opens(first)) first--;
+  if (!talk.opens(first) || !SURELY_DID.test(talk.word(first)) || SETTLED.test(talk.word(first))) return false;
+  // "Poured sunday so strip wednesday".
+  if (first === at - 1) return true;
+  if (!DONE_TO.test(talk.word(first + 1))) return false;
+  for (let k = first + 1; k < at; k++) if (TO_COME.test(talk.word(k)) && talk.word(k) !== 'to') return false;
+  return true;
+}
+
+/** Said or done, of a day with its number that has just gone by: "ordered the doors nov 30", "she signed 12/22". */
+export function lookedBack(talk: Talk, at: number): boolean {
+  for (let k = at - 1; k >= 0 && k > at - REACH; k--) {
+    const word = talk.word(k);
+    if (JOINT.test(word)) return false;
+    const done = DID.has(word) || SURELY_DID.test(word) || (SETTLED.test(word) && !/s$|ing$/.test(word));
+    if (done)
+      return ![1, 2].some(
+        (back) => HAVING.test(talk.word(k - back)) || /^(?:be|is|are|being)$/.test(talk.word(k - back)),
+      );
+    if (TO_COME.test(word) && word !== 'for') return false;
   }
   return false;
 }

@@ -1,8 +1,19 @@
 import type { Quantity } from '../types.ts';
-import { addDays, addHours, addMonths, addWorkingDays, dayOf } from './days.ts';
+import { addDays, addHours, addMonths, dayOf } from './days.ts';
 import type { Found, Rule, Talk } from './talk.ts';
 import { WEEKDAYS } from './weekdays.ts';
 import { begunAt, endsAt } from './withinDay.ts';
+
+/** "48 hours on the self leveler before anybody walks it": said first, of what it must be left for. */
+const isLeft = (talk: Talk, i: number, until: number) =>
+  talk.opens(i) &&
+  /^on (?:it|the|that|this|those|them)\b.* (?:before|b4|till?|until)\b/.test(talk.join(until, until + 9));
+
+/** "Five day cure stuff": the length is part of a thing's name. */
+const isNamedBy = (talk: Talk, quantity: Quantity, until: number) =>
+  quantity.value.valueOf() > 1 &&
+  /^(?:day|week|month|hour)$/.test(talk.word(until - 1)) &&
+  /^(?:cure|dry)$/.test(talk.word(until));
 
 /** Words before a length of time that make it a wait, and words after it that do. */
 const WAIT_BEFORE =
@@ -10,9 +21,9 @@ const WAIT_BEFORE =
 const WAIT_AFTER =
   /^(?:before|then|till|until|and then|and after|after (?:the|it|that|they|you|we)|to (?:cure|dry|set|harden|cool|skin)|, ?then|dry|cure|first|nobody|no one)\b/;
 /** A length of a test or of work done is no wait. */
-const SPENT =
+export const SPENT =
   /\b(?:held|hold|tested|test|took|takes|worked|spent|been|last|every|each|per|about an?|charged?|ran|runs|labor|lasted|drive)\b/;
-const SURE_WAIT = /\b(?:cure|cures|dry|set|sit|wait|let|acclimate|leave|keep|stay|stays|off)\b/;
+export const SURE_WAIT = /\b(?:cure|cures|dry|set|sit|wait|let|acclimate|leave|keep|stay|stays|off)\b/;
 const HOURS: Record<string, number> = { hr: 1, day: 24, week: 168, month: 720, year: 8760 };
 /** Shorter lengths set no day. */
 const LEAST_HOURS = 2;
@@ -47,115 +58,10 @@ function endOf(talk: Talk, quantity: Quantity, sign = 1): string {
   return dayOf(addHours(talk.now, count));
 }
 
-/** "Ten business days", "in five working days". */
-export const workingDays: Rule = (talk, i) => {
-  const at = talk.quantityAt(i);
-  if (
-    !at ||
-    at.quantity.unit ||
-    !/^(?:business|working|work)$/.test(talk.word(at.until)) ||
-    talk.word(at.until + 1) !== 'days'
-  )
-    return null;
-  const days = at.quantity.value.valueOf();
-  if (!Number.isInteger(days) || days < 1 || days > 120 || SPENT.test(talk.lead(i))) return null;
-  const before = talk.word(i - 1);
-  return {
-    from: before === 'in' || before === 'within' ? i - 1 : i,
-    until: at.until + 2,
-    date: addWorkingDays(talk.today, days),
-    relation: before === 'within' ? 'by' : 'on',
-    rule: 'time/working-days',
-  };
-};
-
 /** "Hold the backfill ten days", "hold off on it": work that waits, unless a test is held. */
 const isHeld = (lead: string) =>
   /(?:^|\b(?:and|then|to|please|must|should|gotta|we'll|i'll) )hold (?:off|the|that|this|on|back)\b/.test(lead) &&
   !/\b(?:psi|pressure|test|air|psig)\b/.test(lead);
-
-const DAYS_IN: ReadonlyMap<string, number> = new Map([
-  ['day', 1],
-  ['night', 1],
-  ['week', 7],
-]);
-const TIMED = new Map([
-  ["day's", 1],
-  ["week's", 7],
-  ["fortnight's", 14],
-]);
-
-const AGO: ReadonlyMap<string, (today: string) => string> = new Map([
-  ['day', (today) => addDays(today, -1)],
-  ['week', (today) => addDays(today, -7)],
-  ['fortnight', (today) => addDays(today, -14)],
-  ['month', (today) => addMonths(today, -1)],
-  ['year', (today) => addMonths(today, -12)],
-]);
-
-/** What is meant by a few. Common practice, no source. */
-const FEW = 3;
-
-/** "In a few days", "give it a few days", "a few weeks ago". */
-function aFew(talk: Talk, i: number, until: number, days: number): Found | null {
-  if (/^(?:ago|back)$/.test(talk.word(until)))
-    return { until: until + 1, date: addDays(talk.today, -days), past: true, rule: 'time/ago' };
-  const out = /^(?:out|away)$/.test(talk.word(until)) ? 1 : talk.says(until, ['from', 'now']) ? 2 : 0;
-  const date = addDays(talk.today, days);
-  if (talk.word(i - 1) === 'in' || out)
-    return {
-      from: talk.word(i - 1) === 'in' ? i - 1 : i,
-      until: until + out,
-      date,
-      relation: 'on',
-      rule: 'time/in-days',
-    };
-  if (!(SURE_WAIT.test(talk.lead(i)) || /\b(?:give|needs?|wants?)\b/.test(talk.lead(i))) || talk.toldOfPast(i))
-    return null;
-  return { until, date, relation: 'notBefore', hours: 24 * days, rule: 'time/wait' };
-}
-
-/** "In a fortnight", "in a week's time", "give it another day". */
-export const inSomeTime: Rule = (talk, i) => {
-  const ago =
-    /^an?$/.test(talk.word(i)) && /^(?:ago|back)$/.test(talk.word(i + 2)) ? AGO.get(talk.word(i + 1)) : undefined;
-  if (ago && !WEEKDAYS.has(talk.word(i + 3)))
-    return { until: i + 3, date: ago(talk.today), past: true, rule: 'time/ago' };
-  const fewAt = talk.word(i) === 'a' && talk.word(i + 1) === 'few' ? i + 2 : 0;
-  const few = fewAt ? { days: 1, weeks: 7 }[talk.word(fewAt)] : undefined;
-  if (few) return aFew(talk, i, fewAt + 1, FEW * few);
-  if (talk.says(i, ['a', 'fortnight', 'from', 'now']) || talk.says(i, ['a', 'fortnight', 'from', 'today']))
-    return { until: i + 4, date: addDays(talk.today, 14), relation: 'on', rule: 'time/in-days' };
-  if (talk.says(i, ['in', 'a', 'month', 'or', 'so']))
-    return { until: i + 5, date: addMonths(talk.today, 1), relation: 'on', rule: 'time/in-days' };
-  if (talk.says(i, ['in', 'a', 'fortnight']))
-    return { until: i + 3, date: addDays(talk.today, 14), relation: 'on', rule: 'time/in-days' };
-  const days = talk.says(i, ['in', 'a']) && talk.word(i + 3) === 'time' ? TIMED.get(talk.word(i + 2)) : undefined;
-  if (days) return { until: i + 4, date: addDays(talk.today, days), relation: 'on', rule: 'time/in-days' };
-  const more = talk.word(i) === 'another' ? DAYS_IN.get(talk.word(i + 1)) : undefined;
-  if (!more || !(SURE_WAIT.test(talk.lead(i)) || /\b(?:give|needs?|for|wants?)\b/.test(talk.lead(i)))) return null;
-  return { until: i + 2, date: addDays(talk.today, more), relation: 'notBefore', hours: 24 * more, rule: 'time/wait' };
-};
-
-/** "In a day or two", "give it a day or so". */
-export const dayOrTwo: Rule = (talk, i) => {
-  if (!/^an?$/.test(talk.word(i)) || talk.word(i + 2) !== 'or' || !/^(?:two|three|so)$/.test(talk.word(i + 3)))
-    return null;
-  const unit = talk.word(i + 1) === 'night' ? undefined : DAYS_IN.get(talk.word(i + 1));
-  const inDays = talk.word(i - 1) === 'in';
-  if (!unit || !(inDays || SURE_WAIT.test(talk.lead(i)) || /\bgive\b/.test(talk.lead(i)))) return null;
-  const most = { two: 2, three: 3 }[talk.word(i + 3)] ?? 1;
-  if (!inDays)
-    return {
-      until: i + 4,
-      date: addDays(talk.today, unit * most),
-      relation: 'notBefore',
-      hours: 24 * unit * most,
-      rule: 'time/wait',
-    };
-  const to = most > 1 ? { to: addDays(talk.today, unit * most) } : {};
-  return { from: i - 1, until: i + 4, date: addDays(talk.today, unit), ...to, rule: 'time/in-days' };
-};
 
 /** "Cure 24 hours", "in a couple days", "two weeks out", "three days ago": a wait, or a day so far on or back. */
 export const lengthOfTime: Rule = (talk, i) => {
@@ -225,8 +131,12 @@ function wait(talk: Talk, i: number, quantity: Quantity, until: number, hours: n
   }
   if (hours < LEAST_HOURS || talk.word(until) === 'from') return null;
   const lead = talk.lead(i);
-  const follow = talk.join(until, until + 3);
-  if (/\b(?:in a row|business|work|working|lead)\b/.test(follow) || /^(?:of|a (?:day|week|night))\b/.test(follow))
+  const after = /^(?:minimum|min)$/.test(talk.word(until)) ? until + 1 : until;
+  const follow = talk.join(after, after + 3);
+  if (
+    /\b(?:in a row|business|work|working|lead|notice|pay|wages|labou?r)\b/.test(follow) ||
+    /^(?:of|a (?:day|week|night))\b/.test(follow)
+  )
     return null;
   if (SPENT.test(lead) && !SURE_WAIT.test(lead) && !isHeld(lead)) return null;
   if (isHeld(lead))
@@ -247,9 +157,11 @@ function wait(talk: Talk, i: number, quantity: Quantity, until: number, hours: n
       hours,
       rule: 'time/wait',
     };
+  if (isNamedBy(talk, quantity, until)) return null;
   // "Two more days on the mud".
-  const more = quantity.more === true && hours >= LEAST_HOURS_ON && !talk.toldOfPast(i);
-  if (!more && !WAIT_BEFORE.test(lead) && !WAIT_AFTER.test(follow)) return null;
+  const more =
+    (quantity.more === true || talk.word(i - 1) === 'another') && hours >= LEAST_HOURS_ON && !talk.toldOfPast(i);
+  if (!more && !WAIT_BEFORE.test(lead) && !WAIT_AFTER.test(follow) && !isLeft(talk, i, until)) return null;
   return {
     until,
     date: endOf(talk, quantity),

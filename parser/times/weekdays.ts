@@ -1,24 +1,26 @@
-import { monthDay, ordinalMonth, theOrdinal } from './calendar.ts';
+import { monthDay, ordinalMonth } from './calendar.ts';
 import { addDays, lastWeekday, nextWeekday, weekdayOf } from './days.ts';
+import { theOrdinal } from './daysOfMonth.ts';
+import { holidayAt } from './holidays.ts';
 import type { Found, Rule, Talk } from './talk.ts';
-import { happened } from './told.ts';
+import { happened, opensWithDeed, toldBehind } from './told.ts';
 
 export const WEEKDAYS = new Map<string, number>(
   [
     'sunday sun domingo',
     'monday mon lunes',
     'tuesday tue tues martes',
-    'wednesday wed weds miercoles miércoles wensday wednsday',
+    'wednesday wed weds miercoles',
     'thursday thu thur thurs jueves',
     'friday fri viernes',
-    'saturday sat sabado sábado',
+    'saturday sat sabado',
   ].flatMap((names, day) => names.split(' ').map((name) => [name, day] as const)),
 );
 
 /** Short names that are also other words: "sat in the garage", "the sun side", "wed the two pieces". */
 const DOUBTFUL = new Set(['sun', 'sat', 'wed', 'mon']);
 const CUE =
-  /^(?:by|on|this|next|last|until|till|til|before|b4|due|thru|through|or|and|to|late|early|come|comes|coming|for|since)$/;
+  /^(?:by|on|this|next|last|until|till|til|before|b4|due|thru|through|or|and|&|n|to|late|early|come|comes|coming|for|since)$/;
 const PART = /^(?:mornin|morning|afternoon|arvo|night|evening|am|pm|aft|noon|midday|lunchtime|eod)$/;
 
 /** Weekdays: "friday", "next tuesday", "last friday", "a week from monday", "monday week", "friday the 14th". */
@@ -26,14 +28,17 @@ export const weekday: Rule = (talk, i) => {
   const day =
     WEEKDAYS.get(talk.bare(i)) ??
     (talk.word(i + 1) === 'ago' ? WEEKDAYS.get(talk.word(i).replace(/s$/, '')) : undefined);
-  if (day === undefined || !isMeant(talk, i)) return null;
-  const until = PART.test(talk.word(i + 1)) ? i + 2 : i + 1;
+  if (day === undefined || !isMeant(talk, i) || isName(talk, i)) return null;
+  const until = PART.test(talk.bare(i + 1)) ? i + 2 : i + 1;
   const before = talk.word(i - 1);
   const next = nextWeekday(talk.today, day);
-  if (before === 'every' || before === 'each' || NO_DAY.test(talk.word(i + 1))) return null;
+  if (/^(?:every|each|los|cada)$/.test(before) || NO_DAY.test(talk.word(until)) || EVERY_OTHER.test(talk.lead(i)))
+    return null;
   const dated = namedDay(talk, until);
   if (dated) return dated;
-  if (before === 'last' || before === 'past')
+  if (talk.word(until) === 'pasado')
+    return { until: until + 1, date: lastWeekday(talk.today, day), past: true, rule: 'time/last-weekday' };
+  if (before === 'last' || before === 'past' || before === 'pasado')
     return {
       from: talk.says(i - 2, ['this', 'past']) ? i - 2 : i - 1,
       until,
@@ -65,18 +70,26 @@ export const weekday: Rule = (talk, i) => {
     const sameWeek = today !== 0 && (day === 0 ? 7 : day) > today;
     return { from: i - 1, until, date: sameWeek ? addDays(next, 7) : next, rule: 'time/next-weekday' };
   }
-  if (before === 'this' || before === 'coming') {
+  if (talk.says(until, ['que', 'viene'])) return { until: until + 2, date: next, rule: 'time/this-weekday' };
+  if (before === 'this' || before === 'coming' || before === 'proximo') {
     const from = talk.says(i - 2, ['this', 'coming']) ? i - 2 : i - 1;
     return { from, until, date: next, rule: 'time/this-weekday' };
   }
-  const gone = talk.says(until, ['just', 'gone']) ? until + 2 : talk.word(until) === 'gone' ? until + 1 : 0;
+  const past =
+    talk.word(until) === 'past' && !/^(?:\d.*|noon|midday|lunch|two|three|four|five)$/.test(talk.word(until + 1));
+  const gone = talk.says(until, ['just', 'gone']) ? until + 2 : talk.word(until) === 'gone' || past ? until + 1 : 0;
   if (gone) return { until: gone, date: lastWeekday(talk.today, day), past: true, rule: 'time/weekday-past' };
-  // "Thursday morning", told on that day's afternoon.
-  const isToday = weekdayOf(talk.today) === day && until === i + 2 && Number(talk.now.slice(11, 13)) >= 12;
+  // "Thursday morning", told later on that day.
+  const hour = Number(talk.now.slice(11, 13));
+  const goneBy = /^mornin/.test(talk.word(i + 1)) ? hour >= 7 : hour >= 12;
+  const isToday = weekdayOf(talk.today) === day && until === i + 2 && goneBy;
   if (isToday && happened(talk, i)) return { until, date: talk.today, past: true, rule: 'time/weekday-past' };
   if (
     before === 'since' ||
     happened(talk, i) ||
+    opensWithDeed(talk, i) ||
+    toldBehind(talk, i, until) ||
+    isWithPast(talk, i, until) ||
     WASTED.test(before) ||
     ((before === 'on' || before === 'back') && talk.toldOfPast(i - 1))
   )
@@ -98,16 +111,38 @@ function weeksAgo(talk: Talk, i: number): { from: number; until?: number; weeks:
   return span?.quantity.unit === 'week' ? { from: span.from, weeks: Math.round(span.quantity.value.valueOf()) } : null;
 }
 
+/** "It rained tuesday and wednesday": the second lies behind with the first, unless something new is said of it. */
+const isWithPast = (talk: Talk, i: number, until: number): boolean =>
+  /^(?:and|&|n)$/.test(talk.word(i - 1)) &&
+  WEEKDAYS.has(talk.word(i - 2)) &&
+  !/^(?:i|we|he|she|they|it|the|is)(?:'|$)/.test(talk.word(until)) &&
+  weekday(talk, i - 2)?.past === true;
+
 /** "We lost monday to the rain". */
 const WASTED = /^(?:lost|missed|skipped|wasted|worked)$/;
 
 /** "Sunday best", "the monday crew": a name with a day in it. */
-const NO_DAY = /^(?:best|school|paper|papers|mug|crew|crowd|special|drivers?|football|funnies|blues)$/;
+const NO_DAY =
+  /^(?:best|school|paper|papers|mug|crew|crowd|special|drivers?|football|funnies|blues|feeling|quarterback|traffic|rush|rates?|pric(?:e|es|ing)|sales?|wages?|rota|shift)$/;
 const TO_COME = /\b(?:will|can|could|gonna|going|should|coming|comes?|do|start|starts|set|be|by|on)\b|'ll\b/;
 
 /** Something that sat, a sun that shone, a pair that wed. */
 const SITS =
   /\b(?:i|we|he|she|they|who|that|which|where|has|had|been|just|the|a|these|those|in|of)(?: \w+)?$|\b(?:the|a|an|my|our|his|her) \w+$|^$/;
+
+/** "Every other friday is payday". */
+const EVERY_OTHER = /\b(?:every|each) (?:other|second|third)$/;
+
+const CALLED = /\b(?:happy|boy|girl|named|name is|name's|(?:dog|fella|man|guy|lad|bloke) called)$/;
+const ANIMAL = /^(?:ate|dug|chewed|barked|barks|bit|peed|pissed|licked|chased|growled|stole|wants)$/;
+/** "Friday dug up the forms", "friday the dog", "black friday pricing": somebody's name, or part of another. */
+const isName = (talk: Talk, i: number): boolean =>
+  CALLED.test(talk.lead(i)) ||
+  // "What a monday", "never on a friday": one like all others.
+  (talk.word(i - 1) === 'a' && talk.ends(i + 1) && !/^(?:week|fortnight)$/.test(talk.word(i - 2))) ||
+  ANIMAL.test(talk.word(i + 1)) ||
+  (talk.word(i + 1) === 'the' && /^(?:dog|cat|pup|puppy)$/.test(talk.word(i + 2))) ||
+  (holidayAt(talk, i - 1)?.until ?? 0) > i;
 
 function isMeant(talk: Talk, i: number): boolean {
   const word = talk.bare(i);
@@ -126,9 +161,13 @@ function isMeant(talk: Talk, i: number): boolean {
   // "Recheck sat", "fix it Sat.", "shutdown sat 6-10a": a time of day or the end follows, and nothing before it sits.
   const closes = last === undefined || last.kind !== 'word' || last.word === 'when';
   if (closes && !SITS.test(talk.lead(i))) return true;
+  // "Wed need a bigger saw": "we'd" without its mark.
+  if (word === 'wed' && /^(?:need|have|better|like|love|never|been|had|rather|be)$/.test(talk.word(i + 1)))
+    return false;
   if (/^(?:the|a)$/.test(talk.word(i - 1))) return false;
-  if (word === 'sat' || word === 'sun') return WEEKDAYS.has(talk.word(i + 2)) && /^(?:or|and)$/.test(talk.word(i + 1));
-  return !/^(?:the|it|them|two|these|those|both|that)$/.test(talk.word(i + 1));
+  if (word === 'sat' || word === 'sun')
+    return WEEKDAYS.has(talk.word(i + 2)) && /^(?:or|and|&|n|\/)$/.test(talk.word(i + 1));
+  return !/^(?:the|it|them|two|these|those|both|that|my|his|her|our)$/.test(talk.word(i + 1));
 }
 
 /** "Friday the 14th", "monday, Aug 14": the named day wins over the coming weekday. */

@@ -117,7 +117,7 @@ describe('stretches and lengths', () => {
     ['mid november', '2026-11-15', null],
     ['last month', '2026-03-01', '2026-03-31'],
     ['this month', '2026-04-15', '2026-04-30'],
-    ['back end of next week', '2026-04-20', '2026-04-26'],
+    ['back end of next week', '2026-04-23', '2026-04-24'],
     ['week commencing 20th april', '2026-04-20', '2026-04-26'],
     ['before june', '2026-06-01', null],
     ['in a few days', '2026-04-18', null],

@@ -1,0 +1,119 @@
+import { behind, coming, isTold, TO, two } from './calendar.ts';
+import { addDays } from './days.ts';
+import { holidayAt } from './holidays.ts';
+import { type Ordinal, ordinalAt } from './ordinals.ts';
+import type { Found, Rule, Talk } from './talk.ts';
+import { toldBehind } from './told.ts';
+import { endsWeek, weekOpening } from './weekOf.ts';
+
+/** The ordinal at `i` as the coming day of the month; whether it is meant as one is the caller's to say. */
+export function theOrdinal(talk: Talk, i: number): Found | null {
+  const ordinal = ordinalAt(talk, i);
+  return ordinal && { until: ordinal.until, date: coming(talk, ordinal.day), rule: 'time/day-of-month' };
+}
+
+const DAY_CUE = /^(?:by|on|come|before|b4|until|till|til|due|after|starting|through|thru)$/;
+const SUBJECT = /^(?:we|they|he|she|i|he's|she's|they're|we're|i'm)$/;
+/** What happens on a day rather than to a numbered thing: "tops land the fourteenth", "push it to the 28th". */
+export const DATED_VERB =
+  /\b(?:lands?|comes?|coming|ships?|delivers?|delivery|starts?|opens?|closes?|closing|move|push|bump|slide|reschedule|moved|pushed|bumped|inspection|final|deadline|has|shuts?|shut|closed|booked|arrives?|here|booked|scheduled|gone|back|leaves?|due)\b/;
+
+/** "Pencil in the 2nd", "aiming for the tenth", "better than the fifth". */
+const PLANNED =
+  /\b(?:pencil(?:ed|led)?|aim|aiming|shoot|shooting|plan|planning|target|hoping|pushing|looking at|looking like|say|than)(?: (?:in|for|on))?$/;
+
+/** "The fourteenth", "by the 1st", "the 30th of april", "the week of the 25th". */
+export const dayOfMonth: Rule = (talk, i) => {
+  if (talk.word(i - 1) !== 'the') return null;
+  const ordinal = ordinalAt(talk, i);
+  if (!ordinal) return null;
+  const { day, until, digits } = ordinal;
+  // "I'll be back on the nineteenth to put it in": so high a number counts no floors and no coats.
+  const plain = day >= 13 && /^(?:on|by|before|until|till|til)$/.test(talk.word(i - 2));
+  // "The 29th's wide open".
+  if (!plain && !talk.ends(until) && !talk.word(until - 1).endsWith("'s")) return null;
+  const week = weekOpening(talk, i - 1);
+  const told = isTold(talk, i - 2) || toldBehind(talk, i - 1, until);
+  const dated =
+    isNamed(talk, i - 2) || isInSpan(talk, i, until) || DAY_CUE.test(talk.word(i - 2)) || endsWeek(talk, i - 1);
+  const cue =
+    told ||
+    dated ||
+    SUBJECT.test(talk.word(until)) ||
+    /^(?:works|suits)$/.test(talk.word(until)) ||
+    PLANNED.test(talk.lead(i - 1)) ||
+    DATED_VERB.test(talk.lead(i - 1)) ||
+    isPaired(talk, { from: i - 1, until }, ordinal);
+  // A bare high number counts days; a bare low one counts windows, coats and steps.
+  if (week === null && !cue && day < (digits ? 8 : 13)) return null;
+  if (week === null && !told && !digits && day < 4 && !dated) return null;
+  if (told) return { from: i - 1, until, date: behind(talk, day), past: true, rule: 'time/day-of-month' };
+  const date = inItsMonth(talk, i - 1, day) ?? coming(talk, day);
+  return week === null
+    ? { from: i - 1, until, date, rule: 'time/day-of-month' }
+    : weekFrom(date, { from: week, until });
+};
+
+const weekFrom = (date: string, place: { from: number; until: number }): Found => ({
+  ...place,
+  date,
+  to: addDays(date, 6),
+  relation: 'during',
+  rule: 'time/week-of',
+});
+
+const OR = /^(?:or|and|&|n|,)$/;
+
+/** "The 11th or the 12th": two of them in figures, with no thing behind that they number. */
+function isPaired(talk: Talk, { from, until }: { from: number; until: number }, { day, digits }: Ordinal): boolean {
+  if (!digits) return false;
+  const at = talk.word(until + 1) === 'the' ? until + 2 : until + 1;
+  const next = OR.test(talk.word(until)) ? ordinalAt(talk, at) : null;
+  if (next?.digits && Math.max(day, next.day) > 3 && talk.ends(next.until)) return true;
+  const before = OR.test(talk.word(from - 1)) ? ordinalEndingAt(talk, from - 1) : null;
+  return before !== null && Math.max(day, before.day) > 3;
+}
+
+/** The ordinal in figures whose words end at `at`. */
+function ordinalEndingAt(talk: Talk, at: number): (Ordinal & { at: number }) | null {
+  const ordinal = ordinalAt(talk, at - 2);
+  return ordinal?.digits && ordinal.until === at ? { ...ordinal, at: at - 2 } : null;
+}
+
+/** "By 7th", "due 22nd", "w/c 27th", "the 18th, 19th and 20th": without its article. A low one after "on" is a street or a floor. */
+export const bareDayOfMonth: Rule = (talk, i) => {
+  const ordinal = ordinalAt(talk, i);
+  if (!ordinal || !talk.ends(ordinal.until)) return null;
+  const { day, digits, until } = ordinal;
+  const week = weekOpening(talk, i);
+  if (week !== null) return weekFrom(coming(talk, day), { from: week, until });
+  const cue = talk.word(i - 1);
+  const cued = digits && (/^(?:by|due|until|till|til|before)$/.test(cue) || (cue === 'on' && day >= 13));
+  const before = digits && OR.test(cue) ? ordinalEndingAt(talk, i - 1) : null;
+  const listed = before && (dayOfMonth(talk, before.at) ?? bareDayOfMonth(talk, before.at));
+  // "Fourteenth they're pouring": said first, with who does it behind.
+  const opens = talk.opens(i) && SUBJECT.test(talk.word(until)) && (digits || day > 3);
+  if (!cued && !listed && !opens && !endsWeek(talk, i)) return null;
+  return toldBehind(talk, i, until)
+    ? { until, date: behind(talk, day), past: true, rule: 'time/day-of-month' }
+    : { until, date: coming(talk, day), rule: 'time/day-of-month' };
+};
+
+/** "Labor day's the seventh": a day of the holiday's own month. */
+function inItsMonth(talk: Talk, until: number, day: number): string | null {
+  for (let k = until - 1; k > until - 5; k--) {
+    const named = holidayAt(talk, k);
+    if (named && (named.until === until || (named.until === until - 1 && talk.word(until - 1) === 'is')))
+      return `${named.date.slice(0, 8)}${two(day)}`;
+  }
+  return null;
+}
+
+/** "From the 2nd to the 8th": either end of it. */
+const isInSpan = (talk: Talk, i: number, until: number) =>
+  (talk.word(i - 2) === 'from' && TO.test(talk.word(until))) ||
+  (TO.test(talk.word(i - 2)) && [3, 4, 5, 6, 7].some((back) => talk.word(i - back) === 'from'));
+
+/** "Labor day's the seventh", "friday is the 3rd". */
+const isNamed = (talk: Talk, at: number) =>
+  /day's$/.test(talk.word(at)) || (talk.word(at) === 'is' && /day$/.test(talk.word(at - 1)));
