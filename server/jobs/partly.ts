@@ -71,6 +71,9 @@ const NO_TROUBLE =
 /** "Just wants two lags", "only needs its latch". */
 const WANTS = /^[ ,.]*(?:(?:it|she|he|that|they|and|so) )*((?:just|only) (?:needs?|wants?) [^,.;!?\n]{2,30})/;
 
+/** Whether words tell only what is left of work: "four to go, rest friday". */
+export const tellsRest = (words: string): boolean => TO_GO.test(lowered(words)) || REST.test(lowered(words));
+
 /** So many characters behind the words are looked at, and so near stands a count of what is left. */
 const BEHIND = 100;
 const WINDOW = 45;

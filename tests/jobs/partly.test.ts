@@ -81,3 +81,11 @@ describe('work done in part', () => {
     });
   });
 });
+
+it('gives the day of what is left to the item that it is left of', () => {
+  const { items } = told(
+    'Kitchen deck boards are rotten.',
+    'Kitchen: got eight deck boards on and four to go, rest friday. Hall faucet is dry now.',
+  );
+  expect(items.map(({ task, due }) => [task, due])).toEqual([['kitchen deck boards: rotten', '2026-03-06']]);
+});
