@@ -1,6 +1,6 @@
 import type { Draft } from './draft.ts';
-import { wordPartAt } from './fractions.ts';
 import { feetDashInches, feetUnsaid } from './feet.ts';
+import { wordPartAt } from './fractions.ts';
 import type { Line } from './line.ts';
 import type { SaidNumber } from './numbers.ts';
 import { slopeAt } from './slopes.ts';

@@ -192,7 +192,7 @@ const ROWS: readonly UnitRow[] = [
   {
     unit: 'pack',
     kind: 'pack',
-    names: 'pack packs pk pks pkg package pkgs package packages packet packets pkt pkts paquete paquetes',
+    names: 'pack packs pk pks pkg pkgs package packages packet packets pkt pkts paquete paquetes',
   },
   { unit: 'pallet', kind: 'pack', names: 'pallet pallets skid skids pal' },
   { unit: 'stick', kind: 'pack', names: 'stick sticks', close: true },

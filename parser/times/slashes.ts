@@ -48,7 +48,7 @@ function happensThen(talk: Talk, i: number, until: number): boolean {
   if (!talk.opens(i)) return false;
   const [a, b] = [Number(talk.word(i)), Number(talk.word(i + 2))];
   if (EVENT.test(talk.word(until))) return !(isCable(a, b) && /^rates?$/.test(talk.word(until)));
-  if (a < b && /^(?:2|4|8|16|32|64)$/.test(String(b))) return false;
+  if (a < b && isRuled(b)) return false;
   const behind = talk.join(until + 1, until + 6).split(' ');
   if (talk.word(until) === 'for') return behind.some((word) => EVENT.test(word) || COMER.test(word));
   if (talk.word(until) === 'is')
@@ -56,6 +56,9 @@ function happensThen(talk: Talk, i: number, until: number): boolean {
   if (isCable(a, b)) return false;
   return WHO.test(talk.word(until)) || behind.slice(0, 2).some((word) => /^(?:closed|closes|shuts?|off)$/.test(word));
 }
+
+/** What a rule is divided into. */
+const isRuled = (parts: string | number) => /^(?:2|4|8|16|32|64)$/.test(String(parts));
 
 /** Two or three wires of an even gauge. */
 const isCable = (gauge: number, wires: number) =>
@@ -91,7 +94,7 @@ export const slashDate: Rule = (talk, i) => {
 /** Whether a pair of figures without a year is a date: by its cue, by its pair, or as no rule is ruled in it. */
 function isDate(talk: Talk, i: number, until: number, dayFirst: boolean): boolean {
   const [a, b] = [talk.word(i), talk.word(i + 2)];
-  const fraction = /^(?:2|4|8|16|32|64)$/.test(b) || (b === '3' && /^1[024]$/.test(a));
+  const fraction = isRuled(b) || (b === '3' && /^1[024]$/.test(a));
   const strong = STRONG_CUE.test(talk.word(i - 1)) || /\b(?:due|shows? up|lands?)\b/.test(talk.lead(i));
   const allDay = a === '24' && b === '7';
   if (dayFirst && !allDay && !/^(?:2|4|8|16)$/.test(b) && talk.ends(until)) return true;

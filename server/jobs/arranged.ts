@@ -1,11 +1,13 @@
 import { lowered } from '../../parser/trade/words.ts';
 
+/** "It's too long, took it straight back": behind "took" or "sent". */
+export const SENT_BACK = '(?:it|that|them|those)(?: straight| right)? back';
+
 /**
  * Words in the past that only arrange, look after or ask for: a thing tagged off, ordered, sent back or come in is not put
  * right. Common practice in how people talk, no source.
  */
-const TALKS =
-  '(?:tagged|flagged|roped|coned|isolated|noted|ordered|re-?ordered|back-?ordered|booked|cancell?ed|called|rang|phoned|texted|emailed|measured|priced|marked|chained|returned|delayed|promised|locked out|(?:took|sent) (?:it|them|that|those)(?: straight| right)? back)';
+const TALKS = `(?:tagged|flagged|roped|coned|isolated|noted|ordered|re-?ordered|back-?ordered|booked|cancell?ed|called|rang|phoned|texted|emailed|measured|priced|marked|chained|returned|delayed|promised|locked out|(?:took|sent) ${SENT_BACK})`;
 const TO_IT = '(?: (?:it|that|them|those|this|out|off|up|in|down|back|for|again))*';
 const ONLY_ARRANGED = new RegExp(
   `^(?:(?:and|so|but|i|we|he|she|they|it|it's|that's|just|have|has|all|is|are|was) )*${TALKS}${TO_IT}$`,

@@ -9,6 +9,7 @@ import { sentenceFrom } from './meeting.ts';
 import { isNoFlaw, isNoPlan } from './noItem.ts';
 import { meantByDone } from './notDone.ts';
 import { isStillAmiss } from './stillAmiss.ts';
+import { spanOf, toCome } from './toldAnew.ts';
 import { verbOf } from './verbs.ts';
 
 /** A fact as its whole note means it, of another kind where need be; null where the note means no such thing. */
@@ -143,8 +144,6 @@ function dropped(fact: Extract<Fact, { kind: 'problem' | 'followUp' }>): Decisio
   return drops ? { ...spanOf(fact), kind: 'decision', what: fact.quote, drops } : null;
 }
 
-const spanOf = ({ quote, start, end, area, confidence, rule }: Fact) => ({ quote, start, end, area, confidence, rule });
-
 const SET_FOR =
   /\b(?:set|scheduled|booked|lined up|down) for\b|\bis (?:on|at) (?:mon|tues|wednes|thurs|fri|satur|sun)day\b/;
 
@@ -158,16 +157,7 @@ function appointment(fact: Done, text: string, at: string): FollowUp | null {
   const day = readTimes(tokens, said, { now: at, quantities }).find((time) => !time.past)?.date;
   if (!day) return null;
   const task = fact.task.replace(/^(?:set|schedule|book|line up|finish) /, '');
-  return {
-    ...spanOf(fact),
-    kind: 'followUp',
-    task,
-    who: fact.who,
-    due: day,
-    notBefore: null,
-    waitingFor: null,
-    condition: null,
-  };
+  return toCome(fact, task, day);
 }
 
 /** "Put", "cut", "set": the same word for what was done and what is to do. */

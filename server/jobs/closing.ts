@@ -7,8 +7,9 @@ import { type ByRules, sureOf } from './linking/index.ts';
 import { leaveOpen, partOfWork } from './leftOpen.ts';
 import { isLive } from './live.ts';
 import { find, headIn, headOf, namesAnother, placesClash, unmeasured } from './match.ts';
+import { leadOf } from './meeting.ts';
 import type { Entry } from './types.ts';
-import { BEFORE, CARRIES, ENDS, PUTS, stems, verbOf } from './verbs.ts';
+import { BEFORE, CARRIES, ENDS, objectWords, PUTS, stems, verbOf } from './verbs.ts';
 
 /** The item that finished work answers, by the rules, or the one that it may answer. */
 function answeredByRules(telling: Telling, fact: Done): ByRules {
@@ -72,13 +73,7 @@ export function meetDone(telling: Telling, fact: Done): Standing {
 
 /** The words before a fact in its note, whatever was read in them. */
 const saidBefore = ({ what }: Entry, { start }: Done): string =>
-  what.kind === 'noteRead'
-    ? what.text
-        .slice(Math.max(0, start - BEHIND), start)
-        .split(/[.;!?\n]/)
-        .at(-1)!
-        .toLowerCase()
-    : '';
+  what.kind === 'noteRead' ? leadOf(what.text, 0, start) : '';
 
 /** What is left stands on the list already: told of the same words, or of what this note goes on to. */
 const isToldBehind = ({ entry, met, part }: Telling, { quote, end }: Done): boolean =>
@@ -156,8 +151,6 @@ function renewedOf({ board, removed }: Telling, fact: Done): Standing | null {
 }
 
 /** A task without its verb: what the work was done to. */
-const objectWords = (task: string) => wordsOf(task.split(' ').slice(1).join(' '));
-
 /** Flaws that are things to be worked on. */
 const FLAWS = stems('dip hole crack gap dent hump bubble stain squeak sag leak rot spot void tear scratch gouge');
 

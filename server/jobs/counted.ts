@@ -52,7 +52,7 @@ function doneOf(head: string, words: string): number | null {
   return pointed ?? countOf(head, words) ?? numberOf(STANDS.exec(said)?.[1] ?? '');
 }
 
-/** So many of an item's things are still to do after these words; null where nothing is counted, or nothing is left. */
+/** Takes down how many of an item's things are done by these words, and gives how many are still to do; null where nothing is counted, or nothing is left. */
 export function stillToDo(item: Standing, entry: string, quote: string): number | null {
   const done = doneOf(item.head, quote);
   const wanted = wantedOf(item, entry);

@@ -5,14 +5,15 @@ import { lowered } from '../../parser/trade/words.ts';
 import type { Done, Fact, FollowUp, Problem } from '../../parser/types.ts';
 import { isWeighed } from './noItem.ts';
 import { FOUND_SO, isStillAmiss } from './stillAmiss.ts';
+import { spanOf, toCome } from './toldAnew.ts';
 
 /** What the words of finished work mean where they tell of none; the work itself where they do; null where another fact has said it. */
 export function meantByDone(fact: Done, text: string, facts: readonly Fact[]): Done | FollowUp | Problem | null {
   const read = (kind: Fact['kind']) => facts.some((f) => f.kind === kind && shared(f, fact) >= 0.5);
   // "One of its runners has jumped the rail": the same words are read as a flaw.
   if (read('problem') && isStillAmiss(text, fact)) return null;
-  if (isHeadedAsToCome(fact, text)) return read('followUp') ? null : order(fact, fact.task);
-  if (isOrder(fact)) return read('followUp') ? null : order(fact, baseOf(fact));
+  if (isHeadedAsToCome(fact, text)) return read('followUp') ? null : toCome(fact, fact.task, null);
+  if (isOrder(fact)) return read('followUp') ? null : toCome(fact, baseOf(fact), null);
   return fell(fact) ?? fact;
 }
 
@@ -24,15 +25,7 @@ function fell(fact: Done): Problem | null {
   const said = lowered(fact.quote).trim();
   const [, thing, defect] = FELL.exec(said) ?? FOUND_SO.exec(said) ?? [];
   if (!thing || /^(?:i|we|he|she|they)$/.test(thing)) return null;
-  const { quote, start, end, area, confidence, rule } = fact;
-  return {
-    ...{ quote, start, end, area, confidence, rule },
-    kind: 'problem',
-    thing,
-    defect: defect!,
-    state: 'open',
-    suspected: false,
-  };
+  return { ...spanOf(fact), kind: 'problem', thing, defect: defect!, state: 'open', suspected: false };
 }
 
 const ORDER =
@@ -65,17 +58,4 @@ function isHeadedAsToCome({ start, rule }: Done, text: string): boolean {
   if (rule === 'done/past') return false;
   const said = lowered(text);
   return NOTE_HEAD.test(said) || SENTENCE_HEAD.test(said.slice(0, start));
-}
-
-function order(fact: Done, task: string): FollowUp {
-  const { quote, start, end, area, confidence, rule, who } = fact;
-  return {
-    ...{ quote, start, end, area, confidence, rule, who },
-    kind: 'followUp',
-    task,
-    due: null,
-    notBefore: null,
-    waitingFor: null,
-    condition: null,
-  };
 }

@@ -139,7 +139,7 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
     met,
     lead: leadOf(text, meeting.told, fact.start),
     tail: text.slice(fact.end, Math.min(next, fact.end + BEHIND)).toLowerCase(),
-    part: fact.kind === 'done' || fact.kind === 'problem' ? partIn(text, fact) : null,
+    part: fact.kind === 'done' || (fact.kind === 'problem' && fact.state === 'fixed') ? partIn(text, fact) : null,
     removed: meeting.removed,
     questions: ledger.questions,
     link: meeting.link,

@@ -10,13 +10,14 @@ import { isLive } from './live.ts';
 import { find } from './match.ts';
 import { tellsRest } from './partly.ts';
 import { assigned, flawOf, moved, NO_NAME, sameWork } from './repairs.ts';
+import { objectWords } from './verbs.ts';
 
 /** The flaw that a plan repairs, the item it repeats, or the one it gives out, by the rules. */
 function planByRules(telling: Telling, fact: FollowUp, words: ReadonlySet<string>): ByRules {
   const flaw = flawOf(telling, fact, words);
   if (flaw) return sureOf(flaw);
   // What is left of work goes by its thing alone.
-  const named = tellsRest(fact.quote) ? wordsOf(fact.task.split(' ').slice(1).join(' ')) : words;
+  const named = tellsRest(fact.quote) ? objectWords(fact.task) : words;
   const match = find(
     telling.board,
     { words: named.size ? named : words, area: fact.area, quote: fact.quote },

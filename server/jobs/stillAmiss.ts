@@ -1,5 +1,6 @@
 import { lowered } from '../../parser/trade/words.ts';
 import type { Span } from '../../parser/types.ts';
+import { SENT_BACK } from './arranged.ts';
 
 /**
  * A flaw is told with what was done about it, with what it wants, or with neither. What tells of no repair was not put
@@ -19,14 +20,14 @@ const WANTS_BEHIND = new RegExp(
 const WANTS_WITHIN = new RegExp(`(?:^|[ ,;:])(?:he |she |they )?${GETS}`);
 
 /** What was sent back mended nothing. */
-const SENT_BACK = /\b(?:took|sent) (?:it|them|that|those)(?: straight| right)? back\b/;
+const WAS_SENT_BACK = new RegExp(`\\b(?:took|sent) ${SENT_BACK}\\b`);
 
 /** So far behind a flaw its repair may be told. */
 const BEHIND = 90;
 
 /** Whether a flaw that is told in these words is told as standing, with what it wants, or with no word of a repair. */
 export function isStillAmiss(text: string, { start, end }: Span): boolean {
-  const words = lowered(text.slice(start, end)).replace(SENT_BACK, '');
+  const words = lowered(text.slice(start, end)).replace(WAS_SENT_BACK, '');
   if (MENDED.test(words)) return false;
   const behind = lowered(text.slice(end, end + BEHIND));
   if (WANTS_BEHIND.test(behind) || WANTS_WITHIN.test(words)) return true;

@@ -39,20 +39,23 @@ export const isContained = (chunks: readonly Chunk[], k: number) =>
 
 /** "A five gallon of the bonding glue", "two fifty pounds of mortar": a container that only its measure tells. */
 export const isMeasured = (chunks: readonly Chunk[], k: number) =>
-  chunks[k]?.quantity !== undefined &&
-  /^(?:volume|weight)$/.test(chunks[k]!.quantity!.unitKind ?? '') &&
-  /^(?:gal|l|lb|kg)$/.test(chunks[k]!.quantity!.unit ?? '') &&
+  CONTAINED_IN.has(chunks[k]?.quantity?.unit ?? '') &&
   chunks[k]!.quantity!.value.compare(1) > 0 &&
   chunks[k]!.quantity!.group === undefined &&
   chunks[k + 1]?.word === 'of';
 
+/** What is sold by weight comes in bags, what is sold by volume in pails (common practice, no source). */
+const CONTAINED_IN: ReadonlyMap<string, string> = new Map([
+  ['gal', 'pail'],
+  ['l', 'pail'],
+  ['lb', 'bag'],
+  ['kg', 'bag'],
+]);
+
 /** "A 4 litre tin of the merbau oil", "two 50 pound bags of sand": the measure is the size, the container the unit. */
 export function containerLot(chunks: readonly Chunk[], from: number, measure: number, amount: Quantity | null): Lot {
-  // What is sold by weight comes in bags, what is sold by volume in pails (common practice, no source).
   const pack = isMeasured(chunks, measure)
-    ? chunks[measure]!.quantity!.unitKind === 'weight'
-      ? 'bag'
-      : 'pail'
+    ? CONTAINED_IN.get(chunks[measure]!.quantity!.unit!)!
     : chunks[measure + 1]!.word.replace(/(?:(?<=x)es|s)$/, '');
   let k = measure + 2;
   while (/^(?:of|the|that|this|our)$/.test(chunks[k]?.word ?? '')) k++;

@@ -4,7 +4,7 @@ import { unitAt } from '../unitAt.ts';
 import { wordSet } from '../words.ts';
 
 const MANY_NAMED = wordSet(
-  'items notes steps questions pages seats stalls bays tanks pumps vavs rtus sections drawings units rooms circuits breakers lots houses apartments apts flats suites plots bays gates zones floors levels channels pages sheets exits lanes doors windows tracks lockers buildings',
+  'items notes steps questions pages seats stalls bays tanks pumps vavs rtus sections drawings units rooms circuits breakers lots houses apartments apts flats suites plots gates zones floors levels channels sheets exits lanes doors windows tracks lockers buildings',
 );
 /** Doors and windows are told by their width, too. */
 const FEWEST_INCHES = 18;

@@ -1,4 +1,4 @@
-import { isOnlyArranged } from '../arranged.ts';
+import { isOnlyArranged, SENT_BACK } from '../arranged.ts';
 import { FOUND_SO } from '../stillAmiss.ts';
 import type { Clause } from './clauses.ts';
 
@@ -16,7 +16,7 @@ const AT_IT =
 /** "There's water dripping off the fan", "there's spares", "26 in all": what there is. */
 const THERE_IS = /^(?:and )?there(?:'s| is| are) (?!no\b|none|nothing|not|never|a new|new)|^(?:\d+|[a-z]+) in all$/;
 /** "It's too long, took it straight back". */
-const SENT_BACK = /\b(?:took|sent|taking|sending) (?:it|them|that|those)(?: straight| right)? back\b/;
+const GOES_BACK = new RegExp(`\\b(?:took|sent|taking|sending) ${SENT_BACK}\\b`);
 /** "A latch", "patch kit": goods by their name alone, told among what is to get. */
 const GOODS_ONLY = /^(?:[a-z ]+: )?(?:an?|one|two|three|\d+) (?:new |more )?[a-z]+(?: [a-z]+)?$/;
 const SAYS_SO = /\b(?:on|in|up|down|done|fixed|good|fine|set|hung|off|out|works?|went|new one)\b/;
@@ -33,7 +33,7 @@ export function cannotEnd({ said: heard, tokens }: Clause): boolean {
     FOUND_SO.test(said) ||
     isOnlyArranged(said) ||
     THERE_IS.test(said) ||
-    SENT_BACK.test(said) ||
+    GOES_BACK.test(said) ||
     (tokens.length <= 6 && GOODS_ONLY.test(said) && !SAYS_SO.test(said))
   );
 }
