@@ -4,7 +4,7 @@ import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 
 const NOTE = { saidAt: '2026-05-13T10:00:00', text: 'Need two bags of mortar.' };
 let folder: string;
@@ -75,6 +75,7 @@ describe('starting', () => {
     for (let round = 0; round < 3; round++) {
       const { url } = await start({});
       const running = child!;
+      const before = acknowledged.length;
       const sending = (async () => {
         for (let k = 0; k < 40; k++) {
           const id = `kill-note-${round}-${String(k).padStart(3, '0')}`;
@@ -86,7 +87,11 @@ describe('starting', () => {
           if (res.ok) acknowledged.push(id);
         }
       })().catch(() => undefined);
-      await new Promise((resolve) => setTimeout(resolve, 150 + 100 * round));
+      // Killed once some are acknowledged, in the midst of the next, however slow the machine is.
+      await vi.waitFor(() => expect(acknowledged.length).toBeGreaterThan(before + round), {
+        timeout: 15_000,
+        interval: 5,
+      });
       running.kill('SIGKILL');
       await sending;
     }
