@@ -173,7 +173,7 @@ const TILE =
 function sizeOf(said: Said, at: number, quote: string): Pick<Goods, 'size' | 'sides'> {
   const before = said.words.slice(Math.max(0, at - 60), at);
   const after = said.words.slice(at + quote.length, at + quote.length + 30);
-  const gap = '(?: (?!is|are|by|long|wide|high)[a-z]+){0,3}';
+  const gap = '(?: (?!is|are|by|long|wide|high|and\\b|with\\b|for\\b|but\\b|so\\b)[a-z]+){0,3}';
   const pair =
     saying(`<LN> ?(?:x|by) ?<LN>(?: ?x ?<LN>)?${gap} $`).exec(before) ??
     (TILE.test(quote)

@@ -11,6 +11,10 @@ const BOARDS = 'plasterboards?|gib|ply(?:wood)?|osb|villaboard|cement boards?|ba
 /** A side of a sheet or roll in feet, as a bare one is. */
 const feet = (f: Figure) => (f.sure && f.kind === 'length' ? convert(f.value, f.unit!, 'ft')! : f.value);
 
+/** Bare sides of a roll beside metres are metres: "rolls are 10.05 by 0.53". */
+const rollSide = (said: Said, f: Figure) =>
+  f.unit === null && metricUnit(said.figures) === 'm' ? convert(f.value, 'm', 'ft')! : feet(f);
+
 /** "Half inch 4x8": a sheet's thickness right before its sides. */
 function besideThickness(said: Said, at: number): boolean {
   const m = saying('<L>(?: inch)?(?: thick)? $').exec(said.words.slice(0, at));
@@ -91,6 +95,15 @@ export function packsOf(said: Said, out: Terms): void {
     add(m, w.mul(l), 'sq ft', 'sheet', [m[2], m[3]]);
     out.packSize = `${w.toString()}x${l.toString()}`;
   }
+  // "Three by five quarter inch backer board": bare sides, how thick, and the board.
+  for (const m of words.matchAll(saying(`<N> ?(?:x|by) ?<N>,? <L>(?: inch)?(?: thick)? (?:[a-z]+ )?(?:${BOARDS}|durock|drywall|sheet ?rock|sheathing)\\b`, 'g'))) {
+    const [a, b] = [figureAt(said, m[1]), figureAt(said, m[2])];
+    const thin = figureAt(said, m[3]);
+    const stocked = /^(?:3|4|4.5|5)x(?:4|5|6|8|9|10|12|14|16)$/.test(`${a.value.toString()}x${b.value.toString()}`);
+    if (!stocked || out.used.has(Number(m[1])) || thin.unit !== 'in' || thin.value.compare(2) > 0) continue;
+    add(m, a.value.mul(b.value), 'sq ft', 'sheet', [m[1], m[2], m[3]]);
+    out.packSize ??= `${a.value.toString()}x${b.value.toString()}`;
+  }
   // "Twelve hundred by twenty four hundred plasterboard": bare sides of a metre and about are millimetres.
   for (const m of words.matchAll(
     saying(`<NL> ?(?:x|by) ?<NL>,? (?:mil )?(?:(?!tiles?)[a-z]+ )?(?:sheets?|panels?|${BOARDS})\\b`, 'g'),
@@ -121,7 +134,7 @@ export function packsOf(said: Said, out: Terms): void {
   )) {
     const [a, b] = [figureAt(said, m[2]), figureAt(said, m[3])];
     if ((m[1] || m[4] || b.unit === 'roll') && !out.used.has(Number(m[2]))) {
-      const [one, two] = [feet(a), feet(b)];
+      const [one, two] = [a, b].map((f) => rollSide(said, f)) as [Fraction, Fraction];
       out.roll = one.compare(two) <= 0 ? { width: one, length: two } : { width: two, length: one };
       add(m, one.mul(two), 'sq ft', 'roll', [m[2], m[3]]);
     }
@@ -129,12 +142,12 @@ export function packsOf(said: Said, out: Terms): void {
   // "Eight footers".
   said.figures.forEach((figure, id) => {
     if (!/foot ?ers?$/.test(figure.quote.toLowerCase()) || figure.unit !== 'ft' || out.used.has(id)) return;
-    out.ratios.push({
-      value: figure.value,
-      unit: 'ft',
-      per: 'stick',
-      at: words.search(new RegExp(`\\{[A-Z]${id}\\}`)),
-    });
+    const at = words.search(new RegExp(`\\{[A-Z]${id}\\}`));
+    // "The rolls are fifty footers".
+    const rolls = /\b(rolls?|coils?|spools?)(?: (?:are|is|come|comes|all|in|the))* $/.exec(words.slice(0, at))?.[1];
+    // "A seven footer does one leg" says nothing new of how they come.
+    if (!out.ratios.some((r) => r.per === 'stick' && r.value.equals(figure.value)))
+      out.ratios.push({ value: figure.value, unit: 'ft', per: rolls ? packUnit(rolls) : 'stick', at });
     out.used.add(id);
   });
   const plural =

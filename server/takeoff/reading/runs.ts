@@ -74,7 +74,9 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
     }
   // "Two at 32 in and one at 60": a bare length takes the unit of the one before.
   const before = said.figures.find((f) => f.sure && f.kind === 'length')?.unit ?? unit;
-  for (const m of words.matchAll(saying('<N> (?:at|of) <N>(?! ?(?:x|by|percent|%|to|per))', 'g'))) {
+  for (const m of words.matchAll(
+    saying('<N> (?:(?:drops|runs|legs|tails|lengths|pieces|hops|spurs|branches) )?(?:at|of) <N>(?! ?(?:x|by|percent|%|to|per))', 'g'),
+  )) {
     if (used.has(Number(m[1])) || used.has(Number(m[2])) || figureAt(said, m[1]).value.d !== 1n) continue;
     const length = convert(figureAt(said, m[2]).value, before, 'ft');
     if (length) push(length, figureAt(said, m[1]).value.valueOf(), Number(m[1]), Number(m[2]));
@@ -85,6 +87,12 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
   )) {
     const length = feet(said, figureAt(said, m[2]), null);
     if (!length || used.has(Number(m[1])) || used.has(Number(m[2]))) continue;
+    push(length, figureAt(said, m[1]).value.valueOf(), Number(m[1]), Number(m[2]));
+  }
+  // "Six hops after that, eleven foot each": so many of one length, whatever they are called.
+  for (const m of words.matchAll(saying('<N> (?!of\\b)[a-z]{3,}s(?: (?!and\\b|then\\b|at\\b)[a-z]+){0,3},? <L> (?:each|apiece)\\b', 'g'))) {
+    const length = feet(said, figureAt(said, m[2]), null);
+    if (!length || used.has(Number(m[1])) || used.has(Number(m[2])) || figureAt(said, m[1]).value.d !== 1n) continue;
     push(length, figureAt(said, m[1]).value.valueOf(), Number(m[1]), Number(m[2]));
   }
   for (const m of words.matchAll(list)) {
@@ -131,7 +139,7 @@ const twice = (words: string, rest: string, before: string) =>
   ) ||
   /^ (?:on |down |along )?(?:both|two|either) sides\b/.test(rest) ||
   (/^ (?:each|apiece|a side)\b/.test(rest) &&
-    /\b(?:hot and cold|both|(?<!(?:six|eight|ten|twelve|fourteen) )two|pair|supply and return|either side)\b/.test(
+    /\b(?:hot and cold|both|(?<!(?:six|eight|ten|twelve|fourteen) )two|pair|(?:supply|flow) and return|either side)\b/.test(
       words,
     )) ||
   (/\bhot and cold\b/.test(words) && /\b(?:both|each)\b/.test(words));

@@ -138,6 +138,13 @@ const HEIGHTS = [
     '\\b(?:up|goes|go|tile|tiled|board|all|all the way) (?:up )?to (?:about )?<LN>(?! ?(?:x|by)|(?: [a-z]+){0,2} a\\b)',
     'g',
   ),
+  // "2.4 m from skirting to coving", "nine foot to the soffit".
+  saying(
+    '<LN>(?: (?:foot|feet|ft))?(?: (?:up|high))?(?: from (?:the )?[a-z]+(?: [a-z]+)?)? to (?:the )?(?:underside of (?:the )?)?(?:ceiling|coving|cornice|soffit|eaves?|fascia|top plate|picture rail|lid)\\b',
+    'g',
+  ),
+  // "Both 8 foot": rooms, where nothing else is of that size.
+  saying('\\b(?:both|all)(?: (?:are|have|rooms|of them))* <L>(?=[.,;]|$)', 'g'),
   // "Both 25 deep": of legs one after another.
   saying(
     '\\b(?:both|all|each)(?: of (?:them|it))?(?: are| is)? <LN>(?: (?:inches|inch|in|feet|foot|ft))? (?:deep|wide)',
@@ -182,6 +189,8 @@ function perimeterIn(said: Said, used: Set<number>, out: Extent): void {
     saying('<L>(?: total)?(?: all the way)? (?:around|round|of walls?|of perimeter|perimeter|long)\\b').exec(
       said.words,
     ) ??
+    // "4.1 m wide": of one wall whose height is known.
+    (out.height ? saying('\\bwall\\b[^{]*<L> (?:wide|across)\\b').exec(said.words) : null) ??
     saying('(?:perimeter|around|total(?:s|ing)?)(?: is| of|:)? <L>|\\bperimeter(?: is| of|:)? <N>').exec(said.words);
   const id = Number(m?.[1] ?? m?.[2]);
   const length = !m || used.has(id) ? null : feet(said, said.figures[id]!, null);
