@@ -18,7 +18,7 @@ export function ownTerms(said: Said, terms: Terms, goods: readonly Goods[], k: n
     g.mentions.findLast(
       (m) => m <= at || (m <= at + OF && /^[^.,;]* of (?:the |that )?$/.test(said.words.slice(at, m))),
     ) ?? -1;
-  const ratios = terms.ratios.filter((r) => owner(r) === k && !(r.per === 'sheet' && NO_SHEETS.test(goods[k]!.item)));
+  const ratios = terms.ratios.filter((r) => (owner(r) === k || ofAll(said, r, goods, k)) && !(r.per === 'sheet' && NO_SHEETS.test(goods[k]!.item)));
   const size = terms.packSize;
   const filled = / (?:gal|L|qt)$/.test(size ?? '');
   const own = filled ? ratios.some((r) => `${r.value.toString()} ${r.unit}` === size) : ratios.length > 0;
@@ -37,13 +37,21 @@ export function ownTerms(said: Said, terms: Terms, goods: readonly Goods[], k: n
   };
 }
 
+/** "Gravel and sand, both come in half cubic foot bags": a pack said of two and more, what fills of fills. */
+function ofAll({ words }: Said, { at }: { at: number }, goods: readonly Goods[], k: number): boolean {
+  const m = /\b(both|all three|all(?: of (?:it|them))?)(?: of (?:those|these|them|it))?,? (?:come|comes|are|is|in|sold)\b[^.;{]{0,24}$/.exec(words.slice(0, at));
+  if (!m) return false;
+  const before = goods.filter((g) => g.at < m.index && g.by === goods[k]!.by);
+  return before.slice(m[1] === 'both' ? -2 : 0).includes(goods[k]!);
+}
+
 /** "Two coats of white", "a bucket of mud": the goods named this close behind own the figure. */
 const OF = 24;
 
 /** "Drip edge on the eaves, no waste": said in its own sentence, beside another's waste elsewhere. */
 const wasteFree = (said: Said, { mentions }: Goods): boolean =>
   mentions.some((at) =>
-    /\b(?:no|zero|without|nothing) (?:waste|over|extra)\b/.test(
+    /\b(?:no|zero|without|nothing) (?:waste|over|overage|extra)\b/.test(
       sentenceAt(said.words, at).replace(/\bno extra (?!on\b)\w+/, ''),
     ),
   );

@@ -4,7 +4,7 @@ import type { Extent } from './shapes.ts';
 
 /** "24 ft along the eave", "14-6 up the rake", "ridge is 24 ft". */
 const LONG = saying(
-  '<L> (?:along|at|on|up|down) (?:the |each |every )?(eave|rake|ridge|hip|valley)s?\\b|\\b(eave|rake|ridge|hip|valley)s?(?: (?:is|are|runs?|at|each)|:)* <L>(?! (?:pieces|sticks|lengths|cap))',
+  '<L> (?:long |(?:along|at|on|up|down) )?(?:the |each |every )?(eave|rake|ridge|hip|valley)s?\\b|\\b(eave|rake|ridge|hip|valley)s?(?: (?:is|are|runs?|at|each)|:)* <L>(?! (?:pieces|sticks|lengths|cap))',
   'g',
 );
 /** "Both eaves and all four rakes". */
@@ -13,8 +13,9 @@ const COUNTED = saying('\\b(?:(both)|all <N>|<N>) (eave|rake|ridge|hip|valley)s\
 /** Edges of a roof that goods run along, each as often as it was counted, by the lengths told of them. */
 export function roofEdgesIn(said: Said, used: Set<number>, out: Extent): void {
   const counted = [...said.words.matchAll(COUNTED)];
-  if (counted.length === 0) return;
   const lengths = new Map([...said.words.matchAll(LONG)].map((m) => [m[2] ?? m[3]!, Number(m[1] ?? m[4])]));
+  if (counted.length === 0 && ALL_ROUND.test(said.words)) allRound(said, lengths, used, out);
+  if (counted.length === 0) return;
   for (const [, both, all, some, edge] of counted) {
     const id = lengths.get(edge!);
     const length = id === undefined ? null : feet(said, said.figures[id]!, null);
@@ -33,4 +34,29 @@ export function roofEdgesIn(said: Said, used: Set<number>, out: Extent): void {
       working: `${count} x ${feetText(length)}`,
     });
   }
+}
+
+/** "All the way round, eaves and rakes". */
+const ALL_ROUND = /\b(?:eaves and (?:the )?rakes|rakes and (?:the )?eaves)\b/;
+const BOTH_SLOPES = /\b(?:both|each|two|either) (?:sides?|slopes?|pitch(?:es)?)\b/;
+const UP_SLOPE = saying(
+  '<L> (?:up|down|along)(?: the)? (?:slope|pitch|roof)|\\b(?:slopes?|rafters?)(?: (?:is|are|runs?|each))* <L>',
+);
+
+/** A roof of two slopes has two eaves, and a rake at each end of each slope; of one slope, an eave and two rakes. */
+function allRound(said: Said, lengths: ReadonlyMap<string, number>, used: Set<number>, out: Extent): void {
+  const slope = UP_SLOPE.exec(said.words)?.slice(1).find(Boolean);
+  const ids = [lengths.get('eave'), lengths.get('rake') ?? (slope === undefined ? undefined : Number(slope))];
+  const [eave, rake] = ids.map((id) => (id === undefined ? null : feet(said, said.figures[id]!, null)));
+  if (!eave || !rake) {
+    out.doubt = `don't know how long the ${eave ? 'rakes' : 'eaves'} are`;
+    return;
+  }
+  const slopes = BOTH_SLOPES.test(said.words) ? 2 : 1;
+  for (const id of ids) used.add(id!);
+  for (const [length, count] of [
+    [eave, slopes],
+    [rake, 2 * slopes],
+  ] as const)
+    out.shapes.push({ kind: 'run', sides: [length], amount: null, count, working: `${count} x ${feetText(length)}` });
 }

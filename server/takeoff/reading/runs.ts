@@ -78,7 +78,8 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
     saying('<N> (?:(?:drops|runs|legs|tails|lengths|pieces|hops|spurs|branches) )?(?:at|of) <N>(?! ?(?:x|by|percent|%|to|per))', 'g'),
   )) {
     if (used.has(Number(m[1])) || used.has(Number(m[2])) || figureAt(said, m[1]).value.d !== 1n) continue;
-    const length = convert(figureAt(said, m[2]).value, before, 'ft');
+    const last = said.figures.findLast((f, k) => k < Number(m[1]) && f.sure && f.kind === 'length' && f.unit !== 'mm');
+    const length = convert(figureAt(said, m[2]).value, last?.unit ?? before, 'ft');
     if (length) push(length, figureAt(said, m[1]).value.valueOf(), Number(m[1]), Number(m[2]));
   }
   // "Three runs of ten two, 55 foot each".

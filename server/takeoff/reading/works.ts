@@ -1,13 +1,13 @@
 import type Fraction from 'fraction.js';
 import { type Bedding, NO_BEDDING } from './bedding.ts';
 import { type Goods, pairsIn, sameGoods } from './goods.ts';
-import { metricUnit } from './lengths.ts';
+import { metricUnit, thickness } from './lengths.ts';
 import { goodsNamed, type NoteTold, noteTold, tells, type Unread } from './noteTold.ts';
 import { outsizeIn } from './outsize.ts';
 import { ownTerms } from './ownTerms.ts';
 import type { Ratio, Terms } from './ratios.ts';
 import { adds, leftOut, meetExtent, restates } from './restated.ts';
-import { type Said, saying } from './said.ts';
+import { figureAt, type Said, saying, sentencesOf } from './said.ts';
 import type { Extent } from './shapes.ts';
 import { type Stock, spentIn } from './stock.ts';
 import { ASKS, isDone, onlyForOthers, sentenceAt, wants } from './wanted.ts';
@@ -188,7 +188,9 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
   work.words = `${work.words} ${words}`;
   if (goods.size && goods !== work.goods) work.goods = { ...work.goods, size: goods.size, sides: goods.sides };
   work.tile = goods.sides ?? note.goods.find((g) => g.sides)?.sides ?? work.tile ?? note.tile;
-  const extent = note.extentFor(goods.by);
+  const told = note.extentFor(goods.by);
+  const depth = goods.by === 'volume' && note.goods.length > 1 ? ownDepth(said, goods) : null;
+  const extent = depth ? { ...told, depth } : told;
   if (tells(extent) || work.extent) work.extent = meetExtent(work.extent, extent, tells(extent), words);
   const replaced = new Set(terms.ratios.map((r) => r.per));
   work.ratios = [...terms.ratios, ...work.ratios.filter((r) => !replaced.has(r.per))];
@@ -214,9 +216,10 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
   work.asked ||= ASKS.test(words);
   work.wanted ||= wants(words);
   work.metric ||= extent.assumed !== null || metricUnit(figures) !== null;
-  work.parts.walls ||= /\bwalls?\b/.test(words);
+  const own = aboutGoods(words, goods, note.goods);
+  work.parts.walls ||= /\bwalls?\b/.test(own);
   work.parts.ceiling ||= /\b(?:ceilings?|lids?)\b/.test(
-    words
+    own
       .replace(saying('<LN>(?: ?foot)? (?:ceilings?|lids?)', 'g'), '')
       .replace(
         /\bto the ceiling\b|\b(?:not|no|skip|leave) (?:the )?(?:ceilings?|lids?)\b|\b(?:ceilings?|lids?) (?:is|are|at|height)\b/g,
@@ -228,6 +231,26 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
     /\b(?:all the way (?:a)?round|all (?:a)?round|around (?:the|it)|perimeter|round the (?:room|outside)|the whole room)\b/.test(
       words,
     );
+}
+
+/** The sentences that name the goods, and those that name none: "walls gray, two coats. Lids one coat of white". */
+function aboutGoods(words: string, { mentions }: Goods, all: readonly Goods[]): string {
+  const others = all.filter((g) => !g.mentions.some((at) => mentions.includes(at)));
+  if (others.length === 0) return words;
+  const own = new Set(mentions.map((at) => sentenceAt(words, at).trim()));
+  const theirs = new Set(others.flatMap((g) => g.mentions.map((at) => sentenceAt(words, at).trim())));
+  return sentencesOf(words)
+    .filter((s) => own.has(s) || !theirs.has(s))
+    .join('. ');
+}
+
+/** "Four inches of gravel and one inch of sand": each as thick as was said of it; null where nothing was. */
+function ownDepth(said: Said, { item, mentions }: Goods): Fraction | null {
+  const head = item.split(' ').at(-1)!;
+  for (const pattern of [`<LN>(?: (?:inches|inch|in))?(?: deep| thick)? of (?:[a-z]+ ){0,2}${head}`, `\\b${head}s?(?: (?:is|at|goes in|going|goes))*,? <LN>(?: (?:inches|inch|in))? (?:deep|thick)`])
+    for (const m of said.words.matchAll(saying(pattern, 'g')))
+      if (mentions.some((at) => at >= m.index && at <= m.index + m[0].length)) return thickness(said, figureAt(said, m[1]));
+  return null;
 }
 
 /** Goods that a note of stock speaks of: by name, by size, or "the same". */
