@@ -9,6 +9,7 @@ import { firstOf, inPacks, packsSaid, packsThere } from './packs/index.ts';
 import { reckonGoods } from './reading/covering.ts';
 import { placesCounted } from './reading/places.ts';
 import { layOut } from './reading/said.ts';
+import { onlySold } from './reading/soldBy.ts';
 import { rowLines } from './rows/index.ts';
 import type { Computed, NoteFacts, SiteFacts } from './types.ts';
 import { arrivalsIn } from './waits/arrivals.ts';
@@ -42,7 +43,7 @@ export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed 
   return {
     lines: packsThere(inPacks(lines, packFor), said),
     packFor,
-    counted: [...small.counted, ...places, ...cuts.counted],
+    counted: [...small.counted, ...places, ...cuts.counted, ...onlySold(notes, said)],
     checks: checksIn(said),
     waits: [...waitsIn(said), ...arrivalsIn(notes, said)],
     cautions: cautionsIn(notes, site),

@@ -28,7 +28,11 @@ export function coverageOf(said: Said, out: Terms): void {
   const add = (at: number, value: Fraction, unit: string | null, per: string, ...ids: (string | undefined)[]) => {
     if (value.compare(0) <= 0) return;
     out.ratios.push({ value, unit, per, at });
-    for (const id of ids) if (id) out.used.add(Number(id));
+    for (const id of ids)
+      if (id) {
+        out.used.add(Number(id));
+        out.sold.add(Number(id));
+      }
   };
   const per =
     '(?:a|an|per|to a|to the|to each|to one|in a|in the|in each|each|every|for a|for each|for every|from a|out of a|\\/)(?: (?:double|single|full|whole|big|small))?';
@@ -45,10 +49,13 @@ export function coverageOf(said: Said, out: Terms): void {
   )) {
     const [measure, pack] = [figureAt(said, m[1]), figureAt(said, m[2])];
     const one = pack.value.equals(1) && /^(?:an?|the|each|every|one|per)\b/i.test(pack.quote);
-    if (free(m[1]) && free(m[2]) && one && !measure.per) add(m.index, measure.value, unitOf(measure), pack.unit!, m[1], m[2]);
+    if (free(m[1]) && free(m[2]) && one && !measure.per)
+      add(m.index, measure.value, unitOf(measure), pack.unit!, m[1], m[2]);
   }
   // "Vinyl plank, box 23.8 sq ft": a pack and its area, side by side.
-  for (const m of words.matchAll(saying(`(?<=^|[,.:;] |\\b(?:a|the|per|each) )(${PACKS})(?:,| is| =|:)? <A>(?=[,.;]|$| (?:and|with|so)\\b)`, 'g')))
+  for (const m of words.matchAll(
+    saying(`(?<=^|[,.:;] |\\b(?:a|the|per|each) )(${PACKS})(?:,| is| =|:)? <A>(?=[,.;]|$| (?:and|with|so)\\b)`, 'g'),
+  ))
     if (free(m[2]) && !/^(?:each|stick|square)$/.test(packUnit(m[1]!)))
       add(m.index, figureAt(said, m[2]).value, unitOf(figureAt(said, m[2])), packUnit(m[1]!), m[2]);
   // "A square at that exposure is five bundles".

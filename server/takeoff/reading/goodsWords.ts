@@ -23,7 +23,8 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
   },
   { named: /(?<=\bbacker rod\b.*)\brod\b/, item: 'backer rod', by: 'length' },
   {
-    named: /(?<!\b(?:wall|tar|building|roofing|red|rosin|kraft|sand|joint|tape|masking) ?)\bpaper\b(?=.*\brolls?\b)(?=.*\b(?:repeat|drops?|paste|pattern|match)\b)/,
+    named:
+      /(?<!\b(?:wall|tar|building|roofing|red|rosin|kraft|sand|joint|tape|masking) ?)\bpaper\b(?=.*\brolls?\b)(?=.*\b(?:repeat|drops?|paste|pattern|match)\b)/,
     item: 'wallpaper',
     by: 'area',
   },

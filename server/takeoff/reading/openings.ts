@@ -151,7 +151,9 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
       : new Fraction(1);
     const less = (convert(figure.value, unit, 'sq ft') ?? figure.value).mul(times);
     // "Two doors and one window in each": so many in every room.
-    const inEach = each && saying(`<N> (?:[a-z]+ )?${m[3]}s?(?: and <N> (?:[a-z]+ )?(?:doors?|windows?|openings?))? in each\\b`).test(words);
+    const inEach =
+      each &&
+      saying(`<N> (?:[a-z]+ )?${m[3]}s?(?: and <N> (?:[a-z]+ )?(?:doors?|windows?|openings?))? in each\\b`).test(words);
     if (/^ in each\b/.test(words.slice(m.index + m[0].length)) || inEach) out.lessEach = out.lessEach.add(less);
     else out.lessArea = out.lessArea.add(less);
     for (const id of [Number(m[1]), ...(each ? counts : [])]) used.add(id);
@@ -189,4 +191,7 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
 
 /** "Two doors and one window": a bare number that counts them is no width. */
 const countsThem = ({ unit, value }: Figure, count: string | undefined, quote: string): boolean =>
-  count === undefined && unit === null && value.d === 1n && (value.equals(1) || (/s$/.test(quote) && value.compare(12) <= 0));
+  count === undefined &&
+  unit === null &&
+  value.d === 1n &&
+  (value.equals(1) || (/s$/.test(quote) && value.compare(12) <= 0));

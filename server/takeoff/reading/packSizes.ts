@@ -32,7 +32,11 @@ export function packsOf(said: Said, out: Terms): void {
     ids: (string | undefined)[],
   ) => {
     out.ratios.push({ value, unit, per, at: match.index ?? 0 });
-    for (const id of ids) if (id) out.used.add(Number(id));
+    for (const id of ids)
+      if (id) {
+        out.used.add(Number(id));
+        out.sold.add(Number(id));
+      }
   };
   for (const m of words.matchAll(saying(`<W>[- ](${PACKS})\\b`, 'g'))) {
     const weight = figureAt(said, m[1]);
@@ -96,7 +100,12 @@ export function packsOf(said: Said, out: Terms): void {
     out.packSize = `${w.toString()}x${l.toString()}`;
   }
   // "Three by five quarter inch backer board": bare sides, how thick, and the board.
-  for (const m of words.matchAll(saying(`<N> ?(?:x|by) ?<N>,? <L>(?: inch)?(?: thick)? (?:[a-z]+ )?(?:${BOARDS}|durock|drywall|sheet ?rock|sheathing)\\b`, 'g'))) {
+  for (const m of words.matchAll(
+    saying(
+      `<N> ?(?:x|by) ?<N>,? <L>(?: inch)?(?: thick)? (?:[a-z]+ )?(?:${BOARDS}|durock|drywall|sheet ?rock|sheathing)\\b`,
+      'g',
+    ),
+  )) {
     const [a, b] = [figureAt(said, m[1]), figureAt(said, m[2])];
     const thin = figureAt(said, m[3]);
     const stocked = /^(?:3|4|4.5|5)x(?:4|5|6|8|9|10|12|14|16)$/.test(`${a.value.toString()}x${b.value.toString()}`);

@@ -57,7 +57,7 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
   const first = home ? bare(Number(home[1])) : null;
   if (home && first) push(first, 1, Number(home[1]));
   const list = saying(
-    `(?:<N>(?:${COUNTED})?(?: (?:of them|at|of|each|are|is|about|x))* )?((?:\\{N\\d+\\},? (?:and |then )?)*)<L>((?:,? (?:and |then )?(?:${LINE} )?\\{N\\d+\\}(?! ?(?:x|by|to|per|of|at|percent|%|straight|long|(?!across)[a-z]+s\\b)))*)`,
+    `(?:<N>(?:${COUNTED})?(?: (?:of them|at|of|each|are|is|about|x))* )?((?:\\{N\\d+\\},? (?:and |then )?)*)<L>((?:,? (?:and |then )?(?:${LINE} )?\\{N\\d+\\}(?! ?(?:x|by|to|per|of|at|percent|%|straight|long|high|tall|deep|(?!across)[a-z]+s\\b)))*)`,
     'g',
   );
   // "Then six more cans eight feet apart": from one to the next.
@@ -75,7 +75,10 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
   // "Two at 32 in and one at 60": a bare length takes the unit of the one before.
   const before = said.figures.find((f) => f.sure && f.kind === 'length')?.unit ?? unit;
   for (const m of words.matchAll(
-    saying('<N> (?:(?:drops|runs|legs|tails|lengths|pieces|hops|spurs|branches) )?(?:at|of) <N>(?! ?(?:x|by|percent|%|to|per))', 'g'),
+    saying(
+      '<N> (?:(?:drops|runs|legs|tails|lengths|pieces|hops|spurs|branches) )?(?:at|of) <N>(?! ?(?:x|by|percent|%|to|per))',
+      'g',
+    ),
   )) {
     if (used.has(Number(m[1])) || used.has(Number(m[2])) || figureAt(said, m[1]).value.d !== 1n) continue;
     const last = said.figures.findLast((f, k) => k < Number(m[1]) && f.sure && f.kind === 'length' && f.unit !== 'mm');
@@ -91,7 +94,9 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
     push(length, figureAt(said, m[1]).value.valueOf(), Number(m[1]), Number(m[2]));
   }
   // "Six hops after that, eleven foot each": so many of one length, whatever they are called.
-  for (const m of words.matchAll(saying('<N> (?!of\\b)[a-z]{3,}s(?: (?!and\\b|then\\b|at\\b)[a-z]+){0,3},? <L> (?:each|apiece)\\b', 'g'))) {
+  for (const m of words.matchAll(
+    saying('<N> (?!of\\b)[a-z]{3,}s(?: (?!and\\b|then\\b|at\\b)[a-z]+){0,3},? <L> (?:each|apiece)\\b', 'g'),
+  )) {
     const length = feet(said, figureAt(said, m[2]), null);
     if (!length || used.has(Number(m[1])) || used.has(Number(m[2])) || figureAt(said, m[1]).value.d !== 1n) continue;
     push(length, figureAt(said, m[1]).value.valueOf(), Number(m[1]), Number(m[2]));

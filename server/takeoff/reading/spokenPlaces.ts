@@ -6,7 +6,11 @@ const WHICH = '(?:back|front|side|end|left|right|other|long|short|far|near|big|s
 const whichOne: Mend = (words, figures) =>
   words.replace(new RegExp(`\\b(${WHICH}) \\{N(\\d+)\\}`, 'g'), (all, which: string, id: string) => {
     const figure = figures[Number(id)]!;
-    if (!/^one[ -](?!hundred)[a-z]/i.test(figure.quote) || figure.value.compare(100) < 0 || figure.value.compare(200) >= 0)
+    if (
+      !/^one[ -](?!hundred)[a-z]/i.test(figure.quote) ||
+      figure.value.compare(100) < 0 ||
+      figure.value.compare(200) >= 0
+    )
       return all;
     figures[Number(id)] = { ...figure, value: figure.value.sub(100), quote: figure.quote.slice(4) };
     return `${which} one {N${id}}`;
@@ -19,9 +23,10 @@ const ofACube: Mend = (words, figures) =>
     return `{V${id}}`;
   });
 
-const PAIR = '\\{[LN]\\d+\\}(?: (?:foot|feet|ft))?(?: (?:wide|long|deep))? ?(?:x|by) ?\\{[LN]\\d+\\}(?: (?:foot|feet|ft))?';
+const PAIR =
+  '\\{[LN]\\d+\\}(?: (?:foot|feet|ft))?(?: (?:wide|long|deep))? ?(?:x|by) ?\\{[LN]\\d+\\}(?: (?:foot|feet|ft))?';
 const BACK =
-  '(?:hang on|hold on|no wait|wait no|wait|scratch that|strike that|make that|correction|sorry|my bad|i lied|i mean|actually|let me (?:check|see|look)|no,|nope|shaking (?:her|his) head|that\'s wrong|wrong)';
+  "(?:hang on|hold on|no wait|wait no|wait|scratch that|strike that|make that|correction|sorry|my bad|i lied|i mean|actually|let me (?:check|see|look)|no,|nope|shaking (?:her|his) head|that's wrong|wrong)";
 const SIZE_TAKEN_BACK = new RegExp(
   `(${PAIR})(?=((?:(?!${PAIR})[^{.;]){0,40}\\b${BACK}\\b(?:(?!${PAIR})[^{;]){0,60}?)(${PAIR}))`,
   'g',
@@ -33,7 +38,9 @@ const sizeTakenBack: Mend = (words, figures) =>
     const sides = (pair: string) => [...pair.matchAll(/\{[LN](\d+)\}/g)].map(([, id]) => figures[Number(id)]!.value);
     const [before, after] = [sides(old), sides(now)];
     const shared = before.some((a) => after.some((b) => a.equals(b)));
-    const plain = new RegExp(`^[ ,]*(?:${BACK}[ ,]*)+(?:it's|it is|that's|more like|is|make it)?(?: [a-z]+){0,2} $`).test(between);
+    const plain = new RegExp(
+      `^[ ,]*(?:${BACK}[ ,]*)+(?:it's|it is|that's|more like|is|make it)?(?: [a-z]+){0,2} $`,
+    ).test(between);
     return shared || plain ? '' : all;
   });
 

@@ -247,9 +247,13 @@ function aboutGoods(words: string, { mentions }: Goods, all: readonly Goods[]): 
 /** "Four inches of gravel and one inch of sand": each as thick as was said of it; null where nothing was. */
 function ownDepth(said: Said, { item, mentions }: Goods): Fraction | null {
   const head = item.split(' ').at(-1)!;
-  for (const pattern of [`<LN>(?: (?:inches|inch|in))?(?: deep| thick)? of (?:[a-z]+ ){0,2}${head}`, `\\b${head}s?(?: (?:is|at|goes in|going|goes))*,? <LN>(?: (?:inches|inch|in))? (?:deep|thick)`])
+  for (const pattern of [
+    `<LN>(?: (?:inches|inch|in))?(?: deep| thick)? of (?:[a-z]+ ){0,2}${head}`,
+    `\\b${head}s?(?: (?:is|at|goes in|going|goes))*,? <LN>(?: (?:inches|inch|in))? (?:deep|thick)`,
+  ])
     for (const m of said.words.matchAll(saying(pattern, 'g')))
-      if (mentions.some((at) => at >= m.index && at <= m.index + m[0].length)) return thickness(said, figureAt(said, m[1]));
+      if (mentions.some((at) => at >= m.index && at <= m.index + m[0].length))
+        return thickness(said, figureAt(said, m[1]));
   return null;
 }
 

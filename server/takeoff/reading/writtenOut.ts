@@ -27,7 +27,12 @@ const SHORT: Readonly<Record<string, string>> = {
 };
 
 /** The first letter and the consonants, doubled ones once: `bndl` of `bundle` as of `bndl`. */
-const bones = (word: string) => word[0] + word.slice(1).replace(/[aeiou]/g, '').replace(/(.)\1+/g, '$1');
+const bones = (word: string) =>
+  word[0] +
+  word
+    .slice(1)
+    .replace(/[aeiou]/g, '')
+    .replace(/(.)\1+/g, '$1');
 
 const BY_BONES = new Map<string, string[]>();
 for (const word of TRADE) BY_BONES.set(bones(word), [...(BY_BONES.get(bones(word)) ?? []), word]);

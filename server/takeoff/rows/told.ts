@@ -54,7 +54,10 @@ function rowIn(said: Said, item: string, kinds: readonly string[]): RowTold {
     lessPost: null,
     eachHole:
       /\b(?:hole by hole|per hole|each hole|every hole|full bags? (?:in|per|a) )/.test(
-        words.replace(/\bnot (?:hole by hole|per hole|each hole)/g, ''),
+        words.replace(
+          /\bnot (?:hole by hole|per hole|each hole)|\b(?:tubes?|forms?|bases?|brackets?|anchors?)(?: [a-z]+){0,2} (?:for|in|to|at|down) (?:each|every) hole/g,
+          '',
+        ),
       ) || null,
     holes: null,
     used: new Set(),
