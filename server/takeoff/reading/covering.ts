@@ -119,7 +119,7 @@ const SQUARES: Chain = {
 
 /** Goods sold by what they are measured in, or reckoned with waste or with what is left over at the ends though nobody said how they are sold. */
 function ownMeasure(work: Work, unit: string, { makeUp }: Extent): Chain | null {
-  if (work.byMeasure === 'sq yd' && unit === 'sq ft') return SQUARE_YARDS;
+  if ((work.byMeasure === 'sq yd' || work.byMeasure === 'cu yd') && unit === 'sq ft') return SQUARE_YARDS;
   if (work.byMeasure === 'square' && unit === 'sq ft') return SQUARES;
   const run = unit === 'ft' && makeUp.length > 0;
   const meant = run || work.byMeasure === unit || (work.waste !== null && unit !== 'cu ft');
@@ -176,10 +176,7 @@ function lineOf(
 /** How the goods are sold: as said, then by the trade's habit where what was said does not reach a purchase. */
 function soldBy(work: Work, unit: string): Habit | string {
   const { goods } = work;
-  const ratios: Ratio[] = work.ratios.map((r) => ({
-    ...r,
-    unit: r.unit === 'ft' && unit === 'sq ft' && COVERED.test(r.per) ? 'sq ft' : (r.unit ?? nullUnit(work, r, unit)),
-  }));
+  const ratios: Ratio[] = work.ratios.map((r) => ({ ...r, unit: ratioUnit(work, r, unit), per: ratioPer(r, unit) }));
   if (goods.sides && goods.by === 'area')
     ratios.push({ value: goods.sides[0].mul(goods.sides[1]).div(144), unit: 'sq ft', per: 'each', at: 0 });
   const [one, other] = twoSayings(work.ratios);
@@ -209,6 +206,18 @@ function twoSayings(ratios: readonly Ratio[]): Ratio[] {
   }
   return [];
 }
+
+/** "A pail does 1000 feet" of what covers, "30 yard rolls" of carpet, shingles "three to the square". */
+function ratioUnit(work: Work, r: Ratio, unit: string): string {
+  if (r.unit === 'ft' && unit === 'sq ft' && COVERED.test(r.per)) return 'sq ft';
+  if (r.unit === 'yd' && unit === 'sq ft') return 'sq yd';
+  if (r.unit === 'each' && r.per === 'square' && /shingle/.test(work.goods.item)) return 'bundle';
+  return r.unit ?? nullUnit(work, r, unit);
+}
+
+/** "Eight to the foot" of what covers is to the square foot. */
+const ratioPer = ({ unit: of, per }: Ratio, unit: string) =>
+  per === 'ft' && of === 'each' && unit === 'sq ft' ? 'sq ft' : per;
 
 /** "Cartons have 18 feet in them", "a pail does 1000 feet": of what covers, square feet. */
 const COVERED = /^(?:box|case|carton|bag|bundle|pack|pail|bucket|can|tin|gal|quart|L|tub|kit)$/;

@@ -100,7 +100,7 @@ function shortNamed(quote: string, at: number, item: string | null, by: Measure)
 const COUNTERS = new Set(['tile', 'paint', 'drywall', 'flooring', 'roofing']);
 
 /** Goods of their own, whatever they are for: drywall screws are no drywall. */
-const OWN = /\b(?:screw|tape|compound|adhesive|primer|sealer|sealant|mortar|grout|trim|nail|paste)\b/;
+const OWN = /\b(?:screw|tape|compound|adhesive|primer|sealer|sealant|mortar|grout|trim|nail|paste|pad|mesh)\b/;
 
 /** "Tile" after "subway tile" is the same goods: one name holds the other, and neither is something for the other. */
 function sameName(a: string, b: string): boolean {

@@ -95,7 +95,7 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
   for (const sentence of sentencesOf(words).filter((s) => COME_OFF.test(s)))
     for (const m of sentence.matchAll(
       saying(
-        `(?:<N> )?(?:[a-z]+ )?(?:${OPENING})(?:,? (?:is|are|at|of|each|one|in|there|that's|they're|about|both))* <LN>(?! ?(?:x|by))`,
+        `(?:<N> )?(?:[a-z]+ )?(?:${OPENING})(?: on (?:\\{N\\d+\\}|one|the|each|either) [a-z]+)?(?:,? (?:is|are|at|of|each|one|in|there|that's|they're|about|both))* <LN>(?! ?(?:x|by))`,
         'g',
       ),
     ))

@@ -137,7 +137,7 @@ export function packsOf(said: Said, out: Terms): void {
   // "9x100 rolls", "rolls are ten by a hundred", in feet.
   for (const m of words.matchAll(
     saying(
-      '(\\brolls?(?: (?:are|is|come|comes|in|at))+ (?:\\{L\\d+\\},? )?)?<LNK>(?: wide)? ?(?:x|by) ?<LNK>(?: (?:foot|ft))?( rolls?\\b)?',
+      '(\\brolls?(?:(?:\'s)? (?:are |is |come |comes |in |at )*|(?: (?:are|is|come|comes|in|at))+ )(?:\\{L\\d+\\},? )?)?<LNK>(?: wide)? ?(?:x|by) ?<LNK>(?: (?:foot|ft))?( rolls?\\b)?',
       'g',
     ),
   )) {
@@ -148,6 +148,30 @@ export function packsOf(said: Said, out: Terms): void {
       add(m, one.mul(two), 'sq ft', 'roll', [m[2], m[3]]);
     }
   }
+  // "Rolls are 20 inches wide, 33 foot long".
+  for (const m of words.matchAll(saying("\\brolls?(?:'s| are| is| come| comes)?(?: in| at)? <L>(?: wide)?(?:,| by| and| x)* <L>(?: long)?", 'g'))) {
+    const sides = [m[1], m[2]].map((id) => convert(figureAt(said, id).value, figureAt(said, id).unit!, 'ft'));
+    if (out.used.has(Number(m[1])) || !sides[0] || !sides[1]) continue;
+    const [one, two] = sides as [Fraction, Fraction];
+    out.roll = one.compare(two) <= 0 ? { width: one, length: two } : { width: two, length: one };
+    add(m, one.mul(two), 'sq ft', 'roll', [m[1], m[2]]);
+  }
+  // "Strip vent's eight foot long": how long one piece is.
+  for (const m of words.matchAll(saying("\\b(?:vent|edge|trim|gutter|base|baseboard|casing|crown|moulding|molding|pipe|conduit|rail|edging|flashing|coving|track|channel|skirting|bead)s?(?:'s| is| are| come| comes)(?: in| all)? <L>(?: long)(?! (?:wall|run))", 'g')))
+    if (!out.used.has(Number(m[1]))) add(m, figureAt(said, m[1]).value, figureAt(said, m[1]).unit, 'stick', [m[1]]);
+  // "Subfloor 14x18, three quarter, 4x8": the usual sheet beside a place.
+  if (new RegExp(`\\b(?:${BOARDS}|subfloor|drywall|sheet ?rock|sheathing|rock)\\b`).test(words)) {
+    const pairs = [...words.matchAll(saying('<LN> ?(?:x|by) ?<LN>', 'g'))].filter((m) => !out.used.has(Number(m[1])));
+    const usual = pairs.filter((m) => [m[1], m[2]].every((id) => figureAt(said, id).unit === null) && /^(?:4x8|4x9|4x10|4x12)$/.test(`${figureAt(said, m[1]).value.toString()}x${figureAt(said, m[2]).value.toString()}`));
+    if (usual.length === 1 && pairs.length > 1) {
+      const [m] = usual;
+      add(m!, figureAt(said, m![1]).value.mul(figureAt(said, m![2]).value), 'sq ft', 'sheet', [m![1], m![2]]);
+      out.packSize ??= `${figureAt(said, m![1]).value.toString()}x${figureAt(said, m![2]).value.toString()}`;
+    }
+  }
+  // "I only buy fives": of paint.
+  const fives = /\b(?:in|buy|buying|get|getting|comes? in|sold in) (?:the )?fives\b/.exec(words);
+  if (fives && out.ratios.some((r) => r.per === 'gal')) add(fives, new Fraction(5), 'gal', 'bucket', []);
   // "Eight footers".
   said.figures.forEach((figure, id) => {
     if (!/foot ?ers?$/.test(figure.quote.toLowerCase()) || figure.unit !== 'ft' || out.used.has(id)) return;
@@ -159,9 +183,8 @@ export function packsOf(said: Said, out: Terms): void {
       out.ratios.push({ value: figure.value, unit: 'ft', per: rolls ? packUnit(rolls) : 'stick', at });
     out.used.add(id);
   });
-  const plural =
-    /(?:\b(?:in|come in|comes in|of|by) (?:the )?|, (?=[a-z]+(?:$|[.,])))(8 ?s|10 ?s|12 ?s|14 ?s|16 ?s|20 ?s|eights|tens|twelves|fourteens|sixteens|twenties)\b/.exec(
-      words,
-    );
-  if (plural) add(plural, new Fraction(STICK_FEET[plural[1]!] ?? Number.parseInt(plural[1]!, 10)), 'ft', 'stick', []);
+  const plurals =
+    /(?:\b(?:in|come in|comes in|of|by) (?:the )?|, (?=[a-z]+(?:$|[.,])))(8 ?s|10 ?s|12 ?s|14 ?s|16 ?s|20 ?s|eights|tens|twelves|fourteens|sixteens|twenties)\b/g;
+  for (const plural of words.matchAll(plurals))
+    add(plural, new Fraction(STICK_FEET[plural[1]!] ?? Number.parseInt(plural[1]!, 10)), 'ft', 'stick', []);
 }

@@ -157,7 +157,7 @@ export function countBefore(said: Said, at: number, used: Set<number>): number |
     used.add(Number(things[1]));
     return figureAt(said, things[1]).value.valueOf();
   }
-  const bare = saying('<N> (?:at|of them(?: are| at)?),? $').exec(before);
+  const bare = saying('<N> (?:at|of (?:them|those)(?:,? (?:are|at|all|each|each one|every one|is))*),? $').exec(before);
   if (bare && figureAt(said, bare[1]).value.d === 1n && figureAt(said, bare[1]).value.compare(30) < 0) {
     used.add(Number(bare[1]));
     return figureAt(said, bare[1]).value.valueOf();

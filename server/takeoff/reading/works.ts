@@ -228,7 +228,7 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
   );
   if (/\bwalls only\b|\bonly the walls\b|\bjust (?:the )?walls\b/.test(words)) work.parts.ceiling = false;
   work.parts.around ||=
-    /\b(?:all the way (?:a)?round|all (?:a)?round|around (?:the|it)|perimeter|round the (?:room|outside)|the whole room)\b/.test(
+    /\b(?:all the way (?:a)?round|all (?:a)?round|around (?:the|it|each|every)|round (?:each|every)|perimeter|round the (?:room|outside)|the whole room)\b/.test(
       words,
     );
 }

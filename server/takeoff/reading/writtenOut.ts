@@ -75,6 +75,9 @@ const RUN_TOGETHER = new RegExp(
 const SECTION_THEN_SIZE =
   /\b((?:by|x) (?:twos|threes|fours|sixes|eights|tens|twelves)) (?=(?:an? |one )?(?:inch|\d|one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b)/gi;
 
+/** "14x18 3/4 t&g": a side, and how thick the sheet is. */
+const SIDE_THEN_THICK = /(\b(?:x|by) ?\d+) (\d\/\d{1,2})(?=["”]?(?: inch)? (?:t ?& ?g|tongue|ply|plywood|osb|cdx|drywall|sheet ?rock|board|rock|subfloor)\b)/gi;
+
 /** A note with hurried typing written out, and numbers that only their neighbours tell apart set apart. */
 export const writtenOut = (text: string): string =>
   text
@@ -83,6 +86,7 @@ export const writtenOut = (text: string): string =>
       return SHORT[low] ?? vowelsLeftOut(low) ?? word;
     })
     .replace(/(?<=[a-z] )r (?=\d+ ?x|(?:on|in|at|up|down|all|the|already|there|here|not|run|going|done)\b)/g, 'are ')
+    .replace(SIDE_THEN_THICK, '$1, $2')
     .replace(SECTION_THEN_SIZE, '$1, ')
     .replace(IN_A_PACK, '$1 to a $2')
     .replace(RUN_TOGETHER, '$1, $2');

@@ -29,7 +29,7 @@ export const KINDS: readonly Kind[] = [
   { item: 'furring strip', named: /\b(?:furring|strapping)(?: strips?)?\b/, usual: { spacing: 16 } },
   { item: 'purlin', named: /\bpurlins?\b/ },
   { item: 'sleeper', named: /\bsleepers?\b/ },
-  { item: 'batten', named: /\bbattens?\b/ },
+  { item: 'batten', named: /(?<!\bboard and )\bbattens?\b/ },
   { item: 'bracket', named: /\b(?:brackets?|hooks?)\b/ },
   { item: 'gutter hanger', named: /\bgutter (?:hangers?|brackets?)\b|(?<=\bgutters?\b.*)\bhangers?\b/, holds: true },
   { item: 'anchor bolt', named: /\banchor bolts?\b|\banchors?\b/ },

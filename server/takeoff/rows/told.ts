@@ -189,7 +189,7 @@ function gapsIn(said: Said, told: RowTold): void {
 
 const WIDTHS = [
   saying(
-    '<LN>(?: (?:inch|in|wide|square))*,? (?:wide )?(?:boards?|pickets?|balusters?|spindles?|slats?|decking)\\b',
+    '<LN>(?: (?:inch|in|wide|square|round|iron|metal|steel|aluminum|cedar|wood|turned))*,? (?:wide )?(?:boards?|pickets?|balusters?|spindles?|slats?|decking)\\b',
     'g',
   ),
   saying(
@@ -216,7 +216,8 @@ function spacingIn(said: Said, told: RowTold, kinds: readonly string[]): void {
     const inches = figure.onCenter && figure.unit === 'ft' && figure.value.compare(10) > 0;
     const metric = !figure.sure && /m$/.test(bare);
     const length = inches ? figure.value : lengthIn(metric ? { ...figure, unit: null } : figure, 'in', bare);
-    if (length) found.push({ at, id, length });
+    // Pieces stand no nearer than that: it is a gap.
+    if (length && length.compare(2) > 0) found.push({ at, id, length });
   };
   said.figures.forEach((figure, id) => {
     if (figure.onCenter) add(words.search(new RegExp(`\\{[A-Z]${id}\\}`)), id, centersUnit(said, figure));
