@@ -23,11 +23,19 @@ export function plainName(name: string): string {
   return words.join(' ');
 }
 
+/** "Loose on the back porch": where it is stands with its thing. */
+function withoutPlace(defect: string, quote: string): string {
+  const [, what, leads] = PLACED.exec(defect) ?? [];
+  return what && new RegExp(`\\b${leads} ${DETERMINER}\\b`, 'i').test(quote) ? what : defect;
+}
+const PLACED = /^(.+) (on|in|into|near|along|between|across|inside)$/;
+const DETERMINER = '(?:the|a|an|that|this|each|both|every|my|his|her|our|their|its)';
+
 /** The fact with its names plain. */
 export function plainlyNamed(fact: Fact): Fact {
   switch (fact.kind) {
     case 'problem':
-      return { ...fact, thing: plainName(fact.thing), defect: plainName(fact.defect) };
+      return { ...fact, thing: plainName(fact.thing), defect: plainName(withoutPlace(fact.defect, fact.quote)) };
     case 'done':
     case 'followUp':
       return { ...fact, task: plainName(fact.task) };

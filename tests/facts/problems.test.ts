@@ -73,3 +73,14 @@ describe('put right in the same breath', () => {
     expect(found.map((p) => p.state)).toEqual(['open', 'fixed']);
   });
 });
+
+describe('what is wrong with it', () => {
+  it.each([
+    ['the rail post is loose on the back porch', 'loose'],
+    ["there's a stair step crack in the block", 'crack'],
+    ["left stringer's split along the grain", 'split'],
+    ["disposal won't come on", 'come on'],
+  ])('ends before its place: %s', (text, defect) => {
+    expect(problemsIn(text)[0]!.defect).toMatch(new RegExp(`${defect}$`));
+  });
+});
