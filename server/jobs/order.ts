@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import { likeness, wordsOf } from '../../parser/trade/likeness.ts';
 import { packText } from '../takeoff/packs/index.ts';
-import type { Computed, ComputedLine } from '../takeoff/types.ts';
+import type { Computed, ComputedLine, NoteFacts } from '../takeoff/types.ts';
 import { type Board, isWork } from './board.ts';
 import { TAKEN } from './endings/index.ts';
 import type { Position } from './goods.ts';
@@ -13,21 +13,25 @@ import type { OnHand, OrderLine } from './types.ts';
 
 const zero = () => new Fraction(0);
 
-/** The order and the stock, from what was said and what was reckoned; a reckoned line stands before a said one. */
+/**
+ * The order and the stock, from what was said and what was reckoned. A reckoned line stands before a count that was said
+ * earlier, for want of its sizes; a count said with the sizes or after them is what somebody wants.
+ */
 export function settle(
   positions: readonly Position[],
   { lines: computed, packFor, counted }: Pick<Computed, 'lines' | 'packFor' | 'counted'>,
   board: Board,
   isDoubted: (p: Position) => boolean,
+  notes: readonly NoteFacts[],
 ): { order: OrderLine[]; onHand: OnHand[]; questions: { noteId: string; ask: string }[] } {
   const order: OrderLine[] = [];
   const questions: { noteId: string; ask: string }[] = [];
   const reckoned = new Set<Position>();
   for (const line of computed) {
     const words = wordsOf(line.item);
-    const position = positions.find(
-      (p) => likeness(words, p.words) >= 0.75 && (!p.size || !line.size || sizeKey(p.size) === sizeKey(line.size)),
-    );
+    const alike = positions.filter((p) => likeness(words, p.words) >= 0.75);
+    if (alike.some((p) => isSaidOutright(p, line, notes))) continue;
+    const position = alike.find((p) => !p.size || !line.size || sizeKey(p.size) === sizeKey(line.size));
     if (position && !isApart(position, line)) reckoned.add(position);
     if (position && isApart(position, line)) questions.push(bothOf(position, line));
     // "Studs, 2x4 eight footers": the section is the reckoned line's own size, no goods beside it.
@@ -102,6 +106,28 @@ export function settle(
     if (packs) onHand.push({ item, size, quantity: packs.count.toFraction(), unit: packs.unit });
   return { order, onHand, questions };
 }
+
+/**
+ * "Need two more sheets of half inch, four by eight": a count asked for as goods are sold, more than the sizes of its note
+ * come to; or asked for after them.
+ */
+function isSaidOutright(p: Position, line: ComputedLine, notes: readonly NoteFacts[]): boolean {
+  if (line.stockUsed || p.need === null || !wordsOf(line.item).has(headOf(p.item))) return false;
+  const unit = p.unit ?? 'each';
+  const sold = line.pack?.unit ?? line.unit;
+  const more = p.need.compare((line.pack ? line.amount.div(line.pack.holds) : line.amount).ceil()) > 0;
+  const inPacks = unit !== sold && sold === 'each' && PACKS.test(unit);
+  return p.history.some(({ what, noteId, words }) => {
+    const at = notes.findIndex((note) => note.noteId === noteId);
+    if (what !== 'need' || words === null || at < 0) return false;
+    const [lead] = notes[at]!.text.split(words);
+    if (line.noteIds.includes(noteId!)) return inPacks || (unit === sold && more && ASKS_FOR.test(lead!));
+    return unit === sold && ASKS_FOR.test(lead!) && notes.slice(at).every((n) => !line.noteIds.includes(n.noteId));
+  });
+}
+const PACKS = /^(?:box|bag|roll|tube|bucket|pail|tub|case|carton|packet)$/;
+const ASKS_FOR =
+  /\b(?:need|get|grab|order|buy|want|short|pick up|make (?:it|that)|send)(?: (?:another|about|me|us))*\s*$/i;
 
 /** Why nobody can be sure that it is still to buy. */
 const notSure = ({ wanted }: Position) => (wanted ? `; not sure, last asked for ${wanted.at.slice(0, 10)}` : '');

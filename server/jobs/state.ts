@@ -31,8 +31,12 @@ export function stateOf(ledger: Ledger, job: Site, asOf: string): JobState {
     },
   );
   items.push(...opened.map((item): Item => (item.readyOn! > today ? { ...item, state: 'waiting' } : item)));
-  const { order, onHand, questions } = settle(ledger.goods.all, computed, ledger.board, (position) =>
-    (job.orderDoubts ?? isDoubtedLine)(position, ledger.notes),
+  const { order, onHand, questions } = settle(
+    ledger.goods.all,
+    computed,
+    ledger.board,
+    (position) => (job.orderDoubts ?? isDoubtedLine)(position, ledger.notes),
+    ledger.notes,
   );
   const { checks, cautions } = computed;
   const ofNote = itemsOf(items, new Set([...checks.map((c) => c.noteId), ...cautions.flatMap((c) => c.noteIds)]));
