@@ -5,6 +5,7 @@ import { absurdWaste, show } from '../calculators/reckoned.ts';
 import { atSpacing, bays, type Counted, gapsUnder, sideBySide } from '../calculators/spacing.ts';
 import { unknownUnitIn } from '../reading/doubts.ts';
 import { type Terms, termsIn } from '../reading/ratios.ts';
+import { adds, restates } from '../reading/restated.ts';
 import { figureIds, type Said, sentencesOf } from '../reading/said.ts';
 import { asks, isDone, wants } from '../reading/wanted.ts';
 import type { ComputedLine } from '../types.ts';
@@ -47,7 +48,8 @@ export function rowLines(
           ask: `"${odd}" for the ${told.item}: say it in feet, inches or metres.`,
         });
       if (holds(told.item) && countedIn(said, told.item)) continue;
-      if (!tells(told, standing !== undefined) || (isPutUp(said.words, told.item) && !standing)) continue;
+      if (!tells(told, standing !== undefined) || isPutUp(said.words, told.item)) continue;
+      if (standing && !speaksOf(said, told.item)) continue;
       const terms = termsIn(said);
       const row = standing ?? newRow(said, told, terms);
       if (standing) update(standing, told, terms);
@@ -66,6 +68,15 @@ export function rowLines(
     questions: [...questions, ...answers.flatMap((a) => a.questions)],
     claimed,
   };
+}
+
+/** A later note is about a row where it names the pieces, or says otherwise or more of what was said last. */
+function speaksOf({ words, terms }: Said, item: string): boolean {
+  const { named } = KINDS.find((k) => k.item === item)!;
+  if (sentencesOf(words).some((s) => named.test(s) && figureIds(s).length > 0)) return true;
+  return (
+    (restates(words) || adds(words)) && !terms.some(({ term }) => term.kind === 'material' || term.kind === 'part')
+  );
 }
 
 /** The note tells of work done, in a sentence that names the pieces if any does; what else was done says nothing of them. */
