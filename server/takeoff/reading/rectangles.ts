@@ -14,7 +14,9 @@ const ROOMS = /\b(?:bed ?rooms?|rooms?|closets?|bath(?:room)?s?|offices?)\b[^.;{
 
 /** "Sheets are 12x12", "same 12x12": what one piece measures. */
 const OF_PIECES =
-  /\b(?:sheets|tiles|boards|planks|panels|pieces)(?: (?:are|come|measure|at|in))+ $|\bsame $|\b(?:each|one|every) (?:sheet|tile|board|panel|piece)(?: (?:is|at|measures))*,? $/;
+  /\b(?:sheets?|panels?) of (?:(?!for\b|walls?\b|floors?\b|ceilings?\b|rooms?\b|is\b|are\b|and\b)[^.;])*$|\b(?:sheets|tiles|boards|planks|panels|pieces)(?: (?:are|come|measure|at|in))+ $|\bsame $|\b(?:each|one|every) (?:sheet|tile|board|panel|piece)(?: (?:is|at|measures))*,? $/;
+
+const JOINS = /(?: ?(?:x|by|and|times) )|\b(?:wide|long|tall|high|deep|across)\b/;
 
 /** Pairs by "x" or "by", with how many of them; a third figure is a fill's thickness. */
 export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Extent): void {
@@ -22,7 +24,12 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
     `<LN>(?: ?(?:foot|feet|ft))?${SIDE},? ?(?:(?:x|by|and|times) )?(?:about )?<LN>(${SIDE})(?: ?(?:x|by) ?<LN>(?: thick| deep| high| tall)?)?`,
     'g',
   );
-  for (const m of said.words.matchAll(pair)) {
+  for (let m = pair.exec(said.words); m; m = pair.exec(said.words)) {
+    // "Half inch, four by eight": the pair begins behind the comma.
+    if (m[4] && !JOINS.test(said.words.slice(m.index, said.words.indexOf(`${m[2]}}`, m.index + 4)))) {
+      pair.lastIndex = m.index + 2;
+      continue;
+    }
     if ([m[1], m[2]].some((id) => used.has(Number(id))) || OF_PIECES.test(said.words.slice(0, m.index))) continue;
     const joined = /(?: ?(?:x|by|times) )/.test(m[0]);
     const first = m[0].slice(m[0].indexOf('}') + 1, m[0].lastIndexOf('{'));

@@ -83,7 +83,7 @@ function meet(works: Work[], said: Said): void {
     const told =
       note.told || terms.waste || terms.ratios.length > 0 || note.extentFor('area').height || terms.coats.length > 0;
     // Goods that were laid or used tell nothing of what is still to buy.
-    if (standing && told && goods.length === 0 && !isDone(said.words))
+    if (standing && told && goods.length === 0 && !isDone(said.words) && !(note.told && isOfAnother(said)))
       update(standing, said, note, terms, standing.goods);
     return;
   }
@@ -129,6 +129,10 @@ const stands = (work: Work, goods: Goods, said: Said) =>
 
 /** Goods of a sentence that tells of work done are not wanted; goods that are to be had are. */
 const isWanted = (said: Said, goods: Goods) => goods.mentions.some((at) => !isDone(sentenceAt(said.words, at)));
+
+/** Sizes of a thing that is no place: a door hung, a counter to be made. */
+const isOfAnother = ({ words, terms }: Said): boolean =>
+  !restates(words) && !adds(words) && terms.some(({ term }) => ['part', 'material', 'fixture'].includes(term.kind));
 
 /** Small goods that go with others and are ordered where they are named. */
 const WITH_OTHERS = /screw|tape|compound|grout|thinset|adhesive|mortar|primer|caulk|sealant|silicone/;
