@@ -34,7 +34,8 @@ export function settle(
     for (const p of positions) if (p.need === null && line.size?.split(' ').includes(p.item)) reckoned.add(p);
     for (const p of positions) if (isExtentOf(p, words)) reckoned.add(p);
     if (position?.dropped || position?.met) continue;
-    const stock = position && !line.stockUsed ? stockIn(position, line) : zero();
+    const stock =
+      position && !line.stockUsed && !isOnlyCounted(position, counted) ? stockIn(position, line) : zero();
     const inside =
       position && line.unit === 'each' && line.pack?.unit !== position.unit
         ? piecesInside(position, line.amount, packFor)

@@ -46,7 +46,7 @@ const ONE_FOR_EVERY = saying(
 
 /** "Mud, one bucket per five sheets", "one packet of paste to five rolls": packs of one for packs of another. */
 const PACKS_FOR_PACKS = saying(
-  '(?:\\b([a-z]+(?: [a-z]+)?),? |)<K>(?: of ([a-z]+(?: [a-z]+)?))? (?:per|to|to every|for|for every|for each|every|each)(?: the)? <K>(?! (?:of|for|at)\\b)',
+  '(?:\\b([a-z]+(?: [a-z]+)?),? |)(?:\\{W\\d+\\} )?(?:<K>|\\b(box|bag|tub|pail|bucket|tube|jar|pack|packet)\\b)(?: of ([a-z]+(?: [a-z]+)?))? (?:per|to|to every|for|for every|for each|every|each|does|do|covers|is good for)(?: the| me| about)? <K>(?! (?:of|for|at)\\b)',
   'g',
 );
 
@@ -63,7 +63,7 @@ const ONE_EACH = saying(
 );
 /** "Two bags of rapid set concrete per post". */
 const PACKS_EACH = saying(
-  '<K> of ([a-z]+(?: (?!down\\b)[a-z]+){0,2}) (?:(?:to|per|for|in|at|around|down)(?: (?:an?|each|every|the|one))?|an?|each|every) (post|hole|footing|pier|tube)\\b',
+  '<K>(?: of)? ([a-z]+(?: (?!down\\b)[a-z]+){0,2}) (?:(?:to|per|for|in|at|around|down)(?: (?:an?|each|every|the|one))?|an?|each|every) (post|hole|footing|pier|tube)\\b',
   'g',
 );
 
@@ -139,8 +139,9 @@ function toldIn(note: Said): PerThing[] {
     if (kept?.item === nameOf(said, named)) kept.size = sizes.join(' x ') || null;
   }
   for (const m of said.words.matchAll(PACKS_FOR_PACKS)) {
-    const [pack, per] = [figureAt(said, m[2]), figureAt(said, m[4])];
-    const item = nameOf(said, m[3] ?? m[1] ?? '');
+    const per = figureAt(said, m[5]);
+    const pack = m[2] ? figureAt(said, m[2]) : { value: new Fraction(1), unit: m[3]!.replace(/et$/, '') };
+    const item = nameOf(said, m[4] ?? m[1] ?? '');
     if (!item || !pack.unit || !per.unit || pack.unit === per.unit || per.value.compare(0) <= 0) continue;
     const called = goodsNamed(said).find((g) =>
       g.mentions.some((at) => at >= m.index && at <= m.index + m[0].length),
@@ -180,7 +181,7 @@ const TWO_A_JOIST = 'two screws a board at each joist (prescriptive deck guide)'
 export function countIn(said: Said, thing: string): Fraction | null {
   const m = saying(`(?<!\\b(?:x|by) )<NC> (?:[a-z]+ ){0,2}${plural(thing)}\\b`).exec(said.words);
   // "Per five sheets" tells how far something goes, not how many there are.
-  const packs = [...said.words.matchAll(saying('(?<!\\b(?:per|every|each|for|to|an?) )<K>', 'g'))].map((m) =>
+  const packs = [...said.words.matchAll(saying('(?<!\\b(?:per|every|each|for|to|an?|does|do|covers|handles) )<K>', 'g'))].map((m) =>
     figureAt(said, m[1]),
   );
   const pack = packs.find((f) => f.unit === thing && !f.per && f.value.compare(1) > 0);

@@ -92,14 +92,17 @@ function settle(work: Work, all: readonly Work[]): ComputedLine | string | null 
 /** Wallpaper whose roll was told by both sides, where the walls are told: by drops. */
 function byDrops(work: Work, extent: Extent) {
   const { roll, waste } = work;
-  if (!roll || !extent.height) return null;
+  // "12 foot wide by 8 foot high": a wall of its own.
+  const upright = extent.shapes.length === 1 && extent.shapes[0]!.kind === 'rectangle' ? extent.shapes[0]!.sides[1] : null;
+  const height = extent.height ?? upright;
+  if (!roll || !height) return null;
   const around = extent.shapes.reduce(
     (sum, { kind, sides: [a, b], count }) =>
       a ? sum.add((b && kind === 'room' ? a.add(b).mul(2) : a).mul(count)) : sum,
     new Fraction(0),
   );
   return around.compare(0) > 0
-    ? papered({ around, height: extent.height, roll, repeat: work.bedding.repeat?.div(12) ?? null, waste })
+    ? papered({ around, height, roll, repeat: work.bedding.repeat?.div(12) ?? null, waste })
     : null;
 }
 

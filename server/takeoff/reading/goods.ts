@@ -74,7 +74,38 @@ export function goodsIn(said: Said): Goods[] {
   if (pipe >= 0 && found.some((g) => /\b(?:conduit|emt|pvc|copper|pex)\b/.test(g.item))) found.splice(pipe, 1);
   const rated = rValueIn(said);
   for (const goods of found) if (/insulation|batt|foam/.test(goods.item)) goods.size ??= rated;
+  for (const goods of found) {
+    if (goods.size === null && TILE.test(goods.item)) Object.assign(goods, pluralSize(said, goods));
+    // Tiles of a hung ceiling are told in feet.
+    const hung = /\b(?:drop|dropped|suspended|grid|lay ?in|acoustic(?:al)?)\b/.test(said.words) && /\bceil/.test(said.words);
+    if (hung && /tile/.test(goods.item) && goods.sides?.every((s) => s.compare(4) <= 0))
+      goods.sides = [goods.sides[0].mul(12), goods.sides[1].mul(12)];
+  }
+  const coated = paintUnnamed(said, found);
+  if (coated) found.push(coated);
   return found.sort((a, b) => a.at - b.at);
+}
+
+/** "We're running 12 by 24s": a size in the plural, wherever the tile was named. */
+function pluralSize(said: Said, { at }: Goods): Partial<Goods> {
+  const m = saying('<N> ?(?:x|by) ?<N> ?s\\b').exec(said.words);
+  if (!m || m.index < at) return {};
+  const sides = [m[1], m[2]].map((id) => figureAt(said, id).value);
+  if (sides.some((s) => s.compare(60) > 0)) return {};
+  return { size: sides.map((s) => s.toString()).join('x'), sides: [sides[0]!, sides[1]!] };
+}
+
+const COATED = /paint|primer|stain|sealer|varnish|plaster|compound|texture|poly|membrane|waterproof|skim|epoxy/;
+
+/** "One coat to freshen it up, 400 to the gallon": what comes by the gallon and goes on in coats is paint. */
+function paintUnnamed(said: Said, found: readonly Goods[]): Goods | null {
+  if (found.some((g) => COATED.test(g.item)) || COATED.test(said.words)) return null;
+  const m = saying('<C>', 'g');
+  const coat = [...said.words.matchAll(m)].find(([, id]) => figureAt(said, id).unit === 'coat');
+  const gallons = /\bgal(?:lons?)?\b/.test(said.words) || said.figures.some((f) => f.unit === 'gal' || f.per === 'gal');
+  return coat && gallons
+    ? { item: 'paint', size: null, specs: [], by: 'area', sides: null, at: coat.index, mentions: [coat.index] }
+    : null;
 }
 
 const WIRES: Readonly<Record<string, string>> = {

@@ -21,6 +21,7 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
     item: 'polyurethane sealant',
     by: 'length',
   },
+  { named: /(?<=\bcarpet\b.*)\b(?:carpet )?pad\b/, item: 'carpet pad', by: 'area' },
   { named: /\bto (?:board|rock|sheet ?rock)\b(?=.*\bsheets?\b)/, item: 'drywall', by: 'area' },
   { named: /(?<=\bridge\b.*)(?<!ridge )\bcap\b|(?<!ridge )\bcap\b(?= .*\bridge\b)/, item: 'ridge cap', by: 'length' },
   { named: /(?<=\bbacker rod\b.*)\brod\b/, item: 'backer rod', by: 'length' },

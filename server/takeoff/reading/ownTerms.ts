@@ -85,7 +85,7 @@ const NO_SHEETS = /tape|compound|grout|thinset|mortar|caulk|sealant|primer|paint
 
 /** Packs that only some goods come in. */
 const PACK_OF: Readonly<Record<string, RegExp>> = {
-  sheet: /board|drywall|plywood|osb|sheath|panel|underlayment|backer/,
+  sheet: /board|drywall|plywood|osb|sheath|panel|underlayment|backer|mesh|subfloor|gib/,
   gal: /paint|primer|stain|sealer|varnish/,
   tube: /caulk|silicone|sealant/,
   bag: /thinset|adhesive|bonding|grout|concrete|mortar|leveler|insulation|plaster|mulch/,

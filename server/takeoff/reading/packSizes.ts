@@ -171,7 +171,7 @@ export function packsOf(said: Said, out: Terms): void {
   }
   // "I only buy fives": of paint.
   const fives = /\b(?:in|buy|buying|get|getting|comes? in|sold in) (?:the )?fives\b/.exec(words);
-  if (fives && out.ratios.some((r) => r.per === 'gal')) add(fives, new Fraction(5), 'gal', 'bucket', []);
+  if (fives && (/\bgal/.test(words) || said.figures.some((f) => f.unit === 'gal' || f.per === 'gal'))) add(fives, new Fraction(5), 'gal', 'bucket', []);
   // "Eight footers".
   said.figures.forEach((figure, id) => {
     if (!/foot ?ers?$/.test(figure.quote.toLowerCase()) || figure.unit !== 'ft' || out.used.has(id)) return;

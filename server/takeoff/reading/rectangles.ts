@@ -46,7 +46,9 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
     if (third && by === 'volume') out.depth = inMillimetres ? side(third, a) : thickness(said, third);
     else if (third) out.height = feet(said, third, b);
     const told = countBefore(said, m.index, used) ?? countAfter(said, m.index + m[0].length, used) ?? 1;
-    const count = told === listedFrom(said.words, m.index, used) ? 1 : told;
+    // "All four sides, 28 by 40": of one house.
+    const round = told === 4 && /\ball (?:\{N\d+\}|four) (?:sides|walls)[ ,]*$/.test(said.words.slice(0, m.index));
+    const count = round || told === listedFrom(said.words, m.index, used) ? 1 : told;
     const [before, behind] = [said.words.slice(0, m.index), said.words.slice(m.index + m[0].length)];
     if (GABLE.test(before.split(/[.;]/).at(-1)!) || PEAK.test(behind)) {
       out.shapes.push({

@@ -1,6 +1,6 @@
 import { feet, feetText } from './lengths.ts';
 import { figureAt, type Said, saying } from './said.ts';
-import type { Extent } from './shapes.ts';
+import type { Extent, Shape } from './shapes.ts';
 
 /** "24 ft along the eave", "14-6 up the rake", "ridge is 24 ft". */
 const LONG = saying(
@@ -59,4 +59,19 @@ function allRound(said: Said, lengths: ReadonlyMap<string, number>, used: Set<nu
     [rake, 2 * slopes],
   ] as const)
     out.shapes.push({ kind: 'run', sides: [length], amount: null, count, working: `${count} x ${feetText(length)}` });
+}
+
+/** Goods that run along one kind of edge only. */
+const ALONG: readonly (readonly [RegExp, string])[] = [
+  [/\bridge (?:cap|vent|tile|board)/, 'ridge'],
+  [/\bvalley/, 'valley'],
+  [/\bhip (?:cap|tile|board)/, 'hip'],
+];
+
+/** "Ridge is 26 foot, a bundle of cap does twenty": the edge that the goods run along, whatever else the note measures. */
+export function edgeFor(said: Said, item: string): Shape | null {
+  const edge = ALONG.find(([named]) => named.test(item))?.[1];
+  const m = edge && [...said.words.matchAll(LONG)].find((found) => (found[2] ?? found[3]) === edge);
+  const length = m ? feet(said, figureAt(said, m[1] ?? m[4]), null) : null;
+  return length && { kind: 'run', sides: [length], amount: null, count: 1, working: feetText(length) };
 }

@@ -143,7 +143,7 @@ const twice = (words: string, rest: string, before: string) =>
   /\bboth (?:sides|ends|edges|walls|eaves|rakes)(?: of (?:the |that )?[a-z]+(?: [a-z]+)?)?(?: (?:at|are|is|run))*,? $/.test(
     before,
   ) ||
-  /^ (?:on |down |along )?(?:both|two|either) sides\b/.test(rest) ||
+  /^ (?:long,? |of it )?(?:on |down |along )?(?:both|two|either) sides\b/.test(rest) ||
   (/^ (?:each|apiece|a side)\b/.test(rest) &&
     /\b(?:hot and cold|both|(?<!(?:six|eight|ten|twelve|fourteen) )two|pair|(?:supply|flow) and return|either side)\b/.test(
       words,

@@ -7,6 +7,7 @@ import { outsizeIn } from './outsize.ts';
 import { ownTerms } from './ownTerms.ts';
 import type { Ratio, Terms } from './ratios.ts';
 import { adds, leftOut, meetExtent, restates } from './restated.ts';
+import { edgeFor } from './roofEdges.ts';
 import { figureAt, type Said, saying, sentencesOf } from './said.ts';
 import type { Extent } from './shapes.ts';
 import { type Stock, spentIn } from './stock.ts';
@@ -190,7 +191,8 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
   work.tile = goods.sides ?? note.goods.find((g) => g.sides)?.sides ?? work.tile ?? note.tile;
   const told = note.extentFor(goods.by);
   const depth = goods.by === 'volume' && note.goods.length > 1 ? ownDepth(said, goods) : null;
-  const extent = depth ? { ...told, depth } : told;
+  const edge = edgeFor(said, goods.item);
+  const extent = edge ? { ...told, shapes: [edge] } : depth ? { ...told, depth } : told;
   if (tells(extent) || work.extent) work.extent = meetExtent(work.extent, extent, tells(extent), words);
   const replaced = new Set(terms.ratios.map((r) => r.per));
   work.ratios = [...terms.ratios, ...work.ratios.filter((r) => !replaced.has(r.per))];

@@ -76,7 +76,7 @@ const SECTION_THEN_SIZE =
   /\b((?:by|x) (?:twos|threes|fours|sixes|eights|tens|twelves)) (?=(?:an? |one )?(?:inch|\d|one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b)/gi;
 
 /** "14x18 3/4 t&g": a side, and how thick the sheet is. */
-const SIDE_THEN_THICK = /(\b(?:x|by) ?\d+) (\d\/\d{1,2})(?=["”]?(?: inch)? (?:t ?& ?g|tongue|ply|plywood|osb|cdx|drywall|sheet ?rock|board|rock|subfloor)\b)/gi;
+const SIDE_THEN_THICK = /((?:x|by) ?\d+) (\d\/\d{1,2})(?=["”]?(?: inch)? (?:t ?& ?g|tongue|ply|plywood|osb|cdx|drywall|sheet ?rock|board|rock|subfloor)\b)/gi;
 
 /** A note with hurried typing written out, and numbers that only their neighbours tell apart set apart. */
 export const writtenOut = (text: string): string =>

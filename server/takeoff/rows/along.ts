@@ -38,7 +38,7 @@ export function runsIn(said: Said, told: RowTold): void {
   }
   for (const m of words.matchAll(
     saying(
-      `(?:${NUMBER} (?:walls?|sides?|runs?|sections?|rows?|stretch(?:es)?|bays|rails?|flights?|shelves|of (?:them|those))(?: (?:at|of|each|are|is|both))* )?<LN>`,
+      `(?:${NUMBER} (?:walls?|sides?|runs?|sections?|rows?|stretch(?:es)?|bays|rails?|flights?|shelves|of (?:them|those))(?: (?:and every one|every one|each one|and each one|at|of|each|are|is|both))* )?<LN>`,
       'g',
     ),
   )) {

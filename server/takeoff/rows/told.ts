@@ -1,6 +1,7 @@
 import Fraction from 'fraction.js';
 import { remembered } from '../../../parser/remembered.ts';
 import { metricUnit } from '../reading/lengths.ts';
+import { show } from '../calculators/reckoned.ts';
 import { STICK_FEET } from '../reading/packWords.ts';
 import { type Figure, figureAt, lengthIn, type Said, saying } from '../reading/said.ts';
 import { runsIn } from './along.ts';
@@ -47,6 +48,8 @@ function rowIn(said: Said, item: string, kinds: readonly string[]): RowTold {
     corners: /\bcorners?\b|\bl[- ]shaped?\b/.test(words) || null,
     hangers: null,
     rails: null,
+    railSize: null,
+    treated: null,
     panels: null,
     plates: null,
     plateStick: null,
@@ -84,6 +87,12 @@ function sectionIn(said: Said, told: RowTold, kinds: readonly string[]): void {
   for (const m of words.matchAll(saying('<N> ?(?:x|by) ?<N>(?: ?s\\b)?(?: ?(?:x|by) ?<LN>|,? <L>)?', 'g'))) {
     const [a, b] = [figureAt(said, m[1]).value, figureAt(said, m[2]).value];
     if (!nominal(a, b) || [m[1], m[2]].some((id) => !free(told, id))) continue;
+    if (RAILS_BEFORE.test(words.slice(0, m.index)) && told.item !== 'picket') {
+      const long = m[3] || m[4] ? stickLength(figureAt(said, m[3] ?? m[4])) : null;
+      told.railSize = [`${a.toFraction()}x${b.toString()}`, long && `${show(long.div(12))} ft`].filter(Boolean).join(' ');
+      claim(told, m[1], m[2], m[3] ?? m[4]);
+      continue;
+    }
     if (isOthers(words.slice(m.index + m[0].length), told.item, kinds)) continue;
     // "Pickets are 1x6x6" beside posts: the section is of what was named last, or is named right behind it.
     if (!isOwn(words, m, told.item, kinds)) {
@@ -119,6 +128,9 @@ function sectionIn(said: Said, told: RowTold, kinds: readonly string[]): void {
   if (!told.piece && feet) told.piece = new Fraction(feet * 12);
 }
 
+/** "Three rails per section, 2x4x8", "a top and a bottom rail each section two by four": the section is the rails'. */
+const RAILS_BEFORE = /\brails?(?:,| are| is| in| come)?(?: (?:a|per|each|every|to a) (?:section|bay|side))?,?(?: (?:are|is|in|of|all))* $/;
+
 function isOwn(words: string, m: RegExpMatchArray, item: string, kinds: readonly string[]): boolean {
   const behind = new RegExp(`^ (?:${KINDS.find((k) => k.item === item)!.named.source})`);
   return (
@@ -151,9 +163,11 @@ const nominal = (a: Fraction, b: Fraction) =>
 /** "3-1/2 in pickets with a 2 in gap", "5-1/2 wide boards, 1/8 gap", "gap can't be over 4". */
 function gapsIn(said: Said, told: RowTold): void {
   const { words } = said;
+  // "Posts no more than 2.4 apart" stand at a spacing.
+  if (!/baluster|picket|board|slat|batten/.test(told.item)) return;
   const most =
     saying(
-      "\\b(?:gaps?|spac(?:e|ing|es)|openings?)(?: (?:can't|cannot|can not|can|may|shall|is|not|no|has to|must|should|to))* (?:be )?(?:over|more than|bigger than|under|less than|max(?:imum)?|past)(?: of)? <LN>",
+      "\\b(?:gaps?|spac(?:e|ing|es)|openings?)(?: (?:can't|cannot|can not|can|may|shall|is|not|no|has|has to|got to|gotta|must|should|to|stay|be))* (?:be )?(?:over|more than|bigger than|under|less than|max(?:imum)?|past)(?: of)? <LN>",
     ).exec(words) ??
     saying(
       '\\b(?:no more than|not over|not more than|max(?:imum)?(?: of)?|under|less than|at most)(?: a)? <LN>(?: (?:clear|inch|in|max))* ?(?:gaps?|between|apart|clear|spac)',
@@ -196,7 +210,7 @@ const WIDTHS = [
     "\\b(?:boards?|pickets?|balusters?|spindles?|slats?)(?: (?:are|is|at|measure|all|they're|actual))*,? <LN>(?: (?:inches|inch|in))?(?: (?:wide|square|actual|across|no|tight)|,| with|\\.|$| and)",
     'g',
   ),
-  saying('<LN>(?: (?:inches|inch|in))? actual\\b', 'g'),
+  saying('<LN>(?: (?:inches|inch|in))? (?:actual|real measure|finished|true)\\b', 'g'),
   saying('<LN>(?: (?:inches|inch|in))? wide(?=,? (?:and |with )*(?:an? )?\\{[A-Z]\\d+\\} (?:inch |in )?gap)', 'g'),
 ];
 
