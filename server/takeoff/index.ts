@@ -11,6 +11,7 @@ import { placesCounted } from './reading/places.ts';
 import { layOut } from './reading/said.ts';
 import { onlySold } from './reading/soldBy.ts';
 import { rowLines } from './rows/index.ts';
+import { unanswered } from './reading/unanswered.ts';
 import type { Computed, ComputedLine, NoteFacts, SiteFacts } from './types.ts';
 import { arrivalsIn } from './waits/arrivals.ts';
 import { waitsIn } from './waits/index.ts';
@@ -47,7 +48,7 @@ export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed 
     checks: checksIn(said),
     waits: [...waitsIn(said), ...arrivalsIn(notes, said)],
     cautions: cautionsIn(notes, site),
-    questions,
+    questions: [...questions, ...unanswered(left, { lines, questions })],
   };
 }
 

@@ -67,6 +67,12 @@ const PACKS_EACH = saying(
   'g',
 );
 
+/** "Concrete's a bag and a half a hole". */
+const PACKS_BEHIND = saying(
+  "\\b([a-z]+(?: mix)?)(?:'s| is|:|,)* <K> (?:an?|per|each|every|to an?|in each|for each) (post|hole|footing|pier|tube)\\b",
+  'g',
+);
+
 const COUNTED = saying('<NC> (?:[a-z]+ )?([a-z]{3,}s)\\b', 'g');
 
 const LITTLE =
@@ -159,6 +165,12 @@ function toldIn(note: Said): PerThing[] {
       pack: null,
       assumed: TWO_A_JOIST,
     });
+  for (const m of said.words.matchAll(PACKS_BEHIND)) {
+    const { value: times, unit: pack } = figureAt(said, m[2]);
+    const item = nameOf(said, m[1]!);
+    if (item && pack && !LITTLE.test(m[1]!))
+      out.push({ item, size: null, times, thing: m[3]!, count: countIn(said, m[3]!), pack, assumed: null });
+  }
   for (const m of said.words.matchAll(PACKS_EACH)) {
     const { value: times, unit: pack } = figureAt(said, m[1]);
     const item = nameOf(said, m[2]!);
@@ -181,9 +193,9 @@ const TWO_A_JOIST = 'two screws a board at each joist (prescriptive deck guide)'
 export function countIn(said: Said, thing: string): Fraction | null {
   const m = saying(`(?<!\\b(?:x|by) )<NC> (?:[a-z]+ ){0,2}${plural(thing)}\\b`).exec(said.words);
   // "Per five sheets" tells how far something goes, not how many there are.
-  const packs = [...said.words.matchAll(saying('(?<!\\b(?:per|every|each|for|to|an?|does|do|covers|handles) )<K>', 'g'))].map((m) =>
-    figureAt(said, m[1]),
-  );
+  const packs = [
+    ...said.words.matchAll(saying('(?<!\\b(?:per|every|each|for|to|an?|does|do|covers|handles) )<K>', 'g')),
+  ].map((m) => figureAt(said, m[1]));
   const pack = packs.find((f) => f.unit === thing && !f.per && f.value.compare(1) > 0);
   const count = m ? figureAt(said, m[1]).value : (pack?.value ?? null);
   return count && count.d === 1n ? count : null;

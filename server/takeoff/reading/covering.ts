@@ -93,7 +93,8 @@ function settle(work: Work, all: readonly Work[]): ComputedLine | string | null 
 function byDrops(work: Work, extent: Extent) {
   const { roll, waste } = work;
   // "12 foot wide by 8 foot high": a wall of its own.
-  const upright = extent.shapes.length === 1 && extent.shapes[0]!.kind === 'rectangle' ? extent.shapes[0]!.sides[1] : null;
+  const upright =
+    extent.shapes.length === 1 && extent.shapes[0]!.kind === 'rectangle' ? extent.shapes[0]!.sides[1] : null;
   const height = extent.height ?? upright;
   if (!roll || !height) return null;
   const around = extent.shapes.reduce(

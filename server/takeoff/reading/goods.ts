@@ -77,7 +77,8 @@ export function goodsIn(said: Said): Goods[] {
   for (const goods of found) {
     if (goods.size === null && TILE.test(goods.item)) Object.assign(goods, pluralSize(said, goods));
     // Tiles of a hung ceiling are told in feet.
-    const hung = /\b(?:drop|dropped|suspended|grid|lay ?in|acoustic(?:al)?)\b/.test(said.words) && /\bceil/.test(said.words);
+    const hung =
+      /\b(?:drop|dropped|suspended|grid|lay ?in|acoustic(?:al)?)\b/.test(said.words) && /\bceil/.test(said.words);
     if (hung && /tile/.test(goods.item) && goods.sides?.every((s) => s.compare(4) <= 0))
       goods.sides = [goods.sides[0].mul(12), goods.sides[1].mul(12)];
   }

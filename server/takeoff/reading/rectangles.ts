@@ -24,6 +24,8 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
   );
   for (const m of said.words.matchAll(pair)) {
     if ([m[1], m[2]].some((id) => used.has(Number(id))) || OF_PIECES.test(said.words.slice(0, m.index))) continue;
+    // "Eight by eight by sixteens": pieces, which no place is told by in the plural.
+    if ([m[1], m[2], m[4]].some((id) => id && PLURAL.test(figureAt(said, id).quote))) continue;
     const joined = /(?: ?(?:x|by|times) )/.test(m[0]);
     const first = m[0].slice(m[0].indexOf('}') + 1, m[0].lastIndexOf('{'));
     const sided =
@@ -93,6 +95,9 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
   });
 }
 
+/** Sides of sheets and blocks, not of a place. */
+const PLURAL = /^(?:fours|fives|sixes|eights|nines|tens|twelves|sixteens)$/i;
+
 /** A triangle's sides: "the gable is 31 wide and 6 high in the middle". */
 const GABLE = /\b(?:gables?(?: ends?)?|triangles?)\b[^{}]*$/;
 const PEAK = /^ ?(?:in the (?:middle|center|centre)|(?:at|to|up to) (?:the )?(?:peak|point|ridge))\b/;
@@ -138,7 +143,7 @@ export function countBefore(said: Said, at: number, used: Set<number>): number |
     .split(/[.;]/)
     .at(-1)!;
   const m = saying(
-    `(?:<NC>|\\b(two|three|four|five|six|seven|eight)) (?:(?!(?:and|an?|the|by|of|in|for|with|is|at|less) )[a-z]+ ){0,2}${SURFACES}(?: (?:in|on|at|by|off|along|out) (?:the )?[a-z]+(?: [a-z]+)?)?(?:,? (?:of it|each one's|each one is|each one|each|both|all|that are|they're|of them|at|are|is|measure|measuring|of|about|'s))*[ ,]*$`,
+    `(?:<NC>|\\b(two|three|four|five|six|seven|eight)) (?:(?!(?:and|an?|the|by|of|in|for|with|is|at|less) )[a-z]+ ){0,2}${SURFACES}(?: (?:in|on|at|by|off|along|out) (?:the )?[a-z]+(?: [a-z]+)?)?(?:,? (?:of it|each one's|each one is|each one|each|both|all|that are|they're|of them|at|are|is|only|just|alike|measure|measuring|of|about|'s))*[ ,]*$`,
   ).exec(before);
   // "For three walls": what the reading of quantities did not count.
   if (m?.[2]) return SPELT.indexOf(m[2]) + 2;

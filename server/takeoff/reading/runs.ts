@@ -21,7 +21,7 @@ const thingsOf = (before: string, rest: string): string | undefined =>
   AT_EACH.test(rest) ? THINGS.exec(before)?.[1] : undefined;
 
 const BARE_LIST = saying(
-  '\\b(?:perimeters?|runs|lengths|walls|legs|sides|stretches)(?: (?:are|of|is|at|measure|come to))*:? ((?:\\{N\\d+\\},? (?:and |then )?)+\\{N\\d+\\})(?! ?(?:x|by|feet|foot|ft|high|tall)\\b)',
+  '\\b(?:perimeters?|runs|lengths|walls|legs|sides|stretches)(?: (?:are|of|is|at|measure|come to))*[:,]? ((?:\\{N\\d+\\},? (?:and |then )?)+\\{N\\d+\\})(?! ?(?:x|by|feet|foot|ft|high|tall)\\b)',
   'g',
 );
 

@@ -10,7 +10,10 @@ import { type Said, saying } from './said.ts';
 const PACKS_FOR_PACKS = saying('<K>(?: of [a-z]+(?: [a-z]+)?)? (?:per|to|for every|for each|every)(?: the)? <K>', 'g');
 
 /** "Two bags each post": so many for each of them. */
-const PACKS_EACH = saying('<K>(?: of)?(?: [a-z]+){1,3} (?:a|per|to a|each|every|for each|for every|down every|in each) (?:post|hole|footing|pier|tube)\\b', 'g');
+const PACKS_EACH = saying(
+  '<K>(?: of)?(?: [a-z]+){0,3} (?:a|per|to a|each|every|for each|for every|down every|in each) (?:post|hole|footing|pier|tube)\\b',
+  'g',
+);
 
 /** Figures of a note that tell how goods are sold, or what one covers. */
 const soldIn = readOnce((said: Said): ReadonlySet<number> => {

@@ -32,7 +32,11 @@ export function unreadSizes(said: Said, taken: Taken, places: number): string[] 
       const figure = said.figures[id]!;
       if (isRead(taken, id) || figure.per || figure.onCenter || OF_OTHERS.test(before) || OF_OTHERS_BEHIND.test(behind))
         return [];
-      if (figure.unit === null && figure.value.equals(places)) return [];
+      // "Three rooms, 44, 51 and 38 around": told before them.
+      const first = [...sentence.matchAll(saying('<LAN>', 'g'))].find(
+        (f) => isRead(taken, Number(f[1])) && !taken.sold.has(Number(f[1])),
+      );
+      if (figure.unit === null && figure.value.equals(places) && m.index < (first?.index ?? 0)) return [];
       return (figure.unit === null ? isCount(figure, before, sentence.slice(m.index)) : isSize(said, figure, behind))
         ? [figure.quote]
         : [];

@@ -189,7 +189,7 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
   work.words = `${work.words} ${words}`;
   if (goods.size && goods !== work.goods) work.goods = { ...work.goods, size: goods.size, sides: goods.sides };
   work.tile = goods.sides ?? note.goods.find((g) => g.sides)?.sides ?? work.tile ?? note.tile;
-  const told = note.extentFor(goods.by);
+  const told = note.extentOf(goods);
   const depth = goods.by === 'volume' && note.goods.length > 1 ? ownDepth(said, goods) : null;
   const edge = edgeFor(said, goods.item);
   const extent = edge ? { ...told, shapes: [edge] } : depth ? { ...told, depth } : told;

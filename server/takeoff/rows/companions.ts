@@ -74,6 +74,10 @@ const PLATE_STICKS = saying(
   '\\bplates?\\b[^.{]*\\b(?:out of|in|from|come in|are) (?:\\{N\\d+\\} ?(?:x|by) ?\\{N\\d+\\},? )?<L>(?= (?:\\{N|run|footers?|sticks?|lengths?|stock|boards?)|[.,;]|$)|\\bplates?\\b[^.]*, <L>(?=[.,;]|$)',
 );
 
+/** The figure is the length that plates come in. */
+export const isPlateStick = (words: string, id: number): boolean =>
+  PLATE_STICKS.exec(words)?.slice(1).includes(String(id)) ?? false;
+
 function platesIn(said: Said, told: RowTold): void {
   const { words } = said;
   const top = saying('(?:<NC>|\\b(single|one|double|two)) top\\b').exec(words);

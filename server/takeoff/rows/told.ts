@@ -5,7 +5,7 @@ import { show } from '../calculators/reckoned.ts';
 import { STICK_FEET } from '../reading/packWords.ts';
 import { type Figure, figureAt, lengthIn, type Said, saying } from '../reading/said.ts';
 import { runsIn } from './along.ts';
-import { companionsIn, PANELS } from './companions.ts';
+import { companionsIn, isPlateStick, PANELS } from './companions.ts';
 import { holesIn } from './holes.ts';
 import { calledIn, claim, free, holds, isOthers, isThere, KINDS, type RowTold } from './row.ts';
 
@@ -89,7 +89,9 @@ function sectionIn(said: Said, told: RowTold, kinds: readonly string[]): void {
     if (!nominal(a, b) || [m[1], m[2]].some((id) => !free(told, id))) continue;
     if (RAILS_BEFORE.test(words.slice(0, m.index)) && told.item !== 'picket') {
       const long = m[3] || m[4] ? stickLength(figureAt(said, m[3] ?? m[4])) : null;
-      told.railSize = [`${a.toFraction()}x${b.toString()}`, long && `${show(long.div(12))} ft`].filter(Boolean).join(' ');
+      told.railSize = [`${a.toFraction()}x${b.toString()}`, long && `${show(long.div(12))} ft`]
+        .filter(Boolean)
+        .join(' ');
       claim(told, m[1], m[2], m[3] ?? m[4]);
       continue;
     }
@@ -118,6 +120,7 @@ function sectionIn(said: Said, told: RowTold, kinds: readonly string[]): void {
   }
   said.figures.forEach((figure, id) => {
     if (told.piece || told.used.has(id) || !/foot ?ers?|footer/.test(figure.quote.toLowerCase())) return;
+    if (told.item === 'stud' && isPlateStick(words, id)) return;
     if (kinds.length > 1 && lastNamed(words, kinds, id) !== told.item) return;
     told.piece = lengthIn(figure, 'in');
     told.used.add(id);
@@ -129,7 +132,8 @@ function sectionIn(said: Said, told: RowTold, kinds: readonly string[]): void {
 }
 
 /** "Three rails per section, 2x4x8", "a top and a bottom rail each section two by four": the section is the rails'. */
-const RAILS_BEFORE = /\brails?(?:,| are| is| in| come)?(?: (?:a|per|each|every|to a) (?:section|bay|side))?,?(?: (?:are|is|in|of|all))* $/;
+const RAILS_BEFORE =
+  /\brails?(?:,| are| is| in| come)?(?: (?:a|per|each|every|to a) (?:section|bay|side))?,?(?: (?:are|is|in|of|all))* $/;
 
 function isOwn(words: string, m: RegExpMatchArray, item: string, kinds: readonly string[]): boolean {
   const behind = new RegExp(`^ (?:${KINDS.find((k) => k.item === item)!.named.source})`);
@@ -184,7 +188,8 @@ function gapsIn(said: Said, told: RowTold): void {
     told.gap = { width: new Fraction(0), most: false };
   const gap = most ?? plain;
   if (gap && free(told, gap[1])) {
-    const width = lengthIn(figureAt(said, gap[1]), 'in', 'in');
+    const bare = metricUnit(said.figures) === 'm' && figureAt(said, gap[1]).value.compare(10) < 0 ? 'm' : 'in';
+    const width = lengthIn(figureAt(said, gap[1]), 'in', bare);
     if (width && width.compare(8) <= 0) {
       told.gap = { width, most: most !== null };
       claim(told, gap[1]);
@@ -203,11 +208,11 @@ function gapsIn(said: Said, told: RowTold): void {
 
 const WIDTHS = [
   saying(
-    '<LN>(?: (?:inch|in|wide|square|round|iron|metal|steel|aluminum|cedar|wood|turned))*,? (?:wide )?(?:boards?|pickets?|balusters?|spindles?|slats?|decking)\\b',
+    '<LN>(?: (?:inch|in|wide|square|round|iron|metal|steel|aluminum|cedar|wood|turned))*,? (?:wide )?(?:boards?|pickets?|palings?|balusters?|spindles?|slats?|decking)\\b',
     'g',
   ),
   saying(
-    "\\b(?:boards?|pickets?|balusters?|spindles?|slats?)(?: (?:are|is|at|measure|all|they're|actual))*,? <LN>(?: (?:inches|inch|in))?(?: (?:wide|square|actual|across|no|tight)|,| with|\\.|$| and)",
+    "\\b(?:boards?|pickets?|palings?|balusters?|spindles?|slats?)(?: (?:are|is|at|measure|all|they're|actual))*,? <LN>(?: (?:inches|inch|in))?(?: (?:wide|square|actual|across|no|tight)|,| with|\\.|$| and)",
     'g',
   ),
   saying('<LN>(?: (?:inches|inch|in))? (?:actual|real measure|finished|true)\\b', 'g'),
