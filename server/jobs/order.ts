@@ -34,10 +34,8 @@ export function settle(
     for (const p of positions) if (p.need === null && line.size?.split(' ').includes(p.item)) reckoned.add(p);
     for (const p of positions) if (isExtentOf(p, words)) reckoned.add(p);
     if (position?.dropped || position?.met) continue;
-    const stock =
-      position && !line.stockUsed && !isOnlyCounted(position, counted) && isSame(position, words)
-        ? stockIn(position, line)
-        : zero();
+    const told = position && isSame(position, words) && !isOnlyCounted(position, counted) ? position : undefined;
+    const stock = told && !line.stockUsed ? stockIn(told, line) : zero();
     const inside =
       position && line.unit === 'each' && line.pack?.unit !== position.unit
         ? piecesInside(position, line.amount, packFor)
@@ -47,9 +45,7 @@ export function settle(
     if (inside?.ask) questions.push(inside.ask);
     const packs = (line.pack ? net.div(line.pack.holds) : net).ceil();
     const [bought, onOrder] =
-      position && isSame(position, words) && (!line.pack || position.unit === line.pack.unit)
-        ? [position.bought, position.ordered]
-        : [zero(), zero()];
+      told && (!line.pack || told.unit === line.pack.unit) ? [told.bought, told.ordered] : [zero(), zero()];
     const left = packs.sub(bought).sub(onOrder);
     if (left.compare(0) <= 0) continue;
     order.push({

@@ -103,7 +103,7 @@ function read(said: Said, goods: readonly Goods[], by: Measure, sizes: readonly 
     all: [measure, ...goods.map((g) => g.by)].map((m) => readFor(m).read),
   });
   const unread = (of: Goods): Unread => ({
-    sizes: unreadSizes(withoutWires(said, goods), taken(of.by), extentFor(of.by).shapes.length),
+    sizes: unreadSizes(withoutWires(said, goods), taken(of.by), placesOf(extentOf(of))),
     packs: unreadPacks(said, taken(of.by), goods, of),
   });
   return { goods, terms, bedding, tile, extentFor, extentOf, unread, told: tells(extentFor(by)), stock };
@@ -121,6 +121,9 @@ function ownSentences(said: Said, of: Goods, all: readonly Goods[]): string {
 }
 
 const OWN_RUN = saying('<N>(?: of (?:them|those))?,?(?: at)? <L>(?: (?:foot|feet|ft))? (?:each|apiece)\\b');
+
+/** How many sizes were told, and how many places those are. */
+const placesOf = ({ shapes }: Extent): number[] => [shapes.length, shapes.reduce((sum, s) => sum + s.count, 0)];
 
 /** "Three number tens go down it, 64 foot apiece": lengths of the wires are none of the conduit's. */
 function withoutWires(said: Said, goods: readonly Goods[]): Said {

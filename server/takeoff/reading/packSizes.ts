@@ -176,7 +176,8 @@ export function packsOf(said: Said, out: Terms): void {
           `${figureAt(said, m[1]).value.toString()}x${figureAt(said, m[2]).value.toString()}`,
         ),
     );
-    if (usual.length === 1 && pairs.length > 1) {
+    const beside = usual[0] && new RegExp(`\\b(?:${BOARDS}),? $`).test(words.slice(0, usual[0].index));
+    if (usual.length === 1 && (pairs.length > 1 || beside)) {
       const [m] = usual;
       add(m!, figureAt(said, m![1]).value.mul(figureAt(said, m![2]).value), 'sq ft', 'sheet', [m![1], m![2]]);
       out.packSize ??= `${figureAt(said, m![1]).value.toString()}x${figureAt(said, m![2]).value.toString()}`;

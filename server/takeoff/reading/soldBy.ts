@@ -41,7 +41,7 @@ export function onlySold(notes: readonly NoteFacts[], said: readonly Said[]): Co
 }
 
 const isNeed = (fact: Fact): fact is Material =>
-  fact.kind === 'material' && (fact.status === 'need' || fact.status === 'have') && fact.quantity !== null;
+  fact.kind === 'material' && /^(?:need|have|used)$/.test(fact.status) && fact.quantity !== null;
 
 /** The fact's count is such a figure, and no other figure of the note is alike. */
 function isCountedBy({ quantity, unit }: Material, { figures }: Said, ids: ReadonlySet<number>): boolean {

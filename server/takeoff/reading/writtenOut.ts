@@ -85,6 +85,12 @@ const PLACE_THEN_SHEET = new RegExp(
   'gi',
 );
 
+/** "Seven full days". */
+const FULL_DAYS = new RegExp(
+  `\\b(${UNITS}|${TEENS}|${TENS}|\\d+) (?:full|whole|solid|clear|good) (days?|hours?|hrs|weeks?)\\b`,
+  'gi',
+);
+
 /** A note with hurried typing written out, and numbers that only their neighbours tell apart set apart. */
 export const writtenOut = (text: string): string =>
   text
@@ -98,5 +104,6 @@ export const writtenOut = (text: string): string =>
     .replace(/\b(\d{1,2}) ?oc\b/gi, '$1 on center')
     .replace(/\bkit(?= (?:does|covers|is good|per)\b)/gi, 'kits')
     .replace(SECTION_THEN_SIZE, '$1, ')
+    .replace(FULL_DAYS, '$1 $2')
     .replace(IN_A_PACK, '$1 to a $2')
     .replace(RUN_TOGETHER, '$1, $2');
