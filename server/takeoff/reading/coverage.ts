@@ -54,7 +54,7 @@ export function coverageOf(said: Said, out: Terms): void {
   }
   // "Vinyl plank, box 23.8 sq ft": a pack and its area, side by side.
   for (const m of words.matchAll(
-    saying(`(?<=^|[,.:;] |\\b(?:a|the|per|each) )(${PACKS})(?:,| is| =|:)? <A>(?=[,.;]|$| (?:and|with|so)\\b)`, 'g'),
+    saying(`(?<=^|[a-z,.:;] )(${PACKS})(?:,| is| =|:)? <A>(?=[,.;]|$| (?:and|with|so)\\b)`, 'g'),
   ))
     if (free(m[2]) && !/^(?:each|stick|square)$/.test(packUnit(m[1]!)))
       add(m.index, figureAt(said, m[2]).value, unitOf(figureAt(said, m[2])), packUnit(m[1]!), m[2]);

@@ -178,7 +178,7 @@ function nameOf(said: Said, quote: string, at: number, by: Measure): Goods {
   })?.term.name;
   const lead = said.words.slice(0, at).split(' ').filter(Boolean);
   const specs: string[] = [];
-  while (lead.length && COLOURS.test(lead.at(-1)!) && !/[{']/.test(lead.at(-1)!)) specs.unshift(lead.pop()!);
+  while (lead.length && COLOURS.test(lead.at(-1)!) && !/[{',]/.test(lead.at(-1)!)) specs.unshift(lead.pop()!);
   const spoken = [...specs, ...quote.split(' ')];
   const base = term?.split(' ').some((w) => spoken.includes(w)) ? term.split(' ') : null;
   const names = base
@@ -205,7 +205,7 @@ const TILE =
 function sizeOf(said: Said, at: number, quote: string): Pick<Goods, 'size' | 'sides'> {
   const before = said.words.slice(Math.max(0, at - 60), at);
   const after = said.words.slice(at + quote.length, at + quote.length + 30);
-  const gap = '(?: (?!is|are|by|long|wide|high|and\\b|with\\b|for\\b|but\\b|so\\b)[a-z]+){0,3}';
+  const gap = '(?: (?!is|are|by|long|wide|high|and\\b|with\\b|for\\b|in\\b|but\\b|so\\b)[a-z]+){0,3}';
   const pair =
     saying(`<LN> ?(?:x|by) ?<LN>(?: ?x ?<LN>)?${gap} $`).exec(before) ??
     (TILE.test(quote)
@@ -253,6 +253,10 @@ export const pairsIn = (said: Said): Pair[] =>
 const PLACE_BEFORE =
   /\b(?:closet|nook|pantry|hall(?:way)?|alcove|landing|niche|bath(?:room)?|bedroom|kitchen|den|entry|office|vestibule|mud ?room|pads?|slabs?|platform|stoop|patio)(?:,? (?:that|which|it))?(?:'s| is|,|:)? (?:about )?(?:an? )?$/;
 
+/** "Six windows, every one of them two by three". */
+const EACH_OPENING =
+  /\b(?:windows?|doors?|openings?)\b[^{]*\b(?:every one|each|all)(?: of (?:them|those))?(?: is| are)? $/;
+
 const POURED = /\b(?:pads|slabs)\b[^.;]*(?:,|and)(?: an?| one| another| \{[NC]\d+\})?(?: at)? ?$/;
 
 /** `2x4`, `1x6`: lumber by its nominal size, both bare, the first 1 or 2. */
@@ -267,6 +271,7 @@ function lumber(said: Said, match: RegExpMatchArray): boolean {
     return false;
   // "Closet 2 by 6" is a place's size, "two pads 4 by 4 and one 6 by 6" are two.
   const before = said.words.slice(0, match.index);
+  if (EACH_OPENING.test(before)) return false;
   if (PLACE_BEFORE.test(before) || (POURED.test(before) && !/^ ?(?:s\b|posts?|forms?|lumber|stakes?)/.test(after)))
     return false;
   return (

@@ -22,7 +22,7 @@ export function ownTerms(said: Said, terms: Terms, goods: readonly Goods[], k: n
     (r) => (owner(r) === k || ofAll(said, r, goods, k)) && !(r.per === 'sheet' && NO_SHEETS.test(goods[k]!.item)),
   );
   const size = terms.packSize;
-  const filled = / (?:gal|L|qt)$/.test(size ?? '');
+  const filled = / (?:gal|L|qt|cu ft|cu m)$/.test(size ?? '');
   const own = filled ? ratios.some((r) => `${r.value.toString()} ${r.unit}` === size) : ratios.length > 0;
   const sized = size !== null && k === packOwner(size, goods, own ? k : filled ? -1 : 0);
   const wasted = terms.wasteOf === null ? [] : goods.filter((g) => isCalled(g, terms.wasteOf!));

@@ -47,7 +47,7 @@ const sizeTakenBack: Mend = (words, figures) =>
 /** "14 foot of counter, 18 inches up": a stretch and how high it goes. */
 const stretchAndUp: Mend = (words) =>
   words.replace(
-    /(\{L\d+\}) of (?!slack|wire|cable|pipe|bead|joint)[a-z]+(?: [a-z]+)?,? (?:and |by )?(\{L\d+\})(?= (?:up|high|tall)\b)/g,
+    /(\{L\d+\}) of (?!slack|wire|cable|pipe|bead|joint)[a-z]+(?: [a-z]+)?(?:,| and|, and) (\{L\d+\})(?= (?:up|high|tall)\b)/g,
     '$1 by $2',
   );
 

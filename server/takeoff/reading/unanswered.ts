@@ -25,11 +25,14 @@ function askOf(said: Said): string | null {
   if (terms.ratios.length === 0 || stock.length > 0 || (isDone(said.words) && !wants(said.words))) return null;
   const sized = extentFor(goods[0]?.by ?? 'area').shapes.length > 0;
   const item = goods[0]?.item;
-  if (!sized && terms.waste === null) return null;
+  if (!sized && terms.waste === null && !(item && TO_COME.test(said.words))) return null;
   if (!sized) return `What size is it for the ${item ?? `${packOf(terms.ratios)}`}?`;
   return item
     ? `The ${item} could not be reckoned: say its size, and what one ${packOf(terms.ratios)} covers.`
     : `What comes by the ${packOf(terms.ratios)} there? Nothing ordered until it is known.`;
 }
+
+/** The work is said to come. */
+const TO_COME = /\b(?:next|tomorrow|ready)\b/;
 
 const packOf = (ratios: readonly Ratio[]): string => ratios.at(-1)!.per.replace(/^each$/, 'piece');

@@ -236,7 +236,7 @@ function spacingIn(said: Said, told: RowTold, kinds: readonly string[]): void {
     const metric = !figure.sure && /m$/.test(bare);
     const length = inches ? figure.value : lengthIn(metric ? { ...figure, unit: null } : figure, 'in', bare);
     // Pieces stand no nearer than that: it is a gap.
-    if (length && length.compare(2) > 0) found.push({ at, id, length });
+    if (length && (length.compare(2) > 0 || length.compare(0) <= 0)) found.push({ at, id, length });
   };
   said.figures.forEach((figure, id) => {
     if (figure.onCenter) add(words.search(new RegExp(`\\{[A-Z]${id}\\}`)), id, centersUnit(said, figure));
