@@ -86,7 +86,20 @@ function settle(work: Work, all: readonly Work[]): ComputedLine | string | null 
     extentWorking: trail.join('; '),
     ...(sold.source && { source: sold.source }),
   });
-  return answer.ok ? lineOf(work, answer, onHandIn(work, steps)) : `${work.goods.item}: ${answer.why}`;
+  if (!answer.ok) return `${work.goods.item}: ${answer.why}`;
+  return lineOf(work, withBeside(answer, work.beside), onHandIn(work, steps));
+}
+
+/** What was counted for a part of the work comes on top, in whole packs. */
+function withBeside<T extends Pick<ComputedLine, 'amount' | 'pack' | 'working'>>(answer: T, beside: Work['beside']): T {
+  const { amount, pack, working } = answer;
+  if (!beside || pack?.unit !== beside.unit) return answer;
+  const packs = amount.div(pack.holds).ceil().add(beside.value);
+  return {
+    ...answer,
+    amount: packs.mul(pack.holds),
+    working: `${working}; and ${show(beside.value)} ${pack.unit} beside, so ${packs.toFraction()}`,
+  };
 }
 
 /** Wallpaper whose roll was told by both sides, where the walls are told: by drops. */

@@ -15,9 +15,7 @@ export function ownTerms(said: Said, terms: Terms, goods: readonly Goods[], k: n
     return goods.indexOf(nearest(before, at) < 0 ? among[0]! : before);
   };
   const nearest = (g: Goods, at: number) =>
-    g.mentions.findLast(
-      (m) => m <= at || (m <= at + OF && /^[^.,;]* of (?:the |that )?$/.test(said.words.slice(at, m))),
-    ) ?? -1;
+    g.mentions.findLast((m) => m <= at || (m <= at + OF && OF_THEM.test(said.words.slice(at, m)))) ?? -1;
   const ratios = terms.ratios.filter(
     (r) => (owner(r) === k || ofAll(said, r, goods, k)) && !(r.per === 'sheet' && NO_SHEETS.test(goods[k]!.item)),
   );
@@ -50,7 +48,11 @@ function ofAll({ words }: Said, { at }: { at: number }, goods: readonly Goods[],
   return before.slice(m[1] === 'both' ? -2 : 0).includes(goods[k]!);
 }
 
-/** "Two coats of white", "a bucket of mud": the goods named this close behind own the figure. */
+/** "Two coats of white", "one coat white", "three by five quarter inch backer board". */
+const OF_THEM =
+  /^[^.,;]* of (?:the |that )?$|^\{C\d+\} (?:(?!on\b|for\b|and\b)[a-z]+ ){0,2}$|^(?:(?:\{[A-Z]\d+\}|x|by|inch),? ?)+$/;
+
+/** The goods named this close behind own the figure. */
 const OF = 24;
 
 const NO_WASTE =
