@@ -38,7 +38,8 @@ export function settle(
     for (const p of positions) if (p.need === null && line.size?.split(' ').includes(p.item)) reckoned.add(p);
     for (const p of positions) if (isExtentOf(p, words)) reckoned.add(p);
     if (position?.dropped || position?.met) continue;
-    const stock = position && !line.stockUsed ? stockIn(position, line) : zero();
+    const told = position && isSame(position, words) && !isOnlyCounted(position, counted) ? position : undefined;
+    const stock = told && !line.stockUsed ? stockIn(told, line) : zero();
     const inside =
       position && line.unit === 'each' && line.pack?.unit !== position.unit
         ? piecesInside(position, line.amount, packFor)
@@ -48,9 +49,7 @@ export function settle(
     if (inside?.ask) questions.push(inside.ask);
     const packs = (line.pack ? net.div(line.pack.holds) : net).ceil();
     const [bought, onOrder] =
-      position && (!line.pack || position.unit === line.pack.unit)
-        ? [position.bought, position.ordered]
-        : [zero(), zero()];
+      told && (!line.pack || told.unit === line.pack.unit) ? [told.bought, told.ordered] : [zero(), zero()];
     const left = packs.sub(bought).sub(onOrder);
     if (left.compare(0) <= 0) continue;
     order.push({
@@ -147,6 +146,10 @@ const bothOf = (p: Position, { item, noteIds }: ComputedLine) => ({
 /** "42 square feet of tile", of which "three by six subway" is reckoned: its extent, no goods beside it. */
 const isExtentOf = (p: Position, words: ReadonlySet<string>): boolean =>
   /^(?:sq ft|sq m|sq yd)$/.test(p.unit ?? '') && !p.size && [...p.words].every((w) => words.has(w));
+
+/** "Rail posts" are no rails: what goods are called last is in the reckoned line's name. */
+const isSame = (p: Position, words: ReadonlySet<string>): boolean =>
+  [...wordsOf(headOf(p.item))].every((word) => words.has(word));
 
 /** Nothing but a count for other goods told of it. */
 const isOnlyCounted = (p: Position, counted: Computed['counted']): boolean =>

@@ -11,7 +11,8 @@ import { placesCounted } from './reading/places.ts';
 import { layOut } from './reading/said.ts';
 import { onlySold } from './reading/soldBy.ts';
 import { rowLines } from './rows/index.ts';
-import type { Computed, NoteFacts, SiteFacts } from './types.ts';
+import { unanswered } from './reading/unanswered.ts';
+import type { Computed, ComputedLine, NoteFacts, SiteFacts } from './types.ts';
 import { arrivalsIn } from './waits/arrivals.ts';
 import { waitsIn } from './waits/index.ts';
 
@@ -29,7 +30,7 @@ export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed 
   const small = perThingLines(said, reckoned, rows.standing);
   // What was said for each thing stands before what an area would take.
   const lines = [
-    ...reckoned.filter((l) => !small.lines.some((s) => s.item === l.item && s.area === l.area)),
+    ...reckoned.filter((l) => !small.lines.some((s) => s.area === l.area && (s.item === l.item || isKindOf(l, s)))),
     ...small.lines,
     ...fittingLines(notes, said, reckoned),
     ...conductorLines(said, reckoned),
@@ -47,6 +48,10 @@ export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed 
     checks: checksIn(said),
     waits: [...waitsIn(said), ...arrivalsIn(notes, said)],
     cautions: cautionsIn(notes, site),
-    questions,
+    questions: [...questions, ...unanswered(left, { lines, questions })],
   };
 }
+
+/** "Screws, 40 a sheet": the drywall screws that the area would take. */
+const isKindOf = (reckoned: ComputedLine, told: ComputedLine): boolean =>
+  reckoned.item.endsWith(` ${told.item}`) && reckoned.noteIds.some((id) => told.noteIds.includes(id));

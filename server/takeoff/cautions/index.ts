@@ -68,7 +68,8 @@ function isOpen({ text, facts }: NoteFacts, [start, end]: Place): boolean {
 const RUNS_ON = 8;
 
 /** "Get sistered" is still to be done, whatever it was read as. */
-const STILL_TO_DO = /\b(?:gets?|needs?|gotta|got to|ha(?:s|ve) to|must|should|will) (?:be )?\w+(?:ed|en)\b/;
+const STILL_TO_DO =
+  /\b(?:gets?|needs?|gotta|got to|ha(?:s|ve) to|must|should|will) (?:be )?\w+(?:ed|en)\b|^(?:tmrw|tmw|tomorrow)\b/;
 
 /** "Gluing up the pvc" is being done. */
 const UNDER_WAY =

@@ -46,7 +46,7 @@ const ONE_FOR_EVERY = saying(
 
 /** "Mud, one bucket per five sheets", "one packet of paste to five rolls": packs of one for packs of another. */
 const PACKS_FOR_PACKS = saying(
-  '(?:\\b([a-z]+(?: [a-z]+)?),? |)<K>(?: of ([a-z]+(?: [a-z]+)?))? (?:per|to|to every|for|for every|for each|every|each)(?: the)? <K>(?! (?:of|for|at)\\b)',
+  '(?:\\b([a-z]+(?: [a-z]+)?),? |)(?:\\{W\\d+\\} )?(?:<K>|\\b(box|bag|tub|pail|bucket|tube|jar|pack|packet)\\b)(?: of ([a-z]+(?: [a-z]+)?))? (?:per|to|to every|for|for every|for each|every|each|does|do|covers|is good for)(?: the| me| about)? <K>(?! (?:of|for|at)\\b)',
   'g',
 );
 
@@ -63,7 +63,13 @@ const ONE_EACH = saying(
 );
 /** "Two bags of rapid set concrete per post". */
 const PACKS_EACH = saying(
-  '<K> of ([a-z]+(?: (?!down\\b)[a-z]+){0,2}) (?:(?:to|per|for|in|at|around|down)(?: (?:an?|each|every|the|one))?|an?|each|every) (post|hole|footing|pier|tube)\\b',
+  '<K>(?: of)? ([a-z]+(?: (?!down\\b)[a-z]+){0,2}) (?:(?:to|per|for|in|at|around|down)(?: (?:an?|each|every|the|one))?|an?|each|every) (post|hole|footing|pier|tube)\\b',
+  'g',
+);
+
+/** "Concrete's a bag and a half a hole". */
+const PACKS_BEHIND = saying(
+  "\\b([a-z]+(?: mix)?)(?:'s| is|:|,)* <K> (?:an?|per|each|every|to an?|in each|for each) (post|hole|footing|pier|tube)\\b",
   'g',
 );
 
@@ -139,8 +145,9 @@ function toldIn(note: Said): PerThing[] {
     if (kept?.item === nameOf(said, named)) kept.size = sizes.join(' x ') || null;
   }
   for (const m of said.words.matchAll(PACKS_FOR_PACKS)) {
-    const [pack, per] = [figureAt(said, m[2]), figureAt(said, m[4])];
-    const item = nameOf(said, m[3] ?? m[1] ?? '');
+    const per = figureAt(said, m[5]);
+    const pack = m[2] ? figureAt(said, m[2]) : { value: new Fraction(1), unit: m[3]!.replace(/et$/, '') };
+    const item = nameOf(said, m[4] ?? m[1] ?? '');
     if (!item || !pack.unit || !per.unit || pack.unit === per.unit || per.value.compare(0) <= 0) continue;
     const called = goodsNamed(said).find((g) =>
       g.mentions.some((at) => at >= m.index && at <= m.index + m[0].length),
@@ -158,6 +165,12 @@ function toldIn(note: Said): PerThing[] {
       pack: null,
       assumed: TWO_A_JOIST,
     });
+  for (const m of said.words.matchAll(PACKS_BEHIND)) {
+    const { value: times, unit: pack } = figureAt(said, m[2]);
+    const item = nameOf(said, m[1]!);
+    if (item && pack && !LITTLE.test(m[1]!))
+      out.push({ item, size: null, times, thing: m[3]!, count: countIn(said, m[3]!), pack, assumed: null });
+  }
   for (const m of said.words.matchAll(PACKS_EACH)) {
     const { value: times, unit: pack } = figureAt(said, m[1]);
     const item = nameOf(said, m[2]!);
@@ -180,9 +193,9 @@ const TWO_A_JOIST = 'two screws a board at each joist (prescriptive deck guide)'
 export function countIn(said: Said, thing: string): Fraction | null {
   const m = saying(`(?<!\\b(?:x|by) )<NC> (?:[a-z]+ ){0,2}${plural(thing)}\\b`).exec(said.words);
   // "Per five sheets" tells how far something goes, not how many there are.
-  const packs = [...said.words.matchAll(saying('(?<!\\b(?:per|every|each|for|to|an?) )<K>', 'g'))].map((m) =>
-    figureAt(said, m[1]),
-  );
+  const packs = [
+    ...said.words.matchAll(saying('(?<!\\b(?:per|every|each|for|to|an?|does|do|covers|handles) )<K>', 'g')),
+  ].map((m) => figureAt(said, m[1]));
   const pack = packs.find((f) => f.unit === thing && !f.per && f.value.compare(1) > 0);
   const count = m ? figureAt(said, m[1]).value : (pack?.value ?? null);
   return count && count.d === 1n ? count : null;

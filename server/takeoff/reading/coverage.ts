@@ -54,7 +54,7 @@ export function coverageOf(said: Said, out: Terms): void {
   }
   // "Vinyl plank, box 23.8 sq ft": a pack and its area, side by side.
   for (const m of words.matchAll(
-    saying(`(?<=^|[,.:;] |\\b(?:a|the|per|each) )(${PACKS})(?:,| is| =|:)? <A>(?=[,.;]|$| (?:and|with|so)\\b)`, 'g'),
+    saying(`(?<=^|[a-z,.:;] )(${PACKS})(?:,| is| =|:)? <A>(?=[,.;]|$| (?:and|with|so)\\b)`, 'g'),
   ))
     if (free(m[2]) && !/^(?:each|stick|square)$/.test(packUnit(m[1]!)))
       add(m.index, figureAt(said, m[2]).value, unitOf(figureAt(said, m[2])), packUnit(m[1]!), m[2]);
@@ -98,7 +98,7 @@ export function coverageOf(said: Said, out: Terms): void {
   }
   for (const m of words.matchAll(
     saying(
-      `\\b(${PACKS})(?:'s|:| =|(?: of [a-z]+(?: [a-z]+)?)? (?:will |should )?(?:does|do|covers?|cover|is good for|good for|goes|makes?|yields?|holds?|has|gets you|spreads?|says|are|is))(?: about| around)? <ALVN>(?! ?(?:x|by) ?\\{| \\{[VK]\\d+\\})`,
+      `\\b(${PACKS})(?:'s|:| =|(?: of [a-z]+(?: [a-z]+)?)? (?:will |should )?(?:does|do|covers?|cover|is good for|good for|goes|makes?|yields?|holds?|has|gets you|spreads?|says|are|is|per|for every|every))(?: about| around)? <ALVN>(?! ?(?:x|by) ?\\{| \\{[VK]\\d+\\})`,
       'g',
     ),
   )) {

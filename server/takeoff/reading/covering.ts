@@ -86,20 +86,37 @@ function settle(work: Work, all: readonly Work[]): ComputedLine | string | null 
     extentWorking: trail.join('; '),
     ...(sold.source && { source: sold.source }),
   });
-  return answer.ok ? lineOf(work, answer, onHandIn(work, steps)) : `${work.goods.item}: ${answer.why}`;
+  if (!answer.ok) return `${work.goods.item}: ${answer.why}`;
+  return lineOf(work, withBeside(answer, work.beside), onHandIn(work, steps));
+}
+
+/** What was counted for a part of the work comes on top, in whole packs. */
+function withBeside<T extends Pick<ComputedLine, 'amount' | 'pack' | 'working'>>(answer: T, beside: Work['beside']): T {
+  const { amount, pack, working } = answer;
+  if (!beside || pack?.unit !== beside.unit) return answer;
+  const packs = amount.div(pack.holds).ceil().add(beside.value);
+  return {
+    ...answer,
+    amount: packs.mul(pack.holds),
+    working: `${working}; and ${show(beside.value)} ${pack.unit} beside, so ${packs.toFraction()}`,
+  };
 }
 
 /** Wallpaper whose roll was told by both sides, where the walls are told: by drops. */
 function byDrops(work: Work, extent: Extent) {
   const { roll, waste } = work;
-  if (!roll || !extent.height) return null;
+  // "12 foot wide by 8 foot high": a wall of its own.
+  const upright =
+    extent.shapes.length === 1 && extent.shapes[0]!.kind === 'rectangle' ? extent.shapes[0]!.sides[1] : null;
+  const height = extent.height ?? upright;
+  if (!roll || !height) return null;
   const around = extent.shapes.reduce(
     (sum, { kind, sides: [a, b], count }) =>
       a ? sum.add((b && kind === 'room' ? a.add(b).mul(2) : a).mul(count)) : sum,
     new Fraction(0),
   );
   return around.compare(0) > 0
-    ? papered({ around, height: extent.height, roll, repeat: work.bedding.repeat?.div(12) ?? null, waste })
+    ? papered({ around, height, roll, repeat: work.bedding.repeat?.div(12) ?? null, waste })
     : null;
 }
 

@@ -21,6 +21,13 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
     item: 'polyurethane sealant',
     by: 'length',
   },
+  { named: /(?<=\bcarpet\b.*)\b(?:carpet )?pad\b/, item: 'carpet pad', by: 'area' },
+  {
+    named: /\b(?:flat|matte?|satin|eggshell|semi[- ]?gloss) (?:white|gr[ae]y|black|cream|beige|blue|green)\b(?! paint)/,
+    item: null,
+    by: 'area',
+  },
+  { named: /\b(?:click|glue[- ]down|loose lay) vinyl\b/, item: 'vinyl plank', by: 'area' },
   { named: /\bto (?:board|rock|sheet ?rock)\b(?=.*\bsheets?\b)/, item: 'drywall', by: 'area' },
   { named: /(?<=\bridge\b.*)(?<!ridge )\bcap\b|(?<!ridge )\bcap\b(?= .*\bridge\b)/, item: 'ridge cap', by: 'length' },
   { named: /(?<=\bbacker rod\b.*)\brod\b/, item: 'backer rod', by: 'length' },
@@ -108,7 +115,7 @@ export const FILLS =
   /\b(?:concrete|gravel|mulch|top ?soil|(?:potting |garden |planting )?soil|loam|crusher run|hard ?core|aggregate|ballast|screenings|decomposed granite|bark|wood chips|fill dirt|dirt|sand|crushed stone|stone dust|pea stone|pea gravel|road base|base rock|river rock|compost|self[- ]?level(?:er|ler|ing)|leveler|leveller|deck mud|dry pack|mud bed|mortar bed)\b/;
 /** Goods that cover, not all in the vocabulary. */
 export const COVERS =
-  /\b(?:mosaic|subway|porcelain|ceramic|hex|penny|slate|travertine|marble|granite|quarry|floor|wall|field|ceiling|carpet|vinyl|cork|peel and stick)? ?(?:tiles?)\b|\b(?:hex(?:es)?(?! (?:bolts?|nuts?|key|wrench|head))|penny rounds?|chipboard|(?:loft|floor|flooring) (?:boards|panels)|mdf|subway|porcelain|vinyl plank|luxury vinyl|lvp|lvt|laminate|engineered(?: hardwood| oak| wood)?|hardwood|(?:oak|maple|ash|hickory|hardwood|plank) floor(?:ing)?|bamboo|plank flooring|flooring|sheet vinyl|linoleum|carpet(?:ing)?|underlay(?:ment)?|drywall|sheet ?rock|(?<!river |base |lava )rock\b(?! base)|plasterboard|moisture board|green ?board|gypsum board|blue ?board|backer(?! rod)(?: board)?|cement board|plywood|osb|sheathing|subfloor|shingles?|roofing felt|felt|ice and water(?: shield)?|underlayment|house ?wrap|siding|shiplap|bead ?board|wainscot(?:ing)?|panell?ing|wall ?paper|insulation|batts?|foam board|rigid foam|vapou?r barrier|landscape fabric|weed barrier|sod|turf|(?:stone |concrete )?pavers?|bricks?(?! pavers?)|blocks?|stone veneer|stucco|plaster|thin ?set|(?:tile|floor) adhesive|bonding(?: coat| plaster)?|grout|mortar|membrane|waterproofing|(?:wire |welded )?mesh(?! (?:tape|back|sheet))|primer|paint|stain|sealer|varnish|polyurethane(?! (?:sealant|caulk|adhesive|foam|construction))|epoxy|deck(?:ing| boards?)|radiant mat|heat(?:ing)? mat|screen|lath|metal roofing|roof panels?|slates?|decking|acoustic tile|rubber flooring|texture)\b/;
+  /\b(?:mosaic|subway|porcelain|ceramic|hex|penny|slate|travertine|marble|granite|quarry|floor|wall|field|ceiling|carpet|vinyl|cork|peel and stick)? ?(?:tiles?)\b|\b(?:hex(?:es)?(?! (?:bolts?|nuts?|key|wrench|head))|penny rounds?|chipboard|(?:loft|floor|flooring) (?:boards|panels)|mdf|subway|porcelain|vinyl plank|luxury vinyl|lvp|lvt|laminate|engineered(?: hardwood| oak| wood)?|hardwood|(?:oak|maple|ash|hickory|hardwood|plank) floor(?:ing)?|bamboo|plank flooring|flooring|sheet vinyl|linoleum|carpet(?:ing)?|underlay(?:ment)?|drywall|sheet ?rock|(?<!river |base |lava )rock\b(?! base)|plasterboard|moisture board|green ?board|gypsum board|blue ?board|backer(?! rod)(?: board)?|cement board|plywood|cdx|osb|sheathing|subfloor|shingles?|roofing felt|felt|ice and water(?: shield)?|underlayment|house ?wrap|siding|shiplap|bead ?board|wainscot(?:ing)?|panell?ing|wall ?paper|insulation|batts?|foam board|rigid foam|vapou?r barrier|landscape fabric|weed barrier|sod|turf|(?:stone |concrete )?pavers?|bricks?(?! pavers?)|blocks?|stone veneer|stucco|plaster|thin ?set|(?:tile|floor) adhesive|bonding(?: coat| plaster)?|grout|mortar|membrane|waterproofing|(?:wire |welded )?mesh(?! (?:tape|back|sheet))|primer|paint|stain|sealer|varnish|polyurethane(?! (?:sealant|caulk|adhesive|foam|construction))|epoxy|deck(?:ing| boards?)|radiant mat|heat(?:ing)? mat|screen|lath|metal roofing|roof panels?|slates?|decking|acoustic tile|rubber flooring|texture)\b/;
 
 /** Words before the goods that belong to its name. */
 export const COLOURS =

@@ -15,14 +15,12 @@ export function ownTerms(said: Said, terms: Terms, goods: readonly Goods[], k: n
     return goods.indexOf(nearest(before, at) < 0 ? among[0]! : before);
   };
   const nearest = (g: Goods, at: number) =>
-    g.mentions.findLast(
-      (m) => m <= at || (m <= at + OF && /^[^.,;]* of (?:the |that )?$/.test(said.words.slice(at, m))),
-    ) ?? -1;
+    g.mentions.findLast((m) => m <= at || (m <= at + OF && OF_THEM.test(said.words.slice(at, m)))) ?? -1;
   const ratios = terms.ratios.filter(
     (r) => (owner(r) === k || ofAll(said, r, goods, k)) && !(r.per === 'sheet' && NO_SHEETS.test(goods[k]!.item)),
   );
   const size = terms.packSize;
-  const filled = / (?:gal|L|qt)$/.test(size ?? '');
+  const filled = / (?:gal|L|qt|cu ft|cu m)$/.test(size ?? '');
   const own = filled ? ratios.some((r) => `${r.value.toString()} ${r.unit}` === size) : ratios.length > 0;
   const sized = size !== null && k === packOwner(size, goods, own ? k : filled ? -1 : 0);
   const wasted = terms.wasteOf === null ? [] : goods.filter((g) => isCalled(g, terms.wasteOf!));
@@ -50,7 +48,11 @@ function ofAll({ words }: Said, { at }: { at: number }, goods: readonly Goods[],
   return before.slice(m[1] === 'both' ? -2 : 0).includes(goods[k]!);
 }
 
-/** "Two coats of white", "a bucket of mud": the goods named this close behind own the figure. */
+/** "Two coats of white", "one coat white", "three by five quarter inch backer board". */
+const OF_THEM =
+  /^[^.,;]* of (?:the |that )?$|^\{C\d+\} (?:(?!on\b|for\b|and\b)[a-z]+ ){0,2}$|^(?:(?:\{[A-Z]\d+\}|x|by|inch),? ?)+$/;
+
+/** The goods named this close behind own the figure. */
 const OF = 24;
 
 const NO_WASTE =
@@ -85,7 +87,7 @@ const NO_SHEETS = /tape|compound|grout|thinset|mortar|caulk|sealant|primer|paint
 
 /** Packs that only some goods come in. */
 const PACK_OF: Readonly<Record<string, RegExp>> = {
-  sheet: /board|drywall|plywood|osb|sheath|panel|underlayment|backer/,
+  sheet: /board|drywall|plywood|osb|sheath|panel|underlayment|backer|mesh|subfloor|gib/,
   gal: /paint|primer|stain|sealer|varnish/,
   tube: /caulk|silicone|sealant/,
   bag: /thinset|adhesive|bonding|grout|concrete|mortar|leveler|insulation|plaster|mulch/,

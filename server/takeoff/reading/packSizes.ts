@@ -6,7 +6,7 @@ import type { Terms } from './ratios.ts';
 import { type Figure, figureAt, type Said, saying } from './said.ts';
 
 /** Goods in sheets, by their own names. */
-const BOARDS = 'plasterboards?|gib|ply(?:wood)?|osb|villaboard|cement boards?|backer boards?|boards?|sheeting';
+const BOARDS = 'cdx|plasterboards?|gib|ply(?:wood)?|osb|villaboard|cement boards?|backer boards?|boards?|sheeting';
 
 /** A side of a sheet or roll in feet, as a bare one is. */
 const feet = (f: Figure) => (f.sure && f.kind === 'length' ? convert(f.value, f.unit!, 'ft')! : f.value);
@@ -77,7 +77,7 @@ export function packsOf(said: Said, out: Terms): void {
   }
   for (const m of words.matchAll(
     saying(
-      '(?:\\b(sheets?|panels?)(?: are| come| is)?(?: in)? )?<LNK> ?(?:x|by) ?<LNK>(?: (sheets?|panels?|boards|s)\\b)?(?! ?x)',
+      '(?:\\b(sheets?|panels?)(?: are| come| is)?(?: in)? )?(?<!\\} ?x )<LNK> ?(?:x|by) ?<LNK>(?: (sheets?|panels?|boards|s)\\b)?(?! ?x)',
       'g',
     ),
   )) {
@@ -137,7 +137,7 @@ export function packsOf(said: Said, out: Terms): void {
   // "9x100 rolls", "rolls are ten by a hundred", in feet.
   for (const m of words.matchAll(
     saying(
-      '(\\brolls?(?:(?:\'s)? (?:are |is |come |comes |in |at )*|(?: (?:are|is|come|comes|in|at))+ )(?:\\{L\\d+\\},? )?)?<LNK>(?: wide)? ?(?:x|by) ?<LNK>(?: (?:foot|ft))?( rolls?\\b)?',
+      "(\\brolls?(?:(?:'s)? (?:are |is |come |comes |in |at )*|(?: (?:are|is|come|comes|in|at))+ )(?:\\{L\\d+\\},? )?)?<LNK>(?: wide)? ?(?:x|by) ?<LNK>(?: (?:foot|ft))?( rolls?\\b)?",
       'g',
     ),
   )) {
@@ -149,7 +149,9 @@ export function packsOf(said: Said, out: Terms): void {
     }
   }
   // "Rolls are 20 inches wide, 33 foot long".
-  for (const m of words.matchAll(saying("\\brolls?(?:'s| are| is| come| comes)?(?: in| at)? <L>(?: wide)?(?:,| by| and| x)* <L>(?: long)?", 'g'))) {
+  for (const m of words.matchAll(
+    saying("\\brolls?(?:'s| are| is| come| comes)?(?: in| at)? <L>(?: wide)?(?:,| by| and| x)* <L>(?: long)?", 'g'),
+  )) {
     const sides = [m[1], m[2]].map((id) => convert(figureAt(said, id).value, figureAt(said, id).unit!, 'ft'));
     if (out.used.has(Number(m[1])) || !sides[0] || !sides[1]) continue;
     const [one, two] = sides as [Fraction, Fraction];
@@ -157,13 +159,25 @@ export function packsOf(said: Said, out: Terms): void {
     add(m, one.mul(two), 'sq ft', 'roll', [m[1], m[2]]);
   }
   // "Strip vent's eight foot long": how long one piece is.
-  for (const m of words.matchAll(saying("\\b(?:vent|edge|trim|gutter|base|baseboard|casing|crown|moulding|molding|pipe|conduit|rail|edging|flashing|coving|track|channel|skirting|bead)s?(?:'s| is| are| come| comes)(?: in| all)? <L>(?: long)(?! (?:wall|run))", 'g')))
+  for (const m of words.matchAll(
+    saying(
+      "\\b(?:vent|edge|trim|gutter|base|baseboard|casing|crown|moulding|molding|pipe|conduit|rail|edging|flashing|coving|track|channel|skirting|bead)s?(?:'s| is| are| come| comes)(?: in| all)? <L>(?: long)(?! (?:wall|run))",
+      'g',
+    ),
+  ))
     if (!out.used.has(Number(m[1]))) add(m, figureAt(said, m[1]).value, figureAt(said, m[1]).unit, 'stick', [m[1]]);
   // "Subfloor 14x18, three quarter, 4x8": the usual sheet beside a place.
   if (new RegExp(`\\b(?:${BOARDS}|subfloor|drywall|sheet ?rock|sheathing|rock)\\b`).test(words)) {
     const pairs = [...words.matchAll(saying('<LN> ?(?:x|by) ?<LN>', 'g'))].filter((m) => !out.used.has(Number(m[1])));
-    const usual = pairs.filter((m) => [m[1], m[2]].every((id) => figureAt(said, id).unit === null) && /^(?:4x8|4x9|4x10|4x12)$/.test(`${figureAt(said, m[1]).value.toString()}x${figureAt(said, m[2]).value.toString()}`));
-    if (usual.length === 1 && pairs.length > 1) {
+    const usual = pairs.filter(
+      (m) =>
+        [m[1], m[2]].every((id) => figureAt(said, id).unit === null) &&
+        /^(?:4x8|4x9|4x10|4x12)$/.test(
+          `${figureAt(said, m[1]).value.toString()}x${figureAt(said, m[2]).value.toString()}`,
+        ),
+    );
+    const beside = usual[0] && new RegExp(`\\b(?:${BOARDS}),? $`).test(words.slice(0, usual[0].index));
+    if (usual.length === 1 && (pairs.length > 1 || beside)) {
       const [m] = usual;
       add(m!, figureAt(said, m![1]).value.mul(figureAt(said, m![2]).value), 'sq ft', 'sheet', [m![1], m![2]]);
       out.packSize ??= `${figureAt(said, m![1]).value.toString()}x${figureAt(said, m![2]).value.toString()}`;
@@ -171,7 +185,8 @@ export function packsOf(said: Said, out: Terms): void {
   }
   // "I only buy fives": of paint.
   const fives = /\b(?:in|buy|buying|get|getting|comes? in|sold in) (?:the )?fives\b/.exec(words);
-  if (fives && out.ratios.some((r) => r.per === 'gal')) add(fives, new Fraction(5), 'gal', 'bucket', []);
+  if (fives && (/\bgal/.test(words) || said.figures.some((f) => f.unit === 'gal' || f.per === 'gal')))
+    add(fives, new Fraction(5), 'gal', 'bucket', []);
   // "Eight footers".
   said.figures.forEach((figure, id) => {
     if (!/foot ?ers?$/.test(figure.quote.toLowerCase()) || figure.unit !== 'ft' || out.used.has(id)) return;

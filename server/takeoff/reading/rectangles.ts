@@ -31,6 +31,8 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
       continue;
     }
     if ([m[1], m[2]].some((id) => used.has(Number(id))) || OF_PIECES.test(said.words.slice(0, m.index))) continue;
+    // "Eight by eight by sixteens": pieces, which no place is told by in the plural.
+    if ([m[1], m[2], m[4]].some((id) => id && PLURAL.test(figureAt(said, id).quote))) continue;
     const joined = /(?: ?(?:x|by|times) )/.test(m[0]);
     const first = m[0].slice(m[0].indexOf('}') + 1, m[0].lastIndexOf('{'));
     const sided =
@@ -53,7 +55,9 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
     if (third && by === 'volume') out.depth = inMillimetres ? side(third, a) : thickness(said, third);
     else if (third) out.height = feet(said, third, b);
     const told = countBefore(said, m.index, used) ?? countAfter(said, m.index + m[0].length, used) ?? 1;
-    const count = told === listedFrom(said.words, m.index, used) ? 1 : told;
+    // "All four sides, 28 by 40": of one house.
+    const round = told === 4 && /\ball (?:\{N\d+\}|four) (?:sides|walls)[ ,]*$/.test(said.words.slice(0, m.index));
+    const count = round || told === listedFrom(said.words, m.index, used) ? 1 : told;
     const [before, behind] = [said.words.slice(0, m.index), said.words.slice(m.index + m[0].length)];
     if (GABLE.test(before.split(/[.;]/).at(-1)!) || PEAK.test(behind)) {
       out.shapes.push({
@@ -97,6 +101,9 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
     working: `${feetText(one)} x ${feetText(two)}`,
   });
 }
+
+/** Sides of sheets and blocks, not of a place. */
+const PLURAL = /^(?:fours|fives|sixes|eights|nines|tens|twelves|sixteens)$/i;
 
 /** A triangle's sides: "the gable is 31 wide and 6 high in the middle". */
 const GABLE = /\b(?:gables?(?: ends?)?|triangles?)\b[^{}]*$/;
@@ -143,7 +150,7 @@ export function countBefore(said: Said, at: number, used: Set<number>): number |
     .split(/[.;]/)
     .at(-1)!;
   const m = saying(
-    `(?:<NC>|\\b(two|three|four|five|six|seven|eight)) (?:(?!(?:and|an?|the|by|of|in|for|with|is|at|less) )[a-z]+ ){0,2}${SURFACES}(?: (?:in|on|at|by|off|along|out) (?:the )?[a-z]+(?: [a-z]+)?)?(?:,? (?:of it|each one's|each one is|each one|each|both|all|that are|they're|of them|at|are|is|measure|measuring|of|about|'s))*[ ,]*$`,
+    `(?:<NC>|\\b(two|three|four|five|six|seven|eight)) (?:(?!(?:and|an?|the|by|of|in|for|with|is|at|less) )[a-z]+ ){0,2}${SURFACES}(?: (?:in|on|at|by|off|along|out) (?:the )?[a-z]+(?: [a-z]+)?)?(?:,? (?:of it|each one's|each one is|each one|each|both|all|that are|they're|of them|at|are|is|only|just|alike|measure|measuring|of|about|'s))*[ ,]*$`,
   ).exec(before);
   // "For three walls": what the reading of quantities did not count.
   if (m?.[2]) return SPELT.indexOf(m[2]) + 2;

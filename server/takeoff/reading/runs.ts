@@ -21,7 +21,7 @@ const thingsOf = (before: string, rest: string): string | undefined =>
   AT_EACH.test(rest) ? THINGS.exec(before)?.[1] : undefined;
 
 const BARE_LIST = saying(
-  '\\b(?:perimeters?|runs|lengths|walls|legs|sides|stretches)(?: (?:are|of|is|at|measure|come to))*:? ((?:\\{N\\d+\\},? (?:and |then )?)+\\{N\\d+\\})(?! ?(?:x|by|feet|foot|ft|high|tall)\\b)',
+  '\\b(?:perimeters?|runs|lengths|walls|legs|sides|stretches)(?: (?:are|of|is|at|measure|come to))*[:,]? ((?:\\{N\\d+\\},? (?:and |then )?)+\\{N\\d+\\})(?! ?(?:x|by|feet|foot|ft|high|tall)\\b)',
   'g',
 );
 
@@ -143,7 +143,7 @@ const twice = (words: string, rest: string, before: string) =>
   /\bboth (?:sides|ends|edges|walls|eaves|rakes)(?: of (?:the |that )?[a-z]+(?: [a-z]+)?)?(?: (?:at|are|is|run))*,? $/.test(
     before,
   ) ||
-  /^ (?:on |down |along )?(?:both|two|either) sides\b/.test(rest) ||
+  /^ (?:long,? |of it )?(?:on |down |along )?(?:both|two|either) sides\b/.test(rest) ||
   (/^ (?:each|apiece|a side)\b/.test(rest) &&
     /\b(?:hot and cold|both|(?<!(?:six|eight|ten|twelve|fourteen) )two|pair|(?:supply|flow) and return|either side)\b/.test(
       words,

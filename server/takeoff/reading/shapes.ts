@@ -6,7 +6,7 @@ import { feet, feetText, thickness } from './lengths.ts';
 import type { MakeUp } from './makeUp.ts';
 import { openingsIn } from './openings.ts';
 import { rectanglesIn } from './rectangles.ts';
-import { roofEdgesIn } from './roofEdges.ts';
+import { roofEdgesIn, roofIn } from './roofEdges.ts';
 import { roundOpenings, runsIn } from './runs.ts';
 import { figureAt, type Said, saying } from './said.ts';
 import { twoSidesIn } from './twoSides.ts';
@@ -78,6 +78,7 @@ export function extentIn(said: Said, by: Measure, used: Set<number>): Extent {
   if (by === 'length') roofEdgesIn(said, used, out);
   if (by === 'length' && out.shapes.length === 0) alongIn(said, used, out);
   if (out.shapes.length === 0) rectanglesIn(said, by, used, out);
+  if (out.shapes.length === 0 && by === 'area') roofIn(said, used, out);
   heightIn(said, by, used, out);
   areasIn(said, used, out);
   if (out.shapes.length === 0 && out.height === null && !out.doubt) twoSidesIn(said, by, used, out);

@@ -9,10 +9,17 @@ import { type Said, saying } from './said.ts';
 /** "One bucket per five sheets", "one packet to five rolls": neither is to be bought by that. */
 const PACKS_FOR_PACKS = saying('<K>(?: of [a-z]+(?: [a-z]+)?)? (?:per|to|for every|for each|every)(?: the)? <K>', 'g');
 
+/** "Two bags each post": so many for each of them. */
+const PACKS_EACH = saying(
+  '<K>(?: of)?(?: [a-z]+){0,3} (?:a|per|to a|each|every|for each|for every|down every|in each) (?:post|hole|footing|pier|tube)\\b',
+  'g',
+);
+
 /** Figures of a note that tell how goods are sold, or what one covers. */
 const soldIn = readOnce((said: Said): ReadonlySet<number> => {
   const ids = new Set(termsIn(said).sold);
   for (const m of said.words.matchAll(PACKS_FOR_PACKS)) for (const id of [m[1], m[2]]) ids.add(Number(id));
+  for (const m of said.words.matchAll(PACKS_EACH)) ids.add(Number(m[1]));
   return ids;
 });
 
@@ -34,7 +41,7 @@ export function onlySold(notes: readonly NoteFacts[], said: readonly Said[]): Co
 }
 
 const isNeed = (fact: Fact): fact is Material =>
-  fact.kind === 'material' && fact.status === 'need' && fact.quantity !== null;
+  fact.kind === 'material' && /^(?:need|have|used)$/.test(fact.status) && fact.quantity !== null;
 
 /** The fact's count is such a figure, and no other figure of the note is alike. */
 function isCountedBy({ quantity, unit }: Material, { figures }: Said, ids: ReadonlySet<number>): boolean {

@@ -47,21 +47,33 @@ const sizeTakenBack: Mend = (words, figures) =>
 /** "14 foot of counter, 18 inches up": a stretch and how high it goes. */
 const stretchAndUp: Mend = (words) =>
   words.replace(
-    /(\{L\d+\}) of (?!slack|wire|cable|pipe|bead|joint)[a-z]+(?: [a-z]+)?,? (?:and |by )?(\{L\d+\})(?= (?:up|high|tall)\b)/g,
+    /(\{L\d+\}) of (?!slack|wire|cable|pipe|bead|joint)[a-z]+(?: [a-z]+)?(?:,| and|, and) (\{L\d+\})(?= (?:up|high|tall)\b)/g,
     '$1 by $2',
   );
 
 /** "Caulk round 4 tubs": tubs that stand there, and no packs. */
 const roundTubs: Mend = (words, figures) =>
-  words.replace(/(\b(?:round|around|for|at|on) (?:the |all )?)\{K(\d+)\}(?=,| each\b| all\b)/g, (all, lead: string, id: string) => {
-    const figure = figures[Number(id)]!;
-    if (figure.unit !== 'tub' || figure.value.d !== 1n) return all;
-    figures[Number(id)] = { ...figure, unit: null, kind: null, sure: false };
-    return `${lead}{N${id}} tubs`;
-  });
+  words.replace(
+    /(\b(?:round|around|for|at|on) (?:the |all )?)\{K(\d+)\}(?=,| each\b| all\b)/g,
+    (all, lead: string, id: string) => {
+      const figure = figures[Number(id)]!;
+      if (figure.unit !== 'tub' || figure.value.d !== 1n) return all;
+      figures[Number(id)] = { ...figure, unit: null, kind: null, sure: false };
+      return `${lead}{N${id}} tubs`;
+    },
+  );
+
+/** "Ten foot and two eights": so many of a length, told in the plural. */
+const countOfPlural: Mend = (words, figures) =>
+  words.replace(/\{N(\d+)\} \{N(\d+)\}(?! ?(?:x|by)\b)/g, (all, n: string, id: string) =>
+    /^(?:sixes|eights|nines|tens|twelves|fourteens|sixteens|twenties)$/i.test(figures[Number(id)]!.quote) &&
+    figures[Number(n)]!.value.compare(12) <= 0
+      ? `{N${n}} at {N${id}}`
+      : all,
+  );
 
 /** Sizes of places that only their neighbours tell, before the others are put together. */
-export const PLACE_MENDS: readonly Mend[] = [whichOne, ofACube, roundTubs];
+export const PLACE_MENDS: readonly Mend[] = [whichOne, ofACube, roundTubs, countOfPlural];
 
 /** After all sizes have been put together. */
 export const TAKEN_BACK_MENDS: readonly Mend[] = [stretchAndUp, sizeTakenBack];

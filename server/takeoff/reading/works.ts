@@ -7,6 +7,7 @@ import { outsizeIn } from './outsize.ts';
 import { ownTerms } from './ownTerms.ts';
 import type { Ratio, Terms } from './ratios.ts';
 import { adds, leftOut, meetExtent, restates } from './restated.ts';
+import { edgeFor } from './roofEdges.ts';
 import { figureAt, type Said, saying, sentencesOf } from './said.ts';
 import type { Extent } from './shapes.ts';
 import { type Stock, spentIn } from './stock.ts';
@@ -29,6 +30,8 @@ export interface Work {
   /** Sides of the tile that joints or mortar are reckoned for, inches. */
   tile: [Fraction, Fraction] | null;
   stock: Stock[];
+  /** Packs counted for a part of the work, beside what the size takes: "one bag for under the board". */
+  beside: Stock | null;
   /** A size that cannot be, as the latest note says it. */
   outsize: string | null;
   /** Sizes and packs that the latest note of them tells and no reader took. */
@@ -128,7 +131,12 @@ const stands = (work: Work, goods: Goods, said: Said) =>
   sameGoods(work.goods, goods) && (work.area === said.area || said.area === null);
 
 /** Goods of a sentence that tells of work done are not wanted; goods that are to be had are. */
-const isWanted = (said: Said, goods: Goods) => goods.mentions.some((at) => !isDone(sentenceAt(said.words, at)));
+const isWanted = ({ words }: Said, goods: Goods) =>
+  goods.mentions.some((at) => !isDone(sentenceAt(words, at)) && !FASTENED.test(words.slice(at, at + 60)));
+
+/** "Subfloor's screwed down", however the note goes on. */
+const FASTENED =
+  /^[a-z]+(?: [a-z]+)?(?:'s|'re| is| are) (?:all )?(?:screwed|nailed|glued|stapled|bolted) (?:down|on|off|in|up)\b/;
 
 /** Sizes of a thing that is no place: a door hung, a counter to be made. */
 const isOfAnother = ({ words, terms }: Said): boolean =>
@@ -176,6 +184,7 @@ const newWork = (said: Said, goods: Goods, works: readonly Work[], others: reado
     works.findLast((w) => w.area === said.area && w.tile)?.tile ??
     null,
   stock: [],
+  beside: null,
   outsize: null,
   unread: { sizes: [], packs: [] },
   asked: false,
@@ -192,9 +201,10 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
   work.words = `${work.words} ${words}`;
   if (goods.size && goods !== work.goods) work.goods = { ...work.goods, size: goods.size, sides: goods.sides };
   work.tile = goods.sides ?? note.goods.find((g) => g.sides)?.sides ?? work.tile ?? note.tile;
-  const told = note.extentFor(goods.by);
+  const told = note.extentOf(goods);
   const depth = goods.by === 'volume' && note.goods.length > 1 ? ownDepth(said, goods) : null;
-  const extent = depth ? { ...told, depth } : told;
+  const edge = edgeFor(said, goods.item);
+  const extent = edge ? { ...told, shapes: [edge] } : depth ? { ...told, depth } : told;
   if (tells(extent) || work.extent) work.extent = meetExtent(work.extent, extent, tells(extent), words);
   const replaced = new Set(terms.ratios.map((r) => r.per));
   work.ratios = [...terms.ratios, ...work.ratios.filter((r) => !replaced.has(r.per))];
@@ -211,6 +221,7 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
     bead: note.bedding.bead ?? work.bedding.bead,
     repeat: note.bedding.repeat ?? work.bedding.repeat,
   };
+  work.beside = besideIn(said, goods, terms) ?? work.beside;
   work.outsize = outsizeIn(said, work.goods.item);
   const unread = note.unread(goods);
   work.unread = {
@@ -246,6 +257,13 @@ function aboutGoods(words: string, { mentions }: Goods, all: readonly Goods[]): 
   return sentencesOf(words)
     .filter((s) => own.has(s) || !theirs.has(s))
     .join('. ');
+}
+
+function besideIn(said: Said, { item }: Goods, { ratios, sold }: Terms): Stock | null {
+  const head = item.split(' ').at(-1)!;
+  const m = saying(`<K> of (?:[a-z]+ ){0,2}${head} for (?:under|behind|on|the)\\b`).exec(said.words);
+  const { value, unit } = m ? figureAt(said, m[1]) : { value: null, unit: null };
+  return value && unit && !sold.has(Number(m![1])) && ratios.some((r) => r.per === unit) ? { value, unit } : null;
 }
 
 /** "Four inches of gravel and one inch of sand": each as thick as was said of it; null where nothing was. */

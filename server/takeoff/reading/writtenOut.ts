@@ -76,7 +76,20 @@ const SECTION_THEN_SIZE =
   /\b((?:by|x) (?:twos|threes|fours|sixes|eights|tens|twelves)) (?=(?:an? |one )?(?:inch|\d|one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b)/gi;
 
 /** "14x18 3/4 t&g": a side, and how thick the sheet is. */
-const SIDE_THEN_THICK = /(\b(?:x|by) ?\d+) (\d\/\d{1,2})(?=["”]?(?: inch)? (?:t ?& ?g|tongue|ply|plywood|osb|cdx|drywall|sheet ?rock|board|rock|subfloor)\b)/gi;
+const SIDE_THEN_THICK =
+  /((?:x|by) ?\d+) (\d\/\d{1,2})(?=["”]?(?: inch)? (?:t ?& ?g|tongue|ply|plywood|osb|cdx|drywall|sheet ?rock|board|rock|subfloor)\b)/gi;
+
+/** "10 by 11 three by fives": sides of the place, then of the sheet. */
+const PLACE_THEN_SHEET = new RegExp(
+  `((?:x|by) (?:${UNITS}|${TEENS}|${TENS}|\\d+)) ((?:two|three|four|five|2|3|4|5) (?:x|by) (?:fours|fives|sixes|eights|nines|tens|twelves))\\b`,
+  'gi',
+);
+
+/** "Seven full days". */
+const FULL_DAYS = new RegExp(
+  `\\b(${UNITS}|${TEENS}|${TENS}|\\d+) (?:full|whole|solid|clear|good) (days?|hours?|hrs|weeks?)\\b`,
+  'gi',
+);
 
 /** A note with hurried typing written out, and numbers that only their neighbours tell apart set apart. */
 export const writtenOut = (text: string): string =>
@@ -87,6 +100,10 @@ export const writtenOut = (text: string): string =>
     })
     .replace(/(?<=[a-z] )r (?=\d+ ?x|(?:on|in|at|up|down|all|the|already|there|here|not|run|going|done)\b)/g, 'are ')
     .replace(SIDE_THEN_THICK, '$1, $2')
+    .replace(PLACE_THEN_SHEET, '$1, $2')
+    .replace(/\b(\d{1,2}) ?oc\b/gi, '$1 on center')
+    .replace(/\bkit(?= (?:does|covers|is good|per)\b)/gi, 'kits')
     .replace(SECTION_THEN_SIZE, '$1, ')
+    .replace(FULL_DAYS, '$1 $2')
     .replace(IN_A_PACK, '$1 to a $2')
     .replace(RUN_TOGETHER, '$1, $2');

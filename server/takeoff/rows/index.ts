@@ -232,7 +232,11 @@ function companions(row: Row, count: number): ComputedLine[] {
   const run = row.runs.reduce((sum, r) => sum.add(r), new Fraction(0)).mul(row.times ?? 1);
   if (row.rails && row.spacing) {
     const sections = row.runs.reduce((sum, r) => sum + bays(r, row.spacing!), 0);
-    out.push(line(row, 'fence rail', null, sections * row.rails, `${sections} sections x ${row.rails} rails`));
+    out.push(line(row, 'fence rail', row.railSize, sections * row.rails, `${sections} sections x ${row.rails} rails`));
+  }
+  if (row.item === 'baluster' && row.rails) {
+    const sections = row.runs.length * (row.times ?? 1);
+    out.push(line(row, 'rail', row.railSize, sections * row.rails, `${sections} sections x ${row.rails} rails`));
   }
   if (row.panels && row.spacing) {
     const sections = row.runs.reduce((sum, r) => sum + bays(r, row.spacing!), 0);
@@ -240,17 +244,15 @@ function companions(row: Row, count: number): ComputedLine[] {
   }
   if (row.plates) {
     const stick = row.plateStick ?? row.piece ?? new Fraction(96);
-    const feet = run.mul(row.plates);
-    out.push(
-      line(
-        row,
-        'plate',
-        sizeOf({ ...row, piece: stick }),
-        feet.div(stick).ceil().valueOf(),
-        `${row.plates} plates x ${show(run.div(12))} ft = ${show(feet.div(12))} ft; in ${show(stick.div(12))} ft sticks ${show(feet.div(stick))}, up`,
-        row.plates === 3 ? ['one bottom and two top plates, common practice'] : [],
-      ),
-    );
+    const plain = row.treated ? row.plates - 1 : row.plates;
+    const size = sizeOf({ ...row, piece: stick });
+    const plateLine = (item: string, plates: number, assumed: string[] = []) => {
+      const feet = run.mul(plates);
+      const working = `${plates} plates x ${show(run.div(12))} ft = ${show(feet.div(12))} ft; in ${show(stick.div(12))} ft sticks ${show(feet.div(stick))}, up`;
+      out.push(line(row, item, size, feet.div(stick).ceil().valueOf(), working, assumed));
+    };
+    plateLine('plate', plain, row.plates === 3 ? ['one bottom and two top plates, common practice'] : []);
+    if (row.treated) plateLine('treated plate', 1);
   }
   return out;
 }
