@@ -121,29 +121,34 @@ export function reword(board: Board, item: Standing, words: ReadonlySet<string>)
   enter(board, item);
 }
 
-/** The same board again, so that folding on leaves the first one as it was. */
-export function copyBoard(board: Board): Board {
-  const twin = new Map(
-    board.items.map((item) => [
-      item,
-      {
+/** The same board again, so that folding on leaves the first one as it was; and which item of it stands for one of the first. */
+export function copyBoard(board: Board): { copy: Board; twinOf: (item: Standing) => Standing } {
+  const twins = new Map<Standing, Standing>();
+  // What was joined into another is off the list, and words told behind may have filed it again.
+  const twinOf = (item: Standing): Standing => {
+    let twin = twins.get(item);
+    if (!twin) {
+      twin = {
         ...item,
         words: new Set(item.words),
         told: new Set(item.told),
         met: [...item.met],
         history: [...item.history],
-      },
-    ]),
-  );
+      };
+      twins.set(item, twin);
+    }
+    return twin;
+  };
   const shelf = (from: Shelf): Shelf =>
-    new Map([...from].map(([word, filed]) => [word, new Set([...filed].map((item) => twin.get(item)!))]));
-  return {
-    items: [...twin.values()],
-    byKey: new Map([...board.byKey].map(([key, item]) => [key, twin.get(item)!])),
-    byNumber: new Map([...board.byNumber].map(([number, item]) => [number, twin.get(item)!])),
+    new Map([...from].map(([word, filed]) => [word, new Set([...filed].map(twinOf))]));
+  const copy = {
+    items: board.items.map(twinOf),
+    byKey: new Map([...board.byKey].map(([key, item]) => [key, twinOf(item)])),
+    byNumber: new Map([...board.byNumber].map(([number, item]) => [number, twinOf(item)])),
     live: shelf(board.live),
     closed: shelf(board.closed),
     nextNumber: board.nextNumber,
-    joined: board.joined && twin.get(board.joined)!,
+    joined: board.joined && twinOf(board.joined),
   };
+  return { copy, twinOf };
 }
