@@ -83,10 +83,8 @@ export function enter(board: Board, item: Standing): void {
 
 /** Takes an item from under its words, before its words or its state change. */
 export function leave(board: Board, item: Standing): void {
-  for (const word of fileWords(item)) {
-    board.live.get(word)?.delete(item);
-    board.closed.get(word)?.delete(item);
-  }
+  const shelf = isLive(item) ? board.live : board.closed;
+  for (const word of fileWords(item)) shelf.get(word)?.delete(item);
 }
 
 /** Puts a new item on the board under the next number. */

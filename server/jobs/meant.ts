@@ -1,6 +1,8 @@
 import type { Fact } from '../../parser/types.ts';
 import type { NoteFacts } from '../takeoff/types.ts';
 import { asSaid } from './asSaid.ts';
+import { countedBehind } from './countedBehind.ts';
+import { dropsTold } from './dropsTold.ts';
 import type { Position } from './goods.ts';
 import type { Entry, EntryBody } from './types.ts';
 
@@ -16,6 +18,12 @@ export interface Step {
 export interface Meant {
   note: NoteFacts;
   steps: readonly Step[];
+  /** Read here and not by the parser: what is dropped, and goods counted behind their place. */
+  besides: readonly Step[];
+  /** Where its flaws and its finished work begin. */
+  flaws: readonly number[];
+  /** What the reading asks about. */
+  ask: string | null;
 }
 
 type NoteRead = Extract<EntryBody, { kind: 'noteRead' }>;
@@ -57,17 +65,33 @@ function meaningOf(
     if (fact) told.push({ place, fact, byHand: changed.has(place) });
   }
   const facts = told.map(({ fact }) => fact);
+  const drops = dropsTold(text, facts);
+  // "No way on the cat hole": what is dropped is no flaw.
+  const isDropped = ({ kind, start, end }: Fact) =>
+    (kind === 'problem' || kind === 'followUp') && drops.some((d) => d.start <= start && end <= d.end);
   const steps = told.flatMap(({ place, fact, byHand }): Step[] => {
     // What a hand has put right says what it means.
     const meant = byHand ? fact : asSaid(fact, text, facts, at);
-    if (!meant) return [];
+    if (!meant || isDropped(meant)) return [];
     return areasOf(meant, areas).map((area, k) => ({
       fact: area === meant.area ? meant : { ...meant, area },
       key: k === 0 ? `${noteId}/${place}` : `${noteId}/${place}.${k}`,
     }));
   });
-  return { note: { noteId, saidAt: at, text, facts }, steps };
+  return {
+    note: { noteId, saidAt: at, text, facts },
+    steps,
+    besides: [
+      ...drops.map((fact) => ({ fact, key: `${noteId}/${fact.start}d` })),
+      ...countedBehind(text, facts).map((fact) => ({ fact, key: `${noteId}/${fact.start}c` })),
+    ],
+    flaws: facts.length < 2 ? [] : beginningsOf(facts),
+    ask: facts.find((fact) => fact.ask)?.ask ?? null,
+  };
 }
+
+const beginningsOf = (facts: readonly Fact[]) =>
+  facts.flatMap(({ kind, start }) => (kind === 'problem' || kind === 'done' ? [start] : [])).sort((a, b) => a - b);
 
 /** "Both rooms", "hall and BR3": work that is told once of two rooms is an item in each. */
 function areasOf(fact: Fact, areas: readonly string[]): readonly (string | null)[] {

@@ -4,8 +4,6 @@ import { reopenToldBack } from './backAgain.ts';
 import type { Standing } from './board.ts';
 import { meetDone } from './closing.ts';
 import { joinItems, obey } from './commands.ts';
-import { countedBehind } from './countedBehind.ts';
-import { dropsTold } from './dropsTold.ts';
 import { endingsIn, TAKEN } from './endings/index.ts';
 import { event } from './event.ts';
 import { meetProblem } from './flawsMet.ts';
@@ -13,7 +11,7 @@ import { isBare, isPackWord } from './goodsAsSaid.ts';
 import { dropGoods, dropPosition } from './goodsDropped.ts';
 import { positionOf } from './goodsFound.ts';
 import { inFull, kindOf, made, packsOf, putIn, takeGoods } from './goodsMet.ts';
-import { goodsTold } from './goodsTold.ts';
+import { goodsTold, type ToldOfGoods } from './goodsTold.ts';
 import { handOver } from './handedOver.ts';
 import { setState, type Telling } from './items.ts';
 import { dayOf, type Ledger } from './ledger.ts';
@@ -38,7 +36,7 @@ export function meetNote(
   ledger: Ledger,
   job: Site,
   entry: Entry,
-  { note, steps: meant }: Meant,
+  { note, steps: meant, besides, flaws, ask }: Meant,
   rulings: Rulings,
 ): boolean {
   const { noteId, text, facts } = note;
@@ -50,28 +48,19 @@ export function meetNote(
     noteId,
     text,
     met: [],
-    flaws: facts.length < 2 ? [] : beginningsOf(facts),
+    flaws,
     told: 0,
     removed: null,
     rulings,
     link: job.linker ?? link,
   };
-  const byList: Step[] = [];
-  const drops = dropsTold(text, facts);
-  for (const fact of drops) byList.push({ fact, key: `${noteId}/${fact.start}d` });
-  for (const fact of countedBehind(text, facts)) byList.push({ fact, key: `${noteId}/${fact.start}c` });
+  const byList = [...besides];
   const { told, read } = goodsTold(text, facts, ledger.goods);
   for (const { position, fact, drops } of told) {
     if (drops) dropPosition(position, entry, fact.quote);
     else byList.push({ fact, key: `${noteId}/${fact.start}`, position });
   }
-  const own = meant.flatMap((step): Step[] => {
-    const { kind, start, end } = step.fact;
-    // "No way on the cat hole": what is dropped is no flaw.
-    if ((kind === 'problem' || kind === 'followUp') && drops.some((d) => d.start <= start && end <= d.end)) return [];
-    const fact = step.fact.kind === 'material' ? read(step.fact) : step.fact;
-    return fact ? [{ ...step, fact }] : [];
-  });
+  const own = read ? meant.flatMap((step) => readByList(step, read)) : meant;
   const steps = byList.length ? [...own, ...byList].sort((a, b) => a.fact.start - b.fact.start) : own;
   for (const { fact, key, position } of steps) {
     if (rulings.isOut(key)) continue;
@@ -82,9 +71,14 @@ export function meetNote(
   reopenToldBack(meeting, job.areas);
   signOff(ledger.board, entry, text, job.areas);
   handOver({ board: ledger.board, entry, noteId, questions: ledger.questions }, text, job.crew ?? []);
-  const asked = facts.find((fact) => fact.ask);
-  if (asked?.ask) ledger.questions.push({ noteId, ask: asked.ask, item: meeting.met.at(-1) ?? null, whileOpen: false });
+  if (ask !== null) ledger.questions.push({ noteId, ask, item: meeting.met.at(-1) ?? null, whileOpen: false });
   return false;
+}
+
+/** Goods as a list of what was fetched tells of them; nothing where the list says it better. */
+function readByList(step: Step, read: NonNullable<ToldOfGoods['read']>): Step[] {
+  const fact = step.fact.kind === 'material' ? read(step.fact) : step.fact;
+  return fact ? [{ ...step, fact }] : [];
 }
 
 /** Items that the note tells of as finished, in whatever words; not by words that a hand has taken back. */
@@ -117,9 +111,6 @@ const isToldIn = ({ problem, history }: Standing, entry: Entry, stretch: string)
   problem !== null &&
   history[0]!.entry === entry.id &&
   history.every(({ words }) => words !== null && stretch.includes(words));
-
-const beginningsOf = (facts: readonly Fact[]) =>
-  facts.flatMap(({ kind, start }) => (kind === 'problem' || kind === 'done' ? [start] : [])).sort((a, b) => a - b);
 
 /** So many characters behind a fact may say what it is worth: "but that's hers", "leave it". */
 const BEHIND = 90;

@@ -94,6 +94,7 @@ function questionsOf(ledger: Ledger, reckoned: readonly { noteId: string; ask: s
     if (!settled && !out.has(noteId)) out.set(noteId, { noteId, ask, item: item?.number ?? null });
   }
   for (const { noteId, ask } of reckoned) if (!out.has(noteId)) out.set(noteId, { noteId, ask, item: null });
+  if (out.size < 2) return [...out.values()];
   const at = new Map<string, number>();
   for (const [k, { noteId }] of ledger.notes.entries()) if (out.has(noteId)) at.set(noteId, k);
   return [...out.values()].sort((a, b) => (at.get(b.noteId) ?? 0) - (at.get(a.noteId) ?? 0));

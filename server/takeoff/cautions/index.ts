@@ -13,12 +13,15 @@ const DENIED = /\b(?:no|not|isn't|wasn't|without|never|negative for|free of)(?: 
 
 /** Cautions that the job's own words call for, each once, with the notes that named the work. */
 export function cautionsIn(notes: readonly NoteFacts[], site: SiteFacts): Caution[] {
-  const naming = notes.filter(({ text }) => namedIn(text).length > 0);
-  const byAge = naming.some(({ text }) => namedIn(text).some(([hazard]) => hazard.before !== undefined));
+  const naming = notes.flatMap((note) => {
+    const named = namedIn(note.text);
+    return named.length > 0 ? [{ note, named }] : [];
+  });
+  const byAge = naming.some(({ named }) => named.some(([hazard]) => hazard.before !== undefined));
   const built = byAge ? (site.builtYear ?? builtIn(notes)) : null;
   const calling = new Map<Hazard, string[]>();
-  for (const note of naming)
-    for (const [hazard, places] of namedIn(note.text)) {
+  for (const { note, named } of naming)
+    for (const [hazard, places] of named) {
       const stays = (at: Place) =>
         hazard.stays === true || hazard.stays?.test(note.text.slice(...at).toLowerCase()) === true;
       if (!oldEnough(hazard, built, note) || !places.some((at) => stays(at) || isOpen(note, at))) continue;
