@@ -36,7 +36,7 @@ export function meetNote(
   ledger: Ledger,
   job: Site,
   entry: Entry,
-  { note, steps: meant, besides, flaws, ask }: Meant,
+  { note, steps: meant, besides, ask }: Meant,
   rulings: Rulings,
 ): boolean {
   const { noteId, text, facts } = note;
@@ -48,7 +48,6 @@ export function meetNote(
     noteId,
     text,
     met: [],
-    flaws,
     told: 0,
     removed: null,
     rulings,
@@ -62,9 +61,10 @@ export function meetNote(
   }
   const own = read ? meant.flatMap((step) => readByList(step, read)) : meant;
   const steps = byList.length ? [...own, ...byList].sort((a, b) => a.fact.start - b.fact.start) : own;
-  for (const { fact, key, position } of steps) {
+  for (const step of steps) {
+    const { fact, key, position } = step;
     if (rulings.isOut(key)) continue;
-    if (position ? takeGoods(meeting, position, fact as Material) : meetFact(meeting, fact, key)) return true;
+    if (position ? takeGoods(meeting, position, fact as Material) : meetFact(meeting, step)) return true;
     meeting.told = Math.max(meeting.told, fact.end);
   }
   takeEndings(meeting, job, facts, steps);
@@ -112,16 +112,12 @@ const isToldIn = ({ problem, history }: Standing, entry: Entry, stretch: string)
   history[0]!.entry === entry.id &&
   history.every(({ words }) => words !== null && stretch.includes(words));
 
-/** So many characters behind a fact may say what it is worth: "but that's hers", "leave it". */
-const BEHIND = 90;
-
 const TAKES_OUT = /^(?:take|remove|pull|cut|tear|demo|strip|dig|knock|bust|rip)\b/;
 
-function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
+function meetFact(meeting: Meeting, { fact, key, tail = '', part = null }: Step): boolean {
   const { ledger, entry, noteId, text, met, rulings } = meeting;
   const { board } = ledger;
   const day = dayOf(ledger, entry.at.slice(0, 10));
-  const next = meeting.flaws.find((start) => start > fact.start) ?? text.length;
   const telling: Telling = {
     board,
     entry,
@@ -129,8 +125,8 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
     apart: rulings.isApart(key),
     met,
     lead: leadOf(text, meeting.told, fact.start),
-    tail: text.slice(fact.end, Math.min(next, fact.end + BEHIND)).toLowerCase(),
-    part: fact.kind === 'done' || (fact.kind === 'problem' && fact.state === 'fixed') ? partIn(text, fact) : null,
+    tail,
+    part,
     removed: meeting.removed,
     questions: ledger.questions,
     link: meeting.link,
