@@ -7,6 +7,7 @@ import type { Link, Linker } from './linking/index.ts';
 import { isLive } from './live.ts';
 import { headIn, headOf } from './match.ts';
 import type { Part } from './partly.ts';
+import { perhapsDoneBy } from './perhapsDone.ts';
 import type { Entry, ItemState } from './types.ts';
 
 /** Where a fact stands in its job: the entry that told it, its key, and what a hand has taken apart. */
@@ -87,7 +88,8 @@ export function setState(
   quote: string | null,
   what: string = isLive(item) || state !== 'open' ? state : 'reopened',
 ): void {
-  if (item.unsure && item.state === state) item.history.push(event(entry, 'kept', quote));
+  if ((item.unsure || perhapsDoneBy(item) !== null) && item.state === state)
+    item.history.push(event(entry, 'kept', quote));
   item.unsure = false;
   if (item.state === state) return;
   item.history.push(event(entry, what, quote));

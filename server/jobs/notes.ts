@@ -24,6 +24,7 @@ import { measure } from './measurements.ts';
 import { leadOf, type Meeting, type Site } from './meeting.ts';
 import { tellsOfSupply } from './noItem.ts';
 import { partIn } from './partly.ts';
+import { wonderIfDone } from './perhapsDone.ts';
 import { meetFollowUp } from './plansMet.ts';
 import type { Rulings } from './rulings.ts';
 import { isOthers, isPurchase, leftOut } from './sieve.ts';
@@ -87,13 +88,17 @@ function takeEndings(meeting: Meeting, job: Site, facts: readonly Fact[], steps:
   const { board } = ledger;
   const back = steps.filter(({ key }) => rulings.isOut(key) || rulings.isApart(key)).map(({ fact }) => fact);
   const endings = job.endings ?? endingsIn;
-  for (const { item, start, end, quote } of endings({ board, entry, text, facts, met, areas: job.areas })) {
+  for (const { item, sure, start, end, quote } of endings({ board, entry, text, facts, met, areas: job.areas })) {
     const key = `${noteId}/${start}e`;
     if (rulings.isOut(key) || back.some((fact) => fact.start < end && start < fact.end)) continue;
     if (isToldInPart(item, entry)) continue;
     const part = partIn(text, { start, end });
     if (part) {
       if (!met.includes(item) && wordsOf(quote).has(item.head)) leaveOpen(board, item, entry, quote, part.left);
+      continue;
+    }
+    if (!sure) {
+      if (!met.includes(item)) wonderIfDone(item, entry, key, quote);
       continue;
     }
     item.met.push(key);

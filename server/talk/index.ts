@@ -5,6 +5,7 @@ import type { Command, Fact, Material, MaterialStatus } from '../../parser/types
 import type { Reply } from '../http/api.ts';
 import { TAKEN } from '../jobs/endings/index.ts';
 import { isLive } from '../jobs/live.ts';
+import { perhapsDoneBy } from '../jobs/perhapsDone.ts';
 import type { Check, Item, JobState, OrderLine } from '../jobs/types.ts';
 import { areaOf, goodsWord, isReady, moneyWords, perhapsToBuy, taskWords, waitWords, whenWords } from './wording.ts';
 
@@ -68,6 +69,8 @@ function itemLines(before: JobState, after: JobState): Line[] {
     if (old.who !== item.who && item.history.at(-1)?.what.startsWith('given to'))
       return line('changed', `Given to ${item.who}, no. ${item.number}`);
     if (old.history.length === item.history.length) return [];
+    if (perhapsDoneBy(item) !== null)
+      return line('changed', `No. ${item.number}`, `. If so, say "${item.number} is done"`);
     return line(
       'changed',
       `${item.history.at(-1)?.what === 'said again' ? 'The same as' : 'Added to'} no. ${item.number}`,
@@ -194,13 +197,22 @@ export const checkText = ({ of, result, figure, limit, source, missing }: Check)
     ? `${of}: cannot say without ${missing}${figure && ` (${figure} so far${limit && `, limit ${limit}`})`} (${source})`
     : `${of}: ${result}. ${figure} against ${limit} (${source})`;
 
-/** `plane door (hall), Luis, by 2026-05-15`; days that are past are not told, but for one that was missed. */
+/**
+ * `plane door (hall), Luis, by 2026-05-15`; days that are past are not told, but for one that was missed. What may be done
+ * says by which words: `plane door (hall), perhaps done: "shuts sweet"`.
+ */
 export const itemText = (item: Item, today: string): string =>
   [
     `${item.task}${areaOf(item) ? ` (${item.area})` : ''}`,
     ...(item.who ? [item.who] : []),
     ...(isLive(item) ? whenWords(item, today) : []),
+    ...perhapsWords(item),
   ].join(', ');
+
+const perhapsWords = (item: Item): string[] => {
+  const words = perhapsDoneBy(item);
+  return words === null ? [] : [`perhaps done: "${words.trim()}"`];
+};
 
 type Goods = Pick<OrderLine, 'item' | 'size' | 'quantity' | 'unit'>;
 

@@ -33,7 +33,7 @@ export function holdPhone({ notes = true, oneHouse = false, serviceWorkers = 'bl
     context = await browser.newContext({ viewport: PHONE, timezoneId: JOB.zone, serviceWorkers, ...options });
     await context.clock.setFixedTime(NOW);
     // Sooner than the test itself: what was waited for is then named.
-    context.setDefaultTimeout(25_000);
+    context.setDefaultTimeout(60_000);
     page = await context.newPage();
     return async () => {
       await context.close();
@@ -69,4 +69,4 @@ export async function write(text: string): Promise<void> {
 /** How much is only on this phone, as the page says. */
 export const unsent = () => page.locator('.unsent').getAttribute('data-unsent');
 
-export const soon = <T>(look: () => T) => expect.poll(look, { timeout: 8000 });
+export const soon = <T>(look: () => T) => expect.poll(look, { timeout: 30_000 });

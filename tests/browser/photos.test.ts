@@ -57,7 +57,7 @@ it('sends a photo upright, at most 1600 px long, without the place that the came
   await page.click('.composer .primary');
   // None is unsent before the note is in the phone's store either, so the note itself is waited for first.
   const photoIds = async () => (await house.store.notes(JOB.id)).at(-1)!.photoIds;
-  await expect.poll(async () => (await photoIds()).length, { timeout: 8000 }).toBe(1);
+  await soon(async () => (await photoIds()).length).toBe(1);
   await soon(unsent).toBe('0');
 
   const [photoId] = await photoIds();
@@ -83,7 +83,7 @@ it('sends a photo upright, at most 1600 px long, without the place that the came
   await page.click('a[href="#list"]');
   await page.locator('.task', { hasText: 'hall wall' }).click();
   const img = page.locator('dialog .photo img');
-  await expect.poll(() => img.evaluate((el: HTMLImageElement) => el.naturalHeight), { timeout: 8000 }).toBe(1600);
+  await soon(() => img.evaluate((el: HTMLImageElement) => el.naturalHeight)).toBe(1600);
 });
 
 it('shows a photo before it is sent, takes it out at a tap and puts it back at another', async () => {
@@ -100,7 +100,7 @@ it('shows a photo before it is sent, takes it out at a tap and puts it back at a
   };
   await page.setInputFiles('input[accept*=jpeg]', [await drawn('red'), await drawn('blue')]);
   const tray = page.locator('.tray img');
-  await expect.poll(() => tray.count(), { timeout: 8000 }).toBe(2);
+  await soon(() => tray.count()).toBe(2);
   const redness = () =>
     tray.evaluateAll((pictures) =>
       pictures.map((picture) => {
@@ -110,16 +110,16 @@ it('shows a photo before it is sent, takes it out at a tap and puts it back at a
         return red > blue ? 'red' : 'blue';
       }),
     );
-  await expect.poll(redness, { timeout: 8000 }).toEqual(['red', 'blue']);
+  await soon(redness).toEqual(['red', 'blue']);
   await page.getByRole('button', { name: 'Take out photo 1' }).click();
-  await expect.poll(redness, { timeout: 8000 }).toEqual(['blue']);
+  await soon(redness).toEqual(['blue']);
   await page.getByRole('button', { name: 'Undo' }).click();
-  await expect.poll(redness, { timeout: 8000 }).toEqual(['red', 'blue']);
+  await soon(redness).toEqual(['red', 'blue']);
   await page.getByRole('button', { name: 'Take out photo 2' }).click();
   await page.fill('#words', 'The hall wall is cracked.');
   await page.click('.composer .primary');
   const last = async () => (await house.store.notes(JOB.id)).at(-1);
-  await expect.poll(async () => (await last())?.text, { timeout: 8000 }).toBe('The hall wall is cracked.');
+  await soon(async () => (await last())?.text).toBe('The hall wall is cracked.');
   expect((await last())?.photoIds).toHaveLength(1);
   expect(await tray.count()).toBe(0);
 });

@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { secondWords, wordsIn } from '../../server/page/app/talk/transcripts.ts';
 import { JOB } from './house.ts';
-import { holdPhone, house, page } from './phone.ts';
+import { holdPhone, house, page, soon } from './phone.ts';
 
 const CAPTIONS = `WEBVTT
 
@@ -85,7 +85,7 @@ describe('a timed transcript', () => {
     await page.getByRole('button', { name: /more understood/ }).click();
     expect(await page.locator('.fact').count()).toBeGreaterThan(12);
     await page.locator('.long summary').click();
-    await expect.poll(() => page.locator('.slip .words u').count(), { timeout: 8000 }).toBeGreaterThan(12);
+    await soon(() => page.locator('.slip .words u').count()).toBeGreaterThan(12);
   });
 
   it('is refused in words where the file is empty', async () => {

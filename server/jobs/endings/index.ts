@@ -79,10 +79,18 @@ export const TAKEN = 'taken as done';
 /** An item that a note tells of as finished, and the words that say so. */
 export interface Ending {
   item: Standing;
+  /** False where it is as likely as not: asked about, and never closed by these words alone. */
+  sure: boolean;
   start: number;
   end: number;
   quote: string;
 }
+
+/**
+ * Log of odds over which words may tell of an item as finished: found by trying on fifty annotated jobs. Of what weighs
+ * less than nothing and more than this three in four were.
+ */
+const PERHAPS = -0.5;
 
 /** Says which items of earlier notes a note tells of as finished. */
 export type Endings = (note: Told) => Ending[];
@@ -106,14 +114,20 @@ export const endingsIn: Endings = (note) => {
   for (const candidate of candidatesOf(note)) {
     const { clause, signs } = candidate;
     const weight = saysPlainly(signs) ? PLAIN : dot(weights(), signs, weightOf(clause, weights()));
-    if (weight > Math.max(0, best.get(candidate.item)?.weight ?? 0)) best.set(candidate.item, { ...candidate, weight });
+    if (weight > (best.get(candidate.item)?.weight ?? PERHAPS)) best.set(candidate.item, { ...candidate, weight });
   }
   return [...best.values()]
     .filter(
       ({ item, clause }) =>
         isLive(item) && !cannotEnd(clause) && !isAnother(item, clause) && !isOnlyPrepared(item, clause),
     )
-    .map(({ item, clause: { start, end } }) => ({ item, start, end, quote: note.text.slice(start, end) }));
+    .map(({ item, weight, clause: { start, end } }) => ({
+      item,
+      sure: weight > 0,
+      start,
+      end,
+      quote: note.text.slice(start, end),
+    }));
 };
 
 /** More than any clause weighs. */

@@ -229,10 +229,14 @@ const undoFor = 120_000;
 
 export const hush = () => show({ said: null });
 
-/** Takes back what the status line tells of; where that fails, the line says so and can be tapped again. */
+/**
+ * Takes back what the status line tells of; where that fails, the line says so and can be tapped again. Until then
+ * there is nothing to tap: a thumb that taps twice would take back the same thing twice.
+ */
 export async function takeBack(): Promise<void> {
   const said = shown.said;
   if (!said?.undo) return;
+  say(said.text);
   try {
     await said.undo();
   } catch (error) {
@@ -246,7 +250,10 @@ export async function release(id: string, how: 'again' | 'away'): Promise<void> 
   if (!parcel) return;
   if (how === 'away') {
     await discard(id);
-    say('Thrown away.', () => post(parcel));
+    say('Thrown away.', async () => {
+      await post(parcel);
+      say('Kept here again.');
+    });
   } else await keep({ ...parcel, parked: null });
   show({ parcels: await waiting() });
   await sync();

@@ -1,6 +1,7 @@
 import { unitWord } from '../../../../parser/quantities/containers.ts';
 import type { Fact } from '../../../../parser/types.ts';
 import { isLive } from '../../../jobs/live.ts';
+import { perhapsDoneBy } from '../../../jobs/perhapsDone.ts';
 import type { Item, OrderLine } from '../../../jobs/types.ts';
 import { goodsWord, isReady, moneyWords, usesText, waitWords, whenWords } from '../../../talk/wording.ts';
 import { daysSpelt, dayWords } from './clock.ts';
@@ -128,6 +129,8 @@ export const lineWords = (line: OrderLine) =>
 export function itemNotes(item: Item, today: string): string[] {
   const notes: string[] = [];
   if (item.state === 'unsure' && item.history[0]?.words) notes.push(`heard: ${item.history[0].words}`);
+  const doneBy = perhapsDoneBy(item);
+  if (doneBy) notes.push(`perhaps done: ${doneBy}`);
   if (item.who) notes.push(item.who);
   const waits = item.state === 'waiting' && waitWords(item.waitingFor);
   if (waits) notes.push(waits);

@@ -1,4 +1,5 @@
 import type { JobView } from '../../../http/api.ts';
+import { perhapsDoneBy } from '../../../jobs/perhapsDone.ts';
 import type { Item, ItemState } from '../../../jobs/types.ts';
 import { clockOf, dayWords } from '../kit/clock.ts';
 import { useModal, useShown } from '../kit/hooks.ts';
@@ -59,6 +60,11 @@ export function ItemSheet({ item, view, onClose }: { item: Item; view: JobView; 
             ) : (
               <button type="button" class="primary" onClick={() => setState('done')}>
                 Done
+              </button>
+            )}
+            {perhapsDoneBy(item) !== null && (
+              <button type="button" class="plain" onClick={() => setState('open')}>
+                Still to do
               </button>
             )}
             <button type="button" class="plain warn" onClick={() => setState('dropped')}>
