@@ -41,11 +41,14 @@ const mayTell = remembered((text) => MAY_TELL.test(text.toLowerCase()) || unwant
 /** What a note tells of goods on the list, and what of its own facts that settles. */
 export interface ToldOfGoods {
   told: readonly GoodsTold[];
-  /** The fact stands in a list of what was fetched: bought, whatever it was read as; null where the list says it better. */
-  read: (fact: Material) => Material | null;
+  /**
+   * The fact stands in a list of what was fetched: bought, whatever it was read as; null where the list says it better.
+   * Null as a whole where every fact stays as it was read.
+   */
+  read: ((fact: Material) => Material | null) | null;
 }
 
-const NOTHING_TOLD: ToldOfGoods = { told: [], read: (fact) => fact };
+const NOTHING_TOLD: ToldOfGoods = { told: [], read: null };
 
 /** Goods of the list that a note tells of in words that point back: fetched, ordered, come, gone, in the van. */
 export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: Goods): ToldOfGoods {

@@ -23,7 +23,8 @@ export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed 
   const said = layOut(notes, site);
   const cuts = cutLines(said);
   const batts = battLines(said);
-  const left = said.filter((note) => !cuts.claimed.has(note.noteId) && !batts.claimed.has(note.noteId));
+  const claimed = new Set([...cuts.claimed, ...batts.claimed]);
+  const left = claimed.size ? said.filter((note) => !claimed.has(note.noteId)) : said;
   const rows = rowLines(left);
   const goods = reckonGoods(left, rows.claimed);
   const reckoned = [...rows.lines, ...goods.lines, ...cuts.lines, ...batts.lines];
@@ -37,7 +38,7 @@ export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed 
   ];
   const questions = [...rows.questions, ...goods.questions, ...cuts.questions, ...batts.questions, ...small.questions];
   const reckonedFrom = new Set([...reckoned.flatMap((l) => l.noteIds), ...questions.map((q) => q.noteId)]);
-  const places = said
+  const places = (reckonedFrom.size ? said : [])
     .filter(({ noteId }) => reckonedFrom.has(noteId))
     .flatMap((note) => placesCounted(note).map((thing) => ({ thing, noteId: note.noteId })));
   const packFor = firstOf(packsSaid(notes, said, lines), site.packFor);

@@ -60,6 +60,8 @@ function meet(works: Work[], said: Said): void {
   // "Also do the furnace room, same height": of what was spoken of last.
   const goesOn = said.area === null || (goods.length === 0 && adds(said.words));
   const standing = works.findLast((w) => w.area === said.area) ?? (goesOn ? works.at(-1) : undefined);
+  // With nothing under way, a note that wants no goods tells nothing: its figures need not be read.
+  if (works.length === 0 && !goods.some((g) => isWanted(said, g))) return;
   const spent = spentIn(said);
   const from =
     spent &&
@@ -69,8 +71,6 @@ function meet(works: Work[], said: Said): void {
     from.noteIds.push(said.noteId);
     return;
   }
-  // With nothing under way, a note that wants no goods tells nothing: its figures need not be read.
-  if (works.length === 0 && !goods.some((g) => isWanted(said, g))) return;
   const note = noteTold(said, works, standing?.goods.by);
   const { terms, stock } = note;
   if (!note.told && skipPlaces(works, said, goods)) return;
