@@ -49,7 +49,7 @@ export function rowLines(
         });
       if (holds(told.item) && countedIn(said, told.item)) continue;
       if (!tells(told, standing !== undefined) || isPutUp(said.words, told.item)) continue;
-      if (standing && !speaksOf(said, told.item)) continue;
+      if (standing && !speaksOf(said, standing, notes)) continue;
       const terms = termsIn(said);
       const row = standing ?? newRow(said, told, terms);
       if (standing) update(standing, told, terms);
@@ -70,13 +70,16 @@ export function rowLines(
   };
 }
 
-/** A later note is about a row where it names the pieces, or says otherwise or more of what was said last. */
-function speaksOf({ words, terms }: Said, item: string): boolean {
+/**
+ * A later note is about a row where it names the pieces beside a figure, or says otherwise or more of what was said last and
+ * names no goods that the row's own notes do not.
+ */
+function speaksOf({ words, terms }: Said, { item, noteIds }: Row, notes: readonly Said[]): boolean {
   const { named } = KINDS.find((k) => k.item === item)!;
   if (sentencesOf(words).some((s) => named.test(s) && figureIds(s).length > 0)) return true;
-  return (
-    (restates(words) || adds(words)) && !terms.some(({ term }) => term.kind === 'material' || term.kind === 'part')
-  );
+  if (!restates(words) && !adds(words)) return false;
+  const known = notes.flatMap((note) => (noteIds.includes(note.noteId) ? note.terms : [])).map(({ term }) => term.name);
+  return terms.every(({ term: { kind, name } }) => (kind !== 'material' && kind !== 'part') || known.includes(name));
 }
 
 /** The note tells of work done, in a sentence that names the pieces if any does; what else was done says nothing of them. */

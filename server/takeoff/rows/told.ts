@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import { remembered } from '../../../parser/remembered.ts';
-import { metricUnit } from '../reading/lengths.ts';
 import { show } from '../calculators/reckoned.ts';
+import { metricUnit } from '../reading/lengths.ts';
 import { STICK_FEET } from '../reading/packWords.ts';
 import { type Figure, figureAt, lengthIn, type Said, saying } from '../reading/said.ts';
 import { runsIn } from './along.ts';
