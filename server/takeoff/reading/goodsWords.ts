@@ -50,9 +50,11 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
     item: 'drywall screw',
     by: 'area',
   },
+  { named: /\bpaper tape\b/, item: 'paper tape', by: 'area' },
+  { named: /\b(?:mesh|fiberglass) tape\b/, item: 'mesh tape', by: 'area' },
   {
     named:
-      /\b(?:drywall|joint|paper|mesh|fiberglass|seam) tape\b|(?<![a-z] )\btape\b(?! measure)|(?<=\b(?:need|and|get|plus|order|the|of|some) )(?<!\b(?:end of|on|off|with|from) the )tape\b(?! measure)/,
+      /\b(?:drywall|joint|seam) tape\b|(?<![a-z] )\btape\b(?! measure)|(?<=\b(?:need|and|get|plus|order|the|of|some) )(?<!\b(?:end of|on|off|with|from) the )tape\b(?! measure)/,
     item: 'drywall tape',
     by: 'area',
   },

@@ -14,7 +14,16 @@ const ROOMS = /\b(?:bed ?rooms?|rooms?|closets?|bath(?:room)?s?|offices?)\b[^.;{
 
 /** "Sheets are 12x12", "same 12x12": what one piece measures. */
 const OF_PIECES =
-  /\b(?:sheets?|panels?) of (?:(?!for\b|walls?\b|floors?\b|ceilings?\b|rooms?\b|is\b|are\b|and\b)[^.;])*$|\b(?:sheets|tiles|boards|planks|panels|pieces)(?: (?:are|come|measure|at|in))+ $|\bsame $|\b(?:each|one|every) (?:sheet|tile|board|panel|piece)(?: (?:is|at|measures))*,? $/;
+  /\b(?:sheets|tiles|boards|planks|panels|pieces)(?: (?:are|come|measure|at|in))+ $|\bsame $|\b(?:each|one|every) (?:sheet|tile|board|panel|piece)(?: (?:is|at|measures))*,? $/;
+
+/** "One sheet of three quarter ply, eight by four": the sheet's own sides. */
+const OF_SHEETS =
+  /(?:\{K(\d+)\}|\b(?:sheets?|panels?)) of (?:(?!(?:for|walls?|floors?|ceilings?|rooms?|is|are|and)\b)[^.;])*$/;
+
+function isOfSheets(said: Said, at: number): boolean {
+  const m = OF_SHEETS.exec(said.words.slice(0, at));
+  return m !== null && (m[1] === undefined || /^(?:sheet|panel)$/.test(figureAt(said, m[1]).unit ?? ''));
+}
 
 const JOINS = /(?: ?(?:x|by|and|times) )|\b(?:wide|long|tall|high|deep|across)\b/;
 
@@ -31,6 +40,7 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
       continue;
     }
     if ([m[1], m[2]].some((id) => used.has(Number(id))) || OF_PIECES.test(said.words.slice(0, m.index))) continue;
+    if (isOfSheets(said, m.index)) continue;
     // "Eight by eight by sixteens": pieces, which no place is told by in the plural.
     if ([m[1], m[2], m[4]].some((id) => id && PLURAL.test(figureAt(said, id).quote))) continue;
     const joined = /(?: ?(?:x|by|times) )/.test(m[0]);
