@@ -8,6 +8,7 @@ import { datedPlan } from './plans/dated.ts';
 import { conditionOf, trailingDate, waitBefore, waitText } from './plans/dates.ts';
 import { haveDo, heldBack, letPlan } from './plans/orders.ts';
 import { owedPlan } from './plans/owed.ts';
+import { isDenied, STANDING, standingOrder } from './plans/standing.ts';
 import {
   BUYS,
   cutAtTime,
@@ -27,8 +28,9 @@ export function readFollowUps(talk: Talk, done: readonly Done[], problems: reado
   const out: FollowUp[] = [];
   talk.frames.forEach((frame, at) => {
     const told = { ...talk, problems, done };
-    const plan = planOf(told, frame, at) ?? askedPlan(told, frame, at) ?? datedPlan(told, frame, at);
-    if (!plan) return;
+    const standing = standingOrder(told, frame, at);
+    const plan = standing ?? planOf(told, frame, at) ?? askedPlan(told, frame, at) ?? datedPlan(told, frame, at);
+    if (!plan || (!standing && isDenied(frame))) return;
     const wait = waitBefore(talk, frame, at);
     const start = wait ? Math.min(wait.start, frame.start) : frame.start;
     const where = talk.frames[at + 1];
@@ -36,7 +38,13 @@ export function readFollowUps(talk: Talk, done: readonly Done[], problems: reado
       where && /^both (?:rooms|sides|areas)$/.test(where.chunks.map((c) => c.word).join(' ')) ? where.end : frame.end;
     const end = Math.max(trailingDate(talk, at)?.end ?? frame.end, both);
     out.push({
-      ...base(talk, frame, `follow-up/${frame.predicate}`, { start, end: Math.max(frame.end, end) }, plan.confidence),
+      ...base(
+        talk,
+        frame,
+        standing ? STANDING : `follow-up/${frame.predicate}`,
+        { start, end: Math.max(frame.end, end) },
+        plan.confidence,
+      ),
       kind: 'followUp',
       task: plan.task,
       who: plan.who,

@@ -2,10 +2,12 @@ import type { Done, FollowUp, Problem, Span } from '../../types.ts';
 import { isCopula } from '../chunks.ts';
 import { roleIn } from '../done.ts';
 import { fixIn } from '../flaws/fixed.ts';
+import type { Frame } from '../frames.ts';
 import { base } from '../make.ts';
 import { conditionOf, waitBefore, waitText } from '../plans/dates.ts';
+import { isDenied } from '../plans/standing.ts';
 import { personIn } from '../plans/told.ts';
-import { phrase, rangeIn, type Talk } from '../talk.ts';
+import { isPerson, phrase, rangeIn, type Talk } from '../talk.ts';
 import { IN_PLACE } from '../words.ts';
 
 // What a span says where no rule knows its words. Its name is for `names.ts` to find.
@@ -41,6 +43,7 @@ export function followUpIn(talk: Talk, at: number, span: Span): FollowUp | null 
   const words = talk.chunks.slice(...rangeIn(talk.chunks, span));
   if (words.some((c) => c.quantity) && !words.some((c) => c.verb || c.time)) return null;
   const frame = talk.frames[at]!;
+  if (isDenied(frame) || isIntroduction(frame)) return null;
   const wait = waitBefore(talk, frame, at);
   return {
     ...base(talk, frame, 'follow-up/weighed', span, 0.6),
@@ -53,3 +56,7 @@ export function followUpIn(talk: Talk, at: number, span: Span): FollowUp | null 
     condition: conditionOf(frame),
   };
 }
+
+/** "He's the electrician": who somebody is, and nothing to do. */
+const isIntroduction = ({ predicate, subject, rest }: Frame) =>
+  predicate === 'copula' && isPerson(subject) && rest.at(-1)?.term?.kind === 'role' && !rest.some((c) => c.verb);
