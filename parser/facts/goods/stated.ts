@@ -18,7 +18,10 @@ export function statedOf(frame: Frame, lot: Lot): MaterialStatus | null {
   const placed = isPreposition(before) && before!.word !== 'of';
   const behind = lot.from > verbAt;
   const said = chunks.map((c) => c.word).join(' ');
-  if (predicate === 'imperative' && lemma === 'make' && behind && lot.own.some(isGoods))
+  // "Call it six sticks of base".
+  const calls = lemma === 'call' && /^(?:it|that)$/.test(frame.rest[0]?.word ?? '') && lot.amount !== null;
+  if (predicate === 'imperative' && calls && behind && lot.own.some(isGoods)) return 'need';
+  if (predicate === 'imperative' && lemma === 'make' && behind && lot.own.some(isNounTerm))
     return chunks.slice(verbAt + 1).some((c) => c.quantity) ? 'need' : null;
   if (negative) return null;
   if (isWanted(frame, lot)) return 'need';

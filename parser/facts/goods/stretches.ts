@@ -5,6 +5,7 @@ import { isNegative } from '../words.ts';
 import { assumedIn } from './assumed.ts';
 import { type Lot, unitOf } from './lot.ts';
 import type { Naming, Placed } from './naming.ts';
+import { NOT_GOODS } from './words.ts';
 
 /** So many pieces a name may have. */
 const MOST = 7;
@@ -33,6 +34,7 @@ export function stretchesOf(talk: Talk, { lot, at }: Placed): Naming[] {
   const lead = leadOf(talk, chunks, lot, from);
   for (let until = 1; until <= whole.length; until++) {
     const last = whole[until - 1]!;
+    if (NOT_GOODS.test(last.word) && !last.term) continue;
     if (last.kind === 'quantity' || WITHIN.test(last.word) || last.kind === 'mark' || LEFT.test(last.word)) continue;
     const said = whole.slice(0, until);
     const names = said.filter((c) => c.kind !== 'quantity' && c.kind !== 'mark' && c.word !== 'the');

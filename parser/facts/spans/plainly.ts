@@ -3,6 +3,7 @@ import { isCopula } from '../chunks.ts';
 import { roleIn } from '../done.ts';
 import { fixIn } from '../flaws/fixed.ts';
 import type { Frame } from '../frames.ts';
+import { isGot } from '../goods/onHand.ts';
 import { base } from '../make.ts';
 import { conditionOf, waitBefore, waitText } from '../plans/dates.ts';
 import { isDenied } from '../plans/standing.ts';
@@ -30,6 +31,9 @@ export function doneIn(talk: Talk, at: number, span: Span): Done | null {
   const words = talk.chunks.slice(...rangeIn(talk.chunks, span));
   if (!words.some((c) => c.verb || isCopula(c) || IN_PLACE.has(c.word))) return null;
   const frame = talk.frames[at]!;
+  // "Ceilings flat white, got that already": goods, and no work.
+  if (talk.frames.slice(at, at + 2).some((f) => f.start < span.end && isGot(f.chunks.map((c) => c.word).join(' '))))
+    return null;
   return {
     ...base(talk, frame, 'done/weighed', span, 0.6),
     kind: 'done',
