@@ -45,7 +45,7 @@ export function materialOf(
   const { goods, nominal: section } = sizeApart(nameOf(naming.chunks));
   const nominal = section ?? (naming.own ? sizeApart(lot.own).nominal : undefined);
   const item = inSingular(phrase(goods));
-  if (!item || NOT_BOUGHT.test(item) || COAT.test(item) || goods.every(isTold)) return null;
+  if (!item || NOT_BOUGHT.test(item) || COAT.test(item)) return null;
   const unit = lot.upper?.unit ?? lot.amount?.unit ?? null;
   const value: Fraction | null = lot.upper?.value ?? lot.amount?.value ?? null;
   const first = frame.chunks[lot.from]!;
@@ -84,10 +84,6 @@ export function materialOf(
 
 /** A coat is work, whatever of: "another coat and paint". */
 const COAT = /^coats?\b(?! (?:hook|rack|rod|hanger|tree|closet))/;
-
-/** "Two tubes turned up": a verb alone names nothing. */
-const isTold = (c: Chunk) =>
-  c.verb !== undefined && c.term === undefined && (c.verb.forms.has('past') || c.verb.forms.has('participle'));
 
 /** "Post bases 6x6", "hangers 2x8": the timber that goods are for is their size. */
 function sizeApart(goods: readonly Chunk[]): { goods: readonly Chunk[]; nominal: Chunk | undefined } {
