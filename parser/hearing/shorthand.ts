@@ -29,7 +29,6 @@ export const SHORTHAND: ReadonlyMap<string, string> = new Map(
     plz: 'please',
     ordr: 'order',
     orderd: 'ordered',
-    nd: 'need',
     recd: 'received',
     rcvd: 'received',
     deliverd: 'delivered',

@@ -23,7 +23,7 @@ export function standingOrder(talk: Told, frame: Frame, at: number): Plan | null
   const first = chunks[0]!.word === 'do' && chunks[1]?.word === 'not' ? 1 : 0;
   if (first || NOT_TO.test(chunks[0]!.word)) return notTo(talk, frame, at, first + 1);
   const keeps = frame.predicate === 'imperative' && /^(?:keep|leave)$/.test(frame.lemma ?? '');
-  if (!keeps || chunks.some((c) => c.quantity) || !frame.rest.some((c, k) => k > 0 && OFF.test(c.word))) return null;
+  if (!keeps || !frame.rest.some((c, k) => k > 0 && OFF.test(c.word))) return null;
   const task = phrase(cutAtTime(resolve(talk, frame.rest, at)), KEPT).replace(/^the /, '');
   return task.includes(' ') ? { task: `${frame.lemma} ${task}`, who: null, confidence: 0.7 } : null;
 }

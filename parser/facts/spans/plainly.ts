@@ -6,6 +6,8 @@ import type { Frame } from '../frames.ts';
 import { isGot } from '../goods/onHand.ts';
 import { base } from '../make.ts';
 import { conditionOf, waitBefore, waitText } from '../plans/dates.ts';
+import { isWaitOnly } from '../plans/owed.ts';
+import { isQuestion } from '../plans/questions.ts';
 import { isDenied } from '../plans/standing.ts';
 import { personIn } from '../plans/told.ts';
 import { isPerson, phrase, rangeIn, type Talk } from '../talk.ts';
@@ -47,7 +49,7 @@ export function followUpIn(talk: Talk, at: number, span: Span): FollowUp | null 
   const words = talk.chunks.slice(...rangeIn(talk.chunks, span));
   if (words.some((c) => c.quantity) && !words.some((c) => c.verb || c.time)) return null;
   const frame = talk.frames[at]!;
-  if (isDenied(frame) || isIntroduction(frame)) return null;
+  if (isDenied(frame) || isIntroduction(frame) || isWaitOnly(frame) || isQuestion(talk, frame)) return null;
   const wait = waitBefore(talk, frame, at);
   return {
     ...base(talk, frame, 'follow-up/weighed', span, 0.6),
