@@ -6,7 +6,12 @@ import { BUYS, cutAtTime, IDLE, isPurchase, meant, type Plan, personIn, resolve,
 export function owedPlan(talk: Told, frame: Frame, at: number): Plan | null {
   const { chunks, verbAt } = frame;
   const verb = chunks[verbAt]?.verb;
-  if (!verb) return null;
+  if (!verb || isWaitOnly(frame)) return null;
+  const coat = coatNeeded(chunks);
+  if (coat) {
+    const under = isPointer(frame.subject) ? meant(talk, at) : phrase(frame.subject);
+    return { task: `${coat} ${under}`.trim(), who: null, confidence: 0.65 };
+  }
   if (frame.use === 'need' || verb.lemma === 'want' || verb.lemma === 'need') return needsPlan(talk, frame, at);
   if (BUYS.test(verb.lemma) && isPurchase(frame)) return null;
   if (IDLE.has(verb.lemma) && !/^(go|come|take|tell|stop)$/.test(verb.lemma)) return null;
@@ -44,9 +49,6 @@ export function needsPlan(talk: Told, frame: Frame, at: number): Plan | null {
   const thing = isPointer(frame.subject) ? meant(talk, at) : phrase(frame.subject);
   const asked = toldTo(talk, frame, at);
   if (asked) return asked;
-  if (isWaitOnly(frame)) return null;
-  const coat = coatNeeded(object);
-  if (coat) return { task: `${coat} ${thing || meant(talk, at)}`.trim(), who: null, confidence: 0.65 };
   if (ing >= 0 && ing <= 1)
     return thing
       ? {
@@ -83,10 +85,10 @@ const WAITING =
   /^(?:at|least|about|a|the|for|good|full|another|to|dry|cure|set|sit|up|till|til|until|over|skin|harden|off)$/;
 
 /** "Another coat", "a second coat": which coat is to come; null where none is. */
-function coatNeeded(object: readonly Chunk[]): string | null {
-  const said = object.map((c) => c.word).join(' ');
+function coatNeeded(chunks: readonly Chunk[]): string | null {
+  const said = chunks.map((c) => c.word).join(' ');
   const which =
-    /^(?:(?:a|the|one|its|at least) )*(another|more|second|third|final|finish|last|top|2nd|3rd) coats?\b/.exec(
+    /\b(?:needs?|wants?) (?:(?:a|the|one|its|at least) )*(another|more|second|third|final|finish|last|top|2nd|3rd) coats?\b/.exec(
       said,
     )?.[1];
   if (!which) return null;
