@@ -9,7 +9,7 @@ import { conditionOf, trailingDate, waitBefore, waitText } from './plans/dates.t
 import { haveDo, heldBack, letPlan } from './plans/orders.ts';
 import { owedPlan } from './plans/owed.ts';
 import { isQuestion } from './plans/questions.ts';
-import { isDenied, STANDING, standingOrder } from './plans/standing.ts';
+import { isDenied, standingOrder } from './plans/standing.ts';
 import {
   BUYS,
   cutAtTime,
@@ -39,13 +39,7 @@ export function readFollowUps(talk: Talk, done: readonly Done[], problems: reado
       where && /^both (?:rooms|sides|areas)$/.test(where.chunks.map((c) => c.word).join(' ')) ? where.end : frame.end;
     const end = Math.max(trailingDate(talk, at)?.end ?? frame.end, both);
     out.push({
-      ...base(
-        talk,
-        frame,
-        standing ? STANDING : `follow-up/${frame.predicate}`,
-        { start, end: Math.max(frame.end, end) },
-        plan.confidence,
-      ),
+      ...base(talk, frame, `follow-up/${frame.predicate}`, { start, end: Math.max(frame.end, end) }, plan.confidence),
       kind: 'followUp',
       task: plan.task,
       who: plan.who,

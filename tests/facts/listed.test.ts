@@ -31,7 +31,7 @@ describe('what is said behind goods to tell which', () => {
   it.each([
     ['get five sets of casing, two and a quarter, the colonial', '5 set casing 2-1/4 in need'],
     ['I need one GFI, twenty amp, white', '1 each gfi 20 A need'],
-    ['get three nine inch covers, half inch nap', '3 each cover 9 in x 1/2 in need'],
+    ['get three nine inch covers, half inch nap', '3 each roller cover 9 in x 1/2 in need'],
     ['order 1 bag grout light grey 5kg', '1 bag grout light grey 5 kg need'],
     ['need 2 tubs drywall mud 20kg', '2 tub drywall mud 20 kg need'],
     ['order two doors, thirty by eighty', '2 each door 30x80 need'],
@@ -53,6 +53,11 @@ describe('timber that goods are for', () => {
 });
 
 describe('a list goes on', () => {
+  it('with how many of what was asked for as one', () =>
+    expect(goodsIn('get a piece of one by six poplar, eight footer, two of them')).toEqual([
+      '2 each piece one by six poplar 1x6 x 8 ft need',
+    ]));
+
   it('with goods that are only named by size or count', () => {
     expect(goodsIn('need 14 2x8s. 26 hangers, box of hanger nails')).toContain('26 each hanger - need');
     expect(goodsIn('order 1 bag grout, 3mm spacers')).toContain('- - spacer 3 mm need');
@@ -78,5 +83,6 @@ describe('no goods to buy', () => {
   it('what is there already', () =>
     expect(goodsIn('Ceilings flat white, got that already')).toEqual(['- - ceilings flat white - have']));
 
-  it('a verb alone', () => expect(goodsIn("the other two tubes turned up don't need them now")).toEqual([]));
+  it('what turned up', () =>
+    expect(goodsIn("the other two tubes turned up don't need them now")).toEqual(['2 tube tube - have']));
 });

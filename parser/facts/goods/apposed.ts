@@ -74,6 +74,18 @@ function take(talk: Talk, fact: Material, said: readonly Chunk[], used: Set<Quan
   fact.quote = talk.text.slice(fact.start, fact.end);
 }
 
+/** "A piece of poplar, eight footer, two of them": how many of what was just asked for as one. */
+export function countedBehind(talk: Talk, facts: Material[]): void {
+  for (let k = facts.length - 1; k > 0; k--) {
+    const [one, more] = [facts[k - 1]!, facts[k]!];
+    const points = /^\S+ of (?:them|'?em|those|these)$/i.test(more.quote) && one.item === more.item;
+    if (!points || one.quantity !== 1 || one.status !== more.status || more.start - one.end > 2) continue;
+    Object.assign(one, { quantity: more.quantity, exact: more.exact, end: more.end });
+    one.quote = talk.text.slice(one.start, one.end);
+    facts.splice(k, 1);
+  }
+}
+
 const FITTING = /\b(?:elbow|tee|coupling|wye|reducer|cap|collar|connector|45|90|ninety|forty five)$/;
 const RUN = /\b(?:pipe|duct|conduit|tubing|tube)$/;
 

@@ -44,7 +44,7 @@ export function materialOf(
 ): Material | null {
   const { goods, nominal: section } = sizeApart(nameOf(naming.chunks));
   const nominal = section ?? (naming.own ? sizeApart(lot.own).nominal : undefined);
-  const item = inSingular(phrase(goods));
+  const item = fullName(talk, inSingular(phrase(goods)), naming);
   if (!item || NOT_BOUGHT.test(item) || COAT.test(item)) return null;
   const unit = lot.upper?.unit ?? lot.amount?.unit ?? null;
   const value: Fraction | null = lot.upper?.value ?? lot.amount?.value ?? null;
@@ -81,6 +81,10 @@ export function materialOf(
         : 'plain',
   };
 }
+
+/** "Three nine inch covers" in talk of paint are for rollers. */
+const fullName = ({ text }: Talk, item: string, { sizes }: Naming): string =>
+  item === 'cover' && sizes.length > 0 && /\b(?:nap|rollers?|paint|primer|prime)\b/i.test(text) ? 'roller cover' : item;
 
 /** A coat is work, whatever of: "another coat and paint". */
 const COAT = /^coats?\b(?! (?:hook|rack|rod|hanger|tree|closet))/;

@@ -2,7 +2,7 @@ import type { Material, MaterialStatus, Quantity } from '../../types.ts';
 import type { Weights } from '../../weights.ts';
 import { isGoods, isNominal } from '../chunks.ts';
 import type { Talk } from '../talk.ts';
-import { fitFittings, isPackSize, takeApposed } from './apposed.ts';
+import { countedBehind, fitFittings, isPackSize, takeApposed } from './apposed.ts';
 import { type Before, cuesOf } from './cues.ts';
 import { keep, materialOf } from './fact.ts';
 import { decided, type FateWeights, likelihoods } from './fates.ts';
@@ -87,6 +87,7 @@ export function readMaterials(
     named = naming.end ?? 0;
   }
   takeApposed(talk, facts, used);
+  countedBehind(talk, facts);
   fitFittings(facts);
   return { facts: [...facts, ...onHandIn(talk, facts)], used };
 }

@@ -3,9 +3,6 @@ import type { Frame } from '../frames.ts';
 import { isPerson, isPointer, phrase } from '../talk.ts';
 import { cutAtTime, type Plan, resolve, type Told } from './told.ts';
 
-/** The rule that reads an order to leave something be. */
-export const STANDING = 'follow-up/standing';
-
 /** What may harm a wait, a find or a person, besides the trade's own work. */
 const MEDDLES =
   /^(?:touch|run|use|turn|flip|energize|move|walk|step|stand|lean|load|drive|park|open|close|cover|bury|board|disturb|block|light|plug|reset|throw|flush)$/;
@@ -27,6 +24,10 @@ export function standingOrder(talk: Told, frame: Frame, at: number): Plan | null
   const task = phrase(cutAtTime(resolve(talk, frame.rest, at)), KEPT).replace(/^the /, '');
   return task.includes(' ') ? { task: `${frame.lemma} ${task}`, who: null, confidence: 0.7 } : null;
 }
+
+/** True for the task of such an order. */
+export const isStanding = (task: string): boolean =>
+  /^don't \S|^(?:keep|leave) .* (?:off|out|away|clear|shut|closed|open|dry|covered|uncovered)\b/.test(task);
 
 /** Small words without which such an order says the opposite. */
 const KEPT = new Set(['off', 'out', 'of', 'up', 'all']);
