@@ -64,7 +64,7 @@ function byUnit(talk: Talk, lot: Lot): Naming[] {
 /** "The other two tubes turned up": what arrives is called by what it comes as. */
 function byItsPack(talk: Talk, lot: Lot): Naming[] {
   const counted = lot.amount;
-  const came = counted && /^ (?:turned up|showed up|arrived|landed|came)\b/i.test(talk.text.slice(counted.end));
+  const came = counted && /^ (?:turned up|showed up)\b/i.test(talk.text.slice(counted.end));
   return came && counted.unitKind === 'pack' ? [assumed(counted.unit!, lot, counted)] : [];
 }
 

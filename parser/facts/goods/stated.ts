@@ -5,7 +5,7 @@ import type { Talk } from '../talk.ts';
 import { FATES, type Fate } from './fates.ts';
 import { isCount, type Lot } from './lot.ts';
 
-const ARRIVED = /^(?:turned|showed|arrived|landed|came)\b/;
+const ARRIVED = /^(?:turned|showed)\b/;
 const ON_ORDER = /\b(?:on order|back-?ordered|on back-?order)\b/;
 
 /**
