@@ -26,9 +26,9 @@ function pieces(reading: Omit<Reading, 'clauses'>): Piece[] {
   return [
     ...reading.times.map((time) => ({ range: time, make: (c: Chunk) => ({ ...c, kind: 'time' as const, time }) })),
     ...reading.terms
-      .filter((m) => /^\d/.test(m.term.name))
+      .filter((m) => isNominal(m.term.name))
       .map(({ term, from, until }) => ({
-        range: { from, until: lumberUntil(reading, from) ?? until },
+        range: { from, until: lumberUntil(reading, from, until) ?? until },
         make: (c: Chunk) => ({ ...c, kind: 'term' as const, term }),
       })),
     ...reading.quantities.map((quantity) => ({
@@ -64,11 +64,15 @@ const placeOf = (quantity: Quantity): TokenRange =>
   quantity.replaces && quantity.unitKind !== 'length' ? quantity.replaces[0]! : quantity;
 
 /** Lumber with its length (`2x10x12`) is one name: where the three figures end. */
-function lumberUntil(reading: Omit<Reading, 'clauses'>, from: number): number | null {
-  const first = reading.quantities.find((q) => q.from === from);
-  if (first?.group?.kind !== 'pair' || first.group.size !== 3) return null;
+function lumberUntil(reading: Omit<Reading, 'clauses'>, from: number, until: number): number | null {
+  const first = reading.quantities.find((q) => q.from >= from && q.from < until);
+  const size = first?.from === from ? 3 : 2;
+  if (first?.group?.kind !== 'pair' || first.group.size !== size) return null;
   return reading.quantities.findLast((q) => q.group?.id === first.group!.id)!.until;
 }
+
+/** Timber by its section, which is its name: `2x6`, "five quarter". */
+export const isNominal = (name: string): boolean => /^\d|^five quarter$/.test(name);
 
 /** Cuts the heard note into chunks; skipped tokens (fillers, what was taken back) are left out. */
 export function chunksOf(reading: Omit<Reading, 'clauses'>, wordClass?: WordClassOf): Chunk[] {

@@ -4,15 +4,23 @@ import { base } from './make.ts';
 import { meantAt } from './naming/meant.ts';
 import { isPerson, phrase, type Talk, thingIn } from './talk.ts';
 
+/** "In the skip" is a place, "don't forget" an order. */
 const DROPS =
-  /\b(forget|forget about|scrap|skip|never mind|nevermind|no longer|don't want|doesn't want|changed (?:her|his|their) mind|cancel|cancelled|canceled|leave as is|ok(?:ay)? w(?:ith|\/) it|lose the|forget it)\b/;
+  /(?<!\b(?:don't|dont|not|never|to) )\b(?:forget|forget about|scrap|never mind|nevermind|no longer|don't want|doesn't want|changed (?:her|his|their|my|our) mind|cancel|cancelled|canceled|leave as is|ok(?:ay)? w(?:ith|\/) it|lose the|forget it)\b|(?<!\b(?:the|a|in|into|to|our|full|this|that|one|another|big) )\bskip\b(?! (?:is|was|hire|bin|bag|full|comes|lorry))/;
+/** Said of whoever it is, or of nobody. */
 const CHOICES =
-  /\b(went with|going with|goes with|go with|picked|chose|choose|decided|settled on|approved|signed off on|wants? the|prefers?|would rather|rather have|likes? the|is fine with|she's fine|he's fine|good with)\b/;
+  /\b(?:went with|going with|goes with|go with|picked(?! up\b| it up| them up)|chose|choose|decided|settled on|approved|signed off on|prefers?|would rather|rather have|is fine with|she's fine|he's fine)\b/;
+/** Said of a person only: "looks like the drain", "still want the handrail" choose nothing. */
+const WISHES = /(?<!\bstill )\bwants? the\b|\blikes? the\b|\bgood with\b/;
 
 /** What the owner or the crew settled: a colour, a layout, something dropped. */
 export function readDecisions(talk: Talk): Decision[] {
   return talk.frames.flatMap((frame, at) => {
-    const said = frame.chunks.map((c) => c.word).join(' ');
+    const next = talk.frames[at + 1];
+    // "Owner wants | the door swung": what is wished for may be a clause of its own.
+    const wish = next?.joinedBy === 'run-on' && /^wants?$/.test(frame.chunks.at(-1)!.word) ? next : null;
+    const told = wish ? [...frame.chunks, ...wish.chunks] : frame.chunks;
+    const said = told.map((c) => c.word).join(' ');
     if (DROPS.test(said))
       return [
         {
@@ -22,17 +30,20 @@ export function readDecisions(talk: Talk): Decision[] {
           drops: dropped(talk, frame, at),
         },
       ];
-    if (
-      CHOICES.test(said) &&
-      (isPerson(frame.subject) || frame.subject.length === 0) &&
-      frame.predicate !== 'imperative'
-    )
-      return [
-        { ...base(talk, frame, 'decision/choice'), kind: 'decision' as const, what: phrase(frame.chunks), drops: null },
-      ];
-    return [];
+    const someone = isPerson(frame.subject) || isCalled(talk, frame);
+    const chosen = CHOICES.test(said) && (someone || frame.subject.length === 0);
+    const wished = WISHES.test(said) && frame.subject.length > 0 && someone;
+    const seems = /^(?:look|seem|sound|feel)$/.test(frame.lemma ?? '');
+    if (!(chosen || wished) || seems || frame.predicate === 'imperative') return [];
+    const span = { start: frame.start, end: (wish ?? frame).end };
+    const what = phrase(told);
+    return [{ ...base(talk, frame, 'decision/choice', span), kind: 'decision' as const, what, drops: null }];
   });
 }
+
+/** A name that nothing else is known by: "Linda went with the white". */
+const isCalled = ({ text }: Talk, { subject: [first, ...more] }: Frame) =>
+  first?.kind === 'word' && !more.length && !first.verb && /^[A-Z][a-z]+$/.test(text.slice(first.start, first.end));
 
 function dropped(talk: Talk, frame: Frame, at: number): string | null {
   const thing = thingIn(frame.chunks);

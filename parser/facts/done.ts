@@ -150,6 +150,8 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
   const coats = frame.rest.findIndex((c) => /^coats?$/.test(c.word) || /coats?$/.test(c.quantity?.quote ?? ''));
   if (predicate === 'present' && lemma === 'have' && coats >= 0 && coats <= 2 && frame.subject.some(isNounTerm))
     return `coat ${phrase(frame.subject)}`;
+  const counted = predicate === 'none' ? countedIn(talk, frame, at) : null;
+  if (counted) return counted;
   if (predicate === 'copula' || predicate === 'none') {
     const tail = predicate === 'copula' ? frame.rest : chunks;
     const subject = predicate === 'copula' ? frame.subject : [];
@@ -259,6 +261,26 @@ function doneTask(talk: Talk, frame: Frame, at: number): string | null {
   return null;
 }
 
+/** One part of a row, by where it is. */
+const SIDE = /^(?:north|south|east|west|left|right|front|back|top|bottom|upper|lower|first|second|third|side|end)s?$/;
+
+/** Behind a count of what is up: how many are not. */
+const TO_GO = /^(?:[a-z]+|\d+)(?: more)? (?:to go|left|to do|left to (?:do|go)|still to (?:go|do|come))\b/;
+
+/** "22 boards down, 6 to go", "fourteen sheets up, ten left": counted work, told with what is left of it. */
+function countedIn(talk: Talk, frame: Frame, at: number): string | null {
+  const [count, thing, place, ...more] = frame.chunks;
+  const next = talk.frames[at + 1];
+  if (!count?.quantity || !next || next.sentence !== frame.sentence) return null;
+  if (!TO_GO.test(next.chunks.map((c) => c.word).join(' '))) return null;
+  // The pack is the thing itself: "fourteen sheets".
+  const packed = count.quantity.unitKind === 'pack';
+  const [name, where] = packed ? [count, thing] : [thing, place];
+  if (!name || !where || !/^(?:up|down|in|on|set|hung|done|laid)$/.test(where.word)) return null;
+  const words = packed ? count.word.split(' ').at(-1)! : phrase([name]);
+  return packed || (/s$/.test(name.word) && !more.some((c) => c.quantity)) ? `install ${words}` : null;
+}
+
 function gotIn(talk: Talk, frame: Frame, at: number): string | null {
   const { rest } = frame;
   const part = rest.findIndex(
@@ -269,6 +291,12 @@ function gotIn(talk: Talk, frame: Frame, at: number): string | null {
   );
   if (part < 1) return null;
   const thing = rest.slice(0, part);
+  // "Walls | I got the north and east done": which of them, behind their name.
+  const last = talk.frames[at - 1];
+  const row = frame.subject.filter((c) => isNounTerm(c));
+  const sides = thing.every((c) => SIDE.test(c.word) || isDeterminer(c) || /^(?:and|&|,)$/.test(c.word));
+  if (sides && (row.length || last?.predicate === 'none'))
+    return `finish ${phrase(thing)} ${phrase(row.length ? row : last!.chunks)}`;
   if (!thing.some((c) => isNounTerm(c) || c.kind === 'quantity')) return null;
   const verb = rest[part]!.verb?.lemma ?? (/^(done|finished|complete)$/.test(rest[part]!.word) ? 'finish' : 'install');
   const named = phrase(isPointer(thing) ? meantAt(talk, at) : thing);

@@ -8,6 +8,8 @@ import { datedPlan } from './plans/dated.ts';
 import { conditionOf, trailingDate, waitBefore, waitText } from './plans/dates.ts';
 import { haveDo, heldBack, letPlan } from './plans/orders.ts';
 import { owedPlan } from './plans/owed.ts';
+import { isQuestion } from './plans/questions.ts';
+import { isDenied, standingOrder } from './plans/standing.ts';
 import {
   BUYS,
   cutAtTime,
@@ -27,8 +29,9 @@ export function readFollowUps(talk: Talk, done: readonly Done[], problems: reado
   const out: FollowUp[] = [];
   talk.frames.forEach((frame, at) => {
     const told = { ...talk, problems, done };
-    const plan = planOf(told, frame, at) ?? askedPlan(told, frame, at) ?? datedPlan(told, frame, at);
-    if (!plan) return;
+    const standing = standingOrder(told, frame, at);
+    const plan = standing ?? planOf(told, frame, at) ?? askedPlan(told, frame, at) ?? datedPlan(told, frame, at);
+    if (!plan || (!standing && isDenied(frame)) || isQuestion(talk, frame)) return;
     const wait = waitBefore(talk, frame, at);
     const start = wait ? Math.min(wait.start, frame.start) : frame.start;
     const where = talk.frames[at + 1];

@@ -63,11 +63,14 @@ function toldInPast(frame: Frame, before: Frame | undefined, after: Frame | unde
     frame.openers.includes('then')
   )
     return frame;
+  // "Set 4 of 10 posts": counted out of all, it is told and no order.
+  const [some, of, all] = frame.chunks.slice(1);
+  const counted = some?.quantity !== undefined && of?.word === 'of' && (all?.quantity ?? all?.word === 'the');
   const near = (other: Frame | undefined, joint: Frame['joinedBy']) =>
     other?.sentence === frame.sentence &&
     (joint === 'comma' || joint === 'and') &&
     (other.predicate === 'past' || other.rest.some((c) => c.word === 'done'));
-  if (!near(before, frame.joinedBy) && !(after && near(after, after.joinedBy))) return frame;
+  if (!counted && !near(before, frame.joinedBy) && !(after && near(after, after.joinedBy))) return frame;
   return {
     ...frame,
     predicate: 'past',

@@ -1,5 +1,6 @@
 import type { Problem } from '../types.ts';
 import { amiss } from './flaws/amiss.ts';
+import { cameAcross } from './flaws/cameAcross.ts';
 import { fixIn } from './flaws/fixed.ts';
 import type { Flaw } from './flaws/flaw.ts';
 import { absence, harmedBy, inTheWay, leftUndone, refusal } from './flaws/lacking.ts';
@@ -75,5 +76,7 @@ export function flawsIn(talk: Talk, frame: Frame, at: number): Flaw[] {
     inTheWay(frame) ??
     absence(talk, frame, at) ??
     amiss(talk, frame, at);
-  return flaw ? [flaw] : defects(talk, frame, at);
+  if (flaw) return [flaw];
+  const named = defects(talk, frame, at);
+  return named.length ? named : cameAcross(frame);
 }

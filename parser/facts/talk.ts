@@ -87,7 +87,9 @@ export function nounPhraseFrom(chunks: readonly Chunk[], at: number): number {
     if (c.kind === 'word' && (STOPPERS.has(c.word) || SUBORDINATORS.has(c.word) || /[a-z]{3}ly$/.test(c.word))) break;
     // "Color match caulk": a verb between words of a name.
     const inName = c.verb?.forms.has('base') && isGoods(chunks[k + 1]) && chunks[k - 1]?.kind !== 'quantity';
-    if (c.verb && !c.verb.forms.has('participle') && k > at && !NOUNISH.test(c.word) && !inName) break;
+    // "Nine inch covers": behind a size, what it is the size of.
+    const isSized = chunks[k - 1]?.quantity?.unitKind === 'length' && NOUNISH.test(c.word.replace(/s$/, ''));
+    if (c.verb && !c.verb.forms.has('participle') && k > at && !NOUNISH.test(c.word) && !inName && !isSized) break;
     if (c.owner) {
       k++;
       break;

@@ -73,12 +73,19 @@ function shorthand(tokens: readonly Token[], text: string, vocabulary: Vocabular
       (token.word.length > 1 || /^[wn]$/.test(token.text)) &&
       !touchesDigit(tokens, i) &&
       !isSet(tokens, i)
-        ? (SHORTHAND.get(token.word) ?? slip(token.word, vocabulary))
+        ? (SHORTHAND.get(token.word) ?? needOrAnd(tokens, i) ?? slip(token.word, vocabulary))
         : undefined;
     if (!long) out.push(token);
     else for (const word of long.split(' ')) out.push({ ...token, word });
   }
   return out;
+}
+
+/** "nd 4 bags" asks at the head of what is said, and joins behind words. */
+function needOrAnd(tokens: readonly Token[], i: number): string | undefined {
+  if (tokens[i]!.word !== 'nd') return undefined;
+  const before = tokens[i - 1];
+  return !before || before.kind === 'break' || before.kind === 'mark' ? 'need' : 'and';
 }
 
 /** A typing slip, unless the trade has the very word. */

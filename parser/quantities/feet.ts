@@ -29,7 +29,8 @@ export function inchesBehind(line: Line, draft: Draft): Draft {
   const behind = unitAt(line, inches.until, inches);
   // "5-ft 6-1/2 tub": behind feet and a part of an inch stands the thing itself, nothing that is packed by the tub.
   const own = behind?.unit.kind === 'pack' && inches.d > 1 ? null : behind;
-  if (own ? own.unit !== INCH : named || isCountPer(line, inches.until) || !areInches(line, inches)) return draft;
+  if (own ? own.unit !== INCH : named || isCountPer(line, inches.until) || !areInches(line, inches, draft.from))
+    return draft;
   // "Sixteen foot, four inch thick" are two sizes.
   if (joint?.text === ',' && own && SIZE_OF_ITS_OWN.test(line.word(own.until))) return draft;
   return {
@@ -158,8 +159,11 @@ const isDashed = (line: Line, i: number) =>
 const LUMBER = wordSet('two four six eight ten twelve fours sixes eights tens twelves 2 3 4 6 8 10 12');
 
 /** "Six foot eight header" but "eight foot two brackets", "twelve foot two by fours". */
-function areInches(line: Line, inches: SaidNumber): boolean {
+function areInches(line: Line, inches: SaidNumber, from: number): boolean {
   const next = line.tokens[inches.until];
+  // "By ten foot two ceilings eight foot nine": the next thing has a size of its own, so none are counted.
+  const own = isBy(line.word(from - 1)) ? line.number(inches.until + 1) : null;
+  if (own && unitAt(line, own.until, own)?.unit.kind === 'length') return true;
   if (isBy(next?.word ?? '')) {
     const nominal = inches.d === 1 && /^(?:one|two|four|six|1|2|4|6)$/.test(line.word(inches.until - 1));
     const other = line.number(inches.until + 1);

@@ -3,6 +3,7 @@ import type { NotQuantity, Quantity, Token } from '../types.ts';
 import { amountAt } from './amounts.ts';
 import { elbowAt } from './bends.ts';
 import { correct } from './corrections.ts';
+import { countsFirst } from './countFirst.ts';
 import type { Draft } from './draft.ts';
 import { doubtTeens, shareUnits, tie } from './group.ts';
 import { hedge } from './hedges.ts';
@@ -27,7 +28,7 @@ export function readQuantities(
     claimed.fill(1, claim.from, claim.until);
     line.setAside(claim.from, claim.until);
   }
-  const drafts = draftsIn(line, claimed);
+  const drafts = countsFirst(line, draftsIn(line, claimed));
   tie(line, drafts);
   const standing = correct(line, tokens, drafts);
   shareUnits(line, standing);

@@ -83,7 +83,8 @@ export const weekday: Rule = (talk, i) => {
   const hour = Number(talk.now.slice(11, 13));
   const goneBy = /^mornin/.test(talk.word(i + 1)) ? hour >= 7 : hour >= 12;
   const isToday = weekdayOf(talk.today) === day && until === i + 2 && goneBy;
-  if (isToday && happened(talk, i)) return { until, date: talk.today, past: true, rule: 'time/weekday-past' };
+  if (isToday && (happened(talk, i) || isRoundNow(talk, i)))
+    return { until, date: talk.today, past: true, rule: 'time/weekday-past' };
   if (
     before === 'since' ||
     happened(talk, i) ||
@@ -95,6 +96,13 @@ export const weekday: Rule = (talk, i) => {
   )
     return { until, date: lastWeekday(talk.today, day), past: true, rule: 'time/weekday-past' };
   return { until, date: next, rule: 'time/weekday' };
+};
+
+/** "Okay walking the basement Monday morning", said as the first thing on that morning: the round that is being made. */
+const isRoundNow = (talk: Talk, i: number): boolean => {
+  const opens =
+    /^(?:(?:okay|ok|alright|right|so|hey|just|this is|here) )*(?:walking|doing|checking|starting|looking|standing|going) (?:[a-z]+ ){1,5}$/;
+  return i < 9 && opens.test(`${talk.join(0, i)} `);
 };
 
 /** "A week ago thursday", "two weeks ago monday", "two mondays ago": how many weeks before the last one. */

@@ -5,7 +5,7 @@ export function mentionsIn(tokens: readonly Token[], text: string, vocabulary: V
   const out: TermMention[] = [];
   for (let i = 0; i < tokens.length; ) {
     const found = vocabulary.match(tokens, i);
-    if (!found) {
+    if (!found || isHalved(tokens, i, found.term.name)) {
       i++;
       continue;
     }
@@ -15,3 +15,7 @@ export function mentionsIn(tokens: readonly Token[], text: string, vocabulary: V
   }
   return out;
 }
+
+/** `1/2x4`: half an inch by four, and no two by four. */
+const isHalved = (tokens: readonly Token[], i: number, name: string) =>
+  /^\d/.test(name) && tokens[i - 1]?.text === '/' && !tokens[i]!.spaced;

@@ -1,5 +1,6 @@
 import { lowered } from '../../parser/trade/words.ts';
 import type { Span } from '../../parser/types.ts';
+import { leftOfMany } from './ofMany.ts';
 
 /**
  * How people say that work is done in part, or only until it is done properly: they count what is left, name what is
@@ -88,6 +89,7 @@ export function partIn(text: string, { start, end }: Span): Part | null {
   const near = `${words}${tail.slice(0, WINDOW)}`;
   const said = `${words}${tail}`;
   const left = [
+    () => leftOfMany(words, behind),
     () => match(TO_GO, near),
     () => (next.length < WINDOW ? match(TO_GO_FIRST, next) : null),
     () => match(REST, near),

@@ -35,3 +35,21 @@ describe('work that is finished', () => {
     'it has to be ground and patched',
   ])('%s: none', (text) => expect(doneIn(text)).toEqual([]));
 });
+
+describe('work told by how many of how many, or by its sides', () => {
+  it.each([
+    ['22 boards down, 6 to go', 'install boards'],
+    ['fourteen sheets up, ten left', 'install sheets'],
+    ['walls I got the north and east done, south and west after lunch', 'finish north east walls'],
+    ['set 4 of 10 posts', 'posts'],
+    ['cut six of the nine rafters', 'rafters'],
+  ])('%s', (text, task) =>
+    expect(
+      doneIn(text)
+        .map((d) => d.task)
+        .join(' | '),
+    ).toContain(task),
+  );
+
+  it.each(['22 boards up, need six more', 'six boards left'])('%s: none', (text) => expect(doneIn(text)).toEqual([]));
+});

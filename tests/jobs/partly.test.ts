@@ -89,3 +89,20 @@ it('gives the day of what is left to the item that it is left of', () => {
   );
   expect(items.map(({ task, due }) => [task, due])).toEqual([['kitchen deck boards: rotten', '2026-03-06']]);
 });
+
+describe('told by how many of how many, or by its sides', () => {
+  it.each([
+    ['dug six of the eight footings out the back', '2 of eight left'],
+    ['set 4 of 10 posts', '6 of 10 left'],
+    ['hung nine out of twelve doors', '3 of twelve left'],
+  ])('%s', (said, rest) => expect(left(said)).toBe(rest));
+
+  it('names the sides that are to come', () => {
+    const text = 'Walls I got the north and east done, south and west after lunch.';
+    expect(partIn(text, { start: 0, end: text.indexOf(',') })?.left).toBe('south and west after lunch');
+  });
+
+  it.each(['hung eight of the eight doors', 'painted two of the bedrooms'])('%s: no part', (said) =>
+    expect(left(said)).toBeNull(),
+  );
+});

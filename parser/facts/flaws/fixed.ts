@@ -28,6 +28,8 @@ export function fixIn(talk: Talk, frame: Frame, at: number, isFlaw: (at: number)
     if (GOOD_NOW.test(said) && (!later.negative || /\bno (?:more )?(?:leaks?|drips?)\b/.test(said)))
       return { end: later.end };
     if (k > at && later.predicate === 'owed' && /\bhad to\b/.test(said)) continue;
+    // "An old splice, just taped": how somebody had left it.
+    if (/^(?:just|only) \S+$/.test(said) && later.chunks[1]?.verb?.forms.has('participle')) continue;
     // "Fixed the squeak in the hall": told by its repair.
     if (
       k === at &&

@@ -111,7 +111,8 @@ export function leftUndone(frame: Frame): Flaw | null {
   if (!other || verbAt < 0) return null;
   const forgot = chunks.findIndex((c) => /^(?:forgot|forgets|missed|skipped|omitted)$/.test(c.word));
   const undone =
-    /^nobody$/.test(head) || chunks.slice(0, verbAt + 1).some((c) => /^(?:never|didn't|didnt)$/.test(c.word));
+    (/^nobody$/.test(head) && frame.predicate === 'past') ||
+    chunks.slice(0, verbAt + 1).some((c) => /^(?:never|didn't|didnt)$/.test(c.word));
   if (forgot < 0 && !(undone && frame.lemma && !SAYS_ONLY.test(frame.lemma))) return null;
   if (/\b(?:until|till|til|before|yet|should|will|can|must)\b/.test(chunks.map((c) => c.word).join(' '))) return null;
   const rest = chunks.slice((forgot >= 0 ? forgot : verbAt) + 1);
@@ -168,7 +169,10 @@ export function absence(talk: Talk, frame: Frame, at: number): Flaw | null {
   )
     return null;
   const given =
-    frame.predicate === 'copula' || frame.use === 'have' || frame.predicate === 'none' || frame.lemma === 'get';
+    frame.predicate === 'copula' ||
+    frame.use === 'have' ||
+    frame.predicate === 'none' ||
+    /^(?:get|find)$/.test(frame.lemma ?? '');
   if (!given || (isPerson(frame.subject) && noun.some((c) => c.term?.kind === 'material'))) return null;
   const place = chunks.slice(k + 1 + noun.length);
   const pointed = /^(?:it|them|that|there)$/.test(place.at(-1)?.word ?? '') ? meantAt(talk, at) : [];

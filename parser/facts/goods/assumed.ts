@@ -10,6 +10,7 @@ export const assumedIn = (talk: Talk, lot: Lot): Naming[] => [
   ...batteryBySize(lot),
   ...tileBySize(lot),
   ...byUnit(talk, lot),
+  ...byItsPack(talk, lot),
 ];
 
 /** "Put a new nine volt in": a battery is called by its voltage. */
@@ -58,6 +59,13 @@ function byUnit(talk: Talk, lot: Lot): Naming[] {
     (by) => by.unit.test(unit) && (by.told?.test(talk.text) ?? true) && !by.others.test(talk.text),
   );
   return goods ? [assumed(goods.name, lot, counted)] : [];
+}
+
+/** "The other two tubes turned up": what arrives is called by what it comes as. */
+function byItsPack(talk: Talk, lot: Lot): Naming[] {
+  const counted = lot.amount;
+  const came = counted && /^ (?:turned up|showed up)\b/i.test(talk.text.slice(counted.end));
+  return came && counted.unitKind === 'pack' ? [assumed(counted.unit!, lot, counted)] : [];
 }
 
 const assumed = (word: string, { sizes }: Lot, { start, end, from, until }: Quantity): Naming => ({

@@ -44,6 +44,9 @@ export const isMeasured = (chunks: readonly Chunk[], k: number) =>
   chunks[k]!.quantity!.group === undefined &&
   chunks[k + 1]?.word === 'of';
 
+/** A length that stands for the piece. */
+const PIECES = /\bfooters?$/i;
+
 /** What is sold by weight comes in bags, what is sold by volume in pails (common practice, no source). */
 const CONTAINED_IN: ReadonlyMap<string, string> = new Map([
   ['gal', 'pail'],
@@ -90,6 +93,12 @@ export function countedLot(chunks: readonly Chunk[], k: number, amount: Quantity
     if (/^(?:more|extra)$/.test(chunks[i]!.word)) more = true;
     if (POINTERS.test(chunks[i]!.word) && !leadsToGoods(chunks, i + 1)) break;
     i++;
+  }
+  // "Six sixteen footers of primed base": so many pieces, each so long.
+  const long = chunks[i]?.quantity;
+  if (isCount(amount) && !pack && PIECES.test(long?.quote ?? '') && chunks[i + 1]?.word === 'of') {
+    const of = ownName(chunks, i + 2, true);
+    if (of.named) return lotOf('count', k, of.until, { amount, upper, more, ...of, sizes: [...of.sizes, long!] });
   }
   const pointing = chunks.slice(k + 1, i + 1).some((c) => POINTERS.test(c.word));
   const count = { amount, upper, more, pointing, pack };

@@ -1,7 +1,7 @@
 import type Fraction from 'fraction.js';
 import { singular } from '../../trade/vocabulary.ts';
 import type { Material, MaterialStatus, Quantity } from '../../types.ts';
-import { type Chunk, isGoods } from '../chunks.ts';
+import { type Chunk, isGoods, isNominal } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import { base } from '../make.ts';
 import { phrase, type Talk } from '../talk.ts';
@@ -42,9 +42,10 @@ export function materialOf(
   status: MaterialStatus,
   confidence: number,
 ): Material | null {
-  const goods = nameOf(naming.chunks);
-  const item = named(phrase(goods));
-  if (!item || NOT_BOUGHT.test(item)) return null;
+  const { goods, nominal: section } = sizeApart(nameOf(naming.chunks));
+  const nominal = section ?? (naming.own ? sizeApart(lot.own).nominal : undefined);
+  const item = fullName(talk, inSingular(phrase(goods)), naming);
+  if (!item || NOT_BOUGHT.test(item) || COAT.test(item)) return null;
   const unit = lot.upper?.unit ?? lot.amount?.unit ?? null;
   const value: Fraction | null = lot.upper?.value ?? lot.amount?.value ?? null;
   const first = frame.chunks[lot.from]!;
@@ -53,7 +54,6 @@ export function materialOf(
   // "A pair of brackets" is two; what the counter sells by the pair is one pair.
   const two = unit === 'pair' && value!.equals(1) && !goods.at(-1)?.term?.soldBy?.includes('pair');
   const quantity = two ? 2 : value ? value.valueOf() : lot.article || null;
-  const nominal = nominalOf(talk, goods.findLast(isGoods));
   return {
     ...base(
       talk,
@@ -64,7 +64,9 @@ export function materialOf(
     ),
     kind: 'material',
     item,
-    size: naming.code ?? (naming.sizes.length ? sizeText(naming.sizes) : nominal),
+    size:
+      naming.code ??
+      (naming.sizes.length ? sizesText(naming.sizes) : nominalOf(talk, nominal ?? goods.findLast(isGoods))),
     specs: goods.filter((c) => c.kind === 'term' && c.term!.kind === 'finish').map((c) => c.word),
     quantity,
     exact: two ? '2' : value ? value.toFraction() : lot.article ? String(lot.article) : null,
@@ -80,10 +82,25 @@ export function materialOf(
   };
 }
 
+/** "Three nine inch covers" in talk of paint are for rollers. */
+const fullName = ({ text }: Talk, item: string, { sizes }: Naming): string =>
+  item === 'cover' && sizes.length > 0 && /\b(?:nap|rollers?|paint|primer|prime)\b/i.test(text) ? 'roller cover' : item;
+
+/** A coat is work, whatever of: "another coat and paint". */
+const COAT = /^coats?\b(?! (?:hook|rack|rod|hanger|tree|closet))/;
+
+/** "Post bases 6x6", "hangers 2x8": the timber that goods are for is their size. */
+function sizeApart(goods: readonly Chunk[]): { goods: readonly Chunk[]; nominal: Chunk | undefined } {
+  const last = goods.at(-1);
+  const isSize = last?.term !== undefined && isNominal(last.term.name) && goods.slice(0, -1).some(isGoods);
+  return isSize ? { goods: goods.slice(0, -1), nominal: last } : { goods, nominal: undefined };
+}
+
 /** Goods whose name is their size: `2x6`, or `2x10x12` with the length. */
 function nominalOf(talk: Talk, chunk: Chunk | undefined): string | null {
-  if (!chunk || !/^\d/.test(chunk.term!.name)) return null;
+  if (!chunk || !isNominal(chunk.term!.name)) return null;
   const figures = talk.reading.quantities.filter((q) => q.start >= chunk.start && q.end <= chunk.end);
+  if (chunk.term!.name === 'five quarter') return ['5/4', ...figures.map((q) => q.value.toFraction())].join('x');
   return figures.length === 3 ? figures.map((q) => q.value.toFraction()).join('x') : chunk.term!.name;
 }
 
@@ -92,10 +109,10 @@ const asSaid = (unit: string | null, said: string) =>
   unit === 'cu yd' && !/\bcu/i.test(said) ? 'yd' : (unit ?? 'each');
 
 /** The item's name in the singular, as it stands on an order. */
-const named = (words: string) => words.replace(/[a-z0-9]+$/, singular);
+const inSingular = (words: string) => words.replace(/[a-z0-9]+$/, singular);
 
 /** Sizes as the trade writes them: `12x24`, `1-1/2 in`, `20 A`, `3-1/4 in x 12 ft`. */
-function sizeText(sizes: readonly Quantity[]): string {
+export function sizesText(sizes: readonly Quantity[]): string {
   const number = (q: Quantity) => {
     const mixed = q.value.toFraction(true).replace(' ', '-');
     return q.value.d <= 64n ? mixed : String(q.value.valueOf());

@@ -1,15 +1,18 @@
-import type { Material, Quantity } from '../../types.ts';
+import type { Material, MaterialStatus, Quantity } from '../../types.ts';
 import type { Weights } from '../../weights.ts';
-import { isGoods } from '../chunks.ts';
+import { isGoods, isNominal } from '../chunks.ts';
 import type { Talk } from '../talk.ts';
+import { countedBehind, fitFittings, isPackSize, takeApposed } from './apposed.ts';
 import { type Before, cuesOf } from './cues.ts';
 import { keep, materialOf } from './fact.ts';
 import { decided, type FateWeights, likelihoods } from './fates.ts';
+import { goesOn } from './goesOn.ts';
 import { isCount, type Lot } from './lot.ts';
 import { lotsIn } from './lots.ts';
 import { phrasesOf } from './mentioned.ts';
 import { bestNaming, namingsOf, type Placed, type Told } from './naming.ts';
-import { isRate, onlySizes } from './sizing.ts';
+import { onHandIn } from './onHand.ts';
+import { isRate, isStair, onlySizes } from './sizing.ts';
 import { statedOf, tellsOfWork, unused, withCountMade } from './stated.ts';
 import { shipped } from './weights/index.ts';
 
@@ -43,33 +46,48 @@ export function readMaterials(
   const phrases = phrasesOf(talk);
   const told: Told[] = [];
   let before: Before | null = null;
+  let asked: { at: number; status: MaterialStatus } | null = null;
   // Where the name of the last goods ended: what stands within it is told.
   let named = 0;
   const worked = tellsOfWork(talk);
   for (const placed of placedIn(talk)) {
     const frame = talk.frames[placed.at]!;
     const lot = withCountMade(frame, placed.lot);
-    if (frame.chunks[lot.from]!.start < named) continue;
+    if (frame.chunks[lot.from]!.start < named || isPackSize(frame, lot, facts.at(-1))) continue;
     if (onlySizes(frame, lot)) {
       if (lot.amount?.group?.kind === 'pair') used.add(lot.amount);
       continue;
     }
-    const naming = bestNaming(namingsOf(talk, placed, phrases, told), weights.naming);
-    const weighed = likelihoods(weights.fates, cuesOf(talk, placed, naming, before));
+    const namings = namingsOf(talk, placed, phrases, told);
+    const likeliest = bestNaming(namings, weights.naming);
+    const weighed = likelihoods(weights.fates, cuesOf(talk, placed, likeliest, before));
     const chances = worked || frame.predicate !== 'none' ? weighed : unused(weighed);
     const fate = decided(chances, isMeasure(lot) || isStrange(lot) ? 0.35 : 0.5);
-    const stated = statedOf(frame, lot);
+    const stated: MaterialStatus | null = statedOf(frame, lot) ?? goesOn(talk, { lot, at: placed.at }, asked);
+    // "Make it two GFIs and two plates": what has a name of its own in an order is no more of the last.
+    const ownName = stated === 'need' && lot.named && likeliest?.own === false;
+    const naming = ownName
+      ? bestNaming(
+          namings.filter((n) => n.own),
+          weights.naming,
+        )
+      : likeliest;
     // A size in front of goods is theirs even where nobody counts them: "the half inch drywall".
     for (const q of lot.sizes) if (lot.own.some(isGoods) && q.start < lot.own[0]!.start) used.add(q);
     if (fate !== 'none' || lot.kind !== 'bare') before = { placed, fate, naming };
-    const status = stated ?? fate;
+    const status: MaterialStatus | 'none' = isStair(frame, lot) ? 'none' : (stated ?? fate);
+    if (status !== 'none') asked = { at: placed.at, status };
     if (status === 'none' || !naming || (status !== 'need' && isRate(frame, lot))) continue;
     const fact = materialOf(talk, frame, { ...placed, lot }, naming, status, stated ? 0.8 : 1 - chances.none);
     if (!fact) continue;
     for (const q of [lot.amount, lot.upper, ...lot.sizes]) if (q) used.add(q);
+    if (naming.chunks.some((c) => c.term && isNominal(c.term.name))) for (const q of naming.sizes) used.add(q);
     keep(facts, fact, naming);
     told.push({ placed, naming, status });
     named = naming.end ?? 0;
   }
-  return { facts, used };
+  takeApposed(talk, facts, used);
+  countedBehind(talk, facts);
+  fitFittings(facts);
+  return { facts: [...facts, ...onHandIn(talk, facts)], used };
 }

@@ -1,6 +1,7 @@
 import { singular } from '../../trade/vocabulary.ts';
+import type { Quantity } from '../../types.ts';
 import type { Chunk } from '../chunks.ts';
-import { isDeterminer, isGoods, isPreposition } from '../chunks.ts';
+import { isDeterminer, isGoods, isNominal, isPreposition } from '../chunks.ts';
 import { countWhile, isSize, type Talk } from '../talk.ts';
 import { type Lot, unitOf } from './lot.ts';
 import type { Phrase } from './mentioned.ts';
@@ -47,11 +48,24 @@ export function phrasesMeant(talk: Talk, placed: Placed, phrases: readonly Phras
     const name = counted ? counted.naming.chunks : p.chunks.filter((c) => c.kind !== 'quantity');
     return {
       chunks: [...modifiers.filter((m) => !name.some((c) => c.word === m.word)), ...name],
-      sizes: lot.sizes.length ? lot.sizes : p.chunks.flatMap((c) => (c.quantity && isSize(c) ? [c.quantity] : [])),
+      sizes: sizesMeant(lot, p, talk.frames[p.at]!.chunks),
       own: false,
       features: [...phraseFeatures(talk, placed, p, rank), ...toldFeatures(talk, placed, p, told)],
     };
   });
+}
+
+/** "Four inch pipe, two five foot lengths": a piece's length goes with the size of what it is of. */
+function sizesMeant({ sizes, amount, pack }: Lot, { chunks, until }: Phrase, row: readonly Chunk[]): Quantity[] {
+  const before = chunks.flatMap((c) => (c.quantity && isSize(c) ? [c.quantity] : []));
+  // "2x8 PT x 12ft - need 14".
+  const long = /^(?:x|by|@)$/.test(row[until]?.word ?? '') ? row[until + 1]?.quantity : undefined;
+  if (!sizes.length && long?.unitKind === 'length' && chunks.some((c) => c.term && isNominal(c.term.name)))
+    return [long];
+  if (!sizes.length) return before;
+  return /^(?:length|stick|piece|footer)$/.test(pack ?? amount?.unit ?? '') && before.length === 1
+    ? [...before, ...sizes]
+    : sizes;
 }
 
 const kindOf = (c: Chunk | undefined) => (c ? (c.term?.kind ?? (c.notQuantity ? 'code' : 'word')) : 'none');
@@ -67,6 +81,8 @@ export function fullerNames(
   const near = upTo(phrases, at, FULLER_REACH);
   return own.flatMap((naming) => {
     const head = naming.chunks.at(-1)!;
+    // "8 post bases 6x6, 4 6x6": timber is named by its size, which other goods only have.
+    if (/^\d/.test(head.term?.name ?? head.word)) return [];
     const p = near.findLast(
       ({ chunks }) =>
         chunks.at(-1)!.end <= start &&

@@ -55,3 +55,17 @@ export function onlySizes({ chunks }: Frame, lot: Lot): boolean {
     lot.own.length === 0 || chunks.slice(lot.from, after).some((c) => /\b(?:pieces?|pcs?|lengths?)$/.test(c.word));
   return isPieces && chunks[after]?.word === 'at' && chunks[after + 1]?.quantity?.unitKind === 'length';
 }
+
+/** "Stairs 3 risers 7 1/4, tread 11": how a stair is, unless its clause asks for goods. */
+export function isStair({ chunks, predicate }: Frame, lot: Lot): boolean {
+  const names = chunks.slice(lot.from, lot.until);
+  const labelled = /^(?:stairs?|steps|staircase)$/.test(chunks[lot.from - 1]?.word ?? '');
+  if (!names.some((c) => STEP.test(c.word)) || (!labelled && /^(?:imperative|owed)$/.test(predicate))) return false;
+  const of = chunks.slice(lot.from).find((c) => c.quantity?.unitKind === 'length')?.quantity;
+  return of !== undefined && of.value.compare(MOST_RISE) <= 0 && of.value.compare(LEAST_RISE) >= 0;
+}
+
+const STEP = /^(?:risers?|treads?|steps?)$/;
+/** A riser or a tread in inches. */
+const LEAST_RISE = 4;
+const MOST_RISE = 14;

@@ -5,6 +5,7 @@ import type { Talk } from '../talk.ts';
 import { FATES, type Fate } from './fates.ts';
 import { isCount, type Lot } from './lot.ts';
 
+const ARRIVED = /^(?:turned|showed)\b/;
 const ON_ORDER = /\b(?:on order|back-?ordered|on back-?order)\b/;
 
 /**
@@ -18,8 +19,14 @@ export function statedOf(frame: Frame, lot: Lot): MaterialStatus | null {
   const placed = isPreposition(before) && before!.word !== 'of';
   const behind = lot.from > verbAt;
   const said = chunks.map((c) => c.word).join(' ');
-  if (predicate === 'imperative' && lemma === 'make' && behind && lot.own.some(isGoods))
+  // "Call it six sticks of base".
+  const calls = lemma === 'call' && /^(?:it|that)$/.test(frame.rest[0]?.word ?? '') && lot.amount !== null;
+  if (predicate === 'imperative' && calls && behind && lot.own.some(isGoods)) return 'need';
+  if (predicate === 'imperative' && lemma === 'make' && behind && lot.own.some(isNounTerm))
     return chunks.slice(verbAt + 1).some((c) => c.quantity) ? 'need' : null;
+  // "The other two tubes turned up don't need them now".
+  const behindCount = chunks[chunks.findIndex((c) => c.quantity !== undefined && c.quantity === lot.amount) + 1];
+  if (lot.amount && !lot.own.some(isNounTerm) && ARRIVED.test(behindCount?.word ?? '')) return 'have';
   if (negative) return null;
   if (isWanted(frame, lot)) return 'need';
   if (ON_ORDER.test(said)) return placed ? null : 'ordered';

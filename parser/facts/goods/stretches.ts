@@ -5,6 +5,7 @@ import { isNegative } from '../words.ts';
 import { assumedIn } from './assumed.ts';
 import { type Lot, unitOf } from './lot.ts';
 import type { Naming, Placed } from './naming.ts';
+import { NOT_GOODS } from './words.ts';
 
 /** So many pieces a name may have. */
 const MOST = 7;
@@ -33,10 +34,11 @@ export function stretchesOf(talk: Talk, { lot, at }: Placed): Naming[] {
   const lead = leadOf(talk, chunks, lot, from);
   for (let until = 1; until <= whole.length; until++) {
     const last = whole[until - 1]!;
+    if (NOT_GOODS.test(last.word) && !last.term) continue;
     if (last.kind === 'quantity' || WITHIN.test(last.word) || last.kind === 'mark' || LEFT.test(last.word)) continue;
     const said = whole.slice(0, until);
     const names = said.filter((c) => c.kind !== 'quantity' && c.kind !== 'mark' && c.word !== 'the');
-    if (!names.length) continue;
+    if (!names.length || names.every(isTold)) continue;
     const behind = whole[until] ?? talk.chunks[firstFrom(talk.chunks, last.end)];
     out.push({
       chunks: names,
@@ -57,6 +59,10 @@ function leadOf(talk: Talk, chunks: readonly Chunk[], lot: Lot, from: number): s
   const words = between.map((c) => (c.kind === 'break' ? '|' : c.word)).slice(-3);
   return [`lead ${words.join(' ')}`, `lead ${words.at(-1)} ${unitOf(lot)}`];
 }
+
+/** "Two tubes turned up": a verb alone names nothing. */
+const isTold = ({ verb, term }: Chunk) =>
+  verb !== undefined && term === undefined && (verb.forms.has('past') || verb.forms.has('participle'));
 
 const sizesIn = (chunks: readonly Chunk[]): Quantity[] =>
   chunks.flatMap((c) => (c.quantity && (isSize(c) || c.quantity.group?.kind === 'pair') ? [c.quantity] : []));

@@ -44,6 +44,7 @@ export interface Answer {
 /** Every way to read a figure. A unit that was said is kept, but where it may stand for others. */
 export function answersFor(talk: Talk, figure: Figure, system: string, earlier: readonly Earlier[]): Answer[] {
   if (isPlanInFeet(figure, system)) return [{ unit: 'ft', signs: [] }];
+  if (isAge(talk, figure)) return [{ unit: null, signs: [] }];
   const { reads, unit } = signsOf(talk, figure, system);
   const said = figure.unit;
   const none: Answer = { unit: null, signs: [] };
@@ -85,6 +86,24 @@ function isPlanInFeet({ frame: { chunks }, from, until, sides, unit }: Figure, s
     sides.every(({ value }) => value.d <= 2n && value.compare(5) >= 0 && value.compare(60) <= 0)
   );
 }
+
+const HOUSE = /^(?:the |this |that )?(?:house|home|building|place|apartment|condo|barn|cottage|cabin)(?:'s| is| was)$/;
+const WARMTH =
+  /\b(?:degrees?|warm|cold|cool|hot|heat|heating|thermostat|temp|temperature|humidity|furnace|ac|inside|air)\b/i;
+
+/** "House is sixty four so that's probably lead": its year or its age, where nothing tells of warmth. */
+const isAge = (talk: Talk, { frame: { chunks }, from, sides, unit }: Figure): boolean =>
+  unit === null &&
+  sides.length === 1 &&
+  sides[0]!.value.d === 1n &&
+  sides[0]!.value.compare(10) > 0 &&
+  HOUSE.test(
+    chunks
+      .slice(0, from)
+      .map((c) => c.word)
+      .join(' '),
+  ) &&
+  !WARMTH.test(talk.text);
 
 const PLACES =
   /\b(?:(?:bed|bath|living |dining |laundry |family )?room|kitchen|deck|patio|porch|slab|yard|lawn|garage|driveway|basement|attic|shed|barn)$/;

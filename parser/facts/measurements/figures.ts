@@ -28,7 +28,7 @@ export function figuresIn(talk: Talk, taken: ReadonlySet<Quantity>): Figure[] {
   const out: Figure[] = [];
   talk.frames.forEach((frame, at) => {
     frame.chunks.forEach(({ quantity: q, start, end }, k) => {
-      if (!q || taken.has(q)) return;
+      if (!q || taken.has(q) || isPutRight(frame, k)) return;
       if (q.unitFrom !== 'none' && !isReadIn(q)) return;
       const last = out.at(-1);
       const unit = q.unitFrom === 'none' ? null : q.unit;
@@ -40,6 +40,10 @@ export function figuresIn(talk: Talk, taken: ReadonlySet<Quantity>): Figure[] {
   });
   return out;
 }
+
+/** "Fourteen and three eighths, not fourteen and a half": the figure that does not hold. */
+const isPutRight = ({ chunks, joinedBy }: Frame, k: number) =>
+  chunks[k - 1]?.word === 'not' && (k === 1 ? joinedBy === 'comma' : chunks.slice(0, k - 1).some((c) => c.quantity));
 
 const isSideOf = ({ sides }: Figure, q: Quantity) =>
   q.group?.kind === 'pair' && sides.some(({ group }) => group?.id === q.group!.id);

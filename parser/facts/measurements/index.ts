@@ -8,6 +8,7 @@ import type { Earlier } from './near.ts';
 import { measuredBy } from './of.ts';
 import { systemOf } from './signs.ts';
 import { READINGS } from './table.ts';
+import { takenAnew } from './takenAnew.ts';
 
 let known: Record<Column, Weights> | undefined;
 
@@ -31,7 +32,7 @@ export function readMeasurements(
       const k = figure.frame.chunks.findIndex((c) => c.quantity === q);
       out.push(measurementOf(talk, figure, k, q, unit, out.at(-1)));
     }
-  return out;
+  return takenAnew(talk, out);
 }
 
 /** The figures that are readings, each with its unit. */

@@ -59,7 +59,8 @@ export function haveDo(talk: Told, frame: Frame, at: number): Plan | null {
   const verb = frame.chunks.findIndex(
     (c, k) => k > from && c.verb?.forms.has('base') && !(isNounTerm(c) && k === from),
   );
-  if (verb < 0) return null;
+  // "Get a test kit" is nobody's test.
+  if (verb < 0 || !phrase(frame.chunks.slice(from, verb))) return null;
   const lemma = frame.chunks[verb]!.verb!.lemma;
   return {
     task: `${lemma} ${phrase(cutAtTime(resolve(talk, frame.chunks.slice(verb + 1), at)))}`,

@@ -1,4 +1,4 @@
-import { isGoods } from '../chunks.ts';
+import { type Chunk, isGoods } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import { isPerson, isPointer, phrase } from '../talk.ts';
 import { BUYS, cutAtTime, IDLE, isPurchase, meant, type Plan, personIn, resolve, type Told } from './told.ts';
@@ -6,7 +6,12 @@ import { BUYS, cutAtTime, IDLE, isPurchase, meant, type Plan, personIn, resolve,
 export function owedPlan(talk: Told, frame: Frame, at: number): Plan | null {
   const { chunks, verbAt } = frame;
   const verb = chunks[verbAt]?.verb;
-  if (!verb) return null;
+  if (!verb || isWaitOnly(frame)) return null;
+  const coat = coatNeeded(chunks);
+  if (coat) {
+    const under = isPointer(frame.subject) ? meant(talk, at) : phrase(frame.subject);
+    return { task: `${coat} ${under}`.trim(), who: null, confidence: 0.65 };
+  }
   if (frame.use === 'need' || verb.lemma === 'want' || verb.lemma === 'need') return needsPlan(talk, frame, at);
   if (BUYS.test(verb.lemma) && isPurchase(frame)) return null;
   if (IDLE.has(verb.lemma) && !/^(go|come|take|tell|stop)$/.test(verb.lemma)) return null;
@@ -67,6 +72,27 @@ export function needsPlan(talk: Told, frame: Frame, at: number): Plan | null {
   return thing
     ? { task: `${phrase(cutAtTime(resolve(talk, object, at)))} ${thing}`, who: null, confidence: 0.6 }
     : null;
+}
+
+/** "Mud needs overnight", "thinset needs 24 hours", "mud's gotta sit the weekend": a wait, and nothing to do. */
+export function isWaitOnly({ lemma, chunks, verbAt, subject }: Frame): boolean {
+  const rest = chunks.slice(verbAt + 1);
+  const waits = lemma === 'need' || (/^(?:sit|dry|cure|rest|harden)$/.test(lemma ?? '') && !isPerson(subject));
+  return waits && subject.length > 0 && rest.some((c) => c.time) && rest.every((c) => c.time || WAITING.test(c.word));
+}
+
+const WAITING =
+  /^(?:at|least|about|a|the|for|good|full|another|to|dry|cure|set|sit|up|till|til|until|over|skin|harden|off)$/;
+
+/** "Another coat", "a second coat": which coat is to come; null where none is. */
+function coatNeeded(chunks: readonly Chunk[]): string | null {
+  const said = chunks.map((c) => c.word).join(' ');
+  const which =
+    /\b(?:needs?|wants?) (?:(?:a|the|one|its|at least) )*(another|more|second|third|final|finish|last|top|2nd|3rd) coats?\b/.exec(
+      said,
+    )?.[1];
+  if (!which) return null;
+  return `${{ more: 'another', '2nd': 'second', '3rd': 'third' }[which] ?? which} coat`;
 }
 
 /** "Flooring sub to reglue by friday", "needs the roofer to look at it", "plumber's coming thursday to look": somebody, "to", and the work. */

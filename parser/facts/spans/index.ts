@@ -1,8 +1,9 @@
 import type { Done, Fact, FollowUp, Problem, Span } from '../../types.ts';
 import { readDone } from '../done.ts';
+import { isMetWith } from '../flaws/cameAcross.ts';
 import { readFollowUps } from '../followUps.ts';
 import { readProblems } from '../problems.ts';
-import type { Talk } from '../talk.ts';
+import { firstFrom, type Talk } from '../talk.ts';
 import { cutAround, shared } from './cut.ts';
 import { featuresOf, KINDS, type SpanKind } from './features.ts';
 import { proposalsIn } from './likely.ts';
@@ -45,7 +46,7 @@ export function weighed(talk: Talk, byRule: ByRule): Fact[] {
   ).map(
     ({ fact, cut, reach }): Problem => ({
       ...fact,
-      state: isRepaired(cut, { start: fact.start, end: reach }, fact.state === 'fixed') ? 'fixed' : 'open',
+      state: fixedBy(cut, fact, reach) ? 'fixed' : 'open',
     }),
   );
   const done = named(
@@ -60,6 +61,13 @@ export function weighed(talk: Talk, byRule: ByRule): Fact[] {
   ).map(({ fact }) => fact);
   const taken = [...problems, ...done, ...followUps];
   return [...taken, ...leftOut(talk, byRule.followUps, [...taken, ...byRule.goods])];
+}
+
+/** What was only met with ("found an old splice") is put right where a rule finds its repair, and never by likeness alone. */
+function fixedBy(cut: Talk, { start, state }: Problem, reach: number): boolean {
+  const first = cut.frames[firstFrom(cut.frames, start)];
+  if (first && isMetWith(first) && state === 'open') return false;
+  return isRepaired(cut, { start, end: reach }, state === 'fixed');
 }
 
 /** Where a fact stands, and how sure that is. */

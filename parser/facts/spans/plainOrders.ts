@@ -1,9 +1,11 @@
 import type { Fact, FollowUp } from '../../types.ts';
 import { isNounTerm } from '../chunks.ts';
+import { isStanding } from '../plans/standing.ts';
 import type { Talk } from '../talk.ts';
 
-/** A whole sentence that orders work on a thing of the trade ("caulk the window in the hall."). */
-function isPlainOrder(talk: Talk, { rule, start, end }: FollowUp): boolean {
+/** A whole sentence that orders work on a thing of the trade ("caulk the window in the hall."), or that something be left. */
+function isPlainOrder(talk: Talk, { rule, task, start, end }: FollowUp): boolean {
+  if (isStanding(task)) return true;
   const frame = talk.frames.find((f) => f.start <= start && end <= f.end);
   if (rule !== 'follow-up/imperative' || frame?.use !== 'work' || frame.verbAt > 0) return false;
   const alone = talk.frames.filter((f) => f.sentence === frame.sentence).length === 1;

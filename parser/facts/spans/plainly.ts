@@ -2,10 +2,15 @@ import type { Done, FollowUp, Problem, Span } from '../../types.ts';
 import { isCopula } from '../chunks.ts';
 import { roleIn } from '../done.ts';
 import { fixIn } from '../flaws/fixed.ts';
+import type { Frame } from '../frames.ts';
+import { isGot } from '../goods/onHand.ts';
 import { base } from '../make.ts';
 import { conditionOf, waitBefore, waitText } from '../plans/dates.ts';
+import { isWaitOnly } from '../plans/owed.ts';
+import { isQuestion } from '../plans/questions.ts';
+import { isDenied } from '../plans/standing.ts';
 import { personIn } from '../plans/told.ts';
-import { phrase, rangeIn, type Talk } from '../talk.ts';
+import { isPerson, phrase, rangeIn, type Talk } from '../talk.ts';
 import { IN_PLACE } from '../words.ts';
 
 // What a span says where no rule knows its words. Its name is for `names.ts` to find.
@@ -28,6 +33,9 @@ export function doneIn(talk: Talk, at: number, span: Span): Done | null {
   const words = talk.chunks.slice(...rangeIn(talk.chunks, span));
   if (!words.some((c) => c.verb || isCopula(c) || IN_PLACE.has(c.word))) return null;
   const frame = talk.frames[at]!;
+  // "Ceilings flat white, got that already": goods, and no work.
+  if (talk.frames.slice(at, at + 2).some((f) => f.start < span.end && isGot(f.chunks.map((c) => c.word).join(' '))))
+    return null;
   return {
     ...base(talk, frame, 'done/weighed', span, 0.6),
     kind: 'done',
@@ -41,6 +49,7 @@ export function followUpIn(talk: Talk, at: number, span: Span): FollowUp | null 
   const words = talk.chunks.slice(...rangeIn(talk.chunks, span));
   if (words.some((c) => c.quantity) && !words.some((c) => c.verb || c.time)) return null;
   const frame = talk.frames[at]!;
+  if (isDenied(frame) || isIntroduction(frame) || isWaitOnly(frame) || isQuestion(talk, frame)) return null;
   const wait = waitBefore(talk, frame, at);
   return {
     ...base(talk, frame, 'follow-up/weighed', span, 0.6),
@@ -53,3 +62,7 @@ export function followUpIn(talk: Talk, at: number, span: Span): FollowUp | null 
     condition: conditionOf(frame),
   };
 }
+
+/** "He's the electrician": who somebody is, and nothing to do. */
+const isIntroduction = ({ predicate, subject, rest }: Frame) =>
+  predicate === 'copula' && isPerson(subject) && rest.at(-1)?.term?.kind === 'role' && !rest.some((c) => c.verb);

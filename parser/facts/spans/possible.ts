@@ -28,7 +28,7 @@ export function possibleNames(
   others: readonly Fact[],
 ): Possible[] {
   const clauses = clausesOf(cut, span);
-  if (!clauses.length || CONTACTS.test(ruled.name))
+  if (!clauses.length || CONTACTS.test(ruled.name) || COATS.test(ruled.name))
     return ruled.name ? [{ words: ruled.name, lead: ruled.name, parts: [] }] : [];
   const scene: Scene = { cut, span, kind, clauses, others };
   const { things: around, lacks } = thingsAround(scene);
@@ -60,6 +60,9 @@ export function possibleNames(
 
 /** Whom to call is what the task is about, and people are no things: the rules have such a name whole. */
 const CONTACTS = /^(?:call|ask|text|tell|ring|phone|email|message|remind) \S/;
+
+/** Which coat is to come is the task; no other verb says it ("replace coat"). */
+const COATS = /^(?:another|second|third|final|finish|last|top) coat \S/;
 
 const NONE: Lead = { words: '', lemma: '', place: null, signs: [] };
 

@@ -36,7 +36,7 @@ green; verde
 yellow; amarillo
 navy; navy blue
 orange
-treated; pressure-treated
+treated; pressure-treated, pt
 composite; ~composit
 matte; matt, flat; ~mat finish
 eggshell; ~egg cell, ex shell, eggs shell, exshell

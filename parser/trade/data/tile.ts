@@ -26,7 +26,7 @@ bullnose; bullnose tile, bull nose; ~bowl nose, bull knows, bull news, bull nois
 quarter round tile; jolly trim; @each
 pencil liner; pencil tile, pencil trim; @each
 cove tile; cove base tile, coved tile; @each
-thinset; thin-set, tile adhesive, thinset mortar, modified thinset, unmodified thinset, pegamento, tile mortar, adhesive mortar, flexible adhesive; ~fin set, thin said, then set, thin sent, fence set, thin sit, fin said, then said, thins it, thinsect, thin sat, thing set, tin set; @bag
+thinset; thin-set, tile adhesive, thinset mortar, modified thinset, unmodified thinset, pegamento, tile mortar, adhesive mortar, flexible adhesive, flexi adhesive; ~fin set, thin said, then set, thin sent, fence set, thin sit, fin said, then said, thins it, thinsect, thin sat, thing set, tin set; @bag
 large format mortar; medium bed mortar, lft mortar; @bag
 tile mastic; premixed adhesive, ready mixed adhesive; @bucket
 grout; lechada, boquilla, tile grout; ~grow, growt, groud, route, grouse, growed, groat, growl; @bag

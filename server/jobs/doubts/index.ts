@@ -1,3 +1,4 @@
+import { isStanding } from '../../../parser/facts/plans/standing.ts';
 import { dot, hundredths } from '../../../parser/weights.ts';
 import type { Telling } from '../items.ts';
 import { type Opens, signsOfDoubt } from './signs.ts';
@@ -9,7 +10,7 @@ const PLAIN = 15;
 /** Under this log of odds an item is kept apart until somebody keeps it: found by trying on annotated jobs. */
 const DOUBTED = -1.2;
 
-/** Whoever comes to look is not to be missed. */
+/** Whoever comes to look is not to be missed; nor is an order to leave something be. */
 const OFFICIAL = /^(?:inspection|inspect)\b/;
 
 const weights = hundredths(DOUBTS);
@@ -23,6 +24,7 @@ export const isPlain = ({ entry: { what } }: Telling): boolean =>
  * table learned from annotated jobs (`tests/learn/doubts.ts`).
  */
 export function isDoubted(telling: Telling, fact: Opens): boolean {
-  if (telling.apart || isPlain(telling) || (fact.kind === 'followUp' && OFFICIAL.test(fact.task))) return false;
+  const sure = fact.kind === 'followUp' && (OFFICIAL.test(fact.task) || isStanding(fact.task));
+  if (telling.apart || isPlain(telling) || sure) return false;
   return dot(weights(), signsOfDoubt(telling, fact)) < DOUBTED;
 }
