@@ -17,6 +17,8 @@ export interface Candidate {
   clause: Clause;
   /** What speaks for it, beside the signs of the clause itself. */
   signs: readonly string[];
+  /** They share one word, which is not what the item is: "Lord it's hot" and a hot valve. */
+  thin: boolean;
 }
 
 /** A word that more open items share tells nothing. */
@@ -53,7 +55,12 @@ export function candidatesOf({ board, entry, text, facts, met, areas }: Told): C
     }
     const all = near.map(({ shared }) => shared.weight);
     for (const { item, shared } of near)
-      out.push({ item, clause, signs: signsOfEnding(telling, item, shared, rankOf(shared.weight, all)) });
+      out.push({
+        item,
+        clause,
+        signs: signsOfEnding(telling, item, shared, rankOf(shared.weight, all)),
+        thin: shared.head === 'no' && shared.own + shared.named < 2,
+      });
   }
   return out;
 }
@@ -118,17 +125,22 @@ export const endingsIn: Endings = (note) => {
   }
   return [...best.values()]
     .filter(
-      ({ item, clause }) =>
-        isLive(item) && !cannotEnd(clause) && !isAnother(item, clause) && !isOnlyPrepared(item, clause),
+      ({ item, clause, weight, thin }) =>
+        isLive(item) &&
+        (weight > 0 || !thin) &&
+        !cannotEnd(clause) &&
+        !isAnother(item, clause) &&
+        !isOnlyPrepared(item, clause),
     )
-    .map(({ item, weight, clause: { start, end } }) => ({
-      item,
-      sure: weight > 0,
-      start,
-      end,
-      quote: note.text.slice(start, end),
-    }));
+    .map(({ item, weight, thin, clause }) => {
+      const [start, end] = [clause.start + cutWord(note.text, clause.start), clause.end];
+      return { item, sure: weight > 0 && !thin, start, end, quote: note.text.slice(start, end) };
+    });
 };
+
+/** So many letters belong to a joining word that the clause was cut behind the first letter of: "nd" of "and". */
+const cutWord = (text: string, start: number): number =>
+  /[a-z]/i.test(text.charAt(start - 1)) ? /^\w*\s*/.exec(text.slice(start))![0].length : 0;
 
 /** More than any clause weighs. */
 const PLAIN = 100;
