@@ -22,6 +22,7 @@ export function takeNeed(
 ): string {
   position.wanted = { at, quote: fact.quote, rule: fact.rule, confidence: fact.confidence };
   if (position.dropped) Object.assign(position, { dropped: false, need: null, areaNeeds: new Map() });
+  if (fact.area) position.rooms.add(fact.area);
   if (!amount) {
     position.needUncounted = true;
     return position.need === null ? 'needed, no count said' : 'said again';
