@@ -28,6 +28,9 @@ export function takeNeed(
     return position.need === null ? 'needed, no count said' : 'said again';
   }
   const before = position.need;
+  // "Make the casing twelve seven footers", wanted by the foot so far.
+  if (fact.counts === 'total' && fact.unit === 'each' && /^(?:ft|m)$/.test(position.unit ?? ''))
+    position.unit = fact.unit;
   position.need = needAfter(position, amount, fact, still);
   position.met = false;
   return needWords(before, position.need, amount, fact);
