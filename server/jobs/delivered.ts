@@ -51,7 +51,6 @@ export function delivered(said: string, goods: Goods): Delivered[] {
   const out: Delivered[] = [];
   const awaited = (p: Position) => openNeed(p) || p.ordered.compare(0) > 0;
   for (const { 0: sentence, index } of said.matchAll(/(?:[^.;!?\n]|[.](?=\d))+/g)) {
-    const span = { start: index, end: index + sentence.length };
     const came = CAME.exec(sentence);
     const [piece] = came ? piecesOf(came[1]!, index) : [];
     // "Tubes" are sonotubes before they are what caulk comes in.
@@ -67,6 +66,9 @@ export function delivered(said: string, goods: Goods): Delivered[] {
       // "Worktops came, 1 is damaged": the count is of the spoiled ones.
       const count = told && !(spoiled && spoiled.index < told[0].length) ? numberOf(told[1]!) : (piece.count ?? due);
       if (count === null) continue;
+      // What is said behind these words may be a new need.
+      const until = Math.max(told ? told[0].length : 0, spoiled ? spoiled.index + spoiled[0].length : 0);
+      const span = { start: index, end: index + came[0].length + until };
       out.push({ position, status: 'bought', count, unwanted, ...span });
       const bad = spoiled && GOES_BACK.test(rest) ? (numberOf(spoiled[1]!) ?? 1) : 0;
       if (bad > 0) out.push({ position, status: 'returned', count: bad, unwanted, ...span });

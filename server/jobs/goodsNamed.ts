@@ -21,7 +21,7 @@ export function meant(
         (count !== null && toBuy(p)?.equals(count) ? 0.01 : 0) +
         // "Worktops" are the oak worktops, and not the worktop bolts.
         (words.has(headOf(p.item)) ? 0.02 : 0) -
-        0.001 * p.words.size,
+        0.001 * Math.abs(p.words.size - words.size),
   );
   if (best) return best;
   // "The roll of 12/2", where one thing alone is wanted by the roll.

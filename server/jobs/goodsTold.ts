@@ -89,11 +89,6 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
     fetched.push({ words: position.words, count, pack: null, start, end, told: true });
     tell(position, status, start, end, count, status === 'need' ? 'total' : 'plain');
   }
-  for (const { position, status, count, unwanted: over, start, end } of delivered(said, goods)) {
-    fetched.push({ words: position.words, count, pack: null, start, end, told: true });
-    tell(position, status, start, end, count);
-    if (over) out.push({ position, fact: factOf(position, 'mentioned', text, start, end, null, 'plain'), drops: true });
-  }
   for (const match of [LISTS, SUPPLIED, RAN, ALL_GOT, FOUND, HAVE_THE].flatMap((list) => [...said.matchAll(list)])) {
     if (
       /^ (?:everything|all of it|it all|the lot|the (?:whole |entire )?list)\b|\bcoming\b|\bon (?:hold|order)\b/.test(
@@ -132,6 +127,11 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
     const after = fetched.some(({ end }) => end <= index && !/[.;!?\n][^.;!?\n]*[.;!?\n]/.test(said.slice(end, index)));
     const position = after ? meant(goods, wordsOf(name!), openNeed) : null;
     if (position) tell(position, 'bought', index + whole.indexOf(name!), index + whole.length, null);
+  }
+  for (const { position, status, count, unwanted: over, start, end } of delivered(said, goods)) {
+    fetched.push({ words: position.words, count, pack: null, start, end, told: true });
+    tell(position, status, start, end, count);
+    if (over) out.push({ position, fact: factOf(position, 'mentioned', text, start, end, null, 'plain'), drops: true });
   }
   for (const match of [STILL_WANTED, STILL_TO_GET].flatMap((says) => [...said.matchAll(says)])) {
     const position = meant(goods, wordsOf(match[1]!), openNeed);

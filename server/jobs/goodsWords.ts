@@ -23,7 +23,7 @@ export const ALL_USED =
   /(?:^|[.;!?,\n]|\band\b)\s*(?:the |that |those |all the |our )?([a-z0-9][^.;!?,\n]{1,40}?)(?:'s| is| are| was| were|'re|s')? (?:all |now )*used(?: up)?(?=[.;!?,\n]|$| (?:so|and|now|on|in|for)\b)/g;
 /** "Poplar too.", behind what was fetched. */
 export const AND_TOO =
-  /[.;!?\n]\s*(?:and |plus |also )?(?:the |that |those |both )?([a-z0-9][^.;!?,\n]{1,30}?),? (?:too|as well|also|likewise)(?=[.;!?\n]|$)/g;
+  /[.;!?\n]\s*(?:and |plus |also )?(?:the |that |those |both )?((?:(?!\b(?:is|are|was|were|down|up|in|on|out|off|done|need|needs|get)\b)[^.;!?,\n]){2,31}?),? (?:too|as well|also|likewise)(?=[.;!?\n]|$)/g;
 /** "Lumber yard had the sweep", "the shop had it": what a supplier had was taken along. */
 export const SUPPLIED =
   /\b(?:yard|store|shop|supplier|supply house|counter|depot|dealer|merchants?|(?:boat|hardware|paint|tile|glass|plumbing|electrical) (?:place|house|shop|store)) (?:finally |still |even )?had (?!no\b|none\b|only\b|to\b|it\b|them\b|a (?:look|word)|one\b(?! [a-z]+ only))([^.;!?\n]*)/g;

@@ -21,7 +21,9 @@ describe('goods told as come', () => {
     ['sonotube', 2, 'only 6 of the sonotubes came. sonotubes came, 6 of them'],
     ['oak worktop', null, 'worktops came, 1 is damaged on the corner, sent bk, replacement mon'],
     ['worktop bolt', 6, 'worktops came, 1 is damaged on the corner, sent bk, replacement mon'],
+    ['post base', 1, 'post bases came but one is broken so the deck still waits, need one post base more'],
     ['grout', null, 'tiles here. grout ok'],
+    ['grout', null, 'tiles here. grout ok, no spacers'],
     ['grout', 1, 'kitchen grout ok'],
   ])('%s, %s left: %s', (item, count, text) => {
     expect(left(item, text)).toBe(count);
@@ -82,6 +84,7 @@ describe('goods told of once more', () => {
       order(need, 'Grabbed both buckets of mud and the tape on the way in. Poplar too. Forgot the bracket.'),
     ).toEqual([['bracket', '1']]);
     expect(order(need, 'picked up the mud. Bracket as well.').map(([item]) => item)).toEqual(['paper tape', 'poplar']);
+    expect(order(need, 'got the mud. Bracket needs paint too.').map(([item]) => item)).toContain('bracket');
     expect(order(need, 'hall is swept. Bracket too.').map(([item]) => item)).toContain('bracket');
     expect(
       order(need, 'got the mud, the tape and the bracket and the poplar they only had one so one is coming'),
