@@ -41,15 +41,15 @@ function endOf(table: string, from: number): number {
 
 /** What `read` makes of a name, worked out when first asked for; names that the table lacks are not kept. */
 export function onDemand<T>(rows: Rows, read: (cells: readonly string[]) => T | undefined) {
-  const known = new Map<string, T | undefined>();
+  const known = new Map<string, { value: T | undefined }>();
   return {
     get: (name: string): T | undefined => {
       const said = known.get(name);
-      if (said !== undefined || known.has(name)) return said;
+      if (said) return said.value;
       const cells = rows.cells(name);
       if (!cells) return undefined;
       const value = read(cells);
-      known.set(name, value);
+      known.set(name, { value });
       return value;
     },
   };

@@ -7,10 +7,10 @@ export interface Standing extends Item {
   state: ItemState;
   /** Nothing but one doubted telling speaks for it. */
   unsure: boolean;
-  /** Of its task, its flaw and its thing. */
-  words: Set<string>;
-  /** Said of it besides: where it is, what it wants. */
-  told: Set<string>;
+  /** Of its task, its flaw and its thing. Replaced as a whole, never changed: copies of the item share it. */
+  words: ReadonlySet<string>;
+  /** Said of it besides: where it is, what it wants. Replaced as a whole as well. */
+  told: ReadonlySet<string>;
   /** The word that says what it is about: of its thing, or of its task where no thing was named. */
   head: string;
   /** What is left of work done in part, as said. */
@@ -59,18 +59,17 @@ const WORK = keyWords(
 
 export const isWork = (word: string) => WORK.has(word);
 
-const fileWords = (item: Standing): Set<string> => {
-  const things = new Set<string>();
-  for (const word of item.words) if (!WORK.has(word)) things.add(word);
-  for (const word of item.told) if (!WORK.has(word)) things.add(word);
-  things.add(item.head);
-  return things.size ? things : item.words;
-};
+/** The words that an item is filed under: those that name a thing, and its head. */
+function eachFiled({ words, told, head }: Standing, take: (word: string) => void): void {
+  for (const word of words) if (!WORK.has(word)) take(word);
+  for (const word of told) if (!words.has(word) && !WORK.has(word)) take(word);
+  if (WORK.has(head) || !(words.has(head) || told.has(head))) take(head);
+}
 
 /** Files an item under its words; again after it took on more words or another state. */
 export function enter(board: Board, item: Standing): void {
   const shelf = isLive(item) ? board.live : board.closed;
-  for (const word of fileWords(item)) {
+  eachFiled(item, (word) => {
     let filed = shelf.get(word);
     if (!filed) {
       filed = new Set();
@@ -78,15 +77,13 @@ export function enter(board: Board, item: Standing): void {
     }
     filed.add(item);
     if (shelf === board.closed && filed.size > FRESH) filed.delete(filed.values().next().value!);
-  }
+  });
 }
 
 /** Takes an item from under its words, before its words or its state change. */
 export function leave(board: Board, item: Standing): void {
-  for (const word of fileWords(item)) {
-    board.live.get(word)?.delete(item);
-    board.closed.get(word)?.delete(item);
-  }
+  const shelf = isLive(item) ? board.live : board.closed;
+  eachFiled(item, (word) => shelf.get(word)?.delete(item));
 }
 
 /** Puts a new item on the board under the next number. */
@@ -117,33 +114,32 @@ export function sharing(board: Board, words: ReadonlySet<string>, where: 'live' 
 /** Goes by other words from now on. */
 export function reword(board: Board, item: Standing, words: ReadonlySet<string>): void {
   leave(board, item);
-  item.words = new Set(words);
+  item.words = words;
   enter(board, item);
 }
 
-/** The same board again, so that folding on leaves the first one as it was. */
-export function copyBoard(board: Board): Board {
-  const twin = new Map(
-    board.items.map((item) => [
-      item,
-      {
-        ...item,
-        words: new Set(item.words),
-        told: new Set(item.told),
-        met: [...item.met],
-        history: [...item.history],
-      },
-    ]),
-  );
+/** The same board again, so that folding on leaves the first one as it was; and which item of it stands for one of the first. */
+export function copyBoard(board: Board): { copy: Board; twinOf: (item: Standing) => Standing } {
+  const twins = new Map<Standing, Standing>();
+  // What was joined into another is off the list, and words told behind may have filed it again.
+  const twinOf = (item: Standing): Standing => {
+    let twin = twins.get(item);
+    if (!twin) {
+      twin = { ...item, met: [...item.met], history: [...item.history] };
+      twins.set(item, twin);
+    }
+    return twin;
+  };
   const shelf = (from: Shelf): Shelf =>
-    new Map([...from].map(([word, filed]) => [word, new Set([...filed].map((item) => twin.get(item)!))]));
-  return {
-    items: [...twin.values()],
-    byKey: new Map([...board.byKey].map(([key, item]) => [key, twin.get(item)!])),
-    byNumber: new Map([...board.byNumber].map(([number, item]) => [number, twin.get(item)!])),
+    new Map([...from].map(([word, filed]) => [word, new Set([...filed].map(twinOf))]));
+  const copy = {
+    items: board.items.map(twinOf),
+    byKey: new Map([...board.byKey].map(([key, item]) => [key, twinOf(item)])),
+    byNumber: new Map([...board.byNumber].map(([number, item]) => [number, twinOf(item)])),
     live: shelf(board.live),
     closed: shelf(board.closed),
     nextNumber: board.nextNumber,
-    joined: board.joined && twin.get(board.joined)!,
+    joined: board.joined && twinOf(board.joined),
   };
+  return { copy, twinOf };
 }

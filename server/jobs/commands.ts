@@ -48,8 +48,8 @@ export function joinItems(board: Board, entry: Entry, item: Standing, other: Sta
   const [gone, kept] = item.number < other.number && quote !== null ? [other, item] : [item, other];
   leave(board, gone);
   leave(board, kept);
-  for (const word of gone.words) kept.words.add(word);
-  for (const word of gone.told) kept.told.add(word);
+  kept.words = new Set([...kept.words, ...gone.words]);
+  kept.told = new Set([...kept.told, ...gone.told]);
   enter(board, kept);
   kept.unsure = false;
   kept.problem ??= gone.problem;
@@ -77,8 +77,10 @@ function meant(board: Board, { number, about, area, quote }: Command): Standing 
 }
 
 /** "Undo that", said to the list as a whole. */
-export const takesBack = (facts: readonly Fact[]) =>
-  facts.some((fact) => fact.kind === 'command' && fact.verb === 'undo' && fact.number === null);
+export function takesBack(facts: readonly Fact[]): boolean {
+  for (const fact of facts) if (fact.kind === 'command' && fact.verb === 'undo' && fact.number === null) return true;
+  return false;
+}
 
 /** Said to the list about an earlier fact: it may begin the fold again. */
 export const rulesOnFacts = (facts: readonly Fact[]) =>

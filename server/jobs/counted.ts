@@ -55,7 +55,7 @@ function doneOf(head: string, words: string): number | null {
 /** Takes down how many of an item's things are done by these words, and gives how many are still to do; null where nothing is counted, or nothing is left. */
 export function stillToDo(item: Standing, entry: string, quote: string): number | null {
   const done = doneOf(item.head, quote);
-  const wanted = wantedOf(item, entry);
+  const wanted = done === null ? null : wantedOf(item, entry);
   if (done === null || wanted === null) return null;
   item.made = MORE.test(lowered(quote)) ? item.made + done : Math.max(item.made, done);
   return item.made < wanted ? wanted - item.made : null;

@@ -19,6 +19,10 @@ export interface Snapshot {
   /** Every entry delivered so far, each once. */
   readonly entries: readonly Entry[];
   readonly ledger: Ledger;
+  /** Entries delivered and later than `asOf`: not in the ledger yet. */
+  readonly held: readonly Entry[];
+  /** Entries and notes that an undo or a correction among the entries speaks of, delivered yet or not. */
+  readonly awaited: ReadonlySet<string>;
   /** The last entry in the ledger, null where it is empty. */
   readonly last: Entry | null;
 }
@@ -54,23 +58,44 @@ function foldedAnew(job: Site, entries: readonly Entry[], asOf: string): Snapsho
     const ledger = newLedger();
     const ruled = new Rulings(rulings);
     const ruling = history.some((entry) => apply(ledger, job, entry, corrections, ruled));
-    if (!ruling) return { asOf, entries: [...once], ledger, last: lastOf(once, asOf) };
+    if (!ruling)
+      return {
+        asOf,
+        entries: [...once],
+        ledger,
+        held: once.filter((entry) => entry.at > asOf),
+        awaited: awaitedBy(once),
+        last: lastOf(once, asOf),
+      };
   }
 }
 
 function foldedOn(job: Site, from: Snapshot, entries: readonly Entry[], asOf: string): Snapshot | null {
   if (!entries.length && asOf === from.asOf) return from;
-  const known = new Set(from.entries.map((entry) => entry.id));
-  const delivered = onceEach(entries.filter((entry) => !known.has(entry.id)));
-  const held = from.entries.filter((entry) => entry.at > from.asOf);
-  const fresh = [...held, ...delivered].filter((entry) => entry.at <= asOf).sort(inOrder);
-  const awaited = awaitedBy(from.entries);
+  const delivered = notKnown(from.entries, onceEach(entries));
+  const waiting = [...from.held, ...delivered];
+  const fresh = waiting.filter((entry) => entry.at <= asOf).sort(inOrder);
+  const { awaited } = from;
   if (fresh.some((entry) => awaited.has(entry.id) || awaited.has(noteOf(entry)) || reachesBack(entry, from)))
     return null;
   const ledger = copyLedger(from.ledger);
   const ruled = new Rulings(new Map());
   for (const entry of fresh) if (apply(ledger, job, entry, new Map(), ruled)) return null;
-  return { asOf, entries: [...from.entries, ...delivered], ledger, last: fresh.at(-1) ?? from.last };
+  return {
+    asOf,
+    entries: [...from.entries, ...delivered],
+    ledger,
+    held: waiting.filter((entry) => entry.at > asOf),
+    awaited: new Set([...awaited, ...awaitedBy(delivered)]),
+    last: fresh.at(-1) ?? from.last,
+  };
+}
+
+/** Those that were not delivered before; few as a rule, so that the many are not gathered for them. */
+function notKnown(before: readonly Entry[], entries: readonly Entry[]): readonly Entry[] {
+  const ids = new Set(entries.map(({ id }) => id));
+  for (const { id } of before) ids.delete(id);
+  return ids.size === entries.length ? entries : entries.filter(({ id }) => ids.has(id));
 }
 
 function reachesBack(entry: Entry, { last, asOf }: Snapshot): boolean {

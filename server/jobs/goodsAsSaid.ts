@@ -215,7 +215,7 @@ function renamed(fact: Material, after: string): string | null {
   const open = /\bof$/.test(fact.quote.trim());
   const [, name] = /^ (?:of )?(?:the )?([a-z0-9][a-z0-9/-]*(?: [a-z0-9/-]+)?)/.exec(after) ?? [];
   if (!name || (!open && !/\d/.test(name))) return null;
-  if (!open && /^(?:and|or|so|but|not|for|to|on|in|at|left|gone|more|too)\b/.test(name)) return null;
+  if (!open && /^(?:and|or|so|but|not|for|per|every|each|to|on|in|at|left|gone|more|too)\b/.test(name)) return null;
   const words = name.split(' ').filter((word) => !/^(?:and|or|so|not|for|to|on|in|but|too)$/.test(word));
   return words.map((word) => DIGITS[word] ?? word).join(' ') || null;
 }

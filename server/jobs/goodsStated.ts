@@ -1,7 +1,7 @@
 /** One statement about goods is counted into what stands of them. */
 import Fraction from 'fraction.js';
 import type { Material, MaterialStatus } from '../../parser/types.ts';
-import { amountText, least, most, NONE, positive } from './amounts.ts';
+import { amountOf, amountText, least, most, NONE, positive } from './amounts.ts';
 import { event } from './event.ts';
 import type { Position } from './goods.ts';
 import { sameUnit } from './goodsFound.ts';
@@ -17,7 +17,7 @@ import type { Entry } from './types.ts';
  * @param lead the words of the sentence before the goods, lower case
  */
 export function meetMaterial(position: Position, fact: Material, entry: Entry, lead: string): void {
-  const amount = fact.exact ? new Fraction(fact.exact) : fact.quantity !== null ? new Fraction(fact.quantity) : null;
+  const amount = fact.exact ? amountOf(fact.exact) : fact.quantity !== null ? new Fraction(fact.quantity) : null;
   const status = fetched(position, fact, lead) ? 'bought' : fact.status;
   position.history.push(event(entry, status, fact.quote));
   if (status === 'mentioned') return;

@@ -45,8 +45,11 @@ const mayTell = remembered((text) => MAY_TELL.test(text.toLowerCase()) || unwant
 /** What a note tells of goods on the list, and what of its own facts that settles. */
 export interface ToldOfGoods {
   told: readonly GoodsTold[];
-  /** The fact stands in a list of what was fetched: bought, whatever it was read as; null where the list says it better. */
-  read: (fact: Material) => Material | null;
+  /**
+   * The fact stands in a list of what was fetched: bought, whatever it was read as; null where the list says it better.
+   * Null as a whole where every fact stays as it was read.
+   */
+  read: ((fact: Material) => Material | null) | null;
 }
 
 /** What a list of goods goes on to: "the sonotubes they only had six so two are coming". */
@@ -54,7 +57,7 @@ const THEY = / (?:they|he|she|but)\b.*$/;
 
 const LEFT_OVER = /\bleft ?over\b|\bleft$|\bspare\b/;
 
-const NOTHING_TOLD: ToldOfGoods = { told: [], read: (fact) => fact };
+const NOTHING_TOLD: ToldOfGoods = { told: [], read: null };
 
 /** Goods of the list that a note tells of in words that point back: fetched, ordered, come, gone, in the van. */
 export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: Goods): ToldOfGoods {

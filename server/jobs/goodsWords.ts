@@ -6,7 +6,7 @@
 export const MAY_TELL =
   /\b(?:got|only|still|forgot|nobody|none|out of|stock|carry|picked|in hand|brought|found|grabbed|bought|fetched|collected|ordered|orderd|came|arrived|showed|turned up|here|gone|used|make|delivere?d|landed|ok|okay|dropped|loaded|had|has|have|order|coming|purchased|store|shop|yard|depot|truck|van|ute|workshop|garage|trailer|shed|bucket|bin|pouch|drawer)\b/;
 export const LISTS =
-  /\b(?<!(?:'ve|'s|'d|has|have|had) )(?:got|picked up|grabbed|bought|fetched|collected|came back with|loaded up|(?:i|we|he|she|they) brought)\b(?! (?:to|it|rid|a call|him|her|done|ready|going|started|back|no|none)\b)(?! them(?: (?:all|both|done|ready|in|on|up|out|off|down|to|back|here|there|at|from|today|yesterday|now)\b|[,.;!?]|$))(?: (?:today|yesterday|this morning))?:?([^.;!?\n]*)/g;
+  /\b(?<!(?:'ve|'s|'d|has|have|had) )(?:got|picked up|grabbed|bought|fetched|collected|came back with|loaded up|(?:i|we|he|she|they) brought)\b(?! (?:[a-z]+ ){1,4}(?:dug|hung|poured|framed|laid|finished|painted|taped|sanded|primed|stripped|swept|built|nailed|screwed|leveled|plumbed)\b)(?! (?:to|it|rid|a call|him|her|done|ready|going|started|back|no|none)\b)(?! them(?: (?:all|both|done|ready|in|on|up|out|off|down|to|back|here|there|at|from|today|yesterday|now)\b|[,.;!?]|$))(?: (?:today|yesterday|this morning))?:?([^.;!?\n]*)/g;
 export const ORDERS =
   /\b(?:ordere?d|call(?:ed)? (?:it|that|them|those) in|(?:got|have) (?:it|that|them|those) coming|have (?:it |them |those )?on order|is on order|are on order|on order)\b/g;
 export const COMES =

@@ -66,15 +66,13 @@ export function open({ board, entry, key, lead }: Telling, from: Opening, quote:
     openedOn: day,
     closedOn: null,
     history: [event(entry, 'opened', quote)],
-    words: new Set(
-      wordsOf(
-        from.problem === null || from.problem === undefined
-          ? from.task
-          : `${from.task} ${from.problem} ${from.thing ?? ''}`,
-      ),
+    words: wordsOf(
+      from.problem === null || from.problem === undefined
+        ? from.task
+        : `${from.task} ${from.problem} ${from.thing ?? ''}`,
     ),
     head: headIn(from.thing ?? from.task, quote ?? '', from.area),
-    told: new Set([...wordsOf(quote ?? ''), ...(names(quote, from) ? [] : wordsOf(lead))]),
+    told: names(quote, from) ? wordsOf(quote ?? '') : new Set([...wordsOf(quote ?? ''), ...wordsOf(lead)]),
     met: [key],
   };
   add(board, item);
@@ -120,7 +118,7 @@ export function tell(board: Board, item: Standing, text: string): void {
   const words = wordsOf(text);
   if ([...words].every((word) => item.told.has(word))) return;
   leave(board, item);
-  for (const word of words) item.told.add(word);
+  item.told = new Set([...item.told, ...words]);
   enter(board, item);
 }
 

@@ -42,7 +42,7 @@ export const newLedger = (): Ledger => ({
 
 /** The same ledger again, so that folding on leaves the first one as it was. */
 export function copyLedger(ledger: Ledger): Ledger {
-  const board = copyBoard(ledger.board);
+  const { copy: board, twinOf } = copyBoard(ledger.board);
   return {
     board,
     goods: copyGoods(ledger.goods),
@@ -57,7 +57,7 @@ export function copyLedger(ledger: Ledger): Ledger {
         { ...of, done: [...of.done], found: [...of.found], bought: [...of.bought] },
       ]),
     ),
-    questions: ledger.questions.map((q) => ({ ...q, item: q.item && (board.byKey.get(q.item.key) ?? null) })),
+    questions: ledger.questions.map((q) => ({ ...q, item: q.item && twinOf(q.item) })),
   };
 }
 

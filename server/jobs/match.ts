@@ -1,4 +1,5 @@
 import { literal } from '../../parser/literal.ts';
+import { remembered } from '../../parser/remembered.ts';
 import { builtIn } from '../../parser/trade/index.ts';
 import { sameArea, shortName, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import { type Board, isWork, type Standing, sharing } from './board.ts';
@@ -41,17 +42,24 @@ const weighed = (words: ReadonlySet<string>, room: ReadonlySet<string>, head: st
 const NONE: ReadonlySet<string> = new Set();
 
 /** The word that says what a thing is: "toilet shutoff in half bath" and "toilet shutoff (half bath)" are shutoffs. */
-export const headOf = (thing: string): string =>
+export const headOf = remembered((thing): string =>
   stem(
     shortName(thing)
       .split(/ (?:in|on|at|by|under|behind|of|near|with|over|for|above|below|from|to|is|was)(?: |$)| \(/)[0]!
       .split(' ')
       .at(-1)!,
-  );
+  ),
+);
 
 /** Words that a thing is placed by; "of" only tells a part from its whole. */
 const PLACED =
   '(?:by|behind|beside|near|under|above|over|next to|left of|right of|top of|bottom of|outside|inside|at|in|on|from|to|off|with)';
+
+/** Words say where something is by a word of them: "behind the washer". */
+const isPlacedBy = (word: string, said: string): boolean =>
+  PLACING.test(said) &&
+  new RegExp(`\\b${PLACED} (?:the |my |our |that |this |her |his )?(?:[a-z]+ )?${literal(word)}\\b`).test(said);
+const PLACING = new RegExp(`\\b${PLACED} `);
 
 /**
  * The same, where the words as said tell more: read as "outlet washer", an "outlet behind the washer" is an outlet, and
@@ -64,8 +72,7 @@ export function headIn(thing: string, quote: string, area: string | null): strin
   while (words.length > 1) {
     const last = words.at(-1)!;
     const before = said.indexOf(words.at(-2)!);
-    const places = new RegExp(`\\b${PLACED} (?:the |my |our |that |this |her |his )?(?:[a-z]+ )?${literal(last)}\\b`);
-    const placed = before >= 0 && places.test(said.slice(before));
+    const placed = before >= 0 && isPlacedBy(last, said.slice(before));
     if (!placed && !(room.includes(last) && !said.includes(`${words.at(-2)} ${last} `))) break;
     words.pop();
   }
@@ -143,23 +150,24 @@ const MEASURES = stems(
 export const unmeasured = (words: ReadonlySet<string>): ReadonlySet<string> =>
   [...words].some((word) => MEASURES.has(word)) ? new Set([...words].filter((word) => !MEASURES.has(word))) : words;
 
-const placesIn = (text: string): ReadonlySet<string> =>
-  unmeasured(wordsOf([...text.matchAll(PLACE)].map((m) => m[1]!).join(' ')));
-const sidesIn = (text: string): string[] => [...text.matchAll(SIDES)].map((m) => m[1]!);
+/** Where words say that something is: sides, and what it stands by; the same words are looked at once. */
+const whereIn = remembered((said) => ({
+  sides: [...said.matchAll(SIDES)].map((m) => m[1]!),
+  places: unmeasured(wordsOf([...said.matchAll(PLACE)].map((m) => m[1]!).join(' '))),
+}));
 
 /** Both say where, and they say different places. */
 export function placesClash(sought: Sought, item: Standing): boolean {
   const mine = sought.quote.toLowerCase();
+  const said = whereIn(mine);
+  if (!said.sides.length && !said.places.size) return false;
   const theirs = `${item.task}. ${item.history[0]?.words ?? ''}`.toLowerCase();
-  const sides = sidesIn(mine);
-  const others = sidesIn(theirs);
-  if (sides.length && others.length && !sides.some((side) => others.includes(side))) return true;
+  const { sides, places: known } = whereIn(theirs);
+  if (said.sides.length && sides.length && !said.sides.some((side) => sides.includes(side))) return true;
   // The room is no spot in it: "in the laundry" is "behind the washer" there.
   const room = item.area === null ? NONE : wordsOf(item.area);
-  const places = new Set([...placesIn(mine)].filter((word) => !room.has(word)));
-  if (!places.size) return false;
-  const known = placesIn(theirs);
-  if (!known.size) return false;
+  const places = new Set([...said.places].filter((word) => !room.has(word)));
+  if (!places.size || !known.size) return false;
   const all = wordsOf(theirs);
   return (
     ![...places].some((word) => all.has(word) || item.told.has(word)) && ![...known].some((w) => wordsOf(mine).has(w))

@@ -1,7 +1,10 @@
 import type { Fact } from '../../parser/types.ts';
 import type { NoteFacts } from '../takeoff/types.ts';
 import { asSaid } from './asSaid.ts';
+import { countedBehind } from './countedBehind.ts';
+import { dropsTold } from './dropsTold.ts';
 import type { Position } from './goods.ts';
+import { type Part, partIn } from './partly.ts';
 import type { Entry, EntryBody } from './types.ts';
 
 /** One fact to be met; `position` where only the list could tell which goods were meant. */
@@ -9,6 +12,10 @@ export interface Step {
   fact: Fact;
   /** `noteId/place`, `.1` and on for each further room that it was told of. */
   key: string;
+  /** What its note says right behind it, in lower case. */
+  tail?: string;
+  /** How it is told as done in part. */
+  part?: Part | null;
   position?: Position;
 }
 
@@ -16,6 +23,10 @@ export interface Step {
 export interface Meant {
   note: NoteFacts;
   steps: readonly Step[];
+  /** Read here and not by the parser: what is dropped, and goods counted behind their place. */
+  besides: readonly Step[];
+  /** What the reading asks about. */
+  ask: string | null;
 }
 
 type NoteRead = Extract<EntryBody, { kind: 'noteRead' }>;
@@ -57,17 +68,48 @@ function meaningOf(
     if (fact) told.push({ place, fact, byHand: changed.has(place) });
   }
   const facts = told.map(({ fact }) => fact);
+  const drops = dropsTold(text, facts);
+  // "No way on the cat hole": what is dropped is no flaw.
+  const isDropped = ({ kind, start, end }: Fact) =>
+    (kind === 'problem' || kind === 'followUp') && drops.some((d) => d.start <= start && end <= d.end);
+  const flaws = facts.length < 2 ? [] : beginningsOf(facts);
+  const tailOf = ({ start, end }: Fact) => {
+    const next = flaws.find((from) => from > start) ?? text.length;
+    return text.slice(end, Math.min(next, end + BEHIND)).toLowerCase();
+  };
   const steps = told.flatMap(({ place, fact, byHand }): Step[] => {
     // What a hand has put right says what it means.
     const meant = byHand ? fact : asSaid(fact, text, facts, at);
-    if (!meant) return [];
+    if (!meant || isDropped(meant)) return [];
+    const tail = tailOf(meant);
+    const part = tellsWork(meant) ? partIn(text, meant) : null;
     return areasOf(meant, areas).map((area, k) => ({
+      tail,
+      part,
       fact: area === meant.area ? meant : { ...meant, area },
       key: k === 0 ? `${noteId}/${place}` : `${noteId}/${place}.${k}`,
     }));
   });
-  return { note: { noteId, saidAt: at, text, facts }, steps };
+  return {
+    note: { noteId, saidAt: at, text, facts },
+    steps,
+    besides: [
+      ...drops.map((fact) => ({ fact, key: `${noteId}/${fact.start}d` })),
+      ...countedBehind(text, facts).map((fact) => ({ fact, key: `${noteId}/${fact.start}c` })),
+    ],
+    ask: facts.find((fact) => fact.ask)?.ask ?? null,
+  };
 }
+
+/** So many characters behind a fact may say what it is worth: "but that's hers", "leave it". */
+const BEHIND = 90;
+
+/** Finished work, or a flaw put right. */
+const tellsWork = (fact: Fact) => fact.kind === 'done' || (fact.kind === 'problem' && fact.state === 'fixed');
+
+/** Where its flaws and its finished work begin. */
+const beginningsOf = (facts: readonly Fact[]) =>
+  facts.flatMap(({ kind, start }) => (kind === 'problem' || kind === 'done' ? [start] : [])).sort((a, b) => a - b);
 
 /** "Both rooms", "hall and BR3": work that is told once of two rooms is an item in each. */
 function areasOf(fact: Fact, areas: readonly string[]): readonly (string | null)[] {

@@ -25,8 +25,6 @@ export interface Meeting {
   noteId: string;
   text: string;
   met: Standing[];
-  /** Where its flaws and its finished work begin. */
-  flaws: readonly number[];
   /** Up to where its words have been met. */
   told: number;
   /** The work last told of that took something out, verb first. */

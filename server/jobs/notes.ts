@@ -4,8 +4,6 @@ import { reopenToldBack } from './backAgain.ts';
 import type { Standing } from './board.ts';
 import { meetDone } from './closing.ts';
 import { joinItems, obey } from './commands.ts';
-import { countedBehind } from './countedBehind.ts';
-import { dropsTold } from './dropsTold.ts';
 import { endingsIn, TAKEN } from './endings/index.ts';
 import { event } from './event.ts';
 import { meetProblem } from './flawsMet.ts';
@@ -13,7 +11,7 @@ import { isBare, isPackWord } from './goodsAsSaid.ts';
 import { dropGoods, dropPosition } from './goodsDropped.ts';
 import { positionOf } from './goodsFound.ts';
 import { inFull, kindOf, made, packsOf, putIn, takeGoods } from './goodsMet.ts';
-import { goodsTold, recountedBehind } from './goodsTold.ts';
+import { goodsTold, recountedBehind, type ToldOfGoods } from './goodsTold.ts';
 import { handOver } from './handedOver.ts';
 import { setState, type Telling } from './items.ts';
 import { dayOf, type Ledger } from './ledger.ts';
@@ -39,7 +37,7 @@ export function meetNote(
   ledger: Ledger,
   job: Site,
   entry: Entry,
-  { note, steps: meant }: Meant,
+  { note, steps: meant, besides, ask }: Meant,
   rulings: Rulings,
 ): boolean {
   const { noteId, text, facts } = note;
@@ -51,32 +49,23 @@ export function meetNote(
     noteId,
     text,
     met: [],
-    flaws: facts.length < 2 ? [] : beginningsOf(facts),
     told: 0,
     removed: null,
     rulings,
     link: job.linker ?? link,
   };
-  const byList: Step[] = [];
-  const drops = dropsTold(text, facts);
-  for (const fact of drops) byList.push({ fact, key: `${noteId}/${fact.start}d` });
-  for (const fact of countedBehind(text, facts)) byList.push({ fact, key: `${noteId}/${fact.start}c` });
+  const byList = [...besides];
   const { told, read } = goodsTold(text, facts, ledger.goods);
   for (const { position, fact, drops } of told) {
     if (drops) dropPosition(position, entry, fact.quote);
     else byList.push({ fact, key: `${noteId}/${fact.start}`, position });
   }
-  const own = meant.flatMap((step): Step[] => {
-    const { kind, start, end } = step.fact;
-    // "No way on the cat hole": what is dropped is no flaw.
-    if ((kind === 'problem' || kind === 'followUp') && drops.some((d) => d.start <= start && end <= d.end)) return [];
-    const fact = step.fact.kind === 'material' ? read(step.fact) : step.fact;
-    return fact ? [{ ...step, fact }] : [];
-  });
+  const own = read ? meant.flatMap((step) => readByList(step, read)) : meant;
   const steps = byList.length ? [...own, ...byList].sort((a, b) => a.fact.start - b.fact.start) : own;
-  for (const { fact, key, position } of steps) {
+  for (const step of steps) {
+    const { fact, key, position } = step;
     if (rulings.isOut(key)) continue;
-    if (position ? takeGoods(meeting, position, fact as Material) : meetFact(meeting, fact, key)) return true;
+    if (position ? takeGoods(meeting, position, fact as Material) : meetFact(meeting, step)) return true;
     meeting.told = Math.max(meeting.told, fact.end);
   }
   for (const { position, fact } of recountedBehind(text, ledger.goods)) takeGoods(meeting, position, fact);
@@ -84,9 +73,14 @@ export function meetNote(
   reopenToldBack(meeting, job.areas);
   signOff(ledger.board, entry, text, job.areas);
   handOver({ board: ledger.board, entry, noteId, questions: ledger.questions }, text, job.crew ?? []);
-  const asked = facts.find((fact) => fact.ask);
-  if (asked?.ask) ledger.questions.push({ noteId, ask: asked.ask, item: meeting.met.at(-1) ?? null, whileOpen: false });
+  if (ask !== null) ledger.questions.push({ noteId, ask, item: meeting.met.at(-1) ?? null, whileOpen: false });
   return false;
+}
+
+/** Goods as a list of what was fetched tells of them; nothing where the list says it better. */
+function readByList(step: Step, read: NonNullable<ToldOfGoods['read']>): Step[] {
+  const fact = step.fact.kind === 'material' ? read(step.fact) : step.fact;
+  return fact ? [{ ...step, fact }] : [];
 }
 
 /** Items that the note tells of as finished, in whatever words; not by words that a hand has taken back. */
@@ -124,19 +118,12 @@ const isToldIn = ({ problem, history }: Standing, entry: Entry, stretch: string)
   history[0]!.entry === entry.id &&
   history.every(({ words }) => words !== null && stretch.includes(words));
 
-const beginningsOf = (facts: readonly Fact[]) =>
-  facts.flatMap(({ kind, start }) => (kind === 'problem' || kind === 'done' ? [start] : [])).sort((a, b) => a - b);
-
-/** So many characters behind a fact may say what it is worth: "but that's hers", "leave it". */
-const BEHIND = 90;
-
 const TAKES_OUT = /^(?:take|remove|pull|cut|tear|demo|strip|dig|knock|bust|rip)\b/;
 
-function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
+function meetFact(meeting: Meeting, { fact, key, tail = '', part = null }: Step): boolean {
   const { ledger, entry, noteId, text, met, rulings } = meeting;
   const { board } = ledger;
   const day = dayOf(ledger, entry.at.slice(0, 10));
-  const next = meeting.flaws.find((start) => start > fact.start) ?? text.length;
   const telling: Telling = {
     board,
     entry,
@@ -144,8 +131,8 @@ function meetFact(meeting: Meeting, fact: Fact, key: string): boolean {
     apart: rulings.isApart(key),
     met,
     lead: leadOf(text, meeting.told, fact.start),
-    tail: text.slice(fact.end, Math.min(next, fact.end + BEHIND)).toLowerCase(),
-    part: fact.kind === 'done' || (fact.kind === 'problem' && fact.state === 'fixed') ? partIn(text, fact) : null,
+    tail,
+    part,
     removed: meeting.removed,
     questions: ledger.questions,
     link: meeting.link,

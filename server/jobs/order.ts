@@ -1,39 +1,45 @@
 import Fraction from 'fraction.js';
 import { likeness, wordsOf } from '../../parser/trade/likeness.ts';
 import { packText } from '../takeoff/packs/index.ts';
-import type { Computed, ComputedLine } from '../takeoff/types.ts';
+import type { Computed, ComputedLine, NoteFacts } from '../takeoff/types.ts';
 import type { Board } from './board.ts';
 import type { Position } from './goods.ts';
 import { sizeKey } from './goodsFound.ts';
 import { onHandOf, openNeed, toBuy } from './goodsLeft.ts';
+import { headOf } from './match.ts';
 import { piecesInside } from './packsGot.ts';
 import type { OnHand, OrderLine } from './types.ts';
 import { workOverSince } from './workOver.ts';
 
 const zero = () => new Fraction(0);
 
-/** The order and the stock, from what was said and what was reckoned; a reckoned line stands before a said one. */
+/**
+ * The order and the stock, from what was said and what was reckoned. A reckoned line stands before a count that was said
+ * earlier, for want of its sizes; a count said with the sizes or after them is what somebody wants.
+ */
 export function settle(
   positions: readonly Position[],
   { lines: computed, packFor, counted }: Pick<Computed, 'lines' | 'packFor' | 'counted'>,
   board: Board,
   isDoubted: (p: Position) => boolean,
+  notes: readonly NoteFacts[],
 ): { order: OrderLine[]; onHand: OnHand[]; questions: { noteId: string; ask: string }[] } {
   const order: OrderLine[] = [];
   const questions: { noteId: string; ask: string }[] = [];
   const reckoned = new Set<Position>();
   for (const line of computed) {
     const words = wordsOf(line.item);
-    const position = positions.find(
-      (p) => likeness(words, p.words) >= 0.75 && (!p.size || !line.size || sizeKey(p.size) === sizeKey(line.size)),
-    );
+    const alike = positions.filter((p) => likeness(words, p.words) >= 0.75);
+    if (alike.some((p) => isSaidOutright(p, line, notes))) continue;
+    const position = alike.find((p) => !p.size || !line.size || sizeKey(p.size) === sizeKey(line.size));
     if (position && !isApart(position, line)) reckoned.add(position);
     if (position && isApart(position, line)) questions.push(bothOf(position, line));
     // "Studs, 2x4 eight footers": the section is the reckoned line's own size, no goods beside it.
     for (const p of positions) if (p.need === null && line.size?.split(' ').includes(p.item)) reckoned.add(p);
     for (const p of positions) if (isExtentOf(p, words)) reckoned.add(p);
     if (position?.dropped || position?.met) continue;
-    const stock = position && !line.stockUsed ? stockIn(position, line) : zero();
+    const told = position && isSame(position, words) && !isOnlyCounted(position, counted) ? position : undefined;
+    const stock = told && !line.stockUsed ? stockIn(told, line) : zero();
     const inside =
       position && line.unit === 'each' && line.pack?.unit !== position.unit
         ? piecesInside(position, line.amount, packFor)
@@ -43,9 +49,7 @@ export function settle(
     if (inside?.ask) questions.push(inside.ask);
     const packs = (line.pack ? net.div(line.pack.holds) : net).ceil();
     const [bought, onOrder] =
-      position && (!line.pack || position.unit === line.pack.unit)
-        ? [position.bought, position.ordered]
-        : [zero(), zero()];
+      told && (!line.pack || told.unit === line.pack.unit) ? [told.bought, told.ordered] : [zero(), zero()];
     const left = packs.sub(bought).sub(onOrder);
     if (left.compare(0) <= 0) continue;
     order.push({
@@ -104,6 +108,28 @@ export function settle(
   return { order, onHand, questions };
 }
 
+/**
+ * "Need two more sheets of half inch, four by eight": a count asked for as goods are sold, more than the sizes of its note
+ * come to; or asked for after them.
+ */
+function isSaidOutright(p: Position, line: ComputedLine, notes: readonly NoteFacts[]): boolean {
+  if (line.stockUsed || p.need === null || !wordsOf(line.item).has(headOf(p.item))) return false;
+  const unit = p.unit ?? 'each';
+  const sold = line.pack?.unit ?? line.unit;
+  const more = p.need.compare((line.pack ? line.amount.div(line.pack.holds) : line.amount).ceil()) > 0;
+  const inPacks = unit !== sold && sold === 'each' && PACKS.test(unit);
+  return p.history.some(({ what, noteId, words }) => {
+    const at = notes.findIndex((note) => note.noteId === noteId);
+    if (what !== 'need' || words === null || at < 0) return false;
+    const [lead] = notes[at]!.text.split(words);
+    if (line.noteIds.includes(noteId!)) return inPacks || (unit === sold && more && ASKS_FOR.test(lead!));
+    return unit === sold && ASKS_FOR.test(lead!) && notes.slice(at).every((n) => !line.noteIds.includes(n.noteId));
+  });
+}
+const PACKS = /^(?:box|bag|roll|tube|bucket|pail|tub|case|carton|packet)$/;
+const ASKS_FOR =
+  /\b(?:need|get|grab|order|buy|want|short|pick up|make (?:it|that)|send)(?: (?:another|about|me|us))*\s*$/i;
+
 /** Why nobody can be sure that it is still to buy. */
 const notSure = ({ wanted }: Position) => (wanted ? `; not sure, last asked for ${wanted.at.slice(0, 10)}` : '');
 
@@ -122,6 +148,10 @@ const bothOf = (p: Position, { item, noteIds }: ComputedLine) => ({
 /** "42 square feet of tile", of which "three by six subway" is reckoned: its extent, no goods beside it. */
 const isExtentOf = (p: Position, words: ReadonlySet<string>): boolean =>
   /^(?:sq ft|sq m|sq yd)$/.test(p.unit ?? '') && !p.size && [...p.words].every((w) => words.has(w));
+
+/** "Rail posts" are no rails: what goods are called last is in the reckoned line's name. */
+const isSame = (p: Position, words: ReadonlySet<string>): boolean =>
+  [...wordsOf(headOf(p.item))].every((word) => words.has(word));
 
 /** Nothing but a count for other goods told of it. */
 const isOnlyCounted = (p: Position, counted: Computed['counted']): boolean =>

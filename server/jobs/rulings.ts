@@ -19,8 +19,8 @@ export class Rulings {
     for (const { kind, key } of by.values()) (kind === 'apart' ? this.#apart : this.#out).add(key);
   }
 
-  isApart = (key: string) => this.#apart.has(key);
-  isOut = (key: string) => this.#out.has(key);
+  isApart = (key: string) => this.#apart.size > 0 && this.#apart.has(key);
+  isOut = (key: string) => this.#out.size > 0 && this.#out.has(key);
 
   /** Takes a ruling down; true where it is new, so that the fold has to begin again. */
   rules(by: string, ruling: Ruling | null): boolean {

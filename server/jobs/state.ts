@@ -20,19 +20,27 @@ export function stateOf(ledger: Ledger, job: Site, asOf: string): JobState {
   const held = new Map<string, Pick<Item, 'readyOn' | 'waitingFor'>>();
   const opened = computed.waits.flatMap((wait, k) => heldItem(ledger, wait, k, held));
   const items = ledger.board.items.map(
-    ({ words: _words, told: _told, head: _head, met: _met, made: _made, left, unsure, ...own }): Item => {
-      const item = { ...own, ...held.get(own.key), history: [...own.history] };
-      if (left !== null && isLive(own)) item.task += `, ${left}`;
+    ({ words: _words, told: _told, head: _head, met: _met, made: _made, left, unsure, ...item }): Item => {
+      const live = isLive(item);
+      item.history = [...item.history];
+      const waits = held.get(item.key);
+      if (waits) Object.assign(item, waits);
+      if (left !== null && live) item.task += `, ${left}`;
       // What a wait holds was meant.
-      if (unsure && isLive(own) && !held.has(own.key)) return { ...item, state: 'unsure' };
-      const waits = item.waitingFor !== null && item.readyOn !== null;
-      if (item.state === 'open' && waits && item.readyOn! > today) return { ...item, state: 'waiting' };
-      return item.state === 'waiting' && (!item.readyOn || item.readyOn <= today) ? { ...item, state: 'open' } : item;
+      if (unsure && live && !waits) return { ...item, state: 'unsure' };
+      const ahead = item.readyOn !== null && item.readyOn > today;
+      if (item.state === 'open' && item.waitingFor !== null && ahead) item.state = 'waiting';
+      else if (item.state === 'waiting' && !ahead) item.state = 'open';
+      return item;
     },
   );
   items.push(...opened.map((item): Item => (item.readyOn! > today ? { ...item, state: 'waiting' } : item)));
-  const { order, onHand, questions } = settle(ledger.goods.all, computed, ledger.board, (position) =>
-    (job.orderDoubts ?? isDoubtedLine)(position, ledger.notes),
+  const { order, onHand, questions } = settle(
+    ledger.goods.all,
+    computed,
+    ledger.board,
+    (position) => (job.orderDoubts ?? isDoubtedLine)(position, ledger.notes),
+    ledger.notes,
   );
   const { checks, cautions } = computed;
   const ofNote = itemsOf(items, new Set([...checks.map((c) => c.noteId), ...cautions.flatMap((c) => c.noteIds)]));
@@ -94,6 +102,7 @@ function questionsOf(ledger: Ledger, reckoned: readonly { noteId: string; ask: s
     if (!settled && !out.has(noteId)) out.set(noteId, { noteId, ask, item: item?.number ?? null });
   }
   for (const { noteId, ask } of reckoned) if (!out.has(noteId)) out.set(noteId, { noteId, ask, item: null });
+  if (out.size < 2) return [...out.values()];
   const at = new Map<string, number>();
   for (const [k, { noteId }] of ledger.notes.entries()) if (out.has(noteId)) at.set(noteId, k);
   return [...out.values()].sort((a, b) => (at.get(b.noteId) ?? 0) - (at.get(a.noteId) ?? 0));

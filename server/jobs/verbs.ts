@@ -2,9 +2,15 @@ import { stem, wordsOf } from '../../parser/trade/likeness.ts';
 
 export const stems = (words: string) => new Set(words.split(' ').map(stem));
 /** The verb of a task, by stem: its first word. */
-export const verbOf = (task: string): string => stem(task.split(' ')[0]!);
+export const verbOf = (task: string): string => {
+  const end = task.indexOf(' ');
+  return stem(end < 0 ? task : task.slice(0, end));
+};
 /** What a task is about: the words behind its verb. */
-export const objectWords = (task: string): ReadonlySet<string> => wordsOf(task.split(' ').slice(1).join(' '));
+export const objectWords = (task: string): ReadonlySet<string> => {
+  const end = task.indexOf(' ');
+  return wordsOf(end < 0 ? '' : task.slice(end + 1));
+};
 /** Verbs for putting a thing right or in place: said one for another. */
 export const PUTS = stems(
   'replace swap change install put fit hang set lay mount repair fix new finish do wrap close complete get tighten secure reset rehang redo',

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
+import type { Decision } from '../../parser/types.ts';
 import { fold, foldFrom } from '../../server/jobs/index.ts';
 import type { Entry } from '../../server/jobs/types.ts';
 import { at, END } from './days.ts';
@@ -43,6 +44,42 @@ const history = fc
         Array.isArray(what) ? note(`n${k}`, at(day), ...what) : hand(`n${k}`, at(day), what as Entry['what']),
     ),
   );
+
+/** Folded from a snapshot after the first few entries, and from nothing. */
+const bothWays = (entries: readonly Entry[], first: number) => {
+  const { snapshot } = foldFrom(JOB, null, entries.slice(0, first), END);
+  return [foldFrom(JOB, snapshot, entries.slice(first), END).state, fold(JOB, entries, END)];
+};
+
+it('folds on where an item was joined into another and then told of again in the same note', () => {
+  const joined = note(
+    'n2',
+    at(2),
+    problem('faucet', 'drips', 'kitchen'),
+    command('same', 2, { to: '1' }),
+    material('gasket', 1, 'need'),
+  );
+  const [on, anew] = bothWays(
+    [note('n1', at(1), problem('outlet', 'loose', 'kitchen')), joined, note('n3', at(3), done('replace gasket', null))],
+    2,
+  );
+  expect(on).toEqual(anew);
+});
+
+it('folds on with no question about an item that was joined into another', () => {
+  const drops = { ...command('drop', null), kind: 'decision', what: 'drop the faucet lever', drops: 'faucet lever' };
+  const entries = [
+    note('n1', at(1), problem('faucet', 'cracked', 'kitchen')),
+    note('n2', at(2), problem('door', 'loose', 'hall')),
+    note('n3', at(3), drops as Decision),
+    hand('n4', at(4), { kind: 'sameAs', item: 'n1/0', as: 'n2/0' }),
+    note('n5', at(5)),
+  ];
+  expect(fold(JOB, entries.slice(0, 3), END).questions).toHaveLength(1);
+  const [on, anew] = bothWays(entries, 4);
+  expect(anew!.questions).toEqual([]);
+  expect(on).toEqual(anew);
+});
 
 it('folding on from a snapshot is folding everything from nothing, however the entries came', () => {
   fc.assert(

@@ -31,7 +31,11 @@ describe('cut lists in notes', () => {
       "cut list for the baseboard, 8 footers or 12s. one at 7 foot 2, two at 41 1/4, 1 at 133, blade's an eighth",
       ['2 baseboard 8 ft', '1 baseboard 12 ft'],
     ],
-    ['millimetres', 'battens, 38 x 63 timber in 2.4 m lengths. 8 at 750 mm, 6 at 1100, 3 mm kerf', ['6 38x63 2.4 m']],
+    [
+      'millimetres',
+      'battens, 38 x 63 timber in 2.4 m lengths. 8 at 750 mm, 6 at 1100, 3 mm kerf',
+      ['6 38x63 batten 2.4 m'],
+    ],
   ])('%s', (_, text, buy) => {
     expect(told(text).buy).toEqual(buy);
   });

@@ -7,6 +7,7 @@ import { isPlural } from './labels.ts';
 
 const claimed = (until: number): Claim => ({ until, kind: 'code' });
 
+const ROLLS = wordSet('roll coil reel spool');
 const PARAGRAPHS = wordSet('section table article chapter figure paragraph');
 const WRITTEN_CODES = /^(?:[A-Z]{2,4}|[B-HJ-WYZ])$/;
 
@@ -28,6 +29,9 @@ function isPaintCode(line: Line, i: number): boolean {
 export const code: ClaimRule = (line, i) => {
   // A paragraph of the code book: "section 310.16", "table 250.66".
   if (PARAGRAPHS.has(line.word(i - 1)) && /^\d+\.\d+$/.test(line.word(i))) return claimed(i + 1);
+  // "Off a 250 roll": how long the roll is, by which it is called.
+  if (/^(?:a|the|that|one)$/.test(line.word(i - 1)) && /^\d{2,3}$/.test(line.word(i)) && ROLLS.has(line.word(i + 1)))
+    return claimed(i + 1);
   const named = doorCode(line, i) ?? refrigerant(line, i);
   if (named) return named;
   if (!isDigits(line, i)) return spokenCode(line, i);

@@ -41,10 +41,12 @@ export function candidatesOf({ board, entry, text, facts, met, areas }: Told): C
   const rooms = roomsOf(areas);
   for (const clause of clausesOf(text)) {
     const telling: Telling = { clause, entry, met, rooms, ...readIn(clause, facts) };
+    const items = itemsNear(board, telling);
+    if (!items.size) continue;
     const named = areas.find((area) => clause.said.includes(area.toLowerCase()));
     const room = named ?? facts.findLast((fact) => fact && fact.start < clause.end)?.area ?? null;
     const near: { item: Standing; shared: Shared }[] = [];
-    for (const item of itemsNear(board, telling)) {
+    for (const item of items) {
       if (item.history[0]!.entry === entry.id || !sameArea(room, item.area)) continue;
       const shared = sharedOf(telling, item, openWith);
       if (shared) near.push({ item, shared });

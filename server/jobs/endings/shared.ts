@@ -9,10 +9,17 @@ export interface Rooms {
   ofSeveral: ReadonlySet<string>;
 }
 
-export const roomsOf = (areas: readonly string[]): Rooms => ({
-  words: wordsOf(areas.join(' ')),
-  ofSeveral: wordsOf(areas.filter((area) => area.includes(' ')).join(' ')),
-});
+const known = new WeakMap<readonly string[], Rooms>();
+
+/** The same list of rooms is looked at once. */
+export function roomsOf(areas: readonly string[]): Rooms {
+  const rooms = known.get(areas) ?? {
+    words: wordsOf(areas.join(' ')),
+    ofSeveral: wordsOf(areas.filter((area) => area.includes(' ')).join(' ')),
+  };
+  known.set(areas, rooms);
+  return rooms;
+}
 
 /** What an item and a clause have in common. */
 export interface Shared {

@@ -1,3 +1,4 @@
+import { remembered } from '../../../parser/remembered.ts';
 import { wordsOf } from '../../../parser/trade/likeness.ts';
 import type { Fact } from '../../../parser/types.ts';
 import type { Standing } from '../board.ts';
@@ -34,31 +35,23 @@ export function signsOfEnding(
 ): string[] {
   const sort = item.problem === null ? 'work' : 'flaw';
   const days = Math.round((Date.parse(entry.at) - Date.parse(item.history.at(-1)!.at)) / 86_400_000);
-  const out = [
-    'any',
+  const seen = [
     sort,
-    `read ${read} ${sort}`,
-    `head ${head}`,
-    `head ${head} read ${read}`,
-    `own ${upTo(3, own)}`,
-    `own ${upTo(3, own)} read ${read}`,
-    `rarest ${upTo(MOST, rarest)}`,
-    `rarest ${upTo(MOST, rarest)} read ${read} head ${head}`,
-    `before ${upTo(2, before)}`,
-    `named ${upTo(2, named)} head ${head}`,
-    `rank ${rank}`,
-    `rank ${rank} read ${read}`,
-    `rank ${rank} head ${head}`,
-    `part ${part}`,
-    `part ${part} read ${read}`,
-    `part ${part} rank ${rank}`,
-    `strange ${upTo(MOST, strange)} ${part}`,
-    `met ${met.includes(item)}`,
-    `days ${days < 1 ? 'none' : days < 3 ? 'few' : 'many'}`,
-    `due ${item.readyOn !== null && item.readyOn <= entry.at.slice(0, 10)}`,
+    read,
+    head,
+    upTo(3, own),
+    upTo(MOST, rarest),
+    upTo(2, before),
+    upTo(2, named),
+    rank,
+    part,
+    upTo(MOST, strange),
+    met.includes(item),
+    days < 1 ? 'none' : days < 3 ? 'few' : 'many',
+    item.readyOn !== null && item.readyOn <= entry.at.slice(0, 10),
     item.state,
-    ...signsOfCure(clause, item, `head ${head}`, `read ${read}`),
   ];
+  const out = [...signsOfSeen(seen.join('|')), ...signsOfCure(clause, item, `head ${head}`, `read ${read}`)];
   if (item.problem !== null && [...wordsOf(item.problem)].some((word) => clause.words.has(word)))
     out.push(`flaw said ${clause.signs.includes(GONE)}`);
   const { tokens } = clause;
@@ -72,6 +65,35 @@ export function signsOfEnding(
   for (const word of others) out.push(`word ${word}`);
   return out;
 }
+
+/** Signs put in words from what was seen, each of few values: the same come again and again, and are put in words once. */
+const signsOfSeen = remembered((seen): readonly string[] => {
+  const [sort, read, head, own, rarest, before, named, rank, part, strange, met, days, due, state] = seen.split('|');
+  return [
+    'any',
+    sort!,
+    `read ${read} ${sort}`,
+    `head ${head}`,
+    `head ${head} read ${read}`,
+    `own ${own}`,
+    `own ${own} read ${read}`,
+    `rarest ${rarest}`,
+    `rarest ${rarest} read ${read} head ${head}`,
+    `before ${before}`,
+    `named ${named} head ${head}`,
+    `rank ${rank}`,
+    `rank ${rank} read ${read}`,
+    `rank ${rank} head ${head}`,
+    `part ${part}`,
+    `part ${part} read ${read}`,
+    `part ${part} rank ${rank}`,
+    `strange ${strange} ${part}`,
+    `met ${met}`,
+    `days ${days}`,
+    `due ${due}`,
+    state!,
+  ];
+});
 
 /** Whether what ails the item is told as gone: "drips", and "bone dry under there now". */
 function signsOfCure(

@@ -13,15 +13,13 @@ const DENIED = /\b(?:no|not|isn't|wasn't|without|never|negative for|free of)(?: 
 
 /** Cautions that the job's own words call for, each once, with the notes that named the work. */
 export function cautionsIn(notes: readonly NoteFacts[], site: SiteFacts): Caution[] {
-  const naming = notes.filter(({ text }) => namedIn(text).length > 0);
-  const byAge = naming.some(({ text }) => namedIn(text).some(([hazard]) => hazard.before !== undefined));
+  const naming = notes.filter((note) => calledBy(note).length > 0);
+  const byAge = naming.some((note) => calledBy(note).some((hazard) => hazard.before !== undefined));
   const built = byAge ? (site.builtYear ?? builtIn(notes)) : null;
   const calling = new Map<Hazard, string[]>();
   for (const note of naming)
-    for (const [hazard, places] of namedIn(note.text)) {
-      const stays = (at: Place) =>
-        hazard.stays === true || hazard.stays?.test(note.text.slice(...at).toLowerCase()) === true;
-      if (!oldEnough(hazard, built, note) || !places.some((at) => stays(at) || isOpen(note, at))) continue;
+    for (const hazard of calledBy(note)) {
+      if (!oldEnough(hazard, built, note)) continue;
       const noteIds = calling.get(hazard) ?? [];
       noteIds.push(note.noteId);
       calling.set(hazard, noteIds);
@@ -30,6 +28,21 @@ export function cautionsIn(notes: readonly NoteFacts[], site: SiteFacts): Cautio
     const noteIds = calling.get(h);
     return noteIds ? [{ hazard: h.hazard, text: h.text, source: h.source, noteIds }] : [];
   });
+}
+
+const known = new WeakMap<NoteFacts, readonly Hazard[]>();
+
+/** Hazards that one note calls for, whatever the house's age; the same note calls for the same ones. */
+function calledBy(note: NoteFacts): readonly Hazard[] {
+  const stays = ({ stays }: Hazard, at: Place) =>
+    stays === true || stays?.test(note.text.slice(...at).toLowerCase()) === true;
+  const called =
+    known.get(note) ??
+    namedIn(note.text).flatMap(([hazard, places]) =>
+      places.some((at) => stays(hazard, at) || isOpen(note, at)) ? [hazard] : [],
+    );
+  known.set(note, called);
+  return called;
 }
 
 type Place = readonly [start: number, end: number];
@@ -68,7 +81,8 @@ function isOpen({ text, facts }: NoteFacts, [start, end]: Place): boolean {
 const RUNS_ON = 8;
 
 /** "Get sistered" is still to be done, whatever it was read as. */
-const STILL_TO_DO = /\b(?:gets?|needs?|gotta|got to|ha(?:s|ve) to|must|should|will) (?:be )?\w+(?:ed|en)\b/;
+const STILL_TO_DO =
+  /\b(?:gets?|needs?|gotta|got to|ha(?:s|ve) to|must|should|will) (?:be )?\w+(?:ed|en)\b|^(?:tmrw|tmw|tomorrow)\b/;
 
 /** "Gluing up the pvc" is being done. */
 const UNDER_WAY =

@@ -199,6 +199,12 @@ export function heldIn(note: Said, clause: string): Held[] {
   return [...clause.matchAll(HELD_FULL)].map(([, n, one]) => ({ length: null, count: countOf(n, one) }));
 }
 
+/** Sticks of a section under their own name: `board`, `oak board`. */
+export const calledIn = (words: string): string | null =>
+  /\b((?:(?:oak|pine|cedar|maple|poplar|fir|treated) )?(?:board|batten|lath|strip|plank))s?\b(?! (?:feet|foot|and batten))/.exec(
+    words,
+  )?.[1] ?? null;
+
 /** "2x4", or the trade word for what is cut. */
 export function itemIn(note: Said): string | null {
   const size = saying('(?:<N>|(\\d)) ?(?:by|x) ?(?:<N>|(\\d+))').exec(note.words);
@@ -209,6 +215,8 @@ export function itemIn(note: Said): string | null {
     ];
     const [a, b] = [Number(thick?.valueOf()), Number(wide?.valueOf())];
     // Nominal inches, or millimetres as planed timber is called: 38x89.
+    // Five quarter stock goes by its own name.
+    if (a === 1.25 && b <= 12) return `5/4x${b}`;
     if ((a <= 8 && b <= 12) || (a <= 2 && b <= 24) || (a >= 12 && a <= 100 && b >= 25 && b <= 300)) return `${a}x${b}`;
   }
   return note.terms.find((t) => t.term.kind === 'material' && !/blade|saw/.test(t.term.name))?.term.name ?? null;

@@ -5,6 +5,7 @@ import { isDone } from '../reading/wanted.ts';
 import type { Computed, ComputedLine } from '../types.ts';
 import { cutList } from './cutList.ts';
 import {
+  calledIn,
   clausesOf,
   type Held,
   heldIn,
@@ -22,6 +23,8 @@ import {
 interface List {
   area: string | null;
   item: string | null;
+  /** What sticks of that section were called: `board`. */
+  called: string | null;
   pieces: Map<string, { length: Fraction; count: number }>;
   stock: StockLength[];
   onHand: Held[];
@@ -81,6 +84,7 @@ export function cutLines(notes: readonly Said[]): {
 const newList = (area: string | null): List => ({
   area,
   item: null,
+  called: null,
   pieces: new Map(),
   stock: [],
   onHand: [],
@@ -105,6 +109,7 @@ const tellsOfList = (note: Said, clauses: readonly string[], pieces: readonly Pi
 function take(list: List, note: Said, clauses: readonly string[], pieces: readonly Piece[]): void {
   list.noteIds.push(note.noteId);
   list.item = itemIn(note) ?? list.item;
+  list.called = calledIn(note.words) ?? list.called;
   const names = new Set(['cut list', ...(list.item ? [list.item] : []), ...pieces.map((p) => p.called)]);
   for (const thing of names) if (thing) list.counted.push({ thing, noteId: note.noteId });
   for (const { length, count, more } of pieces) {
@@ -145,7 +150,7 @@ function linesOf(list: List): { lines: ComputedLine[]; questions: { noteId: stri
     return { lines: [], questions: [{ noteId: list.noteIds.at(-1)!, ask: `Cut list of ${item}: ${found.why}` }] };
   const lines = found.buy.map(
     ({ length, count }): ComputedLine => ({
-      item,
+      item: list.called && /^\d/.test(item) ? `${item} ${list.called}` : item,
       size: list.stock.find((s) => s.length.equals(length))!.called,
       specs: [],
       area: list.area,

@@ -1,6 +1,7 @@
 import Fraction from 'fraction.js';
 import { likeness, wordsOf } from '../../../parser/trade/likeness.ts';
 import { figureAt, type Said, saying } from '../reading/said.ts';
+import { isDone } from '../reading/wanted.ts';
 import type { ComputedLine, NoteFacts } from '../types.ts';
 
 const NAMES =
@@ -19,7 +20,10 @@ export function fittingLines(
   return said.flatMap((note, k) => {
     const run = reckoned.find((l) => l.unit === 'ft' && l.noteIds.includes(note.noteId));
     if (!run) return [];
-    const known = notes[k]!.facts.flatMap((f) => (f.kind === 'material' ? [wordsOf(f.item)] : []));
+    // What a list tells beside a run to come was used by nobody.
+    const known = notes[k]!.facts.flatMap((f) =>
+      f.kind === 'material' && (f.status !== 'used' || isDone(f.quote)) ? [wordsOf(f.item)] : [],
+    );
     return [...note.words.matchAll(COUNTED_FITTINGS)].flatMap(([, id, named]) => {
       const count = figureAt(note, id).value;
       const item = named!.replace(/^(?:more|the|of|and|with) /, '').replace(/(?<!s)s$/, '');

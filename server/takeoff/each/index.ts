@@ -82,9 +82,9 @@ function crossings(lines: readonly ComputedLine[], standing: Fraction | null): K
   };
 }
 
-const lineOf = (said: Said, { item, times, pack, assumed }: PerThing, { count, text }: Known): ComputedLine => ({
+const lineOf = (said: Said, { item, size, times, pack, assumed }: PerThing, { count, text }: Known): ComputedLine => ({
   item,
-  size: null,
+  size,
   specs: [],
   area: said.area,
   amount: count.mul(times),

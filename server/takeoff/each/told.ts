@@ -1,11 +1,13 @@
 import Fraction from 'fraction.js';
 import { plural } from '../../../parser/quantities/plural.ts';
+import { goodsNamed } from '../reading/noteTold.ts';
 import { readOnce } from '../reading/readOnce.ts';
-import { figureAt, type Said, saying } from '../reading/said.ts';
+import { type Figure, figureAt, type Said, saying } from '../reading/said.ts';
 
 /** "Two to a toilet": so many of some goods for each of some thing. */
 export interface PerThing {
   item: string;
+  size: string | null;
   /** Goods for one thing. */
   times: Fraction;
   /** Singular: `toilet`, `sheet`, `crossing`. */
@@ -19,7 +21,7 @@ export interface PerThing {
 }
 
 const FASTENERS =
-  'screws?|nails?|bolts?|ties|tie|clips?|hangers?|anchors?|staples?|brackets?|connectors?|washers?|hinges?|rings?|plugs?|shims?|straps?|caps?|stops?|plates?|pulls?|knobs?|shut ?offs?|supply lines?|valves?|traps?|hooks?';
+  'screws?|nails?|bolts?|ties|tie|clips?|hangers?|anchors?|staples?|brackets?|connectors?|washers?|hinges?|rings?|plugs?|form tubes?|tubes?|post bases?|bases?|chairs?|spacers?|covers?|boxes|shims?|straps?|caps?|stops?|plates?|pulls?|knobs?|shut ?offs?|supply lines?|valves?|traps?|hooks?';
 const EACH = '(?:to|per|for|at|on|in|into)(?: (?:a|an|each|every|the|one))?|a|an|each|every|per';
 
 /** "Two deck screws at every crossing", "fifty screws to a sheet". */
@@ -36,6 +38,18 @@ const BEHIND = saying(
   `\\b((?:[a-z]+ ){0,2}(?:${FASTENERS}))(?:,|:| run| runs| go| goes| are| at| figure| take| takes| about| around)* <NC> (?:(?:${EACH}) )?(?:<K>|(?<=(?:${EACH}) )([a-z]+)\\b)`,
   'g',
 );
+/** "A four foot twelve inch form tube for every hole": one to each, its size told before it. */
+const ONE_FOR_EVERY = saying(
+  `\\b(?:an?|one) ((?:(?:<L>|<N>),? (?:by |x )?)*(?:[a-z]+ ){0,2}(?:${FASTENERS})) (?:for|to|at|on|in|per|down|under) (?:each|every|the)? ?([a-z]{3,})\\b`,
+  'g',
+);
+
+/** "Mud, one bucket per five sheets", "one packet of paste to five rolls": packs of one for packs of another. */
+const PACKS_FOR_PACKS = saying(
+  '(?:\\b([a-z]+(?: [a-z]+)?),? |)(?:\\{W\\d+\\} )?(?:<K>|\\b(box|bag|tub|pail|bucket|tube|jar|pack|packet)\\b)(?: of ([a-z]+(?: [a-z]+)?))? (?:per|to|to every|for|for every|for each|every|each|does|do|covers|is good for)(?: the| me| about)? <K>(?! (?:of|for|at)\\b)',
+  'g',
+);
+
 /** "And a wax ring for each": of the things last counted. */
 const FOR_EACH = saying(
   `(?:<NC>|\\b(an?|one)) ((?:[a-z]+ ){0,2}(?:${FASTENERS})) (?:for each|apiece|each|per)(?= of|[,.]|$)`,
@@ -49,7 +63,13 @@ const ONE_EACH = saying(
 );
 /** "Two bags of rapid set concrete per post". */
 const PACKS_EACH = saying(
-  '<K> of ([a-z]+(?: [a-z]+){0,2}) (?:(?:to|per|for|in|at|around)(?: (?:an?|each|every|the|one))?|an?|each|every) (post|hole|footing|pier|tube)\\b',
+  '<K>(?: of)? ([a-z]+(?: (?!down\\b)[a-z]+){0,2}) (?:(?:to|per|for|in|at|around|down)(?: (?:an?|each|every|the|one))?|an?|each|every) (post|hole|footing|pier|tube)\\b',
+  'g',
+);
+
+/** "Concrete's a bag and a half a hole". */
+const PACKS_BEHIND = saying(
+  "\\b([a-z]+(?: mix)?)(?:'s| is|:|,)* <K> (?:an?|per|each|every|to an?|in each|for each) (post|hole|footing|pier|tube)\\b",
   'g',
 );
 
@@ -88,7 +108,7 @@ function toldIn(note: Said): PerThing[] {
       times.compare(0) > 0 &&
       !out.some((o) => o.item === item)
     )
-      out.push({ item, times, thing, count, pack: null, assumed: null });
+      out.push({ item, size: null, times, thing, count, pack: null, assumed: null });
   };
   const thingOf = (pack: string | undefined, word: string | undefined) =>
     word ? single(word) : figureAt(said, pack).value.compare(1) === 0 ? figureAt(said, pack).unit! : null;
@@ -115,21 +135,49 @@ function toldIn(note: Said): PerThing[] {
     );
     if (things) keep(m[3]!, value(m[1]) ?? new Fraction(1), single(things[2]!), value(things[1]));
   }
+  for (const m of said.words.matchAll(ONE_FOR_EVERY)) {
+    if (!/\b(?:each|every|per) [a-z]+$/.test(m[0])) continue;
+    const named = m[1]!.replace(/\{[A-Z]\d+\},? ?(?:by |x )?/g, '');
+    const sizes = [...m[1]!.matchAll(/\{[A-Z](\d+)\}/g)].map(([, id]) => sizeText(figureAt(said, id)));
+    const thing = single(m.at(-1)!);
+    keep(named, new Fraction(1), thing, countIn(said, thing));
+    const kept = out.at(-1);
+    if (kept?.item === nameOf(said, named)) kept.size = sizes.join(' x ') || null;
+  }
+  for (const m of said.words.matchAll(PACKS_FOR_PACKS)) {
+    const per = figureAt(said, m[5]);
+    const pack = m[2] ? figureAt(said, m[2]) : { value: new Fraction(1), unit: m[3]!.replace(/et$/, '') };
+    const item = nameOf(said, m[4] ?? m[1] ?? '');
+    if (!item || !pack.unit || !per.unit || pack.unit === per.unit || per.value.compare(0) <= 0) continue;
+    const called = goodsNamed(said).find((g) =>
+      g.mentions.some((at) => at >= m.index && at <= m.index + m[0].length),
+    )?.item;
+    const times = pack.value.div(per.value);
+    out.push({ item: called ?? item, size: null, times, thing: per.unit, count: null, pack: pack.unit, assumed: null });
+  }
   if (DECK_SCREWS.test(said.words) && !out.some((o) => o.item === 'deck screw'))
     out.push({
       item: 'deck screw',
+      size: null,
       times: new Fraction(2),
       thing: 'crossing',
       count: null,
       pack: null,
       assumed: TWO_A_JOIST,
     });
+  for (const m of said.words.matchAll(PACKS_BEHIND)) {
+    const { value: times, unit: pack } = figureAt(said, m[2]);
+    const item = nameOf(said, m[1]!);
+    if (item && pack && !LITTLE.test(m[1]!))
+      out.push({ item, size: null, times, thing: m[3]!, count: countIn(said, m[3]!), pack, assumed: null });
+  }
   for (const m of said.words.matchAll(PACKS_EACH)) {
     const { value: times, unit: pack } = figureAt(said, m[1]);
     const item = nameOf(said, m[2]!);
     // "Used a bag and a half a hole" is over.
     if (/\b(?:used|took|went through)\b[^.;]{0,24}$/.test(said.words.slice(0, m.index))) continue;
-    if (item && pack) out.push({ item, times, thing: m[3]!, count: countIn(said, m[3]!), pack, assumed: null });
+    if (item && pack)
+      out.push({ item, size: null, times, thing: m[3]!, count: countIn(said, m[3]!), pack, assumed: null });
   }
   return out;
 }
@@ -144,7 +192,11 @@ const TWO_A_JOIST = 'two screws a board at each joist (prescriptive deck guide)'
 /** "Three toilets", "six sheets": how many of the thing a note counts. */
 export function countIn(said: Said, thing: string): Fraction | null {
   const m = saying(`(?<!\\b(?:x|by) )<NC> (?:[a-z]+ ){0,2}${plural(thing)}\\b`).exec(said.words);
-  const pack = said.figures.find((f) => f.kind === 'pack' && f.unit === thing && !f.per && f.value.compare(1) > 0);
+  // "Per five sheets" tells how far something goes, not how many there are.
+  const packs = [
+    ...said.words.matchAll(saying('(?<!\\b(?:per|every|each|for|to|an?|does|do|covers|handles) )<K>', 'g')),
+  ].map((m) => figureAt(said, m[1]));
+  const pack = packs.find((f) => f.unit === thing && !f.per && f.value.compare(1) > 0);
   const count = m ? figureAt(said, m[1]).value : (pack?.value ?? null);
   return count && count.d === 1n ? count : null;
 }
@@ -169,6 +221,8 @@ function nameOf(said: Said, goods: string): string | null {
   if (term) return term.term.name;
   return [...words.slice(0, -1), single(words.at(-1) ?? '')].join(' ') || null;
 }
+
+const sizeText = ({ value, unit }: Figure): string => `${value.toFraction(true)}${unit ? ` ${unit}` : ''}`;
 
 const SCREWS = [
   { board: /\b(?:cement board|backer|cbu\b)/, kind: 'backer board' },

@@ -121,10 +121,11 @@ const headOf = (item: string) => item.split(' ').at(-1)!.replace(/s$/, '');
 export function packsSaid(notes: readonly NoteFacts[], said: readonly Said[], lines: readonly ComputedLine[]): PackFor {
   const known: SaidPack[] = [];
   const counted = new Set(lines.filter((l) => l.unit === 'each' && !STICKS.test(l.item)).map((l) => l.item));
-  for (const [k, note] of notes.entries()) {
-    for (const item of countedIn(note)) counted.add(item);
+  let gathered = 0;
+  for (const k of notes.keys()) {
     const packs = packsOf(said[k]!);
     if (packs.length === 0) continue;
+    for (; gathered <= k; gathered++) for (const item of countedIn(notes[gathered]!)) counted.add(item);
     for (const { at, ...pack } of packs) {
       const item = owner(said[k]!, at, [...counted]);
       if (item) known.unshift({ item, words: wordsOf(item), pack });

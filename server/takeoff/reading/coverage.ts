@@ -4,12 +4,12 @@ import type { Terms } from './ratios.ts';
 import { figureAt, type Said, saying } from './said.ts';
 
 const AREA_WORDS =
-  'sq ft|sq\\. ?ft\\.?|sqft|sf|square foot|square feet|square metre|square meter|sq m|m2|square|foot|feet|ft';
+  'sq ft|sq\\. ?ft\\.?|sqft|sf|square foot|square feet|square metre|square meter|sq m|m2|square|sq|foot|feet|ft';
 
 const areaUnit = (word: string): string => {
   if (/^sq.*ft|^sqft|^sf|square f/.test(word)) return 'sq ft';
   if (/^sq m|m2|square m/.test(word)) return 'sq m';
-  return word === 'square' ? 'square' : 'ft';
+  return word === 'square' || word === 'sq' ? 'square' : 'ft';
 };
 
 const TELLS =
@@ -28,7 +28,11 @@ export function coverageOf(said: Said, out: Terms): void {
   const add = (at: number, value: Fraction, unit: string | null, per: string, ...ids: (string | undefined)[]) => {
     if (value.compare(0) <= 0) return;
     out.ratios.push({ value, unit, per, at });
-    for (const id of ids) if (id) out.used.add(Number(id));
+    for (const id of ids)
+      if (id) {
+        out.used.add(Number(id));
+        out.sold.add(Number(id));
+      }
   };
   const per =
     '(?:a|an|per|to a|to the|to each|to one|in a|in the|in each|each|every|for a|for each|for every|from a|out of a|\\/)(?: (?:double|single|full|whole|big|small))?';
@@ -39,6 +43,21 @@ export function coverageOf(said: Said, out: Terms): void {
     const pack = figureAt(said, m[1]);
     if (free(m[1])) add(m.index, pack.value, pack.unit, areaUnit(m[2]!), m[1]);
   }
+  // "I get twenty five foot out of a tube".
+  for (const m of words.matchAll(
+    saying('<ALVN>(?: of (?:it|bead|joint|run))? (?:out of|from|off(?: of)?) <K>(?! (?:x|by)\\b)', 'g'),
+  )) {
+    const [measure, pack] = [figureAt(said, m[1]), figureAt(said, m[2])];
+    const one = pack.value.equals(1) && /^(?:an?|the|each|every|one|per)\b/i.test(pack.quote);
+    if (free(m[1]) && free(m[2]) && one && !measure.per)
+      add(m.index, measure.value, unitOf(measure), pack.unit!, m[1], m[2]);
+  }
+  // "Vinyl plank, box 23.8 sq ft": a pack and its area, side by side.
+  for (const m of words.matchAll(
+    saying(`(?<=^|[a-z,.:;] )(${PACKS})(?:,| is| =|:)? <A>(?=[,.;]|$| (?:and|with|so)\\b)`, 'g'),
+  ))
+    if (free(m[2]) && !/^(?:each|stick|square)$/.test(packUnit(m[1]!)))
+      add(m.index, figureAt(said, m[2]).value, unitOf(figureAt(said, m[2])), packUnit(m[1]!), m[2]);
   // "A square at that exposure is five bundles".
   for (const m of words.matchAll(
     saying(
@@ -79,7 +98,7 @@ export function coverageOf(said: Said, out: Terms): void {
   }
   for (const m of words.matchAll(
     saying(
-      `\\b(${PACKS})(?:'s|:| =|(?: of [a-z]+(?: [a-z]+)?)? (?:will |should )?(?:does|do|covers?|cover|is good for|good for|goes|makes?|yields?|holds?|has|gets you|spreads?|says|are|is))(?: about| around)? <ALVN>(?! ?(?:x|by) ?\\{| \\{[VK]\\d+\\})`,
+      `\\b(${PACKS})(?:'s|:| =|(?: of [a-z]+(?: [a-z]+)?)? (?:will |should )?(?:does|do|covers?|cover|is good for|good for|goes|makes?|yields?|holds?|has|gets you|spreads?|says|are|is|per|for every|every))(?: about| around)? <ALVN>(?! ?(?:x|by) ?\\{| \\{[VK]\\d+\\})`,
       'g',
     ),
   )) {

@@ -86,20 +86,37 @@ function settle(work: Work, all: readonly Work[]): ComputedLine | string | null 
     extentWorking: trail.join('; '),
     ...(sold.source && { source: sold.source }),
   });
-  return answer.ok ? lineOf(work, answer, onHandIn(work, steps)) : `${work.goods.item}: ${answer.why}`;
+  if (!answer.ok) return `${work.goods.item}: ${answer.why}`;
+  return lineOf(work, withBeside(answer, work.beside), onHandIn(work, steps));
+}
+
+/** What was counted for a part of the work comes on top, in whole packs. */
+function withBeside<T extends Pick<ComputedLine, 'amount' | 'pack' | 'working'>>(answer: T, beside: Work['beside']): T {
+  const { amount, pack, working } = answer;
+  if (!beside || pack?.unit !== beside.unit) return answer;
+  const packs = amount.div(pack.holds).ceil().add(beside.value);
+  return {
+    ...answer,
+    amount: packs.mul(pack.holds),
+    working: `${working}; and ${show(beside.value)} ${pack.unit} beside, so ${packs.toFraction()}`,
+  };
 }
 
 /** Wallpaper whose roll was told by both sides, where the walls are told: by drops. */
 function byDrops(work: Work, extent: Extent) {
   const { roll, waste } = work;
-  if (!roll || !extent.height) return null;
+  // "12 foot wide by 8 foot high": a wall of its own.
+  const upright =
+    extent.shapes.length === 1 && extent.shapes[0]!.kind === 'rectangle' ? extent.shapes[0]!.sides[1] : null;
+  const height = extent.height ?? upright;
+  if (!roll || !height) return null;
   const around = extent.shapes.reduce(
     (sum, { kind, sides: [a, b], count }) =>
       a ? sum.add((b && kind === 'room' ? a.add(b).mul(2) : a).mul(count)) : sum,
     new Fraction(0),
   );
   return around.compare(0) > 0
-    ? papered({ around, height: extent.height, roll, repeat: work.bedding.repeat?.div(12) ?? null, waste })
+    ? papered({ around, height, roll, repeat: work.bedding.repeat?.div(12) ?? null, waste })
     : null;
 }
 
@@ -119,7 +136,7 @@ const SQUARES: Chain = {
 
 /** Goods sold by what they are measured in, or reckoned with waste or with what is left over at the ends though nobody said how they are sold. */
 function ownMeasure(work: Work, unit: string, { makeUp }: Extent): Chain | null {
-  if (work.byMeasure === 'sq yd' && unit === 'sq ft') return SQUARE_YARDS;
+  if ((work.byMeasure === 'sq yd' || work.byMeasure === 'cu yd') && unit === 'sq ft') return SQUARE_YARDS;
   if (work.byMeasure === 'square' && unit === 'sq ft') return SQUARES;
   const run = unit === 'ft' && makeUp.length > 0;
   const meant = run || work.byMeasure === unit || (work.waste !== null && unit !== 'cu ft');
@@ -176,10 +193,7 @@ function lineOf(
 /** How the goods are sold: as said, then by the trade's habit where what was said does not reach a purchase. */
 function soldBy(work: Work, unit: string): Habit | string {
   const { goods } = work;
-  const ratios: Ratio[] = work.ratios.map((r) => ({
-    ...r,
-    unit: r.unit === 'ft' && unit === 'sq ft' && COVERED.test(r.per) ? 'sq ft' : (r.unit ?? nullUnit(work, r, unit)),
-  }));
+  const ratios: Ratio[] = work.ratios.map((r) => ({ ...r, unit: ratioUnit(work, r, unit), per: ratioPer(r, unit) }));
   if (goods.sides && goods.by === 'area')
     ratios.push({ value: goods.sides[0].mul(goods.sides[1]).div(144), unit: 'sq ft', per: 'each', at: 0 });
   const [one, other] = twoSayings(work.ratios);
@@ -209,6 +223,18 @@ function twoSayings(ratios: readonly Ratio[]): Ratio[] {
   }
   return [];
 }
+
+/** "A pail does 1000 feet" of what covers, "30 yard rolls" of carpet, shingles "three to the square". */
+function ratioUnit(work: Work, r: Ratio, unit: string): string {
+  if (r.unit === 'ft' && unit === 'sq ft' && COVERED.test(r.per)) return 'sq ft';
+  if (r.unit === 'yd' && unit === 'sq ft') return 'sq yd';
+  if (r.unit === 'each' && r.per === 'square' && /shingle/.test(work.goods.item)) return 'bundle';
+  return r.unit ?? nullUnit(work, r, unit);
+}
+
+/** "Eight to the foot" of what covers is to the square foot. */
+const ratioPer = ({ unit: of, per }: Ratio, unit: string) =>
+  per === 'ft' && of === 'each' && unit === 'sq ft' ? 'sq ft' : per;
 
 /** "Cartons have 18 feet in them", "a pail does 1000 feet": of what covers, square feet. */
 const COVERED = /^(?:box|case|carton|bag|bundle|pack|pail|bucket|can|tin|gal|quart|L|tub|kit)$/;

@@ -112,7 +112,10 @@ function amountsOf(work: Work, extent: Extent, shape: Shape): Part[] {
 /** What comes off: areas of openings, or their widths along a run. */
 function openingsOf({ goods }: Work, extent: Extent): Fraction {
   let less = goods.by === 'area' ? extent.lessArea : extent.lessLength;
+  // What runs along the ceiling passes over them.
+  const above = /crown|coving|cornice|picture rail/.test(goods.item);
   for (const { width, height, count } of extent.openings) {
+    if (above) continue;
     if (goods.by === 'length') less = less.add(width.mul(count));
     else if (height && goods.by === 'area') less = less.add(width.mul(height).mul(count));
   }

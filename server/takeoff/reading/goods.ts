@@ -74,7 +74,39 @@ export function goodsIn(said: Said): Goods[] {
   if (pipe >= 0 && found.some((g) => /\b(?:conduit|emt|pvc|copper|pex)\b/.test(g.item))) found.splice(pipe, 1);
   const rated = rValueIn(said);
   for (const goods of found) if (/insulation|batt|foam/.test(goods.item)) goods.size ??= rated;
+  for (const goods of found) {
+    if (goods.size === null && TILE.test(goods.item)) Object.assign(goods, pluralSize(said, goods));
+    // Tiles of a hung ceiling are told in feet.
+    const hung =
+      /\b(?:drop|dropped|suspended|grid|lay ?in|acoustic(?:al)?)\b/.test(said.words) && /\bceil/.test(said.words);
+    if (hung && /tile/.test(goods.item) && goods.sides?.every((s) => s.compare(4) <= 0))
+      goods.sides = [goods.sides[0].mul(12), goods.sides[1].mul(12)];
+  }
+  const coated = paintUnnamed(said, found);
+  if (coated) found.push(coated);
   return found.sort((a, b) => a.at - b.at);
+}
+
+/** "We're running 12 by 24s": a size in the plural, wherever the tile was named. */
+function pluralSize(said: Said, { at }: Goods): Partial<Goods> {
+  const m = saying('<N> ?(?:x|by) ?<N> ?s\\b').exec(said.words);
+  if (!m || m.index < at) return {};
+  const sides = [m[1], m[2]].map((id) => figureAt(said, id).value);
+  if (sides.some((s) => s.compare(60) > 0)) return {};
+  return { size: sides.map((s) => s.toString()).join('x'), sides: [sides[0]!, sides[1]!] };
+}
+
+const COATED = /paint|primer|stain|sealer|varnish|plaster|compound|texture|poly|membrane|waterproof|skim|epoxy/;
+
+/** "One coat to freshen it up, 400 to the gallon": what comes by the gallon and goes on in coats is paint. */
+function paintUnnamed(said: Said, found: readonly Goods[]): Goods | null {
+  if (found.some((g) => COATED.test(g.item)) || COATED.test(said.words)) return null;
+  const m = saying('<C>', 'g');
+  const coat = [...said.words.matchAll(m)].find(([, id]) => figureAt(said, id).unit === 'coat');
+  const gallons = /\bgal(?:lons?)?\b/.test(said.words) || said.figures.some((f) => f.unit === 'gal' || f.per === 'gal');
+  return coat && gallons
+    ? { item: 'paint', size: null, specs: [], by: 'area', sides: null, at: coat.index, mentions: [coat.index] }
+    : null;
 }
 
 const WIRES: Readonly<Record<string, string>> = {
@@ -100,7 +132,7 @@ function shortNamed(quote: string, at: number, item: string | null, by: Measure)
 const COUNTERS = new Set(['tile', 'paint', 'drywall', 'flooring', 'roofing']);
 
 /** Goods of their own, whatever they are for: drywall screws are no drywall. */
-const OWN = /\b(?:screw|tape|compound|adhesive|primer|sealer|sealant|mortar|grout|trim|nail)\b/;
+const OWN = /\b(?:screw|tape|compound|adhesive|primer|sealer|sealant|mortar|grout|trim|nail|paste|pad|mesh)\b/;
 
 /** "Tile" after "subway tile" is the same goods: one name holds the other, and neither is something for the other. */
 function sameName(a: string, b: string): boolean {
@@ -146,7 +178,7 @@ function nameOf(said: Said, quote: string, at: number, by: Measure): Goods {
   })?.term.name;
   const lead = said.words.slice(0, at).split(' ').filter(Boolean);
   const specs: string[] = [];
-  while (lead.length && COLOURS.test(lead.at(-1)!) && !/[{']/.test(lead.at(-1)!)) specs.unshift(lead.pop()!);
+  while (lead.length && COLOURS.test(lead.at(-1)!) && !/[{',]/.test(lead.at(-1)!)) specs.unshift(lead.pop()!);
   const spoken = [...specs, ...quote.split(' ')];
   const base = term?.split(' ').some((w) => spoken.includes(w)) ? term.split(' ') : null;
   const names = base
@@ -173,7 +205,7 @@ const TILE =
 function sizeOf(said: Said, at: number, quote: string): Pick<Goods, 'size' | 'sides'> {
   const before = said.words.slice(Math.max(0, at - 60), at);
   const after = said.words.slice(at + quote.length, at + quote.length + 30);
-  const gap = '(?: (?!is|are|by|long|wide|high)[a-z]+){0,3}';
+  const gap = '(?: (?!is|are|by|long|wide|high|and\\b|with\\b|for\\b|in\\b|but\\b|so\\b)[a-z]+){0,3}';
   const pair =
     saying(`<LN> ?(?:x|by) ?<LN>(?: ?x ?<LN>)?${gap} $`).exec(before) ??
     (TILE.test(quote)
@@ -221,6 +253,10 @@ export const pairsIn = (said: Said): Pair[] =>
 const PLACE_BEFORE =
   /\b(?:closet|nook|pantry|hall(?:way)?|alcove|landing|niche|bath(?:room)?|bedroom|kitchen|den|entry|office|vestibule|mud ?room|pads?|slabs?|platform|stoop|patio)(?:,? (?:that|which|it))?(?:'s| is|,|:)? (?:about )?(?:an? )?$/;
 
+/** "Six windows, every one of them two by three". */
+const EACH_OPENING =
+  /\b(?:windows?|doors?|openings?)\b[^{]*\b(?:every one|each|all)(?: of (?:them|those))?(?: is| are)? $/;
+
 const POURED = /\b(?:pads|slabs)\b[^.;]*(?:,|and)(?: an?| one| another| \{[NC]\d+\})?(?: at)? ?$/;
 
 /** `2x4`, `1x6`: lumber by its nominal size, both bare, the first 1 or 2. */
@@ -235,6 +271,7 @@ function lumber(said: Said, match: RegExpMatchArray): boolean {
     return false;
   // "Closet 2 by 6" is a place's size, "two pads 4 by 4 and one 6 by 6" are two.
   const before = said.words.slice(0, match.index);
+  if (EACH_OPENING.test(before)) return false;
   if (PLACE_BEFORE.test(before) || (POURED.test(before) && !/^ ?(?:s\b|posts?|forms?|lumber|stakes?)/.test(after)))
     return false;
   return (

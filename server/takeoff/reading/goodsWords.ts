@@ -21,7 +21,23 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
     item: 'polyurethane sealant',
     by: 'length',
   },
+  { named: /(?<=\bcarpet\b.*)\b(?:carpet )?pad\b/, item: 'carpet pad', by: 'area' },
+  {
+    named: /\b(?:flat|matte?|satin|eggshell|semi[- ]?gloss) (?:white|gr[ae]y|black|cream|beige|blue|green)\b(?! paint)/,
+    item: null,
+    by: 'area',
+  },
+  { named: /\b(?:click|glue[- ]down|loose lay) vinyl\b/, item: 'vinyl plank', by: 'area' },
+  { named: /\bto (?:board|rock|sheet ?rock)\b(?=.*\bsheets?\b)/, item: 'drywall', by: 'area' },
+  { named: /(?<=\bridge\b.*)(?<!ridge )\bcap\b|(?<!ridge )\bcap\b(?= .*\bridge\b)/, item: 'ridge cap', by: 'length' },
   { named: /(?<=\bbacker rod\b.*)\brod\b/, item: 'backer rod', by: 'length' },
+  {
+    named:
+      /(?<!\b(?:wall|tar|building|roofing|red|rosin|kraft|sand|joint|tape|masking) ?)\bpaper\b(?=.*\brolls?\b)(?=.*\b(?:repeat|drops?|paste|pattern|match)\b)/,
+    item: 'wallpaper',
+    by: 'area',
+  },
+  { named: /(?<=\bsiding\b.*)\bplanks?\b/, item: 'siding', by: 'area' },
   { named: /\bskim(?:ming)?\b(?=.*\bbags?\b)(?!.*\b(?:plaster|finish)\b)/, item: 'plaster', by: 'area' },
   { named: /\bpir\b(?: boards?)?/, item: 'PIR board', by: 'area' },
   { named: /\boak strip\b/, item: 'oak strip flooring', by: 'area' },
@@ -34,9 +50,11 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
     item: 'drywall screw',
     by: 'area',
   },
+  { named: /\bpaper tape\b/, item: 'paper tape', by: 'area' },
+  { named: /\b(?:mesh|fiberglass) tape\b/, item: 'mesh tape', by: 'area' },
   {
     named:
-      /\b(?:drywall|joint|paper|mesh|fiberglass|seam) tape\b|(?<![a-z] )\btape\b(?! measure)|(?<=\b(?:need|and|get|plus|order|the|of|some) )(?<!\b(?:end of|on|off|with|from) the )tape\b(?! measure)/,
+      /\b(?:drywall|joint|seam) tape\b|(?<![a-z] )\btape\b(?! measure)|(?<=\b(?:need|and|get|plus|order|the|of|some) )(?<!\b(?:end of|on|off|with|from) the )tape\b(?! measure)/,
     item: 'drywall tape',
     by: 'area',
   },
@@ -48,7 +66,7 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
   },
   {
     named:
-      /\b(?:romex|nm cable|(?:[468]|10|12|14|six|eight|ten|twelve|fourteen) ?[-/ ] ?(?:2|3|two|three)(?: (?:wire|cable|romex|nm))?)(?= (?:for|to|in|from|on|w|with|home|is|run|and|no|it|between)\b|,|\.|:|$)/,
+      /\b(?:romex|nm cable|(?:[468]|10|12|14|six|eight|ten|twelve|fourteen) ?[-/ ] ?(?:2|3|two|three)(?: (?:wire|cable|romex|nm))?)(?= (?:for|to|in|from|on|w|with|home|is|run|and|no|it|between)\b|,|\.|:|$)|\b(?:[468]|10|12|14|six|eight|ten|twelve|fourteen) ?[-/ ] ?(?:2|3|two|three) (?:wire|cable|romex|nm)\b/,
     item: 'cable',
     by: 'length',
   },
@@ -93,13 +111,13 @@ export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Mea
 
 /** Goods bought by the length of what they run along. */
 export const RUNS =
-  /\b(?:base ?boards?|(?<!paver |gravel |road |stone |tile |post |cabinet |vanity )base(?= (?:mold|trim|all|around|for|in|goes|runs)\b|[.,:])|skirting|trim|casing|crown|quarter round|shoe(?: mold(?:ing)?)?|chair rail|coving|architraves?|picture rail|dado rail|molding|moulding|gutters?|down ?spouts?|drip edge|flashing|(?:lawn |garden |paver |steel |plastic )?edging|coping|cornice|scotia|threshold|trunking|corner bead|edge trim|edge profile|bull ?nose|pipe|pex|conduit|emt|pvc|copper|hose(?! (?:bibb?s?|reels?|spigots?)\b)|tubing|handrail|fascia|soffit vent|caulk|silicone|sealant|backer rod|weather ?strip|heat(?:ing)? (?:cable|tape)|fence|fencing|railing|j[- ]?channel|starter strip|ridge (?:cap|vent)|sill seal|rebar|plates?|furring|strapping|track|channel|romex)\b/;
+  /\b(?:base ?boards?|(?<!paver |gravel |road |stone |tile |post |cabinet |vanity )base(?= (?:mold|trim|all|around|for|in|is|comes|goes|runs)\b|[.,:])(?!.*\b(?:patio|pavers?|driveway|crushed|gravel|compact(?:ed|ion)?|screenings)\b)|skirting|trim|casing|crown|quarter round|shoe(?: mold(?:ing)?)?|chair rail|coving|architraves?|picture rail|dado rail|molding|moulding|gutters?|down ?spouts?|drip edge|flashing|(?:lawn |garden |paver |steel |plastic )?edging|coping|cornice|scotia|threshold|trunking|corner bead|edge trim|edge profile|bull ?nose|pipe|pex|conduit|emt|pvc|copper|hose(?! (?:bibb?s?|reels?|spigots?)\b)|tubing|handrail|fascia|soffit vent|caulk|silicone|sealant|backer rod|weather ?strip|heat(?:ing)? (?:cable|tape)|fence|fencing|railing|j[- ]?channel|starter strip|ridge (?:cap|vent)|sill seal|rebar|plates?|furring|strapping|track|channel|romex)\b/;
 /** Goods bought by volume. */
 export const FILLS =
   /\b(?:concrete|gravel|mulch|top ?soil|(?:potting |garden |planting )?soil|loam|crusher run|hard ?core|aggregate|ballast|screenings|decomposed granite|bark|wood chips|fill dirt|dirt|sand|crushed stone|stone dust|pea stone|pea gravel|road base|base rock|river rock|compost|self[- ]?level(?:er|ler|ing)|leveler|leveller|deck mud|dry pack|mud bed|mortar bed)\b/;
 /** Goods that cover, not all in the vocabulary. */
 export const COVERS =
-  /\b(?:mosaic|subway|porcelain|ceramic|hex|penny|slate|travertine|marble|granite|quarry|floor|wall|field|ceiling|carpet|vinyl|cork|peel and stick)? ?(?:tiles?)\b|\b(?:hex(?:es)?(?! (?:bolts?|nuts?|key|wrench|head))|penny rounds?|chipboard|(?:loft|floor|flooring) (?:boards|panels)|mdf|subway|porcelain|vinyl plank|luxury vinyl|lvp|lvt|laminate|engineered(?: hardwood| oak| wood)?|hardwood|(?:oak|maple|ash|hickory|hardwood|plank) floor(?:ing)?|bamboo|plank flooring|flooring|sheet vinyl|linoleum|carpet(?:ing)?|underlay(?:ment)?|drywall|sheet ?rock|(?<!river |base |lava )rock\b(?! base)|plasterboard|moisture board|green ?board|gypsum board|blue ?board|backer(?: board)?|cement board|plywood|osb|sheathing|subfloor|shingles?|roofing felt|felt|ice and water(?: shield)?|underlayment|house ?wrap|siding|shiplap|bead ?board|wainscot(?:ing)?|panell?ing|wall ?paper|insulation|batts?|foam board|rigid foam|vapou?r barrier|landscape fabric|weed barrier|sod|turf|(?:stone |concrete )?pavers?|bricks?(?! pavers?)|blocks?|stone veneer|stucco|plaster|thin ?set|(?:tile|floor) adhesive|bonding(?: coat| plaster)?|grout|mortar|membrane|waterproofing|primer|paint|stain|sealer|varnish|polyurethane(?! (?:sealant|caulk|adhesive|foam|construction))|epoxy|deck(?:ing| boards?)|radiant mat|heat(?:ing)? mat|screen|lath|metal roofing|roof panels?|slates?|decking|acoustic tile|rubber flooring|texture)\b/;
+  /\b(?:mosaic|subway|porcelain|ceramic|hex|penny|slate|travertine|marble|granite|quarry|floor|wall|field|ceiling|carpet|vinyl|cork|peel and stick)? ?(?:tiles?)\b|\b(?:hex(?:es)?(?! (?:bolts?|nuts?|key|wrench|head))|penny rounds?|chipboard|(?:loft|floor|flooring) (?:boards|panels)|mdf|subway|porcelain|vinyl plank|luxury vinyl|lvp|lvt|laminate|engineered(?: hardwood| oak| wood)?|hardwood|(?:oak|maple|ash|hickory|hardwood|plank) floor(?:ing)?|bamboo|plank flooring|flooring|sheet vinyl|linoleum|carpet(?:ing)?|underlay(?:ment)?|drywall|sheet ?rock|(?<!river |base |lava )rock\b(?! base)|plasterboard|moisture board|green ?board|gypsum board|blue ?board|backer(?! rod)(?: board)?|cement board|plywood|cdx|osb|sheathing|subfloor|shingles?|roofing felt|felt|ice and water(?: shield)?|underlayment|house ?wrap|siding|shiplap|bead ?board|wainscot(?:ing)?|panell?ing|wall ?paper|insulation|batts?|foam board|rigid foam|vapou?r barrier|landscape fabric|weed barrier|sod|turf|(?:stone |concrete )?pavers?|bricks?(?! pavers?)|blocks?|stone veneer|stucco|plaster|thin ?set|(?:tile|floor) adhesive|bonding(?: coat| plaster)?|grout|mortar|membrane|waterproofing|(?:wire |welded )?mesh(?! (?:tape|back|sheet))|primer|paint|stain|sealer|varnish|polyurethane(?! (?:sealant|caulk|adhesive|foam|construction))|epoxy|deck(?:ing| boards?)|radiant mat|heat(?:ing)? mat|screen|lath|metal roofing|roof panels?|slates?|decking|acoustic tile|rubber flooring|texture)\b/;
 
 /** Words before the goods that belong to its name. */
 export const COLOURS =

@@ -139,7 +139,7 @@ const boardTrade = (ratios: Ratio[], assumption: string): Habit => ({
 const RULES: readonly Rule[] = [
   { goods: /drywall screw/, give: () => boardTrade([ratio(SCREWS, 'each', 'sq ft')], 'one screw a square foot') },
   {
-    goods: /drywall tape/,
+    goods: /(?:drywall|paper|mesh) tape/,
     give: () =>
       boardTrade(
         [ratio(TAPE_FEET, 'ft', 'sq ft', '0.5 ft a sq ft'), ratio(new Fraction(500), 'ft', 'roll')],

@@ -11,6 +11,9 @@ export function metricUnit(figures: readonly Figure[]): 'm' | 'mm' | 'cm' | null
   const said = (unit: string) => figures.filter((f) => f.sure && f.unit === unit);
   if (said('m').length > 0) return 'm';
   if (said('ft').length > 0) return null;
+  // "3.6 by 3.2, sheets are 2.4 by 1.2": no foot and no inch said, and every side in tenths.
+  const tenths = figures.filter((f) => f.unit === null && /^\d{1,2}\.\d{1,2}$/.test(f.quote));
+  if (said('in').length === 0 && tenths.length > 2) return 'm';
   if (said('sq m').length > 0) return 'm';
   // Bags of 20 kg, or so many to the cube.
   const metricBags = figures.some((f) => f.unit === 'kg' || f.unit === 'cu m' || f.per === 'cu m');

@@ -10,6 +10,7 @@ import { figureAt, type Said, saying, sentencesOf } from './said.ts';
 import { type Extent, extentIn } from './shapes.ts';
 import { type Stock, stockIn } from './stock.ts';
 import { type Taken, unreadPacks, unreadSizes } from './unread.ts';
+import { sentenceAt } from './wanted.ts';
 
 /** What one note tells of goods by extent, before it is known which of the goods under way it is about. */
 export interface NoteTold {
@@ -20,6 +21,8 @@ export interface NoteTold {
   tile: [Fraction, Fraction] | null;
   /** Sizes of places, as goods of each measure take them. */
   extentFor: (by: Measure) => Extent;
+  /** Sizes told in the goods' own sentences, where others have theirs. */
+  extentOf: (of: Goods) => Extent;
   /** Figures that no reader took, in words: of sizes of places, and of packs. */
   unread: (of: Goods) => Unread;
   told: boolean;
@@ -89,16 +92,38 @@ function read(said: Said, goods: readonly Goods[], by: Measure, sizes: readonly 
     return found;
   };
   const extentFor = (measure: Measure) => readFor(measure).extent;
+  const extentOf = (of: Goods) => {
+    const own = ownSentences(said, of, goods);
+    if (own === said.words) return extentFor(of.by);
+    const extent = extentIn({ ...withoutWires(said, goods), words: own }, of.by, new Set(used));
+    return extent.shapes.length > 0 && !extent.doubt ? { ...extent, makeUp } : extentFor(of.by);
+  };
   const taken = (measure: Measure): Taken => ({
     sold: used,
     all: [measure, ...goods.map((g) => g.by)].map((m) => readFor(m).read),
   });
   const unread = (of: Goods): Unread => ({
-    sizes: unreadSizes(withoutWires(said, goods), taken(of.by), extentFor(of.by).shapes.length),
+    sizes: unreadSizes(withoutWires(said, goods), taken(of.by), placesOf(extentOf(of))),
     packs: unreadPacks(said, taken(of.by), goods, of),
   });
-  return { goods, terms, bedding, tile, extentFor, unread, told: tells(extentFor(by)), stock };
+  return { goods, terms, bedding, tile, extentFor, extentOf, unread, told: tells(extentFor(by)), stock };
 }
+
+/** Runs that another of the goods has in a sentence of its own: "downspouts, two of them ten foot each". */
+function ownSentences(said: Said, of: Goods, all: readonly Goods[]): string {
+  const rivals = of.by === 'length' ? all.filter((g) => g !== of && g.by === 'length') : [];
+  if (rivals.length === 0) return said.words;
+  const within = (g: Goods, s: string) => g.mentions.some((at) => sentenceAt(said.words, at).trim() === s);
+  const left = sentencesOf(said.words).filter(
+    (s) => within(of, s) || !rivals.some((g) => within(g, s)) || !OWN_RUN.test(s),
+  );
+  return left.length === sentencesOf(said.words).length ? said.words : left.join('. ');
+}
+
+const OWN_RUN = saying('<N>(?: of (?:them|those))?,?(?: at)? <L>(?: (?:foot|feet|ft))? (?:each|apiece)\\b');
+
+/** How many sizes were told, and how many places those are. */
+const placesOf = ({ shapes }: Extent): number[] => [shapes.length, shapes.reduce((sum, s) => sum + s.count, 0)];
 
 /** "Three number tens go down it, 64 foot apiece": lengths of the wires are none of the conduit's. */
 function withoutWires(said: Said, goods: readonly Goods[]): Said {

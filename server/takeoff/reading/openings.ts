@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
 import { feet, metricUnit } from './lengths.ts';
-import { figureAt, figureIds, type Said, saying, sentencesOf } from './said.ts';
+import { type Figure, figureAt, figureIds, type Said, saying, sentencesOf } from './said.ts';
 import { type Extent, SIDE } from './shapes.ts';
 
 const OPENING =
@@ -39,6 +39,11 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
     saying(`\\b(?:${OPENING})(?::|,| are| is)* <N> (?:at|of) <LN>${SIDE} ?(?:x|by) ?<LN>`, 'g'),
   ))
     take(m[1], m[2], m[3], m[0]);
+  // "All nine windows are in. They're every one of them three by five".
+  const eachOne = saying(
+    `<N> (?:[a-z]+ ){0,2}(?:${OPENING})\\b[^{]{0,120}\\b(?:every (?:last )?one(?: of (?:them|those|these))?|each(?: one)?(?: of (?:them|those|these))?|(?:they're|they are|all of them are|all)(?: all)?)(?: (?:is|are|at|about|measures?))* <LN>${SIDE} ?(?:x|by) ?<LN>`,
+  ).exec(words);
+  if (eachOne) take(eachOne[1], eachOne[2], eachOne[3], eachOne[0]);
   for (const m of words.matchAll(
     saying(
       `(?:<N> )?(?:(?!less|minus|take|for|out|by|the)[a-z]+ ){0,2}(?:${OPENING})(?: (?:is|are|at|of|each|that's|that are|being|'s|measuring|all|{N\\d+}|one)|,|:)* <LN>${SIDE} ?(?:x|by) ?<LN>`,
@@ -90,7 +95,7 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
   for (const sentence of sentencesOf(words).filter((s) => COME_OFF.test(s)))
     for (const m of sentence.matchAll(
       saying(
-        `(?:<N> )?(?:[a-z]+ )?(?:${OPENING})(?:,? (?:is|are|at|of|each|one|in|there|that's|they're|about|both))* <LN>(?! ?(?:x|by))`,
+        `(?:<N> )?(?:[a-z]+ )?(?:${OPENING})(?: on (?:\\{N\\d+\\}|one|the|each|either) [a-z]+)?(?:,? (?:is|are|at|of|each|one|in|there|that's|they're|about|both))* <LN>(?! ?(?:x|by))`,
         'g',
       ),
     ))
@@ -123,7 +128,7 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
   // "Take off 20 for the door and 15 for each window".
   for (const m of words.matchAll(
     saying(
-      `<NA>(?: (?:sq ft|feet|square))? (?:for|per|a|an) (?:(the|a|one|each|every|per) )?(door|window|opening)s?\\b`,
+      `<NA>(?: (?:sq ft|feet|square))? (?:for|per|a|an) (?:(the|a|one|each|every|per) )?(?:[a-z]+ )?(door|window|opening)s?\\b`,
       'g',
     ),
   )) {
@@ -145,7 +150,11 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
       ? counts.reduce((sum, id) => sum.add(said.figures[id]!.value), new Fraction(0))
       : new Fraction(1);
     const less = (convert(figure.value, unit, 'sq ft') ?? figure.value).mul(times);
-    if (/^ in each\b/.test(words.slice(m.index + m[0].length))) out.lessEach = out.lessEach.add(less);
+    // "Two doors and one window in each": so many in every room.
+    const inEach =
+      each &&
+      saying(`<N> (?:[a-z]+ )?${m[3]}s?(?: and <N> (?:[a-z]+ )?(?:doors?|windows?|openings?))? in each\\b`).test(words);
+    if (/^ in each\b/.test(words.slice(m.index + m[0].length)) || inEach) out.lessEach = out.lessEach.add(less);
     else out.lessArea = out.lessArea.add(less);
     for (const id of [Number(m[1]), ...(each ? counts : [])]) used.add(id);
   }
@@ -165,7 +174,8 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
   )) {
     if (
       !/\b(?:less|minus|off|out|deduct|subtract|except|skip|not counting|without|no base|for the)\b/.test(words) ||
-      !named.test(m[0])
+      !named.test(m[0]) ||
+      countsThem(figureAt(said, m[2]), m[1], m[0])
     )
       continue;
     take(m[1], m[2], undefined, m[0]);
@@ -178,3 +188,10 @@ export function openingsIn(said: Said, used: Set<number>, out: Extent): void {
     used.add(Number(m[1]));
   }
 }
+
+/** "Two doors and one window": a bare number that counts them is no width. */
+const countsThem = ({ unit, value }: Figure, count: string | undefined, quote: string): boolean =>
+  count === undefined &&
+  unit === null &&
+  value.d === 1n &&
+  (value.equals(1) || (/s$/.test(quote) && value.compare(12) <= 0));

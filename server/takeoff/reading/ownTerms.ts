@@ -15,18 +15,18 @@ export function ownTerms(said: Said, terms: Terms, goods: readonly Goods[], k: n
     return goods.indexOf(nearest(before, at) < 0 ? among[0]! : before);
   };
   const nearest = (g: Goods, at: number) =>
-    g.mentions.findLast(
-      (m) => m <= at || (m <= at + OF && /^[^.,;]* of (?:the |that )?$/.test(said.words.slice(at, m))),
-    ) ?? -1;
-  const ratios = terms.ratios.filter((r) => owner(r) === k && !(r.per === 'sheet' && NO_SHEETS.test(goods[k]!.item)));
+    g.mentions.findLast((m) => m <= at || (m <= at + OF && OF_THEM.test(said.words.slice(at, m)))) ?? -1;
+  const ratios = terms.ratios.filter(
+    (r) => (owner(r) === k || ofAll(said, r, goods, k)) && !(r.per === 'sheet' && NO_SHEETS.test(goods[k]!.item)),
+  );
   const size = terms.packSize;
-  const filled = / (?:gal|L|qt)$/.test(size ?? '');
+  const filled = / (?:gal|L|qt|cu ft|cu m)$/.test(size ?? '');
   const own = filled ? ratios.some((r) => `${r.value.toString()} ${r.unit}` === size) : ratios.length > 0;
   const sized = size !== null && k === packOwner(size, goods, own ? k : filled ? -1 : 0);
   const wasted = terms.wasteOf === null ? [] : goods.filter((g) => isCalled(g, terms.wasteOf!));
   return {
     ...terms,
-    waste: wasteFree(said, goods[k]!)
+    waste: wasteFree(said, goods[k]!, goods)
       ? new Fraction(0)
       : wasted.length === 0 || wasted.includes(goods[k]!)
         ? terms.waste
@@ -37,16 +37,44 @@ export function ownTerms(said: Said, terms: Terms, goods: readonly Goods[], k: n
   };
 }
 
-/** "Two coats of white", "a bucket of mud": the goods named this close behind own the figure. */
+/** "Gravel and sand, both come in half cubic foot bags": a pack said of two and more, what fills of fills. */
+function ofAll({ words }: Said, { at }: { at: number }, goods: readonly Goods[], k: number): boolean {
+  const m =
+    /\b(both|all three|all(?: of (?:it|them))?)(?: of (?:those|these|them|it))?,? (?:come|comes|are|is|in|sold)\b[^.;{]{0,24}$/.exec(
+      words.slice(0, at),
+    );
+  if (!m) return false;
+  const before = goods.filter((g) => g.at < m.index && g.by === goods[k]!.by);
+  return before.slice(m[1] === 'both' ? -2 : 0).includes(goods[k]!);
+}
+
+/** "Two coats of white", "one coat white", "three by five quarter inch backer board". */
+const OF_THEM =
+  /^[^.,;]* of (?:the |that )?$|^\{C\d+\} (?:(?!on\b|for\b|and\b)[a-z]+ ){0,2}$|^(?:(?:\{[A-Z]\d+\}|x|by|inch),? ?)+$/;
+
+/** The goods named this close behind own the figure. */
 const OF = 24;
 
-/** "Drip edge on the eaves, no waste": said in its own sentence, beside another's waste elsewhere. */
-const wasteFree = (said: Said, { mentions }: Goods): boolean =>
-  mentions.some((at) =>
-    /\b(?:no|zero|without|nothing) (?:waste|over|extra)\b/.test(
-      sentenceAt(said.words, at).replace(/\bno extra (?!on\b)\w+/, ''),
-    ),
-  );
+const NO_WASTE =
+  /\b(?:no|zero|without|nothing) (?:waste|over|overage|extra)\b(?: (?:on|for) (?:the |that |this )?([a-z]+))?/g;
+
+/** "Drip edge on the eaves, no waste": said behind the goods in their own sentence, or of them by name, beside another's waste. */
+function wasteFree({ words }: Said, goods: Goods, all: readonly Goods[]): boolean {
+  return [...words.matchAll(NO_WASTE)].some((m) => {
+    if (/^extra (?!on\b|for\b)\w/.test(words.slice(m.index + m[0].indexOf('extra'))) && /extra$/.test(m[0]))
+      return false;
+    const called = m[1] ? all.filter((g) => isCalled(g, m[1]!)) : [];
+    if (called.length > 0) return called.includes(goods);
+    const sentence = sentenceAt(words, m.index);
+    const from = words.indexOf(sentence);
+    const before = all.filter((g) => g.mentions.some((at) => at >= from && at < m.index));
+    if (/^(?:either|both|any|all|them|those|anything)$/.test(m[1] ?? ''))
+      return before.length === 0 || before.includes(goods);
+    const last = (g: Goods) => g.mentions.findLast((at) => at < m.index) ?? -1;
+    const nearest = [...before].sort((a, b) => last(b) - last(a))[0];
+    return nearest ? nearest === goods : goods.mentions.some((at) => at >= from && at < from + sentence.length);
+  });
+}
 
 /** "Board" is drywall too. */
 const isCalled = ({ item }: Goods, word: string): boolean =>
@@ -59,7 +87,7 @@ const NO_SHEETS = /tape|compound|grout|thinset|mortar|caulk|sealant|primer|paint
 
 /** Packs that only some goods come in. */
 const PACK_OF: Readonly<Record<string, RegExp>> = {
-  sheet: /board|drywall|plywood|osb|sheath|panel|underlayment|backer/,
+  sheet: /board|drywall|plywood|osb|sheath|panel|underlayment|backer|mesh|subfloor|gib/,
   gal: /paint|primer|stain|sealer|varnish/,
   tube: /caulk|silicone|sealant/,
   bag: /thinset|adhesive|bonding|grout|concrete|mortar|leveler|insulation|plaster|mulch/,

@@ -6,10 +6,14 @@ import type { Terms } from './ratios.ts';
 import { type Figure, figureAt, type Said, saying } from './said.ts';
 
 /** Goods in sheets, by their own names. */
-const BOARDS = 'plasterboards?|gib|ply(?:wood)?|osb|villaboard|cement boards?|backer boards?|boards?|sheeting';
+const BOARDS = 'cdx|plasterboards?|gib|ply(?:wood)?|osb|villaboard|cement boards?|backer boards?|boards?|sheeting';
 
 /** A side of a sheet or roll in feet, as a bare one is. */
 const feet = (f: Figure) => (f.sure && f.kind === 'length' ? convert(f.value, f.unit!, 'ft')! : f.value);
+
+/** Bare sides of a roll beside metres are metres: "rolls are 10.05 by 0.53". */
+const rollSide = (said: Said, f: Figure) =>
+  f.unit === null && metricUnit(said.figures) === 'm' ? convert(f.value, 'm', 'ft')! : feet(f);
 
 /** "Half inch 4x8": a sheet's thickness right before its sides. */
 function besideThickness(said: Said, at: number): boolean {
@@ -28,7 +32,11 @@ export function packsOf(said: Said, out: Terms): void {
     ids: (string | undefined)[],
   ) => {
     out.ratios.push({ value, unit, per, at: match.index ?? 0 });
-    for (const id of ids) if (id) out.used.add(Number(id));
+    for (const id of ids)
+      if (id) {
+        out.used.add(Number(id));
+        out.sold.add(Number(id));
+      }
   };
   for (const m of words.matchAll(saying(`<W>[- ](${PACKS})\\b`, 'g'))) {
     const weight = figureAt(said, m[1]);
@@ -69,7 +77,7 @@ export function packsOf(said: Said, out: Terms): void {
   }
   for (const m of words.matchAll(
     saying(
-      '(?:\\b(sheets?|panels?)(?: are| come| is)?(?: in)? )?<LNK> ?(?:x|by) ?<LNK>(?: (sheets?|panels?|boards|s)\\b)?(?! ?x)',
+      '(?:\\b(sheets?|panels?)(?: are| come| is)?(?: in)? )?(?<!\\} ?x )<LNK> ?(?:x|by) ?<LNK>(?: (sheets?|panels?|boards|s)\\b)?(?! ?x)',
       'g',
     ),
   )) {
@@ -90,6 +98,20 @@ export function packsOf(said: Said, out: Terms): void {
     if (!sheets || !stocked) continue;
     add(m, w.mul(l), 'sq ft', 'sheet', [m[2], m[3]]);
     out.packSize = `${w.toString()}x${l.toString()}`;
+  }
+  // "Three by five quarter inch backer board": bare sides, how thick, and the board.
+  for (const m of words.matchAll(
+    saying(
+      `<N> ?(?:x|by) ?<N>,? <L>(?: inch)?(?: thick)? (?:[a-z]+ )?(?:${BOARDS}|durock|drywall|sheet ?rock|sheathing)\\b`,
+      'g',
+    ),
+  )) {
+    const [a, b] = [figureAt(said, m[1]), figureAt(said, m[2])];
+    const thin = figureAt(said, m[3]);
+    const stocked = /^(?:3|4|4.5|5)x(?:4|5|6|8|9|10|12|14|16)$/.test(`${a.value.toString()}x${b.value.toString()}`);
+    if (!stocked || out.used.has(Number(m[1])) || thin.unit !== 'in' || thin.value.compare(2) > 0) continue;
+    add(m, a.value.mul(b.value), 'sq ft', 'sheet', [m[1], m[2], m[3]]);
+    out.packSize ??= `${a.value.toString()}x${b.value.toString()}`;
   }
   // "Twelve hundred by twenty four hundred plasterboard": bare sides of a metre and about are millimetres.
   for (const m of words.matchAll(
@@ -115,31 +137,69 @@ export function packsOf(said: Said, out: Terms): void {
   // "9x100 rolls", "rolls are ten by a hundred", in feet.
   for (const m of words.matchAll(
     saying(
-      '(\\brolls?(?: (?:are|is|come|comes|in|at))+ (?:\\{L\\d+\\},? )?)?<LNK>(?: wide)? ?(?:x|by) ?<LNK>(?: (?:foot|ft))?( rolls?\\b)?',
+      "(\\brolls?(?:(?:'s)? (?:are |is |come |comes |in |at )*|(?: (?:are|is|come|comes|in|at))+ )(?:\\{L\\d+\\},? )?)?<LNK>(?: wide)? ?(?:x|by) ?<LNK>(?: (?:foot|ft))?( rolls?\\b)?",
       'g',
     ),
   )) {
     const [a, b] = [figureAt(said, m[2]), figureAt(said, m[3])];
     if ((m[1] || m[4] || b.unit === 'roll') && !out.used.has(Number(m[2]))) {
-      const [one, two] = [feet(a), feet(b)];
+      const [one, two] = [a, b].map((f) => rollSide(said, f)) as [Fraction, Fraction];
       out.roll = one.compare(two) <= 0 ? { width: one, length: two } : { width: two, length: one };
       add(m, one.mul(two), 'sq ft', 'roll', [m[2], m[3]]);
     }
   }
+  // "Rolls are 20 inches wide, 33 foot long".
+  for (const m of words.matchAll(
+    saying("\\brolls?(?:'s| are| is| come| comes)?(?: in| at)? <L>(?: wide)?(?:,| by| and| x)* <L>(?: long)?", 'g'),
+  )) {
+    const sides = [m[1], m[2]].map((id) => convert(figureAt(said, id).value, figureAt(said, id).unit!, 'ft'));
+    if (out.used.has(Number(m[1])) || !sides[0] || !sides[1]) continue;
+    const [one, two] = sides as [Fraction, Fraction];
+    out.roll = one.compare(two) <= 0 ? { width: one, length: two } : { width: two, length: one };
+    add(m, one.mul(two), 'sq ft', 'roll', [m[1], m[2]]);
+  }
+  // "Strip vent's eight foot long": how long one piece is.
+  for (const m of words.matchAll(
+    saying(
+      "\\b(?:vent|edge|trim|gutter|base|baseboard|casing|crown|moulding|molding|pipe|conduit|rail|edging|flashing|coving|track|channel|skirting|bead)s?(?:'s| is| are| come| comes)(?: in| all)? <L>(?: long)(?! (?:wall|run))",
+      'g',
+    ),
+  ))
+    if (!out.used.has(Number(m[1]))) add(m, figureAt(said, m[1]).value, figureAt(said, m[1]).unit, 'stick', [m[1]]);
+  // "Subfloor 14x18, three quarter, 4x8": the usual sheet beside a place.
+  if (new RegExp(`\\b(?:${BOARDS}|subfloor|drywall|sheet ?rock|sheathing|rock)\\b`).test(words)) {
+    const pairs = [...words.matchAll(saying('<LN> ?(?:x|by) ?<LN>', 'g'))].filter((m) => !out.used.has(Number(m[1])));
+    const usual = pairs.filter(
+      (m) =>
+        [m[1], m[2]].every((id) => figureAt(said, id).unit === null) &&
+        /^(?:4x8|4x9|4x10|4x12)$/.test(
+          `${figureAt(said, m[1]).value.toString()}x${figureAt(said, m[2]).value.toString()}`,
+        ),
+    );
+    const beside = usual[0] && new RegExp(`\\b(?:${BOARDS}),? $`).test(words.slice(0, usual[0].index));
+    if (usual.length === 1 && (pairs.length > 1 || beside)) {
+      const [m] = usual;
+      add(m!, figureAt(said, m![1]).value.mul(figureAt(said, m![2]).value), 'sq ft', 'sheet', [m![1], m![2]]);
+      out.packSize ??= `${figureAt(said, m![1]).value.toString()}x${figureAt(said, m![2]).value.toString()}`;
+    }
+  }
+  // "I only buy fives": of paint.
+  const fives = /\b(?:in|buy|buying|get|getting|comes? in|sold in) (?:the )?fives\b/.exec(words);
+  if (fives && (/\bgal/.test(words) || said.figures.some((f) => f.unit === 'gal' || f.per === 'gal')))
+    add(fives, new Fraction(5), 'gal', 'bucket', []);
   // "Eight footers".
   said.figures.forEach((figure, id) => {
     if (!/foot ?ers?$/.test(figure.quote.toLowerCase()) || figure.unit !== 'ft' || out.used.has(id)) return;
-    out.ratios.push({
-      value: figure.value,
-      unit: 'ft',
-      per: 'stick',
-      at: words.search(new RegExp(`\\{[A-Z]${id}\\}`)),
-    });
+    const at = words.search(new RegExp(`\\{[A-Z]${id}\\}`));
+    // "The rolls are fifty footers".
+    const rolls = /\b(rolls?|coils?|spools?)(?: (?:are|is|come|comes|all|in|the))* $/.exec(words.slice(0, at))?.[1];
+    // "A seven footer does one leg" says nothing new of how they come.
+    if (!out.ratios.some((r) => r.per === 'stick' && r.value.equals(figure.value)))
+      out.ratios.push({ value: figure.value, unit: 'ft', per: rolls ? packUnit(rolls) : 'stick', at });
     out.used.add(id);
   });
-  const plural =
-    /(?:\b(?:in|come in|comes in|of|by) (?:the )?|, (?=[a-z]+(?:$|[.,])))(8 ?s|10 ?s|12 ?s|14 ?s|16 ?s|20 ?s|eights|tens|twelves|fourteens|sixteens|twenties)\b/.exec(
-      words,
-    );
-  if (plural) add(plural, new Fraction(STICK_FEET[plural[1]!] ?? Number.parseInt(plural[1]!, 10)), 'ft', 'stick', []);
+  const plurals =
+    /(?:\b(?:in|come in|comes in|of|by) (?:the )?|, (?=[a-z]+(?:$|[.,])))(8 ?s|10 ?s|12 ?s|14 ?s|16 ?s|20 ?s|eights|tens|twelves|fourteens|sixteens|twenties)\b/g;
+  for (const plural of words.matchAll(plurals))
+    add(plural, new Fraction(STICK_FEET[plural[1]!] ?? Number.parseInt(plural[1]!, 10)), 'ft', 'stick', []);
 }

@@ -29,6 +29,8 @@ export interface Terms {
   roll: { width: Fraction; length: Fraction } | null;
   /** Sold by its own measure: "by the foot", "by the square foot". */
   byMeasure: 'ft' | 'sq ft' | 'sq yd' | 'square' | 'cu yd' | null;
+  /** Figures that tell how goods are sold. */
+  sold: Set<number>;
   /** Figures that are spoken for. */
   used: Set<number>;
 }
@@ -45,6 +47,7 @@ export function termsIn(said: Said, used = new Set<number>()): Terms {
     packSize: null,
     roll: null,
     byMeasure: measureIn(said.words),
+    sold: new Set(),
     used,
   };
   packsOf(said, out);

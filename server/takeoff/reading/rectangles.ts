@@ -16,14 +16,33 @@ const ROOMS = /\b(?:bed ?rooms?|rooms?|closets?|bath(?:room)?s?|offices?)\b[^.;{
 const OF_PIECES =
   /\b(?:sheets|tiles|boards|planks|panels|pieces)(?: (?:are|come|measure|at|in))+ $|\bsame $|\b(?:each|one|every) (?:sheet|tile|board|panel|piece)(?: (?:is|at|measures))*,? $/;
 
+/** "One sheet of three quarter ply, eight by four": the sheet's own sides. */
+const OF_SHEETS =
+  /(?:\{K(\d+)\}|\b(?:sheets?|panels?)) of (?:(?!(?:for|walls?|floors?|ceilings?|rooms?|is|are|and)\b)[^.;])*$/;
+
+function isOfSheets(said: Said, at: number): boolean {
+  const m = OF_SHEETS.exec(said.words.slice(0, at));
+  return m !== null && (m[1] === undefined || /^(?:sheet|panel)$/.test(figureAt(said, m[1]).unit ?? ''));
+}
+
+const JOINS = /(?: ?(?:x|by|and|times) )|\b(?:wide|long|tall|high|deep|across)\b/;
+
 /** Pairs by "x" or "by", with how many of them; a third figure is a fill's thickness. */
 export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Extent): void {
   const pair = saying(
     `<LN>(?: ?(?:foot|feet|ft))?${SIDE},? ?(?:(?:x|by|and|times) )?(?:about )?<LN>(${SIDE})(?: ?(?:x|by) ?<LN>(?: thick| deep| high| tall)?)?`,
     'g',
   );
-  for (const m of said.words.matchAll(pair)) {
+  for (let m = pair.exec(said.words); m; m = pair.exec(said.words)) {
+    // "Half inch, four by eight": the pair begins behind the comma.
+    if (m[4] && !JOINS.test(said.words.slice(m.index, said.words.indexOf(`${m[2]}}`, m.index + 4)))) {
+      pair.lastIndex = m.index + 2;
+      continue;
+    }
     if ([m[1], m[2]].some((id) => used.has(Number(id))) || OF_PIECES.test(said.words.slice(0, m.index))) continue;
+    if (isOfSheets(said, m.index)) continue;
+    // "Eight by eight by sixteens": pieces, which no place is told by in the plural.
+    if ([m[1], m[2], m[4]].some((id) => id && PLURAL.test(figureAt(said, id).quote))) continue;
     const joined = /(?: ?(?:x|by|times) )/.test(m[0]);
     const first = m[0].slice(m[0].indexOf('}') + 1, m[0].lastIndexOf('{'));
     const sided =
@@ -46,7 +65,9 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
     if (third && by === 'volume') out.depth = inMillimetres ? side(third, a) : thickness(said, third);
     else if (third) out.height = feet(said, third, b);
     const told = countBefore(said, m.index, used) ?? countAfter(said, m.index + m[0].length, used) ?? 1;
-    const count = told === listedFrom(said.words, m.index, used) ? 1 : told;
+    // "All four sides, 28 by 40": of one house.
+    const round = told === 4 && /\ball (?:\{N\d+\}|four) (?:sides|walls)[ ,]*$/.test(said.words.slice(0, m.index));
+    const count = round || told === listedFrom(said.words, m.index, used) ? 1 : told;
     const [before, behind] = [said.words.slice(0, m.index), said.words.slice(m.index + m[0].length)];
     if (GABLE.test(before.split(/[.;]/).at(-1)!) || PEAK.test(behind)) {
       out.shapes.push({
@@ -90,6 +111,9 @@ export function rectanglesIn(said: Said, by: Measure, used: Set<number>, out: Ex
     working: `${feetText(one)} x ${feetText(two)}`,
   });
 }
+
+/** Sides of sheets and blocks, not of a place. */
+const PLURAL = /^(?:fours|fives|sixes|eights|nines|tens|twelves|sixteens)$/i;
 
 /** A triangle's sides: "the gable is 31 wide and 6 high in the middle". */
 const GABLE = /\b(?:gables?(?: ends?)?|triangles?)\b[^{}]*$/;
@@ -136,7 +160,7 @@ export function countBefore(said: Said, at: number, used: Set<number>): number |
     .split(/[.;]/)
     .at(-1)!;
   const m = saying(
-    `(?:<NC>|\\b(two|three|four|five|six|seven|eight)) (?:(?!(?:and|an?|the|by|of|in|for|with|is|at|less) )[a-z]+ ){0,2}${SURFACES}(?: (?:in|on|at|by|off|along|out) (?:the )?[a-z]+(?: [a-z]+)?)?(?:,? (?:of it|each one's|each one is|each one|each|both|all|that are|they're|of them|at|are|is|measure|measuring|of|about|'s))*[ ,]*$`,
+    `(?:<NC>|\\b(two|three|four|five|six|seven|eight)) (?:(?!(?:and|an?|the|by|of|in|for|with|is|at|less) )[a-z]+ ){0,2}${SURFACES}(?: (?:in|on|at|by|off|along|out) (?:the )?[a-z]+(?: [a-z]+)?)?(?:,? (?:of it|each one's|each one is|each one|each|both|all|that are|they're|of them|at|are|is|only|just|alike|measure|measuring|of|about|'s))*[ ,]*$`,
   ).exec(before);
   // "For three walls": what the reading of quantities did not count.
   if (m?.[2]) return SPELT.indexOf(m[2]) + 2;
@@ -157,7 +181,7 @@ export function countBefore(said: Said, at: number, used: Set<number>): number |
     used.add(Number(things[1]));
     return figureAt(said, things[1]).value.valueOf();
   }
-  const bare = saying('<N> (?:at|of them(?: are| at)?),? $').exec(before);
+  const bare = saying('<N> (?:at|of (?:them|those)(?:,? (?:are|at|all|each|each one|every one|is))*),? $').exec(before);
   if (bare && figureAt(said, bare[1]).value.d === 1n && figureAt(said, bare[1]).value.compare(30) < 0) {
     used.add(Number(bare[1]));
     return figureAt(said, bare[1]).value.valueOf();

@@ -3,7 +3,7 @@ import { labelsIn } from './rectangles.ts';
 import type { Extent } from './shapes.ts';
 
 export const restates = (words: string) =>
-  /\b(?:not|actually|remeasured|measured (?:it )?again|wrong|misread|correction|instead|really|should be|make (?:that|it|the)|came out|cut down|changed)\b/.test(
+  /\b(?:not|actually|remeasured|measured (?:it )?again|wrong|misread|correction|instead|really|should be|make (?:that|it|the)|came out|cut down|changed|(?:wants|want|made|making) (?:it|that|this) (?:a bit |much )?(?:bigger|smaller|longer|shorter|wider|narrower))\b/.test(
     words,
   );
 export const adds = (words: string) =>

@@ -21,7 +21,7 @@ const thingsOf = (before: string, rest: string): string | undefined =>
   AT_EACH.test(rest) ? THINGS.exec(before)?.[1] : undefined;
 
 const BARE_LIST = saying(
-  '\\b(?:perimeters?|runs|lengths|walls|legs|sides|stretches)(?: (?:are|of|is|at|measure|come to))*:? ((?:\\{N\\d+\\},? (?:and |then )?)+\\{N\\d+\\})(?! ?(?:x|by|feet|foot|ft|high|tall)\\b)',
+  '\\b(?:perimeters?|runs|lengths|walls|legs|sides|stretches)(?: (?:are|of|is|at|measure|come to))*[:,]? ((?:\\{N\\d+\\},? (?:and |then )?)+\\{N\\d+\\})(?! ?(?:x|by|feet|foot|ft|high|tall)\\b)',
   'g',
 );
 
@@ -57,7 +57,7 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
   const first = home ? bare(Number(home[1])) : null;
   if (home && first) push(first, 1, Number(home[1]));
   const list = saying(
-    `(?:<N>(?:${COUNTED})?(?: (?:of them|at|of|each|are|is|about|x))* )?((?:\\{N\\d+\\},? (?:and |then )?)*)<L>((?:,? (?:and |then )?(?:${LINE} )?\\{N\\d+\\}(?! ?(?:x|by|to|per|of|at|percent|%|straight|long|(?!across)[a-z]+s\\b)))*)`,
+    `(?:<N>(?:${COUNTED})?(?: (?:of them|at|of|each|are|is|about|x))* )?((?:\\{N\\d+\\},? (?:and |then )?)*)<L>((?:,? (?:and |then )?(?:${LINE} )?\\{N\\d+\\}(?! ?(?:x|by|to|per|of|at|percent|%|straight|long|high|tall|deep|(?!across)[a-z]+s\\b)))*)`,
     'g',
   );
   // "Then six more cans eight feet apart": from one to the next.
@@ -74,9 +74,15 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
     }
   // "Two at 32 in and one at 60": a bare length takes the unit of the one before.
   const before = said.figures.find((f) => f.sure && f.kind === 'length')?.unit ?? unit;
-  for (const m of words.matchAll(saying('<N> (?:at|of) <N>(?! ?(?:x|by|percent|%|to|per))', 'g'))) {
+  for (const m of words.matchAll(
+    saying(
+      '<N> (?:(?:drops|runs|legs|tails|lengths|pieces|hops|spurs|branches) )?(?:at|of) <N>(?! ?(?:x|by|percent|%|to|per))',
+      'g',
+    ),
+  )) {
     if (used.has(Number(m[1])) || used.has(Number(m[2])) || figureAt(said, m[1]).value.d !== 1n) continue;
-    const length = convert(figureAt(said, m[2]).value, before, 'ft');
+    const last = said.figures.findLast((f, k) => k < Number(m[1]) && f.sure && f.kind === 'length' && f.unit !== 'mm');
+    const length = convert(figureAt(said, m[2]).value, last?.unit ?? before, 'ft');
     if (length) push(length, figureAt(said, m[1]).value.valueOf(), Number(m[1]), Number(m[2]));
   }
   // "Three runs of ten two, 55 foot each".
@@ -85,6 +91,14 @@ export function runsIn(said: Said, used: Set<number>, out: Extent): void {
   )) {
     const length = feet(said, figureAt(said, m[2]), null);
     if (!length || used.has(Number(m[1])) || used.has(Number(m[2]))) continue;
+    push(length, figureAt(said, m[1]).value.valueOf(), Number(m[1]), Number(m[2]));
+  }
+  // "Six hops after that, eleven foot each": so many of one length, whatever they are called.
+  for (const m of words.matchAll(
+    saying('<N> (?!of\\b)[a-z]{3,}s(?: (?!and\\b|then\\b|at\\b)[a-z]+){0,3},? <L> (?:each|apiece)\\b', 'g'),
+  )) {
+    const length = feet(said, figureAt(said, m[2]), null);
+    if (!length || used.has(Number(m[1])) || used.has(Number(m[2])) || figureAt(said, m[1]).value.d !== 1n) continue;
     push(length, figureAt(said, m[1]).value.valueOf(), Number(m[1]), Number(m[2]));
   }
   for (const m of words.matchAll(list)) {
@@ -129,9 +143,9 @@ const twice = (words: string, rest: string, before: string) =>
   /\bboth (?:sides|ends|edges|walls|eaves|rakes)(?: of (?:the |that )?[a-z]+(?: [a-z]+)?)?(?: (?:at|are|is|run))*,? $/.test(
     before,
   ) ||
-  /^ (?:on |down |along )?(?:both|two|either) sides\b/.test(rest) ||
+  /^ (?:long,? |of it )?(?:on |down |along )?(?:both|two|either) sides\b/.test(rest) ||
   (/^ (?:each|apiece|a side)\b/.test(rest) &&
-    /\b(?:hot and cold|both|(?<!(?:six|eight|ten|twelve|fourteen) )two|pair|supply and return|either side)\b/.test(
+    /\b(?:hot and cold|both|(?<!(?:six|eight|ten|twelve|fourteen) )two|pair|(?:supply|flow) and return|either side)\b/.test(
       words,
     )) ||
   (/\bhot and cold\b/.test(words) && /\b(?:both|each)\b/.test(words));

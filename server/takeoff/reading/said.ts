@@ -10,6 +10,7 @@ import type { NoteFacts, SiteFacts } from '../types.ts';
 import { figuresIn } from './figures.ts';
 import { inMetres } from './inMetres.ts';
 import { puttingRight } from './spoken.ts';
+import { writtenOut } from './writtenOut.ts';
 
 /** A figure of a note, as the take-off reads it. */
 export interface Figure {
@@ -113,7 +114,8 @@ type Reading = Pick<Said, 'words' | 'figures' | 'terms'>;
 
 const readingOf = remembered(read);
 
-function read(text: string): Reading {
+function read(typed: string): Reading {
+  const text = writtenOut(typed);
   const vocabulary = builtIn();
   const { tokens } = hear(text, vocabulary);
   const { quantities, notQuantities } = readQuantities(tokens, text);

@@ -6,7 +6,7 @@ import { feet, feetText, thickness } from './lengths.ts';
 import type { MakeUp } from './makeUp.ts';
 import { openingsIn } from './openings.ts';
 import { rectanglesIn } from './rectangles.ts';
-import { roofEdgesIn } from './roofEdges.ts';
+import { roofEdgesIn, roofIn } from './roofEdges.ts';
 import { roundOpenings, runsIn } from './runs.ts';
 import { figureAt, type Said, saying } from './said.ts';
 import { twoSidesIn } from './twoSides.ts';
@@ -78,6 +78,7 @@ export function extentIn(said: Said, by: Measure, used: Set<number>): Extent {
   if (by === 'length') roofEdgesIn(said, used, out);
   if (by === 'length' && out.shapes.length === 0) alongIn(said, used, out);
   if (out.shapes.length === 0) rectanglesIn(said, by, used, out);
+  if (out.shapes.length === 0 && by === 'area') roofIn(said, used, out);
   heightIn(said, by, used, out);
   areasIn(said, used, out);
   if (out.shapes.length === 0 && out.height === null && !out.doubt) twoSidesIn(said, by, used, out);
@@ -138,6 +139,13 @@ const HEIGHTS = [
     '\\b(?:up|goes|go|tile|tiled|board|all|all the way) (?:up )?to (?:about )?<LN>(?! ?(?:x|by)|(?: [a-z]+){0,2} a\\b)',
     'g',
   ),
+  // "2.4 m from skirting to coving", "nine foot to the soffit".
+  saying(
+    '<LN>(?: (?:foot|feet|ft))?(?: (?:up|high))?(?: from (?:the )?[a-z]+(?: [a-z]+)?)? to (?:the )?(?:underside of (?:the )?)?(?:ceiling|coving|cornice|soffit|eaves?|fascia|top plate|picture rail|lid)\\b',
+    'g',
+  ),
+  // "Both 8 foot": rooms, where nothing else is of that size.
+  saying('\\b(?:both|all)(?: (?:are|have|rooms|of them))* <L>(?=[.,;]|$)', 'g'),
   // "Both 25 deep": of legs one after another.
   saying(
     '\\b(?:both|all|each)(?: of (?:them|it))?(?: are| is)? <LN>(?: (?:inches|inch|in|feet|foot|ft))? (?:deep|wide)',
@@ -182,6 +190,8 @@ function perimeterIn(said: Said, used: Set<number>, out: Extent): void {
     saying('<L>(?: total)?(?: all the way)? (?:around|round|of walls?|of perimeter|perimeter|long)\\b').exec(
       said.words,
     ) ??
+    // "4.1 m wide": of one wall whose height is known.
+    (out.height ? saying('\\bwall\\b[^{]*<L> (?:wide|across)\\b').exec(said.words) : null) ??
     saying('(?:perimeter|around|total(?:s|ing)?)(?: is| of|:)? <L>|\\bperimeter(?: is| of|:)? <N>').exec(said.words);
   const id = Number(m?.[1] ?? m?.[2]);
   const length = !m || used.has(id) ? null : feet(said, said.figures[id]!, null);

@@ -1,5 +1,6 @@
 import Fraction from 'fraction.js';
 import type { Figure } from './said.ts';
+import { PLACE_MENDS, TAKEN_BACK_MENDS } from './spokenPlaces.ts';
 import { EARLY_MENDS, SIZE_MENDS } from './spokenSizes.ts';
 
 /** A way of saying a figure that only its neighbours tell: puts the figures right, gives the words back. */
@@ -218,6 +219,7 @@ const footingTubes: Mend = (words, figures) =>
 
 /** In the order in which they are put right. */
 const MENDS: readonly Mend[] = [
+  ...PLACE_MENDS,
   ...EARLY_MENDS,
   negatives,
   hundreds,
@@ -235,6 +237,7 @@ const MENDS: readonly Mend[] = [
   feetUnsaid,
   onCenters,
   ...SIZE_MENDS,
+  ...TAKEN_BACK_MENDS,
 ];
 
 export const puttingRight: Mend = (words, figures) => MENDS.reduce((said, mend) => mend(said, figures), words);

@@ -54,7 +54,7 @@ const besideFeetInches: Mend = (words, figures) =>
 /** "Den floor's thirteen and a half by eleven": a place so large, with no inches said, is told in feet. */
 const placeInFeet: Mend = (words, figures) =>
   words.replace(
-    /(\b(?:floor|room|bedroom|kitchen|den|hall|bath(?:room)?|deck|ceiling|patio|garage)(?:'s| is| runs| measures)* )\{L(\d+)\}( ?(?:x|by) ?)\{L(\d+)\}/g,
+    /(\b(?:floor|room|bedroom|kitchen|den|hall|bath(?:room)?|deck|ceiling|patio|garage)(?:'s| is| runs| measures)* |(?<!\b(?:tiles?|bricks?|pavers?|blocks?|boards?|sheets?)\b[^.{]{0,40})\b(?:it|she|that)(?:'s| is)(?: about| only| really)* )\{L(\d+)\}( ?(?:x|by) ?)\{L(\d+)\}/g,
     (all, place: string, a: string, by: string, b: string) => {
       const pair = [a, b].map((id) => figures[Number(id)]!);
       const bare = pair.every(

@@ -22,7 +22,7 @@ const OF_OTHERS_BEHIND =
  *
  * @param places how many were read: "three rooms, 44, 51 and 38 around" counts those
  */
-export function unreadSizes(said: Said, taken: Taken, places: number): string[] {
+export function unreadSizes(said: Said, taken: Taken, places: readonly number[]): string[] {
   return sentencesOf(said.words).flatMap((sentence) => {
     const sized = figureIds(sentence).some((id) => isRead(taken, id) && !taken.sold.has(id));
     if (!sized) return [];
@@ -32,7 +32,12 @@ export function unreadSizes(said: Said, taken: Taken, places: number): string[] 
       const figure = said.figures[id]!;
       if (isRead(taken, id) || figure.per || figure.onCenter || OF_OTHERS.test(before) || OF_OTHERS_BEHIND.test(behind))
         return [];
-      if (figure.unit === null && figure.value.equals(places)) return [];
+      // "Three rooms, 44, 51 and 38 around": told before them.
+      const first = [...sentence.matchAll(saying('<LAN>', 'g'))].find(
+        (f) => isRead(taken, Number(f[1])) && !taken.sold.has(Number(f[1])),
+      );
+      if (figure.unit === null && places.some((n) => figure.value.equals(n)) && m.index < (first?.index ?? 0))
+        return [];
       return (figure.unit === null ? isCount(figure, before, sentence.slice(m.index)) : isSize(said, figure, behind))
         ? [figure.quote]
         : [];

@@ -10,7 +10,7 @@ export const ASKS =
 
 /** Work that has been done, goods that have been used: nothing is to be bought for it. */
 const DONE =
-  /\b(?:framed|hung|set|built|installed|laid|poured|ran|pulled|tiled|grouted|painted|primed|caulked|sealed|sided|shingled|finished|taped|mudded|insulated|decked|spread|used|took|put (?:in|on|up|down)|went (?:in|on|up|down)|got (?:it|them|all)|wrapped up|knocked out)\b|\b(?:is|are|'s|'re|was|were|all|already|it's) (?:all )?(?:up|down|in|on|done|hung|set|laid|poured|framed|installed|finished|built|tiled)(?: (?:already|now|today|and)\b|[,.]|$)/;
+  /\b(?:framed|hung|set|built(?!(?: |-)in\b)|installed|laid(?! (?:tight|loose|dry|straight|diagonal|herringbone|stacked|in (?:a )?(?:running|stack|straight)))|poured|ran|pulled|tiled|grouted|painted|primed|caulked|sealed|sided|shingled|finished|taped|mudded|insulated|decked|spread|used|took|put (?:in|on|up|down)|went (?:in|on|up|down)|got (?:it|them|all)|wrapped up|knocked out)\b|\b(?:is|are|'s|'re|was|were|all|already|it's) (?:all )?(?:up|down|in|on|done|hung|set|laid|poured|framed|installed|finished|built|tiled)(?: (?:already|now|today|and)\b|[,.]|$)/;
 
 const NOT_YET =
   /\b(?:not|isn't|aren't|ain't|before|until|once|when|after|gets?|get it|will be|to be|going to be|gotta be)\b/;

@@ -8,7 +8,9 @@ const METER = /\b(?:reading|reads|read|moisture|humidity|meter|down to|under|bel
 
 /** "10 % on board only", "10 % over on the sealant": the goods that a waste was said of; null where it names none. */
 export const wasteOf = (words: string): string | null =>
-  saying('<P>(?: (?:over|extra|waste|more))? on (?:the )?([a-z]+)(?: only|(?=[.,;]|$))').exec(words)?.[2] ?? null;
+  saying(
+    '<P>(?: (?:over|extra|waste|more))? on (?:the )?([a-z]+)(?: only|(?=[.,;]|$| (?:then|but|so|cause|because|no)\\b))',
+  ).exec(words)?.[2] ?? null;
 
 const ORDINALS = ['half', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth', 'tenth'];
 const TENTHS: Readonly<Record<string, number>> = { five: 5, six: 6, eight: 8, ten: 10, twelve: 12, twenty: 20 };

@@ -1,13 +1,14 @@
 import type Fraction from 'fraction.js';
 import { type Bedding, NO_BEDDING } from './bedding.ts';
 import { type Goods, pairsIn, sameGoods } from './goods.ts';
-import { metricUnit } from './lengths.ts';
+import { metricUnit, thickness } from './lengths.ts';
 import { goodsNamed, type NoteTold, noteTold, tells, type Unread } from './noteTold.ts';
 import { outsizeIn } from './outsize.ts';
 import { ownTerms } from './ownTerms.ts';
 import type { Ratio, Terms } from './ratios.ts';
 import { adds, leftOut, meetExtent, restates } from './restated.ts';
-import { type Said, saying } from './said.ts';
+import { edgeFor } from './roofEdges.ts';
+import { figureAt, type Said, saying, sentencesOf } from './said.ts';
 import type { Extent } from './shapes.ts';
 import { type Stock, spentIn } from './stock.ts';
 import { ASKS, isDone, onlyForOthers, sentenceAt, wants } from './wanted.ts';
@@ -29,6 +30,8 @@ export interface Work {
   /** Sides of the tile that joints or mortar are reckoned for, inches. */
   tile: [Fraction, Fraction] | null;
   stock: Stock[];
+  /** Packs counted for a part of the work, beside what the size takes: "one bag for under the board". */
+  beside: Stock | null;
   /** A size that cannot be, as the latest note says it. */
   outsize: string | null;
   /** Sizes and packs that the latest note of them tells and no reader took. */
@@ -57,6 +60,8 @@ function meet(works: Work[], said: Said): void {
   // "Also do the furnace room, same height": of what was spoken of last.
   const goesOn = said.area === null || (goods.length === 0 && adds(said.words));
   const standing = works.findLast((w) => w.area === said.area) ?? (goesOn ? works.at(-1) : undefined);
+  // With nothing under way, a note that wants no goods tells nothing: its figures need not be read.
+  if (works.length === 0 && !goods.some((g) => isWanted(said, g))) return;
   const spent = spentIn(said);
   const from =
     spent &&
@@ -66,8 +71,6 @@ function meet(works: Work[], said: Said): void {
     from.noteIds.push(said.noteId);
     return;
   }
-  // With nothing under way, a note that wants no goods tells nothing: its figures need not be read.
-  if (works.length === 0 && !goods.some((g) => isWanted(said, g))) return;
   const note = noteTold(said, works, standing?.goods.by);
   const { terms, stock } = note;
   if (!note.told && skipPlaces(works, said, goods)) return;
@@ -83,7 +86,7 @@ function meet(works: Work[], said: Said): void {
     const told =
       note.told || terms.waste || terms.ratios.length > 0 || note.extentFor('area').height || terms.coats.length > 0;
     // Goods that were laid or used tell nothing of what is still to buy.
-    if (standing && told && goods.length === 0 && !isDone(said.words))
+    if (standing && told && goods.length === 0 && !isDone(said.words) && !(note.told && isOfAnother(said)))
       update(standing, said, note, terms, standing.goods);
     return;
   }
@@ -128,7 +131,16 @@ const stands = (work: Work, goods: Goods, said: Said) =>
   sameGoods(work.goods, goods) && (work.area === said.area || said.area === null);
 
 /** Goods of a sentence that tells of work done are not wanted; goods that are to be had are. */
-const isWanted = (said: Said, goods: Goods) => goods.mentions.some((at) => !isDone(sentenceAt(said.words, at)));
+const isWanted = ({ words }: Said, goods: Goods) =>
+  goods.mentions.some((at) => !isDone(sentenceAt(words, at)) && !FASTENED.test(words.slice(at, at + 60)));
+
+/** "Subfloor's screwed down", however the note goes on. */
+const FASTENED =
+  /^[a-z]+(?: [a-z]+)?(?:'s|'re| is| are) (?:all )?(?:screwed|nailed|glued|stapled|bolted) (?:down|on|off|in|up)\b/;
+
+/** Sizes of a thing that is no place: a door hung, a counter to be made. */
+const isOfAnother = ({ words, terms }: Said): boolean =>
+  !restates(words) && !adds(words) && terms.some(({ term }) => ['part', 'material', 'fixture'].includes(term.kind));
 
 /** Small goods that go with others and are ordered where they are named. */
 const WITH_OTHERS = /screw|tape|compound|grout|thinset|adhesive|mortar|primer|caulk|sealant|silicone/;
@@ -172,6 +184,7 @@ const newWork = (said: Said, goods: Goods, works: readonly Work[], others: reado
     works.findLast((w) => w.area === said.area && w.tile)?.tile ??
     null,
   stock: [],
+  beside: null,
   outsize: null,
   unread: { sizes: [], packs: [] },
   asked: false,
@@ -188,7 +201,10 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
   work.words = `${work.words} ${words}`;
   if (goods.size && goods !== work.goods) work.goods = { ...work.goods, size: goods.size, sides: goods.sides };
   work.tile = goods.sides ?? note.goods.find((g) => g.sides)?.sides ?? work.tile ?? note.tile;
-  const extent = note.extentFor(goods.by);
+  const told = note.extentOf(goods);
+  const depth = goods.by === 'volume' && note.goods.length > 1 ? ownDepth(said, goods) : null;
+  const edge = edgeFor(said, goods.item);
+  const extent = edge ? { ...told, shapes: [edge] } : depth ? { ...told, depth } : told;
   if (tells(extent) || work.extent) work.extent = meetExtent(work.extent, extent, tells(extent), words);
   const replaced = new Set(terms.ratios.map((r) => r.per));
   work.ratios = [...terms.ratios, ...work.ratios.filter((r) => !replaced.has(r.per))];
@@ -205,6 +221,7 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
     bead: note.bedding.bead ?? work.bedding.bead,
     repeat: note.bedding.repeat ?? work.bedding.repeat,
   };
+  work.beside = besideIn(said, goods, terms) ?? work.beside;
   work.outsize = outsizeIn(said, work.goods.item);
   const unread = note.unread(goods);
   work.unread = {
@@ -214,9 +231,10 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
   work.asked ||= ASKS.test(words);
   work.wanted ||= wants(words);
   work.metric ||= extent.assumed !== null || metricUnit(figures) !== null;
-  work.parts.walls ||= /\bwalls?\b/.test(words);
+  const own = aboutGoods(words, goods, note.goods);
+  work.parts.walls ||= /\bwalls?\b/.test(own);
   work.parts.ceiling ||= /\b(?:ceilings?|lids?)\b/.test(
-    words
+    own
       .replace(saying('<LN>(?: ?foot)? (?:ceilings?|lids?)', 'g'), '')
       .replace(
         /\bto the ceiling\b|\b(?:not|no|skip|leave) (?:the )?(?:ceilings?|lids?)\b|\b(?:ceilings?|lids?) (?:is|are|at|height)\b/g,
@@ -225,9 +243,40 @@ function update(work: Work, said: Said, note: NoteTold, terms: Terms, goods: Goo
   );
   if (/\bwalls only\b|\bonly the walls\b|\bjust (?:the )?walls\b/.test(words)) work.parts.ceiling = false;
   work.parts.around ||=
-    /\b(?:all the way (?:a)?round|all (?:a)?round|around (?:the|it)|perimeter|round the (?:room|outside)|the whole room)\b/.test(
+    /\b(?:all the way (?:a)?round|all (?:a)?round|around (?:the|it|each|every)|round (?:each|every)|perimeter|round the (?:room|outside)|the whole room)\b/.test(
       words,
     );
+}
+
+/** The sentences that name the goods, and those that name none: "walls gray, two coats. Lids one coat of white". */
+function aboutGoods(words: string, { mentions }: Goods, all: readonly Goods[]): string {
+  const others = all.filter((g) => !g.mentions.some((at) => mentions.includes(at)));
+  if (others.length === 0) return words;
+  const own = new Set(mentions.map((at) => sentenceAt(words, at).trim()));
+  const theirs = new Set(others.flatMap((g) => g.mentions.map((at) => sentenceAt(words, at).trim())));
+  return sentencesOf(words)
+    .filter((s) => own.has(s) || !theirs.has(s))
+    .join('. ');
+}
+
+function besideIn(said: Said, { item }: Goods, { ratios, sold }: Terms): Stock | null {
+  const head = item.split(' ').at(-1)!;
+  const m = saying(`<K> of (?:[a-z]+ ){0,2}${head} for (?:under|behind|on|the)\\b`).exec(said.words);
+  const { value, unit } = m ? figureAt(said, m[1]) : { value: null, unit: null };
+  return value && unit && !sold.has(Number(m![1])) && ratios.some((r) => r.per === unit) ? { value, unit } : null;
+}
+
+/** "Four inches of gravel and one inch of sand": each as thick as was said of it; null where nothing was. */
+function ownDepth(said: Said, { item, mentions }: Goods): Fraction | null {
+  const head = item.split(' ').at(-1)!;
+  for (const pattern of [
+    `<LN>(?: (?:inches|inch|in))?(?: deep| thick)? of (?:[a-z]+ ){0,2}${head}`,
+    `\\b${head}s?(?: (?:is|at|goes in|going|goes))*,? <LN>(?: (?:inches|inch|in))? (?:deep|thick)`,
+  ])
+    for (const m of said.words.matchAll(saying(pattern, 'g')))
+      if (mentions.some((at) => at >= m.index && at <= m.index + m[0].length))
+        return thickness(said, figureAt(said, m[1]));
+  return null;
 }
 
 /** Goods that a note of stock speaks of: by name, by size, or "the same". */

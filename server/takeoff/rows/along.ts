@@ -38,7 +38,7 @@ export function runsIn(said: Said, told: RowTold): void {
   }
   for (const m of words.matchAll(
     saying(
-      `(?:${NUMBER} (?:walls?|sides?|runs?|sections?|rows?|stretch(?:es)?|bays|rails?|flights?|shelves|of (?:them|those))(?: (?:at|of|each|are|is|both))* )?<LN>`,
+      `(?:${NUMBER} (?:walls?|sides?|runs?|sections?|rows?|stretch(?:es)?|bays|rails?|flights?|shelves|of (?:them|those))(?: (?:and every one|every one|each one|and each one|at|of|each|are|is|both))* )?<LN>`,
       'g',
     ),
   )) {
@@ -52,6 +52,8 @@ export function runsIn(said: Said, told: RowTold): void {
     const at = m.index + m[0].lastIndexOf('{');
     // A ceiling's height is no run, and "on a 45" is an angle.
     if (/\b(?:ceilings?|height)(?: (?:is|are|at|of))* $/.test(words.slice(0, at))) continue;
+    // "An 18 foot ledger now, not 14": the old one.
+    if (/\b(?:not|instead of|rather than|was) (?:the |a )?$/.test(words.slice(0, at))) continue;
     if (!figure.sure && !(bare && listed(words, at) && !/\b(?:on|at) an? $/.test(words.slice(0, at)))) continue;
     const length = lengthIn(figure, 'in', 'ft');
     if (!length || (length.compare(0) > 0 && length.compare(least) < 0)) continue;

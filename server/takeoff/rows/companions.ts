@@ -19,6 +19,13 @@ export function companionsIn(said: Said, told: RowTold, kinds: readonly string[]
     told.rails = figureAt(said, rails[1]).value.valueOf();
     claim(told, rails[1]);
   }
+  const railLong = saying('<L> rails?\\b').exec(words);
+  if (told.rails && railLong && free(told, railLong[1])) {
+    const rail = figureAt(said, railLong[1]);
+    told.railSize ??= `${rail.value.toString()} ${rail.unit}`;
+    claim(told, railLong[1]);
+  }
+  if (told.item === 'baluster' && TOP_AND_BOTTOM.test(words)) told.rails = 2;
   if (told.item === 'fence post' && PANELS.some((p) => saying(p).test(words))) told.panels = true;
   if (/\bplates?\b/.test(words) && told.item === 'stud') platesIn(said, told);
   const spots = saying(EXTRA_SPOTS, 'g');
@@ -44,6 +51,9 @@ export function companionsIn(said: Said, told: RowTold, kinds: readonly string[]
   }
 }
 
+/** "A top and a bottom rail each section". */
+const TOP_AND_BOTTOM = /\btop (?:rail )?and (?:an? |the |one )?bottom (?:rail|one)s?\b/;
+
 /** "Hanger at both ends", "one hanger a joist": of the sentence that speaks of hangers, not of where joists stand. */
 function hangersIn(said: Said): number {
   const words = sentencesOf(said.words)
@@ -61,15 +71,28 @@ function hangersIn(said: Said): number {
 
 /** "Plates is three times the wall out of 10 foot 2x4s". */
 const PLATE_STICKS = saying(
-  '\\bplates?\\b[^.{]*\\b(?:out of|in|from|come in|are) <L>(?= (?:\\{N|footers?|sticks?|lengths?|stock|boards?)|[.,;]|$)',
+  '\\bplates?\\b[^.{]*\\b(?:out of|in|from|come in|are) (?:\\{N\\d+\\} ?(?:x|by) ?\\{N\\d+\\},? )?<L>(?= (?:\\{N|run|footers?|sticks?|lengths?|stock|boards?)|[.,;]|$)|\\bplates?\\b[^.]*, <L>(?=[.,;]|$)',
 );
 
+/** The figure is the length that plates come in. */
+export const isPlateStick = (words: string, id: number): boolean =>
+  PLATE_STICKS.exec(words)?.slice(1).includes(String(id)) ?? false;
+
 function platesIn(said: Said, told: RowTold): void {
-  told.plates = /\b(?:single|one) top\b/.test(said.words) ? 2 : 3;
-  const sticks = PLATE_STICKS.exec(said.words);
-  if (!sticks || !free(told, sticks[1])) return;
-  told.plateStick = lengthIn(figureAt(said, sticks[1]), 'in');
-  claim(told, sticks[1]);
+  const { words } = said;
+  const top = saying('(?:<NC>|\\b(single|one|double|two)) top\\b').exec(words);
+  const tops = !top ? 2 : top[2] ? (/single|one/.test(top[2]) ? 1 : 2) : figureAt(said, top[1]).value.valueOf();
+  told.plates = tops + 1;
+  for (const m of words.matchAll(saying('<NC> (?:top|bottom)\\b', 'g'))) claim(told, m[1]);
+  told.treated =
+    /\bbottom(?:'s| is| one's| one is| plate is| plate)? (?:an? |the )?(?:treated|pt|pressure treated)\b|\btreated (?:bottom|sill|sole)\b/.test(
+      words,
+    ) || null;
+  const sticks = PLATE_STICKS.exec(words);
+  const id = sticks?.slice(1).find(Boolean);
+  if (!id || !free(told, id)) return;
+  told.plateStick = lengthIn(figureAt(said, id), 'in');
+  claim(told, id);
 }
 
 /** "Add four for corners and three for the door". */

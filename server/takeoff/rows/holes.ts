@@ -10,7 +10,9 @@ export function holesIn(said: Said, told: RowTold): void {
       '\\b(?:holes?|footings?|piers?|(?:sono)?tubes?)(?: (?:for|under|on|at) (?:the |a )?[a-z]+(?: [a-z]+)?)?,?(?: (?:are|is|at|of|dug|will be|all|each))* (?:about )?<LN>(?! ?(?:deep|down))(?: (?:across|wide|around|round|diameter|dia))?',
     ).exec(words) ??
     saying('<L>(?: (?:inch|in|round|diameter|wide|dia))* (?:holes?|footings?|piers?|tubes?|sonotubes?)').exec(words) ??
-    saying('<LN>(?: in)? (?:across|diameter|dia|round)\\b').exec(words);
+    saying('<LN>(?: in)? (?:across|diameter|dia|round)\\b').exec(words) ??
+    // "Piers: nine of them, 10 inch, 3 foot deep".
+    saying('<L>(?:,| by| x)* <LN>(?: (?:inches|inch|in|feet|foot|ft))? (?:deep|down)\\b').exec(words);
   const deep =
     saying('<LN>(?: (?:inches|inch|in|feet|foot|ft))? (?:deep|down)\\b').exec(words) ??
     saying('depth(?: of| is)? <LN>').exec(words);
@@ -22,7 +24,9 @@ export function holesIn(said: Said, told: RowTold): void {
   if (!diameter || !depth) return;
   claim(told, wide[1], deep[1]);
   told.hole = { diameter, depth };
-  const counted = saying('(?<!x )<N>(?: [a-z]+){0,2} (?:holes|footings|piers|tubes|sonotubes|posts)\\b').exec(words);
+  const counted =
+    saying('(?<!x )<N>(?: [a-z]+){0,2} (?:holes|footings|piers|tubes|sonotubes|posts)\\b').exec(words) ??
+    saying('\\b(?:holes|footings|piers|sonotubes)(?:,|:)? <N> of (?:them|those)\\b').exec(words);
   if (counted && free(told, counted[1]) && figureAt(said, counted[1]).value.d === 1n) {
     told.holes = figureAt(said, counted[1]).value.valueOf();
     claim(told, counted[1]);

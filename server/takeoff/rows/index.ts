@@ -5,6 +5,7 @@ import { absurdWaste, show } from '../calculators/reckoned.ts';
 import { atSpacing, bays, type Counted, gapsUnder, sideBySide } from '../calculators/spacing.ts';
 import { unknownUnitIn } from '../reading/doubts.ts';
 import { type Terms, termsIn } from '../reading/ratios.ts';
+import { adds, restates } from '../reading/restated.ts';
 import { figureIds, type Said, sentencesOf } from '../reading/said.ts';
 import { asks, isDone, wants } from '../reading/wanted.ts';
 import type { ComputedLine } from '../types.ts';
@@ -47,7 +48,8 @@ export function rowLines(
           ask: `"${odd}" for the ${told.item}: say it in feet, inches or metres.`,
         });
       if (holds(told.item) && countedIn(said, told.item)) continue;
-      if (!tells(told, standing !== undefined) || (isPutUp(said.words, told.item) && !standing)) continue;
+      if (!tells(told, standing !== undefined) || isPutUp(said.words, told.item)) continue;
+      if (standing && !speaksOf(said, standing, notes)) continue;
       const terms = termsIn(said);
       const row = standing ?? newRow(said, told, terms);
       if (standing) update(standing, told, terms);
@@ -66,6 +68,18 @@ export function rowLines(
     questions: [...questions, ...answers.flatMap((a) => a.questions)],
     claimed,
   };
+}
+
+/**
+ * A later note is about a row where it names the pieces beside a figure, or says otherwise or more of what was said last and
+ * names no goods that the row's own notes do not.
+ */
+function speaksOf({ words, terms }: Said, { item, noteIds }: Row, notes: readonly Said[]): boolean {
+  const { named } = KINDS.find((k) => k.item === item)!;
+  if (sentencesOf(words).some((s) => named.test(s) && figureIds(s).length > 0)) return true;
+  if (!restates(words) && !adds(words)) return false;
+  const known = notes.flatMap((note) => (noteIds.includes(note.noteId) ? note.terms : [])).map(({ term }) => term.name);
+  return terms.every(({ term: { kind, name } }) => (kind !== 'material' && kind !== 'part') || known.includes(name));
 }
 
 /** The note tells of work done, in a sentence that names the pieces if any does; what else was done says nothing of them. */
@@ -221,7 +235,11 @@ function companions(row: Row, count: number): ComputedLine[] {
   const run = row.runs.reduce((sum, r) => sum.add(r), new Fraction(0)).mul(row.times ?? 1);
   if (row.rails && row.spacing) {
     const sections = row.runs.reduce((sum, r) => sum + bays(r, row.spacing!), 0);
-    out.push(line(row, 'fence rail', null, sections * row.rails, `${sections} sections x ${row.rails} rails`));
+    out.push(line(row, 'fence rail', row.railSize, sections * row.rails, `${sections} sections x ${row.rails} rails`));
+  }
+  if (row.item === 'baluster' && row.rails) {
+    const sections = row.runs.length * (row.times ?? 1);
+    out.push(line(row, 'rail', row.railSize, sections * row.rails, `${sections} sections x ${row.rails} rails`));
   }
   if (row.panels && row.spacing) {
     const sections = row.runs.reduce((sum, r) => sum + bays(r, row.spacing!), 0);
@@ -229,17 +247,15 @@ function companions(row: Row, count: number): ComputedLine[] {
   }
   if (row.plates) {
     const stick = row.plateStick ?? row.piece ?? new Fraction(96);
-    const feet = run.mul(row.plates);
-    out.push(
-      line(
-        row,
-        'plate',
-        sizeOf({ ...row, piece: stick }),
-        feet.div(stick).ceil().valueOf(),
-        `${row.plates} plates x ${show(run.div(12))} ft = ${show(feet.div(12))} ft; in ${show(stick.div(12))} ft sticks ${show(feet.div(stick))}, up`,
-        row.plates === 3 ? ['one bottom and two top plates, common practice'] : [],
-      ),
-    );
+    const plain = row.treated ? row.plates - 1 : row.plates;
+    const size = sizeOf({ ...row, piece: stick });
+    const plateLine = (item: string, plates: number, assumed: string[] = []) => {
+      const feet = run.mul(plates);
+      const working = `${plates} plates x ${show(run.div(12))} ft = ${show(feet.div(12))} ft; in ${show(stick.div(12))} ft sticks ${show(feet.div(stick))}, up`;
+      out.push(line(row, item, size, feet.div(stick).ceil().valueOf(), working, assumed));
+    };
+    plateLine('plate', plain, row.plates === 3 ? ['one bottom and two top plates, common practice'] : []);
+    if (row.treated) plateLine('treated plate', 1);
   }
   return out;
 }

@@ -13,7 +13,7 @@ interface Kind {
 
 export const KINDS: readonly Kind[] = [
   { item: 'baluster', named: /\b(?:balusters?|spindles?)\b/ },
-  { item: 'picket', named: /\bpickets?\b|\bfence boards?\b/ },
+  { item: 'picket', named: /\bpickets?\b|\bpalings?\b|\bfence boards?\b/ },
   { item: 'deck board', named: /\bdeck(?:ing)? boards?\b|\bdecking\b|\bboards\b(?=.*\bgap\b)/ },
   { item: 'slat', named: /\bslats?\b/ },
   { item: 'joist', named: /\b(?:joists?)\b(?! hangers?)/, usual: { spacing: 16 } },
@@ -29,7 +29,7 @@ export const KINDS: readonly Kind[] = [
   { item: 'furring strip', named: /\b(?:furring|strapping)(?: strips?)?\b/, usual: { spacing: 16 } },
   { item: 'purlin', named: /\bpurlins?\b/ },
   { item: 'sleeper', named: /\bsleepers?\b/ },
-  { item: 'batten', named: /\bbattens?\b/ },
+  { item: 'batten', named: /(?<!\bboard and )\bbattens?\b/ },
   { item: 'bracket', named: /\b(?:brackets?|hooks?)\b/ },
   { item: 'gutter hanger', named: /\bgutter (?:hangers?|brackets?)\b|(?<=\bgutters?\b.*)\bhangers?\b/, holds: true },
   { item: 'anchor bolt', named: /\banchor bolts?\b|\banchors?\b/ },
@@ -72,6 +72,10 @@ export interface RowTold {
   hangers: number | null;
   /** Rails a bay. */
   rails: number | null;
+  /** Section and length of the rails: `2x4 8 ft`. */
+  railSize: string | null;
+  /** The bottom plate is treated. */
+  treated: boolean | null;
   /** Panels between posts, one a bay. */
   panels: boolean | null;
   /** Plates along each wall. */
@@ -92,6 +96,7 @@ export interface RowTold {
 /** The word said for pieces that the trade calls by several. */
 const CALLED: Readonly<Record<string, RegExp>> = {
   baluster: /\bspindle(?=s?\b)/,
+  picket: /\bpaling(?=s?\b)/,
   strap: /\b(?:(?:pex|pipe|cable|conduit) )?(?:clip|staple)(?=s?\b)/,
 };
 

@@ -1,10 +1,11 @@
 import Fraction from 'fraction.js';
 import { remembered } from '../../../parser/remembered.ts';
+import { show } from '../calculators/reckoned.ts';
 import { metricUnit } from '../reading/lengths.ts';
 import { STICK_FEET } from '../reading/packWords.ts';
 import { type Figure, figureAt, lengthIn, type Said, saying } from '../reading/said.ts';
 import { runsIn } from './along.ts';
-import { companionsIn, PANELS } from './companions.ts';
+import { companionsIn, isPlateStick, PANELS } from './companions.ts';
 import { holesIn } from './holes.ts';
 import { calledIn, claim, free, holds, isOthers, isThere, KINDS, type RowTold } from './row.ts';
 
@@ -47,6 +48,8 @@ function rowIn(said: Said, item: string, kinds: readonly string[]): RowTold {
     corners: /\bcorners?\b|\bl[- ]shaped?\b/.test(words) || null,
     hangers: null,
     rails: null,
+    railSize: null,
+    treated: null,
     panels: null,
     plates: null,
     plateStick: null,
@@ -54,7 +57,10 @@ function rowIn(said: Said, item: string, kinds: readonly string[]): RowTold {
     lessPost: null,
     eachHole:
       /\b(?:hole by hole|per hole|each hole|every hole|full bags? (?:in|per|a) )/.test(
-        words.replace(/\bnot (?:hole by hole|per hole|each hole)/g, ''),
+        words.replace(
+          /\bnot (?:hole by hole|per hole|each hole)|\b(?:tubes?|forms?|bases?|brackets?|anchors?)(?: [a-z]+){0,2} (?:for|in|to|at|down) (?:each|every) hole/g,
+          '',
+        ),
       ) || null,
     holes: null,
     used: new Set(),
@@ -81,6 +87,14 @@ function sectionIn(said: Said, told: RowTold, kinds: readonly string[]): void {
   for (const m of words.matchAll(saying('<N> ?(?:x|by) ?<N>(?: ?s\\b)?(?: ?(?:x|by) ?<LN>|,? <L>)?', 'g'))) {
     const [a, b] = [figureAt(said, m[1]).value, figureAt(said, m[2]).value];
     if (!nominal(a, b) || [m[1], m[2]].some((id) => !free(told, id))) continue;
+    if (RAILS_BEFORE.test(words.slice(0, m.index)) && told.item !== 'picket') {
+      const long = m[3] || m[4] ? stickLength(figureAt(said, m[3] ?? m[4])) : null;
+      told.railSize = [`${a.toFraction()}x${b.toString()}`, long && `${show(long.div(12))} ft`]
+        .filter(Boolean)
+        .join(' ');
+      claim(told, m[1], m[2], m[3] ?? m[4]);
+      continue;
+    }
     if (isOthers(words.slice(m.index + m[0].length), told.item, kinds)) continue;
     // "Pickets are 1x6x6" beside posts: the section is of what was named last, or is named right behind it.
     if (!isOwn(words, m, told.item, kinds)) {
@@ -106,6 +120,7 @@ function sectionIn(said: Said, told: RowTold, kinds: readonly string[]): void {
   }
   said.figures.forEach((figure, id) => {
     if (told.piece || told.used.has(id) || !/foot ?ers?|footer/.test(figure.quote.toLowerCase())) return;
+    if (told.item === 'stud' && isPlateStick(words, id)) return;
     if (kinds.length > 1 && lastNamed(words, kinds, id) !== told.item) return;
     told.piece = lengthIn(figure, 'in');
     told.used.add(id);
@@ -115,6 +130,10 @@ function sectionIn(said: Said, told: RowTold, kinds: readonly string[]): void {
   const feet = plural ? Number(plural[1]) : spelt ? STICK_FEET[spelt[1]!]! : null;
   if (!told.piece && feet) told.piece = new Fraction(feet * 12);
 }
+
+/** "Three rails per section, 2x4x8", "a top and a bottom rail each section two by four": the section is the rails'. */
+const RAILS_BEFORE =
+  /\brails?(?:,| are| is| in| come)?(?: (?:a|per|each|every|to a) (?:section|bay|side))?,?(?: (?:are|is|in|of|all))* $/;
 
 function isOwn(words: string, m: RegExpMatchArray, item: string, kinds: readonly string[]): boolean {
   const behind = new RegExp(`^ (?:${KINDS.find((k) => k.item === item)!.named.source})`);
@@ -148,9 +167,11 @@ const nominal = (a: Fraction, b: Fraction) =>
 /** "3-1/2 in pickets with a 2 in gap", "5-1/2 wide boards, 1/8 gap", "gap can't be over 4". */
 function gapsIn(said: Said, told: RowTold): void {
   const { words } = said;
+  // "Posts no more than 2.4 apart" stand at a spacing.
+  if (!/baluster|picket|board|slat|batten/.test(told.item)) return;
   const most =
     saying(
-      "\\b(?:gaps?|spac(?:e|ing|es)|openings?)(?: (?:can't|cannot|can not|can|may|shall|is|not|no|has to|must|should|to))* (?:be )?(?:over|more than|bigger than|under|less than|max(?:imum)?|past)(?: of)? <LN>",
+      "\\b(?:gaps?|spac(?:e|ing|es)|openings?)(?: (?:can't|cannot|can not|can|may|shall|is|not|no|has|has to|got to|gotta|must|should|to|stay|be))* (?:be )?(?:over|more than|bigger than|under|less than|max(?:imum)?|past)(?: of)? <LN>",
     ).exec(words) ??
     saying(
       '\\b(?:no more than|not over|not more than|max(?:imum)?(?: of)?|under|less than|at most)(?: a)? <LN>(?: (?:clear|inch|in|max))* ?(?:gaps?|between|apart|clear|spac)',
@@ -167,7 +188,8 @@ function gapsIn(said: Said, told: RowTold): void {
     told.gap = { width: new Fraction(0), most: false };
   const gap = most ?? plain;
   if (gap && free(told, gap[1])) {
-    const width = lengthIn(figureAt(said, gap[1]), 'in', 'in');
+    const bare = metricUnit(said.figures) === 'm' && figureAt(said, gap[1]).value.compare(10) < 0 ? 'm' : 'in';
+    const width = lengthIn(figureAt(said, gap[1]), 'in', bare);
     if (width && width.compare(8) <= 0) {
       told.gap = { width, most: most !== null };
       claim(told, gap[1]);
@@ -186,14 +208,14 @@ function gapsIn(said: Said, told: RowTold): void {
 
 const WIDTHS = [
   saying(
-    '<LN>(?: (?:inch|in|wide|square))*,? (?:wide )?(?:boards?|pickets?|balusters?|spindles?|slats?|decking)\\b',
+    '<LN>(?: (?:inch|in|wide|square|round|iron|metal|steel|aluminum|cedar|wood|turned))*,? (?:wide )?(?:boards?|pickets?|palings?|balusters?|spindles?|slats?|decking)\\b',
     'g',
   ),
   saying(
-    "\\b(?:boards?|pickets?|balusters?|spindles?|slats?)(?: (?:are|is|at|measure|all|they're|actual))*,? <LN>(?: (?:inches|inch|in))?(?: (?:wide|square|actual|across|no|tight)|,| with|\\.|$| and)",
+    "\\b(?:boards?|pickets?|palings?|balusters?|spindles?|slats?)(?: (?:are|is|at|measure|all|they're|actual))*,? <LN>(?: (?:inches|inch|in))?(?: (?:wide|square|actual|across|no|tight)|,| with|\\.|$| and)",
     'g',
   ),
-  saying('<LN>(?: (?:inches|inch|in))? actual\\b', 'g'),
+  saying('<LN>(?: (?:inches|inch|in))? (?:actual|real measure|finished|true)\\b', 'g'),
   saying('<LN>(?: (?:inches|inch|in))? wide(?=,? (?:and |with )*(?:an? )?\\{[A-Z]\\d+\\} (?:inch |in )?gap)', 'g'),
 ];
 
@@ -213,7 +235,8 @@ function spacingIn(said: Said, told: RowTold, kinds: readonly string[]): void {
     const inches = figure.onCenter && figure.unit === 'ft' && figure.value.compare(10) > 0;
     const metric = !figure.sure && /m$/.test(bare);
     const length = inches ? figure.value : lengthIn(metric ? { ...figure, unit: null } : figure, 'in', bare);
-    if (length) found.push({ at, id, length });
+    // Pieces stand no nearer than that: it is a gap.
+    if (length && (length.compare(2) > 0 || length.compare(0) <= 0)) found.push({ at, id, length });
   };
   said.figures.forEach((figure, id) => {
     if (figure.onCenter) add(words.search(new RegExp(`\\{[A-Z]${id}\\}`)), id, centersUnit(said, figure));

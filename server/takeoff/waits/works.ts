@@ -57,7 +57,7 @@ export const WORKS: readonly Work[] = [
     cold: 'cement',
   },
   {
-    done: /\b(?:mud(?:ded)?|coat of mud|taped|skim(?:med)?|joint compound|hot ?mud)\b/,
+    done: /\b(?:mud(?:ded)?|coat of mud|tape coat(?= (?:is |'s )?(?:done|on|in))|taped|skim(?:med)?|joint compound|hot ?mud)\b/,
     products: [
       {
         name: 'setting compound',

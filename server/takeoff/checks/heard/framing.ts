@@ -75,12 +75,13 @@ export const framing: Reader = (said) => {
           ? 'joist'
           : null;
   if (!member) return [];
-  const told = withoutLumber(words);
+  // "And no notches anywhere" is of the same joist.
+  const told = withoutLumber(words).replace(/\b(?:no|not|without|nothing) (?:[a-z]+ )?notch(?:es|ed)?\b/g, '');
   const notch = matched(said, NOTCH, told);
   const pipe = /\b(?:through|thru|across|bor(?:e|ed|ing)|drill(?:ed|ing)?|run(?:ning)?)\b/.test(words)
     ? pipesIn(said)[0]
     : undefined;
-  const hole = /\bnotch/.test(words) ? null : (holeTold(said, told) ?? (pipe ? outsideOf(pipe) : null));
+  const hole = /\bnotch/.test(told) ? null : (holeTold(said, told) ?? (pipe ? outsideOf(pipe) : null));
   const working =
     pipe && !holeTold(said, told) && hole ? `${nameOf(pipe)} is ${hole.toString()} in outside` : undefined;
   if (member === 'engineered')

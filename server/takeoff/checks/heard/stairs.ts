@@ -59,8 +59,10 @@ const STEP_HEIGHTS = saying(
   `\\bsteps?(?: (?:came out|measured?|run|are|is|at|to|all))+ ${LIST('treads?|wide|deep|long')}`,
   'g',
 );
-const TOTAL = saying('\\btotal rise\\b[^.{]{0,44}<LN>|<LN> (?:of )?total rise\\b');
-const STEPS = saying('<N> (?:risers|rises|steps)\\b');
+const TOTAL = saying(
+  '\\btotal rise\\b[^.{]{0,44}<LN>|<LN> (?:of )?total rise\\b|<LN>(?: (?:inches|inch))? (?:from|between) (?:the )?(?:top of (?:the )?)?(?:pad|slab|floor|landing|ground|finished floor|patio|subfloor)\\b[^.{]{0,24}\\b(?:to|and|up to) (?:the )?(?:top of (?:the )?)?(?:finished )?(?:deck(?:ing)?|floor|landing|porch|sub ?floor)\\b',
+);
+const STEPS = saying('<N> (?:equal |even |same )?(?:risers|rises|steps)\\b');
 const WIDTH = saying('\\bstairs?\\b[^.{]{0,20}<LN> wide\\b|<LN> wide stairs?\\b');
 const HEADROOM = saying('<LN>(?: of)? head ?room\\b|\\bhead ?room\\b[^.{]{0,30}<LN>');
 
