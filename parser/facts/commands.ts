@@ -5,7 +5,7 @@ import type { Frame } from './frames.ts';
 import { base } from './make.ts';
 import type { Talk } from './talk.ts';
 
-type Rule = { verb: Command['verb']; pattern: RegExp; question?: Command['question'] };
+type Rule = { verb: Exclude<Command['verb'], 'ask'>; pattern: RegExp };
 
 const N = '(?:(?:number|no\\.?|item|#)\\s*)?';
 const NUMBERED = '(?:number|no\\.?|item|#)\\s*';
@@ -63,40 +63,6 @@ const RULES: readonly Rule[] = [
     pattern:
       /^(?:make (?:it|that|them)|change (?:it|that) to|should be|that should be|it should be|correction,?) (.+)$/,
   },
-  {
-    verb: 'ask',
-    question: 'order',
-    pattern:
-      /^what(?:'s| is| do| all do)?(?: it)? ?(?:i|we|you)? ?(?:need|to buy|left to buy|on the order|have to (?:buy|get|pick up))(?: (?:from|at|for) (?:the )?(.+))?\??$/,
-  },
-  {
-    verb: 'ask',
-    question: 'waiting',
-    pattern: /^what(?:'s| is| are we)? (?:still )?waiting(?: on| for)?(?: (?:in|at) (?:the )?(.+))?\??$/,
-  },
-  {
-    verb: 'ask',
-    question: 'ready',
-    pattern: /^what(?:'s| is| can i| can we) (?:ready|work on|do next|next)(?: (?:in|at) (?:the )?(.+))?\??$/,
-  },
-  {
-    verb: 'ask',
-    question: 'left',
-    pattern:
-      /^what(?:'s| is| all is|s)? (?:still )?(?:left|open|to do)(?: to do)?(?: (?:in|at|for|on) (?:the )?(.+))?\??$/,
-  },
-  {
-    verb: 'ask',
-    question: 'list',
-    pattern: /^(?:read|show|give|send) me (?:back )?(?:the |my )?(?:whole )?(?:punch )?list$/,
-  },
-  { verb: 'ask', question: 'order', pattern: /^(?:read|show|give|send) me (?:the |my )?(?:order|shopping list)$/ },
-  {
-    verb: 'ask',
-    question: 'measurements',
-    pattern:
-      /^(?:what(?:'s| was| are| were)|read me|show me) (?:the |my )?measurements?(?: (?:for|of|in|on) (?:the )?(.+))?\??$/,
-  },
 ];
 
 const WORDS =
@@ -109,7 +75,7 @@ const numberOf = (said: string | undefined) =>
 /** "Make it thirteen sticks of casing": how many goods there shall be, which is no word to the list. */
 const countsGoods = ({ chunks }: Frame): boolean => chunks.some((c) => c.quantity) && chunks.some(isGoods);
 
-/** Instructions to the list and questions about it. A rule must cover the whole clause. */
+/** Instructions to the list. A rule must cover the whole clause. */
 export function readCommands(talk: Talk): Command[] {
   return talk.frames.flatMap((frame): Command[] => {
     const said = lowered(talk.text.slice(frame.start, frame.end))
@@ -124,21 +90,20 @@ export function readCommands(talk: Talk): Command[] {
       const numbers = groups.filter((g) => numberOf(g) !== null);
       const other = rule.verb === 'same' ? numbers.pop() : undefined;
       const number = numberOf(numbers[0]);
-      const words = groups.filter((g) => numberOf(g) === null && !/^(it|that|that one)$/.test(g));
       return [
         {
           ...base(talk, frame, `command/${rule.verb}`),
           kind: 'command',
           verb: rule.verb,
           number: rule.verb === 'change' ? null : number,
-          about: rule.verb === 'ask' ? (words[0] ?? null) : null,
+          about: null,
           to:
             rule.verb === 'same'
               ? String(numberOf(other))
               : rule.verb === 'move' || rule.verb === 'change'
                 ? (match.at(-1) ?? null)
                 : null,
-          question: rule.question ?? null,
+          question: null,
         },
       ];
     }

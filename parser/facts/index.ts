@@ -8,6 +8,7 @@ import { readMaterials } from './goods/index.ts';
 import { readMeasurements } from './measurements/index.ts';
 import { plainlyNamed } from './plainNames.ts';
 import { readProblems } from './problems.ts';
+import { readQuestions, withoutQuestions } from './questions.ts';
 import { withoutSmallTalk } from './smallTalk.ts';
 import { weighed } from './spans/index.ts';
 import { readSpending } from './spending.ts';
@@ -29,10 +30,13 @@ export function readFacts(talk: Talk): Fact[] {
 
 /** What each reader makes of the talk by its own rules, before they are weighed against one another. */
 export function factsByRule(talk: Talk) {
-  const commands = readCommands(talk);
+  const asked = readQuestions(talk);
+  const told = withoutQuestions(talk, asked);
+  const ordered = readCommands(told);
+  const commands = [...ordered, ...asked];
   const spoken = {
-    ...talk,
-    frames: talk.frames.filter((f) => !commands.some((c) => c.start <= f.start && f.end <= c.end)),
+    ...told,
+    frames: told.frames.filter((f) => !ordered.some((c) => c.start <= f.start && f.end <= c.end)),
   };
   const materials = readMaterials(spoken);
   const measurements = readMeasurements(spoken, materials.used);

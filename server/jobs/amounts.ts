@@ -1,7 +1,7 @@
 /** Exact amounts of goods: which is the greater, and how one is told. */
 import Fraction from 'fraction.js';
-import { remembered } from '../../parser/remembered.ts';
 import { unitWord } from '../../parser/quantities/containers.ts';
+import { remembered } from '../../parser/remembered.ts';
 
 export const NONE = new Fraction(0);
 export const most = (a: Fraction, b: Fraction): Fraction => (a.compare(b) > 0 ? a : b);

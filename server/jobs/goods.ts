@@ -21,6 +21,8 @@ export interface Position {
   need: Fraction | null;
   /** Said of one area: two areas' needs add up, the same area's does not. */
   areaNeeds: Map<string, Fraction>;
+  /** Where they were told as wanted, counted or not. */
+  rooms: Set<string>;
   bought: Fraction;
   /** On order with a supplier: neither to buy nor on hand. */
   ordered: Fraction;
@@ -63,6 +65,7 @@ export function copyGoods(goods: Goods): Goods {
         uses: [...p.uses],
         words: new Set(p.words),
         areaNeeds: new Map(p.areaNeeds),
+        rooms: new Set(p.rooms),
         reasons: [...p.reasons],
         history: [...p.history],
       },
@@ -89,6 +92,7 @@ export function newPosition(
     words: new Set(wordsOf(item)),
     need: null,
     areaNeeds: new Map(),
+    rooms: new Set(),
     bought: NONE,
     ordered: NONE,
     used: NONE,

@@ -20,18 +20,24 @@ export function goodsAsSaid(fact: Material, text: string, facts: readonly Fact[]
     !/^(?:ft|in|sq ft|lb|gal|qt|pt|yd|cu yd|oz|m|mm|cm|l|kg)$/.test(fact.unit)
   )
     return { ...fact, item: fact.unit, unit: 'each' };
-  if (/\bfooters?$/.test(fact.quote) && fact.unit === 'ft')
+  if (
+    /\bfooters?$/.test(fact.quote) &&
+    (fact.unit === 'ft' || (fact.quantity === null && / ft$/.test(fact.size ?? '')))
+  ) {
+    // "Seven footers, twelve of them".
+    const count = numberOf(OF_THEM.exec(text.slice(fact.end))?.[1] ?? '');
     return {
       ...fact,
-      size: `${fact.quantity} ft`,
-      quantity: null,
-      exact: null,
-      unit: null,
+      size: fact.unit === 'ft' ? `${fact.quantity} ft` : fact.size,
+      quantity: count,
+      exact: count === null ? null : String(count),
+      unit: count === null ? null : 'each',
       // A length of boards uses none of them up.
       status: fact.status === 'used' ? 'mentioned' : fact.status,
     };
+  }
   if (fact.unit === 'ft' && /\bof (?:them|those|these|em|'em)$/.test(fact.quote)) return { ...fact, unit: 'each' };
-  if (onlySpokenOf(fact, text, facts)) return { ...fact, status: 'mentioned' };
+  if (onlySpokenOf(fact, text, facts) || isReasonFor(fact, text, facts)) return { ...fact, status: 'mentioned' };
   if (fact.status === 'used' && wantedFor(fact, text, facts)) return { ...fact, status: 'need' };
   // "Thirty two sheets worth": so much work, not so much stock.
   if (fact.status === 'have' && /^'?s? worth\b/.test(text.slice(fact.end))) return { ...fact, status: 'need' };
@@ -50,6 +56,8 @@ export function goodsAsSaid(fact: Material, text: string, facts: readonly Fact[]
     ...(count && { quantity: count.count, exact: String(count.count), unit: count.unit ?? fact.unit ?? 'each' }),
   };
 }
+
+const OF_THEM = new RegExp(`^,? (${NUMBER}) of (?:them|those|these|em|'em)\\b`, 'i');
 
 /** "One bottom seal, sixteen foot": a length told right behind counted goods is theirs. */
 const isSizeOf = (fact: Material, facts: readonly Fact[]): boolean =>
@@ -117,6 +125,22 @@ function onlySpokenOf(fact: Material, text: string, facts: readonly Fact[]): boo
   // "That needs a patch" is work.
   return fact.unit === 'each' && WORK_NOUN.test(fact.item) && within.some((f) => f.kind === 'followUp');
 }
+
+/** "I only need five, not six, there's one left over": why so few are needed, and counted in that already. */
+const isReasonFor = (fact: Material, text: string, facts: readonly Fact[]): boolean =>
+  fact.status === 'have' &&
+  ONLY_NEED.test(sentenceOf(text, fact)) &&
+  facts.some(
+    (f) =>
+      f.kind === 'material' &&
+      f.status === 'need' &&
+      f.quantity !== null &&
+      f.item === fact.item &&
+      sentenceOf(text, f) === sentenceOf(text, fact),
+  );
+const ONLY_NEED = new RegExp(
+  `\\b(?:only|just) (?:need|want|get|order|buy|going to need|gonna need)\\b|\\b(?:need|get|order|buy|make (?:it|that)) (?:only|just)\\b|\\b(?:not|instead of|rather than) (?:${NUMBER})\\b`,
+);
 
 const SUM =
   /\b[a-z\d/-]+(?: hundred)?(?: plus [a-z\d/-]+(?: hundred)?)+(?: (?:inch|inches|in|foot|feet|ft|meters?|metres?))\b/g;

@@ -3,6 +3,7 @@ import { likeness, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Material } from '../../parser/types.ts';
 import { type Goods, newPosition, type Position } from './goods.ts';
 import { openNeed } from './goodsLeft.ts';
+import { headOf } from './match.ts';
 
 type Named = Pick<Material, 'item' | 'size' | 'specs' | 'unit' | 'status'> & Partial<Pick<Material, 'quote'>>;
 
@@ -69,6 +70,7 @@ const bestOf = (goods: Goods, words: ReadonlySet<string>, fact: Named): Position
       same +
       (p.size && fact.size ? 0.1 : 0) +
       (p.words.size === words.size ? 0.05 : 0) +
+      (words.has(headOf(p.item)) ? 0.03 : 0) +
       (fact.status !== 'need' && openNeed(p) ? 0.04 : 0)
     );
   });

@@ -79,7 +79,8 @@ function sameSentence(text: string, item: Standing, start: number): boolean {
 
 /** "Dimmer's in", with no buying told: what was put in was there, so it is not to buy. */
 export function putIn({ ledger, entry }: Meeting, task: string, quote: string): void {
-  const goods = fixedBy(task);
+  // "Both gfis are in and tested".
+  const goods = fixedBy(task) ?? (IN_PLACE.test(quote.toLowerCase()) ? task.split(' ').slice(1).join(' ') : null);
   if (!goods) return;
   const position = findGoods(ledger.goods, { item: goods, size: null, specs: [], unit: null, status: 'used' });
   if (!position || !openNeed(position) || position.bought.compare(0) > 0 || position.need === null) return;
@@ -94,6 +95,9 @@ export function putIn({ ledger, entry }: Meeting, task: string, quote: string): 
   position.reasons.push(`put in ${entry.at.slice(0, 10)}`);
   position.history.push(event(entry, 'used', quote));
 }
+
+const IN_PLACE =
+  /(?:'s|'re|\bis|\bare) (?:both |all |now |already )*in\b(?! (?:the|his|my|her) (?:way|van|truck|shop|bin|skip))/;
 
 /** "Make it three", "make that thirteen on the casing", a note of its own: the count of the goods named, else of the last. */
 export function made(ledger: Ledger, entry: Entry, to: string | null, text: string): boolean {

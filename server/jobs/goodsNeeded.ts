@@ -22,11 +22,15 @@ export function takeNeed(
 ): string {
   position.wanted = { at, quote: fact.quote, rule: fact.rule, confidence: fact.confidence };
   if (position.dropped) Object.assign(position, { dropped: false, need: null, areaNeeds: new Map() });
+  if (fact.area) position.rooms.add(fact.area);
   if (!amount) {
     position.needUncounted = true;
     return position.need === null ? 'needed, no count said' : 'said again';
   }
   const before = position.need;
+  // "Make the casing twelve seven footers", wanted by the foot so far.
+  if (fact.counts === 'total' && fact.unit === 'each' && /^(?:ft|m)$/.test(position.unit ?? ''))
+    position.unit = fact.unit;
   position.need = needAfter(position, amount, fact, still);
   position.met = false;
   return needWords(before, position.need, amount, fact);

@@ -32,6 +32,7 @@ export function piecesOf(list: string, offset: number): Piece[] {
     const piece = raw
       .replace(/^\s*(?:and|n|plus)\b/, '')
       .replace(AFTERWARDS, '')
+      .replace(/ on (?:the|my|our|his|her) way\b.*$/, '')
       .replace(/ (?:at|from|in|over at|down at) (?:the |that |another |our )?(?:[a-z]+ ){0,2}[a-z]+\s*$/, '')
       .trim();
     if (!piece) continue;

@@ -30,6 +30,9 @@ export function meetMaterial(position: Position, fact: Material, entry: Entry, l
       ? takeNeed(position, fact, amount, entry.at, still)
       : takeFate(position, status, amount, fact.unit);
   if (reason) position.reasons.push(`${reason} ${entry.at.slice(0, 10)}`);
+  // What went back is asked for anew.
+  if (status === 'returned' && position.wanted && openNeed(position))
+    position.wanted = { ...position.wanted, at: entry.at };
 }
 
 /**

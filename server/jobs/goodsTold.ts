@@ -2,6 +2,8 @@ import { remembered } from '../../parser/remembered.ts';
 import { likeness, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import { lowered } from '../../parser/trade/words.ts';
 import type { Fact, Material } from '../../parser/types.ts';
+import { NONE } from './amounts.ts';
+import { delivered } from './delivered.ts';
 import type { Goods, Position } from './goods.ts';
 import { onHandOf, openNeed, toBuy } from './goodsLeft.ts';
 import { lastNamed, meant } from './goodsNamed.ts';
@@ -9,6 +11,8 @@ import { type Piece, packOf, piecesOf } from './goodsPieces.ts';
 import {
   ALL,
   ALL_GOT,
+  ALL_USED,
+  AND_TOO,
   BOUGHT,
   COMES,
   FOUND,
@@ -26,8 +30,8 @@ import {
   USED_UP,
 } from './goodsWords.ts';
 import { sentenceFrom } from './meeting.ts';
-import { recounted } from './recounted.ts';
-import { LEADS, POINTS, unwantedIn } from './unwanted.ts';
+import { countsMade, recounted } from './recounted.ts';
+import { COUNTED, LEADS, POINTS, unwantedIn } from './unwanted.ts';
 
 /** What words without a count say of goods that stand on the list: only the list knows what "both tubes" are. */
 export interface GoodsTold {
@@ -47,6 +51,11 @@ export interface ToldOfGoods {
    */
   read: ((fact: Material) => Material | null) | null;
 }
+
+/** What a list of goods goes on to: "the sonotubes they only had six so two are coming". */
+const THEY = / (?:they|he|she|but)\b.*$/;
+
+const LEFT_OVER = /\bleft ?over\b|\bleft$|\bspare\b/;
 
 const NOTHING_TOLD: ToldOfGoods = { told: [], read: null };
 
@@ -73,7 +82,7 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
   const unwanted = unwantedIn(said);
   for (const { named, start, end, before, from } of unwanted) {
     const position =
-      meant(goods, wordsOf(named.replace(LEADS, '')), openNeed) ??
+      meant(goods, wordsOf(named.replace(LEADS, '').replace(COUNTED, '')), openNeed) ??
       (POINTS.test(named) ? lastNamed(goods, said.slice(from, start), before) : null);
     if (position && !out.some((o) => o.position === position))
       out.push({ position, fact: factOf(position, 'mentioned', text, start, end, null, 'plain'), drops: true });
@@ -86,12 +95,14 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
   for (const match of [LISTS, SUPPLIED, RAN, ALL_GOT, FOUND, HAVE_THE].flatMap((list) => [...said.matchAll(list)])) {
     if (
       /^ (?:everything|all of it|it all|the lot|the (?:whole |entire )?list)\b|\bcoming\b|\bon (?:hold|order)\b/.test(
-        match[1]!,
+        match[1]!.replace(THEY, ''),
       )
     )
       continue;
     let before: { position: Position; fact: Material } | null = null;
     for (const piece of piecesOf(match[1]!, match.index + match[0].lastIndexOf(match[1]!))) {
+      // "Got one stick left over": there, and not fetched.
+      if (LEFT_OVER.test(said.slice(piece.start, piece.end))) continue;
       const pack = packOf(piece);
       // "Mortar, 3 bags": the count of what was named just before.
       if (before && pack && before.position.unit && stem(before.position.unit) === pack && piece.count !== null) {
@@ -114,6 +125,16 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
       const last = out.at(-1);
       before = position && last?.position === position ? last : null;
     }
+  }
+  for (const { 1: name, index, 0: whole } of said.matchAll(AND_TOO)) {
+    const after = fetched.some(({ end }) => end <= index && !/[.;!?\n][^.;!?\n]*[.;!?\n]/.test(said.slice(end, index)));
+    const position = after ? meant(goods, wordsOf(name!), openNeed) : null;
+    if (position) tell(position, 'bought', index + whole.indexOf(name!), index + whole.length, null);
+  }
+  for (const { position, status, count, unwanted: over, start, end } of delivered(said, goods)) {
+    fetched.push({ words: position.words, count, pack: null, start, end, told: true });
+    tell(position, status, start, end, count);
+    if (over) out.push({ position, fact: factOf(position, 'mentioned', text, start, end, null, 'plain'), drops: true });
   }
   for (const match of [STILL_WANTED, STILL_TO_GET].flatMap((says) => [...said.matchAll(says)])) {
     const position = meant(goods, wordsOf(match[1]!), openNeed);
@@ -158,6 +179,13 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
       const position = meant(goods, wordsOf(match[1]!), (p) => onHandOf(p).compare(0) > 0);
       if (position) tell(position, 'used', match.index, match.index + match[0].length, onHandOf(position).valueOf());
     }
+  // "Purple board's used up", wanted and never told as bought: it was there, and nothing of it is left to buy.
+  for (const { 0: whole, 1: name, index } of said.matchAll(ALL_USED)) {
+    const position = meant(goods, wordsOf(name!), (p) => openNeed(p) || onHandOf(p).compare(0) > 0);
+    if (!position) continue;
+    const due = (toBuy(position) ?? NONE).add(onHandOf(position));
+    if (due.compare(0) > 0) tell(position, 'used', index, index + whole.length, due.valueOf());
+  }
   for (const { 0: whole, 1: but, index } of said.matchAll(ALL)) {
     const left = but === undefined ? [] : [...goods.all].filter((p) => likeness(wordsOf(but), p.words) >= 0.5);
     for (const p of goods.all)
@@ -175,6 +203,13 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
     },
   };
 }
+
+/** Counts made anew that only the goods of the note itself tell of: "one gfi and a plate. Actually make it two gfis and two plates". */
+export const recountedBehind = (text: string, goods: Goods): GoodsTold[] =>
+  countsMade(lowered(text), goods).map(({ position, status, count, start, end }) => ({
+    position,
+    fact: factOf(position, status, text, start, end, count, 'total'),
+  }));
 
 const within = (fact: Material, piece: Piece) => piece.start < fact.end && fact.start < piece.end;
 

@@ -4,7 +4,7 @@
 
 /** Any of these words may tell of goods; without one the note is not looked at. */
 export const MAY_TELL =
-  /\b(?:got|only|still|forgot|nobody|none|out of|stock|carry|picked|in hand|brought|found|grabbed|bought|fetched|collected|ordered|orderd|came|arrived|showed|turned up|here|gone|used|make|delivered|dropped|loaded|had|has|have|order|coming|purchased|store|shop|yard|depot|truck|van|ute|workshop|garage|trailer|shed|bucket|bin|pouch|drawer)\b/;
+  /\b(?:got|only|still|forgot|nobody|none|out of|stock|carry|picked|in hand|brought|found|grabbed|bought|fetched|collected|ordered|orderd|came|arrived|showed|turned up|here|gone|used|make|delivere?d|landed|ok|okay|dropped|loaded|had|has|have|order|coming|purchased|store|shop|yard|depot|truck|van|ute|workshop|garage|trailer|shed|bucket|bin|pouch|drawer)\b/;
 export const LISTS =
   /\b(?<!(?:'ve|'s|'d|has|have|had) )(?:got|picked up|grabbed|bought|fetched|collected|came back with|loaded up|(?:i|we|he|she|they) brought)\b(?! (?:[a-z]+ ){1,4}(?:dug|hung|poured|framed|laid|finished|painted|taped|sanded|primed|stripped|swept|built|nailed|screwed|leveled|plumbed)\b)(?! (?:to|it|rid|a call|him|her|done|ready|going|started|back|no|none)\b)(?! them(?: (?:all|both|done|ready|in|on|up|out|off|down|to|back|here|there|at|from|today|yesterday|now)\b|[,.;!?]|$))(?: (?:today|yesterday|this morning))?:?([^.;!?\n]*)/g;
 export const ORDERS =
@@ -18,6 +18,12 @@ export const GONE =
   /(?:^|[.;!?,\n]|\band\b)\s*(?:the |that |both |all the )?([a-z0-9][^.;!?,\n]{1,40}?)(?:'s| is| are|'re) (?:all )?gone\b/g;
 export const USED_UP =
   /\bused (?:up )?(?:all (?:of )?|the (?:last|rest)(?: of)? )(?:the |that |those )?([^.;!?,\n]{2,40})/g;
+/** "Purple board's used up", "the caulk is all used". */
+export const ALL_USED =
+  /(?:^|[.;!?,\n]|\band\b)\s*(?:the |that |those |all the |our )?([a-z0-9][^.;!?,\n]{1,40}?)(?:'s| is| are| was| were|'re|s')? (?:all |now )*used(?: up)?(?=[.;!?,\n]|$| (?:so|and|now|on|in|for)\b)/g;
+/** "Poplar too.", behind what was fetched. */
+export const AND_TOO =
+  /[.;!?\n]\s*(?:and |plus |also )?(?:the |that |those |both )?((?:(?!\b(?:is|are|was|were|down|up|in|on|out|off|done|need|needs|get)\b)[^.;!?,\n]){2,31}?),? (?:too|as well|also|likewise)(?=[.;!?\n]|$)/g;
 /** "Lumber yard had the sweep", "the shop had it": what a supplier had was taken along. */
 export const SUPPLIED =
   /\b(?:yard|store|shop|supplier|supply house|counter|depot|dealer|merchants?|(?:boat|hardware|paint|tile|glass|plumbing|electrical) (?:place|house|shop|store)) (?:finally |still |even )?had (?!no\b|none\b|only\b|to\b|it\b|them\b|a (?:look|word)|one\b(?! [a-z]+ only))([^.;!?\n]*)/g;

@@ -11,7 +11,7 @@ import { isBare, isPackWord } from './goodsAsSaid.ts';
 import { dropGoods, dropPosition } from './goodsDropped.ts';
 import { positionOf } from './goodsFound.ts';
 import { inFull, kindOf, made, packsOf, putIn, takeGoods } from './goodsMet.ts';
-import { goodsTold, type ToldOfGoods } from './goodsTold.ts';
+import { goodsTold, recountedBehind, type ToldOfGoods } from './goodsTold.ts';
 import { handOver } from './handedOver.ts';
 import { setState, type Telling } from './items.ts';
 import { dayOf, type Ledger } from './ledger.ts';
@@ -68,6 +68,7 @@ export function meetNote(
     if (position ? takeGoods(meeting, position, fact as Material) : meetFact(meeting, step)) return true;
     meeting.told = Math.max(meeting.told, fact.end);
   }
+  for (const { position, fact } of recountedBehind(text, ledger.goods)) takeGoods(meeting, position, fact);
   takeEndings(meeting, job, facts, steps);
   reopenToldBack(meeting, job.areas);
   signOff(ledger.board, entry, text, job.areas);

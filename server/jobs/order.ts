@@ -2,14 +2,14 @@ import Fraction from 'fraction.js';
 import { likeness, wordsOf } from '../../parser/trade/likeness.ts';
 import { packText } from '../takeoff/packs/index.ts';
 import type { Computed, ComputedLine, NoteFacts } from '../takeoff/types.ts';
-import { type Board, isWork } from './board.ts';
-import { TAKEN } from './endings/index.ts';
+import type { Board } from './board.ts';
 import type { Position } from './goods.ts';
 import { sizeKey } from './goodsFound.ts';
 import { onHandOf, openNeed, toBuy } from './goodsLeft.ts';
 import { headOf } from './match.ts';
 import { piecesInside } from './packsGot.ts';
 import type { OnHand, OrderLine } from './types.ts';
+import { workOverSince } from './workOver.ts';
 
 const zero = () => new Fraction(0);
 
@@ -72,7 +72,9 @@ export function settle(
     });
   }
   for (const p of positions) {
-    if (reckoned.has(p) || !openNeed(p) || isOnlyCounted(p, counted) || isPutIn(p, board)) continue;
+    if (reckoned.has(p) || !openNeed(p) || isOnlyCounted(p, counted)) continue;
+    const over = workOverSince(p, board);
+    if (over?.names) continue;
     const wanted = toBuy(p);
     const inside = p.packs ? piecesInside(p, wanted, packFor) : null;
     const pieces = wanted && inside ? wanted.sub(inside.pieces) : wanted;
@@ -80,7 +82,7 @@ export function settle(
     if (inside?.ask) questions.push(inside.ask);
     const pack = pieces && packFor(p.item, p.size, p.unit ?? 'each');
     const packs = pack ? pieces.div(pack.holds).ceil() : pieces;
-    const doubted = isDoubted(p);
+    const doubt = over ? `; not sure, no. ${over.number} is done since` : isDoubted(p) ? notSure(p) : null;
     order.push({
       key: p.key,
       item: p.item,
@@ -89,8 +91,8 @@ export function settle(
       ...(p.uses.length && { uses: [...p.uses] }),
       quantity: packs?.toFraction() ?? null,
       unit: pack ? pack.unit : p.unit,
-      state: doubted ? 'unsure' : 'to buy',
-      because: `${[...p.reasons, ...(pack ? [packText(pack, p.unit ?? 'each')] : [])].join('; ')}${inside?.because ?? ''}${doubted ? notSure(p) : ''}`,
+      state: doubt === null ? 'to buy' : 'unsure',
+      because: `${[...p.reasons, ...(pack ? [packText(pack, p.unit ?? 'each')] : [])].join('; ')}${inside?.because ?? ''}${doubt ?? ''}`,
       counter: p.counter,
       history: p.history,
       ...(pack && {
@@ -156,20 +158,6 @@ const isOnlyCounted = (p: Position, counted: Computed['counted']): boolean =>
   counted.some(
     ({ thing, noteId }) => likeness(wordsOf(thing), p.words) >= 0.75 && p.history.every((e) => e.noteId === noteId),
   );
-
-/**
- * Goods of which nothing was bought, and of which all the work that speaks is done since, or dropped: they were there, or
- * are wanted no more.
- */
-function isPutIn(p: Position, { live, closed }: Board): boolean {
-  const head = headOf(p.item);
-  if (isWork(head) || p.bought.add(p.have).add(p.ordered).compare(0) > 0 || live.get(head)?.size) return false;
-  const said = p.history.at(-1)!.at;
-  return [...(closed.get(head) ?? [])].some(({ history }) => {
-    const over = history.findLast(({ what }) => what === 'done' || what === TAKEN || what === 'dropped');
-    return over !== undefined && over.at > said && history[0]!.at <= said;
-  });
-}
 
 const less = (amount: Fraction, what: string) =>
   amount.compare(0) > 0 ? `; less ${amount.toFraction(true)} ${what}` : '';

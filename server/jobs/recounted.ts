@@ -1,7 +1,9 @@
-import { likeness, wordsOf } from '../../parser/trade/likeness.ts';
+import { likeness, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Goods, Position } from './goods.ts';
 import { likeliest } from './goodsFound.ts';
 import { openNeed, toBuy } from './goodsLeft.ts';
+import { piecesOf } from './goodsPieces.ts';
+import { headOf } from './match.ts';
 import { NUMBER, numberOf } from './numbers.ts';
 
 /** How many there were at the store, or are to be after all, of goods that stand on the order. */
@@ -16,7 +18,7 @@ export interface Recounted {
 
 const NAME = "((?:(?!\\b(?:and|got|but|only)\\b)[a-z0-9 /'-]){2,31}?)";
 /** No count, but a size: "only had the half inch", "two ten packs". */
-const NO_SIZE = `(?! (?:${NUMBER}|inch|inches|in(?! the)|foot|feet|ft|by|gauge|gang|hundred)\\b)(?![-/.x"\\d])`;
+const NO_SIZE = `(?! (?:${NUMBER}|inch|inches|in(?! the)|foot|feet|footers?|ft|by|gauge|gang|hundred)\\b)(?![-/.x"\\d])`;
 
 /** "Tile they only had eight", "balances: the store had only one in the 30", "deck boards only three straight ones". */
 const ALL_THEY_HAD = new RegExp(
@@ -61,6 +63,28 @@ export function recounted(said: string, goods: Goods): Recounted[] {
   }
   return out;
 }
+
+/** "Make it two gfis and two plates", told of goods that the same note or an earlier one asked for. */
+const MADE_EACH = new RegExp(
+  `\\bmake (?:it|that|them|those) ((?:${NUMBER}) [^.;!?\\n]+?)(?=[.;!?\\n]|$| (?:i|we|he|she|they|it|because|cause|since|so|for|but|that's)\\b)`,
+  'g',
+);
+
+/** Every count of such a list, once the note's own words have been met: so many are wanted in all. */
+export const countsMade = (said: string, goods: Goods): Recounted[] =>
+  [...said.matchAll(MADE_EACH)].flatMap(({ 0: whole, 1: list, index }) =>
+    piecesOf(list!, index + whole.indexOf(list!)).flatMap(({ words, count, pack, start, end }): Recounted[] => {
+      if (count === null) return [];
+      const position = likeliest(goods, words, 0.75, (p) =>
+        p.need === null || p.dropped || !words.has(headOf(p.item)) || (pack && p.unit && stem(p.unit) !== pack)
+          ? null
+          : [...words].filter((word) => p.words.has(word)).length / words.size,
+      );
+      return position && position.need?.equals(count) === false
+        ? [{ position, status: 'need', count, start, end }]
+        : [];
+    }),
+  );
 
 /** Goods still wanted that go by one of some words and fit; the best named, then the latest. */
 const wanted = (goods: Goods, words: ReadonlySet<string>, fits: (p: Position) => boolean): Position | null =>

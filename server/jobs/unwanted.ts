@@ -1,5 +1,6 @@
 import { remembered } from '../../parser/remembered.ts';
 import { sentenceFrom } from './meeting.ts';
+import { NUMBER } from './numbers.ts';
 
 /** Words that say of goods that nobody has to buy them. */
 interface Unwanted {
@@ -37,7 +38,7 @@ const SAYS: readonly RegExp[] = [
   new RegExp(`\\bno (?:more )?${NAME} after all\\b`, 'g'),
   // "He's bringing the front", "the turner is making the 4", "Kiki gets those herself".
   new RegExp(
-    `\\b(?!(?:i|we|you|that|it|this)\\b)[a-z]+(?:'s|'re|'ll| is| are| will|s)? (?:bring(?:s|ing)?|leav(?:e|es|ing)(?: us)?|mak(?:e|es|ing)|bend(?:s|ing)|suppl(?:y|ies|ying)|donat(?:e|es|ing)) ${NAME}${END}`,
+    `\\b(?!(?:i|we|you|that|it|this|to|so|and|or|then|but|now|just|actually|please|let's|lets|no|ok|okay|oh|wait|sorry|well|also|better|can|could|should|must|will|gonna|not|don't|dont|maybe)\\b)[a-z]+(?:'s|'re|'ll| is| are| will|s)? (?:bring(?:s|ing)?|leav(?:e|es|ing)(?: us)?|mak(?:e|es|ing)|bend(?:s|ing)|suppl(?:y|ies|ying)|donat(?:e|es|ing)) ${NAME}${END}`,
     'g',
   ),
   new RegExp(`\\bgets? ${NAME} (?:her|him|them)sel(?:f|ves)\\b`, 'g'),
@@ -45,6 +46,8 @@ const SAYS: readonly RegExp[] = [
 
 /** What stands before goods' name. */
 export const LEADS = /^(?:(?:the|that|those|any|a|an|us|his|her|their|our|own|(?:box|gallon|bag|tube|roll|can) of) )+/;
+/** "Don't need the 6 bolts": how many is no part of their name. */
+export const COUNTED = new RegExp(`^(?:${NUMBER}) (?=[a-z])`);
 /** Words that only point at goods named before. */
 export const POINTS =
   /^(?:it|that|them|those|these|one|any|the (?:one|ones|\d+|two|three|four|five|six)|us one|one for us)$/;

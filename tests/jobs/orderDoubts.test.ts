@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { readNote } from '../../parser/index.ts';
 import { fold } from '../../server/jobs/index.ts';
 import { replyTo } from '../../server/talk/index.ts';
 import { at, END, told } from './days.ts';
@@ -53,12 +54,21 @@ describe('goods asked for long ago and not told of since', () => {
     expect(fold(JOB, notes, '2026-12-31T18:00:00').order[0]!.state).toBe('to buy');
   });
 
-  it('are named once in the reply, with what to say to keep them', () => {
-    const texts = ['need 2 tubes of caulk', ...quiet(8)];
-    const lines = texts.flatMap((_, k) =>
-      k === 0 ? [] : replyTo(told(...texts.slice(0, k)), told(...texts.slice(0, k + 1)), `n${k}`, []).lines,
-    );
-    expect(lines.map(({ text }) => text).filter((text) => text.includes('caulk'))).toEqual([
+  it('are named once, in the reply to a note that speaks of goods, with what to say to keep them', () => {
+    const said = (...texts: string[]) =>
+      texts.flatMap((text, k) =>
+        k === 0
+          ? []
+          : replyTo(
+              told(...texts.slice(0, k)),
+              told(...texts.slice(0, k + 1)),
+              `n${k}`,
+              readNote(text, { saidAt: at(k + 1), areas: JOB.areas }).facts,
+            ).lines.flatMap((line) => (line.text.includes('caulk') ? line.text : [])),
+      );
+    expect(said('need 2 tubes of caulk', ...quiet(8))).toEqual([]);
+    const goods = Array.from({ length: 8 }, (_, k) => `need ${k + 1} ${['hinge', 'shim', 'knob', 'latch'][k % 4]}s`);
+    expect(said('need 2 tubes of caulk', ...goods)).toEqual([
       'Not sure if still to buy: 2 tubes caulk. If so, say "still need the caulk"',
     ]);
   });

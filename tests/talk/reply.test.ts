@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { fold } from '../../server/jobs/index.ts';
 import type { Entry } from '../../server/jobs/types.ts';
 import { replyTo } from '../../server/talk/index.ts';
-import { done, followUp, JOB, material, measurement, note, problem } from '../jobs/made.ts';
+import { command, done, followUp, JOB, material, measurement, note, problem } from '../jobs/made.ts';
 
 const END = '2026-03-31T18:00:00';
 const first = note('a', '2026-03-01T08:00:00', followUp('replace shelf', 'hall'), material('hinge', 2, 'need'));
@@ -61,4 +61,39 @@ it('says how to take it back where an item was only taken as done', () => {
   expect(said([found], [found, goes], 'b')).toEqual([
     ['closed', 'Taken as done, no. 1: hall door, drags on floor. If not, say "reopen 1"'],
   ]);
+});
+
+const asks = (question: 'order' | 'left', about: string | null = null) => command('ask', null, { question, about });
+const answered = (question: 'order' | 'left', about: string | null = null) =>
+  said([first, shed], [first, shed, note('q', '2026-03-05T08:00:00', asks(question, about))], 'q').map(
+    ([, text]) => text,
+  );
+const shed = note('s', '2026-03-03T08:00:00', followUp('dig footing', null), material('caulk', 1, 'need'));
+
+it('answers what is to buy, for a shop that no line names with all of it', () => {
+  expect(answered('order')).toEqual(['2 hinges', '1 caulk']);
+  expect(answered('order', 'hinge')).toEqual(['2 hinges']);
+  expect(answered('order', 'lumber yard')).toEqual([
+    'No goods are told for "lumber yard" by name. The whole order:',
+    '2 hinges',
+    '1 caulk',
+  ]);
+});
+
+it('answers what is left in a room, and how many stand without one', () => {
+  expect(answered('left')).toEqual(['1. replace shelf (hall)', '2. dig footing']);
+  expect(answered('left', 'hall')).toEqual(['1. replace shelf (hall)', '1 more without a room: no. 2.']);
+  expect(answered('left', 'deck')).toEqual(['Nothing told for the deck by name.', '1 more without a room: no. 2.']);
+});
+
+it('says what a note changed before it answers what the note asks', () => {
+  const both = note('b', '2026-03-02T08:00:00', material('caulk', 3, 'need'), asks('order'));
+  expect(said([first], [first, both], 'b').map(([, text]) => text)).toEqual(['To buy: 3 caulk', '2 hinges', '3 caulk']);
+});
+
+it('says why a count changes', () => {
+  const more = note('b', '2026-03-02T08:00:00', material('hinge', 5, 'need', { counts: 'total' }));
+  expect(said([first], [first, more], 'b')).toEqual([['buy', 'To buy is now 5 hinges (was 2): 2 made 5 2026-03-02']]);
+  const some = note('b', '2026-03-02T08:00:00', material('hinge', 1, 'bought'));
+  expect(said([first], [first, some], 'b')).toEqual([['buy', 'To buy is now 1 hinge (was 2): 1 bought 2026-03-02']]);
 });

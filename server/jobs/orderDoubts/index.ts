@@ -11,9 +11,18 @@ export const DOUBTED = -1;
 
 const weights = hundredths(ORDER_DOUBTS);
 
+/** Goods asked for within so many days are still to buy unless somebody tells otherwise. */
+const FRESH = 3;
+const DAY = 86_400_000;
+
 /**
  * Whether goods are likelier got by now than still to buy: asked for days ago and not told of since, told in passing,
  * misread. Weighed by a table learned from annotated jobs (`tests/learn/orderDoubts.ts`).
  */
 export const isDoubtedLine: OrderDoubts = (position, notes) =>
-  position.wanted !== null && dot(weights(), signsOfLine(position, notes)) < DOUBTED;
+  position.wanted !== null &&
+  daysBetween(position.wanted.at, notes.at(-1)?.saidAt ?? position.wanted.at) > FRESH &&
+  dot(weights(), signsOfLine(position, notes)) < DOUBTED;
+
+const daysBetween = (from: string, until: string) =>
+  (Date.parse(until.slice(0, 10)) - Date.parse(from.slice(0, 10))) / DAY;
