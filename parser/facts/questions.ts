@@ -23,7 +23,7 @@ const DO = '(?:do|finish|get done|get to|take care of|work on)';
 const LIST = '(?:(?:the|my|our|that) )';
 /** Where, for when or what for. */
 const ABOUT =
-  "(?: (?:please|again|yet|still|now|then|first|here|there|today|tonight|tomorrow|tmrw|next week|this (?:morning|afternoon|evening|week)|on (?:the|my|our) way(?: [a-z]+)?|(?:before|when|while|until|till|after|since|if) [a-z0-9' ]+?))*(?: (?:from|at|for|in|on|by|under|around) ([a-z0-9'][a-z0-9' /-]*?))?(?: (?:please|again|yet|now|today|tonight|tomorrow|tmrw|this (?:morning|afternoon|evening|week)|(?:before|when|while|until|till|after|since|if) [a-z0-9' ]+?))*";
+  "(?: (?:please|again|yet|still|now|then|first|here|there|today|tonight|(?:tomorrow|tmrw|mon|monday|tue|tues|tuesday|wed|weds|wednesday|thu|thurs|thursday|fri|friday)(?: (?:morning|afternoon|evening|night))?|first thing|next week|this (?:morning|afternoon|evening|week)|on (?:the|my|our) way(?: [a-z]+)?|(?:before|when|while|until|till|after|since|if) [a-z0-9' ]+?))*(?: (?:from|at|for|in|on|by|under|around) ([a-z0-9'][a-z0-9' /-]*?))?(?: (?:please|again|yet|now|today|tonight|(?:tomorrow|tmrw)(?: (?:morning|afternoon|evening))?|this (?:morning|afternoon|evening|week)|(?:before|when|while|until|till|after|since|if) [a-z0-9' ]+?))*";
 
 /** Questions as they end a sentence, lower case. Common practice in how people talk, no source. */
 const RULES: readonly Rule[] = [
@@ -132,23 +132,30 @@ const ENDED = RULES.map((rule) => ({ ...rule, pattern: new RegExp(`(?:^|[ ,])(${
 
 /** A shop of whatever name, or a day: the order is one for all of them. */
 const ANY_SHOP =
-  /^(?:(?:the|a|my|our|this|that|next|all|it|us|me) )*(?:stores?|shops?|hardware store|big box|supplier'?s?|supply house|merchants?|depot|counter|town|lists?|job|jobs|site|run|trip|way|road|now|sure|today|tonight|tmrw|tomorrow|(?:mon|tues?|wed(?:nes)?|thur?s?|fri|sat(?:ur)?|sun)(?:day)?|week|weekend|month|morning|afternoon|evening|day|end of (?:the )?(?:day|week))(?: (?:run|morning|afternoon|evening|night|am|pm|job|trip))?$/;
+  /^(?:(?:the|a|my|our|this|that|next|all|whole|it|us|me) )*(?:stores?|shops?|hardware store|big box|supplier'?s?|supply house|merchants?|depot|counter|town|lists?|job|jobs|site|run|trip|way|road|now|sure|today|tonight|tmrw|tomorrow|(?:mon|tues?|wed(?:nes)?|thur?s?|fri|sat(?:ur)?|sun)(?:day)?|week|weekend|month|morning|afternoon|evening|day|end of (?:the )?(?:day|week))(?: (?:run|morning|afternoon|evening|night|am|pm|job|trip))?$/;
 
-/** Questions of a note; each ends its sentence. */
-export function questionsIn(text: string): Asked[] {
-  const said = lowered(text);
-  return [...said.matchAll(/(?:[^.!?;\n]|[.](?=\d))+/g)].flatMap(({ 0: sentence, index }): Asked[] => {
-    for (const { question, pattern, inverted } of ENDED) {
-      const match = pattern.exec(sentence);
-      if (!match) continue;
-      const at = match.index + match[0].indexOf(match[1]!);
-      if (!inverted && !LEADS.test(sentence.slice(0, at))) continue;
-      const about = match[2]?.replace(/^(?:the|my|our) /, '').trim() ?? null;
-      const start = index + at;
-      return [{ question, about: about && ANY_SHOP.test(about) ? null : about, start, end: start + match[1]!.length }];
-    }
-    return [];
-  });
+/** Questions of a note; each ends its sentence, or stands before another: "what's left, and what do I need to buy". */
+export const questionsIn = (text: string): Asked[] =>
+  [...lowered(text).matchAll(/(?:[^.!?;\n]|[.](?=\d))+/g)].flatMap(({ 0: sentence, index }) =>
+    endingIn(sentence, index),
+  );
+
+function endingIn(sentence: string, index: number): Asked[] {
+  for (const { question, pattern, inverted } of ENDED) {
+    const match = pattern.exec(sentence);
+    if (!match) continue;
+    const at = match.index + match[0].indexOf(match[1]!);
+    const lead = sentence.slice(0, at);
+    if (!inverted && !LEADS.test(lead)) continue;
+    const about = match[2]?.replace(/^(?:the|my|our) /, '').trim() ?? null;
+    const start = index + at;
+    const before = /^(.*?),? and *$/.exec(lead)?.[1];
+    return [
+      ...(before ? endingIn(before, index) : []),
+      { question, about: about && ANY_SHOP.test(about) ? null : about, start, end: start + match[1]!.length },
+    ];
+  }
+  return [];
 }
 
 /** Questions to the list, as facts of their own. */

@@ -92,6 +92,7 @@ function endsAbbreviation(line: Line, stop: number): boolean {
 }
 
 /** Abbreviations that are everyday letters: joined to their digits, or a capital behind them. */
+const BARS = /^(?:pulls?|handles?|stools?|clamps?|tops?|sinks?|joists?|chairs?|lights?|doors?|faucets?|taps?)$/;
 const LETTERS = wordSet('a v w f c h m l g t');
 /** Abbreviations that are everyday words or other shorthand, read only behind digits. */
 const AFTER_DIGITS = wordSet('ma ga nm sh sq cs tb ph pr pk rl bg hp bar min sec tn pal nr nrs cum kn');
@@ -163,6 +164,8 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
       (digits &&
         (name === 'm' || name === 'l' || name === 'g' || name === 'f' || name === 'v' || /^[VWFCL]$/.test(token.text)))
     );
+  // "Fourteen bar pulls": goods, not pressed.
+  if (name === 'bar' && BARS.test(next)) return false;
   // "Nought point eight bar": nobody cuts a bar in tenths.
   const pressed =
     name === 'bar' &&

@@ -13,6 +13,7 @@ import { positionOf } from './goodsFound.ts';
 import { inFull, kindOf, made, packsOf, putIn, takeGoods } from './goodsMet.ts';
 import { goodsTold, recountedBehind, type ToldOfGoods } from './goodsTold.ts';
 import { handOver } from './handedOver.ts';
+import { staysHazardous } from './hazardous.ts';
 import { setState, type Telling } from './items.ts';
 import { dayOf, type Ledger } from './ledger.ts';
 import { isToldInPart, leaveOpen } from './leftOpen.ts';
@@ -98,7 +99,7 @@ function takeEndings(meeting: Meeting, job: Site, facts: readonly Fact[], steps:
       if (!met.includes(item) && wordsOf(quote).has(item.head)) leaveOpen(board, item, entry, quote, part.left);
       continue;
     }
-    if (!sure) {
+    if (!sure || staysHazardous(item, quote)) {
       if (!met.includes(item)) wonderIfDone(item, entry, key, quote);
       continue;
     }

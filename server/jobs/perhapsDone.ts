@@ -9,7 +9,9 @@ const PERHAPS_DONE = 'perhaps done';
 
 /** Takes down the words that may have finished an item, unless it is set for a later day. */
 export function wonderIfDone(item: Standing, entry: Entry, key: string, quote: string): void {
+  const last = item.history.at(-1)!;
   if (item.readyOn !== null && item.readyOn > entry.at.slice(0, 10)) return;
+  if (last.entry === entry.id && last.what === PERHAPS_DONE) return;
   item.history.push(event(entry, PERHAPS_DONE, quote));
   item.met.push(key);
 }

@@ -19,6 +19,8 @@ describe('questions to the list', () => {
     "ok so what's left to buy",
     'what are we getting at the yard today',
     'what all do we still need',
+    'what am I picking up tomorrow morning',
+    'what do I need monday morning',
   ])('ask for the order: %s', (text) => {
     expect(asked(text).map(([question]) => question)).toEqual(['order']);
   });
@@ -33,6 +35,13 @@ describe('questions to the list', () => {
     ['what else is there to do', null],
   ])('ask for what is open: %s', (text, about) => {
     expect(asked(text)).toEqual([['left', about]]);
+  });
+
+  it('stand two in a sentence', () => {
+    expect(asked("What's left in the kitchen, and what do I need to buy")).toEqual([
+      ['left', 'kitchen'],
+      ['order', null],
+    ]);
   });
 
   it('name a room, a shop of its own or the work, and no shop or day at large', () => {

@@ -51,6 +51,7 @@ const TABLE: Record<string, [string, ...string[]][]> = {
     ['two gates sixteen foot and one twelve', '2 - "two"', '16 ft "sixteen foot"', '1 - "one"', '12 - "twelve"'],
     ['boards are thirteen foot five to a bay', '13 ft "thirteen foot"', '5 - "five"'],
     ['rods 8 ft 2 of em', '8 ft "8 ft"', '2 - "2"'],
+    ['need 14 bar pulls brushed nickel', '14 - "14"'],
     ['eighty feet off a 250 roll', '80 ft "eighty feet"'],
     ['the wires fill an 18 cube box', '18 cu in "18 cube"'],
   ],
