@@ -20,7 +20,7 @@ const END =
 const SAYS: readonly RegExp[] = [
   // "Don't get those", "no need to buy it", "scratch buying that".
   new RegExp(
-    `\\b(?:don't|dont|do not|didn't|didnt|no need to|needn't|scratch|skip|forget(?: about)?|never mind|stop|hold off on) (?:have to |need to )?(?:buy|get|order|pick up|grab|buying|getting|ordering|picking up) ${NAME}${END}`,
+    `\\b(?:(?:don't|dont|do not|no need to|needn't|scratch|skip|forget(?: about)?|never mind|stop|hold off on) (?:have to |need to )?|(?:didn't|didnt) (?:have to |need to ))(?:buy|get|order|pick up|grab|buying|getting|ordering|picking up) ${NAME}${END}`,
     'g',
   ),
   // "Leave the adhesive off the list", "cross that off what we buy".

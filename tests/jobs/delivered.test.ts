@@ -98,3 +98,14 @@ describe('goods told of once more', () => {
     },
   );
 });
+
+describe('goods that somebody did not get', () => {
+  it.each([
+    "got the hinges. didn't get the strike plate, forgot",
+    'picked up the hinges, never got the strike plate',
+    "got the hinges but didn't find the strike plate",
+  ])('stay on the order: %s', (said) => {
+    const { order } = told('Need a strike plate and two hinges.', said);
+    expect(order.map(({ item, state }) => [item, state])).toEqual([['strike plate', 'to buy']]);
+  });
+});

@@ -10,6 +10,9 @@ const REPAIRS =
 const MENDS =
   /^(?:fix|repair|patch|seal|plug|fill|caulk|clear|correct|resolve|address|replace|swap|change|stop|straighten|tighten)$/;
 
+const TORN =
+  /^(?:pulled|torn|tore|ripped|popped|knocked|yanked) (?:(?:right|clean|plumb|half|all the way|nearly) )?(?:out|off|away|loose|apart)\b/;
+
 /** Looked at, noted or made safe, but not put right. */
 const NO_REPAIR =
   /^(?:install|hang|run|lay|pour|step|look|check|test|meter|mark|tag|note|photograph|flag|report|try|find|tell|call|cover|tarp|bag|leave|open|scope|probe|draw|start|push|bring|move|finish|stop|show|expose|demo|put)$/;
@@ -30,6 +33,8 @@ export function fixIn(talk: Talk, frame: Frame, at: number, isFlaw: (at: number)
     if (k > at && later.predicate === 'owed' && /\bhad to\b/.test(said)) continue;
     // "An old splice, just taped": how somebody had left it.
     if (/^(?:just|only) \S+$/.test(said) && later.chunks[1]?.verb?.forms.has('participle')) continue;
+    // "Loose, pulled right out of the wall": how it came to be so.
+    if (TORN.test(said)) continue;
     // "Fixed the squeak in the hall": told by its repair.
     if (
       k === at &&
