@@ -156,7 +156,6 @@ function renewedOf({ board, removed }: Telling, fact: Done): Standing | null {
   return fits.length === 1 ? fits[0]! : null;
 }
 
-/** A task without its verb: what the work was done to. */
 /** Flaws that are things to be worked on. */
 const FLAWS = stems('dip hole crack gap dent hump bubble stain squeak sag leak rot spot void tear scratch gouge');
 

@@ -4,6 +4,7 @@ import type { ComputedWait } from '../takeoff/types.ts';
 import type { Standing } from './board.ts';
 import { asSet } from './byHand.ts';
 import { earlyPlans } from './early.ts';
+import { saidOf } from './hazardous.ts';
 import type { Ledger } from './ledger.ts';
 import { leftOvers } from './leftOvers.ts';
 import { isLive } from './live.ts';
@@ -75,10 +76,6 @@ export function stateOf(ledger: Ledger, job: Site, asOf: string): JobState {
     asOf,
   };
 }
-
-/** Everything said of an item: its task, its flaw, and the words of its history. */
-const saidOf = ({ task, problem, history }: Item): string =>
-  [task, problem, ...history.map((h) => h.words)].filter(Boolean).join('. ');
 
 /** Items in whose history each of these notes stands. */
 function itemsOf(items: readonly Item[], notes: ReadonlySet<string>): Map<string, Item[]> {

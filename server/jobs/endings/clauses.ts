@@ -11,6 +11,8 @@ export interface Clause {
   /** Where it stands in the note. */
   start: number;
   end: number;
+  /** Where its first whole word stands: it is cut behind the first letter of the word that joins it, "nd" of "and". */
+  whole: number;
   /** Key words, by stem. */
   words: ReadonlySet<string>;
   /** Key words of the clause before it in the same sentence. */
@@ -36,6 +38,7 @@ export const clausesOf = remembered((text): readonly Clause[] => {
     const trimmed = raw.trim();
     if (trimmed.length < LEAST) continue;
     const start = index + raw.indexOf(trimmed);
+    const joint = /[a-z]/i.test(text.charAt(start - 1)) ? /^\w*\s*/.exec(trimmed)![0].length : 0;
     const said = lowered(trimmed);
     const tokens = (said.match(/[a-z0-9']+/g) ?? []).map((word) => ({ word, stem: stem(word) }));
     const last = out.at(-1);
@@ -44,6 +47,7 @@ export const clausesOf = remembered((text): readonly Clause[] => {
       said,
       start,
       end: index + raw.length,
+      whole: start + joint,
       words: wordsOf(said),
       before: sameSentence ? last.words : NONE,
       tokens,

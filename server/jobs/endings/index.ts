@@ -132,15 +132,14 @@ export const endingsIn: Endings = (note) => {
         !isAnother(item, clause) &&
         !isOnlyPrepared(item, clause),
     )
-    .map(({ item, weight, thin, clause }) => {
-      const [start, end] = [clause.start + cutWord(note.text, clause.start), clause.end];
-      return { item, sure: weight > 0 && !thin, start, end, quote: note.text.slice(start, end) };
-    });
+    .map(({ item, weight, thin, clause: { whole: start, end } }) => ({
+      item,
+      sure: weight > 0 && !thin,
+      start,
+      end,
+      quote: note.text.slice(start, end),
+    }));
 };
-
-/** So many letters belong to a joining word that the clause was cut behind the first letter of: "nd" of "and". */
-const cutWord = (text: string, start: number): number =>
-  /[a-z]/i.test(text.charAt(start - 1)) ? /^\w*\s*/.exec(text.slice(start))![0].length : 0;
 
 /** More than any clause weighs. */
 const PLAIN = 100;

@@ -21,12 +21,9 @@ const GOES_BACK = new RegExp(`\\b(?:took|sent|taking|sending) ${SENT_BACK}\\b`);
 const GOODS_ONLY = /^(?:[a-z ]+: )?(?:an?|one|two|three|\d+) (?:new |more )?[a-z]+(?: [a-z]+)?$/;
 const SAYS_SO = /\b(?:on|in|up|down|done|fixed|good|fine|set|hung|off|out|works?|went|new one)\b/;
 
-/** A clause begins behind the first letter of the word that joins it: "nd I'm up the steps". */
-const JOINT = /^(?:nd|o|ut|hen|ause|ecause) /;
-
 /** Whether a clause cannot tell of anything as finished. */
-export function cannotEnd({ said: heard, tokens }: Clause): boolean {
-  const said = heard.replace(JOINT, '');
+export function cannotEnd({ said: heard, start, whole, tokens }: Clause): boolean {
+  const said = heard.slice(whole - start);
   return (
     LATER.test(said) ||
     AT_IT.test(said) ||
