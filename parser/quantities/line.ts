@@ -22,7 +22,6 @@ export class Line {
   readonly #numbers: (SaidNumber | null | undefined)[] = [];
   /** Place of each of `tokens` in the list that the line was made from. */
   readonly #places: number[] = [];
-
   readonly #numberAt: NumberReader;
 
   /** @param numberAt reads the number that starts at a place, and may ask the line for others */
