@@ -1,11 +1,9 @@
 import Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
 import { COLOURS, COVERS, FILLS, RUNS, SHORT_NAMES } from './goodsWords.ts';
+import type { Measure } from './measure.ts';
 import { rValueIn } from './rValue.ts';
 import { type Figure, figureAt, type Said, saying } from './said.ts';
-
-/** What a kind of goods is reckoned from. */
-export type Measure = 'area' | 'length' | 'volume';
 
 export interface Goods {
   item: string;

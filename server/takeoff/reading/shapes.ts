@@ -1,9 +1,9 @@
 import Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
 import { contradicted, doubtIn, unknownUnitIn } from './doubts.ts';
-import type { Measure } from './goods.ts';
 import { feet, feetText, thickness } from './lengths.ts';
 import type { MakeUp } from './makeUp.ts';
+import type { Measure } from './measure.ts';
 import { openingsIn } from './openings.ts';
 import { rectanglesIn } from './rectangles.ts';
 import { roofEdgesIn, roofIn } from './roofEdges.ts';
