@@ -6,10 +6,10 @@ import { type Goods, goodsIn, type Pair, pairsIn } from './goods.ts';
 import { metricUnit } from './lengths.ts';
 import { makeUpIn } from './makeUp.ts';
 import type { Measure } from './measure.ts';
-import { type Terms, termsIn } from './ratios.ts';
 import { figureAt, type Said, saying, sentencesOf } from './said.ts';
 import { type Extent, extentIn } from './shapes.ts';
 import { type Stock, stockIn } from './stock.ts';
+import { type Terms, termsIn } from './terms.ts';
 import { type Taken, unreadPacks, unreadSizes } from './unread.ts';
 import { sentenceAt } from './wanted.ts';
 

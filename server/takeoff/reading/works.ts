@@ -5,12 +5,13 @@ import { metricUnit, thickness } from './lengths.ts';
 import { goodsNamed, type NoteTold, noteTold, tells, type Unread } from './noteTold.ts';
 import { outsizeIn } from './outsize.ts';
 import { ownTerms } from './ownTerms.ts';
-import type { Ratio, Terms } from './ratios.ts';
+import type { Ratio } from './ratios.ts';
 import { adds, leftOut, meetExtent, restates } from './restated.ts';
 import { edgeFor } from './roofEdges.ts';
 import { figureAt, type Said, saying, sentencesOf } from './said.ts';
 import type { Extent } from './shapes.ts';
 import { type Stock, spentIn } from './stock.ts';
+import type { Terms } from './terms.ts';
 import { ASKS, isDone, onlyForOthers, sentenceAt, wants } from './wanted.ts';
 
 /** What the notes have told so far of one kind of goods in one area. */
