@@ -2,19 +2,16 @@ import { lowered } from '../trade/words.ts';
 import type { Command } from '../types.ts';
 import { cutAt } from './clauses.ts';
 import type { Talk } from './talk.ts';
-import { THING_ASKED } from './thingAsked.ts';
+import { type QuestionRule, THING_ASKED } from './thingAsked.ts';
 
 /** A question to the list, wherever it stands in a note. */
 export interface Asked {
-  question: NonNullable<Command['question']>;
+  question: QuestionRule['question'];
   /** The room, the shop or the work that it is about; null for all of the job. */
   about: string | null;
   start: number;
   end: number;
 }
-
-/** `inverted`: no clause inside another one is put so, and it may follow on any words. */
-export type QuestionRule = { question: Asked['question']; pattern: RegExp; inverted?: true };
 
 const WE = '(?:i|we|you|ya)';
 const MORE = '(?: (?:still|all|else|also|left|now|really|actually|even))*';

@@ -3,7 +3,14 @@
  * it is done, when it comes, who does it. Only what somebody would ask of his own notes: a question to the owner is put to
  * her ("does she want brass"). Common practice in how people talk, no source.
  */
-import type { QuestionRule } from './questions.ts';
+import type { Command } from '../types.ts';
+
+/** `inverted`: no clause inside another one is put so, and it may follow on any words. */
+export interface QuestionRule {
+  question: NonNullable<Command['question']>;
+  pattern: RegExp;
+  inverted?: true;
+}
 
 const WE = '(?:i|we)';
 const THING = "([a-z0-9'][a-z0-9' /-]*?)";

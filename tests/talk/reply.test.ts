@@ -88,7 +88,7 @@ it('answers what is left in a room, and how many stand without one', () => {
 });
 
 it('answers all that is told of one thing, by its words', () => {
-  expect(answered('told', 'how many of the hinges')).toEqual(['2 hinges: to buy (2 needed, said 2026-03-02)']);
+  expect(answered('told', 'how many of the hinges')).toEqual(['2 hinges: to buy (2 needed, said 2026-03-01)']);
   expect(answered('told', 'shelf')).toEqual(['1. replace shelf (hall): open']);
   expect(answered('told', 'chimney')).toEqual(['Nothing is told of "chimney".']);
 });
