@@ -4,6 +4,7 @@ import { reopenToldBack } from './backAgain.ts';
 import type { Standing } from './board.ts';
 import { meetDone } from './closing.ts';
 import { joinItems, obey } from './commands.ts';
+import { openDangers } from './dangersTold.ts';
 import { endingsIn, TAKEN } from './endings/index.ts';
 import { event } from './event.ts';
 import { meetProblem } from './flawsMet.ts';
@@ -13,7 +14,7 @@ import { positionOf } from './goodsFound.ts';
 import { inFull, kindOf, made, packsOf, putIn, takeGoods } from './goodsMet.ts';
 import { goodsTold, recountedBehind, type ToldOfGoods } from './goodsTold.ts';
 import { handOver } from './handedOver.ts';
-import { staysHazardous } from './hazardous.ts';
+import { endByWords } from './hazardous.ts';
 import { setState, type Telling } from './items.ts';
 import { dayOf, type Ledger } from './ledger.ts';
 import { isToldInPart, leaveOpen } from './leftOpen.ts';
@@ -70,6 +71,7 @@ export function meetNote(
     meeting.told = Math.max(meeting.told, fact.end);
   }
   for (const { position, fact } of recountedBehind(text, ledger.goods)) takeGoods(meeting, position, fact);
+  openDangers(meeting, facts, job.areas);
   takeEndings(meeting, job, facts, steps);
   reopenToldBack(meeting, job.areas);
   signOff(ledger.board, entry, text, job.areas);
@@ -90,7 +92,8 @@ function takeEndings(meeting: Meeting, job: Site, facts: readonly Fact[], steps:
   const { board } = ledger;
   const back = steps.filter(({ key }) => rulings.isOut(key) || rulings.isApart(key)).map(({ fact }) => fact);
   const endings = job.endings ?? endingsIn;
-  for (const { item, sure, start, end, quote } of endings({ board, entry, text, facts, met, areas: job.areas })) {
+  for (const ending of endings({ board, entry, text, facts, met, areas: job.areas })) {
+    const { item, sure, start, end, quote } = ending;
     const key = `${noteId}/${start}e`;
     if (rulings.isOut(key) || back.some((fact) => fact.start < end && start < fact.end)) continue;
     if (isToldInPart(item, entry)) continue;
@@ -99,12 +102,12 @@ function takeEndings(meeting: Meeting, job: Site, facts: readonly Fact[], steps:
       if (!met.includes(item) && wordsOf(quote).has(item.head)) leaveOpen(board, item, entry, quote, part.left);
       continue;
     }
-    if (!sure || staysHazardous(item, quote)) {
+    if (!sure) {
       if (!met.includes(item)) wonderIfDone(item, entry, key, quote);
       continue;
     }
+    if (!endByWords(board, item, entry, key, ending, TAKEN)) continue;
     item.met.push(key);
-    setState(board, item, entry, 'done', quote, TAKEN);
     dayOf(ledger, entry.at.slice(0, 10)).done.push(item.task);
     putIn(meeting, item.task, quote);
     // "The drain runs clear": what was read as a flaw of the same thing is that it has none.

@@ -1,10 +1,10 @@
 import { likeness, sameArea, wordsOf } from '../../parser/trade/likeness.ts';
-import { compute, concerns } from '../takeoff/index.ts';
+import { compute } from '../takeoff/index.ts';
 import type { ComputedWait } from '../takeoff/types.ts';
 import type { Standing } from './board.ts';
 import { asSet } from './byHand.ts';
 import { earlyPlans } from './early.ts';
-import { saidOf } from './hazardous.ts';
+import { isAbout } from './hazardous.ts';
 import type { Ledger } from './ledger.ts';
 import { leftOvers } from './leftOvers.ts';
 import { isLive } from './live.ts';
@@ -59,7 +59,7 @@ export function stateOf(ledger: Ledger, job: Site, asOf: string): JobState {
     cautions: cautions.map(({ noteIds, ...caution }) => ({
       ...caution,
       items: [...new Set(noteIds.flatMap((id) => ofNote.get(id) ?? []))]
-        .filter((item) => isLive(item) && concerns(caution.hazard, saidOf(item)))
+        .filter((item) => isLive(item) && isAbout(item, caution.hazard))
         .map((item) => item.number)
         .sort((x, y) => x - y),
     })),
