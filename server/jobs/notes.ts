@@ -15,7 +15,7 @@ import { openDangers } from './list/dangersTold.ts';
 import { endingsIn, TAKEN } from './list/endings/index.ts';
 import { meetProblem } from './list/flawsMet.ts';
 import { handOver } from './list/handedOver.ts';
-import { endByWords } from './list/hazardous.ts';
+import { dangersOf, endByWords } from './list/hazardous.ts';
 import { setState, type Telling } from './list/items.ts';
 import { isToldInPart, leaveOpen } from './list/leftOpen.ts';
 import { link } from './list/linking/index.ts';
@@ -200,8 +200,9 @@ function meetPlan(meeting: Meeting, telling: Telling, fact: FollowUp): void {
       { words: wordsOf(fact.task), area: fact.area, quote: fact.quote },
       { anyOf: false },
     );
-    if (theirs?.sure && wordsOf(fact.task).has(theirs.item.head) && !met.includes(theirs.item))
-      setState(ledger.board, theirs.item, entry, 'dropped', fact.quote);
+    const ours = theirs?.sure && wordsOf(fact.task).has(theirs.item.head) && !met.includes(theirs.item);
+    // Who sees to a danger does not end it.
+    if (ours && dangersOf(theirs.item).length === 0) setState(ledger.board, theirs.item, entry, 'dropped', fact.quote);
     return;
   }
   if (sent === 'comes to us') {

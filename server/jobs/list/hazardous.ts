@@ -19,13 +19,15 @@ export const isAbout = (item: Item, hazard: string): boolean => concerns(hazard,
 const CLEARED =
   /\b(?:no (?:more )?(?:leaks?|gas|smell|bubbles|asbestos|lead)|(?:tested|tests?|came back|results?(?: is| are|'s)?) (?:\w+ )?(?:negative|clean|clear|fine|good)|all clear|reads? zero|leak[- ]tested|abat(?:ed|ement (?:is )?done)|remediated)\b/;
 
-/** Words that tell work as not done yet. */
+/** Words that tell work as not done, or not all of it. */
 const NOT_YET =
-  /\b(?:not|n't|never|still (?:has|have|needs?|got|gotta)|needs?|gotta|ha(?:s|ve) to|should|will|'ll|gonna|going to|tomorrow|before|until|wants?|a (?:bit|little|few|couple)|some(?: of)?|half|part(?:ly|ially)?|started)\b|n't\b/;
+  /\b(?:not|n't|never|without|no(?! (?:more|longer|leaks?|bubbles?|smell|gas|asbestos|lead|mou?ld|problem))|still (?:has|have|needs?|got|gotta)|needs?|gotta|ha(?:s|ve) to|should|will|'ll|gonna|going to|tomorrow|before|until|wants?|a (?:bit|little|few|couple)|some(?: of)?|half|part(?:ly|ially)?|started|supposed to)\b|n't\b/;
 
 /** Whether words, in lower case, tell of a danger as dealt with. */
-export const isDealtWith = ({ dealtWith }: Pick<DangerTold, 'dealtWith'>, said: string): boolean =>
-  dealtWith.test(said) && !NOT_YET.test(said);
+export const isDealtWith = (
+  { dealtWith, onlyHides }: Pick<DangerTold, 'dealtWith' | 'onlyHides'>,
+  said: string,
+): boolean => dealtWith.test(said) && !onlyHides?.test(said) && !NOT_YET.test(said);
 
 /** Finished work that a note tells of, as its words stand there. */
 interface Told {
@@ -34,12 +36,17 @@ interface Told {
   end: number;
 }
 
+/** "Is the gas leak fixed?" */
+const isAsked = ({ what }: Entry, { end }: Told): boolean =>
+  what.kind === 'noteRead' && /^[^.!\n]{0,40}\?/.test(what.text.slice(end));
+
 /** Whether an item tells of a danger that words heard do not tell as dealt with. */
 function staysHazardous(item: Item, entry: Entry, told: Told): boolean {
   const dangers = dangersOf(item);
   if (!dangers.length) return false;
   const said = told.quote.toLowerCase();
   const sentence = entry.what.kind === 'noteRead' ? sentenceOf(entry.what.text, told) : said;
+  if (isAsked(entry, told)) return true;
   if (CLEARED.test(sentence)) return false;
   return dangers.some((danger) => !isDealtWith(danger, said));
 }

@@ -1,4 +1,4 @@
-/** One thing that can hurt, what to do, and the words of work that call for it; what tells that it is there is in `dangers.ts`. */
+/** One thing that can hurt, what to do, and the words of work that call for it; what tells that it is there is in `dangers/`. */
 export interface Hazard {
   hazard: string;
   text: string;
@@ -15,7 +15,7 @@ const DEFER = 'Local code and the licensed trade decide.';
 
 const ELECTRIC = [
   '(?:outlets?|receptacles?|gfcis?|gfis?)(?! (?:covers?|plates?|boxes in))',
-  '(?:light|wall|limit|float|pull|three[- ]way|3[- ]way|dead|bad|new|old|that|the|a) switch(?:es)?(?: (?:leg|box|loop))?(?! to (?:nights?|days?|earl(?:y|ies)|lates?|mornings?)\\b)',
+  '(?:light|wall|limit|float|pull|three[- ]way|3[- ]way|dead|bad|new|old|that|the|a) switch(?:es)?(?: (?:leg|box|loop))?(?! (?:cover )?plates?)(?! to (?:nights?|days?|earl(?:y|ies)|lates?|mornings?)\\b)',
   'dimmers?',
   'breakers?(?! bar)',
   '(?:sub ?|electric(?:al)? |breaker |main )panels?',
@@ -54,9 +54,9 @@ export const HAZARDS: readonly Hazard[] = [
   },
   {
     hazard: 'lead paint',
-    text: `House from before 1978: take painted surfaces as lead paint until a test says otherwise. Contain the dust, wet methods, HEPA vacuum, no dry sanding or torch; certified renovator rules apply over 6 sq ft a room inside, 20 sq ft outside, and to any window. ${DEFER}`,
-    source: '40 CFR 745.83 and Subpart E (EPA renovation, repair and painting rule)',
-    when: /\b(?:scrap(?:e|ed|ing?)\b[^.]{0,40}\b(?:paint|trim|ceiling|siding|porch|sill|window|door|flak)|(?:scrap(?:e|ing)|paint|trim)\b[^.]{0,30}\bflak\w*|sand(?:ed|ing?|in)?\b[^.]{0,30}\b(?:paint(?:ed)?|trim|panell?ing|wainscot(?:ing)?|casing|doors?|sills?|rail(?:ing)?|balusters?|stairs?|windows?|siding|cabinets?|wood)|(?:paint|trim|casing|sill)\b[^.]{0,50}\bscrap(?:e|ed|ing)|paint(?:'s| is)?(?: all)? (?:bubbl|blister|chipp|crack|alligator)\w*|paint\b[^.]{0,30}\b(?:com(?:es|ing) off|falling off|in chips|powder\w*|to dust)|old paint|coats of paint|(?:paint|ceiling|trim|siding|sills?|windows?|doors?|porch|sash)\b[^.]{0,24}\b(?:peeling|flaking)|(?:peeling|flaking)\b[^.]{0,16}\bpaint|(?:old|existing|painted|original) (?:windows?|sash|trim|casing|doors?|siding|plaster|baseboard)|sash(?:es)?|window frames?|demo\w*|gut(?:ting|ted)?\b[^.]{0,20}\b(?:bath|kitchen|room|walls?|house)|(?:windows?|sash(?:es)?|trim|doors?|sills?|railings?|balusters?)\b[^.]{0,24}\b(?:stripp|sand|scrap)(?:ed|ing)\b|strip(?:ping)?\b[^.]{0,20}\b(?:paint|trim|door|railing)|replac\w+\b[^.]{0,20}\b(?:windows?|casing|trim)|cut(?:ting)? (?:into |out |open )?(?:the )?(?:plaster|painted)|heat gun|lead paint)\b/,
+    text: `Lead paint, as all paint from before 1978 is taken to be until a test says otherwise: keep everybody else out, contain the dust, wet methods, HEPA vacuum, no dry sanding or torch; certified renovator rules apply over 6 sq ft a room inside, 20 sq ft outside, and to any window. ${DEFER}`,
+    source: '40 CFR 745.83, 745.85 and Subpart E (EPA renovation, repair and painting rule)',
+    when: /\b(?:scrap(?:e|ed|ing?)\b[^.]{0,40}\b(?:paint|trim|ceiling|siding|porch|sill|window|door|flak)|(?:scrap(?:e|ing)|paint|trim)\b[^.]{0,30}\bflak\w*|sand(?:ed|ing?|in)?\b[^.]{0,30}\b(?:paint(?:ed)?|trim|panell?ing|wainscot(?:ing)?|casing|doors?|sills?|rail(?:ing)?|balusters?|stairs?|windows?|siding|cabinets?|wood)|(?:paint|trim|casing|sill)\b[^.]{0,50}\bscrap(?:e|ed|ing)|paint(?:'s| is)?(?: all)? (?:bubbl|blister|chipp|crack|alligator)\w*|paint\b[^.]{0,30}\b(?:com(?:es|ing) off|falling off|in chips|powder\w*|to dust)|(?:windows?|sills?|paint|trim)\b[^.]{0,20}\bchips\b|old paint|coats of paint|(?:paint|ceiling|trim|siding|sills?|windows?|doors?|porch|sash)\b[^.]{0,24}\b(?:peeling|flaking)|(?:peeling|flaking)\b[^.]{0,16}\bpaint|(?:old|existing|painted|original) (?:windows?|sash|trim|casing|doors?|siding|plaster|baseboard)|sash(?:es)?|window frames?|demo\w*|gut(?:ting|ted)?\b[^.]{0,20}\b(?:bath|kitchen|room|walls?|house)|(?:windows?|sash(?:es)?|trim|doors?|sills?|railings?|balusters?)\b[^.]{0,24}\b(?:stripp|sand|scrap)(?:ed|ing)\b|strip(?:ping)?\b[^.]{0,20}\b(?:paint|trim|door|railing)|replac\w+\b[^.]{0,20}\b(?:windows?|casing|trim)|cut(?:ting)? (?:into |out |open )?(?:the )?(?:plaster|painted)|heat gun|lead paint)\b/,
     before: 1978,
   },
   {

@@ -2,7 +2,7 @@ import { remembered } from '../../../parser/remembered.ts';
 import type { Fact } from '../../../parser/types.ts';
 import type { Computed, NoteFacts, SiteFacts } from '../types.ts';
 import { builtIn } from './builtYear.ts';
-import { DANGERS, type Danger } from './dangers.ts';
+import { DANGERS, type Danger } from './dangers/index.ts';
 import { HAZARDS, type Hazard } from './hazards.ts';
 
 type Caution = Computed['cautions'][number];
@@ -76,7 +76,7 @@ export interface DangerTold extends Danger {
   end: number;
 }
 
-/** Dangers told, in the order of `dangers.ts`; what is only looked for, or only might be, is not told. */
+/** Dangers told, in the order of `dangers/`; what only might be is not told. */
 export const dangersIn = remembered((text): readonly DangerTold[] =>
   DANGERS.flatMap((danger) =>
     placesOf(danger.told, text)
@@ -84,8 +84,7 @@ export const dangersIn = remembered((text): readonly DangerTold[] =>
       .map(([start, end]) => ({ ...danger, start, end })),
   ),
 );
-const SUPPOSED =
-  /\b(?:if|in case|unless|whether|once|until|till)(?: \w+){0,3} $|\b(?:check|checked|checking|look|looked|looking|test|tested|testing|sniff|sniffed)(?: \w+)? for(?: \w+){0,2} $/;
+const SUPPOSED = /\b(?:if|in case|unless|whether|once|until|till)(?: \w+){0,3} $/;
 
 /** "Popcorn test came back neg": told in the same sentence. */
 const isFoundClean = (text: string, start: number, end: number): boolean =>
@@ -108,11 +107,16 @@ function isOpen({ text, facts }: NoteFacts, [start, end]: Place): boolean {
   const told = over.length
     ? over
     : facts.filter((f) => f.start < sentenceEnd(text, end) && f.end > sentenceStart(text, start));
+  if (!told.length && WELL.test(text.slice(end, sentenceEnd(text, end)).toLowerCase())) return false;
   return (
     told.some((f) => isToCome(f) || facts.some((g) => isToCome(g) && g.start >= f.end && g.start - f.end <= RUNS_ON)) ||
     !told.some((f) => (f.kind === 'done' && !isFinding(f, text)) || f.kind === 'material')
   );
 }
+
+/** "Dimmer works, all good". */
+const WELL =
+  /^(?:'s| is| are)?(?: \w+)? (?:works?|fine|good|ok|okay)(?: (?:now|again|fine|good|great))*(?=,|$)(?!.*\bbut\b)/;
 
 /** "The joist is notched, that's gotta be sistered": the work to come follows on within so many characters. */
 const RUNS_ON = 8;
