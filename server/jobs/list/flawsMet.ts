@@ -49,8 +49,8 @@ export function meetProblem(telling: Telling, fact: Problem): Standing | null {
   const over = fact.state === 'fixed' && !part;
   if (known) {
     if (part) leaveOpen(board, known, entry, fact.quote, part.left);
-    else if (over) endByWords(board, known, entry, telling.key, fact);
-    else if (!isLive(known)) setState(board, known, entry, 'open', fact.quote);
+    else if (over && !endByWords(board, known, entry, telling.key, fact)) return known;
+    else if (!over && !isLive(known)) setState(board, known, entry, 'open', fact.quote);
     known.problem ??= fact.defect;
     if (!over && isPartOf(fact, known) && ![...wordsOf(fact.thing)].every((word) => known.words.has(word))) {
       const why = `${fact.thing} ${fact.defect}`;

@@ -65,10 +65,14 @@ const namedIn = remembered((text): Named[] => {
 /** Where a text names something; what is denied ("no mold back there") is not named. */
 function placesOf(pattern: RegExp, text: string): Place[] {
   const said = text.toLowerCase();
+  if (!pattern.test(said)) return [];
   return [...said.matchAll(new RegExp(pattern.source, 'g'))]
-    .filter((match) => !DENIED.test(said.slice(0, match.index)))
+    .filter((match) => !DENIED.test(before(said, match.index)))
     .map((match): Place => [match.index, match.index + match[0].length]);
 }
+
+/** The few words right before a place, which deny what stands there or put it in doubt. */
+const before = (text: string, at: number): string => text.slice(Math.max(0, at - 60), at);
 
 /** A danger that words tell to be there, and where they do. */
 export interface DangerTold extends Danger {
@@ -80,7 +84,7 @@ export interface DangerTold extends Danger {
 export const dangersIn = remembered((text): readonly DangerTold[] =>
   DANGERS.flatMap((danger) =>
     placesOf(danger.told, text)
-      .filter(([start, end]) => !SUPPOSED.test(text.slice(0, start).toLowerCase()) && !isFoundClean(text, start, end))
+      .filter(([start, end]) => !SUPPOSED.test(before(text, start).toLowerCase()) && !isFoundClean(text, start, end))
       .map(([start, end]) => ({ ...danger, start, end })),
   ),
 );
@@ -93,13 +97,14 @@ const FOUND_CLEAN = /\b(?:test(?:s|ed)?|lab|samples?|came back|results?)\b[^.]{0
 
 /** Do an item's own words name the work that a hazard is about, or its danger. */
 export const concerns = (hazard: string, words: string): boolean =>
-  namedIn(words).some((named) => named.hazard.hazard === hazard);
+  HAZARDS.some((h) => h.hazard === hazard && h.when?.test(words.toLowerCase())) ||
+  dangersIn(words).some((danger) => danger.hazard === hazard);
 
 /** What a test has shown is there, however old the house. */
-const oldEnough = ({ hazard, before }: Hazard, built: number | null, { text }: NoteFacts): boolean =>
-  before === undefined ||
-  dangersIn(text).some((danger) => danger.hazard === hazard) ||
-  (built === null ? OLD.test(text.toLowerCase()) : built < before);
+const oldEnough = (hazard: Hazard, built: number | null, { text }: NoteFacts): boolean =>
+  hazard.before === undefined ||
+  dangersIn(text).some((danger) => danger.hazard === hazard.hazard) ||
+  (built === null ? OLD.test(text.toLowerCase()) : built < hazard.before);
 
 /** Words told only as done, or only as goods, are no work to come; words that no reader took are, to be safe. */
 function isOpen({ text, facts }: NoteFacts, [start, end]: Place): boolean {
