@@ -4,6 +4,7 @@ import type { Board, Standing } from './board.ts';
 import { sentenceOf } from '../goods/asSaid.ts';
 import { setState } from './items.ts';
 import { wonderIfDone } from './perhapsDone.ts';
+import { isLive } from '../live.ts';
 import type { Entry, Item } from '../types.ts';
 /** Everything said of an item: its task, its flaw, and the words of its history. */
 const saidOf = ({ task, problem, history }: Pick<Item, 'task' | 'problem' | 'history'>): string =>
@@ -66,7 +67,7 @@ export function endByWords(
   told: Told,
   what?: string,
 ): boolean {
-  if (staysHazardous(item, entry, told)) {
+  if (isLive(item) && staysHazardous(item, entry, told)) {
     wonderIfDone(item, entry, key, told.quote);
     return false;
   }

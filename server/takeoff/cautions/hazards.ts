@@ -28,7 +28,7 @@ const ELECTRIC = [
   'junction box(?:es)?',
   "panel(?:'s| is)? (?:buzz|humm|hot|spark|warm)\\w*",
   'knob and tube',
-  '(?:neutral|hot) (?:lug|wire|is)',
+  '(?:neutral|hot) (?:lug|wire(?! brush)|is)',
   'circuits?',
   'lights? (?:(?:all|just|keeps?|still|upstairs|downstairs) )*flicker\\w*',
   'flickering lights?',

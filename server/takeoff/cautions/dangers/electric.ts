@@ -25,7 +25,7 @@ const ELECTRIC_TOLD = words(
   `(?!${ALIVE})${ELECTRIC}${OF_IT}${IS} hot\\b(?! (?:water|wire|leg))|(?:${ELECTRIC}|dimmer)(?: is| was|'s)?(?: \\w+)? ${HOT}\\b`,
   `dimmers?${IS} (?!buzz)(?:${HEATED}|hot)\\b`,
   `(?:scorch\\w*|burn(?:s|t|ing|ed)?|melt\\w*|spark\\w*|smok\\w*|arc\\w*|char\\w*|buzz\\w*)(?: (?:marks?|spots?|smell|up|something|plastic|like|noise))* (?:by|in|on|at|from|off|behind|inside|near|around|out of) (?:the|that|this|an?|my|her|his) (?:\\w+ )?${ELECTRIC}\\b`,
-  '(?:scorched|burn(?:t|ed)|melted|charred|fried|hot|sparking|smoking|arcing|blackened) (?:outlets?|receptacles?|plugs?|sockets?|switch|breakers?|panel|cover plates?|cords?|wires?)\\b',
+  'hot (?:plugs?|switch|breakers?|panel|cover plates?)\\b|(?:scorched|burn(?:t|ed)|melted|charred|fried|sparking|smoking|arcing|blackened) (?:outlets?|receptacles?|plugs?|sockets?|switch|breakers?|panel|cover plates?|cords?|wires?)\\b',
   '(?:got|get|gets|gave|gives|giving|getting|felt|feel|feels) (?:me |you |him |her |us |them )?(?:(?:a|an|the|some|nice|good|little|bit|of|small|big) )*(?:shock(?:ed|s)?|tingl\\w+|zap(?:ped|s)?|jolt(?:ed|s)?|buzzed(?= (?:off|from|by)))\\b(?! (?:at the|by the price|of) )',
   '(?:shock(?:s|ed)|zap(?:s|ped)|tingle[sd]?|jolt(?:s|ed)) (?:you|me|him|her|us|them|my|his|your)\\b|(?:outlet|switch|faucet|panel|wire|fixture|it) bit (?:me|him|her)\\b',
   '(?:no|missing|open) ground(?:ing)?\\b(?! (?:cover|floor|water|level|clearance|beef))',

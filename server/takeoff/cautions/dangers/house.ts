@@ -39,12 +39,12 @@ export const HOUSE: readonly Danger[] = [
       `${PIPE}\\b[^.]{0,30}\\b(?:wrapped|covered|jacket\\w*|insulated)\\b[^.]{0,16}\\b${LAGGED}\\b`,
       `${PIPE}\\b[^.]{0,24}\\b${LAGGED} (?:\\w+ )?(?:jacket|wrap\\w*|coating|cover\\w*|lagging|tape|insulation|stuff)\\b`,
       `${LAGGED} (?:wrap|lagging|insulation|jacket)\\b[^.]{0,16}\\b${PIPE}`,
-      "(?:old|existing|original|crumbling|torn) pipe (?:lagging|wrap|insulation)\\b|pipe (?:lagging|wrap|insulation)(?:'s| is| looks?| was)? (?:crumbl\\w*|flak\\w*|torn|loose|falling|coming|old|white|chalky)\\b",
+      '(?:old|existing|original|crumbling|torn) pipe (?:lagging|wrap|insulation)\\b|pipe (?:lagging|wrap|insulation)\\b[^.]{0,24}\\b(?:crumbl\\w*|flak\\w*|torn|falling|coming (?:off|loose|apart)|white|chalky)\\b',
       `(?:pebbl\\w+|gravelly|kitty litter|shiny (?:bits|flakes|specks|pieces)|sparkly)\\b[^.]{0,40}\\binsulation\\b|insulation\\b[^.]{0,40}\\b(?:pebbl\\w+|gravelly|kitty litter|shiny (?:bits|flakes|specks|pieces)|sparkly)\\b`,
       `(?:siding|shingles)\\b[^.]{0,40}\\b(?:feels?|looks?) like (?:cement|slate|concrete)\\b|(?:old|original|brittle) (?:\\w+ )?(?:cement|slate[- ]looking) (?:siding|shingles)\\b`,
     ),
     dealtWith: words(
-      "neg(?:ative)?|no asbestos|asbestos[- ]free|came back (?:clean|clear|fine|good|ok(?:ay)?)|abated|remediated|encapsulated|enclosed|sealed (?:it|them|the (?:tiles?|wrap|pipes?))|removed|taken (?:out|up)|hauled|scraped|stripped|pulled up|(?:is|are|'s|came|all) (?:down|gone)",
+      "neg(?:ative)?|no asbestos|asbestos[- ]free|came back (?:clean|clear|fine|good|ok(?:ay)?)|abated|remediated|encapsulated|enclosed|sealed (?:it|them|the (?:tiles?|wrap|pipes?))|removed|taken (?:out|up)|hauled|scraped|stripped|pulled up|(?:it|that|ceiling|popcorn|tiles?|they|wrap)(?:'s| is| are|'re)?(?: all)? (?:down|gone)|came down|all (?:of it )?(?:down|gone)",
     ),
   },
   {
@@ -84,6 +84,7 @@ export const HOUSE: readonly Danger[] = [
       "scald\\w*|can't (?:hold|keep|put|stand|leave) (?:your|my|a|his|her) (?:hand|foot|finger)",
       'water heater\\b[^.]{0,24}\\b(?:14[1-9]|1[5-9]\\d)\\b',
       '(?:tub|tap|shower|sink|faucet|lav|hot water)\\b[^.]{0,36}\\b(?:12[1-9]|1[3-5]\\d|(?:one|(?:a|one) hundred(?: and)?) (?:twenty[- ](?:one|two|three|four|five|six|seven|eight|nine)|thirty|forty|fifty))\\b(?! ?(?:v\\b|volts?|inch|in\\b|mil|mm|cm|ft|feet|foot|and (?:a|one|three|five|seven)\\b|["\'/]|gal|sq|bucks|dollars|psi))',
+      '(?:12[1-9]|1[3-5]\\d)(?: degrees)? (?:at|in|out of) the (?:tub|tap|shower|sink|faucet|lav)\\b',
       '(?:tub|tap|shower|faucet|water|sink)\\b[^.]{0,24}\\b(?:very|so|really|awful|way too|too|crazy|stupid) hot\\b|too hot[^.]{0,40}\\b(?:tub|tap|shower|water)',
     ),
     dealtWith: words(
