@@ -12,10 +12,11 @@ import { reopenToldBack } from './list/backAgain.ts';
 import type { Standing } from './list/board.ts';
 import { meetDone } from './list/closing.ts';
 import { joinItems, obey } from './list/commands.ts';
+import { openDangers } from './list/dangersTold.ts';
 import { endingsIn, TAKEN } from './list/endings/index.ts';
 import { meetProblem } from './list/flawsMet.ts';
 import { handOver } from './list/handedOver.ts';
-import { staysHazardous } from './list/hazardous.ts';
+import { dangersOf, endByWords } from './list/hazardous.ts';
 import { setState, type Telling } from './list/items.ts';
 import { isToldInPart, leaveOpen } from './list/leftOpen.ts';
 import { link } from './list/linking/index.ts';
@@ -73,6 +74,7 @@ export function meetNote(
     meeting.told = Math.max(meeting.told, fact.end);
   }
   for (const { position, fact } of recountedBehind(text, ledger.goods)) takeGoods(meeting, position, fact);
+  openDangers(meeting, facts, job.areas);
   takeEndings(meeting, job, facts, steps, fetched);
   reopenToldBack(meeting, job.areas);
   signOff(ledger.board, entry, text, job.areas);
@@ -102,7 +104,8 @@ function takeEndings(
   const { board } = ledger;
   const back = steps.filter(({ key }) => rulings.isOut(key) || rulings.isApart(key)).map(({ fact }) => fact);
   const endings = job.endings ?? endingsIn;
-  for (const { item, sure, start, end, quote } of endings({ board, entry, text, facts, met, areas: job.areas })) {
+  for (const ending of endings({ board, entry, text, facts, met, areas: job.areas })) {
+    const { item, sure, start, end, quote } = ending;
     const key = `${noteId}/${start}e`;
     if (rulings.isOut(key) || back.some((fact) => fact.start < end && start < fact.end)) continue;
     if (fetched.some((goods) => shared(goods, { start, end }) >= ALL_OF_IT)) continue;
@@ -112,12 +115,12 @@ function takeEndings(
       if (!met.includes(item) && wordsOf(quote).has(item.head)) leaveOpen(board, item, entry, quote, part.left);
       continue;
     }
-    if (!sure || staysHazardous(item, quote)) {
+    if (!sure) {
       if (!met.includes(item)) wonderIfDone(item, entry, key, quote);
       continue;
     }
+    if (!endByWords(board, item, entry, key, ending, TAKEN)) continue;
     item.met.push(key);
-    setState(board, item, entry, 'done', quote, TAKEN);
     dayOf(ledger, entry.at.slice(0, 10)).done.push(item.task);
     putIn(meeting, item.task, quote);
     // "The drain runs clear": what was read as a flaw of the same thing is that it has none.
@@ -210,8 +213,9 @@ function meetPlan(meeting: Meeting, telling: Telling, fact: FollowUp): void {
       { words: wordsOf(fact.task), area: fact.area, quote: fact.quote },
       { anyOf: false },
     );
-    if (theirs?.sure && wordsOf(fact.task).has(theirs.item.head) && !met.includes(theirs.item))
-      setState(ledger.board, theirs.item, entry, 'dropped', fact.quote);
+    const ours = theirs?.sure && wordsOf(fact.task).has(theirs.item.head) && !met.includes(theirs.item);
+    // Who sees to a danger does not end it.
+    if (ours && dangersOf(theirs.item).length === 0) setState(ledger.board, theirs.item, entry, 'dropped', fact.quote);
     return;
   }
   if (sent === 'comes to us') {
