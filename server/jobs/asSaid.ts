@@ -83,9 +83,11 @@ function takenOut(fact: Problem): Done | null {
   return { ...spanOf(fact), kind: 'done', task: `remove ${thing || fact.thing}`, who: null };
 }
 
-/** "Still need the other box", "still short that one": goods to get, which the order holds. */
+/** "Still need the other box", "still short that one", "I'll take two sheets": goods to get, which the order holds. */
 const onlyWants = (fact: FollowUp, facts: readonly Fact[]): boolean =>
-  (/^(?:need|want|short)\b/.test(fact.task) || SHORT_OF.test(fact.quote.toLowerCase())) &&
+  (/^(?:need|want|short)\b/.test(fact.task) ||
+    /^(?:i|we)(?:'ll| will) take\b/i.test(fact.quote) ||
+    SHORT_OF.test(fact.quote.toLowerCase())) &&
   facts.some((f) => f.kind === 'material' && f.status === 'need' && f.start < fact.end && fact.start < f.end);
 const SHORT_OF = /^(?:and |but |so )*(?:still |we're |i'm |we are )*short\b/;
 

@@ -1,3 +1,4 @@
+import { isSpoiled } from '../../parser/facts/flaws/spoiled.ts';
 import { remembered } from '../../parser/remembered.ts';
 import { likeness, stem, wordsOf } from '../../parser/trade/likeness.ts';
 import { lowered } from '../../parser/trade/words.ts';
@@ -101,8 +102,9 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
       continue;
     let before: { position: Position; fact: Material } | null = null;
     for (const piece of piecesOf(match[1]!, match.index + match[0].lastIndexOf(match[1]!))) {
-      // "Got one stick left over": there, and not fetched.
-      if (LEFT_OVER.test(said.slice(piece.start, piece.end))) continue;
+      // "Got one stick left over": there, and not fetched. "Got four busted tiles": amiss, and not fetched either.
+      const own = said.slice(piece.start, piece.end);
+      if (LEFT_OVER.test(own) || own.split(' ').some(isSpoiled)) continue;
       const pack = packOf(piece);
       // "Mortar, 3 bags": the count of what was named just before.
       if (before && pack && before.position.unit && stem(before.position.unit) === pack && piece.count !== null) {

@@ -34,8 +34,9 @@ export function goesOn(
   // "Two bolts to a toilet, three toilets": what goods are counted by.
   if (last.chunks.some((c) => c.term && lot.own.some((own) => own.term === c.term))) return null;
   const sameBreath = last.sentence === frame.sentence;
-  // A size alone lists goods only within the sentence that asks for them.
-  if (!lot.amount) return sameBreath && lot.sizes.length > 0 && frame.joinedBy === 'comma' ? 'need' : null;
+  // A size alone, or the "and a panel" that ends a list, asks for goods only within the sentence that does.
+  const listed = lot.sizes.length > 0 ? frame.joinedBy === 'comma' : lot.article === 1 && frame.openers.includes('and');
+  if (!lot.amount) return sameBreath && listed ? 'need' : null;
   return sameBreath || talk.frames[before.at]!.predicate !== 'past' ? 'need' : null;
 }
 
