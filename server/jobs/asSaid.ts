@@ -3,6 +3,7 @@ import { readQuantities } from '../../parser/quantities/index.ts';
 import { readTimes } from '../../parser/times/index.ts';
 import { stem } from '../../parser/trade/likeness.ts';
 import type { Decision, Done, Fact, FollowUp, Problem } from '../../parser/types.ts';
+import { isInAtSupplier } from './arranged.ts';
 import { tellsDrop } from './dropsTold.ts';
 import { goodsAsSaid, sentenceOf } from './goodsAsSaid.ts';
 import { sentenceFrom } from './meeting.ts';
@@ -19,7 +20,7 @@ export function asSaid(fact: Fact, text: string, facts: readonly Fact[], at: str
     case 'material':
       return goodsAsSaid(fact, text, facts) ?? fact;
     case 'done':
-      return ARRIVES.test(fact.quote.toLowerCase())
+      return ARRIVES.test(fact.quote.toLowerCase()) || isInAtSupplier(text, fact)
         ? null
         : (appointment(fact, text, at) ?? meantByDone(fact, text, facts));
     case 'followUp':

@@ -21,6 +21,7 @@ import {
   HAVE_THE,
   LISTS,
   MAY_TELL,
+  ON_THE_WAY,
   ORDERS,
   RAN,
   STANDS,
@@ -150,6 +151,11 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
       ? meant(goods, own.words, openNeed)
       : lastNamed(goods, said.slice(from, match.index), said.slice(0, from));
     if (position) tell(position, 'ordered', match.index, match.index + match[0].length, own?.count ?? null);
+  }
+  for (const { 0: whole, 1: name, index } of said.matchAll(ON_THE_WAY)) {
+    const [piece] = piecesOf(name!, index + whole.indexOf(name!));
+    const position = piece && meant(goods, piece.words, openNeed);
+    if (position) tell(position, 'ordered', index, index + whole.length, piece.count);
   }
   for (const match of said.matchAll(COMES)) {
     const at = match.index + match[0].indexOf(match[1]!);

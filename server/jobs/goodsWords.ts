@@ -4,7 +4,7 @@
 
 /** Any of these words may tell of goods; without one the note is not looked at. */
 export const MAY_TELL =
-  /\b(?:got|only|just|really|not|need|enough|plenty|fewer|less|cancel|drop|lose|scratch|skip|knock off|take off|still|forgot|nobody|none|out of|stock|carry|picked|in hand|brought|found|grabbed|bought|fetched|collected|ordered|orderd|came|arrived|showed|turned up|here|gone|used|make|delivere?d|landed|ok|okay|dropped|loaded|had|has|have|order|coming|purchased|store|shop|yard|depot|truck|van|ute|workshop|garage|trailer|shed|bucket|bin|pouch|drawer)\b/;
+  /\b(?:got|only|just|really|not|need|enough|plenty|fewer|less|cancel|drop|lose|scratch|skip|knock off|take off|still|forgot|nobody|none|out of|stock|carry|picked|in hand|brought|found|grabbed|bought|fetched|collected|ordered|orderd|came|comes?|arriv(?:e|es|ed|ing|al)|ships?|shipping|delivery|due|showed|turned up|here|gone|used|make|delivere?d|landed|ok|okay|dropped|loaded|had|has|have|order|coming|purchased|store|shop|yard|depot|truck|van|ute|workshop|garage|trailer|shed|bucket|bin|pouch|drawer)\b/;
 export const LISTS =
   /\b(?<!(?:'ve|'s|'d|has|have|had|never|not|n't|nobody|didn't) )(?:got|picked up|grabbed|bought|fetched|collected|came back with|loaded up|(?:i|we|he|she|they) brought)\b(?! (?:[a-z]+ ){1,4}(?:dug|hung|poured|framed|laid|finished|painted|taped|sanded|primed|stripped|swept|built|nailed|screwed|leveled|plumbed)\b)(?! (?:to|it|rid|a call|him|her|done|ready|going|started|back|no|none)\b)(?! them(?: (?:all|both|done|ready|in|on|up|out|off|down|to|back|here|there|at|from|today|yesterday|now)\b|[,.;!?]|$))(?: (?:today|yesterday|this morning))?:?((?:(?!, (?:but |and )?(?:i |we |he |she |they )?(?:never|didn'?t|did not|couldn'?t)\b| (?:need|needs|get me|grab me)\b)[^.;!?\n])*)/g;
 export const ORDERS =
@@ -51,3 +51,6 @@ export const STILL_WANTED =
 /** "Hinge is still to get", "clamps: they had none", "sweep nobody has", "anchors i forgot". */
 export const STILL_TO_GET =
   /(?:^|[.;!?,\n]|\b(?:and|but|so|the|those)\b) *((?:(?!\b(?:and|but|so|the)\b)[a-z0-9 /'-]){2,31}?)[:,]?(?: (?:is|are|'?s) still to (?:get|buy)|(?: (?:they|he|she|the store|the yard|nobody|store|yard))? (?:had none|were out|was out|has none|nobody (?:has|had|stocks|carries)|has (?:it|them)|i forgot|they (?:don'?t|didn'?t) (?:have|carry|stock)))\b/g;
+/** "The bases are in, they come Friday", "balusters are coming Thursday", "the doors ship on the 12th": on their way to us. */
+export const ON_THE_WAY =
+  /(?:^|[.;!?,\n]|\b(?:and|but|so)\b) *((?:the |that |those |our |all |both )*(?!(?:they|it|that|he|she|we|i|you)\b)[a-z0-9][a-z0-9 /'-]{1,40}?)(?:s'|'s|'re| is| are| will)? (?:be |now |finally |all )*(?:in(?: at [^.,;!?\n]{2,24})?[,.;]? (?:and |but )?(?:(?:they|it)(?:'ll|'re|'s| will| are| is)? )?(?:be )?(?:comes?|coming|ships?|shipping|deliver(?:y|ed|ing)?|arriv(?:es?|ing|al)|here)|comes?(?: in)?|coming(?: in)?|arriv(?:es?|ing)|ships?|shipping|(?:be )?delivered|here|due(?: in)?)(?: (?:is|on|by|this|next|the))* (?:mon|tues|wednes|thurs|fri|satur|sun)day\b/g;

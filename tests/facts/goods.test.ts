@@ -103,3 +103,15 @@ it('a room needs goods as a person does', () =>
     'base cabinet 2 each need',
     'wall cabinet 3 each need',
   ]));
+
+it.each([
+  ['need caulk', ['caulk   need']],
+  ['need two doors and caulk', ['door 2 each need', 'caulk   need']],
+  ['pick up drywall, screws and a box of nails', ['drywall   need', 'screw   need', 'nail 1 box need']],
+  ['get some screws from the yard', ['screw   need']],
+  ['the wall needs paint', []],
+  ['get the drywall hung and the paint ordered', []],
+  ['need caulk around the sink', []],
+])('goods that nobody counts are asked for, work with them is not: %s', (text, goods) =>
+  expect(goodsIn(text)).toEqual(goods),
+);
