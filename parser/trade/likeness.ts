@@ -99,25 +99,8 @@ export const stem = remembered((word) => {
 /** `keyWords` of a text met before, without the work; the set is shared and must not be changed. */
 export const wordsOf: (text: string) => ReadonlySet<string> = remembered(keyWords, MOST_KNOWN);
 
-/** A shutoff is a valve, said or not, and a "two by four" is a 2x4: the same thing. */
-export const shortName = (text: string): string =>
-  text
-    .replace(/\b(shut-?off|stop) valve(?=s?\b)/gi, '$1')
-    .replace(SECTION, (_, a: string, b: string) => `${SIDES.get(a.toLowerCase())}x${SIDES.get(b.toLowerCase())}`);
-
-const SIDES: ReadonlyMap<string, number> = new Map([
-  ['one', 1],
-  ['two', 2],
-  ['three', 3],
-  ['four', 4],
-  ['six', 6],
-  ['eight', 8],
-  ['ten', 10],
-  ['twelve', 12],
-]);
-const NAMES = [...SIDES.keys()].join('|');
-/** Timber by its section, in words. */
-const SECTION = new RegExp(`\\b(${NAMES}) by (${NAMES})(?=(?:e?s)?\\b)`, 'gi');
+/** A shutoff is a valve: said or not, it is the same thing. */
+export const shortName = (text: string): string => text.replace(/\b(shut-?off|stop) valve(?=s?\b)/gi, '$1');
 
 /** The words that carry the meaning, stemmed, each once. */
 export function keyWords(text: string): Set<string> {

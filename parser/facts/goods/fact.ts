@@ -57,7 +57,7 @@ export function materialOf(
   if (sound.length < named.length && naming.own && stands) return null;
   const { goods, nominal: section } = sizeApart(sound);
   const nominal = section ?? (naming.own ? sizeApart(lot.own).nominal : undefined);
-  const item = fullName(talk, inSingular(phrase(goods)), naming);
+  const item = fullName(talk, inSingular(phrase(goods.map(inFigures))), naming);
   if (!item || NOT_BOUGHT.test(item) || COAT.test(item)) return null;
   const unit = lot.upper?.unit ?? lot.amount?.unit ?? null;
   const value: Fraction | null = lot.upper?.value ?? lot.amount?.value ?? null;
@@ -101,6 +101,10 @@ const fullName = ({ text }: Talk, item: string, { sizes }: Naming): string =>
 
 /** A coat is work, whatever of: "another coat and paint". */
 const COAT = /^coats?\b(?! (?:hook|rack|rod|hanger|tree|closet))/;
+
+/** Timber by its section goes by its figures, however it was said: "two by fours" are `2x4`. */
+const inFigures = (c: Chunk): Chunk =>
+  c.term && / by /.test(c.word) && isNominal(c.term.name) ? { ...c, word: c.term.name } : c;
 
 /** "Post bases 6x6", "hangers 2x8": the timber that goods are for is their size. */
 function sizeApart(goods: readonly Chunk[]): { goods: readonly Chunk[]; nominal: Chunk | undefined } {

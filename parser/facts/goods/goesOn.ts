@@ -1,5 +1,5 @@
 import type { MaterialStatus } from '../../types.ts';
-import { isGoods } from '../chunks.ts';
+import { isGoods, isNominal } from '../chunks.ts';
 import type { Talk } from '../talk.ts';
 import { TELLS_WHICH } from './apposed.ts';
 import type { Lot } from './lot.ts';
@@ -38,6 +38,8 @@ export function goesOn(talk: Talk, { lot, at }: Placed, before: Asked | null): '
   if (last.chunks.some((c) => c.term && lot.own.some((own) => own.term === c.term))) return null;
   const sameBreath = last.sentence === frame.sentence;
   // Goods alone go on with a list only within the sentence that asks for them: "two hinges, tape, and a panel".
+  // "A post base, 4x4": its size.
+  if (!lot.amount && lot.own.every((c) => c.term && isNominal(c.term.name))) return null;
   const listed = frame.joinedBy === 'comma' || frame.openers.includes('and');
   if (!lot.amount) return sameBreath && listed && !/^(?:the|that)$/.test(frame.chunks[0]!.word) ? 'need' : null;
   return sameBreath || talk.frames[before.at]!.predicate !== 'past' ? 'need' : null;
