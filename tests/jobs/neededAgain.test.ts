@@ -12,7 +12,7 @@ describe('one need in other words', () => {
     ['need six hinges', 'two fewer hinges', ['4 each hinge']],
     ['need four smoke alarms', "we don't need four smoke alarms, two is plenty", ['2 each smoke alarm']],
     ['need three sheets of ply', 'get three sheets of plywood', ['3 sheet ply']],
-    ['need six two by fours', 'still need six 2x4s', ['6 each two by four']],
+    ['need six two by fours', 'still need six 2x4s', ['6 each 2x4']],
   ])('%s; %s', (first, then, lines) => expect(order(first, then)).toEqual(lines));
 
   it('short and so many more is told twice', () =>

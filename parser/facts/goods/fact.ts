@@ -57,7 +57,7 @@ export function materialOf(
   if (sound.length < named.length && naming.own && stands) return null;
   const { goods, nominal: section } = sizeApart(sound);
   const nominal = section ?? (naming.own ? sizeApart(lot.own).nominal : undefined);
-  const item = fullName(talk, inSingular(phrase(goods.map(inFigures))), naming);
+  const item = fullName(talk, inSingular(phrase(goods.length === 1 ? goods.map(inFigures) : goods)), naming);
   if (!item || NOT_BOUGHT.test(item) || COAT.test(item)) return null;
   const unit = lot.upper?.unit ?? lot.amount?.unit ?? null;
   const value: Fraction | null = lot.upper?.value ?? lot.amount?.value ?? null;
@@ -102,7 +102,7 @@ const fullName = ({ text }: Talk, item: string, { sizes }: Naming): string =>
 /** A coat is work, whatever of: "another coat and paint". */
 const COAT = /^coats?\b(?! (?:hook|rack|rod|hanger|tree|closet))/;
 
-/** Timber by its section goes by its figures, however it was said: "two by fours" are `2x4`. */
+/** Timber told by its section alone goes by its figures, however it was said: "two by fours" are `2x4`. */
 const inFigures = (c: Chunk): Chunk =>
   c.term && / by /.test(c.word) && isNominal(c.term.name) ? { ...c, word: c.term.name } : c;
 

@@ -82,7 +82,8 @@ export function readMaterials(
     const status: MaterialStatus | 'none' = isStair(frame, lot) ? 'none' : (stated ?? fate);
     if (status !== 'none') asked = { at: placed.at, status, until: lot.until };
     if (status === 'none' || !naming || (status !== 'need' && isRate(frame, lot))) continue;
-    const fact = materialOf(talk, frame, { ...placed, lot }, naming, status, stated ? 0.8 : 1 - chances.none);
+    const sure = stated ? Math.max(0.8, stated === fate ? 1 - chances.none : 0) : 1 - chances.none;
+    const fact = materialOf(talk, frame, { ...placed, lot }, naming, status, sure);
     if (!fact) continue;
     for (const q of [lot.amount, lot.upper, ...lot.sizes]) if (q) used.add(q);
     if (naming.chunks.some((c) => c.term && isNominal(c.term.name))) for (const q of naming.sizes) used.add(q);
