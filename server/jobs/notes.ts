@@ -1,3 +1,4 @@
+import { shared } from '../../parser/facts/spans/cut.ts';
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import type { Decision, Fact, FollowUp, Material } from '../../parser/types.ts';
 import { event } from './event.ts';
@@ -11,10 +12,11 @@ import { reopenToldBack } from './list/backAgain.ts';
 import type { Standing } from './list/board.ts';
 import { meetDone } from './list/closing.ts';
 import { joinItems, obey } from './list/commands.ts';
+import { openDangers } from './list/dangersTold.ts';
 import { endingsIn, TAKEN } from './list/endings/index.ts';
 import { meetProblem } from './list/flawsMet.ts';
 import { handOver } from './list/handedOver.ts';
-import { staysHazardous } from './list/hazardous.ts';
+import { dangersOf, endByWords } from './list/hazardous.ts';
 import { setState, type Telling } from './list/items.ts';
 import { isToldInPart, leaveOpen } from './list/leftOpen.ts';
 import { link } from './list/linking/index.ts';
@@ -28,6 +30,7 @@ import { measure } from './measurements.ts';
 import { leadOf, type Meeting, type Site } from './meeting.ts';
 import type { Rulings } from './rulings.ts';
 import { tellsOfSupply } from './said/noItem.ts';
+import { isFetching } from './said/notDone.ts';
 import { partIn } from './said/partly.ts';
 import { isTheirPlan } from './said/theirs.ts';
 import { isOthers, isPurchase, leftOut } from './sieve.ts';
@@ -63,14 +66,16 @@ export function meetNote(
   }
   const own = read ? meant.flatMap((step) => readByList(step, read)) : meant;
   const steps = byList.length ? [...own, ...byList].sort((a, b) => a.fact.start - b.fact.start) : own;
+  const fetched = steps.flatMap(({ fact }) => (fact.kind === 'material' && fact.status === 'bought' ? [fact] : []));
   for (const step of steps) {
     const { fact, key, position } = step;
-    if (rulings.isOut(key)) continue;
+    if (rulings.isOut(key) || isFetching(fact, fetched)) continue;
     if (position ? takeGoods(meeting, position, fact as Material) : meetFact(meeting, step)) return true;
     meeting.told = Math.max(meeting.told, fact.end);
   }
   for (const { position, fact } of recountedBehind(text, ledger.goods)) takeGoods(meeting, position, fact);
-  takeEndings(meeting, job, facts, steps);
+  openDangers(meeting, facts, job.areas);
+  takeEndings(meeting, job, facts, steps, fetched);
   reopenToldBack(meeting, job.areas);
   signOff(ledger.board, entry, text, job.areas);
   handOver({ board: ledger.board, entry, noteId, questions: ledger.questions }, text, job.crew ?? []);
@@ -84,27 +89,38 @@ function readByList(step: Step, read: NonNullable<ToldOfGoods['read']>): Step[] 
   return fact ? [{ ...step, fact }] : [];
 }
 
-/** Items that the note tells of as finished, in whatever words; not by words that a hand has taken back. */
-function takeEndings(meeting: Meeting, job: Site, facts: readonly Fact[], steps: readonly Step[]): void {
+/** So much of a clause is goods that it tells of nothing else. */
+const ALL_OF_IT = 0.8;
+
+/** Items that the note tells of as finished, in whatever words; not by goods fetched, nor by words that a hand has taken back. */
+function takeEndings(
+  meeting: Meeting,
+  job: Site,
+  facts: readonly Fact[],
+  steps: readonly Step[],
+  fetched: readonly Material[],
+): void {
   const { ledger, entry, noteId, text, met, rulings } = meeting;
   const { board } = ledger;
   const back = steps.filter(({ key }) => rulings.isOut(key) || rulings.isApart(key)).map(({ fact }) => fact);
   const endings = job.endings ?? endingsIn;
-  for (const { item, sure, start, end, quote } of endings({ board, entry, text, facts, met, areas: job.areas })) {
+  for (const ending of endings({ board, entry, text, facts, met, areas: job.areas })) {
+    const { item, sure, start, end, quote } = ending;
     const key = `${noteId}/${start}e`;
     if (rulings.isOut(key) || back.some((fact) => fact.start < end && start < fact.end)) continue;
+    if (fetched.some((goods) => shared(goods, { start, end }) >= ALL_OF_IT)) continue;
     if (isToldInPart(item, entry)) continue;
     const part = partIn(text, { start, end });
     if (part) {
       if (!met.includes(item) && wordsOf(quote).has(item.head)) leaveOpen(board, item, entry, quote, part.left);
       continue;
     }
-    if (!sure || staysHazardous(item, quote)) {
+    if (!sure) {
       if (!met.includes(item)) wonderIfDone(item, entry, key, quote);
       continue;
     }
+    if (!endByWords(board, item, entry, key, ending, TAKEN)) continue;
     item.met.push(key);
-    setState(board, item, entry, 'done', quote, TAKEN);
     dayOf(ledger, entry.at.slice(0, 10)).done.push(item.task);
     putIn(meeting, item.task, quote);
     // "The drain runs clear": what was read as a flaw of the same thing is that it has none.
@@ -197,8 +213,9 @@ function meetPlan(meeting: Meeting, telling: Telling, fact: FollowUp): void {
       { words: wordsOf(fact.task), area: fact.area, quote: fact.quote },
       { anyOf: false },
     );
-    if (theirs?.sure && wordsOf(fact.task).has(theirs.item.head) && !met.includes(theirs.item))
-      setState(ledger.board, theirs.item, entry, 'dropped', fact.quote);
+    const ours = theirs?.sure && wordsOf(fact.task).has(theirs.item.head) && !met.includes(theirs.item);
+    // Who sees to a danger does not end it.
+    if (ours && dangersOf(theirs.item).length === 0) setState(ledger.board, theirs.item, entry, 'dropped', fact.quote);
     return;
   }
   if (sent === 'comes to us') {

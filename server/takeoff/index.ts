@@ -1,5 +1,5 @@
 import { battLines } from './batts/index.ts';
-import { cautionsIn, concerns } from './cautions/index.ts';
+import { cautionsIn, concerns, type DangerTold, dangersIn } from './cautions/index.ts';
 import { checksIn } from './checks/index.ts';
 import { cutLines } from './cutlist/index.ts';
 import { conductorLines } from './each/conductors.ts';
@@ -7,8 +7,8 @@ import { fittingLines } from './each/fittings.ts';
 import { perThingLines } from './each/index.ts';
 import { firstOf, inPacks, packsSaid, packsThere } from './packs/index.ts';
 import { reckonGoods } from './reading/covering.ts';
+import { layOut } from './reading/layOut.ts';
 import { placesCounted } from './reading/places.ts';
-import { layOut } from './reading/said.ts';
 import { onlySold } from './reading/soldBy.ts';
 import { unanswered } from './reading/unanswered.ts';
 import { rowLines } from './rows/index.ts';
@@ -16,7 +16,7 @@ import type { Computed, ComputedLine, NoteFacts, SiteFacts } from './types.ts';
 import { arrivalsIn } from './waits/arrivals.ts';
 import { waitsIn } from './waits/index.ts';
 
-export { concerns };
+export { concerns, type DangerTold, dangersIn };
 
 /** What the notes of a job let the trade reckon: goods by extent, cut lists, waits, checks and cautions. Pure. */
 export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed {
