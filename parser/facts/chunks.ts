@@ -1,4 +1,5 @@
 import type { NotQuantity, Quantity, Reading, Term, TimeMention, Token, TokenRange, WordClassOf } from '../types.ts';
+import { type Restated, restatedIn } from './restated.ts';
 import { type Verb, verbOf } from './verbs.ts';
 import { COPULAS, DETERMINERS, isSmall, MODALS, PREPOSITIONS, SUBJECT_PRONOUNS } from './words.ts';
 
@@ -21,7 +22,7 @@ export interface Chunk extends TokenRange {
 type Piece = { range: TokenRange; make: (chunk: Chunk) => Chunk };
 
 /** Readings that claim token ranges, strongest first: a time over a quantity over a number over a trade word. */
-function pieces(reading: Omit<Reading, 'clauses'>): Piece[] {
+function pieces(reading: Omit<Reading, 'clauses'>, placeOf: (quantity: Quantity) => TokenRange): Piece[] {
   const { tokens } = reading.heard;
   return [
     ...reading.times.map((time) => ({ range: time, make: (c: Chunk) => ({ ...c, kind: 'time' as const, time }) })),
@@ -57,11 +58,15 @@ function pieces(reading: Omit<Reading, 'clauses'>): Piece[] {
 }
 
 /**
- * "Five boxes of the 12x24, no make it six": a count put right stands where the first one stood, before its goods; a size
- * stands where it was said.
+ * "Five boxes of the 12x24, no make it six": a count put right stands where the first one stood, before its goods; a size,
+ * or a count with goods of its own, stands where it was said.
  */
-const placeOf = (quantity: Quantity): TokenRange =>
-  quantity.replaces && quantity.unitKind !== 'length' ? quantity.replaces[0]! : quantity;
+const placesIn =
+  (restated: readonly Restated[]) =>
+  (quantity: Quantity): TokenRange =>
+    quantity.replaces && quantity.unitKind !== 'length' && !restated.some(({ by }) => by === quantity)
+      ? quantity.replaces[0]!
+      : quantity;
 
 /** Lumber with its length (`2x10x12`) is one name: where the three figures end. */
 function lumberUntil(reading: Omit<Reading, 'clauses'>, from: number, until: number): number | null {
@@ -79,12 +84,15 @@ export function chunksOf(reading: Omit<Reading, 'clauses'>, wordClass?: WordClas
   const { tokens } = reading.heard;
   const owner: (Piece | undefined)[] = new Array(tokens.length);
   const gone = new Set<number>();
+  const restated = restatedIn(reading);
+  const placeOf = placesIn(restated);
+  for (const { from, until } of restated) for (let i = from; i < until; i++) gone.add(i);
   for (const quantity of reading.quantities) {
     const place = placeOf(quantity);
     for (const { from, until } of quantity.replaces ? [...quantity.replaces, quantity] : [])
       for (let i = from; i < until; i++) if (i < place.from || i >= place.until) gone.add(i);
   }
-  for (const piece of pieces(reading)) {
+  for (const piece of pieces(reading, placeOf)) {
     const { from, until } = piece.range;
     let free = true;
     for (let i = from; i < until; i++) if (owner[i] || gone.has(i)) free = false;

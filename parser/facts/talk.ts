@@ -176,7 +176,7 @@ export function lastGoods(talk: Talk, at: number, before = Number.POSITIVE_INFIN
   return [];
 }
 
-export const isSize = (c: Chunk) =>
-  c.kind === 'quantity' &&
+export const isSize = (c: Chunk | undefined) =>
+  c?.kind === 'quantity' &&
   ['length', 'gauge', 'current', 'power', 'other', 'volume', 'weight'].includes(c.quantity!.unitKind ?? '') &&
   c.quantity!.unitFrom !== 'none';

@@ -18,6 +18,7 @@ const SAME: ReadonlyMap<string, string> = new Map(
     sheetrock: 'drywall',
     plasterboard: 'drywall',
     rock: 'drywall',
+    ply: 'plywood',
     skirting: 'baseboard',
     base: 'baseboard',
     swap: 'replace',

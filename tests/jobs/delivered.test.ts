@@ -109,3 +109,25 @@ describe('goods that somebody did not get', () => {
     expect(order.map(({ item, state }) => [item, state])).toEqual([['strike plate', 'to buy']]);
   });
 });
+
+describe('goods that are to come', () => {
+  it.each([
+    ['hang two doors, need two doors', 'doors are in, delivery is Thursday'],
+    ['hang two doors, need two doors', 'the doors come Friday'],
+    ['hang two doors, need two doors', 'doors come in Friday'],
+    ['hang two doors, need two doors', 'the doors are arriving on Monday'],
+  ])('are on order, and nothing is done with them: %s; %s', (first, then) => {
+    const { order, items } = told(first, then);
+    expect(order).toEqual([]);
+    expect(items.map((i) => [i.task, i.state])).toEqual([['hang two doors', 'open']]);
+  });
+
+  it('are still to fetch where they are only in at the shop', () => {
+    const { order, items } = told('need one vanity', "the vanity's in at the shop, picking it up Monday");
+    expect(order.map((l) => l.quantity)).toEqual(['1']);
+    expect(items).toEqual([]);
+  });
+
+  it('in packs are not come', () =>
+    expect(told('need 30 wire nuts', 'the wire nuts come in packs of 20').order).toHaveLength(1));
+});

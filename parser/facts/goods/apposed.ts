@@ -4,6 +4,7 @@ import type { Frame } from '../frames.ts';
 import { firstFrom, isSize, joinsPair, type Talk } from '../talk.ts';
 import { sizesText } from './fact.ts';
 import type { Lot } from './lot.ts';
+import { SIDE } from './words.ts';
 
 /** Words that a size stands before, in what is said behind goods: "half inch nap", "three fifty count". */
 export const TELLS_WHICH =
@@ -32,11 +33,17 @@ function behind(row: readonly Chunk[], from: number, fact: Material): Chunk[] {
   if (comma && fact.status !== 'need' && fact.status !== 'ordered') return [];
   let k = comma ? from + 1 : from;
   const first = k;
-  for (; row[k] && row[k]!.kind !== 'mark' && row[k]!.kind !== 'break' && row[k]!.word !== 'and'; k++) {
+  for (; row[k] && row[k]!.kind !== 'mark' && row[k]!.kind !== 'break' && !endsAt(row, k); k++) {
     const c = row[k]!;
     const tells = comma
-      ? isFigure(row, k) || joinsPair(row, k) || c.term?.kind === 'finish' || isKind(row, k) || c.word === 'the'
+      ? isFigure(row, k) ||
+        isOfSides(row, k) ||
+        joinsPair(row, k) ||
+        c.term?.kind === 'finish' ||
+        isKind(row, k) ||
+        c.word === 'the'
       : isKind(row, k) ||
+        isOfSides(row, k) ||
         (c.quantity !== undefined && TELLS_WHICH.test(row[k + 1]?.word ?? '')) ||
         ((c.quantity?.unitKind === 'weight' || c.quantity?.unitKind === 'volume') && PACKED.test(fact.unit ?? ''));
     if (!tells) return [];
@@ -53,6 +60,22 @@ export const isPackSize = ({ chunks }: Frame, { amount, own, from }: Lot, before
   PACKED.test(before.unit ?? '') &&
   chunks[from - 1]?.end === before.end;
 
+/** Where what is said behind goods goes on to something else: "and" before the next goods, what they are for. */
+const endsAt = (row: readonly Chunk[], k: number) =>
+  row[k]!.word === 'for' || (row[k]!.word === 'and' && !isSide(row, k + 1));
+
+/** A figure that is told to be a side: "two foot wide", "forty tall". */
+const isSide = (row: readonly Chunk[], k: number) =>
+  /^length$|^$/.test(row[k]?.quantity?.unitKind ?? '') &&
+  row[k]?.quantity !== undefined &&
+  SIDE.test(row[k + 1]?.word ?? '');
+
+/** A side, the word for it behind its figure, or what joins it to the next. */
+const isOfSides = (row: readonly Chunk[], k: number) =>
+  isSide(row, k) ||
+  (SIDE.test(row[k]!.word) && row[k - 1]?.quantity !== undefined) ||
+  (/^(?:by|x|and)$/.test(row[k]!.word) && isSide(row, k + 1));
+
 const isFigure = (row: readonly Chunk[], k: number) =>
   row[k]!.quantity !== undefined &&
   (isSize(row[k]!) ||
@@ -66,7 +89,10 @@ const isKind = (row: readonly Chunk[], k: number) =>
 
 function take(talk: Talk, fact: Material, said: readonly Chunk[], used: Set<Quantity>): void {
   const figures = said.flatMap((c) => (c.quantity ? [c.quantity] : []));
-  const sizes = figures.filter((q) => q.unitFrom !== 'none' || q.group?.kind === 'pair');
+  const sizes = figures.filter(
+    (q) =>
+      q.unitFrom !== 'none' || q.group?.kind === 'pair' || said.some((c, k) => c.quantity === q && isSide(said, k)),
+  );
   for (const q of figures) used.add(q);
   if (sizes.length) fact.size = [fact.size, sizesText(sizes)].filter(Boolean).join(' x ');
   for (const c of said) if (c.term?.kind === 'finish' && !fact.specs.includes(c.word)) fact.specs.push(c.word);

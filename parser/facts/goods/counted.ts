@@ -1,9 +1,9 @@
 import type { Quantity } from '../../types.ts';
 import { type Chunk, isGoods, isNounTerm } from '../chunks.ts';
-import { nounPhraseFrom } from '../talk.ts';
+import { isSize, joinsPair, nounPhraseFrom } from '../talk.ts';
 import { isBulk, isCount, type Lot, lotOf } from './lot.ts';
 import { ownName } from './own.ts';
-import { CONTAINER, PACKED_WORD } from './words.ts';
+import { CONTAINER, FLAT, PACKED_WORD } from './words.ts';
 
 /** Words between a count and its goods that name nothing. */
 const PADDING =
@@ -30,12 +30,23 @@ function leadsToGoods(chunks: readonly Chunk[], from: number): boolean {
   return [from, k].some((at) => isNounTerm(chunks[at]) || chunks[at]?.kind === 'quantity');
 }
 
-/** True where a measure and the container that holds it stand: `4 litre tin`. */
-export const isContained = (chunks: readonly Chunk[], k: number) =>
-  chunks[k]?.quantity !== undefined &&
-  isBulk(chunks[k]!.quantity!) &&
-  chunks[k]!.quantity!.group === undefined &&
-  CONTAINER.test(chunks[k + 1]?.word ?? '');
+/** True where a measure and the container that holds it stand, `4 litre tin`, or the sides of what goods come in, `4x8 sheet of`. */
+export const isContained = (chunks: readonly Chunk[], k: number) => {
+  const end = measureEnd(chunks, k);
+  if (end === k) return false;
+  if (end === k + 1) return isBulk(chunks[k]!.quantity!) && CONTAINER.test(chunks[end]?.word ?? '');
+  const behind = chunks[end + 1];
+  return FLAT.test(chunks[end]?.word ?? '') && (behind?.word === 'of' || isSize(behind) || isGoods(behind));
+};
+
+/** Where the one figure of a container ends, or the two of its sides; where it starts if there is no such measure. */
+function measureEnd(chunks: readonly Chunk[], k: number): number {
+  const group = chunks[k]?.quantity?.group;
+  if (chunks[k]?.quantity === undefined || (group && (group.kind !== 'pair' || group.index > 0))) return k;
+  let end = k + 1;
+  while (group && (joinsPair(chunks, end) || chunks[end]?.quantity?.group?.id === group.id)) end++;
+  return end;
+}
 
 /** "A five gallon of the bonding glue", "two fifty pounds of mortar": a container that only its measure tells. */
 export const isMeasured = (chunks: readonly Chunk[], k: number) =>
@@ -57,16 +68,18 @@ const CONTAINED_IN: ReadonlyMap<string, string> = new Map([
 
 /** "A 4 litre tin of the merbau oil", "two 50 pound bags of sand": the measure is the size, the container the unit. */
 export function containerLot(chunks: readonly Chunk[], from: number, measure: number, amount: Quantity | null): Lot {
+  const end = measureEnd(chunks, measure);
   const pack = isMeasured(chunks, measure)
     ? CONTAINED_IN.get(chunks[measure]!.quantity!.unit!)!
-    : chunks[measure + 1]!.word.replace(/(?:(?<=x)es|s)$/, '');
-  let k = measure + 2;
+    : chunks[end]!.word.replace(/(?:(?<=x)es|s)$/, '');
+  let k = end + 1;
   while (/^(?:of|the|that|this|our)$/.test(chunks[k]?.word ?? '')) k++;
   const { own, named, sizes, until } = ownName(chunks, k);
-  return lotOf(amount ? 'count' : 'article', from, Math.max(until, measure + 2), {
+  const measures = chunks.slice(measure, end).flatMap((c) => (c.quantity ? [c.quantity] : []));
+  return lotOf(amount ? 'count' : 'article', from, Math.max(until, end + 1), {
     own,
     named,
-    sizes: [chunks[measure]!.quantity!, ...sizes],
+    sizes: [...measures, ...sizes],
     amount,
     article: amount ? 0 : 1,
     pack,

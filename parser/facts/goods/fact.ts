@@ -2,6 +2,7 @@ import type Fraction from 'fraction.js';
 import { singular } from '../../trade/vocabulary.ts';
 import type { Material, MaterialStatus, Quantity } from '../../types.ts';
 import { type Chunk, isGoods, isNominal } from '../chunks.ts';
+import { isSpoiled } from '../flaws/spoiled.ts';
 import type { Frame } from '../frames.ts';
 import { base } from '../make.ts';
 import { phrase, type Talk } from '../talk.ts';
@@ -42,9 +43,21 @@ export function materialOf(
   status: MaterialStatus,
   confidence: number,
 ): Material | null {
-  const { goods, nominal: section } = sizeApart(nameOf(naming.chunks));
+  const named = nameOf(naming.chunks);
+  const sound = named.slice(
+    Math.max(
+      named.findIndex((c) => !isSpoiled(c.word)),
+      0,
+    ),
+  );
+  // "I've got four busted tiles" tells what is amiss, and of no stock.
+  const stands =
+    status === 'have' ||
+    (status !== 'need' && (/^(?:get|have)$/.test(frame.lemma ?? '') || frame.predicate === 'copula'));
+  if (sound.length < named.length && naming.own && stands) return null;
+  const { goods, nominal: section } = sizeApart(sound);
   const nominal = section ?? (naming.own ? sizeApart(lot.own).nominal : undefined);
-  const item = fullName(talk, inSingular(phrase(goods)), naming);
+  const item = fullName(talk, inSingular(phrase(goods.length === 1 ? goods.map(inFigures) : goods)), naming);
   if (!item || NOT_BOUGHT.test(item) || COAT.test(item)) return null;
   const unit = lot.upper?.unit ?? lot.amount?.unit ?? null;
   const value: Fraction | null = lot.upper?.value ?? lot.amount?.value ?? null;
@@ -89,6 +102,10 @@ const fullName = ({ text }: Talk, item: string, { sizes }: Naming): string =>
 /** A coat is work, whatever of: "another coat and paint". */
 const COAT = /^coats?\b(?! (?:hook|rack|rod|hanger|tree|closet))/;
 
+/** Timber told by its section alone goes by its figures, however it was said: "two by fours" are `2x4`. */
+const inFigures = (c: Chunk): Chunk =>
+  c.term && / by /.test(c.word) && isNominal(c.term.name) ? { ...c, word: c.term.name } : c;
+
 /** "Post bases 6x6", "hangers 2x8": the timber that goods are for is their size. */
 function sizeApart(goods: readonly Chunk[]): { goods: readonly Chunk[]; nominal: Chunk | undefined } {
   const last = goods.at(-1);
@@ -111,13 +128,22 @@ const asSaid = (unit: string | null, said: string) =>
 /** The item's name in the singular, as it stands on an order. */
 const inSingular = (words: string) => words.replace(/[a-z0-9]+$/, singular);
 
-/** Sizes as the trade writes them: `12x24`, `1-1/2 in`, `20 A`, `3-1/4 in x 12 ft`. */
+/** Sizes as the trade writes them: `12x24`, `2x3 ft`, `1-1/2 in`, `20 A`, `3-1/4 in x 12 ft`, `4x8 x 3/4 in`. */
 export function sizesText(sizes: readonly Quantity[]): string {
   const number = (q: Quantity) => {
     const mixed = q.value.toFraction(true).replace(' ', '-');
     return q.value.d <= 64n ? mixed : String(q.value.valueOf());
   };
-  const [first, second] = sizes;
-  if (first && second && first.group && first.group.id === second.group?.id) return sizes.map(number).join('x');
-  return sizes.map((q) => (q.unit ? `${number(q)} ${q.unit}` : number(q))).join(' x ');
+  const told: string[] = [];
+  for (let k = 0; k < sizes.length; ) {
+    const of = sizes[k]!.group?.id;
+    const next = sizes.findIndex((q, j) => j > k && (of === undefined || q.group?.id !== of));
+    const figures = sizes.slice(k, next < 0 ? sizes.length : next);
+    const [{ unit }] = figures as [Quantity, ...Quantity[]];
+    // Sides are inches or millimetres where nobody says otherwise.
+    const shown = figures.length === 1 ? unit : figures.every((q) => q.unit === unit && /^(?:ft|m)$/.test(unit ?? ''));
+    told.push(`${figures.map(number).join('x')}${shown ? ` ${unit}` : ''}`);
+    k += figures.length;
+  }
+  return told.join(' x ');
 }

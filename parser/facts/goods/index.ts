@@ -6,7 +6,7 @@ import { namingsOf } from './candidates.ts';
 import { type Before, cuesOf } from './cues.ts';
 import { keep, materialOf } from './fact.ts';
 import { decided, likelihoods } from './fates.ts';
-import { goesOn } from './goesOn.ts';
+import { type Asked, goesOn } from './goesOn.ts';
 import { isCount, type Lot } from './lot.ts';
 import { lotsIn } from './lots.ts';
 import { phrasesOf } from './mentioned.ts';
@@ -14,6 +14,7 @@ import { bestNaming, type Placed, type Told } from './naming.ts';
 import { onHandIn } from './onHand.ts';
 import { isRate, isStair, onlySizes } from './sizing.ts';
 import { statedOf, tellsOfWork, unused, withCountMade } from './stated.ts';
+import { asksUncounted } from './uncounted.ts';
 import { type GoodsWeights, shipped } from './weights/index.ts';
 
 /** Every lot of a talk, in the order of its words. */
@@ -40,7 +41,7 @@ export function readMaterials(
   const phrases = phrasesOf(talk);
   const told: Told[] = [];
   let before: Before | null = null;
-  let asked: { at: number; status: MaterialStatus } | null = null;
+  let asked: Asked | null = null;
   // Where the name of the last goods ended: what stands within it is told.
   let named = 0;
   const worked = tellsOfWork(talk);
@@ -57,7 +58,10 @@ export function readMaterials(
     const weighed = likelihoods(weights.fates, cuesOf(talk, placed, likeliest, before));
     const chances = worked || frame.predicate !== 'none' ? weighed : unused(weighed);
     const fate = decided(chances, isMeasure(lot) || isStrange(lot) ? 0.35 : 0.5);
-    const stated: MaterialStatus | null = statedOf(frame, lot) ?? goesOn(talk, { lot, at: placed.at }, asked);
+    const stated: MaterialStatus | null =
+      statedOf(frame, lot) ??
+      (asksUncounted(talk, { lot, at: placed.at }, asked) ? 'need' : null) ??
+      goesOn(talk, { lot, at: placed.at }, asked);
     // "Make it two GFIs and two plates": what has a name of its own in an order is no more of the last.
     const ownName = stated === 'need' && lot.named && likeliest?.own === false;
     const naming = ownName
@@ -70,9 +74,10 @@ export function readMaterials(
     for (const q of lot.sizes) if (lot.own.some(isGoods) && q.start < lot.own[0]!.start) used.add(q);
     if (fate !== 'none' || lot.kind !== 'bare') before = { placed, fate, naming };
     const status: MaterialStatus | 'none' = isStair(frame, lot) ? 'none' : (stated ?? fate);
-    if (status !== 'none') asked = { at: placed.at, status };
+    if (status !== 'none') asked = { at: placed.at, status, until: lot.until };
     if (status === 'none' || !naming || (status !== 'need' && isRate(frame, lot))) continue;
-    const fact = materialOf(talk, frame, { ...placed, lot }, naming, status, stated ? 0.8 : 1 - chances.none);
+    const sure = stated ? Math.max(0.8, stated === fate ? 1 - chances.none : 0) : 1 - chances.none;
+    const fact = materialOf(talk, frame, { ...placed, lot }, naming, status, sure);
     if (!fact) continue;
     for (const q of [lot.amount, lot.upper, ...lot.sizes]) if (q) used.add(q);
     if (naming.chunks.some((c) => c.term && isNominal(c.term.name))) for (const q of naming.sizes) used.add(q);

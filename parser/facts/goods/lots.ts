@@ -4,7 +4,7 @@ import { containerLot, countedLot, isContained, isMeasured, spreadLot } from './
 import { isBulk, isCount, isPack, type Lot, lotOf } from './lot.ts';
 import { ownName } from './own.ts';
 import { ARTICLE, articleLot, packLot, pointerLot } from './single.ts';
-import { CONTAINER, isName, MONEY } from './words.ts';
+import { CONTAINER, isName, MONEY, SIDE, STANDS_IN } from './words.ts';
 
 /** Every lot that a clause may tell of, in the order of its words; none lies in another. */
 export function lotsIn(chunks: readonly Chunk[]): Lot[] {
@@ -37,6 +37,8 @@ function lotAt(chunks: readonly Chunk[], k: number): Lot | null {
     // "Make it 3, not 2": the figure that no longer holds.
     if (chunks[k - 1]?.word === 'not' || q.value.equals(0)) return null;
     if (chunks.slice(k + 1, k + 3).some((c) => MONEY.test(c.word))) return null;
+    // "Thirty six long, ten deep": how large, not how many.
+    if (isCount(q) && SIDE.test(chunks[k + 1]?.word ?? '') && !namesOn(chunks[k + 2])) return null;
     if (q.group?.kind === 'eachOf') return q.group.index === 0 ? spreadLot(chunks, k, q) : null;
     if (isBulk(q) && CONTAINER.test(chunks[k + 1]?.word ?? '')) return containerLot(chunks, k, k, null);
     if (isCount(q) && (isContained(chunks, k + 1) || isMeasured(chunks, k + 1)))
@@ -52,6 +54,10 @@ function lotAt(chunks: readonly Chunk[], k: number): Lot | null {
     return bareLot(chunks, k, k);
   return packLot(chunks, k) ?? openLot(chunks, k);
 }
+
+/** Whether a name may go on in a piece: "two long | handles", but "thirty six long | by ten". */
+const namesOn = (c: Chunk | undefined) =>
+  c !== undefined && (isName(c) || STANDS_IN.test(c.word) || c.quantity !== undefined);
 
 /** Goods without a count before them: `9" roller covers x3`, "light gray grout", "220 grit sponges qty 6". */
 function bareLot(chunks: readonly Chunk[], k: number, from: number): Lot | null {

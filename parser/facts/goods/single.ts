@@ -46,7 +46,9 @@ export function articleLot(chunks: readonly Chunk[], k: number): Lot | null {
   // "A sixteen by twenty five", "a 200 one": told by its figures alone.
   if (word.quantity && isCount(word.quantity))
     return one && word.quantity.unit === null ? figureLot(chunks, k, i, more) : null;
-  const pack = article || chunks[k]!.word === 'the' ? packAt(chunks, i) : null;
+  // "Caulk for the tub", "screws in the box": a place, and no pack.
+  const placed = chunks[k]!.word === 'the' && isPreposition(chunks[k - 1]) && chunks[i + 1]?.word !== 'of';
+  const pack = !placed && (article || chunks[k]!.word === 'the') ? packAt(chunks, i) : null;
   if (pack) {
     const of = chunks[i + 1]?.word === 'of' ? ownName(chunks, chunks[i + 2]?.word === 'the' ? i + 3 : i + 2) : null;
     return lotOf('article', k, of ? Math.max(of.until, i + 1) : i + 1, { ...of, article: article || 1, pack, more });

@@ -41,12 +41,15 @@ export function withCountMade({ chunks, predicate, lemma, verbAt }: Frame, lot: 
   return counts.length === 1 && isCount(counts[0]!) ? { ...lot, amount: counts[0]! } : lot;
 }
 
-/** "Boss wants 120 backer screws": counted goods right behind it, of which no work is told and which go with nothing else. */
+/**
+ * "Boss wants 120 backer screws", "kitchen needs two base cabinets": counted goods right behind it, of which no work is told
+ * and which go with nothing else.
+ */
 function isWanted({ chunks, lemma, verbAt, subject }: Frame, lot: Lot): boolean {
   // "The rail wants sixteen rivets" tells what it takes, whoever has them.
   if (
-    lemma !== 'want' ||
-    subject.some((c) => isNounTerm(c) && c.word !== 'boss') ||
+    !/^(?:want|need)$/.test(lemma ?? '') ||
+    subject.some((c) => isNounTerm(c) && c.word !== 'boss' && c.term!.kind !== 'area') ||
     lot.amount === null ||
     !lot.own.some(isGoods)
   )

@@ -27,7 +27,7 @@ export function stretchesOf(talk: Talk, { lot, at }: Placed): Naming[] {
   const { chunks } = talk.frames[at]!;
   const first = lot.own[0]?.start ?? chunks[lot.until - 1]!.end;
   const from = firstFrom(talk.chunks, first);
-  const whole = joined(talk, from);
+  const whole = joined(talk, from, lot.amount !== null);
   const ruled = lot.own.at(-1)?.end ?? 0;
   const frameEnd = chunks.at(-1)!.end;
   const out: Naming[] = assumedIn(talk, lot);
@@ -68,7 +68,7 @@ const sizesIn = (chunks: readonly Chunk[]): Quantity[] =>
   chunks.flatMap((c) => (c.quantity && (isSize(c) || c.quantity.group?.kind === 'pair') ? [c.quantity] : []));
 
 /** The words from a place on, as far as one name may go; what a hyphen or a slash joins is one word. */
-function joined(talk: Talk, from: number): Chunk[] {
+function joined(talk: Talk, from: number, counted: boolean): Chunk[] {
   const row = talk.chunks;
   const out: Chunk[] = [];
   for (let k = from; k < row.length && out.length < MOST; k++) {
@@ -94,6 +94,9 @@ function joined(talk: Talk, from: number): Chunk[] {
     if (joinsPair(row, k)) continue;
     if (c.kind !== 'term' && c.kind !== 'quantity' && (ENDS.test(c.word) || isModal(c) || isSubjectPronoun(c))) break;
     if (c.word !== 'the' && (isDeterminer(c) || isNegative(c.word))) break;
+    // "Two doors and caulk", "drywall and screws" are two kinds of goods, "four nuts and washers" may be one name.
+    const apart = /^(?:and|&)$/.test(c.word) && isGoods(out.at(-1)) && isGoods(row[k + 1]);
+    if (apart && !(counted && /s$/.test(row[k + 1]!.word))) break;
     // "And" opens what comes next where a count follows.
     if (WITHIN.test(c.word) && (!out.length || row[k + 1]?.quantity || isDeterminer(row[k + 1]))) {
       if (c.word === 'of' && row[k + 1]?.word === 'the' && out.length) continue;

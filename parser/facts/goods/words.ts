@@ -4,6 +4,10 @@ import { isSmall } from '../words.ts';
 /** Containers that a stated measure is the size of: "a 4 litre tin", "two 50 pound bags". */
 export const CONTAINER =
   /^(bag|sack|tin|can|tub|bucket|pail|tube|box|carton|roll|coil|spool|bottle|jug|drum|cartridge|sausage|pack|jar|kit|piece|stick|length)s?$/;
+/** What goods come in that is told by its sides: "a 4x8 sheet of melamine". */
+export const FLAT = /^(?:sheet|panel|board|slab|piece|pane|mat)s?$/;
+/** What a figure is told to be, in what is said behind goods: "thirty inch wide by thirty high". */
+export const SIDE = /^(?:wide|tall|high|deep|long|thick|across|drop)$/;
 /** Packs that the reading of quantities does not count by. */
 export const PACKED_WORD = /^(?:set|kit|batch|load|sausage|strip|sleeve|flat)s?$/;
 /** Heads that stand for a name told elsewhere: "a twenty inch one", "the ninety minute stuff". */

@@ -1,4 +1,4 @@
-import { isNounTerm } from '../chunks.ts';
+import { isGoods, isNounTerm } from '../chunks.ts';
 import type { Frame } from '../frames.ts';
 import { isPerson, isPointer, phrase } from '../talk.ts';
 import { datedEntry, datedSubject } from './dated.ts';
@@ -21,6 +21,8 @@ export function presentPlan(talk: Told, frame: Frame, at: number, said: string):
         who: personIn(frame.subject),
         confidence: 0.75,
       };
+    // "Doors come in Friday" are delivered then.
+    if (lemma === 'come' && chunks[frame.verbAt + 1]?.word === 'in' && frame.subject.some(isGoods)) return null;
     const later = dated || /\b(?:after|once|when)\b/.test(said);
     if (later && frame.subject.length && !isPerson(frame.subject) && /\b(?:in|on|up|down|back|off)\b/.test(said))
       return {

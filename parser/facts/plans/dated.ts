@@ -130,7 +130,8 @@ export function datedPlan(talk: Told, frame: Frame, at: number): Plan | null {
     const deed = phrase(body.filter((c) => !isCopula(c)));
     return { task: deed.includes(' ') ? deed : `do ${deed}`, who, confidence: 0.6 };
   }
-  if (goes && thing && /\b(?:in|on|up|down)\b/.test(said) && !isPointer(frame.subject))
+  // "Doors come in Friday" are delivered then.
+  if (goes && goes !== 'come' && thing && /\b(?:in|on|up|down)\b/.test(said) && !isPointer(frame.subject))
     return { task: `install ${thing}`, who, confidence: 0.65 };
   return null;
 }

@@ -1,9 +1,7 @@
 import { wordsOf } from '../../../parser/trade/likeness.ts';
 import type { Fact, Material } from '../../../parser/types.ts';
 import { NUMBER, NUMBERS, numberOf } from '../said/numbers.ts';
-
-const PACKS =
-  /^(?:can|piece|roll|tube|box|bag|bundle|sheet|stick|length|case|pack|pail|bucket|gallon|tub|pc|one|carton|spool|coil|crate)$/;
+import { isPackWord } from './kinds.ts';
 
 /** Goods whose count or name stands beside the words that were read for them. */
 export function goodsAsSaid(fact: Material, text: string, facts: readonly Fact[]): Material | null {
@@ -14,7 +12,7 @@ export function goodsAsSaid(fact: Material, text: string, facts: readonly Fact[]
   if (
     fact.unit &&
     fact.unit !== 'each' &&
-    !PACKS.test(fact.unit) &&
+    !isPackWord(fact.unit) &&
     fact.quote.endsWith(fact.unit) &&
     !/\bof\b/.test(fact.quote) &&
     !/^(?:ft|in|sq ft|lb|gal|qt|pt|yd|cu yd|oz|m|mm|cm|l|kg)$/.test(fact.unit)
@@ -37,7 +35,8 @@ export function goodsAsSaid(fact: Material, text: string, facts: readonly Fact[]
     };
   }
   if (fact.unit === 'ft' && /\bof (?:them|those|these|em|'em)$/.test(fact.quote)) return { ...fact, unit: 'each' };
-  if (onlySpokenOf(fact, text, facts) || isReasonFor(fact, text, facts)) return { ...fact, status: 'mentioned' };
+  if (onlySpokenOf(fact, text, facts) || isToldOfMore(fact, text, facts) || isReasonFor(fact, text, facts))
+    return { ...fact, status: 'mentioned' };
   if (fact.status === 'used' && wantedFor(fact, text, facts)) return { ...fact, status: 'need' };
   // "Thirty two sheets worth": so much work, not so much stock.
   if (fact.status === 'have' && /^'?s? worth\b/.test(text.slice(fact.end))) return { ...fact, status: 'need' };
@@ -92,7 +91,7 @@ const isPackInPlural = (fact: Material): boolean =>
 const isCoverage = (fact: Material, text: string): boolean =>
   /^(?:an?|per) /i.test(fact.quote) &&
   fact.quantity === 1 &&
-  PACKS.test(fact.unit ?? '') &&
+  isPackWord(fact.unit ?? '') &&
   /(?:square|sq\.?|sq) ?(?:feet|foot|ft|met(?:er|re)s?|m|yards?)\s*$|\bsf\s*$/i.test(text.slice(0, fact.start));
 
 /** "Three bundles make a square", "40 bags to the thousand": how far goods go. */
@@ -125,6 +124,23 @@ function onlySpokenOf(fact: Material, text: string, facts: readonly Fact[]): boo
   // "That needs a patch" is work.
   return fact.unit === 'each' && WORK_NOUN.test(fact.item) && within.some((f) => f.kind === 'followUp');
 }
+
+/** "A box of tile short, so one more box of tile": the same lack, told again as how many more to get. */
+const isToldOfMore = (fact: Material, text: string, facts: readonly Fact[]): boolean =>
+  fact.status === 'need' &&
+  fact.counts !== 'more' &&
+  fact.quantity !== null &&
+  (/^[^.,;!?\n]{0,16}\bshort\b/i.test(text.slice(fact.end)) ||
+    /\bshort(?: by| of)?(?: about)? $/i.test(text.slice(0, fact.start))) &&
+  facts.some(
+    (f) =>
+      f.kind === 'material' &&
+      f.status === 'need' &&
+      f.counts === 'more' &&
+      f.item === fact.item &&
+      f.quantity === fact.quantity &&
+      f.start > fact.start,
+  );
 
 /** "I only need five, not six, there's one left over": why so few are needed, and counted in that already. */
 const isReasonFor = (fact: Material, text: string, facts: readonly Fact[]): boolean =>
@@ -246,7 +262,7 @@ function countBeside(
   const unitOf = (word: string | undefined) => {
     const one =
       word?.replace(/(?:es|s)$/, (ending) => (ending === 'es' && !/(?:x|ch|sh)es$/.test(word) ? 'e' : '')) ?? '';
-    return PACKS.test(one) ? one : null;
+    return isPackWord(one) ? one : null;
   };
   if (made) return { count: numberOf(made[1]!)!, unit: unitOf(made[2]) ?? fact.unit };
   if (
@@ -260,12 +276,3 @@ function countBeside(
   if (!pack || !unit || !said) return null;
   return { count: /^an?$/.test(pack[1]!) ? 1 : numberOf(pack[1]!)!, unit };
 }
-
-/** A pack's own word where goods' name should be: "two pieces", "a can and a half". */
-export const isPackWord = (item: string) => PACKS.test(item);
-
-const BARE =
-  /^(?:(?:more|ones?|ml|altogether|come|comes|white|wht|black|gr[ae]y|brown|bronze|brass|chrome|nickel|satin|gloss|clear|round|square|oval|flat|plain|cast|steel|single|double|two|three|left|right|hand|gang|small|large|big|long|short|same|kind|type|new|itself|slate|oak|pine)(?: |-|$))+$/;
-
-/** What kind goods are to be, and not what they are: "one black", "two-gang white". */
-export const isBare = (item: string) => BARE.test(item.toLowerCase());

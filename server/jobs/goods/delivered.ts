@@ -22,9 +22,9 @@ export interface Delivered {
 
 const PACK =
   '(?:boxes|box|bags?|sacks?|rolls?|tubes?|tubs?|cans?|tins?|buckets?|pails?|sheets?|sticks?|lengths?|pieces?|bundles?|packs?|pallets?|cartons?|cases?|of (?:them|em|those))';
-/** "Tiles here only 4 boxes of 5, ...", "conc deliverd 24 bags", "post bases all here", "the other two tubes turned up". */
+/** "Tiles here only 4 boxes of 5, ...", "conc deliverd 24 bags", "post bases all here", "the other two tubes turned up"; but not "come in packs". */
 const CAME =
-  /^\s*(?:(?:so|and|ok|okay|right|also|the|all|both) )*([a-z0-9][a-z0-9 '/-]{1,40}?)(?:,|:|'s|'re)?(?: (?:is|are|was|were|all|both|finally|just|now|has|have|been|got))* (?:here|came|come|arrived|delivere?d|turned up|showed up|dropped off|landed)\b(?! (?:off|out|loose|apart|down|undone|unglued|on|up|at the|from)\b)/;
+  /^\s*(?:(?:so|and|ok|okay|right|also|the|all|both) )*([a-z0-9][a-z0-9 '/-]{1,40}?)(?:,|:|'s|'re)?(?: (?:is|are|was|were|all|both|finally|just|now|has|have|been|got))* (?:here|came|come|arrived|delivere?d|turned up|showed up|dropped off|landed)\b(?! (?:off|out|loose|apart|down|undone|unglued|on|up|at the|from|in (?:an?|[a-z]+s|\d+))\b|(?<=\bcome) (?:on |this |next )?(?:mon|tues|wednes|thurs|fri|satur|sun)day)/;
 const AMISS =
   '(?:split|damaged|broken|broke|cracked|(?:the )?wrong|bent|chipped|scratched|busted|torn|ripped|dented|warped|smashed|crushed|faulty|bad|no good|short|wet|twisted|bowed)';
 const HOW_MANY = new RegExp(`^[,:]?(?: (?:but|with|only|just|all))* (${NUMBER})(?: ${PACK})?\\b(?! ?(?:"|'|mm|x\\d))`);

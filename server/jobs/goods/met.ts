@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js';
+import { isSpoiled } from '../../../parser/facts/flaws/spoiled.ts';
 import { stem, wordsOf } from '../../../parser/trade/likeness.ts';
 import type { Material } from '../../../parser/types.ts';
 import { event } from '../event.ts';
@@ -10,6 +11,7 @@ import { leadOf, type Meeting } from '../meeting.ts';
 import { fixedBy } from '../sieve.ts';
 import type { Entry } from '../types.ts';
 import { findGoods } from './found.ts';
+import { isColour } from './kinds.ts';
 import { onHandOf, openNeed } from './left.ts';
 import type { Position } from './position.ts';
 import { meetMaterial } from './stated.ts';
@@ -22,19 +24,28 @@ export function packsOf({ ledger, met }: Meeting, fact: Material): Material | nu
   return thing && fact.status === 'need' ? { ...fact, item: stemless(thing, met.at(-1)!.area) } : null;
 }
 
-/** "Screen door closer is shot, one black": of the thing just spoken of, and of what kind it is to be. */
+/**
+ * "Screen door closer is shot, one black": of the thing just spoken of, and of what kind it is to be. "A quart of the grey" is
+ * called by its colour, since no thing comes by the quart; so is "four of the brown ones" where nothing was spoken of.
+ */
 export function kindOf({ met }: Meeting, fact: Material): Material | null {
   const last = met.at(-1);
   if (fact.status !== 'need') return fact;
+  const pieces = fact.unit === null || fact.unit === 'each';
+  if (isColour(fact.item) && (!pieces || !last?.thing)) return { ...fact, item: fact.item.replace(/ ones?$/, '') };
   return last?.thing ? { ...fact, item: stemless(last.thing, last.area), specs: [...fact.specs, fact.item] } : null;
 }
 
-/** "Dishwasher door gasket's torn, need one gasket": goods named in one word go by the fuller name of the flaw. */
+/** "Dishwasher door gasket's torn, need one gasket": goods named in one word go by the fuller name of the flaw, where it was said so. */
 export function inFull({ met, text }: Meeting, fact: Material): Material {
   const last = met.at(-1);
   if (fact.status !== 'need' || fact.item.includes(' ') || !last?.thing || !sameSentence(text, last, fact.start))
     return fact;
-  const words = stemless(last.thing, last.area).split(' ');
+  const words = stemless(last.thing, last.area)
+    .split(' ')
+    .filter((word) => !isSpoiled(word));
+  // "Three pavers by the step" are no step pavers.
+  if (!text.toLowerCase().includes(words.join(' ').toLowerCase())) return fact;
   if (words.length < 2 || stem(words.at(-1)!) !== stem(fact.item)) return fact;
   return { ...fact, item: [...words.slice(0, -1), fact.item].join(' ') };
 }

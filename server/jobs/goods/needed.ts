@@ -5,12 +5,21 @@ import { amountText, most } from './amounts.ts';
 import { covered } from './left.ts';
 import type { Position } from './position.ts';
 
+/** How a need is told. */
+export interface ToldNeed {
+  /** As what is still missing: "we're one short". */
+  still: boolean;
+  /** As all that is to get: "only need one". */
+  only: boolean;
+  /** Beside another of the same goods, in one breath: "three for the kitchen and two knobs for the hall". */
+  beside: boolean;
+}
+
 /**
  * Takes in that goods are wanted.
  *
  * @param amount null where nobody said how many
  * @param at when it was told
- * @param still told as what is still missing: "we're one short"
  * @returns what the order tells of it
  */
 export function takeNeed(
@@ -18,7 +27,7 @@ export function takeNeed(
   fact: Material,
   amount: Fraction | null,
   at: string,
-  still: boolean,
+  told: ToldNeed,
 ): string {
   position.wanted = { at, quote: fact.quote, rule: fact.rule, confidence: fact.confidence };
   if (position.dropped) Object.assign(position, { dropped: false, need: null, areaNeeds: new Map() });
@@ -31,13 +40,13 @@ export function takeNeed(
   // "Make the casing twelve seven footers", wanted by the foot so far.
   if (fact.counts === 'total' && fact.unit === 'each' && /^(?:ft|m)$/.test(position.unit ?? ''))
     position.unit = fact.unit;
-  position.need = needAfter(position, amount, fact, still);
+  position.need = needAfter(position, amount, fact, told);
   position.met = false;
   return needWords(before, position.need, amount, fact);
 }
 
 /** What is needed in all, now that this was said. */
-function needAfter(p: Position, amount: Fraction, fact: Material, still: boolean): Fraction {
+function needAfter(p: Position, amount: Fraction, fact: Material, { still, only, beside }: ToldNeed): Fraction {
   const before = p.need;
   const fresh = fact.area !== null && !p.areaNeeds.has(fact.area);
   const inArea = fresh && p.areaNeeds.size > 0;
@@ -45,9 +54,11 @@ function needAfter(p: Position, amount: Fraction, fact: Material, still: boolean
   else if (fact.area) p.areaNeeds.set(fact.area, amount);
   if (fact.counts === 'total') return amount;
   const have = covered(p);
+  if (only && fact.counts === 'plain' && p.areaNeeds.size < 2) return have.add(p.ordered).add(amount);
   // "One more goes by the bar, that's the one we're short": the rest of what was wanted, told again.
   if (still && before?.sub(have).sub(p.ordered).compare(amount) === 0) return before;
   if (fact.counts === 'more') return (before ?? have).add(amount);
+  if (beside && before !== null) return before.add(amount);
   if (before === null) return p.used.compare(0) > 0 ? have.add(amount) : amount;
   const left = before.sub(have).sub(p.ordered);
   if (amount.compare(left) === 0 || (still && left.compare(0) > 0)) return before;

@@ -1,9 +1,9 @@
 import { stem, wordsOf } from '../../../parser/trade/likeness.ts';
 import { numberOf } from '../said/numbers.ts';
 
-/** Where the next clause of a list begins. */
+/** Where the next clause of a list begins: "job takes three". */
 const CLAUSE =
-  /^(?:i|we|he|she|they|it|that's|so|but|still|need|gonna|only|which|where|because|cause|if|when|then|him|put|is|was)\b/;
+  /^[a-z]+ (?:takes|needs|wants)\b|^(?:i|we|he|she|they|it|that's|so|but|still|need|gonna|only|which|where|because|cause|if|when|then|him|put|is|was)\b/;
 
 /** A piece that says nothing but how it is packed: "3 bags", "all four". */
 export const packOf = ({ words }: Piece): string | null =>

@@ -35,9 +35,44 @@ const MADE = new RegExp(
   'g',
 );
 
+/**
+ * "It's just the one sink we need", "ten knobs, not nine", "two of the alarms is plenty", "don't need four alarms, two is
+ * enough": so many in all, with the count that no longer holds where it was said.
+ */
+const IN_ALL: readonly RegExp[] = [
+  `\\bit'?s (?:just|only|really)(?: the)? (?<count>${NUMBER})\\b${NO_SIZE} (?<name>[a-z0-9 /'-]{2,31}?) (?:that )?(?:we|i|you|he|she|they) (?:need|want)\\b`,
+  `\\b(?<count>${NUMBER})\\b${NO_SIZE} (?<name>[a-z][a-z0-9 /'-]{1,31}?),? (?:and )?not (?<was>${NUMBER})\\b${NO_SIZE}(?! (?:of|or|in|to|more)\\b)`,
+  `\\b(?:don't|dont|do not|won't|no longer) need (?<was>${NUMBER})\\b${NO_SIZE} (?<name>[a-z][a-z0-9 /'-]{1,31}?)[,;.]? (?:just |only )?(?<count>${NUMBER})(?: (?:is|are|will be|should be|would be) (?:plenty|enough|fine|all we need))?(?=[.,;!?\\n]|$)`,
+  `\\b(?<count>${NUMBER})(?: of the)?${NO_SIZE} (?<name>[a-z][a-z0-9 /'-]{1,31}?) (?:is|are|will be|should be|would be) (?:plenty|enough|all (?:we|i) need)\\b`,
+].map((says) => new RegExp(says, 'g'));
+
+/** "Cancel two of the pendants", "two fewer hinges": so many less than were wanted. */
+const FEWER: readonly RegExp[] = [
+  `\\b(?:cancel|drop|lose|scratch|skip|take off|knock off) (?<less>${NUMBER})\\b${NO_SIZE}(?: of (?:the|those|them|our))? (?<name>[a-z][a-z0-9 /'-]{1,31}?)(?=[.,;!?\\n]|$| (?:off|from|and|so|because|cause|for|in)\\b)`,
+  `\\b(?<less>${NUMBER}) (?:fewer|less) (?<name>[a-z][a-z0-9 /'-]{1,31}?)(?=[.,;!?\\n]|$| (?:than|and|so|because|cause|for|in|now)\\b)`,
+].map((says) => new RegExp(says, 'g'));
+
+/** Every place in a text that says how many are wanted in all, or how many fewer. */
+const wantedInAll = (said: string, goods: Goods): Recounted[] =>
+  [...IN_ALL, ...FEWER].flatMap((says) =>
+    [...said.matchAll(says)].flatMap(({ 0: whole, index, groups }): Recounted[] => {
+      const { name, count, was, less } = groups!;
+      const old = was === undefined ? null : numberOf(was);
+      const position = wanted(
+        goods,
+        wordsOf(name!),
+        (p) => old === null || toBuy(p)?.equals(old) === true || p.need?.equals(old) === true,
+      );
+      const left = less === undefined ? numberOf(count!) : position?.need?.sub(numberOf(less)!).valueOf();
+      return position && left && left > 0
+        ? [{ position, status: 'need', count: left, start: index, end: index + whole.length }]
+        : [];
+    }),
+  );
+
 /** Every place in a text, lower case, that counts goods of the order anew. */
 export function recounted(said: string, goods: Goods): Recounted[] {
-  const out: Recounted[] = [];
+  const out: Recounted[] = wantedInAll(said, goods);
   for (const match of said.matchAll(ALL_THEY_HAD)) {
     const [whole, name, count] = match;
     const end = match.index + whole.length;

@@ -19,21 +19,27 @@ import type { Position } from './position.ts';
 export function meetMaterial(position: Position, fact: Material, entry: Entry, lead: string): void {
   const amount = fact.exact ? amountOf(fact.exact) : fact.quantity !== null ? new Fraction(fact.quantity) : null;
   const status = fetched(position, fact, lead) ? 'bought' : fact.status;
+  const before = [...position.history];
   position.history.push(event(entry, status, fact.quote));
   if (status === 'mentioned') return;
   const noteId = noteOf(entry);
   countByPiece(position, fact, onHandOf(position), noteId);
-  const still = /\b(?:still|short)\b/.test(lead);
+  const beside = /\b(?:and|plus|&) $/.test(lead) && before.some((e) => e.entry === entry.id && e.what === 'need');
+  const told = { still: /\b(?:still|short)\b/.test(lead), only: ONLY.test(lead), beside };
   const reason = takePacks(position, { ...fact, status }, amount, noteId)
     ? `${amountText(amount!, fact.unit)} ${status === 'have' ? 'on hand' : status}`
     : status === 'need'
-      ? takeNeed(position, fact, amount, entry.at, still)
+      ? takeNeed(position, fact, amount, entry.at, told)
       : takeFate(position, status, amount, fact.unit);
   if (reason) position.reasons.push(`${reason} ${entry.at.slice(0, 10)}`);
   // What went back is asked for anew.
   if (status === 'returned' && position.wanted && openNeed(position))
     position.wanted = { ...position.wanted, at: entry.at };
 }
+
+/** "Only need one knob", "we just want the": right before the count. */
+const ONLY =
+  /\b(?:only|just)(?: really| actually)? (?:need|needs|want|wants|get|order|buy|going to need|gonna need)(?: the)? $|\bneed (?:only|just)(?: the)? $/;
 
 /**
  * Takes in what became of goods: bought, ordered, used, taken back, or there.

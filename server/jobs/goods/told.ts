@@ -1,3 +1,4 @@
+import { isSpoiled } from '../../../parser/facts/flaws/spoiled.ts';
 import { remembered } from '../../../parser/remembered.ts';
 import { likeness, stem, wordsOf } from '../../../parser/trade/likeness.ts';
 import { lowered } from '../../../parser/trade/words.ts';
@@ -23,6 +24,7 @@ import {
   HAVE_THE,
   LISTS,
   MAY_TELL,
+  ON_THE_WAY,
   ORDERS,
   RAN,
   STANDS,
@@ -101,8 +103,9 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
       continue;
     let before: { position: Position; fact: Material } | null = null;
     for (const piece of piecesOf(match[1]!, match.index + match[0].lastIndexOf(match[1]!))) {
-      // "Got one stick left over": there, and not fetched.
-      if (LEFT_OVER.test(said.slice(piece.start, piece.end))) continue;
+      // "Got one stick left over": there, and not fetched. "Got four busted tiles": amiss, and not fetched either.
+      const own = said.slice(piece.start, piece.end);
+      if (LEFT_OVER.test(own) || own.split(' ').some(isSpoiled)) continue;
       const pack = packOf(piece);
       // "Mortar, 3 bags": the count of what was named just before.
       if (before && pack && before.position.unit && stem(before.position.unit) === pack && piece.count !== null) {
@@ -148,6 +151,11 @@ export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: 
       ? meant(goods, own.words, openNeed)
       : lastNamed(goods, said.slice(from, match.index), said.slice(0, from));
     if (position) tell(position, 'ordered', match.index, match.index + match[0].length, own?.count ?? null);
+  }
+  for (const { 0: whole, 1: name, index } of said.matchAll(ON_THE_WAY)) {
+    const [piece] = piecesOf(name!, index + whole.indexOf(name!));
+    const position = piece && meant(goods, piece.words, openNeed);
+    if (position) tell(position, 'ordered', index, index + whole.length, piece.count);
   }
   for (const match of said.matchAll(COMES)) {
     const at = match.index + match[0].indexOf(match[1]!);

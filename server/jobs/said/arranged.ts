@@ -22,6 +22,16 @@ export const isOnlyArranged = (quote: string): boolean => {
   return ONLY_ARRANGED.test(said) || CAME.test(said);
 };
 
+/** "The bases are in, they come Friday", "doors are in, delivery is Thursday", "the vanity's in at the shop". */
+const IN_AT_SUPPLIER =
+  /(?:s'|'s|'re|\bis|\bare) (?:finally |now |all )*in(?: (?:over |down )?at (?:the|our) (?:yard|shop|store|supplier|supply house|warehouse|depot|merchant)|(?: (?:over |down )?at [^.,;!?\n]{2,24})?[,.;]? (?:and |but |so )?(?:(?:they|it|that)(?:'s|'ll|'re| will| are| is)? (?:be )?(?:comes?|coming|ships?|shipping|deliver|arriv|here)|delivery|delivered|shipping|pick(?:ing)? (?:it|them|those) up|(?:i|we)(?:'ll|'m|'re)? (?:will |gonna |going to )?(?:pick|get|fetch|collect)))/;
+
+/** Whether goods are told as in where they are to come from, and not in their place. */
+export const isInAtSupplier = (text: string, { start, end }: { start: number; end: number }): boolean =>
+  IN_AT_SUPPLIER.test(lowered(text.slice(start, end + FAR)));
+/** So many letters behind it says when goods come. */
+const FAR = 60;
+
 const WISHES =
   /\b(?:(?:she|he|they|owners?|client|customer|tenant|head|boss|manager|mrs \w+|mr \w+)(?:'d| would| still| just| now| also)* (?:wants?|likes?|like|needs?|asked for|would like)|(?:i|we)(?:'d| would| still)? (?:want|like|need))(?: (?:the|to have|to get|you to get))?$/;
 

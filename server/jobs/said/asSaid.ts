@@ -5,6 +5,7 @@ import { stem } from '../../../parser/trade/likeness.ts';
 import type { Decision, Done, Fact, FollowUp, Problem } from '../../../parser/types.ts';
 import { goodsAsSaid, sentenceOf } from '../goods/asSaid.ts';
 import { sentenceFrom } from '../meeting.ts';
+import { isInAtSupplier } from './arranged.ts';
 import { tellsDrop } from './dropsTold.ts';
 import { isNoFlaw, isNoPlan } from './noItem.ts';
 import { meantByDone } from './notDone.ts';
@@ -19,7 +20,7 @@ export function asSaid(fact: Fact, text: string, facts: readonly Fact[], at: str
     case 'material':
       return goodsAsSaid(fact, text, facts) ?? fact;
     case 'done':
-      return ARRIVES.test(fact.quote.toLowerCase())
+      return ARRIVES.test(fact.quote.toLowerCase()) || isInAtSupplier(text, fact)
         ? null
         : (appointment(fact, text, at) ?? meantByDone(fact, text, facts));
     case 'followUp':
@@ -83,9 +84,11 @@ function takenOut(fact: Problem): Done | null {
   return { ...spanOf(fact), kind: 'done', task: `remove ${thing || fact.thing}`, who: null };
 }
 
-/** "Still need the other box", "still short that one": goods to get, which the order holds. */
+/** "Still need the other box", "still short that one", "I'll take two sheets": goods to get, which the order holds. */
 const onlyWants = (fact: FollowUp, facts: readonly Fact[]): boolean =>
-  (/^(?:need|want|short)\b/.test(fact.task) || SHORT_OF.test(fact.quote.toLowerCase())) &&
+  (/^(?:need|want|short)\b/.test(fact.task) ||
+    /^(?:i|we)(?:'ll| will) take\b/i.test(fact.quote) ||
+    SHORT_OF.test(fact.quote.toLowerCase())) &&
   facts.some((f) => f.kind === 'material' && f.status === 'need' && f.start < fact.end && fact.start < f.end);
 const SHORT_OF = /^(?:and |but |so )*(?:still |we're |i'm |we are )*short\b/;
 

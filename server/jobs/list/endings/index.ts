@@ -2,6 +2,7 @@ import { sameArea, stem, wordsOf } from '../../../../parser/trade/likeness.ts';
 import type { Fact } from '../../../../parser/types.ts';
 import { dot, hundredths, type Weights } from '../../../../parser/weights.ts';
 import { isLive } from '../../live.ts';
+import { isInAtSupplier } from '../../said/arranged.ts';
 import type { Entry } from '../../types.ts';
 import { type Board, isWork, type Standing } from '../board.ts';
 import { namesAnother, placesClash } from '../match.ts';
@@ -44,6 +45,7 @@ export function candidatesOf({ board, entry, text, facts, met, areas }: Told): C
   const openWith = (word: string) => board.live.get(word)?.size ?? 0;
   const rooms = roomsOf(areas);
   for (const clause of clausesOf(text)) {
+    if (isInAtSupplier(text, clause)) continue;
     const telling: Telling = { clause, entry, met, rooms, ...readIn(clause, facts) };
     const items = itemsNear(board, telling);
     if (!items.size) continue;
