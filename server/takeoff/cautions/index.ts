@@ -1,6 +1,7 @@
-import { remembered } from '../../../parser/remembered.ts';
 import type { Fact } from '../../../parser/types.ts';
-import type { Computed, NoteFacts, SiteFacts } from '../types.ts';
+import { readOnce } from '../reading/readOnce.ts';
+import type { Said } from '../reading/said.ts';
+import type { Computed, SiteFacts } from '../types.ts';
 import { builtIn } from './builtYear.ts';
 import { HAZARDS, type Hazard } from './hazards.ts';
 
@@ -12,8 +13,8 @@ const OLD =
 const DENIED = /\b(?:no|not|isn't|wasn't|without|never|negative for|free of)(?: \w+){0,2} $/;
 
 /** Cautions that the job's own words call for, each once, with the notes that named the work. */
-export function cautionsIn(notes: readonly NoteFacts[], site: SiteFacts): Caution[] {
-  const naming = notes.filter((note) => calledBy(note).length > 0);
+export function cautionsIn(notes: readonly Said[], site: SiteFacts): Caution[] {
+  const naming = notes.filter((note) => namedIn(note).length > 0 && calledBy(note).length > 0);
   const byAge = naming.some((note) => calledBy(note).some((hazard) => hazard.before !== undefined));
   const built = byAge ? (site.builtYear ?? builtIn(notes)) : null;
   const calling = new Map<Hazard, string[]>();
@@ -30,15 +31,15 @@ export function cautionsIn(notes: readonly NoteFacts[], site: SiteFacts): Cautio
   });
 }
 
-const known = new WeakMap<NoteFacts, readonly Hazard[]>();
+const known = new WeakMap<Said, readonly Hazard[]>();
 
 /** Hazards that one note calls for, whatever the house's age; the same note calls for the same ones. */
-function calledBy(note: NoteFacts): readonly Hazard[] {
+function calledBy(note: Said): readonly Hazard[] {
   const stays = ({ stays }: Hazard, at: Place) =>
     stays === true || stays?.test(note.text.slice(...at).toLowerCase()) === true;
   const called =
     known.get(note) ??
-    namedIn(note.text).flatMap(([hazard, places]) =>
+    namedIn(note).flatMap(([hazard, places]) =>
       places.some((at) => stays(hazard, at) || isOpen(note, at)) ? [hazard] : [],
     );
   known.set(note, called);
@@ -48,7 +49,7 @@ function calledBy(note: NoteFacts): readonly Hazard[] {
 type Place = readonly [start: number, end: number];
 
 /** Hazards whose work a text names, and where; what is denied ("no mold back there") is not named. */
-const namedIn = remembered((text): [Hazard, Place[]][] => {
+const namedIn = readOnce(({ text }): [Hazard, Place[]][] => {
   const said = text.toLowerCase();
   return HAZARDS.flatMap((hazard): [Hazard, Place[]][] => {
     const places = [...said.matchAll(new RegExp(hazard.when.source, 'g'))]
@@ -62,11 +63,11 @@ const namedIn = remembered((text): [Hazard, Place[]][] => {
 export const concerns = (hazard: string, words: string): boolean =>
   HAZARDS.some((h) => h.hazard === hazard && h.when.test(words.toLowerCase()));
 
-const oldEnough = ({ before }: Hazard, built: number | null, { text }: NoteFacts): boolean =>
+const oldEnough = ({ before }: Hazard, built: number | null, { text }: Said): boolean =>
   before === undefined || (built === null ? OLD.test(text.toLowerCase()) : built < before);
 
 /** Words told only as done, or only as goods, are no work to come; words that no reader took are, to be safe. */
-function isOpen({ text, facts }: NoteFacts, [start, end]: Place): boolean {
+function isOpen({ text, facts }: Said, [start, end]: Place): boolean {
   const over = facts.filter((f) => f.start < end && f.end > start);
   const told = over.length
     ? over

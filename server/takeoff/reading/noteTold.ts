@@ -6,6 +6,7 @@ import { type Goods, goodsIn, type Measure, type Pair, pairsIn } from './goods.t
 import { metricUnit } from './lengths.ts';
 import { makeUpIn } from './makeUp.ts';
 import { type Terms, termsIn } from './ratios.ts';
+import { readOnce } from './readOnce.ts';
 import { figureAt, type Said, saying, sentencesOf } from './said.ts';
 import { type Extent, extentIn } from './shapes.ts';
 import { type Stock, stockIn } from './stock.ts';
@@ -42,13 +43,15 @@ interface Reading {
   beside: Map<string, NoteTold>;
 }
 
-const known = new WeakMap<Said['figures'], Map<string, Reading>>();
+/** By the words that are left of a note. */
+const known = readOnce(() => new Map<string, Reading>());
 
 /** The words alone; the same words read the same, so a job's old notes are not read again with each new one. */
 function readingOf(said: Said): Reading {
-  const byWords = known.get(said.figures) ?? new Map<string, Reading>();
-  known.set(said.figures, byWords);
-  const reading = byWords.get(said.words) ?? { goods: goodsIn(said), pairs: pairsIn(said), beside: new Map() };
+  const byWords = known(said);
+  const before = byWords.get(said.words);
+  if (before) return before;
+  const reading = { goods: goodsIn(said), pairs: pairsIn(said), beside: new Map() };
   byWords.set(said.words, reading);
   return reading;
 }

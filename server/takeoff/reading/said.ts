@@ -5,10 +5,11 @@ import { convert } from '../../../parser/quantities/units.ts';
 import { remembered } from '../../../parser/remembered.ts';
 import { builtIn } from '../../../parser/trade/index.ts';
 import { mentionsIn } from '../../../parser/trade/mentions.ts';
-import type { TermMention, Token, UnitKind } from '../../../parser/types.ts';
+import type { Fact, TermMention, Token, UnitKind } from '../../../parser/types.ts';
 import type { NoteFacts, SiteFacts } from '../types.ts';
 import { figuresIn } from './figures.ts';
 import { inMetres } from './inMetres.ts';
+import { noReadings, readOnce } from './readOnce.ts';
 import { puttingRight } from './spoken.ts';
 import { writtenOut } from './writtenOut.ts';
 
@@ -33,11 +34,16 @@ export interface Figure {
 export interface Said {
   noteId: string;
   saidAt: string;
+  /** As it was typed or heard, and the facts read in it. */
+  text: string;
+  facts: readonly Fact[];
   words: string;
   figures: readonly Figure[];
   area: string | null;
   /** Trade words named, in order. */
   terms: readonly TermMention[];
+  /** What readers of the whole note made of its words, each at its own place: see `readOnce`. */
+  readings: unknown[];
 }
 
 /** Letters of figures: Length, Area, Volume, Weight, pacK, Time, Percent, Count, Degrees, Electric, Number, eXtra. */
@@ -110,7 +116,7 @@ const SHORT: Readonly<Record<string, string>> = {
   clg: 'ceiling',
 };
 
-type Reading = Pick<Said, 'words' | 'figures' | 'terms'>;
+type Reading = Pick<Said, 'words' | 'figures' | 'terms' | 'readings'>;
 
 const readingOf = remembered(read);
 
@@ -148,6 +154,7 @@ function read(typed: string): Reading {
     words: puttingRight(words, figures),
     figures,
     terms: mentionsIn(tokens, text, vocabulary),
+    readings: noReadings(),
   };
 }
 
@@ -199,11 +206,18 @@ function laidOut(note: NoteFacts, carried: string | null, namedIn: NamedIn): Sai
   const own = known ? known.own : (namedIn(note.text) ?? note.facts.find((f) => f.area)?.area ?? null);
   const area = own ?? carried;
   if (known && known.said.area === area) return known.said;
-  const { words, figures, terms } = readingOf(note.text);
-  const said = { noteId: note.noteId, saidAt: note.saidAt, area, words, figures, terms };
+  const { noteId, saidAt, text, facts } = note;
+  const said = { noteId, saidAt, text, facts, area, ...readingOf(text) };
   laid.set(note, { said, own, namedIn });
   return said;
 }
+
+/** In what a note tells the lengths whose unit was said with them. */
+const lengthsIn = readOnce(({ figures }): 'metres' | 'others' | 'none' => {
+  const lengths = figures.filter((f) => f.sure && f.kind === 'length');
+  if (lengths.length === 0) return 'none';
+  return lengths.some((f) => f.unit === 'm') ? 'metres' : 'others';
+});
 
 /** All notes laid out, the area carried from note to note until another is named. */
 export function layOut(notes: readonly NoteFacts[], site: SiteFacts): Said[] {
@@ -214,12 +228,16 @@ export function layOut(notes: readonly NoteFacts[], site: SiteFacts): Said[] {
   return notes.map((note) => {
     const said = laidOut(note, area, namedIn);
     area = said.area;
-    const lengths = said.figures.filter((f) => f.sure && f.kind === 'length');
-    if (lengths.some((f) => f.unit === 'm')) metric.add(area);
-    else if (lengths.length === 0 && metric.has(area)) return inMetres(said);
+    const lengths = lengthsIn(said);
+    if (lengths === 'metres') metric.add(area);
+    else if (lengths === 'none' && metric.size > 0 && metric.has(area)) return inMetres(said);
     return said;
   });
 }
+
+/** Those of some ids, in order. */
+export const notesOf = (ids: ReadonlySet<string>, notes: readonly Said[]): readonly Said[] =>
+  ids.size ? notes.filter(({ noteId }) => ids.has(noteId)) : [];
 
 /** The figure that a match caught in its n-th group. */
 export const figureAt = (said: Said, id: string | undefined): Figure => said.figures[Number(id)]!;
