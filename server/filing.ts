@@ -15,7 +15,7 @@ import {
   standing,
 } from './jobs/index.ts';
 import type { Site as FoldSite } from './jobs/meeting.ts';
-import { numberOf } from './jobs/numbers.ts';
+import { numberOf } from './jobs/said/numbers.ts';
 import type { Store } from './store/index.ts';
 import { replyTo } from './talk/index.ts';
 import { isUnheard } from './voice/unheard.ts';

@@ -1,11 +1,11 @@
 import { wordsOf } from '../../parser/trade/likeness.ts';
-import { reword } from './board.ts';
-import { setAlso } from './byHand.ts';
-import { joinItems, rulesOnFacts, splitOff } from './commands.ts';
 import { event } from './event.ts';
+import { setAlso } from './goods/byHand.ts';
 import { type Corrections, correctionsIn, inOrder, noteOf, onceEach, standingOf } from './history.ts';
-import { setState } from './items.ts';
 import { copyLedger, type Ledger, newLedger } from './ledger.ts';
+import { reword } from './list/board.ts';
+import { joinItems, rulesOnFacts, splitOff } from './list/commands.ts';
+import { setState } from './list/items.ts';
 import { meantBy } from './meant.ts';
 import type { Site } from './meeting.ts';
 import { meetNote } from './notes.ts';

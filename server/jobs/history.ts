@@ -1,5 +1,5 @@
 import type { Fact } from '../../parser/types.ts';
-import { takesBack } from './commands.ts';
+import { takesBack } from './list/commands.ts';
 import type { Entry } from './types.ts';
 
 /** The order in which things were said; ties by id, so that two phones agree. */

@@ -1,7 +1,7 @@
 import type { NoteFacts } from '../takeoff/types.ts';
-import { type Board, copyBoard, newBoard, type Standing } from './board.ts';
-import type { HandSet } from './byHand.ts';
-import { copyGoods, type Goods, newGoods } from './goods.ts';
+import type { HandSet } from './goods/byHand.ts';
+import { copyGoods, type Goods, newGoods } from './goods/position.ts';
+import { type Board, copyBoard, newBoard, type Standing } from './list/board.ts';
 import type { Measurements } from './measurements.ts';
 import type { JobState } from './types.ts';
 

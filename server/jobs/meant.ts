@@ -1,10 +1,10 @@
 import type { Fact } from '../../parser/types.ts';
 import type { NoteFacts } from '../takeoff/types.ts';
-import { asSaid } from './asSaid.ts';
-import { countedBehind } from './countedBehind.ts';
-import { dropsTold } from './dropsTold.ts';
-import type { Position } from './goods.ts';
-import { type Part, partIn } from './partly.ts';
+import { countedBehind } from './goods/countedBehind.ts';
+import type { Position } from './goods/position.ts';
+import { asSaid } from './said/asSaid.ts';
+import { dropsTold } from './said/dropsTold.ts';
+import { type Part, partIn } from './said/partly.ts';
 import type { Entry, EntryBody } from './types.ts';
 
 /** One fact to be met; `position` where only the list could tell which goods were meant. */

@@ -1,9 +1,9 @@
 import type { SiteFacts } from '../takeoff/types.ts';
-import type { Standing } from './board.ts';
-import type { Endings } from './endings/index.ts';
+import type { OrderDoubts } from './goods/doubts/index.ts';
 import type { Ledger } from './ledger.ts';
-import type { Linker } from './linking/index.ts';
-import type { OrderDoubts } from './orderDoubts/index.ts';
+import type { Standing } from './list/board.ts';
+import type { Endings } from './list/endings/index.ts';
+import type { Linker } from './list/linking/index.ts';
 import type { Rulings } from './rulings.ts';
 import type { Entry, Job } from './types.ts';
 

@@ -1,8 +1,8 @@
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import type { FollowUp } from '../../parser/types.ts';
-import type { Goods } from './goods.ts';
-import { findGoods } from './goodsFound.ts';
-import { tellsOfSupply } from './noItem.ts';
+import { findGoods } from './goods/found.ts';
+import type { Goods } from './goods/position.ts';
+import { tellsOfSupply } from './said/noItem.ts';
 
 /** "Call it two sheets", "leave it", "point four five a bag": said like work, and none. */
 const NO_WORK =

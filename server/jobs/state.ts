@@ -1,18 +1,18 @@
 import { likeness, sameArea, wordsOf } from '../../parser/trade/likeness.ts';
 import { compute, concerns } from '../takeoff/index.ts';
 import type { ComputedWait } from '../takeoff/types.ts';
-import type { Standing } from './board.ts';
-import { asSet } from './byHand.ts';
 import { earlyPlans } from './early.ts';
-import { saidOf } from './hazardous.ts';
+import { asSet } from './goods/byHand.ts';
+import { isDoubtedLine } from './goods/doubts/index.ts';
+import { leftOvers } from './goods/leftOvers.ts';
+import { settle } from './goods/order.ts';
 import type { Ledger } from './ledger.ts';
-import { leftOvers } from './leftOvers.ts';
+import type { Standing } from './list/board.ts';
+import { saidOf } from './list/hazardous.ts';
 import { isLive } from './live.ts';
 import type { Site } from './meeting.ts';
-import { settle } from './order.ts';
-import { isDoubtedLine } from './orderDoubts/index.ts';
+import { verbOf } from './said/verbs.ts';
 import type { Item, JobState } from './types.ts';
-import { verbOf } from './verbs.ts';
 
 /** What a ledger shows at a moment: the list, the order, the measurements, and what the trade reckons from the notes. */
 export function stateOf(ledger: Ledger, job: Site, asOf: string): JobState {

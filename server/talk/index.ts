@@ -1,9 +1,9 @@
 import { lengthText } from '../../parser/quantities/format.ts';
 import type { Command, Fact } from '../../parser/types.ts';
 import type { Reply } from '../http/api.ts';
-import { TAKEN } from '../jobs/endings/index.ts';
+import { TAKEN } from '../jobs/list/endings/index.ts';
+import { perhapsDoneBy } from '../jobs/list/perhapsDone.ts';
 import { isLive } from '../jobs/live.ts';
-import { perhapsDoneBy } from '../jobs/perhapsDone.ts';
 import type { Item, JobState } from '../jobs/types.ts';
 import { answer } from './answers.ts';
 import { checkText, decided, itemText, orderText } from './lineText.ts';

@@ -2,8 +2,8 @@
 import Fraction from 'fraction.js';
 import { unitWord } from '../../parser/quantities/containers.ts';
 import { plain } from '../../parser/quantities/format.ts';
+import { perhapsDoneBy } from '../jobs/list/perhapsDone.ts';
 import { isLive } from '../jobs/live.ts';
-import { perhapsDoneBy } from '../jobs/perhapsDone.ts';
 import type { Check, Item, OrderLine } from '../jobs/types.ts';
 import { areaOf, goodsWord, whenWords } from './wording.ts';
 

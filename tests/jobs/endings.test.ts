@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { candidatesOf, type Endings } from '../../server/jobs/endings/index.ts';
 import { fold } from '../../server/jobs/index.ts';
+import { candidatesOf, type Endings } from '../../server/jobs/list/endings/index.ts';
 import { at, END, told } from './days.ts';
 import { JOB, note, problem } from './made.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { isOnlyArranged, isOnlyWished } from '../../server/jobs/arranged.ts';
-import { isStillAmiss } from '../../server/jobs/stillAmiss.ts';
+import { isOnlyArranged, isOnlyWished } from '../../server/jobs/said/arranged.ts';
+import { isStillAmiss } from '../../server/jobs/said/stillAmiss.ts';
 import { told } from './days.ts';
 
 const states = (...texts: string[]) => told(...texts).items.map(({ state }) => state);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { partIn } from '../../server/jobs/partly.ts';
+import { partIn } from '../../server/jobs/said/partly.ts';
 import { told } from './days.ts';
 
 const list = (...texts: string[]) => told(...texts).items.map(({ task, state }) => ({ task, state }));

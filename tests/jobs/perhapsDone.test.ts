@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { perhapsDoneBy } from '../../server/jobs/perhapsDone.ts';
+import { perhapsDoneBy } from '../../server/jobs/list/perhapsDone.ts';
 import { itemText, replyTo } from '../../server/talk/index.ts';
 import { END, told } from './days.ts';
 

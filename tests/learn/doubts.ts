@@ -1,17 +1,17 @@
 /**
  * `npx tsx tests/learn/doubts.ts [--judge]`: learns from the annotated jobs which flaws and plans are no item of the list,
- * or one that stands already, and writes `server/jobs/doubts/table.ts`. With `--judge` it writes nothing, but learns from five
+ * or one that stands already, and writes `server/jobs/list/doubts/table.ts`. With `--judge` it writes nothing, but learns from five
  * sixths of the jobs at a time and counts on the last: of items opened, how many are real among those that are doubted, and
  * among the others.
  */
 
 import { dot } from '../../parser/weights.ts';
 import { entriesOf } from '../../server/commands/entries.ts';
-import { isPlain } from '../../server/jobs/doubts/index.ts';
-import { signsOfDoubt } from '../../server/jobs/doubts/signs.ts';
 import { fold } from '../../server/jobs/index.ts';
-import { type Linker, link } from '../../server/jobs/linking/index.ts';
-import { namingOf } from '../../server/jobs/linking/signs.ts';
+import { isPlain } from '../../server/jobs/list/doubts/index.ts';
+import { signsOfDoubt } from '../../server/jobs/list/doubts/signs.ts';
+import { type Linker, link } from '../../server/jobs/list/linking/index.ts';
+import { namingOf } from '../../server/jobs/list/linking/signs.ts';
 import { type Example, learnYes } from './logistic.ts';
 import { linesOf, writeTable } from './table.ts';
 import { hitsOf, noteOf, type ToldJob, toldJobs } from './toldJobs.ts';
@@ -69,7 +69,7 @@ if (process.argv.includes('--judge')) {
     );
 } else
   writeTable(
-    'server/jobs/doubts/table.ts',
+    'server/jobs/list/doubts/table.ts',
     'DOUBTS',
     'Written by tests/learn/doubts.ts: a sign that words open an item of the list, and hundredths for it.',
     linesOf([learnYes(opened, SETTINGS)], LEAST),

@@ -1,13 +1,13 @@
 /**
  * `npx tsx tests/learn/endings.ts [--judge]`: learns from the annotated jobs how a note tells that an open item is finished,
- * and writes `server/jobs/endings/table.ts`. With `--judge` it writes nothing, but learns from five sixths of the jobs at a
+ * and writes `server/jobs/list/endings/table.ts`. With `--judge` it writes nothing, but learns from five sixths of the jobs at a
  * time and counts on the last: endings told, endings taken, and how many of those are right.
  */
 
 import { entriesOf } from '../../server/commands/entries.ts';
-import type { Standing } from '../../server/jobs/board.ts';
-import { candidatesOf, type Endings } from '../../server/jobs/endings/index.ts';
 import { fold } from '../../server/jobs/index.ts';
+import type { Standing } from '../../server/jobs/list/board.ts';
+import { candidatesOf, type Endings } from '../../server/jobs/list/endings/index.ts';
 import { type Choice, choose, learn } from './choice.ts';
 import { linesOf, writeTable } from './table.ts';
 import { hitsOf, noteOf, type ToldJob, toldJobs } from './toldJobs.ts';
@@ -73,7 +73,7 @@ if (process.argv.includes('--judge')) {
   console.log(`${due.size} endings told, ${taken.size} taken, ${right} of them right`);
 } else {
   writeTable(
-    'server/jobs/endings/table.ts',
+    'server/jobs/list/endings/table.ts',
     'ENDINGS',
     'Written by tests/learn/endings.ts: a sign that a clause tells of an item as finished, and hundredths for it.',
     linesOf([learn(examples, SETTINGS)], LEAST),

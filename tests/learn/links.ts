@@ -1,14 +1,14 @@
 /**
  * `npx tsx tests/learn/links.ts [--judge]`: learns from the annotated jobs what facts are told of where the rules find no
- * item, and writes `server/jobs/linking/table.ts`. With `--judge` it writes nothing, but learns from five sixths of the jobs
+ * item, and writes `server/jobs/list/linking/table.ts`. With `--judge` it writes nothing, but learns from five sixths of the jobs
  * at a time and counts on the last how often it chooses right. A job's items say in `told` where the notes speak of them.
  */
 
 import { entriesOf } from '../../server/commands/entries.ts';
-import type { Standing } from '../../server/jobs/board.ts';
 import { fold } from '../../server/jobs/index.ts';
-import { type Linker, type Option, optionsOf } from '../../server/jobs/linking/index.ts';
-import { namingOf } from '../../server/jobs/linking/signs.ts';
+import type { Standing } from '../../server/jobs/list/board.ts';
+import { type Linker, type Option, optionsOf } from '../../server/jobs/list/linking/index.ts';
+import { namingOf } from '../../server/jobs/list/linking/signs.ts';
 import { type Choice, choose, learn } from './choice.ts';
 import { linesOf, writeTable } from './table.ts';
 import { hitsOf, noteOf, type ToldJob, toldJobs } from './toldJobs.ts';
@@ -61,7 +61,7 @@ if (process.argv.includes('--judge')) {
   console.log(`${choices.length} choices: right ${of(right)}; a new item each time would be right in ${of(fresh)}`);
 } else {
   writeTable(
-    'server/jobs/linking/table.ts',
+    'server/jobs/list/linking/table.ts',
     'LINKS',
     'Written by tests/learn/links.ts: a sign of what a fact is told of, and hundredths for it.',
     linesOf([learn(choices, SETTINGS)], LEAST),

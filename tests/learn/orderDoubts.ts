@@ -1,14 +1,14 @@
 /**
  * `npx tsx tests/learn/orderDoubts.ts [--judge]`: learns from the annotated jobs which lines of the order are still to buy at a
- * job's end, and writes `server/jobs/orderDoubts/table.ts`. With `--judge` it writes nothing, but learns without the jobs of
+ * job's end, and writes `server/jobs/goods/doubts/table.ts`. With `--judge` it writes nothing, but learns without the jobs of
  * one writer at a time and counts on those: lines wanted, shown and right, as all are shown and as the doubted are kept apart.
  */
 
 import { dot } from '../../parser/weights.ts';
 import { entriesOf } from '../../server/commands/entries.ts';
+import { DOUBTED, type OrderDoubts } from '../../server/jobs/goods/doubts/index.ts';
+import { signsOfLine } from '../../server/jobs/goods/doubts/signs.ts';
 import { fold } from '../../server/jobs/index.ts';
-import { DOUBTED, type OrderDoubts } from '../../server/jobs/orderDoubts/index.ts';
-import { signsOfLine } from '../../server/jobs/orderDoubts/signs.ts';
 import { usesText } from '../../server/talk/wording.ts';
 import { paired } from '../score/lib/jobs.ts';
 import { type Example, learnYes } from './logistic.ts';
@@ -75,7 +75,7 @@ if (process.argv.includes('--judge')) {
     );
 } else
   writeTable(
-    'server/jobs/orderDoubts/table.ts',
+    'server/jobs/goods/doubts/table.ts',
     'ORDER_DOUBTS',
     'Written by tests/learn/orderDoubts.ts: a sign that a line of the order is still to buy, and hundredths for it.',
     linesOf([learnYes(judged, SETTINGS)], LEAST),

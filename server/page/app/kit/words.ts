@@ -1,7 +1,7 @@
 import { unitWord } from '../../../../parser/quantities/containers.ts';
 import type { Fact } from '../../../../parser/types.ts';
+import { perhapsDoneBy } from '../../../jobs/list/perhapsDone.ts';
 import { isLive } from '../../../jobs/live.ts';
-import { perhapsDoneBy } from '../../../jobs/perhapsDone.ts';
 import type { Item, OrderLine } from '../../../jobs/types.ts';
 import { goodsWord, isReady, moneyWords, usesText, waitWords, whenWords } from '../../../talk/wording.ts';
 import { daysSpelt, dayWords } from './clock.ts';

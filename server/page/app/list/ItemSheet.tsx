@@ -1,5 +1,5 @@
 import type { JobView } from '../../../http/api.ts';
-import { perhapsDoneBy } from '../../../jobs/perhapsDone.ts';
+import { perhapsDoneBy } from '../../../jobs/list/perhapsDone.ts';
 import type { Item, ItemState } from '../../../jobs/types.ts';
 import { clockOf, dayWords } from '../kit/clock.ts';
 import { useModal, useShown } from '../kit/hooks.ts';
