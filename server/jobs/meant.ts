@@ -2,6 +2,13 @@ import type { Fact } from '../../parser/types.ts';
 import type { NoteFacts } from '../takeoff/types.ts';
 import { countedBehind } from './goods/countedBehind.ts';
 import type { Position } from './goods/position.ts';
+import { countsAnew } from './goods/recounted.ts';
+import { pointsAtGoods } from './goods/told.ts';
+import { maybeBack } from './list/backAgain.ts';
+import type { Clause } from './list/endings/clauses.ts';
+import { type HeardClause, heardIn } from './list/endings/heard.ts';
+import { type Handed, handedIn } from './list/handedOver.ts';
+import { type Signed, signedIn } from './list/signedOff.ts';
 import { asSaid } from './said/asSaid.ts';
 import { dropsTold } from './said/dropsTold.ts';
 import { type Part, partIn } from './said/partly.ts';
@@ -27,6 +34,15 @@ export interface Meant {
   besides: readonly Step[];
   /** What the reading asks about. */
   ask: string | null;
+  /** Its clauses, any of which may tell of an item as finished; and those that may tell a flaw as back. */
+  clauses: readonly HeardClause[];
+  back: readonly Clause[];
+  /** Work accepted, and work given out. */
+  signed: readonly Signed[];
+  handed: readonly Handed[];
+  /** It may tell of goods that stand on the list, and count them anew once its own goods have been met. */
+  pointsAtGoods: boolean;
+  countsAnew: boolean;
 }
 
 type NoteRead = Extract<EntryBody, { kind: 'noteRead' }>;
@@ -90,6 +106,7 @@ function meaningOf(
       key: k === 0 ? `${noteId}/${place}` : `${noteId}/${place}.${k}`,
     }));
   });
+  const clauses = heardIn(text, facts, areas);
   return {
     note: { noteId, saidAt: at, text, facts },
     steps,
@@ -98,6 +115,12 @@ function meaningOf(
       ...countedBehind(text, facts).map((fact) => ({ fact, key: `${noteId}/${fact.start}c` })),
     ],
     ask: facts.find((fact) => fact.ask)?.ask ?? null,
+    clauses,
+    back: clauses.flatMap(({ clause }) => (maybeBack(clause) ? [clause] : [])),
+    signed: signedIn(text),
+    handed: handedIn(text),
+    pointsAtGoods: pointsAtGoods(text),
+    countsAnew: countsAnew(text),
   };
 }
 

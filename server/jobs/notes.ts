@@ -1,17 +1,18 @@
 import { wordsOf } from '../../parser/trade/likeness.ts';
-import type { Decision, Fact, FollowUp, Material } from '../../parser/types.ts';
+import type { Decision, FollowUp, Material } from '../../parser/types.ts';
 import { event } from './event.ts';
 import { isBare, isPackWord } from './goods/asSaid.ts';
 import { dropGoods, dropPosition } from './goods/dropped.ts';
 import { positionOf } from './goods/found.ts';
 import { inFull, kindOf, made, packsOf, putIn, takeGoods } from './goods/met.ts';
-import { goodsTold, recountedBehind, type ToldOfGoods } from './goods/told.ts';
+import { goodsTold, NOTHING_TOLD, recountedBehind, type ToldOfGoods } from './goods/told.ts';
 import { dayOf, type Ledger } from './ledger.ts';
 import { reopenToldBack } from './list/backAgain.ts';
 import type { Standing } from './list/board.ts';
 import { meetDone } from './list/closing.ts';
 import { joinItems, obey } from './list/commands.ts';
-import { endingsIn, TAKEN } from './list/endings/index.ts';
+import type { HeardClause } from './list/endings/heard.ts';
+import { type Endings, endingsIn, TAKEN } from './list/endings/index.ts';
 import { meetProblem } from './list/flawsMet.ts';
 import { handOver } from './list/handedOver.ts';
 import { staysHazardous } from './list/hazardous.ts';
@@ -38,7 +39,7 @@ export function meetNote(
   ledger: Ledger,
   job: Site,
   entry: Entry,
-  { note, steps: meant, besides, ask }: Meant,
+  { note, steps: meant, besides, ask, clauses, back, signed, handed, pointsAtGoods, countsAnew }: Meant,
   rulings: Rulings,
 ): boolean {
   const { noteId, text, facts } = note;
@@ -56,7 +57,7 @@ export function meetNote(
     link: job.linker ?? link,
   };
   const byList = [...besides];
-  const { told, read } = goodsTold(text, facts, ledger.goods);
+  const { told, read } = pointsAtGoods ? goodsTold(text, facts, ledger.goods) : NOTHING_TOLD;
   for (const { position, fact, drops } of told) {
     if (drops) dropPosition(position, entry, fact.quote);
     else byList.push({ fact, key: `${noteId}/${fact.start}`, position });
@@ -69,11 +70,12 @@ export function meetNote(
     if (position ? takeGoods(meeting, position, fact as Material) : meetFact(meeting, step)) return true;
     meeting.told = Math.max(meeting.told, fact.end);
   }
-  for (const { position, fact } of recountedBehind(text, ledger.goods)) takeGoods(meeting, position, fact);
-  takeEndings(meeting, job, facts, steps);
-  reopenToldBack(meeting, job.areas);
-  signOff(ledger.board, entry, text, job.areas);
-  handOver({ board: ledger.board, entry, noteId, questions: ledger.questions }, text, job.crew ?? []);
+  if (countsAnew)
+    for (const { position, fact } of recountedBehind(text, ledger.goods)) takeGoods(meeting, position, fact);
+  takeEndings(meeting, job.endings ?? endingsIn, clauses, steps);
+  reopenToldBack(meeting, back, job.areas);
+  signOff(ledger.board, entry, signed, job.areas);
+  handOver({ board: ledger.board, entry, noteId, questions: ledger.questions }, handed, job.crew ?? []);
   if (ask !== null) ledger.questions.push({ noteId, ask, item: meeting.met.at(-1) ?? null, whileOpen: false });
   return false;
 }
@@ -85,12 +87,18 @@ function readByList(step: Step, read: NonNullable<ToldOfGoods['read']>): Step[] 
 }
 
 /** Items that the note tells of as finished, in whatever words; not by words that a hand has taken back. */
-function takeEndings(meeting: Meeting, job: Site, facts: readonly Fact[], steps: readonly Step[]): void {
+function takeEndings(
+  meeting: Meeting,
+  endings: Endings,
+  clauses: readonly HeardClause[],
+  steps: readonly Step[],
+): void {
   const { ledger, entry, noteId, text, met, rulings } = meeting;
   const { board } = ledger;
+  const ended = endings({ board, entry, text, clauses, met });
+  if (!ended.length) return;
   const back = steps.filter(({ key }) => rulings.isOut(key) || rulings.isApart(key)).map(({ fact }) => fact);
-  const endings = job.endings ?? endingsIn;
-  for (const { item, sure, start, end, quote } of endings({ board, entry, text, facts, met, areas: job.areas })) {
+  for (const { item, sure, start, end, quote } of ended) {
     const key = `${noteId}/${start}e`;
     if (rulings.isOut(key) || back.some((fact) => fact.start < end && start < fact.end)) continue;
     if (isToldInPart(item, entry)) continue;
