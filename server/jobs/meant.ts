@@ -12,6 +12,8 @@ import { type Signed, signedIn } from './list/signedOff.ts';
 import { asSaid } from './said/asSaid.ts';
 import { dropsTold } from './said/dropsTold.ts';
 import { type Part, partIn } from './said/partly.ts';
+import { isLeftToThem, isTheirPlan } from './said/theirs.ts';
+import { leftOut } from './sieve.ts';
 import type { Entry, EntryBody } from './types.ts';
 
 /** One fact to be met; `position` where only the list could tell which goods were meant. */
@@ -21,6 +23,8 @@ export interface Step {
   key: string;
   /** What its note says right behind it, in lower case. */
   tail?: string;
+  /** Its own words, with those behind, leave it to somebody else, or name no work. */
+  theirs?: boolean;
   /** How it is told as done in part. */
   part?: Part | null;
   position?: Position;
@@ -99,12 +103,11 @@ function meaningOf(
     if (!meant || isDropped(meant)) return [];
     const tail = tailOf(meant);
     const part = tellsWork(meant) ? partIn(text, meant) : null;
-    return areasOf(meant, areas).map((area, k) => ({
-      tail,
-      part,
-      fact: area === meant.area ? meant : { ...meant, area },
-      key: k === 0 ? `${noteId}/${place}` : `${noteId}/${place}.${k}`,
-    }));
+    return areasOf(meant, areas).map((area, k) => {
+      const fact = area === meant.area ? meant : { ...meant, area };
+      const key = k === 0 ? `${noteId}/${place}` : `${noteId}/${place}.${k}`;
+      return { tail, theirs: isTheirs(fact, tail), part, fact, key };
+    });
   });
   const clauses = heardIn(text, facts, areas);
   return {
@@ -126,6 +129,12 @@ function meaningOf(
 
 /** So many characters behind a fact may say what it is worth: "but that's hers", "leave it". */
 const BEHIND = 90;
+
+/** A flaw or a plan that is left to somebody else, or is no work. */
+const isTheirs = (fact: Fact, tail: string): boolean =>
+  fact.kind === 'problem'
+    ? isLeftToThem(fact.quote + tail)
+    : fact.kind === 'followUp' && (leftOut(fact) || isTheirPlan(fact.quote));
 
 /** Finished work, or a flaw put right. */
 const tellsWork = (fact: Fact) => fact.kind === 'done' || (fact.kind === 'problem' && fact.state === 'fixed');

@@ -30,8 +30,7 @@ import { leadOf, type Meeting, type Site } from './meeting.ts';
 import type { Rulings } from './rulings.ts';
 import { tellsOfSupply } from './said/noItem.ts';
 import { partIn } from './said/partly.ts';
-import { isTheirPlan } from './said/theirs.ts';
-import { isOthers, isPurchase, leftOut } from './sieve.ts';
+import { isOthers, isPurchase } from './sieve.ts';
 import type { Entry } from './types.ts';
 
 /** Takes a note's facts into the ledger, in the order of their words. True where it rules on an earlier fact. */
@@ -43,13 +42,15 @@ export function meetNote(
   rulings: Rulings,
 ): boolean {
   const { noteId, text, facts } = note;
-  dayOf(ledger, entry.at.slice(0, 10)).notes++;
+  const day = dayOf(ledger, entry.at.slice(0, 10));
+  day.notes++;
   ledger.notes.push(note);
   const meeting: Meeting = {
     ledger,
     entry,
     noteId,
     text,
+    day,
     met: [],
     told: 0,
     removed: null,
@@ -93,7 +94,7 @@ function takeEndings(
   clauses: readonly HeardClause[],
   steps: readonly Step[],
 ): void {
-  const { ledger, entry, noteId, text, met, rulings } = meeting;
+  const { ledger, entry, noteId, text, day, met, rulings } = meeting;
   const { board } = ledger;
   const ended = endings({ board, entry, text, clauses, met });
   if (!ended.length) return;
@@ -113,7 +114,7 @@ function takeEndings(
     }
     item.met.push(key);
     setState(board, item, entry, 'done', quote, TAKEN);
-    dayOf(ledger, entry.at.slice(0, 10)).done.push(item.task);
+    day.done.push(item.task);
     putIn(meeting, item.task, quote);
     // "The drain runs clear": what was read as a flaw of the same thing is that it has none.
     for (const flaw of met.filter((other) => other.head === item.head && isToldIn(other, entry, quote)))
@@ -129,10 +130,9 @@ const isToldIn = ({ problem, history }: Standing, entry: Entry, stretch: string)
 
 const TAKES_OUT = /^(?:take|remove|pull|cut|tear|demo|strip|dig|knock|bust|rip)\b/;
 
-function meetFact(meeting: Meeting, { fact, key, tail = '', part = null }: Step): boolean {
-  const { ledger, entry, noteId, text, met, rulings } = meeting;
+function meetFact(meeting: Meeting, { fact, key, tail = '', theirs = false, part = null }: Step): boolean {
+  const { ledger, entry, noteId, text, day, met, rulings } = meeting;
   const { board } = ledger;
-  const day = dayOf(ledger, entry.at.slice(0, 10));
   const telling: Telling = {
     board,
     entry,
@@ -141,6 +141,7 @@ function meetFact(meeting: Meeting, { fact, key, tail = '', part = null }: Step)
     met,
     lead: leadOf(text, meeting.told, fact.start),
     tail,
+    theirs,
     part,
     removed: meeting.removed,
     questions: ledger.questions,
@@ -195,7 +196,7 @@ function meetFact(meeting: Meeting, { fact, key, tail = '', part = null }: Step)
 /** A step still to do: unless it is buying, which lives in the order, or another's business. */
 function meetPlan(meeting: Meeting, telling: Telling, fact: FollowUp): void {
   const { ledger, entry, met } = meeting;
-  if (leftOut(fact) || isTheirPlan(fact.quote)) return;
+  if (telling.theirs) return;
   if (isPurchase(fact, ledger.goods)) return;
   const sent = isOthers(fact, telling.lead);
   if (sent === 'not ours') {

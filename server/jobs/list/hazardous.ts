@@ -1,9 +1,9 @@
 /** What can hurt whoever believes that it was dealt with: words that only may mean it do not close it. */
-import { concerns } from '../../takeoff/index.ts';
+import { namingAny } from '../../takeoff/index.ts';
 import type { Item } from '../types.ts';
 
 /** Left alone until somebody who may has dealt with it. */
-const HAZARDS = ['asbestos', 'lead paint', 'gas', 'sewer gas'];
+const HAZARDS = namingAny(['asbestos', 'lead paint', 'gas', 'sewer gas']);
 
 /** What is said of such a thing once it was tested or dealt with. */
 const DEALT_WITH =
@@ -15,4 +15,4 @@ export const saidOf = ({ task, problem, history }: Pick<Item, 'task' | 'problem'
 
 /** Whether an item tells of a hazard that words heard do not tell as dealt with. */
 export const staysHazardous = (item: Item, quote: string): boolean =>
-  !DEALT_WITH.test(quote) && HAZARDS.some((hazard) => concerns(hazard, saidOf(item)));
+  !DEALT_WITH.test(quote) && HAZARDS.test(saidOf(item).toLowerCase());

@@ -63,6 +63,10 @@ const namedIn = readOnce(({ text }): [Hazard, Place[]][] => {
 export const concerns = (hazard: string, words: string): boolean =>
   HAZARDS.some((h) => h.hazard === hazard && h.when.test(words.toLowerCase()));
 
+/** A pattern for the work that any of some hazards is about, in lower case. */
+export const namingAny = (hazards: readonly string[]): RegExp =>
+  new RegExp(HAZARDS.flatMap((h) => (hazards.includes(h.hazard) ? [`(?:${h.when.source})`] : [])).join('|'));
+
 const oldEnough = ({ before }: Hazard, built: number | null, { text }: Said): boolean =>
   before === undefined || (built === null ? OLD.test(text.toLowerCase()) : built < before);
 

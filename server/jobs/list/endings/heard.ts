@@ -1,6 +1,5 @@
 import { wordsOf } from '../../../../parser/trade/likeness.ts';
 import type { Fact } from '../../../../parser/types.ts';
-import { isWork } from '../board.ts';
 import { type Clause, clausesOf, thingsAmong } from './clauses.ts';
 import { type Rooms, roomsOf } from './shared.ts';
 
@@ -15,8 +14,9 @@ export interface HeardClause {
   /** Both the clause's key words and those, and those of them that name things. */
   said: ReadonlySet<string>;
   things: readonly string[];
-  /** Words that an item may be found by; some only where they say what the item is. */
-  finds: readonly { word: string; head: boolean }[];
+  /** Its key words and those of the work, and those before it: an item may be found by them. */
+  finds: readonly string[];
+  findsBefore: readonly string[];
   /** The room that it is told of; null where the note names none. */
   room: string | null;
   /** The job's rooms. */
@@ -36,10 +36,8 @@ export const heardIn = (text: string, facts: readonly Fact[], areas: readonly st
       thingsNamed,
       said: named.size ? new Set([...words, ...named]) : words,
       things: named.size ? [...new Set([...things, ...thingsNamed])] : things,
-      finds: [
-        ...[...words, ...named].map((word) => ({ word, head: isWork(word) })),
-        ...[...before].map((word) => ({ word, head: true })),
-      ],
+      finds: [...words, ...named],
+      findsBefore: [...before],
       room:
         areas.find((area) => said.includes(area.toLowerCase())) ??
         facts.findLast((fact) => fact.start < clause.end)?.area ??

@@ -2,7 +2,7 @@ import { sameArea, stem, wordsOf } from '../../../../parser/trade/likeness.ts';
 import { dot, hundredths, type Weights } from '../../../../parser/weights.ts';
 import { isLive } from '../../live.ts';
 import type { Entry } from '../../types.ts';
-import type { Board, Standing } from '../board.ts';
+import { type Board, isWork, type Standing } from '../board.ts';
 import { namesAnother, placesClash } from '../match.ts';
 import type { Clause } from './clauses.ts';
 import type { HeardClause } from './heard.ts';
@@ -58,14 +58,18 @@ export function candidatesOf({ board, entry, clauses, met }: Told): Candidate[] 
   return out;
 }
 
-function itemsNear(board: Board, { finds }: HeardClause): Set<Standing> {
+/** Open items that go by a word of the clause; by a word of work, or of the clause before, only what is called so. */
+function itemsNear(board: Board, { finds, findsBefore }: HeardClause): Set<Standing> {
   const near = new Set<Standing>();
-  for (const { word, head } of finds) {
-    const filed = board.live.get(word);
-    if (!filed || filed.size > COMMON) continue;
-    for (const item of filed) if (!head || item.head === word) near.add(item);
-  }
+  for (const word of finds) addNear(near, board, word, isWork(word));
+  for (const word of findsBefore) addNear(near, board, word, true);
   return near;
+}
+
+function addNear(near: Set<Standing>, board: Board, word: string, byHead: boolean): void {
+  const filed = board.live.get(word);
+  if (!filed || filed.size > COMMON) return;
+  for (const item of filed) if (!byHead || item.head === word) near.add(item);
 }
 
 /** What the history of an item calls it: weighed, not said outright, so that whoever reads it looks. */

@@ -58,7 +58,8 @@ export function signsOfEnding(
   if (flawSaid) words.push(`flaw said ${gone}`);
   const { tokens } = clause;
   const others = new Set<string>();
-  for (const [i, { word, stem }] of tokens.entries()) {
+  for (let i = 0; i < tokens.length; i++) {
+    const { word, stem } = tokens[i]!;
     if (!goesBy(item, stem)) others.add(word);
     if (stem !== item.head) continue;
     const next = tokens[i + 1]?.word ?? '-';
