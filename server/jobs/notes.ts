@@ -57,14 +57,15 @@ export function meetNote(
     rulings,
     link: job.linker ?? link,
   };
-  const byList = [...besides];
   const { told, read } = pointsAtGoods ? goodsTold(text, facts, ledger.goods) : NOTHING_TOLD;
+  const byList: Step[] = [];
   for (const { position, fact, drops } of told) {
     if (drops) dropPosition(position, entry, fact.quote);
     else byList.push({ fact, key: `${noteId}/${fact.start}`, position });
   }
   const own = read ? meant.flatMap((step) => readByList(step, read)) : meant;
-  const steps = byList.length ? [...own, ...byList].sort((a, b) => a.fact.start - b.fact.start) : own;
+  const steps =
+    besides.length || byList.length ? [...own, ...besides, ...byList].sort((a, b) => a.fact.start - b.fact.start) : own;
   for (const step of steps) {
     const { fact, key, position } = step;
     if (rulings.isOut(key)) continue;

@@ -11,7 +11,7 @@ import { figureAt, type Said, saying, sentencesOf } from './said.ts';
 import { type Extent, extentIn } from './shapes.ts';
 import { type Stock, stockIn } from './stock.ts';
 import { type Taken, unreadPacks, unreadSizes } from './unread.ts';
-import { sentenceAt } from './wanted.ts';
+import { isDone, sentenceAt } from './wanted.ts';
 
 /** What one note tells of goods by extent, before it is known which of the goods under way it is about. */
 export interface NoteTold {
@@ -39,6 +39,7 @@ export interface Unread {
 /** What words alone tell, and what they tell beside goods under way, by their measure and the sizes that are theirs. */
 interface Reading {
   goods: readonly Goods[];
+  wanted: readonly Goods[];
   pairs: readonly Pair[];
   beside: Map<string, NoteTold>;
 }
@@ -51,13 +52,26 @@ function readingOf(said: Said): Reading {
   const byWords = known(said);
   const before = byWords.get(said.words);
   if (before) return before;
-  const reading = { goods: goodsIn(said), pairs: pairsIn(said), beside: new Map() };
+  const goods = goodsIn(said);
+  const wanted = goods.filter((g) => isWanted(said, g));
+  const reading = { goods, wanted, pairs: pairsIn(said), beside: new Map() };
   byWords.set(said.words, reading);
   return reading;
 }
 
 /** Goods that the note names. */
 export const goodsNamed = (said: Said): readonly Goods[] => readingOf(said).goods;
+
+/** Those of them that are still to be had. */
+export const goodsWanted = (said: Said): readonly Goods[] => readingOf(said).wanted;
+
+/** Goods of a sentence that tells of work done are not wanted; goods that are to be had are. */
+const isWanted = ({ words }: Said, goods: Goods) =>
+  goods.mentions.some((at) => !isDone(sentenceAt(words, at)) && !FASTENED.test(words.slice(at, at + 60)));
+
+/** "Subfloor's screwed down", however the note goes on. */
+const FASTENED =
+  /^[a-z]+(?: [a-z]+)?(?:'s|'re| is| are) (?:all )?(?:screwed|nailed|glued|stapled|bolted) (?:down|on|off|in|up)\b/;
 
 /**
  * @param under goods under way in the job: figures that are their size are no size of a place
