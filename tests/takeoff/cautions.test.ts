@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { builtIn } from '../../server/takeoff/cautions/builtYear.ts';
 import { HAZARDS } from '../../server/takeoff/cautions/hazards.ts';
-import { layOut } from '../../server/takeoff/reading/said.ts';
+import { layOut } from '../../server/takeoff/reading/layOut.ts';
 import { played } from './told.ts';
 
 const play = (builtYear: number | undefined, ...texts: string[]) =>
