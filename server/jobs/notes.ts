@@ -1,3 +1,4 @@
+import { shared } from '../../parser/facts/spans/cut.ts';
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import type { Decision, FollowUp, Material } from '../../parser/types.ts';
 import { event } from './event.ts';
@@ -29,6 +30,7 @@ import { measure } from './measurements.ts';
 import { leadOf, type Meeting, type Site } from './meeting.ts';
 import type { Rulings } from './rulings.ts';
 import { tellsOfSupply } from './said/noItem.ts';
+import { isFetching } from './said/notDone.ts';
 import { partIn } from './said/partly.ts';
 import { isOthers, isPurchase } from './sieve.ts';
 import type { Entry } from './types.ts';
@@ -66,15 +68,16 @@ export function meetNote(
   const own = read ? meant.flatMap((step) => readByList(step, read)) : meant;
   const steps =
     besides.length || byList.length ? [...own, ...besides, ...byList].sort((a, b) => a.fact.start - b.fact.start) : own;
+  const fetched = steps.flatMap(({ fact }) => (fact.kind === 'material' && fact.status === 'bought' ? [fact] : []));
   for (const step of steps) {
     const { fact, key, position } = step;
-    if (rulings.isOut(key)) continue;
+    if (rulings.isOut(key) || isFetching(fact, fetched)) continue;
     if (position ? takeGoods(meeting, position, fact as Material) : meetFact(meeting, step)) return true;
     meeting.told = Math.max(meeting.told, fact.end);
   }
   if (countsAnew)
     for (const { position, fact } of recountedBehind(text, ledger.goods)) takeGoods(meeting, position, fact);
-  takeEndings(meeting, job.endings ?? endingsIn, clauses, steps);
+  takeEndings(meeting, job.endings ?? endingsIn, clauses, steps, fetched);
   reopenToldBack(meeting, back, job.areas);
   signOff(ledger.board, entry, signed, job.areas);
   handOver({ board: ledger.board, entry, noteId, questions: ledger.questions }, handed, job.crew ?? []);
@@ -88,12 +91,16 @@ function readByList(step: Step, read: NonNullable<ToldOfGoods['read']>): Step[] 
   return fact ? [{ ...step, fact }] : [];
 }
 
-/** Items that the note tells of as finished, in whatever words; not by words that a hand has taken back. */
+/** So much of a clause is goods that it tells of nothing else. */
+const ALL_OF_IT = 0.8;
+
+/** Items that the note tells of as finished, in whatever words; not by goods fetched, nor by words that a hand has taken back. */
 function takeEndings(
   meeting: Meeting,
   endings: Endings,
   clauses: readonly HeardClause[],
   steps: readonly Step[],
+  fetched: readonly Material[],
 ): void {
   const { ledger, entry, noteId, text, day, met, rulings } = meeting;
   const { board } = ledger;
@@ -103,6 +110,7 @@ function takeEndings(
   for (const { item, sure, start, end, quote } of ended) {
     const key = `${noteId}/${start}e`;
     if (rulings.isOut(key) || back.some((fact) => fact.start < end && start < fact.end)) continue;
+    if (fetched.some((goods) => shared(goods, { start, end }) >= ALL_OF_IT)) continue;
     if (isToldInPart(item, entry)) continue;
     const part = partIn(text, { start, end });
     if (part) {

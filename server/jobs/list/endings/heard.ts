@@ -1,7 +1,7 @@
 import { wordsOf } from '../../../../parser/trade/likeness.ts';
 import type { Fact } from '../../../../parser/types.ts';
 import { type Clause, clausesOf, thingsAmong } from './clauses.ts';
-import { type Rooms, roomsOf } from './shared.ts';
+import { type Rooms, roomsOf } from './rooms.ts';
 
 /** A clause with what was read in it, before the list is asked: the same however often its note is met. */
 export interface HeardClause {
