@@ -12,11 +12,12 @@ import { reopenToldBack } from './list/backAgain.ts';
 import type { Standing } from './list/board.ts';
 import { meetDone } from './list/closing.ts';
 import { joinItems, obey } from './list/commands.ts';
+import { openDangers } from './list/dangersTold.ts';
 import type { HeardClause } from './list/endings/heard.ts';
 import { type Endings, endingsIn, TAKEN } from './list/endings/index.ts';
 import { meetProblem } from './list/flawsMet.ts';
 import { handOver } from './list/handedOver.ts';
-import { staysHazardous } from './list/hazardous.ts';
+import { dangersOf, endByWords } from './list/hazardous.ts';
 import { setState, type Telling } from './list/items.ts';
 import { isToldInPart, leaveOpen } from './list/leftOpen.ts';
 import { link } from './list/linking/index.ts';
@@ -77,6 +78,7 @@ export function meetNote(
   }
   if (countsAnew)
     for (const { position, fact } of recountedBehind(text, ledger.goods)) takeGoods(meeting, position, fact);
+  openDangers(meeting, facts, job.areas);
   takeEndings(meeting, job.endings ?? endingsIn, clauses, steps, fetched);
   reopenToldBack(meeting, back, job.areas);
   signOff(ledger.board, entry, signed, job.areas);
@@ -107,7 +109,8 @@ function takeEndings(
   const ended = endings({ board, entry, text, clauses, met });
   if (!ended.length) return;
   const back = steps.filter(({ key }) => rulings.isOut(key) || rulings.isApart(key)).map(({ fact }) => fact);
-  for (const { item, sure, start, end, quote } of ended) {
+  for (const ending of ended) {
+    const { item, sure, start, end, quote } = ending;
     const key = `${noteId}/${start}e`;
     if (rulings.isOut(key) || back.some((fact) => fact.start < end && start < fact.end)) continue;
     if (fetched.some((goods) => shared(goods, { start, end }) >= ALL_OF_IT)) continue;
@@ -117,12 +120,12 @@ function takeEndings(
       if (!met.includes(item) && wordsOf(quote).has(item.head)) leaveOpen(board, item, entry, quote, part.left);
       continue;
     }
-    if (!sure || staysHazardous(item, quote)) {
+    if (!sure) {
       if (!met.includes(item)) wonderIfDone(item, entry, key, quote);
       continue;
     }
+    if (!endByWords(board, item, entry, key, ending, TAKEN)) continue;
     item.met.push(key);
-    setState(board, item, entry, 'done', quote, TAKEN);
     day.done.push(item.task);
     putIn(meeting, item.task, quote);
     // "The drain runs clear": what was read as a flaw of the same thing is that it has none.
@@ -215,8 +218,9 @@ function meetPlan(meeting: Meeting, telling: Telling, fact: FollowUp): void {
       { words: wordsOf(fact.task), area: fact.area, quote: fact.quote },
       { anyOf: false },
     );
-    if (theirs?.sure && wordsOf(fact.task).has(theirs.item.head) && !met.includes(theirs.item))
-      setState(ledger.board, theirs.item, entry, 'dropped', fact.quote);
+    const ours = theirs?.sure && wordsOf(fact.task).has(theirs.item.head) && !met.includes(theirs.item);
+    // Who sees to a danger does not end it.
+    if (ours && dangersOf(theirs.item).length === 0) setState(ledger.board, theirs.item, entry, 'dropped', fact.quote);
     return;
   }
   if (sent === 'comes to us') {

@@ -1,5 +1,5 @@
 import { likeness, sameArea, wordsOf } from '../../parser/trade/likeness.ts';
-import { compute, concerns } from '../takeoff/index.ts';
+import { compute } from '../takeoff/index.ts';
 import type { ComputedWait } from '../takeoff/types.ts';
 import { earlyPlans } from './early.ts';
 import { asSet } from './goods/byHand.ts';
@@ -8,7 +8,7 @@ import { leftOvers } from './goods/leftOvers.ts';
 import { settle } from './goods/order.ts';
 import type { Ledger } from './ledger.ts';
 import type { Standing } from './list/board.ts';
-import { saidOf } from './list/hazardous.ts';
+import { isAbout } from './list/hazardous.ts';
 import { isLive } from './live.ts';
 import type { Site } from './meeting.ts';
 import { verbOf } from './said/verbs.ts';
@@ -59,7 +59,7 @@ export function stateOf(ledger: Ledger, job: Site, asOf: string): JobState {
     cautions: cautions.map(({ noteIds, ...caution }) => ({
       ...caution,
       items: [...new Set(noteIds.flatMap((id) => ofNote.get(id) ?? []))]
-        .filter((item) => isLive(item) && concerns(caution.hazard, saidOf(item)))
+        .filter((item) => isLive(item) && isAbout(item, caution.hazard))
         .map((item) => item.number)
         .sort((x, y) => x - y),
     })),

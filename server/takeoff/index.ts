@@ -1,5 +1,5 @@
 import { battLines } from './batts/index.ts';
-import { cautionsIn, concerns, namingAny } from './cautions/index.ts';
+import { cautionsIn, concerns, type DangerTold, dangersIn } from './cautions/index.ts';
 import { checksIn } from './checks/index.ts';
 import { cutLines } from './cutlist/index.ts';
 import { conductorLines } from './each/conductors.ts';
@@ -17,7 +17,7 @@ import type { Computed, ComputedLine, NoteFacts, SiteFacts } from './types.ts';
 import { arrivalsIn } from './waits/arrivals.ts';
 import { waitsIn } from './waits/index.ts';
 
-export { concerns, namingAny };
+export { concerns, type DangerTold, dangersIn };
 
 /** What the notes of a job let the trade reckon: goods by extent, cut lists, waits, checks and cautions. Pure. */
 export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed {

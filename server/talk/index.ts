@@ -35,12 +35,14 @@ function changes(before: JobState, after: JobState, facts: readonly Fact[]): Lin
     ...unsureGoods(before, after, facts),
     ...stockLines(before, after, facts),
     ...checkLines(before, after),
-    ...cautionLines(before, after),
     ...noted(facts),
   ];
-  return out.length > MOST + 1
-    ? [...out.slice(0, MOST), { kind: 'answer', text: `and ${out.length - MOST} more on the list`, item: null }]
-    : out;
+  const short: Line[] =
+    out.length > MOST + 1
+      ? [...out.slice(0, MOST), { kind: 'answer', text: `and ${out.length - MOST} more on the list`, item: null }]
+      : out;
+  // However long the reply, a caution is not left out.
+  return [...short, ...cautionLines(before, after)];
 }
 
 const nothing = (facts: readonly Fact[]): Line => ({

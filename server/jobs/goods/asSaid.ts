@@ -189,7 +189,7 @@ function ownWords(text: string, fact: Fact): string {
 }
 
 /** The sentence that a fact stands in, lower case. */
-export const sentenceOf = (text: string, { start, end }: Fact): string => {
+export const sentenceOf = (text: string, { start, end }: Pick<Fact, 'start' | 'end'>): string => {
   const from = Math.max(...['. ', '; ', '! ', '? ', '\n'].map((stop) => text.lastIndexOf(stop, start)));
   return text.slice(from + 1, end + /^[^.;!?\n]*/.exec(text.slice(end))![0].length).toLowerCase();
 };

@@ -6,12 +6,11 @@ import { isOnlyArranged, isOnlyWished } from '../said/arranged.ts';
 import { BEFORE, CARRIES, ENDS, objectWords, PUTS, stems, verbOf } from '../said/verbs.ts';
 import type { Entry } from '../types.ts';
 import { type Board, isWork, type Standing, sharing } from './board.ts';
-import { staysHazardous } from './hazardous.ts';
+import { endByWords } from './hazardous.ts';
 import { ALONE, ask, nameOf, open, setState, type Telling } from './items.ts';
 import { leaveOpen, partOfWork } from './leftOpen.ts';
 import { type ByRules, sureOf } from './linking/index.ts';
 import { find, headIn, headOf, namesAnother, placesClash, unmeasured } from './match.ts';
-import { wonderIfDone } from './perhapsDone.ts';
 
 /** The item that finished work answers, by the rules, or the one that it may answer. */
 function answeredByRules(telling: Telling, fact: Done): ByRules {
@@ -48,10 +47,6 @@ export function meetDone(telling: Telling, fact: Done): Standing {
     telling.apart || asked || isOnlyArranged(fact.quote)
       ? ALONE
       : telling.link(telling, fact, answeredByRules(telling, fact));
-  if (known && staysHazardous(known, fact.quote)) {
-    wonderIfDone(known, entry, telling.key, fact.quote);
-    return known;
-  }
   if (known) {
     known.met.push(telling.key);
     const part = partOfWork(telling, known, fact.quote);
@@ -59,10 +54,9 @@ export function meetDone(telling: Telling, fact: Done): Standing {
       leaveOpen(board, known, entry, fact.quote, part.left);
       return known;
     }
-    setState(board, known, entry, 'done', fact.quote);
+    if (!endByWords(board, known, entry, telling.key, fact)) return known;
     for (const plan of planOf(board, fact, known, entry.at.slice(0, 10))) {
-      setState(board, plan, entry, 'done', fact.quote);
-      plan.met.push(telling.key);
+      if (endByWords(board, plan, entry, telling.key, fact)) plan.met.push(telling.key);
     }
     return known;
   }

@@ -5,6 +5,7 @@ import type { Problem } from '../../../parser/types.ts';
 import { isLive } from '../live.ts';
 import { type Board, reword, type Standing, sharing } from './board.ts';
 import { isDoubted } from './doubts/index.ts';
+import { endByWords } from './hazardous.ts';
 import { ALONE, join, open, setState, type Telling, wonder } from './items.ts';
 import { leaveOpen, partOfWork } from './leftOpen.ts';
 import { type ByRules, sureOf } from './linking/index.ts';
@@ -43,8 +44,8 @@ export function meetProblem(telling: Telling, fact: Problem): Standing | null {
   const over = fact.state === 'fixed' && !part;
   if (known) {
     if (part) leaveOpen(board, known, entry, fact.quote, part.left);
-    else if (over) setState(board, known, entry, 'done', fact.quote);
-    else if (!isLive(known)) setState(board, known, entry, 'open', fact.quote);
+    else if (over && !endByWords(board, known, entry, telling.key, fact)) return known;
+    else if (!over && !isLive(known)) setState(board, known, entry, 'open', fact.quote);
     known.problem ??= fact.defect;
     if (!over && isPartOf(fact, known) && ![...wordsOf(fact.thing)].every((word) => known.words.has(word))) {
       const why = `${fact.thing} ${fact.defect}`;
@@ -68,7 +69,7 @@ export function meetProblem(telling: Telling, fact: Problem): Standing | null {
     fact.quote,
   );
   if (part) leaveOpen(board, item, entry, fact.quote, part.left);
-  else if (over) setState(board, item, entry, 'done', fact.quote);
+  else if (over) endByWords(board, item, entry, telling.key, fact);
   return wonder(telling, perhaps, item);
 }
 

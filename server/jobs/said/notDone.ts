@@ -3,6 +3,7 @@ import { shared } from '../../../parser/facts/spans/cut.ts';
 import { verbOf } from '../../../parser/facts/verbs.ts';
 import { lowered } from '../../../parser/trade/words.ts';
 import type { Done, Fact, FollowUp, Material, Problem } from '../../../parser/types.ts';
+import { dangersIn } from '../../takeoff/index.ts';
 import { isWeighed } from './noItem.ts';
 import { FOUND_SO, isStillAmiss } from './stillAmiss.ts';
 import { spanOf, toCome } from './toldAnew.ts';
@@ -12,13 +13,14 @@ export function meantByDone(fact: Done, text: string, facts: readonly Fact[]): D
   const read = (kind: Fact['kind']) => facts.some((f) => f.kind === kind && shared(f, fact) >= 0.5);
   // "One of its runners has jumped the rail": the same words are read as a flaw.
   if ((read('problem') && isStillAmiss(text, fact)) || isMoreOfFlaw(fact, text, facts)) return null;
+  if (isNoWork(fact)) return null;
   if (isHeadedAsToCome(fact, text)) return read('followUp') ? null : toCome(fact, fact.task, null);
   if (isOrder(fact)) return read('followUp') ? null : toCome(fact, baseOf(fact), null);
   return fell(fact) ?? fact;
 }
 
 const FELL =
-  /^(?:and |so |but |oh )*(?:the |that |one of (?:the|its) |my |her |his )?([a-z][a-z' -]{1,30}?)(?:'s| has| have| is| are)? (?:all |just |right |clean )?((?:dropped|fallen|fell|slipped|jumped|blown|blew|washed|worked) (?:out|off|down|loose|away|through)(?: again| overnight)?)(?: (?:in|on|of|at|from|by|under|over) [a-z0-9 '-]+)?$/;
+  /^(?:and |so |but |oh )*(?:the |that |one of (?:the|its) |my |her |his )?([a-z][a-z' -]{1,30}?)(?:'s| has| have| is| are)? (?:all |just |right |clean )?((?:dropped|fallen|fell|slipped|jumped|blown|blew|washed|worked) (?:out|off|down|loose|away|through)(?: again| overnight)?)(?: (?:in|on|of|at|from|by|under|over|above|below|behind|near|along|beside) [a-z0-9 '-]+)?$/;
 
 /** "Putty dropped out", "slate slipped down", "the seal's perished": things do that by themselves. */
 function fell(fact: Done): Problem | null {
@@ -36,6 +38,15 @@ const isMoreOfFlaw = ({ quote, start }: Done, text: string, facts: readonly Fact
   facts.some(
     (f) => f.kind === 'problem' && f.state === 'open' && f.end <= start && /^, *$/.test(text.slice(f.end, start)),
   );
+
+/** "It's block", "that's all plaster": what something is made of. */
+const MADE_OF =
+  /^(?:it|that|they|those)(?:'s|'re| is| are) (?:all |just |old |solid )*(?:block|brick|concrete|stone|plaster|drywall|tile|wood|steel|iron|cast iron|copper|galvanized|pvc|vinyl|masonry|stucco)$/i;
+
+/** "The switch is hot", "both swabs came up red": a danger, with no verb of work, tells of no finished work. */
+const isNoWork = ({ task, quote }: Done): boolean =>
+  MADE_OF.test(quote.trim()) ||
+  (task.startsWith('install ') && !/\b(?:install|put|set|hung|mount|fit)/i.test(quote) && dangersIn(quote).length > 0);
 
 const ORDER =
   /^(?:(?:so|and|then|just) )*(we )?(?:just |all )?([a-z]+) (?:(?:up|out|down|back|off|in|over) )?(?:the|all|it|them|that|those|both|new|[a-z]+)\b/;

@@ -1,14 +1,12 @@
-/** One thing that can hurt, what to do, and the words of work that call for it. */
+/** One thing that can hurt, what to do, and the words of work that call for it; what tells that it is there is in `dangers/`. */
 export interface Hazard {
   hazard: string;
   text: string;
   source: string;
-  when: RegExp;
-  /**
-   * Found, it stays in the house: the caution stands whatever is told as done, for all its words or for these. Else only
-   * work still to do calls for it.
-   */
-  stays?: true | RegExp;
+  /** None where it is called for only by its danger. */
+  when?: RegExp;
+  /** Its caution stands whatever is told as done. Else only work still to do calls for it, or its danger. */
+  stays?: true;
   /** Only in a house built before this year; where nobody said when, only with words that tell of an old one. */
   before?: number;
 }
@@ -17,7 +15,7 @@ const DEFER = 'Local code and the licensed trade decide.';
 
 const ELECTRIC = [
   '(?:outlets?|receptacles?|gfcis?|gfis?)(?! (?:covers?|plates?|boxes in))',
-  '(?:light|wall|limit|float|pull|three[- ]way|3[- ]way|dead|bad|new|old|that|the|a) switch(?:es)?(?: (?:leg|box|loop))?',
+  '(?:light|wall|limit|float|pull|three[- ]way|3[- ]way|dead|bad|new|old|that|the|a) switch(?:es)?(?: (?:leg|box|loop))?(?! (?:cover )?plates?)(?! to (?:nights?|days?|earl(?:y|ies)|lates?|mornings?)\\b)',
   'dimmers?',
   'breakers?(?! bar)',
   '(?:sub ?|electric(?:al)? |breaker |main )panels?',
@@ -30,8 +28,10 @@ const ELECTRIC = [
   'junction box(?:es)?',
   "panel(?:'s| is)? (?:buzz|humm|hot|spark|warm)\\w*",
   'knob and tube',
-  '(?:neutral|hot) (?:lug|wire|is)',
+  '(?:neutral|hot) (?:lug|wire(?! brush)|is)',
   'circuits?',
+  'lights? (?:(?:all|just|keeps?|still|upstairs|downstairs) )*flicker\\w*',
+  'flickering lights?',
   'hard ?wired',
   '(?:re)?wir(?:e|ing) (?:in|up|the|that|a)',
   'rewir(?:e|ing)',
@@ -39,7 +39,7 @@ const ELECTRIC = [
 ].join('|');
 
 const MASONRY =
-  'concrete|slab|bricks?|cinder ?block|block|stone|tiles?|mortar|masonry|pavers?|curb|footings?|hearth|backer ?board|fiber cement';
+  'concrete|slab|thin ?set|bricks?|cinder ?block|block|stone|tiles?|mortar|masonry|pavers?|curb|footings?|hearth|backer ?board|fiber cement';
 const MEMBER =
   'joists?|rafters?|truss(?:es)?|beams?|headers?|lintels?|ledgers?|girders?|bearing (?:wall|stud|post)s?|(?:support|lally) (?:posts?|columns?)|sill plates?';
 const HARM =
@@ -54,32 +54,34 @@ export const HAZARDS: readonly Hazard[] = [
   },
   {
     hazard: 'lead paint',
-    text: `House from before 1978: take painted surfaces as lead paint until a test says otherwise. Contain the dust, wet methods, HEPA vacuum, no dry sanding or torch; certified renovator rules apply over 6 sq ft a room inside, 20 sq ft outside, and to any window. ${DEFER}`,
-    source: '40 CFR 745.83 and Subpart E (EPA renovation, repair and painting rule)',
-    when: /\b(?:scrap(?:e|ed|ing?)\b[^.]{0,40}\b(?:paint|trim|ceiling|siding|porch|sill|window|door|flak)|(?:scrap(?:e|ing)|paint|trim)\b[^.]{0,30}\bflak\w*|sand(?:ed|ing?|in)?\b[^.]{0,30}\b(?:paint(?:ed)?|trim|panell?ing|wainscot(?:ing)?|casing|doors?|sills?|rail(?:ing)?|balusters?|stairs?|windows?|siding|cabinets?|wood)|(?:paint|trim|casing|sill)\b[^.]{0,50}\bscrap(?:e|ed|ing)|paint(?:'s| is)?(?: all)? (?:bubbl|blister|chipp|crack|alligator)\w*|old paint|coats of paint|(?:paint|ceiling|trim|siding|sills?|windows?|doors?|porch|sash)\b[^.]{0,24}\b(?:peeling|flaking)|(?:peeling|flaking)\b[^.]{0,16}\bpaint|(?:old|existing|painted|original) (?:windows?|sash|trim|casing|doors?|siding|plaster|baseboard)|sash(?:es)?|window frames?|demo\w*|gut(?:ting|ted)?\b[^.]{0,20}\b(?:bath|kitchen|room|walls?|house)|(?:windows?|sash(?:es)?|trim|doors?|sills?|railings?|balusters?)\b[^.]{0,24}\b(?:stripp|sand|scrap)(?:ed|ing)\b|strip(?:ping)?\b[^.]{0,20}\b(?:paint|trim|door|railing)|replac\w+\b[^.]{0,20}\b(?:windows?|casing|trim)|cut(?:ting)? (?:into |out |open )?(?:the )?(?:plaster|painted)|heat gun|lead paint)\b/,
+    text: `Lead paint, as all paint from before 1978 is taken to be until a test says otherwise: keep everybody else out, contain the dust, wet methods, HEPA vacuum, no dry sanding or torch; certified renovator rules apply over 6 sq ft a room inside, 20 sq ft outside, and to any window. ${DEFER}`,
+    source: '40 CFR 745.83, 745.85 and Subpart E (EPA renovation, repair and painting rule)',
+    when: /\b(?:scrap(?:e|ed|ing?)\b[^.]{0,40}\b(?:paint|trim|ceiling|siding|porch|sill|window|door|flak)|(?:scrap(?:e|ing)|paint|trim)\b[^.]{0,30}\bflak\w*|sand(?:ed|ing?|in)?\b[^.]{0,30}\b(?:paint(?:ed)?|trim|panell?ing|wainscot(?:ing)?|casing|doors?|sills?|rail(?:ing)?|balusters?|stairs?|windows?|siding|cabinets?|wood)|(?:paint|trim|casing|sill)\b[^.]{0,50}\bscrap(?:e|ed|ing)|paint(?:'s| is)?(?: all)? (?:bubbl|blister|chipp|crack|alligator)\w*|paint\b[^.]{0,30}\b(?:com(?:es|ing) off|falling off|in chips|powder\w*|to dust)|(?:windows?|sills?|paint|trim)\b[^.]{0,20}\bchips\b|old paint|coats of paint|(?:paint|ceiling|trim|siding|sills?|windows?|doors?|porch|sash)\b[^.]{0,24}\b(?:peeling|flaking)|(?:peeling|flaking)\b[^.]{0,16}\bpaint|(?:old|existing|painted|original) (?:windows?|sash|trim|casing|doors?|siding|plaster|baseboard)|sash(?:es)?|window frames?|demo\w*|gut(?:ting|ted)?\b[^.]{0,20}\b(?:bath|kitchen|room|walls?|house)|(?:windows?|sash(?:es)?|trim|doors?|sills?|railings?|balusters?)\b[^.]{0,24}\b(?:stripp|sand|scrap)(?:ed|ing)\b|strip(?:ping)?\b[^.]{0,20}\b(?:paint|trim|door|railing)|replac\w+\b[^.]{0,20}\b(?:windows?|casing|trim)|cut(?:ting)? (?:into |out |open )?(?:the )?(?:plaster|painted)|heat gun|lead paint)\b/,
     before: 1978,
   },
   {
     hazard: 'asbestos',
     text: `May hold asbestos: leave it alone, keep it wet or covered, and have a sample tested before anybody cuts, scrapes or sands. Removal is for a licensed contractor. ${DEFER}`,
     source: '40 CFR 61 Subpart M (NESHAP); OSHA 29 CFR 1926.1101; EPA, asbestos in the home',
-    when: /\b(?:9 ?x ?9|9 by 9|nine by nine|(?:9|nine)[- ]?(?:inch|in|") (?:(?:square|old|vinyl|asphalt|asbestos|floor) )*tiles?|black (?:glue|mastic|adhesive)|cutback|popcorn|vermiculite|transite|asbestos|fibro|old (?:fibre|fiber) cement|old lino(?:leum)?|pipe (?:lagging|wrap|insulation)|(?:white|old|cloth|gray|grey) (?:wrap|lagging|insulation)\b[^.]{0,12}\bpipes?|old sheet vinyl|cement (?:board )?siding shingles|duct wrap)\b/,
-    stays: true,
   },
   {
     hazard: 'silica dust',
     text: `Cutting, grinding or drilling masonry, concrete, stone or tile makes silica dust: cut wet or with a shroud and HEPA vacuum, and wear a respirator. ${DEFER}`,
     source: 'OSHA 29 CFR 1926.1153, Table 1',
     when: new RegExp(
-      `\\b(?:(?:cut(?:s|ting)?|(?:to|gotta|and) saw|sawing|saw ?cut(?:s|ting)?|chas(?:e|es|ing)|grind(?:ing)?|grinder|cor(?:e|ing)|(?:hammer )?drill(?:ing)?|jack ?hammer(?:ing)?|chip(?:ping)?|chisel(?:ing)?|demo)\\b[^.]{0,40}\\b(?:${MASONRY})|(?:${MASONRY})\\b[^.]{0,30}\\b(?:cut (?:back|out|down|to)|grinder|grind(?:ing)?|cutting(?! in\\b)|saw ?cuts?|jack ?hammer|cored|chipped out)|(?:concrete|slab)\\b[^.]{0,90}\\b(?:grinder|grind(?:ing)?)|cup wheel|saw ?cuts?|tuck ?point(?:ing)?|wet saw)\\b`,
+      `\\b(?:(?:cut(?:s|ting)?|(?:to|gotta|and) saw|sawing|saw ?cut(?:s|ting)?|chas(?:e|es|ing)|grind(?:ing)?|grinder|cor(?:e|ing)|jack ?hammer(?:ing)?|chip(?:ping)?|chisel(?:ing)?|demo)\\b[^.]{0,40}\\b(?:${MASONRY})|(?:${MASONRY})\\b[^.]{0,30}\\b(?:cut (?:back|out|down|to)|grinder|grind(?:ing)?|cutting(?! in\\b)|saw ?cuts?|jack ?hammer|cored|chipped out)|(?:concrete|slab)\\b[^.]{0,90}\\b(?:grinder|grind(?:ing)?)|(?:hammer )?drill(?:ing)?\\b[^.]{0,60}\\b(?:${MASONRY})|cup wheel|saw ?cuts?|tuck ?point(?:ing)?|wet saw)\\b`,
     ),
   },
   {
     hazard: 'gas',
     text: `Gas work: shut the valve, no flame, and test every joint with soap or a gauge before it is lit. If you smell gas, touch no switch, leave, and call the gas company from outside. ${DEFER}`,
     source: 'IFGC (NFPA 54) pressure test; common practice',
-    when: /\b(?:gas (?:lines?|pipes?|valves?|flex|connectors?|leaks?|smell|shut ?offs?|cock|range|stove|dryer|heater|furnace|boiler|meter|fireplace|fitting)|smell(?:s|ed|ing)? (?:of |like )?gas|black (?:iron )?pipe|csst)\b/,
-    stays: /\b(?:gas leak|gas smell|smell\w*)\b/,
+    when: /\b(?:gas (?:lines?|pipes?|hoses?|valves?|flex|connectors?|leaks?|smell|shut ?offs?|cock|range|stove|dryer|heater|furnace|boiler|meter|fireplace|fitting)|smell(?:s|ed|ing)? (?:of |like )?gas|black (?:iron )?pipe|csst)\b/,
+  },
+  {
+    hazard: 'carbon monoxide',
+    text: `Carbon monoxide has no smell. If an alarm sounds or anybody feels sick, everybody out, and call 911 from outside. Run no engine, grill or fuel heater without a flue indoors or in a garage, door open or not; keep a generator 20 ft from any window, door or vent. Have burner, flue and draft checked before it runs again. ${DEFER}`,
+    source: 'CDC, preventing carbon monoxide poisoning (20 ft); IRC R315 (alarms)',
   },
   {
     hazard: 'sewer gas',
@@ -92,7 +94,7 @@ export const HAZARDS: readonly Hazard[] = [
     hazard: 'solvent cement',
     text: `Primer and solvent cement burn easily and their vapor travels: open the room, no flame or pilot nearby, gloves on, lids shut. ${DEFER}`,
     source: 'ASTM F402 (from memory)',
-    when: /\b(?:solvent (?:cement|weld\w*)|purple primer|(?:pvc|abs|cpvc) (?:glue|cement|primer)|glu(?:e|ed|ing)\b[^.]{0,24}\b(?:pvc|abs|cpvc|drain|trap|fittings?|couplings?|elbows?|vent))\b/,
+    when: /\b(?:solvent (?:cement|weld\w*)|purple primer|(?:pvc|abs|cpvc) (?:glue|cement|primer)|glu(?:e|ed|ing)\b[^.]{0,24}\b(?:pvc|abs|cpvc|pipes?|drain|trap|fittings?|couplings?|elbows?|vent))\b/,
   },
   {
     hazard: 'structure',
@@ -106,19 +108,16 @@ export const HAZARDS: readonly Hazard[] = [
     hazard: 'mould',
     text: `Wet or mouldy stuff: find and stop the water first, keep the dust down, mask and gloves; over about 10 sq ft call a remediation firm. ${DEFER}`,
     source: 'EPA 402-K-02-003, A Brief Guide to Mold (10 sq ft)',
-    when: /\b(?:(?:mold|mould)(?! (?:lines?|release|marks?)\b)|moldy|mouldy|mildew(?:ed|y)?)\b/,
-    stays: true,
   },
   {
     hazard: 'hot water',
     text: `Over 120 F at the tap scalds: turn it down at the limit stop or mixing valve and measure again. ${DEFER}`,
     source: 'CPSC, tap water scalds (120 F); ASSE 1016, 1070',
-    when: /\b(?:water heater\b[^.]{0,24}\b(?:14[1-9]|1[5-9]\d)\b|(?:tub|tap|shower|sink|faucet|lav|hot water)\b[^.]{0,36}\b(?:12[1-9]|1[3-5]\d|(?:one|a) (?:hundred (?:and )?)?(?:twenty[- ](?:one|two|three|four|five|six|seven|eight|nine)|thirty|forty|fifty))\b|scald\w*|(?:tub|tap|shower|faucet)\b[^.]{0,24}\b(?:very|so|really|awful) hot|too hot[^.]{0,40}(?:tub|tap|shower|water)|(?:tub|tap|shower|water)[^.]{0,40}too hot)/,
   },
   {
     hazard: 'ladder',
     text: `Ladder or roof work: tie off, one out for every four up, three points of contact, nobody alone over 6 ft without fall protection. ${DEFER}`,
     source: 'OSHA 29 CFR 1926.501 and 1926.1053',
-    when: /\b(?:(?:on|off|up on|onto|across) the roof|roof (?:leaks?|deck|sheathing|vent|jack|boot|patch|is|needs)|re-?roof(?:ing)?|shingl(?:e|es|ing)|ridge(?: vent| cap)?|gutters?|fascia|soffits?|chimney(?! breast| sweep)|flashing (?:at|on|around) (?:the )?(?:roof|chimney|vent)|second stor(?:y|ey)|scaffold\w*|(?:on|up|off|from|foot|extension|step|long|tall|need|bring|climb)\b[^.]{0,16}\bladder|skylight)\b/,
+    when: /\b(?:(?:on|off|up on|onto|across) the roof|roof (?:leaks?|deck|sheathing|vent|jack|boot|patch|is|needs)|re-?roof(?:ing)?|shingl(?:e|es|ing)|ridge(?: vent| cap)?|gutters?|fascia|soffits?|chimney(?! breast| sweep)|flashing (?:at|on|around) (?:the )?(?:roof|chimney|vent)|second stor(?:y|ey)|scaffold\w*|(?:on|up|off|from|foot|extension|step|long|tall|need|bring|climb)\b[^.]{0,16}\bladder|skylight|(?:1[0-9]|[2-9][0-9]|ten|eleven|twelve|fourteen|fifteen|sixteen|eighteen|twenty|thirty|forty)(?: (?:one|two|three|four|five|six|seven|eight))? ?(?:feet|foot|ft) (?:up\b|high up|in the air|off the ground))\b/,
   },
 ];
