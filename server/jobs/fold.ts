@@ -52,7 +52,8 @@ export function foldFrom(
 function foldedAnew(job: Site, entries: readonly Entry[], asOf: string): Snapshot {
   const once = onceEach(entries);
   const history = standingOf(once, asOf);
-  const corrections = correctionsIn(history);
+  const awaited = awaitedBy(once);
+  const corrections: Corrections = awaited.size ? correctionsIn(history) : new Map();
   const rulings = new Map<string, Ruling>();
   for (;;) {
     const ledger = newLedger();
@@ -64,7 +65,7 @@ function foldedAnew(job: Site, entries: readonly Entry[], asOf: string): Snapsho
         entries: [...once],
         ledger,
         held: once.filter((entry) => entry.at > asOf),
-        awaited: awaitedBy(once),
+        awaited,
         last: lastOf(once, asOf),
       };
   }

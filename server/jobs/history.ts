@@ -19,7 +19,9 @@ export function onceEach(entries: readonly Entry[]): readonly Entry[] {
 
 /** `standing` of entries that are each there once. */
 export function standingOf(entries: readonly Entry[], asOf: string): Entry[] {
-  const history = latestReadings(sorted(entries.filter((entry) => entry.at <= asOf)));
+  const told = sorted(entries.filter((entry) => entry.at <= asOf));
+  if (!told.some(changesOthers)) return told;
+  const history = latestReadings(told);
   const undone = new Set<string>();
   for (let k = history.length - 1; k >= 0; k--) {
     const { id, what } = history[k]!;
@@ -35,6 +37,10 @@ export function standingOf(entries: readonly Entry[], asOf: string): Entry[] {
   }
   return undone.size ? history.filter((entry) => entry.what.kind !== 'undo' && !undone.has(entry.id)) : history;
 }
+
+/** Takes an entry back, or is another reading of a note. Few do. */
+const changesOthers = ({ what }: Entry): boolean =>
+  what.kind === 'undo' || (what.kind === 'noteRead' && (what.places !== undefined || takesBack(what.facts)));
 
 /** In order of time; most histories come in it. */
 const sorted = (entries: Entry[]): Entry[] =>

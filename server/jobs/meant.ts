@@ -2,9 +2,18 @@ import type { Fact } from '../../parser/types.ts';
 import type { NoteFacts } from '../takeoff/types.ts';
 import { countedBehind } from './goods/countedBehind.ts';
 import type { Position } from './goods/position.ts';
+import { countsAnew } from './goods/recounted.ts';
+import { pointsAtGoods } from './goods/told.ts';
+import { maybeBack } from './list/backAgain.ts';
+import type { Clause } from './list/endings/clauses.ts';
+import { type HeardClause, heardIn } from './list/endings/heard.ts';
+import { type Handed, handedIn } from './list/handedOver.ts';
+import { type Signed, signedIn } from './list/signedOff.ts';
 import { asSaid } from './said/asSaid.ts';
 import { dropsTold } from './said/dropsTold.ts';
 import { type Part, partIn } from './said/partly.ts';
+import { isLeftToThem, isTheirPlan } from './said/theirs.ts';
+import { leftOut } from './sieve.ts';
 import type { Entry, EntryBody } from './types.ts';
 
 /** One fact to be met; `position` where only the list could tell which goods were meant. */
@@ -14,6 +23,8 @@ export interface Step {
   key: string;
   /** What its note says right behind it, in lower case. */
   tail?: string;
+  /** Its own words, with those behind, leave it to somebody else, or name no work. */
+  theirs?: boolean;
   /** How it is told as done in part. */
   part?: Part | null;
   position?: Position;
@@ -27,6 +38,15 @@ export interface Meant {
   besides: readonly Step[];
   /** What the reading asks about. */
   ask: string | null;
+  /** Its clauses, any of which may tell of an item as finished; and those that may tell a flaw as back. */
+  clauses: readonly HeardClause[];
+  back: readonly Clause[];
+  /** Work accepted, and work given out. */
+  signed: readonly Signed[];
+  handed: readonly Handed[];
+  /** It may tell of goods that stand on the list, and count them anew once its own goods have been met. */
+  pointsAtGoods: boolean;
+  countsAnew: boolean;
 }
 
 type NoteRead = Extract<EntryBody, { kind: 'noteRead' }>;
@@ -83,13 +103,13 @@ function meaningOf(
     if (!meant || isDropped(meant)) return [];
     const tail = tailOf(meant);
     const part = tellsWork(meant) ? partIn(text, meant) : null;
-    return areasOf(meant, areas).map((area, k) => ({
-      tail,
-      part,
-      fact: area === meant.area ? meant : { ...meant, area },
-      key: k === 0 ? `${noteId}/${place}` : `${noteId}/${place}.${k}`,
-    }));
+    return areasOf(meant, areas).map((area, k) => {
+      const fact = area === meant.area ? meant : { ...meant, area };
+      const key = k === 0 ? `${noteId}/${place}` : `${noteId}/${place}.${k}`;
+      return { tail, theirs: isTheirs(fact, tail), part, fact, key };
+    });
   });
+  const clauses = heardIn(text, facts, areas);
   return {
     note: { noteId, saidAt: at, text, facts },
     steps,
@@ -98,11 +118,23 @@ function meaningOf(
       ...countedBehind(text, facts).map((fact) => ({ fact, key: `${noteId}/${fact.start}c` })),
     ],
     ask: facts.find((fact) => fact.ask)?.ask ?? null,
+    clauses,
+    back: clauses.flatMap(({ clause }) => (maybeBack(clause) ? [clause] : [])),
+    signed: signedIn(text),
+    handed: handedIn(text),
+    pointsAtGoods: pointsAtGoods(text),
+    countsAnew: countsAnew(text),
   };
 }
 
 /** So many characters behind a fact may say what it is worth: "but that's hers", "leave it". */
 const BEHIND = 90;
+
+/** A flaw or a plan that is left to somebody else, or is no work. */
+const isTheirs = (fact: Fact, tail: string): boolean =>
+  fact.kind === 'problem'
+    ? isLeftToThem(fact.quote + tail)
+    : fact.kind === 'followUp' && (leftOut(fact) || isTheirPlan(fact.quote));
 
 /** Finished work, or a flaw put right. */
 const tellsWork = (fact: Fact) => fact.kind === 'done' || (fact.kind === 'problem' && fact.state === 'fixed');

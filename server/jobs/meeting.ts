@@ -5,7 +5,7 @@ import type { Standing } from './list/board.ts';
 import type { Endings } from './list/endings/index.ts';
 import type { Linker } from './list/linking/index.ts';
 import type { Rulings } from './rulings.ts';
-import type { Entry, Job } from './types.ts';
+import type { Entry, Job, JobState } from './types.ts';
 
 /** What the fold must know of a job; with a price list, how its goods are sold. */
 export type Site = Pick<Job, 'areas' | 'builtYear' | 'crew'> &
@@ -24,6 +24,8 @@ export interface Meeting {
   entry: Entry;
   noteId: string;
   text: string;
+  /** The day's line. */
+  day: JobState['days'][number];
   met: Standing[];
   /** Up to where its words have been met. */
   told: number;

@@ -1,19 +1,20 @@
 import { shared } from '../../parser/facts/spans/cut.ts';
 import { wordsOf } from '../../parser/trade/likeness.ts';
-import type { Decision, Fact, FollowUp, Material } from '../../parser/types.ts';
+import type { Decision, FollowUp, Material } from '../../parser/types.ts';
 import { event } from './event.ts';
 import { dropGoods, dropPosition } from './goods/dropped.ts';
 import { positionOf } from './goods/found.ts';
 import { isBare, isPackWord } from './goods/kinds.ts';
 import { inFull, kindOf, made, packsOf, putIn, takeGoods } from './goods/met.ts';
-import { goodsTold, recountedBehind, type ToldOfGoods } from './goods/told.ts';
+import { goodsTold, NOTHING_TOLD, recountedBehind, type ToldOfGoods } from './goods/told.ts';
 import { dayOf, type Ledger } from './ledger.ts';
 import { reopenToldBack } from './list/backAgain.ts';
 import type { Standing } from './list/board.ts';
 import { meetDone } from './list/closing.ts';
 import { joinItems, obey } from './list/commands.ts';
 import { openDangers } from './list/dangersTold.ts';
-import { endingsIn, TAKEN } from './list/endings/index.ts';
+import type { HeardClause } from './list/endings/heard.ts';
+import { type Endings, endingsIn, TAKEN } from './list/endings/index.ts';
 import { meetProblem } from './list/flawsMet.ts';
 import { handOver } from './list/handedOver.ts';
 import { dangersOf, endByWords } from './list/hazardous.ts';
@@ -32,8 +33,7 @@ import type { Rulings } from './rulings.ts';
 import { tellsOfSupply } from './said/noItem.ts';
 import { isFetching } from './said/notDone.ts';
 import { partIn } from './said/partly.ts';
-import { isTheirPlan } from './said/theirs.ts';
-import { isOthers, isPurchase, leftOut } from './sieve.ts';
+import { isOthers, isPurchase } from './sieve.ts';
 import type { Entry } from './types.ts';
 
 /** Takes a note's facts into the ledger, in the order of their words. True where it rules on an earlier fact. */
@@ -41,31 +41,34 @@ export function meetNote(
   ledger: Ledger,
   job: Site,
   entry: Entry,
-  { note, steps: meant, besides, ask }: Meant,
+  { note, steps: meant, besides, ask, clauses, back, signed, handed, pointsAtGoods, countsAnew }: Meant,
   rulings: Rulings,
 ): boolean {
   const { noteId, text, facts } = note;
-  dayOf(ledger, entry.at.slice(0, 10)).notes++;
+  const day = dayOf(ledger, entry.at.slice(0, 10));
+  day.notes++;
   ledger.notes.push(note);
   const meeting: Meeting = {
     ledger,
     entry,
     noteId,
     text,
+    day,
     met: [],
     told: 0,
     removed: null,
     rulings,
     link: job.linker ?? link,
   };
-  const byList = [...besides];
-  const { told, read } = goodsTold(text, facts, ledger.goods);
+  const { told, read } = pointsAtGoods ? goodsTold(text, facts, ledger.goods) : NOTHING_TOLD;
+  const byList: Step[] = [];
   for (const { position, fact, drops } of told) {
     if (drops) dropPosition(position, entry, fact.quote);
     else byList.push({ fact, key: `${noteId}/${fact.start}`, position });
   }
   const own = read ? meant.flatMap((step) => readByList(step, read)) : meant;
-  const steps = byList.length ? [...own, ...byList].sort((a, b) => a.fact.start - b.fact.start) : own;
+  const steps =
+    besides.length || byList.length ? [...own, ...besides, ...byList].sort((a, b) => a.fact.start - b.fact.start) : own;
   const fetched = steps.flatMap(({ fact }) => (fact.kind === 'material' && fact.status === 'bought' ? [fact] : []));
   for (const step of steps) {
     const { fact, key, position } = step;
@@ -73,12 +76,13 @@ export function meetNote(
     if (position ? takeGoods(meeting, position, fact as Material) : meetFact(meeting, step)) return true;
     meeting.told = Math.max(meeting.told, fact.end);
   }
-  for (const { position, fact } of recountedBehind(text, ledger.goods)) takeGoods(meeting, position, fact);
+  if (countsAnew)
+    for (const { position, fact } of recountedBehind(text, ledger.goods)) takeGoods(meeting, position, fact);
   openDangers(meeting, facts, job.areas);
-  takeEndings(meeting, job, facts, steps, fetched);
-  reopenToldBack(meeting, job.areas);
-  signOff(ledger.board, entry, text, job.areas);
-  handOver({ board: ledger.board, entry, noteId, questions: ledger.questions }, text, job.crew ?? []);
+  takeEndings(meeting, job.endings ?? endingsIn, clauses, steps, fetched);
+  reopenToldBack(meeting, back, job.areas);
+  signOff(ledger.board, entry, signed, job.areas);
+  handOver({ board: ledger.board, entry, noteId, questions: ledger.questions }, handed, job.crew ?? []);
   if (ask !== null) ledger.questions.push({ noteId, ask, item: meeting.met.at(-1) ?? null, whileOpen: false });
   return false;
 }
@@ -95,16 +99,17 @@ const ALL_OF_IT = 0.8;
 /** Items that the note tells of as finished, in whatever words; not by goods fetched, nor by words that a hand has taken back. */
 function takeEndings(
   meeting: Meeting,
-  job: Site,
-  facts: readonly Fact[],
+  endings: Endings,
+  clauses: readonly HeardClause[],
   steps: readonly Step[],
   fetched: readonly Material[],
 ): void {
-  const { ledger, entry, noteId, text, met, rulings } = meeting;
+  const { ledger, entry, noteId, text, day, met, rulings } = meeting;
   const { board } = ledger;
+  const ended = endings({ board, entry, text, clauses, met });
+  if (!ended.length) return;
   const back = steps.filter(({ key }) => rulings.isOut(key) || rulings.isApart(key)).map(({ fact }) => fact);
-  const endings = job.endings ?? endingsIn;
-  for (const ending of endings({ board, entry, text, facts, met, areas: job.areas })) {
+  for (const ending of ended) {
     const { item, sure, start, end, quote } = ending;
     const key = `${noteId}/${start}e`;
     if (rulings.isOut(key) || back.some((fact) => fact.start < end && start < fact.end)) continue;
@@ -121,7 +126,7 @@ function takeEndings(
     }
     if (!endByWords(board, item, entry, key, ending, TAKEN)) continue;
     item.met.push(key);
-    dayOf(ledger, entry.at.slice(0, 10)).done.push(item.task);
+    day.done.push(item.task);
     putIn(meeting, item.task, quote);
     // "The drain runs clear": what was read as a flaw of the same thing is that it has none.
     for (const flaw of met.filter((other) => other.head === item.head && isToldIn(other, entry, quote)))
@@ -137,10 +142,9 @@ const isToldIn = ({ problem, history }: Standing, entry: Entry, stretch: string)
 
 const TAKES_OUT = /^(?:take|remove|pull|cut|tear|demo|strip|dig|knock|bust|rip)\b/;
 
-function meetFact(meeting: Meeting, { fact, key, tail = '', part = null }: Step): boolean {
-  const { ledger, entry, noteId, text, met, rulings } = meeting;
+function meetFact(meeting: Meeting, { fact, key, tail = '', theirs = false, part = null }: Step): boolean {
+  const { ledger, entry, noteId, text, day, met, rulings } = meeting;
   const { board } = ledger;
-  const day = dayOf(ledger, entry.at.slice(0, 10));
   const telling: Telling = {
     board,
     entry,
@@ -149,6 +153,7 @@ function meetFact(meeting: Meeting, { fact, key, tail = '', part = null }: Step)
     met,
     lead: leadOf(text, meeting.told, fact.start),
     tail,
+    theirs,
     part,
     removed: meeting.removed,
     questions: ledger.questions,
@@ -203,7 +208,7 @@ function meetFact(meeting: Meeting, { fact, key, tail = '', part = null }: Step)
 /** A step still to do: unless it is buying, which lives in the order, or another's business. */
 function meetPlan(meeting: Meeting, telling: Telling, fact: FollowUp): void {
   const { ledger, entry, met } = meeting;
-  if (leftOut(fact) || isTheirPlan(fact.quote)) return;
+  if (telling.theirs) return;
   if (isPurchase(fact, ledger.goods)) return;
   const sent = isOthers(fact, telling.lead);
   if (sent === 'not ours') {

@@ -9,6 +9,7 @@ import { firstOf, inPacks, packsSaid, packsThere } from './packs/index.ts';
 import { reckonGoods } from './reading/covering.ts';
 import { layOut } from './reading/layOut.ts';
 import { placesCounted } from './reading/places.ts';
+import { notesOf } from './reading/said.ts';
 import { onlySold } from './reading/soldBy.ts';
 import { unanswered } from './reading/unanswered.ts';
 import { rowLines } from './rows/index.ts';
@@ -33,22 +34,22 @@ export function compute(notes: readonly NoteFacts[], site: SiteFacts): Computed 
   const lines = [
     ...reckoned.filter((l) => !small.lines.some((s) => s.area === l.area && (s.item === l.item || isKindOf(l, s)))),
     ...small.lines,
-    ...fittingLines(notes, said, reckoned),
+    ...fittingLines(said, reckoned),
     ...conductorLines(said, reckoned),
   ];
   const questions = [...rows.questions, ...goods.questions, ...cuts.questions, ...batts.questions, ...small.questions];
   const reckonedFrom = new Set([...reckoned.flatMap((l) => l.noteIds), ...questions.map((q) => q.noteId)]);
-  const places = (reckonedFrom.size ? said : [])
-    .filter(({ noteId }) => reckonedFrom.has(noteId))
-    .flatMap((note) => placesCounted(note).map((thing) => ({ thing, noteId: note.noteId })));
-  const packFor = firstOf(packsSaid(notes, said, lines), site.packFor);
+  const places = notesOf(reckonedFrom, said).flatMap((note) =>
+    placesCounted(note).map((thing) => ({ thing, noteId: note.noteId })),
+  );
+  const packFor = firstOf(packsSaid(said, lines), site.packFor);
   return {
     lines: packsThere(inPacks(lines, packFor), said),
     packFor,
-    counted: [...small.counted, ...places, ...cuts.counted, ...onlySold(notes, said)],
+    counted: [...small.counted, ...places, ...cuts.counted, ...onlySold(said)],
     checks: checksIn(said),
-    waits: [...waitsIn(said), ...arrivalsIn(notes, said)],
-    cautions: cautionsIn(notes, site),
+    waits: [...waitsIn(said), ...arrivalsIn(said)],
+    cautions: cautionsIn(said, site),
     questions: [...questions, ...unanswered(left, { lines, questions })],
   };
 }

@@ -8,6 +8,7 @@ import { entriesOf } from '../../server/commands/entries.ts';
 import { fold } from '../../server/jobs/index.ts';
 import type { Standing } from '../../server/jobs/list/board.ts';
 import { candidatesOf, type Endings } from '../../server/jobs/list/endings/index.ts';
+import { namesOf } from '../../server/jobs/list/endings/signs.ts';
 import { type Choice, choose, learn } from './choice.ts';
 import { linesOf, writeTable } from './table.ts';
 import { hitsOf, noteOf, type ToldJob, toldJobs } from './toldJobs.ts';
@@ -46,7 +47,7 @@ function examplesOf(job: ToldJob, n: number): Example[] {
       if (!items.size || (elsewhere && !here)) continue;
       const worth = here ? 1 : 0;
       const answers = [
-        { signs: [...signs, ...clause.signs], worth },
+        { signs: [...namesOf(signs), ...clause.signs], worth },
         { ...NOT, worth: 1 - worth },
       ];
       examples.push({ note: n, place: `${entry.id} ${item.key}`, answers });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { builtIn } from '../../server/takeoff/cautions/builtYear.ts';
 import { HAZARDS } from '../../server/takeoff/cautions/hazards.ts';
+import { layOut } from '../../server/takeoff/reading/layOut.ts';
 import { played } from './told.ts';
 
 const play = (builtYear: number | undefined, ...texts: string[]) =>
@@ -140,5 +141,6 @@ it.each([
   ['need fifty seven feet of base in the house', null],
   ['paid 1950 for the lumber', null],
 ])('%s: %s', (text, year) => {
-  expect(builtIn([{ noteId: 'n', saidAt: '2026-06-09T10:00:00', text, facts: [] }])).toBe(year);
+  const note = { noteId: 'n', saidAt: '2026-06-09T10:00:00', text, facts: [] };
+  expect(builtIn(layOut([note], { areas: [], builtYear: null }))).toBe(year);
 });

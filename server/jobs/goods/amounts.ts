@@ -7,7 +7,10 @@ export const NONE = new Fraction(0);
 export const most = (a: Fraction, b: Fraction): Fraction => (a.compare(b) > 0 ? a : b);
 export const least = (a: Fraction, b: Fraction): Fraction => (a.compare(b) < 0 ? a : b);
 /** Nothing where it would be less than nothing. */
-export const positive = (amount: Fraction): Fraction => most(amount, NONE);
+export const positive = (amount: Fraction): Fraction => (isSome(amount) ? amount : NONE);
+
+/** More than nothing. */
+export const isSome = (amount: Fraction): boolean => amount.s > 0n && amount.n > 0n;
 
 /** `2 1/2 bags`; what is counted singly has no unit. */
 export const amountText = (amount: Fraction, unit: string | null): string =>

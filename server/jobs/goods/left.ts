@@ -1,6 +1,6 @@
 /** What is left to buy of goods, and what is left of them in the van. */
 import type Fraction from 'fraction.js';
-import { NONE, positive } from './amounts.ts';
+import { isSome, NONE, positive } from './amounts.ts';
 import type { Position } from './position.ts';
 
 /** Bought or had, less what went back: that much of the need is met. */
@@ -19,6 +19,6 @@ export function toBuy(p: Position): Fraction | null {
 /** Goods wanted and not yet bought, had or on order. */
 export function openNeed(p: Position): boolean {
   if (p.dropped || p.met) return false;
-  const left = toBuy(p);
-  return left === null ? p.needUncounted && !covered(p).compare(0) && !p.ordered.compare(0) : left.compare(0) > 0;
+  if (p.need === null) return p.needUncounted && !isSome(covered(p)) && !p.ordered.compare(0);
+  return p.need.compare(covered(p).add(p.ordered)) > 0;
 }

@@ -3,7 +3,7 @@ import { isSpoiled } from '../../../parser/facts/flaws/spoiled.ts';
 import { stem, wordsOf } from '../../../parser/trade/likeness.ts';
 import type { Material } from '../../../parser/types.ts';
 import { event } from '../event.ts';
-import { dayOf, type Ledger } from '../ledger.ts';
+import type { Ledger } from '../ledger.ts';
 import type { Standing } from '../list/board.ts';
 import { tell } from '../list/items.ts';
 import { isLive } from '../live.ts';
@@ -57,12 +57,11 @@ const stemless = (thing: string, area: string | null) =>
     .filter((word) => area === null || !area.toLowerCase().split(' ').includes(word.toLowerCase()))
     .join(' ') || thing;
 
-export function takeGoods({ ledger, entry, text, met }: Meeting, position: Position, fact: Material): boolean {
-  const before = openNeed(position);
+export function takeGoods({ ledger, entry, text, day, met }: Meeting, position: Position, fact: Material): boolean {
+  const had = fact.status === 'have' && openNeed(position);
   const short = /^[^.;!?\n]*\b(?:we're|i'm|still) short\b/i.test(text.slice(fact.end)) ? ' short' : '';
   meetMaterial(position, fact, entry, leadOf(text, 0, fact.start) + short);
-  if (fact.status === 'bought' || (before && fact.status === 'have'))
-    dayOf(ledger, entry.at.slice(0, 10)).bought.push(`${fact.quantity ?? ''} ${fact.item}`.trim());
+  if (fact.status === 'bought' || had) day.bought.push(`${fact.quantity ?? ''} ${fact.item}`.trim());
   // "It has no ground so that gets a gfci": the part is tied to the flaw of the same sentence.
   const item = met.at(-1);
   if (fact.status === 'need' && item && sameSentence(text, item, fact.start)) {

@@ -2,6 +2,7 @@ import Fraction from 'fraction.js';
 import { unitWord } from '../../../parser/quantities/containers.ts';
 import type { Material } from '../../../parser/types.ts';
 import type { PackFor } from '../../takeoff/types.ts';
+import { onHandOf } from './left.ts';
 import type { PacksGot, Position } from './position.ts';
 
 /** What small goods come in: how many to each, only the pack tells. */
@@ -10,7 +11,13 @@ const PACK = /^(?:box|pack|packet|package|bag|card|case|carton|sleeve|bucket|jar
 const isPiece = (unit: string | null) => unit === 'each' || unit === 'piece';
 
 /** "Got 2 boxes of screws" where screws are wanted by the piece: kept as boxes, never as two. True where it was that. */
-export function takePacks(p: Position, { unit, status }: Material, amount: Fraction | null, noteId: string): boolean {
+export function takePacks(
+  p: Position,
+  status: Material['status'],
+  unit: string | null,
+  amount: Fraction | null,
+  noteId: string,
+): boolean {
   if (!amount || !unit || !PACK.test(unit) || !isPiece(p.unit)) return false;
   const before = p.packs?.unit === unit ? p.packs.count : new Fraction(0);
   const left = before.sub(amount);
@@ -23,9 +30,10 @@ export function takePacks(p: Position, { unit, status }: Material, amount: Fract
 }
 
 /** Goods of which only packs were told are wanted by the piece now: the packs stay packs. */
-export function countByPiece(p: Position, { unit, status }: Material, onHand: Fraction, noteId: string): void {
+export function countByPiece(p: Position, { unit, status }: Material, noteId: string): void {
   if (status !== 'need' || !isPiece(unit) || p.need !== null || !p.unit || !PACK.test(p.unit)) return;
   const none = new Fraction(0);
+  const onHand = onHandOf(p);
   if (onHand.compare(0) > 0) p.packs = { unit: p.unit, count: onHand, noteId };
   Object.assign(p, { unit, bought: none, have: none, used: none, returned: none });
 }

@@ -1,4 +1,5 @@
 import { likeness, stem, wordsOf } from '../../../parser/trade/likeness.ts';
+import { lowered } from '../../../parser/trade/words.ts';
 import { headOf } from '../list/match.ts';
 import { NUMBER, numberOf } from '../said/numbers.ts';
 import { likeliest } from './found.ts';
@@ -104,6 +105,9 @@ const MADE_EACH = new RegExp(
   `\\bmake (?:it|that|them|those) ((?:${NUMBER}) [^.;!?\\n]+?)(?=[.;!?\\n]|$| (?:i|we|he|she|they|it|because|cause|since|so|for|but|that's)\\b)`,
   'g',
 );
+
+/** Whether words may tell such a list. */
+export const countsAnew = (text: string): boolean => /\bmake (?:it|that|them|those) /.test(lowered(text));
 
 /** Every count of such a list, once the note's own words have been met: so many are wanted in all. */
 export const countsMade = (said: string, goods: Goods): Recounted[] =>

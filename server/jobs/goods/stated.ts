@@ -23,10 +23,10 @@ export function meetMaterial(position: Position, fact: Material, entry: Entry, l
   position.history.push(event(entry, status, fact.quote));
   if (status === 'mentioned') return;
   const noteId = noteOf(entry);
-  countByPiece(position, fact, onHandOf(position), noteId);
+  countByPiece(position, fact, noteId);
   const beside = /\b(?:and|plus|&) $/.test(lead) && before.some((e) => e.entry === entry.id && e.what === 'need');
   const told = { still: /\b(?:still|short)\b/.test(lead), only: ONLY.test(lead), beside };
-  const reason = takePacks(position, { ...fact, status }, amount, noteId)
+  const reason = takePacks(position, status, fact.unit, amount, noteId)
     ? `${amountText(amount!, fact.unit)} ${status === 'have' ? 'on hand' : status}`
     : status === 'need'
       ? takeNeed(position, fact, amount, entry.at, told)
@@ -54,7 +54,7 @@ function takeFate(
 ): string | null {
   // A foot of what comes by the roll, a sheet of what was counted in feet: how much of it is not known.
   const known = amount !== null && sameUnit(position.unit, unit);
-  const rest = toBuy(position);
+  const rest = known ? null : toBuy(position);
   const count = known ? amount : rest !== null && rest.compare(0) > 0 && amount === null ? rest : new Fraction(1);
   switch (status) {
     case 'bought':

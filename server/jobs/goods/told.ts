@@ -1,5 +1,4 @@
 import { isSpoiled } from '../../../parser/facts/flaws/spoiled.ts';
-import { remembered } from '../../../parser/remembered.ts';
 import { likeness, stem, wordsOf } from '../../../parser/trade/likeness.ts';
 import { lowered } from '../../../parser/trade/words.ts';
 import type { Fact, Material } from '../../../parser/types.ts';
@@ -43,7 +42,10 @@ export interface GoodsTold {
   drops?: true;
 }
 
-const mayTell = remembered((text) => MAY_TELL.test(text.toLowerCase()) || unwantedIn(text.toLowerCase()).length > 0);
+/** Whether words may tell of goods that stand on the list. */
+export const pointsAtGoods = (text: string): boolean =>
+  MAY_TELL.test(text.toLowerCase()) || unwantedIn(text.toLowerCase()).length > 0;
+
 /** What a note tells of goods on the list, and what of its own facts that settles. */
 export interface ToldOfGoods {
   told: readonly GoodsTold[];
@@ -59,11 +61,10 @@ const THEY = / (?:they|he|she|but)\b.*$/;
 
 const LEFT_OVER = /\bleft ?over\b|\bleft$|\bspare\b/;
 
-const NOTHING_TOLD: ToldOfGoods = { told: [], read: null };
+export const NOTHING_TOLD: ToldOfGoods = { told: [], read: null };
 
 /** Goods of the list that a note tells of in words that point back: fetched, ordered, come, gone, in the van. */
 export function goodsTold(text: string, facts: readonly (Fact | null)[], goods: Goods): ToldOfGoods {
-  if (!mayTell(text)) return NOTHING_TOLD;
   const said = lowered(text);
   const out: GoodsTold[] = [];
   const taken = facts.filter((f): f is Material => f?.kind === 'material' && f.status !== 'mentioned');

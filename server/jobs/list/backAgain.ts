@@ -6,7 +6,7 @@ import { isLeftToThem } from '../said/theirs.ts';
 import { isWork, type Standing } from './board.ts';
 import { joinItems } from './commands.ts';
 import { ailmentsOf, curesAmong } from './endings/ailments.ts';
-import { type Clause, clausesOf } from './endings/clauses.ts';
+import type { Clause } from './endings/clauses.ts';
 import { goesBy } from './endings/shared.ts';
 import { setState, tell } from './items.ts';
 
@@ -71,11 +71,21 @@ const MOST = 1;
 /** So far behind it may be said that it is to stay as it is. */
 const BEHIND = 90;
 
-/** Opens again what a note tells as back, and takes what it opened for it into that. */
-export function reopenToldBack({ ledger, entry, text, met }: Meeting, areas: readonly string[]): void {
+/** Whether a clause may tell of anything as back. */
+export const maybeBack = ({ said }: Clause): boolean => AGAIN.test(said) || BACK.test(said);
+
+/**
+ * Opens again what a note tells as back, and takes what it opened for it into that.
+ *
+ * @param back those of its clauses that may tell it
+ */
+export function reopenToldBack(
+  { ledger, entry, text, met }: Meeting,
+  back: readonly Clause[],
+  areas: readonly string[],
+): void {
   const { board } = ledger;
-  for (const clause of clausesOf(text)) {
-    if (!AGAIN.test(clause.said) && !BACK.test(clause.said)) continue;
+  for (const clause of back) {
     const room = areas.find((area) => clause.said.includes(area.toLowerCase())) ?? null;
     const closed = board.items.filter(
       (item) =>

@@ -20,7 +20,8 @@ function answeredByRules(telling: Telling, fact: Done): ByRules {
   const points = ![...named].some((word) => !POINTERS.has(word));
   const object = points ? objectWords(`x ${telling.lead} ${fact.quote}`) : named;
   const words = points ? wordsOf(`${fact.task} ${telling.lead} ${fact.quote}`) : wordsOf(fact.task);
-  const fits = (item: Standing) => answers(item, fact.task);
+  const verb = verbOf(fact.task);
+  const fits = (item: Standing) => answers(item, verb);
   const sought = { words, area: fact.area, quote: fact.quote, head: headOf(fact.task) };
   const whole = find(board, sought, { fits, sure: 0.6, anyOf: false });
   if (whole?.sure) return sureOf(whole.item);
@@ -90,8 +91,7 @@ const BEHIND = 60;
 const POINTERS = stems('one ones new it them that those this everything all both other');
 
 /** May this work end that item: the same work, or a repair for a flaw; never what only comes before it. */
-function answers(item: Standing, done: string): boolean {
-  const verb = verbOf(done);
+function answers(item: Standing, verb: string): boolean {
   const owed = verbOf(item.task);
   if (ENDS.has(verb) || verb === owed || `re${verb}` === owed || (CARRIES.has(verb) && CARRIES.has(owed))) return true;
   if (BEFORE.has(verb)) return false;
@@ -107,11 +107,11 @@ const planOf = (board: Board, fact: Done, known: Standing, day: string): Standin
         .slice(-40)
         .filter(
           (item) =>
+            item.readyOn !== null &&
+            item.readyOn <= day &&
             item !== known &&
             isLive(item) &&
             item.problem === null &&
-            item.readyOn !== null &&
-            item.readyOn <= day &&
             verbOf(item.task) === verbOf(fact.task) &&
             sameArea(item.area, fact.area) &&
             objectWords(fact.task).has(item.head),
@@ -179,7 +179,7 @@ function onlyOne(board: Board, fact: Done): Standing | null {
   if (fits.length !== 1 || !only || isWork(only.head)) return null;
   if (namesAnother(thing, only.head, only) || placesClash({ words: object, area: fact.area, quote: fact.quote }, only))
     return null;
-  return answers(only, fact.task) ? only : null;
+  return answers(only, verb) ? only : null;
 }
 /** Some of it is left, or it is only begun. */
 const NOT_YET =
@@ -200,8 +200,8 @@ function dueToday(board: Board, fact: Done, day: string): Standing | null {
     .slice(-40)
     .filter(
       (item) =>
-        isLive(item) &&
         (item.due === day || item.readyOn === day) &&
+        isLive(item) &&
         (verbOf(item.task) === verb || sameOneOf(item.task, fact.task)) &&
         sameArea(item.area, fact.area) &&
         ([...object].some((word) => item.words.has(word) || item.told.has(word)) ||

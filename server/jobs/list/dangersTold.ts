@@ -33,6 +33,7 @@ export function openDangers(meeting: Meeting, facts: readonly Fact[], areas: rea
       met,
       lead: '',
       tail: '',
+      theirs: false,
       part: null,
       removed: null,
       questions,

@@ -3,7 +3,6 @@ import { isDoubtful } from '../../../parser/doubtful.ts';
 import { sameArea, wordsOf } from '../../../parser/trade/likeness.ts';
 import type { Problem } from '../../../parser/types.ts';
 import { isLive } from '../live.ts';
-import { isLeftToThem } from '../said/theirs.ts';
 import { type Board, reword, type Standing, sharing } from './board.ts';
 import { isDoubted } from './doubts/index.ts';
 import { endByWords } from './hazardous.ts';
@@ -26,11 +25,11 @@ function problemByRules(telling: Telling, fact: Problem): ByRules {
     head: headIn(fact.thing, fact.quote, fact.area),
   };
   const fits = (item: Standing) => sameThing(item, sought.head, sought.words);
-  const again = /\b(?:still|again|back)\b/.test(fact.quote.toLowerCase());
   const same = sameBreath(telling, fact);
   if (same) return sureOf(same);
   const live = find(board, sought, { fits, sure: fact.state === 'fixed' ? 0.6 : undefined });
   if (live?.sure) return sureOf(live.item);
+  const again = /\b(?:still|again|back)\b/.test(fact.quote.toLowerCase());
   const closed = again || fact.state === 'fixed' ? find(board, sought, { where: ['closed'], fits }) : null;
   if (closed?.sure) return sureOf(closed.item);
   return { item: fact.state === 'fixed' ? soleFlaw(board, fact) : null, perhaps: live?.item ?? null };
@@ -40,11 +39,7 @@ function problemByRules(telling: Telling, fact: Problem): ByRules {
 export function meetProblem(telling: Telling, fact: Problem): Standing | null {
   const { board, entry, apart } = telling;
   const { item: known, kept, perhaps } = apart ? ALONE : telling.link(telling, fact, problemByRules(telling, fact));
-  if (
-    !kept ||
-    (!(known && isLive(known)) && !apart && fact.state === 'open' && isLeftToThem(fact.quote + telling.tail))
-  )
-    return null;
+  if (!kept || (!(known && isLive(known)) && !apart && fact.state === 'open' && telling.theirs)) return null;
   const part = fact.state === 'fixed' ? (known ? partOfWork(telling, known, fact.quote) : telling.part) : null;
   const over = fact.state === 'fixed' && !part;
   if (known) {

@@ -1,4 +1,3 @@
-import { remembered } from '../../../parser/remembered.ts';
 import { wordsOf } from '../../../parser/trade/likeness.ts';
 import { lowered } from '../../../parser/trade/words.ts';
 import { event } from '../event.ts';
@@ -39,7 +38,8 @@ const TRADES =
 const NOBODY =
   /^(?:me|him|her|them|us|you|it|they|he|she|we|i|that|this|who|someone|somebody|nobody|owner|customer|yard|store|shop|dump|dry|set|cure|go|see|check|do|now|later|tomorrow|today|one|us)$/;
 
-interface Handed {
+/** Work told as given to somebody, in words. */
+export interface Handed {
   /** As it was said. */
   who: string;
   what: string;
@@ -47,7 +47,7 @@ interface Handed {
 }
 
 /** Clauses that give work to somebody. */
-const handedIn = remembered((text): Handed[] => {
+export function handedIn(text: string): Handed[] {
   const out: Handed[] = [];
   for (const clause of text.split(/[.;!?\n]|, (?=[A-Za-z]+(?:'s| is| can| will)\b)|,? and (?=[A-Z])/)) {
     const quote = clause.trim().replace(/^(?:and|so|ok|okay|also|then|oh)[, ]+/i, '');
@@ -62,15 +62,15 @@ const handedIn = remembered((text): Handed[] => {
     }
   }
   return out;
-});
+}
 
 /** "Give number four to Luis", "Luis can take the shutoff": items of the list get their person. */
 export function handOver(
   { board, entry, noteId, questions }: { board: Board; entry: Entry; noteId: string; questions: Question[] },
-  text: string,
+  handed: readonly Handed[],
   crew: readonly string[],
 ): void {
-  for (const { who, what, quote } of handedIn(text)) {
+  for (const { who, what, quote } of handed) {
     const numbers = numbersIn(what);
     const person = personOf(who, crew, board, numbers.length > 0);
     if (!person) continue;

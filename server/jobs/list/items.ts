@@ -15,6 +15,8 @@ import type { Setting } from './setting.ts';
 export interface Telling extends Setting {
   /** True where a hand said that this fact is an item of its own. */
   apart: boolean;
+  /** A flaw or a plan that its own words, with those right behind it, leave to somebody else; or no work at all. */
+  theirs: boolean;
   /** How it is told as done in part; null where it is not. */
   part: Part | null;
   /** What the same note told as taken out, verb first; null where nothing was. */
@@ -39,6 +41,8 @@ export function ask({ entry, questions }: Telling, question: string, item: Stand
  */
 export function open({ board, entry, key, lead }: Telling, from: Opening, quote: string | null): Standing {
   const day = entry.at.slice(0, 10);
+  const said = wordsOf(quote ?? '');
+  const thing = from.thing ?? from.task;
   const item: Standing = {
     problem: null,
     thing: null,
@@ -62,8 +66,9 @@ export function open({ board, entry, key, lead }: Telling, from: Opening, quote:
         ? from.task
         : `${from.task} ${from.problem} ${from.thing ?? ''}`,
     ),
-    head: headIn(from.thing ?? from.task, quote ?? '', from.area),
-    told: names(quote, from) ? wordsOf(quote ?? '') : new Set([...wordsOf(quote ?? ''), ...wordsOf(lead)]),
+    head: headIn(thing, quote ?? '', from.area),
+    // The words name the thing themselves; where they only point at it, the ones before them name it.
+    told: said.has(headOf(thing)) ? said : new Set([...said, ...wordsOf(lead)]),
     met: [key],
   };
   add(board, item);
@@ -101,13 +106,10 @@ export function join({ board, entry, key }: Telling, item: Standing, what: strin
   board.joined = item;
 }
 
-/** The words name the thing themselves; where they only point at it, the ones before them name it. */
-const names = (quote: string | null, { thing, task }: Opening) => wordsOf(quote ?? '').has(headOf(thing ?? task));
-
 /** Takes on more words that it is spoken of with. */
 export function tell(board: Board, item: Standing, text: string): void {
   const words = wordsOf(text);
-  if ([...words].every((word) => item.told.has(word))) return;
+  if (words === item.told || [...words].every((word) => item.told.has(word))) return;
   leave(board, item);
   item.told = new Set([...item.told, ...words]);
   enter(board, item);

@@ -129,14 +129,18 @@ export function scoreOf(sought: Sought, item: Standing): number {
   return placesClash(sought, item) ? 0 : score + bonus;
 }
 
-const digits = (words: ReadonlySet<string>) => [...words].filter((word) => /^\d/.test(word));
+const isNumber = (word: string) => word >= '0' && word < ':';
 
 /** "Outlet 3" is not "outlet 4". */
 export function numbersClash(a: ReadonlySet<string>, b: ReadonlySet<string>): boolean {
-  const mine = digits(a);
-  if (!mine.length) return false;
-  const theirs = digits(b);
-  return theirs.length > 0 && !mine.some((word) => theirs.includes(word));
+  let numbered = false;
+  for (const word of a) {
+    if (!isNumber(word)) continue;
+    if (b.has(word)) return false;
+    numbered = true;
+  }
+  if (numbered) for (const word of b) if (isNumber(word)) return true;
+  return false;
 }
 
 const PLACE =
@@ -151,17 +155,19 @@ export const unmeasured = (words: ReadonlySet<string>): ReadonlySet<string> =>
   [...words].some((word) => MEASURES.has(word)) ? new Set([...words].filter((word) => !MEASURES.has(word))) : words;
 
 /** Where words say that something is: sides, and what it stands by; the same words are looked at once. */
-const whereIn = remembered((said) => ({
-  sides: [...said.matchAll(SIDES)].map((m) => m[1]!),
-  places: unmeasured(wordsOf([...said.matchAll(PLACE)].map((m) => m[1]!).join(' '))),
-}));
+const whereIn = remembered((words) => {
+  const said = words.toLowerCase();
+  return {
+    sides: [...said.matchAll(SIDES)].map((m) => m[1]!),
+    places: unmeasured(wordsOf([...said.matchAll(PLACE)].map((m) => m[1]!).join(' '))),
+  };
+});
 
 /** Both say where, and they say different places. */
 export function placesClash(sought: Sought, item: Standing): boolean {
-  const mine = sought.quote.toLowerCase();
-  const said = whereIn(mine);
+  const said = whereIn(sought.quote);
   if (!said.sides.length && !said.places.size) return false;
-  const theirs = `${item.task}. ${item.history[0]?.words ?? ''}`.toLowerCase();
+  const theirs = `${item.task}. ${item.history[0]?.words ?? ''}`;
   const { sides, places: known } = whereIn(theirs);
   if (said.sides.length && sides.length && !said.sides.some((side) => sides.includes(side))) return true;
   // The room is no spot in it: "in the laundry" is "behind the washer" there.
@@ -170,7 +176,8 @@ export function placesClash(sought: Sought, item: Standing): boolean {
   if (!places.size || !known.size) return false;
   const all = wordsOf(theirs);
   return (
-    ![...places].some((word) => all.has(word) || item.told.has(word)) && ![...known].some((w) => wordsOf(mine).has(w))
+    ![...places].some((word) => all.has(word) || item.told.has(word)) &&
+    ![...known].some((w) => wordsOf(sought.quote).has(w))
   );
 }
 

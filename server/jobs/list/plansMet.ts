@@ -4,7 +4,7 @@ import { wordsOf } from '../../../parser/trade/likeness.ts';
 import type { FollowUp } from '../../../parser/types.ts';
 import { isLive } from '../live.ts';
 import { tellsRest } from '../said/partly.ts';
-import { objectWords } from '../said/verbs.ts';
+import { objectWords, verbOf } from '../said/verbs.ts';
 import { reword, type Standing } from './board.ts';
 import { isDoubted } from './doubts/index.ts';
 import { ALONE, join, open, setState, type Telling, wonder } from './items.ts';
@@ -18,10 +18,11 @@ function planByRules(telling: Telling, fact: FollowUp, words: ReadonlySet<string
   if (flaw) return sureOf(flaw);
   // What is left of work goes by its thing alone.
   const named = tellsRest(fact.quote) ? objectWords(fact.task) : words;
+  const verb = verbOf(fact.task);
   const match = find(
     telling.board,
     { words: named.size ? named : words, area: fact.area, quote: fact.quote },
-    { fits: (item) => sameWork(item, fact.task) },
+    { fits: (item) => sameWork(item, verb) },
   );
   if (match?.sure) return sureOf(match.item);
   return { item: assigned(telling, fact, words) ?? moved(telling, fact), perhaps: match?.item ?? null };

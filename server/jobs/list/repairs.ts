@@ -114,8 +114,7 @@ const REPAIRS =
   /^(?:replace|swap|change|repair|fix|re\w+|tighten|patch|seal|caulk|clean|clear|sister|cut|put|install|adjust|secure|fasten|new|scrape|sand|shim|plane|glue|straighten|level|plumb|unclog|snake|rehang)\b/;
 
 /** Follow-ups with different work in mind are not one: "paint the casing" is not "caulk the casing". */
-export function sameWork(item: Standing, task: string): boolean {
-  const mine = verbOf(task);
+export function sameWork(item: Standing, mine: string): boolean {
   const theirs = verbOf(item.task);
   if (mine === theirs || item.task.includes(':')) return true;
   return PUTS.has(mine) && PUTS.has(theirs);

@@ -1,4 +1,3 @@
-import { remembered } from '../../../parser/remembered.ts';
 import { wordsOf } from '../../../parser/trade/likeness.ts';
 import { lowered } from '../../../parser/trade/words.ts';
 import { isLive } from '../live.ts';
@@ -25,14 +24,15 @@ const ALL =
   /^(?:all|everything|every one|the (?:whole|entire)|the lot|the rest|it all|all of)\b|^(?:the )?(?:work|job|house|list)$/;
 const BUT = /\b(?:except|but|besides|other than|all but|apart from|minus)(?: for)?(?: not)? (.+)$/;
 
-interface Signed {
+/** Work told as accepted, in words. */
+export interface Signed {
   what: string;
   but: string | null;
   quote: string;
 }
 
 /** Clauses that tell of work accepted at the walk-through. */
-const signedIn = remembered((text): Signed[] => {
+export function signedIn(text: string): Signed[] {
   const out: Signed[] = [];
   for (const quote of text.split(/[.;!?\n]/)) {
     const said = lowered(quote);
@@ -51,14 +51,14 @@ const signedIn = remembered((text): Signed[] => {
     }
   }
   return out;
-});
+}
 
 /**
  * "She signed off on four and six", "owner's happy with the laundry": done work is accepted; by its number, open work
  * too. What was excepted stays as it is.
  */
-export function signOff(board: Board, entry: Entry, text: string, areas: readonly string[]): void {
-  for (const { what, but, quote } of signedIn(text)) {
+export function signOff(board: Board, entry: Entry, signed: readonly Signed[], areas: readonly string[]): void {
+  for (const { what, but, quote } of signed) {
     const left = new Set(but === null ? [] : meantBy(board, but, areas));
     for (const item of meantBy(board, what, areas))
       if (!left.has(item) && item.state !== 'dropped') setState(board, item, entry, 'signed off', quote);

@@ -88,20 +88,19 @@ export function partIn(text: string, { start, end }: Span): Part | null {
   const next = behind.slice(tail.length + 1).split(/[.;!?\n]/)[0]!;
   const near = `${words}${tail.slice(0, WINDOW)}`;
   const said = `${words}${tail}`;
-  const left = [
-    () => leftOfMany(words, behind),
-    () => match(TO_GO, near),
-    () => (next.length < WINDOW ? match(TO_GO_FIRST, next) : null),
-    () => match(REST, near),
-    () => (GOODS.test(words) ? null : (LEFT_BEHIND.exec(tail)?.[1]?.trim() ?? null)),
-    () => after(EXCEPT, said.split(/ so /)[0]!),
-    () => match(HALF, near),
-    () => match(ONE_SIDE, near),
-    () => (ALL.test(words) ? null : match(RAN_OUT, said)),
-    () => match(OTHER_WAITS, said),
-    () => BUT_ONE.exec(tail)?.[1]?.trim() ?? null,
-    () => NOT_YET.exec(said)?.[1]?.trim() ?? null,
-  ].reduce<string | null>((found, read) => found ?? read(), null);
+  const left =
+    leftOfMany(words, behind) ??
+    match(TO_GO, near) ??
+    (next.length < WINDOW ? match(TO_GO_FIRST, next) : null) ??
+    match(REST, near) ??
+    (GOODS.test(words) ? null : caught(LEFT_BEHIND, tail)) ??
+    after(EXCEPT, said.split(/ so /)[0]!) ??
+    match(HALF, near) ??
+    match(ONE_SIDE, near) ??
+    (ALL.test(words) ? null : match(RAN_OUT, said)) ??
+    match(OTHER_WAITS, said) ??
+    caught(BUT_ONE, tail) ??
+    caught(NOT_YET, said);
   if (left !== null) return { left, plain: true };
   const wants = WANTS.exec(tail)?.[1];
   if (wants) return { left: wants, plain: false };
@@ -114,8 +113,9 @@ const ALL = /\b(?:all|both|every|whole|finished|done)\b/;
 const GOODS = /\b(?:tubes?|bags?|box(?:es)?|gallons?|gal|sheets?|packs?|rolls?|quarts?|litres?|liters?|tins?|cans?)\b/;
 
 const match = (pattern: RegExp, said: string): string | null => pattern.exec(said)?.[0]?.trim() ?? null;
+const caught = (pattern: RegExp, said: string): string | null => pattern.exec(said)?.[1]?.trim() ?? null;
 /** What is left out is what is left. */
 const after = (pattern: RegExp, said: string): string | null => {
-  const out = pattern.exec(said)?.[1]?.trim();
+  const out = caught(pattern, said);
   return out ? `${out} left` : null;
 };

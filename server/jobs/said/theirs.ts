@@ -1,4 +1,3 @@
-import { remembered } from '../../../parser/remembered.ts';
 import { lowered } from '../../../parser/trade/words.ts';
 
 /**
@@ -21,16 +20,16 @@ const STAYS =
   /\b(?:leave|let) (?:it|that|those|them|these)(?: be| alone| as is)?(?=[.,;!?\n]|$| (?:he|she|they|so|and|for now)\b)|\bleave (?:it|that|them) (?:till|until|til|for) the (?:remodel|renovation|reno|refit|rebuild|extension|gut|big job)\b|\blive with\b|\b(?:doesn't|does not|don't|do not|won't) (?:mind|care|bother)\b|\balways (?:did|has|have|does)\b|\bnot (?:ours|us|our (?:job|problem|business|work))\b|\b(?:isn't|aren't) ours\b|\bis (?:the )?neighbou?r's\b|\b(?:hers|his|theirs) to [a-z]+\b|\bnothing (?:the matter|wrong) with\b|\bsending (?:a|his|her|their|some) (?:man|guy|body)\b|\bnot (?:live|anything)\b/;
 
 /** Whether a flaw's own words with those right behind it say that another sees to it or that it stays as it is. */
-export const isLeftToThem = remembered((words) => {
+export function isLeftToThem(words: string): boolean {
   const said = lowered(words);
   return SEES_TO.test(said) || OWN.test(said) || STAYS.test(said);
-});
+}
 
 /** "Her electrician is already booked for that", "he'll fix it himself": a plan that is another's own. */
-export const isTheirPlan = remembered((quote) => {
+export function isTheirPlan(quote: string): boolean {
   const said = lowered(quote);
   return OF_HOUSE.test(said) && (SEES_TO.test(said) || OWN.test(said));
-});
+}
 const OF_HOUSE = new RegExp(
   `\\b(?:her|his|their) (?:own |[a-z]+ )?(?:${KIN}|${TRADE}|[a-z]+)\\b|\\b${HOUSE}\\b|\\b(?:grandson|nephew|cousin|cleaners?|rep|company)\\b|\\balready booked\\b`,
 );

@@ -1,6 +1,7 @@
 import Fraction from 'fraction.js';
 import { battsOf, baysOf } from '../calculators/insulation.ts';
 import type { Counted } from '../calculators/spacing.ts';
+import { readOnce } from '../reading/readOnce.ts';
 import { rValueIn } from '../reading/rValue.ts';
 import { figureAt, lengthIn, type Said, saying } from '../reading/said.ts';
 import { isDone } from '../reading/wanted.ts';
@@ -26,6 +27,9 @@ const RUN = saying(
   "<L>(?: (?:long|of))?(?: {N\\d+} ?x ?{N\\d+})? (?:stud )?(?:wall|run)\\b|\\bwall(?:'s| is)?(?: about)? <L>(?: long)?\\b",
 );
 
+/** It wants insulation by the bay. */
+const speaks = readOnce(({ words }) => NAMED.test(words) && BY_BAY.test(words) && !isDone(words));
+
 /**
  * Insulation by the bay: batts that the bays take, one over another. The bays are counted, or reckoned from a wall's
  * length and the spacing of its studs. `claimed`: the notes that are about it, which no other take-off reads.
@@ -39,7 +43,7 @@ export function battLines(notes: readonly Said[]): {
   const questions: { noteId: string; ask: string }[] = [];
   const claimed = new Set<string>();
   for (const said of notes) {
-    if (!NAMED.test(said.words) || !BY_BAY.test(said.words) || isDone(said.words)) continue;
+    if (!speaks(said)) continue;
     const bays = baysIn(said);
     if (!bays) continue;
     claimed.add(said.noteId);

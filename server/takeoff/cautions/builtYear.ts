@@ -1,5 +1,5 @@
-import { remembered } from '../../../parser/remembered.ts';
-import type { NoteFacts } from '../types.ts';
+import { readOnce } from '../reading/readOnce.ts';
+import type { Said } from '../reading/said.ts';
 
 const HOUSE =
   '(?:house|home|place|building|bungalow|ranch|colonial|cottage|farmhouse|duplex|triplex|cape|victorian|rowhouse|condo)';
@@ -22,15 +22,15 @@ const DECADE = new RegExp(
 const SHORT_YEAR = new RegExp(`(?:^|[.;,] |\\b(?:an?|the|is|it's|this) )'?([2-9]\\d) (?:\\w+ )?${HOUSE}\\b`);
 
 /** The year that a note says the house was built; of a decade the first year, the safe end. Null where none says. */
-export function builtIn(notes: readonly NoteFacts[]): number | null {
-  for (const { text } of notes) {
-    const year = yearIn(text);
+export function builtIn(notes: readonly Said[]): number | null {
+  for (const note of notes) {
+    const year = yearIn(note);
     if (year !== null) return year;
   }
   return null;
 }
 
-const yearIn = remembered((text): number | null => {
+const yearIn = readOnce(({ text }): number | null => {
   const said = text.toLowerCase();
   const digits = DIGITS.exec(said);
   if (digits) return Number(digits[1] ?? digits[2]);

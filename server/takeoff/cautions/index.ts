@@ -1,6 +1,8 @@
 import { remembered } from '../../../parser/remembered.ts';
 import type { Fact } from '../../../parser/types.ts';
-import type { Computed, NoteFacts, SiteFacts } from '../types.ts';
+import { readOnce } from '../reading/readOnce.ts';
+import type { Said } from '../reading/said.ts';
+import type { Computed, SiteFacts } from '../types.ts';
 import { builtIn } from './builtYear.ts';
 import { DANGERS, type Danger } from './dangers/index.ts';
 import { HAZARDS, type Hazard } from './hazards.ts';
@@ -13,8 +15,8 @@ const OLD =
 const DENIED = /\b(?:no|not|isn't|wasn't|without|never|negative for|free of)(?: \w+){0,2} $/;
 
 /** Cautions that the job's own words call for, each once, with the notes that named the work. */
-export function cautionsIn(notes: readonly NoteFacts[], site: SiteFacts): Caution[] {
-  const naming = notes.filter((note) => calledBy(note).length > 0);
+export function cautionsIn(notes: readonly Said[], site: SiteFacts): Caution[] {
+  const naming = notes.filter((note) => namedIn(note).length > 0 && calledBy(note).length > 0);
   const byAge = naming.some((note) => calledBy(note).some((hazard) => hazard.before !== undefined));
   const built = byAge ? (site.builtYear ?? builtIn(notes)) : null;
   const calling = new Map<Hazard, string[]>();
@@ -31,13 +33,13 @@ export function cautionsIn(notes: readonly NoteFacts[], site: SiteFacts): Cautio
   });
 }
 
-const known = new WeakMap<NoteFacts, readonly Hazard[]>();
+const known = new WeakMap<Said, readonly Hazard[]>();
 
 /** Hazards that one note calls for, whatever the house's age; the same note calls for the same ones. */
-function calledBy(note: NoteFacts): readonly Hazard[] {
+function calledBy(note: Said): readonly Hazard[] {
   const called =
     known.get(note) ??
-    namedIn(note.text).flatMap(({ hazard, places, danger }) =>
+    namedIn(note).flatMap(({ hazard, places, danger }) =>
       danger || (hazard.stays && places.length) || places.some((at) => isOpen(note, at)) ? [hazard] : [],
     );
   known.set(note, called);
@@ -53,7 +55,7 @@ interface Named {
   danger: boolean;
 }
 
-const namedIn = remembered((text): Named[] => {
+const namedIn = readOnce(({ text }): Named[] => {
   const dangers = new Set(dangersIn(text).map(({ hazard }) => hazard));
   return HAZARDS.flatMap((hazard): Named[] => {
     const places = hazard.when ? placesOf(hazard.when, text) : [];
@@ -101,13 +103,13 @@ export const concerns = (hazard: string, words: string): boolean =>
   dangersIn(words).some((danger) => danger.hazard === hazard);
 
 /** What a test has shown is there, however old the house. */
-const oldEnough = (hazard: Hazard, built: number | null, { text }: NoteFacts): boolean =>
+const oldEnough = (hazard: Hazard, built: number | null, { text }: Said): boolean =>
   hazard.before === undefined ||
   dangersIn(text).some((danger) => danger.hazard === hazard.hazard) ||
   (built === null ? OLD.test(text.toLowerCase()) : built < hazard.before);
 
 /** Words told only as done, or only as goods, are no work to come; words that no reader took are, to be safe. */
-function isOpen({ text, facts }: NoteFacts, [start, end]: Place): boolean {
+function isOpen({ text, facts }: Said, [start, end]: Place): boolean {
   const over = facts.filter((f) => f.start < end && f.end > start);
   const told = over.length
     ? over

@@ -1,4 +1,4 @@
-import { remembered } from '../../../parser/remembered.ts';
+import { readOnce } from '../reading/readOnce.ts';
 import type { Said } from '../reading/said.ts';
 import type { Computed } from '../types.ts';
 import { anchors } from './heard/anchors.ts';
@@ -41,31 +41,33 @@ const ALONE: readonly Reader[] = [
 const BEFORE: readonly { reader: Reader; speaks: (words: string) => boolean }[] = [
   {
     reader: flanges,
-    speaks: remembered((words) =>
+    speaks: (words) =>
       /\b(?:flange|(?:closet|toilet|johnny) bolts?|subfloor|build ?up|built up|floor build)\b/.test(words),
-    ),
   },
   {
     reader: moistures,
-    speaks: remembered((words) =>
+    speaks: (words) =>
       /\b(?:under|below|less than|over) \{|\{P|\b(?:plates?|studs?|subfloor|framing|slab|joists?|sheathing|meter|moisture)\b[^.]{0,24}\{/.test(
         words,
       ),
-    ),
   },
   {
     reader: woodFloors,
-    speaks: remembered((words) => /\bsub ?floor\b|\b(?:strips?|planks?|flooring|oak|hardwood)\b/.test(words)),
+    speaks: (words) => /\bsub ?floor\b|\b(?:strips?|planks?|flooring|oak|hardwood)\b/.test(words),
   },
 ];
 
-const known = new WeakMap<Said['figures'], Map<string | null, readonly Verdict[]>>();
+/** Places of those of `BEFORE` that a note speaks to. */
+const spokenTo = readOnce(({ words }) => BEFORE.flatMap(({ speaks }, k) => (speaks(words) ? [k] : [])));
+
+const known = readOnce(() => new Map<string | null, readonly Verdict[]>());
 
 /** A note's own verdicts; the same words in the same area give the same ones, so they are reckoned once. */
 function ownVerdicts(said: Said): readonly Verdict[] {
-  const byArea = known.get(said.figures) ?? new Map<string | null, readonly Verdict[]>();
-  known.set(said.figures, byArea);
-  const verdicts = byArea.get(said.area) ?? ALONE.flatMap((reader) => reader(said, []));
+  const byArea = known(said);
+  const before = byArea.get(said.area);
+  if (before) return before;
+  const verdicts = ALONE.flatMap((reader) => reader(said, []));
   byArea.set(said.area, verdicts);
   return verdicts;
 }
@@ -80,11 +82,11 @@ export function checksIn(notes: readonly Said[]): Computed['checks'] {
   const before = BEFORE.map(() => new Map<string | null, Said[]>());
   for (const said of notes) {
     keep(said, ownVerdicts(said));
-    for (const [k, { reader, speaks }] of BEFORE.entries()) {
-      if (!speaks(said.words)) continue;
+    for (const k of spokenTo(said)) {
       const ofArea = before[k]!.get(said.area) ?? [];
-      keep(said, reader(said, ofArea));
-      before[k]!.set(said.area, [...ofArea, said]);
+      keep(said, BEFORE[k]!.reader(said, ofArea));
+      ofArea.push(said);
+      before[k]!.set(said.area, ofArea);
     }
   }
   return [...standing.values()];

@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import { remembered } from '../../../parser/remembered.ts';
+import { readOnce } from '../reading/readOnce.ts';
 import type { Said } from '../reading/said.ts';
 import { isDone } from '../reading/wanted.ts';
 import type { Computed, ComputedLine } from '../types.ts';
@@ -44,7 +44,7 @@ const CALLS =
 /** "Cut six at 41 and four at 23 out of twelve footers": still to be cut, and the stock is named. */
 const CUTS =
   /\bcut (?:me )?(?:\{[NC]\d+\}|an?|one)(?: [a-z-]+){0,3} at \{[^.;]*\b(?:out of|from) |\b(?:need|want|get)\b[^.;]*\bcut (?:at|to) \{[^.;]*\b(?:out of|from) /;
-const callsFor = remembered((words) => CALLS.test(words) || (CUTS.test(words) && !isDone(words)));
+const callsFor = readOnce(({ words }) => CALLS.test(words) || (CUTS.test(words) && !isDone(words)));
 
 /**
  * Cut lists told in notes: what to buy, stock on hand first. A later note adds to the list, changes it or tells of
@@ -58,7 +58,7 @@ export function cutLines(notes: readonly Said[]): {
 } {
   const lists: List[] = [];
   for (const note of notes) {
-    const calls = callsFor(note.words);
+    const calls = callsFor(note);
     if (!calls && !lists.length) continue;
     const stands = lists.findLast((l) => l.area === note.area) ?? (lists.length === 1 ? lists[0] : undefined);
     if (!calls && !(stands && about(note, stands))) continue;

@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import { show } from '../calculators/reckoned.ts';
 import { feet } from '../reading/lengths.ts';
-import { figureAt, type Said, saying } from '../reading/said.ts';
+import { figureAt, notesOf, type Said, saying } from '../reading/said.ts';
 import type { ComputedLine } from '../types.ts';
 
 const WIRE = /\b(?:thhn|thwn|xhhw|wires?|conductors?)\b/;
@@ -27,9 +27,10 @@ export const pullsWires = (words: string): boolean =>
   /\bnumber (?:fourteens|twelves|tens|eights|sixes)\b/.test(words) || /\b(?:thhn|thwn|xhhw)\b/.test(words);
 
 /** Single wires pulled through a run of conduit that is reckoned: each as long as the run and its tails. Lengths in feet. */
-export function conductorLines(said: readonly Said[], reckoned: readonly ComputedLine[]): ComputedLine[] {
-  return said.flatMap((note) => {
-    const run = reckoned.find((l) => /\b(?:conduit|emt|raceway|pvc)\b/.test(l.item) && l.noteIds.includes(note.noteId));
+export function conductorLines(notes: readonly Said[], reckoned: readonly ComputedLine[]): ComputedLine[] {
+  const runs = reckoned.filter((l) => /\b(?:conduit|emt|raceway|pvc)\b/.test(l.item));
+  return notesOf(new Set(runs.flatMap((l) => l.noteIds)), notes).flatMap((note) => {
+    const run = runs.find((l) => l.noteIds.includes(note.noteId));
     if (run?.unit !== 'ft' || !(WIRE.test(note.words) || pullsWires(note.words))) return [];
     const tail = TAIL.exec(note.words);
     const length = tail ? feet(note, figureAt(note, tail[1]), null) : null;

@@ -1,8 +1,8 @@
 import Fraction from 'fraction.js';
 import { likeness, wordsOf } from '../../../parser/trade/likeness.ts';
-import { figureAt, type Said, saying } from '../reading/said.ts';
+import { figureAt, notesOf, type Said, saying } from '../reading/said.ts';
 import { isDone } from '../reading/wanted.ts';
-import type { ComputedLine, NoteFacts } from '../types.ts';
+import type { ComputedLine } from '../types.ts';
 
 const NAMES =
   'elbows?|ells?|tees?|couplings?|end caps?|caps|adapters?|reducers?|wyes?|unions?|bushings?|crimp rings?|clamps?|straps?|connectors?|p[- ]traps?|ball valves?|stop valves?|shut ?offs?|hangers?|sweeps?|drop ?ears?|drop outlets?|miters?|downspouts?';
@@ -12,16 +12,11 @@ export const COUNTED_FITTINGS = saying(
 );
 
 /** Fittings counted beside a run of pipe or wire that is reckoned: "six elbows too". What the note's facts have is left. */
-export function fittingLines(
-  notes: readonly NoteFacts[],
-  said: readonly Said[],
-  reckoned: readonly ComputedLine[],
-): ComputedLine[] {
-  return said.flatMap((note, k) => {
-    const run = reckoned.find((l) => l.unit === 'ft' && l.noteIds.includes(note.noteId));
-    if (!run) return [];
+export function fittingLines(notes: readonly Said[], reckoned: readonly ComputedLine[]): ComputedLine[] {
+  const beside = new Set(reckoned.flatMap((l) => (l.unit === 'ft' ? l.noteIds : [])));
+  return notesOf(beside, notes).flatMap((note) => {
     // What a list tells beside a run to come was used by nobody.
-    const known = notes[k]!.facts.flatMap((f) =>
+    const known = note.facts.flatMap((f) =>
       f.kind === 'material' && (f.status !== 'used' || isDone(f.quote)) ? [wordsOf(f.item)] : [],
     );
     return [...note.words.matchAll(COUNTED_FITTINGS)].flatMap(([, id, named]) => {

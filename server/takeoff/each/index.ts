@@ -27,12 +27,8 @@ export function perThingLines(
   for (const [k, said] of notes.entries())
     for (const told of perThingIn(said)) {
       if (onlyCounted(said, told.thing)) counted.push({ thing: told.thing, noteId: said.noteId });
-      const known = knownOf(
-        told,
-        notes.slice(0, k + 1).filter((n) => n.area === said.area),
-        [...reckoned, ...standing],
-        said.area,
-      );
+      const countOf = (thing: string) => countedLast(thing, notes, k);
+      const known = knownOf(told, countOf, [...reckoned, ...standing], said.area);
       if (known) lines.push(lineOf(said, told, known));
       else if (reckoned.some((l) => l.noteIds.includes(said.noteId)) && !reckoned.some((l) => l.item === told.item))
         questions.push({ noteId: said.noteId, ask: `${told.item}: how many ${plural(told.thing)}?` });
@@ -40,18 +36,27 @@ export function perThingLines(
   return { lines, counted, questions };
 }
 
+/** How many of a thing the notes of one area counted last, up to the one at a place. */
+function countedLast(thing: string, notes: readonly Said[], at: number): Fraction | null {
+  const { area } = notes[at]!;
+  for (let k = at; k >= 0; k--) {
+    const count = notes[k]!.area === area ? countIn(notes[k]!, thing) : null;
+    if (count) return count;
+  }
+  return null;
+}
+
 function knownOf(
   { thing, count }: PerThing,
-  notes: readonly Said[],
+  countOf: (thing: string) => Fraction | null,
   reckoned: readonly ComputedLine[],
   area: string | null,
 ): Known | null {
   if (count) return { count, text: `${count.toFraction()} ${plural(thing)}` };
   const here = reckoned.filter((l) => l.area === area);
-  const counted = (of: string) => notes.map((n) => countIn(n, of)).findLast((c) => c !== null) ?? null;
   if (thing === 'joist') return of(here, /\bjoist$/, thing);
-  if (thing === 'crossing') return crossings(here, counted('joist'));
-  const told = counted(thing);
+  if (thing === 'crossing') return crossings(here, countOf('joist'));
+  const told = countOf(thing);
   // A post stands in each hole.
   if (!told && thing === 'hole') return of(here, /\bpost$/, 'post');
   if (told) return { count: told, text: `${told.toFraction()} ${plural(thing)}` };

@@ -2,7 +2,7 @@ import type Fraction from 'fraction.js';
 import { likeness, wordsOf } from '../../../parser/trade/likeness.ts';
 import { readOnce } from '../reading/readOnce.ts';
 import { figureAt, type Said, saying } from '../reading/said.ts';
-import type { ComputedLine, NoteFacts, PackFor } from '../types.ts';
+import type { ComputedLine, PackFor } from '../types.ts';
 
 /** Goods that are counted, and how many come in one pack, as a note said it. */
 interface SaidPack {
@@ -78,7 +78,7 @@ function packsIn(said: Said): PlacedPack[] {
 }
 
 /** Goods that a note counts: a pack may be said of them in the same note or a later one. */
-const countedIn = ({ facts }: NoteFacts): string[] =>
+const countedIn = ({ facts }: Said): string[] =>
   facts.flatMap((f) =>
     f.kind === 'material' && f.status === 'need' && (f.unit === null || f.unit === 'each') ? [f.item] : [],
   );
@@ -118,16 +118,16 @@ const STICKS = /\b(?:joist|stud|rafter|truss|post|plate|board|rail)$/;
 const headOf = (item: string) => item.split(' ').at(-1)!.replace(/s$/, '');
 
 /** How counted goods come by what the notes say, the latest first; null where they do not say. */
-export function packsSaid(notes: readonly NoteFacts[], said: readonly Said[], lines: readonly ComputedLine[]): PackFor {
+export function packsSaid(notes: readonly Said[], lines: readonly ComputedLine[]): PackFor {
   const known: SaidPack[] = [];
   const counted = new Set(lines.filter((l) => l.unit === 'each' && !STICKS.test(l.item)).map((l) => l.item));
   let gathered = 0;
-  for (const k of notes.keys()) {
-    const packs = packsOf(said[k]!);
+  for (const [k, note] of notes.entries()) {
+    const packs = packsOf(note);
     if (packs.length === 0) continue;
     for (; gathered <= k; gathered++) for (const item of countedIn(notes[gathered]!)) counted.add(item);
     for (const { at, ...pack } of packs) {
-      const item = owner(said[k]!, at, [...counted]);
+      const item = owner(note, at, [...counted]);
       if (item) known.unshift({ item, words: wordsOf(item), pack });
     }
   }

@@ -1,5 +1,5 @@
 import { show } from '../calculators/reckoned.ts';
-import { figureAt, type Said, saying } from '../reading/said.ts';
+import { figureAt, notesOf, type Said, saying } from '../reading/said.ts';
 import type { ComputedLine } from '../types.ts';
 
 /** "There's one full box on the truck": packs on hand, with no goods named beside them. */
@@ -12,7 +12,7 @@ export function packsThere(lines: readonly ComputedLine[], said: readonly Said[]
   return lines.map((line) => {
     if (!line.pack || line.stockUsed) return line;
     const { pack } = line;
-    for (const note of said.filter((n) => line.noteIds.includes(n.noteId))) {
+    for (const note of notesOf(new Set(line.noteIds), said)) {
       const there = THERE.exec(note.words);
       const figure = there && figureAt(note, there[1]);
       const rivals = lines.filter((l) => l.pack?.unit === pack.unit && l.noteIds.includes(note.noteId));

@@ -24,7 +24,7 @@ export interface Reckoning {
  * `claimed`: figures of each note that another take-off has read.
  */
 export function reckonGoods(notes: readonly Said[], claimed: ReadonlyMap<string, ReadonlySet<number>>): Reckoning {
-  const works = worksOf(notes.map((said) => without(said, claimed.get(said.noteId))));
+  const works = worksOf(claimed.size ? notes.map((said) => without(said, claimed.get(said.noteId))) : notes);
   const out: Reckoning = { lines: [], questions: [] };
   for (const work of works) {
     const answer = settle(work, works);

@@ -1,3 +1,4 @@
+import { noReadings } from './readOnce.ts';
 import type { Said } from './said.ts';
 
 const restated = new WeakMap<Said, Said>();
@@ -16,7 +17,7 @@ export function inMetres(said: Said): Said {
   const words = said.words.replace(/\{N(\d+)\} ?(x|by) ?\{N(\d+)\}/g, (all, a: string, by: string, b: string) =>
     metre(a) && metre(b) ? `{L${a}} ${by} {L${b}}` : all,
   );
-  const told = { ...said, words, figures };
+  const told = { ...said, words, figures, readings: noReadings() };
   restated.set(said, told);
   return told;
 }

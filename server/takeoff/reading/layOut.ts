@@ -7,6 +7,7 @@ import type { Token } from '../../../parser/types.ts';
 import type { NoteFacts, SiteFacts } from '../types.ts';
 import { figuresIn } from './figures.ts';
 import { inMetres } from './inMetres.ts';
+import { noReadings, readOnce } from './readOnce.ts';
 import { type Figure, letterOf, type Said } from './said.ts';
 import { puttingRight } from './spoken.ts';
 import { writtenOut } from './writtenOut.ts';
@@ -43,7 +44,7 @@ const SHORT: Readonly<Record<string, string>> = {
   clg: 'ceiling',
 };
 
-type Reading = Pick<Said, 'words' | 'figures' | 'terms'>;
+type Reading = Pick<Said, 'words' | 'figures' | 'terms' | 'readings'>;
 
 const readingOf = remembered(read);
 
@@ -81,6 +82,7 @@ function read(typed: string): Reading {
     words: puttingRight(words, figures),
     figures,
     terms: mentionsIn(tokens, text, vocabulary),
+    readings: noReadings(),
   };
 }
 
@@ -130,11 +132,18 @@ function laidOut(note: NoteFacts, carried: string | null, namedIn: NamedIn): Sai
   const own = known ? known.own : (namedIn(note.text) ?? note.facts.find((f) => f.area)?.area ?? null);
   const area = own ?? carried;
   if (known && known.said.area === area) return known.said;
-  const { words, figures, terms } = readingOf(note.text);
-  const said = { noteId: note.noteId, saidAt: note.saidAt, area, words, figures, terms };
+  const { noteId, saidAt, text, facts } = note;
+  const said = { noteId, saidAt, text, facts, area, ...readingOf(text) };
   laid.set(note, { said, own, namedIn });
   return said;
 }
+
+/** In what a note tells the lengths whose unit was said with them. */
+const lengthsIn = readOnce(({ figures }): 'metres' | 'others' | 'none' => {
+  const lengths = figures.filter((f) => f.sure && f.kind === 'length');
+  if (lengths.length === 0) return 'none';
+  return lengths.some((f) => f.unit === 'm') ? 'metres' : 'others';
+});
 
 /** All notes laid out, the area carried from note to note until another is named. */
 export function layOut(notes: readonly NoteFacts[], site: SiteFacts): Said[] {
@@ -145,9 +154,9 @@ export function layOut(notes: readonly NoteFacts[], site: SiteFacts): Said[] {
   return notes.map((note) => {
     const said = laidOut(note, area, namedIn);
     area = said.area;
-    const lengths = said.figures.filter((f) => f.sure && f.kind === 'length');
-    if (lengths.some((f) => f.unit === 'm')) metric.add(area);
-    else if (lengths.length === 0 && metric.has(area)) return inMetres(said);
+    const lengths = lengthsIn(said);
+    if (lengths === 'metres') metric.add(area);
+    else if (lengths === 'none' && metric.size > 0 && metric.has(area)) return inMetres(said);
     return said;
   });
 }

@@ -7,13 +7,14 @@ import { metricUnit } from './lengths.ts';
 import { makeUpIn } from './makeUp.ts';
 import type { Measure } from './measure.ts';
 import { type Pair, pairsIn } from './pairs.ts';
+import { readOnce } from './readOnce.ts';
 import { figureAt, type Said, saying, sentencesOf } from './said.ts';
 import type { Extent } from './shapes.ts';
 import { extentIn } from './sizes.ts';
 import { type Stock, stockIn } from './stock.ts';
 import { type Terms, termsIn } from './terms.ts';
 import { type Taken, unreadPacks, unreadSizes } from './unread.ts';
-import { sentenceAt } from './wanted.ts';
+import { isDone, sentenceAt } from './wanted.ts';
 
 /** What one note tells of goods by extent, before it is known which of the goods under way it is about. */
 export interface NoteTold {
@@ -41,23 +42,39 @@ export interface Unread {
 /** What words alone tell, and what they tell beside goods under way, by their measure and the sizes that are theirs. */
 interface Reading {
   goods: readonly Goods[];
+  wanted: readonly Goods[];
   pairs: readonly Pair[];
   beside: Map<string, NoteTold>;
 }
 
-const known = new WeakMap<Said['figures'], Map<string, Reading>>();
+/** By the words that are left of a note. */
+const known = readOnce(() => new Map<string, Reading>());
 
 /** The words alone; the same words read the same, so a job's old notes are not read again with each new one. */
 function readingOf(said: Said): Reading {
-  const byWords = known.get(said.figures) ?? new Map<string, Reading>();
-  known.set(said.figures, byWords);
-  const reading = byWords.get(said.words) ?? { goods: goodsIn(said), pairs: pairsIn(said), beside: new Map() };
+  const byWords = known(said);
+  const before = byWords.get(said.words);
+  if (before) return before;
+  const goods = goodsIn(said);
+  const wanted = goods.filter((g) => isWanted(said, g));
+  const reading = { goods, wanted, pairs: pairsIn(said), beside: new Map() };
   byWords.set(said.words, reading);
   return reading;
 }
 
 /** Goods that the note names. */
 export const goodsNamed = (said: Said): readonly Goods[] => readingOf(said).goods;
+
+/** Those of them that are still to be had. */
+export const goodsWanted = (said: Said): readonly Goods[] => readingOf(said).wanted;
+
+/** Goods of a sentence that tells of work done are not wanted; goods that are to be had are. */
+const isWanted = ({ words }: Said, goods: Goods) =>
+  goods.mentions.some((at) => !isDone(sentenceAt(words, at)) && !FASTENED.test(words.slice(at, at + 60)));
+
+/** "Subfloor's screwed down", however the note goes on. */
+const FASTENED =
+  /^[a-z]+(?: [a-z]+)?(?:'s|'re| is| are) (?:all )?(?:screwed|nailed|glued|stapled|bolted) (?:down|on|off|in|up)\b/;
 
 /**
  * @param under goods under way in the job: figures that are their size are no size of a place

@@ -1,11 +1,21 @@
 import type { Said } from './said.ts';
 
-/** The same note reads the same, however often the history is folded. For what its words alone tell, not where it was said. */
-export function readOnce<T>(read: (said: Said) => T): (said: Said) => T {
-  const known = new WeakMap<Said['figures'], { reading: T }>();
+let readers = 0;
+
+/** A place for what each reader makes of a note's words; undefined where it has not read them. */
+export const noReadings = (): unknown[] => new Array(readers).fill(undefined);
+
+/**
+ * The same words read the same, however often the history is folded: each reader keeps its answer with them. For what
+ * the words alone tell, not where or when they were said.
+ */
+export function readOnce<T extends NonNullable<unknown> | null>(read: (said: Said) => T): (said: Said) => T {
+  const place = readers++;
   return (said) => {
-    const kept = known.get(said.figures) ?? { reading: read(said) };
-    known.set(said.figures, kept);
-    return kept.reading;
+    const known = said.readings[place] as T | undefined;
+    if (known !== undefined) return known;
+    const reading = read(said);
+    said.readings[place] = reading;
+    return reading;
   };
 }

@@ -1,6 +1,6 @@
 import type Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
-import type { TermMention, UnitKind } from '../../../parser/types.ts';
+import type { Fact, TermMention, UnitKind } from '../../../parser/types.ts';
 
 /** A figure of a note, as the take-off reads it. */
 export interface Figure {
@@ -23,11 +23,16 @@ export interface Figure {
 export interface Said {
   noteId: string;
   saidAt: string;
+  /** As it was typed or heard, and the facts read in it. */
+  text: string;
+  facts: readonly Fact[];
   words: string;
   figures: readonly Figure[];
   area: string | null;
   /** Trade words named, in order. */
   terms: readonly TermMention[];
+  /** What readers of the whole note made of its words, each at its own place: see `readOnce`. */
+  readings: unknown[];
 }
 
 /** Letters of figures: Length, Area, Volume, Weight, pacK, Time, Percent, Count, Degrees, Electric, Number, eXtra. */
@@ -70,6 +75,10 @@ export function saying(pattern: string, flags = ''): RegExp {
   }
   return built;
 }
+
+/** Those of some ids, in order. */
+export const notesOf = (ids: ReadonlySet<string>, notes: readonly Said[]): readonly Said[] =>
+  ids.size ? notes.filter(({ noteId }) => ids.has(noteId)) : [];
 
 /** The figure that a match caught in its n-th group. */
 export const figureAt = (said: Said, id: string | undefined): Figure => said.figures[Number(id)]!;

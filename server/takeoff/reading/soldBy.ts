@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import { likeness, wordsOf } from '../../../parser/trade/likeness.ts';
 import type { Fact, Material } from '../../../parser/types.ts';
-import type { Computed, NoteFacts } from '../types.ts';
+import type { Computed } from '../types.ts';
 import { readOnce } from './readOnce.ts';
 import { type Said, saying } from './said.ts';
 import { termsIn } from './terms.ts';
@@ -27,17 +27,18 @@ const soldIn = readOnce((said: Said): ReadonlySet<number> => {
  * Goods that a note counts only by figures of how something is sold: "350 a gal, gal cans" asks for no 350 cans, "a 20 kilo
  * bag yields 0.01" for no bag. Not where another figure of the same note asks for them.
  */
-export function onlySold(notes: readonly NoteFacts[], said: readonly Said[]): Computed['counted'] {
-  return notes.flatMap(({ noteId, facts }, k) => {
-    const note = said[k]!;
+export function onlySold(notes: readonly Said[]): Computed['counted'] {
+  const out: Computed['counted'] = [];
+  for (const note of notes) {
     const ids = soldIn(note);
-    if (ids.size === 0) return [];
-    const needs = facts.filter(isNeed);
+    if (ids.size === 0) continue;
+    const needs = note.facts.filter(isNeed);
     const tells = (f: Material) => isCountedBy(f, note, ids);
-    return needs
-      .filter((f) => needs.every((other) => tells(other) || likeness(wordsOf(f.item), wordsOf(other.item)) < 0.75))
-      .map((f) => ({ thing: f.item, noteId }));
-  });
+    for (const f of needs)
+      if (needs.every((other) => tells(other) || likeness(wordsOf(f.item), wordsOf(other.item)) < 0.75))
+        out.push({ thing: f.item, noteId: note.noteId });
+  }
+  return out;
 }
 
 const isNeed = (fact: Fact): fact is Material =>

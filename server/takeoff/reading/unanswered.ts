@@ -1,6 +1,7 @@
 import type { Computed } from '../types.ts';
 import { goodsNamed, noteTold } from './noteTold.ts';
 import type { Ratio } from './ratios.ts';
+import { readOnce } from './readOnce.ts';
 import type { Said } from './said.ts';
 import { isDone, sentenceAt, wants } from './wanted.ts';
 
@@ -13,13 +14,15 @@ export function unanswered(
   { lines, questions }: Pick<Computed, 'lines' | 'questions'>,
 ): Computed['questions'] {
   const answered = new Set([...lines.flatMap((l) => l.noteIds), ...questions.map((q) => q.noteId)]);
-  return notes.flatMap((said) => {
-    const ask = answered.has(said.noteId) ? null : askOf(said);
-    return ask ? [{ noteId: said.noteId, ask }] : [];
-  });
+  const out: Computed['questions'] = [];
+  for (const said of notes) {
+    const ask = askOf(said);
+    if (ask !== null && !answered.has(said.noteId)) out.push({ noteId: said.noteId, ask });
+  }
+  return out;
 }
 
-function askOf(said: Said): string | null {
+const askOf = readOnce((said): string | null => {
   const goods = goodsNamed(said).filter((g) => g.mentions.some((at) => !isDone(sentenceAt(said.words, at))));
   const { terms, extentFor, stock } = noteTold(said, [], goods[0]?.by);
   if (terms.ratios.length === 0 || stock.length > 0 || (isDone(said.words) && !wants(said.words))) return null;
@@ -30,7 +33,7 @@ function askOf(said: Said): string | null {
   return item
     ? `The ${item} could not be reckoned: say its size, and what one ${packOf(terms.ratios)} covers.`
     : `What comes by the ${packOf(terms.ratios)} there? Nothing ordered until it is known.`;
-}
+});
 
 /** The work is said to come. */
 const TO_COME = /\b(?:next|tomorrow|ready)\b/;

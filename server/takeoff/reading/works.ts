@@ -1,5 +1,5 @@
 import { type Goods, sameGoods } from './goods.ts';
-import { goodsNamed, type NoteTold, noteTold } from './noteTold.ts';
+import { goodsNamed, goodsWanted, type NoteTold, noteTold } from './noteTold.ts';
 import { ownTerms } from './ownTerms.ts';
 import { pairsIn } from './pairs.ts';
 import { adds, leftOut, restates } from './restated.ts';
@@ -22,7 +22,8 @@ function meet(works: Work[], said: Said): void {
   const goesOn = said.area === null || (goods.length === 0 && adds(said.words));
   const standing = works.findLast((w) => w.area === said.area) ?? (goesOn ? works.at(-1) : undefined);
   // With nothing under way, a note that wants no goods tells nothing: its figures need not be read.
-  if (works.length === 0 && !goods.some((g) => isWanted(said, g))) return;
+  const wanted = goodsWanted(said);
+  if (works.length === 0 && wanted.length === 0) return;
   const spent = spentIn(said);
   const from =
     spent &&
@@ -42,7 +43,7 @@ function meet(works: Work[], said: Said): void {
     owner.noteIds.push(said.noteId);
     return;
   }
-  const wantedGoods = goods.filter((g) => isWanted(said, g) || works.some((w) => stands(w, g, said)));
+  const wantedGoods = goods.filter((g) => wanted.includes(g) || works.some((w) => stands(w, g, said)));
   if (wantedGoods.length === 0) {
     const told =
       note.told || terms.waste || terms.ratios.length > 0 || note.extentFor('area').height || terms.coats.length > 0;
@@ -90,14 +91,6 @@ function skipPlaces(works: readonly Work[], said: Said, goods: readonly Goods[])
 
 const stands = (work: Work, goods: Goods, said: Said) =>
   sameGoods(work.goods, goods) && (work.area === said.area || said.area === null);
-
-/** Goods of a sentence that tells of work done are not wanted; goods that are to be had are. */
-const isWanted = ({ words }: Said, goods: Goods) =>
-  goods.mentions.some((at) => !isDone(sentenceAt(words, at)) && !FASTENED.test(words.slice(at, at + 60)));
-
-/** "Subfloor's screwed down", however the note goes on. */
-const FASTENED =
-  /^[a-z]+(?: [a-z]+)?(?:'s|'re| is| are) (?:all )?(?:screwed|nailed|glued|stapled|bolted) (?:down|on|off|in|up)\b/;
 
 /** Sizes of a thing that is no place: a door hung, a counter to be made. */
 const isOfAnother = ({ words, terms }: Said): boolean =>

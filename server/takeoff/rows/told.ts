@@ -1,20 +1,20 @@
 import Fraction from 'fraction.js';
-import { remembered } from '../../../parser/remembered.ts';
 import { show } from '../calculators/reckoned.ts';
 import { metricUnit } from '../reading/lengths.ts';
 import { STICK_FEET } from '../reading/packWords.ts';
+import { readOnce } from '../reading/readOnce.ts';
 import { type Figure, figureAt, lengthIn, type Said, saying } from '../reading/said.ts';
 import { runsIn } from './along.ts';
 import { companionsIn, isPlateStick, PANELS } from './companions.ts';
 import { holesIn } from './holes.ts';
 import { calledIn, claim, free, holds, isOthers, isThere, KINDS, type RowTold } from './row.ts';
 
-const kindsIn = remembered((words) => KINDS.filter((k) => k.named.test(words)).map((k) => k.item));
+const kindsIn = readOnce(({ words }) => KINDS.filter((k) => k.named.test(words)).map((k) => k.item));
 
 /** Reads every row that a note tells of. `standing`: kinds that earlier notes told of in the same area. */
 export function rowsIn(said: Said, standing: readonly string[]): RowTold[] {
   const { words } = said;
-  const named = kindsIn(words);
+  const named = kindsIn(said);
   // Holes are dug for the posts of the note, if it has any.
   const kinds = named.length === 0 ? standing.slice(-1) : named.length > 1 ? named.filter((k) => k !== 'pier') : named;
   const own = kinds.filter(

@@ -1,11 +1,11 @@
 import { tokenise } from '../../../parser/hearing/tokens.ts';
 import { readQuantities } from '../../../parser/quantities/index.ts';
-import { remembered } from '../../../parser/remembered.ts';
 import { readTimes } from '../../../parser/times/index.ts';
 import { wordsOf } from '../../../parser/trade/likeness.ts';
 import type { FollowUp } from '../../../parser/types.ts';
+import { readOnce } from '../reading/readOnce.ts';
 import type { Said } from '../reading/said.ts';
-import type { ComputedWait, NoteFacts } from '../types.ts';
+import type { ComputedWait } from '../types.ts';
 
 /** Goods that are to come, by the note that told it last. */
 interface Arrival {
@@ -15,7 +15,7 @@ interface Arrival {
   area: string | null;
 }
 
-const SPEAKS = remembered((text) =>
+const speaks = readOnce(({ text }) =>
   /\b(?:arriv\w+|com(?:e|es|ing)|came|deliver\w*|due|expected|ship\w*|here|show(?:s|ed|ing)? up|turned up|waiting)\b/i.test(
     text,
   ),
@@ -39,9 +39,9 @@ const NEEDS =
 const TILES = /^(?:set|lay|tile|start|install)\b.*\b(?:floors?|walls?|shower|backsplash|tile)\b/;
 
 /** Planned work whose goods come only later: it waits for the day that a note told. */
-export function arrivalsIn(notes: readonly NoteFacts[], said: readonly Said[]): ComputedWait[] {
+export function arrivalsIn(notes: readonly Said[]): ComputedWait[] {
   const coming = new Map<string, Arrival>();
-  for (const [k, note] of notes.entries()) if (SPEAKS(note.text)) takeNote(coming, note, said[k]!);
+  for (const note of notes) if (speaks(note)) takeNote(coming, note);
   if (coming.size === 0) return [];
   return notes.flatMap((note) =>
     note.facts.flatMap((fact) => {
@@ -51,7 +51,7 @@ export function arrivalsIn(notes: readonly NoteFacts[], said: readonly Said[]): 
   );
 }
 
-function takeNote(coming: Map<string, Arrival>, { text, saidAt, noteId }: NoteFacts, { terms, area }: Said): void {
+function takeNote(coming: Map<string, Arrival>, { text, saidAt, noteId, terms, area }: Said): void {
   const lower = text.toLowerCase();
   for (const { term, start, end } of terms) {
     if (!/^(?:material|part|fixture)$/.test(term.kind)) continue;

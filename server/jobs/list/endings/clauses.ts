@@ -1,6 +1,7 @@
 import { remembered } from '../../../../parser/remembered.ts';
 import { stem, wordsOf } from '../../../../parser/trade/likeness.ts';
 import { lowered } from '../../../../parser/trade/words.ts';
+import { isWork } from '../board.ts';
 import { ailmentsOf, curesAmong } from './ailments.ts';
 import { DENIES, manner } from './manner.ts';
 
@@ -15,8 +16,11 @@ export interface Clause {
   whole: number;
   /** Key words, by stem. */
   words: ReadonlySet<string>;
+  /** Those of them that name things, none of them work. */
+  things: readonly string[];
   /** Key words of the clause before it in the same sentence. */
   before: ReadonlySet<string>;
+  thingsBefore: readonly string[];
   /** Every word in its order, as said and by stem. */
   tokens: readonly { word: string; stem: string }[];
   /** Ailments that it tells of, and for each ailment the words that tell it as gone. */
@@ -41,6 +45,7 @@ export const clausesOf = remembered((text): readonly Clause[] => {
     const joint = /[a-z]/i.test(text.charAt(start - 1)) ? /^\w*\s*/.exec(trimmed)![0].length : 0;
     const said = lowered(trimmed);
     const tokens = (said.match(/[a-z0-9']+/g) ?? []).map((word) => ({ word, stem: stem(word) }));
+    const words = wordsOf(said);
     const last = out.at(-1);
     const sameSentence = last !== undefined && !/[.!?\n]/.test(text.slice(last.end, start));
     out.push({
@@ -48,8 +53,10 @@ export const clausesOf = remembered((text): readonly Clause[] => {
       start,
       end: index + raw.length,
       whole: start + joint,
-      words: wordsOf(said),
+      words,
+      things: thingsAmong(words),
       before: sameSentence ? last.words : NONE,
+      thingsBefore: sameSentence ? last.things : [],
       tokens,
       ails: ailmentsOf(said),
       cures: curesAmong(tokens.map((token) => token.stem)),
@@ -66,5 +73,8 @@ export const clausesOf = remembered((text): readonly Clause[] => {
   }
   return out;
 });
+
+/** Words that name things, none of them work. */
+export const thingsAmong = (words: ReadonlySet<string>): string[] => [...words].filter((word) => !isWork(word));
 
 const NONE: ReadonlySet<string> = new Set();

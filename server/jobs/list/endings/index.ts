@@ -1,25 +1,21 @@
 import { sameArea, stem, wordsOf } from '../../../../parser/trade/likeness.ts';
-import type { Fact } from '../../../../parser/types.ts';
 import { dot, hundredths, type Weights } from '../../../../parser/weights.ts';
 import { isLive } from '../../live.ts';
-import { isInAtSupplier } from '../../said/arranged.ts';
 import type { Entry } from '../../types.ts';
 import { type Board, isWork, type Standing } from '../board.ts';
 import { namesAnother, placesClash } from '../match.ts';
-import { type Clause, clausesOf } from './clauses.ts';
+import type { Clause } from './clauses.ts';
+import type { HeardClause } from './heard.ts';
 import { cannotEnd } from './notEnded.ts';
-import { roomsOf } from './rooms.ts';
 import { goesBy, rankOf, type Shared, sharedOf } from './shared.ts';
-import { signsOfEnding } from './signs.ts';
+import { type Signs, signsOfEnding, type Teller, weigh } from './signs.ts';
 import { ENDINGS } from './table.ts';
-import { readIn, type Telling } from './telling.ts';
 
 /** A clause of a note that may tell of an item as finished. */
 export interface Candidate {
   item: Standing;
   clause: Clause;
-  /** What speaks for it, beside the signs of the clause itself. */
-  signs: readonly string[];
+  signs: Signs;
   /** They share one word, which is not what the item is: "Lord it's hot" and a hot valve. */
   thin: boolean;
 }
@@ -32,56 +28,48 @@ export interface Told {
   board: Board;
   entry: Entry;
   text: string;
-  facts: readonly (Fact | null)[];
+  clauses: readonly HeardClause[];
   /** Items that its facts have met. */
   met: readonly Standing[];
-  /** The job's rooms. */
-  areas: readonly string[];
 }
 
 /** Every clause of a note with each item of an earlier note that it may be about. */
-export function candidatesOf({ board, entry, text, facts, met, areas }: Told): Candidate[] {
+export function candidatesOf({ board, entry, clauses, met }: Told): Candidate[] {
   const out: Candidate[] = [];
-  const openWith = (word: string) => board.live.get(word)?.size ?? 0;
-  const rooms = roomsOf(areas);
-  for (const clause of clausesOf(text)) {
-    if (isInAtSupplier(text, clause)) continue;
-    const telling: Telling = { clause, entry, met, rooms, ...readIn(clause, facts) };
-    const items = itemsNear(board, telling);
-    if (!items.size) continue;
-    const named = areas.find((area) => clause.said.includes(area.toLowerCase()));
-    const room = named ?? facts.findLast((fact) => fact && fact.start < clause.end)?.area ?? null;
+  let teller: Teller | null = null;
+  for (const heard of clauses) {
     const near: { item: Standing; shared: Shared }[] = [];
-    for (const item of items) {
-      if (item.history[0]!.entry === entry.id || !sameArea(room, item.area)) continue;
-      const shared = sharedOf(telling, item, openWith);
+    for (const item of itemsNear(board, heard)) {
+      if (item.history[0]!.entry === entry.id || !sameArea(heard.room, item.area)) continue;
+      const shared = sharedOf(heard, item, board);
       if (shared) near.push({ item, shared });
     }
+    if (!near.length) continue;
+    teller ??= { entry, at: Date.parse(entry.at), met };
     const all = near.map(({ shared }) => shared.weight);
     for (const { item, shared } of near)
       out.push({
         item,
-        clause,
-        signs: signsOfEnding(telling, item, shared, rankOf(shared.weight, all)),
+        clause: heard.clause,
+        signs: signsOfEnding(heard, teller, item, shared, rankOf(shared.weight, all)),
         thin: shared.head === 'no' && shared.own + shared.named < 2,
       });
   }
   return out;
 }
 
-function itemsNear(board: Board, { clause, named }: Telling): Set<Standing> {
+/** Open items that go by a word of the clause; by a word of work, or of the clause before, only what is called so. */
+function itemsNear(board: Board, { finds, findsBefore }: HeardClause): Set<Standing> {
   const near = new Set<Standing>();
-  const add = (words: ReadonlySet<string>, byHead: boolean) => {
-    for (const word of words) {
-      const filed = board.live.get(word);
-      if (!filed || filed.size > COMMON) continue;
-      for (const item of filed) if (item.head === word || !(byHead || isWork(word))) near.add(item);
-    }
-  };
-  add(clause.words, false);
-  add(named, false);
-  add(clause.before, true);
+  for (const word of finds) addNear(near, board, word, isWork(word));
+  for (const word of findsBefore) addNear(near, board, word, true);
   return near;
+}
+
+function addNear(near: Set<Standing>, board: Board, word: string, byHead: boolean): void {
+  const filed = board.live.get(word);
+  if (!filed || filed.size > COMMON) return;
+  for (const item of filed) if (!byHead || item.head === word) near.add(item);
 }
 
 /** What the history of an item calls it: weighed, not said outright, so that whoever reads it looks. */
@@ -104,7 +92,9 @@ export interface Ending {
 const PERHAPS = -0.5;
 
 /** Says which items of earlier notes a note tells of as finished. */
-export type Endings = (note: Told) => Ending[];
+export type Endings = (note: Told) => readonly Ending[];
+
+const NONE: readonly Ending[] = [];
 
 const weights = hundredths(ENDINGS);
 const weighed = new WeakMap<Clause, number>();
@@ -121,10 +111,12 @@ function weightOf(clause: Clause, by: Weights): number {
  * it's on". Weighed by a table learned from annotated jobs; the list knows what was open.
  */
 export const endingsIn: Endings = (note) => {
+  const candidates = candidatesOf(note);
+  if (!candidates.length) return NONE;
   const best = new Map<Standing, Candidate & { weight: number }>();
-  for (const candidate of candidatesOf(note)) {
+  for (const candidate of candidates) {
     const { clause, signs } = candidate;
-    const weight = saysPlainly(signs) ? PLAIN : dot(weights(), signs, weightOf(clause, weights()));
+    const weight = signs.plain ? PLAIN : weigh(signs, weights(), weightOf(clause, weights()));
     if (weight > (best.get(candidate.item)?.weight ?? PERHAPS)) best.set(candidate.item, { ...candidate, weight });
   }
   return [...best.values()]
@@ -147,8 +139,6 @@ export const endingsIn: Endings = (note) => {
 
 /** More than any clause weighs. */
 const PLAIN = 100;
-/** "No drips at the faucet": its own flaw, named with its thing, is gone. */
-const saysPlainly = (signs: readonly string[]) => signs.includes('flaw said true') && signs.includes('head own');
 
 /** "Sunny side's all scraped": what peels is not painted yet. */
 const isOnlyPrepared = ({ problem }: Standing, { said }: Clause): boolean =>

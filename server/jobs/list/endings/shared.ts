@@ -1,7 +1,7 @@
-import { isWork, type Standing } from '../board.ts';
+import { type Board, isWork, type Standing } from '../board.ts';
 import { numbersClash } from '../match.ts';
+import type { HeardClause } from './heard.ts';
 import type { Rooms } from './rooms.ts';
-import type { Telling } from './telling.ts';
 
 /** What an item and a clause have in common. */
 export interface Shared {
@@ -37,49 +37,56 @@ export function rankOf(weight: number, all: readonly number[]): Rank {
 export const goesBy = (item: Standing, word: string) =>
   item.words.has(word) || item.told.has(word) || item.head === word;
 
-/** Words for things that they share. A room is no thing: what is done in the laundry is not all that is to do there. */
-function sharedThings(
-  item: Standing,
-  words: ReadonlySet<string>,
-  rooms: Rooms,
-  each: (word: string) => void = () => {},
-): number {
-  let n = 0;
-  for (const word of words) {
-    if (isWork(word) || !goesBy(item, word) || (rooms.words.has(word) && !isHead(item, word, rooms))) continue;
-    n++;
-    each(word);
-  }
-  return n;
-}
+/** A room is no thing: what is done in the laundry is not all that is to do there. */
+const isThing = (item: Standing, word: string, rooms: Rooms) => !rooms.words.has(word) || isHead(item, word, rooms);
 
 const isHead = (item: Standing, word: string, rooms: Rooms) =>
   item.head === word && item.thing !== item.area && !rooms.ofSeveral.has(word);
 
-/** What they share; null where the clause cannot be about the item. `openWith` says how many open items go by a word. */
-export function sharedOf(
-  { clause, named, said, rooms }: Pick<Telling, 'clause' | 'named' | 'said' | 'rooms'>,
-  item: Standing,
-  openWith: (word: string) => number,
-): Shared | null {
+const namesHead = (words: ReadonlySet<string>, item: Standing, rooms: Rooms) =>
+  words.has(item.head) && isHead(item, item.head, rooms);
+
+/** How many words for things they share. */
+function sharedThings(item: Standing, things: readonly string[], rooms: Rooms): number {
+  let n = 0;
+  for (const word of things) if (goesBy(item, word) && isThing(item, word, rooms)) n++;
+  return n;
+}
+
+/** How many open items go by a word. */
+const openWith = (board: Board, word: string) => board.live.get(word)?.size ?? 0;
+
+/** What they share; null where the clause cannot be about the item. */
+export function sharedOf(heard: HeardClause, item: Standing, board: Board): Shared | null {
+  const { clause, named, thingsNamed, said, rooms } = heard;
   if (numbersClash(clause.words, item.words)) return null;
+  let own = 0;
+  let strange = 0;
   let rarest = Number.POSITIVE_INFINITY;
-  const own = sharedThings(item, clause.words, rooms, (word) => {
-    rarest = Math.min(rarest, openWith(word));
-  });
-  const names = (words: ReadonlySet<string>) => words.has(item.head) && isHead(item, item.head, rooms);
-  const head = names(clause.words) ? 'own' : names(named) ? 'named' : names(clause.before) ? 'before' : 'no';
-  const inNamed = sharedThings(item, named, rooms);
+  for (const word of clause.things)
+    if (!goesBy(item, word)) strange++;
+    else if (isThing(item, word, rooms)) {
+      own++;
+      rarest = Math.min(rarest, openWith(board, word));
+    }
+  const head = namesHead(clause.words, item, rooms)
+    ? 'own'
+    : namesHead(named, item, rooms)
+      ? 'named'
+      : namesHead(clause.before, item, rooms)
+        ? 'before'
+        : 'no';
+  const inNamed = sharedThings(item, thingsNamed, rooms);
   if (!own && !inNamed && head === 'no') return null;
   return {
     own,
     rarest,
-    before: sharedThings(item, clause.before, rooms),
+    before: sharedThings(item, clause.thingsBefore, rooms),
     named: inNamed,
     head,
-    weight: weightOf(item, said, openWith),
+    weight: weightOf(item, heard, board),
     part: partOf(item, said),
-    strange: [...clause.words].filter((word) => !isWork(word) && !goesBy(item, word)).length,
+    strange,
   };
 }
 
@@ -90,16 +97,22 @@ const TOLD = 0.6;
 /** So many open items with a word are many. */
 const MANY = 12;
 
-function weightOf(item: Standing, said: ReadonlySet<string>, openWith: (word: string) => number): number {
+function weightOf(item: Standing, { said, things }: HeardClause, board: Board): number {
   let sum = said.has(item.head) ? HEAD : 0;
-  for (const word of said)
-    if (!isWork(word) && goesBy(item, word))
-      sum += (item.words.has(word) ? 1 : TOLD) * Math.log(1 + MANY / Math.max(1, openWith(word)));
+  for (const word of things)
+    if (goesBy(item, word))
+      sum += (item.words.has(word) ? 1 : TOLD) * Math.log(1 + MANY / Math.max(1, openWith(board, word)));
   return sum;
 }
 
 function partOf(item: Standing, said: ReadonlySet<string>): Shared['part'] {
-  const own = [...item.words].filter((word) => !isWork(word));
-  const part = own.length ? own.filter((word) => said.has(word)).length / own.length : 0;
+  let own = 0;
+  let shared = 0;
+  for (const word of item.words) {
+    if (isWork(word)) continue;
+    own++;
+    if (said.has(word)) shared++;
+  }
+  const part = own ? shared / own : 0;
   return part === 1 ? 'all' : part >= 0.6 ? 'most' : part >= 0.3 ? 'some' : part > 0 ? 'few' : 'none';
 }
