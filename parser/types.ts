@@ -296,8 +296,8 @@ export interface Command extends FactBase {
   /** What it is about, in words. */
   about: string | null;
   to: string | null;
-  /** For `ask`: left = open items, order = what to buy, list = read all, ready = what can be worked on, measurements. */
-  question: 'left' | 'order' | 'list' | 'ready' | 'measurements' | 'waiting' | null;
+  /** For `ask`: left = open items, order = what to buy, list = read all, ready = what can be worked on, told = all of one thing. */
+  question: 'left' | 'order' | 'list' | 'ready' | 'measurements' | 'waiting' | 'told' | null;
 }
 
 export type Fact = Measurement | Material | Problem | FollowUp | Done | Decision | Spending | Command;

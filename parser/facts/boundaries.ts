@@ -1,5 +1,6 @@
 import { type Chunk, isCopula, isDeterminer, isModal, isNounTerm, isPreposition, isSubjectPronoun } from './chunks.ts';
-import { isHaveDo, isImperativeAt, isPredicative, predicateOf } from './predicate.ts';
+import { isHaveDo, isImperativeAt } from './imperative.ts';
+import { isPredicative, predicateOf } from './predicate.ts';
 import { CONJUNCTIONS, SUBORDINATORS } from './words.ts';
 
 /** A clause of the past that names nobody. */

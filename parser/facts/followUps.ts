@@ -1,6 +1,7 @@
 import type { Done, FollowUp, Problem } from '../types.ts';
 import { type Chunk, isGoods, isModal, isNounTerm } from './chunks.ts';
 import type { Frame } from './frames.ts';
+import { isHaveDo } from './imperative.ts';
 import { base } from './make.ts';
 import { askedPlan } from './plans/asked.ts';
 import { barePlan, presentPlan } from './plans/coming.ts';
@@ -21,7 +22,6 @@ import {
   type Told,
   verbPhrase,
 } from './plans/told.ts';
-import { isHaveDo } from './predicate.ts';
 import { isPerson, phrase, type Talk } from './talk.ts';
 
 /** What still has to be done, asked or checked, and by whom; `days/` tells when. */

@@ -2,18 +2,16 @@ import { lowered } from '../trade/words.ts';
 import type { Command } from '../types.ts';
 import { cutAt } from './clauses.ts';
 import type { Talk } from './talk.ts';
+import { type QuestionRule, THING_ASKED } from './thingAsked.ts';
 
 /** A question to the list, wherever it stands in a note. */
 export interface Asked {
-  question: NonNullable<Command['question']>;
+  question: QuestionRule['question'];
   /** The room, the shop or the work that it is about; null for all of the job. */
   about: string | null;
   start: number;
   end: number;
 }
-
-/** `inverted`: no clause inside another one is put so, and it may follow on any words. */
-type Rule = { question: Asked['question']; pattern: RegExp; inverted?: true };
 
 const WE = '(?:i|we|you|ya)';
 const MORE = '(?: (?:still|all|else|also|left|now|really|actually|even))*';
@@ -26,7 +24,7 @@ const ABOUT =
   "(?: (?:please|again|yet|still|now|then|first|here|there|today|tonight|(?:tomorrow|tmrw|mon|monday|tue|tues|tuesday|wed|weds|wednesday|thu|thurs|thursday|fri|friday)(?: (?:morning|afternoon|evening|night))?|first thing|next week|this (?:morning|afternoon|evening|week)|on (?:the|my|our) way(?: [a-z]+)?|(?:before|when|while|until|till|after|since|if) [a-z0-9' ]+?))*(?: (?:from|at|for|in|on|by|under|around) ([a-z0-9'][a-z0-9' /-]*?))?(?: (?:please|again|yet|now|today|tonight|(?:tomorrow|tmrw)(?: (?:morning|afternoon|evening))?|this (?:morning|afternoon|evening|week)|(?:before|when|while|until|till|after|since|if) [a-z0-9' ]+?))*";
 
 /** Questions as they end a sentence, lower case. Common practice in how people talk, no source. */
-const RULES: readonly Rule[] = [
+const RULES: readonly QuestionRule[] = [
   // "What do I need from the store", "what all are we picking up", "what should I get".
   {
     question: 'order',
@@ -128,7 +126,10 @@ const RULES: readonly Rule[] = [
 
 /** Before a question that asks as a clause inside another one would: nothing, or words that only lead over to it. */
 const LEADS = /(?:^|,|\b(?:so|ok|okay|and|hey|right|also|now|alright|well|anyway|then|um|uh|me|question|remind me)) *$/;
-const ENDED = RULES.map((rule) => ({ ...rule, pattern: new RegExp(`(?:^|[ ,])(${rule.pattern.source}) *$`) }));
+const ENDED = [...RULES, ...THING_ASKED].map((rule) => ({
+  ...rule,
+  pattern: new RegExp(`(?:^|[ ,])(${rule.pattern.source}) *$`),
+}));
 
 /** A shop of whatever name, or a day: the order is one for all of them. */
 const ANY_SHOP =

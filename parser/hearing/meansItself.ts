@@ -3,8 +3,8 @@ import type { Token, Vocabulary } from '../types.ts';
 import { saidOf } from './company.ts';
 import { everyday } from './everyday.ts';
 import { isLetterOff } from './letters.ts';
+import type { Candidate } from './nearest.ts';
 import { isBesideTrade, isWord } from './ownWords.ts';
-import type { Candidate } from './stretches.ts';
 import { viewOf } from './views.ts';
 
 /** They end or start no name that was misheard, unless dictation is known to write them so. */

@@ -10,6 +10,12 @@ export interface Near {
   cost: number;
 }
 
+/** The same, with the tokens that it takes. */
+export interface Candidate extends Near {
+  from: number;
+  until: number;
+}
+
 /** A name may cost so much, and so much more for each of its sounds. */
 const COST_AT_LEAST = 0.25;
 const COST_PER_SOUND = 0.2;

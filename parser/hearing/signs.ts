@@ -9,10 +9,10 @@ import { companyOf, nameKey, saidOf } from './company.ts';
 import { everyday, startsWord } from './everyday.ts';
 import { isLetterOff } from './letters.ts';
 import { NAMED_KINDS } from './names.ts';
+import type { Candidate } from './nearest.ts';
 import { isWord } from './ownWords.ts';
 import { saidSo } from './saidSo.ts';
 import { SHORTHAND } from './shorthand.ts';
-import type { Candidate } from './stretches.ts';
 import { viewOf } from './views.ts';
 
 /** What is known of a candidate: each sign has a weight, learned by `tests/learn/misheard.ts`. */

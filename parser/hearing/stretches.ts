@@ -3,15 +3,9 @@ import { saidOf } from './company.ts';
 import { meansItself } from './meansItself.ts';
 import { meantOf } from './meant.ts';
 import { namesOf, type Way } from './names.ts';
-import { type Near, nearest } from './nearest.ts';
+import { type Candidate, type Near, nearest } from './nearest.ts';
 import { soundOf } from './sounds.ts';
 import { viewOf } from './views.ts';
-
-/** A name that some words may have been. */
-export interface Candidate extends Near {
-  from: number;
-  until: number;
-}
 
 /** Letters are spelled out in up to so many words: "g f c i outlet". */
 const MOST_WORDS = 5;

@@ -2,11 +2,12 @@ import type { Draft } from './draft.ts';
 import { feetDashInches, feetUnsaid } from './feet.ts';
 import { wordPartAt } from './fractions.ts';
 import type { Line } from './line.ts';
-import type { SaidNumber } from './numbers.ts';
+import { endsPhrase } from './phraseEnds.ts';
+import type { SaidNumber } from './saidNumber.ts';
 import { slopeAt } from './slopes.ts';
 import { metresTied, withSmaller } from './smaller.ts';
 import { onTape } from './tape.ts';
-import { endsPhrase, unitAt } from './unitAt.ts';
+import { unitAt } from './unitAt.ts';
 import { unitNamed } from './units.ts';
 
 const EACH = unitNamed('each')!;

@@ -1,6 +1,6 @@
 import type { Line } from './line.ts';
-import type { SaidNumber } from './numbers.ts';
-import { endsPhrase } from './unitAt.ts';
+import { endsPhrase } from './phraseEnds.ts';
+import type { SaidNumber } from './saidNumber.ts';
 
 const BENDS: ReadonlySet<number> = new Set([22, 45, 90]);
 const MANY = /^(?:nineties|90s|45s|22s)$/;

@@ -1,12 +1,9 @@
 import { figuresAt, swallowedThousand } from './figures.ts';
 import type { Line } from './line.ts';
+import { STANDS_APART } from './phraseEnds.ts';
+import type { Whole } from './saidNumber.ts';
 import { isSideInFeet } from './sides.ts';
 import { ONES, PARTS, TENS, wordSet } from './words.ts';
-
-export interface Whole {
-  n: number;
-  until: number;
-}
 
 const small = (line: Line, i: number) => ONES.get(line.word(i)) ?? null;
 
@@ -99,14 +96,6 @@ const isThirtySecond = (line: Line, i: number) =>
 const DESCRIBING = wordSet(
   'foot footer footers inch pound ounce amp watt gallon quart pint yard grit gauge minute hour penny litre kilo piece pack ton metre meter degree',
 );
-/** Words after which a measured unit ends its phrase: "one twenty foot long" is 120. */
-export const STANDS_APART = wordSet(
-  'by x and wide long tall high deep thick to off from at on in with up down is but so for of or the which across not apart ' +
-    'clear out behind above below between times then over under inside outside total each strong shy even heavy light full ' +
-    'plus minus center centre centers centres oc per a an it that i we they he she if because when where whole left right low max min was ' +
-    'will would should can could has have had need needs got get wants want there here too also away back now max tops',
-);
-
 /** "Two gates sixteen foot and one twelve", "four twenty amp breakers and one fifteen": one more, of another size. */
 export const isOneMore = (line: Line, i: number): boolean =>
   line.word(i) === 'one' &&

@@ -1,5 +1,5 @@
 import type { Quantity } from '../types.ts';
-import type { SaidNumber } from './numbers.ts';
+import type { SaidNumber } from './saidNumber.ts';
 import type { Unit } from './units.ts';
 
 /** A reading while it is still being put together: plain integers, places in the line, no Fraction yet. */

@@ -1,8 +1,9 @@
 import type { Draft } from './draft.ts';
 import type { Line } from './line.ts';
-import type { SaidNumber } from './numbers.ts';
+import { endsPhrase } from './phraseEnds.ts';
+import type { SaidNumber } from './saidNumber.ts';
 import { isOpening, isSideInFeet } from './sides.ts';
-import { endsPhrase, unitAt } from './unitAt.ts';
+import { unitAt } from './unitAt.ts';
 import { unitNamed } from './units.ts';
 import { isBy, tellsLength, wordSet } from './words.ts';
 

@@ -1,6 +1,6 @@
-import type { Whole } from './cardinals.ts';
 import type { Line } from './line.ts';
-import { endsPhrase } from './unitAt.ts';
+import { endsPhrase } from './phraseEnds.ts';
+import type { Whole } from './saidNumber.ts';
 import { isBy, ONES, TENS, tellsLength, wordSet } from './words.ts';
 
 const MILLIMETRES = wordSet('mm mil mils mill mills millimetre millimetres millimeter millimeters');

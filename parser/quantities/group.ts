@@ -1,6 +1,6 @@
 import type { Draft } from './draft.ts';
 import type { Line } from './line.ts';
-import { endsPhrase } from './unitAt.ts';
+import { endsPhrase } from './phraseEnds.ts';
 import { unitNamed } from './units.ts';
 import { tellsLength, wordSet } from './words.ts';
 

@@ -8,6 +8,7 @@ import type { Draft } from './draft.ts';
 import { doubtTeens, shareUnits, tie } from './group.ts';
 import { hedge } from './hedges.ts';
 import { Line } from './line.ts';
+import { numberAt } from './numbers.ts';
 import { claimsIn, type PlacedClaim } from './others/index.ts';
 import { strays } from './strays.ts';
 import { sayVolts } from './volts.ts';
@@ -21,7 +22,7 @@ export function readQuantities(
   tokens: readonly Token[],
   text: string,
 ): { quantities: Quantity[]; notQuantities: NotQuantity[] } {
-  const line = new Line(tokens);
+  const line = new Line(tokens, numberAt);
   const claims = claimsIn(line);
   const claimed = new Uint8Array(line.tokens.length);
   for (const claim of claims) {

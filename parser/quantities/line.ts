@@ -1,5 +1,5 @@
 import type { Token } from '../types.ts';
-import { numberAt, type SaidNumber } from './numbers.ts';
+import type { SaidNumber } from './saidNumber.ts';
 import { ONES, PARTS, PLURALS, TENS, wordSet } from './words.ts';
 
 const NOTHING = '';
@@ -13,6 +13,8 @@ const STARTS: ReadonlySet<string> = new Set([
   ),
 ]);
 
+type NumberReader = (line: Line, i: number) => SaidNumber | null;
+
 /** The note as the readers of numbers see it: only the tokens that count, and the number that starts at each. */
 export class Line {
   /** Without fillers, repeats and what was taken back. */
@@ -20,8 +22,11 @@ export class Line {
   readonly #numbers: (SaidNumber | null | undefined)[] = [];
   /** Place of each of `tokens` in the list that the line was made from. */
   readonly #places: number[] = [];
+  readonly #numberAt: NumberReader;
 
-  constructor(all: readonly Token[]) {
+  /** @param numberAt reads the number that starts at a place, and may ask the line for others */
+  constructor(all: readonly Token[], numberAt: NumberReader) {
+    this.#numberAt = numberAt;
     const counting: Token[] = [];
     all.forEach((token, i) => {
       if (token.skip || joinsWords(all, i)) return;
@@ -57,7 +62,7 @@ export class Line {
     if (i < 0 || i >= this.tokens.length) return null;
     let number = this.#numbers[i];
     if (number === undefined) {
-      number = numberAt(this, i);
+      number = this.#numberAt(this, i);
       this.#numbers[i] = number;
     }
     return number;

@@ -1,25 +1,10 @@
-import { cardinalAt, STANDS_APART } from './cardinals.ts';
+import { cardinalAt } from './cardinals.ts';
 import { digitPartAt, type Part, wordPartAt } from './fractions.ts';
 import type { Line } from './line.ts';
+import { STANDS_APART } from './phraseEnds.ts';
 import { decimalComma, measuredPoint, pointAt, spokenComma } from './points.ts';
+import type { SaidNumber } from './saidNumber.ts';
 import { isBy, LEANS, ONES, PARTS, PLURALS } from './words.ts';
-
-/** A number as said: integer numerator over denominator, so that nothing is ever rounded. */
-export interface SaidNumber {
-  n: number;
-  d: number;
-  until: number;
-  /** How it was built; a fraction alone is nearly always inches. */
-  shape: 'whole' | 'fraction' | 'mixed' | 'decimal';
-  /** Said in words, at least in part. */
-  inWords: boolean;
-  /** "a", "an": counts only in front of a unit. */
-  article?: true;
-  /** "Dozen", "couple": counts pieces where no unit follows. */
-  pieces?: true;
-  /** "Thirty two and three": which part was meant cannot be known. */
-  doubt?: string;
-}
 
 /** The number that starts at token `i`, longest reading, or null. */
 export function numberAt(line: Line, i: number): SaidNumber | null {

@@ -1,6 +1,6 @@
 import type { Line } from './line.ts';
-import type { SaidNumber } from './numbers.ts';
-import { endsPhrase } from './unitAt.ts';
+import { endsPhrase } from './phraseEnds.ts';
+import type { SaidNumber } from './saidNumber.ts';
 import type { Unit } from './units.ts';
 import { wordSet } from './words.ts';
 

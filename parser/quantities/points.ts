@@ -1,6 +1,6 @@
-import { STANDS_APART } from './cardinals.ts';
 import type { Line } from './line.ts';
-import type { SaidNumber } from './numbers.ts';
+import { STANDS_APART } from './phraseEnds.ts';
+import type { SaidNumber } from './saidNumber.ts';
 import { ONES, TENS, wordSet } from './words.ts';
 
 /** "Two point five", "4 point 25". */

@@ -1,5 +1,6 @@
 import type { Line } from './line.ts';
-import { endsPhrase, unitAt } from './unitAt.ts';
+import { endsPhrase } from './phraseEnds.ts';
+import { unitAt } from './unitAt.ts';
 import { isBy, ONES, wordSet } from './words.ts';
 
 const NOMINAL = wordSet('two four six eight ten twelve fours sixes eights tens twelves');

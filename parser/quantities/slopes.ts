@@ -1,6 +1,6 @@
 import type { Draft } from './draft.ts';
 import type { Line } from './line.ts';
-import { endsPhrase } from './unitAt.ts';
+import { endsPhrase } from './phraseEnds.ts';
 import type { Unit } from './units.ts';
 import { ONES, wordSet } from './words.ts';
 

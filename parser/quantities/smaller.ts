@@ -1,7 +1,8 @@
 import type { Draft } from './draft.ts';
 import { inchesBehind } from './feet.ts';
 import type { Line } from './line.ts';
-import { endsPhrase, unitAt } from './unitAt.ts';
+import { endsPhrase } from './phraseEnds.ts';
+import { unitAt } from './unitAt.ts';
 import { unitNamed } from './units.ts';
 
 /** An amount with what is said behind its unit of the next smaller one: inches, centimetres, ounces, or a part. */

@@ -1,6 +1,6 @@
 import type { Line } from './line.ts';
-import type { SaidNumber } from './numbers.ts';
-import { endsPhrase } from './unitAt.ts';
+import { endsPhrase } from './phraseEnds.ts';
+import type { SaidNumber } from './saidNumber.ts';
 import { wordSet } from './words.ts';
 
 /** "Seven buckets over forty eight square", "a square of felt": so much of a roof, and no square hole. */

@@ -1,7 +1,7 @@
 import { isOneMore } from './cardinals.ts';
 import type { Draft } from './draft.ts';
 import type { Line } from './line.ts';
-import { endsPhrase } from './unitAt.ts';
+import { endsPhrase } from './phraseEnds.ts';
 import { isBare, isDoor } from './weighing/index.ts';
 import { PLURALS } from './words.ts';
 

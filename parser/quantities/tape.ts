@@ -1,8 +1,8 @@
 import type { Draft } from './draft.ts';
 import { INCH } from './feet.ts';
 import type { Line } from './line.ts';
-import type { SaidNumber } from './numbers.ts';
-import { endsPhrase } from './unitAt.ts';
+import { endsPhrase } from './phraseEnds.ts';
+import type { SaidNumber } from './saidNumber.ts';
 import { unitNamed } from './units.ts';
 import { wordSet } from './words.ts';
 

@@ -1,8 +1,8 @@
-import { STANDS_APART } from './cardinals.ts';
 import type { Line } from './line.ts';
 import { isLooseNamed, isPressed, LOOSE, meant, tempered } from './meant.ts';
-import type { SaidNumber } from './numbers.ts';
 import { isPacked } from './packed.ts';
+import { endsPhrase } from './phraseEnds.ts';
+import type { SaidNumber } from './saidNumber.ts';
 import { areSquares, areWrittenSquares } from './squares.ts';
 import { type Unit, unitNamed } from './units.ts';
 import { wordSet } from './words.ts';
@@ -246,9 +246,3 @@ function articleFits(line: Line, from: number, next: string, unit: Unit, name: s
 /** A number between quotation marks is a name, not inches. */
 const isQuoted = (line: Line, mark: number) =>
   line.tokens[mark - 2]?.text === line.tokens[mark]!.text && !line.tight(mark - 2) && line.tight(mark - 1);
-
-/** Words that show a measured unit to end its phrase; anything else behind a bare number is what is counted. */
-export const endsPhrase = (line: Line, at: number) => {
-  const token = line.tokens[at];
-  return token === undefined || token.kind !== 'word' || STANDS_APART.has(token.word);
-};

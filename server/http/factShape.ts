@@ -80,6 +80,6 @@ export const FactShape: z.ZodType<Fact> = z.discriminatedUnion('kind', [
     number: z.number().int().nullable(),
     about: words.nullable(),
     to: words.nullable(),
-    question: z.enum(['left', 'order', 'list', 'ready', 'measurements', 'waiting']).nullable(),
+    question: z.enum(['left', 'order', 'list', 'ready', 'measurements', 'waiting', 'told']).nullable(),
   }),
 ]);

@@ -1,3 +1,4 @@
+import { shared } from '../../parser/facts/spans/cut.ts';
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import type { Decision, Fact, FollowUp, Material } from '../../parser/types.ts';
 import { event } from './event.ts';
@@ -29,6 +30,7 @@ import { measure } from './measurements.ts';
 import { leadOf, type Meeting, type Site } from './meeting.ts';
 import type { Rulings } from './rulings.ts';
 import { tellsOfSupply } from './said/noItem.ts';
+import { isFetching } from './said/notDone.ts';
 import { partIn } from './said/partly.ts';
 import { isTheirPlan } from './said/theirs.ts';
 import { isOthers, isPurchase, leftOut } from './sieve.ts';
@@ -64,15 +66,16 @@ export function meetNote(
   }
   const own = read ? meant.flatMap((step) => readByList(step, read)) : meant;
   const steps = byList.length ? [...own, ...byList].sort((a, b) => a.fact.start - b.fact.start) : own;
+  const fetched = steps.flatMap(({ fact }) => (fact.kind === 'material' && fact.status === 'bought' ? [fact] : []));
   for (const step of steps) {
     const { fact, key, position } = step;
-    if (rulings.isOut(key)) continue;
+    if (rulings.isOut(key) || isFetching(fact, fetched)) continue;
     if (position ? takeGoods(meeting, position, fact as Material) : meetFact(meeting, step)) return true;
     meeting.told = Math.max(meeting.told, fact.end);
   }
   for (const { position, fact } of recountedBehind(text, ledger.goods)) takeGoods(meeting, position, fact);
   openDangers(meeting, facts, job.areas);
-  takeEndings(meeting, job, facts, steps);
+  takeEndings(meeting, job, facts, steps, fetched);
   reopenToldBack(meeting, job.areas);
   signOff(ledger.board, entry, text, job.areas);
   handOver({ board: ledger.board, entry, noteId, questions: ledger.questions }, text, job.crew ?? []);
@@ -86,8 +89,17 @@ function readByList(step: Step, read: NonNullable<ToldOfGoods['read']>): Step[] 
   return fact ? [{ ...step, fact }] : [];
 }
 
-/** Items that the note tells of as finished, in whatever words; not by words that a hand has taken back. */
-function takeEndings(meeting: Meeting, job: Site, facts: readonly Fact[], steps: readonly Step[]): void {
+/** So much of a clause is goods that it tells of nothing else. */
+const ALL_OF_IT = 0.8;
+
+/** Items that the note tells of as finished, in whatever words; not by goods fetched, nor by words that a hand has taken back. */
+function takeEndings(
+  meeting: Meeting,
+  job: Site,
+  facts: readonly Fact[],
+  steps: readonly Step[],
+  fetched: readonly Material[],
+): void {
   const { ledger, entry, noteId, text, met, rulings } = meeting;
   const { board } = ledger;
   const back = steps.filter(({ key }) => rulings.isOut(key) || rulings.isApart(key)).map(({ fact }) => fact);
@@ -96,6 +108,7 @@ function takeEndings(meeting: Meeting, job: Site, facts: readonly Fact[], steps:
     const { item, sure, start, end, quote } = ending;
     const key = `${noteId}/${start}e`;
     if (rulings.isOut(key) || back.some((fact) => fact.start < end && start < fact.end)) continue;
+    if (fetched.some((goods) => shared(goods, { start, end }) >= ALL_OF_IT)) continue;
     if (isToldInPart(item, entry)) continue;
     const part = partIn(text, { start, end });
     if (part) {

@@ -1,9 +1,11 @@
 import { lengthText } from '../../parser/quantities/format.ts';
+import { wordsOf } from '../../parser/trade/likeness.ts';
 import type { Command } from '../../parser/types.ts';
 import type { Reply } from '../http/api.ts';
 import { isLive } from '../jobs/live.ts';
 import type { Item, JobState, OrderLine } from '../jobs/types.ts';
 import { itemText, orderText } from './lineText.ts';
+import { toldOf } from './told.ts';
 import { isReady } from './wording.ts';
 
 type Line = Reply['lines'][number];
@@ -36,6 +38,8 @@ export function answer(state: JobState, { question, about: asked }: Command): Li
       );
     case 'measurements':
       return state.measurements.slice(-MOST_MEASURED).map((m) => line(`${m.of}: ${lengthText(m.exact, m.unit)}`));
+    case 'told':
+      return about ? toldOf(state, about) : [line('Asked about what? Name the thing.')];
     default: {
       const live = state.items.filter(isLive);
       const loose = live.filter((item) => item.area === null && !within(item));
@@ -65,5 +69,7 @@ function orderFor(order: readonly OrderLine[], about: string | null): string[] {
   ];
 }
 
-const isAbout = ({ counter, item, specs, uses = [] }: OrderLine, about: string): boolean =>
-  counter.includes(about.split(' ')[0]!) || [item, ...specs, ...uses].some((words) => words.includes(about));
+function isAbout({ counter, item, specs, uses = [] }: OrderLine, about: string): boolean {
+  const told = wordsOf([item, ...specs, ...uses].join(' '));
+  return counter.includes(about.split(' ')[0]!) || [...wordsOf(about)].every((word) => told.has(word));
+}

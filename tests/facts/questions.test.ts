@@ -37,6 +37,21 @@ describe('questions to the list', () => {
     expect(asked(text)).toEqual([['left', about]]);
   });
 
+  it.each([
+    ['How many sticks of baseboard did I say we need?', 'sticks of baseboard'],
+    ["what's that shelf measure again", 'shelf'],
+    ["what's the width of the hall opening", 'hall opening'],
+    ['how wide is the niche', 'niche'],
+    ['did I ever call the flooring guy', 'call the flooring guy'],
+    ['is the hatch done yet', 'hatch'],
+    ['when is Sal coming', 'sal'],
+    ["who's doing the gutter", 'gutter'],
+    ['where are we with the stairs', 'stairs'],
+    ['did we get that hasp or is it still on the list', 'that hasp'],
+  ])('ask for all that is told of one thing: %s', (text, about) => {
+    expect(asked(text)).toEqual([['told', about]]);
+  });
+
   it('stand two in a sentence', () => {
     expect(asked("What's left in the kitchen, and what do I need to buy")).toEqual([
       ['left', 'kitchen'],
@@ -53,6 +68,10 @@ describe('questions to the list', () => {
 
   it.each([
     "don't know what's left to do up there",
+    'ask her how many outlets she wants',
+    'let me know when the paint is dry',
+    'when the glue is dry sand it',
+    'Have I mentioned the sill is rotten',
     "paint what's left in the kitchen",
     'gotta figure out what I need from the store',
     'ask Dave what he needs from the yard',

@@ -78,3 +78,22 @@ describe('what is no finished work', () => {
     expect(told(said).items.find(({ problem }) => problem === 'bulging')).toMatchObject({ state: 'open' });
   });
 });
+
+describe('what was fetched, or tells how bad a flaw is, is no finished work', () => {
+  const tasks = (...texts: string[]) => told(...texts).items.map(({ task }) => task);
+
+  it('goods of the order', () => {
+    const [asked, got] = ['need 6 tubes of caulk and a box of trim nails', 'Got the caulk and the trim nails.'];
+    expect(tasks(asked, got)).toEqual([]);
+    expect(told(asked, got).order).toEqual([]);
+  });
+
+  it('how a thing came away', () => {
+    const { items } = told('Rail bracket at the top is loose, pulled right out of the plaster.');
+    expect(items.map(({ state }) => state)).toEqual(['open']);
+  });
+
+  it('nor is a size a flaw, nor what a room will be a plan', () => {
+    expect(tasks('The long wall is eighteen foot four. The den is going to be two bedrooms.')).toEqual([]);
+  });
+});

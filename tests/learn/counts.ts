@@ -8,6 +8,7 @@ import { readFileSync } from 'node:fs';
 import { hear } from '../../parser/hearing/index.ts';
 import { unclaimedDrafts } from '../../parser/quantities/index.ts';
 import { Line } from '../../parser/quantities/line.ts';
+import { numberAt } from '../../parser/quantities/numbers.ts';
 import { claimsIn } from '../../parser/quantities/others/index.ts';
 import { isBare, isWeighed } from '../../parser/quantities/weighing/index.ts';
 import { signsOf } from '../../parser/quantities/weighing/signs.ts';
@@ -46,8 +47,8 @@ interface Row extends Example {
 /** The bare numbers of a text, each with whether it counts; those that nobody knows are left out. */
 function rowsOf(text: string, marked: readonly Marked[], all: boolean, file: string): Row[] {
   const { tokens } = hear(text, builtIn());
-  const claims = claimsIn(new Line(tokens));
-  const line = new Line(tokens);
+  const claims = claimsIn(new Line(tokens, numberAt));
+  const line = new Line(tokens, numberAt);
   const drafts = unclaimedDrafts(line, tokens);
   const claimOf = (d: { from: number; until: number }) => claims.find((c) => c.from < d.until && c.until > d.from);
   const free = drafts.filter((d) => !claimOf(d));

@@ -28,15 +28,15 @@ interface Opened extends Example {
 /** Every item that a flaw or a plan opens, and whether it is real: the first told of an item that the annotation knows. */
 function openedIn(job: ToldJob, n: number): Opened[] {
   const told = new Map<string, { item: number | null; features: string[] }>();
-  const recorder: Linker = (telling, fact, ruled) => {
+  const recorder: Linker = (setting, fact, ruled) => {
     const { sort } = namingOf(fact);
-    const hit = hitsOf(job, noteOf(telling.entry.id), fact)[0];
-    if (!told.has(telling.key))
-      told.set(telling.key, {
+    const hit = hitsOf(job, noteOf(setting.entry.id), fact)[0];
+    if (!told.has(setting.key))
+      told.set(setting.key, {
         item: hit?.i ?? null,
-        features: fact.kind !== 'done' && sort !== 'fixed' && !isPlain(telling) ? signsOfDoubt(telling, fact) : [],
+        features: fact.kind !== 'done' && sort !== 'fixed' && !isPlain(setting) ? signsOfDoubt(setting, fact) : [],
       });
-    return link(telling, fact, ruled);
+    return link(setting, fact, ruled);
   };
   const { items } = fold(
     { areas: job.rooms, builtYear: job.builtYear ?? null, linker: recorder },

@@ -1,8 +1,9 @@
+import { namingsOf } from '../../parser/facts/goods/candidates.ts';
 import { type Before, cuesOf } from '../../parser/facts/goods/cues.ts';
 import { FATES, type Fate } from '../../parser/facts/goods/fates.ts';
 import { placedIn } from '../../parser/facts/goods/index.ts';
 import { phrasesOf } from '../../parser/facts/goods/mentioned.ts';
-import { bestNaming, type Naming, namingsOf, type Placed, type Told } from '../../parser/facts/goods/naming.ts';
+import { bestNaming, type Naming, type Placed, type Told } from '../../parser/facts/goods/naming.ts';
 import { phrase, type Talk } from '../../parser/facts/talk.ts';
 import type { Weights } from '../../parser/weights.ts';
 import type { Gold } from '../score/lib/corpus.ts';

@@ -21,9 +21,9 @@ const FOLDS = 6;
 function choicesOf(job: ToldJob, n: number): Choice[] {
   const choices: Choice[] = [];
   const keys = new Map<number, string>();
-  const teacher: Linker = (telling, fact, ruled) => {
-    const { board, key } = telling;
-    const note = noteOf(telling.entry.id);
+  const teacher: Linker = (setting, fact, ruled) => {
+    const { board, key } = setting;
+    const note = noteOf(setting.entry.id);
     const standing = (i: number): Standing | undefined => board.byKey.get(keys.get(i) ?? '');
     const hits = hitsOf(job, note, fact);
     const naming = namingOf(fact);
@@ -33,7 +33,7 @@ function choicesOf(job: ToldJob, n: number): Choice[] {
     const right = item ?? (hit || finished ? 'new' : 'none');
     const isRight = ({ is }: Option) =>
       is === right || (typeof is === 'object' && hits.some(({ i }) => standing(i) === is));
-    const options = ruled.item ? [] : optionsOf(telling, naming);
+    const options = ruled.item ? [] : optionsOf(setting, naming);
     if (options.some(isRight))
       choices.push({ note: n, answers: options.map((o) => ({ signs: o.signs, worth: isRight(o) ? 1 : 0 })) });
     if (hit && !item) keys.set(hit.i, key);

@@ -1,8 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { meantBy, meantOf } from '../../parser/hearing/meant.ts';
+import type { Candidate } from '../../parser/hearing/nearest.ts';
 import { signsOf } from '../../parser/hearing/signs.ts';
-import { type Candidate, candidatesAt } from '../../parser/hearing/stretches.ts';
+import { candidatesAt } from '../../parser/hearing/stretches.ts';
 import { tokenise } from '../../parser/hearing/tokens.ts';
 import { builtIn } from '../../parser/trade/index.ts';
 import type { Token } from '../../parser/types.ts';

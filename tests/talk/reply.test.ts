@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import type { Command } from '../../parser/types.ts';
 import { fold } from '../../server/jobs/index.ts';
 import type { Entry } from '../../server/jobs/types.ts';
 import { replyTo } from '../../server/talk/index.ts';
@@ -63,8 +64,8 @@ it('says how to take it back where an item was only taken as done', () => {
   ]);
 });
 
-const asks = (question: 'order' | 'left', about: string | null = null) => command('ask', null, { question, about });
-const answered = (question: 'order' | 'left', about: string | null = null) =>
+const asks = (question: Command['question'], about: string | null = null) => command('ask', null, { question, about });
+const answered = (question: Command['question'], about: string | null = null) =>
   said([first, shed], [first, shed, note('q', '2026-03-05T08:00:00', asks(question, about))], 'q').map(
     ([, text]) => text,
   );
@@ -84,6 +85,12 @@ it('answers what is left in a room, and how many stand without one', () => {
   expect(answered('left')).toEqual(['1. replace shelf (hall)', '2. dig footing']);
   expect(answered('left', 'hall')).toEqual(['1. replace shelf (hall)', '1 more without a room: no. 2.']);
   expect(answered('left', 'deck')).toEqual(['Nothing told for the deck by name.', '1 more without a room: no. 2.']);
+});
+
+it('answers all that is told of one thing, by its words', () => {
+  expect(answered('told', 'how many of the hinges')).toEqual(['2 hinges: to buy (2 needed, said 2026-03-01)']);
+  expect(answered('told', 'shelf')).toEqual(['1. replace shelf (hall): open']);
+  expect(answered('told', 'chimney')).toEqual(['Nothing is told of "chimney".']);
 });
 
 it('says what a note changed before it answers what the note asks', () => {

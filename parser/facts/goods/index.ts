@@ -1,20 +1,20 @@
 import type { Material, MaterialStatus, Quantity } from '../../types.ts';
-import type { Weights } from '../../weights.ts';
 import { isGoods, isNominal } from '../chunks.ts';
 import type { Talk } from '../talk.ts';
 import { countedBehind, fitFittings, isPackSize, takeApposed } from './apposed.ts';
+import { namingsOf } from './candidates.ts';
 import { type Before, cuesOf } from './cues.ts';
 import { keep, materialOf } from './fact.ts';
-import { decided, type FateWeights, likelihoods } from './fates.ts';
+import { decided, likelihoods } from './fates.ts';
 import { goesOn } from './goesOn.ts';
 import { isCount, type Lot } from './lot.ts';
 import { lotsIn } from './lots.ts';
 import { phrasesOf } from './mentioned.ts';
-import { bestNaming, namingsOf, type Placed, type Told } from './naming.ts';
+import { bestNaming, type Placed, type Told } from './naming.ts';
 import { onHandIn } from './onHand.ts';
 import { isRate, isStair, onlySizes } from './sizing.ts';
 import { statedOf, tellsOfWork, unused, withCountMade } from './stated.ts';
-import { shipped } from './weights/index.ts';
+import { type GoodsWeights, shipped } from './weights/index.ts';
 
 /** Every lot of a talk, in the order of its words. */
 export const placedIn = (talk: Talk): Placed[] =>
@@ -26,12 +26,6 @@ const isMeasure = ({ amount, upper }: Lot) => /^(?:length|area)$/.test((upper ??
 /** Things that the trade has no word for, counted one by one: "two coffees". */
 const isStrange = ({ amount, named, own }: Lot) =>
   amount !== null && isCount(amount) && named && own.every((c) => c.kind === 'word');
-
-/** What the reading of goods is decided by; another table can be tried in its place. */
-export interface GoodsWeights {
-  naming: Weights;
-  fates: FateWeights;
-}
 
 /**
  * What is needed, on hand, used, bought or gone back. Also answers which quantities were goods' counts and sizes,

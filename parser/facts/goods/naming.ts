@@ -1,11 +1,7 @@
 import type { MaterialStatus, Quantity } from '../../types.ts';
 import { dot, type Weights } from '../../weights.ts';
 import type { Chunk } from '../chunks.ts';
-import type { Talk } from '../talk.ts';
 import type { Lot } from './lot.ts';
-import { fullerNames, phrasesMeant } from './meant.ts';
-import type { Phrase } from './mentioned.ts';
-import { stretchesOf } from './stretches.ts';
 
 /** A lot where it stands. */
 export interface Placed {
@@ -32,16 +28,6 @@ export interface Told {
   placed: Placed;
   naming: Naming;
   status: MaterialStatus;
-}
-
-/** What each lot may mean: its own words, cut short or long, or what was named before. Lots without any are left with an empty list. */
-export function namingsOf(talk: Talk, placed: Placed, phrases: readonly Phrase[], told: readonly Told[]): Naming[] {
-  const { lot } = placed;
-  if (lot.code) return [{ chunks: lot.own, sizes: lot.sizes, code: lot.code, own: true, features: ['own code'] }];
-  const stretches = stretchesOf(talk, placed);
-  const own = [...stretches, ...fullerNames(talk, placed, stretches, phrases)];
-  if (lot.kind === 'bare' || (lot.kind === 'article' && lot.named)) return own;
-  return [...own, ...phrasesMeant(talk, placed, phrases, told)];
 }
 
 /** The name with the most for it; null where a lot has none. */

@@ -1,5 +1,6 @@
 import type { Line } from '../line.ts';
-import { endsPhrase, unitAt } from '../unitAt.ts';
+import { endsPhrase } from '../phraseEnds.ts';
+import { unitAt } from '../unitAt.ts';
 import { LEANS, TENS, wordSet } from '../words.ts';
 import { type ClaimRule, isDigits } from './claim.ts';
 

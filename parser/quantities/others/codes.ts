@@ -1,6 +1,7 @@
 import { feetDashInches } from '../feet.ts';
 import type { Line } from '../line.ts';
-import { endsPhrase, unitAt } from '../unitAt.ts';
+import { endsPhrase } from '../phraseEnds.ts';
+import { unitAt } from '../unitAt.ts';
 import { wordSet } from '../words.ts';
 import { type Claim, type ClaimRule, isDigits } from './claim.ts';
 import { isPlural } from './labels.ts';

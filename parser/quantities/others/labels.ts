@@ -1,6 +1,7 @@
 import type { Line } from '../line.ts';
-import type { SaidNumber } from '../numbers.ts';
-import { endsPhrase, unitAt } from '../unitAt.ts';
+import { endsPhrase } from '../phraseEnds.ts';
+import type { SaidNumber } from '../saidNumber.ts';
+import { unitAt } from '../unitAt.ts';
 import { isBy, wordSet } from '../words.ts';
 import { type Claim, type ClaimRule, isDigits } from './claim.ts';
 import { endOfSpan, isListOfNames } from './spans.ts';

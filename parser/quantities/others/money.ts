@@ -1,7 +1,8 @@
 import Fraction from 'fraction.js';
 import type { Line } from '../line.ts';
-import type { SaidNumber } from '../numbers.ts';
-import { endsPhrase, unitAt } from '../unitAt.ts';
+import { endsPhrase } from '../phraseEnds.ts';
+import type { SaidNumber } from '../saidNumber.ts';
+import { unitAt } from '../unitAt.ts';
 import { unitNamed } from '../units.ts';
 import { wordSet } from '../words.ts';
 import type { Claim, ClaimRule } from './claim.ts';

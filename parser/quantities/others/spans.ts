@@ -1,5 +1,5 @@
 import type { Line } from '../line.ts';
-import type { SaidNumber } from '../numbers.ts';
+import type { SaidNumber } from '../saidNumber.ts';
 import { unitAt } from '../unitAt.ts';
 import { wordSet } from '../words.ts';
 

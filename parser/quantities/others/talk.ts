@@ -1,6 +1,7 @@
 import type { Line } from '../line.ts';
+import { endsPhrase } from '../phraseEnds.ts';
 import { isProportion } from '../proportions.ts';
-import { endsPhrase, unitAt } from '../unitAt.ts';
+import { unitAt } from '../unitAt.ts';
 import { wordSet } from '../words.ts';
 import type { ClaimRule } from './claim.ts';
 

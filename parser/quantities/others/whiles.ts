@@ -1,5 +1,6 @@
 import type { Line } from '../line.ts';
-import { endsPhrase, unitAt } from '../unitAt.ts';
+import { endsPhrase } from '../phraseEnds.ts';
+import { unitAt } from '../unitAt.ts';
 import { wordSet } from '../words.ts';
 import type { ClaimRule } from './claim.ts';
 

@@ -2,18 +2,10 @@ import Fraction from 'fraction.js';
 import { unitWord } from '../../../parser/quantities/containers.ts';
 import type { Material } from '../../../parser/types.ts';
 import type { PackFor } from '../../takeoff/types.ts';
-import type { Position } from './position.ts';
+import type { PacksGot, Position } from './position.ts';
 
 /** What small goods come in: how many to each, only the pack tells. */
 const PACK = /^(?:box|pack|packet|package|bag|card|case|carton|sleeve|bucket|jar|tub|bundle|pallet|lb)$/;
-
-/** Packs at hand of goods that are wanted by the piece. */
-export interface PacksGot {
-  unit: string;
-  count: Fraction;
-  /** The note that told of them last. */
-  noteId: string;
-}
 
 const isPiece = (unit: string | null) => unit === 'each' || unit === 'piece';
 

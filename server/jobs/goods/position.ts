@@ -4,7 +4,6 @@ import { wordsOf } from '../../../parser/trade/likeness.ts';
 import type { Material } from '../../../parser/types.ts';
 import type { Entry, Event } from '../types.ts';
 import { NONE } from './amounts.ts';
-import type { PacksGot } from './packsGot.ts';
 
 /** Everything said of one kind of goods, in its own purchase unit. */
 export interface Position {
@@ -41,6 +40,14 @@ export interface Position {
   wanted: Wanted | null;
   reasons: string[];
   history: Event[];
+}
+
+/** Packs at hand of goods that are wanted by the piece. */
+export interface PacksGot {
+  unit: string;
+  count: Fraction;
+  /** The note that told of them last. */
+  noteId: string;
 }
 
 /** One telling of goods as wanted. */

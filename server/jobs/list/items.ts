@@ -9,21 +9,12 @@ import { add, type Board, enter, leave, type Standing } from './board.ts';
 import type { Link, Linker } from './linking/index.ts';
 import { headIn, headOf } from './match.ts';
 import { perhapsDoneBy } from './perhapsDone.ts';
+import type { Setting } from './setting.ts';
 
-/** Where a fact stands in its job: the entry that told it, its key, and what a hand has taken apart. */
-export interface Telling {
-  board: Board;
-  entry: Entry;
-  /** `noteId/index`. */
-  key: string;
+/** A fact on its way to an item: what a hand has taken apart, how it is told, and who says what it is told of. */
+export interface Telling extends Setting {
   /** True where a hand said that this fact is an item of its own. */
   apart: boolean;
-  /** Items that the same note has met so far. */
-  met: readonly Standing[];
-  /** The words of its sentence up to it, from the last fact on. */
-  lead: string;
-  /** What its note says right behind it. */
-  tail: string;
   /** How it is told as done in part; null where it is not. */
   part: Part | null;
   /** What the same note told as taken out, verb first; null where nothing was. */

@@ -1,3 +1,5 @@
+import { tokenise } from '../../../parser/hearing/tokens.ts';
+import { readQuantities } from '../../../parser/quantities/index.ts';
 import { lowered } from '../../../parser/trade/words.ts';
 import type { Fact, FollowUp, Problem } from '../../../parser/types.ts';
 
@@ -42,10 +44,15 @@ const GETS_OWN =
 /** What one did not see or know is nobody's work. */
 const UNSEEN = /^(?:i |we )?(?:didn't|did not|couldn't|don't) (?:see|notice|know|think|catch)\b/;
 
-/** Nothing to do, whatever the weights made of it. */
+/** "Front room is going to be shelves": what it will be, and no work that is named. */
+const WILL_BE =
+  /^(?:the |that |this |so |and )*[a-z' ]+?(?:'s| is| are|'re) (?:going to|gonna) be (?:(?:a|an|the|all|two|three|our|her|his) |[a-z]+s\b)/;
+
+/** Nothing to do, whatever it was read as. */
 export function isNoPlan(fact: FollowUp): boolean {
-  if (!isWeighed(fact)) return false;
   const said = lowered(fact.quote).trim();
+  if (WILL_BE.test(said)) return true;
+  if (!isWeighed(fact)) return false;
   return AGREED.test(said) || GETS_OWN.test(said) || UNSEEN.test(said);
 }
 
@@ -60,11 +67,19 @@ const PLACE_ONLY =
   /^(?:by|at|on|in|under|over|behind|near|next to) (?:the |a |my |our )?[a-z]+(?: [a-z]+)?(?:,|$)|^(?:the |a )?[a-z]+ (?:on|in|at) (?:it|them|that)$/;
 const DATED = new RegExp(`^(?:the |that |other )*[a-z ]+(?:'s| is| are) (?:now )?${DAY}(?: now| instead)?$`);
 
+/** "The long wall is eighteen foot four": a size is no flaw. */
+function isOnlySize(defect: string): boolean {
+  const said = lowered(defect).trim();
+  const { quantities } = readQuantities(tokenise(said), said);
+  const rest = quantities.reduce((left, q) => left - (q.end - q.start), said.length);
+  return quantities.some(({ unit }) => unit !== null && unit !== 'each') && rest <= quantities.length;
+}
+
 /** No flaw, whatever the weights made of it. */
 export function isNoFlaw(fact: Problem): boolean {
   if (!isWeighed(fact)) return false;
   const said = lowered(fact.quote).trim();
   if (tellsOfSupply(fact) || AGREED.test(said) || PLANS.test(said) || WISHED.test(said)) return true;
-  if (fact.state === 'open' && WELL.test(said)) return true;
+  if (fact.state === 'open' && (WELL.test(said) || isOnlySize(fact.defect))) return true;
   return PLACE_ONLY.test(said) || DATED.test(said);
 }

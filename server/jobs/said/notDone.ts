@@ -2,7 +2,7 @@
 import { shared } from '../../../parser/facts/spans/cut.ts';
 import { verbOf } from '../../../parser/facts/verbs.ts';
 import { lowered } from '../../../parser/trade/words.ts';
-import type { Done, Fact, FollowUp, Problem } from '../../../parser/types.ts';
+import type { Done, Fact, FollowUp, Material, Problem } from '../../../parser/types.ts';
 import { dangersIn } from '../../takeoff/index.ts';
 import { isWeighed } from './noItem.ts';
 import { FOUND_SO, isStillAmiss } from './stillAmiss.ts';
@@ -12,7 +12,7 @@ import { spanOf, toCome } from './toldAnew.ts';
 export function meantByDone(fact: Done, text: string, facts: readonly Fact[]): Done | FollowUp | Problem | null {
   const read = (kind: Fact['kind']) => facts.some((f) => f.kind === kind && shared(f, fact) >= 0.5);
   // "One of its runners has jumped the rail": the same words are read as a flaw.
-  if (read('problem') && isStillAmiss(text, fact)) return null;
+  if ((read('problem') && isStillAmiss(text, fact)) || isMoreOfFlaw(fact, text, facts)) return null;
   if (isNoWork(fact)) return null;
   if (isHeadedAsToCome(fact, text)) return read('followUp') ? null : toCome(fact, fact.task, null);
   if (isOrder(fact)) return read('followUp') ? null : toCome(fact, baseOf(fact), null);
@@ -38,6 +38,15 @@ const MADE_OF =
 const isNoWork = ({ task, quote }: Done): boolean =>
   MADE_OF.test(quote.trim()) ||
   (task.startsWith('install ') && !/\b(?:install|put|set|hung|mount|fit)/i.test(quote) && dangersIn(quote).length > 0);
+
+const CAME_AWAY =
+  /^(?:pulled|torn|ripped|come|came|broken?|split|knocked|rusted|rotted|worn|popped|snapped) (?:right |clean |all |half )*(?:out|off|loose|away|apart|through|down)\b/;
+/** "The bracket's loose, pulled right out of the plaster": goes on from the flaw, and tells how bad it is. */
+const isMoreOfFlaw = ({ quote, start }: Done, text: string, facts: readonly Fact[]): boolean =>
+  CAME_AWAY.test(lowered(quote)) &&
+  facts.some(
+    (f) => f.kind === 'problem' && f.state === 'open' && f.end <= start && /^, *$/.test(text.slice(f.end, start)),
+  );
 
 const ORDER =
   /^(?:(?:so|and|then|just) )*(we )?(?:just |all )?([a-z]+) (?:(?:up|out|down|back|off|in|over) )?(?:the|all|it|them|that|those|both|new|[a-z]+)\b/;
@@ -70,3 +79,12 @@ function isHeadedAsToCome({ start, rule }: Done, text: string): boolean {
   const said = lowered(text);
   return NOTE_HEAD.test(said) || SENTENCE_HEAD.test(said.slice(0, start));
 }
+
+/** "Got the caulk": goods that were fetched, and no finished work; so is what a note names beside them, and nothing done to it. */
+export const isFetching = (fact: Fact, fetched: readonly Material[]): boolean =>
+  fact.kind === 'done' &&
+  FETCHES.test(fact.quote) &&
+  (fetched.some((goods) => shared(goods, fact) >= 0.5) || (fetched.length > 0 && !WORKED_ON.test(fact.quote)));
+const FETCHES = /^(?:(?:and|so|then|i|we|he|she|they) )*(?:got|picked up|grabbed|bought|fetched|collected)\b/i;
+const WORKED_ON =
+  /\b(?:in|on|up|down|out|off|back|over|through|done|set|hung|laid|put|cut|built|to|(?!red\b|bed\b|shed\b)[a-z]+(?:ed|ing))\b/i;

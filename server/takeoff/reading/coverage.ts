@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
 import { PACKS, packUnit, unitOf } from './packWords.ts';
-import type { Terms } from './ratios.ts';
+import type { PacksTold } from './ratios.ts';
 import { figureAt, type Said, saying } from './said.ts';
 
 const AREA_WORDS =
@@ -22,7 +22,7 @@ const TOLD_OF_PACK = saying(
 );
 
 /** "Twenty square foot a box", "eight to the square foot", "a gallon does 350", "three bundles to the square". */
-export function coverageOf(said: Said, out: Terms): void {
+export function coverageOf(said: Said, out: PacksTold): void {
   const { words } = said;
   const free = (id: string | undefined) => id !== undefined && !out.used.has(Number(id));
   const add = (at: number, value: Fraction, unit: string | null, per: string, ...ids: (string | undefined)[]) => {

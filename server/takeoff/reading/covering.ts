@@ -10,7 +10,8 @@ import { type Habit, habitOf, usualWaste } from './habits.ts';
 import type { Ratio } from './ratios.ts';
 import { type Said, without } from './said.ts';
 import type { Extent } from './shapes.ts';
-import { type Work, worksOf } from './works.ts';
+import type { Work } from './work.ts';
+import { worksOf } from './works.ts';
 
 export interface Reckoning {
   lines: ComputedLine[];

@@ -4,7 +4,7 @@ import { show } from '../calculators/reckoned.ts';
 import { sizeText } from './lengths.ts';
 import { makeUpShapes } from './makeUp.ts';
 import type { Extent, Shape } from './shapes.ts';
-import type { Work } from './works.ts';
+import type { Work } from './work.ts';
 
 const UNITS = { area: 'sq ft', length: 'ft', volume: 'cu ft' } as const;
 

@@ -1,4 +1,4 @@
-import type { Measure } from './goods.ts';
+import type { Measure } from './measure.ts';
 
 /** Goods that the trade calls by a word too short to stand alone, under their full name. */
 export const SHORT_NAMES: readonly { named: RegExp; item: string | null; by: Measure }[] = [

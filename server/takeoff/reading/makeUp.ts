@@ -1,16 +1,6 @@
-import type Fraction from 'fraction.js';
 import { feet, feetText } from './lengths.ts';
 import { figureAt, type Said, saying } from './said.ts';
-import type { Shape } from './shapes.ts';
-
-/** Slack left at each end, box or fitting, or once at the panel. */
-export interface MakeUp {
-  /** Feet. */
-  length: Fraction;
-  at: 'end' | 'box' | 'fitting' | 'once' | 'run';
-  /** How many boxes or fittings, where that was said. */
-  count: number | null;
-}
+import type { MakeUp, Shape } from './shapes.ts';
 
 const PLACE =
   '((?:cable |wire |pipe )?ends?|box(?:es)?|devices?|outlets?|switch(?:es)?|drops?|cans?|lights?|fixtures?|openings?|connections?|joints?|fittings?|couplings?|elbows?|turns?|panel|service|breaker box|equipment|unit|appliance)';

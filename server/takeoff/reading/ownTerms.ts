@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 import type { Goods } from './goods.ts';
-import type { Terms } from './ratios.ts';
 import type { Said } from './said.ts';
+import type { Terms } from './terms.ts';
 import { sentenceAt } from './wanted.ts';
 
 /** Of several goods in a note each keeps the packs and coats said beside it; waste serves them all. */

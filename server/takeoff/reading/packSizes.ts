@@ -2,7 +2,7 @@ import Fraction from 'fraction.js';
 import { convert } from '../../../parser/quantities/units.ts';
 import { metricUnit } from './lengths.ts';
 import { PACKS, packUnit, STICK_FEET } from './packWords.ts';
-import type { Terms } from './ratios.ts';
+import type { PacksTold } from './ratios.ts';
 import { type Figure, figureAt, type Said, saying } from './said.ts';
 
 /** Goods in sheets, by their own names. */
@@ -22,7 +22,7 @@ function besideThickness(said: Said, at: number): boolean {
 }
 
 /** "Fifty foot rolls", "2.5 L tins", "60 lb bags, .45 cu ft each", "4x8 sheets", "in sixteens". */
-export function packsOf(said: Said, out: Terms): void {
+export function packsOf(said: Said, out: PacksTold): void {
   const { words } = said;
   const add = (
     match: RegExpMatchArray,

@@ -1,6 +1,6 @@
 import { convert } from '../../../parser/quantities/units.ts';
-import type { Measure } from './goods.ts';
 import { bareMillimetres, feet, feetText, thickness } from './lengths.ts';
+import type { Measure } from './measure.ts';
 import { type Figure, figureAt, figureIds, type Said, saying } from './said.ts';
 import { type Extent, SIDE } from './shapes.ts';
 

@@ -2,9 +2,9 @@ import Fraction from 'fraction.js';
 import { likeness, wordsOf } from '../../../parser/trade/likeness.ts';
 import type { Fact, Material } from '../../../parser/types.ts';
 import type { Computed, NoteFacts } from '../types.ts';
-import { termsIn } from './ratios.ts';
 import { readOnce } from './readOnce.ts';
 import { type Said, saying } from './said.ts';
+import { termsIn } from './terms.ts';
 
 /** "One bucket per five sheets", "one packet to five rolls": neither is to be bought by that. */
 const PACKS_FOR_PACKS = saying('<K>(?: of [a-z]+(?: [a-z]+)?)? (?:per|to|for every|for each|every)(?: the)? <K>', 'g');

@@ -1,10 +1,8 @@
 import Fraction from 'fraction.js';
+import type { Mend } from './mend.ts';
 import type { Figure } from './said.ts';
 import { PLACE_MENDS, TAKEN_BACK_MENDS } from './spokenPlaces.ts';
 import { EARLY_MENDS, SIZE_MENDS } from './spokenSizes.ts';
-
-/** A way of saying a figure that only its neighbours tell: puts the figures right, gives the words back. */
-export type Mend = (words: string, figures: Figure[]) => string;
 
 /** "80# bags": pounds. */
 const pounds: Mend = (words, figures) =>

@@ -1,4 +1,4 @@
-import type { Mend } from './spoken.ts';
+import type { Mend } from './mend.ts';
 
 const WHICH = '(?:back|front|side|end|left|right|other|long|short|far|near|big|small|first|second|third|last)';
 

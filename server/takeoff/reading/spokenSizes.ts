@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
+import type { Mend } from './mend.ts';
 import type { Figure } from './said.ts';
-import type { Mend } from './spoken.ts';
 import { feetOfTile, partsOfInch, UNIT_MENDS } from './spokenUnits.ts';
 
 /** "Five quarter by six", `5/4x6`: lumber's own name for 1-1/4 in. */

@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import type { Mend } from './spoken.ts';
+import type { Mend } from './mend.ts';
 
 /** "Sixteenth joint", "tile vary a 32nd": parts of an inch that have no article or no word. */
 export const partsOfInch: Mend = (words, figures) =>

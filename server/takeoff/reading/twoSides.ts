@@ -1,5 +1,5 @@
-import type { Measure } from './goods.ts';
 import { feet, feetText } from './lengths.ts';
+import type { Measure } from './measure.ts';
 import { countBefore } from './rectangles.ts';
 import { type Said, saying } from './said.ts';
 import type { Extent } from './shapes.ts';

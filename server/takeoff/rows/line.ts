@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import type { Terms } from '../reading/ratios.ts';
+import type { Terms } from '../reading/terms.ts';
 import type { ComputedLine } from '../types.ts';
 import type { RowTold } from './row.ts';
 

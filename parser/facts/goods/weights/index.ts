@@ -1,8 +1,13 @@
-import { columns } from '../../../weights.ts';
-import { FATES } from '../fates.ts';
-import type { GoodsWeights } from '../index.ts';
+import { columns, type Weights } from '../../../weights.ts';
+import { FATES, type FateWeights } from '../fates.ts';
 import { FATE } from './fates.ts';
 import { NAMING } from './naming.ts';
+
+/** What the reading of goods is decided by; another table can be tried in its place. */
+export interface GoodsWeights {
+  naming: Weights;
+  fates: FateWeights;
+}
 
 let known: GoodsWeights | undefined;
 

@@ -1,6 +1,7 @@
 import { isStanding } from '../../../../parser/facts/plans/standing.ts';
 import { dot, hundredths } from '../../../../parser/weights.ts';
 import type { Telling } from '../items.ts';
+import type { Setting } from '../setting.ts';
 import { type Opens, signsOfDoubt } from './signs.ts';
 import { DOUBTS } from './table.ts';
 
@@ -16,7 +17,7 @@ const OFFICIAL = /^(?:inspection|inspect)\b/;
 const weights = hundredths(DOUBTS);
 
 /** Whether a note says so little that there is nothing to doubt. */
-export const isPlain = ({ entry: { what } }: Telling): boolean =>
+export const isPlain = ({ entry: { what } }: Setting): boolean =>
   what.kind !== 'noteRead' || what.text.trim().split(/\s+/).length <= PLAIN;
 
 /**

@@ -1,7 +1,7 @@
 import { wordsOf } from '../../../../parser/trade/likeness.ts';
 import { lowered } from '../../../../parser/trade/words.ts';
 import type { FollowUp, Problem } from '../../../../parser/types.ts';
-import type { Telling } from '../items.ts';
+import type { Setting } from '../setting.ts';
 
 /** What opens an item: a flaw that stands, or work to do. */
 export type Opens = Problem | FollowUp;
@@ -13,7 +13,7 @@ const wordsIn = (text: string): string[] => lowered(text).match(/[a-z][a-z']*/g)
 const upTo = (most: number, n: number) => Math.min(most, Math.floor(n));
 
 /** What speaks for and against a fact's being an item of the list: how it was read, how it was said, what it is called. */
-export function signsOfDoubt({ lead, tail, met }: Telling, fact: Opens): string[] {
+export function signsOfDoubt({ lead, tail, met }: Setting, fact: Opens): string[] {
   const said = wordsIn(fact.quote);
   const name = fact.kind === 'problem' ? `${fact.thing} ${fact.defect}` : fact.task;
   const named = wordsIn(name);

@@ -7,9 +7,11 @@ import { type Board, isWork, type Standing } from '../board.ts';
 import { namesAnother, placesClash } from '../match.ts';
 import { type Clause, clausesOf } from './clauses.ts';
 import { cannotEnd } from './notEnded.ts';
-import { goesBy, rankOf, roomsOf, type Shared, sharedOf } from './shared.ts';
-import { readIn, signsOfEnding, type Telling } from './signs.ts';
+import { roomsOf } from './rooms.ts';
+import { goesBy, rankOf, type Shared, sharedOf } from './shared.ts';
+import { signsOfEnding } from './signs.ts';
 import { ENDINGS } from './table.ts';
+import { readIn, type Telling } from './telling.ts';
 
 /** A clause of a note that may tell of an item as finished. */
 export interface Candidate {

@@ -1,25 +1,7 @@
-import { wordsOf } from '../../../../parser/trade/likeness.ts';
 import { isWork, type Standing } from '../board.ts';
 import { numbersClash } from '../match.ts';
-import type { Telling } from './signs.ts';
-
-/** Key words of a job's rooms; those of names of several words ("mud room") are never the name of a thing. */
-export interface Rooms {
-  words: ReadonlySet<string>;
-  ofSeveral: ReadonlySet<string>;
-}
-
-const known = new WeakMap<readonly string[], Rooms>();
-
-/** The same list of rooms is looked at once. */
-export function roomsOf(areas: readonly string[]): Rooms {
-  const rooms = known.get(areas) ?? {
-    words: wordsOf(areas.join(' ')),
-    ofSeveral: wordsOf(areas.filter((area) => area.includes(' ')).join(' ')),
-  };
-  known.set(areas, rooms);
-  return rooms;
-}
+import type { Rooms } from './rooms.ts';
+import type { Telling } from './telling.ts';
 
 /** What an item and a clause have in common. */
 export interface Shared {

@@ -4,8 +4,8 @@ import { isLive } from '../../live.ts';
 import { isWeighed } from '../../said/noItem.ts';
 import { stems, verbOf } from '../../said/verbs.ts';
 import { isWork, type Standing } from '../board.ts';
-import type { Telling } from '../items.ts';
 import { numbersClash, placesClash } from '../match.ts';
+import type { Setting } from '../setting.ts';
 import { type Naming, namingOf, signsOfItem, signsOfNew, signsOfNone, type Told } from './signs.ts';
 import { LINKS } from './table.ts';
 
@@ -24,7 +24,7 @@ export type ByRules = Pick<Link, 'item' | 'perhaps'>;
 export const sureOf = (item: Standing): ByRules => ({ item, perhaps: null });
 
 /** Says what a fact is told of. */
-export type Linker = (telling: Telling, fact: Told, ruled: ByRules) => Link;
+export type Linker = (setting: Setting, fact: Told, ruled: ByRules) => Link;
 
 export interface Option {
   is: Standing | 'new' | 'none';
@@ -36,7 +36,7 @@ const MOST = 12;
 const COMMON = 30;
 
 /** Items that a fact may be told of: just met, or with a word in common; never of another room, place or number. */
-function itemsNear({ board, met, entry }: Telling, naming: Naming): Set<Standing> {
+function itemsNear({ board, met, entry }: Setting, naming: Naming): Set<Standing> {
   const { words, points } = naming;
   const near = new Set<Standing>();
   const add = (item: Standing) => {
@@ -62,12 +62,12 @@ function mayBe({ fact, sort, words, verb }: Naming, item: Standing): boolean {
 }
 
 /** Everything that a fact may be told of, with what speaks for each. */
-export function optionsOf(telling: Telling, naming: Naming): Option[] {
+export function optionsOf(setting: Setting, naming: Naming): Option[] {
   const out: Option[] = [{ is: 'new', signs: signsOfNew(naming) }];
   // Only what weights read may be left out: what a rule read was said plainly, and finished work has its line in the day's log.
   if ((naming.sort === 'plan' || naming.sort === 'flaw') && isWeighed(naming.fact))
-    out.push({ is: 'none', signs: signsOfNone(naming, telling) });
-  for (const item of itemsNear(telling, naming)) out.push({ is: item, signs: signsOfItem(telling, naming, item) });
+    out.push({ is: 'none', signs: signsOfNone(naming, setting) });
+  for (const item of itemsNear(setting, naming)) out.push({ is: item, signs: signsOfItem(setting, naming, item) });
   return out;
 }
 
@@ -86,7 +86,7 @@ const MARGIN = 0.3;
  * What a rule read was said plainly, and what the rules take a fact for stands. Of what weights read, where the rules find
  * no item, weights learned from annotated jobs decide.
  */
-export const link: Linker = (telling, fact, ruled) => {
+export const link: Linker = (setting, fact, ruled) => {
   if (ruled.item || !isWeighed(fact))
     return { item: ruled.item, kept: true, perhaps: ruled.item ? null : ruled.perhaps };
   let best: Standing | null = null;
@@ -94,7 +94,7 @@ export const link: Linker = (telling, fact, ruled) => {
   let second = Number.NEGATIVE_INFINITY;
   let open = 0;
   let none = Number.NEGATIVE_INFINITY;
-  for (const { is, signs } of optionsOf(telling, namingOf(fact))) {
+  for (const { is, signs } of optionsOf(setting, namingOf(fact))) {
     const weight = dot(weights(), signs);
     if (is === 'new') open = weight;
     else if (is === 'none') none = weight - CARE.none;

@@ -5,8 +5,8 @@ import type { Done, FollowUp, Problem } from '../../../../parser/types.ts';
 import { isLive } from '../../live.ts';
 import { BEFORE, ENDS, PUTS, verbOf } from '../../said/verbs.ts';
 import { isWork, type Standing } from '../board.ts';
-import type { Telling } from '../items.ts';
 import { headIn } from '../match.ts';
+import type { Setting } from '../setting.ts';
 
 export type Told = Problem | FollowUp | Done;
 
@@ -54,13 +54,13 @@ const share = (part: number, whole: number): string => {
 };
 
 /** How long ago an item was last spoken of, in the note itself by what stands between. */
-function since(telling: Telling, item: Standing): string {
+function since(setting: Setting, item: Standing): string {
   const last = item.history.at(-1)!;
-  if (last.entry === telling.entry.id || telling.met.includes(item)) {
-    const place = telling.met.lastIndexOf(item);
-    return place === telling.met.length - 1 ? (NEXT.test(telling.lead) ? 'next' : 'last') : 'note';
+  if (last.entry === setting.entry.id || setting.met.includes(item)) {
+    const place = setting.met.lastIndexOf(item);
+    return place === setting.met.length - 1 ? (NEXT.test(setting.lead) ? 'next' : 'last') : 'note';
   }
-  const days = Math.round((Date.parse(telling.entry.at) - Date.parse(last.at)) / 86_400_000);
+  const days = Math.round((Date.parse(setting.entry.at) - Date.parse(last.at)) / 86_400_000);
   return days < 1 ? 'day' : days < 2 ? 'yesterday' : days < 4 ? 'days' : days < 8 ? 'week' : 'long';
 }
 const NEXT = /^[\s,]*(?:(?:and|so|but|then|which|also)[\s,]*)*$/;
@@ -70,7 +70,7 @@ const itemSort = (item: Standing) => `${item.problem === null ? 'work' : 'flaw'}
 const count = (n: number) => (n > 3 ? '4' : String(n));
 
 /** Signs that a fact is told of an item. */
-export function signsOfItem(telling: Telling, naming: Naming, item: Standing): string[] {
+export function signsOfItem(setting: Setting, naming: Naming, item: Standing): string[] {
   const { fact, sort, words, said, head, verb, points } = naming;
   const both = `${sort} ${itemSort(item)}`;
   let named = 0;
@@ -86,7 +86,7 @@ export function signsOfItem(telling: Telling, naming: Naming, item: Standing): s
   }
   let its = 0;
   for (const word of item.words) if (said.has(word)) its++;
-  const when = since(telling, item);
+  const when = since(setting, item);
   const owed = verbOf(item.task);
   const flaw = item.problem === null ? null : [...wordsOf(item.problem)].some((word) => said.has(word));
   const heads =
@@ -131,7 +131,7 @@ export function signsOfItem(telling: Telling, naming: Naming, item: Standing): s
   if (flaw !== null) out.push(`flaw ${flaw} ${sort}`, `flaw ${flaw} head ${heads}`);
   if (points) out.push(`points ${when} ${both}`, `points ${when} things ${count(things)}`);
   else out.push(`no point ${when}`);
-  if (item.readyOn !== null && item.readyOn <= telling.entry.at.slice(0, 10)) out.push(`due now ${sort} head ${heads}`);
+  if (item.readyOn !== null && item.readyOn <= setting.entry.at.slice(0, 10)) out.push(`due now ${sort} head ${heads}`);
   return out;
 }
 
@@ -143,7 +143,7 @@ export function signsOfNew({ sort, points, words }: Naming): string[] {
 }
 
 /** Signs that a fact is no item at all: seen, explained, arranged, or somebody else's. */
-export function signsOfNone({ fact, sort, points }: Naming, { entry, tail, lead }: Telling): string[] {
+export function signsOfNone({ fact, sort, points }: Naming, { entry, tail, lead }: Setting): string[] {
   const said = wordsIn(fact.quote);
   return [
     'none',

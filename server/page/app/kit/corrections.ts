@@ -1,16 +1,5 @@
 import type { Fact } from '../../../../parser/types.ts';
-import type { Parcel } from './phoneStore.ts';
-
-/** What a hand put right in a note that had not gone out. It follows its note under the id that it was given here. */
-export interface Correction {
-  id: string;
-  /** Local wall time. */
-  at: string;
-  /** The fact as this phone read it. */
-  was: Fact;
-  /** Null where it is no fact. */
-  fact: Fact | null;
-}
+import type { Correction, Parcel } from './phoneStore.ts';
 
 type Waiting = Extract<Parcel, { kind: 'note' }>;
 

@@ -2,10 +2,10 @@ import { v7 as newId } from 'uuid';
 import type { Fact } from '../../../../parser/types.ts';
 import type { NewEntry, NewNote } from '../../../http/api.ts';
 import { wallTime } from './clock.ts';
-import { type Correction, fitting, following } from './corrections.ts';
+import { fitting, following } from './corrections.ts';
 import { now, post, say, show, sync, undoOf, zoneOf } from './model.ts';
 import { exchange, waiting } from './outbox.ts';
-import { type Parcel, phoneStore, type Taken } from './phoneStore.ts';
+import { type Correction, type Parcel, phoneStore, type Taken } from './phoneStore.ts';
 import { askReader } from './reader.ts';
 import { trayNow } from './tray.ts';
 

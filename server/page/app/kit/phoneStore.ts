@@ -1,6 +1,17 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type { Fact } from '../../../../parser/types.ts';
 import type { JobBrief, JobView, NewEntry, NewNote, Talk, TaughtWord } from '../../../http/api.ts';
-import type { Correction } from './corrections.ts';
+
+/** What a hand put right in a note that had not gone out. It follows its note under the id that it was given here. */
+export interface Correction {
+  id: string;
+  /** Local wall time. */
+  at: string;
+  /** The fact as this phone read it. */
+  was: Fact;
+  /** Null where it is no fact. */
+  fact: Fact | null;
+}
 
 /** Something that waits to go to the server. `id` is made once, on the phone, before the first write. */
 export type Parcel = {

@@ -1,0 +1,2 @@
+/** What a kind of goods is reckoned from. */
+export type Measure = 'area' | 'length' | 'volume';
