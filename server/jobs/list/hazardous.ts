@@ -1,11 +1,12 @@
 /** What can hurt whoever believes that it was dealt with: words that only may mean it do not close it. */
 import { concerns, type DangerTold, dangersIn } from '../../takeoff/index.ts';
-import type { Board, Standing } from './board.ts';
 import { sentenceOf } from '../goods/asSaid.ts';
-import { setState } from './items.ts';
-import { wonderIfDone } from './perhapsDone.ts';
 import { isLive } from '../live.ts';
 import type { Entry, Item } from '../types.ts';
+import type { Board, Standing } from './board.ts';
+import { setState } from './items.ts';
+import { wonderIfDone } from './perhapsDone.ts';
+
 /** Everything said of an item: its task, its flaw, and the words of its history. */
 const saidOf = ({ task, problem, history }: Pick<Item, 'task' | 'problem' | 'history'>): string =>
   [task, problem, ...history.map(({ words }) => words)].filter(Boolean).join('. ');

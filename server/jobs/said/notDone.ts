@@ -30,15 +30,6 @@ function fell(fact: Done): Problem | null {
   return { ...spanOf(fact), kind: 'problem', thing, defect: defect!, state: 'open', suspected: false };
 }
 
-/** "It's block", "that's all plaster": what something is made of. */
-const MADE_OF =
-  /^(?:it|that|they|those)(?:'s|'re| is| are) (?:all |just |old |solid )*(?:block|brick|concrete|stone|plaster|drywall|tile|wood|steel|iron|cast iron|copper|galvanized|pvc|vinyl|masonry|stucco)$/i;
-
-/** "The switch is hot", "both swabs came up red": a danger, with no verb of work, tells of no finished work. */
-const isNoWork = ({ task, quote }: Done): boolean =>
-  MADE_OF.test(quote.trim()) ||
-  (task.startsWith('install ') && !/\b(?:install|put|set|hung|mount|fit)/i.test(quote) && dangersIn(quote).length > 0);
-
 const CAME_AWAY =
   /^(?:pulled|torn|ripped|come|came|broken?|split|knocked|rusted|rotted|worn|popped|snapped) (?:right |clean |all |half )*(?:out|off|loose|away|apart|through|down)\b/;
 /** "The bracket's loose, pulled right out of the plaster": goes on from the flaw, and tells how bad it is. */
@@ -47,6 +38,15 @@ const isMoreOfFlaw = ({ quote, start }: Done, text: string, facts: readonly Fact
   facts.some(
     (f) => f.kind === 'problem' && f.state === 'open' && f.end <= start && /^, *$/.test(text.slice(f.end, start)),
   );
+
+/** "It's block", "that's all plaster": what something is made of. */
+const MADE_OF =
+  /^(?:it|that|they|those)(?:'s|'re| is| are) (?:all |just |old |solid )*(?:block|brick|concrete|stone|plaster|drywall|tile|wood|steel|iron|cast iron|copper|galvanized|pvc|vinyl|masonry|stucco)$/i;
+
+/** "The switch is hot", "both swabs came up red": a danger, with no verb of work, tells of no finished work. */
+const isNoWork = ({ task, quote }: Done): boolean =>
+  MADE_OF.test(quote.trim()) ||
+  (task.startsWith('install ') && !/\b(?:install|put|set|hung|mount|fit)/i.test(quote) && dangersIn(quote).length > 0);
 
 const ORDER =
   /^(?:(?:so|and|then|just) )*(we )?(?:just |all )?([a-z]+) (?:(?:up|out|down|back|off|in|over) )?(?:the|all|it|them|that|those|both|new|[a-z]+)\b/;
