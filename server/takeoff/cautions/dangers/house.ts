@@ -56,14 +56,14 @@ export const HOUSE: readonly Danger[] = [
       `(?:cracked|split|rotted|rotten|sagging|broken|soft|undersized|bowed|leaning|mushy|punky|charred|snapped|notched) (?:\\w+ )?${HOLDING}\\b`,
       `(?:rot|cracks?|split|sag|soft spot|termites?|ants) (?:in|on|at) (?:the|that|a|my|this) (?:\\w+ )?${HOLDING}\\b`,
       '(?:cut|notched|sawed|hacked|drilled|bored)(?: (?:right|clean|clear|half ?way|all the way|way|too|far|deep|a big))* (?:through|into|out of)? ?(?:the|a|that|two|three) (?:\\w+ )?(?:joists?|beams?|headers?|girders?|truss(?:es)?|rafters?)\\b',
-      "(?:deck|porch|balcony|landing|stairs?|chimney|awning)(?:'s| is| are)?\\b[^.]{0,20}\\bpull(?:ing|ed|s) (?:away|off|apart|loose|out)\\b",
+      "(?:deck|porch|balcony|landing|stairs?|chimney|awning)(?:'s| is| are)?(?: (?!flashing|trim|gutter|board)\\w+){0,2} pull(?:ing|ed|s) (?:away|off|apart|loose|out)\\b",
       '(?:foundation|retaining|block|basement|brick) wall\\b[^.]{0,24}\\b(?:bow(?:ed|ing|s)|lean(?:s|ing)|bulg\\w+|buckl\\w+|caving)\\b',
       "(?:floor|ceiling|roof)(?:'s| is)?(?: \\w+)? (?:caving|about to (?:come down|fall|go)|bouncing like)",
     ),
     dealtWith: words(
       MENDED,
       newIn('beam|posts?|joists?|header|ledger|rafters?|girder|columns?|lintel|stringers?|one'),
-      'sistered|put (?:a |two )?sisters?|reinforced|doubled|bolted|lagged|rebuilt|welded|spliced|scabbed|poured',
+      "sistered|put (?:a |two )?sisters?|sisters?(?:'s| is| are| went)? (?:in|on|up|bolted|nailed)|reinforced|doubled|bolted|lagged|rebuilt|welded|spliced|scabbed|poured",
     ),
   },
   {
