@@ -1,3 +1,4 @@
+import { lowered } from '../trade/words.ts';
 import type { Decision } from '../types.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
@@ -30,6 +31,9 @@ export function readDecisions(talk: Talk): Decision[] {
           drops: dropped(talk, frame, at),
         },
       ];
+    const held = heldBack(talk, frame);
+    if (held)
+      return [{ ...base(talk, frame, 'decision/hold', held), kind: 'decision' as const, what: held.what, drops: null }];
     const someone = isPerson(frame.subject) || isCalled(talk, frame);
     const chosen = CHOICES.test(said) && (someone || frame.subject.length === 0);
     const wished = WISHES.test(said) && frame.subject.length > 0 && someone;
@@ -39,6 +43,17 @@ export function readDecisions(talk: Talk): Decision[] {
     const what = phrase(told);
     return [{ ...base(talk, frame, 'decision/choice', span), kind: 'decision' as const, what, drops: null }];
   });
+}
+
+const HOLDS =
+  /^(?:(?:so|and|but) )*(?:nobody|no one|no-one)(?:(?:'s| is| are)? (?:to|should|can|may|must) | (?!knows|seems|says|was|is|has|uses|minds|cares|likes)[a-z]+s\b)|^(?:(?:so|and|but) )*no [a-z]+ (?:goes|gets|comes)\b.*\b(?:until|till|before)\b/;
+
+/** "Nobody scrapes in there until the results are in", "no board goes up till he's through": to the end of its sentence. */
+function heldBack({ text }: Talk, { start }: Frame): { start: number; end: number; what: string } | null {
+  const what = /^[^.;!?\n]*/.exec(text.slice(start))![0].trim();
+  return HOLDS.test(lowered(what))
+    ? { start, end: start + what.length, what: lowered(what).replace(/^(?:(?:so|and|but) )*/, '') }
+    : null;
 }
 
 /** A name that nothing else is known by: "Linda went with the white". */

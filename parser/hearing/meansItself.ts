@@ -14,6 +14,7 @@ const GOES_ON = /^(?:in|on|is|are|it|or|up|out|re|eh)$/;
 /** Counts above ten, and the words that only say how a length is counted. */
 const COUNTED =
   /^(?:eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty|hundred|thousand|lineal|linear)$/;
+const COLOURS = /^(?:gr[ae]y|green|brown|black|white|yellow|orange|purple|pink)$/;
 /** What stands before "grand" where it is money. */
 const COUNTS =
   /^(?:a|an|one|two|three|four|five|six|seven|eight|nine|ten|half|couple|twenty|thirty|forty|fifty|hundred)$/;
@@ -101,8 +102,8 @@ export function meansItself(
   if (isLarge && cost > FAR_OFF && wrong.includes(heard[0]!)) return true;
   // "Epoxied", "midspan", "pullouts" are words of the trade's making.
   if (cost > THE_SAME && !isSlip && wrong.some((word) => isMadeOfKnown(word, vocabulary))) return true;
-  // "Sixteen sacks" are no sixteens: a count said in full is heard right.
-  if (wrong.some((word) => COUNTED.test(word))) return true;
+  // "Sixteen sacks" are no sixteens: a count said in full is heard right; so is a colour, "a grey board".
+  if (wrong.some((word) => COUNTED.test(word) || COLOURS.test(word))) return true;
   // "2.5 cyds", "2 doz": behind figures a unit is a unit.
   if (heard.length === 1 && heard[0] === 'grand' && before && (before.kind === 'number' || COUNTS.test(before.word)))
     return true;

@@ -1,7 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { isOnlyArranged, isOnlyWished } from '../../server/jobs/said/arranged.ts';
+import { asSaid } from '../../server/jobs/said/asSaid.ts';
 import { isStillAmiss } from '../../server/jobs/said/stillAmiss.ts';
 import { told } from './days.ts';
+import { problem } from './made.ts';
+
+const SAID_AT = '2026-05-12T08:00:00';
 
 const states = (...texts: string[]) => told(...texts).items.map(({ state }) => state);
 const amiss = (said: string) => {
@@ -95,5 +99,33 @@ describe('what was fetched, or tells how bad a flaw is, is no finished work', ()
 
   it('nor is a size a flaw, nor what a room will be a plan', () => {
     expect(tasks('The long wall is eighteen foot four. The den is going to be two bedrooms.')).toEqual([]);
+  });
+});
+
+describe('what must not be done, what nobody knows and a visit are no work', () => {
+  it('a ban is told as decided', () => {
+    const { items, decisions } = told(
+      'So nobody scrapes or sands in there until the plastic is up. Nobody drills that.',
+    );
+    expect(items).toEqual([]);
+    expect(decisions.map(({ what }) => what)).toEqual([
+      'nobody scrapes or sands in there until the plastic is up',
+      'nobody drills that',
+    ]);
+  });
+
+  it('a thing that nobody knows stays', () => {
+    expect(amiss("old sheet floor in the mudroom. I don't know what that is, so I taped it")).toBe(true);
+    expect(amiss('old sheet floor in the mudroom. I know what that is, so I taped it')).toBe(false);
+  });
+
+  it('who came for a look has mended nothing', () => {
+    const visit = {
+      ...problem('board', 'look', null, { state: 'fixed' }),
+      quote: 'the electrician came for a look round',
+    };
+    expect(asSaid(visit, visit.quote, [visit], SAID_AT)).toBeNull();
+    const mended = { ...visit, quote: 'the electrician came and took the board out' };
+    expect(asSaid(mended, mended.quote, [mended], SAID_AT)).not.toBeNull();
   });
 });

@@ -6,6 +6,7 @@ import { FATES, type Fate } from './fates.ts';
 import { isCount, type Lot } from './lot.ts';
 
 const ARRIVED = /^(?:turned|showed)\b/;
+const RECKONED = /^(?:(?:so|and|but|now|then) )*(?:i|we) (?:make|reckon|figure) (?:it|that|them)\b/;
 const ON_ORDER = /\b(?:on order|back-?ordered|on back-?order)\b/;
 
 /**
@@ -22,6 +23,8 @@ export function statedOf(frame: Frame, lot: Lot): MaterialStatus | null {
   // "Call it six sticks of base".
   const calls = lemma === 'call' && /^(?:it|that)$/.test(frame.rest[0]?.word ?? '') && lot.amount !== null;
   if (predicate === 'imperative' && calls && behind && lot.own.some(isGoods)) return 'need';
+  // "I make it eighteen sheets".
+  if (RECKONED.test(said) && lot.amount && behind && lot.own.some(isNounTerm)) return 'need';
   if (predicate === 'imperative' && lemma === 'make' && behind && lot.own.some(isNounTerm))
     return chunks.slice(verbAt + 1).some((c) => c.quantity) ? 'need' : null;
   // "The other two tubes turned up don't need them now".

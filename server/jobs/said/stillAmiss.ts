@@ -22,12 +22,17 @@ const WANTS_WITHIN = new RegExp(`(?:^|[ ,;:])(?:he |she |they )?${GETS}`);
 /** What was sent back mended nothing. */
 const WAS_SENT_BACK = new RegExp(`\\b(?:took|sent) ${SENT_BACK}\\b`);
 
+/** "I don't know what that is", "until we know what that board is": nobody mends what nobody knows. */
+const UNKNOWN =
+  /\b(?:(?:don't|doesn't|didn't|nobody|can't|couldn't|do not|does not) (?:really |even |for sure )?(?:know|knows|tell|say)|no idea|not sure|(?:until|till|before) (?:we|i|they|somebody) knows?|wonder(?:ing)?) what (?:it|that|this|those|they|the|kind|sort)\b/;
+
 /** So far behind a flaw its repair may be told. */
 const BEHIND = 90;
 
 /** Whether a flaw that is told in these words is told as standing, with what it wants, or with no word of a repair. */
 export function isStillAmiss(text: string, { start, end }: Span): boolean {
   const words = lowered(text.slice(start, end)).replace(WAS_SENT_BACK, '');
+  if (UNKNOWN.test(lowered(text.slice(start, end + BEHIND)))) return true;
   if (MENDED.test(words)) return false;
   const behind = lowered(text.slice(end, end + BEHIND));
   if (WANTS_BEHIND.test(behind) || WANTS_WITHIN.test(words)) return true;

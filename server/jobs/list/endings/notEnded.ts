@@ -9,7 +9,7 @@ import type { Clause } from './clauses.ts';
 
 /** What is for another day, or could not be, is not finished: "they go on monday", "couldn't get it on". */
 const LATER =
-  /\b(?:tomorrow|tmrw|in the morning|next (?:week|time|visit|trip)|could(?:n't|nt| not)|can't be [a-z]+|cannot be)\b|(?:\b(?:go|goes|going|gets?|will|gonna)|'ll)\b.* (?:mon|tues|wednes|thurs|fri|satur|sun)day\b/;
+  /\b(?:tomorrow|tmrw|in the morning|next (?:week|time|visit|trip)|could(?:n't|nt| not)|can't be [a-z]+|cannot be|can't now|(?:until|till|before) (?:we|i|they|somebody) (?:know|hear|find out))\b|(?:\b(?:go|goes|going|gets?|will|gonna)|'ll)\b.* (?:mon|tues|wednes|thurs|fri|satur|sun)day\b/;
 /** "I'm up the steps with a brush", "let's do the gate": who is at it, or will be. */
 const AT_IT =
   /^(?:(?:and|so|but|then) )*(?:i'm|we're|i am|we are|i'll|we'll|let's|can you|could you|please|nobody|no one)\b(?!.*\b(?:done|finished|through|happy)\b)/;
