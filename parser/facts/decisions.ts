@@ -45,15 +45,15 @@ export function readDecisions(talk: Talk): Decision[] {
   });
 }
 
+const LEADS = /^(?:(?:so|and|but) )*/;
 const HOLDS =
-  /^(?:(?:so|and|but) )*(?:nobody|no one|no-one)(?:(?:'s| is| are)? (?:to|should|can|may|must) | (?!knows|seems|says|was|is|has|uses|minds|cares|likes)[a-z]+s\b)|^(?:(?:so|and|but) )*no [a-z]+ (?:goes|gets|comes)\b.*\b(?:until|till|before)\b/;
+  /^(?:nobody|no one|no-one)(?:(?:'s| is| are)? (?:to|should|can|may|must) | (?!knows|seems|says|was|is|has|uses|minds|cares|likes)[a-z]+s\b)|^no [a-z]+ (?:goes|gets|comes)\b.*\b(?:until|till|before)\b/;
 
 /** "Nobody scrapes in there until the results are in", "no board goes up till he's through": to the end of its sentence. */
 function heldBack({ text }: Talk, { start }: Frame): { start: number; end: number; what: string } | null {
-  const what = /^[^.;!?\n]*/.exec(text.slice(start))![0].trim();
-  return HOLDS.test(lowered(what))
-    ? { start, end: start + what.length, what: lowered(what).replace(/^(?:(?:so|and|but) )*/, '') }
-    : null;
+  const said = /^[^.;!?\n]*/.exec(text.slice(start))![0].trim();
+  const what = lowered(said).replace(LEADS, '');
+  return HOLDS.test(what) ? { start, end: start + said.length, what } : null;
 }
 
 /** A name that nothing else is known by: "Linda went with the white". */

@@ -2,7 +2,6 @@ import { tokenise } from '../../../parser/hearing/tokens.ts';
 import { readQuantities } from '../../../parser/quantities/index.ts';
 import { readTimes } from '../../../parser/times/index.ts';
 import { stem } from '../../../parser/trade/likeness.ts';
-import { lowered } from '../../../parser/trade/words.ts';
 import type { Decision, Done, Fact, FollowUp, Problem } from '../../../parser/types.ts';
 import { goodsAsSaid, sentenceOf } from '../goods/asSaid.ts';
 import { sentenceFrom } from '../meeting.ts';
@@ -16,7 +15,7 @@ import { verbOf } from './verbs.ts';
 
 /** A fact as its whole note means it, of another kind where need be; null where the note means no such thing. */
 export function asSaid(fact: Fact, text: string, facts: readonly Fact[], at: string): Fact | null {
-  if ((fact.kind === 'followUp' || fact.kind === 'done') && isForbidden(text, fact)) return null;
+  if ((fact.kind === 'followUp' || fact.kind === 'done') && isForbidden(fact, text, facts)) return null;
   if ((fact.kind === 'problem' || fact.kind === 'done') && ONLY_LOOKED.test(fact.quote.toLowerCase())) return null;
   if ((fact.kind === 'followUp' || fact.kind === 'problem') && NOT_OURS.test(sentenceOf(text, fact))) return null;
   switch (fact.kind) {
@@ -109,15 +108,11 @@ const onlyCounts = ({ task, start, end, rule, quote }: FollowUp, facts: readonly
 const ONLY_LOOKED =
   /\b(?:came|been|come|was|dropped|stopped|swung)(?: (?:by|out|over|round|here|in|up))*(?: (?:today|yesterday|this (?:morning|afternoon)))? (?:for|to have|and had|to take|and took) a (?:good |quick )?look(?: (?:round|around|see|over it|at it|at (?:the|that) [a-z]+))?$/;
 
-/** "Nobody scrapes or sands in there", "nobody's to put a heat gun near it": what must not be done is no work, done or to do. */
-const isForbidden = (text: string, { start, end }: Fact): boolean =>
-  FORBIDS.test(
-    lowered(text.slice(sentenceFrom(text, start), end))
-      .split(/[,;:]/)
-      .at(-1)!,
+/** "Nobody scrapes or sands in there until": what must not be done, read as decided, is no work, done or to do. */
+const isForbidden = ({ start, end }: Fact, text: string, facts: readonly Fact[]): boolean =>
+  facts.some(
+    (f) => f.rule === 'decision/hold' && f.start <= start && end <= f.end && !/[,;:]/.test(text.slice(f.start, start)),
   );
-const FORBIDS =
-  /\b(?:nobody|no one|no-one)(?:(?:'s| is| are)? (?:to|should|can|may|must) [a-z]+| (?!knows|seems|says|was|is|has|uses|minds|cares|likes)[a-z]+s\b)/;
 
 const NOT_OURS =
   /\bnothing to do with (?:this|us|our)\b|\bnot (?:ours|our (?:deal|job|problem|scope)|my (?:deal|job|problem))\b/;
