@@ -97,7 +97,9 @@ export function factWords(fact: Fact, today: string): string {
       return `${moneyWords(fact.amount, fact.currency)}${fact.on ? `, ${fact.on}` : ''}`;
     case 'command':
       return fact.verb === 'ask'
-        ? `asked: ${fact.question ?? 'list'}`
+        ? fact.question === 'told'
+          ? `asked about: ${fact.about}`
+          : `asked: ${fact.question ?? 'list'}`
         : [fact.verb, fact.number && `no. ${fact.number}`, fact.to && `to ${fact.to}`].filter(Boolean).join(' ');
   }
 }
