@@ -13,6 +13,10 @@ describe('goods told as come', () => {
   it.each([
     ['tile', 2, 'tiles here only 4 boxes of 5, 1 box wrong color takin it back tmrw'],
     ['tile', 2, 'tiles came, 3 boxes'],
+    ['base', null, 'the lorry dropped off all eight post bases and the sonotubes'],
+    ['sonotube', null, 'the lorry dropped off all eight post bases and the sonotubes'],
+    ['bolt', null, "another load's come, we've got all the worktop bolts and both lengths of oak worktop"],
+    ['concrete', 4, 'the yard brought twenty bags of concrete'],
     ['concrete', 2, 'conc deliverd 24 bags, 2 split, took back'],
     ['concrete', 3, 'the concrete turned up but 3 bags were wet, sent them back'],
     ['concrete', null, 'concrete arrived, 2 bags split'],

@@ -1,6 +1,6 @@
 import { wordsOf } from '../../../parser/trade/likeness.ts';
 import type { Fact, Material } from '../../../parser/types.ts';
-import { NUMBER, NUMBERS, numberOf } from '../said/numbers.ts';
+import { NUMBER, numberOf } from '../said/numbers.ts';
 import { isPackWord } from './kinds.ts';
 
 /** Goods whose count or name stands beside the words that were read for them. */
@@ -233,17 +233,8 @@ function renamed(fact: Material, after: string): string | null {
   if (!name || (!open && !/\d/.test(name))) return null;
   if (!open && /^(?:and|or|so|but|not|for|per|every|each|to|on|in|at|left|gone|more|too)\b/.test(name)) return null;
   const words = name.split(' ').filter((word) => !/^(?:and|or|so|not|for|to|on|in|but|too)$/.test(word));
-  return words.map((word) => DIGITS[word] ?? word).join(' ') || null;
+  return words.map((word) => numberOf(word) ?? word).join(' ') || null;
 }
-
-const DIGITS: Readonly<Record<string, string>> = {
-  ...Object.fromEntries(NUMBERS.slice(1).map((word, k) => [word, String(k + 1)])),
-  thirteen: '13',
-  fifteen: '15',
-  nineteen: '19',
-  twenty: '20',
-  thirty: '30',
-};
 
 const FIVE_NOT_THREE = new RegExp(`^ (${NUMBER})(?: [a-z]+)?,? (?:not|instead of|rather than) (?:${NUMBER})\\b`);
 const MAKE_THAT = new RegExp(`^[^.;!?\\n]{0,30}[.,;]? (?:no )?(?:make|call) (?:that|it|them) (${NUMBER}) ?([a-z]+)?`);

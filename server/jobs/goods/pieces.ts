@@ -71,4 +71,4 @@ const AFTERWARDS =
   /(?<=\S) (?:as well|too|also|already|this (?:am|pm|morning|afternoon)|today|yesterday|last night|only|that'?s all|(?:so|cause|because|but|while|since) )\b.*$/;
 
 /** "The two by eight" is a 2x8. */
-const BY = /\b(\d+|one|two|three|four|five|six) by (\d+|four|six|eight|ten|twelve)\b/;
+const BY = /\b(\d+|one|two|three|four|five|six) by (\d+|two|four|six|eight|ten|twelve)s?\b/;
