@@ -3,6 +3,7 @@ import type { OrderDoubts } from './goods/doubts/index.ts';
 import type { Ledger } from './ledger.ts';
 import type { Standing } from './list/board.ts';
 import type { Endings } from './list/endings/index.ts';
+import type { Telling } from './list/items.ts';
 import type { Linker } from './list/linking/index.ts';
 import type { Rulings } from './rulings.ts';
 import type { Entry, Job, JobState } from './types.ts';
@@ -34,6 +35,23 @@ export interface Meeting {
   rulings: Rulings;
   link: Linker;
 }
+
+/** How words of a note stand in its meeting: where they were told, and what a hand ruled on them. */
+export const tellingOf = (
+  { ledger, entry, met, removed, rulings, link }: Meeting,
+  key: string,
+  said: Pick<Telling, 'lead' | 'tail' | 'theirs' | 'part'>,
+): Telling => ({
+  board: ledger.board,
+  entry,
+  key,
+  apart: rulings.isApart(key),
+  met,
+  removed,
+  questions: ledger.questions,
+  link,
+  ...said,
+});
 
 /** The words of the same sentence before a place in the note, from another place on. */
 export const leadOf = (text: string, from: number, start: number) =>

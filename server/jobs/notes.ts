@@ -28,7 +28,7 @@ import { signOff } from './list/signedOff.ts';
 import { isLive } from './live.ts';
 import type { Meant, Step } from './meant.ts';
 import { measure } from './measurements.ts';
-import { leadOf, type Meeting, type Site } from './meeting.ts';
+import { leadOf, type Meeting, type Site, tellingOf } from './meeting.ts';
 import type { Rulings } from './rulings.ts';
 import { tellsOfSupply } from './said/noItem.ts';
 import { isFetching } from './said/notDone.ts';
@@ -145,20 +145,7 @@ const TAKES_OUT = /^(?:take|remove|pull|cut|tear|demo|strip|dig|knock|bust|rip)\
 function meetFact(meeting: Meeting, { fact, key, tail = '', theirs = false, part = null }: Step): boolean {
   const { ledger, entry, noteId, text, day, met, rulings } = meeting;
   const { board } = ledger;
-  const telling: Telling = {
-    board,
-    entry,
-    key,
-    apart: rulings.isApart(key),
-    met,
-    lead: leadOf(text, meeting.told, fact.start),
-    tail,
-    theirs,
-    part,
-    removed: meeting.removed,
-    questions: ledger.questions,
-    link: meeting.link,
-  };
+  const telling = tellingOf(meeting, key, { lead: leadOf(text, meeting.told, fact.start), tail, theirs, part });
   switch (fact.kind) {
     case 'problem': {
       const item = meetProblem(telling, fact);

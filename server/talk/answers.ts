@@ -4,7 +4,7 @@ import type { Command } from '../../parser/types.ts';
 import type { Reply } from '../http/api.ts';
 import { isLive } from '../jobs/live.ts';
 import type { Item, JobState, OrderLine } from '../jobs/types.ts';
-import { itemText, orderText } from './lineText.ts';
+import { answerLine, itemText, orderText } from './lineText.ts';
 import { toldOf } from './told.ts';
 import { isReady } from './wording.ts';
 
@@ -21,11 +21,11 @@ export function answer(state: JobState, { question, about: asked }: Command): Li
     !about || [area, task, who].some((words) => words?.toLowerCase().includes(about));
   const items = (chosen: Item[], none: string): Line[] =>
     chosen.length
-      ? chosen.map((item) => ({ kind: 'answer', text: `${item.number}. ${itemText(item, today)}`, item: item.number }))
-      : [line(none)];
+      ? chosen.map((item) => answerLine(`${item.number}. ${itemText(item, today)}`, item.number))
+      : [answerLine(none)];
   switch (question) {
     case 'order':
-      return orderFor(state.order, about).map(line);
+      return orderFor(state.order, about).map((text) => answerLine(text));
     case 'waiting':
       return items(
         state.items.filter((i) => i.state === 'waiting' && within(i)),
@@ -37,9 +37,9 @@ export function answer(state: JobState, { question, about: asked }: Command): Li
         'Nothing is ready.',
       );
     case 'measurements':
-      return state.measurements.slice(-MOST_MEASURED).map((m) => line(`${m.of}: ${lengthText(m.exact, m.unit)}`));
+      return state.measurements.slice(-MOST_MEASURED).map((m) => answerLine(`${m.of}: ${lengthText(m.exact, m.unit)}`));
     case 'told':
-      return about ? toldOf(state, about) : [line('Asked about what? Name the thing.')];
+      return about ? toldOf(state, about) : [answerLine('Asked about what? Name the thing.')];
     default: {
       const live = state.items.filter(isLive);
       const loose = live.filter((item) => item.area === null && !within(item));
@@ -47,13 +47,11 @@ export function answer(state: JobState, { question, about: asked }: Command): Li
         return items(live.filter(within), about ? `Nothing left in the ${about}.` : 'Nothing left.');
       return [
         ...items(live.filter(within), `Nothing told for the ${about} by name.`),
-        line(`${loose.length} more without a room: ${loose.map(({ number }) => `no. ${number}`).join(', ')}.`),
+        answerLine(`${loose.length} more without a room: ${loose.map(({ number }) => `no. ${number}`).join(', ')}.`),
       ];
     }
   }
 }
-
-const line = (text: string): Line => ({ kind: 'answer', text, item: null });
 
 /** What is to buy, then what nobody is sure of; all of it where no line is from that shop, or for that room or work. */
 function orderFor(order: readonly OrderLine[], about: string | null): string[] {

@@ -6,7 +6,7 @@ import { perhapsDoneBy } from '../jobs/list/perhapsDone.ts';
 import { isLive } from '../jobs/live.ts';
 import type { Item, JobState } from '../jobs/types.ts';
 import { answer } from './answers.ts';
-import { checkText, decided, itemText, orderText } from './lineText.ts';
+import { answerLine, checkText, decided, itemText, orderText } from './lineText.ts';
 import { orderLines, unsureGoods } from './orderChanges.ts';
 import { moneyWords, taskWords, waitWords } from './wording.ts';
 
@@ -38,18 +38,13 @@ function changes(before: JobState, after: JobState, facts: readonly Fact[]): Lin
     ...noted(facts),
   ];
   const short: Line[] =
-    out.length > MOST + 1
-      ? [...out.slice(0, MOST), { kind: 'answer', text: `and ${out.length - MOST} more on the list`, item: null }]
-      : out;
+    out.length > MOST + 1 ? [...out.slice(0, MOST), answerLine(`and ${out.length - MOST} more on the list`)] : out;
   // However long the reply, a caution is not left out.
   return [...short, ...cautionLines(before, after)];
 }
 
-const nothing = (facts: readonly Fact[]): Line => ({
-  kind: 'answer',
-  text: facts.length ? 'Kept. Nothing on the list changes.' : 'Kept. Nothing in it for the list.',
-  item: null,
-});
+const nothing = (facts: readonly Fact[]): Line =>
+  answerLine(facts.length ? 'Kept. Nothing on the list changes.' : 'Kept. Nothing in it for the list.');
 
 const CLOSED: Partial<Record<Item['state'], string>> = { dropped: 'Dropped', 'signed off': 'Signed off' };
 
@@ -92,13 +87,7 @@ function unsureLine(before: JobState, after: JobState): Line[] {
   const heard = after.items.filter((i) => i.state === 'unsure' && !known.has(i.key));
   if (!heard.length) return [];
   const named = heard.map((item) => `${item.number}. ${taskWords(item.task)}`).join('; ');
-  return [
-    {
-      kind: 'answer',
-      text: `Not sure, so kept apart: ${named}. To list it, say "keep ${heard[0]!.number}"`,
-      item: null,
-    },
-  ];
+  return [answerLine(`Not sure, so kept apart: ${named}. To list it, say "keep ${heard[0]!.number}"`)];
 }
 
 /** What is left in the van, where the note told of having, using or returning it. */

@@ -2,10 +2,18 @@
 import Fraction from 'fraction.js';
 import { unitWord } from '../../parser/quantities/containers.ts';
 import { plain } from '../../parser/quantities/format.ts';
+import type { Reply } from '../http/api.ts';
 import { perhapsDoneBy } from '../jobs/list/perhapsDone.ts';
 import { isLive } from '../jobs/live.ts';
 import type { Check, Item, OrderLine } from '../jobs/types.ts';
 import { areaOf, goodsWord, whenWords } from './wording.ts';
+
+/** A line that tells what was asked, of no one item unless it is given. */
+export const answerLine = (text: string, item: number | null = null): Reply['lines'][number] => ({
+  kind: 'answer',
+  text,
+  item,
+});
 
 /** The line begins with that word already. */
 export const decided = (what: string): string => what.replace(/^decided (?:on |to |that )?/, '');

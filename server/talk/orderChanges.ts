@@ -2,7 +2,7 @@ import { likeness, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Fact, Material, MaterialStatus } from '../../parser/types.ts';
 import type { Reply } from '../http/api.ts';
 import type { JobState, OrderLine } from '../jobs/types.ts';
-import { amount, orderText } from './lineText.ts';
+import { amount, answerLine, orderText } from './lineText.ts';
 import { perhapsToBuy } from './wording.ts';
 
 type Line = Reply['lines'][number];
@@ -58,5 +58,5 @@ export function unsureGoods(before: JobState, after: JobState, facts: readonly F
   const goods = after.order.filter((l) => l.state === 'unsure' && !known.has(l.key));
   if (!goods.length) return [];
   const text = `${perhapsToBuy}: ${goods.map(orderText).join('; ')}. If so, say "still need the ${goods[0]!.item}"`;
-  return [{ kind: 'answer', text, item: null }];
+  return [answerLine(text)];
 }

@@ -4,7 +4,7 @@ import { stem, wordsOf } from '../../parser/trade/likeness.ts';
 import type { Reply } from '../http/api.ts';
 import { isLive } from '../jobs/live.ts';
 import type { Item, JobState, OrderLine } from '../jobs/types.ts';
-import { itemText, orderText } from './lineText.ts';
+import { answerLine, itemText, orderText } from './lineText.ts';
 import { closedTask } from './wording.ts';
 
 type Line = Reply['lines'][number];
@@ -29,10 +29,10 @@ export function toldOf(state: JobState, about: string): Line[] {
   const today = state.asOf.slice(0, 10);
   const found = [
     ...state.items.filter(isLive).map((item) => ({ line: itemLine(item, today), words: wordsInItem(item) })),
-    ...state.order.map((goods) => ({ line: line(goodsLine(goods)), words: wordsInGoods(goods) })),
-    ...state.onHand.map((goods) => ({ line: line(`On hand: ${orderText(goods)}.`), words: wordsOf(goods.item) })),
+    ...state.order.map((goods) => ({ line: answerLine(goodsLine(goods)), words: wordsInGoods(goods) })),
+    ...state.onHand.map((goods) => ({ line: answerLine(`On hand: ${orderText(goods)}.`), words: wordsOf(goods.item) })),
     ...state.measurements.map((m) => ({
-      line: line(`${m.of}: ${lengthText(m.exact, m.unit)}`),
+      line: answerLine(`${m.of}: ${lengthText(m.exact, m.unit)}`),
       words: wordsOf(`${m.of} ${m.area ?? ''}`),
     })),
     ...state.items
@@ -41,28 +41,20 @@ export function toldOf(state: JobState, about: string): Line[] {
   ].map(({ line, words }) => ({ line, part: [...sought].filter((word) => words.has(word)).length / sought.size }));
   const most = Math.max(ENOUGH, ...found.map(({ part }) => part));
   const lines = found.filter(({ part }) => part === most).map(({ line }) => line);
-  if (!lines.length) return [line(`Nothing is told of "${about}".`)];
-  return lines.length > MOST ? [...lines.slice(0, MOST), line(`and ${lines.length - MOST} more.`)] : lines;
+  if (!lines.length) return [answerLine(`Nothing is told of "${about}".`)];
+  return lines.length > MOST ? [...lines.slice(0, MOST), answerLine(`and ${lines.length - MOST} more.`)] : lines;
 }
-
-const line = (text: string): Line => ({ kind: 'answer', text, item: null });
 
 const wordsInItem = ({ task, thing, problem, area, who }: Item) =>
   wordsOf([task, thing, problem, area, who].filter(Boolean).join(' '));
 const wordsInGoods = ({ item, size, specs, uses = [] }: OrderLine) =>
   wordsOf([item, size, ...specs, ...uses].filter(Boolean).join(' '));
 
-const itemLine = (item: Item, today: string): Line => ({
-  kind: 'answer',
-  text: `${item.number}. ${itemText(item, today)}: ${item.state}`,
-  item: item.number,
-});
+const itemLine = (item: Item, today: string): Line =>
+  answerLine(`${item.number}. ${itemText(item, today)}: ${item.state}`, item.number);
 
-const closedLine = (item: Item): Line => ({
-  kind: 'answer',
-  text: `${item.number}. ${closedTask(item)}: closed ${item.closedOn ?? ''}`.trim(),
-  item: item.number,
-});
+const closedLine = (item: Item): Line =>
+  answerLine(`${item.number}. ${closedTask(item)}: closed ${item.closedOn ?? ''}`.trim(), item.number);
 
 const STANDS: Record<OrderLine['state'], string> = {
   'to buy': 'to buy',

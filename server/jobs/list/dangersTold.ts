@@ -3,9 +3,8 @@ import { sameArea, wordsOf } from '../../../parser/trade/likeness.ts';
 import type { Fact } from '../../../parser/types.ts';
 import { type DangerTold, dangersIn } from '../../takeoff/index.ts';
 import { event } from '../event.ts';
-import { dayOf } from '../ledger.ts';
 import { isLive } from '../live.ts';
-import type { Meeting } from '../meeting.ts';
+import { type Meeting, tellingOf } from '../meeting.ts';
 import type { Entry } from '../types.ts';
 import { reword, type Standing, sharing } from './board.ts';
 import { type Clause, clausesOf } from './endings/clauses.ts';
@@ -14,8 +13,8 @@ import { join, open, setState, type Telling } from './items.ts';
 
 /** Opens an item for each danger of a note that none of its facts has put on the list; a name that does not tell of it does from now on. */
 export function openDangers(meeting: Meeting, facts: readonly Fact[], areas: readonly string[]): void {
-  const { ledger, entry, noteId, text, met, rulings } = meeting;
-  const { board, questions } = ledger;
+  const { ledger, entry, noteId, text, day, met, rulings } = meeting;
+  const { board } = ledger;
   for (const danger of dangersIn(text)) {
     const key = `${noteId}/${danger.start}h`;
     if (rulings.isOut(key) || isNotItself(danger, text, facts)) continue;
@@ -25,20 +24,7 @@ export function openDangers(meeting: Meeting, facts: readonly Fact[], areas: rea
     const last = told.at(-1)!;
     const quote = text.slice(first.whole, last.end).trim();
     const name = nameOf(text, danger, first.whole, last.end);
-    const telling: Telling = {
-      board,
-      entry,
-      key,
-      apart: rulings.isApart(key),
-      met,
-      lead: '',
-      tail: '',
-      theirs: false,
-      part: null,
-      removed: null,
-      questions,
-      link: meeting.link,
-    };
+    const telling = tellingOf(meeting, key, { lead: '', tail: '', theirs: false, part: null });
     const tellsIt = (item: Standing) => dangersOf(item).some(({ hazard }) => hazard === danger.hazard);
     const here =
       met.find((item) => (isLive(item) || item.unsure) && tellsIt(item)) ??
@@ -63,7 +49,7 @@ export function openDangers(meeting: Meeting, facts: readonly Fact[], areas: rea
       quote,
     );
     met.push(item);
-    dayOf(ledger, entry.at.slice(0, 10)).found.push(item.task);
+    day.found.push(item.task);
   }
 }
 
