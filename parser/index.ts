@@ -6,6 +6,7 @@ import { readQuantities } from './quantities/index.ts';
 import { readTimes } from './times/index.ts';
 import { builtIn } from './trade/index.ts';
 import { mentionsIn } from './trade/mentions.ts';
+import { numberedRooms } from './trade/numberedRooms.ts';
 import { isTranscript, readTranscript } from './transcript/index.ts';
 import type { Fact, NoteReading, ReadOptions } from './types.ts';
 
@@ -30,9 +31,10 @@ function readTalk(text: string, options: ReadOptions): NoteReading {
 export function layOpen(text: string, options: ReadOptions): Talk {
   const vocabulary = options.vocabulary ?? builtIn();
   const heard = hear(text, vocabulary);
-  const { quantities, notQuantities } = readQuantities(heard.tokens, text);
+  const rooms = numberedRooms(heard.tokens, text, options.areas ?? []);
+  const { quantities, notQuantities } = readQuantities(heard.tokens, text, rooms);
   const times = readTimes(heard.tokens, text, { now: options.saidAt, quantities });
-  const terms = mentionsIn(heard.tokens, text, vocabulary);
+  const terms = [...rooms, ...mentionsIn(heard.tokens, text, vocabulary)];
   const reading = { heard, quantities, notQuantities, times, terms };
   return talkOf(text, reading, options.areas ?? [], options.wordClass);
 }

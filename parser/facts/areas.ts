@@ -1,4 +1,5 @@
 import { literal } from '../literal.ts';
+import { isNumberedRoom } from '../trade/numberedRooms.ts';
 import type { Chunk } from './chunks.ts';
 import type { Frame } from './frames.ts';
 
@@ -33,5 +34,6 @@ function knownAs(area: string | null, areas: readonly string[]): string | null {
 
 function areaTerm(chunks: readonly Chunk[]): string | null {
   const found = chunks.find((c) => c.kind === 'term' && c.term!.kind === 'area');
-  return found ? found.word.replace(/'s$/, '') : null;
+  if (!found) return null;
+  return isNumberedRoom(found.term!) ? found.term!.name : found.word.replace(/'s$/, '');
 }

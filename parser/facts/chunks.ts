@@ -1,3 +1,4 @@
+import { isNumberedRoom } from '../trade/numberedRooms.ts';
 import type { NotQuantity, Quantity, Reading, Term, TimeMention, Token, TokenRange, WordClassOf } from '../types.ts';
 import { type Restated, restatedIn } from './restated.ts';
 import { type Verb, verbOf } from './verbs.ts';
@@ -27,10 +28,17 @@ function pieces(reading: Omit<Reading, 'clauses'>, placeOf: (quantity: Quantity)
   return [
     ...reading.times.map((time) => ({ range: time, make: (c: Chunk) => ({ ...c, kind: 'time' as const, time }) })),
     ...reading.terms
-      .filter((m) => isNominal(m.term.name))
+      .filter(({ term }) => isNominal(term.name) && !isNumberedRoom(term))
       .map(({ term, from, until }) => ({
         range: { from, until: lumberUntil(reading, from, until) ?? until },
         make: (c: Chunk) => ({ ...c, kind: 'term' as const, term }),
+      })),
+    ...reading.terms
+      .filter(({ term }) => isNumberedRoom(term))
+      .map(({ term, from, until }) => ({
+        range: { from, until },
+        // "2bs tub": its owner, heard without the apostrophe.
+        make: (c: Chunk) => ({ ...c, kind: 'term' as const, term, word: c.word.replace(/(?<=[a-z])s$/, "'s") }),
       })),
     ...reading.quantities.map((quantity) => ({
       range: placeOf(quantity),

@@ -1,3 +1,4 @@
+import { isNumberedRoom } from '../trade/numberedRooms.ts';
 import type { Reading } from '../types.ts';
 import { type Chunk, isDeterminer, isGoods, isNounTerm, isPreposition, isSubjectPronoun } from './chunks.ts';
 import type { Frame } from './frames.ts';
@@ -29,11 +30,13 @@ export function phrase(chunks: readonly Chunk[], keep: ReadonlySet<string> = new
     .map((c) =>
       c.kind === 'quantity'
         ? c.quantity!.quote.toLowerCase()
-        : c.owner && !isNounTerm(c)
-          ? c.owner
-          : c.kind === 'term' && c.owner
+        : c.term && isNumberedRoom(c.term)
+          ? c.term.name
+          : c.owner && !isNounTerm(c)
             ? c.owner
-            : (ORDINALS.get(c.word) ?? c.word),
+            : c.kind === 'term' && c.owner
+              ? c.owner
+              : (ORDINALS.get(c.word) ?? c.word),
     )
     .filter((w) => keep.has(w) || !EMPTY.has(w))
     .join(' ')

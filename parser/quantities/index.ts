@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import type { NotQuantity, Quantity, Token } from '../types.ts';
+import type { NotQuantity, Quantity, Token, TokenRange } from '../types.ts';
 import { amountAt } from './amounts.ts';
 import { elbowAt } from './bends.ts';
 import { correct } from './corrections.ts';
@@ -17,13 +17,16 @@ import { countless } from './weighing/index.ts';
 /**
  * Every quantity of a note, exact, with the span of its own words, and the numbers that are none.
  * A number that cannot be read for sure is left out: no reading rather than a wrong one.
+ *
+ * @param names where something goes by a number ("1A", a flat): none is read there
  */
 export function readQuantities(
   tokens: readonly Token[],
   text: string,
+  names: readonly TokenRange[] = [],
 ): { quantities: Quantity[]; notQuantities: NotQuantity[] } {
   const line = new Line(tokens, numberAt);
-  const claims = claimsIn(line);
+  const claims = claimsIn(line, names);
   const claimed = new Uint8Array(line.tokens.length);
   for (const claim of claims) {
     claimed.fill(1, claim.from, claim.until);

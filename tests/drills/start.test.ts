@@ -72,7 +72,7 @@ describe('starting', () => {
 
   it('keeps every acknowledged note through kill -9', async () => {
     const acknowledged: string[] = [];
-    for (let round = 0; round < 3; round++) {
+    for (let round = 0; round < 2; round++) {
       const { url } = await start({});
       const running = child!;
       const before = acknowledged.length;

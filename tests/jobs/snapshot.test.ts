@@ -104,6 +104,6 @@ it('folding on from a snapshot is folding everything from nothing, however the e
         expect(JSON.stringify(foldFrom(JOB, one.snapshot, [], at(seenOn)).state)).toBe(before);
       },
     ),
-    { numRuns: 300 },
+    { numRuns: 150 },
   );
 });

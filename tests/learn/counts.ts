@@ -47,7 +47,7 @@ interface Row extends Example {
 /** The bare numbers of a text, each with whether it counts; those that nobody knows are left out. */
 function rowsOf(text: string, marked: readonly Marked[], all: boolean, file: string): Row[] {
   const { tokens } = hear(text, builtIn());
-  const claims = claimsIn(new Line(tokens, numberAt));
+  const claims = claimsIn(new Line(tokens, numberAt), []);
   const line = new Line(tokens, numberAt);
   const drafts = unclaimedDrafts(line, tokens);
   const claimOf = (d: { from: number; until: number }) => claims.find((c) => c.from < d.until && c.until > d.from);

@@ -1,3 +1,4 @@
+import type { TokenRange } from '../../types.ts';
 import type { Line } from '../line.ts';
 import { address } from './addresses.ts';
 import { date, ordinal, year } from './calendar.ts';
@@ -54,14 +55,17 @@ export interface PlacedClaim extends Claim {
   from: number;
 }
 
-/** What looks like a number and counts nothing. Claimed before any quantity is read. */
-export function claimsIn(line: Line): PlacedClaim[] {
+/** What looks like a number and counts nothing, `names` among it. Claimed before any quantity is read. */
+export function claimsIn(line: Line, names: readonly TokenRange[]): PlacedClaim[] {
   const claims: PlacedClaim[] = [];
+  const named = new Map(names.map(({ from, until }) => [from, until]));
   const listed = new Set([...listNumbers(line), ...spokenList(line)]);
   for (let i = 0; i < line.tokens.length; ) {
-    const claim: Claim | null = listed.has(i)
-      ? { until: i + 1, kind: 'label' }
-      : (claimAt(line, i) ?? namedAgain(line, i, claims.at(-1)));
+    const name = named.get(i);
+    const claim: Claim | null =
+      name !== undefined || listed.has(i)
+        ? { until: name ?? i + 1, kind: 'label' }
+        : (claimAt(line, i) ?? namedAgain(line, i, claims.at(-1)));
     if (claim) claims.push({ from: i, ...claim });
     // "Seven point six two five": what stands behind the point is no name of its own.
     const pointed = !claim && (line.word(i) === 'point' || line.word(i + 1) === 'point');
