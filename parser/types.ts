@@ -206,6 +206,8 @@ export interface FactBase extends Span {
   /** From a timed transcript: the second of the recording at which its words begin, and who said them where known. */
   at?: number;
   speaker?: string;
+  /** Of a flaw, a plan or finished work: the words in which it was told, where they tell it better than its name. */
+  wording?: string;
 }
 
 export interface Measurement extends FactBase {

@@ -13,6 +13,7 @@ import { withoutSmallTalk } from './smallTalk.ts';
 import { weighed } from './spans/index.ts';
 import { readSpending } from './spending.ts';
 import type { Talk } from './talk.ts';
+import { worded } from './wording.ts';
 
 /** Every fact of a note, in the order of their words. A note that is a command to the list gives nothing else. */
 export function readFacts(talk: Talk): Fact[] {
@@ -21,7 +22,7 @@ export function readFacts(talk: Talk): Fact[] {
     ...commands,
     ...told.goods,
     ...told.measurements,
-    ...dated(spoken, weighed(spoken, told)).map(plainlyNamed),
+    ...dated(spoken, weighed(spoken, told)).map((fact) => worded(spoken, plainlyNamed(fact))),
     ...readDecisions(spoken),
     ...readSpending(spoken),
   ];

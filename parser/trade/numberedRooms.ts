@@ -1,7 +1,9 @@
 import { tokenise } from '../hearing/tokens.ts';
 import type { Term, TermMention, Token } from '../types.ts';
 
-export const isNumberedRoom = ({ name, kind }: Term) => kind === 'area' && /\d/.test(name);
+export const isNumberedRoom = ({ name, kind }: Term) => kind === 'area' && NUMBER.test(name);
+
+const NUMBER = /^(?:\d+[a-z]|\d{3,}|[a-z]\d+)$/i;
 
 /** A room that goes by a number, as its words are told. */
 interface Room {
@@ -10,13 +12,13 @@ interface Room {
 }
 
 /**
- * Rooms of the job that go by a number ("1A", "unit 3"), wherever a note names one: what looks like one amp or three of
- * something is then a place. "2bs tub" and "2B's tub" name it too, and so does "two b".
+ * Rooms of the job that go by nothing but a number ("1A", "204"), wherever a note names one: what looks like one amp or
+ * two hundred of something is then a place. "2bs tub" and "2B's tub" name it too, and so does "two b".
  *
- * @param areas the job's own names for its rooms; those without a number are left to the vocabulary
+ * @param areas the job's own names for its rooms; those with a word in them ("unit 3") are known by it
  */
 export function numberedRooms(tokens: readonly Token[], text: string, areas: readonly string[]): TermMention[] {
-  const rooms = areas.filter((name) => /\d/.test(name)).map(roomOf);
+  const rooms = areas.filter((name) => NUMBER.test(name)).map(roomOf);
   const out: TermMention[] = [];
   for (let i = 0; rooms.length && i < tokens.length; ) {
     const told = rooms

@@ -1,7 +1,13 @@
-import type { Fact, NoteReading } from '../../parser/index.ts';
+import type { Done, Fact, FollowUp, NoteReading } from '../../parser/index.ts';
 
 const pick = <K extends Fact['kind']>(facts: readonly Fact[], kind: K) =>
   facts.filter((f): f is Extract<Fact, { kind: K }> => f.kind === kind);
+
+/** Work by the words in which it was told, and by its name. */
+const asTold = <F extends FollowUp | Done>({ wording, ...fact }: F) => ({
+  ...fact,
+  task: wording ? `${wording} (${fact.task})` : fact.task,
+});
 
 /** One note's reading as a line of the `read` command: lists of plain entries, each with its words. */
 export function factsLine(id: string, reading: NoteReading): object {
@@ -19,8 +25,8 @@ export function factsLine(id: string, reading: NoteReading): object {
     })),
     materials: pick(facts, 'material').map((m) => ({ ...m, status: m.status === 'ordered' ? 'bought' : m.status })),
     problems: pick(facts, 'problem'),
-    followUps: pick(facts, 'followUp'),
-    done: pick(facts, 'done'),
+    followUps: pick(facts, 'followUp').map(asTold),
+    done: pick(facts, 'done').map(asTold),
     decisions: pick(facts, 'decision'),
     spending: pick(facts, 'spending'),
     commands: pick(facts, 'command'),

@@ -144,7 +144,7 @@ function apply(ledger: Ledger, job: Site, entry: Entry, corrections: Corrections
       if (item) {
         Object.assign(item, what.change, { unsure: false });
         if (what.change.task) {
-          item.left = null;
+          Object.assign(item, { left: null, wording: null });
           reword(board, item, wordsOf(what.change.task));
         }
         item.history.push(event(entry, 'put right by hand', null));

@@ -1,4 +1,5 @@
 import { shared } from '../../parser/facts/spans/cut.ts';
+import { shownOf } from '../../parser/shown.ts';
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import type { Decision, FollowUp, Material } from '../../parser/types.ts';
 import { event } from './event.ts';
@@ -126,7 +127,7 @@ function takeEndings(
     }
     if (!endByWords(board, item, entry, key, ending, TAKEN)) continue;
     item.met.push(key);
-    day.done.push(item.task);
+    day.done.push(shownOf(item));
     putIn(meeting, item.task, quote);
     // "The drain runs clear": what was read as a flaw of the same thing is that it has none.
     for (const flaw of met.filter((other) => other.head === item.head && isToldIn(other, entry, quote)))
@@ -151,7 +152,7 @@ function meetFact(meeting: Meeting, { fact, key, tail = '', theirs = false, part
       const item = meetProblem(telling, fact);
       if (item) {
         met.push(item);
-        day.found.push(item.task);
+        day.found.push(shownOf(item));
       }
       break;
     }
@@ -161,8 +162,8 @@ function meetFact(meeting: Meeting, { fact, key, tail = '', theirs = false, part
     case 'done': {
       const item = meetDone(telling, fact);
       // What was done of work that stays open is told as it was told; what is only wished for was not done.
-      if (!isLive(item)) day.done.push(item.task);
-      else if (isToldInPart(item, entry)) day.done.push(fact.task);
+      if (!isLive(item)) day.done.push(shownOf(item));
+      else if (isToldInPart(item, entry)) day.done.push(shownOf(fact));
       if (TAKES_OUT.test(fact.task)) meeting.removed = fact.task;
       putIn(meeting, fact.task, fact.quote);
       break;
@@ -238,7 +239,7 @@ function drop({ ledger, entry, noteId }: Meeting, fact: Decision): void {
   else if (match && !goods)
     ledger.questions.push({
       noteId,
-      ask: `Is no. ${match.item.number} (${match.item.task}) dropped? Say "drop ${match.item.number}".`,
+      ask: `Is no. ${match.item.number} (${shownOf(match.item)}) dropped? Say "drop ${match.item.number}".`,
       item: match.item,
       whileOpen: true,
     });

@@ -1,3 +1,4 @@
+import { shownOf } from '../../parser/shown.ts';
 import { likeness, sameArea, wordsOf } from '../../parser/trade/likeness.ts';
 import { compute } from '../takeoff/index.ts';
 import type { ComputedWait } from '../takeoff/types.ts';
@@ -21,11 +22,12 @@ export function stateOf(ledger: Ledger, job: Site, asOf: string): JobState {
   const held = new Map<string, Pick<Item, 'readyOn' | 'waitingFor'>>();
   const opened = computed.waits.flatMap((wait, k) => heldItem(ledger, wait, k, held));
   const items = ledger.board.items.map(
-    ({ words: _words, told: _told, head: _head, met: _met, made: _made, left, unsure, ...item }): Item => {
+    ({ words: _words, told: _told, head: _head, met: _met, made: _made, left, unsure, wording, ...item }): Item => {
       const live = isLive(item);
       item.history = [...item.history];
       const waits = held.get(item.key);
       if (waits) Object.assign(item, waits);
+      item.task = shownOf({ ...item, wording });
       if (left !== null && live) item.task += `, ${left}`;
       // What a wait holds was meant.
       if (unsure && live && !waits) return { ...item, state: 'unsure' };

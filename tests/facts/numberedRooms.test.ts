@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { readNote } from '../../parser/index.ts';
 import { SAID_AT } from './read.ts';
 
-const AREAS = ['1A', '2B', 'unit 3', 'hall'];
+const AREAS = ['1A', '2B', '204', 'hall'];
 const read = (text: string, areas: readonly string[] = AREAS) => readNote(text, { saidAt: SAID_AT, areas });
 const figures = (text: string, areas?: readonly string[]) =>
   read(text, areas).quantities.map((q) => `${q.value.toFraction()} ${q.unit}`);
@@ -12,7 +12,7 @@ describe('a room that goes by a number', () => {
     ['the valve in 1A drips, 2 bags', ['2 bag']],
     ['1a smells of gas', []],
     ['two b tub gasket is in', []],
-    ['in unit three hang 4 blinds', ['4 each']],
+    ['in 204 hang 4 blinds', ['4 each']],
   ])('is no quantity: %s', (text, wanted) =>
     expect(figures(text).map((f) => f.replace('null', 'each'))).toEqual(wanted),
   );
@@ -27,7 +27,7 @@ describe('a room that goes by a number', () => {
     ['the valve in 1A drips', '1A'],
     ['2bs tub drips', '2B'],
     ["2B's tub drips", '2B'],
-    ['unit three door sticks', 'unit 3'],
+    ['204 door sticks', '204'],
   ])('is where it is told of: %s', (text, area) => expect(read(text).facts).toMatchObject([{ kind: 'problem', area }]));
 
   it('stands in a name as the job writes it', () =>

@@ -65,6 +65,9 @@ export function played({ id, rooms, builtYear, notes, asOf }: Omit<Case, 'want'>
 /** The word that a line of the order must hold: `tile` of `subway tiles`. */
 const headOf = (item: string) => item.split(' ').at(-1)!.replace(/s$/, '');
 
+/** Whether an item, which goes by the words in which it was told, says each word of what is wanted. */
+const isTold = (told: string, wanted: string) => wanted.split(' ').every((word) => told.includes(word));
+
 /** What is missing or wrong against what a case wants, in words; empty where it is met. */
 export function missesOf(given: Case): string[] {
   const { state, lines } = played(given);
@@ -111,7 +114,7 @@ export function missesOf(given: Case): string[] {
       )
       .map((w) => `check ${w.of} ${w.result} ${w.figureNear ?? ''}: ${JSON.stringify(state.checks)}`),
     ...open
-      .filter((w) => !state.items.some((i) => i.task.includes(w.task) && i.readyOn === w.readyOn))
+      .filter((w) => !state.items.some((i) => isTold(i.task, w.task) && i.readyOn === w.readyOn))
       .map((w) => `wait ${w.task} ${w.readyOn}: ${state.items.map((i) => `${i.task} ${i.readyOn}`).join(' | ')}`),
     ...cautions.filter((w) => !hazards.some((h) => h.includes(w))).map((w) => `caution ${w}: ${hazards.join(', ')}`),
     ...bring.filter((w) => !brought.includes(w)).map((w) => `bring ${w}: ${brought.join(', ')}`),

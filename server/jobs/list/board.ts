@@ -5,6 +5,8 @@ import type { Item, ItemState } from '../types.ts';
 /** An item while the history is being folded: with the words that it is known by. */
 export interface Standing extends Item {
   state: ItemState;
+  /** How the list shows it, in the words in which it was told; null where its task says it as well. */
+  wording: string | null;
   /** Nothing but one doubted telling speaks for it. */
   unsure: boolean;
   /** Of its task, its flaw and its thing. Replaced as a whole, never changed: copies of the item share it. */

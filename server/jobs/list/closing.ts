@@ -60,7 +60,11 @@ export function meetDone(telling: Telling, fact: Done): Standing {
     }
     return known;
   }
-  const item = open(telling, { task: fact.task, area: fact.area, who: fact.who }, fact.quote);
+  const item = open(
+    telling,
+    { task: fact.task, wording: fact.wording ?? null, area: fact.area, who: fact.who },
+    fact.quote,
+  );
   if (telling.part?.plain && !isToldBehind(telling, fact)) {
     leaveOpen(board, item, entry, fact.quote, telling.part.left);
     return item;

@@ -1,4 +1,5 @@
 /** A danger that a note tells stands on the list, whatever its words were read as: people tell of it in passing. */
+import { shownOf } from '../../../parser/shown.ts';
 import { sameArea, wordsOf } from '../../../parser/trade/likeness.ts';
 import type { Fact } from '../../../parser/types.ts';
 import { type DangerTold, dangersIn } from '../../takeoff/index.ts';
@@ -49,7 +50,7 @@ export function openDangers(meeting: Meeting, facts: readonly Fact[], areas: rea
       quote,
     );
     met.push(item);
-    day.found.push(item.task);
+    day.found.push(shownOf(item));
   }
 }
 
@@ -93,7 +94,7 @@ function nameBy({ board }: Telling, item: Standing, { hazard }: DangerTold, name
   if (problem === null || item.history.some(({ what }) => what === 'repair named')) return;
   const names = [task.replace(/[:(),]/g, ''), `${thing ?? ''} is ${problem}`, `${task} ${problem}`];
   if (names.some((words) => dangersIn(words).some((told) => told.hazard === hazard))) return;
-  item.task = name;
+  Object.assign(item, { task: name, wording: null });
   reword(board, item, new Set([...item.words, ...wordsOf(name)]));
 }
 

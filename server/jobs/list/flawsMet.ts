@@ -51,6 +51,7 @@ export function meetProblem(telling: Telling, fact: Problem): Standing | null {
       const why = `${fact.thing} ${fact.defect}`;
       known.problem += `, ${why}`;
       if (known.task.includes(':')) known.task += `, ${why}`;
+      if (known.wording !== null) known.wording += `, ${why}`;
       reword(board, known, new Set([...known.words, ...wordsOf(why)]));
     }
     join(telling, known, 'said again', fact.quote);
@@ -60,6 +61,7 @@ export function meetProblem(telling: Telling, fact: Problem): Standing | null {
     telling,
     {
       task: phraseOf(fact.thing, fact.defect),
+      wording: fact.wording ?? null,
       problem: fact.defect,
       thing: fact.thing,
       area: fact.area,

@@ -1,3 +1,4 @@
+import { shownOf } from '../../../parser/shown.ts';
 import { wordsOf } from '../../../parser/trade/likeness.ts';
 import { lowered } from '../../../parser/trade/words.ts';
 import { event } from '../event.ts';
@@ -89,7 +90,7 @@ export function handOver(
     else if (match)
       questions.push({
         noteId,
-        ask: `Is no. ${match.item.number} (${match.item.task}) for ${person}? Say "give number ${match.item.number} to ${person}".`,
+        ask: `Is no. ${match.item.number} (${shownOf(match.item)}) for ${person}? Say "give number ${match.item.number} to ${person}".`,
         item: match.item,
         whileOpen: true,
       });

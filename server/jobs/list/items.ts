@@ -1,4 +1,5 @@
 /** An item of the list: opened, brought into a state, told more of; and asked about where it may be another. */
+import { shownOf } from '../../../parser/shown.ts';
 import { wordsOf } from '../../../parser/trade/likeness.ts';
 import { event } from '../event.ts';
 import type { Question } from '../ledger.ts';
@@ -54,6 +55,7 @@ export function open({ board, entry, key, lead }: Telling, from: Opening, quote:
     unsure: false,
     left: null,
     made: 0,
+    wording: null,
     ...from,
     key,
     number: board.nextNumber++,
@@ -116,7 +118,7 @@ export function tell(board: Board, item: Standing, text: string): void {
 }
 
 /** `no. 4 (hang door, kitchen)`. */
-export const nameOf = (item: Standing) => `no. ${item.number} (${item.task}${item.area ? `, ${item.area}` : ''})`;
+export const nameOf = (item: Standing) => `no. ${item.number} (${shownOf(item)}${item.area ? `, ${item.area}` : ''})`;
 
 /** A new item beside one that it may be: opened, and asked about. */
 export function wonder(telling: Telling, perhaps: Standing | null, item: Standing): Standing {

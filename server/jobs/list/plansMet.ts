@@ -43,6 +43,7 @@ export function meetFollowUp(telling: Telling, fact: FollowUp): Standing | null 
         telling,
         {
           task: fact.task,
+          wording: fact.wording ?? null,
           area: fact.area,
           who: fact.who,
           due: fact.due,
@@ -58,7 +59,9 @@ export function meetFollowUp(telling: Telling, fact: FollowUp): Standing | null 
   const flaw = known.problem !== null;
   const first = flaw && known.task.includes(':') && !NO_NAME.test(fact.task);
   if (first) {
-    known.task = words.has(known.head) ? fact.task : `${fact.task} ${known.thing ?? ''}`.trim();
+    const named = words.has(known.head);
+    known.task = named ? fact.task : `${fact.task} ${known.thing ?? ''}`.trim();
+    known.wording = fact.wording && !named ? `${fact.wording} (${known.thing})` : (fact.wording ?? null);
     reword(board, known, new Set([...known.words, ...words]));
   } else if (flaw && NO_NAME.test(fact.task)) reword(board, known, new Set([...known.words, ...words]));
   known.who = fact.who ?? known.who;

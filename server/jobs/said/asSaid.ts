@@ -1,5 +1,6 @@
 import { tokenise } from '../../../parser/hearing/tokens.ts';
 import { readQuantities } from '../../../parser/quantities/index.ts';
+import { shownOf } from '../../../parser/shown.ts';
 import { readTimes } from '../../../parser/times/index.ts';
 import { stem } from '../../../parser/trade/likeness.ts';
 import type { Decision, Done, Fact, FollowUp, Problem } from '../../../parser/types.ts';
@@ -122,7 +123,12 @@ const AUTHORITY =
 /** "City comes out tuesday to look at the heater" is an inspection, whoever looks. */
 const inspection = (fact: FollowUp): FollowUp =>
   /^(?:look|see|check|come|inspect|visit)\b/.test(fact.task) && AUTHORITY.test(fact.quote.toLowerCase())
-    ? { ...fact, task: `inspection: ${fact.task}`, who: fact.who ?? 'inspector' }
+    ? {
+        ...fact,
+        task: `inspection: ${fact.task}`,
+        wording: `inspection: ${shownOf(fact)}`,
+        who: fact.who ?? 'inspector',
+      }
     : fact;
 
 /** A single word that goes straight on from another fact's is no work of its own: "a california patch". */

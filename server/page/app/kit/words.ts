@@ -1,4 +1,5 @@
 import { unitWord } from '../../../../parser/quantities/containers.ts';
+import { shownOf } from '../../../../parser/shown.ts';
 import type { Fact } from '../../../../parser/types.ts';
 import { perhapsDoneBy } from '../../../jobs/list/perhapsDone.ts';
 import { isLive } from '../../../jobs/live.ts';
@@ -80,17 +81,17 @@ export function factWords(fact: Fact, today: string): string {
     case 'measurement':
       return `${fact.of} ${quantityWords(fact.exact, fact.unit)}`;
     case 'problem':
-      return `${fact.thing}: ${fact.defect}`;
+      return fact.wording ?? `${fact.thing}: ${fact.defect}`;
     case 'followUp': {
       const day = fact.notBefore
         ? `from ${dayWords(fact.notBefore, today)}`
         : fact.due
           ? `by ${dayWords(fact.due, today)}`
           : '';
-      return [fact.task, fact.who ? `(${fact.who})` : '', day].filter(Boolean).join(' ');
+      return [shownOf(fact), fact.who ? `(${fact.who})` : '', day].filter(Boolean).join(' ');
     }
     case 'done':
-      return fact.task;
+      return shownOf(fact);
     case 'decision':
       return fact.what;
     case 'spending':

@@ -1,3 +1,4 @@
+import { shownOf } from '../../../../parser/shown.ts';
 import type { Fact, MaterialStatus } from '../../../../parser/types.ts';
 import type { JobView } from '../../../http/api.ts';
 import { offerToTeach } from '../kit/firm.ts';
@@ -123,14 +124,14 @@ function Fields({ fact }: { fact: Fact }) {
     case 'followUp':
       return (
         <>
-          <Text name="task" label="To do" value={fact.task} />
+          <Text name="task" label="To do" value={shownOf(fact)} />
           <Text name="who" label="Who (empty: me)" value={fact.who} />
           <Day name="due" label="Due" value={fact.due} />
           <Day name="notBefore" label="Not before" value={fact.notBefore} />
         </>
       );
     case 'done':
-      return <Text name="task" label="Done" value={fact.task} />;
+      return <Text name="task" label="Done" value={shownOf(fact)} />;
     case 'decision':
       return <Text name="what" label="Decided" value={fact.what} />;
     case 'spending':

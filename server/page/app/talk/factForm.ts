@@ -1,3 +1,4 @@
+import { shownOf } from '../../../../parser/shown.ts';
 import type { Fact, MaterialStatus } from '../../../../parser/types.ts';
 import { decimalOf, exactOf } from '../kit/typedNumber.ts';
 
@@ -12,6 +13,11 @@ export function nameIn(fact: Fact): string | null {
 export function readForm(fact: Fact, form: FormData): Fact {
   const text = (name: string) => String(form.get(name) ?? '').trim() || null;
   const kept = (name: string, before: string) => text(name) ?? before;
+  // Named by hand, it goes by that name.
+  const work = (before: { task: string; wording?: string }) => {
+    const task = kept('task', shownOf(before));
+    return task === before.wording ? {} : { task, wording: undefined };
+  };
   const base = { area: text('area'), confidence: 1 };
   switch (fact.kind) {
     case 'material': {
@@ -45,6 +51,7 @@ export function readForm(fact: Fact, form: FormData): Fact {
       return {
         ...fact,
         ...base,
+        ...(text('thing') === fact.thing && text('defect') === fact.defect ? {} : { wording: undefined }),
         thing: kept('thing', fact.thing),
         defect: kept('defect', fact.defect),
         state: text('state') === 'fixed' ? 'fixed' : 'open',
@@ -53,13 +60,13 @@ export function readForm(fact: Fact, form: FormData): Fact {
       return {
         ...fact,
         ...base,
-        task: kept('task', fact.task),
+        ...work(fact),
         who: text('who'),
         due: text('due'),
         notBefore: text('notBefore'),
       };
     case 'done':
-      return { ...fact, ...base, task: kept('task', fact.task) };
+      return { ...fact, ...base, ...work(fact) };
     case 'decision':
       return { ...fact, ...base, what: kept('what', fact.what) };
     case 'spending':

@@ -1,0 +1,106 @@
+import { stem } from '../trade/likeness.ts';
+import { lowered } from '../trade/words.ts';
+import type { Done, Fact, FollowUp, Problem, Token } from '../types.ts';
+import { firstFrom, type Talk } from './talk.ts';
+import { verbOf } from './verbs.ts';
+import { COPULAS, DETERMINERS, isSmall } from './words.ts';
+
+/** Longer than this, a line is no line any more. */
+const MOST_WORDS = 18;
+
+/** Leads up to what is told: "so I'll", "we've got to", "oh and". */
+const LEADS = new Set(
+  "so and then now but also oh ok okay well i i'll i'm i've i'd we we'll we've we're still just gonna gotta to will must can please".split(
+    ' ',
+  ),
+);
+const LEADING_PAIRS = /^(?:have|has|had|got|need|needs|going|want|wants) to /;
+
+/** What nothing ends with. */
+const LEADS_ON = new Set(
+  'and so but then because or the a an to of in on at by with for from before till until'.split(' '),
+);
+
+/** Says when: stands with the day that it leads to. */
+const BEFORE_DAY = new Set('on by before till until for from come this'.split(' '));
+
+/**
+ * A flaw, a plan or finished work in the words in which it was told, where its name leaves out any of them or turns them
+ * round: "it goes back to the counter (transformers)". What the name adds to the words stands behind them.
+ */
+export function worded<F extends Fact>(talk: Talk, fact: F): F {
+  if (fact.kind !== 'problem' && fact.kind !== 'followUp' && fact.kind !== 'done') return fact;
+  const name = fact.kind === 'problem' ? `${fact.thing} ${fact.defect}` : fact.task;
+  const said = saidIn(talk, fact);
+  if (!said.length || isAllOf(name, said)) return fact;
+  const text = joined(talk, said);
+  const stems = new Set([text, fact.quote].flatMap((told) => told.toLowerCase().split(/[^a-z0-9]+/)).map(stem));
+  const besides = (fact.kind === 'problem' ? fact.thing : name)
+    .replace(/[()]/g, ' ')
+    .split(/\s+/)
+    .filter(
+      (word, k) =>
+        word &&
+        !isSmall(word) &&
+        !(k === 0 && fact.kind !== 'problem' && verbOf(word)?.forms.has('base')) &&
+        !stems.has(stem(word.toLowerCase())) &&
+        !fact.quote.toLowerCase().includes(word.toLowerCase()),
+    );
+  return { ...fact, wording: besides.length ? `${text} (${besides.join(' ')})` : text };
+}
+
+/** The words of a fact as meant: fillers and what was taken back left out, so are what leads up to it and its day. */
+function saidIn(talk: Talk, fact: Problem | FollowUp | Done): Token[] {
+  const { tokens } = talk.reading.heard;
+  const days = fact.kind === 'followUp' ? [fact.due, fact.notBefore] : [];
+  const told = talk.reading.times.filter(
+    ({ date, start, end }) => days.includes(date) && start >= fact.start && end <= fact.end,
+  );
+  const own: Token[] = [];
+  for (let i = firstFrom(tokens, fact.start); i < tokens.length && tokens[i]!.start < fact.end; i++) {
+    const token = tokens[i]!;
+    const day = told.find(({ start, end }) => token.start >= start && token.end <= end);
+    if (day && token.start === day.start) while (own.length && BEFORE_DAY.has(own.at(-1)!.word)) own.pop();
+    if (!token.skip && !day) own.push(token);
+  }
+  let from = 0;
+  while (from < own.length && (own[from]!.kind === 'mark' || own[from]!.kind === 'break' || LEADS.has(own[from]!.word)))
+    from++;
+  if (LEADING_PAIRS.test(`${own[from]?.word} ${own[from + 1]?.word} `)) from += 2;
+  let until = own.length;
+  const short = own.slice(from, from + 2 * MOST_WORDS).filter(({ kind }) => kind === 'word');
+  if (short.length > MOST_WORDS) until = own.indexOf(short[MOST_WORDS]!);
+  while (until > from && (own[until - 1]!.kind === 'mark' || LEADS_ON.has(own[until - 1]!.word))) until--;
+  return own.slice(from, until);
+}
+
+/** Does a name say every word that was told, in order, but for articles and "is"? Then it is shorter, and says as much. */
+function isAllOf(name: string, said: readonly Token[]): boolean {
+  const names = name
+    .toLowerCase()
+    .split(/[^a-z0-9']+/)
+    .map(stem);
+  let at = 0;
+  return said.every(({ kind, word }) => {
+    if (kind === 'mark' || kind === 'break' || DETERMINERS.has(word) || COPULAS.has(word)) return true;
+    const found = names.indexOf(stem(word), at);
+    at = found + 1;
+    return found >= 0;
+  });
+}
+
+/** Written as it was said, a sentence's first letter small unless it is a name's. */
+function joined(talk: Talk, said: readonly Token[]): string {
+  let out = '';
+  for (const [k, token] of said.entries()) {
+    const meant = lowered(token.text) === token.word ? token.text : token.word;
+    const text = token.kind === 'break' ? ',' : k === 0 && isPlain(talk, token) ? meant.toLowerCase() : meant;
+    out += (out && (token.spaced || k === 0) && token.kind !== 'break' ? ' ' : '') + text;
+  }
+  return out;
+}
+
+const isPlain = (talk: Talk, token: Token): boolean => {
+  const chunk = talk.chunks[firstFrom(talk.chunks, token.start)];
+  return isSmall(token.word) || chunk?.start !== token.start || chunk.verb !== undefined || chunk.term !== undefined;
+};
