@@ -33,7 +33,9 @@ export function layOpen(text: string, options: ReadOptions): Talk {
   const heard = hear(text, vocabulary);
   const rooms = numberedRooms(heard.tokens, text, options.areas ?? []);
   const { quantities, notQuantities } = readQuantities(heard.tokens, text, rooms);
-  const times = readTimes(heard.tokens, text, { now: options.saidAt, quantities });
+  const times = readTimes(heard.tokens, text, { now: options.saidAt, quantities }).filter(
+    ({ start, end }) => !rooms.some((room) => room.start < end && start < room.end),
+  );
   const terms = [...rooms, ...mentionsIn(heard.tokens, text, vocabulary)];
   const reading = { heard, quantities, notQuantities, times, terms };
   return talkOf(text, reading, options.areas ?? [], options.wordClass);

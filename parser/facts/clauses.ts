@@ -2,6 +2,7 @@ import type { Clause, Reading, WordClassOf } from '../types.ts';
 import { setAreas } from './areas.ts';
 import { chunksOf } from './chunks.ts';
 import { framesOf } from './frames.ts';
+import { peopleNamed } from './peopleNamed.ts';
 import type { Talk } from './talk.ts';
 
 /** Divides a note into clauses and lays their grammar open, each with the area in force. */
@@ -11,7 +12,7 @@ export function talkOf(
   areas: readonly string[],
   wordClass?: WordClassOf,
 ): Talk {
-  return divided({ text, reading, areas, chunks: chunksOf(reading, wordClass) });
+  return divided({ text, reading, areas, chunks: peopleNamed(chunksOf(reading, wordClass), text) });
 }
 
 /** The same talk with clauses ended at these places as well (offsets into the text). */

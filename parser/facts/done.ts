@@ -63,5 +63,9 @@ const pointsAtFlaw = (frame: Frame) =>
 const PAST_WORK =
   /^(replace|swap|patch|tape|shim|adjust|tighten|torque|plane|pull|install|hang|set|lay|cut|paint|prime|caulk|grout|tile|fix|repair|clear|straighten)$/;
 
-export const roleIn = (chunks: readonly Chunk[]): string | null =>
-  chunks.find((c) => c.term?.kind === 'role')?.word.replace(/'s$/, '') ?? null;
+export function roleIn(chunks: readonly Chunk[]): string | null {
+  const person = chunks.find((c) => c.term?.kind === 'role');
+  if (!person) return null;
+  // Somebody known by nothing but a name goes by it as written.
+  return /^\p{Lu}/u.test(person.term!.name) ? person.term!.name : person.word.replace(/'s$/, '');
+}

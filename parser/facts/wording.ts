@@ -17,9 +17,7 @@ const LEADS = new Set(
 const LEADING_PAIRS = /^(?:have|has|had|got|need|needs|going|want|wants) to /;
 
 /** What nothing ends with. */
-const LEADS_ON = new Set(
-  'and so but then because or the a an to of in on at by with for from before till until'.split(' '),
-);
+const LEADS_ON = new Set('and so but then because or the a an to of with from till until'.split(' '));
 
 /** Says when: stands with the day that it leads to. */
 const BEFORE_DAY = new Set('on by before till until for from come this'.split(' '));
@@ -66,6 +64,7 @@ function saidIn(talk: Talk, fact: Problem | FollowUp | Done): Token[] {
   let from = 0;
   while (from < own.length && (own[from]!.kind === 'mark' || own[from]!.kind === 'break' || LEADS.has(own[from]!.word)))
     from++;
+  from += doerIn(own.slice(from), fact);
   if (LEADING_PAIRS.test(`${own[from]?.word} ${own[from + 1]?.word} `)) from += 2;
   let until = own.length;
   const short = own.slice(from, from + 2 * MOST_WORDS).filter(({ kind }) => kind === 'word');
@@ -73,6 +72,17 @@ function saidIn(talk: Talk, fact: Problem | FollowUp | Done): Token[] {
   while (until > from && (own[until - 1]!.kind === 'mark' || LEADS_ON.has(own[until - 1]!.word))) until--;
   return own.slice(from, until);
 }
+
+/** Who does it stands with the item as well: "Marisol will caulk the window". So many words tell it. */
+function doerIn(said: readonly Token[], fact: Problem | FollowUp | Done): number {
+  const who = fact.kind === 'followUp' ? fact.who?.toLowerCase().split(' ') : undefined;
+  const named = who?.every((word, k) => said[k]?.word.replace(/'(?:s|ll|d)$/, '') === word);
+  if (!who || !named) return 0;
+  let until = who.length;
+  while (DOES.has(said[until]?.word ?? '')) until++;
+  return until;
+}
+const DOES = new Set("will 'll is 's can could should has to gets gotta gonna going needs".split(' '));
 
 /** Does a name say every word that was told, in order, but for articles and "is"? Then it is shorter, and says as much. */
 function isAllOf(name: string, said: readonly Token[]): boolean {
@@ -100,7 +110,17 @@ function joined(talk: Talk, said: readonly Token[]): string {
   return out;
 }
 
+/** People whom nobody names. */
+const SOMEBODY = /^(?:who|some|any|every|no)(?:body|one|thing|ever)/;
+
 const isPlain = (talk: Talk, token: Token): boolean => {
   const chunk = talk.chunks[firstFrom(talk.chunks, token.start)];
-  return isSmall(token.word) || chunk?.start !== token.start || chunk.verb !== undefined || chunk.term !== undefined;
+  return (
+    isSmall(token.word) ||
+    SOMEBODY.test(token.word) ||
+    chunk?.quantity !== undefined ||
+    chunk?.start !== token.start ||
+    chunk.verb !== undefined ||
+    chunk.term !== undefined
+  );
 };
