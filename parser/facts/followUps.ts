@@ -1,6 +1,7 @@
 import type { Done, FollowUp, Problem } from '../types.ts';
 import { type Chunk, isGoods, isModal, isNounTerm } from './chunks.ts';
 import type { Frame } from './frames.ts';
+import { isSettled } from './goods/stated.ts';
 import { isHaveDo } from './imperative.ts';
 import { base } from './make.ts';
 import { askedPlan } from './plans/asked.ts';
@@ -77,6 +78,8 @@ function planOf(talk: Told, frame: Frame, at: number): Plan | null {
     )
   )
     return null;
+  // "Let's do six sheets": goods to buy, and no work.
+  if (isSettled(said) && chunks.some((c, k) => isGoods(c) && chunks.slice(0, k).some((q) => q.quantity))) return null;
   // Greetings passed on.
   if (/\b(?:happy birthday|congrats|congratulations|hello|hi|thanks|regards)\b/.test(said)) return null;
   if (predicate === 'imperative') {

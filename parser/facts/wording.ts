@@ -66,6 +66,8 @@ function saidIn(talk: Talk, fact: Problem | FollowUp | Done): Token[] {
     from++;
   from += doerIn(own.slice(from), fact);
   if (LEADING_PAIRS.test(`${own[from]?.word} ${own[from + 1]?.word} `)) from += 2;
+  // "I've got two treads split": whose they are is plain.
+  else if (from > 0 && fact.kind === 'problem' && /^(?:got|have)$/.test(own[from]?.word ?? '')) from++;
   let until = own.length;
   const short = own.slice(from, from + 2 * MOST_WORDS).filter(({ kind }) => kind === 'word');
   if (short.length > MOST_WORDS) until = own.indexOf(short[MOST_WORDS]!);

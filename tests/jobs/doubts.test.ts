@@ -32,7 +32,7 @@ describe('what was told in passing', () => {
     const after = told(CHATTER);
     const lines = replyTo(fold(JOB, [], at(1)), after, 'n0', []).lines.map(({ text }) => text);
     expect(lines.filter((text) => text.includes('old dog'))).toEqual([
-      'Not sure, so kept apart: 2. old dog other gate, in by other gate. To list it, say "keep 2"',
+      'Not sure, so kept apart: 2. his old dog came in again by the other gate. To list it, say "keep 2"',
     ]);
     expect(after.asOf).toBe(END);
   });

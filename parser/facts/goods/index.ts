@@ -13,7 +13,7 @@ import { phrasesOf } from './mentioned.ts';
 import { bestNaming, type Placed, type Told } from './naming.ts';
 import { onHandIn } from './onHand.ts';
 import { isRate, isStair, onlySizes } from './sizing.ts';
-import { statedOf, tellsOfWork, unused, withCountMade } from './stated.ts';
+import { areAmiss, statedOf, tellsOfWork, unused, withCountMade } from './stated.ts';
 import { asksUncounted } from './uncounted.ts';
 import { type GoodsWeights, shipped } from './weights/index.ts';
 
@@ -73,7 +73,7 @@ export function readMaterials(
     // A size in front of goods is theirs even where nobody counts them: "the half inch drywall".
     for (const q of lot.sizes) if (lot.own.some(isGoods) && q.start < lot.own[0]!.start) used.add(q);
     if (fate !== 'none' || lot.kind !== 'bare') before = { placed, fate, naming };
-    const status: MaterialStatus | 'none' = isStair(frame, lot) ? 'none' : (stated ?? fate);
+    const status: MaterialStatus | 'none' = isStair(frame, lot) || areAmiss(frame, lot) ? 'none' : (stated ?? fate);
     if (status !== 'none') asked = { at: placed.at, status, until: lot.until };
     if (status === 'none' || !naming || (status !== 'need' && isRate(frame, lot))) continue;
     const sure = stated ? Math.max(0.8, stated === fate ? 1 - chances.none : 0) : 1 - chances.none;

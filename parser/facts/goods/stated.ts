@@ -7,6 +7,11 @@ import { isCount, type Lot } from './lot.ts';
 
 const ARRIVED = /^(?:turned|showed)\b/;
 const RECKONED = /^(?:(?:so|and|but|now|then) )*(?:i|we) (?:make|reckon|figure) (?:it|that|them)\b/;
+/** "Let's do six sheets", "let's go with the two-inch": settled on, and so to buy. */
+const SETTLED =
+  /^(?:(?:so|ok|okay|and|then|yeah|now) )*(?:let's|lets) (?:do|get|grab|go with|say|make it|plan on|figure)\b/;
+/** Whether goods told in these words are settled on. */
+export const isSettled = (said: string): boolean => SETTLED.test(said);
 const ON_ORDER = /\b(?:on order|back-?ordered|on back-?order)\b/;
 
 /**
@@ -25,6 +30,7 @@ export function statedOf(frame: Frame, lot: Lot): MaterialStatus | null {
   if (predicate === 'imperative' && calls && behind && lot.own.some(isGoods)) return 'need';
   // "I make it eighteen sheets".
   if (RECKONED.test(said) && lot.amount && behind && lot.own.some(isNounTerm)) return 'need';
+  if (isSettled(said) && lot.amount && isCount(lot.amount) && behind && lot.own.some(isGoods)) return 'need';
   if (predicate === 'imperative' && lemma === 'make' && behind && lot.own.some(isNounTerm))
     return chunks.slice(verbAt + 1).some((c) => c.quantity) ? 'need' : null;
   // "The other two tubes turned up don't need them now".
@@ -64,6 +70,12 @@ function isWanted({ chunks, lemma, verbAt, subject }: Frame, lot: Lot): boolean 
     between.every((c) => c.kind === 'mark' || /^(?:us|me|about|another|like)$/.test(c.word)) &&
     !rest.some((c) => c.verb?.forms.has('participle') || EACH.test(c.word))
   );
+}
+
+/** "I've got two treads split right through": not what is on hand, but what is amiss. */
+export function areAmiss({ chunks, lemma }: Frame, lot: Lot): boolean {
+  const behind = [chunks[lot.until], lot.own.length > 1 ? lot.own.at(-1) : undefined];
+  return /^(?:have|get)$/.test(lemma ?? '') && lot.named && behind.some((c) => c?.term?.kind === 'defect');
 }
 
 const EACH = /^(?:each|every|per|apiece)$/;

@@ -53,7 +53,8 @@ const hasCome = ({ rule, quote }: Problem) =>
   !/\b(?:water|rain|wind|snow|air|cold|mice|bugs|ants)\b/.test(quote.toLowerCase());
 /** "Brace stays on till saturday": nothing to do. */
 const STAYS = /\b(?:stays?|remains?) (?:on|in|off|up|down|there|put|open|closed)\b/;
-const ALL_RIGHT = /\b(?:fine|good|great|perfect|okay|ok|quiet|smooth|right)$|^(?:good|plenty|right on)\b(?![ -]siz)/;
+const ALL_RIGHT =
+  /\b(?:fine|good|great|perfect|okay|ok|quiet|smooth)$|(?:^|\b(?:all|just|fits?|sits?|looks?|works?|runs?|out) )right$|^(?:good|plenty|right on)\b(?![ -]siz)/;
 
 /** "Needs new too", "wants a new kit": what is renewed is replaced. */
 const renewed = (fact: FollowUp): FollowUp =>
