@@ -21,7 +21,7 @@ const DO = '(?:do|finish|get done|get to|take care of|work on)';
 const LIST = '(?:(?:the|my|our|that) )';
 /** Where, for when or what for. */
 const ABOUT =
-  "(?: (?:please|again|yet|still|now|then|first|here|there|today|tonight|(?:tomorrow|tmrw|mon|monday|tue|tues|tuesday|wed|weds|wednesday|thu|thurs|thursday|fri|friday)(?: (?:morning|afternoon|evening|night))?|first thing|next week|this (?:morning|afternoon|evening|week)|on (?:the|my|our) way(?: [a-z]+)?|(?:before|when|while|until|till|after|since|if) [a-z0-9' ]+?))*(?: (?:from|at|for|in|on|by|under|around) ([a-z0-9'][a-z0-9' /-]*?))?(?: (?:please|again|yet|now|today|tonight|(?:tomorrow|tmrw)(?: (?:morning|afternoon|evening))?|this (?:morning|afternoon|evening|week)|(?:before|when|while|until|till|after|since|if) [a-z0-9' ]+?))*";
+  "(?: (?:please|again|yet|still|now|then|first|here|there|today|tonight|(?:tomorrow|tmrw|mon|monday|tue|tues|tuesday|wed|weds|wednesday|thu|thurs|thursday|fri|friday)(?: (?:morning|afternoon|evening|night))?|first thing|next week|this (?:morning|afternoon|evening|week)|on (?:the|my|our) way(?: [a-z]+)?|(?:before|when|while|until|till|after|since|if) [a-z0-9' ]+?))*(?: (?:(?:from|at|for|in|on|by|under|around) |(?=(?:upstairs|downstairs|outside|outdoors)\\b))([a-z0-9'][a-z0-9' /-]*?))?(?: (?:please|again|yet|now|today|tonight|(?:tomorrow|tmrw)(?: (?:morning|afternoon|evening))?|this (?:morning|afternoon|evening|week)|(?:before|when|while|until|till|after|since|if) [a-z0-9' ]+?))*";
 
 /** Questions as they end a sentence, lower case. Common practice in how people talk, no source. */
 const RULES: readonly QuestionRule[] = [
@@ -153,7 +153,12 @@ function endingIn(sentence: string, index: number): Asked[] {
     const before = /^(.*?),? and *$/.exec(lead)?.[1];
     return [
       ...(before ? endingIn(before, index) : []),
-      { question, about: about && ANY_SHOP.test(about) ? null : about, start, end: start + match[1]!.length },
+      {
+        question,
+        about: about && question !== 'told' && ANY_SHOP.test(about) ? null : about,
+        start,
+        end: start + match[1]!.length,
+      },
     ];
   }
   return [];

@@ -17,18 +17,24 @@ const THING = "([a-z0-9'][a-z0-9' /-]*?)";
 const ONCE = '(?: (?:ever|already|yet|still|even|actually|really|just))*';
 const NOW =
   '(?: (?:again|yet|now|already|then|please|today|tomorrow|first|after|before|so far|to be|at|in all|all together|or (?:is|are|did|do|not|was|were)\\b.*?))*';
+const DAY =
+  '(?:(?:this|next|the|on) )?(?:today|tonight|tomorrow|tmrw|week|weekend|(?:mon|tues?|wed(?:nes)?|thur?s?|fri|sat(?:ur)?|sun)(?:day)?)(?: (?:morning|afternoon|evening))?';
 const DET = '(?:the |my |our |that |those |these |this |any |all the )?';
 const SIZE = '(?:measurements?|measures?|sizes?|width|height|length|depth|dimensions?|opening|count|number)';
 
 const patterns: readonly string[] = [
   // "How many sticks of baseboard did I say", "how much mud have we got left", "how many hinges are we short".
-  `how (?:many|much)(?: more| of)* ${DET}${THING} (?:do|did|have|had|are|were|am|was|is|should|does) (?:${WE}|you|there|it|they|he|she)\\b.*?`,
+  `how (?:many|much)(?: more| of)* ${DET}${THING} (?:do|did|have|had|are|were|am|was|is|should|does) (?:${WE}|you|there|it|they|he|she|[a-z]+ (?:short|need|want|got|missing|waiting))\\b.*?`,
   // "What's that shelf measure again", "what was the width of the hall opening", "what did the alcove come out at".
   `what(?:'s|s| is| was| are| were) (?:the|that) ${SIZE} (?:of|for|on) ${DET}${THING}${NOW}`,
   `what(?:'s|s| is| was| are| were) ${DET}${THING} ${SIZE}${NOW}`,
   `what (?:did|does) ${DET}${THING} (?:measure|come out|come in|come to|make|run)${NOW}`,
   // "How wide is the niche", "how long was that shelf".
   `how (?:long|wide|tall|high|deep|big|thick) (?:is|was|are|were|did|does) (?:the |my |our |that |those |these |this )${THING}(?: (?:measure|come out|come in|supposed|meant|going|gonna))*${NOW}`,
+  // "Did anybody get hold of the engineer in the end", "has anyone rung the yard about the beam".
+  `(?:did|has|have) (?:any|some)(?:body|one)${ONCE} (?:get |got |gotten )?(?!mention|tell|told|say|see|hear|forget|know)${THING}(?: about [a-z0-9' -]+?)?(?: in the end)?${NOW}`,
+  // "Who have I got coming on Tuesday", "who's here tomorrow": the day is what is asked about.
+  `who(?:'s|s| is| are| have| do)?(?: ${WE})?(?: (?:got|have|all))? (?:coming|here|due|booked|expected|on site)(?: in)?(?: on| for)? (${DAY})`,
   // "Did I ever call the flooring man", "have we ordered the hinges yet".
   `(?:did|have|'ve) ${WE}${ONCE} (?:get |got |gotten )?(?!mention|tell|told|say|see|hear|forget|know)${THING}${NOW}`,
   // "Is the hatch done yet", "are the bases in".
@@ -42,7 +48,10 @@ const patterns: readonly string[] = [
   `what (?:did|do|have) ${WE} (?:say|said|know|note|noted|write|have|got|tell you)(?: down)? (?:about|on|for) ${DET}${THING}${NOW}`,
 ];
 
-export const THING_ASKED: readonly QuestionRule[] = patterns.map((pattern) => ({
-  question: 'told',
-  pattern: new RegExp(pattern),
-}));
+/** "He's asking can he take the sander to the barn door while it's quiet": what is known of it is told with its caution. */
+const MAY = `can (?:${WE}|he|she|they|anybody|anyone|somebody|someone) (?:take|sand|scrape|cut|drill|grind|tear|open|use|start|walk|touch|strip|pull|knock|turn on|burn|heat)\\b (?:[a-z ]+? (?:to|into|at|off|on) )?${DET}${THING}(?: (?:while|when|if|this|before|yet|now|today|tomorrow)\\b.*?)?`;
+
+export const THING_ASKED: readonly QuestionRule[] = [
+  ...patterns.map((pattern): QuestionRule => ({ question: 'told', pattern: new RegExp(pattern) })),
+  { question: 'told', inverted: true, pattern: new RegExp(MAY) },
+];

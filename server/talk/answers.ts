@@ -43,6 +43,9 @@ export function answer(state: JobState, { question, about: asked }: Command): Li
     default: {
       const live = state.items.filter(isLive);
       const loose = live.filter((item) => item.area === null && !within(item));
+      // A place that the job has no name for: "upstairs".
+      if (about && live.length && !state.items.some(within))
+        return [answerLine(`Nothing is told for "${about}" by name. All that is left:`), ...items(live, '')];
       if (!about || !loose.length)
         return items(live.filter(within), about ? `Nothing left in the ${about}.` : 'Nothing left.');
       return [

@@ -23,7 +23,9 @@ export function asSaid(fact: Fact, text: string, facts: readonly Fact[], at: str
     case 'material':
       return goodsAsSaid(fact, text, facts) ?? fact;
     case 'done':
-      return ARRIVES.test(fact.quote.toLowerCase()) || isInAtSupplier(text, fact)
+      return ARRIVES.test(fact.quote.toLowerCase()) ||
+        TESTED.test(fact.quote.toLowerCase()) ||
+        isInAtSupplier(text, fact)
         ? null
         : (appointment(fact, text, at) ?? meantByDone(fact, text, facts));
     case 'followUp':
@@ -44,6 +46,8 @@ export function asSaid(fact: Fact, text: string, facts: readonly Fact[], at: str
 
 /** "Screen came in" is goods that arrived. */
 const ARRIVES = /\b(?:came|comes|coming) in\b/;
+/** "The sill tested positive", "came up red": what a test found is no work done. */
+const TESTED = /\b(?:came|comes|turned|tested|went|reads?) (?:up |back |out )?(?:red|hot|positive)\b/;
 /** "The flashing showed up": goods that came, with no word of a flaw. */
 const hasCome = ({ rule, quote }: Problem) =>
   rule === 'problem/weighed' &&
