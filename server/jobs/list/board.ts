@@ -120,15 +120,12 @@ export function reword(board: Board, item: Standing, words: ReadonlySet<string>)
 
 /** The same board again, so that folding on leaves the first one as it was; and which item of it stands for one of the first. */
 export function copyBoard(board: Board): { copy: Board; twinOf: (item: Standing) => Standing } {
-  const twins = new Map<Standing, Standing>();
+  /** By their number, which no two items share. */
+  const twins: Standing[] = [];
   // What was joined into another is off the list, and words told behind may have filed it again.
   const twinOf = (item: Standing): Standing => {
-    let twin = twins.get(item);
-    if (!twin) {
-      twin = { ...item, met: [...item.met], history: [...item.history] };
-      twins.set(item, twin);
-    }
-    return twin;
+    twins[item.number] ??= { ...item, met: [...item.met], history: [...item.history] };
+    return twins[item.number]!;
   };
   const shelf = (from: Shelf): Shelf =>
     new Map([...from].map(([word, filed]) => [word, new Set([...filed].map(twinOf))]));

@@ -5,6 +5,11 @@ import { isWork } from '../board.ts';
 import { ailmentsOf, curesAmong } from './ailments.ts';
 import { DENIES, manner } from './manner.ts';
 
+interface Token {
+  word: string;
+  stem: string;
+}
+
 /** A stretch of a note that says one thing, with all of it that has nothing to do with any item. */
 export interface Clause {
   /** As said, in lower case. */
@@ -22,7 +27,9 @@ export interface Clause {
   before: ReadonlySet<string>;
   thingsBefore: readonly string[];
   /** Every word in its order, as said and by stem. */
-  tokens: readonly { word: string; stem: string }[];
+  tokens: readonly Token[];
+  /** Each of them once. */
+  distinct: readonly Token[];
   /** Ailments that it tells of, and for each ailment the words that tell it as gone. */
   ails: readonly number[];
   cures: readonly (readonly string[])[];
@@ -58,6 +65,7 @@ export const clausesOf = remembered((text): readonly Clause[] => {
       before: sameSentence ? last.words : NONE,
       thingsBefore: sameSentence ? last.things : [],
       tokens,
+      distinct: [...new Map(tokens.map((token) => [token.word, token])).values()],
       ails: ailmentsOf(said),
       cures: curesAmong(tokens.map((token) => token.stem)),
       denies: tokens.some(({ word }) => DENIES.test(word)),

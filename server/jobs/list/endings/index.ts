@@ -115,10 +115,11 @@ export const endingsIn: Endings = (note) => {
   if (!candidates.length) return NONE;
   const best = new Map<Standing, Candidate & { weight: number }>();
   for (const candidate of candidates) {
-    const { clause, signs } = candidate;
+    const { item, clause, signs } = candidate;
     const weight = signs.plain ? PLAIN : weigh(signs, weights(), weightOf(clause, weights()));
-    if (weight > (best.get(candidate.item)?.weight ?? PERHAPS)) best.set(candidate.item, { ...candidate, weight });
+    if (weight > (best.get(item)?.weight ?? PERHAPS)) best.set(item, { ...candidate, weight });
   }
+  if (!best.size) return NONE;
   return [...best.values()]
     .filter(
       ({ item, clause, weight, thin }) =>
