@@ -40,7 +40,7 @@ export interface Meeting {
 export const tellingOf = (
   { ledger, entry, met, removed, rulings, link }: Meeting,
   key: string,
-  { lead, tail, theirs, part }: Pick<Telling, 'lead' | 'tail' | 'theirs' | 'part'>,
+  { lead, tail, theirs, part, called }: Pick<Telling, 'lead' | 'tail' | 'theirs' | 'part' | 'called'>,
 ): Telling => ({
   board: ledger.board,
   entry,
@@ -54,6 +54,7 @@ export const tellingOf = (
   tail,
   theirs,
   part,
+  called,
 });
 
 /** The words of the same sentence before a place in the note, from another place on. */

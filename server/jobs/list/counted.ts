@@ -1,4 +1,5 @@
 /** How many of counted things were wanted, and how many of them a note tells as done: "5 rollers seized", "all 4 are in". */
+import { remembered } from '../../../parser/remembered.ts';
 import { stem } from '../../../parser/trade/likeness.ts';
 import { lowered } from '../../../parser/trade/words.ts';
 import { numberOf } from '../said/numbers.ts';
@@ -10,21 +11,25 @@ const UNIT =
 /** Words that may stand between a count and the thing. */
 const BETWEEN = 3;
 
-const tokensOf = (words: string): string[] => lowered(words).match(/[a-z0-9']+/g) ?? [];
-
-const countAt = (tokens: readonly string[], at: number): number | null =>
-  at < 0 || UNIT.test(tokens[at + 1] ?? '') ? null : numberOf(tokens[at] ?? '');
+/** Every word by stem, with the count that it tells; null for one that tells none, or a size. */
+const tokensOf = remembered((words): readonly { stem: string; count: number | null }[] => {
+  const tokens = lowered(words).match(/[a-z0-9']+/g) ?? [];
+  return tokens.map((word, at) => ({
+    stem: stem(word),
+    count: UNIT.test(tokens[at + 1] ?? '') ? null : numberOf(word),
+  }));
+});
 
 /** The count of a thing in words: "5 paddles", "two of the stack lights", "rollers 5 seized", "paddles I make it seven". */
 function countOf(head: string, words: string): number | null {
   const tokens = tokensOf(words);
-  const at = tokens.findIndex((word) => stem(word) === head);
+  const at = tokens.findIndex((token) => token.stem === head);
   if (at < 0) return null;
   for (let back = 1; back <= BETWEEN; back++) {
-    const count = countAt(tokens, at - back);
+    const count = tokens[at - back]?.count ?? null;
     if (count !== null) return count;
   }
-  const behind = countAt(tokens, at + 1);
+  const behind = tokens[at + 1]?.count ?? null;
   if (behind !== null) return behind;
   const made = /\b(?:make it|makes|it's|that's|there's|total of|counted) (\w+)/.exec(lowered(words));
   return made ? numberOf(made[1]!) : null;

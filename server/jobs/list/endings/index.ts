@@ -59,10 +59,10 @@ export function candidatesOf({ board, entry, clauses, met }: Told): Candidate[] 
 }
 
 /** Open items that go by a word of the clause; by a word of work, or of the clause before, only what is called so. */
-function itemsNear(board: Board, { finds, findsBefore }: HeardClause): Set<Standing> {
+function itemsNear(board: Board, { said, clause }: HeardClause): Set<Standing> {
   const near = new Set<Standing>();
-  for (const word of finds) addNear(near, board, word, isWork(word));
-  for (const word of findsBefore) addNear(near, board, word, true);
+  for (const word of said) addNear(near, board, word, isWork(word));
+  for (const word of clause.before) addNear(near, board, word, true);
   return near;
 }
 
