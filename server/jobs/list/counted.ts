@@ -49,12 +49,21 @@ const STANDS =
 const GOT = /\b(?:had|came|bought|picked up|ordered|in stock|backordered)\b/;
 const MORE = /\b(?:more|another|further)\b/;
 
+/** What words tell as done, whichever thing is meant. */
+const doneIn = remembered((words) => {
+  const said = lowered(words);
+  return {
+    got: GOT.test(said),
+    pointed: numberOf(POINTS.exec(said)?.[1] ?? ''),
+    stands: numberOf(STANDS.exec(said)?.[1] ?? ''),
+    more: MORE.test(said),
+  };
+});
+
 /** How many a note tells as done; null where it counts none of them. */
 function doneOf(head: string, words: string): number | null {
-  const said = lowered(words);
-  if (GOT.test(said)) return null;
-  const pointed = numberOf(POINTS.exec(said)?.[1] ?? '');
-  return pointed ?? countOf(head, words) ?? numberOf(STANDS.exec(said)?.[1] ?? '');
+  const { got, pointed, stands } = doneIn(words);
+  return got ? null : (pointed ?? countOf(head, words) ?? stands);
 }
 
 /** Takes down how many of an item's things are done by these words, and gives how many are still to do; null where nothing is counted, or nothing is left. */
@@ -62,6 +71,6 @@ export function stillToDo(item: Standing, entry: string, quote: string): number 
   const done = doneOf(item.head, quote);
   const wanted = done === null ? null : wantedOf(item, entry);
   if (done === null || wanted === null) return null;
-  item.made = MORE.test(lowered(quote)) ? item.made + done : Math.max(item.made, done);
+  item.made = doneIn(quote).more ? item.made + done : Math.max(item.made, done);
   return item.made < wanted ? wanted - item.made : null;
 }

@@ -6,7 +6,6 @@ import type { Standing } from '../board.ts';
 import { ailmentsOf } from './ailments.ts';
 import type { Clause } from './clauses.ts';
 import type { HeardClause } from './heard.ts';
-import { GONE } from './manner.ts';
 import { goesBy, type Rank, type Shared } from './shared.ts';
 
 /** Signs that come together, again and again: put in words once, and weighed once. */
@@ -51,9 +50,8 @@ export function signsOfEnding(
   const seen = `${sort}|${read}|${head}|${counts}|${rank}|${part}|${upTo(MOST, strange)}|${met.includes(item)}|${when}|${due}|${item.state}`;
   const together = [signsOfSeen(seen)];
   if (item.problem !== null) takeCure(together, clause, item, head, read);
-  const gone = clause.signs.includes(GONE);
   const flawSaid = item.problem !== null && sharesWord(wordsOf(item.problem), clause.words);
-  if (flawSaid) together.push(gone ? FLAW_GONE : FLAW_SAID);
+  if (flawSaid) together.push(clause.gone ? FLAW_GONE : FLAW_SAID);
   const { tokens, distinct } = clause;
   for (let i = 0; i < tokens.length; i++) {
     if (tokens[i]!.stem !== item.head) continue;
@@ -61,7 +59,7 @@ export function signsOfEnding(
     together.push(signsOfPlace(`${ahead}|${next}|${after}`));
   }
   for (const { word, stem } of distinct) if (!goesBy(item, stem)) together.push(signOfWord(word));
-  return { together, plain: flawSaid && gone && head === 'own' };
+  return { together, plain: flawSaid && clause.gone && head === 'own' };
 }
 
 const wordAt = ({ tokens }: Clause, i: number): string => tokens[i]?.word ?? '-';
