@@ -1,7 +1,7 @@
 import { wordsOf } from '../../parser/trade/likeness.ts';
 import { event } from './event.ts';
 import { setAlso } from './goods/byHand.ts';
-import { type Corrections, correctionsIn, inOrder, noteOf, onceEach, standingOf } from './history.ts';
+import { type Corrections, correctionsIn, inOrder, inTime, noteOf, standingOf, upTo } from './history.ts';
 import { copyLedger, type Ledger, newLedger } from './ledger.ts';
 import { reword } from './list/board.ts';
 import { joinItems, rulesOnFacts, splitOff } from './list/commands.ts';
@@ -50,8 +50,9 @@ export function foldFrom(
 }
 
 function foldedAnew(job: Site, entries: readonly Entry[], asOf: string): Snapshot {
-  const once = onceEach(entries);
-  const history = standingOf(once, asOf);
+  const once = inTime(entries);
+  const told = upTo(once, asOf);
+  const history = standingOf(told);
   const awaited = awaitedBy(once);
   const corrections: Corrections = awaited.size ? correctionsIn(history) : new Map();
   const rulings = new Map<string, Ruling>();
@@ -64,16 +65,16 @@ function foldedAnew(job: Site, entries: readonly Entry[], asOf: string): Snapsho
         asOf,
         entries: [...once],
         ledger,
-        held: once.filter((entry) => entry.at > asOf),
+        held: once.slice(told.length),
         awaited,
-        last: lastOf(once, asOf),
+        last: told.at(-1) ?? null,
       };
   }
 }
 
 function foldedOn(job: Site, from: Snapshot, entries: readonly Entry[], asOf: string): Snapshot | null {
   if (!entries.length && asOf === from.asOf) return from;
-  const delivered = notKnown(from.entries, onceEach(entries));
+  const delivered = notKnown(from, inTime(entries));
   const waiting = [...from.held, ...delivered];
   const fresh = waiting.filter((entry) => entry.at <= asOf).sort(inOrder);
   const { awaited } = from;
@@ -92,10 +93,11 @@ function foldedOn(job: Site, from: Snapshot, entries: readonly Entry[], asOf: st
   };
 }
 
-/** Those that were not delivered before; few as a rule, so that the many are not gathered for them. */
-function notKnown(before: readonly Entry[], entries: readonly Entry[]): readonly Entry[] {
+/** Those that were not delivered before: what is later than all that was folded can only have been held. */
+function notKnown({ entries: before, held, last }: Snapshot, entries: readonly Entry[]): readonly Entry[] {
+  const later = last !== null && entries.every((entry) => inOrder(entry, last) > 0);
   const ids = new Set(entries.map(({ id }) => id));
-  for (const { id } of before) ids.delete(id);
+  for (const { id } of later ? held : before) ids.delete(id);
   return ids.size === entries.length ? entries : entries.filter(({ id }) => ids.has(id));
 }
 
@@ -114,13 +116,6 @@ function awaitedBy(entries: readonly Entry[]): Set<string> {
     else if (what.kind === 'correctFact') out.add(what.noteId);
   }
   return out;
-}
-
-/** The last entry up to a moment, of whatever kind. */
-function lastOf(entries: readonly Entry[], asOf: string): Entry | null {
-  let last: Entry | null = null;
-  for (const entry of entries) if (entry.at <= asOf && (!last || inOrder(entry, last) > 0)) last = entry;
-  return last;
 }
 
 /** True where a ruling on an earlier fact was made: the fold begins again with it. */

@@ -7,19 +7,21 @@ export const inOrder = (a: Pick<Entry, 'at' | 'id'>, b: Pick<Entry, 'at' | 'id'>
   a.at < b.at ? -1 : a.at > b.at ? 1 : a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
 
 /** The entries that count, in the order in which things were said: each once, up to `asOf`, those undone left out. */
-export const standing = (entries: readonly Entry[], asOf: string): Entry[] => standingOf(onceEach(entries), asOf);
+export const standing = (entries: readonly Entry[], asOf: string): readonly Entry[] =>
+  standingOf(upTo(inTime(entries), asOf));
 
-/** Each entry once, however often it was delivered. */
-export function onceEach(entries: readonly Entry[]): readonly Entry[] {
-  const ids = new Set<string>();
-  for (const { id } of entries) ids.add(id);
-  if (ids.size === entries.length) return entries;
-  return entries.filter(({ id }) => ids.delete(id));
+/** Each entry once, however often it was delivered, in the order in which things were said; most histories come so. */
+export function inTime(entries: readonly Entry[]): readonly Entry[] {
+  if (entries.every((entry, k) => k === 0 || inOrder(entries[k - 1]!, entry) < 0)) return entries;
+  return [...new Map(entries.map((entry) => [entry.id, entry])).values()].sort(inOrder);
 }
 
-/** `standing` of entries that are each there once. */
-export function standingOf(entries: readonly Entry[], asOf: string): Entry[] {
-  const told = sorted(entries.filter((entry) => entry.at <= asOf));
+/** Those said up to a moment, of entries in order. */
+export const upTo = (entries: readonly Entry[], asOf: string): readonly Entry[] =>
+  entries.slice(0, entries.findLastIndex(({ at }) => at <= asOf) + 1);
+
+/** `standing` of entries in order, each there once. */
+export function standingOf(told: readonly Entry[]): readonly Entry[] {
   if (!told.some(changesOthers)) return told;
   const history = latestReadings(told);
   const undone = new Set<string>();
@@ -42,14 +44,10 @@ export function standingOf(entries: readonly Entry[], asOf: string): Entry[] {
 const changesOthers = ({ what }: Entry): boolean =>
   what.kind === 'undo' || (what.kind === 'noteRead' && (what.places !== undefined || takesBack(what.facts)));
 
-/** In order of time; most histories come in it. */
-const sorted = (entries: Entry[]): Entry[] =>
-  entries.every((entry, k) => k === 0 || inOrder(entries[k - 1]!, entry) < 0) ? entries : entries.sort(inOrder);
-
 export const noteOf = (entry: Entry): string => entry.source?.noteId ?? entry.id;
 
 /** A note read again stands as it was read last; it keeps the id and the place of its first reading. */
-function latestReadings(history: Entry[]): Entry[] {
+function latestReadings(history: readonly Entry[]): readonly Entry[] {
   const again = new Map<string, Entry>();
   for (const entry of history) {
     if (entry.what.kind !== 'noteRead' || !entry.what.places) continue;

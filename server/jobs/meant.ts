@@ -1,10 +1,12 @@
 import type { Fact } from '../../parser/types.ts';
+import { type DangerTold, dangersIn } from '../takeoff/index.ts';
 import type { NoteFacts } from '../takeoff/types.ts';
 import { countedBehind } from './goods/countedBehind.ts';
 import type { Position } from './goods/position.ts';
 import { countsAnew } from './goods/recounted.ts';
 import { pointsAtGoods } from './goods/told.ts';
 import { maybeBack } from './list/backAgain.ts';
+import { type Called, calledBy } from './list/called.ts';
 import type { Clause } from './list/endings/clauses.ts';
 import { type HeardClause, heardIn } from './list/endings/heard.ts';
 import { type Handed, handedIn } from './list/handedOver.ts';
@@ -27,6 +29,8 @@ export interface Step {
   theirs?: boolean;
   /** How it is told as done in part. */
   part?: Part | null;
+  /** What it is called on the list. */
+  called?: Called;
   position?: Position;
 }
 
@@ -41,6 +45,8 @@ export interface Meant {
   /** Its clauses, any of which may tell of an item as finished; and those that may tell a flaw as back. */
   clauses: readonly HeardClause[];
   back: readonly Clause[];
+  /** Dangers that it tells. */
+  dangers: readonly DangerTold[];
   /** Work accepted, and work given out. */
   signed: readonly Signed[];
   handed: readonly Handed[];
@@ -106,26 +112,31 @@ function meaningOf(
     return areasOf(meant, areas).map((area, k) => {
       const fact = area === meant.area ? meant : { ...meant, area };
       const key = k === 0 ? `${noteId}/${place}` : `${noteId}/${place}.${k}`;
-      return { tail, theirs: isTheirs(fact, tail), part, fact, key };
+      return { tail, theirs: isTheirs(fact, tail), part, fact, key, called: calledBy(fact) };
     });
   });
   const clauses = heardIn(text, facts, areas);
   return {
     note: { noteId, saidAt: at, text, facts },
     steps,
-    besides: [
+    besides: orNone([
       ...drops.map((fact) => ({ fact, key: `${noteId}/${fact.start}d` })),
       ...countedBehind(text, facts).map((fact) => ({ fact, key: `${noteId}/${fact.start}c` })),
-    ],
+    ]),
     ask: facts.find((fact) => fact.ask)?.ask ?? null,
     clauses,
-    back: clauses.flatMap(({ clause }) => (maybeBack(clause) ? [clause] : [])),
-    signed: signedIn(text),
-    handed: handedIn(text),
+    back: orNone(clauses.flatMap(({ clause }) => (maybeBack(clause) ? [clause] : []))),
+    dangers: orNone(dangersIn(text)),
+    signed: orNone(signedIn(text)),
+    handed: orNone(handedIn(text)),
     pointsAtGoods: pointsAtGoods(text),
     countsAnew: countsAnew(text),
   };
 }
+
+const NONE: readonly never[] = [];
+/** Most notes tell of none of these: one empty list stands for all of theirs. */
+const orNone = <T>(told: readonly T[]): readonly T[] => (told.length ? told : NONE);
 
 /** So many characters behind a fact may say what it is worth: "but that's hers", "leave it". */
 const BEHIND = 90;

@@ -40,7 +40,7 @@ export interface Meeting {
 export const tellingOf = (
   { ledger, entry, met, removed, rulings, link }: Meeting,
   key: string,
-  said: Pick<Telling, 'lead' | 'tail' | 'theirs' | 'part'>,
+  { lead, tail, theirs, part, called }: Pick<Telling, 'lead' | 'tail' | 'theirs' | 'part' | 'called'>,
 ): Telling => ({
   board: ledger.board,
   entry,
@@ -50,7 +50,11 @@ export const tellingOf = (
   removed,
   questions: ledger.questions,
   link,
-  ...said,
+  lead,
+  tail,
+  theirs,
+  part,
+  called,
 });
 
 /** The words of the same sentence before a place in the note, from another place on. */

@@ -11,6 +11,7 @@ import { goodsTold, NOTHING_TOLD, recountedBehind, type ToldOfGoods } from './go
 import { dayOf, type Ledger } from './ledger.ts';
 import { reopenToldBack } from './list/backAgain.ts';
 import type { Standing } from './list/board.ts';
+import { NO_ITEM } from './list/called.ts';
 import { meetDone } from './list/closing.ts';
 import { joinItems, obey } from './list/commands.ts';
 import { openDangers } from './list/dangersTold.ts';
@@ -32,7 +33,7 @@ import { measure } from './measurements.ts';
 import { leadOf, type Meeting, type Site, tellingOf } from './meeting.ts';
 import type { Rulings } from './rulings.ts';
 import { tellsOfSupply } from './said/noItem.ts';
-import { isFetching } from './said/notDone.ts';
+import { fetchedIn, isFetching } from './said/notDone.ts';
 import { partIn } from './said/partly.ts';
 import { isOthers, isPurchase } from './sieve.ts';
 import type { Entry } from './types.ts';
@@ -42,7 +43,7 @@ export function meetNote(
   ledger: Ledger,
   job: Site,
   entry: Entry,
-  { note, steps: meant, besides, ask, clauses, back, signed, handed, pointsAtGoods, countsAnew }: Meant,
+  { note, steps: meant, besides, ask, clauses, back, dangers, signed, handed, pointsAtGoods, countsAnew }: Meant,
   rulings: Rulings,
 ): boolean {
   const { noteId, text, facts } = note;
@@ -70,7 +71,7 @@ export function meetNote(
   const own = read ? meant.flatMap((step) => readByList(step, read)) : meant;
   const steps =
     besides.length || byList.length ? [...own, ...besides, ...byList].sort((a, b) => a.fact.start - b.fact.start) : own;
-  const fetched = steps.flatMap(({ fact }) => (fact.kind === 'material' && fact.status === 'bought' ? [fact] : []));
+  const fetched = fetchedIn(steps);
   for (const step of steps) {
     const { fact, key, position } = step;
     if (rulings.isOut(key) || isFetching(fact, fetched)) continue;
@@ -79,7 +80,7 @@ export function meetNote(
   }
   if (countsAnew)
     for (const { position, fact } of recountedBehind(text, ledger.goods)) takeGoods(meeting, position, fact);
-  openDangers(meeting, facts, job.areas);
+  openDangers(meeting, dangers, facts, job.areas);
   takeEndings(meeting, job.endings ?? endingsIn, clauses, steps, fetched);
   reopenToldBack(meeting, back, job.areas);
   signOff(ledger.board, entry, signed, job.areas);
@@ -143,10 +144,11 @@ const isToldIn = ({ problem, history }: Standing, entry: Entry, stretch: string)
 
 const TAKES_OUT = /^(?:take|remove|pull|cut|tear|demo|strip|dig|knock|bust|rip)\b/;
 
-function meetFact(meeting: Meeting, { fact, key, tail = '', theirs = false, part = null }: Step): boolean {
+function meetFact(meeting: Meeting, step: Step): boolean {
+  const { fact, key, tail = '', theirs = false, part = null, called = NO_ITEM } = step;
   const { ledger, entry, noteId, text, day, met, rulings } = meeting;
   const { board } = ledger;
-  const telling = tellingOf(meeting, key, { lead: leadOf(text, meeting.told, fact.start), tail, theirs, part });
+  const telling = tellingOf(meeting, key, { lead: leadOf(text, meeting.told, fact.start), tail, theirs, part, called });
   switch (fact.kind) {
     case 'problem': {
       const item = meetProblem(telling, fact);

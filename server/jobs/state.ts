@@ -11,6 +11,7 @@ import type { Ledger } from './ledger.ts';
 import type { Standing } from './list/board.ts';
 import { isAbout } from './list/hazardous.ts';
 import { isLive } from './live.ts';
+import { measuredIn } from './measurements.ts';
 import type { Site } from './meeting.ts';
 import { verbOf } from './said/verbs.ts';
 import type { Item, JobState } from './types.ts';
@@ -51,9 +52,7 @@ export function stateOf(ledger: Ledger, job: Site, asOf: string): JobState {
     items,
     order: order.map((line) => ({ ...asSet(line, ledger.handOrder.get(line.key)), history: [...line.history] })),
     onHand: [...onHand, ...leftOvers(order, ledger.handOrder)],
-    measurements: [...ledger.measurements.values()]
-      .flat()
-      .sort((x, y) => (x.on < y.on ? -1 : x.on > y.on ? 1 : x.key < y.key ? -1 : 1)),
+    measurements: measuredIn(ledger.measurements),
     checks: checks.map(({ noteId, area: _area, ...check }) => ({
       ...check,
       item: ofNote.get(noteId)?.[0]?.number ?? null,

@@ -19,12 +19,12 @@ import type { Position } from './position.ts';
 export function meetMaterial(position: Position, fact: Material, entry: Entry, lead: string): void {
   const amount = fact.exact ? amountOf(fact.exact) : fact.quantity !== null ? new Fraction(fact.quantity) : null;
   const status = fetched(position, fact, lead) ? 'bought' : fact.status;
-  const before = [...position.history];
+  const beside =
+    /\b(?:and|plus|&) $/.test(lead) && position.history.some((e) => e.entry === entry.id && e.what === 'need');
   position.history.push(event(entry, status, fact.quote));
   if (status === 'mentioned') return;
   const noteId = noteOf(entry);
   countByPiece(position, fact, noteId);
-  const beside = /\b(?:and|plus|&) $/.test(lead) && before.some((e) => e.entry === entry.id && e.what === 'need');
   const told = { still: /\b(?:still|short)\b/.test(lead), only: ONLY.test(lead), beside };
   const reason = takePacks(position, status, fact.unit, amount, noteId)
     ? `${amountText(amount!, fact.unit)} ${status === 'have' ? 'on hand' : status}`

@@ -27,7 +27,8 @@ export interface Standing extends Item {
 export interface Board {
   items: Standing[];
   byKey: Map<string, Standing>;
-  byNumber: Map<number, Standing>;
+  /** By place: an item under each number that was given, or what it was joined into. */
+  byNumber: Standing[];
   /** Items open or waiting, by each word that names a thing. */
   live: Shelf;
   /** Items closed, by the same words, latest last. */
@@ -42,7 +43,7 @@ type Shelf = Map<string, Set<Standing>>;
 export const newBoard = (): Board => ({
   items: [],
   byKey: new Map(),
-  byNumber: new Map(),
+  byNumber: [],
   live: new Map(),
   closed: new Map(),
   nextNumber: 1,
@@ -92,12 +93,12 @@ export function leave(board: Board, item: Standing): void {
 export function add(board: Board, item: Standing): void {
   board.items.push(item);
   board.byKey.set(item.key, item);
-  board.byNumber.set(item.number, item);
+  board.byNumber[item.number] = item;
   enter(board, item);
 }
 
 /** The item under a key or number, whatever it was joined into. */
-export const underNumber = (board: Board, number: number): Standing | null => board.byNumber.get(number) ?? null;
+export const underNumber = (board: Board, number: number): Standing | null => board.byNumber[number] ?? null;
 
 /** Every item that shares a word that names a thing, in the order in which they were filed. */
 export function sharing(board: Board, words: ReadonlySet<string>, where: 'live' | 'closed'): Set<Standing> {
@@ -122,26 +123,28 @@ export function reword(board: Board, item: Standing, words: ReadonlySet<string>)
 
 /** The same board again, so that folding on leaves the first one as it was; and which item of it stands for one of the first. */
 export function copyBoard(board: Board): { copy: Board; twinOf: (item: Standing) => Standing } {
-  const twins = new Map<Standing, Standing>();
+  /** By their number, which no two items share. */
+  const twins: Standing[] = [];
   // What was joined into another is off the list, and words told behind may have filed it again.
   const twinOf = (item: Standing): Standing => {
-    let twin = twins.get(item);
-    if (!twin) {
-      twin = { ...item, met: [...item.met], history: [...item.history] };
-      twins.set(item, twin);
-    }
-    return twin;
+    twins[item.number] ??= { ...item, met: [...item.met], history: [...item.history] };
+    return twins[item.number]!;
   };
-  const shelf = (from: Shelf): Shelf =>
-    new Map([...from].map(([word, filed]) => [word, new Set([...filed].map(twinOf))]));
+  const shelf = (from: Shelf): Shelf => mapped(from, (filed) => new Set([...filed].map(twinOf)));
   const copy = {
     items: board.items.map(twinOf),
-    byKey: new Map([...board.byKey].map(([key, item]) => [key, twinOf(item)])),
-    byNumber: new Map([...board.byNumber].map(([number, item]) => [number, twinOf(item)])),
+    byKey: mapped(board.byKey, twinOf),
+    byNumber: board.byNumber.map(twinOf),
     live: shelf(board.live),
     closed: shelf(board.closed),
     nextNumber: board.nextNumber,
     joined: board.joined && twinOf(board.joined),
   };
   return { copy, twinOf };
+}
+
+function mapped<K, V, T>(from: ReadonlyMap<K, V>, twinOf: (value: V) => T): Map<K, T> {
+  const out = new Map<K, T>();
+  for (const [key, value] of from) out.set(key, twinOf(value));
+  return out;
 }

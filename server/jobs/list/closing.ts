@@ -5,7 +5,7 @@ import { leadOf } from '../meeting.ts';
 import { isOnlyArranged, isOnlyWished } from '../said/arranged.ts';
 import { BEFORE, CARRIES, ENDS, objectWords, PUTS, stems, verbOf } from '../said/verbs.ts';
 import type { Entry } from '../types.ts';
-import { type Board, isWork, type Standing, sharing } from './board.ts';
+import { isWork, type Standing, sharing } from './board.ts';
 import { endByWords } from './hazardous.ts';
 import { ALONE, ask, nameOf, open, setState, type Telling } from './items.ts';
 import { leaveOpen, partOfWork } from './leftOpen.ts';
@@ -14,13 +14,12 @@ import { find, headIn, headOf, namesAnother, placesClash, unmeasured } from './m
 
 /** The item that finished work answers, by the rules, or the one that it may answer. */
 function answeredByRules(telling: Telling, fact: Done): ByRules {
-  const { board, entry } = telling;
-  const named = objectWords(fact.task);
+  const { board, entry, called } = telling;
+  const { verb, object: named } = called;
   // "New one's in": the thing stands in the words just before.
   const points = ![...named].some((word) => !POINTERS.has(word));
   const object = points ? objectWords(`x ${telling.lead} ${fact.quote}`) : named;
-  const words = points ? wordsOf(`${fact.task} ${telling.lead} ${fact.quote}`) : wordsOf(fact.task);
-  const verb = verbOf(fact.task);
+  const words = points ? wordsOf(`${fact.task} ${telling.lead} ${fact.quote}`) : called.words;
   const fits = (item: Standing) => answers(item, verb);
   const sought = { words, area: fact.area, quote: fact.quote, head: headOf(fact.task) };
   const whole = find(board, sought, { fits, sure: 0.6, anyOf: false });
@@ -31,11 +30,11 @@ function answeredByRules(telling: Telling, fact: Done): ByRules {
   const thing = said?.sure ? said : byThing(unmeasured(object));
   if (thing?.sure) return sureOf(thing.item);
   const item =
-    replacedBy(board, fact) ??
+    replacedBy(telling, fact) ??
     renewedOf(telling, fact) ??
-    patchedUp(board, fact) ??
-    dueToday(board, fact, entry.at.slice(0, 10)) ??
-    onlyOne(board, fact);
+    patchedUp(telling, fact) ??
+    dueToday(telling, fact, entry.at.slice(0, 10)) ??
+    onlyOne(telling, fact);
   return item ? sureOf(item) : { item: null, perhaps: (whole ?? thing ?? said)?.item ?? null };
 }
 
@@ -55,7 +54,7 @@ export function meetDone(telling: Telling, fact: Done): Standing {
       return known;
     }
     if (!endByWords(board, known, entry, telling.key, fact)) return known;
-    for (const plan of planOf(board, fact, known, entry.at.slice(0, 10))) {
+    for (const plan of planOf(telling, fact, known, entry.at.slice(0, 10))) {
       if (endByWords(board, plan, entry, telling.key, fact)) plan.met.push(telling.key);
     }
     return known;
@@ -104,7 +103,7 @@ function answers(item: Standing, verb: string): boolean {
 }
 
 /** "I'll lift the pavers this afternoon": work planned up to today for the flaw that was put right by doing it. */
-const planOf = (board: Board, fact: Done, known: Standing, day: string): Standing[] =>
+const planOf = ({ board, called: { verb, object } }: Telling, fact: Done, known: Standing, day: string): Standing[] =>
   known.problem === null
     ? []
     : board.items
@@ -116,9 +115,9 @@ const planOf = (board: Board, fact: Done, known: Standing, day: string): Standin
             item !== known &&
             isLive(item) &&
             item.problem === null &&
-            verbOf(item.task) === verbOf(fact.task) &&
+            verbOf(item.task) === verb &&
             sameArea(item.area, fact.area) &&
-            objectWords(fact.task).has(item.head),
+            object.has(item.head),
         );
 
 const MENDS = stems(
@@ -126,10 +125,8 @@ const MENDS = stems(
 );
 
 /** "Put the stop valve in" answers the one open flaw whose thing is a stop valve. */
-function replacedBy(board: Board, fact: Done): Standing | null {
-  const verb = verbOf(fact.task);
+function replacedBy({ board, called: { verb, object } }: Telling, fact: Done): Standing | null {
   if (!MENDS.has(verb) && !(ENDS.has(verb) && fact.area !== null)) return null;
-  const object = objectWords(fact.task);
   const thing = fact.task.split(' ').slice(1).join(' ');
   const head = headIn(thing, fact.quote, fact.area);
   const puts = /^(?:install|put|replace|swap|change|fit|finish)\b/.test(fact.task);
@@ -158,10 +155,9 @@ function renewedOf({ board, removed }: Telling, fact: Done): Standing | null {
 const FLAWS = stems('dip hole crack gap dent hump bubble stain squeak sag leak rot spot void tear scratch gouge');
 
 /** "Dip's filled": the flaw itself was worked on, and only one flaw there was told of as one. */
-function patchedUp(board: Board, fact: Done): Standing | null {
-  const verb = verbOf(fact.task);
+function patchedUp({ board, called: { verb, object } }: Telling, fact: Done): Standing | null {
   if (BEFORE.has(verb)) return null;
-  const flaws = [...objectWords(fact.task)].filter((word) => FLAWS.has(word));
+  const flaws = [...object].filter((word) => FLAWS.has(word));
   if (!flaws.length) return null;
   const fits = [...sharing(board, new Set(flaws), 'live')].filter(
     (item) =>
@@ -171,10 +167,8 @@ function patchedUp(board: Board, fact: Done): Standing | null {
 }
 
 /** Work on a thing that one item alone is about answers it, whatever was done to it. */
-function onlyOne(board: Board, fact: Done): Standing | null {
-  const verb = verbOf(fact.task);
+function onlyOne({ board, called: { verb, object } }: Telling, fact: Done): Standing | null {
   if (BEFORE.has(verb) || NOT_YET.test(fact.quote.toLowerCase())) return null;
-  const object = objectWords(fact.task);
   const thing = fact.task.split(' ').slice(1).join(' ');
   const fits = [...sharing(board, object, 'live')].filter(
     (item) => object.has(item.head) && sameArea(item.area, fact.area),
@@ -197,9 +191,7 @@ const sameOneOf = (planned: string, done: string): boolean => {
 };
 
 /** "Sand it tomorrow", and the day after "patch is sanded": the same work on the day that it was due, if only one was. */
-function dueToday(board: Board, fact: Done, day: string): Standing | null {
-  const verb = verbOf(fact.task);
-  const object = objectWords(fact.task);
+function dueToday({ board, called: { verb, object } }: Telling, fact: Done, day: string): Standing | null {
   const fits = board.items
     .slice(-40)
     .filter(

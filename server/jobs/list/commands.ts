@@ -57,7 +57,7 @@ export function joinItems(board: Board, entry: Entry, item: Standing, other: Sta
   kept.due ??= gone.due;
   kept.who ??= gone.who;
   kept.left ??= gone.left;
-  board.byNumber.set(gone.number, kept);
+  board.byNumber[gone.number] = kept;
   board.byKey.set(gone.key, kept);
   kept.met.push(...gone.met);
   kept.history.push(...gone.history, event(entry, `same as no. ${gone.number}`, quote));

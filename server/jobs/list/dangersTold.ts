@@ -8,15 +8,21 @@ import { isLive } from '../live.ts';
 import { type Meeting, tellingOf } from '../meeting.ts';
 import type { Entry } from '../types.ts';
 import { reword, type Standing, sharing } from './board.ts';
+import { flawCalled } from './called.ts';
 import { type Clause, clausesOf } from './endings/clauses.ts';
 import { dangersOf, isDealtWith } from './hazardous.ts';
 import { join, open, setState, type Telling } from './items.ts';
 
 /** Opens an item for each danger of a note that none of its facts has put on the list; a name that does not tell of it does from now on. */
-export function openDangers(meeting: Meeting, facts: readonly Fact[], areas: readonly string[]): void {
+export function openDangers(
+  meeting: Meeting,
+  dangers: readonly DangerTold[],
+  facts: readonly Fact[],
+  areas: readonly string[],
+): void {
   const { ledger, entry, noteId, text, day, met, rulings } = meeting;
   const { board } = ledger;
-  for (const danger of dangersIn(text)) {
+  for (const danger of dangers) {
     const key = `${noteId}/${danger.start}h`;
     if (rulings.isOut(key) || isNotItself(danger, text, facts)) continue;
     const told = clausesOf(text).filter(({ start, end }) => start < danger.end && end > danger.start);
@@ -25,7 +31,10 @@ export function openDangers(meeting: Meeting, facts: readonly Fact[], areas: rea
     const last = told.at(-1)!;
     const quote = text.slice(first.whole, last.end).trim();
     const name = nameOf(text, danger, first.whole, last.end);
-    const telling = tellingOf(meeting, key, { lead: '', tail: '', theirs: false, part: null });
+    const area = areas.find((room) => quote.toLowerCase().includes(room.toLowerCase())) ?? roomBefore(facts, last.end);
+    const flaw = { task: name, problem: text.slice(danger.start, danger.end).toLowerCase(), thing: null, area };
+    const called = flawCalled(flaw, quote);
+    const telling = tellingOf(meeting, key, { lead: '', tail: '', theirs: false, part: null, called });
     const tellsIt = (item: Standing) => dangersOf(item).some(({ hazard }) => hazard === danger.hazard);
     const here =
       met.find((item) => (isLive(item) || item.unsure) && tellsIt(item)) ??
@@ -36,7 +45,6 @@ export function openDangers(meeting: Meeting, facts: readonly Fact[], areas: rea
       if (here.history[0]!.entry === entry.id) nameBy(telling, here, danger, name);
       continue;
     }
-    const area = areas.find((room) => quote.toLowerCase().includes(room.toLowerCase())) ?? roomBefore(facts, last.end);
     const words = new Set(told.flatMap((clause) => [...clause.words]));
     const known = [...sharing(board, words, 'live')].find((item) => tellsIt(item) && sameArea(item.area, area));
     if (known && !telling.apart) {
@@ -44,11 +52,7 @@ export function openDangers(meeting: Meeting, facts: readonly Fact[], areas: rea
       met.push(known);
       continue;
     }
-    const item = open(
-      telling,
-      { task: name, problem: text.slice(danger.start, danger.end).toLowerCase(), area },
-      quote,
-    );
+    const item = open(telling, flaw, quote);
     met.push(item);
     day.found.push(shownOf(item));
   }

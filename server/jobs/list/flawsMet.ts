@@ -4,25 +4,23 @@ import { sameArea, wordsOf } from '../../../parser/trade/likeness.ts';
 import type { Problem } from '../../../parser/types.ts';
 import { isLive } from '../live.ts';
 import { type Board, reword, type Standing, sharing } from './board.ts';
+import { flawName } from './called.ts';
 import { isDoubted } from './doubts/index.ts';
 import { endByWords } from './hazardous.ts';
 import { ALONE, join, open, setState, type Telling, wonder } from './items.ts';
 import { leaveOpen, partOfWork } from './leftOpen.ts';
 import { type ByRules, sureOf } from './linking/index.ts';
-import { find, headIn, headOf } from './match.ts';
+import { find, headOf } from './match.ts';
 import { isPartOf, sameBreath, sameThing } from './oneFlaw.ts';
-
-const phraseOf = (thing: string, defect: string) =>
-  defect.includes(thing) || thing.includes(defect) ? `${thing}` : `${thing}: ${defect}`;
 
 /** The item that the rules take a problem for, or the one that it may be. */
 function problemByRules(telling: Telling, fact: Problem): ByRules {
-  const { board } = telling;
+  const { board, called } = telling;
   const sought = {
-    words: wordsOf(`${fact.thing} ${fact.defect}`),
+    words: called.words,
     area: fact.area,
     quote: `${telling.lead} ${fact.quote}`,
-    head: headIn(fact.thing, fact.quote, fact.area),
+    head: called.filing.head,
   };
   const fits = (item: Standing) => sameThing(item, sought.head, sought.words);
   const same = sameBreath(telling, fact);
@@ -60,7 +58,7 @@ export function meetProblem(telling: Telling, fact: Problem): Standing | null {
   const item = open(
     telling,
     {
-      task: phraseOf(fact.thing, fact.defect),
+      task: flawName(fact.thing, fact.defect),
       wording: fact.wording ?? null,
       problem: fact.defect,
       thing: fact.thing,

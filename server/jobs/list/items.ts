@@ -7,8 +7,8 @@ import { isLive } from '../live.ts';
 import type { Part } from '../said/partly.ts';
 import type { Entry, ItemState } from '../types.ts';
 import { add, type Board, enter, leave, type Standing } from './board.ts';
+import type { Called } from './called.ts';
 import type { Link, Linker } from './linking/index.ts';
-import { headIn, headOf } from './match.ts';
 import { perhapsDoneBy } from './perhapsDone.ts';
 import type { Setting } from './setting.ts';
 
@@ -20,6 +20,8 @@ export interface Telling extends Setting {
   theirs: boolean;
   /** How it is told as done in part; null where it is not. */
   part: Part | null;
+  /** What the fact is called. */
+  called: Called;
   /** What the same note told as taken out, verb first; null where nothing was. */
   removed: string | null;
   /** Where a match that is close and not sure is asked about. */
@@ -40,10 +42,9 @@ export function ask({ entry, questions }: Telling, question: string, item: Stand
  *
  * @param quote the words that opened it
  */
-export function open({ board, entry, key, lead }: Telling, from: Opening, quote: string | null): Standing {
+export function open({ board, entry, key, lead, called }: Telling, from: Opening, quote: string): Standing {
   const day = entry.at.slice(0, 10);
-  const said = wordsOf(quote ?? '');
-  const thing = from.thing ?? from.task;
+  const { words, head, said, namesIt } = called.filing;
   const item: Standing = {
     problem: null,
     thing: null,
@@ -63,14 +64,10 @@ export function open({ board, entry, key, lead }: Telling, from: Opening, quote:
     openedOn: day,
     closedOn: null,
     history: [event(entry, 'opened', quote)],
-    words: wordsOf(
-      from.problem === null || from.problem === undefined
-        ? from.task
-        : `${from.task} ${from.problem} ${from.thing ?? ''}`,
-    ),
-    head: headIn(thing, quote ?? '', from.area),
+    words,
+    head,
     // The words name the thing themselves; where they only point at it, the ones before them name it.
-    told: said.has(headOf(thing)) ? said : new Set([...said, ...wordsOf(lead)]),
+    told: namesIt ? said : new Set([...said, ...wordsOf(lead)]),
     met: [key],
   };
   add(board, item);

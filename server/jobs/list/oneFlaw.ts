@@ -7,33 +7,37 @@ import type { Standing } from './board.ts';
 import type { Telling } from './items.ts';
 import { headOf } from './match.ts';
 
-/** "It's loose in the wall and there's no test button on it": both of the one thing just told of. */
+/** Told of what was told just before, or only of which one of several. */
 export function sameBreath({ met, lead, board }: Telling, fact: Problem): Standing | null {
-  const { area } = fact;
-  const said = fact.quote.toLowerCase();
   const last = met.at(-1);
+  if (last?.problem && isLive(last) && isOfIt(last, last.problem, fact, lead)) return last;
+  // "Left one split too": which of them, not what.
+  for (const word of wordsOf(fact.thing)) if (!SIDES.has(word)) return null;
+  const defect = wordsOf(fact.defect);
+  return (
+    board.items
+      .slice(-20)
+      .findLast(
+        (item) => isLive(item) && item.problem && [...wordsOf(item.problem)].some((word) => defect.has(word)),
+      ) ?? null
+  );
+}
+
+function isOfIt(last: Standing, problem: string, fact: Problem, lead: string): boolean {
+  const said = fact.quote.toLowerCase();
+  // "It's loose in the wall and there's no test button on it": both of the one thing just told of.
   const points =
     !wordsOf(fact.quote).has(headOf(fact.thing)) &&
     /\b(?:on|in|of|to|from|behind|under) (?:it|them)\b|\bthere$|^(?:so |and )*(?:it's|its|it|they're|they)\b/.test(
       said,
     );
-  if (points && last && isLive(last) && last.problem && /^[\s,]*(?:and|so|plus|also|,)?[\s,]*$/.test(lead)) return last;
+  if (points && /^[\s,]*(?:and|so|plus|also|,)?[\s,]*$/.test(lead)) return true;
+  if (!sameArea(last.area, fact.area)) return false;
   // "Window won't lock, the latch is bent": what it does, and why.
   const cause = /\b(?:missing|loose|gone|stripped|bent|broken|broke|worn|rusted|cracked)$/.test(said);
-  const symptom =
-    /\b(?:won't|doesn't|can't|don't|not)\b/.test(last?.problem ?? '') || (cause && SYMPTOM.test(last?.problem ?? ''));
-  if (symptom && last && isLive(last) && /^, *$/.test(lead) && sameArea(last.area, area)) return last;
+  const symptom = /\b(?:won't|doesn't|can't|don't|not)\b/.test(problem) || (cause && SYMPTOM.test(problem));
   // "Sign bracket is loose, two anchors pulled out": a part of it, and why.
-  if (last && isLive(last) && last.problem && isPartOf(fact, last) && sameArea(last.area, area) && BESIDE.test(lead))
-    return last;
-  // "Left one split too": which of them, not what.
-  if (![...wordsOf(fact.thing)].every((word) => SIDES.has(word))) return null;
-  const defect = wordsOf(fact.defect);
-  return (
-    [...board.items.slice(-20)].findLast(
-      (item) => isLive(item) && item.problem && [...wordsOf(item.problem)].some((word) => defect.has(word)),
-    ) ?? null
-  );
+  return (symptom && /^, *$/.test(lead)) || (isPartOf(fact, last) && BESIDE.test(lead));
 }
 
 /** Small parts, told as the cause of what was told just before. */

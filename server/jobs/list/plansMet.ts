@@ -1,10 +1,8 @@
 /** Work to come meets the list: it joins the flaw that it repairs, the item that it repeats, or opens its own. */
 import { isDoubtful } from '../../../parser/doubtful.ts';
-import { wordsOf } from '../../../parser/trade/likeness.ts';
 import type { FollowUp } from '../../../parser/types.ts';
 import { isLive } from '../live.ts';
 import { tellsRest } from '../said/partly.ts';
-import { objectWords, verbOf } from '../said/verbs.ts';
 import { reword, type Standing } from './board.ts';
 import { isDoubted } from './doubts/index.ts';
 import { ALONE, join, open, setState, type Telling, wonder } from './items.ts';
@@ -13,12 +11,12 @@ import { find } from './match.ts';
 import { assigned, flawOf, moved, NO_NAME, sameWork } from './repairs.ts';
 
 /** The flaw that a plan repairs, the item it repeats, or the one it gives out, by the rules. */
-function planByRules(telling: Telling, fact: FollowUp, words: ReadonlySet<string>): ByRules {
-  const flaw = flawOf(telling, fact, words);
+function planByRules(telling: Telling, fact: FollowUp): ByRules {
+  const { words, verb, object } = telling.called;
+  const flaw = flawOf(telling, fact);
   if (flaw) return sureOf(flaw);
   // What is left of work goes by its thing alone.
-  const named = tellsRest(fact.quote) ? objectWords(fact.task) : words;
-  const verb = verbOf(fact.task);
+  const named = tellsRest(fact.quote) ? object : words;
   const match = find(
     telling.board,
     { words: named.size ? named : words, area: fact.area, quote: fact.quote },
@@ -31,9 +29,9 @@ function planByRules(telling: Telling, fact: FollowUp, words: ReadonlySet<string
 /** A follow-up joins the problem it repairs, the item it repeats, or opens its own; null where it is no item. */
 export function meetFollowUp(telling: Telling, fact: FollowUp): Standing | null {
   const { board, entry, apart } = telling;
-  const words = wordsOf(fact.task);
+  const { words } = telling.called;
   const readyOn = readyDay(fact);
-  const { item: known, kept, perhaps } = apart ? ALONE : telling.link(telling, fact, planByRules(telling, fact, words));
+  const { item: known, kept, perhaps } = apart ? ALONE : telling.link(telling, fact, planByRules(telling, fact));
   if (!kept) return null;
   if (!known)
     return wonder(

@@ -83,11 +83,11 @@ function pointedAt({ met, lead }: Telling, fact: FollowUp): Standing | undefined
 }
 
 /** The flaw that a repair is for: of the same note or among the latest, its thing named in the repair. */
-export function flawOf(telling: Telling, fact: FollowUp, words: ReadonlySet<string>): Standing | undefined {
+export function flawOf(telling: Telling, fact: FollowUp): Standing | undefined {
   const { board, met } = telling;
+  const { words, verb } = telling.called;
   const pointed = pointedAt(telling, fact) ?? meantByIt(telling, fact);
   if (pointed) return pointed;
-  const verb = verbOf(fact.task);
   if (LOOKS.test(fact.task) || !REPAIRS.test(fact.task)) {
     // Other work, even a look at it, is for the flaw where the same note tells both.
     return met.findLast((item) => isLive(item) && item.problem && item.thing && words.has(item.head));

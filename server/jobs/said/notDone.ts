@@ -80,6 +80,13 @@ function isHeadedAsToCome({ start, rule }: Done, text: string): boolean {
   return NOTE_HEAD.test(said) || SENTENCE_HEAD.test(said.slice(0, start));
 }
 
+/** Goods that a note tells as bought. */
+export function fetchedIn(steps: readonly { fact: Fact }[]): readonly Material[] {
+  const out: Material[] = [];
+  for (const { fact } of steps) if (fact.kind === 'material' && fact.status === 'bought') out.push(fact);
+  return out;
+}
+
 /** "Got the caulk": goods that were fetched, and no finished work; so is what a note names beside them, and nothing done to it. */
 export const isFetching = (fact: Fact, fetched: readonly Material[]): boolean =>
   fact.kind === 'done' &&

@@ -24,7 +24,8 @@ export function perThingLines(
   const lines: ComputedLine[] = [];
   const counted: Computed['counted'] = [];
   const questions: { noteId: string; ask: string }[] = [];
-  for (const [k, said] of notes.entries())
+  for (let k = 0; k < notes.length; k++) {
+    const said = notes[k]!;
     for (const told of perThingIn(said)) {
       if (onlyCounted(said, told.thing)) counted.push({ thing: told.thing, noteId: said.noteId });
       const countOf = (thing: string) => countedLast(thing, notes, k);
@@ -33,6 +34,7 @@ export function perThingLines(
       else if (reckoned.some((l) => l.noteIds.includes(said.noteId)) && !reckoned.some((l) => l.item === told.item))
         questions.push({ noteId: said.noteId, ask: `${told.item}: how many ${plural(told.thing)}?` });
     }
+  }
   return { lines, counted, questions };
 }
 

@@ -133,7 +133,8 @@ function laidOut(note: NoteFacts, carried: string | null, namedIn: NamedIn): Sai
   const area = own ?? carried;
   if (known && known.said.area === area) return known.said;
   const { noteId, saidAt, text, facts } = note;
-  const said = { noteId, saidAt, text, facts, area, ...readingOf(text) };
+  const { words, figures, terms, readings } = readingOf(text);
+  const said = { noteId, saidAt, text, facts, area, words, figures, terms, readings };
   laid.set(note, { said, own, namedIn });
   return said;
 }

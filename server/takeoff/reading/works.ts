@@ -12,7 +12,8 @@ import { newWork, update, type Work } from './work.ts';
 /** Notes in order, gathered by goods and area; a size said again for the same place replaces the earlier one. */
 export function worksOf(notes: readonly Said[]): Work[] {
   const works: Work[] = [];
-  for (const said of notes) meet(works, said);
+  // With nothing under way, a note that wants no goods tells nothing: its figures need not be read.
+  for (const said of notes) if (works.length > 0 || goodsWanted(said).length > 0) meet(works, said);
   return works;
 }
 
@@ -21,9 +22,7 @@ function meet(works: Work[], said: Said): void {
   // "Also do the furnace room, same height": of what was spoken of last.
   const goesOn = said.area === null || (goods.length === 0 && adds(said.words));
   const standing = works.findLast((w) => w.area === said.area) ?? (goesOn ? works.at(-1) : undefined);
-  // With nothing under way, a note that wants no goods tells nothing: its figures need not be read.
   const wanted = goodsWanted(said);
-  if (works.length === 0 && wanted.length === 0) return;
   const spent = spentIn(said);
   const from =
     spent &&

@@ -13,7 +13,7 @@ import { holeConcrete } from './concrete.ts';
 import { line, type Row } from './line.ts';
 import { madeMore } from './madeMore.ts';
 import { countedIn, holds, KINDS, type RowTold } from './row.ts';
-import { rowsIn } from './told.ts';
+import { namesRows, rowsIn } from './told.ts';
 
 interface Answer {
   lines: ComputedLine[];
@@ -33,6 +33,7 @@ export function rowLines(
   const claimed = new Map<string, Set<number>>();
   const questions: Answer['questions'] = [];
   for (const said of notes) {
+    if (rows.length === 0 && !namesRows(said)) continue;
     const here = rows.filter((r) => r.area === said.area);
     const alike = here.at(-1) && madeMore(here.at(-1)!, said);
     if (alike) continue;

@@ -11,6 +11,9 @@ import { calledIn, claim, free, holds, isOthers, isThere, KINDS, type RowTold } 
 
 const kindsIn = readOnce(({ words }) => KINDS.filter((k) => k.named.test(words)).map((k) => k.item));
 
+/** Whether a note names pieces that stand in rows. */
+export const namesRows = (said: Said): boolean => kindsIn(said).length > 0;
+
 /** Reads every row that a note tells of. `standing`: kinds that earlier notes told of in the same area. */
 export function rowsIn(said: Said, standing: readonly string[]): RowTold[] {
   const { words } = said;

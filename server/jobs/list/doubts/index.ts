@@ -1,4 +1,5 @@
 import { isStanding } from '../../../../parser/facts/plans/standing.ts';
+import { remembered } from '../../../../parser/remembered.ts';
 import { dot, hundredths } from '../../../../parser/weights.ts';
 import type { Telling } from '../items.ts';
 import type { Setting } from '../setting.ts';
@@ -17,8 +18,9 @@ const OFFICIAL = /^(?:inspection|inspect)\b/;
 const weights = hundredths(DOUBTS);
 
 /** Whether a note says so little that there is nothing to doubt. */
-export const isPlain = ({ entry: { what } }: Setting): boolean =>
-  what.kind !== 'noteRead' || what.text.trim().split(/\s+/).length <= PLAIN;
+export const isPlain = ({ entry: { what } }: Setting): boolean => what.kind !== 'noteRead' || saysLittle(what.text);
+
+const saysLittle = remembered((text) => text.trim().split(/\s+/).length <= PLAIN);
 
 /**
  * Whether what would open an item is likelier none: told in passing, a second name for one that stands, misread. Weighed by a

@@ -3,7 +3,12 @@ import { stem, wordsOf } from '../../../../parser/trade/likeness.ts';
 import { lowered } from '../../../../parser/trade/words.ts';
 import { isWork } from '../board.ts';
 import { ailmentsOf, curesAmong } from './ailments.ts';
-import { DENIES, manner } from './manner.ts';
+import { DENIES, GONE, manner } from './manner.ts';
+
+interface Token {
+  word: string;
+  stem: string;
+}
 
 /** A stretch of a note that says one thing, with all of it that has nothing to do with any item. */
 export interface Clause {
@@ -22,12 +27,16 @@ export interface Clause {
   before: ReadonlySet<string>;
   thingsBefore: readonly string[];
   /** Every word in its order, as said and by stem. */
-  tokens: readonly { word: string; stem: string }[];
+  tokens: readonly Token[];
+  /** Each of them once. */
+  distinct: readonly Token[];
   /** Ailments that it tells of, and for each ailment the words that tell it as gone. */
   ails: readonly number[];
   cures: readonly (readonly string[])[];
   /** Whether it denies something: "don't drip", "no more buzz". */
   denies: boolean;
+  /** Whether it tells a flaw as gone, whichever that is. */
+  gone: boolean;
   /** Signs that hold whichever item it is about. */
   signs: readonly string[];
 }
@@ -46,6 +55,7 @@ export const clausesOf = remembered((text): readonly Clause[] => {
     const said = lowered(trimmed);
     const tokens = (said.match(/[a-z0-9']+/g) ?? []).map((word) => ({ word, stem: stem(word) }));
     const words = wordsOf(said);
+    const told = manner(said);
     const last = out.at(-1);
     const sameSentence = last !== undefined && !/[.!?\n]/.test(text.slice(last.end, start));
     out.push({
@@ -58,8 +68,10 @@ export const clausesOf = remembered((text): readonly Clause[] => {
       before: sameSentence ? last.words : NONE,
       thingsBefore: sameSentence ? last.things : [],
       tokens,
+      distinct: [...new Map(tokens.map((token) => [token.word, token])).values()],
       ails: ailmentsOf(said),
       cures: curesAmong(tokens.map((token) => token.stem)),
+      gone: told.includes(GONE),
       denies: tokens.some(({ word }) => DENIES.test(word)),
       signs: [
         `asked ${/^\s*\?/.test(text.slice(index + raw.length))}`,
@@ -67,7 +79,7 @@ export const clausesOf = remembered((text): readonly Clause[] => {
         `first ${tokens[0]?.word ?? ''}`,
         `end ${tokens.at(-1)?.word ?? ''}`,
         ...tokens.slice(1).map(({ word }, i) => `pair ${tokens[i]!.word} ${word}`),
-        ...manner(said),
+        ...told,
       ],
     });
   }

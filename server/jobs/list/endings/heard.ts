@@ -12,12 +12,9 @@ export interface HeardClause {
   /** Key words of the finished work read there, and those of them that name things. */
   named: ReadonlySet<string>;
   thingsNamed: readonly string[];
-  /** Both the clause's key words and those, and those of them that name things. */
+  /** Both the clause's key words and those: an item may be found by them. And those of them that name things. */
   said: ReadonlySet<string>;
   things: readonly string[];
-  /** Its key words and those of the work, and those before it: an item may be found by them. */
-  finds: readonly string[];
-  findsBefore: readonly string[];
   /** The room that it is told of; null where the note names none. */
   room: string | null;
   /** The job's rooms. */
@@ -33,7 +30,7 @@ export const heardIn = (text: string, facts: readonly Fact[], areas: readonly st
   clausesOf(text).flatMap((clause) => {
     if (isInAtSupplier(text, clause)) return [];
     const { read, named } = readIn(clause, facts);
-    const { words, things, before, said } = clause;
+    const { words, things, said } = clause;
     const thingsNamed = thingsAmong(named);
     return {
       clause,
@@ -42,8 +39,6 @@ export const heardIn = (text: string, facts: readonly Fact[], areas: readonly st
       thingsNamed,
       said: named.size ? new Set([...words, ...named]) : words,
       things: named.size ? [...new Set([...things, ...thingsNamed])] : things,
-      finds: [...words, ...named],
-      findsBefore: [...before],
       room:
         areas.find((area) => said.includes(area.toLowerCase())) ??
         facts.findLast((fact) => fact.start < clause.end)?.area ??

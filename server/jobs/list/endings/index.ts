@@ -59,10 +59,10 @@ export function candidatesOf({ board, entry, clauses, met }: Told): Candidate[] 
 }
 
 /** Open items that go by a word of the clause; by a word of work, or of the clause before, only what is called so. */
-function itemsNear(board: Board, { finds, findsBefore }: HeardClause): Set<Standing> {
+function itemsNear(board: Board, { said, clause }: HeardClause): Set<Standing> {
   const near = new Set<Standing>();
-  for (const word of finds) addNear(near, board, word, isWork(word));
-  for (const word of findsBefore) addNear(near, board, word, true);
+  for (const word of said) addNear(near, board, word, isWork(word));
+  for (const word of clause.before) addNear(near, board, word, true);
   return near;
 }
 
@@ -115,10 +115,11 @@ export const endingsIn: Endings = (note) => {
   if (!candidates.length) return NONE;
   const best = new Map<Standing, Candidate & { weight: number }>();
   for (const candidate of candidates) {
-    const { clause, signs } = candidate;
+    const { item, clause, signs } = candidate;
     const weight = signs.plain ? PLAIN : weigh(signs, weights(), weightOf(clause, weights()));
-    if (weight > (best.get(candidate.item)?.weight ?? PERHAPS)) best.set(candidate.item, { ...candidate, weight });
+    if (weight > (best.get(item)?.weight ?? PERHAPS)) best.set(item, { ...candidate, weight });
   }
+  if (!best.size) return NONE;
   return [...best.values()]
     .filter(
       ({ item, clause, weight, thin }) =>

@@ -1,15 +1,14 @@
 import { remembered } from '../../../../parser/remembered.ts';
 import { wordsOf } from '../../../../parser/trade/likeness.ts';
-import { dot, type Weights } from '../../../../parser/weights.ts';
+import type { Weights } from '../../../../parser/weights.ts';
 import type { Entry } from '../../types.ts';
 import type { Standing } from '../board.ts';
 import { ailmentsOf } from './ailments.ts';
 import type { Clause } from './clauses.ts';
 import type { HeardClause } from './heard.ts';
-import { GONE } from './manner.ts';
 import { goesBy, type Rank, type Shared } from './shared.ts';
 
-/** Signs that come together again and again: put in words once, and weighed once. */
+/** Signs that come together, again and again: put in words once, and weighed once. */
 interface Together {
   names: readonly string[];
   /** Those that weigh anything, in their order; null until they are asked for. */
@@ -19,7 +18,6 @@ interface Together {
 /** What speaks for a clause telling of an item as finished, beside the signs of the clause itself. */
 export interface Signs {
   together: readonly Together[];
-  own: readonly string[];
   /** "No drips at the faucet": its own flaw, named with its thing, is gone. */
   plain: boolean;
 }
@@ -50,24 +48,33 @@ export function signsOfEnding(
   const due = item.readyOn !== null && item.readyOn <= entry.at.slice(0, 10);
   const counts = `${upTo(3, own)}|${upTo(MOST, rarest)}|${upTo(2, before)}|${upTo(2, named)}`;
   const seen = `${sort}|${read}|${head}|${counts}|${rank}|${part}|${upTo(MOST, strange)}|${met.includes(item)}|${when}|${due}|${item.state}`;
-  const words: string[] = [];
   const together = [signsOfSeen(seen)];
-  if (item.problem !== null) together.push(signsOfCure(clause, item, head, read, words));
-  const gone = clause.signs.includes(GONE);
+  if (item.problem !== null) takeCure(together, clause, item, head, read);
   const flawSaid = item.problem !== null && sharesWord(wordsOf(item.problem), clause.words);
-  if (flawSaid) words.push(`flaw said ${gone}`);
-  const { tokens } = clause;
-  const others = new Set<string>();
+  if (flawSaid) together.push(clause.gone ? FLAW_GONE : FLAW_SAID);
+  const { tokens, distinct } = clause;
   for (let i = 0; i < tokens.length; i++) {
-    const { word, stem } = tokens[i]!;
-    if (!goesBy(item, stem)) others.add(word);
-    if (stem !== item.head) continue;
-    const next = tokens[i + 1]?.word ?? '-';
-    words.push(`after ${next}`, `after ${next} ${tokens[i + 2]?.word ?? '-'}`, `ahead ${tokens[i - 1]?.word ?? '-'}`);
+    if (tokens[i]!.stem !== item.head) continue;
+    const [ahead, next, after] = [wordAt(clause, i - 1), wordAt(clause, i + 1), wordAt(clause, i + 2)];
+    together.push(signsOfPlace(`${ahead}|${next}|${after}`));
   }
-  for (const word of others) words.push(`word ${word}`);
-  return { together, own: words, plain: flawSaid && gone && head === 'own' };
+  for (const { word, stem } of distinct) if (!goesBy(item, stem)) together.push(signOfWord(word));
+  return { together, plain: flawSaid && clause.gone && head === 'own' };
 }
+
+const wordAt = ({ tokens }: Clause, i: number): string => tokens[i]?.word ?? '-';
+
+const alone = (name: string): Together => ({ names: [name], weights: null });
+const FLAW_GONE = alone('flaw said true');
+const FLAW_SAID = alone('flaw said false');
+const signOfWord = remembered((word) => alone(`word ${word}`));
+const signOfCure = remembered((word) => alone(`cure ${word} denies false`));
+const signOfCureDenied = remembered((word) => alone(`cure ${word} denies true`));
+/** What stands around the word that says what the item is. */
+const signsOfPlace = remembered((seen): Together => {
+  const [ahead, next, after] = seen.split('|');
+  return { names: [`after ${next}`, `after ${next} ${after}`, `ahead ${ahead}`], weights: null };
+});
 
 function sharesWord(some: ReadonlySet<string>, others: ReadonlySet<string>): boolean {
   for (const word of some) if (others.has(word)) return true;
@@ -75,16 +82,16 @@ function sharesWord(some: ReadonlySet<string>, others: ReadonlySet<string>): boo
 }
 
 /** Every sign by its name. */
-export const namesOf = ({ together, own }: Signs): string[] => [...together.flatMap(({ names }) => names), ...own];
+export const namesOf = ({ together }: Signs): string[] => together.flatMap(({ names }) => names);
 
 /** What the signs weigh, on top of what the clause weighs by itself. */
-export function weigh({ together, own }: Signs, by: Weights, clause: number): number {
+export function weigh({ together }: Signs, by: Weights, clause: number): number {
   let sum = clause;
   for (const signs of together) {
     signs.weights ??= signs.names.map((name) => by.get(name) ?? 0).filter((weight) => weight !== 0);
     for (const weight of signs.weights) sum += weight;
   }
-  return dot(by, own, sum);
+  return sum;
 }
 
 /** Signs put in words from what was seen, each of few values: the same come again and again, and are put in words once. */
@@ -117,20 +124,21 @@ const signsOfSeen = remembered((seen): Together => {
   return { names, weights: null };
 });
 
-/** Whether what ails the item is told as gone: "drips", and "bone dry under there now". Puts each word of cure down besides. */
-function signsOfCure(
+/** Whether what ails the item is told as gone: "drips", and "bone dry under there now"; and each word of cure. */
+function takeCure(
+  together: Together[],
   { ails, cures, denies }: Clause,
   { problem, history }: Standing,
   head: string,
   read: string,
-  besides: string[],
-): Together {
+): void {
   const own = ailmentsOf(`${problem} ${history[0]!.words ?? ''}`);
   const words = new Set<string>();
   for (const ailment of own) for (const word of cures[ailment]!) words.add(word);
-  for (const word of words) besides.push(`cure ${word} denies ${denies}`);
   const again = own.some((ailment) => ails.includes(ailment));
-  return signsOfCures(`${upTo(2, words.size)}|${own.length > 0}|${again}|${denies}|head ${head}|read ${read}`);
+  together.push(signsOfCures(`${upTo(2, words.size)}|${own.length > 0}|${again}|${denies}|head ${head}|read ${read}`));
+  const signOf = denies ? signOfCureDenied : signOfCure;
+  for (const word of words) together.push(signOf(word));
 }
 
 const signsOfCures = remembered((seen): Together => {
