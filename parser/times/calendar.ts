@@ -1,7 +1,8 @@
+import { countAt } from './counts.ts';
 import { addDays, addMonths, daysBetween, firstOfMonth } from './days.ts';
 import { ordinalAt } from './ordinals.ts';
 import type { Found, Rule, Talk } from './talk.ts';
-import { happened, lookedBack, opensWithDeed, toldBehind } from './told.ts';
+import { happened, isToCome, lookedBack, namesWhatCame, opensWithDeed, recordedOn, toldBehind } from './told.ts';
 import { weekOpening } from './weekOf.ts';
 
 export const MONTHS = new Map<string, number>(
@@ -66,6 +67,7 @@ const isReturn = (talk: Talk, at: number) =>
 /** "Since the 10th", "back on april 3rd", "it went in on the 9th". */
 export const isTold = (talk: Talk, at: number): boolean =>
   talk.word(at) === 'since' ||
+  recordedOn(talk, at) ||
   (talk.word(at) === 'on' &&
     ((talk.word(at - 1) === 'back' && !COMES_BACK.test(talk.lead(at)) && !isReturn(talk, at)) ||
       talk.toldOfPast(at))) ||
@@ -74,7 +76,8 @@ export const isTold = (talk: Talk, at: number): boolean =>
 
 /** So near behind today that a deed with that day's number is told, not planned for the year to come. */
 const JUST_GONE_DAYS = 90;
-
+/** So near behind that its number alone is not said of the year to come: "paper says 8 june". */
+const HARDLY_GONE_DAYS = 31;
 /** Whether the day of a month that is said from `from` to `until` is one that has been. */
 export function isPastDay(
   talk: Talk,
@@ -83,7 +86,9 @@ export function isPastDay(
 ): boolean {
   if (isTold(talk, from - 1) || toldBehind(talk, from, until)) return true;
   const last = dateIn(talk, month, day, undefined, true);
-  return last !== null && daysBetween(last, talk.today) <= JUST_GONE_DAYS && lookedBack(talk, from);
+  const gone = last === null ? Infinity : daysBetween(last, talk.today);
+  if (gone > JUST_GONE_DAYS) return false;
+  return lookedBack(talk, from) || namesWhatCame(talk, from, until) || (gone <= HARDLY_GONE_DAYS && !isToCome(talk, from, until));
 }
 
 /** "22nd march", "first of july", "the 30th of april", "1st of the month". */
@@ -101,7 +106,7 @@ export const ordinalMonth: Rule = (talk, i) => {
     const date = addDays(addMonths(firstOfMonth(talk.today), 1), ordinal.day - 1);
     return { from, until: at + 2, date, rule: 'time/day-of-month' };
   }
-  const month = MONTHS.get(talk.word(at));
+  const month = MONTHS.get(talk.bare(at));
   // "The second may crack", "first march": only spelled with "of" are they days.
   if (!month || (!of && !ordinal.digits && /^(?:may|march|mar)$/.test(talk.word(at)))) return null;
   const year = /^20\d\d$/.test(talk.word(at + 1)) ? Number(talk.word(at + 1)) : undefined;
@@ -125,12 +130,13 @@ function dayNamed(
 
 /** "Aug 14", "14 August", "june third", "may 4th 2027". A month without a day is no date: "may need", "march the layout". */
 export const monthDay: Rule = (talk, i) => {
-  const month = MONTHS.get(talk.word(i));
+  const month = MONTHS.get(talk.bare(i));
   if (month === undefined) return null;
   const at = talk.word(i + 1) === '.' ? i + 2 : i + 1;
   // "November the first".
   const after =
     ordinalAt(talk, talk.word(at) === 'the' ? at + 1 : at) ??
+    saidDay(talk, i, at) ??
     (plainDay(talk, at) ? { day: Number(talk.word(at)), until: at + 1 } : null);
   const day = after?.day ?? (plainDay(talk, i - 1) ? Number(talk.word(i - 1)) : null);
   if (!day) return null;
@@ -143,6 +149,16 @@ export const monthDay: Rule = (talk, i) => {
   if (!found || !last || found.to) return found;
   return { ...found, until: last.until, to: `${found.date.slice(0, 8)}${two(last.day)}`, relation: 'during' };
 };
+
+/** "June ten", "on march three we pour": a day's number in words, that nothing behind it is counted by. */
+function saidDay(talk: Talk, i: number, at: number): { day: number; until: number } | null {
+  const said = /^[a-z]/.test(talk.word(at)) ? countAt(talk, at) : null;
+  if (!said || said.count > 31 || !talk.ends(said.until)) return null;
+  const verb = /^(?:may|march|mar)$/.test(talk.word(i));
+  return !verb || talk.opens(i) || /^(?:on|by|until|till|before|due)$/.test(talk.word(i - 1))
+    ? { day: said.count, until: said.until }
+    : null;
+}
 
 /** "Sept 18 to 20": the day that closes it in the same month. */
 function lastOfSpan(talk: Talk, at: number, first: number): { day: number; until: number } | null {

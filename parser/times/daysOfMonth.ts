@@ -16,7 +16,12 @@ const DAY_CUE = /^(?:by|on|come|before|b4|until|till|til|due|after|starting|thro
 const SUBJECT = /^(?:we|they|he|she|i|he's|she's|they're|we're|i'm)$/;
 /** What happens on a day rather than to a numbered thing: "tops land the fourteenth", "push it to the 28th". */
 export const DATED_VERB =
-  /\b(?:lands?|comes?|coming|ships?|delivers?|delivery|starts?|opens?|closes?|closing|move|push|bump|slide|reschedule|moved|pushed|bumped|inspection|final|deadline|has|shuts?|shut|closed|booked|arrives?|here|booked|scheduled|gone|back|leaves?|due)\b/;
+  /\b(?:lands?|comes?|coming|ships?|delivers?|delivery|starts?|opens?|closes?|closing|move|push|bump|slide|reschedule|moved|pushed|bumped|slips?|slipped|shift(?:s|ed)?|inspection|final|deadline|has|shuts?|shut|closed|booked|arrives?|here|booked|scheduled|gone|back|leaves?|due)\b/;
+
+/** "Shipment left the 20th". */
+const CAME = /^(?:left|came|went|arrived|shipped|landed|signed|started|closed|finished|died|expired)$/;
+/** "Everybody is off monday for the fourth". */
+const OFF = /\b(?:off|closed|shut|away|home)\b/;
 
 /** "Pencil in the 2nd", "aiming for the tenth", "better than the fifth". */
 const PLANNED =
@@ -32,21 +37,27 @@ export const dayOfMonth: Rule = (talk, i) => {
   const plain = day >= 13 && /^(?:on|by|before|until|till|til)$/.test(talk.word(i - 2));
   // "The 29th's wide open".
   if (!plain && !talk.ends(until) && !talk.word(until - 1).endsWith("'s")) return null;
+  if (isToday(talk, i - 2, until) && day === Number(talk.today.slice(8)))
+    return { from: i - 1, until, date: talk.today, rule: 'time/day-of-month' };
   const week = weekOpening(talk, i - 1);
-  const told = isTold(talk, i - 2) || toldBehind(talk, i - 1, until);
+  const told = isTold(talk, i - 2) || toldBehind(talk, i - 1, until) || CAME.test(talk.word(i - 2));
   const dated =
-    isNamed(talk, i - 2) || isInSpan(talk, i, until) || DAY_CUE.test(talk.word(i - 2)) || endsWeek(talk, i - 1);
+    isNamed(talk, i - 2) ||
+    isDayItself(talk, until) || isInSpan(talk, i, until) || DAY_CUE.test(talk.word(i - 2)) || endsWeek(talk, i - 1);
   const cue =
     told ||
+    isOut(talk, until, day) ||
     dated ||
     SUBJECT.test(talk.word(until)) ||
     /^(?:works|suits)$/.test(talk.word(until)) ||
     PLANNED.test(talk.lead(i - 1)) ||
+    (talk.word(i - 2) === 'for' && OFF.test(talk.lead(i - 2))) ||
     DATED_VERB.test(talk.lead(i - 1)) ||
+    (talk.word(i - 2) === 'from' && (digits || day > 3)) ||
     isPaired(talk, { from: i - 1, until }, ordinal);
+  if (week === null && !told && !digits && day < 4 && !dated) return null;
   // A bare high number counts days; a bare low one counts windows, coats and steps.
   if (week === null && !cue && day < (digits ? 8 : 13)) return null;
-  if (week === null && !told && !digits && day < 4 && !dated) return null;
   if (told) return { from: i - 1, until, date: behind(talk, day), past: true, rule: 'time/day-of-month' };
   const date = inItsMonth(talk, i - 1, day) ?? coming(talk, day);
   return week === null
@@ -108,6 +119,25 @@ function inItsMonth(talk: Talk, until: number, day: number): string | null {
   }
   return null;
 }
+
+/** "It's the thirtieth", "today, the 31st", "the 31st, today". */
+const isToday = (talk: Talk, before: number, until: number) =>
+  /^(?:it's|its|today's|today|is|being)$/.test(talk.word(before)) ||
+  (talk.word(before) === ',' && talk.word(before - 1) === 'today') ||
+  talk.word(talk.word(until) === ',' ? until + 1 : until) === 'today';
+
+/** "The first is tomorrow", "the third's a friday". */
+const isDayItself = (talk: Talk, until: number) => {
+  const at = talk.word(until) === 'is' ? until + 1 : talk.word(until - 1).endsWith("'s") ? until : 0;
+  const day = talk.word(talk.word(at) === 'a' ? at + 1 : at);
+  return at > 0 && /^(?:today|tomorrow|(?:mon|tues|wednes|thurs|fri|satur|sun)day)$/.test(day);
+};
+
+/** "The fifth's out", "the ninth's booked": said of a day that does or does not suit. Fewer than four number windows and coats. */
+const isOut = (talk: Talk, until: number, day: number) =>
+  talk.word(until - 1).endsWith("'s") &&
+  day >= 4 &&
+  /^(?:out|off|booked|full|fine|free|good|no|too|better|perfect|grand|wide|when|a|my|me|his|her|our)$/.test(talk.word(until));
 
 /** "From the 2nd to the 8th": either end of it. */
 const isInSpan = (talk: Talk, i: number, until: number) =>

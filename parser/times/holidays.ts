@@ -1,6 +1,6 @@
 import { addDays, daysBetween, lastWeekday, weekdayOf } from './days.ts';
 import type { Found, Rule, Talk } from './talk.ts';
-import { lookedBack, toldBehind } from './told.ts';
+import { isToCome, lookedBack, toldBehind } from './told.ts';
 
 const first = (year: number, month: number) => `${year}-${String(month).padStart(2, '0')}-01`;
 
@@ -84,6 +84,14 @@ const HOLIDAYS: readonly (readonly [words: string, on: (year: number, today: str
   ['groundhog day', (year) => `${year}-02-02`],
   ['columbus day', (year) => nth(year, 10, 1, 2)],
   ['veterans day', (year) => `${year}-11-11`],
+  ["april fools' day", (year) => `${year}-04-01`],
+  ['april fools day', (year) => `${year}-04-01`],
+  ['april fools', (year) => `${year}-04-01`],
+  // The federal return: 26 U.S.C. 6072(a).
+  ['tax day', (year) => `${year}-04-15`],
+  ['day of the dead', (year) => `${year}-11-02`],
+  ["veteran's day", (year) => `${year}-11-11`],
+  ["veterans' day", (year) => `${year}-11-11`],
   ['juneteenth', (year) => `${year}-06-19`],
   ['canada day', (year) => `${year}-07-01`],
   ['anzac day', (year) => `${year}-04-25`],
@@ -158,11 +166,18 @@ export function holidayAt(talk: Talk, i: number): Found | null {
   const year = Number(talk.today.slice(0, 4));
   const own = row.on(year, talk.today);
   const date = own >= talk.today ? own : row.on(year + 1, talk.today);
-  return { until: i + row.words.length, date, rule: 'time/holiday' };
+  // "The august bank holiday monday": its weekday belongs to it.
+  const until = i + row.words.length;
+  const named = WEEKDAY_NAMES[weekdayOf(date)] === talk.bare(until);
+  return { until: named ? until + 1 : until, date, rule: 'time/holiday' };
 }
+
+const WEEKDAY_NAMES = 'sunday monday tuesday wednesday thursday friday saturday'.split(' ');
 
 /** So near behind today that a deed on it is told, not planned for the next one. */
 const JUST_GONE_DAYS = 60;
+/** So near that its name alone is not said of the next one. */
+const HARDLY_GONE_DAYS = 14;
 
 /** "Since christmas", "the boiler packed in christmas day": the one that has been. */
 function heldHoliday(talk: Talk, i: number): Found | null {
@@ -175,8 +190,11 @@ function heldHoliday(talk: Talk, i: number): Found | null {
   const since = talk.word(i - 1) === 'since';
   const behind = toldBehind(talk, i, until);
   const told = since || behind || lookedBack(talk, talk.word(i - 1) === 'on' ? i - 1 : i);
-  if (!told || (!since && daysBetween(date, talk.today) > JUST_GONE_DAYS)) return null;
-  return talk.ends(until) || behind ? { until, date, past: true, rule: 'time/holiday' } : null;
+  const gone = daysBetween(date, talk.today);
+  // "They promised it before christmas", said a week after.
+  const hardly = gone <= HARDLY_GONE_DAYS && !isToCome(talk, i, until);
+  if (!(told || hardly) || (!since && gone > JUST_GONE_DAYS)) return null;
+  return talk.ends(until) || behind || hardly ? { until, date, past: true, rule: 'time/holiday' } : null;
 }
 
 const SUBJECT = /^(?:we|they|he|she|i|you|nobody|everybody|everyone|no)(?:'|$)/;
@@ -190,7 +208,9 @@ const WEEK_BESIDE: ReadonlyMap<string, number> = new Map([
   ['before', -7],
   ['after', 7],
 ]);
-const LEADS = /^(?:in|by|before|b4|until|till|til|after|on|for|come|off|over|around)$/;
+/** "Memorial day sale": the day is part of another name. */
+const PART_OF_NAME = /^(?:sales?|specials?|pric(?:e|es|ing)|part(?:y|ies)|parade|crowd|traffic|rush|dinner|lunch|pay|rates?|deals?|bbq)$/;
+const LEADS = /^(?:in|between|by|before|b4|until|till|til|after|on|for|come|off|over|around)$/;
 
 /** "By thanksgiving", "before christmas": the coming one. Without such a lead it may be a light or a paint. */
 export const holiday: Rule = (talk, i) => {
@@ -211,7 +231,7 @@ export const holiday: Rule = (talk, i) => {
   if (talk.word(found.until) === 'fortnight')
     return { until: found.until + 1, date: addDays(date, 14), rule: 'time/shifted' };
   // "Labor day weekend": the days off around it.
-  if (talk.word(found.until) === 'weekend') {
+  if (talk.bare(found.until) === 'weekend') {
     const saturday = addDays(date, -((weekdayOf(date) + 1) % 7));
     const to = addDays(saturday, weekdayOf(date) === 1 ? 2 : 1);
     return { until: found.until + 1, date: saturday, to, relation: 'during', rule: 'time/holiday-weekend' };
@@ -226,5 +246,8 @@ export const holiday: Rule = (talk, i) => {
     // "Halloween's the deadline".
     (talk.word(found.until - 1).endsWith("'s") && /^(?:the|our|when)$/.test(talk.word(found.until))) ||
     opens(talk, i, found.until);
-  return sure && (talk.ends(found.until) || talk.word(found.until - 1).endsWith("'s")) ? found : null;
+  const named = talk.ends(found.until) || talk.word(found.until - 1).endsWith("'s");
+  // "Veterans day post office shut": said first, with what happens on it behind.
+  const first = talk.opens(i) && /day$/.test(talk.word(found.until - 1)) && !PART_OF_NAME.test(talk.word(found.until));
+  return sure && (named || first) ? found : null;
 };

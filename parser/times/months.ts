@@ -36,6 +36,11 @@ export const monthPart: Rule = (talk, i) => {
   if (nth) return nth;
   if (/^(?:until|till|til|by|before|b4|come)$/.test(talk.word(i - 1)) && MONTHS.has(word) && talk.ends(i + 1))
     return { until: i + 1, date: monthAt(talk, i)!.start, rule: 'time/month-start' };
+  if (word === 'since' && MONTHS.has(talk.word(i + 1)) && talk.ends(i + 2)) {
+    const { start } = monthAt(talk, i + 1)!;
+    const gone = start > talk.today ? addMonths(start, -12) : start;
+    return { ...whole(gone), from: i, until: i + 2, past: true };
+  }
   if (word !== 'in' && word !== 'during') return null;
   const month = MONTHS.has(talk.word(i + 1)) ? monthAt(talk, i + 1) : null;
   // "Back in march", "we did it in march", "I told him in march".

@@ -12,10 +12,8 @@ const NEAR = byFirstWord<readonly [words: readonly string[], days: number, past?
       ['day after tomorrow', 2],
       ['pasado mañana', 2],
       ['tomorrow', 1],
-      ['2 mrw', 1],
       ["today's", 0],
       ["tonight's", 0],
-      ['2 moro', 1],
       ["the morn's morn", 1],
       ['the morn', 1],
       ["tomorrow's", 1],
@@ -49,6 +47,14 @@ const NEAR = byFirstWord<readonly [words: readonly string[], days: number, past?
   ).map(([words, days, past]) => [words.split(' '), days, past] as const),
 );
 
+/** What thumbs hang to a 2: "2day", "2nite", "2moro". */
+const GLUED: ReadonlyMap<string, number> = new Map([
+  ...['day', 'nite', 'night'].map((word) => [word, 0] as const),
+  ...['moro', 'morro', 'morow', 'morrow', 'mro', 'mrw', 'moz', 'mora', 'mz'].map((word) => [word, 1] as const),
+]);
+/** "2day cure". */
+const MADE_OF_DAYS = /^(?:cure|dry|set|wait|hold|job|lead|turnaround|delivery|old|minimum|min|mix)$/;
+
 const PART = /^(?:mornin|morning|afternoon|arvo|night|evening|am|pm|aft|noon|midday|eod)$/;
 
 /** Tomorrow, tonight, yesterday, "first thing tomorrow", "tmrw AM", "in the morning". */
@@ -56,6 +62,12 @@ export const nearDay: Rule = (talk, i) => {
   if (talk.says(i, ['in', 'the']) && /^mornin(?:g|')?$/.test(talk.word(i + 2))) return inTheMorning(talk, i);
   if (talk.word(i) === 'morning' && /^(?:till|until|til)$/.test(talk.word(i - 1)))
     return { until: i + 1, date: addDays(talk.today, 1), rule: 'time/till-morning' };
+  const thumbed = GLUED.get(talk.word(i + 1));
+  if (talk.word(i) === '2' && thumbed !== undefined && (thumbed > 0 || !talk.tokens[i + 1]!.spaced)) {
+    const until = PART.test(talk.word(i + 2)) ? i + 3 : i + 2;
+    const day = talk.word(i + 1) === 'day' && MADE_OF_DAYS.test(talk.word(until));
+    if (!day) return { until, date: addDays(talk.today, thumbed), rule: 'time/typed' };
+  }
   for (const [words, days, past] of NEAR.get(talk.word(i)) ?? []) {
     if (!talk.says(i, words) || (words[0]!.endsWith("'s") && /^(?:news|papers?|special)$/.test(talk.word(i + 1))))
       continue;

@@ -1,4 +1,5 @@
 import { dateIn, isPastDay } from './calendar.ts';
+import { hourFrom } from './clock.ts';
 import { DATED_VERB } from './daysOfMonth.ts';
 import type { Found, Rule, Talk } from './talk.ts';
 
@@ -95,7 +96,10 @@ export const slashDate: Rule = (talk, i) => {
 function isDate(talk: Talk, i: number, until: number, dayFirst: boolean): boolean {
   const [a, b] = [talk.word(i), talk.word(i + 2)];
   const fraction = isRuled(b) || (b === '3' && /^1[024]$/.test(a));
-  const strong = STRONG_CUE.test(talk.word(i - 1)) || /\b(?:due|shows? up|lands?)\b/.test(talk.lead(i));
+  const strong =
+    STRONG_CUE.test(talk.word(i - 1)) ||
+    /\b(?:no|not) (?:later|sooner|earlier) than$/.test(talk.lead(i)) ||
+    /\b(?:due|shows? up|lands?)\b/.test(talk.lead(i));
   const allDay = a === '24' && b === '7';
   if (dayFirst && !allDay && !/^(?:2|4|8|16)$/.test(b) && talk.ends(until)) return true;
   // No rule is ruled in 15ths or 22nds: "final insp 7/22" needs no cue.
@@ -107,6 +111,8 @@ function isDate(talk: Talk, i: number, until: number, dayFirst: boolean): boolea
   )
     return true;
   if (happensThen(talk, i, until)) return true;
+  // "8/6 2pm": an hour of the clock behind it.
+  if (hourFrom(talk, until)?.sure && /^(?:\d.*[ap]m|[ap]m|:|\d+)$/.test(talk.word(until))) return true;
   // "6/20 or 6/22".
   const paired =
     (/^(?:or|and|,)$/.test(talk.word(i - 1)) && talk.word(i - 3) === '/') ||

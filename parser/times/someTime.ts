@@ -40,10 +40,13 @@ function aFew(talk: Talk, i: number, until: number, days: number): Found | null 
       relation: 'on',
       rule: 'time/in-days',
     };
-  if (!(SURE_WAIT.test(talk.lead(i)) || /\b(?:give|needs?|wants?)\b/.test(talk.lead(i))) || talk.toldOfPast(i))
+  if (!waits(talk, i) || talk.toldOfPast(i))
     return null;
   return { until, date, relation: 'notBefore', hours: 24 * days, rule: 'time/wait' };
 }
+
+const waits = (talk: Talk, i: number) =>
+  SURE_WAIT.test(talk.lead(i)) || /\b(?:give|needs?|wants?)\b/.test(talk.lead(i));
 
 /** Behind these the unit has its count or its article. */
 const NOT_OPEN = /^(?:an?|one|the|half|last|every|per|each|other)$/;
@@ -64,6 +67,15 @@ export const inSomeTime: Rule = (talk, i) => {
   const nights = countAt(talk, i);
   if (nights && talk.word(nights.until) === 'nights' && /^(?:ago|back)$/.test(talk.word(nights.until + 1)))
     return { until: nights.until + 2, date: addDays(talk.today, -nights.count), past: true, rule: 'time/ago' };
+  // "Give it two nights".
+  if (nights && talk.word(nights.until) === 'nights' && waits(talk, i) && !talk.toldOfPast(i))
+    return {
+      until: nights.until + 1,
+      date: addDays(talk.today, nights.count),
+      relation: 'notBefore',
+      hours: 24 * nights.count,
+      rule: 'time/wait',
+    };
   const bareFew = talk.word(i) === 'few' && /^(?:days|weeks) (?:ago|back|out|away)$/.test(talk.join(i + 1, i + 3));
   if (bareFew) return aFew(talk, i, i + 2, FEW * (talk.word(i + 1) === 'weeks' ? 7 : 1));
   const fewAt = talk.word(i) === 'a' && talk.word(i + 1) === 'few' ? i + 2 : 0;
@@ -80,7 +92,7 @@ export const inSomeTime: Rule = (talk, i) => {
   const again = talk.word(i) === 'another' || (talk.word(i) === 'a' && talk.word(i - 1) === 'wait');
   const more = again ? DAYS_IN.get(talk.word(i + 1)) : undefined;
   const opens = talk.opens(i) && /^(?:for|on|until|till|til|before)$/.test(talk.word(i + 2));
-  if (!more || !(opens || SURE_WAIT.test(talk.lead(i)) || /\b(?:give|needs?|for|wants?)\b/.test(talk.lead(i))))
+  if (!more || !(opens || SURE_WAIT.test(talk.lead(i)) || /\b(?:give|needs?|for|wants?|be|takes?)\b/.test(talk.lead(i))))
     return null;
   return { until: i + 2, date: addDays(talk.today, more), relation: 'notBefore', hours: 24 * more, rule: 'time/wait' };
 };

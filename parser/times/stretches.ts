@@ -23,7 +23,12 @@ const lastWeek = (talk: Talk): Reach => ({
   to: addDays(monday(talk), -8),
   past: true,
 });
-const restOfWeek = (talk: Talk): Reach => ({ date: talk.today, to: friday(talk) });
+/** On a weekend the week that is left is the one to come. */
+const restOfWeek = (talk: Talk): Reach => ({
+  date: weekdayOf(talk.today) % 6 === 0 ? monday(talk) : talk.today,
+  to: friday(talk),
+});
+const newYear = (talk: Talk): Reach => ({ date: `${Number(talk.today.slice(0, 4)) + 1}-01-01` });
 const pastWeek = (talk: Talk): Reach => ({ date: addDays(talk.today, -7), to: talk.today, past: true });
 const midNextWeek = (talk: Talk): Reach => ({ date: addDays(monday(talk), 2) });
 const startOfNextWeek = (talk: Talk): Reach => ({ date: monday(talk), to: addDays(monday(talk), 1) });
@@ -67,6 +72,8 @@ const STRETCHES = byFirstWord(
       ['end of the month', endOfMonth],
       ['the end of this month', endOfMonth],
       ['end of this month', endOfMonth],
+      ['the last of the month', endOfMonth],
+      ['last of the month', endOfMonth],
       ['month end', endOfMonth],
       ['end of month', endOfMonth],
       ['eom', endOfMonth],
@@ -108,6 +115,10 @@ const STRETCHES = byFirstWord(
       ['tail end of next week', lateNextWeek],
       ['latter part of next week', lateNextWeek],
       ['later next week', lateNextWeek],
+      ['this time next week', (talk) => ({ date: addDays(talk.today, 7) })],
+      ['this time last week', (talk) => ({ date: addDays(talk.today, -7), past: true })],
+      ['this coming week', nextWeek],
+      ['the coming week', nextWeek],
       ['sometime next week', nextWeek],
       ['next week', nextWeek],
       ['la proxima semana', nextWeek],
@@ -146,6 +157,8 @@ const STRETCHES = byFirstWord(
           past: true,
         }),
       ],
+      ['the first of the year', newYear],
+      ['first of the year', newYear],
       ['the end of the year', endOfYear],
       ['end of the year', endOfYear],
       ['end of year', endOfYear],
@@ -186,12 +199,13 @@ const BEFORE_WEEKEND = /^(?:over|on|for|by|before|after|until|till|til|through|t
 
 /** "This weekend", "over the weekend": the one behind where it is told of, else the coming one. */
 const weekend: Rule = (talk, i) => {
-  if (talk.word(i) !== 'weekend') return null;
+  if (talk.bare(i) !== 'weekend') return null;
   const lead = talk.word(i - 1);
   const later = talk.says(i + 1, ['after', 'next']) || talk.says(i + 1, ['after', 'this', 'one']) ? 1 : 0;
   if (later) {
-    const saturday = addDays(nextWeekday(addDays(talk.today, -1), 6), 7);
-    const until = i + (talk.word(i + 2) === 'next' ? 3 : 4);
+    const next = talk.word(i + 2) === 'next';
+    const saturday = addDays(nextWeekday(addDays(talk.today, -1), 6), next ? 14 : 7);
+    const until = i + (next ? 3 : 4);
     const from = lead === 'the' ? i - 1 : i;
     return { from, until, date: saturday, to: addDays(saturday, 1), relation: 'during', rule: 'time/weekend' };
   }
@@ -208,8 +222,16 @@ const weekend: Rule = (talk, i) => {
     return { from: i - 1, until: i + 1, date: friday(talk), relation: 'by', rule: 'time/before-weekend' };
   const from = over ? i - 2 : i - 1;
   const past = lead === 'last' || (over && isPast(talk, from));
-  const saturday = past ? lastWeekday(talk.today, 6) : nextWeekday(addDays(talk.today, -1), 6);
-  const date = lead === 'next' ? addDays(saturday, 7) : saturday;
+  const sunday = weekdayOf(talk.today) === 0;
+  // On its sunday "this weekend" is what is left of it.
+  if (lead === 'this' && sunday)
+    return { from, until: i + 1, date: talk.today, to: talk.today, relation: 'during', rule: 'time/weekend' };
+  const coming = nextWeekday(addDays(talk.today, -1), 6);
+  const gone = addDays(lastWeekday(talk.today, 6), sunday && lead === 'last' ? -7 : 0);
+  const saturday = past ? gone : coming;
+  // "By the weekend", said on one, is by the next.
+  const next = lead === 'next' || (talk.word(i - 2) === 'by' && saturday === talk.today);
+  const date = next ? addDays(saturday, 7) : saturday;
   return {
     from,
     until: i + 1,

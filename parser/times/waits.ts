@@ -19,7 +19,7 @@ const isNamedBy = (talk: Talk, quantity: Quantity, until: number) =>
 const WAIT_BEFORE =
   /\b(?:cure|cures|cured|curing|dry|dries|drying|set|sets|sit|sits|wait|waits|give|gets?|leave|rest|let|keep|stay|stays|before|then|fans?|heaters?|dehu|off it|off of it|acclimate|cool|harden|till|until|traffic|needs?|not|don't|dont|for|soak|water|closed|espere|esperar)\b/;
 const WAIT_AFTER =
-  /^(?:before|then|till|until|and then|and after|after (?:the|it|that|they|you|we)|to (?:cure|dry|set|harden|cool|skin)|, ?then|dry|cure|first|nobody|no one)\b/;
+  /^(?:before|then|till|until|and then|and after|after (?:the|it|that|they|you|we)|to (?:cure|dry|set|harden|cool|skin)|, ?then|wait\b|dry|cure|first|nobody|no one)\b/;
 /** A length of a test or of work done is no wait. */
 export const SPENT =
   /\b(?:held|hold|tested|test|took|takes|worked|spent|been|last|every|each|per|about an?|charged?|ran|runs|labor|lasted|drive)\b/;
@@ -60,7 +60,7 @@ function endOf(talk: Talk, quantity: Quantity, sign = 1): string {
 
 /** "Hold the backfill ten days", "hold off on it": work that waits, unless a test is held. */
 const isHeld = (lead: string) =>
-  /(?:^|\b(?:and|then|to|please|must|should|gotta|we'll|i'll) )hold (?:off|the|that|this|on|back)\b/.test(lead) &&
+  /(?:^|\b(?:and|then|to|please|must|should|gotta|\w+'ll) )hold (?:off|the|that|this|on|back)\b/.test(lead) &&
   !/\b(?:psi|pressure|test|air|psig)\b/.test(lead);
 
 /** "Cure 24 hours", "in a couple days", "two weeks out", "three days ago": a wait, or a day so far on or back. */
@@ -84,6 +84,9 @@ function ago(talk: Talk, quantity: Quantity, until: number, hours: number): Foun
   return { until: until + 1, date: endOf(talk, quantity, -1), past: true, rule: 'time/ago' };
 }
 
+/** Who has a length of time to do something in. */
+const GIVEN = /(?:\b(?:have|has|gives? (?:us|me|you|them|him|her)|got)|'ve got|'s got)(?: (?:about|only|just|maybe))?$/;
+
 function ahead(talk: Talk, i: number, quantity: Quantity, until: number, hours: number): Found | null {
   // "In 4 to 6 weeks": its first number stands before.
   const first = quantity.group?.kind === 'range' ? talk.quantityEndingAt(i - 1) : undefined;
@@ -104,6 +107,10 @@ function ahead(talk: Talk, i: number, quantity: Quantity, until: number, hours: 
     : /^from (?:now|today)$/.test(talk.join(until, until + 2))
       ? 2
       : 0;
+  // "They have ten days to respond".
+  const given = GIVEN.test(talk.lead(lead)) && talk.word(until) === 'to';
+  if (given && hours >= LEAST_HOURS_ON && !talk.toldOfPast(lead - 1))
+    return { from: start, until, date: endOf(talk, quantity), relation: 'by', rule: 'time/in-days' };
   if (hours < LEAST_HOURS_ON || !(before === 'in' || within || out)) return null;
   if (talk.says(until, ['in', 'a', 'row'])) return null;
   return {

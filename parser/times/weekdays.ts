@@ -1,9 +1,9 @@
-import { monthDay, ordinalMonth } from './calendar.ts';
+import { dateIn, monthDay, ordinalMonth } from './calendar.ts';
 import { addDays, lastWeekday, nextWeekday, weekdayOf } from './days.ts';
 import { theOrdinal } from './daysOfMonth.ts';
 import { holidayAt } from './holidays.ts';
 import type { Found, Rule, Talk } from './talk.ts';
-import { happened, opensWithDeed, toldBehind } from './told.ts';
+import { happened, namesWhatCame, opensWithDeed, recordedOn, toldBehind, toldOfThing } from './told.ts';
 
 export const WEEKDAYS = new Map<string, number>(
   [
@@ -25,6 +25,8 @@ const PART = /^(?:mornin|morning|afternoon|arvo|night|evening|am|pm|aft|noon|mid
 
 /** Weekdays: "friday", "next tuesday", "last friday", "a week from monday", "monday week", "friday the 14th". */
 export const weekday: Rule = (talk, i) => {
+  const ahead = weekdaysFromNow(talk, i);
+  if (ahead) return ahead;
   const day =
     WEEKDAYS.get(talk.bare(i)) ??
     (talk.word(i + 1) === 'ago' ? WEEKDAYS.get(talk.word(i).replace(/s$/, '')) : undefined);
@@ -38,7 +40,7 @@ export const weekday: Rule = (talk, i) => {
   if (dated) return dated;
   if (talk.word(until) === 'pasado')
     return { until: until + 1, date: lastWeekday(talk.today, day), past: true, rule: 'time/last-weekday' };
-  if (before === 'last' || before === 'past' || before === 'pasado')
+  if (before === 'last' || (before === 'past' && !PASSING.test(talk.word(i - 2))) || before === 'pasado')
     return {
       from: talk.says(i - 2, ['this', 'past']) ? i - 2 : i - 1,
       until,
@@ -58,6 +60,11 @@ export const weekday: Rule = (talk, i) => {
     return { until: i + 3, date: addDays(following, (day + 6) % 7), rule: 'time/weekday-after-next' };
   }
   const week = talk.word(i + 1) === 'of' ? i + 2 : i + 1;
+  // "Friday this week": whatever is said of the week behind it.
+  if (talk.says(week, ['this', 'week']) && talk.word(week + 2) !== "'")
+    return toldBehind(talk, i, week + 2) || happened(talk, i)
+      ? { until: week + 2, date: lastWeekday(talk.today, day), past: true, rule: 'time/weekday-past' }
+      : { until: week + 2, date: nextWeekday(addDays(talk.today, -1), day), rule: 'time/this-weekday' };
   if (talk.says(week, ['next', 'week'])) {
     const monday = nextWeekday(talk.today, 1);
     return { until: week + 2, date: addDays(monday, (day + 6) % 7), rule: 'time/weekday-next-week' };
@@ -87,9 +94,14 @@ export const weekday: Rule = (talk, i) => {
     return { until, date: talk.today, past: true, rule: 'time/weekday-past' };
   if (
     before === 'since' ||
+    before === 'desde' ||
+    talk.says(i - 2, ['desde', 'el']) ||
     happened(talk, i) ||
     opensWithDeed(talk, i) ||
     toldBehind(talk, i, until) ||
+    toldOfThing(talk, i, until) ||
+    namesWhatCame(talk, i, until) ||
+    recordedOn(talk, i - 1) ||
     isWithPast(talk, i, until) ||
     WASTED.test(before) ||
     ((before === 'on' || before === 'back') && talk.toldOfPast(i - 1))
@@ -106,6 +118,15 @@ const isRoundNow = (talk: Talk, i: number): boolean => {
 };
 
 /** "A week ago thursday", "two weeks ago monday", "two mondays ago": how many weeks before the last one. */
+/** "Two fridays from now": so many of them on. */
+function weekdaysFromNow(talk: Talk, i: number): Found | null {
+  const day = WEEKDAYS.get(talk.word(i).replace(/s$/, ''));
+  const count = talk.says(i + 1, ['from', 'now']) ? talk.quantityEndingAt(i) : undefined;
+  if (day === undefined || !count || (count.quantity.unit !== null && count.quantity.unit !== 'each')) return null;
+  const weeks = Math.round(count.quantity.value.valueOf()) - 1;
+  return { from: count.from, until: i + 3, date: addDays(nextWeekday(talk.today, day), 7 * weeks), rule: 'time/weekday' };
+}
+
 function weeksAgo(talk: Talk, i: number): { from: number; until?: number; weeks: number } | null {
   if (talk.word(i + 1) === 'ago') {
     const count = talk.quantityEndingAt(i);
@@ -126,12 +147,15 @@ const isWithPast = (talk: Talk, i: number, until: number): boolean =>
   !/^(?:i|we|he|she|they|it|the|is)(?:'|$)/.test(talk.word(until)) &&
   weekday(talk, i - 2)?.past === true;
 
+/** "Swing past friday with the keys": by the house, on the friday. */
+const PASSING = /^(?:swing|drop|come|coming|call|stop|pop|nip|run|drive|walk|go|going|get|slip|be)$/;
+
 /** "We lost monday to the rain". */
 const WASTED = /^(?:lost|missed|skipped|wasted|worked)$/;
 
 /** "Sunday best", "the monday crew": a name with a day in it. */
 const NO_DAY =
-  /^(?:best|school|paper|papers|mug|crew|crowd|special|drivers?|football|funnies|blues|feeling|quarterback|traffic|rush|rates?|pric(?:e|es|ing)|sales?|wages?|rota|shift)$/;
+  /^(?:mornings|afternoons|nights|evenings|trading|roast|market|league|football|harbou?r|street|road|creek|lane|club|dieu|best|school|paper|papers|mug|crew|crowd|special|drivers?|football|funnies|blues|feeling|quarterback|traffic|rush|rates?|pric(?:e|es|ing)|sales?|wages?|rota|shift)$/;
 const TO_COME = /\b(?:will|can|could|gonna|going|should|coming|comes?|do|start|starts|set|be|by|on)\b|'ll\b/;
 
 /** Something that sat, a sun that shone, a pair that wed. */
@@ -143,21 +167,29 @@ const EVERY_OTHER = /\b(?:every|each) (?:other|second|third)$/;
 
 const CALLED = /\b(?:happy|boy|girl|named|name is|name's|(?:dog|fella|man|guy|lad|bloke) called)$/;
 const ANIMAL = /^(?:ate|dug|chewed|barked|barks|bit|peed|pissed|licked|chased|growled|stole|wants)$/;
+const BEAST = /^(?:dog|cat|pup|puppy|horse|kitten|parrot|donkey|goat)$/;
+const WHOSE = /^(?:the|a|my|our|his|her|their)$/;
 /** "Friday dug up the forms", "friday the dog", "black friday pricing": somebody's name, or part of another. */
 const isName = (talk: Talk, i: number): boolean =>
   CALLED.test(talk.lead(i)) ||
+  /^(?:casual|taco|throwback|fat|ruby)$/.test(talk.word(i - 1)) ||
+  /\bthank (?:god|christ|goodness) (?:it's|its|for)$/.test(talk.lead(i)) ||
   // "What a monday", "never on a friday": one like all others.
   (talk.word(i - 1) === 'a' && talk.ends(i + 1) && !/^(?:week|fortnight)$/.test(talk.word(i - 2))) ||
   ANIMAL.test(talk.word(i + 1)) ||
-  (talk.word(i + 1) === 'the' && /^(?:dog|cat|pup|puppy)$/.test(talk.word(i + 2))) ||
+  (talk.word(i + 1) === 'the' && BEAST.test(talk.word(i + 2))) ||
+  (/^(?:is|was)$/.test(talk.word(i + 1)) && WHOSE.test(talk.word(i + 2)) && BEAST.test(talk.word(i + 3))) ||
   (holidayAt(talk, i - 1)?.until ?? 0) > i;
 
 function isMeant(talk: Talk, i: number): boolean {
   const word = talk.bare(i);
   if (!DOUBTFUL.has(word)) return true;
-  // "The sun's out": nobody writes a short day with an s of its own.
-  if (word !== talk.word(i)) return false;
+  // "The sun's out", but "mon's no good".
+  if (word !== talk.word(i))
+    return /^(?:mon|wed)$/.test(word) && /^(?:no|out|good|fine|booked|better|free|full|off)$/.test(talk.word(i + 1));
   if (CUE.test(talk.word(i - 1)) || PART.test(talk.word(i + 1))) return true;
+  // "Sat week we're away", "sat 10/17".
+  if ((talk.word(i + 1) === 'week' && talk.ends(i + 2)) || slashDay(talk, i + 1)) return true;
   // "He'll do the gas line sat": told last, of what is to come.
   const last = talk.tokens[i + 1];
   if (
@@ -179,6 +211,18 @@ function isMeant(talk: Talk, i: number): boolean {
 }
 
 /** "Friday the 14th", "monday, Aug 14": the named day wins over the coming weekday. */
+/** "Sat 10/17", "mon 3/1": a pair of figures that falls on that weekday is a date. */
+function slashDay(talk: Talk, at: number): Found | null {
+  const [month, day] = [talk.word(at), talk.word(at + 2)];
+  if (talk.word(at + 1) !== '/' || !/^\d{1,2}$/.test(month) || !/^\d{1,2}$/.test(day)) return null;
+  const weekday = WEEKDAYS.get(talk.bare(talk.word(at - 1) === ',' ? at - 2 : at - 1));
+  for (const past of [false, true]) {
+    const date = dateIn(talk, Number(month), Number(day), undefined, past);
+    if (date && weekdayOf(date) === weekday) return { until: at + 3, date, ...(past && { past }), rule: 'time/slash' };
+  }
+  return null;
+}
+
 function namedDay(talk: Talk, until: number): Found | null {
   const at = talk.word(until) === ',' ? until + 1 : until;
   const ordinal =
@@ -186,7 +230,7 @@ function namedDay(talk: Talk, until: number): Found | null {
   const figure = /^\d{1,2}$/.test(talk.word(at)) ? monthDay(talk, at + 1) : null;
   const dated =
     ordinalMonth(talk, talk.word(at) === 'the' ? at + 1 : at) ?? (figure?.from === at ? figure : monthDay(talk, at));
-  const found = dated ?? (ordinal && talk.ends(ordinal.until) ? ordinal : null);
+  const found = slashDay(talk, at) ?? dated ?? (ordinal && talk.ends(ordinal.until) ? ordinal : null);
   return found && (found.from ?? at) >= until - 1 ? { ...found, from: until - 1 } : null;
 }
 
