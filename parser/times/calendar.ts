@@ -2,7 +2,8 @@ import { countAt } from './counts.ts';
 import { addDays, addMonths, daysBetween, firstOfMonth } from './days.ts';
 import { ordinalAt } from './ordinals.ts';
 import type { Found, Rule, Talk } from './talk.ts';
-import { happened, isToCome, lookedBack, namesWhatCame, opensWithDeed, recordedOn, toldBehind } from './told.ts';
+import { happened, lookedBack, opensWithDeed, toldBehind } from './told.ts';
+import { isToCome, namesWhatCame, recordedOn } from './toldOf.ts';
 import { weekOpening } from './weekOf.ts';
 
 export const MONTHS = new Map<string, number>(
@@ -68,6 +69,9 @@ const isReturn = (talk: Talk, at: number) =>
 export const isTold = (talk: Talk, at: number): boolean =>
   talk.word(at) === 'since' ||
   recordedOn(talk, at) ||
+  /\b(?:(?:was|were) (?:promised|due)|had us down|(?:was|were) (?:supposed|meant) to (?:\w+ ){1,3})(?: ?(?:for|on|by|in))?$/.test(
+    talk.join(at - 6, at + 1),
+  ) ||
   (talk.word(at) === 'on' &&
     ((talk.word(at - 1) === 'back' && !COMES_BACK.test(talk.lead(at)) && !isReturn(talk, at)) ||
       talk.toldOfPast(at))) ||
@@ -88,7 +92,11 @@ export function isPastDay(
   const last = dateIn(talk, month, day, undefined, true);
   const gone = last === null ? Infinity : daysBetween(last, talk.today);
   if (gone > JUST_GONE_DAYS) return false;
-  return lookedBack(talk, from) || namesWhatCame(talk, from, until) || (gone <= HARDLY_GONE_DAYS && !isToCome(talk, from, until));
+  return (
+    lookedBack(talk, from) ||
+    namesWhatCame(talk, from, until) ||
+    (gone <= HARDLY_GONE_DAYS && !isToCome(talk, from, until))
+  );
 }
 
 /** "22nd march", "first of july", "the 30th of april", "1st of the month". */

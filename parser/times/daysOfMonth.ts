@@ -1,4 +1,5 @@
 import { behind, coming, isTold, TO, two } from './calendar.ts';
+import { hourFrom } from './clock.ts';
 import { addDays } from './days.ts';
 import { holidayAt } from './holidays.ts';
 import { type Ordinal, ordinalAt } from './ordinals.ts';
@@ -23,6 +24,9 @@ const CAME = /^(?:left|came|went|arrived|shipped|landed|signed|started|closed|fi
 /** "Everybody is off monday for the fourth". */
 const OFF = /\b(?:off|closed|shut|away|home)\b/;
 
+const UPSTAIRS =
+  /^(?:apartment|unit|flat|(?:bath|bed|laundry )?rooms?|baths?|bathrooms?|bedrooms?|hall|hallway|landing|closet|doors?|windows?|unit|panel|outlets?)$/;
+
 /** "Pencil in the 2nd", "aiming for the tenth", "better than the fifth". */
 const PLANNED =
   /\b(?:pencil(?:ed|led)?|aim|aiming|shoot|shooting|plan|planning|target|hoping|pushing|looking at|looking like|say|than)(?: (?:in|for|on))?$/;
@@ -43,7 +47,12 @@ export const dayOfMonth: Rule = (talk, i) => {
   const told = isTold(talk, i - 2) || toldBehind(talk, i - 1, until) || CAME.test(talk.word(i - 2));
   const dated =
     isNamed(talk, i - 2) ||
-    isDayItself(talk, until) || isInSpan(talk, i, until) || DAY_CUE.test(talk.word(i - 2)) || endsWeek(talk, i - 1);
+    isDayItself(talk, until) ||
+    isInSpan(talk, i, until) ||
+    DAY_CUE.test(talk.word(i - 2)) ||
+    endsWeek(talk, i - 1);
+  // "The bathroom on the second": a floor.
+  if (day < 4 && talk.word(i - 2) === 'on' && UPSTAIRS.test(talk.word(i - 3))) return null;
   const cue =
     told ||
     isOut(talk, until, day) ||
@@ -91,11 +100,18 @@ function ordinalEndingAt(talk: Talk, at: number): (Ordinal & { at: number }) | n
   return ordinal?.digits && ordinal.until === at ? { ...ordinal, at: at - 2 } : null;
 }
 
+const PROPOSED = /^(?:do|say|mtg|meeting|appt|make|want|got|try|insp|inspection)$/;
+const SUITS = /^(?:ok|okay|works|work|suits|good|fine|free)$/;
+
 /** "By 7th", "due 22nd", "w/c 27th", "the 18th, 19th and 20th": without its article. A low one after "on" is a street or a floor. */
 export const bareDayOfMonth: Rule = (talk, i) => {
   const ordinal = ordinalAt(talk, i);
-  if (!ordinal || !talk.ends(ordinal.until)) return null;
+  if (!ordinal) return null;
   const { day, digits, until } = ordinal;
+  // "Lets say 11th", "mtg 10th 9am", "9th ok for you?": as thumbs type it.
+  const asked =
+    digits && day > 3 && (PROPOSED.test(talk.word(i - 1)) || (talk.opens(i) && SUITS.test(talk.word(until))));
+  if (!talk.ends(until) && !(asked && (SUITS.test(talk.word(until)) || hourFrom(talk, until)?.sure))) return null;
   const week = weekOpening(talk, i);
   if (week !== null) return weekFrom(coming(talk, day), { from: week, until });
   const cue = talk.word(i - 1);
@@ -104,7 +120,7 @@ export const bareDayOfMonth: Rule = (talk, i) => {
   const listed = before && (dayOfMonth(talk, before.at) ?? bareDayOfMonth(talk, before.at));
   // "Fourteenth they're pouring": said first, with who does it behind.
   const opens = talk.opens(i) && SUBJECT.test(talk.word(until)) && (digits || day > 3);
-  if (!cued && !listed && !opens && !endsWeek(talk, i)) return null;
+  if (!cued && !asked && !listed && !opens && !endsWeek(talk, i)) return null;
   return toldBehind(talk, i, until)
     ? { until, date: behind(talk, day), past: true, rule: 'time/day-of-month' }
     : { until, date: coming(talk, day), rule: 'time/day-of-month' };
@@ -137,7 +153,9 @@ const isDayItself = (talk: Talk, until: number) => {
 const isOut = (talk: Talk, until: number, day: number) =>
   talk.word(until - 1).endsWith("'s") &&
   day >= 4 &&
-  /^(?:out|off|booked|full|fine|free|good|no|too|better|perfect|grand|wide|when|a|my|me|his|her|our)$/.test(talk.word(until));
+  /^(?:out|off|booked|full|fine|free|good|no|too|better|perfect|grand|wide|when|a|my|me|his|her|our)$/.test(
+    talk.word(until),
+  );
 
 /** "From the 2nd to the 8th": either end of it. */
 const isInSpan = (talk: Talk, i: number, until: number) =>

@@ -1,6 +1,7 @@
 import { addDays, daysBetween, lastWeekday, weekdayOf } from './days.ts';
 import type { Found, Rule, Talk } from './talk.ts';
-import { isToCome, lookedBack, toldBehind } from './told.ts';
+import { lookedBack, toldBehind } from './told.ts';
+import { isToCome } from './toldOf.ts';
 
 const first = (year: number, month: number) => `${year}-${String(month).padStart(2, '0')}-01`;
 
@@ -31,6 +32,7 @@ const HOLIDAYS: readonly (readonly [words: string, on: (year: number, today: str
   // Canada: Holidays Act, R.S.C. 1985, c. H-5, and the provinces' own days.
   ['victoria day', victoriaDay],
   ['may two-four', victoriaDay],
+  ['may long', victoriaDay],
   ['family day', (year) => nth(year, 2, 1, 3)],
   ['civic holiday', (year) => nth(year, 8, 1, 1)],
   ['remembrance day', (year) => `${year}-11-11`],
@@ -45,6 +47,8 @@ const HOLIDAYS: readonly (readonly [words: string, on: (year: number, today: str
   ["burns' night", (year) => `${year}-01-25`],
   ['burns night', (year) => `${year}-01-25`],
   ['hogmanay', (year) => `${year}-12-31`],
+  ["st david's day", (year) => `${year}-03-01`],
+  ['st davids day', (year) => `${year}-03-01`],
   ["st andrew's day", (year) => `${year}-11-30`],
   // Australia: common practice, no source.
   ['melbourne cup day', (year) => nth(year, 11, 2, 1)],
@@ -209,7 +213,8 @@ const WEEK_BESIDE: ReadonlyMap<string, number> = new Map([
   ['after', 7],
 ]);
 /** "Memorial day sale": the day is part of another name. */
-const PART_OF_NAME = /^(?:sales?|specials?|pric(?:e|es|ing)|part(?:y|ies)|parade|crowd|traffic|rush|dinner|lunch|pay|rates?|deals?|bbq)$/;
+const PART_OF_NAME =
+  /^(?:sales?|specials?|pric(?:e|es|ing)|part(?:y|ies)|parade|crowd|traffic|rush|dinner|lunch|pay|rates?|deals?|bbq)$/;
 const LEADS = /^(?:in|between|by|before|b4|until|till|til|after|on|for|come|off|over|around)$/;
 
 /** "By thanksgiving", "before christmas": the coming one. Without such a lead it may be a light or a paint. */

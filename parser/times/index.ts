@@ -111,7 +111,8 @@ export function readTimes(
 }
 
 const DATED = /^time\/(?:slash|month-day|day-of-month)$/;
-const MOVED = /\b(?:mov(?:e|es|ed|ing)|push(?:es|ed|ing)?|bump(?:s|ed)?|slides?|slid|slips?|slipped|shift(?:s|ed)?|switch(?:es|ed)?|swap(?:s|ped)?|chang(?:e|es|ed)|reschedul(?:e|ed)|postponed?|put back|goes|gone|went)(?: \w+){0,2}$/;
+const MOVED =
+  /\b(?:mov(?:e|es|ed|ing)|push(?:es|ed|ing)?|bump(?:s|ed)?|slides?|slid|slips?|slipped|shift(?:s|ed)?|switch(?:es|ed)?|swap(?:s|ped)?|chang(?:e|es|ed)|reschedul(?:e|ed)|postponed?|put back|goes|gone|went)(?: \w+){0,2}$/;
 
 /** "From the 6th to the 8th", "between monday and wednesday": the place at which the span opens, or null. */
 function spanOf(

@@ -18,6 +18,10 @@ const PARTS = new Map<string, readonly [first: number, last: number]>([
   ['middle', [15, 15]],
   ['late', [21, 0]],
   ['end', [0, 0]],
+  ['principios', [1, 10]],
+  ['mediados', [15, 15]],
+  ['fines', [0, 0]],
+  ['finales', [0, 0]],
 ]);
 
 /** "Early june", "end of april", "the second week of march", "the last week of july", "sometime in october". */
@@ -27,7 +31,7 @@ export const monthPart: Rule = (talk, i) => {
   if (week) return week;
   const part = PARTS.get(word);
   if (part) {
-    const of = /^(?:of|-|in)$/.test(talk.word(i + 1)) ? i + 2 : i + 1;
+    const of = /^(?:of|de|-|in)$/.test(talk.word(i + 1)) ? i + 2 : i + 1;
     if (of === i + 1 && !/^(?:early|mid|late)$/.test(word)) return null;
     const month = monthAt(talk, of);
     return month && within(talk, i, month.until, month.start, part[0], part[1]);
@@ -97,6 +101,7 @@ function weekOf(talk: Talk, i: number, word: string): Found | null {
 function monthAt(talk: Talk, k: number): { start: string; until: number } | null {
   const first = firstOfMonth(talk.today);
   if (talk.says(k, ['the', 'month']) || talk.says(k, ['this', 'month'])) return { start: first, until: k + 2 };
+  if (talk.word(k) === 'mes') return { start: first, until: k + 1 };
   if (talk.says(k, ['next', 'month'])) return { start: addMonths(first, 1), until: k + 2 };
   const month = MONTHS.get(talk.word(k));
   if (!month) return null;

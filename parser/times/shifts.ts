@@ -46,7 +46,11 @@ function spanAt(talk: Talk, i: number): Span | null {
     return { days: count * (at.quantity.unit === 'week' ? WHOLE_WEEKS : 1), until: at.until };
   const k = /^(?:the|a)$/.test(talk.word(i)) ? i + 1 : i;
   // "Week from tomorrow": phones swallow the article.
-  if (talk.says(k, ['week', 'from']) || talk.says(k, ['week', 'on'])) return { days: WHOLE_WEEKS, until: k + 1 };
+  if (
+    talk.says(k, ['week', 'from']) ||
+    (talk.says(k, ['week', 'on']) && !/^(?:last|next|this)$/.test(talk.word(k - 1)))
+  )
+    return { days: WHOLE_WEEKS, until: k + 1 };
   if (talk.word(k) === 'fortnight') return { days: 2 * WHOLE_WEEKS, until: k + 1 };
   return talk.word(k) === 'day' && /^(?:after|before|b4)$/.test(talk.word(k + 1)) ? { days: 1, until: k + 1 } : null;
 }

@@ -45,7 +45,8 @@ const WHO = /^(?:we|they|he|she|i)(?:'(?:re|s|ll|m|d))?$/;
  * beside the pair. Cables are named by such a pair too, fractions by others: those want the clearer word.
  */
 function happensThen(talk: Talk, i: number, until: number): boolean {
-  if (EVENT.test(talk.word(i - 1)) && talk.ends(until)) return true;
+  const named = talk.word(i - 1) === '.' ? i - 2 : i - 1;
+  if (EVENT.test(talk.word(named)) && talk.ends(until)) return true;
   if (!talk.opens(i)) return false;
   const [a, b] = [Number(talk.word(i)), Number(talk.word(i + 2))];
   if (EVENT.test(talk.word(until))) return !(isCable(a, b) && /^rates?$/.test(talk.word(until)));
@@ -65,6 +66,9 @@ const isRuled = (parts: string | number) => /^(?:2|4|8|16|32|64)$/.test(String(p
 const isCable = (gauge: number, wires: number) =>
   /^(?:6|8|10|12|14)$/.test(String(gauge)) && /^[234]$/.test(String(wires));
 
+/** "Unit 12/14": a door or a drawing of that number. */
+const PLACE = /^(?:unit|room|rm|apt|apartment|suite|lot|grid|line|detail|sheet|house|number|no|ratio)$/;
+
 const WEAK_CUE = /^(?:starts?|begins?|finish|finishes|ends?|expires?|eta|on|before|b4|after|is|for|up|in|to|from)$/;
 
 /** `6/1`, `9/3/26`: a slash is a fraction first, so a date needs a cue before it, or a year. */
@@ -81,7 +85,7 @@ export const slashDate: Rule = (talk, i) => {
       : undefined;
   const until = year ? i + 5 : i + 3;
   // "Pitch is 6/12": a roof's rise, never June.
-  if (/\b(?:pitch|slope|rise)\b/.test(talk.lead(i))) return null;
+  if (/\b(?:pitch|slope|rise)\b/.test(talk.lead(i)) || PLACE.test(talk.word(i - 1))) return null;
   // "31/3": more than twelve months there are not, so the day stands first.
   const dayFirst =
     !(b.text === '3' && a.text === '14') && Number(a.text) > 12 && Number(a.text) <= 31 && Number(b.text) <= 12;

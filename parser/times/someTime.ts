@@ -40,8 +40,7 @@ function aFew(talk: Talk, i: number, until: number, days: number): Found | null 
       relation: 'on',
       rule: 'time/in-days',
     };
-  if (!waits(talk, i) || talk.toldOfPast(i))
-    return null;
+  if (!waits(talk, i) || talk.toldOfPast(i)) return null;
   return { until, date, relation: 'notBefore', hours: 24 * days, rule: 'time/wait' };
 }
 
@@ -56,7 +55,7 @@ export const inSomeTime: Rule = (talk, i) => {
   const ago =
     /^an?$/.test(talk.word(i)) && /^(?:ago|back)$/.test(talk.word(i + 2)) ? AGO.get(talk.word(i + 1)) : undefined;
   if (ago && !WEEKDAYS.has(talk.word(i + 3)))
-    return { until: i + 3, date: ago(talk.today), past: true, rule: 'time/ago' };
+    return { until: talk.word(i + 3) === 'today' ? i + 4 : i + 3, date: ago(talk.today), past: true, rule: 'time/ago' };
   // "Week ago", "few days back": phones swallow the article.
   const bare =
     talk.word(i + 1) === 'ago' && !NOT_OPEN.test(talk.word(i - 1)) && !countAt(talk, i - 1)
@@ -92,7 +91,10 @@ export const inSomeTime: Rule = (talk, i) => {
   const again = talk.word(i) === 'another' || (talk.word(i) === 'a' && talk.word(i - 1) === 'wait');
   const more = again ? DAYS_IN.get(talk.word(i + 1)) : undefined;
   const opens = talk.opens(i) && /^(?:for|on|until|till|til|before)$/.test(talk.word(i + 2));
-  if (!more || !(opens || SURE_WAIT.test(talk.lead(i)) || /\b(?:give|needs?|for|wants?|be|takes?)\b/.test(talk.lead(i))))
+  if (
+    !more ||
+    !(opens || SURE_WAIT.test(talk.lead(i)) || /\b(?:give|needs?|for|wants?|be|takes?)\b/.test(talk.lead(i)))
+  )
     return null;
   return { until: i + 2, date: addDays(talk.today, more), relation: 'notBefore', hours: 24 * more, rule: 'time/wait' };
 };

@@ -2,6 +2,7 @@ import { addDays, addMonths, firstOfMonth, lastWeekday, nextWeekday, weekdayOf }
 import { monthPart } from './months.ts';
 import { byFirstWord } from './phrases.ts';
 import type { Found, Rule, Talk } from './talk.ts';
+import { happened } from './told.ts';
 import { WEEKDAYS } from './weekdays.ts';
 
 interface Reach {
@@ -176,8 +177,10 @@ export const stretch: Rule = (talk, i) => {
     if (!talk.names(i, words)) continue;
     // "The last week in july" is a part of that month.
     if (words[0] === 'last' && monthPart(talk, i)) continue;
-    if (words.length === 2 && words[1] === 'week' && words[0] === 'next') {
-      const day = dayBehind(talk, i + 2);
+    // "Last week friday" is that friday's.
+    if (words.length === 2 && words[0] === 'last' && dayBehind(talk, i + 2)) return null;
+    if (reach === nextWeek && words[0] !== 'sometime') {
+      const day = dayBehind(talk, i + words.length);
       if (day) return day;
     }
     const { by, ...days } = reach(talk);
@@ -188,7 +191,7 @@ export const stretch: Rule = (talk, i) => {
 
 /** "Next week on monday": the day is the one meant. */
 function dayBehind(talk: Talk, at: number): Found | null {
-  const k = talk.word(at) === 'on' || talk.word(at) === ',' ? at + 1 : at;
+  const k = /^(?:on|el|,)$/.test(talk.word(at)) ? at + 1 : at;
   const day = WEEKDAYS.get(talk.word(k));
   return day === undefined || talk.word(k).length < 4
     ? null
@@ -209,9 +212,10 @@ const weekend: Rule = (talk, i) => {
     const from = lead === 'the' ? i - 1 : i;
     return { from, until, date: saturday, to: addDays(saturday, 1), relation: 'during', rule: 'time/weekend' };
   }
-  if (!/^(?:this|the|last|next|all|coming)$/.test(lead)) return null;
+  if (!/^(?:this|the|last|next|all|coming|past)$/.test(lead)) return null;
+  const justGone = talk.says(i + 1, ['just', 'gone']) ? i + 3 : /^(?:gone|past)$/.test(talk.word(i + 1)) ? i + 2 : 0;
   const over = talk.word(i - 2) === 'over' && lead === 'the';
-  if (lead === 'the' && !BEFORE_WEEKEND.test(talk.word(i - 2)) && !talk.ends(i + 1)) return null;
+  if (lead === 'the' && !justGone && !BEFORE_WEEKEND.test(talk.word(i - 2)) && !talk.ends(i + 1)) return null;
   // "After the weekend": the monday.
   if (lead === 'the' && talk.word(i - 2) === 'after') {
     const date = addDays(nextWeekday(addDays(talk.today, -1), 6), 2);
@@ -221,7 +225,9 @@ const weekend: Rule = (talk, i) => {
   if (lead === 'the' && /^(?:before|b4)$/.test(talk.word(i - 2)))
     return { from: i - 1, until: i + 1, date: friday(talk), relation: 'by', rule: 'time/before-weekend' };
   const from = over ? i - 2 : i - 1;
-  const past = lead === 'last' || (over && isPast(talk, from));
+  const at = talk.word(i - 2) === 'at' && lead === 'the';
+  const past =
+    lead === 'last' || lead === 'past' || justGone > 0 || (over && isPast(talk, from)) || (at && happened(talk, i - 2));
   const sunday = weekdayOf(talk.today) === 0;
   // On its sunday "this weekend" is what is left of it.
   if (lead === 'this' && sunday)
@@ -234,7 +240,7 @@ const weekend: Rule = (talk, i) => {
   const date = next ? addDays(saturday, 7) : saturday;
   return {
     from,
-    until: i + 1,
+    until: justGone || i + 1,
     date,
     to: addDays(date, 1),
     relation: 'during',

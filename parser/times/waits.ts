@@ -17,9 +17,9 @@ const isNamedBy = (talk: Talk, quantity: Quantity, until: number) =>
 
 /** Words before a length of time that make it a wait, and words after it that do. */
 const WAIT_BEFORE =
-  /\b(?:cure|cures|cured|curing|dry|dries|drying|set|sets|sit|sits|wait|waits|give|gets?|leave|rest|let|keep|stay|stays|before|then|fans?|heaters?|dehu|off it|off of it|acclimate|cool|harden|till|until|traffic|needs?|not|don't|dont|for|soak|water|closed|espere|esperar)\b/;
+  /\b(?:cure|cures|cured|curing|dry|dries|drying|set|sets|sit|sits|wait|waits|give|gets?|leave|rest|let|keep|stay|stays|before|then|fans?|heaters?|dehu|off it|off of it|acclimate|cool|harden|till|until|traffic|needs?|not|don't|dont|for|soak|water|closed|wants|espere|esperar)\b/;
 const WAIT_AFTER =
-  /^(?:before|then|till|until|and then|and after|after (?:the|it|that|they|you|we)|to (?:cure|dry|set|harden|cool|skin)|, ?then|wait\b|dry|cure|first|nobody|no one)\b/;
+  /^(?:before|then|till|until|and then|and after|after (?:the|it|that|they|you|we)|to (?:cure|dry|set|harden|cool|skin|acclimate)|, ?then|wait\b|dry|cure|first|nobody|no one)\b/;
 /** A length of a test or of work done is no wait. */
 export const SPENT =
   /\b(?:held|hold|tested|test|took|takes|worked|spent|been|last|every|each|per|about an?|charged?|ran|runs|labor|lasted|drive)\b/;
@@ -145,7 +145,10 @@ function wait(talk: Talk, i: number, quantity: Quantity, until: number, hours: n
     /^(?:of|a (?:day|week|night))\b/.test(follow)
   )
     return null;
-  if (SPENT.test(lead) && !SURE_WAIT.test(lead) && !isHeld(lead)) return null;
+  // "For two days now" has been going on.
+  if (talk.word(until) === 'now' && talk.word(i - 1) === 'for') return null;
+  const cures = /^to (?:cure|dry|set|harden|go off|acclimate)\b/.test(follow);
+  if (SPENT.test(lead) && !cures && !SURE_WAIT.test(lead) && !isHeld(lead)) return null;
   if (isHeld(lead))
     return {
       until,

@@ -1,9 +1,11 @@
 import { dateIn, monthDay, ordinalMonth } from './calendar.ts';
+import { countAt } from './counts.ts';
 import { addDays, lastWeekday, nextWeekday, weekdayOf } from './days.ts';
 import { theOrdinal } from './daysOfMonth.ts';
 import { holidayAt } from './holidays.ts';
 import type { Found, Rule, Talk } from './talk.ts';
-import { happened, namesWhatCame, opensWithDeed, recordedOn, toldBehind, toldOfThing } from './told.ts';
+import { happened, opensWithDeed, toldBehind } from './told.ts';
+import { namesWhatCame, recordedOn, toldOfThing } from './toldOf.ts';
 
 export const WEEKDAYS = new Map<string, number>(
   [
@@ -59,7 +61,20 @@ export const weekday: Rule = (talk, i) => {
     const following = addDays(nextWeekday(talk.today, 1), 7);
     return { until: i + 3, date: addDays(following, (day + 6) % 7), rule: 'time/weekday-after-next' };
   }
+  const spanish = spanishWeek(talk, i);
+  if (spanish) {
+    const date = addDays(nextWeekday(talk.today, 1), ((day + 6) % 7) - (spanish.coming ? 0 : 7));
+    return { until: spanish.until, date, rule: 'time/weekday-next-week' };
+  }
   const week = talk.word(i + 1) === 'of' ? i + 2 : i + 1;
+  if (talk.says(week, ['last', 'week'])) return { until: week + 2, ...ofLastWeek(talk, day) };
+  if (before === 'on' ? talk.says(i - 3, ['last', 'week']) : talk.says(i - 2, ['last', 'week']))
+    return { until, ...ofLastWeek(talk, day) };
+  const back = countAt(talk, until);
+  if (back && talk.says(back.until, ['weeks', 'ago'])) {
+    const monday = addDays(nextWeekday(talk.today, 1), -7 * (back.count + 1));
+    return { until: back.until + 2, date: addDays(monday, (day + 6) % 7), past: true, rule: 'time/weekday-ago' };
+  }
   // "Friday this week": whatever is said of the week behind it.
   if (talk.says(week, ['this', 'week']) && talk.word(week + 2) !== "'")
     return toldBehind(talk, i, week + 2) || happened(talk, i)
@@ -84,7 +99,12 @@ export const weekday: Rule = (talk, i) => {
   }
   const past =
     talk.word(until) === 'past' && !/^(?:\d.*|noon|midday|lunch|two|three|four|five)$/.test(talk.word(until + 1));
-  const gone = talk.says(until, ['just', 'gone']) ? until + 2 : talk.word(until) === 'gone' || past ? until + 1 : 0;
+  const last = talk.word(until) === 'last' && talk.ends(until + 1);
+  const gone = talk.says(until, ['just', 'gone'])
+    ? until + 2
+    : talk.word(until) === 'gone' || past || last
+      ? until + 1
+      : 0;
   if (gone) return { until: gone, date: lastWeekday(talk.today, day), past: true, rule: 'time/weekday-past' };
   // "Thursday morning", told later on that day.
   const hour = Number(talk.now.slice(11, 13));
@@ -118,13 +138,26 @@ const isRoundNow = (talk: Talk, i: number): boolean => {
 };
 
 /** "A week ago thursday", "two weeks ago monday", "two mondays ago": how many weeks before the last one. */
+/** "Friday of last week", "last week on thursday". */
+const ofLastWeek = (talk: Talk, day: number) =>
+  ({
+    date: addDays(nextWeekday(talk.today, 1), ((day + 6) % 7) - 14),
+    past: true,
+    rule: 'time/last-weekday',
+  }) as const;
+
 /** "Two fridays from now": so many of them on. */
 function weekdaysFromNow(talk: Talk, i: number): Found | null {
   const day = WEEKDAYS.get(talk.word(i).replace(/s$/, ''));
   const count = talk.says(i + 1, ['from', 'now']) ? talk.quantityEndingAt(i) : undefined;
   if (day === undefined || !count || (count.quantity.unit !== null && count.quantity.unit !== 'each')) return null;
   const weeks = Math.round(count.quantity.value.valueOf()) - 1;
-  return { from: count.from, until: i + 3, date: addDays(nextWeekday(talk.today, day), 7 * weeks), rule: 'time/weekday' };
+  return {
+    from: count.from,
+    until: i + 3,
+    date: addDays(nextWeekday(talk.today, day), 7 * weeks),
+    rule: 'time/weekday',
+  };
 }
 
 function weeksAgo(talk: Talk, i: number): { from: number; until?: number; weeks: number } | null {
@@ -135,7 +168,8 @@ function weeksAgo(talk: Talk, i: number): { from: number; until?: number; weeks:
       : null;
   }
   if (talk.word(i - 1) !== 'ago') return null;
-  if (talk.says(i - 3, ['a', 'week'])) return { from: i - 3, weeks: 1 };
+  if (talk.word(i - 2) === 'week' && !countAt(talk, i - 3))
+    return { from: talk.word(i - 3) === 'a' ? i - 3 : i - 2, weeks: 1 };
   const span = talk.quantityEndingAt(i - 1);
   return span?.quantity.unit === 'week' ? { from: span.from, weeks: Math.round(span.quantity.value.valueOf()) } : null;
 }
@@ -172,7 +206,7 @@ const WHOSE = /^(?:the|a|my|our|his|her|their)$/;
 /** "Friday dug up the forms", "friday the dog", "black friday pricing": somebody's name, or part of another. */
 const isName = (talk: Talk, i: number): boolean =>
   CALLED.test(talk.lead(i)) ||
-  /^(?:casual|taco|throwback|fat|ruby)$/.test(talk.word(i - 1)) ||
+  /^(?:casual|taco|throwback|fat|ruby|man|girl)$/.test(talk.word(i - 1)) ||
   /\bthank (?:god|christ|goodness) (?:it's|its|for)$/.test(talk.lead(i)) ||
   // "What a monday", "never on a friday": one like all others.
   (talk.word(i - 1) === 'a' && talk.ends(i + 1) && !/^(?:week|fortnight)$/.test(talk.word(i - 2))) ||
@@ -215,7 +249,7 @@ function isMeant(talk: Talk, i: number): boolean {
 function slashDay(talk: Talk, at: number): Found | null {
   const [month, day] = [talk.word(at), talk.word(at + 2)];
   if (talk.word(at + 1) !== '/' || !/^\d{1,2}$/.test(month) || !/^\d{1,2}$/.test(day)) return null;
-  const weekday = WEEKDAYS.get(talk.bare(talk.word(at - 1) === ',' ? at - 2 : at - 1));
+  const weekday = WEEKDAYS.get(talk.bare(/^[,.]$/.test(talk.word(at - 1)) ? at - 2 : at - 1));
   for (const past of [false, true]) {
     const date = dateIn(talk, Number(month), Number(day), undefined, past);
     if (date && weekdayOf(date) === weekday) return { until: at + 3, date, ...(past && { past }), rule: 'time/slash' };
@@ -224,7 +258,7 @@ function slashDay(talk: Talk, at: number): Found | null {
 }
 
 function namedDay(talk: Talk, until: number): Found | null {
-  const at = talk.word(until) === ',' ? until + 1 : until;
+  const at = /^[,.]$/.test(talk.word(until)) && until < talk.tokens.length - 1 ? until + 1 : until;
   const ordinal =
     talk.word(at) === 'the' ? theOrdinal(talk, at + 1) : /^\d{1,2}$/.test(talk.word(at)) ? theOrdinal(talk, at) : null;
   const figure = /^\d{1,2}$/.test(talk.word(at)) ? monthDay(talk, at + 1) : null;
@@ -241,4 +275,17 @@ function lengthFrom(talk: Talk, i: number): { from: number; days: number } | nul
   const days = span?.quantity.unit === 'week' ? 7 : span?.quantity.unit === 'day' ? 1 : 0;
   if (span && days) return { from: span.from, days: Math.round(span.quantity.value.valueOf() * days) };
   return talk.word(i - 2) === 'week' ? { from: i - 2, days: 7 } : null;
+}
+
+const COMING_WEEK = [
+  ['de', 'la', 'proxima', 'semana'],
+  ['de', 'la', 'semana', 'que', 'viene'],
+  ['de', 'la', 'otra', 'semana'],
+];
+
+/** "El martes de la semana que viene", "de esta semana": which week's it is, and where its words end. */
+function spanishWeek(talk: Talk, i: number): { until: number; coming: boolean } | null {
+  const coming = COMING_WEEK.find((words) => talk.says(i + 1, words));
+  if (coming) return { until: i + 1 + coming.length, coming: true };
+  return talk.says(i + 1, ['de', 'esta', 'semana']) ? { until: i + 4, coming: false } : null;
 }
