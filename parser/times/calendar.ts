@@ -3,7 +3,7 @@ import { addDays, addMonths, daysBetween, firstOfMonth } from './days.ts';
 import { ordinalAt } from './ordinals.ts';
 import type { Found, Rule, Talk } from './talk.ts';
 import { happened, lookedBack, opensWithDeed, toldBehind } from './told.ts';
-import { isToCome, namesWhatCame, recordedOn } from './toldOf.ts';
+import { namesWhatCame, recordedOn, toldAround } from './toldOf.ts';
 import { weekOpening } from './weekOf.ts';
 
 export const MONTHS = new Map<string, number>(
@@ -95,7 +95,7 @@ export function isPastDay(
   return (
     lookedBack(talk, from) ||
     namesWhatCame(talk, from, until) ||
-    (gone <= HARDLY_GONE_DAYS && !isToCome(talk, from, until))
+    (gone <= HARDLY_GONE_DAYS && toldAround(talk, from, until))
   );
 }
 
@@ -110,16 +110,39 @@ export const ordinalMonth: Rule = (talk, i) => {
     return { from, until: at + 2, date: behind(talk, ordinal.day), past: true, rule: 'time/day-of-month' };
   if (of && talk.says(at, ['the', 'month']))
     return { from, until: at + 2, date: coming(talk, ordinal.day), rule: 'time/day-of-month' };
+  if (of && (talk.says(at, ['this', 'month']) || talk.says(at, ['last', 'month']))) {
+    const first = addMonths(firstOfMonth(talk.today), talk.word(at) === 'last' ? -1 : 0);
+    const date = addDays(first, ordinal.day - 1);
+    return { from, until: at + 2, date, ...(date < talk.today && { past: true }), rule: 'time/day-of-month' };
+  }
   if (of && talk.says(at, ['next', 'month'])) {
     const date = addDays(addMonths(firstOfMonth(talk.today), 1), ordinal.day - 1);
     return { from, until: at + 2, date, rule: 'time/day-of-month' };
   }
-  const month = MONTHS.get(talk.bare(at));
+  const month = MONTHS.get(talk.bare(at)) ?? sharedMonth(talk, at);
+  if (month && !MONTHS.has(talk.bare(at)))
+    return dayNamed(talk, { from, until: at }, { month, day: ordinal.day, year: undefined });
   // "The second may crack", "first march": only spelled with "of" are they days.
   if (!month || (!of && !ordinal.digits && /^(?:may|march|mar)$/.test(talk.word(at)))) return null;
   const year = /^20\d\d$/.test(talk.word(at + 1)) ? Number(talk.word(at + 1)) : undefined;
   return dayNamed(talk, { from, until: year ? at + 2 : at + 1 }, { month, day: ordinal.day, year });
 };
+
+const EITHER = /^(?:or|and|&|n)$/;
+
+/** "3rd or 4th of june", "june 3rd or 4th": the month that is said with the other of the two. `at`: behind the first's or this one's ordinal. */
+function sharedMonth(talk: Talk, at: number): number | undefined {
+  if (EITHER.test(talk.word(at))) {
+    const other = ordinalAt(talk, talk.word(at + 1) === 'the' ? at + 2 : at + 1);
+    const of = other && talk.word(other.until) === 'of' ? other.until + 1 : other?.until;
+    return of === undefined ? undefined : MONTHS.get(talk.bare(of));
+  }
+  const from = talk.word(at - 1).length === 2 ? at - 2 : at - 1;
+  if (!EITHER.test(talk.word(from - 1)) || !talk.ends(at)) return undefined;
+  for (const k of [from - 3, from - 4])
+    if (MONTHS.has(talk.word(k)) && ordinalAt(talk, k + 1)?.until === from - 1) return MONTHS.get(talk.word(k));
+  return undefined;
+}
 
 /** A day of a named month, told of or to come, or the week that opens with it. */
 function dayNamed(

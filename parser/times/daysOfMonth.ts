@@ -48,6 +48,8 @@ export const dayOfMonth: Rule = (talk, i) => {
   const dated =
     isNamed(talk, i - 2) ||
     isDayItself(talk, until) ||
+    isEvent(talk, i, day) ||
+    /^at (?:the )?(?:very )?(?:earliest|latest|soonest)\b/.test(talk.join(until, until + 4)) ||
     isInSpan(talk, i, until) ||
     DAY_CUE.test(talk.word(i - 2)) ||
     endsWeek(talk, i - 1);
@@ -141,6 +143,15 @@ const isToday = (talk: Talk, before: number, until: number) =>
   /^(?:it's|its|today's|today|is|being)$/.test(talk.word(before)) ||
   (talk.word(before) === ',' && talk.word(before - 1) === 'today') ||
   talk.word(talk.word(until) === ',' ? until + 1 : until) === 'today';
+
+/** "Windows ship the third", "moving in the first", "her birthday's the ninth": what has a day of its own stands right before. */
+const isEvent = (talk: Talk, i: number, day: number) =>
+  /^(?:ships?|lands?|effective|leaves?|arrives?|closes?|starts?|pours?|closing)$/.test(talk.word(i - 2)) ||
+  /\bmov(?:e|es|ing) (?:in|out)$/.test(talk.lead(i - 1)) ||
+  /(?:birthday|anniversary|deadline|wedding|closing|date|payday|due)'s$/.test(talk.word(i - 2)) ||
+  (day > 3 &&
+    /[a-z]'s$/.test(talk.word(i - 2)) &&
+    !/^(?:that|it|what|there|here|he|she|who)'s$/.test(talk.word(i - 2)));
 
 /** "The first is tomorrow", "the third's a friday". */
 const isDayItself = (talk: Talk, until: number) => {

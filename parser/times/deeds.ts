@@ -31,7 +31,7 @@ export const TO_COME =
   /^(?:will|won't|wont|gonna|going|should|shall|can|can't|could|would|might|may|must|need|needs|want|wants|is|are|isn't|aren't|am|be|to|get|gets|have|has|let|make|comes?|coming|starting|starts?|lands?|doing|'ll|due|ready|till|until|til|by|before|after|for)$/;
 
 /** "Get it finished friday" is yet to be. */
-export const HAVING = /^(?:get|gets|have|has|want|wants|need|needs|make|see|keep|gotta|to)$/;
+export const HAVING = /^(?:get|gets|getting|have|has|having|want|wants|need|needs|make|see|keep|gotta|to)$/;
 
 export const JOINT = /^(?:and|but|so|then|because|cause|when|while|if|that|or|n|&|[,.;:!?\n])$/;
 

@@ -1,6 +1,6 @@
 import { addDays, nextWeekday, weekdayOf } from './days.ts';
 import type { Found, Talk } from './talk.ts';
-import { WEEKDAYS } from './weekdays.ts';
+import { WEEKDAYS } from './weekdayNames.ts';
 
 /** A day that was named before in the same breath, and behind which place. */
 export interface Named {

@@ -2,7 +2,7 @@ import { MONTHS } from './calendar.ts';
 import { addDays, addMonths, firstOfMonth, lastWeekday, nextWeekday, weekdayOf } from './days.ts';
 import type { Found, Rule, Talk } from './talk.ts';
 import { happened } from './told.ts';
-import { WEEKDAYS } from './weekdays.ts';
+import { WEEKDAYS } from './weekdayNames.ts';
 
 const WEEKS = new Map<string, number>(
   ['first 1st', 'second 2nd', 'third 3rd', 'fourth 4th'].flatMap((names, k) =>
@@ -36,15 +36,10 @@ export const monthPart: Rule = (talk, i) => {
     const month = monthAt(talk, of);
     return month && within(talk, i, month.until, month.start, part[0], part[1]);
   }
-  const nth = lastDay(talk, i, word) ?? weekdayOfMonth(talk, i, word);
+  const nth = edgeDay(talk, i, word) ?? weekdayOfMonth(talk, i, word);
   if (nth) return nth;
   if (/^(?:until|till|til|by|before|b4|come)$/.test(talk.word(i - 1)) && MONTHS.has(word) && talk.ends(i + 1))
     return { until: i + 1, date: monthAt(talk, i)!.start, rule: 'time/month-start' };
-  if (word === 'since' && MONTHS.has(talk.word(i + 1)) && talk.ends(i + 2)) {
-    const { start } = monthAt(talk, i + 1)!;
-    const gone = start > talk.today ? addMonths(start, -12) : start;
-    return { ...whole(gone), from: i, until: i + 2, past: true };
-  }
   if (word !== 'in' && word !== 'during') return null;
   const month = MONTHS.has(talk.word(i + 1)) ? monthAt(talk, i + 1) : null;
   // "Back in march", "we did it in march", "I told him in march".
@@ -55,17 +50,19 @@ export const monthPart: Rule = (talk, i) => {
   return month && talk.ends(month.until) ? { ...whole(month.start), from: i, until: month.until } : null;
 };
 
-/** "The last day of the month", "the last working day of january". */
-function lastDay(talk: Talk, i: number, word: string): Found | null {
-  if (word !== 'last') return null;
+/** "The last day of the month", "the last working day of january", "the first day of june". */
+function edgeDay(talk: Talk, i: number, word: string): Found | null {
+  if (word !== 'last' && word !== 'first') return null;
   const working = /^(?:working|business|work)$/.test(talk.word(i + 1));
   const at = working ? i + 2 : i + 1;
   if (talk.word(at) !== 'day' || !/^(?:of|in)$/.test(talk.word(at + 1))) return null;
   const month = monthAt(talk, at + 2);
   if (!month) return null;
-  const last = lastOf(month.start);
-  const date = working && weekdayOf(last) % 6 === 0 ? lastWeekday(last, 5) : last;
-  return { from: talk.word(i - 1) === 'the' ? i - 1 : i, until: month.until, date, rule: 'time/end-of-a-month' };
+  const from = talk.word(i - 1) === 'the' ? i - 1 : i;
+  const edge = word === 'last' ? lastOf(month.start) : month.start;
+  const off = working && weekdayOf(edge) % 6 === 0;
+  const date = !off ? edge : word === 'last' ? lastWeekday(edge, 5) : nextWeekday(edge, 1);
+  return { from, until: month.until, date, rule: `time/${word === 'last' ? 'end' : 'start'}-of-a-month` };
 }
 
 /** "The last friday in january", "first monday of june". */

@@ -2,7 +2,7 @@ import { addDays } from './days.ts';
 import { byFirstWord } from './phrases.ts';
 import type { Rule, Talk } from './talk.ts';
 import { happened } from './told.ts';
-import { WEEKDAYS } from './weekdays.ts';
+import { WEEKDAYS } from './weekdayNames.ts';
 
 /** Phrases for one day near the note: words, days on, whether what is told lies behind. */
 const NEAR = byFirstWord<readonly [words: readonly string[], days: number, past?: true]>(
@@ -16,6 +16,10 @@ const NEAR = byFirstWord<readonly [words: readonly string[], days: number, past?
       ["tonight's", 0],
       ["the morn's morn", 1],
       ['the morn', 1],
+      ['to morrow', 1],
+      ['tom morning', 1],
+      ['tom am', 1],
+      ['to night', 0],
       ['the morra', 1],
       ['the morrow', 1],
       ["th'morrow", 1],

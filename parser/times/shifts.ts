@@ -4,7 +4,8 @@ import { dayOfMonth } from './daysOfMonth.ts';
 import { holidayAt } from './holidays.ts';
 import { nearDay } from './near.ts';
 import type { Found, Rule, Talk } from './talk.ts';
-import { WEEKDAYS, weekday } from './weekdays.ts';
+import { WEEKDAYS } from './weekdayNames.ts';
+import { weekday } from './weekdays.ts';
 
 /** A length of days said before the day that it counts from. */
 interface Span {

@@ -2,7 +2,7 @@ import { countAt } from './counts.ts';
 import { addDays, addMonths } from './days.ts';
 import type { Found, Rule, Talk } from './talk.ts';
 import { SURE_WAIT } from './waits.ts';
-import { WEEKDAYS } from './weekdays.ts';
+import { WEEKDAYS } from './weekdayNames.ts';
 
 const DAYS_IN: ReadonlyMap<string, number> = new Map([
   ['day', 1],
@@ -84,6 +84,8 @@ export const inSomeTime: Rule = (talk, i) => {
     return { until: i + 4, date: addDays(talk.today, 14), relation: 'on', rule: 'time/in-days' };
   if (talk.says(i, ['in', 'a', 'month', 'or', 'so']))
     return { until: i + 5, date: addMonths(talk.today, 1), relation: 'on', rule: 'time/in-days' };
+  if (talk.says(i, ['in', 'a', 'week']) && !talk.quantityAt(i + 1) && talk.ends(i + 3))
+    return { until: i + 3, date: addDays(talk.today, 7), relation: 'on', rule: 'time/in-days' };
   if (/^(?:in|inside|within)$/.test(talk.word(i)) && talk.says(i + 1, ['a', 'fortnight']))
     return { until: i + 3, date: addDays(talk.today, 14), relation: 'on', rule: 'time/in-days' };
   const days = talk.says(i, ['in', 'a']) && talk.word(i + 3) === 'time' ? TIMED.get(talk.word(i + 2)) : undefined;

@@ -1,9 +1,9 @@
-import { addDays, addMonths, firstOfMonth, lastWeekday, nextWeekday, weekdayOf } from './days.ts';
+import { addDays, addMonths, firstOfMonth, fridayOf, nextWeekday, weekdayOf } from './days.ts';
 import { monthPart } from './months.ts';
 import { byFirstWord } from './phrases.ts';
 import type { Found, Rule, Talk } from './talk.ts';
-import { happened } from './told.ts';
-import { WEEKDAYS } from './weekdays.ts';
+import { WEEKDAYS } from './weekdayNames.ts';
+import { weekend, weekendAt } from './weekends.ts';
 
 interface Reach {
   date: string;
@@ -12,7 +12,7 @@ interface Reach {
   past?: true;
 }
 
-const friday = (talk: Talk) => (weekdayOf(talk.today) === 5 ? talk.today : nextWeekday(talk.today, 5));
+const friday = (talk: Talk) => fridayOf(talk.today);
 const monday = (talk: Talk) => nextWeekday(talk.today, 1);
 const endOfWeek = (talk: Talk): Reach => ({ date: friday(talk), by: true });
 const endOfNextWeek = (talk: Talk): Reach => ({ date: addDays(monday(talk), 4), by: true });
@@ -79,6 +79,7 @@ const STRETCHES = byFirstWord(
       ['end of month', endOfMonth],
       ['eom', endOfMonth],
       ['the week after next', weekAfterNext],
+      ['next to next week', weekAfterNext],
       ['week after next', weekAfterNext],
       ['mid next week', midNextWeek],
       ['middle of next week', midNextWeek],
@@ -164,6 +165,8 @@ const STRETCHES = byFirstWord(
       ['end of the year', endOfYear],
       ['end of year', endOfYear],
       ['year end', endOfYear],
+      ["year's end", endOfYear],
+      ["the year's out", endOfYear],
       ['mid month', midMonth],
       ['the middle of the month', midMonth],
       ['next month', nextMonth],
@@ -175,6 +178,8 @@ const STRETCHES = byFirstWord(
 export const stretch: Rule = (talk, i) => {
   for (const [words, reach] of STRETCHES.get(talk.word(i)) ?? []) {
     if (!talk.names(i, words)) continue;
+    // "This week end" is a weekend.
+    if (words.at(-1) === 'week' && weekendAt(talk, i + words.length - 1)) continue;
     // "The last week in july" is a part of that month.
     if (words[0] === 'last' && monthPart(talk, i)) continue;
     // "Last week friday" is that friday's.
@@ -196,63 +201,4 @@ function dayBehind(talk: Talk, at: number): Found | null {
   return day === undefined || talk.word(k).length < 4
     ? null
     : { until: k + 1, date: addDays(monday(talk), (day + 6) % 7), rule: 'time/weekday-next-week' };
-}
-
-const BEFORE_WEEKEND = /^(?:over|on|for|by|before|after|until|till|til|through|thru|of|during|all)$/;
-
-/** "This weekend", "over the weekend": the one behind where it is told of, else the coming one. */
-const weekend: Rule = (talk, i) => {
-  if (talk.bare(i) !== 'weekend') return null;
-  const lead = talk.word(i - 1);
-  const later = talk.says(i + 1, ['after', 'next']) || talk.says(i + 1, ['after', 'this', 'one']) ? 1 : 0;
-  if (later) {
-    const next = talk.word(i + 2) === 'next';
-    const saturday = addDays(nextWeekday(addDays(talk.today, -1), 6), next ? 14 : 7);
-    const until = i + (next ? 3 : 4);
-    const from = lead === 'the' ? i - 1 : i;
-    return { from, until, date: saturday, to: addDays(saturday, 1), relation: 'during', rule: 'time/weekend' };
-  }
-  if (!/^(?:this|the|last|next|all|coming|past)$/.test(lead)) return null;
-  const justGone = talk.says(i + 1, ['just', 'gone']) ? i + 3 : /^(?:gone|past)$/.test(talk.word(i + 1)) ? i + 2 : 0;
-  const over = talk.word(i - 2) === 'over' && lead === 'the';
-  if (lead === 'the' && !justGone && !BEFORE_WEEKEND.test(talk.word(i - 2)) && !talk.ends(i + 1)) return null;
-  // "After the weekend": the monday.
-  if (lead === 'the' && talk.word(i - 2) === 'after') {
-    const date = addDays(nextWeekday(addDays(talk.today, -1), 6), 2);
-    return { from: i - 1, until: i + 1, date, relation: 'notBefore', rule: 'time/after-weekend' };
-  }
-  // "Before the weekend": by the friday.
-  if (lead === 'the' && /^(?:before|b4)$/.test(talk.word(i - 2)))
-    return { from: i - 1, until: i + 1, date: friday(talk), relation: 'by', rule: 'time/before-weekend' };
-  const from = over ? i - 2 : i - 1;
-  const at = talk.word(i - 2) === 'at' && lead === 'the';
-  const past =
-    lead === 'last' || lead === 'past' || justGone > 0 || (over && isPast(talk, from)) || (at && happened(talk, i - 2));
-  const sunday = weekdayOf(talk.today) === 0;
-  // On its sunday "this weekend" is what is left of it.
-  if (lead === 'this' && sunday)
-    return { from, until: i + 1, date: talk.today, to: talk.today, relation: 'during', rule: 'time/weekend' };
-  const coming = nextWeekday(addDays(talk.today, -1), 6);
-  const gone = addDays(lastWeekday(talk.today, 6), sunday && lead === 'last' ? -7 : 0);
-  const saturday = past ? gone : coming;
-  // "By the weekend", said on one, is by the next.
-  const next = lead === 'next' || (talk.word(i - 2) === 'by' && saturday === talk.today);
-  const date = next ? addDays(saturday, 7) : saturday;
-  return {
-    from,
-    until: justGone || i + 1,
-    date,
-    to: addDays(date, 1),
-    relation: 'during',
-    ...(past && { past }),
-    rule: 'time/weekend',
-  };
-};
-
-/** A verb in the past before "over the weekend", or the week still young. */
-function isPast(talk: Talk, i: number): boolean {
-  const lead = talk.lead(i);
-  if (/\b(?:will|gonna|going|to|can|let|leave|need|needs|should|have|let's)\b|'ll\b/.test(lead)) return false;
-  const early = weekdayOf(talk.today) >= 1 && weekdayOf(talk.today) <= 2;
-  return early || talk.toldOfPast(i) || /\w(?:ed|ung|ug|ent|ame|ook)\b/.test(lead);
 }

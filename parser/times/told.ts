@@ -3,6 +3,7 @@ import type { Talk } from './talk.ts';
 
 const BETWEEN = /^(?:never|just|only|finally|already|all|both|also|even|still|not|guy|guys|man|lads)$/;
 const CALLED = /^(?:rang|called|texted|emailed|phoned)$/;
+const GOT_DONE = /^(?:set|hung|done|put|cut|built|laid|stuck|hit|sent|made|[a-z]{3,}ed)$/;
 const GOT_TO = /^(?:to|there|in|here|back|stuck|rained|as)$/;
 /** "Have the plumber set it friday": who stands before the deed is told to do it. */
 const isHad = (talk: Talk, subject: number) =>
@@ -50,6 +51,8 @@ export function happened(talk: Talk, at: number): boolean {
     const subject = BETWEEN.test(talk.word(k - 1)) ? k - 2 : k - 1;
     const done =
       DID_WITH_SUBJECT.has(word) || /[a-z]{3}ed$/.test(word) || (word === 'got' && GOT_TO.test(talk.word(k + 1)));
+    // "The toilet got set friday", "got rained out monday".
+    if (word === 'got' && GOT_DONE.test(talk.word(k + 1)) && !HAVING.test(talk.word(k - 1))) return true;
     if (done && acts(talk.word(subject)) && !isHad(talk, subject)) return true;
     if (word === 'to' && talk.word(k - 1) === 'got') continue;
     // "Came by saturday": by the house.

@@ -1,4 +1,4 @@
-import { DID, JOINT, SETTLED, SURELY_DID, TO_COME } from './deeds.ts';
+import { DID, DID_WITH_SUBJECT, JOINT, SETTLED, SURELY_DID, TO_COME } from './deeds.ts';
 import { isPerson } from './people.ts';
 import type { Talk } from './talk.ts';
 
@@ -45,8 +45,18 @@ export const namesWhatCame = (talk: Talk, from: number, until: number): boolean 
   !DID.has(talk.word(until)) &&
   STILL_OPEN.test(talk.join(until + 1, until + 3));
 
+const FOLLOWING = 4;
 const STILL_AHEAD =
   /\b(?:will|gonna|going|by|until|till|due|next|expires?|renews?|runs|anniversary|warranty|shall)\b|'ll\b/;
-/** Whether something around the day said from `from` to `until` puts it ahead. */
-export const isToCome = (talk: Talk, from: number, until: number): boolean =>
-  STILL_AHEAD.test(talk.lead(from)) || STILL_AHEAD.test(talk.join(until, until + 4));
+const SAYS = /^(?:say|says|said|reads|read)$/;
+const isDeed = (word: string) =>
+  DID.has(word) || DID_WITH_SUBJECT.has(word) || SURELY_DID.test(word) || SAYS.test(word);
+
+/**
+ * Whether a deed is told around the day said from `from` to `until`, and nothing that is still to come: "paper says 8 june",
+ * "they promised it before christmas". So a day that has only just gone by is not taken for the one of the next year.
+ */
+export function toldAround(talk: Talk, from: number, until: number): boolean {
+  const around = `${talk.lead(from)} | ${talk.join(until, until + FOLLOWING)}`;
+  return !STILL_AHEAD.test(around) && around.split(' ').some(isDeed);
+}

@@ -1,7 +1,7 @@
 import type { Quantity } from '../types.ts';
 import { addDays, addHours, addMonths, dayOf } from './days.ts';
 import type { Found, Rule, Talk } from './talk.ts';
-import { WEEKDAYS } from './weekdays.ts';
+import { WEEKDAYS } from './weekdayNames.ts';
 import { begunAt, endsAt } from './withinDay.ts';
 
 /** "48 hours on the self leveler before anybody walks it": said first, of what it must be left for. */
@@ -38,7 +38,8 @@ const NIGHT_HOURS = 12;
 export const overnight: Rule = (talk, i) => {
   const words = NIGHT.find((list) => talk.says(i, list));
   if (!words || /^(?:shipping|ship|delivery|bag|crew|it|guy)$/.test(talk.word(i + words.length))) return null;
-  if (talk.toldOfPast(i) && !SURE_WAIT.test(talk.lead(i))) return null;
+  const told = talk.toldOfPast(i) || /\b(?:held|ran|stayed|dripped|leaked)$/.test(talk.lead(i));
+  if (told && !SURE_WAIT.test(talk.lead(i))) return null;
   return {
     until: i + words.length,
     date: addDays(talk.today, 1),
@@ -93,7 +94,9 @@ function ahead(talk: Talk, i: number, quantity: Quantity, until: number, hours: 
   const start = first?.from ?? i;
   // "In about two weeks": the hedge stands between.
   let lead = /^(?:about|around|maybe|roughly|like)$/.test(talk.word(start - 1)) ? start - 1 : start;
-  if (talk.word(lead - 1) === 'next' && talk.says(lead - 3, ['within', 'the'])) lead -= 2;
+  // "Within the next ten days", "in the next two weeks".
+  const next = talk.word(lead - 1) === 'next' && /^(?:within|in) the$/.test(talk.join(lead - 3, lead - 1));
+  if (next) lead -= 2;
   // "Inside of a week", "in under two weeks".
   const inside = [['inside', 'of'], ['in', 'under'], ['in', 'less', 'than'], ['inside']].find((words) =>
     talk.says(lead - words.length, words),
@@ -101,7 +104,7 @@ function ahead(talk: Talk, i: number, quantity: Quantity, until: number, hours: 
   if (inside && hours >= LEAST_HOURS_ON)
     return { from: lead - inside.length, until, date: endOf(talk, quantity), relation: 'by', rule: 'time/in-days' };
   const before = talk.word(lead - 1);
-  const within = before === 'within' || talk.says(lead - 2, ['in', 'the']);
+  const within = next || before === 'within' || talk.says(lead - 2, ['in', 'the']);
   const out = /^(?:out|away)$/.test(talk.word(until))
     ? 1
     : /^from (?:now|today)$/.test(talk.join(until, until + 2))

@@ -1,0 +1,77 @@
+import { addDays, fridayOf, lastWeekday, nextWeekday, weekdayOf } from './days.ts';
+import type { Rule, Talk } from './talk.ts';
+import { happened } from './told.ts';
+
+/** Behind the last word of "weekend", "week end", "w/end" at `i`; 0 where none is. */
+export function weekendAt(talk: Talk, i: number): number {
+  if (talk.bare(i) === 'weekend') return i + 1;
+  if (talk.says(i, ['week', 'end'])) return i + 2;
+  return talk.says(i, ['w', '/', 'end']) ? i + 3 : 0;
+}
+
+const BEFORE_WEEKEND = /^(?:over|on|for|by|before|after|until|till|til|through|thru|of|during|all)$/;
+
+/** "This weekend", "over the weekend": the one behind where it is told of, else the coming one. */
+export const weekend: Rule = (talk, i) => {
+  const end = weekendAt(talk, i);
+  if (!end) return null;
+  const lead = talk.word(i - 1);
+  const later = talk.says(end, ['after', 'next']) || talk.says(end, ['after', 'this', 'one']) ? 1 : 0;
+  if (later) {
+    const next = talk.word(end + 1) === 'next';
+    const saturday = addDays(nextWeekday(addDays(talk.today, -1), 6), next ? 14 : 7);
+    const until = end + (next ? 2 : 3);
+    const from = lead === 'the' ? i - 1 : i;
+    return { from, until, date: saturday, to: addDays(saturday, 1), relation: 'during', rule: 'time/weekend' };
+  }
+  if (!/^(?:this|the|last|next|all|coming|past)$/.test(lead)) return null;
+  const justGone = talk.says(end, ['just', 'gone']) ? end + 2 : /^(?:gone|past)$/.test(talk.word(end)) ? end + 1 : 0;
+  const over = talk.word(i - 2) === 'over' && lead === 'the';
+  if (
+    lead === 'the' &&
+    !justGone &&
+    !talk.word(i).endsWith("'s") &&
+    !BEFORE_WEEKEND.test(talk.word(i - 2)) &&
+    !talk.ends(end)
+  )
+    return null;
+  // "After the weekend": the monday.
+  if (lead === 'the' && talk.word(i - 2) === 'after') {
+    const date = addDays(nextWeekday(addDays(talk.today, -1), 6), 2);
+    return { from: i - 1, until: end, date, relation: 'notBefore', rule: 'time/after-weekend' };
+  }
+  // "Before the weekend": by the friday.
+  if (lead === 'the' && /^(?:before|b4)$/.test(talk.word(i - 2)))
+    return { from: i - 1, until: end, date: fridayOf(talk.today), relation: 'by', rule: 'time/before-weekend' };
+  const from = over ? i - 2 : i - 1;
+  const at = talk.word(i - 2) === 'at' && lead === 'the';
+  const past =
+    lead === 'last' || lead === 'past' || justGone > 0 || (over && isPast(talk, from)) || (at && happened(talk, i - 2));
+  const sunday = weekdayOf(talk.today) === 0;
+  // On its sunday "this weekend" is what is left of it.
+  if (lead === 'this' && sunday)
+    return { from, until: end, date: talk.today, to: talk.today, relation: 'during', rule: 'time/weekend' };
+  const coming = nextWeekday(addDays(talk.today, -1), 6);
+  const gone = addDays(lastWeekday(talk.today, 6), sunday && lead === 'last' ? -7 : 0);
+  const saturday = past ? gone : coming;
+  // "By the weekend", said on one, is by the next.
+  const next = lead === 'next' || (talk.word(i - 2) === 'by' && saturday === talk.today);
+  const date = next ? addDays(saturday, 7) : saturday;
+  return {
+    from,
+    until: justGone || end,
+    date,
+    to: addDays(date, 1),
+    relation: 'during',
+    ...(past && { past }),
+    rule: 'time/weekend',
+  };
+};
+
+/** A verb in the past before "over the weekend", or the week still young. */
+function isPast(talk: Talk, i: number): boolean {
+  const lead = talk.lead(i);
+  if (/\b(?:will|gonna|going|to|can|let|leave|need|needs|should|have|let's)\b|'ll\b/.test(lead)) return false;
+  const early = weekdayOf(talk.today) >= 1 && weekdayOf(talk.today) <= 2;
+  return early || talk.toldOfPast(i) || /\w(?:ed|ung|ug|ent|ame|ook)\b/.test(lead);
+}
