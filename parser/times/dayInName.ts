@@ -3,7 +3,7 @@ import type { Talk } from './talk.ts';
 
 /** "Sunday best", "the monday crew": a name with a day in it. */
 export const NO_DAY =
-  /^(?:mornings|afternoons|nights|evenings|trading|roast|market|league|football|harbou?r|street|road|creek|lane|club|dieu|best|school|paper|papers|mug|crew|crowd|special|drivers?|football|funnies|blues|feeling|quarterback|traffic|rush|rates?|pric(?:e|es|ing)|sales?|wages?|rota|shift)$/;
+  /^(?:ever|mornings|afternoons|nights|evenings|trading|roast|market|league|football|harbou?r|street|road|creek|lane|club|dieu|best|school|paper|papers|mug|crew|crowd|special|drivers?|football|funnies|blues|feeling|quarterback|traffic|rush|rates?|pric(?:e|es|ing)|sales?|wages?|rota|shift)$/;
 const CALLED = /\b(?:happy|boy|girl|named|name is|name's|(?:dog|fella|man|guy|lad|bloke) called)$/;
 const ANIMAL = /^(?:ate|dug|chewed|barked|barks|bit|peed|pissed|licked|chased|growled|stole|wants)$/;
 const BEAST = /^(?:dog|cat|pup|puppy|horse|kitten|parrot|donkey|goat)$/;

@@ -17,7 +17,7 @@ const DAY_CUE = /^(?:by|on|come|before|b4|until|till|til|due|after|starting|thro
 const SUBJECT = /^(?:we|they|he|she|i|he's|she's|they're|we're|i'm)$/;
 /** What happens on a day rather than to a numbered thing: "tops land the fourteenth", "push it to the 28th". */
 export const DATED_VERB =
-  /\b(?:lands?|comes?|coming|ships?|delivers?|delivery|starts?|opens?|closes?|closing|move|push|bump|slide|reschedule|moved|pushed|bumped|slips?|slipped|shift(?:s|ed)?|inspection|final|deadline|has|shuts?|shut|closed|booked|arrives?|here|booked|scheduled|gone|back|leaves?|due)\b/;
+  /\b(?:lands?|comes?|coming|ships?|delivers?|delivery|starts?|opens?|closes?|closing|move|push|bump|book|schedule|slide|reschedule|moved|pushed|bumped|slips?|slipped|shift(?:s|ed)?|inspection|final|deadline|has|shuts?|shut|closed|booked|arrives?|here|booked|scheduled|gone|back|leaves?|due)\b/;
 
 /** "Shipment left the 20th". */
 const CAME = /^(?:left|came|went|arrived|shipped|landed|signed|started|closed|finished|died|expired)$/;

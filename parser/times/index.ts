@@ -77,6 +77,8 @@ export function readTimes(
     const span = opened && claimed > 0 ? spanOf(talk, opened, { claimed, from, rule: joined.rule }) : null;
     if (opened && span !== null) {
       const later = joined.date < opened.date ? afterOpening(joined) : joined.date;
+      // "June 12 to august 24", said in july: it has begun.
+      if (later < opened.date) opened.date = addMonths(opened.date, -12);
       Object.assign(opened, {
         from: places[span]!,
         start: talk.tokens[span]!.start,

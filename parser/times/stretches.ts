@@ -19,6 +19,11 @@ const endOfNextWeek = (talk: Talk): Reach => ({ date: addDays(monday(talk), 4), 
 const endOfMonth = (talk: Talk): Reach => ({ date: addDays(firstOfNextMonth(talk), -1), by: true });
 const nextWeek = (talk: Talk): Reach => ({ date: monday(talk), to: addDays(monday(talk), 6) });
 const weekAfterNext = (talk: Talk): Reach => ({ date: addDays(monday(talk), 7), to: addDays(monday(talk), 13) });
+const weekBeforeLast = (talk: Talk): Reach => ({
+  date: addDays(monday(talk), -21),
+  to: addDays(monday(talk), -15),
+  past: true,
+});
 const lastWeek = (talk: Talk): Reach => ({
   date: addDays(monday(talk), -14),
   to: addDays(monday(talk), -8),
@@ -147,6 +152,9 @@ const STRETCHES = byFirstWord(
       ['later this week', restOfWeek],
       ['sometime this week', restOfWeek],
       ['this week', restOfWeek],
+      ['last to last week', weekBeforeLast],
+      ['the week before last', weekBeforeLast],
+      ['week before last', weekBeforeLast],
       ['last week', lastWeek],
       ['the past week', pastWeek],
       ['this past week', pastWeek],

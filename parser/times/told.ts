@@ -13,7 +13,7 @@ const REACH = 8;
 
 /** "He was supposed to be here thursday", "that was due monday", "should've been done friday": it was not done then. */
 const UNMET =
-  /\b(?:(?:was|were) (?:supposed|meant) to (?:\w+ ){0,3}|(?:was|were) due (?:on |in )?|should(?:'ve| have|a| of) (?:\w+ ){1,4})$/;
+  /\b(?:(?:was|were) (?:supposed|sposed|meant) to (?:\w+ ){0,3}|(?:was|were) due (?:on |in )?|should(?:'ve| have|a| of) (?:\w+ ){1,4})$/;
 /** "Supposed to come tuesday and didn't". */
 const isUnmet = (talk: Talk, at: number) =>
   /^(?:supposed|meant) to (?:\w+ ){1,3}$/.test(`${talk.lead(at)} `) &&

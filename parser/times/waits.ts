@@ -107,9 +107,11 @@ function ahead(talk: Talk, i: number, quantity: Quantity, until: number, hours: 
   const within = next || before === 'within' || talk.says(lead - 2, ['in', 'the']);
   const out = /^(?:out|away)$/.test(talk.word(until))
     ? 1
-    : /^from (?:now|today)$/.test(talk.join(until, until + 2))
+    : talk.says(until, ['to', 'go'])
       ? 2
-      : 0;
+      : /^from (?:now|today)$/.test(talk.join(until, until + 2))
+        ? 2
+        : 0;
   // "They have ten days to respond".
   const given = GIVEN.test(talk.lead(lead)) && talk.word(until) === 'to';
   if (given && hours >= LEAST_HOURS_ON && !talk.toldOfPast(lead - 1))
@@ -170,7 +172,7 @@ function wait(talk: Talk, i: number, quantity: Quantity, until: number, hours: n
       hours,
       rule: 'time/wait',
     };
-  if (isNamedBy(talk, quantity, until)) return null;
+  if (isNamedBy(talk, quantity, until) || /\b(?:good|lasts?|open|workable) for$/.test(lead)) return null;
   // "Two more days on the mud".
   const more =
     (quantity.more === true || talk.word(i - 1) === 'another') && hours >= LEAST_HOURS_ON && !talk.toldOfPast(i);

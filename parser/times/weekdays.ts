@@ -85,7 +85,10 @@ export const weekday: Rule = (talk, i) => {
     (before === 'on' && talk.toldOfPast(i - 1)) ||
     (before === 'back' && talk.toldOfPast(i - 1) && !/\bgot\b/.test(talk.lead(i))) ||
     // "Still nothing from the city as of friday".
-    (talk.says(i - 2, ['as', 'of']) && i > 2 && isLast(talk, until))
+    (talk.says(i - 2, ['as', 'of']) &&
+      i > 2 &&
+      isLast(talk, until) &&
+      !/\b(?:can|will|should|goes?|starts?)\b/.test(talk.lead(i)))
   )
     return { until, date: lastWeekday(talk.today, day), past: true, rule: 'time/weekday-past' };
   return { until, date: next, rule: 'time/weekday' };
