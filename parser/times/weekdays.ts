@@ -50,6 +50,11 @@ export const weekday: Rule = (talk, i) => {
     const sameWeek = today !== 0 && (day === 0 ? 7 : day) > today;
     return { from: i - 1, until, date: sameWeek ? addDays(next, 7) : next, rule: 'time/next-weekday' };
   }
+  // "Today, monday", "it's monday and nobody's here": the day on which it is said.
+  const named = before === ',' ? talk.word(i - 2) : before;
+  const isNow =
+    /^(?:today|today's)$/.test(named) || (/^(?:it's|its)$/.test(named) && /^(?:and|,|)$/.test(talk.word(until)));
+  if (isNow && weekdayOf(talk.today) === day) return { until, date: talk.today, rule: 'time/today' };
   if (talk.says(until, ['que', 'viene'])) return { until: until + 2, date: next, rule: 'time/this-weekday' };
   if (before === 'this' || before === 'coming' || before === 'proximo') {
     const from = talk.says(i - 2, ['this', 'coming']) ? i - 2 : i - 1;

@@ -1,6 +1,7 @@
 import { addDays, fridayOf, lastWeekday, nextWeekday, weekdayOf } from './days.ts';
 import type { Rule, Talk } from './talk.ts';
 import { happened } from './told.ts';
+import { toldAround } from './toldOf.ts';
 
 /** Behind the last word of "weekend", "week end", "w/end" at `i`; 0 where none is. */
 export function weekendAt(talk: Talk, i: number): number {
@@ -46,7 +47,11 @@ export const weekend: Rule = (talk, i) => {
   const from = over ? i - 2 : i - 1;
   const at = talk.word(i - 2) === 'at' && lead === 'the';
   const past =
-    lead === 'last' || lead === 'past' || justGone > 0 || (over && isPast(talk, from)) || (at && happened(talk, i - 2));
+    lead === 'last' ||
+    lead === 'past' ||
+    justGone > 0 ||
+    (over && isPast(talk, from, end)) ||
+    (at && happened(talk, i - 2));
   const sunday = weekdayOf(talk.today) === 0;
   // On its sunday "this weekend" is what is left of it.
   if (lead === 'this' && sunday)
@@ -68,10 +73,10 @@ export const weekend: Rule = (talk, i) => {
   };
 };
 
-/** A verb in the past before "over the weekend", or the week still young. */
-function isPast(talk: Talk, i: number): boolean {
-  const lead = talk.lead(i);
-  if (/\b(?:will|gonna|going|to|can|let|leave|need|needs|should|have|let's)\b|'ll\b/.test(lead)) return false;
-  const early = weekdayOf(talk.today) >= 1 && weekdayOf(talk.today) <= 2;
-  return early || talk.toldOfPast(i) || /\w(?:ed|ung|ug|ent|ame|ook)\b/.test(lead);
+/** Told with the deed before "over the weekend" or behind it, or as where something is left from. */
+function isPast(talk: Talk, from: number, until: number): boolean {
+  const lead = talk.lead(from);
+  if (/\b(?:will|gonna|going|to|can|let|leave|need|needs|should|have|let's|keep)\b|'ll\b/.test(lead)) return false;
+  if (toldAround(talk, from, until) || talk.toldOfPast(from) || happened(talk, from)) return true;
+  return talk.word(from - 1) === 'from' || /\w(?:ed|ung|ug|ent|ame|ook)\b/.test(lead);
 }

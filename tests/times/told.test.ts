@@ -74,6 +74,8 @@ describe('weeks and weekends that have been', () => {
     ['this past weekend', ['2026-07-25..2026-07-26']],
     ['the weekend just gone', ['2026-07-25..2026-07-26']],
     ['they robbed us at the weekend', ['2026-07-25..2026-07-26']],
+    ['over the weekend somebody cut the lock', ['2026-07-25..2026-07-26']],
+    ['keep the fans on over the weekend', ['2026-08-01..2026-08-02']],
   ])('%s', (text, days) => {
     expect(daysOf(text)).toEqual(days);
   });
@@ -90,6 +92,8 @@ describe('said on the days themselves', () => {
     ['2026-08-01T21:40:00', 'by the weekend it has to be shut in', ['2026-08-08..2026-08-09']],
     ['2026-12-31T10:00:00', 'they promised it before christmas', ['2026-12-25']],
     ['2026-12-31T10:00:00', 'on the first of the year they go to the new code', ['2027-01-01']],
+    ['2027-03-01T07:00:00', 'over the weekend keep the door open', ['2027-03-06..2027-03-07']],
+    ['2027-03-01T07:00:00', "it's monday and nobody's here", ['2027-03-01']],
     ['2027-05-15T09:00:00', "poured friday the 7th and it's cracked", ['2027-05-07']],
   ])('%s: %s', (now, text, days) => {
     expect(daysOf(text, now)).toEqual(days);
