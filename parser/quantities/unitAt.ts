@@ -95,7 +95,7 @@ function endsAbbreviation(line: Line, stop: number): boolean {
 const BARS = /^(?:pulls?|handles?|stools?|clamps?|tops?|sinks?|joists?|chairs?|lights?|doors?|faucets?|taps?)$/;
 const LETTERS = wordSet('a v w f c h m l g t');
 /** Abbreviations that are everyday words or other shorthand, read only behind digits. */
-const AFTER_DIGITS = wordSet('ma ga nm sh sq cs tb ph pr pk rl bg hp bar min sec tn pal nr nrs cum kn');
+const AFTER_DIGITS = wordSet('ma ga nm sh sq cs tb ph pr pk rl bg hp bar min sec tn pal nr nrs cum kn pa kv mv');
 /** "2 in the hall", "30 in stock": a preposition. */
 const IN_PLACE = wordSet(
   'the a an my our his her their this that there here each every some any both all it total stock hall kitchen bath bathroom bedroom ' +
