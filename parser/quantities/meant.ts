@@ -5,7 +5,7 @@ import { type Unit, unitNamed } from './units.ts';
 import { wordSet } from './words.ts';
 
 const THIN_SHEET = wordSet(
-  'vb dpm visqueen membrane poly plastic sheeting vapor vapour liner barrier bag bags film wear lvp vinyl wet dry dft wft coat coats coating paint primer lacquer pond',
+  'vb dpm visqueen membrane poly plastic sheeting vapor vapour liner barrier bag bags film wear lvp vinyl wet dft wft paint primer lacquer pond',
 );
 export const LOOSE = wordSet(
   'concrete mix gravel sand dirt soil topsoil mulch stone fill base rock crush mud ready-mix cement',
@@ -32,7 +32,9 @@ const isPressure = (line: Line, at: number) =>
 export function meant(line: Line, from: number, until: number, unit: Unit, number: SaidNumber | null): Unit {
   const said = line.word(from);
   const pipe = [until, until + 1].some((k) => /^(?:pipe|tube|tubing|hose|conduit|elbow|elbows)$/.test(line.word(k)));
-  const thin = !pipe && [until, from - 2, from - 3, from - 4].some((k) => THIN_SHEET.has(line.bare(k)));
+  // "Ten mil dry film", "thirty mil pond liner".
+  const described = /^(?:dry|pond|black|clear|white|reinforced|string)$/.test(line.word(until)) ? until + 1 : until;
+  const thin = !pipe && [until, described, from - 2, from - 3, from - 4].some((k) => THIN_SHEET.has(line.bare(k)));
   if (said === 'mil' && thin && (number?.n ?? 0) <= THICKEST_MILS * (number?.d ?? 1)) return unitNamed('mils')!;
   // "An 18 cube box": a box of the electrician's, told by its cubic inches.
   if (said === 'cube' && line.word(until) === 'box') return unitNamed('cu in')!;

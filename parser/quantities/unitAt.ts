@@ -154,8 +154,8 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
     !tempered(line, from)
   )
     return false;
-  // `22w x 30h`: sides.
-  if (/^[wh]$/.test(name) && tight && (isBy(next) || isBy(line.word(from - 2)))) return false;
+  // `22w x 30h`, `35-1/2 W x 47 H`: sides.
+  if (/^[wh]$/.test(name) && (tight || (number?.d ?? 1) > 1) && (isBy(next) || isBy(line.word(from - 2)))) return false;
   // "Scribe 1-1/2 L side".
   if (name === 'l' && /^(?:side|hand|leg|return|end)$/.test(next)) return false;
   if (LETTERS.has(name))

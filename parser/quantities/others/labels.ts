@@ -8,7 +8,7 @@ import { endOfSpan, isListOfNames, isSecondName } from './spans.ts';
 
 /** Words that give the number behind them as a name. */
 const NAMED = wordSet(
-  'season episode psalm hymn verse rink addendum docket squad battalion platoon regiment local stall hangar court pew error err nfpa osha oshas hockey gpa engine game league formula ral pantone kubota jlg stihl honda bobcat scheme mode option alternate keynote mark number unit suite apt apartment circuit ckt lot interstate marker license serial page revision rev order invoice permit po wo job ticket model cat category type grade schedule sch ' +
+  'bowl season episode psalm hymn verse rink addendum docket squad battalion platoon regiment local stall hangar court pew error err nfpa osha oshas hockey gpa engine game league formula ral pantone kubota jlg stihl honda bobcat scheme mode option alternate keynote mark number unit suite apt apartment circuit ckt lot interstate marker license serial page revision rev order invoice permit po wo job ticket model cat category type grade schedule sch ' +
     'irc ibc nec upc nfpa chevy ford dodge ram iphone wd series channel aisle slot locker extension bus track route rt rm zip highway hwy exit chapter version phase class breaker stage code ext combo pin gate plan item note bus tram flight platform terminal junction pier studio berth shade rm rfi submittal tier bulletin asi package clause amendment appendix act csi rtu ahu vav fcu rcd mcb pump isle ward ofc ste lockbox acct acc villa dorm hse hook keypad branch allotment riser key tag fob user pass snag dwg usb hdmi iso astm ansi csa',
 );
 /** The same, unless a size follows: "window three", but "window 36 x 48". */
@@ -70,7 +70,10 @@ export const label: ClaimRule = (line, i) => {
   // "R two point five batts".
   if (
     number.shape === 'decimal' &&
-    ((/^(?:r|version|ver|clause|section|software|firmware)$/.test(line.word(i - 1)) && !areTold(line, i)) ||
+    ((/^(?:r|version|ver|clause|section|software|firmware|nec|irc|ibc|upc|ipc|imc|ifc|nfpa|osha|code|fig|figure)$/.test(
+      line.word(i - 1),
+    ) &&
+      !areTold(line, i)) ||
       isLettered(line, i))
   )
     return claim(number.until);
