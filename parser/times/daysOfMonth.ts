@@ -17,7 +17,7 @@ const DAY_CUE = /^(?:by|on|come|before|b4|until|till|til|due|after|starting|thro
 const SUBJECT = /^(?:we|they|he|she|i|he's|she's|they're|we're|i'm)$/;
 /** What happens on a day rather than to a numbered thing: "tops land the fourteenth", "push it to the 28th". */
 export const DATED_VERB =
-  /\b(?:lands?|comes?|coming|ships?|delivers?|delivery|starts?|opens?|closes?|closing|move|push|bump|book|schedule|slide|reschedule|moved|pushed|bumped|slips?|slipped|shift(?:s|ed)?|inspection|final|deadline|has|shuts?|shut|closed|booked|arrives?|here|booked|scheduled|gone|back|leaves?|due)\b/;
+  /\b(?:lands?|comes?|coming|pouring|starting|leaving|opening|ships?|delivers?|delivery|starts?|opens?|closes?|closing|move|push|bump|book|schedule|slide|reschedule|moved|pushed|bumped|slips?|slipped|shift(?:s|ed)?|inspection|final|deadline|has|shuts?|shut|closed|booked|arrives?|here|booked|scheduled|gone|back|leaves?|due)\b/;
 
 /** "Shipment left the 20th". */
 const CAME = /^(?:left|came|went|arrived|shipped|landed|signed|started|closed|finished|died|expired)$/;
@@ -40,7 +40,8 @@ export const dayOfMonth: Rule = (talk, i) => {
   // "I'll be back on the nineteenth to put it in": so high a number counts no floors and no coats.
   const plain = day >= 13 && /^(?:on|by|before|until|till|til)$/.test(talk.word(i - 2));
   // "The 29th's wide open".
-  if (!plain && !talk.ends(until) && !talk.word(until - 1).endsWith("'s")) return null;
+  const asked = isAsked(talk, i, ordinal);
+  if (!plain && !asked && !talk.ends(until) && !talk.word(until - 1).endsWith("'s")) return null;
   if (isToday(talk, i - 2, until) && day === Number(talk.today.slice(8)))
     return { from: i - 1, until, date: talk.today, rule: 'time/day-of-month' };
   const week = weekOpening(talk, i - 1);
@@ -49,6 +50,7 @@ export const dayOfMonth: Rule = (talk, i) => {
     isNamed(talk, i - 2) ||
     isDayItself(talk, until) ||
     isEvent(talk, i, day) ||
+    asked ||
     /^at (?:the )?(?:very )?(?:earliest|latest|soonest)\b/.test(talk.join(until, until + 4)) ||
     isInSpan(talk, i, until) ||
     DAY_CUE.test(talk.word(i - 2)) ||
@@ -143,6 +145,19 @@ const isToday = (talk: Talk, before: number, until: number) =>
   /^(?:it's|its|today's|today|is|being)$/.test(talk.word(before)) ||
   (talk.word(before) === ',' && talk.word(before - 1) === 'today') ||
   talk.word(talk.word(until) === ',' ? until + 1 : until) === 'today';
+
+/** "Do it the 5th", "how's the 12th look", "is the 10th any good", "the morning of the 5th": what else than a day is told so. */
+function isAsked(talk: Talk, i: number, { until, digits, day }: Ordinal): boolean {
+  const before = talk.word(i - 2);
+  if (before === 'of' && /^(?:morning|night|evening|afternoon)$/.test(talk.word(i - 3))) return true;
+  if (/^(?:looks?|any good|works?|suits?)\b/.test(talk.join(until, until + 2))) return digits || day > 3;
+  if (!digits || !talk.ends(until)) return false;
+  const handed = /^(?:hand|pass|give|send|show|get|bring|grab)$/.test(talk.word(i - 3));
+  return (
+    (/^(?:it|her|him|me|us|them)$/.test(before) && !handed) ||
+    (before === 'make' && /\b(?:can|could) (?:you|we|he|she|they|u)\b/.test(talk.lead(i)))
+  );
+}
 
 /** "Windows ship the third", "moving in the first", "her birthday's the ninth": what has a day of its own stands right before. */
 const isEvent = (talk: Talk, i: number, day: number) =>

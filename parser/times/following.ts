@@ -26,6 +26,10 @@ export function followingDay(talk: Talk, i: number, named: Named | null): Found 
   const word = talk.word(unit);
   if (/^(?:day|morning|afternoon)$/.test(word))
     return { until, date: addDays(named.date, 1), ...past, rule: 'time/following-day' };
+  if (word === 'weekend') {
+    const date = nextWeekday(named.date, 6);
+    return { until, date, to: addDays(date, 1), relation: 'during', ...past, rule: 'time/following-weekend' };
+  }
   if (word === 'week') {
     const monday = addDays(named.date, 7 - ((weekdayOf(named.date) + 6) % 7));
     return { until, date: monday, to: addDays(monday, 6), relation: 'during', ...past, rule: 'time/following-week' };

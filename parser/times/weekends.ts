@@ -1,4 +1,5 @@
-import { addDays, fridayOf, lastWeekday, nextWeekday, weekdayOf } from './days.ts';
+import { addDays, daysBetween, fridayOf, lastWeekday, nextWeekday, weekdayOf } from './days.ts';
+import { holidayAt } from './holidays.ts';
 import type { Rule, Talk } from './talk.ts';
 import { happened } from './told.ts';
 import { toldAround } from './toldOf.ts';
@@ -24,6 +25,16 @@ export const weekend: Rule = (talk, i) => {
     const until = end + (next ? 2 : 3);
     const from = lead === 'the' ? i - 1 : i;
     return { from, until, date: saturday, to: addDays(saturday, 1), relation: 'during', rule: 'time/weekend' };
+  }
+  // "The weekend before labor day".
+  const side = /^(?:before|after)$/.exec(talk.word(end))?.[0];
+  const named = side ? holidayAt(talk, end + 1) : null;
+  if (named) {
+    const date = side === 'after' ? nextWeekday(named.date, 6) : addDays(lastWeekday(named.date, 0), -1);
+    // A holiday on the monday ends the weekend that it is of: the one before it is meant.
+    const own = side === 'before' && daysBetween(date, named.date) <= 2 ? addDays(date, -7) : date;
+    const from = lead === 'the' ? i - 1 : i;
+    return { from, until: named.until, date: own, to: addDays(own, 1), relation: 'during', rule: 'time/weekend' };
   }
   if (!/^(?:this|the|last|next|all|coming|past)$/.test(lead)) return null;
   const justGone = talk.says(end, ['just', 'gone']) ? end + 2 : /^(?:gone|past)$/.test(talk.word(end)) ? end + 1 : 0;

@@ -12,6 +12,7 @@ describe('a day counted from the one named before it', () => {
     ['template wednesday, install the wednesday after', ['2026-10-21', '2026-10-28']],
     ['not tomorrow, the day after', ['2026-10-15', '2026-10-16']],
     ['poured it monday and stripped it the next day', ['2026-10-12', '2026-10-13']],
+    ['floors monday, paint the following weekend', ['2026-10-19', '2026-10-24..2026-10-25']],
     ['floors monday, paint the week after', ['2026-10-19', '2026-10-26..2026-11-01']],
   ])('%s', (text, days) => {
     expect(daysOf(text)).toEqual(days);
@@ -42,6 +43,14 @@ describe('a day and the week or month it is of', () => {
     ['no later than 11/2', ['2026-11-02']],
     ["the ninth's booked solid", ['2026-11-09']],
     ['windows ship the third', ['2026-11-03']],
+    ['do it the 5th', ['2026-11-05']],
+    ['the morning of the 5th', ['2026-11-05']],
+    ["how's the 12th look", ['2026-11-12']],
+    ['could you make the 6th', ['2026-11-06']],
+    ["month's end", ['2026-10-31']],
+    ['the weekend before thanksgiving', ['2026-11-21..2026-11-22']],
+    ['hand me the 3rd', []],
+    ['pull the tenth nail', []],
   ])('%s', (text, days) => {
     expect(daysOf(text)).toEqual(days);
   });
