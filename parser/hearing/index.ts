@@ -156,7 +156,8 @@ function spokenMarks(tokens: Token[]): void {
 function fillers(tokens: Token[]): void {
   for (let i = 0; i < tokens.length; i++) {
     const token = tokens[i]!;
-    if ((FILLERS.has(token.word) && !isMillimetres(tokens, i)) || isFillingLike(tokens, i)) token.skip = 'filler';
+    if ((FILLERS.has(token.word) && !isMillimetres(tokens, i) && !isAmpHours(tokens, i)) || isFillingLike(tokens, i))
+      token.skip = 'filler';
     const phrase = FILLER_PHRASES.find((words) => words.every((w, k) => tokens[i + k]?.word === w));
     if (phrase && !MEANT_BEFORE[phrase[1]!]?.test(tokens[i - 1]?.word ?? ''))
       for (let k = 0; k < phrase.length; k++) tokens[i + k]!.skip ??= 'filler';
@@ -174,6 +175,10 @@ const isMillimetres = (tokens: readonly Token[], i: number) => {
   const number = tokens[/^(?:sq|square)$/.test(tokens[i - 1]?.word ?? '') ? i - 2 : i - 1];
   return tokens[i]!.word === 'mm' && (number?.kind === 'number' || STARTS_NUMBER.test(number?.word ?? ''));
 };
+
+/** "Ah" is a sigh, but amp hours on or behind figures: `18Ah`, `7 Ah`. */
+const isAmpHours = (tokens: readonly Token[], i: number) =>
+  tokens[i]!.word === 'ah' && tokens[i - 1]?.kind === 'number' && (!tokens[i]!.spaced || tokens[i]!.text === 'Ah');
 
 /** "Do you know", "what kind of grout": the same words, but meant. */
 const MEANT_BEFORE: Readonly<Record<string, RegExp>> = {

@@ -54,6 +54,7 @@ const OF_NUMBERS = byFirstWord([
   'tell a lie',
   'actually make it',
   'actually make that',
+  'sorry no',
   'sorry make it',
   'sorry make that',
   'sorry i mean',

@@ -90,7 +90,7 @@ function timesAt(line: Line, i: number): Draft | null {
   const after = line.tokens[i + 2];
   if (!token.spaced || measures || (before?.kind === 'number' && next.spaced)) return null;
   if (after && !after.spaced && after.kind !== 'break' && !/^[,.;)]$/.test(after.text)) return null;
-  return unitAt(line, i + 2, null) || (isUnitWord(line, i - 1) && next.spaced)
+  return unitAt(line, i + 2, null) || (isUnitWord(line, i - 1) && next.spaced && !isCutLength(line, i))
     ? null
     : countOf(Number(next.text), i, i + 2, 'quantity/times');
 }
@@ -100,6 +100,16 @@ function packed(line: Line, count: Draft): Draft {
   const said = unitAt(line, count.until, null);
   return said && /^(?:pack|count)$/.test(said.unit.kind) ? { ...count, unit: said.unit, until: said.until } : count;
 }
+
+/** `140x45 5.4m x 8`, `22mm copper 3m x 4`: a section stands before the length, so what follows it is how many. */
+const isCutLength = (line: Line, times: number) =>
+  line.tokens[times - 2]?.kind === 'number' &&
+  endsPhrase(line, times + 2) &&
+  [3, 4, 5].some(
+    (back) =>
+      line.word(times - back) === 'mm' ||
+      (line.tokens[times - back]?.kind === 'number' && isTimes(line, times - back - 1)),
+  );
 
 const isUnitWord = (line: Line, i: number) => unitNamed(line.word(i))?.kind === 'length';
 
@@ -183,10 +193,32 @@ function isCountOfInches(line: Line, i: number, number: SaidNumber): boolean {
 const COUNTED = /^(?:|get|grab|need|needs|bring|buy|order|want|have|got|and|,|of|got|another|used|plus|with|take)$/;
 
 /** "Freezer's minus ten". */
-const isTold = (line: Line, { from }: Draft) => /'s$|^(?:is|at|to|was|hit|reads?|shows?)$/.test(line.word(from - 2));
+const isTold = (line: Line, { from }: Draft) => {
+  const before = line.tokens[from - 2];
+  return (
+    before === undefined || before.kind === 'break' || /'s$|^(?:is|at|to|was|hit|reads?|shows?)$/.test(before.word)
+  );
+};
+
+/** "She's forty below", "ten degrees below zero": told of the cold, never of where a thing is set. */
+const isBelowZero = (line: Line, { from, until, n, d, unit }: Draft) =>
+  d === 1 &&
+  (unit === null || unit.unit === 'deg') &&
+  line.word(until) === 'below' &&
+  (line.word(until + 1) === 'zero' ||
+    (n >= LEAST_COLD &&
+      /^(?:she's|it's|its|was)$/.test(line.word(from - 1)) &&
+      /^(?:|so|and|out|outside|overnight|today|tonight|[.,])$/.test(line.word(until + 1))));
+/** Fewer are inches below something. */
+const LEAST_COLD = 10;
 
 /** "Minus ten degrees", "-5 C": only of temperatures and of what a dial tells; elsewhere a hyphen joins and never negates. */
 function belowZero(line: Line, draft: Draft): void {
+  if (isBelowZero(line, draft)) {
+    draft.n = -draft.n;
+    draft.until += line.word(draft.until + 1) === 'zero' ? 2 : 1;
+    return;
+  }
   const sign = line.tokens[draft.from - 1];
   const degrees =
     draft.unit?.kind === 'temperature' ||

@@ -1,4 +1,5 @@
 import type { Line } from './line.ts';
+import { unitNamed } from './units.ts';
 import { CLIPPED_PARTS, GLYPHS, LEANS, ONES, ORDINAL_PARTS, PARTS, TENS, wordSet } from './words.ts';
 
 /** A part of one: `n` of `d`, tokens up to `until`. */
@@ -34,6 +35,8 @@ function slashAt(line: Line, i: number): Part | null {
   return { n, d, until: ended ? i + 4 : i + 3 };
 }
 
+const PACKED = wordSet('pack volume weight');
+
 /**
  * A part in words: "a half", "three eighths", "quarter", "five thirty seconds", "half a sixteenth", "3 quarters".
  *
@@ -42,6 +45,13 @@ function slashAt(line: Line, i: number): Part | null {
 export function wordPartAt(line: Line, i: number, afterAnd: boolean): Part | null {
   const tens = manyOf(line, i);
   if (tens) return tens;
+  // "Third of a tube left": phones swallow the article.
+  if (
+    line.word(i) === 'third' &&
+    /^of an?$/.test(`${line.word(i + 1)} ${line.word(i + 2)}`) &&
+    PACKED.has(unitNamed(line.word(i + 3))?.kind ?? '')
+  )
+    return /^(?:the|\w+ty|that|this)$/.test(line.word(i - 1)) ? null : { n: 1, d: 3, until: i + 1 };
   const first = line.word(i);
   const counted = countAt(line, i);
   // "Un octavo de pulgada"; "un cuarto" alone is a room.

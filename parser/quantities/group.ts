@@ -79,7 +79,20 @@ const countsLengths = (line: Line, a: Draft, b: Draft, ratio: number) =>
   a.unit === null &&
   a.d === 1 &&
   (/^footers?$/.test(line.word(b.until - 1)) ||
+    isListed(line, a, b, ratio) ||
     (ratio >= 2 && b.unit?.unit === 'ft' && /[^s']s$/.test(line.word(b.until)) && !endsPhrase(line, b.until)));
+
+/** `24 - 80# bags`, `4 - 6" tees`: in a typed list the count stands apart from its goods' size. */
+const isListed = (line: Line, a: Draft, b: Draft, ratio: number) =>
+  line.tokens[a.until]!.spaced &&
+  !a.inWords &&
+  ratio >= LEAST_APART &&
+  b.unitFrom === 'said' &&
+  /^(?:length|weight|volume|current)$/.test(b.unit!.kind) &&
+  b.unit!.unit !== 'ft' &&
+  /[^s']s$/.test(line.word(b.until)) &&
+  !/^(?:gaps|pieces|centers|centres|increments|intervals|strips)$/.test(line.word(b.until));
+const LEAST_APART = 1.5;
 
 /** One unit said last, or first, covers the group; a unit that is only implied gives way to it. */
 export function shareUnits(line: Line, drafts: readonly Draft[]): void {

@@ -5,7 +5,7 @@ import { type Unit, unitNamed } from './units.ts';
 import { wordSet } from './words.ts';
 
 const THIN_SHEET = wordSet(
-  'vb dpm visqueen membrane poly plastic sheeting vapor vapour liner barrier bag bags film wear lvp vinyl',
+  'vb dpm visqueen membrane poly plastic sheeting vapor vapour liner barrier bag bags film wear lvp vinyl wet dft wft paint primer lacquer pond',
 );
 export const LOOSE = wordSet(
   'concrete mix gravel sand dirt soil topsoil mulch stone fill base rock crush mud ready-mix cement',
@@ -20,6 +20,8 @@ const ANGLES = wordSet(
 
 const THICKEST_MILS = 60;
 const MOST_SQUARES = 300;
+/** Of concrete, in psi. */
+const LEAST_STRENGTH = 2000;
 
 /** "Seventy eight pounds static", "twelve pounds of air". */
 const isPressure = (line: Line, at: number) =>
@@ -30,7 +32,9 @@ const isPressure = (line: Line, at: number) =>
 export function meant(line: Line, from: number, until: number, unit: Unit, number: SaidNumber | null): Unit {
   const said = line.word(from);
   const pipe = [until, until + 1].some((k) => /^(?:pipe|tube|tubing|hose|conduit|elbow|elbows)$/.test(line.word(k)));
-  const thin = !pipe && [until, from - 2, from - 3, from - 4].some((k) => THIN_SHEET.has(line.bare(k)));
+  // "Ten mil dry film", "thirty mil pond liner".
+  const described = /^(?:dry|pond|black|clear|white|reinforced|string)$/.test(line.word(until)) ? until + 1 : until;
+  const thin = !pipe && [until, described, from - 2, from - 3, from - 4].some((k) => THIN_SHEET.has(line.bare(k)));
   if (said === 'mil' && thin && (number?.n ?? 0) <= THICKEST_MILS * (number?.d ?? 1)) return unitNamed('mils')!;
   // "An 18 cube box": a box of the electrician's, told by its cubic inches.
   if (said === 'cube' && line.word(until) === 'box') return unitNamed('cu in')!;
@@ -42,6 +46,15 @@ export function meant(line: Line, from: number, until: number, unit: Unit, numbe
     unit.unit === 'yd' &&
     line.word(until) === 'of' &&
     (LOOSE.has(line.word(until + 1)) || LOOSE.has(line.word(until + 2)))
+  )
+    return unitNamed('cu yd')!;
+  // "6 yds 3000 psi": concrete, by its strength.
+  const strong = unit.unit === 'yd' ? line.number(line.word(until) === 'of' ? until + 1 : until) : null;
+  if (
+    strong &&
+    strong.n >= LEAST_STRENGTH &&
+    strong.d === 1 &&
+    (line.word(until) === 'of' || line.word(strong.until) === 'psi')
   )
     return unitNamed('cu yd')!;
   if (unit.unit !== 'deg' || number === null) return unit;

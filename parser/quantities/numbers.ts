@@ -43,10 +43,11 @@ function digitsAt(line: Line, i: number): SaidNumber | null {
   if (!Number.isSafeInteger(n)) return null;
   const comma = places === undefined && !token.text.includes(',') ? decimalComma(line, i) : null;
   if (comma) return comma;
+  if (places !== undefined && isThousands(line, i))
+    return { n: n * 1000, d: 10 ** places.length, until: i + 2, shape: 'decimal', inWords: false };
   if (places !== undefined) return { n, d: 10 ** places.length, until: i + 1, shape: 'decimal', inWords: false };
   // `40k btu`.
-  if (line.word(i + 1) === 'k' && line.tight(i + 1) && isCountedByThousands(line.word(i + 2)))
-    return { n: n * 1000, d: 1, until: i + 2, shape: 'whole', inWords: false };
+  if (isThousands(line, i)) return { n: n * 1000, d: 1, until: i + 2, shape: 'whole', inWords: false };
   const spoken = wordPartAt(line, i, false);
   if (spoken && line.tokens[i + 1]?.kind === 'word') return fraction(spoken, true);
   return (
@@ -54,7 +55,11 @@ function digitsAt(line: Line, i: number): SaidNumber | null {
   );
 }
 
-const isCountedByThousands = (word: string) => /^(?:btus?|btuh|lumens?|psi|cfm|gallons?|sf|miles?|kelvin)$/.test(word);
+/** `40k btu`, `1.2k sf`. */
+const isThousands = (line: Line, i: number) =>
+  line.word(i + 1) === 'k' &&
+  line.tight(i + 1) &&
+  /^(?:btus?|btuh|lumens?|psi|cfm|gallons?|gal|sf|sqft|lf|feet|ft|lbs?|pounds|miles?|kelvin)$/.test(line.word(i + 2));
 
 /** `1 3/8`, `1-3/8`, `1½`, `2 and 3/8`, "2 and a half", `7 & 1/2`, "2n a half". */
 function mixedDigits(line: Line, i: number, whole: number): SaidNumber | null {

@@ -95,7 +95,7 @@ function endsAbbreviation(line: Line, stop: number): boolean {
 const BARS = /^(?:pulls?|handles?|stools?|clamps?|tops?|sinks?|joists?|chairs?|lights?|doors?|faucets?|taps?)$/;
 const LETTERS = wordSet('a v w f c h m l g t');
 /** Abbreviations that are everyday words or other shorthand, read only behind digits. */
-const AFTER_DIGITS = wordSet('ma ga nm sh sq cs tb ph pr pk rl bg hp bar min sec tn pal nr nrs cum kn');
+const AFTER_DIGITS = wordSet('ma ga nm sh sq cs tb ph pr pk rl bg hp bar min sec tn pal nr nrs cum kn pa kv mv');
 /** "2 in the hall", "30 in stock": a preposition. */
 const IN_PLACE = wordSet(
   'the a an my our his her their this that there here each every some any both all it total stock hall kitchen bath bathroom bedroom ' +
@@ -154,8 +154,8 @@ function fits(line: Line, from: number, until: number, name: string, unit: Unit,
     !tempered(line, from)
   )
     return false;
-  // `22w x 30h`: sides.
-  if (/^[wh]$/.test(name) && tight && (isBy(next) || isBy(line.word(from - 2)))) return false;
+  // `22w x 30h`, `35-1/2 W x 47 H`: sides.
+  if (/^[wh]$/.test(name) && (tight || (number?.d ?? 1) > 1) && (isBy(next) || isBy(line.word(from - 2)))) return false;
   // "Scribe 1-1/2 L side".
   if (name === 'l' && /^(?:side|hand|leg|return|end)$/.test(next)) return false;
   if (LETTERS.has(name))

@@ -35,6 +35,9 @@ export const nextWeekday = (day: string, weekday: number) => addDays(day, ((week
 /** The last such weekday strictly before `day`. */
 export const lastWeekday = (day: string, weekday: number) => addDays(day, -(((weekdayOf(day) - weekday + 6) % 7) + 1));
 
+/** The friday of its working week: itself, or the coming one. */
+export const fridayOf = (day: string) => (weekdayOf(day) === 5 ? day : nextWeekday(day, 5));
+
 /** A local wall time so many hours on. Waits are counted by the wall clock: an hour of daylight saving cures nothing. */
 export function addHours(local: string, hours: number): string {
   const time = local.slice(11, 16) || '00:00';

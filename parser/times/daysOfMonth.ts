@@ -1,4 +1,5 @@
 import { behind, coming, isTold, TO, two } from './calendar.ts';
+import { hourFrom } from './clock.ts';
 import { addDays } from './days.ts';
 import { holidayAt } from './holidays.ts';
 import { type Ordinal, ordinalAt } from './ordinals.ts';
@@ -16,7 +17,15 @@ const DAY_CUE = /^(?:by|on|come|before|b4|until|till|til|due|after|starting|thro
 const SUBJECT = /^(?:we|they|he|she|i|he's|she's|they're|we're|i'm)$/;
 /** What happens on a day rather than to a numbered thing: "tops land the fourteenth", "push it to the 28th". */
 export const DATED_VERB =
-  /\b(?:lands?|comes?|coming|ships?|delivers?|delivery|starts?|opens?|closes?|closing|move|push|bump|slide|reschedule|moved|pushed|bumped|inspection|final|deadline|has|shuts?|shut|closed|booked|arrives?|here|booked|scheduled|gone|back|leaves?|due)\b/;
+  /\b(?:lands?|comes?|coming|pouring|starting|leaving|opening|ships?|delivers?|delivery|starts?|opens?|closes?|closing|move|push|bump|book|schedule|slide|reschedule|moved|pushed|bumped|slips?|slipped|shift(?:s|ed)?|inspection|final|deadline|has|shuts?|shut|closed|booked|arrives?|here|booked|scheduled|gone|back|leaves?|due)\b/;
+
+/** "Shipment left the 20th". */
+const CAME = /^(?:left|came|went|arrived|shipped|landed|signed|started|closed|finished|died|expired)$/;
+/** "Everybody is off monday for the fourth". */
+const OFF = /\b(?:off|closed|shut|away|home)\b/;
+
+const UPSTAIRS =
+  /^(?:apartment|unit|flat|(?:bath|bed|laundry )?rooms?|baths?|bathrooms?|bedrooms?|hall|hallway|landing|closet|doors?|windows?|unit|panel|outlets?)$/;
 
 /** "Pencil in the 2nd", "aiming for the tenth", "better than the fifth". */
 const PLANNED =
@@ -31,22 +40,37 @@ export const dayOfMonth: Rule = (talk, i) => {
   // "I'll be back on the nineteenth to put it in": so high a number counts no floors and no coats.
   const plain = day >= 13 && /^(?:on|by|before|until|till|til)$/.test(talk.word(i - 2));
   // "The 29th's wide open".
-  if (!plain && !talk.ends(until) && !talk.word(until - 1).endsWith("'s")) return null;
+  const asked = isAsked(talk, i, ordinal);
+  if (!plain && !asked && !talk.ends(until) && !talk.word(until - 1).endsWith("'s")) return null;
+  if (isToday(talk, i - 2, until) && day === Number(talk.today.slice(8)))
+    return { from: i - 1, until, date: talk.today, rule: 'time/day-of-month' };
   const week = weekOpening(talk, i - 1);
-  const told = isTold(talk, i - 2) || toldBehind(talk, i - 1, until);
+  const told = isTold(talk, i - 2) || toldBehind(talk, i - 1, until) || CAME.test(talk.word(i - 2));
   const dated =
-    isNamed(talk, i - 2) || isInSpan(talk, i, until) || DAY_CUE.test(talk.word(i - 2)) || endsWeek(talk, i - 1);
+    isNamed(talk, i - 2) ||
+    isDayItself(talk, until) ||
+    isEvent(talk, i, day) ||
+    asked ||
+    /^at (?:the )?(?:very )?(?:earliest|latest|soonest)\b/.test(talk.join(until, until + 4)) ||
+    isInSpan(talk, i, until) ||
+    DAY_CUE.test(talk.word(i - 2)) ||
+    endsWeek(talk, i - 1);
+  // "The bathroom on the second": a floor.
+  if (day < 4 && talk.word(i - 2) === 'on' && UPSTAIRS.test(talk.word(i - 3))) return null;
   const cue =
     told ||
+    isOut(talk, until, day) ||
     dated ||
     SUBJECT.test(talk.word(until)) ||
     /^(?:works|suits)$/.test(talk.word(until)) ||
     PLANNED.test(talk.lead(i - 1)) ||
+    (talk.word(i - 2) === 'for' && OFF.test(talk.lead(i - 2))) ||
     DATED_VERB.test(talk.lead(i - 1)) ||
+    (talk.word(i - 2) === 'from' && (digits || day > 3)) ||
     isPaired(talk, { from: i - 1, until }, ordinal);
+  if (week === null && !told && !digits && day < 4 && !dated) return null;
   // A bare high number counts days; a bare low one counts windows, coats and steps.
   if (week === null && !cue && day < (digits ? 8 : 13)) return null;
-  if (week === null && !told && !digits && day < 4 && !dated) return null;
   if (told) return { from: i - 1, until, date: behind(talk, day), past: true, rule: 'time/day-of-month' };
   const date = inItsMonth(talk, i - 1, day) ?? coming(talk, day);
   return week === null
@@ -80,11 +104,18 @@ function ordinalEndingAt(talk: Talk, at: number): (Ordinal & { at: number }) | n
   return ordinal?.digits && ordinal.until === at ? { ...ordinal, at: at - 2 } : null;
 }
 
+const PROPOSED = /^(?:do|say|mtg|meeting|appt|make|want|got|try|insp|inspection)$/;
+const SUITS = /^(?:ok|okay|works|work|suits|good|fine|free)$/;
+
 /** "By 7th", "due 22nd", "w/c 27th", "the 18th, 19th and 20th": without its article. A low one after "on" is a street or a floor. */
 export const bareDayOfMonth: Rule = (talk, i) => {
   const ordinal = ordinalAt(talk, i);
-  if (!ordinal || !talk.ends(ordinal.until)) return null;
+  if (!ordinal) return null;
   const { day, digits, until } = ordinal;
+  // "Lets say 11th", "mtg 10th 9am", "9th ok for you?": as thumbs type it.
+  const asked =
+    digits && day > 3 && (PROPOSED.test(talk.word(i - 1)) || (talk.opens(i) && SUITS.test(talk.word(until))));
+  if (!talk.ends(until) && !(asked && (SUITS.test(talk.word(until)) || hourFrom(talk, until)?.sure))) return null;
   const week = weekOpening(talk, i);
   if (week !== null) return weekFrom(coming(talk, day), { from: week, until });
   const cue = talk.word(i - 1);
@@ -93,7 +124,7 @@ export const bareDayOfMonth: Rule = (talk, i) => {
   const listed = before && (dayOfMonth(talk, before.at) ?? bareDayOfMonth(talk, before.at));
   // "Fourteenth they're pouring": said first, with who does it behind.
   const opens = talk.opens(i) && SUBJECT.test(talk.word(until)) && (digits || day > 3);
-  if (!cued && !listed && !opens && !endsWeek(talk, i)) return null;
+  if (!cued && !asked && !listed && !opens && !endsWeek(talk, i)) return null;
   return toldBehind(talk, i, until)
     ? { until, date: behind(talk, day), past: true, rule: 'time/day-of-month' }
     : { until, date: coming(talk, day), rule: 'time/day-of-month' };
@@ -108,6 +139,49 @@ function inItsMonth(talk: Talk, until: number, day: number): string | null {
   }
   return null;
 }
+
+/** "It's the thirtieth", "today, the 31st", "the 31st, today". */
+const isToday = (talk: Talk, before: number, until: number) =>
+  /^(?:it's|its|today's|today|is|being)$/.test(talk.word(before)) ||
+  (talk.word(before) === ',' && talk.word(before - 1) === 'today') ||
+  talk.word(talk.word(until) === ',' ? until + 1 : until) === 'today';
+
+/** "Do it the 5th", "how's the 12th look", "is the 10th any good", "the morning of the 5th": what else than a day is told so. */
+function isAsked(talk: Talk, i: number, { until, digits, day }: Ordinal): boolean {
+  const before = talk.word(i - 2);
+  if (before === 'of' && /^(?:morning|night|evening|afternoon)$/.test(talk.word(i - 3))) return true;
+  if (/^(?:looks?|any good|works?|suits?)\b/.test(talk.join(until, until + 2))) return digits || day > 3;
+  if (!digits || !talk.ends(until)) return false;
+  const handed = /^(?:hand|pass|give|send|show|get|bring|grab)$/.test(talk.word(i - 3));
+  return (
+    (/^(?:it|her|him|me|us|them)$/.test(before) && !handed) ||
+    (before === 'make' && /\b(?:can|could) (?:you|we|he|she|they|u)\b/.test(talk.lead(i)))
+  );
+}
+
+/** "Windows ship the third", "moving in the first", "her birthday's the ninth": what has a day of its own stands right before. */
+const isEvent = (talk: Talk, i: number, day: number) =>
+  /^(?:ships?|lands?|effective|leaves?|arrives?|closes?|starts?|pours?|closing)$/.test(talk.word(i - 2)) ||
+  /\bmov(?:e|es|ing) (?:in|out)$/.test(talk.lead(i - 1)) ||
+  /(?:birthday|anniversary|deadline|wedding|closing|date|payday|due)'s$/.test(talk.word(i - 2)) ||
+  (day > 3 &&
+    /[a-z]'s$/.test(talk.word(i - 2)) &&
+    !/^(?:that|it|what|there|here|he|she|who)'s$/.test(talk.word(i - 2)));
+
+/** "The first is tomorrow", "the third's a friday". */
+const isDayItself = (talk: Talk, until: number) => {
+  const at = talk.word(until) === 'is' ? until + 1 : talk.word(until - 1).endsWith("'s") ? until : 0;
+  const day = talk.word(talk.word(at) === 'a' ? at + 1 : at);
+  return at > 0 && /^(?:today|tomorrow|(?:mon|tues|wednes|thurs|fri|satur|sun)day)$/.test(day);
+};
+
+/** "The fifth's out", "the ninth's booked": said of a day that does or does not suit. Fewer than four number windows and coats. */
+const isOut = (talk: Talk, until: number, day: number) =>
+  talk.word(until - 1).endsWith("'s") &&
+  day >= 4 &&
+  /^(?:out|off|booked|full|fine|free|good|no|too|better|perfect|grand|wide|when|a|my|me|his|her|our)$/.test(
+    talk.word(until),
+  );
 
 /** "From the 2nd to the 8th": either end of it. */
 const isInSpan = (talk: Talk, i: number, until: number) =>

@@ -3,6 +3,7 @@ import { monthDay, ordinalMonth, TO } from './calendar.ts';
 import { clockAfter } from './clock.ts';
 import { addDays, addMonths } from './days.ts';
 import { bareDayOfMonth, dayOfMonth } from './daysOfMonth.ts';
+import { followingDay } from './following.ts';
 import { holiday } from './holidays.ts';
 import { monthPart } from './months.ts';
 import { endOfDay, nearDay } from './near.ts';
@@ -57,7 +58,10 @@ export function readTimes(
   const out: TimeMention[] = [];
   let claimed = 0;
   for (let i = 0; i < talk.tokens.length; ) {
-    const found = firstOf(talk, i);
+    const before = out.at(-1);
+    const found =
+      followingDay(talk, i, before ? { date: before.to ?? before.date, past: before.past, until: claimed } : null) ??
+      firstOf(talk, i);
     if (!found) {
       i++;
       continue;
@@ -73,6 +77,8 @@ export function readTimes(
     const span = opened && claimed > 0 ? spanOf(talk, opened, { claimed, from, rule: joined.rule }) : null;
     if (opened && span !== null) {
       const later = joined.date < opened.date ? afterOpening(joined) : joined.date;
+      // "June 12 to august 24", said in july: it has begun.
+      if (later < opened.date) opened.date = addMonths(opened.date, -12);
       Object.assign(opened, {
         from: places[span]!,
         start: talk.tokens[span]!.start,
@@ -107,7 +113,8 @@ export function readTimes(
 }
 
 const DATED = /^time\/(?:slash|month-day|day-of-month)$/;
-const MOVED = /\b(?:moved|pushed|bumped|slid|changed|rescheduled|postponed|went)(?: \w+)?$/;
+const MOVED =
+  /\b(?:mov(?:e|es|ed|ing)|push(?:es|ed|ing)?|bump(?:s|ed)?|slides?|slid|slips?|slipped|shift(?:s|ed)?|switch(?:es|ed)?|swap(?:s|ped)?|chang(?:e|es|ed)|reschedul(?:e|ed)|postponed?|put back|goes|gone|went)(?: \w+){0,2}$/;
 
 /** "From the 6th to the 8th", "between monday and wednesday": the place at which the span opens, or null. */
 function spanOf(

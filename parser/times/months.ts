@@ -2,7 +2,7 @@ import { MONTHS } from './calendar.ts';
 import { addDays, addMonths, firstOfMonth, lastWeekday, nextWeekday, weekdayOf } from './days.ts';
 import type { Found, Rule, Talk } from './talk.ts';
 import { happened } from './told.ts';
-import { WEEKDAYS } from './weekdays.ts';
+import { WEEKDAYS } from './weekdayNames.ts';
 
 const WEEKS = new Map<string, number>(
   ['first 1st', 'second 2nd', 'third 3rd', 'fourth 4th'].flatMap((names, k) =>
@@ -18,6 +18,10 @@ const PARTS = new Map<string, readonly [first: number, last: number]>([
   ['middle', [15, 15]],
   ['late', [21, 0]],
   ['end', [0, 0]],
+  ['principios', [1, 10]],
+  ['mediados', [15, 15]],
+  ['fines', [0, 0]],
+  ['finales', [0, 0]],
 ]);
 
 /** "Early june", "end of april", "the second week of march", "the last week of july", "sometime in october". */
@@ -27,12 +31,12 @@ export const monthPart: Rule = (talk, i) => {
   if (week) return week;
   const part = PARTS.get(word);
   if (part) {
-    const of = /^(?:of|-|in)$/.test(talk.word(i + 1)) ? i + 2 : i + 1;
+    const of = /^(?:of|de|-|in)$/.test(talk.word(i + 1)) ? i + 2 : i + 1;
     if (of === i + 1 && !/^(?:early|mid|late)$/.test(word)) return null;
     const month = monthAt(talk, of);
     return month && within(talk, i, month.until, month.start, part[0], part[1]);
   }
-  const nth = lastDay(talk, i, word) ?? weekdayOfMonth(talk, i, word);
+  const nth = edgeDay(talk, i, word) ?? weekdayOfMonth(talk, i, word);
   if (nth) return nth;
   if (/^(?:until|till|til|by|before|b4|come)$/.test(talk.word(i - 1)) && MONTHS.has(word) && talk.ends(i + 1))
     return { until: i + 1, date: monthAt(talk, i)!.start, rule: 'time/month-start' };
@@ -46,17 +50,19 @@ export const monthPart: Rule = (talk, i) => {
   return month && talk.ends(month.until) ? { ...whole(month.start), from: i, until: month.until } : null;
 };
 
-/** "The last day of the month", "the last working day of january". */
-function lastDay(talk: Talk, i: number, word: string): Found | null {
-  if (word !== 'last') return null;
+/** "The last day of the month", "the last working day of january", "the first day of june". */
+function edgeDay(talk: Talk, i: number, word: string): Found | null {
+  if (word !== 'last' && word !== 'first') return null;
   const working = /^(?:working|business|work)$/.test(talk.word(i + 1));
   const at = working ? i + 2 : i + 1;
   if (talk.word(at) !== 'day' || !/^(?:of|in)$/.test(talk.word(at + 1))) return null;
   const month = monthAt(talk, at + 2);
   if (!month) return null;
-  const last = lastOf(month.start);
-  const date = working && weekdayOf(last) % 6 === 0 ? lastWeekday(last, 5) : last;
-  return { from: talk.word(i - 1) === 'the' ? i - 1 : i, until: month.until, date, rule: 'time/end-of-a-month' };
+  const from = talk.word(i - 1) === 'the' ? i - 1 : i;
+  const edge = word === 'last' ? lastOf(month.start) : month.start;
+  const off = working && weekdayOf(edge) % 6 === 0;
+  const date = !off ? edge : word === 'last' ? lastWeekday(edge, 5) : nextWeekday(edge, 1);
+  return { from, until: month.until, date, rule: `time/${word === 'last' ? 'end' : 'start'}-of-a-month` };
 }
 
 /** "The last friday in january", "first monday of june". */
@@ -92,6 +98,7 @@ function weekOf(talk: Talk, i: number, word: string): Found | null {
 function monthAt(talk: Talk, k: number): { start: string; until: number } | null {
   const first = firstOfMonth(talk.today);
   if (talk.says(k, ['the', 'month']) || talk.says(k, ['this', 'month'])) return { start: first, until: k + 2 };
+  if (talk.word(k) === 'mes') return { start: first, until: k + 1 };
   if (talk.says(k, ['next', 'month'])) return { start: addMonths(first, 1), until: k + 2 };
   const month = MONTHS.get(talk.word(k));
   if (!month) return null;

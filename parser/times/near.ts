@@ -2,7 +2,7 @@ import { addDays } from './days.ts';
 import { byFirstWord } from './phrases.ts';
 import type { Rule, Talk } from './talk.ts';
 import { happened } from './told.ts';
-import { WEEKDAYS } from './weekdays.ts';
+import { WEEKDAYS } from './weekdayNames.ts';
 
 /** Phrases for one day near the note: words, days on, whether what is told lies behind. */
 const NEAR = byFirstWord<readonly [words: readonly string[], days: number, past?: true]>(
@@ -12,12 +12,17 @@ const NEAR = byFirstWord<readonly [words: readonly string[], days: number, past?
       ['day after tomorrow', 2],
       ['pasado mañana', 2],
       ['tomorrow', 1],
-      ['2 mrw', 1],
       ["today's", 0],
       ["tonight's", 0],
-      ['2 moro', 1],
       ["the morn's morn", 1],
       ['the morn', 1],
+      ['to morrow', 1],
+      ['tom morning', 1],
+      ['tom am', 1],
+      ['to night', 0],
+      ['the morra', 1],
+      ['the morrow', 1],
+      ["th'morrow", 1],
       ["tomorrow's", 1],
       ['mañana', 1],
       ['manana', 1],
@@ -39,6 +44,7 @@ const NEAR = byFirstWord<readonly [words: readonly string[], days: number, past?
       ['the day before yesterday', -2, true],
       ['day before yesterday', -2, true],
       ['last night', -1, true],
+      ['day before last', -2, true],
       ['the night before last', -2, true],
       ['night before last', -2, true],
       ['ayer', -1, true],
@@ -49,6 +55,14 @@ const NEAR = byFirstWord<readonly [words: readonly string[], days: number, past?
   ).map(([words, days, past]) => [words.split(' '), days, past] as const),
 );
 
+/** What thumbs hang to a 2: "2day", "2nite", "2moro". */
+const GLUED: ReadonlyMap<string, number> = new Map([
+  ...['day', 'nite', 'night'].map((word) => [word, 0] as const),
+  ...['moro', 'morro', 'morow', 'morrow', 'mro', 'mrw', 'moz', 'mora', 'mz'].map((word) => [word, 1] as const),
+]);
+/** "2day cure". */
+const MADE_OF_DAYS = /^(?:cure|dry|set|wait|hold|job|lead|turnaround|delivery|old|minimum|min|mix)$/;
+
 const PART = /^(?:mornin|morning|afternoon|arvo|night|evening|am|pm|aft|noon|midday|eod)$/;
 
 /** Tomorrow, tonight, yesterday, "first thing tomorrow", "tmrw AM", "in the morning". */
@@ -56,6 +70,12 @@ export const nearDay: Rule = (talk, i) => {
   if (talk.says(i, ['in', 'the']) && /^mornin(?:g|')?$/.test(talk.word(i + 2))) return inTheMorning(talk, i);
   if (talk.word(i) === 'morning' && /^(?:till|until|til)$/.test(talk.word(i - 1)))
     return { until: i + 1, date: addDays(talk.today, 1), rule: 'time/till-morning' };
+  const thumbed = GLUED.get(talk.word(i + 1));
+  if (talk.word(i) === '2' && thumbed !== undefined && (thumbed > 0 || !talk.tokens[i + 1]!.spaced)) {
+    const until = PART.test(talk.word(i + 2)) ? i + 3 : i + 2;
+    const day = talk.word(i + 1) === 'day' && MADE_OF_DAYS.test(talk.word(until));
+    if (!day) return { until, date: addDays(talk.today, thumbed), rule: 'time/typed' };
+  }
   for (const [words, days, past] of NEAR.get(talk.word(i)) ?? []) {
     if (!talk.says(i, words) || (words[0]!.endsWith("'s") && /^(?:news|papers?|special)$/.test(talk.word(i + 1))))
       continue;

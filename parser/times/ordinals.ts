@@ -13,12 +13,14 @@ const ORDINALS =
 
 /** `14th`, `fourteenth`, `twenty first`: the number and where its words end. */
 export function ordinalAt(talk: Talk, i: number): Ordinal | null {
-  const word = talk.word(i);
-  if (/^\d{1,2}$/.test(word) && /^(?:st|nd|rd|th)$/.test(talk.bare(i + 1)) && !talk.tokens[i + 1]!.spaced)
+  const word = talk.bare(i);
+  // Dictation writes "the 22 nd"; "22 st" is a street.
+  const ending = /^(?:st|nd|rd|th)$/.exec(talk.bare(i + 1))?.[0];
+  if (/^\d{1,2}$/.test(word) && ending && (ending !== 'st' || !talk.tokens[i + 1]!.spaced))
     return within({ day: Number(word), until: i + 2, digits: true });
   if (word === 'twenty' || word === 'thirty') {
     const at = talk.word(i + 1) === '-' ? i + 2 : i + 1;
-    const unit = ORDINALS.indexOf(talk.word(at));
+    const unit = ORDINALS.indexOf(talk.bare(at));
     if (unit >= 0 && unit < 9)
       return within({ day: (word === 'twenty' ? 20 : 30) + unit + 1, until: at + 1, digits: false });
   }

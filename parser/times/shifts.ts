@@ -4,7 +4,8 @@ import { dayOfMonth } from './daysOfMonth.ts';
 import { holidayAt } from './holidays.ts';
 import { nearDay } from './near.ts';
 import type { Found, Rule, Talk } from './talk.ts';
-import { WEEKDAYS, weekday } from './weekdays.ts';
+import { WEEKDAYS } from './weekdayNames.ts';
+import { weekday } from './weekdays.ts';
 
 /** A length of days said before the day that it counts from. */
 interface Span {
@@ -29,11 +30,13 @@ function aroundDay(talk: Talk, i: number): Found | null {
   // "A week on friday".
   const joined = JOINTS.test(joint) || (joint === 'on' && span.days % WHOLE_WEEKS === 0);
   // "A week monday", "two weeks today": only whole weeks are said without a joint.
-  if (!joined && (span.days % WHOLE_WEEKS || !/^(?:today|tomorrow)$|day$/.test(joint))) return null;
+  if (!joined && (span.days % WHOLE_WEEKS || !/^(?:today|tomorrow|yesterday)$|day$/.test(joint))) return null;
   const day = dayAt(talk, joined ? span.until + 1 : span.until);
   if (!day || day.to) return null;
-  const ahead = /^(?:before|b4)$/.test(joint) ? -span.days : span.days;
-  return { from: i, until: day.until, date: addDays(day.date, ahead), rule: 'time/shifted' };
+  // "A week yesterday" has been, like the day that it counts from.
+  const back = /^(?:before|b4)$/.test(joint) || (joint === 'yesterday' && day.past === true);
+  const date = addDays(day.date, back ? -span.days : span.days);
+  return { from: i, until: day.until, date, ...(joint === 'yesterday' && { past: true }), rule: 'time/shifted' };
 }
 
 /** "A week", "two days", "the day", "a fortnight". */
@@ -44,7 +47,11 @@ function spanAt(talk: Talk, i: number): Span | null {
     return { days: count * (at.quantity.unit === 'week' ? WHOLE_WEEKS : 1), until: at.until };
   const k = /^(?:the|a)$/.test(talk.word(i)) ? i + 1 : i;
   // "Week from tomorrow": phones swallow the article.
-  if (talk.says(k, ['week', 'from'])) return { days: WHOLE_WEEKS, until: k + 1 };
+  if (
+    talk.says(k, ['week', 'from']) ||
+    (talk.says(k, ['week', 'on']) && !/^(?:last|next|this)$/.test(talk.word(k - 1)))
+  )
+    return { days: WHOLE_WEEKS, until: k + 1 };
   if (talk.word(k) === 'fortnight') return { days: 2 * WHOLE_WEEKS, until: k + 1 };
   return talk.word(k) === 'day' && /^(?:after|before|b4)$/.test(talk.word(k + 1)) ? { days: 1, until: k + 1 } : null;
 }

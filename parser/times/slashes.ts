@@ -1,4 +1,5 @@
 import { dateIn, isPastDay } from './calendar.ts';
+import { hourFrom } from './clock.ts';
 import { DATED_VERB } from './daysOfMonth.ts';
 import type { Found, Rule, Talk } from './talk.ts';
 
@@ -44,7 +45,8 @@ const WHO = /^(?:we|they|he|she|i)(?:'(?:re|s|ll|m|d))?$/;
  * beside the pair. Cables are named by such a pair too, fractions by others: those want the clearer word.
  */
 function happensThen(talk: Talk, i: number, until: number): boolean {
-  if (EVENT.test(talk.word(i - 1)) && talk.ends(until)) return true;
+  const named = talk.word(i - 1) === '.' ? i - 2 : i - 1;
+  if (EVENT.test(talk.word(named)) && talk.ends(until)) return true;
   if (!talk.opens(i)) return false;
   const [a, b] = [Number(talk.word(i)), Number(talk.word(i + 2))];
   if (EVENT.test(talk.word(until))) return !(isCable(a, b) && /^rates?$/.test(talk.word(until)));
@@ -64,6 +66,9 @@ const isRuled = (parts: string | number) => /^(?:2|4|8|16|32|64)$/.test(String(p
 const isCable = (gauge: number, wires: number) =>
   /^(?:6|8|10|12|14)$/.test(String(gauge)) && /^[234]$/.test(String(wires));
 
+/** "Unit 12/14": a door or a drawing of that number. */
+const PLACE = /^(?:unit|room|rm|apt|apartment|suite|lot|grid|line|detail|sheet|house|number|no|ratio)$/;
+
 const WEAK_CUE = /^(?:starts?|begins?|finish|finishes|ends?|expires?|eta|on|before|b4|after|is|for|up|in|to|from)$/;
 
 /** `6/1`, `9/3/26`: a slash is a fraction first, so a date needs a cue before it, or a year. */
@@ -80,7 +85,7 @@ export const slashDate: Rule = (talk, i) => {
       : undefined;
   const until = year ? i + 5 : i + 3;
   // "Pitch is 6/12": a roof's rise, never June.
-  if (/\b(?:pitch|slope|rise)\b/.test(talk.lead(i))) return null;
+  if (/\b(?:pitch|slope|rise)\b/.test(talk.lead(i)) || PLACE.test(talk.word(i - 1))) return null;
   // "31/3": more than twelve months there are not, so the day stands first.
   const dayFirst =
     !(b.text === '3' && a.text === '14') && Number(a.text) > 12 && Number(a.text) <= 31 && Number(b.text) <= 12;
@@ -95,7 +100,10 @@ export const slashDate: Rule = (talk, i) => {
 function isDate(talk: Talk, i: number, until: number, dayFirst: boolean): boolean {
   const [a, b] = [talk.word(i), talk.word(i + 2)];
   const fraction = isRuled(b) || (b === '3' && /^1[024]$/.test(a));
-  const strong = STRONG_CUE.test(talk.word(i - 1)) || /\b(?:due|shows? up|lands?)\b/.test(talk.lead(i));
+  const strong =
+    STRONG_CUE.test(talk.word(i - 1)) ||
+    /\b(?:no|not) (?:later|sooner|earlier) than$/.test(talk.lead(i)) ||
+    /\b(?:due|shows? up|lands?)\b/.test(talk.lead(i));
   const allDay = a === '24' && b === '7';
   if (dayFirst && !allDay && !/^(?:2|4|8|16)$/.test(b) && talk.ends(until)) return true;
   // No rule is ruled in 15ths or 22nds: "final insp 7/22" needs no cue.
@@ -107,6 +115,8 @@ function isDate(talk: Talk, i: number, until: number, dayFirst: boolean): boolea
   )
     return true;
   if (happensThen(talk, i, until)) return true;
+  // "8/6 2pm": an hour of the clock behind it.
+  if (hourFrom(talk, until)?.sure && /^(?:\d.*[ap]m|[ap]m|:|\d+)$/.test(talk.word(until))) return true;
   // "6/20 or 6/22".
   const paired =
     (/^(?:or|and|,)$/.test(talk.word(i - 1)) && talk.word(i - 3) === '/') ||

@@ -2,7 +2,7 @@ import { countAt } from './counts.ts';
 import { addDays, addMonths } from './days.ts';
 import type { Found, Rule, Talk } from './talk.ts';
 import { SURE_WAIT } from './waits.ts';
-import { WEEKDAYS } from './weekdays.ts';
+import { WEEKDAYS } from './weekdayNames.ts';
 
 const DAYS_IN: ReadonlyMap<string, number> = new Map([
   ['day', 1],
@@ -40,10 +40,12 @@ function aFew(talk: Talk, i: number, until: number, days: number): Found | null 
       relation: 'on',
       rule: 'time/in-days',
     };
-  if (!(SURE_WAIT.test(talk.lead(i)) || /\b(?:give|needs?|wants?)\b/.test(talk.lead(i))) || talk.toldOfPast(i))
-    return null;
+  if (!waits(talk, i) || talk.toldOfPast(i)) return null;
   return { until, date, relation: 'notBefore', hours: 24 * days, rule: 'time/wait' };
 }
+
+const waits = (talk: Talk, i: number) =>
+  SURE_WAIT.test(talk.lead(i)) || /\b(?:give|needs?|wants?)\b/.test(talk.lead(i));
 
 /** Behind these the unit has its count or its article. */
 const NOT_OPEN = /^(?:an?|one|the|half|last|every|per|each|other)$/;
@@ -53,7 +55,7 @@ export const inSomeTime: Rule = (talk, i) => {
   const ago =
     /^an?$/.test(talk.word(i)) && /^(?:ago|back)$/.test(talk.word(i + 2)) ? AGO.get(talk.word(i + 1)) : undefined;
   if (ago && !WEEKDAYS.has(talk.word(i + 3)))
-    return { until: i + 3, date: ago(talk.today), past: true, rule: 'time/ago' };
+    return { until: talk.word(i + 3) === 'today' ? i + 4 : i + 3, date: ago(talk.today), past: true, rule: 'time/ago' };
   // "Week ago", "few days back": phones swallow the article.
   const bare =
     talk.word(i + 1) === 'ago' && !NOT_OPEN.test(talk.word(i - 1)) && !countAt(talk, i - 1)
@@ -64,6 +66,15 @@ export const inSomeTime: Rule = (talk, i) => {
   const nights = countAt(talk, i);
   if (nights && talk.word(nights.until) === 'nights' && /^(?:ago|back)$/.test(talk.word(nights.until + 1)))
     return { until: nights.until + 2, date: addDays(talk.today, -nights.count), past: true, rule: 'time/ago' };
+  // "Give it two nights".
+  if (nights && talk.word(nights.until) === 'nights' && waits(talk, i) && !talk.toldOfPast(i))
+    return {
+      until: nights.until + 1,
+      date: addDays(talk.today, nights.count),
+      relation: 'notBefore',
+      hours: 24 * nights.count,
+      rule: 'time/wait',
+    };
   const bareFew = talk.word(i) === 'few' && /^(?:days|weeks) (?:ago|back|out|away)$/.test(talk.join(i + 1, i + 3));
   if (bareFew) return aFew(talk, i, i + 2, FEW * (talk.word(i + 1) === 'weeks' ? 7 : 1));
   const fewAt = talk.word(i) === 'a' && talk.word(i + 1) === 'few' ? i + 2 : 0;
@@ -73,6 +84,8 @@ export const inSomeTime: Rule = (talk, i) => {
     return { until: i + 4, date: addDays(talk.today, 14), relation: 'on', rule: 'time/in-days' };
   if (talk.says(i, ['in', 'a', 'month', 'or', 'so']))
     return { until: i + 5, date: addMonths(talk.today, 1), relation: 'on', rule: 'time/in-days' };
+  if (talk.says(i, ['in', 'a', 'week']) && !talk.quantityAt(i + 1) && talk.ends(i + 3))
+    return { until: i + 3, date: addDays(talk.today, 7), relation: 'on', rule: 'time/in-days' };
   if (/^(?:in|inside|within)$/.test(talk.word(i)) && talk.says(i + 1, ['a', 'fortnight']))
     return { until: i + 3, date: addDays(talk.today, 14), relation: 'on', rule: 'time/in-days' };
   const days = talk.says(i, ['in', 'a']) && talk.word(i + 3) === 'time' ? TIMED.get(talk.word(i + 2)) : undefined;
@@ -80,7 +93,10 @@ export const inSomeTime: Rule = (talk, i) => {
   const again = talk.word(i) === 'another' || (talk.word(i) === 'a' && talk.word(i - 1) === 'wait');
   const more = again ? DAYS_IN.get(talk.word(i + 1)) : undefined;
   const opens = talk.opens(i) && /^(?:for|on|until|till|til|before)$/.test(talk.word(i + 2));
-  if (!more || !(opens || SURE_WAIT.test(talk.lead(i)) || /\b(?:give|needs?|for|wants?)\b/.test(talk.lead(i))))
+  if (
+    !more ||
+    !(opens || SURE_WAIT.test(talk.lead(i)) || /\b(?:give|needs?|for|wants?|be|takes?)\b/.test(talk.lead(i)))
+  )
     return null;
   return { until: i + 2, date: addDays(talk.today, more), relation: 'notBefore', hours: 24 * more, rule: 'time/wait' };
 };

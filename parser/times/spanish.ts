@@ -1,4 +1,4 @@
-import { coming, dateIn, MONTHS } from './calendar.ts';
+import { behind, coming, dateIn, MONTHS } from './calendar.ts';
 import { addDays, addHours, addMonths, dayOf } from './days.ts';
 import type { Found, Rule, Talk } from './talk.ts';
 import { endsAt } from './withinDay.ts';
@@ -25,7 +25,9 @@ function numberAt(talk: Talk, i: number): { n: number; until: number } | null {
 /** "El quince de mayo", "3 de junio", "el quince", "es el 20". A low number by itself counts boards: "el dos por cuatro". */
 export const spanishDay: Rule = (talk, i) => {
   const named = /^(?:el|del|al)$/.test(talk.word(i));
-  const number = numberAt(talk, named ? i + 1 : i);
+  // "El día 20".
+  const called = named && talk.word(i + 1) === 'dia';
+  const number = numberAt(talk, called ? i + 2 : named ? i + 1 : i);
   if (!number) return null;
   const { n, until } = number;
   const month = talk.word(until) === 'de' ? MONTHS.get(talk.word(until + 1)) : undefined;
@@ -33,11 +35,13 @@ export const spanishDay: Rule = (talk, i) => {
     const date = dateIn(talk, month, n);
     return date ? { until: until + 2, date, rule: 'time/month-day' } : null;
   }
+  if (named && n <= 31 && talk.word(i - 1) === 'desde')
+    return { until, date: behind(talk, n), past: true, rule: 'time/day-of-month' };
   if (!named || n > 31 || talk.quantityAt(i + 1)?.quantity.unit) return null;
   if (/^(?:x|de|y|cuartos?|pulgadas?|pies?|\/|"|'|%|-|th|st|nd|rd)$/.test(talk.word(until))) return null;
   if (talk.word(until) === 'por' && numberAt(talk, until + 1)) return null;
   const cue = /^(?:es|para|hasta|antes|viene|llega|llegan|entregan|empieza|empezamos)$/.test(talk.word(i - 1));
-  return cue || n >= 13 ? { until, date: coming(talk, n), rule: 'time/day-of-month' } : null;
+  return cue || called || n >= 13 ? { until, date: coming(talk, n), rule: 'time/day-of-month' } : null;
 };
 
 const DAYS: ReadonlyMap<string, number> = new Map([

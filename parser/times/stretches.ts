@@ -1,8 +1,9 @@
-import { addDays, addMonths, firstOfMonth, lastWeekday, nextWeekday, weekdayOf } from './days.ts';
+import { addDays, addMonths, firstOfMonth, fridayOf, nextWeekday, weekdayOf } from './days.ts';
 import { monthPart } from './months.ts';
 import { byFirstWord } from './phrases.ts';
 import type { Found, Rule, Talk } from './talk.ts';
-import { WEEKDAYS } from './weekdays.ts';
+import { WEEKDAYS } from './weekdayNames.ts';
+import { weekend, weekendAt } from './weekends.ts';
 
 interface Reach {
   date: string;
@@ -11,19 +12,29 @@ interface Reach {
   past?: true;
 }
 
-const friday = (talk: Talk) => (weekdayOf(talk.today) === 5 ? talk.today : nextWeekday(talk.today, 5));
+const friday = (talk: Talk) => fridayOf(talk.today);
 const monday = (talk: Talk) => nextWeekday(talk.today, 1);
 const endOfWeek = (talk: Talk): Reach => ({ date: friday(talk), by: true });
 const endOfNextWeek = (talk: Talk): Reach => ({ date: addDays(monday(talk), 4), by: true });
 const endOfMonth = (talk: Talk): Reach => ({ date: addDays(firstOfNextMonth(talk), -1), by: true });
 const nextWeek = (talk: Talk): Reach => ({ date: monday(talk), to: addDays(monday(talk), 6) });
 const weekAfterNext = (talk: Talk): Reach => ({ date: addDays(monday(talk), 7), to: addDays(monday(talk), 13) });
+const weekBeforeLast = (talk: Talk): Reach => ({
+  date: addDays(monday(talk), -21),
+  to: addDays(monday(talk), -15),
+  past: true,
+});
 const lastWeek = (talk: Talk): Reach => ({
   date: addDays(monday(talk), -14),
   to: addDays(monday(talk), -8),
   past: true,
 });
-const restOfWeek = (talk: Talk): Reach => ({ date: talk.today, to: friday(talk) });
+/** On a weekend the week that is left is the one to come. */
+const restOfWeek = (talk: Talk): Reach => ({
+  date: weekdayOf(talk.today) % 6 === 0 ? monday(talk) : talk.today,
+  to: friday(talk),
+});
+const newYear = (talk: Talk): Reach => ({ date: `${Number(talk.today.slice(0, 4)) + 1}-01-01` });
 const pastWeek = (talk: Talk): Reach => ({ date: addDays(talk.today, -7), to: talk.today, past: true });
 const midNextWeek = (talk: Talk): Reach => ({ date: addDays(monday(talk), 2) });
 const startOfNextWeek = (talk: Talk): Reach => ({ date: monday(talk), to: addDays(monday(talk), 1) });
@@ -67,10 +78,17 @@ const STRETCHES = byFirstWord(
       ['end of the month', endOfMonth],
       ['the end of this month', endOfMonth],
       ['end of this month', endOfMonth],
+      ['the last of the month', endOfMonth],
+      ['last of the month', endOfMonth],
       ['month end', endOfMonth],
+      ["month's end", endOfMonth],
+      ['months end', endOfMonth],
+      ['the month is out', endOfMonth],
+      ["the month's out", endOfMonth],
       ['end of month', endOfMonth],
       ['eom', endOfMonth],
       ['the week after next', weekAfterNext],
+      ['next to next week', weekAfterNext],
       ['week after next', weekAfterNext],
       ['mid next week', midNextWeek],
       ['middle of next week', midNextWeek],
@@ -108,6 +126,10 @@ const STRETCHES = byFirstWord(
       ['tail end of next week', lateNextWeek],
       ['latter part of next week', lateNextWeek],
       ['later next week', lateNextWeek],
+      ['this time next week', (talk) => ({ date: addDays(talk.today, 7) })],
+      ['this time last week', (talk) => ({ date: addDays(talk.today, -7), past: true })],
+      ['this coming week', nextWeek],
+      ['the coming week', nextWeek],
       ['sometime next week', nextWeek],
       ['next week', nextWeek],
       ['la proxima semana', nextWeek],
@@ -134,6 +156,9 @@ const STRETCHES = byFirstWord(
       ['later this week', restOfWeek],
       ['sometime this week', restOfWeek],
       ['this week', restOfWeek],
+      ['last to last week', weekBeforeLast],
+      ['the week before last', weekBeforeLast],
+      ['week before last', weekBeforeLast],
       ['last week', lastWeek],
       ['the past week', pastWeek],
       ['this past week', pastWeek],
@@ -146,10 +171,14 @@ const STRETCHES = byFirstWord(
           past: true,
         }),
       ],
+      ['the first of the year', newYear],
+      ['first of the year', newYear],
       ['the end of the year', endOfYear],
       ['end of the year', endOfYear],
       ['end of year', endOfYear],
       ['year end', endOfYear],
+      ["year's end", endOfYear],
+      ["the year's out", endOfYear],
       ['mid month', midMonth],
       ['the middle of the month', midMonth],
       ['next month', nextMonth],
@@ -161,10 +190,14 @@ const STRETCHES = byFirstWord(
 export const stretch: Rule = (talk, i) => {
   for (const [words, reach] of STRETCHES.get(talk.word(i)) ?? []) {
     if (!talk.names(i, words)) continue;
+    // "This week end" is a weekend.
+    if (words.at(-1) === 'week' && weekendAt(talk, i + words.length - 1)) continue;
     // "The last week in july" is a part of that month.
     if (words[0] === 'last' && monthPart(talk, i)) continue;
-    if (words.length === 2 && words[1] === 'week' && words[0] === 'next') {
-      const day = dayBehind(talk, i + 2);
+    // "Last week friday" is that friday's.
+    if (words.length === 2 && words[0] === 'last' && dayBehind(talk, i + 2)) return null;
+    if (reach === nextWeek && words[0] !== 'sometime') {
+      const day = dayBehind(talk, i + words.length);
       if (day) return day;
     }
     const { by, ...days } = reach(talk);
@@ -175,56 +208,9 @@ export const stretch: Rule = (talk, i) => {
 
 /** "Next week on monday": the day is the one meant. */
 function dayBehind(talk: Talk, at: number): Found | null {
-  const k = talk.word(at) === 'on' || talk.word(at) === ',' ? at + 1 : at;
+  const k = /^(?:on|el|,)$/.test(talk.word(at)) ? at + 1 : at;
   const day = WEEKDAYS.get(talk.word(k));
   return day === undefined || talk.word(k).length < 4
     ? null
     : { until: k + 1, date: addDays(monday(talk), (day + 6) % 7), rule: 'time/weekday-next-week' };
-}
-
-const BEFORE_WEEKEND = /^(?:over|on|for|by|before|after|until|till|til|through|thru|of|during|all)$/;
-
-/** "This weekend", "over the weekend": the one behind where it is told of, else the coming one. */
-const weekend: Rule = (talk, i) => {
-  if (talk.word(i) !== 'weekend') return null;
-  const lead = talk.word(i - 1);
-  const later = talk.says(i + 1, ['after', 'next']) || talk.says(i + 1, ['after', 'this', 'one']) ? 1 : 0;
-  if (later) {
-    const saturday = addDays(nextWeekday(addDays(talk.today, -1), 6), 7);
-    const until = i + (talk.word(i + 2) === 'next' ? 3 : 4);
-    const from = lead === 'the' ? i - 1 : i;
-    return { from, until, date: saturday, to: addDays(saturday, 1), relation: 'during', rule: 'time/weekend' };
-  }
-  if (!/^(?:this|the|last|next|all|coming)$/.test(lead)) return null;
-  const over = talk.word(i - 2) === 'over' && lead === 'the';
-  if (lead === 'the' && !BEFORE_WEEKEND.test(talk.word(i - 2)) && !talk.ends(i + 1)) return null;
-  // "After the weekend": the monday.
-  if (lead === 'the' && talk.word(i - 2) === 'after') {
-    const date = addDays(nextWeekday(addDays(talk.today, -1), 6), 2);
-    return { from: i - 1, until: i + 1, date, relation: 'notBefore', rule: 'time/after-weekend' };
-  }
-  // "Before the weekend": by the friday.
-  if (lead === 'the' && /^(?:before|b4)$/.test(talk.word(i - 2)))
-    return { from: i - 1, until: i + 1, date: friday(talk), relation: 'by', rule: 'time/before-weekend' };
-  const from = over ? i - 2 : i - 1;
-  const past = lead === 'last' || (over && isPast(talk, from));
-  const saturday = past ? lastWeekday(talk.today, 6) : nextWeekday(addDays(talk.today, -1), 6);
-  const date = lead === 'next' ? addDays(saturday, 7) : saturday;
-  return {
-    from,
-    until: i + 1,
-    date,
-    to: addDays(date, 1),
-    relation: 'during',
-    ...(past && { past }),
-    rule: 'time/weekend',
-  };
-};
-
-/** A verb in the past before "over the weekend", or the week still young. */
-function isPast(talk: Talk, i: number): boolean {
-  const lead = talk.lead(i);
-  if (/\b(?:will|gonna|going|to|can|let|leave|need|needs|should|have|let's)\b|'ll\b/.test(lead)) return false;
-  const early = weekdayOf(talk.today) >= 1 && weekdayOf(talk.today) <= 2;
-  return early || talk.toldOfPast(i) || /\w(?:ed|ung|ug|ent|ame|ook)\b/.test(lead);
 }

@@ -125,7 +125,7 @@ const NEUTRAL = new Set(
     'have has had do does did would could may might must need needs going except again still already also just yet even which next n me us them him earliest works suits weather ' +
     "isn't aren't wasn't ain't won't don't can't doesn't " +
     // Said at the end to whom it is said.
-    'eh aye yeah yep ok okay love mate boss lads pal bud innit hon'
+    'eh aye yeah yep ok okay like love mate boss lads pal bud innit hon'
   ).split(' '),
 );
 const PAST =

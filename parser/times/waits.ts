@@ -1,7 +1,7 @@
 import type { Quantity } from '../types.ts';
 import { addDays, addHours, addMonths, dayOf } from './days.ts';
 import type { Found, Rule, Talk } from './talk.ts';
-import { WEEKDAYS } from './weekdays.ts';
+import { WEEKDAYS } from './weekdayNames.ts';
 import { begunAt, endsAt } from './withinDay.ts';
 
 /** "48 hours on the self leveler before anybody walks it": said first, of what it must be left for. */
@@ -17,9 +17,9 @@ const isNamedBy = (talk: Talk, quantity: Quantity, until: number) =>
 
 /** Words before a length of time that make it a wait, and words after it that do. */
 const WAIT_BEFORE =
-  /\b(?:cure|cures|cured|curing|dry|dries|drying|set|sets|sit|sits|wait|waits|give|gets?|leave|rest|let|keep|stay|stays|before|then|fans?|heaters?|dehu|off it|off of it|acclimate|cool|harden|till|until|traffic|needs?|not|don't|dont|for|soak|water|closed|espere|esperar)\b/;
+  /\b(?:cure|cures|cured|curing|dry|dries|drying|set|sets|sit|sits|wait|waits|give|gets?|leave|rest|let|keep|stay|stays|before|then|fans?|heaters?|dehu|off it|off of it|acclimate|cool|harden|till|until|traffic|needs?|not|don't|dont|for|soak|water|closed|wants|espere|esperar)\b/;
 const WAIT_AFTER =
-  /^(?:before|then|till|until|and then|and after|after (?:the|it|that|they|you|we)|to (?:cure|dry|set|harden|cool|skin)|, ?then|dry|cure|first|nobody|no one)\b/;
+  /^(?:before|then|till|until|and then|and after|after (?:the|it|that|they|you|we)|to (?:cure|dry|set|harden|cool|skin|acclimate)|, ?then|wait\b|dry|cure|first|nobody|no one)\b/;
 /** A length of a test or of work done is no wait. */
 export const SPENT =
   /\b(?:held|hold|tested|test|took|takes|worked|spent|been|last|every|each|per|about an?|charged?|ran|runs|labor|lasted|drive)\b/;
@@ -38,7 +38,8 @@ const NIGHT_HOURS = 12;
 export const overnight: Rule = (talk, i) => {
   const words = NIGHT.find((list) => talk.says(i, list));
   if (!words || /^(?:shipping|ship|delivery|bag|crew|it|guy)$/.test(talk.word(i + words.length))) return null;
-  if (talk.toldOfPast(i) && !SURE_WAIT.test(talk.lead(i))) return null;
+  const told = talk.toldOfPast(i) || /\b(?:held|ran|stayed|dripped|leaked)$/.test(talk.lead(i));
+  if (told && !SURE_WAIT.test(talk.lead(i))) return null;
   return {
     until: i + words.length,
     date: addDays(talk.today, 1),
@@ -60,7 +61,7 @@ function endOf(talk: Talk, quantity: Quantity, sign = 1): string {
 
 /** "Hold the backfill ten days", "hold off on it": work that waits, unless a test is held. */
 const isHeld = (lead: string) =>
-  /(?:^|\b(?:and|then|to|please|must|should|gotta|we'll|i'll) )hold (?:off|the|that|this|on|back)\b/.test(lead) &&
+  /(?:^|\b(?:and|then|to|please|must|should|gotta|\w+'ll) )hold (?:off|the|that|this|on|back)\b/.test(lead) &&
   !/\b(?:psi|pressure|test|air|psig)\b/.test(lead);
 
 /** "Cure 24 hours", "in a couple days", "two weeks out", "three days ago": a wait, or a day so far on or back. */
@@ -84,13 +85,18 @@ function ago(talk: Talk, quantity: Quantity, until: number, hours: number): Foun
   return { until: until + 1, date: endOf(talk, quantity, -1), past: true, rule: 'time/ago' };
 }
 
+/** Who has a length of time to do something in. */
+const GIVEN = /(?:\b(?:have|has|gives? (?:us|me|you|them|him|her)|got)|'ve got|'s got)(?: (?:about|only|just|maybe))?$/;
+
 function ahead(talk: Talk, i: number, quantity: Quantity, until: number, hours: number): Found | null {
   // "In 4 to 6 weeks": its first number stands before.
   const first = quantity.group?.kind === 'range' ? talk.quantityEndingAt(i - 1) : undefined;
   const start = first?.from ?? i;
   // "In about two weeks": the hedge stands between.
   let lead = /^(?:about|around|maybe|roughly|like)$/.test(talk.word(start - 1)) ? start - 1 : start;
-  if (talk.word(lead - 1) === 'next' && talk.says(lead - 3, ['within', 'the'])) lead -= 2;
+  // "Within the next ten days", "in the next two weeks".
+  const next = talk.word(lead - 1) === 'next' && /^(?:within|in) the$/.test(talk.join(lead - 3, lead - 1));
+  if (next) lead -= 2;
   // "Inside of a week", "in under two weeks".
   const inside = [['inside', 'of'], ['in', 'under'], ['in', 'less', 'than'], ['inside']].find((words) =>
     talk.says(lead - words.length, words),
@@ -98,12 +104,18 @@ function ahead(talk: Talk, i: number, quantity: Quantity, until: number, hours: 
   if (inside && hours >= LEAST_HOURS_ON)
     return { from: lead - inside.length, until, date: endOf(talk, quantity), relation: 'by', rule: 'time/in-days' };
   const before = talk.word(lead - 1);
-  const within = before === 'within' || talk.says(lead - 2, ['in', 'the']);
+  const within = next || before === 'within' || talk.says(lead - 2, ['in', 'the']);
   const out = /^(?:out|away)$/.test(talk.word(until))
     ? 1
-    : /^from (?:now|today)$/.test(talk.join(until, until + 2))
+    : talk.says(until, ['to', 'go'])
       ? 2
-      : 0;
+      : /^from (?:now|today)$/.test(talk.join(until, until + 2))
+        ? 2
+        : 0;
+  // "They have ten days to respond".
+  const given = GIVEN.test(talk.lead(lead)) && talk.word(until) === 'to';
+  if (given && hours >= LEAST_HOURS_ON && !talk.toldOfPast(lead - 1))
+    return { from: start, until, date: endOf(talk, quantity), relation: 'by', rule: 'time/in-days' };
   if (hours < LEAST_HOURS_ON || !(before === 'in' || within || out)) return null;
   if (talk.says(until, ['in', 'a', 'row'])) return null;
   return {
@@ -138,7 +150,10 @@ function wait(talk: Talk, i: number, quantity: Quantity, until: number, hours: n
     /^(?:of|a (?:day|week|night))\b/.test(follow)
   )
     return null;
-  if (SPENT.test(lead) && !SURE_WAIT.test(lead) && !isHeld(lead)) return null;
+  // "For two days now" has been going on.
+  if (talk.word(until) === 'now' && talk.word(i - 1) === 'for') return null;
+  const cures = /^to (?:cure|dry|set|harden|go off|acclimate)\b/.test(follow);
+  if (SPENT.test(lead) && !cures && !SURE_WAIT.test(lead) && !isHeld(lead)) return null;
   if (isHeld(lead))
     return {
       until,
@@ -157,7 +172,7 @@ function wait(talk: Talk, i: number, quantity: Quantity, until: number, hours: n
       hours,
       rule: 'time/wait',
     };
-  if (isNamedBy(talk, quantity, until)) return null;
+  if (isNamedBy(talk, quantity, until) || /\b(?:good|lasts?|open|workable) for$/.test(lead)) return null;
   // "Two more days on the mud".
   const more =
     (quantity.more === true || talk.word(i - 1) === 'another') && hours >= LEAST_HOURS_ON && !talk.toldOfPast(i);

@@ -64,6 +64,11 @@
  * `sealed-12` is 180 more by a fourth hand, 60 with no quantity. At first sight: recall 95.8 %, precision 94.8 %, value and unit
  * 92.8 %, exact words 95.7 %, two silent wrong, 8 alarms in 60. After that mending, measured once: 95.8 %, 95.5 %, 93.6 %,
  * 96.4 %, four silent wrong, 6 alarms in 60.
+ *
+ * `opened-19` is 200 more and `sealed-13` 100 more by two other hands, 60 and 40 of them with no quantity. At first sight:
+ * opened-19 recall 98.6 %, precision 96.5 %, value and unit 97.8 %, exact words 98.2 %, no silent wrong, 3 alarms in 60; sealed-13
+ * 95.6 %, 97.3 %, 94.7 %, 98.1 %, none, 1 in 40. Causes were mended from opened-19 and from 450 phrases of our own. Totals were
+ * then looked at once: sealed-13 as before; sealed-12 96.2 %, 96.6 %, 93.9 %, 96.5 %, four, 5 in 60.
  */
 import { readFileSync } from 'node:fs';
 import * as chrono from 'chrono-node/en';
@@ -190,9 +195,11 @@ for (const name of [
   'opened-16',
   'opened-17',
   'opened-18',
+  'opened-19',
   'sealed-9',
   'sealed-10',
   'sealed-12',
+  'sealed-13',
 ]) {
   const phrases = jsonLines<Phrase>(`../../fixtures/phrases/${name}.jsonl`);
   console.log(`Quantities, ${name} (${phrases.length} phrases)`);

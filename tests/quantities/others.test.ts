@@ -129,7 +129,7 @@ describe('numbers that are no quantity', () => {
     ['a two eight door and three hinges', ['three']],
     ['they come in packs of 20', ['20']],
     ['ten sixteen foot boards for the deck', ['ten', 'sixteen foot']],
-    ['minus eighteen last night', ['eighteen']],
+    ['minus eighteen last night', ['minus eighteen']],
   ])('weighed by its neighbours, it counts: %s', (text, quotes) => {
     expect(read(text).quantities.map(({ quote }) => quote)).toEqual(quotes);
   });

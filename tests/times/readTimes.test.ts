@@ -26,7 +26,7 @@ describe('a day, and how it bounds the work', () => {
     ['end of day monday', '2026-04-20', 'by'],
     ['within three days', '2026-04-18', 'by'],
     ['next week', '2026-04-20', 'during'],
-    ['over the weekend they primed', '2026-04-18', 'during'],
+    ['over the weekend they primed', '2026-04-11', 'during'],
     ['camera it before the weekend', '2026-04-17', 'by'],
     ['no sooner than the 24th', '2026-04-24', 'notBefore'],
     ['tuesday at the earliest', '2026-04-21', 'notBefore'],

@@ -44,7 +44,7 @@ export const code: ClaimRule = (line, i) => {
     line.tight(i) &&
     line.tight(i - 1) &&
     before?.kind === 'word' &&
-    /^[A-Z]{1,4}\d*$/.test(before.text);
+    /^(?:[A-Z]{1,4}\d*|[A-Z][A-Za-z]*[A-Z])$/.test(before.text);
   if (lettered) return claimed(i + 1);
   // "VAT no 6388047V": no voltage is so high.
   const letters = line.tokens[i + 1];

@@ -1,7 +1,7 @@
 import type { Line } from '../line.ts';
 import { unitAt } from '../unitAt.ts';
 import { unitNamed } from '../units.ts';
-import { IN_WORDS, ONES, PARTS, TENS } from '../words.ts';
+import { IN_WORDS, isBy, ONES, PARTS, TENS } from '../words.ts';
 import { type ClaimRule, isDigits } from './claim.ts';
 
 /** Set phrases with a number in them. Common practice, no source. */
@@ -122,5 +122,7 @@ function holdsNumber(line: Line, i: number, words: readonly string[], until: num
   // "Take five off": so much is cut.
   if (words[0] === 'take' && /^(?:off|out|away)$/.test(line.word(until))) return true;
   const last = line.number(until - 1);
+  // "Ten 4x8 sheets".
+  if (last?.until === until && isBy(line.word(until))) return true;
   return last?.until === until && !last.article && unitAt(line, until, last) !== null;
 }

@@ -4,17 +4,17 @@ import type { SaidNumber } from '../saidNumber.ts';
 import { unitAt } from '../unitAt.ts';
 import { isBy, wordSet } from '../words.ts';
 import { type Claim, type ClaimRule, isDigits } from './claim.ts';
-import { endOfSpan, isListOfNames } from './spans.ts';
+import { endOfSpan, isListOfNames, isSecondName } from './spans.ts';
 
 /** Words that give the number behind them as a name. */
 const NAMED = wordSet(
-  'season episode psalm hymn verse rink addendum docket squad battalion platoon regiment local stall hangar court pew error err nfpa osha oshas hockey gpa engine game league formula ral pantone kubota jlg stihl honda bobcat scheme mode option alternate keynote mark number unit suite apt apartment circuit ckt lot interstate marker license serial page revision rev order invoice permit po wo job ticket model cat category type grade schedule sch ' +
+  'bowl season episode psalm hymn verse rink addendum docket squad battalion platoon regiment local stall hangar court pew error err nfpa osha oshas hockey gpa engine game league formula ral pantone kubota jlg stihl honda bobcat scheme mode option alternate keynote mark number unit suite apt apartment circuit ckt lot interstate marker license serial page revision rev order invoice permit po wo job ticket model cat category type grade schedule sch ' +
     'irc ibc nec upc nfpa chevy ford dodge ram iphone wd series channel aisle slot locker extension bus track route rt rm zip highway hwy exit chapter version phase class breaker stage code ext combo pin gate plan item note bus tram flight platform terminal junction pier studio berth shade rm rfi submittal tier bulletin asi package clause amendment appendix act csi rtu ahu vav fcu rcd mcb pump isle ward ofc ste lockbox acct acc villa dorm hse hook keypad branch allotment riser key tag fob user pass snag dwg usb hdmi iso astm ansi csa',
 );
 /** The same, unless a size follows: "window three", but "window 36 x 48". */
 const NAMED_UNLESS_SIZED = wordSet(
   'room bedroom block column footing bath bathroom floor door window drop bay line zone day week sheet drawing detail section level building bldg house truck crew part row ' +
-    'lane step station loop stair flat apto bed tread cam washer dryer cabin deck trailer mailbox drwr drawer cell joist post hole coat take fix plot dock bin table seat desk tower wing rm bedsit pod tank boiler valve container hut shed condenser furnace inverter manifold camera figure question division mark',
+    'lane step station loop stair flat apto bed tread cam washer dryer cabin deck trailer mailbox drwr drawer cell joist post hole coat take fix plot dock bin table seat desk tower wing rm bedsit pod tank boiler valve container hut shed condenser furnace inverter manifold camera figure question division mark port jack strand string pile vlan relay turbine hydrant',
 );
 const SIZED = wordSet('by x × wide high tall deep long thick and or to of is are at more');
 const LETTERED = wordSet(
@@ -57,13 +57,23 @@ export const label: ClaimRule = (line, i) => {
   )
     return claim(i + 2);
   if (isHyphened(line, number.until)) return claim(number.until + 2);
+  // "Ten tons of fifty seven stone": how coarse it is (ASTM D448).
+  if (
+    COARSE.has(number.n) &&
+    /^(?:stone|rock|limestone)$/.test(next) &&
+    /^(?:of|tons?|yards?|yds?|#)$/.test(line.word(i - 1))
+  )
+    return claim(number.until);
   // "Two ought": wire; "forty fives", "twenty twos": fittings by their angle.
   if (number.d === 1 && number.n < 5 && /^(?:ought|aught)$/.test(next)) return claim(number.until + 1);
   if (/^(?:forty fives|twenty twos)$/.test(`${line.word(i)} ${next}`)) return claim(number.until + 1);
   // "R two point five batts".
   if (
     number.shape === 'decimal' &&
-    ((/^(?:r|version|ver|clause|section|software|firmware)$/.test(line.word(i - 1)) && !areTold(line, i)) ||
+    ((/^(?:r|version|ver|clause|section|software|firmware|nec|irc|ibc|upc|ipc|imc|ifc|nfpa|osha|code|fig|figure)$/.test(
+      line.word(i - 1),
+    ) &&
+      !areTold(line, i)) ||
       isLettered(line, i))
   )
     return claim(number.until);
@@ -73,7 +83,8 @@ export const label: ClaimRule = (line, i) => {
   const before = nameBefore(line, i);
   const span = endOfSpan(line, i, number);
   if (span) return claim(span);
-  if (isRoomIn(line, i, number) || isListOfNames(line, i, number)) return claim(number.until);
+  if (isRoomIn(line, i, number) || isListOfNames(line, i, number) || isSecondName(line, i, number))
+    return claim(number.until);
   if (before === '#' && line.tight(i)) return claim(number.until);
   if (isLettered(line, i)) return claim(number.until);
   if (
@@ -178,6 +189,9 @@ const CALLED =
 /** The word before a number, its "is" left off where a name follows: "the code's 9914", but "the unit's twenty four" is a size. */
 const nameBefore = (line: Line, i: number) =>
   CALLED.test(line.word(i - 1)) ? line.word(i - 1).slice(0, -2) : line.word(i - 1);
+
+/** Sizes of crushed stone by their numbers in ASTM D448. */
+const COARSE: ReadonlySet<number> = new Set([3, 4, 5, 8, 57, 67, 78, 89, 411]);
 
 const SHEETS = /^(?:page|sheet|sht|drawing|part|day|step|phase)$/;
 

@@ -4,10 +4,25 @@ import { unitAt } from '../unitAt.ts';
 import { wordSet } from '../words.ts';
 
 const MANY_NAMED = wordSet(
-  'items notes steps questions pages seats stalls bays tanks pumps vavs rtus sections drawings units rooms circuits breakers lots houses apartments apts flats suites plots gates zones floors levels channels sheets exits lanes doors windows tracks lockers buildings',
+  'items notes steps questions pages seats stalls bays tanks pumps vavs rtus sections drawings units rooms circuits breakers lots houses apartments apts flats suites plots gates zones floors levels channels sheets exits lanes doors windows tracks lockers buildings ports jacks strands strings relays poles piers piles',
 );
 /** Doors and windows are told by their width, too. */
 const FEWEST_INCHES = 18;
+
+const ONE_NAMED = wordSet(
+  'port jack strand string relay pole pier pile breaker room unit circuit zone lot apt apartment',
+);
+/** "Port 17 n 18 swapped": the second is a name as the first is. */
+export function isSecondName(line: Line, i: number, number: SaidNumber): boolean {
+  if (number.shape !== 'whole' || !/^(?:and|n|&|or)$/.test(line.word(i - 1))) return false;
+  const first = [2, 3].find((back) => line.number(i - back)?.until === i - 1);
+  return (
+    first !== undefined &&
+    ONE_NAMED.has(line.word(i - first - 1)) &&
+    !unitAt(line, number.until, number) &&
+    !/[a-z]{3}s$/.test(line.word(number.until))
+  );
+}
 
 /** "Units four and six", "circuits 9, 11 and 13": several names at once. */
 export function isListOfNames(line: Line, i: number, number: SaidNumber): boolean {

@@ -22,6 +22,8 @@ export const talkedWhile: ClaimRule = (line, i) => {
   if (/^(?:late|early|overdue)$/.test(next) || before === 'overdue') return claim;
   const shift = endOfShift(line, said.until);
   if (shift) return { ...claim, until: shift };
+  // "Five minutes from the yard", "half an hour up the road": a way that is driven.
+  if (/^(?:min|hr)$/.test(unit) && isDriven(line, said.until)) return claim;
   if (unit === 'year') return isPromised(line, i, said.until) ? null : claim;
   if (unit === 'sec')
     return number.n <= MOST_OF_PATIENCE * number.d && !PROCESS.has(before) && endsPhrase(line, said.until)
@@ -38,6 +40,15 @@ export const talkedWhile: ClaimRule = (line, i) => {
     ? claim
     : null;
 };
+
+const isDriven = (line: Line, at: number) =>
+  (line.word(at) === 'from' &&
+    /^(?:the|here|there|my|our|his|her|home|town)$/.test(line.word(at + 1)) &&
+    !/^(?:time|start|moment|mix|end|last|first)$/.test(line.word(at + 2))) ||
+  (/^(?:up|down)$/.test(line.word(at)) &&
+    line.word(at + 1) === 'the' &&
+    /^(?:road|street|hill|highway)$/.test(line.word(at + 2))) ||
+  (line.word(at) === 'away' && line.word(at + 1) !== 'from' && endsPhrase(line, at + 1));
 
 /** Who will be there: "he'll come now in five minutes". */
 const COMING = /^(?:come|comes|coming|arrive|arrives|arriving|leave|leaves|leaving|pulling|calling|ring|call)$/;

@@ -2,6 +2,7 @@ import { columns, dot, type Weights } from '../../weights.ts';
 import type { Draft } from '../draft.ts';
 import type { Line } from '../line.ts';
 import { isProportion } from '../proportions.ts';
+import { unitAt } from '../unitAt.ts';
 import { unitNamed } from '../units.ts';
 import { ONES, TENS } from '../words.ts';
 import { signsOf } from './signs.ts';
@@ -97,9 +98,25 @@ const isOfNamed = (line: Line, { until }: Draft, behind: Draft | undefined) =>
 
 const BOUNDED = /(?:hair|tad|smidge|touch) (?:over|under|past|shy)$/;
 
+/** `3 - 10' sticks`, `12 - 2x6`: how many, a hyphen that stands apart, and the size of them. */
+function isListed(line: Line, until: number): boolean {
+  const [dash, figure] = [line.tokens[until], line.tokens[until + 1]];
+  if (dash?.text !== '-' || !dash.spaced || !figure?.spaced || figure.kind !== 'number') return false;
+  const size = line.number(until + 1);
+  return (
+    size !== null &&
+    (/^(?:x|by)$/.test(line.word(size.until)) ||
+      /^(?:length|weight|volume|current)$/.test(unitAt(line, size.until, size)?.unit.kind ?? ''))
+  );
+}
+
 /** "In packs of 20", "minus eighteen", "ten or so", "three total": what stands beside it leaves no doubt. */
-const isMarked = (line: Line, { from, until }: Draft) =>
+const isMarked = (line: Line, { from, until }: Draft): boolean =>
   /^(?:minus|plus|negative|qty|quantity|every)$/.test(line.word(from - 1)) ||
+  // "Wind's seventeen gusting thirty".
+  /^(?:wind|winds|temp|humidity|moisture|pressure|level)'s$/.test(line.word(from - 1)) ||
+  line.word(until) === 'gusting' ||
+  isListed(line, until) ||
   (line.word(until) === 'to' && line.word(until + 1) === 'one' && isProportion(line, from)) ||
   (line.word(from) === 'one' && line.word(from - 1) === 'to' && isProportion(line, from)) ||
   (line.word(until) === 'each' && line.word(until + 1) === 'way') ||
