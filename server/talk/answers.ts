@@ -13,6 +13,9 @@ type Line = Reply['lines'][number];
 /** The last so many measurements are read back. */
 const MOST_MEASURED = 12;
 
+/** Part of a house, which is no room of the list. */
+const WHEREABOUTS = /^(?:upstairs|downstairs|outside|outdoors)$/;
+
 /** What the list answers to a question about it. */
 export function answer(state: JobState, { question, about: asked }: Command): Line[] {
   const today = state.asOf.slice(0, 10);
@@ -43,8 +46,7 @@ export function answer(state: JobState, { question, about: asked }: Command): Li
     default: {
       const live = state.items.filter(isLive);
       const loose = live.filter((item) => item.area === null && !within(item));
-      // A place that the job has no name for: "upstairs".
-      if (about && live.length && !state.items.some(within))
+      if (about && WHEREABOUTS.test(about) && live.length && !state.items.some(within))
         return [answerLine(`Nothing is told for "${about}" by name. All that is left:`), ...items(live, '')];
       if (!about || !loose.length)
         return items(live.filter(within), about ? `Nothing left in the ${about}.` : 'Nothing left.');

@@ -48,6 +48,12 @@ describe('questions to the list', () => {
     ["who's doing the gutter", 'gutter'],
     ['where are we with the stairs', 'stairs'],
     ['did we get that hasp or is it still on the list', 'that hasp'],
+    ['how many more double boxes is Imran short', 'double boxes'],
+    ['did anybody ever call the surveyor about those stairs', 'call the surveyor'],
+    ['who have I got coming on Tuesday', 'tuesday'],
+    ["who's here tomorrow", 'tomorrow'],
+    ["He's asking can he take the sander to the barn door while it's quiet.", 'barn door'],
+    ['can we drill the garage ceiling this afternoon', 'garage ceiling'],
   ])('ask for all that is told of one thing: %s', (text, about) => {
     expect(asked(text)).toEqual([['told', about]]);
   });

@@ -29,6 +29,13 @@ describe('what can hurt', () => {
     expect(leak('fixed the gas leak, no bubbles').state).toBe('done');
   });
 
+  it('goes by what it is said of, and what its test found is no work done', () => {
+    expect(told("Barn door paint came up red, it's lead.").items.map(({ task, state }) => [task, state])).toEqual([
+      ["barn door paint came up red, it's lead", 'open'],
+    ]);
+    expect(told('Sill tested positive for lead.').items.map(({ state }) => state)).toEqual(['open']);
+  });
+
   it('goes off with a word, and comes back with none', () => {
     const said = 'smelled gas by the stove, opened the windows';
     const read = note('n', at(1), ...readNote(said, { saidAt: at(1) }).facts);

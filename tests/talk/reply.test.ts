@@ -91,6 +91,30 @@ it('answers all that is told of one thing, by its words', () => {
   expect(answered('told', 'how many of the hinges')).toEqual(['2 hinges: to buy (2 needed, said 2026-03-01)']);
   expect(answered('told', 'shelf')).toEqual(['1. replace shelf (hall): open']);
   expect(answered('told', 'chimney')).toEqual(['Nothing is told of "chimney".']);
+  expect(answered('left', 'upstairs')).toEqual([
+    'Nothing is told for "upstairs" by name. All that is left:',
+    '1. replace shelf (hall)',
+    '2. dig footing',
+  ]);
+});
+
+it('answers who and what is set for a day, by its name or as it is seen from today', () => {
+  const visit = note('c', '2026-03-30T08:00:00', { ...followUp('rekey door', 'hall'), who: 'Gil', due: '2026-04-02' });
+  const on = (about: string) => {
+    const question = note('d', '2026-03-31T08:00:00', { ...asks('told'), about });
+    return said([visit], [visit, question], 'd').map(([, text]) => text);
+  };
+  expect(on('thursday')).toEqual(['1. rekey door (hall), Gil, set for 2026-04-02: open']);
+  expect(on('tomorrow')).toEqual(['Nothing is set for Wed Apr 1.']);
+});
+
+it('says with a thing that is asked about what of it can hurt', () => {
+  const lead = note('c', '2026-03-30T08:00:00', problem('barn door paint', 'is lead', 'hall'));
+  lead.what = { ...lead.what, text: 'Barn door paint is lead.' } as typeof lead.what;
+  const question = note('d', '2026-03-31T08:00:00', { ...asks('told'), about: 'barn door' });
+  const texts = said([lead], [lead, question], 'd').map(([, text]) => text);
+  expect(texts).toHaveLength(2);
+  expect(texts[1]).toMatch(/^Lead paint/);
 });
 
 it('says what a note changed before it answers what the note asks', () => {

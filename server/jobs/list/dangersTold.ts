@@ -108,9 +108,14 @@ const BEFORE_IT =
 const NEAR = 30;
 const RUNS_ON = / (?:that|that's|which|i|i'm|we|he|he's|she|they|it|it's|when|where|so|and|but|right)(?= )/;
 
+const POINTS = /^[ ,]*(?:and |so |but )*(?:it|that|this|they|those|these)(?:'s|'re| is| are| was| were)?\b/;
+
 /** The danger as it was said, without what leads up to it and what comes behind. */
 function nameOf(text: string, { start, end }: DangerTold, from: number, until: number): string {
-  const begins = start - from > NEAR ? start : from;
+  const sentence = /[^.!?\n]*$/.exec(text.slice(0, start))!;
+  // "Barn door paint came up red, it's lead": what it is said of stands before, in the same sentence.
+  const points = POINTS.test(text.slice(from, end).toLowerCase()) && start - sentence.index <= 2 * NEAR;
+  const begins = points ? sentence.index : start - from > NEAR ? start : from;
   const behind = text.slice(end, until).toLowerCase();
   const short = behind.slice(0, RUNS_ON.exec(behind)?.index ?? behind.length);
   const tail = short.length > NEAR ? short.slice(0, short.lastIndexOf(' ', NEAR)) : short;
