@@ -23,6 +23,7 @@ import {
   type Told,
   verbPhrase,
 } from './plans/told.ts';
+import { visitPlan } from './plans/visits.ts';
 import { isPerson, phrase, type Talk } from './talk.ts';
 
 /** What still has to be done, asked or checked, and by whom; `days/` tells when. */
@@ -82,6 +83,8 @@ function planOf(talk: Told, frame: Frame, at: number): Plan | null {
   if (isSettled(said) && chunks.some((c, k) => isGoods(c) && chunks.slice(0, k).some((q) => q.quantity))) return null;
   // Greetings passed on.
   if (/\b(?:happy birthday|congrats|congratulations|hello|hi|thanks|regards)\b/.test(said)) return null;
+  const visit = visitPlan(talk, frame, at);
+  if (visit) return visit;
   if (predicate === 'imperative') {
     if (/^(don't|dont|do)$/.test(chunks[frame.verbAt]!.word)) return heldBack(talk, frame, at);
     if (chunks[frame.verbAt]!.word === 'let') return letPlan(talk, frame, at);

@@ -1,3 +1,4 @@
+import { COMMON } from '../hearing/common.ts';
 import type { Term } from '../types.ts';
 import type { Chunk } from './chunks.ts';
 import { isSmall, MODALS } from './words.ts';
@@ -11,12 +12,13 @@ const BETWEEN = /^(?:to|also|just|then|still|probably|go|come|and)$/;
 
 /**
  * People by name, whom no vocabulary knows: a word of its own that opens a clause and will do some of the trade's work
- * ("Luis will caulk the window", "then ines is going to pull the breaker").
+ * ("Luis will caulk the window", "then ines is going to pull the breaker"), or comes on a day ("Gil's back Monday").
  */
 export const peopleNamed = (chunks: readonly Chunk[], text: string): Chunk[] =>
   chunks.map((c, k) => {
-    if (!isNameAt(chunks, k) || !isToWork(chunks, k + 1)) return c;
+    if (!isNameAt(chunks, k)) return c;
     const said = text.slice(c.start, c.end).replace(/['’]s$/, '');
+    if (!isToWork(chunks, k + 1) && !(isWritten(said) && isToCome(chunks, k + 1))) return c;
     const term: Term = { name: said[0]!.toUpperCase() + said.slice(1), kind: 'role' };
     return { ...c, kind: 'term', term, verb: undefined, owner: undefined };
   });
@@ -33,6 +35,19 @@ function isNameAt(chunks: readonly Chunk[], k: number): boolean {
     !MODALS.has(c.word)
   );
 }
+
+/** A name by its capital, and no everyday word that only begins a sentence. */
+const isWritten = (said: string): boolean => /^\p{Lu}/u.test(said) && !COMMON.has(said.toLowerCase());
+
+/** "Gil's back Monday", "Ines is coming Friday", "Gil can't Thursday". */
+function isToCome(chunks: readonly Chunk[], from: number): boolean {
+  const is =
+    chunks[from - 1]!.owner !== undefined || /^(?:is|comes|can't|cant|cannot|won't)$/.test(chunks[from]?.word ?? '');
+  const near = chunks.slice(from, from + 5);
+  const day = near.findIndex((c) => c.time !== undefined);
+  return is && day >= 0 && near.slice(0, day).every((c) => COMING.test(c.word));
+}
+const COMING = /^(?:is|comes?|coming|back|here|there|in|out|by|over|due|can't|cant|cannot|won't|make|it|be)$/;
 
 function isToWork(chunks: readonly Chunk[], from: number): boolean {
   const two = `${chunks[from]?.word} ${chunks[from + 1]?.word}`;

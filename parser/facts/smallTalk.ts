@@ -16,7 +16,8 @@ export function withoutSmallTalk(talk: Talk, facts: readonly Fact[]): Fact[] {
   return facts.filter(
     (fact) =>
       !/^(?:followUp|done|problem)$/.test(fact.kind) ||
-      terms.some((t) => PLACED.has(t.term.kind) && t.start < fact.end && t.end > fact.start) ||
+      ('who' in fact && fact.who !== null) ||
+      talk.chunks.some((c) => c.term && PLACED.has(c.term.kind) && c.start < fact.end && c.end > fact.start) ||
       worksIn(talk, fact),
   );
 }

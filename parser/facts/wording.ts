@@ -20,7 +20,7 @@ const LEADING_PAIRS = /^(?:have|has|had|got|need|needs|going|want|wants) to /;
 const LEADS_ON = new Set('and so but then because or the a an to of with from till until'.split(' '));
 
 /** Says when: stands with the day that it leads to. */
-const BEFORE_DAY = new Set('on by before till until for from come this'.split(' '));
+const BEFORE_DAY = new Set('on by before till until for from this'.split(' '));
 
 /**
  * A flaw, a plan or finished work in the words in which it was told, where its name leaves out any of them or turns them
@@ -30,7 +30,7 @@ export function worded<F extends Fact>(talk: Talk, fact: F): F {
   if (fact.kind !== 'problem' && fact.kind !== 'followUp' && fact.kind !== 'done') return fact;
   const name = fact.kind === 'problem' ? `${fact.thing} ${fact.defect}` : fact.task;
   const said = saidIn(talk, fact);
-  if (!said.length || isAllOf(name, said)) return fact;
+  if (said.every(({ word }) => isSmall(word) || word === 'instead') || isAllOf(name, said)) return fact;
   const text = joined(talk, said);
   const stems = new Set([text, fact.quote].flatMap((told) => told.toLowerCase().split(/[^a-z0-9]+/)).map(stem));
   const besides = (fact.kind === 'problem' ? fact.thing : name)
@@ -57,7 +57,10 @@ function saidIn(talk: Talk, fact: Problem | FollowUp | Done): Token[] {
   const own: Token[] = [];
   for (let i = firstFrom(tokens, fact.start); i < tokens.length && tokens[i]!.start < fact.end; i++) {
     const token = tokens[i]!;
-    const day = told.find(({ start, end }) => token.start >= start && token.end <= end);
+    // "Coming Wednesday" is a day as it is read, and more as it is told.
+    const day = /^com(?:e|es|ing)$/.test(token.word)
+      ? undefined
+      : told.find(({ start, end }) => token.start >= start && token.end <= end);
     if (day && token.start === day.start) while (own.length && BEFORE_DAY.has(own.at(-1)!.word)) own.pop();
     if (!token.skip && !day) own.push(token);
   }
@@ -82,7 +85,8 @@ function doerIn(said: readonly Token[], fact: Problem | FollowUp | Done): number
   if (!who || !named) return 0;
   let until = who.length;
   while (DOES.has(said[until]?.word ?? '')) until++;
-  return until;
+  // "Roofer's back": nothing is said of him but that he comes.
+  return /^(?:com(?:e|es|ing)|back|here|there|in|out|over|by|due)$/.test(said[until]?.word ?? 'here') ? 0 : until;
 }
 const DOES = new Set("will 'll is 's can could should has to gets gotta gonna going needs".split(' '));
 
@@ -123,6 +127,6 @@ const isPlain = (talk: Talk, token: Token): boolean => {
     chunk?.quantity !== undefined ||
     chunk?.start !== token.start ||
     chunk.verb !== undefined ||
-    chunk.term !== undefined
+    (chunk.term !== undefined && !/^\p{Lu}/u.test(chunk.term.name))
   );
 };

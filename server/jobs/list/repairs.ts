@@ -4,7 +4,7 @@ import { lowered } from '../../../parser/trade/words.ts';
 import type { FollowUp } from '../../../parser/types.ts';
 import { isLive } from '../live.ts';
 import { PUTS, verbOf } from '../said/verbs.ts';
-import { type Standing, sharing } from './board.ts';
+import { type Board, type Standing, sharing } from './board.ts';
 import type { Telling } from './items.ts';
 
 /** "The warranty card has to go in, you send that": what was told just before, in words too weak for work, is given out. */
@@ -53,6 +53,7 @@ const DAYS =
 
 /** "Grout moves to Monday", "rail I do Tuesday": a day for work that stands, and nothing else. */
 export function moved({ board }: Telling, fact: FollowUp): Standing | null {
+  if (fact.task === 'come') return comesAnotherDay(board, fact);
   const said = lowered(fact.quote);
   const only =
     /^(?:the |that )?[a-z]+(?: [a-z]+)? (?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?$/.test(said);
@@ -66,6 +67,15 @@ export function moved({ board }: Telling, fact: FollowUp): Standing | null {
       words.filter((word) => item.words.has(word) || item.told.has(word)).length * 2 > words.length,
   );
   return fits.length === 1 ? fits[0]! : null;
+}
+
+/** "Gil can't Thursday, he's Tuesday now": the one thing that he was to come for. */
+function comesAnotherDay(board: Board, { who, due, notBefore }: FollowUp): Standing | null {
+  if (!who || !(due ?? notBefore)) return null;
+  const his = [...sharing(board, wordsOf(who), 'live')].filter(
+    (item) => (item.due ?? item.readyOn) !== null && lowered(item.who ?? '') === lowered(who),
+  );
+  return his.length === 1 ? his[0]! : null;
 }
 
 /** The flaw that was told just before, where the words only point at it and ask for a repair, or for a state that it must reach. */
