@@ -16,7 +16,10 @@ const WISHES = /(?<!\bstill )\bwants? the\b|\blikes? the\b|\bgood with\b/;
 
 /** What the owner or the crew settled: a colour, a layout, something dropped. */
 export function readDecisions(talk: Talk): Decision[] {
+  // How far the last ban reached: "no sander, no torch near it" is one.
+  let banned = 0;
   return talk.frames.flatMap((frame, at) => {
+    if (frame.start < banned) return [];
     const next = talk.frames[at + 1];
     // "Owner wants | the door swung": what is wished for may be a clause of its own.
     const wish = next?.joinedBy === 'run-on' && /^wants?$/.test(frame.chunks.at(-1)!.word) ? next : null;
@@ -32,8 +35,10 @@ export function readDecisions(talk: Talk): Decision[] {
         },
       ];
     const held = heldBack(talk, frame);
-    if (held)
+    if (held) {
+      banned = held.end;
       return [{ ...base(talk, frame, 'decision/hold', held), kind: 'decision' as const, what: held.what, drops: null }];
+    }
     const someone = isPerson(frame.subject) || isCalled(talk, frame);
     const chosen = CHOICES.test(said) && (someone || frame.subject.length === 0);
     const wished = WISHES.test(said) && frame.subject.length > 0 && someone;
@@ -49,11 +54,15 @@ const LEADS = /^(?:(?:so|and|but) )*/;
 const HOLDS =
   /^(?:nobody|no one|no-one)(?:(?:'s| is| are)? (?:to|should|can|may|must) | (?!knows|seems|says|was|is|has|uses|minds|cares|likes)[a-z]+s\b)|^no [a-z]+ (?:goes|gets|comes)\b.*\b(?:until|till|before)\b/;
 
+/** "No sander, no heat gun on that door", "no sparks near the tank": work that is not to be. */
+const NO_TOOL =
+  /^no (?:(?:dry |power |open |foot )?(?:sanders?|sanding|grinders?|grinding|torch(?:es)?|flames?|sparks|heat guns?|saws?|sawing|cutting|drills?|drilling|scrapers?|scraping|welding|smoking|tools?|traffic|hammering|walking|climbing))\b(?:,? (?:and |or )?no [a-z]+(?: [a-z]+)?)*(?: (?:near|on|in|around|by|under|over|till|until|before|up|inside|out)\b.*)?$|^no (?:water|weight|load|heat|power)\b.* (?:till|until|before)\b/;
+
 /** "Nobody scrapes in there until the results are in", "no board goes up till he's through": to the end of its sentence. */
 function heldBack({ text }: Talk, { start }: Frame): { start: number; end: number; what: string } | null {
   const said = /^[^.;!?\n]*/.exec(text.slice(start))![0].trim();
   const what = lowered(said).replace(LEADS, '');
-  return HOLDS.test(what) ? { start, end: start + said.length, what } : null;
+  return HOLDS.test(what) || NO_TOOL.test(what) ? { start, end: start + said.length, what } : null;
 }
 
 /** A name that nothing else is known by: "Linda went with the white". */

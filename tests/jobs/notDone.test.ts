@@ -114,6 +114,15 @@ describe('what must not be done, what nobody knows and a visit are no work', () 
     ]);
   });
 
+  it('nor is a tool that must stay away missing; what is wanted there is', () => {
+    const { items, decisions } = told(
+      'No grinder, no torch near that oil tank. No saw cuts on the new boards till Friday.',
+    );
+    expect(items).toEqual([]);
+    expect(decisions).toHaveLength(2);
+    expect(told('No water at the hall sink.').items).toHaveLength(1);
+  });
+
   it('a thing that nobody knows stays', () => {
     expect(amiss("old sheet floor in the mudroom. I don't know what that is, so I taped it")).toBe(true);
     expect(amiss('old sheet floor in the mudroom. I know what that is, so I taped it')).toBe(false);

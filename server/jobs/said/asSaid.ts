@@ -16,7 +16,7 @@ import { verbOf } from './verbs.ts';
 
 /** A fact as its whole note means it, of another kind where need be; null where the note means no such thing. */
 export function asSaid(fact: Fact, text: string, facts: readonly Fact[], at: string): Fact | null {
-  if ((fact.kind === 'followUp' || fact.kind === 'done') && isForbidden(fact, text, facts)) return null;
+  if (/^(?:followUp|done|problem)$/.test(fact.kind) && isForbidden(fact, text, facts)) return null;
   if ((fact.kind === 'problem' || fact.kind === 'done') && ONLY_LOOKED.test(fact.quote.toLowerCase())) return null;
   if ((fact.kind === 'followUp' || fact.kind === 'problem') && NOT_OURS.test(sentenceOf(text, fact))) return null;
   switch (fact.kind) {
@@ -117,7 +117,12 @@ const ONLY_LOOKED =
 /** "Nobody scrapes or sands in there until": what must not be done, read as decided, is no work, done or to do. */
 const isForbidden = ({ start, end }: Fact, text: string, facts: readonly Fact[]): boolean =>
   facts.some(
-    (f) => f.rule === 'decision/hold' && f.start <= start && end <= f.end && !/[,;:]/.test(text.slice(f.start, start)),
+    (f) =>
+      f.rule === 'decision/hold' &&
+      f.start <= start &&
+      end <= f.end &&
+      // "No grinder, no torch": the ban goes on.
+      !/[,;:](?! (?:and |or )?no\b)/.test(text.slice(f.start, start + 'no '.length)),
   );
 
 const NOT_OURS =
