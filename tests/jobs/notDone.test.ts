@@ -116,7 +116,7 @@ describe('what must not be done, what nobody knows and a visit are no work', () 
 
   it('nor is a tool that must stay away missing; what is wanted there is', () => {
     const { items, decisions } = told(
-      'No grinder, no torch near that oil tank. No saw cuts on the new boards till Friday.',
+      'No grinder, no torch near that oil tank. No sanding on the new boards till Friday.',
     );
     expect(items).toEqual([]);
     expect(decisions).toHaveLength(2);
