@@ -16,6 +16,9 @@ const LEADS = new Set(
 );
 const LEADING_PAIRS = /^(?:have|has|had|got|need|needs|going|want|wants) to /;
 
+/** Left over where somebody only comes on another day. */
+const SAYS_NOTHING = /^(?:instead|can't|cant|cannot|won't)$/;
+
 /** What nothing ends with. */
 const LEADS_ON = new Set('and so but then because or the a an to of with from till until'.split(' '));
 
@@ -30,7 +33,11 @@ export function worded<F extends Fact>(talk: Talk, fact: F): F {
   if (fact.kind !== 'problem' && fact.kind !== 'followUp' && fact.kind !== 'done') return fact;
   const name = fact.kind === 'problem' ? `${fact.thing} ${fact.defect}` : fact.task;
   const said = saidIn(talk, fact);
-  if (said.every(({ word }) => isSmall(word) || word === 'instead') || isAllOf(name, said)) return fact;
+  if (
+    said.every(({ kind, word }) => kind === 'mark' || isSmall(word) || SAYS_NOTHING.test(word)) ||
+    isAllOf(name, said)
+  )
+    return fact;
   const text = joined(talk, said);
   const stems = new Set([text, fact.quote].flatMap((told) => told.toLowerCase().split(/[^a-z0-9]+/)).map(stem));
   const besides = (fact.kind === 'problem' ? fact.thing : name)
