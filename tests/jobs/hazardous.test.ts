@@ -36,6 +36,19 @@ describe('what can hurt', () => {
     expect(told('Sill tested positive for lead.').items.map(({ state }) => state)).toEqual(['open']);
   });
 
+  it('is known by its look, and not ended by what broke it', () => {
+    const live = (text: string) => told(text).items.filter((item) => isLive(item));
+    const roof =
+      "The roof on the lean-to is the grey corrugated sheet and it's hairy at the broken edge. I picked a piece up off the grass, damped it and bagged it twice.";
+    expect(live(roof).length).toBeGreaterThan(0);
+    expect(told(roof).cautions.map(({ hazard }) => hazard)).toContain('asbestos');
+    expect(told('The lagging on the boiler pipe is furry where it is torn.').cautions).toHaveLength(1);
+    expect(told('The floor is black tiles, nine inch, stuck down with tar.').cautions).toHaveLength(1);
+    expect(told('The shed roof is grey corrugated steel sheet and it leaks.').cautions).not.toContainEqual(
+      expect.objectContaining({ hazard: 'asbestos' }),
+    );
+  });
+
   it('goes off with a word, and comes back with none', () => {
     const said = 'smelled gas by the stove, opened the windows';
     const read = note('n', at(1), ...readNote(said, { saidAt: at(1) }).facts);

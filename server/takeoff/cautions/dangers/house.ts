@@ -17,6 +17,10 @@ const PIPE = '(?:pipes?|boiler|furnace|ducts?|heat(?:ing)? (?:pipes?|lines?)|sto
 
 const LAGGED = '(?:white|chalky|plaster\\w*|cloth|papery|paper|old|gray|grey|cardboard|cementy)';
 
+/** What was made with fibres that show where it is broken; glass wool is fluffy by itself. */
+const FIBRED = '(?:wrap|lagging|(?:cement |corrugated |lean-to )?(?:sheets?|sheeting)|jacket|coating|flue|broken edge)';
+const HAIRY = '(?:hairy|furry|fibrous)';
+
 const COLOUR = '(?:black|green|gray|grey|white|pink|dark)';
 
 export const HOUSE: readonly Danger[] = [
@@ -41,6 +45,10 @@ export const HOUSE: readonly Danger[] = [
       `${LAGGED} (?:wrap|lagging|insulation|jacket)\\b[^.]{0,16}\\b${PIPE}`,
       '(?:old|existing|original|crumbling|torn) pipe (?:lagging|wrap|insulation)\\b|pipe (?:lagging|wrap|insulation)\\b[^.]{0,24}\\b(?:crumbl\\w*|flak\\w*|torn|falling|coming (?:off|loose|apart)|white|chalky)\\b',
       `(?:pebbl\\w+|gravelly|kitty litter|shiny (?:bits|flakes|specks|pieces)|sparkly)\\b[^.]{0,40}\\binsulation\\b|insulation\\b[^.]{0,40}\\b(?:pebbl\\w+|gravelly|kitty litter|shiny (?:bits|flakes|specks|pieces)|sparkly)\\b`,
+      // Corrugated cement sheet, and what shows its fibres: HSE, "Asbestos image gallery" (where asbestos is found).
+      '(?:grey|gray|cement) corrugated (?!steel|metal|iron|tin|plastic)(?:\\w+ )?(?:sheets?|sheeting|roof)\\b|corrugated (?:grey|gray|cement) (?:sheets?|sheeting|roof)\\b',
+      `${HAIRY}\\b[^.]{0,24}\\b${FIBRED}\\b|\\b${FIBRED}\\b[^.]{0,30}\\b${HAIRY}\\b`,
+      '(?:black|brown|dark) (?:\\w+ )?tiles?,? (?:9|nine)[- ]?(?:inch|in)\\b|tiles?\\b[^.]{0,30}\\b(?:stuck|set|laid) (?:down )?(?:with|in|on)\\b[^.]{0,16}\\b(?:tar|pitch|bitumen)\\b',
       `(?:siding|shingles)\\b[^.]{0,40}\\b(?:feels?|looks?) like (?:cement|slate|concrete)\\b|(?:old|original|brittle) (?:\\w+ )?(?:cement|slate[- ]looking) (?:siding|shingles)\\b`,
     ),
     dealtWith: words(
