@@ -10,7 +10,7 @@ const DROPS =
   /(?<!\b(?:don't|dont|not|never|to) )\b(?:forget|forget about|scrap|never mind|nevermind|no longer|don't want|doesn't want|changed (?:her|his|their|my|our) mind|cancel|cancelled|canceled|leave as is|ok(?:ay)? w(?:ith|\/) it|lose the|forget it)\b|(?<!\b(?:the|a|in|into|to|our|full|this|that|one|another|big) )\bskip\b(?! (?:is|was|hire|bin|bag|full|comes|lorry))/;
 /** Said of whoever it is, or of nobody. */
 const CHOICES =
-  /\b(?:went with|going with|goes with|go with|picked(?! up\b| it up| them up)|chose|choose|decided|settled on|approved|signed off on|prefers?|would rather|rather have|is fine with|she's fine|he's fine)\b/;
+  /\b(?:went with|going with|goes with|go with|picked(?! up\b|(?: \w+){1,3} up\b)|chose|choose|decided|settled on|approved|signed off on|prefers?|would rather|rather have|is fine with|she's fine|he's fine)\b/;
 /** Said of a person only: "looks like the drain", "still want the handrail" choose nothing. */
 const WISHES = /(?<!\bstill )\bwants? the\b|\blikes? the\b|\bgood with\b/;
 
@@ -40,8 +40,8 @@ export function readDecisions(talk: Talk): Decision[] {
       return [{ ...base(talk, frame, 'decision/hold', held), kind: 'decision' as const, what: held.what, drops: null }];
     }
     const someone = isPerson(frame.subject) || isCalled(talk, frame);
-    const chosen = CHOICES.test(said) && (someone || frame.subject.length === 0);
-    const wished = WISHES.test(said) && frame.subject.length > 0 && someone;
+    const chosen = CHOICES.test(said) && !frame.negative && (someone || frame.subject.length === 0);
+    const wished = WISHES.test(said) && !frame.negative && frame.subject.length > 0 && someone;
     const seems = /^(?:look|seem|sound|feel)$/.test(frame.lemma ?? '');
     if (!(chosen || wished) || seems || frame.predicate === 'imperative') return [];
     const span = { start: frame.start, end: (wish ?? frame).end };

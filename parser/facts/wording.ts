@@ -1,6 +1,6 @@
 import { stem } from '../trade/likeness.ts';
 import { lowered } from '../trade/words.ts';
-import type { Done, Fact, FollowUp, Problem, Token } from '../types.ts';
+import type { Fact, Token } from '../types.ts';
 import { firstFrom, type Talk } from './talk.ts';
 import { verbOf } from './verbs.ts';
 import { COPULAS, DETERMINERS, isSmall } from './words.ts';
@@ -27,9 +27,11 @@ const BEFORE_DAY = new Set('on by before till until for from this'.split(' '));
 
 /**
  * A flaw, a plan or finished work in the words in which it was told, where its name leaves out any of them or turns them
- * round: "it goes back to the counter (transformers)". What the name adds to the words stands behind them.
+ * round: "it goes back to the counter (transformers)". What the name adds to the words stands behind them. A decision has
+ * no name but its words.
  */
 export function worded<F extends Fact>(talk: Talk, fact: F): F {
+  if (fact.kind === 'decision') return { ...fact, what: joined(talk, saidIn(talk, fact)) };
   if (fact.kind !== 'problem' && fact.kind !== 'followUp' && fact.kind !== 'done') return fact;
   const name = fact.kind === 'problem' ? `${fact.thing} ${fact.defect}` : fact.task;
   const said = saidIn(talk, fact);
@@ -55,7 +57,7 @@ export function worded<F extends Fact>(talk: Talk, fact: F): F {
 }
 
 /** The words of a fact as meant: fillers and what was taken back left out, so are what leads up to it and its day. */
-function saidIn(talk: Talk, fact: Problem | FollowUp | Done): Token[] {
+function saidIn(talk: Talk, fact: Fact): Token[] {
   const { tokens } = talk.reading.heard;
   const days = fact.kind === 'followUp' ? [fact.due, fact.notBefore] : [];
   const told = talk.reading.times.filter(
@@ -86,7 +88,7 @@ function saidIn(talk: Talk, fact: Problem | FollowUp | Done): Token[] {
 }
 
 /** Who does it stands with the item as well: "Marisol will caulk the window". So many words tell it. */
-function doerIn(said: readonly Token[], fact: Problem | FollowUp | Done): number {
+function doerIn(said: readonly Token[], fact: Fact): number {
   const who = fact.kind === 'followUp' ? fact.who?.toLowerCase().split(' ') : undefined;
   const named = who?.every((word, k) => said[k]?.word.replace(/'(?:s|ll|d)$/, '') === word);
   if (!who || !named) return 0;

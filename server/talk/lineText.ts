@@ -16,7 +16,8 @@ export const answerLine = (text: string, item: number | null = null): Reply['lin
 });
 
 /** The line begins with that word already. */
-export const decided = (what: string): string => what.replace(/^decided (?:on |to |that )?/, '');
+export const decided = (what: string): string =>
+  what.replace(/^(?:(?:they|she|he|owner) )?decided (?:on |to |that )?/, '');
 
 /** `guard height: does not fit. 34 in against 36 in (IRC R312.1.2)`; what must be known where it cannot be said. */
 export const checkText = ({ of, result, figure, limit, source, missing }: Check): string =>

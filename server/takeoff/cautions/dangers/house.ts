@@ -18,7 +18,7 @@ const PIPE = '(?:pipes?|boiler|furnace|ducts?|heat(?:ing)? (?:pipes?|lines?)|sto
 const LAGGED = '(?:white|chalky|plaster\\w*|cloth|papery|paper|old|gray|grey|cardboard|cementy)';
 
 /** What was made with fibres that show where it is broken; glass wool is fluffy by itself. */
-const FIBRED = '(?:wrap|lagging|(?:cement |corrugated |lean-to )?(?:sheets?|sheeting)|jacket|coating|flue|broken edge)';
+const FIBRED = '(?:wrap|lagging|sheets?|sheeting|jacket|coating|flue|broken edge)';
 const HAIRY = '(?:hairy|furry|fibrous)';
 
 const COLOUR = '(?:black|green|gray|grey|white|pink|dark)';
