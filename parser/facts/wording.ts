@@ -16,6 +16,9 @@ const LEADS = new Set(
 );
 const LEADING_PAIRS = /^(?:have|has|had|got|need|needs|going|want|wants) to /;
 
+/** A name keeps its capital: "call Mrs. Coyle". */
+const PROPER = /^\p{Lu}\p{Ll}/u;
+
 /** Left over where somebody only comes on another day. */
 const SAYS_NOTHING = /^(?:instead|can't|cant|cannot|won't)$/;
 
@@ -37,7 +40,7 @@ export function worded<F extends Fact>(talk: Talk, fact: F): F {
   const said = saidIn(talk, fact);
   if (
     said.every(({ kind, word }) => kind === 'mark' || isSmall(word) || SAYS_NOTHING.test(word)) ||
-    isAllOf(name, said)
+    (isAllOf(name, said) && !said.slice(1).some(({ text }) => PROPER.test(text)))
   )
     return fact;
   const text = joined(talk, said);
@@ -129,6 +132,7 @@ function joined(talk: Talk, said: readonly Token[]): string {
 const SOMEBODY = /^(?:who|some|any|every|no)(?:body|one|thing|ever)/;
 
 const isPlain = (talk: Talk, token: Token): boolean => {
+  if (/^(?:mrs?|ms|dr)$/.test(token.word)) return false;
   const chunk = talk.chunks[firstFrom(talk.chunks, token.start)];
   return (
     isSmall(token.word) ||

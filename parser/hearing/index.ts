@@ -4,6 +4,7 @@ import { repair } from './repair.ts';
 import { ROOM_NUMBER, SHORTHAND } from './shorthand.ts';
 import { slipOf } from './slips.ts';
 import { STARTS_NUMBER, takeBackAt } from './takeback.ts';
+import { isTitle } from './titles.ts';
 import { tokenise } from './tokens.ts';
 
 const FILLERS = new Set(['uh', 'um', 'er', 'erm', 'hmm', 'mm', 'mhm', 'uhh', 'umm', 'eh', 'ah']);
@@ -72,7 +73,8 @@ function shorthand(tokens: readonly Token[], text: string, vocabulary: Vocabular
       token.kind === 'word' &&
       (token.word.length > 1 || /^[wn]$/.test(token.text)) &&
       !touchesDigit(tokens, i) &&
-      !isSet(tokens, i)
+      !isSet(tokens, i) &&
+      !isTitle(tokens, i)
         ? (SHORTHAND.get(token.word) ?? needOrAnd(tokens, i) ?? slip(token.word, vocabulary))
         : undefined;
     if (!long) out.push(token);

@@ -5,6 +5,7 @@ import { everyday } from './everyday.ts';
 import { isLetterOff } from './letters.ts';
 import type { Candidate } from './nearest.ts';
 import { isBesideTrade, isWord } from './ownWords.ts';
+import { isTitled } from './titles.ts';
 import { viewOf } from './views.ts';
 
 /** They end or start no name that was misheard, unless dictation is known to write them so. */
@@ -62,6 +63,7 @@ export function meansItself(
   tokens: readonly Token[],
   vocabulary: Vocabulary,
 ): boolean {
+  if (isTitled(tokens, from)) return true;
   const heard = tokens.slice(from, until).map(({ word }) => word);
   // A capital may be somebody's name, and a town's: only a slip in one word is put right there.
   const isLarge = /^\p{Lu}\p{Ll}/u.test(tokens[from]!.text);

@@ -18,6 +18,9 @@ describe('the words in which work is told', () => {
     ['So I uh gotta run the, no wait, pull the wire back out of the attic', 'pull the wire back out of the attic'],
     // A name that says every word is shorter, and says as much.
     ['Call the lab', 'call the lab'],
+    // A name keeps its capital, its title is no room and it is nobody's misheard goods.
+    ['Call Mrs. Coyle about the attic', 'call Mrs. Coyle about the attic'],
+    ['Ask Dr. Amin about the door', 'ask Dr. Amin about the door'],
   ])('%s', (text, told) => expect(wordings(text)).toContain(told));
 
   it('say behind them what they point at', () => {
