@@ -83,9 +83,10 @@ function saidIn(talk: Talk, fact: Fact): Token[] {
   if (LEADING_PAIRS.test(`${own[from]?.word} ${own[from + 1]?.word} `)) from += 2;
   // "I've got two treads split": whose they are is plain.
   else if (from > 0 && fact.kind === 'problem' && /^(?:got|have)$/.test(own[from]?.word ?? '')) from++;
-  let until = own.length;
-  const short = own.slice(from, from + 2 * MOST_WORDS).filter(({ kind }) => kind === 'word');
-  if (short.length > MOST_WORDS) until = own.indexOf(short[MOST_WORDS]!);
+  // Numbers and marks make a line longer as well.
+  const short = own.slice(from, from + 2 * MOST_WORDS);
+  const over = short.filter(({ kind }) => kind === 'word')[MOST_WORDS];
+  let until = over ? own.indexOf(over) : from + short.length;
   while (until > from && (own[until - 1]!.kind === 'mark' || LEADS_ON.has(own[until - 1]!.word))) until--;
   return own.slice(from, until);
 }

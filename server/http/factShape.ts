@@ -11,7 +11,7 @@ const base = {
   ask: z.string().max(300).optional(),
   at: z.number().min(0).optional(),
   speaker: z.string().max(80).optional(),
-  wording: z.string().max(300).optional(),
+  wording: z.string().optional(),
 };
 const exact = z.string().regex(/^-?\d+(\/[1-9]\d*)?$/, 'a whole number or a fraction, as 11/8');
 const words = z.string().max(300);
