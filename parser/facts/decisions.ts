@@ -1,9 +1,10 @@
 import { lowered } from '../trade/words.ts';
-import type { Decision } from '../types.ts';
+import type { Decision, Span } from '../types.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
 import { meantAt } from './naming/meant.ts';
 import { isPerson, phrase, type Talk, thingIn } from './talk.ts';
+import { inOwnWords } from './wording.ts';
 
 /** "In the skip" is a place, "don't forget" an order. */
 const DROPS =
@@ -25,29 +26,24 @@ export function readDecisions(talk: Talk): Decision[] {
     const wish = next?.joinedBy === 'run-on' && /^wants?$/.test(frame.chunks.at(-1)!.word) ? next : null;
     const told = wish ? [...frame.chunks, ...wish.chunks] : frame.chunks;
     const said = told.map((c) => c.word).join(' ');
-    if (DROPS.test(said))
-      return [
-        {
-          ...base(talk, frame, 'decision/drop'),
-          kind: 'decision' as const,
-          what: phrase(frame.chunks),
-          drops: dropped(talk, frame, at),
-        },
-      ];
+    if (DROPS.test(said)) return [decision(talk, frame, 'drop', frame, dropped(talk, frame, at))];
     const held = heldBack(talk, frame);
     if (held) {
       banned = held.end;
-      return [{ ...base(talk, frame, 'decision/hold', held), kind: 'decision' as const, what: held.what, drops: null }];
+      return [decision(talk, frame, 'hold', held)];
     }
     const someone = isPerson(frame.subject) || isCalled(talk, frame);
     const chosen = CHOICES.test(said) && !frame.negative && (someone || frame.subject.length === 0);
     const wished = WISHES.test(said) && !frame.negative && frame.subject.length > 0 && someone;
     const seems = /^(?:look|seem|sound|feel)$/.test(frame.lemma ?? '');
     if (!(chosen || wished) || seems || frame.predicate === 'imperative') return [];
-    const span = { start: frame.start, end: (wish ?? frame).end };
-    const what = phrase(told);
-    return [{ ...base(talk, frame, 'decision/choice', span), kind: 'decision' as const, what, drops: null }];
+    return [decision(talk, frame, 'choice', { start: frame.start, end: (wish ?? frame).end })];
   });
+}
+
+function decision(talk: Talk, frame: Frame, way: string, { start, end }: Span, drops: string | null = null): Decision {
+  const span = { start, end };
+  return { ...base(talk, frame, `decision/${way}`, span), kind: 'decision', what: inOwnWords(talk, span), drops };
 }
 
 const LEADS = /^(?:(?:so|and|but) )*/;
@@ -59,10 +55,10 @@ const NO_TOOL =
   /^no (?:(?:dry |power |open |foot )?(?:sanders?|sanding|grinders?|grinding|torch(?:es)?|flames?|sparks|heat guns?|saws?|sawing|cutting|drills?|drilling|scrapers?|scraping|welding|smoking|tools?|traffic|hammering|walking|climbing))\b(?:,? (?:and |or )?no [a-z]+(?: [a-z]+)?)*(?: (?:near|on|in|around|by|under|over|till|until|before|up|inside|out)\b.*)?$|^no (?:water|weight|load|heat|power)\b.* (?:till|until|before)\b/;
 
 /** "Nobody scrapes in there until the results are in", "no board goes up till he's through": to the end of its sentence. */
-function heldBack({ text }: Talk, { start }: Frame): { start: number; end: number; what: string } | null {
+function heldBack({ text }: Talk, { start }: Frame): Span | null {
   const said = /^[^.;!?\n]*/.exec(text.slice(start))![0].trim();
-  const what = lowered(said).replace(LEADS, '');
-  return HOLDS.test(what) || NO_TOOL.test(what) ? { start, end: start + said.length, what } : null;
+  const told = lowered(said).replace(LEADS, '');
+  return HOLDS.test(told) || NO_TOOL.test(told) ? { start, end: start + said.length } : null;
 }
 
 /** A name that nothing else is known by: "Linda went with the white". */

@@ -2,6 +2,7 @@ import type { Done, Problem } from '../types.ts';
 import { type Chunk, isDeterminer, isNounTerm } from './chunks.ts';
 import type { Frame } from './frames.ts';
 import { base } from './make.ts';
+import { goesByName } from './peopleNamed.ts';
 import type { Talk } from './talk.ts';
 import { doneTask } from './workDone.ts';
 
@@ -67,5 +68,5 @@ export function roleIn(chunks: readonly Chunk[]): string | null {
   const person = chunks.find((c) => c.term?.kind === 'role');
   if (!person) return null;
   // Somebody known by nothing but a name goes by it as written.
-  return /^\p{Lu}/u.test(person.term!.name) ? person.term!.name : person.word.replace(/'s$/, '');
+  return goesByName(person.term!) ? person.term!.name : person.word.replace(/'s$/, '');
 }

@@ -22,9 +22,8 @@ export function readFacts(talk: Talk): Fact[] {
     ...commands,
     ...told.goods,
     ...told.measurements,
-    ...[...dated(spoken, weighed(spoken, told)).map(plainlyNamed), ...readDecisions(spoken)].map((fact) =>
-      worded(spoken, fact),
-    ),
+    ...dated(spoken, weighed(spoken, told)).map((fact) => worded(spoken, plainlyNamed(fact))),
+    ...readDecisions(spoken),
     ...readSpending(spoken),
   ];
   return withoutSmallTalk(spoken, facts).sort((a, b) => a.start - b.start || a.end - b.end);

@@ -23,6 +23,9 @@ export const peopleNamed = (chunks: readonly Chunk[], text: string): Chunk[] =>
     return { ...c, kind: 'term', term, verb: undefined, owner: undefined };
   });
 
+/** Somebody whom no vocabulary knows, by the name that he goes by. */
+export const goesByName = ({ kind, name }: Term): boolean => kind === 'role' && /^\p{Lu}/u.test(name);
+
 function isNameAt(chunks: readonly Chunk[], k: number): boolean {
   const c = chunks[k]!;
   const before = chunks[k - 1];

@@ -1,6 +1,8 @@
+import { isTitle } from '../hearing/titles.ts';
 import { stem } from '../trade/likeness.ts';
 import { lowered } from '../trade/words.ts';
-import type { Fact, Token } from '../types.ts';
+import type { Decision, Fact, Span, Token } from '../types.ts';
+import { goesByName } from './peopleNamed.ts';
 import { firstFrom, type Talk } from './talk.ts';
 import { verbOf } from './verbs.ts';
 import { COPULAS, DETERMINERS, isSmall } from './words.ts';
@@ -30,11 +32,9 @@ const BEFORE_DAY = new Set('on by before till until for from this'.split(' '));
 
 /**
  * A flaw, a plan or finished work in the words in which it was told, where its name leaves out any of them or turns them
- * round: "it goes back to the counter (transformers)". What the name adds to the words stands behind them. A decision has
- * no name but its words.
+ * round: "it goes back to the counter (transformers)". What the name adds to the words stands behind them.
  */
 export function worded<F extends Fact>(talk: Talk, fact: F): F {
-  if (fact.kind === 'decision') return { ...fact, what: joined(talk, saidIn(talk, fact)) };
   if (fact.kind !== 'problem' && fact.kind !== 'followUp' && fact.kind !== 'done') return fact;
   const name = fact.kind === 'problem' ? `${fact.thing} ${fact.defect}` : fact.task;
   const said = saidIn(talk, fact);
@@ -59,8 +59,14 @@ export function worded<F extends Fact>(talk: Talk, fact: F): F {
   return { ...fact, wording: besides.length ? `${text} (${besides.join(' ')})` : text };
 }
 
+/** A stretch of the talk in its own words, which are all the name that a decision has. */
+export const inOwnWords = (talk: Talk, span: Span): string => joined(talk, saidIn(talk, { ...span, kind: 'decision' }));
+
+/** What may be told in its own words: any fact, or a decision before it has them. */
+type Told = Exclude<Fact, Decision> | (Span & Pick<Decision, 'kind'>);
+
 /** The words of a fact as meant: fillers and what was taken back left out, so are what leads up to it and its day. */
-function saidIn(talk: Talk, fact: Fact): Token[] {
+function saidIn(talk: Talk, fact: Told): Token[] {
   const { tokens } = talk.reading.heard;
   const days = fact.kind === 'followUp' ? [fact.due, fact.notBefore] : [];
   const told = talk.reading.times.filter(
@@ -92,7 +98,7 @@ function saidIn(talk: Talk, fact: Fact): Token[] {
 }
 
 /** Who does it stands with the item as well: "Marisol will caulk the window". So many words tell it. */
-function doerIn(said: readonly Token[], fact: Fact): number {
+function doerIn(said: readonly Token[], fact: Told): number {
   const who = fact.kind === 'followUp' ? fact.who?.toLowerCase().split(' ') : undefined;
   const named = who?.every((word, k) => said[k]?.word.replace(/'(?:s|ll|d)$/, '') === word);
   if (!who || !named) return 0;
@@ -133,7 +139,8 @@ function joined(talk: Talk, said: readonly Token[]): string {
 const SOMEBODY = /^(?:who|some|any|every|no)(?:body|one|thing|ever)/;
 
 const isPlain = (talk: Talk, token: Token): boolean => {
-  if (/^(?:mrs?|ms|dr)$/.test(token.word)) return false;
+  const { tokens } = talk.reading.heard;
+  if (isTitle(tokens, firstFrom(tokens, token.start))) return false;
   const chunk = talk.chunks[firstFrom(talk.chunks, token.start)];
   return (
     isSmall(token.word) ||
@@ -141,6 +148,6 @@ const isPlain = (talk: Talk, token: Token): boolean => {
     chunk?.quantity !== undefined ||
     chunk?.start !== token.start ||
     chunk.verb !== undefined ||
-    (chunk.term !== undefined && !/^\p{Lu}/u.test(chunk.term.name))
+    (chunk.term !== undefined && !goesByName(chunk.term))
   );
 };

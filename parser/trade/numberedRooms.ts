@@ -1,4 +1,5 @@
 import { tokenise } from '../hearing/tokens.ts';
+import { ONES, TENS } from '../quantities/words.ts';
 import type { Term, TermMention, Token } from '../types.ts';
 
 export const isNumberedRoom = ({ name, kind }: Term) => kind === 'area' && NUMBER.test(name);
@@ -48,12 +49,7 @@ const isToldAt = (tokens: readonly Token[], from: number, pieces: readonly Token
     const last = k === pieces.length - 1;
     return (
       token.word === piece.word ||
-      NUMBERS.indexOf(token.word) === Number(piece.word) ||
+      (ONES.get(token.word) ?? TENS.get(token.word)) === Number(piece.word) ||
       (last && /^(?:'s|s)$/.test(token.word.slice(piece.word.length)) && token.word.startsWith(piece.word))
     );
   });
-
-const NUMBERS =
-  'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty'.split(
-    ' ',
-  );
